@@ -1,0 +1,65 @@
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Checks;
+
+/// <summary>One rule, held against a house.</summary>
+public interface ICheck
+{
+    /// <summary>What it is.</summary>
+    CheckInfo Info { get; }
+
+    /// <summary>One result per subject that it applies to.</summary>
+    IEnumerable<CheckResult> Run(House house);
+}
+
+/// <summary>What one check says of one subject.</summary>
+/// <param name="Check">The check.</param>
+/// <param name="Subject">The item it is about.</param>
+/// <param name="Outcome">What it found.</param>
+public sealed record CheckResult(CheckInfo Check, Item Subject, Outcome Outcome);
+
+/// <summary>A rule about one sort of subject.</summary>
+/// <typeparam name="T">The sort of subject.</typeparam>
+public abstract class Check<T> : ICheck
+    where T : Subject
+{
+    /// <inheritdoc/>
+    public abstract CheckInfo Info { get; }
+
+    /// <summary>The subjects of a house that the rule is held against.</summary>
+    protected abstract IEnumerable<T> Subjects(House house);
+
+    /// <summary>Holds the rule against one subject.</summary>
+    public abstract Outcome Judge(T subject);
+
+    /// <inheritdoc/>
+    public IEnumerable<CheckResult> Run(House house)
+    {
+        foreach (var subject in Subjects(house))
+        {
+            if (Judge(subject) is var outcome and not Outcome.DoesNotApply)
+                yield return new CheckResult(Info, subject.Item, outcome);
+        }
+    }
+}
+
+/// <summary>A rule about each unit that is to be hung.</summary>
+public abstract class UnitCheck : Check<Unit>
+{
+    /// <inheritdoc/>
+    protected sealed override IEnumerable<Unit> Subjects(House house) => house.Units;
+}
+
+/// <summary>A rule about each home run.</summary>
+public abstract class RunCheck : Check<HomeRun>
+{
+    /// <inheritdoc/>
+    protected sealed override IEnumerable<HomeRun> Subjects(House house) => house.Runs;
+}
+
+/// <summary>A rule about each window that gets a covering.</summary>
+public abstract class WindowCheck : Check<Window>
+{
+    /// <inheritdoc/>
+    protected sealed override IEnumerable<Window> Subjects(House house) => house.Windows.Where(w => !w.LeftOut);
+}

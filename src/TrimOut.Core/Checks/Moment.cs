@@ -1,0 +1,17 @@
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks;
+
+/// <summary>How far the house has got around a unit, which decides what the cheapest mend is.</summary>
+internal static class Moment
+{
+    /// <summary>Whether the framing is still open: no step of close-in or later was marked for it.</summary>
+    public static bool WallOpen(Unit unit) => !Begun(unit, Phase.CloseIn);
+
+    /// <summary>Whether the size can still be changed: its sheet is not frozen.</summary>
+    public static bool NotOrdered(Unit unit) => unit.Item.Latest(Facts.UnitFacts.OrderedOn.Name)?.Stored is null;
+
+    private static bool Begun(Unit unit, Phase from) =>
+        StepList.All.Any(s => s.Subject == ItemKind.Unit && s.Phase >= from && unit.MarkOf(s) is not null);
+}

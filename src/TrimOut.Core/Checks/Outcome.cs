@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Checks;
+
+/// <summary>A field of an item: where a finding can be mended.</summary>
+/// <param name="Item">The item's id.</param>
+/// <param name="Field">The field.</param>
+public sealed record FieldRef(string Item, string Field)
+{
+    /// <summary>The field that a fact of an item is kept in.</summary>
+    public static FieldRef To(Item item, Fact fact, string? key = null) => new(item.Id, fact.Field(key));
+}
+
+/// <summary>How a figure was worked out, for whoever asks.</summary>
+/// <param name="Formula">The formula in words and letters.</param>
+/// <param name="Inputs">Each input with its value as shown.</param>
+public sealed record Working(string Formula, ImmutableArray<(string Name, string Value)> Inputs)
+{
+    /// <summary>A formula and its inputs.</summary>
+    public static Working Of(string formula, params ReadOnlySpan<(string Name, string Value)> inputs) => new(formula, [.. inputs]);
+}
+
+/// <summary>What a check found about one subject. A missing fact is never a pass.</summary>
+public abstract record Outcome
+{
+    private Outcome() { }
+
+    /// <summary>The rule holds.</summary>
+    /// <param name="Working">How that was worked out, where figures are involved.</param>
+    public sealed record Fine(Working? Working = null) : Outcome;
+
+    /// <summary>The rule does not apply to this subject.</summary>
+    public sealed record DoesNotApply : Outcome;
+
+    /// <summary>Facts are missing, so nothing can be said.</summary>
+    /// <param name="Missing">What is missing, as it follows "missing: ".</param>
+    /// <param name="FillIn">The first field to fill in, where there is one.</param>
+    public sealed record NotChecked(string Missing, FieldRef? FillIn = null) : Outcome;
+
+    /// <summary>The rule is broken.</summary>
+    /// <param name="Message">What is wrong, with enough digits to show the fault.</param>
+    /// <param name="Mend">The cheapest mend now.</param>
+    /// <param name="Mends">The field that mends it.</param>
+    /// <param name="Working">How that was worked out, where figures are involved.</param>
+    public sealed record Found(string Message, string Mend, FieldRef Mends, Working? Working = null) : Outcome;
+}

@@ -1,0 +1,84 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Decisions;
+
+/// <summary>Adds rooms, windows, units and everything else.</summary>
+public static class AddItems
+{
+    /// <summary>The tag that the next window is offered.</summary>
+    public static string NextTag(House house) => Tags.Next(house);
+
+    /// <summary>A room, at the end of the walk.</summary>
+    public static Result<Draft> Room(House house, string name, string? floor) => RoomFacts.Name.ReadTyped(name, house).Then<Draft>(stored =>
+    {
+        if (house.Rooms.Any(r => string.Equals(r.Name, stored, StringComparison.OrdinalIgnoreCase)))
+            return new Refusal($"There is a room {stored} already.");
+        var draft = new Draft($"New room {stored}").New(ItemKind.Room, House.RootId, out var id)
+            .PutStored(id, RoomFacts.Name.Name, stored)
+            .Put(id, RoomFacts.WalkingOrder, house.Rooms.Select(r => r.WalkingOrder ?? 0).DefaultIfEmpty().Max() + 1);
+        return string.IsNullOrWhiteSpace(floor) ? draft : RoomFacts.Floor.ReadTyped(floor, house).Then<Draft>(f => draft.PutStored(id, RoomFacts.Floor.Name, f));
+    });
+
+    /// <summary>A window with one unit and its home run.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="tag">Its tag.</param>
+    /// <param name="room">Its room's id; null when not known yet.</param>
+    public static Result<Draft> Window(House house, string tag, string? room) => WindowFacts.Tag.ReadTyped(tag, house).Then<Draft>(stored =>
+    {
+        if (Tags.Refuse(house, stored) is { } taken)
+            return taken;
+        var draft = new Draft($"New window {stored}").New(ItemKind.Window, House.RootId, out var window)
+            .PutStored(window, WindowFacts.Tag.Name, stored)
+            .Put(window, WindowFacts.Covered, YesNo.Yes);
+        if (room is not null)
+            draft = draft.Put(window, WindowFacts.Room, new ItemRef(room));
+        return WithUnit(draft, window, 1);
+    });
+
+    /// <summary>One more unit in a window, with its home run.</summary>
+    public static Result<Draft> Unit(House house, string windowId) => house.FindWindow(windowId) is not { } window
+        ? new Refusal("That window is not in the house.")
+        : window.Units.Length >= 9 ? new Refusal($"{window.Tag} has nine units already.")
+        : WithUnit(new Draft($"One more unit in {window.Tag}"), window.Id, window.Units.Select(u => u.Position ?? 0).DefaultIfEmpty().Max() + 1);
+
+    /// <summary>One more leg of a home run.</summary>
+    public static Draft Leg(HomeRun run) => new Draft($"One more leg of {run.Name}").New(ItemKind.Leg, run.Id, out _);
+
+    /// <summary>A panel, hub, remote or part of the kit, with a name.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="kind">What it is; one that has a name of its own.</param>
+    /// <param name="name">Its name, unique among its kind.</param>
+    public static Result<Draft> Named(House house, ItemKind kind, string name)
+    {
+        if (FactTable.Find(kind, "name") is not { } fact)
+            return new Refusal("That can't be added by a name.");
+        return fact.ReadTyped(name, house).Then<Draft>(stored =>
+        {
+            var what = KebabCase.Of(kind).Replace('-', ' ');
+            if (house.ItemsOf(kind).Any(i => string.Equals(house.NameOf(i), stored, StringComparison.OrdinalIgnoreCase)))
+                return new Refusal($"There is a {what} {stored} already.");
+            var draft = new Draft($"New {what} {stored}").New(kind, House.RootId, out var id).PutStored(id, fact.Name, stored);
+            return TypeOf(kind) is var (type, of) && house.ItemsOf(of).FirstOrDefault() is { } first ? draft.Put(id, type, new ItemRef(first.Id)) : draft;
+        });
+    }
+
+    /// <summary>A preset on a remote.</summary>
+    public static Result<Draft> Preset(Remote remote, string name) => PresetFacts.Name.ReadTyped(name, remote.House).Then<Draft>(stored =>
+        remote.Presets.Any(p => string.Equals(p.Name, stored, StringComparison.OrdinalIgnoreCase)) ? new Refusal($"{remote.Name} has a preset {stored} already.")
+        : new Draft($"New preset {stored} on {remote.Name}").New(ItemKind.Preset, remote.Id, out var id).PutStored(id, PresetFacts.Name.Name, stored));
+
+    private static Draft WithUnit(Draft draft, string window, int position) => draft
+        .New(ItemKind.Unit, window, out var unit)
+        .Put(unit, UnitFacts.Position, position)
+        .New(ItemKind.Run, unit, out _);
+
+    private static (Fact<ItemRef> Fact, ItemKind Of)? TypeOf(ItemKind kind) => kind switch
+    {
+        ItemKind.Panel => (PanelFacts.Type, ItemKind.PanelType),
+        ItemKind.Hub => (HubFacts.Type, ItemKind.HubType),
+        ItemKind.Remote => (RemoteFacts.Type, ItemKind.RemoteType),
+        _ => null,
+    };
+}

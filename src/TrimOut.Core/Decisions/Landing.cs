@@ -1,0 +1,63 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Decisions;
+
+/// <summary>Lands home runs on panel outputs.</summary>
+public static class Landing
+{
+    /// <summary>Lands a run on an output. Where another run is there, the two change places.</summary>
+    public static Result<Draft> Land(HomeRun run, Panel panel, int output)
+    {
+        if (panel.Type?.Outputs is not { } outputs)
+            return new Refusal($"The kit does not say how many outputs {panel.Name} has. Choose its type first.");
+        if (output < 1 || output > outputs)
+            return new Refusal($"{panel.Name} has outputs 1 to {outputs}: there is no {output}.");
+        var there = panel.RunAt(output);
+        if (there?.Id == run.Id)
+            return new Refusal($"{run.Name} is on {panel.Name} output {output} already.");
+        var draft = At(new Draft($"{run.Name} landed on {panel.Name} output {output}"), run, panel, output);
+        if (there is null)
+            return draft;
+        return run is { Panel: { } fromPanel, Output: { } fromOutput }
+            ? At(draft with { What = $"{run.Name} and {there.Name} changed places" }, there, fromPanel, fromOutput)
+            : Off(draft with { What = $"{run.Name} landed on {panel.Name} output {output} in place of {there.Name}" }, there);
+    }
+
+    /// <summary>Takes a run off its output.</summary>
+    public static Result<Draft> TakeOff(HomeRun run) => run.Panel is null && run.Output is null
+        ? new Refusal($"{run.Name} is on no output.")
+        : Off(new Draft($"{run.Name} taken off its output"), run);
+
+    /// <summary>Lands every run that is on no output yet on the panels, so that their loads differ by at most one; landed runs stay.</summary>
+    public static Result<Draft> SpreadOut(House house)
+    {
+        var free = house.Panels
+            .Select(p => new { Panel = p, Outputs = new Queue<int>(Enumerable.Range(1, p.Type?.Outputs ?? 0).Where(o => p.RunAt(o) is null)), Used = p.Runs.Count() })
+            .Where(p => p.Outputs.Count > 0)
+            .ToList();
+        var waiting = house.Runs.Where(r => r.Panel is null || r.Output is null).ToList();
+        if (waiting.Count == 0)
+            return new Refusal("Every run is on an output already.");
+        if (free.Sum(p => p.Outputs.Count) < waiting.Count)
+            return new Refusal($"{waiting.Count} runs wait for an output and {free.Sum(p => p.Outputs.Count)} are free. Add a panel first.");
+        var draft = new Draft($"{waiting.Count} runs spread over the panels");
+        var added = free.ToDictionary(p => p.Panel.Id, _ => 0);
+        foreach (var run in waiting)
+        {
+            var least = free.Where(p => p.Outputs.Count > 0).MinBy(p => p.Used + added[p.Panel.Id])!;
+            draft = At(draft, run, least.Panel, least.Outputs.Dequeue());
+            added[least.Panel.Id]++;
+        }
+        return draft;
+    }
+
+    private static Draft At(Draft draft, HomeRun run, Panel panel, int output) => draft
+        .Put(run.Id, RunFacts.Panel, new ItemRef(panel.Id))
+        .Put(run.Id, RunFacts.Output, output);
+
+    private static Draft Off(Draft draft, HomeRun run) => draft
+        .PutStored(run.Id, RunFacts.Panel.Name, null)
+        .PutStored(run.Id, RunFacts.Output.Name, null);
+}

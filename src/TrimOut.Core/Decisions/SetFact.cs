@@ -1,0 +1,53 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Decisions;
+
+/// <summary>Puts what a person typed to a fact, or says why it can't be.</summary>
+public static class SetFact
+{
+    /// <summary>The change that typing a value makes; an empty text takes the value away.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="item">The item that has the fact.</param>
+    /// <param name="fact">The fact.</param>
+    /// <param name="typed">What was typed.</param>
+    /// <param name="key">For a keyed fact, which of its values.</param>
+    public static Result<Draft> Typed(House house, Item item, Fact fact, string typed, string? key = null)
+    {
+        var field = fact.Field(key);
+        var name = $"{house.NameOf(item)}: {fact.Label}";
+        if (item.Kind != fact.Subject)
+            return new Refusal($"{name} is not a fact of this item.");
+        if (string.IsNullOrWhiteSpace(typed))
+        {
+            return item.Latest(field)?.Stored is null ? new Refusal("There is no value to take away.")
+                : fact == WindowFacts.Tag ? new Refusal("A window keeps a tag. Type another one.")
+                : new Draft($"{name} taken away").PutStored(item.Id, field, null);
+        }
+        return fact.ReadTyped(typed, house)
+            .Then(stored => Rules(house, item, fact, stored))
+            .Then<Draft>(stored => WithCompanions(new Draft($"{name}: {Shown(fact, stored, house)}").PutStored(item.Id, field, stored), house, item, fact, field));
+    }
+
+    private static Result<string> Rules(House house, Item item, Fact fact, string stored)
+    {
+        if (fact == WindowFacts.Tag && Tags.Refuse(house, stored, item.Id) is { } duplicate)
+            return duplicate;
+        if (fact == RoomFacts.Name && house.Rooms.FirstOrDefault(r => r.Id != item.Id && string.Equals(r.Name, stored, StringComparison.OrdinalIgnoreCase)) is { } room)
+            return new Refusal($"There is a room {room.Name} already.");
+        return stored;
+    }
+
+    private static Draft WithCompanions(Draft draft, House house, Item item, Fact fact, string field)
+    {
+        if (fact.IsReading && house.Job.Get(HouseFacts.Meter) is { } meter)
+            draft = draft.PutStored(item.Id, Companion.Meter(field), meter);
+        if (FactTable.IsKit(item.Kind) && item.Latest(Companion.Checked(field))?.Stored is not null)
+            draft = draft.PutStored(item.Id, Companion.Checked(field), null);
+        return draft;
+    }
+
+    private static string Shown(Fact fact, string stored, House house) =>
+        fact.DecodeAny(stored) is { Ok: true } value ? fact.Show(value.Value, house) : stored;
+}

@@ -1,0 +1,20 @@
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Facts;
+
+/// <summary>What the sheet says about a cable.</summary>
+public static class CableTypeFacts
+{
+    private static readonly Declare Of = new(ItemKind.CableType);
+
+    public static readonly Fact<string> Name = Of.Text("name", "Cable", "What the crew calls it.", null, 40);
+    public static readonly Fact<ConductorSize> Conductor = Of.Conductor("conductor", "Conductor", "Gauge or metric size.");
+    public static readonly Fact<Stranding> Stranding = Of.Choice<Stranding>("stranding", "Stranding", "Solid or stranded.");
+    public static readonly Fact<CableListing> Listing = Of.Choice<CableListing>("listing", "Listing", "What is printed on the jacket.");
+    public static readonly Fact<Length> LongestRun = Of.Cable("longest-run", "Longest run", "The longest run that the maker's table allows with it.", null);
+    public static readonly Fact<Length> Diameter = Of.Opening("diameter", "Outside diameter", "Over the jacket.", null, 0, 2);
+    public static readonly Fact<Length> BoxLength = Of.Cable("box-length", "Box", "Cable in a full box.", null, 10000);
+
+    internal static readonly Fact[] All = [Name, Conductor, Stranding, Listing, LongestRun, Diameter, BoxLength];
+}

@@ -1,0 +1,214 @@
+namespace TrimOut.Core.Facts;
+
+/// <summary>Yes or no.</summary>
+public enum YesNo
+{
+    /// <summary>Yes.</summary>
+    Yes,
+
+    /// <summary>No.</summary>
+    No,
+}
+
+/// <summary>Left or right, always as seen from inside the room facing the window.</summary>
+public enum Side
+{
+    /// <summary>Left.</summary>
+    Left,
+
+    /// <summary>Right.</summary>
+    Right,
+}
+
+/// <summary>What it takes to reach a window.</summary>
+public enum Reach
+{
+    /// <summary>From the floor.</summary>
+    Floor,
+
+    /// <summary>From a ladder.</summary>
+    Ladder,
+
+    /// <summary>From a scaffold.</summary>
+    Scaffold,
+}
+
+/// <summary>Where a unit hangs.</summary>
+public enum Mount
+{
+    /// <summary>Inside the reveal.</summary>
+    Inside,
+
+    /// <summary>On the face, over the opening.</summary>
+    Outside,
+}
+
+/// <summary>How much light a fabric lets through.</summary>
+public enum Opacity
+{
+    /// <summary>One can see through it.</summary>
+    Sheer,
+
+    /// <summary>Light comes through, shapes do not.</summary>
+    LightFiltering,
+
+    /// <summary>No light comes through.</summary>
+    Blackout,
+}
+
+/// <summary>What drives a unit.</summary>
+public enum PowerSource
+{
+    /// <summary>An output of a panel, over a home run.</summary>
+    Panel,
+
+    /// <summary>A supply in a socket near the window.</summary>
+    PlugIn,
+
+    /// <summary>A battery in the unit.</summary>
+    Battery,
+}
+
+/// <summary>Which way a leg of cable goes.</summary>
+public enum LegDirection
+{
+    /// <summary>Up.</summary>
+    Up,
+
+    /// <summary>Down.</summary>
+    Down,
+
+    /// <summary>Across.</summary>
+    Across,
+
+    /// <summary>Through a floor.</summary>
+    ThroughFloor,
+}
+
+/// <summary>What is around a leg of cable, which decides the listing that it needs.</summary>
+public enum CablePlace
+{
+    /// <summary>Inside a wall or ceiling of one floor.</summary>
+    InWall,
+
+    /// <summary>Vertically, between floors.</summary>
+    BetweenFloors,
+
+    /// <summary>In a space that moves air for the building.</summary>
+    AirHandlingSpace,
+}
+
+/// <summary>The marking of a cable for power-limited circuits and what may stand in for one, NFPA 70-2017 table 725.154(A).</summary>
+public enum CableListing
+{
+    /// <summary>Class 2, plenum.</summary>
+    Cl2p,
+
+    /// <summary>Class 2, riser.</summary>
+    Cl2r,
+
+    /// <summary>Class 2, general.</summary>
+    Cl2,
+
+    /// <summary>Class 2, limited use.</summary>
+    Cl2x,
+
+    /// <summary>Class 3, plenum.</summary>
+    Cl3p,
+
+    /// <summary>Class 3, riser.</summary>
+    Cl3r,
+
+    /// <summary>Class 3, general.</summary>
+    Cl3,
+
+    /// <summary>Class 3, limited use.</summary>
+    Cl3x,
+
+    /// <summary>Communications, plenum.</summary>
+    Cmp,
+
+    /// <summary>Communications, riser.</summary>
+    Cmr,
+
+    /// <summary>Communications, general.</summary>
+    Cmg,
+
+    /// <summary>Communications.</summary>
+    Cm,
+
+    /// <summary>Communications, limited use.</summary>
+    Cmx,
+
+    /// <summary>Power-limited tray cable.</summary>
+    Pltc,
+
+    /// <summary>Not listed, or not legible on the jacket.</summary>
+    NotListed,
+}
+
+/// <summary>How a conductor is made.</summary>
+public enum Stranding
+{
+    /// <summary>One wire.</summary>
+    Solid,
+
+    /// <summary>Several wires laid together.</summary>
+    Stranded,
+}
+
+/// <summary>How a run's polarity read.</summary>
+public enum Polarity
+{
+    /// <summary>Red to red, black to black.</summary>
+    Right,
+
+    /// <summary>The other way round.</summary>
+    Swapped,
+}
+
+/// <summary>What the house is under the wiring rules.</summary>
+public enum Dwelling
+{
+    /// <summary>A one- or two-family house.</summary>
+    OneOrTwoFamily,
+
+    /// <summary>A flat in a larger building.</summary>
+    MultiFamily,
+
+    /// <summary>Anything else.</summary>
+    Other,
+}
+
+/// <summary>How a punch item stands.</summary>
+public enum PunchState
+{
+    /// <summary>To be mended.</summary>
+    Open,
+
+    /// <summary>Mended.</summary>
+    Done,
+}
+
+/// <summary>Which way the motor end of a kind lies, or that it can be ordered either way.</summary>
+public enum MotorEnd
+{
+    /// <summary>Left.</summary>
+    Left,
+
+    /// <summary>Right.</summary>
+    Right,
+
+    /// <summary>Ordered per unit.</summary>
+    Either,
+}
+
+/// <summary>What a kind does when it is raised, which decides the clearance it needs.</summary>
+public enum RaisedForm
+{
+    /// <summary>It winds on a tube.</summary>
+    Roll,
+
+    /// <summary>It stacks at the head.</summary>
+    Stack,
+}

@@ -1,0 +1,45 @@
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Facts;
+
+/// <summary>What the maker's sheet says about a kind of covering.</summary>
+public static class CoveringKindFacts
+{
+    private static readonly Declare Of = new(ItemKind.CoveringKind);
+
+    public static readonly Fact<string> Name = Of.Text("name", "Kind", "Roller, cellular, wood blind.", null, 40);
+    public static readonly Fact<MotorEnd> MotorEnd = Of.Choice<MotorEnd>("motor-end", "Motor end", "The end that the motor, and so the lead, is at.");
+    public static readonly Fact<RaisedForm> RaisedForm = Of.Choice<RaisedForm>("raised-form", "Raised", "Whether it rolls up or stacks.");
+    public static readonly Fact<Voltage> MotorVolts = Of.Volts("motor-volts", "Motor volts", "What the motor is made for.", null, 1, 60);
+    public static readonly Fact<Voltage> LeastVolts = Of.Volts("least-volts", "Least volts", "The least at the motor at which it still lifts.", null, 1, 60);
+    public static readonly Fact<Current> RunningCurrent = Of.Amps("running-current", "Running current", "While it lifts.");
+    public static readonly Fact<Current> StartingCurrent = Of.Amps("starting-current", "Starting current", "In the first moment.");
+    public static readonly Fact<Length> EndBracket = Of.Opening("end-bracket", "End bracket", "How far the end bracket reaches in from the jamb.", null, 0, 24);
+    public static readonly Fact<Length> EndBracketBack = Of.Opening("end-bracket-back", "Bracket back", "How far the end bracket reaches back from its front.", null, 0, 24);
+    public static readonly Fact<Length> EndBracketDown = Of.Opening("end-bracket-down", "Bracket down", "How far the end bracket reaches down from the head.", null, 0, 24);
+    public static readonly Fact<Length> CentreBracket = Of.Opening("centre-bracket", "Centre bracket", "Width of the centre support.", null, 0, 24);
+    public static readonly Fact<Length> CentreFrom = Of.Opening("centre-from", "Centre support from", "Units this wide or wider need a centre support.", null, 4, 360);
+    public static readonly Fact<Length> Setback = Of.Opening("setback", "Bracket setback", "Distance of the bracket's front from the room face.", null, 0, 24);
+    public static readonly Fact<Length> LeadBehind = Of.Opening("lead-behind", "Lead to motor", "Cable used up from the entry into the motor end besides the way along the head.", null, 0, 60);
+    public static readonly Fact<Length> Tube = Of.Opening("tube", "Tube", "Outside diameter of the tube.", null, 0, 12);
+    public static readonly Fact<Length> FabricThickness = Of.Opening("fabric-thickness", "Fabric", "Thickness of the fabric.", null, 0, 1);
+    public static readonly Fact<Length> ExtraFabric = Of.Opening("extra-fabric", "Extra fabric", "Fabric on the tube beyond the drop.", null, 0, 60);
+    public static readonly Fact<Length> StackFixed = Of.Opening("stack-fixed", "Stack, fixed part", "Height of the raised stack that does not depend on the drop.", null, 0, 48);
+    public static readonly Fact<decimal> StackShare = Of.Number("stack-share", "Stack, share of drop", "The part of the drop that the raised stack takes.", null, 0, 1);
+    public static readonly Fact<Length> DepthNeeded = Of.Opening("depth-needed", "Depth needed", "The least depth in which its brackets hold.", null, 0, 24);
+    public static readonly Fact<Length> DepthFlush = Of.Opening("depth-flush", "Depth, flush", "The depth in which it hangs flush with the room face.", null, 0, 24);
+    public static readonly Fact<Length> RoundTo = Of.Opening("round-to", "Rounded to", "Sizes are ordered in steps of this.", null, 0.01m, 2);
+    public static readonly Fact<TimeSpan> PairHold = Of.Seconds("pair-hold", "Hold to pair", "How long the button is held until the cue.");
+    public static readonly Fact<string> PairCue = Of.Text("pair-cue", "Pairing cue", "What shows that it listens.");
+    public static readonly Fact<TimeSpan> PresetHold = Of.Seconds("preset-hold", "Hold to store", "How long the button is held to store a preset.");
+    public static readonly Fact<string> PresetCue = Of.Text("preset-cue", "Storing cue", "What shows that it is stored.");
+    public static readonly Fact<string> LimitsHow = Of.Text("limits-how", "Setting limits", "How its limits are set.", null, 400);
+
+    internal static readonly Fact[] All =
+    [
+        Name, MotorEnd, RaisedForm, MotorVolts, LeastVolts, RunningCurrent, StartingCurrent, EndBracket, EndBracketBack, EndBracketDown,
+        CentreBracket, CentreFrom, Setback, LeadBehind, Tube, FabricThickness, ExtraFabric, StackFixed, StackShare,
+        DepthNeeded, DepthFlush, RoundTo, PairHold, PairCue, PresetHold, PresetCue, LimitsHow,
+    ];
+}

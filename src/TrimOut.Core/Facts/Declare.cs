@@ -1,0 +1,98 @@
+using System.Globalization;
+using TrimOut.Core.Facts.Forms;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Facts;
+
+/// <summary>Short ways to declare the facts of one kind of item.</summary>
+internal sealed class Declare(ItemKind subject)
+{
+    private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
+
+    public Fact<string> Text(string name, string label, string help, Phase? phase = null, int most = 120) =>
+        Make(name, label, help, phase, new TextForm(most));
+
+    public Fact<Length> Opening(string name, string label, string help, Phase? phase, decimal leastInches, decimal mostInches) =>
+        Make(name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening));
+
+    public Fact<Length> Reading(string name, string label, string help, Phase? phase, decimal leastInches, decimal mostInches) =>
+        new(subject, name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening)) { IsReading = true };
+
+    public Fact<Length> Cable(string name, string label, string help, Phase? phase, decimal mostFeet = 1000) =>
+        Make(name, label, help, phase, new LengthForm(Length.Zero, Length.FromFeet(mostFeet), LengthScale.Run));
+
+    public Fact<T> Choice<T>(string name, string label, string help, Phase? phase = null, bool reading = false)
+        where T : struct, Enum => new(subject, name, label, help, phase, new ChoiceForm<T>()) { IsReading = reading };
+
+    public Fact<ItemRef> Item(ItemKind kind, string name, string label, string help, Phase? phase = null) =>
+        Make(name, label, help, phase, new ItemForm(kind));
+
+    public Fact<int> Count(string name, string label, string help, Phase? phase, int least, int most) =>
+        Make(name, label, help, phase, new ParsedForm<int>(string.Create(Invariant, $"{least} to {most}"),
+            t => NumberText.Read(t, label.ToLowerInvariant(), least, most, ("", 1)).Then<int>(n => n == Math.Truncate(n) ? (int)n : new Refusal($"{t} is no whole number.")),
+            n => n.ToString(Invariant)));
+
+    public Fact<decimal> Number(string name, string label, string help, Phase? phase, decimal least, decimal most) =>
+        Make(name, label, help, phase, new ParsedForm<decimal>($"{NumberText.Plain(least)} to {NumberText.Plain(most)}",
+            t => NumberText.Read(t, label.ToLowerInvariant(), least, most, ("", 1)), NumberText.Plain));
+
+    public Fact<DateOnly> Date(string name, string label, string help, Phase? phase = null) =>
+        Make(name, label, help, phase, new ParsedForm<DateOnly>("2026-03-14",
+            t => DateOnly.TryParseExact(t, "yyyy-MM-dd", Invariant, DateTimeStyles.None, out var day) ? day : new Refusal($"\"{t}\" is no date. Type year-month-day, such as 2026-03-14."),
+            d => d.ToString("yyyy-MM-dd", Invariant)));
+
+    public Fact<Voltage> Volts(string name, string label, string help, Phase? phase, decimal least, decimal most, bool reading = false) =>
+        new(subject, name, label, help, phase, new ParsedForm<Voltage>("12.1",
+            t => NumberText.Read(t, "volts", least, most, ("", 1), ("v", 1), ("mv", 0.001m)).Then<Voltage>(n => new Voltage(n)),
+            v => NumberText.Plain(v.Volts), v => v.ToString()))
+        { IsReading = reading };
+
+    public Fact<Current> Amps(string name, string label, string help, Phase? phase = null) =>
+        Make(name, label, help, phase, new ParsedForm<Current>("0.8",
+            t => NumberText.Read(t, "amperes", 0.001m, 50, ("", 1), ("a", 1), ("ma", 0.001m)).Then<Current>(n => new Current(n)),
+            a => NumberText.Plain(a.Amperes), a => a.ToString()));
+
+    public Fact<Resistance> Ohms(string name, string label, string help, Phase? phase) =>
+        new(subject, name, label, help, phase, new ParsedForm<Resistance>("1.28, or open",
+            t => t.Equals("open", StringComparison.OrdinalIgnoreCase) || t.Equals("ol", StringComparison.OrdinalIgnoreCase)
+                ? Electrical.LoopReading.Open
+                : NumberText.Read(t, "ohms", 0, 1_000_000, ("", 1), ("ohm", 1), ("ohms", 1), ("mohm", 0.001m), ("k", 1000), ("kohm", 1000)).Then<Resistance>(n => new Resistance(n)),
+            r => r == Electrical.LoopReading.Open ? "open" : NumberText.Plain(r.Ohms), r => r == Electrical.LoopReading.Open ? "open" : r.ToString()))
+        { IsReading = true };
+
+    public Fact<Temperature> Degrees(string name, string label, string help, Phase? phase = null) =>
+        Make(name, label, help, phase, new ParsedForm<Temperature>("24",
+            t => NumberText.Read(t, "degrees Celsius", -40, 90, ("", 1), ("c", 1)).Then<Temperature>(n => new Temperature(n)),
+            d => NumberText.Plain(d.Celsius), d => d.ToString()));
+
+    public Fact<Azimuth> Direction(string name, string label, string help, Phase? phase = null) =>
+        Make(name, label, help, phase, new ParsedForm<Azimuth>("SW or 225", t => Azimuth.Read(t), a => NumberText.Plain(a.Degrees), a => a.ToString()));
+
+    public Fact<ConductorSize> Conductor(string name, string label, string help, Phase? phase = null) =>
+        Make(name, label, help, phase, new ParsedForm<ConductorSize>("16 AWG, 1.5 mm2", t => ConductorSize.Read(t), s => s.ToString()));
+
+    public Fact<TimeSpan> Seconds(string name, string label, string help) =>
+        Make(name, label, help, null, new ParsedForm<TimeSpan>("10",
+            t => NumberText.Read(t, "seconds", 0, 600, ("", 1), ("s", 1)).Then<TimeSpan>(n => TimeSpan.FromMilliseconds((double)(n * 1000))),
+            s => NumberText.Plain((decimal)s.TotalSeconds), s => NumberText.Show((decimal)s.TotalSeconds, "s")));
+
+    /// <summary>One value per other item, such as the position of each unit in a preset.</summary>
+    public Fact<int> PercentPer(string name, string label, string help, Phase? phase) =>
+        new(subject, name, label, help, phase, new ParsedForm<int>("0 to 100",
+            t => NumberText.Read(t, "per cent", 0, 100, ("", 1), ("%", 1)).Then<int>(n => (int)n),
+            n => n.ToString(Invariant), n => string.Create(Invariant, $"{n} %")))
+        { IsKeyed = true };
+
+    /// <summary>Yes or nothing per other item, such as which units a remote moves.</summary>
+    public Fact<YesNo> YesPer(string name, string label, string help, Phase? phase) =>
+        new(subject, name, label, help, phase, new ChoiceForm<YesNo>()) { IsKeyed = true };
+
+    /// <summary>One mark per step.</summary>
+    public Fact<StepMark> Marks() =>
+        new(subject, StepMark.FactName, "Step", "Done, or not needed with the reason.", null, new ParsedForm<StepMark>("done, or not needed: reason", StepMark.Read, m => m.ToString())) { IsKeyed = true };
+
+    private Fact<T> Make<T>(string name, string label, string help, Phase? phase, Form<T> form)
+        where T : notnull => new(subject, name, label, help, phase, form);
+}

@@ -1,0 +1,93 @@
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Facts;
+
+/// <summary>One thing that can be known about an item: declared once, used by forms, history, import, papers and checks alike.</summary>
+public abstract class Fact
+{
+    private protected Fact(ItemKind subject, string name, string label, string help, Phase? phase)
+    {
+        Subject = subject;
+        Name = name;
+        Label = label;
+        Help = help;
+        Phase = phase;
+    }
+
+    /// <summary>The items that have it.</summary>
+    public ItemKind Subject { get; }
+
+    /// <summary>Its stored name, kebab-case, unique for the subject.</summary>
+    public string Name { get; }
+
+    /// <summary>Its label on screens and papers.</summary>
+    public string Label { get; }
+
+    /// <summary>One sentence for whoever fills it in.</summary>
+    public string Help { get; }
+
+    /// <summary>The phase in which it is filled in; null when it is no part of the walk.</summary>
+    public Phase? Phase { get; }
+
+    /// <summary>Whether it is measured: then the instrument is kept beside it.</summary>
+    public bool IsReading { get; init; }
+
+    /// <summary>Whether there is one value per key (another item's id, a step's id) rather than one.</summary>
+    public bool IsKeyed { get; init; }
+
+    /// <summary>A short hint at what may be typed.</summary>
+    public abstract string Hint { get; }
+
+    /// <summary>The field that holds it, for a keyed fact the field of that key.</summary>
+    public string Field(string? key = null) => IsKeyed ? $"{Name}:{key}" : Name;
+
+    /// <summary>Reads what a person typed, to the stored form.</summary>
+    public abstract Result<string> ReadTyped(string typed, House house);
+
+    /// <summary>Reads the stored form.</summary>
+    internal abstract Result<object> DecodeAny(string stored);
+
+    /// <summary>Shows a decoded value.</summary>
+    public abstract string Show(object value, House house);
+
+    /// <summary>What it may be, when that is a list.</summary>
+    public abstract IReadOnlyList<Option> Options(House house);
+
+    /// <summary>The shown form of an item's value; empty when there is none.</summary>
+    public string ShowOf(Item item, House house, string? key = null) => item.Latest(Field(key)) switch
+    {
+        null or { Stored: null } => "",
+        { Value: { } value } => Show(value, house),
+        { Stored: var unreadable } => unreadable,
+    };
+}
+
+/// <summary>A fact whose values are of one type.</summary>
+/// <typeparam name="T">The type.</typeparam>
+public sealed class Fact<T> : Fact
+    where T : notnull
+{
+    private readonly Form<T> _form;
+
+    internal Fact(ItemKind subject, string name, string label, string help, Phase? phase, Form<T> form)
+        : base(subject, name, label, help, phase) => _form = form;
+
+    /// <inheritdoc/>
+    public override string Hint => _form.Hint;
+
+    /// <summary>The stored form of a value.</summary>
+    public string Write(T value) => _form.Write(value);
+
+    /// <inheritdoc/>
+    public override Result<string> ReadTyped(string typed, House house) => _form.Read(typed.Trim(), house).Then<string>(v => _form.Write(v));
+
+    /// <inheritdoc/>
+    internal override Result<object> DecodeAny(string stored) => _form.Decode(stored).Then<object>(v => v);
+
+    /// <inheritdoc/>
+    public override string Show(object value, House house) => _form.Show((T)value, house);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Option> Options(House house) => _form.Options(house);
+}

@@ -1,0 +1,31 @@
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Facts.Forms;
+
+/// <summary>One of a few named values; the first letters are enough to type.</summary>
+internal sealed class ChoiceForm<T> : Form<T>
+    where T : struct, Enum
+{
+    private static readonly Option[] All = [.. Enum.GetValues<T>().Select(v => new Option(KebabCase.Of(v), Shown(v)))];
+
+    public override string Hint => string.Join(", ", All.Select(o => o.Shown));
+
+    public override Result<T> Read(string typed, House house)
+    {
+        var text = typed.Replace(' ', '-').ToLowerInvariant();
+        if (KebabCase.Read<T>(text) is { } exact)
+            return exact;
+        var matches = Enum.GetValues<T>().Where(v => text.Length > 0 && KebabCase.Of(v).StartsWith(text, StringComparison.Ordinal)).ToList();
+        return matches.Count == 1 ? matches[0] : new Refusal($"\"{typed}\" is none of: {Hint}.");
+    }
+
+    public override string Write(T value) => KebabCase.Of(value);
+
+    public override Result<T> Decode(string stored) => KebabCase.Read<T>(stored) is { } value ? value : new Refusal($"\"{stored}\" is not known here.");
+
+    public override string Show(T value, House house) => Shown(value);
+
+    public override IReadOnlyList<Option> Options(House house) => All;
+
+    private static string Shown(T value) => KebabCase.Of(value).Replace('-', ' ');
+}

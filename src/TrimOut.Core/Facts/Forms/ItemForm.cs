@@ -1,0 +1,33 @@
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Facts.Forms;
+
+/// <summary>Another item of the house: typed and shown by its name, stored by its id.</summary>
+internal sealed class ItemForm(ItemKind kind) : Form<ItemRef>
+{
+    public override string Hint => "the name of one in this house";
+
+    public override Result<ItemRef> Read(string typed, House house)
+    {
+        var all = Options(house);
+        var matches = all.Where(o => string.Equals(o.Shown, typed, StringComparison.OrdinalIgnoreCase) || o.Stored == typed).ToList();
+        if (matches.Count == 0 && typed.Length > 0)
+            matches = [.. all.Where(o => o.Shown.StartsWith(typed, StringComparison.OrdinalIgnoreCase))];
+        if (matches.Count == 1)
+            return new ItemRef(matches[0].Stored);
+        var names = string.Join(", ", all.Select(o => o.Shown).Take(8));
+        return matches.Count > 1 ? new Refusal($"\"{typed}\" fits more than one: {string.Join(", ", matches.Select(o => o.Shown).Take(8))}.")
+            : all.Count == 0 ? new Refusal($"This house has no {KebabCase.Of(kind).Replace('-', ' ')} yet. Add one first.")
+            : new Refusal($"\"{typed}\" is not in this house. There are: {names}.");
+    }
+
+    public override string Write(ItemRef value) => value.Id;
+
+    public override Result<ItemRef> Decode(string stored) => new ItemRef(stored);
+
+    public override string Show(ItemRef value, House house) =>
+        house.Find(value.Id) is { Removed: false } item ? house.NameOf(item) : "(removed)";
+
+    public override IReadOnlyList<Option> Options(House house) =>
+        [.. house.ItemsOf(kind).Select(i => new Option(i.Id, house.NameOf(i)))];
+}

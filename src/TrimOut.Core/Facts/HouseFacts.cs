@@ -1,0 +1,43 @@
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Facts;
+
+/// <summary>What is known about the job as a whole.</summary>
+public static class HouseFacts
+{
+    private static readonly Declare Of = new(ItemKind.House);
+
+    public static readonly Fact<string> Name = Of.Text("name", "House", "What everybody calls this job.");
+    public static readonly Fact<string> Client = Of.Text("client", "Client", "Who owns the house.");
+    public static readonly Fact<string> Address = Of.Text("address", "Address", "Where it stands.");
+    public static readonly Fact<string> SiteContact = Of.Text("site-contact", "Site contact", "Whom to call on site, with the number.");
+    public static readonly Fact<string> Crew = Of.Text("crew", "Crew", "Who does the work.");
+    public static readonly Fact<DisplayUnits> Units = Of.Choice<DisplayUnits>("units", "Units", "What lengths are shown in, and what a bare number means.");
+    public static readonly Fact<Dwelling> Dwelling = Of.Choice<Dwelling>("dwelling", "Dwelling", "One- or two-family houses have easier cable rules than flats.");
+    public static readonly Fact<string> CodeInForce = Of.Text("code-in-force", "Code in force", "The wiring rules that the local authority enforces, with the edition.");
+    public static readonly Fact<decimal> Latitude = Of.Number("latitude", "Latitude", "Degrees north; south is negative.", null, -90, 90);
+    public static readonly Fact<decimal> Longitude = Of.Number("longitude", "Longitude", "Degrees east; west is negative.", null, -180, 180);
+    public static readonly Fact<string> Meter = Of.Text("meter", "Meter in use", "The instrument that readings are taken with from now on.");
+    public static readonly Fact<DateOnly> FramingOn = Of.Date("framing-on", "Framing walk", "When the framing is open to walk.", Phase.WalkThrough);
+    public static readonly Fact<DateOnly> DrywallOn = Of.Date("drywall-on", "Drywall starts", "After this day a mistake costs a wall.", Phase.RoughIn);
+    public static readonly Fact<DateOnly> PaintedOn = Of.Date("painted-on", "Painted", "When the finished openings can be measured.", Phase.CloseIn);
+    public static readonly Fact<DateOnly> HandoverOn = Of.Date("handover-on", "Handover", "When the owner moves in.", Phase.Handover);
+    public static readonly Fact<decimal> CableAllowance = Of.Number("cable-allowance", "Cable allowance, %", "Added to the legs for bends and slack: a crew's own figure.", Phase.RoughIn, 0, 100);
+    public static readonly Fact<Temperature> ConductorTemperature = Of.Degrees("conductor-temperature", "Warmest cable", "The warmest that the cable gets, such as in a loft.", Phase.RoughIn);
+    public static readonly Fact<DateOnly> DemonstratedOn = Of.Date("demonstrated-on", "Demonstrated on", "When every unit was shown to the owner.", Phase.Handover);
+    public static readonly Fact<string> DemonstratedTo = Of.Text("demonstrated-to", "Demonstrated to", "Who saw it.", Phase.Handover);
+    public static readonly Fact<DateOnly> BinderGivenOn = Of.Date("binder-given-on", "Binder given on", "When the binder was handed over.", Phase.Handover);
+    public static readonly Fact<string> OpenItemsAgreed = Of.Text("open-items-agreed", "Open items agreed", "What was agreed about the items still open, or none.", Phase.Handover, 400);
+    public static readonly Fact<string> AcceptedBy = Of.Text("accepted-by", "Accepted by", "Who signs for the owner.", Phase.Handover);
+    public static readonly Fact<DateOnly> AcceptedOn = Of.Date("accepted-on", "Accepted on", "When it was signed.", Phase.Handover);
+    public static readonly Fact<StepMark> Step = Of.Marks();
+
+    internal static readonly Fact[] All =
+    [
+        Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, Meter,
+        FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature,
+        DemonstratedOn, DemonstratedTo, BinderGivenOn, OpenItemsAgreed, AcceptedBy, AcceptedOn, Step,
+    ];
+}

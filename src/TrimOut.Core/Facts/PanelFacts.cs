@@ -1,0 +1,21 @@
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Facts;
+
+/// <summary>What is known about a panel.</summary>
+public static class PanelFacts
+{
+    private static readonly Declare Of = new(ItemKind.Panel);
+
+    public static readonly Fact<string> Name = Of.Text("name", "Panel", "Its short name, on its door and on labels.", Phase.RoughIn, 12);
+    public static readonly Fact<ItemRef> Type = Of.Item(ItemKind.PanelType, "type", "Type", "Which panel of the kit.", Phase.RoughIn);
+    public static readonly Fact<string> Location = Of.Text("location", "Location", "Where it hangs.", Phase.RoughIn);
+    public static readonly Fact<string> Breaker = Of.Text("breaker", "Breaker", "The breaker that feeds it.", Phase.Power, 40);
+    public static readonly Fact<string> ConnectedBy = Of.Text("connected-by", "Connected by", "The licensed electrician who connected it to mains.", Phase.Power);
+    public static readonly Fact<string> Licence = Of.Text("licence", "Licence", "The electrician's licence number.", Phase.Power, 60);
+    public static readonly Fact<DateOnly> ConnectedOn = Of.Date("connected-on", "Connected on", "The day it was connected.", Phase.Power);
+    public static readonly Fact<StepMark> Step = Of.Marks();
+
+    internal static readonly Fact[] All = [Name, Type, Location, Breaker, ConnectedBy, Licence, ConnectedOn, Step];
+}

@@ -1,0 +1,109 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.GenericKit;
+
+/// <summary>The kit that a new house starts from: facts of the trade, none of them held against a maker's sheet yet.</summary>
+/// <remarks>Values are common practice without a published source; docs/figures.md lists them. The makers' sheets govern.</remarks>
+public static class GenericKit
+{
+    /// <summary>Adds the generic kit to a draft.</summary>
+    public static Draft WithGenericKit(this Draft draft)
+    {
+        draft = Kind(draft, "Roller", MotorEnd.Left, RaisedForm.Roll, out var roller)
+            .Put(roller, CoveringKindFacts.Tube, Inches(1.5m))
+            .Put(roller, CoveringKindFacts.FabricThickness, Length.FromMillimetres(0.5m))
+            .Put(roller, CoveringKindFacts.ExtraFabric, Inches(12))
+            .Put(roller, CoveringKindFacts.EndBracket, Inches(0.75m))
+            .Put(roller, CoveringKindFacts.EndBracketBack, Inches(2.5m))
+            .Put(roller, CoveringKindFacts.EndBracketDown, Inches(2.5m))
+            .Put(roller, CoveringKindFacts.CentreBracket, Inches(1.5m))
+            .Put(roller, CoveringKindFacts.CentreFrom, Inches(108))
+            .Put(roller, CoveringKindFacts.DepthNeeded, Inches(2.5m))
+            .Put(roller, CoveringKindFacts.DepthFlush, Inches(4));
+        draft = Kind(draft, "Cellular", MotorEnd.Left, RaisedForm.Stack, out var cellular)
+            .Put(cellular, CoveringKindFacts.StackFixed, Inches(2.5m))
+            .Put(cellular, CoveringKindFacts.StackShare, 0.04m)
+            .Put(cellular, CoveringKindFacts.EndBracket, Inches(1.25m))
+            .Put(cellular, CoveringKindFacts.EndBracketBack, Inches(2))
+            .Put(cellular, CoveringKindFacts.EndBracketDown, Inches(2))
+            .Put(cellular, CoveringKindFacts.CentreBracket, Inches(1.25m))
+            .Put(cellular, CoveringKindFacts.CentreFrom, Inches(72))
+            .Put(cellular, CoveringKindFacts.DepthNeeded, Inches(1.5m))
+            .Put(cellular, CoveringKindFacts.DepthFlush, Inches(2.75m));
+        draft = Kind(draft, "Wood blind", MotorEnd.Left, RaisedForm.Stack, out var blind)
+            .Put(blind, CoveringKindFacts.StackFixed, Inches(3))
+            .Put(blind, CoveringKindFacts.StackShare, 0.08m)
+            .Put(blind, CoveringKindFacts.EndBracket, Inches(1.5m))
+            .Put(blind, CoveringKindFacts.EndBracketBack, Inches(2.5m))
+            .Put(blind, CoveringKindFacts.EndBracketDown, Inches(2.5m))
+            .Put(blind, CoveringKindFacts.CentreBracket, Inches(2))
+            .Put(blind, CoveringKindFacts.CentreFrom, Inches(60))
+            .Put(blind, CoveringKindFacts.DepthNeeded, Inches(2.5m))
+            .Put(blind, CoveringKindFacts.DepthFlush, Inches(3.5m));
+        draft = Cable(draft, "16/2", 16, 200);
+        draft = Cable(draft, "18/2", 18, 120);
+        draft = Cable(draft, "20/2", 20, 75);
+        draft = Cover(draft, "None", null, null);
+        draft = Cover(draft, "Fascia 3 in", 2.75m, 3);
+        draft = Cover(draft, "Fascia 4 in", 3.75m, 4);
+        draft = Cover(draft, "Valance", 3.25m, 3.5m);
+        return draft
+            .New(ItemKind.PanelType, House.RootId, out var panel)
+            .Put(panel, PanelTypeFacts.Name, "10-output panel")
+            .Put(panel, PanelTypeFacts.Outputs, 10)
+            .Put(panel, PanelTypeFacts.Supply, new Voltage(12))
+            .Put(panel, PanelTypeFacts.OutputCurrent, new Current(2.5m))
+            .Put(panel, PanelTypeFacts.TotalCurrent, new Current(15))
+            .Put(panel, PanelTypeFacts.UnitsPerOutput, 1)
+            .New(ItemKind.HubType, House.RootId, out var hub)
+            .Put(hub, HubTypeFacts.Name, "Hub")
+            .Put(hub, HubTypeFacts.Devices, 75)
+            .New(ItemKind.RemoteType, House.RootId, out var handheld)
+            .Put(handheld, RemoteTypeFacts.Name, "Handheld")
+            .Put(handheld, RemoteTypeFacts.Units, 10)
+            .Put(handheld, RemoteTypeFacts.Gangs, 0)
+            .New(ItemKind.RemoteType, House.RootId, out var wall)
+            .Put(wall, RemoteTypeFacts.Name, "Wall remote")
+            .Put(wall, RemoteTypeFacts.Units, 10)
+            .Put(wall, RemoteTypeFacts.Gangs, 1);
+    }
+
+    private static Draft Kind(Draft draft, string name, MotorEnd end, RaisedForm form, out string id) => draft
+        .New(ItemKind.CoveringKind, House.RootId, out id)
+        .Put(id, CoveringKindFacts.Name, name)
+        .Put(id, CoveringKindFacts.MotorEnd, end)
+        .Put(id, CoveringKindFacts.RaisedForm, form)
+        .Put(id, CoveringKindFacts.MotorVolts, new Voltage(12))
+        .Put(id, CoveringKindFacts.LeastVolts, new Voltage(10.2m))
+        .Put(id, CoveringKindFacts.RunningCurrent, new Current(0.8m))
+        .Put(id, CoveringKindFacts.StartingCurrent, new Current(1.0m))
+        .Put(id, CoveringKindFacts.Setback, Inches(1.5m))
+        .Put(id, CoveringKindFacts.LeadBehind, Inches(6))
+        .Put(id, CoveringKindFacts.RoundTo, Inches(0.125m))
+        .Put(id, CoveringKindFacts.PairHold, TimeSpan.FromSeconds(10))
+        .Put(id, CoveringKindFacts.PairCue, "a green light flashes, then the unit jogs up and down")
+        .Put(id, CoveringKindFacts.PresetHold, TimeSpan.FromSeconds(10))
+        .Put(id, CoveringKindFacts.PresetCue, "the unit jogs once")
+        .Put(id, CoveringKindFacts.LimitsHow, "Move to the place, hold the limit button until the unit jogs.");
+
+    private static Draft Cable(Draft draft, string name, int gauge, decimal longestFeet) => draft
+        .New(ItemKind.CableType, House.RootId, out var id)
+        .Put(id, CableTypeFacts.Name, name)
+        .Put(id, CableTypeFacts.Conductor, new ConductorSize.Gauge(gauge))
+        .Put(id, CableTypeFacts.Stranding, Stranding.Stranded)
+        .Put(id, CableTypeFacts.Listing, CableListing.Cl2)
+        .Put(id, CableTypeFacts.LongestRun, Length.FromFeet(longestFeet))
+        .Put(id, CableTypeFacts.BoxLength, Length.FromFeet(500));
+
+    private static Draft Cover(Draft draft, string name, decimal? room, decimal? depth)
+    {
+        draft = draft.New(ItemKind.HeadCover, House.RootId, out var id).Put(id, HeadCoverFacts.Name, name);
+        return room is null || depth is null ? draft
+            : draft.Put(id, HeadCoverFacts.RoomInside, Inches(room.Value)).Put(id, HeadCoverFacts.Depth, Inches(depth.Value));
+    }
+
+    private static Length Inches(decimal inches) => Length.FromInches(inches);
+}

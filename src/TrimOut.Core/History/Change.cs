@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+
+namespace TrimOut.Core.History;
+
+/// <summary>The name of a change: which device made it, and its number there. Never given twice.</summary>
+/// <param name="Device">The device's own name: letters, digits and hyphens.</param>
+/// <param name="Sequence">From 1, without gaps, per device.</param>
+public readonly record struct ChangeId(string Device, long Sequence)
+{
+    /// <summary>The written form, <c>device:sequence</c>.</summary>
+    public override string ToString() => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Device}:{Sequence}");
+
+    /// <summary>Reads the written form; null when it is none.</summary>
+    public static ChangeId? Read(string text)
+    {
+        var colon = text.LastIndexOf(':');
+        return colon > 0 && long.TryParse(text.AsSpan(colon + 1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number) && number > 0
+            ? new ChangeId(text[..colon], number)
+            : null;
+    }
+}
+
+/// <summary>One thing that a person did. Written once; never edited, never removed.</summary>
+/// <param name="Id">Its name.</param>
+/// <param name="Stamp">One more than the largest stamp that the device had seen: orders the history, and is no clock.</param>
+/// <param name="SaidAt">The wall clock as the device had it: shown, never sorted by.</param>
+/// <param name="By">Who did it.</param>
+/// <param name="What">What it was, in words for the history screen.</param>
+/// <param name="Edits">What it changes, all or nothing.</param>
+public sealed record Change(ChangeId Id, long Stamp, DateTimeOffset SaidAt, string By, string What, ImmutableArray<Edit> Edits)
+{
+    /// <summary>The order in which changes are replayed, the same on every device.</summary>
+    public static int Order(Change a, Change b) =>
+        a.Stamp != b.Stamp ? a.Stamp.CompareTo(b.Stamp)
+        : string.CompareOrdinal(a.Id.Device, b.Id.Device) is not 0 and var byDevice ? byDevice
+        : a.Id.Sequence.CompareTo(b.Id.Sequence);
+}

@@ -1,0 +1,122 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.History;
+
+/// <summary>One change as one line of JSON, lossless both ways. The form is described in docs/house-file.md.</summary>
+public static class ChangeJson
+{
+    /// <summary>The version of the form that this program writes; a higher one was written by a newer program.</summary>
+    public const int Version = 1;
+
+    private static readonly JsonWriterOptions Options = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The line, without its line end.</summary>
+    public static string Write(Change change)
+    {
+        var bytes = new ArrayBufferWriter<byte>(256);
+        using (var json = new Utf8JsonWriter(bytes, Options))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("v", Version);
+            json.WriteString("id", change.Id.ToString());
+            json.WriteNumber("stamp", change.Stamp);
+            json.WriteString("at", change.SaidAt.ToString("yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz", CultureInfo.InvariantCulture));
+            json.WriteString("by", change.By);
+            json.WriteString("what", change.What);
+            json.WriteStartArray("edits");
+            foreach (var edit in change.Edits)
+                Write(json, edit);
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+        return Encoding.UTF8.GetString(bytes.WrittenSpan);
+    }
+
+    /// <summary>Reads a line.</summary>
+    /// <returns>The change, or what is wrong with the line.</returns>
+    public static Result<Change> Read(string line)
+    {
+        try
+        {
+            using var document = JsonDocument.Parse(line);
+            var root = document.RootElement;
+            if (root.ValueKind != JsonValueKind.Object)
+                return new Refusal("The line is no change: it does not hold an object.");
+            if (root.GetProperty("v").GetInt32() is var version && version > Version)
+                return new Refusal($"The line was written by a newer TrimOut (form {version}; this one reads up to {Version}).");
+            if (ChangeId.Read(Text(root, "id")) is not { } id)
+                return new Refusal($"\"{Text(root, "id")}\" names no change.");
+            if (!DateTimeOffset.TryParse(Text(root, "at"), CultureInfo.InvariantCulture, DateTimeStyles.None, out var at))
+                return new Refusal($"\"{Text(root, "at")}\" is no time.");
+            return new Change(id, root.GetProperty("stamp").GetInt64(), at, Text(root, "by"), Text(root, "what"),
+                [.. root.GetProperty("edits").EnumerateArray().Select(ReadEdit)]);
+        }
+        catch (Exception failed) when (failed is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
+        {
+            return new Refusal($"The line is no change: {failed.Message}");
+        }
+    }
+
+    private static void Write(Utf8JsonWriter json, Edit edit)
+    {
+        switch (edit)
+        {
+            case Edit.Add add:
+                json.WriteStartObject();
+                json.WriteString("add", add.Item);
+                json.WriteString("kind", KebabCase.Of(add.Kind));
+                json.WriteString("under", add.Under);
+                json.WriteEndObject();
+                break;
+            case Edit.Put put:
+                json.WriteStartObject();
+                json.WriteString("put", put.Item);
+                json.WriteString("field", put.Field);
+                if (put.Value is null)
+                    json.WriteNull("value");
+                else
+                    json.WriteString("value", put.Value);
+                if (!put.Over.IsEmpty)
+                {
+                    json.WriteStartArray("over");
+                    foreach (var over in put.Over)
+                        json.WriteStringValue(over.ToString());
+                    json.WriteEndArray();
+                }
+                json.WriteEndObject();
+                break;
+            case Edit.Undo undo:
+                json.WriteStartObject();
+                json.WriteString("undo", undo.Of.ToString());
+                json.WriteEndObject();
+                break;
+            case Edit.Unread unread:
+                json.WriteRawValue(unread.Json);
+                break;
+            default:
+                throw new InvalidOperationException($"No form for {edit.GetType().Name}.");
+        }
+    }
+
+    private static Edit ReadEdit(JsonElement json)
+    {
+        if (json.TryGetProperty("add", out var add) && KebabCase.Read<ItemKind>(Text(json, "kind")) is { } kind)
+            return new Edit.Add(add.GetString()!, kind, Text(json, "under"));
+        if (json.TryGetProperty("put", out var put))
+        {
+            var over = json.TryGetProperty("over", out var list) ? list.EnumerateArray().Select(e => ReadId(e.GetString()!)) : [];
+            return new Edit.Put(put.GetString()!, Text(json, "field"), json.GetProperty("value").GetString(), [.. over]);
+        }
+        return json.TryGetProperty("undo", out var undo) ? new Edit.Undo(ReadId(undo.GetString()!)) : new Edit.Unread(json.GetRawText());
+    }
+
+    private static ChangeId ReadId(string text) => ChangeId.Read(text) ?? throw new FormatException($"\"{text}\" names no change.");
+
+    private static string Text(JsonElement json, string name) =>
+        json.GetProperty(name).GetString() ?? throw new FormatException($"\"{name}\" is empty.");
+}

@@ -1,0 +1,34 @@
+namespace TrimOut.Core.History;
+
+/// <summary>Where the changes of one open house are kept.</summary>
+public interface IHouseStore
+{
+    /// <summary>Where it is, for the user.</summary>
+    string Where { get; }
+
+    /// <summary>The name that this device's changes carry in this house.</summary>
+    string Device { get; }
+
+    /// <summary>Why nothing can be saved; null when it can.</summary>
+    string? ReadOnlyBecause { get; }
+
+    /// <summary>The changes that were there when the house was opened.</summary>
+    IReadOnlyList<Change> Opened { get; }
+
+    /// <summary>Saves one change, whole, before it returns.</summary>
+    /// <exception cref="HouseStoreException">It could not be saved; nothing was.</exception>
+    void Append(Change change);
+}
+
+/// <summary>A house could not be opened or a change could not be saved; the message is for the user and says what to do.</summary>
+public sealed class HouseStoreException : Exception
+{
+    /// <summary>With no message.</summary>
+    public HouseStoreException() { }
+
+    /// <summary>With a message for the user.</summary>
+    public HouseStoreException(string message) : base(message) { }
+
+    /// <summary>With a message for the user, and what lies behind it.</summary>
+    public HouseStoreException(string message, Exception inner) : base(message, inner) { }
+}

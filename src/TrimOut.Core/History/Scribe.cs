@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.History;
+
+/// <summary>Writes changes into an open house: names them, stamps them, has them saved, and keeps the house that they make.</summary>
+public sealed class Scribe
+{
+    private readonly IHouseStore _store;
+    private readonly TimeProvider _clock;
+    private long _sequence;
+
+    /// <summary>A scribe for an open house.</summary>
+    /// <param name="store">Where its changes are kept.</param>
+    /// <param name="clock">The device's clock.</param>
+    /// <param name="by">Whose changes are written.</param>
+    /// <exception cref="HouseStoreException">The stored changes contradict each other.</exception>
+    public Scribe(IHouseStore store, TimeProvider clock, string by)
+    {
+        _store = store;
+        _clock = clock;
+        By = by;
+        var log = HouseLog.Of(store.Opened);
+        Log = log.Ok ? log.Value : throw new HouseStoreException(log.Reason!);
+        _sequence = Log.Changes.Where(c => c.Id.Device == store.Device).Select(c => c.Id.Sequence).DefaultIfEmpty().Max();
+    }
+
+    /// <summary>Whose changes are written.</summary>
+    public string By { get; set; }
+
+    /// <summary>The history.</summary>
+    public HouseLog Log { get; private set; }
+
+    /// <summary>The house as it stands.</summary>
+    public House House => Log.House;
+
+    /// <summary>Where it is kept.</summary>
+    public IHouseStore Store => _store;
+
+    /// <summary>When the last change of this session was saved; null before the first.</summary>
+    public DateTimeOffset? LastSaved { get; private set; }
+
+    /// <summary>Today, by the device's clock.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(_clock.GetLocalNow().DateTime);
+
+    /// <summary>Saves a change.</summary>
+    /// <returns>The change as saved, or why nothing was saved.</returns>
+    public Result<Change> Record(Draft draft)
+    {
+        if (draft.Edits.IsEmpty)
+            return new Refusal("There is nothing to save in that.");
+        if (_store.ReadOnlyBecause is { } why)
+            return new Refusal($"Not saved: {why}");
+        var sequence = _sequence + 1;
+        var id = new ChangeId(_store.Device, sequence);
+        var change = new Change(id, Log.LargestStamp + 1, _clock.GetLocalNow(), By, draft.What, [.. draft.Edits.Select(e => Settle(e, id))]);
+        try
+        {
+            _store.Append(change);
+        }
+        catch (HouseStoreException failed)
+        {
+            return new Refusal(failed.Message);
+        }
+        _sequence = sequence;
+        LastSaved = change.SaidAt;
+        Log = Log.With(change);
+        return change;
+    }
+
+    /// <summary>The change that an undo would take back: this device's latest that is in force; null when there is none.</summary>
+    public Change? UndoNext => Mine().FirstOrDefault(c => !IsUndo(c) && Log.IsInForce(c.Id));
+
+    /// <summary>The undo that a redo would take back: the latest, as long as nothing else was done since; null when there is none.</summary>
+    public Change? RedoNext => Mine().TakeWhile(IsUndo).FirstOrDefault(c => TargetOf(c) is { } target && !IsUndo(target) && Log.IsInForce(c.Id));
+
+    /// <summary>Takes back the latest change.</summary>
+    public Result<Change> Undo() => UndoNext is { } last
+        ? Record(new Draft($"Undo: {last.What}", [new Edit.Undo(last.Id)]))
+        : new Refusal("There is nothing to undo on this laptop.");
+
+    /// <summary>Brings back what was last undone.</summary>
+    public Result<Change> Redo() => RedoNext is { } undo
+        ? Record(new Draft($"Redo: {TargetOf(undo)!.What}", [new Edit.Undo(undo.Id)]))
+        : new Refusal("There is nothing to redo.");
+
+    private IEnumerable<Change> Mine() => Log.Changes.Reverse().Where(c => c.Id.Device == _store.Device);
+
+    private static bool IsUndo(Change change) => change.Edits.Any(e => e is Edit.Undo);
+
+    private Change? TargetOf(Change change) => change.Edits.OfType<Edit.Undo>().FirstOrDefault() is { } undo ? Log.Find(undo.Of) : null;
+
+    private Edit Settle(Edit edit, ChangeId id) => edit switch
+    {
+        Edit.Add add => add with { Item = Named(add.Item, id), Under = Named(add.Under, id) },
+        Edit.Put put => put with
+        {
+            Item = Named(put.Item, id),
+            Value = put.Value is { Length: > 0 } value && value[0] == Draft.NewItemMark ? Named(value, id) : put.Value,
+            Field = put.Field.IndexOf(Draft.NewItemMark, StringComparison.Ordinal) is > 0 and var at ? put.Field[..at] + Named(put.Field[at..], id) : put.Field,
+            Over = House.Find(put.Item)?.Fields.GetValueOrDefault(put.Field) is { IsDefaultOrEmpty: false } heads ? [.. heads.Select(h => h.Id)] : ImmutableArray<ChangeId>.Empty,
+        },
+        _ => edit,
+    };
+
+    private static string Named(string item, ChangeId id) =>
+        item.Length > 0 && item[0] == Draft.NewItemMark ? $"{id.Device}-{id.Sequence}-{item[1..]}" : item;
+}

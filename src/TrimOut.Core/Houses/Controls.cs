@@ -1,0 +1,43 @@
+using TrimOut.Core.Facts;
+
+namespace TrimOut.Core.Houses;
+
+/// <summary>The radio device that knows every unit.</summary>
+public sealed class Hub(House house, Item item) : Subject(house, item)
+{
+    /// <summary>What the maker's sheet says about it; null while no type is chosen.</summary>
+    public HubType? Type => Target(HubFacts.Type) is { } type ? new HubType(House, type) : null;
+
+    /// <summary>Units paired with it.</summary>
+    public IEnumerable<Unit> Units => House.Units.Where(u => u.Item.Get(UnitFacts.Hub)?.Id == Id);
+
+    /// <summary>Remotes that count at it.</summary>
+    public IEnumerable<Remote> Remotes => House.Remotes.Where(r => r.Item.Get(RemoteFacts.Hub)?.Id == Id);
+}
+
+/// <summary>A remote.</summary>
+public sealed class Remote(House house, Item item) : Subject(house, item)
+{
+    /// <summary>What the maker's sheet says about it; null while no type is chosen.</summary>
+    public RemoteType? Type => Target(RemoteFacts.Type) is { } type ? new RemoteType(House, type) : null;
+
+    /// <summary>Where it is kept.</summary>
+    public Room? Room => Target(RemoteFacts.Room) is { } room ? House.Rooms.FirstOrDefault(r => r.Id == room.Id) : null;
+
+    /// <summary>Units that it moves, in walking order.</summary>
+    public IEnumerable<Unit> Units => House.Units.Where(u => Item.Get(RemoteFacts.Moves, u.Id) == YesNo.Yes);
+
+    /// <summary>Its presets.</summary>
+    public IEnumerable<Preset> Presets => House.Under(Id, ItemKind.Preset).Select(i => new Preset(House, i));
+}
+
+/// <summary>A stored set of positions on one remote.</summary>
+public sealed class Preset(House house, Item item) : Subject(house, item)
+{
+    /// <summary>The position of each unit in it, in per cent open, in walking order.</summary>
+    public IEnumerable<(Unit Unit, int PercentOpen)> Positions =>
+        from unit in House.Units
+        let position = Item.Get(PresetFacts.Position, unit.Id)
+        where position is not null
+        select (unit, position.Value);
+}

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Houses;
+
+/// <summary>The unbroken cable from one unit to one panel output.</summary>
+public sealed class HomeRun : Subject
+{
+    internal HomeRun(House house, Item item, Unit unit) : base(house, item)
+    {
+        Unit = unit;
+        Legs = [.. house.Under(item.Id, ItemKind.Leg).Select(i => new Leg(house, i))];
+    }
+
+    /// <summary>The unit at its window end.</summary>
+    public Unit Unit { get; }
+
+    /// <summary>Its legs, from the panel to the window.</summary>
+    public ImmutableArray<Leg> Legs { get; }
+
+    /// <summary>Its cable; null while none is chosen.</summary>
+    public CableType? Cable => Target(RunFacts.Cable) is { } cable ? new CableType(House, cable) : null;
+
+    /// <summary>The panel it lands on; null until it is landed.</summary>
+    public Panel? Panel => Target(RunFacts.Panel) is { } panel ? House.FindPanel(panel.Id) : null;
+
+    /// <summary>The output it lands on, from 1.</summary>
+    public int? Output => Item.Get(RunFacts.Output);
+
+    /// <summary>Tail at the window: as found after drywall, else as left at rough-in.</summary>
+    public Length? TailAtWindow => Item.Get(RunFacts.TailFound) ?? Item.Get(RunFacts.TailAtWindow);
+
+    /// <summary>Tail in the mechanical room.</summary>
+    public Length? TailAtPanel => Item.Get(RunFacts.TailAtPanel);
+
+    /// <summary>The sum of its legs; null while there is none or one has no length.</summary>
+    public Length? LegsLength => Legs.Length == 0 || Legs.Any(l => l.Length is null) ? null : Legs.Aggregate(Length.Zero, (sum, l) => sum + l.Length!.Value);
+
+    /// <summary>Legs and both tails: the cable that current goes through, one way; null while a part is not known.</summary>
+    public Length? OneWay => LegsLength + TailAtWindow + TailAtPanel;
+}
+
+/// <summary>One stretch of a home run.</summary>
+public sealed class Leg(House house, Item item) : Subject(house, item)
+{
+    /// <summary>Which way it goes.</summary>
+    public LegDirection? Direction => Item.Get(LegFacts.Direction);
+
+    /// <summary>How long it is.</summary>
+    public Length? Length => Item.Get(LegFacts.Length);
+
+    /// <summary>What is around it.</summary>
+    public CablePlace? Place => Item.Get(LegFacts.Place);
+}

@@ -1,0 +1,98 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Houses;
+
+/// <summary>What the makers' sheets say about one part; every value may be missing, and may be unchecked.</summary>
+public abstract class KitSheet(House house, Item item) : Subject(house, item)
+{
+    /// <summary>Whether somebody held a value against the maker's sheet.</summary>
+    public bool IsChecked(Fact fact) => Item.Latest(Companion.Checked(fact.Name))?.Stored == "yes";
+}
+
+/// <summary>The sheet of a kind of covering.</summary>
+public sealed class CoveringKind(House house, Item item) : KitSheet(house, item)
+{
+    /// <summary>The end the motor is at.</summary>
+    public MotorEnd? MotorEnd => Item.Get(CoveringKindFacts.MotorEnd);
+
+    /// <summary>Whether it rolls or stacks.</summary>
+    public RaisedForm? RaisedForm => Item.Get(CoveringKindFacts.RaisedForm);
+
+    /// <summary>A length on the sheet.</summary>
+    public Length? this[Fact<Length> fact] => Item.Get(fact);
+
+    /// <summary>The least voltage at which it still lifts.</summary>
+    public Voltage? LeastVolts => Item.Get(CoveringKindFacts.LeastVolts);
+
+    /// <summary>Current while it lifts.</summary>
+    public Current? RunningCurrent => Item.Get(CoveringKindFacts.RunningCurrent);
+
+    /// <summary>Current in the first moment.</summary>
+    public Current? StartingCurrent => Item.Get(CoveringKindFacts.StartingCurrent);
+}
+
+/// <summary>The sheet of a cable.</summary>
+public sealed class CableType(House house, Item item) : KitSheet(house, item)
+{
+    /// <summary>Gauge or metric size.</summary>
+    public ConductorSize? Conductor => Item.Get(CableTypeFacts.Conductor);
+
+    /// <summary>Solid or stranded.</summary>
+    public Stranding? Stranding => Item.Get(CableTypeFacts.Stranding);
+
+    /// <summary>What is printed on the jacket.</summary>
+    public CableListing? Listing => Item.Get(CableTypeFacts.Listing);
+
+    /// <summary>The longest run that the maker's table allows.</summary>
+    public Length? LongestRun => Item.Get(CableTypeFacts.LongestRun);
+
+    /// <summary>Over the jacket.</summary>
+    public Length? Diameter => Item.Get(CableTypeFacts.Diameter);
+
+    /// <summary>Cable in a full box.</summary>
+    public Length? BoxLength => Item.Get(CableTypeFacts.BoxLength);
+}
+
+/// <summary>The sheet of a panel.</summary>
+public sealed class PanelType(House house, Item item) : KitSheet(house, item)
+{
+    /// <summary>How many outputs it has.</summary>
+    public int? Outputs => Item.Get(PanelTypeFacts.Outputs);
+
+    /// <summary>Voltage at its outputs.</summary>
+    public Voltage? Supply => Item.Get(PanelTypeFacts.Supply);
+
+    /// <summary>The most that one output gives.</summary>
+    public Current? OutputCurrent => Item.Get(PanelTypeFacts.OutputCurrent);
+
+    /// <summary>The most that all outputs give together.</summary>
+    public Current? TotalCurrent => Item.Get(PanelTypeFacts.TotalCurrent);
+
+    /// <summary>How many units one output may feed.</summary>
+    public int? UnitsPerOutput => Item.Get(PanelTypeFacts.UnitsPerOutput);
+}
+
+/// <summary>The sheet of a hub.</summary>
+public sealed class HubType(House house, Item item) : KitSheet(house, item)
+{
+    /// <summary>How many units and remotes it knows.</summary>
+    public int? Devices => Item.Get(HubTypeFacts.Devices);
+}
+
+/// <summary>The sheet of a remote.</summary>
+public sealed class RemoteType(House house, Item item) : KitSheet(house, item)
+{
+    /// <summary>How many units it moves at the most.</summary>
+    public int? Units => Item.Get(RemoteTypeFacts.Units);
+}
+
+/// <summary>The sheet of a head cover.</summary>
+public sealed class HeadCover(House house, Item item) : KitSheet(house, item)
+{
+    /// <summary>The largest roll that turns freely inside it.</summary>
+    public Length? RoomInside => Item.Get(HeadCoverFacts.RoomInside);
+
+    /// <summary>How far it reaches back from its front.</summary>
+    public Length? Depth => Item.Get(HeadCoverFacts.Depth);
+}

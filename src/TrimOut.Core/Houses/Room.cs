@@ -1,0 +1,16 @@
+using TrimOut.Core.Facts;
+
+namespace TrimOut.Core.Houses;
+
+/// <summary>A room.</summary>
+public sealed class Room(House house, Item item) : Subject(house, item)
+{
+    /// <summary>Its floor.</summary>
+    public string? Floor => Item.Get(RoomFacts.Floor);
+
+    /// <summary>Its place on the walk.</summary>
+    public int? WalkingOrder => Item.Get(RoomFacts.WalkingOrder);
+
+    /// <summary>Its windows.</summary>
+    public IEnumerable<Window> Windows => House.Windows.Where(w => w.RoomId == Id);
+}

@@ -1,0 +1,56 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Houses;
+
+/// <summary>One covering on a window.</summary>
+public sealed class Unit : Subject
+{
+    internal Unit(House house, Item item, Window window) : base(house, item)
+    {
+        Window = window;
+        Run = OnPanel && house.Under(item.Id, ItemKind.Run).FirstOrDefault() is { } run ? new HomeRun(house, run, this) : null;
+    }
+
+    /// <summary>The window it hangs in.</summary>
+    public Window Window { get; }
+
+    /// <summary>Its home run; null while none is planned, and for a unit that no panel feeds.</summary>
+    public HomeRun? Run { get; }
+
+    /// <summary>Its place from the left.</summary>
+    public int? Position => Item.Get(UnitFacts.Position);
+
+    /// <summary>The window's tag, with a letter where the window has several units: W07, W08A, W08B.</summary>
+    public string Tag => Window.Units.Length < 2 ? Window.Tag : Window.Tag + (char)('A' + Window.Units.IndexOf(this));
+
+    /// <summary>What the maker's sheet says about its kind; null while no kind is chosen.</summary>
+    public CoveringKind? Kind => Target(UnitFacts.Kind) is { } kind ? new CoveringKind(House, kind) : null;
+
+    /// <summary>Its head cover; null while none is chosen.</summary>
+    public HeadCover? HeadCover => Target(UnitFacts.HeadCover) is { } cover ? new HeadCover(House, cover) : null;
+
+    /// <summary>Its hub; null until it is paired.</summary>
+    public Hub? Hub => Target(UnitFacts.Hub) is { } hub ? new Hub(House, hub) : null;
+
+    /// <summary>The side the cable reaches it.</summary>
+    public Side? LeadSide => Item.Get(UnitFacts.LeadSide);
+
+    /// <summary>The side where the cable leaves the wall.</summary>
+    public Side? EntrySide => Item.Get(UnitFacts.EntrySide);
+
+    /// <summary>What drives it.</summary>
+    public PowerSource? Power => Item.Get(UnitFacts.Power);
+
+    /// <summary>Whether it needs a home run: yes until something else is said.</summary>
+    public bool OnPanel => Power is null or PowerSource.Panel;
+
+    /// <summary>The width of its part of the opening: the whole where it is alone; finished, else rough; null while not known.</summary>
+    public Length? PartWidth => Item.Get(UnitFacts.PartWidth) ?? (Window.Units.Length <= 1 ? Window.KnownWidth : Window.KnownWidth / Window.Units.Length);
+
+    /// <summary>Whether it is wide enough for a centre support by its kind's sheet; no while either is not known.</summary>
+    public bool NeedsCentreSupport => (Item.Get(UnitFacts.OrderWidth) ?? PartWidth) is { } width && Kind?[CoveringKindFacts.CentreFrom] is { } from && width >= from;
+
+    /// <summary>Remotes that move it.</summary>
+    public IEnumerable<Remote> Remotes => House.Remotes.Where(r => r.Item.Get(RemoteFacts.Moves, Id) == YesNo.Yes);
+}

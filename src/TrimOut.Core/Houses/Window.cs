@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Houses;
+
+/// <summary>One opening. Lengths are null until they are measured.</summary>
+public sealed class Window : Subject
+{
+    internal Window(House house, Item item) : base(house, item) =>
+        Units = [.. house.Under(item.Id, ItemKind.Unit).Select(i => new Unit(house, i, this)).OrderBy(u => u.Position ?? int.MaxValue)];
+
+    /// <summary>The units that hang in it, from the left.</summary>
+    public ImmutableArray<Unit> Units { get; }
+
+    /// <summary>Its tag.</summary>
+    public string Tag => Item.Get(WindowFacts.Tag) ?? "(no tag)";
+
+    /// <summary>The id of its room.</summary>
+    public string? RoomId => Item.Get(WindowFacts.Room)?.Id;
+
+    /// <summary>Its room; null when none was said or it was removed.</summary>
+    public Room? Room => RoomId is { } id ? House.Rooms.FirstOrDefault(r => r.Id == id) : null;
+
+    /// <summary>Whether it was left out on purpose.</summary>
+    public bool LeftOut => Item.Get(WindowFacts.Covered) == YesNo.No;
+
+    /// <summary>Inside or outside.</summary>
+    public Mount? Mount => Item.Get(WindowFacts.Mount);
+
+    /// <summary>Floor, ladder or scaffold.</summary>
+    public Reach? Reach => Item.Get(WindowFacts.Reach);
+
+    /// <summary>Width at framing.</summary>
+    public Length? RoughWidth => Item.Get(WindowFacts.RoughWidth);
+
+    /// <summary>Height at framing.</summary>
+    public Length? RoughHeight => Item.Get(WindowFacts.RoughHeight);
+
+    /// <summary>Flat depth of the reveal.</summary>
+    public Length? Depth => Item.Get(WindowFacts.Depth);
+
+    /// <summary>Finished widths: top, middle, bottom.</summary>
+    public (Length? Top, Length? Middle, Length? Bottom) Widths =>
+        (Item.Get(WindowFacts.WidthTop), Item.Get(WindowFacts.WidthMiddle), Item.Get(WindowFacts.WidthBottom));
+
+    /// <summary>Finished heights: left, middle, right.</summary>
+    public (Length? Left, Length? Middle, Length? Right) Heights =>
+        (Item.Get(WindowFacts.HeightLeft), Item.Get(WindowFacts.HeightMiddle), Item.Get(WindowFacts.HeightRight));
+
+    /// <summary>Smallest finished width; null until all three are measured.</summary>
+    public Length? SmallestWidth => Widths is ({ } a, { } b, { } c) ? Length.Min(a, Length.Min(b, c)) : null;
+
+    /// <summary>Largest finished height; null until all three are measured.</summary>
+    public Length? LargestHeight => Heights is ({ } a, { } b, { } c) ? Length.Max(a, Length.Max(b, c)) : null;
+
+    /// <summary>The best width known so far: finished, else rough.</summary>
+    public Length? KnownWidth => SmallestWidth ?? RoughWidth;
+
+    /// <summary>The best height known so far: finished, else rough.</summary>
+    public Length? KnownHeight => LargestHeight ?? RoughHeight;
+}

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Phases;
+
+/// <summary>Demonstration, binder, sign-off.</summary>
+internal static class HandoverSteps
+{
+    public static readonly ImmutableArray<Step> All =
+    [
+        new("shown", Phase.Handover, ItemKind.Unit, "Shown to the owner",
+            "Open, closed, preset, and what to do when it stops.",
+            []),
+        new("demonstrated", Phase.Handover, ItemKind.House, "Demonstration given",
+            "Every room, every remote.",
+            [HouseFacts.DemonstratedOn, HouseFacts.DemonstratedTo]),
+        new("binder-given", Phase.Handover, ItemKind.House, "Binder given",
+            "On paper, and the file.",
+            [HouseFacts.BinderGivenOn]),
+        new("open-items-agreed", Phase.Handover, ItemKind.House, "Open items agreed",
+            "Read the punch list together; write what was agreed, or none.",
+            [HouseFacts.OpenItemsAgreed]),
+        new("signed-off", Phase.Handover, ItemKind.House, "Signed off",
+            "The owner signs the last page.",
+            [HouseFacts.AcceptedBy, HouseFacts.AcceptedOn]),
+    ];
+}

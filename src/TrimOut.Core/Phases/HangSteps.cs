@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Phases;
+
+/// <summary>Units on their brackets.</summary>
+internal static class HangSteps
+{
+    public static readonly ImmutableArray<Step> All =
+    [
+        new("brackets-fixed", Phase.Hang, ItemKind.Unit, "Brackets fixed",
+            "Set back by the sheet, level, into something that holds. Ladder on firm ground, a second person for wide units.",
+            [UnitFacts.Setback]),
+        new("centre-support-clear", Phase.Hang, ItemKind.Unit, "Centre support clear",
+            "Centre support clear of the brackets and of their screws.",
+            [])
+        {
+            Applies = unit => unit.NeedsCentreSupport,
+        },
+        new("lead-in-front", Phase.Hang, ItemKind.Unit, "Lead brought in front",
+            "Bring the cable in front of the unit where it can be reached later.",
+            [])
+        {
+            Applies = unit => unit.OnPanel,
+        },
+        new("clicked-in", Phase.Hang, ItemKind.Unit, "Clicked in",
+            "Pull on both ends: it must not come out.",
+            []),
+        new("moves-free", Phase.Hang, ItemKind.Unit, "Moves free",
+            "By hand, without power: nothing rubs. No loose cord or cable loop within a child's reach.",
+            []),
+    ];
+}

@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Phases;
+
+/// <summary>Units to hub and remotes.</summary>
+internal static class PairSteps
+{
+    public static readonly ImmutableArray<Step> All =
+    [
+        new("hub-paired", Phase.Pair, ItemKind.Unit, "Paired with the hub",
+            "Hold the button until the cue, then give it its name.",
+            [UnitFacts.Hub, UnitFacts.HubName]),
+        new("remotes-paired", Phase.Pair, ItemKind.Unit, "Paired with its remotes",
+            "Every remote that should move it.",
+            [])
+        {
+            AlsoMissing = subject => subject is Unit unit && unit.Remotes.Any() ? null : "a remote that moves it",
+        },
+        new("moved-by-all", Phase.Pair, ItemKind.Unit, "Moved from every remote",
+            "Move it from the hub and from each remote, one after the other.",
+            []),
+    ];
+}

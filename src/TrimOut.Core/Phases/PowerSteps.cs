@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Phases;
+
+/// <summary>Mains by a licensed electrician; then landing, splicing, reading.</summary>
+internal static class PowerSteps
+{
+    public static readonly ImmutableArray<Step> All =
+    [
+        new("panel-hung", Phase.Power, ItemKind.Panel, "Panel hung",
+            "Where it can be reached and opened, with air around it.",
+            [PanelFacts.Type, PanelFacts.Location]),
+        new("mains-connected", Phase.Power, ItemKind.Panel, "Connected to mains by a licensed electrician",
+            "Mains work is for a licensed electrician only. Write down who did it and the licence.",
+            [PanelFacts.Breaker, PanelFacts.ConnectedBy, PanelFacts.Licence, PanelFacts.ConnectedOn]),
+        new("landed", Phase.Power, ItemKind.Unit, "Landed on its output",
+            "Panel off. Red to red, black to black; label in view.",
+            [RunFacts.Panel, RunFacts.Output])
+        {
+            Applies = unit => unit.OnPanel,
+        },
+        new("spliced", Phase.Power, ItemKind.Unit, "Spliced with the power off",
+            "Panel off. Red to red, black to black; pull on each joint.",
+            [])
+        {
+            Applies = unit => unit.OnPanel,
+        },
+        new("volts-read", Phase.Power, ItemKind.Unit, "Volts and polarity read",
+            "At the window end: open, then while the unit moves.",
+            [RunFacts.OpenVolts, RunFacts.LoadedVolts, RunFacts.Polarity])
+        {
+            Applies = unit => unit.OnPanel,
+        },
+    ];
+}

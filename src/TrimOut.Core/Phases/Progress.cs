@@ -1,0 +1,62 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Phases;
+
+/// <summary>How far a phase is: steps said to be done or not needed, out of those that there are.</summary>
+/// <param name="Done">Steps said to be done or not needed.</param>
+/// <param name="Total">Steps that there are.</param>
+public readonly record struct Progress(int Done, int Total)
+{
+    /// <summary>Whether nothing is left.</summary>
+    public bool Complete => Done == Total;
+
+    /// <summary>Both together.</summary>
+    public static Progress operator +(Progress a, Progress b) => new(a.Done + b.Done, a.Total + b.Total);
+
+    /// <summary>The progress of one unit, panel or the house in a phase.</summary>
+    public static Progress Of(Subject subject, Phase phase)
+    {
+        var (done, total) = (0, 0);
+        foreach (var step in StepList.Of(phase, subject))
+        {
+            total++;
+            if (subject.MarkOf(step) is not null)
+                done++;
+        }
+        return new Progress(done, total);
+    }
+
+    /// <summary>The progress of the whole house in a phase: units of windows that get a covering, panels, and the house itself.</summary>
+    public static Progress Of(House house, Phase phase) =>
+        Walkers(house).Aggregate(default(Progress), (sum, subject) => sum + Of(subject, phase));
+
+    /// <summary>Everything that walks through phases, in walking order: units, then panels, then the house.</summary>
+    public static IEnumerable<Subject> Walkers(House house) =>
+        [.. house.Units, .. house.Panels, new JobItself(house)];
+
+    /// <summary>The first phase in which something is left to do; null when everything is done.</summary>
+    public static Phase? Current(Subject subject) =>
+        PhaseNames.All.Where(p => !Of(subject, p).Complete).Select(p => (Phase?)p).FirstOrDefault();
+
+    /// <summary>The next step of a unit, a panel or the house; null when everything is done.</summary>
+    public static Step? Next(Subject subject) =>
+        PhaseNames.All.SelectMany(p => StepList.Of(p, subject)).FirstOrDefault(s => subject.MarkOf(s) is null);
+
+    /// <summary>The item that holds a fact of evidence: the unit itself, its window or its home run; null where there is no such item yet.</summary>
+    public static Item? Holder(Subject subject, Fact fact) => subject switch
+    {
+        Unit unit when fact.Subject == ItemKind.Window => unit.Window.Item,
+        Unit unit when fact.Subject == ItemKind.Run => unit.Run?.Item,
+        _ => subject.Item,
+    };
+
+    /// <summary>The facts of evidence that a step still lacks, by label; empty when it has all.</summary>
+    public static IReadOnlyList<string> Missing(Subject subject, Step step)
+    {
+        var missing = step.Evidence.Where(f => Holder(subject, f)?.Latest(f.Name)?.Stored is null).Select(f => f.Label).ToList();
+        if (step.AlsoMissing(subject) is { } more)
+            missing.Add(more);
+        return missing;
+    }
+}

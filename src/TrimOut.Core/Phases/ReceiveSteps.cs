@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Phases;
+
+/// <summary>Boxes against windows.</summary>
+internal static class ReceiveSteps
+{
+    public static readonly ImmutableArray<Step> All =
+    [
+        new("box-matched", Phase.Receive, ItemKind.Unit, "Box matched",
+            "Read the label and the size on the box.",
+            [UnitFacts.BoxLabel, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight]),
+        new("looked-over", Phase.Receive, ItemKind.Unit, "Looked over for damage",
+            "Open the box before you sign for it; write none where there is none.",
+            [UnitFacts.Damage]),
+        new("serial-noted", Phase.Receive, ItemKind.Unit, "Serial noted",
+            "From the unit, not from the box.",
+            [UnitFacts.Serial]),
+    ];
+}

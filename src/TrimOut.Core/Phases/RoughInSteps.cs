@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Phases;
+
+/// <summary>Cable pulled, labelled and tested.</summary>
+internal static class RoughInSteps
+{
+    public static readonly ImmutableArray<Step> All =
+    [
+        new("route-chosen", Phase.RoughIn, ItemKind.Unit, "Route and cable chosen",
+            "One unbroken cable from the window to the panel: note each leg and what is around it.",
+            [RunFacts.Cable])
+        {
+            Applies = unit => unit.OnPanel,
+            AlsoMissing = subject => subject is Unit { Run.LegsLength: not null } ? null : "legs with their lengths",
+        },
+        new("kept-from-mains", Phase.RoughIn, ItemKind.Unit, "Kept apart from mains",
+            "Note the nearest it comes to mains wiring. The code in force governs; ask the electrician where it is tight.",
+            [RunFacts.MainsDistance, RunFacts.MainsSheathed])
+        {
+            Applies = unit => unit.OnPanel,
+        },
+        new("holes-guarded", Phase.RoughIn, ItemKind.Unit, "Holes guarded",
+            "Look before you drill: pipes and mains. A hole near the edge gets a nail plate; structural limits are the builder's to say.",
+            [RunFacts.HoleEdge, RunFacts.NailPlates])
+        {
+            Applies = unit => unit.OnPanel,
+        },
+        new("cable-pulled", Phase.RoughIn, ItemKind.Unit, "Cable pulled, tails left",
+            "Tail at the window: at least half of its width, better the whole.",
+            [RunFacts.TailAtWindow, RunFacts.TailAtPanel])
+        {
+            Applies = unit => unit.OnPanel,
+        },
+        new("both-ends-labelled", Phase.RoughIn, ItemKind.Unit, "Both ends labelled",
+            "The same words at both ends, and in this file.",
+            [RunFacts.LabelAtWindow, RunFacts.LabelAtPanel])
+        {
+            Applies = unit => unit.OnPanel,
+        },
+        new("wall-photographed", Phase.RoughIn, ItemKind.Unit, "Open wall photographed",
+            "One picture that shows the way of the cable before the wall closes.",
+            [RunFacts.Photo])
+        {
+            Applies = unit => unit.OnPanel,
+        },
+        new("tested-first", Phase.RoughIn, ItemKind.Unit, "First test",
+            "Short the window end, read the loop in the mechanical room, take the leads off.",
+            [RunFacts.FirstLoop])
+        {
+            Applies = unit => unit.OnPanel,
+        },
+    ];
+}

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Phases;
+
+/// <summary>One thing to do in a phase, with the facts that show that it was done.</summary>
+/// <param name="Id">Its stored name, kebab-case, never reused.</param>
+/// <param name="Phase">The phase it belongs to.</param>
+/// <param name="Subject">Whether it is done per unit, per panel or once for the house.</param>
+/// <param name="Label">What to do, short.</param>
+/// <param name="Cue">How to do it, and the caution that goes with it.</param>
+/// <param name="Evidence">The facts that must be there: of the unit, its window or its home run; of the panel; of the house.</param>
+public sealed record Step(string Id, Phase Phase, ItemKind Subject, string Label, string Cue, ImmutableArray<Fact> Evidence)
+{
+    /// <summary>Whether a unit has this step at all; steps of panels and the house are always there.</summary>
+    public Func<Unit, bool> Applies { get; init; } = _ => true;
+
+    /// <summary>Evidence that is not a single fact: what is missing of it, or null when nothing is.</summary>
+    public Func<Subject, string?> AlsoMissing { get; init; } = _ => null;
+}

@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Phases;
+
+/// <summary>Framing open.</summary>
+internal static class WalkThroughSteps
+{
+    public static readonly ImmutableArray<Step> All =
+    [
+        new("opening-seen", Phase.WalkThrough, ItemKind.Unit, "Opening recorded",
+            "Read the rough opening with a tape; note what it takes to reach its head.",
+            [WindowFacts.Room, WindowFacts.Facing, WindowFacts.Reach, WindowFacts.Mount, WindowFacts.RoughWidth, WindowFacts.RoughHeight]),
+        new("covering-planned", Phase.WalkThrough, ItemKind.Unit, "Kind, lead side and power decided",
+            "Stand inside the room, face the window: left and right are as you see them.",
+            [UnitFacts.Kind, UnitFacts.LeadSide, UnitFacts.Power]),
+        new("entry-marked", Phase.WalkThrough, ItemKind.Unit, "Entry marked on the framing",
+            "Mark where the cable leaves the wall: clear of the end bracket, on the lead side.",
+            [UnitFacts.EntrySide, UnitFacts.EntryFromJamb, UnitFacts.EntryBack, UnitFacts.EntryBelowHead])
+        {
+            Applies = unit => unit.OnPanel,
+        },
+    ];
+}

@@ -1,0 +1,6 @@
+namespace TrimOut;
+
+internal static class Program
+{
+    private static int Main() => 0;
+}

@@ -1,0 +1,20 @@
+using Snapshooter;
+using Snapshooter.Xunit;
+
+namespace TrimOut.Testing;
+
+/// <summary>Holds a text against the approved one beside the test. The only place that knows the snapshot package.</summary>
+public static class Approved
+{
+    static Approved()
+    {
+        // Without this a missing approved text would be written, and pass, on a build machine.
+        if (Environment.GetEnvironmentVariable("CI") is not null)
+            Environment.SetEnvironmentVariable("SNAPSHOOTER_STRICT_MODE", "on");
+    }
+
+    /// <summary>Fails with both texts when they differ; the new one is kept under __mismatch__.</summary>
+    /// <param name="text">The text as it is now.</param>
+    /// <param name="name">The name of the approved text, unique in the folder of the test.</param>
+    public static void Match(string text, string name) => Snapshot.Match(text.Replace("\r\n", "\n", StringComparison.Ordinal), new SnapshotNameExtension(name));
+}
