@@ -9,7 +9,8 @@ public static class AllChecks
     /// <summary>All checks.</summary>
     public static ImmutableArray<ICheck> All { get; } =
     [
-        new LeadAwayFromMotor(),
+        new LeadAwayFromMotor(), new WindowLeftOutWithoutReason(), new EntryOffLeadSide(), new EntryUnderEndBracket(), new EntryUnderCentreSupport(),
+        new TailUnderHalfWidth(), new TailUnderWholeWidth(), new TailShortOfMotor(), new MainsTooNear(), new HoleNearEdge(), new LabelEndsDiffer(), new LabelTwice(),
     ];
 
     /// <summary>The check with that id; null when there is none.</summary>

@@ -14,12 +14,35 @@ public sealed record FieldRef(string Item, string Field)
 }
 
 /// <summary>How a figure was worked out, for whoever asks.</summary>
-/// <param name="Formula">The formula in words and letters.</param>
-/// <param name="Inputs">Each input with its value as shown.</param>
-public sealed record Working(string Formula, ImmutableArray<(string Name, string Value)> Inputs)
+/// <remarks>The inputs are printed only when somebody asks: most rules hold, and nobody looks.</remarks>
+public sealed class Working : IEquatable<Working>
 {
+    private readonly Func<ImmutableArray<(string Name, string Value)>> _print;
+    private ImmutableArray<(string Name, string Value)> _inputs;
+
+    private Working(string formula, Func<ImmutableArray<(string Name, string Value)>> print)
+    {
+        Formula = formula;
+        _print = print;
+    }
+
+    /// <summary>The formula in words and letters.</summary>
+    public string Formula { get; }
+
+    /// <summary>Each input with its value as shown, and the results.</summary>
+    public ImmutableArray<(string Name, string Value)> Inputs => _inputs.IsDefault ? _inputs = _print() : _inputs;
+
     /// <summary>A formula and its inputs.</summary>
-    public static Working Of(string formula, params ReadOnlySpan<(string Name, string Value)> inputs) => new(formula, [.. inputs]);
+    public static Working Of(string formula, Func<ImmutableArray<(string Name, string Value)>> inputs) => new(formula, inputs);
+
+    /// <inheritdoc/>
+    public bool Equals(Working? other) => other is not null && Formula == other.Formula && Inputs.SequenceEqual(other.Inputs);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Working);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Formula.GetHashCode(StringComparison.Ordinal);
 }
 
 /// <summary>What a check found about one subject. A missing fact is never a pass.</summary>

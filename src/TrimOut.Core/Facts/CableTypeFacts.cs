@@ -15,6 +15,7 @@ public static class CableTypeFacts
     public static readonly Fact<Length> LongestRun = Of.Cable("longest-run", "Longest run", "The longest run that the maker's table allows with it.", null);
     public static readonly Fact<Length> Diameter = Of.Opening("diameter", "Outside diameter", "Over the jacket.", null, 0, 2);
     public static readonly Fact<Length> BoxLength = Of.Cable("box-length", "Box", "Cable in a full box.", null, 10000);
+    public static readonly Fact<Length> OnHand = Of.Cable("on-hand", "On hand", "How much of it there is for this house, all boxes together.", null, 100000);
 
-    internal static readonly Fact[] All = [Name, Conductor, Stranding, Listing, LongestRun, Diameter, BoxLength];
+    internal static readonly Fact[] All = [Name, Conductor, Stranding, Listing, LongestRun, Diameter, BoxLength, OnHand];
 }

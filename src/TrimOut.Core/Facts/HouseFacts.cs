@@ -26,6 +26,10 @@ public static class HouseFacts
     public static readonly Fact<DateOnly> HandoverOn = Of.Date("handover-on", "Handover", "When the owner moves in.", Phase.Handover);
     public static readonly Fact<decimal> CableAllowance = Of.Number("cable-allowance", "Cable allowance, %", "Added to the legs for bends and slack: a crew's own figure.", Phase.RoughIn, 0, 100);
     public static readonly Fact<Temperature> ConductorTemperature = Of.Degrees("conductor-temperature", "Warmest cable", "The warmest that the cable gets, such as in a loft.", Phase.RoughIn);
+    public static readonly Fact<Length> PanelTail = Of.Opening("panel-tail", "Tail at panel, planned", "The tail that is left in the mechanical room where none was measured yet.", Phase.RoughIn, 0, 600);
+    public static readonly Fact<Length> SpreadLimit = Of.Opening("spread-limit", "Spread, at most", "Three widths or three heights that differ by more are measured again.", Phase.Measure, 0, 4);
+    public static readonly Fact<Length> SquareLimit = Of.Opening("square-limit", "Out of square, at most", "Diagonals or opposite sides that differ by more show in the finished work.", Phase.Measure, 0, 4);
+    public static readonly Fact<Length> PassLimit = Of.Opening("pass-limit", "Two passes, at most", "A second measure that differs by more is taken again.", Phase.Measure, 0, 4);
     public static readonly Fact<DateOnly> DemonstratedOn = Of.Date("demonstrated-on", "Demonstrated on", "When every unit was shown to the owner.", Phase.Handover);
     public static readonly Fact<string> DemonstratedTo = Of.Text("demonstrated-to", "Demonstrated to", "Who saw it.", Phase.Handover);
     public static readonly Fact<DateOnly> BinderGivenOn = Of.Date("binder-given-on", "Binder given on", "When the binder was handed over.", Phase.Handover);
@@ -37,7 +41,7 @@ public static class HouseFacts
     internal static readonly Fact[] All =
     [
         Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, Meter,
-        FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature,
+        FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature, PanelTail, SpreadLimit, SquareLimit, PassLimit,
         DemonstratedOn, DemonstratedTo, BinderGivenOn, OpenItemsAgreed, AcceptedBy, AcceptedOn, Step,
     ];
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Units;
 
@@ -34,8 +35,38 @@ public sealed class HomeRun : Subject
     /// <summary>Tail in the mechanical room.</summary>
     public Length? TailAtPanel => Item.Get(RunFacts.TailAtPanel);
 
+    /// <summary>What is written on the cable at the window.</summary>
+    public string? LabelAtWindow => Item.Get(RunFacts.LabelAtWindow);
+
+    /// <summary>What is written on the cable in the mechanical room.</summary>
+    public string? LabelAtPanel => Item.Get(RunFacts.LabelAtPanel);
+
     /// <summary>The sum of its legs; null while there is none or one has no length.</summary>
     public Length? LegsLength => Legs.Length == 0 || Legs.Any(l => l.Length is null) ? null : Legs.Aggregate(Length.Zero, (sum, l) => sum + l.Length!.Value);
+
+    /// <summary>The legs and tails that are known so far: the run is no shorter; null while no leg has a length.</summary>
+    public Length? AtLeast => LegsLength is { } legs ? legs + (TailAtWindow ?? Length.Zero) + (TailAtPanel ?? Length.Zero) : null;
+
+    /// <summary>Cable that it takes off a box: legs with the crew's allowance, and both tails, planned where none was measured; null while a part is not known.</summary>
+    public Length? Needed =>
+        LegsLength is { } legs && (TailAtWindow ?? Unit.PartWidth) is { } window && (TailAtPanel ?? House.Job.Get(HouseFacts.PanelTail)) is { } panel &&
+        House.Job.Get(HouseFacts.CableAllowance) is { } allowance
+            ? NeededCable.Of(legs, window, panel, allowance)
+            : null;
+
+    /// <summary>Voltage at its output: of the panel it lands on; until it is landed the one that all panels, or all panels of the kit, agree on.</summary>
+    public Voltage? Supply => Panel is { } panel ? panel.Type?.Supply : House.UsualSupply;
+
+    /// <summary>Resistance of one of its conductors at the warmest that the cable gets, in ohms per metre; null while cable or temperature is not known.</summary>
+    public decimal? OhmsPerMetre =>
+        Cable is { Conductor: { } size, Stranding: { } made } && House.Job.Get(HouseFacts.ConductorTemperature) is { } at &&
+        Conductors.OhmsPerMetre(size, made, at) is { Ok: true } ohms ? ohms.Value : null;
+
+    /// <summary>What limits its length; null while a part is not known.</summary>
+    public RunLimits? Limits =>
+        Supply is { } supply && OhmsPerMetre is { } ohms && Unit.Kind is { LeastVolts: { } least, RunningCurrent: { } running, StartingCurrent: { } starting }
+            ? new RunLimits(supply, least, running, starting, ohms, Cable?.LongestRun)
+            : null;
 
     /// <summary>Legs and both tails: the cable that current goes through, one way; null while a part is not known.</summary>
     public Length? OneWay => LegsLength + TailAtWindow + TailAtPanel;

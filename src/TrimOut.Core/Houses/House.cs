@@ -68,6 +68,9 @@ public sealed class House
     /// <summary>Waivers, as they were given.</summary>
     public ImmutableArray<Waiver> Waivers => _views.Value.Waivers;
 
+    /// <summary>The voltage that all panels of the house give, or all panels of its kit while it has none; null when they differ or nothing is known.</summary>
+    public Voltage? UsualSupply => _views.Value.UsualSupply;
+
     /// <summary>An item by its id, removed or not; null when there is none.</summary>
     public Item? Find(string id) => _items.GetValueOrDefault(id);
 
@@ -134,6 +137,9 @@ public sealed class House
             Remotes = [.. house.ItemsOf(ItemKind.Remote).Select(i => new Remote(house, i))];
             PunchItems = [.. house.ItemsOf(ItemKind.Punch).Select(i => new PunchItem(house, i))];
             Waivers = [.. house.ItemsOf(ItemKind.Waiver).Select(i => new Waiver(house, i))];
+            var types = Panels.IsEmpty ? house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i)) : Panels.Select(p => p.Type);
+            var supplies = types.Select(t => t?.Supply).Distinct().Take(2).ToList();
+            UsualSupply = supplies.Count == 1 ? supplies[0] : null;
         }
 
         public ImmutableArray<Room> Rooms { get; }
@@ -147,5 +153,6 @@ public sealed class House
         public ImmutableArray<Remote> Remotes { get; }
         public ImmutableArray<PunchItem> PunchItems { get; }
         public ImmutableArray<Waiver> Waivers { get; }
+        public Voltage? UsualSupply { get; }
     }
 }

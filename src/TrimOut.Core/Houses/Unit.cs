@@ -39,6 +39,18 @@ public sealed class Unit : Subject
     /// <summary>The side where the cable leaves the wall.</summary>
     public Side? EntrySide => Item.Get(UnitFacts.EntrySide);
 
+    /// <summary>Distance of the entry from the side of the opening: as found after drywall, else as planned.</summary>
+    public Length? EntryFromJamb => Item.Get(UnitFacts.EntryAsBuilt) ?? Item.Get(UnitFacts.EntryFromJamb);
+
+    /// <summary>Distance of the entry back from the room face.</summary>
+    public Length? EntryBack => Item.Get(UnitFacts.EntryBack);
+
+    /// <summary>Distance of the entry below the head.</summary>
+    public Length? EntryBelowHead => Item.Get(UnitFacts.EntryBelowHead);
+
+    /// <summary>Distance of its brackets back from the room face, as measured.</summary>
+    public Length? Setback => Item.Get(UnitFacts.Setback);
+
     /// <summary>What drives it.</summary>
     public PowerSource? Power => Item.Get(UnitFacts.Power);
 

@@ -1,0 +1,30 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Rough;
+
+/// <summary>A cable carries the same label at both ends.</summary>
+/// <remarks>
+/// <para>Why: in the mechanical room thirty cables look alike; the label is all that tells which window one goes to.</para>
+/// <para>To clear: write the same words at both ends, and here.</para>
+/// </remarks>
+public sealed class LabelEndsDiffer : RunCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("label-ends-differ", "Labels of the two ends differ", Severity.Caution, Phase.RoughIn,
+        "label at the window, label at the panel", new Source(Source.CommonPractice, "label at window = label at panel"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(HomeRun subject)
+    {
+        if (subject.LabelAtWindow is not { } window)
+            return Unknown.Of(subject, RunFacts.LabelAtWindow);
+        if (subject.LabelAtPanel is not { } panel)
+            return Unknown.Of(subject, RunFacts.LabelAtPanel);
+        return string.Equals(window, panel, StringComparison.OrdinalIgnoreCase)
+            ? new Outcome.Fine()
+            : new Outcome.Found($"It says \"{window}\" at the window and \"{panel}\" in the mechanical room.",
+                "Find out which is right by reading the loop with this end shorted, then label both ends alike.", FieldRef.To(subject.Item, RunFacts.LabelAtPanel));
+    }
+}

@@ -1,0 +1,37 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Rough;
+
+/// <summary>A low-voltage cable keeps 50 mm (2 in) from mains wiring, unless one of the two is sheathed or in conduit.</summary>
+/// <remarks>
+/// <para>Why: a nail or a bruise through both puts mains on the motors.</para>
+/// <para>To clear: move the cable, or have the electrician say that the mains is sheathed or in conduit. The code in force governs.</para>
+/// </remarks>
+public sealed class MainsTooNear : RunCheck
+{
+    /// <summary>The distance to keep.</summary>
+    public static readonly Length Least = Length.FromMillimetres(50);
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("mains-too-near", "Too near to mains wiring", Severity.Caution, Phase.RoughIn,
+        "distance from mains, whether that mains is sheathed", new Source("NFPA 70-2017, 725.136(I); the code in force governs", "distance >= 50 mm (2 in), or sheathed, or in conduit"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(HomeRun subject)
+    {
+        if (subject.Item.Get(RunFacts.MainsDistance) is not { } distance)
+            return Unknown.Of(subject, RunFacts.MainsDistance);
+        if (distance >= Least)
+            return new Outcome.Fine();
+        return subject.Item.Get(RunFacts.MainsSheathed) switch
+        {
+            null => Unknown.Of(subject, RunFacts.MainsSheathed),
+            YesNo.Yes => new Outcome.Fine(),
+            _ => new Outcome.Found($"The cable comes within {distance.In(subject)} of mains wiring that is not sheathed; 50 mm (2 in) are asked for.",
+                "Move the cable away, or ask the electrician for a sleeve. The code in force governs.", FieldRef.To(subject.Item, RunFacts.MainsDistance)),
+        };
+    }
+}

@@ -1,0 +1,25 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Rough;
+
+/// <summary>The tail at a window and the width that it is held against.</summary>
+internal static class Tail
+{
+    /// <summary>Which of the two is missing; null when none is.</summary>
+    public static Outcome.NotChecked? Unknown(HomeRun run) =>
+        run.Unit.PartWidth is null ? Checks.Unknown.Of(run.Unit.Window, WindowFacts.RoughWidth)
+        : run.TailAtWindow is null ? Checks.Unknown.Of(run, RunFacts.TailAtWindow)
+        : null;
+
+    /// <summary>Both, where none is missing.</summary>
+    public static (Length Tail, Length Width) Of(HomeRun run) => (run.TailAtWindow!.Value, run.Unit.PartWidth!.Value);
+
+    /// <summary>The fact that the tail was read from.</summary>
+    public static FieldRef Field(HomeRun run) => FieldRef.To(run.Item, run.Item.Get(RunFacts.TailFound) is null ? RunFacts.TailAtWindow : RunFacts.TailFound);
+
+    /// <summary>The mend now, or what is left once the wall is closed.</summary>
+    public static string Mend(HomeRun run, string now) => Moment.WallOpen(run.Unit) ? now
+        : "Look for slack behind the drywall first; else a new run, or a joint in a box that stays within reach, where the code allows one.";
+}

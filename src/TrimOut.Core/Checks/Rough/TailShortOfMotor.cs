@@ -1,0 +1,50 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Geometry;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Rough;
+
+/// <summary>The tail at the window must reach the motor.</summary>
+/// <remarks>
+/// <para>Why: a tail that does not reach needs a splice inside the reveal, or a new cable.</para>
+/// <para>To clear: a longer tail, or an entry nearer to the motor end.</para>
+/// </remarks>
+public sealed class TailShortOfMotor : RunCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("tail-short-of-motor", "Tail does not reach the motor", Severity.Stop, Phase.RoughIn,
+        "width, tail at the window, kind with motor end and lead to motor, lead side, entry side, from jamb and below head",
+        new Source(Source.CommonPractice, "tail >= up to the head + along the head to the motor end + what the sheet says is used up behind the unit"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(HomeRun subject)
+    {
+        var unit = subject.Unit;
+        if (Tail.Unknown(subject) is { } unknown)
+            return unknown;
+        if (unit.Kind is not { MotorEnd: { } end } kind)
+            return Unknown.Of(unit.Kind, CoveringKindFacts.MotorEnd, unit, UnitFacts.Kind);
+        if (kind[CoveringKindFacts.LeadBehind] is not { } behind)
+            return Unknown.Of(kind, CoveringKindFacts.LeadBehind);
+        if (unit.EntrySide is not { } entry)
+            return Unknown.Of(unit, UnitFacts.EntrySide);
+        if (unit.EntryFromJamb is not { } jamb)
+            return Unknown.Of(unit, UnitFacts.EntryFromJamb);
+        if (unit.EntryBelowHead is not { } below)
+            return Unknown.Of(unit, UnitFacts.EntryBelowHead);
+        Side? motor = end switch { MotorEnd.Left => Side.Left, MotorEnd.Right => Side.Right, _ => unit.LeadSide };
+        if (motor is null)
+            return Unknown.Of(unit, UnitFacts.LeadSide);
+        var (tail, width) = Tail.Of(subject);
+        var path = TailPath.ToMotor(width, jamb, below, motor == entry, behind);
+        var working = Working.Of(Info.Source.Formula, () =>
+        [
+            ("tail", tail.In(subject)), ("below head", below.In(subject)), ("along the head", (path - below - behind).In(subject)), ("behind", behind.In(subject)), ("path", path.In(subject)),
+        ]);
+        return tail >= path
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"The tail is {tail.In(subject)}; the way to the motor on the {KebabCase.Of(motor.Value)} is {path.In(subject)}.",
+                Tail.Mend(subject, $"Pull {(path - tail).In(subject)} more to the window now."), Tail.Field(subject), working);
+    }
+}

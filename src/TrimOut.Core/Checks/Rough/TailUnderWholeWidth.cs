@@ -1,0 +1,32 @@
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Rough;
+
+/// <summary>The tail at the window is better as long as the unit is wide.</summary>
+/// <remarks>
+/// <para>Why: then it reaches either end, whatever changes until the units come.</para>
+/// <para>To clear: pull more cable while the wall is open. Under half the width the other check speaks.</para>
+/// </remarks>
+public sealed class TailUnderWholeWidth : RunCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("tail-under-whole-width", "Tail is shorter than the window", Severity.Caution, Phase.RoughIn,
+        "width, tail at the window", new Source(Source.CommonPractice, "tail >= width"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(HomeRun subject)
+    {
+        if (Tail.Unknown(subject) is { } unknown)
+            return unknown;
+        var (tail, width) = Tail.Of(subject);
+        if (tail < width / 2)
+            return new Outcome.DoesNotApply();
+        var working = Working.Of(Info.Source.Formula, () => [("tail", tail.In(subject)), ("width", width.In(subject))]);
+        return tail >= width
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"The tail is {tail.In(subject)}; the width is {width.In(subject)}.",
+                Tail.Mend(subject, $"Pull {(width - tail).In(subject)} more to the window now, if there is cable to pull."),
+                Tail.Field(subject), working);
+    }
+}

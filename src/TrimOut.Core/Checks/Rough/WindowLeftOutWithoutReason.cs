@@ -1,0 +1,27 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Rough;
+
+/// <summary>A window that gets no covering says why.</summary>
+/// <remarks>
+/// <para>Why: a window left out on purpose and one that was forgotten look the same until the wall is closed.</para>
+/// <para>To clear: write the reason, or give it a covering.</para>
+/// </remarks>
+public sealed class WindowLeftOutWithoutReason : Check<Window>
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("window-left-out-without-reason", "Window left out without a reason", Severity.Caution, Phase.WalkThrough,
+        "gets a covering, left out because", new Source(Source.CommonPractice, "left out on purpose = with a reason"));
+
+    /// <inheritdoc/>
+    protected override IEnumerable<Window> Subjects(House house) => house.Windows;
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Window subject) =>
+        !subject.LeftOut ? new Outcome.DoesNotApply()
+        : subject.Item.Get(WindowFacts.NotCoveredBecause) is not null ? new Outcome.Fine()
+        : new Outcome.Found($"{subject.Tag} gets no covering and nobody said why.", "Write the reason, or give it a covering while the wall is open.",
+            FieldRef.To(subject.Item, WindowFacts.NotCoveredBecause));
+}
