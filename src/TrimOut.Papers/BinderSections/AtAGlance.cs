@@ -1,0 +1,54 @@
+using System.Globalization;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.BinderSections;
+
+/// <summary>How many of everything, which room has what, and how far each phase is.</summary>
+internal static class AtAGlance
+{
+    public static Section Section { get; } = new("The house at a glance", Write);
+
+    private static void Write(MarkdownWriter to, PaperData data)
+    {
+        var house = data.House;
+        var leftOut = house.Windows.Where(w => w.LeftOut).ToList();
+        to.Facts("What", "How many",
+            ("Rooms", Count(house.Rooms.Length)),
+            ("Windows", $"{house.Windows.Length - leftOut.Count} with a covering, {leftOut.Count} left out on purpose"),
+            ("Units", $"{house.Units.Length}: {Units(house, PowerSource.Panel)} on a panel, {Units(house, PowerSource.PlugIn)} on a plug-in supply, {Units(house, PowerSource.Battery)} on a battery, {Units(house, null)} not said yet"),
+            ("Home runs", Count(house.Runs.Length)),
+            ("Panels", Count(house.Panels.Length)),
+            ("Hubs", Count(house.Hubs.Length)),
+            ("Remotes", Count(house.Remotes.Length)));
+
+        to.Heading(3, "Rooms and their units");
+        to.Table(["Room", "Floor", "Windows", "Units"],
+            [.. house.Rooms.Select(r => RoomRow(r.Name, r.Show(RoomFacts.Floor), [.. r.Windows.Where(w => !w.LeftOut)])), .. NoRoom(house)],
+            "No rooms yet.");
+
+        to.Heading(3, "Windows left out on purpose");
+        to.Table(["Window", "Room", "Because"],
+            leftOut.Select(w => Row(w.Tag, (w.Room?.Name).OrDash(), w.Show(WindowFacts.NotCoveredBecause).OrDash())));
+
+        to.Heading(3, "How far each phase is");
+        to.Table(["Phase", "Steps done", "Steps in all", "Open stops"], PhaseNames.All.Select(p =>
+        {
+            var progress = Progress.Of(house, p);
+            return Row(p.Full(), Count(progress.Done), Count(progress.Total), Count(data.Report.StopsIn(p)));
+        }));
+    }
+
+    private static IEnumerable<Inline[]> NoRoom(House house) =>
+        house.Windows.Where(w => !w.LeftOut && w.Room is null).ToList() is { Count: > 0 } lost ? [RoomRow("(no room yet)", null, lost)] : [];
+
+    private static Inline[] RoomRow(string room, string? floor, List<Window> windows) =>
+        Row(room, floor.OrDash(), windows.Select(w => w.Tag).JoinOrDash(), windows.SelectMany(w => w.Units).Select(u => u.Tag).JoinOrDash());
+
+    private static int Units(House house, PowerSource? power) => house.Units.Count(u => u.Power == power);
+
+    private static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

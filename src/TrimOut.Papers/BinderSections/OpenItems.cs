@@ -1,0 +1,42 @@
+using System.Globalization;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.BinderSections;
+
+/// <summary>What is still to be mended, what may stay and why, and what could not be checked.</summary>
+internal static class OpenItems
+{
+    public static Section Section { get; } = new("Open items", Write);
+
+    private static void Write(MarkdownWriter to, PaperData data)
+    {
+        var (house, report) = (data.House, data.Report);
+        to.Facts("What", "Entry",
+            ("Rules that hold", Count(report.Passed)),
+            ("Findings still open", Count(report.Findings.Count(f => f.Open))),
+            ("Of these stops", Count(report.OpenStops.Count())),
+            ("Findings waived", Count(report.Findings.Count(f => !f.Open))),
+            ("Not checked, because facts are missing", Count(report.Missing.Length)),
+            ("Agreed with the owner", new JobItself(house).Show(HouseFacts.OpenItemsAgreed).OrNotYet()));
+
+        to.Heading(3, "Findings");
+        to.Table(["Where", "How bad", "What is wrong", "What mends it"], report.Findings.Where(f => f.Open).Select(f => Row(
+            house.NameOf(f.Subject), f.Check.Severity.ToString(), f.Found.Message, f.Found.Mend)));
+
+        to.Heading(3, "Waived, with the reason");
+        to.Table(["Where", "What", "Reason", "Initials", "When"], report.Findings.Where(f => !f.Open).Select(f => Row(
+            house.NameOf(f.Subject), f.Found.Message, f.Waiver!.Reason.OrDash(), f.Waiver.Initials.OrDash(), WaivedOn(f.Waiver))));
+
+        to.Heading(3, "Punch items");
+        to.Table(["Where", "What", "Phase", "State", "Picture"], house.PunchItems.OrderBy(p => p.Done).Select(p => Row(
+            p.About is { } about ? house.NameOf(about) : Absent.Dash, p.Name, p.Phase is { } phase ? phase.Full() : Absent.Dash, p.Done ? "done" : "open", p.Show(PunchFacts.Photo).OrDash())));
+    }
+
+    private static string WaivedOn(Waiver waiver) => waiver.Item.Latest(WaiverFacts.Reason.Name) is { } head ? head.At.OnPaper() : Absent.Dash;
+
+    private static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

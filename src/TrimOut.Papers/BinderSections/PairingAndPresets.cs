@@ -1,0 +1,42 @@
+using System.Globalization;
+using TrimOut.Core.Facts;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.BinderSections;
+
+/// <summary>What the hub calls each unit, which remote moves it, and what is stored.</summary>
+internal static class PairingAndPresets
+{
+    public static Section Section { get; } = new("Pairing and presets", Write);
+
+    private static void Write(MarkdownWriter to, PaperData data)
+    {
+        var house = data.House;
+        to.Heading(3, "Hubs");
+        to.Table(["Hub", "Type", "Stands", "Units", "Remotes"], house.Hubs.Select(h => Row(
+            h.Name, h.Show(HubFacts.Type).OrDash(), h.Show(HubFacts.Location).OrDash(),
+            h.Units.Count().ToString(CultureInfo.InvariantCulture), h.Remotes.Count().ToString(CultureInfo.InvariantCulture))));
+
+        to.Heading(3, "Units and their remotes");
+        to.Table(["Unit", "Room", "Name at the hub", "Hub", "Group", "Remotes"], house.Units.Select(u => Row(
+            u.Tag, (u.Window.Room?.Name).OrDash(), u.Show(UnitFacts.HubName).OrNotYet(), u.Show(UnitFacts.Hub).OrNotYet(),
+            u.Show(UnitFacts.Group).OrDash(), u.Remotes.Select(r => r.Name).JoinOrDash())));
+
+        to.Heading(3, "Remotes");
+        to.Table(["Remote", "Type", "Kept in", "Wall plate", "Moves"], house.Remotes.Select(r => Row(
+            r.Name, r.Show(RemoteFacts.Type).OrDash(), (r.Room?.Name).OrDash(), r.Show(RemoteFacts.Plate).OrDash(), r.Units.Select(u => u.Tag).JoinOrDash())));
+
+        to.Heading(3, "Presets");
+        to.Say("A position says how far a unit is open: 0 % is closed, 100 % is open.");
+        to.Table(["Remote", "Preset", "Positions"],
+            from remote in house.Remotes
+            from preset in remote.Presets
+            select Row(remote.Name, preset.Name, preset.Positions.Select(p => $"{p.Unit.Tag} {p.PercentOpen} %").JoinOrDash()));
+
+        to.Heading(3, "How pairing and storing are done");
+        to.Table(["Kind", "Hold to pair", "Until", "Hold to store", "Until"], KindsInUse.Of(house).Select(k => Row(
+            k.Name, k.Show(CoveringKindFacts.PairHold).OrDash(), k.Show(CoveringKindFacts.PairCue).OrDash(),
+            k.Show(CoveringKindFacts.PresetHold).OrDash(), k.Show(CoveringKindFacts.PresetCue).OrDash())));
+    }
+}

@@ -1,0 +1,31 @@
+using System.Globalization;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.BinderSections;
+
+/// <summary>Who marked how many steps of each phase, and between which days.</summary>
+internal static class WhoDidWhat
+{
+    public static Section Section { get; } = new("Who did what, and when", Write);
+
+    private static void Write(MarkdownWriter to, PaperData data)
+    {
+        to.Say("From the marks in the house file, which keeps every single entry with its person and time.");
+        to.Table(["Phase", "Who", "Steps", "First", "Last"],
+            from mark in Marks(data.House)
+            group mark.Head by (mark.Phase, mark.Head.By) into work
+            orderby work.Key.Phase, work.Min(h => h.At), work.Key.By
+            select Row(work.Key.Phase.Full(), work.Key.By.OrDash(), work.Count().ToString(CultureInfo.InvariantCulture), work.Min(h => h.At).OnPaper(), work.Max(h => h.At).OnPaper()),
+            "No step is marked yet.");
+    }
+
+    private static IEnumerable<(Phase Phase, Head Head)> Marks(House house) =>
+        from subject in Progress.Walkers(house)
+        from phase in PhaseNames.All
+        from step in StepList.Of(phase, subject)
+        where subject.MarkOf(step) is not null
+        select (phase, subject.Item.Latest($"{StepMark.FactName}:{step.Id}")!);
+}

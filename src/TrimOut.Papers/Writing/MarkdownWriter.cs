@@ -1,0 +1,73 @@
+using System.Globalization;
+using System.Text;
+
+namespace TrimOut.Papers.Writing;
+
+/// <summary>Writes CommonMark with pipe tables that also reads well as plain text. Line ends are always a single line feed.</summary>
+internal sealed class MarkdownWriter
+{
+    private const int WidestPadded = 32;
+
+    private readonly StringBuilder _text = new();
+
+    /// <summary>A heading; 1 is the title of the paper.</summary>
+    public MarkdownWriter Heading(int level, Inline title) => Block($"{new string('#', level)} {title.Markdown}\n");
+
+    /// <summary>A paragraph.</summary>
+    public MarkdownWriter Say(Inline paragraph) => Block(paragraph.Markdown + "\n");
+
+    /// <summary>A list.</summary>
+    public MarkdownWriter List(params IEnumerable<Inline> items) => Block(string.Concat(items.Select(i => $"- {i.Markdown}\n")));
+
+    /// <summary>A numbered list.</summary>
+    public MarkdownWriter Steps(params IEnumerable<Inline> items) =>
+        Block(string.Concat(items.Select((item, at) => string.Create(CultureInfo.InvariantCulture, $"{at + 1}. {item.Markdown}\n"))));
+
+    /// <summary>A table, or a sentence where it would have no rows.</summary>
+    /// <param name="columns">The heading of each column.</param>
+    /// <param name="rows">The rows; each has a cell per column.</param>
+    /// <param name="whenEmpty">What is said where there is no row.</param>
+    /// <exception cref="ArgumentException">A row has another number of cells.</exception>
+    public MarkdownWriter Table(string[] columns, IEnumerable<Inline[]> rows, string whenEmpty = "None.")
+    {
+        string[][] cells = [[.. columns.Select(c => ((Inline)c).Markdown)], .. rows.Select(r => r.Select(c => c.Markdown.Length == 0 ? Absent.Dash : c.Markdown).ToArray())];
+        if (cells.FirstOrDefault(r => r.Length != columns.Length) is { } odd)
+            throw new ArgumentException($"A row has {odd.Length} cells where there are {columns.Length} columns.", nameof(rows));
+        if (cells.Length == 1)
+            return Say(whenEmpty);
+        var widths = columns.Select((_, at) => Math.Clamp(cells.Max(r => Width(r[at])), 3, WidestPadded)).ToArray();
+        var table = new StringBuilder();
+        AppendRow(table, cells[0], widths);
+        table.Append('|').AppendJoin('|', widths.Select(w => new string('-', w + 2))).Append("|\n");
+        foreach (var row in cells.Skip(1))
+            AppendRow(table, row, widths);
+        return Block(table.ToString());
+    }
+
+    /// <summary>A table of facts: what, and its value.</summary>
+    public MarkdownWriter Facts(string what, string value, params IEnumerable<(string What, Inline Value)> facts) =>
+        Table([what, value], facts.Select(f => Row(f.What, f.Value)));
+
+    /// <summary>The cells of one row.</summary>
+    public static Inline[] Row(params Inline[] cells) => cells;
+
+    /// <summary>The paper as it is so far.</summary>
+    public override string ToString() => _text.ToString();
+
+    private MarkdownWriter Block(string block)
+    {
+        if (_text.Length > 0)
+            _text.Append('\n');
+        _text.Append(block);
+        return this;
+    }
+
+    private static void AppendRow(StringBuilder table, string[] cells, int[] widths)
+    {
+        for (var at = 0; at < cells.Length; at++)
+            table.Append("| ").Append(cells[at]).Append(' ', Math.Max(0, widths[at] - Width(cells[at])) + 1);
+        table.Append("|\n");
+    }
+
+    private static int Width(string cell) => Ascii.IsValid(cell) ? cell.Length : new StringInfo(cell).LengthInTextElements;
+}

@@ -1,0 +1,39 @@
+namespace TrimOut.Papers.Writing;
+
+/// <summary>How a paper looks on a screen and, in black and white, on Letter or A4.</summary>
+internal static class PageStyle
+{
+    // The page has no fixed size: the printer's paper, Letter or A4, gives it, and the margins leave both the same column of text.
+    public const string Css = """
+        :root { color-scheme: light; }
+        * { box-sizing: border-box; }
+        html { background: #fff; color: #000; font: 10.5pt/1.45 "Segoe UI", "Helvetica Neue", Arial, "Liberation Sans", "DejaVu Sans", sans-serif; }
+        body { margin: 0; }
+        main { max-width: 180mm; margin: 0 auto; padding: 10mm 5mm; }
+        h1 { font-size: 22pt; line-height: 1.2; margin: 0 0 6mm; padding-bottom: 3mm; border-bottom: 1.2mm solid #000; }
+        h2 { font-size: 15pt; line-height: 1.25; margin: 10mm 0 3mm; padding-bottom: 1mm; border-bottom: 0.3mm solid #000; }
+        h3 { font-size: 11.5pt; line-height: 1.3; margin: 6mm 0 2mm; }
+        p, ul, ol, table { margin: 0 0 3mm; }
+        ul, ol { padding-left: 6mm; }
+        li { margin-bottom: 1mm; }
+        a { color: inherit; }
+        table { border-collapse: collapse; width: 100%; font-size: 9pt; line-height: 1.35; }
+        th, td { border: 0.2mm solid #666; padding: 1mm 1.6mm; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
+        th { background: #e8e8e8; border-bottom: 0.5mm solid #000; overflow-wrap: normal; }
+        th, td, p, li, h1, h2, h3 { unicode-bidi: plaintext; }
+        td:first-child { font-weight: 600; overflow-wrap: break-word; }
+        table:not(:has(th:nth-child(3))) th:first-child { width: 38%; }
+        @media print {
+          @page { margin: 16mm 16mm 18mm; @bottom-right { content: counter(page) " / " counter(pages); font: 8pt sans-serif; } }
+          html { font-size: 10pt; }
+          main { max-width: none; padding: 0; }
+          h2:first-of-type, h2:last-of-type { break-before: page; margin-top: 0; }
+          main > table:last-child td { height: 14mm; vertical-align: bottom; }
+          h1, h2, h3 { break-after: avoid; }
+          tr, li, table:not(:has(tr:nth-child(16))) { break-inside: avoid; }
+          thead { display: table-header-group; }
+          th { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
+          p { orphans: 3; widows: 3; }
+        }
+        """;
+}

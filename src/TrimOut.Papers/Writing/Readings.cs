@@ -1,0 +1,30 @@
+using System.Globalization;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Papers.Writing;
+
+/// <summary>Who put a fact into the house, when, and with which instrument.</summary>
+internal static class Readings
+{
+    /// <summary>A day as it stands on papers: year, month, day.</summary>
+    public static string OnPaper(this DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>The day of a change, by the clock of the device that made it.</summary>
+    public static string OnPaper(this DateTimeOffset at) => DateOnly.FromDateTime(at.DateTime).OnPaper();
+
+    /// <summary>Instrument, person and day of the facts of an item that are known, each said once; a dash where none is known.</summary>
+    public static string Taken(this Subject subject, params ReadOnlySpan<Fact> facts)
+    {
+        var taken = new List<string>();
+        foreach (var fact in facts)
+        {
+            if (subject.Item.Latest(fact.Name) is { Stored: not null } head)
+                taken.Add(new[] { fact.IsReading ? Meter(subject.Item, fact) : null, head.By, head.At.OnPaper() }.JoinOrDash());
+        }
+        return taken.Distinct().JoinOrDash("; ");
+    }
+
+    private static string Meter(Item item, Fact fact) =>
+        item.Latest(Companion.Meter(fact.Name))?.Stored is { Length: > 0 } meter ? meter : "instrument not noted";
+}

@@ -1,0 +1,133 @@
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using AngleSharp.Html.Parser;
+using Markdig;
+using Markdig.Extensions.Tables;
+using Markdig.Syntax;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Testing;
+
+namespace TrimOut.Papers.Tests;
+
+public class BinderTests
+{
+    private static readonly MarkdownPipeline Tables = new MarkdownPipelineBuilder().UsePipeTables().Build();
+
+    private static House Finished { get; } = FinishedHouse.Build().House;
+
+    [Fact]
+    public void TheBinderOfAFinishedHouseIsAsApproved() => Approved.Match(Written(Finished), "binder-finished.md");
+
+    [Fact]
+    public void TheBinderOfAFinishedHouseInMillimetresIsAsApproved() =>
+        Approved.Match(Written(FinishedHouse.Build(DisplayUnits.Millimetres).House), "binder-finished-mm.md");
+
+    [Fact]
+    public void TheBinderOfANewHouseIsAsApproved() => Approved.Match(Written(new TestJob().House), "binder-new.md");
+
+    [Fact]
+    public void TheSameHouseAndDayGiveTheSameBytes()
+    {
+        var again = FinishedHouse.Build().House;
+        Assert.Equal(Written(Finished), Written(again));
+        Assert.Equal(Binder.Html(Finished, FinishedHouse.Day), Binder.Html(again, FinishedHouse.Day));
+        Assert.DoesNotContain('\r', Binder.Html(again, FinishedHouse.Day));
+        Assert.Contains("2026-10-01", Binder.Markdown(Finished, FinishedHouse.Day.AddDays(1)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void EveryRowOfEveryTableHasACellPerColumn()
+    {
+        var tables = Markdown.Parse(Written(Finished), Tables).Descendants<Table>().ToList();
+        Assert.True(tables.Count > 15);
+        Assert.All(tables, t =>
+        {
+            var rows = t.Cast<TableRow>().ToList();
+            Assert.True(rows.Count > 1);
+            Assert.All(rows, r => Assert.Equal(rows[0].Count, r.Count));
+            Assert.All(rows.SelectMany(r => r).Cast<TableCell>(), c => Assert.NotEmpty(c.Descendants<Markdig.Syntax.Inlines.LiteralInline>()));
+        });
+    }
+
+    [Fact]
+    public void TheBinderPageParsesWithoutErrorAndNeedsNothingFromOutside()
+    {
+        var errors = new List<string>();
+        var parser = new HtmlParser(new HtmlParserOptions { IsStrictMode = false });
+        parser.Error += (_, e) => errors.Add(e.ToString()!);
+        var page = parser.ParseDocument(Binder.Html(Finished, FinishedHouse.Day));
+        Assert.Empty(errors);
+        Assert.Empty(page.QuerySelectorAll("script, link, iframe, object, embed, form, base"));
+        Assert.DoesNotContain(page.All.SelectMany(e => e.Attributes), a => a.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase));
+        Assert.All(page.QuerySelectorAll("[href], [src]"), e => Assert.StartsWith("#", e.GetAttribute("href") ?? e.GetAttribute("src"), StringComparison.Ordinal));
+        Assert.DoesNotContain("url(", page.QuerySelector("style")!.TextContent, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("@import", page.QuerySelector("style")!.TextContent, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public void HeadingsNestAndLinksResolve()
+    {
+        var page = Page(Finished);
+        var levels = page.QuerySelectorAll("h1, h2, h3, h4, h5, h6").Select(h => h.TagName[1] - '0').ToList();
+        Assert.Equal(1, levels[0]);
+        Assert.Single(levels, 1);
+        Assert.All(levels.Zip(levels.Skip(1)), pair => Assert.True(pair.Second <= pair.First + 1));
+        var links = page.QuerySelectorAll("a").Cast<IHtmlAnchorElement>().ToList();
+        Assert.NotEmpty(links);
+        Assert.All(links, l => Assert.NotNull(page.GetElementById(l.GetAttribute("href")![1..])));
+        Assert.Equal(page.QuerySelectorAll("[id]").Length, page.QuerySelectorAll("[id]").Select(e => e.Id).Distinct().Count());
+    }
+
+    [Fact]
+    public void EveryTableHasAHeaderAndNoEmptyCell()
+    {
+        foreach (var page in new[] { Page(Finished), Page(new TestJob().House) })
+        {
+            Assert.All(page.QuerySelectorAll("table"), t => Assert.NotEmpty(t.QuerySelectorAll("thead th")));
+            Assert.All(page.QuerySelectorAll("th, td"), c => Assert.NotEmpty(c.TextContent.Trim()));
+        }
+    }
+
+    [Fact]
+    public void CautionsComeBeforeEverythingElse() => Assert.Equal("Cautions first", Page(Finished).QuerySelector("h2")!.TextContent);
+
+    [Fact]
+    public void EveryOutputOfThePanelIsOnItsMap()
+    {
+        var outputs = Table(Page(Finished), "Panel P1", 1);
+        Assert.Equal(Enumerable.Range(1, 10).Select(n => $"{n}"), outputs.Select(r => r[0]));
+        Assert.Equal(["1", "W01", "Kitchen", "P1-W01", "12.3 V", "11.9 V"], outputs[0]);
+        Assert.Equal("free", outputs[9][1]);
+    }
+
+    [Fact]
+    public void ATestNamesItsInstrumentItsPersonAndItsDay()
+    {
+        var test = Table(Page(Finished), "Loop tests", 0)[0];
+        Assert.Equal(["W01", "0.41 ohm", "Meter 7, calibrated 2026-01-09, Test crew, 2026-03-12", "0.42 ohm"], test.Take(4));
+    }
+
+    [Fact]
+    public void OpenAndWaivedFindingsStandApart()
+    {
+        var page = Page(Finished);
+        Assert.Contains(Table(page, "Findings", 0), r => r[0] == "W03" && r[1] == "Stop");
+        Assert.DoesNotContain(Table(page, "Findings", 0), r => r[0] == "W02B" && r[2].Contains("lead", StringComparison.Ordinal));
+        var waived = Assert.Single(Table(page, "Waived, with the reason", 0));
+        Assert.Equal(["W02B", "Lead goes behind the fascia.", "RE"], [waived[0], waived[2], waived[3]]);
+    }
+
+    private static string Written(House house) => Binder.Markdown(house, FinishedHouse.Day, FinishedHouse.Report(house));
+
+    private static IHtmlDocument Page(House house) => new HtmlParser().ParseDocument(Binder.Html(house, FinishedHouse.Day, FinishedHouse.Report(house)));
+
+    /// <summary>The body of the nth table behind a heading, as text.</summary>
+    private static List<List<string>> Table(IHtmlDocument page, string heading, int nth)
+    {
+        var at = page.QuerySelectorAll("h2, h3").Single(h => h.TextContent == heading).NextElementSibling;
+        for (; at is not IHtmlTableElement || nth-- > 0; at = at.NextElementSibling)
+            Assert.NotNull(at);
+        return [.. at.QuerySelectorAll("tbody tr").Select(r => r.Children.Select(c => c.TextContent).ToList())];
+    }
+}

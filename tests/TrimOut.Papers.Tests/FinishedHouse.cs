@@ -1,0 +1,118 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+using TrimOut.Testing;
+
+namespace TrimOut.Papers.Tests;
+
+/// <summary>A small house with all its steps done: two rooms on two floors, a wide window with two units, one on a battery, one left out.</summary>
+internal static class FinishedHouse
+{
+    /// <summary>The day that papers of it carry in tests.</summary>
+    public static readonly DateOnly Day = new(2026, 9, 30);
+
+    /// <summary>A report of one check alone, so that a new check changes no approved paper of it.</summary>
+    public static CheckReport Report(House house) => CheckReport.Of(house, [new LeadAwayFromMotor()]);
+
+    public static TestJob Build(DisplayUnits units = DisplayUnits.Inches)
+    {
+        var job = new TestJob(units);
+        Job(job);
+        job.Clock.Advance(TimeSpan.FromDays(10));
+        Power(Windows(job, units));
+        job.Clock.Advance(TimeSpan.FromDays(120));
+        Controls(job);
+        OpenItems(job);
+        foreach (var phase in PhaseNames.All)
+        {
+            job.Clock.Advance(TimeSpan.FromDays(2));
+            foreach (var subject in Progress.Walkers(job.House).ToList())
+            {
+                foreach (var step in StepList.Of(phase, subject))
+                    job.Do(MarkStep.Done(subject, step));
+            }
+        }
+        return job;
+    }
+
+    private static void Job(TestJob job)
+    {
+        (Fact Fact, string Typed)[] facts =
+        [
+            (HouseFacts.Client, "R. Example"), (HouseFacts.Address, "12 Sample Lane"), (HouseFacts.SiteContact, "Foreman, 555 0100"), (HouseFacts.Crew, "Crew North"),
+            (HouseFacts.CodeInForce, "Local wiring rules, 2023 edition"), (HouseFacts.Meter, "Meter 7, calibrated 2026-01-09"),
+            (HouseFacts.FramingOn, "2026-03-02"), (HouseFacts.DrywallOn, "2026-04-20"), (HouseFacts.PaintedOn, "2026-06-15"), (HouseFacts.HandoverOn, "2026-09-30"),
+            (HouseFacts.DemonstratedOn, "2026-09-30"), (HouseFacts.DemonstratedTo, "R. Example"), (HouseFacts.BinderGivenOn, "2026-09-30"),
+            (HouseFacts.OpenItemsAgreed, "Sill paint touched up by the painter in October."), (HouseFacts.AcceptedBy, "R. Example"), (HouseFacts.AcceptedOn, "2026-09-30"),
+        ];
+        foreach (var (fact, typed) in facts)
+            job.SayOf("", fact, typed);
+    }
+
+    private static TestJob Windows(TestJob job, DisplayUnits units)
+    {
+        string Size(string inches, string millimetres) => units == DisplayUnits.Inches ? inches : millimetres;
+        job.Room("Kitchen", "Main").Room("Bedroom", "Upper");
+        job.Window("W01", "Kitchen", "Roller").Window("W02", "Bedroom", "Cellular").Window("W03", "Bedroom", "Roller").Window("W04", "Bedroom", "Roller");
+        job.Do(AddItems.Unit(job.House, job.House.FindTag("W02")!.Id)).Say("W02B", UnitFacts.Kind, "Cellular");
+        job.Do(SetFact.Typed(job.House, job.House.FindTag("W04")!.Item, WindowFacts.NotCoveredBecause, "Stained glass: the owner wants it seen."));
+        job.Do(SetFact.Typed(job.House, job.House.FindTag("W04")!.Item, WindowFacts.Covered, "no"));
+        foreach (var window in job.House.Windows.Where(w => !w.LeftOut))
+            job.Do(SetFact.Typed(job.House, job.House.FindTag(window.Tag)!.Item, WindowFacts.Mount, "inside"));
+        foreach (var unit in job.House.Units.Select(u => u.Tag).ToList())
+        {
+            job.Say(unit, UnitFacts.LeadSide, "left").Say(unit, UnitFacts.Power, unit == "W03" ? "battery" : "panel");
+            job.Say(unit, UnitFacts.Fabric, "Plain weave").Say(unit, UnitFacts.Colour, "Chalk").Say(unit, UnitFacts.Opacity, "blackout").Say(unit, UnitFacts.HeadCover, "Fascia 4 in");
+            job.Say(unit, UnitFacts.OrderWidth, Size("45 3/8", "1152")).Say(unit, UnitFacts.OrderHeight, Size("60 1/2", "1537"));
+            job.Say(unit, UnitFacts.OrderedOn, "2026-06-22").Say(unit, UnitFacts.Acknowledgement, "A-4711").Say(unit, UnitFacts.Serial, $"SN-{unit}");
+            job.Say(unit, UnitFacts.OpenGap, Size("1/2", "12")).Say(unit, UnitFacts.CloseGap, "0");
+        }
+        job.Say("W01", UnitFacts.Note, "Stops above the tap.").Say("W01", UnitFacts.Photo, "photos/w01_hung.jpg");
+        return job;
+    }
+
+    private static void Power(TestJob job)
+    {
+        job.Add(ItemKind.Panel, "P1");
+        job.SayOf("P1", PanelFacts.Location, "Mechanical room, north wall").SayOf("P1", PanelFacts.Breaker, "Main board 14");
+        job.SayOf("P1", PanelFacts.ConnectedBy, "Sparks Example").SayOf("P1", PanelFacts.Licence, "EL-0001").SayOf("P1", PanelFacts.ConnectedOn, "2026-08-11");
+        foreach (var run in job.House.Runs.Select(r => r.Name).ToList())
+        {
+            job.Legs(run, ("9 ft", CablePlace.BetweenFloors), ("31 ft", CablePlace.InWall));
+            job.Say(run, RunFacts.Cable, "16/2").Say(run, RunFacts.TailAtWindow, "48 in").Say(run, RunFacts.TailFound, "47 in").Say(run, RunFacts.TailAtPanel, "60 in");
+            job.Say(run, RunFacts.LabelAtWindow, $"P1-{run}").Say(run, RunFacts.LabelAtPanel, $"P1-{run}");
+            job.Say(run, RunFacts.FirstLoop, "0.41").Say(run, RunFacts.SecondLoop, "0.42").Say(run, RunFacts.Photo, $"photos/{run}-open-wall.jpg");
+            job.Say(run, RunFacts.OpenVolts, "12.3").Say(run, RunFacts.LoadedVolts, "11.9").Say(run, RunFacts.Polarity, "right");
+        }
+        job.Do(Landing.SpreadOut(job.House));
+    }
+
+    private static void Controls(TestJob job)
+    {
+        job.Add(ItemKind.Hub, "House hub").SayOf("House hub", HubFacts.Location, "Hall cupboard").Add(ItemKind.Remote, "Kitchen wall").Add(ItemKind.Remote, "Bedside");
+        job.SayOf("Kitchen wall", RemoteFacts.Room, "Kitchen").SayOf("Kitchen wall", RemoteFacts.Plate, "2-gang, left").SayOf("Kitchen wall", RemoteFacts.Hub, "House hub");
+        job.SayOf("Bedside", RemoteFacts.Room, "Bedroom").SayOf("Bedside", RemoteFacts.Hub, "House hub");
+        foreach (var unit in job.House.Units.Select(u => u.Tag).ToList())
+        {
+            job.Say(unit, UnitFacts.Hub, "House hub").Say(unit, UnitFacts.HubName, $"{job.Unit(unit).Window.Room!.Name} {unit}");
+            job.Do(Core.Decisions.Controls.Turn(Remote(job, unit == "W01" ? "Kitchen wall" : "Bedside"), job.Unit(unit)));
+        }
+        job.Say("W02A", UnitFacts.Group, "Bed pair").Say("W02B", UnitFacts.Group, "Bed pair");
+        job.Do(AddItems.Preset(Remote(job, "Bedside"), "Evening"));
+        job.SayOf("Evening", PresetFacts.Position, "50", job.Unit("W02A").Id).SayOf("Evening", PresetFacts.Position, "0", job.Unit("W03").Id);
+    }
+
+    private static void OpenItems(TestJob job)
+    {
+        job.Do(PunchList.Write(job.House, job.Unit("W01").Item, "Touch up the sill paint", Phase.Hang));
+        job.Say("W02B", UnitFacts.LeadSide, "right").Say("W03", UnitFacts.LeadSide, "right");
+        var finding = Report(job.House).Findings.Single(f => f.Subject.Id == job.Unit("W02B").Id);
+        job.Do(PunchList.Waive(finding, job.House, "Lead goes behind the fascia.", "RE"));
+    }
+
+    private static Remote Remote(TestJob job, string name) => job.House.Remotes.Single(r => r.Name == name);
+}

@@ -1,0 +1,51 @@
+using System.Globalization;
+using AngleSharp.Dom;
+using AngleSharp.Html.Parser;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Papers.Tests;
+
+/// <summary>Every text fact of every item, the author and the instrument hold hostile text: the page must be the one of harmless text, with only those texts changed.</summary>
+public class HostileTextEverywhereTests
+{
+    [Fact]
+    public void HostileTextInEveryTextFactChangesNothingButItsOwnPlace()
+    {
+        var job = FinishedHouse.Build();
+        var fields = TextFields(job.House).ToList();
+        Assert.True(fields.Count > 60);
+        var harmless = Elements(With(job.Scribe.Log, fields, Token));
+        Assert.True(Enumerable.Range(0, fields.Count).Count(at => harmless.Any(e => e.Text.Contains(Token(at), StringComparison.Ordinal))) > 40);
+        for (var shift = 0; shift < HostileText.All.Length; shift++)
+        {
+            string Typed(int at) => HostileText.All[(at + shift) % HostileText.All.Length];
+            var expected = harmless.Select(e => (e.Tag, Text: Filled(e.Text, Typed))).ToList();
+            Assert.Equal(expected, Elements(With(job.Scribe.Log, fields, Typed)));
+        }
+    }
+
+    private static string Token(int at) => string.Create(CultureInfo.InvariantCulture, $"zz{at:000}zz");
+
+    private static string Filled(string text, Func<int, string> typed) =>
+        System.Text.RegularExpressions.Regex.Replace(text, "zz([0-9]{3})zz", m => typed(int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture)));
+
+    /// <summary>Every element that holds text of its own, with that text.</summary>
+    private static List<(string Tag, string Text)> Elements(House house) =>
+        [.. new HtmlParser().ParseDocument(Binder.Html(house, FinishedHouse.Day, FinishedHouse.Report(house))).All.Where(e => e.LocalName is not "style")
+            .Select(e => (e.LocalName, e.ChildNodes.OfType<IText>().Any() ? e.TextContent : ""))];
+
+    private static House With(HouseLog log, List<(string Item, string Field)> fields, Func<int, string> typed)
+    {
+        var edits = fields.Select((f, at) => (Edit)new Edit.Put(f.Item, f.Field, typed(at), []));
+        return log.With(new Change(new ChangeId("hostile", 1), log.LargestStamp + 1, new DateTimeOffset(2026, 9, 30, 12, 0, 0, TimeSpan.Zero), typed(0), "hostile", [.. edits])).House;
+    }
+
+    // A waiver holds for one check and one set of figures: with those changed it would no longer be one.
+    private static IEnumerable<(string Item, string Field)> TextFields(House house) =>
+        from item in house.Items.Values.OrderBy(i => i.Place)
+        from field in FactTable.Of(item.Kind).OfType<Fact<string>>().Where(f => f != WaiverFacts.Check && f != WaiverFacts.Figures).Select(f => f.Name)
+            .Concat(item.Fields.Keys.Where(k => k.EndsWith("#meter", StringComparison.Ordinal)).Order())
+        select (item.Id, field);
+}
