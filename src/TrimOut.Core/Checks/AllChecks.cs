@@ -1,4 +1,12 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Checks.Boxes;
+using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Checks.Controls;
+using TrimOut.Core.Checks.Evidence;
+using TrimOut.Core.Checks.Limits;
+using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Checks.Orders;
+using TrimOut.Core.Checks.Panels;
 using TrimOut.Core.Checks.Rough;
 
 namespace TrimOut.Core.Checks;
@@ -10,7 +18,17 @@ public static class AllChecks
     public static ImmutableArray<ICheck> All { get; } =
     [
         new LeadAwayFromMotor(), new WindowLeftOutWithoutReason(), new EntryOffLeadSide(), new EntryUnderEndBracket(), new EntryUnderCentreSupport(),
+        new RunPastKitTable(), new VoltsShortAtUnit(), new CableNotListed(), new ListedByRelaxation(), new CableShortOnHand(), new UnitsPastOutputs(),
         new TailUnderHalfWidth(), new TailUnderWholeWidth(), new TailShortOfMotor(), new MainsTooNear(), new HoleNearEdge(), new LabelEndsDiffer(), new LabelTwice(),
+        new SecondLoopDiffers(),
+        new MeasuresIncomplete(), new WidthsSpread(), new HeightsSpread(), new PassesDisagree(), new DiagonalsOffSides(), new OutOfSquare(),
+        new DepthTooShallow(), new SetbackTooDeep(), new StandsOutOfReveal(), new HandleInHangingPlane(),
+        new RollPastHeadCover(), new OrderPastOpening(), new OrderOffMeasures(), new PartsPastOpening(),
+        new DeliveredSizeOff(), new BoxLabelOff(), new DeliveredDamaged(),
+        new OutputPastPanel(), new OutputShared(), new MainsUnsigned(),
+        new HubPastDevices(), new RemotePastUnits(), new UnitOffRoomRemote(), new HubNameTwice(), new HubNamesAlike(),
+        new BarsNotLevel(), new BarOffSill(),
+        new StepWithoutEvidence(), new KitUnchecked(),
     ];
 
     /// <summary>The check with that id; null when there is none.</summary>

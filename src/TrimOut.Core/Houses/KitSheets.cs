@@ -52,6 +52,9 @@ public sealed class CableType(House house, Item item) : KitSheet(house, item)
 
     /// <summary>Cable in a full box.</summary>
     public Length? BoxLength => Item.Get(CableTypeFacts.BoxLength);
+
+    /// <summary>How much of it there is for this house.</summary>
+    public Length? OnHand => Item.Get(CableTypeFacts.OnHand);
 }
 
 /// <summary>The sheet of a panel.</summary>

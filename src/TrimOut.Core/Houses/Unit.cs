@@ -1,4 +1,5 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.Geometry;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Houses;
@@ -59,6 +60,24 @@ public sealed class Unit : Subject
 
     /// <summary>The width of its part of the opening: the whole where it is alone; finished, else rough; null while not known.</summary>
     public Length? PartWidth => Item.Get(UnitFacts.PartWidth) ?? (Window.Units.Length <= 1 ? Window.KnownWidth : Window.KnownWidth / Window.Units.Length);
+
+    /// <summary>The width that the finished measures give to order; null while a measure or a fact of the kit is missing.</summary>
+    public Length? WorkedOutWidth => Kind?[CoveringKindFacts.RoundTo] is not { } step ? null
+        : Window.Units.Length > 1 ? Item.Get(UnitFacts.PartWidth)?.RoundDown(step)
+        : Window.Mount switch
+        {
+            Mount.Inside => Window.SmallestWidth is { } width ? OrderSize.InsideWidth(width, step) : null,
+            Mount.Outside => Window.LargestWidth is { } width && Window.Item.Get(WindowFacts.OverlapEachSide) is { } overlap ? OrderSize.OutsideWidth(width, overlap, step) : null,
+            _ => null,
+        };
+
+    /// <summary>The height that the finished measures give to order; null while a measure or a fact of the kit is missing.</summary>
+    public Length? WorkedOutHeight => (Kind?[CoveringKindFacts.RoundTo], Window.LargestHeight, Window.Mount) switch
+    {
+        ({ } step, { } height, Mount.Inside) => OrderSize.InsideHeight(height, step),
+        ({ } step, { } height, Mount.Outside) => Window.Item.Get(WindowFacts.HeadAbove) is { } above ? OrderSize.OutsideHeight(height, above, step) : null,
+        _ => null,
+    };
 
     /// <summary>Whether it is wide enough for a centre support by its kind's sheet; no while either is not known.</summary>
     public bool NeedsCentreSupport => (Item.Get(UnitFacts.OrderWidth) ?? PartWidth) is { } width && Kind?[CoveringKindFacts.CentreFrom] is { } from && width >= from;

@@ -51,8 +51,17 @@ public sealed class Window : Subject
     /// <summary>Smallest finished width; null until all three are measured.</summary>
     public Length? SmallestWidth => Widths is ({ } a, { } b, { } c) ? Length.Min(a, Length.Min(b, c)) : null;
 
+    /// <summary>Largest finished width; null until all three are measured.</summary>
+    public Length? LargestWidth => Widths is ({ } a, { } b, { } c) ? Length.Max(a, Length.Max(b, c)) : null;
+
+    /// <summary>Both finished diagonals: from the top left, from the bottom left.</summary>
+    public (Length? Down, Length? Up) Diagonals => (Item.Get(WindowFacts.DiagonalDown), Item.Get(WindowFacts.DiagonalUp));
+
     /// <summary>Largest finished height; null until all three are measured.</summary>
     public Length? LargestHeight => Heights is ({ } a, { } b, { } c) ? Length.Max(a, Length.Max(b, c)) : null;
+
+    /// <summary>Smallest finished height; null until all three are measured.</summary>
+    public Length? SmallestHeight => Heights is ({ } a, { } b, { } c) ? Length.Min(a, Length.Min(b, c)) : null;
 
     /// <summary>The best width known so far: finished, else rough.</summary>
     public Length? KnownWidth => SmallestWidth ?? RoughWidth;

@@ -1,0 +1,25 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Boxes;
+
+/// <summary>The box that was matched to a unit carries its tag.</summary>
+/// <remarks>
+/// <para>Why: two units of nearly one size change places, and both hang a quarter inch wrong.</para>
+/// <para>To clear: find the box of this tag, or say that the label is wrong once the size is proved.</para>
+/// </remarks>
+public sealed class BoxLabelOff : UnitCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("box-label-off", "Box carries another tag", Severity.Stop, Phase.Receive,
+        "box label", new Source(Source.CommonPractice, "box label = tag of the unit"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject) =>
+        subject.Item.Get(UnitFacts.BoxLabel) is not { } label ? Unknown.Of(subject, UnitFacts.BoxLabel)
+        : string.Equals(Plain(label), Plain(subject.Tag), StringComparison.OrdinalIgnoreCase) ? new Outcome.Fine()
+        : new Outcome.Found($"The box says \"{label}\"; this is {subject.Tag}.", $"Look for the box of {subject.Tag}, and measure what is in this one.", FieldRef.To(subject.Item, UnitFacts.BoxLabel));
+
+    private static string Plain(string label) => string.Concat(label.Where(char.IsLetterOrDigit));
+}

@@ -1,0 +1,23 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Boxes;
+
+/// <summary>What came is whole.</summary>
+/// <remarks>
+/// <para>Why: damage that is not raised within days is the crew's.</para>
+/// <para>To clear: raise it with the maker; write none once a whole one is there.</para>
+/// </remarks>
+public sealed class DeliveredDamaged : UnitCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("delivered-damaged", "Came damaged", Severity.Caution, Phase.Receive,
+        "damage", new Source(Source.CommonPractice, "damage = none"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject) =>
+        subject.Item.Get(UnitFacts.Damage) is not { } damage ? Unknown.Of(subject, UnitFacts.Damage)
+        : damage.Equals("none", StringComparison.OrdinalIgnoreCase) ? new Outcome.Fine()
+        : new Outcome.Found($"It came with: {damage}.", "Photograph it, raise it with the maker, and write none once a whole one is there.", FieldRef.To(subject.Item, UnitFacts.Damage));
+}

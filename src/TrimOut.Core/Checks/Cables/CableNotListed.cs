@@ -1,0 +1,74 @@
+using TrimOut.Core.Electrical;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Cables;
+
+/// <summary>The cable is listed for every place that its legs go through.</summary>
+/// <remarks>
+/// <para>Why: an unlisted cable spreads fire, and the inspector has the wall opened.</para>
+/// <para>To clear: a cable with the listing that the place asks for, or another way. What a one- or two-family house relaxes is taken as allowed and noted apart.</para>
+/// </remarks>
+public sealed class CableNotListed : RunCheck
+{
+    /// <summary>A CL2X cable in a dwelling is thinner than this.</summary>
+    public static readonly Length Thin = Length.FromMillimetres(6);
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("cable-not-listed", "Cable is not listed for its way", Severity.Stop, Phase.RoughIn,
+        "cable with its listing, place of each leg, dwelling", new Source(CableListings.Edition + "; the code in force governs",
+            "air-handling space: CL2P; between floors: CL2R; in a wall: CL2; or what may stand in for these"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(HomeRun subject)
+    {
+        if (subject.Cable?.Listing is not { } listing)
+            return Unknown.Of(subject.Cable, CableTypeFacts.Listing, subject, RunFacts.Cable);
+        if (subject.Legs.IsEmpty)
+            return new Outcome.NotChecked("legs with their places");
+        Outcome? unsure = null;
+        foreach (var leg in subject.Legs)
+        {
+            switch (Judge(subject, subject.Cable, listing, leg))
+            {
+                case Outcome.Found found:
+                    return found;
+                case Outcome.NotChecked unknown:
+                    unsure ??= unknown;
+                    break;
+            }
+        }
+        return unsure ?? new Outcome.Fine();
+    }
+
+    private static Outcome Judge(HomeRun run, CableType cable, CableListing listing, Leg leg)
+    {
+        if (listing == CableListing.NotListed)
+            return Found(run, cable, "has no listing on its jacket", leg.Place is { } somewhere ? Asked(somewhere) : "CL2");
+        if (leg.Place is not { } place)
+            return Unknown.Of(leg, LegFacts.Place);
+        if (CableListings.MayGo(listing, place))
+            return new Outcome.Fine();
+        var where = place switch { CablePlace.AirHandlingSpace => "in an air-handling space", CablePlace.BetweenFloors => "between floors", _ => "inside a wall" };
+        var fault = Found(run, cable, $"is {cable.Show(CableTypeFacts.Listing).ToUpperInvariant()} and goes {where}", Asked(place));
+        if (CableListings.InDwelling(listing, place, Dwelling.OneOrTwoFamily) == Relaxation.None)
+            return fault;
+        if (run.House.Job.Get(HouseFacts.Dwelling) is not { } dwelling)
+            return Unknown.Of(new JobItself(run.House), HouseFacts.Dwelling);
+        return CableListings.InDwelling(listing, place, dwelling) switch
+        {
+            Relaxation.Allowed => new Outcome.Fine(),
+            Relaxation.AllowedWhenThin when cable.Diameter is not { } across => Unknown.Of(cable, CableTypeFacts.Diameter),
+            Relaxation.AllowedWhenThin when cable.Diameter < Thin => new Outcome.Fine(),
+            _ => fault,
+        };
+    }
+
+    private static string Asked(CablePlace place) => place switch { CablePlace.AirHandlingSpace => "CL2P", CablePlace.BetweenFloors => "CL2R", _ => "CL2" };
+
+    private static Outcome.Found Found(HomeRun run, CableType cable, string fault, string asked) => new(
+        $"{cable.Name} {fault}; {asked} or what may stand in for it is asked for.", $"Pull a cable listed {asked}, or take another way. The code in force governs.",
+        FieldRef.To(run.Item, RunFacts.Cable));
+}

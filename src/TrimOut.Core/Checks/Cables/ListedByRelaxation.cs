@@ -1,0 +1,29 @@
+using TrimOut.Core.Electrical;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Cables;
+
+/// <summary>Says where a cable is allowed only because the house is a one- or two-family dwelling.</summary>
+/// <remarks>
+/// <para>Why: not every authority adopts the relaxation, and a flat does not have it.</para>
+/// <para>To clear: a cable that may go there in any building; or waive it once the authority has said yes.</para>
+/// </remarks>
+public sealed class ListedByRelaxation : RunCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("listed-by-relaxation", "Listing rests on the rule for small houses", Severity.Note, Phase.RoughIn,
+        "cable with its listing, place of each leg, dwelling", new Source(CableListings.Edition + "; the code in force governs", "CL2 between floors, thin CL2X anywhere: in one- and two-family houses only"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(HomeRun subject)
+    {
+        if (subject.Cable?.Listing is not { } listing || subject.House.Job.Get(HouseFacts.Dwelling) is not { } dwelling)
+            return new Outcome.DoesNotApply();
+        return subject.Legs.FirstOrDefault(l => l.Place is { } place && CableListings.InDwelling(listing, place, dwelling) != Relaxation.None) is { } leg
+            ? new Outcome.Found($"{subject.Cable.Name} goes {(leg.Place == CablePlace.BetweenFloors ? "between floors" : "inside a wall")} by the rule for one- and two-family houses.",
+                "Ask the local authority whether that rule holds here; else pull a cable listed for any building.", FieldRef.To(subject.Item, RunFacts.Cable))
+            : new Outcome.DoesNotApply();
+    }
+}

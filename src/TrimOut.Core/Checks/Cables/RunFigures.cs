@@ -1,0 +1,56 @@
+using TrimOut.Core.Electrical;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Checks.Cables;
+
+/// <summary>What the checks of a run's length share.</summary>
+internal static class RunFigures
+{
+    /// <summary>Which fact is missing before voltage can be worked out; null when none is.</summary>
+    public static Outcome.NotChecked? UnknownLimits(HomeRun run)
+    {
+        if (run.Limits is not null)
+            return null;
+        var unit = run.Unit;
+        if (unit.Kind is not { } kind)
+            return Unknown.Of(unit, UnitFacts.Kind);
+        if (kind.LeastVolts is null)
+            return Unknown.Of(kind, CoveringKindFacts.LeastVolts);
+        if (kind.RunningCurrent is null)
+            return Unknown.Of(kind, CoveringKindFacts.RunningCurrent);
+        if (kind.StartingCurrent is null)
+            return Unknown.Of(kind, CoveringKindFacts.StartingCurrent);
+        if (run.Cable is not { } cable)
+            return Unknown.Of(run, RunFacts.Cable);
+        if (cable.Conductor is not { } size)
+            return Unknown.Of(cable, CableTypeFacts.Conductor);
+        if (cable.Stranding is not { } made)
+            return Unknown.Of(cable, CableTypeFacts.Stranding);
+        if (run.House.Job.Get(HouseFacts.ConductorTemperature) is not { } at)
+            return Unknown.Of(new JobItself(run.House), HouseFacts.ConductorTemperature);
+        if (Conductors.OhmsPerMetre(size, made, at) is { Ok: false } refused)
+            return new Outcome.NotChecked(refused.Reason!, FieldRef.To(cable.Item, CableTypeFacts.Conductor));
+        return run.Panel is { Type: { } type } ? Unknown.Of(type, PanelTypeFacts.Supply)
+            : run.Panel is { } panel ? Unknown.Of(panel, PanelFacts.Type)
+            : Unknown.Of(run, RunFacts.Panel);
+    }
+
+    /// <summary>Which part of the run's length is missing; null when none is.</summary>
+    public static Outcome.NotChecked? UnknownLength(HomeRun run) =>
+        run.OneWay is not null ? null
+        : run.Legs.FirstOrDefault(l => l.Length is null) is { } leg ? Unknown.Of(leg, LegFacts.Length)
+        : run.Legs.IsEmpty ? new Outcome.NotChecked("legs with their lengths")
+        : run.TailAtWindow is null ? Unknown.Of(run, RunFacts.TailAtWindow)
+        : Unknown.Of(run, RunFacts.TailAtPanel);
+
+    /// <summary>Both limits in words, the tighter one named.</summary>
+    public static string BothLimits(HomeRun run, RunLimits limits) => limits.Table is { } table
+        ? $"The kit's table ends at {table.LimitIn(run)}, voltage drop at {limits.ByVolts.LimitIn(run)}: the {(limits.TableGoverns ? "table" : "voltage")} governs."
+        : $"The kit's table gives no length; voltage drop ends it at {limits.ByVolts.LimitIn(run)}.";
+
+    /// <summary>The cheapest way to a run that is not too long for its cable.</summary>
+    public static string Mend(HomeRun run) => Moment.WallOpen(run.Unit)
+        ? "Pull a thicker cable or take a shorter way, while the wall is open; or set a panel nearer to it."
+        : "Land it on a panel nearer to it, or ask the maker for a unit that needs less.";
+}

@@ -1,0 +1,39 @@
+using TrimOut.Core.Electrical;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Cables;
+
+/// <summary>The loop reads the same after drywall as before.</summary>
+/// <remarks>
+/// <para>Why: nothing was done to the cable in between, so a difference is damage: a screw through it, a cut, a crush.</para>
+/// <para>To clear: find the place while the paint is fresh. A tail that was cut shorter on purpose is read as a first test again.</para>
+/// </remarks>
+public sealed class SecondLoopDiffers : RunCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("second-loop-differs", "Second loop test differs from the first", Severity.Stop, Phase.CloseIn,
+        "loop of the first and of the second test", new Source(Source.CommonPractice, "difference <= 10 % of the first + 0.1 ohm for the contacts"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(HomeRun subject)
+    {
+        if (subject.Item.Get(RunFacts.FirstLoop) is not { } first)
+            return Unknown.Of(subject, RunFacts.FirstLoop);
+        if (subject.Item.Get(RunFacts.SecondLoop) is not { } second)
+            return Unknown.Of(subject, RunFacts.SecondLoop);
+        var (before, after) = (subject.Show(RunFacts.FirstLoop), subject.Show(RunFacts.SecondLoop));
+        var working = Working.Of(Info.Source.Formula, () =>
+            [("first", before), ("second", after), ("tolerance", first == LoopReading.Open ? "none" : LoopReading.Tolerance(first).ToString())]);
+        if (LoopReading.Agrees(second, first))
+            return new Outcome.Fine(working);
+        var reading = second == LoopReading.Open ? "A conductor is cut, or the far end is not shorted."
+            : first == LoopReading.Open ? "The first test found no way through and the second does: the first can't be trusted."
+            : second > first ? "A joint or a crushed conductor adds resistance, or a lead made bad contact."
+            : "The two conductors touch on the way: a screw or a staple, most likely.";
+        return new Outcome.Found($"The first test read {before}, the second {after}. {reading}",
+            "Read it again with clean leads. If it stays, look along the way for the screw that was driven last, before the house is finished.",
+            FieldRef.To(subject.Item, RunFacts.SecondLoop), working);
+    }
+}

@@ -1,0 +1,43 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Cables;
+
+/// <summary>Enough voltage arrives at the unit, while it runs and in the moment it starts.</summary>
+/// <remarks>
+/// <para>Why: under its least voltage a motor stalls part way, and the fault looks like a bad motor.</para>
+/// <para>To clear: thicker cable, a shorter way, or a panel nearer to it. The kit's table is shown beside it; the tighter governs.</para>
+/// </remarks>
+public sealed class VoltsShortAtUnit : RunCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("volts-short-at-unit", "Too few volts arrive at the unit", Severity.Stop, Phase.RoughIn,
+        "kind with its currents and least volts, cable with its conductor, warmest cable, supply, legs, both tails",
+        new Source("Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228", "supply - current x 2 x length x ohms per metre >= least volts"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(HomeRun subject)
+    {
+        if (RunFigures.UnknownLimits(subject) is { } sheet)
+            return sheet;
+        var limits = subject.Limits!.Value;
+        var unknown = RunFigures.UnknownLength(subject);
+        if (subject.AtLeast is not { } length || (unknown is not null && limits.MarginVolts(length).Volts >= 0))
+            return unknown!;
+        var working = Working.Of(Info.Source.Formula, () =>
+        [
+            ("supply", limits.Supply.ToString()), ("length, one way", length.RunIn(subject)), ("ohms per metre", NumberText.Plain(Math.Round(limits.OhmsPerMetre, 6))),
+            ("running", $"{limits.Running}: {limits.WhileRunning(length)} arrive"), ("starting", $"{limits.Starting}: {limits.WhileStarting(length)} arrive"),
+            ("least volts", limits.Least.ToString()), ("margin", $"{limits.MarginVolts(length)}, {limits.MarginLength(length).LimitIn(subject)}"),
+        ]);
+        if (limits.MarginVolts(length).Volts >= 0)
+            return new Outcome.Fine(working);
+        var (running, least) = Digits.Apart(limits.WhileRunning(length).Volts, limits.Least.Volts, "V");
+        var (starting, _) = Digits.Apart(limits.WhileStarting(length).Volts, limits.Least.Volts, "V");
+        return new Outcome.Found(
+            $"{running} arrive while it runs and {starting} while it starts; it needs {least}. {RunFigures.BothLimits(subject, limits)}",
+            RunFigures.Mend(subject), FieldRef.To(subject.Item, RunFacts.Cable), working);
+    }
+}

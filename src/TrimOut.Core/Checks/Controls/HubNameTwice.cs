@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Controls;
+
+/// <summary>No two units have one name at the hub.</summary>
+/// <remarks>
+/// <para>Why: nobody can say which of the two is meant, nor can a voice.</para>
+/// <para>To clear: rename one at the hub and here.</para>
+/// </remarks>
+public sealed class HubNameTwice : WideCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("hub-name-twice", "Two units have one name at the hub", Severity.Stop, Phase.Pair,
+        "names at the hub", new Source(Source.CommonPractice, "every name once, whatever its case"));
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Watches { get; } = [UnitFacts.HubName, UnitFacts.Position, WindowFacts.Tag, WindowFacts.Covered];
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house)
+    {
+        var byName = house.Units.ToLookup(u => u.Item.Get(UnitFacts.HubName), StringComparer.OrdinalIgnoreCase);
+        foreach (var unit in house.Units)
+        {
+            if (unit.Item.Get(UnitFacts.HubName) is not { } name)
+                yield return Result(unit, Unknown.Of(unit, UnitFacts.HubName));
+            else if (byName[name].FirstOrDefault(u => u.Id != unit.Id) is { } other)
+                yield return Result(unit, new Outcome.Found($"{other.Tag} is also called \"{name}\" at the hub.", "Give one of the two another name, at the hub and here.", FieldRef.To(unit.Item, UnitFacts.HubName)));
+            else
+                yield return Result(unit, new Outcome.Fine());
+        }
+    }
+}

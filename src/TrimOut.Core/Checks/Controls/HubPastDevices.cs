@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Controls;
+
+/// <summary>A hub knows no more devices than it can; remotes count.</summary>
+/// <remarks>
+/// <para>Why: the device after the last can't be paired, on the last evening.</para>
+/// <para>To clear: a second hub, or fewer remotes.</para>
+/// </remarks>
+public sealed class HubPastDevices : WideCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("hub-past-devices", "Hub has too many devices", Severity.Stop, Phase.Pair,
+        "hub of each unit and remote, devices of the hub type", new Source(Source.MakersSheet, "units + remotes <= devices"));
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Watches { get; } = [UnitFacts.Hub, RemoteFacts.Hub, HubFacts.Type, HubFacts.Name, HubTypeFacts.Devices, HubTypeFacts.Name];
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house)
+    {
+        var units = house.Units.ToLookup(u => u.Item.Get(UnitFacts.Hub)?.Id);
+        foreach (var hub in house.Hubs)
+            yield return Result(hub, Judge(hub, units[hub.Id].Count(), hub.Remotes.Count()));
+    }
+
+    private Outcome Judge(Hub hub, int units, int remotes)
+    {
+        if (hub.Type?.Devices is not { } most)
+            return Unknown.Of(hub.Type, HubTypeFacts.Devices, hub, HubFacts.Type);
+        var working = Working.Of(Info.Source.Formula, () => [("units", NumberText.Plain(units)), ("remotes", NumberText.Plain(remotes)), ("devices", NumberText.Plain(most))]);
+        return units + remotes <= most
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"{hub.Name} has {units} units and {remotes} remotes, {units + remotes} devices; it takes {most}.",
+                "Add a second hub and move whole rooms to it.", FieldRef.To(hub.Item, HubFacts.Type), working);
+    }
+}

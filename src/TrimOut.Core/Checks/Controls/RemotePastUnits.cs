@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Controls;
+
+/// <summary>A remote moves no more units than it can.</summary>
+/// <remarks>
+/// <para>Why: the unit after the last is not taken, or pushes out the first.</para>
+/// <para>To clear: another remote, or fewer units on this one.</para>
+/// </remarks>
+public sealed class RemotePastUnits : WideCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("remote-past-units", "Remote has too many units", Severity.Stop, Phase.Pair,
+        "units that each remote moves, units of the remote type", new Source(Source.MakersSheet, "units <= units of the remote"));
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Watches { get; } =
+        [RemoteFacts.Moves, RemoteFacts.Type, RemoteFacts.Name, RemoteTypeFacts.Units, RemoteTypeFacts.Name, WindowFacts.Covered];
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house)
+    {
+        foreach (var remote in house.Remotes)
+        {
+            var units = remote.Item.All(RemoteFacts.Moves).Count(m => m.Value == YesNo.Yes && house.FindUnit(m.Key) is not null);
+            yield return Result(remote,
+                remote.Type?.Units is not { } most ? Unknown.Of(remote.Type, RemoteTypeFacts.Units, remote, RemoteFacts.Type)
+                : units <= most ? new Outcome.Fine()
+                : new Outcome.Found($"{remote.Name} moves {units} units; it takes {most}.", "Add a remote and give it some of the units.", FieldRef.To(remote.Item, RemoteFacts.Type)));
+        }
+    }
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Controls;
+
+/// <summary>A unit is moved by a remote of its own room, or by one that belongs to no room.</summary>
+/// <remarks>
+/// <para>Why: somebody stands at the window and has to fetch a remote from another room.</para>
+/// <para>To clear: pair it with the room's remote; or waive it with the reason.</para>
+/// </remarks>
+public sealed class UnitOffRoomRemote : WideCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("unit-off-room-remote", "No remote of its room moves it", Severity.Caution, Phase.Pair,
+        "room of the window, room of each remote, units that it moves", new Source(Source.CommonPractice, "one remote that moves it is kept in its room, or in none"));
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Watches { get; } =
+        [RemoteFacts.Moves, RemoteFacts.Room, RemoteFacts.Name, WindowFacts.Room, WindowFacts.Covered, RoomFacts.Name];
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house)
+    {
+        var moving = house.Remotes
+            .SelectMany(r => r.Item.All(RemoteFacts.Moves).Where(m => m.Value == YesNo.Yes).Select(m => (Unit: m.Key, Remote: r)))
+            .ToLookup(m => m.Unit, m => m.Remote);
+        return house.Units.Select(u => Result(u, Judge(u, [.. moving[u.Id]])));
+    }
+
+    private static Outcome Judge(Unit unit, ImmutableArray<Remote> remotes)
+    {
+        if (remotes.IsEmpty)
+            return new Outcome.NotChecked("a remote that moves it");
+        if (remotes.Any(r => r.Room is null))
+            return new Outcome.Fine();
+        if (unit.Window.Room is not { } room)
+            return Unknown.Of(unit.Window, WindowFacts.Room);
+        return remotes.Any(r => r.Room!.Id == room.Id)
+            ? new Outcome.Fine()
+            : new Outcome.Found($"{string.Join(", ", remotes.Select(r => r.Name))} {(remotes.Length == 1 ? "moves" : "move")} it, and none of them is kept in {room.Name}.",
+                $"Pair it with a remote in {room.Name}, or waive this and say why.", FieldRef.To(remotes[0].Item, RemoteFacts.Moves, unit.Id));
+    }
+}

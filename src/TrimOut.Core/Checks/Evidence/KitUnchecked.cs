@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Evidence;
+
+/// <summary>The values of a part in use were held against its maker's sheet.</summary>
+/// <remarks>
+/// <para>Why: the kit starts with what is usual; the part in the box follows its own sheet.</para>
+/// <para>To clear: read the sheet, put right what differs, mark each value checked.</para>
+/// </remarks>
+public sealed class KitUnchecked : WideCheck
+{
+    private static readonly ImmutableArray<Fact<ItemRef>> Choosing = [UnitFacts.Kind, UnitFacts.HeadCover, RunFacts.Cable, PanelFacts.Type, HubFacts.Type, RemoteFacts.Type];
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("kit-unchecked", "Kit values were never held against the maker's sheet", Severity.Note, Phase.WalkThrough,
+        "parts in use, marks beside their values", new Source(Source.MakersSheet, "every value of a part in use is marked checked"));
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Watches { get; } =
+        [.. Choosing, UnitFacts.Power, WindowFacts.Covered, .. FactTable.All.Where(f => FactTable.IsKit(f.Subject))];
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house)
+    {
+        var used = house.Units.SelectMany(u => new[] { u.Item.Get(UnitFacts.Kind), u.Item.Get(UnitFacts.HeadCover), u.Run?.Item.Get(RunFacts.Cable) })
+            .Concat(house.Panels.Select(p => p.Item.Get(PanelFacts.Type)))
+            .Concat(house.Hubs.Select(h => h.Item.Get(HubFacts.Type)))
+            .Concat(house.Remotes.Select(r => r.Item.Get(RemoteFacts.Type)))
+            .Where(r => r is not null).Select(r => r!.Value.Id).Distinct();
+        return used.Select(house.Find).OfType<Item>().Where(i => !i.Removed).OrderBy(i => i.Place).Select(i => new CheckResult(Info, i, Judge(house, i)));
+    }
+
+    private static Outcome Judge(House house, Item part)
+    {
+        var open = FactTable.Of(part.Kind).Where(f => f.Name != "name" && part.Latest(f.Name)?.Stored is not null && part.Latest(Companion.Checked(f.Name))?.Stored != "yes").ToList();
+        return open.Count == 0
+            ? new Outcome.Fine()
+            : new Outcome.Found($"{open.Count} value{(open.Count == 1 ? "" : "s")} of {house.NameOf(part)} {(open.Count == 1 ? "was" : "were")} never held against the maker's sheet: {string.Join(", ", open.Take(4).Select(f => f.Label.ToLowerInvariant()))}{(open.Count > 4 ? " and more" : "")}.",
+                "Read the sheet, put right what differs, and mark each value checked.", FieldRef.To(part, open[0]));
+    }
+}

@@ -1,0 +1,28 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Limits;
+
+/// <summary>Closed, the bar just touches the sill.</summary>
+/// <remarks>
+/// <para>Why: above it light comes in; beyond it the fabric goes slack and bows.</para>
+/// <para>To clear: set the close limit again.</para>
+/// </remarks>
+public sealed class BarOffSill : UnitCheck
+{
+    /// <summary>A gap that still counts as touching: common practice, no published source.</summary>
+    public static readonly Length Tolerance = Length.FromInches(0, 1, 8);
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("bar-off-sill", "Closed bar stands off the sill", Severity.Caution, Phase.Limits,
+        "mount, gap at the close limit", new Source(Source.CommonPractice, "gap <= 1/8 in; inside mounts"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject) =>
+        subject.Window.Mount == Mount.Outside ? new Outcome.DoesNotApply()
+        : subject.Item.Get(UnitFacts.CloseGap) is not { } gap ? Unknown.Of(subject, UnitFacts.CloseGap)
+        : gap <= Tolerance ? new Outcome.Fine()
+        : new Outcome.Found($"Closed, the bar stands {gap.In(subject)} above the sill.", "Set the close limit again: the bar just touches, no slack and no bow.", FieldRef.To(subject.Item, UnitFacts.CloseGap));
+}

@@ -1,0 +1,36 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Measures;
+
+/// <summary>The reveal of an inside mount is deep enough for the brackets.</summary>
+/// <remarks>
+/// <para>Why: brackets that hang over the edge have nothing to hold in.</para>
+/// <para>To clear: a shallower kind, or an outside mount.</para>
+/// </remarks>
+public sealed class DepthTooShallow : UnitCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("depth-too-shallow", "Reveal is too shallow for the brackets", Severity.Stop, Phase.Measure,
+        "mount, depth, kind with the depth it needs", new Source(Source.MakersSheet, "depth >= depth needed"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject)
+    {
+        if (subject.Window.Mount is not { } mount)
+            return Unknown.Of(subject.Window, WindowFacts.Mount);
+        if (mount == Mount.Outside)
+            return new Outcome.DoesNotApply();
+        if (subject.Kind?[CoveringKindFacts.DepthNeeded] is not { } needed)
+            return Unknown.Of(subject.Kind, CoveringKindFacts.DepthNeeded, subject, UnitFacts.Kind);
+        if (subject.Window.Depth is not { } depth)
+            return Unknown.Of(subject.Window, WindowFacts.Depth);
+        var working = Working.Of(Info.Source.Formula, () => [("depth", depth.In(subject)), ("depth needed", needed.In(subject))]);
+        return depth >= needed
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"The reveal is {depth.In(subject)} deep; {subject.Kind.Name} needs {needed.In(subject)}.",
+                Moment.NotOrdered(subject) ? "Order a kind that needs less depth, or mount it outside." : "Ask the maker for brackets for less depth, or mount it outside.",
+                FieldRef.To(subject.Window.Item, WindowFacts.Mount), working);
+    }
+}

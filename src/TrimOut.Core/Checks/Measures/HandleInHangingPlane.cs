@@ -1,0 +1,52 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Measures;
+
+/// <summary>Handles, cranks and tiles stay behind the plane in which the unit hangs.</summary>
+/// <remarks>
+/// <para>Why: the bar catches on the handle, and the motor tears at it.</para>
+/// <para>To clear: a folding handle, less setback, or an outside mount.</para>
+/// </remarks>
+public sealed class HandleInHangingPlane : UnitCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("handle-in-hanging-plane", "Something is in the way of the unit", Severity.Stop, Phase.Measure,
+        "mount, depth, what is in the way and how far it stands out, kind with setback and bracket",
+        new Source(Source.MakersSheet, "setback + bracket back <= depth - stands out; outside: stands out <= depth"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject)
+    {
+        var window = subject.Window;
+        if (window.Item.Get(WindowFacts.InTheWay) is not { } thing)
+            return Unknown.Of(window, WindowFacts.InTheWay);
+        if (thing.Equals("none", StringComparison.OrdinalIgnoreCase))
+            return new Outcome.Fine();
+        if (window.Item.Get(WindowFacts.InTheWayDepth) is not { } standsOut)
+            return Unknown.Of(window, WindowFacts.InTheWayDepth);
+        if (window.Depth is not { } depth)
+            return Unknown.Of(window, WindowFacts.Depth);
+        if (window.Mount is not { } mount)
+            return Unknown.Of(window, WindowFacts.Mount);
+        var rear = Length.Zero;
+        if (mount == Mount.Inside)
+        {
+            if (subject.Kind?[CoveringKindFacts.EndBracketBack] is not { } back)
+                return Unknown.Of(subject.Kind, CoveringKindFacts.EndBracketBack, subject, UnitFacts.Kind);
+            if ((subject.Setback ?? subject.Kind[CoveringKindFacts.Setback]) is not { } setback)
+                return Unknown.Of(subject.Kind, CoveringKindFacts.Setback);
+            rear = setback + back;
+        }
+        var front = depth - standsOut;
+        var working = Working.Of(Info.Source.Formula, () =>
+            [("depth", depth.In(subject)), ("stands out", standsOut.In(subject)), ("its front from the room face", front.In(subject)), ("rear of the unit from the room face", rear.In(subject))]);
+        return rear <= front
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"{thing}: it stands out {standsOut.In(subject)} in a depth of {depth.In(subject)}, and the unit takes up {rear.In(subject)} from the room face: {(rear - front).In(subject)} too much.",
+                mount == Mount.Inside ? "Change to a folding handle, set the unit back less, or mount it outside." : "Change to a folding handle, or bring the brackets forward.",
+                FieldRef.To(window.Item, WindowFacts.InTheWayDepth), working);
+    }
+}

@@ -1,0 +1,23 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Measures;
+
+/// <summary>The three heights of an opening agree.</summary>
+/// <remarks>
+/// <para>Why: a large spread is a misread tape more often than a crooked opening, and a crooked opening shows.</para>
+/// <para>To clear: measure again. If it stays, think of an outside mount.</para>
+/// </remarks>
+public sealed class HeightsSpread : WindowCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("heights-spread", "The three heights are far apart", Severity.Caution, Phase.Measure,
+        "three heights, the house's limit for spread", new Source(Source.CommonPractice, "largest - smallest <= limit"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Window subject) =>
+        subject.SmallestHeight is { } smallest && subject.LargestHeight is { } largest
+            ? Spread.Judge(subject, "heights", smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.HeightLeft))
+            : Unknown.Of(subject, new[] { WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight }.First(f => subject.Item.Get(f) is null));
+}

@@ -1,0 +1,40 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Measures;
+
+/// <summary>A window that was measured at all was measured completely.</summary>
+/// <remarks>
+/// <para>Why: the figure that was left out is the one that is smaller.</para>
+/// <para>To clear: three widths, three heights, both diagonals, and the depth for an inside mount.</para>
+/// </remarks>
+public sealed class MeasuresIncomplete : WindowCheck
+{
+    private static readonly Fact<Length>[] Always =
+    [
+        WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom, WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight,
+        WindowFacts.DiagonalDown, WindowFacts.DiagonalUp,
+    ];
+
+    private static readonly Fact<Length>[] Inside = [.. Always, WindowFacts.Depth];
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("measures-incomplete", "Measured in part", Severity.Stop, Phase.Measure,
+        "three widths, three heights, both diagonals, depth", new Source(Source.CommonPractice, "all or none of them"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Window subject)
+    {
+        var asked = subject.Mount == Mount.Outside ? Always : Inside;
+        var missing = asked.Where(f => subject.Item.Get(f) is null).ToList();
+        if (missing.Count == 0)
+            return new Outcome.Fine();
+        var ordered = subject.Units.Any(u => u.Item.Get(UnitFacts.OrderWidth) is not null || u.Item.Get(UnitFacts.OrderHeight) is not null);
+        return missing.Count == asked.Length && !ordered
+            ? new Outcome.NotChecked("finished measures", FieldRef.To(subject.Item, missing[0]))
+            : new Outcome.Found($"{(ordered ? "An order size is written, and not measured yet" : "Not measured yet")}: {string.Join("; ", missing.Select(f => f.Label.ToLowerInvariant()))}.",
+                "Measure what is left before anything is ordered.", FieldRef.To(subject.Item, missing[0]));
+    }
+}

@@ -1,0 +1,49 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Measures;
+
+/// <summary>The second pass of measuring agrees with the first.</summary>
+/// <remarks>
+/// <para>Why: one of the two is wrong, and a unit can't be made wider.</para>
+/// <para>To clear: a third pass; put right the one that it speaks against.</para>
+/// </remarks>
+public sealed class PassesDisagree : WindowCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("passes-disagree", "Two passes of measuring disagree", Severity.Stop, Phase.Measure,
+        "three widths, three heights, width and height of the second pass, the house's limit for two passes",
+        new Source(Source.CommonPractice, "second width - smallest width and second height - largest height within the limit"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Window subject)
+    {
+        if (subject.House.Job.Get(HouseFacts.PassLimit) is not { } limit)
+            return Unknown.Of(new JobItself(subject.House), HouseFacts.PassLimit);
+        return Judge(subject, limit, "width", subject.SmallestWidth, WindowFacts.WidthTop, WindowFacts.WidthAgain) switch
+        {
+            Outcome.Found found => found,
+            var width => Judge(subject, limit, "height", subject.LargestHeight, WindowFacts.HeightLeft, WindowFacts.HeightAgain) switch
+            {
+                Outcome.Fine when width is Outcome.NotChecked => width,
+                var height => height,
+            },
+        };
+    }
+
+    private Outcome Judge(Window window, Length limit, string what, Length? first, Fact<Length> firstFact, Fact<Length> secondFact)
+    {
+        if (first is not { } before)
+            return Unknown.Of(window, firstFact);
+        if (window.Item.Get(secondFact) is not { } second)
+            return Unknown.Of(window, secondFact);
+        var apart = (second - before).Abs();
+        var working = Working.Of(Info.Source.Formula, () => [("first pass", before.In(window)), ("second pass", second.In(window)), ("apart", apart.In(window)), ("limit", limit.In(window))]);
+        return apart <= limit
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"The first pass gives a {what} of {before.In(window)}, the second {second.In(window)}: {apart.In(window)} apart.",
+                "Measure a third time, all three places, and put right the pass that it speaks against.", FieldRef.To(window.Item, secondFact), working);
+    }
+}

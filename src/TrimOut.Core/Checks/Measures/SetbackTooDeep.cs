@@ -1,0 +1,35 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Geometry;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Measures;
+
+/// <summary>The head cover is inside the reveal at the setback of the sheet.</summary>
+/// <remarks>
+/// <para>Why: brackets fixed at the usual setback would leave no room behind; a smaller one makes it flush.</para>
+/// <para>To clear: fix the brackets nearer to the room face, if the sheet allows it.</para>
+/// </remarks>
+public sealed class SetbackTooDeep : UnitCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("setback-too-deep", "Flush only with less setback", Severity.Note, Phase.Measure,
+        "depth, kind, head cover, setback", new Source(Source.MakersSheet, "setback + head cover <= depth"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject)
+    {
+        var (figures, unknown) = Cover.Of(subject);
+        if (figures is not { } cover)
+            return unknown as Outcome ?? new Outcome.DoesNotApply();
+        return cover.Fit switch
+        {
+            RevealFit.Flush => new Outcome.Fine(cover.Working(subject, Info.Source.Formula)),
+            RevealFit.FlushWithLessSetback => new Outcome.Found(
+                $"Set back {cover.Setback.In(subject)}, a head cover {cover.Reach.In(subject)} deep does not fit a depth of {cover.Depth.In(subject)}.",
+                $"Set the brackets back {(cover.Depth - cover.Reach).In(subject)} or less, if the sheet allows it.", FieldRef.To(subject.Item, UnitFacts.Setback),
+                cover.Working(subject, Info.Source.Formula)),
+            _ => new Outcome.DoesNotApply(),
+        };
+    }
+}

@@ -1,0 +1,23 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Measures;
+
+/// <summary>The three widths of an opening agree.</summary>
+/// <remarks>
+/// <para>Why: a large spread is a misread tape more often than a crooked opening, and a crooked opening shows.</para>
+/// <para>To clear: measure again. If it stays, think of an outside mount.</para>
+/// </remarks>
+public sealed class WidthsSpread : WindowCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("widths-spread", "The three widths are far apart", Severity.Caution, Phase.Measure,
+        "three widths, the house's limit for spread", new Source(Source.CommonPractice, "largest - smallest <= limit"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Window subject) =>
+        subject.SmallestWidth is { } smallest && subject.LargestWidth is { } largest
+            ? Spread.Judge(subject, "widths", smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.WidthTop))
+            : Unknown.Of(subject, new[] { WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom }.First(f => subject.Item.Get(f) is null));
+}

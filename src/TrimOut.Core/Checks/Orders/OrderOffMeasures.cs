@@ -1,0 +1,54 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Orders;
+
+/// <summary>The order size is the one that the measures give.</summary>
+/// <remarks>
+/// <para>Why: a size that somebody typed differs from the tape by a slip more often than on purpose.</para>
+/// <para>To clear: take the size that is worked out; or waive it and say why another one is right.</para>
+/// </remarks>
+public sealed class OrderOffMeasures : UnitCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("order-off-measures", "Order size is not what the measures give", Severity.Caution, Phase.Order,
+        "mount, measures, overlap and head above for an outside mount, step of the kind, order width and height",
+        new Source(Source.CommonPractice, "inside: smallest width rounded down, largest height rounded up; outside: largest width + 2 x overlap and largest height + head above, rounded up"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject)
+    {
+        if (subject.Item.Get(UnitFacts.OrderWidth) is not { } width)
+            return Unknown.Of(subject, UnitFacts.OrderWidth);
+        if (subject.Item.Get(UnitFacts.OrderHeight) is not { } height)
+            return Unknown.Of(subject, UnitFacts.OrderHeight);
+        if (subject.WorkedOutWidth is not { } workedWidth || subject.WorkedOutHeight is not { } workedHeight)
+            return Missing(subject);
+        var working = Working.Of(Info.Source.Formula, () =>
+        [
+            ("worked out", $"{workedWidth.In(subject)} x {workedHeight.In(subject)}"), ("ordered", $"{width.In(subject)} x {height.In(subject)}"), ("step", subject.Kind!.Show(CoveringKindFacts.RoundTo)),
+        ]);
+        return width == workedWidth && height == workedHeight
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"The order size is {width.In(subject)} x {height.In(subject)}; the measures give {workedWidth.In(subject)} x {workedHeight.In(subject)}.",
+                Moment.NotOrdered(subject) ? "Take the size that is worked out, or waive this and say why." : "Hold it against the acknowledgement; call the maker if it is a slip.",
+                FieldRef.To(subject.Item, width == workedWidth ? UnitFacts.OrderHeight : UnitFacts.OrderWidth), working);
+    }
+
+    private static Outcome.NotChecked Missing(Unit unit)
+    {
+        var window = unit.Window;
+        if (unit.Kind?[CoveringKindFacts.RoundTo] is null)
+            return Unknown.Of(unit.Kind, CoveringKindFacts.RoundTo, unit, UnitFacts.Kind);
+        if (window.Mount is null)
+            return Unknown.Of(window, WindowFacts.Mount);
+        if (window.Units.Length > 1 && unit.Item.Get(UnitFacts.PartWidth) is null)
+            return Unknown.Of(unit, UnitFacts.PartWidth);
+        if (window.LargestHeight is null)
+            return Unknown.Of(window, WindowFacts.HeightLeft);
+        if (window.SmallestWidth is null)
+            return Unknown.Of(window, WindowFacts.WidthTop);
+        return Unknown.Of(window, window.Item.Get(WindowFacts.OverlapEachSide) is null ? WindowFacts.OverlapEachSide : WindowFacts.HeadAbove);
+    }
+}

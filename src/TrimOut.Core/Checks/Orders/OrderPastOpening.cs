@@ -1,0 +1,35 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Orders;
+
+/// <summary>What is ordered for an inside mount goes into the opening.</summary>
+/// <remarks>
+/// <para>Why: a unit that is an eighth too wide does not go in, and can't be cut.</para>
+/// <para>To clear: order the smallest width, rounded down.</para>
+/// </remarks>
+public sealed class OrderPastOpening : UnitCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("order-past-opening", "Ordered wider than the opening", Severity.Stop, Phase.Order,
+        "mount, three widths or the part of the opening, order width", new Source(Source.CommonPractice, "order width <= smallest of top, middle, bottom; with several units, <= its part"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject)
+    {
+        if (subject.Window.Mount == Mount.Outside)
+            return new Outcome.DoesNotApply();
+        if (subject.Item.Get(UnitFacts.OrderWidth) is not { } order)
+            return Unknown.Of(subject, UnitFacts.OrderWidth);
+        var single = subject.Window.Units.Length == 1;
+        if ((single ? subject.Window.SmallestWidth : subject.Item.Get(UnitFacts.PartWidth)) is not { } room)
+            return single ? Unknown.Of(subject.Window, WindowFacts.WidthTop) : Unknown.Of(subject, UnitFacts.PartWidth);
+        var working = Working.Of(Info.Source.Formula, () => [("order width", order.In(subject)), (single ? "smallest width" : "part of the opening", room.In(subject))]);
+        return order <= room
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"The order width is {order.In(subject)}; {(single ? "the smallest width" : "its part of the opening")} is {room.In(subject)}.",
+                Moment.NotOrdered(subject) ? $"Order {(subject.WorkedOutWidth ?? room).In(subject)}." : "Call the maker today: before it is cut, the size can still be changed.",
+                FieldRef.To(subject.Item, UnitFacts.OrderWidth), working);
+    }
+}

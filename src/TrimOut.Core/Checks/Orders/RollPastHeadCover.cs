@@ -1,0 +1,47 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Geometry;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Orders;
+
+/// <summary>The roll turns freely inside its head cover.</summary>
+/// <remarks>
+/// <para>Why: a roll that rubs stops short of its open limit and marks the fabric.</para>
+/// <para>To clear: a larger head cover, or a thinner fabric.</para>
+/// </remarks>
+public sealed class RollPastHeadCover : UnitCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("roll-past-head-cover", "Roll is too large for its head cover", Severity.Stop, Phase.Order,
+        "kind with tube, fabric and extra fabric, head cover with its room, height",
+        new Source("Wound-sheet formula D = sqrt(d^2 + 4 t L / pi); two thicknesses more for the step of the outer turn", "D + 2 t <= room inside the head cover"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject)
+    {
+        if (subject.Kind is not { RaisedForm: { } form } kind)
+            return Unknown.Of(subject.Kind, CoveringKindFacts.RaisedForm, subject, UnitFacts.Kind);
+        if (form != RaisedForm.Roll)
+            return new Outcome.DoesNotApply();
+        if (subject.HeadCover is not { } cover)
+            return Unknown.Of(subject, UnitFacts.HeadCover);
+        if (cover.RoomInside is not { } room)
+            return cover.Depth is null ? new Outcome.DoesNotApply() : Unknown.Of(cover, HeadCoverFacts.RoomInside);
+        if (new[] { CoveringKindFacts.Tube, CoveringKindFacts.FabricThickness, CoveringKindFacts.ExtraFabric }.FirstOrDefault(f => kind[f] is null) is { } missing)
+            return Unknown.Of(kind, missing);
+        if ((subject.Item.Get(UnitFacts.OrderHeight) ?? subject.Window.KnownHeight) is not { } drop)
+            return Unknown.Of(subject.Window, WindowFacts.RoughHeight);
+        var (tube, fabric, wound) = (kind[CoveringKindFacts.Tube]!.Value, kind[CoveringKindFacts.FabricThickness]!.Value, drop + kind[CoveringKindFacts.ExtraFabric]!.Value);
+        var needed = Roll.RoomToTurn(tube, fabric, wound);
+        var working = Working.Of(Info.Source.Title, () =>
+        [
+            ("tube", tube.In(subject)), ("fabric", fabric.In(subject)), ("length wound", wound.In(subject)),
+            ("roll", Roll.Diameter(tube, fabric, wound).About(subject)), ("room to turn", needed.About(subject)), ("room inside", room.In(subject)),
+        ]);
+        return needed <= room
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"With {wound.In(subject)} wound on it the roll needs {needed.About(subject)}; {cover.Name} has {room.In(subject)}.",
+                Moment.NotOrdered(subject) ? "Order a larger head cover or a thinner fabric." : "Ask the maker for a larger head cover.", FieldRef.To(subject.Item, UnitFacts.HeadCover), working);
+    }
+}

@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Panels;
+
+/// <summary>A panel under power was connected to mains by a licensed electrician who is named.</summary>
+/// <remarks>
+/// <para>Why: mains work is for a licensed electrician only, and the owner must know whom to call.</para>
+/// <para>To clear: write who connected it and the licence; if nobody licensed did, switch it off and have it looked at.</para>
+/// </remarks>
+public sealed class MainsUnsigned : WideCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("mains-unsigned", "Panel is live and nobody licensed signed for the mains", Severity.Stop, Phase.Power,
+        "volts read on its runs, connected by, licence", new Source(Source.CommonPractice + "; local law on electrical work governs", "volts were read = connected by and licence are there"));
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Watches { get; } =
+        [RunFacts.Panel, RunFacts.OpenVolts, RunFacts.LoadedVolts, PanelFacts.ConnectedBy, PanelFacts.Licence, PanelFacts.Name];
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house)
+    {
+        var live = house.Runs.Where(r => r.Item.Get(RunFacts.OpenVolts) is not null || r.Item.Get(RunFacts.LoadedVolts) is not null)
+            .Select(r => r.Panel?.Id).ToHashSet();
+        foreach (var panel in house.Panels)
+        {
+            var missing = new[] { PanelFacts.ConnectedBy, PanelFacts.Licence }.FirstOrDefault(f => panel.Item.Get(f) is null);
+            if (missing is null)
+                yield return Result(panel, new Outcome.Fine());
+            else if (!live.Contains(panel.Id))
+                yield return Result(panel, Unknown.Of(panel, missing));
+            else
+                yield return Result(panel, new Outcome.Found($"Volts were read on {panel.Name} and {(missing == PanelFacts.Licence ? "no licence stands" : "no name stands")} beside its mains connection.",
+                    "Write the electrician and the licence. If nobody licensed connected it, switch it off and call one.", FieldRef.To(panel.Item, missing)));
+        }
+    }
+}

@@ -1,0 +1,31 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Panels;
+
+/// <summary>A run lands on an output that its panel has.</summary>
+/// <remarks>
+/// <para>Why: the panel map sends the next person to an output that is not there.</para>
+/// <para>To clear: the right output, or the right panel type.</para>
+/// </remarks>
+public sealed class OutputPastPanel : RunCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("output-past-panel", "Output is not on the panel", Severity.Stop, Phase.Power,
+        "panel with its outputs, output", new Source(Source.MakersSheet, "output <= outputs of the panel"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(HomeRun subject)
+    {
+        if (subject.Panel is not { } panel)
+            return Unknown.Of(subject, RunFacts.Panel);
+        if (subject.Output is not { } output)
+            return Unknown.Of(subject, RunFacts.Output);
+        if (panel.Type?.Outputs is not { } outputs)
+            return Unknown.Of(panel.Type, PanelTypeFacts.Outputs, panel, PanelFacts.Type);
+        return output <= outputs
+            ? new Outcome.Fine()
+            : new Outcome.Found($"It lands on output {output}; {panel.Name} has {outputs}.", "Land it on an output that is there, or add a panel.", FieldRef.To(subject.Item, RunFacts.Output));
+    }
+}

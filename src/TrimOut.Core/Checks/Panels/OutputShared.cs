@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Panels;
+
+/// <summary>An output feeds no more units than the sheet allows.</summary>
+/// <remarks>
+/// <para>Why: two motors that start together on one output pull it down, and neither moves.</para>
+/// <para>To clear: land one of them on a free output.</para>
+/// </remarks>
+public sealed class OutputShared : WideCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("output-shared", "Too many runs on one output", Severity.Stop, Phase.Power,
+        "panel and output of each run, units per output", new Source(Source.MakersSheet, "runs on an output <= units per output"));
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Watches { get; } =
+        [RunFacts.Panel, RunFacts.Output, PanelFacts.Type, PanelFacts.Name, PanelTypeFacts.UnitsPerOutput, PanelTypeFacts.Name, WindowFacts.Tag, UnitFacts.Position];
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house)
+    {
+        var places = house.Runs.Where(r => r.Panel is not null && r.Output is not null).ToLookup(r => (r.Panel!.Id, r.Output));
+        foreach (var place in places)
+        {
+            foreach (var run in place)
+                yield return Result(run, Judge(run, run.Panel!, [.. place]));
+        }
+    }
+
+    private static Outcome Judge(HomeRun run, Panel panel, ImmutableArray<HomeRun> there) =>
+        panel.Type?.UnitsPerOutput is not { } most ? Unknown.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type)
+        : there.Length <= most ? new Outcome.Fine()
+        : new Outcome.Found($"{panel.Name} output {run.Output} feeds {string.Join(", ", there.Select(r => r.Name))}; the sheet allows {most}.",
+            "Land one of them on a free output.", FieldRef.To(run.Item, RunFacts.Output));
+}

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Panels;
+
+/// <summary>There are outputs for all units that a panel feeds.</summary>
+/// <remarks>
+/// <para>Why: the eleventh unit of a ten-output panel is found when the last cable is landed.</para>
+/// <para>To clear: plan another panel, with its place and its mains, while there is a wall to put it on.</para>
+/// </remarks>
+public sealed class UnitsPastOutputs : WideCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("units-past-outputs", "More units than panel outputs", Severity.Stop, Phase.RoughIn,
+        "power of each unit, panels with their outputs and units per output", new Source(Source.MakersSheet, "units fed by panels <= sum of outputs x units per output"));
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Watches { get; } =
+        [UnitFacts.Power, WindowFacts.Covered, PanelFacts.Name, PanelFacts.Type, PanelTypeFacts.Outputs, PanelTypeFacts.UnitsPerOutput, PanelTypeFacts.Name];
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house)
+    {
+        var units = house.Runs.Length;
+        if (units > 0)
+            yield return Result(new JobItself(house), Judge(house, units));
+    }
+
+    private Outcome Judge(House house, int units)
+    {
+        if (house.Panels.IsEmpty)
+            return new Outcome.NotChecked($"a panel; {units} unit{(units == 1 ? " needs an output" : "s need outputs")}");
+        var places = 0;
+        foreach (var panel in house.Panels)
+        {
+            if (panel.Type is not { Outputs: { } outputs } type)
+                return Unknown.Of(panel.Type, PanelTypeFacts.Outputs, panel, PanelFacts.Type);
+            if (type.UnitsPerOutput is not { } each)
+                return Unknown.Of(type, PanelTypeFacts.UnitsPerOutput);
+            places += outputs * each;
+        }
+        var working = Working.Of(Info.Source.Formula, () => [("units", NumberText.Plain(units)), ("panels", NumberText.Plain(house.Panels.Length)), ("places", NumberText.Plain(places))]);
+        return units <= places
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"{units} units need an output; {house.Panels.Length} panel{(house.Panels.Length == 1 ? " has" : "s have")} {places}.",
+                $"Add a panel for {units - places} more, and spread the units over all of them.", FieldRef.To(house.Panels[0].Item, PanelFacts.Type), working);
+    }
+}
