@@ -51,6 +51,14 @@ internal static class Fold
         return new House(items);
     }
 
+    /// <summary>The house as a draft would leave it: its values replace those that are there.</summary>
+    public static House Replacing(House house, Draft draft)
+    {
+        var over = draft.Edits.OfType<Edit.Put>().SelectMany(p => house.Find(p.Item)?.Fields.GetValueOrDefault(p.Field) is { IsDefault: false } heads ? heads.Select(h => h.Id) : []).ToImmutableArray();
+        var edits = draft.Edits.Select(e => e is Edit.Put put ? put with { Over = over } : e).ToImmutableArray();
+        return One(house, new Change(new ChangeId("preview", long.MaxValue), long.MaxValue, default, "", draft.What, edits));
+    }
+
     private static ImmutableHashSet<ChangeId> OutOfForce(IReadOnlyList<Change> ordered)
     {
         var undone = ImmutableHashSet.CreateBuilder<ChangeId>();

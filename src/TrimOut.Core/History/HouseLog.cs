@@ -52,6 +52,9 @@ public sealed class HouseLog
     /// <summary>Whether a change counts: it is there and no undo in force is about it.</summary>
     public bool IsInForce(ChangeId id) => _byId.ContainsKey(id) && !_outOfForce.Contains(id);
 
+    /// <summary>The house as a draft would leave it, without anything being recorded.</summary>
+    public static House Preview(House house, Draft draft) => Fold.Replacing(house, draft);
+
     /// <summary>This log and one more change.</summary>
     /// <exception cref="ArgumentException">A change with that name is there already.</exception>
     public HouseLog With(Change change)

@@ -1,0 +1,189 @@
+using System.Text.RegularExpressions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Decisions;
+
+/// <summary>One line that adds a window at the framing walk: what is not said carries over from the window before.</summary>
+/// <remarks>
+/// <c>W12 roller left 36x60 SW ladder inside @Breakfast nook</c>: the words in any order, the room last after <c>@</c>.
+/// A room that is not there yet is added. Without a tag the next free one is taken; <c>out: reason</c> leaves the window out on purpose.
+/// </remarks>
+public sealed partial record QuickWindow
+{
+    private const string LeftOutMark = "out:";
+
+    /// <summary>The tag.</summary>
+    public required string Tag { get; init; }
+
+    /// <summary>The room's name; null when there is none yet.</summary>
+    public string? Room { get; init; }
+
+    /// <summary>The kind's id.</summary>
+    public string? Kind { get; init; }
+
+    /// <summary>Lead side.</summary>
+    public Side? Lead { get; init; }
+
+    /// <summary>What drives it.</summary>
+    public PowerSource? Power { get; init; }
+
+    /// <summary>Rough width.</summary>
+    public Length? Width { get; init; }
+
+    /// <summary>Rough height.</summary>
+    public Length? Height { get; init; }
+
+    /// <summary>Where it looks out to.</summary>
+    public Azimuth? Facing { get; init; }
+
+    /// <summary>What it takes to reach its head.</summary>
+    public Reach? Reach { get; init; }
+
+    /// <summary>Inside or outside.</summary>
+    public Mount? Mount { get; init; }
+
+    /// <summary>Why it is left out; null when it gets a covering.</summary>
+    public string? LeftOutBecause { get; init; }
+
+    /// <summary>Reads a line.</summary>
+    /// <param name="line">What was typed.</param>
+    /// <param name="house">The house; its last window is carried over from.</param>
+    public static Result<QuickWindow> Read(string line, House house)
+    {
+        var window = CarriedOver(house);
+        var text = line.Trim();
+        if (text.IndexOf(LeftOutMark, StringComparison.OrdinalIgnoreCase) is >= 0 and var mark)
+        {
+            var reason = text[(mark + LeftOutMark.Length)..].Trim();
+            if (reason.Length == 0)
+                return new Refusal("Say after out: why the window is left out.");
+            window = window with { LeftOutBecause = reason };
+            text = text[..mark];
+        }
+        if (text.IndexOf('@', StringComparison.Ordinal) is >= 0 and var at)
+        {
+            if (text[(at + 1)..].Trim() is not { Length: > 0 } room)
+                return new Refusal("Say after @ which room it is in.");
+            window = window with { Room = house.Rooms.FirstOrDefault(r => string.Equals(r.Name, room, StringComparison.OrdinalIgnoreCase))?.Name ?? room };
+            text = text[..at];
+        }
+        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        for (var number = 0; number < words.Length; number++)
+        {
+            var understood = Understand(window, words[number], house);
+            if (!understood.Ok && number == 0 && words[0].Any(char.IsAsciiDigit) && !words[0].Contains('x', StringComparison.OrdinalIgnoreCase))
+                understood = window with { Tag = words[0] };
+            if (!understood.Ok)
+                return understood;
+            window = understood.Value;
+        }
+        return Tags.Refuse(house, window.Tag) is { } taken ? taken : window;
+    }
+
+    /// <summary>The change that adds it.</summary>
+    public Result<Draft> Add(House house)
+    {
+        var known = house.Rooms.FirstOrDefault(r => r.Name == Room)?.Id;
+        return AddItems.Window(house, Tag, known).Then<Draft>(draft =>
+        {
+            var (window, unit) = (Id(draft, ItemKind.Window), Id(draft, ItemKind.Unit));
+            if (known is null && Room is not null)
+            {
+                var room = AddItems.Room(house, Room, null);
+                if (!room.Ok)
+                    return new Refusal(room.Reason!);
+                draft = draft.New(ItemKind.Room, House.RootId, out var id)
+                    .Put(id, RoomFacts.Name, Room)
+                    .Put(id, RoomFacts.WalkingOrder, house.Rooms.Select(r => r.WalkingOrder ?? 0).DefaultIfEmpty().Max() + 1)
+                    .Put(window, WindowFacts.Room, new ItemRef(id));
+            }
+            if (LeftOutBecause is not null)
+                draft = draft.Put(window, WindowFacts.Covered, YesNo.No).Put(window, WindowFacts.NotCoveredBecause, LeftOutBecause);
+            return draft
+                .PutIf(window, WindowFacts.RoughWidth, Width)
+                .PutIf(window, WindowFacts.RoughHeight, Height)
+                .PutIf(window, WindowFacts.Facing, Facing)
+                .PutIf(window, WindowFacts.Reach, Reach)
+                .PutIf(window, WindowFacts.Mount, Mount)
+                .PutIf(unit, UnitFacts.Kind, Kind is null ? null : (ItemRef?)new ItemRef(Kind))
+                .PutIf(unit, UnitFacts.LeadSide, Lead)
+                .PutIf(unit, UnitFacts.Power, Power);
+        });
+    }
+
+    /// <summary>What was understood, in one line.</summary>
+    public string Echo(House house)
+    {
+        var units = house.DisplayUnits;
+        string?[] parts =
+        [
+            Tag, Room is null ? "no room yet" : "in " + Room + (house.Rooms.Any(r => r.Name == Room) ? "" : " (new)"),
+            LeftOutBecause is null ? null : "left out: " + LeftOutBecause,
+            Kind is { } kind && house.Find(kind) is { } item ? house.NameOf(item) : null,
+            Lead is { } lead ? "lead " + KebabCase.Of(lead) : null,
+            Power is { } power ? KebabCase.Of(power) : null,
+            Width is { } w && Height is { } h ? $"{w.Show(units)} x {h.Show(units)}" : null,
+            Facing is { } facing ? "facing " + facing : null,
+            Reach is { } reach ? "from " + KebabCase.Of(reach) : null,
+            Mount is { } mount ? KebabCase.Of(mount) + " mount" : null,
+        ];
+        return string.Join(", ", parts.OfType<string>());
+    }
+
+    private static QuickWindow CarriedOver(House house)
+    {
+        var last = house.Windows.Where(w => !w.LeftOut).OrderBy(w => w.Item.Place).LastOrDefault();
+        var unit = last?.Units.FirstOrDefault();
+        return new QuickWindow
+        {
+            Tag = Tags.Next(house),
+            Room = last?.Room?.Name,
+            Kind = unit?.Kind?.Id,
+            Lead = unit?.LeadSide,
+            Power = unit?.Power,
+            Width = last?.RoughWidth,
+            Height = last?.RoughHeight,
+            Facing = last?.Item.Get(WindowFacts.Facing),
+            Reach = last?.Reach,
+            Mount = last?.Mount,
+        };
+    }
+
+    private static Result<QuickWindow> Understand(QuickWindow window, string word, House house)
+    {
+        if (Size().Match(word) is { Success: true } size)
+        {
+            return WindowFacts.RoughWidth.ReadTyped(size.Groups["w"].Value, house).Then(w => WindowFacts.RoughHeight.ReadTyped(size.Groups["h"].Value, house)
+                .Then<QuickWindow>(h => window with { Width = Stored(w), Height = Stored(h) }));
+        }
+        if (Azimuth.Read(word) is { Ok: true } facing && !word.All(char.IsAsciiDigit))
+            return window with { Facing = facing.Value };
+        if (Choice<Side>(word, house, UnitFacts.LeadSide) is { } side)
+            return window with { Lead = side };
+        if (Choice<Reach>(word, house, WindowFacts.Reach) is { } reach)
+            return window with { Reach = reach };
+        if (Choice<Mount>(word, house, WindowFacts.Mount) is { } mount)
+            return window with { Mount = mount };
+        if (Choice<PowerSource>(word, house, UnitFacts.Power) is { } power)
+            return window with { Power = power };
+        var kinds = house.ItemsOf(ItemKind.CoveringKind).Where(k => house.NameOf(k).StartsWith(word, StringComparison.OrdinalIgnoreCase)).ToList();
+        if (kinds.Count == 1)
+            return window with { Kind = kinds[0].Id };
+        return kinds.Count > 1
+            ? new Refusal($"\"{word}\" fits more than one kind: {string.Join(", ", kinds.Select(house.NameOf))}.")
+            : new Refusal($"\"{word}\" is not understood. Kind, left or right, 36x60, SW, ladder, inside, panel, and the room last after @.");
+    }
+
+    private static T? Choice<T>(string word, House house, Fact<T> fact)
+        where T : struct, Enum => word.Length > 0 && fact.ReadTyped(word, house) is { Ok: true } stored ? KebabCase.Read<T>(stored.Value) : null;
+
+    private static Length Stored(string stored) => LengthText.Read(stored, DisplayUnits.Millimetres).Value;
+
+    private static string Id(Draft draft, ItemKind kind) => draft.Edits.OfType<Edit.Add>().First(a => a.Kind == kind).Item;
+
+    [GeneratedRegex("^(?<w>[^x×]*[0-9\"'½¼¾m])[x×](?<h>[0-9½¼¾].*)$", RegexOptions.IgnoreCase)]
+    private static partial Regex Size();
+}

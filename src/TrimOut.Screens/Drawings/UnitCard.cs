@@ -1,0 +1,81 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.Drawings;
+
+/// <summary>One unit at a glance: what it is, its drawing, what is next, what is wrong.</summary>
+internal static class UnitCard
+{
+    public static void Draw(Area area, Unit unit, Sight sight)
+    {
+        var window = unit.Window;
+        var room = window.Room is { } r ? $"{r.Name}{(r.Floor is { } floor ? $", {floor}" : "")}" : "no room yet";
+        var x = area.Put(0, 0, unit.Tag, Tone.Strong);
+        area.PutFit(x, 0, area.Width - x, $"  {room}", Tone.Text);
+        area.PutFit(0, 1, area.Width, Summary(unit), Tone.Dim);
+
+        var findings = sight.Report.About(unit).Where(f => f.Open).ToList();
+        var wanted = 2 + findings.Take(4).Sum(f => 1 + TextWidth.Wrap(f.Found.Message, area.Width - 2).Count());
+        var drawing = Math.Clamp(area.Height - 3 - wanted, Math.Min(9, area.Height - 8), Math.Min(18, area.Width / 3));
+        var y = 3 + WindowDrawing.Draw(area.Rows(3, drawing), unit, sight.Glyphs);
+        y = Next(area, y, unit, sight);
+        foreach (var finding in findings)
+        {
+            if (y >= area.Height)
+                break;
+            y = Put(area, y, finding, sight);
+        }
+        if (findings.Count == 0 && y < area.Height)
+            area.Put(0, y, "Nothing wrong is known.", Tone.Good);
+    }
+
+    /// <summary>A finding with its severity in words; returns the line after it.</summary>
+    public static int Put(Area area, int y, Finding finding, Sight sight)
+    {
+        var tone = ToneOf(finding.Check.Severity);
+        var x = area.Put(0, y, WordOf(finding.Check.Severity) + " ", tone);
+        return area.Part(x, y, area.Width - x, area.Height - y).PutWrapped(0, 0, 4, finding.Found.Message, Tone.Text) + y;
+    }
+
+    public static string WordOf(Severity severity) => severity switch
+    {
+        Severity.Stop => "STOP",
+        Severity.Caution => "CARE",
+        _ => "note",
+    };
+
+    public static Tone ToneOf(Severity severity) => severity switch
+    {
+        Severity.Stop => Tone.Stop,
+        Severity.Caution => Tone.Caution,
+        _ => Tone.Note,
+    };
+
+    private static string Summary(Unit unit)
+    {
+        var (window, units) = (unit.Window, unit.House.DisplayUnits);
+        var size = unit.PartWidth is { } w && window.KnownHeight is { } h ? $"{w.Show(units)} x {h.Show(units)}" : "no size yet";
+        string?[] parts = [unit.Kind?.Name ?? "no kind yet", size, window.Mount is { } mount ? KebabCase.Of(mount) : null,
+            unit.LeadSide is { } lead ? $"lead {KebabCase.Of(lead)}" : null, window.Reach is { } reach and not Reach.Floor ? KebabCase.Of(reach) : null];
+        return string.Join(", ", parts.OfType<string>());
+    }
+
+    private static int Next(Area area, int y, Unit unit, Sight sight)
+    {
+        if (y >= area.Height)
+            return y;
+        if (Progress.Next(unit) is not { } step)
+        {
+            area.Put(0, y, "Every step is done.", Tone.Good);
+            return y + 1;
+        }
+        var x = area.Put(0, y, $"{sight.Glyphs.Arrow} {step.Phase.Full()}: ", Tone.Heading);
+        area.PutFit(x, y, area.Width - x, step.Label);
+        return y + 1;
+    }
+}

@@ -1,0 +1,60 @@
+using System.Text;
+
+namespace TrimOut.Screens.Frames;
+
+/// <summary>One cell of a screen; the second half of a wide character holds an empty text.</summary>
+internal readonly record struct Cell(string Text, Tone Tone);
+
+/// <summary>Where the text field lies while something is typed.</summary>
+internal readonly record struct Slot(int X, int Y, int Width);
+
+/// <summary>A whole screen as text: made by pure functions, compared by tests, put on the terminal by one view.</summary>
+internal sealed class Frame
+{
+    private readonly Cell[] _cells;
+
+    public Frame(int width, int height)
+    {
+        Width = width;
+        Height = height;
+        _cells = new Cell[width * height];
+        Array.Fill(_cells, new Cell(" ", Tone.Text));
+    }
+
+    public int Width { get; }
+
+    public int Height { get; }
+
+    public Slot? Slot { get; set; }
+
+    public Area All => new(this, 0, 0, Width, Height);
+
+    public ReadOnlySpan<Cell> Row(int y) => _cells.AsSpan(y * Width, Width);
+
+    public void Set(int x, int y, string text, int columns, Tone tone)
+    {
+        var at = y * Width + x;
+        if (_cells[at].Text.Length == 0 && x > 0)
+            _cells[at - 1] = new Cell(" ", _cells[at - 1].Tone);
+        _cells[at] = new Cell(text, tone);
+        if (columns == 2)
+            _cells[at + 1] = new Cell("", tone);
+        var next = at + columns;
+        if (x + columns < Width && _cells[next].Text.Length == 0)
+            _cells[next] = new Cell(" ", _cells[next].Tone);
+    }
+
+    /// <summary>The text of the screen, without spaces at the ends of lines.</summary>
+    public string ToText()
+    {
+        var text = new StringBuilder();
+        for (var y = 0; y < Height; y++)
+        {
+            var line = new StringBuilder();
+            foreach (var cell in Row(y))
+                line.Append(cell.Text);
+            text.Append(line.ToString().TrimEnd()).Append('\n');
+        }
+        return text.ToString();
+    }
+}

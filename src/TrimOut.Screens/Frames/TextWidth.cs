@@ -1,0 +1,86 @@
+using System.Globalization;
+using Terminal.Gui.Text;
+
+namespace TrimOut.Screens.Frames;
+
+/// <summary>How many cells text takes on a terminal, and how to make it fit.</summary>
+internal static class TextWidth
+{
+    public static int Of(string text) => Graphemes(text).Sum(g => g.Columns);
+
+    /// <summary>The grapheme clusters of a text with the cells that each takes; those that take none are left out.</summary>
+    public static IEnumerable<(string Text, int Columns)> Graphemes(string text)
+    {
+        var at = StringInfo.GetTextElementEnumerator(text);
+        while (at.MoveNext())
+        {
+            var grapheme = at.GetTextElement();
+            if (char.IsControl(grapheme[0]))
+                continue;
+            var columns = grapheme.Length == 1 && grapheme[0] < 127 ? 1 : Math.Min(2, grapheme.GetColumns());
+            if (columns > 0)
+                yield return (grapheme, columns);
+        }
+    }
+
+    /// <summary>The text, cut with an ellipsis where it takes more than so many cells.</summary>
+    public static string Fit(string text, int cells)
+    {
+        if (cells <= 0)
+            return "";
+        if (text.Length <= cells && text.All(c => c < 127))
+            return text;
+        if (Of(text) <= cells)
+            return text;
+        var (kept, used) = ("", 0);
+        foreach (var (grapheme, columns) in Graphemes(text))
+        {
+            if (used + columns > cells - 1)
+                break;
+            (kept, used) = (kept + grapheme, used + columns);
+        }
+        return kept + "…";
+    }
+
+    /// <summary>The text in lines of at most so many cells, broken at spaces where there are any.</summary>
+    public static IEnumerable<string> Wrap(string text, int cells)
+    {
+        if (cells <= 0)
+            yield break;
+        var line = "";
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var rest = word;
+            while (Of(rest) > cells)
+            {
+                if (line.Length > 0)
+                {
+                    yield return line;
+                    line = "";
+                }
+                var (head, used) = ("", 0);
+                foreach (var (grapheme, columns) in Graphemes(rest))
+                {
+                    if (used + columns > cells)
+                        break;
+                    (head, used) = (head + grapheme, used + columns);
+                }
+                if (head.Length == 0)
+                    yield break;
+                yield return head;
+                rest = rest[head.Length..];
+            }
+            if (line.Length == 0)
+                line = rest;
+            else if (Of(line) + 1 + Of(rest) <= cells)
+                line += " " + rest;
+            else
+            {
+                yield return line;
+                line = rest;
+            }
+        }
+        if (line.Length > 0)
+            yield return line;
+    }
+}

@@ -1,0 +1,41 @@
+using System.Globalization;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.History;
+
+/// <summary>Who changed what, and when: the latest first.</summary>
+internal sealed record HistoryScreen(int Selected) : IScreen
+{
+    public string Title => "History";
+
+    public IReadOnlyList<IKeyAction> Keys => HistoryKeys.All;
+
+    public static HistoryScreen At(Sight sight) => new(0);
+
+    public void Draw(Area area, Sight sight, Typing? typing)
+    {
+        var changes = sight.Log.Changes;
+        area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $" {changes.Count} changes; nothing is ever deleted. Kept in {sight.Where}"), Tone.Heading);
+        var height = area.Height - 1;
+        var top = Paging.Top(Selected, height);
+        for (var y = 0; y < height && top + y < changes.Count; y++)
+        {
+            var change = changes[changes.Count - 1 - top - y];
+            var inForce = sight.Log.IsInForce(change.Id);
+            var tone = top + y == Selected ? Tone.Selected : inForce ? Tone.Text : Tone.Dim;
+            area.PutFit(0, y + 1, area.Width, string.Create(CultureInfo.InvariantCulture, $" {change.SaidAt:yyyy-MM-dd HH:mm}"), tone);
+            area.PutFit(18, y + 1, 12, change.By, tone);
+            area.PutFit(31, y + 1, area.Width - 31, inForce ? change.What : $"(undone) {change.What}", tone);
+        }
+    }
+}
+
+/// <summary>Keys of the history.</summary>
+internal static class HistoryKeys
+{
+    public static readonly IReadOnlyList<IKeyAction> All =
+    [
+        .. Moves.Through<HistoryScreen>("change", (s, sight, by) => s with { Selected = Paging.Move(s.Selected, by, sight.Log.Changes.Count) }),
+    ];
+}

@@ -1,0 +1,64 @@
+using TrimOut.Core;
+using TrimOut.Core.Units;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.HousePicker;
+
+/// <summary>Houses opened lately, sample jobs, and a new one.</summary>
+internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selected) : IScreen
+{
+    public string Title => "Houses";
+
+    public IReadOnlyList<IKeyAction> Keys => PickerKeys.All;
+
+    public HouseChoice? Current => Selected < Houses.Count ? Houses[Selected] : null;
+
+    public static PickerScreen At(IDesk desk) => new(desk.Houses, 0);
+
+    public void Draw(Area area, Sight sight, Typing? typing)
+    {
+        area.Put(2, 1, "TrimOut tracks wired motorised window coverings through a house,", Tone.Text);
+        area.Put(2, 2, "from the framing walk to the owner's binder.", Tone.Text);
+        var y = 4;
+        bool? sample = null;
+        foreach (var (house, at) in Houses.Select((h, at) => (h, at)))
+        {
+            if (house.Sample != sample)
+            {
+                area.Put(2, y++, house.Sample ? "Sample jobs" : "Your houses", Tone.Heading);
+                sample = house.Sample;
+            }
+            var tone = at == Selected ? Tone.Selected : Tone.Text;
+            area.PutFit(2, y, area.Width - 4, $" {(at == Selected ? sight.Glyphs.Arrow : " ")} {house.Name}", tone);
+            area.PutFit(Math.Min(40, area.Width / 2), y++, area.Width - 2 - Math.Min(40, area.Width / 2), house.About, tone);
+        }
+        if (Houses.Count == 0)
+            area.Put(2, y++, "No house yet. Press n to begin one.", Tone.Strong);
+        area.PutWrapped(2, y + 1, 3, "Mains work is for a licensed electrician only. The code in force and the makers' sheets govern over anything said here.", Tone.Dim);
+    }
+}
+
+/// <summary>Keys of the house picker.</summary>
+internal static class PickerKeys
+{
+    public static readonly IReadOnlyList<IKeyAction> All =
+    [
+        new KeyAction<PickerScreen>("enter", "Open", "Opens the house; a sample job is copied to a house file of its own first.", (s, _) => new Turn(s, new Ask.Enter(d => d.Open(s.Current!.Path))))
+            { Disabled = (s, _) => s.Current is null ? "There is no house to open. Press n to begin one." : null },
+        new KeyAction<PickerScreen>("n", "New house", "Begins a house.", (s, _) => Turn.Type(s, AskName(s))),
+        new KeyAction<PickerScreen>("o", "Open a path", "Opens a house file by its path.", (s, _) => Turn.Type(s, new Entry("House file", "", "the path of a .trimout file or of a sample folder",
+            (text, _) => text.Trim().Length == 0 ? new Refusal("Type the path of a house file.") : new Turn(s, new Ask.Enter(d => d.Open(text.Trim())))))),
+        .. Moves.Through<PickerScreen>("house", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Houses.Count) }),
+    ];
+
+    private static Entry AskName(PickerScreen screen) => new("Name of the house", "", "what everybody calls the job",
+        (name, _) => name.Trim().Length == 0 ? new Refusal("Type a name.") : Turn.Type(screen, AskUnits(screen, name.Trim())));
+
+    private static Entry AskUnits(PickerScreen screen, string name) => new("Units", "inches", "inches or millimetres",
+        (text, _) => Core.Facts.HouseFacts.Units.ReadTyped(text, Core.Houses.House.Empty).Then<Turn>(stored =>
+            new Turn(screen, new Ask.Enter(d => d.Create(name, stored == "inches" ? DisplayUnits.Inches : DisplayUnits.Millimetres)))))
+    {
+        Options = Core.Facts.HouseFacts.Units.Options(Core.Houses.House.Empty),
+    };
+}

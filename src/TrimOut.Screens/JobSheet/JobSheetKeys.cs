@@ -1,0 +1,91 @@
+using TrimOut.Core;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Sheets;
+using TrimOut.Screens.Shell;
+using TrimOut.Screens.Walk;
+
+namespace TrimOut.Screens.JobSheet;
+
+/// <summary>Keys of the job sheet.</summary>
+internal static class JobSheetKeys
+{
+    public static readonly IReadOnlyList<IKeyAction> All =
+    [
+        new KeyAction<JobSheetScreen>("enter", "Open", "All facts of the unit, to be filled in.", (s, sight) => Turn.Open(s, SheetScreen.OfUnit(s.Current(sight)!))) { Disabled = NoUnit },
+        new KeyAction<JobSheetScreen>("space", "Mark next step", "Marks the unit's next step done and goes to the next unit; evidence is asked for first.",
+            (s, sight) => Marking.Next(s, s.Current(sight)!, (screen, after) => new Turn(Moved((JobSheetScreen)screen, after, 1)))) { Disabled = NoUnit },
+        new KeyAction<JobSheetScreen>("n", "New window", "Adds a window by one line; what is left out carries over.", (s, sight) => Turn.Type(s, NewWindow(s, sight))),
+        new KeyAction<JobSheetScreen>("w", "Walk", "Walks the phase that is shown, or the unit's own, from this unit on.",
+            (s, sight) => Turn.Open(s, WalkScreen.At(sight, s.PhaseShown ?? Progress.Current(s.Current(sight)!) ?? Phase.Handover, s.UnitId))) { Disabled = NoUnit },
+        new KeyAction<JobSheetScreen>("/", "Filter", "Shows only units with this text in tag, kind, room or floor.", (s, _) => Turn.Type(s, new Entry("Show units with", s.Search, "tag, kind, room or floor; empty shows all",
+            (text, sight) => new Turn((s with { Search = text.Trim() }).Fit(sight))))),
+        new KeyAction<JobSheetScreen>("g", "Go to tag", "Jumps to a unit by its tag.", (s, sight) => Turn.Type(s, new Entry("Tag", "", "such as W07", (text, now) => GoTo(s, now, text))
+            { Options = [.. sight.House.Units.Select(u => new Option(u.Id, u.Tag))] })) { OnBar = false },
+        new KeyAction<JobSheetScreen>("!", "Stops only", "Shows only units with open stops, or all.", (s, sight) => new Turn((s with { OnlyStops = !s.OnlyStops }).Fit(sight))),
+        new KeyAction<JobSheetScreen>("o", "Not done only", "Shows only units with something left to do in the phase, or all.", (s, sight) => new Turn((s with { OnlyOpen = !s.OnlyOpen }).Fit(sight))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("right", "Phase right", "Shows the next phase.", (s, sight) => new Turn((s with { PhaseShown = Shift(s.PhaseShown, 1) }).Fit(sight))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("left", "Phase left", "Shows the phase before.", (s, sight) => new Turn((s with { PhaseShown = Shift(s.PhaseShown, -1) }).Fit(sight))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("*", "All", "Takes every filter away.", (s, sight) => new Turn((s with { OnlyOpen = false, OnlyStops = false, Search = "", PhaseShown = null }).Fit(sight))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("f", "Findings", "Goes to the field that mends the unit's worst finding.", (s, sight) => Mend(s, sight)) { Disabled = NoUnit },
+        new KeyAction<JobSheetScreen>("b", "Bring back", "Brings a removed window back with all it had.", (s, sight) => BringBack(s, sight)) { OnBar = false },
+        .. Moves.Through<JobSheetScreen>("unit", Moved),
+    ];
+
+    private static string? NoUnit(JobSheetScreen s, Sight sight) => s.Current(sight) is null ? "No unit is selected. n adds a window." : null;
+
+    private static JobSheetScreen Moved(JobSheetScreen s, Sight sight, int by)
+    {
+        var units = JobSheetRows.Units(s, sight);
+        var at = units.ToList().FindIndex(u => u.Id == s.UnitId);
+        return units.Count == 0 ? s : s with { UnitId = units[Paging.Move(at, by, units.Count)].Id };
+    }
+
+    private static Phase? Shift(Phase? phase, int by)
+    {
+        var next = phase is null ? (by > 0 ? 0 : PhaseNames.All.Count - 1) : (int)phase + by;
+        return next < 0 || next >= PhaseNames.All.Count ? null : (Phase)next;
+    }
+
+    private static Result<Turn> GoTo(JobSheetScreen s, Sight sight, string text)
+    {
+        var unit = sight.House.Units.FirstOrDefault(u => string.Equals(u.Tag, text.Trim(), StringComparison.OrdinalIgnoreCase))
+            ?? sight.House.FindTag(text.Trim())?.Units.FirstOrDefault();
+        return unit is null ? new Refusal($"No unit has the tag {text.Trim()}.") : new Turn(s with { UnitId = unit.Id, OnlyOpen = false, OnlyStops = false, Search = "" });
+    }
+
+    private static Entry NewWindow(JobSheetScreen s, Sight sight) => new("New window", AddItems.NextTag(sight.House) + " ",
+        "tag kind left/right WxH facing floor/ladder/scaffold inside/outside panel @room",
+        (line, now) => QuickWindow.Read(line, now.House).Then(w => w.Add(now.House).Then<Turn>(draft => new Turn(s, new Ask.Save(draft, Another)))))
+    {
+        Echo = (line, now) => QuickWindow.Read(line, now.House).Then<string>(w => w.Echo(now.House)),
+    };
+
+    /// <summary>After a window comes the line for the next one; Esc ends that.</summary>
+    private static Turn Another(IScreen screen, Sight sight)
+    {
+        var newest = sight.House.Windows.OrderBy(w => w.Item.Place).Last();
+        var next = (JobSheetScreen)screen with { UnitId = newest.Units.FirstOrDefault()?.Id ?? ((JobSheetScreen)screen).UnitId };
+        return Turn.Type(next, NewWindow(next, sight));
+    }
+
+    private static Turn Mend(JobSheetScreen s, Sight sight) =>
+        sight.Report.About(s.Current(sight)!).FirstOrDefault(f => f.Open) is { } finding
+            ? Turn.Open(s, SheetScreen.Mending(sight.House, finding.Found.Mends))
+            : Turn.Say(s, "Nothing wrong is known of this unit.");
+
+    private static Turn BringBack(JobSheetScreen s, Sight sight)
+    {
+        var removed = sight.House.Items.Values.Where(i => i is { Removed: true, Kind: ItemKind.Window }).OrderBy(i => i.Place).ToList();
+        return removed.Count == 0 ? Turn.Say(s, "No window was removed.") : Turn.Type(s, new Entry("Bring back", sight.House.NameOf(removed[^1]), "the tag of a removed window",
+            (text, now) => removed.LastOrDefault(i => string.Equals(now.House.NameOf(i), text.Trim(), StringComparison.OrdinalIgnoreCase)) is { } item
+                ? Turn.Save(s, RemoveItems.BringBack(now.House, item))
+                : new Refusal($"No removed window has the tag {text.Trim()}."))
+        {
+            Options = [.. removed.Select(i => new Option(i.Id, sight.House.NameOf(i)))],
+        });
+    }
+}

@@ -1,0 +1,63 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.JobSheet;
+
+/// <summary>A row of the sheet: a room, a unit, or a window left out on purpose.</summary>
+internal sealed record JobSheetRow(string Text, Unit? Unit, bool IsRoom);
+
+/// <summary>Which rows the sheet has under its filter.</summary>
+internal static class JobSheetRows
+{
+    public static IReadOnlyList<Unit> Units(JobSheetScreen screen, Sight sight) => [.. sight.House.Units.Where(u => Fits(screen, u, sight))];
+
+    public static IReadOnlyList<JobSheetRow> Of(JobSheetScreen screen, Sight sight)
+    {
+        var rows = new List<JobSheetRow>();
+        var all = FilterText(screen).Length == 0;
+        string? room = null;
+        foreach (var window in sight.House.Windows)
+        {
+            var units = window.LeftOut ? [] : window.Units.Where(u => Fits(screen, u, sight)).ToList();
+            if (units.Count == 0 && !(all && window.LeftOut))
+                continue;
+            var name = window.Room is { } r ? $"{r.Name}{(r.Floor is { } floor ? $" ({floor})" : "")}" : "(no room yet)";
+            if (name != room)
+                rows.Add(new JobSheetRow(room = name, null, true));
+            if (window.LeftOut)
+                rows.Add(new JobSheetRow($" {window.Tag}  left out: {window.Item.Latest(Core.Facts.WindowFacts.NotCoveredBecause.Name)?.Stored ?? "no reason given"}", null, false));
+            rows.AddRange(units.Select(u => new JobSheetRow("", u, false)));
+        }
+        return rows;
+    }
+
+    public static string FilterText(JobSheetScreen screen)
+    {
+        string?[] parts =
+        [
+            screen.OnlyStops ? "stops" : null,
+            screen.OnlyOpen ? (screen.PhaseShown is { } p ? $"{p.Full()} not done" : "not done") : null,
+            screen.Search.Length > 0 ? $"\"{screen.Search}\"" : null,
+        ];
+        return string.Join(", ", parts.OfType<string>());
+    }
+
+    /// <summary>One sign for a unit in a phase: stop, done, begun, nothing yet, or a space where the phase asks nothing of it.</summary>
+    public static string Mark(Unit unit, Phase phase, IReadOnlyList<Finding> open, Glyphs glyphs)
+    {
+        if (open.Any(f => f.Check.Severity == Severity.Stop && f.Check.Phase == phase))
+            return glyphs.Stop;
+        var progress = Progress.Of(unit, phase);
+        return progress.Total == 0 ? " " : progress.Complete ? glyphs.Done : progress.Done > 0 ? glyphs.Begun : glyphs.Nothing;
+    }
+
+    private static bool Fits(JobSheetScreen screen, Unit unit, Sight sight) =>
+        (!screen.OnlyStops || sight.Report.About(unit).Any(f => f is { Open: true, Check.Severity: Severity.Stop }))
+        && (!screen.OnlyOpen || (screen.PhaseShown is { } phase ? !Progress.Of(unit, phase).Complete : Progress.Next(unit) is not null))
+        && (screen.Search.Length == 0 || Text(unit).Contains(screen.Search, StringComparison.OrdinalIgnoreCase));
+
+    private static string Text(Unit unit) => $"{unit.Tag} {unit.Kind?.Name} {unit.Window.Room?.Name} {unit.Window.Room?.Floor}";
+}

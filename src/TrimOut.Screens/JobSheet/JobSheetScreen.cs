@@ -1,0 +1,109 @@
+using System.Globalization;
+using TrimOut.Core.Checks;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Screens.Drawings;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.JobSheet;
+
+/// <summary>Home: the phases with their sums, all units by room with one mark per phase, and the selected unit's card.</summary>
+internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool OnlyOpen, bool OnlyStops, string Search) : IScreen
+{
+    public string Title => "Job sheet";
+
+    public IReadOnlyList<IKeyAction> Keys => JobSheetKeys.All;
+
+    public static JobSheetScreen At(Sight sight) => new(sight.House.Units.FirstOrDefault()?.Id, null, false, false, "");
+
+    public Unit? Current(Sight sight) => UnitId is null ? null : sight.House.FindUnit(UnitId);
+
+    public IScreen Fit(Sight sight)
+    {
+        var seen = JobSheetRows.Units(this, sight);
+        return seen.Any(u => u.Id == UnitId) ? this : this with { UnitId = seen.FirstOrDefault()?.Id };
+    }
+
+    public void Draw(Area area, Sight sight, Typing? typing)
+    {
+        DrawRibbon(area.Rows(0, 3), sight);
+        var body = area.Rows(3, area.Height - 3);
+        if (sight.House.Windows.IsEmpty)
+        {
+            DrawEmpty(body);
+            return;
+        }
+        var left = Math.Clamp(body.Width * 9 / 20, 38, 60);
+        DrawUnits(body.Part(0, 0, left, body.Height), sight);
+        for (var y = 0; y < body.Height; y++)
+            body.Put(left, y, sight.Glyphs.Down, Tone.Dim);
+        var card = body.Part(left + 2, 0, body.Width - left - 2, body.Height);
+        if (Current(sight) is { } unit)
+            UnitCard.Draw(card, unit, sight);
+        else
+            card.PutWrapped(0, 0, 3, "No unit fits the filter. Esc or * shows all again.", Tone.Strong);
+    }
+
+    private void DrawRibbon(Area area, Sight sight)
+    {
+        var cells = area.Width / PhaseNames.All.Count;
+        foreach (var phase in PhaseNames.All)
+        {
+            var x = 1 + (int)phase * cells;
+            var sum = Progress.Of(sight.House, phase);
+            var tone = phase == PhaseShown ? Tone.Selected : Tone.Heading;
+            area.PutFit(x, 0, cells - 1, cells > 11 ? phase.Full() : phase.Short(), tone);
+            area.PutFit(x, 1, cells - 1, sum.Total == 0 ? "-" : sum.Complete ? $"{sight.Glyphs.Done} all" : string.Create(CultureInfo.InvariantCulture, $"{sum.Done}/{sum.Total}"), sum.Complete && sum.Total > 0 ? Tone.Good : Tone.Text);
+            var stops = sight.Report.StopsIn(phase);
+            area.PutFit(x, 2, cells - 1, stops == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{sight.Glyphs.Stop}{stops}"), Tone.Stop);
+        }
+    }
+
+    private void DrawUnits(Area area, Sight sight)
+    {
+        var rows = JobSheetRows.Of(this, sight);
+        var filter = JobSheetRows.FilterText(this);
+        var top = 0;
+        var height = area.Height - 1;
+        var selected = rows.ToList().FindIndex(r => r.Unit is { } u && u.Id == UnitId);
+        top = Paging.Top(selected, height);
+        area.PutFit(0, 0, area.Width, $" Unit    Kind      {string.Concat(PhaseNames.All.Select(p => p.Full()[0]))}  {filter}", Tone.Dim);
+        for (var y = 0; y < height && top + y < rows.Count; y++)
+            DrawRow(area.Rows(y + 1, 1), rows[top + y], sight, top + y == selected);
+    }
+
+    private static void DrawRow(Area line, JobSheetRow row, Sight sight, bool selected)
+    {
+        if (row.Unit is not { } unit)
+        {
+            line.PutFit(0, 0, line.Width, row.Text, row.IsRoom ? Tone.Heading : Tone.Dim);
+            return;
+        }
+        var tone = selected ? Tone.Selected : Tone.Text;
+        line.PutFit(0, 0, line.Width, "", tone);
+        line.PutFit(1, 0, 7, unit.Tag, tone);
+        line.PutFit(9, 0, 9, unit.Kind?.Name ?? "-", tone);
+        var findings = sight.Report.About(unit).Where(f => f.Open).ToList();
+        foreach (var phase in PhaseNames.All)
+            line.Put(19 + (int)phase, 0, JobSheetRows.Mark(unit, phase, findings, sight.Glyphs), tone);
+        var stops = findings.Count(f => f.Check.Severity == Severity.Stop);
+        var cautions = findings.Count(f => f.Check.Severity == Severity.Caution);
+        var x = 32;
+        if (stops > 0)
+            x = line.Put(x, 0, string.Create(CultureInfo.InvariantCulture, $"{sight.Glyphs.Stop}{stops} "), selected ? tone : Tone.Stop);
+        if (cautions > 0)
+            line.Put(x, 0, string.Create(CultureInfo.InvariantCulture, $"*{cautions}"), selected ? tone : Tone.Caution);
+        if (line.Width > 48)
+            line.PutFit(40, 0, line.Width - 40, Progress.Next(unit)?.Label ?? "complete", selected ? tone : Tone.Dim);
+    }
+
+    private static void DrawEmpty(Area area)
+    {
+        area.Put(2, 1, "This house has no window yet.", Tone.Strong);
+        area.Put(2, 3, "Press n and type one line for each window as you walk, such as:", Tone.Text);
+        area.Put(4, 5, "W01 roller left 36x60 SW floor inside panel @Kitchen", Tone.Key);
+        area.PutWrapped(2, 7, 3, "What you leave out carries over from the window before: after the first, a tag and what differs is enough. A new room is made as you name it.", Tone.Text);
+        area.PutWrapped(2, 11, 3, "Left and right are always as seen from inside the room, facing the window.", Tone.Dim);
+    }
+}

@@ -1,0 +1,41 @@
+using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
+using TrimOut.Core.History;
+using TrimOut.Screens.Shell;
+using TrimOut.Screens.Terminal;
+
+namespace TrimOut.Screens;
+
+/// <summary>The way from the program into the screens and back.</summary>
+public static class OpenScreens
+{
+    /// <summary>Runs the screens until the user leaves. The terminal is given back as it was, whatever happens.</summary>
+    /// <param name="desk">What the program does for the screens.</param>
+    /// <param name="house">A house to begin with; null begins with the house picker.</param>
+    /// <returns>Null when all went well, or why the screens can't be shown here.</returns>
+    public static string? Run(IDesk desk, Scribe? house)
+    {
+        if (Console.IsInputRedirected || Console.IsOutputRedirected)
+            return "TrimOut's screens need a terminal, and input or output is not one. Use the other verbs in scripts: trimout --help lists them.";
+        var (width, height) = (Console.WindowWidth, Console.WindowHeight);
+        if (width < ShellState.MinimumWidth || height < ShellState.MinimumHeight)
+            return $"TrimOut's screens need {ShellState.MinimumWidth} x {ShellState.MinimumHeight} characters; this terminal has {width} x {height}. Make it larger and try again.";
+
+        var noColour = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
+        var shell = new ShellState(desk, house, noColour ? Look.Plain : null, TerminalSigns.Best());
+        using var app = Application.Create();
+        app.Init(DriverRegistry.Names.ANSI);
+        try
+        {
+            using var view = new ShellView(shell);
+            app.SessionBegun += (_, _) => view.Listen(app);
+            app.Run(view);
+        }
+        finally
+        {
+            if (shell.Open is { } open)
+                desk.Close(open);
+        }
+        return null;
+    }
+}

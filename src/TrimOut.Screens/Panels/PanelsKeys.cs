@@ -1,0 +1,63 @@
+using System.Globalization;
+using TrimOut.Core;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Houses;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Sheets;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.Panels;
+
+/// <summary>Keys of the panels.</summary>
+internal static class PanelsKeys
+{
+    public static readonly IReadOnlyList<IKeyAction> All =
+    [
+        new KeyAction<PanelsScreen>("space", "Take / land", "Takes the run under the cursor in hand, and lands it on the output under the cursor; two runs change places.", TakeOrLand),
+        new KeyAction<PanelsScreen>("l", "Land by number", "Lands the run under the cursor: panel and output typed.", (s, sight) => Turn.Type(s, LandEntry(s, sight)))
+            { Disabled = (s, sight) => s.Current(sight)?.Run is null ? "Move to a run first." : null },
+        new KeyAction<PanelsScreen>("s", "Spread out", "Lands every waiting run so that the panels are loaded alike; landed runs stay.", (s, sight) =>
+            Landing.SpreadOut(sight.House) is var spread && spread.Ok
+                ? new Turn(s, new Ask.Confirm($"{spread.Value.What}? s does it (undo takes it back), any other key leaves it.", "s", Turn.Save(s, spread)))
+                : Turn.Save(s, spread)),
+        new KeyAction<PanelsScreen>("delete", "Take off", "Takes the run under the cursor off its output.", (s, sight) => Turn.Save(s, Landing.TakeOff(s.Current(sight)!.Run!)))
+            { Disabled = (s, sight) => s.Current(sight)?.Run is null ? "Move to a run first." : null, Also = ["backspace"] },
+        new KeyAction<PanelsScreen>("n", "New panel", "Adds a panel.", (s, sight) => Turn.Type(s, new Entry("Name of the panel", NextName(sight.House), "short, as on its door: P1",
+            (text, now) => AddItems.Named(now.House, ItemKind.Panel, text).Then<Turn>(d => Turn.Save(s, d))))),
+        new KeyAction<PanelsScreen>("enter", "Facts", "All facts of the panel or of the unit.", (s, sight) => Turn.Open(s, SheetScreen.At(SheetOf.Holding(sight.House, s.Current(sight)!.Run?.Item ?? s.Current(sight)!.Panel!.Item), sight.House)))
+            { Disabled = (s, sight) => s.Current(sight) is null or { Run: null, Panel: null } ? "Move to a panel or a run first." : null },
+        .. Moves.Through<PanelsScreen>("row", Moved),
+    ];
+
+    private static PanelsScreen Moved(PanelsScreen s, Sight sight, int by) => s with { Selected = Paging.Move(s.Selected, by, PanelRows.Of(sight.House).Count) };
+
+    private static Turn TakeOrLand(PanelsScreen s, Sight sight)
+    {
+        var row = s.Current(sight);
+        var carried = sight.House.Runs.FirstOrDefault(r => r.Id == s.Carried);
+        if (carried is null)
+            return row?.Run is { } run ? new Turn(s with { Carried = run.Id }) : Turn.Say(s, "Move to a run and press Space to take it in hand.");
+        if (row?.Run?.Id == carried.Id)
+            return Turn.Say(s with { Carried = null }, $"{carried.Name} put back.");
+        return row is { Panel: { } panel, Output: { } output }
+            ? Turn.Save(s with { Carried = null }, Landing.Land(carried, panel, output))
+            : Turn.Say(s, "Move to an output to land it there.");
+    }
+
+    private static Entry LandEntry(PanelsScreen s, Sight sight)
+    {
+        var run = s.Current(sight)!.Run!;
+        var only = sight.House.Panels.Length == 1 ? sight.House.Panels[0].Name + " " : "";
+        return new Entry($"Land {run.Name} on", only, "panel and output, such as P1 4", (text, now) =>
+        {
+            var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+            if (words.Length != 2 || !int.TryParse(words[1], NumberStyles.None, CultureInfo.InvariantCulture, out var output))
+                return new Refusal("Type the panel and the output, such as P1 4.");
+            if (now.House.Panels.FirstOrDefault(p => string.Equals(p.Name, words[0], StringComparison.OrdinalIgnoreCase)) is not { } panel)
+                return new Refusal($"There is no panel {words[0]}.");
+            return Landing.Land(now.House.Runs.First(r => r.Id == run.Id), panel, output).Then<Turn>(d => Turn.Save(s, d));
+        });
+    }
+
+    private static string NextName(House house) => $"P{(house.Panels.Length + 1).ToString(CultureInfo.InvariantCulture)}";
+}

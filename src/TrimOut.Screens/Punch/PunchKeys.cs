@@ -1,0 +1,54 @@
+using TrimOut.Core;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Phases;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Sheets;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.Punch;
+
+/// <summary>Keys of the punch list.</summary>
+internal static class PunchKeys
+{
+    public static readonly IReadOnlyList<IKeyAction> All =
+    [
+        new KeyAction<PunchScreen>("enter", "Mend", "Goes to the field that mends it.", Mend) { Disabled = Nothing },
+        new KeyAction<PunchScreen>("w", "Waive", "Passes a finding with a reason and initials; other figures reopen it.", (s, sight) => Turn.Type(s, Reason(s)))
+            { Disabled = (s, sight) => s.Current(sight)?.Finding is not { } f ? "Only a finding is waived. d marks a written item done." : f.Open ? null : "It is waived already. Del takes the waiver back." },
+        new KeyAction<PunchScreen>("d", "Done", "Says that a written item was mended, or opens it again.", (s, sight) => Turn.Save(s, PunchList.Turn(s.Current(sight)!.Item!)))
+            { Disabled = (s, sight) => s.Current(sight)?.Item is null ? "A finding goes away by itself when its cause does." : null },
+        new KeyAction<PunchScreen>("n", "New item", "Writes an item by hand.", (s, sight) => Turn.Type(s, Write(s, sight))),
+        new KeyAction<PunchScreen>("a", "All or open", "Shows waived and done ones too, or open ones only.", (s, sight) => new Turn((s with { Closed = !s.Closed }).Fit(sight))),
+        new KeyAction<PunchScreen>("right", "Phase right", "Only the next phase.", (s, sight) => new Turn((s with { Only = s.Only is null ? Phase.WalkThrough : s.Only == Phase.Handover ? null : s.Only + 1 }).Fit(sight))) { OnBar = false },
+        new KeyAction<PunchScreen>("left", "Phase left", "Only the phase before.", (s, sight) => new Turn((s with { Only = s.Only is null ? Phase.Handover : s.Only == Phase.WalkThrough ? null : s.Only - 1 }).Fit(sight))) { OnBar = false },
+        new KeyAction<PunchScreen>("delete", "Take waiver back", "Opens a waived finding again.", (s, sight) => Turn.Save(s, RemoveItems.Remove(sight.House, s.Current(sight)!.Finding!.Waiver!.Item)))
+            { Disabled = (s, sight) => s.Current(sight)?.Finding?.Waiver is null ? "This is not waived." : null, Also = ["backspace"], OnBar = false },
+        .. Moves.Through<PunchScreen>("item", (s, sight, by) => s with { Selected = Paging.Move(s.Selected, by, PunchRows.Of(s, sight).Count) }),
+    ];
+
+    private static string? Nothing(PunchScreen s, Sight sight) => s.Current(sight) is null ? "Nothing is open here." : null;
+
+    private static Turn Mend(PunchScreen s, Sight sight)
+    {
+        var row = s.Current(sight)!;
+        return Turn.Open(s, row.Finding is { } finding ? SheetScreen.Mending(sight.House, finding.Found.Mends) : SheetScreen.At(SheetOf.Holding(sight.House, row.Subject), sight.House));
+    }
+
+    private static Entry Reason(PunchScreen s) => new("May stay because", "", "the reason, for whoever reads the binder",
+        (reason, _) => reason.Trim().Length == 0 ? new Refusal("A waiver needs a reason.") : Turn.Type(s, Initials(s, reason)));
+
+    private static Entry Initials(PunchScreen s, string reason) => new("Your initials", "", "up to six letters",
+        (initials, sight) => s.Current(sight)?.Finding is { } finding
+            ? PunchList.Waive(finding, sight.House, reason, initials).Then<Turn>(d => Turn.Save(s, d))
+            : new Refusal("That finding is gone."));
+
+    private static Entry Write(PunchScreen s, Sight sight) => new("To mend", "", "tag: what is wrong, such as W03: fascia scratched",
+        (text, now) =>
+        {
+            var colon = text.IndexOf(':', StringComparison.Ordinal);
+            var tag = colon > 0 ? text[..colon].Trim() : "";
+            var unit = now.House.Units.FirstOrDefault(u => string.Equals(u.Tag, tag, StringComparison.OrdinalIgnoreCase));
+            var phase = s.Only ?? (unit is null ? Phase.Handover : Progress.Current(unit) ?? Phase.Handover);
+            return PunchList.Write(now.House, unit?.Item ?? now.House.Job, unit is null ? text : text[(colon + 1)..], phase).Then<Turn>(d => Turn.Save(s, d));
+        });
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+using TrimOut.Core.Checks;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Screens.Drawings;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.Punch;
+
+/// <summary>Everything to mend: findings and hand-written items, open ones first.</summary>
+internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IScreen
+{
+    public string Title => "Punch list";
+
+    public IReadOnlyList<IKeyAction> Keys => PunchKeys.All;
+
+    public static PunchScreen At(Sight sight) => new(0, false, null);
+
+    public PunchRow? Current(Sight sight) => PunchRows.Of(this, sight) is var rows && Selected < rows.Count ? rows[Selected] : null;
+
+    public IScreen Fit(Sight sight) => this with { Selected = Paging.Move(Selected, 0, PunchRows.Of(this, sight).Count) };
+
+    public void Draw(Area area, Sight sight, Typing? typing)
+    {
+        var rows = PunchRows.Of(this, sight);
+        var open = sight.Report.Findings.Count(f => f.Open) + sight.House.PunchItems.Count(p => !p.Done);
+        area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture,
+            $" {open} open, {sight.Report.OpenStops.Count()} of them stops; {sight.Report.Missing.Length} not checked for want of facts{(Only is { } p ? $"; only {p.Full()}" : "")}{(Closed ? "; with waived and done" : "")}"), Tone.Heading);
+        if (rows.Count == 0)
+        {
+            area.Put(2, 2, "Nothing is open here.", Tone.Good);
+            return;
+        }
+        var detail = Math.Min(9, area.Height / 2);
+        var list = area.Rows(1, area.Height - 1 - detail);
+        var top = Paging.Top(Selected, list.Height);
+        for (var y = 0; y < list.Height && top + y < rows.Count; y++)
+        {
+            var row = rows[top + y];
+            var tone = top + y == Selected ? Tone.Selected : Tone.Text;
+            list.PutFit(0, y, list.Width, "", tone);
+            list.PutFit(1, y, 6, row.State, top + y == Selected ? tone : row.Tone);
+            list.PutFit(8, y, 9, sight.House.NameOf(row.Subject), tone);
+            list.PutFit(18, y, 6, row.Phase?.Short() ?? "", tone);
+            list.PutFit(25, y, list.Width - 25, row.Text, tone);
+        }
+        if (Current(sight) is { } current)
+            DrawDetail(area.Rows(area.Height - detail, detail), current, sight);
+    }
+
+    private static void DrawDetail(Area area, PunchRow row, Sight sight)
+    {
+        for (var x = 0; x < area.Width; x++)
+            area.Put(x, 0, sight.Glyphs.Across, Tone.Dim);
+        var y = area.PutWrapped(1, 1, 3, row.Text, Tone.Strong);
+        if (row.Finding is not { } finding)
+        {
+            area.PutWrapped(1, y, 2, $"Written by hand about {sight.House.NameOf(row.Subject)}.", Tone.Dim);
+            return;
+        }
+        y = area.PutWrapped(1, y, 2, finding.Found.Mend, Tone.Good);
+        if (finding.Waiver is { } waiver)
+            y = area.PutWrapped(1, y, 2, $"Waived by {waiver.Initials}: {waiver.Reason}", Tone.Note);
+        if (finding.Found.Working is { } working)
+            y = area.PutWrapped(1, y, 2, $"{working.Formula}: {string.Join(", ", working.Inputs.Select(i => $"{i.Name} {i.Value}"))}", Tone.Text);
+        area.PutWrapped(1, y, 2, $"{finding.Check.Id}: {finding.Check.Source.Formula} ({finding.Check.Source.Title})", Tone.Dim);
+    }
+}
+
+/// <summary>A finding or a hand-written item.</summary>
+internal sealed record PunchRow(Item Subject, Phase? Phase, string State, Tone Tone, string Text, Finding? Finding, PunchItem? Item);
+
+/// <summary>The rows of the list.</summary>
+internal static class PunchRows
+{
+    public static IReadOnlyList<PunchRow> Of(PunchScreen screen, Sight sight)
+    {
+        var findings = sight.Report.Findings.Where(f => f.Open || screen.Closed).Select(f => new PunchRow(f.Subject, f.Check.Phase,
+            f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, f.Found.Message, f, null));
+        var written = sight.House.PunchItems.Where(p => !p.Done || screen.Closed).Select(p => new PunchRow(p.About ?? p.Item, p.Phase,
+            p.Done ? "done" : "mend", p.Done ? Tone.Dim : Tone.Caution, p.Name, null, p));
+        return [.. findings.Concat(written).Where(r => screen.Only is null || r.Phase == screen.Only).OrderBy(r => r.State is "waived" or "done").ThenBy(r => r.State == "STOP" ? 0 : r.State == "mend" ? 1 : 2)];
+    }
+}

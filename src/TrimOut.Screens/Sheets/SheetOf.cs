@@ -1,0 +1,79 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Screens.Sheets;
+
+/// <summary>What a sheet is about, and which rows it has.</summary>
+internal abstract record SheetOf
+{
+    /// <summary>What it is about, for the top line.</summary>
+    public abstract string Title(House house);
+
+    /// <summary>Its rows; empty when what it is about is no longer in the house.</summary>
+    public abstract IReadOnlyList<SheetRow> Rows(House house);
+
+    /// <summary>The sheet on which a field of an item is filled in.</summary>
+    public static SheetOf Holding(House house, Item item) => item.Kind switch
+    {
+        ItemKind.House => new OfItem(House.RootId),
+        ItemKind.Window when house.FindWindow(item.Id)?.Units.FirstOrDefault() is { } unit => new OfUnit(unit.Id),
+        ItemKind.Unit => new OfUnit(item.Id),
+        ItemKind.Run or ItemKind.Leg when house.Find(item.Under) is { } above => Holding(house, above),
+        _ => new OfItem(item.Id),
+    };
+}
+
+/// <summary>A unit with its window, its home run and the legs of that, by phase.</summary>
+internal sealed record OfUnit(string UnitId) : SheetOf
+{
+    public override string Title(House house) => house.FindUnit(UnitId) is { } unit ? $"{unit.Tag}, {unit.Window.Room?.Name ?? "no room"}" : "(removed)";
+
+    public override IReadOnlyList<SheetRow> Rows(House house)
+    {
+        if (house.FindUnit(UnitId) is not { } unit)
+            return [];
+        var rows = new List<SheetRow>();
+        foreach (var phase in PhaseNames.All)
+        {
+            var facts = Of(unit, phase).ToList();
+            if (facts.Count == 0)
+                continue;
+            rows.Add(SheetRow.Head(phase.Full()));
+            rows.AddRange(facts);
+        }
+        rows.Add(SheetRow.Head("Notes"));
+        rows.AddRange(FactTable.Of(ItemKind.Window).Where(f => f.Phase is null).Select(f => SheetRow.Of(unit.Window.Item, f, label: $"Window: {f.Label}")));
+        rows.AddRange(FactTable.Of(ItemKind.Unit).Where(f => f is { Phase: null, IsKeyed: false }).Select(f => SheetRow.Of(unit.Item, f, label: $"Unit: {f.Label}")));
+        return rows;
+    }
+
+    private static IEnumerable<SheetRow> Of(Unit unit, Phase phase)
+    {
+        foreach (var fact in FactTable.Of(ItemKind.Window).Where(f => f.Phase == phase))
+            yield return SheetRow.Of(unit.Window.Item, fact);
+        foreach (var fact in FactTable.Of(ItemKind.Unit).Where(f => f.Phase == phase))
+            yield return SheetRow.Of(unit.Item, fact);
+        if (unit.Run is not { } run)
+            yield break;
+        foreach (var fact in FactTable.Of(ItemKind.Run).Where(f => f.Phase == phase))
+            yield return SheetRow.Of(run.Item, fact);
+        if (phase != Phase.RoughIn)
+            yield break;
+        foreach (var (leg, number) in run.Legs.Select((l, at) => (l, at + 1)))
+        {
+            foreach (var fact in FactTable.Of(ItemKind.Leg))
+                yield return SheetRow.Of(leg.Item, fact, label: $"Leg {number}: {fact.Label}");
+        }
+    }
+}
+
+/// <summary>Anything else: all facts of one item.</summary>
+internal sealed record OfItem(string ItemId) : SheetOf
+{
+    public override string Title(House house) => house.Find(ItemId) is { } item ? house.NameOf(item) : "(removed)";
+
+    public override IReadOnlyList<SheetRow> Rows(House house) => house.Find(ItemId) is { Removed: false } item
+        ? [.. FactTable.Of(item.Kind).Where(f => !f.IsKeyed).Select(f => SheetRow.Of(item, f))]
+        : [];
+}

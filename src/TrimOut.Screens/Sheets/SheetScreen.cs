@@ -1,0 +1,129 @@
+using System.Globalization;
+using TrimOut.Core.Checks;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Screens.Drawings;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.Sheets;
+
+/// <summary>All facts of one thing, edited in place.</summary>
+internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IReadOnlyList<SheetRow> Rows) : IScreen
+{
+    public IReadOnlyList<IKeyAction> Keys => SheetKeys.All;
+
+    public SheetRow? Current => Selected < Rows.Count && Rows[Selected].IsFact ? Rows[Selected] : null;
+
+    public static SheetScreen At(SheetOf of, House house)
+    {
+        var rows = of.Rows(house);
+        return new SheetScreen(of, FirstFact(rows), of.Title(house), rows);
+    }
+
+    public static SheetScreen OfUnit(Unit unit) => At(new OfUnit(unit.Id), unit.House);
+
+    public static SheetScreen OfHouse(House house) => At(new OfItem(House.RootId), house);
+
+    /// <summary>The sheet with the field that mends a finding under the cursor.</summary>
+    public static SheetScreen Mending(House house, FieldRef field)
+    {
+        var screen = house.Find(field.Item) is { } item ? At(SheetOf.Holding(house, item), house) : OfHouse(house);
+        return screen.On($"{field.Item}/{field.Field}");
+    }
+
+    /// <summary>With the cursor on a place, or where it was when that place is not here.</summary>
+    public SheetScreen On(string place)
+    {
+        var at = Rows.ToList().FindIndex(r => r.IsFact && r.Place == place);
+        return at < 0 ? this : this with { Selected = at };
+    }
+
+    public IScreen Fit(Sight sight)
+    {
+        var place = Current?.Place;
+        var fresh = At(Of, sight.House) with { Selected = Math.Clamp(Selected, 0, Math.Max(0, Of.Rows(sight.House).Count - 1)) };
+        return place is null ? fresh : fresh.On(place);
+    }
+
+    public SheetScreen Move(int by)
+    {
+        var at = Math.Clamp(Selected + by, 0, Math.Max(0, Rows.Count - 1));
+        var way = by < 0 ? -1 : 1;
+        while (at >= 0 && at < Rows.Count && !Rows[at].IsFact)
+            at += way;
+        return at < 0 || at >= Rows.Count ? this : this with { Selected = at };
+    }
+
+    public void Draw(Area area, Sight sight, Typing? typing)
+    {
+        if (Rows.Count == 0)
+        {
+            area.Put(2, 1, "This is no longer in the house. Esc goes back.", Tone.Strong);
+            return;
+        }
+        var rows = Of.Rows(sight.House);
+        var split = Math.Clamp(area.Width * 11 / 20, 40, 66);
+        DrawRows(area.Part(0, 0, split, area.Height), rows, sight, typing);
+        var side = area.Part(split + 1, 0, area.Width - split - 1, area.Height);
+        var about = DrawAbout(side, sight);
+        if (Of is OfUnit of && sight.House.FindUnit(of.UnitId) is { } unit)
+            UnitCard.Draw(side.Rows(about + 1, side.Height - about - 1), unit, sight);
+    }
+
+    private void DrawRows(Area area, IReadOnlyList<SheetRow> rows, Sight sight, Typing? typing)
+    {
+        var labels = Math.Min(24, area.Width / 2);
+        var found = sight.Report.Findings.Where(f => f.Open).ToLookup(f => $"{f.Found.Mends.Item}/{f.Found.Mends.Field}");
+        var top = Paging.Top(Selected, area.Height);
+        for (var y = 0; y < area.Height && top + y < rows.Count; y++)
+        {
+            var row = rows[top + y];
+            if (!row.IsFact)
+            {
+                area.PutFit(1, y, area.Width - 1, row.Heading, Tone.Heading);
+                continue;
+            }
+            var current = top + y == Selected;
+            var worst = found[row.Place].Select(f => (Severity?)f.Check.Severity).Min();
+            area.PutFit(0, y, 2, worst is null ? "" : worst == Severity.Stop ? sight.Glyphs.Stop : "*", worst is null ? Tone.Text : UnitCard.ToneOf(worst.Value));
+            var shown = row.Shown(sight.House);
+            area.PutFit(2, y, labels, row.Label, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
+            var (x, cells) = (labels + 3, area.Width - labels - 3);
+            if (current && typing?.Entry.InPlace == row.Place)
+            {
+                area.PutFit(x, y, cells, typing.Text, Tone.Field);
+                area.PutSlot(x, y, cells);
+            }
+            else
+            {
+                area.PutFit(x, y, cells, shown.Length == 0 ? sight.Glyphs.Nothing : shown + CheckedMark(row), current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
+            }
+        }
+    }
+
+    private static string CheckedMark(SheetRow row) =>
+        !FactTable.IsKit(row.Item!.Kind) || row.Fact!.Name == "name" ? ""
+        : row.Item.Latest(Companion.Checked(row.Field))?.Stored is not null ? "  (checked)"
+        : "  (not checked)";
+
+    private int DrawAbout(Area area, Sight sight)
+    {
+        if (Current is not { } row)
+            return 0;
+        var y = area.PutWrapped(0, 0, 3, row.Fact!.Help, Tone.Text);
+        if (row.Item!.Latest(row.Field) is { Stored: not null } head)
+        {
+            var meter = row.Item.Latest(Companion.Meter(row.Field))?.Stored;
+            y = area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{(meter is null ? "" : $", with {meter}")}"), Tone.Dim);
+        }
+        foreach (var finding in sight.Report.Findings.Where(f => f.Open && $"{f.Found.Mends.Item}/{f.Found.Mends.Field}" == row.Place))
+        {
+            y = UnitCard.Put(area, y, finding, sight);
+            y = area.PutWrapped(2, y, 3, finding.Found.Mend, Tone.Good);
+        }
+        return y;
+    }
+
+    private static int FirstFact(IReadOnlyList<SheetRow> rows) => Math.Max(0, rows.ToList().FindIndex(r => r.IsFact));
+}

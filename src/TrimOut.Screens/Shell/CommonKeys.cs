@@ -1,0 +1,76 @@
+using TrimOut.Core;
+using TrimOut.Core.Facts;
+using TrimOut.Screens.Cables;
+using TrimOut.Screens.Controls;
+using TrimOut.Screens.History;
+using TrimOut.Screens.JobSheet;
+using TrimOut.Screens.Kit;
+using TrimOut.Screens.Panels;
+using TrimOut.Screens.Papers;
+using TrimOut.Screens.Punch;
+using TrimOut.Screens.Sheets;
+using TrimOut.Screens.Walk;
+
+namespace TrimOut.Screens.Shell;
+
+/// <summary>The keys that mean the same on every screen.</summary>
+internal static class CommonKeys
+{
+    /// <summary>The main screens, on the digits.</summary>
+    public static readonly IReadOnlyList<KeyAction<IScreen>> Sections =
+    [
+        Section("1", "Job sheet", "All units by room, with one mark for each phase.", JobSheetScreen.At),
+        Section("2", "Walk", "One phase, unit after unit, step after step.", s => WalkScreen.At(s)),
+        Section("3", "Panels", "The outputs in the mechanical room.", PanelsScreen.At),
+        Section("4", "Cables", "Home runs: lengths, volts, tests.", CablesScreen.At),
+        Section("5", "Controls", "Hubs, remotes and presets: which remote moves which unit.", ControlsScreen.At),
+        Section("6", "Punch list", "What is to be mended, waived or agreed.", PunchScreen.At),
+        Section("7", "Papers", "What can be printed: look at it, write it.", PapersScreen.At),
+        Section("8", "History", "Who changed what, and when.", HistoryScreen.At),
+        Section("9", "Kit", "What the makers' sheets say, to be held against them.", KitScreen.At),
+        Section("0", "House", "Client, address, dates, units, crew, sign-off.", s => SheetScreen.OfHouse(s.House)),
+    ];
+
+    private static readonly IReadOnlyList<IKeyAction> Always =
+    [
+        new KeyAction<IScreen>("?", "Keys", "Shows the keys of this screen.", (s, _) => new Turn(s, new Ask.Help())),
+        new KeyAction<IScreen>("esc", "Back", "Goes one step back; never leaves the program.", (s, _) => new Turn(s, new Ask.Back())) { OnBar = false },
+        new KeyAction<IScreen>("L", "Look", "Changes the look: dark, sunlight, plain.", (s, _) => new Turn(s, new Ask.NextLook())) { OnBar = false },
+        new KeyAction<IScreen>("q", "Leave", "Leaves TrimOut after a question. All is saved already.", (s, _) => new Turn(s, new Ask.Leave())) { OnBar = false },
+    ];
+
+    private static readonly IReadOnlyList<IKeyAction> WithHouse =
+    [
+        new KeyAction<IScreen>("u", "Undo", "Shows this laptop's latest change and takes it back.", (s, _) => new Turn(s, new Ask.Undo())) { OnBar = false },
+        new KeyAction<IScreen>("U", "Redo", "Brings back what was undone.", (s, _) => new Turn(s, new Ask.Redo())) { OnBar = false, Also = ["ctrl+r"] },
+        .. Sections,
+    ];
+
+    public static IEnumerable<IKeyAction> For(ShellState shell) =>
+        [.. Always, .. shell.Open is null ? [] : WithHouse, Find(shell)];
+
+    private static KeyAction<IScreen> Section(string key, string name, string help, Func<Sight, IScreen> make) =>
+        new(key, name, help, (s, _) => new Turn(s, new Ask.Section(make))) { OnBar = false };
+
+    private static KeyAction<IScreen> Find(ShellState shell) =>
+        new(":", "Find", "Finds any action by its name.", (s, _) => Turn.Type(s, FindEntry(s, [.. shell.Actions.Select(a => a.Action).Where(a => !a.Strokes.Contains(":"))]))) { OnBar = false, Also = ["ctrl+p"] };
+
+    private static Entry FindEntry(IScreen screen, IReadOnlyList<IKeyAction> actions) =>
+        new("Find an action", "", "a part of its name; Up and Down walk through all", (text, _) => Match(actions, text) switch
+        {
+            [var one] => new Turn(screen, new Ask.Action(one)),
+            [] => new Refusal($"No action here is called \"{text}\"."),
+            var many => many.FirstOrDefault(a => string.Equals(a.Name, text, StringComparison.OrdinalIgnoreCase)) is { } exact
+                ? new Turn(screen, new Ask.Action(exact))
+                : new Refusal($"More than one: {string.Join(", ", many.Select(a => a.Name))}."),
+        })
+        {
+            Options = [.. actions.Select(a => new Option(a.Name, a.Name))],
+            Echo = (text, _) => Match(actions, text) is { Count: > 0 } found
+                ? string.Join(" · ", found.Select(a => $"{a.Name} ({KeyNames.Shown(a.Strokes[0])})"))
+                : new Refusal("No action here has that in its name."),
+        };
+
+    private static List<IKeyAction> Match(IReadOnlyList<IKeyAction> actions, string text) =>
+        text.Trim() is { Length: > 0 } part ? [.. actions.Where(a => a.Name.Contains(part, StringComparison.OrdinalIgnoreCase))] : [];
+}

@@ -1,0 +1,32 @@
+using TrimOut.Core;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Screens.Shell;
+
+/// <summary>Asks for a fact of an item, refuses on the spot what it can't be, and shows the house as it would be.</summary>
+internal static class FactEntry
+{
+    public static Entry For(IScreen screen, House house, Item item, Fact fact, string? key = null, Func<IScreen, Sight, Turn>? then = null) =>
+        new($"{house.NameOf(item)}: {fact.Label}", fact.ShowOf(item, house, key), Hint(fact),
+            (text, sight) => Draft(sight.House, item, fact, text, key).Then<Turn>(draft =>
+                draft is null ? (then?.Invoke(screen, sight) ?? Turn.Say(screen, "Not changed.")) : new Turn(screen, new Ask.Save(draft, then))))
+        {
+            Options = fact.Options(house),
+            Echo = (text, sight) => fact.ReadTyped(text, sight.House).Then<string>(_ => $"{fact.Label}: {Hint(fact)}"),
+            Preview = (text, sight) => text.Trim().Length > 0 && SetFact.Typed(sight.House, item, fact, text, key) is { Ok: true } draft ? sight.With(draft.Value) : sight,
+        };
+
+    /// <summary>The change that a text makes; null when it changes nothing.</summary>
+    public static Result<Draft?> Draft(House house, Item item, Fact fact, string text, string? key)
+    {
+        var now = house.Find(item.Id) ?? item;
+        if (text.Trim() == fact.ShowOf(now, house, key))
+            return (Draft?)null;
+        return SetFact.Typed(house, now, fact, text, key).Then<Draft?>(d => d);
+    }
+
+    private static string Hint(Fact fact) => $"{fact.Help} ({fact.Hint})";
+}

@@ -1,0 +1,53 @@
+using TrimOut.Core;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Screens.Shell;
+
+/// <summary>What the program does for the screens: files, papers, settings and the clock.</summary>
+public interface IDesk
+{
+    /// <summary>The clock.</summary>
+    TimeProvider Clock { get; }
+
+    /// <summary>Houses opened lately, the latest first, and the sample jobs.</summary>
+    IReadOnlyList<HouseChoice> Houses { get; }
+
+    /// <summary>The look that was last chosen; null the first time.</summary>
+    string? Look { get; set; }
+
+    /// <summary>Opens a house file, or a sample job as a house file of its own.</summary>
+    Result<Scribe> Open(string path);
+
+    /// <summary>Makes a house file.</summary>
+    /// <param name="name">The house's name, which the file's name is made from.</param>
+    /// <param name="units">Its units.</param>
+    Result<Scribe> Create(string name, DisplayUnits units);
+
+    /// <summary>Closes a house file that was opened or made here.</summary>
+    void Close(Scribe scribe);
+
+    /// <summary>The papers that can be written.</summary>
+    IReadOnlyList<PaperChoice> Papers { get; }
+
+    /// <summary>A paper as Markdown.</summary>
+    string Preview(string paper, House house, DateOnly date);
+
+    /// <summary>Writes a paper beside the house file.</summary>
+    /// <returns>The files that were written, or why none was.</returns>
+    Result<IReadOnlyList<string>> Write(string paper, Scribe scribe, DateOnly date);
+}
+
+/// <summary>A house that can be opened.</summary>
+/// <param name="Path">Where it is.</param>
+/// <param name="Name">What it is called.</param>
+/// <param name="Sample">Whether it is a sample job.</param>
+/// <param name="About">A line about it.</param>
+public sealed record HouseChoice(string Path, string Name, bool Sample, string About);
+
+/// <summary>A paper that can be written.</summary>
+/// <param name="Id">Its short name.</param>
+/// <param name="Title">Its title.</param>
+/// <param name="For">Whom it is for.</param>
+public sealed record PaperChoice(string Id, string Title, string For);

@@ -1,0 +1,31 @@
+using TrimOut.Screens.Frames;
+
+namespace TrimOut.Screens.Shell;
+
+/// <summary>One screen: plain data that draws itself and turns keys into other plain data.</summary>
+internal interface IScreen
+{
+    /// <summary>Its name in the top line.</summary>
+    string Title { get; }
+
+    /// <summary>Its keys.</summary>
+    IReadOnlyList<IKeyAction> Keys { get; }
+
+    /// <summary>Draws it.</summary>
+    /// <param name="area">Everything between the top line and the status line.</param>
+    /// <param name="sight">What is seen.</param>
+    /// <param name="typing">What is being typed, if anything.</param>
+    void Draw(Area area, Sight sight, Typing? typing);
+
+    /// <summary>The screen after the house changed: a selection that is gone is mended here.</summary>
+    IScreen Fit(Sight sight) => this;
+}
+
+/// <summary>What is being typed just now.</summary>
+internal sealed record Typing(Entry Entry, string Text, string? Refused);
+
+/// <summary>A screen that changes with the clock alone while it counts.</summary>
+internal interface ITicking
+{
+    bool Ticking { get; }
+}

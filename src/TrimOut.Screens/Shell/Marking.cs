@@ -1,0 +1,47 @@
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Screens.Shell;
+
+/// <summary>Marks a step done: what evidence is still missing is asked for first, fact by fact.</summary>
+internal static class Marking
+{
+    /// <summary>Marks the next step of a subject.</summary>
+    public static Turn Next(IScreen screen, Subject subject, Func<IScreen, Sight, Turn> then) => Progress.Next(subject) is { } step
+        ? Mark(screen, subject, step, then)
+        : Turn.Say(screen, $"Every step of {subject.Name} is done.");
+
+    /// <summary>Marks a step of a subject, then goes on.</summary>
+    public static Turn Mark(IScreen screen, Subject subject, Step step, Func<IScreen, Sight, Turn> then)
+    {
+        foreach (var fact in step.Evidence)
+        {
+            if (Progress.Holder(subject, fact) is not { } holder)
+                return Turn.Say(screen, $"{subject.Name} has no home run to note {fact.Label} for. Its power is not a panel.");
+            if (holder.Latest(fact.Name)?.Stored is null)
+                return Turn.Type(screen, AskFor(screen, subject, step, holder, fact, then));
+        }
+        if (step.AlsoMissing(subject) is { } more)
+            return Turn.Say(screen, $"{subject.Name}, {step.Label}: still missing {more}. {Hint(step)}");
+        return new Turn(screen, new Ask.Save(MarkStep.Done(subject, step), then));
+    }
+
+    /// <summary>The same subject in the house as it is now.</summary>
+    public static Subject? Again(Subject subject, House house) => subject switch
+    {
+        Unit => house.FindUnit(subject.Id),
+        Panel => house.FindPanel(subject.Id),
+        _ => new JobItself(house),
+    };
+
+    private static Entry AskFor(IScreen screen, Subject subject, Step step, Item holder, Fact fact, Func<IScreen, Sight, Turn> then)
+    {
+        var entry = FactEntry.For(screen, subject.House, holder, fact, then: (s, after) =>
+            Again(subject, after.House) is { } again ? Mark(s, again, step, then) : new Turn(s));
+        return entry with { Initial = Offers.For(subject, fact) ?? "", InPlace = $"{holder.Id}/{fact.Name}" };
+    }
+
+    private static string Hint(Step step) => step.Phase == Phase.Pair ? "Say on the Controls screen (5) which remote moves it." : "Open the unit (Enter) and press l for each leg.";
+}

@@ -1,0 +1,21 @@
+namespace TrimOut.Screens.Shell;
+
+/// <summary>The keys that move through a list, the same on every screen.</summary>
+internal static class Moves
+{
+    /// <param name="of">What the list is of, in the singular: "unit".</param>
+    /// <param name="move">The screen after a move by so many rows.</param>
+    public static IReadOnlyList<IKeyAction> Through<T>(string of, Func<T, Sight, int, T> move)
+        where T : IScreen =>
+    [
+        Move("down", "Down", $"The next {of}.", 1, move),
+        Move("up", "Up", $"The {of} before.", -1, move),
+        Move("pagedown", "Page down", $"Ten {of}s on.", 10, move),
+        Move("pageup", "Page up", $"Ten {of}s back.", -10, move),
+        Move("home", "First", $"The first {of}.", -1_000_000, move),
+        Move("end", "Last", $"The last {of}.", 1_000_000, move),
+    ];
+
+    private static KeyAction<T> Move<T>(string stroke, string name, string help, int by, Func<T, Sight, int, T> move)
+        where T : IScreen => new(stroke, name, help, (s, sight) => new Turn(move(s, sight, by))) { OnBar = false };
+}

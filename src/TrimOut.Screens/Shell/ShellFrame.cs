@@ -1,0 +1,90 @@
+using System.Globalization;
+using TrimOut.Screens.Frames;
+
+namespace TrimOut.Screens.Shell;
+
+/// <summary>Draws what stands around every screen: the top line, the status or typing lines, and the keys.</summary>
+internal static class ShellFrame
+{
+    public static void Draw(ShellState shell, Frame frame, Ask.Confirm? confirm, string status, bool statusIsBad)
+    {
+        var (all, sight) = (frame.All, shell.Sight);
+        var typing = shell.Typing;
+        DrawTop(shell, all, sight);
+        var seen = typing?.Entry.Preview is { } preview ? preview(typing.Text, sight) : sight;
+        shell.Screen.Draw(all.Rows(1, frame.Height - 3), seen, typing);
+
+        var (message, keys) = (all.Rows(frame.Height - 2, 1), all.Rows(frame.Height - 1, 1));
+        if (confirm is not null)
+            message.PutFit(0, 0, message.Width, " " + confirm.Question, Tone.Selected);
+        else if (typing is not null)
+            DrawTyping(all, typing, sight, frame.Slot is not null);
+        else if (status.Length > 0)
+            message.PutFit(0, 0, message.Width, " " + (statusIsBad ? $"{sight.Glyphs.Stop} " : "") + status, statusIsBad ? Tone.Stop : Tone.Text);
+        DrawKeys(shell, keys, typing);
+    }
+
+    private static void DrawTop(ShellState shell, Area all, Sight sight)
+    {
+        all.Fill(0, 0, all.Width, Tone.Bar);
+        var saved = sight.ReadOnlyBecause is not null ? "reading only"
+            : sight.LastSaved is { } at ? string.Create(CultureInfo.InvariantCulture, $"saved {at:HH:mm}")
+            : shell.Open is null ? "" : "all saved";
+        var where = sight.Where.Length == 0 ? "" : $"  {Path.GetFileName(sight.Where)}";
+        var right = saved + where + " ";
+        var x = all.Put(1, 0, "TrimOut", Tone.Bar);
+        var left = (shell.Open is null ? "" : $"  {sight.House.Name}") + $"  {sight.Glyphs.Arrow} {shell.Screen.Title}";
+        all.PutFit(x, 0, Math.Max(0, all.Width - x - TextWidth.Of(right) - 1), left, Tone.Bar);
+        all.PutRight(0, right, Tone.Bar);
+    }
+
+    private static void DrawTyping(Area all, Typing typing, Sight sight, bool inPlace)
+    {
+        var entry = typing.Entry;
+        var line = all.Rows(all.Height - 2, 1);
+        line.Clear();
+        var word = typing.Refused is { } refused ? $"{sight.Glyphs.Stop} {refused}"
+            : entry.Echo?.Invoke(typing.Text, sight) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value
+            : entry.Hint;
+        var tone = typing.Refused is null ? Tone.Dim : Tone.Stop;
+        if (inPlace)
+        {
+            line.PutFit(0, 0, line.Width, $" {word}", tone);
+            return;
+        }
+        var field = all.Rows(all.Height - 3, 1);
+        field.Clear();
+        var x = field.Put(1, 0, TextWidth.Fit(entry.Label, field.Width / 2) + ": ", Tone.Strong);
+        field.PutFit(x, 0, field.Width - x - 1, typing.Text, Tone.Field);
+        field.PutSlot(x, 0, field.Width - x - 1);
+        line.PutFit(0, 0, line.Width, $" {word}", tone);
+    }
+
+    private static void DrawKeys(ShellState shell, Area keys, Typing? typing)
+    {
+        keys.Fill(0, 0, keys.Width, Tone.Bar);
+        IEnumerable<(string Key, string Name)> shown = typing is null
+            ? shell.Actions.Where(a => a.Action.OnBar).Select(a => (KeyNames.Shown(a.Action.Strokes[0]), a.Action.Name))
+            : TypingKeys(typing.Entry);
+        var x = 1;
+        var help = typing is null ? "? keys" : "";
+        foreach (var (key, name) in shown.Where(k => k.Key != "?"))
+        {
+            if (x + TextWidth.Of(key) + 1 + TextWidth.Of(name) > keys.Width - TextWidth.Of(help) - 2)
+                break;
+            x = keys.Put(x, 0, key, Tone.Key);
+            x = keys.Put(x, 0, " " + name + "  ", Tone.Bar);
+        }
+        keys.PutRight(0, help + " ", Tone.Key);
+    }
+
+    private static IEnumerable<(string, string)> TypingKeys(Entry entry)
+    {
+        yield return ("Enter", "take it");
+        if (entry.AcceptAndNext is not null)
+            yield return ("Tab", "take it, next");
+        if (entry.Options.Count > 0)
+            yield return ("Up/Down", "choose");
+        yield return ("Esc", "leave as it was");
+    }
+}

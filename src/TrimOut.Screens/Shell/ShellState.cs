@@ -1,0 +1,280 @@
+using System.Globalization;
+using TrimOut.Core.History;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Help;
+using TrimOut.Screens.HousePicker;
+using TrimOut.Screens.JobSheet;
+
+namespace TrimOut.Screens.Shell;
+
+/// <summary>Keeps the stack of screens, carries out what they ask, and draws the whole. Knows no terminal.</summary>
+internal sealed class ShellState
+{
+    private readonly IDesk _desk;
+    private readonly List<IScreen> _stack;
+    private Scribe? _scribe;
+    private Ask.Confirm? _confirm;
+    private string _status = "";
+    private bool _statusIsBad;
+
+    public ShellState(IDesk desk, Scribe? scribe, Look? look = null, Glyphs? glyphs = null)
+    {
+        _desk = desk;
+        _scribe = scribe;
+        Glyphs = glyphs ?? Glyphs.Drawn;
+        Look = look ?? Look.Named(desk.Look);
+        Sight = See();
+        _stack = [PickerScreen.At(desk)];
+        if (scribe is not null)
+            _stack.Add(JobSheetScreen.At(Sight));
+    }
+
+    public Glyphs Glyphs { get; }
+
+    public Look Look { get; private set; }
+
+    public Sight Sight { get; private set; }
+
+    public IScreen Screen => _stack[^1];
+
+    public Typing? Typing { get; private set; }
+
+    public bool Left { get; private set; }
+
+    /// <summary>The house that is open; null while the picker is all there is.</summary>
+    public Scribe? Open => _scribe;
+
+    /// <summary>Whether the screen changes with the clock alone.</summary>
+    public bool Ticks => Screen is ITicking { Ticking: true };
+
+    /// <summary>Every action that can be used now: the screen's own, then those that every screen has.</summary>
+    public IEnumerable<(IKeyAction Action, IScreen On)> Actions => Screen.Keys.Concat(CommonKeys.For(this)).Select(a => (a, Screen));
+
+    /// <summary>The clock went on.</summary>
+    public void Tick() => Sight = See();
+
+    public void Press(string stroke)
+    {
+        if (_confirm is { } confirm)
+        {
+            _confirm = null;
+            Status("");
+            if (stroke == confirm.Yes)
+                Apply(confirm.OnYes);
+            else
+                Status("Nothing was done.");
+            return;
+        }
+        if (Typing is not null)
+        {
+            PressTyping(stroke);
+            return;
+        }
+        Status("");
+        var action = Actions.Select(a => a.Action).FirstOrDefault(a => a.Strokes.Contains(stroke));
+        if (action is null)
+            Status($"{KeyNames.Shown(stroke)} does nothing here. ? shows the keys.");
+        else if (action.DisabledBecause(Screen, Sight) is { } why)
+            Status(why);
+        else
+            Apply(action.Press(Screen, Sight));
+    }
+
+    public void TextChanged(string text)
+    {
+        if (Typing is { } typing && typing.Text != text)
+            Typing = typing with { Text = text, Refused = typing.Entry.Echo?.Invoke(text, Sight) is { Ok: false } bad && text.Length > 0 ? bad.Reason : null };
+    }
+
+    public Frame Draw(int width, int height)
+    {
+        var frame = new Frame(width, height);
+        if (width < MinimumWidth || height < MinimumHeight)
+        {
+            frame.All.PutWrapped(0, 0, height, string.Create(CultureInfo.InvariantCulture,
+                $"TrimOut needs {MinimumWidth} x {MinimumHeight} characters. This window has {width} x {height}. Make it larger; nothing is lost."), Tone.Strong);
+            return frame;
+        }
+        ShellFrame.Draw(this, frame, _confirm, _status, _statusIsBad);
+        return frame;
+    }
+
+    public const int MinimumWidth = 80;
+    public const int MinimumHeight = 24;
+
+    private void PressTyping(string stroke)
+    {
+        var typing = Typing!;
+        switch (stroke)
+        {
+            case "esc":
+                Typing = null;
+                Status("Not changed.");
+                break;
+            case "enter" or "tab":
+                var accept = stroke == "tab" ? typing.Entry.AcceptAndNext ?? typing.Entry.Accept : typing.Entry.Accept;
+                var taken = accept(typing.Text, Sight);
+                if (!taken.Ok)
+                {
+                    Typing = typing with { Refused = taken.Reason };
+                    return;
+                }
+                Typing = null;
+                if (Apply(taken.Value) is { } refused)
+                    Typing = typing with { Refused = refused };
+                break;
+            case "up" or "down" when typing.Entry.Options.Count > 0:
+                var options = typing.Entry.Options;
+                var at = options.ToList().FindIndex(o => string.Equals(o.Shown, typing.Text, StringComparison.OrdinalIgnoreCase));
+                at = at < 0 ? (stroke == "down" ? 0 : options.Count - 1) : (at + (stroke == "down" ? 1 : options.Count - 1)) % options.Count;
+                Typing = typing with { Text = options[at].Shown, Refused = null };
+                break;
+        }
+    }
+
+    /// <summary>Carries out a turn; returns why a change was refused.</summary>
+    private string? Apply(Turn turn)
+    {
+        _stack[^1] = turn.Screen;
+        switch (turn.Ask)
+        {
+            case null:
+                return null;
+            case Ask.Say say:
+                Status(say.Text);
+                return null;
+            case Ask.Type type:
+                Typing = new Typing(type.Entry, type.Entry.Initial, null);
+                return null;
+            case Ask.Confirm confirm:
+                _confirm = confirm;
+                return null;
+            case Ask.Open open:
+                _stack.Add(open.Screen);
+                return null;
+            case Ask.Back:
+                return Back();
+            case Ask.Save save:
+                return Save(save);
+            case Ask.Look look:
+                _stack.Add(look.Make(_desk));
+                return null;
+            case Ask.Write write:
+                var written = _desk.Write(write.Paper, _scribe!, Sight.Today);
+                if (!written.Ok)
+                    return Refuse(written.Reason!);
+                Status($"Written: {string.Join(", ", written.Value)}");
+                return null;
+            case Ask.Enter enter:
+                return Enter(enter);
+            case Ask.Undo:
+                return AskUndo();
+            case Ask.Redo:
+                return AskRedo();
+            case Ask.Carry carry:
+                var carried = carry.What(_scribe!);
+                return carried.Ok ? Saved(carried.Value) : Refuse(carried.Reason!);
+            case Ask.NextLook:
+                Look = Look.Next;
+                _desk.Look = Look.Name;
+                Status($"Look: {Look.Name}.");
+                return null;
+            case Ask.Leave:
+                _confirm = new Ask.Confirm(_scribe is null ? "Leave TrimOut? q leaves, any other key stays." : "Leave TrimOut? All is saved. q leaves, any other key stays.", "q", new Turn(Screen, new Ask.LeaveNow()));
+                return null;
+            case Ask.LeaveNow:
+                Left = true;
+                return null;
+            case Ask.Help:
+                _stack.Add(HelpScreen.For(this));
+                return null;
+            case Ask.Section section:
+                _stack.RemoveRange(2, Math.Max(0, _stack.Count - 2));
+                if (section.Make(Sight) is { } other and not JobSheetScreen)
+                    _stack.Add(other);
+                _stack[^1] = _stack[^1].Fit(Sight);
+                return null;
+            case Ask.Action action:
+                Status("");
+                return action.What.DisabledBecause(Screen, Sight) is { } why ? Refuse(why) : Apply(action.What.Press(Screen, Sight));
+            default:
+                throw new InvalidOperationException($"Nobody carries out {turn.Ask.GetType().Name}.");
+        }
+    }
+
+    private string? Back()
+    {
+        if (_stack.Count == 1)
+        {
+            Status("This is the first screen. q leaves TrimOut.");
+            return null;
+        }
+        _stack.RemoveAt(_stack.Count - 1);
+        if (_stack.Count == 1 && _scribe is { } scribe)
+        {
+            _desk.Close(scribe);
+            _scribe = null;
+            Sight = See();
+            _stack[0] = PickerScreen.At(_desk);
+        }
+        _stack[^1] = _stack[^1].Fit(Sight);
+        return null;
+    }
+
+    private string? Save(Ask.Save save)
+    {
+        if (_scribe is null)
+            return Refuse("No house is open.");
+        var saved = save.Draft.Then(_scribe.Record);
+        if (!saved.Ok)
+            return Refuse(saved.Reason!);
+        return Saved(saved.Value, save.Then);
+    }
+
+    private string? Saved(Change change, Func<IScreen, Sight, Turn>? then = null)
+    {
+        Sight = See();
+        _stack[^1] = _stack[^1].Fit(Sight);
+        Status($"Saved: {change.What}");
+        return then is null ? null : Apply(then(Screen, Sight));
+    }
+
+    private string? Enter(Ask.Enter enter)
+    {
+        var opened = enter.How(_desk);
+        if (!opened.Ok)
+            return Refuse(opened.Reason!);
+        _scribe = opened.Value;
+        Sight = See();
+        _stack.RemoveRange(1, _stack.Count - 1);
+        _stack.Add(JobSheetScreen.At(Sight));
+        Status(Sight.ReadOnlyBecause is { } why ? $"Opened for reading only: {why}" : $"Opened {Sight.Where}");
+        return null;
+    }
+
+    private string? AskUndo()
+    {
+        if (Sight.UndoNext is not { } last)
+            return Refuse("There is nothing to undo on this laptop.");
+        _confirm = new Ask.Confirm($"Undo \"{last.What}\"? u undoes it, any other key leaves it.", "u", new Turn(Screen, new Ask.Carry(s => s.Undo())));
+        return null;
+    }
+
+    private string? AskRedo()
+    {
+        if (Sight.RedoNext is not { } undo)
+            return Refuse("There is nothing to redo.");
+        _confirm = new Ask.Confirm($"Redo what was undone (\"{undo.What}\")? U redoes it, any other key leaves it.", "U", new Turn(Screen, new Ask.Carry(s => s.Redo())));
+        return null;
+    }
+
+    private string Refuse(string why)
+    {
+        Status(why, bad: true);
+        return why;
+    }
+
+    private void Status(string text, bool bad = false) => (_status, _statusIsBad) = (text, bad);
+
+    private Sight See() => new(_scribe, _desk.Papers, _desk.Clock.GetLocalNow(), Glyphs);
+}

@@ -1,0 +1,68 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Screens.Frames;
+
+namespace TrimOut.Screens.Shell;
+
+/// <summary>What screens see: the house as it stands, what the checks say of it, and where it is kept. Never changes.</summary>
+internal sealed class Sight
+{
+    private readonly Lazy<CheckReport> _report;
+
+    public Sight(Scribe? scribe, IReadOnlyList<PaperChoice> papers, DateTimeOffset now, Glyphs glyphs)
+    {
+        Log = scribe?.Log ?? HouseLog.Empty;
+        House = Log.House;
+        Where = scribe?.Store.Where ?? "";
+        ReadOnlyBecause = scribe?.Store.ReadOnlyBecause;
+        LastSaved = scribe?.LastSaved;
+        By = scribe?.By ?? "";
+        UndoNext = scribe?.UndoNext;
+        RedoNext = scribe?.RedoNext;
+        Papers = papers;
+        Now = now;
+        Glyphs = glyphs;
+        _report = new(() => CheckReport.Of(House));
+    }
+
+    private Sight(Sight of, House house, CheckReport report)
+    {
+        (Log, House, Where, ReadOnlyBecause, LastSaved) = (of.Log, house, of.Where, of.ReadOnlyBecause, of.LastSaved);
+        (By, UndoNext, RedoNext, Papers, Now, Glyphs) = (of.By, of.UndoNext, of.RedoNext, of.Papers, of.Now, of.Glyphs);
+        _report = new(report);
+    }
+
+    public House House { get; }
+
+    public HouseLog Log { get; }
+
+    public CheckReport Report => _report.Value;
+
+    public string Where { get; }
+
+    public string? ReadOnlyBecause { get; }
+
+    public DateTimeOffset? LastSaved { get; }
+
+    public string By { get; }
+
+    public Change? UndoNext { get; }
+
+    public Change? RedoNext { get; }
+
+    public IReadOnlyList<PaperChoice> Papers { get; }
+
+    public DateOnly Today => DateOnly.FromDateTime(Now.DateTime);
+
+    public DateTimeOffset Now { get; }
+
+    public Glyphs Glyphs { get; }
+
+    /// <summary>The same with the house as a draft would leave it, for showing what is being typed.</summary>
+    public Sight With(Draft draft)
+    {
+        var house = HouseLog.Preview(House, draft);
+        return new Sight(this, house, CheckReport.Of(house));
+    }
+}

@@ -1,0 +1,76 @@
+using TrimOut.Core;
+using TrimOut.Core.History;
+
+namespace TrimOut.Screens.Shell;
+
+/// <summary>What comes of a key: the screen as it is now, and what is asked of the shell.</summary>
+internal sealed record Turn(IScreen Screen, Ask? Ask = null)
+{
+    public static Turn Say(IScreen screen, string text) => new(screen, new Ask.Say(text));
+
+    public static Turn Save(IScreen screen, Result<Draft> draft) => new(screen, new Ask.Save(draft));
+
+    public static Turn Open(IScreen screen, IScreen next) => new(screen, new Ask.Open(next));
+
+    public static Turn Type(IScreen screen, Entry entry) => new(screen, new Ask.Type(entry));
+}
+
+/// <summary>What a screen asks of the shell. Screens never change the house themselves.</summary>
+internal abstract record Ask
+{
+    private Ask() { }
+
+    /// <summary>A word in the status line.</summary>
+    public sealed record Say(string Text) : Ask;
+
+    /// <summary>A change to be saved; a refusal is shown. Afterwards the screen may go on.</summary>
+    public sealed record Save(Result<Draft> Draft, Func<IScreen, Sight, Turn>? Then = null) : Ask;
+
+    /// <summary>Another screen on top of this one.</summary>
+    public sealed record Open(IScreen Screen) : Ask;
+
+    /// <summary>One step back.</summary>
+    public sealed record Back : Ask;
+
+    /// <summary>A line of text from the user.</summary>
+    public sealed record Type(Entry Entry) : Ask;
+
+    /// <summary>A question that one key answers with yes, and any other with no.</summary>
+    public sealed record Confirm(string Question, string Yes, Turn OnYes) : Ask;
+
+    /// <summary>A screen that only the program can make, such as a paper to look at.</summary>
+    public sealed record Look(Func<IDesk, IScreen> Make) : Ask;
+
+    /// <summary>A paper to be written.</summary>
+    public sealed record Write(string Paper) : Ask;
+
+    /// <summary>A house to be opened or made, and then worked on.</summary>
+    public sealed record Enter(Func<IDesk, Result<Scribe>> How) : Ask;
+
+    /// <summary>The latest change taken back, after a look at it.</summary>
+    public sealed record Undo : Ask;
+
+    /// <summary>What was last taken back, brought back, after a look at it.</summary>
+    public sealed record Redo : Ask;
+
+    /// <summary>Something about the history itself, such as an undo that was looked at.</summary>
+    public sealed record Carry(Func<Scribe, Result<Change>> What) : Ask;
+
+    /// <summary>One of the main screens, in place of what lies above the job sheet.</summary>
+    public sealed record Section(Func<Sight, IScreen> Make) : Ask;
+
+    /// <summary>An action that was found by its name.</summary>
+    public sealed record Action(IKeyAction What) : Ask;
+
+    /// <summary>The next look.</summary>
+    public sealed record NextLook : Ask;
+
+    /// <summary>An end, after a question.</summary>
+    public sealed record Leave : Ask;
+
+    /// <summary>An end.</summary>
+    public sealed record LeaveNow : Ask;
+
+    /// <summary>The keys of this screen.</summary>
+    public sealed record Help : Ask;
+}

@@ -1,0 +1,19 @@
+using TrimOut.Screens.Frames;
+
+namespace TrimOut.Screens.Terminal;
+
+/// <summary>Which signs the terminal can be trusted with.</summary>
+internal static class TerminalSigns
+{
+    private static readonly string[] Locale = ["LC_ALL", "LC_CTYPE", "LANG"];
+
+    /// <summary>Drawn signs in a UTF-8 locale on a terminal that has them, else plain ASCII.</summary>
+    public static Glyphs Best() => Best(Environment.GetEnvironmentVariable);
+
+    internal static Glyphs Best(Func<string, string?> variable)
+    {
+        var locale = Locale.Select(variable).FirstOrDefault(v => !string.IsNullOrEmpty(v)) ?? "";
+        var utf8 = locale.Contains("UTF-8", StringComparison.OrdinalIgnoreCase) || locale.Contains("utf8", StringComparison.OrdinalIgnoreCase);
+        return utf8 && variable("TERM") is not ("linux" or "dumb" or "vt100") ? Glyphs.Drawn : Glyphs.Ascii;
+    }
+}

@@ -1,0 +1,43 @@
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Screens.Walk;
+
+/// <summary>Who walks through a phase, and in which order.</summary>
+internal static class WalkOrder
+{
+    /// <summary>Units in walking order, then the house; panels before them, since nothing is landed before its panel is there.</summary>
+    public static IReadOnlyList<Subject> Subjects(House house, Phase phase) =>
+        [.. Progress.Walkers(house).Where(s => StepList.Of(phase, s).Any()).OrderBy(s => s is Panel ? 0 : 1)];
+
+    public static Step? FirstOpen(Subject subject, Phase phase) =>
+        StepList.Of(phase, subject).FirstOrDefault(s => subject.MarkOf(s) is null) ?? StepList.Of(phase, subject).FirstOrDefault();
+
+    /// <summary>After a step: the next open step of the same subject, else the first open step of the next subject that has one.</summary>
+    public static (string? Subject, string? Step) After(House house, Phase phase, string? subjectId)
+    {
+        var subjects = Subjects(house, phase);
+        var at = Math.Max(0, subjects.ToList().FindIndex(s => s.Id == subjectId));
+        for (var by = 0; by < subjects.Count; by++)
+        {
+            var subject = subjects[(at + by) % subjects.Count];
+            if (StepList.Of(phase, subject).FirstOrDefault(s => subject.MarkOf(s) is null) is { } open)
+                return (subject.Id, open.Id);
+        }
+        return (subjectId, null);
+    }
+
+    /// <summary>The next subject that has the same step still open; where there is none, the place stays.</summary>
+    public static (string? Subject, string? Step) SameStep(House house, Phase phase, string? subjectId, string stepId)
+    {
+        var subjects = Subjects(house, phase);
+        var at = Math.Max(0, subjects.ToList().FindIndex(s => s.Id == subjectId));
+        for (var by = 1; by < subjects.Count; by++)
+        {
+            var subject = subjects[(at + by) % subjects.Count];
+            if (StepList.Of(phase, subject).Any(s => s.Id == stepId && subject.MarkOf(s) is null))
+                return (subject.Id, stepId);
+        }
+        return (subjectId, stepId);
+    }
+}

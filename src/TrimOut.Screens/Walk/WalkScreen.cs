@@ -1,0 +1,131 @@
+using System.Globalization;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Screens.Drawings;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.Walk;
+
+/// <summary>The guided run through one phase: subject after subject, step after step, with the evidence that each asks for.</summary>
+internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId, DateTimeOffset? HoldSince) : IScreen, ITicking
+{
+    public string Title => $"Walk: {Phase.Full()}";
+
+    public IReadOnlyList<IKeyAction> Keys => WalkKeys.All;
+
+    public bool Ticking => HoldSince is not null;
+
+    /// <summary>At the first thing left to do in the earliest phase that has any.</summary>
+    public static WalkScreen At(Sight sight) =>
+        At(sight, PhaseNames.All.FirstOrDefault(p => !Progress.Of(sight.House, p).Complete, Phase.Handover), null);
+
+    public static WalkScreen At(Sight sight, Phase phase, string? subjectId)
+    {
+        var subjects = WalkOrder.Subjects(sight.House, phase);
+        var subject = subjects.FirstOrDefault(s => s.Id == subjectId) ?? subjects.FirstOrDefault(s => !Progress.Of(s, phase).Complete) ?? subjects.FirstOrDefault();
+        return new WalkScreen(phase, subject?.Id, subject is null ? null : WalkOrder.FirstOpen(subject, phase)?.Id, null);
+    }
+
+    public Subject? Subject(Sight sight) => WalkOrder.Subjects(sight.House, Phase).FirstOrDefault(s => s.Id == SubjectId);
+
+    public Step? Step(Sight sight) => Subject(sight) is { } subject ? StepList.Of(Phase, subject).FirstOrDefault(s => s.Id == StepId) ?? StepList.Of(Phase, subject).FirstOrDefault() : null;
+
+    public IScreen Fit(Sight sight) => Subject(sight) is null ? At(sight, Phase, null) : this;
+
+    public void Draw(Area area, Sight sight, Typing? typing)
+    {
+        var subjects = WalkOrder.Subjects(sight.House, Phase);
+        if (subjects.Count == 0)
+        {
+            area.PutWrapped(2, 1, 3, "Nothing walks through this phase yet. Add windows on the job sheet (1) with n.", Tone.Strong);
+            return;
+        }
+        var left = Math.Min(26, area.Width / 3);
+        DrawSubjects(area.Part(0, 0, left, area.Height), subjects, sight);
+        for (var y = 0; y < area.Height; y++)
+            area.Put(left, y, sight.Glyphs.Down, Tone.Dim);
+        var main = area.Part(left + 2, 0, area.Width - left - 2, area.Height);
+        if (Subject(sight) is { } subject)
+            DrawSubject(main, subject, sight, typing);
+    }
+
+    private void DrawSubjects(Area area, IReadOnlyList<Subject> subjects, Sight sight)
+    {
+        var sum = subjects.Aggregate(default(Progress), (p, s) => p + Progress.Of(s, Phase));
+        area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $" {Phase.Full()} {sum.Done}/{sum.Total}"), Tone.Heading);
+        var height = area.Height - 1;
+        var selected = subjects.ToList().FindIndex(s => s.Id == SubjectId);
+        var top = Paging.Top(selected, height);
+        for (var y = 0; y < height && top + y < subjects.Count; y++)
+        {
+            var subject = subjects[top + y];
+            var tone = top + y == selected ? Tone.Selected : Tone.Text;
+            var marks = string.Concat(StepList.Of(Phase, subject).Select(s => subject.MarkOf(s) is null ? sight.Glyphs.Nothing : sight.Glyphs.Done));
+            area.PutFit(0, y + 1, area.Width, $" {subject.Name}", tone);
+            area.Put(Math.Max(8, area.Width - TextWidth.Of(marks) - 1), y + 1, marks, tone);
+        }
+    }
+
+    private void DrawSubject(Area area, Subject subject, Sight sight, Typing? typing)
+    {
+        var what = subject is Unit unit ? $"{unit.Kind?.Name ?? "no kind yet"}, {unit.Window.Room?.Name ?? "no room yet"}{Reach(unit)}" : subject is Panel ? "panel" : "house";
+        var x = area.Put(0, 0, subject.Name, Tone.Strong);
+        area.PutFit(x, 0, area.Width - x, "  " + what, Tone.Dim);
+        var y = 2;
+        foreach (var step in StepList.Of(Phase, subject))
+        {
+            if (y >= area.Height)
+                return;
+            var current = step.Id == Step(sight)?.Id;
+            var mark = subject.MarkOf(step);
+            area.PutFit(0, y, area.Width, $" {(mark is null ? sight.Glyphs.Nothing : sight.Glyphs.Done)} {step.Label}{(mark?.NotNeededBecause is { } why ? $" (not needed: {why})" : "")}", current ? Tone.Selected : mark is null ? Tone.Text : Tone.Good);
+            y++;
+            if (current)
+                y = DrawStep(area, y, subject, step, sight, typing);
+        }
+        y++;
+        if (HoldSince is { } since)
+        {
+            HoldTimer.Draw(area.Rows(y, area.Height - y), subject, Phase, sight.Now - since);
+            return;
+        }
+        if (subject is not Unit of)
+            return;
+        foreach (var finding in sight.Report.About(of).Where(f => f.Open).OrderBy(f => f.Check.Phase != Phase).Take(3))
+        {
+            if (y < area.Height)
+                y = UnitCard.Put(area, y, finding, sight);
+        }
+        if (area.Height - y > 8)
+            WindowDrawing.Draw(area.Rows(y + 1, Math.Min(16, area.Height - y - 1)), of, sight.Glyphs);
+    }
+
+    private static int DrawStep(Area area, int y, Subject subject, Step step, Sight sight, Typing? typing)
+    {
+        y = area.PutWrapped(4, y, 3, step.Cue, Tone.Dim);
+        if (subject is Unit unit && HoldTimer.CueOf(unit, step.Phase) is { } cue)
+            y = area.PutWrapped(4, y, 3, cue, Tone.Note);
+        foreach (var fact in step.Evidence)
+        {
+            var holder = Progress.Holder(subject, fact);
+            var shown = holder is null ? "" : fact.ShowOf(holder, sight.House);
+            area.PutFit(4, y, 22, fact.Label, Tone.Text);
+            if (holder is not null && typing?.Entry.InPlace == $"{holder.Id}/{fact.Name}")
+            {
+                area.PutFit(27, y, area.Width - 27, typing.Text, Tone.Field);
+                area.PutSlot(27, y, area.Width - 27);
+            }
+            else
+            {
+                area.PutFit(27, y, area.Width - 27, shown.Length == 0 ? "missing" : shown, shown.Length == 0 ? Tone.Caution : Tone.Strong);
+            }
+            y++;
+        }
+        if (step.AlsoMissing(subject) is { } more)
+            area.PutFit(4, y++, area.Width - 4, $"missing: {more}", Tone.Caution);
+        return y;
+    }
+
+    private static string Reach(Unit unit) => unit.Window.Reach is { } reach and not Core.Facts.Reach.Floor ? $", from a {KebabCase.Of(reach)}" : "";
+}
