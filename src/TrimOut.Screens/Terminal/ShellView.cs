@@ -17,6 +17,7 @@ internal sealed class ShellView : Runnable
     private Frame? _shown;
     private Look? _shownLook;
     private Frame? _next;
+    private Slot? _placed;
     private bool _syncing;
     private object? _beat;
 
@@ -102,6 +103,9 @@ internal sealed class ShellView : Runnable
             _shown = null;
         _shownLook = _shell.Look;
         PlaceField(_next.Slot);
+        // The library wipes the whole screen before the next draw when any view was moved.
+        if (App?.ClearScreenNextIteration == true)
+            _shown = null;
         SetNeedsDraw();
         KeepBeat();
     }
@@ -130,7 +134,9 @@ internal sealed class ShellView : Runnable
             _field.ClearAllSelection();
             _field.MoveEnd();
         }
-        (_field.X, _field.Y, _field.Width) = (at.X, at.Y, at.Width);
+        if (_placed != at)
+            (_field.X, _field.Y, _field.Width) = (at.X, at.Y, at.Width);
+        _placed = at;
         _field.Visible = true;
         _field.SetFocus();
         _field.SetNeedsDraw();

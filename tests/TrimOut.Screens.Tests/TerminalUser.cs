@@ -1,0 +1,103 @@
+using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
+using Terminal.Gui.Input;
+using Terminal.Gui.Testing;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+using TrimOut.Screens.Terminal;
+
+namespace TrimOut.Screens.Tests;
+
+/// <summary>Somebody at a headless terminal: presses keys, types, and reads the screen.</summary>
+internal sealed class TerminalUser : IDisposable
+{
+    private readonly IApplication _app;
+    private readonly ShellView _view;
+
+    public TerminalUser(IDesk desk, Scribe? scribe = null, int width = 80, int height = 24)
+    {
+        _app = Application.Create();
+        _app.Init(DriverRegistry.Names.ANSI);
+        _app.Driver!.SetScreenSize(width, height);
+        Shell = new ShellState(desk, scribe, null, Glyphs.Drawn);
+        _view = new ShellView(Shell);
+        _app.Begin(_view);
+        _view.Listen(_app);
+        _app.LayoutAndDraw();
+    }
+
+    public ShellState Shell { get; }
+
+    public House House => Shell.Sight.House;
+
+    /// <summary>What stands on the terminal.</summary>
+    public string Screen => string.Join('\n', _app.Driver!.ToString()!.Split('\n').Select(l => l.TrimEnd()));
+
+    public string Status => Screen.Split('\n')[^2] is { Length: > 0 } line ? line.Trim() : Screen.Split('\n')[^3].Trim();
+
+    public TerminalUser Press(params string[] keys)
+    {
+        foreach (var key in keys)
+        {
+            _app.InjectKey(KeyOf(key));
+            _app.LayoutAndDraw();
+        }
+        return this;
+    }
+
+    /// <summary>Types text into the field that is open, in place of what stands there, and takes it.</summary>
+    public TerminalUser Type(string text) => Write(text).Press("enter");
+
+    /// <summary>Types text into the field that is open, in place of what stands there.</summary>
+    public TerminalUser Write(string text)
+    {
+        Assert.True(Shell.Typing is not null, $"Nothing asks for \"{text}\":\n{Screen}");
+        Press("end");
+        for (var left = Shell.Typing!.Text.Length; left > 0; left--)
+            Press("backspace");
+        foreach (var rune in text.EnumerateRunes())
+            _app.InjectKey(new Key(rune.ToString()[0]));
+        _app.LayoutAndDraw();
+        return this;
+    }
+
+    public TerminalUser Sees(string text)
+    {
+        Assert.Contains(text, Screen, StringComparison.Ordinal);
+        return this;
+    }
+
+    public TerminalUser DoesNotSee(string text)
+    {
+        Assert.DoesNotContain(text, Screen, StringComparison.Ordinal);
+        return this;
+    }
+
+    public void Dispose()
+    {
+        _view.Dispose();
+        _app.Dispose();
+    }
+
+    private static Key KeyOf(string stroke) => stroke switch
+    {
+        "enter" => Key.Enter,
+        "space" => Key.Space,
+        "esc" => Key.Esc,
+        "tab" => Key.Tab,
+        "backspace" => Key.Backspace,
+        "delete" => Key.Delete,
+        "home" => Key.Home,
+        "end" => Key.End,
+        "pageup" => Key.PageUp,
+        "pagedown" => Key.PageDown,
+        "up" => Key.CursorUp,
+        "down" => Key.CursorDown,
+        "left" => Key.CursorLeft,
+        "right" => Key.CursorRight,
+        _ when stroke.StartsWith("ctrl+", StringComparison.Ordinal) => new Key(stroke[5]).WithCtrl,
+        _ => new Key(stroke[0]),
+    };
+}

@@ -1,0 +1,43 @@
+using TrimOut.Core;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Screens.Shell;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests;
+
+/// <summary>A desk that keeps everything in memory.</summary>
+internal sealed class TestDesk(TimeProvider clock) : IDesk
+{
+    public List<string> Written { get; } = [];
+
+    public TimeProvider Clock => clock;
+
+    public IReadOnlyList<HouseChoice> Houses { get; set; } = [new("samples/corner", "Corner house", true, "A sample job.")];
+
+    public string? Look { get; set; }
+
+    public Result<Scribe> Open(string path) => path == "samples/corner" ? Begin("Corner house", DisplayUnits.Inches) : new Refusal($"{path} is no house file.");
+
+    public Result<Scribe> Create(string name, DisplayUnits units) => Begin(name, units);
+
+    public void Close(Scribe scribe) { }
+
+    public IReadOnlyList<PaperChoice> Papers { get; } = [new("binder", "Owner's binder", "the owner")];
+
+    public string Preview(string paper, House house, DateOnly date) => $"# {house.Name}\n\n{house.Units.Length} units.\n";
+
+    public Result<IReadOnlyList<string>> Write(string paper, Scribe scribe, DateOnly date)
+    {
+        Written.Add(paper);
+        return new List<string> { $"{paper}.md", $"{paper}.html" };
+    }
+
+    private Result<Scribe> Begin(string name, DisplayUnits units)
+    {
+        var scribe = new Scribe(new MemoryStore(), clock, "Ash");
+        return NewHouse.Begin(name, units).Then(scribe.Record).Then<Scribe>(_ => scribe);
+    }
+}
