@@ -29,19 +29,30 @@ public static class AddItems
     {
         if (Tags.Refuse(house, stored) is { } taken)
             return taken;
-        var draft = new Draft($"New window {stored}").New(ItemKind.Window, House.RootId, out var window)
-            .PutStored(window, WindowFacts.Tag.Name, stored)
+        return new Draft($"New window {stored}").WithWindow(stored, room, out _, out _);
+    });
+
+    /// <summary>Adds a window with one unit and its home run to a draft.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="tag">Its tag in the stored form, known to be free.</param>
+    /// <param name="room">Its room's id, which may be one of this draft; null when not known yet.</param>
+    /// <param name="window">The stand-in for the window's id.</param>
+    /// <param name="unit">The stand-in for the unit's id.</param>
+    public static Draft WithWindow(this Draft draft, string tag, string? room, out string window, out string unit)
+    {
+        draft = draft.New(ItemKind.Window, House.RootId, out window)
+            .PutStored(window, WindowFacts.Tag.Name, tag)
             .Put(window, WindowFacts.Covered, YesNo.Yes);
         if (room is not null)
             draft = draft.Put(window, WindowFacts.Room, new ItemRef(room));
-        return WithUnit(draft, window, 1);
-    });
+        return WithUnit(draft, window, 1, out unit);
+    }
 
     /// <summary>One more unit in a window, with its home run.</summary>
     public static Result<Draft> Unit(House house, string windowId) => house.FindWindow(windowId) is not { } window
         ? new Refusal("That window is not in the house.")
         : window.Units.Length >= 9 ? new Refusal($"{window.Tag} has nine units already.")
-        : WithUnit(new Draft($"One more unit in {window.Tag}"), window.Id, window.Units.Select(u => u.Position ?? 0).DefaultIfEmpty().Max() + 1);
+        : WithUnit(new Draft($"One more unit in {window.Tag}"), window.Id, window.Units.Select(u => u.Position ?? 0).DefaultIfEmpty().Max() + 1, out _);
 
     /// <summary>One more leg of a home run.</summary>
     public static Draft Leg(HomeRun run) => new Draft($"One more leg of {run.Name}").New(ItemKind.Leg, run.Id, out _);
@@ -69,8 +80,8 @@ public static class AddItems
         remote.Presets.Any(p => string.Equals(p.Name, stored, StringComparison.OrdinalIgnoreCase)) ? new Refusal($"{remote.Name} has a preset {stored} already.")
         : new Draft($"New preset {stored} on {remote.Name}").New(ItemKind.Preset, remote.Id, out var id).PutStored(id, PresetFacts.Name.Name, stored));
 
-    private static Draft WithUnit(Draft draft, string window, int position) => draft
-        .New(ItemKind.Unit, window, out var unit)
+    private static Draft WithUnit(Draft draft, string window, int position, out string unit) => draft
+        .New(ItemKind.Unit, window, out unit)
         .Put(unit, UnitFacts.Position, position)
         .New(ItemKind.Run, unit, out _);
 

@@ -62,6 +62,14 @@ public static class ChangeJson
         }
     }
 
+    /// <summary>The version of the form that a line is in; 0 when it does not say.</summary>
+    public static int VersionOf(string line)
+    {
+        const string start = "{\"v\":";
+        var end = line.StartsWith(start, StringComparison.Ordinal) ? line.IndexOf(',', StringComparison.Ordinal) : -1;
+        return end > 0 && int.TryParse(line.AsSpan(start.Length, end - start.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var version) ? version : 0;
+    }
+
     private static void Write(Utf8JsonWriter json, Edit edit)
     {
         switch (edit)

@@ -31,4 +31,10 @@ public sealed class HouseStoreException : Exception
 
     /// <summary>With a message for the user, and what lies behind it.</summary>
     public HouseStoreException(string message, Exception inner) : base(message, inner) { }
+
+    /// <summary>With what sort of thing is wrong, and a message for the user.</summary>
+    public HouseStoreException(StoreFault fault, string message, Exception? inner = null) : base(message, inner) => Fault = fault;
+
+    /// <summary>What sort of thing is wrong.</summary>
+    public StoreFault Fault { get; }
 }

@@ -1,0 +1,37 @@
+using System.Globalization;
+using TrimOut.Core.History;
+
+namespace TrimOut.HouseFile.Durable;
+
+/// <summary>Reads the changes out of sound entries.</summary>
+internal static class EntryReader
+{
+    /// <summary>The changes, and how many of them only a newer program can read.</summary>
+    public static (IReadOnlyList<Change> Changes, int Newer) Changes(HouseFileNames names, Sound sound)
+    {
+        var changes = new List<Change>(sound.Entries.Count);
+        var newer = 0;
+        foreach (var entry in sound.Entries)
+        {
+            if (ChangeJson.VersionOf(entry.Json) > ChangeJson.Version)
+            {
+                newer++;
+                continue;
+            }
+            var read = ChangeJson.Read(entry.Json);
+            if (!read.Ok)
+                throw Faults.Damaged(names.Main, string.Create(CultureInfo.InvariantCulture, $"entry {entry.Number}: {read.Reason}"));
+            changes.Add(read.Value);
+        }
+        return (changes, newer);
+    }
+
+    /// <summary>Why a house that a newer program wrote can't be saved here.</summary>
+    public static string NewerBecause(int unread) => unread == 0
+        ? "it was written by a newer TrimOut. Bring this one up to date to work on it."
+        : string.Create(CultureInfo.InvariantCulture, $"it was written by a newer TrimOut, and {unread} of its changes can't be read here. Bring this one up to date to work on it.");
+
+    /// <summary>What to say of a save that never ended.</summary>
+    public static string? RemarkOn(Sound sound, HouseFileNames names, DateTimeOffset now) => sound.Unread == 0 ? null : string.Create(CultureInfo.InvariantCulture,
+        $"The program or the power stopped in the middle of a save: {sound.Unread} bytes after change {sound.Entries.Count} could not be read. Look at the last thing that you typed. The bytes are kept in {names.Unread(now)}.");
+}

@@ -1,0 +1,58 @@
+using TrimOut.Core.History;
+
+namespace TrimOut.HouseFile.Durable;
+
+/// <summary>Writes a house file anew beside itself and renames it into place: whatever happens, either the old or the new one is there, whole.</summary>
+internal static class FileWriter
+{
+    /// <summary>Writes a file with these contents.</summary>
+    /// <returns>Its last page.</returns>
+    public static Trailer Write(Surroundings here, HouseFileNames names, ReadOnlySpan<byte> database, Trailer trailer)
+    {
+        using (var file = here.Files.Create(names.Next, like: names.Main))
+        {
+            trailer = trailer with { Sha256 = Trailer.Hash(database), Born = here.Files.BirthOf(names.Next) ?? "" };
+            file.Write(0, database);
+            file.Write(database.Length, trailer.ToPage());
+            file.FlushToDisk();
+        }
+        here.Files.Rename(names.Next, names.Main);
+        here.Files.FlushFolderOf(names.Main);
+        return trailer;
+    }
+
+    /// <summary>Says in the file that a journal goes on from it.</summary>
+    public static Trailer Mark(Surroundings here, HouseFileNames names, Trailer trailer, string journal)
+    {
+        var file = Unchanged(here, names, trailer);
+        return Write(here, names, file.AsSpan(0, file.Length - Trailer.Size), trailer with { Journal = journal });
+    }
+
+    /// <summary>Takes the journal's entries into the file, and only then takes the journal away.</summary>
+    /// <param name="here">The disk and the clock.</param>
+    /// <param name="names">The files.</param>
+    /// <param name="trailer">The file's last page.</param>
+    /// <param name="late">The journal's entries.</param>
+    /// <param name="keepJournal">Whether the journal has bytes that could not be read: then it is kept under another name.</param>
+    public static Trailer Fold(Surroundings here, HouseFileNames names, Trailer trailer, IReadOnlyList<(Entry Entry, Change Change)> late, bool keepJournal = false)
+    {
+        var file = Unchanged(here, names, trailer);
+        var database = file.AsSpan(0, file.Length - Trailer.Size);
+        var folded = trailer with { Count = trailer.Count + late.Count, Seal = late.Count == 0 ? trailer.Seal : late[^1].Entry.Seal, Journal = null };
+        folded = Write(here, names, late.Count == 0 ? database : EntryTable.With(database, late), folded);
+        if (keepJournal)
+            here.Files.Rename(names.Journal, names.Unread(here.Clock.GetUtcNow()));
+        else
+            here.Files.Delete(names.Journal);
+        return folded;
+    }
+
+    private static byte[] Unchanged(Surroundings here, HouseFileNames names, Trailer trailer)
+    {
+        var file = here.Files.Read(names.Main);
+        var found = Sound.CheckFile(names, file);
+        return found.Seal == trailer.Seal && found.Count == trailer.Count && found.House == trailer.House && found.Journal == trailer.Journal
+            ? file
+            : throw new HouseStoreException(StoreFault.Disk, $"Not saved: {names.Main} was changed by another program since it was opened. Save a copy somewhere else, and merge the two.");
+    }
+}

@@ -1,0 +1,42 @@
+using TrimOut.Core.History;
+
+namespace TrimOut.HouseFile;
+
+/// <summary>Puts the system's errors into the user's words.</summary>
+internal static class Faults
+{
+    private const int NoSpaceOnUnix = 28;
+    private const int NoQuotaOnUnix = 122;
+    private const int NoSpaceOnWindows = 0x70;
+
+    /// <summary>Whether it is the disk's doing rather than ours.</summary>
+    public static bool OfDisk(Exception failed) => failed is IOException or UnauthorizedAccessException;
+
+    /// <summary>What a save ran into.</summary>
+    public static HouseStoreException Saving(string path, Exception failed) => failed switch
+    {
+        UnauthorizedAccessException => new(StoreFault.NoRights, $"Not saved: there is no right to write {path}. Save a copy somewhere else.", failed),
+        IOException io when IsFull(io) => new(StoreFault.Disk, $"Not saved: the disk that {path} is on is full. Make room and try again, or save a copy somewhere else.", failed),
+        DirectoryNotFoundException or FileNotFoundException => new(StoreFault.NotThere, $"Not saved: {path} is gone. If it was on a stick, put it back and open the house again, or save a copy somewhere else.", failed),
+        _ => new(StoreFault.Disk, $"Not saved: {path} can't be written ({failed.Message}). Save a copy somewhere else.", failed),
+    };
+
+    /// <summary>What opening ran into.</summary>
+    public static HouseStoreException Opening(string path, Exception failed) => failed switch
+    {
+        UnauthorizedAccessException => new(StoreFault.NoRights, $"There is no right to read {path}.", failed),
+        DirectoryNotFoundException or FileNotFoundException => NotThere(path),
+        _ => new(StoreFault.Disk, $"{path} can't be read: {failed.Message}", failed),
+    };
+
+    /// <summary>There is no such house file.</summary>
+    public static HouseStoreException NotThere(string path) => new(StoreFault.NotThere, $"There is no house file {path}. To begin one: trimout new {path}");
+
+    /// <summary>It is damaged.</summary>
+    public static HouseStoreException Damaged(string path, string what) =>
+        new(StoreFault.Damaged, $"{path} is damaged: {what} Nothing was changed. To bring what is sound into a new file: trimout rescue {path}");
+
+    private static bool IsFull(IOException failed) => OperatingSystem.IsWindows()
+        ? (failed.HResult & 0xffff) == NoSpaceOnWindows
+        : failed.HResult is NoSpaceOnUnix or NoQuotaOnUnix;
+}

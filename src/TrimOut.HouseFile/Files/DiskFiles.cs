@@ -1,0 +1,87 @@
+using System.Globalization;
+using Microsoft.Win32.SafeHandles;
+
+namespace TrimOut.HouseFile.Files;
+
+/// <summary>The real disk.</summary>
+internal sealed class DiskFiles : IFileLayer
+{
+    private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+
+    public static DiskFiles Instance { get; } = new();
+
+    public bool Exists(string path) => File.Exists(path);
+
+    public byte[] Read(string path) => File.ReadAllBytes(path);
+
+    public IOpenFile Create(string path, string? like = null)
+    {
+        File.Delete(path);
+        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.ReadWrite, Share = FileShare.Read | FileShare.Delete, BufferSize = 0 };
+        if (!OperatingSystem.IsWindows())
+            options.UnixCreateMode = like is not null && File.Exists(like) ? File.GetUnixFileMode(like) & (UnixFileMode)0b110_110_110 : OwnerOnly;
+        return new DiskFile(new FileStream(path, options));
+    }
+
+    public void Rename(string from, string to) => File.Move(from, to, overwrite: true);
+
+    public void Delete(string path) => File.Delete(path);
+
+    public void FlushFolderOf(string path) => FolderFlush.Of(Path.GetDirectoryName(Path.GetFullPath(path))!);
+
+    public string? BirthOf(string path) => Birth(File.GetCreationTimeUtc(path));
+
+    public string? ReadOnlyBecause(string path)
+    {
+        if (File.Exists(path) && File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly))
+            return $"{path} is marked read-only.";
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        return !OperatingSystem.IsWindows() && Directory.Exists(folder) && File.GetAttributes(folder).HasFlag(FileAttributes.ReadOnly)
+            ? $"the folder {folder} is read-only."
+            : null;
+    }
+
+    public IDisposable? TryHold(string path)
+    {
+        for (var attempt = 0; attempt < 10; attempt++)
+        {
+            try
+            {
+                var options = new FileStreamOptions { Mode = FileMode.OpenOrCreate, Access = FileAccess.ReadWrite, Share = FileShare.None, Options = FileOptions.DeleteOnClose };
+                if (!OperatingSystem.IsWindows())
+                    options.UnixCreateMode = OwnerOnly;
+                var held = new FileStream(path, options);
+                if (StillNamed(held.SafeFileHandle, path))
+                    return held;
+                held.Dispose();
+            }
+            catch (IOException shared) when (IsSharing(shared))
+            {
+                return null;
+            }
+        }
+        return null;
+    }
+
+    /// <summary>Whether the held file is the one of that name: its last holder may have taken the name away between our opening and our holding it.</summary>
+    private static bool StillNamed(SafeFileHandle held, string path) =>
+        OperatingSystem.IsWindows() || (File.Exists(path) && File.GetCreationTimeUtc(held) == File.GetCreationTimeUtc(path));
+
+    private static bool IsSharing(IOException failed) =>
+        OperatingSystem.IsWindows() ? (failed.HResult & 0xffff) is 32 or 33 : failed.HResult is 11 or 35;
+
+    private static string Birth(DateTime utc) => utc.ToString("yyyy-MM-dd'T'HH:mm:ss.fffffff'Z'", CultureInfo.InvariantCulture);
+
+    private sealed class DiskFile(FileStream stream) : IOpenFile
+    {
+        public long Length => RandomAccess.GetLength(stream.SafeFileHandle);
+
+        public void Write(long at, ReadOnlySpan<byte> bytes) => RandomAccess.Write(stream.SafeFileHandle, bytes, at);
+
+        public void Cut(long length) => RandomAccess.SetLength(stream.SafeFileHandle, length);
+
+        public void FlushToDisk() => RandomAccess.FlushToDisk(stream.SafeFileHandle);
+
+        public void Dispose() => stream.Dispose();
+    }
+}

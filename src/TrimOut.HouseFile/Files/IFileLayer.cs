@@ -1,0 +1,48 @@
+namespace TrimOut.HouseFile.Files;
+
+/// <summary>The few things that a house file asks of a disk. All that must last goes through here, so that a test can record it and rebuild what a crash would have left.</summary>
+internal interface IFileLayer
+{
+    /// <summary>Whether there is a file of that name.</summary>
+    bool Exists(string path);
+
+    /// <summary>All bytes of a file.</summary>
+    byte[] Read(string path);
+
+    /// <summary>A new file that only its owner may read, or that may be read by those who could read <paramref name="like"/>; a leftover of that name goes.</summary>
+    IOpenFile Create(string path, string? like = null);
+
+    /// <summary>Renames a file, over another where there is one.</summary>
+    void Rename(string from, string to);
+
+    /// <summary>Deletes a file where there is one.</summary>
+    void Delete(string path);
+
+    /// <summary>Brings the names in a file's folder to the disk.</summary>
+    void FlushFolderOf(string path);
+
+    /// <summary>When the file of that name was made, as its disk keeps it: a copy has another birth. Null where the disk does not know.</summary>
+    string? BirthOf(string path);
+
+    /// <summary>Why a file can't be replaced, where that can be told beforehand.</summary>
+    string? ReadOnlyBecause(string path);
+
+    /// <summary>Holds a name for as long as this program lives; null when another one holds it.</summary>
+    IDisposable? TryHold(string path);
+}
+
+/// <summary>A file that is being written.</summary>
+internal interface IOpenFile : IDisposable
+{
+    /// <summary>Its length in bytes.</summary>
+    long Length { get; }
+
+    /// <summary>Writes at a place.</summary>
+    void Write(long at, ReadOnlySpan<byte> bytes);
+
+    /// <summary>Cuts it to a length.</summary>
+    void Cut(long length);
+
+    /// <summary>Returns when everything written is on the disk.</summary>
+    void FlushToDisk();
+}

@@ -1,0 +1,28 @@
+using System.Globalization;
+
+namespace TrimOut.HouseFile;
+
+/// <summary>The files of one house: the house file itself, and what stands beside it while it is open.</summary>
+internal sealed record HouseFileNames(string Main)
+{
+    /// <summary>The ending of a house file's name.</summary>
+    public const string Ending = ".trimout";
+
+    /// <summary>The house file being written anew.</summary>
+    public string Next => Main + ".new";
+
+    /// <summary>The changes since the house file was last written.</summary>
+    public string Journal => Main + ".journal";
+
+    /// <summary>A journal being begun.</summary>
+    public string JournalNext => Main + ".journal.new";
+
+    /// <summary>Held by the program that has the house open.</summary>
+    public string Lock => Main + ".lock";
+
+    /// <summary>Says who that is.</summary>
+    public string InUse => Main + ".in-use";
+
+    /// <summary>A journal with bytes that could not be read, kept.</summary>
+    public string Unread(DateTimeOffset now) => $"{Main}.unread-{now.UtcDateTime.ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}";
+}

@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using TrimOut.Core.History;
+
+namespace TrimOut.HouseFile.Schedules;
+
+/// <summary>What importing a schedule would do: shown before anything is saved, and saved as one change or not at all.</summary>
+/// <param name="Draft">The change; without edits when no window could be read.</param>
+/// <param name="Windows">The windows that it adds.</param>
+/// <param name="NewRooms">The rooms that it adds, in walking order.</param>
+/// <param name="Problems">What could not be read, by line.</param>
+/// <param name="Understood">What was read in a way that the user should confirm.</param>
+/// <param name="Columns">Each field with the header of the column that it is taken from.</param>
+/// <param name="Unused">Headers of columns that nothing is taken from.</param>
+public sealed record SchedulePlan(
+    Draft Draft,
+    ImmutableArray<PlannedWindow> Windows,
+    ImmutableArray<string> NewRooms,
+    ImmutableArray<ScheduleProblem> Problems,
+    ImmutableArray<string> Understood,
+    ImmutableArray<(ScheduleField Field, string Header)> Columns,
+    ImmutableArray<string> Unused);
+
+/// <summary>One window of an import.</summary>
+/// <param name="Line">The line of the file.</param>
+/// <param name="Tag">Its tag.</param>
+/// <param name="Room">Its room; null when none is said.</param>
+/// <param name="Width">Its rough width as shown; empty when not known.</param>
+/// <param name="Height">Its rough height as shown; empty when not known.</param>
+public sealed record PlannedWindow(int Line, string Tag, string? Room, string Width, string Height);
+
+/// <summary>A cell or a row that could not be read.</summary>
+/// <param name="Line">The line of the file, from 1.</param>
+/// <param name="Column">The header of the column.</param>
+/// <param name="Reason">What is wrong with it.</param>
+/// <param name="RowLost">Whether the whole row was left out rather than this one value.</param>
+public sealed record ScheduleProblem(int Line, string Column, string Reason, bool RowLost);

@@ -1,0 +1,174 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.HouseFile.Schedules;
+
+/// <summary>Turns the rows of a schedule into one change, row by row, and keeps a list of what it could not read.</summary>
+internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOptions options)
+{
+    private static readonly string[] TotalWords = ["total", "totals", "grand total", "subtotal", "sum"];
+    private readonly ImmutableArray<PlannedWindow>.Builder _windows = ImmutableArray.CreateBuilder<PlannedWindow>();
+    private readonly ImmutableArray<ScheduleProblem>.Builder _problems = ImmutableArray.CreateBuilder<ScheduleProblem>();
+    private readonly ImmutableArray<string>.Builder _understood = ImmutableArray.CreateBuilder<string>();
+    private readonly Dictionary<string, int> _lineOfTag = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, string> _newRooms = new(StringComparer.OrdinalIgnoreCase);
+    private readonly List<string> _newRoomNames = [];
+    private Draft _draft = new("Import");
+
+    /// <summary>Takes one row.</summary>
+    public void Add(SheetRow row)
+    {
+        if (row.IsBlank || IsRepeatedHeader(row))
+            return;
+        if (IsTotals(row))
+        {
+            _understood.Add(string.Create(CultureInfo.InvariantCulture, $"line {row.Line} left out: it is a row of totals"));
+            return;
+        }
+        if (!(Read(row, ScheduleField.Tag, WindowFacts.Tag, rowLost: true) is { } tag))
+            return;
+        var count = Count(row);
+        for (var one = 1; one <= count; one++)
+            AddWindow(row, count == 1 ? tag : string.Create(CultureInfo.InvariantCulture, $"{tag}-{one}"), quiet: one > 1);
+    }
+
+    /// <summary>The plan.</summary>
+    public SchedulePlan Finish(string what) => new(
+        _draft with { What = string.Create(CultureInfo.InvariantCulture, $"{what}: {_windows.Count} window{(_windows.Count == 1 ? "" : "s")}") },
+        _windows.ToImmutable(), [.. _newRoomNames], _problems.ToImmutable(), _understood.ToImmutable(), [.. map.Used], [.. map.Unused]);
+
+    private void AddWindow(SheetRow row, string tag, bool quiet)
+    {
+        if (_lineOfTag.TryGetValue(tag, out var first))
+        {
+            Problem(row, ScheduleField.Tag, string.Create(CultureInfo.InvariantCulture, $"tag {tag} is on line {first} already. Every window has its own tag."), rowLost: true);
+            return;
+        }
+        if (house.FindTag(tag) is { } there)
+        {
+            Problem(row, ScheduleField.Tag, $"tag {there.Tag} is in the house already{(there.Room is { } of ? $", in {of.Name}" : "")}.", rowLost: true);
+            return;
+        }
+        if (WindowFacts.Tag.ReadTyped(tag, house) is { Ok: false, Reason: { } reason })
+        {
+            Problem(row, ScheduleField.Tag, reason, rowLost: true);
+            return;
+        }
+        _lineOfTag[tag] = row.Line;
+        var (room, roomName) = Room(row);
+        var size = Size(row, tag, quiet);
+        _draft = _draft.WithWindow(tag, room, out var window, out var unit);
+        Put(window, WindowFacts.RoughWidth, size.Width);
+        Put(window, WindowFacts.RoughHeight, size.Height);
+        Put(window, WindowFacts.Facing, Read(row, ScheduleField.Facing, WindowFacts.Facing, quiet: quiet));
+        Put(window, WindowFacts.Reach, Read(row, ScheduleField.Reach, WindowFacts.Reach, quiet: quiet));
+        Put(window, WindowFacts.Mount, Read(row, ScheduleField.Mount, WindowFacts.Mount, quiet: quiet));
+        Put(window, WindowFacts.Note, Note(row, quiet));
+        Put(unit, UnitFacts.Kind, Read(row, ScheduleField.Kind, UnitFacts.Kind, quiet: quiet));
+        _windows.Add(new PlannedWindow(row.Line, tag, roomName, Shown(WindowFacts.RoughWidth, size.Width), Shown(WindowFacts.RoughHeight, size.Height)));
+    }
+
+    private (string? Id, string? Name) Room(SheetRow row)
+    {
+        var floor = Read(row, ScheduleField.Floor, RoomFacts.Floor);
+        var name = map.Cell(row, ScheduleField.Room) is { Length: > 0 } ? Read(row, ScheduleField.Room, RoomFacts.Name) : options.Room ?? floor;
+        if (name is null)
+            return (null, null);
+        if (_newRooms.TryGetValue(name, out var planned))
+            return (planned, name);
+        if (house.Rooms.FirstOrDefault(r => string.Equals(r.Name, name, StringComparison.OrdinalIgnoreCase)) is { } there)
+            return (there.Id, there.Name);
+        _draft = _draft.New(ItemKind.Room, House.RootId, out var id)
+            .PutStored(id, RoomFacts.Name.Name, name)
+            .Put(id, RoomFacts.WalkingOrder, house.Rooms.Select(r => r.WalkingOrder ?? 0).DefaultIfEmpty().Max() + _newRooms.Count + 1)
+            .PutIf(id, RoomFacts.Floor, floor);
+        _newRooms[name] = id;
+        _newRoomNames.Add(name);
+        return (id, name);
+    }
+
+    private (string? Width, string? Height) Size(SheetRow row, string tag, bool quiet)
+    {
+        var width = Length(row, ScheduleField.Width, WindowFacts.RoughWidth, map.Cell(row, ScheduleField.Width), quiet);
+        var height = Length(row, ScheduleField.Height, WindowFacts.RoughHeight, map.Cell(row, ScheduleField.Height), quiet);
+        if (map.Cell(row, ScheduleField.Size) is not { Length: > 0 } cell || (width is not null && height is not null))
+            return (width, height);
+        var read = SizeText.Read(cell);
+        if (!read.Ok)
+        {
+            if (!quiet)
+                Problem(row, ScheduleField.Size, read.Reason!, rowLost: false);
+            return (width, height);
+        }
+        if (!quiet)
+            _understood.Add($"{tag}: {read.Value.Understood}");
+        return (width ?? Length(row, ScheduleField.Size, WindowFacts.RoughWidth, read.Value.Width, quiet),
+            height ?? Length(row, ScheduleField.Size, WindowFacts.RoughHeight, read.Value.Height, quiet));
+    }
+
+    private string? Length(SheetRow row, ScheduleField field, Fact fact, string cell, bool quiet) =>
+        cell.Length == 0 ? null : ReadText(row, field, fact, WithUnit(cell, field), quiet, rowLost: false);
+
+    private string WithUnit(string cell, ScheduleField field)
+    {
+        var unit = map.UnitOf(field) is { Length: > 0 } named ? named : options.BareUnit ?? "";
+        return unit.Length > 0 && SizePatterns.Bare().IsMatch(cell) ? $"{cell} {unit}" : cell;
+    }
+
+    private string? Note(SheetRow row, bool quiet)
+    {
+        var sill = map.Cell(row, ScheduleField.Sill) is { Length: > 0 } height ? $"Sill {WithUnit(height, ScheduleField.Sill)}" : null;
+        var note = map.Cell(row, ScheduleField.Note) is { Length: > 0 } remark ? remark : null;
+        return (sill, note) is (null, null) ? null : ReadText(row, ScheduleField.Note, WindowFacts.Note, string.Join(". ", new[] { note, sill }.OfType<string>()), quiet, rowLost: false);
+    }
+
+    private int Count(SheetRow row)
+    {
+        var cell = map.Cell(row, ScheduleField.Quantity);
+        if (cell.Length == 0)
+            return 1;
+        if (int.TryParse(cell, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 99)
+            return count;
+        Problem(row, ScheduleField.Quantity, $"\"{cell}\" is no number of windows from 1 to 99. One was taken.", rowLost: false);
+        return 1;
+    }
+
+    private string? Read(SheetRow row, ScheduleField field, Fact fact, bool rowLost = false, bool quiet = false)
+    {
+        var cell = map.Cell(row, field);
+        if (cell.Length == 0 && rowLost)
+            Problem(row, field, "there is no tag.", rowLost);
+        return cell.Length == 0 ? null : ReadText(row, field, fact, cell, quiet, rowLost);
+    }
+
+    private string? ReadText(SheetRow row, ScheduleField field, Fact fact, string text, bool quiet, bool rowLost)
+    {
+        var read = fact.ReadTyped(text, house);
+        if (read.Ok)
+            return read.Value;
+        if (!quiet)
+            Problem(row, field, read.Reason!, rowLost);
+        return null;
+    }
+
+    private void Put(string item, Fact fact, string? stored)
+    {
+        if (stored is not null)
+            _draft = _draft.PutStored(item, fact.Name, stored);
+    }
+
+    private string Shown(Fact<Core.Units.Length> fact, string? stored) =>
+        stored is null ? "" : fact.Show(Core.Units.LengthText.Read(stored, Core.Units.DisplayUnits.Millimetres).Value, house);
+
+    private void Problem(SheetRow row, ScheduleField field, string reason, bool rowLost) =>
+        _problems.Add(new ScheduleProblem(row.Line, map.HeaderOf(field), reason, rowLost));
+
+    private bool IsRepeatedHeader(SheetRow row) => row.Cells.SequenceEqual(map.Header.Cells);
+
+    private static bool IsTotals(SheetRow row) =>
+        row.Cells.FirstOrDefault(c => c.Length > 0) is { } first && TotalWords.Contains(first.TrimEnd(':').ToLowerInvariant().Split(':')[0].Trim());
+}
