@@ -66,7 +66,7 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
             held = HouseLock.Take(here, names);
             var house = here.FreshName();
             var entries = SealAll(here, Seal.First(house), 0, changes ?? []);
-            var trailer = new Trailer(Trailer.CurrentForm, house, entries.Count, entries.Count == 0 ? Seal.First(house) : entries[^1].Entry.Seal, "", here.FreshDevice(), here.Machine, "", null);
+            var trailer = new Trailer(Trailer.CurrentForm, house, entries.Count, entries.Count == 0 ? Seal.First(house) : entries[^1].Entry.Seal, "", here.FreshDevice(), here.Machine, null, null);
             trailer = FileWriter.Write(here, names, EntryTable.With([], entries), trailer);
             return new HouseOnDisk(here, names, held, trailer, [.. changes ?? []], null, null);
         }
@@ -187,7 +187,7 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
         {
             here.Files.Delete(names.Journal);
         }
-        if (trailer.Machine != here.Machine || trailer.Born != here.Files.BirthOf(names.Main))
+        if (trailer.Machine != here.Machine || trailer.Born is null || trailer.Born != here.Files.BirthOf(names.Main))
             trailer = trailer with { Device = here.FreshDevice(), Machine = here.Machine };
         return new HouseOnDisk(here, names, held, trailer, read.Changes, null, remark);
     }
@@ -252,7 +252,7 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
     private static HouseFileNames Names(string path)
     {
         var full = Path.GetFullPath(path);
-        return new HouseFileNames(File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full);
+        return new HouseFileNames(File.Exists(full) ? File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full : full);
     }
 
     private static Entry SealOne(Surroundings here, string after, long before, Change change)

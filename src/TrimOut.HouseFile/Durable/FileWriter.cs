@@ -11,7 +11,7 @@ internal static class FileWriter
     {
         using (var file = here.Files.Create(names.Next, like: names.Main))
         {
-            trailer = trailer with { Sha256 = Trailer.Hash(database), Born = here.Files.BirthOf(names.Next) ?? "" };
+            trailer = trailer with { Sha256 = Trailer.Hash(database), Born = here.Files.BirthOf(names.Next) };
             file.Write(0, database);
             file.Write(database.Length, trailer.ToPage());
             file.FlushToDisk();

@@ -12,9 +12,9 @@ namespace TrimOut.HouseFile.Durable;
 /// <param name="Sha256">Of everything before this page.</param>
 /// <param name="Device">The name that changes made in this copy carry.</param>
 /// <param name="Machine">The machine that the copy is on.</param>
-/// <param name="Born">When the disk made the file: a copy was born at another time, and gets a device of its own.</param>
+/// <param name="Born">When the disk made the file: a copy was born at another time, and gets a device of its own. Null where the disk does not tell.</param>
 /// <param name="Journal">The journal that goes on from here; null when the file is complete by itself.</param>
-internal sealed record Trailer(int Form, string House, long Count, string Seal, string Sha256, string Device, string Machine, string Born, string? Journal)
+internal sealed record Trailer(int Form, string House, long Count, string Seal, string Sha256, string Device, string Machine, string? Born, string? Journal)
 {
     /// <summary>Its length: one page, so that the file keeps the shape that its database asks for.</summary>
     public const int Size = 8192;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.Win32.SafeHandles;
 
 namespace TrimOut.HouseFile.Files;
@@ -29,7 +28,7 @@ internal sealed class DiskFiles : IFileLayer
 
     public void FlushFolderOf(string path) => FolderFlush.Of(Path.GetDirectoryName(Path.GetFullPath(path))!);
 
-    public string? BirthOf(string path) => Birth(File.GetCreationTimeUtc(path));
+    public string? BirthOf(string path) => FileBirth.Of(path);
 
     public string? ReadOnlyBecause(string path)
     {
@@ -69,8 +68,6 @@ internal sealed class DiskFiles : IFileLayer
 
     private static bool IsSharing(IOException failed) =>
         OperatingSystem.IsWindows() ? (failed.HResult & 0xffff) is 32 or 33 : failed.HResult is 11 or 35;
-
-    private static string Birth(DateTime utc) => utc.ToString("yyyy-MM-dd'T'HH:mm:ss.fffffff'Z'", CultureInfo.InvariantCulture);
 
     private sealed class DiskFile(FileStream stream) : IOpenFile
     {

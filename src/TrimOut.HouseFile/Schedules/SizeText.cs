@@ -20,7 +20,7 @@ internal sealed record SizeText(string Width, string Height, string Understood)
             return new SizeText(width, height, $"{text} read as {width} wide by {height} high");
         }
         var parts = SizePatterns.By().Split(text);
-        if (parts.Length != 2)
+        if (parts.Length != 2 || parts.Any(p => p.Length == 0))
             return new Refusal($"\"{text}\" is no size. Write width by height, such as 4050, 36 x 60 or 915 x 1830 mm.");
         var (first, second) = (Lettered(parts[0]), Lettered(parts[1]));
         if (first.Letter is not null && first.Letter == second.Letter)

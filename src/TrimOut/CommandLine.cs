@@ -1,0 +1,29 @@
+using System.CommandLine;
+using System.Globalization;
+using TrimOut.Verbs;
+
+namespace TrimOut;
+
+/// <summary>All verbs of the program.</summary>
+internal static class CommandLine
+{
+    /// <summary>The command line.</summary>
+    public static RootCommand Build()
+    {
+        var root = new RootCommand(
+            "TrimOut tracks the fitting of wired motorised window coverings, house by house, from the framing walk to the owner's binder." +
+            $"{Environment.NewLine}{Environment.NewLine}A house is one .trimout file. Commands that only look also take a folder with a {HouseFile.Texts.HistoryText.FileName}." +
+            $"{Environment.NewLine}{Environment.NewLine}Exit codes:{Environment.NewLine}" +
+            string.Join(Environment.NewLine, ExitCode.All.Select(c => string.Create(CultureInfo.InvariantCulture, $"  {c.Code,2}  {c.Meaning}"))))
+        {
+            NewVerb.Build(),
+            ImportVerb.Build(),
+            CheckVerb.Build(),
+            BinderVerb.Build(),
+            HistoryVerb.Build(),
+            RestoreVerb.Build(),
+        };
+        root.Add(HelpVerb.Build(root));
+        return root;
+    }
+}

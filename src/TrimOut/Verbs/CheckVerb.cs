@@ -1,0 +1,85 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using TrimOut.Core.Checks;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Verbs;
+
+/// <summary><c>trimout check</c>: all findings of a house.</summary>
+internal static class CheckVerb
+{
+    public static Command Build()
+    {
+        var path = Common.AnyHouse();
+        var json = new Option<bool>("--json") { Description = "Write JSON rather than text." };
+        var verb = new Command("check", "Hold a house against every check. Ends with 1 when there are open stops.") { path, json };
+        verb.SetAction(parsed =>
+        {
+            var report = CheckReport.Of(HouseSource.Read(parsed.GetRequiredValue(path)).House);
+            Console.Out.Write(parsed.GetValue(json) ? Json(report) : Text(report));
+            return report.OpenStops.Any() ? ExitCode.OpenStops : ExitCode.Fine;
+        });
+        return verb;
+    }
+
+    internal static string Text(CheckReport report)
+    {
+        var text = new StringBuilder();
+        foreach (var finding in report.Findings)
+        {
+            var waived = finding.Waiver is null ? "" : ", waived";
+            text.Append(CultureInfo.InvariantCulture, $"{KebabCase.Of(finding.Check.Severity),-8}{report.House.NameOf(finding.Subject)}: {finding.Found.Message} [{finding.Check.Id}{waived}]\n");
+            text.Append(CultureInfo.InvariantCulture, $"        {finding.Found.Mend}\n");
+        }
+        foreach (var missing in report.Missing)
+            text.Append(CultureInfo.InvariantCulture, $"missing {report.House.NameOf(missing.Subject)}: {missing.NotChecked.Missing} [{missing.Check.Id}]\n");
+        text.Append(CultureInfo.InvariantCulture, $"{report.OpenStops.Count()} open stops, {report.Findings.Length} findings, {report.Missing.Length} not checked, {report.Passed} fine\n");
+        return text.ToString();
+    }
+
+    internal static string Json(CheckReport report)
+    {
+        using var bytes = new MemoryStream();
+        using (var json = new Utf8JsonWriter(bytes, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        {
+            json.WriteStartObject();
+            json.WriteString("house", report.House.Name);
+            json.WriteNumber("openStops", report.OpenStops.Count());
+            json.WriteNumber("fine", report.Passed);
+            json.WriteStartArray("findings");
+            foreach (var finding in report.Findings)
+            {
+                Begin(json, report, finding.Check, finding.Subject);
+                json.WriteString("severity", KebabCase.Of(finding.Check.Severity));
+                json.WriteString("message", finding.Found.Message);
+                json.WriteString("mend", finding.Found.Mend);
+                json.WriteString("field", finding.Found.Mends.Field);
+                json.WriteBoolean("waived", !finding.Open);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+            json.WriteStartArray("notChecked");
+            foreach (var missing in report.Missing)
+            {
+                Begin(json, report, missing.Check, missing.Subject);
+                json.WriteString("missing", missing.NotChecked.Missing);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+        return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
+    }
+
+    private static void Begin(Utf8JsonWriter json, CheckReport report, CheckInfo check, Item subject)
+    {
+        json.WriteStartObject();
+        json.WriteString("check", check.Id);
+        json.WriteString("phase", KebabCase.Of(check.Phase));
+        json.WriteString("kind", KebabCase.Of(subject.Kind));
+        json.WriteString("subject", report.House.NameOf(subject));
+    }
+}

@@ -1,0 +1,22 @@
+using System.CommandLine;
+
+namespace TrimOut.Verbs;
+
+/// <summary>Arguments and options that several verbs have.</summary>
+internal static class Common
+{
+    /// <summary>A house that is only looked at.</summary>
+    public static Argument<string> AnyHouse() => new("HOUSE") { Description = "A .trimout file, or a folder with a history as text." };
+
+    /// <summary>A house that is worked on.</summary>
+    public static Argument<string> House() => new("HOUSE") { Description = "A .trimout file." };
+
+    /// <summary>Whose changes are written.</summary>
+    public static Option<string> By() => new("--by") { Description = "Who does this; stands in the history.", HelpName = "name", DefaultValueFactory = _ => Environment.UserName };
+
+    /// <summary>A house file's name, with its ending.</summary>
+    public static string WithEnding(string path) => path.EndsWith(".trimout", StringComparison.OrdinalIgnoreCase) ? path : path + ".trimout";
+
+    /// <summary>Says something to the user that is no data.</summary>
+    public static void Say(string text) => Console.Error.WriteLine(text);
+}

@@ -1,0 +1,21 @@
+using System.CommandLine;
+
+namespace TrimOut.Verbs;
+
+/// <summary><c>trimout help</c>: the same as --help.</summary>
+internal static class HelpVerb
+{
+    public static Command Build(RootCommand root)
+    {
+        var of = new Argument<string?>("COMMAND") { Description = "The command to explain; all of them when left out.", Arity = ArgumentArity.ZeroOrOne };
+        var help = new Command("help", "Explain a command.") { of };
+        help.SetAction(parsed =>
+        {
+            var name = parsed.GetValue(of);
+            if (name is not null && root.Subcommands.All(c => c.Name != name))
+                throw new VerbException(ExitCode.Usage, $"There is no command {name}. There are: {string.Join(", ", root.Subcommands.Select(c => c.Name))}.");
+            return root.Parse(name is null ? ["--help"] : [name, "--help"]).Invoke();
+        });
+        return help;
+    }
+}

@@ -1,0 +1,20 @@
+using System.CommandLine;
+using TrimOut.HouseFile.Texts;
+
+namespace TrimOut.Verbs;
+
+/// <summary><c>trimout history</c>: the whole history as text.</summary>
+internal static class HistoryVerb
+{
+    public static Command Build()
+    {
+        var path = Common.AnyHouse();
+        var verb = new Command("history", "Write the whole history to standard output, one change a line (JSON Lines).") { path };
+        verb.SetAction(parsed =>
+        {
+            Console.Out.Write(HistoryText.Write(HouseSource.Read(parsed.GetRequiredValue(path))));
+            return ExitCode.Fine;
+        });
+        return verb;
+    }
+}

@@ -1,0 +1,125 @@
+using System.Text.Json;
+
+namespace TrimOut.Tests.Verbs;
+
+public sealed class HouseVerbsTests : IDisposable
+{
+    private readonly RunTrimOut _run = new();
+
+    public void Dispose() => _run.Dispose();
+
+    private void Begin() => Assert.Equal(0, _run.Run("new", "elm", "--name", "Elm Street 12", "--by", "Ada").Code);
+
+    [Fact]
+    public void ANewHouseIsAFileWithItsHistory()
+    {
+        Begin();
+        var history = _run.Run("history", "elm.trimout");
+        Assert.Equal(0, history.Code);
+        Assert.Contains("\"by\":\"Ada\",\"what\":\"New house Elm Street 12\"", history.Output);
+        Assert.Empty(history.Error);
+    }
+
+    [Fact]
+    public void AHouseThatIsThereIsNotBegunAgain()
+    {
+        Begin();
+        var before = File.ReadAllBytes(_run.In("elm.trimout"));
+        var again = _run.Run("new", "elm");
+        Assert.Equal(73, again.Code);
+        Assert.Contains("is there already", again.Error);
+        Assert.Equal(before, File.ReadAllBytes(_run.In("elm.trimout")));
+    }
+
+    [Fact]
+    public void TheHistoryAsTextMakesTheSameHouseAgain()
+    {
+        Begin();
+        var history = _run.Run("history", "elm.trimout").Output;
+        Assert.Equal(0, _run.RunWith(history, "restore", "again", "-").Code);
+        Assert.Equal(history, _run.Run("history", "again.trimout").Output);
+        Directory.CreateDirectory(_run.In("sample"));
+        File.WriteAllText(_run.In("sample/history.jsonl"), history);
+        Assert.Equal(history, _run.Run("history", "sample").Output);
+    }
+
+    [Fact]
+    public void ASampleFolderIsLookedAtAndNotChanged()
+    {
+        Begin();
+        Directory.CreateDirectory(_run.In("sample"));
+        File.WriteAllText(_run.In("sample/history.jsonl"), _run.Run("history", "elm.trimout").Output);
+        File.WriteAllText(_run.In("s.csv"), "tag,width\nW1,30\n");
+        var refused = _run.Run("import", "sample", "s.csv");
+        Assert.Equal(64, refused.Code);
+        Assert.Contains("trimout restore", refused.Error);
+        Assert.Single(Directory.GetFiles(_run.In("sample")));
+    }
+
+    [Fact]
+    public void CheckSaysByItsExitCodeWhetherThereAreOpenStops()
+    {
+        Begin();
+        Assert.Equal(0, _run.Run("check", "elm.trimout").Code);
+        File.WriteAllText(_run.In("sample.jsonl"), _run.Run("history", "elm.trimout").Output + WrongLeadSide);
+        Assert.Equal(0, _run.Run("restore", "wrong", "sample.jsonl").Code);
+        var found = _run.Run("check", "wrong.trimout");
+        Assert.Equal(1, found.Code);
+        Assert.Contains("stop    W01: ", found.Output);
+        using var json = JsonDocument.Parse(_run.Run("check", "wrong.trimout", "--json").Output);
+        Assert.True(json.RootElement.GetProperty("openStops").GetInt32() > 0);
+        Assert.Contains(json.RootElement.GetProperty("findings").EnumerateArray(), f => f.GetProperty("check").GetString() == "lead-away-from-motor");
+    }
+
+    [Fact]
+    public void TheBinderIsWrittenWhereItIsAskedFor()
+    {
+        Begin();
+        var ended = _run.Run("binder", "elm.trimout", "--out", "papers", "--date", "2026-03-14");
+        Assert.Equal(0, ended.Code);
+        Assert.Equal(["elm-binder.html", "elm-binder.md"], Directory.GetFiles(_run.In("papers")).Select(f => Path.GetFileName(f)).Order());
+        Assert.Contains("Elm Street 12", File.ReadAllText(_run.In("papers/elm-binder.md")));
+        Assert.Equal(64, _run.Run("binder", "elm.trimout", "--date", "14.3.2026").Code);
+    }
+
+    [Theory]
+    [InlineData(66, "There is no house file", "check", "nothing.trimout")]
+    [InlineData(65, "is no house file", "check", "list.txt")]
+    [InlineData(64, "'frobnicate'", "frobnicate")]
+    [InlineData(64, "Required", "import", "elm.trimout")]
+    [InlineData(64, "There is no command frobnicate", "help", "frobnicate")]
+    [InlineData(66, "There is no file nothing.csv", "import", "elm.trimout", "nothing.csv")]
+    [InlineData(66, "nothing.jsonl can't be read", "restore", "x", "nothing.jsonl")]
+    [InlineData(65, "Line 1: The line is no change", "restore", "x", "list.txt")]
+    public void ErrorsGoToStandardErrorWithTheirCode(int code, string said, params string[] arguments)
+    {
+        Begin();
+        File.WriteAllText(_run.In("list.txt"), "milk, eggs");
+        var ended = _run.Run(arguments);
+        Assert.Equal(code, ended.Code);
+        Assert.Contains(said, ended.Error);
+        Assert.Empty(ended.Output);
+        Assert.Equal("milk, eggs", File.ReadAllText(_run.In("list.txt")));
+        Assert.False(File.Exists(_run.In("x.trimout")));
+    }
+
+    [Fact]
+    public void HelpExplainsEveryCommandAndEveryExitCode()
+    {
+        var help = _run.Run("help");
+        Assert.Equal(0, help.Code);
+        foreach (var verb in CommandLine.Build().Subcommands)
+        {
+            Assert.Contains($"  {verb.Name} ", help.Output);
+            Assert.Equal(0, _run.Run("help", verb.Name).Code);
+        }
+        foreach (var (code, meaning) in ExitCode.All)
+            Assert.Contains($"{code,2}  {meaning}", help.Output);
+    }
+
+    private const string WrongLeadSide =
+        """
+        {"v":1,"id":"b:1","stamp":2,"at":"2026-03-02T08:00:00+00:00","by":"Ada","what":"x","edits":[{"add":"k","kind":"covering-kind","under":"house"},{"put":"k","field":"name","value":"Blind"},{"put":"k","field":"motor-end","value":"left"},{"add":"w","kind":"window","under":"house"},{"put":"w","field":"tag","value":"W01"},{"add":"u","kind":"unit","under":"w"},{"put":"u","field":"kind","value":"k"},{"put":"u","field":"lead-side","value":"right"}]}
+
+        """;
+}

@@ -1,0 +1,65 @@
+namespace TrimOut.Tests.Verbs;
+
+public sealed class ImportVerbTests : IDisposable
+{
+    private readonly RunTrimOut _run = new();
+
+    public ImportVerbTests() => Assert.Equal(0, _run.Run("new", "elm").Code);
+
+    public void Dispose() => _run.Dispose();
+
+    private Ended Import(string csv, params string[] more)
+    {
+        File.WriteAllText(_run.In("s.csv"), csv);
+        return _run.Run(["import", "elm.trimout", "s.csv", .. more]);
+    }
+
+    private int Changes() => _run.Run("history", "elm.trimout").Output.Split('\n').Length - 1;
+
+    [Fact]
+    public void AScheduleIsImportedAsOneChange()
+    {
+        var ended = Import("Mark,Room,Size\nW01,Den,4050\nW02,Den,2668\n");
+        Assert.Equal(0, ended.Code);
+        Assert.Equal("W01\tDen\t48\"\t60\"\nW02\tDen\t30\"\t80\"\n", ended.Output.ReplaceLineEndings("\n"));
+        Assert.Contains("W01: 4050 read as 4'-0\" wide by 5'-0\" high", ended.Error);
+        Assert.Equal(2, Changes());
+    }
+
+    [Fact]
+    public void WhatCouldNotBeReadIsListedAndSaidByTheExitCode()
+    {
+        var ended = Import("Mark,Width\nW01,wide\nW02,30\n");
+        Assert.Equal(2, ended.Code);
+        Assert.Contains("Line 2, column Width: \"wide\" is no length.", ended.Error);
+        Assert.Equal(2, Changes());
+    }
+
+    [Fact]
+    public void ATryImportsNothing()
+    {
+        Assert.Equal(0, Import("Mark,Width\nW01,30\n", "--try").Code);
+        Assert.Equal(1, Changes());
+    }
+
+    [Theory]
+    [InlineData("Mark,Width\n\"W01,30\nW02,30\n", "Line 2: a quote")]
+    [InlineData("colour\nred\n", "The columns are: colour.")]
+    [InlineData("Mark,Width\n,30\n", "No window could be read")]
+    public void ABrokenFileImportsNothing(string csv, string said)
+    {
+        var ended = Import(csv);
+        Assert.Equal(65, ended.Code);
+        Assert.Contains(said, ended.Error);
+        Assert.Equal(1, Changes());
+    }
+
+    [Fact]
+    public void ColumnsAndRoomAndUnitsCanBeSaid()
+    {
+        var ended = Import("a,b\nW01,900\n", "--column", "tag=a", "--column", "width=b", "--room", "Hall", "--units", "mm");
+        Assert.Equal("W01\tHall\t900 mm\t", ended.Output.TrimEnd('\r', '\n'));
+        Assert.Equal(64, Import("a,b\nW01,900\n", "--column", "width").Code);
+        Assert.Equal(64, Import("a,b\nW01,900\n", "--column", "price=b").Code);
+    }
+}
