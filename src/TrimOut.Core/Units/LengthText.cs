@@ -119,7 +119,8 @@ public static partial class LengthText
     private static string FeetAndInches(Length length)
     {
         var feet = length.Nanometres / (12 * Length.NanometresPerInch);
-        return $"{feet}'-{Inches(length - Length.FromFeet(feet))}\"";
+        var rest = length - Length.FromFeet(feet);
+        return $"{feet}'-{(rest > Length.Zero && rest < Length.FromInches(1) ? "0 " : "")}{Inches(rest)}\"";
     }
 
     private static string Inches(Length length)
@@ -140,7 +141,7 @@ public static partial class LengthText
     [GeneratedRegex(@"^(?<n>\d*\.?\d+|\d+\.)$")]
     private static partial Regex Bare();
 
-    [GeneratedRegex(@"^(?:(?<ft>\d*\.?\d+)\s*(?:'|ft\.?|feet|foot)\s*-?\s*)?(?:(?:(?<in>\d*\.?\d+)(?!\s*/))?(?:(?:(?<=\d)[\s-]+)?(?<num>\d+)\s*/\s*(?<den>\d+))?\s*(?<mark>""|in\.?|inch|inches)?)?$")]
+    [GeneratedRegex(@"^(?:(?<ft>\d*\.?\d+)\s*(?:'|ft\.?|feet|foot)\s*-?\s*)?(?:(?:(?<in>(?>\d*\.?\d+))(?!\s*/))?(?:(?:(?<=\d)[\s-]+)?(?<num>\d+)\s*/\s*(?<den>\d+))?\s*(?<mark>""|in\.?|inch|inches)?)?$")]
     private static partial Regex Imperial();
 
     [GeneratedRegex(@"^\d+\s*-\s*\d+$")]

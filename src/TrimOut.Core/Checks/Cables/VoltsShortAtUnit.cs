@@ -34,8 +34,9 @@ public sealed class VoltsShortAtUnit : RunCheck
         ]);
         if (limits.MarginVolts(length).Volts >= 0)
             return new Outcome.Fine(working);
-        var (running, least) = Digits.Apart(limits.WhileRunning(length).Volts, limits.Least.Volts, "V");
+        var (running, _) = Digits.Apart(limits.WhileRunning(length).Volts, limits.Least.Volts, "V");
         var (starting, _) = Digits.Apart(limits.WhileStarting(length).Volts, limits.Least.Volts, "V");
+        var (_, least) = Digits.Apart(limits.Least.Volts + limits.MarginVolts(length).Volts, limits.Least.Volts, "V");
         return new Outcome.Found(
             $"{running} arrive while it runs and {starting} while it starts; it needs {least}. {RunFigures.BothLimits(subject, limits)}",
             RunFigures.Mend(subject), FieldRef.To(subject.Item, RunFacts.Cable), working);

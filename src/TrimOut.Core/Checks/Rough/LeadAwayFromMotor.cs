@@ -18,12 +18,10 @@ public sealed class LeadAwayFromMotor : UnitCheck
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
     {
-        if (subject.Kind is not { } kind)
-            return new Outcome.NotChecked("the unit's kind", FieldRef.To(subject.Item, UnitFacts.Kind));
-        if (kind.MotorEnd is not { } end)
-            return new Outcome.NotChecked($"the motor end of {kind.Name} in the kit", FieldRef.To(kind.Item, CoveringKindFacts.MotorEnd));
+        if (subject.Kind is not { MotorEnd: { } end } kind)
+            return Unknown.Of(subject.Kind, CoveringKindFacts.MotorEnd, subject, UnitFacts.Kind);
         if (subject.LeadSide is not { } lead)
-            return new Outcome.NotChecked("the lead side", FieldRef.To(subject.Item, UnitFacts.LeadSide));
+            return Unknown.Of(subject, UnitFacts.LeadSide);
         if (end == MotorEnd.Either || (end == MotorEnd.Left) == (lead == Side.Left))
             return new Outcome.Fine();
         var (lies, has) = (subject.Show(UnitFacts.LeadSide), kind.Show(CoveringKindFacts.MotorEnd));

@@ -1,0 +1,59 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Cables;
+
+public class CableNotListedTests
+{
+    private static readonly CableNotListed Check = new();
+
+    [Fact]
+    public void Cl2InAWallIsFine() => Jobs.Roughed().Fine(Check, "W01");
+
+    [Fact]
+    public void Cl2InAnAirHandlingSpaceIsAStopEverywhere() =>
+        Assert.Equal("16/2 is CL2 and goes in an air-handling space; CL2P or what may stand in for it is asked for.",
+            Leg(CablePlace.AirHandlingSpace, "cl2", "one-or-two-family").Fault(Check, "W01").Message);
+
+    // NFPA 70-2017, 725.135: CL2 from floor to floor passes in a one- or two-family house and fails in a flat;
+    // concealed CL2X thinner than 6 mm passes in a house and fails in a flat.
+    [Theory]
+    [InlineData(CablePlace.BetweenFloors, "cl2", "one-or-two-family", true)]
+    [InlineData(CablePlace.BetweenFloors, "cl2", "multi-family", false)]
+    [InlineData(CablePlace.BetweenFloors, "cl2", "other", false)]
+    [InlineData(CablePlace.BetweenFloors, "cl2r", "other", true)]
+    [InlineData(CablePlace.InWall, "cl2x", "one-or-two-family", true)]
+    [InlineData(CablePlace.InWall, "cl2x", "multi-family", false)]
+    [InlineData(CablePlace.InWall, "cmx", "one-or-two-family", true)]
+    [InlineData(CablePlace.AirHandlingSpace, "cmp", "other", true)]
+    [InlineData(CablePlace.AirHandlingSpace, "cl2r", "other", false)]
+    [InlineData(CablePlace.InWall, "pltc", "other", true)]
+    public void WhatMayGoWhere(CablePlace place, string listing, string dwelling, bool fine) =>
+        Assert.Equal(fine, Leg(place, listing, dwelling).SayOf("16/2", CableTypeFacts.Diameter, "5.9 mm").Judge(Check, "W01") is Outcome.Fine);
+
+    [Theory]
+    [InlineData("5.999999 mm", true)]
+    [InlineData("6 mm", false)]
+    public void Cl2xInAHouseIsThinnerThanSixMillimetres(string across, bool fine) =>
+        Assert.Equal(fine, Leg(CablePlace.InWall, "cl2x", "one-or-two-family").SayOf("16/2", CableTypeFacts.Diameter, across).Judge(Check, "W01") is Outcome.Fine);
+
+    [Fact]
+    public void Cl2xOfUnknownThicknessIsNotAPass() => Leg(CablePlace.InWall, "cl2x", "one-or-two-family").Lacks(Check, "W01", "outside diameter of 16/2 in the kit");
+
+    [Fact]
+    public void ACableWithoutAListingIsAStop() => Leg(CablePlace.InWall, "not-listed", "one-or-two-family").Fault(Check, "W01");
+
+    [Fact]
+    public void ALegOfUnknownPlaceIsNotAPass()
+    {
+        var job = Jobs.Roughed();
+        job.Do(SetFact.Typed(job.House, job.Run("W01").Legs[0].Item, LegFacts.Place, "")).Lacks(Check, "W01", "place");
+    }
+
+    private static TestJob Leg(CablePlace place, string listing, string dwelling) => Jobs.Walked().Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("20", CablePlace.InWall), ("20", place))
+        .SayOf("16/2", CableTypeFacts.Listing, listing).SayOf("", HouseFacts.Dwelling, dwelling);
+}

@@ -1,0 +1,36 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Cables;
+
+public class CableShortOnHandTests
+{
+    private static readonly CableShortOnHand Check = new();
+
+    // 60 ft of legs and a tenth more, tails of 3 and 6 ft: 75 ft.
+    [Fact]
+    public void AsMuchAsIsNeededIsFine() => Assert.IsType<Outcome.Fine>(OnHand("75").Of(Check, "16/2"));
+
+    [Fact]
+    public void ALittleLessIsACaution()
+    {
+        var found = Assert.IsType<Outcome.Found>(OnHand("74'-11 63/64\"").Of(Check, "16/2"));
+        Assert.Equal("Needed are 75 ft of 16/2 for 1 run; 74'-11 63/64\" are on hand.", found.Message);
+    }
+
+    [Fact]
+    public void AnUnknownStockShowsWhatIsNeeded() =>
+        Assert.Equal("cable on hand; needed are 75 ft of 16/2 for 1 run", Assert.IsType<Outcome.NotChecked>(Jobs.Roughed().Of(Check, "16/2")).Missing);
+
+    [Fact]
+    public void ATailThatIsNotThereYetIsPlannedAsTheWholeWidth() =>
+        Assert.IsType<Outcome.Fine>(OnHand("75").Forget("W01", RunFacts.TailAtWindow).Forget("W01", RunFacts.TailAtPanel).Of(Check, "16/2"));
+
+    [Fact]
+    public void ARunOfUnknownLengthIsNotAPass() =>
+        Assert.Equal("length of the run of W02", Assert.IsType<Outcome.NotChecked>(Jobs.Walked("W02", OnHand("500")).Say("W02", RunFacts.Cable, "16/2").Of(Check, "16/2")).Missing);
+
+    private static TestJob OnHand(string feet) => Jobs.Roughed().SayOf("16/2", CableTypeFacts.OnHand, feet);
+}

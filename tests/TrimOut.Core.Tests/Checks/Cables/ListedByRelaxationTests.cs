@@ -1,0 +1,22 @@
+using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Cables;
+
+public class ListedByRelaxationTests
+{
+    private static readonly ListedByRelaxation Check = new();
+
+    [Fact]
+    public void Cl2BetweenTheFloorsOfAHouseIsNoted() =>
+        Assert.Equal("16/2 goes between floors by the rule for one- and two-family houses.",
+            Jobs.Roughed().Legs("W01", ("10", CablePlace.BetweenFloors)).Fault(Check, "W01").Message);
+
+    [Fact]
+    public void ARiserCableRestsOnNoRelaxation() => Jobs.Roughed().Legs("W01", ("10", CablePlace.BetweenFloors)).SayOf("16/2", CableTypeFacts.Listing, "cl2r").Silent(Check, "W01");
+
+    [Fact]
+    public void InAFlatTheOtherCheckSpeaks() =>
+        Jobs.Roughed().Legs("W01", ("10", CablePlace.BetweenFloors)).SayOf("", HouseFacts.Dwelling, "multi-family").Silent(Check, "W01");
+}

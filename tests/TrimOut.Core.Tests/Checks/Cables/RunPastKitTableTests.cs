@@ -1,0 +1,46 @@
+using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Cables;
+
+public class RunPastKitTableTests
+{
+    private static readonly RunPastKitTable Check = new();
+
+    // 200, 120 and 75 ft for 16, 18 and 20 AWG at 12 V: common practice, no published source. Tails here are 9 ft together.
+    [Theory]
+    [InlineData("16/2", "191")]
+    [InlineData("18/2", "111")]
+    [InlineData("20/2", "66")]
+    public void ARunAsLongAsTheTableAllowsIsFine(string cable, string legs) => Run(cable, legs).Fine(Check, "W01");
+
+    [Theory]
+    [InlineData("16/2", "191'-0 1/64\"", "200'-0 1/64\"")]
+    [InlineData("18/2", "111'-0 1/64\"", "120'-0 1/64\"")]
+    [InlineData("20/2", "66'-0 1/64\"", "75'-0 1/64\"")]
+    public void ALittleMoreIsAStop(string cable, string legs, string length) =>
+        Assert.StartsWith($"The run is {length} of {cable}. The kit's table ends at ", Run(cable, legs).Fault(Check, "W01").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void BothLimitsAreShownAndTheTighterGoverns()
+    {
+        // 16 AWG stranded at 30 C, 1 A, 12 to 10.2 V: 210.8 ft by voltage drop, so that the table's 200 ft are tighter.
+        var found = Run("16/2", "195").Fault(Check, "W01");
+        Assert.Equal("The run is 204'-0\" of 16/2. The kit's table ends at 200 ft, voltage drop at 210.8 ft: the table governs.", found.Message);
+        Assert.Contains(("longest run by voltage drop", "210.8 ft"), found.Working!.Inputs);
+    }
+
+    [Fact]
+    public void LegsAloneThatAreTooLongAreFoundBeforeTheTailsAreKnown() =>
+        Assert.StartsWith("The run is at least 201'-0\"", Run("16/2", "201").Forget("W01", RunFacts.TailAtPanel).Forget("W01", RunFacts.TailAtWindow).Fault(Check, "W01").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void AnUnknownTailIsNotAPass() => Run("16/2", "60").Forget("W01", RunFacts.TailAtPanel).Lacks(Check, "W01", "tail at panel");
+
+    [Fact]
+    public void ARunWithoutLegsIsNotAPass() => Jobs.Walked().Say("W01", RunFacts.Cable, "16/2").Lacks(Check, "W01", "legs with their lengths");
+
+    private static TestJob Run(string cable, string legs) => Jobs.Walked().Say("W01", RunFacts.Cable, cable).Legs("W01", (legs, CablePlace.InWall))
+        .Say("W01", RunFacts.TailAtWindow, "36").Say("W01", RunFacts.TailAtPanel, "72");
+}

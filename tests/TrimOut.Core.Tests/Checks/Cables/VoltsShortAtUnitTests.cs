@@ -1,0 +1,56 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Cables;
+
+public class VoltsShortAtUnitTests
+{
+    private static readonly VoltsShortAtUnit Check = new();
+
+    [Fact]
+    public void AShortRunIsFineAndShowsItsFigures()
+    {
+        var fine = Assert.IsType<Outcome.Fine>(Jobs.Roughed().Judge(Check, "W01"));
+        Assert.Contains(("supply", "12 V"), fine.Working!.Inputs);
+        Assert.Contains(("length, one way", "69'-0\""), fine.Working.Inputs);
+    }
+
+    // With the largest resistance of IEC 60228 the figures come out even: 1 mm2 solid has 0.0181 ohm per metre at 20 C,
+    // 50 m out and back 1.81 ohm, and 1 A leaves 12 - 1.81 = 10.19 V.
+    [Fact]
+    public void ExactlyEnoughIsFine() => Metric("10.19").Fine(Check, "W01");
+
+    [Fact]
+    public void AMillivoltLessIsAStop()
+    {
+        var found = Metric("10.191").Fault(Check, "W01");
+        Assert.Equal("10.55 V arrive while it runs and 10.190 V while it starts; it needs 10.191 V. The kit's table gives no length; voltage drop ends it at 49.97 m.", found.Message);
+        Assert.Contains(("margin", "-0.001 V, -0.03 m"), found.Working!.Inputs);
+    }
+
+    [Fact]
+    public void TheKitsTableIsShownBesideTheVoltage() =>
+        Assert.EndsWith("The kit's table ends at 200 ft, voltage drop at 210.8 ft: the table governs.", Jobs.Roughed().Legs("W01", ("150", CablePlace.InWall)).Fault(Check, "W01").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void ALowSupplyLeavesNoLengthAtAll() =>
+        Assert.Contains("voltage drop at 0 ft: the voltage governs", Jobs.Roughed().SayOf("10-output panel", PanelTypeFacts.Supply, "10").Fault(Check, "W01").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void AnUnknownCurrentIsNotAPass() =>
+        Jobs.Roughed().SayOf("Roller", CoveringKindFacts.StartingCurrent, "").Lacks(Check, "W01", "starting current of Roller in the kit");
+
+    [Fact]
+    public void AnUnknownConductorIsNotAPass() => Jobs.Roughed().SayOf("16/2", CableTypeFacts.Conductor, "").Lacks(Check, "W01", "conductor of 16/2 in the kit");
+
+    [Fact]
+    public void AMetricSizeThatIsInNoTableIsNamed() =>
+        Jobs.Roughed().SayOf("16/2", CableTypeFacts.Conductor, "1.2 mm2").Lacks(Check, "W01", "Conductor: 1.2 mm2 is not in the table. Known are 0.5, 0.75, 1, 1.5, 2.5 mm2.");
+
+    private static TestJob Metric(string least) => Jobs.Walked("W01", Jobs.Metric().SayOf("Roller", CoveringKindFacts.LeastVolts, least))
+        .SayOf("16/2", CableTypeFacts.Conductor, "1 mm2").SayOf("16/2", CableTypeFacts.Stranding, "solid").SayOf("16/2", CableTypeFacts.LongestRun, "")
+        .SayOf("", HouseFacts.ConductorTemperature, "20").Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("48 m", CablePlace.InWall))
+        .Say("W01", RunFacts.TailAtWindow, "1000 mm").Say("W01", RunFacts.TailAtPanel, "1000 mm");
+}

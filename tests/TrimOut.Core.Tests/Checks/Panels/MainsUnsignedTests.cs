@@ -1,0 +1,29 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Panels;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Panels;
+
+public class MainsUnsignedTests
+{
+    private static readonly MainsUnsigned Check = new();
+
+    [Fact]
+    public void ANamedAndLicensedElectricianIsFine() =>
+        Assert.IsType<Outcome.Fine>(Live().SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros").SayOf("P1", PanelFacts.Licence, "EL-1234").Of(Check, "P1"));
+
+    [Fact]
+    public void ALivePanelThatNobodySignedForIsAStop() =>
+        Assert.Equal("Volts were read on P1 and no name stands beside its mains connection.", Assert.IsType<Outcome.Found>(Live().Of(Check, "P1")).Message);
+
+    [Fact]
+    public void ANameWithoutALicenceIsNotEnough() =>
+        Assert.Equal("Volts were read on P1 and no licence stands beside its mains connection.", Assert.IsType<Outcome.Found>(Live().SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros").Of(Check, "P1")).Message);
+
+    [Fact]
+    public void ADeadPanelWithoutANameIsNotAPassYet() =>
+        Assert.Equal("connected by", Assert.IsType<Outcome.NotChecked>(Jobs.Walked().WithPanel().Of(Check, "P1")).Missing);
+
+    private static TestJob Live() => Jobs.Walked().WithPanel().Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.Output, "1").Say("W01", RunFacts.OpenVolts, "12.1");
+}

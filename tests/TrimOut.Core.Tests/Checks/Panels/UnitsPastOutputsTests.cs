@@ -1,0 +1,40 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Panels;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Panels;
+
+public class UnitsPastOutputsTests
+{
+    private static readonly UnitsPastOutputs Check = new();
+
+    // Ten outputs on a panel; the eleventh unit asks for a second panel: common practice, no published source.
+    [Fact]
+    public void TenUnitsOnOnePanelAreFine() => Assert.IsType<Outcome.Fine>(Units(10).WithPanel().Of(Check, "Test house"));
+
+    [Fact]
+    public void TheEleventhAsksForASecondPanel() =>
+        Assert.Equal("11 units need an output; 1 panel has 10.", Assert.IsType<Outcome.Found>(Units(11).WithPanel().Of(Check, "Test house")).Message);
+
+    [Fact]
+    public void EighteenUnitsAskForTwo()
+    {
+        var job = Units(18).WithPanel();
+        Assert.IsType<Outcome.Found>(job.Of(Check, "Test house"));
+        Assert.IsType<Outcome.Fine>(job.WithPanel("P2").Of(Check, "Test house"));
+    }
+
+    [Fact]
+    public void ABatteryUnitNeedsNoOutput() => Assert.IsType<Outcome.Fine>(Units(11).WithPanel().Say("W11", UnitFacts.Power, "battery").Of(Check, "Test house"));
+
+    [Fact]
+    public void AHouseWithoutAPanelIsNotAPass() =>
+        Assert.Equal("a panel; 2 units need outputs", Assert.IsType<Outcome.NotChecked>(Units(2).Of(Check, "Test house")).Missing);
+
+    [Fact]
+    public void APanelOfUnknownTypeIsNotAPass() =>
+        Assert.Equal("type", Assert.IsType<Outcome.NotChecked>(Units(2).WithPanel().SayOf("P1", PanelFacts.Type, "").Of(Check, "Test house")).Missing);
+
+    private static TestJob Units(int count) => Enumerable.Range(1, count).Aggregate(new TestJob(), (job, n) => job.Window($"W{n:00}"));
+}

@@ -1,0 +1,27 @@
+using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Rough;
+
+public class EntryOffLeadSideTests
+{
+    private static readonly EntryOffLeadSide Check = new();
+
+    [Fact]
+    public void AnEntryOnTheLeadSideIsFine() => Jobs.Walked().Fine(Check, "W01");
+
+    [Fact]
+    public void AnEntryOnTheOtherSideSaysWhichTailReachesAcross()
+    {
+        // 36 - 1 along the head, 1 up to it, 6 behind the unit.
+        var found = Jobs.Walked().Say("W01", UnitFacts.EntrySide, "right").Fault(Check, "W01");
+        Assert.Equal("The cable leaves the wall on the right and reaches the unit on the left. A tail of 42\" reaches across.", found.Message);
+    }
+
+    [Fact]
+    public void AnUnknownEntrySideIsNotAPass() => Jobs.Walked().Forget("W01", UnitFacts.EntrySide).Lacks(Check, "W01", "entry side");
+
+    [Fact]
+    public void ABatteryUnitHasNoEntry() => Jobs.Walked().Say("W01", UnitFacts.Power, "battery").Silent(Check, "W01");
+}

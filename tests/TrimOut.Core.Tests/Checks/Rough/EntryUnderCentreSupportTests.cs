@@ -1,0 +1,31 @@
+using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Rough;
+
+public class EntryUnderCentreSupportTests
+{
+    private static readonly EntryUnderCentreSupport Check = new();
+
+    // The generic roller needs a support 1 1/2 in wide from 108 in on: it takes 53 1/4 to 54 3/4 in.
+    [Theory]
+    [InlineData("53 1/4")]
+    [InlineData("54 3/4")]
+    public void AnEntryAtItsEdgeIsFine(string fromJamb) => Wide().Say("W01", UnitFacts.EntryFromJamb, fromJamb).Fine(Check, "W01");
+
+    [Theory]
+    [InlineData("53 17/64")]
+    [InlineData("54 47/64")]
+    public void AnEntryJustInsideItIsAStop(string fromJamb) =>
+        Assert.Equal($"The cable leaves the wall {fromJamb}\" from the jamb; the centre support takes 53 1/4\" to 54 3/4\".",
+            Wide().Say("W01", UnitFacts.EntryFromJamb, fromJamb).Fault(Check, "W01").Message);
+
+    [Fact]
+    public void ANarrowUnitHasNoCentreSupport() => Wide().Say("W01", WindowFacts.RoughWidth, "107 63/64").Silent(Check, "W01");
+
+    [Fact]
+    public void AnUnknownEntryIsNotAPass() => Wide().Forget("W01", UnitFacts.EntryFromJamb).Lacks(Check, "W01", "entry from jamb");
+
+    private static TestJob Wide() => Jobs.Walked().Say("W01", WindowFacts.RoughWidth, "108").Say("W01", UnitFacts.EntryFromJamb, "54");
+}

@@ -1,0 +1,40 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Rough;
+
+public class HoleNearEdgeTests
+{
+    private static readonly HoleNearEdge Check = new();
+
+    // 1 1/4 in (32 mm): NFPA 70-2017, 300.4(A).
+    [Fact]
+    public void AnInchAndAQuarterIsFine() => Jobs.Roughed().Say("W01", RunFacts.HoleEdge, "1 1/4").Fine(Check, "W01");
+
+    [Fact]
+    public void ALittleLessWithoutAPlateIsACaution()
+    {
+        var found = Jobs.Roughed().Say("W01", RunFacts.HoleEdge, "1 15/64").Say("W01", RunFacts.NailPlates, "no").Fault(Check, "W01");
+        Assert.Equal("A hole comes within 1 15/64\" of the edge and has no nail plate; 1 1/4\" is good practice, and the rule in some editions.", found.Message);
+    }
+
+    // A hole bored through the middle of a 3 1/2 in stud leaves 1 1/4 in when it is 1 in across, and less when it is 1 1/16 in.
+    [Theory]
+    [InlineData(16, true)]
+    [InlineData(17, false)]
+    public void AnInchHoleInTheMiddleOfAStudIsTheLargest(int sixteenths, bool fine)
+    {
+        var edge = (Length.FromInches(3, 1, 2) - Length.FromInches(0, sixteenths, 16)) / 2;
+        var job = Jobs.Roughed().Say("W01", RunFacts.HoleEdge, edge.ToString()).Say("W01", RunFacts.NailPlates, "no");
+        Assert.Equal(fine, job.Judge(Check, "W01") is Outcome.Fine);
+    }
+
+    [Fact]
+    public void APlateMakesItFine() => Jobs.Roughed().Say("W01", RunFacts.HoleEdge, "1/2").Say("W01", RunFacts.NailPlates, "yes").Fine(Check, "W01");
+
+    [Fact]
+    public void NearTheEdgeAnUnknownPlateIsNotAPass() => Jobs.Roughed().Say("W01", RunFacts.HoleEdge, "1/2").Lacks(Check, "W01", "nail plates");
+}

@@ -1,0 +1,24 @@
+using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Rough;
+
+public class LabelTwiceTests
+{
+    private static readonly LabelTwice Check = new();
+
+    [Fact]
+    public void ALabelOfItsOwnIsFine() => Jobs.Roughed("W02", Jobs.Roughed()).Fine(Check, "W01");
+
+    [Fact]
+    public void TheLabelOfAnotherCableIsAStopForBoth()
+    {
+        var job = Jobs.Roughed("W02", Jobs.Roughed()).Say("W02", RunFacts.LabelAtPanel, "w01");
+        Assert.Equal("\"W01\" is also on the cable of W02.", job.Fault(Check, "W01").Message);
+        Assert.Equal("\"w01\" is also on the cable of W01.", job.Fault(Check, "W02").Message);
+    }
+
+    [Fact]
+    public void ACableWithoutALabelIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "label at window");
+}

@@ -1,0 +1,32 @@
+using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Rough;
+
+public class LeadAwayFromMotorTests
+{
+    private static readonly LeadAwayFromMotor Check = new();
+
+    [Fact]
+    public void ALeadAtTheMotorEndIsFine() => Jobs.Walked().Fine(Check, "W01");
+
+    [Fact]
+    public void ALeadOnTheOtherSideIsAStop()
+    {
+        var found = Jobs.Walked().Say("W01", UnitFacts.LeadSide, "right").Fault(Check, "W01");
+        Assert.Equal("The lead is on the right; Roller has its motor on the left.", found.Message);
+        Assert.StartsWith("Bring the cable to the left side now", found.Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OnceTheWallIsClosedTheMendIsToOrderItTheOtherWayRound() =>
+        Assert.StartsWith("Order it with the motor on the right", Jobs.Walked().Say("W01", UnitFacts.LeadSide, "right").Mark("W01", "cable-found").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+
+    [Fact]
+    public void AKindThatIsOrderedEitherWayTakesAnySide() =>
+        Jobs.Walked().SayOf("Roller", CoveringKindFacts.MotorEnd, "either").Say("W01", UnitFacts.LeadSide, "right").Fine(Check, "W01");
+
+    [Fact]
+    public void AnUnknownLeadSideIsNotAPass() => Jobs.Walked().Forget("W01", UnitFacts.LeadSide).Lacks(Check, "W01", "lead side");
+}

@@ -1,0 +1,36 @@
+using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Rough;
+
+public class TailShortOfMotorTests
+{
+    private static readonly TailShortOfMotor Check = new();
+
+    // From the left: 1 along, 1 up, 6 behind.
+    [Fact]
+    public void ATailThatJustReachesIsFine() => Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "8").Fine(Check, "W01");
+
+    [Fact]
+    public void ATailThatFallsShortIsAStop() =>
+        Assert.Equal("The tail is 7 63/64\"; the way to the motor on the left is 8\".", Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "7 63/64").Fault(Check, "W01").Message);
+
+    // From the right: 36 - 1 along, 1 up, 6 behind.
+    [Fact]
+    public void FromTheOtherSideTheWholeHeadIsInTheWay()
+    {
+        Jobs.Roughed().Say("W01", UnitFacts.EntrySide, "right").Say("W01", RunFacts.TailAtWindow, "42").Fine(Check, "W01");
+        var found = Jobs.Roughed().Say("W01", UnitFacts.EntrySide, "right").Fault(Check, "W01");
+        Assert.Equal("The tail is 36\"; the way to the motor on the left is 42\".", found.Message);
+        Assert.Contains(("along the head", "35\""), found.Working!.Inputs);
+    }
+
+    [Fact]
+    public void AKindOrderedEitherWayHasItsMotorAtTheLeadSide() =>
+        Jobs.Roughed().SayOf("Roller", CoveringKindFacts.MotorEnd, "either").Say("W01", UnitFacts.LeadSide, "right").Fault(Check, "W01");
+
+    [Fact]
+    public void AnUnknownMotorEndIsNotAPass() =>
+        Jobs.Roughed().SayOf("Roller", CoveringKindFacts.MotorEnd, "").Lacks(Check, "W01", "motor end of Roller in the kit");
+}

@@ -1,0 +1,30 @@
+using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Rough;
+
+public class TailUnderHalfWidthTests
+{
+    private static readonly TailUnderHalfWidth Check = new();
+
+    [Fact]
+    public void ATailOfHalfTheWindowIsFine() => Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "18").Fine(Check, "W01");
+
+    [Fact]
+    public void ATailShorterThanHalfTheWindowIsAStop()
+    {
+        var found = Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "17 63/64").Fault(Check, "W01");
+        Assert.Equal("The tail is 17 63/64\"; half of the width is 18\".", found.Message);
+        Assert.Equal("Pull 1/64\" more to the window now; 18 1/64\" more makes the whole width.", found.Mend);
+    }
+
+    [Fact]
+    public void WhatIsFoundAfterDrywallCountsOverWhatWasLeft() => Jobs.Roughed().Say("W01", RunFacts.TailFound, "10").Fault(Check, "W01");
+
+    [Fact]
+    public void AnUnknownTailIsNotAPass() => Jobs.Roughed().Forget("W01", RunFacts.TailAtWindow).Lacks(Check, "W01", "tail at window");
+
+    [Fact]
+    public void AnUnknownWidthIsNotAPass() => Jobs.Roughed().Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "rough width");
+}

@@ -1,0 +1,24 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Rough;
+
+public class WindowLeftOutWithoutReasonTests
+{
+    private static readonly WindowLeftOutWithoutReason Check = new();
+
+    [Fact]
+    public void AWindowLeftOutForAReasonIsFine() =>
+        Assert.IsType<Outcome.Fine>(LeftOut().SayOf("W01", WindowFacts.NotCoveredBecause, "stained glass").Of(Check, "W01"));
+
+    [Fact]
+    public void AWindowLeftOutWithoutAReasonIsACaution() =>
+        Assert.Equal("W01 gets no covering and nobody said why.", Assert.IsType<Outcome.Found>(LeftOut().Of(Check, "W01")).Message);
+
+    [Fact]
+    public void AWindowThatIsCoveredHasNothingToExplain() => Assert.Empty(Check.Run(Jobs.Walked().House));
+
+    private static TestJob LeftOut() => Jobs.Walked().SayOf("W01", WindowFacts.Covered, "no");
+}
