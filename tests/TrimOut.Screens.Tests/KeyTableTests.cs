@@ -1,0 +1,51 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Screens.Help;
+using TrimOut.Screens.HousePicker;
+using TrimOut.Screens.Papers;
+using TrimOut.Screens.Shell;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests;
+
+public class KeyTableTests
+{
+    private static readonly Lazy<ShellState> Shell = new(() => new ShellState(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe));
+
+    internal static IReadOnlyList<IScreen> EveryScreen()
+    {
+        var desk = new TestDesk(new FakeTimeProvider());
+        var sections = CommonKeys.Sections.Select(s => ((Ask.Section)s.Press(PickerScreen.At(desk), Shell.Value.Sight).Ask!).Make(Shell.Value.Sight));
+        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], ""), .. sections];
+    }
+
+    public static TheoryData<string> Titles() => [.. EveryScreen().Select(s => s.Title).Distinct()];
+
+    [Theory]
+    [MemberData(nameof(Titles))]
+    public void NoKeyMeansTwoThingsOnOneScreen(string title)
+    {
+        var screen = EveryScreen().First(s => s.Title == title);
+        var strokes = screen.Keys.SelectMany(k => k.Strokes).ToList();
+        Assert.Equal(strokes.Distinct().Count(), strokes.Count);
+    }
+
+    [Theory]
+    [MemberData(nameof(Titles))]
+    public void NoScreenTakesAKeyThatEveryScreenHas(string title)
+    {
+        var common = CommonKeys.For(Shell.Value).SelectMany(k => k.Strokes).ToHashSet();
+        var screen = EveryScreen().First(s => s.Title == title);
+        Assert.DoesNotContain(screen.Keys.SelectMany(k => k.Strokes), common.Contains);
+    }
+
+    [Theory]
+    [MemberData(nameof(Titles))]
+    public void EveryKeyHasAWordAndASentence(string title) => Assert.All(EveryScreen().First(s => s.Title == title).Keys, key =>
+    {
+        Assert.InRange(key.Name.Length, 2, 20);
+        Assert.EndsWith(".", key.Help, StringComparison.Ordinal);
+    });
+
+    [Fact]
+    public void EveryMainScreenHasADigit() => Assert.Equal("1234567890", string.Concat(CommonKeys.Sections.Select(s => s.Stroke)));
+}
