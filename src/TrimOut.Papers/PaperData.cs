@@ -9,6 +9,9 @@ namespace TrimOut.Papers;
 /// <param name="Report">What the checks say of the house.</param>
 public sealed record PaperData(House House, DateOnly Date, CheckReport Report)
 {
+    /// <summary>Leaves out what only the trade needs: meter readings, progress by phase, who marked what.</summary>
+    public bool OwnerOnly { get; init; }
+
     /// <summary>The data of a house as it stands; the checks are run.</summary>
     public static PaperData Of(House house, DateOnly date) => new(house, date, CheckReport.Of(house));
 }

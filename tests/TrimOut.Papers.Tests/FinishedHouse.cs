@@ -18,6 +18,13 @@ internal static class FinishedHouse
     /// <summary>A report of one check alone, so that a new check changes no approved paper of it.</summary>
     public static CheckReport Report(House house) => CheckReport.Of(house, [new LeadAwayFromMotor()]);
 
+    /// <summary>What its papers are written from.</summary>
+    public static PaperData Data(House? house = null)
+    {
+        house ??= Build().House;
+        return new PaperData(house, Day, Report(house));
+    }
+
     public static TestJob Build(DisplayUnits units = DisplayUnits.Inches)
     {
         var job = new TestJob(units);

@@ -1,8 +1,8 @@
-using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
@@ -10,20 +10,20 @@ namespace TrimOut.Papers.BinderSections;
 /// <summary>How many of everything, which room has what, and how far each phase is.</summary>
 internal static class AtAGlance
 {
-    public static Section Section { get; } = new("The house at a glance", Write);
+    public static Section Section { get; } = new("glance", "The house at a glance", Write);
 
     private static void Write(MarkdownWriter to, PaperData data)
     {
         var house = data.House;
         var leftOut = house.Windows.Where(w => w.LeftOut).ToList();
         to.Facts("What", "How many",
-            ("Rooms", Count(house.Rooms.Length)),
-            ("Windows", $"{house.Windows.Length - leftOut.Count} with a covering, {leftOut.Count} left out on purpose"),
-            ("Units", $"{house.Units.Length}: {Units(house, PowerSource.Panel)} on a panel, {Units(house, PowerSource.PlugIn)} on a plug-in supply, {Units(house, PowerSource.Battery)} on a battery, {Units(house, null)} not said yet"),
-            ("Home runs", Count(house.Runs.Length)),
-            ("Panels", Count(house.Panels.Length)),
-            ("Hubs", Count(house.Hubs.Length)),
-            ("Remotes", Count(house.Remotes.Length)));
+            ("Rooms", Number(house.Rooms.Length)),
+            ("Windows", Ours($"{house.Windows.Length - leftOut.Count} with a covering, {leftOut.Count} left out on purpose")),
+            ("Units", Ours($"{house.Units.Length}: {Units(house, PowerSource.Panel)} on a panel, {Units(house, PowerSource.PlugIn)} on a plug-in supply, {Units(house, PowerSource.Battery)} on a battery, {Units(house, null)} not said yet")),
+            ("Home runs", Number(house.Runs.Length)),
+            ("Panels", Number(house.Panels.Length)),
+            ("Hubs", Number(house.Hubs.Length)),
+            ("Remotes", Number(house.Remotes.Length)));
 
         to.Heading(3, "Rooms and their units");
         to.Table(["Room", "Floor", "Windows", "Units"],
@@ -32,23 +32,24 @@ internal static class AtAGlance
 
         to.Heading(3, "Windows left out on purpose");
         to.Table(["Window", "Room", "Because"],
-            leftOut.Select(w => Row(w.Tag, (w.Room?.Name).OrDash(), w.Show(WindowFacts.NotCoveredBecause).OrDash())));
+            leftOut.Select(w => Row(w.Tag, (w.Room?.Name).OrDash(), w.Entry(WindowFacts.NotCoveredBecause))));
 
+
+        if (data.OwnerOnly)
+            return;
         to.Heading(3, "How far each phase is");
         to.Table(["Phase", "Steps done", "Steps in all", "Open stops"], PhaseNames.All.Select(p =>
         {
             var progress = Progress.Of(house, p);
-            return Row(p.Full(), Count(progress.Done), Count(progress.Total), Count(data.Report.StopsIn(p)));
+            return Row(Ours(p.Full()), Number(progress.Done), Number(progress.Total), Number(data.Report.StopsIn(p)));
         }));
     }
 
     private static IEnumerable<Inline[]> NoRoom(House house) =>
-        house.Windows.Where(w => !w.LeftOut && w.Room is null).ToList() is { Count: > 0 } lost ? [RoomRow("(no room yet)", null, lost)] : [];
+        house.Windows.Where(w => !w.LeftOut && w.Room is null).ToList() is { Count: > 0 } lost ? [RoomRow(Ours("(no room yet)"), null, lost)] : [];
 
-    private static Inline[] RoomRow(string room, string? floor, List<Window> windows) =>
+    private static Inline[] RoomRow(Inline room, string? floor, List<Window> windows) =>
         Row(room, floor.OrDash(), windows.Select(w => w.Tag).JoinOrDash(), windows.SelectMany(w => w.Units).Select(u => u.Tag).JoinOrDash());
 
     private static int Units(House house, PowerSource? power) => house.Units.Count(u => u.Power == power);
-
-    private static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

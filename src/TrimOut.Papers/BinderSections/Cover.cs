@@ -4,26 +4,24 @@ using TrimOut.Papers.Writing;
 
 namespace TrimOut.Papers.BinderSections;
 
-/// <summary>Whose house it is, who did the work, and what the binder holds.</summary>
+/// <summary>Whose house it is, who did the work, and when.</summary>
 internal static class Cover
 {
-    public static void Write(MarkdownWriter to, PaperData data, IEnumerable<Section> sections)
+    public static void Write(MarkdownWriter to, PaperData data)
     {
         var job = new JobItself(data.House);
         to.Facts("About", "Entry",
             ("House", data.House.Name),
-            ("Client", job.Show(HouseFacts.Client).OrDash()),
-            ("Address", job.Show(HouseFacts.Address).OrDash()),
-            ("Site contact", job.Show(HouseFacts.SiteContact).OrDash()),
-            ("Crew", job.Show(HouseFacts.Crew).OrDash()),
-            ("Code in force", job.Show(HouseFacts.CodeInForce).OrDash()),
-            ("Framing walk", job.Show(HouseFacts.FramingOn).OrNotYet()),
-            ("Drywall started", job.Show(HouseFacts.DrywallOn).OrNotYet()),
-            ("Painted", job.Show(HouseFacts.PaintedOn).OrNotYet()),
-            ("Handover", job.Show(HouseFacts.HandoverOn).OrNotYet()),
+            ("Client", job.Entry(HouseFacts.Client)),
+            ("Address", job.Entry(HouseFacts.Address)),
+            ("Site contact", job.Entry(HouseFacts.SiteContact)),
+            ("Crew", job.Entry(HouseFacts.Crew)),
+            ("Code in force", job.Entry(HouseFacts.CodeInForce)),
+            ("Framing walk", job.EntryOrNotYet(HouseFacts.FramingOn)),
+            ("Drywall started", job.EntryOrNotYet(HouseFacts.DrywallOn)),
+            ("Painted", job.EntryOrNotYet(HouseFacts.PaintedOn)),
+            ("Handover", job.EntryOrNotYet(HouseFacts.HandoverOn)),
             ("This binder written", data.Date.OnPaper()));
-        to.Say("What stands in this binder:");
-        to.List(sections.Select(s => Inline.LinkTo(s.Title)));
         to.Say("A dash means that nothing was noted. \"Not yet\" means that it is still to come. Left and right are as seen from inside the room, facing the window.");
     }
 }

@@ -7,16 +7,16 @@ namespace TrimOut.Papers.BinderSections;
 /// <summary>Where each unit stops, open and closed.</summary>
 internal static class LimitsTable
 {
-    public static Section Section { get; } = new("Limits", Write);
+    public static Section Section { get; } = new("limits", "Limits", Write);
 
     private static void Write(MarkdownWriter to, PaperData data)
     {
         to.Say("The limits are the two places where a unit stops by itself. Closed, 0 means that the bottom bar just touches the sill.");
         to.Table(["Unit", "Room", "Open: bar above glass", "Closed: bar above sill", "With, who, when"], data.House.Units.Select(u => Row(
-            u.Tag, (u.Window.Room?.Name).OrDash(), u.Show(UnitFacts.OpenGap).OrNotYet(), u.Show(UnitFacts.CloseGap).OrNotYet(),
+            u.Tag, (u.Window.Room?.Name).OrDash(), u.EntryOrNotYet(UnitFacts.OpenGap), u.EntryOrNotYet(UnitFacts.CloseGap),
             u.Taken(UnitFacts.OpenGap, UnitFacts.CloseGap))), "No units yet.");
         to.Heading(3, "How limits are set");
-        to.Table(["Kind", "How"], KindsInUse.Of(data.House).Select(k => Row(k.Name, k.Show(CoveringKindFacts.LimitsHow).OrDash())));
+        to.Table(["Kind", "How"], KindsInUse.Of(data.House).Select(k => Row(k.Name, k.Entry(CoveringKindFacts.LimitsHow))));
         to.Say("A unit that was taken down and hung again needs its limits set again.");
     }
 }

@@ -1,37 +1,38 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
 
 namespace TrimOut.Papers.BinderSections;
 
 /// <summary>Day to day use.</summary>
 internal static class LivingWithIt
 {
-    public static Section Section { get; } = new("Living with it", Write);
+    public static Section Section { get; } = new("living", "Living with it", Write);
 
     private static void Write(MarkdownWriter to, PaperData data)
     {
         var house = data.House;
-        to.List(Advice(house).Select(text => (Inline)text));
+        to.List(Advice(house));
     }
 
-    private static IEnumerable<string> Advice(House house)
+    private static IEnumerable<Inline> Advice(House house)
     {
-        yield return "Move a unit with its remote. Let it finish before you send it the other way.";
-        yield return "Stop it anywhere on its way with the same remote; it keeps that place until the next call.";
+        yield return Ours("Move a unit with its remote. Let it finish before you send it the other way.");
+        yield return Ours("Stop it anywhere on its way with the same remote; it keeps that place until the next call.");
         if (house.Remotes.Any(r => r.Presets.Any()))
-            yield return "Call a preset to bring a room to a stored set of positions. The table of presets says what each one does.";
+            yield return Ours("Call a preset to bring a room to a stored set of positions. The table of presets says what each one does.");
         if (!house.Hubs.IsEmpty)
-            yield return "Leave the hub switched on and where it stands: it knows every unit by the name in this binder. Moved far away, it may no longer reach them.";
+            yield return Ours("Leave the hub switched on and where it stands: it knows every unit by the name in this binder. Moved far away, it may no longer reach them.");
         if (house.Units.Any(u => u.Item.Get(UnitFacts.Group) is not null))
-            yield return "Units of one group move together. Wait until all have stopped.";
-        yield return "Open the window itself only with its unit up or well clear of the sash and the handle.";
-        yield return "In wind, with a window open, raise the unit: a flapping bar damages fabric and motor.";
-        yield return "Never pull, push or lift a unit by hand, and never hold it back while it moves.";
+            yield return Ours("Units of one group move together. Wait until all have stopped.");
+        yield return Ours("Open the window itself only with its unit up or well clear of the sash and the handle.");
+        yield return Ours("In wind, with a window open, raise the unit: a flapping bar damages fabric and motor.");
+        yield return Ours("Never pull, push or lift a unit by hand, and never hold it back while it moves.");
         if (house.Remotes.Length > 0)
-            yield return "Change a remote's battery when units answer late or only from near by. Keep batteries out of children's reach: swallowed ones can kill.";
+            yield return Ours("Change a remote's battery when units answer late or only from near by. Keep batteries out of children's reach: swallowed ones can kill.");
         if (house.Units.Any(u => u.Power == PowerSource.Battery))
-            yield return "Charge a unit's own battery when it slows down, with the charger that the maker's sheet names.";
-        yield return "Keep this binder where whoever works on the house will look: beside the panel.";
+            yield return Ours("Charge a unit's own battery when it slows down, with the charger that the maker's sheet names.");
+        yield return Ours("Keep this binder where whoever works on the house will look: beside the panel.");
     }
 }

@@ -1,8 +1,8 @@
-using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
@@ -10,22 +10,22 @@ namespace TrimOut.Papers.BinderSections;
 /// <summary>What is still to be mended, what may stay and why, and what could not be checked.</summary>
 internal static class OpenItems
 {
-    public static Section Section { get; } = new("Open items", Write);
+    public static Section Section { get; } = new("open_items", "Open items", Write);
 
     private static void Write(MarkdownWriter to, PaperData data)
     {
         var (house, report) = (data.House, data.Report);
         to.Facts("What", "Entry",
-            ("Rules that hold", Count(report.Passed)),
-            ("Findings still open", Count(report.Findings.Count(f => f.Open))),
-            ("Of these stops", Count(report.OpenStops.Count())),
-            ("Findings waived", Count(report.Findings.Count(f => !f.Open))),
-            ("Not checked, because facts are missing", Count(report.Missing.Length)),
-            ("Agreed with the owner", new JobItself(house).Show(HouseFacts.OpenItemsAgreed).OrNotYet()));
+            ("Rules that hold", Number(report.Passed)),
+            ("Findings still open", Number(report.Findings.Count(f => f.Open))),
+            ("Of these stops", Number(report.OpenStops.Count())),
+            ("Findings waived", Number(report.Findings.Count(f => !f.Open))),
+            ("Not checked, because facts are missing", Number(report.Missing.Length)),
+            ("Agreed with the owner", new JobItself(house).EntryOrNotYet(HouseFacts.OpenItemsAgreed)));
 
         to.Heading(3, "Findings");
         to.Table(["Where", "How bad", "What is wrong", "What mends it"], report.Findings.Where(f => f.Open).Select(f => Row(
-            house.NameOf(f.Subject), f.Check.Severity.ToString(), f.Found.Message, f.Found.Mend)));
+            house.NameOf(f.Subject), Ours(f.Check.Severity.ToString()), f.Found.Message, f.Found.Mend)));
 
         to.Heading(3, "Waived, with the reason");
         to.Table(["Where", "What", "Reason", "Initials", "When"], report.Findings.Where(f => !f.Open).Select(f => Row(
@@ -33,10 +33,8 @@ internal static class OpenItems
 
         to.Heading(3, "Punch items");
         to.Table(["Where", "What", "Phase", "State", "Picture"], house.PunchItems.OrderBy(p => p.Done).Select(p => Row(
-            p.About is { } about ? house.NameOf(about) : Absent.Dash, p.Name, p.Phase is { } phase ? phase.Full() : Absent.Dash, p.Done ? "done" : "open", p.Show(PunchFacts.Photo).OrDash())));
+            p.About is { } about ? house.NameOf(about) : Dash, p.Name, p.Phase is { } phase ? Ours(phase.Full()) : Dash, Ours(p.Done ? "done" : "open"), p.Entry(PunchFacts.Photo))));
     }
 
-    private static string WaivedOn(Waiver waiver) => waiver.Item.Latest(WaiverFacts.Reason.Name) is { } head ? head.At.OnPaper() : Absent.Dash;
-
-    private static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
+    private static Inline WaivedOn(Waiver waiver) => waiver.Item.Latest(WaiverFacts.Reason.Name) is { } head ? head.At.OnPaper() : Dash;
 }

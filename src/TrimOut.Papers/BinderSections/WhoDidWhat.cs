@@ -1,7 +1,7 @@
-using System.Globalization;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
@@ -9,7 +9,7 @@ namespace TrimOut.Papers.BinderSections;
 /// <summary>Who marked how many steps of each phase, and between which days.</summary>
 internal static class WhoDidWhat
 {
-    public static Section Section { get; } = new("Who did what, and when", Write);
+    public static Section Section { get; } = new("who", "Who did what, and when", Write) { NotForOwner = true };
 
     private static void Write(MarkdownWriter to, PaperData data)
     {
@@ -18,7 +18,7 @@ internal static class WhoDidWhat
             from mark in Marks(data.House)
             group mark.Head by (mark.Phase, mark.Head.By) into work
             orderby work.Key.Phase, work.Min(h => h.At), work.Key.By
-            select Row(work.Key.Phase.Full(), work.Key.By.OrDash(), work.Count().ToString(CultureInfo.InvariantCulture), work.Min(h => h.At).OnPaper(), work.Max(h => h.At).OnPaper()),
+            select Row(Ours(work.Key.Phase.Full()), work.Key.By.OrDash(), Number(work.Count()), work.Min(h => h.At).OnPaper(), work.Max(h => h.At).OnPaper()),
             "No step is marked yet.");
     }
 

@@ -7,31 +7,31 @@ using Markdig.Syntax.Inlines;
 
 namespace TrimOut.Papers.Writing;
 
-/// <summary>Turns a paper's Markdown into one HTML page that needs nothing else: no script, no file, no network.</summary>
+/// <summary>Turns a paper into one HTML page that needs nothing else: no script, no file, no network.</summary>
 internal static class HtmlPage
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().DisableHtml().Build();
 
     /// <summary>The page.</summary>
-    /// <param name="title">Its title, as typed.</param>
-    /// <param name="markdown">The paper.</param>
-    public static string Of(string title, string markdown)
+    public static string Of(WrittenPaper paper)
     {
-        var document = Markdown.Parse(markdown, Pipeline);
-        foreach (var heading in document.Descendants<HeadingBlock>().Where(h => h.Level == 2))
-            heading.GetAttributes().Id = Anchor.Of(TextOf(heading));
+        var document = Markdown.Parse(paper.Markdown, Pipeline);
+        foreach (var headings in document.Descendants<HeadingBlock>().Where(h => h.Level == 2).GroupBy(h => Anchor.Of(TextOf(h))).Where(g => g.Key.Length > 0))
+            headings.First().GetAttributes().Id = headings.Key;
+        foreach (var link in document.Descendants<LinkInline>().ToList())
+            Settle(link, paper.Drawings);
         using var body = new StringWriter { NewLine = "\n" };
         var renderer = new HtmlRenderer(body);
         Pipeline.Setup(renderer);
         renderer.Render(document);
         return $"""
             <!DOCTYPE html>
-            <html lang="en">
+            <html lang="{WebUtility.HtmlEncode(paper.Language)}">
             <head>
             <meta charset="utf-8">
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-            <title>{WebUtility.HtmlEncode(title)}</title>
+            <title>{WebUtility.HtmlEncode(paper.Title)}</title>
             <style>
             {PageStyle.Css}
             </style>
@@ -43,6 +43,15 @@ internal static class HtmlPage
             </html>
 
             """.ReplaceLineEndings("\n");
+    }
+
+    /// <summary>Puts a drawing in the place of its picture, and plain text in the place of anything that would lead outside.</summary>
+    private static void Settle(LinkInline link, IReadOnlyDictionary<string, string> drawings)
+    {
+        if (link.IsImage && drawings.TryGetValue(link.Url ?? "", out var svg))
+            link.ReplaceBy(new HtmlInline(svg), copyChildren: false);
+        else if (link.IsImage || link.Url?.StartsWith('#') != true)
+            link.ReplaceBy(new LiteralInline(string.Concat(link.Descendants<LiteralInline>().Select(l => l.Content.ToString()))), copyChildren: false);
     }
 
     private static string TextOf(HeadingBlock heading) =>

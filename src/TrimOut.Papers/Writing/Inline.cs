@@ -1,30 +1,61 @@
+using System.Globalization;
+
 namespace TrimOut.Papers.Writing;
 
-/// <summary>Markdown that stands inside one line. A string turns into it by being escaped, so that nothing typed can act as markup.</summary>
-internal readonly record struct Inline
+/// <summary>What stands inside one line of a paper. A string turns into it as typed text: escaped, never translated, so that nothing typed can act as markup.</summary>
+internal sealed class Inline
 {
-    private readonly string? _markdown;
+    private readonly Func<Words, string> _plain;
+    private readonly Func<Words, string>? _markdown;
 
-    private Inline(string markdown) => _markdown = markdown;
-
-    /// <summary>Its Markdown.</summary>
-    public string Markdown => _markdown ?? "";
+    private Inline(Func<Words, string> plain, Func<Words, string>? markdown = null)
+    {
+        _plain = plain;
+        _markdown = markdown;
+    }
 
     /// <summary>A blank to write in by hand.</summary>
-    public static Inline Blank { get; } = new("____________");
+    public static Inline Blank { get; } = new(_ => "____________", _ => "____________");
 
     /// <summary>A box to tick by hand.</summary>
-    public static Inline Box { get; } = new("☐");
+    public static Inline Box { get; } = Text("☐");
+
+    /// <summary>What stands for "nothing was noted": no hyphen, which at the start of a line would begin a list.</summary>
+    public static Inline Dash { get; } = Text("–");
+
+    /// <summary>The text as a reader sees it.</summary>
+    public string Plain(Words words) => _plain(words);
+
+    /// <summary>The text as Markdown.</summary>
+    public string Markdown(Words words) => _markdown is null ? Escaping.Escape(_plain(words)) : _markdown(words);
+
+    /// <summary>Our own words.</summary>
+    public static Inline Ours(string english) => new(w => w.Of(english));
+
+    /// <summary>Our own words with typed text in them.</summary>
+    public static Inline Ours(Phrase phrase) => new(phrase.In);
+
+    /// <summary>A number.</summary>
+    public static Inline Number(int number) => Text(number.ToString(CultureInfo.InvariantCulture));
 
     /// <summary>Our own words, made strong. Not for typed text: what stands next to the marks decides whether they work.</summary>
-    public static Inline Strong(string ours) => new($"**{Escaping.Escape(ours)}**");
+    public static Inline Strong(string english) => new(w => w.Of(english), w => $"**{Escaping.Escape(w.Of(english))}**");
 
     /// <summary>A link to a section of the same paper.</summary>
-    public static Inline LinkTo(string title) => new($"[{Escaping.Escape(title)}](#{Anchor.Of(title)})");
+    public static Inline LinkTo(string heading) => new(_ => heading, _ => $"[{Escaping.Escape(heading)}](#{Anchor.Of(heading)})");
+
+    /// <summary>A picture that stands in a file beside the paper.</summary>
+    public static Inline Picture(Inline description, string path) =>
+        new(description.Plain, w => $"![{description.Markdown(w)}]({path})");
+
+    /// <summary>All of them, with the same text between each two.</summary>
+    public static Inline Join(string between, IReadOnlyCollection<Inline> parts) => new(w => string.Join(between, parts.Select(p => p.Plain(w))));
 
     /// <summary>Both, with a space between them.</summary>
-    public static Inline operator +(Inline a, Inline b) => new($"{a.Markdown} {b.Markdown}");
+    public static Inline operator +(Inline a, Inline b) => new(w => $"{a.Plain(w)} {b.Plain(w)}", w => $"{a.Markdown(w)} {b.Markdown(w)}");
 
     /// <summary>Text as typed.</summary>
-    public static implicit operator Inline(string text) => new(Escaping.Escape(text));
+    public static implicit operator Inline(string text) => Text(text);
+
+    private static Inline Text(string text) => new(_ => text);
 }

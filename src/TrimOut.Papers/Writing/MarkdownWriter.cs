@@ -1,27 +1,41 @@
 using System.Globalization;
 using System.Text;
+using TrimOut.Papers.Drawings;
 
 namespace TrimOut.Papers.Writing;
 
 /// <summary>Writes CommonMark with pipe tables that also reads well as plain text. Line ends are always a single line feed.</summary>
-internal sealed class MarkdownWriter
+/// <remarks>A string given as prose, heading or column is our own words; a string given as a cell is typed text.</remarks>
+internal sealed class MarkdownWriter(Words words, string paper, SortedDictionary<string, string> drawings)
 {
     private const int WidestPadded = 32;
 
     private readonly StringBuilder _text = new();
 
-    /// <summary>A heading; 1 is the title of the paper.</summary>
-    public MarkdownWriter Heading(int level, Inline title) => Block($"{new string('#', level)} {title.Markdown}\n");
+    /// <summary>A heading in our own words; 1 is the title of the paper.</summary>
+    public MarkdownWriter Heading(int level, string english) => Heading(level, Inline.Ours(english));
+
+    /// <summary>A heading in our own words with typed text in them.</summary>
+    public MarkdownWriter Heading(int level, Phrase phrase) => Heading(level, Inline.Ours(phrase));
+
+    /// <summary>A heading.</summary>
+    public MarkdownWriter Heading(int level, Inline title) => Block($"{new string('#', level)} {title.Markdown(words)}\n");
+
+    /// <summary>A paragraph in our own words.</summary>
+    public MarkdownWriter Say(string english) => Say(Inline.Ours(english));
+
+    /// <summary>A paragraph in our own words with typed text in them.</summary>
+    public MarkdownWriter Say(Phrase phrase) => Say(Inline.Ours(phrase));
 
     /// <summary>A paragraph.</summary>
-    public MarkdownWriter Say(Inline paragraph) => Block(paragraph.Markdown + "\n");
+    public MarkdownWriter Say(Inline paragraph) => Block(paragraph.Markdown(words) + "\n");
 
     /// <summary>A list.</summary>
-    public MarkdownWriter List(params IEnumerable<Inline> items) => Block(string.Concat(items.Select(i => $"- {i.Markdown}\n")));
+    public MarkdownWriter List(params IEnumerable<Inline> items) => Block(string.Concat(items.Select(i => $"- {i.Markdown(words)}\n")));
 
     /// <summary>A numbered list.</summary>
     public MarkdownWriter Steps(params IEnumerable<Inline> items) =>
-        Block(string.Concat(items.Select((item, at) => string.Create(CultureInfo.InvariantCulture, $"{at + 1}. {item.Markdown}\n"))));
+        Block(string.Concat(items.Select((item, at) => string.Create(CultureInfo.InvariantCulture, $"{at + 1}. {item.Markdown(words)}\n"))));
 
     /// <summary>A table, or a sentence where it would have no rows.</summary>
     /// <param name="columns">The heading of each column.</param>
@@ -30,7 +44,7 @@ internal sealed class MarkdownWriter
     /// <exception cref="ArgumentException">A row has another number of cells.</exception>
     public MarkdownWriter Table(string[] columns, IEnumerable<Inline[]> rows, string whenEmpty = "None.")
     {
-        string[][] cells = [[.. columns.Select(c => ((Inline)c).Markdown)], .. rows.Select(r => r.Select(c => c.Markdown.Length == 0 ? Absent.Dash : c.Markdown).ToArray())];
+        string[][] cells = [[.. columns.Select(c => Inline.Ours(c).Markdown(words))], .. rows.Select(r => r.Select(Cell).ToArray())];
         if (cells.FirstOrDefault(r => r.Length != columns.Length) is { } odd)
             throw new ArgumentException($"A row has {odd.Length} cells where there are {columns.Length} columns.", nameof(rows));
         if (cells.Length == 1)
@@ -46,13 +60,26 @@ internal sealed class MarkdownWriter
 
     /// <summary>A table of facts: what, and its value.</summary>
     public MarkdownWriter Facts(string what, string value, params IEnumerable<(string What, Inline Value)> facts) =>
-        Table([what, value], facts.Select(f => Row(f.What, f.Value)));
+        Table([what, value], facts.Select(f => Row(Inline.Ours(f.What), f.Value)));
+
+    /// <summary>A drawing, which stands in a file beside the Markdown and inside the HTML page.</summary>
+    /// <param name="about">What it is of, for its file's name.</param>
+    /// <param name="description">What it shows, for whoever can't see it.</param>
+    /// <param name="draw">Draws it.</param>
+    public MarkdownWriter Draw(string about, Inline description, Func<Words, Svg> draw)
+    {
+        var path = string.Create(CultureInfo.InvariantCulture, $"drawings/{paper}-{drawings.Count + 1:000}-{Anchor.InFileName(about)}.svg");
+        drawings.Add(path, draw(words).Render(description.Plain(words)));
+        return Say(Inline.Picture(description, path));
+    }
 
     /// <summary>The cells of one row.</summary>
     public static Inline[] Row(params Inline[] cells) => cells;
 
     /// <summary>The paper as it is so far.</summary>
     public override string ToString() => _text.ToString();
+
+    private string Cell(Inline cell) => cell.Markdown(words) is { Length: > 0 } text ? text : Inline.Dash.Markdown(words);
 
     private MarkdownWriter Block(string block)
     {

@@ -14,17 +14,16 @@ internal static class Readings
     public static string OnPaper(this DateTimeOffset at) => DateOnly.FromDateTime(at.DateTime).OnPaper();
 
     /// <summary>Instrument, person and day of the facts of an item that are known, each said once; a dash where none is known.</summary>
-    public static string Taken(this Subject subject, params ReadOnlySpan<Fact> facts)
+    public static Inline Taken(this Subject subject, params ReadOnlySpan<Fact> facts)
     {
-        var taken = new List<string>();
+        var taken = new List<(string? Meter, string By, string On)>();
         foreach (var fact in facts)
         {
             if (subject.Item.Latest(fact.Name) is { Stored: not null } head)
-                taken.Add(new[] { fact.IsReading ? Meter(subject.Item, fact) : null, head.By, head.At.OnPaper() }.JoinOrDash());
+                taken.Add((subject.Item.Latest(Companion.Meter(fact.Name))?.Stored, head.By, head.At.OnPaper()));
         }
-        return taken.Distinct().JoinOrDash("; ");
+        return taken.Distinct()
+            .Select(t => Inline.Join(", ", [string.IsNullOrWhiteSpace(t.Meter) ? Inline.Ours("instrument not noted") : t.Meter, t.By, t.On]))
+            .JoinOrDash("; ");
     }
-
-    private static string Meter(Item item, Fact fact) =>
-        item.Latest(Companion.Meter(fact.Name))?.Stored is { Length: > 0 } meter ? meter : "instrument not noted";
 }

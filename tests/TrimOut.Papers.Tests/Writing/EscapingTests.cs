@@ -11,34 +11,34 @@ public class EscapingTests
     [Theory]
     [MemberData(nameof(Hostile))]
     public void TypedTextReadsAsTypedInAParagraph(string typed) =>
-        Assert.Equal(typed, Read(new MarkdownWriter().Say(typed), "p"));
+        Assert.Equal(typed, Read(Paper().Say((Inline)typed), "p"));
 
     [Theory]
     [MemberData(nameof(Hostile))]
     public void TypedTextReadsAsTypedInAHeading(string typed) =>
-        Assert.Equal(typed, Read(new MarkdownWriter().Heading(3, typed), "h3"));
+        Assert.Equal(typed, Read(Paper().Heading(3, (Inline)typed), "h3"));
 
     [Theory]
     [MemberData(nameof(Hostile))]
     public void TypedTextReadsAsTypedInAList(string typed)
     {
-        var markdown = new MarkdownWriter().List(typed, "next");
+        var markdown = Paper().List(typed, "next");
         Assert.Equal(typed, Read(markdown, "li"));
-        Assert.Equal(typed, Read(new MarkdownWriter().Steps(typed, "next"), "li"));
+        Assert.Equal(typed, Read(Paper().Steps(typed, "next"), "li"));
     }
 
     [Theory]
     [MemberData(nameof(Hostile))]
     public void TypedTextReadsAsTypedInATable(string typed)
     {
-        var page = Page(new MarkdownWriter().Table(["a", typed], [MarkdownWriter.Row(typed, "b"), MarkdownWriter.Row("c", typed)]));
+        var page = Page(Paper().Table(["a", typed], [MarkdownWriter.Row(typed, "b"), MarkdownWriter.Row("c", typed)]));
         Assert.Equal(["a", typed, typed, "b", "c", typed], page.QuerySelectorAll("th, td").Select(c => c.TextContent));
         Assert.Empty(page.QuerySelectorAll("script, img, a, em, strong, code, del"));
     }
 
     [Fact]
     public void LineEndsAndControlCharactersCanNotLeaveTheirLine() =>
-        Assert.Equal("one # two | three", Read(new MarkdownWriter().Say("one\r\n# two\u2028\u0000| three\n"), "p"));
+        Assert.Equal("one # two | three", Read(Paper().Say((Inline)"one\r\n# two\u2028\u0000| three\n"), "p"));
 
     [Fact]
     public void PlainTextStaysPlain()
@@ -50,5 +50,7 @@ public class EscapingTests
     private static string Read(MarkdownWriter markdown, string element) => Page(markdown).QuerySelector(element)!.TextContent;
 
     private static AngleSharp.Html.Dom.IHtmlDocument Page(MarkdownWriter markdown) =>
-        new HtmlParser().ParseDocument(HtmlPage.Of("title", markdown.ToString()));
+        new HtmlParser().ParseDocument(new WrittenPaper("paper", "title", "en", markdown.ToString(), new Dictionary<string, string>()).ToHtml());
+
+    private static MarkdownWriter Paper() => new(Words.English, "paper", new SortedDictionary<string, string>());
 }

@@ -1,0 +1,79 @@
+using TrimOut.Papers.Templates;
+using TrimOut.Papers.Writing;
+
+namespace TrimOut.Papers;
+
+/// <summary>A paper that TrimOut can write.</summary>
+public sealed class Paper
+{
+    internal const string Contents = "contents";
+    internal const string CoverPlace = "cover";
+
+    private readonly Section[] _sections;
+    private readonly Action<MarkdownWriter, PaperData> _cover;
+
+    internal Paper(string id, string title, string reader, string about, Action<MarkdownWriter, PaperData> cover, params Section[] sections)
+    {
+        Id = id;
+        Title = title;
+        Reader = reader;
+        About = about;
+        _cover = cover;
+        _sections = sections;
+    }
+
+    /// <summary>Its stable name, kebab-case, also of its file.</summary>
+    public string Id { get; }
+
+    /// <summary>What it is called.</summary>
+    public string Title { get; }
+
+    /// <summary>Who it is for.</summary>
+    public string Reader { get; }
+
+    /// <summary>One sentence on what stands in it.</summary>
+    public string About { get; }
+
+    /// <summary>Writes the same as a table for other programs, as CSV; null where there is no such form.</summary>
+    public Func<PaperData, string>? Csv { get; init; }
+
+    internal bool HasContents { get; init; }
+
+    internal IReadOnlyList<Section> Sections => _sections;
+
+    /// <summary>The paper.</summary>
+    /// <param name="data">What it is written from.</param>
+    /// <param name="template">The template to write it by; null for TrimOut's own wording and order.</param>
+    public WrittenPaper Write(PaperData data, PaperTemplate? template = null)
+    {
+        var drawings = new SortedDictionary<string, string>(StringComparer.Ordinal);
+        if (template is not null)
+            return new WrittenPaper(Id, $"{template.Words.Of(Title)}: {data.House.Name}", template.Words.Language, template.Fill(this, data, drawings), drawings);
+        var to = NewWriter(Words.English, drawings).Heading(1, $"{Inline.Ours(Title)}: {data.House.Name}");
+        _cover(to, data);
+        var sections = _sections.Where(s => !(s.NotForOwner && data.OwnerOnly)).ToList();
+        if (HasContents)
+            to.Say(ContentsIntro).List(sections.Select(s => Inline.LinkTo(s.Title)));
+        foreach (var section in sections)
+        {
+            to.Heading(2, section.Title);
+            section.Write(to, data);
+        }
+        return new WrittenPaper(Id, $"{Title}: {data.House.Name}", Words.English.Language, to.ToString(), drawings);
+    }
+
+    internal const string ContentsIntro = "What stands in this paper:";
+
+    /// <summary>What stands in each place of a template, as Markdown.</summary>
+    internal IEnumerable<KeyValuePair<string, string>> Places(PaperData data, Words words, SortedDictionary<string, string> drawings)
+    {
+        foreach (var (place, write) in _sections.Select(s => (s.Place, s.Write)).Prepend((CoverPlace, _cover)))
+        {
+            var to = NewWriter(words, drawings);
+            write(to, data);
+            yield return new(place, to.ToString());
+        }
+    }
+
+    private MarkdownWriter NewWriter(Words words, SortedDictionary<string, string> drawings) => new(words, Id, drawings);
+}

@@ -1,0 +1,36 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Papers.Writing;
+
+/// <summary>Facts as they stand on paper: never an empty place, which could be taken for a mistake.</summary>
+internal static class Entries
+{
+    /// <summary>A fact as it is shown, or a dash where nothing was noted.</summary>
+    public static Inline Entry(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Dash;
+
+    /// <summary>A fact as it is shown, or "not yet" where it is still to come.</summary>
+    public static Inline EntryOrNotYet(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Ours("not yet");
+
+    /// <summary>A fact as it is shown, or a blank to write it in by hand.</summary>
+    public static Inline EntryOrBlank(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Blank;
+
+    /// <summary>The text, or a dash where there is none.</summary>
+    public static Inline OrDash(this string? text) => string.IsNullOrWhiteSpace(text) ? Inline.Dash : text;
+
+    /// <summary>The parts that there are, or a dash where there is none.</summary>
+    public static Inline JoinOrDash(this IEnumerable<Inline?> parts, string between = ", ") =>
+        parts.OfType<Inline>().ToList() is { Count: > 0 } some ? Inline.Join(between, some) : Inline.Dash;
+
+    /// <summary>The texts that there are, or a dash where there is none.</summary>
+    public static Inline JoinOrDash(this IEnumerable<string?> parts, string between = ", ") =>
+        string.Join(between, parts.Where(p => !string.IsNullOrWhiteSpace(p))).OrDash();
+
+    /// <summary>A fact as it is shown; null where nothing was noted. A choice is in our own words; everything else was typed.</summary>
+    public static Inline? Shown(this Subject subject, Fact fact) => subject.Show(fact) switch
+    {
+        var text when string.IsNullOrWhiteSpace(text) => null,
+        var text when fact is not Fact<ItemRef> && fact.Options(subject.House).Count > 0 => Inline.Ours(text),
+        var text => text,
+    };
+}

@@ -1,0 +1,15 @@
+using TrimOut.Papers.Writing;
+
+namespace TrimOut.Papers;
+
+/// <summary>A paper of one house on one day.</summary>
+/// <param name="Id">The paper's stable name, for its file.</param>
+/// <param name="Title">Its title with the house, as typed.</param>
+/// <param name="Language">The language of its wording.</param>
+/// <param name="Markdown">CommonMark with pipe tables, readable as plain text; its pictures are the drawings.</param>
+/// <param name="Drawings">The drawings that the Markdown shows: the path beside it, and the SVG.</param>
+public sealed record WrittenPaper(string Id, string Title, string Language, string Markdown, IReadOnlyDictionary<string, string> Drawings)
+{
+    /// <summary>One HTML page that needs no other file: the drawings are inside. Made for the screen and for printing on Letter or A4.</summary>
+    public string ToHtml() => HtmlPage.Of(this);
+}
