@@ -26,7 +26,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
         foreach (var hub in sight.House.Hubs)
         {
             var devices = hub.Units.Count() + hub.Remotes.Count();
-            area.PutFit(1, y++, area.Width - 1, string.Create(CultureInfo.InvariantCulture, $"{hub.Name}: {devices} of {hub.Type?.Devices?.ToString(CultureInfo.InvariantCulture) ?? "?"} devices, {hub.Show(Core.Facts.HubFacts.Location)}"), Tone.Heading);
+            area.PutFit(1, y++, area.Width - 1, string.Create(CultureInfo.InvariantCulture, $"{hub.Name}: {devices} of {hub.Type?.Devices?.ToString(CultureInfo.InvariantCulture) ?? "?"} devices{(hub.Show(Core.Facts.HubFacts.Location) is { Length: > 0 } where ? $", {where}" : "")}"), Tone.Heading);
         }
         if (sight.House.Hubs.IsEmpty)
             area.Put(1, y++, "No hub yet: h adds one.", Tone.Strong);

@@ -19,11 +19,12 @@ internal sealed record HelpScreen(string Of, IReadOnlyList<(string Keys, string 
         var rows = area.Rows(2, area.Height - 2);
         var nameAt = 2 + Lines.Max(l => TextWidth.Of(l.Keys)) + 1;
         var helpAt = nameAt + Lines.Max(l => TextWidth.Of(l.Name)) + 2;
-        foreach (var (line, y) in Lines.Skip(Top).Take(rows.Height).Select((l, y) => (l, y)))
+        var y = 0;
+        foreach (var line in Lines.Skip(Top))
         {
-            rows.Put(1, y, line.Keys, Tone.Key);
-            rows.Put(nameAt, y, line.Name, Tone.Strong);
-            rows.PutFit(helpAt, y, rows.Width - helpAt, line.Help);
+            rows.Put(1, y, line.Keys, Tone.Strong);
+            rows.Put(nameAt, y, line.Name, Tone.Heading);
+            y = rows.PutWrapped(helpAt, y, 3, line.Help);
         }
     }
 

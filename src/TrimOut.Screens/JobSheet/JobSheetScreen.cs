@@ -48,12 +48,13 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
     private void DrawRibbon(Area area, Sight sight)
     {
         var cells = area.Width / PhaseNames.All.Count;
+        var full = PhaseNames.All.All(p => p.Full().Length < cells);
         foreach (var phase in PhaseNames.All)
         {
             var x = 1 + (int)phase * cells;
             var sum = Progress.Of(sight.House, phase);
             var tone = phase == PhaseShown ? Tone.Selected : Tone.Heading;
-            area.PutFit(x, 0, cells - 1, cells > 11 ? phase.Full() : phase.Short(), tone);
+            area.PutFit(x, 0, cells - 1, full ? phase.Full() : phase.Short(), tone);
             area.PutFit(x, 1, cells - 1, sum.Total == 0 ? "-" : sum.Complete ? $"{sight.Glyphs.Done} all" : string.Create(CultureInfo.InvariantCulture, $"{sum.Done}/{sum.Total}"), sum.Complete && sum.Total > 0 ? Tone.Good : Tone.Text);
             var stops = sight.Report.StopsIn(phase);
             area.PutFit(x, 2, cells - 1, stops == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{sight.Glyphs.Stop}{stops}"), Tone.Stop);

@@ -68,7 +68,8 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen
     {
         var connected = panel.Show(PanelFacts.ConnectedBy) is { Length: > 0 } by ? $"connected by {by}" : "not connected yet";
         var used = panel.Runs.Count().ToString(CultureInfo.InvariantCulture);
-        return $"{panel.Name}: {panel.Show(PanelFacts.Location)} {used}/{panel.Type?.Outputs?.ToString(CultureInfo.InvariantCulture) ?? "?"} used, {connected}";
+        var where = panel.Show(PanelFacts.Location) is { Length: > 0 } location ? $"{location}, " : "";
+        return $"{panel.Name}: {where}{used} of {panel.Type?.Outputs?.ToString(CultureInfo.InvariantCulture) ?? "?"} outputs used, {connected}";
     }
 
     private static string Volts(HomeRun run) =>

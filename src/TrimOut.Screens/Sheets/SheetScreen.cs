@@ -89,7 +89,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             area.PutFit(0, y, 2, worst is null ? "" : worst == Severity.Stop ? sight.Glyphs.Stop : "*", worst is null ? Tone.Text : UnitCard.ToneOf(worst.Value));
             var shown = row.Shown(sight.House);
             area.PutFit(2, y, labels, row.Label, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
-            var (x, cells) = (labels + 3, area.Width - labels - 3);
+            var (x, cells) = (labels + 4, area.Width - labels - 4);
+            area.PutFit(labels + 2, y, 2, CheckedMark(row), Tone.Caution);
             if (current && typing?.Entry.InPlace == row.Place)
             {
                 area.PutFit(x, y, cells, typing.Text, Tone.Field);
@@ -97,15 +98,16 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             }
             else
             {
-                area.PutFit(x, y, cells, shown.Length == 0 ? sight.Glyphs.Nothing : shown + CheckedMark(row), current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
+                area.PutFit(x, y, cells, shown.Length == 0 ? sight.Glyphs.Nothing : shown, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
             }
         }
     }
 
-    private static string CheckedMark(SheetRow row) =>
-        !FactTable.IsKit(row.Item!.Kind) || row.Fact!.Name == "name" ? ""
-        : row.Item.Latest(Companion.Checked(row.Field))?.Stored is not null ? "  (checked)"
-        : "  (not checked)";
+    /// <summary>A question mark beside a kit value that nobody held against the maker's sheet.</summary>
+    private static string CheckedMark(SheetRow row) => Unchecked(row) ? "?" : "";
+
+    private static bool Unchecked(SheetRow row) =>
+        FactTable.IsKit(row.Item!.Kind) && row.Item.Latest(row.Field)?.Stored is not null && row.Item.Latest(Companion.Checked(row.Field))?.Stored is null;
 
     private int DrawAbout(Area area, Sight sight)
     {
@@ -117,6 +119,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             var meter = row.Item.Latest(Companion.Meter(row.Field))?.Stored;
             y = area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{(meter is null ? "" : $", with {meter}")}"), Tone.Dim);
         }
+        if (Unchecked(row))
+            y = area.PutWrapped(0, y, 3, "? Not held against the maker's sheet yet. c says that it was.", Tone.Caution);
         foreach (var finding in sight.Report.Findings.Where(f => f.Open && $"{f.Found.Mends.Item}/{f.Found.Mends.Field}" == row.Place))
         {
             y = UnitCard.Put(area, y, finding, sight);

@@ -18,6 +18,7 @@ internal static class KeyNames
         "home" => "Home",
         "end" => "End",
         "delete" => "Del",
+        "backspace" => "Bksp",
         "insert" => "Ins",
         _ when stroke.StartsWith("ctrl+", StringComparison.Ordinal) => "Ctrl+" + stroke[5..].ToUpperInvariant(),
         _ when stroke.StartsWith("alt+", StringComparison.Ordinal) => "Alt+" + stroke[4..],

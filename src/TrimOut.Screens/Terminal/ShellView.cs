@@ -18,6 +18,7 @@ internal sealed class ShellView : Runnable
     private Look? _shownLook;
     private Frame? _next;
     private Slot? _placed;
+    private Entry? _entry;
     private bool _syncing;
     private object? _beat;
 
@@ -128,18 +129,26 @@ internal sealed class ShellView : Runnable
         }
         _syncing = false;
         var tone = Palette.Of(_shell.Look, Tone.Field);
-        _field.SetScheme(new Scheme(tone) { Focus = tone, Editable = tone, Active = tone });
-        if (!_field.Visible)
-        {
-            _field.ClearAllSelection();
-            _field.MoveEnd();
-        }
+        _field.SetScheme(new Scheme(tone) { Focus = tone, Editable = tone, Active = Palette.Of(_shell.Look, Tone.Selected) });
         if (_placed != at)
             (_field.X, _field.Y, _field.Width) = (at.X, at.Y, at.Width);
         _placed = at;
         _field.Visible = true;
         _field.SetFocus();
+        if (!ReferenceEquals(_entry, typing.Entry))
+            Begin(typing);
         _field.SetNeedsDraw();
+    }
+
+    /// <summary>A value that is there already stands selected, so that typing replaces it; a line that was begun goes on at its end.</summary>
+    private void Begin(Typing typing)
+    {
+        _entry = typing.Entry;
+        _field.ClearAllSelection();
+        if (typing.Text.EndsWith(' '))
+            _field.MoveEnd();
+        else
+            _field.SelectAll();
     }
 
     /// <summary>A screen that counts is drawn anew by the clock until it stops.</summary>

@@ -1,0 +1,47 @@
+using System.Text;
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Screens.Shell;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests;
+
+/// <summary>docs/keys.md is made from the key tables: this test fails when it is stale, and writes it anew when TRIMOUT_WRITE_DOCS is set.</summary>
+public class KeysPageTests
+{
+    [Fact]
+    public void TheKeysPageSaysWhatTheTablesSay()
+    {
+        var path = Path.Combine(Repository.Root, "docs", "keys.md");
+        var page = Page();
+        if (Environment.GetEnvironmentVariable("TRIMOUT_WRITE_DOCS") is not null)
+            File.WriteAllText(path, page);
+        Assert.Equal(page, File.ReadAllText(path));
+    }
+
+    private static string Page()
+    {
+        var shell = new ShellState(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe);
+        var page = new StringBuilder("# Keys\n\nThis page is made from the key tables of the screens; a test holds it to them. `?` shows the same on every screen.\n\n");
+        page.Append("While something is typed: Enter takes it, Tab takes it and goes to the next field, Up and Down walk through a list of choices, Esc leaves it as it was.\n");
+        Append(page, "On every screen", CommonKeys.For(shell));
+        foreach (var screen in KeyTableTests.EveryScreen().DistinctBy(s => s.GetType()))
+            Append(page, Name(screen), screen.Keys);
+        return page.ToString();
+    }
+
+    private static string Name(IScreen screen) => screen switch
+    {
+        Sheets.SheetScreen => "A sheet of facts (unit, house, panel, remote, kit part)",
+        Walk.WalkScreen => "Walk",
+        Help.HelpScreen => "Keys",
+        Papers.PreviewScreen => "A paper that is looked at",
+        _ => screen.Title,
+    };
+
+    private static void Append(StringBuilder page, string title, IEnumerable<IKeyAction> keys)
+    {
+        page.Append($"\n## {title}\n\n| Key | Action | What it does |\n|---|---|---|\n");
+        foreach (var key in keys)
+            page.Append($"| {string.Join(", ", key.Strokes.Select(s => $"`{KeyNames.Shown(s)}`"))} | {key.Name} | {key.Help} |\n");
+    }
+}
