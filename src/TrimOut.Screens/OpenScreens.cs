@@ -15,11 +15,8 @@ public static class OpenScreens
     /// <returns>Null when all went well, or why the screens can't be shown here.</returns>
     public static string? Run(IDesk desk, Scribe? house)
     {
-        if (Console.IsInputRedirected || Console.IsOutputRedirected)
-            return "TrimOut's screens need a terminal, and input or output is not one. Use the other verbs in scripts: trimout --help lists them.";
-        var (width, height) = (Console.WindowWidth, Console.WindowHeight);
-        if (width < ShellState.MinimumWidth || height < ShellState.MinimumHeight)
-            return $"TrimOut's screens need {ShellState.MinimumWidth} x {ShellState.MinimumHeight} characters; this terminal has {width} x {height}. Make it larger and try again.";
+        if (CannotBecause() is { } because)
+            return because;
 
         var noColour = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
         var shell = new ShellState(desk, house, noColour ? Look.Plain : null, TerminalSigns.Best());
@@ -36,6 +33,17 @@ public static class OpenScreens
             if (shell.Open is { } open)
                 desk.Close(open);
         }
+        return null;
+    }
+
+    /// <summary>Why the screens can't be shown here; null when they can.</summary>
+    public static string? CannotBecause()
+    {
+        if (Console.IsInputRedirected || Console.IsOutputRedirected)
+            return "TrimOut's screens need a terminal, and input or output is not one. Use the other verbs in scripts: trimout --help lists them.";
+        var (width, height) = (Console.WindowWidth, Console.WindowHeight);
+        if (width < ShellState.MinimumWidth || height < ShellState.MinimumHeight)
+            return $"TrimOut's screens need {ShellState.MinimumWidth} x {ShellState.MinimumHeight} characters; this terminal has {width} x {height}. Make it larger and try again.";
         return null;
     }
 }

@@ -11,11 +11,12 @@ internal static class CommandLine
     public static RootCommand Build()
     {
         var root = new RootCommand(
-            "TrimOut tracks the fitting of wired motorised window coverings, house by house, from the framing walk to the owner's binder." +
+            "TrimOut tracks the fitting of wired motorised window coverings, house by house, from the framing walk to the owner's binder. Without a command it opens the house picker." +
             $"{Environment.NewLine}{Environment.NewLine}A house is one .trimout file. Commands that only look also take a folder with a {HouseFile.Texts.HistoryText.FileName}." +
             $"{Environment.NewLine}{Environment.NewLine}Exit codes:{Environment.NewLine}" +
             string.Join(Environment.NewLine, ExitCode.All.Select(c => string.Create(CultureInfo.InvariantCulture, $"  {c.Code,2}  {c.Meaning}"))))
         {
+            OpenVerb.Build(),
             NewVerb.Build(),
             ImportVerb.Build(),
             CheckVerb.Build(),
@@ -24,6 +25,7 @@ internal static class CommandLine
             RestoreVerb.Build(),
         };
         root.Add(HelpVerb.Build(root));
+        root.SetAction(_ => OpenVerb.Run(Environment.UserName, open: null));
         return root;
     }
 }

@@ -58,8 +58,18 @@ internal static class ExitCode
         (NoRights, "no right to read or write"),
     ];
 
-    /// <summary>The code for what is wrong with a house file.</summary>
-    public static int Of(StoreFault fault) => fault switch
+    /// <summary>The code for what the user or the disk did wrong; null for a fault of our own.</summary>
+    public static int? Of(Exception failed) => failed switch
+    {
+        VerbException end => end.Code,
+        HouseStoreException house => Of(house.Fault),
+        UnauthorizedAccessException => NoRights,
+        FileNotFoundException or DirectoryNotFoundException => NoInput,
+        IOException => Disk,
+        _ => null,
+    };
+
+    private static int Of(StoreFault fault) => fault switch
     {
         StoreFault.NotThere => NoInput,
         StoreFault.AlreadyThere => CannotCreate,

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using TrimOut.Core.History;
 
 namespace TrimOut;
 
@@ -19,25 +18,10 @@ internal static class Program
             }
             return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
         }
-        catch (VerbException end)
+        catch (Exception failed) when (ExitCode.Of(failed) is { } code)
         {
-            Console.Error.WriteLine($"trimout: {end.Message}");
-            return end.Code;
-        }
-        catch (HouseStoreException house)
-        {
-            Console.Error.WriteLine($"trimout: {house.Message}");
-            return ExitCode.Of(house.Fault);
-        }
-        catch (UnauthorizedAccessException refused)
-        {
-            Console.Error.WriteLine($"trimout: {refused.Message}");
-            return ExitCode.NoRights;
-        }
-        catch (IOException disk)
-        {
-            Console.Error.WriteLine($"trimout: {disk.Message}");
-            return ExitCode.Disk;
+            Console.Error.WriteLine($"trimout: {failed.Message}");
+            return code;
         }
     }
 }

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
-using TrimOut.Core.Checks;
-using TrimOut.Papers;
+using TrimOut.Desks;
 
 namespace TrimOut.Verbs;
 
@@ -17,12 +16,9 @@ internal static class BinderVerb
         verb.SetAction(parsed =>
         {
             var house = HouseSource.Read(parsed.GetRequiredValue(path)).House;
-            var day = Day(parsed.GetValue(date));
-            var report = CheckReport.Of(house);
-            var stem = Path.Combine(parsed.GetRequiredValue(folder), Path.GetFileNameWithoutExtension(Path.TrimEndingDirectorySeparator(parsed.GetRequiredValue(path))) + "-binder");
-            Directory.CreateDirectory(parsed.GetRequiredValue(folder));
-            Write(stem + ".md", Binder.Markdown(house, day, report));
-            Write(stem + ".html", Binder.Html(house, day, report));
+            var stem = Path.GetFileNameWithoutExtension(Path.TrimEndingDirectorySeparator(Path.GetFullPath(parsed.GetRequiredValue(path))));
+            foreach (var file in PaperFiles.Write("binder", house, Day(parsed.GetValue(date)), parsed.GetRequiredValue(folder), stem))
+                Console.Out.WriteLine(file);
             return ExitCode.Fine;
         });
         return verb;
@@ -35,13 +31,5 @@ internal static class BinderVerb
         return DateOnly.TryParseExact(typed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
             ? day
             : throw new VerbException(ExitCode.Usage, $"\"{typed}\" is no date. Write year-month-day, such as 2026-03-14.");
-    }
-
-    private static void Write(string path, string text)
-    {
-        // Beside it and then renamed, so that a full disk leaves the last binder as it was.
-        File.WriteAllText(path + ".new", text);
-        File.Move(path + ".new", path, overwrite: true);
-        Console.Out.WriteLine(path);
     }
 }

@@ -1,0 +1,18 @@
+namespace TrimOut.Desks;
+
+/// <summary>Writes a file that only this user may read, beside itself first: a full disk leaves the last one as it was.</summary>
+internal static class OwnFile
+{
+    /// <summary>Writes all bytes of a file.</summary>
+    public static void Write(string path, ReadOnlySpan<byte> bytes)
+    {
+        var next = path + ".new";
+        File.Delete(next);
+        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
+        if (!OperatingSystem.IsWindows())
+            options.UnixCreateMode = File.Exists(path) ? File.GetUnixFileMode(path) : UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        using (var file = new FileStream(next, options))
+            file.Write(bytes);
+        File.Move(next, path, overwrite: true);
+    }
+}

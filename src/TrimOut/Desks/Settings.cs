@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+
+namespace TrimOut.Desks;
+
+/// <summary>What the program remembers from one day to the next.</summary>
+/// <param name="Look">The look of the screens.</param>
+/// <param name="Recent">House files opened lately, the latest first.</param>
+internal sealed record Settings(string? Look, ImmutableArray<string> Recent)
+{
+    private const int RecentAtMost = 12;
+    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web) { WriteIndented = true };
+
+    /// <summary>Reads them; what can't be read counts as never set.</summary>
+    public static Settings Read()
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<Settings>(File.ReadAllBytes(UserFolder.Settings), Options) is { } read
+                ? read with { Recent = read.Recent.IsDefault ? [] : read.Recent }
+                : new Settings(null, []);
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException or JsonException)
+        {
+            return new Settings(null, []);
+        }
+    }
+
+    /// <summary>With a house file at the head of those opened lately.</summary>
+    public Settings Opened(string path) => this with { Recent = [path, .. Recent.Where(r => r != path).Take(RecentAtMost - 1)] };
+
+    /// <summary>Writes them; a disk that can't take them costs nothing but the memory.</summary>
+    public void Write()
+    {
+        try
+        {
+            UserFolder.Make(UserFolder.Path);
+            OwnFile.Write(UserFolder.Settings, JsonSerializer.SerializeToUtf8Bytes(this, Options));
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        {
+            // The screens go on without a memory.
+        }
+    }
+}
