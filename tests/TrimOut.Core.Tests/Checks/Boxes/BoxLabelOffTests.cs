@@ -1,0 +1,21 @@
+using TrimOut.Core.Checks.Boxes;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Boxes;
+
+public class BoxLabelOffTests
+{
+    private static readonly BoxLabelOff Check = new();
+
+    [Theory]
+    [InlineData("W01")]
+    [InlineData("w-01")]
+    public void ItsOwnTagIsFineHoweverItIsWritten(string label) => Jobs.Walked().Say("W01", UnitFacts.BoxLabel, label).Fine(Check, "W01");
+
+    [Fact]
+    public void AnotherTagIsAStop() => Assert.Equal("The box says \"W10\"; this is W01.", Jobs.Walked().Say("W01", UnitFacts.BoxLabel, "W10").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void ABoxThatNobodyReadIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "box label");
+}

@@ -1,0 +1,26 @@
+using TrimOut.Core.Checks.Controls;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Controls;
+
+public class HubNameTwiceTests
+{
+    private static readonly HubNameTwice Check = new();
+
+    [Fact]
+    public void ANameOfItsOwnIsFine() => Named("Den left", "Den right").Fine(Check, "W01");
+
+    [Fact]
+    public void TheSameNameIsAStopForBoth()
+    {
+        var job = Named("Den left", "den LEFT");
+        Assert.Equal("W02 is also called \"Den left\" at the hub.", job.Fault(Check, "W01").Message);
+        job.Fault(Check, "W02");
+    }
+
+    [Fact]
+    public void AUnitWithoutANameIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "name at the hub");
+
+    private static TestJob Named(string first, string second) => new TestJob().Window("W01").Window("W02").Say("W01", UnitFacts.HubName, first).Say("W02", UnitFacts.HubName, second);
+}

@@ -1,0 +1,34 @@
+using TrimOut.Core.Checks.Controls;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Controls;
+
+public class UnitOffRoomRemoteTests
+{
+    private static readonly UnitOffRoomRemote Check = new();
+
+    [Fact]
+    public void TheRemoteOfItsRoomIsFine() => Moved("Kitchen").Fine(Check, "W01");
+
+    [Fact]
+    public void ARemoteThatIsKeptNowhereInParticularIsFine() => Moved("").Fine(Check, "W01");
+
+    [Fact]
+    public void OnlyTheRemoteOfAnotherRoomIsACaution() =>
+        Assert.Equal("R1 moves it, and none of them is kept in Kitchen.", Moved("Den").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void AUnitThatNothingMovesIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "a remote that moves it");
+
+    private static TestJob Moved(string keptIn)
+    {
+        var job = Jobs.Walked().Room("Den").Add(ItemKind.Remote, "R1");
+        if (keptIn.Length > 0)
+            job.SayOf("R1", RemoteFacts.Room, keptIn);
+        return job.Do(TrimOut.Core.Decisions.Controls.Turn(job.House.Remotes[0], job.Unit("W01")));
+    }
+}

@@ -1,0 +1,49 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Evidence;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Evidence;
+
+public class KitUncheckedTests
+{
+    private static readonly KitUnchecked Check = new();
+
+    [Fact]
+    public void AKitThatNobodyCheckedIsNoted()
+    {
+        var found = Assert.IsType<Outcome.Found>(Jobs.Roughed().Of(Check, "16/2"));
+        Assert.Equal("5 values of 16/2 were never held against the maker's sheet: conductor, stranding, listing, longest run and more.", found.Message);
+    }
+
+    [Fact]
+    public void OnlyPartsInUseAreNoted() =>
+        Assert.Equal(["Roller", "16/2"], Check.Run(Jobs.Roughed().House).Select(r => r.Subject.Latest("name")!.Stored));
+
+    [Fact]
+    public void OneValueLeftIsStillNotedAndNoneIsFine()
+    {
+        var job = Jobs.Roughed();
+        foreach (var fact in new Fact[] { CableTypeFacts.Conductor, CableTypeFacts.Stranding, CableTypeFacts.Listing, CableTypeFacts.LongestRun })
+            Checked(job, fact);
+        Assert.Equal("1 value of 16/2 was never held against the maker's sheet: box.", Assert.IsType<Outcome.Found>(job.Of(Check, "16/2")).Message);
+        Checked(job, CableTypeFacts.BoxLength);
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "16/2"));
+    }
+
+    [Fact]
+    public void AValueThatChangesIsToBeCheckedAgain()
+    {
+        var job = Jobs.Roughed();
+        foreach (var fact in FactTable.Of(ItemKind.CableType))
+            Checked(job, fact);
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "16/2"));
+        Assert.IsType<Outcome.Found>(job.SayOf("16/2", CableTypeFacts.LongestRun, "190").Of(Check, "16/2"));
+    }
+
+    private static void Checked(TestJob job, Fact fact) =>
+        job.Do(new Draft("checked").PutStored(job.House.ItemsOf(ItemKind.CableType).First().Id, Companion.Checked(fact.Name), "yes"));
+}

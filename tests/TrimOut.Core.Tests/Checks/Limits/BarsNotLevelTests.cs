@@ -1,0 +1,34 @@
+using TrimOut.Core.Checks.Limits;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Limits;
+
+public class BarsNotLevelTests
+{
+    private static readonly BarsNotLevel Check = new();
+
+    // Neighbours' bars stand within 1/8 in of each other: common practice, no published source.
+    [Fact]
+    public void AnEighthApartIsFine() => Set("1/4", "3/8", "0", "1/8").Fine(Check, "W02");
+
+    [Fact]
+    public void MoreIsACaution() =>
+        Assert.Equal("Open, its bar stands at 25/64\" and that of W01 at 1/4\": 9/64\" apart.", Set("1/4", "25/64", "0", "0").Fault(Check, "W02").Message);
+
+    [Fact]
+    public void ClosedCountsToo() => Assert.StartsWith("Closed, its bar", Set("1/4", "1/4", "0", "1/4").Fault(Check, "W02").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void UnitsOfTwoRoomsAreNoNeighbours() => Set("1/4", "2", "0", "0").Room("Den").Say("W02", WindowFacts.Room, "Den").Silent(Check, "W02");
+
+    [Fact]
+    public void AnUnknownGapIsNotAPass()
+    {
+        Set("1/4", "1/4", "0", "0").Forget("W02", UnitFacts.OpenGap).Lacks(Check, "W02", "open: bar above glass");
+        Set("1/4", "1/4", "0", "0").Forget("W01", UnitFacts.CloseGap).Lacks(Check, "W02", "Closed: bar above sill of W01");
+    }
+
+    private static TestJob Set(string open1, string open2, string close1, string close2) => new TestJob().Window("W01").Window("W02")
+        .Say("W01", UnitFacts.OpenGap, open1).Say("W02", UnitFacts.OpenGap, open2).Say("W01", UnitFacts.CloseGap, close1).Say("W02", UnitFacts.CloseGap, close2);
+}

@@ -1,0 +1,24 @@
+using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Measures;
+
+public class DepthTooShallowTests
+{
+    private static readonly DepthTooShallow Check = new();
+
+    // The generic roller needs 2 1/2 in.
+    [Fact]
+    public void JustDeepEnoughIsFine() => Jobs.Measured().Say("W01", WindowFacts.Depth, "2 1/2").Fine(Check, "W01");
+
+    [Fact]
+    public void ALittleLessIsAStop() =>
+        Assert.Equal("The reveal is 2 31/64\" deep; Roller needs 2 1/2\".", Jobs.Measured().Say("W01", WindowFacts.Depth, "2 31/64").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void AnOutsideMountNeedsNoReveal() => Jobs.Measured().Say("W01", WindowFacts.Mount, "outside").Silent(Check, "W01");
+
+    [Fact]
+    public void AnUnknownDepthIsNotAPass() => Jobs.Measured().Forget("W01", WindowFacts.Depth).Lacks(Check, "W01", "depth");
+}

@@ -1,0 +1,36 @@
+using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Measures;
+
+public class HandleInHangingPlaneTests
+{
+    private static readonly HandleInHangingPlane Check = new();
+
+    // The generic roller takes 1 1/2 in of setback and 2 1/2 in of bracket: 4 in of a depth of 5 in.
+    [Fact]
+    public void AHandleOfAnInchIsFine() => Handle("1").Fine(Check, "W01");
+
+    [Fact]
+    public void ALittleMoreIsAStop() =>
+        Assert.Equal("crank: it stands out 1 1/64\" in a depth of 5\", and the unit takes up 4\" from the room face: 1/64\" too much.", Handle("1 1/64").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void OutsideItMayStandOutAsFarAsTheRoomFace()
+    {
+        Handle("5").Say("W01", WindowFacts.Mount, "outside").Fine(Check, "W01");
+        Handle("5 1/64").Say("W01", WindowFacts.Mount, "outside").Fault(Check, "W01");
+    }
+
+    [Fact]
+    public void NothingInTheWayIsFine() => Jobs.Measured().Fine(Check, "W01");
+
+    [Fact]
+    public void AThingOfUnknownDepthIsNotAPass() => Jobs.Measured().Say("W01", WindowFacts.InTheWay, "crank").Lacks(Check, "W01", "stands out");
+
+    [Fact]
+    public void NobodyLookedIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "in the way");
+
+    private static TestJob Handle(string depth) => Jobs.Measured().Say("W01", WindowFacts.InTheWay, "crank").Say("W01", WindowFacts.InTheWayDepth, depth);
+}

@@ -1,0 +1,28 @@
+using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Measures;
+
+public class HeightsSpreadTests
+{
+    private static readonly HeightsSpread Check = new();
+
+    // The limit of a new house is 1/4 in: common practice, no published source.
+    [Fact]
+    public void ASpreadOfTheLimitIsFine() => Jobs.Measured().Say("W01", WindowFacts.HeightMiddle, "60 1/4").Fine(Check, "W01");
+
+    [Fact]
+    public void ALittleMoreIsACaution() =>
+        Assert.Equal("The heights go from 60\" to 60 17/64\": 17/64\" apart, where 1/4\" is the limit.",
+            Jobs.Measured().Say("W01", WindowFacts.HeightMiddle, "60 17/64").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void ACrewMaySetItsOwnLimit() => Jobs.Measured().Say("W01", WindowFacts.HeightMiddle, "60 1/4").SayOf("", HouseFacts.SpreadLimit, "1/8").Fault(Check, "W01");
+
+    [Fact]
+    public void AMeasureThatIsMissingIsNotAPass() => Jobs.Measured().Forget("W01", WindowFacts.HeightMiddle).Lacks(Check, "W01", "height, middle");
+
+    [Fact]
+    public void AHouseWithoutALimitIsNotAPass() => Jobs.Measured().SayOf("", HouseFacts.SpreadLimit, "").Lacks(Check, "W01", "spread, at most of the house");
+}

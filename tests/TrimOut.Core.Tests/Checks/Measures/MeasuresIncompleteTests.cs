@@ -1,0 +1,32 @@
+using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Geometry;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Measures;
+
+public class MeasuresIncompleteTests
+{
+    private static readonly MeasuresIncomplete Check = new();
+
+    [Fact]
+    public void AllMeasuresAreFine() => Jobs.Measured().Fine(Check, "W01");
+
+    [Fact]
+    public void OneThatIsLeftOutIsAStop()
+    {
+        var found = Jobs.Measured().Forget("W01", WindowFacts.WidthBottom).Fault(Check, "W01");
+        Assert.Equal("Not measured yet: width, bottom.", found.Message);
+        Assert.Equal("width-bottom", found.Mends.Field);
+    }
+
+    [Fact]
+    public void AnOutsideMountNeedsNoDepth() => Jobs.Measured().Forget("W01", WindowFacts.Depth).Say("W01", WindowFacts.Mount, "outside").Fine(Check, "W01");
+
+    [Fact]
+    public void AWindowThatNobodyMeasuredIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "finished measures");
+
+    [Fact]
+    public void AnOrderSizeWithoutMeasuresIsAStop() =>
+        Assert.StartsWith("An order size is written, and not measured yet", Jobs.Walked().Say("W01", UnitFacts.OrderWidth, "36").Fault(Check, "W01").Message, StringComparison.Ordinal);
+}

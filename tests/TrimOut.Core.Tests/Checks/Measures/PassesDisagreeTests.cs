@@ -1,0 +1,28 @@
+using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Measures;
+
+public class PassesDisagreeTests
+{
+    private static readonly PassesDisagree Check = new();
+
+    // Two passes agree to 1/8 in: common practice, no published source.
+    [Theory]
+    [InlineData("36 1/8")]
+    [InlineData("35 7/8")]
+    public void AnEighthApartIsFine(string again) => Jobs.Measured().Say("W01", WindowFacts.WidthAgain, again).Fine(Check, "W01");
+
+    [Fact]
+    public void MoreThanAnEighthIsAStop() =>
+        Assert.Equal("The first pass gives a width of 36\", the second 36 9/64\": 9/64\" apart.", Jobs.Measured().Say("W01", WindowFacts.WidthAgain, "36 9/64").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void TheHeightsAreHeldTooAndEvenWhenTheWidthIsUnknown() =>
+        Assert.Equal("The first pass gives a height of 60\", the second 59\": 1\" apart.",
+            Jobs.Measured().Say("W01", WindowFacts.HeightAgain, "59").Forget("W01", WindowFacts.WidthAgain).Fault(Check, "W01").Message);
+
+    [Fact]
+    public void WithoutASecondPassNothingIsProved() => Jobs.Measured().Forget("W01", WindowFacts.WidthAgain).Lacks(Check, "W01", "width, second pass");
+}

@@ -1,0 +1,28 @@
+using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Measures;
+
+public class WidthsSpreadTests
+{
+    private static readonly WidthsSpread Check = new();
+
+    // The limit of a new house is 1/4 in: common practice, no published source.
+    [Fact]
+    public void ASpreadOfTheLimitIsFine() => Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "36 1/4").Fine(Check, "W01");
+
+    [Fact]
+    public void ALittleMoreIsACaution() =>
+        Assert.Equal("The widths go from 36\" to 36 17/64\": 17/64\" apart, where 1/4\" is the limit.",
+            Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "36 17/64").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void ACrewMaySetItsOwnLimit() => Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "36 1/4").SayOf("", HouseFacts.SpreadLimit, "1/8").Fault(Check, "W01");
+
+    [Fact]
+    public void AMeasureThatIsMissingIsNotAPass() => Jobs.Measured().Forget("W01", WindowFacts.WidthMiddle).Lacks(Check, "W01", "width, middle");
+
+    [Fact]
+    public void AHouseWithoutALimitIsNotAPass() => Jobs.Measured().SayOf("", HouseFacts.SpreadLimit, "").Lacks(Check, "W01", "spread, at most of the house");
+}

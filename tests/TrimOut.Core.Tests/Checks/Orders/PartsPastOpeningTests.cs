@@ -1,0 +1,33 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Orders;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Orders;
+
+public class PartsPastOpeningTests
+{
+    private static readonly PartsPastOpening Check = new();
+
+    [Fact]
+    public void PartsThatFillTheOpeningAreFine() => Assert.IsType<Outcome.Fine>(Parts("18", "18").Of(Check, "W01"));
+
+    [Fact]
+    public void ALittleMoreIsAStop() =>
+        Assert.Equal("The parts make 36 1/64\" together; the opening is 36\" at its narrowest.", Assert.IsType<Outcome.Found>(Parts("18", "18 1/64").Of(Check, "W01")).Message);
+
+    [Fact]
+    public void AUnitOfUnknownPartIsNotAPass() =>
+        Assert.Equal("part of the opening of W01B", Assert.IsType<Outcome.NotChecked>(Parts("18", "18").Forget("W01B", UnitFacts.PartWidth).Of(Check, "W01")).Missing);
+
+    [Fact]
+    public void ASingleUnitHasNoParts() => Assert.Empty(Check.Run(Jobs.Measured().House));
+
+    private static TestJob Parts(string left, string right)
+    {
+        var job = Jobs.Measured();
+        return job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id)).Say("W01A", UnitFacts.PartWidth, left).Say("W01B", UnitFacts.PartWidth, right);
+    }
+}
