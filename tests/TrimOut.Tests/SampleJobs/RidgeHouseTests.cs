@@ -1,0 +1,32 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Tests.SampleJobs;
+
+public class RidgeHouseTests
+{
+    private readonly SampleJob _ridge = SampleJob.Open("ridge-house");
+
+    [Fact]
+    public void EveryCheckFindsAMistakeInIt() =>
+        Assert.Empty(AllChecks.All.Select(c => c.Info.Id).Except(_ridge.Report.Findings.Select(f => f.Check.Id)));
+
+    [Fact]
+    public void ItsReadmeTellsHowEachMistakeCameAbout()
+    {
+        var readme = File.ReadAllText(_ridge.In("README.md"));
+        Assert.All(_ridge.Report.Findings.Select(f => f.Check.Id).Distinct(), id => Assert.Contains($"`{id}`", readme, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void ItHasTheShapesOfARealHouse()
+    {
+        var house = _ridge.House;
+        Assert.Equal(17, house.Windows.Length);
+        Assert.Equal(["SE", "S", "SW"], new[] { "W01", "W02", "W03" }.Select(t => house.FindTag(t)!.Show(Core.Facts.WindowFacts.Facing)));
+        Assert.Equal(Core.Facts.Reach.Scaffold, house.FindTag("W07")!.Reach);
+        Assert.Equal([3, 2], new[] { "W04", "W06" }.Select(t => house.FindTag(t)!.Units.Length));
+        Assert.Equal("Frosted glass high in the wall; the owner wants its light.", house.FindTag("W10")!.Show(Core.Facts.WindowFacts.NotCoveredBecause));
+        Assert.Equal(["Roller", "Cellular", "Wood blind"], house.Units.Select(u => u.Kind!.Name).Distinct());
+    }
+}
