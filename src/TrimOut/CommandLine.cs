@@ -20,7 +20,8 @@ internal static class CommandLine
             NewVerb.Build(),
             ImportVerb.Build(),
             CheckVerb.Build(),
-            BinderVerb.Build(),
+            PaperVerb.BuildBinder(),
+            PaperVerb.Build(),
             HistoryVerb.Build(),
             RestoreVerb.Build(),
         };

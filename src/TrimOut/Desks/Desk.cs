@@ -4,6 +4,7 @@ using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
+using TrimOut.Papers;
 using TrimOut.Screens.Shell;
 
 namespace TrimOut.Desks;
@@ -68,23 +69,21 @@ internal sealed class Desk(string by) : IDesk
     public void Close(Scribe scribe) => (scribe.Store as IDisposable)?.Dispose();
 
     /// <inheritdoc/>
-    public string Preview(string paper, House house, DateOnly date) => PaperFiles.Markdown(paper, house, date);
+    public string Preview(string paper, House house, DateOnly date) => PaperFiles.Find(paper).Then<string>(p => p.Write(PaperData.Of(house, date)).Markdown) is { Ok: true } text ? text.Value : "";
 
     /// <inheritdoc/>
-    public Result<IReadOnlyList<string>> Write(string paper, Scribe scribe, DateOnly date)
+    public Result<IReadOnlyList<string>> Write(string paper, Scribe scribe, DateOnly date) => PaperFiles.Find(paper).Then<IReadOnlyList<string>>(found =>
     {
         var file = scribe.Store.Where;
         try
         {
-            return Result(PaperFiles.Write(paper, scribe.House, date, Path.GetDirectoryName(file)!, Path.GetFileNameWithoutExtension(file)));
+            return new List<string>(PaperFiles.Write(found, PaperData.Of(scribe.House, date), null, Path.GetDirectoryName(file)!, PaperFiles.StemOf(file)));
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
             return new Refusal($"Nothing was written: {failed.Message}");
         }
-    }
-
-    private static Result<IReadOnlyList<string>> Result(IReadOnlyList<string> files) => new List<string>(files);
+    });
 
     private static IEnumerable<string> Kept() =>
         Directory.Exists(UserFolder.Houses) ? Directory.GetFiles(UserFolder.Houses, "*.trimout").Order(StringComparer.Ordinal) : [];

@@ -1,0 +1,65 @@
+using System.CommandLine;
+using System.Globalization;
+using TrimOut.Desks;
+using TrimOut.Papers;
+using TrimOut.Papers.Templates;
+
+namespace TrimOut.Verbs;
+
+/// <summary><c>trimout binder</c> and <c>trimout paper</c>: papers of a house.</summary>
+internal static class PaperVerb
+{
+    public static Command BuildBinder()
+    {
+        var verb = new Command("binder", "Write the owner's binder, as Markdown and as one HTML page.");
+        Complete(verb, _ => Binder.Paper.Id);
+        return verb;
+    }
+
+    public static Command Build()
+    {
+        var id = new Argument<string>("PAPER") { Description = string.Join("; ", PaperList.All.Select(p => $"{p.Id}: for {p.Reader}")) + "." };
+        var verb = new Command("paper", "Write a paper, as Markdown and as one HTML page, and as CSV where it is a table.");
+        Complete(verb, parsed => parsed.GetRequiredValue(id), id);
+        return verb;
+    }
+
+    private static void Complete(Command verb, Func<ParseResult, string> which, Argument<string>? id = null)
+    {
+        var path = Common.AnyHouse();
+        var folder = new Option<string>("--out") { Description = "The folder to write to.", HelpName = "folder", DefaultValueFactory = _ => "." };
+        var date = new Option<string?>("--date") { Description = "The day that stands on it; today when left out.", HelpName = "yyyy-mm-dd" };
+        var template = new Option<string?>("--template") { Description = "A template for its order, headings and words.", HelpName = "file" };
+        var show = new Option<bool>("--show-template") { Description = "Write TrimOut's own template to standard output instead, to begin from." };
+        var ownerOnly = new Option<bool>("--owner-only") { Description = "Leave out what only the trade needs." };
+        verb.Add(path);
+        if (id is not null)
+            verb.Add(id);
+        foreach (var option in new Option[] { folder, date, template, show, ownerOnly })
+            verb.Add(option);
+        verb.SetAction(parsed =>
+        {
+            var paper = PaperFiles.Find(which(parsed)).OrEnd(ExitCode.Usage);
+            if (parsed.GetValue(show))
+            {
+                Console.Out.Write(PaperTemplate.Default(paper));
+                return ExitCode.Fine;
+            }
+            var house = parsed.GetRequiredValue(path);
+            var data = PaperData.Of(HouseSource.Read(house).House, Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly) };
+            var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, File.ReadAllText(file)).OrEnd(ExitCode.BadData) : null;
+            foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder), PaperFiles.StemOf(house)))
+                Console.Out.WriteLine(written);
+            return ExitCode.Fine;
+        });
+    }
+
+    private static DateOnly Day(string? typed)
+    {
+        if (typed is null)
+            return DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
+        return DateOnly.TryParseExact(typed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+            ? day
+            : throw new VerbException(ExitCode.Usage, $"\"{typed}\" is no date. Write year-month-day, such as 2026-03-14.");
+    }
+}
