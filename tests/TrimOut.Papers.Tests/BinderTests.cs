@@ -90,6 +90,21 @@ public class BinderTests
     }
 
     [Fact]
+    public void EveryDrawingOfTheMarkdownIsInThePageAndIsSoundXml()
+    {
+        var paper = Binder.Paper.Write(FinishedHouse.Data(Finished));
+        Assert.NotEmpty(paper.Drawings);
+        Assert.All(paper.Drawings, d =>
+        {
+            Assert.Contains($"({d.Key})", paper.Markdown, StringComparison.Ordinal);
+            Assert.Contains(d.Value, paper.ToHtml(), StringComparison.Ordinal);
+            Assert.Equal("svg", System.Xml.Linq.XDocument.Parse(d.Value).Root!.Name.LocalName);
+        });
+        Assert.Equal(paper.Drawings.Count, paper.Markdown.Split("](drawings/").Length - 1);
+        Assert.Equal(paper.Drawings.Count, Page(Finished).QuerySelectorAll("svg[role=img] > title").Length);
+    }
+
+    [Fact]
     public void CautionsComeBeforeEverythingElse() => Assert.Equal("Cautions first", Page(Finished).QuerySelector("h2")!.TextContent);
 
     [Fact]

@@ -63,16 +63,28 @@ internal static class FinishedHouse
     private static TestJob Windows(TestJob job, DisplayUnits units)
     {
         string Size(string inches, string millimetres) => units == DisplayUnits.Inches ? inches : millimetres;
-        job.Room("Kitchen", "Main").Room("Bedroom", "Upper");
+        job.Room("Kitchen", "Main").Room("Bedroom", "Upper").Room("Stair", "Upper");
         job.Window("W01", "Kitchen", "Roller").Window("W02", "Bedroom", "Cellular").Window("W03", "Bedroom", "Roller").Window("W04", "Bedroom", "Roller");
         job.Do(AddItems.Unit(job.House, job.House.FindTag("W02")!.Id)).Say("W02B", UnitFacts.Kind, "Cellular");
         job.Do(SetFact.Typed(job.House, job.House.FindTag("W04")!.Item, WindowFacts.NotCoveredBecause, "Stained glass: the owner wants it seen."));
         job.Do(SetFact.Typed(job.House, job.House.FindTag("W04")!.Item, WindowFacts.Covered, "no"));
-        foreach (var window in job.House.Windows.Where(w => !w.LeftOut))
-            job.Do(SetFact.Typed(job.House, job.House.FindTag(window.Tag)!.Item, WindowFacts.Mount, "inside"));
+        foreach (var tag in job.House.Windows.Where(w => !w.LeftOut).Select(w => w.Tag).ToList())
+        {
+            var wide = tag == "W02" ? Size("91", "2311") : Size("45 1/2", "1156");
+            (Fact Fact, string Typed)[] facts =
+            [
+                (WindowFacts.Mount, "inside"), (WindowFacts.Facing, tag == "W01" ? "S" : "NE"), (WindowFacts.Reach, tag == "W03" ? "ladder" : "floor"),
+                (WindowFacts.RoughWidth, wide), (WindowFacts.RoughHeight, Size("60", "1524")), (WindowFacts.WidthTop, wide), (WindowFacts.WidthMiddle, wide), (WindowFacts.WidthBottom, wide),
+                (WindowFacts.HeightLeft, Size("60 1/2", "1537")), (WindowFacts.HeightMiddle, Size("60 1/2", "1537")), (WindowFacts.HeightRight, Size("60 3/8", "1534")), (WindowFacts.Depth, Size("5 1/4", "133")),
+            ];
+            foreach (var (fact, typed) in facts)
+                job.Do(SetFact.Typed(job.House, job.House.FindTag(tag)!.Item, fact, typed));
+        }
         foreach (var unit in job.House.Units.Select(u => u.Tag).ToList())
         {
             job.Say(unit, UnitFacts.LeadSide, "left").Say(unit, UnitFacts.Power, unit == "W03" ? "battery" : "panel");
+            if (unit != "W03")
+                job.Say(unit, UnitFacts.EntrySide, unit == "W02B" ? "right" : "left").Say(unit, UnitFacts.EntryFromJamb, Size("1", "25")).Say(unit, UnitFacts.EntryBack, Size("3", "75")).Say(unit, UnitFacts.EntryBelowHead, Size("1 1/2", "38"));
             job.Say(unit, UnitFacts.Fabric, "Plain weave").Say(unit, UnitFacts.Colour, "Chalk").Say(unit, UnitFacts.Opacity, "blackout").Say(unit, UnitFacts.HeadCover, "Fascia 4 in");
             job.Say(unit, UnitFacts.OrderWidth, Size("45 3/8", "1152")).Say(unit, UnitFacts.OrderHeight, Size("60 1/2", "1537"));
             job.Say(unit, UnitFacts.OrderedOn, "2026-06-22").Say(unit, UnitFacts.Acknowledgement, "A-4711").Say(unit, UnitFacts.Serial, $"SN-{unit}");

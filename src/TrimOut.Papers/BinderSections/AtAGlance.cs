@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -29,6 +30,9 @@ internal static class AtAGlance
         to.Table(["Room", "Floor", "Windows", "Units"],
             [.. house.Rooms.Select(r => RoomRow(r.Name, r.Show(RoomFacts.Floor), [.. r.Windows.Where(w => !w.LeftOut)])), .. NoRoom(house)],
             "No rooms yet.");
+
+        foreach (var floor in FloorPlan.Floors(house))
+            to.Draw(floor.Name, FloorPlan.Describe(floor), words => FloorPlan.Of(floor, words));
 
         to.Heading(3, "Windows left out on purpose");
         to.Table(["Window", "Room", "Because"],

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
+using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -32,10 +33,8 @@ internal static class CableSchedule
             r.Name, r.Legs.Select(LegText).JoinOrDash("; "), Tail(r, data.House), r.Entry(RunFacts.TailAtPanel),
             (r.OneWay?.ShowRounded(data.House.DisplayUnits, LengthScale.Run)).OrDash())));
 
-        to.Heading(3, "Notes and pictures of the open walls");
-        to.Table(["Unit", "Note", "Picture"], runs
-            .Where(r => r.Show(RunFacts.Note).Length + r.Show(RunFacts.Photo).Length > 0)
-            .Select(r => Row(r.Name, r.Entry(RunFacts.Note), r.Entry(RunFacts.Photo))));
+        foreach (var sheet in Riser.Sheets(data.House))
+            to.Draw("riser", Riser.Describe(sheet), words => Riser.Of(data.House, sheet, words));
     }
 
     private static Inline LegText(Leg leg) =>

@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -26,6 +27,8 @@ internal static class PanelMap
                 ("Connected to mains by", panel.EntryOrNotYet(PanelFacts.ConnectedBy)),
                 ("Licence", panel.Entry(PanelFacts.Licence)),
                 ("Connected on", panel.EntryOrNotYet(PanelFacts.ConnectedOn)));
+            if (PanelFront.Outputs(panel) > 0)
+                to.Draw(panel.Name, PanelFront.Describe(panel), words => PanelFront.Of(panel, words));
             to.Table(["Output", "Unit", "Room", "Label", "Volts, open", "Volts, loaded"], Outputs(panel), "The kit does not say how many outputs it has, and nothing is landed on it.");
         }
         if (data.House.Runs.Where(r => r.Panel is null || r.Output is null).Select(r => r.Name).ToList() is { Count: > 0 } waiting)

@@ -1,5 +1,4 @@
 using TrimOut.Core.Facts;
-using TrimOut.Core.Houses;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
@@ -24,15 +23,5 @@ internal static class UnitTable
         to.Table(["Unit", "Fabric", "Colour", "Opacity", "Head cover", "Ordered", "Maker's number", "Serial"], units.Select(u => Row(
             u.Tag, u.Entry(UnitFacts.Fabric), u.Entry(UnitFacts.Colour), u.Entry(UnitFacts.Opacity),
             u.Entry(UnitFacts.HeadCover), u.EntryOrNotYet(UnitFacts.OrderedOn), u.EntryOrNotYet(UnitFacts.Acknowledgement), u.EntryOrNotYet(UnitFacts.Serial))));
-
-        to.Heading(3, "Notes and pictures");
-        to.Table(["Unit", "Note", "Picture"], units.Select(NoteRow).OfType<Inline[]>());
-    }
-
-    private static Inline[]? NoteRow(Unit unit)
-    {
-        string[] notes = [unit.Window.Show(WindowFacts.Note), unit.Show(UnitFacts.Note)];
-        string[] photos = [unit.Window.Show(WindowFacts.Photo), unit.Show(UnitFacts.Photo)];
-        return notes.Concat(photos).All(t => t.Length == 0) ? null : Row(unit.Tag, notes.JoinOrDash("; "), photos.JoinOrDash("; "));
     }
 }

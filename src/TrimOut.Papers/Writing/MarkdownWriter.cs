@@ -42,9 +42,14 @@ internal sealed class MarkdownWriter(Words words, string paper, SortedDictionary
     /// <param name="rows">The rows; each has a cell per column.</param>
     /// <param name="whenEmpty">What is said where there is no row.</param>
     /// <exception cref="ArgumentException">A row has another number of cells.</exception>
-    public MarkdownWriter Table(string[] columns, IEnumerable<Inline[]> rows, string whenEmpty = "None.")
+    public MarkdownWriter Table(string[] columns, IEnumerable<Inline[]> rows, string whenEmpty = "None.") =>
+        Table([.. columns.Select(Inline.Ours)], rows, whenEmpty);
+
+    /// <summary>A table with typed text in its headings, or a sentence where it would have no rows.</summary>
+    /// <exception cref="ArgumentException">A row has another number of cells.</exception>
+    public MarkdownWriter Table(Inline[] columns, IEnumerable<Inline[]> rows, string whenEmpty = "None.")
     {
-        string[][] cells = [[.. columns.Select(c => Inline.Ours(c).Markdown(words))], .. rows.Select(r => r.Select(Cell).ToArray())];
+        string[][] cells = [[.. columns.Select(Cell)], .. rows.Select(r => r.Select(Cell).ToArray())];
         if (cells.FirstOrDefault(r => r.Length != columns.Length) is { } odd)
             throw new ArgumentException($"A row has {odd.Length} cells where there are {columns.Length} columns.", nameof(rows));
         if (cells.Length == 1)
@@ -66,11 +71,14 @@ internal sealed class MarkdownWriter(Words words, string paper, SortedDictionary
     /// <param name="about">What it is of, for its file's name.</param>
     /// <param name="description">What it shows, for whoever can't see it.</param>
     /// <param name="draw">Draws it.</param>
-    public MarkdownWriter Draw(string about, Inline description, Func<Words, Svg> draw)
+    public MarkdownWriter Draw(string about, Inline description, Func<Words, Svg> draw) => Say(Drawing(about, description, draw));
+
+    /// <summary>A drawing to stand in a line, beside another one.</summary>
+    public Inline Drawing(string about, Inline description, Func<Words, Svg> draw)
     {
         var path = string.Create(CultureInfo.InvariantCulture, $"drawings/{paper}-{drawings.Count + 1:000}-{Anchor.InFileName(about)}.svg");
         drawings.Add(path, draw(words).Render(description.Plain(words)));
-        return Say(Inline.Picture(description, path));
+        return Inline.Picture(description, path);
     }
 
     /// <summary>The cells of one row.</summary>

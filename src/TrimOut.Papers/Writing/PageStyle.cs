@@ -17,6 +17,7 @@ internal static class PageStyle
         ul, ol { padding-left: 6mm; }
         li { margin-bottom: 1mm; }
         a { color: inherit; }
+        svg { max-width: 100%; height: auto; margin: 2mm 0; vertical-align: bottom; }
         table { border-collapse: collapse; width: 100%; font-size: 9pt; line-height: 1.35; }
         th, td { border: 0.2mm solid #666; padding: 1mm 1.6mm; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
         th { background: #e8e8e8; border-bottom: 0.5mm solid #000; overflow-wrap: normal; }
@@ -29,7 +30,8 @@ internal static class PageStyle
           main { max-width: none; padding: 0; }
           h2:first-of-type, h2:last-of-type { break-before: page; margin-top: 0; }
           main > table:last-child td { height: 14mm; vertical-align: bottom; }
-          h1, h2, h3 { break-after: avoid; }
+          h1, h2, h3, p:has(svg) { break-after: avoid; }
+          svg { max-height: 235mm; break-inside: avoid; }
           tr, li, table:not(:has(tr:nth-child(16))) { break-inside: avoid; }
           thead { display: table-header-group; }
           th { -webkit-print-color-adjust: exact; print-color-adjust: exact; }

@@ -1,0 +1,57 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Papers.Drawings;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+
+namespace TrimOut.Papers.BinderSections;
+
+/// <summary>One part per window: its drawing, and everything that may be asked about each of its units.</summary>
+internal static class UnitByUnit
+{
+    public static Section Section { get; } = new("unit_by_unit", "Window by window", Write);
+
+    private static void Write(MarkdownWriter to, PaperData data)
+    {
+        var windows = data.House.Windows.Where(w => !w.LeftOut).ToList();
+        if (windows.Count == 0)
+            to.Say("No windows yet.");
+        foreach (var window in windows)
+        {
+            to.Heading(3, $"{window.Tag}: {(window.Room?.Name).OrDash()}");
+            var drawing = to.Drawing(window.Tag, WindowElevation.Describe(window), words => WindowElevation.Of(window, words));
+            to.Say(window.Units.Where(RollSection.CanDraw).Aggregate(drawing, (row, unit) =>
+                row + to.Drawing(unit.Tag, RollSection.Describe(unit), words => RollSection.Of(unit, words))));
+            to.Table([Ours("About"), .. window.Units.Select(u => (Inline)u.Tag)], Rows(window));
+        }
+    }
+
+    private static IEnumerable<Inline[]> Rows(Window window)
+    {
+        (string What, Func<Unit, Inline> Value)[] rows =
+        [
+            ("Kind", u => u.Entry(UnitFacts.Kind)),
+            ("Ordered size", u => Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)])),
+            ("Finish", u => new[] { u.Shown(UnitFacts.Fabric), u.Shown(UnitFacts.Colour), u.Shown(UnitFacts.Opacity) }.JoinOrDash()),
+            ("Head cover", u => u.Entry(UnitFacts.HeadCover)),
+            ("Power", u => u.Entry(UnitFacts.Power)),
+            ("Panel and output", u => u.Run is { Panel: { } panel, Output: { } output } ? Ours($"{panel.Name}, output {output}") : u.OnPanel ? Ours("not yet") : Dash),
+            ("Name at the hub", u => u.EntryOrNotYet(UnitFacts.HubName)),
+            ("Remotes", u => u.Remotes.Select(r => r.Name).JoinOrDash()),
+            ("Presets", u => Presets(u).JoinOrDash("; ")),
+            ("Open: bar above glass", u => u.EntryOrNotYet(UnitFacts.OpenGap)),
+            ("Closed: bar above sill", u => u.EntryOrNotYet(UnitFacts.CloseGap)),
+            ("Serial", u => u.EntryOrNotYet(UnitFacts.Serial)),
+            ("Pictures", u => new[] { window.Show(WindowFacts.Photo), u.Show(UnitFacts.Photo), u.Run?.Show(RunFacts.Photo) }.JoinOrDash("; ")),
+            ("Notes", u => new[] { window.Show(WindowFacts.Note), u.Show(UnitFacts.Note), u.Run?.Show(RunFacts.Note) }.JoinOrDash("; ")),
+        ];
+        return rows.Select(r => (Inline[])[Ours(r.What), .. window.Units.Select(r.Value)]);
+    }
+
+    private static IEnumerable<string> Presets(Unit unit) =>
+        from remote in unit.House.Remotes
+        from preset in remote.Presets
+        from position in preset.Positions
+        where position.Unit.Id == unit.Id
+        select $"{remote.Name}: {preset.Name} {position.PercentOpen} %";
+}

@@ -1,0 +1,98 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+
+namespace TrimOut.Papers.Drawings;
+
+/// <summary>The rooms of one floor as boxes in walking order, not to scale, each window on the side that it faces; north is up.</summary>
+internal static class FloorPlan
+{
+    private const decimal Width = 676;
+    private const decimal Gap = 12;
+    private const decimal PerWindow = 42;
+
+    private enum Edge
+    {
+        Top,
+        Right,
+        Bottom,
+        Left,
+    }
+
+    private const int RoomsOnASheet = 24;
+
+    /// <summary>A floor, or as many of its rooms as one page takes.</summary>
+    /// <param name="Name">Its name; empty where none was noted.</param>
+    /// <param name="Rooms">Its rooms, in walking order.</param>
+    public sealed record Floor(string Name, IReadOnlyList<Room> Rooms);
+
+    /// <summary>The floors of a house in walking order.</summary>
+    public static IEnumerable<Floor> Floors(House house) =>
+        from floor in house.Rooms.GroupBy(r => r.Floor ?? "")
+        from rooms in floor.Chunk(RoomsOnASheet)
+        select new Floor(floor.Key, rooms);
+
+    /// <summary>What the drawing shows, in words.</summary>
+    public static Inline Describe(Floor floor) =>
+        Ours($"Rooms of floor {floor.Name.OrDash()}: {floor.Rooms.Select(r => Ours($"{r.Name} ({r.Windows.Select(w => w.Tag).JoinOrDash()})")).JoinOrDash("; ")}");
+
+    /// <summary>The drawing.</summary>
+    public static Svg Of(Floor floor, Words words)
+    {
+        var boxes = new List<(Room Room, decimal X, decimal Y, decimal Wide, decimal High, ILookup<Edge, Window> Windows)>();
+        var (x, y, rowHigh) = (2m, 24m, 0m);
+        foreach (var room in floor.Rooms)
+        {
+            var windows = room.Windows.ToLookup(EdgeOf);
+            var wide = Math.Min(Width - 4, Math.Max(152, 36 + PerWindow * Math.Max(windows[Edge.Top].Count(), windows[Edge.Bottom].Count())));
+            var high = Math.Max(96, 56 + 18 * Math.Max(windows[Edge.Left].Count(), windows[Edge.Right].Count()));
+            if (x > 2 && x + wide > Width)
+                (x, y, rowHigh) = (2, y + rowHigh + Gap, 0);
+            boxes.Add((room, x, y, wide, high, windows));
+            (x, rowHigh) = (x + wide + Gap, Math.Max(rowHigh, high));
+        }
+        var svg = new Svg(Width, y + rowHigh + 4);
+        svg.Text(2, 14, floor.Name.Length > 0 ? floor.Name : words.Of("(no floor noted)"), size: 13, room: 500, bold: true);
+        svg.Text(Width - 4, 14, words.Of("north is up; not to scale"), Anchored.End, 9);
+        foreach (var box in boxes)
+            Draw(svg, box.Room, box.X, box.Y, box.Wide, box.High, box.Windows);
+        return svg;
+    }
+
+    private static void Draw(Svg svg, Room room, decimal x, decimal y, decimal wide, decimal high, ILookup<Edge, Window> windows)
+    {
+        svg.Box(x, y, wide, high).Text(x + wide / 2, y + high / 2 + 4, room.Name, Anchored.Middle, 12, wide - 84, bold: true);
+        foreach (var side in windows)
+        {
+            var count = side.Count();
+            var number = 0;
+            foreach (var window in side)
+            {
+                var share = (++number - 0.5m) / count;
+                var pen = window.LeftOut ? Pen.Dashed : Pen.Thick;
+                var tag = window.LeftOut ? $"({window.Tag})" : window.Tag;
+                if (side.Key is Edge.Top or Edge.Bottom)
+                {
+                    var (middle, line) = (x + wide * share, side.Key == Edge.Top ? y : y + high);
+                    svg.Line(middle - 13, line, middle + 13, line, pen).Text(middle, side.Key == Edge.Top ? line + 15 : line - 7, tag, Anchored.Middle, 10, PerWindow);
+                }
+                else
+                {
+                    var (middle, line) = (y + 20 + (high - 40) * share, side.Key == Edge.Left ? x : x + wide);
+                    svg.Line(line, middle - 8, line, middle + 8, pen).Text(side.Key == Edge.Left ? line + 6 : line - 6, middle + 4, tag, side.Key == Edge.Left ? Anchored.Start : Anchored.End, 10, PerWindow);
+                }
+            }
+        }
+    }
+
+    /// <summary>The side that a window faces; at the bottom where that was not noted.</summary>
+    private static Edge EdgeOf(Window window) => window.Item.Get(WindowFacts.Facing)?.Degrees switch
+    {
+        null => Edge.Bottom,
+        >= 45 and < 135 => Edge.Right,
+        >= 135 and < 225 => Edge.Bottom,
+        >= 225 and < 315 => Edge.Left,
+        _ => Edge.Top,
+    };
+}

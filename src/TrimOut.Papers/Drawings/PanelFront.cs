@@ -1,0 +1,51 @@
+using System.Globalization;
+using TrimOut.Core.Houses;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+
+namespace TrimOut.Papers.Drawings;
+
+/// <summary>A panel with its outputs in the order of their numbers: what is landed on each.</summary>
+internal static class PanelFront
+{
+    private const int InARow = 10;
+    private const decimal Wide = 66;
+    private const decimal High = 74;
+
+    /// <summary>What the drawing shows, in words.</summary>
+    public static Inline Describe(Panel panel) => Ours($"Panel {panel.Name}: {Outputs(panel)} outputs, {panel.Runs.Count(r => r.Output is not null)} in use");
+
+    /// <summary>How many outputs there are to draw: those of the sheet, and any that a run is said to land on.</summary>
+    public static int Outputs(Panel panel) => Math.Max(panel.Type?.Outputs ?? 0, panel.Runs.Select(r => r.Output ?? 0).DefaultIfEmpty().Max());
+
+    /// <summary>The drawing.</summary>
+    public static Svg Of(Panel panel, Words words)
+    {
+        var outputs = Outputs(panel);
+        var rows = Math.Max(1, (outputs + InARow - 1) / InARow);
+        var svg = new Svg(InARow * Wide + 16, 36 + rows * (High + 8) + 4);
+        svg.Box(1, 1, svg.Width - 2, svg.Height - 2, Pen.Thick).Text(12, 22, Ours($"Panel {panel.Name}").Plain(words), size: 14, room: svg.Width - 24, bold: true);
+        var runs = panel.Runs.Where(r => r.Output is not null).ToLookup(r => r.Output!.Value);
+        for (var output = 1; output <= outputs; output++)
+        {
+            var (x, y) = (8 + (output - 1) % InARow * Wide, 32 + (output - 1) / InARow * (High + 8));
+            Output(svg, x, y, output, [.. runs[output]], words);
+        }
+        return svg;
+    }
+
+    private static void Output(Svg svg, decimal x, decimal y, int output, List<HomeRun> runs, Words words)
+    {
+        svg.Box(x + 2, y, Wide - 4, High, runs.Count > 0 ? Pen.Thin : Pen.Hair);
+        svg.Text(x + 8, y + 14, output.ToString(CultureInfo.InvariantCulture), size: 10);
+        svg.Circle(x + Wide - 24, y + 10, 4).Circle(x + Wide - 12, y + 10, 4, fill: Fill.Black);
+        if (runs.Count == 0)
+        {
+            svg.Text(x + Wide / 2, y + 42, words.Of("free"), Anchored.Middle, 10);
+            return;
+        }
+        svg.Text(x + Wide / 2, y + 38, string.Join(" + ", runs.Select(r => r.Name)), Anchored.Middle, 13, Wide - 8, bold: true);
+        svg.Text(x + Wide / 2, y + 53, runs[0].Unit.Window.Room?.Name ?? "", Anchored.Middle, 9, Wide - 8);
+        svg.Text(x + Wide / 2, y + 67, runs[0].LabelAtPanel ?? "", Anchored.Middle, 9, Wide - 8);
+    }
+}

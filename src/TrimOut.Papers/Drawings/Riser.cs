@@ -1,0 +1,102 @@
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+
+namespace TrimOut.Papers.Drawings;
+
+/// <summary>How the home runs go from the panels to the floors: one box per run on its floor, the floor that is walked first at the bottom.</summary>
+internal static class Riser
+{
+    private const decimal Width = 676;
+    private const decimal BandLeft = 96;
+    private const decimal BoxWide = 74;
+    private const decimal BoxHigh = 34;
+    private const int InARow = 7;
+
+    private const int RowsOnASheet = 18;
+
+    /// <summary>The runs of a floor, or as many of them as one page takes.</summary>
+    /// <param name="Name">The floor's name; empty where none was noted.</param>
+    /// <param name="Runs">Its runs.</param>
+    public sealed record Floor(string Name, IReadOnlyList<HomeRun> Runs);
+
+    /// <summary>The floors of a house in walking order, as many to a drawing as one page takes.</summary>
+    public static IEnumerable<IReadOnlyList<Floor>> Sheets(House house)
+    {
+        var sheet = new List<Floor>();
+        foreach (var floor in house.Runs.GroupBy(r => r.Unit.Window.Room?.Floor ?? ""))
+        {
+            foreach (var runs in floor.Chunk((RowsOnASheet - 1) * InARow))
+            {
+                if (sheet.Sum(f => Rows(f.Runs.Count) + 1) + Rows(runs.Length) > RowsOnASheet)
+                {
+                    yield return sheet;
+                    sheet = [];
+                }
+                sheet.Add(new Floor(floor.Key, runs));
+            }
+        }
+        if (sheet.Count > 0)
+            yield return sheet;
+    }
+
+    /// <summary>What the drawing shows, in words.</summary>
+    public static Inline Describe(IReadOnlyList<Floor> sheet) =>
+        Ours($"Riser of {sheet.Sum(f => f.Runs.Count)} home runs by floor: {sheet.Select(f => Ours($"{f.Name.OrDash()}: {f.Runs.Select(r => r.Name).JoinOrDash()}")).JoinOrDash("; ")}");
+
+    /// <summary>The drawing.</summary>
+    public static Svg Of(House house, IReadOnlyList<Floor> sheet, Words words)
+    {
+        var floors = sheet.Reverse().ToList();
+        var heights = floors.Select(f => 30 + Rows(f.Runs.Count) * (BoxHigh + 6) + 4).ToList();
+        var svg = new Svg(Width, heights.Sum() + 10 * floors.Count + 44);
+        var panelTop = svg.Height - 34;
+        var y = 0m;
+        for (var at = 0; at < floors.Count; at++)
+        {
+            Band(svg, floors[at], y, heights[at], words);
+            Trunks(svg, house, floors[at].Runs, y, heights[at], panelTop, words);
+            y += heights[at] + 10;
+        }
+        var x = 2m;
+        foreach (var panel in house.Panels)
+        {
+            svg.Box(x, panelTop, 84, 28, Pen.Thick, Fill.White).Text(x + 42, panelTop + 18, panel.Name, Anchored.Middle, room: 78, bold: true);
+            x += 92;
+        }
+        return svg;
+    }
+
+    private static void Band(Svg svg, Floor floor, decimal y, decimal high, Words words)
+    {
+        svg.Box(BandLeft, y + 1, Width - BandLeft - 2, high);
+        svg.Text(BandLeft + 8, y + 18, floor.Name.Length > 0 ? floor.Name : words.Of("(no floor noted)"), size: 12, room: 360, bold: true);
+        for (var at = 0; at < floor.Runs.Count; at++)
+        {
+            var (left, top) = (BandLeft + 10 + at % InARow * (BoxWide + 7), y + 26 + at / InARow * (BoxHigh + 6));
+            var run = floor.Runs[at];
+            svg.Box(left, top, BoxWide, BoxHigh, Pen.Thin, run.Panel is null ? Fill.None : Fill.Light);
+            svg.Text(left + BoxWide / 2, top + 14, run.Name, Anchored.Middle, 11, BoxWide - 4, bold: true);
+            svg.Text(left + BoxWide / 2, top + 28, $"{run.Panel?.Name ?? "–"} · {run.OneWay?.ShowRounded(run.House.DisplayUnits, LengthScale.Run) ?? "–"}", Anchored.Middle, 9, BoxWide - 4);
+        }
+    }
+
+    /// <summary>A line from each panel to a floor that it feeds, with how many cables go there.</summary>
+    private static void Trunks(Svg svg, House house, IReadOnlyList<HomeRun> runs, decimal y, decimal high, decimal panelTop, Words words)
+    {
+        for (var at = 0; at < house.Panels.Length; at++)
+        {
+            var cables = runs.Count(r => r.Panel?.Id == house.Panels[at].Id);
+            if (cables == 0)
+                continue;
+            // All trunks rise on the left; those of later panels, which stand further right, turn off further down.
+            var (x, turn) = (Math.Max(14, 84 - 10m * (at + 1)), y + Math.Min(high - 6, 18 + at * 13));
+            var foot = 2 + at * 92 + 42;
+            svg.Path([(foot, panelTop), (foot, panelTop - 8), (x, panelTop - 8), (x, turn), (BandLeft, turn)], Pen.Thin);
+            svg.Text(BandLeft - 4, turn - 3, Ours($"{cables} ×").Plain(words), Anchored.End, 9);
+        }
+    }
+
+    private static int Rows(int runs) => (runs + InARow - 1) / InARow;
+}

@@ -1,0 +1,66 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Geometry;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+
+namespace TrimOut.Papers.Drawings;
+
+/// <summary>A cut through the head of a window: tube, full roll and head cover against the depth of the reveal. The room is on the left, the glass on the right.</summary>
+internal static class RollSection
+{
+    private const decimal Left = 40;
+    private const decimal Top = 24;
+    private const decimal Room = 150;
+
+    /// <summary>Whether enough is known to draw it: the kind rolls up, and tube, fabric and height are there.</summary>
+    public static bool CanDraw(Unit unit) => Diameters(unit) is not null;
+
+    /// <summary>What the drawing shows, in words.</summary>
+    public static Inline Describe(Unit unit) => Diameters(unit) is var (tube, full)
+        ? Ours($"Section of {unit.Tag}: tube {Rounded(tube, unit)}, full roll {Rounded(full, unit)}, room inside {unit.HeadCover?.Name ?? "–"} {Shown(unit.HeadCover?.RoomInside, unit)}, depth of the reveal {Shown(unit.Window.Depth, unit)}")
+        : Ours($"Section of {unit.Tag}");
+
+    /// <summary>The drawing.</summary>
+    public static Svg Of(Unit unit, Words words)
+    {
+        var (tube, full) = Diameters(unit)!.Value;
+        var setback = unit.Setback ?? unit.Kind?[CoveringKindFacts.Setback] ?? Length.Zero;
+        var cover = unit.HeadCover?.Depth;
+        var deepest = Length.Max(unit.Window.Depth ?? Length.Zero, setback + Length.Max(full, cover ?? Length.Zero));
+        var scale = Math.Min(Room / deepest.Millimetres, 84 / Length.Max(full, cover ?? full).Millimetres);
+        decimal At(Length length) => length.Millimetres * scale;
+        var radius = At(full) / 2;
+        var high = Math.Max(At(cover ?? full), At(full));
+        var svg = new Svg(280, Top + high + 88);
+
+        // Head of the opening, with the wall above it; the room face is where the reveal begins.
+        svg.Line(Left, Top, Left + At(deepest) + 20, Top, Pen.Thick).Line(Left, Top, Left, Top - 18, Pen.Thick);
+        svg.Text(Left - 6, Top + 14, words.Of("room"), Anchored.End, 10).Text(Left + At(deepest) + 26, Top + 14, words.Of("glass"), size: 10);
+        if (cover is { } depth)
+            svg.Path([(Left + At(setback) + At(depth), Top + 2), (Left + At(setback), Top + 2), (Left + At(setback), Top + high)], Pen.Thick);
+        var (x, y) = (Left + At(setback) + Math.Max(At(cover ?? full), At(full)) / 2, Top + high / 2);
+        svg.Circle(x, y, radius).Circle(x, y, At(tube) / 2, fill: Fill.Light);
+        svg.Line(x + radius, y, x + radius, Top + high + 34, Pen.Thin);
+
+        var below = Top + high + 50;
+        if (setback > Length.Zero)
+            svg.Across(Left, Left + At(setback), below, "").Text(Left - 6, below + 4, Shown(setback, unit).Plain(words), Anchored.End, 10);
+        svg.Across(x - radius, x + radius, below, Rounded(full, unit).Plain(words));
+        if (unit.Window.Depth is { } reveal)
+            svg.Across(Left, Left + At(reveal), below + 28, Shown(reveal, unit).Plain(words));
+        svg.Text(x + radius + 10, y + 4, Ours($"tube {Rounded(tube, unit)}").Plain(words), size: 10);
+        return svg;
+    }
+
+    private static (Length Tube, Length Full)? Diameters(Unit unit) =>
+        unit.Kind is { RaisedForm: RaisedForm.Roll } kind && kind[CoveringKindFacts.Tube] is { } tube && kind[CoveringKindFacts.FabricThickness] is { } fabric &&
+        (unit.Item.Get(UnitFacts.OrderHeight) ?? unit.Window.KnownHeight) is { } drop
+            ? (tube, Roll.Diameter(tube, fabric, drop + (kind[CoveringKindFacts.ExtraFabric] ?? Length.Zero)))
+            : null;
+
+    private static Inline Rounded(Length length, Unit unit) => length.ShowRounded(unit.House.DisplayUnits);
+
+    private static Inline Shown(Length? length, Unit unit) => (length?.Show(unit.House.DisplayUnits)).OrDash();
+}

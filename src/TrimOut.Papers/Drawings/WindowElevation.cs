@@ -1,0 +1,88 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+
+namespace TrimOut.Papers.Drawings;
+
+/// <summary>A window as seen from inside the room: opening and units to scale, lead side, entry and tail.</summary>
+internal static class WindowElevation
+{
+    private const decimal Left = 36;
+    private const decimal Top = 18;
+    private const decimal MostWide = 300;
+    private const decimal MostHigh = 190;
+    private const decimal LegendLine = 15;
+
+    /// <summary>What the drawing shows, in words.</summary>
+    public static Inline Describe(Window window) =>
+        Ours($"Window {window.Tag} from inside the room: {Size(window)}; {window.Units.Select(u => Words(u)).JoinOrDash("; ")}");
+
+    /// <summary>The drawing.</summary>
+    public static Svg Of(Window window, Words words)
+    {
+        var (wide, high, perUnit) = Scaled(window);
+        var bottom = Top + high;
+        var legend = bottom + 46;
+        var svg = new Svg(Left + MostWide + 90, legend + LegendLine * (window.Units.Length + 1));
+        svg.Box(Left, Top, wide, high, Pen.Thick);
+        var at = Left;
+        foreach (var unit in window.Units)
+        {
+            var part = unit.PartWidth is { } known && perUnit is { } scale ? known.Millimetres * scale : wide / window.Units.Length;
+            part = Math.Min(part, Left + wide - at);
+            Unit(svg, unit, at, part, high, perUnit, words);
+            at += part;
+        }
+        svg.Across(Left, Left + wide, bottom + 30, Figure(window.KnownWidth, window.House, words));
+        svg.Down(Left + wide + 22, Top, bottom, Figure(window.KnownHeight, window.House, words));
+        for (var line = 0; line < window.Units.Length; line++)
+            svg.Text(Left, legend + LegendLine * (line + 1), Words(window.Units[line]).Plain(words), room: svg.Width - Left);
+        if (perUnit is null)
+            svg.Text(Left, legend + LegendLine * (window.Units.Length + 1), words.Of("Not measured yet: not to scale."));
+        return svg;
+    }
+
+    private static void Unit(Svg svg, Unit unit, decimal x, decimal part, decimal high, decimal? scale, Words words)
+    {
+        var drop = high * 0.45m;
+        svg.Box(x + 3, Top + 3, part - 6, drop, Pen.Hair, Fill.Light).Box(x + 3, Top + 3, part - 6, 9, Pen.Thin, Fill.White);
+        svg.Line(x + 3, Top + 3 + drop, x + part - 3, Top + 3 + drop, Pen.Thick);
+        svg.Text(x + part / 2, Top + drop / 2 + 12, unit.Tag, Anchored.Middle, 13, part - 8, bold: true);
+        if (unit.LeadSide is { } lead)
+            Lead(svg, lead == Side.Left ? x + 3 : x + part - 3, lead == Side.Left ? -1 : 1);
+        if (unit.OnPanel && unit.EntrySide is { } entry)
+            Entry(svg, unit, entry == Side.Left ? x : x + part, entry == Side.Left ? 1 : -1, high, scale);
+    }
+
+    /// <summary>A wedge that points to the end at which the cable reaches the unit.</summary>
+    private static void Lead(Svg svg, decimal x, int outwards) =>
+        svg.Path([(x + outwards * 14, Top + 2), (x, Top + 7.5m), (x + outwards * 14, Top + 13), (x + outwards * 14, Top + 2)]);
+
+    private static void Entry(Svg svg, Unit unit, decimal jamb, int inwards, decimal high, decimal? scale)
+    {
+        var across = Math.Min((unit.EntryFromJamb?.Millimetres ?? 0) * (scale ?? 0), 60);
+        var down = Math.Min((unit.EntryBelowHead?.Millimetres ?? 0) * (scale ?? 0), high - 6);
+        var (x, y) = (jamb + inwards * Math.Max(across, 6), Top + Math.Max(down, 6));
+        if (unit.Run?.TailAtWindow is { } tail && scale is { } per)
+            svg.Line(x, y, x, Math.Min(y + tail.Millimetres * per, Top + high + 12), Pen.Dashed);
+        svg.Circle(x, y, 3.5m, fill: Fill.Black);
+    }
+
+    private static Inline Words(Unit unit) => Ours($"{unit.Tag}: lead {unit.Entry(UnitFacts.LeadSide)}, entry {unit.Entry(UnitFacts.EntrySide)}, from jamb {Show(unit.EntryFromJamb, unit.House)}, tail {Show(unit.Run?.TailAtWindow, unit.House)}");
+
+    private static Inline Show(Length? length, House house) => (length?.Show(house.DisplayUnits)).OrDash();
+
+    private static Inline Size(Window window) => Ours($"{Show(window.KnownWidth, window.House)} wide, {Show(window.KnownHeight, window.House)} high");
+
+    private static string Figure(Length? length, House house, Words words) => Show(length, house).Plain(words);
+
+    private static (decimal Wide, decimal High, decimal? PerMillimetre) Scaled(Window window)
+    {
+        if (window is not { KnownWidth: { } width, KnownHeight: { } height } || width <= Length.Zero || height <= Length.Zero)
+            return (220, 150, null);
+        var scale = Math.Min(MostWide / width.Millimetres, MostHigh / height.Millimetres);
+        return (Math.Max(width.Millimetres * scale, 24), Math.Max(height.Millimetres * scale, 24), scale);
+    }
+}
