@@ -1,0 +1,98 @@
+using CsCheck;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Decisions;
+
+public class SetFactTests
+{
+    [Theory]
+    [InlineData("40'", "is too long: the most that makes sense here is 360\"")]
+    [InlineData("-36", "can't be negative")]
+    [InlineData("3", "is too short: the least that makes sense here is 4\"")]
+    [InlineData("0", "is too short")]
+    [InlineData("wide", "is no length")]
+    [InlineData("36-1", "may be a range or a fraction")]
+    [InlineData("NaN", "is no length")]
+    public void AWidthThatMakesNoSenseIsRefusedAndNothingChanges(string typed, string because)
+    {
+        var job = Jobs.Walked();
+        var refused = SetFact.Typed(job.House, job.House.FindTag("W01")!.Item, WindowFacts.RoughWidth, typed);
+        Assert.Contains(because, refused.Reason!, StringComparison.Ordinal);
+        Assert.Equal("36\"", job.House.FindTag("W01")!.Show(WindowFacts.RoughWidth));
+    }
+
+    [Fact]
+    public void ATagThatIsTakenIsRefusedWhateverItsCase()
+    {
+        var job = Jobs.Walked().Window("W02", "Den");
+        Assert.Equal("Tag W02 is taken by a window in Den. Every window has its own tag; W03 is free.",
+            SetFact.Typed(job.House, job.House.FindTag("W01")!.Item, WindowFacts.Tag, "w02").Reason);
+        Assert.True(SetFact.Typed(job.House, job.House.FindTag("W01")!.Item, WindowFacts.Tag, "w01").Ok);
+    }
+
+    [Fact]
+    public void AWindowKeepsATag()
+    {
+        var job = Jobs.Walked();
+        Assert.Equal("A window keeps a tag. Type another one.", SetFact.Typed(job.House, job.House.FindTag("W01")!.Item, WindowFacts.Tag, " ").Reason);
+    }
+
+    [Fact]
+    public void ARoomNameThatIsTakenIsRefused()
+    {
+        var job = new TestJob().Room("Den").Room("Hall");
+        Assert.Equal("There is a room Den already.", SetFact.Typed(job.House, job.House.Rooms[1].Item, RoomFacts.Name, "den").Reason);
+    }
+
+    [Fact]
+    public void AFactOfAnotherItemIsRefused()
+    {
+        var job = Jobs.Walked();
+        Assert.EndsWith("is not a fact of this item.", SetFact.Typed(job.House, job.Unit("W01").Item, WindowFacts.RoughWidth, "36").Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AChoiceIsNamedByItsFirstLettersOrRefusedWithTheList()
+    {
+        var job = Jobs.Walked().Say("W01", UnitFacts.LeadSide, "r");
+        Assert.Equal(Side.Right, job.Unit("W01").LeadSide);
+        Assert.Equal("\"middle\" is none of: left, right.", SetFact.Typed(job.House, job.Unit("W01").Item, UnitFacts.LeadSide, "middle").Reason);
+    }
+
+    [Fact]
+    public void AThingThatIsNotInTheHouseIsRefusedWithWhatThereIs()
+    {
+        var job = Jobs.Walked();
+        Assert.Equal("\"Shutter\" is not in this house. There are: Roller, Cellular, Wood blind.", SetFact.Typed(job.House, job.Unit("W01").Item, UnitFacts.Kind, "Shutter").Reason);
+        Assert.Equal("This house has no panel yet. Add one first.", SetFact.Typed(job.House, job.Run("W01").Item, RunFacts.Panel, "P1").Reason);
+    }
+
+    [Fact]
+    public void AReadingKeepsTheMeterInUse()
+    {
+        var job = Jobs.Walked().SayOf("", HouseFacts.Meter, "red meter").Say("W01", RunFacts.FirstLoop, "0.6");
+        Assert.Equal("red meter", job.Run("W01").Item.Latest(Companion.Meter("first-loop"))!.Stored);
+    }
+
+    [Fact]
+    public void ATextWithControlCharactersIsCleaned()
+    {
+        var job = Jobs.Walked().Say("W01", UnitFacts.Note, "one\ttwo\r\nthree\u0007");
+        Assert.Equal("one two three", job.Unit("W01").Show(UnitFacts.Note).TrimEnd());
+    }
+
+    [Fact]
+    public void NothingThatIsTypedIntoAnyFactMakesItThrow()
+    {
+        var job = Jobs.Roughed().WithPanel().Add(ItemKind.Hub, "Hub 1").Add(ItemKind.Remote, "R1");
+        var items = job.House.Items.Values.GroupBy(i => i.Kind).Select(g => g.First()).ToList();
+        Gen.Select(Gen.Int[0, items.Count - 1], Gen.Int[0, 99], Gen.String[Gen.Char["0123456789 /-'\".,mcftinNa½yes:%\u0007é"], 0, 12]).Sample((at, fact, typed) =>
+        {
+            var facts = FactTable.Of(items[at].Kind);
+            _ = SetFact.Typed(job.House, items[at], facts[fact % facts.Count], typed, "done");
+        });
+    }
+}

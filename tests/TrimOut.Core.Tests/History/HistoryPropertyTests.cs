@@ -1,0 +1,120 @@
+using CsCheck;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.History;
+
+public class HistoryPropertyTests
+{
+    private static readonly Fact[] Lengths = [WindowFacts.RoughWidth, WindowFacts.RoughHeight, WindowFacts.Depth];
+
+    // Any sequence of values, undos and redos.
+    private static readonly Gen<(int What, int Fact, int Inches)[]> Deeds = Gen.Select(Gen.Int[0, 9], Gen.Int[0, 2], Gen.Int[4, 40]).Array[1, 40];
+
+    [Fact]
+    public void FoldingAllAtOnceIsFoldingOneByOne() => Deeds.Sample(deeds =>
+    {
+        var job = Done(deeds);
+        Same(job.House, HouseLog.Of(job.Scribe.Log.Changes).Value.House);
+    }, iter: 60);
+
+    [Fact]
+    public void TheOrderInWhichChangesComeDoesNotMatterNorWhetherTheyComeTwice() => Gen.Select(Deeds, Gen.Int).Sample((deeds, seed) =>
+    {
+        var job = Done(deeds);
+        var mixed = job.Scribe.Log.Changes.Concat(job.Scribe.Log.Changes.Take(5)).ToArray();
+        new Random(seed).Shuffle(mixed);
+        Same(job.House, HouseLog.Of(mixed).Value.House);
+    }, iter: 60);
+
+    [Fact]
+    public void EveryChangeSurvivesItsLineOfJson() => Deeds.Sample(deeds =>
+    {
+        foreach (var change in Done(deeds).Scribe.Log.Changes)
+        {
+            var line = ChangeJson.Write(change);
+            Assert.DoesNotContain('\n', line);
+            Assert.Equal(line, ChangeJson.Write(ChangeJson.Read(line).Value));
+        }
+    }, iter: 30);
+
+    [Fact]
+    public void UndoThenRedoChangesNothing() => Deeds.Sample(deeds =>
+    {
+        var job = Done(deeds);
+        var before = job.House;
+        if (job.Scribe.Undo().Ok)
+        {
+            Assert.True(job.Scribe.Redo().Ok);
+            Same(before, job.House);
+        }
+    }, iter: 60);
+
+    [Fact]
+    public void UndoingEverythingLeavesAnEmptyHouse()
+    {
+        var job = Jobs.Roughed();
+        while (job.Scribe.Undo().Ok)
+            continue;
+        Assert.Equal([House.RootId], job.House.Items.Keys);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("[]")]
+    [InlineData("{}")]
+    [InlineData("{\"v\":1}")]
+    [InlineData("{\"v\":1,\"id\":\"x\",\"stamp\":1,\"at\":\"2026-03-02T08:00:00+00:00\",\"by\":\"b\",\"what\":\"w\",\"edits\":[]}")]
+    [InlineData("{\"v\":1,\"id\":\"a:1\",\"stamp\":1,\"at\":\"yesterday\",\"by\":\"b\",\"what\":\"w\",\"edits\":[]}")]
+    public void ALineThatIsNoChangeIsRefused(string line) => Assert.False(ChangeJson.Read(line).Ok);
+
+    [Fact]
+    public void ALineOfANewerFormSaysSo() => Assert.Contains("newer TrimOut", ChangeJson.Read("{\"v\":99}").Reason!, StringComparison.Ordinal);
+
+    [Fact]
+    public void AnEditOfANewerKindIsPassedOnAsItCame()
+    {
+        const string Line = "{\"v\":1,\"id\":\"a:1\",\"stamp\":1,\"at\":\"2026-03-02T08:00:00+00:00\",\"by\":\"b\",\"what\":\"w\",\"edits\":[{\"paint\":\"blue\"}]}";
+        Assert.Equal(Line, ChangeJson.Write(ChangeJson.Read(Line).Value));
+    }
+
+    [Fact]
+    public void TwoChangesOfOneNameAreRefusedNotPicked()
+    {
+        var change = Jobs.Walked().Scribe.Log.Changes[3];
+        Assert.Contains("Neither was picked", HouseLog.Of([change, change with { By = "Somebody else" }]).Reason!, StringComparison.Ordinal);
+    }
+
+    private static TestJob Done((int What, int Fact, int Inches)[] deeds)
+    {
+        var job = new TestJob().Window("W01");
+        foreach (var (what, fact, inches) in deeds)
+        {
+            if (what < 2)
+                job.Scribe.Undo();
+            else if (what < 4)
+                job.Scribe.Redo();
+            else if (job.House.FindTag("W01") is { } window && SetFact.Typed(job.House, window.Item, Lengths[fact], $"{inches}\"") is { Ok: true } draft)
+                job.Do(draft);
+        }
+        return job;
+    }
+
+    private static void Same(House a, House b)
+    {
+        Assert.Equal(a.Items.Keys.Order(), b.Items.Keys.Order());
+        foreach (var (id, item) in a.Items)
+        {
+            var other = b.Items[id];
+            Assert.Equal((item.Kind, item.Under, item.Place), (other.Kind, other.Under, other.Place));
+            Assert.Equal(Values(item), Values(other));
+        }
+    }
+
+    private static IEnumerable<string> Values(Item item) =>
+        item.Fields.Where(f => f.Value.Length > 0).OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => $"{f.Key}={string.Join('|', f.Value.Select(h => $"{h.Id}:{h.Stored}"))}");
+}

@@ -1,0 +1,27 @@
+
+namespace TrimOut.Core.Tests;
+
+public class PureCoreTests
+{
+    private static readonly string Core = Path.Combine(RepositoryRoot.Path, "src", "TrimOut.Core");
+
+    [Theory]
+    [InlineData(@"\bDateTime(Offset)?\.(Utc)?Now\b")]
+    [InlineData(@"\bDateTime\.Today\b")]
+    [InlineData(@"\bTimeProvider\.System\b")]
+    [InlineData(@"\bFile(Info|Stream)?\.")]
+    [InlineData(@"\bDirectory\.")]
+    [InlineData(@"\bConsole\.")]
+    [InlineData(@"\bEnvironment\.")]
+    [InlineData(@"\bCultureInfo\.Current")]
+    [InlineData(@"\bGuid\.NewGuid\b")]
+    [InlineData(@"\bRandom\.Shared\b")]
+    public void TheCoreKnowsNoClockNoFileNoScreenAndNoCulture(string forbidden) =>
+        Assert.Empty(Directory.EnumerateFiles(Core, "*.cs", SearchOption.AllDirectories)
+            .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
+            .Where(f => System.Text.RegularExpressions.Regex.IsMatch(File.ReadAllText(f), forbidden)).Select(Path.GetFileName));
+
+    [Fact]
+    public void TheCoreStandsOnTheRuntimeAlone() =>
+        Assert.All(typeof(Result<>).Assembly.GetReferencedAssemblies(), a => Assert.StartsWith("System", a.Name, StringComparison.Ordinal));
+}
