@@ -120,15 +120,16 @@ public sealed partial record QuickWindow
         var units = house.DisplayUnits;
         string?[] parts =
         [
-            Tag, Room is null ? "no room yet" : "in " + Room + (house.Rooms.Any(r => r.Name == Room) ? "" : " (new)"),
+            Tag,
+            Room is null ? "no room yet" : Room + (house.Rooms.Any(r => r.Name == Room) ? "" : " (new room)"),
             LeftOutBecause is null ? null : "left out: " + LeftOutBecause,
             Kind is { } kind && house.Find(kind) is { } item ? house.NameOf(item) : null,
-            Lead is { } lead ? "lead " + KebabCase.Of(lead) : null,
-            Power is { } power ? KebabCase.Of(power) : null,
+            Lead is { } lead ? KebabCase.Of(lead) : null,
             Width is { } w && Height is { } h ? $"{w.Show(units)} x {h.Show(units)}" : null,
-            Facing is { } facing ? "facing " + facing : null,
-            Reach is { } reach ? "from " + KebabCase.Of(reach) : null,
-            Mount is { } mount ? KebabCase.Of(mount) + " mount" : null,
+            Facing?.ToString(),
+            Reach is { } reach ? KebabCase.Of(reach) : null,
+            Mount is { } mount ? KebabCase.Of(mount) : null,
+            Power is { } power ? KebabCase.Of(power) : null,
         ];
         return string.Join(", ", parts.OfType<string>());
     }

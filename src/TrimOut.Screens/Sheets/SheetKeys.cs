@@ -14,7 +14,7 @@ internal static class SheetKeys
         new KeyAction<SheetScreen>("delete", "Take away", "Takes the value away.", (s, sight) => Turn.Save(s, SetFact.Typed(sight.House, s.Current!.Item!, s.Current.Fact!, "", s.Current.Key))) { Disabled = NoFact, Also = ["backspace"] },
         new KeyAction<SheetScreen>("n", "Next missing", "Goes to the next fact that has no value.", (s, sight) => new Turn(NextMissing(s, sight))),
         new KeyAction<SheetScreen>("f", "Next finding", "Goes to the next field that mends a finding.", (s, sight) => NextFinding(s, sight)),
-        new KeyAction<SheetScreen>("l", "One more leg", "Adds a leg to the home run.", (s, sight) => Turn.Save(s, AddItems.Leg(UnitOf(s, sight)!.Run!)))
+        new KeyAction<SheetScreen>("l", "One more leg", "Adds a leg to the home run.", (s, sight) => new Turn(s, new Ask.Save(AddItems.Leg(UnitOf(s, sight)!.Run!), OnNewLeg)))
             { Disabled = (s, sight) => UnitOf(s, sight)?.Run is null ? "Only a unit that a panel feeds has a home run with legs." : null },
         new KeyAction<SheetScreen>("+", "One more unit", "Adds a unit to this window.", (s, sight) => Turn.Save(s, AddItems.Unit(sight.House, UnitOf(s, sight)!.Window.Id)))
             { Disabled = NoUnit, OnBar = false },
@@ -43,6 +43,9 @@ internal static class SheetKeys
                 draft is null ? Next(screen, now) : new Turn(screen, new Ask.Save(draft, (s, after) => Next((SheetScreen)s, after)))),
         });
     }
+
+    private static Turn OnNewLeg(IScreen screen, Sight sight) =>
+        new(((SheetScreen)screen).On($"{UnitOf((SheetScreen)screen, sight)!.Run!.Legs[^1].Id}/{LegFacts.Direction.Name}"));
 
     private static Turn Next(SheetScreen screen, Sight sight) => Edit(screen.Move(1), sight);
 

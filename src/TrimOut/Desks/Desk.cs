@@ -11,12 +11,13 @@ namespace TrimOut.Desks;
 
 /// <summary>Opens houses, writes papers and remembers settings for the screens.</summary>
 /// <param name="by">Whose changes are written.</param>
-internal sealed class Desk(string by) : IDesk
+/// <param name="clock">The clock; the machine's own where none is given.</param>
+internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
 {
     private Settings _settings = Settings.Read();
 
     /// <inheritdoc/>
-    public TimeProvider Clock => TimeProvider.System;
+    public TimeProvider Clock { get; } = clock ?? TimeProvider.System;
 
     /// <summary>The exit code for what last went wrong in opening a house.</summary>
     public int Fault { get; private set; } = ExitCode.Fault;

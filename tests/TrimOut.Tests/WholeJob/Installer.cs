@@ -1,0 +1,186 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Screens.Punch;
+using TrimOut.Screens.Sheets;
+using TrimOut.Screens.Tests;
+using TrimOut.Screens.Walk;
+
+namespace TrimOut.Tests.WholeJob;
+
+/// <summary>Somebody who does the whole job by keyboard: walks every phase, answers what is asked, mends or waives every stop.</summary>
+internal sealed class Installer(TerminalUser user)
+{
+    private House House => user.House;
+
+    private CheckReport Report => user.Shell.Sight.Report;
+
+    public void DoTheWholeJob()
+    {
+        foreach (var phase in PhaseNames.All)
+        {
+            GetReadyFor(phase);
+            Walk(phase);
+            MendStops(upTo: phase);
+        }
+    }
+
+    private void GetReadyFor(Phase phase)
+    {
+        if (phase == Phase.RoughIn)
+            LayLegs();
+        if (phase == Phase.Measure)
+            ShareOpenings();
+        if (phase == Phase.Power)
+            HangPanels();
+        if (phase == Phase.Pair)
+            SetUpControls();
+    }
+
+    private void Walk(Phase phase)
+    {
+        user.Press("2");
+        while (((WalkScreen)user.Shell.Screen).Phase < phase)
+            user.Press("]");
+        while (((WalkScreen)user.Shell.Screen).Phase > phase)
+            user.Press("[");
+        for (var keys = 0; !Progress.Of(House, phase).Complete; keys++)
+        {
+            Assert.True(keys < 3000, $"{phase} does not come to an end:\n{user.Screen}");
+            var before = (House, user.Shell.Screen);
+            user.Press("space");
+            AnswerWhileAsked();
+            if ((House, user.Shell.Screen) == before)
+                user.Press("right");
+        }
+    }
+
+    private void AnswerWhileAsked()
+    {
+        while (user.Shell.Typing is { } typing)
+        {
+            if (typing.Text.Length > 0)
+                user.Press("enter");
+            else if (typing.Entry.InPlace is { } place)
+                user.Type(Answer(place));
+            else
+                Assert.Fail($"Nobody expected to be asked for {typing.Entry.Label}:\n{user.Screen}");
+            Assert.True(user.Shell.Typing?.Refused is null, $"Refused: {user.Shell.Typing?.Refused}\n{user.Screen}");
+        }
+    }
+
+    private string Answer(string place)
+    {
+        var slash = place.IndexOf('/', StringComparison.Ordinal);
+        var item = House.Find(place[..slash])!;
+        return Answers.For(House, item, FactTable.Find(item.Kind, place[(slash + 1)..])!);
+    }
+
+    /// <summary>Every run without a way gets one leg, typed on the unit's sheet from the cables screen.</summary>
+    private void LayLegs()
+    {
+        user.Press("4").Press("home");
+        for (var at = 0; at < House.Runs.Length; at++)
+        {
+            var run = House.Runs[at];
+            if (run.LegsLength is null && run.Legs.IsEmpty)
+            {
+                user.Press("l", "enter").Type("across");
+                user.Press("down", "enter").Type("40 ft");
+                user.Press("down", "enter").Type("in wall");
+                user.Press("esc");
+            }
+            user.Press("down");
+        }
+    }
+
+    /// <summary>Where a window has several units, each gets its part of the opening.</summary>
+    private void ShareOpenings()
+    {
+        foreach (var unit in House.Units.Where(u => u.Window.Units.Length > 1 && u.Item.Get(UnitFacts.PartWidth) is null).ToList())
+        {
+            OpenSheet(unit).GoTo(unit.Item, UnitFacts.PartWidth);
+            var part = (unit.Window.KnownWidth!.Value / unit.Window.Units.Length - Core.Units.Length.FromInches(1)).RoundDown(Core.Units.Length.FromInches(0, 1, 8));
+            user.Press("enter").Type(Core.Units.LengthText.Show(part, House.DisplayUnits));
+        }
+    }
+
+    private void HangPanels()
+    {
+        user.Press("3");
+        while (House.Panels.Sum(p => p.Type?.Outputs ?? 0) < House.Runs.Length)
+            user.Press("n", "enter");
+        if (House.Runs.Any(r => r.Panel is null || r.Output is null))
+            user.Press("s", "s");
+    }
+
+    private void SetUpControls()
+    {
+        user.Press("5");
+        if (House.Hubs.IsEmpty)
+            user.Press("h", "enter");
+        foreach (var room in House.Rooms.Where(r => r.Windows.Any(w => !w.LeftOut)).ToList())
+        {
+            if (House.Remotes.All(r => r.Room?.Id != room.Id))
+                user.Press("n").Type(room.Name);
+            else
+                GoToRemote(House.Remotes.First(r => r.Room?.Id == room.Id));
+            user.Press("r");
+        }
+    }
+
+    private void GoToRemote(Remote remote)
+    {
+        for (var at = 0; at < House.Remotes.Length; at++)
+            user.Press("left");
+        for (var at = 0; at < House.Remotes.IndexOf(House.Remotes.First(r => r.Id == remote.Id)); at++)
+            user.Press("right");
+    }
+
+    /// <summary>Goes through the punch list until no stop of the phases so far is open: mends what can be mended by the tape, waives the rest.</summary>
+    private void MendStops(Phase upTo)
+    {
+        user.Press("6");
+        for (var rounds = 0; ; rounds++)
+        {
+            Assert.True(rounds < 300, $"The stops do not come to an end:\n{user.Screen}");
+            var rows = PunchRows.Of((PunchScreen)user.Shell.Screen, user.Shell.Sight);
+            var at = rows.ToList().FindIndex(r => r.Finding is { Open: true, Check.Severity: Severity.Stop } f && f.Check.Phase <= upTo);
+            if (at < 0)
+                return;
+            user.Press("home");
+            for (var down = 0; down < at; down++)
+                user.Press("down");
+            var finding = rows[at].Finding!;
+            if (Mends.For(finding, House) is { } text)
+            {
+                user.Press("enter", "enter").Type(text);
+                Assert.True(user.Shell.Typing is null, $"{finding.Check.Id} of {House.NameOf(finding.Subject)}, \"{text}\": {user.Shell.Typing?.Refused}");
+                user.Press("6");
+                Assert.DoesNotContain(Report.OpenStops, f => f.Check == finding.Check && f.Subject.Id == finding.Subject.Id && f.Found.Message == finding.Found.Message);
+            }
+            else
+            {
+                user.Press("w").Type("Looked at on site; agreed with the owner to leave it").Type("TO");
+            }
+        }
+    }
+
+    private Installer OpenSheet(Unit unit)
+    {
+        user.Press("1", "*", "g").Type(unit.Tag);
+        user.Press("enter");
+        return this;
+    }
+
+    private void GoTo(Item item, Fact fact)
+    {
+        user.Press("home");
+        for (var down = 0; ((SheetScreen)user.Shell.Screen).Current?.Place != $"{item.Id}/{fact.Name}"; down++)
+        {
+            Assert.True(down < 200, $"{fact.Label} is not on the sheet:\n{user.Screen}");
+            user.Press("down");
+        }
+    }
+}

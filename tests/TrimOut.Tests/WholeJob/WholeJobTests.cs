@@ -1,0 +1,44 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Checks;
+using TrimOut.Core.Phases;
+using TrimOut.Desks;
+using TrimOut.HouseFile;
+using TrimOut.Screens.Tests;
+using TrimOut.Testing;
+
+namespace TrimOut.Tests.WholeJob;
+
+public sealed class WholeJobTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("trimout-whole-job-").FullName;
+
+    [Fact]
+    public void FromTheFramingHouseToASignedOffBinderByKeyboard()
+    {
+        Environment.SetEnvironmentVariable("XDG_DATA_HOME", _folder);
+        var clock = new FakeTimeProvider(new DateTimeOffset(2026, 9, 30, 9, 0, 0, TimeSpan.Zero));
+        var desk = new Desk("Ash", clock);
+        var scribe = desk.Open(Path.Combine(Repository.Root, "sample-jobs", "ridge-house")).Value;
+        var file = scribe.Store.Where;
+        Assert.Contains(CheckReport.Of(scribe.House).OpenStops, f => f.Check.Phase == Phase.RoughIn);
+
+        using (var user = new TerminalUser(desk, scribe))
+        {
+            new Installer(user).DoTheWholeJob();
+            user.Press("7", "w").Sees("Written:");
+            user.Press("q", "q");
+            Assert.True(user.Shell.Left);
+            desk.Close(scribe);
+        }
+
+        var again = desk.Open(file).Value;
+        Assert.All(PhaseNames.All, phase => Assert.True(Progress.Of(again.House, phase).Complete, phase.ToString()));
+        Assert.Empty(CheckReport.Of(again.House).OpenStops);
+        var binder = desk.Preview("binder", again.House, new DateOnly(2026, 9, 30));
+        Assert.Equal(File.ReadAllText(Directory.GetFiles(Path.GetDirectoryName(file)!, "*.md").Single()), binder);
+        Approved.Match(binder, "signed-off");
+        desk.Close(again);
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+}
