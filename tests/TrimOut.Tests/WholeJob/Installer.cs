@@ -158,7 +158,7 @@ internal sealed class Installer(TerminalUser user)
                 user.Press("enter", "enter").Type(text);
                 Assert.True(user.Shell.Typing is null, $"{finding.Check.Id} of {House.NameOf(finding.Subject)}, \"{text}\": {user.Shell.Typing?.Refused}");
                 user.Press("6");
-                Assert.DoesNotContain(Report.OpenStops, f => f.Check == finding.Check && f.Subject.Id == finding.Subject.Id && f.Found.Message == finding.Found.Message);
+                Assert.DoesNotContain(Report.OpenStops, f => f.Check == finding.Check && f.Subject.Id == finding.Subject.Id && f.Found.Mends == finding.Found.Mends && f.Found.Message == finding.Found.Message);
             }
             else
             {
