@@ -1,0 +1,76 @@
+using System.Globalization;
+using System.Text;
+using TrimOut.Core.Checks.Boxes;
+using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Checks.Limits;
+using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Electrical;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests;
+
+/// <summary>Holds docs/figures.md to the code: every constant and every default that it names.</summary>
+public class FiguresPageTests
+{
+    private static readonly string Page = File.ReadAllText(Path.Combine(RepositoryRoot.Path, "docs", "figures.md"));
+
+    public static TheoryData<string, string> Constants => new()
+    {
+        { "Diameter of 36 AWG", $"{Invariant(Conductors.Gauge36Millimetres)} mm" },
+        { "Diameter of 0000 over that of 36 AWG", Invariant(Conductors.GaugeRatio) },
+        { "Steps between them", Invariant(Conductors.GaugeSteps) },
+        { "Conductivity of annealed copper at 20 C", $"{Invariant(Conductors.CopperConductivity)} m/(ohm mm2)" },
+        { "Rise of copper's resistance per kelvin, from 20 C", Invariant(Conductors.PerKelvinFrom20) },
+        { "The same from 75 C", Invariant(Conductors.PerKelvinFrom75) },
+        { "Rise per kelvin of metric sizes, from 20 C", Invariant(Conductors.PerKelvinMetric) },
+        { "Lay factor of stranded gauges", Invariant(Conductors.StrandedLay) },
+        { "Distance from open mains wiring", MainsTooNear.Least.Show(DisplayUnits.Millimetres) },
+        { "Edge of a hole without a plate", HoleNearEdge.Least.Show(DisplayUnits.Inches) },
+        { "CL2X in a small house is thinner than", CableNotListed.Thin.Show(DisplayUnits.Millimetres) },
+        { "Two loop readings may differ by", $"{Invariant(LoopReading.Share * 100)} % + {LoopReading.Contacts}" },
+        { "Diagonals against sides", DiagonalsOffSides.Tolerance.Show(DisplayUnits.Inches) },
+        { "Delivered against ordered", DeliveredSizeOff.Tolerance.Show(DisplayUnits.Inches) },
+        { "Neighbours' bars", BarsNotLevel.Tolerance.Show(DisplayUnits.Inches) },
+        { "Bar above the sill", BarOffSill.Tolerance.Show(DisplayUnits.Inches) },
+    };
+
+    [Theory]
+    [MemberData(nameof(Constants))]
+    public void AConstantOfThePageIsThatOfTheCode(string name, string value) => Assert.Contains($"| {name} | {value} |", Page, StringComparison.Ordinal);
+
+    [Fact]
+    public void TheMetricSizesOfThePageAreThoseOfTheCode() => Assert.All(Conductors.MetricSizes, size =>
+    {
+        var metric = new ConductorSize.Metric(size);
+        Assert.Contains($"| {Invariant(size)} | {Invariant(Ohms(metric, Stranding.Solid))} | {Invariant(Ohms(metric, Stranding.Stranded))} |", Page, StringComparison.Ordinal);
+    });
+
+    [Fact]
+    public void TheSubstitutionsOfThePageAreThoseOfTheCode() => Assert.All(Enum.GetValues<CableListing>().Where(l => CableListings.SubstitutesFor(l).Count > 0), asked =>
+        Assert.Contains($"| {asked.ToString().ToUpperInvariant()} | {string.Join(", ", CableListings.SubstitutesFor(asked).Select(s => s.ToString().ToUpperInvariant()))} |", Page, StringComparison.Ordinal));
+
+    [Fact]
+    public void TheDefaultsOfThePageAreThoseOfANewHouse() => Assert.Contains(Defaults(), Page, StringComparison.Ordinal);
+
+    private static string Defaults()
+    {
+        var house = new TestJob().House;
+        var table = new StringBuilder("| part | value | default |\n|---|---|---|\n");
+        foreach (var item in house.Items.Values.OrderBy(i => i.Kind).ThenBy(i => i.Place))
+        {
+            foreach (var fact in FactTable.Of(item.Kind).Where(f => f.Name is not ("name" or "units") && item.Latest(f.Name)?.Stored is not null))
+                table.Append(CultureInfo.InvariantCulture, $"| {(item.Kind == ItemKind.House ? "House" : house.NameOf(item))} | {fact.Label} | {fact.ShowOf(item, house)} |\n");
+        }
+        return table.ToString();
+    }
+
+    private static decimal Ohms(ConductorSize size, Stranding made) => Conductors.OhmsPerMetre(size, made, new Temperature(20)).Value * 1000;
+
+    private static string Invariant(decimal number) => NumberText.Plain(number);
+
+    private static string Invariant(double number) => NumberText.Plain((decimal)number);
+}
