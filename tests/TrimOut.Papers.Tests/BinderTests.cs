@@ -17,16 +17,6 @@ public class BinderTests
     private static House Finished { get; } = FinishedHouse.Build().House;
 
     [Fact]
-    public void TheBinderOfAFinishedHouseIsAsApproved() => Approved.Match(Written(Finished), "binder-finished.md");
-
-    [Fact]
-    public void TheBinderOfAFinishedHouseInMillimetresIsAsApproved() =>
-        Approved.Match(Written(FinishedHouse.Build(DisplayUnits.Millimetres).House), "binder-finished-mm.md");
-
-    [Fact]
-    public void TheBinderOfANewHouseIsAsApproved() => Approved.Match(Written(new TestJob().House), "binder-new.md");
-
-    [Fact]
     public void TheSameHouseAndDayGiveTheSameBytes()
     {
         var again = FinishedHouse.Build().House;
@@ -48,60 +38,6 @@ public class BinderTests
             Assert.All(rows, r => Assert.Equal(rows[0].Count, r.Count));
             Assert.All(rows.SelectMany(r => r).Cast<TableCell>(), c => Assert.NotEmpty(c.Descendants<Markdig.Syntax.Inlines.LiteralInline>()));
         });
-    }
-
-    [Fact]
-    public void TheBinderPageParsesWithoutErrorAndNeedsNothingFromOutside()
-    {
-        var errors = new List<string>();
-        var parser = new HtmlParser(new HtmlParserOptions { IsStrictMode = false });
-        parser.Error += (_, e) => errors.Add(e.ToString()!);
-        var page = parser.ParseDocument(Binder.Html(Finished, FinishedHouse.Day));
-        Assert.Empty(errors);
-        Assert.Empty(page.QuerySelectorAll("script, link, iframe, object, embed, form, base"));
-        Assert.DoesNotContain(page.All.SelectMany(e => e.Attributes), a => a.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase));
-        Assert.All(page.QuerySelectorAll("[href], [src]"), e => Assert.StartsWith("#", e.GetAttribute("href") ?? e.GetAttribute("src"), StringComparison.Ordinal));
-        Assert.DoesNotContain("url(", page.QuerySelector("style")!.TextContent, StringComparison.OrdinalIgnoreCase);
-        Assert.DoesNotContain("@import", page.QuerySelector("style")!.TextContent, StringComparison.OrdinalIgnoreCase);
-    }
-
-    [Fact]
-    public void HeadingsNestAndLinksResolve()
-    {
-        var page = Page(Finished);
-        var levels = page.QuerySelectorAll("h1, h2, h3, h4, h5, h6").Select(h => h.TagName[1] - '0').ToList();
-        Assert.Equal(1, levels[0]);
-        Assert.Single(levels, 1);
-        Assert.All(levels.Zip(levels.Skip(1)), pair => Assert.True(pair.Second <= pair.First + 1));
-        var links = page.QuerySelectorAll("a").Cast<IHtmlAnchorElement>().ToList();
-        Assert.NotEmpty(links);
-        Assert.All(links, l => Assert.NotNull(page.GetElementById(l.GetAttribute("href")![1..])));
-        Assert.Equal(page.QuerySelectorAll("[id]").Length, page.QuerySelectorAll("[id]").Select(e => e.Id).Distinct().Count());
-    }
-
-    [Fact]
-    public void EveryTableHasAHeaderAndNoEmptyCell()
-    {
-        foreach (var page in new[] { Page(Finished), Page(new TestJob().House) })
-        {
-            Assert.All(page.QuerySelectorAll("table"), t => Assert.NotEmpty(t.QuerySelectorAll("thead th")));
-            Assert.All(page.QuerySelectorAll("th, td"), c => Assert.NotEmpty(c.TextContent.Trim()));
-        }
-    }
-
-    [Fact]
-    public void EveryDrawingOfTheMarkdownIsInThePageAndIsSoundXml()
-    {
-        var paper = Binder.Paper.Write(FinishedHouse.Data(Finished));
-        Assert.NotEmpty(paper.Drawings);
-        Assert.All(paper.Drawings, d =>
-        {
-            Assert.Contains($"({d.Key})", paper.Markdown, StringComparison.Ordinal);
-            Assert.Contains(d.Value, paper.ToHtml(), StringComparison.Ordinal);
-            Assert.Equal("svg", System.Xml.Linq.XDocument.Parse(d.Value).Root!.Name.LocalName);
-        });
-        Assert.Equal(paper.Drawings.Count, paper.Markdown.Split("](drawings/").Length - 1);
-        Assert.Equal(paper.Drawings.Count, Page(Finished).QuerySelectorAll("svg[role=img] > title").Length);
     }
 
     [Fact]

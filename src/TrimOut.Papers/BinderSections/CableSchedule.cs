@@ -3,7 +3,6 @@ using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
-using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
@@ -30,15 +29,12 @@ internal static class CableSchedule
 
         to.Heading(3, "Way and length");
         to.Table(["Unit", "Legs, from the panel", "Tail at window", "Tail at panel", "In all, one way"], runs.Select(r => Row(
-            r.Name, r.Legs.Select(LegText).JoinOrDash("; "), Tail(r, data.House), r.Entry(RunFacts.TailAtPanel),
+            r.Name, r.Legs.Select(LegText.Of).JoinOrDash("; "), Tail(r, data.House), r.Entry(RunFacts.TailAtPanel),
             (r.OneWay?.ShowRounded(data.House.DisplayUnits, LengthScale.Run)).OrDash())));
 
         foreach (var sheet in Riser.Sheets(data.House))
             to.Draw("riser", Riser.Describe(sheet), words => Riser.Of(data.House, sheet, words));
     }
-
-    private static Inline LegText(Leg leg) =>
-        new[] { leg.Shown(LegFacts.Direction), leg.Shown(LegFacts.Length) ?? Ours("(length not noted)"), leg.Shown(LegFacts.Place) }.JoinOrDash(" ");
 
     private static Inline Tail(HomeRun run, House house) => (run.TailAtWindow?.Show(house.DisplayUnits)).OrDash();
 }

@@ -1,0 +1,43 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Papers.Drawings;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.CrewPapers;
+
+/// <summary>For the hanging day: room by room, which unit goes where and how, with boxes to tick.</summary>
+internal static class HangSheet
+{
+    public static Paper Paper { get; } = new("hang-sheet", "Hang sheet", "the crew", "Room by room: which unit hangs where and how, with boxes to tick.",
+        ShortCover.Write,
+        new Section("before", "Before you start", Before), new Section("rooms", "Room by room", Rooms));
+
+    private static void Before(MarkdownWriter to, PaperData data) => to.List(
+        Ours("Panel off at its breaker while leads are brought out and spliced."),
+        Ours("Ladder on firm ground; two people for a wide unit. Drill only where nothing runs: the pull sheet and the pictures of the open wall say where the cable is."),
+        Ours("No loose cord and no loop of cable within a child's reach when you leave the room."));
+
+    private static void Rooms(MarkdownWriter to, PaperData data)
+    {
+        foreach (var room in data.House.Rooms.Where(r => r.Windows.Any(w => !w.LeftOut)))
+            Room(to, room.Name, [.. room.Windows.Where(w => !w.LeftOut)]);
+        if (data.House.Windows.Where(w => w.Room is null && !w.LeftOut).ToList() is { Count: > 0 } lost)
+            Room(to, Ours("(no room yet)"), lost);
+    }
+
+    private static void Room(MarkdownWriter to, Inline room, List<Window> windows)
+    {
+        var units = windows.SelectMany(w => w.Units).ToList();
+        to.Heading(3, $"{room}");
+        foreach (var window in windows)
+            to.Draw(window.Tag, WindowElevation.Describe(window), words => WindowElevation.Of(window, words));
+        to.Table(["Unit", "Reach", "Box label", "Size", "Mount", "Lead side", "Setback", "Centre support"], units.Select(u => Row(
+            u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel), Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
+            u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.Shown(UnitFacts.Setback) ?? u.Kind?.Shown(CoveringKindFacts.Setback) ?? Blank,
+            Ours(u.NeedsCentreSupport ? "yes" : "no"))));
+        to.Table(["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves free", "Setback as built", "Who"],
+            units.Select(u => Row(u.Tag, Box, u.OnPanel ? Box : Dash, Box, Box, Blank, Blank)));
+    }
+}

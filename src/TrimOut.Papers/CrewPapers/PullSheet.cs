@@ -1,0 +1,47 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.CrewPapers;
+
+/// <summary>For rough-in: which cable goes where, how much of it, and how to cut it.</summary>
+internal static class PullSheet
+{
+    public static Paper Paper { get; } = new("pull-sheet", "Pull sheet", "the crew", "Which cable goes where, how long, what is written on it, and how boxes are cut.",
+        ShortCover.Write,
+        new Section("before", "Before you start", Before), new Section("runs", "Home runs", Runs), new Section("ends", "Ends and first test", Ends),
+        new Section("cable", "Cable needed", Cable), CutList.Section);
+
+    private static void Before(MarkdownWriter to, PaperData data) => to.List(
+        Ours("Look before you drill: pipes, mains, and what holds the house up. How large a hole may be is for the builder to say."),
+        Ours("Keep apart from mains wiring by what the local code asks. Nail plates where a hole is near an edge."),
+        Ours("One unbroken cable per unit. No joint in the wall. The same label at both ends before the cable is cut."),
+        Ours("Leave at least half of the window's width as tail, better the whole; coil it where a drywall saw does not reach."));
+
+    private static void Runs(MarkdownWriter to, PaperData data) => to.Table(
+        ["Unit", "Room", "Panel", "Output", "Cable", "Legs, from the panel", "Cut to", "Pulled"],
+        data.House.Runs.Select(r => Row(
+            r.Name, (r.Unit.Window.Room?.Name).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.EntryOrBlank(RunFacts.Cable),
+            r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), Long(r.Needed, data.House) ?? Blank, Box)),
+        "No home runs yet.");
+
+    private static void Ends(MarkdownWriter to, PaperData data) => to.Table(
+        ["Unit", "Label, both ends", "Tail at window, at least", "Tail left", "Tail at panel", "Loop expected", "Loop read", "Picture"],
+        data.House.Runs.Select(r => Row(
+            r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), (r.Unit.PartWidth / 2)?.ShowRounded(data.House.DisplayUnits) ?? Dash,
+            r.EntryOrBlank(RunFacts.TailAtWindow), r.EntryOrBlank(RunFacts.TailAtPanel), Expected.Loop(r) is { } loop ? loop.ToString() : Dash,
+            r.EntryOrBlank(RunFacts.FirstLoop), r.EntryOrBlank(RunFacts.Photo))),
+        "No home runs yet.");
+
+    private static void Cable(MarkdownWriter to, PaperData data) => to.Table(
+        ["Cable", "Runs", "Runs with a known length", "Needed for these", "On hand"],
+        data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
+            g.First().Cable!.Name, Number(g.Count()), Number(g.Count(r => r.Needed is not null)),
+            Long(g.Select(r => r.Needed).OfType<Length>().Aggregate(Length.Zero, (sum, l) => sum + l), data.House)!, g.First().Cable!.EntryOrBlank(CableTypeFacts.OnHand))),
+        "No cable is chosen yet.");
+
+    private static Inline? Long(Length? length, House house) => length is { } known ? (Inline)known.ShowRounded(house.DisplayUnits, LengthScale.Run) : null;
+}

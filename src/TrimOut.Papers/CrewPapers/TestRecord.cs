@@ -1,0 +1,43 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.CrewPapers;
+
+/// <summary>Every test of every run: what should be read, what was, with what and by whom; blanks for what is still to be read.</summary>
+internal static class TestRecord
+{
+    public static Paper Paper { get; } = new("test-record", "Test record", "the crew and the electrician", "What every run should read, what it did read, with what and by whom.",
+        ShortCover.Write,
+        new Section("before", "Before you start", Before), new Section("loops", "Loop tests", Loops), new Section("volts", "Power tests", Volts), new Section("signed", "Signed", Signed));
+
+    private static void Before(MarkdownWriter to, PaperData data) => to.List(
+        Ours("Loop tests only with the panel off and the run taken off its output: a meter on ohms across a live supply is destroyed, and may hurt you."),
+        Ours("Short the window end, read in the mechanical room, take the short off again. Expected is the figure at 20 C; warmer copper reads more."),
+        Ours("Power tests on the low-voltage side only. The mains side of the panel is for a licensed electrician."));
+
+    private static void Loops(MarkdownWriter to, PaperData data) => to.Table(
+        ["Unit", "Label", "One way", "Expected", "First", "With, who, when", "Second", "With, who, when"],
+        data.House.Runs.Select(r => Row(
+            r.Name, r.EntryOrBlank(RunFacts.LabelAtPanel), r.OneWay is { } oneWay ? oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run) : Dash,
+            Expected.Loop(r) is { } loop ? loop.ToString() : Dash,
+            r.EntryOrBlank(RunFacts.FirstLoop), TakenOrBlank(r.Item.Latest(RunFacts.FirstLoop.Name)?.Stored, r.Taken(RunFacts.FirstLoop)),
+            r.EntryOrBlank(RunFacts.SecondLoop), TakenOrBlank(r.Item.Latest(RunFacts.SecondLoop.Name)?.Stored, r.Taken(RunFacts.SecondLoop)))),
+        "No home runs yet.");
+
+    private static void Volts(MarkdownWriter to, PaperData data) => to.Table(
+        ["Unit", "Panel", "Output", "Supply", "Open", "Expected while it lifts", "Loaded", "Polarity", "With, who, when"],
+        data.House.Runs.Select(r => Row(
+            r.Name, r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.Supply is { } supply ? supply.ToString() : Dash,
+            r.EntryOrBlank(RunFacts.OpenVolts), Expected.WhileRunning(r) is { } volts ? volts.ToString() : Dash,
+            r.EntryOrBlank(RunFacts.LoadedVolts), r.EntryOrBlank(RunFacts.Polarity),
+            TakenOrBlank(r.Item.Latest(RunFacts.LoadedVolts.Name)?.Stored, r.Taken(RunFacts.OpenVolts, RunFacts.LoadedVolts, RunFacts.Polarity)))),
+        "No home runs yet.");
+
+    private static void Signed(MarkdownWriter to, PaperData data) => to.Table(["For", "Name", "Instrument, calibrated until", "Signature", "Date"],
+        [Row(Ours("Crew"), Blank, Blank, Blank, Blank)]);
+
+    private static Inline TakenOrBlank(string? reading, Inline taken) => reading is null ? Blank : taken;
+}

@@ -1,0 +1,66 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Papers.Drawings;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.TradePapers;
+
+/// <summary>For the electrician: each panel with its outputs, the loads on them, and the sign-off.</summary>
+internal static class PanelSchedule
+{
+    public static Paper Paper { get; } = new("panel-schedule", "Panel schedule", "the electrician", "Each panel with its outputs, the loads on them, and the sign-off for the mains connection.",
+        ShortCover.Write,
+        new Section("cautions", "Cautions", Cautions), new Section("panels", "Panels and loads", Panels), new Section("sign_off", "Mains sign-off", SignOff));
+
+    private static void Cautions(MarkdownWriter to, PaperData data) => to.List(
+        Ours("The mains connection is for a licensed electrician, by the code in force; nothing on this paper replaces it."),
+        Ours("Low-voltage outputs are power-limited circuits: keep them apart from mains inside the panel and on the way."),
+        Ours("Loads are from the makers' sheets as kept in the kit. What is not checked against a sheet is a first guess."));
+
+    private static void Panels(MarkdownWriter to, PaperData data)
+    {
+        if (data.House.Panels.IsEmpty)
+            to.Say("There is no panel in this house.");
+        foreach (var panel in data.House.Panels)
+        {
+            to.Heading(3, $"Panel {panel.Name}");
+            if (PanelFront.Outputs(panel) > 0)
+                to.Draw(panel.Name, PanelFront.Describe(panel), words => PanelFront.Of(panel, words));
+            to.Table(["Output", "Unit", "Group", "Cable", "One way", "Running", "Starting", "At the unit, worked out"], panel.Runs.Select(r => Row(
+                r.Entry(RunFacts.Output), r.Name, r.Unit.Entry(UnitFacts.Group), r.Entry(RunFacts.Cable),
+                r.OneWay is { } oneWay ? oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run) : Dash,
+                r.Unit.Kind?.Entry(CoveringKindFacts.RunningCurrent) ?? Dash, r.Unit.Kind?.Entry(CoveringKindFacts.StartingCurrent) ?? Dash,
+                Expected.WhileRunning(r) is { } volts ? volts.ToString() : Dash)), "Nothing is landed on it.");
+            to.Facts("Load", "Figure",
+                ("Supply", panel.Type?.Entry(PanelTypeFacts.Supply) ?? Dash),
+                ("One output gives at the most", panel.Type?.Entry(PanelTypeFacts.OutputCurrent) ?? Dash),
+                ("All outputs together give at the most", panel.Type?.Entry(PanelTypeFacts.TotalCurrent) ?? Dash),
+                ("All units starting at once", Sum(panel.Runs)),
+                ("Largest group starting at once", LargestGroup(panel)));
+        }
+    }
+
+    private static void SignOff(MarkdownWriter to, PaperData data) => to.Table(["Panel", "Location", "Breaker", "Connected by", "Licence", "On", "Signature"], data.House.Panels.Select(p => Row(
+        p.Name, p.EntryOrBlank(PanelFacts.Location), p.EntryOrBlank(PanelFacts.Breaker), p.EntryOrBlank(PanelFacts.ConnectedBy),
+        p.EntryOrBlank(PanelFacts.Licence), p.EntryOrBlank(PanelFacts.ConnectedOn), Blank)), "There is no panel in this house.");
+
+    private static Inline LargestGroup(Panel panel)
+    {
+        var groups = panel.Runs.Where(r => r.Unit.Item.Get(UnitFacts.Group) is not null).GroupBy(r => r.Unit.Item.Get(UnitFacts.Group)!).ToList();
+        return groups.MaxBy(g => g.Sum(r => Starting(r)?.Amperes ?? 0)) is { } largest ? Ours($"{largest.Key}: {Sum(largest)}") : Ours("no groups");
+    }
+
+    /// <summary>The starting currents together; where one is not known the sum says so, for it is no sum then.</summary>
+    private static Inline Sum(IEnumerable<HomeRun> runs)
+    {
+        var currents = runs.Select(Starting).ToList();
+        var known = new Current(currents.Sum(c => c?.Amperes ?? 0));
+        var unknown = currents.Count(c => c is null);
+        return unknown == 0 ? known.ToString() : Ours($"{known.ToString()}, and {unknown} units whose current is not known");
+    }
+
+    private static Current? Starting(HomeRun run) => run.Unit.Kind?.StartingCurrent;
+}

@@ -1,0 +1,26 @@
+using TrimOut.Core.Facts;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.TradePapers;
+
+/// <summary>For the day the boxes come: each box against its window.</summary>
+internal static class ReceivingList
+{
+    public static Paper Paper { get; } = new("receiving-list", "Receiving list", "whoever takes the boxes in", "Each box against its window: label, size, damage, serial.",
+        ShortCover.Write,
+        new Section("boxes", "Boxes", Boxes), new Section("left_over", "Boxes that belong to no window", LeftOver));
+
+    private static void Boxes(MarkdownWriter to, PaperData data)
+    {
+        to.Say("Open the box before you sign for it. Read the size from the label and from the unit.");
+        to.Table(["Unit", "Room", "Ordered", "Maker's number", "Box label", "Width", "Height", "Damage", "Serial", "Seen"], data.House.Units.Select(u => Row(
+            u.Tag, (u.Window.Room?.Name).OrDash(), Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]), u.Entry(UnitFacts.Acknowledgement),
+            u.EntryOrBlank(UnitFacts.BoxLabel), u.EntryOrBlank(UnitFacts.DeliveredWidth), u.EntryOrBlank(UnitFacts.DeliveredHeight),
+            u.EntryOrBlank(UnitFacts.Damage), u.EntryOrBlank(UnitFacts.Serial), Box)), "No units yet.");
+    }
+
+    private static void LeftOver(MarkdownWriter to, PaperData data) =>
+        to.Table(["Label", "Size", "What was done with it"], Enumerable.Repeat(Row(Blank, Blank, Blank), 4));
+}

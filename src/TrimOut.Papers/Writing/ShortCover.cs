@@ -1,0 +1,20 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Papers.Writing;
+
+/// <summary>The head of a working paper: which house, who works there, when it was written.</summary>
+internal static class ShortCover
+{
+    public static void Write(MarkdownWriter to, PaperData data)
+    {
+        var job = new JobItself(data.House);
+        to.Facts("About", "Entry",
+            ("House", data.House.Name),
+            ("Address", job.Entry(HouseFacts.Address)),
+            ("Site contact", job.Entry(HouseFacts.SiteContact)),
+            ("Crew", job.Entry(HouseFacts.Crew)),
+            ("Code in force", job.Entry(HouseFacts.CodeInForce)),
+            ("Written on", data.Date.OnPaper()));
+    }
+}
