@@ -130,7 +130,7 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
         try
         {
             _journal ??= BeginJournal();
-            var line = Journal.Line(entry);
+            var line = Journal.Line(_trailer.Journal!, entry);
             _journal.Write(_journalEnd, line);
             _journal.FlushToDisk();
             _journalEnd = Journal.EndOf(_journalEnd + line.Length);

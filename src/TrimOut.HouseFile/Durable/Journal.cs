@@ -18,8 +18,9 @@ internal sealed record JournalContents(JournalHead? Head, IReadOnlyList<Entry> E
 
 /// <summary>The text of a journal: a head, one line per entry, and an end mark that the next entry overwrites.</summary>
 /// <remarks>
-/// A line is <c>number after seal json</c>. The end mark tells a journal that was cut at a line's end from a whole one; a save
-/// that was torn by a power cut leaves bytes after the last sound line, and none that are sound.
+/// A line is <c>id number after seal json</c>, with the journal's id in each, because after a power cut the end of a file may
+/// hold what an older journal had left on the disk. The end mark tells a journal that was cut at a line's end from a whole
+/// one; a save that was torn leaves bytes after the last sound line, and no sound line of this journal among them.
 /// </remarks>
 internal static class Journal
 {
@@ -31,8 +32,8 @@ internal static class Journal
         [.. Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{Kind} 1 {head.Id} {head.Start} {head.After}\n")), .. EndMark];
 
     /// <summary>The bytes that are written over the end mark to add an entry.</summary>
-    public static byte[] Line(Entry entry) =>
-        [.. Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{entry.Number} {entry.After} {entry.Seal} {entry.Json}\n")), .. EndMark];
+    public static byte[] Line(string id, Entry entry) =>
+        [.. Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{id} {entry.Number} {entry.After} {entry.Seal} {entry.Json}\n")), .. EndMark];
 
     /// <summary>Where the end mark of a whole journal stands.</summary>
     public static long EndOf(long length) => length - EndMark.Length;
@@ -48,7 +49,7 @@ internal static class Journal
         var soundTo = at;
         while (NextLine(bytes, ref at) is { } line)
         {
-            if (ReadEntry(line, seal) is not { } entry || entry.Number != number + 1 || entry.After != after)
+            if (ReadEntry(line, seal) is not ({ } entry, { } id) || id != head.Id || entry.Number != number + 1 || entry.After != after)
                 break;
             entries.Add(entry);
             (number, after, soundTo) = (entry.Number, entry.Seal, at);
@@ -58,15 +59,15 @@ internal static class Journal
             return new(head, entries, 0, null);
         if (rest.IsEmpty)
             return new(head, entries, 0, "It was cut short: its end mark is missing.");
-        return new(head, entries, rest.Length, SoundLines(rest, seal).Any()
+        return new(head, entries, rest.Length, SoundLines(rest, seal).Any(s => s.Journal == head.Id)
             ? string.Create(CultureInfo.InvariantCulture, $"Entry {number + 1} is damaged, and sound ones follow it.")
             : null);
     }
 
-    /// <summary>Every line that is sound by itself, wherever it stands: for a rescue.</summary>
-    public static IEnumerable<Entry> SoundLines(ReadOnlySpan<byte> bytes, SealMaker seal)
+    /// <summary>Every line that is sound by itself, wherever it stands, with its journal's id.</summary>
+    public static IEnumerable<(Entry Entry, string Journal)> SoundLines(ReadOnlySpan<byte> bytes, SealMaker seal)
     {
-        var sound = new List<Entry>();
+        var sound = new List<(Entry, string)>();
         var at = 0;
         while (NextLine(bytes, ref at) is { } line)
         {
@@ -89,9 +90,9 @@ internal static class Journal
     private static JournalHead? ReadHead(string line) =>
         line.Split(' ') is [Kind, "1", var id, var start, var after] && Number(start) is { } number ? new(id, number, after) : null;
 
-    private static Entry? ReadEntry(string line, SealMaker seal) =>
-        line.Split(' ', 4) is [var number, var after, var own, var json] && Number(number) is { } n && seal(after, json) == own
-            ? new(n, after, own, json)
+    private static (Entry Entry, string Journal)? ReadEntry(string line, SealMaker seal) =>
+        line.Split(' ', 5) is [var id, var number, var after, var own, var json] && Number(number) is { } n && seal(after, json) == own
+            ? (new Entry(n, after, own, json), id)
             : null;
 
     private static long? Number(string text) =>

@@ -1,0 +1,115 @@
+using System.Globalization;
+using TrimOut.HouseFile.Files;
+
+namespace TrimOut.HouseFile.Tests.Crashes;
+
+/// <summary>A disk in memory that keeps a record of all that was asked of it.</summary>
+internal class RecordingFiles : IFileLayer
+{
+    private readonly Dictionary<string, int> _names = new(StringComparer.Ordinal);
+    private readonly Dictionary<int, byte[]> _contents = [];
+    private byte[] _lastJournal = [];
+
+    public RecordingFiles(DiskState? state = null)
+    {
+        foreach (var (name, file) in (state ?? DiskState.Empty).Names)
+            _names.Add(name, file);
+        foreach (var (file, bytes) in (state ?? DiskState.Empty).Contents)
+            _contents.Add(file, bytes);
+        Record.Files = _contents.Keys.DefaultIfEmpty().Max();
+    }
+
+    public DiskRecord Record { get; } = new();
+
+    /// <summary>Whether a flush does what it says.</summary>
+    public bool Flushes { get; init; } = true;
+
+    /// <summary>Whether flushing a folder does what it says.</summary>
+    public bool FlushesFolders { get; init; } = true;
+
+    /// <summary>The files as they are, all on the disk.</summary>
+    public DiskState Now => new(new Dictionary<string, int>(_names), new Dictionary<int, byte[]>(_contents));
+
+    public bool Exists(string path) => _names.ContainsKey(path);
+
+    public byte[] Read(string path) => _names.TryGetValue(path, out var file) ? [.. _contents[file]] : throw new FileNotFoundException(path);
+
+    public IOpenFile Create(string path, string? like = null)
+    {
+        var file = ++Record.Files;
+        _contents[file] = [];
+        _names[path] = file;
+        Record.OlderContents[file] = _lastJournal;
+        Record.Steps.Add(new DiskStep.Name(path, file, null));
+        return new RecordedFile(this, file);
+    }
+
+    public virtual void Rename(string from, string to)
+    {
+        var file = _names[from];
+        _names.Remove(from);
+        _names[to] = file;
+        Record.Steps.Add(new DiskStep.Name(to, file, from));
+    }
+
+    public void Delete(string path)
+    {
+        if (!_names.Remove(path, out var file))
+            return;
+        if (path.EndsWith(".journal", StringComparison.Ordinal))
+            _lastJournal = _contents[file];
+        Record.Steps.Add(new DiskStep.Unname(path));
+    }
+
+    public void FlushFolderOf(string path)
+    {
+        if (FlushesFolders)
+            Record.Steps.Add(new DiskStep.FlushFolder());
+    }
+
+    public string? BirthOf(string path) => _names.TryGetValue(path, out var file) ? file.ToString(CultureInfo.InvariantCulture) : null;
+
+    public string? ReadOnlyBecause(string path) => null;
+
+    public IDisposable? TryHold(string path) => new MemoryStream();
+
+    private void Flush(int file)
+    {
+        if (Flushes)
+            Record.Steps.Add(new DiskStep.Flush(file));
+    }
+
+    private sealed class RecordedFile(RecordingFiles disk, int file) : IOpenFile
+    {
+        public long Length => disk._contents[file].Length;
+
+        public void Write(long at, ReadOnlySpan<byte> bytes)
+        {
+            var step = new DiskStep.Write(file, at, bytes.ToArray());
+            disk._contents[file] = CrashStates.Apply(disk._contents[file], step);
+            disk.Record.Steps.Add(step);
+        }
+
+        public void Cut(long length)
+        {
+            disk._contents[file] = disk._contents[file][..(int)length];
+            disk.Record.Steps.Add(new DiskStep.Cut(file, length));
+        }
+
+        public void FlushToDisk() => disk.Flush(file);
+
+        public void Dispose() { }
+    }
+}
+
+/// <summary>A disk on which the journal is taken away before the file that holds its changes is in place.</summary>
+internal sealed class JournalCutFirst : RecordingFiles
+{
+    public override void Rename(string from, string to)
+    {
+        var foldedIn = from.EndsWith(".trimout.new", StringComparison.Ordinal) && Durable.Trailer.Read(Read(from)) is { Journal: null };
+        if (foldedIn)
+            Delete(to + ".journal");
+        base.Rename(from, to);
+    }
+}
