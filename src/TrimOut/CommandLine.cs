@@ -24,6 +24,7 @@ internal static class CommandLine
             PaperVerb.Build(),
             HistoryVerb.Build(),
             RestoreVerb.Build(),
+            RescueVerb.Build(),
         };
         root.Add(HelpVerb.Build(root));
         root.SetAction(_ => OpenVerb.Run(Environment.UserName, open: null));
