@@ -4,14 +4,14 @@ using TrimOut.Papers.TradePapers;
 
 namespace TrimOut.Papers;
 
-/// <summary>Every paper that TrimOut can write, in the order in which a job needs them.</summary>
+/// <summary>Every paper that TrimOut can write, the binder first, then those of the work in the order in which a job needs them.</summary>
 public static class PaperList
 {
     /// <summary>All papers.</summary>
     public static IReadOnlyList<Paper> All { get; } =
     [
-        WalkSheet.Paper, PullSheet.Paper, LabelSheet.Paper, TestRecord.Paper, OrderSheet.Paper,
-        ReceivingList.Paper, HangSheet.Paper, PanelSchedule.Paper, Binder.Paper,
+        Binder.Paper, WalkSheet.Paper, PullSheet.Paper, LabelSheet.Paper, TestRecord.Paper,
+        OrderSheet.Paper, ReceivingList.Paper, HangSheet.Paper, PanelSchedule.Paper,
     ];
 
     /// <summary>The paper with that id; null when there is none.</summary>

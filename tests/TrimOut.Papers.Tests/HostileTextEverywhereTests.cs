@@ -10,19 +10,24 @@ namespace TrimOut.Papers.Tests;
 /// <summary>Every text fact of every item, the author and the instrument hold hostile text: the page must be the one of harmless text, with only those texts changed.</summary>
 public class HostileTextEverywhereTests
 {
-    [Fact]
-    public void HostileTextInEveryTextFactChangesNothingButItsOwnPlace()
+    public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void HostileTextInEveryTextFactChangesNothingButItsOwnPlace(string id)
     {
+        var paper = PaperList.Find(id)!;
         var job = FinishedHouse.Build();
         var fields = TextFields(job.House).ToList();
         Assert.True(fields.Count > 60);
-        var harmless = Elements(With(job.Scribe.Log, fields, Token));
-        Assert.True(Enumerable.Range(0, fields.Count).Count(at => harmless.Any(e => e.Text.Contains(Token(at), StringComparison.Ordinal))) > 40);
-        for (var shift = 0; shift < HostileText.All.Length; shift++)
+        var harmless = Elements(paper, With(job.Scribe.Log, fields, Token));
+        Assert.True(Enumerable.Range(0, fields.Count).Count(at => harmless.Any(e => e.Text.Contains(Token(at), StringComparison.Ordinal))) > (id == "binder" ? 40 : 10));
+        // The binder holds every text against every place; the others, built of the same parts, every seventh.
+        for (var shift = 0; shift < HostileText.All.Length; shift += id == "binder" ? 1 : 7)
         {
             string Typed(int at) => HostileText.All[(at + shift) % HostileText.All.Length];
             var expected = harmless.Select(e => (e.Tag, Text: Filled(e.Text, Typed))).ToList();
-            Assert.Equal(expected, Elements(With(job.Scribe.Log, fields, Typed)));
+            Assert.Equal(expected, Elements(paper, With(job.Scribe.Log, fields, Typed)));
         }
     }
 
@@ -32,8 +37,8 @@ public class HostileTextEverywhereTests
         System.Text.RegularExpressions.Regex.Replace(text, "zz([0-9]{3})zz", m => typed(int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture)));
 
     /// <summary>Every element with its own text, in order. A drawing may cut its lettering short, so of that only the number of pieces counts.</summary>
-    private static List<(string Tag, string Text)> Elements(House house) =>
-        [.. new HtmlParser().ParseDocument(Binder.Html(house, FinishedHouse.Day, FinishedHouse.Report(house))).All
+    private static List<(string Tag, string Text)> Elements(Paper paper, House house) =>
+        [.. new HtmlParser().ParseDocument(paper.Write(FinishedHouse.Data(house)).ToHtml()).All
             .Select(e => (e.LocalName, e.LocalName is "text" or "style" ? "" : string.Concat(e.ChildNodes.OfType<IText>().Select(t => t.Data))))];
 
     private static House With(HouseLog log, List<(string Item, string Field)> fields, Func<int, string> typed)

@@ -6,11 +6,11 @@ using TrimOut.Testing;
 
 namespace TrimOut.Papers.Tests;
 
-/// <summary>What holds for every paper, of a finished house in inches and in millimetres and of a new one. Pages are held to AngleSharp's reading.</summary>
+/// <summary>What holds for every paper: of a finished house in inches and in millimetres, of a new one, and of every sample job. Pages are held to AngleSharp's reading.</summary>
 public class PaperListTests
 {
     private static readonly PaperData[] Houses =
-        [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).House), FinishedHouse.Data(new TestJob().House)];
+        [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).House), FinishedHouse.Data(new TestJob().House), .. SampleJobs.Names.Select(SampleJobs.Data)];
 
     public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
 
@@ -24,6 +24,13 @@ public class PaperListTests
         Approved.Match(Binder.Paper.Write(Houses[1]).Markdown, "finished-mm-binder.md");
         Approved.Match(Binder.Paper.Write(Houses[2]).Markdown, "new-binder.md");
     }
+
+    public static IEnumerable<object[]> PapersOfSamples => from sample in SampleJobs.Names from paper in PaperList.All select new object[] { sample, paper.Id };
+
+    [Theory]
+    [MemberData(nameof(PapersOfSamples))]
+    public void ThePaperOfASampleJobIsAsApproved(string sample, string id) =>
+        Approved.Match(PaperList.Find(id)!.Write(Houses[3 + Array.IndexOf(SampleJobs.Names, sample)]).Markdown, $"{sample}-{id}.md");
 
     [Theory]
     [MemberData(nameof(Papers))]

@@ -31,8 +31,7 @@ internal static class HangSheet
     {
         var units = windows.SelectMany(w => w.Units).ToList();
         to.Heading(3, $"{room}");
-        foreach (var window in windows)
-            to.Draw(window.Tag, WindowElevation.Describe(window), words => WindowElevation.Of(window, words));
+        to.Say(windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words))).ToList().Aggregate((row, drawing) => row + drawing));
         to.Table(["Unit", "Reach", "Box label", "Size", "Mount", "Lead side", "Setback", "Centre support"], units.Select(u => Row(
             u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel), Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.Shown(UnitFacts.Setback) ?? u.Kind?.Shown(CoveringKindFacts.Setback) ?? Blank,

@@ -45,7 +45,7 @@ internal static class FloorPlan
         foreach (var room in floor.Rooms)
         {
             var windows = room.Windows.ToLookup(EdgeOf);
-            var wide = Math.Min(Width - 4, Math.Max(152, 36 + PerWindow * Math.Max(windows[Edge.Top].Count(), windows[Edge.Bottom].Count())));
+            var wide = Math.Min(Width - 4, Math.Max(160, 36 + PerWindow * Math.Max(windows[Edge.Top].Count(), windows[Edge.Bottom].Count())));
             var high = Math.Max(96, 56 + 18 * Math.Max(windows[Edge.Left].Count(), windows[Edge.Right].Count()));
             if (x > 2 && x + wide > Width)
                 (x, y, rowHigh) = (2, y + rowHigh + Gap, 0);
@@ -62,7 +62,7 @@ internal static class FloorPlan
 
     private static void Draw(Svg svg, Room room, decimal x, decimal y, decimal wide, decimal high, ILookup<Edge, Window> windows)
     {
-        svg.Box(x, y, wide, high).Text(x + wide / 2, y + high / 2 + 4, room.Name, Anchored.Middle, 12, wide - 84, bold: true);
+        svg.Box(x, y, wide, high).Text(x + wide / 2, y + high / 2 + 4, room.Name, Anchored.Middle, 11, wide - 8 - (windows[Edge.Left].Any() || windows[Edge.Right].Any() ? 72 : 0), bold: true);
         foreach (var side in windows)
         {
             var count = side.Count();

@@ -29,7 +29,7 @@ internal static class RollSection
         var setback = unit.Setback ?? unit.Kind?[CoveringKindFacts.Setback] ?? Length.Zero;
         var cover = unit.HeadCover?.Depth;
         var deepest = Length.Max(unit.Window.Depth ?? Length.Zero, setback + Length.Max(full, cover ?? Length.Zero));
-        var scale = Math.Min(Room / deepest.Millimetres, 84 / Length.Max(full, cover ?? full).Millimetres);
+        var scale = Math.Min(Room / deepest.Millimetres, 70 / Length.Max(full, cover ?? full).Millimetres);
         decimal At(Length length) => length.Millimetres * scale;
         var radius = At(full) / 2;
         var high = Math.Max(At(cover ?? full), At(full));

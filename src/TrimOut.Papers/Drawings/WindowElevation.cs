@@ -12,20 +12,21 @@ internal static class WindowElevation
     private const decimal Left = 36;
     private const decimal Top = 18;
     private const decimal MostWide = 300;
-    private const decimal MostHigh = 190;
-    private const decimal LegendLine = 15;
+    private const decimal LeastWide = 200;
+    private const decimal MostHigh = 100;
+    private const decimal LegendLine = 12;
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Window window) =>
-        Ours($"Window {window.Tag} from inside the room: {Size(window)}; {window.Units.Select(u => Words(u)).JoinOrDash("; ")}");
+        Ours($"Window {window.Tag} from inside the room: {Size(window)}; {window.Units.Select(u => Join(", ", [LeadWords(u), EntryWords(u)])).JoinOrDash("; ")}");
 
     /// <summary>The drawing.</summary>
     public static Svg Of(Window window, Words words)
     {
         var (wide, high, perUnit) = Scaled(window);
         var bottom = Top + high;
-        var legend = bottom + 46;
-        var svg = new Svg(Left + MostWide + 90, legend + LegendLine * (window.Units.Length + 1));
+        var legend = bottom + 38;
+        var svg = new Svg(Math.Max(Left + wide + 90, LeastWide), legend + LegendLine * (2 * window.Units.Length + (perUnit is null ? 1 : 0)) + 4);
         svg.Box(Left, Top, wide, high, Pen.Thick);
         var at = Left;
         foreach (var unit in window.Units)
@@ -35,12 +36,15 @@ internal static class WindowElevation
             Unit(svg, unit, at, part, high, perUnit, words);
             at += part;
         }
-        svg.Across(Left, Left + wide, bottom + 30, Figure(window.KnownWidth, window.House, words));
+        svg.Across(Left, Left + wide, bottom + 26, Figure(window.KnownWidth, window.House, words));
         svg.Down(Left + wide + 22, Top, bottom, Figure(window.KnownHeight, window.House, words));
         for (var line = 0; line < window.Units.Length; line++)
-            svg.Text(Left, legend + LegendLine * (line + 1), Words(window.Units[line]).Plain(words), room: svg.Width - Left);
+        {
+            svg.Text(2, legend + LegendLine * (2 * line + 1), LeadWords(window.Units[line]).Plain(words), size: 9.5m, room: svg.Width - 4);
+            svg.Text(2, legend + LegendLine * (2 * line + 2), EntryWords(window.Units[line]).Plain(words), size: 9.5m, room: svg.Width - 4);
+        }
         if (perUnit is null)
-            svg.Text(Left, legend + LegendLine * (window.Units.Length + 1), words.Of("Not measured yet: not to scale."));
+            svg.Text(2, legend + LegendLine * (2 * window.Units.Length + 1), words.Of("Not measured yet: not to scale."), size: 9.5m);
         return svg;
     }
 
@@ -70,7 +74,11 @@ internal static class WindowElevation
         svg.Circle(x, y, 3.5m, fill: Fill.Black);
     }
 
-    private static Inline Words(Unit unit) => Ours($"{unit.Tag}: lead {unit.Entry(UnitFacts.LeadSide)}, entry {unit.Entry(UnitFacts.EntrySide)}, from jamb {Show(unit.EntryFromJamb, unit.House)}, tail {Show(unit.Run?.TailAtWindow, unit.House)}");
+    private static Inline LeadWords(Unit unit) => Ours($"{unit.Tag}: lead {unit.Entry(UnitFacts.LeadSide)}, tail {Show(unit.Run?.TailAtWindow, unit.House)}");
+
+    private static Inline EntryWords(Unit unit) => unit.OnPanel
+        ? Ours($"entry {unit.Entry(UnitFacts.EntrySide)}, {Show(unit.EntryFromJamb, unit.House)} from the jamb")
+        : Ours($"power: {unit.Entry(UnitFacts.Power)}");
 
     private static Inline Show(Length? length, House house) => (length?.Show(house.DisplayUnits)).OrDash();
 
@@ -81,7 +89,7 @@ internal static class WindowElevation
     private static (decimal Wide, decimal High, decimal? PerMillimetre) Scaled(Window window)
     {
         if (window is not { KnownWidth: { } width, KnownHeight: { } height } || width <= Length.Zero || height <= Length.Zero)
-            return (220, 150, null);
+            return (150, MostHigh, null);
         var scale = Math.Min(MostWide / width.Millimetres, MostHigh / height.Millimetres);
         return (Math.Max(width.Millimetres * scale, 24), Math.Max(height.Millimetres * scale, 24), scale);
     }

@@ -1,5 +1,6 @@
 using System.Net;
 using Markdig;
+using Markdig.Extensions.Tables;
 using Markdig.Renderers;
 using Markdig.Renderers.Html;
 using Markdig.Syntax;
@@ -20,6 +21,8 @@ internal static class HtmlPage
             headings.First().GetAttributes().Id = headings.Key;
         foreach (var link in document.Descendants<LinkInline>().ToList())
             Settle(link, paper.Drawings);
+        foreach (var cell in document.Descendants<TableCell>().Where(c => string.Concat(c.Descendants<LiteralInline>().Select(l => l.Content.ToString())) == Inline.BlankMark))
+            cell.GetAttributes().AddClass("blank");
         using var body = new StringWriter { NewLine = "\n" };
         var renderer = new HtmlRenderer(body);
         Pipeline.Setup(renderer);
@@ -37,7 +40,7 @@ internal static class HtmlPage
             </style>
             </head>
             <body>
-            <main>
+            <main class="{WebUtility.HtmlEncode(paper.Id)}">
             {body}</main>
             </body>
             </html>

@@ -14,8 +14,11 @@ internal sealed class Inline
         _markdown = markdown;
     }
 
+    /// <summary>What a blank to write in by hand looks like in Markdown.</summary>
+    public const string BlankMark = "______";
+
     /// <summary>A blank to write in by hand.</summary>
-    public static Inline Blank { get; } = new(_ => "____________", _ => "____________");
+    public static Inline Blank { get; } = new(_ => BlankMark, _ => BlankMark);
 
     /// <summary>A box to tick by hand.</summary>
     public static Inline Box { get; } = Text("☐");

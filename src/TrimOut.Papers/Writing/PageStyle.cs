@@ -18,18 +18,18 @@ internal static class PageStyle
         li { margin-bottom: 1mm; }
         a { color: inherit; }
         svg { max-width: 100%; height: auto; margin: 2mm 0; vertical-align: bottom; }
-        table { border-collapse: collapse; width: 100%; font-size: 9pt; line-height: 1.35; }
-        th, td { border: 0.2mm solid #666; padding: 1mm 1.6mm; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
+        table { border-collapse: collapse; width: 100%; font-size: 9pt; line-height: 1.25; }
+        th, td { border: 0.2mm solid #666; padding: 0.7mm 1.6mm; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
         th { background: #e8e8e8; border-bottom: 0.5mm solid #000; overflow-wrap: normal; }
         th, td, p, li, h1, h2, h3 { unicode-bidi: plaintext; }
+        .blank { height: 9mm; vertical-align: bottom; color: #aaa; white-space: nowrap; }
         td:first-child { font-weight: 600; overflow-wrap: break-word; }
         table:not(:has(th:nth-child(3))) th:first-child { width: 38%; }
         @media print {
           @page { margin: 16mm 16mm 18mm; @bottom-right { content: counter(page) " / " counter(pages); font: 8pt sans-serif; } }
           html { font-size: 10pt; }
           main { max-width: none; padding: 0; }
-          h2:first-of-type, h2:last-of-type { break-before: page; margin-top: 0; }
-          main > table:last-child td { height: 14mm; vertical-align: bottom; }
+          .binder h2:first-of-type, .binder h2:last-of-type { break-before: page; margin-top: 0; }
           h1, h2, h3, p:has(svg) { break-after: avoid; }
           svg { max-height: 235mm; break-inside: avoid; }
           tr, li, table:not(:has(tr:nth-child(16))) { break-inside: avoid; }

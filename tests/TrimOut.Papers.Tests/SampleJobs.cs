@@ -1,0 +1,29 @@
+using TrimOut.Core.History;
+
+namespace TrimOut.Papers.Tests;
+
+/// <summary>The sample jobs of the repository.</summary>
+internal static class SampleJobs
+{
+    private static readonly string Folder = Find();
+
+    /// <summary>Their names, in order.</summary>
+    public static string[] Names { get; } = [.. Directory.GetDirectories(Folder).Select(d => Path.GetFileName(d)!).Order(StringComparer.Ordinal)];
+
+    /// <summary>What papers of one are written from, on a fixed day.</summary>
+    public static PaperData Data(string name)
+    {
+        var changes = File.ReadLines(Path.Combine(Folder, name, "history.jsonl")).Where(l => l.Length > 0).Select(l => ChangeJson.Read(l).Value);
+        return PaperData.Of(HouseLog.Of(changes).Value.House, FinishedHouse.Day);
+    }
+
+    private static string Find()
+    {
+        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
+        {
+            if (Directory.Exists(Path.Combine(at.FullName, "sample-jobs")))
+                return Path.Combine(at.FullName, "sample-jobs");
+        }
+        throw new DirectoryNotFoundException("sample-jobs");
+    }
+}
