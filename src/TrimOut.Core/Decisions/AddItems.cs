@@ -88,6 +88,7 @@ public static class AddItems
     private static (Fact<ItemRef> Fact, ItemKind Of)? TypeOf(ItemKind kind) => kind switch
     {
         ItemKind.Panel => (PanelFacts.Type, ItemKind.PanelType),
+        ItemKind.Box => (BoxFacts.Cable, ItemKind.CableType),
         ItemKind.Hub => (HubFacts.Type, ItemKind.HubType),
         ItemKind.Remote => (RemoteFacts.Type, ItemKind.RemoteType),
         _ => null,

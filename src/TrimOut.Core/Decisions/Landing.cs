@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Plans.Outputs;
 
 namespace TrimOut.Core.Decisions;
 
@@ -30,27 +31,16 @@ public static class Landing
         ? new Refusal($"{run.Name} is on no output.")
         : Off(new Draft($"{run.Name} taken off its output"), run);
 
-    /// <summary>Lands every run that is on no output yet on the panels, so that their loads differ by at most one; landed runs stay.</summary>
+    /// <summary>Lands every run that is on no output yet by the output plan: fewest panels, loaded alike, smallest peak, rooms together; landed runs stay.</summary>
     public static Result<Draft> SpreadOut(House house)
     {
-        var free = house.Panels
-            .Select(p => new { Panel = p, Outputs = new Queue<int>(Enumerable.Range(1, p.Type?.Outputs ?? 0).Where(o => p.RunAt(o) is null)), Used = p.Runs.Count() })
-            .Where(p => p.Outputs.Count > 0)
-            .ToList();
-        var waiting = house.Runs.Where(r => r.Panel is null || r.Output is null).ToList();
-        if (waiting.Count == 0)
+        var order = HouseOutputs.Order(house);
+        var waiting = order.Runs.Count(r => r.Landed is null);
+        if (waiting == 0)
             return new Refusal("Every run is on an output already.");
-        if (free.Sum(p => p.Outputs.Count) < waiting.Count)
-            return new Refusal($"{waiting.Count} runs wait for an output and {free.Sum(p => p.Outputs.Count)} are free. Add a panel first.");
-        var draft = new Draft($"{waiting.Count} runs spread over the panels");
-        var added = free.ToDictionary(p => p.Panel.Id, _ => 0);
-        foreach (var run in waiting)
-        {
-            var least = free.Where(p => p.Outputs.Count > 0).MinBy(p => p.Used + added[p.Panel.Id])!;
-            draft = At(draft, run, least.Panel, least.Outputs.Dequeue());
-            added[least.Panel.Id]++;
-        }
-        return draft;
+        return OutputPlanner.Solve(order).Then<Draft>(plan => plan.Runs.Where(r => r.Run.Landed is null).Aggregate(
+            new Draft($"{waiting} runs spread over the panels"),
+            (draft, r) => At(draft, house.Runs.Single(run => run.Id == r.Run.Id), house.FindPanel(r.At.Panel)!, r.At.Output)));
     }
 
     private static Draft At(Draft draft, HomeRun run, Panel panel, int output) => draft

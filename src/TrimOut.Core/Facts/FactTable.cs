@@ -20,6 +20,7 @@ public static class FactTable
         [ItemKind.Preset] = PresetFacts.All,
         [ItemKind.Punch] = PunchFacts.All,
         [ItemKind.Waiver] = WaiverFacts.All,
+        [ItemKind.Box] = BoxFacts.All,
         [ItemKind.CoveringKind] = CoveringKindFacts.All,
         [ItemKind.CableType] = CableTypeFacts.All,
         [ItemKind.PanelType] = PanelTypeFacts.All,

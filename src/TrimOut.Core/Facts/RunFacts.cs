@@ -10,6 +10,7 @@ public static class RunFacts
     private static readonly Declare Of = new(ItemKind.Run);
 
     public static readonly Fact<ItemRef> Cable = Of.Item(ItemKind.CableType, "cable", "Cable", "The cable it is pulled in.", Phase.RoughIn);
+    public static readonly Fact<string> Bundle = Of.Text("bundle", "Pulled with", "Runs with the same bundle are pulled together, so each comes from a box of its own.", Phase.RoughIn, 40);
     public static readonly Fact<Length> MainsDistance = Of.Opening("mains-distance", "From mains", "The nearest it comes to mains wiring along its way.", Phase.RoughIn, 0, 1200);
     public static readonly Fact<YesNo> MainsSheathed = Of.Choice<YesNo>("mains-sheathed", "Mains sheathed", "Whether that mains wiring is sheathed cable or in conduit.", Phase.RoughIn);
     public static readonly Fact<Length> HoleEdge = Of.Opening("hole-edge", "Hole to edge", "The nearest that a bored hole comes to the edge of a stud or joist.", Phase.RoughIn, 0, 12);
@@ -33,7 +34,7 @@ public static class RunFacts
 
     internal static readonly Fact[] All =
     [
-        Cable, MainsDistance, MainsSheathed, HoleEdge, NailPlates, TailAtWindow, TailAtPanel, LabelAtWindow, LabelAtPanel, Photo, FirstLoop,
+        Cable, Bundle, MainsDistance, MainsSheathed, HoleEdge, NailPlates, TailAtWindow, TailAtPanel, LabelAtWindow, LabelAtPanel, Photo, FirstLoop,
         TailFound, SecondLoop, Panel, Output, OpenVolts, LoadedVolts, Polarity, Note,
     ];
 }

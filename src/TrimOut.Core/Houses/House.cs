@@ -62,6 +62,9 @@ public sealed class House
     /// <summary>Remotes, as they were added.</summary>
     public ImmutableArray<Remote> Remotes => _views.Value.Remotes;
 
+    /// <summary>Boxes of cable on hand, as they were added.</summary>
+    public ImmutableArray<CableBox> Boxes => _views.Value.Boxes;
+
     /// <summary>Punch items written by hand, as they were added.</summary>
     public ImmutableArray<PunchItem> PunchItems => _views.Value.PunchItems;
 
@@ -135,6 +138,7 @@ public sealed class House
             Panels = [.. house.ItemsOf(ItemKind.Panel).Select(i => new Panel(house, i))];
             Hubs = [.. house.ItemsOf(ItemKind.Hub).Select(i => new Hub(house, i))];
             Remotes = [.. house.ItemsOf(ItemKind.Remote).Select(i => new Remote(house, i))];
+            Boxes = [.. house.ItemsOf(ItemKind.Box).Select(i => new CableBox(house, i))];
             PunchItems = [.. house.ItemsOf(ItemKind.Punch).Select(i => new PunchItem(house, i))];
             Waivers = [.. house.ItemsOf(ItemKind.Waiver).Select(i => new Waiver(house, i))];
             var types = Panels.IsEmpty ? house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i)) : Panels.Select(p => p.Type);
@@ -151,6 +155,7 @@ public sealed class House
         public ImmutableArray<Panel> Panels { get; }
         public ImmutableArray<Hub> Hubs { get; }
         public ImmutableArray<Remote> Remotes { get; }
+        public ImmutableArray<CableBox> Boxes { get; }
         public ImmutableArray<PunchItem> PunchItems { get; }
         public ImmutableArray<Waiver> Waivers { get; }
         public Voltage? UsualSupply { get; }

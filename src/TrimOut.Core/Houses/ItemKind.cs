@@ -39,6 +39,9 @@ public enum ItemKind
     /// <summary>A finding passed with a reason and initials.</summary>
     Waiver,
 
+    /// <summary>A box of cable on hand, full or in part.</summary>
+    Box,
+
     /// <summary>Kit: a kind of covering.</summary>
     CoveringKind,
 

@@ -16,17 +16,6 @@ public sealed record Cut(Piece Piece, Length From, Length To);
 /// <param name="LeftOver">Cable left in it.</param>
 public sealed record BoxCuts(StockBox Box, bool ToBuy, ImmutableArray<Cut> Cuts, Length LeftOver);
 
-/// <summary>A figure of a plan and the best that any plan could have.</summary>
-/// <typeparam name="T">A count or a length.</typeparam>
-/// <param name="Found">What the plan has.</param>
-/// <param name="Limit">What no plan can better.</param>
-public sealed record Held<T>(T Found, T Limit)
-    where T : IEquatable<T>
-{
-    /// <summary>Whether no plan is better in this, proven.</summary>
-    public bool Proven => Found.Equals(Limit);
-}
-
 /// <summary>Which run comes out of which box.</summary>
 /// <param name="Boxes">The boxes that are opened; those on hand first.</param>
 /// <param name="Shut">Boxes on hand that stay shut.</param>

@@ -99,7 +99,7 @@ public sealed class ExactCutModel
     private long? Least(LinearExpr figure)
     {
         _model.Minimize(figure);
-        var (solver, status) = Solve(60);
+        var (solver, status) = Solve(300);
         if (status == CpSolverStatus.Infeasible)
             return null;
         if (status != CpSolverStatus.Optimal)

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Plans.Cutting;
+
+/// <summary>What is to be cut of one cable in a house, and what is left out of it and why.</summary>
+/// <param name="Cable">The cable.</param>
+/// <param name="Order">The order; no run may be in it.</param>
+/// <param name="LeftOut">Runs and boxes that are not in the order, each with the reason: nothing is left out silently.</param>
+public sealed record CableCuts(CableType Cable, CutOrder Order, ImmutableArray<(Subject Subject, string Why)> LeftOut);
+
+/// <summary>A house's runs and boxes as orders for cut plans, one for each cable.</summary>
+public static class HouseCuts
+{
+    private const string Pulled = "cable-pulled";
+
+    /// <summary>The orders, one for each cable that a run or a box has, in the order of the kit.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="lossPerCut">Cable lost at each cut.</param>
+    /// <remarks>
+    /// A run is in it until its cable is said to be pulled. Its length is <see cref="HomeRun.Needed"/>; a run with the same bundle as
+    /// another comes from another box. Boxes of the length on the kit's sheet may be bought.
+    /// </remarks>
+    public static ImmutableArray<CableCuts> Orders(House house, Length lossPerCut) =>
+    [
+        .. house.ItemsOf(ItemKind.CableType)
+            .Select(i => new CableType(house, i))
+            .Select(c => Of(house, c, lossPerCut))
+            .Where(c => !c.Order.Pieces.IsEmpty || !c.Order.Boxes.IsEmpty || !c.LeftOut.IsEmpty),
+    ];
+
+    private static CableCuts Of(House house, CableType cable, Length lossPerCut)
+    {
+        var runs = house.Runs.Where(r => r.Cable?.Id == cable.Id).ToArray();
+        var boxes = house.Boxes.Where(b => b.Cable?.Id == cable.Id).ToArray();
+        var pulled = runs.Where(IsPulled).ToHashSet();
+        var order = new CutOrder(
+            [.. runs.Where(r => !pulled.Contains(r) && r.Needed is not null).Select(r => new Piece(r.Name, r.Needed!.Value, r.Item.Get(RunFacts.Bundle)))],
+            [.. boxes.Where(b => b.Left > Length.Zero).Select(b => new StockBox(b.Name, b.Left!.Value))],
+            lossPerCut,
+            cable.BoxLength)
+        {
+            Units = house.DisplayUnits,
+        };
+        return new CableCuts(cable, order,
+        [
+            .. runs.Where(pulled.Contains).Select(r => ((Subject)r, "pulled already")),
+            .. runs.Where(r => !pulled.Contains(r) && r.Needed is null).Select(r => ((Subject)r, "its length is not known: legs, tails, allowance")),
+            .. boxes.Where(b => b.Left is null).Select(b => ((Subject)b, "how much is left in it is not known")),
+            .. boxes.Where(b => b.Left == Length.Zero).Select(b => ((Subject)b, "it is empty")),
+        ]);
+    }
+
+    private static bool IsPulled(HomeRun run) => run.Unit.MarkOf(Phases.StepList.Find(Pulled)!) is not null;
+}

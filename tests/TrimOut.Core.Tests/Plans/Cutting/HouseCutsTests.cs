@@ -1,0 +1,68 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Plans.Cutting;
+using TrimOut.Core.Units;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Plans.Cutting;
+
+public class HouseCutsTests
+{
+    [Fact]
+    public void ARunIsCutToItsLegsAllowanceAndTailsFromTheBoxesOnHand()
+    {
+        var job = Job("W01", "W02").Box("A", "300 ft").Box("B", "80 ft");
+        var cuts = HouseCuts.Orders(job.House, Length.Zero).Single();
+        // 60 ft of legs and 10 %, 3 ft at the window, 6 ft at the panel.
+        Assert.Equal([("W01", 75m), ("W02", 75m)], cuts.Order.Pieces.Select(p => (p.Id, p.Length.Feet)));
+        var plan = CutPlanner.Solve(cuts.Order).Value;
+        Assert.Equal(("A", 1, true), (plan.Boxes.Single().Box.Id, plan.Opened.Found, plan.Proven));
+        Assert.Empty(cuts.LeftOut);
+    }
+
+    [Fact]
+    public void RunsPulledTogetherAreCutFromTwoBoxes()
+    {
+        var job = Job("W01", "W02").Box("A", "300 ft").Box("B", "80 ft").Say("W01", RunFacts.Bundle, "east wall").Say("W02", RunFacts.Bundle, "east wall");
+        Assert.Equal(2, CutPlanner.Solve(HouseCuts.Orders(job.House, Length.Zero).Single().Order).Value.Opened.Found);
+    }
+
+    [Fact]
+    public void WithoutBoxesOnHandFullOnesAreToBuy()
+    {
+        var plan = CutPlanner.Solve(HouseCuts.Orders(Job("W01", "W02").House, Length.Zero).Single().Order).Value;
+        Assert.Equal((1, Length.FromFeet(500)), (plan.ToBuy.Found, plan.Boxes.Single().Box.Length));
+    }
+
+    [Fact]
+    public void WhatIsLeftOutIsSaidWithTheReason()
+    {
+        var job = Job("W01", "W02", "W03").Box("A", "0 ft").Add(ItemKind.Box, "B").SayOf("B", BoxFacts.Cable, "16/2").Mark("W02", "cable-pulled")
+            .Window("W04").Say("W04", RunFacts.Cable, "16/2");
+        var cuts = HouseCuts.Orders(job.House, Length.Zero).Single();
+        Assert.Equal(["W01", "W03"], cuts.Order.Pieces.Select(p => p.Id));
+        Assert.Equal(
+            ["W02: pulled already", "W04: its length is not known: legs, tails, allowance", "B: how much is left in it is not known", "A: it is empty"],
+            cuts.LeftOut.Select(l => $"{l.Subject.Name}: {l.Why}"));
+    }
+
+    [Fact]
+    public void EachCableIsCutByItself()
+    {
+        var job = Job("W01", "W02").Say("W02", RunFacts.Cable, "18/2");
+        Assert.Equal([("16/2", "W01"), ("18/2", "W02")], HouseCuts.Orders(job.House, Length.Zero).Select(c => (c.Cable.Name, c.Order.Pieces.Single().Id)));
+    }
+
+    private static TestJob Job(params string[] tags) => tags.Aggregate(new TestJob(), (job, tag) => job.Window(tag)
+        .Say(tag, RunFacts.Cable, "16/2")
+        .Legs(tag, ("60 ft", CablePlace.InWall))
+        .Say(tag, RunFacts.TailAtWindow, "36\"")
+        .Say(tag, RunFacts.TailAtPanel, "72\""));
+}
+
+internal static class BoxesOfAJob
+{
+    /// <summary>Adds a box of 16/2 with so much left in it.</summary>
+    public static TestJob Box(this TestJob job, string name, string left) =>
+        job.Add(ItemKind.Box, name).SayOf(name, BoxFacts.Cable, "16/2").SayOf(name, BoxFacts.Left, left);
+}
