@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using TrimOut.Core.History;
@@ -9,10 +10,10 @@ namespace TrimOut.Screens;
 /// <summary>The way from the program into the screens and back.</summary>
 public static class OpenScreens
 {
-    /// <summary>Runs the screens until the user leaves. The terminal is given back as it was, whatever happens.</summary>
+    /// <summary>Runs the screens until the user leaves, or until the system asks the program to end. The terminal is given back as it was, whatever happens.</summary>
     /// <param name="desk">What the program does for the screens.</param>
     /// <param name="house">A house to begin with; null begins with the house picker.</param>
-    /// <returns>Null when all went well, or why the screens can't be shown here.</returns>
+    /// <returns>Null when all went well, or why the screens can't be shown here or had to stop.</returns>
     public static string? Run(IDesk desk, Scribe? house)
     {
         if (CannotBecause() is { } because)
@@ -20,20 +21,18 @@ public static class OpenScreens
 
         var noColour = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
         var shell = new ShellState(desk, house, noColour ? Look.Plain : null, TerminalSigns.Best());
-        using var app = Application.Create();
-        app.Init(DriverRegistry.Names.ANSI);
-        try
+        return Guarded(desk, () =>
         {
-            using var view = new ShellView(shell);
-            app.SessionBegun += (_, _) => view.Listen(app);
-            app.Run(view);
-        }
-        finally
-        {
-            if (shell.Open is { } open)
-                desk.Close(open);
-        }
-        return null;
+            try
+            {
+                Show(shell);
+            }
+            finally
+            {
+                if (shell.Open is { } open)
+                    desk.Close(open);
+            }
+        });
     }
 
     /// <summary>Why the screens can't be shown here; null when they can.</summary>
@@ -45,5 +44,39 @@ public static class OpenScreens
         if (width < ShellState.MinimumWidth || height < ShellState.MinimumHeight)
             return $"TrimOut's screens need {ShellState.MinimumWidth} x {ShellState.MinimumHeight} characters; this terminal has {width} x {height}. Make it larger and try again.";
         return null;
+    }
+
+    /// <summary>Runs something; a fault of the program's own becomes a note on the disk and a sentence for the user.</summary>
+    internal static string? Guarded(IDesk desk, Action run)
+    {
+        try
+        {
+            run();
+            return null;
+        }
+        catch (Exception fault)
+        {
+            var note = desk.NoteFault(FaultNote.Of(fault, desk.Clock));
+            return "TrimOut stopped by a fault of its own. Every change that the screen called saved is saved."
+                + (note is null ? "" : $" What went wrong is noted, without anything about the house, in {note}.");
+        }
+    }
+
+    private static void Show(ShellState shell)
+    {
+        using var app = Application.Create();
+        app.Init(DriverRegistry.Names.ANSI);
+        using var view = new ShellView(shell);
+        using var asked = PosixSignalRegistration.Create(PosixSignal.SIGTERM, End);
+        using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, End);
+        app.SessionBegun += (_, _) => view.Listen(app);
+        WakeOnInput.For(app, () => view.Drawn);
+        app.Run(view);
+
+        void End(PosixSignalContext signal)
+        {
+            signal.Cancel = true;
+            app.Invoke(() => app.RequestStop(view));
+        }
     }
 }

@@ -25,6 +25,14 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public void Close(Scribe scribe) { }
 
+    public string? FaultNoted { get; private set; }
+
+    public string? NoteFault(string note)
+    {
+        FaultNoted = note;
+        return "fault.txt";
+    }
+
     public IReadOnlyList<PaperChoice> Papers { get; } = [new("binder", "Owner's binder", "the owner")];
 
     public string Preview(string paper, House house, DateOnly date) => $"# {house.Name}\n\n{house.Units.Length} units.\n";

@@ -21,7 +21,7 @@ public abstract class Subject(House house, Item item)
     public string Name => House.NameOf(Item);
 
     /// <summary>What was said of a step; null when nothing was.</summary>
-    public StepMark? MarkOf(Step step) => Item.Latest($"{StepMark.FactName}:{step.Id}")?.Value as StepMark;
+    public StepMark? MarkOf(Step step) => Item.Latest(step.Field)?.Value as StepMark;
 
     /// <summary>The shown form of a fact; empty when it is missing.</summary>
     public string Show(Fact fact, string? key = null) => fact.ShowOf(Item, House, key);

@@ -13,6 +13,9 @@ namespace TrimOut.Core.Phases;
 /// <param name="Evidence">The facts that must be there: of the unit, its window or its home run; of the panel; of the house.</param>
 public sealed record Step(string Id, Phase Phase, ItemKind Subject, string Label, string Cue, ImmutableArray<Fact> Evidence)
 {
+    /// <summary>The field that holds what was said of it.</summary>
+    public string Field { get; } = $"{StepMark.FactName}:{Id}";
+
     /// <summary>Whether a unit has this step at all; steps of panels and the house are always there.</summary>
     public Func<Unit, bool> Applies { get; init; } = _ => true;
 

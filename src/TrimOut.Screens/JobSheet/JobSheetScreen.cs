@@ -52,7 +52,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         foreach (var phase in PhaseNames.All)
         {
             var x = 1 + (int)phase * cells;
-            var sum = Progress.Of(sight.House, phase);
+            var sum = sight.SumOf(phase);
             var tone = phase == PhaseShown ? Tone.Selected : Tone.Heading;
             area.PutFit(x, 0, cells - 1, full ? phase.Full() : phase.Short(), tone);
             area.PutFit(x, 1, cells - 1, sum.Total == 0 ? "-" : sum.Complete ? $"{sight.Glyphs.Done} all" : string.Create(CultureInfo.InvariantCulture, $"{sum.Done}/{sum.Total}"), sum.Complete && sum.Total > 0 ? Tone.Good : Tone.Text);

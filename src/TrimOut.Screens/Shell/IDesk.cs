@@ -28,6 +28,10 @@ public interface IDesk
     /// <summary>Closes a house file that was opened or made here.</summary>
     void Close(Scribe scribe);
 
+    /// <summary>Keeps a note about a fault of the program's own where the user finds it.</summary>
+    /// <returns>Where it is, or null when it could not be written.</returns>
+    string? NoteFault(string note);
+
     /// <summary>The papers that can be written.</summary>
     IReadOnlyList<PaperChoice> Papers { get; }
 

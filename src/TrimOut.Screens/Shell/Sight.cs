@@ -1,6 +1,7 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Screens.Frames;
 
 namespace TrimOut.Screens.Shell;
@@ -9,6 +10,7 @@ namespace TrimOut.Screens.Shell;
 internal sealed class Sight
 {
     private readonly Lazy<CheckReport> _report;
+    private readonly Lazy<Progress[]> _sums;
 
     public Sight(Scribe? scribe, IReadOnlyList<PaperChoice> papers, DateTimeOffset now, Glyphs glyphs)
     {
@@ -24,6 +26,7 @@ internal sealed class Sight
         Now = now;
         Glyphs = glyphs;
         _report = new(() => CheckReport.Of(House));
+        _sums = Sums(House);
     }
 
     private Sight(Sight of, House house, CheckReport report)
@@ -31,6 +34,7 @@ internal sealed class Sight
         (Log, House, Where, ReadOnlyBecause, LastSaved) = (of.Log, house, of.Where, of.ReadOnlyBecause, of.LastSaved);
         (By, UndoNext, RedoNext, Papers, Now, Glyphs) = (of.By, of.UndoNext, of.RedoNext, of.Papers, of.Now, of.Glyphs);
         _report = new(report);
+        _sums = Sums(house);
     }
 
     public House House { get; }
@@ -38,6 +42,9 @@ internal sealed class Sight
     public HouseLog Log { get; }
 
     public CheckReport Report => _report.Value;
+
+    /// <summary>How far the whole house is in each phase.</summary>
+    public Progress SumOf(Phase phase) => _sums.Value[(int)phase];
 
     public string Where { get; }
 
@@ -65,4 +72,6 @@ internal sealed class Sight
         var house = HouseLog.Preview(House, draft);
         return new Sight(this, house, CheckReport.Of(house));
     }
+
+    private static Lazy<Progress[]> Sums(House house) => new(() => [.. PhaseNames.All.Select(p => Progress.Of(house, p))]);
 }

@@ -32,6 +32,9 @@ internal sealed class ShellView : Runnable
         Add(_field);
     }
 
+    /// <summary>Whether the first screen is on the terminal.</summary>
+    public bool Drawn => _shown is not null;
+
     /// <summary>Listens to the application's keys before any view does, so that a key means the same everywhere.</summary>
     public void Listen(IApplication app)
     {

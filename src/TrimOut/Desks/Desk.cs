@@ -1,3 +1,4 @@
+using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
@@ -68,6 +69,22 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
 
     /// <inheritdoc/>
     public void Close(Scribe scribe) => (scribe.Store as IDisposable)?.Dispose();
+
+    /// <inheritdoc/>
+    public string? NoteFault(string note)
+    {
+        try
+        {
+            UserFolder.Make(UserFolder.Path);
+            var file = Path.Combine(UserFolder.Path, string.Create(CultureInfo.InvariantCulture, $"fault-{Clock.GetUtcNow():yyyyMMdd-HHmmss}.txt"));
+            File.WriteAllText(file, note);
+            return file;
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
 
     /// <inheritdoc/>
     public string Preview(string paper, House house, DateOnly date) => PaperFiles.Find(paper).Then<string>(p => p.Write(PaperData.Of(house, date)).Markdown) is { Ok: true } text ? text.Value : "";
