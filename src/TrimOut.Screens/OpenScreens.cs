@@ -19,13 +19,13 @@ public static class OpenScreens
         if (CannotBecause() is { } because)
             return because;
 
-        var noColour = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
-        var shell = new ShellState(desk, house, noColour ? Look.Plain : null, TerminalSigns.Best());
+        var depth = TerminalSigns.Colours();
+        var shell = new ShellState(desk, house, depth == ColourDepth.None ? Look.Plain : null, TerminalSigns.Best());
         return Guarded(desk, () =>
         {
             try
             {
-                Show(shell);
+                Show(shell, depth);
             }
             finally
             {
@@ -62,11 +62,11 @@ public static class OpenScreens
         }
     }
 
-    private static void Show(ShellState shell)
+    private static void Show(ShellState shell, ColourDepth depth)
     {
         using var app = Application.Create();
         app.Init(DriverRegistry.Names.ANSI);
-        using var view = new ShellView(shell);
+        using var view = new ShellView(shell, depth);
         using var asked = PosixSignalRegistration.Create(PosixSignal.SIGTERM, End);
         using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, End);
         app.SessionBegun += (_, _) => view.Listen(app);

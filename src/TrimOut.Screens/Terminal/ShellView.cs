@@ -1,6 +1,7 @@
 using System.Drawing;
 using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
+using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -13,6 +14,7 @@ namespace TrimOut.Screens.Terminal;
 internal sealed class ShellView : Runnable
 {
     private readonly ShellState _shell;
+    private readonly ColourDepth _depth;
     private readonly TextField _field = new() { Visible = false, CanFocus = true, Height = 1 };
     private Frame? _shown;
     private Look? _shownLook;
@@ -22,9 +24,10 @@ internal sealed class ShellView : Runnable
     private bool _syncing;
     private object? _beat;
 
-    public ShellView(ShellState shell)
+    public ShellView(ShellState shell, ColourDepth depth = ColourDepth.Many)
     {
         _shell = shell;
+        _depth = depth;
         CanFocus = true;
         Width = Dim.Fill();
         Height = Dim.Fill();
@@ -40,6 +43,8 @@ internal sealed class ShellView : Runnable
     {
         app.Keyboard.KeyDown += (_, key) => key.Handled = Pressed(key) || key.Handled;
         app.ScreenChanged += (_, _) => Refresh(all: true);
+        // The library wipes the whole screen before the next draw when any view was moved.
+        app.Driver!.ClearedContents += (_, _) => _shown = null;
         Refresh(all: true);
     }
 
@@ -47,18 +52,21 @@ internal sealed class ShellView : Runnable
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        if (_next is not { } next)
+        if (_next is not { } next || App?.Driver is not { } driver)
             return true;
         for (var y = 0; y < next.Height; y++)
         {
-            if (_shown is null || !next.Row(y).SequenceEqual(_shown.Row(y)))
-                DrawRow(next, y);
+            if (_shown is null || next.Slot != _shown.Slot || !next.Row(y).SequenceEqual(_shown.Row(y)))
+                KeepInBuffer(driver, next, y);
         }
+        if (FrameWriter.Between(_shown, next, _shell.Look, _depth) is { Length: > 0 } text)
+            driver.WriteRaw(text);
         _shown = next;
         return true;
     }
 
-    private void DrawRow(Frame frame, int y)
+    /// <summary>Tells the library what stands in a row, and that it need not write it: it would send a jump for every cell that did not change.</summary>
+    private void KeepInBuffer(IDriver driver, Frame frame, int y)
     {
         Move(0, y);
         Tone? tone = null;
@@ -67,10 +75,17 @@ internal sealed class ShellView : Runnable
             if (cell.Text.Length == 0)
                 continue;
             if (cell.Tone != tone)
-                SetAttribute(Palette.Of(_shell.Look, cell.Tone));
+                SetAttribute(Palette.Of(_shell.Look, cell.Tone).Attribute);
             tone = cell.Tone;
             AddStr(cell.Text);
         }
+        var buffer = driver.GetOutputBuffer();
+        for (var x = 0; x < Math.Min(frame.Width, buffer.Cols); x++)
+        {
+            if (frame.Slot is not { } slot || slot.Y != y || x < slot.X || x >= slot.X + slot.Width)
+                buffer.Contents![y, x].IsDirty = false;
+        }
+        buffer.DirtyLines[y] = frame.Slot?.Y == y;
     }
 
     private bool Pressed(Key key)
@@ -107,9 +122,6 @@ internal sealed class ShellView : Runnable
             _shown = null;
         _shownLook = _shell.Look;
         PlaceField(_next.Slot);
-        // The library wipes the whole screen before the next draw when any view was moved.
-        if (App?.ClearScreenNextIteration == true)
-            _shown = null;
         SetNeedsDraw();
         KeepBeat();
     }
@@ -131,8 +143,8 @@ internal sealed class ShellView : Runnable
             _field.MoveEnd();
         }
         _syncing = false;
-        var tone = Palette.Of(_shell.Look, Tone.Field);
-        _field.SetScheme(new Scheme(tone) { Focus = tone, Editable = tone, Active = Palette.Of(_shell.Look, Tone.Selected) });
+        var tone = Palette.Of(_shell.Look, Tone.Field).Attribute;
+        _field.SetScheme(new Scheme(tone) { Focus = tone, Editable = tone, Active = Palette.Of(_shell.Look, Tone.Selected).Attribute });
         if (_placed != at)
             (_field.X, _field.Y, _field.Width) = (at.X, at.Y, at.Width);
         _placed = at;

@@ -16,4 +16,17 @@ internal static class TerminalSigns
         var utf8 = locale.Contains("UTF-8", StringComparison.OrdinalIgnoreCase) || locale.Contains("utf8", StringComparison.OrdinalIgnoreCase);
         return utf8 && variable("TERM") is not ("linux" or "dumb" or "vt100") ? Glyphs.Drawn : Glyphs.Ascii;
     }
+
+    /// <summary>How many colours the terminal has, by what it says of itself; none where NO_COLOR is set and not empty.</summary>
+    public static ColourDepth Colours() => Colours(Environment.GetEnvironmentVariable);
+
+    internal static ColourDepth Colours(Func<string, string?> variable)
+    {
+        var term = variable("TERM") ?? "";
+        if (!string.IsNullOrEmpty(variable("NO_COLOR")) || term is "" or "dumb" || term.StartsWith("vt", StringComparison.Ordinal) || term.EndsWith("-mono", StringComparison.Ordinal) || term.EndsWith("-m", StringComparison.Ordinal))
+            return ColourDepth.None;
+        return term.Contains("256color", StringComparison.Ordinal) || term.Contains("direct", StringComparison.Ordinal) || !string.IsNullOrEmpty(variable("COLORTERM"))
+            ? ColourDepth.Many
+            : ColourDepth.Sixteen;
+    }
 }
