@@ -6,17 +6,17 @@ namespace TrimOut.Screens.Tests;
 public class TerminalSignsTests
 {
     [Theory]
-    [InlineData("xterm-256color", "", "", ColourDepth.Many)]
-    [InlineData("tmux-256color", "", "", ColourDepth.Many)]
-    [InlineData("xterm", "truecolor", "", ColourDepth.Many)]
-    [InlineData("xterm", "", "", ColourDepth.Sixteen)]
-    [InlineData("screen", "", "", ColourDepth.Sixteen)]
-    [InlineData("linux", "", "", ColourDepth.Sixteen)]
-    [InlineData("dumb", "", "", ColourDepth.None)]
-    [InlineData("vt100", "", "", ColourDepth.None)]
-    [InlineData("xterm-256color", "", "1", ColourDepth.None)]
-    public void ColoursAreThoseThatTheTerminalSaysItHas(string term, string colorTerm, string noColour, ColourDepth expected) =>
-        Assert.Equal(expected, TerminalSigns.Colours(Of(("TERM", term), ("COLORTERM", colorTerm), ("NO_COLOR", noColour))));
+    [InlineData("xterm-256color", "", "", nameof(ColourDepth.Many))]
+    [InlineData("tmux-256color", "", "", nameof(ColourDepth.Many))]
+    [InlineData("xterm", "truecolor", "", nameof(ColourDepth.Many))]
+    [InlineData("xterm", "", "", nameof(ColourDepth.Sixteen))]
+    [InlineData("screen", "", "", nameof(ColourDepth.Sixteen))]
+    [InlineData("linux", "", "", nameof(ColourDepth.Sixteen))]
+    [InlineData("dumb", "", "", nameof(ColourDepth.None))]
+    [InlineData("vt100", "", "", nameof(ColourDepth.None))]
+    [InlineData("xterm-256color", "", "1", nameof(ColourDepth.None))]
+    public void ColoursAreThoseThatTheTerminalSaysItHas(string term, string colorTerm, string noColour, string expected) =>
+        Assert.Equal(Enum.Parse<ColourDepth>(expected), TerminalSigns.Colours(Of(("TERM", term), ("COLORTERM", colorTerm), ("NO_COLOR", noColour))));
 
     [Theory]
     [InlineData("xterm-256color", "C.UTF-8", true)]
