@@ -12,11 +12,15 @@ public sealed class PaperTemplate
 
     private readonly HandlebarsTemplate<object, object> _body;
 
-    private PaperTemplate(HandlebarsTemplate<object, object> body, Words words)
+    private PaperTemplate(HandlebarsTemplate<object, object> body, Words words, IReadOnlyCollection<string> phrases)
     {
         _body = body;
         Words = words;
+        Phrases = phrases;
     }
+
+    /// <summary>Our own phrases that it replaces.</summary>
+    public IReadOnlyCollection<string> Phrases { get; }
 
     internal Words Words { get; }
 
@@ -32,7 +36,7 @@ public sealed class PaperTemplate
         try
         {
             var handlebars = Handlebars.Create(new HandlebarsConfiguration { NoEscape = true, ThrowOnUnresolvedBindingExpression = true });
-            return new PaperTemplate(handlebars.Compile(parts.Body), parts.Words);
+            return new PaperTemplate(handlebars.Compile(parts.Body), parts.Words, parts.Phrases);
         }
         catch (HandlebarsException wrong)
         {

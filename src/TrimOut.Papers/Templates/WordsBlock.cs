@@ -10,11 +10,11 @@ internal static partial class WordsBlock
     private const string Language = "language";
 
     /// <summary>Reads the list and takes it out of the template.</summary>
-    public static Result<(string Body, Words Words)> Read(string template)
+    public static Result<(string Body, Words Words, IReadOnlyCollection<string> Phrases)> Read(string template)
     {
         var text = template.ReplaceLineEndings("\n").TrimStart('\uFEFF');
         if (Block().Match(text) is not { Success: true } block)
-            return (text, Words.English);
+            return (text, Words.English, []);
         var instead = new Dictionary<string, string>(StringComparer.Ordinal);
         var language = Words.English.Language;
         var line = 1 + text.AsSpan(0, block.Groups["lines"].Index).Count('\n');
@@ -36,7 +36,7 @@ internal static partial class WordsBlock
             line++;
         }
         // The lines stay, empty, so that what is said about a line further down names the right one.
-        return (text[..block.Index] + new string('\n', block.ValueSpan.Count('\n')) + text[(block.Index + block.Length)..], new Words(instead, language));
+        return (text[..block.Index] + new string('\n', block.ValueSpan.Count('\n')) + text[(block.Index + block.Length)..], Words.With(instead, language), instead.Keys);
     }
 
     private static IEnumerable<string> PlacesOf(string phrase) => Place().Matches(phrase).Select(m => m.Value).Order(StringComparer.Ordinal);

@@ -30,7 +30,7 @@ internal static class Entries
     public static Inline? Shown(this Subject subject, Fact fact) => subject.Show(fact) switch
     {
         var text when string.IsNullOrWhiteSpace(text) => null,
-        var text when fact is not Fact<ItemRef> && fact.Options(subject.House).Count > 0 => Inline.Ours(text),
+        var text when fact is not Fact<ItemRef> && fact.Options(subject.House).Count > 0 => Inline.Choice(fact.Label, text),
         var text => text,
     };
 }

@@ -38,6 +38,9 @@ internal sealed class Inline
     /// <summary>Our own words with typed text in them.</summary>
     public static Inline Ours(Phrase phrase) => new(phrase.In);
 
+    /// <summary>One of the choices of a fact, in our own words. Where one English word means two things a wording may name the fact: <c>Polarity: right</c>.</summary>
+    public static Inline Choice(string fact, string english) => new(w => w.Of($"{fact}: {english}") is var named && named != $"{fact}: {english}" ? named : w.Of(english));
+
     /// <summary>A number.</summary>
     public static Inline Number(int number) => Text(number.ToString(CultureInfo.InvariantCulture));
 

@@ -1,0 +1,96 @@
+using AngleSharp.Html.Parser;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Papers.Templates;
+using TrimOut.Papers.Writing;
+using TrimOut.Testing;
+
+namespace TrimOut.Papers.Tests.Templates;
+
+public class WordsTests
+{
+    private static readonly PaperData[] Houses =
+        [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).House), FinishedHouse.Data(new TestJob().House), .. SampleJobs.Names.Select(SampleJobs.Data)];
+
+    public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void EveryHeadingColumnSentenceAndListItemIsInTheWordingOfTheTemplate(string id)
+    {
+        foreach (var data in Houses)
+        {
+            var page = Marked(PaperList.Find(id)!, data);
+            var tags = data.House.Units.Select(u => u.Tag).ToHashSet();
+            Assert.All(page.QuerySelectorAll("p, li").Where(e => e.QuerySelector("svg") is null), e => Assert.Matches("[⟦⟧]", e.TextContent));
+            Assert.All(page.QuerySelectorAll("th").Where(e => !tags.Contains(e.TextContent)), e => Assert.StartsWith("⟦", e.TextContent, StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void TheGermanBinderTranslatesEveryPhraseAndNoOther()
+    {
+        var asked = new SortedSet<string>(StringComparer.Ordinal);
+        string Ask(string phrase)
+        {
+            asked.Add(phrase);
+            return phrase;
+        }
+        foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())))
+            Assert.NotEmpty(Binder.Paper.Places(data, new Words(Ask, "en"), new SortedDictionary<string, string>()).ToList());
+        asked.Add(Binder.Paper.Title);
+        var german = German.Phrases.ToHashSet();
+        Assert.DoesNotContain(asked, p => !german.Contains(p) && !IsChoiceWithItsFact(p));
+        Assert.Empty(german.Except(asked).Except(Choices()));
+    }
+
+    [Fact]
+    public void TheGermanBinderIsAsApprovedAndIsSaidToBeGerman()
+    {
+        var paper = Binder.Paper.Write(Houses[1], German);
+        Approved.Match(paper.Markdown, "finished-mm-binder.de.md");
+        Assert.Contains("<html lang=\"de\">", paper.ToHtml(), StringComparison.Ordinal);
+        Assert.Equal("Hausmappe: Test house", paper.Title);
+    }
+
+    [Fact]
+    public void OneWordWithTwoMeaningsIsTranslatedByItsFact()
+    {
+        var page = new HtmlParser().ParseDocument(Binder.Paper.Write(Houses[0], German).ToHtml());
+        Assert.Contains("richtig", page.QuerySelectorAll("td").Select(c => c.TextContent));
+        Assert.Contains("rechts", page.QuerySelectorAll("td").Select(c => c.TextContent));
+        Assert.DoesNotContain("right", page.QuerySelectorAll("td").Select(c => c.TextContent));
+    }
+
+    [Fact]
+    public void AShippedTemplateThatIsNotThereIsRefusedWithTheListOfThoseThatAre()
+    {
+        Assert.Equal("There is no template binder.xx. There are: binder.de.", ShippedTemplates.Text("binder.xx").Reason);
+        Assert.Equal(["binder.de"], ShippedTemplates.Names);
+    }
+
+    private static PaperTemplate German { get; } = PaperTemplate.Read(Binder.Paper, ShippedTemplates.Text("binder.de").Value).Value;
+
+    /// <summary>A house in which little is known: a window with neither room nor size, a room without a floor, a leg without a length, a panel without a type.</summary>
+    private static House SparseHouse()
+    {
+        var job = new TestJob().Room("Shed");
+        job.Do(AddItems.Window(job.House, "W01", null)).Do(AddItems.Window(job.House, "W02", job.House.Rooms[0].Id));
+        job.Do(AddItems.Leg(job.Run("W01"))).Add(ItemKind.Panel, "P1").SayOf("P1", PanelFacts.Type, "");
+        return job.Say("W01", UnitFacts.OpenGap, "1").House;
+    }
+
+    private static bool IsChoiceWithItsFact(string phrase) => FactTable.All.Any(f => f.Options(House.Empty).Any(o => phrase == $"{f.Label}: {o.Shown}"));
+
+    private static IEnumerable<string> Choices() => FactTable.All.SelectMany(f => f.Options(House.Empty).SelectMany(o => new[] { o.Shown, $"{f.Label}: {o.Shown}" }));
+
+    private static AngleSharp.Html.Dom.IHtmlDocument Marked(Paper paper, PaperData data)
+    {
+        var words = new Words(p => $"⟦{p}⟧", "x-marked");
+        var drawings = new SortedDictionary<string, string>();
+        var markdown = string.Join("\n", paper.Places(data, words, drawings).Select(p => p.Value));
+        return new HtmlParser().ParseDocument(new WrittenPaper(paper.Id, "", "en", markdown, drawings).ToHtml());
+    }
+}
