@@ -48,6 +48,9 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
     /// <inheritdoc/>
     public IReadOnlyList<Change> Opened { get; }
 
+    /// <summary>How many changes are in the file that only a newer program can read; they are not among <see cref="Opened"/>.</summary>
+    public int Newer { get; private init; }
+
     /// <summary>Begins a house file.</summary>
     /// <param name="path">Where; nothing may be there yet.</param>
     /// <param name="clock">The clock.</param>
@@ -145,6 +148,28 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
         _lastSeal = entry.Seal;
     }
 
+    /// <summary>Takes in changes that another copy of the house has and this one has not: all of them, or none.</summary>
+    /// <param name="changes">The changes, in their order.</param>
+    /// <exception cref="HouseStoreException">They could not be saved; none was.</exception>
+    public void Take(IReadOnlyList<Change> changes)
+    {
+        if (ReadOnlyBecause is { } because)
+            throw new HouseStoreException(StoreFault.NoRights, $"Not saved: {because}");
+        var taken = SealAll(_here, _lastSeal, _trailer.Count + _sinceFile.Count, changes);
+        try
+        {
+            _trailer = FileWriter.Fold(_here, _names, _trailer, [.. _sinceFile, .. taken]);
+        }
+        catch (Exception failed) when (Faults.OfDisk(failed))
+        {
+            throw Faults.Saving(_names.Main, failed);
+        }
+        _journal?.Dispose();
+        _journal = null;
+        _sinceFile.Clear();
+        _lastSeal = _trailer.Seal;
+    }
+
     /// <summary>Closes the house: folds the journal into the file and lets go of it. What can't be folded in now stays in the journal, and is at the next opening.</summary>
     public void Dispose()
     {
@@ -174,7 +199,7 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
         if (read.Newer > 0 || sound.Trailer.Form > Trailer.CurrentForm)
         {
             held.Dispose();
-            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, EntryReader.NewerBecause(read.Newer), null);
+            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, EntryReader.NewerBecause(read.Newer), null) { Newer = read.Newer };
         }
         var trailer = sound.Trailer;
         var remark = EntryReader.RemarkOn(sound, names, here.Clock.GetUtcNow());
@@ -200,7 +225,7 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
                 throw Faults.NotThere(names.Main);
             var sound = Sound.Read(here.Files, names, here.Seal);
             var read = EntryReader.Changes(names, sound);
-            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, read.Newer > 0 ? EntryReader.NewerBecause(read.Newer) : because, null);
+            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, read.Newer > 0 ? EntryReader.NewerBecause(read.Newer) : because, null) { Newer = read.Newer };
         }
         catch (Exception failed) when (Faults.OfDisk(failed))
         {

@@ -25,6 +25,8 @@ internal static class CommandLine
             HistoryVerb.Build(),
             RestoreVerb.Build(),
             RescueVerb.Build(),
+            MergeVerb.Build(),
+            ConflictsVerb.Build(),
         };
         root.Add(HelpVerb.Build(root));
         root.SetAction(_ => OpenVerb.Run(Environment.UserName, open: null));

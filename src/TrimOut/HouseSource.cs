@@ -16,7 +16,11 @@ internal static class HouseSource
     {
         if (IsSample(path))
             return ReadText(Path.Combine(path, HistoryText.FileName));
+        if (path.EndsWith(".jsonl", StringComparison.OrdinalIgnoreCase))
+            return ReadText(path);
         using var house = HouseOnDisk.OpenToRead(path, TimeProvider.System);
+        if (house.Newer > 0)
+            throw new VerbException(ExitCode.BadData, $"{path}: {house.ReadOnlyBecause}");
         var log = HouseLog.Of(house.Opened);
         return log.Ok ? log.Value : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
     }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core.Checks.Boxes;
 using TrimOut.Core.Checks.Cables;
 using TrimOut.Core.Checks.Controls;
+using TrimOut.Core.Checks.Copies;
 using TrimOut.Core.Checks.Evidence;
 using TrimOut.Core.Checks.Limits;
 using TrimOut.Core.Checks.Measures;
@@ -29,6 +30,7 @@ public static class AllChecks
         new HubPastDevices(), new RemotePastUnits(), new UnitOffRoomRemote(), new HubNameTwice(), new HubNamesAlike(),
         new BarsNotLevel(), new BarOffSill(),
         new StepWithoutEvidence(), new KitUnchecked(),
+        new ValuesDisagree(), new TagTwice(),
     ];
 
     /// <summary>The check with that id; null when there is none.</summary>

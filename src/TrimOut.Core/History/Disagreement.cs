@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.History;
+
+/// <summary>A fact to which two laptops put different values, neither having seen the other's.</summary>
+/// <param name="Item">The item.</param>
+/// <param name="Fact">The fact.</param>
+/// <param name="Key">For a keyed fact, which of its values; else null.</param>
+/// <param name="Heads">The values with who put them and when; the last is the one that is shown.</param>
+public sealed record Disagreement(Item Item, Fact Fact, string? Key, ImmutableArray<Head> Heads)
+{
+    /// <summary>All of a house, in the order in which items were added.</summary>
+    public static IEnumerable<Disagreement> All(House house) =>
+        from kind in Enum.GetValues<ItemKind>()
+        from item in house.ItemsOf(kind)
+        from field in item.Fields
+        where field.Value.Length > 1 && field.Value.Select(h => h.Stored).Distinct().Count() > 1
+        orderby item.Place, field.Key
+        let fact = FactTable.Find(kind, field.Key)
+        where fact is not null
+        select new Disagreement(item, fact, fact.IsKeyed ? field.Key[fact.Field("").Length..] : null, field.Value);
+
+    /// <summary>One of the values as it is shown: the value, by whom, when by that laptop's clock.</summary>
+    public string Show(Head head, House house)
+    {
+        var value = head.Stored is null ? "nothing" : head.Value is { } decoded ? Fact.Show(decoded, house) : head.Stored;
+        return $"{value} by {head.By} on {head.At:yyyy-MM-dd HH:mm}";
+    }
+}

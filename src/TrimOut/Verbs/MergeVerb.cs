@@ -1,0 +1,36 @@
+using System.CommandLine;
+using System.Globalization;
+using TrimOut.Core.History;
+
+namespace TrimOut.Verbs;
+
+/// <summary><c>trimout merge</c>: takes another copy's changes into a house.</summary>
+internal static class MergeVerb
+{
+    public static Command Build()
+    {
+        var path = Common.House();
+        var other = new Argument<string>("OTHER") { Description = "The other copy, or a folder or file with its history as text; it is only read." };
+        var dry = new Option<bool>("--try") { Description = "Only show what would come in." };
+        var verb = new Command("merge", "Take in what was done on another copy of the house. Ends with 2 when the two disagree about something.") { path, other, dry };
+        verb.SetAction(parsed =>
+        {
+            var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), Environment.UserName);
+            using (house)
+            {
+                var merge = Merge.Of(scribe.Log, HouseSource.Read(parsed.GetRequiredValue(other))).OrEnd(ExitCode.BadData);
+                foreach (var change in merge.New)
+                    Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{change.SaidAt:yyyy-MM-dd HH:mm}\t{change.By}\t{change.What}"));
+                if (!parsed.GetValue(dry) && !merge.New.IsEmpty)
+                    house.Take(merge.New);
+                Common.Say(string.Create(CultureInfo.InvariantCulture, $"{merge.New.Length} changes {(parsed.GetValue(dry) ? "would come in: this was a try" : "came in")}."));
+                foreach (var disagreement in merge.Disagreements)
+                    Common.Say($"{ConflictsVerb.Line(disagreement, merge.Merged.House)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
+                foreach (var removed in merge.RemovedAndChanged)
+                    Common.Say(removed);
+                return merge.Disagreements.IsEmpty && merge.RemovedAndChanged.IsEmpty ? ExitCode.Fine : ExitCode.LeftOut;
+            }
+        });
+        return verb;
+    }
+}
