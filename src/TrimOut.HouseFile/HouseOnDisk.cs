@@ -48,6 +48,9 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
     /// <inheritdoc/>
     public IReadOnlyList<Change> Opened { get; }
 
+    /// <summary>The name that all copies of this house share.</summary>
+    public string House => _trailer.House;
+
     /// <summary>How many changes are in the file that only a newer program can read; they are not among <see cref="Opened"/>.</summary>
     public int Newer { get; private init; }
 
@@ -159,6 +162,39 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
         try
         {
             _trailer = FileWriter.Fold(_here, _names, _trailer, [.. _sinceFile, .. taken]);
+        }
+        catch (Exception failed) when (Faults.OfDisk(failed))
+        {
+            throw Faults.Saving(_names.Main, failed);
+        }
+        _journal?.Dispose();
+        _journal = null;
+        _sinceFile.Clear();
+        _lastSeal = _trailer.Seal;
+    }
+
+    /// <summary>Puts another history in the place of this one, whole, or leaves all as it was. What is to be kept of this one must be backed up before.</summary>
+    /// <param name="changes">The other history, in its order.</param>
+    /// <exception cref="HouseStoreException">It could not be saved.</exception>
+    public void Replace(IReadOnlyList<Change> changes)
+    {
+        if (ReadOnlyBecause is { } because)
+            throw new HouseStoreException(StoreFault.NoRights, $"Not saved: {because}");
+        var entries = SealAll(_here, Seal.First(_trailer.House), 0, changes);
+        try
+        {
+            // The journal goes for certain before the history that it belongs to does.
+            if (_sinceFile.Count > 0)
+                _trailer = FileWriter.Fold(_here, _names, _trailer, _sinceFile);
+            _here.Files.FlushFolderOf(_names.Main);
+            // A device of its own: the one before may have numbered changes that are not in this history.
+            _trailer = FileWriter.Write(_here, _names, EntryTable.With([], entries), _trailer with
+            {
+                Count = entries.Count,
+                Seal = entries.Count == 0 ? Seal.First(_trailer.House) : entries[^1].Entry.Seal,
+                Device = _here.FreshDevice(),
+                Journal = null,
+            });
         }
         catch (Exception failed) when (Faults.OfDisk(failed))
         {

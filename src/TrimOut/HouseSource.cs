@@ -1,5 +1,6 @@
 using TrimOut.Core;
 using TrimOut.Core.History;
+using TrimOut.Desks;
 using TrimOut.HouseFile;
 using TrimOut.HouseFile.Texts;
 
@@ -51,6 +52,8 @@ internal static class HouseSource
         var file = HouseOnDisk.Open(path, TimeProvider.System);
         try
         {
+            if ((file.Remark ?? BackupPlace.Keep(file)) is { } remark)
+                Console.Error.WriteLine(remark);
             return (file, new Scribe(file, TimeProvider.System, by));
         }
         catch

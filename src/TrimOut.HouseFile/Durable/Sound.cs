@@ -64,7 +64,7 @@ internal sealed record Sound(Trailer Trailer, IReadOnlyList<Entry> Entries, Jour
         if (trailer.Journal is null)
         {
             // Begun and never used, or folded in and not yet taken away: either way all of it is in the file.
-            return journal.Head is { } stale && (stale.Start == trailer.Count && stale.After == trailer.Seal || journal.Entries.Count > 0 && journal.Entries[^1].Seal == trailer.Seal)
+            return journal.Head is { } stale && IsIn(entries, stale, journal.Entries.Count == 0 ? null : journal.Entries[^1])
                 ? new Sound(trailer, entries, null)
                 : throw Faults.Damaged(names.Main, $"{names.Journal} beside it is another house's, or of another copy. If the house file is right, move that file away.");
         }
@@ -73,5 +73,12 @@ internal sealed record Sound(Trailer Trailer, IReadOnlyList<Entry> Entries, Jour
         if (journal.Fault is { } fault)
             throw Faults.Damaged(names.Journal, fault);
         return new Sound(trailer, [.. entries, .. journal.Entries], journal);
+    }
+
+    /// <summary>Whether a file holds all of a journal.</summary>
+    private static bool IsIn(List<Entry> entries, JournalHead head, Entry? last)
+    {
+        var (number, seal) = last is null ? (head.Start, head.After) : (last.Number, last.Seal);
+        return number <= entries.Count && (number == 0 ? entries.Count == 0 || entries[0].After == seal : entries[(int)number - 1].Seal == seal);
     }
 }

@@ -64,7 +64,7 @@ internal static class CsvRows
         using var reader = CsvReader.FromText(text, options);
         while (reader.Read())
         {
-            var cells = Enumerable.Range(0, reader.FieldCount).Select(c => reader[c].ToString().Trim()).ToList();
+            var cells = Enumerable.Range(0, reader.FieldCount).Select(c => WithoutGuard(reader[c].ToString().Trim())).ToList();
             if (bareQuote == reader.LineNumber && cells.Any(c => c.Contains('\n', StringComparison.Ordinal)))
                 broken = bareQuote;
             if (broken > 0)
@@ -73,6 +73,9 @@ internal static class CsvRows
         }
         return rows;
     }
+
+    /// <summary>Takes off the apostrophe that keeps a spreadsheet from taking a cell for a formula.</summary>
+    private static string WithoutGuard(string cell) => cell.Length > 1 && cell[0] == '\'' && "=+-@".Contains(cell[1], StringComparison.Ordinal) ? cell[1..] : cell;
 
     private static char Separator(string text)
     {

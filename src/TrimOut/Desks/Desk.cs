@@ -129,6 +129,8 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
             var scribe = new Scribe(house, Clock, by);
             if (house.Remark is { } remark)
                 Remarks.Add(remark);
+            if (BackupPlace.Keep(house) is { } failed)
+                Remarks.Add(failed);
             Remember(_settings.Opened(house.Where));
             return scribe;
         }

@@ -6,7 +6,8 @@ namespace TrimOut.Desks;
 /// <summary>What the program remembers from one day to the next.</summary>
 /// <param name="Look">The look of the screens.</param>
 /// <param name="Recent">House files opened lately, the latest first.</param>
-internal sealed record Settings(string? Look, ImmutableArray<string> Recent)
+/// <param name="Backups">The folder that backups are kept in; null for the usual one.</param>
+internal sealed record Settings(string? Look, ImmutableArray<string> Recent, string? Backups = null)
 {
     private const int RecentAtMost = 12;
     private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web) { WriteIndented = true };

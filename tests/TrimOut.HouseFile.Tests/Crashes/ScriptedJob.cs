@@ -1,10 +1,10 @@
-using Microsoft.Extensions.Time.Testing;
 using System.Globalization;
+using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.History;
 
 namespace TrimOut.HouseFile.Tests.Crashes;
 
-/// <summary>A few weeks of work on one house: many small saves, some long notes, an import, days that end with a dead battery.</summary>
+/// <summary>A few weeks of work on one house: many small saves, some long notes, another laptop's work, days that end with a dead battery.</summary>
 internal sealed class ScriptedJob
 {
     public const string Path = "/stick/elm.trimout";
@@ -20,6 +20,9 @@ internal sealed class ScriptedJob
 
     /// <summary>All changes, in the order in which they were saved.</summary>
     public List<Change> Saved { get; } = [];
+
+    /// <summary>How many changes there were after each save; a merge saves several at once.</summary>
+    public HashSet<int> Saves { get; } = [0];
 
     public static Surroundings Here(RecordingFiles files, Durable.SealMaker? seal = null)
     {
@@ -37,15 +40,35 @@ internal sealed class ScriptedJob
             var house = HouseOnDisk.Open(_here, Path);
             for (var save = 0; save < savesADay; save++)
             {
+                if (day % 2 == 1 && save == savesADay / 2)
+                    TakeAnothersWork(house, day);
                 var change = NewChange(house.Device, day, save);
                 Saved.Add(change);
                 house.Append(change);
-                _files.Record.Steps.Add(new DiskStep.Told(Saved.Count));
+                Tell();
             }
             // Every third day ends without closing.
             if (day % 3 != 2)
                 house.Dispose();
         }
+    }
+
+    private void TakeAnothersWork(HouseOnDisk house, int day)
+    {
+        List<Change> work = [];
+        for (var one = 0; one < 3; one++)
+        {
+            work.Add(NewChange("other", day, one));
+            Saved.Add(work[^1]);
+        }
+        house.Take(work);
+        Tell();
+    }
+
+    private void Tell()
+    {
+        Saves.Add(Saved.Count);
+        _files.Record.Steps.Add(new DiskStep.Told(Saved.Count));
     }
 
     private Change NewChange(string device, int day, int save)

@@ -1,0 +1,31 @@
+using System.Text;
+using CsvHelper;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.HouseFile.Schedules;
+
+/// <summary>The windows of a house as CSV, as the import reads them.</summary>
+public static class WindowTable
+{
+    private static readonly CsvWriterOptions Options = new() { Injection = CsvInjection.Escape };
+
+    /// <summary>The table: RFC 4180, in walking order. A cell that a spreadsheet would take for a formula gets an apostrophe, which the import takes off again.</summary>
+    public static string Write(House house)
+    {
+        using var bytes = new MemoryStream();
+        using (var csv = CsvWriter.Create(bytes, Options, leaveOpen: true))
+        {
+            csv.WriteHeader("Tag", "Room", "Floor", "Rough width", "Rough height", "Facing", "Reach", "Mount", "Kind", "Note");
+            foreach (var window in house.Windows)
+            {
+                csv.WriteRecord(
+                    window.Tag, window.Room?.Name, window.Room?.Floor,
+                    window.Show(WindowFacts.RoughWidth), window.Show(WindowFacts.RoughHeight),
+                    window.Show(WindowFacts.Facing), window.Show(WindowFacts.Reach), window.Show(WindowFacts.Mount),
+                    window.Units.FirstOrDefault()?.Kind?.Name, window.Show(WindowFacts.Note));
+            }
+        }
+        return Encoding.UTF8.GetString(bytes.ToArray());
+    }
+}

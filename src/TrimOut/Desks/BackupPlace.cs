@@ -1,0 +1,32 @@
+using TrimOut.Core.History;
+using TrimOut.HouseFile;
+using TrimOut.HouseFile.Backups;
+
+namespace TrimOut.Desks;
+
+/// <summary>Where the backups of each house are kept: in this user's folder unless another place was set.</summary>
+internal static class BackupPlace
+{
+    /// <summary>The folder of one house's backups.</summary>
+    /// <param name="house">The house, open.</param>
+    public static BackupFolder Of(HouseOnDisk house) =>
+        new(Path.Combine(Settings.Read().Backups ?? Path.Combine(UserFolder.Path, "backups"), $"{Path.GetFileNameWithoutExtension(house.Where)}-{house.House}"));
+
+    /// <summary>Makes a backup of a house that was opened to be worked on.</summary>
+    /// <returns>What to tell the user when none could be made; else null.</returns>
+    public static string? Keep(HouseOnDisk house)
+    {
+        if (house.ReadOnlyBecause is not null)
+            return null;
+        try
+        {
+            UserFolder.Make(UserFolder.Path);
+            Of(house).Keep(house.Where, TimeProvider.System);
+            return null;
+        }
+        catch (HouseStoreException failed)
+        {
+            return failed.Message;
+        }
+    }
+}

@@ -1,0 +1,62 @@
+using System.CommandLine;
+using System.Globalization;
+using TrimOut.Core.History;
+using TrimOut.Desks;
+using TrimOut.HouseFile;
+using TrimOut.HouseFile.Backups;
+
+namespace TrimOut.Verbs;
+
+/// <summary><c>trimout backup</c> and <c>trimout backups</c>: copies of a house.</summary>
+internal static class BackupVerb
+{
+    public static Command Build()
+    {
+        var path = new Argument<string?>("HOUSE") { Description = "A .trimout file; goes also while another program has it open.", Arity = ArgumentArity.ZeroOrOne };
+        var to = new Option<string?>("--to") { Description = "The copy to make; a dated one among the house's backups when left out.", HelpName = "file" };
+        var place = new Option<string?>("--keep-in") { Description = "From now on keep backups in this folder.", HelpName = "folder" };
+        var verb = new Command("backup", "Copy a house as it is now, or say where backups are kept.") { path, to, place };
+        verb.SetAction(parsed =>
+        {
+            if (parsed.GetValue(place) is { } folder)
+            {
+                (Settings.Read() with { Backups = Path.GetFullPath(folder) }).Write();
+                Common.Say($"Backups are kept in {Path.GetFullPath(folder)} from now on. Those made before stay where they are.");
+            }
+            if (parsed.GetValue(path) is not { } house)
+                return parsed.GetValue(place) is null ? throw new VerbException(ExitCode.Usage, "Say which house to copy, or where backups go (--keep-in).") : ExitCode.Fine;
+            if (parsed.GetValue(to) is { } copy)
+            {
+                BackupFolder.Copy(house, Common.WithEnding(copy), TimeProvider.System);
+                Console.Out.WriteLine(Common.WithEnding(copy));
+                return ExitCode.Fine;
+            }
+            using var open = HouseOnDisk.OpenToRead(house, TimeProvider.System);
+            UserFolder.Make(UserFolder.Path);
+            if (BackupPlace.Of(open).Keep(open.Where, TimeProvider.System) is { } made)
+                Console.Out.WriteLine(made.Path);
+            else
+                Common.Say("The last backup still holds all.");
+            return ExitCode.Fine;
+        });
+        return verb;
+    }
+
+    public static Command BuildList()
+    {
+        var path = Common.House();
+        var verb = new Command("backups", "List the backups of a house: the file, when it was made, and how many changes the house has since.") { path };
+        verb.SetAction(parsed =>
+        {
+            using var house = HouseOnDisk.OpenToRead(parsed.GetRequiredValue(path), TimeProvider.System);
+            var now = HouseLog.Of(house.Opened).OrEnd(ExitCode.BadData);
+            foreach (var backup in BackupPlace.Of(house).All)
+            {
+                var difference = Difference.Between(HouseSource.Read(backup.Path), now);
+                Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{backup.Path}\t{backup.MadeAt.ToLocalTime():yyyy-MM-dd HH:mm}\t{difference.OnlyThere.Length}"));
+            }
+            return ExitCode.Fine;
+        });
+        return verb;
+    }
+}

@@ -1,0 +1,39 @@
+using System.CommandLine;
+using System.Globalization;
+using TrimOut.Core.History;
+
+namespace TrimOut.Verbs;
+
+/// <summary><c>trimout compare</c>: how two copies of a house differ.</summary>
+internal static class CompareVerb
+{
+    public static Command Build()
+    {
+        var path = Common.AnyHouse();
+        var other = new Argument<string>("OTHER") { Description = "Another copy or a backup." };
+        var verb = new Command("compare", "Show how two copies of a house differ: changes that only one has, and values. Ends with 1 when they do.") { path, other };
+        verb.SetAction(parsed =>
+        {
+            var difference = Difference.Between(HouseSource.Read(parsed.GetRequiredValue(path)), HouseSource.Read(parsed.GetRequiredValue(other)));
+            Write(difference, parsed.GetRequiredValue(path), parsed.GetRequiredValue(other), Console.Out);
+            return difference.OnlyHere.IsEmpty && difference.OnlyThere.IsEmpty ? ExitCode.Fine : ExitCode.OpenStops;
+        });
+        return verb;
+    }
+
+    /// <summary>Writes a difference for reading.</summary>
+    internal static void Write(Difference difference, string here, string there, TextWriter to)
+    {
+        Changes(difference.OnlyHere, here);
+        Changes(difference.OnlyThere, there);
+        foreach (var (what, one, two) in difference.Values)
+            to.WriteLine($"{what}: {one} here, {two} there");
+
+        void Changes(IReadOnlyList<Change> changes, string where)
+        {
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Only in {where}: {changes.Count} changes"));
+            foreach (var change in changes)
+                to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {change.SaidAt:yyyy-MM-dd HH:mm} {change.By}: {change.What}"));
+        }
+    }
+}

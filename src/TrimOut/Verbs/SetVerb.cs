@@ -1,0 +1,57 @@
+using System.CommandLine;
+using System.Globalization;
+using TrimOut.Core;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Verbs;
+
+/// <summary><c>trimout set</c>: values from a script, saved line by line.</summary>
+internal static class SetVerb
+{
+    public static Command Build()
+    {
+        var path = Common.House();
+        var by = Common.By();
+        var verb = new Command("set", "Put values that come on standard input: tag, fact and value with tabs between, a line each. A line's number is written when it is saved. Ends with 2 when a line was refused.") { path, by };
+        verb.SetAction(parsed =>
+        {
+            var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), parsed.GetValue(by)!);
+            using (house)
+            {
+                var refused = false;
+                for (var number = 1; Console.In.ReadLine() is { } line; number++)
+                {
+                    if (string.IsNullOrWhiteSpace(line))
+                        continue;
+                    var saved = Read(scribe.House, line).Then(scribe.Record);
+                    if (saved.Ok)
+                        Console.Out.WriteLine(number.ToString(CultureInfo.InvariantCulture));
+                    else
+                        Common.Say(string.Create(CultureInfo.InvariantCulture, $"Line {number}: {saved.Reason}"));
+                    refused |= !saved.Ok;
+                }
+                return refused ? ExitCode.LeftOut : ExitCode.Fine;
+            }
+        });
+        return verb;
+    }
+
+    private static Result<Draft> Read(House house, string line)
+    {
+        if (line.Split('\t', 3) is not [var tag, var name, var value])
+            return new Refusal("Write tag, fact and value with a tab between.");
+        var unit = house.Units.FirstOrDefault(u => string.Equals(u.Tag, tag.Trim(), StringComparison.OrdinalIgnoreCase));
+        var window = house.FindTag(tag.Trim()) ?? unit?.Window;
+        if (window is null)
+            return new Refusal($"There is no window {tag.Trim()}.");
+        foreach (var item in new[] { window.Item, (unit ?? window.Units.FirstOrDefault())?.Item, (unit ?? window.Units.FirstOrDefault())?.Run?.Item }.OfType<Item>())
+        {
+            if (FactTable.Find(item.Kind, name.Trim()) is { IsKeyed: false } fact)
+                return SetFact.Typed(house, item, fact, value);
+        }
+        return new Refusal($"There is no fact {name.Trim()} of a window, a unit or a home run.");
+    }
+}
