@@ -1,0 +1,14 @@
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using TrimOut.Benchmarks.Plans;
+
+// "plans" runs what lies in the namespace Plans, and so on; more words go to BenchmarkDotNet as they are.
+var topic = args.Length > 0 && !args[0].StartsWith('-') ? args[0] : null;
+string[] filter = topic is null ? [] : ["--filter", $"TrimOut.Benchmarks.{char.ToUpperInvariant(topic[0])}{topic[1..]}.*"];
+var config = ManualConfig.Create(DefaultConfig.Instance)
+    .AddJob(Job.Dry.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(1).WithIterationCount(3).WithId("Short"));
+BenchmarkSwitcher.FromAssembly(typeof(EqualTime).Assembly).Run([.. filter, .. args.Skip(topic is null ? 0 : 1)], config);
+if (topic == "plans")
+    EqualTime.Print(Console.Out);
