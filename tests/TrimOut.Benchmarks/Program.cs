@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Engines;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
@@ -8,7 +9,7 @@ using TrimOut.Benchmarks.Plans;
 var topic = args.Length > 0 && !args[0].StartsWith('-') ? args[0] : null;
 string[] filter = topic is null ? [] : ["--filter", $"TrimOut.Benchmarks.{char.ToUpperInvariant(topic[0])}{topic[1..]}.*"];
 var config = ManualConfig.Create(DefaultConfig.Instance)
-    .AddJob(Job.Dry.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(1).WithIterationCount(3).WithId("Short"));
+    .AddJob(Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithStrategy(RunStrategy.Monitoring).WithWarmupCount(2).WithIterationCount(3).WithId("Short"));
 BenchmarkSwitcher.FromAssembly(typeof(EqualTime).Assembly).Run([.. filter, .. args.Skip(topic is null ? 0 : 1)], config);
 if (topic == "plans")
     EqualTime.Print(Console.Out);

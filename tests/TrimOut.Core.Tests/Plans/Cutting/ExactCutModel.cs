@@ -41,6 +41,8 @@ public sealed class ExactCutModel
             if (b > 0 && _boxes[b] == _boxes[b - 1])
                 _model.AddImplication(_used[b], _used[b - 1]);
         }
+        // Says nothing new, and gives the solver a bound that it does not find by itself.
+        _model.Add(LinearExpr.WeightedSum(_used, _boxes.Select(b => b.Length + Loss)) >= order.Pieces.Sum(p => p.Length.Nanometres / unit + Loss));
     }
 
     private long Loss => _order.LossPerCut.Nanometres / _unit;
