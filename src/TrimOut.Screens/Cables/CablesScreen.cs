@@ -30,7 +30,7 @@ internal sealed record CablesScreen(int Selected) : IScreen
             area.PutWrapped(2, 1, 2, "No unit is fed by a panel, so there is no home run.", Tone.Strong);
             return;
         }
-        var height = Math.Max(3, area.Height - 9);
+        var height = Math.Max(3, area.Height - (area.Height > 30 ? 16 : 9));
         var list = area.Rows(0, height);
         list.PutFit(0, 0, list.Width, "  Unit    Cable     Legs       With tails  Table     First     Second", Tone.Dim);
         var top = Paging.Top(Selected, height - 1);
@@ -60,6 +60,8 @@ internal sealed record CablesScreen(int Selected) : IScreen
     {
         var y = 0;
         area.PutFit(0, y++, area.Width, $"{run.Unit.Tag}: the way from the panel", Tone.Heading);
+        var drawn = area.Width >= 60 && area.Height > 8 ? RouteDrawing.Draw(area.Rows(y, area.Height - y - 3), run, sight.Glyphs) : 0;
+        y += drawn;
         var way = string.Join($" {sight.Glyphs.Arrow} ", run.Legs.Select(l => $"{l.Show(LegFacts.Direction)} {l.Show(LegFacts.Length)} {l.Show(LegFacts.Place)}".Trim()));
         y = area.PutWrapped(0, y, 3, run.Legs.IsEmpty ? "No leg yet. Press l to add one, then Enter to fill it in." : $"panel {sight.Glyphs.Arrow} {way} {sight.Glyphs.Arrow} {run.Unit.Tag}", Tone.Text);
         foreach (var finding in sight.Report.About(run.Item).Where(f => f.Open).Take(3))
@@ -83,6 +85,10 @@ internal static class CablesKeys
             ((CablesScreen)screen).Current(after) is { } run
                 ? Turn.Open(screen, SheetScreen.OfUnit(run.Unit).On($"{run.Legs[^1].Id}/{LegFacts.Direction.Name}"))
                 : new Turn(screen)))) { Disabled = NoRun },
+        new KeyAction<CablesScreen>("p", "Cut plan", "Which run comes out of which box.", (s, sight) => Turn.Open(s, CutPlanScreen.At(sight))),
+        new KeyAction<CablesScreen>("b", "New box", "Adds a box of cable on hand and opens it.", (s, sight) => Turn.Type(s, new Entry("Label on the box", "", "what is written on it, such as Box 3",
+            (text, now) => Core.Decisions.AddItems.Named(now.House, ItemKind.Box, text).Then<Turn>(d => new Turn(s, new Ask.Save(d, (screen, after) =>
+                Turn.Open(screen, SheetScreen.At(new OfItem(after.House.Boxes[^1].Id), after.House)))))))),
         new KeyAction<CablesScreen>("f", "Findings", "Goes to the field that mends the run's worst finding.", (s, sight) =>
             sight.Report.About(s.Current(sight)!.Item).FirstOrDefault(f => f.Open) is { } finding
                 ? Turn.Open(s, SheetScreen.Mending(sight.House, finding.Found.Mends))

@@ -11,7 +11,7 @@ namespace TrimOut.Screens.Drawings;
 /// <summary>One unit at a glance: what it is, its drawing, what is next, what is wrong.</summary>
 internal static class UnitCard
 {
-    public static void Draw(Area area, Unit unit, Sight sight)
+    public static void Draw(Area area, Unit unit, Sight sight, Picture picture = Picture.Window)
     {
         var window = unit.Window;
         var room = window.Room is { } r ? $"{r.Name}{(r.Floor is { } floor ? $", {floor}" : "")}" : "no room yet";
@@ -22,7 +22,7 @@ internal static class UnitCard
         var findings = sight.Report.About(unit).Where(f => f.Open).ToList();
         var wanted = 2 + findings.Take(4).Sum(f => 1 + TextWidth.Wrap(f.Found.Message, area.Width - 2).Count());
         var drawing = Math.Clamp(area.Height - 3 - wanted, Math.Min(9, area.Height - 8), Math.Min(18, area.Width / 3));
-        var y = 3 + WindowDrawing.Draw(area.Rows(3, drawing), unit, sight.Glyphs);
+        var y = 3 + Pictures.Draw(area.Rows(3, drawing), picture, unit, sight.Glyphs);
         y = Next(area, y, unit, sight);
         foreach (var finding in findings)
         {

@@ -95,7 +95,7 @@ internal static class WindowDrawing
         if (unit.LeadSide is { } lead)
         {
             var x = lead == Side.Left ? left + from : left + from + cells - 1;
-            area.Put(x, 1, glyphs.Entry == "o" ? "@" : "◆", Tone.Note);
+            area.Put(x, 1, glyphs.Lead, Tone.Note);
         }
         if (unit.EntrySide is not { } side)
             return;

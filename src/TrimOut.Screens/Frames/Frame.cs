@@ -44,6 +44,16 @@ internal sealed class Frame
             _cells[next] = new Cell(" ", _cells[next].Tone);
     }
 
+    /// <summary>Puts a plain sign in place of one that the terminal may not have.</summary>
+    public void Replace(string sign, string plain)
+    {
+        for (var at = 0; at < _cells.Length; at++)
+        {
+            if (_cells[at].Text == sign)
+                _cells[at] = _cells[at] with { Text = plain };
+        }
+    }
+
     /// <summary>The text of the screen, without spaces at the ends of lines.</summary>
     public string ToText()
     {

@@ -3,12 +3,12 @@ namespace TrimOut.Screens.Frames;
 /// <summary>The signs that drawings are made of, for terminals that have them and for those that don't.</summary>
 internal sealed record Glyphs(
     string Across, string Down, string TopLeft, string TopRight, string BottomLeft, string BottomRight,
-    string Fabric, string Solid, string Glass, string Entry, string Cable, string Bracket,
+    string Fabric, string Solid, string Lead, string Entry, string Cable, string Bracket,
     string Done, string Begun, string Nothing, string Stop, string Arrow)
 {
-    public static readonly Glyphs Drawn = new("─", "│", "┌", "┐", "└", "┘", "▒", "█", " ", "●", "~", "▌", "■", "◧", "·", "!", "►");
+    public static readonly Glyphs Drawn = new("─", "│", "┌", "┐", "└", "┘", "▒", "█", "◆", "●", "~", "▌", "■", "◧", "·", "!", "►");
 
-    public static readonly Glyphs Ascii = new("-", "|", "+", "+", "+", "+", ":", "#", " ", "o", "~", "[", "#", "+", ".", "!", ">");
+    public static readonly Glyphs Ascii = new("-", "|", "+", "+", "+", "+", ":", "#", "@", "o", "~", "[", "#", "+", ".", "!", ">");
 
     public void Box(Area area, Tone tone, string title = "")
     {

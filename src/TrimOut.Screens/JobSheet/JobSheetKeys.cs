@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
@@ -17,7 +18,17 @@ internal static class JobSheetKeys
     [
         new KeyAction<JobSheetScreen>("enter", "Open", "All facts of the unit, to be filled in.", (s, sight) => Turn.Open(s, SheetScreen.OfUnit(s.Current(sight)!))) { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("space", "Mark next step", "Marks the unit's next step done and goes to the next unit; evidence is asked for first.",
-            (s, sight) => Marking.Next(s, s.Current(sight)!, (screen, after) => new Turn(Moved((JobSheetScreen)screen, after, 1)))) { Disabled = NoUnit },
+            (s, sight) => s.Picked.IsEmpty
+                ? Marking.Next(s, s.Current(sight)!, (screen, after) => new Turn(Moved((JobSheetScreen)screen, after, 1)))
+                : MarkPicked(s, sight)) { Disabled = NoUnit },
+        new KeyAction<JobSheetScreen>("v", "Pick", "Picks the unit, to be marked together with others, or no longer; then the next unit.",
+            (s, sight) => new Turn(Moved(s with { Picked = s.Picked.Contains(s.UnitId!) ? s.Picked.Remove(s.UnitId!) : s.Picked.Add(s.UnitId!) }, sight, 1))) { Disabled = NoUnit, OnBar = false },
+        new KeyAction<JobSheetScreen>("V", "Pick all shown", "Picks every unit that is shown, or none where all are picked.", (s, sight) =>
+            JobSheetRows.Units(s, sight).Select(u => u.Id).ToImmutableHashSet() is var shown && shown.IsSubsetOf(s.Picked)
+                ? new Turn(s with { Picked = [] })
+                : Turn.Say(s with { Picked = shown }, $"{shown.Count} units picked. Space marks their next step together.")) { OnBar = false },
+        new KeyAction<JobSheetScreen>("s", "Sort", "Sorts by the walk, by stops, by what is least done, by tag.", (s, sight) =>
+            new Turn((s with { Order = (JobSheetOrder)(((int)s.Order + 1) % Enum.GetValues<JobSheetOrder>().Length) }).Fit(sight))) { OnBar = false },
         new KeyAction<JobSheetScreen>("n", "New window", "Adds a window by one line; what is left out carries over.", (s, sight) => Turn.Type(s, NewWindow(s, sight))),
         new KeyAction<JobSheetScreen>("w", "Walk", "Walks the phase that is shown, or the unit's own, from this unit on.",
             (s, sight) => Turn.Open(s, WalkScreen.At(sight, s.PhaseShown ?? Progress.Current(s.Current(sight)!) ?? Phase.Handover, s.UnitId))) { Disabled = NoUnit },
@@ -29,13 +40,28 @@ internal static class JobSheetKeys
         new KeyAction<JobSheetScreen>("o", "Not done only", "Shows only units with something left to do in the phase, or all.", (s, sight) => new Turn((s with { OnlyOpen = !s.OnlyOpen }).Fit(sight))) { OnBar = false },
         new KeyAction<JobSheetScreen>("right", "Phase right", "Shows the next phase.", (s, sight) => new Turn((s with { PhaseShown = Shift(s.PhaseShown, 1) }).Fit(sight))) { OnBar = false },
         new KeyAction<JobSheetScreen>("left", "Phase left", "Shows the phase before.", (s, sight) => new Turn((s with { PhaseShown = Shift(s.PhaseShown, -1) }).Fit(sight))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("*", "All", "Takes every filter away.", (s, sight) => new Turn((s with { OnlyOpen = false, OnlyStops = false, Search = "", PhaseShown = null }).Fit(sight))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("*", "All", "Takes every filter, order and pick away.", (s, sight) => new Turn((s with { OnlyOpen = false, OnlyStops = false, Search = "", PhaseShown = null, Picked = [], Order = JobSheetOrder.Walk }).Fit(sight))) { OnBar = false },
         new KeyAction<JobSheetScreen>("f", "Findings", "Goes to the field that mends the unit's worst finding.", (s, sight) => Mend(s, sight)) { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("b", "Bring back", "Brings a removed window back with all it had.", (s, sight) => BringBack(s, sight)) { OnBar = false },
         .. Moves.Through<JobSheetScreen>("unit", Moved),
     ];
 
     private static string? NoUnit(JobSheetScreen s, Sight sight) => s.Current(sight) is null ? "No unit is selected. n adds a window." : null;
+
+    /// <summary>One change marks the next step of every picked unit whose evidence is there; the others are named and stay picked.</summary>
+    private static Turn MarkPicked(JobSheetScreen s, Sight sight)
+    {
+        var waiting = JobSheetRows.Units(s, sight).Where(u => s.Picked.Contains(u.Id))
+            .Select(u => (Unit: u, Step: s.PhaseShown is { } phase ? StepList.Of(phase, u).FirstOrDefault(x => u.MarkOf(x) is null) : Progress.Next(u)))
+            .Where(x => x.Step is not null).ToList();
+        var ready = waiting.Where(x => Progress.Missing(x.Unit, x.Step!).Count == 0).ToList();
+        var left = waiting.Except(ready).Select(x => x.Unit).ToList();
+        if (ready.Count == 0)
+            return Turn.Say(s, left.Count == 0 ? "Nothing is left to mark for the picked units." : $"Evidence is missing for {string.Join(", ", left.Select(u => u.Tag))}.");
+        var draft = ready.Select(x => MarkStep.Done(x.Unit, x.Step!).Value).Aggregate((a, b) => a.And(b)) with { What = $"Next step marked for {string.Join(", ", ready.Select(x => x.Unit.Tag))}" };
+        return new Turn(s with { Picked = [.. left.Select(u => u.Id)] }, new Ask.Save(draft, (screen, _) =>
+            left.Count == 0 ? new Turn(screen) : Turn.Say(screen, $"Marked {ready.Count}. Evidence is missing for {string.Join(", ", left.Select(u => u.Tag))}; they stay picked.")));
+    }
 
     private static JobSheetScreen Moved(JobSheetScreen s, Sight sight, int by)
     {

@@ -9,15 +9,33 @@ namespace TrimOut.Screens.JobSheet;
 /// <summary>A row of the sheet: a room, a unit, or a window left out on purpose.</summary>
 internal sealed record JobSheetRow(string Text, Unit? Unit, bool IsRoom);
 
+/// <summary>The order of the sheet.</summary>
+internal enum JobSheetOrder
+{
+    /// <summary>By room, as one walks.</summary>
+    Walk,
+
+    /// <summary>Most open stops first.</summary>
+    StopsFirst,
+
+    /// <summary>What is least far first.</summary>
+    LeastDone,
+
+    /// <summary>By tag.</summary>
+    Tag,
+}
+
 /// <summary>Which rows the sheet has under its filter.</summary>
 internal static class JobSheetRows
 {
-    public static IReadOnlyList<Unit> Units(JobSheetScreen screen, Sight sight) => [.. sight.House.Units.Where(u => Fits(screen, u, sight))];
+    public static IReadOnlyList<Unit> Units(JobSheetScreen screen, Sight sight) => [.. Sorted(screen, sight, sight.House.Units.Where(u => Fits(screen, u, sight)))];
 
     public static IReadOnlyList<JobSheetRow> Of(JobSheetScreen screen, Sight sight)
     {
+        if (screen.Order != JobSheetOrder.Walk)
+            return [.. Units(screen, sight).Select(u => new JobSheetRow("", u, false))];
         var rows = new List<JobSheetRow>();
-        var all = FilterText(screen).Length == 0;
+        var all = !screen.OnlyStops && !screen.OnlyOpen && screen.Search.Length == 0;
         string? room = null;
         foreach (var window in sight.House.Windows)
         {
@@ -40,6 +58,7 @@ internal static class JobSheetRows
         [
             screen.OnlyStops ? "stops" : null,
             screen.OnlyOpen ? (screen.PhaseShown is { } p ? $"{p.Full()} not done" : "not done") : null,
+            screen.Order switch { JobSheetOrder.StopsFirst => "stops first", JobSheetOrder.LeastDone => "least done first", JobSheetOrder.Tag => "by tag", _ => null },
             screen.Search.Length > 0 ? $"\"{screen.Search}\"" : null,
         ];
         return string.Join(", ", parts.OfType<string>());
@@ -53,6 +72,14 @@ internal static class JobSheetRows
         var progress = Progress.Of(unit, phase);
         return progress.Total == 0 ? " " : progress.Complete ? glyphs.Done : progress.Done > 0 ? glyphs.Begun : glyphs.Nothing;
     }
+
+    private static IEnumerable<Unit> Sorted(JobSheetScreen screen, Sight sight, IEnumerable<Unit> units) => screen.Order switch
+    {
+        JobSheetOrder.StopsFirst => units.OrderByDescending(u => sight.Report.About(u).Count(f => f is { Open: true, Check.Severity: Severity.Stop })),
+        JobSheetOrder.LeastDone => units.OrderBy(u => PhaseNames.All.Sum(p => Progress.Of(u, p).Done)),
+        JobSheetOrder.Tag => units.OrderBy(u => u.Tag, StringComparer.OrdinalIgnoreCase),
+        _ => units,
+    };
 
     private static bool Fits(JobSheetScreen screen, Unit unit, Sight sight) =>
         (!screen.OnlyStops || sight.Report.About(unit).Any(f => f is { Open: true, Check.Severity: Severity.Stop }))

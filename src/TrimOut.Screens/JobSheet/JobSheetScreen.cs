@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
@@ -11,6 +12,12 @@ namespace TrimOut.Screens.JobSheet;
 /// <summary>Home: the phases with their sums, all units by room with one mark per phase, and the selected unit's card.</summary>
 internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool OnlyOpen, bool OnlyStops, string Search) : IScreen
 {
+    /// <summary>The order of the rows.</summary>
+    public JobSheetOrder Order { get; init; }
+
+    /// <summary>Units picked to be marked together.</summary>
+    public ImmutableHashSet<string> Picked { get; init; } = [];
+
     public string Title => "Job sheet";
 
     public IReadOnlyList<IKeyAction> Keys => JobSheetKeys.All;
@@ -71,10 +78,10 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         top = Paging.Top(selected, height);
         area.PutFit(0, 0, area.Width, $" Unit    Kind      {string.Concat(PhaseNames.All.Select(p => p.Full()[0]))}  {filter}", Tone.Dim);
         for (var y = 0; y < height && top + y < rows.Count; y++)
-            DrawRow(area.Rows(y + 1, 1), rows[top + y], sight, top + y == selected);
+            DrawRow(area.Rows(y + 1, 1), rows[top + y], sight, top + y == selected, rows[top + y].Unit is { } u && Picked.Contains(u.Id));
     }
 
-    private static void DrawRow(Area line, JobSheetRow row, Sight sight, bool selected)
+    private static void DrawRow(Area line, JobSheetRow row, Sight sight, bool selected, bool picked)
     {
         if (row.Unit is not { } unit)
         {
@@ -83,6 +90,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         }
         var tone = selected ? Tone.Selected : Tone.Text;
         line.PutFit(0, 0, line.Width, "", tone);
+        line.Put(0, 0, picked ? sight.Glyphs.Arrow : " ", tone);
         line.PutFit(1, 0, 7, unit.Tag, tone);
         line.PutFit(9, 0, 9, unit.Kind?.Name ?? "-", tone);
         var findings = sight.Report.About(unit).Where(f => f.Open).ToList();

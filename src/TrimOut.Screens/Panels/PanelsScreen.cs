@@ -1,6 +1,7 @@
 using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
@@ -32,8 +33,14 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen
             area.PutWrapped(2, 3, 2, "A panel is mounted and connected to mains by a licensed electrician only.", Tone.Caution);
         }
         var body = area.Rows(sight.House.Panels.IsEmpty ? 6 : 0, area.Height);
+        var current = Current(sight);
+        if (area.Width >= 120 && (current?.Panel ?? sight.House.Panels.FirstOrDefault()) is { } seen)
+        {
+            PanelDrawing.Draw(body.Part(82, 1, body.Width - 83, body.Height - 2), seen, sight.Glyphs, current?.Output);
+            body = body.Part(0, 0, 80, body.Height);
+        }
         var top = Paging.Top(Selected, body.Height - 2);
-        body.PutFit(0, 0, body.Width, "  Out  Unit     Label            Volts read       Done so far", Tone.Dim);
+        body.PutFit(0, 0, body.Width, "  Out  Unit     Label            Volts read           Done so far", Tone.Dim);
         for (var y = 0; y < body.Height - 2 && top + y < rows.Count; y++)
             DrawRow(body.Rows(y + 1, 1), rows[top + y], sight, top + y == Selected);
         var carried = sight.House.Runs.FirstOrDefault(r => r.Id == Carried);
@@ -58,8 +65,8 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen
         }
         line.PutFit(7, 0, 8, run.Unit.Tag, tone);
         line.PutFit(16, 0, 16, run.Show(RunFacts.LabelAtPanel) is { Length: > 0 } label ? label : "no label", tone);
-        line.PutFit(33, 0, 16, Volts(run), tone);
-        line.PutFit(50, 0, line.Width - 50, DoneSoFar(run), tone);
+        line.PutFit(33, 0, 20, Volts(run), tone);
+        line.PutFit(54, 0, line.Width - 54, DoneSoFar(run), tone);
         if (sight.Report.About(run.Item).Any(f => f.Open))
             line.Put(0, 0, sight.Glyphs.Stop, selected ? tone : Tone.Stop);
     }

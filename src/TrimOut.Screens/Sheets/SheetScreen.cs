@@ -68,7 +68,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
         var side = area.Part(split + 1, 0, area.Width - split - 1, area.Height);
         var about = DrawAbout(side, sight);
         if (Of is OfUnit of && sight.House.FindUnit(of.UnitId) is { } unit)
-            UnitCard.Draw(side.Rows(about + 1, side.Height - about - 1), unit, sight);
+            UnitCard.Draw(side.Rows(about + 1, side.Height - about - 1), unit, sight, Pictures.For(Current?.Fact));
     }
 
     private void DrawRows(Area area, IReadOnlyList<SheetRow> rows, Sight sight, Typing? typing)

@@ -67,7 +67,7 @@ internal static class CommonKeys
         {
             Options = [.. actions.Select(a => new Option(a.Name, a.Name))],
             Echo = (text, _) => Match(actions, text) is { Count: > 0 } found
-                ? string.Join(" · ", found.Select(a => $"{a.Name} ({KeyNames.Shown(a.Strokes[0])})"))
+                ? string.Join("; ", found.Select(a => $"{a.Name} ({KeyNames.Shown(a.Strokes[0])})"))
                 : new Refusal("No action here has that in its name."),
         };
 

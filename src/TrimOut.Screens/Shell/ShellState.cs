@@ -96,6 +96,8 @@ internal sealed class ShellState
             return frame;
         }
         ShellFrame.Draw(this, frame, _confirm, _status, _statusIsBad);
+        if (Glyphs == Glyphs.Ascii)
+            frame.Replace("…", "~");
         return frame;
     }
 

@@ -33,7 +33,7 @@ internal static class HoldTimer
         return $"Hold {seconds} s until {cue ?? "the cue on the maker's sheet"}. t counts.";
     }
 
-    public static void Draw(Area area, Subject subject, Phase phase, TimeSpan held)
+    public static void Draw(Area area, Subject subject, Phase phase, TimeSpan held, Glyphs glyphs)
     {
         var hold = subject is Unit unit ? HoldOf(unit, phase) ?? TimeSpan.FromSeconds(10) : TimeSpan.FromSeconds(10);
         var left = (int)Math.Ceiling(Math.Max(0, (hold - held).TotalSeconds));
@@ -45,7 +45,7 @@ internal static class HoldTimer
                 for (var column = 0; column < 3; column++)
                 {
                     if (line[column] == '#')
-                        area.Put(x + 2 * column, y, "██", left == 0 ? Tone.Good : Tone.Strong);
+                        area.Put(x + 2 * column, y, glyphs.Solid + glyphs.Solid, left == 0 ? Tone.Good : Tone.Strong);
                 }
             }
             x += 8;

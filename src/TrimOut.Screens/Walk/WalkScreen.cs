@@ -87,7 +87,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         y++;
         if (HoldSince is { } since)
         {
-            HoldTimer.Draw(area.Rows(y, area.Height - y), subject, Phase, sight.Now - since);
+            HoldTimer.Draw(area.Rows(y, area.Height - y), subject, Phase, sight.Now - since, sight.Glyphs);
             return;
         }
         if (subject is not Unit of)

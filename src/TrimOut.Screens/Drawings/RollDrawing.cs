@@ -1,0 +1,54 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Geometry;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Screens.Frames;
+
+namespace TrimOut.Screens.Drawings;
+
+/// <summary>A cut through the head of a unit: the full roll to scale inside its head cover, room face on the left.</summary>
+internal static class RollDrawing
+{
+    private const int CellsHigh = 8;
+
+    /// <summary>Draws it; returns the lines that it took, none when the unit does not roll or a figure is missing.</summary>
+    public static int Draw(Area area, Unit unit, Glyphs glyphs)
+    {
+        if (unit.Kind is not { RaisedForm: RaisedForm.Roll } kind || (unit.Item.Get(UnitFacts.OrderHeight) ?? unit.Window.KnownHeight) is not { } drop
+            || kind[CoveringKindFacts.Tube] is not { } tube || kind[CoveringKindFacts.FabricThickness] is not { } fabric
+            || area.Height < CellsHigh + 3)
+            return 0;
+        var units = unit.House.DisplayUnits;
+        var roll = Roll.RoomToTurn(tube, fabric, drop + (kind[CoveringKindFacts.ExtraFabric] ?? Length.Zero));
+        var room = unit.HeadCover?.RoomInside;
+        var tallest = Length.Max(roll, room ?? roll);
+        var (left, cellsPerHeight) = (4, CellsHigh / (decimal)tallest.Nanometres);
+        if (room is { } inside)
+        {
+            var (w, h) = (Cells(inside, cellsPerHeight) * 2, Cells(inside, cellsPerHeight));
+            glyphs.Box(area.Part(left - 1, 0, w + 2, h + 2), Tone.Drawing, unit.HeadCover!.Name);
+        }
+        Disc(area, left, 1, roll, cellsPerHeight, glyphs.Fabric, Tone.Drawing);
+        var inset = (int)Math.Round((roll - tube).Nanometres / 2m * cellsPerHeight);
+        Disc(area, left + 2 * inset, 1 + inset, tube, cellsPerHeight, glyphs.Solid, Tone.Strong);
+        area.Put(0, 1, "room", Tone.Dim);
+        area.Put(0, 2, "face", Tone.Dim);
+        var words = room is null ? $"Roll {roll.ShowRounded(units)}; no head cover's room to hold it against."
+            : $"Roll with room to turn {roll.ShowRounded(units)}, room inside {room.Value.Show(units)}: {(roll <= room.Value ? "it turns" : "it does NOT turn")}.";
+        return area.PutWrapped(0, CellsHigh + 2, 2, words, room is not null && roll > room.Value ? Tone.Stop : Tone.Text);
+    }
+
+    private static void Disc(Area area, int x, int y, Length across, decimal cellsPerHeight, string sign, Tone tone)
+    {
+        var high = Math.Max(1, Cells(across, cellsPerHeight));
+        for (var row = 0; row < high; row++)
+        {
+            var from = (row + 0.5) / high * 2 - 1;
+            var half = (int)Math.Round(Math.Sqrt(Math.Max(0, 1 - from * from)) * high);
+            for (var column = high - half; column < high + half; column++)
+                area.Put(x + column, y + row, sign, tone);
+        }
+    }
+
+    private static int Cells(Length length, decimal perHeight) => (int)Math.Round(length.Nanometres * perHeight);
+}

@@ -1,0 +1,76 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Phases;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests.Stories;
+
+public class JobSheetTests
+{
+    private static TestJob Job() => new TestJob().Window("W01").Window("W02").Window("W03", "Study").Window("W04", "Study");
+
+    private static TerminalUser At(TestJob job) => new(new TestDesk(new FakeTimeProvider()), job.Scribe);
+
+    [Fact]
+    public void PickedUnitsAreMarkedTogetherAndUndoneTogether()
+    {
+        using var user = At(Job());
+        var step = StepList.Find("cable-found")!;
+        user.Press("right", "right", "right", "V").Sees("4 units picked").Press("space");
+        Assert.All(user.House.Units, u => Assert.NotNull(u.MarkOf(step)));
+        user.Press("u").Sees("Undo \"Next step marked for W01, W02, W03, W04\"").Press("u");
+        Assert.All(user.House.Units, u => Assert.Null(u.MarkOf(step)));
+    }
+
+    [Fact]
+    public void PickedUnitsWithoutEvidenceAreNamedAndStayPicked()
+    {
+        using var user = At(Job());
+        user.Press("v", "v", "space").Sees("Evidence is missing for W01, W02");
+        Assert.Equal("opening-seen", Progress.Next(user.House.Units[0])?.Id);
+    }
+
+    [Fact]
+    public void AFilterShowsWhatFitsAndTheSelectionStaysAmongIt()
+    {
+        using var user = At(Job());
+        user.Press("/").Type("study").Sees("W03").DoesNotSee("W01");
+        user.Press("enter").Sees("W03, Study");
+    }
+
+    [Fact]
+    public void ATagIsJumpedTo()
+    {
+        using var user = At(Job());
+        user.Press("g").Type("w04").Press("enter").Sees("W04, Study");
+        user.Press("esc", "g").Type("W99").Sees("No unit has the tag W99.");
+    }
+
+    [Fact]
+    public void EscNeverLeavesTheProgramAndQuittingAsks()
+    {
+        using var user = At(Job());
+        user.Press("esc", "esc", "esc").Sees("q leaves TrimOut");
+        Assert.False(user.Shell.Left);
+        user.Press("q", "x").Sees("Nothing was done.");
+        Assert.False(user.Shell.Left);
+        user.Press("q", "q");
+        Assert.True(user.Shell.Left);
+    }
+
+    [Fact]
+    public void AnActionIsFoundByItsName()
+    {
+        using var user = At(Job());
+        user.Press(":").Type("punch").Sees("Punch list");
+    }
+
+    [Fact]
+    public void AWindowThatWasRemovedComesBackWithAllItHad()
+    {
+        using var user = At(Job());
+        user.Press("enter", "X", "X").Press("1");
+        Assert.DoesNotContain(user.House.Units, u => u.Tag == "W01");
+        user.Press("b").Press("enter");
+        Assert.Contains(user.House.Units, u => u.Tag == "W01" && u.Kind is not null);
+    }
+}

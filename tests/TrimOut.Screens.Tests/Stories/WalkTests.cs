@@ -1,0 +1,67 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests.Stories;
+
+public class WalkTests
+{
+    [Fact]
+    public void OneStepForFortyUnitsTakesFortyKeys()
+    {
+        var job = new TestJob();
+        for (var n = 1; n <= 40; n++)
+            job.Do(AddItems.Window(job.House, $"W{n:00}", null));
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
+        user.Press("2", "]", "]");
+        for (var n = 1; n <= 40; n++)
+            user.Press("x");
+        var step = StepList.Find("cable-found")!;
+        Assert.All(user.House.Units, u => Assert.NotNull(u.MarkOf(step)));
+    }
+
+    [Fact]
+    public void EvidenceIsAskedForBeforeAStepIsMarkedAndJudgedOnTheSpot()
+    {
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe);
+        user.Press("2", "space").Type("SW").Type("floor").Type("inside").Type("40 ft").Sees("is too long");
+        user.Type("36").Type("60").Sees("Saved: W01: Opening recorded");
+        Assert.Equal("36\"", user.House.Windows[0].Show(WindowFacts.RoughWidth));
+    }
+
+    [Fact]
+    public void AStepThatIsNotNeededAsksWhy()
+    {
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe);
+        user.Press("2", "]", "]", "-").Type("").Sees("Say why it is not needed");
+        user.Type("battery unit").Sees("not needed: battery unit");
+    }
+
+    [Fact]
+    public void TheHoldTimerCountsTheKitsSeconds()
+    {
+        var clock = new FakeTimeProvider();
+        using var user = new TerminalUser(new TestDesk(clock), new TestJob().Window("W01").Scribe);
+        user.Press("2", "]", "]", "]", "]", "]", "]", "]", "]", "t").Sees("seconds: keep holding");
+        clock.Advance(TimeSpan.FromSeconds(10));
+        user.Shell.Tick();
+        Assert.Contains("Let go. Did the cue come?", user.Shell.Draw(80, 24).ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ARefusedSaveKeepsTheTextThatWasTyped()
+    {
+        var store = new MemoryStore();
+        var job = new TestJob(store: store).Window("W01");
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
+        store.FailWith = "The disk is full. Nothing was saved.";
+        user.Press("enter", "enter").Type("W77").Sees("The disk is full").Sees("W77");
+        Assert.NotNull(user.Shell.Typing);
+        store.FailWith = null;
+        user.Press("enter");
+        Assert.Equal("W77", user.House.Windows[0].Tag);
+    }
+}
