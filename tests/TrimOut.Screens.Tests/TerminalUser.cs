@@ -47,6 +47,22 @@ internal sealed class TerminalUser : IDisposable
         return this;
     }
 
+    /// <summary>Presses a key that comes as the escape sequence a terminal sends for it.</summary>
+    public TerminalUser PressThroughThePipeline(Key key)
+    {
+        _app.GetInputInjector().InjectKey(key, new InputInjectionOptions { Mode = InputInjectionMode.Pipeline });
+        _app.LayoutAndDraw();
+        return this;
+    }
+
+    /// <summary>Pastes text, as a terminal hands it over between its paste marks.</summary>
+    public TerminalUser Paste(string text)
+    {
+        _app.RaisePasteEvent(text);
+        _app.LayoutAndDraw();
+        return this;
+    }
+
     /// <summary>Types text into the field that is open, in place of what stands there, and takes it.</summary>
     public TerminalUser Type(string text) => Write(text).Press("enter");
 
