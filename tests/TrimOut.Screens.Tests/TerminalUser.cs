@@ -81,7 +81,7 @@ internal sealed class TerminalUser : IDisposable
 
     public TerminalUser Sees(string text)
     {
-        Assert.Contains(text, Screen, StringComparison.Ordinal);
+        Assert.True(Screen.Contains(text, StringComparison.Ordinal), $"\"{text}\" is not on the screen:\n{Screen}");
         return this;
     }
 

@@ -68,7 +68,6 @@ public class TerminalTests
     {
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Window("W02").Scribe);
         user.PressThroughThePipeline(Key.CursorDown).PressThroughThePipeline(Key.Enter).Sees("W02, Kitchen");
-        user.PressThroughThePipeline(Key.P.WithAlt).Sees("Alt+p does nothing here");
         user.PressThroughThePipeline(Key.F1).Sees("F1 does nothing here");
     }
 

@@ -1,0 +1,98 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+
+namespace TrimOut.Tests.Terminals;
+
+/// <summary>The real program in a real pseudo-terminal, which util-linux's <c>script</c> makes.</summary>
+internal sealed class PseudoTerminal : IDisposable
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
+    private readonly StringBuilder _seen = new();
+    private readonly Process _script;
+    private readonly string _folder;
+
+    public PseudoTerminal(string folder, int columns, int rows, string environment, params string[] arguments)
+    {
+        _folder = folder;
+        var program = Path.Combine(AppContext.BaseDirectory, "trimout");
+        var words = string.Join(' ', arguments.Select(a => $"'{a}'"));
+        var line = $"cd '{folder}'; stty rows {rows.ToString(CultureInfo.InvariantCulture)} cols {columns.ToString(CultureInfo.InvariantCulture)}; " +
+            $"tty > tty; stty -g > before; env {environment} XDG_DATA_HOME='{folder}/data' sh -c 'echo $$ > pid; exec \"{program}\" {words.Replace("'", "\"", StringComparison.Ordinal)}'; echo $? > code; stty -g > after";
+        var start = new ProcessStartInfo("script", ["-qfec", line, "/dev/null"]) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
+        _script = Process.Start(start)!;
+        _ = Task.Run(Read);
+    }
+
+    /// <summary>Everything that came out so far.</summary>
+    public string Seen
+    {
+        get
+        {
+            lock (_seen)
+                return _seen.ToString();
+        }
+    }
+
+    public string? Note(string name) => File.Exists(Path.Combine(_folder, name)) ? File.ReadAllText(Path.Combine(_folder, name)).Trim() : null;
+
+    /// <summary>Forgets what came out, so that only what comes now counts.</summary>
+    public PseudoTerminal Forget()
+    {
+        lock (_seen)
+            _seen.Clear();
+        return this;
+    }
+
+    public PseudoTerminal Send(string keys)
+    {
+        _script.StandardInput.Write(keys);
+        _script.StandardInput.Flush();
+        return this;
+    }
+
+    public PseudoTerminal WaitFor(string text)
+    {
+        var clock = Stopwatch.StartNew();
+        while (!Seen.Contains(text, StringComparison.Ordinal))
+        {
+            Assert.True(clock.Elapsed < Patience, $"\"{text}\" did not come. What came:\n{Seen}");
+            Thread.Sleep(20);
+        }
+        return this;
+    }
+
+    public void Resize(int columns, int rows) => Sh($"stty -F {Note("tty")} rows {rows.ToString(CultureInfo.InvariantCulture)} cols {columns.ToString(CultureInfo.InvariantCulture)}");
+
+    public void Signal(string name) => Sh($"kill -{name} {Note("pid")}");
+
+    public int WaitForExit()
+    {
+        Assert.True(_script.WaitForExit(Patience), $"It did not end. What came:\n{Seen}");
+        return int.Parse(Note("code")!, CultureInfo.InvariantCulture);
+    }
+
+    public void Dispose()
+    {
+        if (!_script.HasExited)
+            _script.Kill(entireProcessTree: true);
+        _script.Dispose();
+    }
+
+    private void Read()
+    {
+        var buffer = new char[4096];
+        for (var count = _script.StandardOutput.Read(buffer); count > 0; count = _script.StandardOutput.Read(buffer))
+        {
+            lock (_seen)
+                _seen.Append(buffer, 0, count);
+        }
+    }
+
+    private static void Sh(string line)
+    {
+        using var shell = Process.Start("sh", ["-c", line]);
+        shell.WaitForExit();
+    }
+}

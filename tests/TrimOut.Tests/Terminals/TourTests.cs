@@ -1,0 +1,91 @@
+using TrimOut.HouseFile;
+using TrimOut.Testing;
+
+namespace TrimOut.Tests.Terminals;
+
+/// <summary>Tours through the real program in a real pseudo-terminal. They need util-linux's <c>script</c>, which Debian always has.</summary>
+public sealed class TourTests : IDisposable
+{
+    private const string LeftTheScreen = "\u001b[?1049l";
+    private static readonly string Ridge = Path.Combine(Repository.Root, "sample-jobs", "ridge-house");
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("trimout-tour-").FullName;
+
+    [LinuxFact]
+    public void StartWalkResizeQuitAndTheTerminalIsAsItWas()
+    {
+        using var terminal = new PseudoTerminal(_folder, 140, 40, "LANG=C.UTF-8 TERM=xterm-256color", "open", Ridge);
+        terminal.WaitFor("Living room").WaitFor("Walk-through");
+        terminal.Send("2").WaitFor("Walk: ");
+        terminal.Forget().Resize(80, 24);
+        terminal.WaitFor("Walk: ");
+        terminal.Send("1").WaitFor("Job sheet");
+        terminal.Forget().Resize(140, 40);
+        terminal.WaitFor("Walk-through");
+        terminal.Forget().Send("\u001bp").WaitFor("Alt+p does nothing here");
+        terminal.Forget().Send("\u001bOP").WaitFor("F1 does nothing here");
+        terminal.Send("q").WaitFor("All is saved");
+        terminal.Send("q");
+        Assert.Equal(0, terminal.WaitForExit());
+        Assert.Contains(LeftTheScreen, terminal.Seen, StringComparison.Ordinal);
+        Assert.Equal(terminal.Note("before"), terminal.Note("after"));
+    }
+
+    [LinuxTheory]
+    [InlineData("TERM")]
+    [InlineData("HUP")]
+    public void ASignalEndsItWellAndTheHouseIsSaved(string signal)
+    {
+        using var terminal = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm", "open", Ridge);
+        terminal.WaitFor("Living room");
+        terminal.Send("0").WaitFor("Client").Send("\r").WaitFor("take it");
+        terminal.Send("Ridge house again\r").WaitFor("Saved: ");
+        terminal.Signal(signal);
+        terminal.WaitForExit();
+        Assert.Contains(LeftTheScreen, terminal.Seen, StringComparison.Ordinal);
+        Assert.Equal(terminal.Note("before"), terminal.Note("after"));
+        using var house = HouseOnDisk.Open(Path.Combine(_folder, "data", "trimout", "houses", "ridge-house.trimout"), TimeProvider.System).Value;
+        Assert.Equal("Ridge house again", new Core.History.Scribe(house, TimeProvider.System, "test").House.Name);
+    }
+
+    [LinuxTheory]
+    [InlineData("LANG=C.UTF-8 TERM=xterm-256color", "38;5;")]
+    [InlineData("LANG=C.UTF-8 TERM=linux", "Living room")]
+    [InlineData("LANG=C.UTF-8 TERM=screen", ";97;")]
+    [InlineData("LANG=C.UTF-8 TERM=tmux-256color", "38;5;")]
+    [InlineData("LANG=POSIX TERM=xterm", "|")]
+    [InlineData("LANG=C.UTF-8 TERM=xterm-256color NO_COLOR=1", "Living room")]
+    public void ItShowsOnTerminalsOfManySorts(string environment, string seen)
+    {
+        using var terminal = new PseudoTerminal(_folder, 80, 24, environment, "open", Ridge);
+        terminal.WaitFor("Living room").WaitFor(seen);
+        if (environment.Contains("NO_COLOR", StringComparison.Ordinal))
+            Assert.DoesNotContain("38;5;", terminal.Seen, StringComparison.Ordinal);
+        if (environment.Contains("POSIX", StringComparison.Ordinal) || environment.Contains("linux", StringComparison.Ordinal))
+            Assert.DoesNotContain("│", terminal.Seen, StringComparison.Ordinal);
+        terminal.Send("qq");
+        Assert.Equal(0, terminal.WaitForExit());
+    }
+
+    [LinuxFact]
+    public void ATerminalThatIsTooSmallIsRefusedWithItsSize()
+    {
+        using var terminal = new PseudoTerminal(_folder, 60, 20, "LANG=C.UTF-8 TERM=xterm", "open", Ridge);
+        terminal.WaitFor("this terminal has 60 x 20");
+        Assert.NotEqual(0, terminal.WaitForExit());
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+}
+
+/// <summary>A test that needs Linux's pseudo-terminals.</summary>
+public sealed class LinuxFactAttribute : FactAttribute
+{
+    public LinuxFactAttribute() => Skip = OperatingSystem.IsLinux() ? null! : "needs util-linux";
+}
+
+/// <summary>A test over several values that needs Linux's pseudo-terminals.</summary>
+public sealed class LinuxTheoryAttribute : TheoryAttribute
+{
+    public LinuxTheoryAttribute() => Skip = OperatingSystem.IsLinux() ? null! : "needs util-linux";
+}
