@@ -7,14 +7,18 @@ namespace TrimOut.Core.Checks;
 /// <summary>What all checks say of a house.</summary>
 public sealed class CheckReport
 {
+    private readonly ImmutableArray<CheckSheet> _sheets;
     private readonly Lazy<ILookup<string, Finding>> _byUnit;
 
-    private CheckReport(House house, ImmutableArray<Finding> findings, ImmutableArray<MissingFact> missing, int passed)
+    private CheckReport(House house, ImmutableArray<CheckSheet> sheets)
     {
+        var waivers = house.Waivers.ToLookup(w => (w.About, w.Check));
         House = house;
-        Findings = findings;
-        Missing = missing;
-        Passed = passed;
+        _sheets = sheets;
+        Findings = [.. sheets.SelectMany(s => s.Findings).OrderBy(f => f.Check.Severity).ThenBy(f => f.Check.Phase).Select(f =>
+            waivers[(f.Subject.Id, f.Check.Id)].LastOrDefault(w => w.Figures == f.Found.Message) is { } waiver ? f with { Waiver = waiver } : f)];
+        Missing = [.. sheets.SelectMany(s => s.Missing)];
+        Passed = sheets.Sum(s => s.Passed);
         _byUnit = new(() => Findings.ToLookup(f => OwnerOf(f.Subject)));
     }
 
@@ -37,28 +41,14 @@ public sealed class CheckReport
     public static CheckReport Of(House house) => Of(house, AllChecks.All);
 
     /// <summary>Holds only these checks against a house.</summary>
-    public static CheckReport Of(House house, IEnumerable<ICheck> checks)
-    {
-        var found = new List<Finding>();
-        var missing = ImmutableArray.CreateBuilder<MissingFact>();
-        var passed = 0;
-        foreach (var result in checks.SelectMany(c => c.Run(house)))
-        {
-            switch (result.Outcome)
-            {
-                case Outcome.Found fault:
-                    found.Add(new Finding(result.Check, result.Subject, fault, WaiverFor(house, result, fault)));
-                    break;
-                case Outcome.NotChecked unknown:
-                    missing.Add(new MissingFact(result.Check, result.Subject, unknown));
-                    break;
-                default:
-                    passed++;
-                    break;
-            }
-        }
-        return new CheckReport(house, [.. found.OrderBy(f => f.Check.Severity).ThenBy(f => f.Check.Phase)], missing.ToImmutable(), passed);
-    }
+    public static CheckReport Of(House house, IEnumerable<ICheck> checks) => new(house, [.. checks.Select(c => CheckSheet.Of(c, house))]);
+
+    /// <summary>Holds the same checks against another house. What comes one change after the house of this report is judged only where it changed; the result is the same as from the beginning.</summary>
+    public CheckReport After(House house) =>
+        ReferenceEquals(house.Items, House.Items) ? this
+        : house.Step is { } step && ReferenceEquals(step.Before, House.Items) && Touched.By(step, house) is { } touched
+            ? new CheckReport(house, [.. _sheets.Select(s => s.After(house, touched))])
+            : Of(house, _sheets.Select(s => s.Check));
 
     /// <summary>Findings about a unit: its own, its home run's and its window's.</summary>
     public IEnumerable<Finding> About(Unit unit) => _byUnit.Value[unit.Id].Concat(_byUnit.Value[unit.Window.Id]);
@@ -68,9 +58,6 @@ public sealed class CheckReport
 
     /// <summary>Open stops of one phase.</summary>
     public int StopsIn(Phase phase) => OpenStops.Count(f => f.Check.Phase == phase);
-
-    private static Waiver? WaiverFor(House house, CheckResult result, Outcome.Found fault) =>
-        house.Waivers.LastOrDefault(w => w.About == result.Subject.Id && w.Check == result.Check.Id && w.Figures == fault.Message);
 
     private string OwnerOf(Item item) =>
         item.Kind is ItemKind.Run or ItemKind.Leg && House.Find(item.Under) is { } above ? OwnerOf(above) : item.Id;

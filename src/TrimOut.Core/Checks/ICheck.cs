@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Checks;
@@ -18,29 +19,38 @@ public interface ICheck
 /// <param name="Outcome">What it found.</param>
 public sealed record CheckResult(CheckInfo Check, Item Subject, Outcome Outcome);
 
-/// <summary>A rule about one sort of subject.</summary>
-/// <typeparam name="T">The sort of subject.</typeparam>
-public abstract class Check<T> : ICheck
-    where T : Subject
+/// <summary>A rule that looks at one window with its units and runs, at one panel or at the house, and at the kit, and at nothing else.</summary>
+/// <remarks>Its results stay as they are while none of these changes; what compares or counts is a <see cref="WideCheck"/>.</remarks>
+public abstract class LocalCheck : ICheck
 {
     /// <inheritdoc/>
     public abstract CheckInfo Info { get; }
 
+    /// <summary>The subjects of a house that the rule is held against, in walking order.</summary>
+    internal abstract IEnumerable<Subject> SubjectsOf(House house);
+
+    /// <summary>What the rule says of one of them.</summary>
+    internal abstract ImmutableArray<CheckResult> RunOn(Subject subject);
+
+    /// <inheritdoc/>
+    public IEnumerable<CheckResult> Run(House house) => SubjectsOf(house).SelectMany(s => RunOn(s));
+}
+
+/// <summary>A rule about one sort of subject.</summary>
+/// <typeparam name="T">The sort of subject.</typeparam>
+public abstract class Check<T> : LocalCheck
+    where T : Subject
+{
     /// <summary>The subjects of a house that the rule is held against.</summary>
     protected abstract IEnumerable<T> Subjects(House house);
 
     /// <summary>Holds the rule against one subject.</summary>
     public abstract Outcome Judge(T subject);
 
-    /// <inheritdoc/>
-    public IEnumerable<CheckResult> Run(House house)
-    {
-        foreach (var subject in Subjects(house))
-        {
-            if (Judge(subject) is var outcome and not Outcome.DoesNotApply)
-                yield return new CheckResult(Info, subject.Item, outcome);
-        }
-    }
+    internal sealed override IEnumerable<Subject> SubjectsOf(House house) => Subjects(house);
+
+    internal sealed override ImmutableArray<CheckResult> RunOn(Subject subject) =>
+        Judge((T)subject) is var outcome and not Outcome.DoesNotApply ? [new CheckResult(Info, subject.Item, outcome)] : [];
 }
 
 /// <summary>A rule about each unit that is to be hung.</summary>

@@ -48,7 +48,7 @@ internal static class Fold
             else if (edit is Edit.Put put && items.TryGetValue(put.Item, out var item))
                 items = items.SetItem(put.Item, item with { Fields = item.Fields.SetItem(put.Field, Heads(item.Fields.GetValueOrDefault(put.Field), item.Kind, put, change)) });
         }
-        return new House(items);
+        return house.After(items, change.Edits);
     }
 
     /// <summary>The house as a draft would leave it: its values replace those that are there.</summary>

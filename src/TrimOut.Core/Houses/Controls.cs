@@ -9,10 +9,10 @@ public sealed class Hub(House house, Item item) : Subject(house, item)
     public HubType? Type => Target(HubFacts.Type) is { } type ? new HubType(House, type) : null;
 
     /// <summary>Units paired with it.</summary>
-    public IEnumerable<Unit> Units => House.Units.Where(u => u.Item.Get(UnitFacts.Hub)?.Id == Id);
+    public IEnumerable<Unit> Units => House.Views.UnitsByHub[Id];
 
     /// <summary>Remotes that count at it.</summary>
-    public IEnumerable<Remote> Remotes => House.Remotes.Where(r => r.Item.Get(RemoteFacts.Hub)?.Id == Id);
+    public IEnumerable<Remote> Remotes => House.Views.RemotesByHub[Id];
 }
 
 /// <summary>A remote.</summary>
@@ -22,10 +22,11 @@ public sealed class Remote(House house, Item item) : Subject(house, item)
     public RemoteType? Type => Target(RemoteFacts.Type) is { } type ? new RemoteType(House, type) : null;
 
     /// <summary>Where it is kept.</summary>
-    public Room? Room => Target(RemoteFacts.Room) is { } room ? House.Rooms.FirstOrDefault(r => r.Id == room.Id) : null;
+    public Room? Room => Target(RemoteFacts.Room) is { } room ? House.FindRoom(room.Id) : null;
 
     /// <summary>Units that it moves, in walking order.</summary>
-    public IEnumerable<Unit> Units => House.Units.Where(u => Item.Get(RemoteFacts.Moves, u.Id) == YesNo.Yes);
+    public IEnumerable<Unit> Units => Item.All(RemoteFacts.Moves)
+        .Where(m => m.Value == YesNo.Yes).Select(m => House.FindUnit(m.Key)).OfType<Unit>().OrderBy(u => House.Views.PlaceOf(u));
 
     /// <summary>Its presets.</summary>
     public IEnumerable<Preset> Presets => House.Under(Id, ItemKind.Preset).Select(i => new Preset(House, i));

@@ -8,20 +8,16 @@ namespace TrimOut.Core.Houses;
 /// <summary>The unbroken cable from one unit to one panel output.</summary>
 public sealed class HomeRun : Subject
 {
-    internal HomeRun(House house, Item item, Unit unit) : base(house, item)
-    {
-        Unit = unit;
-        Legs = [.. house.Under(item.Id, ItemKind.Leg).Select(i => new Leg(house, i))];
-    }
+    internal HomeRun(House house, Item item, Unit unit) : base(house, item) => Unit = unit;
 
     /// <summary>The unit at its window end.</summary>
     public Unit Unit { get; }
 
     /// <summary>Its legs, from the panel to the window.</summary>
-    public ImmutableArray<Leg> Legs { get; }
+    public ImmutableArray<Leg> Legs => field.IsDefault ? field = [.. House.Under(Id, ItemKind.Leg).Select(i => new Leg(House, i))] : field;
 
     /// <summary>Its cable; null while none is chosen.</summary>
-    public CableType? Cable => Target(RunFacts.Cable) is { } cable ? new CableType(House, cable) : null;
+    public CableType? Cable => field ??= Target(RunFacts.Cable) is { } cable ? new CableType(House, cable) : null;
 
     /// <summary>The panel it lands on; null until it is landed.</summary>
     public Panel? Panel => Target(RunFacts.Panel) is { } panel ? House.FindPanel(panel.Id) : null;
@@ -58,12 +54,10 @@ public sealed class HomeRun : Subject
     public Voltage? Supply => Panel is { } panel ? panel.Type?.Supply : House.UsualSupply;
 
     /// <summary>Resistance of one of its conductors at the warmest that the cable gets, in ohms per metre; null while cable or temperature is not known.</summary>
-    public decimal? OhmsPerMetre =>
-        Cable is { Conductor: { } size, Stranding: { } made } && House.Job.Get(HouseFacts.ConductorTemperature) is { } at &&
-        Conductors.OhmsPerMetre(size, made, at) is { Ok: true } ohms ? ohms.Value : null;
+    public decimal? OhmsPerMetre => Item.Get(RunFacts.Cable) is { } cable ? House.Views.OhmsOf(cable.Id) : null;
 
     /// <summary>What limits its length; null while a part is not known.</summary>
-    public RunLimits? Limits =>
+    public RunLimits? Limits => field ??=
         Supply is { } supply && OhmsPerMetre is { } ohms && Unit.Kind is { LeastVolts: { } least, RunningCurrent: { } running, StartingCurrent: { } starting }
             ? new RunLimits(supply, least, running, starting, ohms, Cable?.LongestRun)
             : null;

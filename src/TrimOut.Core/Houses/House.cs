@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Houses;
@@ -13,17 +14,18 @@ public sealed class House
     private static readonly Item Root = new(RootId, ItemKind.House, "", 0, ImmutableDictionary<string, ImmutableArray<Head>>.Empty);
 
     private readonly ImmutableDictionary<string, Item> _items;
-    private readonly Lazy<ILookup<(string Under, ItemKind Kind), Item>> _children;
-    private readonly Lazy<ILookup<ItemKind, Item>> _byKind;
-    private readonly Lazy<Views> _views;
+    private readonly Lazy<HouseShape> _shape;
+    private readonly Lazy<HouseViews> _views;
 
     /// <summary>A house made of these items.</summary>
-    public House(ImmutableDictionary<string, Item> items)
+    public House(ImmutableDictionary<string, Item> items) : this(items, new(() => HouseShape.Of(items)), null) { }
+
+    private House(ImmutableDictionary<string, Item> items, Lazy<HouseShape> shape, HouseStep? step)
     {
         _items = items;
-        _byKind = new(() => Present().OrderBy(i => i.Place).ToLookup(i => i.Kind));
-        _children = new(() => Present().OrderBy(i => i.Place).ToLookup(i => (i.Under, i.Kind)));
-        _views = new(() => new Views(this));
+        _shape = shape;
+        _views = new(() => new HouseViews(this, _shape.Value));
+        Step = step;
     }
 
     /// <summary>A house with nothing in it.</summary>
@@ -31,6 +33,9 @@ public sealed class House
 
     /// <summary>All items, removed ones too.</summary>
     public ImmutableDictionary<string, Item> Items => _items;
+
+    /// <summary>How it came from the house before it; null when it was folded from its whole history.</summary>
+    internal HouseStep? Step { get; }
 
     /// <summary>The item that is the job itself.</summary>
     public Item Job => _items[RootId];
@@ -78,10 +83,16 @@ public sealed class House
     public Item? Find(string id) => _items.GetValueOrDefault(id);
 
     /// <summary>Items of one kind that are in the house, as they were added.</summary>
-    public IEnumerable<Item> ItemsOf(ItemKind kind) => _byKind.Value[kind];
+    public IEnumerable<Item> ItemsOf(ItemKind kind) => _shape.Value.OfKind(kind).Select(id => _items[id]);
 
     /// <summary>Items of one kind that belong to another item.</summary>
-    public IEnumerable<Item> Under(string id, ItemKind kind) => _children.Value[(id, kind)];
+    public IEnumerable<Item> Under(string id, ItemKind kind) => _shape.Value.Under(id, kind).Select(i => _items[i]);
+
+    /// <summary>This house with other values or more items.</summary>
+    /// <param name="items">All items.</param>
+    /// <param name="edits">What made them out of the items of this house.</param>
+    internal House After(ImmutableDictionary<string, Item> items, ImmutableArray<Edit> edits) =>
+        new(items, edits.Any(e => HouseShape.IsChangedBy(e, items)) ? new(() => HouseShape.Of(items)) : _shape, new HouseStep(_items, edits));
 
     /// <summary>What an item is called on screens and papers.</summary>
     public string NameOf(Item item) => item.Kind switch
@@ -103,61 +114,17 @@ public sealed class House
     public Window? FindWindow(string id) => _views.Value.WindowsById.GetValueOrDefault(id);
 
     /// <summary>A window by its tag, whatever its case; null when there is none.</summary>
-    public Window? FindTag(string tag) => Windows.FirstOrDefault(w => string.Equals(w.Tag, tag, StringComparison.OrdinalIgnoreCase));
+    public Window? FindTag(string tag) => _views.Value.WindowsByTag[tag].FirstOrDefault();
 
     /// <summary>A panel by its id; null when it is not in the house.</summary>
-    public Panel? FindPanel(string id) => Panels.FirstOrDefault(p => p.Id == id);
+    public Panel? FindPanel(string id) => _views.Value.PanelsById.GetValueOrDefault(id);
 
-    private IEnumerable<Item> Present() => _items.Values.Where(IsPresent);
+    /// <summary>A room by its id; null when it is not in the house.</summary>
+    public Room? FindRoom(string id) => _views.Value.RoomsById.GetValueOrDefault(id);
 
-    private bool IsPresent(Item item)
-    {
-        for (var at = item; ;)
-        {
-            if (at.Removed)
-                return false;
-            if (at.Under.Length == 0)
-                return true;
-            if (!_items.TryGetValue(at.Under, out var above))
-                return false;
-            at = above;
-        }
-    }
+    /// <summary>What is looked up by another item, made when it is first asked for.</summary>
+    internal HouseViews Views => _views.Value;
 
-    private sealed class Views
-    {
-        public Views(House house)
-        {
-            Rooms = [.. house.ItemsOf(ItemKind.Room).Select(i => new Room(house, i)).OrderBy(r => r.WalkingOrder ?? int.MaxValue)];
-            var place = Rooms.Select((r, at) => (r.Id, at)).ToDictionary(p => p.Id, p => p.at);
-            Windows = [.. house.ItemsOf(ItemKind.Window).Select(i => new Window(house, i)).OrderBy(w => w.RoomId is { } id && place.TryGetValue(id, out var at) ? at : int.MaxValue)];
-            WindowsById = Windows.ToDictionary(w => w.Id);
-            Units = [.. Windows.Where(w => !w.LeftOut).SelectMany(w => w.Units)];
-            UnitsById = Units.ToDictionary(u => u.Id);
-            Runs = [.. Units.Select(u => u.Run).OfType<HomeRun>()];
-            Panels = [.. house.ItemsOf(ItemKind.Panel).Select(i => new Panel(house, i))];
-            Hubs = [.. house.ItemsOf(ItemKind.Hub).Select(i => new Hub(house, i))];
-            Remotes = [.. house.ItemsOf(ItemKind.Remote).Select(i => new Remote(house, i))];
-            Boxes = [.. house.ItemsOf(ItemKind.Box).Select(i => new CableBox(house, i))];
-            PunchItems = [.. house.ItemsOf(ItemKind.Punch).Select(i => new PunchItem(house, i))];
-            Waivers = [.. house.ItemsOf(ItemKind.Waiver).Select(i => new Waiver(house, i))];
-            var types = Panels.IsEmpty ? house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i)) : Panels.Select(p => p.Type);
-            var supplies = types.Select(t => t?.Supply).Distinct().Take(2).ToList();
-            UsualSupply = supplies.Count == 1 ? supplies[0] : null;
-        }
-
-        public ImmutableArray<Room> Rooms { get; }
-        public ImmutableArray<Window> Windows { get; }
-        public Dictionary<string, Window> WindowsById { get; }
-        public ImmutableArray<Unit> Units { get; }
-        public Dictionary<string, Unit> UnitsById { get; }
-        public ImmutableArray<HomeRun> Runs { get; }
-        public ImmutableArray<Panel> Panels { get; }
-        public ImmutableArray<Hub> Hubs { get; }
-        public ImmutableArray<Remote> Remotes { get; }
-        public ImmutableArray<CableBox> Boxes { get; }
-        public ImmutableArray<PunchItem> PunchItems { get; }
-        public ImmutableArray<Waiver> Waivers { get; }
-        public Voltage? UsualSupply { get; }
-    }
+    /// <summary>The order in which rooms are walked.</summary>
+    internal HouseShape Shape => _shape.Value;
 }

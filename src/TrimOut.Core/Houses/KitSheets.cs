@@ -53,8 +53,15 @@ public sealed class CableType(House house, Item item) : KitSheet(house, item)
     /// <summary>Cable in a full box.</summary>
     public Length? BoxLength => Item.Get(CableTypeFacts.BoxLength);
 
-    /// <summary>How much of it there is for this house.</summary>
-    public Length? OnHand => Item.Get(CableTypeFacts.OnHand);
+    /// <summary>How much of it there is for this house: what is left in its boxes, or while none is listed what was said of all together.</summary>
+    public Length? OnHand
+    {
+        get
+        {
+            var boxes = House.Boxes.Where(b => b.Item.Get(BoxFacts.Cable)?.Id == Id && b.Left is not null).ToList();
+            return boxes.Count == 0 ? Item.Get(CableTypeFacts.OnHand) : boxes.Aggregate(Length.Zero, (sum, b) => sum + b.Left!.Value);
+        }
+    }
 }
 
 /// <summary>The sheet of a panel.</summary>

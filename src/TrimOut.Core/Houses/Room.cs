@@ -12,5 +12,5 @@ public sealed class Room(House house, Item item) : Subject(house, item)
     public int? WalkingOrder => Item.Get(RoomFacts.WalkingOrder);
 
     /// <summary>Its windows.</summary>
-    public IEnumerable<Window> Windows => House.Windows.Where(w => w.RoomId == Id);
+    public IEnumerable<Window> Windows => House.Views.WindowsByRoom[Id];
 }

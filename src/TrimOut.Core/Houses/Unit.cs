@@ -26,10 +26,10 @@ public sealed class Unit : Subject
     public string Tag => Window.Units.Length < 2 ? Window.Tag : Window.Tag + (char)('A' + Window.Units.IndexOf(this));
 
     /// <summary>What the maker's sheet says about its kind; null while no kind is chosen.</summary>
-    public CoveringKind? Kind => Target(UnitFacts.Kind) is { } kind ? new CoveringKind(House, kind) : null;
+    public CoveringKind? Kind => field ??= Target(UnitFacts.Kind) is { } kind ? new CoveringKind(House, kind) : null;
 
     /// <summary>Its head cover; null while none is chosen.</summary>
-    public HeadCover? HeadCover => Target(UnitFacts.HeadCover) is { } cover ? new HeadCover(House, cover) : null;
+    public HeadCover? HeadCover => field ??= Target(UnitFacts.HeadCover) is { } cover ? new HeadCover(House, cover) : null;
 
     /// <summary>Its hub; null until it is paired.</summary>
     public Hub? Hub => Target(UnitFacts.Hub) is { } hub ? new Hub(House, hub) : null;
@@ -83,5 +83,5 @@ public sealed class Unit : Subject
     public bool NeedsCentreSupport => (Item.Get(UnitFacts.OrderWidth) ?? PartWidth) is { } width && Kind?[CoveringKindFacts.CentreFrom] is { } from && width >= from;
 
     /// <summary>Remotes that move it.</summary>
-    public IEnumerable<Remote> Remotes => House.Remotes.Where(r => r.Item.Get(RemoteFacts.Moves, Id) == YesNo.Yes);
+    public IEnumerable<Remote> Remotes => House.Views.RemotesByUnit[Id];
 }

@@ -7,8 +7,11 @@ namespace TrimOut.Core.Houses;
 /// <summary>One opening. Lengths are null until they are measured.</summary>
 public sealed class Window : Subject
 {
-    internal Window(House house, Item item) : base(house, item) =>
-        Units = [.. house.Under(item.Id, ItemKind.Unit).Select(i => new Unit(house, i, this)).OrderBy(u => u.Position ?? int.MaxValue)];
+    internal Window(House house, Item item) : base(house, item)
+    {
+        ImmutableArray<Unit> units = [.. house.Under(item.Id, ItemKind.Unit).Select(i => new Unit(house, i, this))];
+        Units = units.Length < 2 ? units : [.. units.OrderBy(u => u.Position ?? int.MaxValue)];
+    }
 
     /// <summary>The units that hang in it, from the left.</summary>
     public ImmutableArray<Unit> Units { get; }
@@ -20,7 +23,7 @@ public sealed class Window : Subject
     public string? RoomId => Item.Get(WindowFacts.Room)?.Id;
 
     /// <summary>Its room; null when none was said or it was removed.</summary>
-    public Room? Room => RoomId is { } id ? House.Rooms.FirstOrDefault(r => r.Id == id) : null;
+    public Room? Room => RoomId is { } id ? House.FindRoom(id) : null;
 
     /// <summary>Whether it was left out on purpose.</summary>
     public bool LeftOut => Item.Get(WindowFacts.Covered) == YesNo.No;

@@ -51,6 +51,17 @@ public readonly record struct Progress(int Done, int Total)
         _ => subject.Item,
     };
 
+    /// <summary>Whether a step lacks no evidence.</summary>
+    public static bool IsComplete(Subject subject, Step step)
+    {
+        foreach (var fact in step.Evidence)
+        {
+            if (Holder(subject, fact)?.Latest(fact.Name)?.Stored is null)
+                return false;
+        }
+        return step.AlsoMissing(subject) is null;
+    }
+
     /// <summary>The facts of evidence that a step still lacks, by label; empty when it has all.</summary>
     public static IReadOnlyList<string> Missing(Subject subject, Step step)
     {

@@ -23,7 +23,7 @@ public sealed class CableShortOnHand : WideCheck
     [
         RunFacts.Cable, RunFacts.TailAtWindow, RunFacts.TailFound, RunFacts.TailAtPanel, LegFacts.Length, UnitFacts.PartWidth,
         WindowFacts.RoughWidth, WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom,
-        CableTypeFacts.OnHand, CableTypeFacts.Name, HouseFacts.CableAllowance, HouseFacts.PanelTail, HouseFacts.Units, WindowFacts.Tag,
+        CableTypeFacts.OnHand, BoxFacts.Cable, BoxFacts.Left, CableTypeFacts.Name, HouseFacts.CableAllowance, HouseFacts.PanelTail, HouseFacts.Units, WindowFacts.Tag,
     ];
 
     /// <inheritdoc/>

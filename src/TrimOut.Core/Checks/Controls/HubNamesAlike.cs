@@ -23,15 +23,33 @@ public sealed class HubNamesAlike : WideCheck
     public override IEnumerable<CheckResult> Run(House house)
     {
         var named = house.Units.Select(u => (Unit: u, Name: u.Item.Get(UnitFacts.HubName))).Where(n => n.Name is not null).ToList();
-        var bySketch = named.SelectMany(n => Sketches(Plain(n.Name!)).Select(s => (Sketch: s, n.Unit, Name: n.Name!))).ToLookup(n => n.Sketch);
+        var names = named.Select((n, at) => new Plain(at, n.Name!)).DistinctBy(n => n.Name, StringComparer.OrdinalIgnoreCase).ToList();
+        var bySketch = new Dictionary<ulong, Entry>(names.Count * 16);
+        foreach (var name in names)
+        {
+            foreach (var sketch in name.Sketches)
+                bySketch[sketch] = new Entry(name, bySketch.GetValueOrDefault(sketch));
+        }
+        var alike = names.ToDictionary(n => n.Name, n => First(n, bySketch), StringComparer.OrdinalIgnoreCase);
         foreach (var (unit, name) in named)
         {
-            var plain = Plain(name!);
-            var alike = Sketches(plain).SelectMany(s => bySketch[s])
-                .FirstOrDefault(o => o.Unit.Id != unit.Id && !string.Equals(o.Name, name, StringComparison.OrdinalIgnoreCase) && Alike(plain, Plain(o.Name)));
-            yield return Result(unit, alike.Unit is null ? new Outcome.Fine() : new Outcome.Found(
-                $"It is called \"{name}\" at the hub, and {alike.Unit.Tag} \"{alike.Name}\".", "Give one of the two a name that nobody mistakes.", FieldRef.To(unit.Item, UnitFacts.HubName)));
+            yield return Result(unit, alike[name!] is not { } other ? new Outcome.Fine() : new Outcome.Found(
+                $"It is called \"{name}\" at the hub, and {named[other.At].Unit.Tag} \"{other.Name}\".", "Give one of the two a name that nobody mistakes.", FieldRef.To(unit.Item, UnitFacts.HubName)));
         }
+    }
+
+    private static Plain? First(Plain name, Dictionary<ulong, Entry> bySketch)
+    {
+        Plain? first = null;
+        foreach (var sketch in name.Sketches)
+        {
+            for (var entry = bySketch[sketch]; entry is not null; entry = entry.Next)
+            {
+                if (entry.Name != name && (first is null || entry.Name.At < first.At) && Alike(name.Text, entry.Name.Text))
+                    first = entry.Name;
+            }
+        }
+        return first;
     }
 
     /// <summary>Whether two plain names are the same or one letter apart; a digit more, less or other tells them apart.</summary>
@@ -49,9 +67,50 @@ public sealed class HubNamesAlike : WideCheck
         return leftA.Length <= 1 && leftB.Length <= 1 && !(leftA + leftB).Any(char.IsAsciiDigit);
     }
 
-    private static string Plain(string name) => string.Concat(name.Where(char.IsLetterOrDigit)).ToLowerInvariant();
+    /// <summary>The names that share a sketch.</summary>
+    private sealed record Entry(Plain Name, Entry? Next);
 
-    /// <summary>The name and the name with each letter left out: names one letter apart share one of them.</summary>
-    private static IEnumerable<string> Sketches(string plain) =>
-        Enumerable.Range(0, plain.Length).Select(at => plain.Remove(at, 1)).Prepend(plain).Distinct();
+    /// <summary>A name without spaces and marks, in small letters.</summary>
+    private sealed class Plain
+    {
+        public Plain(int at, string name)
+        {
+            (At, Name, Text) = (at, name, string.Concat(name.Where(char.IsLetterOrDigit)).ToLowerInvariant());
+            Sketches = SketchesOf(Text);
+        }
+
+        public int At { get; }
+
+        public string Name { get; }
+
+        public string Text { get; }
+
+        /// <summary>Hashes of the text and of the text with each letter left out: names one letter apart share one of them.</summary>
+        public ulong[] Sketches { get; }
+
+        private static ulong[] SketchesOf(string text)
+        {
+            const ulong Base = 1_000_003;
+            var sketches = new ulong[text.Length + 1];
+            unchecked
+            {
+                // What stands behind each letter, hashed from the end; then the head grows as the left-out letter moves on.
+                ulong tail = 0, power = 1, head = 0;
+                var (tails, powers) = (new ulong[text.Length + 1], new ulong[text.Length + 1]);
+                for (var at = text.Length; at >= 0; at--)
+                {
+                    (tails[at], powers[at]) = (tail, power);
+                    if (at > 0)
+                        (tail, power) = (tail + (text[at - 1] + 1UL) * power, power * Base);
+                }
+                for (var at = 0; at < text.Length; at++)
+                {
+                    sketches[at] = head * powers[at + 1] + tails[at + 1];
+                    head = head * Base + text[at] + 1;
+                }
+                sketches[^1] = head;
+            }
+            return sketches;
+        }
+    }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -9,7 +10,7 @@ namespace TrimOut.Core.Checks.Evidence;
 /// <para>Why: a mark says that somebody was there; only the figure says that it was done.</para>
 /// <para>To clear: write the evidence, take the mark away, or mark it not needed with the reason.</para>
 /// </remarks>
-public sealed class StepWithoutEvidence : WideCheck
+public sealed class StepWithoutEvidence : LocalCheck
 {
     private readonly Dictionary<Phase, CheckInfo> _byPhase;
 
@@ -20,23 +21,32 @@ public sealed class StepWithoutEvidence : WideCheck
     public override CheckInfo Info { get; } = new("step-without-evidence", "Step is marked done and its evidence is missing", Severity.Stop, Phase.WalkThrough,
         "marks of the steps and their evidence", new Source(Source.CommonPractice, "marked done = all of its evidence is there; reported in the phase of the step"));
 
-    /// <inheritdoc/>
-    public override System.Collections.Immutable.ImmutableArray<Fact> Watches { get; } = [];
+    internal override IEnumerable<Subject> SubjectsOf(House house) => Progress.Walkers(house);
 
-    /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house) => Progress.Walkers(house).SelectMany(Run);
-
-    private IEnumerable<CheckResult> Run(Subject subject) =>
-        from phase in PhaseNames.All
-        let done = StepList.Of(phase, subject).Where(s => subject.MarkOf(s) is { NotNeededBecause: null }).ToList()
-        where done.Count > 0
-        select new CheckResult(_byPhase[phase], subject.Item, Judge(subject, done));
+    internal override ImmutableArray<CheckResult> RunOn(Subject subject)
+    {
+        ImmutableArray<CheckResult>.Builder? results = null;
+        for (var at = 0; at < StepList.All.Length;)
+        {
+            var phase = StepList.All[at].Phase;
+            List<Step>? done = null;
+            for (; at < StepList.All.Length && StepList.All[at].Phase == phase; at++)
+            {
+                var step = StepList.All[at];
+                if (step.Subject == subject.Item.Kind && subject.MarkOf(step) is { NotNeededBecause: null } && (subject is not Unit unit || step.Applies(unit)))
+                    (done ??= []).Add(step);
+            }
+            if (done is not null)
+                (results ??= ImmutableArray.CreateBuilder<CheckResult>()).Add(new CheckResult(_byPhase[phase], subject.Item, Judge(subject, done)));
+        }
+        return results?.ToImmutable() ?? [];
+    }
 
     private static Outcome Judge(Subject subject, IReadOnlyList<Step> done)
     {
-        var lacking = done.Select(s => (Step: s, Missing: Progress.Missing(subject, s))).Where(s => s.Missing.Count > 0).ToList();
-        if (lacking.Count == 0)
+        if (done.All(s => Progress.IsComplete(subject, s)))
             return new Outcome.Fine();
+        var lacking = done.Select(s => (Step: s, Missing: Progress.Missing(subject, s))).Where(s => s.Missing.Count > 0).ToList();
         var first = lacking[0].Step.Evidence.FirstOrDefault(f => Progress.Holder(subject, f)?.Latest(f.Name)?.Stored is null);
         var field = first is not null && Progress.Holder(subject, first) is { } holder ? FieldRef.To(holder, first) : FieldRef.To(subject.Item, UnitFacts.Step, lacking[0].Step.Id);
         return new Outcome.Found(string.Join(" ", lacking.Select(l => $"\"{l.Step.Label}\" is marked done; missing: {string.Join(", ", l.Missing.Select(m => m.ToLowerInvariant()))}.")),

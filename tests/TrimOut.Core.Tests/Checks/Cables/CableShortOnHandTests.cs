@@ -1,6 +1,7 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Cables;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Cables;
@@ -18,6 +19,14 @@ public class CableShortOnHandTests
     {
         var found = Assert.IsType<Outcome.Found>(OnHand("74'-11 63/64\"").Of(Check, "16/2"));
         Assert.Equal("Needed are 75 ft of 16/2 for 1 run; 74'-11 63/64\" are on hand.", found.Message);
+    }
+
+    [Fact]
+    public void WhatIsLeftInTheBoxesCounts()
+    {
+        var job = OnHand("10").Add(ItemKind.Box, "A").SayOf("A", BoxFacts.Cable, "16/2").SayOf("A", BoxFacts.Left, "50").Add(ItemKind.Box, "B").SayOf("B", BoxFacts.Cable, "16/2").SayOf("B", BoxFacts.Left, "25");
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "16/2"));
+        Assert.IsType<Outcome.Found>(job.SayOf("B", BoxFacts.Left, "24").Of(Check, "16/2"));
     }
 
     [Fact]

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Checks;
+
+/// <summary>What one check said of one house, kept so that only what changed is judged again.</summary>
+internal abstract class CheckSheet
+{
+    /// <summary>The check.</summary>
+    public required ICheck Check { get; init; }
+
+    /// <summary>Broken rules, without what was waived.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>What could not be checked.</summary>
+    public required ImmutableArray<MissingFact> Missing { get; init; }
+
+    /// <summary>How often the rule holds.</summary>
+    public required int Passed { get; init; }
+
+    /// <summary>What a check says of a house.</summary>
+    public static CheckSheet Of(ICheck check, House house) => check is LocalCheck local ? LocalSheet.From(local, house) : WideSheet.From(check, house);
+
+    /// <summary>What it says after a step, when it said this before it.</summary>
+    public abstract CheckSheet After(House house, Touched touched);
+
+    private protected static (ImmutableArray<Finding> Findings, ImmutableArray<MissingFact> Missing, int Passed) Sort(IEnumerable<CheckResult> results)
+    {
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        var missing = ImmutableArray.CreateBuilder<MissingFact>();
+        var passed = 0;
+        foreach (var result in results)
+        {
+            switch (result.Outcome)
+            {
+                case Outcome.Found fault:
+                    findings.Add(new Finding(result.Check, result.Subject, fault, null));
+                    break;
+                case Outcome.NotChecked unknown:
+                    missing.Add(new MissingFact(result.Check, result.Subject, unknown));
+                    break;
+                default:
+                    passed++;
+                    break;
+            }
+        }
+        return (findings.ToImmutable(), missing.ToImmutable(), passed);
+    }
+
+    private sealed class LocalSheet(LocalCheck check, ImmutableArray<CheckResult>[] results, Lazy<Dictionary<string, int>> places) : CheckSheet
+    {
+        public static LocalSheet From(LocalCheck check, House house)
+        {
+            var results = check.SubjectsOf(house).Select(check.RunOn).ToArray();
+            return From(check, results, new(() => check.SubjectsOf(house).Select((s, at) => (s.Id, at)).ToDictionary(p => p.Id, p => p.at)));
+        }
+
+        public override CheckSheet After(House house, Touched touched)
+        {
+            ImmutableArray<CheckResult>[]? changed = null;
+            foreach (var subject in touched.Subjects)
+            {
+                if (places.Value.TryGetValue(subject.Id, out var at))
+                    (changed ??= [.. results])[at] = check.RunOn(subject);
+            }
+            return changed is null ? this : From(check, changed, places);
+        }
+
+        private static LocalSheet From(LocalCheck check, ImmutableArray<CheckResult>[] results, Lazy<Dictionary<string, int>> places)
+        {
+            var (findings, missing, passed) = Sort(results.SelectMany(r => r));
+            return new LocalSheet(check, results, places) { Check = check, Findings = findings, Missing = missing, Passed = passed };
+        }
+    }
+
+    private sealed class WideSheet(ICheck check) : CheckSheet
+    {
+        public static WideSheet From(ICheck check, House house)
+        {
+            var (findings, missing, passed) = Sort(check.Run(house));
+            return new WideSheet(check) { Check = check, Findings = findings, Missing = missing, Passed = passed };
+        }
+
+        public override CheckSheet After(House house, Touched touched) =>
+            check is not WideCheck wide || wide.Watches.Any(touched.Facts.Contains) ? From(check, house)
+            : Findings.Any(f => touched.Items.Contains(f.Subject.Id)) || Missing.Any(m => touched.Items.Contains(m.Subject.Id)) ? new WideSheet(check)
+            {
+                Check = check,
+                Findings = [.. Findings.Select(f => touched.Items.Contains(f.Subject.Id) ? f with { Subject = house.Find(f.Subject.Id)! } : f)],
+                Missing = [.. Missing.Select(m => touched.Items.Contains(m.Subject.Id) ? m with { Subject = house.Find(m.Subject.Id)! } : m)],
+                Passed = Passed,
+            }
+            : this;
+    }
+}
