@@ -107,7 +107,7 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
                 throw Faults.NotThere(names.Main);
             if (here.Files.ReadOnlyBecause(names.Main) is { } because)
                 return Read(here, names, because);
-            Sound.CheckFile(names, here.Files.Read(names.Main));
+            Sound.Recognise(names, here.Files.Read(names.Main));
             try
             {
                 held = HouseLock.Take(here, names);

@@ -3,7 +3,16 @@ using BenchmarkDotNet.Engines;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using TrimOut.Benchmarks.HouseFiles;
 using TrimOut.Benchmarks.Plans;
+
+// Saves and openings are about a disk: they take turns with what they are held against, in the folder that is named.
+if (args is ["saves" or "opening", ..])
+{
+    var folder = args.Length > 1 ? Directory.CreateDirectory(args[1]).FullName : Directory.CreateTempSubdirectory("trimout-").FullName;
+    (args[0] == "saves" ? (Action<string>)Saves.Measure : Opening.Measure)(folder);
+    return;
+}
 
 // "plans" runs what lies in the namespace Plans, and so on; more words go to BenchmarkDotNet as they are.
 var topic = args.Length > 0 && !args[0].StartsWith('-') ? args[0] : null;

@@ -39,6 +39,16 @@ internal sealed record Sound(Trailer Trailer, IReadOnlyList<Entry> Entries, Jour
     /// <summary>Holds a file against its last page.</summary>
     public static Trailer CheckFile(HouseFileNames names, ReadOnlySpan<byte> file)
     {
+        var trailer = Recognise(names, file);
+        return trailer.Form > Trailer.CurrentForm || Trailer.Hash(file[..^Trailer.Size]) == trailer.Sha256
+            ? trailer
+            : throw Faults.Damaged(names.Main, "its contents are not what was written.");
+    }
+
+    /// <summary>The last page of a house file, without a look at its contents.</summary>
+    /// <exception cref="HouseStoreException">It is no house file.</exception>
+    public static Trailer Recognise(HouseFileNames names, ReadOnlySpan<byte> file)
+    {
         if (file.IsEmpty)
             throw new HouseStoreException(StoreFault.Foreign, $"{names.Main} is empty: it is no house file. Nothing was changed.");
         if (Trailer.Read(file) is not { } trailer)
@@ -47,8 +57,6 @@ internal sealed record Sound(Trailer Trailer, IReadOnlyList<Entry> Entries, Jour
                 ? Faults.Damaged(names.Main, "its last page is missing or can't be read.")
                 : new HouseStoreException(StoreFault.Foreign, $"{names.Main} is no house file. Nothing was changed.");
         }
-        if (trailer.Form <= Trailer.CurrentForm && Trailer.Hash(file[..^Trailer.Size]) != trailer.Sha256)
-            throw Faults.Damaged(names.Main, "its contents are not what was written.");
         return trailer;
     }
 

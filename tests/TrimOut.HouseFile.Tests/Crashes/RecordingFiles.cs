@@ -27,6 +27,12 @@ internal class RecordingFiles : IFileLayer
     /// <summary>Whether flushing a folder does what it says.</summary>
     public bool FlushesFolders { get; init; } = true;
 
+    /// <summary>What every write fails with; null when they work.</summary>
+    public IOException? Failing { get; set; }
+
+    /// <summary>How many bytes of a failing write are written all the same.</summary>
+    public int FailsAfter { get; set; }
+
     /// <summary>The files as they are, all on the disk.</summary>
     public DiskState Now => new(new Dictionary<string, int>(_names), new Dictionary<int, byte[]>(_contents));
 
@@ -85,6 +91,11 @@ internal class RecordingFiles : IFileLayer
 
         public void Write(long at, ReadOnlySpan<byte> bytes)
         {
+            if (disk.Failing is { } failing && disk.FailsAfter < bytes.Length)
+            {
+                disk._contents[file] = CrashStates.Apply(disk._contents[file], new DiskStep.Write(file, at, bytes[..disk.FailsAfter].ToArray()));
+                throw failing;
+            }
             var step = new DiskStep.Write(file, at, bytes.ToArray());
             disk._contents[file] = CrashStates.Apply(disk._contents[file], step);
             disk.Record.Steps.Add(step);

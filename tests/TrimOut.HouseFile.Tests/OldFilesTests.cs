@@ -1,0 +1,57 @@
+using TrimOut.Core.History;
+using TrimOut.HouseFile.Texts;
+using TrimOut.Testing;
+
+namespace TrimOut.HouseFile.Tests;
+
+/// <summary>A file of every form that was ever written is kept in old-files, never made anew, and opens to the history that lies beside it.</summary>
+public sealed class OldFilesTests : IDisposable
+{
+    private static readonly string Kept = Path.Combine(Repository.Root, "tests", "TrimOut.HouseFile.Tests", "old-files");
+
+    private readonly TryFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    public static TheoryData<string> Files => [.. Directory.GetFiles(Kept, "*.trimout").Select(f => Path.GetFileNameWithoutExtension(f))];
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void AnOldFileOpensToItsHistoryAndCanBeWorkedOn(string name)
+    {
+        foreach (var file in Directory.GetFiles(Kept, name + ".trimout*"))
+            File.Copy(file, _folder.In(Path.GetFileName(file)));
+        var expected = File.ReadAllText(Path.Combine(Kept, name + ".jsonl"));
+        var path = _folder.In(name + ".trimout");
+        using (var looked = HouseOnDisk.OpenToRead(path, TimeProvider.System))
+            Assert.Equal(expected, HistoryText.Write(HouseLog.Of(looked.Opened).Value));
+        _folder.Work(TryFolder.AddWindow, path);
+        using var again = HouseOnDisk.OpenToRead(path, TimeProvider.System);
+        Assert.StartsWith(expected, HistoryText.Write(HouseLog.Of(again.Opened).Value));
+        Assert.Equal("W01 W02 W03", _folder.Tags(path));
+    }
+
+    [Fact]
+    public void TheFirstFormIsKept() => Assert.Contains("form-1", Files);
+
+    [Fact]
+    public void TheSchemaOnThePageDescribesEveryLine()
+    {
+        var page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "house-file.md"));
+        using var schema = System.Text.Json.JsonDocument.Parse(page.Split("```json\n")[1].Split("```")[0]);
+        var named = schema.RootElement.GetProperty("properties").EnumerateObject().Select(p => p.Name).ToList();
+        Assert.Equal(named, schema.RootElement.GetProperty("required").EnumerateArray().Select(r => r.GetString()!));
+        var edits = schema.RootElement.GetProperty("properties").GetProperty("edits").GetProperty("items").GetProperty("oneOf").EnumerateArray()
+            .Select(e => (Named: e.GetProperty("properties").EnumerateObject().Select(p => p.Name).ToHashSet(), Required: e.GetProperty("required").EnumerateArray().Select(r => r.GetString()!).ToList())).ToList();
+        foreach (var line in File.ReadLines(Path.Combine(Kept, "form-1.jsonl")))
+        {
+            using var change = System.Text.Json.JsonDocument.Parse(line);
+            Assert.Equal(named, change.RootElement.EnumerateObject().Select(p => p.Name));
+            foreach (var edit in change.RootElement.GetProperty("edits").EnumerateArray())
+            {
+                var keys = edit.EnumerateObject().Select(p => p.Name).ToList();
+                Assert.Single(edits, e => e.Required.All(keys.Contains) && keys.All(e.Named.Contains));
+            }
+        }
+    }
+}
