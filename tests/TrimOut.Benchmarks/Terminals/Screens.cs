@@ -1,0 +1,71 @@
+using System.Globalization;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.History;
+using TrimOut.Core.Units;
+using TrimOut.HouseFile;
+
+namespace TrimOut.Benchmarks.Terminals;
+
+/// <summary>The job sheet of a house of 500 units against a plain table of the same rows, in one run.</summary>
+internal static class Screens
+{
+    private const int Units = 500;
+    private const int Keys = 60;
+    private const string Down = "\u001b[B";
+
+    public static void Measure(string folder)
+    {
+        var house = Path.Combine(folder, "five-hundred.trimout");
+        Make(house);
+        var here = AppContext.BaseDirectory;
+        var program = Path.Combine(here, "trimout");
+        var peer = $"\"{Path.Combine(here, "TrimOut.Benchmarks")}\"";
+        Console.WriteLine($"{Units} units, 80 x 24, {Keys} keys; medians, and the 95th of 100");
+
+        var (bare, _) = First(folder, $"{peer} bare-line", "one line");
+        var table = Try(folder, $"{peer} table-peer {Units.ToString(CultureInfo.InvariantCulture)}", "W001");
+        var sheet = Try(folder, $"\"{program}\" open \"{house}\"", "W001");
+
+        Print("plain table", table);
+        Print("job sheet", sheet);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"key to settled paint, plain table / job sheet: {table.Median / sheet.Median:0.0}"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"first paint: bare program {bare:0} ms, job sheet {sheet.First:0} ms, ratio {sheet.First / bare:0.0}"));
+    }
+
+    private static void Print(string name, Figures f) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+        $"{name,-12} key to paint {f.Median:0.0} ms ({f.Late:0.0}), bytes a key {f.Bytes} ({f.MostBytes}), at rest {f.Rest:0.00} % of a core and {f.RestBytes} bytes in 10 s, first paint {f.First:0} ms"));
+
+    private static (double First, bool _) First(string folder, string command, string text)
+    {
+        var times = Enumerable.Range(0, 5).Select(_ =>
+        {
+            using var run = new TerminalRun(folder, command);
+            return run.FirstPaint(text).TotalMilliseconds;
+        }).Order().ToList();
+        return (times[2], true);
+    }
+
+    private static Figures Try(string folder, string command, string text)
+    {
+        var (first, _) = First(folder, command, text);
+        using var run = new TerminalRun(folder, command);
+        run.FirstPaint(text);
+        run.Key(Down);
+        var keys = Enumerable.Range(0, Keys).Select(_ => run.Key(Down)).ToList();
+        var times = keys.Select(k => k.Time.TotalMilliseconds).Order().ToList();
+        var bytes = keys.Select(k => k.Bytes).Order().ToList();
+        var (percent, restBytes) = run.Idle(TimeSpan.FromSeconds(10));
+        return new Figures(first, times[Keys / 2], times[Keys * 95 / 100], bytes[Keys / 2], bytes[Keys * 95 / 100], percent, restBytes);
+    }
+
+    private static void Make(string path)
+    {
+        using var store = HouseOnDisk.Create(path, TimeProvider.System);
+        var scribe = new Scribe(store, TimeProvider.System, "bench");
+        scribe.Record(NewHouse.Begin("Five hundred", DisplayUnits.Inches).Value);
+        for (var at = 1; at <= Units; at++)
+            scribe.Record(QuickWindow.Read($"W{at:000} roller left 36x60 S floor inside panel @Room {at / 10}", scribe.House).Value.Add(scribe.House).Value);
+    }
+
+    private sealed record Figures(double First, double Median, double Late, long Bytes, long MostBytes, double Rest, long RestBytes);
+}
