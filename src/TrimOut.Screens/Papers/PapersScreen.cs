@@ -10,7 +10,8 @@ internal sealed record PapersScreen(int Selected) : IScreen
 
     public IReadOnlyList<IKeyAction> Keys => PapersKeys.All;
 
-    public static PapersScreen At(Sight sight) => new(0);
+    /// <summary>On the owner's binder, which is what the whole job is for.</summary>
+    public static PapersScreen At(Sight sight) => new(Math.Max(0, sight.Papers.ToList().FindIndex(p => p.Id == "binder")));
 
     public void Draw(Area area, Sight sight, Typing? typing)
     {

@@ -35,7 +35,7 @@ public sealed class WholeJobTests : IDisposable
         Assert.All(PhaseNames.All, phase => Assert.True(Progress.Of(again.House, phase).Complete, phase.ToString()));
         Assert.Empty(CheckReport.Of(again.House).OpenStops);
         var binder = desk.Preview("binder", again.House, new DateOnly(2026, 9, 30));
-        Assert.Equal(File.ReadAllText(Directory.GetFiles(Path.GetDirectoryName(file)!, "*.md").Single()), binder);
+        Assert.Equal(File.ReadAllText(Directory.GetFiles(Path.GetDirectoryName(file)!, "*-binder.md").Single()), binder);
         Approved.Match(binder, "signed-off");
         desk.Close(again);
     }
