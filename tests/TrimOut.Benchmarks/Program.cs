@@ -5,12 +5,25 @@ using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using TrimOut.Benchmarks.HouseFiles;
 using TrimOut.Benchmarks.Plans;
+using TrimOut.Benchmarks.Terminals;
 
-// Saves and openings are about a disk: they take turns with what they are held against, in the folder that is named.
-if (args is ["saves" or "opening", ..])
+// Saves and openings are about a disk, screens about a terminal: they take turns with what they are held against, in the folder that is named.
+if (args is ["saves" or "opening" or "screens", ..])
 {
     var folder = args.Length > 1 ? Directory.CreateDirectory(args[1]).FullName : Directory.CreateTempSubdirectory("trimout-").FullName;
-    (args[0] == "saves" ? (Action<string>)Saves.Measure : Opening.Measure)(folder);
+    (args[0] switch { "saves" => (Action<string>)Saves.Measure, "opening" => Opening.Measure, _ => Screens.Measure })(folder);
+    return;
+}
+
+// What the screens are held against, each in a terminal of its own.
+if (args is ["table-peer", var rows])
+{
+    TablePeer.Run(int.Parse(rows, System.Globalization.CultureInfo.InvariantCulture));
+    return;
+}
+if (args is ["bare-line"])
+{
+    Console.WriteLine("one line");
     return;
 }
 

@@ -22,7 +22,7 @@ internal static class Screens
         var peer = $"\"{Path.Combine(here, "TrimOut.Benchmarks")}\"";
         Console.WriteLine($"{Units} units, 80 x 24, {Keys} keys; medians, and the 95th of 100");
 
-        var (bare, _) = First(folder, $"{peer} bare-line", "one line");
+        var bare = First(folder, $"{peer} bare-line", "one line");
         var table = Try(folder, $"{peer} table-peer {Units.ToString(CultureInfo.InvariantCulture)}", "W001");
         var sheet = Try(folder, $"\"{program}\" open \"{house}\"", "W001");
 
@@ -35,19 +35,19 @@ internal static class Screens
     private static void Print(string name, Figures f) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
         $"{name,-12} key to paint {f.Median:0.0} ms ({f.Late:0.0}), bytes a key {f.Bytes} ({f.MostBytes}), at rest {f.Rest:0.00} % of a core and {f.RestBytes} bytes in 10 s, first paint {f.First:0} ms"));
 
-    private static (double First, bool _) First(string folder, string command, string text)
+    private static double First(string folder, string command, string text)
     {
         var times = Enumerable.Range(0, 5).Select(_ =>
         {
             using var run = new TerminalRun(folder, command);
             return run.FirstPaint(text).TotalMilliseconds;
         }).Order().ToList();
-        return (times[2], true);
+        return times[2];
     }
 
     private static Figures Try(string folder, string command, string text)
     {
-        var (first, _) = First(folder, command, text);
+        var first = First(folder, command, text);
         using var run = new TerminalRun(folder, command);
         run.FirstPaint(text);
         run.Key(Down);

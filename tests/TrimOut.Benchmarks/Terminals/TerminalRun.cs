@@ -16,7 +16,6 @@ internal sealed class TerminalRun : IDisposable
     private readonly StringBuilder _seen = new();
     private long _bytes;
     private TimeSpan _lastByte;
-    private TimeSpan? _firstByte;
 
     public TerminalRun(string folder, string command)
     {
@@ -41,9 +40,6 @@ internal sealed class TerminalRun : IDisposable
         }
         return Settled();
     }
-
-    /// <summary>From the first byte of a bare program until its text is there.</summary>
-    public TimeSpan? FirstByte => _firstByte;
 
     /// <summary>Sends a key; how long until the last byte that came of it, and how many came.</summary>
     public (TimeSpan Time, long Bytes) Key(string keys)
@@ -106,7 +102,6 @@ internal sealed class TerminalRun : IDisposable
             lock (_gate)
             {
                 _lastByte = _clock.Elapsed;
-                _firstByte ??= _lastByte;
                 _bytes += count;
                 _seen.Append(Encoding.UTF8.GetString(buffer, 0, count));
             }
