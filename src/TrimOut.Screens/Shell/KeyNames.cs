@@ -20,6 +20,7 @@ internal static class KeyNames
         "delete" => "Del",
         "backspace" => "Bksp",
         "insert" => "Ins",
+        ['f', >= '0' and <= '9', ..] => stroke.ToUpperInvariant(),
         _ when stroke.StartsWith("ctrl+", StringComparison.Ordinal) => "Ctrl+" + stroke[5..].ToUpperInvariant(),
         _ when stroke.StartsWith("alt+", StringComparison.Ordinal) => "Alt+" + stroke[4..],
         _ => stroke,

@@ -7,9 +7,12 @@ public class RidgeHouseTests
 {
     private readonly SampleJob _ridge = SampleJob.Open("ridge-house");
 
+    /// <summary>What only the merge of two laptops' copies can bring about; the house file's tests make these.</summary>
+    private static readonly string[] OnlyByMerge = ["values-disagree", "tag-twice"];
+
     [Fact]
     public void EveryCheckFindsAMistakeInIt() =>
-        Assert.Empty(AllChecks.All.Select(c => c.Info.Id).Except(_ridge.Report.Findings.Select(f => f.Check.Id)));
+        Assert.Empty(AllChecks.All.Select(c => c.Info.Id).Except(_ridge.Report.Findings.Select(f => f.Check.Id)).Except(OnlyByMerge));
 
     [Fact]
     public void ItsReadmeTellsHowEachMistakeCameAbout()
