@@ -53,6 +53,8 @@ public class WordsTests
         Approved.Match(paper.Markdown, "finished-mm-binder.de.md");
         Assert.Contains("<html lang=\"de\">", paper.ToHtml(), StringComparison.Ordinal);
         Assert.Equal("Hausmappe: Test house", paper.Title);
+        var page = new HtmlParser().ParseDocument(paper.ToHtml());
+        Assert.All(page.QuerySelectorAll("a"), a => Assert.NotNull(page.GetElementById(Uri.UnescapeDataString(a.GetAttribute("href")![1..]))));
     }
 
     [Fact]
