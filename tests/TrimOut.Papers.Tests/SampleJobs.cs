@@ -5,7 +5,10 @@ namespace TrimOut.Papers.Tests;
 /// <summary>The sample jobs of the repository.</summary>
 internal static class SampleJobs
 {
-    private static readonly string Folder = Find();
+    /// <summary>The top folder of the repository.</summary>
+    public static readonly string Root = Find();
+
+    private static readonly string Folder = Path.Combine(Root, "sample-jobs");
 
     /// <summary>Their names, in order.</summary>
     public static string[] Names { get; } = [.. Directory.GetDirectories(Folder).Select(d => Path.GetFileName(d)!).Order(StringComparer.Ordinal)];
@@ -22,7 +25,7 @@ internal static class SampleJobs
         for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
         {
             if (Directory.Exists(Path.Combine(at.FullName, "sample-jobs")))
-                return Path.Combine(at.FullName, "sample-jobs");
+                return at.FullName;
         }
         throw new DirectoryNotFoundException("sample-jobs");
     }

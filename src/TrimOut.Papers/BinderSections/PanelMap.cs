@@ -27,18 +27,19 @@ internal static class PanelMap
                 ("Connected to mains by", panel.EntryOrNotYet(PanelFacts.ConnectedBy)),
                 ("Licence", panel.Entry(PanelFacts.Licence)),
                 ("Connected on", panel.EntryOrNotYet(PanelFacts.ConnectedOn)));
-            if (PanelFront.Outputs(panel) > 0)
-                to.Draw(panel.Name, PanelFront.Describe(panel), words => PanelFront.Of(panel, words));
-            to.Table(["Output", "Unit", "Room", "Label", "Volts, open", "Volts, loaded"], Outputs(panel), "The kit does not say how many outputs it has, and nothing is landed on it.");
+            var landed = panel.Runs.ToList();
+            if (PanelFront.Outputs(panel, landed) > 0)
+                to.Draw(panel.Name, PanelFront.Describe(panel, landed), words => PanelFront.Of(panel, landed, words));
+            to.Table(["Output", "Unit", "Room", "Label", "Volts, open", "Volts, loaded"], Outputs(panel, landed), "The kit does not say how many outputs it has, and nothing is landed on it.");
         }
         if (data.House.Runs.Where(r => r.Panel is null || r.Output is null).Select(r => r.Name).ToList() is { Count: > 0 } waiting)
             to.Say($"Not landed on an output yet: {string.Join(", ", waiting)}.");
     }
 
-    private static IEnumerable<Inline[]> Outputs(Panel panel)
+    private static IEnumerable<Inline[]> Outputs(Panel panel, List<HomeRun> landed)
     {
-        var runs = panel.Runs.Where(r => r.Output is not null).ToLookup(r => r.Output!.Value);
-        var last = Math.Max(panel.Type?.Outputs ?? 0, runs.Select(r => r.Key).DefaultIfEmpty().Max());
+        var runs = landed.Where(r => r.Output is not null).ToLookup(r => r.Output!.Value);
+        var last = PanelFront.Outputs(panel, landed);
         for (var output = 1; output <= last; output++)
         {
             var number = Number(output);

@@ -16,17 +16,18 @@ internal static class UnitByUnit
         var windows = data.House.Windows.Where(w => !w.LeftOut).ToList();
         if (windows.Count == 0)
             to.Say("No windows yet.");
+        var presets = Presets(data.House);
         foreach (var window in windows)
         {
             to.Heading(3, $"{window.Tag}: {(window.Room?.Name).OrDash()}");
             var drawing = to.Drawing(window.Tag, WindowElevation.Describe(window), words => WindowElevation.Of(window, words));
             to.Say(window.Units.Where(RollSection.CanDraw).Aggregate(drawing, (row, unit) =>
                 row + to.Drawing(unit.Tag, RollSection.Describe(unit), words => RollSection.Of(unit, words))));
-            to.Table([Ours("About"), .. window.Units.Select(u => (Inline)u.Tag)], Rows(window));
+            to.Table([Ours("About"), .. window.Units.Select(u => (Inline)u.Tag)], Rows(window, presets));
         }
     }
 
-    private static IEnumerable<Inline[]> Rows(Window window)
+    private static IEnumerable<Inline[]> Rows(Window window, ILookup<string, string> presets)
     {
         (string What, Func<Unit, Inline> Value)[] rows =
         [
@@ -36,7 +37,7 @@ internal static class UnitByUnit
             ("Power", u => u.Run is { Panel: { } panel, Output: { } output } ? Ours($"{panel.Name}, output {output}") : u.Entry(UnitFacts.Power)),
             ("Name at the hub", u => u.EntryOrNotYet(UnitFacts.HubName)),
             ("Remotes", u => u.Remotes.Select(r => r.Name).JoinOrDash()),
-            ("Presets", u => Presets(u).JoinOrDash("; ")),
+            ("Presets", u => presets[u.Id].JoinOrDash("; ")),
             ("Limits", u => Ours($"open {u.EntryOrNotYet(UnitFacts.OpenGap)} above the glass, closed {u.EntryOrNotYet(UnitFacts.CloseGap)} above the sill")),
             ("Serial", u => u.EntryOrNotYet(UnitFacts.Serial)),
             ("Pictures", u => new[] { window.Show(WindowFacts.Photo), u.Show(UnitFacts.Photo), u.Run?.Show(RunFacts.Photo) }.JoinOrDash("; ")),
@@ -45,10 +46,10 @@ internal static class UnitByUnit
         return rows.Select(r => (Inline[])[Ours(r.What), .. window.Units.Select(r.Value)]);
     }
 
-    private static IEnumerable<string> Presets(Unit unit) =>
-        from remote in unit.House.Remotes
-        from preset in remote.Presets
-        from position in preset.Positions
-        where position.Unit.Id == unit.Id
-        select $"{remote.Name}: {preset.Name} {position.PercentOpen} %";
+    /// <summary>The presets of the house by the id of the unit that they place.</summary>
+    private static ILookup<string, string> Presets(House house) =>
+        (from remote in house.Remotes
+         from preset in remote.Presets
+         from position in preset.Item.All(PresetFacts.Position)
+         select (Unit: position.Key, Text: $"{remote.Name}: {preset.Name} {position.Value} %")).ToLookup(p => p.Unit, p => p.Text);
 }

@@ -11,6 +11,9 @@ namespace TrimOut.Papers.CrewPapers;
 /// <summary>Which run is cut from which full box, by the marks on the jacket.</summary>
 internal static class CutList
 {
+    // Enough for a house of a few hundred runs in about a tenth of a second; past it the plan says how far it may be off.
+    private const long PlanningSteps = CutPlanner.UsualSteps / 10;
+
     public static Section Section { get; } = new("cuts", "Cuts per box", Write);
 
     private static void Write(MarkdownWriter to, PaperData data)
@@ -32,7 +35,7 @@ internal static class CutList
             return;
         }
         var order = new CutOrder([.. runs.Select(r => new Piece(r.Id, r.Needed!.Value))], [], Length.Zero, box) { Units = house.DisplayUnits };
-        var plan = CutPlanner.Solve(order);
+        var plan = CutPlanner.Solve(order, steps: PlanningSteps);
         if (!plan.Ok)
         {
             to.Say($"There is no plan: {plan.Reason}");

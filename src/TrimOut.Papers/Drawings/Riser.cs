@@ -56,7 +56,7 @@ internal static class Riser
         for (var at = 0; at < floors.Count; at++)
         {
             Band(svg, floors[at], y, heights[at], words);
-            Trunks(svg, house, floors[at].Runs, y, heights[at], panelTop, words);
+            Trunks(svg, house, floors[at].Runs.CountBy(r => r.Panel?.Id ?? "").ToDictionary(), y, heights[at], panelTop, words);
             y += heights[at] + 10;
         }
         var x = 2m;
@@ -83,12 +83,11 @@ internal static class Riser
     }
 
     /// <summary>A line from each panel to a floor that it feeds, with how many cables go there.</summary>
-    private static void Trunks(Svg svg, House house, IReadOnlyList<HomeRun> runs, decimal y, decimal high, decimal panelTop, Words words)
+    private static void Trunks(Svg svg, House house, Dictionary<string, int> perPanel, decimal y, decimal high, decimal panelTop, Words words)
     {
         for (var at = 0; at < house.Panels.Length; at++)
         {
-            var cables = runs.Count(r => r.Panel?.Id == house.Panels[at].Id);
-            if (cables == 0)
+            if (!perPanel.TryGetValue(house.Panels[at].Id, out var cables))
                 continue;
             // All trunks rise on the left; those of later panels, which stand further right, turn off further down.
             var (x, turn) = (Math.Max(14, 84 - 10m * (at + 1)), y + Math.Min(high - 6, 18 + at * 13));

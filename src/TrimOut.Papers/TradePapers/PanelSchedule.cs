@@ -27,9 +27,10 @@ internal static class PanelSchedule
         foreach (var panel in data.House.Panels)
         {
             to.Heading(3, $"Panel {panel.Name}");
-            if (PanelFront.Outputs(panel) > 0)
-                to.Draw(panel.Name, PanelFront.Describe(panel), words => PanelFront.Of(panel, words));
-            to.Table(["Output", "Unit", "Group", "Cable", "One way", "Running", "Starting", "At the unit, worked out"], panel.Runs.Select(r => Row(
+            var landed = panel.Runs.ToList();
+            if (PanelFront.Outputs(panel, landed) > 0)
+                to.Draw(panel.Name, PanelFront.Describe(panel, landed), words => PanelFront.Of(panel, landed, words));
+            to.Table(["Output", "Unit", "Group", "Cable", "One way", "Running", "Starting", "At the unit, worked out"], landed.Select(r => Row(
                 r.Entry(RunFacts.Output), r.Name, r.Unit.Entry(UnitFacts.Group), r.Entry(RunFacts.Cable),
                 r.OneWay is { } oneWay ? oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run) : Dash,
                 r.Unit.Kind?.Entry(CoveringKindFacts.RunningCurrent) ?? Dash, r.Unit.Kind?.Entry(CoveringKindFacts.StartingCurrent) ?? Dash,
@@ -38,8 +39,8 @@ internal static class PanelSchedule
                 ("Supply", panel.Type?.Entry(PanelTypeFacts.Supply) ?? Dash),
                 ("One output gives at the most", panel.Type?.Entry(PanelTypeFacts.OutputCurrent) ?? Dash),
                 ("All outputs together give at the most", panel.Type?.Entry(PanelTypeFacts.TotalCurrent) ?? Dash),
-                ("All units starting at once", Sum(panel.Runs)),
-                ("Largest group starting at once", LargestGroup(panel)));
+                ("All units starting at once", Sum(landed)),
+                ("Largest group starting at once", LargestGroup(landed)));
         }
     }
 
@@ -47,9 +48,9 @@ internal static class PanelSchedule
         p.Name, p.EntryOrBlank(PanelFacts.Location), p.EntryOrBlank(PanelFacts.Breaker), p.EntryOrBlank(PanelFacts.ConnectedBy),
         p.EntryOrBlank(PanelFacts.Licence), p.EntryOrBlank(PanelFacts.ConnectedOn), Blank)), "There is no panel in this house.");
 
-    private static Inline LargestGroup(Panel panel)
+    private static Inline LargestGroup(List<HomeRun> landed)
     {
-        var groups = panel.Runs.Where(r => r.Unit.Item.Get(UnitFacts.Group) is not null).GroupBy(r => r.Unit.Item.Get(UnitFacts.Group)!).ToList();
+        var groups = landed.Where(r => r.Unit.Item.Get(UnitFacts.Group) is not null).GroupBy(r => r.Unit.Item.Get(UnitFacts.Group)!).ToList();
         return groups.MaxBy(g => g.Sum(r => Starting(r)?.Amperes ?? 0)) is { } largest ? Ours($"{largest.Key}: {Sum(largest)}") : Ours("no groups");
     }
 

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace TrimOut.Papers.Writing;
@@ -10,6 +11,8 @@ internal static class Escaping
     /// <remarks>Line ends and other control characters become one space: no text may leave its line.</remarks>
     public static string Escape(string typed)
     {
+        if (IsPlain(typed))
+            return typed;
         var text = OnOneLine(typed);
         var written = new StringBuilder(text.Length + 8);
         var number = LeadingNumber(text);
@@ -21,6 +24,10 @@ internal static class Escaping
         }
         return written.ToString();
     }
+
+    /// <summary>Whether nothing in a text can act as markup, which is so for most: then it is taken as it is.</summary>
+    private static bool IsPlain(string text) =>
+        text.AsSpan().IndexOfAnyExcept(Harmless) < 0 && (text.Length == 0 || (text[0] is not ' ' and not '-' && text[^1] != ' ')) && LeadingNumber(text) < 0;
 
     private static string OnOneLine(string typed)
     {
@@ -61,8 +68,11 @@ internal static class Escaping
         return end > at + 1 && text.AsSpan(at + 1, end - at - 1).TrimStart('#') is { Length: > 0 } name && name.IndexOfAnyExcept(Names) < 0;
     }
 
-    private static readonly System.Buffers.SearchValues<char> Names =
-        System.Buffers.SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789");
+    private const string LettersAndDigits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789";
+
+    private static readonly SearchValues<char> Names = SearchValues.Create(LettersAndDigits);
+
+    private static readonly SearchValues<char> Harmless = SearchValues.Create(LettersAndDigits + " -.,:;/()'\"%");
 
     private static bool IsWordAt(string text, int at) => at >= 0 && at < text.Length && char.IsLetterOrDigit(text[at]);
 }

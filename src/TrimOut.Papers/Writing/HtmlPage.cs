@@ -21,7 +21,7 @@ internal static class HtmlPage
             headings.First().GetAttributes().Id = headings.Key;
         foreach (var link in document.Descendants<LinkInline>().ToList())
             Settle(link, paper.Drawings);
-        foreach (var cell in document.Descendants<TableCell>().Where(c => string.Concat(c.Descendants<LiteralInline>().Select(l => l.Content.ToString())) == Inline.BlankMark))
+        foreach (var cell in document.Descendants<TableCell>().Where(IsBlank))
             cell.GetAttributes().AddClass("blank");
         using var body = new StringWriter { NewLine = "\n" };
         var renderer = new HtmlRenderer(body);
@@ -55,6 +55,12 @@ internal static class HtmlPage
             link.ReplaceBy(new HtmlInline(svg), copyChildren: false);
         else if (link.IsImage || link.Url?.StartsWith('#') != true)
             link.ReplaceBy(new LiteralInline(string.Concat(link.Descendants<LiteralInline>().Select(l => l.Content.ToString()))), copyChildren: false);
+    }
+
+    private static bool IsBlank(TableCell cell)
+    {
+        var pieces = cell.Descendants<LiteralInline>();
+        return pieces.FirstOrDefault() is { } first && first.Content.ToString().StartsWith('_') && string.Concat(pieces.Select(l => l.Content.ToString())) == Inline.BlankMark;
     }
 
     private static string TextOf(HeadingBlock heading) =>
