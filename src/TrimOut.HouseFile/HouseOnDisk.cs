@@ -238,11 +238,11 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
             return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, EntryReader.NewerBecause(read.Newer), null) { Newer = read.Newer };
         }
         var trailer = sound.Trailer;
-        var remark = EntryReader.RemarkOn(sound, names, here.Clock.GetUtcNow());
+        var unread = sound.Unread == 0 ? null : names.Unread(here.Clock.GetUtcNow());
         if (sound.Trailer.Journal is not null)
         {
             var late = sound.Entries.Skip((int)trailer.Count).Zip(read.Changes.Skip((int)trailer.Count)).ToList();
-            trailer = FileWriter.Fold(here, names, trailer, late, keepJournal: sound.Unread > 0);
+            trailer = FileWriter.Fold(here, names, trailer, late, keepJournalAs: unread);
         }
         else
         {
@@ -250,7 +250,7 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
         }
         if (trailer.Machine != here.Machine || trailer.Born is null || trailer.Born != here.Files.BirthOf(names.Main))
             trailer = trailer with { Device = here.FreshDevice(), Machine = here.Machine };
-        return new HouseOnDisk(here, names, held, trailer, read.Changes, null, remark);
+        return new HouseOnDisk(here, names, held, trailer, read.Changes, null, unread is null ? null : EntryReader.RemarkOn(sound, unread));
     }
 
     private static HouseOnDisk Read(Surroundings here, HouseFileNames names, string because)

@@ -175,6 +175,14 @@ public sealed class HouseOnDiskTests : IDisposable
     }
 
     [Fact]
+    public void AnyProgramThatKnowsTheDatabaseCanReadTheRows()
+    {
+        _folder.Begin(windows: 40);
+        using var database = new LiteDB.LiteDatabase($"Filename={_folder.House};ReadOnly=true");
+        Assert.Equal(41, database.GetCollection("changes").FindAll().Count(r => r["json"].AsString.StartsWith("{\"v\":1,", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void AChangeInAFormOfTheFutureOpensForReading()
     {
         _folder.Begin();

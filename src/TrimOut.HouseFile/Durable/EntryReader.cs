@@ -32,6 +32,6 @@ internal static class EntryReader
         : string.Create(CultureInfo.InvariantCulture, $"it was written by a newer TrimOut, and {unread} of its changes can't be read here. Bring this one up to date to work on it.");
 
     /// <summary>What to say of a save that never ended.</summary>
-    public static string? RemarkOn(Sound sound, HouseFileNames names, DateTimeOffset now) => sound.Unread == 0 ? null : string.Create(CultureInfo.InvariantCulture,
-        $"The program or the power stopped in the middle of a save: {sound.Unread} bytes after change {sound.Entries.Count} could not be read. Look at the last thing that you typed. The bytes are kept in {names.Unread(now)}.");
+    public static string RemarkOn(Sound sound, string keptIn) => string.Create(CultureInfo.InvariantCulture,
+        $"The program or the power stopped in the middle of a save: {sound.Unread} bytes after change {sound.Entries.Count} could not be read. Look at the last thing that you typed. The bytes are kept in {keptIn}.");
 }

@@ -33,15 +33,15 @@ internal static class FileWriter
     /// <param name="names">The files.</param>
     /// <param name="trailer">The file's last page.</param>
     /// <param name="late">The journal's entries.</param>
-    /// <param name="keepJournal">Whether the journal has bytes that could not be read: then it is kept under another name.</param>
-    public static Trailer Fold(Surroundings here, HouseFileNames names, Trailer trailer, IReadOnlyList<(Entry Entry, Change Change)> late, bool keepJournal = false)
+    /// <param name="keepJournalAs">The name to keep the journal under, because it has bytes that could not be read; null when it has none.</param>
+    public static Trailer Fold(Surroundings here, HouseFileNames names, Trailer trailer, IReadOnlyList<(Entry Entry, Change Change)> late, string? keepJournalAs = null)
     {
         var file = Unchanged(here, names, trailer);
         var database = file.AsSpan(0, file.Length - Trailer.Size);
         var folded = trailer with { Count = trailer.Count + late.Count, Seal = late.Count == 0 ? trailer.Seal : late[^1].Entry.Seal, Journal = null };
         folded = Write(here, names, late.Count == 0 ? database : EntryTable.With(database, late), folded);
-        if (keepJournal)
-            here.Files.Rename(names.Journal, names.Unread(here.Clock.GetUtcNow()));
+        if (keepJournalAs is not null)
+            here.Files.Rename(names.Journal, keepJournalAs);
         else
             here.Files.Delete(names.Journal);
         return folded;
