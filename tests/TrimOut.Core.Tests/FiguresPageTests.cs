@@ -4,6 +4,7 @@ using TrimOut.Core.Checks.Boxes;
 using TrimOut.Core.Checks.Cables;
 using TrimOut.Core.Checks.Limits;
 using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Checks.Panels;
 using TrimOut.Core.Checks.Rough;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
@@ -32,6 +33,8 @@ public class FiguresPageTests
         { "Edge of a hole without a plate", HoleNearEdge.Least.Show(DisplayUnits.Inches) },
         { "CL2X in a small house is thinner than", CableNotListed.Thin.Show(DisplayUnits.Millimetres) },
         { "Two loop readings may differ by", $"{Invariant(LoopReading.Share * 100)} % + {LoopReading.Contacts}" },
+        { "Open-circuit volts against the supply", $"{Invariant(OpenVoltsOffSupply.Share * 100)} %" },
+        { "Loaded volts under what is predicted", LoadedVoltsLow.Tolerance.ToString() },
         { "Diagonals against sides", DiagonalsOffSides.Tolerance.Show(DisplayUnits.Inches) },
         { "Delivered against ordered", DeliveredSizeOff.Tolerance.Show(DisplayUnits.Inches) },
         { "Neighbours' bars", BarsNotLevel.Tolerance.Show(DisplayUnits.Inches) },

@@ -37,8 +37,9 @@ public sealed class Preset(House house, Item item) : Subject(house, item)
 {
     /// <summary>The position of each unit in it, in per cent open, in walking order.</summary>
     public IEnumerable<(Unit Unit, int PercentOpen)> Positions =>
-        from unit in House.Units
-        let position = Item.Get(PresetFacts.Position, unit.Id)
-        where position is not null
+        from position in Item.All(PresetFacts.Position)
+        let unit = House.FindUnit(position.Key)
+        where unit is not null
+        orderby House.Views.PlaceOf(unit)
         select (unit, position.Value);
 }

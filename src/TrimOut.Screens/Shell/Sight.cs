@@ -70,7 +70,7 @@ internal sealed class Sight
     public Sight With(Draft draft)
     {
         var house = HouseLog.Preview(House, draft);
-        return new Sight(this, house, CheckReport.Of(house));
+        return new Sight(this, house, Report.After(house));
     }
 
     private static Lazy<Progress[]> Sums(House house) => new(() => [.. PhaseNames.All.Select(p => Progress.Of(house, p))]);

@@ -1,0 +1,44 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Panels;
+
+/// <summary>While the unit moves, as much voltage arrives as its cable lets through.</summary>
+/// <remarks>
+/// <para>Why: what is lost beyond the cable is lost in a splice, and a bad splice gets worse.</para>
+/// <para>To clear: with the panel off, make the splices again, pull on each, and read again.</para>
+/// </remarks>
+public sealed class LoadedVoltsLow : RunCheck
+{
+    /// <summary>How much less than predicted may be read: common practice, no published source.</summary>
+    public static readonly Voltage Tolerance = new(0.3m);
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("loaded-volts-low", "Loaded volts are lower than the cable explains", Severity.Caution, Phase.Power,
+        "loaded volts, open-circuit volts, kind with its running current, cable, legs, both tails",
+        new Source(Source.CommonPractice, "loaded volts >= open-circuit volts - running current x loop of the cable - 0.3 V"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(HomeRun subject)
+    {
+        if (subject.Item.Get(RunFacts.LoadedVolts) is not { } loaded)
+            return Unknown.Of(subject, RunFacts.LoadedVolts);
+        if (subject.Item.Get(RunFacts.OpenVolts) is not { } open)
+            return Unknown.Of(subject, RunFacts.OpenVolts);
+        if (Cables.RunFigures.UnknownLimits(subject) is { } sheet)
+            return sheet;
+        if (subject.OneWay is not { } length)
+            return Cables.RunFigures.UnknownLength(subject)!;
+        var limits = subject.Limits!.Value;
+        var predicted = new Voltage(Math.Abs(open.Volts)) - (limits.Supply - limits.WhileRunning(length));
+        var read = new Voltage(Math.Abs(loaded.Volts));
+        var working = Working.Of(Info.Source.Formula, () =>
+            [("open-circuit", open.ToString()), ("running current", limits.Running.ToString()), ("length, one way", length.RunIn(subject)), ("predicted", predicted.ToString()), ("read", loaded.ToString())]);
+        return read >= predicted - Tolerance
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"{loaded} were read while it moved; {predicted} are predicted: {predicted - read} are lost outside the cable, in a splice most likely.",
+                "Panel off. Make the splices again, pull on each, and read again.", FieldRef.To(subject.Item, RunFacts.LoadedVolts), working);
+    }
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Electrical;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Panels;
+
+/// <summary>A panel can start together all units that move together.</summary>
+/// <remarks>
+/// <para>Why: a panel that is pulled down stops all of them half way, and nobody thinks of the panel.</para>
+/// <para>To clear: spread the units of the group over two panels, or let them move one after the other.</para>
+/// </remarks>
+public sealed class PanelOverloaded : WideCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("panel-overloaded", "Units that move together ask too much of a panel", Severity.Stop, Phase.Power,
+        "groups and presets, panel of each run, currents of the kinds, total current of the panel type",
+        new Source(Source.MakersSheet, "sum of the larger of starting and running current, over the units on the panel that move together, <= all together"));
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Watches { get; } =
+    [
+        UnitFacts.Group, UnitFacts.Kind, UnitFacts.Power, UnitFacts.Position, WindowFacts.Tag, WindowFacts.Covered, RunFacts.Panel, PanelFacts.Type, PanelFacts.Name, PresetFacts.Position, PresetFacts.Name, RemoteFacts.Name,
+        CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent, CoveringKindFacts.Name, PanelTypeFacts.TotalCurrent, PanelTypeFacts.Name,
+    ];
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house)
+    {
+        var loads = Load.OfPanels(house);
+        return house.Panels.Where(p => loads.ContainsKey(p.Id)).Select(p => Result(p, Judge(p, loads[p.Id])));
+    }
+
+    private Outcome Judge(Panel panel, Load load)
+    {
+        if (panel.Type?.TotalCurrent is not { } most)
+            return Unknown.Of(panel.Type, PanelTypeFacts.TotalCurrent, panel, PanelFacts.Type);
+        var working = Working.Of(Info.Source.Formula, () => [("moves together", load.Name), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()), ("all together", most.ToString())]);
+        if (load.Peak > most)
+            return new Outcome.Found($"The {load.Units} units of {load.Name} on {panel.Name} draw {load.Peak} when they start together; it gives {most}.",
+                "Spread them over two panels, or let them start one after the other.", FieldRef.To(panel.Item, PanelFacts.Type), working);
+        return panel.Runs.FirstOrDefault(r => Load.Of(r.Unit) is null) is { } unknown
+            ? Unknown.Of(unknown.Unit.Kind, CoveringKindFacts.StartingCurrent, unknown.Unit, UnitFacts.Kind)
+            : new Outcome.Fine(working);
+    }
+}

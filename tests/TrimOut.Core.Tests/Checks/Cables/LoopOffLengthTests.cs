@@ -1,0 +1,38 @@
+using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Cables;
+
+public class LoopOffLengthTests
+{
+    private static readonly LoopOffLength Check = new();
+
+    // 50 m of 1 mm2 solid, one way: 2 x 50 x 0.0181 = 1.81 ohm at 20 C (IEC 60228); 10 % and 0.1 ohm are 0.281 ohm either way.
+    [Theory]
+    [InlineData("2.091")]
+    [InlineData("1.529")]
+    public void AReadingWithinTheToleranceIsFine(string ohms) => Read(ohms).Fine(Check, "W01");
+
+    [Theory]
+    [InlineData("2.092", "That is 57.79 m of cable: a thinner one")]
+    [InlineData("1.528", "That is 42.2 m of cable: it is shorted there")]
+    [InlineData("open", "A conductor is cut, or the far end is not shorted.")]
+    public void AnotherReadingSaysWhatItMayBe(string ohms, string verdict)
+    {
+        var found = Read(ohms).Fault(Check, "W01");
+        Assert.Contains(verdict, found.Message, StringComparison.Ordinal);
+        Assert.Contains(("expected", "1.81 ohm"), found.Working!.Inputs);
+    }
+
+    [Fact]
+    public void ACableThatWasNotReadIsNotAPass() => Read("1.81").Forget("W01", RunFacts.FirstLoop).Lacks(Check, "W01", "first test, loop");
+
+    [Fact]
+    public void ARunOfUnknownLengthIsNotAPass() => Read("1.81").Forget("W01", RunFacts.TailAtPanel).Lacks(Check, "W01", "tail at panel");
+
+    private static TestJob Read(string ohms) => Jobs.Walked("W01", Jobs.Metric())
+        .SayOf("16/2", CableTypeFacts.Conductor, "1 mm2").SayOf("16/2", CableTypeFacts.Stranding, "solid").Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("48 m", CablePlace.InWall))
+        .Say("W01", RunFacts.TailAtWindow, "1000 mm").Say("W01", RunFacts.TailAtPanel, "1000 mm").Say("W01", RunFacts.FirstLoop, ohms);
+}

@@ -1,0 +1,32 @@
+using TrimOut.Core.Checks.Panels;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Panels;
+
+public class LoadedVoltsLowTests
+{
+    private static readonly LoadedVoltsLow Check = new();
+
+    // 50 m of 1 mm2 solid at 20 C have 1.81 ohm out and back; 0.8 A lose 1.448 V of the 12 V that were read without load.
+    [Fact]
+    public void WhatTheCableExplainsAndThreeTenthsMoreIsFine() => Read("12", "10.252").Fine(Check, "W01");
+
+    [Fact]
+    public void MoreIsLostInASplice() =>
+        Assert.Equal("10.251 V were read while it moved; 10.552 V are predicted: 0.301 V are lost outside the cable, in a splice most likely.", Read("12", "10.251").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void TheReadingWithoutLoadIsWhereItStartsFrom() => Read("12.5", "10.7").Fault(Check, "W01");
+
+    [Fact]
+    public void AUnitThatWasNotReadWhileItMovedIsNotAPass() => Read("12", "11").Forget("W01", RunFacts.LoadedVolts).Lacks(Check, "W01", "loaded volts");
+
+    [Fact]
+    public void WithoutAReadingBeforeItNothingIsPredicted() => Read("12", "11").Forget("W01", RunFacts.OpenVolts).Lacks(Check, "W01", "open-circuit volts");
+
+    private static TestJob Read(string open, string loaded) => Jobs.Walked("W01", Jobs.Metric())
+        .SayOf("16/2", CableTypeFacts.Conductor, "1 mm2").SayOf("16/2", CableTypeFacts.Stranding, "solid").SayOf("", HouseFacts.ConductorTemperature, "20")
+        .Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("48 m", CablePlace.InWall)).Say("W01", RunFacts.TailAtWindow, "1000 mm").Say("W01", RunFacts.TailAtPanel, "1000 mm")
+        .Say("W01", RunFacts.OpenVolts, open).Say("W01", RunFacts.LoadedVolts, loaded);
+}

@@ -1,0 +1,25 @@
+using TrimOut.Core.Checks.Panels;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Panels;
+
+public class OutputOverloadedTests
+{
+    private static readonly OutputOverloaded Check = new();
+
+    // The generic roller draws 1 A when it starts.
+    [Fact]
+    public void JustAsMuchAsItGivesIsFine() => Output("1").Fine(Check, "W01");
+
+    [Fact]
+    public void ALittleLessIsAStop() => Assert.Equal("It draws 1 A; an output of P1 gives 0.999 A.", Output("0.999").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void AnOutputOfUnknownStrengthIsNotAPass() => Output("").Lacks(Check, "W01", "per output of 10-output panel in the kit");
+
+    [Fact]
+    public void ARunThatIsOnNoPanelIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "panel");
+
+    private static TestJob Output(string gives) => Jobs.Walked().WithPanel().SayOf("10-output panel", PanelTypeFacts.OutputCurrent, gives).Say("W01", RunFacts.Panel, "P1");
+}

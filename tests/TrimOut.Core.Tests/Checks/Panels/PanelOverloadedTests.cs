@@ -1,0 +1,50 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Panels;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Panels;
+
+public class PanelOverloadedTests
+{
+    private static readonly PanelOverloaded Check = new();
+
+    // Three units of one group draw 1 A each when they start.
+    [Fact]
+    public void JustAsMuchAsItGivesIsFine() => Assert.IsType<Outcome.Fine>(Group("3").Of(Check, "P1"));
+
+    [Fact]
+    public void AMilliampereMoreIsAStop() =>
+        Assert.Equal("The 3 units of group South on P1 draw 3 A when they start together; it gives 2.999 A.", Assert.IsType<Outcome.Found>(Group("2.999").Of(Check, "P1")).Message);
+
+    [Fact]
+    public void OneAloneDrawsLess() => Assert.IsType<Outcome.Fine>(Group("2").Forget("W03", UnitFacts.Group).Of(Check, "P1"));
+
+    [Fact]
+    public void APresetMovesItsUnitsTogetherToo()
+    {
+        var job = Group("2").Forget("W01", UnitFacts.Group).Forget("W02", UnitFacts.Group).Forget("W03", UnitFacts.Group).Add(ItemKind.Remote, "R1");
+        job.Do(AddItems.Preset(job.House.Remotes[0], "Evening"));
+        foreach (var unit in job.House.Units)
+            job.SayOf("Evening", PresetFacts.Position, "50", unit.Id);
+        Assert.Contains("preset Evening of R1", Assert.IsType<Outcome.Found>(job.Of(Check, "P1")).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void APanelOfUnknownStrengthIsNotAPass() =>
+        Assert.Equal("all together of 10-output panel in the kit", Assert.IsType<Outcome.NotChecked>(Group("").Of(Check, "P1")).Missing);
+
+    [Fact]
+    public void AKindOfUnknownCurrentIsNotAPass() =>
+        Assert.Equal("starting current of Roller in the kit", Assert.IsType<Outcome.NotChecked>(Group("9").SayOf("Roller", CoveringKindFacts.StartingCurrent, "").Of(Check, "P1")).Missing);
+
+    private static TestJob Group(string gives)
+    {
+        var job = new TestJob().WithPanel().SayOf("10-output panel", PanelTypeFacts.TotalCurrent, gives);
+        foreach (var (tag, output) in new[] { ("W01", "1"), ("W02", "2"), ("W03", "3") })
+            job.Window(tag).Say(tag, UnitFacts.Group, "South").Say(tag, RunFacts.Panel, "P1").Say(tag, RunFacts.Output, output);
+        return job;
+    }
+}

@@ -1,0 +1,30 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Panels;
+using TrimOut.Core.Electrical;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Panels;
+
+public class PanelPastClassTwoTests
+{
+    private static readonly PanelPastClassTwo Check = new();
+
+    // NFPA 70-2017 chapter 9 table 11(B): 12 V 5 A, 24 V 100 / 24 A.
+    [Theory]
+    [InlineData("12", "5", true)]
+    [InlineData("12", "5.001", false)]
+    [InlineData("24", "4.166", true)]
+    [InlineData("24", "4.167", false)]
+    public void AnOutputKeepsToTheNameplateLimit(string supply, string gives, bool fine) => Assert.Equal(fine, Panel(supply, gives).Of(Check, "P1") is Outcome.Fine);
+
+    [Fact]
+    public void TheFindingNamesBothFigures() =>
+        Assert.Equal("An output of 10-output panel gives 6 A at 12 V; a Class 2 supply gives 5 A at the most.", Assert.IsType<Outcome.Found>(Panel("12", "6").Of(Check, "P1")).Message);
+
+    [Fact]
+    public void AnUnknownStrengthIsNotAPass() => Assert.IsType<Outcome.NotChecked>(Panel("12", "").Of(Check, "P1"));
+
+    private static TestJob Panel(string supply, string gives) =>
+        new TestJob().WithPanel().SayOf("10-output panel", PanelTypeFacts.Supply, supply).SayOf("10-output panel", PanelTypeFacts.OutputCurrent, gives);
+}

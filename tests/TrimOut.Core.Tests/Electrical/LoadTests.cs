@@ -1,0 +1,30 @@
+using TrimOut.Core.Electrical;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Electrical;
+
+public class LoadTests
+{
+    [Fact]
+    public void TheLargerOfStartingAndRunningCounts()
+    {
+        var job = Jobs.Walked();
+        Assert.Equal(new Current(1), Load.Of(job.Unit("W01")));
+        Assert.Equal(new Current(2), Load.Of(job.SayOf("Roller", CoveringKindFacts.RunningCurrent, "2").Unit("W01")));
+        Assert.Null(Load.Of(job.SayOf("Roller", CoveringKindFacts.RunningCurrent, "").Unit("W01")));
+    }
+
+    [Fact]
+    public void AGroupOnTwoPanelsLoadsEachWithItsOwn()
+    {
+        var job = new TestJob().WithPanel().WithPanel("P2");
+        foreach (var (tag, panel) in new[] { ("W01", "P1"), ("W02", "P1"), ("W03", "P2") })
+            job.Window(tag).Say(tag, UnitFacts.Group, "South").Say(tag, RunFacts.Panel, panel);
+        var loads = Load.OfPanels(job.House);
+        Assert.Equal(new Load("group South", 2, new Current(2)), loads[job.House.Panels[0].Id]);
+        Assert.Equal(new Current(1), loads[job.House.Panels[1].Id].Peak);
+    }
+}
