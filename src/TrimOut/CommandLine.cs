@@ -32,6 +32,7 @@ internal static class CommandLine
             RescueVerb.Build(),
             MergeVerb.Build(),
             ConflictsVerb.Build(),
+            WhatIfVerb.Build(),
         };
         root.Add(HelpVerb.Build(root));
         root.SetAction(_ => OpenVerb.Run(Environment.UserName, open: null));
