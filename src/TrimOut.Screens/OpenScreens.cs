@@ -62,20 +62,39 @@ public static class OpenScreens
         }
     }
 
+    /// <summary>How long the library may take to leave a terminal that is gone; it can wait for such a one for ever.</summary>
+    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(3);
+
     private static void Show(ShellState shell, ColourDepth depth)
     {
-        using var app = Application.Create();
+        var app = Application.Create();
         app.Init(DriverRegistry.Names.ANSI);
-        using var view = new ShellView(shell, depth);
-        using var asked = PosixSignalRegistration.Create(PosixSignal.SIGTERM, End);
-        using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, End);
+        var view = new ShellView(shell, depth);
+        var gone = false;
+        using var asked = PosixSignalRegistration.Create(PosixSignal.SIGTERM, signal => End(signal, false));
+        using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, signal => End(signal, true));
         app.SessionBegun += (_, _) => view.Listen(app);
-        WakeOnInput.For(app, () => view.Drawn);
-        app.Run(view);
+        WakeOnInput.For(app, () => view.Drawn && !gone);
+        try
+        {
+            app.Run(view);
+        }
+        finally
+        {
+            // A terminal that was closed can't be given back, and the library's reader would never let go of it.
+            if (!gone)
+            {
+                view.Dispose();
+                app.Dispose();
+            }
+        }
 
-        void End(PosixSignalContext signal)
+        void End(PosixSignalContext signal, bool terminalIsGone)
         {
             signal.Cancel = true;
+            gone |= terminalIsGone;
+            if (terminalIsGone)
+                new Thread(() => { Thread.Sleep(Grace); Environment.Exit(128 + 1); }) { IsBackground = true }.Start();
             app.Invoke(() => app.RequestStop(view));
         }
     }

@@ -67,6 +67,12 @@ internal sealed class PseudoTerminal : IDisposable
 
     public void Signal(string name) => Sh($"kill -{name} {Note("pid")}");
 
+    /// <summary>Closes the terminal over the program's head, as a window that is closed does.</summary>
+    public void Close() => _script.Kill();
+
+    /// <summary>Whether the program has ended.</summary>
+    public bool Gone => !Directory.Exists($"/proc/{Note("pid")}");
+
     public int WaitForExit()
     {
         Assert.True(_script.WaitForExit(Patience), $"It did not end. What came:\n{Seen}");
