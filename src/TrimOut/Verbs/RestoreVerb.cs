@@ -19,7 +19,7 @@ internal static class RestoreVerb
         {
             var file = Common.WithEnding(parsed.GetRequiredValue(path));
             var source = parsed.GetRequiredValue(from);
-            var log = source == "-" ? HouseSource.ReadText(source) : HouseSource.Read(source);
+            var log = Directory.Exists(source) || source == Common.WithEnding(source) ? HouseSource.Read(source) : HouseSource.ReadText(source);
             if (File.Exists(file))
                 return Replace(file, source, log, parsed.GetValue(replace));
             using var house = HouseOnDisk.Create(file, TimeProvider.System, log.Changes);
