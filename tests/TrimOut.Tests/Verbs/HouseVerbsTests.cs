@@ -90,7 +90,7 @@ public sealed class HouseVerbsTests : IDisposable
     [InlineData(64, "There is no command frobnicate", "help", "frobnicate")]
     [InlineData(66, "There is no file nothing.csv", "import", "elm.trimout", "nothing.csv")]
     [InlineData(66, "nothing.jsonl can't be read", "restore", "x", "nothing.jsonl")]
-    [InlineData(65, "list.txt is no house file", "restore", "x", "list.txt")]
+    [InlineData(65, "list.txt: Line 1: The line is no change", "restore", "x", "list.txt")]
     public void ErrorsGoToStandardErrorWithTheirCode(int code, string said, params string[] arguments)
     {
         Begin();
