@@ -113,6 +113,7 @@ internal sealed class TerminalUser : IDisposable
         "down" => Key.CursorDown,
         "left" => Key.CursorLeft,
         "right" => Key.CursorRight,
+        "f2" => Key.F2,
         _ when stroke.StartsWith("ctrl+", StringComparison.Ordinal) => new Key(stroke[5]).WithCtrl,
         _ => new Key(stroke[0]),
     };

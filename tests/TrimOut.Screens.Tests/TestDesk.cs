@@ -25,6 +25,8 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public void Close(Scribe scribe) { }
 
+    public Result<Scribe> WriteElsewhere(Scribe scribe) => new Scribe(new MemoryStore("elsewhere", scribe.Log.Changes), clock, scribe.By);
+
     public string? FaultNoted { get; private set; }
 
     public string? NoteFault(string note)

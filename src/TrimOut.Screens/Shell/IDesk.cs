@@ -28,6 +28,10 @@ public interface IDesk
     /// <summary>Closes a house file that was opened or made here.</summary>
     void Close(Scribe scribe);
 
+    /// <summary>Writes the whole house to a new file in the user's own folder, for when its file can't be saved to.</summary>
+    /// <returns>The house, open in its new file; or why that could not be written either.</returns>
+    Result<Scribe> WriteElsewhere(Scribe scribe);
+
     /// <summary>Keeps a note about a fault of the program's own where the user finds it.</summary>
     /// <returns>Where it is, or null when it could not be written.</returns>
     string? NoteFault(string note);

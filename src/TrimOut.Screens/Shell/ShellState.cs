@@ -101,6 +101,9 @@ internal sealed class ShellState
         return frame;
     }
 
+    /// <summary>Works while something is typed too, so that what a full disk refused is not lost.</summary>
+    public const string ElsewhereKey = "f2";
+
     public const int MinimumWidth = 80;
     public const int MinimumHeight = 24;
 
@@ -124,6 +127,10 @@ internal sealed class ShellState
                 Typing = null;
                 if (Apply(taken.Value) is { } refused)
                     Typing = typing with { Refused = refused };
+                break;
+            case ElsewhereKey when _scribe is not null:
+                if (Elsewhere() is null)
+                    Typing = typing with { Refused = null };
                 break;
             case "up" or "down" when typing.Entry.Options.Count > 0:
                 var options = typing.Entry.Options;
@@ -176,6 +183,8 @@ internal sealed class ShellState
             case Ask.Carry carry:
                 var carried = carry.What(_scribe!);
                 return carried.Ok ? Saved(carried.Value) : Refuse(carried.Reason!);
+            case Ask.Elsewhere:
+                return Elsewhere();
             case Ask.NextLook:
                 Look = Look.Next;
                 _desk.Look = Look.Name;
@@ -251,6 +260,19 @@ internal sealed class ShellState
         _stack.RemoveRange(1, _stack.Count - 1);
         _stack.Add(JobSheetScreen.At(Sight));
         Status(Sight.ReadOnlyBecause is { } why ? $"Opened for reading only: {why}" : $"Opened {Sight.Where}");
+        return null;
+    }
+
+    /// <summary>Goes on in a new file with all that was saved so far; the old one is left as it is.</summary>
+    private string? Elsewhere()
+    {
+        var written = _desk.WriteElsewhere(_scribe!);
+        if (!written.Ok)
+            return Refuse(written.Reason!);
+        _desk.Close(_scribe!);
+        _scribe = written.Value;
+        Sight = See();
+        Status($"Written to {Sight.Where}. What you do from now on is saved there.");
         return null;
     }
 

@@ -62,6 +62,9 @@ internal abstract record Ask
     /// <summary>An action that was found by its name.</summary>
     public sealed record Action(IKeyAction What) : Ask;
 
+    /// <summary>The whole house in a new file, to go on there.</summary>
+    public sealed record Elsewhere : Ask;
+
     /// <summary>The next look.</summary>
     public sealed record NextLook : Ask;
 

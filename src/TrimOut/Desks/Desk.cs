@@ -71,6 +71,15 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
     public void Close(Scribe scribe) => (scribe.Store as IDisposable)?.Dispose();
 
     /// <inheritdoc/>
+    public Result<Scribe> WriteElsewhere(Scribe scribe) => Try(() =>
+    {
+        UserFolder.Make(UserFolder.Houses);
+        var stem = Path.Combine(UserFolder.Houses, FileName(scribe.House.Name) + "-copy");
+        var file = Enumerable.Range(1, 999).Select(n => string.Create(CultureInfo.InvariantCulture, $"{stem}-{n}.trimout")).First(f => !File.Exists(f));
+        return Take(HouseOnDisk.Create(file, Clock, scribe.Log.Changes));
+    });
+
+    /// <inheritdoc/>
     public string? NoteFault(string note)
     {
         try

@@ -64,4 +64,30 @@ public class WalkTests
         user.Press("enter");
         Assert.Equal("W77", user.House.Windows[0].Tag);
     }
+
+    [Fact]
+    public void WhatAFullDiskRefusedIsWrittenElsewhereWithoutTypingItAgain()
+    {
+        var store = new MemoryStore();
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: store).Window("W01").Scribe);
+        store.FailWith = "The disk is full. Nothing was saved.";
+        user.Press("enter", "enter").Type("W77").Sees("The disk is full");
+        user.Press("f2", "enter");
+        Assert.Equal("W77", user.House.Windows[0].Tag);
+        Assert.Equal("elsewhere", user.Shell.Open!.Store.Device);
+    }
+
+    [Fact]
+    public void TwoLaptopsValuesAreWalkedThroughAndTakingOneSettlesIt()
+    {
+        var first = new TestJob().Window("W01");
+        var both = first.Scribe.Log.Changes;
+        var here = new TestJob(store: new MemoryStore("here", both)).Say("W01", WindowFacts.RoughWidth, "36");
+        var there = new TestJob(store: new MemoryStore("there", both)).Say("W01", WindowFacts.RoughWidth, "38");
+        var merged = new MemoryStore("here", [.. here.Scribe.Log.Changes.Union(there.Scribe.Log.Changes)]);
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: merged).Scribe);
+        user.Press("6").Sees("36\"").Sees("38\"").Press("enter", "enter", "down", "enter");
+        Assert.Single(user.House.Windows[0].Item.Fields[WindowFacts.RoughWidth.Name]);
+        Assert.DoesNotContain(user.Shell.Sight.Report.Findings, f => f.Check.Id == "values-disagree");
+    }
 }
