@@ -19,7 +19,12 @@ internal abstract class CheckSheet
     public required int Passed { get; init; }
 
     /// <summary>What a check says of a house.</summary>
-    public static CheckSheet Of(ICheck check, House house) => check is LocalCheck local ? LocalSheet.From(local, house) : WideSheet.From(check, house);
+    public static CheckSheet Of(ICheck check, House house) => check switch
+    {
+        LocalCheck local => LocalSheet.From(local, house),
+        ItemCheck item => ItemSheet.From(item, house),
+        _ => WideSheet.From(check, house),
+    };
 
     /// <summary>What it says after a step, when it said this before it.</summary>
     public abstract CheckSheet After(House house, Touched touched);
@@ -70,6 +75,32 @@ internal abstract class CheckSheet
         {
             var (findings, missing, passed) = Sort(results.SelectMany(r => r));
             return new LocalSheet(check, results, places) { Check = check, Findings = findings, Missing = missing, Passed = passed };
+        }
+    }
+
+    /// <summary>Results by the place of their item; most items have none.</summary>
+    private sealed class ItemSheet(ItemCheck check, ImmutableSortedDictionary<int, ImmutableArray<CheckResult>> results) : CheckSheet
+    {
+        public static ItemSheet From(ItemCheck check, House house) => From(check, check.Run(house).GroupBy(r => r.Subject.Place).ToImmutableSortedDictionary(g => g.Key, g => g.ToImmutableArray()));
+
+        public override CheckSheet After(House house, Touched touched)
+        {
+            // A name that changed may stand in any result.
+            if (touched.Facts.Any(f => f.Name is "name" or "tag"))
+                return From(check, house);
+            var after = results;
+            foreach (var item in touched.Items.Select(house.Find).OfType<Item>())
+            {
+                ImmutableArray<CheckResult> now = house.IsPresent(item) ? [.. check.RunOn(house, item)] : [];
+                after = now.IsEmpty ? after.Remove(item.Place) : after.SetItem(item.Place, now);
+            }
+            return ReferenceEquals(after, results) ? this : From(check, after);
+        }
+
+        private static ItemSheet From(ItemCheck check, ImmutableSortedDictionary<int, ImmutableArray<CheckResult>> results)
+        {
+            var (findings, missing, passed) = Sort(results.Values.SelectMany(r => r));
+            return new ItemSheet(check, results) { Check = check, Findings = findings, Missing = missing, Passed = passed };
         }
     }
 

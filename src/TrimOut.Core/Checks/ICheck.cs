@@ -36,6 +36,19 @@ public abstract class LocalCheck : ICheck
     public IEnumerable<CheckResult> Run(House house) => SubjectsOf(house).SelectMany(s => RunOn(s));
 }
 
+/// <summary>A rule about every item by itself, whatever it is.</summary>
+public abstract class ItemCheck : ICheck
+{
+    /// <inheritdoc/>
+    public abstract CheckInfo Info { get; }
+
+    /// <summary>What the rule says of one item, by its values and the names of the items that these point at.</summary>
+    internal abstract IEnumerable<CheckResult> RunOn(House house, Item item);
+
+    /// <inheritdoc/>
+    public IEnumerable<CheckResult> Run(House house) => house.Present.SelectMany(i => RunOn(house, i));
+}
+
 /// <summary>A rule about one sort of subject.</summary>
 /// <typeparam name="T">The sort of subject.</typeparam>
 public abstract class Check<T> : LocalCheck

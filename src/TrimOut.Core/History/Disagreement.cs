@@ -13,14 +13,19 @@ public sealed record Disagreement(Item Item, Fact Fact, string? Key, ImmutableAr
 {
     /// <summary>All of a house, in the order in which items were added.</summary>
     public static IEnumerable<Disagreement> All(House house) =>
-        from kind in Enum.GetValues<ItemKind>()
-        from item in house.ItemsOf(kind)
-        from field in item.Fields
-        where field.Value.Length > 1 && field.Value.Select(h => h.Stored).Distinct().Count() > 1
-        orderby item.Place, field.Key
-        let fact = FactTable.Find(kind, field.Key)
-        where fact is not null
-        select new Disagreement(item, fact, fact.IsKeyed ? field.Key[fact.Field("").Length..] : null, field.Value);
+        Enum.GetValues<ItemKind>().SelectMany(house.ItemsOf).SelectMany(Of).OrderBy(d => d.Item.Place);
+
+    /// <summary>All of one item, in the order of its fields.</summary>
+    public static IEnumerable<Disagreement> Of(Item item)
+    {
+        List<Disagreement>? found = null;
+        foreach (var (field, heads) in item.Fields)
+        {
+            if (heads.Length > 1 && heads.Select(h => h.Stored).Distinct().Count() > 1 && FactTable.Find(item.Kind, field) is { } fact)
+                (found ??= []).Add(new Disagreement(item, fact, fact.IsKeyed ? field[fact.Field("").Length..] : null, heads));
+        }
+        return found?.OrderBy(d => d.Fact.Field(d.Key), StringComparer.Ordinal) ?? Enumerable.Empty<Disagreement>();
+    }
 
     /// <summary>One of the values as it is shown: the value, by whom, when by that laptop's clock.</summary>
     public string Show(Head head, House house)

@@ -82,6 +82,12 @@ public sealed class House
     /// <summary>An item by its id, removed or not; null when there is none.</summary>
     public Item? Find(string id) => _items.GetValueOrDefault(id);
 
+    /// <summary>Items that are in the house, as they were added.</summary>
+    internal IEnumerable<Item> Present => _shape.Value.Present.Select(id => _items[id]);
+
+    /// <summary>Whether an item is in the house and not removed with what it belongs to.</summary>
+    internal bool IsPresent(Item item) => _shape.Value.Contains(item.Id);
+
     /// <summary>Items of one kind that are in the house, as they were added.</summary>
     public IEnumerable<Item> ItemsOf(ItemKind kind) => _shape.Value.OfKind(kind).Select(id => _items[id]);
 
@@ -125,6 +131,4 @@ public sealed class House
     /// <summary>What is looked up by another item, made when it is first asked for.</summary>
     internal HouseViews Views => _views.Value;
 
-    /// <summary>The order in which rooms are walked.</summary>
-    internal HouseShape Shape => _shape.Value;
 }

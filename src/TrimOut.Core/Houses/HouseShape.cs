@@ -10,8 +10,12 @@ internal sealed class HouseShape
     private readonly ILookup<ItemKind, string> _byKind;
     private readonly ILookup<(string Under, ItemKind Kind), string> _children;
 
-    private HouseShape(IReadOnlyList<Item> present, ImmutableDictionary<string, Item> items)
+    private readonly HashSet<string> _present;
+
+    private HouseShape(IReadOnlyList<Item> present, HashSet<string> ids, ImmutableDictionary<string, Item> items)
     {
+        _present = ids;
+        Present = [.. present.Select(i => i.Id)];
         _byKind = present.ToLookup(i => i.Kind, i => i.Id);
         _children = present.Where(i => i.Kind is ItemKind.Unit or ItemKind.Run or ItemKind.Leg or ItemKind.Preset or ItemKind.Punch or ItemKind.Waiver)
             .ToLookup(i => (i.Under, i.Kind), i => i.Id);
@@ -19,6 +23,9 @@ internal sealed class HouseShape
         var place = Rooms.Select((id, at) => (id, at)).ToDictionary(p => p.id, p => p.at);
         Windows = [.. OfKind(ItemKind.Window).OrderBy(id => items[id].Get(WindowFacts.Room) is { } room && place.TryGetValue(room.Id, out var at) ? at : int.MaxValue)];
     }
+
+    /// <summary>All items that are in the house, as they were added.</summary>
+    public ImmutableArray<string> Present { get; }
 
     /// <summary>Rooms, in walking order.</summary>
     public ImmutableArray<string> Rooms { get; }
@@ -40,7 +47,7 @@ internal sealed class HouseShape
                 ordered.Add(item);
             }
         }
-        return new HouseShape(ordered, items);
+        return new HouseShape(ordered, present, items);
     }
 
     /// <summary>Whether an edit gives a house another shape.</summary>
@@ -52,6 +59,9 @@ internal sealed class HouseShape
             (item.Kind == ItemKind.Window && put.Field == WindowFacts.Room.Name) || (item.Kind == ItemKind.Room && put.Field == RoomFacts.WalkingOrder.Name),
         _ => false,
     };
+
+    /// <summary>Whether an item is in the house.</summary>
+    public bool Contains(string id) => _present.Contains(id);
 
     /// <summary>Items of one kind, as they were added.</summary>
     public IEnumerable<string> OfKind(ItemKind kind) => _byKind[kind];

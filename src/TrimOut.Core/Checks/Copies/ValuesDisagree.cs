@@ -9,14 +9,13 @@ namespace TrimOut.Core.Checks.Copies;
 /// <para>Why: after a merge one of them is shown, and it may be the wrong one.</para>
 /// <para>To clear: look at the window, and type the value that is right.</para>
 /// </remarks>
-public sealed class ValuesDisagree : ICheck
+public sealed class ValuesDisagree : ItemCheck
 {
     /// <inheritdoc/>
-    public CheckInfo Info { get; } = new("values-disagree", "Two laptops put different values", Severity.Caution, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("values-disagree", "Two laptops put different values", Severity.Caution, Phase.WalkThrough,
         "nothing", new Source(Source.CommonPractice, "one value in force for each fact"));
 
-    /// <inheritdoc/>
-    public IEnumerable<CheckResult> Run(House house) => Disagreement.All(house).Select(d => new CheckResult(Info, d.Item, new Outcome.Found(
+    internal override IEnumerable<CheckResult> RunOn(House house, Item item) => Disagreement.Of(item).Select(d => new CheckResult(Info, d.Item, new Outcome.Found(
         $"{d.Fact.Label}: {string.Join(", or ", d.Heads.Select(h => d.Show(h, house)))}. The last is shown.",
         "Find out which is right, and type it.", FieldRef.To(d.Item, d.Fact, d.Key))));
 }
