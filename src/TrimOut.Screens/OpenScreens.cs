@@ -71,10 +71,18 @@ public static class OpenScreens
         app.Init(DriverRegistry.Names.ANSI);
         var view = new ShellView(shell, depth);
         var gone = false;
-        using var asked = PosixSignalRegistration.Create(PosixSignal.SIGTERM, signal => End(signal, false));
-        using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, signal => End(signal, true));
+        using var asked = PosixSignalRegistration.Create(PosixSignal.SIGTERM, signal =>
+        {
+            signal.Cancel = true;
+            app.Invoke(() => app.RequestStop(view));
+        });
+        using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, signal =>
+        {
+            signal.Cancel = true;
+            Gone();
+        });
         app.SessionBegun += (_, _) => view.Listen(app);
-        WakeOnInput.For(app, () => view.Drawn && !gone);
+        WakeOnInput.For(app, () => view.Drawn && !gone, Gone);
         try
         {
             app.Run(view);
@@ -89,12 +97,12 @@ public static class OpenScreens
             }
         }
 
-        void End(PosixSignalContext signal, bool terminalIsGone)
+        void Gone()
         {
-            signal.Cancel = true;
-            gone |= terminalIsGone;
-            if (terminalIsGone)
-                new Thread(() => { Thread.Sleep(Grace); Environment.Exit(128 + 1); }) { IsBackground = true }.Start();
+            if (gone)
+                return;
+            gone = true;
+            new Thread(() => { Thread.Sleep(Grace); Environment.Exit(128 + 1); }) { IsBackground = true }.Start();
             app.Invoke(() => app.RequestStop(view));
         }
     }

@@ -36,7 +36,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
             return;
         }
         var remotes = sight.House.Remotes;
-        const int cells = 9;
+        var cells = Math.Clamp((area.Width - 30) / remotes.Length, 9, 22);
         var across = Math.Max(1, (area.Width - 30) / cells);
         var first = Paging.Top(Column, across);
         var shown = remotes.Skip(first).Take(across).ToList();

@@ -62,10 +62,17 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
             var sum = sight.SumOf(phase);
             var tone = phase == PhaseShown ? Tone.Selected : Tone.Heading;
             area.PutFit(x, 0, cells - 1, full ? phase.Full() : phase.Short(), tone);
-            area.PutFit(x, 1, cells - 1, sum.Total == 0 ? "-" : sum.Complete ? $"{sight.Glyphs.Done} all" : string.Create(CultureInfo.InvariantCulture, $"{sum.Done}/{sum.Total}"), sum.Complete && sum.Total > 0 ? Tone.Good : Tone.Text);
+            area.PutFit(x, 1, cells - 1, sum.Total == 0 ? "-" : sum.Complete ? $"{sight.Glyphs.Done} all" : Sum(sum, cells - 1), sum.Complete && sum.Total > 0 ? Tone.Good : Tone.Text);
             var stops = sight.Report.StopsIn(phase);
             area.PutFit(x, 2, cells - 1, stops == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{sight.Glyphs.Stop}{stops}"), Tone.Stop);
         }
+    }
+
+    /// <summary>Done and in all, or where that does not fit, in per cent: never a figure cut in half.</summary>
+    private static string Sum(Progress sum, int cells)
+    {
+        var both = string.Create(CultureInfo.InvariantCulture, $"{sum.Done}/{sum.Total}");
+        return both.Length <= cells ? both : string.Create(CultureInfo.InvariantCulture, $"{100 * sum.Done / sum.Total} %");
     }
 
     private void DrawUnits(Area area, Sight sight)

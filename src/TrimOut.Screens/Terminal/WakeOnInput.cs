@@ -14,11 +14,15 @@ internal static class WakeOnInput
 {
     private const int StandardInput = 0;
     private const short Readable = 1;
+    private const short HungUp = 0x8 | 0x10 | 0x20;
     private static readonly TimeSpan Lively = TimeSpan.FromMilliseconds(150);
     private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(100);
 
     /// <summary>Gives an application this manner. Where the system can't wait for input, it gets a quick beat instead.</summary>
-    public static void For(IApplication app, Func<bool> drawn)
+    /// <param name="app">The application.</param>
+    /// <param name="drawn">Whether there is a screen to rest on.</param>
+    /// <param name="gone">What to do when the terminal is gone: not every shell lets the system say so.</param>
+    public static void For(IApplication app, Func<bool> drawn, Action gone)
     {
         if (OperatingSystem.IsWindows())
         {
@@ -33,15 +37,18 @@ internal static class WakeOnInput
             app.Driver?.SetCursorNeedsUpdate(false);
             if (!drawn() || Stopwatch.GetElapsedTime(lastKey) < Lively)
                 return;
-            if (HasInputWithin(Rest))
+            var input = InputWithin(Rest);
+            if ((input & HungUp) != 0)
+                gone();
+            else if (input != 0)
                 lastKey = Stopwatch.GetTimestamp();
         };
     }
 
-    private static bool HasInputWithin(TimeSpan time)
+    private static short InputWithin(TimeSpan time)
     {
         var at = new PollEntry { Descriptor = StandardInput, Asked = Readable };
-        return Poll(ref at, 1, (int)time.TotalMilliseconds) > 0;
+        return Poll(ref at, 1, (int)time.TotalMilliseconds) > 0 ? at.Given : (short)0;
     }
 
     [DllImport("libc", EntryPoint = "poll")]

@@ -1,11 +1,12 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace TrimOut.Benchmarks.Terminals;
 
 /// <summary>A program in a pseudo-terminal of 80 x 24, with what it writes timed and counted.</summary>
-internal sealed class TerminalRun : IDisposable
+internal sealed partial class TerminalRun : IDisposable
 {
     private static readonly TimeSpan Quiet = TimeSpan.FromMilliseconds(250);
 
@@ -15,6 +16,7 @@ internal sealed class TerminalRun : IDisposable
     private readonly Lock _gate = new();
     private readonly StringBuilder _seen = new();
     private long _bytes;
+    private long _allBytes;
     private TimeSpan _lastByte;
 
     public TerminalRun(string folder, string command)
@@ -61,9 +63,9 @@ internal sealed class TerminalRun : IDisposable
     /// <summary>Processor time and bytes over a while in which nothing is done.</summary>
     public (double Percent, long Bytes) Idle(TimeSpan time)
     {
-        var (cpu, bytes) = (Processor(), _bytes);
+        var (cpu, bytes) = (Processor(), _allBytes);
         Thread.Sleep(time);
-        return ((Processor() - cpu).TotalSeconds / time.TotalSeconds * 100, _bytes - bytes);
+        return ((Processor() - cpu).TotalSeconds / time.TotalSeconds * 100, _allBytes - bytes);
     }
 
     public void Dispose()
@@ -99,12 +101,20 @@ internal sealed class TerminalRun : IDisposable
         var stream = _script.StandardOutput.BaseStream;
         for (var count = stream.Read(buffer); count > 0; count = stream.Read(buffer))
         {
+            var text = Encoding.UTF8.GetString(buffer, 0, count);
             lock (_gate)
             {
+                _allBytes += count;
+                // A library that moves the cursor at every beat would never be quiet: that is counted at rest, and not to a key.
+                if (CursorOnly().IsMatch(text))
+                    continue;
                 _lastByte = _clock.Elapsed;
                 _bytes += count;
-                _seen.Append(Encoding.UTF8.GetString(buffer, 0, count));
+                _seen.Append(text);
             }
         }
     }
+
+    [GeneratedRegex("^(\u001b\\[\\?25[lh]|\u001b\\[\\d+;\\d+H|\u001b\\[\\d q)+$")]
+    private static partial Regex CursorOnly();
 }
