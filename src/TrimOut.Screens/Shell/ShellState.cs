@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Help;
@@ -51,7 +52,7 @@ internal sealed class ShellState
     public IEnumerable<(IKeyAction Action, IScreen On)> Actions => Screen.Keys.Concat(CommonKeys.For(this)).Select(a => (a, Screen));
 
     /// <summary>The clock went on.</summary>
-    public void Tick() => Sight = See();
+    public void Tick() => Sight = See(Sight.Report);
 
     public void Press(string stroke)
     {
@@ -244,7 +245,7 @@ internal sealed class ShellState
 
     private string? Saved(Change change, Func<IScreen, Sight, Turn>? then = null)
     {
-        Sight = See();
+        Sight = See(Sight.Report);
         _stack[^1] = _stack[^1].Fit(Sight);
         Status($"Saved: {change.What}");
         return then is null ? null : Apply(then(Screen, Sight));
@@ -300,5 +301,5 @@ internal sealed class ShellState
 
     private void Status(string text, bool bad = false) => (_status, _statusIsBad) = (text, bad);
 
-    private Sight See() => new(_scribe, _desk.Papers, _desk.Clock.GetLocalNow(), Glyphs);
+    private Sight See(CheckReport? before = null) => new(_scribe, _desk.Papers, _desk.Clock.GetLocalNow(), Glyphs, before);
 }

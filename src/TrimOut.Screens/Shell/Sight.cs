@@ -12,7 +12,8 @@ internal sealed class Sight
     private readonly Lazy<CheckReport> _report;
     private readonly Lazy<Progress[]> _sums;
 
-    public Sight(Scribe? scribe, IReadOnlyList<PaperChoice> papers, DateTimeOffset now, Glyphs glyphs)
+    // What was judged before is kept, and only what changed since is judged anew: a tick of the clock judges nothing.
+    public Sight(Scribe? scribe, IReadOnlyList<PaperChoice> papers, DateTimeOffset now, Glyphs glyphs, CheckReport? before = null)
     {
         Log = scribe?.Log ?? HouseLog.Empty;
         House = Log.House;
@@ -25,7 +26,7 @@ internal sealed class Sight
         Papers = papers;
         Now = now;
         Glyphs = glyphs;
-        _report = new(() => CheckReport.Of(House));
+        _report = new(() => before is null ? CheckReport.Of(House) : ReferenceEquals(before.House, House) ? before : before.After(House));
         _sums = Sums(House);
     }
 
