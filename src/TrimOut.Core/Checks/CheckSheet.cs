@@ -29,27 +29,38 @@ internal abstract class CheckSheet
     /// <summary>What it says after a step, when it said this before it.</summary>
     public abstract CheckSheet After(House house, Touched touched);
 
-    private protected static (ImmutableArray<Finding> Findings, ImmutableArray<MissingFact> Missing, int Passed) Sort(IEnumerable<CheckResult> results)
+    /// <summary>Sorts results into what was found, what was not checked and what is fine.</summary>
+    private protected struct Sorter()
     {
-        var findings = ImmutableArray.CreateBuilder<Finding>();
-        var missing = ImmutableArray.CreateBuilder<MissingFact>();
-        var passed = 0;
-        foreach (var result in results)
+        private readonly ImmutableArray<Finding>.Builder _findings = ImmutableArray.CreateBuilder<Finding>();
+        private readonly ImmutableArray<MissingFact>.Builder _missing = ImmutableArray.CreateBuilder<MissingFact>();
+        private int _passed;
+
+        public void Add(CheckResult result)
         {
             switch (result.Outcome)
             {
                 case Outcome.Found fault:
-                    findings.Add(new Finding(result.Check, result.Subject, fault, null));
+                    _findings.Add(new Finding(result.Check, result.Subject, fault, null));
                     break;
                 case Outcome.NotChecked unknown:
-                    missing.Add(new MissingFact(result.Check, result.Subject, unknown));
+                    _missing.Add(new MissingFact(result.Check, result.Subject, unknown));
                     break;
                 default:
-                    passed++;
+                    _passed++;
                     break;
             }
         }
-        return (findings.ToImmutable(), missing.ToImmutable(), passed);
+
+        public readonly (ImmutableArray<Finding> Findings, ImmutableArray<MissingFact> Missing, int Passed) Done() => (_findings.ToImmutable(), _missing.ToImmutable(), _passed);
+    }
+
+    private protected static (ImmutableArray<Finding> Findings, ImmutableArray<MissingFact> Missing, int Passed) Sort(IEnumerable<CheckResult> results)
+    {
+        var sorter = new Sorter();
+        foreach (var result in results)
+            sorter.Add(result);
+        return sorter.Done();
     }
 
     private sealed class LocalSheet(LocalCheck check, ImmutableArray<CheckResult>[] results, Lazy<Dictionary<string, int>> places) : CheckSheet
@@ -73,7 +84,13 @@ internal abstract class CheckSheet
 
         private static LocalSheet From(LocalCheck check, ImmutableArray<CheckResult>[] results, Lazy<Dictionary<string, int>> places)
         {
-            var (findings, missing, passed) = Sort(results.SelectMany(r => r));
+            var sorter = new Sorter();
+            foreach (var ofSubject in results)
+            {
+                foreach (var result in ofSubject)
+                    sorter.Add(result);
+            }
+            var (findings, missing, passed) = sorter.Done();
             return new LocalSheet(check, results, places) { Check = check, Findings = findings, Missing = missing, Passed = passed };
         }
     }
