@@ -4,6 +4,7 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using TrimOut.Benchmarks.HouseFiles;
+using TrimOut.Benchmarks.Papers;
 using TrimOut.Benchmarks.Plans;
 using TrimOut.Benchmarks.Terminals;
 
@@ -12,6 +13,13 @@ if (args is ["saves" or "opening" or "screens", ..])
 {
     var folder = args.Length > 1 ? Directory.CreateDirectory(args[1]).FullName : Directory.CreateTempSubdirectory("trimout-").FullName;
     (args[0] switch { "saves" => (Action<string>)Saves.Measure, "opening" => Opening.Measure, _ => Screens.Measure })(folder);
+    return;
+}
+
+// Papers take turns with the converter that they are made with.
+if (args is ["papers", .. var sizes])
+{
+    PapersBesideMarkdig.Measure(sizes.Length == 0 ? [50, 500, 5000] : [.. sizes.Select(s => int.Parse(s, System.Globalization.CultureInfo.InvariantCulture))]);
     return;
 }
 

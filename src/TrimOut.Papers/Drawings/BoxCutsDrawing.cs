@@ -10,9 +10,9 @@ namespace TrimOut.Papers.Drawings;
 /// <summary>Boxes of cable as bars, with the runs that are cut from them and what is left.</summary>
 internal static class BoxCutsDrawing
 {
-    private const decimal Left = 40;
-    private const decimal Wide = 620;
-    private const decimal Line = 46;
+    private const double Left = 40;
+    private const double Wide = 620;
+    private const double Line = 46;
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(IReadOnlyList<BoxCuts> boxes, Dictionary<string, string> names) =>
@@ -21,7 +21,7 @@ internal static class BoxCutsDrawing
     /// <summary>The drawing.</summary>
     public static Svg Of(IReadOnlyList<BoxCuts> boxes, Dictionary<string, string> names, House house, Words words)
     {
-        var scale = Wide / boxes.Max(b => b.Box.Length.Metres);
+        var scale = Wide / boxes.Max(b => b.Box.Length.InMetres());
         var svg = new Svg(Left + Wide + 16, boxes.Count * Line + 4);
         for (var at = 0; at < boxes.Count; at++)
         {
@@ -29,13 +29,13 @@ internal static class BoxCutsDrawing
             svg.Text(Left - 8, y + 19, box.Box.Id.Length <= 4 ? box.Box.Id : (at + 1).ToString(CultureInfo.InvariantCulture), Anchored.End, 12, bold: true);
             foreach (var cut in box.Cuts)
             {
-                var (from, to) = (Left + cut.From.Metres * scale, Left + cut.To.Metres * scale);
+                var (from, to) = (Left + cut.From.InMetres() * scale, Left + cut.To.InMetres() * scale);
                 svg.Box(from, y, to - from, 28, Pen.Thin, Fill.Light).Text((from + to) / 2, y + 18, names[cut.Piece.Id], Anchored.Middle, room: to - from - 4, bold: true);
                 svg.Text(to, y + 40, cut.To.ShowRounded(house.DisplayUnits, LengthScale.Run), Anchored.End, 9);
             }
-            svg.Box(Left, y, box.Box.Length.Metres * scale, 28, Pen.Thick);
-            if (box.LeftOver.Metres * scale > 60)
-                svg.Text(Left + box.Box.Length.Metres * scale - 6, y + 18, Ours($"left {box.LeftOver.ShowRounded(house.DisplayUnits, LengthScale.Run)}").Plain(words), Anchored.End, 10);
+            svg.Box(Left, y, box.Box.Length.InMetres() * scale, 28, Pen.Thick);
+            if (box.LeftOver.InMetres() * scale > 60)
+                svg.Text(Left + box.Box.Length.InMetres() * scale - 6, y + 18, Ours($"left {box.LeftOver.ShowRounded(house.DisplayUnits, LengthScale.Run)}").Plain(words), Anchored.End, 10);
         }
         return svg;
     }

@@ -3,19 +3,19 @@ namespace TrimOut.Papers.Drawings;
 /// <summary>Dimension lines with a slanted tick at each end, as on building drawings.</summary>
 internal static class Dimensions
 {
-    private const decimal Tick = 3;
+    private const double Tick = 3;
 
     /// <summary>A dimension from left to right, its figure above the line.</summary>
-    public static Svg Across(this Svg svg, decimal from, decimal to, decimal y, string figure) => svg
+    public static Svg Across(this Svg svg, double from, double to, double y, string figure) => svg
         .Line(from, y, to, y, Pen.Hair)
         .Slant(from, y).Slant(to, y)
         .Text((from + to) / 2, y - 4, figure, Anchored.Middle);
 
     /// <summary>A dimension from top to bottom, its figure to the right of the line.</summary>
-    public static Svg Down(this Svg svg, decimal x, decimal from, decimal to, string figure) => svg
+    public static Svg Down(this Svg svg, double x, double from, double to, string figure) => svg
         .Line(x, from, x, to, Pen.Hair)
         .Slant(x, from).Slant(x, to)
         .Text(x + 6, (from + to) / 2 + 4, figure);
 
-    private static Svg Slant(this Svg svg, decimal x, decimal y) => svg.Line(x - Tick, y + Tick, x + Tick, y - Tick);
+    private static Svg Slant(this Svg svg, double x, double y) => svg.Line(x - Tick, y + Tick, x + Tick, y - Tick);
 }

@@ -8,9 +8,9 @@ namespace TrimOut.Papers.Drawings;
 /// <summary>The rooms of one floor as boxes in walking order, not to scale, each window on the side that it faces; north is up.</summary>
 internal static class FloorPlan
 {
-    private const decimal Width = 676;
-    private const decimal Gap = 12;
-    private const decimal PerWindow = 42;
+    private const double Width = 676;
+    private const double Gap = 12;
+    private const double PerWindow = 42;
 
     private enum Edge
     {
@@ -40,8 +40,8 @@ internal static class FloorPlan
     /// <summary>The drawing.</summary>
     public static Svg Of(Floor floor, Words words)
     {
-        var boxes = new List<(Room Room, decimal X, decimal Y, decimal Wide, decimal High, ILookup<Edge, Window> Windows)>();
-        var (x, y, rowHigh) = (2m, 24m, 0m);
+        var boxes = new List<(Room Room, double X, double Y, double Wide, double High, ILookup<Edge, Window> Windows)>();
+        var (x, y, rowHigh) = (2.0, 24.0, 0.0);
         foreach (var room in floor.Rooms)
         {
             var windows = room.Windows.ToLookup(EdgeOf);
@@ -60,7 +60,7 @@ internal static class FloorPlan
         return svg;
     }
 
-    private static void Draw(Svg svg, Room room, decimal x, decimal y, decimal wide, decimal high, ILookup<Edge, Window> windows)
+    private static void Draw(Svg svg, Room room, double x, double y, double wide, double high, ILookup<Edge, Window> windows)
     {
         svg.Box(x, y, wide, high).Text(x + wide / 2, y + high / 2 + 4, room.Name, Anchored.Middle, 11, wide - 8 - (windows[Edge.Left].Any() || windows[Edge.Right].Any() ? 72 : 0), bold: true);
         foreach (var side in windows)
@@ -69,7 +69,7 @@ internal static class FloorPlan
             var number = 0;
             foreach (var window in side)
             {
-                var share = (++number - 0.5m) / count;
+                var share = (++number - 0.5) / count;
                 var pen = window.LeftOut ? Pen.Dashed : Pen.Thick;
                 var tag = window.LeftOut ? $"({window.Tag})" : window.Tag;
                 if (side.Key is Edge.Top or Edge.Bottom)

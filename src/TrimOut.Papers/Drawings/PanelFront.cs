@@ -9,8 +9,8 @@ namespace TrimOut.Papers.Drawings;
 internal static class PanelFront
 {
     private const int InARow = 10;
-    private const decimal Wide = 66;
-    private const decimal High = 74;
+    private const double Wide = 66;
+    private const double High = 74;
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Panel panel, IReadOnlyCollection<HomeRun> landed) => Ours($"Panel {panel.Name}: {Outputs(panel, landed)} outputs, {landed.Count(r => r.Output is not null)} in use");
@@ -34,7 +34,7 @@ internal static class PanelFront
         return svg;
     }
 
-    private static void Output(Svg svg, decimal x, decimal y, int output, List<HomeRun> runs, Words words)
+    private static void Output(Svg svg, double x, double y, int output, List<HomeRun> runs, Words words)
     {
         svg.Box(x + 2, y, Wide - 4, High, runs.Count > 0 ? Pen.Thin : Pen.Hair);
         svg.Text(x + 8, y + 14, output.ToString(CultureInfo.InvariantCulture), size: 10);

@@ -8,10 +8,10 @@ namespace TrimOut.Papers.Drawings;
 /// <summary>How the home runs go from the panels to the floors: one box per run on its floor, the floor that is walked first at the bottom.</summary>
 internal static class Riser
 {
-    private const decimal Width = 676;
-    private const decimal BandLeft = 96;
-    private const decimal BoxWide = 74;
-    private const decimal BoxHigh = 34;
+    private const double Width = 676;
+    private const double BandLeft = 96;
+    private const double BoxWide = 74;
+    private const double BoxHigh = 34;
     private const int InARow = 7;
 
     private const int RowsOnASheet = 18;
@@ -52,14 +52,14 @@ internal static class Riser
         var heights = floors.Select(f => 30 + Rows(f.Runs.Count) * (BoxHigh + 6) + 4).ToList();
         var svg = new Svg(Width, heights.Sum() + 10 * floors.Count + 44);
         var panelTop = svg.Height - 34;
-        var y = 0m;
+        var y = 0.0;
         for (var at = 0; at < floors.Count; at++)
         {
             Band(svg, floors[at], y, heights[at], words);
             Trunks(svg, house, floors[at].Runs.CountBy(r => r.Panel?.Id ?? "").ToDictionary(), y, heights[at], panelTop, words);
             y += heights[at] + 10;
         }
-        var x = 2m;
+        var x = 2.0;
         foreach (var panel in house.Panels)
         {
             svg.Box(x, panelTop, 84, 28, Pen.Thick, Fill.White).Text(x + 42, panelTop + 18, panel.Name, Anchored.Middle, room: 78, bold: true);
@@ -68,7 +68,7 @@ internal static class Riser
         return svg;
     }
 
-    private static void Band(Svg svg, Floor floor, decimal y, decimal high, Words words)
+    private static void Band(Svg svg, Floor floor, double y, double high, Words words)
     {
         svg.Box(BandLeft, y + 1, Width - BandLeft - 2, high);
         svg.Text(BandLeft + 8, y + 18, floor.Name.Length > 0 ? floor.Name : words.Of("(no floor noted)"), size: 12, room: 360, bold: true);
@@ -83,14 +83,14 @@ internal static class Riser
     }
 
     /// <summary>A line from each panel to a floor that it feeds, with how many cables go there.</summary>
-    private static void Trunks(Svg svg, House house, Dictionary<string, int> perPanel, decimal y, decimal high, decimal panelTop, Words words)
+    private static void Trunks(Svg svg, House house, Dictionary<string, int> perPanel, double y, double high, double panelTop, Words words)
     {
         for (var at = 0; at < house.Panels.Length; at++)
         {
             if (!perPanel.TryGetValue(house.Panels[at].Id, out var cables))
                 continue;
             // All trunks rise on the left; those of later panels, which stand further right, turn off further down.
-            var (x, turn) = (Math.Max(14, 84 - 10m * (at + 1)), y + Math.Min(high - 6, 18 + at * 13));
+            var (x, turn) = (Math.Max(14, 84 - 10 * (at + 1)), y + Math.Min(high - 6, 18 + at * 13));
             var foot = 2 + at * 92 + 42;
             svg.Path([(foot, panelTop), (foot, panelTop - 8), (x, panelTop - 8), (x, turn), (BandLeft, turn)], Pen.Thin);
             svg.Text(BandLeft - 4, turn - 3, Ours($"{cables} ×").Plain(words), Anchored.End, 9);

@@ -10,9 +10,9 @@ namespace TrimOut.Papers.Drawings;
 /// <summary>A cut through the head of a window: tube, full roll and head cover against the depth of the reveal. The room is on the left, the glass on the right.</summary>
 internal static class RollSection
 {
-    private const decimal Left = 40;
-    private const decimal Top = 24;
-    private const decimal Room = 150;
+    private const double Left = 40;
+    private const double Top = 24;
+    private const double Room = 150;
 
     /// <summary>Whether enough is known to draw it: the kind rolls up, and tube, fabric and height are there.</summary>
     public static bool CanDraw(Unit unit) => Diameters(unit) is not null;
@@ -29,8 +29,8 @@ internal static class RollSection
         var setback = unit.Setback ?? unit.Kind?[CoveringKindFacts.Setback] ?? Length.Zero;
         var cover = unit.HeadCover?.Depth;
         var deepest = Length.Max(unit.Window.Depth ?? Length.Zero, setback + Length.Max(full, cover ?? Length.Zero));
-        var scale = Math.Min(Room / deepest.Millimetres, 70 / Length.Max(full, cover ?? full).Millimetres);
-        decimal At(Length length) => length.Millimetres * scale;
+        var scale = Math.Min(Room / deepest.InMillimetres(), 70 / Length.Max(full, cover ?? full).InMillimetres());
+        double At(Length length) => length.InMillimetres() * scale;
         var radius = At(full) / 2;
         var high = Math.Max(At(cover ?? full), At(full));
         var svg = new Svg(280, Top + high + 88);

@@ -1,5 +1,5 @@
-using QRCoder;
 using TrimOut.Papers.Drawings;
+using TrimOut.Papers.Labels.Codes;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 
@@ -10,9 +10,12 @@ internal static class LabelDrawing
 {
     private const int Columns = 2;
     private const int Rows = 8;
-    private const decimal Wide = 338;
-    private const decimal High = 110;
-    private const decimal CodeSide = 90;
+    private const double Wide = 338;
+    private const double High = 110;
+    private const double CodeSide = 90;
+
+    // ISO/IEC 18004: a reader needs four light fields around a code.
+    private const int QuietBorder = 4;
 
     /// <summary>How many labels stand on one sheet.</summary>
     public const int OnASheet = Columns * Rows;
@@ -29,19 +32,19 @@ internal static class LabelDrawing
         return svg;
     }
 
-    /// <summary>The fields of a code, true where dark, with the quiet border that readers need (ISO/IEC 18004: four fields).</summary>
-    public static IReadOnlyList<System.Collections.BitArray> Fields(string text)
-    {
-        using var data = QRCodeGenerator.GenerateQrCode(text, QRCodeGenerator.ECCLevel.M, forceUtf8: true);
-        return data.ModuleMatrix;
-    }
-
-    private static void Label(Svg svg, CableEnd end, decimal x, decimal y, Words words)
+    private static void Label(Svg svg, CableEnd end, double x, double y, Words words)
     {
         svg.Box(x + 1, y + 1, Wide - 2, High - 2, Pen.Dashed);
-        var fields = Fields(end.Code);
-        svg.Fields(x + 8, y + 10, CodeSide / fields.Count, fields);
         var (left, room) = (x + CodeSide + 18, Wide - CodeSide - 26);
+        if (QrCode.Of(end.Code) is { } code)
+        {
+            var field = CodeSide / (code.Side + 2 * QuietBorder);
+            svg.Fields(x + 8 + QuietBorder * field, y + 10 + QuietBorder * field, field, code);
+        }
+        else
+        {
+            svg.Text(x + 8, y + 54, words.Of("too long for a code"), size: 8, room: CodeSide);
+        }
         svg.Text(left, y + 32, end.Label, size: 20, room: room, bold: true);
         svg.Text(left, y + 54, Ours($"{end.Run.Name}, at the {Ours(end.Where)}").Plain(words), size: 13, room: room);
         svg.Text(left, y + 74, end.Run.Unit.Window.Room?.Name ?? "–", size: 12, room: room);

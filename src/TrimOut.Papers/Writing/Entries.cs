@@ -10,7 +10,7 @@ internal static class Entries
     public static Inline Entry(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Dash;
 
     /// <summary>A fact as it is shown, or "not yet" where it is still to come.</summary>
-    public static Inline EntryOrNotYet(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Ours("not yet");
+    public static Inline EntryOrNotYet(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.NotYet;
 
     /// <summary>A fact as it is shown, or a blank to write it in by hand.</summary>
     public static Inline EntryOrBlank(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Blank;

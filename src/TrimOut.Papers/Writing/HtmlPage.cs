@@ -1,9 +1,10 @@
+using System.Globalization;
 using System.Net;
+using System.Text;
 using Markdig;
-using Markdig.Extensions.Tables;
 using Markdig.Renderers;
 using Markdig.Renderers.Html;
-using Markdig.Syntax;
+using Markdig.Renderers.Html.Inlines;
 using Markdig.Syntax.Inlines;
 
 namespace TrimOut.Papers.Writing;
@@ -13,56 +14,66 @@ internal static class HtmlPage
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().DisableHtml().Build();
 
+    private static readonly string Style = PageStyle.Css.ReplaceLineEndings("\n");
+
     /// <summary>The page.</summary>
     public static string Of(WrittenPaper paper)
     {
-        var document = Markdown.Parse(paper.Markdown, Pipeline);
-        foreach (var headings in document.Descendants<HeadingBlock>().Where(h => h.Level == 2).GroupBy(h => Anchor.Of(TextOf(h))).Where(g => g.Key.Length > 0))
-            headings.First().GetAttributes().Id = headings.Key;
-        foreach (var link in document.Descendants<LinkInline>().ToList())
-            Settle(link, paper.Drawings);
-        foreach (var cell in document.Descendants<TableCell>().Where(IsBlank))
-            cell.GetAttributes().AddClass("blank");
-        using var body = new StringWriter { NewLine = "\n" };
+        // One text that is long enough from the beginning: a large binder would else be copied again and again.
+        var page = new StringBuilder(4096 + 2 * paper.Markdown.Length + paper.Drawings.Values.Sum(d => d.Length));
+        page.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"{WebUtility.HtmlEncode(paper.Language)}\">\n<head>\n<meta charset=\"utf-8\">\n")
+            .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+            .Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n")
+            .Append(CultureInfo.InvariantCulture, $"<title>{WebUtility.HtmlEncode(paper.Title)}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n<main class=\"{WebUtility.HtmlEncode(paper.Id)}\">\n");
+        using var body = new StringWriter(page, CultureInfo.InvariantCulture) { NewLine = "\n" };
         var renderer = new HtmlRenderer(body);
         Pipeline.Setup(renderer);
-        renderer.Render(document);
-        return $"""
-            <!DOCTYPE html>
-            <html lang="{WebUtility.HtmlEncode(paper.Language)}">
-            <head>
-            <meta charset="utf-8">
-            <meta name="viewport" content="width=device-width, initial-scale=1">
-            <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-            <title>{WebUtility.HtmlEncode(paper.Title)}</title>
-            <style>
-            {PageStyle.Css}
-            </style>
-            </head>
-            <body>
-            <main class="{WebUtility.HtmlEncode(paper.Id)}">
-            {body}</main>
-            </body>
-            </html>
-
-            """.ReplaceLineEndings("\n");
+        renderer.ObjectRenderers.Replace<LinkInlineRenderer>(new Links(paper.Drawings));
+        renderer.ObjectRenderers.Replace<HeadingRenderer>(new Headings());
+        renderer.ObjectRenderers.Replace<LiteralInlineRenderer>(new Texts());
+        renderer.Render(Markdown.Parse(paper.Markdown, Pipeline));
+        return page.Append("</main>\n</body>\n</html>\n").ToString();
     }
 
     /// <summary>Puts a drawing in the place of its picture, and plain text in the place of anything that would lead outside.</summary>
-    private static void Settle(LinkInline link, IReadOnlyDictionary<string, string> drawings)
+    private sealed class Links(IReadOnlyDictionary<string, string> drawings) : LinkInlineRenderer
     {
-        if (link.IsImage && drawings.TryGetValue(link.Url ?? "", out var svg))
-            link.ReplaceBy(new HtmlInline(svg), copyChildren: false);
-        else if (link.IsImage || link.Url?.StartsWith('#') != true)
-            link.ReplaceBy(new LiteralInline(string.Concat(link.Descendants<LiteralInline>().Select(l => l.Content.ToString()))), copyChildren: false);
+        protected override void Write(HtmlRenderer renderer, LinkInline link)
+        {
+            if (link.IsImage && drawings.TryGetValue(link.Url ?? "", out var svg))
+                renderer.Write(svg);
+            else if (link.IsImage || link.Url?.StartsWith('#') != true)
+                renderer.WriteChildren(link);
+            else
+                base.Write(renderer, link);
+        }
     }
 
-    private static bool IsBlank(TableCell cell)
+    /// <summary>Gives the sections the names that the contents lead to: the first of a name has it.</summary>
+    private sealed class Headings : HeadingRenderer
     {
-        var pieces = cell.Descendants<LiteralInline>();
-        return pieces.FirstOrDefault() is { } first && first.Content.ToString().StartsWith('_') && string.Concat(pieces.Select(l => l.Content.ToString())) == Inline.BlankMark;
+        private readonly HashSet<string> _named = [];
+
+        protected override void Write(HtmlRenderer renderer, Markdig.Syntax.HeadingBlock heading)
+        {
+            if (heading.Level == 2 && Anchor.Of(TextOf(heading)) is { Length: > 0 } name && _named.Add(name))
+                heading.GetAttributes().Id = name;
+            base.Write(renderer, heading);
+        }
+
+        private static string TextOf(Markdig.Syntax.HeadingBlock heading) =>
+            string.Concat(heading.Inline?.OfType<LiteralInline>().Select(l => l.Content.ToString()) ?? []);
     }
 
-    private static string TextOf(HeadingBlock heading) =>
-        string.Concat(heading.Inline?.Descendants<LiteralInline>().Select(l => l.Content.ToString()) ?? []);
+    /// <summary>Marks the blanks to write in, so that their cells are high enough for a hand.</summary>
+    private sealed class Texts : LiteralInlineRenderer
+    {
+        protected override void Write(HtmlRenderer renderer, LiteralInline text)
+        {
+            if (renderer.EnableHtmlForInline && text.Content.Length == Inline.BlankMark.Length && text.Content.AsSpan().SequenceEqual(Inline.BlankMark))
+                renderer.Write("<span class=\"blank\">").Write(Inline.BlankMark).Write("</span>");
+            else
+                base.Write(renderer, text);
+        }
+    }
 }

@@ -5,8 +5,12 @@ namespace TrimOut.Papers.Writing;
 /// <summary>What stands inside one line of a paper. A string turns into it as typed text: escaped, never translated, so that nothing typed can act as markup.</summary>
 internal sealed class Inline
 {
-    private readonly Func<Words, string> _plain;
+    // Most of a paper is typed text, which is the same in every wording: it is kept as it is, and escaped once.
+    private readonly string? _text;
+    private readonly Func<Words, string>? _plain;
     private readonly Func<Words, string>? _markdown;
+
+    private Inline(string text) => _text = text;
 
     private Inline(Func<Words, string> plain, Func<Words, string>? markdown = null)
     {
@@ -21,16 +25,19 @@ internal sealed class Inline
     public static Inline Blank { get; } = new(_ => BlankMark, _ => BlankMark);
 
     /// <summary>A box to tick by hand.</summary>
-    public static Inline Box { get; } = Text("☐");
+    public static Inline Box { get; } = new("☐");
 
     /// <summary>What stands for "nothing was noted": no hyphen, which at the start of a line would begin a list.</summary>
-    public static Inline Dash { get; } = Text("–");
+    public static Inline Dash { get; } = new("–");
+
+    /// <summary>What stands for "it is still to come".</summary>
+    public static Inline NotYet { get; } = Ours("not yet");
 
     /// <summary>The text as a reader sees it.</summary>
-    public string Plain(Words words) => _plain(words);
+    public string Plain(Words words) => _text ?? _plain!(words);
 
     /// <summary>The text as Markdown.</summary>
-    public string Markdown(Words words) => _markdown is null ? Escaping.Escape(_plain(words)) : _markdown(words);
+    public string Markdown(Words words) => _markdown is null ? Escaping.Escape(Plain(words)) : _markdown(words);
 
     /// <summary>Our own words.</summary>
     public static Inline Ours(string english) => new(w => w.Of(english));
@@ -39,10 +46,10 @@ internal sealed class Inline
     public static Inline Ours(Phrase phrase) => new(phrase.In);
 
     /// <summary>One of the choices of a fact, in our own words. Where one English word means two things a wording may name the fact: <c>Polarity: right</c>.</summary>
-    public static Inline Choice(string fact, string english) => new(w => w.Of($"{fact}: {english}") is var named && named != $"{fact}: {english}" ? named : w.Of(english));
+    public static Inline Choice(string fact, string english) => new(w => w.OfChoice(fact, english));
 
     /// <summary>A number.</summary>
-    public static Inline Number(int number) => Text(number.ToString(CultureInfo.InvariantCulture));
+    public static Inline Number(int number) => new(number.ToString(CultureInfo.InvariantCulture));
 
     /// <summary>Our own words, made strong. Not for typed text: what stands next to the marks decides whether they work.</summary>
     public static Inline Strong(string english) => new(w => w.Of(english), w => $"**{Escaping.Escape(w.Of(english))}**");
@@ -55,13 +62,12 @@ internal sealed class Inline
         new(description.Plain, w => $"![{description.Markdown(w)}]({path})");
 
     /// <summary>All of them, with the same text between each two.</summary>
-    public static Inline Join(string between, IReadOnlyCollection<Inline> parts) => new(w => string.Join(between, parts.Select(p => p.Plain(w))));
+    public static Inline Join(string between, IReadOnlyCollection<Inline> parts) =>
+        parts.All(p => p._text is not null) ? new(string.Join(between, parts.Select(p => p._text))) : new(w => string.Join(between, parts.Select(p => p.Plain(w))));
 
     /// <summary>Both, with a space between them.</summary>
     public static Inline operator +(Inline a, Inline b) => new(w => $"{a.Plain(w)} {b.Plain(w)}", w => $"{a.Markdown(w)} {b.Markdown(w)}");
 
     /// <summary>Text as typed.</summary>
-    public static implicit operator Inline(string text) => Text(text);
-
-    private static Inline Text(string text) => new(_ => text);
+    public static implicit operator Inline(string text) => new(text);
 }

@@ -19,7 +19,11 @@ internal sealed class MarkdownWriter(Words words, string paper, SortedDictionary
     public MarkdownWriter Heading(int level, Phrase phrase) => Heading(level, Inline.Ours(phrase));
 
     /// <summary>A heading.</summary>
-    public MarkdownWriter Heading(int level, Inline title) => Block($"{new string('#', level)} {title.Markdown(words)}\n");
+    public MarkdownWriter Heading(int level, Inline title)
+    {
+        Begin().Append('#', level).Append(' ').Append(title.Markdown(words)).Append('\n');
+        return this;
+    }
 
     /// <summary>A paragraph in our own words.</summary>
     public MarkdownWriter Say(string english) => Say(Inline.Ours(english));
@@ -28,14 +32,29 @@ internal sealed class MarkdownWriter(Words words, string paper, SortedDictionary
     public MarkdownWriter Say(Phrase phrase) => Say(Inline.Ours(phrase));
 
     /// <summary>A paragraph.</summary>
-    public MarkdownWriter Say(Inline paragraph) => Block(paragraph.Markdown(words) + "\n");
+    public MarkdownWriter Say(Inline paragraph)
+    {
+        Begin().Append(paragraph.Markdown(words)).Append('\n');
+        return this;
+    }
 
     /// <summary>A list.</summary>
-    public MarkdownWriter List(params IEnumerable<Inline> items) => Block(string.Concat(items.Select(i => $"- {i.Markdown(words)}\n")));
+    public MarkdownWriter List(params IEnumerable<Inline> items)
+    {
+        Begin();
+        foreach (var item in items)
+            _text.Append("- ").Append(item.Markdown(words)).Append('\n');
+        return this;
+    }
 
     /// <summary>A numbered list.</summary>
-    public MarkdownWriter Steps(params IEnumerable<Inline> items) =>
-        Block(string.Concat(items.Select((item, at) => string.Create(CultureInfo.InvariantCulture, $"{at + 1}. {item.Markdown(words)}\n"))));
+    public MarkdownWriter Steps(params IEnumerable<Inline> items)
+    {
+        Begin();
+        foreach (var (at, item) in items.Index())
+            _text.Append(CultureInfo.InvariantCulture, $"{at + 1}. {item.Markdown(words)}\n");
+        return this;
+    }
 
     /// <summary>A table, or a sentence where it would have no rows.</summary>
     /// <param name="columns">The heading of each column.</param>
@@ -49,18 +68,29 @@ internal sealed class MarkdownWriter(Words words, string paper, SortedDictionary
     /// <exception cref="ArgumentException">A row has another number of cells.</exception>
     public MarkdownWriter Table(Inline[] columns, IEnumerable<Inline[]> rows, string whenEmpty = "None.")
     {
-        string[][] cells = [[.. columns.Select(Cell)], .. rows.Select(r => r.Select(Cell).ToArray())];
-        if (cells.FirstOrDefault(r => r.Length != columns.Length) is { } odd)
-            throw new ArgumentException($"A row has {odd.Length} cells where there are {columns.Length} columns.", nameof(rows));
-        if (cells.Length == 1)
+        var cells = new List<string[]> { Array.ConvertAll(columns, Cell) };
+        foreach (var row in rows)
+        {
+            if (row.Length != columns.Length)
+                throw new ArgumentException($"A row has {row.Length} cells where there are {columns.Length} columns.", nameof(rows));
+            cells.Add(Array.ConvertAll(row, Cell));
+        }
+        if (cells.Count == 1)
             return Say(whenEmpty);
-        var widths = columns.Select((_, at) => Math.Clamp(cells.Max(r => Width(r[at])), 3, WidestPadded)).ToArray();
-        var table = new StringBuilder();
-        AppendRow(table, cells[0], widths);
-        table.Append('|').AppendJoin('|', widths.Select(w => new string('-', w + 2))).Append("|\n");
+        var widths = new int[columns.Length];
+        foreach (var row in cells)
+        {
+            for (var at = 0; at < widths.Length; at++)
+                widths[at] = Math.Clamp(Width(row[at]), Math.Max(3, widths[at]), WidestPadded);
+        }
+        Begin();
+        AppendRow(cells[0], widths);
+        foreach (var width in widths)
+            _text.Append('|').Append('-', width + 2);
+        _text.Append("|\n");
         foreach (var row in cells.Skip(1))
-            AppendRow(table, row, widths);
-        return Block(table.ToString());
+            AppendRow(row, widths);
+        return this;
     }
 
     /// <summary>A table of facts: what, and its value.</summary>
@@ -89,19 +119,14 @@ internal sealed class MarkdownWriter(Words words, string paper, SortedDictionary
 
     private string Cell(Inline cell) => cell.Markdown(words) is { Length: > 0 } text ? text : Inline.Dash.Markdown(words);
 
-    private MarkdownWriter Block(string block)
-    {
-        if (_text.Length > 0)
-            _text.Append('\n');
-        _text.Append(block);
-        return this;
-    }
+    /// <summary>Begins a block: with a blank line, except at the beginning.</summary>
+    private StringBuilder Begin() => _text.Length > 0 ? _text.Append('\n') : _text;
 
-    private static void AppendRow(StringBuilder table, string[] cells, int[] widths)
+    private void AppendRow(string[] cells, int[] widths)
     {
         for (var at = 0; at < cells.Length; at++)
-            table.Append("| ").Append(cells[at]).Append(' ', Math.Max(0, widths[at] - Width(cells[at])) + 1);
-        table.Append("|\n");
+            _text.Append("| ").Append(cells[at]).Append(' ', Math.Max(0, widths[at] - Width(cells[at])) + 1);
+        _text.Append("|\n");
     }
 
     private static int Width(string cell) => Ascii.IsValid(cell) ? cell.Length : new StringInfo(cell).LengthInTextElements;

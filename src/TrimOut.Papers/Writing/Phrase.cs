@@ -23,7 +23,7 @@ internal readonly struct Phrase(int literalLength, int places)
     /// <summary>Typed text, or another phrase.</summary>
     public void AppendFormatted(Inline text)
     {
-        _english.Append(CultureInfo.InvariantCulture, $"{{{_typed.Count}}}");
+        _english.Append('{').Append((char)('0' + _typed.Count)).Append('}');
         _typed.Add(text);
     }
 

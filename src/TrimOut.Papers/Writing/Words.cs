@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 
 namespace TrimOut.Papers.Writing;
@@ -6,22 +7,26 @@ namespace TrimOut.Papers.Writing;
 /// <remarks>A phrase may have places for typed text, written {0}, {1}.</remarks>
 internal sealed class Words
 {
-    private readonly Func<string, string> _of;
+    private readonly Func<string, string>? _of;
+    private readonly ConcurrentDictionary<(string Fact, string English), string> _choices = new();
 
     /// <summary>A wording.</summary>
-    /// <param name="of">The wording of an English phrase.</param>
+    /// <param name="of">The wording of an English phrase; null for the phrase itself.</param>
     /// <param name="language">The language, as in the lang attribute of HTML.</param>
-    public Words(Func<string, string> of, string language)
+    public Words(Func<string, string>? of, string language)
     {
         _of = of;
         Language = language;
     }
 
     /// <summary>The wording as it is in the program.</summary>
-    public static Words English { get; } = new(phrase => phrase, "en");
+    public static Words English { get; } = new(null, "en");
 
     /// <summary>The language of the wording.</summary>
     public string Language { get; }
+
+    /// <summary>Whether sentences that are made in English alone may stand in it.</summary>
+    public bool IsEnglish => Language == "en" || Language.StartsWith("en-", StringComparison.Ordinal);
 
     /// <summary>The wording in which each phrase that is a key is replaced.</summary>
     public static Words With(IReadOnlyDictionary<string, string> instead, string language)
@@ -31,5 +36,12 @@ internal sealed class Words
     }
 
     /// <summary>The wording of one phrase.</summary>
-    public string Of(string english) => _of(english);
+    public string Of(string english) => _of is null ? english : _of(english);
+
+    /// <summary>The wording of one choice of a fact: with the fact's name before it where the wording has that, else alone.</summary>
+    public string OfChoice(string fact, string english) => _of is null ? english : _choices.GetOrAdd((fact, english), c =>
+    {
+        var withFact = $"{c.Fact}: {c.English}";
+        return _of(withFact) is var named && named != withFact ? named : _of(c.English);
+    });
 }

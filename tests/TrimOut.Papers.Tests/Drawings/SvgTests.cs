@@ -31,5 +31,5 @@ public class SvgTests
     [Fact]
     public void SizesAreWrittenWithAPointAndTwoDecimals() =>
         Assert.Contains("""<line x1="0.33" y1="1000" x2="2.5" y2="-1"/>""",
-            new Svg(1, 1).Line(1m / 3, 1000, 2.5m, -1, Pen.None).Render("x"), StringComparison.Ordinal);
+            new Svg(1, 1).Line(1.0 / 3, 1000, 2.5, -1, Pen.None).Render("x"), StringComparison.Ordinal);
 }

@@ -1,16 +1,11 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using TrimOut.Core.Facts;
 using TrimOut.Papers.Labels;
-using ZXing;
-using ZXing.Common;
-using ZXing.QrCode;
 
 namespace TrimOut.Papers.Tests.Labels;
 
 /// <summary>Codes are read back by ZXing from the shapes of the drawing itself, as a phone would from paper.</summary>
-public partial class LabelSheetTests
+public class LabelSheetTests
 {
     [Fact]
     public void EveryLabelOfASheetIsReadBack()
@@ -40,32 +35,20 @@ public partial class LabelSheetTests
         Assert.Equal(1 + 2 * 3, rows.Count);
     }
 
-    private static IEnumerable<string> Codes(string svg) => XDocument.Parse(svg).Descendants()
-        .Where(e => e.Name.LocalName == "path")
-        .Select(e => Decode(e.Attribute("d")!.Value));
-
-    /// <summary>Paints the boxes of a path on white, four dots to a field, and has the picture decoded.</summary>
-    private static string Decode(string path)
+    [Fact]
+    public void ACodeIsOnePathAndALabelTooLongForAnyCodeSaysSo()
     {
-        var boxes = Box().Matches(path).Select(m => (X: N(m, "x"), Y: N(m, "y"), Wide: N(m, "w"), High: N(m, "h"))).ToList();
-        var field = boxes[0].High;
-        var (left, top) = (boxes.Min(b => b.X) - 4 * field, boxes.Min(b => b.Y) - 4 * field);
-        const int Dots = 4;
-        int Dot(decimal at, decimal from) => (int)Math.Round((at - from) / field * Dots);
-        var side = Dot(boxes.Max(b => b.X + b.Wide) + 4 * field, left);
-        var gray = new byte[side * side];
-        Array.Fill(gray, (byte)255);
-        foreach (var box in boxes)
-        {
-            for (var y = Dot(box.Y, top); y < Dot(box.Y + box.High, top); y++)
-                Array.Fill(gray, (byte)0, y * side + Dot(box.X, left), Dot(box.Wide, 0));
-        }
-        var picture = new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(gray, side, side, RGBLuminanceSource.BitmapFormat.Gray8)));
-        return new QRCodeReader().decode(picture, new Dictionary<DecodeHintType, object> { [DecodeHintType.CHARACTER_SET] = "UTF-8" })?.Text ?? "(not readable)";
+        var job = FinishedHouse.Build();
+        var sheet = XDocument.Parse(LabelSheet.Paper.Write(FinishedHouse.Data(job.House)).Drawings.Values.Single());
+        Assert.Equal(6, sheet.Descendants().Count(e => e.Name.LocalName == "path"));
+        // A label holds so many letters as a reader sees them, and one of those may be made of dozens of signs.
+        job.Say("W01", RunFacts.LabelAtWindow, string.Concat(Enumerable.Repeat("a" + new string('\u0301', 20), 25)));
+        sheet = XDocument.Parse(LabelSheet.Paper.Write(FinishedHouse.Data(job.House)).Drawings.Values.Single());
+        Assert.Equal(5, sheet.Descendants().Count(e => e.Name.LocalName == "path"));
+        Assert.Contains(sheet.Descendants(), e => e.Value == "too long for a code");
     }
 
-    private static decimal N(Match box, string name) => decimal.Parse(box.Groups[name].ValueSpan, CultureInfo.InvariantCulture);
-
-    [GeneratedRegex("M(?<x>[0-9.]+),(?<y>[0-9.]+)h(?<w>[0-9.]+)v(?<h>[0-9.]+)h-[0-9.]+z")]
-    private static partial Regex Box();
+    private static IEnumerable<string> Codes(string svg) => XDocument.Parse(svg).Descendants()
+        .Where(e => e.Name.LocalName == "path")
+        .Select(e => CodeReader.Read(e.Attribute("d")!.Value));
 }
