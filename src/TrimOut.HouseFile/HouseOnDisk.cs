@@ -107,7 +107,8 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
                 throw Faults.NotThere(names.Main);
             if (here.Files.ReadOnlyBecause(names.Main) is { } because)
                 return Read(here, names, because);
-            Sound.Recognise(names, here.Files.Read(names.Main));
+            if (Trailer.Read(here.Files.ReadEnd(names.Main, Trailer.Size)) is null)
+                Sound.Recognise(names, here.Files.Read(names.Main));
             try
             {
                 held = HouseLock.Take(here, names);

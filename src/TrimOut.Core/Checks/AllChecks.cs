@@ -30,7 +30,7 @@ public static class AllChecks
         new HubPastDevices(), new RemotePastUnits(), new UnitOffRoomRemote(), new HubNameTwice(), new HubNamesAlike(),
         new BarsNotLevel(), new BarOffSill(),
         new StepWithoutEvidence(), new KitUnchecked(),
-        new ValuesDisagree(), new TagTwice(),
+        new ValuesDisagree(), new RemovedWhileWorkedOn(), new TagTwice(),
     ];
 
     /// <summary>The check with that id; null when there is none.</summary>

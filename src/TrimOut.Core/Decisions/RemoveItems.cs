@@ -10,15 +10,23 @@ public static class RemoveItems
     public static Result<Draft> Remove(House house, Item item) => item.Kind == ItemKind.House
         ? new Refusal("The house itself can't be removed.")
         : item.Removed ? new Refusal("That was removed already.")
-        : new Draft($"Removed {house.NameOf(item)}").PutStored(item.Id, Item.RemovedField, "yes");
+        : Out(item, $"Removed {house.NameOf(item)}");
 
-    /// <summary>Brings a removed item back.</summary>
-    public static Result<Draft> BringBack(House house, Item item)
-    {
-        if (!item.Removed)
-            return new Refusal("That was not removed.");
-        if (item.Kind == ItemKind.Window && item.Latest(Facts.WindowFacts.Tag.Name)?.Stored is { } tag && Tags.Refuse(house, tag, item.Id) is { } taken)
-            return taken;
-        return new Draft($"Brought back {house.NameOf(item)}").PutStored(item.Id, Item.RemovedField, null);
-    }
+    /// <summary>Brings a removed item back with all it had.</summary>
+    public static Result<Draft> BringBack(House house, Item item) => !item.Removed ? new Refusal("That was not removed.") : Back(house, item, "Brought back");
+
+    /// <summary>Settles what to do with an item that one laptop removed while another went on with it.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="removal">What happened.</param>
+    /// <param name="back">Whether it is to be in the house, with all it had.</param>
+    public static Result<Draft> Settle(House house, RemovedAtWork removal, bool back) => back
+        ? Back(house, removal.Item, removal.Item.Removed ? "Brought back" : "Left in")
+        : Out(removal.Item, $"{(removal.Item.Removed ? "Left removed:" : "Removed again:")} {house.NameOf(removal.Item)}");
+
+    private static Draft Out(Item item, string what) => new Draft(what).PutStored(item.Id, Item.RemovedField, "yes");
+
+    private static Result<Draft> Back(House house, Item item, string what) =>
+        item.Kind == ItemKind.Window && item.Latest(Facts.WindowFacts.Tag.Name)?.Stored is { } tag && Tags.Refuse(house, tag, item.Id) is { } taken
+            ? taken
+            : new Draft($"{what} {house.NameOf(item)}").PutStored(item.Id, Item.RemovedField, null);
 }

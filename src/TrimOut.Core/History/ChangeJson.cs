@@ -39,28 +39,7 @@ public static class ChangeJson
 
     /// <summary>Reads a line.</summary>
     /// <returns>The change, or what is wrong with the line.</returns>
-    public static Result<Change> Read(string line)
-    {
-        try
-        {
-            using var document = JsonDocument.Parse(line);
-            var root = document.RootElement;
-            if (root.ValueKind != JsonValueKind.Object)
-                return new Refusal("The line is no change: it does not hold an object.");
-            if (root.GetProperty("v").GetInt32() is var version && version > Version)
-                return new Refusal($"The line was written by a newer TrimOut (form {version}; this one reads up to {Version}).");
-            if (ChangeId.Read(Text(root, "id")) is not { } id)
-                return new Refusal($"\"{Text(root, "id")}\" names no change.");
-            if (!DateTimeOffset.TryParse(Text(root, "at"), CultureInfo.InvariantCulture, DateTimeStyles.None, out var at))
-                return new Refusal($"\"{Text(root, "at")}\" is no time.");
-            return new Change(id, root.GetProperty("stamp").GetInt64(), at, Text(root, "by"), Text(root, "what"),
-                [.. root.GetProperty("edits").EnumerateArray().Select(ReadEdit)]);
-        }
-        catch (Exception failed) when (failed is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
-        {
-            return new Refusal($"The line is no change: {failed.Message}");
-        }
-    }
+    public static Result<Change> Read(string line) => ChangeReader.Read(line);
 
     /// <summary>The version of the form that a line is in; 0 when it does not say.</summary>
     public static int VersionOf(string line)
@@ -110,21 +89,4 @@ public static class ChangeJson
                 throw new InvalidOperationException($"No form for {edit.GetType().Name}.");
         }
     }
-
-    private static Edit ReadEdit(JsonElement json)
-    {
-        if (json.TryGetProperty("add", out var add) && KebabCase.Read<ItemKind>(Text(json, "kind")) is { } kind)
-            return new Edit.Add(add.GetString()!, kind, Text(json, "under"));
-        if (json.TryGetProperty("put", out var put))
-        {
-            var over = json.TryGetProperty("over", out var list) ? list.EnumerateArray().Select(e => ReadId(e.GetString()!)) : [];
-            return new Edit.Put(put.GetString()!, Text(json, "field"), json.GetProperty("value").GetString(), [.. over]);
-        }
-        return json.TryGetProperty("undo", out var undo) ? new Edit.Undo(ReadId(undo.GetString()!)) : new Edit.Unread(json.GetRawText());
-    }
-
-    private static ChangeId ReadId(string text) => ChangeId.Read(text) ?? throw new FormatException($"\"{text}\" names no change.");
-
-    private static string Text(JsonElement json, string name) =>
-        json.GetProperty(name).GetString() ?? throw new FormatException($"\"{name}\" is empty.");
 }

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using TrimOut.Core.Houses;
 
@@ -6,19 +7,22 @@ namespace TrimOut.Core.History;
 /// <summary>All changes of a house in their agreed order, and the house that they make.</summary>
 public sealed class HouseLog
 {
-    private readonly ImmutableDictionary<ChangeId, Change> _byId;
-    private readonly ImmutableHashSet<ChangeId> _outOfForce;
+    // What was folded at once is looked up in a table that never changes; what was added since, in one that grows.
+    private readonly Dictionary<ChangeId, Change> _folded;
+    private readonly ImmutableDictionary<ChangeId, Change> _since;
+    private readonly FrozenDictionary<ChangeId, ChangeId> _undone;
 
-    private HouseLog(ImmutableList<Change> changes, ImmutableDictionary<ChangeId, Change> byId, ImmutableHashSet<ChangeId> outOfForce, House house)
+    private HouseLog(ImmutableList<Change> changes, Dictionary<ChangeId, Change> folded, ImmutableDictionary<ChangeId, Change> since, FrozenDictionary<ChangeId, ChangeId> undone, House house)
     {
         Changes = changes;
         House = house;
-        _byId = byId;
-        _outOfForce = outOfForce;
+        _folded = folded;
+        _since = since;
+        _undone = undone;
     }
 
     /// <summary>No changes yet.</summary>
-    public static HouseLog Empty { get; } = new([], ImmutableDictionary<ChangeId, Change>.Empty, [], House.Empty);
+    public static HouseLog Empty { get; } = new([], [], ImmutableDictionary<ChangeId, Change>.Empty, FrozenDictionary<ChangeId, ChangeId>.Empty, House.Empty);
 
     /// <summary>The changes, in the order in which they are replayed.</summary>
     public ImmutableList<Change> Changes { get; }
@@ -33,24 +37,32 @@ public sealed class HouseLog
     /// <returns>The log, or which change came twice with different contents.</returns>
     public static Result<HouseLog> Of(IEnumerable<Change> changes)
     {
-        var byId = ImmutableDictionary.CreateBuilder<ChangeId, Change>();
+        var byId = new Dictionary<ChangeId, Change>();
+        var ordered = new List<Change>();
+        var sorted = true;
         foreach (var change in changes)
         {
-            if (byId.TryGetValue(change.Id, out var seen) && ChangeJson.Write(seen) != ChangeJson.Write(change))
+            if (byId.TryAdd(change.Id, change))
+            {
+                sorted &= ordered.Count == 0 || Change.Order(ordered[^1], change) < 0;
+                ordered.Add(change);
+            }
+            else if (byId[change.Id] is var seen && !ReferenceEquals(seen, change) && ChangeJson.Write(seen) != ChangeJson.Write(change))
+            {
                 return new Refusal($"Change {change.Id} is there twice with different contents. Neither was picked.");
-            byId[change.Id] = change;
+            }
         }
-        var ordered = byId.Values.ToList();
-        ordered.Sort(Change.Order);
-        var (house, outOfForce) = Fold.All(ordered);
-        return new HouseLog([.. ordered], byId.ToImmutable(), outOfForce, house);
+        if (!sorted)
+            ordered.Sort(Change.Order);
+        var (house, undone) = Fold.All(ordered);
+        return new HouseLog([.. ordered], byId, ImmutableDictionary<ChangeId, Change>.Empty, undone, house);
     }
 
     /// <summary>The change with that name; null when there is none.</summary>
-    public Change? Find(ChangeId id) => _byId.GetValueOrDefault(id);
+    public Change? Find(ChangeId id) => _folded.GetValueOrDefault(id) ?? _since.GetValueOrDefault(id);
 
     /// <summary>Whether a change counts: it is there and no undo in force is about it.</summary>
-    public bool IsInForce(ChangeId id) => _byId.ContainsKey(id) && !_outOfForce.Contains(id);
+    public bool IsInForce(ChangeId id) => Find(id) is not null && !_undone.ContainsKey(id);
 
     /// <summary>The house as a draft would leave it, without anything being recorded.</summary>
     public static House Preview(House house, Draft draft) => Fold.Replacing(house, draft);
@@ -59,11 +71,26 @@ public sealed class HouseLog
     /// <exception cref="ArgumentException">A change with that name is there already.</exception>
     public HouseLog With(Change change)
     {
-        if (_byId.ContainsKey(change.Id))
+        if (Find(change.Id) is not null)
             throw new ArgumentException($"Change {change.Id} is there already.", nameof(change));
         var isLast = Changes.IsEmpty || Change.Order(Changes[^1], change) < 0;
-        return isLast && !change.Edits.Any(e => e is Edit.Undo)
-            ? new(Changes.Add(change), _byId.Add(change.Id, change), _outOfForce, Fold.One(House, change))
+        return isLast && IsAboutWhatIsThere(change)
+            ? new(Changes.Add(change), _folded, _since.Add(change.Id, change), _undone, Fold.One(House, change))
             : Of(Changes.Add(change)).Value;
+    }
+
+    /// <summary>Whether a change can be put on top of the house: it undoes nothing, and is about no item whose adding was undone.</summary>
+    private bool IsAboutWhatIsThere(Change change)
+    {
+        if (_undone.Count == 0)
+            return !change.Edits.Any(e => e is Edit.Undo);
+        var added = change.Edits.OfType<Edit.Add>().Select(a => a.Item).ToHashSet();
+        return change.Edits.All(e => e switch
+        {
+            Edit.Undo => false,
+            Edit.Put put => added.Contains(put.Item) || House.Find(put.Item) is not null,
+            Edit.Add add => added.Contains(add.Under) || House.Find(add.Under) is not null,
+            _ => true,
+        });
     }
 }

@@ -22,7 +22,7 @@ public sealed class Scribe
         By = by;
         var log = HouseLog.Of(store.Opened);
         Log = log.Ok ? log.Value : throw new HouseStoreException(log.Reason!);
-        _sequence = Log.Changes.Where(c => c.Id.Device == store.Device).Select(c => c.Id.Sequence).DefaultIfEmpty().Max();
+        _sequence = store.Opened.Where(c => c.Id.Device == store.Device).Select(c => c.Id.Sequence).DefaultIfEmpty().Max();
     }
 
     /// <summary>Whose changes are written.</summary>
@@ -84,7 +84,15 @@ public sealed class Scribe
         ? Record(new Draft($"Redo: {TargetOf(undo)!.What}", [new Edit.Undo(undo.Id)]))
         : new Refusal("There is nothing to redo.");
 
-    private IEnumerable<Change> Mine() => Log.Changes.Reverse().Where(c => c.Id.Device == _store.Device);
+    /// <summary>This device's changes, the latest first.</summary>
+    private IEnumerable<Change> Mine()
+    {
+        for (var at = Log.Changes.Count - 1; at >= 0; at--)
+        {
+            if (Log.Changes[at] is var change && change.Id.Device == _store.Device)
+                yield return change;
+        }
+    }
 
     private static bool IsUndo(Change change) => change.Edits.Any(e => e is Edit.Undo);
 
@@ -96,7 +104,9 @@ public sealed class Scribe
         Edit.Put put => put with
         {
             Item = Named(put.Item, id),
-            Value = put.Value is { Length: > 0 } value && value[0] == Draft.NewItemMark ? Named(value, id) : put.Value,
+            Value = put.Value is not { Length: > 0 } value ? put.Value
+                : put.Field == Item.RemovedField ? Seen.Of(Log.Changes.Select(c => c.Id)).ToString()
+                : value[0] == Draft.NewItemMark ? Named(value, id) : value,
             Field = put.Field.IndexOf(Draft.NewItemMark, StringComparison.Ordinal) is > 0 and var at ? put.Field[..at] + Named(put.Field[at..], id) : put.Field,
             Over = House.Find(put.Item)?.Fields.GetValueOrDefault(put.Field) is { IsDefaultOrEmpty: false } heads ? [.. heads.Select(h => h.Id)] : ImmutableArray<ChangeId>.Empty,
         },

@@ -105,7 +105,7 @@ public sealed class House
     {
         ItemKind.House => Name,
         ItemKind.Window => item.Get(WindowFacts.Tag) ?? "(no tag)",
-        ItemKind.Unit => FindUnit(item.Id)?.Tag ?? "(unit)",
+        ItemKind.Unit => FindUnit(item.Id)?.Tag ?? (Find(item.Under) is { Kind: ItemKind.Window } window ? $"unit of {NameOf(window)}" : "(unit)"),
         ItemKind.Run => Find(item.Under) is { } unit ? NameOf(unit) : "(run)",
         ItemKind.Leg => "leg of " + (Find(item.Under) is { } run ? NameOf(run) : "(run)"),
         ItemKind.Punch => item.Get(PunchFacts.What) ?? "(punch item)",

@@ -69,6 +69,17 @@ internal sealed class HouseShape
     /// <summary>Units, runs, legs, presets, punch items and waivers that belong to an item, as they were added.</summary>
     public IEnumerable<string> Under(string id, ItemKind kind) => _children[(id, kind)];
 
-    private static bool IsPresent(ImmutableDictionary<string, Item> items, string id) =>
-        items.TryGetValue(id, out var item) && !item.Removed && (item.Under.Length == 0 || IsPresent(items, item.Under));
+    private static bool IsPresent(ImmutableDictionary<string, Item> items, string id)
+    {
+        // Nothing lies deeper than a leg of a run of a unit of a window, but a history that no program wrote may go round in circles.
+        for (var depth = 0; depth < 16; depth++)
+        {
+            if (!items.TryGetValue(id, out var item) || item.Removed)
+                return false;
+            if (item.Under.Length == 0)
+                return true;
+            id = item.Under;
+        }
+        return false;
+    }
 }

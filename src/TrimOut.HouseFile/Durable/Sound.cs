@@ -31,7 +31,7 @@ internal sealed record Sound(Trailer Trailer, IReadOnlyList<Entry> Entries, Jour
             // Another program may have closed the house between the two readings; then the file is complete by now.
             if (trailer.Journal is not null && journal is null && attempt < 3)
                 continue;
-            var entries = EntryTable.Read(file[..^Trailer.Size]);
+            var entries = EntryTable.Read(file, trailer);
             return Join(names, trailer, entries, journal, seal);
         }
     }

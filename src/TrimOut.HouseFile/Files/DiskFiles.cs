@@ -13,6 +13,17 @@ internal sealed class DiskFiles : IFileLayer
 
     public byte[] Read(string path) => File.ReadAllBytes(path);
 
+    public byte[] ReadEnd(string path, int count)
+    {
+        using var file = File.OpenHandle(path);
+        var length = RandomAccess.GetLength(file);
+        var end = new byte[Math.Min(count, length)];
+        var read = 0;
+        for (var got = -1; read < end.Length && got != 0; read += got)
+            got = RandomAccess.Read(file, end.AsSpan(read), length - end.Length + read);
+        return end[..read];
+    }
+
     public IOpenFile Create(string path, string? like = null)
     {
         File.Delete(path);

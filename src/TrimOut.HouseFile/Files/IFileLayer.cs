@@ -9,6 +9,9 @@ internal interface IFileLayer
     /// <summary>All bytes of a file.</summary>
     byte[] Read(string path);
 
+    /// <summary>The last bytes of a file; all of a shorter one.</summary>
+    byte[] ReadEnd(string path, int count);
+
     /// <summary>A new file that only its owner may read, or that may be read by those who could read <paramref name="like"/>; a leftover of that name goes.</summary>
     IOpenFile Create(string path, string? like = null);
 

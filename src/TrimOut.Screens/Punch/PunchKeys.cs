@@ -1,5 +1,9 @@
 using TrimOut.Core;
+using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Sheets;
@@ -12,9 +16,9 @@ internal static class PunchKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<PunchScreen>("enter", "Mend", "Goes to the field that mends it.", Mend) { Disabled = Nothing },
+        new KeyAction<PunchScreen>("enter", "Mend", "Goes to the field that mends it, or asks what to do with something that one laptop removed.", Mend) { Disabled = Nothing },
         new KeyAction<PunchScreen>("w", "Waive", "Passes a finding with a reason and initials; other figures reopen it.", (s, sight) => Turn.Type(s, Reason(s)))
-            { Disabled = (s, sight) => s.Current(sight)?.Finding is not { } f ? "Only a finding is waived. d marks a written item done." : f.Open ? null : "It is waived already. Del takes the waiver back." },
+            { Disabled = (s, sight) => s.Current(sight)?.Finding is not { } f ? "Only a finding is waived. d marks a written item done." : IsRemoval(f) ? "This is not waived but decided: Enter asks." : f.Open ? null : "It is waived already. Del takes the waiver back." },
         new KeyAction<PunchScreen>("d", "Done", "Says that a written item was mended, or opens it again.", (s, sight) => Turn.Save(s, PunchList.Turn(s.Current(sight)!.Item!)))
             { Disabled = (s, sight) => s.Current(sight)?.Item is null ? "A finding goes away by itself when its cause does." : null },
         new KeyAction<PunchScreen>("n", "New item", "Writes an item by hand.", (s, sight) => Turn.Type(s, Write(s, sight))),
@@ -31,7 +35,23 @@ internal static class PunchKeys
     private static Turn Mend(PunchScreen s, Sight sight)
     {
         var row = s.Current(sight)!;
+        if (row.Finding is { } removal && IsRemoval(removal))
+            return Turn.Type(s, Removed(s, sight, row.Subject));
         return Turn.Open(s, row.Finding is { } finding ? SheetScreen.Mending(sight.House, finding.Found.Mends) : SheetScreen.At(SheetOf.Holding(sight.House, row.Subject), sight.House));
+    }
+
+    private static bool IsRemoval(Finding finding) => finding.Found.Mends.Field == Item.RemovedField;
+
+    private static Entry Removed(PunchScreen s, Sight sight, Item item)
+    {
+        var (back, away) = item.Removed ? ("bring it back", "leave it removed") : ("leave it in", "remove it again");
+        return new Entry(sight.House.NameOf(item), back, $"{back} with all it had, or {away}: Up and Down choose, Enter takes it", (text, now) =>
+            text.Trim() != back && text.Trim() != away ? new Refusal($"Choose: {back}, or {away}.")
+            : RemovedAtWork.All(now.House).FirstOrDefault(r => r.Item.Id == item.Id) is { } removal ? RemoveItems.Settle(now.House, removal, text.Trim() == back).Then<Turn>(d => Turn.Save(s, d))
+            : new Refusal("That was decided meanwhile."))
+        {
+            Options = [new Option(back, back), new Option(away, away)],
+        };
     }
 
     private static Entry Reason(PunchScreen s) => new("May stay because", "", "the reason, for whoever reads the binder",

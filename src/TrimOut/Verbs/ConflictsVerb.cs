@@ -1,20 +1,22 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
+using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Verbs;
 
-/// <summary><c>trimout conflicts</c>: facts on which two copies disagree, and choosing between their values.</summary>
+/// <summary><c>trimout conflicts</c>: what two copies disagree about, and choosing.</summary>
 internal static class ConflictsVerb
 {
     public static Command Build()
     {
         var path = Common.AnyHouse();
-        var choose = new Option<string[]>("--choose") { Description = "A fact's number and a value's letter, such as 1b; may be given several times.", HelpName = "choice" };
+        var choose = new Option<string[]>("--choose") { Description = "A line's number and a letter, such as 1b; may be given several times.", HelpName = "choice" };
         var by = Common.By();
-        var verb = new Command("conflicts", "List facts on which two copies of the house disagree, and choose. Ends with 1 when some are left.") { path, choose, by };
+        var verb = new Command("conflicts", "List what two copies of the house disagree about, and choose. Ends with 1 when something is left.") { path, choose, by };
         verb.SetAction(parsed =>
         {
             var house = parsed.GetRequiredValue(path);
@@ -29,11 +31,21 @@ internal static class ConflictsVerb
     internal static string Line(Disagreement disagreement, House house) =>
         $"{house.NameOf(disagreement.Item)}: {disagreement.Fact.Label}: {string.Join(", ", disagreement.Heads.Select((h, at) => $"{Letter(at)}) {disagreement.Show(h, house)}"))}.";
 
+    /// <summary>An item that one laptop removed while another went on with it, without a number.</summary>
+    internal static string Line(RemovedAtWork removal, House house) =>
+        $"{house.NameOf(removal.Item)}: {removal.Show(house)} {(removal.Item.Removed ? "a) leave it removed, b) bring it back with all it had" : "a) remove it again, b) leave it in")}.";
+
+    private static List<Choice> All(House house) =>
+    [
+        .. Disagreement.All(house).Select(d => new Choice(Line(d, house), [.. d.Heads.Select(h => ChooseValue.Of(house, d, h))])),
+        .. RemovedAtWork.All(house).Select(r => new Choice(Line(r, house), [RemoveItems.Settle(house, r, back: false), RemoveItems.Settle(house, r, back: true)])),
+    ];
+
     private static int List(House house)
     {
-        var all = Disagreement.All(house).ToList();
+        var all = All(house);
         for (var at = 0; at < all.Count; at++)
-            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{at + 1}\t{Line(all[at], house)}"));
+            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{at + 1}\t{all[at].Line}"));
         return all.Count == 0 ? ExitCode.Fine : ExitCode.OpenStops;
     }
 
@@ -42,22 +54,24 @@ internal static class ConflictsVerb
         var (file, scribe) = HouseSource.Open(path, by);
         using (file)
         {
-            var all = Disagreement.All(scribe.House).ToList();
-            var chosen = choices.Select(c => Read(c, all)).ToList();
-            foreach (var (disagreement, head) in chosen)
-                Common.Say($"{ChooseValue.Of(scribe.House, disagreement, head).Then(scribe.Record).OrEnd(ExitCode.Disk).What}.");
+            var all = All(scribe.House);
+            foreach (var way in choices.Select(c => Read(c, all)).ToList())
+                Common.Say($"{way.Then(scribe.Record).OrEnd(ExitCode.Disk).What}.");
             return List(scribe.House);
         }
     }
 
-    private static (Disagreement Disagreement, Head Head) Read(string choice, List<Disagreement> all)
+    private static Result<Draft> Read(string choice, List<Choice> all)
     {
         var text = choice.Trim().ToLowerInvariant();
         if (text.Length > 1 && int.TryParse(text.AsSpan(0, text.Length - 1), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= all.Count
-            && text[^1] - 'a' is >= 0 and var at && at < all[number - 1].Heads.Length)
-            return (all[number - 1], all[number - 1].Heads[at]);
-        throw new VerbException(ExitCode.Usage, $"\"{choice}\" is no choice. Write a fact's number and a value's letter as they are listed, such as 1b.");
+            && text[^1] - 'a' is >= 0 and var at && at < all[number - 1].Ways.Length)
+            return all[number - 1].Ways[at];
+        throw new VerbException(ExitCode.Usage, $"\"{choice}\" is no choice. Write a line's number and a letter as they are listed, such as 1b.");
     }
 
     private static char Letter(int at) => (char)('a' + at);
+
+    /// <summary>Something to choose, and what each way would change.</summary>
+    private sealed record Choice(string Line, ImmutableArray<Result<Draft>> Ways);
 }

@@ -26,9 +26,9 @@ internal static class MergeVerb
                 Common.Say(string.Create(CultureInfo.InvariantCulture, $"{merge.New.Length} changes {(parsed.GetValue(dry) ? "would come in: this was a try" : "came in")}."));
                 foreach (var disagreement in merge.Disagreements)
                     Common.Say($"{ConflictsVerb.Line(disagreement, merge.Merged.House)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
-                foreach (var removed in merge.RemovedAndChanged)
-                    Common.Say(removed);
-                return merge.Disagreements.IsEmpty && merge.RemovedAndChanged.IsEmpty ? ExitCode.Fine : ExitCode.LeftOut;
+                foreach (var removal in merge.Removals)
+                    Common.Say($"{ConflictsVerb.Line(removal, merge.Merged.House)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
+                return merge.Disagreements.IsEmpty && merge.Removals.IsEmpty ? ExitCode.Fine : ExitCode.LeftOut;
             }
         });
         return verb;

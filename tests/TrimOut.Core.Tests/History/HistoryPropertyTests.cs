@@ -69,17 +69,38 @@ public class HistoryPropertyTests
     [InlineData("{}")]
     [InlineData("{\"v\":1}")]
     [InlineData("{\"v\":1,\"id\":\"x\",\"stamp\":1,\"at\":\"2026-03-02T08:00:00+00:00\",\"by\":\"b\",\"what\":\"w\",\"edits\":[]}")]
+    [InlineData("""{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[{"put":"w1","field":"tag"}]}""")]
+    [InlineData("""{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[{"put":"w1","field":"tag","value":"x","over":["nobody"]}]}""")]
+    [InlineData("""{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":["x"]}""")]
+    [InlineData("""{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[]} trailing""")]
+    [InlineData("""{"v":1,"id":"a:1","stamp":99999999999999999999,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[]}""")]
     [InlineData("{\"v\":1,\"id\":\"a:1\",\"stamp\":1,\"at\":\"yesterday\",\"by\":\"b\",\"what\":\"w\",\"edits\":[]}")]
     public void ALineThatIsNoChangeIsRefused(string line) => Assert.False(ChangeJson.Read(line).Ok);
 
     [Fact]
     public void ALineOfANewerFormSaysSo() => Assert.Contains("newer TrimOut", ChangeJson.Read("{\"v\":99}").Reason!, StringComparison.Ordinal);
 
-    [Fact]
-    public void AnEditOfANewerKindIsPassedOnAsItCame()
+    [Theory]
+    [InlineData("""{"paint":"blue"}""")]
+    [InlineData("""{"move":"w1","to":{"put":[1,{"x":"}"}]},"over":"w2"}""")]
+    [InlineData("""{"add":"w1","kind":"chandelier","under":"house"}""")]
+    [InlineData("""{"put":{"many":["w1","w2"]},"field":"tag","value":null}""")]
+    public void AnEditOfANewerKindIsPassedOnAsItCame(string edit)
     {
-        const string Line = "{\"v\":1,\"id\":\"a:1\",\"stamp\":1,\"at\":\"2026-03-02T08:00:00+00:00\",\"by\":\"b\",\"what\":\"w\",\"edits\":[{\"paint\":\"blue\"}]}";
-        Assert.Equal(Line, ChangeJson.Write(ChangeJson.Read(Line).Value));
+        var line = $$"""{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[{{edit}},{"undo":"a:9"}]}""";
+        Assert.Equal(line, ChangeJson.Write(ChangeJson.Read(line).Value));
+        Assert.IsType<Edit.Unread>(ChangeJson.Read(line).Value.Edits[0]);
+    }
+
+    [Fact]
+    public void ItemsThatBelongToEachOtherInACircleAreInNoHouseAndHangNothing()
+    {
+        var house = HouseLog.Of([new Change(new ChangeId("a", 1), 1, default, "b", "w",
+            [new Edit.Add("x", ItemKind.Unit, "y"), new Edit.Add("y", ItemKind.Unit, "x"), new Edit.Put("x", Item.RemovedField, "yes", []), new Edit.Put("y", "hub-name", "n", [])])]).Value.House;
+        Assert.Empty(house.Units);
+        Assert.Equal("(unit)", house.NameOf(house.Find("y")!));
+        Assert.Empty(house.ItemsOf(ItemKind.Unit));
+        Assert.Empty(RemovedAtWork.All(house));
     }
 
     [Fact]

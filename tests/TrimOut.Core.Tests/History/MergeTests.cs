@@ -80,7 +80,8 @@ public class MergeTests
         _laptops.Do("ada", house => RemoveItems.Remove(house, house.FindTag("W01")!.Item));
         _laptops.Type("bo", WindowFacts.RoughWidth, "45 1/2");
         var merge = _laptops.Take("ada", "bo");
-        Assert.Contains("W01 was removed by Ada on 2026-03-03 08:00, while Bo went on with it", Assert.Single(merge.RemovedAndChanged));
+        Assert.Equal("Ada removed it on 2026-03-03 08:00, while Bo went on with it (Rough width).", Assert.Single(merge.Removals).Show(merge.Merged.House));
+        Assert.Empty(_laptops.Take("ada", "bo").Removals);
         Assert.True(_laptops["ada"].Undo().Ok);
         Assert.Equal(Length.FromInches(45, 1, 2), _laptops["ada"].House.FindTag("W01")!.RoughWidth);
     }

@@ -1,4 +1,5 @@
 using TrimOut.Core.History;
+using TrimOut.HouseFile.Durable;
 using Xunit.Abstractions;
 
 namespace TrimOut.HouseFile.Tests.Crashes;
@@ -58,7 +59,7 @@ public class CrashTests(ITestOutputHelper output)
         Assert.Empty(failures);
     }
 
-    private (int States, List<string> Failures) Count(string what, RecordingFiles files, int days, int tries = 2, Durable.SealMaker? seal = null)
+    private (int States, List<string> Failures) Count(string what, RecordingFiles files, int days, int tries = 2, SealMaker? seal = null)
     {
         var job = new ScriptedJob(files, seal);
         job.Run(days, savesADay: 12);
@@ -75,7 +76,7 @@ public class CrashTests(ITestOutputHelper output)
     }
 
     /// <summary>What is wrong with a state; null when nothing is.</summary>
-    private static string? Fault(ScriptedJob job, RecordingFiles files, int told, Durable.SealMaker? seal)
+    private static string? Fault(ScriptedJob job, RecordingFiles files, int told, SealMaker? seal)
     {
         try
         {

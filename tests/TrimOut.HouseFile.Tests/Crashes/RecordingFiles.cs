@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrimOut.HouseFile.Durable;
 using TrimOut.HouseFile.Files;
 
 namespace TrimOut.HouseFile.Tests.Crashes;
@@ -39,6 +40,8 @@ internal class RecordingFiles : IFileLayer
     public bool Exists(string path) => _names.ContainsKey(path);
 
     public byte[] Read(string path) => _names.TryGetValue(path, out var file) ? [.. _contents[file]] : throw new FileNotFoundException(path);
+
+    public byte[] ReadEnd(string path, int count) => Read(path)[^Math.Min(count, _contents[_names[path]].Length)..];
 
     public IOpenFile Create(string path, string? like = null)
     {
@@ -118,7 +121,7 @@ internal sealed class JournalCutFirst : RecordingFiles
 {
     public override void Rename(string from, string to)
     {
-        var foldedIn = from.EndsWith(".trimout.new", StringComparison.Ordinal) && Durable.Trailer.Read(Read(from)) is { Journal: null };
+        var foldedIn = from.EndsWith(".trimout.new", StringComparison.Ordinal) && Trailer.Read(Read(from)) is { Journal: null };
         if (foldedIn)
             Delete(to + ".journal");
         base.Rename(from, to);

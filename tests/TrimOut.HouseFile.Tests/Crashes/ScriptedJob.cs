@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.History;
+using TrimOut.HouseFile.Durable;
 
 namespace TrimOut.HouseFile.Tests.Crashes;
 
@@ -12,7 +13,7 @@ internal sealed class ScriptedJob
     private readonly RecordingFiles _files;
     private readonly Surroundings _here;
 
-    public ScriptedJob(RecordingFiles files, Durable.SealMaker? seal = null)
+    public ScriptedJob(RecordingFiles files, SealMaker? seal = null)
     {
         _files = files;
         _here = Here(files, seal);
@@ -24,11 +25,11 @@ internal sealed class ScriptedJob
     /// <summary>How many changes there were after each save; a merge saves several at once.</summary>
     public HashSet<int> Saves { get; } = [0];
 
-    public static Surroundings Here(RecordingFiles files, Durable.SealMaker? seal = null)
+    public static Surroundings Here(RecordingFiles files, SealMaker? seal = null)
     {
         var names = 0;
         return new(files, new FakeTimeProvider(new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.Zero)), "laptop", "Ash",
-            () => (++names).ToString("00000000", CultureInfo.InvariantCulture), seal ?? Durable.Seal.Of);
+            () => (++names).ToString("00000000", CultureInfo.InvariantCulture), seal ?? Seal.Of);
     }
 
     public void Run(int days, int savesADay)

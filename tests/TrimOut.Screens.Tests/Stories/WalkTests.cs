@@ -78,6 +78,22 @@ public class WalkTests
     }
 
     [Fact]
+    public void WhatOneLaptopRemovedWhileTheOtherWentOnIsBroughtBackFromThePunchList()
+    {
+        var first = new TestJob().Window("W01").Window("W02");
+        var both = first.Scribe.Log.Changes;
+        var here = new TestJob(store: new MemoryStore("here", both));
+        here.Do(Core.Decisions.RemoveItems.Remove(here.House, here.House.FindTag("W01")!.Item).Value);
+        var there = new TestJob(store: new MemoryStore("there", both)).Say("W01", WindowFacts.RoughWidth, "38");
+        var merged = new MemoryStore("here", [.. here.Scribe.Log.Changes.Union(there.Scribe.Log.Changes)]);
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: merged).Scribe);
+        user.Press("6").Sees("removed it on").Press("w").Sees("This is not waived but decided: Enter asks.");
+        user.Press("enter").Sees("bring it back").Press("down").Sees("leave it removed").Press("down", "enter").Sees("Saved: Brought back W01");
+        Assert.Equal("38\"", user.House.FindTag("W01")!.Show(WindowFacts.RoughWidth));
+        user.DoesNotSee("removed it on");
+    }
+
+    [Fact]
     public void TwoLaptopsValuesAreWalkedThroughAndTakingOneSettlesIt()
     {
         var first = new TestJob().Window("W01");

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Copies;
+
+/// <summary>Nothing stays removed that another laptop worked on, unless somebody who knows of the work said so.</summary>
+/// <remarks>
+/// <para>Why: after a merge the removal hides what the other crew measured or hung.</para>
+/// <para>To clear: bring it back with all it had, or leave it removed knowingly.</para>
+/// </remarks>
+public sealed class RemovedWhileWorkedOn : WideCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("removed-while-worked-on", "One laptop removed what another went on with", Severity.Caution, Phase.WalkThrough,
+        "nothing", new Source(Source.CommonPractice, "nobody's work left out unseen"));
+
+    /// <summary>None: only a removal, a return or a merge brings it about, and after these everything is judged again.</summary>
+    public override ImmutableArray<Fact> Watches => [];
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house) => RemovedAtWork.All(house).Select(r => new CheckResult(Info, r.Item, new Outcome.Found(
+        r.Show(house), r.Item.Removed ? "Bring it back with all it had, or leave it removed." : "Leave it in, or remove it again.", new FieldRef(r.Item.Id, Item.RemovedField))));
+}

@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.History;
+
+/// <summary>A house while its history is replayed. Values that were replaced are never decoded: most of a long history is.</summary>
+/// <param name="takenBack">Items whose adding was undone.</param>
+internal sealed class GrowingHouse(Dictionary<string, TakenBack> takenBack)
+{
+    private readonly Dictionary<string, Growing> _items = new() { [House.RootId] = new Growing(House.Empty.Job) };
+
+    private readonly HashSet<string> _back = [];
+
+    /// <summary>Replays a change that is in force.</summary>
+    public void Add(Change change)
+    {
+        foreach (var edit in change.Edits)
+        {
+            if (edit is Edit.Add add)
+                Add(add);
+            else if (edit is Edit.Put put && (Find(put.Item) ?? Back(put.Item)) is { } item)
+                item.Put(put, change);
+        }
+    }
+
+    /// <summary>The house.</summary>
+    public House Done() => new(ImmutableDictionary.CreateRange(_items.Select(i => KeyValuePair.Create(i.Key, i.Value.Done()))));
+
+    private Growing? Find(string id) => _items.GetValueOrDefault(id);
+
+    private void Add(Edit.Add add)
+    {
+        if (Find(add.Item) is null)
+        {
+            if (Find(add.Under) is null)
+                Back(add.Under);
+            _items.Add(add.Item, new Growing(new Item(add.Item, add.Kind, add.Under, _items.Count, ImmutableDictionary<string, ImmutableArray<Head>>.Empty)));
+        }
+    }
+
+    /// <summary>
+    /// An item whose adding was undone, while somebody who did not know of that went on with it: it is in the history with all
+    /// it had and counts as removed, so that nobody's work vanishes unseen.
+    /// </summary>
+    private Growing? Back(string id)
+    {
+        if (!takenBack.TryGetValue(id, out var taken) || taken.RootOf(id) is not { } root || !_back.Add(root))
+            return null;
+        foreach (var edit in taken.Added.Edits)
+        {
+            if (edit is Edit.Add add && taken.RootOf(add.Item) == root)
+                Add(add);
+            else if (edit is Edit.Put put && taken.RootOf(put.Item) == root)
+                Find(put.Item)?.Put(put, taken.Added);
+        }
+        Find(root)?.Put(new Edit.Put(root, Item.RemovedField, Seen.Of([taken.Added.Id, taken.By.Id]).ToString(), []), taken.By);
+        return Find(id);
+    }
+
+    private sealed class Growing(Item item)
+    {
+        private readonly Dictionary<string, ImmutableArray<(Edit.Put Put, Change Change)>> _fields = [];
+
+        public void Put(Edit.Put put, Change change)
+        {
+            ref var puts = ref CollectionsMarshal.GetValueRefOrAddDefault(_fields, put.Field, out _);
+            puts = puts.IsDefaultOrEmpty || (puts.Length == 1 && IsOver(puts[0].Change, put, change))
+                ? [(put, change)]
+                : [.. puts.Where(p => !IsOver(p.Change, put, change)), (put, change)];
+        }
+
+        public Item Done() => item with
+        {
+            Fields = ImmutableDictionary.CreateRange(_fields.Select(f => KeyValuePair.Create(f.Key, ImmutableArray.CreateRange(f.Value, p => Fold.HeadOf(item.Kind, p.Put, p.Change))))),
+        };
+
+        private static bool IsOver(Change before, Edit.Put put, Change change) => before.Id == change.Id || put.Over.Contains(before.Id);
+    }
+}

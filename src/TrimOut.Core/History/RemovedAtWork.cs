@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.History;
+
+/// <summary>An item that one laptop removed while another, not knowing of it, went on with it or brought it back.</summary>
+/// <param name="Item">The item; with what belongs to it.</param>
+/// <param name="Removal">Who removed it, and when.</param>
+/// <param name="Work">The values that were put by others meanwhile; for an item that was brought back meanwhile, that.</param>
+public sealed record RemovedAtWork(Item Item, Head Removal, ImmutableArray<(Item Item, string Field, Head Head)> Work)
+{
+    private const int FactsShown = 4;
+
+    /// <summary>All of a house, in the order in which items were added.</summary>
+    public static IEnumerable<RemovedAtWork> All(House house)
+    {
+        var asked = house.Items.Values.Where(i => i.Fields.ContainsKey(Item.RemovedField)).OrderBy(i => i.Place).ToList();
+        if (asked.Count == 0)
+            return [];
+        var work = house.Items.Values.Where(i => !house.IsPresent(i)).SelectMany(i => Unseen(house, i)).ToLookup(w => w.Root.Id, w => (w.Item, w.Field, w.Head));
+        return asked.Select(i => Of(i, work[i.Id])).OfType<RemovedAtWork>();
+    }
+
+    /// <summary>What happened, without the item's name.</summary>
+    public string Show(House house)
+    {
+        var others = string.Join(", ", Work.Select(w => w.Head.By).Distinct());
+        var meanwhile = Work.Any(w => w.Field == Item.RemovedField) ? "brought it back" : $"went on with it ({string.Join(", ", Facts(house))})";
+        return $"{Removal.By} removed it on {Removal.At:yyyy-MM-dd HH:mm}, while {others} {meanwhile}.";
+    }
+
+    private static RemovedAtWork? Of(Item item, IEnumerable<(Item Item, string Field, Head Head)> work)
+    {
+        var heads = item.Fields[Item.RemovedField];
+        if (heads.LastOrDefault(h => h.Stored is not null) is not { } removal)
+            return null;
+        // Where one brought it back and another removed it, whichever comes last in the history is in force; nobody decided that.
+        var back = heads.Where(h => h.Stored is null).Select(h => (item, Item.RemovedField, h)).ToList();
+        ImmutableArray<(Item, string, Head)> meanwhile = back.Count > 0 ? [.. back] : [.. work];
+        return meanwhile.IsEmpty ? null : new RemovedAtWork(item, removal, meanwhile);
+    }
+
+    /// <summary>The values of an item that nobody had seen who removed it or what it belongs to, with the outermost item that was removed.</summary>
+    private static IEnumerable<(Item Root, Item Item, string Field, Head Head)> Unseen(House house, Item item)
+    {
+        var above = new List<Item>();
+        for (var at = item; at is not null && !above.Contains(at); at = house.Find(at.Under))
+            above.Add(at);
+        if (above.FindLast(i => i.Removed) is not { } root)
+            yield break;
+        foreach (var (field, heads) in item.Fields.OrderBy(f => f.Key, StringComparer.Ordinal))
+        {
+            foreach (var head in heads.Where(h => field != Item.RemovedField && !above.Any(i => Seen.ByRemover(i, h.Id))))
+                yield return (root, item, field, head);
+        }
+    }
+
+    private IEnumerable<string> Facts(House house)
+    {
+        var labels = Work.OrderBy(w => w.Item.Place).Select(w => FactTable.Find(w.Item.Kind, w.Field)?.Label).OfType<string>().Distinct().ToList();
+        return labels.Count <= FactsShown ? labels : labels.Take(FactsShown).Append($"{labels.Count - FactsShown} more");
+    }
+}
