@@ -13,14 +13,15 @@ public static class OpenScreens
     /// <summary>Runs the screens until the user leaves, or until the system asks the program to end. The terminal is given back as it was, whatever happens.</summary>
     /// <param name="desk">What the program does for the screens.</param>
     /// <param name="house">A house to begin with; null begins with the house picker.</param>
+    /// <param name="held">A house to begin with that another program has open.</param>
     /// <returns>Null when all went well, or why the screens can't be shown here or had to stop.</returns>
-    public static string? Run(IDesk desk, Scribe? house)
+    public static string? Run(IDesk desk, Scribe? house, HeldHouse? held = null)
     {
         if (CannotBecause() is { } because)
             return because;
 
         var depth = TerminalSigns.Colours();
-        var shell = new ShellState(desk, house, depth == ColourDepth.None ? Look.Plain : null, TerminalSigns.Best());
+        var shell = new ShellState(desk, house, depth == ColourDepth.None ? Look.Plain : null, TerminalSigns.Best(), held);
         return Guarded(desk, () =>
         {
             try

@@ -35,7 +35,7 @@ internal static class CommandLine
             WhatIfVerb.Build(),
         };
         root.Add(HelpVerb.Build(root));
-        root.SetAction(_ => OpenVerb.Run(Environment.UserName, open: null));
+        root.SetAction(_ => OpenVerb.Run(Environment.UserName));
         return root;
     }
 }

@@ -52,7 +52,7 @@ internal static class HouseSource
         var file = HouseOnDisk.Open(path, TimeProvider.System);
         try
         {
-            if ((file.Remark ?? BackupPlace.Keep(file)) is { } remark)
+            foreach (var remark in new[] { file.Remark, BackupPlace.Keep(file) }.OfType<string>())
                 Console.Error.WriteLine(remark);
             return (file, new Scribe(file, TimeProvider.System, by));
         }

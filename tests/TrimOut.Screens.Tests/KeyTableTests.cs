@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Screens.Help;
 using TrimOut.Screens.HousePicker;
+using TrimOut.Screens.Notices;
 using TrimOut.Screens.Papers;
 using TrimOut.Screens.Shell;
 using TrimOut.Testing;
@@ -15,7 +16,7 @@ public class KeyTableTests
     {
         var desk = new TestDesk(new FakeTimeProvider());
         var sections = CommonKeys.Sections.Select(s => ((Ask.Section)s.Press(PickerScreen.At(desk), Shell.Value.Sight).Ask!).Make(Shell.Value.Sight));
-        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], ""), .. sections];
+        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], ""), new NoticeScreen([]), new HeldScreen(new HeldHouse("", "")), .. sections];
     }
 
     public static TheoryData<string> Titles() => [.. EveryScreen().Select(s => s.Title).Distinct()];

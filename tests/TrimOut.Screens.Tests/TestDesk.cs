@@ -19,13 +19,27 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public string? Look { get; set; }
 
-    public Result<Scribe> Open(string path) => path == "samples/corner" ? Begin("Corner house", DisplayUnits.Inches) : new Refusal($"{path} is no house file.");
+    public Result<Scribe> Open(string path) => HeldBy is not null ? new Refusal($"{path} is open in another program: {HeldBy}.") : path == "samples/corner" ? Begin("Corner house", DisplayUnits.Inches) : new Refusal($"{path} is no house file.");
 
     public Result<Scribe> Create(string name, DisplayUnits units) => Begin(name, units);
 
     public void Close(Scribe scribe) { }
 
-    public Result<Scribe> WriteElsewhere(Scribe scribe) => new Scribe(new MemoryStore("elsewhere", scribe.Log.Changes), clock, scribe.By);
+    public Result<Scribe> OpenToRead(string path) =>
+        new Scribe(new MemoryStore("laptop", new TestJob().Window("W01").Scribe.Log.Changes) { ReadOnlyBecause = "it was opened for reading only." }, clock, "Ash");
+
+    public bool CanStillLook => HeldBy is not null;
+
+    public IReadOnlyList<string> Notices { get; set; } = [];
+
+    /// <summary>Who has every house open; null when nobody.</summary>
+    public string? HeldBy { get; set; }
+
+    public string Elsewhere(Scribe scribe) => "copy-1.trimout";
+
+    public Result<Scribe> WriteElsewhere(Scribe scribe, string path) => path.StartsWith("full/", StringComparison.Ordinal)
+        ? new Refusal("That disk is full too.")
+        : new Scribe(new MemoryStore("elsewhere", scribe.Log.Changes), clock, scribe.By);
 
     public string? FaultNoted { get; private set; }
 

@@ -43,7 +43,7 @@ internal static class CommonKeys
     [
         new KeyAction<IScreen>("u", "Undo", "Shows this laptop's latest change and takes it back.", (s, _) => new Turn(s, new Ask.Undo())) { OnBar = false },
         new KeyAction<IScreen>("U", "Redo", "Brings back what was undone.", (s, _) => new Turn(s, new Ask.Redo())) { OnBar = false, Also = ["ctrl+r"] },
-        new KeyAction<IScreen>(ShellState.ElsewhereKey, "Write elsewhere", "Writes the whole house to a new file and goes on there, when its own can't be saved to.", (s, _) => new Turn(s, new Ask.Elsewhere())) { OnBar = false },
+        new KeyAction<IScreen>(ShellState.ElsewhereKey, "Write elsewhere", "Asks where, writes the whole house to that new file and goes on there: for when its own can't be saved to.", (s, _) => new Turn(s, new Ask.Elsewhere())) { OnBar = false },
         .. Sections,
     ];
 

@@ -20,6 +20,15 @@ public interface IDesk
     /// <summary>Opens a house file, or a sample job as a house file of its own.</summary>
     Result<Scribe> Open(string path);
 
+    /// <summary>Opens a house file for reading only, whoever else has it open.</summary>
+    Result<Scribe> OpenToRead(string path);
+
+    /// <summary>Whether the last opening failed only because another program has the house open: it can still be looked at.</summary>
+    bool CanStillLook { get; }
+
+    /// <summary>What has to be read before working on the house that was opened last, such as a save that never ended.</summary>
+    IReadOnlyList<string> Notices { get; }
+
     /// <summary>Makes a house file.</summary>
     /// <param name="name">The house's name, which the file's name is made from.</param>
     /// <param name="units">Its units.</param>
@@ -28,9 +37,14 @@ public interface IDesk
     /// <summary>Closes a house file that was opened or made here.</summary>
     void Close(Scribe scribe);
 
-    /// <summary>Writes the whole house to a new file in the user's own folder, for when its file can't be saved to.</summary>
+    /// <summary>A new file in the user's own folder that a whole house could be written to.</summary>
+    string Elsewhere(Scribe scribe);
+
+    /// <summary>Writes the whole house to a new file, for when its own can't be saved to.</summary>
+    /// <param name="scribe">The house.</param>
+    /// <param name="path">The new file; nothing may be there yet.</param>
     /// <returns>The house, open in its new file; or why that could not be written either.</returns>
-    Result<Scribe> WriteElsewhere(Scribe scribe);
+    Result<Scribe> WriteElsewhere(Scribe scribe, string path);
 
     /// <summary>Keeps a note about a fault of the program's own where the user finds it.</summary>
     /// <returns>Where it is, or null when it could not be written.</returns>
@@ -46,6 +60,11 @@ public interface IDesk
     /// <returns>The files that were written, or why none was.</returns>
     Result<IReadOnlyList<string>> Write(string paper, Scribe scribe, DateOnly date);
 }
+
+/// <summary>A house that another program has open.</summary>
+/// <param name="Path">Where it is.</param>
+/// <param name="Why">Who has it, for the user.</param>
+public sealed record HeldHouse(string Path, string Why);
 
 /// <summary>A house that can be opened.</summary>
 /// <param name="Path">Where it is.</param>

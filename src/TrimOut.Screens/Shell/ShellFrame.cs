@@ -6,6 +6,8 @@ namespace TrimOut.Screens.Shell;
 /// <summary>Draws what stands around every screen: the top line, the status or typing lines, and the keys.</summary>
 internal static class ShellFrame
 {
+    private const int MessageLines = 5;
+
     public static void Draw(ShellState shell, Frame frame, Ask.Confirm? confirm, string status, bool statusIsBad)
     {
         var (all, sight) = (frame.All, shell.Sight);
@@ -14,20 +16,29 @@ internal static class ShellFrame
         var seen = typing?.Entry.Preview is { } preview ? preview(typing.Text, sight) : sight;
         shell.Screen.Draw(all.Rows(1, frame.Height - 3), seen, typing);
 
-        var (message, keys) = (all.Rows(frame.Height - 2, 1), all.Rows(frame.Height - 1, 1));
         if (confirm is not null)
-            message.PutFit(0, 0, message.Width, " " + confirm.Question, Tone.Selected);
+            DrawMessage(all, confirm.Question, Tone.Selected);
         else if (typing is not null)
             DrawTyping(all, typing, sight, frame.Slot is not null);
         else if (status.Length > 0)
-            message.PutFit(0, 0, message.Width, " " + (statusIsBad ? $"{sight.Glyphs.Stop} " : "") + status, statusIsBad ? Tone.Stop : Tone.Text);
-        DrawKeys(shell, keys, typing);
+            DrawMessage(all, (statusIsBad ? $"{sight.Glyphs.Stop} " : "") + status, statusIsBad ? Tone.Stop : Tone.Text);
+        DrawKeys(shell, all.Rows(frame.Height - 1, 1), typing);
+    }
+
+    /// <summary>A message above the keys, in as many lines as it takes: a path or a reason is not cut.</summary>
+    /// <returns>How many lines it took.</returns>
+    private static int DrawMessage(Area all, string text, Tone tone)
+    {
+        var lines = TextWidth.Wrap(text, all.Width - 2).Take(MessageLines).ToList();
+        for (var at = 0; at < lines.Count; at++)
+            all.PutFit(0, all.Height - 1 - lines.Count + at, all.Width, " " + lines[at], tone);
+        return lines.Count;
     }
 
     private static void DrawTop(ShellState shell, Area all, Sight sight)
     {
         all.Fill(0, 0, all.Width, Tone.Bar);
-        var saved = sight.ReadOnlyBecause is not null ? "reading only"
+        var saved = sight.ReadOnlyBecause is not null ? "READING ONLY"
             : sight.LastSaved is { } at ? string.Create(CultureInfo.InvariantCulture, $"saved {at:HH:mm}")
             : shell.Open is null ? "" : "all saved";
         var where = sight.Where.Length == 0 ? "" : $"  {Path.GetFileName(sight.Where)}";
@@ -46,18 +57,18 @@ internal static class ShellFrame
         var word = typing.Refused is { } refused ? $"{sight.Glyphs.Stop} {refused}"
             : entry.Echo?.Invoke(typing.Text, sight) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value
             : entry.Hint;
-        var tone = typing.Refused is null ? Tone.Dim : Tone.Stop;
+        var lines = 1;
+        if (typing.Refused is null)
+            line.PutFit(0, 0, line.Width, $" {word}", Tone.Dim);
+        else
+            lines = DrawMessage(all, word, Tone.Stop);
         if (inPlace)
-        {
-            line.PutFit(0, 0, line.Width, $" {word}", tone);
             return;
-        }
-        var field = all.Rows(all.Height - 3, 1);
+        var field = all.Rows(all.Height - 2 - lines, 1);
         field.Clear();
         var x = field.Put(1, 0, TextWidth.Fit(entry.Label, field.Width / 2) + ": ", Tone.Strong);
         field.PutFit(x, 0, field.Width - x - 1, typing.Text, Tone.Field);
         field.PutSlot(x, 0, field.Width - x - 1);
-        line.PutFit(0, 0, line.Width, $" {word}", tone);
     }
 
     private static void DrawKeys(ShellState shell, Area keys, Typing? typing)

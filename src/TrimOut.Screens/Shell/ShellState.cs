@@ -1,10 +1,12 @@
 using System.Globalization;
+using TrimOut.Core;
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Help;
 using TrimOut.Screens.HousePicker;
 using TrimOut.Screens.JobSheet;
+using TrimOut.Screens.Notices;
 
 namespace TrimOut.Screens.Shell;
 
@@ -17,8 +19,10 @@ internal sealed class ShellState
     private Ask.Confirm? _confirm;
     private string _status = "";
     private bool _statusIsBad;
+    private Entry? _where;
+    private Typing? _typedBefore;
 
-    public ShellState(IDesk desk, Scribe? scribe, Look? look = null, Glyphs? glyphs = null)
+    public ShellState(IDesk desk, Scribe? scribe, Look? look = null, Glyphs? glyphs = null, HeldHouse? held = null)
     {
         _desk = desk;
         _scribe = scribe;
@@ -27,7 +31,9 @@ internal sealed class ShellState
         Sight = See();
         _stack = [PickerScreen.At(desk)];
         if (scribe is not null)
-            _stack.Add(JobSheetScreen.At(Sight));
+            Begin();
+        else if (held is not null)
+            _stack.Add(new HeldScreen(held));
     }
 
     public Glyphs Glyphs { get; }
@@ -114,7 +120,7 @@ internal sealed class ShellState
         switch (stroke)
         {
             case "esc":
-                Typing = null;
+                (Typing, _typedBefore) = (_typedBefore, null);
                 Status("Not changed.");
                 break;
             case "enter" or "tab":
@@ -129,9 +135,9 @@ internal sealed class ShellState
                 if (Apply(taken.Value) is { } refused)
                     Typing = typing with { Refused = refused };
                 break;
-            case ElsewhereKey when _scribe is not null:
-                if (Elsewhere() is null)
-                    Typing = typing with { Refused = null };
+            case ElsewhereKey when _scribe is not null && typing.Entry != _where:
+                AskElsewhere();
+                _typedBefore = typing with { Refused = null };
                 break;
             case "up" or "down" when typing.Entry.Options.Count > 0:
                 var options = typing.Entry.Options;
@@ -183,9 +189,12 @@ internal sealed class ShellState
                 return AskRedo();
             case Ask.Carry carry:
                 var carried = carry.What(_scribe!);
-                return carried.Ok ? Saved(carried.Value) : Refuse(carried.Reason!);
+                return carried.Ok ? Saved(carried.Value) : NotSaved(carried.Reason!);
             case Ask.Elsewhere:
-                return Elsewhere();
+                AskElsewhere();
+                return null;
+            case Ask.ElsewhereNow elsewhere:
+                return Elsewhere(elsewhere.Path);
             case Ask.NextLook:
                 Look = Look.Next;
                 _desk.Look = Look.Name;
@@ -237,10 +246,17 @@ internal sealed class ShellState
     {
         if (_scribe is null)
             return Refuse("No house is open.");
-        var saved = save.Draft.Then(_scribe.Record);
-        if (!saved.Ok)
-            return Refuse(saved.Reason!);
-        return Saved(saved.Value, save.Then);
+        if (!save.Draft.Ok)
+            return Refuse(save.Draft.Reason!);
+        var saved = _scribe.Record(save.Draft.Value);
+        return saved.Ok ? Saved(saved.Value, save.Then) : NotSaved(saved.Reason!);
+    }
+
+    /// <summary>What failed may have left the house for reading only.</summary>
+    private string NotSaved(string why)
+    {
+        Sight = See(Sight.Report);
+        return Refuse($"{why} F2 writes all to a new file and goes on there.");
     }
 
     private string? Saved(Change change, Func<IScreen, Sight, Turn>? then = null)
@@ -254,25 +270,49 @@ internal sealed class ShellState
     private string? Enter(Ask.Enter enter)
     {
         var opened = enter.How(_desk);
+        if (!opened.Ok && enter.Path is { } path && _desk.CanStillLook)
+        {
+            _stack.RemoveRange(1, _stack.Count - 1);
+            _stack.Add(new HeldScreen(new HeldHouse(path, opened.Reason!)));
+            return null;
+        }
         if (!opened.Ok)
             return Refuse(opened.Reason!);
         _scribe = opened.Value;
         Sight = See();
-        _stack.RemoveRange(1, _stack.Count - 1);
-        _stack.Add(JobSheetScreen.At(Sight));
-        Status(Sight.ReadOnlyBecause is { } why ? $"Opened for reading only: {why}" : $"Opened {Sight.Where}");
+        Status($"Opened {Sight.Where}");
+        Begin();
         return null;
     }
 
-    /// <summary>Goes on in a new file with all that was saved so far; the old one is left as it is.</summary>
-    private string? Elsewhere()
+    /// <summary>Shows the house that was opened, and above it what has to be read first.</summary>
+    private void Begin()
     {
-        var written = _desk.WriteElsewhere(_scribe!);
+        _stack.RemoveRange(1, _stack.Count - 1);
+        _stack.Add(JobSheetScreen.At(Sight));
+        if (_desk.Notices is { Count: > 0 } notices)
+            _stack.Add(new NoticeScreen(notices));
+        if (Sight.ReadOnlyBecause is { } why)
+            Status($"Opened for reading only: {why}");
+    }
+
+    private void AskElsewhere()
+    {
+        _where = new Entry("Write the whole house to", _desk.Elsewhere(_scribe!), "a new file, where you go on; the old one stays as it is",
+            (path, _) => path.Trim().Length == 0 ? new Refusal("Type where.") : new Turn(Screen, new Ask.ElsewhereNow(path.Trim())));
+        Typing = new Typing(_where, _where.Initial, null);
+    }
+
+    /// <summary>Goes on in a new file with all that was saved so far; the old one is left as it is.</summary>
+    private string? Elsewhere(string path)
+    {
+        var written = _desk.WriteElsewhere(_scribe!, path);
         if (!written.Ok)
             return Refuse(written.Reason!);
         _desk.Close(_scribe!);
         _scribe = written.Value;
         Sight = See();
+        (Typing, _typedBefore) = (_typedBefore, null);
         Status($"Written to {Sight.Where}. What you do from now on is saved there.");
         return null;
     }

@@ -44,8 +44,8 @@ internal abstract record Ask
     /// <summary>A paper to be written.</summary>
     public sealed record Write(string Paper) : Ask;
 
-    /// <summary>A house to be opened or made, and then worked on.</summary>
-    public sealed record Enter(Func<IDesk, Result<Scribe>> How) : Ask;
+    /// <summary>A house to be opened or made, and then worked on; one that another program has open can be looked at by its path.</summary>
+    public sealed record Enter(Func<IDesk, Result<Scribe>> How, string? Path = null) : Ask;
 
     /// <summary>The latest change taken back, after a look at it.</summary>
     public sealed record Undo : Ask;
@@ -62,8 +62,11 @@ internal abstract record Ask
     /// <summary>An action that was found by its name.</summary>
     public sealed record Action(IKeyAction What) : Ask;
 
-    /// <summary>The whole house in a new file, to go on there.</summary>
+    /// <summary>The whole house in a new file, to go on there, after a question where.</summary>
     public sealed record Elsewhere : Ask;
+
+    /// <summary>The whole house in that new file.</summary>
+    public sealed record ElsewhereNow(string Path) : Ask;
 
     /// <summary>The next look.</summary>
     public sealed record NextLook : Ask;

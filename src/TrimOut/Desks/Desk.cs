@@ -7,6 +7,7 @@ using TrimOut.Core.Units;
 using TrimOut.HouseFile;
 using TrimOut.Papers;
 using TrimOut.Screens.Shell;
+using TrimOut.Verbs;
 
 namespace TrimOut.Desks;
 
@@ -25,6 +26,12 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
 
     /// <summary>What the user should hear after the screens are gone.</summary>
     public List<string> Remarks { get; } = [];
+
+    /// <inheritdoc/>
+    public bool CanStillLook => Fault == ExitCode.InUse;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Notices { get; private set; } = [];
 
     /// <inheritdoc/>
     public IReadOnlyList<HouseChoice> Houses =>
@@ -46,7 +53,7 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
     /// <inheritdoc/>
     public Result<Scribe> Open(string path) => Try(() =>
     {
-        var full = Path.GetFullPath(path);
+        var full = Typed(path);
         if (HouseSource.IsSample(full))
         {
             var (copy, made) = SampleJobs.Copy(full);
@@ -56,8 +63,8 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
         return Take(HouseOnDisk.Open(full, Clock));
     });
 
-    /// <summary>Opens a house for looking only.</summary>
-    public Result<Scribe> OpenToRead(string path) => Try(() => Take(HouseOnDisk.OpenToRead(path, Clock)));
+    /// <inheritdoc/>
+    public Result<Scribe> OpenToRead(string path) => Try(() => Take(HouseOnDisk.OpenToRead(Typed(path), Clock), asked: true));
 
     /// <inheritdoc/>
     public Result<Scribe> Create(string name, DisplayUnits units) => NewHouse.Begin(name, units).Then(begin => Try(() =>
@@ -71,12 +78,21 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
     public void Close(Scribe scribe) => (scribe.Store as IDisposable)?.Dispose();
 
     /// <inheritdoc/>
-    public Result<Scribe> WriteElsewhere(Scribe scribe) => Try(() =>
+    public string Elsewhere(Scribe scribe)
     {
-        UserFolder.Make(UserFolder.Houses);
         var stem = Path.Combine(UserFolder.Houses, FileName(scribe.House.Name) + "-copy");
-        var file = Enumerable.Range(1, 999).Select(n => string.Create(CultureInfo.InvariantCulture, $"{stem}-{n}.trimout")).First(f => !File.Exists(f));
-        return Take(HouseOnDisk.Create(file, Clock, scribe.Log.Changes));
+        return Enumerable.Range(1, 999).Select(n => string.Create(CultureInfo.InvariantCulture, $"{stem}-{n}.trimout")).First(f => !File.Exists(f));
+    }
+
+    /// <inheritdoc/>
+    public Result<Scribe> WriteElsewhere(Scribe scribe, string path) => Try(() =>
+    {
+        var file = Common.WithEnding(Typed(path));
+        if (Path.GetDirectoryName(file) == UserFolder.Houses)
+            UserFolder.Make(UserFolder.Houses);
+        return Directory.Exists(Path.GetDirectoryName(file))
+            ? Take(HouseOnDisk.Create(file, Clock, scribe.Log.Changes))
+            : new Refusal($"There is no folder {Path.GetDirectoryName(file)}.");
     });
 
     /// <inheritdoc/>
@@ -118,8 +134,14 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
     private static string FileName(string name) =>
         new([.. name.Trim().Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-')]);
 
+    /// <summary>The file that somebody means who typed a path; ~ is the user's own folder, as in a shell.</summary>
+    private static string Typed(string path) => Path.GetFullPath(path is ['~', '/' or '\\', ..]
+        ? Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), path[2..])
+        : path);
+
     private Result<Scribe> Try(Func<Result<Scribe>> open)
     {
+        Fault = ExitCode.Fault;
         try
         {
             return open();
@@ -131,15 +153,16 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
         }
     }
 
-    private Scribe Take(HouseOnDisk house)
+    /// <param name="house">The house.</param>
+    /// <param name="asked">Whether the user asked to look only, and so need not be told.</param>
+    private Scribe Take(HouseOnDisk house, bool asked = false)
     {
         try
         {
             var scribe = new Scribe(house, Clock, by);
-            if (house.Remark is { } remark)
-                Remarks.Add(remark);
-            if (BackupPlace.Keep(house) is { } failed)
-                Remarks.Add(failed);
+            var why = asked || house.ReadOnlyBecause is not { } because ? null
+                : $"This house is open for reading only: {because} Nothing that you do is saved here. F2 writes all of it to a new file, to go on there.";
+            Notices = [.. new[] { house.Remark, BackupPlace.Keep(house), why }.OfType<string>()];
             Remember(_settings.Opened(house.Where));
             return scribe;
         }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using TrimOut.Core.History;
 using TrimOut.Desks;
 using TrimOut.Screens;
+using TrimOut.Screens.Shell;
 
 namespace TrimOut.Verbs;
 
@@ -14,23 +15,30 @@ internal static class OpenVerb
         var read = new Option<bool>("--read-only") { Description = "Only look; goes also while another program has the house open." };
         var by = Common.By();
         var verb = new Command("open", "Open a house on the screens.") { path, read, by };
-        verb.SetAction(parsed => Run(parsed.GetValue(by)!, desk => parsed.GetValue(read) ? desk.OpenToRead(parsed.GetRequiredValue(path)) : desk.Open(parsed.GetRequiredValue(path))));
+        verb.SetAction(parsed => Run(parsed.GetValue(by)!, parsed.GetRequiredValue(path), parsed.GetValue(read)));
         return verb;
     }
 
     /// <summary>Shows the screens.</summary>
     /// <param name="by">Whose changes are written.</param>
-    /// <param name="open">Opens the house to begin with; null begins with the house picker.</param>
-    public static int Run(string by, Func<Desk, Core.Result<Scribe>>? open)
+    /// <param name="path">The house to begin with; null begins with the house picker.</param>
+    /// <param name="toRead">Whether the house is only looked at.</param>
+    public static int Run(string by, string? path = null, bool toRead = false)
     {
         if (OpenScreens.CannotBecause() is { } because)
             throw new VerbException(ExitCode.NoTerminal, because);
         var desk = new Desk(by);
-        var house = open is null ? null : open(desk).OrEnd(desk.Fault);
-        if (OpenScreens.Run(desk, house) is { } failed)
+        var (house, held) = path is null ? (null, null) : Begin(desk, path, toRead);
+        if (OpenScreens.Run(desk, house, held) is { } failed)
             throw new VerbException(ExitCode.NoTerminal, failed);
         foreach (var remark in desk.Remarks)
             Common.Say(remark);
         return ExitCode.Fine;
+    }
+
+    private static (Scribe? House, HeldHouse? Held) Begin(Desk desk, string path, bool toRead)
+    {
+        var opened = toRead ? desk.OpenToRead(path) : desk.Open(path);
+        return !opened.Ok && desk.CanStillLook ? (null, new HeldHouse(path, opened.Reason!)) : (opened.OrEnd(desk.Fault), null);
     }
 }
