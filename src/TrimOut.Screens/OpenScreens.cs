@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using TrimOut.Core.History;
 using TrimOut.Screens.Shell;
@@ -68,31 +67,34 @@ public static class OpenScreens
 
     private static void Show(ShellState shell, ColourDepth depth)
     {
-        var app = Application.Create();
-        app.Init(DriverRegistry.Names.ANSI);
         var view = new ShellView(shell, depth);
         var gone = false;
+        var wait = new KeyWait(() => view.Drawn && !gone);
+        var app = wait.App;
+        wait.Gone += Gone;
+        app.Init(DriverRegistry.Names.ANSI);
         using var asked = PosixSignalRegistration.Create(PosixSignal.SIGTERM, signal =>
         {
             signal.Cancel = true;
-            app.Invoke(() => app.RequestStop(view));
+            Leave();
         });
         using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, signal =>
         {
             signal.Cancel = true;
             Gone();
         });
+        using var resized = OperatingSystem.IsWindows() ? null : PosixSignalRegistration.Create(PosixSignal.SIGWINCH, _ => wait.Wake());
         app.SessionBegun += (_, _) => view.Listen(app);
-        WakeOnInput.For(app, () => view.Drawn && !gone, Gone);
         try
         {
             app.Run(view);
         }
         finally
         {
-            // A terminal that was closed can't be given back, and the library's reader would never let go of it.
+            // A terminal that was closed can't be given back.
             if (!gone)
             {
+                wait.Dispose();
                 view.Dispose();
                 app.Dispose();
             }
@@ -104,7 +106,13 @@ public static class OpenScreens
                 return;
             gone = true;
             new Thread(() => { Thread.Sleep(Grace); Environment.Exit(128 + 1); }) { IsBackground = true }.Start();
+            Leave();
+        }
+
+        void Leave()
+        {
             app.Invoke(() => app.RequestStop(view));
+            wait.Wake();
         }
     }
 }
