@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Terminal.Gui.Drivers;
 using TrimOut.Core.History;
@@ -9,6 +10,9 @@ namespace TrimOut.Screens;
 /// <summary>The way from the program into the screens and back.</summary>
 public static class OpenScreens
 {
+    /// <summary>Does what the screens need before they know the house, so that it can go on while the house is read.</summary>
+    public static void GetReady() => RuntimeHelpers.RunModuleConstructor(typeof(DriverRegistry).Module.ModuleHandle);
+
     /// <summary>Runs the screens until the user leaves, or until the system asks the program to end. The terminal is given back as it was, whatever happens.</summary>
     /// <param name="desk">What the program does for the screens.</param>
     /// <param name="house">A house to begin with; null begins with the house picker.</param>
@@ -67,6 +71,8 @@ public static class OpenScreens
 
     private static void Show(ShellState shell, ColourDepth depth)
     {
+        // The checks take as long as the library does to take over the terminal.
+        _ = Task.Run(() => shell.Sight.GetReady());
         var view = new ShellView(shell, depth);
         var gone = false;
         var wait = new KeyWait(() => view.Drawn && !gone);

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 
 namespace TrimOut.HouseFile.Durable;
 
@@ -23,12 +24,11 @@ internal sealed record Trailer(int Form, string House, long Count, string Seal, 
     public const int CurrentForm = 1;
 
     private const string Kind = "trimout-house";
-    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web);
 
     /// <summary>The page.</summary>
     public byte[] ToPage()
     {
-        var json = JsonSerializer.Serialize(this, Options);
+        var json = JsonSerializer.Serialize(this, TrailerJson.Default.Trailer);
         var page = new byte[Size];
         page.AsSpan().Fill((byte)' ');
         Encoding.UTF8.GetBytes($"{Kind}\n{json}\n{Hash(Encoding.UTF8.GetBytes(json))}\n").CopyTo(page, 0);
@@ -44,7 +44,7 @@ internal sealed record Trailer(int Form, string House, long Count, string Seal, 
             return null;
         try
         {
-            return JsonSerializer.Deserialize<Trailer>(json, Options);
+            return JsonSerializer.Deserialize(json, TrailerJson.Default.Trailer);
         }
         catch (JsonException)
         {
@@ -55,3 +55,7 @@ internal sealed record Trailer(int Form, string House, long Count, string Seal, 
     /// <summary>SHA-256, as hexadecimal letters.</summary>
     public static string Hash(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 }
+
+[JsonSourceGenerationOptions(JsonSerializerDefaults.Web)]
+[JsonSerializable(typeof(Trailer))]
+internal sealed partial class TrailerJson : JsonSerializerContext;

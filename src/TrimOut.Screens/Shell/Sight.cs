@@ -47,6 +47,9 @@ internal sealed class Sight
     /// <summary>How far the whole house is in each phase.</summary>
     public Progress SumOf(Phase phase) => _sums.Value[(int)phase];
 
+    /// <summary>Works out what the screens will ask for, so that another thread can do it before they ask.</summary>
+    public void GetReady() => _ = (_report.Value, _sums.Value);
+
     public string Where { get; }
 
     public string? ReadOnlyBecause { get; }

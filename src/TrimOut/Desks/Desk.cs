@@ -159,10 +159,11 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
     {
         try
         {
+            var backup = Task.Run(() => BackupPlace.Keep(house));
             var scribe = new Scribe(house, Clock, by);
             var why = asked || house.ReadOnlyBecause is not { } because ? null
                 : $"This house is open for reading only: {because} Nothing that you do is saved here. F2 writes all of it to a new file, to go on there.";
-            Notices = [.. new[] { house.Remark, BackupPlace.Keep(house), why }.OfType<string>()];
+            Notices = [.. new[] { house.Remark, backup.GetAwaiter().GetResult(), why }.OfType<string>()];
             Remember(_settings.Opened(house.Where));
             return scribe;
         }

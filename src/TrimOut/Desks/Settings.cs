@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 
 namespace TrimOut.Desks;
 
@@ -10,14 +11,13 @@ namespace TrimOut.Desks;
 internal sealed record Settings(string? Look, ImmutableArray<string> Recent, string? Backups = null)
 {
     private const int RecentAtMost = 12;
-    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web) { WriteIndented = true };
 
     /// <summary>Reads them; what can't be read counts as never set.</summary>
     public static Settings Read()
     {
         try
         {
-            return JsonSerializer.Deserialize<Settings>(File.ReadAllBytes(UserFolder.Settings), Options) is { } read
+            return JsonSerializer.Deserialize(File.ReadAllBytes(UserFolder.Settings), SettingsJson.Default.Settings) is { } read
                 ? read with { Recent = read.Recent.IsDefault ? [] : read.Recent }
                 : new Settings(null, []);
         }
@@ -36,7 +36,7 @@ internal sealed record Settings(string? Look, ImmutableArray<string> Recent, str
         try
         {
             UserFolder.Make(UserFolder.Path);
-            OwnFile.Write(UserFolder.Settings, JsonSerializer.SerializeToUtf8Bytes(this, Options));
+            OwnFile.Write(UserFolder.Settings, JsonSerializer.SerializeToUtf8Bytes(this, SettingsJson.Default.Settings));
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
@@ -44,3 +44,7 @@ internal sealed record Settings(string? Look, ImmutableArray<string> Recent, str
         }
     }
 }
+
+[JsonSourceGenerationOptions(JsonSerializerDefaults.Web, WriteIndented = true)]
+[JsonSerializable(typeof(Settings))]
+internal sealed partial class SettingsJson : JsonSerializerContext;

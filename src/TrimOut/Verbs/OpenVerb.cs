@@ -27,8 +27,10 @@ internal static class OpenVerb
     {
         if (OpenScreens.CannotBecause() is { } because)
             throw new VerbException(ExitCode.NoTerminal, because);
+        var library = Task.Run(OpenScreens.GetReady);
         var desk = new Desk(by);
         var (house, held) = path is null ? (null, null) : Begin(desk, path, toRead);
+        library.Wait();
         if (OpenScreens.Run(desk, house, held) is { } failed)
             throw new VerbException(ExitCode.NoTerminal, failed);
         foreach (var remark in desk.Remarks)

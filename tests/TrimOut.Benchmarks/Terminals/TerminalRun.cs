@@ -8,6 +8,7 @@ namespace TrimOut.Benchmarks.Terminals;
 /// <summary>A program in a pseudo-terminal of 80 x 24, with what it writes timed and counted.</summary>
 internal sealed partial class TerminalRun : IDisposable
 {
+    private static readonly TimeSpan TooLong = TimeSpan.FromSeconds(30);
     private static readonly TimeSpan Quiet = TimeSpan.FromMilliseconds(250);
 
     private readonly Process _script;
@@ -31,16 +32,20 @@ internal sealed partial class TerminalRun : IDisposable
     /// <summary>From the start until the text is on the screen and the terminal is quiet.</summary>
     public TimeSpan FirstPaint(string text)
     {
-        while (true)
+        var looked = 0L;
+        while (_clock.Elapsed < TooLong)
         {
+            Thread.Sleep(1);
             lock (_gate)
             {
+                if (_bytes == looked)
+                    continue;
+                looked = _bytes;
                 if (_seen.ToString().Contains(text, StringComparison.Ordinal))
                     break;
             }
-            Thread.Sleep(1);
         }
-        return Settled();
+        return _clock.Elapsed < TooLong ? Settled() : throw new InvalidOperationException($"\"{text}\" did not come on the screen. What came: {_seen}");
     }
 
     /// <summary>Sends a key; how long until the last byte that came of it, and how many came.</summary>
