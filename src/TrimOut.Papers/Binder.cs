@@ -11,7 +11,7 @@ public static class Binder
     public static Paper Paper { get; } = new("binder", "Owner's binder", "the owner", "What was built, how it was tested, how to live with it, and who signs.",
         Cover.Write,
         Cautions.Section, AtAGlance.Section, PanelMap.Section, CableSchedule.Section, CableTests.Section, UnitTable.Section, UnitByUnit.Section, PairingAndPresets.Section,
-        LimitsTable.Section, LivingWithIt.Section, WhenAUnitStops.Section, Care.Section, OpenItems.Section, WhoDidWhat.Section, SignOff.Section)
+        LimitsTable.Section, LivingWithIt.Section, WhenAUnitStops.Section, Care.Section, Warranty.Section, OpenItems.Section, WhoDidWhat.Section, SignOff.Section)
     {
         HasContents = true,
     };

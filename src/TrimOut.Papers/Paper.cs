@@ -44,18 +44,20 @@ public sealed class Paper
     /// <summary>The paper.</summary>
     /// <param name="data">What it is written from.</param>
     /// <param name="template">The template to write it by; null for TrimOut's own wording and order.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public WrittenPaper Write(PaperData data, PaperTemplate? template = null)
     {
         var drawings = new SortedDictionary<string, string>(StringComparer.Ordinal);
         if (template is not null)
             return new WrittenPaper(Id, $"{template.Words.Of(Title)}: {data.House.Name}", template.Words.Language, template.Fill(this, data, drawings), drawings);
-        var to = NewWriter(Words.English, drawings).Heading(1, $"{Inline.Ours(Title)}: {data.House.Name}");
+        var to = NewWriter(data, Words.English, drawings).Heading(1, $"{Inline.Ours(Title)}: {data.House.Name}");
         _cover(to, data);
         var sections = _sections.Where(s => !(s.NotForOwner && data.OwnerOnly)).ToList();
         if (HasContents)
             to.Say(ContentsIntro).List(sections.Select(s => Inline.LinkTo(s.Title)));
         foreach (var section in sections)
         {
+            data.Stop.ThrowIfCancellationRequested();
             to.Heading(2, section.Title);
             section.Write(to, data);
         }
@@ -69,11 +71,14 @@ public sealed class Paper
     {
         foreach (var (place, write) in _sections.Select(s => (s.Place, s.Write)).Prepend((CoverPlace, _cover)))
         {
-            var to = NewWriter(words, drawings);
+            data.Stop.ThrowIfCancellationRequested();
+            var to = NewWriter(data, words, drawings);
             write(to, data);
             yield return new(place, to.ToString());
         }
     }
 
-    private MarkdownWriter NewWriter(Words words, SortedDictionary<string, string> drawings) => new(words, Id, drawings);
+    // A drawing's path is a link in the Markdown: whatever the house's file is called, it is one word there.
+    private MarkdownWriter NewWriter(PaperData data, Words words, SortedDictionary<string, string> drawings) =>
+        new(words, $"{(data.FilesOf.Length == 0 ? "" : Uri.EscapeDataString(data.FilesOf) + "-")}drawings/{Id}", drawings);
 }

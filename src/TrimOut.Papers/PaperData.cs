@@ -1,16 +1,33 @@
+using System.Collections.Immutable;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Papers;
 
-/// <summary>What a paper is written from. The same data give the same paper, byte for byte.</summary>
+/// <summary>What papers are written from. The same data give the same papers, byte for byte.</summary>
+/// <remarks>What takes long is worked out once, when a paper first asks for it, and shared by all papers that are written from the same data.</remarks>
 /// <param name="House">The house.</param>
 /// <param name="Date">The day that stands on the paper.</param>
 /// <param name="Report">What the checks say of the house.</param>
 public sealed record PaperData(House House, DateOnly Date, CheckReport Report)
 {
+    private ImmutableArray<PlannedCable> _cuts;
+
     /// <summary>Leaves out what only the trade needs: meter readings, progress by phase, who marked what.</summary>
     public bool OwnerOnly { get; init; }
+
+    /// <summary>What the files of this house's papers are named by, so that two houses can be written into one folder; empty for a single one.</summary>
+    public string FilesOf { get; init; } = "";
+
+    /// <summary>Stops the writing.</summary>
+    public CancellationToken Stop { get; init; }
+
+    /// <summary>The cut plans, which may be given where they are there already.</summary>
+    public ImmutableArray<PlannedCable> Cuts
+    {
+        get => _cuts.IsDefault ? _cuts = CutPlans.Of(House, Stop) : _cuts;
+        init => _cuts = value;
+    }
 
     /// <summary>The data of a house as it stands; the checks are run.</summary>
     public static PaperData Of(House house, DateOnly date) => new(house, date, CheckReport.Of(house));

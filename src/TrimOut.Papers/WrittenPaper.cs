@@ -7,7 +7,7 @@ namespace TrimOut.Papers;
 /// <param name="Title">Its title with the house, as typed.</param>
 /// <param name="Language">The language of its wording.</param>
 /// <param name="Markdown">CommonMark with pipe tables, readable as plain text; its pictures are the drawings.</param>
-/// <param name="Drawings">The drawings that the Markdown shows: the path beside it, and the SVG.</param>
+/// <param name="Drawings">The drawings that the Markdown shows: the path beside it as it stands in a link, percent signs and all, and the SVG.</param>
 public sealed record WrittenPaper(string Id, string Title, string Language, string Markdown, IReadOnlyDictionary<string, string> Drawings)
 {
     /// <summary>One HTML page that needs no other file: the drawings are inside. Made for the screen and for printing on Letter or A4.</summary>

@@ -55,6 +55,7 @@ internal static class FinishedHouse
             (HouseFacts.FramingOn, "2026-03-02"), (HouseFacts.DrywallOn, "2026-04-20"), (HouseFacts.PaintedOn, "2026-06-15"), (HouseFacts.HandoverOn, "2026-09-30"),
             (HouseFacts.DemonstratedOn, "2026-09-30"), (HouseFacts.DemonstratedTo, "R. Example"), (HouseFacts.BinderGivenOn, "2026-09-30"),
             (HouseFacts.OpenItemsAgreed, "Sill paint touched up by the painter in October."), (HouseFacts.AcceptedBy, "R. Example"), (HouseFacts.AcceptedOn, "2026-09-30"),
+            (HouseFacts.WarrantyTerm, "Two years"), (HouseFacts.WarrantyCovers, "Labour and wiring, not wear of fabric."), (HouseFacts.WarrantyFrom, "2026-09-30"), (HouseFacts.WarrantyCall, "Crew North, 555 0101"),
         ];
         foreach (var (fact, typed) in facts)
             job.SayOf("", fact, typed);
@@ -96,6 +97,8 @@ internal static class FinishedHouse
 
     private static void Power(TestJob job)
     {
+        job.Add(ItemKind.Box, "A").SayOf("A", BoxFacts.Cable, "16/2").SayOf("A", BoxFacts.Left, "90 ft");
+        job.SayOf("Roller", CoveringKindFacts.WarrantyTerm, "Five years from delivery").SayOf("Roller", CoveringKindFacts.WarrantyCovers, "Motor and tube").SayOf("Roller", CoveringKindFacts.WarrantyCall, "The maker, 555 0102");
         job.Add(ItemKind.Panel, "P1");
         job.SayOf("P1", PanelFacts.Location, "Mechanical room, north wall").SayOf("P1", PanelFacts.Breaker, "Main board 14");
         job.SayOf("P1", PanelFacts.ConnectedBy, "Sparks Example").SayOf("P1", PanelFacts.Licence, "EL-0001").SayOf("P1", PanelFacts.ConnectedOn, "2026-08-11");

@@ -31,7 +31,16 @@ public class HostileTextEverywhereTests
         }
     }
 
-    private static string Token(int at) => string.Create(CultureInfo.InvariantCulture, $"zz{at:000}zz");
+    internal static string Token(int at) => string.Create(CultureInfo.InvariantCulture, $"zz{at:000}zz");
+
+    [Fact]
+    public void EveryTextFactThereIsIsAmongThem()
+    {
+        var job = FinishedHouse.Build();
+        var held = TextFields(job.House).Select(f => (job.House.Find(f.Item)!.Kind, f.Field)).ToHashSet();
+        var all = FactTable.All.OfType<Fact<string>>().Where(f => f != WaiverFacts.Check && f != WaiverFacts.Figures).Select(f => (f.Subject, f.Name));
+        Assert.Empty(all.Except(held));
+    }
 
     private static string Filled(string text, Func<int, string> typed) =>
         System.Text.RegularExpressions.Regex.Replace(text, "zz([0-9]{3})zz", m => typed(int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture)));
@@ -41,14 +50,14 @@ public class HostileTextEverywhereTests
         [.. new HtmlParser().ParseDocument(paper.Write(FinishedHouse.Data(house)).ToHtml()).All
             .Select(e => (e.LocalName, e.LocalName is "text" or "style" ? "" : string.Concat(e.ChildNodes.OfType<IText>().Select(t => t.Data))))];
 
-    private static House With(HouseLog log, List<(string Item, string Field)> fields, Func<int, string> typed)
+    internal static House With(HouseLog log, List<(string Item, string Field)> fields, Func<int, string> typed)
     {
         var edits = fields.Select((f, at) => (Edit)new Edit.Put(f.Item, f.Field, typed(at), []));
         return log.With(new Change(new ChangeId("hostile", 1), log.LargestStamp + 1, new DateTimeOffset(2026, 9, 30, 12, 0, 0, TimeSpan.Zero), typed(0), "hostile", [.. edits])).House;
     }
 
     // A waiver holds for one check and one set of figures: with those changed it would no longer be one.
-    private static IEnumerable<(string Item, string Field)> TextFields(House house) =>
+    internal static IEnumerable<(string Item, string Field)> TextFields(House house) =>
         from item in house.Items.Values.OrderBy(i => i.Place)
         from field in FactTable.Of(item.Kind).OfType<Fact<string>>().Where(f => f != WaiverFacts.Check && f != WaiverFacts.Figures).Select(f => f.Name)
             .Concat(item.Fields.Keys.Where(k => k.EndsWith("#meter", StringComparison.Ordinal)).Order())

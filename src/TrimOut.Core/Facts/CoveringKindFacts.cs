@@ -36,10 +36,14 @@ public static class CoveringKindFacts
     public static readonly Fact<string> PresetCue = Of.Text("preset-cue", "Storing cue", "What shows that it is stored.");
     public static readonly Fact<string> LimitsHow = Of.Text("limits-how", "Setting limits", "How its limits are set.", null, 400);
 
+    public static readonly Fact<string> WarrantyTerm = Of.Text("warranty-term", "Warranty, how long", "For how long the maker answers for it.");
+    public static readonly Fact<string> WarrantyCovers = Of.Text("warranty-covers", "Warranty covers", "What the maker's warranty covers, and what it does not.", null, 400);
+    public static readonly Fact<string> WarrantyCall = Of.Text("warranty-call", "Warranty, whom to call", "Who is called, with the number, and what is asked for.");
+
     internal static readonly Fact[] All =
     [
         Name, MotorEnd, RaisedForm, MotorVolts, LeastVolts, RunningCurrent, StartingCurrent, EndBracket, EndBracketBack, EndBracketDown,
         CentreBracket, CentreFrom, Setback, LeadBehind, Tube, FabricThickness, ExtraFabric, StackFixed, StackShare,
-        DepthNeeded, DepthFlush, RoundTo, PairHold, PairCue, PresetHold, PresetCue, LimitsHow,
+        DepthNeeded, DepthFlush, RoundTo, PairHold, PairCue, PresetHold, PresetCue, LimitsHow, WarrantyTerm, WarrantyCovers, WarrantyCall,
     ];
 }

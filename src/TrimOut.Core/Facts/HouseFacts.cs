@@ -27,6 +27,7 @@ public static class HouseFacts
     public static readonly Fact<decimal> CableAllowance = Of.Number("cable-allowance", "Cable allowance, %", "Added to the legs for bends and slack: a crew's own figure.", Phase.RoughIn, 0, 100);
     public static readonly Fact<Temperature> ConductorTemperature = Of.Degrees("conductor-temperature", "Warmest cable", "The warmest that the cable gets, such as in a loft.", Phase.RoughIn);
     public static readonly Fact<Length> PanelTail = Of.Opening("panel-tail", "Tail at panel, planned", "The tail that is left in the mechanical room where none was measured yet.", Phase.RoughIn, 0, 600);
+    public static readonly Fact<Length> CutLoss = Of.Opening("cut-loss", "Loss per cut", "Cable lost each time a box is cut: the end that is trimmed and the loose turn.", Phase.RoughIn, 0, 120);
     public static readonly Fact<Length> SpreadLimit = Of.Opening("spread-limit", "Spread, at most", "Three widths or three heights that differ by more are measured again.", Phase.Measure, 0, 4);
     public static readonly Fact<Length> SquareLimit = Of.Opening("square-limit", "Out of square, at most", "Diagonals or opposite sides that differ by more show in the finished work.", Phase.Measure, 0, 4);
     public static readonly Fact<Length> PassLimit = Of.Opening("pass-limit", "Two passes, at most", "A second measure that differs by more is taken again.", Phase.Measure, 0, 4);
@@ -36,12 +37,17 @@ public static class HouseFacts
     public static readonly Fact<string> OpenItemsAgreed = Of.Text("open-items-agreed", "Open items agreed", "What was agreed about the items still open, or none.", Phase.Handover, 400);
     public static readonly Fact<string> AcceptedBy = Of.Text("accepted-by", "Accepted by", "Who signs for the owner.", Phase.Handover);
     public static readonly Fact<DateOnly> AcceptedOn = Of.Date("accepted-on", "Accepted on", "When it was signed.", Phase.Handover);
+    public static readonly Fact<string> WarrantyTerm = Of.Text("warranty-term", "Warranty, how long", "For how long the crew answers for its work, such as two years.", Phase.Handover);
+    public static readonly Fact<string> WarrantyCovers = Of.Text("warranty-covers", "Warranty covers", "What is mended or made anew without charge, and what is not.", Phase.Handover, 400);
+    public static readonly Fact<DateOnly> WarrantyFrom = Of.Date("warranty-from", "Warranty from", "The day it runs from.", Phase.Handover);
+    public static readonly Fact<string> WarrantyCall = Of.Text("warranty-call", "Warranty, whom to call", "Who is called when something fails, with the number.", Phase.Handover);
     public static readonly Fact<StepMark> Step = Of.Marks();
 
     internal static readonly Fact[] All =
     [
         Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, Meter,
-        FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature, PanelTail, SpreadLimit, SquareLimit, PassLimit,
-        DemonstratedOn, DemonstratedTo, BinderGivenOn, OpenItemsAgreed, AcceptedBy, AcceptedOn, Step,
+        FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature, PanelTail, CutLoss, SpreadLimit, SquareLimit, PassLimit,
+        DemonstratedOn, DemonstratedTo, BinderGivenOn, OpenItemsAgreed, AcceptedBy, AcceptedOn,
+        WarrantyTerm, WarrantyCovers, WarrantyFrom, WarrantyCall, Step,
     ];
 }

@@ -30,8 +30,11 @@ public readonly record struct ChangeId(string Device, long Sequence)
 public sealed record Change(ChangeId Id, long Stamp, DateTimeOffset SaidAt, string By, string What, ImmutableArray<Edit> Edits)
 {
     /// <summary>The order in which changes are replayed, the same on every device.</summary>
-    public static int Order(Change a, Change b) =>
-        a.Stamp != b.Stamp ? a.Stamp.CompareTo(b.Stamp)
-        : string.CompareOrdinal(a.Id.Device, b.Id.Device) is not 0 and var byDevice ? byDevice
-        : a.Id.Sequence.CompareTo(b.Id.Sequence);
+    public static int Order(Change a, Change b) => Order(a.Stamp, a.Id, b.Stamp, b.Id);
+
+    /// <summary>The same order, of the stamps and names of two changes.</summary>
+    internal static int Order(long stampA, ChangeId a, long stampB, ChangeId b) =>
+        stampA != stampB ? stampA.CompareTo(stampB)
+        : string.CompareOrdinal(a.Device, b.Device) is not 0 and var byDevice ? byDevice
+        : a.Sequence.CompareTo(b.Sequence);
 }

@@ -45,7 +45,7 @@ internal static class Fold
 
     /// <summary>A value as it stands in a field.</summary>
     public static Head HeadOf(ItemKind kind, Edit.Put put, Change change) => new(change.Id, put.Value,
-        put.Value is { } stored && FactTable.Find(kind, put.Field) is { } fact && fact.DecodeAny(stored) is { Ok: true } decoded ? decoded.Value : null, change.By, change.SaidAt);
+        put.Value is { } stored && FactTable.Find(kind, put.Field) is { } fact && fact.DecodeAny(stored) is { Ok: true } decoded ? decoded.Value : null, change.By, change.SaidAt) { Stamp = change.Stamp };
 
     private static Dictionary<ChangeId, Change> Undone(IReadOnlyList<Change> ordered)
     {

@@ -9,7 +9,14 @@ namespace TrimOut.Core.Houses;
 /// <param name="Value">The decoded value; null when there is none or this version can't read it.</param>
 /// <param name="By">Who.</param>
 /// <param name="At">When, by that device's clock.</param>
-public sealed record Head(ChangeId Id, string? Stored, object? Value, string By, DateTimeOffset At);
+public sealed record Head(ChangeId Id, string? Stored, object? Value, string By, DateTimeOffset At)
+{
+    /// <summary>The stamp of the change that put it.</summary>
+    public long Stamp { get; init; }
+
+    /// <summary>Whether it was put later than another value, by the order of the history: no clock is asked, for a laptop's may be wrong.</summary>
+    public bool IsAfter(Head other) => Change.Order(Stamp, Id, other.Stamp, other.Id) > 0;
+}
 
 /// <summary>One thing in the house and its facts, as the history left them.</summary>
 /// <param name="Id">Its id.</param>

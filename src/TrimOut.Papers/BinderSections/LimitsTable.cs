@@ -16,7 +16,7 @@ internal static class LimitsTable
             u.Tag, (u.Window.Room?.Name).OrDash(), u.EntryOrNotYet(UnitFacts.OpenGap), u.EntryOrNotYet(UnitFacts.CloseGap),
             u.Taken(UnitFacts.OpenGap, UnitFacts.CloseGap))), "No units yet.");
         to.Heading(3, "How limits are set");
-        to.Table(["Kind", "How"], KindsInUse.Of(data.House).Select(k => Row(k.Name, k.Entry(CoveringKindFacts.LimitsHow))));
+        to.Table(["Kind", "How"], KindsInUse.Of(data.House).Select(k => Row(k.OnPaper(), k.Entry(CoveringKindFacts.LimitsHow))));
         to.Say("A unit that was taken down and hung again needs its limits set again.");
     }
 }

@@ -36,7 +36,7 @@ internal static class PairingAndPresets
 
         to.Heading(3, "How pairing and storing are done");
         to.Table(["Kind", "Hold to pair", "Until", "Hold to store", "Until"], KindsInUse.Of(house).Select(k => Row(
-            k.Name, k.Entry(CoveringKindFacts.PairHold), k.Entry(CoveringKindFacts.PairCue),
+            k.OnPaper(), k.Entry(CoveringKindFacts.PairHold), k.Entry(CoveringKindFacts.PairCue),
             k.Entry(CoveringKindFacts.PresetHold), k.Entry(CoveringKindFacts.PresetCue))));
     }
 }

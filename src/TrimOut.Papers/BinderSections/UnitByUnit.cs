@@ -19,6 +19,7 @@ internal static class UnitByUnit
         var presets = Presets(data.House);
         foreach (var window in windows)
         {
+            data.Stop.ThrowIfCancellationRequested();
             to.Heading(3, $"{window.Tag}: {(window.Room?.Name).OrDash()}");
             var drawing = to.Drawing(window.Tag, WindowElevation.Describe(window), words => WindowElevation.Of(window, words));
             to.Say(window.Units.Where(RollSection.CanDraw).Aggregate(drawing, (row, unit) =>

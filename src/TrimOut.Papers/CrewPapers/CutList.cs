@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Units;
@@ -8,46 +9,55 @@ using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.CrewPapers;
 
-/// <summary>Which run is cut from which full box, by the marks on the jacket.</summary>
+/// <summary>Which run is cut from which box, by the marks on the jacket: boxes on hand first, new ones where they don't do.</summary>
 internal static class CutList
 {
-    // Enough for a house of a few hundred runs in about a tenth of a second; past it the plan says how far it may be off.
-    private const long PlanningSteps = CutPlanner.UsualSteps / 10;
+    private const int BoxesToADrawing = 12;
 
     public static Section Section { get; } = new("cuts", "Cuts per box", Write);
 
     private static void Write(MarkdownWriter to, PaperData data)
     {
-        to.Say("Out of full boxes, for the runs whose length is known; the crew's allowance is in the lengths. Marks count from the loose end.");
-        var cables = data.House.Runs.Where(r => r is { Cable: not null, Needed: not null }).GroupBy(r => r.Cable!.Id).ToList();
-        if (cables.Count == 0)
-            to.Say("No run has a cable and a length yet.");
-        foreach (var runs in cables)
-            Cable(to, data.House, runs.First().Cable!, [.. runs]);
+        to.Say("For the runs that are not pulled yet and whose length is known; the crew's allowance is in the lengths. Marks count from the loose end.");
+        to.Say(Loss(data.House) is { } loss ? Ours($"Each cut costs {loss}, which is in the marks.") : Ours("No loss per cut is noted in the house, so none is counted."));
+        if (data.Cuts.IsEmpty)
+            to.Say("No run has a cable yet.");
+        foreach (var cable in data.Cuts)
+            Cable(to, data.House, cable);
     }
 
-    private static void Cable(MarkdownWriter to, House house, CableType cable, List<HomeRun> runs)
+    private static void Cable(MarkdownWriter to, House house, PlannedCable cable)
     {
-        to.Heading(3, $"{cable.Name}");
-        if (cable.BoxLength is not { } box)
-        {
-            to.Say("The kit does not say how much cable is in a box.");
-            return;
-        }
-        var order = new CutOrder([.. runs.Select(r => new Piece(r.Id, r.Needed!.Value))], [], Length.Zero, box) { Units = house.DisplayUnits };
-        var plan = CutPlanner.Solve(order, steps: PlanningSteps);
-        if (!plan.Ok)
-        {
-            to.Say($"There is no plan: {plan.Reason}");
-            return;
-        }
-        var names = runs.ToDictionary(r => r.Id, r => r.Name);
-        to.Say(plan.Value.Says(house.DisplayUnits));
-        foreach (var boxes in plan.Value.Boxes.Chunk(12))
-            to.Draw(cable.Name, BoxCutsDrawing.Describe(boxes, names), words => BoxCutsDrawing.Of(boxes, names, house, words));
-        to.Table(["Box", "Run", "From mark", "Cut at", "Left in the box"], plan.Value.Boxes.SelectMany((b, at) => b.Cuts.Select(c => Row(
-            Number(at + 1), names[c.Piece.Id], Mark(c.From, house), Mark(c.To, house), c == b.Cuts[^1] ? Mark(b.LeftOver, house) : Dash))));
+        to.Heading(3, $"{cable.Cuts.Cable.Name}");
+        if (cable.Plan is null)
+            to.Say("Nothing of it waits to be cut.");
+        else if (!cable.Plan.Value.Ok)
+            to.Say($"There is no plan: {cable.Plan.Value.Reason}");
+        else
+            Boxes(to, house, cable.Cuts.Cable, cable.Plan.Value.Value);
+        if (!cable.Cuts.LeftOut.IsEmpty)
+            to.Table(["Not in the plan", "Because"], cable.Cuts.LeftOut.GroupBy(l => l.Why).Select(g => Row(g.Select(l => l.Subject.Name).JoinOrDash(), Ours(g.Key))));
     }
+
+    private static void Boxes(MarkdownWriter to, House house, CableType cable, CutPlan plan)
+    {
+        to.Say(plan.Says(house.DisplayUnits));
+        var boxes = plan.Boxes.Select((b, at) => (Box: b, Name: NameOf(b, at))).ToList();
+        foreach (var drawn in boxes.Chunk(BoxesToADrawing))
+            to.Draw(cable.Name, BoxCutsDrawing.Describe(drawn), words => BoxCutsDrawing.Of(drawn, house, words));
+        to.Table(["Box", "In it", "Run", "From mark", "Cut at", "Left in the box"], boxes.SelectMany(b => b.Box.Cuts.Select(c => Row(
+            b.Name, c == b.Box.Cuts[0] ? Mark(b.Box.Box.Length, house) : Dash, c.Piece.Id, Mark(c.From, house), Mark(c.To, house), c == b.Box.Cuts[^1] ? Mark(b.Box.LeftOver, house) : Dash))));
+        if (!plan.Shut.IsEmpty)
+            to.Say($"On hand and not needed: {plan.Shut.Select(b => b.Id).JoinOrDash()}.");
+    }
+
+    /// <summary>A box on hand by what is written on it; one to buy by its place in the plan.</summary>
+    private static Inline NameOf(BoxCuts box, int at) => box.ToBuy ? Ours($"new {at + 1}") : box.Box.Id;
+
+    private static Length? Known(Length? loss) => loss > Length.Zero ? loss : null;
+
+    private static Inline? Loss(House house) =>
+        Known(house.Job.Get(HouseFacts.CutLoss)) is { } loss ? (Inline)loss.Show(house.DisplayUnits) : null;
 
     private static Inline Mark(Length length, House house) => length.ShowRounded(house.DisplayUnits, LengthScale.Run);
 }

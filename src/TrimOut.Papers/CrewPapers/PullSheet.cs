@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
+using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -13,7 +14,7 @@ internal static class PullSheet
     public static Paper Paper { get; } = new("pull-sheet", "Pull sheet", "the crew", "Which cable goes where, how long, what is written on it, and how boxes are cut.",
         ShortCover.Write,
         new Section("before", "Before you start", Before), new Section("runs", "Home runs", Runs), new Section("ends", "Ends and first test", Ends),
-        new Section("cable", "Cable needed", Cable), CutList.Section);
+        new Section("riser", "Riser", Risers), new Section("cable", "Cable needed", Cable), CutList.Section);
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Look before you drill: pipes, mains, and what holds the house up. How large a hole may be is for the builder to say."),
@@ -36,11 +37,19 @@ internal static class PullSheet
             r.EntryOrBlank(RunFacts.FirstLoop), r.EntryOrBlank(RunFacts.Photo))),
         "No home runs yet.");
 
+    private static void Risers(MarkdownWriter to, PaperData data)
+    {
+        foreach (var sheet in Riser.Sheets(data.House))
+            to.Draw("riser", Riser.Describe(sheet), words => Riser.Of(data.House, sheet, words));
+        if (data.House.Runs.IsEmpty)
+            to.Say("No home runs yet.");
+    }
+
     private static void Cable(MarkdownWriter to, PaperData data) => to.Table(
         ["Cable", "Runs", "Runs with a known length", "Needed for these", "On hand"],
         data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
             g.First().Cable!.Name, Number(g.Count()), Number(g.Count(r => r.Needed is not null)),
-            Long(g.Select(r => r.Needed).OfType<Length>().Aggregate(Length.Zero, (sum, l) => sum + l), data.House)!, g.First().Cable!.EntryOrBlank(CableTypeFacts.OnHand))),
+            Long(g.Select(r => r.Needed).OfType<Length>().Aggregate(Length.Zero, (sum, l) => sum + l), data.House)!, Long(g.First().Cable!.OnHand, data.House) ?? Blank)),
         "No cable is chosen yet.");
 
     private static Inline? Long(Length? length, House house) => length is { } known ? (Inline)known.ShowRounded(house.DisplayUnits, LengthScale.Run) : null;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Units;
@@ -10,27 +9,27 @@ namespace TrimOut.Papers.Drawings;
 /// <summary>Boxes of cable as bars, with the runs that are cut from them and what is left.</summary>
 internal static class BoxCutsDrawing
 {
-    private const double Left = 40;
-    private const double Wide = 620;
+    private const double Left = 64;
+    private const double Wide = 596;
     private const double Line = 46;
 
     /// <summary>What the drawing shows, in words.</summary>
-    public static Inline Describe(IReadOnlyList<BoxCuts> boxes, Dictionary<string, string> names) =>
-        Ours($"Cuts from boxes: {boxes.Select(b => b.Cuts.Select(c => names[c.Piece.Id]).JoinOrDash(" + ")).JoinOrDash("; ")}");
+    public static Inline Describe(IReadOnlyList<(BoxCuts Box, Inline Name)> boxes) =>
+        Ours($"Cuts from boxes: {boxes.Select(b => Ours($"{b.Name}: {b.Box.Cuts.Select(c => c.Piece.Id).JoinOrDash(" + ")}")).JoinOrDash("; ")}");
 
     /// <summary>The drawing.</summary>
-    public static Svg Of(IReadOnlyList<BoxCuts> boxes, Dictionary<string, string> names, House house, Words words)
+    public static Svg Of(IReadOnlyList<(BoxCuts Box, Inline Name)> boxes, House house, Words words)
     {
-        var scale = Wide / boxes.Max(b => b.Box.Length.InMetres());
+        var scale = Wide / boxes.Max(b => b.Box.Box.Length.InMetres());
         var svg = new Svg(Left + Wide + 16, boxes.Count * Line + 4);
         for (var at = 0; at < boxes.Count; at++)
         {
-            var (box, y) = (boxes[at], at * Line + 2);
-            svg.Text(Left - 8, y + 19, box.Box.Id.Length <= 4 ? box.Box.Id : (at + 1).ToString(CultureInfo.InvariantCulture), Anchored.End, 12, bold: true);
+            var ((box, name), y) = (boxes[at], at * Line + 2);
+            svg.Text(Left - 8, y + 19, name.Plain(words), Anchored.End, 12, Left - 10, bold: true);
             foreach (var cut in box.Cuts)
             {
                 var (from, to) = (Left + cut.From.InMetres() * scale, Left + cut.To.InMetres() * scale);
-                svg.Box(from, y, to - from, 28, Pen.Thin, Fill.Light).Text((from + to) / 2, y + 18, names[cut.Piece.Id], Anchored.Middle, room: to - from - 4, bold: true);
+                svg.Box(from, y, to - from, 28, Pen.Thin, Fill.Light).Text((from + to) / 2, y + 18, cut.Piece.Id, Anchored.Middle, room: to - from - 4, bold: true);
                 svg.Text(to, y + 40, cut.To.ShowRounded(house.DisplayUnits, LengthScale.Run), Anchored.End, 9);
             }
             svg.Box(Left, y, box.Box.Length.InMetres() * scale, 28, Pen.Thick);

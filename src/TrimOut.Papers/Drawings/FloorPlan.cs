@@ -35,7 +35,7 @@ internal static class FloorPlan
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Floor floor) =>
-        Ours($"Rooms of floor {floor.Name.OrDash()}: {floor.Rooms.Select(r => Ours($"{r.Name} ({r.Windows.Select(w => w.Tag).JoinOrDash()})")).JoinOrDash("; ")}");
+        Ours($"Rooms of floor {floor.Name.OrDash()}: {floor.Rooms.Select(r => Ours($"{r.Name} ({r.Windows.Select(w => w.LeftOut ? $"({w.Tag})" : UnitsOf(w)).JoinOrDash()})")).JoinOrDash("; ")}");
 
     /// <summary>The drawing.</summary>
     public static Svg Of(Floor floor, Words words)
@@ -71,7 +71,7 @@ internal static class FloorPlan
             {
                 var share = (++number - 0.5) / count;
                 var pen = window.LeftOut ? Pen.Dashed : Pen.Thick;
-                var tag = window.LeftOut ? $"({window.Tag})" : window.Tag;
+                var tag = window.LeftOut ? $"({window.Tag})" : UnitsOf(window);
                 if (side.Key is Edge.Top or Edge.Bottom)
                 {
                     var (middle, line) = (x + wide * share, side.Key == Edge.Top ? y : y + high);
@@ -85,6 +85,9 @@ internal static class FloorPlan
             }
         }
     }
+
+    /// <summary>The units of a window in short: W07 for one alone, W08A-B for two.</summary>
+    private static string UnitsOf(Window window) => window.Units.Length > 1 ? $"{window.Units[0].Tag}–{window.Units[^1].Tag[^1]}" : window.Tag;
 
     /// <summary>The side that a window faces; at the bottom where that was not noted.</summary>
     private static Edge EdgeOf(Window window) => window.Item.Get(WindowFacts.Facing)?.Degrees switch

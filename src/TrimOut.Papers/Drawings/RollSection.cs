@@ -19,7 +19,7 @@ internal static class RollSection
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Unit unit) => Diameters(unit) is var (tube, full)
-        ? Ours($"Section of {unit.Tag}: tube {Rounded(tube, unit)}, full roll {Rounded(full, unit)}, room inside {unit.HeadCover?.Name ?? "–"} {Shown(unit.HeadCover?.RoomInside, unit)}, depth of the reveal {Shown(unit.Window.Depth, unit)}")
+        ? Ours($"Section of {unit.Tag}: tube {Rounded(tube, unit)}, full roll {Rounded(full, unit)}, room inside {unit.HeadCover?.OnPaper() ?? Dash} {Shown(unit.HeadCover?.RoomInside, unit)}, depth of the reveal {Shown(unit.Window.Depth, unit)}")
         : Ours($"Section of {unit.Tag}");
 
     /// <summary>The drawing.</summary>

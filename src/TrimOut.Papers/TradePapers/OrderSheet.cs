@@ -51,7 +51,7 @@ internal static class OrderSheet
         where frozen?.Stored is not null
         from fact in Ordered
         let now = unit.Item.Latest(fact.Name)
-        where now is not null && now.At > frozen.At
+        where now is not null && now.IsAfter(frozen)
         select Row(unit.Tag, Ours(fact.Label), unit.Entry(fact), now.By, now.At.OnPaper()),
         "Nothing.");
 

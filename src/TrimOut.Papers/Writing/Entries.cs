@@ -1,11 +1,20 @@
+using System.Collections.Frozen;
 using TrimOut.Core.Facts;
+using TrimOut.Core.GenericKit;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Papers.Writing;
 
 /// <summary>Facts as they stand on paper: never an empty place, which could be taken for a mistake.</summary>
 internal static class Entries
 {
+    // Texts of the generic kit are our own words, whichever house they stand in; what somebody wrote over them is typed text.
+    private static readonly FrozenSet<string> KitTexts = new Draft("").WithGenericKit().Edits.OfType<Edit.Put>()
+        .Where(p => p.Field == CoveringKindFacts.Name.Name || p.Field == CoveringKindFacts.PairCue.Name || p.Field == CoveringKindFacts.PresetCue.Name || p.Field == CoveringKindFacts.LimitsHow.Name)
+        .Select(p => p.Value!).Where(v => v.Any(char.IsLetter)).ToFrozenSet(StringComparer.Ordinal);
+
     /// <summary>A fact as it is shown, or a dash where nothing was noted.</summary>
     public static Inline Entry(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Dash;
 
@@ -26,11 +35,27 @@ internal static class Entries
     public static Inline JoinOrDash(this IEnumerable<string?> parts, string between = ", ") =>
         string.Join(between, parts.Where(p => !string.IsNullOrWhiteSpace(p))).OrDash();
 
-    /// <summary>A fact as it is shown; null where nothing was noted. A choice is in our own words; everything else was typed.</summary>
+    /// <summary>What a part of the kit is called.</summary>
+    public static Inline OnPaper(this KitSheet part) => OfKit(part.Name);
+
+    /// <summary>What an item is called: its own name as typed, or our own words for one that has none.</summary>
+    public static Inline NameOnPaper(this House house, Item item) => item.Kind switch
+    {
+        ItemKind.Leg => Inline.Ours($"leg of {(house.Find(item.Under) is { } run ? house.NameOf(run) : "–")}"),
+        _ when FactTable.IsKit(item.Kind) => OfKit(house.NameOf(item)),
+        _ => house.NameOf(item),
+    };
+
+    /// <summary>A fact as it is shown; null where nothing was noted. A choice and the texts of the generic kit are our own words; everything else was typed.</summary>
     public static Inline? Shown(this Subject subject, Fact fact) => subject.Show(fact) switch
     {
+        "" => null,
         var text when string.IsNullOrWhiteSpace(text) => null,
-        var text when fact is not Fact<ItemRef> && fact.Options(subject.House).Count > 0 => Inline.Choice(fact.Label, text),
+        var text when fact is Fact<ItemRef> || FactTable.IsKit(fact.Subject) && fact is Fact<string> => OfKit(text),
+        var text when fact is Fact<string> => text,
+        var text when fact.Options(subject.House).Count > 0 || fact is Fact<Resistance> && text.All(char.IsLetter) => Inline.Choice(fact.Label, text),
         var text => text,
     };
+
+    private static Inline OfKit(string text) => KitTexts.Contains(text) ? Inline.Ours(text) : text;
 }

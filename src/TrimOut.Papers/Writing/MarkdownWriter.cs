@@ -6,11 +6,14 @@ namespace TrimOut.Papers.Writing;
 
 /// <summary>Writes CommonMark with pipe tables that also reads well as plain text. Line ends are always a single line feed.</summary>
 /// <remarks>A string given as prose, heading or column is our own words; a string given as a cell is typed text.</remarks>
-internal sealed class MarkdownWriter(Words words, string paper, SortedDictionary<string, string> drawings)
+internal sealed class MarkdownWriter(Words words, string drawingsBegin, SortedDictionary<string, string> drawings)
 {
     private const int WidestPadded = 32;
 
     private readonly StringBuilder _text = new();
+
+    /// <summary>The wording that it writes in.</summary>
+    public Words Words => words;
 
     /// <summary>A heading in our own words; 1 is the title of the paper.</summary>
     public MarkdownWriter Heading(int level, string english) => Heading(level, Inline.Ours(english));
@@ -106,7 +109,7 @@ internal sealed class MarkdownWriter(Words words, string paper, SortedDictionary
     /// <summary>A drawing to stand in a line, beside another one.</summary>
     public Inline Drawing(string about, Inline description, Func<Words, Svg> draw)
     {
-        var path = string.Create(CultureInfo.InvariantCulture, $"drawings/{paper}-{drawings.Count + 1:000}-{Anchor.InFileName(about)}.svg");
+        var path = string.Create(CultureInfo.InvariantCulture, $"{drawingsBegin}-{drawings.Count + 1:000}-{Anchor.InFileName(about)}.svg");
         drawings.Add(path, draw(words).Render(description.Plain(words)));
         return Inline.Picture(description, path);
     }

@@ -17,7 +17,7 @@ internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selecte
 
     public IReadOnlyList<IKeyAction> Keys => CutPlanKeys.All;
 
-    public static CutPlanScreen At(Sight sight) => new([.. HouseCuts.Orders(sight.House, Length.Zero).Select(c => new CablePlan(c,
+    public static CutPlanScreen At(Sight sight) => new([.. HouseCuts.Orders(sight.House).Select(c => new CablePlan(c,
         c.Order.Pieces.IsEmpty ? new Refusal("No run of this cable waits to be cut.") : CutPlanner.Solve(c.Order, steps: Steps)))], 0);
 
     public IScreen Fit(Sight sight) => At(sight) is var fresh ? fresh with { Selected = Paging.Move(Selected, 0, Math.Max(1, fresh.Plans.Count)) } : this;

@@ -1,4 +1,6 @@
+using System.Text.RegularExpressions;
 using AngleSharp.Html.Parser;
+using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -39,8 +41,12 @@ public class WordsTests
             return phrase;
         }
         foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())))
-            Assert.NotEmpty(Binder.Paper.Places(data, new Words(Ask, "en"), new SortedDictionary<string, string>()).ToList());
+            Assert.NotEmpty(Binder.Paper.Places(data, new Words(Ask, "x-asked"), new SortedDictionary<string, string>()).ToList());
         asked.Add(Binder.Paper.Title);
+        var sparse = SparseHouse();
+        Assert.Equal("leg of W01", sparse.NameOnPaper(sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(new Words(Ask, "x-asked")));
+        asked.UnionWith(AllChecks.All.Select(c => c.Info.Title));
+        asked.UnionWith(GenericKitTexts());
         var german = German.Phrases.ToHashSet();
         Assert.DoesNotContain(asked, p => !german.Contains(p) && !IsChoiceWithItsFact(p));
         Assert.Empty(german.Except(asked).Except(Choices()));
@@ -73,6 +79,26 @@ public class WordsTests
         Assert.Equal(["binder.de"], ShippedTemplates.Names);
     }
 
+    [Fact]
+    public void NoWordOfOursStaysEnglishInTheGermanBinder()
+    {
+        var job = FinishedHouse.Build(DisplayUnits.Millimetres);
+        var typed = HostileTextEverywhereTests.With(job.Scribe.Log, [.. HostileTextEverywhereTests.TextFields(job.House)], HostileTextEverywhereTests.Token);
+        var german = German;
+        // What is worded is set in brackets, what was typed is a token: whatever else is left of a cell, a line or a heading would be English for good.
+        var page = Page(Binder.Paper, FinishedHouse.Data(typed), new Words(p => german.Phrases.Contains(p) ? Bracketed(p) : p, "de"));
+        var lines = page.QuerySelectorAll("p, li, th, td, h3").Where(e => e.QuerySelector("svg") is null).Select(e => e.TextContent).ToList();
+        Assert.True(lines.Count > 400);
+        Assert.All(lines, line => Assert.Matches("^(mm|ohm|V|A|m|s|x|P1|lead-away-from-motor|[^A-Za-z])*$", Left(line)));
+    }
+
+    private static string Bracketed(string phrase) => "⟦" + Regex.Replace(phrase, @"(\{[0-9]\})", "⟧$1⟦") + "⟧";
+
+    private static string Left(string line) => Regex.Replace(Regex.Replace(line, "⟦[^⟧]*⟧", " "), "zz[0-9]{3}zz[AB]?|Test crew", " ");
+
+    private static IEnumerable<string> GenericKitTexts() => new TestJob().House.Items.Values.Where(i => FactTable.IsKit(i.Kind))
+        .SelectMany(i => FactTable.Of(i.Kind).OfType<Fact<string>>().Select(f => i.Get(f)).OfType<string>()).Where(t => t.Any(char.IsLetter));
+
     private static PaperTemplate German { get; } = PaperTemplate.Read(Binder.Paper, ShippedTemplates.Text("binder.de").Value).Value;
 
     /// <summary>A house in which little is known: a window with neither room nor size, a room without a floor, a leg without a length, a panel without a type.</summary>
@@ -88,9 +114,10 @@ public class WordsTests
 
     private static IEnumerable<string> Choices() => FactTable.All.SelectMany(f => f.Options(House.Empty).SelectMany(o => new[] { o.Shown, $"{f.Label}: {o.Shown}" }));
 
-    private static AngleSharp.Html.Dom.IHtmlDocument Marked(Paper paper, PaperData data)
+    private static AngleSharp.Html.Dom.IHtmlDocument Marked(Paper paper, PaperData data) => Page(paper, data, new Words(p => $"⟦{p}⟧", "x-marked"));
+
+    private static AngleSharp.Html.Dom.IHtmlDocument Page(Paper paper, PaperData data, Words words)
     {
-        var words = new Words(p => $"⟦{p}⟧", "x-marked");
         var drawings = new SortedDictionary<string, string>();
         var markdown = string.Join("\n", paper.Places(data, words, drawings).Select(p => p.Value));
         return new HtmlParser().ParseDocument(new WrittenPaper(paper.Id, "", "en", markdown, drawings).ToHtml());

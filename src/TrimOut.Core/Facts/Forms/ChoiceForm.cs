@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Facts.Forms;
@@ -6,7 +7,8 @@ namespace TrimOut.Core.Facts.Forms;
 internal sealed class ChoiceForm<T> : Form<T>
     where T : struct, Enum
 {
-    private static readonly Option[] All = [.. Enum.GetValues<T>().Select(v => new Option(KebabCase.Of(v), Shown(v)))];
+    private static readonly FrozenDictionary<T, string> Names = Enum.GetValues<T>().ToFrozenDictionary(v => v, v => KebabCase.Of(v).Replace('-', ' '));
+    private static readonly Option[] All = [.. Enum.GetValues<T>().Select(v => new Option(KebabCase.Of(v), Names[v]))];
 
     public override string Hint => string.Join(", ", All.Select(o => o.Shown));
 
@@ -23,9 +25,7 @@ internal sealed class ChoiceForm<T> : Form<T>
 
     public override Result<T> Decode(string stored) => KebabCase.Read<T>(stored) is { } value ? value : new Refusal($"\"{stored}\" is not known here.");
 
-    public override string Show(T value, House house) => Shown(value);
+    public override string Show(T value, House house) => Names[value];
 
     public override IReadOnlyList<Option> Options(House house) => All;
-
-    private static string Shown(T value) => KebabCase.Of(value).Replace('-', ' ');
 }

@@ -16,6 +16,9 @@ public static class HouseCuts
 {
     private const string Pulled = "cable-pulled";
 
+    /// <summary>The orders with the loss per cut that the house notes; none where it notes none.</summary>
+    public static ImmutableArray<CableCuts> Orders(House house) => Orders(house, house.Job.Get(HouseFacts.CutLoss) ?? Length.Zero);
+
     /// <summary>The orders, one for each cable that a run or a box has, in the order of the kit.</summary>
     /// <param name="house">The house.</param>
     /// <param name="lossPerCut">Cable lost at each cut.</param>

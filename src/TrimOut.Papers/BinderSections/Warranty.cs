@@ -1,0 +1,27 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.BinderSections;
+
+/// <summary>Who answers for what, how long, and whom to call: as it was typed in, nothing worked out.</summary>
+internal static class Warranty
+{
+    public static Section Section { get; } = new("warranty", "Warranty", Write);
+
+    private static void Write(MarkdownWriter to, PaperData data)
+    {
+        var job = new JobItself(data.House);
+        to.Say("As it was agreed and noted; the papers that came with the house and with the units govern. When you call, have the unit's tag and serial at hand: they stand window by window.");
+        to.Heading(3, "The crew's work");
+        to.Facts("About", "Entry",
+            ("How long", job.Entry(HouseFacts.WarrantyTerm)),
+            ("Runs from", job.Entry(HouseFacts.WarrantyFrom)),
+            ("Covers", job.Entry(HouseFacts.WarrantyCovers)),
+            ("Whom to call", job.Entry(HouseFacts.WarrantyCall)));
+        to.Heading(3, "The units, by kind");
+        to.Table(["Kind", "How long", "Covers", "Whom to call"], KindsInUse.Of(data.House).Select(k => Row(
+            k.OnPaper(), k.Entry(CoveringKindFacts.WarrantyTerm), k.Entry(CoveringKindFacts.WarrantyCovers), k.Entry(CoveringKindFacts.WarrantyCall))));
+    }
+}

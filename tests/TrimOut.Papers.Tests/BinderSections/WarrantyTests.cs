@@ -1,0 +1,20 @@
+using TrimOut.Testing;
+
+namespace TrimOut.Papers.Tests.BinderSections;
+
+public class WarrantyTests
+{
+    [Fact]
+    public void WhatWasTypedInStandsInTheBinder()
+    {
+        var page = Binder.Paper.Page(FinishedHouse.Data());
+        Assert.Equal(
+            ["Two years", "2026-09-30", "Labour and wiring, not wear of fabric.", "Crew North, 555 0101"],
+            page.TableUnder("The crew's work").Select(r => r[1]));
+        Assert.Equal(["Roller", "Five years from delivery", "Motor and tube", "The maker, 555 0102"], page.TableUnder("The units, by kind").First());
+    }
+
+    [Fact]
+    public void WhatNobodyTypedIsADashAndNoPromise() =>
+        Assert.All(Binder.Paper.Page(FinishedHouse.Data(new TestJob().House)).TableUnder("The crew's work"), r => Assert.Equal("–", r[1]));
+}
