@@ -44,8 +44,11 @@ internal static class Fold
     }
 
     /// <summary>A value as it stands in a field.</summary>
-    public static Head HeadOf(ItemKind kind, Edit.Put put, Change change) => new(change.Id, put.Value,
-        put.Value is { } stored && FactTable.Find(kind, put.Field) is { } fact && fact.DecodeAny(stored) is { Ok: true } decoded ? decoded.Value : null, change.By, change.SaidAt) { Stamp = change.Stamp };
+    public static Head HeadOf(ItemKind kind, Edit.Put put, Change change)
+    {
+        var value = put.Value is { } stored && FactTable.Find(kind, put.Field) is { } fact && fact.DecodeAny(stored) is { Ok: true } decoded ? decoded.Value : null;
+        return new Head(change.Id, put.Value, value, change.By, change.SaidAt) { Stamp = change.Stamp };
+    }
 
     private static Dictionary<ChangeId, Change> Undone(IReadOnlyList<Change> ordered)
     {
