@@ -9,12 +9,18 @@ internal static class FileWriter
     /// <returns>Its last page.</returns>
     public static Trailer Write(Surroundings here, HouseFileNames names, ReadOnlySpan<byte> database, Trailer trailer)
     {
-        using (var file = here.Files.Create(names.Next, like: names.Main))
+        try
         {
+            using var file = here.Files.Create(names.Next, like: names.Main);
             trailer = trailer with { Sha256 = Trailer.Hash(database), Born = here.Files.BirthOf(names.Next) };
             file.Write(0, database);
             file.Write(database.Length, trailer.ToPage());
             file.FlushToDisk();
+        }
+        catch (Exception failed) when (Faults.OfDisk(failed))
+        {
+            GiveBackRoom(here, names);
+            throw;
         }
         here.Files.Rename(names.Next, names.Main);
         here.Files.FlushFolderOf(names.Main);
@@ -45,6 +51,19 @@ internal static class FileWriter
         else
             here.Files.Delete(names.Journal);
         return folded;
+    }
+
+    /// <summary>A file that was begun and can't be ended would fill up what is left of a full disk.</summary>
+    private static void GiveBackRoom(Surroundings here, HouseFileNames names)
+    {
+        try
+        {
+            here.Files.Delete(names.Next);
+        }
+        catch (Exception failed) when (Faults.OfDisk(failed))
+        {
+            // What is left of it means nothing, and the next writing takes it away.
+        }
     }
 
     private static byte[] Unchanged(Surroundings here, HouseFileNames names, Trailer trailer)

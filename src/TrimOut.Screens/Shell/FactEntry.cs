@@ -1,3 +1,4 @@
+using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
@@ -14,8 +15,8 @@ internal static class FactEntry
             (text, sight) => Draft(sight.House, item, fact, text, key).Then<Turn>(draft =>
                 draft is null ? (then?.Invoke(screen, sight) ?? Turn.Say(screen, "Not changed.")) : new Turn(screen, new Ask.Save(draft, then))))
         {
-            Options = Disagreeing(house, item, fact, key) is { Count: > 1 } values ? values : fact.Options(house),
-            Echo = (text, sight) => fact.ReadTyped(text, sight.House).Then<string>(_ => $"{fact.Label}: {Hint(fact)}"),
+            Options = Disagreeing(item, fact, key) is { Count: > 1 } heads ? [.. heads.Select(h => new Option(h.Stored!, fact.Show(h.Value!, house)))] : fact.Options(house),
+            Echo = (text, sight) => fact.ReadTyped(text, sight.House).Then<string>(_ => Whose(sight.House, item, fact, text, key) ?? $"{fact.Label}: {Hint(fact)}"),
             Preview = (text, sight) => text.Trim().Length > 0 && SetFact.Typed(sight.House, item, fact, text, key) is { Ok: true } draft ? sight.With(draft.Value) : sight,
         };
 
@@ -23,16 +24,20 @@ internal static class FactEntry
     public static Result<Draft?> Draft(House house, Item item, Fact fact, string text, string? key)
     {
         var now = house.Find(item.Id) ?? item;
-        if (text.Trim() == fact.ShowOf(now, house, key) && Disagreeing(house, now, fact, key).Count < 2)
+        if (text.Trim() == fact.ShowOf(now, house, key) && Disagreeing(now, fact, key).Count < 2)
             return (Draft?)null;
         return SetFact.Typed(house, now, fact, text, key).Then<Draft?>(d => d);
     }
 
     /// <summary>The values that two laptops gave a fact without knowing of each other: the arrow keys walk through them, and taking one settles it.</summary>
-    private static List<Option> Disagreeing(House house, Item item, Fact fact, string? key) =>
-        item.Fields.GetValueOrDefault(fact.Field(key)) is { IsDefault: false, Length: > 1 } heads
-            ? [.. heads.Where(h => h is { Stored: not null, Value: not null }).Select(h => new Option(h.Stored!, fact.Show(h.Value!, house)))]
-            : [];
+    private static List<Head> Disagreeing(Item item, Fact fact, string? key) =>
+        item.Fields.GetValueOrDefault(fact.Field(key)) is { IsDefault: false, Length: > 1 } heads ? [.. heads.Where(h => h is { Stored: not null, Value: not null })] : [];
+
+    /// <summary>Who put the value that is shown, where two laptops disagree about it; null for any other value.</summary>
+    private static string? Whose(House house, Item item, Fact fact, string text, string? key) =>
+        Disagreeing(item, fact, key) is { Count: > 1 } heads && heads.LastOrDefault(h => fact.Show(h.Value!, house) == text.Trim()) is { } head
+            ? string.Create(CultureInfo.InvariantCulture, $"{text.Trim()} by {head.By}, {head.At:yyyy-MM-dd HH:mm}. Up and Down: the others. Enter keeps it.")
+            : null;
 
     private static string Hint(Fact fact) => $"{fact.Help} ({fact.Hint})";
 }

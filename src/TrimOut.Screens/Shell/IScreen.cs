@@ -22,7 +22,11 @@ internal interface IScreen
 }
 
 /// <summary>What is being typed just now.</summary>
-internal sealed record Typing(Entry Entry, string Text, string? Refused);
+/// <param name="Entry">What is asked for.</param>
+/// <param name="Text">The text so far.</param>
+/// <param name="Refused">Why it can't be taken; null until it was tried.</param>
+/// <param name="Note">Something to say until the text changes; null when there is nothing.</param>
+internal sealed record Typing(Entry Entry, string Text, string? Refused, string? Note = null);
 
 /// <summary>A screen that changes with the clock alone while it counts.</summary>
 internal interface ITicking

@@ -12,27 +12,20 @@ internal static class ShellFrame
     {
         var (all, sight) = (frame.All, shell.Sight);
         var typing = shell.Typing;
+        var (text, tone) = confirm is not null ? (confirm.Question, Tone.Selected)
+            : typing is not null ? typing.Refused is { } refused ? ($"{sight.Glyphs.Stop} {refused}", Tone.Stop) : (typing.Note ?? "", Tone.Text)
+            : statusIsBad ? ($"{sight.Glyphs.Stop} {status}", Tone.Stop) : (status, Tone.Text);
+        // A path or a reason is not cut: what it takes beyond its one line the screen does without.
+        var message = TextWidth.Wrap(text, all.Width - 2).Take(MessageLines).ToList();
+        var below = Math.Max(1, message.Count) + 1;
         DrawTop(shell, all, sight);
         var seen = typing?.Entry.Preview is { } preview ? preview(typing.Text, sight) : sight;
-        shell.Screen.Draw(all.Rows(1, frame.Height - 3), seen, typing);
-
-        if (confirm is not null)
-            DrawMessage(all, confirm.Question, Tone.Selected);
-        else if (typing is not null)
-            DrawTyping(all, typing, sight, frame.Slot is not null);
-        else if (status.Length > 0)
-            DrawMessage(all, (statusIsBad ? $"{sight.Glyphs.Stop} " : "") + status, statusIsBad ? Tone.Stop : Tone.Text);
+        shell.Screen.Draw(all.Rows(1, frame.Height - 1 - below), seen, typing);
+        if (typing is not null)
+            DrawTyping(all, typing, sight, frame.Height - below, frame.Slot is not null);
+        for (var at = 0; at < message.Count; at++)
+            all.PutFit(0, frame.Height - below + at, all.Width, " " + message[at], tone);
         DrawKeys(shell, all.Rows(frame.Height - 1, 1), typing);
-    }
-
-    /// <summary>A message above the keys, in as many lines as it takes: a path or a reason is not cut.</summary>
-    /// <returns>How many lines it took.</returns>
-    private static int DrawMessage(Area all, string text, Tone tone)
-    {
-        var lines = TextWidth.Wrap(text, all.Width - 2).Take(MessageLines).ToList();
-        for (var at = 0; at < lines.Count; at++)
-            all.PutFit(0, all.Height - 1 - lines.Count + at, all.Width, " " + lines[at], tone);
-        return lines.Count;
     }
 
     private static void DrawTop(ShellState shell, Area all, Sight sight)
@@ -49,22 +42,15 @@ internal static class ShellFrame
         all.PutRight(0, right, Tone.Bar);
     }
 
-    private static void DrawTyping(Area all, Typing typing, Sight sight, bool inPlace)
+    /// <summary>What is understood so far, and above it the field where the screen has none of its own.</summary>
+    private static void DrawTyping(Area all, Typing typing, Sight sight, int y, bool inPlace)
     {
         var entry = typing.Entry;
-        var line = all.Rows(all.Height - 2, 1);
-        line.Clear();
-        var word = typing.Refused is { } refused ? $"{sight.Glyphs.Stop} {refused}"
-            : entry.Echo?.Invoke(typing.Text, sight) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value
-            : entry.Hint;
-        var lines = 1;
-        if (typing.Refused is null)
-            line.PutFit(0, 0, line.Width, $" {word}", Tone.Dim);
-        else
-            lines = DrawMessage(all, word, Tone.Stop);
+        if (typing is { Refused: null, Note: null })
+            all.PutFit(0, y, all.Width, " " + (entry.Echo?.Invoke(typing.Text, sight) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value : entry.Hint), Tone.Dim);
         if (inPlace)
             return;
-        var field = all.Rows(all.Height - 2 - lines, 1);
+        var field = all.Rows(y - 1, 1);
         field.Clear();
         var x = field.Put(1, 0, TextWidth.Fit(entry.Label, field.Width / 2) + ": ", Tone.Strong);
         field.PutFit(x, 0, field.Width - x - 1, typing.Text, Tone.Field);

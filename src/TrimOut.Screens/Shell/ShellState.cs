@@ -90,7 +90,7 @@ internal sealed class ShellState
     public void TextChanged(string text)
     {
         if (Typing is { } typing && typing.Text != text)
-            Typing = typing with { Text = text, Refused = typing.Entry.Echo?.Invoke(text, Sight) is { Ok: false } bad && text.Length > 0 ? bad.Reason : null };
+            Typing = typing with { Text = text, Note = null, Refused = typing.Entry.Echo?.Invoke(text, Sight) is { Ok: false } bad && text.Length > 0 ? bad.Reason : null };
     }
 
     public Frame Draw(int width, int height)
@@ -312,8 +312,8 @@ internal sealed class ShellState
         _desk.Close(_scribe!);
         _scribe = written.Value;
         Sight = See();
-        (Typing, _typedBefore) = (_typedBefore, null);
         Status($"Written to {Sight.Where}. What you do from now on is saved there.");
+        (Typing, _typedBefore) = (_typedBefore is { } before ? before with { Note = $"{_status} Enter saves what you typed." } : null, null);
         return null;
     }
 

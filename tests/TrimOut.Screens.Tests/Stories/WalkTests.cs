@@ -73,7 +73,7 @@ public class WalkTests
         store.FailWith = "The disk is full. Nothing was saved.";
         user.Press("enter", "enter").Type("W77").Sees("The disk is full");
         user.Press("f2").Sees("Write the whole house to: copy-1.trimout").Type("full/x").Sees("That disk is full too.").Press("esc").Sees("W77");
-        user.Press("f2", "enter").Sees("W77").Press("enter");
+        user.Press("f2", "enter").Sees("W77").Sees("Written to memory.").Sees("Enter saves what").Press("enter");
         Assert.Equal("W77", user.House.Windows[0].Tag);
         Assert.Equal("elsewhere", user.Shell.Open!.Store.Device);
     }
@@ -103,7 +103,7 @@ public class WalkTests
         var there = new TestJob(store: new MemoryStore("there", both)).Say("W01", WindowFacts.RoughWidth, "38");
         var merged = new MemoryStore("here", [.. here.Scribe.Log.Changes.Union(there.Scribe.Log.Changes)]);
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: merged).Scribe);
-        user.Press("6").Sees("36\"").Sees("38\"").Press("enter", "enter", "down", "enter");
+        user.Press("6").Sees("36\"").Sees("38\"").Press("enter", "enter").Sees("38\" by Test crew, 2026-03-02").Sees("Enter keeps it.").Press("down").Sees("36\" by Test crew").Press("down").Press("down", "enter");
         Assert.Single(user.House.Windows[0].Item.Fields[WindowFacts.RoughWidth.Name]);
         Assert.DoesNotContain(user.Shell.Sight.Report.Findings, f => f.Check.Id == "values-disagree");
     }
