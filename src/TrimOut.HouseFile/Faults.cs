@@ -7,7 +7,9 @@ internal static class Faults
 {
     private const int NoSpaceOnUnix = 28;
     private const int NoQuotaOnUnix = 122;
+    private const int ReadOnlyOnUnix = 30;
     private const int NoSpaceOnWindows = 0x70;
+    private const int ReadOnlyOnWindows = 0x13;
 
     /// <summary>Whether it is the disk's doing rather than ours.</summary>
     public static bool OfDisk(Exception failed) => failed is IOException or UnauthorizedAccessException;
@@ -18,6 +20,7 @@ internal static class Faults
         UnauthorizedAccessException => new(StoreFault.NoRights, $"Not saved: there is no right to write {path}. Save a copy somewhere else.", failed),
         IOException io when IsFull(io) => new(StoreFault.Disk, $"Not saved: the disk that {path} is on is full. Make room and try again, or save a copy somewhere else.", failed),
         DirectoryNotFoundException or FileNotFoundException => new(StoreFault.NotThere, $"Not saved: {path} is gone. If it was on a stick, put it back and open the house again, or save a copy somewhere else.", failed),
+        IOException io when IsReadOnly(io) => new(StoreFault.Disk, $"Not saved: the disk that {path} is on is read-only. Save a copy somewhere else.", failed),
         _ => new(StoreFault.Disk, $"Not saved: {path} can't be written ({failed.Message}). Save a copy somewhere else.", failed),
     };
 
@@ -29,12 +32,23 @@ internal static class Faults
         _ => new(StoreFault.Disk, $"{path} can't be read: {failed.Message}", failed),
     };
 
+    /// <summary>Why a house is opened for reading only, where nothing can be written beside it.</summary>
+    public static string NothingBeside(string path, Exception failed) => failed switch
+    {
+        UnauthorizedAccessException => $"there is no right to write in {Path.GetDirectoryName(path)}.",
+        IOException io when IsFull(io) => $"the disk that {path} is on is full.",
+        IOException io when IsReadOnly(io) => $"the disk that {path} is on is read-only.",
+        _ => $"nothing can be written beside {path} ({failed.Message.TrimEnd('.')}).",
+    };
+
     /// <summary>There is no such house file.</summary>
     public static HouseStoreException NotThere(string path) => new(StoreFault.NotThere, $"There is no house file {path}. To begin one: trimout new {path}");
 
     /// <summary>It is damaged.</summary>
     public static HouseStoreException Damaged(string path, string what) =>
         new(StoreFault.Damaged, $"{path} is damaged: {what} Nothing was changed. To bring what is sound into a new file: trimout rescue {path}");
+
+    private static bool IsReadOnly(IOException failed) => OperatingSystem.IsWindows() ? (failed.HResult & 0xffff) == ReadOnlyOnWindows : failed.HResult == ReadOnlyOnUnix;
 
     private static bool IsFull(IOException failed) => OperatingSystem.IsWindows()
         ? (failed.HResult & 0xffff) == NoSpaceOnWindows

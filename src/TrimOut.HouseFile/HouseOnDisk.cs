@@ -115,7 +115,7 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
             }
             catch (Exception failed) when (Faults.OfDisk(failed))
             {
-                return Read(here, names, $"nothing can be written beside it ({failed.Message.TrimEnd('.')}).");
+                return Read(here, names, Faults.NothingBeside(names.Main, failed));
             }
             return OpenHeld(here, names, held);
         }
@@ -243,7 +243,15 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
         if (sound.Trailer.Journal is not null)
         {
             var late = sound.Entries.Skip((int)trailer.Count).Zip(read.Changes.Skip((int)trailer.Count)).ToList();
-            trailer = FileWriter.Fold(here, names, trailer, late, keepJournalAs: unread);
+            try
+            {
+                trailer = FileWriter.Fold(here, names, trailer, late, keepJournalAs: unread);
+            }
+            catch (Exception failed) when (Faults.OfDisk(failed))
+            {
+                held.Dispose();
+                return Read(here, names, Faults.NothingBeside(names.Main, failed));
+            }
         }
         else
         {
@@ -273,6 +281,8 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
     /// <summary>Begins a journal, and only then says in the file that there is one.</summary>
     private IOpenFile BeginJournal()
     {
+        // First of all a look at the file: where a stick was pulled out, nothing is to be left in the empty folder.
+        var file = FileWriter.Unchanged(_here, _names, _trailer);
         var head = new JournalHead(_here.FreshName(), _trailer.Count, _trailer.Seal);
         var bytes = Journal.Begin(head);
         var journal = _here.Files.Create(_names.JournalNext, like: _names.Main);
@@ -282,7 +292,7 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
             journal.FlushToDisk();
             _here.Files.Rename(_names.JournalNext, _names.Journal);
             _here.Files.FlushFolderOf(_names.Main);
-            _trailer = FileWriter.Mark(_here, _names, _trailer, head.Id);
+            _trailer = FileWriter.Mark(_here, _names, file, _trailer, head.Id);
             _journalEnd = Journal.EndOf(bytes.Length);
             return journal;
         }

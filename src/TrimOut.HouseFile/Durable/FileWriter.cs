@@ -28,11 +28,13 @@ internal static class FileWriter
     }
 
     /// <summary>Says in the file that a journal goes on from it.</summary>
-    public static Trailer Mark(Surroundings here, HouseFileNames names, Trailer trailer, string journal)
-    {
-        var file = Unchanged(here, names, trailer);
-        return Write(here, names, file.AsSpan(0, file.Length - Trailer.Size), trailer with { Journal = journal });
-    }
+    /// <param name="here">The disk and the clock.</param>
+    /// <param name="names">The files.</param>
+    /// <param name="file">The file as it is, by <see cref="Unchanged"/>.</param>
+    /// <param name="trailer">Its last page.</param>
+    /// <param name="journal">The journal's name.</param>
+    public static Trailer Mark(Surroundings here, HouseFileNames names, byte[] file, Trailer trailer, string journal) =>
+        Write(here, names, file.AsSpan(0, file.Length - Trailer.Size), trailer with { Journal = journal });
 
     /// <summary>Takes the journal's entries into the file, and only then takes the journal away.</summary>
     /// <param name="here">The disk and the clock.</param>
@@ -66,7 +68,10 @@ internal static class FileWriter
         }
     }
 
-    private static byte[] Unchanged(Surroundings here, HouseFileNames names, Trailer trailer)
+    /// <summary>The file, when it is still there and as it was opened.</summary>
+    /// <exception cref="HouseStoreException">Another program changed it.</exception>
+    /// <exception cref="IOException">It is gone, or can't be read.</exception>
+    public static byte[] Unchanged(Surroundings here, HouseFileNames names, Trailer trailer)
     {
         var file = here.Files.Read(names.Main);
         var found = Sound.CheckFile(names, file);

@@ -32,6 +32,7 @@ internal static class ShellFrame
     {
         all.Fill(0, 0, all.Width, Tone.Bar);
         var saved = sight.ReadOnlyBecause is not null ? "READING ONLY"
+            : shell.SaveFailed ? "NOT SAVED"
             : sight.LastSaved is { } at ? string.Create(CultureInfo.InvariantCulture, $"saved {at:HH:mm}")
             : shell.Open is null ? "" : "all saved";
         var where = sight.Where.Length == 0 ? "" : $"  {Path.GetFileName(sight.Where)}";

@@ -48,6 +48,9 @@ internal sealed class ShellState
 
     public bool Left { get; private set; }
 
+    /// <summary>Whether the last save failed and none has succeeded since.</summary>
+    public bool SaveFailed { get; private set; }
+
     /// <summary>The house that is open; null while the picker is all there is.</summary>
     public Scribe? Open => _scribe;
 
@@ -256,11 +259,13 @@ internal sealed class ShellState
     private string NotSaved(string why)
     {
         Sight = See(Sight.Report);
+        SaveFailed = true;
         return Refuse($"{why} F2 writes all to a new file and goes on there.");
     }
 
     private string? Saved(Change change, Func<IScreen, Sight, Turn>? then = null)
     {
+        SaveFailed = false;
         Sight = See(Sight.Report);
         _stack[^1] = _stack[^1].Fit(Sight);
         Status($"Saved: {change.What}");
@@ -288,6 +293,7 @@ internal sealed class ShellState
     /// <summary>Shows the house that was opened, and above it what has to be read first.</summary>
     private void Begin()
     {
+        SaveFailed = false;
         _stack.RemoveRange(1, _stack.Count - 1);
         _stack.Add(JobSheetScreen.At(Sight));
         if (_desk.Notices is { Count: > 0 } notices)
@@ -311,6 +317,7 @@ internal sealed class ShellState
             return Refuse(written.Reason!);
         _desk.Close(_scribe!);
         _scribe = written.Value;
+        SaveFailed = false;
         Sight = See();
         Status($"Written to {Sight.Where}. What you do from now on is saved there.");
         (Typing, _typedBefore) = (_typedBefore is { } before ? before with { Note = $"{_status} Enter saves what you typed." } : null, null);

@@ -74,6 +74,21 @@ public class FailingDiskTests
     }
 
     [Fact]
+    public void AJournalThatCannotBeFoldedInOnAFullDiskIsReadAndNothingIsLost()
+    {
+        Assert.True(Window(_scribe).Then(_scribe.Record).Ok);
+        _disk.Failing = new IOException("No space left on device", NoSpace);
+        _house.Dispose();
+        using (var looking = HouseOnDisk.Open(ScriptedJob.Here(_disk), ScriptedJob.Path))
+        {
+            Assert.Contains("is full", looking.ReadOnlyBecause);
+            Assert.Single(HouseLog.Of(looking.Opened).Value.House.Windows);
+        }
+        _disk.Failing = null;
+        Assert.Equal("W01", TagsAfterReopening());
+    }
+
+    [Fact]
     public void AHouseFileThatAnotherProgramReplacedIsNotWrittenOver()
     {
         var others = new RecordingFiles();

@@ -71,10 +71,11 @@ public class WalkTests
         var store = new MemoryStore();
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: store).Window("W01").Scribe);
         store.FailWith = "The disk is full. Nothing was saved.";
-        user.Press("enter", "enter").Type("W77").Sees("The disk is full");
+        user.Press("enter", "enter").Type("W77").Sees("The disk is full").Sees("NOT SAVED");
         user.Press("f2").Sees("Write the whole house to: copy-1.trimout").Type("full/x").Sees("That disk is full too.").Press("esc").Sees("W77");
         user.Press("f2", "enter").Sees("W77").Sees("Written to memory.").Sees("Enter saves what").Press("enter");
         Assert.Equal("W77", user.House.Windows[0].Tag);
+        user.DoesNotSee("NOT SAVED");
         Assert.Equal("elsewhere", user.Shell.Open!.Store.Device);
     }
 
