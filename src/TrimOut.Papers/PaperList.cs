@@ -11,7 +11,7 @@ public static class PaperList
     public static IReadOnlyList<Paper> All { get; } =
     [
         Binder.Paper, WalkSheet.Paper, PullSheet.Paper, LabelSheet.Paper, TestRecord.Paper,
-        OrderSheet.Paper, ReceivingList.Paper, HangSheet.Paper, PanelSchedule.Paper,
+        PartsList.Paper, OrderSheet.Paper, ReceivingList.Paper, HangSheet.Paper, PanelSchedule.Paper,
     ];
 
     /// <summary>The paper with that id; null when there is none.</summary>

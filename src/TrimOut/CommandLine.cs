@@ -24,6 +24,7 @@ internal static class CommandLine
             PaperVerb.Build(),
             HistoryVerb.Build(),
             WindowsVerb.Build(),
+            PartsVerb.Build(),
             SetVerb.Build(),
             BackupVerb.Build(),
             BackupVerb.BuildList(),

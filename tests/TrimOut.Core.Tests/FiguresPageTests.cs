@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using TrimOut.Core.Checks.Boxes;
 using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Checks.Clearance;
 using TrimOut.Core.Checks.Limits;
 using TrimOut.Core.Checks.Measures;
 using TrimOut.Core.Checks.Panels;
@@ -38,6 +39,7 @@ public class FiguresPageTests
         { "Diagonals against sides", DiagonalsOffSides.Tolerance.Show(DisplayUnits.Inches) },
         { "Delivered against ordered", DeliveredSizeOff.Tolerance.Show(DisplayUnits.Inches) },
         { "Neighbours' bars", BarsNotLevel.Tolerance.Show(DisplayUnits.Inches) },
+        { "Around the middle screw", MiddleScrew.Around.Show(DisplayUnits.Inches) },
         { "Bar above the sill", BarOffSill.Tolerance.Show(DisplayUnits.Inches) },
     };
 

@@ -1,9 +1,11 @@
 using Microsoft.Extensions.Time.Testing;
+using TrimOut.Screens.Figures;
 using TrimOut.Screens.Help;
 using TrimOut.Screens.HousePicker;
 using TrimOut.Screens.Notices;
 using TrimOut.Screens.Papers;
 using TrimOut.Screens.Shell;
+using TrimOut.Screens.WhatIf;
 using TrimOut.Testing;
 
 namespace TrimOut.Screens.Tests;
@@ -16,8 +18,10 @@ public class KeyTableTests
     {
         var desk = new TestDesk(new FakeTimeProvider());
         var sections = CommonKeys.Sections.Select(s => ((Ask.Section)s.Press(PickerScreen.At(desk), Shell.Value.Sight).Ask!).Make(Shell.Value.Sight));
-        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], ""), new NoticeScreen([]), new HeldScreen(new HeldHouse("", "")), .. sections];
+        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], ""), new NoticeScreen([]), new HeldScreen(new HeldHouse("", "")), WhatIfScreen.At(Shell.Value.Sight, null), Figures(), .. sections];
     }
+
+    private static FiguresScreen Figures() => FiguresScreen.For(((IAsked)TrimOut.Screens.JobSheet.JobSheetScreen.At(Shell.Value.Sight)).FiguresAt(Shell.Value.Sight)!);
 
     public static TheoryData<string> Titles() => [.. EveryScreen().Select(s => s.Title).Distinct()];
 

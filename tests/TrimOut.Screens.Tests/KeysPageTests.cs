@@ -39,6 +39,8 @@ public class KeysPageTests
         Walk.WalkScreen => "Walk",
         Help.HelpScreen => "Keys",
         Papers.PreviewScreen => "A paper that is looked at",
+        Figures.FiguresScreen => "Where figures come from",
+        WhatIf.WhatIfScreen => "What if",
         _ => screen.Title,
     };
 

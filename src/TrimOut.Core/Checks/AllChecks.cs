@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Checks.Boxes;
 using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Checks.Clearance;
 using TrimOut.Core.Checks.Controls;
 using TrimOut.Core.Checks.Copies;
 using TrimOut.Core.Checks.Evidence;
@@ -19,14 +20,15 @@ public static class AllChecks
     public static ImmutableArray<ICheck> All { get; } =
     [
         new LeadAwayFromMotor(), new WindowLeftOutWithoutReason(), new EntryOffLeadSide(), new EntryUnderEndBracket(), new EntryUnderCentreSupport(),
-        new RunPastKitTable(), new VoltsShortAtUnit(), new CableNotListed(), new ListedByRelaxation(), new CableShortOnHand(), new UnitsPastOutputs(),
-        new TailUnderHalfWidth(), new TailUnderWholeWidth(), new TailShortOfMotor(), new MainsTooNear(), new HoleNearEdge(), new LabelEndsDiffer(), new LabelTwice(),
+        new RunPastKitTable(), new VoltsShortAtUnit(), new CableShared(), new CableNotListed(), new ListedByRelaxation(), new CableShortOnHand(), new UnitsPastOutputs(),
+        new TailUnderHalfWidth(), new TailUnderWholeWidth(), new TailShortOfMotor(), new EntryUnderMiddleScrew(), new MainsTooNear(), new HoleNearEdge(), new LabelEndsDiffer(), new LabelTwice(),
         new LoopOffLength(), new SecondLoopDiffers(), new PanelPastClassTwo(),
         new MeasuresIncomplete(), new WidthsSpread(), new HeightsSpread(), new PassesDisagree(), new DiagonalsOffSides(), new OutOfSquare(),
         new DepthTooShallow(), new SetbackTooDeep(), new StandsOutOfReveal(), new HandleInHangingPlane(),
-        new RollPastHeadCover(), new OrderPastOpening(), new OrderOffMeasures(), new PartsPastOpening(),
+        new StackOverGlass(), new StackInTheWay(), new HeadRoomShort(), new CornerClash(), new ScrewUnderCentreSupport(),
+        new RollPastHeadCover(), new OrderPastOpening(), new OrderOffMeasures(), new PartsPastOpening(), new GapBetweenUnitsTooSmall(), new GapBetweenUnitsTooLarge(),
         new DeliveredSizeOff(), new BoxLabelOff(), new DeliveredDamaged(),
-        new OutputPastPanel(), new OutputShared(), new OutputOverloaded(), new PanelOverloaded(), new MainsUnsigned(), new PolaritySwapped(), new OpenVoltsOffSupply(), new LoadedVoltsLow(),
+        new OutputPastPanel(), new OutputShared(), new OutputOverloaded(), new OutputOverloadedTogether(), new PanelOverloaded(), new MainsUnsigned(), new PolaritySwapped(), new OpenVoltsOffSupply(), new LoadedVoltsLow(),
         new HubPastDevices(), new RemotePastUnits(), new UnitOffRoomRemote(), new HubNameTwice(), new HubNamesAlike(),
         new BarsNotLevel(), new BarOffSill(),
         new StepWithoutEvidence(), new KitUnchecked(),

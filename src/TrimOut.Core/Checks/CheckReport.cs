@@ -12,11 +12,9 @@ public sealed class CheckReport
 
     private CheckReport(House house, ImmutableArray<CheckSheet> sheets)
     {
-        var waivers = house.Waivers.ToLookup(w => (w.About, w.Check));
         House = house;
         _sheets = sheets;
-        Findings = [.. sheets.SelectMany(s => s.Findings).OrderBy(f => f.Check.Severity).ThenBy(f => f.Check.Phase).Select(f =>
-            waivers[(f.Subject.Id, f.Check.Id)].LastOrDefault(w => w.Figures == f.Found.Message) is { } waiver ? f with { Waiver = waiver } : f)];
+        Findings = InOrder(sheets, house.Waivers.ToLookup(w => (w.About, w.Check)));
         Missing = [.. sheets.SelectMany(s => s.Missing)];
         Passed = sheets.Sum(s => s.Passed);
         _byUnit = new(() => Findings.ToLookup(f => OwnerOf(f.Subject)));
@@ -58,6 +56,29 @@ public sealed class CheckReport
 
     /// <summary>Open stops of one phase.</summary>
     public int StopsIn(Phase phase) => OpenStops.Count(f => f.Check.Phase == phase);
+
+    /// <summary>Findings by severity, then by phase, then as the checks gave them: dealt out rather than sorted, because this is done after every edit.</summary>
+    private static ImmutableArray<Finding> InOrder(ImmutableArray<CheckSheet> sheets, ILookup<(string About, string? Check), Waiver> waivers)
+    {
+        var places = new List<Finding>?[Enum.GetValues<Severity>().Length * PhaseNames.All.Count];
+        var count = 0;
+        foreach (var sheet in sheets)
+        {
+            foreach (var finding in sheet.Findings)
+            {
+                var waiver = waivers.Count == 0 ? null : waivers[(finding.Subject.Id, finding.Check.Id)].LastOrDefault(w => w.Figures == finding.Found.Message);
+                (places[(int)finding.Check.Severity * PhaseNames.All.Count + (int)finding.Check.Phase] ??= []).Add(waiver is null ? finding : finding with { Waiver = waiver });
+                count++;
+            }
+        }
+        var ordered = ImmutableArray.CreateBuilder<Finding>(count);
+        foreach (var place in places)
+        {
+            if (place is not null)
+                ordered.AddRange(place);
+        }
+        return ordered.MoveToImmutable();
+    }
 
     private string OwnerOf(Item item) =>
         item.Kind is ItemKind.Run or ItemKind.Leg && House.Find(item.Under) is { } above ? OwnerOf(above) : item.Id;

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Decisions;
 
@@ -43,9 +44,17 @@ public static class SetFact
     {
         if (fact.IsReading && house.Job.Get(HouseFacts.Meter) is { } meter)
             draft = draft.PutStored(item.Id, Companion.Meter(field), meter);
+        if (fact is Fact<Resistance> { IsReading: true })
+        {
+            draft = Beside(draft, Companion.Leads(field), house.Job.Latest(HouseFacts.MeterLeads.Name)?.Stored);
+            draft = Beside(draft, Companion.CableAt(field), house.Job.Latest(HouseFacts.CableAtTest.Name)?.Stored);
+        }
         if (FactTable.IsKit(item.Kind) && item.Latest(Companion.Checked(field))?.Stored is not null)
             draft = draft.PutStored(item.Id, Companion.Checked(field), null);
         return draft;
+
+        // A reading taken without leads or temperature said must not keep those of the one before it.
+        Draft Beside(Draft to, string companion, string? value) => value is null && item.Latest(companion)?.Stored is null ? to : to.PutStored(item.Id, companion, value);
     }
 
     private static string Shown(Fact fact, string stored, House house) =>

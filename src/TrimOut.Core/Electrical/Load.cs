@@ -19,18 +19,44 @@ public readonly record struct Load(string Name, int Units, Current Peak)
             .Concat(house.Remotes.SelectMany(r => r.Presets.Select(p => ($"preset {p.Name} of {r.Name}", (IReadOnlyList<Unit>)[.. p.Positions.Select(m => m.Unit)]))))
             .Concat(house.Units.Select(u => (u.Tag, (IReadOnlyList<Unit>)[u])));
 
+    /// <summary>The load of every set on every place that feeds some of it.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="placeOf">The place that feeds a run; null where none does yet.</param>
+    public static IEnumerable<(T Place, Load Load)> On<T>(House house, Func<HomeRun, T?> placeOf)
+        where T : struct =>
+        from set in Together(house)
+        from place in set.Units.Where(u => u.Run is not null && placeOf(u.Run) is not null).GroupBy(u => placeOf(u.Run!)!.Value)
+        select (place.Key, new Load(set.Name, place.Count(), place.Aggregate(new Current(0), (sum, u) => sum + (Of(u) ?? new Current(0)))));
+
     /// <summary>The largest load of each panel by its id.</summary>
-    public static Dictionary<string, Load> OfPanels(House house)
+    public static Dictionary<string, Load> OfPanels(House house) => Largest(On<ItemRef>(house, PanelOf)).ToDictionary(p => p.Key.Id, p => p.Value);
+
+    /// <summary>The largest load of each output by its panel's id and its number.</summary>
+    public static Dictionary<(string Panel, int Output), Load> OfOutputs(House house) => Largest(On(house, OutputOf));
+
+    /// <summary>The panel that feeds a run: its own, or that of the run it branches off.</summary>
+    public static ItemRef? PanelOf(HomeRun run) => Trunk(run).Item.Get(RunFacts.Panel);
+
+    /// <summary>The output that feeds a run: its own, or that of the run it branches off; null until it is landed.</summary>
+    public static (string Panel, int Output)? OutputOf(HomeRun run) =>
+        Trunk(run) is { Output: { } output, Panel: { } panel } ? (panel.Id, output) : null;
+
+    private static HomeRun Trunk(HomeRun run)
     {
-        var peaks = new Dictionary<string, Load>();
-        foreach (var (name, units) in Together(house))
+        // Two laptops can each say that one run branches off the other; a way that long goes in a circle.
+        for (var steps = 0; steps < 64 && run.BranchesOff is { } before; steps++)
+            run = before;
+        return run;
+    }
+
+    private static Dictionary<T, Load> Largest<T>(IEnumerable<(T Place, Load Load)> loads)
+        where T : struct
+    {
+        var peaks = new Dictionary<T, Load>();
+        foreach (var (place, load) in loads)
         {
-            foreach (var panel in units.Where(u => u.Run?.Item.Get(RunFacts.Panel) is not null).GroupBy(u => u.Run!.Item.Get(RunFacts.Panel)!.Value.Id))
-            {
-                var load = new Load(name, panel.Count(), panel.Aggregate(new Current(0), (sum, u) => sum + (Of(u) ?? new Current(0))));
-                if (!peaks.TryGetValue(panel.Key, out var most) || load.Peak > most.Peak)
-                    peaks[panel.Key] = load;
-            }
+            if (!peaks.TryGetValue(place, out var most) || load.Peak > most.Peak)
+                peaks[place] = load;
         }
         return peaks;
     }

@@ -24,6 +24,14 @@ public static class TwoWire
         return supply <= least ? Length.Zero : Length.FromMetres((supply - least).Volts / (2 * current.Amperes * ohmsPerMetre));
     }
 
+    /// <summary>The loop that explains a drop: volts lost / current.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The current is not more than nothing.</exception>
+    public static Resistance LoopOf(Voltage lost, Current current)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(current.Amperes);
+        return new Resistance(lost.Volts / current.Amperes);
+    }
+
     /// <summary>The length of a run, one way, from its loop resistance: ohms / (2 x ohms per metre).</summary>
     /// <exception cref="ArgumentOutOfRangeException">The resistance per metre is not more than nothing.</exception>
     public static Length FromLoop(Resistance loop, decimal ohmsPerMetre)

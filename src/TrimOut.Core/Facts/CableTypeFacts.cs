@@ -17,5 +17,7 @@ public static class CableTypeFacts
     public static readonly Fact<Length> BoxLength = Of.Cable("box-length", "Box", "Cable in a full box.", null, 10000);
     public static readonly Fact<Length> OnHand = Of.Cable("on-hand", "On hand", "How much of it there is for this house, all boxes together.", null, 100000);
 
-    internal static readonly Fact[] All = [Name, Conductor, Stranding, Listing, LongestRun, Diameter, BoxLength, OnHand];
+    public static readonly Fact<PartCounts> PartsPerRun = Of.Parts("parts-per-run", "Parts per run", "What each run of it needs besides the cable, counted.");
+
+    internal static readonly Fact[] All = [Name, Conductor, Stranding, Listing, LongestRun, Diameter, BoxLength, OnHand, PartsPerRun];
 }

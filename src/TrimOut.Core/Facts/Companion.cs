@@ -6,6 +6,12 @@ public static class Companion
     /// <summary>Beside a reading: the instrument it was taken with.</summary>
     public static string Meter(string field) => field + "#meter";
 
+    /// <summary>Beside a loop reading: what the meter's leads add to it, in ohms.</summary>
+    public static string Leads(string field) => field + "#leads";
+
+    /// <summary>Beside a loop reading: how warm the cable was, in degrees Celsius.</summary>
+    public static string CableAt(string field) => field + "#cable-at";
+
     /// <summary>Beside a kit value: <c>yes</c> when somebody held it against the maker's sheet.</summary>
     public static string Checked(string field) => field + "#checked";
 }

@@ -20,6 +20,11 @@ public static class CoveringKindFacts
     public static readonly Fact<Length> EndBracketDown = Of.Opening("end-bracket-down", "Bracket down", "How far the end bracket reaches down from the head.", null, 0, 24);
     public static readonly Fact<Length> CentreBracket = Of.Opening("centre-bracket", "Centre bracket", "Width of the centre support.", null, 0, 24);
     public static readonly Fact<Length> CentreFrom = Of.Opening("centre-from", "Centre support from", "Units this wide or wider need a centre support.", null, 4, 360);
+    public static readonly Fact<Length> MiddleScrew = Of.Opening("middle-screw", "Middle screw off centre", "How far to the right of the middle its middle screw goes; empty where it has none.", null, 0, 48);
+    public static readonly Fact<Length> GapBetween = Of.Opening("gap-between", "Gap between units", "The least between two units side by side in one opening.", null, 0, 6);
+    public static readonly Fact<Length> GapMost = Of.Opening("gap-most", "Gap between units, at most", "More than this between two units lets a strip of light through.", null, 0, 24);
+    public static readonly Fact<Length> EndAllowance = Of.Opening("end-allowance", "End allowance", "What the outer ends of units side by side stay clear of the jambs.", null, 0, 6);
+    public static readonly Fact<PartCounts> PartsPerUnit = Of.Parts("parts-per-unit", "Parts per unit", "What comes or is bought with each unit, counted.");
     public static readonly Fact<Length> Setback = Of.Opening("setback", "Bracket setback", "Distance of the bracket's front from the room face.", null, 0, 24);
     public static readonly Fact<Length> LeadBehind = Of.Opening("lead-behind", "Lead to motor", "Cable used up from the entry into the motor end besides the way along the head.", null, 0, 60);
     public static readonly Fact<Length> Tube = Of.Opening("tube", "Tube", "Outside diameter of the tube.", null, 0, 12);
@@ -43,7 +48,7 @@ public static class CoveringKindFacts
     internal static readonly Fact[] All =
     [
         Name, MotorEnd, RaisedForm, MotorVolts, LeastVolts, RunningCurrent, StartingCurrent, EndBracket, EndBracketBack, EndBracketDown,
-        CentreBracket, CentreFrom, Setback, LeadBehind, Tube, FabricThickness, ExtraFabric, StackFixed, StackShare,
+        CentreBracket, CentreFrom, MiddleScrew, GapBetween, GapMost, EndAllowance, PartsPerUnit, Setback, LeadBehind, Tube, FabricThickness, ExtraFabric, StackFixed, StackShare,
         DepthNeeded, DepthFlush, RoundTo, PairHold, PairCue, PresetHold, PresetCue, LimitsHow, WarrantyTerm, WarrantyCovers, WarrantyCall,
     ];
 }

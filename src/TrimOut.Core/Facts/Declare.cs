@@ -62,6 +62,13 @@ internal sealed class Declare(ItemKind subject)
             r => r == Electrical.LoopReading.Open ? "open" : NumberText.Plain(r.Ohms), r => r == Electrical.LoopReading.Open ? "open" : r.ToString()))
         { IsReading = true };
 
+    public Fact<Resistance> LeadOhms(string name, string label, string help) =>
+        Make(name, label, help, null, new ParsedForm<Resistance>("0.2",
+            t => NumberText.Read(t, "ohms", 0, 10, ("", 1), ("ohm", 1), ("ohms", 1), ("mohm", 0.001m)).Then<Resistance>(n => new Resistance(n)), r => NumberText.Plain(r.Ohms), r => r.ToString()));
+
+    public Fact<PartCounts> Parts(string name, string label, string help) =>
+        Make(name, label, help, null, new ParsedForm<PartCounts>("2 end brackets, 6 screws", PartCounts.Read, p => p.ToString()));
+
     public Fact<Temperature> Degrees(string name, string label, string help, Phase? phase = null) =>
         Make(name, label, help, phase, new ParsedForm<Temperature>("24",
             t => NumberText.Read(t, "degrees Celsius", -40, 90, ("", 1), ("c", 1)).Then<Temperature>(n => new Temperature(n)),

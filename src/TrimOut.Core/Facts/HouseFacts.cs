@@ -20,6 +20,8 @@ public static class HouseFacts
     public static readonly Fact<decimal> Latitude = Of.Number("latitude", "Latitude", "Degrees north; south is negative.", null, -90, 90);
     public static readonly Fact<decimal> Longitude = Of.Number("longitude", "Longitude", "Degrees east; west is negative.", null, -180, 180);
     public static readonly Fact<string> Meter = Of.Text("meter", "Meter in use", "The instrument that readings are taken with from now on.");
+    public static readonly Fact<Resistance> MeterLeads = Of.LeadOhms("meter-leads", "Meter leads", "What the meter in use shows with its leads held together; kept with each loop reading from now on. 0 where they are taken off.");
+    public static readonly Fact<Temperature> CableAtTest = Of.Degrees("cable-at-test", "Cable at tests", "How warm the cables are while loops are read; kept with each loop reading from now on. Warm copper reads more.");
     public static readonly Fact<DateOnly> FramingOn = Of.Date("framing-on", "Framing walk", "When the framing is open to walk.", Phase.WalkThrough);
     public static readonly Fact<DateOnly> DrywallOn = Of.Date("drywall-on", "Drywall starts", "After this day a mistake costs a wall.", Phase.RoughIn);
     public static readonly Fact<DateOnly> PaintedOn = Of.Date("painted-on", "Painted", "When the finished openings can be measured.", Phase.CloseIn);
@@ -45,7 +47,7 @@ public static class HouseFacts
 
     internal static readonly Fact[] All =
     [
-        Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, Meter,
+        Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, Meter, MeterLeads, CableAtTest,
         FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature, PanelTail, CutLoss, SpreadLimit, SquareLimit, PassLimit,
         DemonstratedOn, DemonstratedTo, BinderGivenOn, OpenItemsAgreed, AcceptedBy, AcceptedOn,
         WarrantyTerm, WarrantyCovers, WarrantyFrom, WarrantyCall, Step,

@@ -11,6 +11,7 @@ public static class RunFacts
 
     public static readonly Fact<ItemRef> Cable = Of.Item(ItemKind.CableType, "cable", "Cable", "The cable it is pulled in.", Phase.RoughIn);
     public static readonly Fact<string> Bundle = Of.Text("bundle", "Pulled with", "Runs with the same bundle are pulled together, so each comes from a box of its own.", Phase.RoughIn, 40);
+    public static readonly Fact<ItemRef> BranchesOff = Of.Item(ItemKind.Run, "branches-off", "Branches off", "The run whose window end it goes on from, where several units hang on one cable. Most sheets forbid that.", Phase.RoughIn);
     public static readonly Fact<Length> MainsDistance = Of.Opening("mains-distance", "From mains", "The nearest it comes to mains wiring along its way.", Phase.RoughIn, 0, 1200);
     public static readonly Fact<YesNo> MainsSheathed = Of.Choice<YesNo>("mains-sheathed", "Mains sheathed", "Whether that mains wiring is sheathed cable or in conduit.", Phase.RoughIn);
     public static readonly Fact<Length> HoleEdge = Of.Opening("hole-edge", "Hole to edge", "The nearest that a bored hole comes to the edge of a stud or joist.", Phase.RoughIn, 0, 12);
@@ -20,7 +21,7 @@ public static class RunFacts
     public static readonly Fact<string> LabelAtWindow = Of.Text("label-at-window", "Label at window", "What is written on the cable at the window.", Phase.RoughIn, 40);
     public static readonly Fact<string> LabelAtPanel = Of.Text("label-at-panel", "Label at panel", "What is written on the cable in the mechanical room.", Phase.RoughIn, 40);
     public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture of the open wall.", Phase.RoughIn, 240);
-    public static readonly Fact<Resistance> FirstLoop = Of.Ohms("first-loop", "First test, loop", "Loop resistance with the far end shorted, leads taken off.", Phase.RoughIn);
+    public static readonly Fact<Resistance> FirstLoop = Of.Ohms("first-loop", "First test, loop", "Loop resistance with the far end shorted, as the meter shows it.", Phase.RoughIn);
 
     public static readonly Fact<Length> TailFound = Of.Reading("tail-found", "Tail found", "Tail at the window as found after drywall and paint.", Phase.CloseIn, 0, 360);
     public static readonly Fact<Resistance> SecondLoop = Of.Ohms("second-loop", "Second test, loop", "The same reading after drywall.", Phase.CloseIn);
@@ -34,7 +35,7 @@ public static class RunFacts
 
     internal static readonly Fact[] All =
     [
-        Cable, Bundle, MainsDistance, MainsSheathed, HoleEdge, NailPlates, TailAtWindow, TailAtPanel, LabelAtWindow, LabelAtPanel, Photo, FirstLoop,
+        Cable, Bundle, BranchesOff, MainsDistance, MainsSheathed, HoleEdge, NailPlates, TailAtWindow, TailAtPanel, LabelAtWindow, LabelAtPanel, Photo, FirstLoop,
         TailFound, SecondLoop, Panel, Output, OpenVolts, LoadedVolts, Polarity, Note,
     ];
 }

@@ -40,6 +40,8 @@ public static class UnitFacts
 
     public static readonly Fact<Length> Setback = Of.Reading("setback", "Bracket setback", "Distance of the brackets back from the room face.", Phase.Hang, 0, 48);
 
+    public static readonly Fact<Length> MiddleScrew = Of.Reading("middle-screw", "Middle screw", "Distance of the middle screw from the left end of the unit.", Phase.Hang, 0, 360);
+
     public static readonly Fact<ItemRef> Hub = Of.Item(ItemKind.Hub, "hub", "Hub", "The hub it is paired with.", Phase.Pair);
     public static readonly Fact<string> HubName = Of.Text("hub-name", "Name at the hub", "What the hub calls it, unique in the house.", Phase.Pair, 40);
 
@@ -54,6 +56,6 @@ public static class UnitFacts
     [
         Position, Kind, LeadSide, Power, EntrySide, EntryFromJamb, EntryBack, EntryBelowHead, Group, EntryAsBuilt, PartWidth,
         Fabric, Colour, Opacity, HeadCover, OrderWidth, OrderHeight, OrderedOn, Acknowledgement,
-        BoxLabel, DeliveredWidth, DeliveredHeight, Damage, Serial, Setback, Hub, HubName, OpenGap, CloseGap, Photo, Note, Step,
+        BoxLabel, DeliveredWidth, DeliveredHeight, Damage, Serial, Setback, MiddleScrew, Hub, HubName, OpenGap, CloseGap, Photo, Note, Step,
     ];
 }

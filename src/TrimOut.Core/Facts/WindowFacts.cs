@@ -35,6 +35,13 @@ public static class WindowFacts
     public static readonly Fact<Length> InTheWayDepth = Of.Opening("in-the-way-depth", "Stands out", "How far that stands out into the room from the glass side of the depth.", Phase.Measure, 0, 24);
     public static readonly Fact<Length> OverlapEachSide = Of.Opening("overlap-each-side", "Overlap each side", "Outside mount: how far the unit passes the opening on each side.", Phase.Measure, 0, 24);
     public static readonly Fact<Length> HeadAbove = Of.Opening("head-above", "Head above", "Outside mount: how far above the opening the unit starts.", Phase.Measure, 0, 48);
+    public static readonly Fact<Length> GlassBelowHead = Of.Reading("glass-below-head", "Glass below head", "How far below the head of the opening the glass begins.", Phase.Measure, 0, 48);
+    public static readonly Fact<Length> ClearHeight = Of.Opening("clear-height", "Clear height wanted", "For a door or a way through: the height that stays clear under the raised unit.", Phase.Measure, 12, Most);
+    public static readonly Fact<Length> WallAbove = Of.Reading("wall-above", "Wall above", "Outside mount: flat wall from the opening up to the ceiling, a beam or a moulding.", Phase.Measure, 0, 120);
+    public static readonly Fact<ItemRef> MeetsRight = Of.Item(ItemKind.Window, "meets-right", "Meets at right", "The window whose covering meets this one's at a corner on the right.", Phase.Measure);
+    public static readonly Fact<decimal> CornerAngle = Of.Number("corner-angle", "Corner angle, right", "Degrees between the two walls inside the room: 90 in a square corner, 135 in an eight-sided bay, 180 on a straight wall.", Phase.Measure, 90, 270);
+    public static readonly Fact<Length> ToCornerRight = Of.Reading("to-corner-right", "To corner, right", "Along the wall from the right edge of the opening to the corner.", Phase.Measure, 0, 120);
+    public static readonly Fact<Length> ToCornerLeft = Of.Reading("to-corner-left", "To corner, left", "Along the wall from the left edge of the opening to the corner.", Phase.Measure, 0, 120);
     public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture.", null, 240);
     public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, 400);
 
@@ -42,6 +49,7 @@ public static class WindowFacts
     [
         Tag, Room, Covered, NotCoveredBecause, Facing, Reach, Mount, RoughWidth, RoughHeight,
         WidthTop, WidthMiddle, WidthBottom, HeightLeft, HeightMiddle, HeightRight, DiagonalDown, DiagonalUp, Depth,
-        WidthAgain, HeightAgain, InTheWay, InTheWayDepth, OverlapEachSide, HeadAbove, Photo, Note,
+        WidthAgain, HeightAgain, InTheWay, InTheWayDepth, OverlapEachSide, HeadAbove,
+        GlassBelowHead, ClearHeight, WallAbove, MeetsRight, CornerAngle, ToCornerRight, ToCornerLeft, Photo, Note,
     ];
 }

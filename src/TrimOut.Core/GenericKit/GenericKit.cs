@@ -16,6 +16,7 @@ public static class GenericKit
             .Put(roller, CoveringKindFacts.Tube, Inches(1.5m))
             .Put(roller, CoveringKindFacts.FabricThickness, Length.FromMillimetres(0.5m))
             .Put(roller, CoveringKindFacts.ExtraFabric, Inches(12))
+            .Put(roller, CoveringKindFacts.PartsPerUnit, Parts("2 end brackets, 4 screws"))
             .Put(roller, CoveringKindFacts.EndBracket, Inches(0.75m))
             .Put(roller, CoveringKindFacts.EndBracketBack, Inches(2.5m))
             .Put(roller, CoveringKindFacts.EndBracketDown, Inches(2.5m))
@@ -26,6 +27,7 @@ public static class GenericKit
         draft = Kind(draft, "Cellular", MotorEnd.Left, RaisedForm.Stack, out var cellular)
             .Put(cellular, CoveringKindFacts.StackFixed, Inches(2.5m))
             .Put(cellular, CoveringKindFacts.StackShare, 0.04m)
+            .Put(cellular, CoveringKindFacts.PartsPerUnit, Parts("2 end brackets, 4 screws"))
             .Put(cellular, CoveringKindFacts.EndBracket, Inches(1.25m))
             .Put(cellular, CoveringKindFacts.EndBracketBack, Inches(2))
             .Put(cellular, CoveringKindFacts.EndBracketDown, Inches(2))
@@ -36,11 +38,13 @@ public static class GenericKit
         draft = Kind(draft, "Wood blind", MotorEnd.Left, RaisedForm.Stack, out var blind)
             .Put(blind, CoveringKindFacts.StackFixed, Inches(3))
             .Put(blind, CoveringKindFacts.StackShare, 0.08m)
+            .Put(blind, CoveringKindFacts.PartsPerUnit, Parts("2 end brackets, 4 screws, 1 middle screw"))
             .Put(blind, CoveringKindFacts.EndBracket, Inches(1.5m))
             .Put(blind, CoveringKindFacts.EndBracketBack, Inches(2.5m))
             .Put(blind, CoveringKindFacts.EndBracketDown, Inches(2.5m))
             .Put(blind, CoveringKindFacts.CentreBracket, Inches(2))
             .Put(blind, CoveringKindFacts.CentreFrom, Inches(60))
+            .Put(blind, CoveringKindFacts.MiddleScrew, Inches(2))
             .Put(blind, CoveringKindFacts.DepthNeeded, Inches(2.5m))
             .Put(blind, CoveringKindFacts.DepthFlush, Inches(3.5m));
         draft = Cable(draft, "16/2", 16, 200);
@@ -80,6 +84,9 @@ public static class GenericKit
         .Put(id, CoveringKindFacts.LeastVolts, new Voltage(10.2m))
         .Put(id, CoveringKindFacts.RunningCurrent, new Current(0.8m))
         .Put(id, CoveringKindFacts.StartingCurrent, new Current(1.0m))
+        .Put(id, CoveringKindFacts.GapBetween, Inches(0.125m))
+        .Put(id, CoveringKindFacts.GapMost, Inches(0.5m))
+        .Put(id, CoveringKindFacts.EndAllowance, Length.Zero)
         .Put(id, CoveringKindFacts.Setback, Inches(1.5m))
         .Put(id, CoveringKindFacts.LeadBehind, Inches(6))
         .Put(id, CoveringKindFacts.RoundTo, Inches(0.125m))
@@ -96,7 +103,8 @@ public static class GenericKit
         .Put(id, CableTypeFacts.Stranding, Stranding.Stranded)
         .Put(id, CableTypeFacts.Listing, CableListing.Cl2)
         .Put(id, CableTypeFacts.LongestRun, Length.FromFeet(longestFeet))
-        .Put(id, CableTypeFacts.BoxLength, Length.FromFeet(500));
+        .Put(id, CableTypeFacts.BoxLength, Length.FromFeet(500))
+        .Put(id, CableTypeFacts.PartsPerRun, Parts("2 splice connectors"));
 
     private static Draft Cover(Draft draft, string name, decimal? room, decimal? depth)
     {
@@ -104,6 +112,8 @@ public static class GenericKit
         return room is null || depth is null ? draft
             : draft.Put(id, HeadCoverFacts.RoomInside, Inches(room.Value)).Put(id, HeadCoverFacts.Depth, Inches(depth.Value));
     }
+
+    private static PartCounts Parts(string text) => PartCounts.Read(text).Value;
 
     private static Length Inches(decimal inches) => Length.FromInches(inches);
 }

@@ -19,6 +19,15 @@ public sealed class HomeRun : Subject
     /// <summary>Its cable; null while none is chosen.</summary>
     public CableType? Cable => field ??= Target(RunFacts.Cable) is { } cable ? new CableType(House, cable) : null;
 
+    /// <summary>The run whose window end it goes on from; null for one that begins at its panel.</summary>
+    public HomeRun? BranchesOff => Target(RunFacts.BranchesOff) is { } run && run.Id != Id ? House.FindUnit(run.Under)?.Run : null;
+
+    /// <summary>The first loop test with what was kept beside it; null until it was read.</summary>
+    public LoopTest? FirstTest => Test(RunFacts.FirstLoop);
+
+    /// <summary>The second loop test with what was kept beside it; null until it was read.</summary>
+    public LoopTest? SecondTest => Test(RunFacts.SecondLoop);
+
     /// <summary>The panel it lands on; null until it is landed.</summary>
     public Panel? Panel => Target(RunFacts.Panel) is { } panel ? House.FindPanel(panel.Id) : null;
 
@@ -64,6 +73,15 @@ public sealed class HomeRun : Subject
 
     /// <summary>Legs and both tails: the cable that current goes through, one way; null while a part is not known.</summary>
     public Length? OneWay => LegsLength + TailAtWindow + TailAtPanel;
+
+    private LoopTest? Test(Fact<Resistance> fact) => Item.Get(fact) is { } read
+        ? new LoopTest(read,
+            Beside(Companion.Leads(fact.Name)) is { } leads ? new Resistance(leads) : null,
+            Beside(Companion.CableAt(fact.Name)) is { } degrees ? new Temperature(degrees) : null)
+        : null;
+
+    private decimal? Beside(string companion) =>
+        Item.Latest(companion)?.Stored is { } stored && NumberText.Read(stored, "", -1000, 1000, ("", 1)) is { Ok: true } number ? number.Value : null;
 }
 
 /// <summary>One stretch of a home run.</summary>

@@ -1,3 +1,4 @@
+using TrimOut.Core.Figures;
 using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -10,9 +11,13 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Cables;
 
 /// <summary>Home runs: cable, way, length against what the kit allows, and both tests.</summary>
-internal sealed record CablesScreen(int Selected) : IScreen
+internal sealed record CablesScreen(int Selected) : IScreen, IAsked
 {
     public string Title => "Cables";
+
+    public Unit? UnitAt(Sight sight) => Current(sight)?.Unit;
+
+    public AskedFigures? FiguresAt(Sight sight) => UnitAt(sight) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), LegFacts.Length) : null;
 
     public IReadOnlyList<IKeyAction> Keys => CablesKeys.All;
 

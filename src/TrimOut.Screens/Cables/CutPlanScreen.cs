@@ -1,3 +1,5 @@
+using TrimOut.Core.Houses;
+using TrimOut.Core.Figures;
 using TrimOut.Core;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Units;
@@ -8,12 +10,17 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Cables;
 
 /// <summary>Which run comes out of which box, as a picture of each box, with the marks to cut at.</summary>
-internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selected) : IScreen
+internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selected) : IScreen, IAsked
 {
     /// <summary>Few enough steps that keys are not held up on a laptop; what is not proven by then is said.</summary>
     private const long Steps = 200_000;
 
     public string Title => "Cut plan";
+
+    public Unit? UnitAt(Sight sight) => null;
+
+    public AskedFigures? FiguresAt(Sight sight) =>
+        Selected < Plans.Count && Plans[Selected] is { Plan: { Ok: true } plan, Cuts: var cuts } ? new AskedFigures(cuts.Cable.Name, CutFigures.Of(cuts, plan.Value), null) : null;
 
     public IReadOnlyList<IKeyAction> Keys => CutPlanKeys.All;
 

@@ -10,7 +10,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.JobSheet;
 
 /// <summary>Home: the phases with their sums, all units by room with one mark per phase, and the selected unit's card.</summary>
-internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool OnlyOpen, bool OnlyStops, string Search) : IScreen
+internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool OnlyOpen, bool OnlyStops, string Search) : IScreen, IAsked
 {
     /// <summary>The order of the rows.</summary>
     public JobSheetOrder Order { get; init; }
@@ -19,6 +19,8 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
     public ImmutableHashSet<string> Picked { get; init; } = [];
 
     public string Title => "Job sheet";
+
+    public Unit? UnitAt(Sight sight) => Current(sight);
 
     public IReadOnlyList<IKeyAction> Keys => JobSheetKeys.All;
 

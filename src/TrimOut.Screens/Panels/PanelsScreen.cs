@@ -1,3 +1,4 @@
+using TrimOut.Core.Figures;
 using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -8,9 +9,14 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Panels;
 
 /// <summary>The mechanical room: each panel's outputs as they stand on it, and the runs that wait for one.</summary>
-internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen
+internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IAsked
 {
     public string Title => "Panels";
+
+    public Unit? UnitAt(Sight sight) => Current(sight)?.Run?.Unit;
+
+    public AskedFigures? FiguresAt(Sight sight) => UnitAt(sight) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), RunFacts.LoadedVolts)
+        : Current(sight)?.Panel is { } panel ? new AskedFigures(panel.Name, PanelFigures.Of(panel), null) : null;
 
     public IReadOnlyList<IKeyAction> Keys => PanelsKeys.All;
 
@@ -114,7 +120,7 @@ internal static class PanelRows
                 rows.AddRange(runs[output].Select(r => new PanelRow(panel, output, r)));
             }
         }
-        var waiting = house.Runs.Where(r => r.Panel is null || r.Output is null).ToList();
+        var waiting = house.Runs.Where(r => r.BranchesOff is null && (r.Panel is null || r.Output is null)).ToList();
         if (waiting.Count > 0)
         {
             rows.Add(new PanelRow(null, null, null, $"Waiting for an output: {waiting.Count.ToString(CultureInfo.InvariantCulture)}"));

@@ -9,9 +9,11 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Punch;
 
 /// <summary>Everything to mend: findings and hand-written items, open ones first.</summary>
-internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IScreen
+internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IScreen, IAsked
 {
     public string Title => "Punch list";
+
+    public Unit? UnitAt(Sight sight) => Current(sight) is { } row ? UnitOf(sight.House, row.Subject) : null;
 
     public IReadOnlyList<IKeyAction> Keys => PunchKeys.All;
 
@@ -48,6 +50,14 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         if (Current(sight) is { } current)
             DrawDetail(area.Rows(area.Height - detail, detail), current, sight);
     }
+
+    private static Unit? UnitOf(House house, Item item) => item.Kind switch
+    {
+        ItemKind.Unit => house.FindUnit(item.Id),
+        ItemKind.Window => house.FindWindow(item.Id)?.Units.FirstOrDefault(),
+        ItemKind.Run or ItemKind.Leg => house.Find(item.Under) is { } above ? UnitOf(house, above) : null,
+        _ => null,
+    };
 
     private static void DrawDetail(Area area, PunchRow row, Sight sight)
     {

@@ -1,3 +1,4 @@
+using TrimOut.Core.Figures;
 using System.Globalization;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
@@ -9,8 +10,13 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Sheets;
 
 /// <summary>All facts of one thing, edited in place.</summary>
-internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IReadOnlyList<SheetRow> Rows) : IScreen
+internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IReadOnlyList<SheetRow> Rows) : IScreen, IAsked
 {
+    public Unit? UnitAt(Sight sight) => Of is OfUnit of ? sight.House.FindUnit(of.UnitId) : null;
+
+    public AskedFigures? FiguresAt(Sight sight) => UnitAt(sight) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), Current?.Fact)
+        : Of is OfItem item && sight.House.FindPanel(item.ItemId) is { } panel ? new AskedFigures(panel.Name, PanelFigures.Of(panel), null) : null;
+
     public IReadOnlyList<IKeyAction> Keys => SheetKeys.All;
 
     public SheetRow? Current => Selected < Rows.Count && Rows[Selected].IsFact ? Rows[Selected] : null;
@@ -109,6 +115,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
     private static bool Unchecked(SheetRow row) =>
         FactTable.IsKit(row.Item!.Kind) && row.Item.Latest(row.Field)?.Stored is not null && row.Item.Latest(Companion.Checked(row.Field))?.Stored is null;
 
+    private static string Beside(SheetRow row, string companion, string what, string unit) => row.Item!.Latest(companion)?.Stored is { } stored ? $", {what} {stored} {unit}" : "";
+
     private int DrawAbout(Area area, Sight sight)
     {
         if (Current is not { } row)
@@ -117,7 +125,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
         if (row.Item!.Latest(row.Field) is { Stored: not null } head)
         {
             var meter = row.Item.Latest(Companion.Meter(row.Field))?.Stored;
-            y = area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{(meter is null ? "" : $", with {meter}")}"), Tone.Dim);
+            y = area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{(meter is null ? "" : $", with {meter}")}{Beside(row, Companion.Leads(row.Field), "leads", "ohm")}{Beside(row, Companion.CableAt(row.Field), "cable at", "C")}"), Tone.Dim);
         }
         if (Unchecked(row))
             y = area.PutWrapped(0, y, 3, "? Not held against the maker's sheet yet. c says that it was.", Tone.Caution);

@@ -2,6 +2,7 @@ using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Screens.Cables;
 using TrimOut.Screens.Controls;
+using TrimOut.Screens.Figures;
 using TrimOut.Screens.History;
 using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Kit;
@@ -10,6 +11,7 @@ using TrimOut.Screens.Papers;
 using TrimOut.Screens.Punch;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Walk;
+using TrimOut.Screens.WhatIf;
 
 namespace TrimOut.Screens.Shell;
 
@@ -44,6 +46,9 @@ internal static class CommonKeys
         new KeyAction<IScreen>("u", "Undo", "Shows this laptop's latest change and takes it back.", (s, _) => new Turn(s, new Ask.Undo())) { OnBar = false },
         new KeyAction<IScreen>("U", "Redo", "Brings back what was undone.", (s, _) => new Turn(s, new Ask.Redo())) { OnBar = false, Also = ["ctrl+r"] },
         new KeyAction<IScreen>(ShellState.ElsewhereKey, "Write elsewhere", "Asks where, writes the whole house to that new file and goes on there: for when its own can't be saved to.", (s, _) => new Turn(s, new Ask.Elsewhere())) { OnBar = false },
+        new KeyAction<IScreen>("=", "What if", "What arrives over a cable, beginning with the figures of the unit under the cursor.", (s, sight) => Turn.Open(s, WhatIfScreen.At(sight, (s as IAsked)?.UnitAt(sight)))) { OnBar = false },
+        new KeyAction<IScreen>("y", "Where from", "Where the figures of what is under the cursor come from: formula, inputs, source.", (s, sight) => Turn.Open(s, FiguresScreen.For(((IAsked)s).FiguresAt(sight)!)))
+            { Disabled = (s, sight) => (s as IAsked)?.FiguresAt(sight) is { All.Count: > 0 } ? null : "Move to a unit, a run, a panel or a cut plan first.", OnBar = false },
         .. Sections,
     ];
 

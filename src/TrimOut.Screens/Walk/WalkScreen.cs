@@ -1,3 +1,4 @@
+using TrimOut.Core.Figures;
 using System.Globalization;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -8,9 +9,18 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Walk;
 
 /// <summary>The guided run through one phase: subject after subject, step after step, with the evidence that each asks for.</summary>
-internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId, DateTimeOffset? HoldSince) : IScreen, ITicking
+internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId, DateTimeOffset? HoldSince) : IScreen, IAsked, ITicking
 {
     public string Title => $"Walk: {Phase.Full()}";
+
+    public Unit? UnitAt(Sight sight) => Subject(sight) as Unit;
+
+    public AskedFigures? FiguresAt(Sight sight) => Subject(sight) switch
+    {
+        Unit unit => new AskedFigures(unit.Tag, UnitFigures.Of(unit), Step(sight)?.Evidence.FirstOrDefault()),
+        Panel panel => new AskedFigures(panel.Name, PanelFigures.Of(panel), null),
+        _ => null,
+    };
 
     public IReadOnlyList<IKeyAction> Keys => WalkKeys.All;
 

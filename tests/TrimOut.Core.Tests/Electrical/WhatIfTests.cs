@@ -55,6 +55,55 @@ public class WhatIfTests
     public void WhereNoneServesNoneIsNamed() =>
         Assert.Null(WhatIf.ThinnestGauge(Stranding.Solid, At20, new Voltage(12), Length.FromMetres(900), new Current(10), new Voltage(11)));
 
+    // Three units of 1 A, 10 m apart, the first 20 m from the panel, 1 mm2 solid: 12 - 0.0362 x (20 x 3 + 10 x 2 + 10 x 1) = 8.742 V at the last.
+    [Fact]
+    public void SeveralUnitsOnOneCableAddUp()
+    {
+        var answer = Several(20, 3, 10, 8).Value;
+        Assert.Equal(new Voltage(8.742m), answer.Arrives);
+        Assert.Equal([3, 2, 1], answer.Each.Select(t => t.Through.Amperes));
+        Assert.Equal(Length.FromMetres(40), answer.ToLast);
+        Assert.False(answer.IsAllowed);
+        Assert.False((answer with { Allowed = 2 }).IsAllowed);
+        Assert.True((answer with { Allowed = 3 }).IsAllowed);
+    }
+
+    // At the longest run just the least arrives at the last unit, for any number of them.
+    [Theory]
+    [InlineData(1, 0)]
+    [InlineData(2, 5)]
+    [InlineData(3, 10)]
+    [InlineData(8, 1)]
+    public void AtTheLongestRunJustTheLeastArrivesAtTheLast(int units, int apart)
+    {
+        var longest = Several(1, units, apart, 8).Value.Longest;
+        var there = WhatIf.Ask(new ConductorSize.Metric(1), Stranding.Solid, At20, new Voltage(12), longest, new Current(1), new Voltage(8), units, Length.FromMetres(apart)).Value;
+        Assert.InRange(there.Margin.Volts, -0.000001m, 0.000001m);
+    }
+
+    [Fact]
+    public void TheTighterOfTableAndVoltageGoverns()
+    {
+        var answer = Ask(12, 50, 1, 10).Value;
+        Assert.False(answer.TableGoverns);
+        Assert.Equal(answer.Longest - Length.FromMetres(50), answer.MarginLength);
+        var table = answer with { Table = Length.FromMetres(40) };
+        Assert.True(table.TableGoverns);
+        Assert.Equal(Length.FromMetres(-10), table.MarginLength);
+        Assert.Equal(Length.FromMetres(30), (Several(20, 2, 10, 8).Value with { Table = Length.FromMetres(40) }).LongestByTable);
+    }
+
+    [Theory]
+    [InlineData(0, 1, "Units: ")]
+    [InlineData(-1, 1, "Units: ")]
+    [InlineData(9, 1, "Units: ")]
+    [InlineData(2, -1, "Apart: ")]
+    [InlineData(2, 1001, "Apart: ")]
+    public void SoManyUnitsThatMakeNoSenseAreNamed(int units, int apart, string named) => Assert.StartsWith(named, Several(20, units, apart, 8).Reason, StringComparison.Ordinal);
+
+    private static Result<WhatIf> Several(int metres, int units, int apart, int least) =>
+        WhatIf.Ask(new ConductorSize.Metric(1), Stranding.Solid, At20, new Voltage(12), Length.FromMetres(metres), new Current(1), new Voltage(least), units, Length.FromMetres(apart));
+
     private static Result<WhatIf> Ask(int supply, int metres, int amps, int least) =>
         WhatIf.Ask(new ConductorSize.Metric(1), Stranding.Solid, At20, new Voltage(supply), Length.FromMetres(metres), new Current(amps), new Voltage(least));
 }

@@ -10,16 +10,19 @@ public class RidgeHouseTests
     /// <summary>What only the merge of two laptops' copies can bring about; the house file's tests make these.</summary>
     private static readonly string[] OnlyByMerge = ["values-disagree", "removed-while-worked-on", "tag-twice"];
 
-    /// <summary>Readings and loads at the panel, which the guest wing passed.</summary>
-    private static readonly string[] PassedInTheWing =
-        ["loop-off-length", "polarity-swapped", "open-volts-off-supply", "loaded-volts-low", "output-overloaded", "panel-overloaded", "panel-past-class-two"];
+    /// <summary>No outside mount, no door, and a bay that nobody has measured: their own tests show these.</summary>
+    private static readonly string[] NotInThisHouse = ["stack-in-the-way", "head-room-short", "corner-clash"];
+
+    /// <summary>Readings and loads at the panel, which the guest wing passed; and units side by side that are too wide together leave no strip of light.</summary>
+    private static readonly string[] Passed =
+        ["gap-between-units-too-large", "output-overloaded-together", "loop-off-length", "polarity-swapped", "open-volts-off-supply", "loaded-volts-low", "output-overloaded", "panel-overloaded", "panel-past-class-two"];
 
     [Fact]
     public void EveryOtherCheckFindsAMistakeInIt() =>
-        Assert.Empty(AllChecks.All.Select(c => c.Info.Id).Except(_ridge.Report.Findings.Select(f => f.Check.Id)).Except(OnlyByMerge).Except(PassedInTheWing));
+        Assert.Empty(AllChecks.All.Select(c => c.Info.Id).Except(_ridge.Report.Findings.Select(f => f.Check.Id)).Except(OnlyByMerge).Except(NotInThisHouse).Except(Passed));
 
     [Fact]
-    public void ThePanelOfTheWingPassedItsReadingsAndLoads() => Assert.All(PassedInTheWing, id =>
+    public void WhatIsLeftPassed() => Assert.All(Passed, id =>
     {
         var outcomes = AllChecks.Find(id)!.Run(_ridge.House).Select(r => r.Outcome).ToList();
         Assert.Contains(outcomes, o => o is Outcome.Fine);

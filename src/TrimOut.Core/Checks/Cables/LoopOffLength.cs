@@ -16,36 +16,36 @@ public sealed class LoopOffLength : RunCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("loop-off-length", "First loop test does not fit the run", Severity.Caution, Phase.RoughIn,
         "loop of the first test, cable with its conductor, legs, both tails",
-        new Source(Source.CommonPractice, "reading = 2 x length x ohms per metre at 20 C, within 10 % + 0.1 ohm for the contacts"));
+        new Source(Source.CommonPractice, "reading = 2 x length x ohms per metre at the cable's temperature + meter leads, within 10 % + 0.1 ohm for the contacts; without a temperature 20 C, without leads none"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
-        if (subject.Item.Get(RunFacts.FirstLoop) is not { } read)
+        if (subject.FirstTest is not { } test)
             return Unknown.Of(subject, RunFacts.FirstLoop);
         if (subject.Cable is not { Conductor: { } size } cable)
             return Unknown.Of(subject.Cable, CableTypeFacts.Conductor, subject, RunFacts.Cable);
         if (cable.Stranding is not { } made)
             return Unknown.Of(cable, CableTypeFacts.Stranding);
-        if (Conductors.OhmsPerMetre(size, made, Temperature.Reference) is not { Ok: true } ohms)
+        if (Conductors.OhmsPerMetre(size, made, test.At) is not { Ok: true } ohms)
             return new Outcome.NotChecked($"a conductor of {cable.Name} that is in the table", FieldRef.To(cable.Item, CableTypeFacts.Conductor));
         if (subject.OneWay is not { } length)
             return RunFigures.UnknownLength(subject)!;
-        var expected = TwoWire.Loop(length, ohms.Value);
+        var expected = test.Expected(length, ohms.Value);
         var shown = subject.Show(RunFacts.FirstLoop);
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("length, one way", length.RunIn(subject)), ("ohms per metre at 20 C", NumberText.Plain(Math.Round(ohms.Value, 6))), ("expected", expected.ToString()),
+            ("length, one way", length.RunIn(subject)), ($"ohms per metre at {test.At}", NumberText.Plain(Math.Round(ohms.Value, 6))), ("reckoned with", test.Circumstances), ("expected", expected.ToString()),
             ("read", shown), ("tolerance", LoopReading.Tolerance(expected).ToString()),
         ]);
-        return LoopReading.Agrees(read, expected)
+        return LoopReading.Agrees(test.Read, expected)
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The loop reads {shown}; {length.RunIn(subject)} of {cable.Name} read {expected}. {Reading(subject, read, expected, ohms.Value)}",
+            : new Outcome.Found($"The loop reads {shown}; {length.RunIn(subject)} of {cable.Name} read {expected}{(test.Leads is null && test.CableAt is null ? "" : $" ({test.Circumstances})")}. {Reading(subject, test, expected, ohms.Value)}",
                 "Read it again with clean leads, the far end shorted. Then look for the fault, or put the legs right.", FieldRef.To(subject.Item, RunFacts.FirstLoop), working);
     }
 
-    private static string Reading(HomeRun run, Resistance read, Resistance expected, decimal ohmsPerMetre) =>
-        read == LoopReading.Open ? "A conductor is cut, or the far end is not shorted."
-        : read < expected ? $"That is {TwoWire.FromLoop(read, ohmsPerMetre).LimitIn(run)} of cable: it is shorted there, another run, or the legs are recorded too long."
-        : $"That is {TwoWire.FromLoop(read, ohmsPerMetre).LimitIn(run)} of cable: a thinner one, another run, a bad joint, or the legs are recorded too short.";
+    private static string Reading(HomeRun run, LoopTest test, Resistance expected, decimal ohmsPerMetre) =>
+        test.Read == LoopReading.Open ? "A conductor is cut, or the far end is not shorted."
+        : test.Read < expected ? $"That is {TwoWire.FromLoop(test.OfCable, ohmsPerMetre).LimitIn(run)} of cable: it is shorted there, another run, or the legs are recorded too long."
+        : $"That is {TwoWire.FromLoop(test.OfCable, ohmsPerMetre).LimitIn(run)} of cable: a thinner one, another run, a bad joint, or the legs are recorded too short.";
 }

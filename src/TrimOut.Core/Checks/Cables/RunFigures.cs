@@ -7,6 +7,9 @@ namespace TrimOut.Core.Checks.Cables;
 /// <summary>What the checks of a run's length share.</summary>
 internal static class RunFigures
 {
+    /// <summary>Whether it goes on from another unit's cable: then its own length and current say nothing, and the shared cable is judged as a whole.</summary>
+    public static bool OnSharedCable(HomeRun run) => run.Item.Get(RunFacts.BranchesOff) is not null;
+
     /// <summary>Which fact is missing before voltage can be worked out; null when none is.</summary>
     public static Outcome.NotChecked? UnknownLimits(HomeRun run)
     {

@@ -18,6 +18,8 @@ public sealed class RunPastKitTable : RunCheck
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
+        if (RunFigures.OnSharedCable(subject))
+            return new Outcome.DoesNotApply();
         if (subject.Cable?.LongestRun is not { } longest)
             return Unknown.Of(subject.Cable, CableTypeFacts.LongestRun, subject, RunFacts.Cable);
         var unknown = RunFigures.UnknownLength(subject);

@@ -2,6 +2,7 @@ using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Checks.Cables;
 
@@ -14,26 +15,36 @@ public sealed class SecondLoopDiffers : RunCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("second-loop-differs", "Second loop test differs from the first", Severity.Stop, Phase.CloseIn,
-        "loop of the first and of the second test", new Source(Source.CommonPractice, "difference <= 10 % of the first + 0.1 ohm for the contacts"));
+        "loop of the first and of the second test", new Source(Source.CommonPractice, "both at 20 C without leads: difference <= 10 % of the first + 0.1 ohm for the contacts"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
-        if (subject.Item.Get(RunFacts.FirstLoop) is not { } first)
+        if (subject.FirstTest is not { } before)
             return Unknown.Of(subject, RunFacts.FirstLoop);
-        if (subject.Item.Get(RunFacts.SecondLoop) is not { } second)
+        if (subject.SecondTest is not { } after)
             return Unknown.Of(subject, RunFacts.SecondLoop);
-        var (before, after) = (subject.Show(RunFacts.FirstLoop), subject.Show(RunFacts.SecondLoop));
+        var (first, second) = (before.At20, after.At20);
+        var (shownFirst, shownSecond) = (Shown(subject, RunFacts.FirstLoop, before), Shown(subject, RunFacts.SecondLoop, after));
         var working = Working.Of(Info.Source.Formula, () =>
-            [("first", before), ("second", after), ("tolerance", first == LoopReading.Open ? "none" : LoopReading.Tolerance(first).ToString())]);
+        [
+            ("first", subject.Show(RunFacts.FirstLoop)), ("reckoned with", before.Circumstances), ("at 20 C without leads", Print(first)),
+            ("second", subject.Show(RunFacts.SecondLoop)), ("reckoned with", after.Circumstances), ("at 20 C without leads", Print(second)),
+            ("tolerance", first == LoopReading.Open ? "none" : LoopReading.Tolerance(first).ToString()),
+        ]);
         if (LoopReading.Agrees(second, first))
             return new Outcome.Fine(working);
         var reading = second == LoopReading.Open ? "A conductor is cut, or the far end is not shorted."
             : first == LoopReading.Open ? "The first test found no way through and the second does: the first can't be trusted."
             : second > first ? "A joint or a crushed conductor adds resistance, or a lead made bad contact."
             : "The two conductors touch on the way: a screw or a staple, most likely.";
-        return new Outcome.Found($"The first test read {before}, the second {after}. {reading}",
+        return new Outcome.Found($"The first test read {shownFirst}, the second {shownSecond}. {reading}",
             "Read it again with clean leads. If it stays, look along the way for the screw that was driven last, before the house is finished.",
             FieldRef.To(subject.Item, RunFacts.SecondLoop), working);
     }
+
+    private static string Shown(HomeRun run, Fact fact, LoopTest test) =>
+        run.Show(fact) + (test.Leads is null && test.CableAt is null ? "" : $" ({test.Circumstances})");
+
+    private static string Print(Resistance ohms) => ohms == LoopReading.Open ? "open" : ohms.ToString();
 }

@@ -20,6 +20,8 @@ public sealed class VoltsShortAtUnit : RunCheck
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
+        if (RunFigures.OnSharedCable(subject))
+            return new Outcome.DoesNotApply();
         if (RunFigures.UnknownLimits(subject) is { } sheet)
             return sheet;
         var limits = subject.Limits!.Value;

@@ -23,18 +23,31 @@ public sealed class HubNamesAlike : WideCheck
     public override IEnumerable<CheckResult> Run(House house)
     {
         var named = house.Units.Select(u => (Unit: u, Name: u.Item.Get(UnitFacts.HubName))).Where(n => n.Name is not null).ToList();
-        var names = named.Select((n, at) => new Plain(at, n.Name!)).DistinctBy(n => n.Name, StringComparer.OrdinalIgnoreCase).ToList();
-        var bySketch = new Dictionary<ulong, Entry>(names.Count * 16);
+        var alike = new Dictionary<string, Plain>(StringComparer.OrdinalIgnoreCase);
+        // Names that are alike have the same digits, and in most houses the digits tell nearly all names apart.
+        foreach (var names in named.Select((n, at) => new Plain(at, n.Name!)).DistinctBy(n => n.Name, StringComparer.OrdinalIgnoreCase).GroupBy(n => n.Digits))
+            Compare([.. names], alike);
+        foreach (var (unit, name) in named)
+        {
+            yield return Result(unit, !alike.TryGetValue(name!, out var other) ? new Outcome.Fine() : new Outcome.Found(
+                $"It is called \"{name}\" at the hub, and {named[other.At].Unit.Tag} \"{other.Name}\".", "Give one of the two a name that nobody mistakes.", FieldRef.To(unit.Item, UnitFacts.HubName)));
+        }
+    }
+
+    private static void Compare(Plain[] names, Dictionary<string, Plain> alike)
+    {
+        if (names.Length < 2)
+            return;
+        var bySketch = new Dictionary<ulong, Entry>(names.Length * 16);
         foreach (var name in names)
         {
             foreach (var sketch in name.Sketches)
                 bySketch[sketch] = new Entry(name, bySketch.GetValueOrDefault(sketch));
         }
-        var alike = names.ToDictionary(n => n.Name, n => First(n, bySketch), StringComparer.OrdinalIgnoreCase);
-        foreach (var (unit, name) in named)
+        foreach (var name in names)
         {
-            yield return Result(unit, alike[name!] is not { } other ? new Outcome.Fine() : new Outcome.Found(
-                $"It is called \"{name}\" at the hub, and {named[other.At].Unit.Tag} \"{other.Name}\".", "Give one of the two a name that nobody mistakes.", FieldRef.To(unit.Item, UnitFacts.HubName)));
+            if (First(name, bySketch) is { } other)
+                alike.Add(name.Name, other);
         }
     }
 
@@ -76,7 +89,7 @@ public sealed class HubNamesAlike : WideCheck
         public Plain(int at, string name)
         {
             (At, Name, Text) = (at, name, string.Concat(name.Where(char.IsLetterOrDigit)).ToLowerInvariant());
-            Sketches = SketchesOf(Text);
+            Digits = string.Concat(Text.Where(char.IsAsciiDigit));
         }
 
         public int At { get; }
@@ -86,7 +99,10 @@ public sealed class HubNamesAlike : WideCheck
         public string Text { get; }
 
         /// <summary>Hashes of the text and of the text with each letter left out: names one letter apart share one of them.</summary>
-        public ulong[] Sketches { get; }
+        public ulong[] Sketches => field ??= SketchesOf(Text);
+
+        /// <summary>Its digits, in their order.</summary>
+        public string Digits { get; }
 
         private static ulong[] SketchesOf(string text)
         {

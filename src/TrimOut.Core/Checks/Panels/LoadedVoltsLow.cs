@@ -1,3 +1,4 @@
+using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -35,7 +36,10 @@ public sealed class LoadedVoltsLow : RunCheck
         var predicted = new Voltage(Math.Abs(open.Volts)) - (limits.Supply - limits.WhileRunning(length));
         var read = new Voltage(Math.Abs(loaded.Volts));
         var working = Working.Of(Info.Source.Formula, () =>
-            [("open-circuit", open.ToString()), ("running current", limits.Running.ToString()), ("length, one way", length.RunIn(subject)), ("predicted", predicted.ToString()), ("read", loaded.ToString())]);
+        [
+            ("open-circuit", open.ToString()), ("running current", limits.Running.ToString()), ("length, one way", length.RunIn(subject)), ("predicted", predicted.ToString()), ("read", loaded.ToString()),
+            ("loop by these volts", TwoWire.LoopOf(new Voltage(Math.Abs(open.Volts)) - read, limits.Running).ToString()), ("second loop test", subject.Show(RunFacts.SecondLoop) is { Length: > 0 } second ? second : "not read"),
+        ]);
         return read >= predicted - Tolerance
             ? new Outcome.Fine(working)
             : new Outcome.Found($"{loaded} were read while it moved; {predicted} are predicted: {predicted - read} are lost outside the cable, in a splice most likely.",

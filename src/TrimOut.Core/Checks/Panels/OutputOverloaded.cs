@@ -19,6 +19,8 @@ public sealed class OutputOverloaded : RunCheck
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
+        if (Cables.RunFigures.OnSharedCable(subject))
+            return new Outcome.DoesNotApply();
         if (Load.Of(subject.Unit) is not { } draws)
             return Unknown.Of(subject.Unit.Kind, CoveringKindFacts.StartingCurrent, subject.Unit, UnitFacts.Kind);
         if (subject.Panel is not { } panel)

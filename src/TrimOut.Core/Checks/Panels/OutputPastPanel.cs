@@ -18,6 +18,8 @@ public sealed class OutputPastPanel : RunCheck
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
+        if (Cables.RunFigures.OnSharedCable(subject))
+            return new Outcome.DoesNotApply();
         if (subject.Panel is not { } panel)
             return Unknown.Of(subject, RunFacts.Panel);
         if (subject.Output is not { } output)

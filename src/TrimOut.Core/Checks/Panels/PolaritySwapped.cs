@@ -24,11 +24,14 @@ public sealed class PolaritySwapped : RunCheck
         return subject.Item.Get(RunFacts.Polarity) switch
         {
             null => Unknown.Of(subject, RunFacts.Polarity),
-            Polarity.Right => new Outcome.Fine(),
+            Polarity.Right => new Outcome.Fine(Reasoning(subject)),
             _ => Found(subject, "Red and black are changed over at the window end.", RunFacts.Polarity),
         };
     }
 
     private static Outcome.Found Found(HomeRun run, string message, Fact fact) =>
-        new(message, "Switch the panel off, change the two wires over at one end, red to red and black to black, and read again.", FieldRef.To(run.Item, fact));
+        new(message, "Switch the panel off, change the two wires over at one end, red to red and black to black, and read again.", FieldRef.To(run.Item, fact), Reasoning(run));
+
+    private static Working Reasoning(HomeRun run) => Working.Of("red on the red lead shows more than 0 V; wires changed over show less than 0 V", () =>
+        [.. new Fact[] { RunFacts.Polarity, RunFacts.OpenVolts, RunFacts.LoadedVolts }.Select(f => (f.Label.ToLowerInvariant(), run.Show(f) is { Length: > 0 } shown ? shown : "not read"))]);
 }

@@ -7,7 +7,7 @@ namespace TrimOut.Core.Plans.Outputs;
 /// <summary>A house's runs and panels as an order for an output plan.</summary>
 public static class HouseOutputs
 {
-    /// <summary>The order: panels whose number of outputs is known, and all runs but those landed on other panels.</summary>
+    /// <summary>The order: panels whose number of outputs is known, and all runs but those landed on other panels and those that branch off another run.</summary>
     /// <param name="house">The house.</param>
     /// <param name="mayMove">Whether landed runs may be moved.</param>
     /// <remarks>
@@ -18,7 +18,7 @@ public static class HouseOutputs
     {
         var panels = house.Panels.Where(p => p.Type?.Outputs is not null).ToArray();
         var ids = panels.Select(p => p.Id).ToHashSet();
-        var runs = house.Runs.Where(r => Place(r) is not { } at || ids.Contains(at.Panel)).ToArray();
+        var runs = house.Runs.Where(r => r.BranchesOff is null && (Place(r) is not { } at || ids.Contains(at.Panel))).ToArray();
         var presets = house.Remotes.SelectMany(r => r.Presets)
             .SelectMany(p => p.Positions.Select(at => (Unit: at.Unit.Id, Preset: $"preset {p.Id}")))
             .ToLookup(p => p.Unit, p => p.Preset);

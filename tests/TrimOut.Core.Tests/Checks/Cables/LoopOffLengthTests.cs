@@ -1,3 +1,4 @@
+using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Cables;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Units;
@@ -24,6 +25,31 @@ public class LoopOffLengthTests
         var found = Read(ohms).Fault(Check, "W01");
         Assert.Contains(verdict, found.Message, StringComparison.Ordinal);
         Assert.Contains(("expected", "1.81 ohm"), found.Working!.Inputs);
+    }
+
+    // The leads add 0.2 ohm; at 45 C metric copper has 1.1 times as much (IEC 60228: 0.004 per kelvin), so 1.991 and 0.2 ohm are expected.
+    [Theory]
+    [InlineData("2.5101", true)]
+    [InlineData("2.5102", false)]
+    public void LeadsAndTheCablesTemperatureAreReckonedWith(string ohms, bool fine)
+    {
+        var job = Read("1").SayOf("Test house", HouseFacts.MeterLeads, "0.2").SayOf("Test house", HouseFacts.CableAtTest, "45").Say("W01", RunFacts.FirstLoop, ohms);
+        var outcome = job.Judge(Check, "W01");
+        Assert.Equal(fine, outcome is Outcome.Fine);
+        var working = (outcome as Outcome.Fine)?.Working ?? ((Outcome.Found)outcome).Working;
+        Assert.Contains(("reckoned with", "cable at 45 C, leads 0.2 ohm"), working!.Inputs);
+        Assert.Contains(("expected", "2.191 ohm"), working.Inputs);
+    }
+
+    [Fact]
+    public void AReadingKeepsWhatWasSaidWhenItWasTaken()
+    {
+        var job = Read("1.81").SayOf("Test house", HouseFacts.MeterLeads, "0.5");
+        job.Fine(Check, "W01");
+        Assert.Null(job.Run("W01").FirstTest!.Value.Leads);
+        Assert.Equal(new Resistance(0.5m), job.Say("W01", RunFacts.FirstLoop, "2.31").Run("W01").FirstTest!.Value.Leads);
+        job.SayOf("Test house", HouseFacts.MeterLeads, "").Fine(Check, "W01");
+        Assert.Null(job.Say("W01", RunFacts.FirstLoop, "1.81").Run("W01").FirstTest!.Value.Leads);
     }
 
     [Fact]

@@ -16,7 +16,7 @@ public class KitUncheckedTests
     public void AKitThatNobodyCheckedIsNoted()
     {
         var found = Assert.IsType<Outcome.Found>(Jobs.Roughed().Of(Check, "16/2"));
-        Assert.Equal("5 values of 16/2 were never held against the maker's sheet: conductor, stranding, listing, longest run and more.", found.Message);
+        Assert.Equal("6 values of 16/2 were never held against the maker's sheet: conductor, stranding, listing, longest run and more.", found.Message);
     }
 
     [Fact]
@@ -27,7 +27,7 @@ public class KitUncheckedTests
     public void OneValueLeftIsStillNotedAndNoneIsFine()
     {
         var job = Jobs.Roughed();
-        foreach (var fact in new Fact[] { CableTypeFacts.Conductor, CableTypeFacts.Stranding, CableTypeFacts.Listing, CableTypeFacts.LongestRun })
+        foreach (var fact in new Fact[] { CableTypeFacts.Conductor, CableTypeFacts.Stranding, CableTypeFacts.Listing, CableTypeFacts.LongestRun, CableTypeFacts.PartsPerRun })
             Checked(job, fact);
         Assert.Equal("1 value of 16/2 was never held against the maker's sheet: box.", Assert.IsType<Outcome.Found>(job.Of(Check, "16/2")).Message);
         Checked(job, CableTypeFacts.BoxLength);

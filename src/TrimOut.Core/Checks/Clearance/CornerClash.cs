@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Geometry;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Clearance;
+
+/// <summary>Units on two walls of a bay do not run into each other in the corner.</summary>
+/// <remarks>
+/// <para>Why: each is ordered by its own wall, and in the corner both want the same place.</para>
+/// <para>To clear: let one or both end farther from the corner, or choose a head that stands out less. An inside mount stands out only by what does not fit its reveal.</para>
+/// </remarks>
+public sealed class CornerClash : WideCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("corner-clash", "Two units meet in a corner", Severity.Stop, Phase.Measure,
+        "meets at right, corner angle, distance of both windows to the corner, mount, overlap, kind, head cover and depth of both",
+        new Source("Plane geometry of two rectangles at an angle; the sheet gives the depths", "alike: from the corner >= stands out / tan(angle / 2)"));
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Watches { get; } =
+    [
+        WindowFacts.MeetsRight, WindowFacts.CornerAngle, WindowFacts.ToCornerRight, WindowFacts.ToCornerLeft, WindowFacts.Mount, WindowFacts.OverlapEachSide, WindowFacts.Depth,
+        WindowFacts.Tag, WindowFacts.Covered, WindowFacts.Room, RoomFacts.WalkingOrder, UnitFacts.Position, UnitFacts.Kind, UnitFacts.HeadCover, UnitFacts.Setback, HouseFacts.Units,
+        CoveringKindFacts.Name, CoveringKindFacts.DepthNeeded, CoveringKindFacts.DepthFlush, CoveringKindFacts.Setback, HeadCoverFacts.Name, HeadCoverFacts.Depth,
+    ];
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house)
+    {
+        foreach (var window in house.Windows.Where(w => !w.LeftOut && w.Units.Length > 0))
+        {
+            if (window.Item.Get(WindowFacts.MeetsRight) is { } meets && house.FindWindow(meets.Id) is { LeftOut: false, Units.Length: > 0 } other && other.Id != window.Id)
+                yield return Result(window, Judge(window, other));
+        }
+    }
+
+    private Outcome Judge(Window left, Window right)
+    {
+        if (left.Item.Get(WindowFacts.CornerAngle) is not { } angle)
+            return Unknown.Of(left, WindowFacts.CornerAngle);
+        var (mine, unknown) = SideOf(left.Units[^1], WindowFacts.ToCornerRight);
+        if (mine is not { } a)
+            return unknown!;
+        var (theirs, missing) = SideOf(right.Units[0], WindowFacts.ToCornerLeft);
+        if (theirs is not { } b)
+            return missing! with { Missing = $"{missing.Missing} of {right.Tag}" };
+        foreach (var (unit, side) in ((Unit, CornerSide)[])[(left.Units[^1], a), (right.Units[0], b)])
+        {
+            if (side.FromCorner < Length.Zero && angle < 180)
+                return new Outcome.Found($"{unit.Tag} ends {(-side.FromCorner).In(left)} past the corner.", "Make the overlap on that side smaller, or order it narrower.", FieldRef.To(unit.Window.Item, WindowFacts.OverlapEachSide));
+        }
+        var (shortMine, shortTheirs) = (Mitre.Short(a, b, angle), Mitre.Short(b, a, angle));
+        var working = Working.Of(Info.Source.Formula, () =>
+        [
+            ("angle", NumberText.Show(angle, "deg")), ($"{left.Units[^1].Tag} ends", $"{a.FromCorner.In(left)} from the corner"), ("stands out", a.StandsOut.In(left)),
+            ($"{right.Units[0].Tag} ends", $"{b.FromCorner.In(left)} from the corner"), ("stands out", b.StandsOut.In(left)),
+            ("alike, each would need", Mitre.FromCorner(Length.Max(a.StandsOut, b.StandsOut), angle).About(left)),
+        ]);
+        return shortMine == Length.Zero || shortTheirs == Length.Zero
+            ? new Outcome.Fine(working)
+            : new Outcome.Found(
+                $"{left.Units[^1].Tag} ends {a.FromCorner.In(left)} from the corner and stands out {a.StandsOut.In(left)}, {right.Units[0].Tag} ends {b.FromCorner.In(left)} from it and stands out {b.StandsOut.In(left)}: at {NumberText.Show(angle, "degrees")} they run into each other.",
+                $"End {left.Units[^1].Tag} {shortMine.About(left)} farther from the corner, or {right.Units[0].Tag} {shortTheirs.About(left)}, or share it; or choose heads that stand out less.",
+                FieldRef.To(left.Item, WindowFacts.ToCornerRight), working);
+    }
+
+    private static (CornerSide? Side, Outcome.NotChecked? Unknown) SideOf(Unit unit, Fact<Length> toCorner)
+    {
+        var window = unit.Window;
+        if (window.Item.Get(toCorner) is not { } from)
+            return (null, Unknown.Of(window, toCorner));
+        if (window.Mount is not { } mount)
+            return (null, Unknown.Of(window, WindowFacts.Mount));
+        if (mount == Mount.Inside)
+        {
+            var (figures, unknown) = Measures.Cover.Of(unit);
+            return figures is { } cover ? (new CornerSide(from, Length.Max(cover.Reach - cover.Depth, Length.Zero)), null) : (null, unknown);
+        }
+        if (unit.Kind is not { } kind)
+            return (null, Unknown.Of(unit, UnitFacts.Kind));
+        if (unit.HeadCover is not { } head)
+            return (null, Unknown.Of(unit, UnitFacts.HeadCover));
+        if ((head.Depth ?? kind[CoveringKindFacts.DepthFlush]) is not { } reach)
+            return (null, Unknown.Of(kind, CoveringKindFacts.DepthFlush));
+        return window.Item.Get(WindowFacts.OverlapEachSide) is { } overlap
+            ? (new CornerSide(from - overlap, reach), null)
+            : (null, Unknown.Of(window, WindowFacts.OverlapEachSide));
+    }
+}

@@ -1,0 +1,43 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+
+namespace TrimOut.Core.Checks.Clearance;
+
+/// <summary>The middle screw does not go in where the cable comes out.</summary>
+/// <remarks>
+/// <para>Why: the screw is driven last, through the head rail, and nobody sees the cable behind it.</para>
+/// <para>To clear: move the entry, or set the screw to the other side of the middle.</para>
+/// </remarks>
+public sealed class EntryUnderMiddleScrew : UnitCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("entry-under-middle-screw", "Entry is where the middle screw goes", Severity.Stop, Phase.WalkThrough,
+        "mount, entry side and from jamb, width, middle screw or how far off centre the sheet has it",
+        new Source(Source.CommonPractice, "|entry - screw| >= 1/2 in along the head"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject)
+    {
+        if (!subject.OnPanel || subject.Window.Mount == Mount.Outside)
+            return new Outcome.DoesNotApply();
+        var (at, unknown) = MiddleScrew.Of(subject);
+        if (at is not { } screw)
+            return unknown as Outcome ?? new Outcome.DoesNotApply();
+        if (subject.EntrySide is not { } side)
+            return Unknown.Of(subject, UnitFacts.EntrySide);
+        if (subject.EntryFromJamb is not { } jamb)
+            return Unknown.Of(subject, UnitFacts.EntryFromJamb);
+        if (subject.PartWidth is not { } width)
+            return Unknown.Of(subject.Window, WindowFacts.RoughWidth);
+        var entry = side == Side.Left ? jamb : width - jamb;
+        var apart = (entry - screw).Abs();
+        var working = Working.Of(Info.Source.Formula, () =>
+            [("entry from the left", entry.In(subject)), ("screw from the left", screw.In(subject)), ("apart", apart.In(subject)), ("around a screw", MiddleScrew.Around.In(subject))]);
+        return apart >= MiddleScrew.Around
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"The cable leaves the wall {entry.In(subject)} from the left and the middle screw goes in at {screw.In(subject)}.",
+                Moment.WallOpen(subject) ? "Move the entry to the lead side, clear of the brackets." : "Set the screw to the other side of the middle, and hold the cable away while you drive it.",
+                FieldRef.To(subject.Item, Rough.Entry.FromJambFact(subject)), working);
+    }
+}

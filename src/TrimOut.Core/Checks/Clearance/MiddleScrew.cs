@@ -1,0 +1,25 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Clearance;
+
+/// <summary>Where the middle screw of a unit goes, from the left end of its part of the opening.</summary>
+internal static class MiddleScrew
+{
+    /// <summary>What a screw and its driver take on each side: common practice, no published source.</summary>
+    public static readonly Length Around = Length.FromInches(0, 1, 2);
+
+    /// <summary>The place as measured, else as the sheet plans it; null with what is missing, or null twice for a kind without such a screw.</summary>
+    public static (Length? At, Outcome.NotChecked? Unknown) Of(Unit unit)
+    {
+        if (unit.Kind is not { } kind)
+            return (null, Unknown.Of(unit, UnitFacts.Kind));
+        var measured = unit.Item.Get(UnitFacts.MiddleScrew);
+        if (measured is null && kind[CoveringKindFacts.MiddleScrew] is null)
+            return default;
+        return measured is not null ? (measured, null)
+            : unit.PartWidth is { } width ? (width / 2 + kind[CoveringKindFacts.MiddleScrew]!.Value, null)
+            : (null, Unknown.Of(unit.Window, WindowFacts.RoughWidth));
+    }
+}

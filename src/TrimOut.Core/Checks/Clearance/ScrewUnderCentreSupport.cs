@@ -1,0 +1,45 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Clearance;
+
+/// <summary>The middle screw is clear of the centre support and of the end brackets.</summary>
+/// <remarks>
+/// <para>Why: a screw head under the support tilts it, and the head rail bows over it.</para>
+/// <para>To clear: set the screw off centre, past the edge of the support.</para>
+/// </remarks>
+public sealed class ScrewUnderCentreSupport : UnitCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("screw-under-centre-support", "Middle screw is under a bracket", Severity.Stop, Phase.Hang,
+        "middle screw or how far off centre the sheet has it, width, kind with its end bracket and centre support",
+        new Source(Source.MakersSheet, "end bracket <= screw <= width - end bracket; from the support's width on: |screw - half the width| >= half the support"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject)
+    {
+        var (at, unknown) = MiddleScrew.Of(subject);
+        if (at is not { } screw)
+            return unknown as Outcome ?? new Outcome.DoesNotApply();
+        var kind = subject.Kind!;
+        if ((subject.Item.Get(UnitFacts.OrderWidth) ?? subject.PartWidth) is not { } width)
+            return Unknown.Of(subject.Window, WindowFacts.RoughWidth);
+        if (new[] { CoveringKindFacts.EndBracket, CoveringKindFacts.CentreFrom }.FirstOrDefault(f => kind[f] is null) is { } missing)
+            return Unknown.Of(kind, missing);
+        var (bracket, support) = (kind[CoveringKindFacts.EndBracket]!.Value, subject.NeedsCentreSupport ? kind[CoveringKindFacts.CentreBracket] : Length.Zero);
+        if (support is not { } wide)
+            return Unknown.Of(kind, CoveringKindFacts.CentreBracket);
+        var (from, to) = ((width - wide) / 2, (width + wide) / 2);
+        var working = Working.Of(Info.Source.Formula, () =>
+            [("screw from the left", screw.In(subject)), ("width", width.In(subject)), ("end bracket", bracket.In(subject)), ("support", wide == Length.Zero ? "none" : $"{from.In(subject)} to {to.In(subject)}")]);
+        var fault = screw < bracket || screw > width - bracket ? $"an end bracket takes {bracket.In(subject)} at each end of {width.In(subject)}"
+            : wide > Length.Zero && screw > from && screw < to ? $"the centre support takes {from.In(subject)} to {to.In(subject)}"
+            : null;
+        return fault is null
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"The middle screw is {screw.In(subject)} from the left; {fault}.",
+                $"Set it clear of the brackets{(wide > Length.Zero ? $", such as {to.In(subject)} from the left" : "")}.", FieldRef.To(subject.Item, UnitFacts.MiddleScrew), working);
+    }
+}

@@ -1,0 +1,37 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Clearance;
+
+/// <summary>Under the raised stack one can walk through where a door or a way through is.</summary>
+/// <remarks>
+/// <para>Why: a bar at the height of a forehead is found with the forehead.</para>
+/// <para>To clear: mount it higher on the wall, or choose a kind with a smaller stack, or one that rolls.</para>
+/// </remarks>
+public sealed class StackInTheWay : UnitCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("stack-in-the-way", "Raised stack hangs into the way through", Severity.Caution, Phase.Measure,
+        "clear height wanted, kind with its stack, mount, height, head above for an outside mount",
+        new Source(Source.MakersSheet, "height of the opening - (fixed part + share x drop - head above) >= clear height wanted"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject)
+    {
+        if (subject.Window.Item.Get(WindowFacts.ClearHeight) is not { } wanted)
+            return new Outcome.DoesNotApply();
+        var (figures, unknown) = RaisedStack.Of(subject);
+        if (figures is not { } stack)
+            return unknown as Outcome ?? new Outcome.DoesNotApply();
+        if ((subject.Window.SmallestHeight ?? subject.Window.RoughHeight) is not { } opening)
+            return Unknown.Of(subject.Window, WindowFacts.RoughHeight);
+        var below = Length.Max(stack.BelowHead, Length.Zero);
+        var working = stack.Working(subject, Info.Source.Formula, ("height of the opening", opening.In(subject)), ("clear", (opening - below).About(subject)), ("wanted", wanted.In(subject)));
+        return opening - below >= wanted
+            ? new Outcome.Fine(working)
+            : new Outcome.Found($"Raised, it leaves {(opening - below).About(subject)} clear; {wanted.In(subject)} are wanted.",
+                "Mount it outside and higher, or choose a kind that stacks less or rolls.", FieldRef.To(subject.Window.Item, WindowFacts.ClearHeight), working);
+    }
+}

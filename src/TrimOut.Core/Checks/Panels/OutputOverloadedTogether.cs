@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Electrical;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Checks.Panels;
+
+/// <summary>An output that feeds several units can start those that move together, and stays within Class 2.</summary>
+/// <remarks>
+/// <para>Why: each alone is well within it, and the group or the preset that moves them all is not.</para>
+/// <para>To clear: an output for each, or let them move one after the other.</para>
+/// </remarks>
+public sealed class OutputOverloadedTogether : WideCheck
+{
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("output-overloaded-together", "Units that move together ask too much of an output", Severity.Stop, Phase.Power,
+        "several units on one output, groups and presets, currents of the kinds, supply and current per output of the panel type",
+        new Source(Source.MakersSheet + "; " + ClassTwo.Source, "sum of the larger of starting and running current, over the units on the output that move together, <= per output and <= Class 2 nameplate current"));
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Watches { get; } =
+    [
+        UnitFacts.Group, UnitFacts.Kind, UnitFacts.Power, UnitFacts.Position, WindowFacts.Tag, WindowFacts.Covered, WindowFacts.Room, RoomFacts.WalkingOrder, RunFacts.Panel, RunFacts.Output, RunFacts.BranchesOff,
+        PanelFacts.Type, PanelFacts.Name, PresetFacts.Position, PresetFacts.Name, RemoteFacts.Name, CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent, CoveringKindFacts.Name,
+        PanelTypeFacts.OutputCurrent, PanelTypeFacts.Supply, PanelTypeFacts.Name,
+    ];
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house)
+    {
+        var shared = house.Runs.Where(r => Load.OutputOf(r) is not null).GroupBy(r => Load.OutputOf(r)!.Value).Where(g => g.Skip(1).Any()).ToList();
+        if (shared.Count == 0)
+            yield break;
+        var loads = Load.OfOutputs(house);
+        foreach (var output in shared)
+            yield return Result(output.First(), Judge(output.First(), [.. output], loads.TryGetValue(output.Key, out var load) ? load : default));
+    }
+
+    private Outcome Judge(HomeRun first, ImmutableArray<HomeRun> runs, Load load)
+    {
+        var (id, output) = Load.OutputOf(first)!.Value;
+        var panel = first.House.FindPanel(id)!;
+        if (runs.FirstOrDefault(r => Load.Of(r.Unit) is null) is { } silent)
+            return Unknown.Of(silent.Unit.Kind, CoveringKindFacts.StartingCurrent, silent.Unit, UnitFacts.Kind);
+        if (panel.Type?.OutputCurrent is not { } gives)
+            return Unknown.Of(panel.Type, PanelTypeFacts.OutputCurrent, panel, PanelFacts.Type);
+        if (panel.Type.Supply is not { } supply)
+            return Unknown.Of(panel.Type, PanelTypeFacts.Supply);
+        var classTwo = ClassTwo.Of(supply);
+        if (!classTwo.Ok)
+            return new Outcome.NotChecked(classTwo.Reason!, FieldRef.To(panel.Type.Item, PanelTypeFacts.Supply));
+        var nameplate = classTwo.Value.NameplateCurrent;
+        var working = Working.Of(Info.Source.Formula, () =>
+            [("moves together", load.Name), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()), ("per output", gives.ToString()), ("Class 2 nameplate current", nameplate.ToString())]);
+        return load.Peak <= gives && load.Peak <= nameplate
+            ? new Outcome.Fine(working)
+            : new Outcome.Found(
+                $"The {load.Units} units of {load.Name} on {panel.Name} output {output} draw {load.Peak} when they start together; {(gives <= nameplate ? $"an output gives {gives}" : $"a Class 2 supply gives {nameplate} at the most")}.",
+                "Land them on outputs of their own, or let them start one after the other.", FieldRef.To(first.Item, RunFacts.Output), working);
+    }
+}

@@ -1,0 +1,27 @@
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Electrical;
+
+/// <summary>A loop reading with what was kept beside it when it was taken.</summary>
+/// <param name="Read">What the meter showed, leads and all; <see cref="LoopReading.Open"/> when it found no way through.</param>
+/// <param name="Leads">What its leads add; null where nothing was said, which is taken as leads taken off.</param>
+/// <param name="CableAt">How warm the cable was; null where nothing was said, which is taken as 20 C.</param>
+public readonly record struct LoopTest(Resistance Read, Resistance? Leads, Temperature? CableAt)
+{
+    /// <summary>The temperature that is reckoned with.</summary>
+    public Temperature At => CableAt ?? Temperature.Reference;
+
+    /// <summary>What the cable alone has, as warm as it was; never less than nothing.</summary>
+    public Resistance OfCable => Read == LoopReading.Open ? Read : new Resistance(Math.Max(0, (Read - (Leads ?? default)).Ohms));
+
+    /// <summary>What the cable alone has at 20 C, so that two tests can be compared: by what copper does.</summary>
+    public Resistance At20 => Read == LoopReading.Open ? Read : Conductors.At(OfCable, At, Temperature.Reference);
+
+    /// <summary>What the meter must show for a cable: its loop at the temperature of the test, and the leads.</summary>
+    /// <param name="oneWay">Length, one way.</param>
+    /// <param name="ohmsPerMetre">Resistance of one conductor at <see cref="At"/>.</param>
+    public Resistance Expected(Length oneWay, decimal ohmsPerMetre) => TwoWire.Loop(oneWay, ohmsPerMetre) + (Leads ?? default);
+
+    /// <summary>What was reckoned with, in words.</summary>
+    public string Circumstances => $"cable {(CableAt is { } warm ? $"at {warm}" : "taken as 20 C")}, leads {(Leads is { } add ? add.ToString() : "taken off")}";
+}

@@ -1,0 +1,28 @@
+namespace TrimOut.Core.Plans.Parts;
+
+/// <summary>What a line of a parts list is about.</summary>
+public enum PartGroup
+{
+    /// <summary>Units and what hides them.</summary>
+    Coverings,
+
+    /// <summary>Cable and boxes of it.</summary>
+    Cable,
+
+    /// <summary>Panels and other supplies.</summary>
+    Supplies,
+
+    /// <summary>Hubs, remotes and wall plates.</summary>
+    Controls,
+
+    /// <summary>What the sheets count for each unit and each run.</summary>
+    SmallParts,
+}
+
+/// <summary>One line of a parts list.</summary>
+/// <param name="Group">What it is about.</param>
+/// <param name="Part">The part, as the kit calls it.</param>
+/// <param name="Count">How many, or how much; null when it can't be counted yet.</param>
+/// <param name="Unit">What is counted: empty for pieces, else ft or m.</param>
+/// <param name="CountedFrom">What it was counted from, or what is missing.</param>
+public sealed record PartLine(PartGroup Group, string Part, decimal? Count, string Unit, string CountedFrom);

@@ -1,0 +1,51 @@
+using TrimOut.Core.Figures;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.Figures;
+
+/// <summary>Where figures come from: each with its formula, its inputs and its source, as a finding shows them.</summary>
+internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, int Selected) : IScreen
+{
+    public string Title => $"Figures of {Of}";
+
+    public IReadOnlyList<IKeyAction> Keys => FiguresKeys.All;
+
+    public static FiguresScreen For(AskedFigures asked) => new(asked.Of,
+        asked.At is { } fact ? [.. asked.All.Where(f => f.IsAbout(fact)), .. asked.All.Where(f => !f.IsAbout(fact))] : asked.All, 0);
+
+    public void Draw(Area area, Sight sight, Typing? typing)
+    {
+        var detail = Math.Min(area.Height / 2, 14);
+        var list = area.Rows(0, area.Height - detail);
+        var names = Math.Clamp(Figures.Max(f => TextWidth.Of(f.Name)), 12, area.Width / 2);
+        var top = Paging.Top(Selected, list.Height);
+        for (var y = 0; y < list.Height && top + y < Figures.Count; y++)
+        {
+            var tone = top + y == Selected ? Tone.Selected : Tone.Text;
+            list.PutFit(0, y, list.Width, "", tone);
+            list.PutFit(1, y, names, Figures[top + y].Name, tone);
+            list.PutFit(names + 3, y, list.Width - names - 3, Figures[top + y].Value, tone);
+        }
+        DrawDetail(area.Rows(area.Height - detail, detail), Figures[Selected], sight);
+    }
+
+    private static void DrawDetail(Area area, Figure figure, Sight sight)
+    {
+        for (var x = 0; x < area.Width; x++)
+            area.Put(x, 0, sight.Glyphs.Across, Tone.Dim);
+        var y = area.PutWrapped(1, 1, 3, $"{figure.Name}: {figure.Value}", Tone.Strong);
+        y = area.PutWrapped(1, y, 3, figure.Working.Formula, Tone.Text);
+        y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - 2), string.Join("; ", figure.Working.Inputs.Select(i => $"{i.Name} {i.Value}")), Tone.Text);
+        area.PutWrapped(1, Math.Min(y, area.Height - 1), 2, figure.Source.Title, Tone.Dim);
+    }
+}
+
+/// <summary>Keys of the figures.</summary>
+internal static class FiguresKeys
+{
+    public static readonly IReadOnlyList<IKeyAction> All =
+    [
+        .. Moves.Through<FiguresScreen>("figure", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Figures.Count) }),
+    ];
+}

@@ -1,0 +1,114 @@
+using System.Globalization;
+using TrimOut.Core;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+using Question = TrimOut.Core.Electrical.WhatIf;
+
+namespace TrimOut.Screens.WhatIf;
+
+/// <summary>What arrives over a cable: figures to play with, the kit's table and the physics side by side. Nothing of it is saved.</summary>
+internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string Of, int Selected) : IScreen
+{
+    public string Title => $"What if{(Of.Length == 0 ? "" : $", from {Of}")}";
+
+    public IReadOnlyList<IKeyAction> Keys => WhatIfKeys.All;
+
+    public static WhatIfScreen At(Sight sight, Unit? unit) => new(WhatIfInputs.From(sight.House, unit), unit?.Id, unit?.Tag ?? "", 0);
+
+    public Result<Question> Answer(House house, WhatIfInputs inputs) => inputs.Ask(house, UnitId is null ? null : house.FindUnit(UnitId));
+
+    public void Draw(Area area, Sight sight, Typing? typing)
+    {
+        var house = sight.House;
+        for (var y = 0; y < WhatIfRow.All.Count; y++)
+        {
+            var (row, current) = (WhatIfRow.All[y], y == Selected);
+            area.PutFit(1, y, 19, row.Label, current ? Tone.Selected : Tone.Text);
+            area.PutFit(20, y, 16, " " + row.Show(Inputs, house), current ? Tone.Selected : Tone.Text);
+        }
+        var answer = Answer(house, Inputs);
+        if (!answer.Ok)
+        {
+            area.Part(40, 0, area.Width - 41, 8).PutWrapped(0, 0, 6, answer.Reason!, Tone.Stop);
+            return;
+        }
+        DrawArriving(area.Part(40, 0, area.Width - 41, WhatIfRow.All.Count), answer.Value, sight);
+        DrawLimits(area.Part(1, WhatIfRow.All.Count + 1, area.Width - 2, area.Height - WhatIfRow.All.Count - 1), answer.Value, sight);
+    }
+
+    private static void DrawArriving(Area area, Question what, Sight sight)
+    {
+        var units = sight.House.DisplayUnits;
+        var enough = what.Margin.Volts >= 0;
+        area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $"{(enough ? "" : sight.Glyphs.Stop + " ")}{what.Arrives.Volts:0.00} V arrive of {what.Supply}"), enough ? Tone.Good : Tone.Stop);
+        area.PutFit(0, 1, area.Width, string.Create(CultureInfo.InvariantCulture, $"{what.LostPercent:0.0} % lost over {what.Loop.Ohms:0.000} ohm out and back"), Tone.Text);
+        if (what.Units == 1)
+            return;
+        var each = what.Each;
+        for (var n = 0; n < each.Length && n + 2 < area.Height; n++)
+        {
+            area.PutFit(0, n + 2, area.Width, string.Create(CultureInfo.InvariantCulture,
+                $"{n + 1}: {each[n].OneWay.ShowRounded(units, LengthScale.Run)}, {each[n].Through.Amperes:0.##} A: {Math.Max(0, each[n].Arrives.Volts):0.00} V"), each[n].Arrives >= what.Least ? Tone.Text : Tone.Stop);
+        }
+    }
+
+    private void DrawLimits(Area area, Question what, Sight sight)
+    {
+        var (units, cable) = (sight.House.DisplayUnits, Inputs.InKit(sight.House));
+        string Run(Length length) => length.ShowRounded(units, LengthScale.Run);
+
+        area.PutFit(0, 0, area.Width, "", Tone.Heading);
+        area.PutFit(0, 0, 20, "", Tone.Heading);
+        area.PutFit(20, 0, 27, $"Kit's table{(cable is null ? "" : $" ({cable.Name})")}", Tone.Heading);
+        area.PutFit(48, 0, area.Width - 48, "Voltage drop", Tone.Heading);
+        area.PutFit(0, 1, 19, "Longest run", Tone.Text);
+        area.PutFit(20, 1, 27, what.LongestByTable is { } table ? $"{Run(table)}{(what.TableGoverns ? $" {sight.Glyphs.Arrow} governs" : "")}" : "not in the kit", what.TableGoverns ? Tone.Strong : Tone.Text);
+        area.PutFit(48, 1, area.Width - 48, $"{Run(what.Longest)}{(what.TableGoverns ? "" : $" {sight.Glyphs.Arrow} governs")}", what.TableGoverns ? Tone.Text : Tone.Strong);
+        var fits = what.MarginLength >= Length.Zero && what.Margin.Volts >= 0;
+        area.PutFit(0, 2, 19, "Margin", Tone.Text);
+        area.PutFit(20, 2, area.Width - 20, string.Create(CultureInfo.InvariantCulture, $"{what.Margin.Volts:+0.00;-0.00} V, {(what.MarginLength < Length.Zero ? "-" : "+")}{Run(what.MarginLength.Abs())}{(fits ? "" : ": too long")}"), fits ? Tone.Good : Tone.Stop);
+        area.PutFit(0, 3, area.Width, Inputs.Thinnest is { } gauge ? string.Create(CultureInfo.InvariantCulture, $"The thinnest gauge with which enough arrives is {gauge} AWG.") : "With no gauge up to 10 AWG enough arrives.", Tone.Text);
+        var y = 4;
+        if (what.Units > 1)
+        {
+            y = area.PutWrapped(0, y, 2, what.IsAllowed ? $"The sheet allows {what.Allowed} units on an output." : what.Allowed is { } most
+                ? $"The sheet allows {(most == 1 ? "1 unit" : $"{most} units")} on an output: this is refused, whatever arrives." : "The kit does not say how many units an output may feed: this is refused until the sheet says so.",
+                what.IsAllowed ? Tone.Text : Tone.Stop);
+        }
+        area.PutWrapped(0, y + 1, 3, what.Units == 1
+            ? "volts = supply - current x 2 x length x ohms per metre. Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228. The tighter of table and voltage drop governs. Nothing here is saved."
+            : "each stretch loses 2 x length x ohms per metre x current of all behind it. Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228. Nothing here is saved.", Tone.Dim);
+    }
+}
+
+/// <summary>Keys of the what-if.</summary>
+internal static class WhatIfKeys
+{
+    public static readonly IReadOnlyList<IKeyAction> All =
+    [
+        new KeyAction<WhatIfScreen>("enter", "Type", "Types the figure under the cursor.", (s, sight) => Turn.Type(s, Edit(s, sight))),
+        new KeyAction<WhatIfScreen>("right", "More", "A little more: a longer run, a thicker gauge, one more unit.", (s, sight) => Step(s, sight, 1)),
+        new KeyAction<WhatIfScreen>("left", "Less", "A little less.", (s, sight) => Step(s, sight, -1)),
+        .. Moves.Through<WhatIfScreen>("figure", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, WhatIfRow.All.Count) }),
+    ];
+
+    private static Turn Step(WhatIfScreen s, Sight sight, int by)
+    {
+        var inputs = WhatIfRow.All[s.Selected].Step(s.Inputs, sight.House, by);
+        return s.Answer(sight.House, inputs) is { Ok: false } refused ? Turn.Say(s, refused.Reason!) : new Turn(s with { Inputs = inputs });
+    }
+
+    private static Entry Edit(WhatIfScreen s, Sight sight)
+    {
+        var row = WhatIfRow.All[s.Selected];
+        return new Entry(row.Label, row.Show(s.Inputs, sight.House), row.Hint, (text, now) => Read(row, s, now, text).Then<Turn>(inputs => new Turn(s with { Inputs = inputs })))
+        {
+            Echo = (text, now) => Read(row, s, now, text).Then<string>(_ => $"{row.Label}: {row.Hint}"),
+        };
+    }
+
+    private static Result<WhatIfInputs> Read(WhatIfRow row, WhatIfScreen s, Sight sight, string text) =>
+        row.Read(s.Inputs, sight.House, text.Trim()).Then<WhatIfInputs>(inputs => s.Answer(sight.House, inputs) is { Ok: false } refused ? new Refusal(refused.Reason!) : inputs);
+}

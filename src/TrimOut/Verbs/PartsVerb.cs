@@ -1,0 +1,23 @@
+using System.CommandLine;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Plans.Parts;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Verbs;
+
+/// <summary><c>trimout parts</c>: everything that a house takes, and what each line was counted from.</summary>
+internal static class PartsVerb
+{
+    public static Command Build()
+    {
+        var path = Common.AnyHouse();
+        var verb = new Command("parts", "List everything that a house takes, a line each: group, part, how many, unit and what it was counted from, with tabs between. A line that can't be counted yet has no number.") { path };
+        verb.SetAction(parsed =>
+        {
+            foreach (var line in HouseParts.Of(HouseSource.Read(parsed.GetRequiredValue(path)).House))
+                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(line.Group), line.Part, line.Count is { } count ? NumberText.Plain(count) : "", line.Unit, line.CountedFrom));
+            return ExitCode.Fine;
+        });
+        return verb;
+    }
+}

@@ -1,0 +1,82 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Cables;
+
+public class CableSharedTests
+{
+    private static readonly CableShared Check = new();
+
+    [Fact]
+    public void TwoUnitsOnOneCableAreRefusedWhileTheSheetAllowsOne()
+    {
+        var found = Pair("1").Fault(Check, "W02");
+        Assert.Equal("W01, W02 hang on one cable; the sheet allows 1 unit on an output. All together, 9.96 V would arrive here.", found.Message);
+        Assert.Contains("W01, W02", Pair("1").Fault(Check, "W01").Message, StringComparison.Ordinal);
+    }
+
+    // 1 mm2 solid at 20 C is 0.0181 ohm per metre (IEC 60228). 20 m with 2 A lose 1.448 V, 16.34 m more with 1 A 0.5915 V: 9.96 V of 12 V are left.
+    [Theory]
+    [InlineData("9.96", true)]
+    [InlineData("9.961", false)]
+    public void WhereItIsAllowedTheCurrentsAdd(string least, bool fine) =>
+        Assert.Equal(fine, Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, least).Judge(Check, "W02") is Outcome.Fine);
+
+    [Fact]
+    public void TheFirstUnitGetsMore() => Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, "10.55").Fine(Check, "W01");
+
+    [Fact]
+    public void TheTableCountsTheWholeWay()
+    {
+        Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, "9").SayOf("16/2", CableTypeFacts.LongestRun, "36.34 m").Fine(Check, "W02");
+        Assert.StartsWith("From the panel to it are 36.34 m of cable; the kit's table ends at 36.33 m.",
+            Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, "9").SayOf("16/2", CableTypeFacts.LongestRun, "36.33 m").Fault(Check, "W02").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ABranchIsNotJudgedAsIfItWereAlone()
+    {
+        Pair("2").Silent(new VoltsShortAtUnit(), "W02");
+        Pair("2").Silent(new RunPastKitTable(), "W02");
+    }
+
+    [Fact]
+    public void ABranchOfABranchAddsItsCurrentToBoth()
+    {
+        var job = Unit(Pair("3"), "W03", "10 m").Say("W03", RunFacts.BranchesOff, "W02");
+        // 20 m with 3 A, 16.34 m with 2 A, 10 m with 1 A at 0.0362 ohm out and back: 12 - 2.172 - 1.183 - 0.362.
+        Assert.Contains(("arrive", "8.283 V"), job.SayOf("Roller", CoveringKindFacts.LeastVolts, "9").Fault(Check, "W03").Working!.Inputs);
+    }
+
+    [Fact]
+    public void ACircleIsFound() => Assert.Equal("W02 branches off a cable that comes back to it: none of them begins at a panel.",
+        Pair("2").Say("W01", RunFacts.BranchesOff, "W02").Fault(Check, "W02").Message);
+
+    [Fact]
+    public void UntilItIsLandedThePanelsOfTheHouseAreAsked() =>
+        Assert.Contains("the sheet allows 1 unit", Pair("1").Forget("W01", RunFacts.Panel).Forget("W01", RunFacts.Output).Fault(Check, "W02").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void ASheetThatSaysNothingIsNotAPass() => Pair("").Lacks(Check, "W02", "units per output of 10-output panel in the kit");
+
+    [Fact]
+    public void AnUnknownLengthIsNotAPass() => Pair("2").Forget("W01", RunFacts.TailAtPanel).Lacks(Check, "W02", "tail at panel of W01");
+
+    [Fact]
+    public void AHouseOfHomeRunsHasNone() => Assert.Empty(Check.Run(Jobs.Roughed().House));
+
+    /// <summary>W01 20 m from the panel, W02 16.34 m farther on the same cable; each draws 1 A when it starts.</summary>
+    private static TestJob Pair(string allowed)
+    {
+        var job = Jobs.Metric().WithPanel().SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, allowed).SayOf("Test house", HouseFacts.ConductorTemperature, "20")
+            .SayOf("16/2", CableTypeFacts.Conductor, "1 mm2").SayOf("16/2", CableTypeFacts.Stranding, "solid");
+        Unit(job, "W01", "19 m").Say("W01", RunFacts.TailAtPanel, "1000 mm").Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.Output, "1");
+        return Unit(job, "W02", "16.34 m").Say("W02", RunFacts.BranchesOff, "W01");
+    }
+
+    private static TestJob Unit(TestJob job, string tag, string way) =>
+        job.Window(tag).Say(tag, RunFacts.Cable, "16/2").Legs(tag, (way, CablePlace.InWall)).Say(tag, RunFacts.TailAtWindow, "0");
+}

@@ -1,0 +1,70 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Clearance;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Clearance;
+
+public class CornerClashTests
+{
+    private static readonly CornerClash Check = new();
+
+    // A square corner, outside mounts with a 3 in fascia and 1 in of overlap: each must end 3 in from the corner, so each opening begins 4 in from it.
+    [Fact]
+    public void HeadsThatJustTouchAreFine() => Assert.IsType<Outcome.Fine>(Bay("4", "4", "90").Of(Check, "W01"));
+
+    [Fact]
+    public void ASixtyFourthNearerIsAStop()
+    {
+        var found = Assert.IsType<Outcome.Found>(Bay("3 63/64", "3 63/64", "90").Of(Check, "W01"));
+        Assert.Equal("W01 ends 2 63/64\" from the corner and stands out 3\", W02 ends 2 63/64\" from it and stands out 3\": at 90 degrees they run into each other.", found.Message);
+        Assert.Contains(("alike, each would need", "3 in"), found.Working!.Inputs);
+    }
+
+    [Fact]
+    public void OneOfTheTwoMayMakeRoomForBoth() => Assert.IsType<Outcome.Fine>(Bay("1", "4", "90").Of(Check, "W01"));
+
+    // 3 in / tan(67.5 degrees) is 1.2426 in: with the overlap of 1 in the openings must begin 2.2426 in from the corner.
+    [Theory]
+    [InlineData("2 1/4", true)]
+    [InlineData("2 15/64", false)]
+    public void AnEightSidedBayNeedsLess(string toCorner, bool fine) => Assert.Equal(fine, Bay(toCorner, toCorner, "135").Of(Check, "W01") is Outcome.Fine);
+
+    [Fact]
+    public void AUnitThatPassesTheCornerIsAStop() => Assert.Equal("W02 ends 1/2\" past the corner.", Assert.IsType<Outcome.Found>(Bay("4", "1/2", "135").Of(Check, "W01")).Message);
+
+    [Fact]
+    public void ACornerThatPointsIntoTheRoomIsNoTrouble() => Assert.IsType<Outcome.Fine>(Bay("1", "1", "225").Of(Check, "W01"));
+
+    // A 3 in fascia at a setback of 1 1/2 in is inside a reveal of 5 in, and stands 1 in out of one of 2 in.
+    [Fact]
+    public void WhatIsInsideItsRevealIsInNobodysWay()
+    {
+        var job = Bay("0", "0", "90").Say("W01", WindowFacts.Mount, "inside").Say("W02", WindowFacts.Mount, "inside");
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
+        job.Say("W01", WindowFacts.Depth, "2 1/2").Say("W02", WindowFacts.Depth, "2 1/2");
+        Assert.Contains("stands out 1/2\"", Assert.IsType<Outcome.Found>(job.Of(Check, "W01")).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AWindowThatMeetsNoneHasNoCorner() => Assert.Empty(Check.Run(Bay("4", "4", "90").Say("W01", WindowFacts.MeetsRight, "").House));
+
+    [Fact]
+    public void AnUnknownAngleIsNotAPass() => Assert.Equal("corner angle, right", Missing(Bay("4", "4", "90").Forget("W01", WindowFacts.CornerAngle)));
+
+    [Fact]
+    public void AnUnknownDistanceOfTheOtherIsNotAPass() => Assert.Equal("to corner, left of W02", Missing(Bay("4", "4", "90").Forget("W02", WindowFacts.ToCornerLeft)));
+
+    [Fact]
+    public void AnUnknownHeadCoverIsNotAPass() => Assert.Equal("head cover of W02", Missing(Bay("4", "4", "90").Forget("W02", UnitFacts.HeadCover)));
+
+    private static string Missing(TestJob job) => Assert.IsType<Outcome.NotChecked>(job.Of(Check, "W01")).Missing;
+
+    private static TestJob Bay(string toCornerOfFirst, string toCornerOfSecond, string angle)
+    {
+        var job = Jobs.Measured("W02", Jobs.Measured("W01"));
+        foreach (var tag in (string[])["W01", "W02"])
+            job.Say(tag, WindowFacts.Mount, "outside").Say(tag, WindowFacts.OverlapEachSide, "1");
+        return job.Say("W01", WindowFacts.MeetsRight, "W02").Say("W01", WindowFacts.CornerAngle, angle).Say("W01", WindowFacts.ToCornerRight, toCornerOfFirst).Say("W02", WindowFacts.ToCornerLeft, toCornerOfSecond);
+    }
+}

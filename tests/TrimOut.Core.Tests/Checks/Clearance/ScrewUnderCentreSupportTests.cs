@@ -1,0 +1,47 @@
+using TrimOut.Core.Checks.Clearance;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Clearance;
+
+public class ScrewUnderCentreSupportTests
+{
+    private static readonly ScrewUnderCentreSupport Check = new();
+
+    // The generic wood blind has a support 2 in wide from 60 in on, and end brackets of 1 1/2 in: 60 in wide, the support takes 29 to 31 in.
+    [Theory]
+    [InlineData("31")]
+    [InlineData("29")]
+    [InlineData("1 1/2")]
+    [InlineData("58 1/2")]
+    public void AtTheEdgeOfABracketIsFine(string at) => Screw(at).Fine(Check, "W01");
+
+    [Theory]
+    [InlineData("30 63/64", "The middle screw is 30 63/64\" from the left; the centre support takes 29\" to 31\".")]
+    [InlineData("30", "The middle screw is 30\" from the left; the centre support takes 29\" to 31\".")]
+    [InlineData("1 31/64", "The middle screw is 1 31/64\" from the left; an end bracket takes 1 1/2\" at each end of 60\".")]
+    [InlineData("58 33/64", "The middle screw is 58 33/64\" from the left; an end bracket takes 1 1/2\" at each end of 60\".")]
+    public void UnderABracketIsAStop(string at, string message) => Assert.Equal(message, Screw(at).Fault(Check, "W01").Message);
+
+    // Off centre by 2 in on the sheet: clear of a support that takes 1 in to each side.
+    [Fact]
+    public void AsTheSheetHasItIsFine() => Screw("30").Forget("W01", UnitFacts.MiddleScrew).Fine(Check, "W01");
+
+    [Fact]
+    public void ASheetThatPutsItUnderItsOwnSupportIsFound() =>
+        Assert.Contains("is 30 1/2\" from the left", Screw("30").Forget("W01", UnitFacts.MiddleScrew).SayOf("Wood blind", CoveringKindFacts.MiddleScrew, "1/2").Fault(Check, "W01").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void ANarrowBlindHasNoSupport() => Screw("29 63/64").Say("W01", WindowFacts.RoughWidth, "59 63/64").Fine(Check, "W01");
+
+    [Fact]
+    public void AKindWithoutSuchAScrewIsLeftAlone() => Screw("30").Say("W01", UnitFacts.Kind, "Roller").Forget("W01", UnitFacts.MiddleScrew).Silent(Check, "W01");
+
+    [Fact]
+    public void AnUnknownBracketIsNotAPass() => Screw("30").SayOf("Wood blind", CoveringKindFacts.CentreBracket, "").Lacks(Check, "W01", "centre bracket of Wood blind in the kit");
+
+    [Fact]
+    public void AnUnknownWidthIsNotAPass() => Screw("30").Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "rough width");
+
+    private static TestJob Screw(string at) => Jobs.Walked().Say("W01", UnitFacts.Kind, "Wood blind").Say("W01", WindowFacts.RoughWidth, "60").Say("W01", UnitFacts.MiddleScrew, at);
+}

@@ -1,0 +1,29 @@
+using TrimOut.Core.Checks.Clearance;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Clearance;
+
+public class StackInTheWayTests
+{
+    private static readonly StackInTheWay Check = new();
+
+    // 60 in high, ordered 50 in: the generic cellular stack is 4 1/2 in and leaves 55 1/2 in.
+    [Fact]
+    public void JustEnoughIsFine() => Door("55 1/2").Fine(Check, "W01");
+
+    [Fact]
+    public void ALittleMoreIsACaution() => Assert.Equal("Raised, it leaves 55.5 in clear; 55 33/64\" are wanted.", Door("55 33/64").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void WhatStaysAboveTheOpeningTakesNothing() =>
+        Door("60").Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.HeadAbove, "5").Fine(Check, "W01");
+
+    [Fact]
+    public void WhereNobodyWalksNothingIsAsked() => Door("55").Forget("W01", WindowFacts.ClearHeight).Silent(Check, "W01");
+
+    [Fact]
+    public void AnUnknownStackIsNotAPass() => Door("55").SayOf("Cellular", CoveringKindFacts.StackFixed, "").Lacks(Check, "W01", "stack, fixed part of Cellular in the kit");
+
+    private static TestJob Door(string clear) => Jobs.Measured().Say("W01", UnitFacts.Kind, "Cellular").Say("W01", UnitFacts.OrderHeight, "50").Say("W01", WindowFacts.ClearHeight, clear);
+}

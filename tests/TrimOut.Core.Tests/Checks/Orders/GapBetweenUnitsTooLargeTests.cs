@@ -1,0 +1,36 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Orders;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+using static TrimOut.Core.Tests.Checks.Orders.GapBetweenUnitsTooSmallTests;
+
+namespace TrimOut.Core.Tests.Checks.Orders;
+
+public class GapBetweenUnitsTooLargeTests
+{
+    private static readonly GapBetweenUnitsTooLarge Check = new();
+
+    // 36 in and at most 1/2 in between two (common practice, no published source).
+    [Fact]
+    public void TheLargestGapOfTheSheetIsFine() => Assert.IsType<Outcome.Fine>(Pair("18", "17 1/2").Of(Check, "W01"));
+
+    [Fact]
+    public void ASixtyFourthMoreIsACaution() =>
+        Assert.Equal("33/64\" are left for 1 gap between the units; 1/2\" are the most.", Assert.IsType<Outcome.Found>(Pair("18", "17 31/64").Of(Check, "W01")).Message);
+
+    // Outside with 2 in of overlap each side 40 in are to be covered.
+    [Fact]
+    public void OutsideTheOverlapIsCoveredToo()
+    {
+        var job = Pair("20", "19 1/2").SayOf("W01", WindowFacts.Mount, "outside").SayOf("W01", WindowFacts.OverlapEachSide, "2");
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
+        Assert.IsType<Outcome.Found>(job.Say("W01B", UnitFacts.OrderWidth, "19 31/64").Of(Check, "W01"));
+    }
+
+    [Fact]
+    public void ASheetThatSaysNothingIsNotAPass() =>
+        Assert.Equal("gap between units, at most of Roller in the kit", Assert.IsType<Outcome.NotChecked>(Pair("18", "17 1/2").SayOf("Roller", CoveringKindFacts.GapMost, "").Of(Check, "W01")).Missing);
+
+    [Fact]
+    public void ASingleUnitHasNoNeighbour() => Assert.Empty(Check.Run(Jobs.Ordered().House));
+}

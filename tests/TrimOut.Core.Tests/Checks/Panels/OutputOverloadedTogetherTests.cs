@@ -1,0 +1,65 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Panels;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Panels;
+
+public class OutputOverloadedTogetherTests
+{
+    private static readonly OutputOverloadedTogether Check = new();
+
+    // Two units of one group on one output draw 1 A each when they start.
+    [Fact]
+    public void JustAsMuchAsItGivesIsFine() => Assert.IsType<Outcome.Fine>(Shared("2").Of(Check, "W01"));
+
+    [Fact]
+    public void AMilliampereMoreIsAStop() => Assert.Equal("The 2 units of group South on P1 output 1 draw 2 A when they start together; an output gives 1.999 A.",
+        Assert.IsType<Outcome.Found>(Shared("1.999").Of(Check, "W01")).Message);
+
+    // Class 2 at 12 V: 5 A on the nameplate (NFPA 70-2017 chapter 9 table 11(B)), whatever the sheet promises.
+    [Fact]
+    public void TheNameplateOfClassTwoHoldsToo()
+    {
+        var job = Shared("9").SayOf("Roller", CoveringKindFacts.StartingCurrent, "2.5");
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
+        Assert.EndsWith("a Class 2 supply gives 5 A at the most.", Assert.IsType<Outcome.Found>(job.SayOf("Roller", CoveringKindFacts.StartingCurrent, "2.501").Of(Check, "W01")).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void APresetMovesThemTogetherToo()
+    {
+        var job = Shared("1.5").Forget("W01", UnitFacts.Group).Forget("W02", UnitFacts.Group);
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
+        job.Add(ItemKind.Remote, "R1");
+        job.Do(AddItems.Preset(job.House.Remotes[0], "Evening"));
+        foreach (var unit in job.House.Units)
+            job.SayOf("Evening", PresetFacts.Position, "50", unit.Id);
+        Assert.Contains("preset Evening of R1", Assert.IsType<Outcome.Found>(job.Of(Check, "W01")).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AUnitThatBranchesOffCountsAtTheSameOutput() =>
+        Assert.IsType<Outcome.Found>(Shared("1.999").Forget("W02", RunFacts.Panel).Forget("W02", RunFacts.Output).Say("W02", RunFacts.BranchesOff, "W01").Of(Check, "W01"));
+
+    [Fact]
+    public void AnOutputWithOneUnitIsLeftToTheOtherRule() => Assert.Empty(Check.Run(Shared("1").Say("W02", RunFacts.Output, "2").House));
+
+    [Fact]
+    public void AKindOfUnknownCurrentIsNotAPass() =>
+        Assert.Equal("starting current of Roller in the kit", Assert.IsType<Outcome.NotChecked>(Shared("9").SayOf("Roller", CoveringKindFacts.StartingCurrent, "").Of(Check, "W01")).Missing);
+
+    [Fact]
+    public void AnOutputOfUnknownStrengthIsNotAPass() =>
+        Assert.Equal("per output of 10-output panel in the kit", Assert.IsType<Outcome.NotChecked>(Shared("").Of(Check, "W01")).Missing);
+
+    private static TestJob Shared(string gives)
+    {
+        var job = new TestJob().WithPanel().SayOf("10-output panel", PanelTypeFacts.OutputCurrent, gives);
+        foreach (var tag in (string[])["W01", "W02"])
+            job.Window(tag).Say(tag, UnitFacts.Group, "South").Say(tag, RunFacts.Panel, "P1").Say(tag, RunFacts.Output, "1");
+        return job;
+    }
+}

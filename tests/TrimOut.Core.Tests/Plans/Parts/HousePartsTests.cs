@@ -1,0 +1,109 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Plans.Parts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Plans.Parts;
+
+public class HousePartsTests
+{
+    [Fact]
+    public void UnitsAreCountedByKind()
+    {
+        var job = new TestJob().Window("W01").Window("W02", kind: "Cellular").Window("W03");
+        Assert.Equal((2m, "units of this kind: W01, W03"), Line(job, "Roller"));
+        Assert.Equal((1m, "units of this kind: W02"), Line(job, "Cellular"));
+    }
+
+    // Supports from 108 in on for the generic roller (common practice, no published source).
+    [Fact]
+    public void CentreSupportsAreCountedFromTheirWidthOn()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Window("W03").Say("W01", WindowFacts.RoughWidth, "108").Say("W02", WindowFacts.RoughWidth, "107 63/64");
+        Assert.Equal((1m, "units 108\" wide or wider: W01; no width yet: W03"), Line(job, "Roller: centre support"));
+    }
+
+    [Fact]
+    public void ASheetThatSaysNothingIsNoCount() =>
+        Assert.Null(Line(new TestJob().Window("W01").SayOf("Roller", CoveringKindFacts.CentreFrom, ""), "Roller: centre support").Count);
+
+    // 60 ft of legs and a tenth more, 3 ft and 6 ft of tails: 75 ft a run.
+    [Fact]
+    public void CableIsCountedFromWhatTheRunsTakeOffTheirBoxes()
+    {
+        var job = Jobs.Roughed("W02", Jobs.Roughed());
+        Assert.Equal((150m, "legs, allowance and both tails of 2 runs"), Line(job, "16/2"));
+        Assert.Equal((1m, "cut plan for 2 runs not pulled yet, 0 boxes on hand, 500 ft in a new one; no plan needs fewer"), Line(job, "16/2: boxes to buy"));
+    }
+
+    [Fact]
+    public void ABoxOnHandIsNotBought()
+    {
+        var job = Jobs.Roughed().Add(ItemKind.Box, "Box 1").SayOf("Box 1", BoxFacts.Cable, "16/2").SayOf("Box 1", BoxFacts.Left, "80 ft");
+        Assert.Equal(0m, Line(job, "16/2: boxes to buy").Count);
+        Assert.Equal(1m, Line(job.SayOf("Box 1", BoxFacts.Left, "74 ft"), "16/2: boxes to buy").Count);
+    }
+
+    [Fact]
+    public void ARunWithoutALengthIsSaidSo() =>
+        Assert.Equal((75m, "legs, allowance and both tails of 1 run; no length yet: W02"), Line(Jobs.Roughed().Window("W02").Say("W02", RunFacts.Cable, "16/2"), "16/2"));
+
+    // Ten outputs on a panel: common practice, no published source.
+    [Fact]
+    public void TheEleventhUnitAsksForASecondPanel()
+    {
+        var job = new TestJob().WithPanel();
+        foreach (var n in Enumerable.Range(1, 10))
+            job.Window($"W{n:00}");
+        Assert.Equal((0m, "10 units on panels, 10 places on those of the house"), Line(job, "More panels"));
+        Assert.Equal((1m, "11 units on panels, 10 places on those of the house; 10 to a panel"), Line(job.Window("W11"), "More: 10-output panel"));
+        Assert.Equal((1m, "panels of the house: P1"), Line(job, "10-output panel"));
+    }
+
+    [Fact]
+    public void AHubIsAskedForBeforeThereIsOne()
+    {
+        var job = new TestJob().Window("W01");
+        Assert.Equal((1m, "1 unit and 0 remotes; 75 to a hub"), Line(job, "More: Hub"));
+        Assert.Equal(0m, Line(job.Add(ItemKind.Hub, "Main"), "More hubs").Count);
+    }
+
+    [Fact]
+    public void RemotesAreCountedByRoomAndPlatesByGangs()
+    {
+        var job = new TestJob().Room("Kitchen").Room("Hall");
+        foreach (var (name, room, plate) in ((string, string, string)[])[("R1", "Kitchen", "2-gang, left"), ("R2", "Kitchen", "2-gang, right"), ("R3", "Hall", ""), ("R4", "Hall", "3-gang, left")])
+        {
+            job.Add(ItemKind.Remote, name).SayOf(name, RemoteFacts.Type, "Wall remote").SayOf(name, RemoteFacts.Room, room);
+            if (plate.Length > 0)
+                job.SayOf(name, RemoteFacts.Plate, plate);
+        }
+        Assert.Equal((2m, "remotes of that room: R1, R2"), Line(job, "Wall remote, Kitchen"));
+        Assert.Equal((1m, "Kitchen (R1 and R2)"), Line(job, "2-gang wall plate"));
+        Assert.Equal((1m, "Hall (R3, no plate said)"), Line(job, "1-gang wall plate"));
+        Assert.Equal((1m, "Hall (R4)"), Line(job, "3-gang wall plate"));
+    }
+
+    [Fact]
+    public void AHandheldTakesNoPlate() =>
+        Assert.DoesNotContain(HouseParts.Of(new TestJob().Add(ItemKind.Remote, "R1").SayOf("R1", RemoteFacts.Type, "Handheld").House), l => l.Part.Contains("plate", StringComparison.Ordinal));
+
+    [Fact]
+    public void WhatASheetCountsIsCountedForEachUnitAndRun()
+    {
+        var job = Jobs.Roughed("W02", Jobs.Roughed()).SayOf("Roller", CoveringKindFacts.PartsPerUnit, "2 end brackets, 6 screws");
+        Assert.Equal((12m, "6 for each of 2 units"), Line(job, "Roller: screws"));
+        Assert.Equal((4m, "2 for each of 2 runs"), Line(job, "16/2: splice connectors"));
+        Assert.Equal((4m, "both ends of 2 runs"), Line(job, "Cable label"));
+        Assert.Equal((null, "the sheet of Roller says nothing of them"), Line(job.SayOf("Roller", CoveringKindFacts.PartsPerUnit, ""), "Roller: parts per unit"));
+    }
+
+    [Fact]
+    public void OtherPowerIsCountedByKind() => Assert.Equal((1m, "power of W01"), Line(new TestJob().Window("W01").Say("W01", UnitFacts.Power, "battery"), "Battery for Roller"));
+
+    [Fact]
+    public void AnEmptyHouseTakesNothing() => Assert.Empty(HouseParts.Of(new TestJob().House));
+
+    private static (decimal? Count, string From) Line(TestJob job, string part) =>
+        HouseParts.Of(job.House).Single(l => l.Part == part) is var line ? (line.Count, line.CountedFrom) : default;
+}
