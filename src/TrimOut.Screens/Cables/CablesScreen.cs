@@ -1,6 +1,6 @@
-using TrimOut.Core.Figures;
 using System.Globalization;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;

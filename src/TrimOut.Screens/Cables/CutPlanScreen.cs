@@ -1,6 +1,6 @@
-using TrimOut.Core.Houses;
-using TrimOut.Core.Figures;
 using TrimOut.Core;
+using TrimOut.Core.Figures;
+using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;

@@ -1,6 +1,6 @@
-using TrimOut.Core.Figures;
 using System.Globalization;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;

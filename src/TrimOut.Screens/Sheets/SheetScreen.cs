@@ -1,7 +1,7 @@
-using TrimOut.Core.Figures;
 using System.Globalization;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;

@@ -1,5 +1,5 @@
-using TrimOut.Core.Figures;
 using System.Globalization;
+using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Screens.Drawings;
