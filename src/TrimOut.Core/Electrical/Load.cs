@@ -25,14 +25,17 @@ public readonly record struct Load(string Name, int Units, Current Peak)
     public static IEnumerable<(T Place, Load Load)> On<T>(House house, Func<HomeRun, T?> placeOf)
         where T : struct =>
         from set in Together(house)
-        from place in set.Units.Where(u => u.Run is not null && placeOf(u.Run) is not null).GroupBy(u => placeOf(u.Run!)!.Value)
+        from place in set.Units.Where(u => u.Run is not null).Select(u => (Unit: u, Place: placeOf(u.Run!))).Where(u => u.Place is not null).GroupBy(u => u.Place!.Value, u => u.Unit)
         select (place.Key, new Load(set.Name, place.Count(), place.Aggregate(new Current(0), (sum, u) => sum + (Of(u) ?? new Current(0)))));
 
     /// <summary>The largest load of each panel by its id.</summary>
     public static Dictionary<string, Load> OfPanels(House house) => Largest(On<ItemRef>(house, PanelOf)).ToDictionary(p => p.Key.Id, p => p.Value);
 
-    /// <summary>The largest load of each output by its panel's id and its number.</summary>
-    public static Dictionary<(string Panel, int Output), Load> OfOutputs(House house) => Largest(On(house, OutputOf));
+    /// <summary>The largest load of some outputs, by panel's id and number.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="outputs">The output that feeds each run, by the run's id; what is not in it is left out.</param>
+    public static Dictionary<(string Panel, int Output), Load> OfOutputs(House house, IReadOnlyDictionary<string, (string Panel, int Output)> outputs) =>
+        Largest(On<(string Panel, int Output)>(house, r => outputs.TryGetValue(r.Id, out var at) ? at : null));
 
     /// <summary>The panel that feeds a run: its own, or that of the run it branches off.</summary>
     public static ItemRef? PanelOf(HomeRun run) => Trunk(run).Item.Get(RunFacts.Panel);

@@ -30,18 +30,17 @@ public sealed class OutputOverloadedTogether : WideCheck
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)
     {
-        var shared = house.Runs.Where(r => Load.OutputOf(r) is not null).GroupBy(r => Load.OutputOf(r)!.Value).Where(g => g.Skip(1).Any()).ToList();
+        var shared = house.Runs.GroupBy(Load.OutputOf).Where(g => g.Key is not null && g.Skip(1).Any()).ToList();
         if (shared.Count == 0)
             yield break;
-        var loads = Load.OfOutputs(house);
+        var loads = Load.OfOutputs(house, shared.SelectMany(g => g.Select(r => (Run: r.Id, Output: g.Key!.Value))).ToDictionary(r => r.Run, r => r.Output));
         foreach (var output in shared)
-            yield return Result(output.First(), Judge(output.First(), [.. output], loads.TryGetValue(output.Key, out var load) ? load : default));
+            yield return Result(output.First(), Judge(output.First(), output.Key!.Value, [.. output], loads[output.Key.Value]));
     }
 
-    private Outcome Judge(HomeRun first, ImmutableArray<HomeRun> runs, Load load)
+    private Outcome Judge(HomeRun first, (string Panel, int Output) place, ImmutableArray<HomeRun> runs, Load load)
     {
-        var (id, output) = Load.OutputOf(first)!.Value;
-        var panel = first.House.FindPanel(id)!;
+        var (panel, output) = (first.House.FindPanel(place.Panel)!, place.Output);
         if (runs.FirstOrDefault(r => Load.Of(r.Unit) is null) is { } silent)
             return Unknown.Of(silent.Unit.Kind, CoveringKindFacts.StartingCurrent, silent.Unit, UnitFacts.Kind);
         if (panel.Type?.OutputCurrent is not { } gives)
