@@ -45,7 +45,8 @@ public static class Conductors
 
     /// <summary>Diameter of a solid conductor of a gauge: 0.127 mm x 92^((36 - n) / 39), ASTM B258.</summary>
     /// <param name="gauge">The gauge number, 0 to 36.</param>
-    public static decimal MillimetresAcross(int gauge) => (decimal)(Gauge36Millimetres * Math.Pow(GaugeRatio, (36 - gauge) / GaugeSteps));
+    /// <exception cref="ArgumentOutOfRangeException">There is no such gauge.</exception>
+    public static decimal MillimetresAcross(int gauge) => gauge is < 0 or > 36 ? throw new ArgumentOutOfRangeException(nameof(gauge), gauge, "Gauges go from 0 to 36.") : (decimal)(Gauge36Millimetres * Math.Pow(GaugeRatio, (36 - gauge) / GaugeSteps));
 
     /// <summary>Resistance of one conductor, in ohms per metre, at a conductor temperature.</summary>
     /// <remarks>

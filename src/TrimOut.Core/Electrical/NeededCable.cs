@@ -10,6 +10,7 @@ public static class NeededCable
     /// <param name="tailAtWindow">Tail at the window.</param>
     /// <param name="tailAtPanel">Tail in the mechanical room.</param>
     /// <param name="allowancePercent">Allowance on the legs, in per cent.</param>
+    /// <exception cref="ArgumentOutOfRangeException">One of them is negative.</exception>
     public static Length Of(Length legs, Length tailAtWindow, Length tailAtPanel, decimal allowancePercent) =>
-        legs * (1 + allowancePercent / 100) + tailAtWindow + tailAtPanel;
+        Refuse.Negative(legs) * (1 + Refuse.Negative(allowancePercent) / 100) + Refuse.Negative(tailAtWindow) + Refuse.Negative(tailAtPanel);
 }

@@ -6,10 +6,16 @@ namespace TrimOut.Core.Electrical;
 public static class TwoWire
 {
     /// <summary>Resistance out and back: 2 x length x ohms per metre.</summary>
-    public static Resistance Loop(Length oneWay, decimal ohmsPerMetre) => new(2 * oneWay.Metres * ohmsPerMetre);
+    /// <exception cref="ArgumentOutOfRangeException">Length or resistance is negative.</exception>
+    public static Resistance Loop(Length oneWay, decimal ohmsPerMetre) => new(2 * Refuse.Negative(oneWay).Metres * Refuse.Negative(ohmsPerMetre));
 
     /// <summary>The voltage lost on the way: Ohm's law over both conductors.</summary>
-    public static Voltage Drop(Length oneWay, decimal ohmsPerMetre, Current current) => current * Loop(oneWay, ohmsPerMetre);
+    /// <exception cref="ArgumentOutOfRangeException">Length, resistance or current is negative.</exception>
+    public static Voltage Drop(Length oneWay, decimal ohmsPerMetre, Current current)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(current.Amperes, nameof(current));
+        return current * Loop(oneWay, ohmsPerMetre);
+    }
 
     /// <summary>The voltage that arrives: supply less what is lost out and back.</summary>
     public static Voltage Arrives(Voltage supply, Length oneWay, decimal ohmsPerMetre, Current current) =>

@@ -27,8 +27,8 @@ public static class CoveringKindFacts
     public static readonly Fact<PartCounts> PartsPerUnit = Of.Parts("parts-per-unit", "Parts per unit", "What comes or is bought with each unit, counted.");
     public static readonly Fact<Length> Setback = Of.Opening("setback", "Bracket setback", "Distance of the bracket's front from the room face.", null, 0, 24);
     public static readonly Fact<Length> LeadBehind = Of.Opening("lead-behind", "Lead to motor", "Cable used up from the entry into the motor end besides the way along the head.", null, 0, 60);
-    public static readonly Fact<Length> Tube = Of.Opening("tube", "Tube", "Outside diameter of the tube.", null, 0, 12);
-    public static readonly Fact<Length> FabricThickness = Of.Opening("fabric-thickness", "Fabric", "Thickness of the fabric.", null, 0, 1);
+    public static readonly Fact<Length> Tube = Of.Opening("tube", "Tube", "Outside diameter of the tube.", null, 0.1m, 12);
+    public static readonly Fact<Length> FabricThickness = Of.Opening("fabric-thickness", "Fabric", "Thickness of the fabric.", null, 0.001m, 1);
     public static readonly Fact<Length> ExtraFabric = Of.Opening("extra-fabric", "Extra fabric", "Fabric on the tube beyond the drop.", null, 0, 60);
     public static readonly Fact<Length> StackFixed = Of.Opening("stack-fixed", "Stack, fixed part", "Height of the raised stack that does not depend on the drop.", null, 0, 48);
     public static readonly Fact<decimal> StackShare = Of.Number("stack-share", "Stack, share of drop", "The part of the drop that the raised stack takes.", null, 0, 1);

@@ -19,9 +19,9 @@ public static class Mitre
     /// <summary>How far two units that stand out alike must each stay from the corner: stands out / tan(angle / 2), where their fronts meet. Nothing from a straight wall on.</summary>
     /// <param name="standsOut">How far both stand out.</param>
     /// <param name="angle">Degrees between the walls inside the room, 90 to 270.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The angle is out of range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The angle is out of range, or what stands out is negative.</exception>
     public static Length FromCorner(Length standsOut, decimal angle) =>
-        Check(angle) >= 180 ? Length.Zero : Length.FromMillimetres((decimal)((double)standsOut.Millimetres / Math.Tan(Radians(angle) / 2)));
+        Check(angle) >= 180 ? Length.Zero : Length.FromMillimetres((decimal)((double)Refuse.Negative(standsOut).Millimetres / Math.Tan(Radians(angle) / 2)));
 
     /// <summary>How much farther from the corner one of the two would have to end for both to be clear; nothing when they are.</summary>
     /// <param name="mine">The unit that is moved.</param>

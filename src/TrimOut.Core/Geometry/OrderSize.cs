@@ -6,14 +6,18 @@ namespace TrimOut.Core.Geometry;
 public static class OrderSize
 {
     /// <summary>Inside mount: the smallest of the three widths, rounded down, so that it goes in.</summary>
-    public static Length InsideWidth(Length smallest, Length step) => smallest.RoundDown(step);
+    /// <exception cref="ArgumentOutOfRangeException">There is no length or no step.</exception>
+    public static Length InsideWidth(Length smallest, Length step) => Refuse.NothingOrLess(smallest).RoundDown(step);
 
     /// <summary>Inside mount: the largest of the three heights, rounded up, so that it reaches the sill.</summary>
-    public static Length InsideHeight(Length largest, Length step) => largest.RoundUp(step);
+    /// <exception cref="ArgumentOutOfRangeException">There is no length or no step.</exception>
+    public static Length InsideHeight(Length largest, Length step) => Refuse.NothingOrLess(largest).RoundUp(step);
 
     /// <summary>Outside mount: the largest of the three widths and the overlap on both sides, rounded up, so that it covers.</summary>
-    public static Length OutsideWidth(Length largest, Length overlapEachSide, Length step) => (largest + overlapEachSide * 2).RoundUp(step);
+    /// <exception cref="ArgumentOutOfRangeException">There is no width or no step, or the overlap is negative.</exception>
+    public static Length OutsideWidth(Length largest, Length overlapEachSide, Length step) => (Refuse.NothingOrLess(largest) + Refuse.Negative(overlapEachSide) * 2).RoundUp(step);
 
     /// <summary>Outside mount: the largest of the three heights and what is above the opening, rounded up.</summary>
-    public static Length OutsideHeight(Length largest, Length above, Length step) => (largest + above).RoundUp(step);
+    /// <exception cref="ArgumentOutOfRangeException">There is no height or no step, or what is above is negative.</exception>
+    public static Length OutsideHeight(Length largest, Length above, Length step) => (Refuse.NothingOrLess(largest) + Refuse.Negative(above)).RoundUp(step);
 }

@@ -6,8 +6,10 @@ namespace TrimOut.Core.Geometry;
 public static class Roll
 {
     /// <summary>Outside diameter of a roll: sqrt(tube^2 + 4 x thickness x length / pi), the wound-sheet formula.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">One of them is negative.</exception>
     public static Length Diameter(Length tube, Length thickness, Length wound)
     {
+        (_, _, _) = (Refuse.Negative(tube), Refuse.Negative(thickness), Refuse.Negative(wound));
         var (d, t, l) = ((double)tube.Millimetres, (double)thickness.Millimetres, (double)wound.Millimetres);
         return Length.FromMillimetres((decimal)Math.Sqrt(d * d + 4 * t * l / Math.PI));
     }

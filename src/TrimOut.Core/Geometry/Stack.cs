@@ -12,10 +12,7 @@ public static class Stack
     /// <exception cref="ArgumentOutOfRangeException">The share is not between 0 and 1, or a length is negative.</exception>
     public static Length Height(Length fixedPart, decimal share, Length drop)
     {
-        ArgumentOutOfRangeException.ThrowIfNegative(share);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(share, 1);
-        ArgumentOutOfRangeException.ThrowIfNegative(fixedPart.Nanometres, nameof(fixedPart));
-        ArgumentOutOfRangeException.ThrowIfNegative(drop.Nanometres, nameof(drop));
-        return fixedPart + drop * share;
+        return Refuse.Negative(fixedPart) + Refuse.Negative(drop) * Refuse.Negative(share);
     }
 }

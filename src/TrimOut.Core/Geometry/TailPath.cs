@@ -11,6 +11,7 @@ public static class TailPath
     /// <param name="belowHead">Distance of the entry below the head.</param>
     /// <param name="atMotorEnd">Whether the entry is on the side of the motor.</param>
     /// <param name="behind">Cable used up besides the way along the head, by the sheet.</param>
+    /// <exception cref="ArgumentOutOfRangeException">One of the lengths is negative.</exception>
     public static Length ToMotor(Length width, Length fromJamb, Length belowHead, bool atMotorEnd, Length behind) =>
-        (atMotorEnd ? fromJamb : Length.Max(width - fromJamb, Length.Zero)) + belowHead + behind;
+        (atMotorEnd ? Refuse.Negative(fromJamb) : Length.Max(Refuse.Negative(width) - Refuse.Negative(fromJamb), Length.Zero)) + Refuse.Negative(belowHead) + Refuse.Negative(behind);
 }

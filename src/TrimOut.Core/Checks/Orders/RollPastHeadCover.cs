@@ -28,7 +28,7 @@ public sealed class RollPastHeadCover : UnitCheck
             return Unknown.Of(subject, UnitFacts.HeadCover);
         if (cover.RoomInside is not { } room)
             return cover.Depth is null ? new Outcome.DoesNotApply() : Unknown.Of(cover, HeadCoverFacts.RoomInside);
-        if (new[] { CoveringKindFacts.Tube, CoveringKindFacts.FabricThickness, CoveringKindFacts.ExtraFabric }.FirstOrDefault(f => kind[f] is null) is { } missing)
+        if (new[] { CoveringKindFacts.Tube, CoveringKindFacts.FabricThickness, CoveringKindFacts.ExtraFabric }.FirstOrDefault(f => kind[f] is null || (f != CoveringKindFacts.ExtraFabric && kind[f]!.Value == Units.Length.Zero)) is { } missing)
             return Unknown.Of(kind, missing);
         if ((subject.Item.Get(UnitFacts.OrderHeight) ?? subject.Window.KnownHeight) is not { } drop)
             return Unknown.Of(subject.Window, WindowFacts.RoughHeight);
