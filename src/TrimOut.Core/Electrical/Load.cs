@@ -14,19 +14,45 @@ public readonly record struct Load(string Name, int Units, Current Peak)
     public static Current? Of(Unit unit) => unit.Kind is { RunningCurrent: { } running, StartingCurrent: { } starting } ? (running >= starting ? running : starting) : null;
 
     /// <summary>Every set of units that moves together: units of one group, units that a preset sends somewhere, and each unit alone.</summary>
-    public static IEnumerable<(string Name, IReadOnlyList<Unit> Units)> Together(House house) =>
-        house.Units.Where(u => u.Item.Get(UnitFacts.Group) is not null).GroupBy(u => u.Item.Get(UnitFacts.Group)!, StringComparer.OrdinalIgnoreCase).Select(g => ($"group {g.Key}", (IReadOnlyList<Unit>)[.. g]))
-            .Concat(house.Remotes.SelectMany(r => r.Presets.Select(p => ($"preset {p.Name} of {r.Name}", (IReadOnlyList<Unit>)[.. p.Positions.Select(m => m.Unit)]))))
-            .Concat(house.Units.Select(u => (u.Tag, (IReadOnlyList<Unit>)[u])));
+    /// <param name="units">The units that are asked about; others are left out.</param>
+    private static IEnumerable<(string Name, IEnumerable<Unit> Units)> Together(IReadOnlyList<Unit> units)
+    {
+        if (units.Count == 0)
+            yield break;
+        foreach (var group in units.Where(u => u.Item.Get(UnitFacts.Group) is not null).GroupBy(u => u.Item.Get(UnitFacts.Group)!, StringComparer.OrdinalIgnoreCase))
+            yield return ($"group {group.Key}", group);
+        var asked = units.Select(u => u.Id).ToHashSet();
+        foreach (var remote in units[0].House.Remotes)
+        {
+            foreach (var preset in remote.Presets)
+                yield return ($"preset {preset.Name} of {remote.Name}", preset.Positions.Select(p => p.Unit).Where(u => asked.Contains(u.Id)));
+        }
+        foreach (var unit in units)
+            yield return (unit.Tag, [unit]);
+    }
 
     /// <summary>The load of every set on every place that feeds some of it.</summary>
     /// <param name="house">The house.</param>
     /// <param name="placeOf">The place that feeds a run; null where none does yet.</param>
     public static IEnumerable<(T Place, Load Load)> On<T>(House house, Func<HomeRun, T?> placeOf)
-        where T : struct =>
-        from set in Together(house)
-        from place in set.Units.Where(u => u.Run is not null).Select(u => (Unit: u, Place: placeOf(u.Run!))).Where(u => u.Place is not null).GroupBy(u => u.Place!.Value, u => u.Unit)
-        select (place.Key, new Load(set.Name, place.Count(), place.Aggregate(new Current(0), (sum, u) => sum + (Of(u) ?? new Current(0)))));
+        where T : struct
+    {
+        var fed = new Dictionary<T, Load>();
+        var placed = house.Units.Where(u => u.Run is not null).Select(u => (Unit: u, Place: placeOf(u.Run!))).Where(u => u.Place is not null).ToList();
+        var fedBy = placed.ToDictionary(u => u.Unit, u => u.Place!.Value);
+        foreach (var (name, units) in Together([.. placed.Select(p => p.Unit)]))
+        {
+            foreach (var unit in units)
+            {
+                var place = fedBy[unit];
+                var so = fed.GetValueOrDefault(place);
+                fed[place] = new Load(name, so.Units + 1, so.Peak + (Of(unit) ?? new Current(0)));
+            }
+            foreach (var (place, load) in fed)
+                yield return (place, load);
+            fed.Clear();
+        }
+    }
 
     /// <summary>The largest load of each panel by its id.</summary>
     public static Dictionary<string, Load> OfPanels(House house) => Largest(On<ItemRef>(house, PanelOf)).ToDictionary(p => p.Key.Id, p => p.Value);

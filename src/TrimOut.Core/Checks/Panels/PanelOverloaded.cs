@@ -22,7 +22,7 @@ public sealed class PanelOverloaded : WideCheck
     /// <inheritdoc/>
     public override ImmutableArray<Fact> Watches { get; } =
     [
-        UnitFacts.Group, UnitFacts.Kind, UnitFacts.Power, UnitFacts.Position, WindowFacts.Tag, WindowFacts.Covered, RunFacts.Panel, PanelFacts.Type, PanelFacts.Name, PresetFacts.Position, PresetFacts.Name, RemoteFacts.Name,
+        UnitFacts.Group, UnitFacts.Kind, UnitFacts.Power, UnitFacts.Position, WindowFacts.Tag, WindowFacts.Covered, RunFacts.Panel, RunFacts.BranchesOff, PanelFacts.Type, PanelFacts.Name, PresetFacts.Position, PresetFacts.Name, RemoteFacts.Name,
         CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent, CoveringKindFacts.Name, PanelTypeFacts.TotalCurrent, PanelTypeFacts.Name,
     ];
 

@@ -33,6 +33,15 @@ public class PanelOverloadedTests
     }
 
     [Fact]
+    public void AUnitThatBranchesOffIsFedByThePanelOfItsTrunk()
+    {
+        var job = Group("2.5").Forget("W03", RunFacts.Output).Forget("W03", RunFacts.Panel);
+        var report = job.Report;
+        Assert.DoesNotContain(report.Findings, f => f.Check.Id == "panel-overloaded");
+        Assert.Contains(report.After(job.Say("W03", RunFacts.BranchesOff, "W02").House).Findings, f => f.Check.Id == "panel-overloaded");
+    }
+
+    [Fact]
     public void APanelOfUnknownStrengthIsNotAPass() =>
         Assert.Equal("all together of 10-output panel in the kit", Assert.IsType<Outcome.NotChecked>(Group("").Of(Check, "P1")).Missing);
 
