@@ -42,7 +42,8 @@ public class ScreenSnapshotTests
         ["new-window"] = ["n"],
         ["undo"] = ["u"],
         ["leave"] = ["q"],
-        ["picker"] = ["esc"],
+        ["close-house"] = ["esc"],
+        ["picker"] = ["esc", "esc"],
     };
 
     public static TheoryData<string, int, int> Screens()

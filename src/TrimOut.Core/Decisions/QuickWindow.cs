@@ -70,12 +70,14 @@ public sealed partial record QuickWindow
             window = window with { Room = house.Rooms.FirstOrDefault(r => string.Equals(r.Name, room, StringComparison.OrdinalIgnoreCase))?.Name ?? room };
             text = text[..at];
         }
-        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var words = QuickWords.Of(text);
+        var tagAt = -1;
         for (var number = 0; number < words.Length; number++)
         {
             var understood = Understand(window, words[number], house);
-            if (!understood.Ok && number == 0 && words[0].Any(char.IsAsciiDigit) && !words[0].Contains('x', StringComparison.OrdinalIgnoreCase))
-                understood = window with { Tag = words[0] };
+            // The line begins with the next free tag; one that is typed after it is the one that is meant.
+            if (!understood.Ok && (number == 0 || ((tagAt < 0 || number == 1) && char.IsAsciiLetter(words[number][0]))) && QuickWords.MayBeTag(words[number]))
+                (understood, tagAt) = (window with { Tag = words[number] }, number);
             if (!understood.Ok)
                 return understood;
             window = understood.Value;
@@ -175,7 +177,7 @@ public sealed partial record QuickWindow
             return window with { Kind = kinds[0].Id };
         return kinds.Count > 1
             ? new Refusal($"\"{word}\" fits more than one kind: {string.Join(", ", kinds.Select(house.NameOf))}.")
-            : new Refusal($"\"{word}\" is not understood. Kind, left or right, 36x60, SW, ladder, inside, panel, and the room last after @.");
+            : new Refusal($"\"{word}\" is not understood. Kinds here: {string.Join(", ", house.ItemsOf(ItemKind.CoveringKind).Select(house.NameOf))}. Then left or right, 36x60 or 35 3/8 x 60 1/4, SW, ladder, inside, panel, and the room last after @.");
     }
 
     private static T? Choice<T>(string word, House house, Fact<T> fact)
@@ -185,6 +187,6 @@ public sealed partial record QuickWindow
 
     private static string Id(Draft draft, ItemKind kind) => draft.Edits.OfType<Edit.Add>().First(a => a.Kind == kind).Item;
 
-    [GeneratedRegex("^(?<w>[^x×]*[0-9\"'½¼¾m])[x×](?<h>[0-9½¼¾].*)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex("^(?<w>[^x×]*[0-9\"'½¼¾mn])[x×](?<h>[0-9½¼¾].*)$", RegexOptions.IgnoreCase)]
     private static partial Regex Size();
 }

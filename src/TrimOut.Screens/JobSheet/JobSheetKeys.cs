@@ -20,7 +20,7 @@ internal static class JobSheetKeys
         new KeyAction<JobSheetScreen>("space", "Mark next step", "Marks the unit's next step done and goes to the next unit; evidence is asked for first.",
             (s, sight) => s.Picked.IsEmpty
                 ? Marking.Next(s, s.Current(sight)!, (screen, after) => new Turn(Moved((JobSheetScreen)screen, after, 1)))
-                : MarkPicked(s, sight)) { Disabled = NoUnit },
+                : PickedUnits.MarkNext(s, sight)) { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("v", "Pick", "Picks the unit, to be marked together with others, or no longer; then the next unit.",
             (s, sight) => new Turn(Moved(s with { Picked = s.Picked.Contains(s.UnitId!) ? s.Picked.Remove(s.UnitId!) : s.Picked.Add(s.UnitId!) }, sight, 1))) { Disabled = NoUnit, OnBar = false },
         new KeyAction<JobSheetScreen>("V", "Pick all shown", "Picks every unit that is shown, or none where all are picked.", (s, sight) =>
@@ -47,21 +47,6 @@ internal static class JobSheetKeys
     ];
 
     private static string? NoUnit(JobSheetScreen s, Sight sight) => s.Current(sight) is null ? "No unit is selected. n adds a window." : null;
-
-    /// <summary>One change marks the next step of every picked unit whose evidence is there; the others are named and stay picked.</summary>
-    private static Turn MarkPicked(JobSheetScreen s, Sight sight)
-    {
-        var waiting = JobSheetRows.Units(s, sight).Where(u => s.Picked.Contains(u.Id))
-            .Select(u => (Unit: u, Step: s.PhaseShown is { } phase ? StepList.Of(phase, u).FirstOrDefault(x => u.MarkOf(x) is null) : Progress.Next(u)))
-            .Where(x => x.Step is not null).ToList();
-        var ready = waiting.Where(x => Progress.Missing(x.Unit, x.Step!).Count == 0).ToList();
-        var left = waiting.Except(ready).Select(x => x.Unit).ToList();
-        if (ready.Count == 0)
-            return Turn.Say(s, left.Count == 0 ? "Nothing is left to mark for the picked units." : $"Evidence is missing for {string.Join(", ", left.Select(u => u.Tag))}.");
-        var draft = ready.Select(x => MarkStep.Done(x.Unit, x.Step!).Value).Aggregate((a, b) => a.And(b)) with { What = $"Next step marked for {string.Join(", ", ready.Select(x => x.Unit.Tag))}" };
-        return new Turn(s with { Picked = [.. left.Select(u => u.Id)] }, new Ask.Save(draft, (screen, _) =>
-            left.Count == 0 ? new Turn(screen) : Turn.Say(screen, $"Marked {ready.Count}. Evidence is missing for {string.Join(", ", left.Select(u => u.Tag))}; they stay picked.")));
-    }
 
     private static JobSheetScreen Moved(JobSheetScreen s, Sight sight, int by)
     {

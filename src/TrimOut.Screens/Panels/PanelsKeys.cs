@@ -40,7 +40,7 @@ internal static class PanelsKeys
         if (row?.Run?.Id == carried.Id)
             return Turn.Say(s with { Carried = null }, $"{carried.Name} put back.");
         return row is { Panel: { } panel, Output: { } output }
-            ? Turn.Save(s with { Carried = null }, Landing.Land(carried, panel, output))
+            ? Land(s with { Carried = null }, carried, panel, output)
             : Turn.Say(s, "Move to an output to land it there.");
     }
 
@@ -48,16 +48,32 @@ internal static class PanelsKeys
     {
         var run = s.Current(sight)!.Run!;
         var only = sight.House.Panels.Length == 1 ? sight.House.Panels[0].Name + " " : "";
-        return new Entry($"Land {run.Name} on", only, "panel and output, such as P1 4", (text, now) =>
+        return new Entry($"Land {run.Name} on", only, $"panel and output, such as {Example(sight.House)}", (text, now) =>
         {
             var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+            // The panel stands in the line already where there is only one; typed again it does no harm.
+            if (words.Length == 3 && string.Equals(words[0], words[1], StringComparison.OrdinalIgnoreCase))
+                words = words[1..];
             if (words.Length != 2 || !int.TryParse(words[1], NumberStyles.None, CultureInfo.InvariantCulture, out var output))
-                return new Refusal("Type the panel and the output, such as P1 4.");
+                return new Refusal($"Type the panel and the output, such as {Example(now.House)}.");
             if (now.House.Panels.FirstOrDefault(p => string.Equals(p.Name, words[0], StringComparison.OrdinalIgnoreCase)) is not { } panel)
-                return new Refusal($"There is no panel {words[0]}.");
-            return Landing.Land(now.House.Runs.First(r => r.Id == run.Id), panel, output).Then<Turn>(d => Turn.Save(s, d));
+                return new Refusal($"There is no panel {words[0]}. There are: {string.Join(", ", now.House.Panels.Select(p => p.Name))}.");
+            return Land(s, now.House.Runs.First(r => r.Id == run.Id), panel, output);
         });
     }
+
+    /// <summary>Lands a run; one that is there already is not moved without a question.</summary>
+    private static Turn Land(PanelsScreen s, HomeRun run, Panel panel, int output)
+    {
+        var landed = Landing.Land(run, panel, output);
+        if (!landed.Ok || panel.RunAt(output) is not { } there)
+            return Turn.Save(s, landed);
+        var state = PanelsScreen.DoneSoFar(there) is { Length: > 0 } known ? $", {known}" : "";
+        var after = run.Output is null ? $"{run.Name} takes its place and {there.Name} is on no output" : $"{run.Name} and {there.Name} change places";
+        return new Turn(s, new Ask.Confirm($"{there.Name} is on {panel.Name} output {output}{state}. y: {after}. Any other key leaves it.", Ask.Confirm.AlsoYes, Turn.Save(s, landed)));
+    }
+
+    private static string Example(House house) => $"{(house.Panels.FirstOrDefault()?.Name ?? "P1")} 4";
 
     private static string NextName(House house) => $"P{(house.Panels.Length + 1).ToString(CultureInfo.InvariantCulture)}";
 }

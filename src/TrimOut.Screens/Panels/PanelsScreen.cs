@@ -90,7 +90,8 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
             ? $"{open}{(run.Item.Get(RunFacts.LoadedVolts) is { } loaded ? $" / {loaded}" : "")}"
             : "not read";
 
-    private static string DoneSoFar(HomeRun run)
+    /// <summary>What stands behind an output already, in words; empty when nothing does.</summary>
+    public static string DoneSoFar(HomeRun run)
     {
         string?[] parts = [Said(run.Unit, "spliced"), Said(run.Unit, "volts-read") is null ? null : "powered", run.Unit.Hub is null ? null : "paired", Said(run.Unit, "close-limit") is null ? null : "limits"];
         return string.Join(", ", parts.OfType<string>());

@@ -18,20 +18,23 @@ namespace TrimOut.Screens.Shell;
 /// <summary>The keys that mean the same on every screen.</summary>
 internal static class CommonKeys
 {
+    private static readonly IReadOnlyList<(string Key, string Name, string Help, Func<Sight, IScreen> Make)> Screens =
+    [
+        ("1", "Job sheet", "All units by room, with one mark for each phase.", JobSheetScreen.At),
+        ("2", "Walk", "One phase, unit after unit, step after step.", s => WalkScreen.At(s)),
+        ("3", "Panels", "The outputs in the mechanical room.", PanelsScreen.At),
+        ("4", "Cables", "Home runs: lengths, volts, tests.", CablesScreen.At),
+        ("5", "Controls", "Hubs, remotes and presets: which remote moves which unit.", ControlsScreen.At),
+        ("6", "Punch list", "What is to be mended, waived or agreed.", PunchScreen.At),
+        ("7", "Papers", "What can be printed: look at it, write it.", PapersScreen.At),
+        ("8", "History", "Who changed what, and when.", HistoryScreen.At),
+        ("9", "Kit", "What the makers' sheets say, to be held against them.", KitScreen.At),
+        ("0", "House", "Client, address, dates, units, crew, sign-off.", s => SheetScreen.OfHouse(s.House)),
+    ];
+
     /// <summary>The main screens, on the digits.</summary>
     public static readonly IReadOnlyList<KeyAction<IScreen>> Sections =
-    [
-        Section("1", "Job sheet", "All units by room, with one mark for each phase.", JobSheetScreen.At),
-        Section("2", "Walk", "One phase, unit after unit, step after step.", s => WalkScreen.At(s)),
-        Section("3", "Panels", "The outputs in the mechanical room.", PanelsScreen.At),
-        Section("4", "Cables", "Home runs: lengths, volts, tests.", CablesScreen.At),
-        Section("5", "Controls", "Hubs, remotes and presets: which remote moves which unit.", ControlsScreen.At),
-        Section("6", "Punch list", "What is to be mended, waived or agreed.", PunchScreen.At),
-        Section("7", "Papers", "What can be printed: look at it, write it.", PapersScreen.At),
-        Section("8", "History", "Who changed what, and when.", HistoryScreen.At),
-        Section("9", "Kit", "What the makers' sheets say, to be held against them.", KitScreen.At),
-        Section("0", "House", "Client, address, dates, units, crew, sign-off.", s => SheetScreen.OfHouse(s.House)),
-    ];
+        [.. Screens.Select(screen => new KeyAction<IScreen>(screen.Key, screen.Name, screen.Help, (s, _) => new Turn(s, new Ask.Section(screen.Make))) { OnBar = false })];
 
     private static readonly IReadOnlyList<IKeyAction> Always =
     [
@@ -55,26 +58,34 @@ internal static class CommonKeys
     public static IEnumerable<IKeyAction> For(ShellState shell) =>
         [.. Always, .. shell.Open is null ? [] : WithHouse, Find(shell)];
 
-    private static KeyAction<IScreen> Section(string key, string name, string help, Func<Sight, IScreen> make) =>
-        new(key, name, help, (s, _) => new Turn(s, new Ask.Section(make))) { OnBar = false };
-
     private static KeyAction<IScreen> Find(ShellState shell) =>
-        new(":", "Find", "Finds any action by its name.", (s, _) => Turn.Type(s, FindEntry(s, [.. shell.Actions.Select(a => a.Action).Where(a => !a.Strokes.Contains(":"))]))) { OnBar = false, Also = ["ctrl+p"] };
+        new(":", "Find", "Finds any action by its name, those of the other screens too.", (s, sight) => Turn.Type(s, FindEntry(s, sight.House.Items.Count > 0 && shell.Open is not null ? [.. Here(shell), .. Elsewhere(s, sight)] : Here(shell)))) { OnBar = false, Also = ["ctrl+p"] };
+
+    private static List<IKeyAction> Here(ShellState shell) => [.. shell.Actions.Select(a => a.Action).Where(a => !a.Strokes.Contains(":"))];
+
+    /// <summary>What the other main screens can do: the screen is gone to, and then it is done.</summary>
+    private static IEnumerable<IKeyAction> Elsewhere(IScreen here, Sight sight) =>
+        from section in Screens
+        let screen = section.Make(sight)
+        where screen.GetType() != here.GetType()
+        from action in screen.Keys
+        where !Moves.Strokes.Contains(action.Strokes[0])
+        select new KeyAction<IScreen>(action.Strokes[0], $"{action.Name} ({section.Name})", action.Help, (s, _) => new Turn(s, new Ask.Section(section.Make, action)));
 
     private static Entry FindEntry(IScreen screen, IReadOnlyList<IKeyAction> actions) =>
         new("Find an action", "", "a part of its name; Up and Down walk through all", (text, _) => Match(actions, text) switch
         {
             [var one] => new Turn(screen, new Ask.Action(one)),
-            [] => new Refusal($"No action here is called \"{text}\"."),
+            [] => new Refusal($"No action is called \"{text}\"."),
             var many => many.FirstOrDefault(a => string.Equals(a.Name, text, StringComparison.OrdinalIgnoreCase)) is { } exact
                 ? new Turn(screen, new Ask.Action(exact))
-                : new Refusal($"More than one: {string.Join(", ", many.Select(a => a.Name))}."),
+                : new Refusal($"More than one: {string.Join(", ", many.Select(a => a.Name))}. Type more of the name."),
         })
         {
             Options = [.. actions.Select(a => new Option(a.Name, a.Name))],
             Echo = (text, _) => Match(actions, text) is { Count: > 0 } found
-                ? string.Join("; ", found.Select(a => $"{a.Name} ({KeyNames.Shown(a.Strokes[0])})"))
-                : new Refusal("No action here has that in its name."),
+                ? found.Count == 1 ? $"{found[0].Name}: {found[0].Help}" : string.Join("; ", found.Select(a => a.Name))
+                : new Refusal("No action has that in its name."),
         };
 
     private static List<IKeyAction> Match(IReadOnlyList<IKeyAction> actions, string text) =>

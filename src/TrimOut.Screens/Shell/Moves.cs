@@ -3,6 +3,9 @@ namespace TrimOut.Screens.Shell;
 /// <summary>The keys that move through a list, the same on every screen.</summary>
 internal static class Moves
 {
+    /// <summary>The keys themselves.</summary>
+    public static readonly IReadOnlySet<string> Strokes = new HashSet<string> { "down", "up", "left", "right", "pagedown", "pageup", "home", "end" };
+
     /// <param name="of">What the list is of, in the singular: "unit".</param>
     /// <param name="move">The screen after a move by so many rows.</param>
     public static IReadOnlyList<IKeyAction> Through<T>(string of, Func<T, Sight, int, T> move)

@@ -84,5 +84,6 @@ internal static class ShellFrame
         if (entry.Options.Count > 0)
             yield return ("Up/Down", "choose");
         yield return ("Esc", "leave as it was");
+        yield return (KeyNames.Shown(ShellState.EmptyKey), "empty the line");
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
+using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Help;
 using TrimOut.Screens.HousePicker;
@@ -19,6 +20,7 @@ internal sealed class ShellState
     private Ask.Confirm? _confirm;
     private string _status = "";
     private bool _statusIsBad;
+    private readonly List<Finding> _raised = [];
     private Entry? _where;
     private Typing? _typedBefore;
 
@@ -65,11 +67,21 @@ internal sealed class ShellState
 
     public void Press(string stroke)
     {
+        _raised.Clear();
+        if (Screen is ITicking)
+            Tick();
+        Answer(stroke);
+        if (_raised.Count > 0)
+            Status(Raised(), bad: _raised[0].Check.Severity != Severity.Note);
+    }
+
+    private void Answer(string stroke)
+    {
         if (_confirm is { } confirm)
         {
             _confirm = null;
             Status("");
-            if (stroke == confirm.Yes)
+            if (stroke == confirm.Yes || stroke == Ask.Confirm.AlsoYes)
                 Apply(confirm.OnYes);
             else
                 Status("Nothing was done.");
@@ -114,6 +126,9 @@ internal sealed class ShellState
     /// <summary>Works while something is typed too, so that what a full disk refused is not lost.</summary>
     public const string ElsewhereKey = "f2";
 
+    /// <summary>Empties the line that is being typed.</summary>
+    public const string EmptyKey = "ctrl+u";
+
     public const int MinimumWidth = 80;
     public const int MinimumHeight = 24;
 
@@ -122,6 +137,11 @@ internal sealed class ShellState
         var typing = Typing!;
         switch (stroke)
         {
+            case "tab" when typing.Entry.AcceptAndNext is null:
+                break;
+            case EmptyKey:
+                Typing = typing with { Text = "", Refused = null };
+                break;
             case "esc":
                 (Typing, _typedBefore) = (_typedBefore, null);
                 Status("Not changed.");
@@ -171,7 +191,10 @@ internal sealed class ShellState
             case Ask.Open open:
                 _stack.Add(open.Screen);
                 return null;
-            case Ask.Back:
+            case Ask.Back when _stack.Count == 2 && Screen is JobSheetScreen:
+                _confirm = new Ask.Confirm($"Close {Sight.House.Name} and go to the list of houses? All is saved. Esc closes it, any other key stays.", "esc", new Turn(Screen, new Ask.BackNow()));
+                return null;
+            case Ask.Back or Ask.BackNow:
                 return Back();
             case Ask.Save save:
                 return Save(save);
@@ -217,14 +240,16 @@ internal sealed class ShellState
                 if (section.Make(Sight) is { } other and not JobSheetScreen)
                     _stack.Add(other);
                 _stack[^1] = _stack[^1].Fit(Sight);
-                return null;
+                return section.Then is { } then ? Do(then) : null;
             case Ask.Action action:
                 Status("");
-                return action.What.DisabledBecause(Screen, Sight) is { } why ? Refuse(why) : Apply(action.What.Press(Screen, Sight));
+                return Do(action.What);
             default:
                 throw new InvalidOperationException($"Nobody carries out {turn.Ask.GetType().Name}.");
         }
     }
+
+    private string? Do(IKeyAction action) => action.DisabledBecause(Screen, Sight) is { } why ? Refuse(why) : Apply(action.Press(Screen, Sight));
 
     private string? Back()
     {
@@ -266,7 +291,9 @@ internal sealed class ShellState
     private string? Saved(Change change, Func<IScreen, Sight, Turn>? then = null)
     {
         SaveFailed = false;
+        var before = Sight.Report.Findings.Where(f => f.Open).Select(f => (f.Check.Id, f.Subject.Id)).ToHashSet();
         Sight = See(Sight.Report);
+        _raised.AddRange(Sight.Report.Findings.Where(f => f.Open && !before.Contains((f.Check.Id, f.Subject.Id))));
         _stack[^1] = _stack[^1].Fit(Sight);
         Status($"Saved: {change.What}");
         return then is null ? null : Apply(then(Screen, Sight));
@@ -338,6 +365,14 @@ internal sealed class ShellState
             return Refuse("There is nothing to redo.");
         _confirm = new Ask.Confirm($"Redo what was undone (\"{undo.What}\")? U redoes it, any other key leaves it.", "U", new Turn(Screen, new Ask.Carry(s => s.Redo())));
         return null;
+    }
+
+    /// <summary>What was said of the key, and the worst that it brought up: a wrong reading is told while the meter is still on the cable.</summary>
+    private string Raised()
+    {
+        var worst = _raised.MinBy(f => f.Check.Severity)!;
+        var more = _raised.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $" ({_raised.Count - 1} more: f)");
+        return $"{_status} {UnitCard.WordOf(worst.Check.Severity)} {Sight.House.NameOf(worst.Subject)}: {worst.Found.Message}{more}";
     }
 
     private string Refuse(string why)

@@ -29,14 +29,21 @@ internal abstract record Ask
     /// <summary>Another screen on top of this one.</summary>
     public sealed record Open(IScreen Screen) : Ask;
 
-    /// <summary>One step back.</summary>
+    /// <summary>One step back; out of a house after a question.</summary>
     public sealed record Back : Ask;
+
+    /// <summary>One step back, asked already.</summary>
+    public sealed record BackNow : Ask;
 
     /// <summary>A line of text from the user.</summary>
     public sealed record Type(Entry Entry) : Ask;
 
-    /// <summary>A question that one key answers with yes, and any other with no.</summary>
-    public sealed record Confirm(string Question, string Yes, Turn OnYes) : Ask;
+    /// <summary>A question that one key answers with yes, or the letter y, and any other with no.</summary>
+    public sealed record Confirm(string Question, string Yes, Turn OnYes) : Ask
+    {
+        /// <summary>What the hand types to any question.</summary>
+        public const string AlsoYes = "y";
+    }
 
     /// <summary>A screen that only the program can make, such as a paper to look at.</summary>
     public sealed record Look(Func<IDesk, IScreen> Make) : Ask;
@@ -56,8 +63,8 @@ internal abstract record Ask
     /// <summary>Something about the history itself, such as an undo that was looked at.</summary>
     public sealed record Carry(Func<Scribe, Result<Change>> What) : Ask;
 
-    /// <summary>One of the main screens, in place of what lies above the job sheet.</summary>
-    public sealed record Section(Func<Sight, IScreen> Make) : Ask;
+    /// <summary>One of the main screens, in place of what lies above the job sheet, and there perhaps an action at once.</summary>
+    public sealed record Section(Func<Sight, IScreen> Make, IKeyAction? Then = null) : Ask;
 
     /// <summary>An action that was found by its name.</summary>
     public sealed record Action(IKeyAction What) : Ask;

@@ -30,7 +30,7 @@ internal static class HoldTimer
             return null;
         var cue = unit.Kind!.Item.Get(phase == Phase.Pair ? CoveringKindFacts.PairCue : CoveringKindFacts.PresetCue);
         var seconds = ((decimal)hold.TotalSeconds).ToString("0.#", CultureInfo.InvariantCulture);
-        return $"Hold {seconds} s until {cue ?? "the cue on the maker's sheet"}. t counts.";
+        return $"Hold {seconds} s until {cue ?? "the cue on the maker's sheet"}.";
     }
 
     public static void Draw(Area area, Subject subject, Phase phase, TimeSpan held, Glyphs glyphs)

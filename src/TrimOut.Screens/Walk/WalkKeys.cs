@@ -20,10 +20,9 @@ internal static class WalkKeys
         new KeyAction<WalkScreen>("-", "Not needed", "Says that the step is not needed here, and why.", (s, sight) => Turn.Type(s, NotNeeded(s))) { Disabled = NoStep },
         new KeyAction<WalkScreen>("t", "Hold timer", "Counts the seconds to hold the button, by the kit.", (s, sight) => new Turn(s with { HoldSince = s.HoldSince is null ? sight.Now : null }))
             { Disabled = (s, sight) => s.Subject(sight) is Unit unit && HoldTimer.HoldOf(unit, s.Phase) is not null ? null : "Only pairing and presets hold a button." },
-        new KeyAction<WalkScreen>("right", "Next unit", "The next one on the walk.", (s, sight) => new Turn(Moved(s, sight, 1))),
-        new KeyAction<WalkScreen>("left", "Unit before", "The one before on the walk.", (s, sight) => new Turn(Moved(s, sight, -1))) { OnBar = false },
-        new KeyAction<WalkScreen>("down", "Next step", "The next step.", (s, sight) => new Turn(Stepped(s, sight, 1))) { OnBar = false },
-        new KeyAction<WalkScreen>("up", "Step before", "The step before.", (s, sight) => new Turn(Stepped(s, sight, -1))) { OnBar = false },
+        .. Moves.Through<WalkScreen>("unit", Moved),
+        new KeyAction<WalkScreen>("right", "Next step", "The next step of this one.", (s, sight) => new Turn(Stepped(s, sight, 1))),
+        new KeyAction<WalkScreen>("left", "Step before", "The step before.", (s, sight) => new Turn(Stepped(s, sight, -1))) { OnBar = false },
         new KeyAction<WalkScreen>("]", "Next phase", "Walks the next phase.", (s, sight) => new Turn(WalkScreen.At(sight, (Phase)Math.Min((int)s.Phase + 1, PhaseNames.All.Count - 1), s.SubjectId))),
         new KeyAction<WalkScreen>("[", "Phase before", "Walks the phase before.", (s, sight) => new Turn(WalkScreen.At(sight, (Phase)Math.Max((int)s.Phase - 1, 0), s.SubjectId))) { OnBar = false },
         new KeyAction<WalkScreen>("delete", "Unmark", "Takes the mark of the step away.", (s, sight) => Turn.Save(s, MarkStep.Clear(s.Subject(sight)!, s.Step(sight)!))) { Disabled = NoStep, Also = ["backspace"], OnBar = false },

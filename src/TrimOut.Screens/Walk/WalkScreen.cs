@@ -115,7 +115,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
     {
         y = area.PutWrapped(4, y, 3, step.Cue, Tone.Dim);
         if (subject is Unit unit && HoldTimer.CueOf(unit, step.Phase) is { } cue)
-            y = area.PutWrapped(4, y, 3, cue, Tone.Note);
+            y = area.PutWrapped(4, y, 3, typing is null ? $"{cue} t counts." : cue, Tone.Note);
         foreach (var fact in step.Evidence)
         {
             var holder = Progress.Holder(subject, fact);

@@ -1,4 +1,5 @@
 using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Phases;
 using TrimOut.Testing;
 
@@ -17,7 +18,7 @@ public class JobSheetTests
         var step = StepList.Find("cable-found")!;
         user.Press("right", "right", "right", "V").Sees("4 units picked").Press("space");
         Assert.All(user.House.Units, u => Assert.NotNull(u.MarkOf(step)));
-        user.Press("u").Sees("Undo \"Next step marked for W01, W02, W03, W04\"").Press("u");
+        user.Press("u").Sees("Undo \"Cable found again: W01, W02, W03, W04\"").Press("u");
         Assert.All(user.House.Units, u => Assert.Null(u.MarkOf(step)));
     }
 
@@ -25,8 +26,28 @@ public class JobSheetTests
     public void PickedUnitsWithoutEvidenceAreNamedAndStayPicked()
     {
         using var user = At(Job());
-        user.Press("v", "v", "space").Sees("Evidence is missing for W01, W02");
-        Assert.Equal("opening-seen", Progress.Next(user.House.Units[0])?.Id);
+        user.Press("right", "right", "right", "right", "v", "v", "space").Sees("Nothing is marked. Still missing: ").Sees(" of W01, W02.");
+        Assert.Equal(2, ((JobSheet.JobSheetScreen)user.Shell.Screen).Picked.Count);
+    }
+
+    [Fact]
+    public void WhatCanBeTheSameForAllIsAskedForOnce()
+    {
+        using var user = At(Job());
+        user.Press("V", "space").Sees("Reach of W01, W02, W03, W04").Type("ladder").Type("inside").Sees("Nothing is marked. Still missing:");
+        Assert.All(user.House.Windows, w => Assert.Equal((Reach.Ladder, Mount.Inside), (w.Reach, w.Mount)));
+    }
+
+    [Fact]
+    public void ALineIsEmptiedByOneKeyAndTabTakesNothingWhereThereIsNoNext()
+    {
+        using var user = At(Job());
+        user.Press("n", "tab");
+        Assert.Equal(4, user.House.Windows.Length);
+        user.Press("ctrl+u");
+        Assert.Equal("", user.Shell.Typing!.Text);
+        user.Type("K1 36x60").Press("esc");
+        Assert.NotNull(user.House.FindTag("K1"));
     }
 
     [Fact]
@@ -49,6 +70,7 @@ public class JobSheetTests
     public void EscNeverLeavesTheProgramAndQuittingAsks()
     {
         using var user = At(Job());
+        user.Press("esc").Sees("Close Test house and go to the list of houses?").Press("x").Sees("Job sheet");
         user.Press("esc", "esc", "esc").Sees("q leaves TrimOut");
         Assert.False(user.Shell.Left);
         user.Press("q", "x").Sees("Nothing was done.");
@@ -61,7 +83,15 @@ public class JobSheetTests
     public void AnActionIsFoundByItsName()
     {
         using var user = At(Job());
-        user.Press(":").Type("punch").Sees("Punch list");
+        user.Press(":").Type("punch list").Sees("Punch list");
+    }
+
+    [Fact]
+    public void AnActionOfAnotherScreenIsFoundAndDoneThere()
+    {
+        using var user = At(Job());
+        user.Press(":").Write("new pan").Sees("New panel (Panels): Adds a panel.").Press("enter").Sees("Name of the panel").Press("enter");
+        Assert.Equal("P1", user.House.Panels.Single().Name);
     }
 
     [Fact]

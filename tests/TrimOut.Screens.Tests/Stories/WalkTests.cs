@@ -52,6 +52,30 @@ public class WalkTests
     }
 
     [Fact]
+    public void TheHoldTimerCountsFromTheKeyAndNotFromWhenTheScreenWasDrawn()
+    {
+        var clock = new FakeTimeProvider();
+        using var user = new TerminalUser(new TestDesk(clock), new TestJob().Window("W01").Scribe);
+        user.Press("2", "]", "]", "]", "]", "]", "]", "]", "]");
+        clock.Advance(TimeSpan.FromMinutes(1));
+        user.Press("t").Sees("seconds: keep holding");
+        clock.Advance(TimeSpan.FromSeconds(1));
+        user.Shell.Tick();
+        Assert.DoesNotContain("Let go", user.Shell.Draw(80, 24).ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AReadingThatCanNotBeIsToldWhileTheMeterIsStillOnTheCable()
+    {
+        var job = new TestJob().Window("W01").Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("80 ft", CablePlace.InWall)).Say("W01", RunFacts.TailAtWindow, "36").Say("W01", RunFacts.TailAtPanel, "36");
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
+        user.Press("2", "]");
+        while (((Walk.WalkScreen)user.Shell.Screen).StepId != "tested-first")
+            user.Press("right");
+        user.Press("x").Type("12 ohm").Sees("CARE W01: The loop reads 12 ohm");
+    }
+
+    [Fact]
     public void ARefusedSaveKeepsTheTextThatWasTyped()
     {
         var store = new MemoryStore();

@@ -1,0 +1,85 @@
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Decisions;
+
+public class QuickWindowTests
+{
+    [Theory]
+    [InlineData("W09 roller left 36x60 SW ladder inside panel @Breakfast nook")]
+    [InlineData("@Breakfast nook")]
+    [InlineData("roller W09 @breakfast NOOK")]
+    [InlineData("W10 W09 roller @Breakfast nook")]
+    public void WhatIsNotSaidCarriesOverFromTheWindowBefore(string line)
+    {
+        var job = new TestJob().Room("Breakfast nook");
+        job.Do(Read("W08 roller left 36x60 SW ladder inside panel @Breakfast nook", job.House).Add(job.House).Value);
+        var window = Read(line, job.House);
+        Assert.Equal("W09, Breakfast nook, Roller, left, 36\" x 60\", SW, ladder, inside, panel", window.Echo(job.House));
+        job.Do(window.Add(job.House));
+        Assert.Equal(Side.Left, job.Unit("W09").LeadSide);
+    }
+
+    [Theory]
+    [InlineData("W01 35-3/8x60-1/4")]
+    [InlineData("W01 35 3/8x60 1/4")]
+    [InlineData("W01 35 3/8 x 60 1/4 left")]
+    [InlineData("W01 35-3/8 x 60-1/4")]
+    [InlineData("W01 35 3/8\" by 60 1/4\"")]
+    [InlineData("W01 35 3/8 in x 60 1/4 in")]
+    [InlineData("W01 35.375x60.25")]
+    [InlineData("35 3/8x60 1/4 W01")]
+    public void ASizeIsUnderstoodHoweverItIsSpaced(string line)
+    {
+        var house = new TestJob().House;
+        Assert.StartsWith("W01, no room yet, ", Read(line, house).Echo(house), StringComparison.Ordinal);
+        Assert.Contains("35 3/8\" x 60 1/4\"", Read(line, house).Echo(house), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("W01 900x1500")]
+    [InlineData("W01 900 mm x 1500 mm")]
+    [InlineData("W01 90 cm x 1.5 m")]
+    public void MetricSizesToo(string line)
+    {
+        var house = new TestJob(Core.Units.DisplayUnits.Millimetres).House;
+        Assert.Contains("900 mm x 1500 mm", Read(line, house).Echo(house), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhatIsNotUnderstoodIsNamedWithTheKindsOfThisHouse()
+    {
+        var refused = QuickWindow.Read("W01 drapery left", new TestJob().House);
+        Assert.False(refused.Ok);
+        Assert.StartsWith("\"drapery\" is not understood. Kinds here: ", refused.Reason, StringComparison.Ordinal);
+        Assert.Contains("Roller", refused.Reason, StringComparison.Ordinal);
+        Assert.Contains("Wood blind", refused.Reason, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("W01 @", "Say after @ which room it is in.")]
+    [InlineData("W01 out:", "Say after out: why the window is left out.")]
+    [InlineData("W01 400'x60", "too long")]
+    public void HalfALineIsRefused(string line, string because) =>
+        Assert.Contains(because, QuickWindow.Read(line, new TestJob().House).Reason, StringComparison.Ordinal);
+
+    [Fact]
+    public void ATagThatIsTakenSaysByWhich()
+    {
+        var job = new TestJob().Window("W01", "Study");
+        Assert.Contains("Study", QuickWindow.Read("W01 roller", job.House).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AWindowIsLeftOutOnPurposeWithItsReason()
+    {
+        var job = new TestJob();
+        job.Do(Read("W01 36x60 @Hall out: stained glass", job.House).Add(job.House));
+        Assert.True(job.House.FindTag("W01")!.LeftOut);
+        Assert.Equal("stained glass", job.House.FindTag("W01")!.Show(WindowFacts.NotCoveredBecause));
+    }
+
+    private static QuickWindow Read(string line, House house) => QuickWindow.Read(line, house) is var read && read.Ok ? read.Value : throw new Xunit.Sdk.XunitException($"{line}: {read.Reason}");
+}
