@@ -21,6 +21,7 @@ internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selec
         area.Put(2, 1, "TrimOut tracks wired motorised window coverings through a house,", Tone.Text);
         area.Put(2, 2, "from the framing walk to the owner's binder.", Tone.Text);
         var y = 4;
+        var about = Math.Min(8 + Houses.Select(h => TextWidth.Of(h.Name)).DefaultIfEmpty().Max(), area.Width / 2);
         bool? sample = null;
         foreach (var (house, at) in Houses.Select((h, at) => (h, at)))
         {
@@ -31,10 +32,10 @@ internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selec
             }
             var tone = at == Selected ? Tone.Selected : Tone.Text;
             area.PutFit(2, y, area.Width - 4, $" {(at == Selected ? sight.Glyphs.Arrow : " ")} {house.Name}", tone);
-            area.PutFit(Math.Min(40, area.Width / 2), y++, area.Width - 2 - Math.Min(40, area.Width / 2), house.About, tone);
+            area.PutFit(about, y++, area.Width - 2 - about, house.About, tone);
         }
-        if (Houses.Count == 0)
-            area.Put(2, y++, "No house yet. Press n to begin one.", Tone.Strong);
+        if (Houses.All(h => h.Sample))
+            y = FirstTime.Draw(area, y + 1);
         area.PutWrapped(2, y + 1, 3, "Mains work is for a licensed electrician only. The code in force and the makers' sheets govern over anything said here.", Tone.Dim);
     }
 }

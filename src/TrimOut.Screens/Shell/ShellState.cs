@@ -312,7 +312,6 @@ internal sealed class ShellState
             return Refuse(opened.Reason!);
         _scribe = opened.Value;
         Sight = See();
-        Status($"Opened {Sight.Where}");
         Begin();
         return null;
     }
@@ -325,8 +324,7 @@ internal sealed class ShellState
         _stack.Add(JobSheetScreen.At(Sight));
         if (_desk.Notices is { Count: > 0 } notices)
             _stack.Add(new NoticeScreen(notices));
-        if (Sight.ReadOnlyBecause is { } why)
-            Status($"Opened for reading only: {why}");
+        Status(Sight.ReadOnlyBecause is { } why ? $"Opened for reading only: {why}" : $"This house is kept in {Sight.Where}. Every change is saved there at once.");
     }
 
     private void AskElsewhere()

@@ -36,7 +36,7 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
     /// <inheritdoc/>
     public IReadOnlyList<HouseChoice> Houses =>
     [
-        .. _settings.Recent.Concat(Kept()).Distinct().Where(File.Exists).Select(f => new HouseChoice(f, Path.GetFileNameWithoutExtension(f), false, Path.GetDirectoryName(f)!)),
+        .. _settings.Recent.Concat(Kept()).Distinct().Where(File.Exists).Select(f => new HouseChoice(f, Path.GetFileNameWithoutExtension(f), false, FromHome(Path.GetDirectoryName(f)!))),
         .. SampleJobs.Folders.Select(f => new HouseChoice(f, Path.GetFileName(f), true, SampleJobs.About(f))),
     ];
 
@@ -130,6 +130,9 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
 
     private static IEnumerable<string> Kept() =>
         Directory.Exists(UserFolder.Houses) ? Directory.GetFiles(UserFolder.Houses, "*.trimout").Order(StringComparer.Ordinal) : [];
+
+    private static string FromHome(string path) =>
+        Environment.GetFolderPath(Environment.SpecialFolder.UserProfile) is { Length: > 1 } home && path.StartsWith(home, StringComparison.Ordinal) ? "~" + path[home.Length..] : path;
 
     private static string FileName(string name) =>
         new([.. name.Trim().Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-')]);

@@ -1,0 +1,29 @@
+using TrimOut.Screens.Frames;
+
+namespace TrimOut.Screens.HousePicker;
+
+/// <summary>What somebody reads who has no house yet.</summary>
+internal static class FirstTime
+{
+    private static readonly (string Key, string Text)[] Lines =
+    [
+        ("Enter", "opens a copy of a sample job to try things on: nothing in it can be broken"),
+        ("n", "begins a house of your own; there n again adds windows, a line for each"),
+        ("Space", "marks what is done; STOP and CARE say what to mend while it still can be"),
+        ("?", "shows the keys and the signs of every screen; : finds any action by its name"),
+        ("u", "takes the latest change back; Esc goes one step back"),
+        ("q", "leaves. There is nothing to save: every change is on the disk at once"),
+    ];
+
+    /// <summary>Draws it; returns the line after it.</summary>
+    public static int Draw(Area area, int y)
+    {
+        area.Put(2, y++, "Here for the first time", Tone.Heading);
+        foreach (var (key, text) in Lines)
+        {
+            area.Put(3, y, key, Tone.Key);
+            area.PutFit(10, y++, area.Width - 11, text, Tone.Text);
+        }
+        return y;
+    }
+}
