@@ -7,12 +7,12 @@ internal static class FirstTime
 {
     private static readonly (string Key, string Text)[] Lines =
     [
-        ("Enter", "opens a copy of a sample job to try things on: nothing in it can be broken"),
-        ("n", "begins a house of your own; there n again adds windows, a line for each"),
-        ("Space", "marks what is done; STOP and CARE say what to mend while it still can be"),
-        ("?", "shows the keys and the signs of every screen; : finds any action by its name"),
+        ("Enter", "opens a copy of a sample job: try anything, nothing can break"),
+        ("n", "begins a house of your own; there n adds windows, a line for each"),
+        ("Space", "marks what is done; STOP and CARE say what to mend in time"),
+        ("?", "shows the keys and signs of a screen; : finds an action by name"),
         ("u", "takes the latest change back; Esc goes one step back"),
-        ("q", "leaves. There is nothing to save: every change is on the disk at once"),
+        ("q", "leaves. There is nothing to save: every change is on the disk"),
     ];
 
     /// <summary>Draws it; returns the line after it.</summary>
