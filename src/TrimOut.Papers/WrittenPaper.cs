@@ -12,4 +12,7 @@ public sealed record WrittenPaper(string Id, string Title, string Language, stri
 {
     /// <summary>One HTML page that needs no other file: the drawings are inside. Made for the screen and for printing on Letter or A4.</summary>
     public string ToHtml() => HtmlPage.Of(this);
+
+    /// <summary>What the page holds, part by part, for showing it where there is no browser.</summary>
+    public IReadOnlyList<PaperBlock> Blocks() => PaperBlocks.Of(Markdown);
 }

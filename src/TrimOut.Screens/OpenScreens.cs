@@ -24,7 +24,7 @@ public static class OpenScreens
             return because;
 
         var depth = TerminalSigns.Colours();
-        var shell = new ShellState(desk, house, depth == ColourDepth.None ? Look.Plain : null, TerminalSigns.Best(), held);
+        var shell = new ShellState(desk, house, depth == ColourDepth.None ? Look.Plain : null, TerminalSigns.Best(), held, work => _ = Task.Run(work));
         return Guarded(desk, () =>
         {
             try

@@ -22,6 +22,7 @@ internal static class CommandLine
             CheckVerb.Build(),
             PaperVerb.BuildBinder(),
             PaperVerb.Build(),
+            PaperVerb.BuildAll(),
             HistoryVerb.Build(),
             WindowsVerb.Build(),
             PartsVerb.Build(),

@@ -41,6 +41,9 @@ internal static class ExitCode
     /// <summary>There is no right to do that.</summary>
     public const int NoRights = 77;
 
+    /// <summary>Stopped from outside between two papers, as by Ctrl-C: 128 and the number of that signal, as shells have it.</summary>
+    public const int Stopped = 130;
+
     /// <summary>The list of them for the help and the manual.</summary>
     public static IReadOnlyList<(int Code, string Meaning)> All { get; } =
     [
@@ -56,6 +59,7 @@ internal static class ExitCode
         (Disk, "the disk failed"),
         (InUse, "another program has the house open"),
         (NoRights, "no right to read or write"),
+        (Stopped, "papers: stopped before the last one was written"),
     ];
 
     /// <summary>The code for what the user or the disk did wrong; null for a fault of our own.</summary>

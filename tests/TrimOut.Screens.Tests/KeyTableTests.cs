@@ -18,7 +18,7 @@ public class KeyTableTests
     {
         var desk = new TestDesk(new FakeTimeProvider());
         var sections = CommonKeys.Sections.Select(s => ((Ask.Section)s.Press(PickerScreen.At(desk), Shell.Value.Sight).Ask!).Make(Shell.Value.Sight));
-        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], ""), new NoticeScreen([]), new HeldScreen(new HeldHouse("", "")), WhatIfScreen.At(Shell.Value.Sight, null), Figures(), .. sections];
+        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], []), new NoticeScreen([]), new HeldScreen(new HeldHouse("", "")), WhatIfScreen.At(Shell.Value.Sight, null), Figures(), .. sections];
     }
 
     private static FiguresScreen Figures() => FiguresScreen.For(((IAsked)TrimOut.Screens.JobSheet.JobSheetScreen.At(Shell.Value.Sight)).FiguresAt(Shell.Value.Sight)!);

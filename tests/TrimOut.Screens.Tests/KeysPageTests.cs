@@ -38,7 +38,7 @@ public class KeysPageTests
         Sheets.SheetScreen => "A sheet of facts (unit, house, panel, remote, kit part)",
         Walk.WalkScreen => "Walk",
         Help.HelpScreen => "Keys",
-        Papers.PreviewScreen => "A paper that is looked at",
+        TrimOut.Screens.Papers.PreviewScreen => "A paper that is looked at",
         Figures.FiguresScreen => "Where figures come from",
         WhatIf.WhatIfScreen => "What if",
         _ => screen.Title,

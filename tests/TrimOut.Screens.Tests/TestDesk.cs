@@ -49,14 +49,30 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
         return "fault.txt";
     }
 
-    public IReadOnlyList<PaperChoice> Papers { get; } = [new("binder", "Owner's binder", "the owner")];
+    public IReadOnlyList<PaperChoice> Papers { get; set; } = [new("binder", "Owner's binder", "the owner")];
 
-    public string Preview(string paper, House house, DateOnly date) => $"# {house.Name}\n\n{house.Units.Length} units.\n";
+    /// <summary>What is waited for before a paper is made; nothing where it is made at once.</summary>
+    public Action<CancellationToken>? Before { get; set; }
 
-    public Result<IReadOnlyList<string>> Write(string paper, Scribe scribe, DateOnly date)
+    public Result<IReadOnlyList<PreviewBlock>> Preview(string paper, PaperHouse house, CancellationToken stop)
     {
-        Written.Add(paper);
-        return new List<string> { $"{paper}.md", $"{paper}.html" };
+        Before?.Invoke(stop);
+        return new List<PreviewBlock>
+        {
+            new(PreviewKind.Heading, 1, "", [new(house.House.Name)], []),
+            new(PreviewKind.Paragraph, 0, "", [new($"{house.House.Units.Length} units.")], []),
+        };
+    }
+
+    public Result<IReadOnlyList<string>> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, CancellationToken stop)
+    {
+        foreach (var paper in papers)
+        {
+            says(paper);
+            Before?.Invoke(stop);
+            Written.Add(paper);
+        }
+        return papers.SelectMany(p => new[] { $"{p}.md", $"{p}.html" }).ToList();
     }
 
     private Result<Scribe> Begin(string name, DisplayUnits units)

@@ -44,7 +44,14 @@ internal static class PanelFront
             svg.Text(x + Wide / 2, y + 42, words.Of("free"), Anchored.Middle, 10);
             return;
         }
-        svg.Text(x + Wide / 2, y + 38, string.Join(" + ", runs.Select(r => r.Name)), Anchored.Middle, 13, Wide - 8, bold: true);
+        if (runs.Count > 1)
+        {
+            // Several on one output is a fault, and each is named: the table has their rooms.
+            for (var at = 0; at < Math.Min(runs.Count, 3); at++)
+                svg.Text(x + Wide / 2, y + 34 + 15 * at, at == 2 && runs.Count > 3 ? "…" : runs[at].Name, Anchored.Middle, 12, Wide - 8, bold: true);
+            return;
+        }
+        svg.Text(x + Wide / 2, y + 38, runs[0].Name, Anchored.Middle, 13, Wide - 8, bold: true);
         svg.Text(x + Wide / 2, y + 53, runs[0].Unit.Window.Room?.Name ?? "", Anchored.Middle, 9, Wide - 8);
         svg.Text(x + Wide / 2, y + 67, runs[0].LabelAtPanel ?? "", Anchored.Middle, 9, Wide - 8);
     }

@@ -31,6 +31,9 @@ internal static class PageStyle
           html { font-size: 10pt; }
           main { max-width: none; padding: 0; }
           .binder h2:first-of-type, .binder h2:last-of-type { break-before: page; margin-top: 0; }
+          h3 { margin-top: 4mm; }
+          th, td { padding-block: 0.45mm; }
+          svg { margin: 1mm 0; }
           h1, h2, h3, p:has(svg) { break-after: avoid; }
           svg { max-height: 235mm; break-inside: avoid; }
           tr, li, table:not(:has(tr:nth-child(16))) { break-inside: avoid; }

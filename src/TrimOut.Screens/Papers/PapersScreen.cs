@@ -33,53 +33,22 @@ internal static class PapersKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<PapersScreen>("enter", "Look at it", "Shows the paper.", (s, sight) =>
-            sight.Papers[s.Selected] is var paper ? new Turn(s, new Ask.Look(d => PreviewScreen.Of(paper, d.Preview(paper.Id, sight.House, sight.Today)))) : new Turn(s)) { Disabled = NoPaper },
-        new KeyAction<PapersScreen>("w", "Write it", "Writes the paper beside the house file.", (s, sight) => Write(s, sight.Papers[s.Selected].Id)) { Disabled = NoPaper },
+        new KeyAction<PapersScreen>("enter", "Look at it", "Shows the paper as it will be.", (s, sight) => new Turn(s, Look(sight.Papers[s.Selected], Of(sight)))) { Disabled = NoPaper },
+        new KeyAction<PapersScreen>("w", "Write it", "Writes the paper beside the house file.", (s, sight) => new Turn(s, Write([sight.Papers[s.Selected]], Of(sight)))) { Disabled = NoPaper },
+        new KeyAction<PapersScreen>("W", "Write all", "Writes all papers beside the house file, one after the other; Esc stops between two.", (s, sight) => new Turn(s, Write(sight.Papers, Of(sight)))) { Disabled = NoPaper },
         .. Moves.Through<PapersScreen>("paper", (s, sight, by) => s with { Selected = Paging.Move(s.Selected, by, sight.Papers.Count) }),
     ];
 
-    public static Turn Write(IScreen screen, string paper) => new(screen, new Ask.Write(paper));
+    /// <summary>The house as it is seen now: what is changed while papers are written is not on them.</summary>
+    public static PaperHouse Of(Sight sight) => new(sight.House, () => sight.Report, sight.Where, sight.Today);
+
+    public static Ask.Beside Write(IReadOnlyList<PaperChoice> papers, PaperHouse house) => new(papers.Count == 1 ? $"Writing {papers[0].Title}" : "Writing all papers", (desk, says, stop) =>
+        desk.Write([.. papers.Select(p => p.Id)], house, says, stop).Then<Ask>(files => new Ask.Say(papers.Count == 1
+            ? $"Written: {string.Join(", ", files)}"
+            : $"Written: {papers.Count} papers in {files.Count} files, in {Path.GetDirectoryName(files[0])}")));
+
+    private static Ask.Beside Look(PaperChoice paper, PaperHouse house) => new($"Making {paper.Title}", (desk, _, stop) =>
+        desk.Preview(paper.Id, house, stop).Then<Ask>(blocks => new Ask.Open(PreviewScreen.Of(paper, blocks))));
 
     private static string? NoPaper(PapersScreen s, Sight sight) => sight.Papers.Count == 0 ? "There is no paper." : null;
-}
-
-/// <summary>A paper as it will be, in plain text.</summary>
-internal sealed record PreviewScreen(PaperChoice Paper, IReadOnlyList<string> Lines, int Top) : IScreen
-{
-    public string Title => Paper.Title;
-
-    public IReadOnlyList<IKeyAction> Keys => PreviewKeys.All;
-
-    public static PreviewScreen Of(PaperChoice paper, string markdown) => new(paper, markdown.Split('\n'), 0);
-
-    public void Draw(Area area, Sight sight, Typing? typing)
-    {
-        var y = 0;
-        foreach (var line in Lines.Skip(Top))
-        {
-            if (y >= area.Height)
-                break;
-            var heading = line.StartsWith('#');
-            if (line.StartsWith('|'))
-                area.PutFit(1, y++, area.Width - 2, line);
-            else if (line.Length == 0)
-                y++;
-            else
-                y = area.Part(0, 0, area.Width - 1, area.Height).PutWrapped(1, y, area.Height - y, heading ? line.TrimStart('#', ' ') : line, heading ? Tone.Heading : Tone.Text);
-        }
-    }
-
-    internal PreviewScreen Scroll(int by) => this with { Top = Math.Clamp(Top + by, 0, Math.Max(0, Lines.Count - 1)) };
-}
-
-/// <summary>Keys of a paper that is looked at.</summary>
-internal static class PreviewKeys
-{
-    public static readonly IReadOnlyList<IKeyAction> All =
-    [
-        new KeyAction<PreviewScreen>("w", "Write it", "Writes the paper beside the house file.", (s, _) => PapersKeys.Write(s, s.Paper.Id)),
-        new KeyAction<PreviewScreen>("space", "Page down", "A page down.", (s, _) => new Turn(s.Scroll(18))),
-        .. Moves.Through<PreviewScreen>("line", (s, _, by) => s.Scroll(by)),
-    ];
 }

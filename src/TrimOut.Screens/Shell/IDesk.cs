@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using TrimOut.Core;
+using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
@@ -53,12 +55,17 @@ public interface IDesk
     /// <summary>The papers that can be written.</summary>
     IReadOnlyList<PaperChoice> Papers { get; }
 
-    /// <summary>A paper as Markdown.</summary>
-    string Preview(string paper, House house, DateOnly date);
+    /// <summary>A paper as it will be, part by part. Called beside the keys.</summary>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    Result<IReadOnlyList<PreviewBlock>> Preview(string paper, PaperHouse house, CancellationToken stop);
 
-    /// <summary>Writes a paper beside the house file.</summary>
-    /// <returns>The files that were written, or why none was.</returns>
-    Result<IReadOnlyList<string>> Write(string paper, Scribe scribe, DateOnly date);
+    /// <summary>Writes papers beside the house file, one after the other: each is whole or not there. Called beside the keys.</summary>
+    /// <param name="papers">Their short names.</param>
+    /// <param name="house">What they are written from.</param>
+    /// <param name="says">Told what is being written.</param>
+    /// <param name="stop">Stops between two papers.</param>
+    /// <returns>The files that were written, or why there are none or not all.</returns>
+    Result<IReadOnlyList<string>> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, CancellationToken stop);
 }
 
 /// <summary>A house that another program has open.</summary>
@@ -78,3 +85,40 @@ public sealed record HouseChoice(string Path, string Name, bool Sample, string A
 /// <param name="Title">Its title.</param>
 /// <param name="For">Whom it is for.</param>
 public sealed record PaperChoice(string Id, string Title, string For);
+
+/// <summary>The house that papers are written from, as it stood when they were asked for.</summary>
+/// <param name="House">The house.</param>
+/// <param name="Report">What the checks say of it, worked out when it is asked for.</param>
+/// <param name="Where">Its file.</param>
+/// <param name="Date">The day that stands on the papers.</param>
+public sealed record PaperHouse(House House, Func<CheckReport> Report, string Where, DateOnly Date);
+
+/// <summary>What a part of a paper is.</summary>
+public enum PreviewKind
+{
+    /// <summary>A heading.</summary>
+    Heading,
+
+    /// <summary>A paragraph.</summary>
+    Paragraph,
+
+    /// <summary>One item of a list.</summary>
+    Item,
+
+    /// <summary>A table; its first row is its head.</summary>
+    Table,
+}
+
+/// <summary>A piece of text on a paper.</summary>
+/// <param name="Text">The text; of a picture, its description.</param>
+/// <param name="Strong">Whether it stands out.</param>
+/// <param name="Picture">Whether it stands for a picture.</param>
+public readonly record struct PreviewText(string Text, bool Strong = false, bool Picture = false);
+
+/// <summary>A part of a paper that is looked at.</summary>
+/// <param name="Kind">What it is.</param>
+/// <param name="Level">Of a heading from 1 on; of an item how deep its list lies, from 0 on.</param>
+/// <param name="Mark">What stands before an item.</param>
+/// <param name="Text">Its text.</param>
+/// <param name="Rows">The rows of a table, cell by cell.</param>
+public sealed record PreviewBlock(PreviewKind Kind, int Level, string Mark, ImmutableArray<PreviewText> Text, ImmutableArray<ImmutableArray<ImmutableArray<PreviewText>>> Rows);

@@ -14,6 +14,7 @@ internal static class ShellFrame
         var typing = shell.Typing;
         var (text, tone) = confirm is not null ? (confirm.Question, Tone.Selected)
             : typing is not null ? typing.Refused is { } refused ? ($"{sight.Glyphs.Stop} {refused}", Tone.Stop) : (typing.Note ?? "", Tone.Text)
+            : status.Length == 0 && shell.Doing is { } doing ? ($"{doing}. Esc stops it.", Tone.Strong)
             : statusIsBad ? ($"{sight.Glyphs.Stop} {status}", Tone.Stop) : (status, Tone.Text);
         // A path or a reason is not cut: what it takes beyond its one line the screen does without.
         var message = TextWidth.Wrap(text, all.Width - 2).Take(MessageLines).ToList();

@@ -23,10 +23,14 @@ internal sealed class ShellState
     private readonly List<Finding> _raised = [];
     private Entry? _where;
     private Typing? _typedBefore;
+    private readonly Action<Action> _beside;
+    private SideWork? _work;
 
-    public ShellState(IDesk desk, Scribe? scribe, Look? look = null, Glyphs? glyphs = null, HeldHouse? held = null)
+    // What may take long runs beside the keys; where no way to do that is given it runs at once.
+    public ShellState(IDesk desk, Scribe? scribe, Look? look = null, Glyphs? glyphs = null, HeldHouse? held = null, Action<Action>? beside = null)
     {
         _desk = desk;
+        _beside = beside ?? (work => work());
         _scribe = scribe;
         Glyphs = glyphs ?? Glyphs.Drawn;
         Look = look ?? Look.Named(desk.Look);
@@ -57,13 +61,20 @@ internal sealed class ShellState
     public Scribe? Open => _scribe;
 
     /// <summary>Whether the screen changes with the clock alone.</summary>
-    public bool Ticks => Screen is ITicking { Ticking: true };
+    public bool Ticks => _work is not null || Screen is ITicking { Ticking: true };
+
+    /// <summary>What goes on beside the keys, in words; null while nothing does.</summary>
+    public string? Doing => _work?.Progress;
 
     /// <summary>Every action that can be used now: the screen's own, then those that every screen has.</summary>
     public IEnumerable<(IKeyAction Action, IScreen On)> Actions => Screen.Keys.Concat(CommonKeys.For(this)).Select(a => (a, Screen));
 
     /// <summary>The clock went on.</summary>
-    public void Tick() => Sight = See(Sight.Report);
+    public void Tick()
+    {
+        Sight = See(Sight.Report);
+        TakeWork();
+    }
 
     public void Press(string stroke)
     {
@@ -93,6 +104,11 @@ internal sealed class ShellState
             return;
         }
         Status("");
+        if (stroke == "esc" && _work is { } work)
+        {
+            work.Stop();
+            return;
+        }
         var action = Actions.Select(a => a.Action).FirstOrDefault(a => a.Strokes.Contains(stroke));
         if (action is null)
             Status($"{KeyNames.Shown(stroke)} does nothing here. ? shows the keys.");
@@ -198,15 +214,11 @@ internal sealed class ShellState
                 return Back();
             case Ask.Save save:
                 return Save(save);
-            case Ask.Look look:
-                _stack.Add(look.Make(_desk));
-                return null;
-            case Ask.Write write:
-                var written = _desk.Write(write.Paper, _scribe!, Sight.Today);
-                if (!written.Ok)
-                    return Refuse(written.Reason!);
-                Status($"Written: {string.Join(", ", written.Value)}");
-                return null;
+            case Ask.Beside beside:
+                if (_work is not null)
+                    return Refuse($"{_work.Progress}. Esc stops it, or wait until it is through.");
+                _work = SideWork.Begin(_beside, beside, _desk, Screen);
+                return TakeWork();
             case Ask.Enter enter:
                 return Enter(enter);
             case Ask.Undo:
@@ -230,6 +242,7 @@ internal sealed class ShellState
                 _confirm = new Ask.Confirm(_scribe is null ? "Leave TrimOut? q leaves, any other key stays." : "Leave TrimOut? All is saved. q leaves, any other key stays.", "q", new Turn(Screen, new Ask.LeaveNow()));
                 return null;
             case Ask.LeaveNow:
+                _work?.Dispose();
                 Left = true;
                 return null;
             case Ask.Help:
@@ -250,6 +263,22 @@ internal sealed class ShellState
     }
 
     private string? Do(IKeyAction action) => action.DisabledBecause(Screen, Sight) is { } why ? Refuse(why) : Apply(action.Press(Screen, Sight));
+
+    /// <summary>Goes on with what came of the work beside the keys, once it is over and nobody is typing.</summary>
+    private string? TakeWork()
+    {
+        if (_work is not { Ended: true } work || Typing is not null || _confirm is not null)
+            return null;
+        _work = null;
+        using (work)
+        {
+            var came = work.Came;
+            if (!came.Ok)
+                return Refuse(came.Reason!);
+            // Somebody who went on to another screen meanwhile is not taken away from it.
+            return came.Value is Ask.Open && Screen.GetType() != work.AskedOn.GetType() ? null : Apply(new Turn(Screen, came.Value));
+        }
+    }
 
     private string? Back()
     {

@@ -45,11 +45,8 @@ internal abstract record Ask
         public const string AlsoYes = "y";
     }
 
-    /// <summary>A screen that only the program can make, such as a paper to look at.</summary>
-    public sealed record Look(Func<IDesk, IScreen> Make) : Ask;
-
-    /// <summary>A paper to be written.</summary>
-    public sealed record Write(string Paper) : Ask;
+    /// <summary>Work that may take long, done beside the keys: what it is called, and what is asked when it is through.</summary>
+    public sealed record Beside(string Doing, Func<IDesk, Action<string>, CancellationToken, Result<Ask>> Do) : Ask;
 
     /// <summary>A house to be opened or made, and then worked on; one that another program has open can be looked at by its path.</summary>
     public sealed record Enter(Func<IDesk, Result<Scribe>> How, string? Path = null) : Ask;

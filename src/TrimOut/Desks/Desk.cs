@@ -2,10 +2,8 @@ using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
-using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
-using TrimOut.Papers;
 using TrimOut.Screens.Shell;
 using TrimOut.Verbs;
 
@@ -16,6 +14,7 @@ namespace TrimOut.Desks;
 /// <param name="clock">The clock; the machine's own where none is given.</param>
 internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
 {
+    private readonly PaperDesk _papers = new();
     private Settings _settings = Settings.Read();
 
     /// <inheritdoc/>
@@ -112,21 +111,11 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
     }
 
     /// <inheritdoc/>
-    public string Preview(string paper, House house, DateOnly date) => PaperFiles.Find(paper).Then<string>(p => p.Write(PaperData.Of(house, date)).Markdown) is { Ok: true } text ? text.Value : "";
+    public Result<IReadOnlyList<PreviewBlock>> Preview(string paper, PaperHouse house, CancellationToken stop) => _papers.Preview(paper, house, stop);
 
     /// <inheritdoc/>
-    public Result<IReadOnlyList<string>> Write(string paper, Scribe scribe, DateOnly date) => PaperFiles.Find(paper).Then<IReadOnlyList<string>>(found =>
-    {
-        var file = scribe.Store.Where;
-        try
-        {
-            return new List<string>(PaperFiles.Write(found, PaperData.Of(scribe.House, date), null, Path.GetDirectoryName(file)!, PaperFiles.StemOf(file)));
-        }
-        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
-        {
-            return new Refusal($"Nothing was written: {failed.Message}");
-        }
-    });
+    public Result<IReadOnlyList<string>> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, CancellationToken stop) =>
+        _papers.Write(papers, house, says, stop);
 
     private static IEnumerable<string> Kept() =>
         Directory.Exists(UserFolder.Houses) ? Directory.GetFiles(UserFolder.Houses, "*.trimout").Order(StringComparer.Ordinal) : [];

@@ -11,8 +11,16 @@ internal static class OwnFile
         var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
         if (!OperatingSystem.IsWindows())
             options.UnixCreateMode = File.Exists(path) ? File.GetUnixFileMode(path) : UnixFileMode.UserRead | UnixFileMode.UserWrite;
-        using (var file = new FileStream(next, options))
-            file.Write(bytes);
-        File.Move(next, path, overwrite: true);
+        try
+        {
+            using (var file = new FileStream(next, options))
+                file.Write(bytes);
+            File.Move(next, path, overwrite: true);
+        }
+        catch
+        {
+            File.Delete(next);
+            throw;
+        }
     }
 }

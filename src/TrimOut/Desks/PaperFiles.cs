@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using TrimOut.Core;
 using TrimOut.Papers;
@@ -17,32 +18,53 @@ internal static class PaperFiles
         ? paper
         : new Refusal($"There is no paper {id}. There are: {string.Join(", ", PaperList.All.Select(p => p.Id))}.");
 
-    /// <summary>Writes a paper.</summary>
+    /// <summary>Writes a paper: it is made whole first, then its files are put in their places, the page last.</summary>
     /// <param name="paper">The paper.</param>
-    /// <param name="data">What it is written from.</param>
+    /// <param name="data">What it is written from; its files' names are in it.</param>
     /// <param name="template">The template to write it by; null for TrimOut's own.</param>
     /// <param name="folder">The folder to write to, made when it is not there.</param>
-    /// <param name="house">What the files' names begin with.</param>
     /// <returns>The files.</returns>
-    public static IReadOnlyList<string> Write(Paper paper, PaperData data, PaperTemplate? template, string folder, string house)
+    /// <exception cref="OperationCanceledException">It was stopped before any file was touched.</exception>
+    public static IReadOnlyList<string> Write(Paper paper, PaperData data, PaperTemplate? template, string folder)
     {
         var written = paper.Write(data, template);
-        var stem = $"{house}-{written.Id}";
-        Directory.CreateDirectory(folder);
-        var files = new List<(string Name, string Text)> { (stem + ".md", written.Markdown), (stem + ".html", written.ToHtml()) };
+        var stem = $"{data.FilesOf}-{written.Id}";
+        var files = written.Drawings.Select(d => (Name: Uri.UnescapeDataString(d.Key), Text: d.Value)).ToList();
         if (paper.Csv is { } csv)
             files.Add((stem + ".csv", csv(data)));
-        files.AddRange(written.Drawings.Select(d => (d.Key, d.Value)));
-        return [.. files.Select(f => Write(Path.Combine(folder, f.Name), f.Text))];
+        files.Add((stem + ".md", written.Markdown));
+        files.Add((stem + ".html", written.ToHtml()));
+        data.Stop.ThrowIfCancellationRequested();
+        Directory.CreateDirectory(folder);
+        foreach (var (name, text) in files)
+            Write(Path.Combine(folder, name), text);
+        return [.. files.Select(f => Path.Combine(folder, f.Name)).OrderBy(f => f.EndsWith(".svg", StringComparison.Ordinal))];
+    }
+
+    /// <summary>Writes several papers of one house, each whole before the next begins.</summary>
+    /// <param name="papers">The papers.</param>
+    /// <param name="data">What they are written from; what takes long is worked out once for all.</param>
+    /// <param name="folder">The folder to write to.</param>
+    /// <param name="says">Told what is being written.</param>
+    /// <returns>The files.</returns>
+    /// <exception cref="OperationCanceledException">It was stopped: the papers before are whole, the others untouched.</exception>
+    public static IEnumerable<string> WriteAll(IReadOnlyList<Paper> papers, PaperData data, string folder, Action<string> says)
+    {
+        for (var at = 0; at < papers.Count; at++)
+        {
+            data.Stop.ThrowIfCancellationRequested();
+            says(string.Create(CultureInfo.InvariantCulture, $"{at + 1} of {papers.Count}, {papers[at].Title}"));
+            foreach (var file in Write(papers[at], data, null, folder))
+                yield return file;
+        }
     }
 
     /// <summary>The name of a house's file or folder, without its ending.</summary>
     public static string StemOf(string path) => Path.GetFileNameWithoutExtension(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
 
-    private static string Write(string path, string text)
+    private static void Write(string path, string text)
     {
         Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
         OwnFile.Write(path, Encoding.UTF8.GetBytes(text));
-        return path;
     }
 }

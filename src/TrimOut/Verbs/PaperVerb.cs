@@ -6,7 +6,7 @@ using TrimOut.Papers.Templates;
 
 namespace TrimOut.Verbs;
 
-/// <summary><c>trimout binder</c> and <c>trimout paper</c>: papers of a house.</summary>
+/// <summary><c>trimout binder</c>, <c>trimout paper</c> and <c>trimout papers</c>: papers of a house.</summary>
 internal static class PaperVerb
 {
     public static Command BuildBinder()
@@ -24,14 +24,47 @@ internal static class PaperVerb
         return verb;
     }
 
+    public static Command BuildAll()
+    {
+        var path = Common.AnyHouse();
+        var (folder, date, ownerOnly) = Options();
+        var verb = new Command("papers", "Write every paper, one after the other. Ctrl-C stops between two: what is there is whole.") { path, folder, date, ownerOnly };
+        verb.SetAction((parsed, stop) =>
+        {
+            var house = parsed.GetRequiredValue(path);
+            var data = PaperData.Of(HouseSource.Read(house).House, Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house), Stop = stop };
+            return Task.Run(() => WriteAll(data, parsed.GetRequiredValue(folder)), CancellationToken.None);
+        });
+        return verb;
+    }
+
+    /// <summary>Names on standard output what is written, and says on standard error how far it is.</summary>
+    private static int WriteAll(PaperData data, string folder)
+    {
+        try
+        {
+            foreach (var file in PaperFiles.WriteAll(PaperList.All, data, folder, Common.Say))
+                Console.Out.WriteLine(file);
+            return ExitCode.Fine;
+        }
+        catch (OperationCanceledException)
+        {
+            Common.Say("Stopped. The papers that were named are whole; the others were not begun.");
+            return ExitCode.Stopped;
+        }
+    }
+
+    private static (Option<string> Folder, Option<string?> Date, Option<bool> OwnerOnly) Options() => (
+        new Option<string>("--out") { Description = "The folder to write to.", HelpName = "folder", DefaultValueFactory = _ => "." },
+        new Option<string?>("--date") { Description = "The day that stands on it; today when left out.", HelpName = "yyyy-mm-dd" },
+        new Option<bool>("--owner-only") { Description = "Leave out what only the trade needs." });
+
     private static void Complete(Command verb, Func<ParseResult, string> which, Argument<string>? id = null)
     {
         var path = Common.AnyHouse();
-        var folder = new Option<string>("--out") { Description = "The folder to write to.", HelpName = "folder", DefaultValueFactory = _ => "." };
-        var date = new Option<string?>("--date") { Description = "The day that stands on it; today when left out.", HelpName = "yyyy-mm-dd" };
+        var (folder, date, ownerOnly) = Options();
         var template = new Option<string?>("--template") { Description = "A template for its order, headings and words.", HelpName = "file" };
         var show = new Option<bool>("--show-template") { Description = "Write TrimOut's own template to standard output instead, to begin from." };
-        var ownerOnly = new Option<bool>("--owner-only") { Description = "Leave out what only the trade needs." };
         verb.Add(path);
         if (id is not null)
             verb.Add(id);
@@ -46,9 +79,9 @@ internal static class PaperVerb
                 return ExitCode.Fine;
             }
             var house = parsed.GetRequiredValue(path);
-            var data = PaperData.Of(HouseSource.Read(house).House, Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly) };
+            var data = PaperData.Of(HouseSource.Read(house).House, Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house) };
             var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, File.ReadAllText(file)).OrEnd(ExitCode.BadData) : null;
-            foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder), PaperFiles.StemOf(house)))
+            foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder)))
                 Console.Out.WriteLine(written);
             return ExitCode.Fine;
         });

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using TrimOut.Core;
+using TrimOut.Papers;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Desks;
+
+/// <summary>Papers for the screens: what was worked out for a house is kept for its next paper.</summary>
+internal sealed class PaperDesk
+{
+    private PaperData? _data;
+
+    /// <summary>A paper as it will be, part by part.</summary>
+    public Result<IReadOnlyList<PreviewBlock>> Preview(string paper, PaperHouse house, CancellationToken stop) =>
+        PaperFiles.Find(paper).Then<IReadOnlyList<PreviewBlock>>(found => found.Write(Data(house, stop)).Blocks().Select(Shown).ToList());
+
+    /// <summary>Writes papers beside the house file.</summary>
+    public Result<IReadOnlyList<string>> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, CancellationToken stop)
+    {
+        var files = new List<string>();
+        try
+        {
+            foreach (var file in PaperFiles.WriteAll([.. papers.Select(p => PaperFiles.Find(p).Value)], Data(house, stop), Path.GetDirectoryName(house.Where)!, says))
+                files.Add(file);
+            return files;
+        }
+        catch (OperationCanceledException)
+        {
+            return new Refusal($"Stopped. {Count(files)}; the papers that are there are whole.");
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        {
+            return new Refusal($"{failed.Message} {Count(files)}.");
+        }
+    }
+
+    private static string Count(List<string> files) => files.Count switch { 0 => "Nothing was written", 1 => "1 file was written", var n => $"{n} files were written" };
+
+    private PaperData Data(PaperHouse house, CancellationToken stop)
+    {
+        if (_data is null || !ReferenceEquals(_data.House, house.House))
+            _data = new PaperData(house.House, house.Date, house.Report()) { FilesOf = PaperFiles.StemOf(house.Where) };
+        return _data = _data with { Date = house.Date, Stop = stop };
+    }
+
+    private static PreviewBlock Shown(PaperBlock block) => new(
+        block.Kind switch
+        {
+            PaperBlockKind.Heading => PreviewKind.Heading,
+            PaperBlockKind.Item => PreviewKind.Item,
+            PaperBlockKind.Table => PreviewKind.Table,
+            _ => PreviewKind.Paragraph,
+        },
+        block.Level, block.Mark, [.. block.Text.Select(Shown)], [.. block.Rows.Select(r => r.Select(c => c.Select(Shown).ToImmutableArray()).ToImmutableArray())]);
+
+    private static PreviewText Shown(PaperText text) => new(text.Text, text.Strong, text.Picture);
+}

@@ -1,0 +1,129 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Screens.JobSheet;
+using TrimOut.Screens.Papers;
+using TrimOut.Screens.Shell;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests.Stories;
+
+/// <summary>Papers are made beside the keys: here the work lies in a list until the test lets it run.</summary>
+public class PapersTests
+{
+    private readonly List<Action> _waiting = [];
+    private readonly TestDesk _desk = new(new FakeTimeProvider()) { Papers = [new("binder", "Owner's binder", "the owner"), new("labels", "Cable labels", "the crew")] };
+
+    [Fact]
+    public void WhileAPaperIsWrittenTheKeysGoOn()
+    {
+        var shell = AtPapers();
+        shell.Press("w");
+        Assert.Equal("Writing Owner's binder. Esc stops it.", Message(shell));
+        Assert.True(shell.Ticks);
+        shell.Press("down");
+        Assert.Equal(1, ((PapersScreen)shell.Screen).Selected);
+        Assert.Empty(_desk.Written);
+        Finish();
+        shell.Tick();
+        Assert.Equal("Written: binder.md, binder.html", Message(shell));
+        Assert.False(shell.Ticks);
+    }
+
+    [Fact]
+    public void AllPapersSayHowFarTheyAre()
+    {
+        var shell = AtPapers();
+        var seen = new List<string>();
+        _desk.Before = _ => seen.Add(shell.Doing!);
+        shell.Press("W");
+        Finish();
+        shell.Tick();
+        Assert.Equal(["Writing all papers: binder", "Writing all papers: labels"], seen);
+        Assert.StartsWith("Written: 2 papers in 4 files", Message(shell), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void EscStopsBetweenTwoPapersAndGoesNoStepBack()
+    {
+        var shell = AtPapers();
+        shell.Press("W");
+        _desk.Before = stop =>
+        {
+            if (_desk.Written.Count == 1)
+                shell.Press("esc");
+            stop.ThrowIfCancellationRequested();
+        };
+        Finish();
+        Assert.IsType<PapersScreen>(shell.Screen);
+        shell.Tick();
+        Assert.Equal(["binder"], _desk.Written);
+        Assert.Equal("! Writing all papers: stopped.", Message(shell));
+        shell.Press("esc");
+        Assert.IsType<JobSheetScreen>(shell.Screen);
+    }
+
+    [Fact]
+    public void AnotherPaperWaitsUntilTheFirstIsThrough()
+    {
+        var shell = AtPapers();
+        shell.Press("w");
+        shell.Press("enter");
+        Assert.Equal("! Writing Owner's binder. Esc stops it, or wait until it is through.", Message(shell));
+        Assert.Single(_waiting);
+    }
+
+    [Fact]
+    public void SomebodyWhoWentOnIsNotTakenBackToThePaper()
+    {
+        var shell = AtPapers();
+        shell.Press("enter");
+        shell.Press("1");
+        var on = shell.Screen.GetType();
+        Finish();
+        shell.Tick();
+        Assert.Equal(on, shell.Screen.GetType());
+    }
+
+    [Fact]
+    public void WhoIsTypingIsNotDisturbed()
+    {
+        var shell = AtPapers();
+        shell.Press("enter");
+        shell.Press("q");
+        Finish();
+        shell.Tick();
+        Assert.IsType<PapersScreen>(shell.Screen);
+        shell.Press("n");
+        shell.Tick();
+        Assert.IsType<PreviewScreen>(shell.Screen);
+    }
+
+    [Fact]
+    public void AFaultInAPaperIsThrownWhereTheKeysAreSoThatItIsNoted()
+    {
+        var shell = AtPapers();
+        _desk.Before = _ => throw new InvalidOperationException("a fault of our own");
+        shell.Press("w");
+        Finish();
+        Assert.Equal("a fault of our own", Assert.Throws<InvalidOperationException>(shell.Tick).Message);
+    }
+
+    private ShellState AtPapers()
+    {
+        var shell = new ShellState(_desk, new TestJob().Window("W01").Scribe, beside: _waiting.Add);
+        shell.Press("7");
+        return shell;
+    }
+
+    private void Finish()
+    {
+        foreach (var work in _waiting)
+            work();
+        _waiting.Clear();
+    }
+
+    private static string Message(ShellState shell)
+    {
+        var frame = shell.Draw(100, 30);
+        return string.Concat(frame.Row(28).ToArray().Select(c => c.Text)).Trim();
+    }
+}
