@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Net;
 using System.Text;
 using Markdig;
+using Markdig.Extensions.Tables;
 using Markdig.Renderers;
 using Markdig.Renderers.Html;
 using Markdig.Renderers.Html.Inlines;
@@ -31,6 +32,7 @@ internal static class HtmlPage
         renderer.ObjectRenderers.Replace<LinkInlineRenderer>(new Links(paper.Drawings));
         renderer.ObjectRenderers.Replace<HeadingRenderer>(new Headings());
         renderer.ObjectRenderers.Replace<LiteralInlineRenderer>(new Texts());
+        renderer.ObjectRenderers.Replace<HtmlTableRenderer>(new Tables());
         renderer.Render(Markdown.Parse(paper.Markdown, Pipeline));
         return page.Append("</main>\n</body>\n</html>\n").ToString();
     }
@@ -63,6 +65,25 @@ internal static class HtmlPage
 
         private static string TextOf(Markdig.Syntax.HeadingBlock heading) =>
             string.Concat(heading.Inline?.OfType<LiteralInline>().Select(l => l.Content.ToString()) ?? []);
+    }
+
+    /// <summary>Marks cells that hold no more than a tag, a figure with its unit or a day: these stay on one line.</summary>
+    private sealed class Tables : HtmlTableRenderer
+    {
+        private const int Short = 10;
+
+        protected override void Write(HtmlRenderer renderer, Table table)
+        {
+            foreach (var row in table)
+            {
+                foreach (var cell in (TableRow)row)
+                {
+                    if (row is TableRow { IsHeader: false } && ((TableCell)cell) is [Markdig.Syntax.ParagraphBlock { Inline: { FirstChild: LiteralInline { Content.Length: <= Short } only } inline }] && inline.LastChild == only)
+                        cell.GetAttributes().AddClass("k");
+                }
+            }
+            base.Write(renderer, table);
+        }
     }
 
     /// <summary>Marks the blanks to write in, so that their cells are high enough for a hand.</summary>

@@ -22,6 +22,7 @@ internal static class PageStyle
         th, td { border: 0.2mm solid #666; padding: 0.7mm 1.6mm; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
         th { background: #e8e8e8; border-bottom: 0.5mm solid #000; overflow-wrap: normal; }
         th, td, p, li, h1, h2, h3 { unicode-bidi: plaintext; }
+        .k { white-space: nowrap; }
         td:has(.blank) { height: 9mm; vertical-align: bottom; }
         .blank { color: #aaa; white-space: nowrap; }
         td:first-child { font-weight: 600; overflow-wrap: break-word; }
