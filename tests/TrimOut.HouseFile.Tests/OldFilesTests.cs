@@ -33,25 +33,4 @@ public sealed class OldFilesTests : IDisposable
 
     [Fact]
     public void TheFirstFormIsKept() => Assert.Contains("form-1", Files);
-
-    [Fact]
-    public void TheSchemaOnThePageDescribesEveryLine()
-    {
-        var page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "house-file.md"));
-        using var schema = System.Text.Json.JsonDocument.Parse(page.Split("```json\n")[1].Split("```")[0]);
-        var named = schema.RootElement.GetProperty("properties").EnumerateObject().Select(p => p.Name).ToList();
-        Assert.Equal(named, schema.RootElement.GetProperty("required").EnumerateArray().Select(r => r.GetString()!));
-        var edits = schema.RootElement.GetProperty("properties").GetProperty("edits").GetProperty("items").GetProperty("oneOf").EnumerateArray()
-            .Select(e => (Named: e.GetProperty("properties").EnumerateObject().Select(p => p.Name).ToHashSet(), Required: e.GetProperty("required").EnumerateArray().Select(r => r.GetString()!).ToList())).ToList();
-        foreach (var line in File.ReadLines(Path.Combine(Kept, "form-1.jsonl")))
-        {
-            using var change = System.Text.Json.JsonDocument.Parse(line);
-            Assert.Equal(named, change.RootElement.EnumerateObject().Select(p => p.Name));
-            foreach (var edit in change.RootElement.GetProperty("edits").EnumerateArray())
-            {
-                var keys = edit.EnumerateObject().Select(p => p.Name).ToList();
-                Assert.Single(edits, e => e.Required.All(keys.Contains) && keys.All(e.Named.Contains));
-            }
-        }
-    }
 }

@@ -75,7 +75,11 @@ internal static class CsvRows
     }
 
     /// <summary>Takes off the apostrophe that keeps a spreadsheet from taking a cell for a formula.</summary>
-    private static string WithoutGuard(string cell) => cell.Length > 1 && cell[0] == '\'' && "=+-@".Contains(cell[1], StringComparison.Ordinal) ? cell[1..] : cell;
+    private static string WithoutGuard(string cell) => LooksGuarded(cell) ? cell[1..] : cell;
+
+    /// <summary>Whether a cell begins as one that was guarded: apostrophes, and then what a formula begins with.</summary>
+    internal static bool LooksGuarded(string cell) =>
+        cell.AsSpan().TrimStart('\'') is var rest && rest.Length > 0 && rest.Length < cell.Length && "=+-@".Contains(rest[0], StringComparison.Ordinal);
 
     private static char Separator(string text)
     {

@@ -20,12 +20,15 @@ public static class WindowTable
             foreach (var window in house.Windows)
             {
                 csv.WriteRecord(
-                    window.Tag, window.Room?.Name, window.Room?.Floor,
+                    Guarded(window.Tag), Guarded(window.Room?.Name), Guarded(window.Room?.Floor),
                     window.Show(WindowFacts.RoughWidth), window.Show(WindowFacts.RoughHeight),
                     window.Show(WindowFacts.Facing), window.Show(WindowFacts.Reach), window.Show(WindowFacts.Mount),
-                    window.Units.FirstOrDefault()?.Kind?.Name, window.Show(WindowFacts.Note));
+                    Guarded(window.Units.FirstOrDefault()?.Kind?.Name), Guarded(window.Show(WindowFacts.Note)));
             }
         }
         return Encoding.UTF8.GetString(bytes.ToArray());
     }
+
+    /// <summary>One apostrophe more for a text that begins as a guarded one does, so that taking one off gives the text again.</summary>
+    private static string? Guarded(string? text) => text is not null && CsvRows.LooksGuarded(text) ? "'" + text : text;
 }

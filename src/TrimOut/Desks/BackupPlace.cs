@@ -7,10 +7,19 @@ namespace TrimOut.Desks;
 /// <summary>Where the backups of each house are kept: in this user's folder unless another place was set.</summary>
 internal static class BackupPlace
 {
+    private static string Usual => Path.Combine(UserFolder.Path, "backups");
+
     /// <summary>The folder of one house's backups.</summary>
     /// <param name="house">The house, open.</param>
     public static BackupFolder Of(HouseOnDisk house) =>
-        new(Path.Combine(Settings.Read().Backups ?? Path.Combine(UserFolder.Path, "backups"), $"{Path.GetFileNameWithoutExtension(house.Where)}-{house.House}"));
+        new(Path.Combine(Settings.Read().Backups ?? Usual, $"{Path.GetFileNameWithoutExtension(house.Where)}-{house.House}"));
+
+    /// <summary>Makes the usual place where there is none, for this user alone; a place that the user set is left as it is.</summary>
+    public static void Make()
+    {
+        UserFolder.Make(UserFolder.Path);
+        UserFolder.Make(Usual);
+    }
 
     /// <summary>Makes a backup of a house that was opened to be worked on.</summary>
     /// <returns>What to tell the user when none could be made; else null.</returns>
@@ -20,7 +29,8 @@ internal static class BackupPlace
             return null;
         try
         {
-            UserFolder.Make(UserFolder.Path);
+            if (Settings.Read().Backups is null)
+                Make();
             Of(house).Keep(house.Where, TimeProvider.System);
             return null;
         }

@@ -32,7 +32,7 @@ internal static class BackupVerb
                 return ExitCode.Fine;
             }
             using var open = HouseOnDisk.OpenToRead(house, TimeProvider.System);
-            UserFolder.Make(UserFolder.Path);
+            BackupPlace.Make();
             if (BackupPlace.Of(open).Keep(open.Where, TimeProvider.System) is { } made)
                 Console.Out.WriteLine(made.Path);
             else

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CsCheck;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
@@ -103,9 +104,13 @@ public class MergeTests
     private static readonly Gen<(int Who, int What, int Which, int Value)[]> Weeks =
         Gen.Select(Gen.Int[0, 2], Gen.Int[0, 8], Gen.Int[0, 2], Gen.Int[4, 40]).Array[1, 40];
 
-    private static HouseLog[] Work((int Who, int What, int Which, int Value)[] week)
+    private static HouseLog[] Work((int Who, int What, int Which, int Value)[] week) => Work(week, []);
+
+    private static HouseLog[] Work((int Who, int What, int Which, int Value)[] week, int[] yearsWrong)
     {
         var laptops = new TwoLaptops(Names);
+        for (var at = 0; at < yearsWrong.Length; at++)
+            laptops.SetClock(Names[at], new DateTimeOffset(2026 + yearsWrong[at], 3, 3, 8, 0, 0, TimeSpan.Zero));
         foreach (var (who, what, which, value) in week)
         {
             var scribe = laptops[Names[who]];
@@ -153,6 +158,22 @@ public class MergeTests
     [Fact]
     public void NoChangeIsLost() => Weeks.Select(Work).Sample(logs =>
         logs.SelectMany(l => l.Changes).All(c => Both(Both(logs[0], logs[1]), logs[2]).Find(c.Id) is { } kept && ChangeJson.Write(kept) == ChangeJson.Write(c)), iter: 100);
+
+    /// <summary>Whatever the laptops' clocks say: the same house as by right ones, and what somebody replaced or undid comes before that.</summary>
+    [Fact]
+    public void NoWrongClockLosesAnythingOrTurnsCauseAndEffectRound() => Gen.Select(Weeks, Gen.Int[-30, 30].Array[3]).Sample((week, wrong) =>
+    {
+        var (logs, right) = (Work(week, wrong), Work(week));
+        var merged = Both(Both(logs[0], logs[1]), logs[2]);
+        var place = merged.Changes.Select((c, at) => (c.Id, at)).ToDictionary(c => c.Id, c => c.at);
+        return Same(Timeless(merged), Timeless(Both(Both(right[0], right[1]), right[2])))
+            && merged.Changes.All(c => Causes(c).All(cause => place[cause] < place[c.Id]));
+    }, iter: 60);
+
+    private static HouseLog Timeless(HouseLog log) => HouseLog.Of(log.Changes.Select(c => c with { SaidAt = default })).Value;
+
+    private static IEnumerable<ChangeId> Causes(Change change) =>
+        change.Edits.SelectMany(e => e switch { Edit.Put put => put.Over, Edit.Undo undo => [undo.Of], _ => ImmutableArray<ChangeId>.Empty });
 
     /// <summary>A value disappears only if somebody who had seen it replaced it or took it back.</summary>
     [Fact]

@@ -1,6 +1,8 @@
 using System.Text;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.HouseFile.Schedules;
+using TrimOut.HouseFile.Texts;
 using TrimOut.Testing;
 
 namespace TrimOut.HouseFile.Tests.Schedules;
@@ -21,5 +23,52 @@ public class WindowTableTests
         Assert.Equal(table, WindowTable.Write(new TestJob().Do(plan.Draft).House));
         Assert.Contains("\"'=SUM(A1), \"\"or so\"\"; ünusual\"", table);
         Assert.Contains("\"45 1/2\"\"\"", table);
+    }
+
+    public static TheoryData<string> Samples => [.. Directory.GetDirectories(Path.Combine(Repository.Root, "sample-jobs")).Select(f => Path.GetFileName(f))];
+
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void TheWindowsOfASampleJobGoOutAndComeInAgainWithoutLoss(string name)
+    {
+        var log = HistoryText.Read(File.ReadAllText(Path.Combine(Repository.Root, "sample-jobs", name, HistoryText.FileName))).Value;
+        var table = WindowTable.Write(log.House);
+        var job = new TestJob(store: new MemoryStore("office", log.Changes));
+        foreach (var item in log.House.Windows.Select(w => w.Item).Concat(log.House.Rooms.Select(r => r.Item)))
+            job.Do(RemoveItems.Remove(job.House, item).Value);
+        Assert.Empty(job.House.Windows);
+        var plan = ScheduleImport.Plan(job.House, Encoding.UTF8.GetBytes(table), "windows.csv", ScheduleOptions.ByHeaders).Value;
+        Assert.Empty(plan.Problems);
+        Assert.Equal(log.House.Windows.Length, plan.Windows.Length);
+        Assert.Equal(table, WindowTable.Write(job.Do(plan.Draft).House));
+    }
+
+    /// <summary>The beginnings that a spreadsheet takes for a formula (OWASP, CSV injection), and texts that look as if they were guarded already.</summary>
+    [Theory]
+    [InlineData("=1+1", "'=1+1")]
+    [InlineData("+1", "'+1")]
+    [InlineData("-1", "'-1")]
+    [InlineData("@x", "'@x")]
+    [InlineData("'=1+1", "''=1+1")]
+    [InlineData("''-1", "'''-1")]
+    [InlineData("'tis tight", "'tis tight")]
+    public void ANoteThatLooksLikeAFormulaIsGuardedAndComesBackToTheLetter(string note, string cell)
+    {
+        var table = WindowTable.Write(new TestJob().Window("W01").Say("W01", WindowFacts.Note, note).House);
+        Assert.EndsWith("," + cell + "\r\n", table.Replace("\"", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        var plan = ScheduleImport.Plan(new TestJob().House, Encoding.UTF8.GetBytes(table), "windows.csv", ScheduleOptions.ByHeaders).Value;
+        Assert.Equal(note, new TestJob().Do(plan.Draft).House.FindTag("W01")!.Show(WindowFacts.Note));
+    }
+
+    /// <summary>RFC 4180, section 2: rows end with CR LF and have as many cells each; a comma or a quote puts a cell in quotes, and a quote is doubled.</summary>
+    [Fact]
+    public void TheTableKeepsToTheStandard()
+    {
+        var table = WindowTable.Write(new TestJob().Window("W01").Say("W01", WindowFacts.Note, "left, \"tight\"").Window("W02").House);
+        var rows = table.Split("\r\n");
+        Assert.Equal("", rows[^1]);
+        Assert.DoesNotContain('\n', string.Concat(rows));
+        Assert.EndsWith(",\"left, \"\"tight\"\"\"", rows[1]);
+        Assert.Equal(9, rows[2].Count(c => c == ','));
     }
 }
