@@ -33,7 +33,7 @@ public class KeysPageTests
         return page.ToString();
     }
 
-    private static string Name(IScreen screen) => screen switch
+    internal static string Name(IScreen screen) => screen switch
     {
         Sheets.SheetScreen => "A sheet of facts (unit, house, panel, remote, kit part)",
         Walk.WalkScreen => "Walk",

@@ -30,9 +30,9 @@ public static class HouseFacts
     public static readonly Fact<Temperature> ConductorTemperature = Of.Degrees("conductor-temperature", "Warmest cable", "The warmest that the cable gets, such as in a loft.", Phase.RoughIn);
     public static readonly Fact<Length> PanelTail = Of.Opening("panel-tail", "Tail at panel, planned", "The tail that is left in the mechanical room where none was measured yet.", Phase.RoughIn, 0, 600);
     public static readonly Fact<Length> CutLoss = Of.Opening("cut-loss", "Loss per cut", "Cable lost each time a box is cut: the end that is trimmed and the loose turn.", Phase.RoughIn, 0, 120);
-    public static readonly Fact<Length> SpreadLimit = Of.Opening("spread-limit", "Spread, at most", "Three widths or three heights that differ by more are measured again.", Phase.Measure, 0, 4);
-    public static readonly Fact<Length> SquareLimit = Of.Opening("square-limit", "Out of square, at most", "Diagonals or opposite sides that differ by more show in the finished work.", Phase.Measure, 0, 4);
-    public static readonly Fact<Length> PassLimit = Of.Opening("pass-limit", "Two passes, at most", "A second measure that differs by more is taken again.", Phase.Measure, 0, 4);
+    public static readonly Fact<Length> SpreadLimit = Of.Opening("spread-limit", "3 measures may differ by", "Three widths or three heights that differ by more are measured again.", Phase.Measure, 0, 4);
+    public static readonly Fact<Length> SquareLimit = Of.Opening("square-limit", "Out of square by at most", "Diagonals or opposite sides that differ by more show in the finished work.", Phase.Measure, 0, 4);
+    public static readonly Fact<Length> PassLimit = Of.Opening("pass-limit", "2nd measure may differ", "A second measure that differs by more is taken again.", Phase.Measure, 0, 4);
     public static readonly Fact<DateOnly> DemonstratedOn = Of.Date("demonstrated-on", "Demonstrated on", "When every unit was shown to the owner.", Phase.Handover);
     public static readonly Fact<string> DemonstratedTo = Of.Text("demonstrated-to", "Demonstrated to", "Who saw it.", Phase.Handover);
     public static readonly Fact<DateOnly> BinderGivenOn = Of.Date("binder-given-on", "Binder given on", "When the binder was handed over.", Phase.Handover);

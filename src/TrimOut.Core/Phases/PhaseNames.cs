@@ -27,4 +27,15 @@ public static class PhaseNames
         Phase.Handover => "Hand",
         _ => phase.ToString(),
     };
+
+    /// <summary>Two letters that no other phase has, for columns that are one sign wide and headed downwards.</summary>
+    public static string Letters(this Phase phase) => phase switch
+    {
+        Phase.Receive => "Rc",
+        Phase.Hang => "Hg",
+        Phase.Power => "Pw",
+        Phase.Pair => "Pr",
+        Phase.Handover => "Ho",
+        _ => phase.ToString()[..2],
+    };
 }

@@ -1,8 +1,7 @@
-using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Units;
+using TrimOut.Core.Phases;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Sheets;
@@ -21,6 +20,8 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked
 
     public IReadOnlyList<IKeyAction> Keys => CablesKeys.All;
 
+    public IReadOnlyList<Sign> Signs { get; } = [.. CableColumn.All.Select(c => c.Sign), .. FindingSigns.All];
+
     public static CablesScreen At(Sight sight) => new(0);
 
     public HomeRun? Current(Sight sight) => Selected < sight.House.Runs.Length ? sight.House.Runs[Selected] : null;
@@ -37,28 +38,22 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked
         }
         var height = Math.Max(3, area.Height - (area.Height > 30 ? 16 : 9));
         var list = area.Rows(0, height);
-        list.PutFit(0, 0, list.Width, "  Unit    Cable     Legs       With tails  Table     First     Second", Tone.Dim);
-        var top = Paging.Top(Selected, height - 1);
-        for (var y = 0; y < height - 1 && top + y < runs.Length; y++)
-            DrawRow(list.Rows(y + 1, 1), runs[top + y], sight, top + y == Selected);
+        foreach (var column in CableColumn.All)
+            list.Put(column.At, 0, column.Sign.Drawn(sight.Glyphs), Tone.Dim);
+        var lines = list.Rows(1, list.Height - 1);
+        foreach (var (y, at) in Paging.Rows(lines, runs.Length, Selected))
+            DrawRow(lines.Rows(y, 1), runs[at], sight, at == Selected);
         if (Current(sight) is { } run)
             DrawWay(area.Rows(height, area.Height - height), run, sight);
     }
 
     private static void DrawRow(Area line, HomeRun run, Sight sight, bool selected)
     {
-        var (tone, units) = (selected ? Tone.Selected : Tone.Text, sight.House.DisplayUnits);
+        var tone = selected ? Tone.Selected : Tone.Text;
         line.PutFit(0, 0, line.Width, "", tone);
-        if (sight.Report.About(run.Item).Any(f => f.Open))
-            line.Put(0, 0, sight.Glyphs.Stop, selected ? tone : Tone.Stop);
-        line.PutFit(2, 0, 7, run.Unit.Tag, tone);
-        line.PutFit(10, 0, 9, run.Cable?.Name ?? "-", tone);
-        line.PutFit(20, 0, 10, Run(run.LegsLength, units), tone);
-        line.PutFit(31, 0, 11, Run(run.OneWay, units), tone);
-        line.PutFit(43, 0, 9, Run(run.Cable?.LongestRun, units), tone);
-        line.PutFit(53, 0, 9, run.Show(RunFacts.FirstLoop) is { Length: > 0 } first ? first : "-", tone);
-        line.PutFit(63, 0, 9, run.Show(RunFacts.SecondLoop) is { Length: > 0 } second ? second : "-", tone);
-        line.PutFit(73, 0, line.Width - 73, run is { Panel: { } panel, Output: { } output } ? string.Create(CultureInfo.InvariantCulture, $"{panel.Name}-{output}") : "", tone);
+        FindingSigns.Put(line, 0, 0, sight.Report.About(run.Item), sight.Glyphs, selected ? tone : null);
+        foreach (var column in CableColumn.All)
+            line.PutFit(column.At, 0, column.Cells, column.Show(run) is { Length: > 0 } shown ? shown : "-", tone);
     }
 
     private static void DrawWay(Area area, HomeRun run, Sight sight)
@@ -75,8 +70,6 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked
                 y = UnitCard.Put(area, y, finding, sight);
         }
     }
-
-    private static string Run(Length? length, DisplayUnits units) => length is { } known ? known.ShowRounded(units, LengthScale.Run) : "-";
 }
 
 /// <summary>Keys of the cables.</summary>
@@ -84,8 +77,9 @@ internal static class CablesKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<CablesScreen>("enter", "Facts", "All facts of the run and its unit, at the rough-in.", (s, sight) =>
-            Turn.Open(s, SheetScreen.OfUnit(s.Current(sight)!.Unit).On($"{s.Current(sight)!.Id}/{RunFacts.Cable.Name}"))) { Disabled = NoRun },
+        new KeyAction<CablesScreen>("enter", "Facts", "All facts of the run and its unit, at what is still to be said of the run.", (s, sight) =>
+            Turn.Open(s, SheetScreen.OfUnit(s.Current(sight)!.Unit).On($"{s.Current(sight)!.Id}/{NextOf(s.Current(sight)!).Name}"))) { Disabled = NoRun },
+        new KeyAction<CablesScreen>("t", "Type a reading", "Types the test reading that is due, or mends the last one, and goes to the next run.", (s, sight) => Turn.Type(s, Reading(s, sight))) { Disabled = NoRun },
         new KeyAction<CablesScreen>("l", "One more leg", "Adds a leg to the run and opens it.", (s, sight) => new Turn(s, new Ask.Save(Core.Decisions.AddItems.Leg(s.Current(sight)!), (screen, after) =>
             ((CablesScreen)screen).Current(after) is { } run
                 ? Turn.Open(screen, SheetScreen.OfUnit(run.Unit).On($"{run.Legs[^1].Id}/{LegFacts.Direction.Name}"))
@@ -100,6 +94,24 @@ internal static class CablesKeys
                 : Turn.Say(s, "Nothing wrong is known of this run.")) { Disabled = NoRun },
         .. Moves.Through<CablesScreen>("run", (s, sight, by) => s with { Selected = Paging.Move(s.Selected, by, sight.House.Runs.Length) }),
     ];
+
+    private static readonly Fact[] ToSay =
+        [RunFacts.Cable, RunFacts.TailAtWindow, RunFacts.TailAtPanel, RunFacts.LabelAtWindow, RunFacts.LabelAtPanel, RunFacts.FirstLoop, RunFacts.TailFound, RunFacts.SecondLoop, RunFacts.Panel, RunFacts.Output, RunFacts.OpenVolts, RunFacts.LoadedVolts];
+
+    /// <summary>The first fact of a run that is missing in the phase that its unit is in, or the reading of that phase where none is.</summary>
+    private static Fact NextOf(HomeRun run)
+    {
+        var now = Progress.Current(run.Unit) ?? Phase.Handover;
+        return ToSay.FirstOrDefault(f => f.Phase <= now && run.Item.Latest(f.Name)?.Stored is null) ?? (now < Phase.CloseIn ? RunFacts.FirstLoop : now < Phase.Power ? RunFacts.SecondLoop : RunFacts.LoadedVolts);
+    }
+
+    private static Entry Reading(CablesScreen s, Sight sight)
+    {
+        var run = s.Current(sight)!;
+        var fact = run.Item.Latest(RunFacts.FirstLoop.Name)?.Stored is null ? RunFacts.FirstLoop : RunFacts.SecondLoop;
+        return FactEntry.For(s, sight.House, run.Item, fact, then: (screen, after) =>
+            new Turn((CablesScreen)screen with { Selected = Paging.Move(s.Selected, 1, after.House.Runs.Length) }));
+    }
 
     private static string? NoRun(CablesScreen s, Sight sight) => s.Current(sight) is null ? "There is no home run here." : null;
 }

@@ -22,12 +22,20 @@ internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selecte
     public AskedFigures? FiguresAt(Sight sight) =>
         Selected < Plans.Count && Plans[Selected] is { Plan: { Ok: true } plan, Cuts: var cuts } ? new AskedFigures(cuts.Cable.Name, CutFigures.Of(cuts, plan.Value), null) : null;
 
+    /// <summary>The box at the top.</summary>
+    public int Top { get; init; }
+
     public IReadOnlyList<IKeyAction> Keys => CutPlanKeys.All;
+
+    public IReadOnlyList<Sign> Signs { get; } = [BoxDrawing.Cut, BoxDrawing.Left];
 
     public static CutPlanScreen At(Sight sight) => new([.. HouseCuts.Orders(sight.House).Select(c => new CablePlan(c,
         c.Order.Pieces.IsEmpty ? new Refusal("No run of this cable waits to be cut.") : CutPlanner.Solve(c.Order, steps: Steps)))], 0);
 
-    public IScreen Fit(Sight sight) => At(sight) is var fresh ? fresh with { Selected = Paging.Move(Selected, 0, Math.Max(1, fresh.Plans.Count)) } : this;
+    /// <summary>Boxes of the plan that is shown.</summary>
+    public int Boxes => Selected < Plans.Count && Plans[Selected].Plan is { Ok: true } plan ? plan.Value.Boxes.Length : 0;
+
+    public IScreen Fit(Sight sight) => At(sight) is var fresh ? fresh with { Selected = Paging.Move(Selected, 0, Math.Max(1, fresh.Plans.Count)), Top = Top } : this;
 
     public void Draw(Area area, Sight sight, Typing? typing)
     {
@@ -40,23 +48,46 @@ internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selecte
         var units = sight.House.DisplayUnits;
         area.PutFit(1, 0, area.Width - 1, $"{plan.Cuts.Cable.Name} ({Selected + 1} of {Plans.Count} cables; left and right change)", Tone.Heading);
         var y = 1;
-        if (!plan.Plan.Ok)
+        if (plan.Cuts.Order.Pieces.IsEmpty)
+        {
+            y = area.PutWrapped(1, y, 3, plan.Cuts.LeftOut.Any(l => l.Subject is HomeRun) ? "Nothing is left to cut of this cable: no run of it waits to be cut, and why is said below." : "No run is to be cut of this cable.", Tone.Strong);
+            y = area.PutWrapped(1, y, 3, "While runs wait to be pulled, each box stands here as a picture, with the run that each cut is for and the mark to cut at.", Tone.Dim) + 1;
+        }
+        else if (!plan.Plan.Ok)
         {
             y = area.PutWrapped(1, y, 4, plan.Plan.Reason!, Tone.Caution);
         }
         else
         {
             y = area.PutWrapped(1, y, 3, plan.Plan.Value.Says(units), Tone.Text) + 1;
-            foreach (var box in plan.Plan.Value.Boxes)
-            {
-                if (y + 2 >= area.Height)
-                    break;
-                BoxDrawing.Draw(area.Part(1, y++, area.Width - 2, 1), box, units, sight.Glyphs);
-                y = area.PutWrapped(4, y, 3, "cut at " + string.Join(", ", box.Cuts.Select(c => $"{c.Piece.Id} {c.To.ShowRounded(units, LengthScale.Run)}")) + $"; left {box.LeftOver.ShowRounded(units, LengthScale.Run)}", Tone.Dim);
-            }
+            y = DrawBoxes(area, y, plan.Plan.Value, units, sight.Glyphs);
         }
-        foreach (var (subject, why) in plan.Cuts.LeftOut.TakeWhile(_ => y < area.Height))
-            area.PutFit(1, y++, area.Width - 2, $"Not in it: {subject.Name}, {why}.", Tone.Dim);
+        foreach (var why in plan.Cuts.LeftOut.GroupBy(l => l.Why))
+        {
+            if (y < area.Height)
+                y = area.PutWrapped(1, y, area.Height - y, $"Not in it, {why.Key}: {string.Join(", ", why.Select(l => l.Subject.Name))}.", Tone.Dim);
+        }
+    }
+
+    /// <summary>The boxes from the one that was scrolled to, each whole, and how many lie beyond the edge.</summary>
+    private int DrawBoxes(Area area, int y, CutPlan plan, DisplayUnits units, Glyphs glyphs)
+    {
+        var first = Paging.Move(Top, 0, plan.Boxes.Length);
+        var names = BoxDrawing.NameCells(plan.Boxes, units, area.Width - 2);
+        var shown = 0;
+        foreach (var box in plan.Boxes.Skip(first))
+        {
+            var cuts = "cut at " + string.Join(", ", box.Cuts.Select(c => $"{c.Piece.Id} {c.To.ShowRounded(units, LengthScale.Run)}")) + $"; left {box.LeftOver.ShowRounded(units, LengthScale.Run)}";
+            if (shown > 0 && y + 1 + TextWidth.Wrap(cuts, area.Width - 4).Count() > area.Height - 1)
+                break;
+            shown++;
+            BoxDrawing.Draw(area.Part(1, y++, area.Width - 2, 1), box, units, glyphs, names);
+            y = area.PutWrapped(4, y, Math.Max(0, area.Height - y), cuts, Tone.Dim);
+        }
+        if (Paging.Beyond(first, plan.Boxes.Length - first - shown, "boxes above", "boxes below") is not { Length: > 0 } beyond)
+            return y;
+        area.PutFit(1, Math.Min(y, area.Height - 1), area.Width - 1, beyond, Tone.Dim);
+        return y + 1;
     }
 }
 
@@ -68,7 +99,8 @@ internal static class CutPlanKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<CutPlanScreen>("right", "Next cable", "The plan for the next cable.", (s, _) => new Turn(s with { Selected = Paging.Move(s.Selected, 1, s.Plans.Count) })),
-        new KeyAction<CutPlanScreen>("left", "Cable before", "The plan for the cable before.", (s, _) => new Turn(s with { Selected = Paging.Move(s.Selected, -1, s.Plans.Count) })),
+        new KeyAction<CutPlanScreen>("right", "Next cable", "The plan for the next cable.", (s, _) => new Turn(s with { Selected = Paging.Move(s.Selected, 1, s.Plans.Count), Top = 0 })),
+        new KeyAction<CutPlanScreen>("left", "Cable before", "The plan for the cable before.", (s, _) => new Turn(s with { Selected = Paging.Move(s.Selected, -1, s.Plans.Count), Top = 0 })),
+        .. Moves.Through<CutPlanScreen>("box", (s, _, by) => s with { Top = Paging.Move(s.Top, by, s.Boxes) }),
     ];
 }

@@ -7,25 +7,42 @@ namespace TrimOut.Screens.Drawings;
 /// <summary>A box of cable as a bar: each cut to scale with its run, and what is left.</summary>
 internal static class BoxDrawing
 {
-    public static void Draw(Area line, BoxCuts box, DisplayUnits units, Glyphs glyphs)
+    /// <summary>Cable that a run takes off the box.</summary>
+    public static readonly Sign Cut = new(g => g.Fabric, "in the picture of a box: cable that a run takes, with its tag where there is room");
+
+    /// <summary>Cable that stays in the box.</summary>
+    public static readonly Sign Left = new(g => g.Nothing, "in the picture of a box: cable that is left");
+
+    /// <summary>Cells that the longest name of some boxes takes, up to half of a line.</summary>
+    public static int NameCells(IEnumerable<BoxCuts> boxes, DisplayUnits units, int line) =>
+        Math.Min(line / 2, boxes.Select(b => TextWidth.Of(Name(b)) + 1 + TextWidth.Of(Size(b, units))).DefaultIfEmpty().Max() + 1);
+
+    /// <summary>Draws a box on one line.</summary>
+    public static void Draw(Area line, BoxCuts box, DisplayUnits units, Glyphs glyphs, int nameCells)
     {
-        const int label = 22;
-        line.PutFit(0, 0, label - 1, $"{box.Box.Id}{(box.ToBuy ? " (buy)" : "")} {box.Box.Length.ShowRounded(units, LengthScale.Run)}", Tone.Strong);
-        var cells = line.Width - label - 1;
+        var size = Size(box, units);
+        var name = TextWidth.Fit(Name(box), nameCells - 2 - TextWidth.Of(size));
+        line.Put(0, 0, $"{name} {size}", Tone.Strong);
+        var cells = line.Width - nameCells - 1;
         var all = (decimal)box.Box.Length.Nanometres;
         foreach (var cut in box.Cuts)
         {
             var (from, to) = (At(cut.From), At(cut.To));
             for (var x = from; x < to; x++)
-                line.Put(label + x, 0, glyphs.Fabric, Tone.Drawing);
-            line.Put(label + from, 0, glyphs.Down, Tone.Strong);
-            line.PutFit(label + from + 1, 0, Math.Max(0, Math.Min(to - from - 1, TextWidth.Of(cut.Piece.Id))), cut.Piece.Id, Tone.Text);
+                line.Put(nameCells + x, 0, Cut.Drawn(glyphs), Tone.Drawing);
+            line.Put(nameCells + from, 0, glyphs.Down, Tone.Strong);
+            if (TextWidth.Of(cut.Piece.Id) < to - from)
+                line.Put(nameCells + from + 1, 0, cut.Piece.Id, Tone.Text);
         }
         var end = box.Cuts.IsEmpty ? 0 : At(box.Cuts[^1].To);
         for (var x = end; x < cells; x++)
-            line.Put(label + x, 0, glyphs.Nothing, Tone.Dim);
-        line.Put(label + end, 0, glyphs.Down, Tone.Strong);
+            line.Put(nameCells + x, 0, Left.Drawn(glyphs), Tone.Dim);
+        line.Put(nameCells + end, 0, glyphs.Down, Tone.Strong);
 
         int At(Length mark) => (int)Math.Round(mark.Nanometres / all * cells);
     }
+
+    private static string Name(BoxCuts box) => $"{box.Box.Id}{(box.ToBuy ? " (buy)" : "")}";
+
+    private static string Size(BoxCuts box, DisplayUnits units) => box.Box.Length.ShowRounded(units, LengthScale.Run);
 }

@@ -7,21 +7,35 @@ namespace TrimOut.Screens.Drawings;
 /// <summary>A panel with its door open: its outputs in two columns as they stand, each with its unit.</summary>
 internal static class PanelDrawing
 {
-    /// <summary>Draws it; returns the lines that it took.</summary>
+    /// <summary>Columns that the whole of it takes.</summary>
+    public const int Width = 44;
+
+    /// <summary>An output that a run is on.</summary>
+    public static readonly Sign Used = new(g => g.Done, "in the picture of a panel: a run is on this output");
+
+    /// <summary>An output that is free.</summary>
+    public static readonly Sign Free = new(g => g.Nothing, "in the picture of a panel: this output is free");
+
+    private const string Mains = "mains: licensed electrician only";
+
+    /// <summary>Draws it; returns the lines that it took, none where there is no room for all of it.</summary>
     public static int Draw(Area area, Panel panel, Glyphs glyphs, int? selected)
     {
-        if (panel.Type?.Outputs is not { } outputs || area.Width < 30)
+        if (panel.Type?.Outputs is not { } outputs || area.Width < TextWidth.Of(Mains) + 4)
             return 0;
         var rows = (outputs + 1) / 2;
-        var frame = area.Part(0, 0, Math.Min(44, area.Width), Math.Min(area.Height, rows + 4));
+        if (area.Height < rows + 4)
+            return 0;
+        var frame = area.Part(0, 0, Math.Min(Width, area.Width), rows + 4);
         glyphs.Box(frame, Tone.Drawing, panel.Name);
-        frame.Put(2, 1, "mains: licensed electrician only", Tone.Caution);
+        frame.Put(2, 1, Mains, Tone.Caution);
         var runs = panel.Runs.ToLookup(r => r.Output);
+        var column = (frame.Width - 4) / 2;
         for (var output = 1; output <= outputs; output++)
         {
-            var (column, row) = ((output - 1) / rows, (output - 1) % rows);
+            var (at, row) = ((output - 1) / rows, (output - 1) % rows);
             var tags = string.Join("+", runs[output].Select(r => r.Unit.Tag));
-            frame.PutFit(2 + column * 20, 3 + row, 18, string.Create(CultureInfo.InvariantCulture, $"{output:00} {(tags.Length > 0 ? glyphs.Done : glyphs.Nothing)} {tags}"),
+            frame.PutFit(2 + at * column, 3 + row, column - 1, string.Create(CultureInfo.InvariantCulture, $"{output:00} {(tags.Length > 0 ? Used : Free).Drawn(glyphs)} {tags}"),
                 output == selected ? Tone.Selected : runs[output].Skip(1).Any() ? Tone.Stop : tags.Length > 0 ? Tone.Strong : Tone.Dim);
         }
         return rows + 4;

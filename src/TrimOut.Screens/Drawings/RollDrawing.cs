@@ -11,31 +11,37 @@ internal static class RollDrawing
 {
     private const int CellsHigh = 8;
 
+    /// <summary>Beside the words for the room's side.</summary>
+    private const int Left = 6;
+
+    /// <summary>A full roll is twice as many columns as lines, inside its frame.</summary>
+    private const int LeastWidth = Left + 2 * CellsHigh + 2;
+
     /// <summary>Draws it; returns the lines that it took, none when the unit does not roll or a figure is missing.</summary>
     public static int Draw(Area area, Unit unit, Glyphs glyphs)
     {
         if (unit.Kind is not { RaisedForm: RaisedForm.Roll } kind || (unit.Item.Get(UnitFacts.OrderHeight) ?? unit.Window.KnownHeight) is not { } drop
             || kind[CoveringKindFacts.Tube] is not { } tube || kind[CoveringKindFacts.FabricThickness] is not { } fabric
-            || area.Height < CellsHigh + 3)
+            || area.Height < CellsHigh + 3 || area.Width < LeastWidth)
             return 0;
         var units = unit.House.DisplayUnits;
         var roll = Roll.RoomToTurn(tube, fabric, drop + (kind[CoveringKindFacts.ExtraFabric] ?? Length.Zero));
         var room = unit.HeadCover?.RoomInside;
         var tallest = Length.Max(roll, room ?? roll);
-        var (left, cellsPerHeight) = (4, CellsHigh / (decimal)tallest.Nanometres);
+        var cellsPerHeight = CellsHigh / (decimal)tallest.Nanometres;
         if (room is { } inside)
         {
             var (w, h) = (Cells(inside, cellsPerHeight) * 2, Cells(inside, cellsPerHeight));
-            glyphs.Box(area.Part(left - 1, 0, w + 2, h + 2), Tone.Drawing, unit.HeadCover!.Name);
+            glyphs.Box(area.Part(Left - 1, 0, w + 2, h + 2), Tone.Drawing, unit.HeadCover!.Name);
         }
-        Disc(area, left, 1, roll, cellsPerHeight, glyphs.Fabric, Tone.Drawing);
+        Disc(area, Left, 1, roll, cellsPerHeight, glyphs.Fabric, Tone.Drawing);
         var inset = (int)Math.Round((roll - tube).Nanometres / 2m * cellsPerHeight);
-        Disc(area, left + 2 * inset, 1 + inset, tube, cellsPerHeight, glyphs.Solid, Tone.Strong);
+        Disc(area, Left + 2 * inset, 1 + inset, tube, cellsPerHeight, glyphs.Solid, Tone.Strong);
         area.Put(0, 1, "room", Tone.Dim);
         area.Put(0, 2, "face", Tone.Dim);
-        var words = room is null ? $"Roll {roll.ShowRounded(units)}; no head cover's room to hold it against."
-            : $"Roll with room to turn {roll.ShowRounded(units)}, room inside {room.Value.Show(units)}: {(roll <= room.Value ? "it turns" : "it does NOT turn")}.";
-        return area.PutWrapped(0, CellsHigh + 2, 2, words, room is not null && roll > room.Value ? Tone.Stop : Tone.Text);
+        var words = room is null ? $"The roll takes {roll.ShowRounded(units)}; no head cover's room to hold it against."
+            : $"It {(roll <= room.Value ? "turns" : "does NOT turn")}: the roll takes {roll.ShowRounded(units)}, inside is {room.Value.Show(units)}.";
+        return area.PutWrapped(0, CellsHigh + 2, Math.Min(3, area.Height - CellsHigh - 2), words, room is not null && roll > room.Value ? Tone.Stop : Tone.Text);
     }
 
     private static void Disc(Area area, int x, int y, Length across, decimal cellsPerHeight, string sign, Tone tone)

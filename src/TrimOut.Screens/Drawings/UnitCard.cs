@@ -11,18 +11,24 @@ namespace TrimOut.Screens.Drawings;
 /// <summary>One unit at a glance: what it is, its drawing, what is next, what is wrong.</summary>
 internal static class UnitCard
 {
-    public static void Draw(Area area, Unit unit, Sight sight, Picture picture = Picture.Window)
-    {
-        var window = unit.Window;
-        var room = window.Room is { } r ? $"{r.Name}{(r.Floor is { } floor ? $", {floor}" : "")}" : "no room yet";
-        var x = area.Put(0, 0, unit.Tag, Tone.Strong);
-        area.PutFit(x, 0, area.Width - x, $"  {room}", Tone.Text);
-        area.PutFit(0, 1, area.Width, Summary(unit), Tone.Dim);
+    /// <summary>The fewest lines that a drawing is worth having.</summary>
+    public const int LeastDrawing = 8;
 
-        var findings = sight.Report.About(unit).Where(f => f.Open).ToList();
-        var wanted = 2 + findings.Take(4).Sum(f => 1 + TextWidth.Wrap(f.Found.Message, area.Width - 2).Count());
-        var drawing = Math.Clamp(area.Height - 3 - wanted, Math.Min(9, area.Height - 8), Math.Min(18, area.Width / 3));
-        var y = 3 + Pictures.Draw(area.Rows(3, drawing), picture, unit, sight.Glyphs);
+    /// <summary>Draws the card.</summary>
+    /// <param name="area">Where.</param>
+    /// <param name="unit">The unit.</param>
+    /// <param name="sight">What is seen.</param>
+    /// <param name="picture">The drawing on it.</param>
+    /// <param name="named">Whether it begins with what the unit is; not where that stands beside it already.</param>
+    /// <param name="saidAlready">Findings that stand beside it already.</param>
+    public static void Draw(Area area, Unit unit, Sight sight, Picture picture = Picture.Window, bool named = true, IReadOnlyCollection<Finding>? saidAlready = null)
+    {
+        var y = named ? DrawName(area, unit) : 0;
+        var findings = sight.Report.About(unit).Where(f => f.Open && saidAlready?.Contains(f) != true).ToList();
+        var wanted = 1 + findings.Take(4).Sum(f => TextWidth.Wrap(f.Found.Message, area.Width - 5).Count());
+        var room = area.Height - y - 1;
+        var drawing = Math.Clamp(room - wanted, Math.Min(LeastDrawing, Math.Max(0, room)), Math.Max(LeastDrawing, Math.Min(18, area.Width / 3)));
+        y += Pictures.Draw(area.Rows(y, drawing), picture, unit, sight.Glyphs);
         y = Next(area, y, unit, sight);
         foreach (var finding in findings)
         {
@@ -30,8 +36,16 @@ internal static class UnitCard
                 break;
             y = Put(area, y, finding, sight);
         }
-        if (findings.Count == 0 && y < area.Height)
+        if (findings.Count == 0 && saidAlready is null or { Count: 0 } && y < area.Height)
             area.Put(0, y, "Nothing wrong is known.", Tone.Good);
+    }
+
+    private static int DrawName(Area area, Unit unit)
+    {
+        var room = unit.Window.Room is { } r ? $"{r.Name}{(r.Floor is { } floor ? $", {floor}" : "")}" : "no room yet";
+        var x = area.Put(0, 0, unit.Tag, Tone.Strong);
+        area.PutFit(x, 0, area.Width - x, $"  {room}", Tone.Text);
+        return area.PutWrapped(0, 1, 2, Summary(unit), Tone.Dim) + (area.Height > 20 ? 1 : 0);
     }
 
     /// <summary>A finding with its severity in words; returns the line after it.</summary>

@@ -19,13 +19,12 @@ internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, i
         var detail = Math.Min(area.Height / 2, 14);
         var list = area.Rows(0, area.Height - detail);
         var names = Math.Clamp(Figures.Max(f => TextWidth.Of(f.Name)), 12, area.Width / 2);
-        var top = Paging.Top(Selected, list.Height);
-        for (var y = 0; y < list.Height && top + y < Figures.Count; y++)
+        foreach (var (y, at) in Paging.Rows(list, Figures.Count, Selected))
         {
-            var tone = top + y == Selected ? Tone.Selected : Tone.Text;
+            var tone = at == Selected ? Tone.Selected : Tone.Text;
             list.PutFit(0, y, list.Width, "", tone);
-            list.PutFit(1, y, names, Figures[top + y].Name, tone);
-            list.PutFit(names + 3, y, list.Width - names - 3, Figures[top + y].Value, tone);
+            list.PutFit(1, y, names, Figures[at].Name, tone);
+            list.PutFit(names + 3, y, list.Width - names - 3, Figures[at].Value, tone);
         }
         DrawDetail(area.Rows(area.Height - detail, detail), Figures[Selected], sight);
     }

@@ -9,7 +9,7 @@ internal readonly record struct Cell(string Text, Tone Tone);
 internal readonly record struct Slot(int X, int Y, int Width);
 
 /// <summary>A whole screen as text: made by pure functions, compared by tests, put on the terminal by one view.</summary>
-internal sealed class Frame
+internal class Frame
 {
     private readonly Cell[] _cells;
 
@@ -31,7 +31,7 @@ internal sealed class Frame
 
     public ReadOnlySpan<Cell> Row(int y) => _cells.AsSpan(y * Width, Width);
 
-    public void Set(int x, int y, string text, int columns, Tone tone)
+    public virtual void Set(int x, int y, string text, int columns, Tone tone)
     {
         var at = y * Width + x;
         if (_cells[at].Text.Length == 0 && x > 0)

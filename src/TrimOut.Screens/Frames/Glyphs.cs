@@ -14,9 +14,11 @@ internal sealed record Glyphs(
     {
         if (area.Width < 2 || area.Height < 2)
             return;
+        var named = TextWidth.Fit(title, area.Width - 6) is { Length: > 0 } fit ? $" {fit} " : "";
         for (var x = 1; x < area.Width - 1; x++)
         {
-            area.Put(x, 0, Across, tone);
+            if (x < 2 || x >= 2 + TextWidth.Of(named))
+                area.Put(x, 0, Across, tone);
             area.Put(x, area.Height - 1, Across, tone);
         }
         for (var y = 1; y < area.Height - 1; y++)
@@ -28,7 +30,6 @@ internal sealed record Glyphs(
         area.Put(area.Width - 1, 0, TopRight, tone);
         area.Put(0, area.Height - 1, BottomLeft, tone);
         area.Put(area.Width - 1, area.Height - 1, BottomRight, tone);
-        if (title.Length > 0)
-            area.Put(2, 0, $" {TextWidth.Fit(title, area.Width - 6)} ", Tone.Heading);
+        area.Put(2, 0, named, Tone.Heading);
     }
 }

@@ -17,16 +17,15 @@ internal sealed record HistoryScreen(int Selected) : IScreen
     {
         var changes = sight.Log.Changes;
         area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $" {changes.Count} changes; nothing is ever deleted. Kept in {sight.Where}"), Tone.Heading);
-        var height = area.Height - 1;
-        var top = Paging.Top(Selected, height);
-        for (var y = 0; y < height && top + y < changes.Count; y++)
+        var list = area.Rows(1, area.Height - 1);
+        foreach (var (y, at) in Paging.Rows(list, changes.Count, Selected))
         {
-            var change = changes[changes.Count - 1 - top - y];
+            var change = changes[changes.Count - 1 - at];
             var inForce = sight.Log.IsInForce(change.Id);
-            var tone = top + y == Selected ? Tone.Selected : inForce ? Tone.Text : Tone.Dim;
-            area.PutFit(0, y + 1, area.Width, string.Create(CultureInfo.InvariantCulture, $" {change.SaidAt:yyyy-MM-dd HH:mm}"), tone);
-            area.PutFit(18, y + 1, 12, change.By, tone);
-            area.PutFit(31, y + 1, area.Width - 31, inForce ? change.What : $"(undone) {change.What}", tone);
+            var tone = at == Selected ? Tone.Selected : inForce ? Tone.Text : Tone.Dim;
+            list.PutFit(0, y, list.Width, string.Create(CultureInfo.InvariantCulture, $" {change.SaidAt:yyyy-MM-dd HH:mm}"), tone);
+            list.PutFit(18, y, 12, change.By, tone);
+            list.PutFit(31, y, list.Width - 31, inForce ? change.What : $"(undone) {change.What}", tone);
         }
     }
 }

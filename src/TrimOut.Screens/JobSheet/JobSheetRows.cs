@@ -1,7 +1,6 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
-using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.JobSheet;
@@ -62,15 +61,6 @@ internal static class JobSheetRows
             screen.Search.Length > 0 ? $"\"{screen.Search}\"" : null,
         ];
         return string.Join(", ", parts.OfType<string>());
-    }
-
-    /// <summary>One sign for a unit in a phase: stop, done, begun, nothing yet, or a space where the phase asks nothing of it.</summary>
-    public static string Mark(Unit unit, Phase phase, IReadOnlyList<Finding> open, Glyphs glyphs)
-    {
-        if (open.Any(f => f.Check.Severity == Severity.Stop && f.Check.Phase == phase))
-            return glyphs.Stop;
-        var progress = Progress.Of(unit, phase);
-        return progress.Total == 0 ? " " : progress.Complete ? glyphs.Done : progress.Done > 0 ? glyphs.Begun : glyphs.Nothing;
     }
 
     private static IEnumerable<Unit> Sorted(JobSheetScreen screen, Sight sight, IEnumerable<Unit> units) => screen.Order switch

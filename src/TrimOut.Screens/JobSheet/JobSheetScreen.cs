@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -24,6 +23,8 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
 
     public IReadOnlyList<IKeyAction> Keys => JobSheetKeys.All;
 
+    public IReadOnlyList<Sign> Signs { get; } = [.. PhaseMarks.All, .. DrawingSigns.Window];
+
     public static JobSheetScreen At(Sight sight) => new(sight.House.Units.FirstOrDefault()?.Id, null, false, false, "");
 
     public Unit? Current(Sight sight) => UnitId is null ? null : sight.House.FindUnit(UnitId);
@@ -43,8 +44,9 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
             DrawEmpty(body);
             return;
         }
-        var left = Math.Clamp(body.Width * 9 / 20, 38, 60);
-        DrawUnits(body.Part(0, 0, left, body.Height), sight);
+        var columns = JobSheetColumns.For(sight.House, body.Width);
+        var left = columns.Width;
+        DrawUnits(body.Part(0, 0, left, body.Height), sight, columns);
         for (var y = 0; y < body.Height; y++)
             body.Put(left, y, sight.Glyphs.Down, Tone.Dim);
         var card = body.Part(left + 2, 0, body.Width - left - 2, body.Height);
@@ -64,33 +66,26 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
             var sum = sight.SumOf(phase);
             var tone = phase == PhaseShown ? Tone.Selected : Tone.Heading;
             area.PutFit(x, 0, cells - 1, full ? phase.Full() : phase.Short(), tone);
-            area.PutFit(x, 1, cells - 1, sum.Total == 0 ? "-" : sum.Complete ? $"{sight.Glyphs.Done} all" : Sum(sum, cells - 1), sum.Complete && sum.Total > 0 ? Tone.Good : Tone.Text);
+            area.PutFit(x, 1, cells - 1, PhaseMarks.Sum(sum, cells - 1, sight.Glyphs), sum.Complete && sum.Total > 0 ? Tone.Good : Tone.Text);
             var stops = sight.Report.StopsIn(phase);
-            area.PutFit(x, 2, cells - 1, stops == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{sight.Glyphs.Stop}{stops}"), Tone.Stop);
+            area.PutFit(x, 2, cells - 1, stops == 0 ? "" : PhaseMarks.Counted(sight.Glyphs.Stop, stops), Tone.Stop);
         }
     }
 
-    /// <summary>Done and in all, or where that does not fit, in per cent: never a figure cut in half.</summary>
-    private static string Sum(Progress sum, int cells)
-    {
-        var both = string.Create(CultureInfo.InvariantCulture, $"{sum.Done}/{sum.Total}");
-        return both.Length <= cells ? both : string.Create(CultureInfo.InvariantCulture, $"{100 * sum.Done / sum.Total} %");
-    }
-
-    private void DrawUnits(Area area, Sight sight)
+    private void DrawUnits(Area area, Sight sight, JobSheetColumns columns)
     {
         var rows = JobSheetRows.Of(this, sight);
-        var filter = JobSheetRows.FilterText(this);
-        var top = 0;
-        var height = area.Height - 1;
+        var y = 0;
+        if (JobSheetRows.FilterText(this) is { Length: > 0 } filter)
+            y = area.PutWrapped(1, y, 3, $"Shown: {filter} (* shows all)", Tone.Strong);
+        columns.DrawHeading(area.Rows(y, 2), PhaseShown);
+        var list = area.Rows(y + 2, area.Height - y - 2);
         var selected = rows.ToList().FindIndex(r => r.Unit is { } u && u.Id == UnitId);
-        top = Paging.Top(selected, height);
-        area.PutFit(0, 0, area.Width, $" Unit    Kind      {string.Concat(PhaseNames.All.Select(p => p.Full()[0]))}  {filter}", Tone.Dim);
-        for (var y = 0; y < height && top + y < rows.Count; y++)
-            DrawRow(area.Rows(y + 1, 1), rows[top + y], sight, top + y == selected, rows[top + y].Unit is { } u && Picked.Contains(u.Id));
+        foreach (var (line, at) in Paging.Rows(list, rows.Count, selected))
+            DrawRow(list.Rows(line, 1), rows[at], sight, columns, at == selected, rows[at].Unit is { } u && Picked.Contains(u.Id));
     }
 
-    private static void DrawRow(Area line, JobSheetRow row, Sight sight, bool selected, bool picked)
+    private static void DrawRow(Area line, JobSheetRow row, Sight sight, JobSheetColumns columns, bool selected, bool picked)
     {
         if (row.Unit is not { } unit)
         {
@@ -100,20 +95,20 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         var tone = selected ? Tone.Selected : Tone.Text;
         line.PutFit(0, 0, line.Width, "", tone);
         line.Put(0, 0, picked ? sight.Glyphs.Arrow : " ", tone);
-        line.PutFit(1, 0, 7, unit.Tag, tone);
-        line.PutFit(9, 0, 9, unit.Kind?.Name ?? "-", tone);
+        line.PutFit(JobSheetColumns.Tag, 0, columns.Kind - JobSheetColumns.Tag - 1, unit.Tag, tone);
+        line.PutFit(columns.Kind, 0, columns.Marks - columns.Kind - 1, unit.Kind?.Name ?? "-", tone);
         var findings = sight.Report.About(unit).Where(f => f.Open).ToList();
         foreach (var phase in PhaseNames.All)
-            line.Put(19 + (int)phase, 0, JobSheetRows.Mark(unit, phase, findings, sight.Glyphs), tone);
+            line.Put(columns.Marks + (int)phase, 0, PhaseMarks.Of(unit, phase, findings).Drawn(sight.Glyphs), tone);
         var stops = findings.Count(f => f.Check.Severity == Severity.Stop);
         var cautions = findings.Count(f => f.Check.Severity == Severity.Caution);
-        var x = 32;
+        var x = columns.Counts;
         if (stops > 0)
-            x = line.Put(x, 0, string.Create(CultureInfo.InvariantCulture, $"{sight.Glyphs.Stop}{stops} "), selected ? tone : Tone.Stop);
+            x = line.Put(x, 0, PhaseMarks.Counted(sight.Glyphs.Stop, stops) + " ", selected ? tone : Tone.Stop);
         if (cautions > 0)
-            line.Put(x, 0, string.Create(CultureInfo.InvariantCulture, $"*{cautions}"), selected ? tone : Tone.Caution);
-        if (line.Width > 48)
-            line.PutFit(40, 0, line.Width - 40, Progress.Next(unit)?.Label ?? "complete", selected ? tone : Tone.Dim);
+            line.Put(x, 0, PhaseMarks.Counted("*", cautions), selected ? tone : Tone.Caution);
+        if (columns.Next < line.Width)
+            line.PutFit(columns.Next, 0, line.Width - columns.Next, Progress.Next(unit)?.Label ?? "complete", selected ? tone : Tone.Dim);
     }
 
     private static void DrawEmpty(Area area)

@@ -30,18 +30,17 @@ internal sealed record KitScreen(int Selected) : IScreen
         area.PutWrapped(1, 0, 2, "What the makers' sheets say governs. Hold every value against the sheet of the part you have, then say so: c on the value, C for the whole part.", Tone.Text);
         var rows = area.Rows(3, area.Height - 3);
         var parts = Parts(sight);
-        var top = Paging.Top(Selected, rows.Height);
-        for (var y = 0; y < rows.Height && top + y < parts.Count; y++)
+        foreach (var (y, at) in Paging.Rows(rows, parts.Count, Selected))
         {
-            var part = parts[top + y];
-            var tone = top + y == Selected ? Tone.Selected : Tone.Text;
+            var part = parts[at];
+            var tone = at == Selected ? Tone.Selected : Tone.Text;
             var values = FactTable.Of(part.Kind).Where(f => part.Latest(f.Name)?.Stored is not null).ToList();
             var held = values.Count(f => part.Latest(Companion.Checked(f.Name))?.Stored is not null);
             rows.PutFit(1, y, 16, KebabCase.Of(part.Kind).Replace('-', ' '), tone);
             rows.PutFit(17, y, 24, sight.House.NameOf(part), tone);
             rows.PutFit(41, y, rows.Width - 41, held == values.Count
                 ? "every value checked against the maker's sheet"
-                : string.Create(CultureInfo.InvariantCulture, $"{held} of {values.Count} checked against the sheet"), held == values.Count ? tone : top + y == Selected ? tone : Tone.Caution);
+                : string.Create(CultureInfo.InvariantCulture, $"{held} of {values.Count} checked against the sheet"), held == values.Count ? tone : at == Selected ? tone : Tone.Caution);
         }
     }
 }

@@ -2,7 +2,6 @@ using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Houses;
-using TrimOut.Screens.Frames;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
 
@@ -29,7 +28,7 @@ internal static class PanelsKeys
         .. Moves.Through<PanelsScreen>("row", Moved),
     ];
 
-    private static PanelsScreen Moved(PanelsScreen s, Sight sight, int by) => s with { Selected = Paging.Move(s.Selected, by, PanelRows.Of(sight.House).Count) };
+    private static PanelsScreen Moved(PanelsScreen s, Sight sight, int by) => s with { Selected = PanelRows.Move(PanelRows.Of(sight.House), s.Selected, by) };
 
     private static Turn TakeOrLand(PanelsScreen s, Sight sight)
     {

@@ -18,7 +18,12 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
     public AskedFigures? FiguresAt(Sight sight) => UnitAt(sight) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), RunFacts.LoadedVolts)
         : Current(sight)?.Panel is { } panel ? new AskedFigures(panel.Name, PanelFigures.Of(panel), null) : null;
 
+    /// <summary>Lines for what is wrong with the row under the cursor.</summary>
+    private const int MostAbout = 3;
+
     public IReadOnlyList<IKeyAction> Keys => PanelsKeys.All;
+
+    public IReadOnlyList<Sign> Signs { get; } = [.. PanelColumns.All.Select(c => c.Sign), .. FindingSigns.All, PanelDrawing.Used, PanelDrawing.Free];
 
     public static PanelsScreen At(Sight sight) => new(0, null);
 
@@ -26,7 +31,7 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
 
     public IScreen Fit(Sight sight) => this with
     {
-        Selected = Paging.Move(Selected, 0, PanelRows.Of(sight.House).Count),
+        Selected = PanelRows.Move(PanelRows.Of(sight.House), Selected, 0),
         Carried = Carried is not null && sight.House.Runs.Any(r => r.Id == Carried) ? Carried : null,
     };
 
@@ -42,53 +47,64 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
         var current = Current(sight);
         if (area.Width >= 120 && (current?.Panel ?? sight.House.Panels.FirstOrDefault()) is { } seen)
         {
-            PanelDrawing.Draw(body.Part(82, 1, body.Width - 83, body.Height - 2), seen, sight.Glyphs, current?.Output);
-            body = body.Part(0, 0, 80, body.Height);
+            var list = body.Width - PanelDrawing.Width - 2;
+            PanelDrawing.Draw(body.Part(list + 1, 1, PanelDrawing.Width, body.Height - 2), seen, sight.Glyphs, current?.Output);
+            body = body.Part(0, 0, list, body.Height);
         }
-        var top = Paging.Top(Selected, body.Height - 2);
-        body.PutFit(0, 0, body.Width, "  Out  Unit     Label            Volts read           Done so far", Tone.Dim);
-        for (var y = 0; y < body.Height - 2 && top + y < rows.Count; y++)
-            DrawRow(body.Rows(y + 1, 1), rows[top + y], sight, top + y == Selected);
+        var about = TextWidth.Wrap(current is null ? "" : About(current, sight), body.Width - 2).Take(MostAbout).ToList();
+        var table = body.Rows(0, body.Height - 1 - about.Count);
+        foreach (var column in PanelColumns.All)
+            table.PutFit(column.At, 0, table.Width - column.At, column.Sign.Drawn(sight.Glyphs), Tone.Dim);
+        var lines = table.Rows(1, table.Height - 1);
+        foreach (var (y, at) in Paging.Rows(lines, rows.Count, Selected))
+            DrawRow(lines.Rows(y, 1), rows[at], sight, at == Selected);
+        for (var at = 0; at < about.Count; at++)
+            body.PutFit(0, table.Height + at, body.Width, " " + about[at], Tone.Strong);
         var carried = sight.House.Runs.FirstOrDefault(r => r.Id == Carried);
         body.PutFit(0, body.Height - 1, body.Width, carried is null ? " Panel off while you land and splice: red to red, black to black." : $" In hand: {carried.Name}. Move to an output and press Space to land it.", carried is null ? Tone.Caution : Tone.Strong);
+    }
+
+    /// <summary>What is wrong with the row under the cursor, in the sentences of its findings; of a panel, what it is as well.</summary>
+    private static string About(PanelRow row, Sight sight)
+    {
+        var findings = (row.Run?.Item ?? row.Panel?.Item) is { } item ? sight.Report.About(item).Where(f => f.Open).ToList() : [];
+        var said = findings.Select(f => $"{UnitCard.WordOf(f.Check.Severity)} {f.Found.Message}");
+        return string.Join(" ", row is { Panel: { } panel, Output: null } ? [Heading(panel) + ".", .. said] : said);
     }
 
     private static void DrawRow(Area line, PanelRow row, Sight sight, bool selected)
     {
         var tone = selected ? Tone.Selected : Tone.Text;
         line.PutFit(0, 0, line.Width, "", tone);
-        if (row.Run is null && row.Output is null)
+        if (row.IsHeading)
         {
             line.PutFit(1, 0, line.Width - 1, row.Panel is { } panel ? Heading(panel) : row.Text, selected ? tone : Tone.Heading);
             return;
         }
         if (row.Output is { } output)
-            line.Put(2, 0, output.ToString("00", CultureInfo.InvariantCulture), tone);
+            line.Put(PanelColumns.Output.At, 0, output.ToString("00", CultureInfo.InvariantCulture), tone);
         if (row.Run is not { } run)
         {
-            line.Put(7, 0, "free", selected ? tone : Tone.Dim);
+            line.Put(PanelColumns.Unit.At, 0, "free", selected ? tone : Tone.Dim);
             return;
         }
-        line.PutFit(7, 0, 8, run.Unit.Tag, tone);
-        line.PutFit(16, 0, 16, run.Show(RunFacts.LabelAtPanel) is { Length: > 0 } label ? label : "no label", tone);
-        line.PutFit(33, 0, 20, Volts(run), tone);
-        line.PutFit(54, 0, line.Width - 54, DoneSoFar(run), tone);
-        if (sight.Report.About(run.Item).Any(f => f.Open))
-            line.Put(0, 0, sight.Glyphs.Stop, selected ? tone : Tone.Stop);
+        Put(PanelColumns.Unit, run.Unit.Tag);
+        Put(PanelColumns.Label, run.Show(RunFacts.LabelAtPanel) is { Length: > 0 } label ? label : "no label");
+        Put(PanelColumns.Open, run.Item.Get(RunFacts.OpenVolts)?.ToString() ?? "-");
+        Put(PanelColumns.Loaded, run.Item.Get(RunFacts.LoadedVolts)?.ToString() ?? "-");
+        Put(PanelColumns.Done, DoneSoFar(run));
+        FindingSigns.Put(line, 0, 0, sight.Report.About(run.Item), sight.Glyphs, selected ? tone : null);
+
+        void Put(PanelColumn column, string text) => line.PutFit(column.At, 0, Math.Min(column.Cells, line.Width - column.At), text, tone);
     }
 
     private static string Heading(Panel panel)
     {
-        var connected = panel.Show(PanelFacts.ConnectedBy) is { Length: > 0 } by ? $"connected by {by}" : "not connected yet";
-        var used = panel.Runs.Count().ToString(CultureInfo.InvariantCulture);
-        var where = panel.Show(PanelFacts.Location) is { Length: > 0 } location ? $"{location}, " : "";
-        return $"{panel.Name}: {where}{used} of {panel.Type?.Outputs?.ToString(CultureInfo.InvariantCulture) ?? "?"} outputs used, {connected}";
+        var where = panel.Show(PanelFacts.Location) is { Length: > 0 } location ? $", {location}" : "";
+        return $"{panel.Name}: {PanelUse.Of(panel).InWords}{where}, {Connected(panel)}";
     }
 
-    private static string Volts(HomeRun run) =>
-        run.Item.Get(RunFacts.OpenVolts) is { } open
-            ? $"{open}{(run.Item.Get(RunFacts.LoadedVolts) is { } loaded ? $" / {loaded}" : "")}"
-            : "not read";
+    private static string Connected(Panel panel) => panel.Show(PanelFacts.ConnectedBy) is { Length: > 0 } by ? $"connected by {by}" : "not connected yet";
 
     /// <summary>What stands behind an output already, in words; empty when nothing does.</summary>
     public static string DoneSoFar(HomeRun run)
@@ -101,11 +117,25 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
 }
 
 /// <summary>A row: a panel, one of its outputs, the heading of the waiting runs, or one of these.</summary>
-internal sealed record PanelRow(Panel? Panel, int? Output, HomeRun? Run, string Text = "");
+internal sealed record PanelRow(Panel? Panel, int? Output, HomeRun? Run, string Text = "")
+{
+    /// <summary>Whether it names a panel or the runs below it.</summary>
+    public bool IsHeading => Run is null && Output is null;
+
+    /// <summary>Whether the cursor stops there: not on words above the waiting runs.</summary>
+    public bool CanBeChosen => Panel is not null || Run is not null;
+}
 
 /// <summary>The rows of the screen.</summary>
 internal static class PanelRows
 {
+    /// <summary>So many rows on, to one that the cursor stops at.</summary>
+    public static int Move(IReadOnlyList<PanelRow> rows, int selected, int by)
+    {
+        var to = Paging.Move(selected, by, rows.Count);
+        return to >= rows.Count || rows[to].CanBeChosen ? to : Paging.Move(to, by < 0 ? -1 : 1, rows.Count);
+    }
+
     public static IReadOnlyList<PanelRow> Of(House house)
     {
         var rows = new List<PanelRow>();

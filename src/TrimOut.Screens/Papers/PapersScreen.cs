@@ -15,16 +15,17 @@ internal sealed record PapersScreen(int Selected) : IScreen
 
     public void Draw(Area area, Sight sight, Typing? typing)
     {
-        for (var y = 0; y < sight.Papers.Count && y + 1 < area.Height; y++)
-        {
-            var paper = sight.Papers[y];
-            var tone = y == Selected ? Tone.Selected : Tone.Text;
-            area.PutFit(1, y + 1, area.Width - 2, $" {paper.Title}", tone);
-            area.PutFit(area.Width / 2, y + 1, area.Width - area.Width / 2 - 1, $"for {paper.For}", tone);
-        }
         var missing = sight.Report.Missing.Length;
+        var list = area.Rows(1, area.Height - 1 - (missing > 0 ? 3 : 0));
+        foreach (var (y, at) in Paging.Rows(list, sight.Papers.Count, Selected))
+        {
+            var paper = sight.Papers[at];
+            var tone = at == Selected ? Tone.Selected : Tone.Text;
+            list.PutFit(1, y, list.Width - 2, $" {paper.Title}", tone);
+            list.PutFit(list.Width / 2, y, list.Width - list.Width / 2 - 1, $"for {paper.For}", tone);
+        }
         if (missing > 0)
-            area.PutWrapped(1, sight.Papers.Count + 2, 2, $"{missing} checks could not be made for want of facts. The papers say so.", Tone.Caution);
+            area.PutWrapped(1, Math.Min(sight.Papers.Count, list.Height) + 2, 2, $"{missing} checks could not be made for want of facts. The papers say so.", Tone.Caution);
     }
 }
 

@@ -23,8 +23,9 @@ internal static class PunchKeys
             { Disabled = (s, sight) => s.Current(sight)?.Item is null ? "A finding goes away by itself when its cause does." : null },
         new KeyAction<PunchScreen>("n", "New item", "Writes an item by hand.", (s, sight) => Turn.Type(s, Write(s, sight))),
         new KeyAction<PunchScreen>("a", "All or open", "Shows waived and done ones too, or open ones only.", (s, sight) => new Turn((s with { Closed = !s.Closed }).Fit(sight))),
-        new KeyAction<PunchScreen>("right", "Phase right", "Only the next phase.", (s, sight) => new Turn((s with { Only = s.Only is null ? Phase.WalkThrough : s.Only == Phase.Handover ? null : s.Only + 1 }).Fit(sight))) { OnBar = false },
-        new KeyAction<PunchScreen>("left", "Phase left", "Only the phase before.", (s, sight) => new Turn((s with { Only = s.Only is null ? Phase.Handover : s.Only == Phase.WalkThrough ? null : s.Only - 1 }).Fit(sight))) { OnBar = false },
+        new KeyAction<PunchScreen>("m", "Missing facts", "Lists the facts that checks wait for, or again what is to be mended.", (s, sight) => new Turn(s with { WantsFacts = !s.WantsFacts, Selected = 0 })),
+        new KeyAction<PunchScreen>("right", "Phase right", "Shows only what belongs to the next phase; after the last one, everything.", (s, sight) => new Turn((s with { Only = s.Only is null ? Phase.WalkThrough : s.Only == Phase.Handover ? null : s.Only + 1 }).Fit(sight))) { OnBar = false },
+        new KeyAction<PunchScreen>("left", "Phase left", "Shows only what belongs to the phase before; before the first one, everything.", (s, sight) => new Turn((s with { Only = s.Only is null ? Phase.Handover : s.Only == Phase.WalkThrough ? null : s.Only - 1 }).Fit(sight))) { OnBar = false },
         new KeyAction<PunchScreen>("delete", "Take waiver back", "Opens a waived finding again.", (s, sight) => Turn.Save(s, RemoveItems.Remove(sight.House, s.Current(sight)!.Finding!.Waiver!.Item)))
             { Disabled = (s, sight) => s.Current(sight)?.Finding?.Waiver is null ? "This is not waived." : null, Also = ["backspace"], OnBar = false },
         .. Moves.Through<PunchScreen>("item", (s, sight, by) => s with { Selected = Paging.Move(s.Selected, by, PunchRows.Of(s, sight).Count) }),
@@ -35,6 +36,8 @@ internal static class PunchKeys
     private static Turn Mend(PunchScreen s, Sight sight)
     {
         var row = s.Current(sight)!;
+        if (row.FillIn is { } field)
+            return Turn.Open(s, SheetScreen.Mending(sight.House, field));
         if (row.Finding is { } removal && IsRemoval(removal))
             return Turn.Type(s, Removed(s, sight, row.Subject));
         return Turn.Open(s, row.Finding is { } finding ? SheetScreen.Mending(sight.House, finding.Found.Mends) : SheetScreen.At(SheetOf.Holding(sight.House, row.Subject), sight.House));

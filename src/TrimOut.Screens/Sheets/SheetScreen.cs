@@ -19,6 +19,12 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     public IReadOnlyList<IKeyAction> Keys => SheetKeys.All;
 
+    private static readonly Sign NoValue = new(g => g.Nothing, "no value yet");
+
+    private static readonly Sign NotHeld = new(_ => "?", "a value of the kit that nobody held against the maker's sheet yet");
+
+    public IReadOnlyList<Sign> Signs { get; } = [.. FindingSigns.All, NoValue, NotHeld, .. DrawingSigns.Window];
+
     public SheetRow? Current => Selected < Rows.Count && Rows[Selected].IsFact ? Rows[Selected] : null;
 
     public static SheetScreen At(SheetOf of, House house)
@@ -52,13 +58,14 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
         return place is null ? fresh : fresh.On(place);
     }
 
+    /// <summary>So many rows on, to a fact there or the nearest one that way; the first or the last one where there is none.</summary>
     public SheetScreen Move(int by)
     {
-        var at = Math.Clamp(Selected + by, 0, Math.Max(0, Rows.Count - 1));
-        var way = by < 0 ? -1 : 1;
-        while (at >= 0 && at < Rows.Count && !Rows[at].IsFact)
-            at += way;
-        return at < 0 || at >= Rows.Count ? this : this with { Selected = at };
+        var facts = Enumerable.Range(0, Rows.Count).Where(at => Rows[at].IsFact).ToList();
+        if (facts.Count == 0)
+            return this;
+        var to = Selected + by;
+        return this with { Selected = by < 0 ? facts.LastOrDefault(at => at <= to, facts[0]) : facts.FirstOrDefault(at => at >= to, facts[^1]) };
     }
 
     public void Draw(Area area, Sight sight, Typing? typing)
@@ -69,34 +76,36 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             return;
         }
         var rows = Of.Rows(sight.House);
-        var split = Math.Clamp(area.Width * 11 / 20, 40, 66);
+        var split = Of is OfUnit ? Math.Clamp(area.Width * 11 / 20, 40, 66) : Math.Clamp(area.Width * 13 / 20, 52, 90);
         DrawRows(area.Part(0, 0, split, area.Height), rows, sight, typing);
         var side = area.Part(split + 1, 0, area.Width - split - 1, area.Height);
-        var about = DrawAbout(side, sight);
-        if (Of is OfUnit of && sight.House.FindUnit(of.UnitId) is { } unit)
-            UnitCard.Draw(side.Rows(about + 1, side.Height - about - 1), unit, sight, Pictures.For(Current?.Fact));
+        var unit = Of is OfUnit of ? sight.House.FindUnit(of.UnitId) : null;
+        var (about, said) = DrawAbout(unit is null ? side : side.Rows(0, side.Height - UnitCard.LeastDrawing - 1), sight, split - LabelCells(split) - 4);
+        if (unit is null)
+            return;
+        var card = side.Rows(about, side.Height - about);
+        var named = card.Height > 20;
+        UnitCard.Draw(named ? card.Rows(1, card.Height - 1) : card, unit, sight, Pictures.For(Current?.Fact), named, said);
     }
 
     private void DrawRows(Area area, IReadOnlyList<SheetRow> rows, Sight sight, Typing? typing)
     {
-        var labels = Math.Min(24, area.Width / 2);
+        var labels = LabelCells(area.Width);
         var found = sight.Report.Findings.Where(f => f.Open).ToLookup(f => $"{f.Found.Mends.Item}/{f.Found.Mends.Field}");
-        var top = Paging.Top(Selected, area.Height);
-        for (var y = 0; y < area.Height && top + y < rows.Count; y++)
+        foreach (var (y, at) in Paging.Rows(area, rows.Count, Selected))
         {
-            var row = rows[top + y];
+            var row = rows[at];
             if (!row.IsFact)
             {
                 area.PutFit(1, y, area.Width - 1, row.Heading, Tone.Heading);
                 continue;
             }
-            var current = top + y == Selected;
-            var worst = found[row.Place].Select(f => (Severity?)f.Check.Severity).Min();
-            area.PutFit(0, y, 2, worst is null ? "" : worst == Severity.Stop ? sight.Glyphs.Stop : "*", worst is null ? Tone.Text : UnitCard.ToneOf(worst.Value));
+            var current = at == Selected;
+            FindingSigns.Put(area, 0, y, found[row.Place], sight.Glyphs);
             var shown = row.Shown(sight.House);
             area.PutFit(2, y, labels, row.Label, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
             var (x, cells) = (labels + 4, area.Width - labels - 4);
-            area.PutFit(labels + 2, y, 2, CheckedMark(row), Tone.Caution);
+            area.PutFit(labels + 2, y, 2, Unchecked(row) ? NotHeld.Drawn(sight.Glyphs) : "", Tone.Caution);
             if (current && typing?.Entry.InPlace == row.Place)
             {
                 area.PutFit(x, y, cells, typing.Text, Tone.Field);
@@ -104,37 +113,41 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             }
             else
             {
-                area.PutFit(x, y, cells, shown.Length == 0 ? sight.Glyphs.Nothing : shown, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
+                area.PutFit(x, y, cells, shown.Length == 0 ? NoValue.Drawn(sight.Glyphs) : shown, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
             }
         }
     }
-
-    /// <summary>A question mark beside a kit value that nobody held against the maker's sheet.</summary>
-    private static string CheckedMark(SheetRow row) => Unchecked(row) ? "?" : "";
 
     private static bool Unchecked(SheetRow row) =>
         FactTable.IsKit(row.Item!.Kind) && row.Item.Latest(row.Field)?.Stored is not null && row.Item.Latest(Companion.Checked(row.Field))?.Stored is null;
 
     private static string Beside(SheetRow row, string companion, string what, string unit) => row.Item!.Latest(companion)?.Stored is { } stored ? $", {what} {stored} {unit}" : "";
 
-    private int DrawAbout(Area area, Sight sight)
+    private int LabelCells(int width) => Math.Min(Rows.Where(r => r.IsFact).Select(r => TextWidth.Of(r.Label)).DefaultIfEmpty(12).Max() + 1, width / 2 + 1);
+
+    /// <summary>What the fact under the cursor is, all of its value where the row cut it, who said it, and what is wrong with it: the line after that, and the findings that were shown.</summary>
+    private (int Y, IReadOnlyCollection<Finding> Said) DrawAbout(Area area, Sight sight, int valueCells)
     {
         if (Current is not { } row)
-            return 0;
+            return (0, []);
         var y = area.PutWrapped(0, 0, 3, row.Fact!.Help, Tone.Text);
+        if (row.Shown(sight.House) is var shown && TextWidth.Of(shown) > valueCells)
+            y = area.PutWrapped(0, y, 4, shown, Tone.Strong);
         if (row.Item!.Latest(row.Field) is { Stored: not null } head)
         {
             var meter = row.Item.Latest(Companion.Meter(row.Field))?.Stored;
             y = area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{(meter is null ? "" : $", with {meter}")}{Beside(row, Companion.Leads(row.Field), "leads", "ohm")}{Beside(row, Companion.CableAt(row.Field), "cable at", "C")}"), Tone.Dim);
         }
         if (Unchecked(row))
-            y = area.PutWrapped(0, y, 3, "? Not held against the maker's sheet yet. c says that it was.", Tone.Caution);
-        foreach (var finding in sight.Report.Findings.Where(f => f.Open && $"{f.Found.Mends.Item}/{f.Found.Mends.Field}" == row.Place))
+            y = area.PutWrapped(0, y, 3, $"{NotHeld.Drawn(sight.Glyphs)} Not held against the maker's sheet yet. c says that it was.", Tone.Caution);
+        var said = new List<Finding>();
+        foreach (var finding in sight.Report.Findings.Where(f => f.Open && $"{f.Found.Mends.Item}/{f.Found.Mends.Field}" == row.Place).TakeWhile(_ => y < area.Height - 1))
         {
             y = UnitCard.Put(area, y, finding, sight);
             y = area.PutWrapped(2, y, 3, finding.Found.Mend, Tone.Good);
+            said.Add(finding);
         }
-        return y;
+        return (Math.Min(y, area.Height), said);
     }
 
     private static int FirstFact(IReadOnlyList<SheetRow> rows) => Math.Max(0, rows.ToList().FindIndex(r => r.IsFact));

@@ -11,6 +11,9 @@ internal interface IScreen
     /// <summary>Its keys.</summary>
     IReadOnlyList<IKeyAction> Keys { get; }
 
+    /// <summary>What its signs and headings mean, from the tables that draw them.</summary>
+    IReadOnlyList<Sign> Signs => [];
+
     /// <summary>Draws it.</summary>
     /// <param name="area">Everything between the top line and the status line.</param>
     /// <param name="sight">What is seen.</param>

@@ -24,6 +24,8 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 
     public IReadOnlyList<IKeyAction> Keys => WalkKeys.All;
 
+    public IReadOnlyList<Sign> Signs { get; } = [Marked, Open, .. DrawingSigns.Window];
+
     public bool Ticking => HoldSince is not null;
 
     /// <summary>At the first thing left to do in the earliest phase that has any.</summary>
@@ -60,20 +62,25 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             DrawSubject(main, subject, sight, typing);
     }
 
+    private static readonly Sign Marked = new(g => g.Done, "this step is done, or said to be not needed");
+
+    private static readonly Sign Open = new(g => g.Nothing, "this step is not done yet");
+
+    private static Sign Mark(Subject subject, Step step) => subject.MarkOf(step) is null ? Open : Marked;
+
     private void DrawSubjects(Area area, IReadOnlyList<Subject> subjects, Sight sight)
     {
         var sum = subjects.Aggregate(default(Progress), (p, s) => p + Progress.Of(s, Phase));
         area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $" {Phase.Full()} {sum.Done}/{sum.Total}"), Tone.Heading);
-        var height = area.Height - 1;
+        var list = area.Rows(1, area.Height - 1);
         var selected = subjects.ToList().FindIndex(s => s.Id == SubjectId);
-        var top = Paging.Top(selected, height);
-        for (var y = 0; y < height && top + y < subjects.Count; y++)
+        foreach (var (y, at) in Paging.Rows(list, subjects.Count, selected))
         {
-            var subject = subjects[top + y];
-            var tone = top + y == selected ? Tone.Selected : Tone.Text;
-            var marks = string.Concat(StepList.Of(Phase, subject).Select(s => subject.MarkOf(s) is null ? sight.Glyphs.Nothing : sight.Glyphs.Done));
-            area.PutFit(0, y + 1, area.Width, $" {subject.Name}", tone);
-            area.Put(Math.Max(8, area.Width - TextWidth.Of(marks) - 1), y + 1, marks, tone);
+            var subject = subjects[at];
+            var tone = at == selected ? Tone.Selected : Tone.Text;
+            var marks = string.Concat(StepList.Of(Phase, subject).Select(s => Mark(subject, s).Drawn(sight.Glyphs)));
+            list.PutFit(0, y, list.Width, $" {subject.Name}", tone);
+            list.Put(Math.Max(8, list.Width - TextWidth.Of(marks) - 1), y, marks, tone);
         }
     }
 
@@ -89,7 +96,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
                 return;
             var current = step.Id == Step(sight)?.Id;
             var mark = subject.MarkOf(step);
-            area.PutFit(0, y, area.Width, $" {(mark is null ? sight.Glyphs.Nothing : sight.Glyphs.Done)} {step.Label}{(mark?.NotNeededBecause is { } why ? $" (not needed: {why})" : "")}", current ? Tone.Selected : mark is null ? Tone.Text : Tone.Good);
+            area.PutFit(0, y, area.Width, $" {Mark(subject, step).Drawn(sight.Glyphs)} {step.Label}{(mark?.NotNeededBecause is { } why ? $" (not needed: {why})" : "")}", current ? Tone.Selected : mark is null ? Tone.Text : Tone.Good);
             y++;
             if (current)
                 y = DrawStep(area, y, subject, step, sight, typing);

@@ -30,8 +30,11 @@ public sealed class MainsTooNear : RunCheck
         {
             null => Unknown.Of(subject, RunFacts.MainsSheathed),
             YesNo.Yes => new Outcome.Fine(),
-            _ => new Outcome.Found($"The cable comes within {distance.In(subject)} of mains wiring that is not sheathed; 50 mm (2 in) are asked for.",
+            _ => new Outcome.Found($"The cable comes within {distance.In(subject)} of mains wiring that is not sheathed; {Asked(subject)} are asked for.",
                 "Move the cable away, or ask the electrician for a sleeve. The code in force governs.", FieldRef.To(subject.Item, RunFacts.MainsDistance)),
         };
     }
+
+    /// <summary>As the code says it, the house's own unit first.</summary>
+    private static string Asked(HomeRun run) => run.House.DisplayUnits == DisplayUnits.Inches ? "2 in (50 mm)" : "50 mm (2 in)";
 }

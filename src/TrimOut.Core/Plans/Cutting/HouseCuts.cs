@@ -56,5 +56,6 @@ public static class HouseCuts
         ]);
     }
 
-    private static bool IsPulled(HomeRun run) => run.Unit.MarkOf(Phases.StepList.Find(Pulled)!) is not null;
+    /// <summary>Whether the cable of a run is said to be pulled: then it is in no order.</summary>
+    public static bool IsPulled(HomeRun run) => run.Unit.MarkOf(Phases.StepList.Find(Pulled)!) is not null;
 }

@@ -1,0 +1,156 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Screens.Panels;
+using TrimOut.Screens.Punch;
+using TrimOut.Screens.Sheets;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests.Stories;
+
+public class ListsTests
+{
+    private static TerminalUser AtRidgeHouse(int width = 80, int height = 24)
+    {
+        var clock = new FakeTimeProvider();
+        return new(new TestDesk(clock), SampleHouse.Open("ridge-house", clock), width, height);
+    }
+
+    private static SheetScreen Sheet(TerminalUser user) => Assert.IsType<SheetScreen>(user.Shell.Screen);
+
+    [Fact]
+    public void HomeEndAndPagesReachBothEndsOfAFactsSheet()
+    {
+        using var user = AtRidgeHouse();
+        user.Press("enter");
+        var first = Sheet(user).Selected;
+        user.Press("end");
+        var last = Sheet(user).Selected;
+        Assert.True(last > first + 40);
+        user.Press("home");
+        Assert.Equal(first, Sheet(user).Selected);
+        for (var press = 0; press < 20; press++)
+            user.Press("pagedown");
+        Assert.Equal(last, Sheet(user).Selected);
+        for (var press = 0; press < 20; press++)
+            user.Press("pageup");
+        Assert.Equal(first, Sheet(user).Selected);
+    }
+
+    [Fact]
+    public void AFindingUnderTheCursorIsSaidOnce()
+    {
+        using var user = AtRidgeHouse();
+        user.Press("f");
+        var text = user.Screen;
+        Assert.Equal(text.IndexOf("The cable leaves the wall", StringComparison.Ordinal), text.LastIndexOf("The cable leaves the wall", StringComparison.Ordinal));
+        user.Sees("◆");
+    }
+
+    [Fact]
+    public void AWindowThatIsNarrowShowsWholeFilterAndKind()
+    {
+        using var user = AtRidgeHouse();
+        user.Press("s", "/").Type("kitchen").Sees("Shown: stops first, \"kitchen\"").Press("*").Press("pagedown", "pagedown").Sees("Wood blind");
+    }
+
+    [Fact]
+    public void ARowWithAStopSaysWhyOnThePanels()
+    {
+        using var user = AtRidgeHouse();
+        user.Press("3", "down", "down", "down").Sees("STOP").Sees("output 3");
+    }
+
+    [Fact]
+    public void OutputsAreCountedOnceAndThoseThatAreNotThereAreNamed()
+    {
+        using var user = AtRidgeHouse();
+        user.Press("3").Sees("A: 2 of 10 outputs used, 03 shared, 11 is not on it");
+        Assert.Equal(2, PanelUse.Of(user.House.Panels[0]).Used);
+    }
+
+    [Fact]
+    public void TheCursorDoesNotStopAtTheWordsAboveTheWaitingRuns()
+    {
+        using var user = AtRidgeHouse();
+        user.Press("3");
+        for (var press = 0; press < 40; press++)
+        {
+            user.Press("down");
+            Assert.True(((PanelsScreen)user.Shell.Screen).Current(user.Shell.Sight)!.CanBeChosen);
+        }
+        for (var press = 0; press < 40; press++)
+        {
+            user.Press("up");
+            Assert.True(((PanelsScreen)user.Shell.Screen).Current(user.Shell.Sight)!.CanBeChosen);
+        }
+    }
+
+    [Fact]
+    public void ATestReadingIsTypedInTheTableOfCables()
+    {
+        using var user = AtRidgeHouse();
+        user.Press("4", "t").Type("0.53").Sees("0.53 ohm");
+        Assert.Equal(0.53m, user.House.Runs[0].Item.Get(RunFacts.SecondLoop)!.Value.Ohms);
+    }
+
+    [Fact]
+    public void FactsOfARunOpenAtWhatItsPhaseStillWants()
+    {
+        using var user = AtRidgeHouse();
+        user.Press("4", "enter");
+        Assert.Equal(RunFacts.TailFound, Sheet(user).Current!.Fact);
+    }
+
+    [Fact]
+    public void ACutPlanOfPulledRunsSaysThatNothingIsLeftToCut()
+    {
+        using var user = AtRidgeHouse();
+        user.Press("4", "p").Sees("Nothing is left to cut of this cable").Sees("pulled already: W01, W02");
+    }
+
+    [Fact]
+    public void WhatComesOffABoxIsTheSameInTheTableAsInThePlan()
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.Power, "panel").Say("W01", RunFacts.Cable, "16/2");
+        job.Do(AddItems.Leg(job.Run("W01")));
+        job.Do(SetFact.Typed(job.House, job.Run("W01").Legs[0].Item, LegFacts.Length, "50")).Say("W01", RunFacts.TailAtWindow, "36").Say("W01", RunFacts.TailAtPanel, "72");
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
+        var needed = Core.Units.LengthText.ShowRounded(user.House.Runs[0].Needed!.Value, user.House.DisplayUnits, Core.Units.LengthScale.Run);
+        user.Press("4").Sees(needed).Press("p").Sees($"W01 {needed}");
+    }
+
+    [Fact]
+    public void RemotesBeyondTheEdgeAreCountedAndNamesAreWhole()
+    {
+        var job = new TestJob().Window("W01");
+        foreach (var name in (string[])["Living room front", "Living room rear", "Main bedroom", "Guest room", "Study", "Kitchen", "Breakfast corner", "Wing hall", "Stair landing"])
+            job.Add(ItemKind.Remote, name);
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
+        user.Press("5").Sees("more to the right").Sees("bedroom");
+        for (var press = 0; press < 9; press++)
+            user.Press("right");
+        user.Sees("more to the left").Sees("landing");
+    }
+
+    [Fact]
+    public void MissingFactsAreListedAndLeadToTheirFields()
+    {
+        using var user = AtRidgeHouse();
+        user.Press("6", "m");
+        var row = Assert.IsType<PunchScreen>(user.Shell.Screen).Current(user.Shell.Sight)!;
+        Assert.StartsWith("Missing: ", row.Text, StringComparison.Ordinal);
+        user.Press("enter");
+        Assert.Equal($"{row.FillIn!.Item}/{row.FillIn.Field}", Sheet(user).Current!.Place);
+    }
+
+    [Fact]
+    public void EveryMissingFactOfTheReportIsInTheList()
+    {
+        using var user = AtRidgeHouse();
+        user.Press("6", "m");
+        var rows = PunchRows.Of((PunchScreen)user.Shell.Screen, user.Shell.Sight);
+        Assert.All(user.Shell.Sight.Report.Missing, m => Assert.Contains(rows, r => r.Text.Contains(m.NotChecked.Missing, StringComparison.Ordinal) && r.Text.Contains(m.Check.Title, StringComparison.Ordinal)));
+    }
+}
