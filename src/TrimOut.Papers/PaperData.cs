@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Plans.Cutting;
+using TrimOut.Core.Plans.Parts;
 
 namespace TrimOut.Papers;
 
@@ -12,6 +14,7 @@ namespace TrimOut.Papers;
 public sealed record PaperData(House House, DateOnly Date, CheckReport Report)
 {
     private ImmutableArray<PlannedCable> _cuts;
+    private ImmutableArray<PartLine> _parts;
 
     /// <summary>Leaves out what only the trade needs: meter readings, progress by phase, who marked what.</summary>
     public bool OwnerOnly { get; init; }
@@ -28,6 +31,9 @@ public sealed record PaperData(House House, DateOnly Date, CheckReport Report)
         get => _cuts.IsDefault ? _cuts = CutPlans.Of(House, Stop) : _cuts;
         init => _cuts = value;
     }
+
+    /// <summary>Everything that the house takes.</summary>
+    internal ImmutableArray<PartLine> Parts => _parts.IsDefault ? _parts = HouseParts.Of(House, Cuts) : _parts;
 
     /// <summary>The data of a house as it stands; the checks are run.</summary>
     public static PaperData Of(House house, DateOnly date) => new(house, date, CheckReport.Of(house));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Plans.Cutting;
 
 namespace TrimOut.Core.Plans.Parts;
 
@@ -6,10 +7,13 @@ namespace TrimOut.Core.Plans.Parts;
 public static class HouseParts
 {
     /// <summary>The parts list of a house, by group and in the order of the kit.</summary>
+    public static ImmutableArray<PartLine> Of(Houses.House house) => Of(house, CutPlans.Of(house));
+
+    /// <summary>The parts list of a house whose cut plans are there already.</summary>
     /// <param name="house">The house.</param>
-    /// <param name="steps">How much work the cut plan for the boxes may take; where that is not enough the line says so.</param>
-    public static ImmutableArray<PartLine> Of(Houses.House house, long steps = Cutting.CutPlanner.UsualSteps) =>
-        [.. CoveringParts.Of(house), .. CableParts.Of(house, steps), .. SupplyParts.Of(house), .. ControlParts.Of(house), .. SmallParts.Of(house)];
+    /// <param name="cuts">The plans, which say how many boxes are to be bought; a plan that may be off says so in its line.</param>
+    public static ImmutableArray<PartLine> Of(Houses.House house, IEnumerable<PlannedCable> cuts) =>
+        [.. CoveringParts.Of(house), .. CableParts.Of(house, cuts), .. SupplyParts.Of(house), .. ControlParts.Of(house), .. SmallParts.Of(house)];
 
     /// <summary>A count and what is counted.</summary>
     internal static string Many(int count, string one, string? many = null) => $"{Units.NumberText.Plain(count)} {(count == 1 ? one : many ?? one + "s")}";

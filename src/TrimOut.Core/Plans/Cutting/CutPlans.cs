@@ -1,16 +1,14 @@
 using System.Collections.Immutable;
-using TrimOut.Core;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Plans.Cutting;
 
-namespace TrimOut.Papers;
+namespace TrimOut.Core.Plans.Cutting;
 
 /// <summary>What is cut of one cable: the order, what is left out of it, and the plan or why there is none.</summary>
 /// <param name="Cuts">The order.</param>
 /// <param name="Plan">The plan; null where nothing is to be cut.</param>
 public sealed record PlannedCable(CableCuts Cuts, Result<CutPlan>? Plan);
 
-/// <summary>The cut plans of a house, one for each cable, worked out once for all its papers.</summary>
+/// <summary>The cut plans of a house, one for each cable, worked out once for all that asks for them.</summary>
 public static class CutPlans
 {
     // Enough for a house of a few hundred runs in about a tenth of a second; past it the plan says how far it may be off.
