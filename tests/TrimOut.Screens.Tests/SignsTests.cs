@@ -41,6 +41,18 @@ public class SignsTests
         }
     }
 
+    [Fact]
+    public void TheEndOfTheHelpIsAPageOfItsOwn()
+    {
+        var shell = new ShellState(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe);
+        shell.Press("?");
+        shell.Press("end");
+        var last = Assert.IsType<HelpScreen>(shell.Screen).Lines.TakeLast(6).ToList();
+        var text = shell.Draw(80, 24).ToText();
+        Assert.All(last, line => Assert.Contains(line.Name, text, StringComparison.Ordinal));
+        Assert.DoesNotContain("more below", text, StringComparison.Ordinal);
+    }
+
     private static string Section()
     {
         var text = new StringBuilder(Heading + "\nColours carry no meaning alone: a sign or a word stands beside each. `?` explains those of the screen.\n");

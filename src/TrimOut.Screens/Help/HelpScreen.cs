@@ -8,6 +8,9 @@ internal sealed record HelpScreen(string Of, IReadOnlyList<(string Keys, string 
 {
     private const string SignsHere = "Signs here";
 
+    /// <summary>So many of the last lines fit on the smallest screen, each in the three lines that it may take.</summary>
+    private const int LastPage = 6;
+
     public string Title => $"Keys of {Of}";
 
     public IReadOnlyList<IKeyAction> Keys => HelpKeys.All;
@@ -41,7 +44,7 @@ internal sealed record HelpScreen(string Of, IReadOnlyList<(string Keys, string 
         area.PutFit(1, area.Height - 1, area.Width - 1, Paging.Beyond(Top, Lines.Count - Top - shown, "above", "below"), Tone.Dim);
     }
 
-    internal HelpScreen Scroll(int by) => this with { Top = Math.Clamp(Top + by, 0, Math.Max(0, Lines.Count - 1)) };
+    internal HelpScreen Scroll(int by) => this with { Top = Math.Clamp(Top + by, 0, Math.Max(0, Lines.Count - LastPage)) };
 }
 
 /// <summary>Keys of the help.</summary>
