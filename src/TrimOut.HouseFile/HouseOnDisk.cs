@@ -9,7 +9,7 @@ namespace TrimOut.HouseFile;
 /// The file itself is a whole, sealed database that is only ever replaced by a rename. While the house is worked on, each
 /// change is one sealed line of a journal beside it; closing folds the journal in. docs/house-file.md describes both.
 /// </remarks>
-public sealed class HouseOnDisk : IHouseStore, IDisposable
+public sealed partial class HouseOnDisk : IHouseStore, IDisposable
 {
     private readonly Surroundings _here;
     private readonly HouseFileNames _names;
@@ -53,80 +53,6 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
 
     /// <summary>How many changes are in the file that only a newer program can read; they are not among <see cref="Opened"/>.</summary>
     public int Newer { get; private init; }
-
-    /// <summary>Begins a house file.</summary>
-    /// <param name="path">Where; nothing may be there yet.</param>
-    /// <param name="clock">The clock.</param>
-    /// <param name="changes">A history to begin with, in any order.</param>
-    /// <exception cref="HouseStoreException">There is a file already, or it can't be written.</exception>
-    public static HouseOnDisk Create(string path, TimeProvider clock, IReadOnlyList<Change>? changes = null) => Create(Surroundings.Here(clock), path, changes);
-
-    internal static HouseOnDisk Create(Surroundings here, string path, IReadOnlyList<Change>? changes = null)
-    {
-        var names = new HouseFileNames(Path.GetFullPath(path));
-        if (here.Files.Exists(names.Main))
-            throw new HouseStoreException(StoreFault.AlreadyThere, $"{names.Main} is there already. Choose another name, or open it.");
-        HouseLock? held = null;
-        try
-        {
-            held = HouseLock.Take(here, names);
-            var house = here.FreshName();
-            var entries = SealAll(here, Seal.First(house), 0, changes ?? []);
-            var trailer = new Trailer(Trailer.CurrentForm, house, entries.Count, entries.Count == 0 ? Seal.First(house) : entries[^1].Entry.Seal, "", here.FreshDevice(), here.Machine, null, null);
-            trailer = FileWriter.Write(here, names, EntryTable.With([], entries), trailer);
-            return new HouseOnDisk(here, names, held, trailer, [.. changes ?? []], null, null);
-        }
-        catch (Exception failed)
-        {
-            held?.Dispose();
-            if (Faults.OfDisk(failed))
-                throw Faults.Saving(names.Main, failed);
-            throw;
-        }
-    }
-
-    /// <summary>Opens a house file, for reading only where it can't be written.</summary>
-    /// <param name="path">The file.</param>
-    /// <param name="clock">The clock.</param>
-    /// <exception cref="HouseStoreException">It is not there, is no house file, is damaged, or another program has it open.</exception>
-    public static HouseOnDisk Open(string path, TimeProvider clock) => Open(Surroundings.Here(clock), path);
-
-    /// <summary>Opens a house file for reading only, whoever else has it open.</summary>
-    /// <param name="path">The file.</param>
-    /// <param name="clock">The clock.</param>
-    /// <exception cref="HouseStoreException">It is not there, is no house file, or is damaged.</exception>
-    public static HouseOnDisk OpenToRead(string path, TimeProvider clock) => Read(Surroundings.Here(clock), Names(path), "it was opened for reading only.");
-
-    internal static HouseOnDisk Open(Surroundings here, string path)
-    {
-        var names = Names(path);
-        HouseLock? held = null;
-        try
-        {
-            if (!here.Files.Exists(names.Main))
-                throw Faults.NotThere(names.Main);
-            if (here.Files.ReadOnlyBecause(names.Main) is { } because)
-                return Read(here, names, because);
-            if (Trailer.Read(here.Files.ReadEnd(names.Main, Trailer.Size)) is null)
-                Sound.Recognise(names, here.Files.Read(names.Main));
-            try
-            {
-                held = HouseLock.Take(here, names);
-            }
-            catch (Exception failed) when (Faults.OfDisk(failed))
-            {
-                return Read(here, names, Faults.NothingBeside(names.Main, failed));
-            }
-            return OpenHeld(here, names, held);
-        }
-        catch (Exception failed)
-        {
-            held?.Dispose();
-            if (Faults.OfDisk(failed))
-                throw Faults.Opening(names.Main, failed);
-            throw;
-        }
-    }
 
     /// <inheritdoc/>
     public void Append(Change change)
@@ -229,55 +155,6 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
         }
     }
 
-    private static HouseOnDisk OpenHeld(Surroundings here, HouseFileNames names, HouseLock held)
-    {
-        var sound = Sound.Read(here.Files, names, here.Seal);
-        var read = EntryReader.Changes(names, sound);
-        if (read.Newer > 0 || sound.Trailer.Form > Trailer.CurrentForm)
-        {
-            held.Dispose();
-            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, EntryReader.NewerBecause(read.Newer), null) { Newer = read.Newer };
-        }
-        var trailer = sound.Trailer;
-        var unread = sound.Unread == 0 ? null : names.Unread(here.Clock.GetUtcNow());
-        if (sound.Trailer.Journal is not null)
-        {
-            var late = sound.Entries.Skip((int)trailer.Count).Zip(read.Changes.Skip((int)trailer.Count)).ToList();
-            try
-            {
-                trailer = FileWriter.Fold(here, names, trailer, late, keepJournalAs: unread);
-            }
-            catch (Exception failed) when (Faults.OfDisk(failed))
-            {
-                held.Dispose();
-                return Read(here, names, Faults.NothingBeside(names.Main, failed));
-            }
-        }
-        else
-        {
-            here.Files.Delete(names.Journal);
-        }
-        if (trailer.Machine != here.Machine || trailer.Born is null || trailer.Born != here.Files.BirthOf(names.Main))
-            trailer = trailer with { Device = here.FreshDevice(), Machine = here.Machine };
-        return new HouseOnDisk(here, names, held, trailer, read.Changes, null, unread is null ? null : EntryReader.RemarkOn(sound, unread));
-    }
-
-    private static HouseOnDisk Read(Surroundings here, HouseFileNames names, string because)
-    {
-        try
-        {
-            if (!here.Files.Exists(names.Main))
-                throw Faults.NotThere(names.Main);
-            var sound = Sound.Read(here.Files, names, here.Seal);
-            var read = EntryReader.Changes(names, sound);
-            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, read.Newer > 0 ? EntryReader.NewerBecause(read.Newer) : because, null) { Newer = read.Newer };
-        }
-        catch (Exception failed) when (Faults.OfDisk(failed))
-        {
-            throw Faults.Opening(names.Main, failed);
-        }
-    }
-
     /// <summary>Begins a journal, and only then says in the file that there is one.</summary>
     private IOpenFile BeginJournal()
     {
@@ -319,12 +196,6 @@ public sealed class HouseOnDisk : IHouseStore, IDisposable
         {
             ReadOnlyBecause = fault.Message.Replace("Not saved: ", "", StringComparison.Ordinal);
         }
-    }
-
-    private static HouseFileNames Names(string path)
-    {
-        var full = Path.GetFullPath(path);
-        return new HouseFileNames(File.Exists(full) ? File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full : full);
     }
 
     private static Entry SealOne(Surroundings here, string after, long before, Change change)

@@ -1,0 +1,219 @@
+using TrimOut.Core;
+using TrimOut.Core.History;
+using TrimOut.Screens.Help;
+using TrimOut.Screens.HousePicker;
+using TrimOut.Screens.JobSheet;
+using TrimOut.Screens.Notices;
+
+namespace TrimOut.Screens.Shell;
+
+/// <content>What screens ask, carried out.</content>
+internal sealed partial class ShellState
+{
+    /// <summary>Carries out a turn; returns why a change was refused.</summary>
+    private string? Apply(Turn turn)
+    {
+        _stack[^1] = turn.Screen;
+        switch (turn.Ask)
+        {
+            case null:
+                return null;
+            case Ask.Say say:
+                Status(say.Text);
+                return null;
+            case Ask.Type type:
+                Typing = new Typing(type.Entry, type.Entry.Initial, null);
+                return null;
+            case Ask.Confirm confirm:
+                _confirm = confirm;
+                return null;
+            case Ask.Open open:
+                _stack.Add(open.Screen);
+                return null;
+            case Ask.Back when _stack.Count == 2 && Screen is JobSheetScreen:
+                _confirm = new Ask.Confirm($"Close {Sight.House.Name} and go to the list of houses? All is saved. Esc closes it, any other key stays.", "esc", new Turn(Screen, new Ask.BackNow()));
+                return null;
+            case Ask.Back or Ask.BackNow:
+                return Back();
+            case Ask.Save save:
+                return Save(save);
+            case Ask.Beside beside:
+                if (_work is not null)
+                    return Refuse($"{_work.Progress}. Esc stops it, or wait until it is through.");
+                _work = SideWork.Begin(_beside, beside, _desk, Screen);
+                return TakeWork();
+            case Ask.Enter enter:
+                return Enter(enter);
+            case Ask.Undo:
+                return AskUndo();
+            case Ask.Redo:
+                return AskRedo();
+            case Ask.Carry carry:
+                var carried = carry.What(_scribe!);
+                return carried.Ok ? Saved(carried.Value) : NotSaved(carried.Reason!);
+            case Ask.Elsewhere:
+                AskElsewhere();
+                return null;
+            case Ask.ElsewhereNow elsewhere:
+                return Elsewhere(elsewhere.Path);
+            case Ask.NextLook:
+                Look = Look.Next;
+                _desk.Look = Look.Name;
+                Status($"Look: {Look.Name}.");
+                return null;
+            case Ask.Leave:
+                _confirm = new Ask.Confirm(_scribe is null ? "Leave TrimOut? q leaves, any other key stays." : "Leave TrimOut? All is saved. q leaves, any other key stays.", "q", new Turn(Screen, new Ask.LeaveNow()));
+                return null;
+            case Ask.LeaveNow:
+                _work?.Dispose();
+                Left = true;
+                return null;
+            case Ask.Help:
+                _stack.Add(HelpScreen.For(this));
+                return null;
+            case Ask.Section section:
+                _stack.RemoveRange(2, Math.Max(0, _stack.Count - 2));
+                if (section.Make(Sight) is { } other and not JobSheetScreen)
+                    _stack.Add(other);
+                _stack[^1] = _stack[^1].Fit(Sight);
+                return section.Then is { } then ? Do(then) : null;
+            case Ask.Action action:
+                Status("");
+                return Do(action.What);
+            default:
+                throw new InvalidOperationException($"Nobody carries out {turn.Ask.GetType().Name}.");
+        }
+    }
+
+    private string? Do(IKeyAction action) => action.DisabledBecause(Screen, Sight) is { } why ? Refuse(why) : Apply(action.Press(Screen, Sight));
+
+    /// <summary>Goes on with what came of the work beside the keys, once it is over and nobody is typing.</summary>
+    private string? TakeWork()
+    {
+        if (_work is not { Ended: true } work || Typing is not null || _confirm is not null)
+            return null;
+        _work = null;
+        using (work)
+        {
+            var came = work.Came;
+            if (!came.Ok)
+                return Refuse(came.Reason!);
+            // Somebody who went on to another screen meanwhile is not taken away from it.
+            return came.Value is Ask.Open && Screen.GetType() != work.AskedOn.GetType() ? null : Apply(new Turn(Screen, came.Value));
+        }
+    }
+
+    private string? Back()
+    {
+        if (_stack.Count == 1)
+        {
+            Status("This is the first screen. q leaves TrimOut.");
+            return null;
+        }
+        _stack.RemoveAt(_stack.Count - 1);
+        if (_stack.Count == 1 && _scribe is { } scribe)
+        {
+            _desk.Close(scribe);
+            _scribe = null;
+            Sight = See();
+            _stack[0] = PickerScreen.At(_desk);
+        }
+        _stack[^1] = _stack[^1].Fit(Sight);
+        return null;
+    }
+
+    private string? Save(Ask.Save save)
+    {
+        if (_scribe is null)
+            return Refuse("No house is open.");
+        if (!save.Draft.Ok)
+            return Refuse(save.Draft.Reason!);
+        var saved = _scribe.Record(save.Draft.Value);
+        return saved.Ok ? Saved(saved.Value, save.Then) : NotSaved(saved.Reason!);
+    }
+
+    /// <summary>What failed may have left the house for reading only.</summary>
+    private string NotSaved(string why)
+    {
+        Sight = See(Sight.Report);
+        SaveFailed = true;
+        return Refuse($"{why} F2 writes all to a new file and goes on there.");
+    }
+
+    private string? Saved(Change change, Func<IScreen, Sight, Turn>? then = null)
+    {
+        SaveFailed = false;
+        var before = Sight.Report.Findings.Where(f => f.Open).Select(f => (f.Check.Id, f.Subject.Id)).ToHashSet();
+        Sight = See(Sight.Report);
+        _raised.AddRange(Sight.Report.Findings.Where(f => f.Open && !before.Contains((f.Check.Id, f.Subject.Id))));
+        _stack[^1] = _stack[^1].Fit(Sight);
+        Status($"Saved: {change.What}");
+        return then is null ? null : Apply(then(Screen, Sight));
+    }
+
+    private string? Enter(Ask.Enter enter)
+    {
+        var opened = enter.How(_desk);
+        if (!opened.Ok && enter.Path is { } path && _desk.CanStillLook)
+        {
+            _stack.RemoveRange(1, _stack.Count - 1);
+            _stack.Add(new HeldScreen(new HeldHouse(path, opened.Reason!)));
+            return null;
+        }
+        if (!opened.Ok)
+            return Refuse(opened.Reason!);
+        _scribe = opened.Value;
+        Sight = See();
+        Begin();
+        return null;
+    }
+
+    /// <summary>Shows the house that was opened, and above it what has to be read first.</summary>
+    private void Begin()
+    {
+        SaveFailed = false;
+        _stack.RemoveRange(1, _stack.Count - 1);
+        _stack.Add(JobSheetScreen.At(Sight));
+        if (_desk.Notices is { Count: > 0 } notices)
+            _stack.Add(new NoticeScreen(notices));
+        Status(Sight.ReadOnlyBecause is { } why ? $"Opened for reading only: {why}" : $"This house is kept in {Sight.Where}. Every change is saved there at once.");
+    }
+
+    private void AskElsewhere()
+    {
+        _where = new Entry("Write the whole house to", _desk.Elsewhere(_scribe!), "a new file, where you go on; the old one stays as it is",
+            (path, _) => path.Trim().Length == 0 ? new Refusal("Type where.") : new Turn(Screen, new Ask.ElsewhereNow(path.Trim())));
+        Typing = new Typing(_where, _where.Initial, null);
+    }
+
+    /// <summary>Goes on in a new file with all that was saved so far; the old one is left as it is.</summary>
+    private string? Elsewhere(string path)
+    {
+        var written = _desk.WriteElsewhere(_scribe!, path);
+        if (!written.Ok)
+            return Refuse(written.Reason!);
+        _desk.Close(_scribe!);
+        _scribe = written.Value;
+        SaveFailed = false;
+        Sight = See();
+        Status($"Written to {Sight.Where}. What you do from now on is saved there.");
+        (Typing, _typedBefore) = (_typedBefore is { } before ? before with { Note = $"{_status} Enter saves what you typed." } : null, null);
+        return null;
+    }
+
+    private string? AskUndo()
+    {
+        if (Sight.UndoNext is not { } last)
+            return Refuse("There is nothing to undo on this laptop.");
+        _confirm = new Ask.Confirm($"Undo \"{last.What}\"? u undoes it, any other key leaves it.", "u", new Turn(Screen, new Ask.Carry(s => s.Undo())));
+        return null;
+    }
+
+    private string? AskRedo()
+    {
+        if (Sight.RedoNext is not { } undo)
+            return Refuse("There is nothing to redo.");
+        _confirm = new Ask.Confirm($"Redo what was undone (\"{undo.What}\")? U redoes it, any other key leaves it.", "U", new Turn(Screen, new Ask.Carry(s => s.Redo())));
+        return null;
+    }
+}
