@@ -39,7 +39,7 @@ public sealed class CheckReport
     public static CheckReport Of(House house) => Of(house, AllChecks.All);
 
     /// <summary>Holds only these checks against a house.</summary>
-    public static CheckReport Of(House house, IEnumerable<ICheck> checks) => new(house, [.. checks.Select(c => CheckSheet.Of(c, house))]);
+    public static CheckReport Of(House house, IEnumerable<ICheck> checks) => new(house, CheckSheet.Of(checks, house));
 
     /// <summary>Holds the same checks against another house. What comes one change after the house of this report is judged only where it changed; the result is the same as from the beginning.</summary>
     public CheckReport After(House house) =>

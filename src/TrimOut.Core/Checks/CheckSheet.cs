@@ -18,13 +18,24 @@ internal abstract class CheckSheet
     /// <summary>How often the rule holds.</summary>
     public required int Passed { get; init; }
 
-    /// <summary>What a check says of a house.</summary>
-    public static CheckSheet Of(ICheck check, House house) => check switch
+    /// <summary>What checks say of a house, in their order.</summary>
+    public static ImmutableArray<CheckSheet> Of(IEnumerable<ICheck> checks, House house)
     {
-        LocalCheck local => LocalSheet.From(local, house),
-        ItemCheck item => ItemSheet.From(item, house),
-        _ => WideSheet.From(check, house),
-    };
+        var all = checks.ToList();
+        var local = all.OfType<LocalCheck>().ToDictionary(c => c, c => new LocalSheet.Begun(c, house));
+        // A few units at a time with every rule: what is known of them is still at hand when the next rule asks for it.
+        for (var from = 0; local.Values.Any(l => l.Goes(from)); from += LocalSheet.Begun.Few)
+        {
+            foreach (var begun in local.Values)
+                begun.Judge(from);
+        }
+        return [.. all.Select(c => c switch
+        {
+            LocalCheck of => local[of].Done(),
+            ItemCheck item => ItemSheet.From(item, house),
+            _ => (CheckSheet)WideSheet.From(c, house),
+        })];
+    }
 
     /// <summary>What it says after a step, when it said this before it.</summary>
     public abstract CheckSheet After(House house, Touched touched);
@@ -65,10 +76,24 @@ internal abstract class CheckSheet
 
     private sealed class LocalSheet(LocalCheck check, ImmutableArray<CheckResult>[] results, Lazy<Dictionary<string, int>> places) : CheckSheet
     {
-        public static LocalSheet From(LocalCheck check, House house)
+        /// <summary>A sheet that is filled in a few subjects at a time.</summary>
+        public sealed class Begun(LocalCheck check, House house)
         {
-            var results = check.SubjectsOf(house).Select(check.RunOn).ToArray();
-            return From(check, results, new(() => check.SubjectsOf(house).Select((s, at) => (s.Id, at)).ToDictionary(p => p.Id, p => p.at)));
+            public const int Few = 32;
+
+            private readonly Subject[] _subjects = [.. check.SubjectsOf(house)];
+            private ImmutableArray<CheckResult>[]? _results;
+
+            public bool Goes(int from) => from < _subjects.Length;
+
+            public void Judge(int from)
+            {
+                _results ??= new ImmutableArray<CheckResult>[_subjects.Length];
+                for (var at = from; at < Math.Min(from + Few, _subjects.Length); at++)
+                    _results[at] = check.RunOn(_subjects[at]);
+            }
+
+            public LocalSheet Done() => From(check, _results ?? [], new(() => _subjects.Select((s, at) => (s.Id, at)).ToDictionary(p => p.Id, p => p.at)));
         }
 
         public override CheckSheet After(House house, Touched touched)
