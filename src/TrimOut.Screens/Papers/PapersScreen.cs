@@ -45,11 +45,19 @@ internal static class PapersKeys
 
     public static Ask.Beside Write(IReadOnlyList<PaperChoice> papers, PaperHouse house) => new(papers.Count == 1 ? $"Writing {papers[0].Title}" : "Writing all papers", (desk, says, stop) =>
         desk.Write([.. papers.Select(p => p.Id)], house, says, stop).Then<Ask>(files => new Ask.Say(papers.Count == 1
-            ? $"Written: {string.Join(", ", files)}"
+            ? Written(files)
             : $"Written: {papers.Count} papers in {files.Count} files, in {Path.GetDirectoryName(files[0])}")));
 
     private static Ask.Beside Look(PaperChoice paper, PaperHouse house) => new($"Making {paper.Title}", (desk, _, stop) =>
         desk.Preview(paper.Id, house, stop).Then<Ask>(blocks => new Ask.Open(PreviewScreen.Of(paper, blocks))));
 
     private static string? NoPaper(PapersScreen s, Sight sight) => sight.Papers.Count == 0 ? "There is no paper." : null;
+
+    /// <summary>The page to open or print comes first; drawings, which a paper may have many of, are counted.</summary>
+    private static string Written(IReadOnlyList<string> files)
+    {
+        var drawings = files.Count(f => f.EndsWith(".svg", StringComparison.Ordinal));
+        var named = files.Where(f => !f.EndsWith(".svg", StringComparison.Ordinal)).OrderBy(f => f.EndsWith(".html", StringComparison.Ordinal) ? 0 : 1);
+        return $"Written: {string.Join(", ", named)}{(drawings == 0 ? "" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $" and {drawings} drawings"))}";
+    }
 }

@@ -24,7 +24,7 @@ public class PapersTests
         Assert.Empty(_desk.Written);
         Finish();
         shell.Tick();
-        Assert.Equal("Written: binder.md, binder.html", Message(shell));
+        Assert.Equal("Written: binder.html, binder.md", Message(shell));
         Assert.False(shell.Ticks);
     }
 
