@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using TrimOut.Papers.Labels.Codes;
+using TrimOut.Papers.Labels;
 
 namespace TrimOut.Papers.Drawings;
 
@@ -78,16 +78,14 @@ internal sealed class Svg(double width, double height)
         _shapes.Append("<path transform=\"translate(").Number(x).Append(' ').Number(y).Append(") scale(").Append(CultureInfo.InvariantCulture, $"{field:0.####}").Append(")\" d=\"");
         for (var row = 0; row < code.Side; row++)
         {
-            var fields = code.Row(row);
-            for (var from = 0; fields != 0;)
+            for (var from = 0; from < code.Side; from++)
             {
-                var light = (int)UInt128.TrailingZeroCount(fields);
-                fields >>= light;
-                var dark = (int)UInt128.TrailingZeroCount(~fields);
-                fields >>= dark;
-                from += light;
-                _shapes.Append('M').Whole(from).Append(',').Whole(row).Append('h').Whole(dark).Append("v1h-").Whole(dark).Append('z');
-                from += dark;
+                var to = from;
+                while (to < code.Side && code.Dark(row, to))
+                    to++;
+                if (to > from)
+                    _shapes.Append('M').Whole(from).Append(',').Whole(row).Append('h').Whole(to - from).Append("v1h-").Whole(to - from).Append('z');
+                from = to;
             }
         }
         _shapes.Append("\" fill=\"#000\" shape-rendering=\"crispEdges\"/>");

@@ -1,5 +1,4 @@
 using TrimOut.Papers.Drawings;
-using TrimOut.Papers.Labels.Codes;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 

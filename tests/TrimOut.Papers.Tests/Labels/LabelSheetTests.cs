@@ -42,7 +42,7 @@ public class LabelSheetTests
         var sheet = XDocument.Parse(LabelSheet.Paper.Write(FinishedHouse.Data(job.House)).Drawings.Values.Single());
         Assert.Equal(6, sheet.Descendants().Count(e => e.Name.LocalName == "path"));
         // A label holds so many letters as a reader sees them, and one of those may be made of dozens of signs.
-        job.Say("W01", RunFacts.LabelAtWindow, string.Concat(Enumerable.Repeat("a" + new string('\u0301', 20), 25)));
+        job.Say("W01", RunFacts.LabelAtWindow, string.Concat(Enumerable.Repeat("a" + new string('\u0301', 50), 25)));
         sheet = XDocument.Parse(LabelSheet.Paper.Write(FinishedHouse.Data(job.House)).Drawings.Values.Single());
         Assert.Equal(5, sheet.Descendants().Count(e => e.Name.LocalName == "path"));
         Assert.Contains(sheet.Descendants(), e => e.Value == "too long for a code");
