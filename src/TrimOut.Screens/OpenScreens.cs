@@ -18,7 +18,7 @@ public static class OpenScreens
     /// <param name="house">A house to begin with; null begins with the house picker.</param>
     /// <param name="held">A house to begin with that another program has open.</param>
     /// <returns>Null when all went well, or why the screens can't be shown here or had to stop.</returns>
-    public static string? Run(IDesk desk, Scribe? house, HeldHouse? held = null)
+    public static string? Run(IDesk desk, Scribe? house, LockedHouse? held = null)
     {
         if (CannotBecause() is { } because)
             return because;
@@ -72,7 +72,7 @@ public static class OpenScreens
     private static void Show(ShellState shell, ColourDepth depth)
     {
         // The checks take as long as the library does to take over the terminal.
-        _ = Task.Run(() => shell.Sight.GetReady());
+        _ = Task.Run(() => shell.Context.GetReady());
         var view = new ShellView(shell, depth);
         var gone = false;
         var wait = new KeyWait(() => view.Drawn && !gone);

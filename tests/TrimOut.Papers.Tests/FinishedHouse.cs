@@ -121,7 +121,7 @@ internal static class FinishedHouse
         foreach (var unit in job.House.Units.Select(u => u.Tag).ToList())
         {
             job.Say(unit, UnitFacts.Hub, "House hub").Say(unit, UnitFacts.HubName, $"{job.Unit(unit).Window.Room!.Name} {unit}");
-            job.Do(Core.Decisions.Controls.Turn(Remote(job, unit == "W01" ? "Kitchen wall" : "Bedside"), job.Unit(unit)));
+            job.Do(Core.Decisions.Controls.Toggle(Remote(job, unit == "W01" ? "Kitchen wall" : "Bedside"), job.Unit(unit)));
         }
         job.Say("W02A", UnitFacts.Group, "Bed pair").Say("W02B", UnitFacts.Group, "Bed pair");
         job.Do(AddItems.Preset(Remote(job, "Bedside"), "Evening"));

@@ -19,14 +19,14 @@ internal sealed record CommonTask(string Name, string From, string[] Way, string
     public static IReadOnlyList<CommonTask> All { get; } =
     [
         new("Mark this step and go to the same step of the next unit", "Walk", ["2", "]", "]"], ["x"], s => Marked(s, "W01", "cable-found")),
-        new("Add a window like the one before", "Job sheet", [], ["n", "enter"], s => s.Sight.House.FindTag("W04") is { RoughWidth: not null }),
+        new("Add a window like the one before", "Job sheet", [], ["n", "enter"], s => s.Context.House.FindTag("W04") is { RoughWidth: not null }),
         new("Go to the field that mends the unit's worst finding", "Job sheet", [], ["f"], s => s.Screen is SheetScreen { Current: not null }),
-        new("Fill in the next missing fact", "A unit", ["enter"], ["n", "enter", "=w", "enter"], s => s.Sight.LastSaved is not null),
-        new("Jump to a unit by its tag", "Job sheet", [], ["g", "=W03", "enter"], s => s.Screen is JobSheetScreen j && j.Current(s.Sight)?.Tag == "W03"),
-        new("Land a cable by number", "Panels", ["3", "end"], ["l", "=P1 4", "enter"], s => s.Sight.House.Panels[0].RunAt(4) is not null),
-        new("Let a remote move every unit of its room", "Controls", ["5"], ["r"], s => s.Sight.House.Remotes[0].Units.Any()),
-        new("Waive a finding", "Punch list", ["6"], ["w", "=seen on site", "enter", "=TO", "enter"], s => s.Sight.House.Waivers.Length == 1),
-        new("Take the last change back", "Any screen", [], ["u", "u"], s => s.Sight.RedoNext is not null),
+        new("Fill in the next missing fact", "A unit", ["enter"], ["n", "enter", "=w", "enter"], s => s.Context.LastSaved is not null),
+        new("Jump to a unit by its tag", "Job sheet", [], ["g", "=W03", "enter"], s => s.Screen is JobSheetScreen j && j.Current(s.Context)?.Tag == "W03"),
+        new("Land a cable by number", "Panels", ["3", "end"], ["l", "=P1 4", "enter"], s => s.Context.House.Panels[0].RunAt(4) is not null),
+        new("Let a remote move every unit of its room", "Controls", ["5"], ["r"], s => s.Context.House.Remotes[0].Units.Any()),
+        new("Waive a finding", "Punch list", ["6"], ["w", "=seen on site", "enter", "=TO", "enter"], s => s.Context.House.Waivers.Length == 1),
+        new("Take the last change back", "Any screen", [], ["u", "u"], s => s.Context.RedoNext is not null),
         new("Write the owner's binder", "Any screen", [], ["7", "w"], s => s.Draw(80, 24).ToText().Contains("Written:", StringComparison.Ordinal)),
     ];
 
@@ -50,7 +50,7 @@ internal sealed record CommonTask(string Name, string From, string[] Way, string
     }
 
     private static bool Marked(ShellState shell, string tag, string step) =>
-        shell.Sight.House.Units.Single(u => u.Tag == tag).MarkOf(StepList.Find(step)!) is not null;
+        shell.Context.House.Units.Single(u => u.Tag == tag).MarkOf(StepList.Find(step)!) is not null;
 }
 
 public class CommonTaskTests

@@ -17,11 +17,11 @@ public class KeyTableTests
     internal static IReadOnlyList<IScreen> EveryScreen()
     {
         var desk = new TestDesk(new FakeTimeProvider());
-        var sections = CommonKeys.Sections.Select(s => ((Ask.Section)s.Press(PickerScreen.At(desk), Shell.Value.Sight).Ask!).Make(Shell.Value.Sight));
-        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], []), new NoticeScreen([]), new HeldScreen(new HeldHouse("", "")), WhatIfScreen.At(Shell.Value.Sight, null), Figures(), .. sections];
+        var sections = CommonKeys.Sections.Select(s => ((Ask.Section)s.Press(PickerScreen.At(desk), Shell.Value.Context).Ask!).Make(Shell.Value.Context));
+        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], []), new NoticeScreen([]), new LockedHouseScreen(new LockedHouse("", "")), WhatIfScreen.At(Shell.Value.Context, null), Figures(), .. sections];
     }
 
-    private static FiguresScreen Figures() => FiguresScreen.For(((IAsked)TrimOut.Screens.JobSheet.JobSheetScreen.At(Shell.Value.Sight)).FiguresAt(Shell.Value.Sight)!);
+    private static FiguresScreen Figures() => FiguresScreen.For(((IAsked)TrimOut.Screens.JobSheet.JobSheetScreen.At(Shell.Value.Context)).FiguresAt(Shell.Value.Context)!);
 
     public static TheoryData<string> Titles() => [.. EveryScreen().Select(s => s.Title).Distinct()];
 

@@ -37,7 +37,7 @@ public class SignsTests
         {
             var shell = new ShellState(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe, null, glyphs);
             var help = HelpScreen.For(shell);
-            Assert.All(JobSheetScreen.At(shell.Sight).Signs, sign => Assert.Contains(help.Lines, l => l.Keys == sign.Drawn(glyphs) && l.Help == sign.Means));
+            Assert.All(JobSheetScreen.At(shell.Context).Signs, sign => Assert.Contains(help.Lines, l => l.Keys == sign.Drawn(glyphs) && l.Help == sign.Means));
         }
     }
 

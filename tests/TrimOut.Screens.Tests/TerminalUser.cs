@@ -30,7 +30,7 @@ internal sealed class TerminalUser : IDisposable
 
     public ShellState Shell { get; }
 
-    public House House => Shell.Sight.House;
+    public House House => Shell.Context.House;
 
     /// <summary>What stands on the terminal.</summary>
     public string Screen => string.Join('\n', _app.Driver!.ToString()!.Split('\n').Select(l => l.TrimEnd()));

@@ -8,7 +8,7 @@ namespace TrimOut.Core.Decisions;
 public static class KitCheck
 {
     /// <summary>Says that one value was held against the sheet, or that it was not after all.</summary>
-    public static Result<Draft> Turn(House house, Item sheet, Fact fact)
+    public static Result<Draft> Toggle(House house, Item sheet, Fact fact)
     {
         if (!FactTable.IsKit(sheet.Kind))
             return new Refusal("Only values of the kit are held against a maker's sheet.");

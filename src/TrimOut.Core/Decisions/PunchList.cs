@@ -21,7 +21,7 @@ public static class PunchList
             .Put(id, PunchFacts.State, PunchState.Open));
 
     /// <summary>Says that a punch item was mended, or that it was not after all.</summary>
-    public static Draft Turn(PunchItem item) => item.Done
+    public static Draft Toggle(PunchItem item) => item.Done
         ? new Draft($"Opened again: {item.Name}").Put(item.Id, PunchFacts.State, PunchState.Open)
         : new Draft($"Mended: {item.Name}").Put(item.Id, PunchFacts.State, PunchState.Done);
 

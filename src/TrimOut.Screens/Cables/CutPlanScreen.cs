@@ -17,9 +17,9 @@ internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selecte
 
     public string Title => "Cut plan";
 
-    public Unit? UnitAt(Sight sight) => null;
+    public Unit? UnitAt(ScreenContext context) => null;
 
-    public AskedFigures? FiguresAt(Sight sight) =>
+    public AskedFigures? FiguresAt(ScreenContext context) =>
         Selected < Plans.Count && Plans[Selected] is { Plan: { Ok: true } plan, Cuts: var cuts } ? new AskedFigures(cuts.Cable.Name, CutFigures.Of(cuts, plan.Value), null) : null;
 
     /// <summary>The box at the top.</summary>
@@ -29,15 +29,15 @@ internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selecte
 
     public IReadOnlyList<Sign> Signs { get; } = [BoxDrawing.Cut, BoxDrawing.Left];
 
-    public static CutPlanScreen At(Sight sight) => new([.. HouseCuts.Orders(sight.House).Select(c => new CablePlan(c,
+    public static CutPlanScreen At(ScreenContext context) => new([.. HouseCuts.Orders(context.House).Select(c => new CablePlan(c,
         c.Order.Pieces.IsEmpty ? new Refusal("No run of this cable waits to be cut.") : CutPlanner.Solve(c.Order, steps: Steps)))], 0);
 
     /// <summary>Boxes of the plan that is shown.</summary>
     public int Boxes => Selected < Plans.Count && Plans[Selected].Plan is { Ok: true } plan ? plan.Value.Boxes.Length : 0;
 
-    public IScreen Fit(Sight sight) => At(sight) is var fresh ? fresh with { Selected = Paging.Move(Selected, 0, Math.Max(1, fresh.Plans.Count)), Top = Top } : this;
+    public IScreen Fit(ScreenContext context) => At(context) is var fresh ? fresh with { Selected = Paging.Move(Selected, 0, Math.Max(1, fresh.Plans.Count)), Top = Top } : this;
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         if (Plans.Count == 0)
         {
@@ -45,7 +45,7 @@ internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selecte
             return;
         }
         var plan = Plans[Math.Min(Selected, Plans.Count - 1)];
-        var units = sight.House.DisplayUnits;
+        var units = context.House.DisplayUnits;
         area.PutFit(1, 0, area.Width - 1, $"{plan.Cuts.Cable.Name} ({Selected + 1} of {Plans.Count} cables; left and right change)", Tone.Heading);
         var y = 1;
         if (plan.Cuts.Order.Pieces.IsEmpty)
@@ -60,7 +60,7 @@ internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selecte
         else
         {
             y = area.PutWrapped(1, y, 3, plan.Plan.Value.Says(units), Tone.Text) + 1;
-            y = DrawBoxes(area, y, plan.Plan.Value, units, sight.Glyphs);
+            y = DrawBoxes(area, y, plan.Plan.Value, units, context.Glyphs);
         }
         foreach (var why in plan.Cuts.LeftOut.GroupBy(l => l.Why))
         {
@@ -99,8 +99,8 @@ internal static class CutPlanKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<CutPlanScreen>("right", "Next cable", "The plan for the next cable.", (s, _) => new Turn(s with { Selected = Paging.Move(s.Selected, 1, s.Plans.Count), Top = 0 })),
-        new KeyAction<CutPlanScreen>("left", "Cable before", "The plan for the cable before.", (s, _) => new Turn(s with { Selected = Paging.Move(s.Selected, -1, s.Plans.Count), Top = 0 })),
+        new KeyAction<CutPlanScreen>("right", "Next cable", "The plan for the next cable.", (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, 1, s.Plans.Count), Top = 0 })),
+        new KeyAction<CutPlanScreen>("left", "Cable before", "The plan for the cable before.", (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, -1, s.Plans.Count), Top = 0 })),
         .. Moves.Through<CutPlanScreen>("box", (s, _, by) => s with { Top = Paging.Move(s.Top, by, s.Boxes) }),
     ];
 }

@@ -20,37 +20,37 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
 
     public IReadOnlyList<Sign> Signs { get; } = [Moves, Still, Sign.Words(Load(4, 10), "under a remote: the units it moves, of the most that it can")];
 
-    public static ControlsScreen At(Sight sight) => new(0, 0);
+    public static ControlsScreen At(ScreenContext context) => new(0, 0);
 
-    public Unit? Unit(Sight sight) => Row < sight.House.Units.Length ? sight.House.Units[Row] : null;
+    public Unit? Unit(ScreenContext context) => Row < context.House.Units.Length ? context.House.Units[Row] : null;
 
-    public Remote? Remote(Sight sight) => Column < sight.House.Remotes.Length ? sight.House.Remotes[Column] : null;
+    public Remote? Remote(ScreenContext context) => Column < context.House.Remotes.Length ? context.House.Remotes[Column] : null;
 
-    public IScreen Fit(Sight sight) => this with { Row = Paging.Move(Row, 0, sight.House.Units.Length), Column = Paging.Move(Column, 0, sight.House.Remotes.Length) };
+    public IScreen Fit(ScreenContext context) => this with { Row = Paging.Move(Row, 0, context.House.Units.Length), Column = Paging.Move(Column, 0, context.House.Remotes.Length) };
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         var y = 0;
-        foreach (var hub in sight.House.Hubs)
+        foreach (var hub in context.House.Hubs)
         {
             var devices = hub.Units.Count() + hub.Remotes.Count();
             area.PutFit(1, y++, area.Width - 1, string.Create(CultureInfo.InvariantCulture, $"{hub.Name}: {devices} of {hub.Type?.Devices?.ToString(CultureInfo.InvariantCulture) ?? "?"} devices{(hub.Show(Core.Facts.HubFacts.Location) is { Length: > 0 } where ? $", {where}" : "")}"), Tone.Heading);
         }
-        if (sight.House.Hubs.IsEmpty)
+        if (context.House.Hubs.IsEmpty)
             area.Put(1, y++, "No hub yet: h adds one.", Tone.Strong);
-        if (sight.House.Remotes.IsEmpty)
+        if (context.House.Remotes.IsEmpty)
         {
             area.Put(1, y, "No remote yet: n adds one.", Tone.Strong);
             return;
         }
-        DrawMatrix(area.Rows(y, area.Height - y - 1), sight);
-        if (Remote(sight) is { } selected)
+        DrawMatrix(area.Rows(y, area.Height - y - 1), context);
+        if (Remote(context) is { } selected)
             area.PutFit(1, area.Height - 1, area.Width - 1, $"{selected.Name}: {selected.Room?.Name ?? "no room yet"}{Presets(selected)}", Tone.Dim);
     }
 
-    private void DrawMatrix(Area area, Sight sight)
+    private void DrawMatrix(Area area, ScreenContext context)
     {
-        var (remotes, units) = (sight.House.Remotes, sight.House.Units);
+        var (remotes, units) = (context.House.Remotes, context.House.Units);
         var side = Math.Clamp(units.Select(u => TextWidth.Of(NameOf(u))).DefaultIfEmpty().Max() + 3, 12, area.Width * 2 / 5);
         var least = Math.Clamp(remotes.Max(r => r.Name.Split(' ').Max(TextWidth.Of)) + 2, 8, Math.Max(8, area.Width - side));
         var cells = Math.Clamp((area.Width - side) / remotes.Length, least, Math.Max(least, remotes.Max(r => TextWidth.Of(r.Name)) + 2));
@@ -75,7 +75,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
             foreach (var (remote, column) in shown.Select((r, c) => (r, c)))
             {
                 var moves = units[at].Remotes.Any(r => r.Id == remote.Id);
-                list.PutFit(side + column * cells, line, cells - 1, "  " + (moves ? Moves : Still).Drawn(sight.Glyphs), at == Row && first + column == Column ? Tone.Selected : moves ? Tone.Strong : Tone.Dim);
+                list.PutFit(side + column * cells, line, cells - 1, "  " + (moves ? Moves : Still).Drawn(context.Glyphs), at == Row && first + column == Column ? Tone.Selected : moves ? Tone.Strong : Tone.Dim);
             }
         }
     }

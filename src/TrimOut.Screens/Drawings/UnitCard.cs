@@ -17,24 +17,24 @@ internal static class UnitCard
     /// <summary>Draws the card.</summary>
     /// <param name="area">Where.</param>
     /// <param name="unit">The unit.</param>
-    /// <param name="sight">What is seen.</param>
+    /// <param name="context">What is seen.</param>
     /// <param name="picture">The drawing on it.</param>
     /// <param name="named">Whether it begins with what the unit is; not where that stands beside it already.</param>
     /// <param name="saidAlready">Findings that stand beside it already.</param>
-    public static void Draw(Area area, Unit unit, Sight sight, Picture picture = Picture.Window, bool named = true, IReadOnlyCollection<Finding>? saidAlready = null)
+    public static void Draw(Area area, Unit unit, ScreenContext context, Picture picture = Picture.Window, bool named = true, IReadOnlyCollection<Finding>? saidAlready = null)
     {
         var y = named ? DrawName(area, unit) : 0;
-        var findings = sight.Report.About(unit).Where(f => f.Open && saidAlready?.Contains(f) != true).ToList();
+        var findings = context.Report.About(unit).Where(f => f.Open && saidAlready?.Contains(f) != true).ToList();
         var wanted = 1 + findings.Take(4).Sum(f => TextWidth.Wrap(f.Found.Message, area.Width - 5).Count());
         var room = area.Height - y - 1;
         var drawing = Math.Clamp(room - wanted, Math.Min(LeastDrawing, Math.Max(0, room)), Math.Max(LeastDrawing, Math.Min(18, area.Width / 3)));
-        y += Pictures.Draw(area.Rows(y, drawing), picture, unit, sight.Glyphs);
-        y = Next(area, y, unit, sight);
+        y += Pictures.Draw(area.Rows(y, drawing), picture, unit, context.Glyphs);
+        y = Next(area, y, unit, context);
         foreach (var finding in findings)
         {
             if (y >= area.Height)
                 break;
-            y = Put(area, y, finding, sight);
+            y = Put(area, y, finding, context);
         }
         if (findings.Count == 0 && saidAlready is null or { Count: 0 } && y < area.Height)
             area.Put(0, y, "Nothing wrong is known.", Tone.Good);
@@ -49,7 +49,7 @@ internal static class UnitCard
     }
 
     /// <summary>A finding with its severity in words; returns the line after it.</summary>
-    public static int Put(Area area, int y, Finding finding, Sight sight)
+    public static int Put(Area area, int y, Finding finding, ScreenContext context)
     {
         var tone = ToneOf(finding.Check.Severity);
         var x = area.Put(0, y, WordOf(finding.Check.Severity) + " ", tone);
@@ -79,7 +79,7 @@ internal static class UnitCard
         return string.Join(", ", parts.OfType<string>());
     }
 
-    private static int Next(Area area, int y, Unit unit, Sight sight)
+    private static int Next(Area area, int y, Unit unit, ScreenContext context)
     {
         if (y >= area.Height)
             return y;
@@ -88,7 +88,7 @@ internal static class UnitCard
             area.Put(0, y, "Every step is done.", Tone.Good);
             return y + 1;
         }
-        var x = area.Put(0, y, $"{sight.Glyphs.Arrow} {step.Phase.Full()}: ", Tone.Heading);
+        var x = area.Put(0, y, $"{context.Glyphs.Arrow} {step.Phase.Full()}: ", Tone.Heading);
         area.PutFit(x, y, area.Width - x, step.Label);
         return y + 1;
     }

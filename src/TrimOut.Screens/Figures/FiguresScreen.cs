@@ -14,7 +14,7 @@ internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, i
     public static FiguresScreen For(AskedFigures asked) => new(asked.Of,
         asked.At is { } fact ? [.. asked.All.Where(f => f.IsAbout(fact)), .. asked.All.Where(f => !f.IsAbout(fact))] : asked.All, 0);
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         var detail = Math.Min(area.Height / 2, 14);
         var list = area.Rows(0, area.Height - detail);
@@ -26,13 +26,13 @@ internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, i
             list.PutFit(1, y, names, Figures[at].Name, tone);
             list.PutFit(names + 3, y, list.Width - names - 3, Figures[at].Value, tone);
         }
-        DrawDetail(area.Rows(area.Height - detail, detail), Figures[Selected], sight);
+        DrawDetail(area.Rows(area.Height - detail, detail), Figures[Selected], context);
     }
 
-    private static void DrawDetail(Area area, Figure figure, Sight sight)
+    private static void DrawDetail(Area area, Figure figure, ScreenContext context)
     {
         for (var x = 0; x < area.Width; x++)
-            area.Put(x, 0, sight.Glyphs.Across, Tone.Dim);
+            area.Put(x, 0, context.Glyphs.Across, Tone.Dim);
         var y = area.PutWrapped(1, 1, 3, $"{figure.Name}: {figure.Value}", Tone.Strong);
         y = area.PutWrapped(1, y, 3, figure.Working.Formula, Tone.Text);
         y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - 2), string.Join("; ", figure.Working.Inputs.Select(i => $"{i.Name} {i.Value}")), Tone.Text);

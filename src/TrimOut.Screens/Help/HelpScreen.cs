@@ -24,7 +24,7 @@ internal sealed record HelpScreen(string Of, IReadOnlyList<(string Keys, string 
         return new(shell.Screen.Title, lines, 0);
     }
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         area.Put(1, 0, "While something is typed: Enter takes it, Esc leaves it as it was.", Tone.Dim);
         if (Lines.Any(l => l.Name == SignsHere))

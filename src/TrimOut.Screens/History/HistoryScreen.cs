@@ -11,17 +11,17 @@ internal sealed record HistoryScreen(int Selected) : IScreen
 
     public IReadOnlyList<IKeyAction> Keys => HistoryKeys.All;
 
-    public static HistoryScreen At(Sight sight) => new(0);
+    public static HistoryScreen At(ScreenContext context) => new(0);
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var changes = sight.Log.Changes;
-        area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $" {changes.Count} changes; nothing is ever deleted. Kept in {sight.Where}"), Tone.Heading);
+        var changes = context.Log.Changes;
+        area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $" {changes.Count} changes; nothing is ever deleted. Kept in {context.Where}"), Tone.Heading);
         var list = area.Rows(1, area.Height - 1);
         foreach (var (y, at) in Paging.Rows(list, changes.Count, Selected))
         {
             var change = changes[changes.Count - 1 - at];
-            var inForce = sight.Log.IsInForce(change.Id);
+            var inForce = context.Log.IsInForce(change.Id);
             var tone = at == Selected ? Tone.Selected : inForce ? Tone.Text : Tone.Dim;
             list.PutFit(0, y, list.Width, string.Create(CultureInfo.InvariantCulture, $" {change.SaidAt:yyyy-MM-dd HH:mm}"), tone);
             list.PutFit(18, y, 12, change.By, tone);
@@ -35,6 +35,6 @@ internal static class HistoryKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        .. Moves.Through<HistoryScreen>("change", (s, sight, by) => s with { Selected = Paging.Move(s.Selected, by, sight.Log.Changes.Count) }),
+        .. Moves.Through<HistoryScreen>("change", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, context.Log.Changes.Count) }),
     ];
 }

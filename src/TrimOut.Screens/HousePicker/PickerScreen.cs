@@ -16,7 +16,7 @@ internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selec
 
     public static PickerScreen At(IDesk desk) => new(desk.Houses, 0);
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         area.Put(2, 1, "TrimOut tracks wired motorised window coverings through a house,", Tone.Text);
         area.Put(2, 2, "from the framing walk to the owner's binder.", Tone.Text);
@@ -31,7 +31,7 @@ internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selec
                 sample = house.Sample;
             }
             var tone = at == Selected ? Tone.Selected : Tone.Text;
-            area.PutFit(2, y, area.Width - 4, $" {(at == Selected ? sight.Glyphs.Arrow : " ")} {house.Name}", tone);
+            area.PutFit(2, y, area.Width - 4, $" {(at == Selected ? context.Glyphs.Arrow : " ")} {house.Name}", tone);
             area.PutFit(about, y++, area.Width - 2 - about, house.About, tone);
         }
         if (Houses.All(h => h.Sample))
@@ -45,20 +45,20 @@ internal static class PickerKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<PickerScreen>("enter", "Open", "Opens the house; a sample job is copied to a house file of its own first.", (s, _) => new Turn(s, new Ask.Enter(d => d.Open(s.Current!.Path), s.Current!.Path)))
+        new KeyAction<PickerScreen>("enter", "Open", "Opens the house; a sample job is copied to a house file of its own first.", (s, _) => new Transition(s, new Ask.Enter(d => d.Open(s.Current!.Path), s.Current!.Path)))
             { Disabled = (s, _) => s.Current is null ? "There is no house to open. Press n to begin one." : null },
-        new KeyAction<PickerScreen>("n", "New house", "Begins a house.", (s, _) => Turn.Type(s, AskName(s))),
-        new KeyAction<PickerScreen>("o", "Open a path", "Opens a house file by its path.", (s, _) => Turn.Type(s, new Entry("House file", "", "the path of a .trimout file or of a sample folder",
-            (text, _) => text.Trim().Length == 0 ? new Refusal("Type the path of a house file.") : new Turn(s, new Ask.Enter(d => d.Open(text.Trim()), text.Trim()))))),
+        new KeyAction<PickerScreen>("n", "New house", "Begins a house.", (s, _) => Transition.Type(s, AskName(s))),
+        new KeyAction<PickerScreen>("o", "Open a path", "Opens a house file by its path.", (s, _) => Transition.Type(s, new Entry("House file", "", "the path of a .trimout file or of a sample folder",
+            (text, _) => text.Trim().Length == 0 ? new Refusal("Type the path of a house file.") : new Transition(s, new Ask.Enter(d => d.Open(text.Trim()), text.Trim()))))),
         .. Moves.Through<PickerScreen>("house", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Houses.Count) }),
     ];
 
     private static Entry AskName(PickerScreen screen) => new("Name of the house", "", "what everybody calls the job",
-        (name, _) => name.Trim().Length == 0 ? new Refusal("Type a name.") : Turn.Type(screen, AskUnits(screen, name.Trim())));
+        (name, _) => name.Trim().Length == 0 ? new Refusal("Type a name.") : Transition.Type(screen, AskUnits(screen, name.Trim())));
 
     private static Entry AskUnits(PickerScreen screen, string name) => new("Units", "inches", "inches or millimetres",
-        (text, _) => Core.Facts.HouseFacts.Units.ReadTyped(text, Core.Houses.House.Empty).Then<Turn>(stored =>
-            new Turn(screen, new Ask.Enter(d => d.Create(name, stored == "inches" ? DisplayUnits.Inches : DisplayUnits.Millimetres)))))
+        (text, _) => Core.Facts.HouseFacts.Units.ReadTyped(text, Core.Houses.House.Empty).Then<Transition>(stored =>
+            new Transition(screen, new Ask.Enter(d => d.Create(name, stored == "inches" ? DisplayUnits.Inches : DisplayUnits.Millimetres)))))
     {
         Options = Core.Facts.HouseFacts.Units.Options(Core.Houses.House.Empty),
     };

@@ -16,41 +16,41 @@ internal static class JobSheetKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<JobSheetScreen>("enter", "Open", "All facts of the unit, to be filled in.", (s, sight) => Turn.Open(s, SheetScreen.OfUnit(s.Current(sight)!))) { Disabled = NoUnit },
+        new KeyAction<JobSheetScreen>("enter", "Open", "All facts of the unit, to be filled in.", (s, context) => Transition.Open(s, SheetScreen.OfUnit(s.Current(context)!))) { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("space", "Mark next step", "Marks the unit's next step done and goes to the next unit; evidence is asked for first.",
-            (s, sight) => s.Picked.IsEmpty
-                ? Marking.Next(s, s.Current(sight)!, (screen, after) => new Turn(Moved((JobSheetScreen)screen, after, 1)))
-                : PickedUnits.MarkNext(s, sight)) { Disabled = NoUnit },
+            (s, context) => s.Picked.IsEmpty
+                ? Marking.Next(s, s.Current(context)!, (screen, after) => new Transition(Moved((JobSheetScreen)screen, after, 1)))
+                : PickedUnits.MarkNext(s, context)) { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("v", "Pick", "Picks the unit, to be marked together with others, or no longer; then the next unit.",
-            (s, sight) => new Turn(Moved(s with { Picked = s.Picked.Contains(s.UnitId!) ? s.Picked.Remove(s.UnitId!) : s.Picked.Add(s.UnitId!) }, sight, 1))) { Disabled = NoUnit, OnBar = false },
-        new KeyAction<JobSheetScreen>("V", "Pick all shown", "Picks every unit that is shown, or none where all are picked.", (s, sight) =>
-            JobSheetRows.Units(s, sight).Select(u => u.Id).ToImmutableHashSet() is var shown && shown.IsSubsetOf(s.Picked)
-                ? new Turn(s with { Picked = [] })
-                : Turn.Say(s with { Picked = shown }, $"{shown.Count} units picked. Space marks their next step together.")) { OnBar = false },
-        new KeyAction<JobSheetScreen>("s", "Sort", "Sorts by the walk, by stops, by what is least done, by tag.", (s, sight) =>
-            new Turn((s with { Order = (JobSheetOrder)(((int)s.Order + 1) % Enum.GetValues<JobSheetOrder>().Length) }).Fit(sight))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("n", "New window", "Adds a window by one line; what is left out carries over.", (s, sight) => Turn.Type(s, NewWindow(s, sight))),
+            (s, context) => new Transition(Moved(s with { Picked = s.Picked.Contains(s.UnitId!) ? s.Picked.Remove(s.UnitId!) : s.Picked.Add(s.UnitId!) }, context, 1))) { Disabled = NoUnit, OnBar = false },
+        new KeyAction<JobSheetScreen>("V", "Pick all shown", "Picks every unit that is shown, or none where all are picked.", (s, context) =>
+            JobSheetRows.Units(s, context).Select(u => u.Id).ToImmutableHashSet() is var shown && shown.IsSubsetOf(s.Picked)
+                ? new Transition(s with { Picked = [] })
+                : Transition.Say(s with { Picked = shown }, $"{shown.Count} units picked. Space marks their next step together.")) { OnBar = false },
+        new KeyAction<JobSheetScreen>("s", "Sort", "Sorts by the walk, by stops, by what is least done, by tag.", (s, context) =>
+            new Transition((s with { Order = (JobSheetOrder)(((int)s.Order + 1) % Enum.GetValues<JobSheetOrder>().Length) }).Fit(context))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("n", "New window", "Adds a window by one line; what is left out carries over.", (s, context) => Transition.Type(s, NewWindow(s, context))),
         new KeyAction<JobSheetScreen>("w", "Walk", "Walks the phase that is shown, or the unit's own, from this unit on.",
-            (s, sight) => Turn.Open(s, WalkScreen.At(sight, s.PhaseShown ?? Progress.Current(s.Current(sight)!) ?? Phase.Handover, s.UnitId))) { Disabled = NoUnit },
-        new KeyAction<JobSheetScreen>("/", "Filter", "Shows only units with this text in tag, kind, room or floor.", (s, _) => Turn.Type(s, new Entry("Show units with", s.Search, "tag, kind, room or floor; empty shows all",
-            (text, sight) => new Turn((s with { Search = text.Trim() }).Fit(sight))))),
-        new KeyAction<JobSheetScreen>("g", "Go to tag", "Jumps to a unit by its tag.", (s, sight) => Turn.Type(s, new Entry("Tag", "", "such as W07", (text, now) => GoTo(s, now, text))
-            { Options = [.. sight.House.Units.Select(u => new Option(u.Id, u.Tag))] })) { OnBar = false },
-        new KeyAction<JobSheetScreen>("!", "Stops only", "Shows only units with open stops, or all.", (s, sight) => new Turn((s with { OnlyStops = !s.OnlyStops }).Fit(sight))),
-        new KeyAction<JobSheetScreen>("o", "Not done only", "Shows only units with something left to do in the phase, or all.", (s, sight) => new Turn((s with { OnlyOpen = !s.OnlyOpen }).Fit(sight))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("right", "Phase right", "Shows the next phase.", (s, sight) => new Turn((s with { PhaseShown = Shift(s.PhaseShown, 1) }).Fit(sight))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("left", "Phase left", "Shows the phase before.", (s, sight) => new Turn((s with { PhaseShown = Shift(s.PhaseShown, -1) }).Fit(sight))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("*", "All", "Takes every filter, order and pick away.", (s, sight) => new Turn((s with { OnlyOpen = false, OnlyStops = false, Search = "", PhaseShown = null, Picked = [], Order = JobSheetOrder.Walk }).Fit(sight))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("f", "Findings", "Goes to the field that mends the unit's worst finding.", (s, sight) => Mend(s, sight)) { Disabled = NoUnit },
-        new KeyAction<JobSheetScreen>("b", "Bring back", "Brings a removed window back with all it had.", (s, sight) => BringBack(s, sight)) { OnBar = false },
+            (s, context) => Transition.Open(s, WalkScreen.At(context, s.PhaseShown ?? Progress.Current(s.Current(context)!) ?? Phase.Handover, s.UnitId))) { Disabled = NoUnit },
+        new KeyAction<JobSheetScreen>("/", "Filter", "Shows only units with this text in tag, kind, room or floor.", (s, _) => Transition.Type(s, new Entry("Show units with", s.Search, "tag, kind, room or floor; empty shows all",
+            (text, context) => new Transition((s with { Search = text.Trim() }).Fit(context))))),
+        new KeyAction<JobSheetScreen>("g", "Go to tag", "Jumps to a unit by its tag.", (s, context) => Transition.Type(s, new Entry("Tag", "", "such as W07", (text, now) => GoTo(s, now, text))
+            { Options = [.. context.House.Units.Select(u => new Option(u.Id, u.Tag))] })) { OnBar = false },
+        new KeyAction<JobSheetScreen>("!", "Stops only", "Shows only units with open stops, or all.", (s, context) => new Transition((s with { OnlyStops = !s.OnlyStops }).Fit(context))),
+        new KeyAction<JobSheetScreen>("o", "Not done only", "Shows only units with something left to do in the phase, or all.", (s, context) => new Transition((s with { OnlyOpen = !s.OnlyOpen }).Fit(context))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("right", "Phase right", "Shows the next phase.", (s, context) => new Transition((s with { PhaseShown = Shift(s.PhaseShown, 1) }).Fit(context))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("left", "Phase left", "Shows the phase before.", (s, context) => new Transition((s with { PhaseShown = Shift(s.PhaseShown, -1) }).Fit(context))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("*", "All", "Takes every filter, order and pick away.", (s, context) => new Transition((s with { OnlyOpen = false, OnlyStops = false, Search = "", PhaseShown = null, Picked = [], Order = JobSheetOrder.Walk }).Fit(context))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("f", "Findings", "Goes to the field that mends the unit's worst finding.", (s, context) => Mend(s, context)) { Disabled = NoUnit },
+        new KeyAction<JobSheetScreen>("b", "Bring back", "Brings a removed window back with all it had.", (s, context) => BringBack(s, context)) { OnBar = false },
         .. Moves.Through<JobSheetScreen>("unit", Moved),
     ];
 
-    private static string? NoUnit(JobSheetScreen s, Sight sight) => s.Current(sight) is null ? "No unit is selected. n adds a window." : null;
+    private static string? NoUnit(JobSheetScreen s, ScreenContext context) => s.Current(context) is null ? "No unit is selected. n adds a window." : null;
 
-    private static JobSheetScreen Moved(JobSheetScreen s, Sight sight, int by)
+    private static JobSheetScreen Moved(JobSheetScreen s, ScreenContext context, int by)
     {
-        var units = JobSheetRows.Units(s, sight);
+        var units = JobSheetRows.Units(s, context);
         var at = units.ToList().FindIndex(u => u.Id == s.UnitId);
         return units.Count == 0 ? s : s with { UnitId = units[Paging.Move(at, by, units.Count)].Id };
     }
@@ -61,42 +61,42 @@ internal static class JobSheetKeys
         return next < 0 || next >= PhaseNames.All.Count ? null : (Phase)next;
     }
 
-    private static Result<Turn> GoTo(JobSheetScreen s, Sight sight, string text)
+    private static Result<Transition> GoTo(JobSheetScreen s, ScreenContext context, string text)
     {
-        var unit = sight.House.Units.FirstOrDefault(u => string.Equals(u.Tag, text.Trim(), StringComparison.OrdinalIgnoreCase))
-            ?? sight.House.FindTag(text.Trim())?.Units.FirstOrDefault();
-        return unit is null ? new Refusal($"No unit has the tag {text.Trim()}.") : new Turn(s with { UnitId = unit.Id, OnlyOpen = false, OnlyStops = false, Search = "" });
+        var unit = context.House.Units.FirstOrDefault(u => string.Equals(u.Tag, text.Trim(), StringComparison.OrdinalIgnoreCase))
+            ?? context.House.FindTag(text.Trim())?.Units.FirstOrDefault();
+        return unit is null ? new Refusal($"No unit has the tag {text.Trim()}.") : new Transition(s with { UnitId = unit.Id, OnlyOpen = false, OnlyStops = false, Search = "" });
     }
 
-    private static Entry NewWindow(JobSheetScreen s, Sight sight) => new("New window", AddItems.NextTag(sight.House) + " ",
+    private static Entry NewWindow(JobSheetScreen s, ScreenContext context) => new("New window", AddItems.NextTag(context.House) + " ",
         "tag kind left/right WxH facing floor/ladder/scaffold inside/outside panel @room",
-        (line, now) => QuickWindow.Read(line, now.House).Then(w => w.Add(now.House).Then<Turn>(draft => new Turn(s, new Ask.Save(draft, Another)))))
+        (line, now) => QuickWindow.Read(line, now.House).Then(w => w.Add(now.House).Then<Transition>(draft => new Transition(s, new Ask.Save(draft, Another)))))
     {
         Echo = (line, now) => QuickWindow.Read(line, now.House).Then<string>(w => w.Echo(now.House)),
     };
 
     /// <summary>After a window comes the line for the next one; Esc ends that.</summary>
-    private static Turn Another(IScreen screen, Sight sight)
+    private static Transition Another(IScreen screen, ScreenContext context)
     {
-        var newest = sight.House.Windows.OrderBy(w => w.Item.Place).Last();
+        var newest = context.House.Windows.OrderBy(w => w.Item.Place).Last();
         var next = (JobSheetScreen)screen with { UnitId = newest.Units.FirstOrDefault()?.Id ?? ((JobSheetScreen)screen).UnitId };
-        return Turn.Type(next, NewWindow(next, sight));
+        return Transition.Type(next, NewWindow(next, context));
     }
 
-    private static Turn Mend(JobSheetScreen s, Sight sight) =>
-        sight.Report.About(s.Current(sight)!).FirstOrDefault(f => f.Open) is { } finding
-            ? Turn.Open(s, SheetScreen.Mending(sight.House, finding.Found.Mends))
-            : Turn.Say(s, "Nothing wrong is known of this unit.");
+    private static Transition Mend(JobSheetScreen s, ScreenContext context) =>
+        context.Report.About(s.Current(context)!).FirstOrDefault(f => f.Open) is { } finding
+            ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
+            : Transition.Say(s, "Nothing wrong is known of this unit.");
 
-    private static Turn BringBack(JobSheetScreen s, Sight sight)
+    private static Transition BringBack(JobSheetScreen s, ScreenContext context)
     {
-        var removed = sight.House.Items.Values.Where(i => i is { Removed: true, Kind: ItemKind.Window }).OrderBy(i => i.Place).ToList();
-        return removed.Count == 0 ? Turn.Say(s, "No window was removed.") : Turn.Type(s, new Entry("Bring back", sight.House.NameOf(removed[^1]), "the tag of a removed window",
+        var removed = context.House.Items.Values.Where(i => i is { Removed: true, Kind: ItemKind.Window }).OrderBy(i => i.Place).ToList();
+        return removed.Count == 0 ? Transition.Say(s, "No window was removed.") : Transition.Type(s, new Entry("Bring back", context.House.NameOf(removed[^1]), "the tag of a removed window",
             (text, now) => removed.LastOrDefault(i => string.Equals(now.House.NameOf(i), text.Trim(), StringComparison.OrdinalIgnoreCase)) is { } item
-                ? Turn.Save(s, RemoveItems.BringBack(now.House, item))
+                ? Transition.Save(s, RemoveItems.BringBack(now.House, item))
                 : new Refusal($"No removed window has the tag {text.Trim()}."))
         {
-            Options = [.. removed.Select(i => new Option(i.Id, sight.House.NameOf(i)))],
+            Options = [.. removed.Select(i => new Option(i.Id, context.House.NameOf(i)))],
         });
     }
 }

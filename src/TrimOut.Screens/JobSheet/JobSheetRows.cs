@@ -27,18 +27,18 @@ internal enum JobSheetOrder
 /// <summary>Which rows the sheet has under its filter.</summary>
 internal static class JobSheetRows
 {
-    public static IReadOnlyList<Unit> Units(JobSheetScreen screen, Sight sight) => [.. Sorted(screen, sight, sight.House.Units.Where(u => Fits(screen, u, sight)))];
+    public static IReadOnlyList<Unit> Units(JobSheetScreen screen, ScreenContext context) => [.. Sorted(screen, context, context.House.Units.Where(u => Fits(screen, u, context)))];
 
-    public static IReadOnlyList<JobSheetRow> Of(JobSheetScreen screen, Sight sight)
+    public static IReadOnlyList<JobSheetRow> Of(JobSheetScreen screen, ScreenContext context)
     {
         if (screen.Order != JobSheetOrder.Walk)
-            return [.. Units(screen, sight).Select(u => new JobSheetRow("", u, false))];
+            return [.. Units(screen, context).Select(u => new JobSheetRow("", u, false))];
         var rows = new List<JobSheetRow>();
         var all = !screen.OnlyStops && !screen.OnlyOpen && screen.Search.Length == 0;
         string? room = null;
-        foreach (var window in sight.House.Windows)
+        foreach (var window in context.House.Windows)
         {
-            var units = window.LeftOut ? [] : window.Units.Where(u => Fits(screen, u, sight)).ToList();
+            var units = window.LeftOut ? [] : window.Units.Where(u => Fits(screen, u, context)).ToList();
             if (units.Count == 0 && !(all && window.LeftOut))
                 continue;
             var name = window.Room is { } r ? $"{r.Name}{(r.Floor is { } floor ? $" ({floor})" : "")}" : "(no room yet)";
@@ -63,16 +63,16 @@ internal static class JobSheetRows
         return string.Join(", ", parts.OfType<string>());
     }
 
-    private static IEnumerable<Unit> Sorted(JobSheetScreen screen, Sight sight, IEnumerable<Unit> units) => screen.Order switch
+    private static IEnumerable<Unit> Sorted(JobSheetScreen screen, ScreenContext context, IEnumerable<Unit> units) => screen.Order switch
     {
-        JobSheetOrder.StopsFirst => units.OrderByDescending(u => sight.Report.About(u).Count(f => f is { Open: true, Check.Severity: Severity.Stop })),
+        JobSheetOrder.StopsFirst => units.OrderByDescending(u => context.Report.About(u).Count(f => f is { Open: true, Check.Severity: Severity.Stop })),
         JobSheetOrder.LeastDone => units.OrderBy(u => PhaseNames.All.Sum(p => Progress.Of(u, p).Done)),
         JobSheetOrder.Tag => units.OrderBy(u => u.Tag, StringComparer.OrdinalIgnoreCase),
         _ => units,
     };
 
-    private static bool Fits(JobSheetScreen screen, Unit unit, Sight sight) =>
-        (!screen.OnlyStops || sight.Report.About(unit).Any(f => f is { Open: true, Check.Severity: Severity.Stop }))
+    private static bool Fits(JobSheetScreen screen, Unit unit, ScreenContext context) =>
+        (!screen.OnlyStops || context.Report.About(unit).Any(f => f is { Open: true, Check.Severity: Severity.Stop }))
         && (!screen.OnlyOpen || (screen.PhaseShown is { } phase ? !Progress.Of(unit, phase).Complete : Progress.Next(unit) is not null))
         && (screen.Search.Length == 0 || Text(unit).Contains(screen.Search, StringComparison.OrdinalIgnoreCase));
 

@@ -19,62 +19,62 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
 
     public string Title => "Job sheet";
 
-    public Unit? UnitAt(Sight sight) => Current(sight);
+    public Unit? UnitAt(ScreenContext context) => Current(context);
 
     public IReadOnlyList<IKeyAction> Keys => JobSheetKeys.All;
 
     public IReadOnlyList<Sign> Signs { get; } = [.. PhaseMarks.All, .. DrawingSigns.Window];
 
-    public static JobSheetScreen At(Sight sight) => new(sight.House.Units.FirstOrDefault()?.Id, null, false, false, "");
+    public static JobSheetScreen At(ScreenContext context) => new(context.House.Units.FirstOrDefault()?.Id, null, false, false, "");
 
-    public Unit? Current(Sight sight) => UnitId is null ? null : sight.House.FindUnit(UnitId);
+    public Unit? Current(ScreenContext context) => UnitId is null ? null : context.House.FindUnit(UnitId);
 
-    public IScreen Fit(Sight sight)
+    public IScreen Fit(ScreenContext context)
     {
-        var seen = JobSheetRows.Units(this, sight);
+        var seen = JobSheetRows.Units(this, context);
         return seen.Any(u => u.Id == UnitId) ? this : this with { UnitId = seen.FirstOrDefault()?.Id };
     }
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        DrawRibbon(area.Rows(0, 3), sight);
+        DrawRibbon(area.Rows(0, 3), context);
         var body = area.Rows(3, area.Height - 3);
-        if (sight.House.Windows.IsEmpty)
+        if (context.House.Windows.IsEmpty)
         {
             DrawEmpty(body);
             return;
         }
-        var columns = JobSheetColumns.For(sight.House, body.Width);
+        var columns = JobSheetColumns.For(context.House, body.Width);
         var left = columns.Width;
-        DrawUnits(body.Part(0, 0, left, body.Height), sight, columns);
+        DrawUnits(body.Part(0, 0, left, body.Height), context, columns);
         for (var y = 0; y < body.Height; y++)
-            body.Put(left, y, sight.Glyphs.Down, Tone.Dim);
+            body.Put(left, y, context.Glyphs.Down, Tone.Dim);
         var card = body.Part(left + 2, 0, body.Width - left - 2, body.Height);
-        if (Current(sight) is { } unit)
-            UnitCard.Draw(card, unit, sight);
+        if (Current(context) is { } unit)
+            UnitCard.Draw(card, unit, context);
         else
             card.PutWrapped(0, 0, 3, "No unit fits the filter. Esc or * shows all again.", Tone.Strong);
     }
 
-    private void DrawRibbon(Area area, Sight sight)
+    private void DrawRibbon(Area area, ScreenContext context)
     {
         var cells = area.Width / PhaseNames.All.Count;
         var full = PhaseNames.All.All(p => p.Full().Length < cells);
         foreach (var phase in PhaseNames.All)
         {
             var x = 1 + (int)phase * cells;
-            var sum = sight.SumOf(phase);
+            var sum = context.SumOf(phase);
             var tone = phase == PhaseShown ? Tone.Selected : Tone.Heading;
             area.PutFit(x, 0, cells - 1, full ? phase.Full() : phase.Short(), tone);
-            area.PutFit(x, 1, cells - 1, PhaseMarks.Sum(sum, cells - 1, sight.Glyphs), sum.Complete && sum.Total > 0 ? Tone.Good : Tone.Text);
-            var stops = sight.Report.StopsIn(phase);
-            area.PutFit(x, 2, cells - 1, stops == 0 ? "" : PhaseMarks.Counted(sight.Glyphs.Stop, stops), Tone.Stop);
+            area.PutFit(x, 1, cells - 1, PhaseMarks.Sum(sum, cells - 1, context.Glyphs), sum.Complete && sum.Total > 0 ? Tone.Good : Tone.Text);
+            var stops = context.Report.StopsIn(phase);
+            area.PutFit(x, 2, cells - 1, stops == 0 ? "" : PhaseMarks.Counted(context.Glyphs.Stop, stops), Tone.Stop);
         }
     }
 
-    private void DrawUnits(Area area, Sight sight, JobSheetColumns columns)
+    private void DrawUnits(Area area, ScreenContext context, JobSheetColumns columns)
     {
-        var rows = JobSheetRows.Of(this, sight);
+        var rows = JobSheetRows.Of(this, context);
         var y = 0;
         if (JobSheetRows.FilterText(this) is { Length: > 0 } filter)
             y = area.PutWrapped(1, y, 3, $"Shown: {filter} (* shows all)", Tone.Strong);
@@ -82,10 +82,10 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         var list = area.Rows(y + 2, area.Height - y - 2);
         var selected = rows.ToList().FindIndex(r => r.Unit is { } u && u.Id == UnitId);
         foreach (var (line, at) in Paging.Rows(list, rows.Count, selected))
-            DrawRow(list.Rows(line, 1), rows[at], sight, columns, at == selected, rows[at].Unit is { } u && Picked.Contains(u.Id));
+            DrawRow(list.Rows(line, 1), rows[at], context, columns, at == selected, rows[at].Unit is { } u && Picked.Contains(u.Id));
     }
 
-    private static void DrawRow(Area line, JobSheetRow row, Sight sight, JobSheetColumns columns, bool selected, bool picked)
+    private static void DrawRow(Area line, JobSheetRow row, ScreenContext context, JobSheetColumns columns, bool selected, bool picked)
     {
         if (row.Unit is not { } unit)
         {
@@ -94,17 +94,17 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         }
         var tone = selected ? Tone.Selected : Tone.Text;
         line.PutFit(0, 0, line.Width, "", tone);
-        line.Put(0, 0, picked ? sight.Glyphs.Arrow : " ", tone);
+        line.Put(0, 0, picked ? context.Glyphs.Arrow : " ", tone);
         line.PutFit(JobSheetColumns.Tag, 0, columns.Kind - JobSheetColumns.Tag - 1, unit.Tag, tone);
         line.PutFit(columns.Kind, 0, columns.Marks - columns.Kind - 1, unit.Kind?.Name ?? "-", tone);
-        var findings = sight.Report.About(unit).Where(f => f.Open).ToList();
+        var findings = context.Report.About(unit).Where(f => f.Open).ToList();
         foreach (var phase in PhaseNames.All)
-            line.Put(columns.Marks + (int)phase, 0, PhaseMarks.Of(unit, phase, findings).Drawn(sight.Glyphs), tone);
+            line.Put(columns.Marks + (int)phase, 0, PhaseMarks.Of(unit, phase, findings).Drawn(context.Glyphs), tone);
         var stops = findings.Count(f => f.Check.Severity == Severity.Stop);
         var cautions = findings.Count(f => f.Check.Severity == Severity.Caution);
         var x = columns.Counts;
         if (stops > 0)
-            x = line.Put(x, 0, PhaseMarks.Counted(sight.Glyphs.Stop, stops) + " ", selected ? tone : Tone.Stop);
+            x = line.Put(x, 0, PhaseMarks.Counted(context.Glyphs.Stop, stops) + " ", selected ? tone : Tone.Stop);
         if (cautions > 0)
             line.Put(x, 0, PhaseMarks.Counted("*", cautions), selected ? tone : Tone.Caution);
         if (columns.Next < line.Width)

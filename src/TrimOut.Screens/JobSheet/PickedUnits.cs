@@ -11,25 +11,25 @@ namespace TrimOut.Screens.JobSheet;
 internal static class PickedUnits
 {
     /// <summary>Marks, in one change, every picked unit whose evidence is there. What can be the same for all, such as the cable, is asked for once; a reading never is.</summary>
-    public static Turn MarkNext(JobSheetScreen s, Sight sight)
+    public static Transition MarkNext(JobSheetScreen s, ScreenContext context)
     {
-        var waiting = JobSheetRows.Units(s, sight).Where(u => s.Picked.Contains(u.Id))
+        var waiting = JobSheetRows.Units(s, context).Where(u => s.Picked.Contains(u.Id))
             .Select(u => (Unit: u, Step: s.PhaseShown is { } phase ? StepList.Of(phase, u).FirstOrDefault(x => u.MarkOf(x) is null) : Progress.Next(u)))
             .Where(x => x.Step is not null).Select(x => (x.Unit, Step: x.Step!)).ToList();
         if (waiting.Count == 0)
-            return Turn.Say(s, "Nothing is left to mark for the picked units.");
-        if (Shared(waiting, sight.House) is { } shared)
-            return Turn.Type(s, AskOnce(s, shared.Fact, shared.Units, sight.House));
+            return Transition.Say(s, "Nothing is left to mark for the picked units.");
+        if (Shared(waiting, context.House) is { } shared)
+            return Transition.Type(s, AskOnce(s, shared.Fact, shared.Units, context.House));
 
         var ready = waiting.Where(x => Progress.IsComplete(x.Unit, x.Step)).ToList();
         var left = waiting.Except(ready).ToList();
         var lacking = string.Join("; ", left.GroupBy(x => string.Join(", ", Progress.Missing(x.Unit, x.Step))).Select(g => $"{g.Key} of {Tags(g.Select(x => x.Unit))}"));
         if (ready.Count == 0)
-            return Turn.Say(s, $"Nothing is marked. Still missing: {lacking}.");
+            return Transition.Say(s, $"Nothing is marked. Still missing: {lacking}.");
         var what = string.Join("; ", ready.GroupBy(x => x.Step.Label).Select(g => $"{g.Key}: {Tags(g.Select(x => x.Unit))}"));
         var draft = ready.Select(x => MarkStep.Done(x.Unit, x.Step).Value).Aggregate((a, b) => a.And(b)) with { What = what };
-        return new Turn(s with { Picked = [.. left.Select(x => x.Unit.Id)] }, new Ask.Save(draft, (screen, _) =>
-            left.Count == 0 ? new Turn(screen) : Turn.Say(screen, $"Marked {ready.Count}. Still picked, as this is missing: {lacking}.")));
+        return new Transition(s with { Picked = [.. left.Select(x => x.Unit.Id)] }, new Ask.Save(draft, (screen, _) =>
+            left.Count == 0 ? new Transition(screen) : Transition.Say(screen, $"Marked {ready.Count}. Still picked, as this is missing: {lacking}.")));
     }
 
     private static string Tags(IEnumerable<Unit> units) => string.Join(", ", units.Select(u => u.Tag));
@@ -56,7 +56,7 @@ internal static class PickedUnits
             var drafts = units.Select(u => SetFact.Typed(now.House, Progress.Holder(now.House.FindUnit(u.Id)!, fact)!, fact, text)).ToList();
             return drafts.FirstOrDefault(d => !d.Ok) is { Reason: { } why }
                 ? new Refusal(why)
-                : new Turn(s, new Ask.Save(drafts.Select(d => d.Value).Aggregate((a, b) => a.And(b)) with { What = $"{name}: {text.Trim()}" }, (screen, after) => MarkNext((JobSheetScreen)screen, after)));
+                : new Transition(s, new Ask.Save(drafts.Select(d => d.Value).Aggregate((a, b) => a.And(b)) with { What = $"{name}: {text.Trim()}" }, (screen, after) => MarkNext((JobSheetScreen)screen, after)));
         })
         {
             Options = fact.Options(house),

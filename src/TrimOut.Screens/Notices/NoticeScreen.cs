@@ -11,12 +11,12 @@ internal sealed record NoticeScreen(IReadOnlyList<string> Texts) : IScreen
 
     public IReadOnlyList<IKeyAction> Keys => NoticeKeys.All;
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         var y = 1;
         foreach (var text in Texts)
         {
-            area.Put(2, y, sight.Glyphs.Stop, Tone.Caution);
+            area.Put(2, y, context.Glyphs.Stop, Tone.Caution);
             y = area.Part(4, 0, area.Width - 6, area.Height).PutWrapped(0, y, area.Height - y, text) + 1;
         }
         area.Put(4, y, "Enter goes on.", Tone.Strong);
@@ -28,6 +28,6 @@ internal static class NoticeKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<NoticeScreen>("enter", "Go on", "Goes on to the house.", (s, _) => new Turn(s, new Ask.Back())),
+        new KeyAction<NoticeScreen>("enter", "Go on", "Goes on to the house.", (s, _) => new Transition(s, new Ask.Back())),
     ];
 }

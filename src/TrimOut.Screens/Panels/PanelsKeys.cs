@@ -13,41 +13,41 @@ internal static class PanelsKeys
     public static readonly IReadOnlyList<IKeyAction> All =
     [
         new KeyAction<PanelsScreen>("space", "Take / land", "Takes the run under the cursor in hand, and lands it on the output under the cursor; two runs change places.", TakeOrLand),
-        new KeyAction<PanelsScreen>("l", "Land by number", "Lands the run under the cursor: panel and output typed.", (s, sight) => Turn.Type(s, LandEntry(s, sight)))
-            { Disabled = (s, sight) => s.Current(sight)?.Run is null ? "Move to a run first." : null },
-        new KeyAction<PanelsScreen>("s", "Spread out", "Lands every waiting run so that the panels are loaded alike; landed runs stay.", (s, sight) =>
-            Landing.SpreadOut(sight.House) is var spread && spread.Ok
-                ? new Turn(s, new Ask.Confirm($"{spread.Value.What}? s does it (undo takes it back), any other key leaves it.", "s", Turn.Save(s, spread)))
-                : Turn.Save(s, spread)),
-        new KeyAction<PanelsScreen>("delete", "Take off", "Takes the run under the cursor off its output.", (s, sight) => Turn.Save(s, Landing.TakeOff(s.Current(sight)!.Run!)))
-            { Disabled = (s, sight) => s.Current(sight)?.Run is null ? "Move to a run first." : null, Also = ["backspace"] },
-        new KeyAction<PanelsScreen>("n", "New panel", "Adds a panel.", (s, sight) => Turn.Type(s, new Entry("Name of the panel", NextName(sight.House), "short, as on its door: P1",
-            (text, now) => AddItems.Named(now.House, ItemKind.Panel, text).Then<Turn>(d => Turn.Save(s, d))))),
-        new KeyAction<PanelsScreen>("enter", "Facts", "All facts of the panel or of the unit.", (s, sight) => Turn.Open(s, SheetScreen.At(SheetOf.Holding(sight.House, s.Current(sight)!.Run?.Item ?? s.Current(sight)!.Panel!.Item), sight.House)))
-            { Disabled = (s, sight) => s.Current(sight) is null or { Run: null, Panel: null } ? "Move to a panel or a run first." : null },
+        new KeyAction<PanelsScreen>("l", "Land by number", "Lands the run under the cursor: panel and output typed.", (s, context) => Transition.Type(s, LandEntry(s, context)))
+            { Disabled = (s, context) => s.Current(context)?.Run is null ? "Move to a run first." : null },
+        new KeyAction<PanelsScreen>("s", "Spread out", "Lands every waiting run so that the panels are loaded alike; landed runs stay.", (s, context) =>
+            Landing.SpreadOut(context.House) is var spread && spread.Ok
+                ? new Transition(s, new Ask.Confirm($"{spread.Value.What}? s does it (undo takes it back), any other key leaves it.", "s", Transition.Save(s, spread)))
+                : Transition.Save(s, spread)),
+        new KeyAction<PanelsScreen>("delete", "Take off", "Takes the run under the cursor off its output.", (s, context) => Transition.Save(s, Landing.TakeOff(s.Current(context)!.Run!)))
+            { Disabled = (s, context) => s.Current(context)?.Run is null ? "Move to a run first." : null, Also = ["backspace"] },
+        new KeyAction<PanelsScreen>("n", "New panel", "Adds a panel.", (s, context) => Transition.Type(s, new Entry("Name of the panel", NextName(context.House), "short, as on its door: P1",
+            (text, now) => AddItems.Named(now.House, ItemKind.Panel, text).Then<Transition>(d => Transition.Save(s, d))))),
+        new KeyAction<PanelsScreen>("enter", "Facts", "All facts of the panel or of the unit.", (s, context) => Transition.Open(s, SheetScreen.At(SheetOf.Holding(context.House, s.Current(context)!.Run?.Item ?? s.Current(context)!.Panel!.Item), context.House)))
+            { Disabled = (s, context) => s.Current(context) is null or { Run: null, Panel: null } ? "Move to a panel or a run first." : null },
         .. Moves.Through<PanelsScreen>("row", Moved),
     ];
 
-    private static PanelsScreen Moved(PanelsScreen s, Sight sight, int by) => s with { Selected = PanelRows.Move(PanelRows.Of(sight.House), s.Selected, by) };
+    private static PanelsScreen Moved(PanelsScreen s, ScreenContext context, int by) => s with { Selected = PanelRows.Move(PanelRows.Of(context.House), s.Selected, by) };
 
-    private static Turn TakeOrLand(PanelsScreen s, Sight sight)
+    private static Transition TakeOrLand(PanelsScreen s, ScreenContext context)
     {
-        var row = s.Current(sight);
-        var carried = sight.House.Runs.FirstOrDefault(r => r.Id == s.Carried);
+        var row = s.Current(context);
+        var carried = context.House.Runs.FirstOrDefault(r => r.Id == s.Carried);
         if (carried is null)
-            return row?.Run is { } run ? new Turn(s with { Carried = run.Id }) : Turn.Say(s, "Move to a run and press Space to take it in hand.");
+            return row?.Run is { } run ? new Transition(s with { Carried = run.Id }) : Transition.Say(s, "Move to a run and press Space to take it in hand.");
         if (row?.Run?.Id == carried.Id)
-            return Turn.Say(s with { Carried = null }, $"{carried.Name} put back.");
+            return Transition.Say(s with { Carried = null }, $"{carried.Name} put back.");
         return row is { Panel: { } panel, Output: { } output }
             ? Land(s with { Carried = null }, carried, panel, output)
-            : Turn.Say(s, "Move to an output to land it there.");
+            : Transition.Say(s, "Move to an output to land it there.");
     }
 
-    private static Entry LandEntry(PanelsScreen s, Sight sight)
+    private static Entry LandEntry(PanelsScreen s, ScreenContext context)
     {
-        var run = s.Current(sight)!.Run!;
-        var only = sight.House.Panels.Length == 1 ? sight.House.Panels[0].Name + " " : "";
-        return new Entry($"Land {run.Name} on", only, $"panel and output, such as {Example(sight.House)}", (text, now) =>
+        var run = s.Current(context)!.Run!;
+        var only = context.House.Panels.Length == 1 ? context.House.Panels[0].Name + " " : "";
+        return new Entry($"Land {run.Name} on", only, $"panel and output, such as {Example(context.House)}", (text, now) =>
         {
             var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
             // The panel stands in the line already where there is only one; typed again it does no harm.
@@ -62,14 +62,14 @@ internal static class PanelsKeys
     }
 
     /// <summary>Lands a run; one that is there already is not moved without a question.</summary>
-    private static Turn Land(PanelsScreen s, HomeRun run, Panel panel, int output)
+    private static Transition Land(PanelsScreen s, HomeRun run, Panel panel, int output)
     {
         var landed = Landing.Land(run, panel, output);
         if (!landed.Ok || panel.RunAt(output) is not { } there)
-            return Turn.Save(s, landed);
+            return Transition.Save(s, landed);
         var state = PanelsScreen.DoneSoFar(there) is { Length: > 0 } known ? $", {known}" : "";
         var after = run.Output is null ? $"{run.Name} takes its place and {there.Name} is on no output" : $"{run.Name} and {there.Name} change places";
-        return new Turn(s, new Ask.Confirm($"{there.Name} is on {panel.Name} output {output}{state}. y: {after}. Any other key leaves it.", Ask.Confirm.AlsoYes, Turn.Save(s, landed)));
+        return new Transition(s, new Ask.Confirm($"{there.Name} is on {panel.Name} output {output}{state}. y: {after}. Any other key leaves it.", Ask.Confirm.AlsoYes, Transition.Save(s, landed)));
     }
 
     private static string Example(House house) => $"{(house.Panels.FirstOrDefault()?.Name ?? "P1")} 4";

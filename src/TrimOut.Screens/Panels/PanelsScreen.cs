@@ -13,10 +13,10 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
 {
     public string Title => "Panels";
 
-    public Unit? UnitAt(Sight sight) => Current(sight)?.Run?.Unit;
+    public Unit? UnitAt(ScreenContext context) => Current(context)?.Run?.Unit;
 
-    public AskedFigures? FiguresAt(Sight sight) => UnitAt(sight) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), RunFacts.LoadedVolts)
-        : Current(sight)?.Panel is { } panel ? new AskedFigures(panel.Name, PanelFigures.Of(panel), null) : null;
+    public AskedFigures? FiguresAt(ScreenContext context) => UnitAt(context) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), RunFacts.LoadedVolts)
+        : Current(context)?.Panel is { } panel ? new AskedFigures(panel.Name, PanelFigures.Of(panel), null) : null;
 
     /// <summary>Lines for what is wrong with the row under the cursor.</summary>
     private const int MostAbout = 3;
@@ -25,54 +25,54 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
 
     public IReadOnlyList<Sign> Signs { get; } = [.. PanelColumns.All.Select(c => c.Sign), .. FindingSigns.All, PanelDrawing.Used, PanelDrawing.Free];
 
-    public static PanelsScreen At(Sight sight) => new(0, null);
+    public static PanelsScreen At(ScreenContext context) => new(0, null);
 
-    public PanelRow? Current(Sight sight) => PanelRows.Of(sight.House) is var rows && Selected < rows.Count ? rows[Selected] : null;
+    public PanelRow? Current(ScreenContext context) => PanelRows.Of(context.House) is var rows && Selected < rows.Count ? rows[Selected] : null;
 
-    public IScreen Fit(Sight sight) => this with
+    public IScreen Fit(ScreenContext context) => this with
     {
-        Selected = PanelRows.Move(PanelRows.Of(sight.House), Selected, 0),
-        Carried = Carried is not null && sight.House.Runs.Any(r => r.Id == Carried) ? Carried : null,
+        Selected = PanelRows.Move(PanelRows.Of(context.House), Selected, 0),
+        Carried = Carried is not null && context.House.Runs.Any(r => r.Id == Carried) ? Carried : null,
     };
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var rows = PanelRows.Of(sight.House);
-        if (sight.House.Panels.IsEmpty)
+        var rows = PanelRows.Of(context.House);
+        if (context.House.Panels.IsEmpty)
         {
             area.Put(2, 1, "There is no panel yet. Press n to add one.", Tone.Strong);
             area.PutWrapped(2, 3, 2, "A panel is mounted and connected to mains by a licensed electrician only.", Tone.Caution);
         }
-        var body = area.Rows(sight.House.Panels.IsEmpty ? 6 : 0, area.Height);
-        var current = Current(sight);
-        if (area.Width >= 120 && (current?.Panel ?? sight.House.Panels.FirstOrDefault()) is { } seen)
+        var body = area.Rows(context.House.Panels.IsEmpty ? 6 : 0, area.Height);
+        var current = Current(context);
+        if (area.Width >= 120 && (current?.Panel ?? context.House.Panels.FirstOrDefault()) is { } seen)
         {
             var list = body.Width - PanelDrawing.Width - 2;
-            PanelDrawing.Draw(body.Part(list + 1, 1, PanelDrawing.Width, body.Height - 2), seen, sight.Glyphs, current?.Output);
+            PanelDrawing.Draw(body.Part(list + 1, 1, PanelDrawing.Width, body.Height - 2), seen, context.Glyphs, current?.Output);
             body = body.Part(0, 0, list, body.Height);
         }
-        var about = TextWidth.Wrap(current is null ? "" : About(current, sight), body.Width - 2).Take(MostAbout).ToList();
+        var about = TextWidth.Wrap(current is null ? "" : About(current, context), body.Width - 2).Take(MostAbout).ToList();
         var table = body.Rows(0, body.Height - 1 - about.Count);
         foreach (var column in PanelColumns.All)
-            table.PutFit(column.At, 0, table.Width - column.At, column.Sign.Drawn(sight.Glyphs), Tone.Dim);
+            table.PutFit(column.At, 0, table.Width - column.At, column.Sign.Drawn(context.Glyphs), Tone.Dim);
         var lines = table.Rows(1, table.Height - 1);
         foreach (var (y, at) in Paging.Rows(lines, rows.Count, Selected))
-            DrawRow(lines.Rows(y, 1), rows[at], sight, at == Selected);
+            DrawRow(lines.Rows(y, 1), rows[at], context, at == Selected);
         for (var at = 0; at < about.Count; at++)
             body.PutFit(0, table.Height + at, body.Width, " " + about[at], Tone.Strong);
-        var carried = sight.House.Runs.FirstOrDefault(r => r.Id == Carried);
+        var carried = context.House.Runs.FirstOrDefault(r => r.Id == Carried);
         body.PutFit(0, body.Height - 1, body.Width, carried is null ? " Panel off while you land and splice: red to red, black to black." : $" In hand: {carried.Name}. Move to an output and press Space to land it.", carried is null ? Tone.Caution : Tone.Strong);
     }
 
     /// <summary>What is wrong with the row under the cursor, in the sentences of its findings; of a panel, what it is as well.</summary>
-    private static string About(PanelRow row, Sight sight)
+    private static string About(PanelRow row, ScreenContext context)
     {
-        var findings = (row.Run?.Item ?? row.Panel?.Item) is { } item ? sight.Report.About(item).Where(f => f.Open).ToList() : [];
+        var findings = (row.Run?.Item ?? row.Panel?.Item) is { } item ? context.Report.About(item).Where(f => f.Open).ToList() : [];
         var said = findings.Select(f => $"{UnitCard.WordOf(f.Check.Severity)} {f.Found.Message}");
         return string.Join(" ", row is { Panel: { } panel, Output: null } ? [Heading(panel) + ".", .. said] : said);
     }
 
-    private static void DrawRow(Area line, PanelRow row, Sight sight, bool selected)
+    private static void DrawRow(Area line, PanelRow row, ScreenContext context, bool selected)
     {
         var tone = selected ? Tone.Selected : Tone.Text;
         line.PutFit(0, 0, line.Width, "", tone);
@@ -93,7 +93,7 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
         Put(PanelColumns.Open, run.Item.Get(RunFacts.OpenVolts)?.ToString() ?? "-");
         Put(PanelColumns.Loaded, run.Item.Get(RunFacts.LoadedVolts)?.ToString() ?? "-");
         Put(PanelColumns.Done, DoneSoFar(run));
-        FindingSigns.Put(line, 0, 0, sight.Report.About(run.Item), sight.Glyphs, selected ? tone : null);
+        FindingSigns.Put(line, 0, 0, context.Report.About(run.Item), context.Glyphs, selected ? tone : null);
 
         void Put(PanelColumn column, string text) => line.PutFit(column.At, 0, Math.Min(column.Cells, line.Width - column.At), text, tone);
     }

@@ -11,21 +11,21 @@ internal sealed record PapersScreen(int Selected) : IScreen
     public IReadOnlyList<IKeyAction> Keys => PapersKeys.All;
 
     /// <summary>On the owner's binder, which is what the whole job is for.</summary>
-    public static PapersScreen At(Sight sight) => new(Math.Max(0, sight.Papers.ToList().FindIndex(p => p.Id == "binder")));
+    public static PapersScreen At(ScreenContext context) => new(Math.Max(0, context.Papers.ToList().FindIndex(p => p.Id == "binder")));
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var missing = sight.Report.Missing.Length;
+        var missing = context.Report.Missing.Length;
         var list = area.Rows(1, area.Height - 1 - (missing > 0 ? 3 : 0));
-        foreach (var (y, at) in Paging.Rows(list, sight.Papers.Count, Selected))
+        foreach (var (y, at) in Paging.Rows(list, context.Papers.Count, Selected))
         {
-            var paper = sight.Papers[at];
+            var paper = context.Papers[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;
             list.PutFit(1, y, list.Width - 2, $" {paper.Title}", tone);
             list.PutFit(list.Width / 2, y, list.Width - list.Width / 2 - 1, $"for {paper.For}", tone);
         }
         if (missing > 0)
-            area.PutWrapped(1, Math.Min(sight.Papers.Count, list.Height) + 2, 2, $"{missing} checks could not be made for want of facts. The papers say so.", Tone.Caution);
+            area.PutWrapped(1, Math.Min(context.Papers.Count, list.Height) + 2, 2, $"{missing} checks could not be made for want of facts. The papers say so.", Tone.Caution);
     }
 }
 
@@ -34,14 +34,14 @@ internal static class PapersKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<PapersScreen>("enter", "Look at it", "Shows the paper as it will be.", (s, sight) => new Turn(s, Look(sight.Papers[s.Selected], Of(sight)))) { Disabled = NoPaper },
-        new KeyAction<PapersScreen>("w", "Write it", "Writes the paper beside the house file.", (s, sight) => new Turn(s, Write([sight.Papers[s.Selected]], Of(sight)))) { Disabled = NoPaper },
-        new KeyAction<PapersScreen>("W", "Write all", "Writes all papers beside the house file, one after the other; Esc stops between two.", (s, sight) => new Turn(s, Write(sight.Papers, Of(sight)))) { Disabled = NoPaper },
-        .. Moves.Through<PapersScreen>("paper", (s, sight, by) => s with { Selected = Paging.Move(s.Selected, by, sight.Papers.Count) }),
+        new KeyAction<PapersScreen>("enter", "Look at it", "Shows the paper as it will be.", (s, context) => new Transition(s, Look(context.Papers[s.Selected], Of(context)))) { Disabled = NoPaper },
+        new KeyAction<PapersScreen>("w", "Write it", "Writes the paper beside the house file.", (s, context) => new Transition(s, Write([context.Papers[s.Selected]], Of(context)))) { Disabled = NoPaper },
+        new KeyAction<PapersScreen>("W", "Write all", "Writes all papers beside the house file, one after the other; Esc stops between two.", (s, context) => new Transition(s, Write(context.Papers, Of(context)))) { Disabled = NoPaper },
+        .. Moves.Through<PapersScreen>("paper", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, context.Papers.Count) }),
     ];
 
     /// <summary>The house as it is seen now: what is changed while papers are written is not on them.</summary>
-    public static PaperHouse Of(Sight sight) => new(sight.House, () => sight.Report, sight.Where, sight.Today);
+    public static PaperHouse Of(ScreenContext context) => new(context.House, () => context.Report, context.Where, context.Today);
 
     public static Ask.Beside Write(IReadOnlyList<PaperChoice> papers, PaperHouse house) => new(papers.Count == 1 ? $"Writing {papers[0].Title}" : "Writing all papers", (desk, says, stop) =>
         desk.Write([.. papers.Select(p => p.Id)], house, says, stop).Then<Ask>(files => new Ask.Say(papers.Count == 1
@@ -51,7 +51,7 @@ internal static class PapersKeys
     private static Ask.Beside Look(PaperChoice paper, PaperHouse house) => new($"Making {paper.Title}", (desk, _, stop) =>
         desk.Preview(paper.Id, house, stop).Then<Ask>(blocks => new Ask.Open(PreviewScreen.Of(paper, blocks))));
 
-    private static string? NoPaper(PapersScreen s, Sight sight) => sight.Papers.Count == 0 ? "There is no paper." : null;
+    private static string? NoPaper(PapersScreen s, ScreenContext context) => context.Papers.Count == 0 ? "There is no paper." : null;
 
     /// <summary>The page to open or print comes first; drawings, which a paper may have many of, are counted.</summary>
     private static string Written(IReadOnlyList<string> files)

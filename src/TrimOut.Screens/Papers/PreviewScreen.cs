@@ -12,9 +12,9 @@ internal sealed record PreviewScreen(PaperChoice Paper, PreviewPages Pages, int 
 
     public static PreviewScreen Of(PaperChoice paper, IReadOnlyList<PreviewBlock> blocks) => new(paper, new PreviewPages(blocks), 0);
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var lines = Pages.Lines(area.Width - 3, sight.Glyphs);
+        var lines = Pages.Lines(area.Width - 3, context.Glyphs);
         var top = Math.Clamp(Top, 0, Math.Max(0, lines.Count - 1));
         for (var y = 0; y < area.Height && top + y < lines.Count; y++)
         {
@@ -25,7 +25,7 @@ internal sealed record PreviewScreen(PaperChoice Paper, PreviewPages Pages, int 
         var bar = Math.Max(1, area.Height * area.Height / Math.Max(area.Height, lines.Count));
         var at = lines.Count <= area.Height ? 0 : Math.Min(area.Height - bar, top * (area.Height - bar) / (lines.Count - area.Height));
         for (var y = 0; lines.Count > area.Height && y < bar; y++)
-            area.Put(area.Width - 1, at + y, sight.Glyphs.Solid, Tone.Dim);
+            area.Put(area.Width - 1, at + y, context.Glyphs.Solid, Tone.Dim);
     }
 
     /// <summary>The screen further down or up: not past the last line as it was laid out last.</summary>
@@ -37,9 +37,9 @@ internal static class PreviewKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<PreviewScreen>("w", "Write it", "Writes the paper beside the house file.", (s, sight) => new Turn(s, PapersKeys.Write([s.Paper], PapersKeys.Of(sight)))),
-        new KeyAction<PreviewScreen>("space", "Page down", "A page down.", (s, _) => new Turn(s.Scroll(18))),
-        new KeyAction<PreviewScreen>("n", "Next heading", "To the next heading.", (s, _) => new Turn(s with { Top = s.Pages.HeadingAfter(s.Top) })),
+        new KeyAction<PreviewScreen>("w", "Write it", "Writes the paper beside the house file.", (s, context) => new Transition(s, PapersKeys.Write([s.Paper], PapersKeys.Of(context)))),
+        new KeyAction<PreviewScreen>("space", "Page down", "A page down.", (s, _) => new Transition(s.Scroll(18))),
+        new KeyAction<PreviewScreen>("n", "Next heading", "To the next heading.", (s, _) => new Transition(s with { Top = s.Pages.HeadingAfter(s.Top) })),
         .. Moves.Through<PreviewScreen>("line", (s, _, by) => s.Scroll(by)),
     ];
 }

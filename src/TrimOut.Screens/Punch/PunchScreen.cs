@@ -13,27 +13,27 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
 {
     public string Title => "Punch list";
 
-    public Unit? UnitAt(Sight sight) => Current(sight) is { } row ? UnitOf(sight.House, row.Subject) : null;
+    public Unit? UnitAt(ScreenContext context) => Current(context) is { } row ? UnitOf(context.House, row.Subject) : null;
 
     /// <summary>Whether facts that checks wait for are listed in place of what is to be mended.</summary>
     public bool WantsFacts { get; init; }
 
     public IReadOnlyList<IKeyAction> Keys => PunchKeys.All;
 
-    public static PunchScreen At(Sight sight) => new(0, false, null);
+    public static PunchScreen At(ScreenContext context) => new(0, false, null);
 
-    public PunchRow? Current(Sight sight) => PunchRows.Of(this, sight) is var rows && Selected < rows.Count ? rows[Selected] : null;
+    public PunchRow? Current(ScreenContext context) => PunchRows.Of(this, context) is var rows && Selected < rows.Count ? rows[Selected] : null;
 
-    public IScreen Fit(Sight sight) => this with { Selected = Paging.Move(Selected, 0, PunchRows.Of(this, sight).Count) };
+    public IScreen Fit(ScreenContext context) => this with { Selected = Paging.Move(Selected, 0, PunchRows.Of(this, context).Count) };
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var rows = PunchRows.Of(this, sight);
-        var open = sight.Report.Findings.Count(f => f.Open) + sight.House.PunchItems.Count(p => !p.Done);
+        var rows = PunchRows.Of(this, context);
+        var open = context.Report.Findings.Count(f => f.Open) + context.House.PunchItems.Count(p => !p.Done);
         var only = Only is { } p ? $"; only {p.Full()}" : "";
         area.PutFit(0, 0, area.Width, WantsFacts
             ? string.Create(CultureInfo.InvariantCulture, $" {rows.Count} facts are wanted by checks{only}; m goes back to what is to be mended")
-            : string.Create(CultureInfo.InvariantCulture, $" {open} open, {sight.Report.OpenStops.Count()} of them stops; {sight.Report.Missing.Length} not checked for want of facts (m lists them){only}{(Closed ? "; with waived and done" : "")}"), Tone.Heading);
+            : string.Create(CultureInfo.InvariantCulture, $" {open} open, {context.Report.OpenStops.Count()} of them stops; {context.Report.Missing.Length} not checked for want of facts (m lists them){only}{(Closed ? "; with waived and done" : "")}"), Tone.Heading);
         if (rows.Count == 0)
         {
             area.Put(2, 2, "Nothing is open here.", Tone.Good);
@@ -41,19 +41,19 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         }
         var detail = Math.Min(9, area.Height / 2);
         var list = area.Rows(1, area.Height - 1 - detail);
-        var names = Math.Clamp(rows.Max(r => TextWidth.Of(sight.House.NameOf(r.Subject))), 4, area.Width >= 100 ? 24 : 11);
+        var names = Math.Clamp(rows.Max(r => TextWidth.Of(context.House.NameOf(r.Subject))), 4, area.Width >= 100 ? 24 : 11);
         foreach (var (y, at) in Paging.Rows(list, rows.Count, Selected))
         {
             var row = rows[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;
             list.PutFit(0, y, list.Width, "", tone);
             list.PutFit(1, y, 6, row.State, at == Selected ? tone : row.Tone);
-            list.PutFit(8, y, names, sight.House.NameOf(row.Subject), tone);
+            list.PutFit(8, y, names, context.House.NameOf(row.Subject), tone);
             list.PutFit(9 + names, y, 6, row.Phase?.Short() ?? "", tone);
             list.PutFit(16 + names, y, list.Width - 16 - names, row.Text, tone);
         }
-        if (Current(sight) is { } current)
-            DrawDetail(area.Rows(area.Height - detail, detail), current, sight);
+        if (Current(context) is { } current)
+            DrawDetail(area.Rows(area.Height - detail, detail), current, context);
     }
 
     private static Unit? UnitOf(House house, Item item) => item.Kind switch
@@ -64,10 +64,10 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         _ => null,
     };
 
-    private static void DrawDetail(Area area, PunchRow row, Sight sight)
+    private static void DrawDetail(Area area, PunchRow row, ScreenContext context)
     {
         for (var x = 0; x < area.Width; x++)
-            area.Put(x, 0, sight.Glyphs.Across, Tone.Dim);
+            area.Put(x, 0, context.Glyphs.Across, Tone.Dim);
         var y = area.PutWrapped(1, 1, 3, row.Text, Tone.Strong);
         if (row.FillIn is not null)
         {
@@ -76,7 +76,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         }
         if (row.Finding is not { } finding)
         {
-            area.PutWrapped(1, y, 2, $"Written by hand about {sight.House.NameOf(row.Subject)}.", Tone.Dim);
+            area.PutWrapped(1, y, 2, $"Written by hand about {context.House.NameOf(row.Subject)}.", Tone.Dim);
             return;
         }
         y = area.PutWrapped(1, y, 2, finding.Found.Mend, Tone.Good);
@@ -94,21 +94,21 @@ internal sealed record PunchRow(Item Subject, Phase? Phase, string State, Tone T
 /// <summary>The rows of the list.</summary>
 internal static class PunchRows
 {
-    public static IReadOnlyList<PunchRow> Of(PunchScreen screen, Sight sight)
+    public static IReadOnlyList<PunchRow> Of(PunchScreen screen, ScreenContext context)
     {
         if (screen.WantsFacts)
-            return [.. Wanted(sight).Where(r => screen.Only is null || r.Phase == screen.Only)];
-        var findings = sight.Report.Findings.Where(f => f.Open || screen.Closed).Select(f => new PunchRow(f.Subject, f.Check.Phase,
+            return [.. Wanted(context).Where(r => screen.Only is null || r.Phase == screen.Only)];
+        var findings = context.Report.Findings.Where(f => f.Open || screen.Closed).Select(f => new PunchRow(f.Subject, f.Check.Phase,
             f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, f.Found.Message, f, null));
-        var written = sight.House.PunchItems.Where(p => !p.Done || screen.Closed).Select(p => new PunchRow(p.About ?? p.Item, p.Phase,
+        var written = context.House.PunchItems.Where(p => !p.Done || screen.Closed).Select(p => new PunchRow(p.About ?? p.Item, p.Phase,
             p.Done ? "done" : "mend", p.Done ? Tone.Dim : Tone.Caution, p.Name, null, p));
         return [.. findings.Concat(written).Where(r => screen.Only is null || r.Phase == screen.Only).OrderBy(r => r.State is "waived" or "done").ThenBy(r => r.State == "STOP" ? 0 : r.State == "mend" ? 1 : 2)];
     }
 
     /// <summary>Each fact that checks wait for, once, with the checks that wait: the earliest phase first.</summary>
-    private static IEnumerable<PunchRow> Wanted(Sight sight) => sight.Report.Missing
+    private static IEnumerable<PunchRow> Wanted(ScreenContext context) => context.Report.Missing
         .GroupBy(m => (Field: m.NotChecked.FillIn ?? new FieldRef(m.Subject.Id, ""), m.NotChecked.Missing))
         .OrderBy(g => g.Min(m => m.Check.Phase))
-        .Select(g => new PunchRow(sight.House.Find(g.Key.Field.Item) ?? g.First().Subject, g.Min(m => m.Check.Phase), "fact", Tone.Note,
+        .Select(g => new PunchRow(context.House.Find(g.Key.Field.Item) ?? g.First().Subject, g.Min(m => m.Check.Phase), "fact", Tone.Note,
             $"Missing: {g.Key.Missing}. Waiting: {string.Join(", ", g.Select(m => m.Check.Title).Distinct())}.", null, null, g.Key.Field));
 }

@@ -12,10 +12,10 @@ namespace TrimOut.Screens.Sheets;
 /// <summary>All facts of one thing, edited in place.</summary>
 internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IReadOnlyList<SheetRow> Rows) : IScreen, IAsked
 {
-    public Unit? UnitAt(Sight sight) => Of is OfUnit of ? sight.House.FindUnit(of.UnitId) : null;
+    public Unit? UnitAt(ScreenContext context) => Of is OfUnit of ? context.House.FindUnit(of.UnitId) : null;
 
-    public AskedFigures? FiguresAt(Sight sight) => UnitAt(sight) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), Current?.Fact)
-        : Of is OfItem item && sight.House.FindPanel(item.ItemId) is { } panel ? new AskedFigures(panel.Name, PanelFigures.Of(panel), null) : null;
+    public AskedFigures? FiguresAt(ScreenContext context) => UnitAt(context) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), Current?.Fact)
+        : Of is OfItem item && context.House.FindPanel(item.ItemId) is { } panel ? new AskedFigures(panel.Name, PanelFigures.Of(panel), null) : null;
 
     public IReadOnlyList<IKeyAction> Keys => SheetKeys.All;
 
@@ -51,10 +51,10 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
         return at < 0 ? this : this with { Selected = at };
     }
 
-    public IScreen Fit(Sight sight)
+    public IScreen Fit(ScreenContext context)
     {
         var place = Current?.Place;
-        var fresh = At(Of, sight.House) with { Selected = Math.Clamp(Selected, 0, Math.Max(0, Of.Rows(sight.House).Count - 1)) };
+        var fresh = At(Of, context.House) with { Selected = Math.Clamp(Selected, 0, Math.Max(0, Of.Rows(context.House).Count - 1)) };
         return place is null ? fresh : fresh.On(place);
     }
 
@@ -68,30 +68,30 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
         return this with { Selected = by < 0 ? facts.LastOrDefault(at => at <= to, facts[0]) : facts.FirstOrDefault(at => at >= to, facts[^1]) };
     }
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         if (Rows.Count == 0)
         {
             area.Put(2, 1, "This is no longer in the house. Esc goes back.", Tone.Strong);
             return;
         }
-        var rows = Of.Rows(sight.House);
+        var rows = Of.Rows(context.House);
         var split = Of is OfUnit ? Math.Clamp(area.Width * 11 / 20, 40, 66) : Math.Clamp(area.Width * 13 / 20, 52, 90);
-        DrawRows(area.Part(0, 0, split, area.Height), rows, sight, typing);
+        DrawRows(area.Part(0, 0, split, area.Height), rows, context, typing);
         var side = area.Part(split + 1, 0, area.Width - split - 1, area.Height);
-        var unit = Of is OfUnit of ? sight.House.FindUnit(of.UnitId) : null;
-        var (about, said) = DrawAbout(unit is null ? side : side.Rows(0, side.Height - UnitCard.LeastDrawing - 1), sight, split - LabelCells(split) - 4);
+        var unit = Of is OfUnit of ? context.House.FindUnit(of.UnitId) : null;
+        var (about, said) = DrawAbout(unit is null ? side : side.Rows(0, side.Height - UnitCard.LeastDrawing - 1), context, split - LabelCells(split) - 4);
         if (unit is null)
             return;
         var card = side.Rows(about, side.Height - about);
         var named = card.Height > 20;
-        UnitCard.Draw(named ? card.Rows(1, card.Height - 1) : card, unit, sight, Pictures.For(Current?.Fact), named, said);
+        UnitCard.Draw(named ? card.Rows(1, card.Height - 1) : card, unit, context, Pictures.For(Current?.Fact), named, said);
     }
 
-    private void DrawRows(Area area, IReadOnlyList<SheetRow> rows, Sight sight, Typing? typing)
+    private void DrawRows(Area area, IReadOnlyList<SheetRow> rows, ScreenContext context, Typing? typing)
     {
         var labels = LabelCells(area.Width);
-        var found = sight.Report.Findings.Where(f => f.Open).ToLookup(f => $"{f.Found.Mends.Item}/{f.Found.Mends.Field}");
+        var found = context.Report.Findings.Where(f => f.Open).ToLookup(f => $"{f.Found.Mends.Item}/{f.Found.Mends.Field}");
         foreach (var (y, at) in Paging.Rows(area, rows.Count, Selected))
         {
             var row = rows[at];
@@ -101,11 +101,11 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
                 continue;
             }
             var current = at == Selected;
-            FindingSigns.Put(area, 0, y, found[row.Place], sight.Glyphs);
-            var shown = row.Shown(sight.House);
+            FindingSigns.Put(area, 0, y, found[row.Place], context.Glyphs);
+            var shown = row.Shown(context.House);
             area.PutFit(2, y, labels, row.Label, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
             var (x, cells) = (labels + 4, area.Width - labels - 4);
-            area.PutFit(labels + 2, y, 2, Unchecked(row) ? NotHeld.Drawn(sight.Glyphs) : "", Tone.Caution);
+            area.PutFit(labels + 2, y, 2, Unchecked(row) ? NotHeld.Drawn(context.Glyphs) : "", Tone.Caution);
             if (current && typing?.Entry.InPlace == row.Place)
             {
                 area.PutFit(x, y, cells, typing.Text, Tone.Field);
@@ -113,7 +113,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             }
             else
             {
-                area.PutFit(x, y, cells, shown.Length == 0 ? NoValue.Drawn(sight.Glyphs) : shown, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
+                area.PutFit(x, y, cells, shown.Length == 0 ? NoValue.Drawn(context.Glyphs) : shown, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
             }
         }
     }
@@ -126,12 +126,12 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
     private int LabelCells(int width) => Math.Min(Rows.Where(r => r.IsFact).Select(r => TextWidth.Of(r.Label)).DefaultIfEmpty(12).Max() + 1, width / 2 + 1);
 
     /// <summary>What the fact under the cursor is, all of its value where the row cut it, who said it, and what is wrong with it: the line after that, and the findings that were shown.</summary>
-    private (int Y, IReadOnlyCollection<Finding> Said) DrawAbout(Area area, Sight sight, int valueCells)
+    private (int Y, IReadOnlyCollection<Finding> Said) DrawAbout(Area area, ScreenContext context, int valueCells)
     {
         if (Current is not { } row)
             return (0, []);
         var y = area.PutWrapped(0, 0, 3, row.Fact!.Help, Tone.Text);
-        if (row.Shown(sight.House) is var shown && TextWidth.Of(shown) > valueCells)
+        if (row.Shown(context.House) is var shown && TextWidth.Of(shown) > valueCells)
             y = area.PutWrapped(0, y, 4, shown, Tone.Strong);
         if (row.Item!.Latest(row.Field) is { Stored: not null } head)
         {
@@ -139,11 +139,11 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             y = area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{(meter is null ? "" : $", with {meter}")}{Beside(row, Companion.Leads(row.Field), "leads", "ohm")}{Beside(row, Companion.CableAt(row.Field), "cable at", "C")}"), Tone.Dim);
         }
         if (Unchecked(row))
-            y = area.PutWrapped(0, y, 3, $"{NotHeld.Drawn(sight.Glyphs)} Not held against the maker's sheet yet. c says that it was.", Tone.Caution);
+            y = area.PutWrapped(0, y, 3, $"{NotHeld.Drawn(context.Glyphs)} Not held against the maker's sheet yet. c says that it was.", Tone.Caution);
         var said = new List<Finding>();
-        foreach (var finding in sight.Report.Findings.Where(f => f.Open && $"{f.Found.Mends.Item}/{f.Found.Mends.Field}" == row.Place).TakeWhile(_ => y < area.Height - 1))
+        foreach (var finding in context.Report.Findings.Where(f => f.Open && $"{f.Found.Mends.Item}/{f.Found.Mends.Field}" == row.Place).TakeWhile(_ => y < area.Height - 1))
         {
-            y = UnitCard.Put(area, y, finding, sight);
+            y = UnitCard.Put(area, y, finding, context);
             y = area.PutWrapped(2, y, 3, finding.Found.Mend, Tone.Good);
             said.Add(finding);
         }

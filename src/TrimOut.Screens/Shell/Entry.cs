@@ -8,19 +8,19 @@ namespace TrimOut.Screens.Shell;
 /// <param name="Initial">What stands in the field at first.</param>
 /// <param name="Hint">What may be typed.</param>
 /// <param name="Accept">What comes of the text, or why it can't be taken; then it stays to be mended.</param>
-internal sealed record Entry(string Label, string Initial, string Hint, Func<string, Sight, Result<Turn>> Accept)
+internal sealed record Entry(string Label, string Initial, string Hint, Func<string, ScreenContext, Result<Transition>> Accept)
 {
     /// <summary>What it may be, when that is a list: the arrow keys walk through it.</summary>
     public IReadOnlyList<Option> Options { get; init; } = [];
 
     /// <summary>What comes of the text when the next field is wanted at once; null where there is no next.</summary>
-    public Func<string, Sight, Result<Turn>>? AcceptAndNext { get; init; }
+    public Func<string, ScreenContext, Result<Transition>>? AcceptAndNext { get; init; }
 
     /// <summary>What is understood of the text so far, or why it can't be taken; null when there is nothing to say.</summary>
-    public Func<string, Sight, Result<string>>? Echo { get; init; }
+    public Func<string, ScreenContext, Result<string>>? Echo { get; init; }
 
     /// <summary>The house as the text so far would leave it, for screens that show it while one types.</summary>
-    public Func<string, Sight, Sight>? Preview { get; init; }
+    public Func<string, ScreenContext, ScreenContext>? Preview { get; init; }
 
     /// <summary>The field that it fills, as "item/field", for screens that show it in place.</summary>
     public string? InPlace { get; init; }

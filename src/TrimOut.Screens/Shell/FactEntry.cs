@@ -10,14 +10,14 @@ namespace TrimOut.Screens.Shell;
 /// <summary>Asks for a fact of an item, refuses on the spot what it can't be, and shows the house as it would be.</summary>
 internal static class FactEntry
 {
-    public static Entry For(IScreen screen, House house, Item item, Fact fact, string? key = null, Func<IScreen, Sight, Turn>? then = null) =>
+    public static Entry For(IScreen screen, House house, Item item, Fact fact, string? key = null, Func<IScreen, ScreenContext, Transition>? then = null) =>
         new($"{house.NameOf(item)}: {fact.Label}", fact.ShowOf(item, house, key), Hint(fact),
-            (text, sight) => Draft(sight.House, item, fact, text, key).Then<Turn>(draft =>
-                draft is null ? (then?.Invoke(screen, sight) ?? Turn.Say(screen, "Not changed.")) : new Turn(screen, new Ask.Save(draft, then))))
+            (text, context) => Draft(context.House, item, fact, text, key).Then<Transition>(draft =>
+                draft is null ? (then?.Invoke(screen, context) ?? Transition.Say(screen, "Not changed.")) : new Transition(screen, new Ask.Save(draft, then))))
         {
             Options = Disagreeing(item, fact, key) is { Count: > 1 } heads ? [.. heads.Select(h => new Option(h.Stored!, fact.Show(h.Value!, house)))] : fact.Options(house),
-            Echo = (text, sight) => fact.ReadTyped(text, sight.House).Then<string>(_ => Whose(sight.House, item, fact, text, key) ?? $"{fact.Label}: {Hint(fact)}"),
-            Preview = (text, sight) => text.Trim().Length > 0 && SetFact.Typed(sight.House, item, fact, text, key) is { Ok: true } draft ? sight.With(draft.Value) : sight,
+            Echo = (text, context) => fact.ReadTyped(text, context.House).Then<string>(_ => Whose(context.House, item, fact, text, key) ?? $"{fact.Label}: {Hint(fact)}"),
+            Preview = (text, context) => text.Trim().Length > 0 && SetFact.Typed(context.House, item, fact, text, key) is { Ok: true } draft ? context.With(draft.Value) : context,
         };
 
     /// <summary>The change that a text makes; null when it changes nothing.</summary>

@@ -8,10 +8,10 @@ namespace TrimOut.Screens.Shell;
 internal interface IAsked
 {
     /// <summary>The unit under the cursor; null where there is none.</summary>
-    Unit? UnitAt(Sight sight);
+    Unit? UnitAt(ScreenContext context);
 
     /// <summary>The figures of what is under the cursor; null where there is nothing to ask about.</summary>
-    AskedFigures? FiguresAt(Sight sight) => UnitAt(sight) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), null) : null;
+    AskedFigures? FiguresAt(ScreenContext context) => UnitAt(context) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), null) : null;
 }
 
 /// <summary>Figures that were asked about.</summary>

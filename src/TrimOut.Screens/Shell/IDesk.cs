@@ -71,7 +71,7 @@ public interface IDesk
 /// <summary>A house that another program has open.</summary>
 /// <param name="Path">Where it is.</param>
 /// <param name="Why">Who has it, for the user.</param>
-public sealed record HeldHouse(string Path, string Why);
+public sealed record LockedHouse(string Path, string Why);
 
 /// <summary>A house that can be opened.</summary>
 /// <param name="Path">Where it is.</param>

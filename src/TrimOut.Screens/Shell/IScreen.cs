@@ -16,12 +16,12 @@ internal interface IScreen
 
     /// <summary>Draws it.</summary>
     /// <param name="area">Everything between the top line and the status line.</param>
-    /// <param name="sight">What is seen.</param>
+    /// <param name="context">What is seen.</param>
     /// <param name="typing">What is being typed, if anything.</param>
-    void Draw(Area area, Sight sight, Typing? typing);
+    void Draw(Area area, ScreenContext context, Typing? typing);
 
     /// <summary>The screen after the house changed: a selection that is gone is mended here.</summary>
-    IScreen Fit(Sight sight) => this;
+    IScreen Fit(ScreenContext context) => this;
 }
 
 /// <summary>What is being typed just now.</summary>

@@ -16,25 +16,25 @@ internal interface IKeyAction
     bool OnBar { get; }
 
     /// <summary>Why it can't be used now; null when it can.</summary>
-    string? DisabledBecause(IScreen screen, Sight sight);
+    string? DisabledBecause(IScreen screen, ScreenContext context);
 
     /// <summary>What comes of it.</summary>
-    Turn Press(IScreen screen, Sight sight);
+    Transition Press(IScreen screen, ScreenContext context);
 }
 
 /// <summary>A key of one sort of screen.</summary>
-internal sealed record KeyAction<T>(string Stroke, string Name, string Help, Func<T, Sight, Turn> Do) : IKeyAction
+internal sealed record KeyAction<T>(string Stroke, string Name, string Help, Func<T, ScreenContext, Transition> Do) : IKeyAction
     where T : IScreen
 {
     public string[] Also { get; init; } = [];
 
     public bool OnBar { get; init; } = true;
 
-    public Func<T, Sight, string?>? Disabled { get; init; }
+    public Func<T, ScreenContext, string?>? Disabled { get; init; }
 
     public IReadOnlyList<string> Strokes => [Stroke, .. Also];
 
-    public string? DisabledBecause(IScreen screen, Sight sight) => Disabled?.Invoke((T)screen, sight);
+    public string? DisabledBecause(IScreen screen, ScreenContext context) => Disabled?.Invoke((T)screen, context);
 
-    public Turn Press(IScreen screen, Sight sight) => Do((T)screen, sight);
+    public Transition Press(IScreen screen, ScreenContext context) => Do((T)screen, context);
 }

@@ -9,23 +9,23 @@ namespace TrimOut.Screens.Shell;
 internal static class Marking
 {
     /// <summary>Marks the next step of a subject.</summary>
-    public static Turn Next(IScreen screen, Subject subject, Func<IScreen, Sight, Turn> then) => Progress.Next(subject) is { } step
+    public static Transition Next(IScreen screen, Subject subject, Func<IScreen, ScreenContext, Transition> then) => Progress.Next(subject) is { } step
         ? Mark(screen, subject, step, then)
-        : Turn.Say(screen, $"Every step of {subject.Name} is done.");
+        : Transition.Say(screen, $"Every step of {subject.Name} is done.");
 
     /// <summary>Marks a step of a subject, then goes on.</summary>
-    public static Turn Mark(IScreen screen, Subject subject, Step step, Func<IScreen, Sight, Turn> then)
+    public static Transition Mark(IScreen screen, Subject subject, Step step, Func<IScreen, ScreenContext, Transition> then)
     {
         foreach (var fact in step.Evidence)
         {
             if (Progress.Holder(subject, fact) is not { } holder)
-                return Turn.Say(screen, $"{subject.Name} has no home run to note {fact.Label} for. Its power is not a panel.");
+                return Transition.Say(screen, $"{subject.Name} has no home run to note {fact.Label} for. Its power is not a panel.");
             if (holder.Latest(fact.Name)?.Stored is null)
-                return Turn.Type(screen, AskFor(screen, subject, step, holder, fact, then));
+                return Transition.Type(screen, AskFor(screen, subject, step, holder, fact, then));
         }
         if (step.AlsoMissing(subject) is { } more)
-            return Turn.Say(screen, $"{subject.Name}, {step.Label}: still missing {more}. {Hint(step)}");
-        return new Turn(screen, new Ask.Save(MarkStep.Done(subject, step), then));
+            return Transition.Say(screen, $"{subject.Name}, {step.Label}: still missing {more}. {Hint(step)}");
+        return new Transition(screen, new Ask.Save(MarkStep.Done(subject, step), then));
     }
 
     /// <summary>The same subject in the house as it is now.</summary>
@@ -36,10 +36,10 @@ internal static class Marking
         _ => new JobItself(house),
     };
 
-    private static Entry AskFor(IScreen screen, Subject subject, Step step, Item holder, Fact fact, Func<IScreen, Sight, Turn> then)
+    private static Entry AskFor(IScreen screen, Subject subject, Step step, Item holder, Fact fact, Func<IScreen, ScreenContext, Transition> then)
     {
         var entry = FactEntry.For(screen, subject.House, holder, fact, then: (s, after) =>
-            Again(subject, after.House) is { } again ? Mark(s, again, step, then) : new Turn(s));
+            Again(subject, after.House) is { } again ? Mark(s, again, step, then) : new Transition(s));
         return entry with { Initial = Offers.For(subject, fact) ?? "", InPlace = $"{holder.Id}/{fact.Name}" };
     }
 

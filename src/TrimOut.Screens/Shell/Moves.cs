@@ -8,7 +8,7 @@ internal static class Moves
 
     /// <param name="of">What the list is of, in the singular: "unit".</param>
     /// <param name="move">The screen after a move by so many rows.</param>
-    public static IReadOnlyList<IKeyAction> Through<T>(string of, Func<T, Sight, int, T> move)
+    public static IReadOnlyList<IKeyAction> Through<T>(string of, Func<T, ScreenContext, int, T> move)
         where T : IScreen =>
     [
         Move("down", "Down", $"The next {of}.", 1, move),
@@ -19,6 +19,6 @@ internal static class Moves
         Move("end", "Last", $"The last {of}.", 1_000_000, move),
     ];
 
-    private static KeyAction<T> Move<T>(string stroke, string name, string help, int by, Func<T, Sight, int, T> move)
-        where T : IScreen => new(stroke, name, help, (s, sight) => new Turn(move(s, sight, by))) { OnBar = false };
+    private static KeyAction<T> Move<T>(string stroke, string name, string help, int by, Func<T, ScreenContext, int, T> move)
+        where T : IScreen => new(stroke, name, help, (s, context) => new Transition(move(s, context, by))) { OnBar = false };
 }

@@ -10,46 +10,46 @@ internal static class ShellFrame
 
     public static void Draw(ShellState shell, Frame frame, Ask.Confirm? confirm, string status, bool statusIsBad)
     {
-        var (all, sight) = (frame.All, shell.Sight);
+        var (all, context) = (frame.All, shell.Context);
         var typing = shell.Typing;
         var (text, tone) = confirm is not null ? (confirm.Question, Tone.Selected)
-            : typing is not null ? typing.Refused is { } refused ? ($"{sight.Glyphs.Stop} {refused}", Tone.Stop) : (typing.Note ?? "", Tone.Text)
+            : typing is not null ? typing.Refused is { } refused ? ($"{context.Glyphs.Stop} {refused}", Tone.Stop) : (typing.Note ?? "", Tone.Text)
             : status.Length == 0 && shell.Doing is { } doing ? ($"{doing}. Esc stops it.", Tone.Strong)
-            : statusIsBad ? ($"{sight.Glyphs.Stop} {status}", Tone.Stop) : (status, Tone.Text);
+            : statusIsBad ? ($"{context.Glyphs.Stop} {status}", Tone.Stop) : (status, Tone.Text);
         // A path or a reason is not cut: what it takes beyond its one line the screen does without.
         var message = TextWidth.Wrap(text, all.Width - 2).Take(MessageLines).ToList();
         var below = Math.Max(1, message.Count) + 1;
-        DrawTop(shell, all, sight);
-        var seen = typing?.Entry.Preview is { } preview ? preview(typing.Text, sight) : sight;
+        DrawTop(shell, all, context);
+        var seen = typing?.Entry.Preview is { } preview ? preview(typing.Text, context) : context;
         shell.Screen.Draw(all.Rows(1, frame.Height - 1 - below), seen, typing);
         if (typing is not null)
-            DrawTyping(all, typing, sight, frame.Height - below, frame.Slot is not null);
+            DrawTyping(all, typing, context, frame.Height - below, frame.Slot is not null);
         for (var at = 0; at < message.Count; at++)
             all.PutFit(0, frame.Height - below + at, all.Width, " " + message[at], tone);
         DrawKeys(shell, all.Rows(frame.Height - 1, 1), typing);
     }
 
-    private static void DrawTop(ShellState shell, Area all, Sight sight)
+    private static void DrawTop(ShellState shell, Area all, ScreenContext context)
     {
         all.Fill(0, 0, all.Width, Tone.Bar);
-        var saved = sight.ReadOnlyBecause is not null ? "READING ONLY"
+        var saved = context.ReadOnlyBecause is not null ? "READING ONLY"
             : shell.SaveFailed ? "NOT SAVED"
-            : sight.LastSaved is { } at ? string.Create(CultureInfo.InvariantCulture, $"saved {at:HH:mm}")
+            : context.LastSaved is { } at ? string.Create(CultureInfo.InvariantCulture, $"saved {at:HH:mm}")
             : shell.Open is null ? "" : "all saved";
-        var where = sight.Where.Length == 0 ? "" : $"  {Path.GetFileName(sight.Where)}";
+        var where = context.Where.Length == 0 ? "" : $"  {Path.GetFileName(context.Where)}";
         var right = saved + where + " ";
         var x = all.Put(1, 0, "TrimOut", Tone.Bar);
-        var left = (shell.Open is null ? "" : $"  {sight.House.Name}") + $"  {sight.Glyphs.Arrow} {shell.Screen.Title}";
+        var left = (shell.Open is null ? "" : $"  {context.House.Name}") + $"  {context.Glyphs.Arrow} {shell.Screen.Title}";
         all.PutFit(x, 0, Math.Max(0, all.Width - x - TextWidth.Of(right) - 1), left, Tone.Bar);
         all.PutRight(0, right, Tone.Bar);
     }
 
     /// <summary>What is understood so far, and above it the field where the screen has none of its own.</summary>
-    private static void DrawTyping(Area all, Typing typing, Sight sight, int y, bool inPlace)
+    private static void DrawTyping(Area all, Typing typing, ScreenContext context, int y, bool inPlace)
     {
         var entry = typing.Entry;
         if (typing is { Refused: null, Note: null })
-            all.PutFit(0, y, all.Width, " " + (entry.Echo?.Invoke(typing.Text, sight) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value : entry.Hint), Tone.Dim);
+            all.PutFit(0, y, all.Width, " " + (entry.Echo?.Invoke(typing.Text, context) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value : entry.Hint), Tone.Dim);
         if (inPlace)
             return;
         var field = all.Rows(y - 1, 1);

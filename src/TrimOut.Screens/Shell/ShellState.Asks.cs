@@ -11,7 +11,7 @@ namespace TrimOut.Screens.Shell;
 internal sealed partial class ShellState
 {
     /// <summary>Carries out a turn; returns why a change was refused.</summary>
-    private string? Apply(Turn turn)
+    private string? Apply(Transition turn)
     {
         _stack[^1] = turn.Screen;
         switch (turn.Ask)
@@ -31,7 +31,7 @@ internal sealed partial class ShellState
                 _stack.Add(open.Screen);
                 return null;
             case Ask.Back when _stack.Count == 2 && Screen is JobSheetScreen:
-                _confirm = new Ask.Confirm($"Close {Sight.House.Name} and go to the list of houses? All is saved. Esc closes it, any other key stays.", "esc", new Turn(Screen, new Ask.BackNow()));
+                _confirm = new Ask.Confirm($"Close {Context.House.Name} and go to the list of houses? All is saved. Esc closes it, any other key stays.", "esc", new Transition(Screen, new Ask.BackNow()));
                 return null;
             case Ask.Back or Ask.BackNow:
                 return Back();
@@ -62,7 +62,7 @@ internal sealed partial class ShellState
                 Status($"Look: {Look.Name}.");
                 return null;
             case Ask.Leave:
-                _confirm = new Ask.Confirm(_scribe is null ? "Leave TrimOut? q leaves, any other key stays." : "Leave TrimOut? All is saved. q leaves, any other key stays.", "q", new Turn(Screen, new Ask.LeaveNow()));
+                _confirm = new Ask.Confirm(_scribe is null ? "Leave TrimOut? q leaves, any other key stays." : "Leave TrimOut? All is saved. q leaves, any other key stays.", "q", new Transition(Screen, new Ask.LeaveNow()));
                 return null;
             case Ask.LeaveNow:
                 _work?.Dispose();
@@ -73,9 +73,9 @@ internal sealed partial class ShellState
                 return null;
             case Ask.Section section:
                 _stack.RemoveRange(2, Math.Max(0, _stack.Count - 2));
-                if (section.Make(Sight) is { } other and not JobSheetScreen)
+                if (section.Make(Context) is { } other and not JobSheetScreen)
                     _stack.Add(other);
-                _stack[^1] = _stack[^1].Fit(Sight);
+                _stack[^1] = _stack[^1].Fit(Context);
                 return section.Then is { } then ? Do(then) : null;
             case Ask.Action action:
                 Status("");
@@ -85,7 +85,7 @@ internal sealed partial class ShellState
         }
     }
 
-    private string? Do(IKeyAction action) => action.DisabledBecause(Screen, Sight) is { } why ? Refuse(why) : Apply(action.Press(Screen, Sight));
+    private string? Do(IKeyAction action) => action.DisabledBecause(Screen, Context) is { } why ? Refuse(why) : Apply(action.Press(Screen, Context));
 
     /// <summary>Goes on with what came of the work beside the keys, once it is over and nobody is typing.</summary>
     private string? TakeWork()
@@ -99,7 +99,7 @@ internal sealed partial class ShellState
             if (!came.Ok)
                 return Refuse(came.Reason!);
             // Somebody who went on to another screen meanwhile is not taken away from it.
-            return came.Value is Ask.Open && Screen.GetType() != work.AskedOn.GetType() ? null : Apply(new Turn(Screen, came.Value));
+            return came.Value is Ask.Open && Screen.GetType() != work.AskedOn.GetType() ? null : Apply(new Transition(Screen, came.Value));
         }
     }
 
@@ -115,10 +115,10 @@ internal sealed partial class ShellState
         {
             _desk.Close(scribe);
             _scribe = null;
-            Sight = See();
+            Context = See();
             _stack[0] = PickerScreen.At(_desk);
         }
-        _stack[^1] = _stack[^1].Fit(Sight);
+        _stack[^1] = _stack[^1].Fit(Context);
         return null;
     }
 
@@ -135,20 +135,20 @@ internal sealed partial class ShellState
     /// <summary>What failed may have left the house for reading only.</summary>
     private string NotSaved(string why)
     {
-        Sight = See(Sight.Report);
+        Context = See(Context.Report);
         SaveFailed = true;
         return Refuse($"{why} F2 writes all to a new file and goes on there.");
     }
 
-    private string? Saved(Change change, Func<IScreen, Sight, Turn>? then = null)
+    private string? Saved(Change change, Func<IScreen, ScreenContext, Transition>? then = null)
     {
         SaveFailed = false;
-        var before = Sight.Report.Findings.Where(f => f.Open).Select(f => (f.Check.Id, f.Subject.Id)).ToHashSet();
-        Sight = See(Sight.Report);
-        _raised.AddRange(Sight.Report.Findings.Where(f => f.Open && !before.Contains((f.Check.Id, f.Subject.Id))));
-        _stack[^1] = _stack[^1].Fit(Sight);
+        var before = Context.Report.Findings.Where(f => f.Open).Select(f => (f.Check.Id, f.Subject.Id)).ToHashSet();
+        Context = See(Context.Report);
+        _raised.AddRange(Context.Report.Findings.Where(f => f.Open && !before.Contains((f.Check.Id, f.Subject.Id))));
+        _stack[^1] = _stack[^1].Fit(Context);
         Status($"Saved: {change.What}");
-        return then is null ? null : Apply(then(Screen, Sight));
+        return then is null ? null : Apply(then(Screen, Context));
     }
 
     private string? Enter(Ask.Enter enter)
@@ -157,13 +157,13 @@ internal sealed partial class ShellState
         if (!opened.Ok && enter.Path is { } path && _desk.CanStillLook)
         {
             _stack.RemoveRange(1, _stack.Count - 1);
-            _stack.Add(new HeldScreen(new HeldHouse(path, opened.Reason!)));
+            _stack.Add(new LockedHouseScreen(new LockedHouse(path, opened.Reason!)));
             return null;
         }
         if (!opened.Ok)
             return Refuse(opened.Reason!);
         _scribe = opened.Value;
-        Sight = See();
+        Context = See();
         Begin();
         return null;
     }
@@ -173,16 +173,16 @@ internal sealed partial class ShellState
     {
         SaveFailed = false;
         _stack.RemoveRange(1, _stack.Count - 1);
-        _stack.Add(JobSheetScreen.At(Sight));
+        _stack.Add(JobSheetScreen.At(Context));
         if (_desk.Notices is { Count: > 0 } notices)
             _stack.Add(new NoticeScreen(notices));
-        Status(Sight.ReadOnlyBecause is { } why ? $"Opened for reading only: {why}" : $"This house is kept in {Sight.Where}. Every change is saved there at once.");
+        Status(Context.ReadOnlyBecause is { } why ? $"Opened for reading only: {why}" : $"This house is kept in {Context.Where}. Every change is saved there at once.");
     }
 
     private void AskElsewhere()
     {
         _where = new Entry("Write the whole house to", _desk.Elsewhere(_scribe!), "a new file, where you go on; the old one stays as it is",
-            (path, _) => path.Trim().Length == 0 ? new Refusal("Type where.") : new Turn(Screen, new Ask.ElsewhereNow(path.Trim())));
+            (path, _) => path.Trim().Length == 0 ? new Refusal("Type where.") : new Transition(Screen, new Ask.ElsewhereNow(path.Trim())));
         Typing = new Typing(_where, _where.Initial, null);
     }
 
@@ -195,25 +195,25 @@ internal sealed partial class ShellState
         _desk.Close(_scribe!);
         _scribe = written.Value;
         SaveFailed = false;
-        Sight = See();
-        Status($"Written to {Sight.Where}. What you do from now on is saved there.");
+        Context = See();
+        Status($"Written to {Context.Where}. What you do from now on is saved there.");
         (Typing, _typedBefore) = (_typedBefore is { } before ? before with { Note = $"{_status} Enter saves what you typed." } : null, null);
         return null;
     }
 
     private string? AskUndo()
     {
-        if (Sight.UndoNext is not { } last)
+        if (Context.UndoNext is not { } last)
             return Refuse("There is nothing to undo on this laptop.");
-        _confirm = new Ask.Confirm($"Undo \"{last.What}\"? u undoes it, any other key leaves it.", "u", new Turn(Screen, new Ask.Carry(s => s.Undo())));
+        _confirm = new Ask.Confirm($"Undo \"{last.What}\"? u undoes it, any other key leaves it.", "u", new Transition(Screen, new Ask.Carry(s => s.Undo())));
         return null;
     }
 
     private string? AskRedo()
     {
-        if (Sight.RedoNext is not { } undo)
+        if (Context.RedoNext is not { } undo)
             return Refuse("There is nothing to redo.");
-        _confirm = new Ask.Confirm($"Redo what was undone (\"{undo.What}\")? U redoes it, any other key leaves it.", "U", new Turn(Screen, new Ask.Carry(s => s.Redo())));
+        _confirm = new Ask.Confirm($"Redo what was undone (\"{undo.What}\")? U redoes it, any other key leaves it.", "U", new Transition(Screen, new Ask.Carry(s => s.Redo())));
         return null;
     }
 }

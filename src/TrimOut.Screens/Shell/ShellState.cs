@@ -24,26 +24,26 @@ internal sealed partial class ShellState
     private SideWork? _work;
 
     // What may take long runs beside the keys; where no way to do that is given it runs at once.
-    public ShellState(IDesk desk, Scribe? scribe, Look? look = null, Glyphs? glyphs = null, HeldHouse? held = null, Action<Action>? beside = null)
+    public ShellState(IDesk desk, Scribe? scribe, Look? look = null, Glyphs? glyphs = null, LockedHouse? held = null, Action<Action>? beside = null)
     {
         _desk = desk;
         _beside = beside ?? (work => work());
         _scribe = scribe;
         Glyphs = glyphs ?? Glyphs.Drawn;
         Look = look ?? Look.Named(desk.Look);
-        Sight = See();
+        Context = See();
         _stack = [PickerScreen.At(desk)];
         if (scribe is not null)
             Begin();
         else if (held is not null)
-            _stack.Add(new HeldScreen(held));
+            _stack.Add(new LockedHouseScreen(held));
     }
 
     public Glyphs Glyphs { get; }
 
     public Look Look { get; private set; }
 
-    public Sight Sight { get; private set; }
+    public ScreenContext Context { get; private set; }
 
     public IScreen Screen => _stack[^1];
 
@@ -69,7 +69,7 @@ internal sealed partial class ShellState
     /// <summary>The clock went on.</summary>
     public void Tick()
     {
-        Sight = See(Sight.Report);
+        Context = See(Context.Report);
         TakeWork();
     }
 
@@ -109,16 +109,16 @@ internal sealed partial class ShellState
         var action = Actions.Select(a => a.Action).FirstOrDefault(a => a.Strokes.Contains(stroke));
         if (action is null)
             Status($"{KeyNames.Shown(stroke)} does nothing here. ? shows the keys.");
-        else if (action.DisabledBecause(Screen, Sight) is { } why)
+        else if (action.DisabledBecause(Screen, Context) is { } why)
             Status(why);
         else
-            Apply(action.Press(Screen, Sight));
+            Apply(action.Press(Screen, Context));
     }
 
     public void TextChanged(string text)
     {
         if (Typing is { } typing && typing.Text != text)
-            Typing = typing with { Text = text, Note = null, Refused = typing.Entry.Echo?.Invoke(text, Sight) is { Ok: false } bad && text.Length > 0 ? bad.Reason : null };
+            Typing = typing with { Text = text, Note = null, Refused = typing.Entry.Echo?.Invoke(text, Context) is { Ok: false } bad && text.Length > 0 ? bad.Reason : null };
     }
 
     public Frame Draw(int width, int height)
@@ -161,7 +161,7 @@ internal sealed partial class ShellState
                 break;
             case "enter" or "tab":
                 var accept = stroke == "tab" ? typing.Entry.AcceptAndNext ?? typing.Entry.Accept : typing.Entry.Accept;
-                var taken = accept(typing.Text, Sight);
+                var taken = accept(typing.Text, Context);
                 if (!taken.Ok)
                 {
                     Typing = typing with { Refused = taken.Reason };
@@ -189,7 +189,7 @@ internal sealed partial class ShellState
     {
         var worst = _raised.MinBy(f => f.Check.Severity)!;
         var more = _raised.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $" ({_raised.Count - 1} more: f)");
-        return $"{_status} {UnitCard.WordOf(worst.Check.Severity)} {Sight.House.NameOf(worst.Subject)}: {worst.Found.Message}{more}";
+        return $"{_status} {UnitCard.WordOf(worst.Check.Severity)} {Context.House.NameOf(worst.Subject)}: {worst.Found.Message}{more}";
     }
 
     private string Refuse(string why)
@@ -200,5 +200,5 @@ internal sealed partial class ShellState
 
     private void Status(string text, bool bad = false) => (_status, _statusIsBad) = (text, bad);
 
-    private Sight See(CheckReport? before = null) => new(_scribe, _desk.Papers, _desk.Clock.GetLocalNow(), Glyphs, before);
+    private ScreenContext See(CheckReport? before = null) => new(_scribe, _desk.Papers, _desk.Clock.GetLocalNow(), Glyphs, before);
 }

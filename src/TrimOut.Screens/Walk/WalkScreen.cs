@@ -13,11 +13,11 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 {
     public string Title => $"Walk: {Phase.Full()}";
 
-    public Unit? UnitAt(Sight sight) => Subject(sight) as Unit;
+    public Unit? UnitAt(ScreenContext context) => Subject(context) as Unit;
 
-    public AskedFigures? FiguresAt(Sight sight) => Subject(sight) switch
+    public AskedFigures? FiguresAt(ScreenContext context) => Subject(context) switch
     {
-        Unit unit => new AskedFigures(unit.Tag, UnitFigures.Of(unit), Step(sight)?.Evidence.FirstOrDefault()),
+        Unit unit => new AskedFigures(unit.Tag, UnitFigures.Of(unit), Step(context)?.Evidence.FirstOrDefault()),
         Panel panel => new AskedFigures(panel.Name, PanelFigures.Of(panel), null),
         _ => null,
     };
@@ -29,37 +29,37 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
     public bool Ticking => HoldSince is not null;
 
     /// <summary>At the first thing left to do in the earliest phase that has any.</summary>
-    public static WalkScreen At(Sight sight) =>
-        At(sight, PhaseNames.All.FirstOrDefault(p => !Progress.Of(sight.House, p).Complete, Phase.Handover), null);
+    public static WalkScreen At(ScreenContext context) =>
+        At(context, PhaseNames.All.FirstOrDefault(p => !Progress.Of(context.House, p).Complete, Phase.Handover), null);
 
-    public static WalkScreen At(Sight sight, Phase phase, string? subjectId)
+    public static WalkScreen At(ScreenContext context, Phase phase, string? subjectId)
     {
-        var subjects = WalkOrder.Subjects(sight.House, phase);
+        var subjects = WalkOrder.Subjects(context.House, phase);
         var subject = subjects.FirstOrDefault(s => s.Id == subjectId) ?? subjects.FirstOrDefault(s => !Progress.Of(s, phase).Complete) ?? subjects.FirstOrDefault();
         return new WalkScreen(phase, subject?.Id, subject is null ? null : WalkOrder.FirstOpen(subject, phase)?.Id, null);
     }
 
-    public Subject? Subject(Sight sight) => WalkOrder.Subjects(sight.House, Phase).FirstOrDefault(s => s.Id == SubjectId);
+    public Subject? Subject(ScreenContext context) => WalkOrder.Subjects(context.House, Phase).FirstOrDefault(s => s.Id == SubjectId);
 
-    public Step? Step(Sight sight) => Subject(sight) is { } subject ? StepList.Of(Phase, subject).FirstOrDefault(s => s.Id == StepId) ?? StepList.Of(Phase, subject).FirstOrDefault() : null;
+    public Step? Step(ScreenContext context) => Subject(context) is { } subject ? StepList.Of(Phase, subject).FirstOrDefault(s => s.Id == StepId) ?? StepList.Of(Phase, subject).FirstOrDefault() : null;
 
-    public IScreen Fit(Sight sight) => Subject(sight) is null ? At(sight, Phase, null) : this;
+    public IScreen Fit(ScreenContext context) => Subject(context) is null ? At(context, Phase, null) : this;
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var subjects = WalkOrder.Subjects(sight.House, Phase);
+        var subjects = WalkOrder.Subjects(context.House, Phase);
         if (subjects.Count == 0)
         {
             area.PutWrapped(2, 1, 3, "Nothing walks through this phase yet. Add windows on the job sheet (1) with n.", Tone.Strong);
             return;
         }
         var left = Math.Min(26, area.Width / 3);
-        DrawSubjects(area.Part(0, 0, left, area.Height), subjects, sight);
+        DrawSubjects(area.Part(0, 0, left, area.Height), subjects, context);
         for (var y = 0; y < area.Height; y++)
-            area.Put(left, y, sight.Glyphs.Down, Tone.Dim);
+            area.Put(left, y, context.Glyphs.Down, Tone.Dim);
         var main = area.Part(left + 2, 0, area.Width - left - 2, area.Height);
-        if (Subject(sight) is { } subject)
-            DrawSubject(main, subject, sight, typing);
+        if (Subject(context) is { } subject)
+            DrawSubject(main, subject, context, typing);
     }
 
     private static readonly Sign Marked = new(g => g.Done, "this step is done, or said to be not needed");
@@ -68,7 +68,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 
     private static Sign Mark(Subject subject, Step step) => subject.MarkOf(step) is null ? Open : Marked;
 
-    private void DrawSubjects(Area area, IReadOnlyList<Subject> subjects, Sight sight)
+    private void DrawSubjects(Area area, IReadOnlyList<Subject> subjects, ScreenContext context)
     {
         var sum = subjects.Aggregate(default(Progress), (p, s) => p + Progress.Of(s, Phase));
         area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $" {Phase.Full()} {sum.Done}/{sum.Total}"), Tone.Heading);
@@ -78,13 +78,13 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         {
             var subject = subjects[at];
             var tone = at == selected ? Tone.Selected : Tone.Text;
-            var marks = string.Concat(StepList.Of(Phase, subject).Select(s => Mark(subject, s).Drawn(sight.Glyphs)));
+            var marks = string.Concat(StepList.Of(Phase, subject).Select(s => Mark(subject, s).Drawn(context.Glyphs)));
             list.PutFit(0, y, list.Width, $" {subject.Name}", tone);
             list.Put(Math.Max(8, list.Width - TextWidth.Of(marks) - 1), y, marks, tone);
         }
     }
 
-    private void DrawSubject(Area area, Subject subject, Sight sight, Typing? typing)
+    private void DrawSubject(Area area, Subject subject, ScreenContext context, Typing? typing)
     {
         var what = subject is Unit unit ? $"{unit.Kind?.Name ?? "no kind yet"}, {unit.Window.Room?.Name ?? "no room yet"}{Reach(unit)}" : subject is Panel ? "panel" : "house";
         var x = area.Put(0, 0, subject.Name, Tone.Strong);
@@ -94,31 +94,31 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         {
             if (y >= area.Height)
                 return;
-            var current = step.Id == Step(sight)?.Id;
+            var current = step.Id == Step(context)?.Id;
             var mark = subject.MarkOf(step);
-            area.PutFit(0, y, area.Width, $" {Mark(subject, step).Drawn(sight.Glyphs)} {step.Label}{(mark?.NotNeededBecause is { } why ? $" (not needed: {why})" : "")}", current ? Tone.Selected : mark is null ? Tone.Text : Tone.Good);
+            area.PutFit(0, y, area.Width, $" {Mark(subject, step).Drawn(context.Glyphs)} {step.Label}{(mark?.NotNeededBecause is { } why ? $" (not needed: {why})" : "")}", current ? Tone.Selected : mark is null ? Tone.Text : Tone.Good);
             y++;
             if (current)
-                y = DrawStep(area, y, subject, step, sight, typing);
+                y = DrawStep(area, y, subject, step, context, typing);
         }
         y++;
         if (HoldSince is { } since)
         {
-            HoldTimer.Draw(area.Rows(y, area.Height - y), subject, Phase, sight.Now - since, sight.Glyphs);
+            HoldTimer.Draw(area.Rows(y, area.Height - y), subject, Phase, context.Now - since, context.Glyphs);
             return;
         }
         if (subject is not Unit of)
             return;
-        foreach (var finding in sight.Report.About(of).Where(f => f.Open).OrderBy(f => f.Check.Phase != Phase).Take(3))
+        foreach (var finding in context.Report.About(of).Where(f => f.Open).OrderBy(f => f.Check.Phase != Phase).Take(3))
         {
             if (y < area.Height)
-                y = UnitCard.Put(area, y, finding, sight);
+                y = UnitCard.Put(area, y, finding, context);
         }
         if (area.Height - y > 8)
-            WindowDrawing.Draw(area.Rows(y + 1, Math.Min(16, area.Height - y - 1)), of, sight.Glyphs);
+            WindowDrawing.Draw(area.Rows(y + 1, Math.Min(16, area.Height - y - 1)), of, context.Glyphs);
     }
 
-    private static int DrawStep(Area area, int y, Subject subject, Step step, Sight sight, Typing? typing)
+    private static int DrawStep(Area area, int y, Subject subject, Step step, ScreenContext context, Typing? typing)
     {
         y = area.PutWrapped(4, y, 3, step.Cue, Tone.Dim);
         if (subject is Unit unit && HoldTimer.CueOf(unit, step.Phase) is { } cue)
@@ -126,7 +126,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         foreach (var fact in step.Evidence)
         {
             var holder = Progress.Holder(subject, fact);
-            var shown = holder is null ? "" : fact.ShowOf(holder, sight.House);
+            var shown = holder is null ? "" : fact.ShowOf(holder, context.House);
             area.PutFit(4, y, 22, fact.Label, Tone.Text);
             if (holder is not null && typing?.Entry.InPlace == $"{holder.Id}/{fact.Name}")
             {

@@ -15,13 +15,13 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
 
     public IReadOnlyList<IKeyAction> Keys => WhatIfKeys.All;
 
-    public static WhatIfScreen At(Sight sight, Unit? unit) => new(WhatIfInputs.From(sight.House, unit), unit?.Id, unit?.Tag ?? "", 0);
+    public static WhatIfScreen At(ScreenContext context, Unit? unit) => new(WhatIfInputs.From(context.House, unit), unit?.Id, unit?.Tag ?? "", 0);
 
     public Result<Question> Answer(House house, WhatIfInputs inputs) => inputs.Ask(house, UnitId is null ? null : house.FindUnit(UnitId));
 
-    public void Draw(Area area, Sight sight, Typing? typing)
+    public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var house = sight.House;
+        var house = context.House;
         for (var y = 0; y < WhatIfRow.All.Count; y++)
         {
             var (row, current) = (WhatIfRow.All[y], y == Selected);
@@ -34,15 +34,15 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
             area.Part(40, 0, area.Width - 41, 8).PutWrapped(0, 0, 6, answer.Reason!, Tone.Stop);
             return;
         }
-        DrawArriving(area.Part(40, 0, area.Width - 41, WhatIfRow.All.Count), answer.Value, sight);
-        DrawLimits(area.Part(1, WhatIfRow.All.Count + 1, area.Width - 2, area.Height - WhatIfRow.All.Count - 1), answer.Value, sight);
+        DrawArriving(area.Part(40, 0, area.Width - 41, WhatIfRow.All.Count), answer.Value, context);
+        DrawLimits(area.Part(1, WhatIfRow.All.Count + 1, area.Width - 2, area.Height - WhatIfRow.All.Count - 1), answer.Value, context);
     }
 
-    private static void DrawArriving(Area area, Question what, Sight sight)
+    private static void DrawArriving(Area area, Question what, ScreenContext context)
     {
-        var units = sight.House.DisplayUnits;
+        var units = context.House.DisplayUnits;
         var enough = what.Margin.Volts >= 0;
-        area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $"{(enough ? "" : sight.Glyphs.Stop + " ")}{what.Arrives.Volts:0.00} V arrive of {what.Supply}"), enough ? Tone.Good : Tone.Stop);
+        area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $"{(enough ? "" : context.Glyphs.Stop + " ")}{what.Arrives.Volts:0.00} V arrive of {what.Supply}"), enough ? Tone.Good : Tone.Stop);
         area.PutFit(0, 1, area.Width, string.Create(CultureInfo.InvariantCulture, $"{what.LostPercent:0.0} % lost over {what.Loop.Ohms:0.000} ohm out and back"), Tone.Text);
         if (what.Units == 1)
             return;
@@ -54,9 +54,9 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
         }
     }
 
-    private void DrawLimits(Area area, Question what, Sight sight)
+    private void DrawLimits(Area area, Question what, ScreenContext context)
     {
-        var (units, cable) = (sight.House.DisplayUnits, Inputs.InKit(sight.House));
+        var (units, cable) = (context.House.DisplayUnits, Inputs.InKit(context.House));
         string Run(Length length) => length.ShowRounded(units, LengthScale.Run);
 
         area.PutFit(0, 0, area.Width, "", Tone.Heading);
@@ -64,8 +64,8 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
         area.PutFit(20, 0, 27, $"Kit's table{(cable is null ? "" : $" ({cable.Name})")}", Tone.Heading);
         area.PutFit(48, 0, area.Width - 48, "Voltage drop", Tone.Heading);
         area.PutFit(0, 1, 19, "Longest run", Tone.Text);
-        area.PutFit(20, 1, 27, what.LongestByTable is { } table ? $"{Run(table)}{(what.TableGoverns ? $" {sight.Glyphs.Arrow} governs" : "")}" : "not in the kit", what.TableGoverns ? Tone.Strong : Tone.Text);
-        area.PutFit(48, 1, area.Width - 48, $"{Run(what.Longest)}{(what.TableGoverns ? "" : $" {sight.Glyphs.Arrow} governs")}", what.TableGoverns ? Tone.Text : Tone.Strong);
+        area.PutFit(20, 1, 27, what.LongestByTable is { } table ? $"{Run(table)}{(what.TableGoverns ? $" {context.Glyphs.Arrow} governs" : "")}" : "not in the kit", what.TableGoverns ? Tone.Strong : Tone.Text);
+        area.PutFit(48, 1, area.Width - 48, $"{Run(what.Longest)}{(what.TableGoverns ? "" : $" {context.Glyphs.Arrow} governs")}", what.TableGoverns ? Tone.Text : Tone.Strong);
         var fits = what.MarginLength >= Length.Zero && what.Margin.Volts >= 0;
         area.PutFit(0, 2, 19, "Margin", Tone.Text);
         area.PutFit(20, 2, area.Width - 20, string.Create(CultureInfo.InvariantCulture, $"{what.Margin.Volts:+0.00;-0.00} V, {(what.MarginLength < Length.Zero ? "-" : "+")}{Run(what.MarginLength.Abs())}{(fits ? "" : ": too long")}"), fits ? Tone.Good : Tone.Stop);
@@ -88,27 +88,27 @@ internal static class WhatIfKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<WhatIfScreen>("enter", "Type", "Types the figure under the cursor.", (s, sight) => Turn.Type(s, Edit(s, sight))),
-        new KeyAction<WhatIfScreen>("right", "More", "A little more: a longer run, a thicker gauge, one more unit.", (s, sight) => Step(s, sight, 1)),
-        new KeyAction<WhatIfScreen>("left", "Less", "A little less.", (s, sight) => Step(s, sight, -1)),
+        new KeyAction<WhatIfScreen>("enter", "Type", "Types the figure under the cursor.", (s, context) => Transition.Type(s, Edit(s, context))),
+        new KeyAction<WhatIfScreen>("right", "More", "A little more: a longer run, a thicker gauge, one more unit.", (s, context) => Step(s, context, 1)),
+        new KeyAction<WhatIfScreen>("left", "Less", "A little less.", (s, context) => Step(s, context, -1)),
         .. Moves.Through<WhatIfScreen>("figure", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, WhatIfRow.All.Count) }),
     ];
 
-    private static Turn Step(WhatIfScreen s, Sight sight, int by)
+    private static Transition Step(WhatIfScreen s, ScreenContext context, int by)
     {
-        var inputs = WhatIfRow.All[s.Selected].Step(s.Inputs, sight.House, by);
-        return s.Answer(sight.House, inputs) is { Ok: false } refused ? Turn.Say(s, refused.Reason!) : new Turn(s with { Inputs = inputs });
+        var inputs = WhatIfRow.All[s.Selected].Step(s.Inputs, context.House, by);
+        return s.Answer(context.House, inputs) is { Ok: false } refused ? Transition.Say(s, refused.Reason!) : new Transition(s with { Inputs = inputs });
     }
 
-    private static Entry Edit(WhatIfScreen s, Sight sight)
+    private static Entry Edit(WhatIfScreen s, ScreenContext context)
     {
         var row = WhatIfRow.All[s.Selected];
-        return new Entry(row.Label, row.Show(s.Inputs, sight.House), row.Hint, (text, now) => Read(row, s, now, text).Then<Turn>(inputs => new Turn(s with { Inputs = inputs })))
+        return new Entry(row.Label, row.Show(s.Inputs, context.House), row.Hint, (text, now) => Read(row, s, now, text).Then<Transition>(inputs => new Transition(s with { Inputs = inputs })))
         {
             Echo = (text, now) => Read(row, s, now, text).Then<string>(_ => $"{row.Label}: {row.Hint}"),
         };
     }
 
-    private static Result<WhatIfInputs> Read(WhatIfRow row, WhatIfScreen s, Sight sight, string text) =>
-        row.Read(s.Inputs, sight.House, text.Trim()).Then<WhatIfInputs>(inputs => s.Answer(sight.House, inputs) is { Ok: false } refused ? new Refusal(refused.Reason!) : inputs);
+    private static Result<WhatIfInputs> Read(WhatIfRow row, WhatIfScreen s, ScreenContext context, string text) =>
+        row.Read(s.Inputs, context.House, text.Trim()).Then<WhatIfInputs>(inputs => s.Answer(context.House, inputs) is { Ok: false } refused ? new Refusal(refused.Reason!) : inputs);
 }

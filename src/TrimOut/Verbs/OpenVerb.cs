@@ -38,9 +38,9 @@ internal static class OpenVerb
         return ExitCode.Fine;
     }
 
-    private static (Scribe? House, HeldHouse? Held) Begin(Desk desk, string path, bool toRead)
+    private static (Scribe? House, LockedHouse? Held) Begin(Desk desk, string path, bool toRead)
     {
         var opened = toRead ? desk.OpenToRead(path) : desk.Open(path);
-        return !opened.Ok && desk.CanStillLook ? (null, new HeldHouse(path, opened.Reason!)) : (opened.OrEnd(desk.Fault), null);
+        return !opened.Ok && desk.CanStillLook ? (null, new LockedHouse(path, opened.Reason!)) : (opened.OrEnd(desk.Fault), null);
     }
 }

@@ -78,12 +78,12 @@ public class ListsTests
         for (var press = 0; press < 40; press++)
         {
             user.Press("down");
-            Assert.True(((PanelsScreen)user.Shell.Screen).Current(user.Shell.Sight)!.CanBeChosen);
+            Assert.True(((PanelsScreen)user.Shell.Screen).Current(user.Shell.Context)!.CanBeChosen);
         }
         for (var press = 0; press < 40; press++)
         {
             user.Press("up");
-            Assert.True(((PanelsScreen)user.Shell.Screen).Current(user.Shell.Sight)!.CanBeChosen);
+            Assert.True(((PanelsScreen)user.Shell.Screen).Current(user.Shell.Context)!.CanBeChosen);
         }
     }
 
@@ -139,7 +139,7 @@ public class ListsTests
     {
         using var user = AtRidgeHouse();
         user.Press("6", "m");
-        var row = Assert.IsType<PunchScreen>(user.Shell.Screen).Current(user.Shell.Sight)!;
+        var row = Assert.IsType<PunchScreen>(user.Shell.Screen).Current(user.Shell.Context)!;
         Assert.StartsWith("Missing: ", row.Text, StringComparison.Ordinal);
         user.Press("enter");
         Assert.Equal($"{row.FillIn!.Item}/{row.FillIn.Field}", Sheet(user).Current!.Place);
@@ -150,7 +150,7 @@ public class ListsTests
     {
         using var user = AtRidgeHouse();
         user.Press("6", "m");
-        var rows = PunchRows.Of((PunchScreen)user.Shell.Screen, user.Shell.Sight);
-        Assert.All(user.Shell.Sight.Report.Missing, m => Assert.Contains(rows, r => r.Text.Contains(m.NotChecked.Missing, StringComparison.Ordinal) && r.Text.Contains(m.Check.Title, StringComparison.Ordinal)));
+        var rows = PunchRows.Of((PunchScreen)user.Shell.Screen, user.Shell.Context);
+        Assert.All(user.Shell.Context.Report.Missing, m => Assert.Contains(rows, r => r.Text.Contains(m.NotChecked.Missing, StringComparison.Ordinal) && r.Text.Contains(m.Check.Title, StringComparison.Ordinal)));
     }
 }

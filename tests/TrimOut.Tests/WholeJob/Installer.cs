@@ -14,7 +14,7 @@ internal sealed class Installer(TerminalUser user)
 {
     private House House => user.House;
 
-    private CheckReport Report => user.Shell.Sight.Report;
+    private CheckReport Report => user.Shell.Context.Report;
 
     public void DoTheWholeJob()
     {
@@ -145,7 +145,7 @@ internal sealed class Installer(TerminalUser user)
         for (var rounds = 0; ; rounds++)
         {
             Assert.True(rounds < 300, $"The stops do not come to an end:\n{user.Screen}");
-            var rows = PunchRows.Of((PunchScreen)user.Shell.Screen, user.Shell.Sight);
+            var rows = PunchRows.Of((PunchScreen)user.Shell.Screen, user.Shell.Context);
             var at = rows.ToList().FindIndex(r => r.Finding is { Open: true, Check.Severity: Severity.Stop } f && f.Check.Phase <= upTo);
             if (at < 0)
                 return;

@@ -26,10 +26,10 @@ public sealed record BoxCuts(StockBox Box, bool ToBuy, ImmutableArray<Cut> Cuts,
 public sealed record CutPlan(
     ImmutableArray<BoxCuts> Boxes,
     ImmutableArray<StockBox> Shut,
-    Held<int> ToBuy,
-    Held<int> Opened,
-    Held<Length> OpenedLength,
-    Held<Length> LongestLeft)
+    Bounded<int> ToBuy,
+    Bounded<int> Opened,
+    Bounded<Length> OpenedLength,
+    Bounded<Length> LongestLeft)
 {
     /// <summary>Whether no plan needs fewer boxes, proven.</summary>
     public bool FewestProven => ToBuy.Proven && Opened.Proven;

@@ -26,7 +26,7 @@ public static class CutPlanner
         ArgumentNullException.ThrowIfNull(order);
         if (CutOrderCheck.Refuse(order) is { } wrong)
             return wrong;
-        var left = new Steps(steps, stop);
+        var left = new WorkBudget(steps, stop);
         var shop = new Workshop(order, order.NewBox is null ? 0 : MostToBuy(order));
         var leastToBuy = FewestBoxes.ToBuy(shop, left.Part(left.Left / 2));
         if (shop.Best is null)

@@ -1,7 +1,7 @@
 namespace TrimOut.Core.Plans.Outputs;
 
 /// <summary>Finds the smallest peak, then the smallest cost with that peak, over all choices of panels.</summary>
-internal sealed class OutputOptimum(OutputOrder order, List<PanelChoice> choices, Steps steps)
+internal sealed class OutputOptimum(OutputOrder order, List<PanelChoice> choices, WorkBudget budget)
 {
     private readonly OutputGroups _groups = new(order);
 
@@ -24,7 +24,7 @@ internal sealed class OutputOptimum(OutputOrder order, List<PanelChoice> choices
     public void Search()
     {
         FindPeak();
-        new RoomGathering(order, PanelOf, Peak).Improve(steps.Part(Math.Max(steps.Left / 6, 1)));
+        new RoomGathering(order, PanelOf, Peak).Improve(budget.Part(Math.Max(budget.Left / 6, 1)));
         Cost = CostOf(PanelOf);
         FindCost();
     }
@@ -36,11 +36,11 @@ internal sealed class OutputOptimum(OutputOrder order, List<PanelChoice> choices
         Peak = LeastPeak = Company().GroupBy(c => c.Set, c => order.Runs[c.Run].Load).Max(g => Math.Max(g.Max(), 1 + (g.Sum() - 1) / panels));
         while (true)
         {
-            var (verdict, next, _) = Try(Peak, int.MaxValue, steps.Part(Math.Max(steps.Left / 6, 1)));
+            var (verdict, next, _) = Try(Peak, int.MaxValue, budget.Part(Math.Max(budget.Left / 6, 1)));
             if (verdict == Verdict.Fits)
                 return;
             proven &= verdict == Verdict.Impossible;
-            if (steps.Left <= 1)
+            if (budget.Left <= 1)
                 break;
             Peak = proven ? next : Math.Max(Peak + 1, Peak + Peak / 8);
             if (proven)
@@ -48,17 +48,17 @@ internal sealed class OutputOptimum(OutputOrder order, List<PanelChoice> choices
         }
         // Out of steps: with no peak to keep within, the first way is a way.
         Peak = int.MaxValue;
-        Try(int.MaxValue / 2, int.MaxValue, new Steps(long.MaxValue / 4, CancellationToken.None));
+        Try(int.MaxValue / 2, int.MaxValue, new WorkBudget(long.MaxValue / 4, CancellationToken.None));
         Peak = PeakOf(PanelOf);
     }
 
     private void FindCost()
     {
-        LeastCost = choices.Min(c => new OutputSearch(order, _groups, c, Peak, 0, steps).LeastCost);
+        LeastCost = choices.Min(c => new OutputSearch(order, _groups, c, Peak, 0, budget).LeastCost);
         var proven = true;
-        for (var most = LeastCost; most < Cost && !steps.Spent;)
+        for (var most = LeastCost; most < Cost && !budget.Spent;)
         {
-            var (verdict, _, next) = Try(Peak, most, steps.Part(Math.Max(steps.Left / 3, 1)));
+            var (verdict, _, next) = Try(Peak, most, budget.Part(Math.Max(budget.Left / 3, 1)));
             if (verdict == Verdict.Fits)
                 break;
             proven &= verdict == Verdict.Impossible;
@@ -69,7 +69,7 @@ internal sealed class OutputOptimum(OutputOrder order, List<PanelChoice> choices
         LeastCost = Math.Min(LeastCost, Cost);
     }
 
-    private (Verdict Verdict, int NextPeak, int NextCost) Try(int peak, int most, Steps part)
+    private (Verdict Verdict, int NextPeak, int NextCost) Try(int peak, int most, WorkBudget part)
     {
         var (unknown, nextPeak, nextCost) = (false, int.MaxValue, int.MaxValue);
         foreach (var choice in choices)

@@ -18,11 +18,11 @@ public sealed record LandedRun(RunToLand Run, OutputPlace At, bool Moved);
 /// <param name="LoadIn">What the peak is counted in.</param>
 public sealed record OutputPlan(
     ImmutableArray<LandedRun> Runs,
-    Held<int> Panels,
-    Held<int> Spread,
-    Held<int> Peak,
-    Held<int> RoomSplits,
-    Held<int> Moved,
+    Bounded<int> Panels,
+    Bounded<int> Spread,
+    Bounded<int> Peak,
+    Bounded<int> RoomSplits,
+    Bounded<int> Moved,
     string LoadIn)
 {
     /// <summary>Whether nothing about it can be bettered, proven.</summary>

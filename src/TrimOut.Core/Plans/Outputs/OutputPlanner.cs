@@ -24,7 +24,7 @@ public static class OutputPlanner
         if (OutputOrderCheck.Refuse(order) is { } wrong)
             return wrong;
         var choices = PanelChoice.All(order, out var spread, out var whole);
-        var best = new OutputOptimum(order, choices, new Steps(steps, stop));
+        var best = new OutputOptimum(order, choices, new WorkBudget(steps, stop));
         best.Search();
         var per = OutputSearch.PerSplit(order);
         var (splits, moved) = Math.DivRem(best.Cost, per);

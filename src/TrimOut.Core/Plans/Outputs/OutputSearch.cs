@@ -9,7 +9,7 @@ internal sealed class OutputSearch
 {
     private readonly OutputGroups _groups;
     private readonly PanelChoice _choice;
-    private readonly Steps _steps;
+    private readonly WorkBudget _budget;
     private readonly int _peak;
     private readonly int _most;
     private readonly int _perSplit;
@@ -29,10 +29,10 @@ internal sealed class OutputSearch
     /// <param name="choice">The panels.</param>
     /// <param name="peak">The largest load of one set on one panel.</param>
     /// <param name="most">The largest cost: splits of rooms, each worth more than all moves together, and moves.</param>
-    /// <param name="steps">What it may take.</param>
-    public OutputSearch(OutputOrder order, OutputGroups groups, PanelChoice choice, int peak, int most, Steps steps)
+    /// <param name="budget">What it may take.</param>
+    public OutputSearch(OutputOrder order, OutputGroups groups, PanelChoice choice, int peak, int most, WorkBudget budget)
     {
-        (_groups, _choice, _steps, _peak, _most) = (groups, choice, steps, peak, most);
+        (_groups, _choice, _budget, _peak, _most) = (groups, choice, budget, peak, most);
         _perSplit = PerSplit(order);
         var panels = choice.Panels;
         _count = new int[panels.Length];
@@ -89,9 +89,9 @@ internal sealed class OutputSearch
             return Verdict.Impossible;
         }
         var found = NextRoom(0, 0);
-        _steps.Look();
+        _budget.Look();
         if (!found)
-            return _steps.Spent ? Verdict.Unknown : Verdict.Impossible;
+            return _budget.Spent ? Verdict.Unknown : Verdict.Impossible;
         panelOf = new int[_groups.Rooms.Sum(r => r.Alike.Sum(a => a.Runs.Length)) + _groups.Fixed.Length];
         foreach (var (run, panel, _) in _groups.Fixed)
             panelOf[run] = panel;
@@ -109,7 +109,7 @@ internal sealed class OutputSearch
 
     private bool NextRoom(int room, int cost)
     {
-        if (_steps.Spent || !_steps.Take(1 + _count.Length / 4))
+        if (_budget.Spent || !_budget.Take(1 + _count.Length / 4))
             return false;
         if (room == _groups.Rooms.Length)
         {
@@ -124,7 +124,7 @@ internal sealed class OutputSearch
             on |= 1UL << Array.IndexOf(_choice.Panels, panel);
         if (NextSort(room, 0, on, cost))
             return true;
-        if (!_steps.Spent)
+        if (!_budget.Spent)
             _failed.Add(state);
         return false;
     }
@@ -158,7 +158,7 @@ internal sealed class OutputSearch
             _amounts[alike] = amounts;
             return NextSort(room, sort + 1, on, cost);
         }
-        if (at == order.Length || _steps.Spent || !_steps.Take())
+        if (at == order.Length || _budget.Spent || !_budget.Take())
             return false;
         var panel = order[at];
         var most = MostOf(alike, panel, left);

@@ -32,8 +32,8 @@ internal sealed class RoomGathering
     }
 
     /// <summary>Lets runs change places until nothing gets better.</summary>
-    /// <param name="steps">What it may take.</param>
-    public void Improve(Steps steps)
+    /// <param name="budget">What it may take.</param>
+    public void Improve(WorkBudget budget)
     {
         for (var better = true; better;)
         {
@@ -42,7 +42,7 @@ internal sealed class RoomGathering
             {
                 for (var b = a + 1; b < _panelOf.Length; b++)
                 {
-                    if (!steps.Take())
+                    if (!budget.Take())
                         return;
                     better |= Swap(a, b);
                 }

@@ -29,7 +29,7 @@ public class RemotePastUnitsTests
     {
         var job = new TestJob().Add(ItemKind.Remote, "R1");
         foreach (var n in Enumerable.Range(1, units))
-            job.Window($"W{n:00}").Do(TrimOut.Core.Decisions.Controls.Turn(job.House.Remotes[0], job.Unit($"W{n:00}")));
+            job.Window($"W{n:00}").Do(TrimOut.Core.Decisions.Controls.Toggle(job.House.Remotes[0], job.Unit($"W{n:00}")));
         return job;
     }
 }

@@ -29,6 +29,6 @@ public class UnitOffRoomRemoteTests
         var job = Jobs.Walked().Room("Den").Add(ItemKind.Remote, "R1");
         if (keptIn.Length > 0)
             job.SayOf("R1", RemoteFacts.Room, keptIn);
-        return job.Do(TrimOut.Core.Decisions.Controls.Turn(job.House.Remotes[0], job.Unit("W01")));
+        return job.Do(TrimOut.Core.Decisions.Controls.Toggle(job.House.Remotes[0], job.Unit("W01")));
     }
 }

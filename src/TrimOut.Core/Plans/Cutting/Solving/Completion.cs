@@ -13,7 +13,7 @@ internal sealed class Completion
     private readonly PieceSet _pieces;
     private readonly long[] _sizes;
     private readonly int[] _bundles;
-    private readonly Steps _steps;
+    private readonly WorkBudget _budget;
     private readonly int _width;
     private readonly int _scan;
     private readonly long[] _kinds;
@@ -40,12 +40,12 @@ internal sealed class Completion
     /// <summary>A search.</summary>
     /// <param name="pieces">The pieces.</param>
     /// <param name="boxes">Room in each box, largest first.</param>
-    /// <param name="steps">How much it may take.</param>
+    /// <param name="budget">How much it may take.</param>
     /// <param name="width">How many fillings are tried for a box; <see cref="int.MaxValue"/> for all.</param>
     /// <param name="scan">How many are looked at to choose these from.</param>
-    public Completion(PieceSet pieces, long[] boxes, Steps steps, int width = int.MaxValue, int scan = int.MaxValue)
+    public Completion(PieceSet pieces, long[] boxes, WorkBudget budget, int width = int.MaxValue, int scan = int.MaxValue)
     {
-        (_pieces, _sizes, _bundles, _steps, _width, _scan) = (pieces, pieces.Sizes, pieces.Bundles, steps, width, scan);
+        (_pieces, _sizes, _bundles, _budget, _width, _scan) = (pieces, pieces.Sizes, pieces.Bundles, budget, width, scan);
         _kinds = [.. boxes.Distinct()];
         _left = [.. _kinds.Select(k => boxes.Count(b => b == k))];
         _firstOfKind = [.. _kinds.Select(k => Array.IndexOf(boxes, k))];
@@ -69,10 +69,10 @@ internal sealed class Completion
         if (_slack < 0)
             return Verdict.Impossible;
         var found = Pack(0);
-        _steps.Look();
+        _budget.Look();
         if (found)
             boxOf = _boxOf;
-        return found ? Verdict.Fits : _cut || _steps.Spent ? Verdict.Unknown : Verdict.Impossible;
+        return found ? Verdict.Fits : _cut || _budget.Spent ? Verdict.Unknown : Verdict.Impossible;
     }
 
     private bool Pack(int from)
@@ -81,7 +81,7 @@ internal sealed class Completion
             from++;
         if (from == _used.Length)
             return true;
-        if (_steps.Spent || !_steps.Take())
+        if (_budget.Spent || !_budget.Take())
             return false;
         if (_failed.Contains(_state))
             return false;
@@ -93,10 +93,10 @@ internal sealed class Completion
             if (Pack(from + 1))
                 return true;
             TakeBack(filling);
-            if (_steps.Spent)
+            if (_budget.Spent)
                 break;
         }
-        if (!_cut && !_steps.Spent && _failed.Count < MostRemembered)
+        if (!_cut && !_budget.Spent && _failed.Count < MostRemembered)
             _failed.Add(_state);
         _cut |= cutBefore;
         return false;
@@ -106,7 +106,7 @@ internal sealed class Completion
     {
         for (var i = _used.Length - 1; i >= first; i--)
             _tailSum[i] = _tailSum[i + 1] + (_used[i] ? 0 : _sizes[i]);
-        _steps.Take(1 + (_used.Length - first) / 16);
+        _budget.Take(1 + (_used.Length - first) / 16);
         _fillings = [];
         for (var kind = 0; kind < _kinds.Length; kind++)
         {
@@ -127,13 +127,13 @@ internal sealed class Completion
 
     private void Fill(int kind, int at, long room)
     {
-        if (_scanLeft <= 0 || _steps.Spent)
+        if (_scanLeft <= 0 || _budget.Spent)
         {
             _cut = true;
             return;
         }
         _scanLeft--;
-        _steps.Take();
+        _budget.Take();
         at = NextThatFits(at, room);
         while (at < _sizes.Length && _bundles[at] != PieceSet.Free && _inBox[_bundles[at]])
             at = NextThatFits(at + 1, room);

@@ -3,8 +3,8 @@ namespace TrimOut.Core.Plans.Cutting.Solving;
 /// <summary>Rounds fractional packings to whole ones: takes over the patterns that are nearly whole, then looks at what is left.</summary>
 /// <param name="pieces">The pieces.</param>
 /// <param name="boxes">Room in each box, largest first.</param>
-/// <param name="steps">What it may take.</param>
-internal sealed class Dive(PieceSet pieces, long[] boxes, Steps steps)
+/// <param name="budget">What it may take.</param>
+internal sealed class Dive(PieceSet pieces, long[] boxes, WorkBudget budget)
 {
     private const int FewEnough = 28;
 
@@ -18,7 +18,7 @@ internal sealed class Dive(PieceSet pieces, long[] boxes, Steps steps)
     {
         boxOf = null;
         Seed();
-        for (var attempt = 0; attempt < tries && !steps.Spent; attempt++)
+        for (var attempt = 0; attempt < tries && !budget.Spent; attempt++)
         {
             var verdict = Try(attempt, out boxOf);
             if (verdict == Verdict.Fits || (verdict == Verdict.Impossible && attempt == 0))
@@ -50,10 +50,10 @@ internal sealed class Dive(PieceSet pieces, long[] boxes, Steps steps)
     {
         var state = new Rest(pieces, boxes, _kinds);
         boxOf = null;
-        for (var depth = 0; !steps.Spent; depth++)
+        for (var depth = 0; !budget.Spent; depth++)
         {
             if (state.Left <= FewEnough && depth > 0)
-                return state.Finish(steps, out boxOf);
+                return state.Finish(budget, out boxOf);
             var rows = Enumerable.Range(0, state.Sizes.Length).Where(i => state.Demand[i] > 0).ToArray();
             var newRow = new int[state.Sizes.Length];
             Array.Fill(newRow, -1);
@@ -61,16 +61,16 @@ internal sealed class Dive(PieceSet pieces, long[] boxes, Steps steps)
                 newRow[rows[i]] = i;
             var pool = _pool.Select(p => Within(p, newRow, rows, state)).OfType<Pattern>().DistinctBy(Name).ToList();
             var begun = pool.Count;
-            var lp = new PatternLp([.. rows.Select(i => state.Sizes[i])], [.. rows.Select(i => state.Demand[i])], _kinds, state.Boxes, pool, steps);
+            var lp = new PatternLp([.. rows.Select(i => state.Sizes[i])], [.. rows.Select(i => state.Demand[i])], _kinds, state.Boxes, pool, budget);
             var verdict = lp.Solve();
             _pool.AddRange(pool.Skip(begun).Select(p => p with { Rows = [.. p.Rows.Select(r => rows[r])] }));
             if (verdict != Verdict.Fits)
-                return depth == 0 ? verdict : state.Left <= 3 * FewEnough ? state.Finish(steps, out boxOf) : Verdict.Unknown;
+                return depth == 0 ? verdict : state.Left <= 3 * FewEnough ? state.Finish(budget, out boxOf) : Verdict.Unknown;
             var found = lp.Solution.OrderByDescending(s => s.Amount).Select(s => (s.Pattern with { Rows = [.. s.Pattern.Rows.Select(r => rows[r])] }, s.Amount)).ToList();
             if (!TakeWhole(state, found))
                 TakeOne(state, found, attempt, depth);
             if (state.Left == 0)
-                return state.Finish(steps, out boxOf);
+                return state.Finish(budget, out boxOf);
         }
         return Verdict.Unknown;
     }

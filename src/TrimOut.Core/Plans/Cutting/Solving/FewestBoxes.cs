@@ -9,25 +9,25 @@ internal static class FewestBoxes
 {
     /// <summary>The fewest to buy.</summary>
     /// <returns>The number below which it is proven impossible.</returns>
-    public static int ToBuy(Workshop shop, Steps steps)
+    public static int ToBuy(Workshop shop, WorkBudget budget)
     {
         FirstOffers(shop);
-        if (shop.Best is null && shop.Try(Enumerable.Range(0, shop.Rooms.Length), steps.Part(steps.Left / 2)) is not Verdict.Fits and var verdict)
+        if (shop.Best is null && shop.Try(Enumerable.Range(0, shop.Rooms.Length), budget.Part(budget.Left / 2)) is not Verdict.Fits and var verdict)
             return verdict == Verdict.Impossible ? shop.New + 1 : 0;
-        return Search(shop, steps, 0, shop.Best!.ToBuy,
+        return Search(shop, budget, 0, shop.Best!.ToBuy,
             count => Enumerable.Range(0, shop.OnHand.Length + count), best => best.ToBuy);
     }
 
     /// <summary>The fewest to open with as many bought as the best packing has.</summary>
     /// <returns>The number below which it is proven impossible.</returns>
-    public static int ToOpen(Workshop shop, Steps steps)
+    public static int ToOpen(Workshop shop, WorkBudget budget)
     {
         var bought = shop.Best!.ToBuy;
-        return Search(shop, steps, Math.Max(1, bought), shop.Best.Opened,
+        return Search(shop, budget, Math.Max(1, bought), shop.Best.Opened,
             count => [.. Enumerable.Range(0, count - bought), .. Enumerable.Range(shop.OnHand.Length, bought)], best => best.Opened);
     }
 
-    private static int Search(Workshop shop, Steps steps, int from, int known, Func<int, IEnumerable<int>> boxes, Func<Packing, int> figure)
+    private static int Search(Workshop shop, WorkBudget budget, int from, int known, Func<int, IEnumerable<int>> boxes, Func<Packing, int> figure)
     {
         var (proven, high, provenSoFar) = (from, known, true);
         while (proven < high)
@@ -37,7 +37,7 @@ internal static class FewestBoxes
         }
         for (var count = proven; count < known; count++)
         {
-            var verdict = shop.Try(boxes(count), steps.Part(steps.Left / 2));
+            var verdict = shop.Try(boxes(count), budget.Part(budget.Left / 2));
             if (verdict == Verdict.Fits)
                 break;
             provenSoFar &= verdict == Verdict.Impossible;

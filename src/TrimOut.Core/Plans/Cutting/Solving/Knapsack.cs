@@ -65,15 +65,15 @@ internal sealed class Knapsack
 
     /// <summary>The greatest weight that fits, or a number that it can't exceed when the search took too long.</summary>
     /// <param name="box">Room in the box.</param>
-    /// <param name="steps">What it may take.</param>
+    /// <param name="budget">What it may take.</param>
     /// <param name="mostNodes">How many sets are looked at before it gives up.</param>
-    public long Bound(long box, Steps steps, long mostNodes)
+    public long Bound(long box, WorkBudget budget, long mostNodes)
     {
         (_bestWeight, _nodes) = (0, mostNodes);
         Array.Clear(_take, 0, _count);
         Array.Clear(_best, 0, _count);
         Try(0, box, 0);
-        steps.Take((mostNodes - _nodes) / 2 + _count);
+        budget.Take((mostNodes - _nodes) / 2 + _count);
         Amounts = new int[_sizes.Length];
         for (var i = 0; i < _count; i++)
             Amounts[_order[i]] = _best[i];

@@ -7,7 +7,7 @@ internal static class LeastOpened
 
     /// <summary>Searches.</summary>
     /// <returns>The length, nm, below which it is proven impossible.</returns>
-    public static long Search(Workshop shop, Steps steps)
+    public static long Search(Workshop shop, WorkBudget budget)
     {
         var best = shop.Best!;
         var bought = Enumerable.Range(shop.OnHand.Length, best.ToBuy).ToArray();
@@ -19,7 +19,7 @@ internal static class LeastOpened
         foreach (var (length, boxes) in sets.OrderBy(s => s.Length))
         {
             var chosen = boxes.Concat(bought);
-            var verdict = shop.CantDo(chosen) ? Verdict.Impossible : shop.Try(chosen, steps.Part(steps.Left / 6));
+            var verdict = shop.CantDo(chosen) ? Verdict.Impossible : shop.Try(chosen, budget.Part(budget.Left / 6));
             if (verdict == Verdict.Impossible)
                 continue;
             if (proven)

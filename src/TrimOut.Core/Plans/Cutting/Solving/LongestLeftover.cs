@@ -7,14 +7,14 @@ internal static class LongestLeftover
 
     /// <summary>Searches.</summary>
     /// <returns>The length, nm, above which it is proven impossible.</returns>
-    public static long Search(Workshop shop, Steps steps)
+    public static long Search(Workshop shop, WorkBudget budget)
     {
         var boxes = shop.Best!.BoxOf.Distinct().Order().ToArray();
         var room = boxes.Sum(b => shop.Rooms[b]);
         var limit = 0L;
         foreach (var box in boxes.DistinctBy(b => shop.Lengths[b]).OrderByDescending(b => shop.LeftOf(b, Least(shop, room, b))).ToArray())
         {
-            var provenLeast = Shorten(shop, boxes, box, Least(shop, room, box), steps.Part(steps.Left / 2));
+            var provenLeast = Shorten(shop, boxes, box, Least(shop, room, box), budget.Part(budget.Left / 2));
             limit = Math.Max(limit, shop.LeftOf(box, provenLeast));
         }
         return Math.Max(limit, shop.Best!.LongestLeft);
@@ -24,7 +24,7 @@ internal static class LongestLeftover
     private static long Least(Workshop shop, long room, int box) =>
         Math.Max(shop.Pieces.Sizes[^1], shop.Pieces.Total - (room - shop.Rooms[box]));
 
-    private static long Shorten(Workshop shop, int[] boxes, int box, long least, Steps steps)
+    private static long Shorten(Workshop shop, int[] boxes, int box, long least, WorkBudget budget)
     {
         var (low, proven) = (least, least);
         for (var tries = 0; tries < MostTries; tries++)
@@ -33,7 +33,7 @@ internal static class LongestLeftover
             if (low > high)
                 break;
             var content = tries == 0 ? low : low + (high - low) / 2;
-            var verdict = shop.Try(boxes, steps.Part(steps.Left / 6), (box, content));
+            var verdict = shop.Try(boxes, budget.Part(budget.Left / 6), (box, content));
             if (verdict == Verdict.Fits)
                 continue;
             if (verdict == Verdict.Impossible)

@@ -8,9 +8,9 @@ internal static class Packer
     /// <summary>Tries to pack.</summary>
     /// <param name="pieces">The pieces.</param>
     /// <param name="boxes">Room in each box, largest first.</param>
-    /// <param name="steps">What it may take.</param>
+    /// <param name="budget">What it may take.</param>
     /// <param name="boxOf">The box of each piece, when they fit.</param>
-    public static Verdict Try(PieceSet pieces, long[] boxes, Steps steps, out int[]? boxOf)
+    public static Verdict Try(PieceSet pieces, long[] boxes, WorkBudget budget, out int[]? boxOf)
     {
         boxOf = null;
         if (CantFit(pieces, boxes))
@@ -18,17 +18,17 @@ internal static class Packer
         boxOf = FirstFit.Pack(pieces, boxes) ?? FirstFit.Pack(pieces, boxes, best: true);
         if (boxOf is not null)
             return Verdict.Fits;
-        var quick = steps.Part(20_000 + 400L * pieces.Count);
+        var quick = budget.Part(20_000 + 400L * pieces.Count);
         var verdict = new Completion(pieces, boxes, quick, 1, 2_000).Search(out boxOf);
         if (verdict != Verdict.Unknown)
             return verdict;
         if (pieces.Count <= 80)
-            verdict = new Completion(pieces, boxes, steps.Part(60_000), 2_000).Search(out boxOf);
+            verdict = new Completion(pieces, boxes, budget.Part(60_000), 2_000).Search(out boxOf);
         if (verdict == Verdict.Unknown && pieces.Sizes.Distinct().Count() <= MostRows)
-            verdict = new Dive(pieces, boxes, steps.Part(steps.Left / 2)).Search(12, out boxOf);
+            verdict = new Dive(pieces, boxes, budget.Part(budget.Left / 2)).Search(12, out boxOf);
         if (verdict == Verdict.Unknown)
-            verdict = new Completion(pieces, boxes, steps.Part(steps.Left / 4), 40, 2_000).Search(out boxOf);
-        return verdict == Verdict.Unknown ? new Completion(pieces, boxes, steps, 20_000).Search(out boxOf) : verdict;
+            verdict = new Completion(pieces, boxes, budget.Part(budget.Left / 4), 40, 2_000).Search(out boxOf);
+        return verdict == Verdict.Unknown ? new Completion(pieces, boxes, budget, 20_000).Search(out boxOf) : verdict;
     }
 
     /// <summary>Whether a simple count shows that they can't fit.</summary>

@@ -22,7 +22,7 @@ internal sealed class PatternLp
     private readonly int[] _demand;
     private readonly long[] _kinds;
     private readonly int[] _boxes;
-    private readonly Steps _steps;
+    private readonly WorkBudget _budget;
     private readonly List<Pattern> _pool;
     private readonly Knapsack _knapsack;
     private readonly int _rows;
@@ -41,10 +41,10 @@ internal sealed class PatternLp
     /// <param name="kinds">Room in each kind of box.</param>
     /// <param name="boxes">How many boxes of each kind.</param>
     /// <param name="pool">Patterns to begin with; new ones are added to it.</param>
-    /// <param name="steps">What it may take.</param>
-    public PatternLp(long[] sizes, int[] demand, long[] kinds, int[] boxes, List<Pattern> pool, Steps steps)
+    /// <param name="budget">What it may take.</param>
+    public PatternLp(long[] sizes, int[] demand, long[] kinds, int[] boxes, List<Pattern> pool, WorkBudget budget)
     {
-        (_sizes, _demand, _kinds, _boxes, _pool, _steps) = (sizes, demand, kinds, boxes, pool, steps);
+        (_sizes, _demand, _kinds, _boxes, _pool, _budget) = (sizes, demand, kinds, boxes, pool, budget);
         _rows = sizes.Length;
         _height = _rows + kinds.Length;
         _knapsack = new(sizes, demand);
@@ -71,7 +71,7 @@ internal sealed class PatternLp
     {
         var stalled = 0;
         var last = double.MaxValue;
-        while (_steps.Take(16 + (long)_height * _height / 24))
+        while (_budget.Take(16 + (long)_height * _height / 24))
         {
             var missing = Missing();
             if (missing <= 1e-7)
@@ -136,7 +136,7 @@ internal sealed class PatternLp
             if (worth > gain)
                 (gain, best, pattern) = (worth, p, _pool[p]);
         }
-        _steps.Take(_pool.Count / 8);
+        _budget.Take(_pool.Count / 8);
         return best ?? Price(out pattern);
     }
 
@@ -164,7 +164,7 @@ internal sealed class PatternLp
         {
             if (_boxes[kind] == 0)
                 continue;
-            holds += (Int128)_knapsack.Bound(_kinds[kind], _steps, 200_000) * _boxes[kind];
+            holds += (Int128)_knapsack.Bound(_kinds[kind], _budget, 200_000) * _boxes[kind];
             var rows = Enumerable.Range(0, _rows).Where(i => _knapsack.Amounts[i] > 0).ToArray();
             var found = new Pattern(kind, rows, [.. rows.Select(i => _knapsack.Amounts[i])]);
             if (Worth(found) is var worth && worth > gain)

@@ -65,7 +65,7 @@ internal sealed class Rest
     }
 
     /// <summary>Packs what is left by itself.</summary>
-    public Verdict Finish(Steps steps, out int[]? boxOf)
+    public Verdict Finish(WorkBudget budget, out int[]? boxOf)
     {
         boxOf = null;
         var left = _waiting.SelectMany(w => w).Order().ToArray();
@@ -75,7 +75,7 @@ internal sealed class Rest
         if (left.Length > 0)
         {
             var some = _pieces.Only(left);
-            var part = steps.Part(300_000);
+            var part = budget.Part(300_000);
             packed = FirstFit.Pack(some, room) ?? FirstFit.Pack(some, room, best: true);
             if (packed is null && new Completion(some, room, part, 200, 5_000).Search(out packed) != Verdict.Fits)
                 return Verdict.Unknown;

@@ -44,14 +44,14 @@ internal sealed class Workshop
 
     /// <summary>Tries to pack into some of the boxes.</summary>
     /// <param name="boxes">Numbers of the boxes.</param>
-    /// <param name="steps">What it may take.</param>
+    /// <param name="budget">What it may take.</param>
     /// <param name="shortened">One of them that may be filled only so far, in units; or none.</param>
-    public Verdict Try(IEnumerable<int> boxes, Steps steps, (int Box, long Room)? shortened = null)
+    public Verdict Try(IEnumerable<int> boxes, WorkBudget budget, (int Box, long Room)? shortened = null)
     {
         long RoomOf(int box) => shortened is { } s && s.Box == box ? s.Room : Rooms[box];
 
         var chosen = boxes.OrderByDescending(RoomOf).ThenBy(b => b).ToArray();
-        var verdict = Packer.Try(Pieces, [.. chosen.Select(RoomOf)], steps, out var boxOf);
+        var verdict = Packer.Try(Pieces, [.. chosen.Select(RoomOf)], budget, out var boxOf);
         if (verdict == Verdict.Fits)
             Offer(boxOf!.Select(b => chosen[b]));
         return verdict;

@@ -42,7 +42,7 @@ public class PatternLpTests
 
     private static (Verdict Verdict, PatternLp Lp) Solve(long[] sizes, int[] demand, long[] kinds, int[] boxes)
     {
-        var lp = new PatternLp(sizes, demand, kinds, boxes, [], new Steps(50_000_000, CancellationToken.None));
+        var lp = new PatternLp(sizes, demand, kinds, boxes, [], new WorkBudget(50_000_000, CancellationToken.None));
         return (lp.Solve(), lp);
     }
 

@@ -4,15 +4,15 @@ using TrimOut.Core.History;
 namespace TrimOut.Screens.Shell;
 
 /// <summary>What comes of a key: the screen as it is now, and what is asked of the shell.</summary>
-internal sealed record Turn(IScreen Screen, Ask? Ask = null)
+internal sealed record Transition(IScreen Screen, Ask? Ask = null)
 {
-    public static Turn Say(IScreen screen, string text) => new(screen, new Ask.Say(text));
+    public static Transition Say(IScreen screen, string text) => new(screen, new Ask.Say(text));
 
-    public static Turn Save(IScreen screen, Result<Draft> draft) => new(screen, new Ask.Save(draft));
+    public static Transition Save(IScreen screen, Result<Draft> draft) => new(screen, new Ask.Save(draft));
 
-    public static Turn Open(IScreen screen, IScreen next) => new(screen, new Ask.Open(next));
+    public static Transition Open(IScreen screen, IScreen next) => new(screen, new Ask.Open(next));
 
-    public static Turn Type(IScreen screen, Entry entry) => new(screen, new Ask.Type(entry));
+    public static Transition Type(IScreen screen, Entry entry) => new(screen, new Ask.Type(entry));
 }
 
 /// <summary>What a screen asks of the shell. Screens never change the house themselves.</summary>
@@ -24,7 +24,7 @@ internal abstract record Ask
     public sealed record Say(string Text) : Ask;
 
     /// <summary>A change to be saved; a refusal is shown. Afterwards the screen may go on.</summary>
-    public sealed record Save(Result<Draft> Draft, Func<IScreen, Sight, Turn>? Then = null) : Ask;
+    public sealed record Save(Result<Draft> Draft, Func<IScreen, ScreenContext, Transition>? Then = null) : Ask;
 
     /// <summary>Another screen on top of this one.</summary>
     public sealed record Open(IScreen Screen) : Ask;
@@ -39,7 +39,7 @@ internal abstract record Ask
     public sealed record Type(Entry Entry) : Ask;
 
     /// <summary>A question that one key answers with yes, or the letter y, and any other with no.</summary>
-    public sealed record Confirm(string Question, string Yes, Turn OnYes) : Ask
+    public sealed record Confirm(string Question, string Yes, Transition OnYes) : Ask
     {
         /// <summary>What the hand types to any question.</summary>
         public const string AlsoYes = "y";
@@ -61,7 +61,7 @@ internal abstract record Ask
     public sealed record Carry(Func<Scribe, Result<Change>> What) : Ask;
 
     /// <summary>One of the main screens, in place of what lies above the job sheet, and there perhaps an action at once.</summary>
-    public sealed record Section(Func<Sight, IScreen> Make, IKeyAction? Then = null) : Ask;
+    public sealed record Section(Func<ScreenContext, IScreen> Make, IKeyAction? Then = null) : Ask;
 
     /// <summary>An action that was found by its name.</summary>
     public sealed record Action(IKeyAction What) : Ask;

@@ -7,13 +7,13 @@ using TrimOut.Screens.Frames;
 namespace TrimOut.Screens.Shell;
 
 /// <summary>What screens see: the house as it stands, what the checks say of it, and where it is kept. Never changes.</summary>
-internal sealed class Sight
+internal sealed class ScreenContext
 {
     private readonly Lazy<CheckReport> _report;
     private readonly Lazy<Progress[]> _sums;
 
     // What was judged before is kept, and only what changed since is judged anew: a tick of the clock judges nothing.
-    public Sight(Scribe? scribe, IReadOnlyList<PaperChoice> papers, DateTimeOffset now, Glyphs glyphs, CheckReport? before = null)
+    public ScreenContext(Scribe? scribe, IReadOnlyList<PaperChoice> papers, DateTimeOffset now, Glyphs glyphs, CheckReport? before = null)
     {
         Log = scribe?.Log ?? HouseLog.Empty;
         House = Log.House;
@@ -30,7 +30,7 @@ internal sealed class Sight
         _sums = Sums(House);
     }
 
-    private Sight(Sight of, House house, CheckReport report)
+    private ScreenContext(ScreenContext of, House house, CheckReport report)
     {
         (Log, House, Where, ReadOnlyBecause, LastSaved) = (of.Log, house, of.Where, of.ReadOnlyBecause, of.LastSaved);
         (By, UndoNext, RedoNext, Papers, Now, Glyphs) = (of.By, of.UndoNext, of.RedoNext, of.Papers, of.Now, of.Glyphs);
@@ -71,10 +71,10 @@ internal sealed class Sight
     public Glyphs Glyphs { get; }
 
     /// <summary>The same with the house as a draft would leave it, for showing what is being typed.</summary>
-    public Sight With(Draft draft)
+    public ScreenContext With(Draft draft)
     {
         var house = HouseLog.Preview(House, draft);
-        return new Sight(this, house, Report.After(house));
+        return new ScreenContext(this, house, Report.After(house));
     }
 
     private static Lazy<Progress[]> Sums(House house) => new(() => [.. PhaseNames.All.Select(p => Progress.Of(house, p))]);

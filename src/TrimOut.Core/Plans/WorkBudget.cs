@@ -2,7 +2,7 @@ namespace TrimOut.Core.Plans;
 
 /// <summary>How much work a plan may still take, counted in steps so that the same order always gives the same plan.</summary>
 /// <remarks>A step is a few dozen machine operations. The core has no clock; time is what a caller makes of it.</remarks>
-internal sealed class Steps(long budget, CancellationToken stop, Steps? whole = null)
+internal sealed class WorkBudget(long budget, CancellationToken stop, WorkBudget? whole = null)
 {
     private const long LookEvery = 16_384;
 
@@ -15,7 +15,7 @@ internal sealed class Steps(long budget, CancellationToken stop, Steps? whole = 
     public bool Spent => Left <= 0;
 
     /// <summary>A part of what is left, taken from this one as it is used.</summary>
-    public Steps Part(long most) => new(Math.Min(most, Left), stop, this);
+    public WorkBudget Part(long most) => new(Math.Min(most, Left), stop, this);
 
     /// <summary>Takes steps.</summary>
     /// <returns>False when no more are left.</returns>

@@ -4,7 +4,7 @@ namespace TrimOut.Core.Plans;
 /// <typeparam name="T">A count or a length.</typeparam>
 /// <param name="Found">What the plan has.</param>
 /// <param name="Limit">What no plan can better.</param>
-public sealed record Held<T>(T Found, T Limit)
+public sealed record Bounded<T>(T Found, T Limit)
     where T : IEquatable<T>
 {
     /// <summary>Whether no plan is better in this, proven.</summary>
