@@ -14,7 +14,7 @@ public sealed class CheckReport
     {
         House = house;
         _sheets = sheets;
-        Findings = InOrder(sheets, house.Waivers.ToLookup(w => (w.About, w.Check)));
+        Findings = InOrder(sheets, house);
         Missing = [.. sheets.SelectMany(s => s.Missing)];
         Passed = sheets.Sum(s => s.Passed);
         _byUnit = new(() => Findings.ToLookup(f => OwnerOf(f.Subject)));
@@ -58,15 +58,16 @@ public sealed class CheckReport
     public int StopsIn(Phase phase) => OpenStops.Count(f => f.Check.Phase == phase);
 
     /// <summary>Findings by severity, then by phase, then as the checks gave them: dealt out rather than sorted, because this is done after every edit.</summary>
-    private static ImmutableArray<Finding> InOrder(ImmutableArray<CheckSheet> sheets, ILookup<(string About, string? Check), Waiver> waivers)
+    private static ImmutableArray<Finding> InOrder(ImmutableArray<CheckSheet> sheets, House house)
     {
+        var waivers = house.Waivers.ToLookup(w => (w.About, w.Check));
         var places = new List<Finding>?[Enum.GetValues<Severity>().Length * PhaseNames.All.Count];
         var count = 0;
         foreach (var sheet in sheets)
         {
             foreach (var finding in sheet.Findings)
             {
-                var waiver = waivers.Count == 0 ? null : waivers[(finding.Subject.Id, finding.Check.Id)].LastOrDefault(w => w.Figures == finding.Found.Message);
+                var waiver = waivers.Count == 0 ? null : waivers[(finding.Subject.Id, finding.Check.Id)].LastOrDefault(w => WaivedFigures.Are(w, finding.Found.Message, house));
                 (places[(int)finding.Check.Severity * PhaseNames.All.Count + (int)finding.Check.Phase] ??= []).Add(waiver is null ? finding : finding with { Waiver = waiver });
                 count++;
             }

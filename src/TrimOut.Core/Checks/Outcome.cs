@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks;
 
@@ -60,12 +61,12 @@ public abstract record Outcome
     /// <summary>Facts are missing, so nothing can be said.</summary>
     /// <param name="Missing">What is missing, as it follows "missing: ".</param>
     /// <param name="FillIn">The first field to fill in, where there is one.</param>
-    public sealed record NotChecked(string Missing, FieldRef? FillIn = null) : Outcome;
+    public sealed record NotChecked(Sentence Missing, FieldRef? FillIn = null) : Outcome;
 
     /// <summary>The rule is broken.</summary>
     /// <param name="Message">What is wrong, with enough digits to show the fault.</param>
     /// <param name="Mend">The cheapest mend now.</param>
     /// <param name="Mends">The field that mends it.</param>
     /// <param name="Working">How that was worked out, where figures are involved.</param>
-    public sealed record Found(string Message, string Mend, FieldRef Mends, Working? Working = null) : Outcome;
+    public sealed record Found(Sentence Message, Sentence Mend, FieldRef Mends, Working? Working = null) : Outcome;
 }

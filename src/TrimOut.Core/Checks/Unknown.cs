@@ -1,11 +1,15 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks;
 
 /// <summary>Says which fact is missing and where it is filled in.</summary>
 internal static class Unknown
 {
+    /// <summary>Something that is missing of another item.</summary>
+    public static readonly Message OfOther = new("{0} of {1}");
+
     /// <summary>A fact of an item.</summary>
     public static Outcome.NotChecked Of(Subject subject, Fact fact) => new(Named(subject, fact), FieldRef.To(subject.Item, fact));
 
@@ -17,14 +21,14 @@ internal static class Unknown
     public static Outcome.NotChecked Of(KitSheet? sheet, Fact fact, Subject chooser, Fact choice) =>
         sheet is null ? Of(chooser, choice) : Of(sheet, fact);
 
-    private static string Named(Subject subject, Fact fact)
+    private static readonly Message OfSheet = new("{0} of {1} in the kit");
+    private static readonly Message OfHouse = new("{0} of the house");
+    private static readonly Message Alone = new("{0}");
+
+    private static Sentence Named(Subject subject, Fact fact) => subject switch
     {
-        var label = char.ToLowerInvariant(fact.Label[0]) + fact.Label[1..];
-        return subject switch
-        {
-            KitSheet sheet => $"{label} of {sheet.Name} in the kit",
-            JobItself => $"{label} of the house",
-            _ => label,
-        };
-    }
+        KitSheet sheet => OfSheet.With(Arg.Label(fact), Arg.Name(sheet)),
+        JobItself => OfHouse.With(Arg.Label(fact)),
+        _ => Alone.With(Arg.Label(fact)),
+    };
 }

@@ -38,7 +38,8 @@ public static class PunchList
                 { Ok: false } bad => new Refusal($"A waiver needs initials, up to six letters. {bad.Reason}"),
                 var who => new Draft($"Waived {finding.Check.Id} of {house.NameOf(finding.Subject)}: {because.Value}").New(ItemKind.Waiver, finding.Subject.Id, out var id)
                     .Put(id, WaiverFacts.Check, finding.Check.Id)
-                    .Put(id, WaiverFacts.Figures, finding.Found.Message)
+                    .Put(id, WaiverFacts.Figures, finding.Found.Message.In(house))
+                    .Put(id, WaiverFacts.Arguments, finding.Found.Message.Figures)
                     .PutStored(id, WaiverFacts.Reason.Name, because.Value)
                     .PutStored(id, WaiverFacts.Initials.Name, who.Value),
             },

@@ -48,6 +48,12 @@ public abstract class Fact
     /// <summary>Reads the stored form.</summary>
     internal abstract Result<object> DecodeAny(string stored);
 
+    /// <summary>The stored form of a decoded value.</summary>
+    internal abstract string WriteAny(object value);
+
+    /// <summary>Whether its values are a few named ones.</summary>
+    public abstract bool IsChoice { get; }
+
     /// <summary>Shows a decoded value.</summary>
     public abstract string Show(object value, House house);
 
@@ -81,6 +87,12 @@ public sealed class Fact<T> : Fact
 
     /// <inheritdoc/>
     public override Result<string> ReadTyped(string typed, House house) => _form.Read(typed.Trim(), house).Then<string>(v => _form.Write(v));
+
+    /// <inheritdoc/>
+    public override bool IsChoice => _form.IsChoice;
+
+    /// <inheritdoc/>
+    internal override string WriteAny(object value) => _form.Write((T)value);
 
     /// <inheritdoc/>
     internal override Result<object> DecodeAny(string stored) => _form.Decode(stored).Then<object>(v => v);

@@ -19,6 +19,9 @@ public abstract class Form<T>
     /// <summary>The shown form, in the house's units.</summary>
     public abstract string Show(T value, House house);
 
+    /// <summary>Whether its values are a few named ones, which other languages name differently.</summary>
+    public virtual bool IsChoice => false;
+
     /// <summary>What it may be, when that is a list: each as stored and as shown.</summary>
     public virtual IReadOnlyList<Option> Options(House house) => [];
 

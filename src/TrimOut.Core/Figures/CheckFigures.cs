@@ -30,7 +30,7 @@ internal static class CheckFigures
                 if (outcome is Outcome.Fine { Working: { } held })
                     yield return Made(check.Info, "the rule holds", held);
                 else if (outcome is Outcome.Found { Working: { } broken } found)
-                    yield return Made(check.Info, found.Message, broken);
+                    yield return Made(check.Info, found.Message.In(house), broken);
             }
         }
     }

@@ -28,6 +28,9 @@ public sealed class Waiver(House house, Item item) : Subject(house, item)
     /// <summary>What the finding said when it was waived.</summary>
     public string? Figures => Item.Get(WaiverFacts.Figures);
 
+    /// <summary>The figures that it was waived with, exact and without words; null in a waiver of a release before there were these.</summary>
+    public string? Arguments => Item.Get(WaiverFacts.Arguments);
+
     /// <summary>Why it may stay.</summary>
     public string? Reason => Item.Get(WaiverFacts.Reason);
 

@@ -28,7 +28,7 @@ internal static class OpenItems
 
         to.Heading(3, "Waived, with the reason");
         to.Table(["Where", "What", "Reason", "Initials", "When"], report.Findings.Where(f => !f.Open).Select(f => Row(
-            house.NameOnPaper(f.Subject), to.Words.IsEnglish ? f.Found.Message : Ours(f.Check.Title), f.Waiver!.Reason.OrDash(), f.Waiver.Initials.OrDash(), WaivedOn(f.Waiver))));
+            house.NameOnPaper(f.Subject), to.Words.IsEnglish ? f.Found.Message.In(data.House) : Ours(f.Check.Title), f.Waiver!.Reason.OrDash(), f.Waiver.Initials.OrDash(), WaivedOn(f.Waiver))));
 
         to.Heading(3, "Punch items");
         to.Table(["Where", "What", "Phase", "State", "Picture"], house.PunchItems.OrderBy(p => p.Done).Select(p => Row(
@@ -41,7 +41,7 @@ internal static class OpenItems
         if (to.Words.IsEnglish)
         {
             to.Table(["Where", "How bad", "What is wrong", "What mends it"], open.Select(f => Row(
-                data.House.NameOnPaper(f.Subject), Ours(f.Check.Severity.ToString()), f.Found.Message, f.Found.Mend)));
+                data.House.NameOnPaper(f.Subject), Ours(f.Check.Severity.ToString()), f.Found.Message.In(data.House), f.Found.Mend.In(data.House))));
             return;
         }
         to.Say("Figures and mends stand on the crew's punch list, under the name of the check.");

@@ -25,7 +25,7 @@ internal static class UnitCard
     {
         var y = named ? DrawName(area, unit) : 0;
         var findings = context.Report.About(unit).Where(f => f.Open && saidAlready?.Contains(f) != true).ToList();
-        var wanted = 1 + findings.Take(4).Sum(f => TextWidth.Wrap(f.Found.Message, area.Width - 5).Count());
+        var wanted = 1 + findings.Take(4).Sum(f => TextWidth.Wrap(f.Found.Message.In(context.House), area.Width - 5).Count());
         var room = area.Height - y - 1;
         var drawing = Math.Clamp(room - wanted, Math.Min(LeastDrawing, Math.Max(0, room)), Math.Max(LeastDrawing, Math.Min(18, area.Width / 3)));
         y += Pictures.Draw(area.Rows(y, drawing), picture, unit, context.Glyphs);
@@ -53,7 +53,7 @@ internal static class UnitCard
     {
         var tone = ToneOf(finding.Check.Severity);
         var x = area.Put(0, y, WordOf(finding.Check.Severity) + " ", tone);
-        return area.Part(x, y, area.Width - x, area.Height - y).PutWrapped(0, 0, 4, finding.Found.Message, Tone.Text) + y;
+        return area.Part(x, y, area.Width - x, area.Height - y).PutWrapped(0, 0, 4, finding.Found.Message.In(context.House), Tone.Text) + y;
     }
 
     public static string WordOf(Severity severity) => severity switch

@@ -68,7 +68,7 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
     private static string About(PanelRow row, ScreenContext context)
     {
         var findings = (row.Run?.Item ?? row.Panel?.Item) is { } item ? context.Report.About(item).Where(f => f.Open).ToList() : [];
-        var said = findings.Select(f => $"{UnitCard.WordOf(f.Check.Severity)} {f.Found.Message}");
+        var said = findings.Select(f => $"{UnitCard.WordOf(f.Check.Severity)} {f.Found.Message.In(context.House)}");
         return string.Join(" ", row is { Panel: { } panel, Output: null } ? [Heading(panel) + ".", .. said] : said);
     }
 

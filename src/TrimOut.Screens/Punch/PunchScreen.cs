@@ -79,7 +79,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
             area.PutWrapped(1, y, 2, $"Written by hand about {context.House.NameOf(row.Subject)}.", Tone.Dim);
             return;
         }
-        y = area.PutWrapped(1, y, 2, finding.Found.Mend, Tone.Good);
+        y = area.PutWrapped(1, y, 2, finding.Found.Mend.In(context.House), Tone.Good);
         if (finding.Waiver is { } waiver)
             y = area.PutWrapped(1, y, 2, $"Waived by {waiver.Initials}: {waiver.Reason}", Tone.Note);
         if (finding.Found.Working is { } working)
@@ -99,7 +99,7 @@ internal static class PunchRows
         if (screen.WantsFacts)
             return [.. Wanted(context).Where(r => screen.Only is null || r.Phase == screen.Only)];
         var findings = context.Report.Findings.Where(f => f.Open || screen.Closed).Select(f => new PunchRow(f.Subject, f.Check.Phase,
-            f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, f.Found.Message, f, null));
+            f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, f.Found.Message.In(context.House), f, null));
         var written = context.House.PunchItems.Where(p => !p.Done || screen.Closed).Select(p => new PunchRow(p.About ?? p.Item, p.Phase,
             p.Done ? "done" : "mend", p.Done ? Tone.Dim : Tone.Caution, p.Name, null, p));
         return [.. findings.Concat(written).Where(r => screen.Only is null || r.Phase == screen.Only).OrderBy(r => r.State is "waived" or "done").ThenBy(r => r.State == "STOP" ? 0 : r.State == "mend" ? 1 : 2)];
@@ -110,5 +110,5 @@ internal static class PunchRows
         .GroupBy(m => (Field: m.NotChecked.FillIn ?? new FieldRef(m.Subject.Id, ""), m.NotChecked.Missing))
         .OrderBy(g => g.Min(m => m.Check.Phase))
         .Select(g => new PunchRow(context.House.Find(g.Key.Field.Item) ?? g.First().Subject, g.Min(m => m.Check.Phase), "fact", Tone.Note,
-            $"Missing: {g.Key.Missing}. Waiting: {string.Join(", ", g.Select(m => m.Check.Title).Distinct())}.", null, null, g.Key.Field));
+            $"Missing: {g.Key.Missing.In(context.House)}. Waiting: {string.Join(", ", g.Select(m => m.Check.Title).Distinct())}.", null, null, g.Key.Field));
 }

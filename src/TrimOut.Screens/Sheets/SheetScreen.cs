@@ -144,7 +144,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
         foreach (var finding in context.Report.Findings.Where(f => f.Open && $"{f.Found.Mends.Item}/{f.Found.Mends.Field}" == row.Place).TakeWhile(_ => y < area.Height - 1))
         {
             y = UnitCard.Put(area, y, finding, context);
-            y = area.PutWrapped(2, y, 3, finding.Found.Mend, Tone.Good);
+            y = area.PutWrapped(2, y, 3, finding.Found.Mend.In(context.House), Tone.Good);
             said.Add(finding);
         }
         return (Math.Min(y, area.Height), said);

@@ -189,7 +189,7 @@ internal sealed partial class ShellState
     {
         var worst = _raised.MinBy(f => f.Check.Severity)!;
         var more = _raised.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $" ({_raised.Count - 1} more: f)");
-        return $"{_status} {UnitCard.WordOf(worst.Check.Severity)} {Context.House.NameOf(worst.Subject)}: {worst.Found.Message}{more}";
+        return $"{_status} {UnitCard.WordOf(worst.Check.Severity)} {Context.House.NameOf(worst.Subject)}: {worst.Found.Message.In(Context.House)}{more}";
     }
 
     private string Refuse(string why)

@@ -31,11 +31,11 @@ internal static class CheckVerb
         foreach (var finding in report.Findings)
         {
             var waived = finding.Waiver is null ? "" : ", waived";
-            text.Append(CultureInfo.InvariantCulture, $"{KebabCase.Of(finding.Check.Severity),-8}{report.House.NameOf(finding.Subject)}: {finding.Found.Message} [{finding.Check.Id}{waived}]\n");
-            text.Append(CultureInfo.InvariantCulture, $"        {finding.Found.Mend}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{KebabCase.Of(finding.Check.Severity),-8}{report.House.NameOf(finding.Subject)}: {finding.Found.Message.In(report.House)} [{finding.Check.Id}{waived}]\n");
+            text.Append(CultureInfo.InvariantCulture, $"        {finding.Found.Mend.In(report.House)}\n");
         }
         foreach (var missing in report.Missing)
-            text.Append(CultureInfo.InvariantCulture, $"missing {report.House.NameOf(missing.Subject)}: {missing.NotChecked.Missing} [{missing.Check.Id}]\n");
+            text.Append(CultureInfo.InvariantCulture, $"missing {report.House.NameOf(missing.Subject)}: {missing.NotChecked.Missing.In(report.House)} [{missing.Check.Id}]\n");
         text.Append(CultureInfo.InvariantCulture, $"{report.OpenStops.Count()} open stops, {report.Findings.Length} findings, {report.Missing.Length} not checked, {report.Passed} fine\n");
         return text.ToString();
     }
@@ -54,8 +54,8 @@ internal static class CheckVerb
             {
                 Begin(json, report, finding.Check, finding.Subject);
                 json.WriteString("severity", KebabCase.Of(finding.Check.Severity));
-                json.WriteString("message", finding.Found.Message);
-                json.WriteString("mend", finding.Found.Mend);
+                json.WriteString("message", finding.Found.Message.In(report.House));
+                json.WriteString("mend", finding.Found.Mend.In(report.House));
                 json.WriteString("field", finding.Found.Mends.Field);
                 json.WriteBoolean("waived", !finding.Open);
                 json.WriteEndObject();
@@ -65,7 +65,7 @@ internal static class CheckVerb
             foreach (var missing in report.Missing)
             {
                 Begin(json, report, missing.Check, missing.Subject);
-                json.WriteString("missing", missing.NotChecked.Missing);
+                json.WriteString("missing", missing.NotChecked.Missing.In(report.House));
                 json.WriteEndObject();
             }
             json.WriteEndArray();

@@ -151,6 +151,6 @@ public class ListsTests
         using var user = AtRidgeHouse();
         user.Press("6", "m");
         var rows = PunchRows.Of((PunchScreen)user.Shell.Screen, user.Shell.Context);
-        Assert.All(user.Shell.Context.Report.Missing, m => Assert.Contains(rows, r => r.Text.Contains(m.NotChecked.Missing, StringComparison.Ordinal) && r.Text.Contains(m.Check.Title, StringComparison.Ordinal)));
+        Assert.All(user.Shell.Context.Report.Missing, m => Assert.Contains(rows, r => r.Text.Contains(m.NotChecked.Missing.In(user.Shell.Context.House), StringComparison.Ordinal) && r.Text.Contains(m.Check.Title, StringComparison.Ordinal)));
     }
 }

@@ -116,7 +116,7 @@ public sealed class CableShared : WideCheck
         foreach (var run in runs)
         {
             if ((RunFigures.UnknownLimits(run) ?? (Stretch(run) is null ? RunFigures.UnknownLength(run) : null)) is { } missing)
-                return missing with { Missing = $"{missing.Missing} of {run.Name}" };
+                return missing with { Missing = Unknown.OfOther.With(missing.Missing, Wording.Arg.Name(run)) };
         }
         return null;
     }

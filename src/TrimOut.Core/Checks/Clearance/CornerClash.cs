@@ -46,7 +46,7 @@ public sealed class CornerClash : WideCheck
             return unknown!;
         var (theirs, missing) = SideOf(right.Units[0], WindowFacts.ToCornerLeft);
         if (theirs is not { } b)
-            return missing! with { Missing = $"{missing.Missing} of {right.Tag}" };
+            return missing! with { Missing = Unknown.OfOther.With(missing.Missing, Wording.Arg.Name(right)) };
         foreach (var (unit, side) in ((Unit, CornerSide)[])[(left.Units[^1], a), (right.Units[0], b)])
         {
             if (side.FromCorner < Length.Zero && angle < 180)

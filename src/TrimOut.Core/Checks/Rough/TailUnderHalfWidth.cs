@@ -1,5 +1,6 @@
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
@@ -10,6 +11,9 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class TailUnderHalfWidth : RunCheck
 {
+    private static readonly Message Short = new("The tail is {0}; half of the width is {1}.");
+    private static readonly Message PullMore = new("Pull {0} more to the window now; {1} more makes the whole width.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tail-under-half-width", "Tail is shorter than half the window", Severity.Stop, Phase.RoughIn,
         "width, tail at the window", new Source(Source.CommonPractice, "tail >= width / 2"));
@@ -23,8 +27,6 @@ public sealed class TailUnderHalfWidth : RunCheck
         var working = Working.Of(Info.Source.Formula, () => [("tail", tail.In(subject)), ("width", width.In(subject)), ("half", (width / 2).In(subject))]);
         return tail >= width / 2
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The tail is {tail.In(subject)}; half of the width is {(width / 2).In(subject)}.",
-                Tail.Mend(subject, $"Pull {(width / 2 - tail).In(subject)} more to the window now; {(width - tail).In(subject)} more makes the whole width."),
-                Tail.Field(subject), working);
+            : new Outcome.Found(Short.With(tail, width / 2), Tail.Mend(subject, PullMore.With(width / 2 - tail, width - tail)), Tail.Field(subject), working);
     }
 }

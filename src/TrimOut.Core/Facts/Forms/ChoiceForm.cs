@@ -10,6 +10,8 @@ internal sealed class ChoiceForm<T> : Form<T>
     private static readonly FrozenDictionary<T, string> Names = Enum.GetValues<T>().ToFrozenDictionary(v => v, v => KebabCase.Of(v).Replace('-', ' '));
     private static readonly Option[] All = [.. Enum.GetValues<T>().Select(v => new Option(KebabCase.Of(v), Names[v]))];
 
+    public override bool IsChoice => true;
+
     public override string Hint => string.Join(", ", All.Select(o => o.Shown));
 
     public override Result<T> Read(string typed, House house)

@@ -31,7 +31,7 @@ public class CableShortOnHandTests
 
     [Fact]
     public void AnUnknownStockShowsWhatIsNeeded() =>
-        Assert.Equal("cable on hand; needed are 75 ft of 16/2 for 1 run", Assert.IsType<Outcome.NotChecked>(Jobs.Roughed().Of(Check, "16/2")).Missing);
+        Assert.Equal("cable on hand; needed are 75 ft of 16/2 for 1 run", Jobs.Roughed().MissingOf(Check, "16/2"));
 
     [Fact]
     public void ATailThatIsNotThereYetIsPlannedAsTheWholeWidth() =>
@@ -39,7 +39,7 @@ public class CableShortOnHandTests
 
     [Fact]
     public void ARunOfUnknownLengthIsNotAPass() =>
-        Assert.Equal("length of the run of W02", Assert.IsType<Outcome.NotChecked>(Jobs.Walked("W02", OnHand("500")).Say("W02", RunFacts.Cable, "16/2").Of(Check, "16/2")).Missing);
+        Assert.Equal("length of the run of W02", Jobs.Walked("W02", OnHand("500")).Say("W02", RunFacts.Cable, "16/2").MissingOf(Check, "16/2"));
 
     private static TestJob OnHand(string feet) => Jobs.Roughed().SayOf("16/2", CableTypeFacts.OnHand, feet);
 }

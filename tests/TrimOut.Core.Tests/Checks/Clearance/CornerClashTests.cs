@@ -31,7 +31,7 @@ public class CornerClashTests
     public void AnEightSidedBayNeedsLess(string toCorner, bool fine) => Assert.Equal(fine, Bay(toCorner, toCorner, "135").Of(Check, "W01") is Outcome.Fine);
 
     [Fact]
-    public void AUnitThatPassesTheCornerIsAStop() => Assert.Equal("W02 ends 1/2\" past the corner.", Assert.IsType<Outcome.Found>(Bay("4", "1/2", "135").Of(Check, "W01")).Message);
+    public void AUnitThatPassesTheCornerIsAStop() => Assert.Equal("W02 ends 1/2\" past the corner.", Bay("4", "1/2", "135").FaultOf(Check, "W01").Message);
 
     [Fact]
     public void ACornerThatPointsIntoTheRoomIsNoTrouble() => Assert.IsType<Outcome.Fine>(Bay("1", "1", "225").Of(Check, "W01"));
@@ -43,7 +43,7 @@ public class CornerClashTests
         var job = Bay("0", "0", "90").Say("W01", WindowFacts.Mount, "inside").Say("W02", WindowFacts.Mount, "inside");
         Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
         job.Say("W01", WindowFacts.Depth, "2 1/2").Say("W02", WindowFacts.Depth, "2 1/2");
-        Assert.Contains("stands out 1/2\"", Assert.IsType<Outcome.Found>(job.Of(Check, "W01")).Message, StringComparison.Ordinal);
+        Assert.Contains("stands out 1/2\"", job.FaultOf(Check, "W01").Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public class CornerClashTests
     [Fact]
     public void AnUnknownHeadCoverIsNotAPass() => Assert.Equal("head cover of W02", Missing(Bay("4", "4", "90").Forget("W02", UnitFacts.HeadCover)));
 
-    private static string Missing(TestJob job) => Assert.IsType<Outcome.NotChecked>(job.Of(Check, "W01")).Missing;
+    private static string Missing(TestJob job) => job.MissingOf(Check, "W01");
 
     private static TestJob Bay(string toCornerOfFirst, string toCornerOfSecond, string angle)
     {

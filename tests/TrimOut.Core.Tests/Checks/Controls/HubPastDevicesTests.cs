@@ -16,11 +16,11 @@ public class HubPastDevicesTests
 
     [Fact]
     public void ARemoteCountsToo() =>
-        Assert.Equal("Hub 1 has 3 units and 1 remotes, 4 devices; it takes 3.", Assert.IsType<Outcome.Found>(Paired(3).Of(Check, "Hub 1")).Message);
+        Assert.Equal("Hub 1 has 3 units and 1 remotes, 4 devices; it takes 3.", Paired(3).FaultOf(Check, "Hub 1").Message);
 
     [Fact]
     public void AHubOfUnknownSizeIsNotAPass() =>
-        Assert.Equal("devices of Hub in the kit", Assert.IsType<Outcome.NotChecked>(Paired(1).SayOf("Hub", HubTypeFacts.Devices, "").Of(Check, "Hub 1")).Missing);
+        Assert.Equal("devices of Hub in the kit", Paired(1).SayOf("Hub", HubTypeFacts.Devices, "").MissingOf(Check, "Hub 1"));
 
     private static TestJob Paired(int units)
     {

@@ -16,14 +16,14 @@ public class RemotePastUnitsTests
     public void TenUnitsAreFine() => Assert.IsType<Outcome.Fine>(Moving(10).Of(Check, "R1"));
 
     [Fact]
-    public void TheEleventhIsAStop() => Assert.Equal("R1 moves 11 units; it takes 10.", Assert.IsType<Outcome.Found>(Moving(11).Of(Check, "R1")).Message);
+    public void TheEleventhIsAStop() => Assert.Equal("R1 moves 11 units; it takes 10.", Moving(11).FaultOf(Check, "R1").Message);
 
     [Fact]
     public void AUnitThatWasLeftOutNoLongerCounts() => Assert.IsType<Outcome.Fine>(Moving(11).SayOf("W11", WindowFacts.Covered, "no").Of(Check, "R1"));
 
     [Fact]
     public void ARemoteOfUnknownTypeIsNotAPass() =>
-        Assert.Equal("type", Assert.IsType<Outcome.NotChecked>(Moving(1).SayOf("R1", RemoteFacts.Type, "").Of(Check, "R1")).Missing);
+        Assert.Equal("type", Moving(1).SayOf("R1", RemoteFacts.Type, "").MissingOf(Check, "R1"));
 
     private static TestJob Moving(int units)
     {

@@ -58,7 +58,7 @@ public class RemovedWhileWorkedOnTests
         _laptops.Type("bo", WindowFacts.RoughWidth, "45 1/2");
         _laptops.Type("bo", WindowFacts.RoughHeight, "60");
         Exchange();
-        Assert.Equal("Ada removed it on 2026-03-03 08:00, while Bo went on with it (Rough height, Rough width).", Found("ada").Message);
+        Assert.Equal("Ada removed it on 2026-03-03 08:00, while Bo went on with it (Rough height, Rough width).", Found("ada").Message.In(_laptops["ada"].House));
         Assert.Equal(Found("ada"), Found("bo"));
         Assert.Equal("W01", _laptops["bo"].House.NameOf(Assert.Single(Run(_laptops["bo"])).Subject));
     }
@@ -81,7 +81,7 @@ public class RemovedWhileWorkedOnTests
             _laptops.Type("ada", WindowFacts.Depth, typed);
         Remove("ada");
         Exchange();
-        Assert.Contains("Bo went on with it (Rough width)", Found("ada").Message);
+        Assert.Contains("Bo went on with it (Rough width)", Found("ada").Message.In(_laptops["ada"].House));
     }
 
     [Fact]
@@ -117,7 +117,7 @@ public class RemovedWhileWorkedOnTests
         Settle("ada", back: false);
         Settle("bo", back: true);
         Exchange();
-        Assert.Equal("Ada removed it on 2026-03-04 08:00, while Bo brought it back.", Found("ada").Message);
+        Assert.Equal("Ada removed it on 2026-03-04 08:00, while Bo brought it back.", Found("ada").Message.In(_laptops["ada"].House));
         Assert.Equal("Leave it in, or remove it again.", Found("bo").Mend);
         Settle("ada", back: false);
         Assert.Empty(Run(_laptops["ada"]));
@@ -141,7 +141,7 @@ public class RemovedWhileWorkedOnTests
         _laptops.Do("bo", house => SetFact.Typed(house, house.FindTag("W01")!.Units[0].Item, UnitFacts.LeadSide, "left"));
         _laptops.Do("bo", house => SetFact.Typed(house, house.FindTag("W01")!.Units[0].Run!.Item, RunFacts.TailAtWindow, "40"));
         Exchange();
-        Assert.Contains($"({UnitFacts.LeadSide.Label}, {RunFacts.TailAtWindow.Label})", Found("ada").Message);
+        Assert.Contains($"({UnitFacts.LeadSide.Label}, {RunFacts.TailAtWindow.Label})", Found("ada").Message.In(_laptops["ada"].House));
     }
 
     [Fact]
@@ -153,7 +153,7 @@ public class RemovedWhileWorkedOnTests
         _laptops.Type("bo", WindowFacts.RoughWidth, "45 1/2", "W02");
         Exchange();
         Assert.Null(_laptops["bo"].House.FindTag("W02"));
-        Assert.Contains("while Bo went on with it (Rough width)", Found("bo").Message);
+        Assert.Contains("while Bo went on with it (Rough width)", Found("bo").Message.In(_laptops["bo"].House));
         Settle("bo", back: true);
         Exchange();
         Assert.Equal("45 1/2\"", _laptops["ada"].House.FindTag("W02")!.Show(WindowFacts.RoughWidth));

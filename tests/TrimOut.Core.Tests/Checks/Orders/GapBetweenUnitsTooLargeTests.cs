@@ -16,7 +16,7 @@ public class GapBetweenUnitsTooLargeTests
 
     [Fact]
     public void ASixtyFourthMoreIsACaution() =>
-        Assert.Equal("33/64\" are left for 1 gap between the units; 1/2\" are the most.", Assert.IsType<Outcome.Found>(Pair("18", "17 31/64").Of(Check, "W01")).Message);
+        Assert.Equal("33/64\" are left for 1 gap between the units; 1/2\" are the most.", Pair("18", "17 31/64").FaultOf(Check, "W01").Message);
 
     // Outside with 2 in of overlap each side 40 in are to be covered.
     [Fact]
@@ -29,7 +29,7 @@ public class GapBetweenUnitsTooLargeTests
 
     [Fact]
     public void ASheetThatSaysNothingIsNotAPass() =>
-        Assert.Equal("gap between units, at most of Roller in the kit", Assert.IsType<Outcome.NotChecked>(Pair("18", "17 1/2").SayOf("Roller", CoveringKindFacts.GapMost, "").Of(Check, "W01")).Missing);
+        Assert.Equal("gap between units, at most of Roller in the kit", Pair("18", "17 1/2").SayOf("Roller", CoveringKindFacts.GapMost, "").MissingOf(Check, "W01"));
 
     [Fact]
     public void ASingleUnitHasNoNeighbour() => Assert.Empty(Check.Run(Jobs.Ordered().House));

@@ -16,11 +16,11 @@ public class GapBetweenUnitsTooSmallTests
 
     [Fact]
     public void ASixtyFourthLessIsAStop() =>
-        Assert.Equal("7/64\" are left for 1 gap; the sheet asks for 1/8\".", Assert.IsType<Outcome.Found>(Pair("18", "17 57/64").Of(Check, "W01")).Message);
+        Assert.Equal("7/64\" are left for 1 gap; the sheet asks for 1/8\".", Pair("18", "17 57/64").FaultOf(Check, "W01").Message);
 
     [Fact]
     public void WhatDoesNotGoInAtAllIsSaidSo() =>
-        Assert.Equal("The 2 units and their ends take 36 1/64\"; the opening is 36\" at its narrowest.", Assert.IsType<Outcome.Found>(Pair("18", "18 1/64").Of(Check, "W01")).Message);
+        Assert.Equal("The 2 units and their ends take 36 1/64\"; the opening is 36\" at its narrowest.", Pair("18", "18 1/64").FaultOf(Check, "W01").Message);
 
     [Fact]
     public void EndsThatStayClearOfTheJambsTakeTheirPart()
@@ -45,7 +45,7 @@ public class GapBetweenUnitsTooSmallTests
     [Fact]
     public void ASingleUnitHasNoNeighbour() => Assert.Empty(Check.Run(Jobs.Ordered().House));
 
-    private static string Missing(TestJob job) => Assert.IsType<Outcome.NotChecked>(job.Of(Check, "W01")).Missing;
+    private static string Missing(TestJob job) => job.MissingOf(Check, "W01");
 
     internal static TestJob Pair(string left, string right)
     {

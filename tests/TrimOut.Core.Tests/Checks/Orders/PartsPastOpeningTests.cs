@@ -16,11 +16,11 @@ public class PartsPastOpeningTests
 
     [Fact]
     public void ALittleMoreIsAStop() =>
-        Assert.Equal("The parts make 36 1/64\" together; the opening is 36\" at its narrowest.", Assert.IsType<Outcome.Found>(Parts("18", "18 1/64").Of(Check, "W01")).Message);
+        Assert.Equal("The parts make 36 1/64\" together; the opening is 36\" at its narrowest.", Parts("18", "18 1/64").FaultOf(Check, "W01").Message);
 
     [Fact]
     public void AUnitOfUnknownPartIsNotAPass() =>
-        Assert.Equal("part of the opening of W01B", Assert.IsType<Outcome.NotChecked>(Parts("18", "18").Forget("W01B", UnitFacts.PartWidth).Of(Check, "W01")).Missing);
+        Assert.Equal("part of the opening of W01B", Parts("18", "18").Forget("W01B", UnitFacts.PartWidth).MissingOf(Check, "W01"));
 
     [Fact]
     public void ASingleUnitHasNoParts() => Assert.Empty(Check.Run(Jobs.Measured().House));

@@ -15,15 +15,15 @@ public class MainsUnsignedTests
 
     [Fact]
     public void ALivePanelThatNobodySignedForIsAStop() =>
-        Assert.Equal("Volts were read on P1 and no name stands beside its mains connection.", Assert.IsType<Outcome.Found>(Live().Of(Check, "P1")).Message);
+        Assert.Equal("Volts were read on P1 and no name stands beside its mains connection.", Live().FaultOf(Check, "P1").Message);
 
     [Fact]
     public void ANameWithoutALicenceIsNotEnough() =>
-        Assert.Equal("Volts were read on P1 and no licence stands beside its mains connection.", Assert.IsType<Outcome.Found>(Live().SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros").Of(Check, "P1")).Message);
+        Assert.Equal("Volts were read on P1 and no licence stands beside its mains connection.", Live().SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros").FaultOf(Check, "P1").Message);
 
     [Fact]
     public void ADeadPanelWithoutANameIsNotAPassYet() =>
-        Assert.Equal("connected by", Assert.IsType<Outcome.NotChecked>(Jobs.Walked().WithPanel().Of(Check, "P1")).Missing);
+        Assert.Equal("connected by", Jobs.Walked().WithPanel().MissingOf(Check, "P1"));
 
     private static TestJob Live() => Jobs.Walked().WithPanel().Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.Output, "1").Say("W01", RunFacts.OpenVolts, "12.1");
 }

@@ -17,7 +17,7 @@ public class OutputOverloadedTogetherTests
 
     [Fact]
     public void AMilliampereMoreIsAStop() => Assert.Equal("The 2 units of group South on P1 output 1 draw 2 A when they start together; an output gives 1.999 A.",
-        Assert.IsType<Outcome.Found>(Shared("1.999").Of(Check, "W01")).Message);
+        Shared("1.999").FaultOf(Check, "W01").Message);
 
     // Class 2 at 12 V: 5 A on the nameplate (NFPA 70-2017 chapter 9 table 11(B)), whatever the sheet promises.
     [Fact]
@@ -25,7 +25,7 @@ public class OutputOverloadedTogetherTests
     {
         var job = Shared("9").SayOf("Roller", CoveringKindFacts.StartingCurrent, "2.5");
         Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
-        Assert.EndsWith("a Class 2 supply gives 5 A at the most.", Assert.IsType<Outcome.Found>(job.SayOf("Roller", CoveringKindFacts.StartingCurrent, "2.501").Of(Check, "W01")).Message, StringComparison.Ordinal);
+        Assert.EndsWith("a Class 2 supply gives 5 A at the most.", job.SayOf("Roller", CoveringKindFacts.StartingCurrent, "2.501").FaultOf(Check, "W01").Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -37,7 +37,7 @@ public class OutputOverloadedTogetherTests
         job.Do(AddItems.Preset(job.House.Remotes[0], "Evening"));
         foreach (var unit in job.House.Units)
             job.SayOf("Evening", PresetFacts.Position, "50", unit.Id);
-        Assert.Contains("preset Evening of R1", Assert.IsType<Outcome.Found>(job.Of(Check, "W01")).Message, StringComparison.Ordinal);
+        Assert.Contains("preset Evening of R1", job.FaultOf(Check, "W01").Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -49,11 +49,11 @@ public class OutputOverloadedTogetherTests
 
     [Fact]
     public void AKindOfUnknownCurrentIsNotAPass() =>
-        Assert.Equal("starting current of Roller in the kit", Assert.IsType<Outcome.NotChecked>(Shared("9").SayOf("Roller", CoveringKindFacts.StartingCurrent, "").Of(Check, "W01")).Missing);
+        Assert.Equal("starting current of Roller in the kit", Shared("9").SayOf("Roller", CoveringKindFacts.StartingCurrent, "").MissingOf(Check, "W01"));
 
     [Fact]
     public void AnOutputOfUnknownStrengthIsNotAPass() =>
-        Assert.Equal("per output of 10-output panel in the kit", Assert.IsType<Outcome.NotChecked>(Shared("").Of(Check, "W01")).Missing);
+        Assert.Equal("per output of 10-output panel in the kit", Shared("").MissingOf(Check, "W01"));
 
     private static TestJob Shared(string gives)
     {

@@ -17,7 +17,7 @@ public class PanelOverloadedTests
 
     [Fact]
     public void AMilliampereMoreIsAStop() =>
-        Assert.Equal("The 3 units of group South on P1 draw 3 A when they start together; it gives 2.999 A.", Assert.IsType<Outcome.Found>(Group("2.999").Of(Check, "P1")).Message);
+        Assert.Equal("The 3 units of group South on P1 draw 3 A when they start together; it gives 2.999 A.", Group("2.999").FaultOf(Check, "P1").Message);
 
     [Fact]
     public void OneAloneDrawsLess() => Assert.IsType<Outcome.Fine>(Group("2").Forget("W03", UnitFacts.Group).Of(Check, "P1"));
@@ -29,7 +29,7 @@ public class PanelOverloadedTests
         job.Do(AddItems.Preset(job.House.Remotes[0], "Evening"));
         foreach (var unit in job.House.Units)
             job.SayOf("Evening", PresetFacts.Position, "50", unit.Id);
-        Assert.Contains("preset Evening of R1", Assert.IsType<Outcome.Found>(job.Of(Check, "P1")).Message, StringComparison.Ordinal);
+        Assert.Contains("preset Evening of R1", job.FaultOf(Check, "P1").Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -43,11 +43,11 @@ public class PanelOverloadedTests
 
     [Fact]
     public void APanelOfUnknownStrengthIsNotAPass() =>
-        Assert.Equal("all together of 10-output panel in the kit", Assert.IsType<Outcome.NotChecked>(Group("").Of(Check, "P1")).Missing);
+        Assert.Equal("all together of 10-output panel in the kit", Group("").MissingOf(Check, "P1"));
 
     [Fact]
     public void AKindOfUnknownCurrentIsNotAPass() =>
-        Assert.Equal("starting current of Roller in the kit", Assert.IsType<Outcome.NotChecked>(Group("9").SayOf("Roller", CoveringKindFacts.StartingCurrent, "").Of(Check, "P1")).Missing);
+        Assert.Equal("starting current of Roller in the kit", Group("9").SayOf("Roller", CoveringKindFacts.StartingCurrent, "").MissingOf(Check, "P1"));
 
     private static TestJob Group(string gives)
     {

@@ -20,7 +20,7 @@ public class PanelPastClassTwoTests
 
     [Fact]
     public void TheFindingNamesBothFigures() =>
-        Assert.Equal("An output of 10-output panel gives 6 A at 12 V; a Class 2 supply gives 5 A at the most.", Assert.IsType<Outcome.Found>(Panel("12", "6").Of(Check, "P1")).Message);
+        Assert.Equal("An output of 10-output panel gives 6 A at 12 V; a Class 2 supply gives 5 A at the most.", Panel("12", "6").FaultOf(Check, "P1").Message);
 
     [Fact]
     public void AnUnknownStrengthIsNotAPass() => Assert.IsType<Outcome.NotChecked>(Panel("12", "").Of(Check, "P1"));

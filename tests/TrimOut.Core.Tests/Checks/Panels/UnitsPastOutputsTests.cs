@@ -15,7 +15,7 @@ public class UnitsPastOutputsTests
 
     [Fact]
     public void TheEleventhAsksForASecondPanel() =>
-        Assert.Equal("11 units need an output; 1 panel has 10.", Assert.IsType<Outcome.Found>(Units(11).WithPanel().Of(Check, "Test house")).Message);
+        Assert.Equal("11 units need an output; 1 panel has 10.", Units(11).WithPanel().FaultOf(Check, "Test house").Message);
 
     [Fact]
     public void EighteenUnitsAskForTwo()
@@ -30,11 +30,11 @@ public class UnitsPastOutputsTests
 
     [Fact]
     public void AHouseWithoutAPanelIsNotAPass() =>
-        Assert.Equal("a panel; 2 units need outputs", Assert.IsType<Outcome.NotChecked>(Units(2).Of(Check, "Test house")).Missing);
+        Assert.Equal("a panel; 2 units need outputs", Units(2).MissingOf(Check, "Test house"));
 
     [Fact]
     public void APanelOfUnknownTypeIsNotAPass() =>
-        Assert.Equal("type", Assert.IsType<Outcome.NotChecked>(Units(2).WithPanel().SayOf("P1", PanelFacts.Type, "").Of(Check, "Test house")).Missing);
+        Assert.Equal("type", Units(2).WithPanel().SayOf("P1", PanelFacts.Type, "").MissingOf(Check, "Test house"));
 
     private static TestJob Units(int count) => Enumerable.Range(1, count).Aggregate(new TestJob(), (job, n) => job.Window($"W{n:00}"));
 }

@@ -8,6 +8,10 @@ public class TailUnderHalfWidthTests
 {
     private static readonly TailUnderHalfWidth Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.TailAtWindow, "12\""));
+
+    public static Example Passes => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.TailAtWindow, "18\""));
+
     [Fact]
     public void ATailOfHalfTheWindowIsFine() => Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "18").Fine(Check, "W01");
 

@@ -15,7 +15,7 @@ public class WindowLeftOutWithoutReasonTests
 
     [Fact]
     public void AWindowLeftOutWithoutAReasonIsACaution() =>
-        Assert.Equal("W01 gets no covering and nobody said why.", Assert.IsType<Outcome.Found>(LeftOut().Of(Check, "W01")).Message);
+        Assert.Equal("W01 gets no covering and nobody said why.", LeftOut().FaultOf(Check, "W01").Message);
 
     [Fact]
     public void AWindowThatIsCoveredHasNothingToExplain() => Assert.Empty(Check.Run(Jobs.Walked().House));

@@ -1,0 +1,125 @@
+using System.Globalization;
+using TrimOut.Core.Electrical;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Wording;
+
+/// <summary>How a length reads.</summary>
+internal enum LengthAs
+{
+    Opening,
+    Run,
+    Limit,
+    About,
+    Whole,
+}
+
+internal sealed record LengthArg(Length Length, LengthAs As) : Arg
+{
+    public override string Figure => NumberText.Plain(Length.Millimetres) + " mm";
+
+    public override string For(Reader reader) => reader.Figure((As, reader.Units) switch
+    {
+        (LengthAs.Opening, var units) => Length.Show(units),
+        (LengthAs.Run, var units) => Length.Show(units, LengthScale.Run),
+        (LengthAs.Limit, DisplayUnits.Inches) => NumberText.Show(Length.RoundDown(Length.FromFeet(0.01m)).Feet, "ft"),
+        (LengthAs.Limit, _) => NumberText.Show(Length.RoundDown(Length.FromMillimetres(10)).Metres, "m"),
+        (LengthAs.Whole, DisplayUnits.Inches) => NumberText.Show(Math.Ceiling(Length.Feet), "ft"),
+        (LengthAs.Whole, _) => NumberText.Show(Math.Ceiling(Length.Metres), "m"),
+        (_, DisplayUnits.Inches) => NumberText.Show(Length.Inches, "in"),
+        _ => NumberText.Show(Math.Round(Length.Millimetres, 2), "mm"),
+    });
+}
+
+internal sealed record NumberArg(decimal Amount, string Unit, int? Decimals) : Arg
+{
+    public override string Figure => NumberText.Plain(Amount) + (Unit.Length > 0 ? " " + Unit : "");
+
+    public override string For(Reader reader)
+    {
+        var number = Decimals is { } places ? Amount.ToString("F" + places.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)
+            : Amount.ToString("0.###", CultureInfo.InvariantCulture);
+        return reader.Figure(Unit.Length > 0 ? $"{number} {Unit}" : number);
+    }
+}
+
+internal sealed record LoopArg(Resistance Ohms) : Arg
+{
+    public override string Figure => Ohms == LoopReading.Open ? "open" : NumberText.Plain(Ohms.Ohms) + " ohm";
+
+    public override string For(Reader reader) => Ohms == LoopReading.Open ? reader.Words("open") : reader.Figure(Ohms.ToString());
+}
+
+internal sealed record NameArg(string Item) : Arg
+{
+    public override string Figure => Item;
+
+    public override string For(Reader reader) => reader.House.Find(Item) is { } item ? reader.House.NameOf(item) : "-";
+}
+
+internal sealed record LabelArg(Fact Fact, bool Small) : Arg
+{
+    public override string Figure => Fact.Name;
+
+    public override string For(Reader reader)
+    {
+        var label = reader.Words(Fact.Label);
+        // Only English puts a label into the middle of a sentence in small letters: other languages have capitals of their own.
+        return Small && label == Fact.Label ? char.ToLowerInvariant(label[0]) + label[1..] : label;
+    }
+}
+
+internal sealed record ValueArg(Fact Fact, object Content) : Arg
+{
+    public override string Figure => Fact.WriteAny(Content);
+
+    public override string For(Reader reader)
+    {
+        var shown = Fact.Show(Content, reader.House);
+        if (!Fact.IsChoice)
+            return shown;
+        var named = $"{Fact.Label}: {shown}";
+        return reader.Words(named) is var word && word != named ? word : reader.Words(shown);
+    }
+}
+
+internal sealed record StepArg(Step Step) : Arg
+{
+    public override string Figure => Step.Id;
+
+    public override string For(Reader reader) => reader.Words(Step.Label);
+}
+
+internal sealed record TypedArg(string Text) : Arg
+{
+    public override string Figure => $"\"{Text}\"";
+
+    public override string For(Reader reader) => Text;
+}
+
+internal sealed record TimeArg(DateTimeOffset At) : Arg
+{
+    public override string Figure => At.ToString("O", CultureInfo.InvariantCulture);
+
+    public override string For(Reader reader) => At.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+}
+
+internal sealed record SentenceArg(Sentence Sentence) : Arg
+{
+    public override string Figure => Sentence.Figures is { Length: > 0 } figures ? $"({figures})" : "";
+
+    public override string For(Reader reader) => Sentence.For(reader);
+}
+
+internal sealed record ListArg(Arg[] Args, string Between) : Arg
+{
+    public override string Figure => string.Join(", ", Args.Select(a => a.Figure));
+
+    public override string For(Reader reader) => string.Join(Between, Args.Select(a => a.For(reader)));
+
+    public bool Equals(ListArg? other) => other is not null && Between == other.Between && Args.AsSpan().SequenceEqual(other.Args);
+
+    public override int GetHashCode() => Args.Length;
+}

@@ -1,0 +1,35 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace TrimOut.Core.Wording;
+
+/// <summary>A sentence, or a part of one, with places for figures and names, written {0}, {1}. Other languages hold their words under the English ones.</summary>
+/// <remarks>A message is declared once, as a static field, so that a test can find all there are and hold each language to them.</remarks>
+public sealed partial class Message
+{
+    /// <summary>A message.</summary>
+    /// <param name="english">Its English words, with every place from {0} on.</param>
+    public Message(string english)
+    {
+        English = english;
+        Places = Place().Matches(english).Select(m => int.Parse(m.ValueSpan[1..^1], CultureInfo.InvariantCulture)).DefaultIfEmpty(-1).Max() + 1;
+    }
+
+    /// <summary>Its English words.</summary>
+    public string English { get; }
+
+    /// <summary>How many places it has.</summary>
+    public int Places { get; }
+
+    /// <summary>The message with its places filled.</summary>
+    /// <exception cref="ArgumentException">There are more or fewer arguments than places.</exception>
+    public Sentence With(params Arg[] args) => args.Length == Places
+        ? new Sentence(this, args)
+        : throw new ArgumentException($"\"{English}\" has {Places} places and was given {args.Length}.", nameof(args));
+
+    /// <summary>A message that has no places.</summary>
+    public static implicit operator Sentence(Message message) => message.With();
+
+    [GeneratedRegex(@"\{[0-9]\}")]
+    private static partial Regex Place();
+}

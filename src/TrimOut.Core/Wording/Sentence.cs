@@ -1,0 +1,46 @@
+using System.Globalization;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Wording;
+
+/// <summary>What is to be said, as data: a message and its typed arguments. It becomes words only for a reader.</summary>
+public sealed class Sentence : IEquatable<Sentence>
+{
+    private readonly Arg[] _args;
+
+    internal Sentence(Message message, Arg[] args) => (Message, _args) = (message, args);
+
+    /// <summary>The message.</summary>
+    public Message Message { get; }
+
+    /// <summary>What stands in its places.</summary>
+    public IReadOnlyList<Arg> Args => _args;
+
+    /// <summary>Its arguments in their stored form, the same in every language, wording and unit setting.</summary>
+    public string Figures => string.Join("; ", _args.Select(a => a.Figure).Where(f => f.Length > 0));
+
+    /// <summary>The words for a reader.</summary>
+    public string For(Reader reader) => _args.Length == 0
+        ? reader.Words(Message.English)
+        : string.Format(CultureInfo.InvariantCulture, reader.Words(Message.English), Array.ConvertAll(_args, a => (object)a.For(reader)));
+
+    /// <summary>The English words, in the units of a house.</summary>
+    public string In(House house) => For(new Reader(house));
+
+    /// <summary>Words that are not yet data.</summary>
+    public static implicit operator Sentence(string words) => Raw.With(Arg.Typed(words));
+
+    private static readonly Message Raw = new("{0}");
+
+    /// <inheritdoc/>
+    public bool Equals(Sentence? other) => other is not null && Message.English == other.Message.English && _args.AsSpan().SequenceEqual(other._args);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Sentence);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Message.English.GetHashCode(StringComparison.Ordinal);
+
+    /// <summary>The message and its figures, for whoever debugs.</summary>
+    public override string ToString() => $"{Message.English} ({Figures})";
+}
