@@ -7,9 +7,8 @@ namespace TrimOut.Core.Checks;
 /// <param name="Title">The fault in a few words.</param>
 /// <param name="Severity">How bad it is.</param>
 /// <param name="Phase">The phase in which it first matters.</param>
-/// <param name="Needs">The facts that it needs, for the user.</param>
 /// <param name="Source">Where its rule and figures come from.</param>
-public sealed record CheckInfo(string Id, string Title, Severity Severity, Phase Phase, string Needs, Source Source);
+public sealed record CheckInfo(string Id, string Title, Severity Severity, Phase Phase, Source Source);
 
 /// <summary>Where a rule or a figure comes from.</summary>
 /// <param name="Title">A standard with its edition and section, or "common practice, no published source".</param>

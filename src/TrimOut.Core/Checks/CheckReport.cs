@@ -8,15 +8,18 @@ namespace TrimOut.Core.Checks;
 public sealed class CheckReport
 {
     private readonly ImmutableArray<CheckSheet> _sheets;
+    private readonly ReadIndex _index;
+    private readonly Lazy<ImmutableArray<MissingFact>> _missing;
     private readonly Lazy<ILookup<string, Finding>> _byUnit;
 
-    private CheckReport(House house, ImmutableArray<CheckSheet> sheets)
+    private CheckReport(House house, ImmutableArray<CheckSheet> sheets, ReadIndex index)
     {
         House = house;
         _sheets = sheets;
+        _index = index;
         Findings = InOrder(sheets, house);
-        Missing = [.. sheets.SelectMany(s => s.Missing)];
-        Passed = sheets.Sum(s => s.Passed);
+        _missing = new(() => [.. sheets.SelectMany(s => s.Sum.Missing).Select(r => new MissingFact(r.Check, house.State.Items[r.Subject.Place], (Outcome.NotChecked)r.Outcome))]);
+        Passed = sheets.Sum(s => s.Sum.Passed);
         _byUnit = new(() => Findings.ToLookup(f => OwnerOf(f.Subject)));
     }
 
@@ -27,7 +30,7 @@ public sealed class CheckReport
     public ImmutableArray<Finding> Findings { get; }
 
     /// <summary>What could not be checked yet.</summary>
-    public ImmutableArray<MissingFact> Missing { get; }
+    public ImmutableArray<MissingFact> Missing => _missing.Value;
 
     /// <summary>How many rules hold.</summary>
     public int Passed { get; }
@@ -39,20 +42,41 @@ public sealed class CheckReport
     public static CheckReport Of(House house) => Of(house, AllChecks.All);
 
     /// <summary>Holds only these checks against a house.</summary>
-    public static CheckReport Of(House house, IEnumerable<ICheck> checks) => new(house, CheckSheet.Of(checks, house));
+    public static CheckReport Of(House house, IEnumerable<ICheck> checks)
+    {
+        var sheets = CheckSheet.Of(checks, house.State);
+        return new CheckReport(house, sheets, new ReadIndex(sheets));
+    }
 
-    /// <summary>Holds the same checks against another house. What comes one change after the house of this report is judged only where it changed; the result is the same as from the beginning.</summary>
-    public CheckReport After(House house) =>
-        ReferenceEquals(house.Items, House.Items) ? this
-        : house.Step is { } step && ReferenceEquals(step.Before, House.Items) && Touched.By(step, house) is { } touched
-            ? new CheckReport(house, [.. _sheets.Select(s => s.After(house, touched))])
-            : Of(house, _sheets.Select(s => s.Check));
+    /// <summary>Holds the same checks against another state of the house. Only what read something that is another now is judged again; the result is the same as from the beginning.</summary>
+    public CheckReport After(House house)
+    {
+        if (ReferenceEquals(house.State.Items, House.State.Items))
+            return this;
+        if (house.State.OtherThanIn(House.State) is not { } changed)
+            return Of(house, _sheets.Select(s => s.Check));
+        var touched = _index.TouchedBy(changed);
+        ImmutableArray<CheckSheet> sheets = [.. _sheets.Select((s, at) => s.After(house.State, changed, touched[at]))];
+        return new CheckReport(house, sheets, _index.After(sheets, touched));
+    }
 
     /// <summary>Findings about a unit: its own, its home run's and its window's.</summary>
     public IEnumerable<Finding> About(Unit unit) => _byUnit.Value[unit.Id].Concat(_byUnit.Value[unit.Window.Id]);
 
     /// <summary>Findings about one item itself.</summary>
     public IEnumerable<Finding> About(Item item) => Findings.Where(f => f.Subject.Id == item.Id);
+
+    /// <summary>How the figures of a finding were worked out; null where none are involved. It is judged again for whoever asks.</summary>
+    public Working? WorkingOf(Finding finding)
+    {
+        var view = new House(House.State);
+        var check = _sheets.Select(s => s.Check).First(c => c.Info.Id == finding.Check.Id);
+        // A run is judged under the id of its unit.
+        var results = check is SubjectCheck by
+            ? by.SubjectIds(view).Where(id => id == finding.Subject.Id || id == finding.Subject.Under).SelectMany(id => by.RunOn(by.Find(view, id)))
+            : check.Run(view);
+        return results.Where(r => r.Subject.Id == finding.Subject.Id).Select(r => (r.Outcome as Outcome.Found)?.Working).FirstOrDefault(w => w is not null);
+    }
 
     /// <summary>Open stops of one phase.</summary>
     public int StopsIn(Phase phase) => OpenStops.Count(f => f.Check.Phase == phase);
@@ -65,10 +89,13 @@ public sealed class CheckReport
         var count = 0;
         foreach (var sheet in sheets)
         {
-            foreach (var finding in sheet.Findings)
+            foreach (var result in sheet.Sum.Findings)
             {
-                var waiver = waivers.Count == 0 ? null : waivers[(finding.Subject.Id, finding.Check.Id)].LastOrDefault(w => WaivedFigures.Are(w, finding.Found.Message, house));
-                (places[(int)finding.Check.Severity * PhaseNames.All.Count + (int)finding.Check.Phase] ??= []).Add(waiver is null ? finding : finding with { Waiver = waiver });
+                var found = (Outcome.Found)result.Outcome;
+                var waiver = waivers.Count == 0 ? null : waivers[(result.Subject.Id, result.Check.Id)].LastOrDefault(w => WaivedFigures.Are(w, found.Message, house));
+                // The item as it is now: what was said of it may have been said of an earlier state, in something that it does not speak of.
+                (places[(int)result.Check.Severity * PhaseNames.All.Count + (int)result.Check.Phase] ??= [])
+                    .Add(new Finding(result.Check, house.State.Items[result.Subject.Place], found, waiver));
                 count++;
             }
         }

@@ -1,9 +1,9 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Checks;
 
 /// <summary>One rule, held against a house.</summary>
+/// <remarks>A check may read whatever it likes of the house that it is given; what it reads is noted, and it is held again when that changes.</remarks>
 public interface ICheck
 {
     /// <summary>What it is.</summary>
@@ -19,70 +19,60 @@ public interface ICheck
 /// <param name="Outcome">What it found.</param>
 public sealed record CheckResult(CheckInfo Check, Item Subject, Outcome Outcome);
 
-/// <summary>A rule that looks at one window with its units and runs, at one panel or at the house, and at the kit, and at nothing else.</summary>
-/// <remarks>Its results stay as they are while none of these changes; what compares or counts is a <see cref="WideCheck"/>.</remarks>
-public abstract class LocalCheck : ICheck
+/// <summary>A rule that is held against the house as a whole: it compares all with all, or says something of many at once.</summary>
+public abstract class HouseCheck : ICheck
 {
     /// <inheritdoc/>
     public abstract CheckInfo Info { get; }
 
-    /// <summary>The subjects of a house that the rule is held against, in walking order.</summary>
-    internal abstract IEnumerable<Subject> SubjectsOf(House house);
-
-    /// <summary>What the rule says of one of them.</summary>
-    internal abstract ImmutableArray<CheckResult> RunOn(Subject subject);
-
     /// <inheritdoc/>
-    public IEnumerable<CheckResult> Run(House house) => SubjectsOf(house).SelectMany(s => RunOn(s));
+    public abstract IEnumerable<CheckResult> Run(House house);
+
+    /// <summary>A result about an item.</summary>
+    protected CheckResult Result(Subject subject, Outcome outcome) => new(Info, subject.Item, outcome);
 }
 
-/// <summary>A rule about every item by itself, whatever it is.</summary>
-public abstract class ItemCheck : ICheck
+/// <summary>A rule that is held against each subject of one sort by itself, with all that it reads around it.</summary>
+public abstract class SubjectCheck : ICheck
 {
     /// <inheritdoc/>
     public abstract CheckInfo Info { get; }
 
-    /// <summary>What the rule says of one item, by its values and the names of the items that these point at.</summary>
-    internal abstract IEnumerable<CheckResult> RunOn(House house, Item item);
+    /// <summary>The ids of the subjects of a house that the rule is held against, in the order in which they are reported.</summary>
+    internal abstract IEnumerable<string> SubjectIds(House house);
+
+    /// <summary>A subject of a house by its id.</summary>
+    internal abstract Subject Find(House house, string id);
+
+    /// <summary>What the rule says of one of them.</summary>
+    internal abstract IEnumerable<CheckResult> RunOn(Subject subject);
 
     /// <inheritdoc/>
-    public IEnumerable<CheckResult> Run(House house) => house.Present.SelectMany(i => RunOn(house, i));
+    public IEnumerable<CheckResult> Run(House house) => SubjectIds(house).SelectMany(id => RunOn(Find(house, id)));
 }
 
 /// <summary>A rule about one sort of subject.</summary>
 /// <typeparam name="T">The sort of subject.</typeparam>
-public abstract class Check<T> : LocalCheck
+/// <param name="subjects">Which ones it is held against.</param>
+public abstract class Check<T>(Subjects<T> subjects) : SubjectCheck
     where T : Subject
 {
-    /// <summary>The subjects of a house that the rule is held against.</summary>
-    protected abstract IEnumerable<T> Subjects(House house);
-
     /// <summary>Holds the rule against one subject.</summary>
     public abstract Outcome Judge(T subject);
 
-    internal sealed override IEnumerable<Subject> SubjectsOf(House house) => Subjects(house);
+    internal sealed override IEnumerable<string> SubjectIds(House house) => subjects.Ids(house);
 
-    internal sealed override ImmutableArray<CheckResult> RunOn(Subject subject) =>
+    internal sealed override Subject Find(House house, string id) => subjects.Find(house, id);
+
+    internal sealed override IEnumerable<CheckResult> RunOn(Subject subject) =>
         Judge((T)subject) is var outcome and not Outcome.DoesNotApply ? [new CheckResult(Info, subject.Item, outcome)] : [];
 }
 
 /// <summary>A rule about each unit that is to be hung.</summary>
-public abstract class UnitCheck : Check<Unit>
-{
-    /// <inheritdoc/>
-    protected sealed override IEnumerable<Unit> Subjects(House house) => house.Units;
-}
+public abstract class UnitCheck() : Check<Unit>(Subjects.Units);
 
 /// <summary>A rule about each home run.</summary>
-public abstract class RunCheck : Check<HomeRun>
-{
-    /// <inheritdoc/>
-    protected sealed override IEnumerable<HomeRun> Subjects(House house) => house.Runs;
-}
+public abstract class RunCheck() : Check<HomeRun>(Subjects.Runs);
 
 /// <summary>A rule about each window that gets a covering.</summary>
-public abstract class WindowCheck : Check<Window>
-{
-    /// <inheritdoc/>
-    protected sealed override IEnumerable<Window> Subjects(House house) => house.Windows.Where(w => !w.LeftOut);
-}
+public abstract class WindowCheck() : Check<Window>(Subjects.CoveredWindows);

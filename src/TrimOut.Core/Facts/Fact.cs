@@ -39,6 +39,11 @@ public abstract class Fact
     /// <summary>A short hint at what may be typed.</summary>
     public abstract string Hint { get; }
 
+    /// <summary>The number of its field among those of its items; not for a keyed fact.</summary>
+    internal int Slot => _slot >= 0 ? _slot : _slot = FieldSlots.Of(Subject).Find(Name);
+
+    private int _slot = -1;
+
     /// <summary>The field that holds it, for a keyed fact the field of that key.</summary>
     public string Field(string? key = null) => IsKeyed ? $"{Name}:{key}" : Name;
 

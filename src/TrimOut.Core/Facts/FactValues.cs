@@ -7,7 +7,7 @@ public static class FactValues
 {
     /// <summary>The value of a fact.</summary>
     public static T? Get<T>(this Item item, Fact<T> fact)
-        where T : struct => item.Latest(fact.Name)?.Value as T?;
+        where T : struct => item.Latest(fact)?.Value as T?;
 
     /// <summary>The value of a keyed fact for one key.</summary>
     public static T? Get<T>(this Item item, Fact<T> fact, string key)
@@ -17,11 +17,11 @@ public static class FactValues
     public static IEnumerable<KeyValuePair<string, T>> All<T>(this Item item, Fact<T> fact)
         where T : notnull
     {
-        var prefix = fact.Field("");
-        foreach (var (field, heads) in item.Fields.OrderBy(f => f.Key, StringComparer.Ordinal))
+        var prefix = fact.Field("").Length;
+        foreach (var (field, head) in item.AllOf(fact))
         {
-            if (field.StartsWith(prefix, StringComparison.Ordinal) && heads[^1].Value is T value)
-                yield return new(field[prefix.Length..], value);
+            if (head.Value is T value)
+                yield return new(field[prefix..], value);
         }
     }
 }
@@ -31,7 +31,7 @@ public static class FactObjects
 {
     /// <summary>The value of a fact.</summary>
     public static T? Get<T>(this Item item, Fact<T> fact)
-        where T : class => item.Latest(fact.Name)?.Value as T;
+        where T : class => item.Latest(fact)?.Value as T;
 
     /// <summary>The value of a keyed fact for one key.</summary>
     public static T? Get<T>(this Item item, Fact<T> fact, string key)

@@ -4,7 +4,7 @@ using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Figures;
 
-/// <summary>What the checks worked out, whether the rule holds or not: the same working that a finding shows.</summary>
+/// <summary>What the checks worked out, whether the rule holds or not, with the facts that they read for it.</summary>
 internal static class CheckFigures
 {
     /// <summary>Of a unit, its window and its home run.</summary>
@@ -14,38 +14,24 @@ internal static class CheckFigures
     public static IEnumerable<Figure> Of(House house, params Subject?[] subjects)
     {
         var ids = subjects.OfType<Subject>().Select(s => s.Id).ToHashSet();
+        // A run is judged under the id of its unit.
+        var asked = ids.Concat(subjects.OfType<HomeRun>().Select(r => r.Unit.Id)).ToHashSet();
         foreach (var check in AllChecks.All)
         {
-            var outcomes = check switch
+            var view = new House(house.State);
+            var results = new ReadRecorder().Record(() => check is SubjectCheck by
+                ? by.SubjectIds(house).Where(asked.Contains).SelectMany(id => by.RunOn(by.Find(view, id))).ToList()
+                : [.. check.Run(view)], out var reads);
+            foreach (var (info, _, outcome) in results.Where(r => ids.Contains(r.Subject.Id)))
             {
-                UnitCheck of => subjects.OfType<Unit>().Select(of.Judge),
-                RunCheck of => subjects.OfType<HomeRun>().Select(of.Judge),
-                WindowCheck of => subjects.OfType<Window>().Where(w => !w.LeftOut).Select(of.Judge),
-                Check<Panel> of => subjects.OfType<Panel>().Select(of.Judge),
-                WideCheck of => of.Run(house).Where(r => ids.Contains(r.Subject.Id)).Select(r => r.Outcome),
-                _ => [],
-            };
-            foreach (var outcome in outcomes)
-            {
-                if (outcome is Outcome.Fine { Working: { } held })
-                    yield return Made(check.Info, "the rule holds", held);
+                if (outcome is Outcome.Fine { Working: { } fine })
+                    yield return Made(house, info, "the rule holds", fine, reads);
                 else if (outcome is Outcome.Found { Working: { } broken } found)
-                    yield return Made(check.Info, found.Message.In(house), broken);
+                    yield return Made(house, info, found.Message.In(house), broken, reads);
             }
         }
     }
 
-    private static Figure Made(CheckInfo info, string value, Working working) =>
-        new(info.Id, value, working, info.Source, [.. FactTable.All.Where(f => !FactTable.IsKit(f.Subject) && Names(info.Needs, f.Label))]);
-
-    /// <summary>Whether a list of facts names this one, as a word of its own.</summary>
-    private static bool Names(string needs, string label)
-    {
-        for (var at = needs.IndexOf(label, StringComparison.OrdinalIgnoreCase); at >= 0; at = needs.IndexOf(label, at + 1, StringComparison.OrdinalIgnoreCase))
-        {
-            if ((at == 0 || !char.IsLetter(needs[at - 1])) && (at + label.Length == needs.Length || !char.IsLetter(needs[at + label.Length])))
-                return true;
-        }
-        return false;
-    }
+    private static Figure Made(House house, CheckInfo info, string value, Working working, long[] reads) =>
+        new(info.Id, value, working, info.Source, [.. FactsRead.Of(house, reads).Where(f => !FactTable.IsKit(f.Subject))]);
 }

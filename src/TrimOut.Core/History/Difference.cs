@@ -24,7 +24,7 @@ public sealed record Difference(ImmutableArray<Change> OnlyHere, ImmutableArray<
             if ((a ?? b) is not { } item)
                 continue;
             var name = a is not null ? here.NameOf(a) : there.NameOf(item);
-            foreach (var field in new[] { a, b }.OfType<Item>().SelectMany(i => i.Fields.Keys).Distinct().Order(StringComparer.Ordinal))
+            foreach (var field in new[] { a, b }.OfType<Item>().SelectMany(i => i.Fields.Select(f => f.Key)).Distinct().Order(StringComparer.Ordinal))
             {
                 if (a?.Latest(field)?.Stored != b?.Latest(field)?.Stored && FactTable.Find(item.Kind, field) is { } fact)
                     yield return ($"{name}: {fact.Label}", Shown(fact, a, here, field), Shown(fact, b, there, field));

@@ -24,21 +24,21 @@ internal static class Fold
     /// <summary>The house after one more change that comes last, undoes nothing and is about items that are there.</summary>
     public static House One(House house, Change change)
     {
-        var items = house.Items;
+        var items = house.Items.Edit();
         foreach (var edit in change.Edits)
         {
-            if (edit is Edit.Add add && !items.ContainsKey(add.Item))
-                items = items.Add(add.Item, new Item(add.Item, add.Kind, add.Under, items.Count, ImmutableDictionary<string, ImmutableArray<Head>>.Empty));
-            else if (edit is Edit.Put put && items.TryGetValue(put.Item, out var item))
-                items = items.SetItem(put.Item, item with { Fields = item.Fields.SetItem(put.Field, Heads(item.Fields.GetValueOrDefault(put.Field), item.Kind, put, change)) });
+            if (edit is Edit.Add add && items.Find(add.Item) is null)
+                items.Set(new Item(add.Item, add.Kind, add.Under, items.Count));
+            else if (edit is Edit.Put put && items.Find(put.Item) is { } item)
+                items.Set(item.With(put.Field, Heads(item.Heads(put.Field), item.Kind, put, change)));
         }
-        return house.After(items, change.Edits);
+        return house.After(items.Done(), change.Edits);
     }
 
     /// <summary>The house as a draft would leave it: its values replace those that are there.</summary>
     public static House Replacing(House house, Draft draft)
     {
-        var over = draft.Edits.OfType<Edit.Put>().SelectMany(p => house.Find(p.Item)?.Fields.GetValueOrDefault(p.Field) is { IsDefault: false } heads ? heads.Select(h => h.Id) : []).ToImmutableArray();
+        var over = draft.Edits.OfType<Edit.Put>().SelectMany(p => house.Find(p.Item)?.Heads(p.Field).Select(h => h.Id) ?? []).ToImmutableArray();
         var edits = draft.Edits.Select(e => e is Edit.Put put ? put with { Over = over } : e).ToImmutableArray();
         return One(house, new Change(new ChangeId("preview", long.MaxValue), long.MaxValue, default, "", draft.What, edits));
     }

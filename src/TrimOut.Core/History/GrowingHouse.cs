@@ -25,7 +25,7 @@ internal sealed class GrowingHouse(Dictionary<string, TakenBack> takenBack)
     }
 
     /// <summary>The house.</summary>
-    public House Done() => new(ImmutableDictionary.CreateRange(_items.Select(i => KeyValuePair.Create(i.Key, i.Value.Done()))));
+    public House Done() => new(new ItemTable(_items.Values.Select(i => i.Done()).OrderBy(i => i.Place)));
 
     private Growing? Find(string id) => _items.GetValueOrDefault(id);
 
@@ -35,7 +35,7 @@ internal sealed class GrowingHouse(Dictionary<string, TakenBack> takenBack)
         {
             if (Find(add.Under) is null)
                 Back(add.Under);
-            _items.Add(add.Item, new Growing(new Item(add.Item, add.Kind, add.Under, _items.Count, ImmutableDictionary<string, ImmutableArray<Head>>.Empty)));
+            _items.Add(add.Item, new Growing(new Item(add.Item, add.Kind, add.Under, _items.Count)));
         }
     }
 
@@ -70,10 +70,7 @@ internal sealed class GrowingHouse(Dictionary<string, TakenBack> takenBack)
                 : [.. puts.Where(p => !IsOver(p.Change, put, change)), (put, change)];
         }
 
-        public Item Done() => item with
-        {
-            Fields = ImmutableDictionary.CreateRange(_fields.Select(f => KeyValuePair.Create(f.Key, ImmutableArray.CreateRange(f.Value, p => Fold.HeadOf(item.Kind, p.Put, p.Change))))),
-        };
+        public Item Done() => Item.Of(item, _fields.Select(f => KeyValuePair.Create(f.Key, ImmutableArray.CreateRange(f.Value, p => Fold.HeadOf(item.Kind, p.Put, p.Change)))));
 
         private static bool IsOver(Change before, Edit.Put put, Change change) => before.Id == change.Id || put.Over.Contains(before.Id);
     }

@@ -15,7 +15,7 @@ public sealed record RemovedAtWork(Item Item, Head Removal, ImmutableArray<(Item
     /// <summary>All of a house, in the order in which items were added.</summary>
     public static IEnumerable<RemovedAtWork> All(House house)
     {
-        var asked = house.Items.Values.Where(i => i.Fields.ContainsKey(Item.RemovedField)).OrderBy(i => i.Place).ToList();
+        var asked = house.Removals.ToList();
         if (asked.Count == 0)
             return [];
         var work = house.Items.Values.Where(i => !house.IsPresent(i)).SelectMany(i => Unseen(house, i)).ToLookup(w => w.Root.Id, w => (w.Item, w.Field, w.Head));
@@ -32,7 +32,7 @@ public sealed record RemovedAtWork(Item Item, Head Removal, ImmutableArray<(Item
 
     private static RemovedAtWork? Of(Item item, IEnumerable<(Item Item, string Field, Head Head)> work)
     {
-        var heads = item.Fields[Item.RemovedField];
+        var heads = item.Heads(Item.RemovedField);
         if (heads.LastOrDefault(h => h.Stored is not null) is not { } removal)
             return null;
         // Where one brought it back and another removed it, whichever comes last in the history is in force; nobody decided that.

@@ -37,5 +37,5 @@ internal sealed class Seen
 
     /// <summary>Whether whoever removed an item, or last said anything about that, had seen a change.</summary>
     public static bool ByRemover(Item item, ChangeId change) =>
-        item.Fields.TryGetValue(Item.RemovedField, out var heads) && heads.Any(h => h.Stored is { } stored && (Read(stored)?.Covers(change) ?? true));
+        item.Heads(Item.RemovedField).Any(h => h.Stored is { } stored && (Read(stored)?.Covers(change) ?? true));
 }

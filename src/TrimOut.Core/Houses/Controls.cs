@@ -9,10 +9,10 @@ public sealed class Hub(House house, Item item) : Subject(house, item)
     public HubType? Type => Target(HubFacts.Type) is { } type ? new HubType(House, type) : null;
 
     /// <summary>Units paired with it.</summary>
-    public IEnumerable<Unit> Units => House.Views.UnitsByHub[Id];
+    public IEnumerable<Unit> Units => House.UnitsAt(Lookup.UnitsByHub, Id);
 
     /// <summary>Remotes that count at it.</summary>
-    public IEnumerable<Remote> Remotes => House.Views.RemotesByHub[Id];
+    public IEnumerable<Remote> Remotes => House.Look(Lookup.RemotesByHub, Id).Select(r => House.FindRemote(r)!);
 }
 
 /// <summary>A remote.</summary>
@@ -26,10 +26,10 @@ public sealed class Remote(House house, Item item) : Subject(house, item)
 
     /// <summary>Units that it moves, in walking order.</summary>
     public IEnumerable<Unit> Units => Item.All(RemoteFacts.Moves)
-        .Where(m => m.Value == YesNo.Yes).Select(m => House.FindUnit(m.Key)).OfType<Unit>().OrderBy(u => House.Views.PlaceOf(u));
+        .Where(m => m.Value == YesNo.Yes).Select(m => House.FindUnit(m.Key)).OfType<Unit>().OrderBy(u => House.PlaceOf(u));
 
     /// <summary>Its presets.</summary>
-    public IEnumerable<Preset> Presets => House.Under(Id, ItemKind.Preset).Select(i => new Preset(House, i));
+    public IEnumerable<Preset> Presets => House.Under(Item, ItemKind.Preset).Select(i => new Preset(House, i));
 }
 
 /// <summary>A stored set of positions on one remote.</summary>
@@ -40,6 +40,6 @@ public sealed class Preset(House house, Item item) : Subject(house, item)
         from position in Item.All(PresetFacts.Position)
         let unit = House.FindUnit(position.Key)
         where unit is not null
-        orderby House.Views.PlaceOf(unit)
+        orderby House.PlaceOf(unit)
         select (unit, position.Value);
 }

@@ -14,7 +14,7 @@ public sealed class HomeRun : Subject
     public Unit Unit { get; }
 
     /// <summary>Its legs, from the panel to the window.</summary>
-    public ImmutableArray<Leg> Legs => field.IsDefault ? field = [.. House.Under(Id, ItemKind.Leg).Select(i => new Leg(House, i))] : field;
+    public ImmutableArray<Leg> Legs => field.IsDefault ? field = [.. House.Under(Item, ItemKind.Leg).Select(i => new Leg(House, i))] : field;
 
     /// <summary>Its cable; null while none is chosen.</summary>
     public CableType? Cable => field ??= Target(RunFacts.Cable) is { } cable ? new CableType(House, cable) : null;
@@ -63,7 +63,9 @@ public sealed class HomeRun : Subject
     public Voltage? Supply => Panel is { } panel ? panel.Type?.Supply : House.UsualSupply;
 
     /// <summary>Resistance of one of its conductors at the warmest that the cable gets, in ohms per metre; null while cable or temperature is not known.</summary>
-    public decimal? OhmsPerMetre => Item.Get(RunFacts.Cable) is { } cable ? House.Views.OhmsOf(cable.Id) : null;
+    public decimal? OhmsPerMetre =>
+        Cable is { Conductor: { } size, Stranding: { } made } && House.Job.Get(HouseFacts.ConductorTemperature) is { } at &&
+        Conductors.OhmsPerMetre(size, made, at) is { Ok: true } ohms ? ohms.Value : null;
 
     /// <summary>What limits its length; null while a part is not known.</summary>
     public RunLimits? Limits => field ??=

@@ -6,39 +6,43 @@ using TrimOut.Core.Units;
 namespace TrimOut.Core.Houses;
 
 /// <summary>One house as its history left it. Never changes: a new change gives a new house.</summary>
+/// <remarks>What it shows of its items is made when it is asked for, and everything that is read of it on the way is noted by whoever records.</remarks>
 public sealed class House
 {
     /// <summary>The id of the item that is the job itself.</summary>
     public const string RootId = "house";
 
-    private static readonly Item Root = new(RootId, ItemKind.House, "", 0, ImmutableDictionary<string, ImmutableArray<Head>>.Empty);
-
-    private readonly ImmutableDictionary<string, Item> _items;
-    private readonly Lazy<HouseShape> _shape;
-    private readonly Lazy<HouseViews> _views;
+    private ImmutableArray<Room> _rooms;
+    private ImmutableArray<Window> _windows;
+    private ImmutableArray<Unit> _units;
+    private ImmutableArray<HomeRun> _runs;
+    private Dictionary<string, Window>? _windowViews;
+    private Window? _window;
 
     /// <summary>A house made of these items.</summary>
-    public House(ImmutableDictionary<string, Item> items) : this(items, new(() => HouseShape.Of(items)), null) { }
+    public House(ItemTable items) : this(new HouseState(items, new(() => HouseShape.Of(items)), null)) { }
 
-    private House(ImmutableDictionary<string, Item> items, Lazy<HouseShape> shape, HouseStep? step)
-    {
-        _items = items;
-        _shape = shape;
-        _views = new(() => new HouseViews(this, _shape.Value));
-        Step = step;
-    }
+    /// <summary>Another view of a state of a house, with nothing worked out in it yet.</summary>
+    internal House(HouseState state) => State = state;
 
     /// <summary>A house with nothing in it.</summary>
-    public static House Empty { get; } = new(ImmutableDictionary<string, Item>.Empty.Add(RootId, Root));
+    public static House Empty { get; } = new(new ItemTable([new Item(RootId, ItemKind.House, "", 0)]));
+
+    /// <summary>What it shares with other views of the same state.</summary>
+    internal HouseState State { get; }
 
     /// <summary>All items, removed ones too.</summary>
-    public ImmutableDictionary<string, Item> Items => _items;
-
-    /// <summary>How it came from the house before it; null when it was folded from its whole history.</summary>
-    internal HouseStep? Step { get; }
+    public ItemTable Items
+    {
+        get
+        {
+            ReadRecorder.Note(ReadKey.Everything);
+            return State.Items;
+        }
+    }
 
     /// <summary>The item that is the job itself.</summary>
-    public Item Job => _items[RootId];
+    public Item Job => State.Items[0];
 
     /// <summary>The house's name.</summary>
     public string Name => Job.Get(HouseFacts.Name) ?? "(no name yet)";
@@ -47,58 +51,108 @@ public sealed class House
     public DisplayUnits DisplayUnits => Job.Get(HouseFacts.Units) ?? DisplayUnits.Inches;
 
     /// <summary>Rooms, in walking order.</summary>
-    public ImmutableArray<Room> Rooms => _views.Value.Rooms;
+    public ImmutableArray<Room> Rooms => Once(ref _rooms, ReadKey.Rooms, State.Shape.Rooms, i => new Room(this, i));
 
     /// <summary>Windows in walking order: by room, then as they were added.</summary>
-    public ImmutableArray<Window> Windows => _views.Value.Windows;
+    public ImmutableArray<Window> Windows => Once(ref _windows, ReadKey.Windows, State.Shape.Windows, View);
 
     /// <summary>Units in walking order; those of windows left out on purpose are not among them.</summary>
-    public ImmutableArray<Unit> Units => _views.Value.Units;
+    public ImmutableArray<Unit> Units => _units.IsDefault ? _units = [.. State.Of(Lookup.Units).Keys.Select(u => FindUnit(u)!)] : _units;
 
     /// <summary>Home runs, in the order of their units.</summary>
-    public ImmutableArray<HomeRun> Runs => _views.Value.Runs;
+    public ImmutableArray<HomeRun> Runs => _runs.IsDefault ? _runs = [.. State.Of(Lookup.Runs).Keys.Select(u => FindUnit(u)!.Run!)] : _runs;
 
     /// <summary>Panels, as they were added.</summary>
-    public ImmutableArray<Panel> Panels => _views.Value.Panels;
+    public ImmutableArray<Panel> Panels => [.. ItemsOf(ItemKind.Panel).Select(i => new Panel(this, i))];
 
     /// <summary>Hubs, as they were added.</summary>
-    public ImmutableArray<Hub> Hubs => _views.Value.Hubs;
+    public ImmutableArray<Hub> Hubs => [.. ItemsOf(ItemKind.Hub).Select(i => new Hub(this, i))];
 
     /// <summary>Remotes, as they were added.</summary>
-    public ImmutableArray<Remote> Remotes => _views.Value.Remotes;
+    public ImmutableArray<Remote> Remotes => [.. ItemsOf(ItemKind.Remote).Select(i => new Remote(this, i))];
 
     /// <summary>Boxes of cable on hand, as they were added.</summary>
-    public ImmutableArray<CableBox> Boxes => _views.Value.Boxes;
+    public ImmutableArray<CableBox> Boxes => [.. ItemsOf(ItemKind.Box).Select(i => new CableBox(this, i))];
 
     /// <summary>Punch items written by hand, as they were added.</summary>
-    public ImmutableArray<PunchItem> PunchItems => _views.Value.PunchItems;
+    public ImmutableArray<PunchItem> PunchItems => [.. ItemsOf(ItemKind.Punch).Select(i => new PunchItem(this, i))];
 
     /// <summary>Waivers, as they were given.</summary>
-    public ImmutableArray<Waiver> Waivers => _views.Value.Waivers;
+    public ImmutableArray<Waiver> Waivers => [.. ItemsOf(ItemKind.Waiver).Select(i => new Waiver(this, i))];
 
     /// <summary>The voltage that all panels of the house give, or all panels of its kit while it has none; null when they differ or nothing is known.</summary>
-    public Voltage? UsualSupply => _views.Value.UsualSupply;
+    public Voltage? UsualSupply
+    {
+        get
+        {
+            var types = ItemsOf(ItemKind.Panel).Any() ? Panels.Select(p => p.Type) : ItemsOf(ItemKind.PanelType).Select(i => new PanelType(this, i));
+            return types.Select(t => t?.Supply).Distinct().Take(2).ToList() is [var one] ? one : null;
+        }
+    }
 
     /// <summary>An item by its id, removed or not; null when there is none.</summary>
-    public Item? Find(string id) => _items.GetValueOrDefault(id);
+    public Item? Find(string id)
+    {
+        var item = State.Items.Find(id);
+        if (ReadRecorder.IsOn)
+            ReadRecorder.Note(item is null ? ReadKey.NoSuch(id) : ReadKey.Presence(item.Place));
+        return item;
+    }
 
     /// <summary>Items that are in the house, as they were added.</summary>
-    internal IEnumerable<Item> Present => _shape.Value.Present.Select(id => _items[id]);
+    internal IEnumerable<Item> Present
+    {
+        get
+        {
+            ReadRecorder.Note(ReadKey.Everything);
+            return State.Shape.Present.Select(p => State.Items[p]);
+        }
+    }
+
+    /// <summary>Items of which somebody said that they are removed, or are back.</summary>
+    internal IEnumerable<Item> Removals
+    {
+        get
+        {
+            ReadRecorder.Note(ReadKey.Removals);
+            return State.Shape.Removals.Select(p => State.Items[p]);
+        }
+    }
 
     /// <summary>Whether an item is in the house and not removed with what it belongs to.</summary>
-    internal bool IsPresent(Item item) => _shape.Value.Contains(item.Id);
+    internal bool IsPresent(Item item)
+    {
+        ReadRecorder.Note(ReadKey.Presence(item.Place));
+        return State.Shape.Contains(item.Place);
+    }
 
     /// <summary>Items of one kind that are in the house, as they were added.</summary>
-    public IEnumerable<Item> ItemsOf(ItemKind kind) => _shape.Value.OfKind(kind).Select(id => _items[id]);
+    public IEnumerable<Item> ItemsOf(ItemKind kind)
+    {
+        ReadRecorder.Note(ReadKey.OfKind(kind));
+        return State.Shape.OfKind(kind).Select(p => State.Items[p]);
+    }
 
     /// <summary>Items of one kind that belong to another item.</summary>
-    public IEnumerable<Item> Under(string id, ItemKind kind) => _shape.Value.Under(id, kind).Select(i => _items[i]);
+    public ImmutableArray<Item> Under(string id, ItemKind kind) => State.Items.Find(id) is { } item ? Under(item, kind) : [];
+
+    /// <summary>Items of one kind that belong to another item.</summary>
+    internal ImmutableArray<Item> Under(Item item, ItemKind kind)
+    {
+        ReadRecorder.Note(ReadKey.Children(item.Place, kind));
+        var under = ImmutableArray.CreateBuilder<Item>(1);
+        foreach (var place in State.Shape.Under(item.Place))
+        {
+            if (State.Items[place] is var below && below.Kind == kind)
+                under.Add(below);
+        }
+        return under.DrainToImmutable();
+    }
 
     /// <summary>This house with other values or more items.</summary>
     /// <param name="items">All items.</param>
     /// <param name="edits">What made them out of the items of this house.</param>
-    internal House After(ImmutableDictionary<string, Item> items, ImmutableArray<Edit> edits) =>
-        new(items, edits.Any(e => HouseShape.IsChangedBy(e, items)) ? new(() => HouseShape.Of(items)) : _shape, new HouseStep(_items, edits));
+    internal House After(ItemTable items, ImmutableArray<Edit> edits) => new(State.After(items, new HouseStep(State.Items, edits)));
 
     /// <summary>What an item is called on screens and papers.</summary>
     public string NameOf(Item item) => item.Kind switch
@@ -114,21 +168,51 @@ public sealed class House
     };
 
     /// <summary>A unit by its id; null when it is not in the house.</summary>
-    public Unit? FindUnit(string id) => _views.Value.UnitsById.GetValueOrDefault(id);
+    public Unit? FindUnit(string id) => State.Of(Lookup.Units)[id] is [var window] ? View(State.Items[window]).UnitOf(State.Items[id]) : null;
 
     /// <summary>A window by its id; null when it is not in the house.</summary>
-    public Window? FindWindow(string id) => _views.Value.WindowsById.GetValueOrDefault(id);
+    public Window? FindWindow(string id) => Here(id, ItemKind.Window) is { } window ? View(window) : null;
 
     /// <summary>A window by its tag, whatever its case; null when there is none.</summary>
-    public Window? FindTag(string tag) => _views.Value.WindowsByTag[tag].FirstOrDefault();
+    public Window? FindTag(string tag) => State.Of(Lookup.WindowsByTag)[tag] is [var window, ..] ? View(State.Items[window]) : null;
 
     /// <summary>A panel by its id; null when it is not in the house.</summary>
-    public Panel? FindPanel(string id) => _views.Value.PanelsById.GetValueOrDefault(id);
+    public Panel? FindPanel(string id) => Here(id, ItemKind.Panel) is { } panel ? new Panel(this, panel) : null;
+
+    /// <summary>A remote by its id; null when it is not in the house.</summary>
+    public Remote? FindRemote(string id) => Here(id, ItemKind.Remote) is { } remote ? new Remote(this, remote) : null;
 
     /// <summary>A room by its id; null when it is not in the house.</summary>
-    public Room? FindRoom(string id) => _views.Value.RoomsById.GetValueOrDefault(id);
+    public Room? FindRoom(string id) => Here(id, ItemKind.Room) is { } room ? new Room(this, room) : null;
 
-    /// <summary>What is looked up by another item, made when it is first asked for.</summary>
-    internal HouseViews Views => _views.Value;
+    /// <summary>What is under a key of a lookup, in its order.</summary>
+    internal IReadOnlyList<string> Look(Lookup lookup, string key) => State.Of(lookup)[key];
 
+    /// <summary>The units under a key of a lookup, in its order.</summary>
+    internal IEnumerable<Unit> UnitsAt(Lookup lookup, string key) => State.Of(lookup)[key].Select(u => FindUnit(u)!);
+
+    /// <summary>A unit's place on the walk.</summary>
+    internal int PlaceOf(Unit unit) => State.Of(Lookup.Units).PlaceOf(unit.Id);
+
+    private Item? Here(string id, ItemKind kind) => Find(id) is { } item && item.Kind == kind && State.Shape.Contains(item.Place) ? item : null;
+
+    private Window View(Item window)
+    {
+        if (_window is { } last && last.Id == window.Id)
+            return last;
+        if (_windowViews is null && _window is null)
+            return _window = new Window(this, window);
+        _windowViews ??= new() { [_window!.Id] = _window };
+        if (!_windowViews.TryGetValue(window.Id, out var view))
+            _windowViews.Add(window.Id, view = new Window(this, window));
+        return _window = view;
+    }
+
+    private ImmutableArray<T> Once<T>(ref ImmutableArray<T> views, ReadKey read, ImmutableArray<int> places, Func<Item, T> view)
+    {
+        if (!views.IsDefault)
+            return views;
+        ReadRecorder.Note(read);
+        return views = [.. places.Select(p => view(State.Items[p]))];
+    }
 }

@@ -4,77 +4,106 @@ using TrimOut.Core.History;
 
 namespace TrimOut.Core.Houses;
 
-/// <summary>Which items are in a house, whose they are and in what order: shared by houses that differ only in other values.</summary>
+/// <summary>Which items are in a house, whose they are and in what order, by their places: shared by houses that differ only in other values.</summary>
 internal sealed class HouseShape
 {
-    private readonly ILookup<ItemKind, string> _byKind;
-    private readonly ILookup<(string Under, ItemKind Kind), string> _children;
+    private readonly bool[] _present;
+    private readonly int[][] _byKind;
+    private readonly int[]?[] _children;
 
-    private readonly HashSet<string> _present;
-
-    private HouseShape(IReadOnlyList<Item> present, HashSet<string> ids, ImmutableDictionary<string, Item> items)
+    private HouseShape(ItemTable items)
     {
-        _present = ids;
-        Present = [.. present.Select(i => i.Id)];
-        _byKind = present.ToLookup(i => i.Kind, i => i.Id);
-        _children = present.Where(i => i.Kind is ItemKind.Unit or ItemKind.Run or ItemKind.Leg or ItemKind.Preset or ItemKind.Punch or ItemKind.Waiver)
-            .ToLookup(i => (i.Under, i.Kind), i => i.Id);
-        Rooms = [.. OfKind(ItemKind.Room).OrderBy(id => items[id].Get(RoomFacts.WalkingOrder) ?? int.MaxValue)];
-        var place = Rooms.Select((id, at) => (id, at)).ToDictionary(p => p.id, p => p.at);
-        Windows = [.. OfKind(ItemKind.Window).OrderBy(id => items[id].Get(WindowFacts.Room) is { } room && place.TryGetValue(room.Id, out var at) ? at : int.MaxValue)];
+        _present = new bool[items.Count];
+        _children = new int[]?[items.Count];
+        var byKind = new List<int>[Enum.GetValues<ItemKind>().Length];
+        var children = new List<int>?[items.Count];
+        var removals = ImmutableArray.CreateBuilder<int>();
+        for (var place = 0; place < items.Count; place++)
+        {
+            var item = items[place];
+            if (item.Latest(Item.RemovedField) is not null)
+                removals.Add(place);
+            var above = item.Under.Length == 0 ? null : items.Find(item.Under);
+            // Whatever an item belongs to was added before it, except in a history that was put together from two laptops.
+            if (item.Removed || !(item.Under.Length == 0 || (above is not null && (_present[above.Place] || IsPresent(items, item.Under)))))
+                continue;
+            _present[place] = true;
+            (byKind[(int)item.Kind] ??= []).Add(place);
+            if (above is not null && item.Kind is ItemKind.Unit or ItemKind.Run or ItemKind.Leg or ItemKind.Preset or ItemKind.Punch or ItemKind.Waiver)
+                (children[above!.Place] ??= []).Add(place);
+        }
+        _byKind = [.. byKind.Select(k => k?.ToArray() ?? [])];
+        _children = [.. children.Select(c => c?.ToArray())];
+        Removals = removals.DrainToImmutable();
+        Rooms = [.. OfKind(ItemKind.Room).OrderBy(p => items[p].Get(RoomFacts.WalkingOrder) ?? int.MaxValue)];
+        var order = Rooms.Select((p, at) => (items[p].Id, at)).ToDictionary(p => p.Id, p => p.at);
+        Windows = [.. OfKind(ItemKind.Window).OrderBy(p => items[p].Get(WindowFacts.Room) is { } room && order.TryGetValue(room.Id, out var at) ? at : int.MaxValue)];
     }
-
-    /// <summary>All items that are in the house, as they were added.</summary>
-    public ImmutableArray<string> Present { get; }
 
     /// <summary>Rooms, in walking order.</summary>
-    public ImmutableArray<string> Rooms { get; }
+    public ImmutableArray<int> Rooms { get; }
 
     /// <summary>Windows in walking order: by room, then as they were added.</summary>
-    public ImmutableArray<string> Windows { get; }
+    public ImmutableArray<int> Windows { get; }
+
+    /// <summary>Items of which somebody said that they are removed, or are back.</summary>
+    public ImmutableArray<int> Removals { get; }
 
     /// <summary>The shape of a house with these items.</summary>
-    public static HouseShape Of(ImmutableDictionary<string, Item> items)
-    {
-        var present = new HashSet<string>(items.Count);
-        var ordered = new List<Item>(items.Count);
-        foreach (var item in items.Values.OrderBy(i => i.Place))
-        {
-            // Whatever an item belongs to was added before it, except in a history that was put together from two laptops.
-            if (!item.Removed && (item.Under.Length == 0 || present.Contains(item.Under) || IsPresent(items, item.Under)))
-            {
-                present.Add(item.Id);
-                ordered.Add(item);
-            }
-        }
-        return new HouseShape(ordered, present, items);
-    }
+    public static HouseShape Of(ItemTable items) => new ReadRecorder().Record(() => new HouseShape(items), out _);
 
     /// <summary>Whether an edit gives a house another shape.</summary>
-    public static bool IsChangedBy(Edit edit, ImmutableDictionary<string, Item> items) => edit switch
+    public static bool IsChangedBy(Edit edit, ItemTable items) => edit switch
     {
         Edit.Add => true,
         Edit.Put { Field: Item.RemovedField } => true,
-        Edit.Put put when items.TryGetValue(put.Item, out var item) =>
+        Edit.Put put when items.Find(put.Item) is { } item =>
             (item.Kind == ItemKind.Window && put.Field == WindowFacts.Room.Name) || (item.Kind == ItemKind.Room && put.Field == RoomFacts.WalkingOrder.Name),
         _ => false,
     };
 
-    /// <summary>Whether an item is in the house.</summary>
-    public bool Contains(string id) => _present.Contains(id);
+    /// <summary>Whether the item at a place is in the house.</summary>
+    public bool Contains(int place) => place < _present.Length && _present[place];
+
+    /// <summary>All items that are in the house, as they were added.</summary>
+    public IEnumerable<int> Present => Enumerable.Range(0, _present.Length).Where(p => _present[p]);
 
     /// <summary>Items of one kind, as they were added.</summary>
-    public IEnumerable<string> OfKind(ItemKind kind) => _byKind[kind];
+    public ReadOnlySpan<int> Span(ItemKind kind) => _byKind[(int)kind];
+
+    /// <summary>Items of one kind, as they were added.</summary>
+    public IReadOnlyList<int> OfKind(ItemKind kind) => _byKind[(int)kind];
 
     /// <summary>Units, runs, legs, presets, punch items and waivers that belong to an item, as they were added.</summary>
-    public IEnumerable<string> Under(string id, ItemKind kind) => _children[(id, kind)];
+    public ReadOnlySpan<int> Under(int place) => place < _children.Length ? _children[place] : null;
 
-    private static bool IsPresent(ImmutableDictionary<string, Item> items, string id)
+    /// <summary>What reads otherwise in this shape than in an earlier one of the same house.</summary>
+    public void AddOtherThanIn(HouseShape before, ItemTable items, ItemTable itemsBefore, HashSet<long> changed)
+    {
+        for (var place = 0; place < Math.Max(_present.Length, before._present.Length); place++)
+        {
+            if (Contains(place) == before.Contains(place))
+                continue;
+            var item = place < items.Count ? items[place] : itemsBefore[place];
+            changed.Add(ReadKey.Presence(place).Value);
+            changed.Add(ReadKey.OfKind(item.Kind).Value);
+            if ((items.Find(item.Under) ?? itemsBefore.Find(item.Under)) is { } above)
+                changed.Add(ReadKey.Children(above.Place, item.Kind).Value);
+        }
+        if (!Rooms.AsSpan().SequenceEqual(before.Rooms.AsSpan()))
+            changed.Add(ReadKey.Rooms.Value);
+        if (!Windows.AsSpan().SequenceEqual(before.Windows.AsSpan()))
+            changed.Add(ReadKey.Windows.Value);
+        if (!Removals.AsSpan().SequenceEqual(before.Removals.AsSpan()))
+            changed.Add(ReadKey.Removals.Value);
+    }
+
+    private static bool IsPresent(ItemTable items, string id)
     {
         // Nothing lies deeper than a leg of a run of a unit of a window, but a history that no program wrote may go round in circles.
         for (var depth = 0; depth < 16; depth++)
         {
-            if (!items.TryGetValue(id, out var item) || item.Removed)
+            if (items.Find(id) is not { Removed: false } item)
                 return false;
             if (item.Under.Length == 0)
                 return true;

@@ -7,23 +7,21 @@ namespace TrimOut.Core.Houses;
 /// <summary>One covering on a window.</summary>
 public sealed class Unit : Subject
 {
-    internal Unit(House house, Item item, Window window) : base(house, item)
-    {
-        Window = window;
-        Run = OnPanel && house.Under(item.Id, ItemKind.Run).FirstOrDefault() is { } run ? new HomeRun(house, run, this) : null;
-    }
+    private HomeRun? _run;
+
+    internal Unit(House house, Item item, Window window) : base(house, item) => Window = window;
 
     /// <summary>The window it hangs in.</summary>
     public Window Window { get; }
 
     /// <summary>Its home run; null while none is planned, and for a unit that no panel feeds.</summary>
-    public HomeRun? Run { get; }
+    public HomeRun? Run => OnPanel && House.Under(Item, ItemKind.Run) is [var run, ..] ? RunOf(run) : null;
 
     /// <summary>Its place from the left.</summary>
     public int? Position => Item.Get(UnitFacts.Position);
 
     /// <summary>The window's tag, with a letter where the window has several units: W07, W08A, W08B.</summary>
-    public string Tag => Window.Units.Length < 2 ? Window.Tag : Window.Tag + (char)('A' + Window.Units.IndexOf(this));
+    public string Tag => Window.Units.Length < 2 ? Window.Tag : Window.Tag + (char)('A' + Window.IndexOf(this));
 
     /// <summary>What the maker's sheet says about its kind; null while no kind is chosen.</summary>
     public CoveringKind? Kind => field ??= Target(UnitFacts.Kind) is { } kind ? new CoveringKind(House, kind) : null;
@@ -83,5 +81,8 @@ public sealed class Unit : Subject
     public bool NeedsCentreSupport => (Item.Get(UnitFacts.OrderWidth) ?? PartWidth) is { } width && Kind?[CoveringKindFacts.CentreFrom] is { } from && width >= from;
 
     /// <summary>Remotes that move it.</summary>
-    public IEnumerable<Remote> Remotes => House.Views.RemotesByUnit[Id];
+    public IEnumerable<Remote> Remotes => House.Look(Lookup.RemotesByUnit, Id).Select(r => House.FindRemote(r)!);
+
+    /// <summary>Its run, which is there.</summary>
+    internal HomeRun RunOf(Item run) => _run ??= new HomeRun(House, run, this);
 }

@@ -7,14 +7,21 @@ namespace TrimOut.Core.Houses;
 /// <summary>One opening. Lengths are null until they are measured.</summary>
 public sealed class Window : Subject
 {
-    internal Window(House house, Item item) : base(house, item)
-    {
-        ImmutableArray<Unit> units = [.. house.Under(item.Id, ItemKind.Unit).Select(i => new Unit(house, i, this))];
-        Units = units.Length < 2 ? units : [.. units.OrderBy(u => u.Position ?? int.MaxValue)];
-    }
+    private readonly List<Unit> _views = [];
+
+    internal Window(House house, Item item) : base(house, item) { }
 
     /// <summary>The units that hang in it, from the left.</summary>
-    public ImmutableArray<Unit> Units { get; }
+    public ImmutableArray<Unit> Units
+    {
+        get
+        {
+            if (!field.IsDefault)
+                return field;
+            ImmutableArray<Unit> units = [.. House.Under(Item, ItemKind.Unit).Select(UnitOf)];
+            return field = units.Length < 2 ? units : [.. units.OrderBy(u => u.Position ?? int.MaxValue)];
+        }
+    }
 
     /// <summary>Its tag.</summary>
     public string Tag => Item.Get(WindowFacts.Tag) ?? "(no tag)";
@@ -71,4 +78,19 @@ public sealed class Window : Subject
 
     /// <summary>The best height known so far: finished, else rough.</summary>
     public Length? KnownHeight => LargestHeight ?? RoughHeight;
+
+    /// <summary>The place of one of its units, from the left, from 0.</summary>
+    internal int IndexOf(Unit unit) => Units.IndexOf(unit);
+
+    /// <summary>One of its units, the same whenever it is asked for.</summary>
+    internal Unit UnitOf(Item unit)
+    {
+        foreach (var view in _views)
+        {
+            if (view.Id == unit.Id)
+                return view;
+        }
+        _views.Add(new Unit(House, unit, this));
+        return _views[^1];
+    }
 }

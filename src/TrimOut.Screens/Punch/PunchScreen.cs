@@ -82,7 +82,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         y = area.PutWrapped(1, y, 2, finding.Found.Mend.In(context.House), Tone.Good);
         if (finding.Waiver is { } waiver)
             y = area.PutWrapped(1, y, 2, $"Waived by {waiver.Initials}: {waiver.Reason}", Tone.Note);
-        if (finding.Found.Working is { } working)
+        if (context.Report.WorkingOf(finding) is { } working)
             y = area.PutWrapped(1, y, 2, $"{working.Formula}: {string.Join(", ", working.Inputs.Select(i => $"{i.Name} {i.Value}"))}", Tone.Text);
         area.PutWrapped(1, y, 2, $"{finding.Check.Id}: {finding.Check.Source.Formula} ({finding.Check.Source.Title})", Tone.Dim);
     }

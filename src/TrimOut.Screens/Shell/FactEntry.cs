@@ -31,7 +31,7 @@ internal static class FactEntry
 
     /// <summary>The values that two laptops gave a fact without knowing of each other: the arrow keys walk through them, and taking one settles it.</summary>
     private static List<Head> Disagreeing(Item item, Fact fact, string? key) =>
-        item.Fields.GetValueOrDefault(fact.Field(key)) is { IsDefault: false, Length: > 1 } heads ? [.. heads.Where(h => h is { Stored: not null, Value: not null })] : [];
+        item.Heads(fact.Field(key)) is { Length: > 1 } heads ? [.. heads.Where(h => h is { Stored: not null, Value: not null })] : [];
 
     /// <summary>Who put the value that is shown, where two laptops disagree about it; null for any other value.</summary>
     private static string? Whose(House house, Item item, Fact fact, string text, string? key) =>

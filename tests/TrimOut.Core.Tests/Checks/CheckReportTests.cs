@@ -99,7 +99,7 @@ public class CheckReportTests
         return new Change(id, log.LargestStamp + 1, DateTimeOffset.UnixEpoch, "Deed", draft.What, [.. draft.Edits.Select(e => e switch
         {
             Edit.Add add => add with { Item = Named(add.Item), Under = Named(add.Under) },
-            Edit.Put put => put with { Item = Named(put.Item), Over = unseen || log.House.Find(put.Item)?.Fields.GetValueOrDefault(put.Field) is not { IsDefault: false } heads ? [] : [.. heads.Select(h => h.Id)] },
+            Edit.Put put => put with { Item = Named(put.Item), Over = unseen ? [] : [.. log.House.Find(put.Item)?.Heads(put.Field).Select(h => h.Id) ?? []] },
             _ => e,
         })]);
 

@@ -183,6 +183,6 @@ public class MergeTests
         var puts = merged.Changes.Where(c => merged.IsInForce(c.Id)).SelectMany(c => c.Edits.OfType<Edit.Put>().Select(p => (c.Id, Put: p))).ToList();
         return puts.Where(p => merged.House.Find(p.Put.Item) is not null)
             .Where(p => !puts.Any(q => q.Put.Item == p.Put.Item && q.Put.Field == p.Put.Field && q.Put.Over.Contains(p.Id)))
-            .All(p => merged.House.Find(p.Put.Item)!.Fields[p.Put.Field].Any(h => h.Id == p.Id));
+            .All(p => merged.House.Find(p.Put.Item)!.Heads(p.Put.Field).Any(h => h.Id == p.Id));
     }, iter: 100);
 }

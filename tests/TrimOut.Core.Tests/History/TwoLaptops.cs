@@ -46,8 +46,8 @@ internal sealed class TwoLaptops
     public static string Picture(HouseLog log) =>
         string.Join("\n", log.Changes.Select(ChangeJson.Write)) + "\n" +
         string.Join("\n", RemovedAtWork.All(log.House).Select(r => $"{r.Item.Id} {r.Show(log.House)}")) + "\n" +
-        string.Join("\n", log.House.Items.OrderBy(i => i.Key, StringComparer.Ordinal).Select(i => $"{i.Key} {i.Value.Kind} {i.Value.Place} " +
-            string.Join(" ", i.Value.Fields.OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => $"{f.Key}={string.Join("|", f.Value.Select(h => $"{h.Id} {h.Stored}"))}"))));
+        string.Join("\n", log.House.Items.Values.OrderBy(i => i.Id, StringComparer.Ordinal).Select(i => $"{i.Id} {i.Kind} {i.Place} " +
+            string.Join(" ", i.Fields.OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => $"{f.Key}={string.Join("|", f.Value.Select(h => $"{h.Id} {h.Stored}"))}"))));
 
     private static void Saved(Scribe scribe, Result<Draft> draft)
     {

@@ -129,7 +129,7 @@ public class WalkTests
         var merged = new MemoryStore("here", [.. here.Scribe.Log.Changes.Union(there.Scribe.Log.Changes)]);
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: merged).Scribe);
         user.Press("6").Sees("36\"").Sees("38\"").Press("enter", "enter").Sees("38\" by Test crew, 2026-03-02").Sees("Enter keeps it.").Press("down").Sees("36\" by Test crew").Press("down").Press("down", "enter");
-        Assert.Single(user.House.Windows[0].Item.Fields[WindowFacts.RoughWidth.Name]);
+        Assert.Single(user.House.Windows[0].Item.Heads(WindowFacts.RoughWidth.Name));
         Assert.DoesNotContain(user.Shell.Context.Report.Findings, f => f.Check.Id == "values-disagree");
     }
 }

@@ -13,7 +13,7 @@ public sealed class BoxLabelOff : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("box-label-off", "Box carries another tag", Severity.Stop, Phase.Receive,
-        "box label", new Source(Source.CommonPractice, "box label = tag of the unit"));
+        new Source(Source.CommonPractice, "box label = tag of the unit"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) =>

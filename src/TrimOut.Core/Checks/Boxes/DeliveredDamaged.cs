@@ -13,7 +13,7 @@ public sealed class DeliveredDamaged : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("delivered-damaged", "Came damaged", Severity.Caution, Phase.Receive,
-        "damage", new Source(Source.CommonPractice, "damage = none"));
+        new Source(Source.CommonPractice, "damage = none"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) =>

@@ -17,7 +17,7 @@ public sealed class DeliveredSizeOff : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("delivered-size-off", "Delivered size is not the ordered one", Severity.Stop, Phase.Receive,
-        "order width and height, delivered width and height", new Source(Source.CommonPractice, "delivered - ordered within 1/16 in"));
+        new Source(Source.CommonPractice, "delivered - ordered within 1/16 in"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

@@ -18,7 +18,7 @@ public sealed class CableNotListed : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cable-not-listed", "Cable is not listed for its way", Severity.Stop, Phase.RoughIn,
-        "cable with its listing, place of each leg, dwelling", new Source(CableListings.Edition + "; the code in force governs",
+        new Source(CableListings.Edition + "; the code in force governs",
             "air-handling space: CL2P; between floors: CL2R; in a wall: CL2; or what may stand in for these"));
 
     /// <inheritdoc/>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -12,22 +11,12 @@ namespace TrimOut.Core.Checks.Cables;
 /// <para>Why: their currents add on the common stretch, so the last one stalls where each alone would run.</para>
 /// <para>To clear: a home run for each unit. Where the sheet allows several on an output: a thicker cable or a shorter way.</para>
 /// </remarks>
-public sealed class CableShared : WideCheck
+public sealed class CableShared : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cable-shared", "Several units on one cable", Severity.Stop, Phase.RoughIn,
-        "branches off, panel with its supply and units per output, kind with its currents and least volts, cables, legs, tails",
         new Source("Ohm's law; the currents of all units behind a stretch add. The maker's sheet says whether it is allowed",
             "units on the cable <= units per output; volts at each = volts before it - 2 x stretch x ohms per metre x current of all behind >= least volts; way to each <= longest run"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } =
-    [
-        RunFacts.BranchesOff, RunFacts.Cable, RunFacts.TailAtWindow, RunFacts.TailFound, RunFacts.TailAtPanel, RunFacts.Panel, LegFacts.Length, UnitFacts.Kind, UnitFacts.Power, UnitFacts.Position,
-        WindowFacts.Tag, WindowFacts.Covered, WindowFacts.Room, RoomFacts.WalkingOrder, PanelFacts.Type, PanelFacts.Name, PanelTypeFacts.Supply, PanelTypeFacts.UnitsPerOutput, PanelTypeFacts.Name,
-        CoveringKindFacts.LeastVolts, CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent, CoveringKindFacts.Name,
-        CableTypeFacts.Conductor, CableTypeFacts.Stranding, CableTypeFacts.LongestRun, CableTypeFacts.Name, HouseFacts.ConductorTemperature, HouseFacts.Units,
-    ];
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

@@ -11,20 +11,11 @@ namespace TrimOut.Core.Checks.Cables;
 /// <para>Why: the last run is pulled on the day before the drywall comes.</para>
 /// <para>To clear: bring another box. Whether the lengths can be cut from the boxes is the cut plan's to say.</para>
 /// </remarks>
-public sealed class CableShortOnHand : WideCheck
+public sealed class CableShortOnHand : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cable-short-on-hand", "Not enough cable on hand", Severity.Caution, Phase.RoughIn,
-        "cable on hand, legs, tails, width, cable allowance",
         new Source(Source.CommonPractice, "sum of legs x (1 + allowance) + tail at window + tail at panel <= on hand; a tail not measured yet is taken as the whole width"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } =
-    [
-        RunFacts.Cable, RunFacts.TailAtWindow, RunFacts.TailFound, RunFacts.TailAtPanel, LegFacts.Length, UnitFacts.PartWidth,
-        WindowFacts.RoughWidth, WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom,
-        CableTypeFacts.OnHand, BoxFacts.Cable, BoxFacts.Left, CableTypeFacts.Name, HouseFacts.CableAllowance, HouseFacts.PanelTail, HouseFacts.Units, WindowFacts.Tag,
-    ];
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

@@ -14,7 +14,7 @@ public sealed class ListedByRelaxation : RunCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("listed-by-relaxation", "Listing rests on the rule for small houses", Severity.Note, Phase.RoughIn,
-        "cable with its listing, place of each leg, dwelling", new Source(CableListings.Edition + "; the code in force governs", "CL2 between floors, thin CL2X anywhere: in one- and two-family houses only"));
+        new Source(CableListings.Edition + "; the code in force governs", "CL2 between floors, thin CL2X anywhere: in one- and two-family houses only"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

@@ -15,7 +15,6 @@ public sealed class LoopOffLength : RunCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("loop-off-length", "First loop test does not fit the run", Severity.Caution, Phase.RoughIn,
-        "loop of the first test, cable with its conductor, legs, both tails",
         new Source(Source.CommonPractice, "reading = 2 x length x ohms per metre at the cable's temperature + meter leads, within 10 % + 0.1 ohm for the contacts; without a temperature 20 C, without leads none"));
 
     /// <inheritdoc/>

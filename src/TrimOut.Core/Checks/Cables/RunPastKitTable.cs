@@ -13,7 +13,7 @@ public sealed class RunPastKitTable : RunCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("run-past-kit-table", "Run is longer than the kit's table", Severity.Stop, Phase.RoughIn,
-        "cable with its longest run, legs, both tails", new Source(Source.MakersSheet, "legs + tail at window + tail at panel <= longest run of the table"));
+        new Source(Source.MakersSheet, "legs + tail at window + tail at panel <= longest run of the table"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

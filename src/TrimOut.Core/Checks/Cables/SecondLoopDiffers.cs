@@ -15,7 +15,7 @@ public sealed class SecondLoopDiffers : RunCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("second-loop-differs", "Second loop test differs from the first", Severity.Stop, Phase.CloseIn,
-        "loop of the first and of the second test", new Source(Source.CommonPractice, "both at 20 C without leads: difference <= 10 % of the first + 0.1 ohm for the contacts"));
+        new Source(Source.CommonPractice, "both at 20 C without leads: difference <= 10 % of the first + 0.1 ohm for the contacts"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

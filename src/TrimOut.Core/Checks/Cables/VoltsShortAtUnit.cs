@@ -14,7 +14,6 @@ public sealed class VoltsShortAtUnit : RunCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("volts-short-at-unit", "Too few volts arrive at the unit", Severity.Stop, Phase.RoughIn,
-        "kind with its currents and least volts, cable with its conductor, warmest cable, supply, legs, both tails",
         new Source("Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228", "supply - current x 2 x length x ohms per metre >= least volts"));
 
     /// <inheritdoc/>

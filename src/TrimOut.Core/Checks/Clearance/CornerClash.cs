@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
@@ -12,20 +11,11 @@ namespace TrimOut.Core.Checks.Clearance;
 /// <para>Why: each is ordered by its own wall, and in the corner both want the same place.</para>
 /// <para>To clear: let one or both end farther from the corner, or choose a head that stands out less. An inside mount stands out only by what does not fit its reveal.</para>
 /// </remarks>
-public sealed class CornerClash : WideCheck
+public sealed class CornerClash : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("corner-clash", "Two units meet in a corner", Severity.Stop, Phase.Measure,
-        "meets at right, corner angle, distance of both windows to the corner, mount, overlap, kind, head cover and depth of both",
         new Source("Plane geometry of two rectangles at an angle; the sheet gives the depths", "alike: from the corner >= stands out / tan(angle / 2)"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } =
-    [
-        WindowFacts.MeetsRight, WindowFacts.CornerAngle, WindowFacts.ToCornerRight, WindowFacts.ToCornerLeft, WindowFacts.Mount, WindowFacts.OverlapEachSide, WindowFacts.Depth,
-        WindowFacts.Tag, WindowFacts.Covered, WindowFacts.Room, RoomFacts.WalkingOrder, UnitFacts.Position, UnitFacts.Kind, UnitFacts.HeadCover, UnitFacts.Setback, HouseFacts.Units,
-        CoveringKindFacts.Name, CoveringKindFacts.DepthNeeded, CoveringKindFacts.DepthFlush, CoveringKindFacts.Setback, HeadCoverFacts.Name, HeadCoverFacts.Depth,
-    ];
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

@@ -13,7 +13,6 @@ public sealed class EntryUnderMiddleScrew : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-under-middle-screw", "Entry is where the middle screw goes", Severity.Stop, Phase.WalkThrough,
-        "mount, entry side and from jamb, width, middle screw or how far off centre the sheet has it",
         new Source(Source.CommonPractice, "|entry - screw| >= 1/2 in along the head"));
 
     /// <inheritdoc/>

@@ -13,7 +13,7 @@ public sealed class HeadRoomShort : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("head-room-short", "Brackets do not find flat wall above the opening", Severity.Stop, Phase.Measure,
-        "mount, head above, wall above, kind with bracket down", new Source(Source.MakersSheet, "outside: bracket down <= head above <= wall above"));
+        new Source(Source.MakersSheet, "outside: bracket down <= head above <= wall above"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

@@ -14,7 +14,6 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("screw-under-centre-support", "Middle screw is under a bracket", Severity.Stop, Phase.Hang,
-        "middle screw or how far off centre the sheet has it, width, kind with its end bracket and centre support",
         new Source(Source.MakersSheet, "end bracket <= screw <= width - end bracket; from the support's width on: |screw - half the width| >= half the support"));
 
     /// <inheritdoc/>

@@ -14,7 +14,6 @@ public sealed class StackInTheWay : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("stack-in-the-way", "Raised stack hangs into the way through", Severity.Caution, Phase.Measure,
-        "clear height wanted, kind with its stack, mount, height, head above for an outside mount",
         new Source(Source.MakersSheet, "height of the opening - (fixed part + share x drop - head above) >= clear height wanted"));
 
     /// <inheritdoc/>

@@ -14,7 +14,6 @@ public sealed class StackOverGlass : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("stack-over-glass", "Raised stack covers the top of the glass", Severity.Note, Phase.Measure,
-        "kind with its stack, mount, height, glass below head, head above for an outside mount",
         new Source(Source.MakersSheet, "fixed part + share x drop - head above <= glass below head"));
 
     /// <inheritdoc/>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -10,14 +9,11 @@ namespace TrimOut.Core.Checks.Controls;
 /// <para>Why: nobody can say which of the two is meant, nor can a voice.</para>
 /// <para>To clear: rename one at the hub and here.</para>
 /// </remarks>
-public sealed class HubNameTwice : WideCheck
+public sealed class HubNameTwice : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("hub-name-twice", "Two units have one name at the hub", Severity.Stop, Phase.Pair,
-        "names at the hub", new Source(Source.CommonPractice, "every name once, whatever its case"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } = [UnitFacts.HubName, UnitFacts.Position, WindowFacts.Tag, WindowFacts.Covered];
+        new Source(Source.CommonPractice, "every name once, whatever its case"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

@@ -10,14 +10,11 @@ namespace TrimOut.Core.Checks.Controls;
 /// <para>Why: Den left and Den lefft are one name to a hurried eye. Names that differ in a number are well told apart.</para>
 /// <para>To clear: rename one at the hub and here.</para>
 /// </remarks>
-public sealed class HubNamesAlike : WideCheck
+public sealed class HubNamesAlike : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("hub-names-alike", "Two names at the hub are too much alike", Severity.Caution, Phase.Pair,
-        "names at the hub", new Source(Source.CommonPractice, "names without spaces and marks are not the same, nor do they differ in one letter more, less or other, digits aside"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } = [UnitFacts.HubName, UnitFacts.Position, WindowFacts.Tag, WindowFacts.Covered];
+        new Source(Source.CommonPractice, "names without spaces and marks are not the same, nor do they differ in one letter more, less or other, digits aside"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -11,14 +10,11 @@ namespace TrimOut.Core.Checks.Controls;
 /// <para>Why: the device after the last can't be paired, on the last evening.</para>
 /// <para>To clear: a second hub, or fewer remotes.</para>
 /// </remarks>
-public sealed class HubPastDevices : WideCheck
+public sealed class HubPastDevices : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("hub-past-devices", "Hub has too many devices", Severity.Stop, Phase.Pair,
-        "hub of each unit and remote, devices of the hub type", new Source(Source.MakersSheet, "units + remotes <= devices"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } = [UnitFacts.Hub, RemoteFacts.Hub, HubFacts.Type, HubFacts.Name, HubTypeFacts.Devices, HubTypeFacts.Name];
+        new Source(Source.MakersSheet, "units + remotes <= devices"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -10,15 +9,11 @@ namespace TrimOut.Core.Checks.Controls;
 /// <para>Why: the unit after the last is not taken, or pushes out the first.</para>
 /// <para>To clear: another remote, or fewer units on this one.</para>
 /// </remarks>
-public sealed class RemotePastUnits : WideCheck
+public sealed class RemotePastUnits : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("remote-past-units", "Remote has too many units", Severity.Stop, Phase.Pair,
-        "units that each remote moves, units of the remote type", new Source(Source.MakersSheet, "units <= units of the remote"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } =
-        [RemoteFacts.Moves, RemoteFacts.Type, RemoteFacts.Name, RemoteTypeFacts.Units, RemoteTypeFacts.Name, WindowFacts.Covered];
+        new Source(Source.MakersSheet, "units <= units of the remote"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

@@ -10,15 +10,11 @@ namespace TrimOut.Core.Checks.Controls;
 /// <para>Why: somebody stands at the window and has to fetch a remote from another room.</para>
 /// <para>To clear: pair it with the room's remote; or waive it with the reason.</para>
 /// </remarks>
-public sealed class UnitOffRoomRemote : WideCheck
+public sealed class UnitOffRoomRemote : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("unit-off-room-remote", "No remote of its room moves it", Severity.Caution, Phase.Pair,
-        "room of the window, room of each remote, units that it moves", new Source(Source.CommonPractice, "one remote that moves it is kept in its room, or in none"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } =
-        [RemoteFacts.Moves, RemoteFacts.Room, RemoteFacts.Name, WindowFacts.Room, WindowFacts.Covered, RoomFacts.Name];
+        new Source(Source.CommonPractice, "one remote that moves it is kept in its room, or in none"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

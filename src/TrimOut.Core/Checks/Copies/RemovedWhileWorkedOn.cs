@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -11,14 +9,11 @@ namespace TrimOut.Core.Checks.Copies;
 /// <para>Why: after a merge the removal hides what the other crew measured or hung.</para>
 /// <para>To clear: bring it back with all it had, or leave it removed knowingly.</para>
 /// </remarks>
-public sealed class RemovedWhileWorkedOn : WideCheck
+public sealed class RemovedWhileWorkedOn : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("removed-while-worked-on", "One laptop removed what another went on with", Severity.Caution, Phase.WalkThrough,
-        "nothing", new Source(Source.CommonPractice, "nobody's work left out unseen"));
-
-    /// <summary>None: only a removal, a return or a merge brings it about, and after these everything is judged again.</summary>
-    public override ImmutableArray<Fact> Watches => [];
+        new Source(Source.CommonPractice, "nobody's work left out unseen"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house) => RemovedAtWork.All(house).Select(r => new CheckResult(Info, r.Item, new Outcome.Found(

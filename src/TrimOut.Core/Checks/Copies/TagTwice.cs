@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -10,14 +9,11 @@ namespace TrimOut.Core.Checks.Copies;
 /// <para>Why: two laptops can each add a window under the next free tag; boxes and cables of one then go to the other.</para>
 /// <para>To clear: give one of them another tag, or remove it when both are the same opening.</para>
 /// </remarks>
-public sealed class TagTwice : WideCheck
+public sealed class TagTwice : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tag-twice", "Two windows have one tag", Severity.Stop, Phase.WalkThrough,
-        "tags", new Source(Source.CommonPractice, "every tag on one window only, whatever its case"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } = [WindowFacts.Tag, WindowFacts.Room, RoomFacts.Name];
+        new Source(Source.CommonPractice, "every tag on one window only, whatever its case"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

@@ -9,13 +9,17 @@ namespace TrimOut.Core.Checks.Copies;
 /// <para>Why: after a merge one of them is shown, and it may be the wrong one.</para>
 /// <para>To clear: look at the window, and type the value that is right.</para>
 /// </remarks>
-public sealed class ValuesDisagree : ItemCheck
+public sealed class ValuesDisagree : SubjectCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("values-disagree", "Two laptops put different values", Severity.Caution, Phase.WalkThrough,
-        "nothing", new Source(Source.CommonPractice, "one value in force for each fact"));
+        new Source(Source.CommonPractice, "one value in force for each fact"));
 
-    internal override IEnumerable<CheckResult> RunOn(House house, Item item) => Disagreement.Of(item).Select(d => new CheckResult(Info, d.Item, new Outcome.Found(
-        $"{d.Fact.Label}: {string.Join(", or ", d.Heads.Select(h => d.Show(h, house)))}. The last is shown.",
+    internal override IEnumerable<string> SubjectIds(House house) => house.Present.Select(i => i.Id);
+
+    internal override Subject Find(House house, string id) => new AnyItem(house, house.Find(id)!);
+
+    internal override IEnumerable<CheckResult> RunOn(Subject subject) => Disagreement.Of(subject.Item).Select(d => new CheckResult(Info, d.Item, new Outcome.Found(
+        $"{d.Fact.Label}: {string.Join(", or ", d.Heads.Select(h => d.Show(h, subject.House)))}. The last is shown.",
         "Find out which is right, and type it.", FieldRef.To(d.Item, d.Fact, d.Key))));
 }

@@ -10,17 +10,13 @@ namespace TrimOut.Core.Checks.Evidence;
 /// <para>Why: the kit starts with what is usual; the part in the box follows its own sheet.</para>
 /// <para>To clear: read the sheet, put right what differs, mark each value checked.</para>
 /// </remarks>
-public sealed class KitUnchecked : WideCheck
+public sealed class KitUnchecked : HouseCheck
 {
     private static readonly ImmutableArray<Fact<ItemRef>> Choosing = [UnitFacts.Kind, UnitFacts.HeadCover, RunFacts.Cable, PanelFacts.Type, HubFacts.Type, RemoteFacts.Type];
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("kit-unchecked", "Kit values were never held against the maker's sheet", Severity.Note, Phase.WalkThrough,
-        "parts in use, marks beside their values", new Source(Source.MakersSheet, "every value of a part in use is marked checked"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } =
-        [.. Choosing, UnitFacts.Power, WindowFacts.Covered, .. FactTable.All.Where(f => FactTable.IsKit(f.Subject))];
+        new Source(Source.MakersSheet, "every value of a part in use is marked checked"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

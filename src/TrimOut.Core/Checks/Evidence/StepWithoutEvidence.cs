@@ -10,7 +10,7 @@ namespace TrimOut.Core.Checks.Evidence;
 /// <para>Why: a mark says that somebody was there; only the figure says that it was done.</para>
 /// <para>To clear: write the evidence, take the mark away, or mark it not needed with the reason.</para>
 /// </remarks>
-public sealed class StepWithoutEvidence : LocalCheck
+public sealed class StepWithoutEvidence : SubjectCheck
 {
     private readonly Dictionary<Phase, CheckInfo> _byPhase;
 
@@ -19,11 +19,14 @@ public sealed class StepWithoutEvidence : LocalCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("step-without-evidence", "Step is marked done and its evidence is missing", Severity.Stop, Phase.WalkThrough,
-        "marks of the steps and their evidence", new Source(Source.CommonPractice, "marked done = all of its evidence is there; reported in the phase of the step"));
+        new Source(Source.CommonPractice, "marked done = all of its evidence is there; reported in the phase of the step"));
 
-    internal override IEnumerable<Subject> SubjectsOf(House house) => Progress.Walkers(house);
+    internal override IEnumerable<string> SubjectIds(House house) => Progress.Walkers(house).Select(w => w.Id);
 
-    internal override ImmutableArray<CheckResult> RunOn(Subject subject)
+    internal override Subject Find(House house, string id) =>
+        id == House.RootId ? new JobItself(house) : house.FindUnit(id) as Subject ?? house.FindPanel(id)!;
+
+    internal override IEnumerable<CheckResult> RunOn(Subject subject)
     {
         ImmutableArray<CheckResult>.Builder? results = null;
         for (var at = 0; at < StepList.All.Length;)

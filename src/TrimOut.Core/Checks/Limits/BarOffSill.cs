@@ -17,7 +17,7 @@ public sealed class BarOffSill : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("bar-off-sill", "Closed bar stands off the sill", Severity.Caution, Phase.Limits,
-        "mount, gap at the close limit", new Source(Source.CommonPractice, "gap <= 1/8 in; inside mounts"));
+        new Source(Source.CommonPractice, "gap <= 1/8 in; inside mounts"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) =>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -11,18 +10,14 @@ namespace TrimOut.Core.Checks.Limits;
 /// <para>Why: two bars side by side show a difference that nobody sees on one alone.</para>
 /// <para>To clear: set the limit of one of the two again.</para>
 /// </remarks>
-public sealed class BarsNotLevel : WideCheck
+public sealed class BarsNotLevel : HouseCheck
 {
     /// <summary>How far neighbours may differ: common practice, no published source.</summary>
     public static readonly Length Tolerance = Length.FromInches(0, 1, 8);
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("bars-not-level", "Bar is not level with its neighbour's", Severity.Caution, Phase.Limits,
-        "room of the window, gaps at the open and the close limit", new Source(Source.CommonPractice, "gaps of neighbours in a room within 1/8 in, open and closed"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } =
-        [UnitFacts.OpenGap, UnitFacts.CloseGap, UnitFacts.Position, WindowFacts.Tag, WindowFacts.Room, WindowFacts.Covered, RoomFacts.WalkingOrder, HouseFacts.Units];
+        new Source(Source.CommonPractice, "gaps of neighbours in a room within 1/8 in, open and closed"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house) =>

@@ -13,7 +13,7 @@ public sealed class DepthTooShallow : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("depth-too-shallow", "Reveal is too shallow for the brackets", Severity.Stop, Phase.Measure,
-        "mount, depth, kind with the depth it needs", new Source(Source.MakersSheet, "depth >= depth needed"));
+        new Source(Source.MakersSheet, "depth >= depth needed"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

@@ -18,7 +18,7 @@ public sealed class DiagonalsOffSides : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("diagonals-off-sides", "Diagonals do not belong to the sides", Severity.Stop, Phase.Measure,
-        "three widths, three heights, both diagonals", new Source("Parallelogram law: d1^2 + d2^2 = 2 (width^2 + height^2)", "sqrt((d1^2 + d2^2) / 2) and sqrt(width^2 + height^2) within 1/2 in"));
+        new Source("Parallelogram law: d1^2 + d2^2 = 2 (width^2 + height^2)", "sqrt((d1^2 + d2^2) / 2) and sqrt(width^2 + height^2) within 1/2 in"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)

@@ -14,7 +14,6 @@ public sealed class HandleInHangingPlane : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("handle-in-hanging-plane", "Something is in the way of the unit", Severity.Stop, Phase.Measure,
-        "mount, depth, what is in the way and how far it stands out, kind with setback and bracket",
         new Source(Source.MakersSheet, "setback + bracket back <= depth - stands out; outside: stands out <= depth"));
 
     /// <inheritdoc/>

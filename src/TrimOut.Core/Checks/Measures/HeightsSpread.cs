@@ -13,7 +13,7 @@ public sealed class HeightsSpread : WindowCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("heights-spread", "The three heights are far apart", Severity.Caution, Phase.Measure,
-        "three heights, the house's limit for spread", new Source(Source.CommonPractice, "largest - smallest <= limit"));
+        new Source(Source.CommonPractice, "largest - smallest <= limit"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject) =>

@@ -22,7 +22,7 @@ public sealed class MeasuresIncomplete : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("measures-incomplete", "Measured in part", Severity.Stop, Phase.Measure,
-        "three widths, three heights, both diagonals, depth", new Source(Source.CommonPractice, "all or none of them"));
+        new Source(Source.CommonPractice, "all or none of them"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)

@@ -14,7 +14,6 @@ public sealed class OutOfSquare : WindowCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("out-of-square", "Opening is out of square", Severity.Caution, Phase.Measure,
-        "three widths, three heights, both diagonals, the house's limit for squareness",
         new Source("Cosine rule: lean = (d1^2 - d2^2) / (4 x width)", "difference of the diagonals, of top and bottom, and of left and right each within the limit"));
 
     /// <inheritdoc/>

@@ -14,7 +14,6 @@ public sealed class PassesDisagree : WindowCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("passes-disagree", "Two passes of measuring disagree", Severity.Stop, Phase.Measure,
-        "three widths, three heights, width and height of the second pass, the house's limit for two passes",
         new Source(Source.CommonPractice, "second width - smallest width and second height - largest height within the limit"));
 
     /// <inheritdoc/>

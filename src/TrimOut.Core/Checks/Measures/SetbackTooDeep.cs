@@ -14,7 +14,7 @@ public sealed class SetbackTooDeep : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("setback-too-deep", "Flush only with less setback", Severity.Note, Phase.Measure,
-        "depth, kind, head cover, setback", new Source(Source.MakersSheet, "setback + head cover <= depth"));
+        new Source(Source.MakersSheet, "setback + head cover <= depth"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

@@ -14,7 +14,7 @@ public sealed class StandsOutOfReveal : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("stands-out-of-reveal", "Stands out of the reveal", Severity.Caution, Phase.Measure,
-        "depth, kind, head cover", new Source(Source.MakersSheet, "head cover, or depth for flush without one, <= depth"));
+        new Source(Source.MakersSheet, "head cover, or depth for flush without one, <= depth"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

@@ -13,7 +13,7 @@ public sealed class WidthsSpread : WindowCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("widths-spread", "The three widths are far apart", Severity.Caution, Phase.Measure,
-        "three widths, the house's limit for spread", new Source(Source.CommonPractice, "largest - smallest <= limit"));
+        new Source(Source.CommonPractice, "largest - smallest <= limit"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject) =>

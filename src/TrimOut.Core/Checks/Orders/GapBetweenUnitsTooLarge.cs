@@ -13,7 +13,6 @@ public sealed class GapBetweenUnitsTooLarge : WindowCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("gap-between-units-too-large", "A strip of light between units side by side", Severity.Caution, Phase.Order,
-        "mount, three widths, overlap for an outside mount, order width of each unit, kind with its largest gap and end allowance",
         new Source(Source.MakersSheet, "opening, and outside both overlaps, - order widths - both end allowances <= sum of the largest gaps"));
 
     /// <inheritdoc/>

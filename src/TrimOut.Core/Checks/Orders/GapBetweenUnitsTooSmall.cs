@@ -14,7 +14,6 @@ public sealed class GapBetweenUnitsTooSmall : WindowCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("gap-between-units-too-small", "Too little room between units side by side", Severity.Stop, Phase.Order,
-        "mount, three widths, order width of each unit, kind with its gap and end allowance",
         new Source(Source.MakersSheet, "smallest width - order widths - both end allowances >= sum of the gaps"));
 
     /// <inheritdoc/>

@@ -13,7 +13,6 @@ public sealed class OrderOffMeasures : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("order-off-measures", "Order size is not what the measures give", Severity.Caution, Phase.Order,
-        "mount, measures, overlap and head above for an outside mount, step of the kind, order width and height",
         new Source(Source.CommonPractice, "inside: smallest width rounded down, largest height rounded up; outside: largest width + 2 x overlap and largest height + head above, rounded up"));
 
     /// <inheritdoc/>

@@ -13,7 +13,7 @@ public sealed class OrderPastOpening : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("order-past-opening", "Ordered wider than the opening", Severity.Stop, Phase.Order,
-        "mount, three widths or the part of the opening, order width", new Source(Source.CommonPractice, "order width <= smallest of top, middle, bottom; with several units, <= its part"));
+        new Source(Source.CommonPractice, "order width <= smallest of top, middle, bottom; with several units, <= its part"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

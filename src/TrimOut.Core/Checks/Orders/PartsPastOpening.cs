@@ -14,7 +14,7 @@ public sealed class PartsPastOpening : WindowCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("parts-past-opening", "Units together are wider than the opening", Severity.Stop, Phase.Order,
-        "mount, three widths, part of the opening of each unit", new Source(Source.CommonPractice, "sum of the parts <= smallest of top, middle, bottom"));
+        new Source(Source.CommonPractice, "sum of the parts <= smallest of top, middle, bottom"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)

@@ -14,7 +14,6 @@ public sealed class RollPastHeadCover : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("roll-past-head-cover", "Roll is too large for its head cover", Severity.Stop, Phase.Order,
-        "kind with tube, fabric and extra fabric, head cover with its room, height",
         new Source("Wound-sheet formula D = sqrt(d^2 + 4 t L / pi); two thicknesses more for the step of the outer turn", "D + 2 t <= room inside the head cover"));
 
     /// <inheritdoc/>

@@ -18,7 +18,6 @@ public sealed class LoadedVoltsLow : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("loaded-volts-low", "Loaded volts are lower than the cable explains", Severity.Caution, Phase.Power,
-        "loaded volts, open-circuit volts, kind with its running current, cable, legs, both tails",
         new Source(Source.CommonPractice, "loaded volts >= open-circuit volts - running current x loop of the cable - 0.3 V"));
 
     /// <inheritdoc/>

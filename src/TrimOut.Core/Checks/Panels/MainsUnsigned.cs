@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -10,15 +9,11 @@ namespace TrimOut.Core.Checks.Panels;
 /// <para>Why: mains work is for a licensed electrician only, and the owner must know whom to call.</para>
 /// <para>To clear: write who connected it and the licence; if nobody licensed did, switch it off and have it looked at.</para>
 /// </remarks>
-public sealed class MainsUnsigned : WideCheck
+public sealed class MainsUnsigned : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("mains-unsigned", "Panel is live and nobody licensed signed for the mains", Severity.Stop, Phase.Power,
-        "volts read on its runs, connected by, licence", new Source(Source.CommonPractice + "; local law on electrical work governs", "volts were read = connected by and licence are there"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } =
-        [RunFacts.Panel, RunFacts.OpenVolts, RunFacts.LoadedVolts, PanelFacts.ConnectedBy, PanelFacts.Licence, PanelFacts.Name];
+        new Source(Source.CommonPractice + "; local law on electrical work governs", "volts were read = connected by and licence are there"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

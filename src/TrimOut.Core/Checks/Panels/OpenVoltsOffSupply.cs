@@ -16,7 +16,7 @@ public sealed class OpenVoltsOffSupply : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("open-volts-off-supply", "Open-circuit volts are not the supply's", Severity.Stop, Phase.Power,
-        "open-circuit volts, panel with its supply", new Source(Source.CommonPractice, "open-circuit volts within 10 % of the supply"));
+        new Source(Source.CommonPractice, "open-circuit volts within 10 % of the supply"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

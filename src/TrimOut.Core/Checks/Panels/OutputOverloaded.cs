@@ -14,7 +14,7 @@ public sealed class OutputOverloaded : RunCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("output-overloaded", "Unit draws more than its output gives", Severity.Stop, Phase.Power,
-        "panel of the run with its current per output, currents of the kind", new Source(Source.MakersSheet, "larger of starting and running current <= per output"));
+        new Source(Source.MakersSheet, "larger of starting and running current <= per output"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

@@ -12,20 +12,11 @@ namespace TrimOut.Core.Checks.Panels;
 /// <para>Why: each alone is well within it, and the group or the preset that moves them all is not.</para>
 /// <para>To clear: an output for each, or let them move one after the other.</para>
 /// </remarks>
-public sealed class OutputOverloadedTogether : WideCheck
+public sealed class OutputOverloadedTogether : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("output-overloaded-together", "Units that move together ask too much of an output", Severity.Stop, Phase.Power,
-        "several units on one output, groups and presets, currents of the kinds, supply and current per output of the panel type",
         new Source(Source.MakersSheet + "; " + ClassTwo.Source, "sum of the larger of starting and running current, over the units on the output that move together, <= per output and <= Class 2 nameplate current"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } =
-    [
-        UnitFacts.Group, UnitFacts.Kind, UnitFacts.Power, UnitFacts.Position, WindowFacts.Tag, WindowFacts.Covered, WindowFacts.Room, RoomFacts.WalkingOrder, RunFacts.Panel, RunFacts.Output, RunFacts.BranchesOff,
-        PanelFacts.Type, PanelFacts.Name, PresetFacts.Position, PresetFacts.Name, RemoteFacts.Name, CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent, CoveringKindFacts.Name,
-        PanelTypeFacts.OutputCurrent, PanelTypeFacts.Supply, PanelTypeFacts.Name,
-    ];
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

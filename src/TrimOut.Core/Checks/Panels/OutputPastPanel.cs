@@ -13,7 +13,7 @@ public sealed class OutputPastPanel : RunCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("output-past-panel", "Output is not on the panel", Severity.Stop, Phase.Power,
-        "panel with its outputs, output", new Source(Source.MakersSheet, "output <= outputs of the panel"));
+        new Source(Source.MakersSheet, "output <= outputs of the panel"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

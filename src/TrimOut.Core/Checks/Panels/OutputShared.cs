@@ -10,15 +10,11 @@ namespace TrimOut.Core.Checks.Panels;
 /// <para>Why: two motors that start together on one output pull it down, and neither moves.</para>
 /// <para>To clear: land one of them on a free output.</para>
 /// </remarks>
-public sealed class OutputShared : WideCheck
+public sealed class OutputShared : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("output-shared", "Too many runs on one output", Severity.Stop, Phase.Power,
-        "panel and output of each run, units per output", new Source(Source.MakersSheet, "runs on an output <= units per output"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } =
-        [RunFacts.Panel, RunFacts.Output, PanelFacts.Type, PanelFacts.Name, PanelTypeFacts.UnitsPerOutput, PanelTypeFacts.Name, WindowFacts.Tag, UnitFacts.Position];
+        new Source(Source.MakersSheet, "runs on an output <= units per output"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

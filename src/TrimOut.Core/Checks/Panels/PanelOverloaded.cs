@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -12,19 +11,11 @@ namespace TrimOut.Core.Checks.Panels;
 /// <para>Why: a panel that is pulled down stops all of them half way, and nobody thinks of the panel.</para>
 /// <para>To clear: spread the units of the group over two panels, or let them move one after the other.</para>
 /// </remarks>
-public sealed class PanelOverloaded : WideCheck
+public sealed class PanelOverloaded : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("panel-overloaded", "Units that move together ask too much of a panel", Severity.Stop, Phase.Power,
-        "groups and presets, panel of each run, currents of the kinds, total current of the panel type",
         new Source(Source.MakersSheet, "sum of the larger of starting and running current, over the units on the panel that move together, <= all together"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } =
-    [
-        UnitFacts.Group, UnitFacts.Kind, UnitFacts.Power, UnitFacts.Position, WindowFacts.Tag, WindowFacts.Covered, RunFacts.Panel, RunFacts.BranchesOff, PanelFacts.Type, PanelFacts.Name, PresetFacts.Position, PresetFacts.Name, RemoteFacts.Name,
-        CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent, CoveringKindFacts.Name, PanelTypeFacts.TotalCurrent, PanelTypeFacts.Name,
-    ];
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

@@ -10,14 +10,11 @@ namespace TrimOut.Core.Checks.Panels;
 /// <para>Why: only Class 2 wiring may be run as loosely as low-voltage cable is; past the limits the whole wiring falls under stricter rules.</para>
 /// <para>To clear: hold the sheet against the nameplate, which must say Class 2; else ask an electrician.</para>
 /// </remarks>
-public sealed class PanelPastClassTwo : Check<Panel>
+public sealed class PanelPastClassTwo() : Check<Panel>(Subjects.Panels)
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("panel-past-class-two", "Output is past the Class 2 limits", Severity.Stop, Phase.RoughIn,
-        "panel type with its supply and current per output", new Source(ClassTwo.Source, "current per output <= nameplate current of a limited supply of that voltage"));
-
-    /// <inheritdoc/>
-    protected override IEnumerable<Panel> Subjects(House house) => house.Panels;
+        new Source(ClassTwo.Source, "current per output <= nameplate current of a limited supply of that voltage"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Panel subject)

@@ -13,7 +13,7 @@ public sealed class PolaritySwapped : RunCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("polarity-swapped", "Polarity is swapped", Severity.Stop, Phase.Power,
-        "polarity, open-circuit and loaded volts", new Source(Source.CommonPractice, "polarity right, and no reading negative"));
+        new Source(Source.CommonPractice, "polarity right, and no reading negative"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

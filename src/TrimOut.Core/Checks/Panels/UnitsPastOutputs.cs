@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -11,15 +10,11 @@ namespace TrimOut.Core.Checks.Panels;
 /// <para>Why: the eleventh unit of a ten-output panel is found when the last cable is landed.</para>
 /// <para>To clear: plan another panel, with its place and its mains, while there is a wall to put it on.</para>
 /// </remarks>
-public sealed class UnitsPastOutputs : WideCheck
+public sealed class UnitsPastOutputs : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("units-past-outputs", "More units than panel outputs", Severity.Stop, Phase.RoughIn,
-        "power of each unit, panels with their outputs and units per output", new Source(Source.MakersSheet, "units fed by panels <= sum of outputs x units per output"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } =
-        [UnitFacts.Power, WindowFacts.Covered, PanelFacts.Name, PanelFacts.Type, PanelTypeFacts.Outputs, PanelTypeFacts.UnitsPerOutput, PanelTypeFacts.Name];
+        new Source(Source.MakersSheet, "units fed by panels <= sum of outputs x units per output"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

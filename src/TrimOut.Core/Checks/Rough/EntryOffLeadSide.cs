@@ -14,7 +14,7 @@ public sealed class EntryOffLeadSide : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-off-lead-side", "Entry is not on the lead side", Severity.Caution, Phase.WalkThrough,
-        "lead side, entry side", new Source(Source.CommonPractice, "entry side = lead side"));
+        new Source(Source.CommonPractice, "entry side = lead side"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

@@ -13,7 +13,6 @@ public sealed class EntryUnderCentreSupport : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-under-centre-support", "Entry is under the centre support", Severity.Stop, Phase.WalkThrough,
-        "width, kind with its centre support, entry from jamb, back and below head",
         new Source(Source.MakersSheet, "clear when from jamb is outside half the width +- half the support, or it is clear of its depth or height"));
 
     /// <inheritdoc/>

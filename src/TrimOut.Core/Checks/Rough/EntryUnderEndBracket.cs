@@ -14,7 +14,6 @@ public sealed class EntryUnderEndBracket : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-under-end-bracket", "Entry is under the end bracket", Severity.Stop, Phase.WalkThrough,
-        "mount, kind with its brackets and setback, entry from jamb, back and below head",
         new Source(Source.MakersSheet, "clear when from jamb >= bracket, or back <= setback or >= setback + bracket back, or below head >= bracket down"));
 
     /// <inheritdoc/>

@@ -17,7 +17,6 @@ public sealed class HoleNearEdge : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("hole-near-edge", "Hole near the edge without a nail plate", Severity.Caution, Phase.RoughIn,
-        "distance of holes to the edge, nail plates",
         new Source("NFPA 70-2017, 300.4(A); whether it binds low-voltage cable depends on the edition, good practice everywhere", "edge >= 1 1/4 in (32 mm), or a plate"));
 
     /// <inheritdoc/>

@@ -13,7 +13,7 @@ public sealed class LabelEndsDiffer : RunCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("label-ends-differ", "Labels of the two ends differ", Severity.Caution, Phase.RoughIn,
-        "label at the window, label at the panel", new Source(Source.CommonPractice, "label at window = label at panel"));
+        new Source(Source.CommonPractice, "label at window = label at panel"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -10,14 +9,11 @@ namespace TrimOut.Core.Checks.Rough;
 /// <para>Why: two cables of one name end on each other's outputs.</para>
 /// <para>To clear: label one of them anew at both ends.</para>
 /// </remarks>
-public sealed class LabelTwice : WideCheck
+public sealed class LabelTwice : HouseCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("label-twice", "Two cables carry one label", Severity.Stop, Phase.RoughIn,
-        "labels at the window and at the panel", new Source(Source.CommonPractice, "every label on the cables of one unit only"));
-
-    /// <inheritdoc/>
-    public override ImmutableArray<Fact> Watches { get; } = [RunFacts.LabelAtWindow, RunFacts.LabelAtPanel];
+        new Source(Source.CommonPractice, "every label on the cables of one unit only"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

@@ -13,7 +13,7 @@ public sealed class LeadAwayFromMotor : UnitCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("lead-away-from-motor", "Lead side is not the motor end", Severity.Stop, Phase.WalkThrough,
-        "kind with its motor end, lead side", new Source(Source.MakersSheet, "lead side = motor end of the kind"));
+        new Source(Source.MakersSheet, "lead side = motor end of the kind"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

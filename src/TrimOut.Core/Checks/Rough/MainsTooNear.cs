@@ -17,7 +17,7 @@ public sealed class MainsTooNear : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("mains-too-near", "Too near to mains wiring", Severity.Caution, Phase.RoughIn,
-        "distance from mains, whether that mains is sheathed", new Source("NFPA 70-2017, 725.136(I); the code in force governs", "distance >= 50 mm (2 in), or sheathed, or in conduit"));
+        new Source("NFPA 70-2017, 725.136(I); the code in force governs", "distance >= 50 mm (2 in), or sheathed, or in conduit"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

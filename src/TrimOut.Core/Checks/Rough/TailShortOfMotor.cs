@@ -14,7 +14,6 @@ public sealed class TailShortOfMotor : RunCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tail-short-of-motor", "Tail does not reach the motor", Severity.Stop, Phase.RoughIn,
-        "width, tail at the window, kind with motor end and lead to motor, lead side, entry side, from jamb and below head",
         new Source(Source.CommonPractice, "tail >= up to the head + along the head to the motor end + what the sheet says is used up behind the unit"));
 
     /// <inheritdoc/>

@@ -16,7 +16,7 @@ public sealed class TailUnderHalfWidth : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tail-under-half-width", "Tail is shorter than half the window", Severity.Stop, Phase.RoughIn,
-        "width, tail at the window", new Source(Source.CommonPractice, "tail >= width / 2"));
+        new Source(Source.CommonPractice, "tail >= width / 2"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

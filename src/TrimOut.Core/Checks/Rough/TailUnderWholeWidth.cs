@@ -12,7 +12,7 @@ public sealed class TailUnderWholeWidth : RunCheck
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tail-under-whole-width", "Tail is shorter than the window", Severity.Caution, Phase.RoughIn,
-        "width, tail at the window", new Source(Source.CommonPractice, "tail >= width"));
+        new Source(Source.CommonPractice, "tail >= width"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

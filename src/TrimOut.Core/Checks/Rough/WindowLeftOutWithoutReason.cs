@@ -9,14 +9,11 @@ namespace TrimOut.Core.Checks.Rough;
 /// <para>Why: a window left out on purpose and one that was forgotten look the same until the wall is closed.</para>
 /// <para>To clear: write the reason, or give it a covering.</para>
 /// </remarks>
-public sealed class WindowLeftOutWithoutReason : Check<Window>
+public sealed class WindowLeftOutWithoutReason() : Check<Window>(Subjects.Windows)
 {
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("window-left-out-without-reason", "Window left out without a reason", Severity.Caution, Phase.WalkThrough,
-        "gets a covering, left out because", new Source(Source.CommonPractice, "left out on purpose = with a reason"));
-
-    /// <inheritdoc/>
-    protected override IEnumerable<Window> Subjects(House house) => house.Windows;
+        new Source(Source.CommonPractice, "left out on purpose = with a reason"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject) =>
