@@ -16,8 +16,15 @@ public sealed class House
     private ImmutableArray<Window> _windows;
     private ImmutableArray<Unit> _units;
     private ImmutableArray<HomeRun> _runs;
+    private ImmutableArray<Waiver> _waivers;
+    private ImmutableArray<PunchItem> _punchItems;
+    private ImmutableArray<CableBox> _boxes;
+    private ImmutableArray<Remote> _remotes;
+    private ImmutableArray<Hub> _hubs;
+    private ImmutableArray<Panel> _panels;
     private Dictionary<string, Window>? _windowViews;
     private Window? _window;
+    private Dictionary<int, Subject>? _views;
 
     /// <summary>A house made of these items.</summary>
     public House(ItemTable items) : this(new HouseState(items, new(() => HouseShape.Of(items)), null)) { }
@@ -51,7 +58,7 @@ public sealed class House
     public DisplayUnits DisplayUnits => Job.Get(HouseFacts.Units) ?? DisplayUnits.Inches;
 
     /// <summary>Rooms, in walking order.</summary>
-    public ImmutableArray<Room> Rooms => Once(ref _rooms, ReadKey.Rooms, State.Shape.Rooms, i => new Room(this, i));
+    public ImmutableArray<Room> Rooms => Once(ref _rooms, ReadKey.Rooms, State.Shape.Rooms, i => View(i, (h, x) => new Room(h, x)));
 
     /// <summary>Windows in walking order: by room, then as they were added.</summary>
     public ImmutableArray<Window> Windows => Once(ref _windows, ReadKey.Windows, State.Shape.Windows, View);
@@ -63,22 +70,22 @@ public sealed class House
     public ImmutableArray<HomeRun> Runs => _runs.IsDefault ? _runs = [.. State.Of(Lookup.Runs).Keys.Select(u => FindUnit(u)!.Run!)] : _runs;
 
     /// <summary>Panels, as they were added.</summary>
-    public ImmutableArray<Panel> Panels => [.. ItemsOf(ItemKind.Panel).Select(i => new Panel(this, i))];
+    public ImmutableArray<Panel> Panels => _panels.IsDefault ? _panels = [.. ItemsOf(ItemKind.Panel).Select(i => View(i, (h, x) => new Panel(h, x)))] : _panels;
 
     /// <summary>Hubs, as they were added.</summary>
-    public ImmutableArray<Hub> Hubs => [.. ItemsOf(ItemKind.Hub).Select(i => new Hub(this, i))];
+    public ImmutableArray<Hub> Hubs => _hubs.IsDefault ? _hubs = [.. ItemsOf(ItemKind.Hub).Select(i => View(i, (h, x) => new Hub(h, x)))] : _hubs;
 
     /// <summary>Remotes, as they were added.</summary>
-    public ImmutableArray<Remote> Remotes => [.. ItemsOf(ItemKind.Remote).Select(i => new Remote(this, i))];
+    public ImmutableArray<Remote> Remotes => _remotes.IsDefault ? _remotes = [.. ItemsOf(ItemKind.Remote).Select(i => View(i, (h, x) => new Remote(h, x)))] : _remotes;
 
     /// <summary>Boxes of cable on hand, as they were added.</summary>
-    public ImmutableArray<CableBox> Boxes => [.. ItemsOf(ItemKind.Box).Select(i => new CableBox(this, i))];
+    public ImmutableArray<CableBox> Boxes => _boxes.IsDefault ? _boxes = [.. ItemsOf(ItemKind.Box).Select(i => View(i, (h, x) => new CableBox(h, x)))] : _boxes;
 
     /// <summary>Punch items written by hand, as they were added.</summary>
-    public ImmutableArray<PunchItem> PunchItems => [.. ItemsOf(ItemKind.Punch).Select(i => new PunchItem(this, i))];
+    public ImmutableArray<PunchItem> PunchItems => _punchItems.IsDefault ? _punchItems = [.. ItemsOf(ItemKind.Punch).Select(i => View(i, (h, x) => new PunchItem(h, x)))] : _punchItems;
 
     /// <summary>Waivers, as they were given.</summary>
-    public ImmutableArray<Waiver> Waivers => [.. ItemsOf(ItemKind.Waiver).Select(i => new Waiver(this, i))];
+    public ImmutableArray<Waiver> Waivers => _waivers.IsDefault ? _waivers = [.. ItemsOf(ItemKind.Waiver).Select(i => View(i, (h, x) => new Waiver(h, x)))] : _waivers;
 
     /// <summary>The voltage that all panels of the house give, or all panels of its kit while it has none; null when they differ or nothing is known.</summary>
     public Voltage? UsualSupply
@@ -177,13 +184,13 @@ public sealed class House
     public Window? FindTag(string tag) => State.Of(Lookup.WindowsByTag)[tag] is [var window, ..] ? View(State.Items[window]) : null;
 
     /// <summary>A panel by its id; null when it is not in the house.</summary>
-    public Panel? FindPanel(string id) => Here(id, ItemKind.Panel) is { } panel ? new Panel(this, panel) : null;
+    public Panel? FindPanel(string id) => Here(id, ItemKind.Panel) is { } panel ? View(panel, (h, i) => new Panel(h, i)) : null;
 
     /// <summary>A remote by its id; null when it is not in the house.</summary>
-    public Remote? FindRemote(string id) => Here(id, ItemKind.Remote) is { } remote ? new Remote(this, remote) : null;
+    public Remote? FindRemote(string id) => Here(id, ItemKind.Remote) is { } remote ? View(remote, (h, i) => new Remote(h, i)) : null;
 
     /// <summary>A room by its id; null when it is not in the house.</summary>
-    public Room? FindRoom(string id) => Here(id, ItemKind.Room) is { } room ? new Room(this, room) : null;
+    public Room? FindRoom(string id) => Here(id, ItemKind.Room) is { } room ? View(room, (h, i) => new Room(h, i)) : null;
 
     /// <summary>What is under a key of a lookup, in its order.</summary>
     internal IReadOnlyList<string> Look(Lookup lookup, string key) => State.Of(lookup)[key];
@@ -195,6 +202,16 @@ public sealed class House
     internal int PlaceOf(Unit unit) => State.Of(Lookup.Units).PlaceOf(unit.Id);
 
     private Item? Here(string id, ItemKind kind) => Find(id) is { } item && item.Kind == kind && State.Shape.Contains(item.Place) ? item : null;
+
+    /// <summary>An item as what it is, the same object whenever it is asked for.</summary>
+    private T View<T>(Item item, Func<House, Item, T> make)
+        where T : Subject
+    {
+        _views ??= [];
+        if (!_views.TryGetValue(item.Place, out var view))
+            _views.Add(item.Place, view = make(this, item));
+        return (T)view;
+    }
 
     private Window View(Item window)
     {

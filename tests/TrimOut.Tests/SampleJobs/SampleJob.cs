@@ -33,7 +33,7 @@ internal sealed class SampleJob
 
     /// <summary>What the checks find, one finding a line: severity, check, subject, message.</summary>
     public string Findings => string.Concat(Report.Findings.Select(f =>
-        $"{KebabCase.Of(f.Check.Severity)}{(f.Open ? "" : ", waived")} | {f.Check.Id} | {House.NameOf(f.Subject)} | {f.Found.Message}\n"));
+        $"{KebabCase.Of(f.Check.Severity)}{(f.Open ? "" : ", waived")} | {f.Check.Id} | {House.NameOf(f.Subject)} | {f.Found.Message.In(House)}\n"));
 
     public static SampleJob Open(string name) => new(Path.Combine(Home, name));
 
