@@ -6,6 +6,8 @@ namespace TrimOut.Core.Checks;
 /// <summary>What one check said of one house, and what it read of it, so that only what reads otherwise is judged again.</summary>
 internal abstract class CheckSheet
 {
+    private const int FewSubjects = 32;
+
     private Totals? _totals;
 
     /// <summary>The check.</summary>
@@ -24,7 +26,7 @@ internal abstract class CheckSheet
     public abstract int Judgements { get; }
 
     /// <summary>What a judgement read.</summary>
-    public abstract long[] Reads(int judgement);
+    public abstract ReadOnlySpan<long> Reads(int judgement);
 
     /// <summary>What it says of another state of the house.</summary>
     /// <param name="house">The state.</param>
@@ -33,8 +35,19 @@ internal abstract class CheckSheet
     public abstract CheckSheet After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched);
 
     /// <summary>What checks say of a house, in their order.</summary>
-    public static ImmutableArray<CheckSheet> Of(IEnumerable<ICheck> checks, HouseState house) =>
-        [.. checks.Select(c => c is SubjectCheck subject ? SubjectSheet.Of(subject, house) : (CheckSheet)HouseSheet.Of(c, house))];
+    public static ImmutableArray<CheckSheet> Of(IEnumerable<ICheck> checks, HouseState house)
+    {
+        var all = checks.ToList();
+        var begun = all.OfType<SubjectCheck>().ToDictionary(c => c, c => new SubjectSheet.Begun(c, house));
+        var most = begun.Values.Select(b => b.Count).DefaultIfEmpty().Max();
+        // A few subjects at a time with every rule: what is known of them is still at hand when the next rule asks for it.
+        for (var end = FewSubjects; end < most + FewSubjects; end += FewSubjects)
+        {
+            foreach (var sheet in begun.Values)
+                sheet.JudgeUpTo(end);
+        }
+        return [.. all.Select(c => c is SubjectCheck subject ? begun[subject].Done() : (CheckSheet)HouseSheet.Of(c, house))];
+    }
 
     /// <summary>What a sheet comes to.</summary>
     internal sealed record Totals(ImmutableArray<CheckResult> Findings, ImmutableArray<CheckResult> Missing, int Passed)

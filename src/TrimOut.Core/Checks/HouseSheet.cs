@@ -6,23 +6,23 @@ namespace TrimOut.Core.Checks;
 internal sealed class HouseSheet : CheckSheet
 {
     private readonly Judged _judged;
-    private readonly long[] _reads;
+    private readonly HashSet<long> _reads;
 
-    private HouseSheet(Judged judged, long[] reads) => (_judged, _reads) = (judged, reads);
+    private HouseSheet(Judged judged, HashSet<long> reads) => (_judged, _reads) = (judged, reads);
 
     public override object Subjects => Check;
 
-    public override int Judgements => 1;
+    public override int Judgements => 0;
 
     protected override IEnumerable<Judged> Said => [_judged];
 
     public static HouseSheet Of(ICheck check, HouseState house)
     {
-        var view = new House(house);
-        return new HouseSheet(Judged.Of(new ReadRecorder(), () => check.Run(view), out var reads), reads) { Check = check };
+        var judged = ReadRecorder.Record(() => Judged.Of(check.Run(new House(house))), out var reads);
+        return new HouseSheet(judged, reads) { Check = check };
     }
 
-    public override long[] Reads(int judgement) => _reads;
+    public override ReadOnlySpan<long> Reads(int judgement) => [];
 
-    public override CheckSheet After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched) => touched.Count == 0 ? this : Of(Check, house);
+    public override CheckSheet After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched) => changed.Overlaps(_reads) ? Of(Check, house) : this;
 }

@@ -47,6 +47,9 @@ public abstract class SubjectCheck : ICheck
     /// <summary>What the rule says of one of them.</summary>
     internal abstract IEnumerable<CheckResult> RunOn(Subject subject);
 
+    /// <summary>The same, of which only what is needed is kept.</summary>
+    internal virtual Judged JudgedOn(Subject subject) => Judged.Of(RunOn(subject));
+
     /// <inheritdoc/>
     public IEnumerable<CheckResult> Run(House house) => SubjectIds(house).SelectMany(id => RunOn(Find(house, id)));
 }
@@ -63,6 +66,8 @@ public abstract class Check<T>(Subjects<T> subjects) : SubjectCheck
     internal sealed override IEnumerable<string> SubjectIds(House house) => subjects.Ids(house);
 
     internal sealed override Subject Find(House house, string id) => subjects.Find(house, id);
+
+    internal sealed override Judged JudgedOn(Subject subject) => Judged.Of(Info, subject.Item, Judge((T)subject));
 
     internal sealed override IEnumerable<CheckResult> RunOn(Subject subject) =>
         Judge((T)subject) is var outcome and not Outcome.DoesNotApply ? [new CheckResult(Info, subject.Item, outcome)] : [];

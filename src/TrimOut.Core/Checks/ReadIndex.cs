@@ -66,12 +66,12 @@ internal sealed class ReadIndex
     {
         foreach (var judgement in judgements)
         {
-            if (ReadsOf(judgement).AsSpan().Contains(key))
+            if (ReadsOf(judgement).Contains(key))
                 touched.Add(judgement);
         }
     }
 
-    private long[] ReadsOf(int judgement)
+    private ReadOnlySpan<long> ReadsOf(int judgement)
     {
         var sheet = SheetOf(judgement);
         return _sheets[sheet].Reads(judgement - _first[sheet]);

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Units;
@@ -31,6 +32,9 @@ public static class Conductors
     /// <summary>Length of the wires of a stranded gauge over the length of the conductor: the ratio of the two rows of NFPA 70-2017 chapter 9 table 8, within 0.3 %.</summary>
     public const decimal StrandedLay = 1.023m;
 
+    // A house has a handful of cables at one temperature, and asks for each of them for every run.
+    private static readonly ConcurrentDictionary<(ConductorSize, Stranding, Temperature), Result<decimal>> Known = new();
+
     private static readonly FrozenDictionary<decimal, (decimal Class2, decimal Class5)> MostOhmsPerKilometre = new Dictionary<decimal, (decimal, decimal)>
     {
         [0.5m] = (36.0m, 39.0m),
@@ -54,7 +58,10 @@ public static class Conductors
     /// IEC 60228 allows, class 2 when solid and class 5 when stranded, times 1 + 0.004 (T - 20); its nominal cross-section gives no resistance.
     /// </remarks>
     /// <returns>Ohms per metre, or which fact makes no sense.</returns>
-    public static Result<decimal> OhmsPerMetre(ConductorSize size, Stranding stranding, Temperature at)
+    public static Result<decimal> OhmsPerMetre(ConductorSize size, Stranding stranding, Temperature at) =>
+        Known.TryGetValue((size, stranding, at), out var known) ? known : Known.GetOrAdd((size, stranding, at), WorkedOut(size, stranding, at));
+
+    private static Result<decimal> WorkedOut(ConductorSize size, Stranding stranding, Temperature at)
     {
         if (at.Celsius is < -60 or > 150)
             return new Refusal($"Conductor temperature: {at} is beyond what a cable stands.");

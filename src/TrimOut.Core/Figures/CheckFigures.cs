@@ -19,7 +19,7 @@ internal static class CheckFigures
         foreach (var check in AllChecks.All)
         {
             var view = new House(house.State);
-            var results = new ReadRecorder().Record(() => check is SubjectCheck by
+            var results = ReadRecorder.Record(() => check is SubjectCheck by
                 ? by.SubjectIds(house).Where(asked.Contains).SelectMany(id => by.RunOn(by.Find(view, id))).ToList()
                 : [.. check.Run(view)], out var reads);
             foreach (var (info, _, outcome) in results.Where(r => ids.Contains(r.Subject.Id)))
@@ -32,6 +32,6 @@ internal static class CheckFigures
         }
     }
 
-    private static Figure Made(House house, CheckInfo info, string value, Working working, long[] reads) =>
+    private static Figure Made(House house, CheckInfo info, string value, Working working, HashSet<long> reads) =>
         new(info.Id, value, working, info.Source, [.. FactsRead.Of(house, reads).Where(f => !FactTable.IsKit(f.Subject))]);
 }

@@ -14,7 +14,7 @@ public sealed class HomeRun : Subject
     public Unit Unit { get; }
 
     /// <summary>Its legs, from the panel to the window.</summary>
-    public ImmutableArray<Leg> Legs => field.IsDefault ? field = [.. House.Under(Item, ItemKind.Leg).Select(i => new Leg(House, i))] : field;
+    public ImmutableArray<Leg> Legs => field.IsDefault ? field = ImmutableArray.CreateRange(House.Under(Item, ItemKind.Leg), i => new Leg(House, i)) : field;
 
     /// <summary>Its cable; null while none is chosen.</summary>
     public CableType? Cable => field ??= Target(RunFacts.Cable) is { } cable ? new CableType(House, cable) : null;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
@@ -12,19 +13,10 @@ public sealed class House
     /// <summary>The id of the item that is the job itself.</summary>
     public const string RootId = "house";
 
-    private ImmutableArray<Room> _rooms;
-    private ImmutableArray<Window> _windows;
-    private ImmutableArray<Unit> _units;
-    private ImmutableArray<HomeRun> _runs;
-    private ImmutableArray<Waiver> _waivers;
-    private ImmutableArray<PunchItem> _punchItems;
-    private ImmutableArray<CableBox> _boxes;
-    private ImmutableArray<Remote> _remotes;
-    private ImmutableArray<Hub> _hubs;
-    private ImmutableArray<Panel> _panels;
     private Dictionary<string, Window>? _windowViews;
     private Window? _window;
     private Dictionary<int, Subject>? _views;
+    private Lists? _lists;
 
     /// <summary>A house made of these items.</summary>
     public House(ItemTable items) : this(new HouseState(items, new(() => HouseShape.Of(items)), null)) { }
@@ -58,34 +50,34 @@ public sealed class House
     public DisplayUnits DisplayUnits => Job.Get(HouseFacts.Units) ?? DisplayUnits.Inches;
 
     /// <summary>Rooms, in walking order.</summary>
-    public ImmutableArray<Room> Rooms => Once(ref _rooms, ReadKey.Rooms, State.Shape.Rooms, i => View(i, (h, x) => new Room(h, x)));
+    public ImmutableArray<Room> Rooms => Once(ref Kept.Rooms, ReadKey.Rooms, State.Shape.Rooms, i => View(i, (h, x) => new Room(h, x)));
 
     /// <summary>Windows in walking order: by room, then as they were added.</summary>
-    public ImmutableArray<Window> Windows => Once(ref _windows, ReadKey.Windows, State.Shape.Windows, View);
+    public ImmutableArray<Window> Windows => Once(ref Kept.Windows, ReadKey.Windows, State.Shape.Windows, View);
 
     /// <summary>Units in walking order; those of windows left out on purpose are not among them.</summary>
-    public ImmutableArray<Unit> Units => _units.IsDefault ? _units = [.. State.Of(Lookup.Units).Keys.Select(u => FindUnit(u)!)] : _units;
+    public ImmutableArray<Unit> Units => Kept.Units.IsDefault ? Kept.Units = [.. State.Of(Lookup.Units).Keys.Select(u => FindUnit(u)!)] : Kept.Units;
 
     /// <summary>Home runs, in the order of their units.</summary>
-    public ImmutableArray<HomeRun> Runs => _runs.IsDefault ? _runs = [.. State.Of(Lookup.Runs).Keys.Select(u => FindUnit(u)!.Run!)] : _runs;
+    public ImmutableArray<HomeRun> Runs => Kept.Runs.IsDefault ? Kept.Runs = [.. State.Of(Lookup.Runs).Keys.Select(u => FindUnit(u)!.Run!)] : Kept.Runs;
 
     /// <summary>Panels, as they were added.</summary>
-    public ImmutableArray<Panel> Panels => _panels.IsDefault ? _panels = [.. ItemsOf(ItemKind.Panel).Select(i => View(i, (h, x) => new Panel(h, x)))] : _panels;
+    public ImmutableArray<Panel> Panels => Kept.Panels.IsDefault ? Kept.Panels = [.. ItemsOf(ItemKind.Panel).Select(i => View(i, (h, x) => new Panel(h, x)))] : Kept.Panels;
 
     /// <summary>Hubs, as they were added.</summary>
-    public ImmutableArray<Hub> Hubs => _hubs.IsDefault ? _hubs = [.. ItemsOf(ItemKind.Hub).Select(i => View(i, (h, x) => new Hub(h, x)))] : _hubs;
+    public ImmutableArray<Hub> Hubs => Kept.Hubs.IsDefault ? Kept.Hubs = [.. ItemsOf(ItemKind.Hub).Select(i => View(i, (h, x) => new Hub(h, x)))] : Kept.Hubs;
 
     /// <summary>Remotes, as they were added.</summary>
-    public ImmutableArray<Remote> Remotes => _remotes.IsDefault ? _remotes = [.. ItemsOf(ItemKind.Remote).Select(i => View(i, (h, x) => new Remote(h, x)))] : _remotes;
+    public ImmutableArray<Remote> Remotes => Kept.Remotes.IsDefault ? Kept.Remotes = [.. ItemsOf(ItemKind.Remote).Select(i => View(i, (h, x) => new Remote(h, x)))] : Kept.Remotes;
 
     /// <summary>Boxes of cable on hand, as they were added.</summary>
-    public ImmutableArray<CableBox> Boxes => _boxes.IsDefault ? _boxes = [.. ItemsOf(ItemKind.Box).Select(i => View(i, (h, x) => new CableBox(h, x)))] : _boxes;
+    public ImmutableArray<CableBox> Boxes => Kept.Boxes.IsDefault ? Kept.Boxes = [.. ItemsOf(ItemKind.Box).Select(i => View(i, (h, x) => new CableBox(h, x)))] : Kept.Boxes;
 
     /// <summary>Punch items written by hand, as they were added.</summary>
-    public ImmutableArray<PunchItem> PunchItems => _punchItems.IsDefault ? _punchItems = [.. ItemsOf(ItemKind.Punch).Select(i => View(i, (h, x) => new PunchItem(h, x)))] : _punchItems;
+    public ImmutableArray<PunchItem> PunchItems => Kept.PunchItems.IsDefault ? Kept.PunchItems = [.. ItemsOf(ItemKind.Punch).Select(i => View(i, (h, x) => new PunchItem(h, x)))] : Kept.PunchItems;
 
     /// <summary>Waivers, as they were given.</summary>
-    public ImmutableArray<Waiver> Waivers => _waivers.IsDefault ? _waivers = [.. ItemsOf(ItemKind.Waiver).Select(i => View(i, (h, x) => new Waiver(h, x)))] : _waivers;
+    public ImmutableArray<Waiver> Waivers => Kept.Waivers.IsDefault ? Kept.Waivers = [.. ItemsOf(ItemKind.Waiver).Select(i => View(i, (h, x) => new Waiver(h, x)))] : Kept.Waivers;
 
     /// <summary>The voltage that all panels of the house give, or all panels of its kit while it has none; null when they differ or nothing is known.</summary>
     public Voltage? UsualSupply
@@ -111,7 +103,7 @@ public sealed class House
     {
         get
         {
-            ReadRecorder.Note(ReadKey.Everything);
+            ReadRecorder.Note(ReadKey.Present);
             return State.Shape.Present.Select(p => State.Items[p]);
         }
     }
@@ -147,13 +139,19 @@ public sealed class House
     internal ImmutableArray<Item> Under(Item item, ItemKind kind)
     {
         ReadRecorder.Note(ReadKey.Children(item.Place, kind));
-        var under = ImmutableArray.CreateBuilder<Item>(1);
-        foreach (var place in State.Shape.Under(item.Place))
+        var below = State.Shape.Under(item.Place);
+        var (items, count) = (State.Items, 0);
+        foreach (var place in below)
+            count += items[place].Kind == kind ? 1 : 0;
+        if (count == 0)
+            return [];
+        var (under, at) = (new Item[count], 0);
+        foreach (var place in below)
         {
-            if (State.Items[place] is var below && below.Kind == kind)
-                under.Add(below);
+            if (items[place] is var one && one.Kind == kind)
+                under[at++] = one;
         }
-        return under.DrainToImmutable();
+        return ImmutableCollectionsMarshal.AsImmutableArray(under);
     }
 
     /// <summary>This house with other values or more items.</summary>
@@ -231,5 +229,22 @@ public sealed class House
             return views;
         ReadRecorder.Note(read);
         return views = [.. places.Select(p => view(State.Items[p]))];
+    }
+
+    /// <summary>Lists that were asked for once.</summary>
+    private Lists Kept => _lists ??= new();
+
+    private sealed class Lists
+    {
+        public ImmutableArray<Room> Rooms;
+        public ImmutableArray<Window> Windows;
+        public ImmutableArray<Unit> Units;
+        public ImmutableArray<HomeRun> Runs;
+        public ImmutableArray<Waiver> Waivers;
+        public ImmutableArray<PunchItem> PunchItems;
+        public ImmutableArray<CableBox> Boxes;
+        public ImmutableArray<Remote> Remotes;
+        public ImmutableArray<Hub> Hubs;
+        public ImmutableArray<Panel> Panels;
     }
 }

@@ -21,11 +21,12 @@ internal sealed class HouseShape
         for (var place = 0; place < items.Count; place++)
         {
             var item = items[place];
-            if (item.Latest(Item.RemovedField) is not null)
+            var removed = item.Latest(Item.RemovedField);
+            if (removed is not null)
                 removals.Add(place);
             var above = item.Under.Length == 0 ? null : items.Find(item.Under);
             // Whatever an item belongs to was added before it, except in a history that was put together from two laptops.
-            if (item.Removed || !(item.Under.Length == 0 || (above is not null && (_present[above.Place] || IsPresent(items, item.Under)))))
+            if (removed?.Stored is not null || !(item.Under.Length == 0 || (above is not null && (_present[above.Place] || IsPresent(items, item.Under)))))
                 continue;
             _present[place] = true;
             (byKind[(int)item.Kind] ??= []).Add(place);
@@ -50,7 +51,7 @@ internal sealed class HouseShape
     public ImmutableArray<int> Removals { get; }
 
     /// <summary>The shape of a house with these items.</summary>
-    public static HouseShape Of(ItemTable items) => new ReadRecorder().Record(() => new HouseShape(items), out _);
+    public static HouseShape Of(ItemTable items) => ReadRecorder.Unnoted(() => new HouseShape(items));
 
     /// <summary>Whether an edit gives a house another shape.</summary>
     public static bool IsChangedBy(Edit edit, ItemTable items) => edit switch
@@ -85,6 +86,7 @@ internal sealed class HouseShape
             if (Contains(place) == before.Contains(place))
                 continue;
             var item = place < items.Count ? items[place] : itemsBefore[place];
+            changed.Add(ReadKey.Present.Value);
             changed.Add(ReadKey.Presence(place).Value);
             changed.Add(ReadKey.OfKind(item.Kind).Value);
             if ((items.Find(item.Under) ?? itemsBefore.Find(item.Under)) is { } above)

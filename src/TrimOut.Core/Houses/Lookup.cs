@@ -66,7 +66,7 @@ internal sealed class Lookup
     /// <summary>Makes it for a house.</summary>
     internal Made For(House house)
     {
-        var values = new ReadRecorder().Record(() =>
+        var values = ReadRecorder.Record(() =>
         {
             var byKey = new Dictionary<string, List<string>>(_keys);
             var order = new List<string>();
@@ -83,7 +83,7 @@ internal sealed class Lookup
             }
             return (byKey, order);
         }, out var reads);
-        return new Made(this, values.byKey, values.order, [.. reads]);
+        return new Made(this, values.byKey, values.order, reads);
     }
 
     /// <summary>The key as it is recorded.</summary>

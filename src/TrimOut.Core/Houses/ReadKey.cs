@@ -25,6 +25,9 @@ internal readonly record struct ReadKey(long Value)
     /// <summary>The windows in walking order.</summary>
     public static ReadKey Windows { get; } = new(Shape | 0x802);
 
+    /// <summary>Which items are in the house.</summary>
+    public static ReadKey Present { get; } = new(Shape | 0x804);
+
     /// <summary>The items of which somebody said that they are removed, or are back.</summary>
     public static ReadKey Removals { get; } = new(Shape | 0x803);
 

@@ -7,7 +7,9 @@ namespace TrimOut.Core.Houses;
 /// <summary>One opening. Lengths are null until they are measured.</summary>
 public sealed class Window : Subject
 {
-    private readonly List<Unit> _views = [];
+    // Nearly every window has one unit.
+    private Unit? _first;
+    private List<Unit>? _more;
 
     internal Window(House house, Item item) : base(house, item) { }
 
@@ -18,8 +20,8 @@ public sealed class Window : Subject
         {
             if (!field.IsDefault)
                 return field;
-            ImmutableArray<Unit> units = [.. House.Under(Item, ItemKind.Unit).Select(UnitOf)];
-            return field = units.Length < 2 ? units : [.. units.OrderBy(u => u.Position ?? int.MaxValue)];
+            var under = House.Under(Item, ItemKind.Unit);
+            return field = under.Length == 1 ? [UnitOf(under[0])] : [.. under.Select(UnitOf).OrderBy(u => u.Position ?? int.MaxValue)];
         }
     }
 
@@ -85,12 +87,14 @@ public sealed class Window : Subject
     /// <summary>One of its units, the same whenever it is asked for.</summary>
     internal Unit UnitOf(Item unit)
     {
-        foreach (var view in _views)
+        if ((_first ??= new Unit(House, unit, this)).Id == unit.Id)
+            return _first;
+        foreach (var view in _more ??= [])
         {
             if (view.Id == unit.Id)
                 return view;
         }
-        _views.Add(new Unit(House, unit, this));
-        return _views[^1];
+        _more.Add(new Unit(House, unit, this));
+        return _more[^1];
     }
 }
