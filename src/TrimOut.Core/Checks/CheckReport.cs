@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Reads;
 
 namespace TrimOut.Core.Checks;
 
@@ -45,7 +46,7 @@ public sealed class CheckReport
     public static CheckReport Of(House house, IEnumerable<ICheck> checks)
     {
         var sheets = CheckSheet.Of(checks, house.State);
-        return new CheckReport(house, sheets, new ReadIndex(sheets));
+        return new CheckReport(house, sheets, new ReadIndex(SetsOf(sheets)));
     }
 
     /// <summary>Holds the same checks against another state of the house. Only what read something that is another now is judged again; the result is the same as from the beginning.</summary>
@@ -57,7 +58,7 @@ public sealed class CheckReport
             return Of(house, _sheets.Select(s => s.Check));
         var touched = _index.TouchedBy(changed);
         ImmutableArray<CheckSheet> sheets = [.. _sheets.Select((s, at) => s.After(house.State, changed, touched[at]))];
-        return new CheckReport(house, sheets, _index.After(sheets, touched));
+        return new CheckReport(house, sheets, _index.After(SetsOf(sheets), touched));
     }
 
     /// <summary>Findings about a unit: its own, its home run's and its window's.</summary>
@@ -107,6 +108,8 @@ public sealed class CheckReport
         }
         return ordered.MoveToImmutable();
     }
+
+    private static ImmutableArray<IReadSets> SetsOf(ImmutableArray<CheckSheet> sheets) => ImmutableArray.CreateRange(sheets, s => s.Reads);
 
     private string OwnerOf(Item item) =>
         item.Kind is ItemKind.Run or ItemKind.Leg && House.Find(item.Under) is { } above ? OwnerOf(above) : item.Id;

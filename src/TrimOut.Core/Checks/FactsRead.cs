@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Reads;
 
 namespace TrimOut.Core.Checks;
 

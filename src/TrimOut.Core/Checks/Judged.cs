@@ -10,20 +10,6 @@ internal sealed record Judged(IReadOnlyList<CheckResult> Results, int Passed)
     private static readonly Judged Nothing = new([], 0);
     private static readonly Judged Fine = new([], 1);
 
-    /// <summary>Judges one subject on a view of the house that nothing was read of yet: whatever that keeps for itself was then read for this judgement.</summary>
-    public static Judged Of(SubjectCheck check, HouseState house, string id, ReadRecorder recorder, out ReadOnlySpan<long> reads)
-    {
-        recorder.Begin();
-        try
-        {
-            return check.JudgedOn(check.Find(new House(house), id));
-        }
-        finally
-        {
-            reads = recorder.End();
-        }
-    }
-
     /// <summary>Keeps of the one result that there is what is needed.</summary>
     public static Judged Of(CheckInfo check, Item subject, Outcome outcome) => outcome switch
     {

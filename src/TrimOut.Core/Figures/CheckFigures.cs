@@ -1,6 +1,7 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Reads;
 
 namespace TrimOut.Core.Figures;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
+using TrimOut.Core.Reads;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Houses;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
+using TrimOut.Core.Reads;
 
 namespace TrimOut.Core.Houses;
 

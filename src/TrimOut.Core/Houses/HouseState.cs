@@ -1,9 +1,13 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Reads;
+
 namespace TrimOut.Core.Houses;
 
 /// <summary>What all views of one state of a house share: its items, their shape, and who points at whom.</summary>
 internal sealed class HouseState(ItemTable items, Lazy<HouseShape> shape, HouseStep? step)
 {
-    private readonly Lookup.Made?[] _lookups = new Lookup.Made?[Lookup.Count];
+    private readonly LookupMade?[] _lookups = new LookupMade?[Lookup.All.Length];
+    private (ImmutableArray<IReadSets> Of, ReadIndex Index)? _index;
 
     /// <summary>All items.</summary>
     public ItemTable Items => items;
@@ -11,18 +15,15 @@ internal sealed class HouseState(ItemTable items, Lazy<HouseShape> shape, HouseS
     /// <summary>Which of them are in the house, and in what order.</summary>
     public HouseShape Shape => shape.Value;
 
-    /// <summary>How it came from the state before it; null when it was folded from its whole history.</summary>
-    public HouseStep? Step => step;
-
     /// <summary>A lookup as it is in this state.</summary>
-    public Lookup.Made Of(Lookup lookup) => _lookups[lookup.Number] ??= lookup.For(new House(this));
+    public LookupMade Of(Lookup lookup) => _lookups[lookup.Number] ??= LookupMade.Of(lookup, this);
 
     /// <summary>The state after a step.</summary>
     public HouseState After(ItemTable after, HouseStep step) =>
         new(after, step.Edits.Any(e => HouseShape.IsChangedBy(e, after)) ? new(() => HouseShape.Of(after)) : shape, step);
 
     /// <summary>What reads otherwise in this state than in an earlier one of the same house; null when the two can't be compared piece by piece.</summary>
-    /// <remarks>Lookups of the earlier state that were made of nothing that changed are taken over.</remarks>
+    /// <remarks>Lookups of the earlier state are taken over, worked out again where they read something else.</remarks>
     public HashSet<long>? OtherThanIn(HouseState before)
     {
         var changed = new HashSet<long>();
@@ -35,17 +36,34 @@ internal sealed class HouseState(ItemTable items, Lazy<HouseShape> shape, HouseS
         if (changed.Count == 0)
             return changed;
         changed.Add(ReadKey.Everything.Value);
-        foreach (var lookup in Lookup.All)
-        {
-            if (before._lookups[lookup.Number] is not { } was)
-                continue;
-            if (was.IsTouchedBy(changed))
-                Of(lookup).AddOtherThanIn(was, changed);
-            else
-                _lookups[lookup.Number] ??= was;
-        }
+        TakeLookups(before, changed);
         return changed;
     }
+
+    private void TakeLookups(HouseState before, HashSet<long> changed)
+    {
+        var index = before.Index();
+        var touched = new List<int>[_lookups.Length];
+        foreach (var lookup in Lookup.All)
+        {
+            touched[lookup.Number] = [];
+            if (before._lookups[lookup.Number] is { } was)
+                _lookups[lookup.Number] = was.After(this, changed, touched[lookup.Number] = index.TouchedBy(changed, lookup.Number));
+        }
+        var sets = Sets();
+        _index = (sets, index.After(sets, touched));
+    }
+
+    /// <summary>Who read what in making the lookups that are there.</summary>
+    private ReadIndex Index()
+    {
+        var sets = Sets();
+        if (_index is not { } known || !known.Of.AsSpan().SequenceEqual(sets.AsSpan()))
+            _index = known = (sets, new ReadIndex(sets));
+        return known.Index;
+    }
+
+    private ImmutableArray<IReadSets> Sets() => [.. _lookups.Select(l => l?.Reads ?? NoReads.One)];
 
     private bool AddChanged(HouseState before, HashSet<long> changed)
     {
@@ -61,5 +79,16 @@ internal sealed class HouseState(ItemTable items, Lazy<HouseShape> shape, HouseS
         for (var place = items.Count; place < before.Items.Count; place++)
             changed.Add(ReadKey.Presence(place).Value);
         return true;
+    }
+
+    private sealed class NoReads : IReadSets
+    {
+        public static readonly NoReads One = new();
+
+        public object Sources => this;
+
+        public int Count => 0;
+
+        public ReadOnlySpan<long> Reads(int at) => [];
     }
 }

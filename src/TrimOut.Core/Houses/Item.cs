@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Reads;
 
 namespace TrimOut.Core.Houses;
 

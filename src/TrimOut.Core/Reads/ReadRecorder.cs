@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace TrimOut.Core.Houses;
+namespace TrimOut.Core.Reads;
 
 /// <summary>Notes what is read of a house while something is worked out from it.</summary>
 /// <remarks>

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 
-namespace TrimOut.Core.Houses;
+namespace TrimOut.Core.Reads;
 
 /// <summary>One thing that can be read of a house: a field of an item, the items below it, whether it is there, a list of items, who points at it.</summary>
 /// <param name="Value">

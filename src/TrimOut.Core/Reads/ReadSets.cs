@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace TrimOut.Core.Checks;
+namespace TrimOut.Core.Reads;
 
 /// <summary>What each of many judgements read: one behind the other in long rows, since nearly all of it is made at once and stays; what was judged again stands beside it.</summary>
 internal sealed class ReadSets

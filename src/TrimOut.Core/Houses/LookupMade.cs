@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Reads;
+
+namespace TrimOut.Core.Houses;
+
+/// <summary>A lookup as it is in one state of a house.</summary>
+internal sealed class LookupMade
+{
+    private const int MostSince = 512;
+
+    private readonly Lookup _lookup;
+    private readonly Mapped<(string Key, string Value)[]> _map;
+    private readonly Dictionary<string, Entries> _first;
+    private readonly ImmutableDictionary<string, Entries> _since;
+    private readonly Lazy<OrderedDictionary<string, int>> _order;
+
+    private LookupMade(Lookup lookup, Mapped<(string Key, string Value)[]> map, Dictionary<string, Entries> first, ImmutableDictionary<string, Entries> since)
+    {
+        (_lookup, _map, _first, _since) = (lookup, map, first, since);
+        _order = new(() =>
+        {
+            var order = new OrderedDictionary<string, int>(Comparer(lookup));
+            foreach (var (key, _) in map.Parts.SelectMany(p => p))
+                order.TryAdd(key, order.Count);
+            return order;
+        });
+    }
+
+    /// <summary>What making it read.</summary>
+    public IReadSets Reads => _map;
+
+    /// <summary>All keys, in the order in which they came.</summary>
+    public IReadOnlyList<string> Keys
+    {
+        get
+        {
+            ReadRecorder.Note(ReadKey.All(_lookup));
+            return _order.Value.Keys;
+        }
+    }
+
+    /// <summary>What is under a key, in its order.</summary>
+    public IReadOnlyList<string> this[string key]
+    {
+        get
+        {
+            if (ReadRecorder.IsOn)
+                ReadRecorder.Note(_lookup.KeyOf(key));
+            return Under(key).Values;
+        }
+    }
+
+    /// <summary>Makes one for a state of a house.</summary>
+    public static LookupMade Of(Lookup lookup, HouseState house) => Of(lookup, new Mapped<(string, string)[]>.Begun(lookup.Map, house).Done());
+
+    /// <summary>The place of a key in their order.</summary>
+    public int PlaceOf(string key)
+    {
+        ReadRecorder.Note(ReadKey.All(_lookup));
+        return _order.Value[key];
+    }
+
+    /// <summary>The key before another in their order; null for the first.</summary>
+    public string? Before(string key) => PlaceOf(key) is > 0 and var place ? _order.Value.GetAt(place - 1).Key : null;
+
+    /// <summary>The same in another state of the house.</summary>
+    /// <param name="house">The state.</param>
+    /// <param name="changed">What reads otherwise in it; what reads otherwise in this is added.</param>
+    /// <param name="touched">The sources that read some of that.</param>
+    public LookupMade After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched)
+    {
+        var map = _map.After(house, changed, touched);
+        if (ReferenceEquals(map, _map))
+            return this;
+        LookupMade after;
+        IEnumerable<string> keys;
+        if (ReferenceEquals(map.Ids, _map.Ids))
+        {
+            var moved = touched.Where(at => !map.Parts[at].AsSpan().SequenceEqual(_map.Parts[at])).ToList();
+            keys = moved.SelectMany(at => _map.Parts[at].Concat(map.Parts[at])).Select(p => p.Key).Distinct(Comparer(_lookup)).ToList();
+            after = With(map, moved, keys);
+        }
+        else
+        {
+            after = Of(_lookup, map);
+            keys = after._order.Value.Keys.Union(_order.Value.Keys, Comparer(_lookup));
+            if (!after._order.Value.Keys.SequenceEqual(_order.Value.Keys))
+                changed.Add(ReadKey.All(_lookup).Value);
+        }
+        foreach (var key in keys)
+        {
+            if (after.Under(key).Values.AsSpan().SequenceEqual(Under(key).Values))
+                continue;
+            changed.Add(_lookup.KeyOf(key).Value);
+            changed.Add(ReadKey.All(_lookup).Value);
+        }
+        return after;
+    }
+
+    private static LookupMade Of(Lookup lookup, Mapped<(string Key, string Value)[]> map)
+    {
+        var byKey = map.Parts.SelectMany((p, source) => p.Select(pair => (pair.Key, Source: source, pair.Value))).GroupBy(p => p.Key, Comparer(lookup))
+            .ToDictionary(g => g.Key, g => new Entries([.. g.Select(p => p.Source)], [.. g.Select(p => p.Value)]), Comparer(lookup));
+        return new LookupMade(lookup, map, byKey, ImmutableDictionary.Create<string, Entries>(Comparer(lookup)));
+    }
+
+    private static StringComparer Comparer(Lookup lookup) => lookup.AnyCase ? StringComparer.OrdinalIgnoreCase : StringComparer.Ordinal;
+
+    private LookupMade With(Mapped<(string Key, string Value)[]> map, List<int> moved, IEnumerable<string> keys)
+    {
+        if (_since.Count > MostSince)
+            return Of(_lookup, map);
+        var since = _since;
+        foreach (var key in keys)
+        {
+            var kept = Under(key);
+            var entries = kept.Sources.Zip(kept.Values).Where(e => !moved.Contains(e.First))
+                .Concat(moved.SelectMany(at => map.Parts[at].Where(p => Comparer(_lookup).Equals(p.Key, key)).Select(p => (First: at, Second: p.Value))))
+                .OrderBy(e => e.First).ToList();
+            since = since.SetItem(key, new Entries([.. entries.Select(e => e.First)], [.. entries.Select(e => e.Second)]));
+        }
+        return new LookupMade(_lookup, map, _first, since);
+    }
+
+    private Entries Under(string key) =>
+        _since.Count > 0 && _since.TryGetValue(key, out var now) ? now : _first.GetValueOrDefault(key, Entries.None);
+
+    /// <summary>What is under one key: from which sources, and what.</summary>
+    private sealed record Entries(int[] Sources, string[] Values)
+    {
+        public static readonly Entries None = new([], []);
+    }
+}

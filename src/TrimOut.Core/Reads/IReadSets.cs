@@ -1,0 +1,14 @@
+namespace TrimOut.Core.Reads;
+
+/// <summary>Things that were worked out, each with what it read.</summary>
+internal interface IReadSets
+{
+    /// <summary>What they are of: another object when there are others.</summary>
+    object Sources { get; }
+
+    /// <summary>How many there are.</summary>
+    int Count { get; }
+
+    /// <summary>What one of them read.</summary>
+    ReadOnlySpan<long> Reads(int at);
+}

@@ -1,0 +1,139 @@
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Reads;
+
+/// <summary>One thing worked out for each of many sources in a house, with what each read, so that only what read something that changed is worked out again.</summary>
+/// <typeparam name="T">What is worked out.</typeparam>
+internal sealed class Mapped<T> : IReadSets
+{
+    private readonly Map<T> _map;
+    private readonly string[] _ids;
+    private readonly HashSet<long> _listReads;
+    private readonly T[] _parts;
+    private readonly ReadSets _reads;
+
+    private Mapped(Map<T> map, string[] ids, HashSet<long> listReads, T[] parts, ReadSets reads) =>
+        (_map, _ids, _listReads, _parts, _reads) = (map, ids, listReads, parts, reads);
+
+    /// <summary>The ids of the sources, in their order.</summary>
+    public IReadOnlyList<string> Ids => _ids;
+
+    /// <summary>What was worked out for each.</summary>
+    public IReadOnlyList<T> Parts => _parts;
+
+    /// <inheritdoc/>
+    public object Sources => _ids;
+
+    /// <inheritdoc/>
+    public int Count => _ids.Length;
+
+    /// <inheritdoc/>
+    public ReadOnlySpan<long> Reads(int at) => _reads[at];
+
+    /// <summary>The same in another state of the house.</summary>
+    /// <param name="house">The state.</param>
+    /// <param name="changed">What reads otherwise in it.</param>
+    /// <param name="touched">The sources whose part read some of that, by their places.</param>
+    /// <returns>This very object when nothing of it can be another.</returns>
+    public Mapped<T> After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched)
+    {
+        if (changed.Overlaps(_listReads))
+            return WithOtherSources(house, touched);
+        if (touched.Count == 0)
+            return this;
+        var (recorder, parts, again) = (new ReadRecorder(), (T[])_parts.Clone(), new Dictionary<int, long[]>(touched.Count));
+        foreach (var at in touched)
+        {
+            parts[at] = _map.Of(house, _ids[at], recorder, out var reads);
+            again[at] = reads.ToArray();
+        }
+        return new Mapped<T>(_map, _ids, _listReads, parts, _reads.With(again));
+    }
+
+    private Mapped<T> WithOtherSources(HouseState house, IReadOnlyList<int> touched)
+    {
+        var again = touched.ToHashSet();
+        var before = _ids.Select((id, at) => (id, at)).Where(s => !again.Contains(s.at)).ToDictionary(s => s.id, s => s.at);
+        var begun = new Begun(_map, house);
+        for (var at = 0; at < begun.Count; at++)
+        {
+            if (before.TryGetValue(begun[at], out var was))
+                begun.Take(_parts[was], _reads[was]);
+            else
+                begun.WorkOut();
+        }
+        return begun.Done();
+    }
+
+    /// <summary>One that is filled source after source.</summary>
+    internal sealed class Begun
+    {
+        private readonly Map<T> _map;
+        private readonly HouseState _house;
+        private readonly string[] _ids;
+        private readonly HashSet<long> _listReads;
+        private readonly T[] _parts;
+        private readonly ReadSets.Builder _reads;
+        private readonly ReadRecorder _recorder = new();
+        private int _at;
+
+        public Begun(Map<T> map, HouseState house)
+        {
+            (_map, _house) = (map, house);
+            _ids = ReadRecorder.Record(() => map.Sources(new House(house)).ToArray(), out _listReads);
+            _parts = new T[_ids.Length];
+            _reads = new ReadSets.Builder(_ids.Length);
+        }
+
+        /// <summary>How many sources there are.</summary>
+        public int Count => _ids.Length;
+
+        /// <summary>The id of a source.</summary>
+        public string this[int at] => _ids[at];
+
+        /// <summary>Works out the next ones, as far as this place.</summary>
+        public void WorkOutUpTo(int end)
+        {
+            while (_at < Math.Min(end, _ids.Length))
+                WorkOut();
+        }
+
+        /// <summary>Works out the next one.</summary>
+        public void WorkOut() => Take(_map.Of(_house, _ids[_at], _recorder, out var reads), reads);
+
+        /// <summary>Takes over what was worked out for the next one.</summary>
+        public void Take(T part, ReadOnlySpan<long> reads)
+        {
+            _parts[_at++] = part;
+            _reads.Add(reads);
+        }
+
+        /// <summary>All of it.</summary>
+        public Mapped<T> Done()
+        {
+            WorkOutUpTo(_ids.Length);
+            return new Mapped<T>(_map, _ids, _listReads, _parts, _reads.Done());
+        }
+    }
+}
+
+/// <summary>What is worked out for each of many sources, and how.</summary>
+/// <typeparam name="T">What is worked out.</typeparam>
+/// <param name="Sources">The ids of the sources, in their order.</param>
+/// <param name="Part">What is worked out for one of them; through when it returns.</param>
+internal sealed record Map<T>(Func<House, IEnumerable<string>> Sources, Func<House, string, T> Part)
+{
+    /// <summary>Works it out on a view of the house that nothing was read of yet: whatever that keeps for itself was then read for this.</summary>
+    public T Of(HouseState house, string id, ReadRecorder recorder, out ReadOnlySpan<long> reads)
+    {
+        recorder.Begin();
+        try
+        {
+            return Part(new House(house), id);
+        }
+        finally
+        {
+            reads = recorder.End();
+        }
+    }
+}
