@@ -43,9 +43,12 @@ public sealed class CheckReport
     public static CheckReport Of(House house) => Of(house, AllChecks.All);
 
     /// <summary>Holds only these checks against a house.</summary>
-    public static CheckReport Of(House house, IEnumerable<ICheck> checks)
+    public static CheckReport Of(House house, IEnumerable<ICheck> checks) => Of(house, checks, null);
+
+    /// <summary>The same, noting no reads of a sort: for tests that show that each sort is needed.</summary>
+    internal static CheckReport Of(House house, IEnumerable<ICheck> checks, Func<ReadKey, bool>? forgets)
     {
-        var sheets = CheckSheet.Of(checks, house.State);
+        var sheets = CheckSheet.Of(checks, house.State, forgets);
         return new CheckReport(house, sheets, new ReadIndex(SetsOf(sheets)));
     }
 

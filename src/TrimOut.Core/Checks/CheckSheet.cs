@@ -26,9 +26,9 @@ internal sealed class CheckSheet
     public Totals Sum => _totals ??= Totals.Of(_judged.Parts);
 
     /// <summary>What checks say of a house, in their order.</summary>
-    public static ImmutableArray<CheckSheet> Of(IEnumerable<ICheck> checks, HouseState house)
+    public static ImmutableArray<CheckSheet> Of(IEnumerable<ICheck> checks, HouseState house, Func<ReadKey, bool>? forgets = null)
     {
-        var begun = checks.Select(c => (Check: c, Sheet: new Mapped<Judged>.Begun(Map(c), house))).ToList();
+        var begun = checks.Select(c => (Check: c, Sheet: new Mapped<Judged>.Begun(Map(c) with { Forgets = forgets }, house))).ToList();
         var most = begun.Select(b => b.Sheet.Count).DefaultIfEmpty().Max();
         // A few subjects at a time with every rule: what is known of them is still at hand when the next rule asks for it.
         for (var end = FewSubjects; end < most + FewSubjects; end += FewSubjects)

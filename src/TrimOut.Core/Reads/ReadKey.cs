@@ -38,6 +38,27 @@ internal readonly record struct ReadKey(long Value)
     /// <summary>Whether it is about a lookup rather than an item.</summary>
     public bool IsLookup => (Value & LookupBit) != 0;
 
+    /// <summary>What sort of read it is.</summary>
+    public ReadSort Sort
+    {
+        get
+        {
+            var rest = Value & ((1L << PlaceShift) - 1);
+            return IsLookup ? (Value & uint.MaxValue) == 0 ? ReadSort.WholeLookup : ReadSort.LookupKey
+                : (rest & Shape) != Shape ? (rest & AllKeyed) != 0 ? ReadSort.AllOfAFact : ReadSort.Field
+                : (rest & ~Shape) switch
+                {
+                    0 => ReadSort.AllFields,
+                    >= 0x2000 => ReadSort.NoSuchItem,
+                    >= 0x1000 => ReadSort.Field,
+                    >= 0x800 => ReadSort.ListOfItems,
+                    >= 0x400 => ReadSort.ItemsOfAKind,
+                    >= 0x200 => ReadSort.Presence,
+                    _ => ReadSort.Children,
+                };
+        }
+    }
+
     /// <summary>A field of an item.</summary>
     public static ReadKey Field(Item item, string field)
     {
