@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
@@ -12,6 +13,11 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class MainsUnsigned : WideCheck
 {
+    private static readonly Message NoName = new("Volts were read on {0} and no name stands beside its mains connection.");
+    private static readonly Message NoLicence = new("Volts were read on {0} and no {1} stands beside its mains connection.");
+    private static readonly Message WriteElectrician =
+        new("Write the electrician and the licence. If nobody licensed connected it, switch it off and call one.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("mains-unsigned", "Panel is live and nobody licensed signed for the mains", Severity.Stop, Phase.Power,
         "volts read on its runs, connected by, licence", new Source(Source.CommonPractice + "; local law on electrical work governs", "volts were read = connected by and licence are there"));
@@ -33,8 +39,9 @@ public sealed class MainsUnsigned : WideCheck
             else if (!live.Contains(panel.Id))
                 yield return Result(panel, Unknown.Of(panel, missing));
             else
-                yield return Result(panel, new Outcome.Found($"Volts were read on {panel.Name} and {(missing == PanelFacts.Licence ? "no licence stands" : "no name stands")} beside its mains connection.",
-                    "Write the electrician and the licence. If nobody licensed connected it, switch it off and call one.", FieldRef.To(panel.Item, missing)));
+                yield return Result(panel, new Outcome.Found(
+                    missing == PanelFacts.Licence ? NoLicence.With(Arg.Name(panel), Arg.Label(missing)) : NoName.With(Arg.Name(panel)),
+                    WriteElectrician, FieldRef.To(panel.Item, missing)));
         }
     }
 }
