@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Electrical;
 
@@ -8,27 +9,30 @@ namespace TrimOut.Core.Electrical;
 /// <param name="Name">What moves them together: a group, a preset, or one unit alone.</param>
 /// <param name="Units">How many move.</param>
 /// <param name="Peak">The sum of their larger currents, starting or running.</param>
-public readonly record struct Load(string Name, int Units, Current Peak)
+public readonly record struct Load(Arg Name, int Units, Current Peak)
 {
+    private static readonly Message OfGroup = new("group {0}");
+    private static readonly Message OfPreset = new("preset {0} of {1}");
+
     /// <summary>What one unit draws at the most; null while a current is not known.</summary>
     public static Current? Of(Unit unit) => unit.Kind is { RunningCurrent: { } running, StartingCurrent: { } starting } ? (running >= starting ? running : starting) : null;
 
     /// <summary>Every set of units that moves together: units of one group, units that a preset sends somewhere, and each unit alone.</summary>
     /// <param name="units">The units that are asked about; others are left out.</param>
-    private static IEnumerable<(string Name, IEnumerable<Unit> Units)> Together(IReadOnlyList<Unit> units)
+    private static IEnumerable<(Arg Name, IEnumerable<Unit> Units)> Together(IReadOnlyList<Unit> units)
     {
         if (units.Count == 0)
             yield break;
         foreach (var group in units.Where(u => u.Item.Get(UnitFacts.Group) is not null).GroupBy(u => u.Item.Get(UnitFacts.Group)!, StringComparer.OrdinalIgnoreCase))
-            yield return ($"group {group.Key}", group);
+            yield return (OfGroup.With(Arg.Typed(group.Key)), group);
         var asked = units.Select(u => u.Id).ToHashSet();
         foreach (var remote in units[0].House.Remotes)
         {
             foreach (var preset in remote.Presets)
-                yield return ($"preset {preset.Name} of {remote.Name}", preset.Positions.Select(p => p.Unit).Where(u => asked.Contains(u.Id)));
+                yield return (OfPreset.With(Arg.Name(preset), Arg.Name(remote)), preset.Positions.Select(p => p.Unit).Where(u => asked.Contains(u.Id)));
         }
         foreach (var unit in units)
-            yield return (unit.Tag, [unit]);
+            yield return (Arg.Name(unit), [unit]);
     }
 
     /// <summary>The load of every set on every place that feeds some of it.</summary>

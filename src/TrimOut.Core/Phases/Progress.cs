@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Phases;
 
@@ -62,10 +63,10 @@ public readonly record struct Progress(int Done, int Total)
         return step.AlsoMissing(subject) is null;
     }
 
-    /// <summary>The facts of evidence that a step still lacks, by label; empty when it has all.</summary>
-    public static IReadOnlyList<string> Missing(Subject subject, Step step)
+    /// <summary>The evidence that a step still lacks, facts by label, in small letters where asked; empty when it has all.</summary>
+    public static IReadOnlyList<Arg> Missing(Subject subject, Step step, bool small = false)
     {
-        var missing = step.Evidence.Where(f => Holder(subject, f)?.Latest(f.Name)?.Stored is null).Select(f => f.Label).ToList();
+        var missing = step.Evidence.Where(f => Holder(subject, f)?.Latest(f.Name)?.Stored is null).Select(f => Arg.Label(f, small)).ToList();
         if (step.AlsoMissing(subject) is { } more)
             missing.Add(more);
         return missing;

@@ -1,12 +1,15 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Phases;
 
 /// <summary>Cable pulled, labelled and tested.</summary>
 internal static class RoughInSteps
 {
+    private static readonly Message Legs = new("legs with their lengths");
+
     public static readonly ImmutableArray<Step> All =
     [
         new("route-chosen", Phase.RoughIn, ItemKind.Unit, "Route and cable chosen",
@@ -14,7 +17,7 @@ internal static class RoughInSteps
             [RunFacts.Cable])
         {
             Applies = unit => unit.OnPanel,
-            AlsoMissing = subject => subject is Unit { Run.LegsLength: not null } ? null : "legs with their lengths",
+            AlsoMissing = subject => subject is Unit { Run.LegsLength: not null } ? null : Legs.With(),
         },
         new("kept-from-mains", Phase.RoughIn, ItemKind.Unit, "Kept apart from mains",
             "Note the nearest it comes to mains wiring. The code in force governs; ask the electrician where it is tight.",

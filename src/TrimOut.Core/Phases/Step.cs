@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Phases;
 
@@ -20,5 +21,5 @@ public sealed record Step(string Id, Phase Phase, ItemKind Subject, string Label
     public Func<Unit, bool> Applies { get; init; } = _ => true;
 
     /// <summary>Evidence that is not a single fact: what is missing of it, or null when nothing is.</summary>
-    public Func<Subject, string?> AlsoMissing { get; init; } = _ => null;
+    public Func<Subject, Sentence?> AlsoMissing { get; init; } = _ => null;
 }

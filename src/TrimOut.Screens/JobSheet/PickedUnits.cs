@@ -4,6 +4,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Screens.Shell;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Screens.JobSheet;
 
@@ -23,7 +24,9 @@ internal static class PickedUnits
 
         var ready = waiting.Where(x => Progress.IsComplete(x.Unit, x.Step)).ToList();
         var left = waiting.Except(ready).ToList();
-        var lacking = string.Join("; ", left.GroupBy(x => string.Join(", ", Progress.Missing(x.Unit, x.Step))).Select(g => $"{g.Key} of {Tags(g.Select(x => x.Unit))}"));
+        var reader = new Reader(context.House);
+        var lacking = string.Join("; ", left.GroupBy(x => Arg.All(Progress.Missing(x.Unit, x.Step)).For(reader))
+            .Select(g => $"{g.Key} of {Tags(g.Select(x => x.Unit))}"));
         if (ready.Count == 0)
             return Transition.Say(s, $"Nothing is marked. Still missing: {lacking}.");
         var what = string.Join("; ", ready.GroupBy(x => x.Step.Label).Select(g => $"{g.Key}: {Tags(g.Select(x => x.Unit))}"));

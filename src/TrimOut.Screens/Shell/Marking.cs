@@ -24,7 +24,7 @@ internal static class Marking
                 return Transition.Type(screen, AskFor(screen, subject, step, holder, fact, then));
         }
         if (step.AlsoMissing(subject) is { } more)
-            return Transition.Say(screen, $"{subject.Name}, {step.Label}: still missing {more}. {Hint(step)}");
+            return Transition.Say(screen, $"{subject.Name}, {step.Label}: still missing {more.In(subject.House)}. {Hint(step)}");
         return new Transition(screen, new Ask.Save(MarkStep.Done(subject, step), then));
     }
 

@@ -140,7 +140,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             y++;
         }
         if (step.AlsoMissing(subject) is { } more)
-            area.PutFit(4, y++, area.Width - 4, $"missing: {more}", Tone.Caution);
+            area.PutFit(4, y++, area.Width - 4, $"missing: {more.In(subject.House)}", Tone.Caution);
         return y;
     }
 

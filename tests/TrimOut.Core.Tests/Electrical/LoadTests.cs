@@ -2,6 +2,7 @@ using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Electrical;
@@ -24,7 +25,8 @@ public class LoadTests
         foreach (var (tag, panel) in new[] { ("W01", "P1"), ("W02", "P1"), ("W03", "P2") })
             job.Window(tag).Say(tag, UnitFacts.Group, "South").Say(tag, RunFacts.Panel, panel);
         var loads = Load.OfPanels(job.House);
-        Assert.Equal(new Load("group South", 2, new Current(2)), loads[job.House.Panels[0].Id]);
+        var both = loads[job.House.Panels[0].Id];
+        Assert.Equal(("group South", 2, new Current(2)), (both.Name.For(new Reader(job.House)), both.Units, both.Peak));
         Assert.Equal(new Current(1), loads[job.House.Panels[1].Id].Peak);
     }
 }

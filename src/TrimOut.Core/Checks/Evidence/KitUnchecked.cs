@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Evidence;
 
@@ -12,6 +13,11 @@ namespace TrimOut.Core.Checks.Evidence;
 /// </remarks>
 public sealed class KitUnchecked : HouseCheck
 {
+    private static readonly Message OneUnchecked = new("1 value of {0} was never held against the maker's sheet: {1}.");
+    private static readonly Message SomeUnchecked = new("{0} values of {1} were never held against the maker's sheet: {2}.");
+    private static readonly Message ManyUnchecked = new("{0} values of {1} were never held against the maker's sheet: {2} and more.");
+    private static readonly Message ReadSheet = new("Read the sheet, put right what differs, and mark each value checked.");
+
     private static readonly ImmutableArray<Fact<ItemRef>> Choosing = [UnitFacts.Kind, UnitFacts.HeadCover, RunFacts.Cable, PanelFacts.Type, HubFacts.Type, RemoteFacts.Type];
 
     /// <inheritdoc/>
@@ -26,15 +32,19 @@ public sealed class KitUnchecked : HouseCheck
             .Concat(house.Hubs.Select(h => h.Item.Get(HubFacts.Type)))
             .Concat(house.Remotes.Select(r => r.Item.Get(RemoteFacts.Type)))
             .Where(r => r is not null).Select(r => r!.Value.Id).Distinct();
-        return used.Select(house.Find).OfType<Item>().Where(i => !i.Removed).OrderBy(i => i.Place).Select(i => new CheckResult(Info, i, Judge(house, i)));
+        return used.Select(house.Find).OfType<Item>().Where(i => !i.Removed).OrderBy(i => i.Place).Select(i => new CheckResult(Info, i, Judge(i)));
     }
 
-    private static Outcome Judge(House house, Item part)
+    private static Outcome Judge(Item part)
     {
-        var open = FactTable.Of(part.Kind).Where(f => f.Name != "name" && part.Latest(f.Name)?.Stored is not null && part.Latest(Companion.Checked(f.Name))?.Stored != "yes").ToList();
-        return open.Count == 0
-            ? new Outcome.Fine()
-            : new Outcome.Found($"{open.Count} value{(open.Count == 1 ? "" : "s")} of {house.NameOf(part)} {(open.Count == 1 ? "was" : "were")} never held against the maker's sheet: {string.Join(", ", open.Take(4).Select(f => f.Label.ToLowerInvariant()))}{(open.Count > 4 ? " and more" : "")}.",
-                "Read the sheet, put right what differs, and mark each value checked.", FieldRef.To(part, open[0]));
+        var open = FactTable.Of(part.Kind)
+            .Where(f => f.Name != "name" && part.Latest(f.Name)?.Stored is not null && part.Latest(Companion.Checked(f.Name))?.Stored != "yes").ToList();
+        if (open.Count == 0)
+            return new Outcome.Fine();
+        var first = Arg.All(open.Take(4).Select(f => Arg.Label(f)));
+        return new Outcome.Found(
+            open.Count == 1 ? OneUnchecked.With(Arg.Name(part), first)
+                : (open.Count > 4 ? ManyUnchecked : SomeUnchecked).With(open.Count, Arg.Name(part), first),
+            ReadSheet, FieldRef.To(part, open[0]));
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Evidence;
 
@@ -12,6 +13,10 @@ namespace TrimOut.Core.Checks.Evidence;
 /// </remarks>
 public sealed class StepWithoutEvidence : SubjectCheck
 {
+    private static readonly Message Lacking = new("\"{0}\" is marked done; missing: {1}.");
+    private static readonly Message AllLacking = new("{0}");
+    private static readonly Message WriteMissing = new("Write what is missing, or take the mark away.");
+
     private readonly Dictionary<Phase, CheckInfo> _byPhase;
 
     /// <summary>The rule.</summary>
@@ -49,10 +54,10 @@ public sealed class StepWithoutEvidence : SubjectCheck
     {
         if (done.All(s => Progress.IsComplete(subject, s)))
             return new Outcome.Fine();
-        var lacking = done.Select(s => (Step: s, Missing: Progress.Missing(subject, s))).Where(s => s.Missing.Count > 0).ToList();
+        var lacking = done.Select(s => (Step: s, Missing: Progress.Missing(subject, s, small: true))).Where(s => s.Missing.Count > 0).ToList();
         var first = lacking[0].Step.Evidence.FirstOrDefault(f => Progress.Holder(subject, f)?.Latest(f.Name)?.Stored is null);
         var field = first is not null && Progress.Holder(subject, first) is { } holder ? FieldRef.To(holder, first) : FieldRef.To(subject.Item, UnitFacts.Step, lacking[0].Step.Id);
-        return new Outcome.Found(string.Join(" ", lacking.Select(l => $"\"{l.Step.Label}\" is marked done; missing: {string.Join(", ", l.Missing.Select(m => m.ToLowerInvariant()))}.")),
-            "Write what is missing, or take the mark away.", field);
+        return new Outcome.Found(
+            AllLacking.With(Arg.All(lacking.Select(l => (Arg)Lacking.With(Arg.Label(l.Step), Arg.All(l.Missing))), " ")), WriteMissing, field);
     }
 }

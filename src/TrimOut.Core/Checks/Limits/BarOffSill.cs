@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Limits;
 
@@ -12,6 +13,9 @@ namespace TrimOut.Core.Checks.Limits;
 /// </remarks>
 public sealed class BarOffSill : UnitCheck
 {
+    private static readonly Message StandsOff = new("Closed, the bar stands {0} above the sill.");
+    private static readonly Message SetAgain = new("Set the close limit again: the bar just touches, no slack and no bow.");
+
     /// <summary>A gap that still counts as touching: common practice, no published source.</summary>
     public static readonly Length Tolerance = Length.FromInches(0, 1, 8);
 
@@ -24,5 +28,5 @@ public sealed class BarOffSill : UnitCheck
         subject.Window.Mount == Mount.Outside ? new Outcome.DoesNotApply()
         : subject.Item.Get(UnitFacts.CloseGap) is not { } gap ? Unknown.Of(subject, UnitFacts.CloseGap)
         : gap <= Tolerance ? new Outcome.Fine()
-        : new Outcome.Found($"Closed, the bar stands {gap.In(subject)} above the sill.", "Set the close limit again: the bar just touches, no slack and no bow.", FieldRef.To(subject.Item, UnitFacts.CloseGap));
+        : new Outcome.Found(StandsOff.With(gap), SetAgain, FieldRef.To(subject.Item, UnitFacts.CloseGap));
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Limits;
 
@@ -12,6 +13,10 @@ namespace TrimOut.Core.Checks.Limits;
 /// </remarks>
 public sealed class BarsNotLevel : HouseCheck
 {
+    private static readonly Message OpenApart = new("Open, its bar stands at {0} and that of {1} at {2}: {3} apart.");
+    private static readonly Message ClosedApart = new("Closed, its bar stands at {0} and that of {1} at {2}: {3} apart.");
+    private static readonly Message SetAgain = new("Set the limit of one of the two again, seen from across the room.");
+
     /// <summary>How far neighbours may differ: common practice, no published source.</summary>
     public static readonly Length Tolerance = Length.FromInches(0, 1, 8);
 
@@ -26,17 +31,18 @@ public sealed class BarsNotLevel : HouseCheck
     private Outcome Judge(Unit neighbour, Unit unit)
     {
         Outcome.Fine? fine = null;
-        foreach (var (fact, when) in ((Fact<Length>, string)[])[(UnitFacts.OpenGap, "Open"), (UnitFacts.CloseGap, "Closed")])
+        foreach (var (fact, unlike) in ((Fact<Length>, Message)[])[(UnitFacts.OpenGap, OpenApart), (UnitFacts.CloseGap, ClosedApart)])
         {
             if (unit.Item.Get(fact) is not { } mine)
                 return Unknown.Of(unit, fact);
             if (neighbour.Item.Get(fact) is not { } theirs)
-                return new Outcome.NotChecked($"{fact.Label} of {neighbour.Tag}", FieldRef.To(neighbour.Item, fact));
-            var working = Working.Of(Info.Source.Formula, () => [(unit.Tag, mine.In(unit)), (neighbour.Tag, theirs.In(unit)), ("apart", (mine - theirs).Abs().In(unit))]);
+                return new Outcome.NotChecked(Unknown.OfOther.With(Arg.Label(fact, small: false), Arg.Name(neighbour)), FieldRef.To(neighbour.Item, fact));
+            var working = Working.Of(Info.Source.Formula, () =>
+                [(unit.Tag, mine.In(unit)), (neighbour.Tag, theirs.In(unit)), ("apart", (mine - theirs).Abs().In(unit))]);
             if ((mine - theirs).Abs() > Tolerance)
             {
-                return new Outcome.Found($"{when}, its bar stands at {mine.In(unit)} and that of {neighbour.Tag} at {theirs.In(unit)}: {(mine - theirs).Abs().In(unit)} apart.",
-                    "Set the limit of one of the two again, seen from across the room.", FieldRef.To(unit.Item, fact), working);
+                return new Outcome.Found(unlike.With(mine, Arg.Name(neighbour), theirs, (mine - theirs).Abs()),
+                    SetAgain, FieldRef.To(unit.Item, fact), working);
             }
             fine = new Outcome.Fine(working);
         }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
@@ -11,6 +12,10 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class DepthTooShallow : UnitCheck
 {
+    private static readonly Message TooShallow = new("The reveal is {0} deep; {1} needs {2}.");
+    private static readonly Message OrderOther = new("Order a kind that needs less depth, or mount it outside.");
+    private static readonly Message AskMaker = new("Ask the maker for brackets for less depth, or mount it outside.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("depth-too-shallow", "Reveal is too shallow for the brackets", Severity.Stop, Phase.Measure,
         new Source(Source.MakersSheet, "depth >= depth needed"));
@@ -29,8 +34,7 @@ public sealed class DepthTooShallow : UnitCheck
         var working = Working.Of(Info.Source.Formula, () => [("depth", depth.In(subject)), ("depth needed", needed.In(subject))]);
         return depth >= needed
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The reveal is {depth.In(subject)} deep; {subject.Kind.Name} needs {needed.In(subject)}.",
-                Moment.NotOrdered(subject) ? "Order a kind that needs less depth, or mount it outside." : "Ask the maker for brackets for less depth, or mount it outside.",
+            : new Outcome.Found(TooShallow.With(depth, Arg.Name(subject.Kind), needed), Moment.NotOrdered(subject) ? OrderOther : AskMaker,
                 FieldRef.To(subject.Window.Item, WindowFacts.Mount), working);
     }
 }

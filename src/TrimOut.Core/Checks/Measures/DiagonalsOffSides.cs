@@ -3,6 +3,7 @@ using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
@@ -13,6 +14,9 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class DiagonalsOffSides : WindowCheck
 {
+    private static readonly Message Misread = new("The diagonals stand for {0}, the widths and heights for {1}: one of them is misread.");
+    private static readonly Message MeasureAgain = new("Measure the diagonals again, then the sides.");
+
     /// <summary>How far the two may be apart before a figure must be wrong: common practice, no published source.</summary>
     public static readonly Length Tolerance = Length.FromInches(0, 1, 2);
 
@@ -38,7 +42,6 @@ public sealed class DiagonalsOffSides : WindowCheck
         ]);
         return (read - expected).Abs() <= Tolerance
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The diagonals stand for {read.About(subject)}, the widths and heights for {expected.About(subject)}: one of them is misread.",
-                "Measure the diagonals again, then the sides.", FieldRef.To(subject.Item, WindowFacts.DiagonalDown), working);
+            : new Outcome.Found(Misread.With(Arg.About(read), Arg.About(expected)), MeasureAgain, FieldRef.To(subject.Item, WindowFacts.DiagonalDown), working);
     }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
@@ -12,6 +13,10 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class HandleInHangingPlane : UnitCheck
 {
+    private static readonly Message InTheWay = new("{0}: it stands out {1} in a depth of {2}, and the unit takes up {3} from the room face: {4} too much.");
+    private static readonly Message MendInside = new("Change to a folding handle, set the unit back less, or mount it outside.");
+    private static readonly Message MendOutside = new("Change to a folding handle, or bring the brackets forward.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("handle-in-hanging-plane", "Something is in the way of the unit", Severity.Stop, Phase.Measure,
         new Source(Source.MakersSheet, "setback + bracket back <= depth - stands out; outside: stands out <= depth"));
@@ -41,11 +46,13 @@ public sealed class HandleInHangingPlane : UnitCheck
         }
         var front = depth - standsOut;
         var working = Working.Of(Info.Source.Formula, () =>
-            [("depth", depth.In(subject)), ("stands out", standsOut.In(subject)), ("its front from the room face", front.In(subject)), ("rear of the unit from the room face", rear.In(subject))]);
+        [
+            ("depth", depth.In(subject)), ("stands out", standsOut.In(subject)),
+            ("its front from the room face", front.In(subject)), ("rear of the unit from the room face", rear.In(subject)),
+        ]);
         return rear <= front
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"{thing}: it stands out {standsOut.In(subject)} in a depth of {depth.In(subject)}, and the unit takes up {rear.In(subject)} from the room face: {(rear - front).In(subject)} too much.",
-                mount == Mount.Inside ? "Change to a folding handle, set the unit back less, or mount it outside." : "Change to a folding handle, or bring the brackets forward.",
+            : new Outcome.Found(InTheWay.With(Arg.Typed(thing), standsOut, depth, rear, rear - front), mount == Mount.Inside ? MendInside : MendOutside,
                 FieldRef.To(window.Item, WindowFacts.InTheWayDepth), working);
     }
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
@@ -11,6 +12,8 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class HeightsSpread : WindowCheck
 {
+    private static readonly Message Apart = new("The heights go from {0} to {1}: {2} apart, where {3} is the limit.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("heights-spread", "The three heights are far apart", Severity.Caution, Phase.Measure,
         new Source(Source.CommonPractice, "largest - smallest <= limit"));
@@ -18,6 +21,6 @@ public sealed class HeightsSpread : WindowCheck
     /// <inheritdoc/>
     public override Outcome Judge(Window subject) =>
         subject.SmallestHeight is { } smallest && subject.LargestHeight is { } largest
-            ? Spread.Judge(subject, "heights", smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.HeightLeft))
+            ? Spread.Judge(subject, Apart, smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.HeightLeft))
             : Unknown.Of(subject, new[] { WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight }.First(f => subject.Item.Get(f) is null));
 }

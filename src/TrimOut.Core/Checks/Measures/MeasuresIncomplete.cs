@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
@@ -12,6 +13,11 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class MeasuresIncomplete : WindowCheck
 {
+    private static readonly Message NoneYet = new("finished measures");
+    private static readonly Message NotYet = new("Not measured yet: {0}.");
+    private static readonly Message OrderedAndNotYet = new("An order size is written, and not measured yet: {0}.");
+    private static readonly Message MeasureRest = new("Measure what is left before anything is ordered.");
+
     private static readonly Fact<Length>[] Always =
     [
         WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom, WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight,
@@ -33,8 +39,8 @@ public sealed class MeasuresIncomplete : WindowCheck
             return new Outcome.Fine();
         var ordered = subject.Units.Any(u => u.Item.Get(UnitFacts.OrderWidth) is not null || u.Item.Get(UnitFacts.OrderHeight) is not null);
         return missing.Count == asked.Length && !ordered
-            ? new Outcome.NotChecked("finished measures", FieldRef.To(subject.Item, missing[0]))
-            : new Outcome.Found($"{(ordered ? "An order size is written, and not measured yet" : "Not measured yet")}: {string.Join("; ", missing.Select(f => f.Label.ToLowerInvariant()))}.",
-                "Measure what is left before anything is ordered.", FieldRef.To(subject.Item, missing[0]));
+            ? new Outcome.NotChecked(NoneYet, FieldRef.To(subject.Item, missing[0]))
+            : new Outcome.Found((ordered ? OrderedAndNotYet : NotYet).With(Arg.All(missing.Select(f => Arg.Label(f)), "; ")), MeasureRest,
+                FieldRef.To(subject.Item, missing[0]));
     }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
@@ -12,6 +13,11 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class OutOfSquare : WindowCheck
 {
+    private static readonly Message Leans = new("The diagonals are {0} and {1}: the top stands {2} to one side.");
+    private static readonly Message SidesNotParallel = new("The top is {0} wide and the bottom {1}: the sides are not parallel, though the diagonals agree.");
+    private static readonly Message HeadNotParallel = new("The left side is {0} high and the right {1}: head and sill are not parallel.");
+    private static readonly Message ShimTrim = new("Measure again; if it stays, shim the trim, or mount outside where it does not show.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("out-of-square", "Opening is out of square", Severity.Caution, Phase.Measure,
         new Source("Cosine rule: lean = (d1^2 - d2^2) / (4 x width)", "difference of the diagonals, of top and bottom, and of left and right each within the limit"));
@@ -33,12 +39,12 @@ public sealed class OutOfSquare : WindowCheck
             ("diagonals", $"{down.In(subject)} and {up.In(subject)}"), ("top and bottom", $"{top.In(subject)} and {bottom.In(subject)}"),
             ("left and right", $"{left.In(subject)} and {right.In(subject)}"), ("lean", lean.About(subject)), ("limit", limit.In(subject)),
         ]);
-        var fault = (down - up).Abs() > limit ? $"The diagonals are {down.In(subject)} and {up.In(subject)}: the top stands {lean.About(subject)} to one side."
-            : (top - bottom).Abs() > limit ? $"The top is {top.In(subject)} wide and the bottom {bottom.In(subject)}: the sides are not parallel, though the diagonals agree."
-            : (left - right).Abs() > limit ? $"The left side is {left.In(subject)} high and the right {right.In(subject)}: head and sill are not parallel."
+        var fault = (down - up).Abs() > limit ? Leans.With(down, up, Arg.About(lean))
+            : (top - bottom).Abs() > limit ? SidesNotParallel.With(top, bottom)
+            : (left - right).Abs() > limit ? HeadNotParallel.With(left, right)
             : null;
         return fault is null
             ? new Outcome.Fine(working)
-            : new Outcome.Found(fault, "Measure again; if it stays, shim the trim, or mount outside where it does not show.", FieldRef.To(subject.Item, WindowFacts.DiagonalDown), working);
+            : new Outcome.Found(fault, ShimTrim, FieldRef.To(subject.Item, WindowFacts.DiagonalDown), working);
     }
 }

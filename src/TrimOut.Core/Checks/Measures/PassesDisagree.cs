@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
@@ -12,6 +13,10 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class PassesDisagree : WindowCheck
 {
+    private static readonly Message WidthsDisagree = new("The first pass gives a width of {0}, the second {1}: {2} apart.");
+    private static readonly Message HeightsDisagree = new("The first pass gives a height of {0}, the second {1}: {2} apart.");
+    private static readonly Message MeasureThird = new("Measure a third time, all three places, and put right the pass that it speaks against.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("passes-disagree", "Two passes of measuring disagree", Severity.Stop, Phase.Measure,
         new Source(Source.CommonPractice, "second width - smallest width and second height - largest height within the limit"));
@@ -21,10 +26,10 @@ public sealed class PassesDisagree : WindowCheck
     {
         if (subject.House.Job.Get(HouseFacts.PassLimit) is not { } limit)
             return Unknown.Of(new JobItself(subject.House), HouseFacts.PassLimit);
-        return Judge(subject, limit, "width", subject.SmallestWidth, WindowFacts.WidthTop, WindowFacts.WidthAgain) switch
+        return Judge(subject, limit, WidthsDisagree, subject.SmallestWidth, WindowFacts.WidthTop, WindowFacts.WidthAgain) switch
         {
             Outcome.Found found => found,
-            var width => Judge(subject, limit, "height", subject.LargestHeight, WindowFacts.HeightLeft, WindowFacts.HeightAgain) switch
+            var width => Judge(subject, limit, HeightsDisagree, subject.LargestHeight, WindowFacts.HeightLeft, WindowFacts.HeightAgain) switch
             {
                 Outcome.Fine when width is Outcome.NotChecked => width,
                 var height => height,
@@ -32,17 +37,17 @@ public sealed class PassesDisagree : WindowCheck
         };
     }
 
-    private Outcome Judge(Window window, Length limit, string what, Length? first, Fact<Length> firstFact, Fact<Length> secondFact)
+    private Outcome Judge(Window window, Length limit, Message disagree, Length? first, Fact<Length> firstFact, Fact<Length> secondFact)
     {
         if (first is not { } before)
             return Unknown.Of(window, firstFact);
         if (window.Item.Get(secondFact) is not { } second)
             return Unknown.Of(window, secondFact);
         var apart = (second - before).Abs();
-        var working = Working.Of(Info.Source.Formula, () => [("first pass", before.In(window)), ("second pass", second.In(window)), ("apart", apart.In(window)), ("limit", limit.In(window))]);
+        var working = Working.Of(Info.Source.Formula, () =>
+            [("first pass", before.In(window)), ("second pass", second.In(window)), ("apart", apart.In(window)), ("limit", limit.In(window))]);
         return apart <= limit
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The first pass gives a {what} of {before.In(window)}, the second {second.In(window)}: {apart.In(window)} apart.",
-                "Measure a third time, all three places, and put right the pass that it speaks against.", FieldRef.To(window.Item, secondFact), working);
+            : new Outcome.Found(disagree.With(before, second, apart), MeasureThird, FieldRef.To(window.Item, secondFact), working);
     }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
@@ -12,6 +13,9 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class SetbackTooDeep : UnitCheck
 {
+    private static readonly Message TooDeep = new("Set back {0}, a head cover {1} deep does not fit a depth of {2}.");
+    private static readonly Message SetBackLess = new("Set the brackets back {0} or less, if the sheet allows it.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("setback-too-deep", "Flush only with less setback", Severity.Note, Phase.Measure,
         new Source(Source.MakersSheet, "setback + head cover <= depth"));
@@ -26,8 +30,8 @@ public sealed class SetbackTooDeep : UnitCheck
         {
             RevealFit.Flush => new Outcome.Fine(cover.Working(subject, Info.Source.Formula)),
             RevealFit.FlushWithLessSetback => new Outcome.Found(
-                $"Set back {cover.Setback.In(subject)}, a head cover {cover.Reach.In(subject)} deep does not fit a depth of {cover.Depth.In(subject)}.",
-                $"Set the brackets back {(cover.Depth - cover.Reach).In(subject)} or less, if the sheet allows it.", FieldRef.To(subject.Item, UnitFacts.Setback),
+                TooDeep.With(cover.Setback, cover.Reach, cover.Depth), SetBackLess.With(cover.Depth - cover.Reach),
+                FieldRef.To(subject.Item, UnitFacts.Setback),
                 cover.Working(subject, Info.Source.Formula)),
             _ => new Outcome.DoesNotApply(),
         };

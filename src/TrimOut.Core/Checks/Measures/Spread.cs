@@ -1,21 +1,24 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
 /// <summary>How far three measures of one thing may lie apart.</summary>
 internal static class Spread
 {
-    public static Outcome Judge(Window window, string what, Length smallest, Length largest, string formula, FieldRef mends)
+    private static readonly Message MeasureAgain = new("Measure all three again. If it stays, an outside mount hides it.");
+
+    public static Outcome Judge(Window window, Message apart, Length smallest, Length largest, string formula, FieldRef mends)
     {
         if (window.House.Job.Get(HouseFacts.SpreadLimit) is not { } limit)
             return Unknown.Of(new JobItself(window.House), HouseFacts.SpreadLimit);
         var spread = largest - smallest;
-        var working = Working.Of(formula, () => [("largest", largest.In(window)), ("smallest", smallest.In(window)), ("spread", spread.In(window)), ("limit", limit.In(window))]);
+        var working = Working.Of(formula, () =>
+            [("largest", largest.In(window)), ("smallest", smallest.In(window)), ("spread", spread.In(window)), ("limit", limit.In(window))]);
         return spread <= limit
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The {what} go from {smallest.In(window)} to {largest.In(window)}: {spread.In(window)} apart, where {limit.In(window)} is the limit.",
-                "Measure all three again. If it stays, an outside mount hides it.", mends, working);
+            : new Outcome.Found(apart.With(smallest, largest, spread, limit), MeasureAgain, mends, working);
     }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
@@ -12,6 +13,9 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class StandsOutOfReveal : UnitCheck
 {
+    private static readonly Message StandsOut = new("It needs {0} to be flush and the reveal is {1} deep: {2} stand out.");
+    private static readonly Message ChooseSmaller = new("Choose a smaller head cover, mount it outside, or have the owner agree that it stands out.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("stands-out-of-reveal", "Stands out of the reveal", Severity.Caution, Phase.Measure,
         new Source(Source.MakersSheet, "head cover, or depth for flush without one, <= depth"));
@@ -25,8 +29,7 @@ public sealed class StandsOutOfReveal : UnitCheck
         return cover.Fit switch
         {
             RevealFit.StandsOut => new Outcome.Found(
-                $"It needs {cover.Reach.In(subject)} to be flush and the reveal is {cover.Depth.In(subject)} deep: {(cover.Reach - cover.Depth).In(subject)} stand out.",
-                "Choose a smaller head cover, mount it outside, or have the owner agree that it stands out.", FieldRef.To(subject.Item, UnitFacts.HeadCover),
+                StandsOut.With(cover.Reach, cover.Depth, cover.Reach - cover.Depth), ChooseSmaller, FieldRef.To(subject.Item, UnitFacts.HeadCover),
                 cover.Working(subject, Info.Source.Formula)),
             RevealFit.DoesNotFit => new Outcome.DoesNotApply(),
             _ => new Outcome.Fine(cover.Working(subject, Info.Source.Formula)),

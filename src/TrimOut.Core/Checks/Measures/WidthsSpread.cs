@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
@@ -11,6 +12,8 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class WidthsSpread : WindowCheck
 {
+    private static readonly Message Apart = new("The widths go from {0} to {1}: {2} apart, where {3} is the limit.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("widths-spread", "The three widths are far apart", Severity.Caution, Phase.Measure,
         new Source(Source.CommonPractice, "largest - smallest <= limit"));
@@ -18,6 +21,6 @@ public sealed class WidthsSpread : WindowCheck
     /// <inheritdoc/>
     public override Outcome Judge(Window subject) =>
         subject.SmallestWidth is { } smallest && subject.LargestWidth is { } largest
-            ? Spread.Judge(subject, "widths", smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.WidthTop))
+            ? Spread.Judge(subject, Apart, smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.WidthTop))
             : Unknown.Of(subject, new[] { WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom }.First(f => subject.Item.Get(f) is null));
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Orders;
 
@@ -11,6 +12,11 @@ namespace TrimOut.Core.Checks.Orders;
 /// </remarks>
 public sealed class GapBetweenUnitsTooLarge : WindowCheck
 {
+    private static readonly Message OneGap = new("{0} are left for 1 gap between the units; {1} are the most.");
+    private static readonly Message ManyGaps = new("{0} are left for {1} gaps between the units; {2} are the most.");
+    private static readonly Message OrderWider = new("Order them {0} wider, together.");
+    private static readonly Message CoverStrip = new("Ask the maker, or cover the strip with a moulding.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("gap-between-units-too-large", "A strip of light between units side by side", Severity.Caution, Phase.Order,
         new Source(Source.MakersSheet, "opening, and outside both overlaps, - order widths - both end allowances <= sum of the largest gaps"));
@@ -29,8 +35,8 @@ public sealed class GapBetweenUnitsTooLarge : WindowCheck
         var working = there.Working(subject, Info.Source.Formula, "at most", most);
         return there.Left <= most
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"{there.Left.In(subject)} are left for {(there.Gaps == 1 ? "1 gap" : $"{there.Gaps} gaps")} between the units; {most.In(subject)} are the most.",
-                Moment.NotOrdered(subject.Units[^1]) ? $"Order them {(there.Left - most).In(subject)} wider, together." : "Ask the maker, or cover the strip with a moulding.",
+            : new Outcome.Found(there.Gaps == 1 ? OneGap.With(there.Left, most) : ManyGaps.With(there.Left, there.Gaps, most),
+                Moment.NotOrdered(subject.Units[^1]) ? OrderWider.With(there.Left - most) : CoverStrip,
                 FieldRef.To(subject.Units[^1].Item, UnitFacts.OrderWidth), working);
     }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Orders;
 
@@ -12,6 +13,12 @@ namespace TrimOut.Core.Checks.Orders;
 /// </remarks>
 public sealed class GapBetweenUnitsTooSmall : WindowCheck
 {
+    private static readonly Message DoNotGoIn = new("The {0} units and their ends take {1}; the opening is {2} at its narrowest.");
+    private static readonly Message OneGap = new("{0} are left for 1 gap; the sheet asks for {1}.");
+    private static readonly Message ManyGaps = new("{0} are left for {1} gaps; the sheet asks for {2}.");
+    private static readonly Message OrderNarrower = new("Order them {0} narrower, together.");
+    private static readonly Message CallMaker = new("Call the maker today: before they are cut, the size can still be changed.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("gap-between-units-too-small", "Too little room between units side by side", Severity.Stop, Phase.Order,
         new Source(Source.MakersSheet, "smallest width - order widths - both end allowances >= sum of the gaps"));
@@ -31,12 +38,10 @@ public sealed class GapBetweenUnitsTooSmall : WindowCheck
         return there.Left >= asked
             ? new Outcome.Fine(working)
             : new Outcome.Found(
-                there.Left < Length.Zero
-                    ? $"The {subject.Units.Length} units and their ends take {(there.Room - there.Left).In(subject)}; the opening is {there.Room.In(subject)} at its narrowest."
-                    : $"{there.Left.In(subject)} are left for {Counted(there.Gaps)}; the sheet asks for {asked.In(subject)}.",
-                Moment.NotOrdered(subject.Units[^1]) ? $"Order them {(asked - there.Left).In(subject)} narrower, together." : "Call the maker today: before they are cut, the size can still be changed.",
+                there.Left < Length.Zero ? DoNotGoIn.With(subject.Units.Length, there.Room - there.Left, there.Room)
+                    : there.Gaps == 1 ? OneGap.With(there.Left, asked)
+                    : ManyGaps.With(there.Left, there.Gaps, asked),
+                Moment.NotOrdered(subject.Units[^1]) ? OrderNarrower.With(asked - there.Left) : CallMaker,
                 FieldRef.To(subject.Units[^1].Item, UnitFacts.OrderWidth), working);
     }
-
-    private static string Counted(int gaps) => gaps == 1 ? "1 gap" : $"{gaps} gaps";
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Orders;
 
@@ -28,7 +29,10 @@ internal readonly record struct Neighbours(Length Room, IReadOnlyList<Length> Wi
         if ((mount == Mount.Inside ? window.SmallestWidth : window.LargestWidth + beyond * 2) is not { } room)
             return (null, Unknown.Of(window, WindowFacts.WidthTop));
         if (window.Units.FirstOrDefault(u => u.Item.Get(UnitFacts.OrderWidth) is null) is { } open)
-            return (null, new Outcome.NotChecked($"order width of {open.Tag}", FieldRef.To(open.Item, UnitFacts.OrderWidth)));
+        {
+            var missing = Checks.Unknown.OfOther.With(Arg.Label(UnitFacts.OrderWidth), Arg.Name(open));
+            return (null, new Outcome.NotChecked(missing, FieldRef.To(open.Item, UnitFacts.OrderWidth)));
+        }
         var ends = Length.Zero;
         if (mount == Mount.Inside)
         {

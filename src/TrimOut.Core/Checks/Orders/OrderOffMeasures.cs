@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Orders;
 
@@ -11,6 +12,10 @@ namespace TrimOut.Core.Checks.Orders;
 /// </remarks>
 public sealed class OrderOffMeasures : UnitCheck
 {
+    private static readonly Message OffMeasures = new("The order size is {0} x {1}; the measures give {2} x {3}.");
+    private static readonly Message TakeWorkedOut = new("Take the size that is worked out, or waive this and say why.");
+    private static readonly Message HoldAgainst = new("Hold it against the acknowledgement; call the maker if it is a slip.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("order-off-measures", "Order size is not what the measures give", Severity.Caution, Phase.Order,
         new Source(Source.CommonPractice, "inside: smallest width rounded down, largest height rounded up; outside: largest width + 2 x overlap and largest height + head above, rounded up"));
@@ -26,12 +31,12 @@ public sealed class OrderOffMeasures : UnitCheck
             return Missing(subject);
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("worked out", $"{workedWidth.In(subject)} x {workedHeight.In(subject)}"), ("ordered", $"{width.In(subject)} x {height.In(subject)}"), ("step", subject.Kind!.Show(CoveringKindFacts.RoundTo)),
+            ("worked out", $"{workedWidth.In(subject)} x {workedHeight.In(subject)}"), ("ordered", $"{width.In(subject)} x {height.In(subject)}"),
+            ("step", subject.Kind!.Show(CoveringKindFacts.RoundTo)),
         ]);
         return width == workedWidth && height == workedHeight
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The order size is {width.In(subject)} x {height.In(subject)}; the measures give {workedWidth.In(subject)} x {workedHeight.In(subject)}.",
-                Moment.NotOrdered(subject) ? "Take the size that is worked out, or waive this and say why." : "Hold it against the acknowledgement; call the maker if it is a slip.",
+            : new Outcome.Found(OffMeasures.With(width, height, workedWidth, workedHeight), Moment.NotOrdered(subject) ? TakeWorkedOut : HoldAgainst,
                 FieldRef.To(subject.Item, width == workedWidth ? UnitFacts.OrderHeight : UnitFacts.OrderWidth), working);
     }
 

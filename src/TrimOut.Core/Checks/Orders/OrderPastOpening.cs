@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Orders;
 
@@ -11,6 +12,11 @@ namespace TrimOut.Core.Checks.Orders;
 /// </remarks>
 public sealed class OrderPastOpening : UnitCheck
 {
+    private static readonly Message PastWidth = new("The order width is {0}; the smallest width is {1}.");
+    private static readonly Message PastPart = new("The order width is {0}; its part of the opening is {1}.");
+    private static readonly Message OrderThis = new("Order {0}.");
+    private static readonly Message CallMaker = new("Call the maker today: before it is cut, the size can still be changed.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("order-past-opening", "Ordered wider than the opening", Severity.Stop, Phase.Order,
         new Source(Source.CommonPractice, "order width <= smallest of top, middle, bottom; with several units, <= its part"));
@@ -28,8 +34,8 @@ public sealed class OrderPastOpening : UnitCheck
         var working = Working.Of(Info.Source.Formula, () => [("order width", order.In(subject)), (single ? "smallest width" : "part of the opening", room.In(subject))]);
         return order <= room
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The order width is {order.In(subject)}; {(single ? "the smallest width" : "its part of the opening")} is {room.In(subject)}.",
-                Moment.NotOrdered(subject) ? $"Order {(subject.WorkedOutWidth ?? room).In(subject)}." : "Call the maker today: before it is cut, the size can still be changed.",
+            : new Outcome.Found((single ? PastWidth : PastPart).With(order, room),
+                Moment.NotOrdered(subject) ? OrderThis.With(subject.WorkedOutWidth ?? room) : CallMaker,
                 FieldRef.To(subject.Item, UnitFacts.OrderWidth), working);
     }
 }

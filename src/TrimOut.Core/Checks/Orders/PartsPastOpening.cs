@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Orders;
 
@@ -12,6 +13,9 @@ namespace TrimOut.Core.Checks.Orders;
 /// </remarks>
 public sealed class PartsPastOpening : WindowCheck
 {
+    private static readonly Message PartsPast = new("The parts make {0} together; the opening is {1} at its narrowest.");
+    private static readonly Message TakeOff = new("Take {0} or more off the parts.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("parts-past-opening", "Units together are wider than the opening", Severity.Stop, Phase.Order,
         new Source(Source.CommonPractice, "sum of the parts <= smallest of top, middle, bottom"));
@@ -24,13 +28,16 @@ public sealed class PartsPastOpening : WindowCheck
         if (subject.SmallestWidth is not { } opening)
             return Unknown.Of(subject, WindowFacts.WidthTop);
         if (subject.Units.FirstOrDefault(u => u.Item.Get(UnitFacts.PartWidth) is null) is { } without)
-            return new Outcome.NotChecked($"part of the opening of {without.Tag}", FieldRef.To(without.Item, UnitFacts.PartWidth));
+        {
+            return new Outcome.NotChecked(Unknown.OfOther.With(Arg.Label(UnitFacts.PartWidth), Arg.Name(without)),
+                FieldRef.To(without.Item, UnitFacts.PartWidth));
+        }
         var parts = subject.Units.Select(u => u.Item.Get(UnitFacts.PartWidth)!.Value).ToList();
         var sum = parts.Aggregate(Length.Zero, (a, b) => a + b);
-        var working = Working.Of(Info.Source.Formula, () => [.. parts.Select((p, at) => (subject.Units[at].Tag, p.In(subject))), ("sum", sum.In(subject)), ("opening", opening.In(subject))]);
+        var working = Working.Of(Info.Source.Formula, () =>
+            [.. parts.Select((p, at) => (subject.Units[at].Tag, p.In(subject))), ("sum", sum.In(subject)), ("opening", opening.In(subject))]);
         return sum <= opening
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The parts make {sum.In(subject)} together; the opening is {opening.In(subject)} at its narrowest.",
-                $"Take {(sum - opening).In(subject)} or more off the parts.", FieldRef.To(subject.Units[^1].Item, UnitFacts.PartWidth), working);
+            : new Outcome.Found(PartsPast.With(sum, opening), TakeOff.With(sum - opening), FieldRef.To(subject.Units[^1].Item, UnitFacts.PartWidth), working);
     }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Orders;
 
@@ -12,6 +13,10 @@ namespace TrimOut.Core.Checks.Orders;
 /// </remarks>
 public sealed class RollPastHeadCover : UnitCheck
 {
+    private static readonly Message TooLarge = new("With {0} wound on it the roll needs {1}; {2} has {3}.");
+    private static readonly Message OrderOther = new("Order a larger head cover or a thinner fabric.");
+    private static readonly Message AskMaker = new("Ask the maker for a larger head cover.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("roll-past-head-cover", "Roll is too large for its head cover", Severity.Stop, Phase.Order,
         new Source("Wound-sheet formula D = sqrt(d^2 + 4 t L / pi); two thicknesses more for the step of the outer turn", "D + 2 t <= room inside the head cover"));
@@ -40,7 +45,7 @@ public sealed class RollPastHeadCover : UnitCheck
         ]);
         return needed <= room
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"With {wound.In(subject)} wound on it the roll needs {needed.About(subject)}; {cover.Name} has {room.In(subject)}.",
-                Moment.NotOrdered(subject) ? "Order a larger head cover or a thinner fabric." : "Ask the maker for a larger head cover.", FieldRef.To(subject.Item, UnitFacts.HeadCover), working);
+            : new Outcome.Found(TooLarge.With(wound, Arg.About(needed), Arg.Name(cover), room), Moment.NotOrdered(subject) ? OrderOther : AskMaker,
+                FieldRef.To(subject.Item, UnitFacts.HeadCover), working);
     }
 }

@@ -3,6 +3,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
@@ -13,6 +14,10 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class LoadedVoltsLow : RunCheck
 {
+    private static readonly Message LostOutside =
+        new("{0} were read while it moved; {1} are predicted: {2} are lost outside the cable, in a splice most likely.");
+    private static readonly Message SpliceAgain = new("Panel off. Make the splices again, pull on each, and read again.");
+
     /// <summary>How much less than predicted may be read: common practice, no published source.</summary>
     public static readonly Voltage Tolerance = new(0.3m);
 
@@ -36,12 +41,13 @@ public sealed class LoadedVoltsLow : RunCheck
         var read = new Voltage(Math.Abs(loaded.Volts));
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("open-circuit", open.ToString()), ("running current", limits.Running.ToString()), ("length, one way", length.RunIn(subject)), ("predicted", predicted.ToString()), ("read", loaded.ToString()),
-            ("loop by these volts", TwoWire.LoopOf(new Voltage(Math.Abs(open.Volts)) - read, limits.Running).ToString()), ("second loop test", subject.Show(RunFacts.SecondLoop) is { Length: > 0 } second ? second : "not read"),
+            ("open-circuit", open.ToString()), ("running current", limits.Running.ToString()), ("length, one way", length.RunIn(subject)),
+            ("predicted", predicted.ToString()), ("read", loaded.ToString()),
+            ("loop by these volts", TwoWire.LoopOf(new Voltage(Math.Abs(open.Volts)) - read, limits.Running).ToString()),
+            ("second loop test", subject.Show(RunFacts.SecondLoop) is { Length: > 0 } second ? second : "not read"),
         ]);
         return read >= predicted - Tolerance
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"{loaded} were read while it moved; {predicted} are predicted: {predicted - read} are lost outside the cable, in a splice most likely.",
-                "Panel off. Make the splices again, pull on each, and read again.", FieldRef.To(subject.Item, RunFacts.LoadedVolts), working);
+            : new Outcome.Found(LostOutside.With(loaded, predicted, predicted - read), SpliceAgain, FieldRef.To(subject.Item, RunFacts.LoadedVolts), working);
     }
 }

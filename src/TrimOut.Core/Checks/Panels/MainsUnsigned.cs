@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
@@ -11,6 +12,11 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class MainsUnsigned : HouseCheck
 {
+    private static readonly Message NoName = new("Volts were read on {0} and no name stands beside its mains connection.");
+    private static readonly Message NoLicence = new("Volts were read on {0} and no {1} stands beside its mains connection.");
+    private static readonly Message WriteElectrician =
+        new("Write the electrician and the licence. If nobody licensed connected it, switch it off and call one.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("mains-unsigned", "Panel is live and nobody licensed signed for the mains", Severity.Stop, Phase.Power,
         new Source(Source.CommonPractice + "; local law on electrical work governs", "volts were read = connected by and licence are there"));
@@ -28,8 +34,9 @@ public sealed class MainsUnsigned : HouseCheck
             else if (!live.Contains(panel.Id))
                 yield return Result(panel, Unknown.Of(panel, missing));
             else
-                yield return Result(panel, new Outcome.Found($"Volts were read on {panel.Name} and {(missing == PanelFacts.Licence ? "no licence stands" : "no name stands")} beside its mains connection.",
-                    "Write the electrician and the licence. If nobody licensed connected it, switch it off and call one.", FieldRef.To(panel.Item, missing)));
+                yield return Result(panel, new Outcome.Found(
+                    missing == PanelFacts.Licence ? NoLicence.With(Arg.Name(panel), Arg.Label(missing)) : NoName.With(Arg.Name(panel)),
+                    WriteElectrician, FieldRef.To(panel.Item, missing)));
         }
     }
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
@@ -11,6 +12,11 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class OpenVoltsOffSupply : RunCheck
 {
+    private static readonly Message Off = new("{0} were read with nothing connected; the supply gives {1}. {2}");
+    private static readonly Message NoPower = new("No power comes: the panel is off, the output is dead, a conductor is cut, or this is another run.");
+    private static readonly Message AnotherSupply = new("This may be another supply, or something is connected that should not be.");
+    private static readonly Message ReadAgain = new("See that the panel is on and that this run is on this output; then read again.");
+
     /// <summary>The part by which an unloaded supply may be off: common practice, no published source.</summary>
     public const decimal Share = 0.1m;
 
@@ -29,7 +35,6 @@ public sealed class OpenVoltsOffSupply : RunCheck
         var working = Working.Of(Info.Source.Formula, () => [("read", open.ToString()), ("supply", supply.ToString())]);
         return Math.Abs(volts - supply.Volts) <= supply.Volts * Share
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"{open} were read with nothing connected; the supply gives {supply}. {(volts < 1 ? "No power comes: the panel is off, the output is dead, a conductor is cut, or this is another run." : "This may be another supply, or something is connected that should not be.")}",
-                "See that the panel is on and that this run is on this output; then read again.", FieldRef.To(subject.Item, RunFacts.OpenVolts), working);
+            : new Outcome.Found(Off.With(open, supply, volts < 1 ? NoPower : AnotherSupply), ReadAgain, FieldRef.To(subject.Item, RunFacts.OpenVolts), working);
     }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
@@ -12,6 +13,9 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class OutputOverloaded : RunCheck
 {
+    private static readonly Message DrawsMore = new("It draws {0}; an output of {1} gives {2}.");
+    private static readonly Message LandElsewhere = new("Land it on a panel with stronger outputs, or ask the maker.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("output-overloaded", "Unit draws more than its output gives", Severity.Stop, Phase.Power,
         new Source(Source.MakersSheet, "larger of starting and running current <= per output"));
@@ -30,6 +34,6 @@ public sealed class OutputOverloaded : RunCheck
         var working = Working.Of(Info.Source.Formula, () => [("draws", draws.ToString()), ("per output", gives.ToString())]);
         return draws <= gives
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"It draws {draws}; an output of {panel.Name} gives {gives}.", "Land it on a panel with stronger outputs, or ask the maker.", FieldRef.To(subject.Item, RunFacts.Panel), working);
+            : new Outcome.Found(DrawsMore.With(draws, Arg.Name(panel), gives), LandElsewhere, FieldRef.To(subject.Item, RunFacts.Panel), working);
     }
 }

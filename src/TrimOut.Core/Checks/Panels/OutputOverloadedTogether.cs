@@ -4,6 +4,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
@@ -14,6 +15,11 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class OutputOverloadedTogether : HouseCheck
 {
+    private static readonly Message PastOutput = new("The {0} units of {1} on {2} output {3} draw {4} when they start together; an output gives {5}.");
+    private static readonly Message PastClassTwo =
+        new("The {0} units of {1} on {2} output {3} draw {4} when they start together; a Class 2 supply gives {5} at the most.");
+    private static readonly Message LandApart = new("Land them on outputs of their own, or let them start one after the other.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("output-overloaded-together", "Units that move together ask too much of an output", Severity.Stop, Phase.Power,
         new Source(Source.MakersSheet + "; " + ClassTwo.Source, "sum of the larger of starting and running current, over the units on the output that move together, <= per output and <= Class 2 nameplate current"));
@@ -40,14 +46,19 @@ public sealed class OutputOverloadedTogether : HouseCheck
             return Unknown.Of(panel.Type, PanelTypeFacts.Supply);
         var classTwo = ClassTwo.Of(supply);
         if (!classTwo.Ok)
-            return new Outcome.NotChecked(classTwo.Reason!, FieldRef.To(panel.Type.Item, PanelTypeFacts.Supply));
+            return Unknown.Of(panel.Type, PanelTypeFacts.Supply);
         var nameplate = classTwo.Value.NameplateCurrent;
         var working = Working.Of(Info.Source.Formula, () =>
-            [("moves together", load.Name), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()), ("per output", gives.ToString()), ("Class 2 nameplate current", nameplate.ToString())]);
+        [
+            ("moves together", load.Name.For(new Reader(first.House))), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()),
+            ("per output", gives.ToString()), ("Class 2 nameplate current", nameplate.ToString()),
+        ]);
         return load.Peak <= gives && load.Peak <= nameplate
             ? new Outcome.Fine(working)
             : new Outcome.Found(
-                $"The {load.Units} units of {load.Name} on {panel.Name} output {output} draw {load.Peak} when they start together; {(gives <= nameplate ? $"an output gives {gives}" : $"a Class 2 supply gives {nameplate} at the most")}.",
-                "Land them on outputs of their own, or let them start one after the other.", FieldRef.To(first.Item, RunFacts.Output), working);
+                gives <= nameplate
+                    ? PastOutput.With(load.Units, load.Name, Arg.Name(panel), output, load.Peak, gives)
+                    : PastClassTwo.With(load.Units, load.Name, Arg.Name(panel), output, load.Peak, nameplate),
+                LandApart, FieldRef.To(first.Item, RunFacts.Output), working);
     }
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
@@ -11,6 +12,9 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class OutputPastPanel : RunCheck
 {
+    private static readonly Message NotThere = new("It lands on output {0}; {1} has {2}.");
+    private static readonly Message LandElsewhere = new("Land it on an output that is there, or add a panel.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("output-past-panel", "Output is not on the panel", Severity.Stop, Phase.Power,
         new Source(Source.MakersSheet, "output <= outputs of the panel"));
@@ -28,6 +32,6 @@ public sealed class OutputPastPanel : RunCheck
             return Unknown.Of(panel.Type, PanelTypeFacts.Outputs, panel, PanelFacts.Type);
         return output <= outputs
             ? new Outcome.Fine()
-            : new Outcome.Found($"It lands on output {output}; {panel.Name} has {outputs}.", "Land it on an output that is there, or add a panel.", FieldRef.To(subject.Item, RunFacts.Output));
+            : new Outcome.Found(NotThere.With(output, Arg.Name(panel), outputs), LandElsewhere, FieldRef.To(subject.Item, RunFacts.Output));
     }
 }

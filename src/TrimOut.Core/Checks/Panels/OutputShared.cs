@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
@@ -12,6 +13,9 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class OutputShared : HouseCheck
 {
+    private static readonly Message Shared = new("{0} output {1} feeds {2}; the sheet allows {3}.");
+    private static readonly Message LandElsewhere = new("Land one of them on a free output.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("output-shared", "Too many runs on one output", Severity.Stop, Phase.Power,
         new Source(Source.MakersSheet, "runs on an output <= units per output"));
@@ -30,6 +34,6 @@ public sealed class OutputShared : HouseCheck
     private static Outcome Judge(HomeRun run, Panel panel, ImmutableArray<HomeRun> there) =>
         panel.Type?.UnitsPerOutput is not { } most ? Unknown.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type)
         : there.Length <= most ? new Outcome.Fine()
-        : new Outcome.Found($"{panel.Name} output {run.Output} feeds {string.Join(", ", there.Select(r => r.Name))}; the sheet allows {most}.",
-            "Land one of them on a free output.", FieldRef.To(run.Item, RunFacts.Output));
+        : new Outcome.Found(Shared.With(Arg.Name(panel), run.Output!.Value, Arg.All(there.Select(r => Arg.Name(r))), most),
+            LandElsewhere, FieldRef.To(run.Item, RunFacts.Output));
 }

@@ -3,6 +3,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
@@ -13,6 +14,9 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class PanelOverloaded : HouseCheck
 {
+    private static readonly Message PastPanel = new("The {0} units of {1} on {2} draw {3} when they start together; it gives {4}.");
+    private static readonly Message Spread = new("Spread them over two panels, or let them start one after the other.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("panel-overloaded", "Units that move together ask too much of a panel", Severity.Stop, Phase.Power,
         new Source(Source.MakersSheet, "sum of the larger of starting and running current, over the units on the panel that move together, <= all together"));
@@ -28,10 +32,16 @@ public sealed class PanelOverloaded : HouseCheck
     {
         if (panel.Type?.TotalCurrent is not { } most)
             return Unknown.Of(panel.Type, PanelTypeFacts.TotalCurrent, panel, PanelFacts.Type);
-        var working = Working.Of(Info.Source.Formula, () => [("moves together", load.Name), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()), ("all together", most.ToString())]);
+        var working = Working.Of(Info.Source.Formula, () =>
+        [
+            ("moves together", load.Name.For(new Reader(panel.House))), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()),
+            ("all together", most.ToString()),
+        ]);
         if (load.Peak > most)
-            return new Outcome.Found($"The {load.Units} units of {load.Name} on {panel.Name} draw {load.Peak} when they start together; it gives {most}.",
-                "Spread them over two panels, or let them start one after the other.", FieldRef.To(panel.Item, PanelFacts.Type), working);
+        {
+            return new Outcome.Found(PastPanel.With(load.Units, load.Name, Arg.Name(panel), load.Peak, most),
+                Spread, FieldRef.To(panel.Item, PanelFacts.Type), working);
+        }
         return panel.Runs.FirstOrDefault(r => Load.Of(r.Unit) is null) is { } unknown
             ? Unknown.Of(unknown.Unit.Kind, CoveringKindFacts.StartingCurrent, unknown.Unit, UnitFacts.Kind)
             : new Outcome.Fine(working);

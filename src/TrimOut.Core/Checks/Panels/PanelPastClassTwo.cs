@@ -2,6 +2,7 @@ using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
@@ -12,6 +13,10 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class PanelPastClassTwo() : Check<Panel>(Subjects.Panels)
 {
+    private static readonly Message PastLimit = new("An output of {0} gives {1} at {2}; a Class 2 supply gives {3} at the most.");
+    private static readonly Message ReadNameplate =
+        new("Hold the sheet against the nameplate: it must say Class 2. Else ask an electrician; the code in force governs.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("panel-past-class-two", "Output is past the Class 2 limits", Severity.Stop, Phase.RoughIn,
         new Source(ClassTwo.Source, "current per output <= nameplate current of a limited supply of that voltage"));
@@ -24,12 +29,16 @@ public sealed class PanelPastClassTwo() : Check<Panel>(Subjects.Panels)
         if (type.OutputCurrent is not { } gives)
             return Unknown.Of(type, PanelTypeFacts.OutputCurrent);
         if (ClassTwo.Of(supply) is not { Ok: true } limits)
-            return new Outcome.NotChecked(ClassTwo.Of(supply).Reason!, FieldRef.To(type.Item, PanelTypeFacts.Supply));
+            return Unknown.Of(type, PanelTypeFacts.Supply);
         var most = limits.Value.NameplateCurrent;
-        var working = Working.Of(Info.Source.Formula, () => [("supply", supply.ToString()), ("per output", gives.ToString()), ("nameplate current", most.ToString()), ("nameplate power", limits.Value.NameplatePower.ToString())]);
+        var working = Working.Of(Info.Source.Formula, () =>
+        [
+            ("supply", supply.ToString()), ("per output", gives.ToString()), ("nameplate current", most.ToString()),
+            ("nameplate power", limits.Value.NameplatePower.ToString()),
+        ]);
         return gives <= most
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"An output of {type.Name} gives {gives} at {supply}; a Class 2 supply gives {most} at the most.",
-                "Hold the sheet against the nameplate: it must say Class 2. Else ask an electrician; the code in force governs.", FieldRef.To(type.Item, PanelTypeFacts.OutputCurrent), working);
+            : new Outcome.Found(PastLimit.With(Arg.Name(type), gives, supply, most), ReadNameplate,
+                FieldRef.To(type.Item, PanelTypeFacts.OutputCurrent), working);
     }
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
@@ -11,6 +12,11 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class PolaritySwapped : RunCheck
 {
+    private static readonly Message Negative = new("{0} read {1}: the two wires are changed over.");
+    private static readonly Message ChangedOver = new("Red and black are changed over at the window end.");
+    private static readonly Message ChangeBack =
+        new("Switch the panel off, change the two wires over at one end, red to red and black to black, and read again.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("polarity-swapped", "Polarity is swapped", Severity.Stop, Phase.Power,
         new Source(Source.CommonPractice, "polarity right, and no reading negative"));
@@ -20,17 +26,17 @@ public sealed class PolaritySwapped : RunCheck
     {
         var negative = new[] { RunFacts.OpenVolts, RunFacts.LoadedVolts }.FirstOrDefault(f => subject.Item.Get(f) is { Volts: < 0 });
         if (negative is not null)
-            return Found(subject, $"{negative.Label} read {subject.Show(negative)}: the two wires are changed over.", negative);
+            return Found(subject, Negative.With(Arg.Label(negative, small: false), subject.Item.Get(negative)!.Value), negative);
         return subject.Item.Get(RunFacts.Polarity) switch
         {
             null => Unknown.Of(subject, RunFacts.Polarity),
             Polarity.Right => new Outcome.Fine(Reasoning(subject)),
-            _ => Found(subject, "Red and black are changed over at the window end.", RunFacts.Polarity),
+            _ => Found(subject, ChangedOver, RunFacts.Polarity),
         };
     }
 
-    private static Outcome.Found Found(HomeRun run, string message, Fact fact) =>
-        new(message, "Switch the panel off, change the two wires over at one end, red to red and black to black, and read again.", FieldRef.To(run.Item, fact), Reasoning(run));
+    private static Outcome.Found Found(HomeRun run, Sentence message, Fact fact) =>
+        new(message, ChangeBack, FieldRef.To(run.Item, fact), Reasoning(run));
 
     private static Working Reasoning(HomeRun run) => Working.Of("red on the red lead shows more than 0 V; wires changed over show less than 0 V", () =>
         [.. new Fact[] { RunFacts.Polarity, RunFacts.OpenVolts, RunFacts.LoadedVolts }.Select(f => (f.Label.ToLowerInvariant(), run.Show(f) is { Length: > 0 } shown ? shown : "not read"))]);

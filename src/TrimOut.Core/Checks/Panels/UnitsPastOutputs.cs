@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
@@ -12,6 +13,12 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class UnitsPastOutputs : HouseCheck
 {
+    private static readonly Message PanelForOne = new("a panel; {0} unit needs an output");
+    private static readonly Message PanelForMany = new("a panel; {0} units need outputs");
+    private static readonly Message PastOnePanel = new("{0} units need an output; {1} panel has {2}.");
+    private static readonly Message PastPanels = new("{0} units need an output; {1} panels have {2}.");
+    private static readonly Message AddPanel = new("Add a panel for {0} more, and spread the units over all of them.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("units-past-outputs", "More units than panel outputs", Severity.Stop, Phase.RoughIn,
         new Source(Source.MakersSheet, "units fed by panels <= sum of outputs x units per output"));
@@ -27,7 +34,7 @@ public sealed class UnitsPastOutputs : HouseCheck
     private Outcome Judge(House house, int units)
     {
         if (house.Panels.IsEmpty)
-            return new Outcome.NotChecked($"a panel; {units} unit{(units == 1 ? " needs an output" : "s need outputs")}");
+            return new Outcome.NotChecked((units == 1 ? PanelForOne : PanelForMany).With(units));
         var places = 0;
         foreach (var panel in house.Panels)
         {
@@ -40,7 +47,7 @@ public sealed class UnitsPastOutputs : HouseCheck
         var working = Working.Of(Info.Source.Formula, () => [("units", NumberText.Plain(units)), ("panels", NumberText.Plain(house.Panels.Length)), ("places", NumberText.Plain(places))]);
         return units <= places
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"{units} units need an output; {house.Panels.Length} panel{(house.Panels.Length == 1 ? " has" : "s have")} {places}.",
-                $"Add a panel for {units - places} more, and spread the units over all of them.", FieldRef.To(house.Panels[0].Item, PanelFacts.Type), working);
+            : new Outcome.Found((house.Panels.Length == 1 ? PastOnePanel : PastPanels).With(units, house.Panels.Length, places),
+                AddPanel.With(units - places), FieldRef.To(house.Panels[0].Item, PanelFacts.Type), working);
     }
 }

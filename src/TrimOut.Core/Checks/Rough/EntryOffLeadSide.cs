@@ -2,6 +2,8 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
@@ -12,6 +14,12 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class EntryOffLeadSide : UnitCheck
 {
+    private static readonly Message OtherSide = new("The cable leaves the wall on the {0} and reaches the unit on the {1}.");
+    private static readonly Message OtherSideReached =
+        new("The cable leaves the wall on the {0} and reaches the unit on the {1}. A tail of {2} reaches across.");
+    private static readonly Message MoveEntry = new("Move the entry to the {0} now, while the wall is open.");
+    private static readonly Message LeadAcross = new("Lead the cable across behind the head cover, and see that the tail reaches.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-off-lead-side", "Entry is not on the lead side", Severity.Caution, Phase.WalkThrough,
         new Source(Source.CommonPractice, "entry side = lead side"));
@@ -27,15 +35,15 @@ public sealed class EntryOffLeadSide : UnitCheck
             return Unknown.Of(subject, UnitFacts.EntrySide);
         if (entry == lead)
             return new Outcome.Fine();
+        var (leaves, reaches) = (Arg.Value(UnitFacts.EntrySide, entry), Arg.Value(UnitFacts.LeadSide, lead));
         return new Outcome.Found(
-            $"The cable leaves the wall on the {subject.Show(UnitFacts.EntrySide)} and reaches the unit on the {subject.Show(UnitFacts.LeadSide)}.{Reaching(subject)}",
-            Moment.WallOpen(subject) ? $"Move the entry to the {subject.Show(UnitFacts.LeadSide)} now, while the wall is open."
-                : "Lead the cable across behind the head cover, and see that the tail reaches.",
+            TailAcross(subject) is { } tail ? OtherSideReached.With(leaves, reaches, tail) : OtherSide.With(leaves, reaches),
+            Moment.WallOpen(subject) ? MoveEntry.With(reaches) : LeadAcross,
             FieldRef.To(subject.Item, UnitFacts.EntrySide));
     }
 
-    private static string Reaching(Unit unit) =>
+    private static Length? TailAcross(Unit unit) =>
         unit is { PartWidth: { } width, EntryFromJamb: { } jamb, EntryBelowHead: { } below } && unit.Kind?[CoveringKindFacts.LeadBehind] is { } behind
-            ? $" A tail of {TailPath.ToMotor(width, jamb, below, atMotorEnd: false, behind).In(unit)} reaches across."
-            : "";
+            ? TailPath.ToMotor(width, jamb, below, atMotorEnd: false, behind)
+            : null;
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
@@ -11,6 +12,10 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class EntryUnderCentreSupport : UnitCheck
 {
+    private static readonly Message UnderSupport = new("The cable leaves the wall {0} from the jamb; the centre support takes {1} to {2}.");
+    private static readonly Message MoveEntry = new("Move the entry to the lead side, clear of the end bracket.");
+    private static readonly Message LeadRound = new("Lead the cable round the support, never under it.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-under-centre-support", "Entry is under the centre support", Severity.Stop, Phase.WalkThrough,
         new Source(Source.MakersSheet, "clear when from jamb is outside half the width +- half the support, or it is clear of its depth or height"));
@@ -43,8 +48,7 @@ public sealed class EntryUnderCentreSupport : UnitCheck
         return !print.Covers(entry.FromJamb, entry.Back, entry.BelowHead)
             ? new Outcome.Fine(working)
             : new Outcome.Found(
-                $"The cable leaves the wall {entry.FromJamb.In(subject)} from the jamb; the centre support takes {print.From.In(subject)} to {print.To.In(subject)}.",
-                Moment.WallOpen(subject) ? "Move the entry to the lead side, clear of the end bracket." : "Lead the cable round the support, never under it.",
+                UnderSupport.With(entry.FromJamb, print.From, print.To), Moment.WallOpen(subject) ? MoveEntry : LeadRound,
                 FieldRef.To(subject.Item, Entry.FromJambFact(subject)), working);
     }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
@@ -12,6 +13,11 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class EntryUnderEndBracket : UnitCheck
 {
+    private static readonly Message UnderBracket =
+        new("The cable leaves the wall {0} from the jamb and {1} back; the end bracket takes {2} from the jamb, {3} to {4} back.");
+    private static readonly Message MoveEntry = new("Move the entry to {0} from the jamb or more, or to {1} back or more.");
+    private static readonly Message LeadRound = new("Lead the cable round the bracket in a slot behind it, never under it.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-under-end-bracket", "Entry is under the end bracket", Severity.Stop, Phase.WalkThrough,
         new Source(Source.MakersSheet, "clear when from jamb >= bracket, or back <= setback or >= setback + bracket back, or below head >= bracket down"));
@@ -33,14 +39,14 @@ public sealed class EntryUnderEndBracket : UnitCheck
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("from jamb", entry.FromJamb.In(subject)), ("end bracket", bracket.In(subject)), ("back", entry.Back.In(subject)),
-            ("bracket front", print.Front.In(subject)), ("bracket rear", print.Back.In(subject)), ("below head", entry.BelowHead.In(subject)), ("bracket down", print.Down.In(subject)),
+            ("bracket front", print.Front.In(subject)), ("bracket rear", print.Back.In(subject)),
+            ("below head", entry.BelowHead.In(subject)), ("bracket down", print.Down.In(subject)),
         ]);
         return !print.Covers(entry.FromJamb, entry.Back, entry.BelowHead)
             ? new Outcome.Fine(working)
             : new Outcome.Found(
-                $"The cable leaves the wall {entry.FromJamb.In(subject)} from the jamb and {entry.Back.In(subject)} back; the end bracket takes {bracket.In(subject)} from the jamb, {print.Front.In(subject)} to {print.Back.In(subject)} back.",
-                Moment.WallOpen(subject) ? $"Move the entry to {bracket.In(subject)} from the jamb or more, or to {print.Back.In(subject)} back or more."
-                    : "Lead the cable round the bracket in a slot behind it, never under it.",
+                UnderBracket.With(entry.FromJamb, entry.Back, bracket, print.Front, print.Back),
+                Moment.WallOpen(subject) ? MoveEntry.With(bracket, print.Back) : LeadRound,
                 FieldRef.To(subject.Item, Entry.FromJambFact(subject)), working);
     }
 }

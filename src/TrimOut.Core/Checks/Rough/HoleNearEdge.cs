@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
@@ -12,6 +13,10 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class HoleNearEdge : RunCheck
 {
+    private static readonly Message NoPlate =
+        new("A hole comes within {0} of the edge and has no nail plate; {1} is good practice, and the rule in some editions.");
+    private static readonly Message NailPlate = new("Nail a steel plate over it before the drywall comes.");
+
     /// <summary>The distance from which on no plate is asked for.</summary>
     public static readonly Length Least = Length.FromInches(1, 1, 4);
 
@@ -30,8 +35,7 @@ public sealed class HoleNearEdge : RunCheck
         {
             null => Unknown.Of(subject, RunFacts.NailPlates),
             YesNo.Yes => new Outcome.Fine(),
-            _ => new Outcome.Found($"A hole comes within {edge.In(subject)} of the edge and has no nail plate; {Least.In(subject)} is good practice, and the rule in some editions.",
-                "Nail a steel plate over it before the drywall comes.", FieldRef.To(subject.Item, RunFacts.NailPlates)),
+            _ => new Outcome.Found(NoPlate.With(edge, Least), NailPlate, FieldRef.To(subject.Item, RunFacts.NailPlates)),
         };
     }
 }

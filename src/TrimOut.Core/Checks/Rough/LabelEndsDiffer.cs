@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
@@ -11,6 +12,9 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class LabelEndsDiffer : RunCheck
 {
+    private static readonly Message EndsDiffer = new("It says \"{0}\" at the window and \"{1}\" in the mechanical room.");
+    private static readonly Message ReadLoop = new("Find out which is right by reading the loop with this end shorted, then label both ends alike.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("label-ends-differ", "Labels of the two ends differ", Severity.Caution, Phase.RoughIn,
         new Source(Source.CommonPractice, "label at window = label at panel"));
@@ -24,7 +28,6 @@ public sealed class LabelEndsDiffer : RunCheck
             return Unknown.Of(subject, RunFacts.LabelAtPanel);
         return string.Equals(window, panel, StringComparison.OrdinalIgnoreCase)
             ? new Outcome.Fine()
-            : new Outcome.Found($"It says \"{window}\" at the window and \"{panel}\" in the mechanical room.",
-                "Find out which is right by reading the loop with this end shorted, then label both ends alike.", FieldRef.To(subject.Item, RunFacts.LabelAtPanel));
+            : new Outcome.Found(EndsDiffer.With(Arg.Typed(window), Arg.Typed(panel)), ReadLoop, FieldRef.To(subject.Item, RunFacts.LabelAtPanel));
     }
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
@@ -11,6 +12,9 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class LabelTwice : HouseCheck
 {
+    private static readonly Message AlsoThere = new("\"{0}\" is also on the cable of {1}.");
+    private static readonly Message LabelAnew = new("Label one of the two anew, at both ends.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("label-twice", "Two cables carry one label", Severity.Stop, Phase.RoughIn,
         new Source(Source.CommonPractice, "every label on the cables of one unit only"));
@@ -33,7 +37,7 @@ public sealed class LabelTwice : HouseCheck
     }
 
     private static Outcome.Found Found(HomeRun run, string label, HomeRun other) => new(
-        $"\"{label}\" is also on the cable of {other.Name}.", "Label one of the two anew, at both ends.",
+        AlsoThere.With(Arg.Typed(label), Arg.Name(other)), LabelAnew,
         FieldRef.To(run.Item, string.Equals(run.LabelAtWindow, label, StringComparison.OrdinalIgnoreCase) ? RunFacts.LabelAtWindow : RunFacts.LabelAtPanel));
 
     private static IEnumerable<string> Labels(HomeRun run) =>

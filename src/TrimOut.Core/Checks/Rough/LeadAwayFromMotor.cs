@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
@@ -11,6 +12,11 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class LeadAwayFromMotor : UnitCheck
 {
+    private static readonly Message OtherEnd = new("The lead is on the {0}; {1} has its motor on the {2}.");
+    private static readonly Message BringCable = new("Bring the cable to the {0} side now, while the wall is open.");
+    private static readonly Message OrderOtherWay = new("Order it with the motor on the {0}, if the maker offers that.");
+    private static readonly Message AskMaker = new("Ask the maker for the motor at the other end, or lead the cable across behind the head cover.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("lead-away-from-motor", "Lead side is not the motor end", Severity.Stop, Phase.WalkThrough,
         new Source(Source.MakersSheet, "lead side = motor end of the kind"));
@@ -24,12 +30,10 @@ public sealed class LeadAwayFromMotor : UnitCheck
             return Unknown.Of(subject, UnitFacts.LeadSide);
         if (end == MotorEnd.Either || (end == MotorEnd.Left) == (lead == Side.Left))
             return new Outcome.Fine();
-        var (lies, has) = (subject.Show(UnitFacts.LeadSide), kind.Show(CoveringKindFacts.MotorEnd));
+        var (lies, has) = (Arg.Value(UnitFacts.LeadSide, lead), Arg.Value(CoveringKindFacts.MotorEnd, end));
         return new Outcome.Found(
-            $"The lead is on the {lies}; {kind.Name} has its motor on the {has}.",
-            Moment.WallOpen(subject) ? $"Bring the cable to the {has} side now, while the wall is open."
-                : Moment.NotOrdered(subject) ? $"Order it with the motor on the {lies}, if the maker offers that."
-                : "Ask the maker for the motor at the other end, or lead the cable across behind the head cover.",
+            OtherEnd.With(lies, Arg.Name(kind), has),
+            Moment.WallOpen(subject) ? BringCable.With(has) : Moment.NotOrdered(subject) ? OrderOtherWay.With(lies) : AskMaker,
             FieldRef.To(subject.Item, UnitFacts.LeadSide));
     }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
@@ -12,6 +13,10 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class MainsTooNear : RunCheck
 {
+    private static readonly Message NearInInches = new("The cable comes within {0} of mains wiring that is not sheathed; 2 in (50 mm) are asked for.");
+    private static readonly Message NearInMillimetres = new("The cable comes within {0} of mains wiring that is not sheathed; 50 mm (2 in) are asked for.");
+    private static readonly Message MoveAway = new("Move the cable away, or ask the electrician for a sleeve. The code in force governs.");
+
     /// <summary>The distance to keep.</summary>
     public static readonly Length Least = Length.FromMillimetres(50);
 
@@ -30,11 +35,10 @@ public sealed class MainsTooNear : RunCheck
         {
             null => Unknown.Of(subject, RunFacts.MainsSheathed),
             YesNo.Yes => new Outcome.Fine(),
-            _ => new Outcome.Found($"The cable comes within {distance.In(subject)} of mains wiring that is not sheathed; {Asked(subject)} are asked for.",
-                "Move the cable away, or ask the electrician for a sleeve. The code in force governs.", FieldRef.To(subject.Item, RunFacts.MainsDistance)),
+            _ => new Outcome.Found(Near(subject).With(distance), MoveAway, FieldRef.To(subject.Item, RunFacts.MainsDistance)),
         };
     }
 
     /// <summary>As the code says it, the house's own unit first.</summary>
-    private static string Asked(HomeRun run) => run.House.DisplayUnits == DisplayUnits.Inches ? "2 in (50 mm)" : "50 mm (2 in)";
+    private static Message Near(HomeRun run) => run.House.DisplayUnits == DisplayUnits.Inches ? NearInInches : NearInMillimetres;
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
@@ -12,6 +13,9 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class TailShortOfMotor : RunCheck
 {
+    private static readonly Message Short = new("The tail is {0}; the way to the motor on the {1} is {2}.");
+    private static readonly Message PullMore = new("Pull {0} more to the window now.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tail-short-of-motor", "Tail does not reach the motor", Severity.Stop, Phase.RoughIn,
         new Source(Source.CommonPractice, "tail >= up to the head + along the head to the motor end + what the sheet says is used up behind the unit"));
@@ -39,11 +43,12 @@ public sealed class TailShortOfMotor : RunCheck
         var path = TailPath.ToMotor(width, jamb, below, motor == entry, behind);
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("tail", tail.In(subject)), ("below head", below.In(subject)), ("along the head", (path - below - behind).In(subject)), ("behind", behind.In(subject)), ("path", path.In(subject)),
+            ("tail", tail.In(subject)), ("below head", below.In(subject)), ("along the head", (path - below - behind).In(subject)),
+            ("behind", behind.In(subject)), ("path", path.In(subject)),
         ]);
         return tail >= path
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The tail is {tail.In(subject)}; the way to the motor on the {KebabCase.Of(motor.Value)} is {path.In(subject)}.",
-                Tail.Mend(subject, $"Pull {(path - tail).In(subject)} more to the window now."), Tail.Field(subject), working);
+            : new Outcome.Found(Short.With(tail, Arg.Value(UnitFacts.LeadSide, motor.Value), path), Tail.Mend(subject, PullMore.With(path - tail)),
+                Tail.Field(subject), working);
     }
 }

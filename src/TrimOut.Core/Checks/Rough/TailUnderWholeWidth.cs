@@ -1,5 +1,6 @@
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
@@ -10,6 +11,9 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class TailUnderWholeWidth : RunCheck
 {
+    private static readonly Message Short = new("The tail is {0}; the width is {1}.");
+    private static readonly Message PullMore = new("Pull {0} more to the window now, if there is cable to pull.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tail-under-whole-width", "Tail is shorter than the window", Severity.Caution, Phase.RoughIn,
         new Source(Source.CommonPractice, "tail >= width"));
@@ -25,8 +29,6 @@ public sealed class TailUnderWholeWidth : RunCheck
         var working = Working.Of(Info.Source.Formula, () => [("tail", tail.In(subject)), ("width", width.In(subject))]);
         return tail >= width
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The tail is {tail.In(subject)}; the width is {width.In(subject)}.",
-                Tail.Mend(subject, $"Pull {(width - tail).In(subject)} more to the window now, if there is cable to pull."),
-                Tail.Field(subject), working);
+            : new Outcome.Found(Short.With(tail, width), Tail.Mend(subject, PullMore.With(width - tail)), Tail.Field(subject), working);
     }
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
@@ -11,6 +12,9 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class WindowLeftOutWithoutReason() : Check<Window>(Subjects.Windows)
 {
+    private static readonly Message NobodySaidWhy = new("{0} gets no covering and nobody said why.");
+    private static readonly Message WriteReason = new("Write the reason, or give it a covering while the wall is open.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("window-left-out-without-reason", "Window left out without a reason", Severity.Caution, Phase.WalkThrough,
         new Source(Source.CommonPractice, "left out on purpose = with a reason"));
@@ -19,6 +23,5 @@ public sealed class WindowLeftOutWithoutReason() : Check<Window>(Subjects.Window
     public override Outcome Judge(Window subject) =>
         !subject.LeftOut ? new Outcome.DoesNotApply()
         : subject.Item.Get(WindowFacts.NotCoveredBecause) is not null ? new Outcome.Fine()
-        : new Outcome.Found($"{subject.Tag} gets no covering and nobody said why.", "Write the reason, or give it a covering while the wall is open.",
-            FieldRef.To(subject.Item, WindowFacts.NotCoveredBecause));
+        : new Outcome.Found(NobodySaidWhy.With(Arg.Name(subject)), WriteReason, FieldRef.To(subject.Item, WindowFacts.NotCoveredBecause));
 }

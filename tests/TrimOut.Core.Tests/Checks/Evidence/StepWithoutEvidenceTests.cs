@@ -11,6 +11,10 @@ public class StepWithoutEvidenceTests
 {
     private static readonly StepWithoutEvidence Check = new();
 
+    public static Example Finds => new(() => Jobs.Walked(), j => j.Mark("W01", "cable-pulled"));
+
+    public static Example Passes => new(() => Jobs.Walked(), j => j.Mark("W01", "entry-marked"));
+
     [Fact]
     public void AMarkWithItsEvidenceIsFine() => Assert.IsType<Outcome.Fine>(Only(Jobs.Walked().Mark("W01", "entry-marked")).Outcome);
 

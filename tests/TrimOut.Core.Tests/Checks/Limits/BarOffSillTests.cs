@@ -8,6 +8,10 @@ public class BarOffSillTests
 {
     private static readonly BarOffSill Check = new();
 
+    public static Example Finds => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.CloseGap, "1/4\""));
+
+    public static Example Passes => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.CloseGap, "1/8\""));
+
     [Fact]
     public void AnEighthStillTouches() => Jobs.Walked().Say("W01", UnitFacts.CloseGap, "1/8").Fine(Check, "W01");
 

@@ -8,6 +8,10 @@ public class BarsNotLevelTests
 {
     private static readonly BarsNotLevel Check = new();
 
+    public static Example Finds => new(() => Set("1/4", "1/4", "0", "0"), j => j.Say("W02", UnitFacts.OpenGap, "1/2\""));
+
+    public static Example Passes => new(() => Set("1/4", "1/4", "0", "0"), j => j.Say("W02", UnitFacts.OpenGap, "3/8\""));
+
     // Neighbours' bars stand within 1/8 in of each other: common practice, no published source.
     [Fact]
     public void AnEighthApartIsFine() => Set("1/4", "3/8", "0", "1/8").Fine(Check, "W02");

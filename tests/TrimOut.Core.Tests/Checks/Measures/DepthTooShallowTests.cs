@@ -8,6 +8,10 @@ public class DepthTooShallowTests
 {
     private static readonly DepthTooShallow Check = new();
 
+    public static Example Finds => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.Depth, "2\""));
+
+    public static Example Passes => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.Depth, "2 1/2\""));
+
     // The generic roller needs 2 1/2 in.
     [Fact]
     public void JustDeepEnoughIsFine() => Jobs.Measured().Say("W01", WindowFacts.Depth, "2 1/2").Fine(Check, "W01");

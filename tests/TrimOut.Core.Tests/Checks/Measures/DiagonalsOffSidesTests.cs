@@ -8,6 +8,10 @@ public class DiagonalsOffSidesTests
 {
     private static readonly DiagonalsOffSides Check = new();
 
+    public static Example Finds => new(() => Box("60"), j => j.Say("W01", WindowFacts.DiagonalDown, "62\""));
+
+    public static Example Passes => new(() => Box("60"), j => j.Say("W01", WindowFacts.DiagonalDown, "60 1/4\""));
+
     // 36 x 48 in has diagonals of 60 in exactly (3-4-5).
     [Fact]
     public void AHalfInchOffIsFine() => Box("60 1/2").Fine(Check, "W01");

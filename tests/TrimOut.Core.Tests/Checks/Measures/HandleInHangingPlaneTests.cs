@@ -8,6 +8,10 @@ public class HandleInHangingPlaneTests
 {
     private static readonly HandleInHangingPlane Check = new();
 
+    public static Example Finds => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.InTheWay, "crank").Say("W01", WindowFacts.InTheWayDepth, "2\""));
+
+    public static Example Passes => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.InTheWay, "crank").Say("W01", WindowFacts.InTheWayDepth, "1\""));
+
     // The generic roller takes 1 1/2 in of setback and 2 1/2 in of bracket: 4 in of a depth of 5 in.
     [Fact]
     public void AHandleOfAnInchIsFine() => Handle("1").Fine(Check, "W01");

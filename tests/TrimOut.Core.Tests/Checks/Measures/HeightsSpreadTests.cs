@@ -8,6 +8,10 @@ public class HeightsSpreadTests
 {
     private static readonly HeightsSpread Check = new();
 
+    public static Example Finds => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.HeightMiddle, "60 1/2\""));
+
+    public static Example Passes => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.HeightMiddle, "60 1/4\""));
+
     // The limit of a new house is 1/4 in: common practice, no published source.
     [Fact]
     public void ASpreadOfTheLimitIsFine() => Jobs.Measured().Say("W01", WindowFacts.HeightMiddle, "60 1/4").Fine(Check, "W01");

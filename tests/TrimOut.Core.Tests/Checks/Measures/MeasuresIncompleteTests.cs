@@ -9,6 +9,10 @@ public class MeasuresIncompleteTests
 {
     private static readonly MeasuresIncomplete Check = new();
 
+    public static Example Finds => new(() => Jobs.Measured(), j => j.Forget("W01", WindowFacts.WidthBottom));
+
+    public static Example Passes => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.Mount, "outside").Forget("W01", WindowFacts.Depth));
+
     [Fact]
     public void AllMeasuresAreFine() => Jobs.Measured().Fine(Check, "W01");
 

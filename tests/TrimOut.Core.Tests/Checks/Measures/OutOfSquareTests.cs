@@ -8,6 +8,10 @@ public class OutOfSquareTests
 {
     private static readonly OutOfSquare Check = new();
 
+    public static Example Finds => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.DiagonalDown, "70 1/2\""));
+
+    public static Example Passes => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.DiagonalDown, "70 1/8\""));
+
     [Fact]
     public void ASquareOpeningIsFine() => Jobs.Measured().Fine(Check, "W01");
 

@@ -8,6 +8,10 @@ public class PassesDisagreeTests
 {
     private static readonly PassesDisagree Check = new();
 
+    public static Example Finds => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.WidthAgain, "36 1/2\""));
+
+    public static Example Passes => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.WidthAgain, "36 1/8\""));
+
     // Two passes agree to 1/8 in: common practice, no published source.
     [Theory]
     [InlineData("36 1/8")]

@@ -8,6 +8,10 @@ public class SetbackTooDeepTests
 {
     private static readonly SetbackTooDeep Check = new();
 
+    public static Example Finds => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.Depth, "4\""));
+
+    public static Example Passes => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.Depth, "4 1/2\""));
+
     // A fascia 3 in deep, set back 1 1/2 in (common practice, no published source), needs 4 1/2 in.
     [Fact]
     public void EnoughDepthForSetbackAndCoverIsFine() => Depth("4 1/2").Fine(Check, "W01");

@@ -8,6 +8,10 @@ public class StandsOutOfRevealTests
 {
     private static readonly StandsOutOfReveal Check = new();
 
+    public static Example Finds => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.Depth, "2 3/4\""));
+
+    public static Example Passes => new(() => Jobs.Measured(), j => j.Say("W01", WindowFacts.Depth, "3\""));
+
     [Fact]
     public void ACoverAsDeepAsTheRevealIsFine() => Depth("3").Fine(Check, "W01");
 

@@ -10,6 +10,10 @@ public class GapBetweenUnitsTooLargeTests
 {
     private static readonly GapBetweenUnitsTooLarge Check = new();
 
+    public static Example Finds => new(() => Pair("18", "17 1/2"), j => j.Say("W01B", UnitFacts.OrderWidth, "17\""));
+
+    public static Example Passes => new(() => Pair("18", "17 1/2"), j => j.Say("W01B", UnitFacts.OrderWidth, "17 3/4\""));
+
     // 36 in and at most 1/2 in between two (common practice, no published source).
     [Fact]
     public void TheLargestGapOfTheSheetIsFine() => Assert.IsType<Outcome.Fine>(Pair("18", "17 1/2").Of(Check, "W01"));

@@ -10,6 +10,10 @@ public class GapBetweenUnitsTooSmallTests
 {
     private static readonly GapBetweenUnitsTooSmall Check = new();
 
+    public static Example Finds => new(() => Pair("18", "17 1/2"), j => j.Say("W01B", UnitFacts.OrderWidth, "18\""));
+
+    public static Example Passes => new(() => Pair("18", "17 1/2"), j => j.Say("W01B", UnitFacts.OrderWidth, "17 7/8\""));
+
     // 36 in, the generic gap of 1/8 in and no end allowance (common practice, no published source): 35 7/8 in for both.
     [Fact]
     public void TheGapOfTheSheetIsFine() => Assert.IsType<Outcome.Fine>(Pair("18", "17 7/8").Of(Check, "W01"));

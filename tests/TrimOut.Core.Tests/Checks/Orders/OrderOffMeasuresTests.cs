@@ -8,6 +8,10 @@ public class OrderOffMeasuresTests
 {
     private static readonly OrderOffMeasures Check = new();
 
+    public static Example Finds => new(() => Jobs.Ordered(), j => j.Say("W01", UnitFacts.OrderWidth, "35 1/2\""));
+
+    public static Example Passes => new(() => Jobs.Ordered(), j => j.Say("W01", WindowFacts.WidthTop, "36 1/16\""));
+
     // Smallest width down, largest height up, to 1/8 in: common practice, no published source.
     [Fact]
     public void WhatIsWorkedOutIsFine() => Jobs.Ordered().Say("W01", WindowFacts.WidthTop, "36 1/16").Say("W01", WindowFacts.WidthMiddle, "36 1/8").Say("W01", WindowFacts.WidthBottom, "36 1/4").Fine(Check, "W01");

@@ -10,6 +10,10 @@ public class OrderPastOpeningTests
 {
     private static readonly OrderPastOpening Check = new();
 
+    public static Example Finds => new(() => Jobs.Ordered(), j => j.Say("W01", UnitFacts.OrderWidth, "36 1/8\""));
+
+    public static Example Passes => new(() => Jobs.Ordered(), j => j.Say("W01", UnitFacts.OrderWidth, "35 7/8\""));
+
     [Fact]
     public void TheSmallestWidthIsFine() => Jobs.Ordered().Fine(Check, "W01");
 

@@ -11,6 +11,10 @@ public class PartsPastOpeningTests
 {
     private static readonly PartsPastOpening Check = new();
 
+    public static Example Finds => new(() => Parts("18", "18"), j => j.Say("W01B", UnitFacts.PartWidth, "18 1/4\""));
+
+    public static Example Passes => new(() => Parts("18", "18"), j => j.Say("W01B", UnitFacts.PartWidth, "17 3/4\""));
+
     [Fact]
     public void PartsThatFillTheOpeningAreFine() => Assert.IsType<Outcome.Fine>(Parts("18", "18").Of(Check, "W01"));
 

@@ -8,6 +8,10 @@ public class RollPastHeadCoverTests
 {
     private static readonly RollPastHeadCover Check = new();
 
+    public static Example Finds => new(() => Room("65 mm"), j => j.SayOf("Fascia 3 in", HeadCoverFacts.RoomInside, "60 mm"));
+
+    public static Example Passes => new(() => Room("65 mm"), j => j.SayOf("Fascia 3 in", HeadCoverFacts.RoomInside, "70 mm"));
+
     // Tube 50 mm, fabric 0.4 mm, 15 turns: 840 pi mm wound make 62 mm exactly, and two thicknesses more 62.8 mm.
     [Fact]
     public void ARollThatJustTurnsIsFine() => Room("62.800001 mm").Fine(Check, "W01");

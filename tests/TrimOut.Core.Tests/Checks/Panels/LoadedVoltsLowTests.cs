@@ -8,6 +8,10 @@ public class LoadedVoltsLowTests
 {
     private static readonly LoadedVoltsLow Check = new();
 
+    public static Example Finds => new(() => Read("12", "11"), j => j.Say("W01", RunFacts.LoadedVolts, "10.2"));
+
+    public static Example Passes => new(() => Read("12", "11"), j => j.Say("W01", RunFacts.LoadedVolts, "10.6"));
+
     // 50 m of 1 mm2 solid at 20 C have 1.81 ohm out and back; 0.8 A lose 1.448 V of the 12 V that were read without load.
     [Fact]
     public void WhatTheCableExplainsAndThreeTenthsMoreIsFine() => Read("12", "10.252").Fine(Check, "W01");

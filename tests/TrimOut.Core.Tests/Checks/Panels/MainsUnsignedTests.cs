@@ -9,6 +9,10 @@ public class MainsUnsignedTests
 {
     private static readonly MainsUnsigned Check = new();
 
+    public static Example Finds => new(() => Live(), j => j.SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros"));
+
+    public static Example Passes => new(() => Live(), j => j.SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros").SayOf("P1", PanelFacts.Licence, "EL-1234"));
+
     [Fact]
     public void ANamedAndLicensedElectricianIsFine() =>
         Assert.IsType<Outcome.Fine>(Live().SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros").SayOf("P1", PanelFacts.Licence, "EL-1234").Of(Check, "P1"));

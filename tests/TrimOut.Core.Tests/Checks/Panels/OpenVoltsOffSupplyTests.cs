@@ -8,6 +8,10 @@ public class OpenVoltsOffSupplyTests
 {
     private static readonly OpenVoltsOffSupply Check = new();
 
+    public static Example Finds => new(() => Jobs.Walked(), j => j.Say("W01", RunFacts.OpenVolts, "16"));
+
+    public static Example Passes => new(() => Jobs.Walked(), j => j.Say("W01", RunFacts.OpenVolts, "12.4"));
+
     // A tenth of 12 V either way: common practice, no published source.
     [Theory]
     [InlineData("13.2")]

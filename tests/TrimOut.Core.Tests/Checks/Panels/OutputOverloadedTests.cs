@@ -8,6 +8,10 @@ public class OutputOverloadedTests
 {
     private static readonly OutputOverloaded Check = new();
 
+    public static Example Finds => new(() => Output("1"), j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "0.8"));
+
+    public static Example Passes => new(() => Output("1"), j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1.5"));
+
     // The generic roller draws 1 A when it starts.
     [Fact]
     public void JustAsMuchAsItGivesIsFine() => Output("1").Fine(Check, "W01");

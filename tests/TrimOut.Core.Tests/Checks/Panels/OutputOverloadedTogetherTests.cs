@@ -11,6 +11,10 @@ public class OutputOverloadedTogetherTests
 {
     private static readonly OutputOverloadedTogether Check = new();
 
+    public static Example Finds => new(() => Shared("2"), j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1.5"));
+
+    public static Example Passes => new(() => Shared("2"), j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "2.5"));
+
     // Two units of one group on one output draw 1 A each when they start.
     [Fact]
     public void JustAsMuchAsItGivesIsFine() => Assert.IsType<Outcome.Fine>(Shared("2").Of(Check, "W01"));

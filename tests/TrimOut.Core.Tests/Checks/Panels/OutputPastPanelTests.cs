@@ -8,6 +8,10 @@ public class OutputPastPanelTests
 {
     private static readonly OutputPastPanel Check = new();
 
+    public static Example Finds => new(() => On("9"), j => j.Say("W01", RunFacts.Output, "11"));
+
+    public static Example Passes => new(() => On("9"), j => j.Say("W01", RunFacts.Output, "10"));
+
     [Fact]
     public void TheLastOutputIsFine() => On("10").Fine(Check, "W01");
 

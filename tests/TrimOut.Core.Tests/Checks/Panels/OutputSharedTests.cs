@@ -8,6 +8,10 @@ public class OutputSharedTests
 {
     private static readonly OutputShared Check = new();
 
+    public static Example Finds => new(() => Two("1", "2"), j => j.Say("W02", RunFacts.Output, "1"));
+
+    public static Example Passes => new(() => Two("1", "2"), j => j.Say("W02", RunFacts.Output, "3"));
+
     [Fact]
     public void OneRunOnAnOutputIsFine() => Two("1", "2").Fine(Check, "W01");
 

@@ -11,6 +11,10 @@ public class PanelOverloadedTests
 {
     private static readonly PanelOverloaded Check = new();
 
+    public static Example Finds => new(() => Group("3"), j => j.SayOf("10-output panel", PanelTypeFacts.TotalCurrent, "2"));
+
+    public static Example Passes => new(() => Group("3"), j => j.SayOf("10-output panel", PanelTypeFacts.TotalCurrent, "4"));
+
     // Three units of one group draw 1 A each when they start.
     [Fact]
     public void JustAsMuchAsItGivesIsFine() => Assert.IsType<Outcome.Fine>(Group("3").Of(Check, "P1"));

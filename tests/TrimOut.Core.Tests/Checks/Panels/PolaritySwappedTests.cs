@@ -8,6 +8,10 @@ public class PolaritySwappedTests
 {
     private static readonly PolaritySwapped Check = new();
 
+    public static Example Finds => new(() => Jobs.Walked(), j => j.Say("W01", RunFacts.Polarity, "swapped"));
+
+    public static Example Passes => new(() => Jobs.Walked(), j => j.Say("W01", RunFacts.Polarity, "right"));
+
     [Fact]
     public void RedToRedIsFine() => Jobs.Walked().Say("W01", RunFacts.Polarity, "right").Fine(Check, "W01");
 

@@ -9,6 +9,10 @@ public class UnitsPastOutputsTests
 {
     private static readonly UnitsPastOutputs Check = new();
 
+    public static Example Finds => new(() => Units(10).WithPanel(), j => j.Window("W11"));
+
+    public static Example Passes => new(() => Units(10).WithPanel(), j => j.Say("W10", UnitFacts.Power, "battery"));
+
     // Ten outputs on a panel; the eleventh unit asks for a second panel: common practice, no published source.
     [Fact]
     public void TenUnitsOnOnePanelAreFine() => Assert.IsType<Outcome.Fine>(Units(10).WithPanel().Of(Check, "Test house"));

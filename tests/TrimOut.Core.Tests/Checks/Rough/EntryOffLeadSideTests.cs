@@ -8,6 +8,10 @@ public class EntryOffLeadSideTests
 {
     private static readonly EntryOffLeadSide Check = new();
 
+    public static Example Finds => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.EntrySide, "right"));
+
+    public static Example Passes => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.EntrySide, "left"));
+
     [Fact]
     public void AnEntryOnTheLeadSideIsFine() => Jobs.Walked().Fine(Check, "W01");
 

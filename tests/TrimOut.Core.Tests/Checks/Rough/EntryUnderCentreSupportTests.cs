@@ -8,6 +8,10 @@ public class EntryUnderCentreSupportTests
 {
     private static readonly EntryUnderCentreSupport Check = new();
 
+    public static Example Finds => new(() => Wide(), j => j.Say("W01", UnitFacts.EntryFromJamb, "54\""));
+
+    public static Example Passes => new(() => Wide(), j => j.Say("W01", UnitFacts.EntryFromJamb, "2\""));
+
     // The generic roller needs a support 1 1/2 in wide from 108 in on: it takes 53 1/4 to 54 3/4 in.
     [Theory]
     [InlineData("53 1/4")]

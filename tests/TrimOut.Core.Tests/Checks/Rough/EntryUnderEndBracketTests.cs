@@ -8,6 +8,10 @@ public class EntryUnderEndBracketTests
 {
     private static readonly EntryUnderEndBracket Check = new();
 
+    public static Example Finds => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.EntryFromJamb, "1/2\""));
+
+    public static Example Passes => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.EntryFromJamb, "3/4\""));
+
     // The generic roller: bracket 3/4 in wide, from 1 1/2 in to 4 in back, 2 1/2 in down.
     [Fact]
     public void AnEntryAtTheEdgeOfTheBracketIsFine() => Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "3/4").Fine(Check, "W01");

@@ -10,6 +10,10 @@ public class HoleNearEdgeTests
 {
     private static readonly HoleNearEdge Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.HoleEdge, "1\"").Say("W01", RunFacts.NailPlates, "no"));
+
+    public static Example Passes => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.HoleEdge, "1\"").Say("W01", RunFacts.NailPlates, "yes"));
+
     // 1 1/4 in (32 mm): NFPA 70-2017, 300.4(A).
     [Fact]
     public void AnInchAndAQuarterIsFine() => Jobs.Roughed().Say("W01", RunFacts.HoleEdge, "1 1/4").Fine(Check, "W01");

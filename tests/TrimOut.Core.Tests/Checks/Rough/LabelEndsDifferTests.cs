@@ -8,6 +8,10 @@ public class LabelEndsDifferTests
 {
     private static readonly LabelEndsDiffer Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.LabelAtPanel, "W10"));
+
+    public static Example Passes => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.LabelAtPanel, "w01"));
+
     [Fact]
     public void TheSameWordsAtBothEndsAreFine() => Jobs.Roughed().Say("W01", RunFacts.LabelAtPanel, "w01").Fine(Check, "W01");
 

@@ -8,6 +8,10 @@ public class LabelTwiceTests
 {
     private static readonly LabelTwice Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed("W02", Jobs.Roughed()), j => j.Say("W02", RunFacts.LabelAtPanel, "W01"));
+
+    public static Example Passes => new(() => Jobs.Roughed("W02", Jobs.Roughed()), j => j.Say("W02", RunFacts.LabelAtPanel, "W02 panel"));
+
     [Fact]
     public void ALabelOfItsOwnIsFine() => Jobs.Roughed("W02", Jobs.Roughed()).Fine(Check, "W01");
 

@@ -8,6 +8,11 @@ public class LeadAwayFromMotorTests
 {
     private static readonly LeadAwayFromMotor Check = new();
 
+    public static Example Finds => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.LeadSide, "right"));
+
+    public static Example Passes => new(() => Jobs.Walked(),
+        j => j.SayOf("Roller", CoveringKindFacts.MotorEnd, "either").Say("W01", UnitFacts.LeadSide, "right"));
+
     [Fact]
     public void ALeadAtTheMotorEndIsFine() => Jobs.Walked().Fine(Check, "W01");
 

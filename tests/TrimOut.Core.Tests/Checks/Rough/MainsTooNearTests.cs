@@ -8,6 +8,10 @@ public class MainsTooNearTests
 {
     private static readonly MainsTooNear Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.MainsDistance, "1\"").Say("W01", RunFacts.MainsSheathed, "no"));
+
+    public static Example Passes => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.MainsDistance, "1\"").Say("W01", RunFacts.MainsSheathed, "yes"));
+
     // 50 mm (2 in): NFPA 70-2017, 725.136(I).
     [Fact]
     public void FiftyMillimetresAreFine() => Jobs.Roughed().Say("W01", RunFacts.MainsDistance, "50 mm").Fine(Check, "W01");

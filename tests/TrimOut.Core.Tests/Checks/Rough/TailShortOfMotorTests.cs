@@ -8,6 +8,10 @@ public class TailShortOfMotorTests
 {
     private static readonly TailShortOfMotor Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.TailAtWindow, "7\""));
+
+    public static Example Passes => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.TailAtWindow, "8\""));
+
     // From the left: 1 along, 1 up, 6 behind.
     [Fact]
     public void ATailThatJustReachesIsFine() => Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "8").Fine(Check, "W01");

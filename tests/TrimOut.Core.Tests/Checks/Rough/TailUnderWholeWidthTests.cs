@@ -8,6 +8,10 @@ public class TailUnderWholeWidthTests
 {
     private static readonly TailUnderWholeWidth Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.TailAtWindow, "30\""));
+
+    public static Example Passes => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.TailAtWindow, "36\""));
+
     [Fact]
     public void ATailAsLongAsTheWindowIsFine() => Jobs.Roughed().Fine(Check, "W01");
 

@@ -9,6 +9,10 @@ public class WindowLeftOutWithoutReasonTests
 {
     private static readonly WindowLeftOutWithoutReason Check = new();
 
+    public static Example Finds => new(() => Jobs.Walked(), j => j.SayOf("W01", WindowFacts.Covered, "no"));
+
+    public static Example Passes => new(() => LeftOut(), j => j.SayOf("W01", WindowFacts.NotCoveredBecause, "stained glass"));
+
     [Fact]
     public void AWindowLeftOutForAReasonIsFine() =>
         Assert.IsType<Outcome.Fine>(LeftOut().SayOf("W01", WindowFacts.NotCoveredBecause, "stained glass").Of(Check, "W01"));
