@@ -1,6 +1,7 @@
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Copies;
 
@@ -11,11 +12,15 @@ namespace TrimOut.Core.Checks.Copies;
 /// </remarks>
 public sealed class ValuesDisagree : ItemCheck
 {
+    private static readonly Message Differ = new("{0}: {1}. The last is shown.");
+    private static readonly Message Or = new("{0}, or {1}");
+    private static readonly Message FindOut = new("Find out which is right, and type it.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("values-disagree", "Two laptops put different values", Severity.Caution, Phase.WalkThrough,
         "nothing", new Source(Source.CommonPractice, "one value in force for each fact"));
 
     internal override IEnumerable<CheckResult> RunOn(House house, Item item) => Disagreement.Of(item).Select(d => new CheckResult(Info, d.Item, new Outcome.Found(
-        $"{d.Fact.Label}: {string.Join(", or ", d.Heads.Select(h => d.Show(h, house)))}. The last is shown.",
-        "Find out which is right, and type it.", FieldRef.To(d.Item, d.Fact, d.Key))));
+        Differ.With(Arg.Label(d.Fact, small: false), d.Heads.Select(d.Words).Aggregate((said, next) => Or.With(said, next))), FindOut,
+        FieldRef.To(d.Item, d.Fact, d.Key))));
 }
