@@ -1,4 +1,5 @@
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Electrical;
 
@@ -8,6 +9,11 @@ namespace TrimOut.Core.Electrical;
 /// <param name="CableAt">How warm the cable was; null where nothing was said, which is taken as 20 C.</param>
 public readonly record struct LoopTest(Resistance Read, Resistance? Leads, Temperature? CableAt)
 {
+    private static readonly Message WarmWithLeads = new("cable at {0}, leads {1}");
+    private static readonly Message WarmWithoutLeads = new("cable at {0}, leads taken off");
+    private static readonly Message WithLeads = new("cable taken as 20 C, leads {0}");
+    private static readonly Message WithoutLeads = new("cable taken as 20 C, leads taken off");
+
     /// <summary>The temperature that is reckoned with.</summary>
     public Temperature At => CableAt ?? Temperature.Reference;
 
@@ -23,5 +29,11 @@ public readonly record struct LoopTest(Resistance Read, Resistance? Leads, Tempe
     public Resistance Expected(Length oneWay, decimal ohmsPerMetre) => TwoWire.Loop(oneWay, ohmsPerMetre) + (Leads ?? default);
 
     /// <summary>What was reckoned with, in words.</summary>
-    public string Circumstances => $"cable {(CableAt is { } warm ? $"at {warm}" : "taken as 20 C")}, leads {(Leads is { } add ? add.ToString() : "taken off")}";
+    public Sentence Circumstances => (CableAt, Leads) switch
+    {
+        ({ } warm, { } add) => WarmWithLeads.With(Arg.Number(warm.Celsius, "C"), Arg.Loop(add)),
+        ({ } warm, null) => WarmWithoutLeads.With(Arg.Number(warm.Celsius, "C")),
+        (null, { } add) => WithLeads.With(Arg.Loop(add)),
+        _ => WithoutLeads,
+    };
 }

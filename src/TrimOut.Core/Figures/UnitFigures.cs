@@ -63,7 +63,7 @@ public static class UnitFigures
         yield return new Figure("Loop to expect", ExpectedLoop(run) is { } loop ? loop.ToString() : Missing, Working.Of(Loop.Formula, () =>
         [
             ("length, one way", run.OneWay?.RunIn(unit) ?? Missing), ("conductor", run.Cable is { } cable ? $"{Said(cable, CableTypeFacts.Conductor)}, {Said(cable, CableTypeFacts.Stranding)}" : Missing),
-            ("reckoned with", (run.FirstTest ?? default).Circumstances),
+            ("reckoned with", (run.FirstTest ?? default).Circumstances.In(unit.House)),
         ]), Loop, [RunFacts.FirstLoop, RunFacts.SecondLoop]);
         var open = run.Item.Get(RunFacts.OpenVolts);
         yield return new Figure("Loaded volts to expect", limits is { } at && run.OneWay is { } far ? $"{new Voltage(Math.Abs((open ?? at.Supply).Volts)) - (at.Supply - at.WhileRunning(far))}" : Missing,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.History;
 
@@ -11,6 +12,9 @@ namespace TrimOut.Core.History;
 /// <param name="Heads">The values with who put them and when; the last is the one that is shown.</param>
 public sealed record Disagreement(Item Item, Fact Fact, string? Key, ImmutableArray<Head> Heads)
 {
+    private static readonly Message PutBy = new("{0} by {1} on {2}");
+    private static readonly Message TakenAwayBy = new("nothing by {0} on {1}");
+
     /// <summary>All of a house, in the order in which items were added.</summary>
     public static IEnumerable<Disagreement> All(House house) =>
         Enum.GetValues<ItemKind>().SelectMany(house.ItemsOf).SelectMany(Of).OrderBy(d => d.Item.Place);
@@ -28,9 +32,10 @@ public sealed record Disagreement(Item Item, Fact Fact, string? Key, ImmutableAr
     }
 
     /// <summary>One of the values as it is shown: the value, by whom, when by that laptop's clock.</summary>
-    public string Show(Head head, House house)
-    {
-        var value = head.Stored is null ? "nothing" : head.Value is { } decoded ? Fact.Show(decoded, house) : head.Stored;
-        return $"{value} by {head.By} on {head.At:yyyy-MM-dd HH:mm}";
-    }
+    public Sentence Words(Head head) => head.Stored is { } stored
+        ? PutBy.With(head.Value is { } value ? Arg.Value(Fact, value) : Arg.Typed(stored), Arg.Typed(head.By), Arg.When(head.At))
+        : TakenAwayBy.With(Arg.Typed(head.By), Arg.When(head.At));
+
+    /// <summary>The same in English, as a house shows it.</summary>
+    public string Show(Head head, House house) => Words(head).In(house);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.History;
 
@@ -10,6 +11,10 @@ namespace TrimOut.Core.History;
 /// <param name="Work">The values that were put by others meanwhile; for an item that was brought back meanwhile, that.</param>
 public sealed record RemovedAtWork(Item Item, Head Removal, ImmutableArray<(Item Item, string Field, Head Head)> Work)
 {
+    private static readonly Message BroughtBack = new("{0} removed it on {1}, while {2} brought it back.");
+    private static readonly Message WentOn = new("{0} removed it on {1}, while {2} went on with it ({3}).");
+    private static readonly Message More = new("{0} more");
+
     private const int FactsShown = 4;
 
     /// <summary>All of a house, in the order in which items were added.</summary>
@@ -23,12 +28,19 @@ public sealed record RemovedAtWork(Item Item, Head Removal, ImmutableArray<(Item
     }
 
     /// <summary>What happened, without the item's name.</summary>
-    public string Show(House house)
+    public Sentence Words
     {
-        var others = string.Join(", ", Work.Select(w => w.Head.By).Distinct());
-        var meanwhile = Work.Any(w => w.Field == Item.RemovedField) ? "brought it back" : $"went on with it ({string.Join(", ", Facts(house))})";
-        return $"{Removal.By} removed it on {Removal.At:yyyy-MM-dd HH:mm}, while {others} {meanwhile}.";
+        get
+        {
+            var others = Arg.All(Work.Select(w => w.Head.By).Distinct().Select(Arg.Typed));
+            return Work.Any(w => w.Field == Item.RemovedField)
+                ? BroughtBack.With(Arg.Typed(Removal.By), Arg.When(Removal.At), others)
+                : WentOn.With(Arg.Typed(Removal.By), Arg.When(Removal.At), others, Arg.All(Facts()));
+        }
     }
+
+    /// <summary>The same in English, as a house shows it.</summary>
+    public string Show(House house) => Words.In(house);
 
     private static RemovedAtWork? Of(Item item, IEnumerable<(Item Item, string Field, Head Head)> work)
     {
@@ -56,9 +68,10 @@ public sealed record RemovedAtWork(Item Item, Head Removal, ImmutableArray<(Item
         }
     }
 
-    private IEnumerable<string> Facts(House house)
+    private IEnumerable<Arg> Facts()
     {
-        var labels = Work.OrderBy(w => w.Item.Place).Select(w => FactTable.Find(w.Item.Kind, w.Field)?.Label).OfType<string>().Distinct().ToList();
-        return labels.Count <= FactsShown ? labels : labels.Take(FactsShown).Append($"{labels.Count - FactsShown} more");
+        var facts = Work.OrderBy(w => w.Item.Place).Select(w => FactTable.Find(w.Item.Kind, w.Field)).OfType<Fact>().DistinctBy(f => f.Label).ToList();
+        var labels = facts.Take(FactsShown).Select(f => Arg.Label(f, small: false));
+        return facts.Count <= FactsShown ? labels : labels.Append(More.With(facts.Count - FactsShown));
     }
 }

@@ -64,6 +64,9 @@ public abstract record Arg
     /// <summary>The value of a fact as it is shown for an item: a choice in the reader's words, everything else as typed.</summary>
     public static Arg Value(Fact fact, object value) => new ValueArg(fact, value);
 
+    /// <summary>The mark on a cable's jacket, the same in every language.</summary>
+    public static Arg Mark(CableListing listing) => new MarkArg(listing);
+
     /// <summary>The label of a step.</summary>
     public static Arg Label(Step step) => new StepArg(step);
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 
@@ -79,10 +80,17 @@ internal sealed record ValueArg(Fact Fact, object Content) : Arg
     {
         var shown = Fact.Show(Content, reader.House);
         if (!Fact.IsChoice)
-            return shown;
+            return Content is Length or Voltage or Current or Resistance or decimal ? reader.Figure(shown) : shown;
         var named = $"{Fact.Label}: {shown}";
         return reader.Words(named) is var word && word != named ? word : reader.Words(shown);
     }
+}
+
+internal sealed record MarkArg(CableListing Listing) : Arg
+{
+    public override string Figure => KebabCase.Of(Listing);
+
+    public override string For(Reader reader) => Figure.ToUpperInvariant();
 }
 
 internal sealed record StepArg(Step Step) : Arg

@@ -27,11 +27,6 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <summary>The English words, in the units of a house.</summary>
     public string In(House house) => For(new Reader(house));
 
-    /// <summary>Words that are not yet data.</summary>
-    public static implicit operator Sentence(string words) => Raw.With(Arg.Typed(words));
-
-    private static readonly Message Raw = new("{0}");
-
     /// <inheritdoc/>
     public bool Equals(Sentence? other) => other is not null && Message.English == other.Message.English && _args.AsSpan().SequenceEqual(other._args);
 

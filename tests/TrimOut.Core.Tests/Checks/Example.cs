@@ -15,6 +15,7 @@ public sealed record Example(Func<TestJob> Begin, Func<TestJob, TestJob> Then)
     {
         var job = Begin();
         var before = job.Scribe.Log.Changes.Count;
-        return (Then(job), [.. job.Scribe.Log.Changes.Skip(before).Select(c => c.What)]);
+        var after = Then(job);
+        return (after, [.. after.Scribe.Log.Changes.Skip(before).Select(c => c.What)]);
     }
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Boxes;
 
@@ -11,6 +12,9 @@ namespace TrimOut.Core.Checks.Boxes;
 /// </remarks>
 public sealed class BoxLabelOff : UnitCheck
 {
+    private static readonly Message AnotherTag = new("The box says \"{0}\"; this is {1}.");
+    private static readonly Message LookForBox = new("Look for the box of {0}, and measure what is in this one.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("box-label-off", "Box carries another tag", Severity.Stop, Phase.Receive,
         new Source(Source.CommonPractice, "box label = tag of the unit"));
@@ -19,7 +23,8 @@ public sealed class BoxLabelOff : UnitCheck
     public override Outcome Judge(Unit subject) =>
         subject.Item.Get(UnitFacts.BoxLabel) is not { } label ? Unknown.Of(subject, UnitFacts.BoxLabel)
         : string.Equals(Plain(label), Plain(subject.Tag), StringComparison.OrdinalIgnoreCase) ? new Outcome.Fine()
-        : new Outcome.Found($"The box says \"{label}\"; this is {subject.Tag}.", $"Look for the box of {subject.Tag}, and measure what is in this one.", FieldRef.To(subject.Item, UnitFacts.BoxLabel));
+        : new Outcome.Found(AnotherTag.With(Arg.Typed(label), Arg.Name(subject)), LookForBox.With(Arg.Name(subject)),
+            FieldRef.To(subject.Item, UnitFacts.BoxLabel));
 
     private static string Plain(string label) => string.Concat(label.Where(char.IsLetterOrDigit));
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Boxes;
 
@@ -11,6 +12,9 @@ namespace TrimOut.Core.Checks.Boxes;
 /// </remarks>
 public sealed class DeliveredDamaged : UnitCheck
 {
+    private static readonly Message CameWith = new("It came with: {0}.");
+    private static readonly Message RaiseIt = new("Photograph it, raise it with the maker, and write none once a whole one is there.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("delivered-damaged", "Came damaged", Severity.Caution, Phase.Receive,
         new Source(Source.CommonPractice, "damage = none"));
@@ -19,5 +23,5 @@ public sealed class DeliveredDamaged : UnitCheck
     public override Outcome Judge(Unit subject) =>
         subject.Item.Get(UnitFacts.Damage) is not { } damage ? Unknown.Of(subject, UnitFacts.Damage)
         : damage.Equals("none", StringComparison.OrdinalIgnoreCase) ? new Outcome.Fine()
-        : new Outcome.Found($"It came with: {damage}.", "Photograph it, raise it with the maker, and write none once a whole one is there.", FieldRef.To(subject.Item, UnitFacts.Damage));
+        : new Outcome.Found(CameWith.With(Arg.Typed(damage)), RaiseIt, FieldRef.To(subject.Item, UnitFacts.Damage));
 }

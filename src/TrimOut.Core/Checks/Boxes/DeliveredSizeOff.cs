@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Boxes;
 
@@ -12,6 +13,9 @@ namespace TrimOut.Core.Checks.Boxes;
 /// </remarks>
 public sealed class DeliveredSizeOff : UnitCheck
 {
+    private static readonly Message OtherSize = new("{0} x {1} was ordered; {2} x {3} came.");
+    private static readonly Message RaiseIt = new("See whether it belongs to another window; else raise it with the maker before it is hung.");
+
     /// <summary>How far a delivered size may be off: common practice, no published source.</summary>
     public static readonly Length Tolerance = Length.FromInches(0, 1, 16);
 
@@ -29,11 +33,11 @@ public sealed class DeliveredSizeOff : UnitCheck
         }
         var (width, height) = (subject.Item.Get(UnitFacts.OrderWidth)!.Value, subject.Item.Get(UnitFacts.OrderHeight)!.Value);
         var (gotWidth, gotHeight) = (subject.Item.Get(UnitFacts.DeliveredWidth)!.Value, subject.Item.Get(UnitFacts.DeliveredHeight)!.Value);
-        var working = Working.Of(Info.Source.Formula, () => [("ordered", $"{width.In(subject)} x {height.In(subject)}"), ("delivered", $"{gotWidth.In(subject)} x {gotHeight.In(subject)}")]);
+        var working = Working.Of(Info.Source.Formula, () =>
+            [("ordered", $"{width.In(subject)} x {height.In(subject)}"), ("delivered", $"{gotWidth.In(subject)} x {gotHeight.In(subject)}")]);
         return (gotWidth - width).Abs() <= Tolerance && (gotHeight - height).Abs() <= Tolerance
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"{width.In(subject)} x {height.In(subject)} was ordered; {gotWidth.In(subject)} x {gotHeight.In(subject)} came.",
-                "See whether it belongs to another window; else raise it with the maker before it is hung.",
+            : new Outcome.Found(OtherSize.With(width, height, gotWidth, gotHeight), RaiseIt,
                 FieldRef.To(subject.Item, (gotWidth - width).Abs() > Tolerance ? UnitFacts.DeliveredWidth : UnitFacts.DeliveredHeight), working);
     }
 }

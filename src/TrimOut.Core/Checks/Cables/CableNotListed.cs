@@ -3,6 +3,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
 
@@ -13,6 +14,13 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class CableNotListed : RunCheck
 {
+    private static readonly Message LegsWithPlaces = new("legs with their places");
+    private static readonly Message NotListed = new("{0} has no listing on its jacket; {1} or what may stand in for it is asked for.");
+    private static readonly Message InAirHandlingSpace = new("{0} is {1} and goes in an air-handling space; {2} or what may stand in for it is asked for.");
+    private static readonly Message BetweenFloors = new("{0} is {1} and goes between floors; {2} or what may stand in for it is asked for.");
+    private static readonly Message InsideWall = new("{0} is {1} and goes inside a wall; {2} or what may stand in for it is asked for.");
+    private static readonly Message AnotherCable = new("Pull a cable listed {0}, or take another way. The code in force governs.");
+
     /// <summary>A CL2X cable in a dwelling is thinner than this.</summary>
     public static readonly Length Thin = Length.FromMillimetres(6);
 
@@ -27,7 +35,7 @@ public sealed class CableNotListed : RunCheck
         if (subject.Cable?.Listing is not { } listing)
             return Unknown.Of(subject.Cable, CableTypeFacts.Listing, subject, RunFacts.Cable);
         if (subject.Legs.IsEmpty)
-            return new Outcome.NotChecked("legs with their places");
+            return new Outcome.NotChecked(LegsWithPlaces);
         Outcome? unsure = null;
         foreach (var leg in subject.Legs)
         {
@@ -46,13 +54,13 @@ public sealed class CableNotListed : RunCheck
     private static Outcome Judge(HomeRun run, CableType cable, CableListing listing, Leg leg)
     {
         if (listing == CableListing.NotListed)
-            return Found(run, cable, "has no listing on its jacket", leg.Place is { } somewhere ? Asked(somewhere) : "CL2");
+            return Found(run, NotListed.With(Arg.Name(cable), Arg.Mark(Asked(leg.Place))), Asked(leg.Place));
         if (leg.Place is not { } place)
             return Unknown.Of(leg, LegFacts.Place);
         if (CableListings.MayGo(listing, place))
             return new Outcome.Fine();
-        var where = place switch { CablePlace.AirHandlingSpace => "in an air-handling space", CablePlace.BetweenFloors => "between floors", _ => "inside a wall" };
-        var fault = Found(run, cable, $"is {cable.Show(CableTypeFacts.Listing).ToUpperInvariant()} and goes {where}", Asked(place));
+        var way = place switch { CablePlace.AirHandlingSpace => InAirHandlingSpace, CablePlace.BetweenFloors => BetweenFloors, _ => InsideWall };
+        var fault = Found(run, way.With(Arg.Name(cable), Arg.Mark(listing), Arg.Mark(Asked(place))), Asked(place));
         if (CableListings.InDwelling(listing, place, Dwelling.OneOrTwoFamily) == Relaxation.None)
             return fault;
         if (run.House.Job.Get(HouseFacts.Dwelling) is not { } dwelling)
@@ -66,9 +74,13 @@ public sealed class CableNotListed : RunCheck
         };
     }
 
-    private static string Asked(CablePlace place) => place switch { CablePlace.AirHandlingSpace => "CL2P", CablePlace.BetweenFloors => "CL2R", _ => "CL2" };
+    private static CableListing Asked(CablePlace? place) => place switch
+    {
+        CablePlace.AirHandlingSpace => CableListing.Cl2p,
+        CablePlace.BetweenFloors => CableListing.Cl2r,
+        _ => CableListing.Cl2,
+    };
 
-    private static Outcome.Found Found(HomeRun run, CableType cable, string fault, string asked) => new(
-        $"{cable.Name} {fault}; {asked} or what may stand in for it is asked for.", $"Pull a cable listed {asked}, or take another way. The code in force governs.",
-        FieldRef.To(run.Item, RunFacts.Cable));
+    private static Outcome.Found Found(HomeRun run, Sentence fault, CableListing asked) =>
+        new(fault, AnotherCable.With(Arg.Mark(asked)), FieldRef.To(run.Item, RunFacts.Cable));
 }

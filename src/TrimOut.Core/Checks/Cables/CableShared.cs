@@ -3,6 +3,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
 
@@ -13,6 +14,16 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class CableShared : HouseCheck
 {
+    private static readonly Message Circle = new("{0} branches off a cable that comes back to it: none of them begins at a panel.");
+    private static readonly Message SayWhichBegins = new("Say which of them begins at the panel.");
+    private static readonly Message OneAllowed = new("{0} hang on one cable; the sheet allows 1 unit on an output.");
+    private static readonly Message SeveralAllowed = new("{0} hang on one cable; the sheet allows {1} units on an output.");
+    private static readonly Message AllTogether = new("{0} All together, {1} would arrive here.");
+    private static readonly Message RunForEach = new("Pull a home run for each unit, while the wall is open.");
+    private static readonly Message AskMaker = new("Ask the maker whether the output may feed them all; else power one of them another way.");
+    private static readonly Message TooFewVolts = new("{0} arrive when all {1} units on the cable start together; it needs {2}.");
+    private static readonly Message PastTable = new("From the panel to it are {0} of cable; the kit's table ends at {1}.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cable-shared", "Several units on one cable", Severity.Stop, Phase.RoughIn,
         new Source("Ohm's law; the currents of all units behind a stretch add. The maker's sheet says whether it is allowed",
@@ -33,7 +44,7 @@ public sealed class CableShared : HouseCheck
                 yield return Result(run, outcome);
         }
         foreach (var run in house.Runs.Where(r => r.BranchesOff is not null && !reached.Contains(r.Id)))
-            yield return Result(run, new Outcome.Found($"{run.Name} branches off a cable that comes back to it: none of them begins at a panel.", "Say which of them begins at the panel.", FieldRef.To(run.Item, RunFacts.BranchesOff)));
+            yield return Result(run, new Outcome.Found(Circle.With(Arg.Name(run)), SayWhichBegins, FieldRef.To(run.Item, RunFacts.BranchesOff)));
     }
 
     private static (List<HomeRun> Runs, List<int> After) Tree(HomeRun trunk, ILookup<string, HomeRun> branches)
@@ -73,28 +84,34 @@ public sealed class CableShared : HouseCheck
         return types.Select(t => t?.UnitsPerOutput).Distinct().Take(2).ToList() is [var one] ? one : null;
     }
 
-    private static Outcome.Found Forbidden(List<HomeRun> runs, HomeRun run, int most, TapResult? result) => new(
-        $"{string.Join(", ", runs.Select(r => r.Name))} hang on one cable; the sheet allows {(most == 1 ? "1 unit" : $"{most} units")} on an output." +
-        (result is { } volts ? $" All together, {NumberText.Show(Math.Round(volts.Arrives.Volts, 2), "V")} would arrive here." : ""),
-        Moment.WallOpen(run.Unit) ? "Pull a home run for each unit, while the wall is open." : "Ask the maker whether the output may feed them all; else power one of them another way.",
-        FieldRef.To((run.BranchesOff is null ? runs[1] : run).Item, RunFacts.BranchesOff));
+    private static Outcome.Found Forbidden(List<HomeRun> runs, HomeRun run, int most, TapResult? result)
+    {
+        var names = Arg.All(runs.Select(r => Arg.Name(r)));
+        var forbidden = most == 1 ? OneAllowed.With(names) : SeveralAllowed.With(names, most);
+        return new Outcome.Found(result is { } volts ? AllTogether.With(forbidden, Arg.Number(Math.Round(volts.Arrives.Volts, 2), "V")) : forbidden,
+            Moment.WallOpen(run.Unit) ? RunForEach : AskMaker, FieldRef.To((run.BranchesOff is null ? runs[1] : run).Item, RunFacts.BranchesOff));
+    }
 
     private Outcome Arrives(List<HomeRun> runs, HomeRun run, TapResult there)
     {
         var least = run.Unit.Kind!.LeastVolts!.Value;
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("supply", runs[0].Supply!.Value.ToString()), ("units on the cable", NumberText.Plain(runs.Count)), ("its stretch", Stretch(run)!.Value.RunIn(run)), ("current through it", there.Through.ToString()),
-            ("way from the panel", there.OneWay.RunIn(run)), ("arrive", there.Arrives.ToString()), ("least volts", least.ToString()), ("longest run", run.Cable!.LongestRun?.RunIn(run) ?? "not in the table"),
+            ("supply", runs[0].Supply!.Value.ToString()), ("units on the cable", NumberText.Plain(runs.Count)),
+            ("its stretch", Stretch(run)!.Value.RunIn(run)), ("current through it", there.Through.ToString()),
+            ("way from the panel", there.OneWay.RunIn(run)), ("arrive", there.Arrives.ToString()),
+            ("least volts", least.ToString()), ("longest run", run.Cable!.LongestRun?.RunIn(run) ?? "not in the table"),
         ]);
         if (there.Arrives < least)
         {
             var (volts, needed) = Digits.Apart(there.Arrives.Volts, least.Volts, "V");
-            return new Outcome.Found($"{volts} arrive when all {runs.Count} units on the cable start together; it needs {needed}.", RunFigures.Mend(run), FieldRef.To(run.Item, RunFacts.Cable), working);
+            return Faulty(TooFewVolts.With(volts, runs.Count, needed));
         }
         return run.Cable!.LongestRun is { } longest && there.OneWay > longest
-            ? new Outcome.Found($"From the panel to it are {there.OneWay.RunIn(run)} of cable; the kit's table ends at {longest.LimitIn(run)}.", RunFigures.Mend(run), FieldRef.To(run.Item, RunFacts.Cable), working)
+            ? Faulty(PastTable.With(Arg.Run(there.OneWay), Arg.Limit(longest)))
             : new Outcome.Fine(working);
+
+        Outcome.Found Faulty(Sentence fault) => new(fault, RunFigures.Mend(run), FieldRef.To(run.Item, RunFacts.Cable), working);
     }
 
     /// <summary>Legs and tails; a branch has no tail at a panel.</summary>
@@ -105,7 +122,7 @@ public sealed class CableShared : HouseCheck
         foreach (var run in runs)
         {
             if ((RunFigures.UnknownLimits(run) ?? (Stretch(run) is null ? RunFigures.UnknownLength(run) : null)) is { } missing)
-                return missing with { Missing = Unknown.OfOther.With(missing.Missing, Wording.Arg.Name(run)) };
+                return missing with { Missing = Unknown.OfOther.With(missing.Missing, Arg.Name(run)) };
         }
         return null;
     }

@@ -3,6 +3,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
 
@@ -13,6 +14,15 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class CableShortOnHand : HouseCheck
 {
+    private static readonly Message OneRun = new("{0} of {1} for 1 run");
+    private static readonly Message SeveralRuns = new("{0} of {1} for {2} runs");
+    private static readonly Message AtLeastOneRun = new("at least {0} of {1} for 1 run");
+    private static readonly Message AtLeastSeveralRuns = new("at least {0} of {1} for {2} runs");
+    private static readonly Message OnHandUnknown = new("cable on hand; needed are {0}");
+    private static readonly Message LengthOfRun = new("length of the run of {0}");
+    private static readonly Message TooLittle = new("Needed are {0}; {1} are on hand.");
+    private static readonly Message BringMore = new("Bring {0} more, in whole runs: a run has no splice.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cable-short-on-hand", "Not enough cable on hand", Severity.Caution, Phase.RoughIn,
         new Source(Source.CommonPractice, "sum of legs x (1 + allowance) + tail at window + tail at panel <= on hand; a tail not measured yet is taken as the whole width"));
@@ -30,19 +40,27 @@ public sealed class CableShortOnHand : HouseCheck
     private Outcome Judge(CableType type, ImmutableArray<HomeRun> runs)
     {
         var needed = runs.Aggregate(Length.Zero, (sum, r) => sum + (r.Needed ?? Length.Zero));
-        var figure = $"{(runs.Any(r => r.Needed is null) ? "at least " : "")}{Whole(needed, type)} of {type.Name} for {runs.Length} run{(runs.Length == 1 ? "" : "s")}";
+        var figure = Figure(type, runs, needed);
         if (type.OnHand is not { } there)
-            return new Outcome.NotChecked($"cable on hand; needed are {figure}", FieldRef.To(type.Item, CableTypeFacts.OnHand));
-        var working = Working.Of(Info.Source.Formula, () => [("runs", NumberText.Plain(runs.Length)), ("needed", Whole(needed, type)), ("on hand", there.RunIn(type))]);
+            return new Outcome.NotChecked(OnHandUnknown.With(figure), FieldRef.To(type.Item, CableTypeFacts.OnHand));
+        var working = Working.Of(Info.Source.Formula, () =>
+            [("runs", NumberText.Plain(runs.Length)), ("needed", Arg.Whole(needed).For(new Reader(type.House))), ("on hand", there.RunIn(type))]);
         if (needed > there)
-            return new Outcome.Found($"Needed are {figure}; {there.RunIn(type)} are on hand.", $"Bring {Whole(needed - there, type)} more, in whole runs: a run has no splice.",
+        {
+            return new Outcome.Found(TooLittle.With(figure, Arg.Run(there)), BringMore.With(Arg.Whole(needed - there)),
                 FieldRef.To(type.Item, CableTypeFacts.OnHand), working);
+        }
         return runs.FirstOrDefault(r => r.Needed is null) is { } open
-            ? new Outcome.NotChecked($"length of the run of {open.Name}", (RunFigures.UnknownLength(open) ?? Unknown.Of(open.Unit.Window, WindowFacts.RoughWidth)).FillIn)
+            ? new Outcome.NotChecked(LengthOfRun.With(Arg.Name(open)),
+                (RunFigures.UnknownLength(open) ?? Unknown.Of(open.Unit.Window, WindowFacts.RoughWidth)).FillIn)
             : new Outcome.Fine(working);
     }
 
-    private static string Whole(Length length, CableType type) => type.House.DisplayUnits == DisplayUnits.Inches
-        ? NumberText.Show(Math.Ceiling(length.Feet), "ft")
-        : NumberText.Show(Math.Ceiling(length.Metres), "m");
+    private static Sentence Figure(CableType type, ImmutableArray<HomeRun> runs, Length needed)
+    {
+        var (cable, all) = (Arg.Name(type), runs.All(r => r.Needed is not null));
+        return runs.Length == 1
+            ? (all ? OneRun : AtLeastOneRun).With(Arg.Whole(needed), cable)
+            : (all ? SeveralRuns : AtLeastSeveralRuns).With(Arg.Whole(needed), cable, runs.Length);
+    }
 }

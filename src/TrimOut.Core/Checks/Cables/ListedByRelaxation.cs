@@ -2,6 +2,7 @@ using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
 
@@ -12,6 +13,10 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class ListedByRelaxation : RunCheck
 {
+    private static readonly Message BetweenFloors = new("{0} goes between floors by the rule for one- and two-family houses.");
+    private static readonly Message InsideWall = new("{0} goes inside a wall by the rule for one- and two-family houses.");
+    private static readonly Message AskAuthority = new("Ask the local authority whether that rule holds here; else pull a cable listed for any building.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("listed-by-relaxation", "Listing rests on the rule for small houses", Severity.Note, Phase.RoughIn,
         new Source(CableListings.Edition + "; the code in force governs", "CL2 between floors, thin CL2X anywhere: in one- and two-family houses only"));
@@ -22,8 +27,8 @@ public sealed class ListedByRelaxation : RunCheck
         if (subject.Cable?.Listing is not { } listing || subject.House.Job.Get(HouseFacts.Dwelling) is not { } dwelling)
             return new Outcome.DoesNotApply();
         return subject.Legs.FirstOrDefault(l => l.Place is { } place && CableListings.InDwelling(listing, place, dwelling) != Relaxation.None) is { } leg
-            ? new Outcome.Found($"{subject.Cable.Name} goes {(leg.Place == CablePlace.BetweenFloors ? "between floors" : "inside a wall")} by the rule for one- and two-family houses.",
-                "Ask the local authority whether that rule holds here; else pull a cable listed for any building.", FieldRef.To(subject.Item, RunFacts.Cable))
+            ? new Outcome.Found((leg.Place == CablePlace.BetweenFloors ? BetweenFloors : InsideWall).With(Arg.Name(subject.Cable)), AskAuthority,
+                FieldRef.To(subject.Item, RunFacts.Cable))
             : new Outcome.DoesNotApply();
     }
 }

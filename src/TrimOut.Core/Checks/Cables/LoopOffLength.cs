@@ -3,6 +3,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
 
@@ -13,6 +14,13 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class LoopOffLength : RunCheck
 {
+    private static readonly Message ConductorInTable = new("a conductor of {0} that is in the table");
+    private static readonly Message Off = new("The loop reads {0}; {1} of {2} read {3}. {4}");
+    private static readonly Message OffReckoned = new("The loop reads {0}; {1} of {2} read {3} ({4}). {5}");
+    private static readonly Message ReadsShort = new("That is {0} of cable: it is shorted there, another run, or the legs are recorded too long.");
+    private static readonly Message ReadsLong = new("That is {0} of cable: a thinner one, another run, a bad joint, or the legs are recorded too short.");
+    private static readonly Message ReadAgain = new("Read it again with clean leads, the far end shorted. Then look for the fault, or put the legs right.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("loop-off-length", "First loop test does not fit the run", Severity.Caution, Phase.RoughIn,
         new Source(Source.CommonPractice, "reading = 2 x length x ohms per metre at the cable's temperature + meter leads, within 10 % + 0.1 ohm for the contacts; without a temperature 20 C, without leads none"));
@@ -27,24 +35,29 @@ public sealed class LoopOffLength : RunCheck
         if (cable.Stranding is not { } made)
             return Unknown.Of(cable, CableTypeFacts.Stranding);
         if (Conductors.OhmsPerMetre(size, made, test.At) is not { Ok: true } ohms)
-            return new Outcome.NotChecked($"a conductor of {cable.Name} that is in the table", FieldRef.To(cable.Item, CableTypeFacts.Conductor));
+            return new Outcome.NotChecked(ConductorInTable.With(Arg.Name(cable)), FieldRef.To(cable.Item, CableTypeFacts.Conductor));
         if (subject.OneWay is not { } length)
             return RunFigures.UnknownLength(subject)!;
         var expected = test.Expected(length, ohms.Value);
-        var shown = subject.Show(RunFacts.FirstLoop);
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("length, one way", length.RunIn(subject)), ($"ohms per metre at {test.At}", NumberText.Plain(Math.Round(ohms.Value, 6))), ("reckoned with", test.Circumstances), ("expected", expected.ToString()),
-            ("read", shown), ("tolerance", LoopReading.Tolerance(expected).ToString()),
+            ("length, one way", length.RunIn(subject)), ($"ohms per metre at {test.At}", NumberText.Plain(Math.Round(ohms.Value, 6))),
+            ("reckoned with", test.Circumstances.In(subject.House)), ("expected", expected.ToString()), ("read", subject.Show(RunFacts.FirstLoop)),
+            ("tolerance", LoopReading.Tolerance(expected).ToString()),
         ]);
         return LoopReading.Agrees(test.Read, expected)
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The loop reads {shown}; {length.RunIn(subject)} of {cable.Name} read {expected}{(test.Leads is null && test.CableAt is null ? "" : $" ({test.Circumstances})")}. {Reading(subject, test, expected, ohms.Value)}",
-                "Read it again with clean leads, the far end shorted. Then look for the fault, or put the legs right.", FieldRef.To(subject.Item, RunFacts.FirstLoop), working);
+            : new Outcome.Found(Fault(test, length, cable, expected, Reading(test, expected, ohms.Value)), ReadAgain,
+                FieldRef.To(subject.Item, RunFacts.FirstLoop), working);
     }
 
-    private static string Reading(HomeRun run, LoopTest test, Resistance expected, decimal ohmsPerMetre) =>
-        test.Read == LoopReading.Open ? "A conductor is cut, or the far end is not shorted."
-        : test.Read < expected ? $"That is {TwoWire.FromLoop(test.OfCable, ohmsPerMetre).LimitIn(run)} of cable: it is shorted there, another run, or the legs are recorded too long."
-        : $"That is {TwoWire.FromLoop(test.OfCable, ohmsPerMetre).LimitIn(run)} of cable: a thinner one, another run, a bad joint, or the legs are recorded too short.";
+    private static Sentence Fault(LoopTest test, Length length, CableType cable, Resistance expected, Sentence reading)
+    {
+        Arg[] figures = [Arg.Loop(test.Read), Arg.Run(length), Arg.Name(cable), Arg.Loop(expected)];
+        return test.Leads is null && test.CableAt is null ? Off.With([.. figures, reading]) : OffReckoned.With([.. figures, test.Circumstances, reading]);
+    }
+
+    private static Sentence Reading(LoopTest test, Resistance expected, decimal ohmsPerMetre) => test.Read == LoopReading.Open
+        ? RunFigures.OpenLoop
+        : (test.Read < expected ? ReadsShort : ReadsLong).With(Arg.Limit(TwoWire.FromLoop(test.OfCable, ohmsPerMetre)));
 }

@@ -1,12 +1,22 @@
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
 
 /// <summary>What the checks of a run's length share.</summary>
 internal static class RunFigures
 {
+    public static readonly Message OpenLoop = new("A conductor is cut, or the far end is not shorted.");
+    private static readonly Message NotInTable = new("Conductor: {0} is not in the table. Known are {1} mm2.");
+    private static readonly Message LegsWithLengths = new("legs with their lengths");
+    private static readonly Message TableGoverns = new("The kit's table ends at {0}, voltage drop at {1}: the table governs.");
+    private static readonly Message VoltageGoverns = new("The kit's table ends at {0}, voltage drop at {1}: the voltage governs.");
+    private static readonly Message NoTable = new("The kit's table gives no length; voltage drop ends it at {0}.");
+    private static readonly Message ThickerCable = new("Pull a thicker cable or take a shorter way, while the wall is open; or set a panel nearer to it.");
+    private static readonly Message NearerPanel = new("Land it on a panel nearer to it, or ask the maker for a unit that needs less.");
+
     /// <summary>Whether it goes on from another unit's cable: then its own length and current say nothing, and the shared cable is judged as a whole.</summary>
     public static bool OnSharedCable(HomeRun run) => run.Item.Get(RunFacts.BranchesOff) is not null;
 
@@ -32,8 +42,11 @@ internal static class RunFigures
             return Unknown.Of(cable, CableTypeFacts.Stranding);
         if (run.House.Job.Get(HouseFacts.ConductorTemperature) is not { } at)
             return Unknown.Of(new JobItself(run.House), HouseFacts.ConductorTemperature);
-        if (Conductors.OhmsPerMetre(size, made, at) is { Ok: false } refused)
-            return new Outcome.NotChecked(refused.Reason!, FieldRef.To(cable.Item, CableTypeFacts.Conductor));
+        if (!Conductors.OhmsPerMetre(size, made, at).Ok)
+        {
+            var known = Arg.All(Conductors.MetricSizes.Select(s => Arg.Number(s)));
+            return new Outcome.NotChecked(NotInTable.With(Arg.Value(CableTypeFacts.Conductor, size), known), FieldRef.To(cable.Item, CableTypeFacts.Conductor));
+        }
         return run.Panel is { Type: { } type } ? Unknown.Of(type, PanelTypeFacts.Supply)
             : run.Panel is { } panel ? Unknown.Of(panel, PanelFacts.Type)
             : Unknown.Of(run, RunFacts.Panel);
@@ -43,17 +56,15 @@ internal static class RunFigures
     public static Outcome.NotChecked? UnknownLength(HomeRun run) =>
         run.OneWay is not null ? null
         : run.Legs.FirstOrDefault(l => l.Length is null) is { } leg ? Unknown.Of(leg, LegFacts.Length)
-        : run.Legs.IsEmpty ? new Outcome.NotChecked("legs with their lengths")
+        : run.Legs.IsEmpty ? new Outcome.NotChecked(LegsWithLengths)
         : run.TailAtWindow is null ? Unknown.Of(run, RunFacts.TailAtWindow)
         : Unknown.Of(run, RunFacts.TailAtPanel);
 
     /// <summary>Both limits in words, the tighter one named.</summary>
-    public static string BothLimits(HomeRun run, RunLimits limits) => limits.Table is { } table
-        ? $"The kit's table ends at {table.LimitIn(run)}, voltage drop at {limits.ByVolts.LimitIn(run)}: the {(limits.TableGoverns ? "table" : "voltage")} governs."
-        : $"The kit's table gives no length; voltage drop ends it at {limits.ByVolts.LimitIn(run)}.";
+    public static Sentence BothLimits(RunLimits limits) => limits.Table is { } table
+        ? (limits.TableGoverns ? TableGoverns : VoltageGoverns).With(Arg.Limit(table), Arg.Limit(limits.ByVolts))
+        : NoTable.With(Arg.Limit(limits.ByVolts));
 
     /// <summary>The cheapest way to a run that is not too long for its cable.</summary>
-    public static string Mend(HomeRun run) => Moment.WallOpen(run.Unit)
-        ? "Pull a thicker cable or take a shorter way, while the wall is open; or set a panel nearer to it."
-        : "Land it on a panel nearer to it, or ask the maker for a unit that needs less.";
+    public static Sentence Mend(HomeRun run) => Moment.WallOpen(run.Unit) ? ThickerCable : NearerPanel;
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
 
@@ -11,6 +12,10 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class RunPastKitTable : RunCheck
 {
+    private static readonly Message TooLong = new("The run is {0} of {1}. {2}");
+    private static readonly Message AtLeastTooLong = new("The run is at least {0} of {1}. {2}");
+    private static readonly Message TableEnds = new("The kit's table ends at {0}.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("run-past-kit-table", "Run is longer than the kit's table", Severity.Stop, Phase.RoughIn,
         new Source(Source.MakersSheet, "legs + tail at window + tail at panel <= longest run of the table"));
@@ -32,8 +37,8 @@ public sealed class RunPastKitTable : RunCheck
         ]);
         return length <= longest
             ? new Outcome.Fine(working)
-            : new Outcome.Found(
-                $"The run is {(unknown is null ? "" : "at least ")}{length.RunIn(subject)} of {subject.Cable.Name}. {(subject.Limits is { } limits ? RunFigures.BothLimits(subject, limits) : $"The kit's table ends at {longest.LimitIn(subject)}.")}",
+            : new Outcome.Found((unknown is null ? TooLong : AtLeastTooLong).With(Arg.Run(length), Arg.Name(subject.Cable),
+                    subject.Limits is { } limits ? RunFigures.BothLimits(limits) : TableEnds.With(Arg.Limit(longest))),
                 RunFigures.Mend(subject), FieldRef.To(subject.Item, RunFacts.Cable), working);
     }
 }

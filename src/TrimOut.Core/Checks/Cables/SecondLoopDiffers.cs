@@ -3,6 +3,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
 
@@ -13,6 +14,14 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class SecondLoopDiffers : RunCheck
 {
+    private static readonly Message Differs = new("The first test read {0}, the second {1}. {2}");
+    private static readonly Message ReckonedWith = new("{0} ({1})");
+    private static readonly Message FirstWasOpen = new("The first test found no way through and the second does: the first can't be trusted.");
+    private static readonly Message MoreThanBefore = new("A joint or a crushed conductor adds resistance, or a lead made bad contact.");
+    private static readonly Message LessThanBefore = new("The two conductors touch on the way: a screw or a staple, most likely.");
+    private static readonly Message ReadAgain =
+        new("Read it again with clean leads. If it stays, look along the way for the screw that was driven last, before the house is finished.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("second-loop-differs", "Second loop test differs from the first", Severity.Stop, Phase.CloseIn,
         new Source(Source.CommonPractice, "both at 20 C without leads: difference <= 10 % of the first + 0.1 ohm for the contacts"));
@@ -25,26 +34,24 @@ public sealed class SecondLoopDiffers : RunCheck
         if (subject.SecondTest is not { } after)
             return Unknown.Of(subject, RunFacts.SecondLoop);
         var (first, second) = (before.At20, after.At20);
-        var (shownFirst, shownSecond) = (Shown(subject, RunFacts.FirstLoop, before), Shown(subject, RunFacts.SecondLoop, after));
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("first", subject.Show(RunFacts.FirstLoop)), ("reckoned with", before.Circumstances), ("at 20 C without leads", Print(first)),
-            ("second", subject.Show(RunFacts.SecondLoop)), ("reckoned with", after.Circumstances), ("at 20 C without leads", Print(second)),
+            ("first", subject.Show(RunFacts.FirstLoop)), ("reckoned with", before.Circumstances.In(subject.House)), ("at 20 C without leads", Print(first)),
+            ("second", subject.Show(RunFacts.SecondLoop)), ("reckoned with", after.Circumstances.In(subject.House)), ("at 20 C without leads", Print(second)),
             ("tolerance", first == LoopReading.Open ? "none" : LoopReading.Tolerance(first).ToString()),
         ]);
         if (LoopReading.Agrees(second, first))
             return new Outcome.Fine(working);
-        var reading = second == LoopReading.Open ? "A conductor is cut, or the far end is not shorted."
-            : first == LoopReading.Open ? "The first test found no way through and the second does: the first can't be trusted."
-            : second > first ? "A joint or a crushed conductor adds resistance, or a lead made bad contact."
-            : "The two conductors touch on the way: a screw or a staple, most likely.";
-        return new Outcome.Found($"The first test read {shownFirst}, the second {shownSecond}. {reading}",
-            "Read it again with clean leads. If it stays, look along the way for the screw that was driven last, before the house is finished.",
-            FieldRef.To(subject.Item, RunFacts.SecondLoop), working);
+        var reading = second == LoopReading.Open ? RunFigures.OpenLoop
+            : first == LoopReading.Open ? FirstWasOpen
+            : second > first ? MoreThanBefore
+            : LessThanBefore;
+        return new Outcome.Found(Differs.With(Reckoned(before), Reckoned(after), reading), ReadAgain, FieldRef.To(subject.Item, RunFacts.SecondLoop), working);
     }
 
-    private static string Shown(HomeRun run, Fact fact, LoopTest test) =>
-        run.Show(fact) + (test.Leads is null && test.CableAt is null ? "" : $" ({test.Circumstances})");
+    private static Arg Reckoned(LoopTest test) => test.Leads is null && test.CableAt is null
+        ? Arg.Loop(test.Read)
+        : ReckonedWith.With(Arg.Loop(test.Read), test.Circumstances);
 
     private static string Print(Resistance ohms) => ohms == LoopReading.Open ? "open" : ohms.ToString();
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
 
@@ -12,6 +13,8 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class VoltsShortAtUnit : RunCheck
 {
+    private static readonly Message TooFewVolts = new("{0} arrive while it runs and {1} while it starts; it needs {2}. {3}");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("volts-short-at-unit", "Too few volts arrive at the unit", Severity.Stop, Phase.RoughIn,
         new Source("Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228", "supply - current x 2 x length x ohms per metre >= least volts"));
@@ -38,8 +41,7 @@ public sealed class VoltsShortAtUnit : RunCheck
         var (running, _) = Digits.Apart(limits.WhileRunning(length).Volts, limits.Least.Volts, "V");
         var (starting, _) = Digits.Apart(limits.WhileStarting(length).Volts, limits.Least.Volts, "V");
         var (_, least) = Digits.Apart(limits.Least.Volts + limits.MarginVolts(length).Volts, limits.Least.Volts, "V");
-        return new Outcome.Found(
-            $"{running} arrive while it runs and {starting} while it starts; it needs {least}. {RunFigures.BothLimits(subject, limits)}",
-            RunFigures.Mend(subject), FieldRef.To(subject.Item, RunFacts.Cable), working);
+        return new Outcome.Found(TooFewVolts.With(running, starting, least, RunFigures.BothLimits(limits)), RunFigures.Mend(subject),
+            FieldRef.To(subject.Item, RunFacts.Cable), working);
     }
 }

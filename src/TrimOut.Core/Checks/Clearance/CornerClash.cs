@@ -3,6 +3,7 @@ using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
@@ -13,6 +14,12 @@ namespace TrimOut.Core.Checks.Clearance;
 /// </remarks>
 public sealed class CornerClash : HouseCheck
 {
+    private static readonly Message PastCorner = new("{0} ends {1} past the corner.");
+    private static readonly Message LessOverlap = new("Make the overlap on that side smaller, or order it narrower.");
+    private static readonly Message Meet =
+        new("{0} ends {1} from the corner and stands out {2}, {3} ends {4} from it and stands out {5}: at {6} they run into each other.");
+    private static readonly Message EndFarther = new("End {0} {1} farther from the corner, or {2} {3}, or share it; or choose heads that stand out less.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("corner-clash", "Two units meet in a corner", Severity.Stop, Phase.Measure,
         new Source("Plane geometry of two rectangles at an angle; the sheet gives the depths", "alike: from the corner >= stands out / tan(angle / 2)"));
@@ -36,11 +43,12 @@ public sealed class CornerClash : HouseCheck
             return unknown!;
         var (theirs, missing) = SideOf(right.Units[0], WindowFacts.ToCornerLeft);
         if (theirs is not { } b)
-            return missing! with { Missing = Unknown.OfOther.With(missing.Missing, Wording.Arg.Name(right)) };
+            return missing! with { Missing = Unknown.OfOther.With(missing.Missing, Arg.Name(right)) };
         foreach (var (unit, side) in ((Unit, CornerSide)[])[(left.Units[^1], a), (right.Units[0], b)])
         {
             if (side.FromCorner < Length.Zero && angle < 180)
-                return new Outcome.Found($"{unit.Tag} ends {(-side.FromCorner).In(left)} past the corner.", "Make the overlap on that side smaller, or order it narrower.", FieldRef.To(unit.Window.Item, WindowFacts.OverlapEachSide));
+                return new Outcome.Found(PastCorner.With(Arg.Name(unit), -side.FromCorner), LessOverlap,
+                    FieldRef.To(unit.Window.Item, WindowFacts.OverlapEachSide));
         }
         var (shortMine, shortTheirs) = (Mitre.Short(a, b, angle), Mitre.Short(b, a, angle));
         var working = Working.Of(Info.Source.Formula, () =>
@@ -52,8 +60,9 @@ public sealed class CornerClash : HouseCheck
         return shortMine == Length.Zero || shortTheirs == Length.Zero
             ? new Outcome.Fine(working)
             : new Outcome.Found(
-                $"{left.Units[^1].Tag} ends {a.FromCorner.In(left)} from the corner and stands out {a.StandsOut.In(left)}, {right.Units[0].Tag} ends {b.FromCorner.In(left)} from it and stands out {b.StandsOut.In(left)}: at {NumberText.Show(angle, "degrees")} they run into each other.",
-                $"End {left.Units[^1].Tag} {shortMine.About(left)} farther from the corner, or {right.Units[0].Tag} {shortTheirs.About(left)}, or share it; or choose heads that stand out less.",
+                Meet.With(Arg.Name(left.Units[^1]), a.FromCorner, a.StandsOut,
+                    Arg.Name(right.Units[0]), b.FromCorner, b.StandsOut, Arg.Number(angle, "degrees")),
+                EndFarther.With(Arg.Name(left.Units[^1]), Arg.About(shortMine), Arg.Name(right.Units[0]), Arg.About(shortTheirs)),
                 FieldRef.To(left.Item, WindowFacts.ToCornerRight), working);
     }
 

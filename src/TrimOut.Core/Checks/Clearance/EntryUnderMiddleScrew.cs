@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
@@ -11,6 +12,10 @@ namespace TrimOut.Core.Checks.Clearance;
 /// </remarks>
 public sealed class EntryUnderMiddleScrew : UnitCheck
 {
+    private static readonly Message EntryAtScrew = new("The cable leaves the wall {0} from the left and the middle screw goes in at {1}.");
+    private static readonly Message MoveEntry = new("Move the entry to the lead side, clear of the brackets.");
+    private static readonly Message MoveScrew = new("Set the screw to the other side of the middle, and hold the cable away while you drive it.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-under-middle-screw", "Entry is where the middle screw goes", Severity.Stop, Phase.WalkThrough,
         new Source(Source.CommonPractice, "|entry - screw| >= 1/2 in along the head"));
@@ -32,11 +37,13 @@ public sealed class EntryUnderMiddleScrew : UnitCheck
         var entry = side == Side.Left ? jamb : width - jamb;
         var apart = (entry - screw).Abs();
         var working = Working.Of(Info.Source.Formula, () =>
-            [("entry from the left", entry.In(subject)), ("screw from the left", screw.In(subject)), ("apart", apart.In(subject)), ("around a screw", MiddleScrew.Around.In(subject))]);
+        [
+            ("entry from the left", entry.In(subject)), ("screw from the left", screw.In(subject)), ("apart", apart.In(subject)),
+            ("around a screw", MiddleScrew.Around.In(subject)),
+        ]);
         return apart >= MiddleScrew.Around
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The cable leaves the wall {entry.In(subject)} from the left and the middle screw goes in at {screw.In(subject)}.",
-                Moment.WallOpen(subject) ? "Move the entry to the lead side, clear of the brackets." : "Set the screw to the other side of the middle, and hold the cable away while you drive it.",
+            : new Outcome.Found(EntryAtScrew.With(entry, screw), Moment.WallOpen(subject) ? MoveEntry : MoveScrew,
                 FieldRef.To(subject.Item, Rough.Entry.FromJambFact(subject)), working);
     }
 }

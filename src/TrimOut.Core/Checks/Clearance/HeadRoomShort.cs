@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
@@ -11,6 +12,13 @@ namespace TrimOut.Core.Checks.Clearance;
 /// </remarks>
 public sealed class HeadRoomShort : UnitCheck
 {
+    private static readonly Message OverOpening =
+        new("The unit starts {0} above the opening and its brackets reach {1} down: {2} of them hang over the opening.");
+    private static readonly Message StartHigher = new("Start it {0} or more above the opening.");
+    private static readonly Message PastFlatWall = new("The unit starts {0} above the opening; there are {1} of flat wall.");
+    private static readonly Message StartLower = new("Start it {0} above the opening or less.");
+    private static readonly Message NoRoom = new("There is no room for its brackets: choose an inside mount, or ask for brackets that fix to the ceiling.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("head-room-short", "Brackets do not find flat wall above the opening", Severity.Stop, Phase.Measure,
         new Source(Source.MakersSheet, "outside: bracket down <= head above <= wall above"));
@@ -28,16 +36,16 @@ public sealed class HeadRoomShort : UnitCheck
         if (subject.Kind?[CoveringKindFacts.EndBracketDown] is not { } down)
             return Unknown.Of(subject.Kind, CoveringKindFacts.EndBracketDown, subject, UnitFacts.Kind);
         var wall = window.Item.Get(WindowFacts.WallAbove);
-        var working = Working.Of(Info.Source.Formula, () => [("head above", above.In(subject)), ("bracket down", down.In(subject)), ("wall above", wall?.In(subject) ?? "not known")]);
+        var working = Working.Of(Info.Source.Formula, () =>
+            [("head above", above.In(subject)), ("bracket down", down.In(subject)), ("wall above", wall?.In(subject) ?? "not known")]);
         if (above < down)
         {
-            return new Outcome.Found($"The unit starts {above.In(subject)} above the opening and its brackets reach {down.In(subject)} down: {(down - above).In(subject)} of them hang over the opening.",
-                $"Start it {down.In(subject)} or more above the opening.", FieldRef.To(window.Item, WindowFacts.HeadAbove), working);
+            return new Outcome.Found(OverOpening.With(above, down, down - above), StartHigher.With(down),
+                FieldRef.To(window.Item, WindowFacts.HeadAbove), working);
         }
         return wall is not { } there ? Unknown.Of(window, WindowFacts.WallAbove)
             : above <= there ? new Outcome.Fine(working)
-            : new Outcome.Found($"The unit starts {above.In(subject)} above the opening; there are {there.In(subject)} of flat wall.",
-                there >= down ? $"Start it {there.In(subject)} above the opening or less." : "There is no room for its brackets: choose an inside mount, or ask for brackets that fix to the ceiling.",
+            : new Outcome.Found(PastFlatWall.With(above, there), there >= down ? StartLower.With(there) : NoRoom,
                 FieldRef.To(window.Item, WindowFacts.HeadAbove), working);
     }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
@@ -12,6 +13,11 @@ namespace TrimOut.Core.Checks.Clearance;
 /// </remarks>
 public sealed class ScrewUnderCentreSupport : UnitCheck
 {
+    private static readonly Message AtEndBracket = new("The middle screw is {0} from the left; an end bracket takes {1} at each end of {2}.");
+    private static readonly Message AtCentreSupport = new("The middle screw is {0} from the left; the centre support takes {1} to {2}.");
+    private static readonly Message Clear = new("Set it clear of the brackets.");
+    private static readonly Message ClearAt = new("Set it clear of the brackets, such as {0} from the left.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("screw-under-centre-support", "Middle screw is under a bracket", Severity.Stop, Phase.Hang,
         new Source(Source.MakersSheet, "end bracket <= screw <= width - end bracket; from the support's width on: |screw - half the width| >= half the support"));
@@ -32,13 +38,15 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
             return Unknown.Of(kind, CoveringKindFacts.CentreBracket);
         var (from, to) = ((width - wide) / 2, (width + wide) / 2);
         var working = Working.Of(Info.Source.Formula, () =>
-            [("screw from the left", screw.In(subject)), ("width", width.In(subject)), ("end bracket", bracket.In(subject)), ("support", wide == Length.Zero ? "none" : $"{from.In(subject)} to {to.In(subject)}")]);
-        var fault = screw < bracket || screw > width - bracket ? $"an end bracket takes {bracket.In(subject)} at each end of {width.In(subject)}"
-            : wide > Length.Zero && screw > from && screw < to ? $"the centre support takes {from.In(subject)} to {to.In(subject)}"
+        [
+            ("screw from the left", screw.In(subject)), ("width", width.In(subject)), ("end bracket", bracket.In(subject)),
+            ("support", wide == Length.Zero ? "none" : $"{from.In(subject)} to {to.In(subject)}"),
+        ]);
+        var fault = screw < bracket || screw > width - bracket ? AtEndBracket.With(screw, bracket, width)
+            : wide > Length.Zero && screw > from && screw < to ? AtCentreSupport.With(screw, from, to)
             : null;
         return fault is null
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"The middle screw is {screw.In(subject)} from the left; {fault}.",
-                $"Set it clear of the brackets{(wide > Length.Zero ? $", such as {to.In(subject)} from the left" : "")}.", FieldRef.To(subject.Item, UnitFacts.MiddleScrew), working);
+            : new Outcome.Found(fault, wide > Length.Zero ? ClearAt.With(to) : Clear, FieldRef.To(subject.Item, UnitFacts.MiddleScrew), working);
     }
 }

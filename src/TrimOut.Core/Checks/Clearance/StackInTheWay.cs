@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
@@ -12,6 +13,9 @@ namespace TrimOut.Core.Checks.Clearance;
 /// </remarks>
 public sealed class StackInTheWay : UnitCheck
 {
+    private static readonly Message TooLow = new("Raised, it leaves {0} clear; {1} are wanted.");
+    private static readonly Message MountHigher = new("Mount it outside and higher, or choose a kind that stacks less or rolls.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("stack-in-the-way", "Raised stack hangs into the way through", Severity.Caution, Phase.Measure,
         new Source(Source.MakersSheet, "height of the opening - (fixed part + share x drop - head above) >= clear height wanted"));
@@ -27,10 +31,11 @@ public sealed class StackInTheWay : UnitCheck
         if ((subject.Window.SmallestHeight ?? subject.Window.RoughHeight) is not { } opening)
             return Unknown.Of(subject.Window, WindowFacts.RoughHeight);
         var below = Length.Max(stack.BelowHead, Length.Zero);
-        var working = stack.Working(subject, Info.Source.Formula, ("height of the opening", opening.In(subject)), ("clear", (opening - below).About(subject)), ("wanted", wanted.In(subject)));
+        var working = stack.Working(subject, Info.Source.Formula,
+            ("height of the opening", opening.In(subject)), ("clear", (opening - below).About(subject)), ("wanted", wanted.In(subject)));
         return opening - below >= wanted
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"Raised, it leaves {(opening - below).About(subject)} clear; {wanted.In(subject)} are wanted.",
-                "Mount it outside and higher, or choose a kind that stacks less or rolls.", FieldRef.To(subject.Window.Item, WindowFacts.ClearHeight), working);
+            : new Outcome.Found(TooLow.With(Arg.About(opening - below), wanted), MountHigher,
+                FieldRef.To(subject.Window.Item, WindowFacts.ClearHeight), working);
     }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
@@ -12,6 +13,10 @@ namespace TrimOut.Core.Checks.Clearance;
 /// </remarks>
 public sealed class StackOverGlass : UnitCheck
 {
+    private static readonly Message CoversGlass = new("Raised, its stack is {0} high and covers {1} of the glass.");
+    private static readonly Message AgreeOrMountOutside = new("Have the owner agree, or mount it outside from {0} above the opening.");
+    private static readonly Message Agree = new("Have the owner agree that it covers the top of the glass.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("stack-over-glass", "Raised stack covers the top of the glass", Severity.Note, Phase.Measure,
         new Source(Source.MakersSheet, "fixed part + share x drop - head above <= glass below head"));
@@ -23,13 +28,18 @@ public sealed class StackOverGlass : UnitCheck
         if (figures is not { } stack)
             return unknown as Outcome ?? new Outcome.DoesNotApply();
         if (subject.Window.Item.Get(WindowFacts.GlassBelowHead) is not { } glass)
-            return stack.BelowHead <= Length.Zero ? new Outcome.Fine(stack.Working(subject, Info.Source.Formula)) : Unknown.Of(subject.Window, WindowFacts.GlassBelowHead);
+        {
+            return stack.BelowHead <= Length.Zero
+                ? new Outcome.Fine(stack.Working(subject, Info.Source.Formula))
+                : Unknown.Of(subject.Window, WindowFacts.GlassBelowHead);
+        }
         var working = stack.Working(subject, Info.Source.Formula, ("glass below head", glass.In(subject)));
         return stack.BelowHead <= glass
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"Raised, its stack is {stack.Height.About(subject)} high and covers {(stack.BelowHead - glass).About(subject)} of the glass.",
-                subject.Window.Mount == Mount.Inside && Moment.NotOrdered(subject) ? $"Have the owner agree, or mount it outside from {(stack.Height - glass).RoundUp(Length.FromMillimetres(1)).About(subject)} above the opening."
-                    : "Have the owner agree that it covers the top of the glass.",
+            : new Outcome.Found(CoversGlass.With(Arg.About(stack.Height), Arg.About(stack.BelowHead - glass)),
+                subject.Window.Mount == Mount.Inside && Moment.NotOrdered(subject)
+                    ? AgreeOrMountOutside.With(Arg.About((stack.Height - glass).RoundUp(Length.FromMillimetres(1))))
+                    : Agree,
                 FieldRef.To(subject.Window.Item, WindowFacts.Mount), working);
     }
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Controls;
 
@@ -11,6 +12,9 @@ namespace TrimOut.Core.Checks.Controls;
 /// </remarks>
 public sealed class HubNameTwice : HouseCheck
 {
+    private static readonly Message AlsoCalled = new("{0} is also called \"{1}\" at the hub.");
+    private static readonly Message RenameOne = new("Give one of the two another name, at the hub and here.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("hub-name-twice", "Two units have one name at the hub", Severity.Stop, Phase.Pair,
         new Source(Source.CommonPractice, "every name once, whatever its case"));
@@ -24,7 +28,8 @@ public sealed class HubNameTwice : HouseCheck
             if (unit.Item.Get(UnitFacts.HubName) is not { } name)
                 yield return Result(unit, Unknown.Of(unit, UnitFacts.HubName));
             else if (byName[name].FirstOrDefault(u => u.Id != unit.Id) is { } other)
-                yield return Result(unit, new Outcome.Found($"{other.Tag} is also called \"{name}\" at the hub.", "Give one of the two another name, at the hub and here.", FieldRef.To(unit.Item, UnitFacts.HubName)));
+                yield return Result(unit, new Outcome.Found(AlsoCalled.With(Arg.Name(other), Arg.Typed(name)), RenameOne,
+                    FieldRef.To(unit.Item, UnitFacts.HubName)));
             else
                 yield return Result(unit, new Outcome.Fine());
         }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Controls;
 
@@ -12,6 +13,9 @@ namespace TrimOut.Core.Checks.Controls;
 /// </remarks>
 public sealed class HubNamesAlike : HouseCheck
 {
+    private static readonly Message TooMuchAlike = new("It is called \"{0}\" at the hub, and {1} \"{2}\".");
+    private static readonly Message RenameOne = new("Give one of the two a name that nobody mistakes.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("hub-names-alike", "Two names at the hub are too much alike", Severity.Caution, Phase.Pair,
         new Source(Source.CommonPractice, "names without spaces and marks are not the same, nor do they differ in one letter more, less or other, digits aside"));
@@ -27,7 +31,8 @@ public sealed class HubNamesAlike : HouseCheck
         foreach (var (unit, name) in named)
         {
             yield return Result(unit, !alike.TryGetValue(name!, out var other) ? new Outcome.Fine() : new Outcome.Found(
-                $"It is called \"{name}\" at the hub, and {named[other.At].Unit.Tag} \"{other.Name}\".", "Give one of the two a name that nobody mistakes.", FieldRef.To(unit.Item, UnitFacts.HubName)));
+                TooMuchAlike.With(Arg.Typed(name!), Arg.Name(named[other.At].Unit), Arg.Typed(other.Name)), RenameOne,
+                FieldRef.To(unit.Item, UnitFacts.HubName)));
         }
     }
 

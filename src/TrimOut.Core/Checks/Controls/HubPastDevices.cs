@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Controls;
 
@@ -12,6 +13,9 @@ namespace TrimOut.Core.Checks.Controls;
 /// </remarks>
 public sealed class HubPastDevices : HouseCheck
 {
+    private static readonly Message TooMany = new("{0} has {1} units and {2} remotes, {3} devices; it takes {4}.");
+    private static readonly Message SecondHub = new("Add a second hub and move whole rooms to it.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("hub-past-devices", "Hub has too many devices", Severity.Stop, Phase.Pair,
         new Source(Source.MakersSheet, "units + remotes <= devices"));
@@ -28,10 +32,10 @@ public sealed class HubPastDevices : HouseCheck
     {
         if (hub.Type?.Devices is not { } most)
             return Unknown.Of(hub.Type, HubTypeFacts.Devices, hub, HubFacts.Type);
-        var working = Working.Of(Info.Source.Formula, () => [("units", NumberText.Plain(units)), ("remotes", NumberText.Plain(remotes)), ("devices", NumberText.Plain(most))]);
+        var working = Working.Of(Info.Source.Formula, () =>
+            [("units", NumberText.Plain(units)), ("remotes", NumberText.Plain(remotes)), ("devices", NumberText.Plain(most))]);
         return units + remotes <= most
             ? new Outcome.Fine(working)
-            : new Outcome.Found($"{hub.Name} has {units} units and {remotes} remotes, {units + remotes} devices; it takes {most}.",
-                "Add a second hub and move whole rooms to it.", FieldRef.To(hub.Item, HubFacts.Type), working);
+            : new Outcome.Found(TooMany.With(Arg.Name(hub), units, remotes, units + remotes, most), SecondHub, FieldRef.To(hub.Item, HubFacts.Type), working);
     }
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Controls;
 
@@ -11,6 +12,9 @@ namespace TrimOut.Core.Checks.Controls;
 /// </remarks>
 public sealed class RemotePastUnits : HouseCheck
 {
+    private static readonly Message TooMany = new("{0} moves {1} units; it takes {2}.");
+    private static readonly Message AnotherRemote = new("Add a remote and give it some of the units.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("remote-past-units", "Remote has too many units", Severity.Stop, Phase.Pair,
         new Source(Source.MakersSheet, "units <= units of the remote"));
@@ -24,7 +28,7 @@ public sealed class RemotePastUnits : HouseCheck
             yield return Result(remote,
                 remote.Type?.Units is not { } most ? Unknown.Of(remote.Type, RemoteTypeFacts.Units, remote, RemoteFacts.Type)
                 : units <= most ? new Outcome.Fine()
-                : new Outcome.Found($"{remote.Name} moves {units} units; it takes {most}.", "Add a remote and give it some of the units.", FieldRef.To(remote.Item, RemoteFacts.Type)));
+                : new Outcome.Found(TooMany.With(Arg.Name(remote), units, most), AnotherRemote, FieldRef.To(remote.Item, RemoteFacts.Type)));
         }
     }
 }

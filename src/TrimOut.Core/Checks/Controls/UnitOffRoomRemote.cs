@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Controls;
 
@@ -12,6 +13,11 @@ namespace TrimOut.Core.Checks.Controls;
 /// </remarks>
 public sealed class UnitOffRoomRemote : HouseCheck
 {
+    private static readonly Message ARemote = new("a remote that moves it");
+    private static readonly Message OneElsewhere = new("{0} moves it, and none of them is kept in {1}.");
+    private static readonly Message SeveralElsewhere = new("{0} move it, and none of them is kept in {1}.");
+    private static readonly Message PairWithOne = new("Pair it with a remote in {0}, or waive this and say why.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("unit-off-room-remote", "No remote of its room moves it", Severity.Caution, Phase.Pair,
         new Source(Source.CommonPractice, "one remote that moves it is kept in its room, or in none"));
@@ -28,14 +34,14 @@ public sealed class UnitOffRoomRemote : HouseCheck
     private static Outcome Judge(Unit unit, ImmutableArray<Remote> remotes)
     {
         if (remotes.IsEmpty)
-            return new Outcome.NotChecked("a remote that moves it");
+            return new Outcome.NotChecked(ARemote);
         if (remotes.Any(r => r.Room is null))
             return new Outcome.Fine();
         if (unit.Window.Room is not { } room)
             return Unknown.Of(unit.Window, WindowFacts.Room);
         return remotes.Any(r => r.Room!.Id == room.Id)
             ? new Outcome.Fine()
-            : new Outcome.Found($"{string.Join(", ", remotes.Select(r => r.Name))} {(remotes.Length == 1 ? "moves" : "move")} it, and none of them is kept in {room.Name}.",
-                $"Pair it with a remote in {room.Name}, or waive this and say why.", FieldRef.To(remotes[0].Item, RemoteFacts.Moves, unit.Id));
+            : new Outcome.Found((remotes.Length == 1 ? OneElsewhere : SeveralElsewhere).With(Arg.All(remotes.Select(r => Arg.Name(r))), Arg.Name(room)),
+                PairWithOne.With(Arg.Name(room)), FieldRef.To(remotes[0].Item, RemoteFacts.Moves, unit.Id));
     }
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Copies;
 
@@ -11,11 +12,14 @@ namespace TrimOut.Core.Checks.Copies;
 /// </remarks>
 public sealed class RemovedWhileWorkedOn : HouseCheck
 {
+    private static readonly Message BringBack = new("Bring it back with all it had, or leave it removed.");
+    private static readonly Message LeaveIn = new("Leave it in, or remove it again.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("removed-while-worked-on", "One laptop removed what another went on with", Severity.Caution, Phase.WalkThrough,
         new Source(Source.CommonPractice, "nobody's work left out unseen"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house) => RemovedAtWork.All(house).Select(r => new CheckResult(Info, r.Item, new Outcome.Found(
-        r.Show(house), r.Item.Removed ? "Bring it back with all it had, or leave it removed." : "Leave it in, or remove it again.", new FieldRef(r.Item.Id, Item.RemovedField))));
+        r.Words, r.Item.Removed ? BringBack : LeaveIn, new FieldRef(r.Item.Id, Item.RemovedField))));
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Copies;
 
@@ -11,6 +12,11 @@ namespace TrimOut.Core.Checks.Copies;
 /// </remarks>
 public sealed class TagTwice : HouseCheck
 {
+    private static readonly Message OneOther = new("{0} is also the tag of a window in {1}.");
+    private static readonly Message SeveralOthers = new("{0} is also the tag of {1} windows in {2}.");
+    private static readonly Message NoRoom = new("no room");
+    private static readonly Message AnotherTag = new("Give one of them another tag, or remove it if both are the same opening.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tag-twice", "Two windows have one tag", Severity.Stop, Phase.WalkThrough,
         new Source(Source.CommonPractice, "every tag on one window only, whatever its case"));
@@ -27,7 +33,12 @@ public sealed class TagTwice : HouseCheck
         var others = sameTag.Where(w => w.Id != window.Id).ToList();
         return others.Count == 0
             ? new Outcome.Fine()
-            : new Outcome.Found($"{window.Tag} is also the tag of {(others.Count == 1 ? "a window" : $"{others.Count} windows")} in {string.Join(", ", others.Select(w => w.Room?.Name ?? "no room").Distinct())}.",
-                "Give one of them another tag, or remove it if both are the same opening.", FieldRef.To(window.Item, WindowFacts.Tag));
+            : new Outcome.Found(Fault(window, others), AnotherTag, FieldRef.To(window.Item, WindowFacts.Tag));
+    }
+
+    private static Sentence Fault(Window window, List<Window> others)
+    {
+        var rooms = Arg.All(others.Select(w => w.Room).DistinctBy(r => r?.Name).Select(r => r is null ? NoRoom : Arg.Name(r)));
+        return others.Count == 1 ? OneOther.With(Arg.Name(window), rooms) : SeveralOthers.With(Arg.Name(window), others.Count, rooms);
     }
 }

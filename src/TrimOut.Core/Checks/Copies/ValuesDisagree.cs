@@ -1,6 +1,7 @@
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Copies;
 
@@ -11,6 +12,10 @@ namespace TrimOut.Core.Checks.Copies;
 /// </remarks>
 public sealed class ValuesDisagree : SubjectCheck
 {
+    private static readonly Message Differ = new("{0}: {1}. The last is shown.");
+    private static readonly Message Or = new("{0}, or {1}");
+    private static readonly Message FindOut = new("Find out which is right, and type it.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("values-disagree", "Two laptops put different values", Severity.Caution, Phase.WalkThrough,
         new Source(Source.CommonPractice, "one value in force for each fact"));
@@ -20,6 +25,6 @@ public sealed class ValuesDisagree : SubjectCheck
     internal override Subject Find(House house, string id) => new AnyItem(house, house.Find(id)!);
 
     internal override IEnumerable<CheckResult> RunOn(Subject subject) => Disagreement.Of(subject.Item).Select(d => new CheckResult(Info, d.Item, new Outcome.Found(
-        $"{d.Fact.Label}: {string.Join(", or ", d.Heads.Select(h => d.Show(h, subject.House)))}. The last is shown.",
-        "Find out which is right, and type it.", FieldRef.To(d.Item, d.Fact, d.Key))));
+        Differ.With(Arg.Label(d.Fact, small: false), d.Heads.Select(d.Words).Aggregate((said, next) => Or.With(said, next))), FindOut,
+        FieldRef.To(d.Item, d.Fact, d.Key))));
 }

@@ -8,6 +8,10 @@ public class BoxLabelOffTests
 {
     private static readonly BoxLabelOff Check = new();
 
+    public static Example Finds => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.BoxLabel, "W10"));
+
+    public static Example Passes => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.BoxLabel, "W01"));
+
     [Theory]
     [InlineData("W01")]
     [InlineData("w-01")]

@@ -8,6 +8,10 @@ public class DeliveredDamagedTests
 {
     private static readonly DeliveredDamaged Check = new();
 
+    public static Example Finds => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.Damage, "dented tube"));
+
+    public static Example Passes => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.Damage, "none"));
+
     [Fact]
     public void NoneIsFine() => Jobs.Walked().Say("W01", UnitFacts.Damage, "None").Fine(Check, "W01");
 

@@ -8,6 +8,12 @@ public class DeliveredSizeOffTests
 {
     private static readonly DeliveredSizeOff Check = new();
 
+    public static Example Finds => new(() => Jobs.Ordered(),
+        j => j.Say("W01", UnitFacts.DeliveredWidth, "36 1/8\"").Say("W01", UnitFacts.DeliveredHeight, "60\""));
+
+    public static Example Passes => new(() => Jobs.Ordered(),
+        j => j.Say("W01", UnitFacts.DeliveredWidth, "36\"").Say("W01", UnitFacts.DeliveredHeight, "60\""));
+
     [Theory]
     [InlineData("36 1/16", "60")]
     [InlineData("36", "59 15/16")]

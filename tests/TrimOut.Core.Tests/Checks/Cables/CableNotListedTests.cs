@@ -11,6 +11,10 @@ public class CableNotListedTests
 {
     private static readonly CableNotListed Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.Legs("W01", ("20 ft", CablePlace.AirHandlingSpace)));
+
+    public static Example Passes => new(() => Jobs.Roughed(), j => j.Legs("W01", ("20 ft", CablePlace.InWall)));
+
     [Fact]
     public void Cl2InAWallIsFine() => Jobs.Roughed().Fine(Check, "W01");
 

@@ -10,6 +10,12 @@ public class CableSharedTests
 {
     private static readonly CableShared Check = new();
 
+    public static Example Finds => new(() => Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, "9"),
+        j => j.SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, "1"));
+
+    public static Example Passes => new(() => Pair("1").SayOf("Roller", CoveringKindFacts.LeastVolts, "9"),
+        j => j.SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, "2"));
+
     [Fact]
     public void TwoUnitsOnOneCableAreRefusedWhileTheSheetAllowsOne()
     {

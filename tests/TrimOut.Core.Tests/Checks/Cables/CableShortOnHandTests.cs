@@ -1,5 +1,6 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Testing;
@@ -10,6 +11,10 @@ public class CableShortOnHandTests
 {
     private static readonly CableShortOnHand Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.SayOf("16/2", CableTypeFacts.OnHand, "50 ft"));
+
+    public static Example Passes => new(() => Jobs.Roughed(), j => j.SayOf("16/2", CableTypeFacts.OnHand, "75 ft"));
+
     // 60 ft of legs and a tenth more, tails of 3 and 6 ft: 75 ft.
     [Fact]
     public void AsMuchAsIsNeededIsFine() => Assert.IsType<Outcome.Fine>(OnHand("75").Of(Check, "16/2"));
@@ -17,8 +22,18 @@ public class CableShortOnHandTests
     [Fact]
     public void ALittleLessIsACaution()
     {
-        var found = Assert.IsType<Outcome.Found>(OnHand("74'-11 63/64\"").Of(Check, "16/2"));
+        var found = OnHand("74'-11 63/64\"").FaultOf(Check, "16/2");
         Assert.Equal("Needed are 75 ft of 16/2 for 1 run; 74'-11 63/64\" are on hand.", found.Message);
+        Assert.Equal("Bring 1 ft more, in whole runs: a run has no splice.", found.Mend);
+    }
+
+    [Fact]
+    public void RunsAreCounted()
+    {
+        var job = Jobs.Roughed("W02", OnHand("75"));
+        Assert.Equal("Needed are 150 ft of 16/2 for 2 runs; 75'-0\" are on hand.", job.FaultOf(Check, "16/2").Message);
+        job.Do(AddItems.Leg(job.Run("W02")));
+        Assert.Equal("cable on hand; needed are at least 75 ft of 16/2 for 2 runs", job.SayOf("16/2", CableTypeFacts.OnHand, "").MissingOf(Check, "16/2"));
     }
 
     [Fact]

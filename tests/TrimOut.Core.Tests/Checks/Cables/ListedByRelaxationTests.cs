@@ -8,6 +8,11 @@ public class ListedByRelaxationTests
 {
     private static readonly ListedByRelaxation Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.Legs("W01", ("10 ft", CablePlace.BetweenFloors)));
+
+    public static Example Passes => new(() => Jobs.Roughed(),
+        j => j.Legs("W01", ("10 ft", CablePlace.BetweenFloors)).SayOf("16/2", CableTypeFacts.Listing, "cl2r"));
+
     [Fact]
     public void Cl2BetweenTheFloorsOfAHouseIsNoted() =>
         Assert.Equal("16/2 goes between floors by the rule for one- and two-family houses.",

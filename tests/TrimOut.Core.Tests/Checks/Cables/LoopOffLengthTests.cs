@@ -10,6 +10,10 @@ public class LoopOffLengthTests
 {
     private static readonly LoopOffLength Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.FirstLoop, "open"));
+
+    public static Example Passes => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.FirstLoop, "0.6"));
+
     // 50 m of 1 mm2 solid, one way: 2 x 50 x 0.0181 = 1.81 ohm at 20 C (IEC 60228); 10 % and 0.1 ohm are 0.281 ohm either way.
     [Theory]
     [InlineData("2.091")]

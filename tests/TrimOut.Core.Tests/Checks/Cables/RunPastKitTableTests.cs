@@ -8,6 +8,10 @@ public class RunPastKitTableTests
 {
     private static readonly RunPastKitTable Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.Legs("W01", ("132 ft", CablePlace.InWall)));
+
+    public static Example Passes => new(() => Jobs.Roughed(), j => j.Legs("W01", ("131 ft", CablePlace.InWall)));
+
     // 200, 120 and 75 ft for 16, 18 and 20 AWG at 12 V: common practice, no published source. Tails here are 9 ft together.
     [Theory]
     [InlineData("16/2", "191")]

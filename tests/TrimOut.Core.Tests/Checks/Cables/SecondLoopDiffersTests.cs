@@ -8,6 +8,10 @@ public class SecondLoopDiffersTests
 {
     private static readonly SecondLoopDiffers Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.SecondLoop, "open"));
+
+    public static Example Passes => new(() => Jobs.Roughed(), j => j.Say("W01", RunFacts.SecondLoop, "0.6"));
+
     // A first reading of 1 ohm allows 10 % and 0.1 ohm: common practice, no published source.
     [Theory]
     [InlineData("1.2")]

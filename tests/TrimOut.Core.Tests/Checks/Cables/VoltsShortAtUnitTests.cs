@@ -9,6 +9,10 @@ public class VoltsShortAtUnitTests
 {
     private static readonly VoltsShortAtUnit Check = new();
 
+    public static Example Finds => new(() => Jobs.Roughed(), j => j.Legs("W01", ("150 ft", CablePlace.InWall)));
+
+    public static Example Passes => new(() => Jobs.Roughed(), j => j.Legs("W01", ("100 ft", CablePlace.InWall)));
+
     [Fact]
     public void AShortRunIsFineAndShowsItsFigures()
     {

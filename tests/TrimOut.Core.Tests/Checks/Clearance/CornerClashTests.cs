@@ -9,6 +9,10 @@ public class CornerClashTests
 {
     private static readonly CornerClash Check = new();
 
+    public static Example Finds => new(() => Bay("3", "3", "135"), j => j.Say("W01", WindowFacts.CornerAngle, "90"));
+
+    public static Example Passes => new(() => Bay("3", "3", "90"), j => j.Say("W01", WindowFacts.CornerAngle, "135"));
+
     // A square corner, outside mounts with a 3 in fascia and 1 in of overlap: each must end 3 in from the corner, so each opening begins 4 in from it.
     [Fact]
     public void HeadsThatJustTouchAreFine() => Assert.IsType<Outcome.Fine>(Bay("4", "4", "90").Of(Check, "W01"));
@@ -16,8 +20,9 @@ public class CornerClashTests
     [Fact]
     public void ASixtyFourthNearerIsAStop()
     {
-        var found = Assert.IsType<Outcome.Found>(Bay("3 63/64", "3 63/64", "90").Of(Check, "W01"));
-        Assert.Equal("W01 ends 2 63/64\" from the corner and stands out 3\", W02 ends 2 63/64\" from it and stands out 3\": at 90 degrees they run into each other.", found.Message);
+        var found = Bay("3 63/64", "3 63/64", "90").FaultOf(Check, "W01");
+        Assert.Equal("W01 ends 2 63/64\" from the corner and stands out 3\", W02 ends 2 63/64\" from it and stands out 3\": " +
+            "at 90 degrees they run into each other.", found.Message);
         Assert.Contains(("alike, each would need", "3 in"), found.Working!.Inputs);
     }
 

@@ -8,6 +8,10 @@ public class EntryUnderMiddleScrewTests
 {
     private static readonly EntryUnderMiddleScrew Check = new();
 
+    public static Example Finds => new(() => Jobs.Walked().Say("W01", UnitFacts.Kind, "Wood blind"), j => j.Say("W01", UnitFacts.EntryFromJamb, "20\""));
+
+    public static Example Passes => new(() => Jobs.Walked().Say("W01", UnitFacts.Kind, "Wood blind"), j => j.Say("W01", UnitFacts.EntryFromJamb, "19\""));
+
     // The generic wood blind's screw is 2 in right of the middle: at 20 in of 36. Half an inch around it is common practice, no published source.
     [Theory]
     [InlineData("19 1/2", "left")]

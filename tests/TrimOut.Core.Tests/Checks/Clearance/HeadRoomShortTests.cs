@@ -8,6 +8,10 @@ public class HeadRoomShortTests
 {
     private static readonly HeadRoomShort Check = new();
 
+    public static Example Finds => new(() => Outside("3", "4"), j => j.Say("W01", WindowFacts.HeadAbove, "2\""));
+
+    public static Example Passes => new(() => Outside("3", "4"), j => j.Say("W01", WindowFacts.HeadAbove, "3 1/2\""));
+
     // The generic roller's bracket reaches 2 1/2 in down.
     [Fact]
     public void ABracketThatEndsAtTheOpeningIsFine() => Outside("2 1/2", "2 1/2").Fine(Check, "W01");

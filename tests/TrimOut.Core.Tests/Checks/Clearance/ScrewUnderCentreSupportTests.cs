@@ -8,6 +8,10 @@ public class ScrewUnderCentreSupportTests
 {
     private static readonly ScrewUnderCentreSupport Check = new();
 
+    public static Example Finds => new(() => Screw("10"), j => j.Say("W01", UnitFacts.MiddleScrew, "30\""));
+
+    public static Example Passes => new(() => Screw("10"), j => j.Say("W01", UnitFacts.MiddleScrew, "32\""));
+
     // The generic wood blind has a support 2 in wide from 60 in on, and end brackets of 1 1/2 in: 60 in wide, the support takes 29 to 31 in.
     [Theory]
     [InlineData("31")]

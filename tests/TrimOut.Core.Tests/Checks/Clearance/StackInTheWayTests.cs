@@ -8,6 +8,10 @@ public class StackInTheWayTests
 {
     private static readonly StackInTheWay Check = new();
 
+    public static Example Finds => new(() => Door("50"), j => j.Say("W01", WindowFacts.ClearHeight, "56\""));
+
+    public static Example Passes => new(() => Door("50"), j => j.Say("W01", WindowFacts.ClearHeight, "55\""));
+
     // 60 in high, ordered 50 in: the generic cellular stack is 4 1/2 in and leaves 55 1/2 in.
     [Fact]
     public void JustEnoughIsFine() => Door("55 1/2").Fine(Check, "W01");

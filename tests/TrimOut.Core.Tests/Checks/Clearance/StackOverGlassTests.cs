@@ -8,6 +8,10 @@ public class StackOverGlassTests
 {
     private static readonly StackOverGlass Check = new();
 
+    public static Example Finds => new(() => Glass("10"), j => j.Say("W01", WindowFacts.GlassBelowHead, "4\""));
+
+    public static Example Passes => new(() => Glass("10"), j => j.Say("W01", WindowFacts.GlassBelowHead, "5\""));
+
     // The generic cellular shade stacks to 2 1/2 in and 0.04 of its drop; the 60 in window is ordered 50 in high here, so that it is 4 1/2 in.
     [Fact]
     public void AStackThatEndsWhereTheGlassBeginsIsFine() => Glass("4 1/2").Fine(Check, "W01");

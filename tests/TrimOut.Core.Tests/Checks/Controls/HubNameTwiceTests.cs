@@ -8,6 +8,10 @@ public class HubNameTwiceTests
 {
     private static readonly HubNameTwice Check = new();
 
+    public static Example Finds => new(() => Named("Den left", "Attic"), j => j.Say("W02", UnitFacts.HubName, "Den left"));
+
+    public static Example Passes => new(() => Named("Den left", "Attic"), j => j.Say("W02", UnitFacts.HubName, "Den right"));
+
     [Fact]
     public void ANameOfItsOwnIsFine() => Named("Den left", "Den right").Fine(Check, "W01");
 

@@ -12,6 +12,10 @@ public class HubNamesAlikeTests
 {
     private static readonly HubNamesAlike Check = new();
 
+    public static Example Finds => new(() => Named("Den left", "Attic"), j => j.Say("W02", UnitFacts.HubName, "Den lefft"));
+
+    public static Example Passes => new(() => Named("Den left", "Attic"), j => j.Say("W02", UnitFacts.HubName, "Den right"));
+
     [Theory]
     [InlineData("Den left", "Den right")]
     [InlineData("Den 1", "Den 2")]

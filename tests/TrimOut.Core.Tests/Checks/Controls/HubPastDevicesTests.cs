@@ -10,6 +10,10 @@ public class HubPastDevicesTests
 {
     private static readonly HubPastDevices Check = new();
 
+    public static Example Finds => new(() => Paired(2), j => j.Window("W4").Say("W4", UnitFacts.Hub, "Hub 1"));
+
+    public static Example Passes => new(() => Paired(1), j => j.Window("W4").Say("W4", UnitFacts.Hub, "Hub 1"));
+
     // One hub takes up to 75 devices and remotes count: common practice, no published source. Here the sheet says 3.
     [Fact]
     public void AsManyAsItTakesAreFine() => Assert.IsType<Outcome.Fine>(Paired(2).Of(Check, "Hub 1"));

@@ -11,6 +11,10 @@ public class RemotePastUnitsTests
 {
     private static readonly RemotePastUnits Check = new();
 
+    public static Example Finds => new(() => Moving(10), j => Move(j, "W20"));
+
+    public static Example Passes => new(() => Moving(9), j => Move(j, "W20"));
+
     // One remote moves up to ten units: common practice, no published source.
     [Fact]
     public void TenUnitsAreFine() => Assert.IsType<Outcome.Fine>(Moving(10).Of(Check, "R1"));
@@ -28,8 +32,12 @@ public class RemotePastUnitsTests
     private static TestJob Moving(int units)
     {
         var job = new TestJob().Add(ItemKind.Remote, "R1");
-        foreach (var n in Enumerable.Range(1, units))
-            job.Window($"W{n:00}").Do(TrimOut.Core.Decisions.Controls.Toggle(job.House.Remotes[0], job.Unit($"W{n:00}")));
-        return job;
+        return Enumerable.Range(1, units).Aggregate(job, (j, n) => Move(j, $"W{n:00}"));
+    }
+
+    private static TestJob Move(TestJob job, string tag)
+    {
+        job.Window(tag);
+        return job.Do(TrimOut.Core.Decisions.Controls.Toggle(job.House.Remotes[0], job.Unit(tag)));
     }
 }

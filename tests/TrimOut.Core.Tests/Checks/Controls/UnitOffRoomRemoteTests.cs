@@ -11,6 +11,10 @@ public class UnitOffRoomRemoteTests
 {
     private static readonly UnitOffRoomRemote Check = new();
 
+    public static Example Finds => new(() => Moved("Kitchen"), j => j.SayOf("R1", RemoteFacts.Room, "Den"));
+
+    public static Example Passes => new(() => Moved("Den"), j => j.SayOf("R1", RemoteFacts.Room, "Kitchen"));
+
     [Fact]
     public void TheRemoteOfItsRoomIsFine() => Moved("Kitchen").Fine(Check, "W01");
 

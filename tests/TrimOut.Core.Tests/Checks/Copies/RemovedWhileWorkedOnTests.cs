@@ -8,34 +8,15 @@ using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Copies;
 
-public class ValuesDisagreeTests
-{
-    private readonly TwoLaptops _laptops = new("ada", "bo");
-
-    [Fact]
-    public void TwoLaptopsWithDifferentKeptValuesAreACaution()
-    {
-        _laptops.Type("ada", WindowFacts.RoughWidth, "45 1/2");
-        _laptops.Type("bo", WindowFacts.RoughWidth, "45 5/8");
-        _laptops.Take("bo", "ada");
-        var found = Assert.IsType<Outcome.Found>(Assert.Single(new ValuesDisagree().Run(_laptops["bo"].House)).Outcome);
-        Assert.Equal("Rough width: 45 1/2\" by Ada on 2026-03-03 08:00, or 45 5/8\" by Bo on 2026-03-03 08:00. The last is shown.", found.Message);
-        _laptops.Type("bo", WindowFacts.RoughWidth, "45 5/8");
-        Assert.Empty(new ValuesDisagree().Run(_laptops["bo"].House));
-    }
-
-    [Fact]
-    public void OneLaptopAloneNeverDisagrees()
-    {
-        _laptops.Type("ada", WindowFacts.RoughWidth, "45 1/2");
-        _laptops.Type("ada", WindowFacts.RoughWidth, "45 5/8");
-        Assert.Empty(new ValuesDisagree().Run(_laptops["ada"].House));
-    }
-}
-
 public class RemovedWhileWorkedOnTests
 {
+    public static Example Finds => new(() => Jobs.Walked(), j => Copies.Merged(j, Remove, b => b.Say("W01", WindowFacts.Depth, "5\"")));
+
+    public static Example Passes => new(() => Jobs.Walked(), Remove);
+
     private readonly TwoLaptops _laptops = new("ada", "bo");
+
+    private static TestJob Remove(TestJob job) => job.Do(RemoveItems.Remove(job.House, job.House.FindTag("W01")!.Item));
 
     private void Remove(string who, string tag = "W01") => _laptops.Do(who, house => RemoveItems.Remove(house, house.FindTag(tag)!.Item));
 
@@ -58,7 +39,8 @@ public class RemovedWhileWorkedOnTests
         _laptops.Type("bo", WindowFacts.RoughWidth, "45 1/2");
         _laptops.Type("bo", WindowFacts.RoughHeight, "60");
         Exchange();
-        Assert.Equal("Ada removed it on 2026-03-03 08:00, while Bo went on with it (Rough height, Rough width).", Found("ada").Message.In(_laptops["ada"].House));
+        Assert.Equal("Ada removed it on 2026-03-03 08:00, while Bo went on with it (Rough height, Rough width).",
+            Found("ada").Message.In(_laptops["ada"].House));
         Assert.Equal(Found("ada"), Found("bo"));
         Assert.Equal("W01", _laptops["bo"].House.NameOf(Assert.Single(Run(_laptops["bo"])).Subject));
     }
@@ -118,7 +100,7 @@ public class RemovedWhileWorkedOnTests
         Settle("bo", back: true);
         Exchange();
         Assert.Equal("Ada removed it on 2026-03-04 08:00, while Bo brought it back.", Found("ada").Message.In(_laptops["ada"].House));
-        Assert.Equal("Leave it in, or remove it again.", Found("bo").Mend);
+        Assert.Equal("Leave it in, or remove it again.", Found("bo").Mend.In(_laptops["bo"].House));
         Settle("ada", back: false);
         Assert.Empty(Run(_laptops["ada"]));
         Assert.Null(_laptops["ada"].House.FindTag("W01"));
@@ -168,28 +150,7 @@ public class RemovedWhileWorkedOnTests
         _laptops.Do("ada", house => AddItems.Window(house, "W01", null));
         _laptops.Type("bo", WindowFacts.RoughWidth, "45 1/2");
         Exchange();
-        Assert.Contains("Tag W01 is taken", RemoveItems.Settle(_laptops["ada"].House, Assert.Single(RemovedAtWork.All(_laptops["ada"].House)), back: true).Reason);
-    }
-}
-
-public class TagTwiceTests
-{
-    [Fact]
-    public void TwoLaptopsThatAddOneTagAreAStop()
-    {
-        var laptops = new TwoLaptops("ada", "bo");
-        foreach (var name in new[] { "ada", "bo" })
-            laptops.Do(name, house => AddItems.Window(house, "W02", null));
-        laptops.Take("ada", "bo");
-        var found = new TagTwice().Run(laptops["ada"].House).Select(r => r.Outcome).OfType<Outcome.Found>().ToList();
-        Assert.Equal(2, found.Count);
-        Assert.Equal("W02 is also the tag of a window in no room.", found[0].Message);
-    }
-
-    [Fact]
-    public void TagsOfTheirOwnAreFine()
-    {
-        var job = new TestJob().Window("W01").Window("W02");
-        Assert.All(new TagTwice().Run(job.House), r => Assert.IsType<Outcome.Fine>(r.Outcome));
+        Assert.Contains("Tag W01 is taken",
+            RemoveItems.Settle(_laptops["ada"].House, Assert.Single(RemovedAtWork.All(_laptops["ada"].House)), back: true).Reason);
     }
 }
