@@ -1,4 +1,5 @@
 using TrimOut.Core.Electrical;
+using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Tests.Electrical;
@@ -23,7 +24,7 @@ public class LoopTestTests
     {
         var test = new LoopTest(new Resistance(1), null, null);
         Assert.Equal(new Resistance(1), test.At20);
-        Assert.Equal("cable taken as 20 C, leads taken off", test.Circumstances);
+        Assert.Equal("cable taken as 20 C, leads taken off", test.Circumstances.In(House.Empty));
     }
 
     [Fact]

@@ -26,6 +26,15 @@ public class UnitOffRoomRemoteTests
         Assert.Equal("R1 moves it, and none of them is kept in Kitchen.", Moved("Den").Fault(Check, "W01").Message);
 
     [Fact]
+    public void SeveralRemotesOfOtherRoomsAreNamed()
+    {
+        var job = Moved("Den").Add(ItemKind.Remote, "R2").SayOf("R2", RemoteFacts.Room, "Den");
+        var found = job.Do(TrimOut.Core.Decisions.Controls.Toggle(job.House.Remotes[1], job.Unit("W01"))).Fault(Check, "W01");
+        Assert.Equal("R1, R2 move it, and none of them is kept in Kitchen.", found.Message);
+        Assert.Equal("Pair it with a remote in Kitchen, or waive this and say why.", found.Mend);
+    }
+
+    [Fact]
     public void AUnitThatNothingMovesIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "a remote that moves it");
 
     private static TestJob Moved(string keptIn)

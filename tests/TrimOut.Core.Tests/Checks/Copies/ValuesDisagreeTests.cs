@@ -32,6 +32,18 @@ public class ValuesDisagreeTests
     }
 
     [Fact]
+    public void AValueThatOneTookAwayIsSaidToBeNothing()
+    {
+        _laptops.Type("ada", WindowFacts.RoughWidth, "45 1/2");
+        _laptops.Take("bo", "ada");
+        _laptops.Type("ada", WindowFacts.RoughWidth, "");
+        _laptops.Type("bo", WindowFacts.RoughWidth, "45 5/8");
+        _laptops.Take("bo", "ada");
+        var found = Assert.IsType<Outcome.Found>(Assert.Single(new ValuesDisagree().Run(_laptops["bo"].House)).Outcome);
+        Assert.Contains("nothing by Ada on 2026-03-03 08:00", found.Message.In(_laptops["bo"].House), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void OneLaptopAloneNeverDisagrees()
     {
         _laptops.Type("ada", WindowFacts.RoughWidth, "45 1/2");
