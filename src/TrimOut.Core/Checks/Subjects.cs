@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Checks;
@@ -13,10 +14,10 @@ public sealed record Subjects<T>(Func<House, IEnumerable<string>> Ids, Func<Hous
 public static class Subjects
 {
     /// <summary>Units that are to be hung, in walking order.</summary>
-    public static Subjects<Unit> Units { get; } = new(house => house.State.Of(Lookup.Units).Keys, (house, id) => house.FindUnit(id)!);
+    public static Subjects<Unit> Units { get; } = new(house => house.State.Of(Lookups.Units).Keys, (house, id) => house.FindUnit(id)!);
 
     /// <summary>Home runs, in the order of their units; each by the id of its unit.</summary>
-    public static Subjects<HomeRun> Runs { get; } = new(house => house.State.Of(Lookup.Runs).Keys, (house, id) => house.FindUnit(id)!.Run!);
+    public static Subjects<HomeRun> Runs { get; } = new(house => house.State.Of(Lookups.Runs).Keys, (house, id) => house.FindUnit(id)!.Run!);
 
     /// <summary>All windows, in walking order.</summary>
     public static Subjects<Window> Windows { get; } = new(house => house.Windows.Select(w => w.Id), (house, id) => house.FindWindow(id)!);
@@ -35,6 +36,11 @@ public static class Subjects
 
     /// <summary>The job itself.</summary>
     public static Subjects<JobItself> House { get; } = new(_ => [Houses.House.RootId], (house, _) => new JobItself(house));
+
+    /// <summary>Parts of the kit, as they were added.</summary>
+    public static Subjects<AnyItem> Parts { get; } = new(
+        house => Enum.GetValues<ItemKind>().Where(FactTable.IsKit).SelectMany(house.ItemsOf).OrderBy(i => i.Place).Select(i => i.Id),
+        (house, id) => new AnyItem(house, house.State.Items[id]));
 
     /// <summary>Items of one kind, as they were added.</summary>
     public static Subjects<T> Of<T>(ItemKind kind, Func<House, Item, T> view)

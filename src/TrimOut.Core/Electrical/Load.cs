@@ -1,3 +1,4 @@
+using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
@@ -17,55 +18,34 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
     /// <summary>What one unit draws at the most; null while a current is not known.</summary>
     public static Current? Of(Unit unit) => unit.Kind is { RunningCurrent: { } running, StartingCurrent: { } starting } ? (running >= starting ? running : starting) : null;
 
-    /// <summary>Every set of units that moves together: units of one group, units that a preset sends somewhere, and each unit alone.</summary>
-    /// <param name="units">The units that are asked about; others are left out.</param>
-    private static IEnumerable<(Arg Name, IEnumerable<Unit> Units)> Together(IReadOnlyList<Unit> units)
+    /// <summary>The load of every set of units that moves together: units of one group, units that a preset sends somewhere, and each unit alone.</summary>
+    /// <param name="units">The units that are asked about, such as those on one panel; others are left out.</param>
+    public static IEnumerable<Load> Together(IReadOnlyList<Unit> units)
     {
-        if (units.Count == 0)
-            yield break;
         foreach (var group in units.Where(u => u.Item.Get(UnitFacts.Group) is not null).GroupBy(u => u.Item.Get(UnitFacts.Group)!, StringComparer.OrdinalIgnoreCase))
-            yield return (OfGroup.With(Arg.Typed(group.Key)), group);
-        var asked = units.Select(u => u.Id).ToHashSet();
-        foreach (var remote in units[0].House.Remotes)
-        {
-            foreach (var preset in remote.Presets)
-                yield return (OfPreset.With(Arg.Name(preset), Arg.Name(remote)), preset.Positions.Select(p => p.Unit).Where(u => asked.Contains(u.Id)));
-        }
+            yield return Sum(OfGroup.With(Arg.Typed(group.Key)), group);
+        var house = units.Count > 0 ? units[0].House : House.Empty;
+        var byPreset = units.SelectMany(u => house.Look(Lookups.PresetsByUnit, u.Id).Select(p => (Preset: house.Find(p)!, Unit: u))).GroupBy(p => p.Preset, p => p.Unit);
+        foreach (var preset in byPreset.Select(g => (Item: g.Key, Remote: house.Find(g.Key.Under)!, Units: g)).OrderBy(p => p.Remote.Place).ThenBy(p => p.Item.Place))
+            yield return Sum(OfPreset.With(Arg.Name(preset.Item), Arg.Name(preset.Remote)), preset.Units);
         foreach (var unit in units)
-            yield return (Arg.Name(unit), [unit]);
+            yield return Sum(Arg.Name(unit), [unit]);
     }
 
-    /// <summary>The load of every set on every place that feeds some of it.</summary>
-    /// <param name="house">The house.</param>
-    /// <param name="placeOf">The place that feeds a run; null where none does yet.</param>
-    public static IEnumerable<(T Place, Load Load)> On<T>(House house, Func<HomeRun, T?> placeOf)
-        where T : struct
+    /// <summary>The largest of these loads; null where there are no units.</summary>
+    public static Load? Largest(IReadOnlyList<Unit> units)
     {
-        var fed = new Dictionary<T, Load>();
-        var placed = house.Units.Where(u => u.Run is not null).Select(u => (Unit: u, Place: placeOf(u.Run!))).Where(u => u.Place is not null).ToList();
-        var fedBy = placed.ToDictionary(u => u.Unit, u => u.Place!.Value);
-        foreach (var (name, units) in Together([.. placed.Select(p => p.Unit)]))
+        Load? most = null;
+        foreach (var load in Together(units))
         {
-            foreach (var unit in units)
-            {
-                var place = fedBy[unit];
-                var so = fed.GetValueOrDefault(place);
-                fed[place] = new Load(name, so.Units + 1, so.Peak + (Of(unit) ?? new Current(0)));
-            }
-            foreach (var (place, load) in fed)
-                yield return (place, load);
-            fed.Clear();
+            if (most is null || load.Peak > most.Value.Peak)
+                most = load;
         }
+        return most;
     }
 
-    /// <summary>The largest load of each panel by its id.</summary>
-    public static Dictionary<string, Load> OfPanels(House house) => Largest(On<ItemRef>(house, PanelOf)).ToDictionary(p => p.Key.Id, p => p.Value);
-
-    /// <summary>The largest load of some outputs, by panel's id and number.</summary>
-    /// <param name="house">The house.</param>
-    /// <param name="outputs">The output that feeds each run, by the run's id; what is not in it is left out.</param>
-    public static Dictionary<(string Panel, int Output), Load> OfOutputs(House house, IReadOnlyDictionary<string, (string Panel, int Output)> outputs) =>
-        Largest(On<(string Panel, int Output)>(house, r => outputs.TryGetValue(r.Id, out var at) ? at : null));
+    /// <summary>An output in one word, to look up what it feeds.</summary>
+    public static string OutputKey((string Panel, int Output) place) => string.Create(CultureInfo.InvariantCulture, $"{place.Panel}/{place.Output}");
 
     /// <summary>The panel that feeds a run: its own, or that of the run it branches off.</summary>
     public static ItemRef? PanelOf(HomeRun run) => Trunk(run).Item.Get(RunFacts.Panel);
@@ -82,15 +62,6 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
         return run;
     }
 
-    private static Dictionary<T, Load> Largest<T>(IEnumerable<(T Place, Load Load)> loads)
-        where T : struct
-    {
-        var peaks = new Dictionary<T, Load>();
-        foreach (var (place, load) in loads)
-        {
-            if (!peaks.TryGetValue(place, out var most) || load.Peak > most.Peak)
-                peaks[place] = load;
-        }
-        return peaks;
-    }
+    private static Load Sum(Arg name, IEnumerable<Unit> units) =>
+        units.Aggregate(new Load(name, 0, new Current(0)), (sum, u) => new Load(name, sum.Units + 1, sum.Peak + (Of(u) ?? new Current(0))));
 }

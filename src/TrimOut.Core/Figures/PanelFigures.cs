@@ -5,6 +5,7 @@ using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Figures;
 
@@ -14,13 +15,17 @@ public static class PanelFigures
     /// <summary>The figures of a panel.</summary>
     public static ImmutableArray<Figure> Of(Panel panel)
     {
-        var loads = Load.On<ItemRef>(panel.House, Load.PanelOf).Where(l => l.Place.Id == panel.Id).Select(l => l.Load).OrderByDescending(l => l.Peak).ToList();
-        var outputs = Load.On(panel.House, Load.OutputOf).Where(l => l.Place.Panel == panel.Id && l.Load.Units > 1).OrderBy(l => l.Place.Output).ToList();
+        var (house, reader) = (panel.House, new Reader(panel.House));
+        var fed = house.UnitsAt(Lookups.UnitsFedByPanel, panel.Id).ToList();
+        var outputs = fed.Select(u => Load.OutputOf(u.Run!)).OfType<(string Panel, int Output)>().Distinct().OrderBy(o => o.Output)
+            .SelectMany(o => Load.Together([.. house.UnitsAt(Lookups.UnitsByOutput, Load.OutputKey(o))]).Where(l => l.Units > 1).Select(l => (o.Output, Load: l)));
         return
         [
-            .. CheckFigures.Of(panel.House, panel),
-            .. loads.Select(l => Made($"Load of {l.Name}", l, panel, PanelTypeFacts.TotalCurrent, new PanelOverloaded().Info.Source)),
-            .. outputs.Select(l => Made($"Output {NumberText.Plain(l.Place.Output)}, {l.Load.Name}", l.Load, panel, PanelTypeFacts.OutputCurrent, new OutputOverloadedTogether().Info.Source)),
+            .. CheckFigures.Of(house, panel),
+            .. Load.Together(fed).OrderByDescending(l => l.Peak)
+                .Select(l => Made($"Load of {l.Name.For(reader)}", l, panel, PanelTypeFacts.TotalCurrent, new PanelOverloaded().Info.Source)),
+            .. outputs.Select(l => Made($"Output {NumberText.Plain(l.Output)}, {l.Load.Name.For(reader)}", l.Load, panel, PanelTypeFacts.OutputCurrent,
+                new OutputOverloadedTogether().Info.Source)),
         ];
     }
 

@@ -9,10 +9,10 @@ public sealed class Hub(House house, Item item) : Subject(house, item)
     public HubType? Type => Target(HubFacts.Type) is { } type ? new HubType(House, type) : null;
 
     /// <summary>Units paired with it.</summary>
-    public IEnumerable<Unit> Units => House.UnitsAt(Lookup.UnitsByHub, Id);
+    public IEnumerable<Unit> Units => House.UnitsAt(Lookups.UnitsByHub, Id);
 
     /// <summary>Remotes that count at it.</summary>
-    public IEnumerable<Remote> Remotes => House.Look(Lookup.RemotesByHub, Id).Select(r => House.FindRemote(r)!);
+    public IEnumerable<Remote> Remotes => House.Look(Lookups.RemotesByHub, Id).Select(r => House.FindRemote(r)!);
 }
 
 /// <summary>A remote.</summary>

@@ -46,6 +46,9 @@ public sealed class HomeRun : Subject
     /// <summary>What is written on the cable in the mechanical room.</summary>
     public string? LabelAtPanel => Item.Get(RunFacts.LabelAtPanel);
 
+    /// <summary>What is written on it at either end, each once whatever its case.</summary>
+    public IEnumerable<string> Labels => new[] { LabelAtWindow, LabelAtPanel }.OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The sum of its legs; null while there is none or one has no length.</summary>
     public Length? LegsLength => Legs.Length == 0 || Legs.Any(l => l.Length is null) ? null : Legs.Aggregate(Length.Zero, (sum, l) => sum + l.Length!.Value);
 

@@ -57,10 +57,10 @@ public sealed class House
     public ImmutableArray<Window> Windows => Once(ref Kept.Windows, ReadKey.Windows, State.Shape.Windows, View);
 
     /// <summary>Units in walking order; those of windows left out on purpose are not among them.</summary>
-    public ImmutableArray<Unit> Units => Kept.Units.IsDefault ? Kept.Units = [.. State.Of(Lookup.Units).Keys.Select(u => FindUnit(u)!)] : Kept.Units;
+    public ImmutableArray<Unit> Units => Kept.Units.IsDefault ? Kept.Units = [.. State.Of(Lookups.Units).Keys.Select(u => FindUnit(u)!)] : Kept.Units;
 
     /// <summary>Home runs, in the order of their units.</summary>
-    public ImmutableArray<HomeRun> Runs => Kept.Runs.IsDefault ? Kept.Runs = [.. State.Of(Lookup.Runs).Keys.Select(u => FindUnit(u)!.Run!)] : Kept.Runs;
+    public ImmutableArray<HomeRun> Runs => Kept.Runs.IsDefault ? Kept.Runs = [.. State.Of(Lookups.Runs).Keys.Select(u => FindUnit(u)!.Run!)] : Kept.Runs;
 
     /// <summary>Panels, as they were added.</summary>
     public ImmutableArray<Panel> Panels => Kept.Panels.IsDefault ? Kept.Panels = [.. ItemsOf(ItemKind.Panel).Select(i => View(i, (h, x) => new Panel(h, x)))] : Kept.Panels;
@@ -174,13 +174,13 @@ public sealed class House
     };
 
     /// <summary>A unit by its id; null when it is not in the house.</summary>
-    public Unit? FindUnit(string id) => State.Of(Lookup.Units)[id] is [var window] ? View(State.Items[window]).UnitOf(State.Items[id]) : null;
+    public Unit? FindUnit(string id) => State.Of(Lookups.Units)[id] is [var window] ? View(State.Items[window]).UnitOf(State.Items[id]) : null;
 
     /// <summary>A window by its id; null when it is not in the house.</summary>
     public Window? FindWindow(string id) => Here(id, ItemKind.Window) is { } window ? View(window) : null;
 
     /// <summary>A window by its tag, whatever its case; null when there is none.</summary>
-    public Window? FindTag(string tag) => State.Of(Lookup.WindowsByTag)[tag] is [var window, ..] ? View(State.Items[window]) : null;
+    public Window? FindTag(string tag) => State.Of(Lookups.WindowsByTag)[tag] is [var window, ..] ? View(State.Items[window]) : null;
 
     /// <summary>A panel by its id; null when it is not in the house.</summary>
     public Panel? FindPanel(string id) => Here(id, ItemKind.Panel) is { } panel ? View(panel, (h, i) => new Panel(h, i)) : null;
@@ -192,13 +192,17 @@ public sealed class House
     public Room? FindRoom(string id) => Here(id, ItemKind.Room) is { } room ? View(room, (h, i) => new Room(h, i)) : null;
 
     /// <summary>What is under a key of a lookup, in its order.</summary>
-    internal IReadOnlyList<string> Look(Lookup lookup, string key) => State.Of(lookup)[key];
+    internal IReadOnlyList<T> Look<T>(Lookup<T> lookup, string key)
+        where T : IEquatable<T> => State.Of(lookup)[key];
 
     /// <summary>The units under a key of a lookup, in its order.</summary>
-    internal IEnumerable<Unit> UnitsAt(Lookup lookup, string key) => State.Of(lookup)[key].Select(u => FindUnit(u)!);
+    internal IEnumerable<Unit> UnitsAt(Lookup<string> lookup, string key) => State.Of(lookup)[key].Select(u => FindUnit(u)!);
+
+    /// <summary>The unit before another on the walk; null for the first.</summary>
+    internal Unit? UnitBefore(Unit unit) => State.Of(Lookups.Units).Before(unit.Id) is { } before ? FindUnit(before) : null;
 
     /// <summary>A unit's place on the walk.</summary>
-    internal int PlaceOf(Unit unit) => State.Of(Lookup.Units).PlaceOf(unit.Id);
+    internal int PlaceOf(Unit unit) => State.Of(Lookups.Units).PlaceOf(unit.Id);
 
     private Item? Here(string id, ItemKind kind) => Find(id) is { } item && item.Kind == kind && State.Shape.Contains(item.Place) ? item : null;
 

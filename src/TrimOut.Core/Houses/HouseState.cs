@@ -16,7 +16,8 @@ internal sealed class HouseState(ItemTable items, Lazy<HouseShape> shape, HouseS
     public HouseShape Shape => shape.Value;
 
     /// <summary>A lookup as it is in this state.</summary>
-    public LookupMade Of(Lookup lookup) => _lookups[lookup.Number] ??= LookupMade.Of(lookup, this);
+    public LookupMade<T> Of<T>(Lookup<T> lookup)
+        where T : IEquatable<T> => (LookupMade<T>)(_lookups[lookup.Number] ??= LookupMade<T>.Of(lookup, this));
 
     /// <summary>The state after a step.</summary>
     public HouseState After(ItemTable after, HouseStep step) =>

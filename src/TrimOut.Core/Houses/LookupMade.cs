@@ -4,30 +4,45 @@ using TrimOut.Core.Reads;
 namespace TrimOut.Core.Houses;
 
 /// <summary>A lookup as it is in one state of a house.</summary>
-internal sealed class LookupMade
+internal abstract class LookupMade
+{
+    /// <summary>What making it read.</summary>
+    public abstract IReadSets Reads { get; }
+
+    /// <summary>The same in another state of the house.</summary>
+    /// <param name="house">The state.</param>
+    /// <param name="changed">What reads otherwise in it; what reads otherwise in this is added.</param>
+    /// <param name="touched">The sources that read some of that.</param>
+    public abstract LookupMade After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched);
+}
+
+/// <summary>A lookup as it is in one state of a house, with what is under its keys.</summary>
+/// <typeparam name="T">What is under a key.</typeparam>
+internal sealed class LookupMade<T> : LookupMade
+    where T : IEquatable<T>
 {
     private const int MostSince = 512;
 
-    private readonly Lookup _lookup;
-    private readonly Mapped<(string Key, string Value)[]> _map;
+    private readonly Lookup<T> _lookup;
+    private readonly Mapped<(string Key, T Value)[]> _map;
     private readonly Dictionary<string, Entries> _first;
     private readonly ImmutableDictionary<string, Entries> _since;
     private readonly Lazy<OrderedDictionary<string, int>> _order;
 
-    private LookupMade(Lookup lookup, Mapped<(string Key, string Value)[]> map, Dictionary<string, Entries> first, ImmutableDictionary<string, Entries> since)
+    private LookupMade(Lookup<T> lookup, Mapped<(string Key, T Value)[]> map, Dictionary<string, Entries> first, ImmutableDictionary<string, Entries> since)
     {
         (_lookup, _map, _first, _since) = (lookup, map, first, since);
         _order = new(() =>
         {
-            var order = new OrderedDictionary<string, int>(Comparer(lookup));
+            var order = new OrderedDictionary<string, int>(lookup.Comparer);
             foreach (var (key, _) in map.Parts.SelectMany(p => p))
                 order.TryAdd(key, order.Count);
             return order;
         });
     }
 
-    /// <summary>What making it read.</summary>
-    public IReadSets Reads => _map;
+    /// <inheritdoc/>
+    public override IReadSets Reads => _map;
 
     /// <summary>All keys, in the order in which they came.</summary>
     public IReadOnlyList<string> Keys
@@ -40,7 +55,7 @@ internal sealed class LookupMade
     }
 
     /// <summary>What is under a key, in its order.</summary>
-    public IReadOnlyList<string> this[string key]
+    public IReadOnlyList<T> this[string key]
     {
         get
         {
@@ -51,7 +66,7 @@ internal sealed class LookupMade
     }
 
     /// <summary>Makes one for a state of a house.</summary>
-    public static LookupMade Of(Lookup lookup, HouseState house) => Of(lookup, new Mapped<(string, string)[]>.Begun(lookup.Map, house).Done());
+    public static LookupMade<T> Of(Lookup<T> lookup, HouseState house) => Of(lookup, new Mapped<(string, T)[]>.Begun(lookup.Map, house).Done());
 
     /// <summary>The place of a key in their order.</summary>
     public int PlaceOf(string key)
@@ -63,27 +78,24 @@ internal sealed class LookupMade
     /// <summary>The key before another in their order; null for the first.</summary>
     public string? Before(string key) => PlaceOf(key) is > 0 and var place ? _order.Value.GetAt(place - 1).Key : null;
 
-    /// <summary>The same in another state of the house.</summary>
-    /// <param name="house">The state.</param>
-    /// <param name="changed">What reads otherwise in it; what reads otherwise in this is added.</param>
-    /// <param name="touched">The sources that read some of that.</param>
-    public LookupMade After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched)
+    /// <inheritdoc/>
+    public override LookupMade After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched)
     {
         var map = _map.After(house, changed, touched);
         if (ReferenceEquals(map, _map))
             return this;
-        LookupMade after;
+        LookupMade<T> after;
         IEnumerable<string> keys;
         if (ReferenceEquals(map.Ids, _map.Ids))
         {
             var moved = touched.Where(at => !map.Parts[at].AsSpan().SequenceEqual(_map.Parts[at])).ToList();
-            keys = moved.SelectMany(at => _map.Parts[at].Concat(map.Parts[at])).Select(p => p.Key).Distinct(Comparer(_lookup)).ToList();
+            keys = moved.SelectMany(at => _map.Parts[at].Concat(map.Parts[at])).Select(p => p.Key).Distinct(_lookup.Comparer).ToList();
             after = With(map, moved, keys);
         }
         else
         {
             after = Of(_lookup, map);
-            keys = after._order.Value.Keys.Union(_order.Value.Keys, Comparer(_lookup));
+            keys = after._order.Value.Keys.Union(_order.Value.Keys, _lookup.Comparer);
             if (!after._order.Value.Keys.SequenceEqual(_order.Value.Keys))
                 changed.Add(ReadKey.All(_lookup).Value);
         }
@@ -97,16 +109,14 @@ internal sealed class LookupMade
         return after;
     }
 
-    private static LookupMade Of(Lookup lookup, Mapped<(string Key, string Value)[]> map)
+    private static LookupMade<T> Of(Lookup<T> lookup, Mapped<(string Key, T Value)[]> map)
     {
-        var byKey = map.Parts.SelectMany((p, source) => p.Select(pair => (pair.Key, Source: source, pair.Value))).GroupBy(p => p.Key, Comparer(lookup))
-            .ToDictionary(g => g.Key, g => new Entries([.. g.Select(p => p.Source)], [.. g.Select(p => p.Value)]), Comparer(lookup));
-        return new LookupMade(lookup, map, byKey, ImmutableDictionary.Create<string, Entries>(Comparer(lookup)));
+        var byKey = map.Parts.SelectMany((p, source) => p.Select(pair => (pair.Key, Source: source, pair.Value))).GroupBy(p => p.Key, lookup.Comparer)
+            .ToDictionary(g => g.Key, g => new Entries([.. g.Select(p => p.Source)], [.. g.Select(p => p.Value)]), lookup.Comparer);
+        return new LookupMade<T>(lookup, map, byKey, ImmutableDictionary.Create<string, Entries>(lookup.Comparer));
     }
 
-    private static StringComparer Comparer(Lookup lookup) => lookup.AnyCase ? StringComparer.OrdinalIgnoreCase : StringComparer.Ordinal;
-
-    private LookupMade With(Mapped<(string Key, string Value)[]> map, List<int> moved, IEnumerable<string> keys)
+    private LookupMade<T> With(Mapped<(string Key, T Value)[]> map, List<int> moved, IEnumerable<string> keys)
     {
         if (_since.Count > MostSince)
             return Of(_lookup, map);
@@ -115,18 +125,18 @@ internal sealed class LookupMade
         {
             var kept = Under(key);
             var entries = kept.Sources.Zip(kept.Values).Where(e => !moved.Contains(e.First))
-                .Concat(moved.SelectMany(at => map.Parts[at].Where(p => Comparer(_lookup).Equals(p.Key, key)).Select(p => (First: at, Second: p.Value))))
+                .Concat(moved.SelectMany(at => map.Parts[at].Where(p => _lookup.Comparer.Equals(p.Key, key)).Select(p => (First: at, Second: p.Value))))
                 .OrderBy(e => e.First).ToList();
             since = since.SetItem(key, new Entries([.. entries.Select(e => e.First)], [.. entries.Select(e => e.Second)]));
         }
-        return new LookupMade(_lookup, map, _first, since);
+        return new LookupMade<T>(_lookup, map, _first, since);
     }
 
     private Entries Under(string key) =>
         _since.Count > 0 && _since.TryGetValue(key, out var now) ? now : _first.GetValueOrDefault(key, Entries.None);
 
     /// <summary>What is under one key: from which sources, and what.</summary>
-    private sealed record Entries(int[] Sources, string[] Values)
+    private sealed record Entries(int[] Sources, T[] Values)
     {
         public static readonly Entries None = new([], []);
     }

@@ -9,7 +9,7 @@ public sealed class Panel(House house, Item item) : Subject(house, item)
     public PanelType? Type => Target(PanelFacts.Type) is { } type ? new PanelType(House, type) : null;
 
     /// <summary>The runs that land on it, by output.</summary>
-    public IEnumerable<HomeRun> Runs => House.UnitsAt(Lookup.UnitsByPanel, Id).Select(u => u.Run!).OrderBy(r => r.Output ?? int.MaxValue);
+    public IEnumerable<HomeRun> Runs => House.UnitsAt(Lookups.UnitsByPanel, Id).Select(u => u.Run!).OrderBy(r => r.Output ?? int.MaxValue);
 
     /// <summary>The run on an output; null when it is free.</summary>
     public HomeRun? RunAt(int output) => Runs.FirstOrDefault(r => r.Output == output);

@@ -12,5 +12,5 @@ public sealed class Room(House house, Item item) : Subject(house, item)
     public int? WalkingOrder => Item.Get(RoomFacts.WalkingOrder);
 
     /// <summary>Its windows.</summary>
-    public IEnumerable<Window> Windows => House.Look(Lookup.WindowsByRoom, Id).Select(w => House.FindWindow(w)!);
+    public IEnumerable<Window> Windows => House.Look(Lookups.WindowsByRoom, Id).Select(w => House.FindWindow(w)!);
 }

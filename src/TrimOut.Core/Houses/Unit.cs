@@ -81,7 +81,7 @@ public sealed class Unit : Subject
     public bool NeedsCentreSupport => (Item.Get(UnitFacts.OrderWidth) ?? PartWidth) is { } width && Kind?[CoveringKindFacts.CentreFrom] is { } from && width >= from;
 
     /// <summary>Remotes that move it.</summary>
-    public IEnumerable<Remote> Remotes => House.Look(Lookup.RemotesByUnit, Id).Select(r => House.FindRemote(r)!);
+    public IEnumerable<Remote> Remotes => House.Look(Lookups.RemotesByUnit, Id).Select(r => House.FindRemote(r)!);
 
     /// <summary>Its run, which is there.</summary>
     internal HomeRun RunOf(Item run) => _run ??= new HomeRun(House, run, this);

@@ -24,9 +24,9 @@ public class LoadTests
         var job = new TestJob().WithPanel().WithPanel("P2");
         foreach (var (tag, panel) in new[] { ("W01", "P1"), ("W02", "P1"), ("W03", "P2") })
             job.Window(tag).Say(tag, UnitFacts.Group, "South").Say(tag, RunFacts.Panel, panel);
-        var loads = Load.OfPanels(job.House);
-        var both = loads[job.House.Panels[0].Id];
+        var both = Load.Largest([job.Unit("W01"), job.Unit("W02")])!.Value;
         Assert.Equal(("group South", 2, new Current(2)), (both.Name.For(new Reader(job.House)), both.Units, both.Peak));
-        Assert.Equal(new Current(1), loads[job.House.Panels[1].Id].Peak);
+        Assert.Equal(new Current(1), Load.Largest([job.Unit("W03")])!.Value.Peak);
+        Assert.Null(Load.Largest([]));
     }
 }

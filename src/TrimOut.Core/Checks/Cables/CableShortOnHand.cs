@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -12,7 +11,7 @@ namespace TrimOut.Core.Checks.Cables;
 /// <para>Why: the last run is pulled on the day before the drywall comes.</para>
 /// <para>To clear: bring another box. Whether the lengths can be cut from the boxes is the cut plan's to say.</para>
 /// </remarks>
-public sealed class CableShortOnHand : HouseCheck
+public sealed class CableShortOnHand() : Check<CableType>(Subjects.Of(ItemKind.CableType, (house, item) => new CableType(house, item)))
 {
     private static readonly Message OneRun = new("{0} of {1} for 1 run");
     private static readonly Message SeveralRuns = new("{0} of {1} for {2} runs");
@@ -28,39 +27,33 @@ public sealed class CableShortOnHand : HouseCheck
         new Source(Source.CommonPractice, "sum of legs x (1 + allowance) + tail at window + tail at panel <= on hand; a tail not measured yet is taken as the whole width"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
+    public override Outcome Judge(CableType subject)
     {
-        foreach (var cable in house.Runs.Where(r => r.Item.Get(RunFacts.Cable) is not null).GroupBy(r => r.Item.Get(RunFacts.Cable)!.Value.Id))
-        {
-            if (cable.First().Cable is { } type)
-                yield return Result(type, Judge(type, [.. cable]));
-        }
-    }
-
-    private Outcome Judge(CableType type, ImmutableArray<HomeRun> runs)
-    {
+        var runs = subject.House.Look(Lookups.NeedsOfCable, subject.Id);
+        if (runs.Count == 0)
+            return new Outcome.DoesNotApply();
         var needed = runs.Aggregate(Length.Zero, (sum, r) => sum + (r.Needed ?? Length.Zero));
-        var figure = Figure(type, runs, needed);
-        if (type.OnHand is not { } there)
-            return new Outcome.NotChecked(OnHandUnknown.With(figure), FieldRef.To(type.Item, CableTypeFacts.OnHand));
+        var figure = Figure(subject, runs, needed);
+        if (subject.OnHand is not { } there)
+            return new Outcome.NotChecked(OnHandUnknown.With(figure), FieldRef.To(subject.Item, CableTypeFacts.OnHand));
         var working = Working.Of(Info.Source.Formula, () =>
-            [("runs", NumberText.Plain(runs.Length)), ("needed", Arg.Whole(needed).For(new Reader(type.House))), ("on hand", there.RunIn(type))]);
+            [("runs", NumberText.Plain(runs.Count)), ("needed", Arg.Whole(needed).For(new Reader(subject.House))), ("on hand", there.RunIn(subject))]);
         if (needed > there)
         {
             return new Outcome.Found(TooLittle.With(figure, Arg.Run(there)), BringMore.With(Arg.Whole(needed - there)),
-                FieldRef.To(type.Item, CableTypeFacts.OnHand), working);
+                FieldRef.To(subject.Item, CableTypeFacts.OnHand), working);
         }
-        return runs.FirstOrDefault(r => r.Needed is null) is { } open
+        return runs.FirstOrDefault(r => r.Needed is null).Unit is { } unit && subject.House.FindUnit(unit)?.Run is { } open
             ? new Outcome.NotChecked(LengthOfRun.With(Arg.Name(open)),
                 (RunFigures.UnknownLength(open) ?? Unknown.Of(open.Unit.Window, WindowFacts.RoughWidth)).FillIn)
             : new Outcome.Fine(working);
     }
 
-    private static Sentence Figure(CableType type, ImmutableArray<HomeRun> runs, Length needed)
+    private static Sentence Figure(CableType type, IReadOnlyList<(string Unit, Length? Needed)> runs, Length needed)
     {
         var (cable, all) = (Arg.Name(type), runs.All(r => r.Needed is not null));
-        return runs.Length == 1
+        return runs.Count == 1
             ? (all ? OneRun : AtLeastOneRun).With(Arg.Whole(needed), cable)
-            : (all ? SeveralRuns : AtLeastSeveralRuns).With(Arg.Whole(needed), cable, runs.Length);
+            : (all ? SeveralRuns : AtLeastSeveralRuns).With(Arg.Whole(needed), cable, runs.Count);
     }
 }

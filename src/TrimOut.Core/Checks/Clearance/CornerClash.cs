@@ -12,7 +12,7 @@ namespace TrimOut.Core.Checks.Clearance;
 /// <para>Why: each is ordered by its own wall, and in the corner both want the same place.</para>
 /// <para>To clear: let one or both end farther from the corner, or choose a head that stands out less. An inside mount stands out only by what does not fit its reveal.</para>
 /// </remarks>
-public sealed class CornerClash : HouseCheck
+public sealed class CornerClash : WindowCheck
 {
     private static readonly Message PastCorner = new("{0} ends {1} past the corner.");
     private static readonly Message LessOverlap = new("Make the overlap on that side smaller, or order it narrower.");
@@ -25,14 +25,11 @@ public sealed class CornerClash : HouseCheck
         new Source("Plane geometry of two rectangles at an angle; the sheet gives the depths", "alike: from the corner >= stands out / tan(angle / 2)"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
-    {
-        foreach (var window in house.Windows.Where(w => !w.LeftOut && w.Units.Length > 0))
-        {
-            if (window.Item.Get(WindowFacts.MeetsRight) is { } meets && house.FindWindow(meets.Id) is { LeftOut: false, Units.Length: > 0 } other && other.Id != window.Id)
-                yield return Result(window, Judge(window, other));
-        }
-    }
+    public override Outcome Judge(Window subject) =>
+        subject.Item.Get(WindowFacts.MeetsRight) is { } meets && subject.Units.Length > 0 && meets.Id != subject.Id &&
+        subject.House.FindWindow(meets.Id) is { LeftOut: false, Units.Length: > 0 } other
+            ? Judge(subject, other)
+            : new Outcome.DoesNotApply();
 
     private Outcome Judge(Window left, Window right)
     {

@@ -10,7 +10,7 @@ namespace TrimOut.Core.Checks.Controls;
 /// <para>Why: nobody can say which of the two is meant, nor can a voice.</para>
 /// <para>To clear: rename one at the hub and here.</para>
 /// </remarks>
-public sealed class HubNameTwice : HouseCheck
+public sealed class HubNameTwice : UnitCheck
 {
     private static readonly Message AlsoCalled = new("{0} is also called \"{1}\" at the hub.");
     private static readonly Message RenameOne = new("Give one of the two another name, at the hub and here.");
@@ -20,18 +20,9 @@ public sealed class HubNameTwice : HouseCheck
         new Source(Source.CommonPractice, "every name once, whatever its case"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
-    {
-        var byName = house.Units.ToLookup(u => u.Item.Get(UnitFacts.HubName), StringComparer.OrdinalIgnoreCase);
-        foreach (var unit in house.Units)
-        {
-            if (unit.Item.Get(UnitFacts.HubName) is not { } name)
-                yield return Result(unit, Unknown.Of(unit, UnitFacts.HubName));
-            else if (byName[name].FirstOrDefault(u => u.Id != unit.Id) is { } other)
-                yield return Result(unit, new Outcome.Found(AlsoCalled.With(Arg.Name(other), Arg.Typed(name)), RenameOne,
-                    FieldRef.To(unit.Item, UnitFacts.HubName)));
-            else
-                yield return Result(unit, new Outcome.Fine());
-        }
-    }
+    public override Outcome Judge(Unit subject) =>
+        subject.Item.Get(UnitFacts.HubName) is not { } name ? Unknown.Of(subject, UnitFacts.HubName)
+        : subject.House.UnitsAt(Lookups.UnitsByHubName, name).FirstOrDefault(u => u.Id != subject.Id) is { } other
+            ? new Outcome.Found(AlsoCalled.With(Arg.Name(other), Arg.Typed(name)), RenameOne, FieldRef.To(subject.Item, UnitFacts.HubName))
+        : new Outcome.Fine();
 }

@@ -11,7 +11,7 @@ namespace TrimOut.Core.Checks.Controls;
 /// <para>Why: the device after the last can't be paired, on the last evening.</para>
 /// <para>To clear: a second hub, or fewer remotes.</para>
 /// </remarks>
-public sealed class HubPastDevices : HouseCheck
+public sealed class HubPastDevices() : Check<Hub>(Subjects.Hubs)
 {
     private static readonly Message TooMany = new("{0} has {1} units and {2} remotes, {3} devices; it takes {4}.");
     private static readonly Message SecondHub = new("Add a second hub and move whole rooms to it.");
@@ -21,21 +21,15 @@ public sealed class HubPastDevices : HouseCheck
         new Source(Source.MakersSheet, "units + remotes <= devices"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
+    public override Outcome Judge(Hub subject)
     {
-        var units = house.Units.ToLookup(u => u.Item.Get(UnitFacts.Hub)?.Id);
-        foreach (var hub in house.Hubs)
-            yield return Result(hub, Judge(hub, units[hub.Id].Count(), hub.Remotes.Count()));
-    }
-
-    private Outcome Judge(Hub hub, int units, int remotes)
-    {
-        if (hub.Type?.Devices is not { } most)
-            return Unknown.Of(hub.Type, HubTypeFacts.Devices, hub, HubFacts.Type);
+        var (units, remotes) = (subject.House.Look(Lookups.UnitsByHub, subject.Id).Count, subject.House.Look(Lookups.RemotesByHub, subject.Id).Count);
+        if (subject.Type?.Devices is not { } most)
+            return Unknown.Of(subject.Type, HubTypeFacts.Devices, subject, HubFacts.Type);
         var working = Working.Of(Info.Source.Formula, () =>
             [("units", NumberText.Plain(units)), ("remotes", NumberText.Plain(remotes)), ("devices", NumberText.Plain(most))]);
         return units + remotes <= most
             ? new Outcome.Fine(working)
-            : new Outcome.Found(TooMany.With(Arg.Name(hub), units, remotes, units + remotes, most), SecondHub, FieldRef.To(hub.Item, HubFacts.Type), working);
+            : new Outcome.Found(TooMany.With(Arg.Name(subject), units, remotes, units + remotes, most), SecondHub, FieldRef.To(subject.Item, HubFacts.Type), working);
     }
 }

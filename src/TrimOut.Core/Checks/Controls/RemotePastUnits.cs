@@ -10,7 +10,7 @@ namespace TrimOut.Core.Checks.Controls;
 /// <para>Why: the unit after the last is not taken, or pushes out the first.</para>
 /// <para>To clear: another remote, or fewer units on this one.</para>
 /// </remarks>
-public sealed class RemotePastUnits : HouseCheck
+public sealed class RemotePastUnits() : Check<Remote>(Subjects.Remotes)
 {
     private static readonly Message TooMany = new("{0} moves {1} units; it takes {2}.");
     private static readonly Message AnotherRemote = new("Add a remote and give it some of the units.");
@@ -20,15 +20,11 @@ public sealed class RemotePastUnits : HouseCheck
         new Source(Source.MakersSheet, "units <= units of the remote"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
+    public override Outcome Judge(Remote subject)
     {
-        foreach (var remote in house.Remotes)
-        {
-            var units = remote.Item.All(RemoteFacts.Moves).Count(m => m.Value == YesNo.Yes && house.FindUnit(m.Key) is not null);
-            yield return Result(remote,
-                remote.Type?.Units is not { } most ? Unknown.Of(remote.Type, RemoteTypeFacts.Units, remote, RemoteFacts.Type)
-                : units <= most ? new Outcome.Fine()
-                : new Outcome.Found(TooMany.With(Arg.Name(remote), units, most), AnotherRemote, FieldRef.To(remote.Item, RemoteFacts.Type)));
-        }
+        var units = subject.Item.All(RemoteFacts.Moves).Count(m => m.Value == YesNo.Yes && subject.House.FindUnit(m.Key) is not null);
+        return subject.Type?.Units is not { } most ? Unknown.Of(subject.Type, RemoteTypeFacts.Units, subject, RemoteFacts.Type)
+            : units <= most ? new Outcome.Fine()
+            : new Outcome.Found(TooMany.With(Arg.Name(subject), units, most), AnotherRemote, FieldRef.To(subject.Item, RemoteFacts.Type));
     }
 }

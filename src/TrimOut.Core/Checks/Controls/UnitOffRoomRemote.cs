@@ -11,7 +11,7 @@ namespace TrimOut.Core.Checks.Controls;
 /// <para>Why: somebody stands at the window and has to fetch a remote from another room.</para>
 /// <para>To clear: pair it with the room's remote; or waive it with the reason.</para>
 /// </remarks>
-public sealed class UnitOffRoomRemote : HouseCheck
+public sealed class UnitOffRoomRemote : UnitCheck
 {
     private static readonly Message ARemote = new("a remote that moves it");
     private static readonly Message OneElsewhere = new("{0} moves it, and none of them is kept in {1}.");
@@ -23,25 +23,18 @@ public sealed class UnitOffRoomRemote : HouseCheck
         new Source(Source.CommonPractice, "one remote that moves it is kept in its room, or in none"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
+    public override Outcome Judge(Unit subject)
     {
-        var moving = house.Remotes
-            .SelectMany(r => r.Item.All(RemoteFacts.Moves).Where(m => m.Value == YesNo.Yes).Select(m => (Unit: m.Key, Remote: r)))
-            .ToLookup(m => m.Unit, m => m.Remote);
-        return house.Units.Select(u => Result(u, Judge(u, [.. moving[u.Id]])));
-    }
-
-    private static Outcome Judge(Unit unit, ImmutableArray<Remote> remotes)
-    {
+        ImmutableArray<Remote> remotes = [.. subject.Remotes];
         if (remotes.IsEmpty)
             return new Outcome.NotChecked(ARemote);
         if (remotes.Any(r => r.Room is null))
             return new Outcome.Fine();
-        if (unit.Window.Room is not { } room)
-            return Unknown.Of(unit.Window, WindowFacts.Room);
+        if (subject.Window.Room is not { } room)
+            return Unknown.Of(subject.Window, WindowFacts.Room);
         return remotes.Any(r => r.Room!.Id == room.Id)
             ? new Outcome.Fine()
             : new Outcome.Found((remotes.Length == 1 ? OneElsewhere : SeveralElsewhere).With(Arg.All(remotes.Select(r => Arg.Name(r))), Arg.Name(room)),
-                PairWithOne.With(Arg.Name(room)), FieldRef.To(remotes[0].Item, RemoteFacts.Moves, unit.Id));
+                PairWithOne.With(Arg.Name(room)), FieldRef.To(remotes[0].Item, RemoteFacts.Moves, subject.Id));
     }
 }

@@ -10,7 +10,7 @@ namespace TrimOut.Core.Checks.Copies;
 /// <para>Why: two laptops can each add a window under the next free tag; boxes and cables of one then go to the other.</para>
 /// <para>To clear: give one of them another tag, or remove it when both are the same opening.</para>
 /// </remarks>
-public sealed class TagTwice : HouseCheck
+public sealed class TagTwice() : Check<Window>(Subjects.Windows)
 {
     private static readonly Message OneOther = new("{0} is also the tag of a window in {1}.");
     private static readonly Message SeveralOthers = new("{0} is also the tag of {1} windows in {2}.");
@@ -22,18 +22,14 @@ public sealed class TagTwice : HouseCheck
         new Source(Source.CommonPractice, "every tag on one window only, whatever its case"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
+    public override Outcome Judge(Window subject)
     {
-        var byTag = house.Windows.Where(w => w.Item.Get(WindowFacts.Tag) is not null).ToLookup(w => w.Tag, StringComparer.OrdinalIgnoreCase);
-        return house.Windows.Where(w => w.Item.Get(WindowFacts.Tag) is not null).Select(w => Result(w, Judge(w, byTag[w.Tag])));
-    }
-
-    private static Outcome Judge(Window window, IEnumerable<Window> sameTag)
-    {
-        var others = sameTag.Where(w => w.Id != window.Id).ToList();
+        if (subject.Item.Get(WindowFacts.Tag) is not { } tag)
+            return new Outcome.DoesNotApply();
+        var others = subject.House.Look(Lookups.WindowsByTag, tag).Where(w => w != subject.Id).Select(w => subject.House.FindWindow(w)!).ToList();
         return others.Count == 0
             ? new Outcome.Fine()
-            : new Outcome.Found(Fault(window, others), AnotherTag, FieldRef.To(window.Item, WindowFacts.Tag));
+            : new Outcome.Found(Fault(subject, others), AnotherTag, FieldRef.To(subject.Item, WindowFacts.Tag));
     }
 
     private static Sentence Fault(Window window, List<Window> others)

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -11,32 +10,23 @@ namespace TrimOut.Core.Checks.Evidence;
 /// <para>Why: the kit starts with what is usual; the part in the box follows its own sheet.</para>
 /// <para>To clear: read the sheet, put right what differs, mark each value checked.</para>
 /// </remarks>
-public sealed class KitUnchecked : HouseCheck
+public sealed class KitUnchecked() : Check<AnyItem>(Subjects.Parts)
 {
     private static readonly Message OneUnchecked = new("1 value of {0} was never held against the maker's sheet: {1}.");
     private static readonly Message SomeUnchecked = new("{0} values of {1} were never held against the maker's sheet: {2}.");
     private static readonly Message ManyUnchecked = new("{0} values of {1} were never held against the maker's sheet: {2} and more.");
     private static readonly Message ReadSheet = new("Read the sheet, put right what differs, and mark each value checked.");
 
-    private static readonly ImmutableArray<Fact<ItemRef>> Choosing = [UnitFacts.Kind, UnitFacts.HeadCover, RunFacts.Cable, PanelFacts.Type, HubFacts.Type, RemoteFacts.Type];
-
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("kit-unchecked", "Kit values were never held against the maker's sheet", Severity.Note, Phase.WalkThrough,
         new Source(Source.MakersSheet, "every value of a part in use is marked checked"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
+    public override Outcome Judge(AnyItem subject)
     {
-        var used = house.Units.SelectMany(u => new[] { u.Item.Get(UnitFacts.Kind), u.Item.Get(UnitFacts.HeadCover), u.Run?.Item.Get(RunFacts.Cable) })
-            .Concat(house.Panels.Select(p => p.Item.Get(PanelFacts.Type)))
-            .Concat(house.Hubs.Select(h => h.Item.Get(HubFacts.Type)))
-            .Concat(house.Remotes.Select(r => r.Item.Get(RemoteFacts.Type)))
-            .Where(r => r is not null).Select(r => r!.Value.Id).Distinct();
-        return used.Select(house.Find).OfType<Item>().Where(i => !i.Removed).OrderBy(i => i.Place).Select(i => new CheckResult(Info, i, Judge(i)));
-    }
-
-    private static Outcome Judge(Item part)
-    {
+        var part = subject.Item;
+        if (subject.House.Look(Lookups.UsersOfPart, part.Id).Count == 0)
+            return new Outcome.DoesNotApply();
         var open = FactTable.Of(part.Kind)
             .Where(f => f.Name != "name" && part.Latest(f.Name)?.Stored is not null && part.Latest(Companion.Checked(f.Name))?.Stored != "yes").ToList();
         if (open.Count == 0)

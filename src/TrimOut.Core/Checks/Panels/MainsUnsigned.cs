@@ -10,7 +10,7 @@ namespace TrimOut.Core.Checks.Panels;
 /// <para>Why: mains work is for a licensed electrician only, and the owner must know whom to call.</para>
 /// <para>To clear: write who connected it and the licence; if nobody licensed did, switch it off and have it looked at.</para>
 /// </remarks>
-public sealed class MainsUnsigned : HouseCheck
+public sealed class MainsUnsigned() : Check<Panel>(Subjects.Panels)
 {
     private static readonly Message NoName = new("Volts were read on {0} and no name stands beside its mains connection.");
     private static readonly Message NoLicence = new("Volts were read on {0} and no {1} stands beside its mains connection.");
@@ -22,21 +22,15 @@ public sealed class MainsUnsigned : HouseCheck
         new Source(Source.CommonPractice + "; local law on electrical work governs", "volts were read = connected by and licence are there"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
+    public override Outcome Judge(Panel subject)
     {
-        var live = house.Runs.Where(r => r.Item.Get(RunFacts.OpenVolts) is not null || r.Item.Get(RunFacts.LoadedVolts) is not null)
-            .Select(r => r.Panel?.Id).ToHashSet();
-        foreach (var panel in house.Panels)
-        {
-            var missing = new[] { PanelFacts.ConnectedBy, PanelFacts.Licence }.FirstOrDefault(f => panel.Item.Get(f) is null);
-            if (missing is null)
-                yield return Result(panel, new Outcome.Fine());
-            else if (!live.Contains(panel.Id))
-                yield return Result(panel, Unknown.Of(panel, missing));
-            else
-                yield return Result(panel, new Outcome.Found(
-                    missing == PanelFacts.Licence ? NoLicence.With(Arg.Name(panel), Arg.Label(missing)) : NoName.With(Arg.Name(panel)),
-                    WriteElectrician, FieldRef.To(panel.Item, missing)));
-        }
+        if (new[] { PanelFacts.ConnectedBy, PanelFacts.Licence }.FirstOrDefault(f => subject.Item.Get(f) is null) is not { } missing)
+            return new Outcome.Fine();
+        var live = subject.Runs.Any(r => r.Item.Get(RunFacts.OpenVolts) is not null || r.Item.Get(RunFacts.LoadedVolts) is not null);
+        return !live
+            ? Unknown.Of(subject, missing)
+            : new Outcome.Found(
+                missing == PanelFacts.Licence ? NoLicence.With(Arg.Name(subject), Arg.Label(missing)) : NoName.With(Arg.Name(subject)),
+                WriteElectrician, FieldRef.To(subject.Item, missing));
     }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -13,7 +12,7 @@ namespace TrimOut.Core.Checks.Panels;
 /// <para>Why: each alone is well within it, and the group or the preset that moves them all is not.</para>
 /// <para>To clear: an output for each, or let them move one after the other.</para>
 /// </remarks>
-public sealed class OutputOverloadedTogether : HouseCheck
+public sealed class OutputOverloadedTogether : RunCheck
 {
     private static readonly Message PastOutput = new("The {0} units of {1} on {2} output {3} draw {4} when they start together; an output gives {5}.");
     private static readonly Message PastClassTwo =
@@ -25,21 +24,17 @@ public sealed class OutputOverloadedTogether : HouseCheck
         new Source(Source.MakersSheet + "; " + ClassTwo.Source, "sum of the larger of starting and running current, over the units on the output that move together, <= per output and <= Class 2 nameplate current"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
+    public override Outcome Judge(HomeRun subject)
     {
-        var shared = house.Runs.GroupBy(Load.OutputOf).Where(g => g.Key is not null && g.Skip(1).Any()).ToList();
-        if (shared.Count == 0)
-            yield break;
-        var loads = Load.OfOutputs(house, shared.SelectMany(g => g.Select(r => (Run: r.Id, Output: g.Key!.Value))).ToDictionary(r => r.Run, r => r.Output));
-        foreach (var output in shared)
-            yield return Result(output.First(), Judge(output.First(), output.Key!.Value, [.. output], loads[output.Key.Value]));
-    }
-
-    private Outcome Judge(HomeRun first, (string Panel, int Output) place, ImmutableArray<HomeRun> runs, Load load)
-    {
-        var (panel, output) = (first.House.FindPanel(place.Panel)!, place.Output);
-        if (runs.FirstOrDefault(r => Load.Of(r.Unit) is null) is { } silent)
-            return Unknown.Of(silent.Unit.Kind, CoveringKindFacts.StartingCurrent, silent.Unit, UnitFacts.Kind);
+        // It is said once for an output, of the first of its units.
+        if (Load.OutputOf(subject) is not { } place || subject.House.UnitsAt(Lookups.UnitsByOutput, Load.OutputKey(place)).ToList() is not [var one, _, ..] units ||
+            one.Id != subject.Unit.Id)
+        {
+            return new Outcome.DoesNotApply();
+        }
+        var (panel, output, load) = (subject.House.FindPanel(place.Panel)!, place.Output, Load.Largest(units)!.Value);
+        if (units.FirstOrDefault(u => Load.Of(u) is null) is { } silent)
+            return Unknown.Of(silent.Kind, CoveringKindFacts.StartingCurrent, silent, UnitFacts.Kind);
         if (panel.Type?.OutputCurrent is not { } gives)
             return Unknown.Of(panel.Type, PanelTypeFacts.OutputCurrent, panel, PanelFacts.Type);
         if (panel.Type.Supply is not { } supply)
@@ -50,7 +45,7 @@ public sealed class OutputOverloadedTogether : HouseCheck
         var nameplate = classTwo.Value.NameplateCurrent;
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("moves together", load.Name.For(new Reader(first.House))), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()),
+            ("moves together", load.Name.For(new Reader(subject.House))), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()),
             ("per output", gives.ToString()), ("Class 2 nameplate current", nameplate.ToString()),
         ]);
         return load.Peak <= gives && load.Peak <= nameplate
@@ -59,6 +54,6 @@ public sealed class OutputOverloadedTogether : HouseCheck
                 gives <= nameplate
                     ? PastOutput.With(load.Units, load.Name, Arg.Name(panel), output, load.Peak, gives)
                     : PastClassTwo.With(load.Units, load.Name, Arg.Name(panel), output, load.Peak, nameplate),
-                LandApart, FieldRef.To(first.Item, RunFacts.Output), working);
+                LandApart, FieldRef.To(subject.Item, RunFacts.Output), working);
     }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -11,7 +10,7 @@ namespace TrimOut.Core.Checks.Panels;
 /// <para>Why: two motors that start together on one output pull it down, and neither moves.</para>
 /// <para>To clear: land one of them on a free output.</para>
 /// </remarks>
-public sealed class OutputShared : HouseCheck
+public sealed class OutputShared : RunCheck
 {
     private static readonly Message Shared = new("{0} output {1} feeds {2}; the sheet allows {3}.");
     private static readonly Message LandElsewhere = new("Land one of them on a free output.");
@@ -21,19 +20,15 @@ public sealed class OutputShared : HouseCheck
         new Source(Source.MakersSheet, "runs on an output <= units per output"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
+    public override Outcome Judge(HomeRun subject)
     {
-        var places = house.Runs.Where(r => r.Panel is not null && r.Output is not null).ToLookup(r => (r.Panel!.Id, r.Output));
-        foreach (var place in places)
-        {
-            foreach (var run in place)
-                yield return Result(run, Judge(run, run.Panel!, [.. place]));
-        }
+        if (subject.Panel is not { } panel || subject.Output is not { } output)
+            return new Outcome.DoesNotApply();
+        if (panel.Type?.UnitsPerOutput is not { } most)
+            return Unknown.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type);
+        var there = subject.House.UnitsAt(Lookups.UnitsByPanel, panel.Id).Where(u => u.Run!.Output == output).ToList();
+        return there.Count <= most
+            ? new Outcome.Fine()
+            : new Outcome.Found(Shared.With(Arg.Name(panel), output, Arg.All(there.Select(u => Arg.Name(u))), most), LandElsewhere, FieldRef.To(subject.Item, RunFacts.Output));
     }
-
-    private static Outcome Judge(HomeRun run, Panel panel, ImmutableArray<HomeRun> there) =>
-        panel.Type?.UnitsPerOutput is not { } most ? Unknown.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type)
-        : there.Length <= most ? new Outcome.Fine()
-        : new Outcome.Found(Shared.With(Arg.Name(panel), run.Output!.Value, Arg.All(there.Select(r => Arg.Name(r))), most),
-            LandElsewhere, FieldRef.To(run.Item, RunFacts.Output));
 }

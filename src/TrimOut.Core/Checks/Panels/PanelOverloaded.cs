@@ -9,10 +9,10 @@ namespace TrimOut.Core.Checks.Panels;
 
 /// <summary>A panel can start together all units that move together.</summary>
 /// <remarks>
-/// <para>Why: a panel that is pulled down stops all of them half way, and nobody thinks of the panel.</para>
+/// <para>Why: a panel that is pulled down stops all of them half way, and nobody thinks of the subject.</para>
 /// <para>To clear: spread the units of the group over two panels, or let them move one after the other.</para>
 /// </remarks>
-public sealed class PanelOverloaded : HouseCheck
+public sealed class PanelOverloaded() : Check<Panel>(Subjects.Panels)
 {
     private static readonly Message PastPanel = new("The {0} units of {1} on {2} draw {3} when they start together; it gives {4}.");
     private static readonly Message Spread = new("Spread them over two panels, or let them start one after the other.");
@@ -22,27 +22,23 @@ public sealed class PanelOverloaded : HouseCheck
         new Source(Source.MakersSheet, "sum of the larger of starting and running current, over the units on the panel that move together, <= all together"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
+    public override Outcome Judge(Panel subject)
     {
-        var loads = Load.OfPanels(house);
-        return house.Panels.Where(p => loads.ContainsKey(p.Id)).Select(p => Result(p, Judge(p, loads[p.Id])));
-    }
-
-    private Outcome Judge(Panel panel, Load load)
-    {
-        if (panel.Type?.TotalCurrent is not { } most)
-            return Unknown.Of(panel.Type, PanelTypeFacts.TotalCurrent, panel, PanelFacts.Type);
+        if (Load.Largest([.. subject.House.UnitsAt(Lookups.UnitsFedByPanel, subject.Id)]) is not { } load)
+            return new Outcome.DoesNotApply();
+        if (subject.Type?.TotalCurrent is not { } most)
+            return Unknown.Of(subject.Type, PanelTypeFacts.TotalCurrent, subject, PanelFacts.Type);
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("moves together", load.Name.For(new Reader(panel.House))), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()),
+            ("moves together", load.Name.For(new Reader(subject.House))), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()),
             ("all together", most.ToString()),
         ]);
         if (load.Peak > most)
         {
-            return new Outcome.Found(PastPanel.With(load.Units, load.Name, Arg.Name(panel), load.Peak, most),
-                Spread, FieldRef.To(panel.Item, PanelFacts.Type), working);
+            return new Outcome.Found(PastPanel.With(load.Units, load.Name, Arg.Name(subject), load.Peak, most),
+                Spread, FieldRef.To(subject.Item, PanelFacts.Type), working);
         }
-        return panel.Runs.FirstOrDefault(r => Load.Of(r.Unit) is null) is { } unknown
+        return subject.Runs.FirstOrDefault(r => Load.Of(r.Unit) is null) is { } unknown
             ? Unknown.Of(unknown.Unit.Kind, CoveringKindFacts.StartingCurrent, unknown.Unit, UnitFacts.Kind)
             : new Outcome.Fine(working);
     }

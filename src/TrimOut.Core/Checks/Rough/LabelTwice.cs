@@ -10,7 +10,7 @@ namespace TrimOut.Core.Checks.Rough;
 /// <para>Why: two cables of one name end on each other's outputs.</para>
 /// <para>To clear: label one of them anew at both ends.</para>
 /// </remarks>
-public sealed class LabelTwice : HouseCheck
+public sealed class LabelTwice : RunCheck
 {
     private static readonly Message AlsoThere = new("\"{0}\" is also on the cable of {1}.");
     private static readonly Message LabelAnew = new("Label one of the two anew, at both ends.");
@@ -20,26 +20,19 @@ public sealed class LabelTwice : HouseCheck
         new Source(Source.CommonPractice, "every label on the cables of one unit only"));
 
     /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
+    public override Outcome Judge(HomeRun subject)
     {
-        var byLabel = house.Runs
-            .SelectMany(r => Labels(r).Select(l => (Label: l, Run: r)))
-            .ToLookup(p => p.Label, p => p.Run, StringComparer.OrdinalIgnoreCase);
-        foreach (var run in house.Runs)
+        if (!subject.Labels.Any())
+            return Unknown.Of(subject, RunFacts.LabelAtWindow);
+        foreach (var label in subject.Labels)
         {
-            if (!Labels(run).Any())
-                yield return Result(run, Unknown.Of(run, RunFacts.LabelAtWindow));
-            else if (Labels(run).FirstOrDefault(l => byLabel[l].Any(r => r.Id != run.Id)) is { } twice)
-                yield return Result(run, Found(run, twice, byLabel[twice].First(r => r.Id != run.Id)));
-            else
-                yield return Result(run, new Outcome.Fine());
+            if (subject.House.UnitsAt(Lookups.UnitsByLabel, label).FirstOrDefault(u => u.Id != subject.Unit.Id) is { Run: { } other })
+                return Found(subject, label, other);
         }
+        return new Outcome.Fine();
     }
 
     private static Outcome.Found Found(HomeRun run, string label, HomeRun other) => new(
         AlsoThere.With(Arg.Typed(label), Arg.Name(other)), LabelAnew,
         FieldRef.To(run.Item, string.Equals(run.LabelAtWindow, label, StringComparison.OrdinalIgnoreCase) ? RunFacts.LabelAtWindow : RunFacts.LabelAtPanel));
-
-    private static IEnumerable<string> Labels(HomeRun run) =>
-        new[] { run.LabelAtWindow, run.LabelAtPanel }.OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase);
 }

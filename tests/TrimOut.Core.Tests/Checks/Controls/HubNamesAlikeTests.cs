@@ -51,12 +51,10 @@ public class HubNamesAlikeTests
         {
             var mine = unit.Item.Get(UnitFacts.HubName)!;
             var expected = job.House.Units.Any(o => o.Id != unit.Id && o.Item.Get(UnitFacts.HubName) is { } theirs &&
-                !string.Equals(mine, theirs, StringComparison.OrdinalIgnoreCase) && HubNamesAlike.Alike(Plain(mine), Plain(theirs)));
+                !string.Equals(mine, theirs, StringComparison.OrdinalIgnoreCase) && PlainName.Of(mine).IsLike(PlainName.Of(theirs)));
             Assert.Equal(expected, job.Judge(Check, unit.Tag) is Outcome.Found);
         }
     }, iter: 60);
-
-    private static string Plain(string name) => string.Concat(name.Where(char.IsLetterOrDigit));
 
     private static TestJob Named(string first, string second) => new TestJob().Window("W01").Window("W02").Say("W01", UnitFacts.HubName, first).Say("W02", UnitFacts.HubName, second);
 }

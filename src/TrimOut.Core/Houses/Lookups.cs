@@ -1,0 +1,77 @@
+using TrimOut.Core.Checks.Controls;
+using TrimOut.Core.Electrical;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Houses;
+
+/// <summary>The lookups there are.</summary>
+internal static class Lookups
+{
+    /// <summary>The window of each unit that is to be hung, in walking order.</summary>
+    public static Lookup<string> Units { get; } = new(0, h => h.Windows.Select(w => w.Id),
+        (h, id) => h.FindWindow(id) is { LeftOut: false } w ? w.Units.Select(u => ((string?)u.Id, w.Id)) : []);
+
+    /// <summary>The run of each unit that has one, in the order of the units.</summary>
+    public static Lookup<string> Runs { get; } = new(1, h => h.State.Of(Units).Keys, (h, id) => h.FindUnit(id)!.Run is { } run ? [(id, run.Id)] : []);
+
+    /// <summary>The units whose runs land on each panel.</summary>
+    public static Lookup<string> UnitsByPanel { get; } = OfRuns(2, r => [r.Item.Get(RunFacts.Panel)?.Id]);
+
+    /// <summary>The units paired with each hub.</summary>
+    public static Lookup<string> UnitsByHub { get; } = OfUnits(3, u => [u.Item.Get(UnitFacts.Hub)?.Id]);
+
+    /// <summary>The remotes that count at each hub.</summary>
+    public static Lookup<string> RemotesByHub { get; } = OfRemotes(4, r => [(r.Item.Get(RemoteFacts.Hub)?.Id, r.Id)]);
+
+    /// <summary>The remotes that move each unit.</summary>
+    public static Lookup<string> RemotesByUnit { get; } =
+        OfRemotes(5, r => r.Item.All(RemoteFacts.Moves).Where(m => m.Value == YesNo.Yes).Select(m => ((string?)m.Key, r.Id)));
+
+    /// <summary>The windows with each tag, whatever its case.</summary>
+    public static Lookup<string> WindowsByTag { get; } = new(6, h => h.Windows.Select(w => w.Id), (h, id) => [(h.FindWindow(id)!.Tag, id)], anyCase: true);
+
+    /// <summary>The windows in each room.</summary>
+    public static Lookup<string> WindowsByRoom { get; } = new(7, h => h.Windows.Select(w => w.Id), (h, id) => [(h.FindWindow(id)!.RoomId, id)]);
+
+    /// <summary>The units with each name at the hub, whatever its case.</summary>
+    public static Lookup<string> UnitsByHubName { get; } = OfUnits(8, u => [u.Item.Get(UnitFacts.HubName)], anyCase: true);
+
+    /// <summary>The units whose runs carry each label at either end, whatever its case.</summary>
+    public static Lookup<string> UnitsByLabel { get; } = OfRuns(9, r => r.Labels, anyCase: true);
+
+    /// <summary>Who uses each part of the kit: units, panels, hubs and remotes.</summary>
+    public static Lookup<string> UsersOfPart { get; } = new(10,
+        h => [.. h.State.Of(Units).Keys, .. new[] { ItemKind.Panel, ItemKind.Hub, ItemKind.Remote }.SelectMany(h.ItemsOf).Select(i => i.Id)],
+        (h, id) => PartsOf(h, id).Select(p => (p?.Id, id)));
+
+    /// <summary>What each run of a cable takes off a box; null where that is not known yet.</summary>
+    public static Lookup<(string Unit, Length? Needed)> NeedsOfCable { get; } = new(11, h => h.State.Of(Runs).Keys,
+        (h, id) => h.FindUnit(id)!.Run is { } run ? [(run.Item.Get(RunFacts.Cable)?.Id, (id, run.Needed))] : []);
+
+    /// <summary>The units that each panel feeds, also over the run of another unit.</summary>
+    public static Lookup<string> UnitsFedByPanel { get; } = OfRuns(12, r => [Load.PanelOf(r)?.Id]);
+
+    /// <summary>The units that each output feeds, under <see cref="Load.OutputKey"/>.</summary>
+    public static Lookup<string> UnitsByOutput { get; } = OfRuns(13, r => [Load.OutputOf(r) is { } output ? Load.OutputKey(output) : null]);
+
+    /// <summary>The presets that send each unit somewhere.</summary>
+    public static Lookup<string> PresetsByUnit { get; } =
+        OfRemotes(14, r => r.Presets.SelectMany(p => p.Item.All(PresetFacts.Position).Select(at => ((string?)at.Key, p.Id))));
+
+    /// <summary>The units whose names at the hub share a sketch: names that are alike share one.</summary>
+    public static Lookup<string> UnitsByNameSketch { get; } = OfUnits(15, u => u.Item.Get(UnitFacts.HubName) is { } name ? PlainName.Of(name).Sketches : []);
+
+    private static Lookup<string> OfUnits(int number, Func<Unit, IEnumerable<string?>> keys, bool anyCase = false) =>
+        new(number, h => h.State.Of(Units).Keys, (h, id) => keys(h.FindUnit(id)!).Select(k => (k, id)), anyCase);
+
+    private static Lookup<string> OfRuns(int number, Func<HomeRun, IEnumerable<string?>> keys, bool anyCase = false) =>
+        new(number, h => h.State.Of(Runs).Keys, (h, id) => h.FindUnit(id)!.Run is { } run ? keys(run).Select(k => (k, id)) : [], anyCase);
+
+    private static Lookup<string> OfRemotes(int number, Func<Remote, IEnumerable<(string? Key, string Value)>> pairs) =>
+        new(number, h => h.ItemsOf(ItemKind.Remote).Select(i => i.Id), (h, id) => pairs(h.FindRemote(id)!));
+
+    private static IEnumerable<ItemRef?> PartsOf(House house, string id) => house.FindUnit(id) is { } unit
+        ? [unit.Item.Get(UnitFacts.Kind), unit.Item.Get(UnitFacts.HeadCover), unit.Run?.Item.Get(RunFacts.Cable)]
+        : house.Find(id) is { } item ? [item.Get(PanelFacts.Type) ?? item.Get(HubFacts.Type) ?? item.Get(RemoteFacts.Type)] : [];
+}
