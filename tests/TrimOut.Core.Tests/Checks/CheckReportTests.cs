@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CsCheck;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
@@ -11,27 +12,39 @@ namespace TrimOut.Core.Tests.Checks;
 
 public class CheckReportTests
 {
-    private static readonly string[] Typed =
-        ["1", "4", "12", "36", "40 1/2", "0", "left", "right", "yes", "no", "none", "open", "inside", "outside", "panel", "battery", "W0001", "W0002", "Room 0", "Room 1", "Roller", "Cellular", "16/2", "18/2", "P0", "P1", "Hub", "Remote 0", "done", "cl2p", "cl2x", "other", "air-handling-space", "between-floors", "20 AWG", "1 mm2", "swapped", "2026-03-14", ""];
+    private static readonly ImmutableArray<ICheck> Checks = [.. AllChecks.All, new LooksEverywhere()];
 
-    // The report after one change is the report from the beginning, whatever was typed into whatever fact.
+    // The report after a step is the report from the beginning, whatever was typed into whatever fact, added, removed, undone or taken over from another laptop.
     [Fact]
     public void JudgingOnlyWhatChangedSaysTheSameAsJudgingEverything()
     {
         var start = BigHouse.Of(12);
-        var first = CheckReport.Of(start.House);
-        Gen.Select(Gen.Int[0, 9999], Gen.Int[0, 9999], Gen.Int[0, Typed.Length - 1], Gen.Int[0, 9999], Gen.Bool).Array[1, 12].Sample(deeds =>
+        var first = CheckReport.Of(start.House, Checks);
+        RandomDeeds.Gen.Sample(deeds =>
         {
             var (log, report) = (start.Scribe.Log, first);
-            foreach (var (at, which, typed, key, aside) in deeds)
+            foreach (var deed in deeds)
             {
-                if (Draft(log.House, at, which, Typed[typed], key, aside) is not { Ok: true } draft)
-                    continue;
-                log = log.With(Change(log, draft.Value, aside && which % 3 == 0));
+                log = deed.DoneTo(log);
                 report = report.After(log.House);
-                Same(CheckReport.Of(log.House), report);
+                Same(CheckReport.Of(log.House, Checks), report);
             }
-        }, iter: 200, threads: 1);
+        }, iter: 300, threads: 1);
+    }
+
+    // Nothing is judged that read nothing of what changed: a tail that was measured touches only checks that look at tails.
+    [Fact]
+    public void WhatReadNothingOfTheChangeIsNotJudgedAgain()
+    {
+        var counting = new CountsItsJudgements();
+        var job = Jobs.Roughed("W02", Jobs.Roughed());
+        var report = CheckReport.Of(job.House, [counting]);
+        Assert.Equal(["W01", "W02"], counting.Judged);
+        report = report.After(job.Say("W02", RunFacts.TailAtPanel, "80").House);
+        Assert.Equal(2, counting.Judged.Count);
+        report = report.After(job.Say("W02", RunFacts.TailAtWindow, "30").House);
+        Assert.Equal(["W01", "W02", "W02"], counting.Judged);
+        Assert.Equal(2, report.Passed);
     }
 
     [Fact]
@@ -72,45 +85,25 @@ public class CheckReportTests
         Assert.Equal(findings.OrderBy(f => f.Check.Severity).ThenBy(f => f.Check.Phase), findings);
     }
 
-    private static Result<Draft> Draft(House house, int at, int which, string typed, int key, bool aside)
-    {
-        // The nth item and fact, so that every kind of item and every fact comes up.
-        var kinds = house.Items.Values.Where(i => !i.Removed).OrderBy(i => i.Place).ToLookup(i => i.Kind).ToList();
-        var items = kinds[at % kinds.Count].ToList();
-        var item = items[at % items.Count];
-        if (which % 97 == 0)
-            return RemoveItems.Remove(house, item);
-        if (which % 97 == 1)
-            return AddItems.Window(house, AddItems.NextTag(house), null);
-        if (which % 97 == 2)
-            return PunchList.Write(house, item, "mend it", Phase.Hang);
-        var facts = FactTable.Of(item.Kind);
-        var fact = facts[which % facts.Count];
-        if (aside && FactTable.IsKit(item.Kind) && !fact.IsKeyed)
-            return new Draft("checked").PutStored(item.Id, Companion.Checked(fact.Name), "yes");
-        var keyed = fact.Name == "step" ? StepList.All[key % StepList.All.Length].Id : house.Units.Length == 0 ? "x" : house.Units[key % house.Units.Length].Id;
-        return SetFact.Typed(house, item, fact, typed, keyed);
-    }
-
-    /// <summary>The change as a laptop makes it that has seen all there is, or one that has seen nothing of the values: then both stay.</summary>
-    private static Change Change(HouseLog log, Draft draft, bool unseen)
-    {
-        var id = new ChangeId("deed", log.Changes.Count + 1);
-        return new Change(id, log.LargestStamp + 1, DateTimeOffset.UnixEpoch, "Deed", draft.What, [.. draft.Edits.Select(e => e switch
-        {
-            Edit.Add add => add with { Item = Named(add.Item), Under = Named(add.Under) },
-            Edit.Put put => put with { Item = Named(put.Item), Over = unseen ? [] : [.. log.House.Find(put.Item)?.Heads(put.Field).Select(h => h.Id) ?? []] },
-            _ => e,
-        })]);
-
-        string Named(string item) => item.StartsWith('\u0001') ? $"{id.Device}-{id.Sequence}-{item[1..]}" : item;
-    }
-
     private static void Same(CheckReport expected, CheckReport actual)
     {
         Assert.Equal(expected.Findings.Select(f => (f.Check, f.Subject.Id, f.Found, f.Waiver?.Id)), actual.Findings.Select(f => (f.Check, f.Subject.Id, f.Found, f.Waiver?.Id)));
         Assert.Equal(expected.Missing.Select(m => (m.Check, m.Subject.Id, m.NotChecked)), actual.Missing.Select(m => (m.Check, m.Subject.Id, m.NotChecked)));
         Assert.Equal(expected.Passed, actual.Passed);
         Assert.All(actual.Findings.Select(f => f.Subject).Concat(actual.Missing.Select(m => m.Subject)), s => Assert.Same(actual.House.Find(s.Id), s));
+    }
+
+    /// <summary>Judges each run by its tail at the window, and keeps which it judged.</summary>
+    private sealed class CountsItsJudgements : RunCheck
+    {
+        public List<string> Judged { get; } = [];
+
+        public override CheckInfo Info { get; } = new("counts-its-judgements", "Counted", Severity.Note, Phase.RoughIn, new Source(Source.CommonPractice, "none"));
+
+        public override Outcome Judge(HomeRun subject)
+        {
+            Judged.Add(subject.Name);
+            return subject.Item.Get(RunFacts.TailAtWindow) is null ? new Outcome.DoesNotApply() : new Outcome.Fine();
+        }
     }
 }
