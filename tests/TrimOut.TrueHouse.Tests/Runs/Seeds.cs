@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace TrimOut.TrueHouse.Tests.Runs;
 
-/// <summary>How many houses are walked, and which. TRIMOUT_TRUE_HOUSES sets how many faultless ones (60 when unset) and scales the others; TRIMOUT_TRUE_SEED replays one seed.</summary>
+/// <summary>How many houses are walked, and which. TRIMOUT_TRUE_HOUSES sets how many faultless ones (60 when unset) and scales the others; TRIMOUT_TRUE_SEED replays one seed, TRIMOUT_TRUE_FAULT one fault in it.</summary>
 public static class Seeds
 {
     private const int InTheGate = 60;
@@ -21,4 +21,10 @@ public static class Seeds
 
     /// <summary>In how many houses each fault strikes: 3 in the gate, more as more houses are walked.</summary>
     public static int EachFault { get; } = Math.Max(3, Houses / 20);
+
+    /// <summary>Seeds of houses in which two faults strike; most pairs strike one place or are not found alone, and are passed over.</summary>
+    public static IReadOnlyList<int> Pairs { get; } = Replayed is { } one ? [one] : [.. Enumerable.Range(100_001, Houses * 5)];
+
+    /// <summary>The fault to replay with the seed.</summary>
+    public static string? ReplayedFault { get; } = Environment.GetEnvironmentVariable("TRIMOUT_TRUE_FAULT");
 }

@@ -12,6 +12,8 @@ public sealed class BarOffTheSill : Fault
 
     public override Stage In => Stage.Limits;
 
+    public override IReadOnlyList<string> DoNotNameIt => ["bars-not-level"];
+
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Units.Where(u => !u.Opening.Outside).One(dice) is not { } unit)

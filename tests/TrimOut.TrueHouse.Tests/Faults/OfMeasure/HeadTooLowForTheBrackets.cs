@@ -13,6 +13,8 @@ public sealed class HeadTooLowForTheBrackets : Fault
 
     public override Stage In => Stage.Measured;
 
+    public override IReadOnlyList<string> DoNotNameIt => ["screw-under-centre-support"];
+
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Wired.Where(u => u.Opening.Units.Count == 1 && u.Kind.BracketDown > 30).One(dice) is not { } unit)

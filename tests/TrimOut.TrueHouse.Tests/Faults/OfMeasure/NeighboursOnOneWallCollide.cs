@@ -12,6 +12,8 @@ public sealed class NeighboursOnOneWallCollide : Fault
 
     public override Stage In => Stage.Measured;
 
+    public override IReadOnlyList<string> DoNotNameIt => ["screw-under-centre-support"];
+
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Wired.Select(u => u.Opening).Where(o => o.Units.Count == 1).Two(dice) is not var (left, right))

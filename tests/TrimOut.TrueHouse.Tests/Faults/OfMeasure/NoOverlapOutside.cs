@@ -12,6 +12,8 @@ public sealed class NoOverlapOutside : Fault
 
     public override Stage In => Stage.Measured;
 
+    public override IReadOnlyList<string> DoNotNameIt => ["screw-under-centre-support"];
+
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Wired.Where(u => u.Opening.Units.Count == 1).One(dice) is not { } unit)

@@ -13,6 +13,8 @@ public sealed class RollOverADoor : Fault
 
     public override Stage In => Stage.Measured;
 
+    public override IReadOnlyList<string> DoNotNameIt => ["screw-under-centre-support"];
+
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Wired.Where(u => u.Kind.Form == RaisedForm.Roll && u.Opening.Units.Count == 1).One(dice) is not { } unit)

@@ -14,7 +14,7 @@ public sealed class HubNamesAlmostAlike : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Units.Two(dice) is not var (first, second))
+        if (house.Units.Where(u => u.Opening.Units.Count == 1).Two(dice) is not var (first, second))
             return null;
         (first.HubName, second.HubName) = ("Garden left", "Garden lefft");
         return At(second.Key, (second.Key, UnitFacts.HubName), (first.Key, UnitFacts.HubName)).And(first.Key);

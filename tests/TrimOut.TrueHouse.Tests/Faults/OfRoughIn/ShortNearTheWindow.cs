@@ -14,6 +14,8 @@ public sealed class ShortNearTheWindow : Fault
 
     public override bool AsksForAStop => true;
 
+    public override IReadOnlyList<string> DoNotNameIt => ["polarity-swapped"];
+
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Blind(Stage.Pulled).Where(b => b.Ohms < b.All).One(dice) is not { } blind)
