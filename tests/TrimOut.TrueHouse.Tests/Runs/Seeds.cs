@@ -14,7 +14,7 @@ public static class Seeds
         int.TryParse(Environment.GetEnvironmentVariable("TRIMOUT_TRUE_SEED"), NumberStyles.None, CultureInfo.InvariantCulture, out var seed) ? seed : null;
 
     /// <summary>Whether the run is the one that the gate makes, whose outcome is known.</summary>
-    public static bool AsInTheGate => Replayed is null && Houses == InTheGate;
+    public static bool AsInTheGate => Replayed is null && ReplayedFault is null && Houses == InTheGate;
 
     /// <summary>Seeds of faultless houses.</summary>
     public static IReadOnlyList<int> Faultless { get; } = Replayed is { } one ? [one] : [.. Enumerable.Range(1, Houses)];
