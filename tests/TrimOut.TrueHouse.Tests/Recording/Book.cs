@@ -134,6 +134,12 @@ public sealed class Book
             _job.Do(all);
     }
 
+    /// <summary>Types a value as it should be, without any slip; an empty text takes the value away.</summary>
+    public bool Correct(string name, Fact fact, string typed) => Take(SetFact.Typed(House, House.Find(IdOf(fact.Subject, name))!, fact, typed), name, fact, typed);
+
+    /// <summary>Does something that no page has.</summary>
+    public void Do(Draft draft) => _job.Do(draft);
+
     /// <summary>Types a value that belongs to one unit, such as whether a remote moves it.</summary>
     public void PutFor(string name, Fact fact, string unit, string typed)
     {
