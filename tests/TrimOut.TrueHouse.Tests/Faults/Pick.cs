@@ -75,6 +75,14 @@ internal static class Pick
         house.Wired.Select(u => new Blind(u, u.Cable!.Ohms(Stage.Sheets, 20), test == Stage.Pulled ? house.LoopError(u) : house.LoopsApart(u)))
             .Where(b => b.Ohms < (b.All * 0.08) + 0.08);
 
+    /// <summary>Two runs whose loops differ plainly, or only so that who reads carefully can tell them.</summary>
+    public static Apart? Apart(this RealHouse house, Dice dice, bool plain)
+    {
+        var wired = house.Wired.ToList();
+        var pairs = wired.SelectMany(a => wired.Where(b => string.CompareOrdinal(a.Key, b.Key) < 0).Select(b => new Apart(a, b, house)));
+        return pairs.Where(p => plain ? p.Ohms > (p.Larger * 0.14) + 0.14 : p.Ohms > p.Error && p.Ohms < (p.Smaller * 0.08) + 0.08).One(dice);
+    }
+
     /// <summary>Lowers the width from which on a kind needs a centre support, so that a unit needs one.</summary>
     public static void NeedCentreSupport(this RealUnit unit) => unit.Kind.CentreFrom = Math.Min(unit.Kind.CentreFrom, (Math.Floor(unit.Opening.Finished.Width / 25.4) * 25.4) - 101.6);
 
@@ -96,4 +104,24 @@ internal sealed record Blind(RealUnit Unit, double All, double Error)
 {
     /// <summary>A third more than that: enough to be told by who reads carefully.</summary>
     public double Ohms => Error * 1.3;
+}
+
+/// <summary>Two runs and how far their loops are apart, in ohms.</summary>
+internal sealed record Apart(RealUnit First, RealUnit Second, RealHouse House)
+{
+    private double OfFirst => First.Cable!.Ohms(Stage.Sheets, House.CableAtFirstTest);
+
+    private double OfSecond => Second.Cable!.Ohms(Stage.Sheets, House.CableAtFirstTest);
+
+    /// <summary>The larger loop.</summary>
+    public double Larger => Math.Max(OfFirst, OfSecond);
+
+    /// <summary>The smaller loop.</summary>
+    public double Smaller => Math.Min(OfFirst, OfSecond);
+
+    /// <summary>How far apart they are.</summary>
+    public double Ohms => Larger - Smaller;
+
+    /// <summary>The most that readings of the two may be off.</summary>
+    public double Error => Math.Max(House.LoopError(First), House.LoopError(Second));
 }

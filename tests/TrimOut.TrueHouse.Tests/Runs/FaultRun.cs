@@ -13,7 +13,7 @@ namespace TrimOut.TrueHouse.Tests.Runs;
 /// <param name="Heard">What names it, with the stage in which it is first said: the first word, and the first stop.</param>
 public sealed record FaultRun(Fault Fault, int Seed, Trace Trace, Stage? Shown, IReadOnlyList<Word> Heard)
 {
-    private static readonly ConcurrentDictionary<int, Walk> Faultless = new();
+    private static readonly ConcurrentDictionary<int, HashSet<(Stage Stage, string Check, string Name)>> Faultless = new();
 
     /// <summary>The first word about it; null when nothing is ever said.</summary>
     public Word? First => Heard.Count == 0 ? null : Heard[0];
@@ -34,7 +34,7 @@ public sealed record FaultRun(Fault Fault, int Seed, Trace Trace, Stage? Shown, 
     /// <summary>What is heard of one fault in a walk.</summary>
     public static FaultRun Of(Fault fault, int seed, Trace trace, Walk walk)
     {
-        var twin = Faultless.GetOrAdd(seed, s => Walk.Through(RandomHouse.Of(s)));
+        var twin = Faultless.GetOrAdd(seed, SaidWithout);
         return new FaultRun(fault, seed, trace, ShownIn(trace, walk.Book), [.. Stages.All.SelectMany(s => HeardAt(s, fault, trace, walk, twin)).DistinctBy(w => (w.By, w.Weight))]);
     }
 
@@ -50,17 +50,22 @@ public sealed record FaultRun(Fault Fault, int Seed, Trace Trace, Stage? Shown, 
             ?? throw new InvalidOperationException($"{s.Fact.Label} of {s.Name} is to show the fault and was never written."));
     }
 
-    private static IEnumerable<Word> HeardAt(Stage stage, Fault fault, Trace trace, Walk walk, Walk twin)
+    private static IEnumerable<Word> HeardAt(Stage stage, Fault fault, Trace trace, Walk walk, HashSet<(Stage Stage, string Check, string Name)> twin)
     {
         foreach (var refusal in walk.Book.Refusals.Where(r => r.Stage == stage && IsAbout(trace, r.Name)))
             yield return new Word(stage, "refused when it is typed", 2, "refused", refusal.Reason, "");
-        var without = twin.SaidAt(stage).Select(s => (s.Check, twin.Book.NameOf(s.Subject))).ToHashSet();
         foreach (var said in walk.SaidAt(stage).OrderByDescending(s => s.Weight))
         {
             var name = walk.Book.NameOf(said.Subject);
-            if (!without.Contains((said.Check, name)) && IsAbout(trace, name) && !fault.DoNotNameIt.Contains(said.Check))
+            if (!twin.Contains((stage, said.Check, name)) && IsAbout(trace, name) && !fault.DoNotNameIt.Contains(said.Check))
                 yield return new Word(stage, said.Check, said.Weight, said.Word, said.Message, said.Mend);
         }
+    }
+
+    private static HashSet<(Stage Stage, string Check, string Name)> SaidWithout(int seed)
+    {
+        var walk = Walk.Through(RandomHouse.Of(seed));
+        return [.. Stages.All.SelectMany(s => walk.SaidAt(s).Select(said => (s, said.Check, walk.Book.NameOf(said.Subject))))];
     }
 
     private static bool IsAbout(Trace trace, string name) =>

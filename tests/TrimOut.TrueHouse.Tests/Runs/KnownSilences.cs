@@ -32,6 +32,7 @@ public static class KnownSilences
         ["labels-changed-over-at-both-ends"] = Hearing.Silent,
         ["leg-written-too-short"] = Hearing.Silent,
         ["meter-reads-its-own-leads"] = Hearing.InPart,
+        ["nearly-like-cables-changed-over"] = Hearing.Silent,
         ["open-mains-touched"] = Hearing.TooSoft,
         ["panel-tail-too-short"] = Hearing.Silent,
         ["short-midway"] = Hearing.TooSoft,

@@ -20,10 +20,10 @@ public static class Seeds
     public static IReadOnlyList<int> Faultless { get; } = Replayed is { } one ? [one] : [.. Enumerable.Range(1, Houses)];
 
     /// <summary>In how many houses each fault strikes: 3 in the gate, more as more houses are walked.</summary>
-    public static int EachFault { get; } = Math.Max(3, Houses / 20);
+    public static int EachFault { get; } = Math.Max(3, Houses / 100);
 
     /// <summary>Seeds of houses in which two faults strike; most pairs strike one place or are not found alone, and are passed over.</summary>
-    public static IReadOnlyList<int> Pairs { get; } = Replayed is { } one ? [one] : [.. Enumerable.Range(100_001, Houses * 5)];
+    public static IReadOnlyList<int> Pairs { get; } = Replayed is { } one ? [one] : [.. Enumerable.Range(100_001, Math.Max(300, Houses))];
 
     /// <summary>The fault to replay with the seed.</summary>
     public static string? ReplayedFault { get; } = Environment.GetEnvironmentVariable("TRIMOUT_TRUE_FAULT");

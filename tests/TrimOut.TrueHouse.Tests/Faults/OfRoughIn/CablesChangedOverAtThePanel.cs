@@ -14,11 +14,10 @@ public sealed class CablesChangedOverAtThePanel : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Wired.Two(dice) is not var (first, second))
+        if (house.Apart(dice, plain: true) is not { } pair)
             return null;
+        var (first, second) = (pair.First, pair.Second);
         (first.Cable!.ComesOutAs, second.Cable!.ComesOutAs) = (second.Cable, first.Cable);
-        var (a, b) = (first.Cable.Ohms(Stage.Pulled, house.CableAtFirstTest), second.Cable.Ohms(Stage.Pulled, house.CableAtFirstTest));
-        return At(first.Key, [(first.Key, RunFacts.FirstLoop), .. first.Legs(), (first.Key, RunFacts.TailAtWindow)]).And(second.Key)
-            .Of(Math.Abs(a - b), Math.Max(house.LoopError(first), house.LoopError(second)));
+        return At(first.Key, [(first.Key, RunFacts.FirstLoop), .. first.Legs(), (first.Key, RunFacts.TailAtWindow)]).And(second.Key).Of(pair.Ohms, pair.Error);
     }
 }
