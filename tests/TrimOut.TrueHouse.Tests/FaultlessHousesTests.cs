@@ -20,7 +20,8 @@ public class FaultlessHousesTests(ITestOutputHelper output)
             foreach (var (stage, said) in walk.NewlySaid().Where(s => s.Said.Severity != Severity.Note))
             {
                 heard[(said.Severity, said.Check)] = heard.GetValueOrDefault((said.Severity, said.Check)) + 1;
-                if (!(said.IsStop ? KnownFalseAlarms.Stops : KnownFalseAlarms.Cautions).ContainsKey(said.Check) && (said.IsStop || !KnownFalseAlarms.Seldom.ContainsKey(said.Check)))
+                if (!(said.IsStop ? KnownFalseAlarms.Stops : KnownFalseAlarms.Cautions).ContainsKey(said.Check)
+                    && (said.IsStop || !KnownFalseAlarms.Seldom.ContainsKey(said.Check)))
                     wrong.Add($"seed {seed}: {stage}: {walk.Book.NameOf(said.Subject)}: {said.Word} {said.Check}: {said.Message}");
             }
         }
@@ -38,7 +39,8 @@ public class FaultlessHousesTests(ITestOutputHelper output)
         var walks = Seeds.Faultless.Take(40).Select(s => (s, Walk: Walk.Through(RandomHouse.Of(s), Stage.CloseIn, meterDigit: 0.1))).ToList();
         var heard = walks.SelectMany(w => w.Walk.NewlySaid()).Where(s => s.Said.Severity != Severity.Note).GroupBy(s => s.Said.Check).ToList();
         foreach (var check in heard)
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{check.Key}: {check.Count()} of {walks.Sum(w => w.Walk.Installer.Truth.Wired.Count())} sound runs"));
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"{check.Key}: {check.Count()} of {walks.Sum(w => w.Walk.Installer.Truth.Wired.Count())} sound runs"));
         if (Seeds.AsInTheGate)
             Assert.Equal(KnownFalseAlarms.WithAMeterOfTenths.Keys.Order(), heard.Select(h => h.Key).Order());
     }

@@ -37,7 +37,8 @@ public class MendsTests(ITestOutputHelper output)
             output.WriteLine($"{what}: {how}");
         var newly = wrong.Where(w => !KnownBadMends.All.ContainsKey(w.Key)).Select(w => $"{w.Key}: {w.Value}").ToList();
         if (Seeds.AsInTheGate)
-            newly.AddRange(KnownBadMends.All.Keys.Where(k => !wrong.ContainsKey(k)).Select(k => $"{k}: does not happen now: take it out of the known bad mends"));
+            newly.AddRange(KnownBadMends.All.Keys.Where(k => !wrong.ContainsKey(k))
+                .Select(k => $"{k}: does not happen now: take it out of the known bad mends"));
         Assert.True(newly.Count == 0, string.Join('\n', newly));
     }
 }

@@ -71,16 +71,20 @@ public class TruthTests
             {
                 var ordered = (double)walk.Book.Unit(unit.Key).Item.Get(UnitFacts.OrderWidth)!.Value.Millimetres;
                 var room = unit.PartWidth > 0 ? unit.PartWidth + 0.1 : unit.Opening.Finished.PlumbWidth;
-                Assert.True(ordered - unit.Kind.Deduction <= room, $"seed {seed}: {unit.Key} is made {ordered - unit.Kind.Deduction:0.0} wide and {room:0.0} are there.");
+                Assert.True(ordered - unit.Kind.Deduction <= room,
+                    $"seed {seed}: {unit.Key} is made {ordered - unit.Kind.Deduction:0.0} wide and {room:0.0} are there.");
             }
             foreach (var unit in house.Wired)
             {
-                var arrives = unit.Panel!.Sheet.Volts - (Math.Max(unit.Kind.Running, unit.Kind.Starting) * unit.Cable!.InLine(Stage.Powered, house.WarmestCable));
+                var arrives = unit.Panel!.Sheet.Volts - (Math.Max(unit.Kind.Running, unit.Kind.Starting) * unit.Cable!.InLine(Stage.Powered,
+                    house.WarmestCable));
                 Assert.True(arrives >= unit.Kind.LeastVolts, $"seed {seed}: {arrives:0.00} V arrive at {unit.Key}.");
                 Assert.True(unit.Cable.Metres <= unit.Cable.Sheet.LongestRun, $"seed {seed}: the run of {unit.Key} is too long.");
-                Assert.True(unit.Cable.TailFound >= (unit.PartWidth > 0 ? unit.PartWidth : unit.Opening.Finished.Width), $"seed {seed}: the tail of {unit.Key} is short.");
+                Assert.True(unit.Cable.TailFound >= (unit.PartWidth > 0 ? unit.PartWidth : unit.Opening.Finished.Width),
+                    $"seed {seed}: the tail of {unit.Key} is short.");
             }
-            Assert.All(house.Panels, p => Assert.True(house.Wired.Where(u => u.Panel == p).Sum(u => Math.Max(u.Kind.Running, u.Kind.Starting)) <= p.Sheet.Total));
+            Assert.All(house.Panels, p => Assert.True(house.Wired
+                .Where(u => u.Panel == p).Sum(u => Math.Max(u.Kind.Running, u.Kind.Starting)) <= p.Sheet.Total));
         }
     }
 
@@ -89,7 +93,8 @@ public class TruthTests
     {
         var folder = Path.Combine(Repository.Root, "tests", "TrimOut.TrueHouse.Tests", "Truth");
         string[] formulas = ["Core.Electrical", "Core.Geometry", "Core.Plans", "Core.Checks", "Core.Units", "Core.Figures"];
-        Assert.All(Directory.EnumerateFiles(folder, "*.cs"), file => Assert.DoesNotContain(formulas, f => File.ReadAllText(file).Contains(f, StringComparison.Ordinal)));
+        Assert.All(Directory.EnumerateFiles(folder, "*.cs"),
+            file => Assert.DoesNotContain(formulas, f => File.ReadAllText(file).Contains(f, StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -103,6 +108,8 @@ public class TruthTests
     private static RealCable Cable(int gauge, bool stranded, double metres)
     {
         var sheet = new CableSheet { Name = "Test", Gauge = gauge, Stranded = stranded, Listing = CableListing.Cl2, LongestRun = 60, Diameter = 5, Box = 100 };
-        return new RealCable { Sheet = sheet, Pulled = sheet, Legs = { new RealLeg { Metres = metres, Direction = LegDirection.Up, Around = CablePlace.InWall } } };
+        var cable = new RealCable { Sheet = sheet, Pulled = sheet };
+        cable.Legs.Add(new RealLeg { Metres = metres, Direction = LegDirection.Up, Around = CablePlace.InWall });
+        return cable;
     }
 }

@@ -84,7 +84,8 @@ internal static class Pick
     }
 
     /// <summary>Lowers the width from which on a kind needs a centre support, so that a unit needs one.</summary>
-    public static void NeedCentreSupport(this RealUnit unit) => unit.Kind.CentreFrom = Math.Min(unit.Kind.CentreFrom, (Math.Floor(unit.Opening.Finished.Width / 25.4) * 25.4) - 101.6);
+    public static void NeedCentreSupport(this RealUnit unit) => unit.Kind.CentreFrom = Math.Min(unit.Kind.CentreFrom,
+        (Math.Floor(unit.Opening.Finished.Width / 25.4) * 25.4) - 101.6);
 
     /// <summary>What a unit draws at the most.</summary>
     public static double Draws(this RealUnit unit) => Math.Max(unit.Kind.Running, unit.Kind.Starting);

@@ -17,9 +17,11 @@ public static class HowToMend
     {
         ["kit-unchecked"] = m => Done(() => m.Book.Do(KitCheck.All(m.Book.House, m.Book.House.Find(m.Said.Subject)!).Value)),
         ["window-left-out-without-reason"] = m => m.Write(m.Name, WindowFacts.NotCoveredBecause, "The owner wants the view."),
-        ["lead-away-from-motor"] = m => m.Said.Mend.StartsWith("Bring the cable", StringComparison.Ordinal) && m.Write(m.Unit.Key, UnitFacts.LeadSide, m.Side) && m.Write(m.Unit.Key, UnitFacts.EntrySide, m.Side),
+        ["lead-away-from-motor"] = m => m.Said.Mend.StartsWith("Bring the cable", StringComparison.Ordinal)
+            && m.Write(m.Unit.Key, UnitFacts.LeadSide, m.Side) && m.Write(m.Unit.Key, UnitFacts.EntrySide, m.Side),
         ["entry-off-lead-side"] = m => m.Said.Mend.StartsWith("Move the entry", StringComparison.Ordinal) && m.Write(m.Unit.Key, UnitFacts.EntrySide, m.Side),
-        ["entry-under-end-bracket"] = m => m.Said.Mend.Contains("Move the entry", StringComparison.Ordinal) && m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Lengths[0]),
+        ["entry-under-end-bracket"] = m => m.Said.Mend.Contains("Move the entry", StringComparison.Ordinal)
+            && m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Lengths[0]),
         ["entry-under-centre-support"] = ToTheBracket,
         ["entry-under-middle-screw"] = ToTheBracket,
         ["run-past-kit-table"] = ShorterWay,
@@ -52,7 +54,8 @@ public static class HowToMend
         ["order-past-opening"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.OrderWidth, m.Lengths[0]),
         ["order-off-measures"] = TakeOffered,
         ["gap-between-units-too-small"] = m => Narrower(m, UnitFacts.OrderWidth),
-        ["roll-past-head-cover"] = m => m.Write(m.Unit.Cover.Name, HeadCoverFacts.RoomInside, m.Truth.Typed(m.Unit.Kind.Raised(m.Opening.Finished.Height + m.Opening.HeadAbove + 30) + 20)),
+        ["roll-past-head-cover"] = m => m.Write(m.Unit.Cover.Name, HeadCoverFacts.RoomInside,
+            m.Truth.Typed(m.Unit.Kind.Raised(m.Opening.Finished.Height + m.Opening.HeadAbove + 30) + 20)),
         ["delivered-size-off"] = m => m.Write(m.Unit.Key, UnitFacts.DeliveredWidth, m.Now(m.Unit.Key, UnitFacts.OrderWidth))
             && m.Write(m.Unit.Key, UnitFacts.DeliveredHeight, m.Now(m.Unit.Key, UnitFacts.OrderHeight)),
         ["box-label-off"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
@@ -157,7 +160,8 @@ public static class HowToMend
         var (remote, unit) = (m.Book.House.Remotes.First(r => r.Id == m.Said.Subject), m.Truth.Remotes.First(r => r.Name == m.Name).Moves[0].Key);
         m.Book.Do(Controls.Toggle(remote, m.Book.Unit(unit)));
         return m.Book.Add(ItemKind.Remote, "Second remote") && m.Write("Second remote", RemoteFacts.Type, m.Truth.RemoteSheets[0].Name)
-            && m.Write("Second remote", RemoteFacts.Room, m.Truth.Units.First(u => u.Key == unit).Opening.Room.Name) && m.Write("Second remote", RemoteFacts.Hub, "Hub")
+            && m.Write("Second remote", RemoteFacts.Room, m.Truth.Units.First(u => u.Key == unit).Opening.Room.Name)
+                && m.Write("Second remote", RemoteFacts.Hub, "Hub")
             && Done(() => m.Book.PutFor("Second remote", RemoteFacts.Moves, unit, "yes"));
     }
 

@@ -31,7 +31,8 @@ public sealed partial class Mending(Walk walk, Stage stage, Said said)
     public RealOpening Opening => Truth.Openings.First(o => Name.StartsWith(o.Tag, StringComparison.Ordinal));
 
     /// <summary>The lengths that the mend names, in its order.</summary>
-    public IReadOnlyList<Length> Lengths => [.. LengthInText().Matches(Said.Mend).Select(m => LengthText.Read(m.Value.Replace(" in", "\"", StringComparison.Ordinal), Book.House.DisplayUnits).Value)];
+    public IReadOnlyList<Length> Lengths => [.. LengthInText().Matches(Said.Mend)
+        .Select(m => LengthText.Read(m.Value.Replace(" in", "\"", StringComparison.Ordinal), Book.House.DisplayUnits).Value)];
 
     /// <summary>The side that the mend names.</summary>
     public string Side => Said.Mend.Contains("left", StringComparison.Ordinal) ? "left" : "right";
@@ -40,7 +41,8 @@ public sealed partial class Mending(Walk walk, Stage stage, Said said)
     public Length Now(string name, Fact<Length> fact) => Book.House.Find(Book.IdOf(fact.Subject, name))!.Get(fact)!.Value;
 
     /// <summary>Writes a length, exactly.</summary>
-    public bool Write(string name, Fact fact, Length length) => Book.Correct(name, fact, string.Create(CultureInfo.InvariantCulture, $"{length.Millimetres} mm"));
+    public bool Write(string name, Fact fact, Length length) => Book.Correct(name, fact,
+        string.Create(CultureInfo.InvariantCulture, $"{length.Millimetres} mm"));
 
     /// <summary>Writes a text.</summary>
     public bool Write(string name, Fact fact, string typed) => Book.Correct(name, fact, typed);
@@ -64,11 +66,14 @@ public sealed partial class Mending(Walk walk, Stage stage, Said said)
     public bool MeasureAgain()
     {
         var (shape, tag, tape) = (Opening.Finished, Opening.Tag, walk.Installer.Tape);
-        foreach (var (fact, at) in ((Fact, double)[])[(WindowFacts.WidthTop, shape.WidthAt(shape.Height - 25)), (WindowFacts.WidthMiddle, shape.Width), (WindowFacts.WidthBottom, shape.WidthAt(25))])
+        foreach (var (fact, at) in ((Fact, double)[])[(WindowFacts.WidthTop, shape.WidthAt(shape.Height - 25)), (WindowFacts.WidthMiddle, shape.Width),
+            (WindowFacts.WidthBottom, shape.WidthAt(25))])
             Write(tag, fact, tape.Read(at, tag, fact.Name));
-        foreach (var (fact, at) in ((Fact, double)[])[(WindowFacts.HeightLeft, shape.HeightAt(25)), (WindowFacts.HeightMiddle, shape.Height), (WindowFacts.HeightRight, shape.HeightAt(shape.Width - 25))])
+        foreach (var (fact, at) in ((Fact, double)[])[(WindowFacts.HeightLeft, shape.HeightAt(25)), (WindowFacts.HeightMiddle, shape.Height),
+            (WindowFacts.HeightRight, shape.HeightAt(shape.Width - 25))])
             Write(tag, fact, tape.Read(at, tag, fact.Name));
-        return Write(tag, WindowFacts.DiagonalDown, tape.Read(shape.DiagonalDown, tag, "down")) && Write(tag, WindowFacts.DiagonalUp, tape.Read(shape.DiagonalUp, tag, "up"));
+        return Write(tag, WindowFacts.DiagonalDown, tape.Read(shape.DiagonalDown, tag, "down"))
+            && Write(tag, WindowFacts.DiagonalUp, tape.Read(shape.DiagonalUp, tag, "up"));
     }
 
     /// <summary>Reads volts and polarity again, once all is as it should be.</summary>
@@ -77,13 +82,15 @@ public sealed partial class Mending(Walk walk, Stage stage, Said said)
         var unit = Unit;
         (unit.Panel!.Volts, unit.Splices) = (unit.Panel.Sheet.Volts * 1.01, 0.01);
         var loaded = unit.Panel.Volts - (unit.Kind.Running * unit.DrawsShare * (unit.Cable!.InLine(Stage.Sheets, 22) + unit.Splices));
-        return Write(unit.Key, RunFacts.OpenVolts, Installer.Number(Math.Round(unit.Panel.Volts, 2))) && Write(unit.Key, RunFacts.LoadedVolts, Installer.Number(Math.Round(loaded, 2)))
+        return Write(unit.Key, RunFacts.OpenVolts, Installer.Number(Math.Round(unit.Panel.Volts, 2)))
+            && Write(unit.Key, RunFacts.LoadedVolts, Installer.Number(Math.Round(loaded, 2)))
             && Write(unit.Key, RunFacts.Polarity, "right");
     }
 
     /// <summary>Mounts the unit on the face of the wall, with room for its brackets.</summary>
     public bool MountOutside() => Write(Opening.Tag, WindowFacts.Mount, "outside") && Write(Opening.Tag, WindowFacts.OverlapEachSide, Truth.Typed(50))
-        && Write(Opening.Tag, WindowFacts.HeadAbove, Truth.Typed(Unit.Kind.BracketDown + 20)) && Write(Opening.Tag, WindowFacts.WallAbove, Truth.Typed(Unit.Kind.BracketDown + 90));
+        && Write(Opening.Tag, WindowFacts.HeadAbove, Truth.Typed(Unit.Kind.BracketDown + 20))
+            && Write(Opening.Tag, WindowFacts.WallAbove, Truth.Typed(Unit.Kind.BracketDown + 90));
 
     /// <summary>An output that nothing is on.</summary>
     public static string FreeOutput(Panel panel) =>

@@ -135,7 +135,8 @@ public sealed class Book
     }
 
     /// <summary>Types a value as it should be, without any slip; an empty text takes the value away.</summary>
-    public bool Correct(string name, Fact fact, string typed) => Take(SetFact.Typed(House, House.Find(IdOf(fact.Subject, name))!, fact, typed), name, fact, typed);
+    public bool Correct(string name, Fact fact, string typed) =>
+        Take(SetFact.Typed(House, House.Find(IdOf(fact.Subject, name))!, fact, typed), name, fact, typed);
 
     /// <summary>Does something that no page has.</summary>
     public void Do(Draft draft) => _job.Do(draft);

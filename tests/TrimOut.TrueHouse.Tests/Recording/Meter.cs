@@ -25,7 +25,8 @@ public sealed class Meter(Noise noise, double digit = 0.01)
     /// <summary>What it shows of a voltage.</summary>
     public string Volts(double volts, params ReadOnlySpan<string> what) => Show(Off(volts, what));
 
-    private double Off(double value, params ReadOnlySpan<string> what) => (value * (1 + (Share * noise.Of([.. what, "share"])))) + (Digits * digit * noise.Of([.. what, "digits"]));
+    private double Off(double value, params ReadOnlySpan<string> what) =>
+        (value * (1 + (Share * noise.Of([.. what, "share"])))) + (Digits * digit * noise.Of([.. what, "digits"]));
 
     private string Show(double value) => (Math.Round(value / digit) * digit).ToString(digit < 0.1 ? "0.00" : "0.0", CultureInfo.InvariantCulture);
 }

@@ -42,7 +42,8 @@ public sealed record FaultRecord(Fault Fault, IReadOnlyList<FaultRun> Runs)
 
     /// <summary>The record of every fault.</summary>
     public static IReadOnlyList<FaultRecord> All { get; } =
-        [.. Catalogue.All.Where(f => Seeds.ReplayedFault is not { } one || f.Id == one).AsParallel().AsOrdered().WithDegreeOfParallelism(2).Select(f => Of(f, Seeds.EachFault))];
+        [.. Catalogue.All.Where(f => Seeds.ReplayedFault is not { } one || f.Id == one).AsParallel().AsOrdered().WithDegreeOfParallelism(2)
+            .Select(f => Of(f, Seeds.EachFault))];
 
     /// <summary>Lets a fault strike so many houses that can have it and in which it is larger than what readings may be off.</summary>
     public static FaultRecord Of(Fault fault, int houses)

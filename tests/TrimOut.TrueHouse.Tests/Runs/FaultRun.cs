@@ -5,7 +5,10 @@ using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Runs;
 
-/// <summary>One house with a fault beside the same house without it: what is said of the one and not of the other, about the place of the fault, is what finds it.</summary>
+/// <summary>
+/// One house with a fault beside the same house without it: what is said of the one and not of the other, about the place of the fault, is what finds
+/// it.
+/// </summary>
 /// <param name="Fault">The fault.</param>
 /// <param name="Seed">The seed of the house.</param>
 /// <param name="Trace">Where it struck.</param>
@@ -35,7 +38,8 @@ public sealed record FaultRun(Fault Fault, int Seed, Trace Trace, Stage? Shown, 
     public static FaultRun Of(Fault fault, int seed, Trace trace, Walk walk)
     {
         var twin = Faultless.GetOrAdd(seed, SaidWithout);
-        return new FaultRun(fault, seed, trace, ShownIn(trace, walk.Book), [.. Stages.All.SelectMany(s => HeardAt(s, fault, trace, walk, twin)).DistinctBy(w => (w.By, w.Weight))]);
+        return new FaultRun(fault, seed, trace, ShownIn(trace, walk.Book),
+            [.. Stages.All.SelectMany(s => HeardAt(s, fault, trace, walk, twin)).DistinctBy(w => (w.By, w.Weight))]);
     }
 
     /// <summary>The dice of a fault in the house of a seed.</summary>

@@ -6,7 +6,8 @@ public static class KnownFalseAlarms
     /// <summary>Stops, by the id of the check, with the reason.</summary>
     public static IReadOnlyDictionary<string, string> Stops { get; } = new Dictionary<string, string>
     {
-        ["screw-under-centre-support"] = "the planned screw of an outside mount is taken from the middle of the opening and held against the ordered width, which is wider by both overlaps",
+        ["screw-under-centre-support"] =
+            "the planned screw of an outside mount is taken from the opening, and held against the ordered width, wider by both overlaps",
     };
 
     /// <summary>Cautions, by the id of the check, with the reason.</summary>

@@ -37,5 +37,6 @@ public sealed record PairRun(int Seed, (FaultRun First, FaultRun Second) Alone, 
 
     private static bool Same(Trace a, Trace b) => a.About.SequenceEqual(b.About);
 
-    private static bool Meet(Trace a, Trace b) => a.About.Any(x => b.About.Any(y => x.StartsWith(y, StringComparison.Ordinal) || y.StartsWith(x, StringComparison.Ordinal)));
+    private static bool Meet(Trace a, Trace b) =>
+        a.About.Any(x => b.About.Any(y => x.StartsWith(y, StringComparison.Ordinal) || y.StartsWith(x, StringComparison.Ordinal)));
 }

@@ -2,12 +2,16 @@ using System.Globalization;
 
 namespace TrimOut.TrueHouse.Tests.Runs;
 
-/// <summary>How many houses are walked, and which. TRIMOUT_TRUE_HOUSES sets how many faultless ones (60 when unset) and scales the others; TRIMOUT_TRUE_SEED replays one seed, TRIMOUT_TRUE_FAULT one fault in it.</summary>
+/// <summary>
+/// How many houses are walked, and which. TRIMOUT_TRUE_HOUSES sets how many faultless ones (60 when unset) and scales the others; TRIMOUT_TRUE_SEED
+/// replays one seed, TRIMOUT_TRUE_FAULT one fault in it.
+/// </summary>
 public static class Seeds
 {
     private const int InTheGate = 60;
 
-    private static readonly int Houses = int.TryParse(Environment.GetEnvironmentVariable("TRIMOUT_TRUE_HOUSES"), out var houses) ? Math.Max(houses, 1) : InTheGate;
+    private static readonly int Houses = int.TryParse(Environment.GetEnvironmentVariable("TRIMOUT_TRUE_HOUSES"), out var houses) ? Math.Max(houses, 1)
+        : InTheGate;
 
     /// <summary>The seed to replay; null to walk all.</summary>
     public static int? Replayed { get; } =

@@ -9,7 +9,8 @@ public static class Copper
 {
     private const double MetresInThousandFeet = 304.8;
 
-    private static readonly Dictionary<int, double> SolidOhmsPerThousandFeetAt20 = new() { [22] = 16.14, [20] = 10.15, [18] = 6.385, [16] = 4.016, [14] = 2.525, [12] = 1.588 };
+    private static readonly Dictionary<int,
+        double> SolidOhmsPerThousandFeetAt20 = new() { [22] = 16.14, [20] = 10.15, [18] = 6.385, [16] = 4.016, [14] = 2.525, [12] = 1.588 };
 
     private static readonly Dictionary<int, double> StrandedOhmsPerThousandFeetAt75 = new() { [18] = 7.95, [16] = 4.99, [14] = 3.14, [12] = 1.98 };
 

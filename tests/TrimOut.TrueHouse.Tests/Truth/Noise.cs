@@ -1,6 +1,8 @@
 namespace TrimOut.TrueHouse.Tests.Truth;
 
-/// <summary>The error of one reading, by the seed of the house and by what is read: a house with a fault is read with the same errors as the house without it.</summary>
+/// <summary>
+/// The error of one reading, by the seed of the house and by what is read: a house with a fault is read with the same errors as the house without it.
+/// </summary>
 public sealed class Noise(int seed)
 {
     /// <summary>A number from -1 to 1 that always belongs to these words.</summary>

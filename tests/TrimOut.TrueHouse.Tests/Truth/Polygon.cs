@@ -60,7 +60,8 @@ public sealed class Polygon(IReadOnlyList<Place> corners)
         return cuts;
     }
 
-    private static double Span(List<double> cuts) => cuts.Count < 2 ? throw new InvalidOperationException("The tape misses the opening.") : cuts.Max() - cuts.Min();
+    private static double Span(List<double> cuts) => cuts.Count < 2 ? throw new InvalidOperationException("The tape misses the opening.")
+        : cuts.Max() - cuts.Min();
 
     private static double Apart(Place a, Place b) => Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
 }

@@ -47,11 +47,13 @@ internal static class RandomWiring
         cable.TailAtWindow = house.UpOnTape(Math.Max(width, Reach(unit, width)) + dice.Between(60, 400));
         cable.TailFound = cable.TailAtWindow - dice.Between(0, 20);
         cable.TailAtPanel = dice.Between(1.2, 2.3);
-        var most = (Math.Min(cable.Sheet.LongestRun, ByVolts(house, unit.Kind, cable.Sheet, volts)) * 0.88) - (cable.TailAtWindow / 1000) - Math.Max(cable.TailAtPanel, 2.2);
+        var most = (Math.Min(cable.Sheet.LongestRun,
+            ByVolts(house, unit.Kind, cable.Sheet, volts)) * 0.88) - (cable.TailAtWindow / 1000) - Math.Max(cable.TailAtPanel, 2.2);
         var legs = dice.Between(Math.Min(6, most * 0.7), most);
         var share = dice.Between(0.1, 0.3);
         Leg(LegDirection.Up, share, CablePlace.InWall);
-        Leg(LegDirection.Across, 0.45, cable.Sheet.Listing is CableListing.Cl2p or CableListing.Cl3p or CableListing.Cmp && dice.Chance(0.4) ? CablePlace.AirHandlingSpace : CablePlace.InWall);
+        Leg(LegDirection.Across, 0.45, cable.Sheet.Listing is CableListing.Cl2p or CableListing.Cl3p or CableListing.Cmp && dice.Chance(0.4)
+            ? CablePlace.AirHandlingSpace : CablePlace.InWall);
         Leg(LegDirection.ThroughFloor, 0.1, CablePlace.BetweenFloors);
         Leg(LegDirection.Down, 0.45 - share, CablePlace.InWall);
         (cable.MainsDistance, cable.MainsSheathed) = dice.Chance(0.3) ? (dice.Between(5, 40), true) : (dice.Between(70, 500), dice.Chance(0.5));

@@ -2,7 +2,10 @@ using TrimOut.Core.Phases;
 
 namespace TrimOut.TrueHouse.Tests.Truth;
 
-/// <summary>The moments at which an installer has written down what there is to write: a phase, parted where a mend is cheap before a moment and dear after it.</summary>
+/// <summary>
+/// The moments at which an installer has written down what there is to write: a phase, parted where a mend is cheap before a moment and dear after
+/// it.
+/// </summary>
 public enum Stage
 {
     /// <summary>The makers' sheets are typed into the kit.</summary>

@@ -17,7 +17,7 @@ public sealed class BarNotLevelWithItsNeighbour : Fault
         if (house.Remotes.Where(r => r.Moves.Count > 1).One(dice) is not { } remote)
             return null;
         remote.Moves[1].OpenGap += 13;
-        return At(remote.Moves[1].Key, (remote.Moves[1].Key, UnitFacts.OpenGap), (remote.Moves[0].Key, UnitFacts.OpenGap)).And(remote.Room!.Name,
-            remote.Moves[^1].Key).Of(13, 2 * house.TapeError);
+        return At(remote.Moves[1].Key, (remote.Moves[1].Key, UnitFacts.OpenGap), (remote.Moves[0].Key, UnitFacts.OpenGap))
+            .And(remote.Room!.Name, remote.Moves[^1].Key).Of(13, 2 * house.TapeError);
     }
 }

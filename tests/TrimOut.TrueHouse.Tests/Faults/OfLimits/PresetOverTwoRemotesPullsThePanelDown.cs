@@ -24,7 +24,7 @@ public sealed class PresetOverTwoRemotesPullsThePanelDown : Fault
         foreach (var unit in house.Units)
             unit.Group = null;
         house.PanelSheets[0].Total = Math.Round(rooms.Max() * 1.05, 2);
-        return At("P1", [.. house.Remotes.Select(r => ($"{r.Name}/Evening", (Fact)PresetFacts.Position)), (house.PanelSheets[0].Name,
-            PanelTypeFacts.TotalCurrent)]).And([.. house.Remotes.Select(r => r.Name)]);
+        var presets = house.Remotes.Select(r => ($"{r.Name}/Evening", (Fact)PresetFacts.Position));
+        return At("P1", [.. presets, (house.PanelSheets[0].Name, PanelTypeFacts.TotalCurrent)]).And([.. house.Remotes.Select(r => r.Name)]);
     }
 }

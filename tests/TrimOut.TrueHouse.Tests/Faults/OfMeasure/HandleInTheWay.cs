@@ -19,7 +19,7 @@ public sealed class HandleInTheWay : Fault
             return null;
         unit.Opening.InTheWay = "handle";
         unit.Opening.StandsOut = house.OnTape(unit.Opening.Depth - unit.Kind.Setback - unit.Kind.BracketBack + 15);
-        return At(unit.Key, (unit.Opening.Tag, WindowFacts.InTheWayDepth), (unit.Opening.Tag, WindowFacts.Depth), (unit.Kind.Name,
-            CoveringKindFacts.EndBracketBack)).Of(15, 2 * house.TapeError);
+        return At(unit.Key, (unit.Opening.Tag, WindowFacts.InTheWayDepth), (unit.Opening.Tag, WindowFacts.Depth),
+            (unit.Kind.Name, CoveringKindFacts.EndBracketBack)).Of(15, 2 * house.TapeError);
     }
 }

@@ -16,7 +16,7 @@ public sealed class MeasuredBeforeThePaint : Fault
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         house.Slips.Writes(Book.JobItself, HouseFacts.PaintedOn, Installer.Day(house.Days[Stage.Measured].AddDays(20)));
-        return At(Book.JobItself, (Book.JobItself, HouseFacts.PaintedOn), (house.Covered().First().Tag,
-            WindowFacts.WidthTop)).And([.. house.Covered().Select(o => o.Tag)]);
+        return At(Book.JobItself, (Book.JobItself, HouseFacts.PaintedOn), (house.Covered().First().Tag, WindowFacts.WidthTop))
+            .And([.. house.Covered().Select(o => o.Tag)]);
     }
 }

@@ -22,8 +22,8 @@ public sealed class NeighboursOnOneWallCollide : Fault
         right.MountOutside(house);
         (left.MeetsRight, left.CornerAngle) = (right.Tag, 180);
         (left.ToCornerRight, right.ToCornerLeft) = (left.Overlap - 10, right.Overlap - 10);
-        return At(left.Tag, (left.Tag, WindowFacts.MeetsRight), (left.Tag, WindowFacts.ToCornerRight), (right.Tag, WindowFacts.ToCornerLeft), (left.Tag,
-            WindowFacts.OverlapEachSide), (right.Tag, WindowFacts.OverlapEachSide))
+        return At(left.Tag, (left.Tag, WindowFacts.MeetsRight), (left.Tag, WindowFacts.ToCornerRight), (right.Tag, WindowFacts.ToCornerLeft),
+            (left.Tag, WindowFacts.OverlapEachSide), (right.Tag, WindowFacts.OverlapEachSide))
             .And(right.Tag).Of(20, 2 * house.TapeError);
     }
 }

@@ -18,7 +18,7 @@ public sealed class StackInTheWayThrough : Fault
         if (house.Inside().Where(u => u.Kind.Form == RaisedForm.Stack).One(dice) is not { } unit)
             return null;
         unit.Opening.ClearHeight = house.OnTape(unit.Opening.Finished.Height - unit.Kind.Raised(unit.Opening.Finished.Height) + 40);
-        return At(unit.Key, (unit.Opening.Tag, WindowFacts.ClearHeight), (unit.Kind.Name, CoveringKindFacts.StackFixed), (unit.Opening.Tag,
-            WindowFacts.HeightLeft)).Of(40, 3 * house.TapeError);
+        return At(unit.Key, (unit.Opening.Tag, WindowFacts.ClearHeight), (unit.Kind.Name, CoveringKindFacts.StackFixed),
+            (unit.Opening.Tag, WindowFacts.HeightLeft)).Of(40, 3 * house.TapeError);
     }
 }

@@ -19,8 +19,8 @@ public sealed class TallOpeningLeans : Fault
         var (width, height) = (unit.Opening.Finished.Width, unit.Opening.Finished.Height);
         unit.Opening.Finished = Polygon.Opening(width, height, lean: 2.2 * Math.Sqrt((width * width) + (height * height)) / width);
         unit.Kind.Deduction = 0;
-        return At(unit.Opening.Tag, (unit.Opening.Tag, WindowFacts.DiagonalDown), (unit.Opening.Tag, WindowFacts.DiagonalUp), (unit.Opening.Tag,
-            WindowFacts.WidthTop))
+        return At(unit.Opening.Tag, (unit.Opening.Tag, WindowFacts.DiagonalDown), (unit.Opening.Tag, WindowFacts.DiagonalUp),
+            (unit.Opening.Tag, WindowFacts.WidthTop))
             .Of(unit.Opening.Finished.DiagonalUp - unit.Opening.Finished.DiagonalDown, 2 * house.TapeError);
     }
 }

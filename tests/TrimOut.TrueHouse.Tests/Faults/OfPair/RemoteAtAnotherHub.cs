@@ -18,7 +18,7 @@ public sealed class RemoteAtAnotherHub : Fault
             return null;
         house.Hubs.Add("Second hub");
         remote.Hub = "Second hub";
-        return At(remote.Name, (remote.Name, RemoteFacts.Hub), (remote.Name, RemoteFacts.Moves), (remote.Moves[0].Key,
-            UnitFacts.Hub)).And([.. remote.Moves.Select(u => u.Key)]).And("Second hub");
+        return At(remote.Name, (remote.Name, RemoteFacts.Hub), (remote.Name, RemoteFacts.Moves), (remote.Moves[0].Key, UnitFacts.Hub))
+            .And([.. remote.Moves.Select(u => u.Key)]).And("Second hub");
     }
 }

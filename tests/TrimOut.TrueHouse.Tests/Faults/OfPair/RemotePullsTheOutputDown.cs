@@ -16,8 +16,8 @@ public sealed class RemotePullsTheOutputDown : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Remotes.Select(r => r.Moves.Where(u => u.Opening.Units.Count == 1
-            && house.Wired.Contains(u)).Two(dice)).FirstOrDefault(p => p is not null) is not var (first, second))
+        var pairs = house.Remotes.Select(r => r.Moves.Where(u => u.Opening.Units.Count == 1 && house.Wired.Contains(u)).Two(dice));
+        if (pairs.FirstOrDefault(p => p is not null) is not var (first, second))
             return null;
         var sheet = house.PanelSheets[0];
         sheet.UnitsPerOutput = 2;
@@ -27,7 +27,7 @@ public sealed class RemotePullsTheOutputDown : Fault
         foreach (var unit in house.Units)
             unit.Group = null;
         (second.Panel, second.Output) = (first.Panel, first.Output);
-        return At(first.Key, (first.Opening.Room.Remote, RemoteFacts.Moves), (first.Key, RunFacts.Output), (sheet.Name,
-            PanelTypeFacts.OutputCurrent)).And(second.Key);
+        return At(first.Key, (first.Opening.Room.Remote, RemoteFacts.Moves), (first.Key, RunFacts.Output), (sheet.Name, PanelTypeFacts.OutputCurrent))
+            .And(second.Key);
     }
 }

@@ -17,7 +17,7 @@ public sealed class TwoRunsOnOneOutput : Fault
         if (house.Wired.Two(dice) is not var (first, second))
             return null;
         (second.Panel, second.Output) = (first.Panel, first.Output);
-        return At(second.Key, (second.Key, RunFacts.Output), (first.Key, RunFacts.Output), (house.PanelSheets[0].Name,
-            PanelTypeFacts.UnitsPerOutput)).And(first.Key);
+        return At(second.Key, (second.Key, RunFacts.Output), (first.Key, RunFacts.Output), (house.PanelSheets[0].Name, PanelTypeFacts.UnitsPerOutput))
+            .And(first.Key);
     }
 }

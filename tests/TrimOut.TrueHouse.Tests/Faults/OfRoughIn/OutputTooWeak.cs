@@ -17,7 +17,7 @@ public sealed class OutputTooWeak : Fault
         if (house.Wired.One(dice) is not { } unit)
             return null;
         house.PanelSheets[0].PerOutput = Math.Round(unit.Draws() * 0.8, 2);
-        return At(unit.Key, (house.PanelSheets[0].Name, PanelTypeFacts.OutputCurrent), (unit.Kind.Name, CoveringKindFacts.StartingCurrent), ("P1",
-            PanelFacts.Type)).And("P");
+        return At(unit.Key, (house.PanelSheets[0].Name, PanelTypeFacts.OutputCurrent), (unit.Kind.Name, CoveringKindFacts.StartingCurrent),
+            ("P1", PanelFacts.Type)).And("P");
     }
 }

@@ -22,8 +22,8 @@ public sealed class RunPastTheTableWithItsTails : Fault
         var tails = cable.TailAtPanel + (unit.Opening.Rough.Width / 1000);
         cable.Stretch(cable.Sheet.LongestRun - (tails * 0.45));
         cable.TailAtWindow = Math.Max(cable.TailAtWindow, unit.Opening.Rough.Width);
-        return At(unit.Key, [.. unit.Legs(), (cable.Sheet.Name, CableTypeFacts.LongestRun), (Book.JobItself, HouseFacts.PanelTail), (unit.Opening.Tag,
-            WindowFacts.RoughWidth)])
+        return At(unit.Key, [.. unit.Legs(), (cable.Sheet.Name, CableTypeFacts.LongestRun), (Book.JobItself, HouseFacts.PanelTail),
+            (unit.Opening.Tag, WindowFacts.RoughWidth)])
             .Of(tails * 0.55, (0.01 * cable.LegsMetres) + 0.31);
     }
 }

@@ -23,8 +23,8 @@ public sealed class VoltsShortWithItsTails : Fault
         cable.TailAtWindow = Math.Max(cable.TailAtWindow, unit.Opening.Rough.Width);
         var tails = cable.TailAtPanel + (unit.Opening.Rough.Width / 1000);
         cable.Stretch(longest - (tails * 0.45));
-        return At(unit.Key, [.. unit.Legs(), (unit.Kind.Name, CoveringKindFacts.LeastVolts), (Book.JobItself, HouseFacts.PanelTail), (unit.Opening.Tag,
-            WindowFacts.RoughWidth)])
+        return At(unit.Key, [.. unit.Legs(), (unit.Kind.Name, CoveringKindFacts.LeastVolts), (Book.JobItself, HouseFacts.PanelTail),
+            (unit.Opening.Tag, WindowFacts.RoughWidth)])
             .Of(tails * 0.55, (0.01 * cable.LegsMetres) + 0.31);
     }
 }

@@ -17,7 +17,7 @@ public sealed class KitNeverHeldAgainstItsSheet : Fault
         if (house.UsedKind(dice) is not { } kind)
             return null;
         house.Slips.LeavesUnmarked(kind.Name, "sheet");
-        return At(kind.Name, [(kind.Name, CoveringKindFacts.MotorEnd), .. house.Units.Where(u => u.Kind == kind).Take(1).Select(u => (u.Key,
-            (Fact)UnitFacts.Kind))]);
+        return At(kind.Name, [(kind.Name, CoveringKindFacts.MotorEnd), .. house.Units.Where(u => u.Kind == kind).Take(1)
+            .Select(u => (u.Key, (Fact)UnitFacts.Kind))]);
     }
 }

@@ -21,7 +21,7 @@ public sealed class EntryAtTheMiddleScrew : Fault
         var away = unit.EntrySide == Side.Left ? off : -off;
         (unit.EntryFromJamb, unit.EntryAsBuilt) = (house.OnTape((rough / 2) + away), (finished / 2) + away);
         unit.Cable!.TailAtWindow = unit.Cable.TailFound = rough + unit.Kind.LeadBehind + 120;
-        return At(unit.Key, (unit.Key, UnitFacts.EntryFromJamb), (unit.Opening.Tag, WindowFacts.RoughWidth), (unit.Kind.Name, CoveringKindFacts.MiddleScrew))
-            .Of(12, house.TapeError);
+        return At(unit.Key, (unit.Key, UnitFacts.EntryFromJamb), (unit.Opening.Tag, WindowFacts.RoughWidth),
+            (unit.Kind.Name, CoveringKindFacts.MiddleScrew)).Of(12, house.TapeError);
     }
 }

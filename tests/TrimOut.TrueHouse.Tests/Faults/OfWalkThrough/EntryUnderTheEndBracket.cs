@@ -21,8 +21,8 @@ public sealed class EntryUnderTheEndBracket : Fault
         unit.EntryFromJamb = unit.EntryAsBuilt = house.OnTape(kind.EndBracket / 2);
         unit.EntryBack = house.OnTape(kind.Setback + (kind.BracketBack / 2));
         unit.EntryBelowHead = house.OnTape(kind.BracketDown / 3);
-        return At(unit.Key, (unit.Key, UnitFacts.EntryFromJamb), (unit.Key, UnitFacts.EntryBack), (unit.Key, UnitFacts.EntryBelowHead), (kind.Name,
-            CoveringKindFacts.EndBracket))
+        return At(unit.Key, (unit.Key, UnitFacts.EntryFromJamb), (unit.Key, UnitFacts.EntryBack), (unit.Key, UnitFacts.EntryBelowHead),
+            (kind.Name, CoveringKindFacts.EndBracket))
             .Of(kind.EndBracket / 2, house.TapeError);
     }
 }

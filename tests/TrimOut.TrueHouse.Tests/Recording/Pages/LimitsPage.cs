@@ -10,7 +10,8 @@ internal static class LimitsPage
     {
         var (house, book, tape) = (installer.Truth, installer.Book, installer.Tape);
         foreach (var unit in house.Units)
-            book.Put(unit.Key, (UnitFacts.OpenGap, tape.Read(unit.OpenGap, unit.Key, "open gap")), (UnitFacts.CloseGap, tape.Read(unit.CloseGap, unit.Key, "close gap")));
+            book.Put(unit.Key, (UnitFacts.OpenGap, tape.Read(unit.OpenGap, unit.Key, "open gap")),
+                (UnitFacts.CloseGap, tape.Read(unit.CloseGap, unit.Key, "close gap")));
         foreach (var remote in house.Remotes)
         {
             foreach (var (name, units) in remote.Presets)

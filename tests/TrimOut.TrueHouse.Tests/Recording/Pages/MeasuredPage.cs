@@ -19,13 +19,16 @@ internal static class MeasuredPage
             double[] widths = [shape.WidthAt(shape.Height - FromEdge), shape.WidthAt(shape.Height / 2), shape.WidthAt(FromEdge)];
             double[] heights = [shape.HeightAt(FromEdge), shape.HeightAt(shape.Width / 2), shape.HeightAt(shape.Width - FromEdge)];
             book.Put(tag,
-                (WindowFacts.WidthTop, tape.Read(widths[0], tag, "top")), (WindowFacts.WidthMiddle, tape.Read(widths[1], tag, "middle")), (WindowFacts.WidthBottom, tape.Read(widths[2], tag, "bottom")),
-                (WindowFacts.HeightLeft, tape.Read(heights[0], tag, "left")), (WindowFacts.HeightMiddle, tape.Read(heights[1], tag, "centre")), (WindowFacts.HeightRight, tape.Read(heights[2], tag, "right")),
+                (WindowFacts.WidthTop, tape.Read(widths[0], tag, "top")), (WindowFacts.WidthMiddle, tape.Read(widths[1], tag, "middle")),
+                (WindowFacts.WidthBottom, tape.Read(widths[2], tag, "bottom")),
+                (WindowFacts.HeightLeft, tape.Read(heights[0], tag, "left")), (WindowFacts.HeightMiddle, tape.Read(heights[1], tag, "centre")),
+                (WindowFacts.HeightRight, tape.Read(heights[2], tag, "right")),
                 (WindowFacts.DiagonalDown, tape.Read(shape.DiagonalDown, tag, "down")), (WindowFacts.DiagonalUp, tape.Read(shape.DiagonalUp, tag, "up")),
                 (WindowFacts.Depth, tape.Read(opening.Depth, tag, "depth")),
                 (WindowFacts.WidthAgain, tape.Read(widths.Min(), tag, "width again")), (WindowFacts.HeightAgain, tape.Read(heights.Max(), tag, "height again")),
                 (WindowFacts.InTheWay, opening.InTheWay), (WindowFacts.InTheWayDepth, opening.InTheWay == "none" ? null : tape.Exactly(opening.StandsOut)),
-                (WindowFacts.GlassBelowHead, tape.Read(opening.GlassBelowHead, tag, "glass")), (WindowFacts.ClearHeight, opening.ClearHeight is { } clear ? tape.Exactly(clear) : null),
+                (WindowFacts.GlassBelowHead, tape.Read(opening.GlassBelowHead, tag, "glass")),
+                (WindowFacts.ClearHeight, opening.ClearHeight is { } clear ? tape.Exactly(clear) : null),
                 (WindowFacts.ToCornerRight, opening.ToCornerRight is { } right ? tape.Read(right, tag, "corner right") : null),
                 (WindowFacts.ToCornerLeft, opening.ToCornerLeft is { } left ? tape.Read(left, tag, "corner left") : null),
                 (WindowFacts.MeetsRight, opening.MeetsRight), (WindowFacts.CornerAngle, opening.CornerAngle is { } angle ? Number(angle) : null));

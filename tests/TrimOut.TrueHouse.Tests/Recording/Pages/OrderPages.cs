@@ -12,7 +12,8 @@ internal static class OrderPages
     {
         foreach (var unit in installer.Truth.Units)
         {
-            installer.Book.Put(unit.Key, (UnitFacts.Fabric, unit.Fabric), (UnitFacts.Colour, unit.Colour), (UnitFacts.Opacity, Word(unit.Opacity)), (UnitFacts.HeadCover, unit.Cover.Name));
+            installer.Book.Put(unit.Key, (UnitFacts.Fabric, unit.Fabric), (UnitFacts.Colour, unit.Colour), (UnitFacts.Opacity, Word(unit.Opacity)),
+                (UnitFacts.HeadCover, unit.Cover.Name));
             installer.Book.TakeOffered(unit.Key, UnitFacts.OrderWidth, UnitFacts.OrderHeight);
         }
         installer.MarkUnits(Phase.Order, "sheet-frozen", "acknowledged");

@@ -19,7 +19,8 @@ internal static class PoweredPage
         foreach (var unit in house.Wired.Where(u => u.Panel is not null))
         {
             var (open, loaded) = Volts(house, unit);
-            book.Put(unit.Key, (RunFacts.Panel, unit.Panel!.Name), (RunFacts.Output, Number(unit.Output)), (RunFacts.OpenVolts, meter.Volts(open, unit.Key, "open volts")),
+            book.Put(unit.Key, (RunFacts.Panel, unit.Panel!.Name), (RunFacts.Output, Number(unit.Output)),
+                (RunFacts.OpenVolts, meter.Volts(open, unit.Key, "open volts")),
                 (RunFacts.LoadedVolts, meter.Volts(loaded, unit.Key, "loaded volts")), (RunFacts.Polarity, unit.WiresChangedOver ? "swapped" : "right"));
         }
         foreach (var panel in book.House.Panels)

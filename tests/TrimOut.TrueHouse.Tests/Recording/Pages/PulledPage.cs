@@ -19,7 +19,8 @@ internal static class PulledPage
             book.Put(unit.Key,
                 (RunFacts.MainsDistance, tape.Read(cable.MainsDistance, unit.Key, "mains")), (RunFacts.MainsSheathed, cable.MainsSheathed ? "yes" : "no"),
                 (RunFacts.HoleEdge, tape.Read(cable.HoleEdge, unit.Key, "hole")), (RunFacts.NailPlates, cable.Plated ? "yes" : "no"),
-                (RunFacts.TailAtWindow, tape.Read(cable.TailAtWindow, unit.Key, "tail")), (RunFacts.TailAtPanel, tape.Read(cable.TailAtPanel * 1000, unit.Key, "panel tail")),
+                (RunFacts.TailAtWindow, tape.Read(cable.TailAtWindow, unit.Key, "tail")),
+                (RunFacts.TailAtPanel, tape.Read(cable.TailAtPanel * 1000, unit.Key, "panel tail")),
                 (RunFacts.LabelAtWindow, cable.LabelAtWindow), (RunFacts.LabelAtPanel, cable.LabelAtPanel), (RunFacts.Photo, $"photos/{unit.Key}.jpg"),
                 (RunFacts.FirstLoop, meter.Ohms(tested.Ohms(Stage.Pulled, house.CableAtFirstTest), house.MeterLeads, unit.Key, "first loop")));
         }

@@ -35,7 +35,8 @@ internal static class RoutedPage
             {
                 var (leg, name) = (unit.Cable.Legs[n], $"{unit.Key}/{n + 1}");
                 book.AddLeg(unit.Key, name);
-                book.Put(name, (LegFacts.Length, tape.Pace(leg.Metres, unit.Key, "leg", name)), (LegFacts.Direction, Word(leg.Direction)), (LegFacts.Place, Word(leg.Around)));
+                book.Put(name, (LegFacts.Length, tape.Pace(leg.Metres, unit.Key, "leg", name)), (LegFacts.Direction, Word(leg.Direction)),
+                    (LegFacts.Place, Word(leg.Around)));
             }
             book.MarkAll(book.Unit(unit.Key), unit.Key, Phase.RoughIn,
                 "kept-from-mains", "holes-guarded", "cable-pulled", "both-ends-labelled", "wall-photographed", "tested-first");

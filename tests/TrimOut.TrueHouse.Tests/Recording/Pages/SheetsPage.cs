@@ -12,7 +12,8 @@ internal static class SheetsPage
     {
         var (house, book, tape) = (installer.Truth, installer.Book, installer.Tape);
         book.Put(Book.JobItself,
-            (HouseFacts.Dwelling, Word(house.Dwelling)), (HouseFacts.CodeInForce, "As adopted here"), (HouseFacts.Client, "The owner"), (HouseFacts.Address, "1 Test Lane"),
+            (HouseFacts.Dwelling, Word(house.Dwelling)), (HouseFacts.CodeInForce, "As adopted here"), (HouseFacts.Client, "The owner"),
+            (HouseFacts.Address, "1 Test Lane"),
             (HouseFacts.ConductorTemperature, Number(house.WarmestCable)), (HouseFacts.PanelTail, tape.Exactly(house.PlannedPanelTail)),
             (HouseFacts.FramingOn, Day(house.Days[Stage.WalkThrough])), (HouseFacts.DrywallOn, Day(house.Days[Stage.CloseIn].AddDays(-2))),
             (HouseFacts.PaintedOn, Day(house.Days[Stage.CloseIn].AddDays(-1))), (HouseFacts.HandoverOn, Day(house.Days[Stage.Handover])),
@@ -32,14 +33,16 @@ internal static class SheetsPage
         {
             book.Add(ItemKind.CableType, cable.Name);
             book.Put(cable.Name, (CableTypeFacts.Conductor, cable.Conductor), (CableTypeFacts.Stranding, cable.Stranded ? "stranded" : "solid"),
-                (CableTypeFacts.Listing, Word(cable.Listing)), (CableTypeFacts.LongestRun, tape.Run(cable.LongestRun)), (CableTypeFacts.Diameter, Tape.Thin(cable.Diameter)),
+                (CableTypeFacts.Listing, Word(cable.Listing)), (CableTypeFacts.LongestRun, tape.Run(cable.LongestRun)),
+                (CableTypeFacts.Diameter, Tape.Thin(cable.Diameter)),
                 (CableTypeFacts.BoxLength, tape.Run(cable.Box)));
             book.HoldAgainstSheet(ItemKind.CableType, cable.Name);
         }
         foreach (var panel in house.PanelSheets)
         {
             book.Add(ItemKind.PanelType, panel.Name);
-            book.Put(panel.Name, (PanelTypeFacts.Outputs, Number(panel.Outputs)), (PanelTypeFacts.Supply, Number(panel.Volts)), (PanelTypeFacts.OutputCurrent, Number(panel.PerOutput)),
+            book.Put(panel.Name, (PanelTypeFacts.Outputs, Number(panel.Outputs)), (PanelTypeFacts.Supply, Number(panel.Volts)),
+                (PanelTypeFacts.OutputCurrent, Number(panel.PerOutput)),
                 (PanelTypeFacts.TotalCurrent, Number(panel.Total)), (PanelTypeFacts.UnitsPerOutput, Number(panel.UnitsPerOutput)));
             book.HoldAgainstSheet(ItemKind.PanelType, panel.Name);
         }
@@ -62,18 +65,26 @@ internal static class SheetsPage
         string Size(double millimetres) => tape.Exactly(millimetres);
         book.Add(ItemKind.CoveringKind, kind.Name);
         book.Put(kind.Name,
-            (CoveringKindFacts.MotorEnd, Word(kind.Motor)), (CoveringKindFacts.RaisedForm, Word(kind.Form)), (CoveringKindFacts.MotorVolts, Number(kind.MotorVolts)),
-            (CoveringKindFacts.LeastVolts, Number(kind.LeastVolts)), (CoveringKindFacts.RunningCurrent, Number(kind.Running)), (CoveringKindFacts.StartingCurrent, Number(kind.Starting)),
-            (CoveringKindFacts.EndBracket, Size(kind.EndBracket)), (CoveringKindFacts.EndBracketBack, Size(kind.BracketBack)), (CoveringKindFacts.EndBracketDown, Size(kind.BracketDown)),
+            (CoveringKindFacts.MotorEnd, Word(kind.Motor)), (CoveringKindFacts.RaisedForm, Word(kind.Form)),
+            (CoveringKindFacts.MotorVolts, Number(kind.MotorVolts)),
+            (CoveringKindFacts.LeastVolts, Number(kind.LeastVolts)), (CoveringKindFacts.RunningCurrent, Number(kind.Running)),
+            (CoveringKindFacts.StartingCurrent, Number(kind.Starting)),
+            (CoveringKindFacts.EndBracket, Size(kind.EndBracket)), (CoveringKindFacts.EndBracketBack, Size(kind.BracketBack)),
+            (CoveringKindFacts.EndBracketDown, Size(kind.BracketDown)),
             (CoveringKindFacts.CentreBracket, Size(kind.CentreBracket)), (CoveringKindFacts.CentreFrom, Size(kind.CentreFrom)),
             (CoveringKindFacts.MiddleScrew, kind.MiddleScrew is { } off ? Size(off) : null),
-            (CoveringKindFacts.GapBetween, Size(kind.GapLeast)), (CoveringKindFacts.GapMost, Size(kind.GapMost)), (CoveringKindFacts.EndAllowance, Size(kind.EndClear)),
-            (CoveringKindFacts.PartsPerUnit, "2 end brackets, 4 screws"), (CoveringKindFacts.Setback, Size(kind.Setback)), (CoveringKindFacts.LeadBehind, Size(kind.LeadBehind)),
-            (CoveringKindFacts.DepthNeeded, Size(kind.DepthNeeded)), (CoveringKindFacts.DepthFlush, Size(kind.DepthFlush)), (CoveringKindFacts.RoundTo, Size(kind.Step)),
-            (CoveringKindFacts.PairHold, Number(kind.PairHold)), (CoveringKindFacts.PairCue, "it nods"), (CoveringKindFacts.PresetHold, Number(kind.PresetHold)),
+            (CoveringKindFacts.GapBetween, Size(kind.GapLeast)), (CoveringKindFacts.GapMost, Size(kind.GapMost)),
+            (CoveringKindFacts.EndAllowance, Size(kind.EndClear)),
+            (CoveringKindFacts.PartsPerUnit, "2 end brackets, 4 screws"), (CoveringKindFacts.Setback, Size(kind.Setback)),
+            (CoveringKindFacts.LeadBehind, Size(kind.LeadBehind)),
+            (CoveringKindFacts.DepthNeeded, Size(kind.DepthNeeded)), (CoveringKindFacts.DepthFlush, Size(kind.DepthFlush)),
+            (CoveringKindFacts.RoundTo, Size(kind.Step)),
+            (CoveringKindFacts.PairHold, Number(kind.PairHold)), (CoveringKindFacts.PairCue, "it nods"),
+            (CoveringKindFacts.PresetHold, Number(kind.PresetHold)),
             (CoveringKindFacts.PresetCue, "it nods twice"), (CoveringKindFacts.LimitsHow, "Hold both buttons until it nods."));
         if (kind.Form == RaisedForm.Roll)
-            book.Put(kind.Name, (CoveringKindFacts.Tube, Size(kind.Tube)), (CoveringKindFacts.FabricThickness, Tape.Thin(kind.Fabric)), (CoveringKindFacts.ExtraFabric, Size(kind.ExtraFabric)));
+            book.Put(kind.Name, (CoveringKindFacts.Tube, Size(kind.Tube)), (CoveringKindFacts.FabricThickness, Tape.Thin(kind.Fabric)),
+                (CoveringKindFacts.ExtraFabric, Size(kind.ExtraFabric)));
         else
             book.Put(kind.Name, (CoveringKindFacts.StackFixed, Size(kind.StackFixed)), (CoveringKindFacts.StackShare, Number(kind.StackShare)));
         book.HoldAgainstSheet(ItemKind.CoveringKind, kind.Name);

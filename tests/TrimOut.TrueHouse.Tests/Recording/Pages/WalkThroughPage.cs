@@ -15,10 +15,13 @@ internal static class WalkThroughPage
             book.AddRoom(room.Name, room.Floor);
         foreach (var opening in house.Openings)
         {
-            book.AddWindow(opening.Tag, house.Slips.Typed(opening.Tag, WindowFacts.Tag, opening.Tag)!, opening.Room.Name, [.. opening.Units.Select(u => u.Key)]);
-            book.Put(opening.Tag, (WindowFacts.Covered, opening.LeftOut ? "no" : "yes"), (WindowFacts.NotCoveredBecause, opening.LeftOutBecause), (WindowFacts.Facing, opening.Facing),
+            book.AddWindow(opening.Tag, house.Slips.Typed(opening.Tag, WindowFacts.Tag, opening.Tag)!, opening.Room.Name,
+                [.. opening.Units.Select(u => u.Key)]);
+            book.Put(opening.Tag, (WindowFacts.Covered, opening.LeftOut ? "no" : "yes"), (WindowFacts.NotCoveredBecause, opening.LeftOutBecause),
+                (WindowFacts.Facing, opening.Facing),
                 (WindowFacts.Reach, "ladder"), (WindowFacts.Mount, opening.Outside ? "outside" : "inside"),
-                (WindowFacts.RoughWidth, tape.Read(opening.Rough.Width, opening.Tag, "rough width")), (WindowFacts.RoughHeight, tape.Read(opening.Rough.Height, opening.Tag, "rough height")));
+                (WindowFacts.RoughWidth, tape.Read(opening.Rough.Width, opening.Tag, "rough width")),
+                (WindowFacts.RoughHeight, tape.Read(opening.Rough.Height, opening.Tag, "rough height")));
             if (opening.LeftOut)
                 continue;
             foreach (var unit in opening.Units)
@@ -29,7 +32,8 @@ internal static class WalkThroughPage
 
     private static void Unit(Book book, Tape tape, RealUnit unit)
     {
-        book.Put(unit.Key, (UnitFacts.Position, Number(unit.Position)), (UnitFacts.Kind, unit.Kind.Name), (UnitFacts.LeadSide, Word(unit.Lead)), (UnitFacts.Power, Word(unit.Power)),
+        book.Put(unit.Key, (UnitFacts.Position, Number(unit.Position)), (UnitFacts.Kind, unit.Kind.Name), (UnitFacts.LeadSide, Word(unit.Lead)),
+            (UnitFacts.Power, Word(unit.Power)),
             (UnitFacts.Group, unit.Group));
         if (unit.Power == PowerSource.Panel)
         {
