@@ -1,0 +1,21 @@
+using TrimOut.TrueHouse.Tests.Recording;
+using TrimOut.TrueHouse.Tests.Truth;
+
+namespace TrimOut.TrueHouse.Tests.Faults.OfHandover;
+
+/// <summary>Nobody tells the owner what the units do without power.</summary>
+public sealed class PowerCutNotExplained : Fault
+{
+    public override string Goes => "nobody tells the owner what the units do without power";
+
+    public override string Costs => "a window that can't be opened when it must be";
+
+    public override Stage In => Stage.Handover;
+
+    public override string WouldShow => "a line at the demonstration: what each unit does without power, and how it is moved by hand";
+
+    public override Trace? Strike(RealHouse house, Dice dice)
+    {
+        return Unseen(Book.JobItself);
+    }
+}

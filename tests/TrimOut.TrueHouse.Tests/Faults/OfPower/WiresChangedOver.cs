@@ -1,0 +1,24 @@
+using TrimOut.Core.Facts;
+using TrimOut.TrueHouse.Tests.Truth;
+
+namespace TrimOut.TrueHouse.Tests.Faults.OfPower;
+
+/// <summary>Red and black are changed over.</summary>
+public sealed class WiresChangedOver : Fault
+{
+    public override string Goes => "red and black are changed over";
+
+    public override string Costs => "a motor that runs the wrong way, or is damaged";
+
+    public override Stage In => Stage.Powered;
+
+    public override bool AsksForAStop => true;
+
+    public override Trace? Strike(RealHouse house, Dice dice)
+    {
+        if (house.Wired.One(dice) is not { } unit)
+            return null;
+        unit.WiresChangedOver = true;
+        return At(unit.Key, (unit.Key, RunFacts.Polarity));
+    }
+}

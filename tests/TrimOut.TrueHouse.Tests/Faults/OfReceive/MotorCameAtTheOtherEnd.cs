@@ -1,0 +1,20 @@
+using TrimOut.TrueHouse.Tests.Truth;
+
+namespace TrimOut.TrueHouse.Tests.Faults.OfReceive;
+
+/// <summary>A unit comes with its motor at the other end.</summary>
+public sealed class MotorCameAtTheOtherEnd : Fault
+{
+    public override string Goes => "a unit comes with its motor at the other end";
+
+    public override string Costs => "a lead in sight across the whole head";
+
+    public override Stage In => Stage.Received;
+
+    public override string WouldShow => "the end at which the lead leaves the unit, seen when its box is opened";
+
+    public override Trace? Strike(RealHouse house, Dice dice)
+    {
+        return house.Wired.One(dice) is { } unit ? Unseen(unit.Key) : null;
+    }
+}

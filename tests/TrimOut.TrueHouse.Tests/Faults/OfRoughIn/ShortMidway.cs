@@ -1,0 +1,27 @@
+using TrimOut.Core.Facts;
+using TrimOut.TrueHouse.Tests.Truth;
+
+namespace TrimOut.TrueHouse.Tests.Faults.OfRoughIn;
+
+/// <summary>A staple shorts a cable half way.</summary>
+public sealed class ShortMidway : Fault
+{
+    public override string Goes => "a staple shorts a cable half way";
+
+    public override string Costs => "a dead window, and a wall to open";
+
+    public override Stage In => Stage.Pulled;
+
+    public override bool AsksForAStop => true;
+
+    public override IReadOnlyList<string> DoNotNameIt => ["polarity-swapped"];
+
+    public override Trace? Strike(RealHouse house, Dice dice)
+    {
+        if (house.Wired.Where(u => u.Cable!.Ohms(Stage.Sheets, 20) > 0.45).One(dice) is not { } unit)
+            return null;
+        unit.Cable!.Damages.Add(Damage.Short(unit.Cable.Metres / 2, Stage.Pulled, 0));
+        return At(unit.Key, [(unit.Key, RunFacts.FirstLoop), .. unit.Legs(), (unit.Key, RunFacts.TailAtWindow)])
+            .Of(unit.Cable.Ohms(Stage.Sheets, 20) / 2, house.LoopError(unit));
+    }
+}

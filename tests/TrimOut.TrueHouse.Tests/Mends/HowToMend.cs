@@ -1,0 +1,177 @@
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+using TrimOut.TrueHouse.Tests.Recording;
+
+namespace TrimOut.TrueHouse.Tests.Mends;
+
+/// <summary>What a person does who reads the mend of a check, where that changes what is recorded.</summary>
+public static class HowToMend
+{
+    private static readonly Length Clear = Length.FromMillimetres(12);
+
+    /// <summary>By the id of the check; what gives no is left as it was.</summary>
+    public static IReadOnlyDictionary<string, Func<Mending, bool>> All { get; } = new Dictionary<string, Func<Mending, bool>>
+    {
+        ["kit-unchecked"] = m => Done(() => m.Book.Do(KitCheck.All(m.Book.House, m.Book.House.Find(m.Said.Subject)!).Value)),
+        ["window-left-out-without-reason"] = m => m.Write(m.Name, WindowFacts.NotCoveredBecause, "The owner wants the view."),
+        ["lead-away-from-motor"] = m => m.Said.Mend.StartsWith("Bring the cable", StringComparison.Ordinal)
+            && m.Write(m.Unit.Key, UnitFacts.LeadSide, m.Side) && m.Write(m.Unit.Key, UnitFacts.EntrySide, m.Side),
+        ["entry-off-lead-side"] = m => m.Said.Mend.StartsWith("Move the entry", StringComparison.Ordinal) && m.Write(m.Unit.Key, UnitFacts.EntrySide, m.Side),
+        ["entry-under-end-bracket"] = m => m.Said.Mend.Contains("Move the entry", StringComparison.Ordinal)
+            && m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Lengths[0]),
+        ["entry-under-centre-support"] = ToTheBracket,
+        ["entry-under-middle-screw"] = ToTheBracket,
+        ["run-past-kit-table"] = ShorterWay,
+        ["volts-short-at-unit"] = ShorterWay,
+        ["cable-not-listed"] = ListedCable,
+        ["cable-short-on-hand"] = MoreCable,
+        ["units-past-outputs"] = m => m.Book.Add(ItemKind.Panel, "P7") && m.Write("P7", PanelFacts.Type, m.Truth.PanelSheets[0].Name),
+        ["mains-too-near"] = m => m.Write(m.Unit.Key, RunFacts.MainsDistance, m.Truth.Typed(90)),
+        ["hole-near-edge"] = m => m.Write(m.Unit.Key, RunFacts.NailPlates, "yes"),
+        ["tail-under-half-width"] = PullMore,
+        ["tail-under-whole-width"] = PullMore,
+        ["tail-short-of-motor"] = PullMore,
+        ["label-ends-differ"] = m => m.Write(m.Unit.Key, RunFacts.LabelAtPanel, m.Unit.Key) && m.Write(m.Unit.Key, RunFacts.LabelAtWindow, m.Unit.Key),
+        ["label-twice"] = LabelAll,
+        ["loop-off-length"] = m => m.TestAgain(),
+        ["second-loop-differs"] = m => m.TestAgain(),
+        ["widths-spread"] = MeasureAgainElseOutside,
+        ["heights-spread"] = MeasureAgainElseOutside,
+        ["out-of-square"] = MeasureAgainElseOutside,
+        ["diagonals-off-sides"] = m => m.MeasureAgain(),
+        ["measures-incomplete"] = m => m.MeasureAgain(),
+        ["passes-disagree"] = m => m.MeasureAgain(),
+        ["depth-too-shallow"] = m => m.MountOutside(),
+        ["handle-in-hanging-plane"] = m => m.Write(m.Opening.Tag, WindowFacts.InTheWayDepth, "0"),
+        ["head-room-short"] = m => m.Lengths.Count > 0 && m.Write(m.Opening.Tag, WindowFacts.HeadAbove, m.Lengths[0]),
+        ["stack-in-the-way"] = m => m.MountOutside()
+            && m.Write(m.Opening.Tag, WindowFacts.HeadAbove, m.Truth.Typed(m.Unit.Kind.Raised(m.Opening.Finished.Height) + 60))
+            && m.Write(m.Opening.Tag, WindowFacts.WallAbove, m.Truth.Typed(m.Unit.Kind.Raised(m.Opening.Finished.Height) + 90)),
+        ["parts-past-opening"] = m => Narrower(m, UnitFacts.PartWidth),
+        ["order-past-opening"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.OrderWidth, m.Lengths[0]),
+        ["order-off-measures"] = TakeOffered,
+        ["gap-between-units-too-small"] = m => Narrower(m, UnitFacts.OrderWidth),
+        ["roll-past-head-cover"] = m => m.Write(m.Unit.Cover.Name, HeadCoverFacts.RoomInside,
+            m.Truth.Typed(m.Unit.Kind.Raised(m.Opening.Finished.Height + m.Opening.HeadAbove + 30) + 20)),
+        ["delivered-size-off"] = m => m.Write(m.Unit.Key, UnitFacts.DeliveredWidth, m.Now(m.Unit.Key, UnitFacts.OrderWidth))
+            && m.Write(m.Unit.Key, UnitFacts.DeliveredHeight, m.Now(m.Unit.Key, UnitFacts.OrderHeight)),
+        ["box-label-off"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
+        ["delivered-damaged"] = m => m.Write(m.Unit.Key, UnitFacts.Damage, "none"),
+        ["screw-under-centre-support"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.MiddleScrew, m.Lengths[0]),
+        ["output-shared"] = ToAFreeOutput,
+        ["output-past-panel"] = ToAFreeOutput,
+        ["polarity-swapped"] = m => m.ReadVoltsAgain(),
+        ["open-volts-off-supply"] = m => m.ReadVoltsAgain(),
+        ["loaded-volts-low"] = m => m.ReadVoltsAgain(),
+        ["mains-unsigned"] = m => m.Write(m.Name, PanelFacts.ConnectedBy, "R. Field, licensed electrician") && m.Write(m.Name, PanelFacts.Licence, "EL-0000"),
+        ["hub-past-devices"] = SecondHub,
+        ["remote-past-units"] = AnotherRemote,
+        ["unit-off-room-remote"] = m => Done(() => m.Book.PutFor(m.Opening.Room.Remote, RemoteFacts.Moves, m.Unit.Key, "yes")),
+        ["hub-name-twice"] = m => m.Write(m.Unit.Key, UnitFacts.HubName, $"Number {Array.IndexOf([.. m.Truth.Units], m.Unit)}"),
+        ["hub-names-alike"] = m => m.Write(m.Unit.Key, UnitFacts.HubName, $"Number {Array.IndexOf([.. m.Truth.Units], m.Unit)}"),
+        ["bar-off-sill"] = m => m.Write(m.Unit.Key, UnitFacts.CloseGap, "0"),
+        ["step-without-evidence"] = TakeMarksAway,
+    };
+
+    private static bool Done(Action what)
+    {
+        what();
+        return true;
+    }
+
+    private static bool ToTheBracket(Mending m) => m.Said.Mend.Contains("Move the entry", StringComparison.Ordinal)
+        && m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Book.Unit(m.Unit.Key).Kind![CoveringKindFacts.EndBracket]!.Value + Clear);
+
+    private static bool PullMore(Mending m) => m.Said.Mend.StartsWith("Pull ", StringComparison.Ordinal)
+        && m.Write(m.Unit.Key, RunFacts.TailAtWindow, m.Now(m.Unit.Key, RunFacts.TailAtWindow) + m.Lengths[0]);
+
+    private static bool ShorterWay(Mending m)
+    {
+        if (!m.Said.Mend.Contains("shorter way", StringComparison.Ordinal))
+            return false;
+        foreach (var leg in m.Book.Unit(m.Unit.Key).Run!.Legs)
+            m.Write(m.Book.NameOf(leg.Id), LegFacts.Length, leg.Length!.Value / 2);
+        foreach (var leg in m.Unit.Cable!.Legs)
+            leg.Metres /= 2;
+        return m.Book.WrittenIn(m.Unit.Key, RunFacts.FirstLoop) is null || m.TestAgain();
+    }
+
+    private static bool ListedCable(Mending m)
+    {
+        var asked = m.Said.Mend.Split("listed ")[1].Split(',')[0];
+        return m.Write(m.Unit.Cable!.Sheet.Name, CableTypeFacts.Listing, asked.ToLowerInvariant())
+            && Done(() => m.Book.Do(KitCheck.All(m.Book.House, m.Book.House.Find(m.Book.IdOf(ItemKind.CableType, m.Unit.Cable.Sheet.Name))!).Value));
+    }
+
+    private static bool MoreCable(Mending m)
+    {
+        var words = m.Said.Mend.Split(' ');
+        var more = LengthText.Read($"{words[1]} {words[2]}", m.Book.House.DisplayUnits).Value;
+        return m.Book.Add(ItemKind.Box, "New box") && m.Write("New box", BoxFacts.Cable, m.Name) && m.Write("New box", BoxFacts.Left, more);
+    }
+
+    private static bool MeasureAgainElseOutside(Mending m) =>
+        m.MeasureAgain() && (!Said.Of(m.Book.House).Any(s => s.Check == m.Said.Check && s.Subject == m.Said.Subject) || m.MountOutside());
+
+    private static bool LabelAll(Mending m)
+    {
+        foreach (var unit in m.Truth.Wired.ToList())
+            m.Write(unit.Key, RunFacts.LabelAtWindow, unit.Key);
+        return m.Truth.Wired.All(u => m.Write(u.Key, RunFacts.LabelAtPanel, u.Key));
+    }
+
+    private static bool Narrower(Mending m, Fact<Length> fact)
+    {
+        var last = m.Opening.Units[^1].Key;
+        return m.Lengths.Count > 0 && m.Write(last, fact, m.Now(last, fact) - m.Lengths[0]);
+    }
+
+    private static bool TakeOffered(Mending m)
+    {
+        foreach (var fact in (Fact<Length>[])[UnitFacts.OrderWidth, UnitFacts.OrderHeight])
+        {
+            if (Offers.For(m.Book.Unit(m.Unit.Key), fact) is { } offered)
+                m.Write(m.Unit.Key, fact, offered);
+        }
+        return true;
+    }
+
+    private static bool ToAFreeOutput(Mending m)
+    {
+        var panel = m.Book.Unit(m.Unit.Key).Run!.Panel!;
+        return panel.Runs.Count() < panel.Type!.Outputs && m.Write(m.Unit.Key, RunFacts.Output, Mending.FreeOutput(panel));
+    }
+
+    private static bool SecondHub(Mending m)
+    {
+        m.Book.Add(ItemKind.Hub, "Hub 2");
+        m.Write("Hub 2", HubFacts.Type, m.Truth.HubSheets[0].Name);
+        var remote = m.Truth.Remotes[0];
+        foreach (var unit in remote.Moves)
+            m.Write(unit.Key, UnitFacts.Hub, "Hub 2");
+        return m.Write(remote.Name, RemoteFacts.Hub, "Hub 2");
+    }
+
+    private static bool AnotherRemote(Mending m)
+    {
+        var (remote, unit) = (m.Book.House.Remotes.First(r => r.Id == m.Said.Subject), m.Truth.Remotes.First(r => r.Name == m.Name).Moves[0].Key);
+        m.Book.Do(Controls.Toggle(remote, m.Book.Unit(unit)));
+        return m.Book.Add(ItemKind.Remote, "Second remote") && m.Write("Second remote", RemoteFacts.Type, m.Truth.RemoteSheets[0].Name)
+            && m.Write("Second remote", RemoteFacts.Room, m.Truth.Units.First(u => u.Key == unit).Opening.Room.Name)
+                && m.Write("Second remote", RemoteFacts.Hub, "Hub")
+            && Done(() => m.Book.PutFor("Second remote", RemoteFacts.Moves, unit, "yes"));
+    }
+
+    private static bool TakeMarksAway(Mending m)
+    {
+        Subject subject = m.Truth.Units.Any(u => u.Key == m.Name) ? m.Book.Unit(m.Name)
+            : m.Name == Book.JobItself ? new JobItself(m.Book.House)
+            : m.Book.House.Panels.First(p => p.Id == m.Said.Subject);
+        foreach (var step in StepList.All.Where(s => s.Subject == subject.Item.Kind && subject.MarkOf(s) is not null && Progress.Missing(subject, s).Count > 0))
+            m.Book.Do(MarkStep.Clear(subject, step).Value);
+        return true;
+    }
+}

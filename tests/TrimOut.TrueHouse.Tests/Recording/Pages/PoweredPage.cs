@@ -1,0 +1,41 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Phases;
+using TrimOut.TrueHouse.Tests.Truth;
+using static TrimOut.TrueHouse.Tests.Recording.Installer;
+
+namespace TrimOut.TrueHouse.Tests.Recording.Pages;
+
+/// <summary>Panels connected by a licensed electrician, runs landed, volts and polarity read at the windows.</summary>
+internal static class PoweredPage
+{
+    public static void Write(Installer installer)
+    {
+        var (house, book, meter) = (installer.Truth, installer.Book, installer.Meter);
+        foreach (var panel in house.Panels)
+        {
+            book.Put(panel.Name, (PanelFacts.Breaker, "Board A, 14"), (PanelFacts.ConnectedBy, panel.Signed ? "R. Field, licensed electrician" : null),
+                (PanelFacts.Licence, panel.Signed ? "EL-0000" : null), (PanelFacts.ConnectedOn, Day(house.Days[Stage.Powered])));
+        }
+        foreach (var unit in house.Wired.Where(u => u.Panel is not null))
+        {
+            var (open, loaded) = Volts(house, unit);
+            book.Put(unit.Key, (RunFacts.Panel, unit.Panel!.Name), (RunFacts.Output, Number(unit.Output)),
+                (RunFacts.OpenVolts, meter.Volts(open, unit.Key, "open volts")),
+                (RunFacts.LoadedVolts, meter.Volts(loaded, unit.Key, "loaded volts")), (RunFacts.Polarity, unit.WiresChangedOver ? "swapped" : "right"));
+        }
+        foreach (var panel in book.House.Panels)
+            book.MarkAll(panel, panel.Name, Phase.Power);
+        installer.MarkUnits(Phase.Power);
+    }
+
+    /// <summary>What stands at the window end of a run without load, and while the unit moves.</summary>
+    private static (double Open, double Loaded) Volts(RealHouse house, RealUnit unit)
+    {
+        var cable = unit.Cable!.ComesOutAs ?? unit.Cable;
+        var inLine = cable.InLine(Stage.Powered, 22) + unit.Splices;
+        if (cable.Shorted(Stage.Powered) || double.IsInfinity(inLine))
+            return (0, 0);
+        var (volts, draws) = (unit.Panel!.Volts, unit.Kind.Running * unit.DrawsShare);
+        return (volts, Math.Max(0, volts - (draws * inLine)));
+    }
+}

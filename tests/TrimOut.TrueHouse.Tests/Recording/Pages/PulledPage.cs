@@ -1,0 +1,29 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Phases;
+using TrimOut.TrueHouse.Tests.Truth;
+using static TrimOut.TrueHouse.Tests.Recording.Installer;
+
+namespace TrimOut.TrueHouse.Tests.Recording.Pages;
+
+/// <summary>Cables pulled, kept from mains, labelled at both ends, photographed and tested.</summary>
+internal static class PulledPage
+{
+    public static void Write(Installer installer)
+    {
+        var (house, book, tape, meter) = (installer.Truth, installer.Book, installer.Tape, installer.Meter);
+        book.Put(Book.JobItself, (HouseFacts.CableAtTest, Number(Math.Round(house.CableAtFirstTest + (2 * house.Noise.Of("first test", "temperature"))))));
+        foreach (var unit in house.Wired)
+        {
+            var cable = unit.Cable!;
+            var tested = cable.ComesOutAs ?? cable;
+            book.Put(unit.Key,
+                (RunFacts.MainsDistance, tape.Read(cable.MainsDistance, unit.Key, "mains")), (RunFacts.MainsSheathed, cable.MainsSheathed ? "yes" : "no"),
+                (RunFacts.HoleEdge, tape.Read(cable.HoleEdge, unit.Key, "hole")), (RunFacts.NailPlates, cable.Plated ? "yes" : "no"),
+                (RunFacts.TailAtWindow, tape.Read(cable.TailAtWindow, unit.Key, "tail")),
+                (RunFacts.TailAtPanel, tape.Read(cable.TailAtPanel * 1000, unit.Key, "panel tail")),
+                (RunFacts.LabelAtWindow, cable.LabelAtWindow), (RunFacts.LabelAtPanel, cable.LabelAtPanel), (RunFacts.Photo, $"photos/{unit.Key}.jpg"),
+                (RunFacts.FirstLoop, meter.Ohms(tested.Ohms(Stage.Pulled, house.CableAtFirstTest), house.MeterLeads, unit.Key, "first loop")));
+        }
+        installer.MarkUnits(Phase.RoughIn);
+    }
+}

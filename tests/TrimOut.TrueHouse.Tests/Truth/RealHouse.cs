@@ -1,0 +1,161 @@
+using TrimOut.Core.Facts;
+using TrimOut.TrueHouse.Tests.Recording;
+
+namespace TrimOut.TrueHouse.Tests.Truth;
+
+/// <summary>A room as it is.</summary>
+public sealed class RealRoom
+{
+    public required string Name { get; init; }
+    public required string Floor { get; init; }
+    public required string Remote { get; init; }
+}
+
+/// <summary>One opening as it is, in millimetres.</summary>
+public sealed class RealOpening
+{
+    public required string Tag { get; set; }
+    public required RealRoom Room { get; init; }
+    public required Polygon Rough { get; set; }
+    public required Polygon Finished { get; set; }
+    public required double Depth { get; set; }
+    public string Facing { get; init; } = "S";
+    public string? LeftOutBecause { get; set; }
+    public bool LeftOut { get; set; }
+    public bool Outside { get; set; }
+    public double Overlap { get; set; }
+    public double HeadAbove { get; set; }
+    public double WallAbove { get; set; }
+    public double GlassBelowHead { get; set; }
+    public double? ClearHeight { get; set; }
+    public string InTheWay { get; set; } = "none";
+    public double StandsOut { get; set; }
+    public string? MeetsRight { get; set; }
+    public int? CornerAngle { get; set; }
+    public double? ToCornerRight { get; set; }
+    public double? ToCornerLeft { get; set; }
+    public List<RealUnit> Units { get; } = [];
+}
+
+/// <summary>One covering as it is planned, made and hung.</summary>
+public sealed class RealUnit
+{
+    public required string Key { get; init; }
+    public required RealOpening Opening { get; init; }
+    public required KindSheet Kind { get; set; }
+    public required Side Lead { get; set; }
+    public int Position { get; set; } = 1;
+    public PowerSource Power { get; set; } = PowerSource.Panel;
+    public Side EntrySide { get; set; }
+    public double EntryFromJamb { get; set; }
+    public double EntryAsBuilt { get; set; }
+    public double EntryBack { get; set; }
+    public double EntryBelowHead { get; set; }
+    public string? Group { get; set; }
+    public double PartWidth { get; set; }
+    public CoverSheet Cover { get; set; } = new("None", null, null);
+    public string Fabric { get; init; } = "";
+    public string Colour { get; init; } = "";
+    public Opacity Opacity { get; init; }
+
+    /// <summary>How much wider and longer it came than it was ordered.</summary>
+    public double CameWider { get; set; }
+    public double CameLonger { get; set; }
+    public string BoxLabel { get; set; } = "";
+    public string Damage { get; set; } = "none";
+    public string Serial { get; set; } = "";
+    public double Setback { get; set; }
+    public double? MiddleScrew { get; set; }
+    public RealCable? Cable { get; init; }
+    public RealPanel? Panel { get; set; }
+    public int Output { get; set; }
+
+    /// <summary>Ohms that its splices at both ends add.</summary>
+    public double Splices { get; set; } = 0.01;
+
+    /// <summary>What it really draws, as a part of what its sheet says.</summary>
+    public double DrawsShare { get; set; } = 1;
+    public bool WiresChangedOver { get; set; }
+    public string HubName { get; set; } = "";
+    public string Hub { get; set; } = "Hub";
+    public double OpenGap { get; set; }
+    public double CloseGap { get; set; }
+}
+
+/// <summary>A supply as it hangs in the mechanical room.</summary>
+public sealed class RealPanel
+{
+    public required string Name { get; init; }
+    public required PanelSheet Sheet { get; set; }
+
+    /// <summary>What it really gives without load.</summary>
+    public required double Volts { get; set; }
+    public bool Signed { get; set; } = true;
+}
+
+/// <summary>A remote with what it moves and the presets on it.</summary>
+public sealed class RealRemote
+{
+    public required string Name { get; init; }
+    public required ControlSheet Sheet { get; set; }
+    public required RealRoom? Room { get; set; }
+    public string Hub { get; set; } = "Hub";
+    public string Plate { get; set; } = "";
+    public List<RealUnit> Moves { get; } = [];
+    public Dictionary<string, List<RealUnit>> Presets { get; } = [];
+}
+
+/// <summary>A house as it is, which nobody but the simulator sees, and what its installer gets wrong in writing it down.</summary>
+public sealed class RealHouse
+{
+    public required int Seed { get; init; }
+    public required bool Metric { get; init; }
+    public required Dwelling Dwelling { get; set; }
+    public required Noise Noise { get; init; }
+    public required double CableAtFirstTest { get; init; }
+    public required double CableAtSecondTest { get; init; }
+    public required double WarmestCable { get; init; }
+    public required double MeterLeads { get; init; }
+    public required double PlannedPanelTail { get; init; }
+    public List<KindSheet> Kinds { get; } = [];
+    public List<CoverSheet> Covers { get; } = [];
+    public List<CableSheet> Cables { get; } = [];
+    public List<PanelSheet> PanelSheets { get; } = [];
+    public List<ControlSheet> HubSheets { get; } = [];
+    public List<ControlSheet> RemoteSheets { get; } = [];
+    public List<RealRoom> Rooms { get; } = [];
+    public List<RealOpening> Openings { get; } = [];
+    public List<RealPanel> Panels { get; } = [];
+    public List<string> Hubs { get; } = ["Hub"];
+    public List<RealRemote> Remotes { get; } = [];
+
+    /// <summary>Cable on hand and in each box, in metres, by the name of the cable.</summary>
+    public Dictionary<string, List<double>> Boxes { get; } = [];
+
+    /// <summary>What the installer writes otherwise than he should, leaves out, or does besides.</summary>
+    public Slips Slips { get; } = new();
+
+    /// <summary>Units that are to be hung.</summary>
+    public IEnumerable<RealUnit> Units => Openings.Where(o => !o.LeftOut).SelectMany(o => o.Units);
+
+    /// <summary>Units on home runs.</summary>
+    public IEnumerable<RealUnit> Wired => Units.Where(u => u is { Power: PowerSource.Panel, Cable: not null });
+
+    /// <summary>The day of a stage, and what the house plans for it.</summary>
+    public Dictionary<Stage, DateOnly> Days { get; } = [];
+
+    /// <summary>A length that a sheet or a tape of this house can hold: sixteenths of an inch, or whole millimetres.</summary>
+    public double OnTape(double millimetres) => Metric ? Math.Round(millimetres) : Math.Round(millimetres * 16 / 25.4) * 25.4 / 16;
+
+    /// <summary>The next such length that is not smaller.</summary>
+    public double UpOnTape(double millimetres) => Metric ? Math.Ceiling(millimetres) : Math.Ceiling(millimetres * 16 / 25.4) * 25.4 / 16;
+
+    /// <summary>A length as the installer of this house types it.</summary>
+    public string Typed(double millimetres) => new Tape(Metric, Noise).Exactly(millimetres);
+
+    /// <summary>A length of cable as the installer types it.</summary>
+    public string TypedRun(double metres) => new Tape(Metric, Noise).Run(metres);
+
+    /// <summary>The most by which the tape may be off.</summary>
+    public double TapeError => new Tape(Metric, Noise).Error;
+}
