@@ -14,7 +14,8 @@ public static class FilledHouse
     {
         var job = BigHouse.Of(windows);
         var (window, remote) = (job.House.Windows[0], job.House.Remotes[0]);
-        job.Do(new Draft("one of every sort").New(ItemKind.Preset, remote.Id, out _).New(ItemKind.Punch, window.Id, out _).New(ItemKind.Waiver, window.Id, out _)
+        job.Do(new Draft("one of every sort").New(ItemKind.Preset, remote.Id, out _)
+            .New(ItemKind.Punch, window.Id, out _).New(ItemKind.Waiver, window.Id, out _)
             .New(ItemKind.Box, House.RootId, out var box).Put(box, BoxFacts.Cable, new ItemRef(job.House.ItemsOf(ItemKind.CableType).First().Id)));
         var filled = new Draft("every fact");
         foreach (var item in job.House.Items.Values.Where(i => !i.Removed))
@@ -32,5 +33,6 @@ public static class FilledHouse
         : fact.Name == StepMark.FactName ? StepList.All.Where(s => s.Subject == item.Kind).Select(s => s.Field)
         : house.Units.Take(3).Select(u => fact.Field(u.Id));
 
-    private static string Value(House house, Fact fact) => fact.Options(house).Select(o => o.Stored).Concat(Tries.Select(t => fact.ReadTyped(t, house)).Where(r => r.Ok).Select(r => r.Value)).First();
+    private static string Value(House house, Fact fact) => fact.Options(house).Select(o => o.Stored)
+        .Concat(Tries.Select(t => fact.ReadTyped(t, house)).Where(r => r.Ok).Select(r => r.Value)).First();
 }

@@ -24,7 +24,8 @@ public enum Beside
 /// <param name="What">Whether it was its value, or what stands beside it.</param>
 public readonly record struct FactRead(Fact Fact, Beside What);
 
-/// <summary>The facts behind what is read of a house while something is worked out from it, through lookups and lists to the facts that these are made of.</summary>
+/// <summary>The facts behind what is read of a house while something is worked out from it.</summary>
+/// <remarks>Lookups and lists are followed to the facts that they are made of.</remarks>
 public sealed class NotedReads
 {
     private readonly HouseState _state;

@@ -43,7 +43,7 @@ internal sealed record FactReader(string Sort, string Name, Func<Scribe, IReadOn
         .. StepList.All.Select(t => new FactReader("step", t.Label, _ => t.Evidence.Select(f => new FactRead(f, Beside.Value)).ToHashSet())),
         Of("plan", "cutting", h => _ = CutPlans.Of(h)),
         Of("plan", "outputs", h => _ = (HouseOutputs.Order(h), HouseOutputs.Order(h, mayMove: true))),
-        new("plan", "parts", s => CutPlans.Of(s.House) is var cuts ? NotedReads.Of(s.House, h => _ = HouseParts.Of(h, cuts)) : throw new InvalidOperationException()),
+        new("plan", "parts", PartsReads),
         Of("waivers", "whether a finding is waived", h => _ = CheckReport.Of(h)),
         Of("figures", "where figures come from", h => _ = (h.Units.Select(UnitFigures.Of).ToList(), h.Panels.Select(PanelFigures.Of).ToList())),
         .. PaperList.All.Select(OfPaper),
@@ -70,6 +70,12 @@ internal sealed record FactReader(string Sort, string Name, Func<Scribe, IReadOn
     ];
 
     private static FactReader Of(string sort, string name, Action<House> work) => new(sort, name, s => NotedReads.Of(s.House, work));
+
+    private static IReadOnlySet<FactRead> PartsReads(Scribe scribe)
+    {
+        var cuts = CutPlans.Of(scribe.House);
+        return NotedReads.Of(scribe.House, h => _ = HouseParts.Of(h, cuts));
+    }
 
     private static FactReader OfPaper(Paper paper) => new("paper", paper.Title, scribe =>
     {

@@ -12,14 +12,22 @@ internal static class FactsPage
 {
     private static readonly Lazy<ILookup<Fact, FactReader>> Readers = new(() =>
     {
-        List<Core.History.Scribe> houses = [BigHouse.Of(12).Scribe, FilledHouse.Of(12).Scribe, Planned().Scribe, .. SampleHouse.Names.Select(n => SampleHouse.Open(n, new FakeTimeProvider()))];
-        return FactReader.All.SelectMany(r => houses.SelectMany(h => r.Reads(h)).Where(f => f.What == Beside.Value).Select(f => f.Fact).Distinct().Select(f => (Fact: f, Reader: r)))
+        List<Core.History.Scribe> houses =
+        [
+            BigHouse.Of(12).Scribe, FilledHouse.Of(12).Scribe, Planned().Scribe,
+            .. SampleHouse.Names.Select(n => SampleHouse.Open(n, new FakeTimeProvider())),
+        ];
+        return FactReader.All
+            .SelectMany(r => houses.SelectMany(h => r.Reads(h)).Where(f => f.What == Beside.Value).Select(f => f.Fact).Distinct()
+                .Select(f => (Fact: f, Reader: r)))
             .ToLookup(r => r.Fact, r => r.Reader);
     });
 
     /// <summary>A run that is planned and not pulled yet, in a cable whose listing depends on its thickness.</summary>
-    private static TestJob Planned() => new TestJob().Window("W01").Say("W01", WindowFacts.RoughWidth, "36\"").Say("W01", UnitFacts.PartWidth, "36\"")
-        .SayOf("16/2", CableTypeFacts.Listing, "CL2X").SayOf("16/2", CableTypeFacts.Diameter, "1/4\"").SayOf("Test house", HouseFacts.Dwelling, "one-or-two-family")
+    private static TestJob Planned() => new TestJob().Window("W01")
+        .Say("W01", WindowFacts.RoughWidth, "36\"").Say("W01", UnitFacts.PartWidth, "36\"")
+        .SayOf("16/2", CableTypeFacts.Listing, "CL2X").SayOf("16/2", CableTypeFacts.Diameter, "1/4\"")
+        .SayOf("Test house", HouseFacts.Dwelling, "one-or-two-family")
         .Say("W01", RunFacts.Cable, "16/2").Say("W01", RunFacts.Bundle, "A").Legs("W01", ("20 ft", CablePlace.InWall));
 
     /// <summary>The readers of a fact, in their order.</summary>
@@ -38,7 +46,8 @@ internal static class FactsPage
             """);
         foreach (var subject in FactTable.All.GroupBy(f => f.Subject))
         {
-            page.Append(CultureInfo.InvariantCulture, $"\n## {SubjectWords.Of(subject.Key)}\n\n| Fact | Label | What it is | May be | Read by |\n|---|---|---|---|---|\n");
+            page.Append(CultureInfo.InvariantCulture, $"\n## {SubjectWords.Of(subject.Key)}\n\n")
+                .Append("| Fact | Label | What it is | May be | Read by |\n|---|---|---|---|---|\n");
             foreach (var fact in subject)
                 page.Append(CultureInfo.InvariantCulture, $"| `{fact.Name}` | {fact.Label} | {fact.Help} | {fact.Hint} | {ReadBy(fact)} |\n");
         }

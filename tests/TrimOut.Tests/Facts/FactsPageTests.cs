@@ -3,7 +3,7 @@ using TrimOut.Testing;
 
 namespace TrimOut.Tests.Facts;
 
-/// <summary>docs/facts.md is made from the facts and from who reads them: this test fails when it is stale, and writes it anew when TRIMOUT_WRITE_DOCS is set.</summary>
+/// <summary>docs/facts.md is made from the facts and who reads them: a test fails when it is stale, and writes it when TRIMOUT_WRITE_DOCS is set.</summary>
 public class FactsPageTests
 {
     [Fact]
@@ -22,5 +22,6 @@ public class FactsPageTests
 
     [Fact]
     public void AFactThatIsReadNeedsNoReason() =>
-        Assert.Equal([], KeptFacts.Why.Keys.Where(f => FactsPage.ReadersOf(f).Any()).Select(f => $"{f.Subject}: {f.Name}, by {FactsPage.ReadersOf(f).First().Name}"));
+        Assert.Equal([], KeptFacts.Why.Keys.Where(f => FactsPage.ReadersOf(f).Any())
+            .Select(f => $"{f.Subject}: {f.Name}, by {FactsPage.ReadersOf(f).First().Name}"));
 }

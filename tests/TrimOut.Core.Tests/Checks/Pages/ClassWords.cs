@@ -6,12 +6,14 @@ namespace TrimOut.Core.Tests.Checks.Pages;
 /// <summary>What the XML documentation beside the built assembly says of a class.</summary>
 internal sealed class ClassWords
 {
-    private static readonly Lazy<Dictionary<string, XElement>> Members = new(() => XDocument.Load(System.IO.Path.ChangeExtension(typeof(House).Assembly.Location, ".xml"))
+    private static readonly Lazy<Dictionary<string, XElement>> Members = new(() => XDocument
+        .Load(System.IO.Path.ChangeExtension(typeof(House).Assembly.Location, ".xml"))
         .Descendants("member").ToDictionary(m => m.Attribute("name")!.Value));
 
     private readonly XElement _member;
 
-    public ClassWords(Type of) => _member = Members.Value.GetValueOrDefault("T:" + of.FullName) ?? throw new InvalidOperationException($"{of.FullName} has no XML summary.");
+    public ClassWords(Type of) => _member = Members.Value.GetValueOrDefault("T:" + of.FullName)
+        ?? throw new InvalidOperationException($"{of.FullName} has no XML summary.");
 
     /// <summary>Its summary.</summary>
     public string Summary => Plain(_member.Element("summary")!);
