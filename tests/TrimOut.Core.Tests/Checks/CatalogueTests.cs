@@ -1,17 +1,11 @@
-using System.IO;
 using TrimOut.Core.Checks;
-using TrimOut.Core.Decisions;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Phases;
-using TrimOut.Core.Units;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks;
 
 public class CatalogueTests
 {
-    private static string Root => RepositoryRoot.Path;
-
     private static readonly Type[] Declared = [.. typeof(ICheck).Assembly.GetTypes().Where(t => t is { IsAbstract: false, IsInterface: false } && typeof(ICheck).IsAssignableFrom(t))];
 
     public static TheoryData<string> Ids => [.. AllChecks.All.Select(c => c.Info.Id)];
@@ -22,27 +16,12 @@ public class CatalogueTests
     [Fact]
     public void EveryIdIsThereOnce() => Assert.Equal(AllChecks.All.Length, AllChecks.All.Select(c => c.Info.Id).Distinct().Count());
 
-    [Fact]
-    public void EveryPageBelongsToACheck() =>
-        Assert.Equal(AllChecks.All.Select(c => c.Info.Id).Order(StringComparer.Ordinal), Directory.EnumerateFiles(Path.Combine(Root, "docs", "checks"), "*.md").Select(Path.GetFileNameWithoutExtension).Order(StringComparer.Ordinal));
-
     [Theory]
     [MemberData(nameof(Ids))]
     public void AnIdIsTheNameOfItsFile(string id)
     {
         Assert.Matches("^[a-z]+(-[a-z0-9]+)*$", id);
         Assert.Equal(id, KebabCase.Of(AllChecks.Find(id)!.GetType().Name));
-    }
-
-    [Theory]
-    [MemberData(nameof(Ids))]
-    public void ACheckHasAPageThatSaysWhatItSays(string id)
-    {
-        var info = AllChecks.Find(id)!.Info;
-        var page = File.ReadAllText(Path.Combine(Root, "docs", "checks", id + ".md"));
-        Assert.StartsWith($"# {id}\n\n{info.Title}. {info.Severity}, from {info.Phase.Full()} on.\n", page, StringComparison.Ordinal);
-        foreach (var part in (string[])["**What.** ", "**Why.** ", "**How to clear it.** ", "**Source.** " + Sentence(info.Source.Title), "    " + info.Source.Formula + "\n"])
-            Assert.Contains(part, page, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -55,6 +34,4 @@ public class CatalogueTests
 
     [Fact]
     public void ANewHouseHasNoStops() => Assert.Empty(new TestJob().Report.OpenStops);
-
-    private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + text[1..] + ".";
 }

@@ -1,3 +1,4 @@
+using TrimOut.Core.Checks;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks;
@@ -10,12 +11,25 @@ public sealed record Example(Func<TestJob> Begin, Func<TestJob, TestJob> Then)
     /// <summary>An example whose house is as it begins.</summary>
     public static Example As(Func<TestJob> begin) => new(begin, job => job);
 
-    /// <summary>The house, and what was done in it, in the words of its history.</summary>
-    public (TestJob Job, IReadOnlyList<string> Done) Play()
+    /// <summary>The example that finds something, in the test class of a check.</summary>
+    public static Example Finding(ICheck check) => Of(check, "Finds");
+
+    /// <summary>The example that passes, in the test class of a check.</summary>
+    public static Example Passing(ICheck check) => Of(check, "Passes");
+
+    /// <summary>The house; how it began and what was done in it, in the words of its history.</summary>
+    public (TestJob Job, IReadOnlyList<string> Begun, IReadOnlyList<string> Done) Play()
     {
         var job = Begin();
-        var before = job.Scribe.Log.Changes.Count;
+        var begun = job.Scribe.Log.Changes.Count;
         var after = Then(job);
-        return (after, [.. after.Scribe.Log.Changes.Skip(before).Select(c => c.What)]);
+        return (after, [.. after.Scribe.Log.Changes.Take(begun).Select(c => c.What)], [.. after.Scribe.Log.Changes.Skip(begun).Select(c => c.What)]);
+    }
+
+    private static Example Of(ICheck check, string which)
+    {
+        var tests = check.GetType().FullName!.Replace("TrimOut.Core.", "TrimOut.Core.Tests.", StringComparison.Ordinal) + "Tests";
+        return typeof(Example).Assembly.GetType(tests)?.GetProperty(which)?.GetValue(null) as Example
+            ?? throw new InvalidOperationException($"{tests} has no public static Example {which}.");
     }
 }
