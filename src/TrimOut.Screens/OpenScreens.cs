@@ -17,12 +17,9 @@ public static class OpenScreens
     /// <param name="desk">What the program does for the screens.</param>
     /// <param name="house">A house to begin with; null begins with the house picker.</param>
     /// <param name="held">A house to begin with that another program has open.</param>
-    /// <returns>Null when all went well, or why the screens can't be shown here or had to stop.</returns>
+    /// <returns>Null when all went well, or what to say of the fault of the program's own that stopped them.</returns>
     public static string? Run(IDesk desk, Scribe? house, LockedHouse? held = null)
     {
-        if (CannotBecause() is { } because)
-            return because;
-
         var depth = TerminalSigns.Colours();
         var shell = new ShellState(desk, house, depth == ColourDepth.None ? Look.Plain : null, TerminalSigns.Best(), held, work => _ = Task.Run(work));
         return Guarded(desk, () =>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrimOut.Core;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -35,7 +36,7 @@ internal static class LabelSheet
 
     private static string WriteCsv(PaperData data)
     {
-        var csv = new CsvWriter(["unit", "room", "end", "label", "panel", "output", "cable", "code"]);
+        var csv = new CsvTable(["unit", "room", "end", "label", "panel", "output", "cable", "code"]);
         foreach (var end in CableEnd.AllOf(data.House))
         {
             csv.Row([end.Run.Name, end.Run.Unit.Window.Room?.Name ?? "", end.Where, end.Label, end.Run.Panel?.Name ?? "",

@@ -1,6 +1,6 @@
+using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
-using TrimOut.Papers.Labels;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -81,7 +81,7 @@ internal static class OrderSheet
 
     private static string WriteCsv(PaperData data)
     {
-        var csv = new CsvWriter(["sheet", "box label", "room", .. Ordered.Select(f => f.Label.ToLowerInvariant()), "mount", "maker's number"]);
+        var csv = new CsvTable(["sheet", "box label", "room", .. Ordered.Select(f => f.Label.ToLowerInvariant()), "mount", "maker's number"]);
         var sheets = Frozen(data.House).Select((g, at) => (g.Key, Number: at + 1)).ToDictionary(s => s.Key, s => s.Number);
         foreach (var unit in data.House.Units)
         {

@@ -1,6 +1,6 @@
+using TrimOut.Core;
 using TrimOut.Core.Plans.Parts;
 using TrimOut.Core.Units;
-using TrimOut.Papers.Labels;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -25,7 +25,7 @@ internal static class PartsList
 
     private static string WriteCsv(PaperData data)
     {
-        var csv = new CsvWriter(["group", "part", "how many", "unit", "counted from"]);
+        var csv = new CsvTable(["group", "part", "how many", "unit", "counted from"]);
         foreach (var line in data.Parts)
             csv.Row([Core.Houses.KebabCase.Of(line.Group), line.Part, line.Count is { } count ? NumberText.Plain(count) : "", line.Unit, line.CountedFrom]);
         return csv.ToString();

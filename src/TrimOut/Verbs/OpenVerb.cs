@@ -31,8 +31,8 @@ internal static class OpenVerb
         var desk = new Desk(by);
         var (house, held) = path is null ? (null, null) : Begin(desk, path, toRead);
         library.Wait();
-        if (OpenScreens.Run(desk, house, held) is { } failed)
-            throw new VerbException(ExitCode.NoTerminal, failed);
+        if (OpenScreens.Run(desk, house, held) is { } fault)
+            throw new VerbException(ExitCode.Fault, fault);
         foreach (var remark in desk.Remarks)
             Common.Say(remark);
         return ExitCode.Fine;

@@ -29,7 +29,7 @@ public class LabelSheetTests
     [Fact]
     public void BothEndsOfEveryRunAreInTheTableForThePrinter()
     {
-        var rows = CsvWriterTests.Read(LabelSheet.Paper.Csv!(FinishedHouse.Data()));
+        var rows = CsvTableTests.Read(LabelSheet.Paper.Csv!(FinishedHouse.Data()));
         Assert.Equal(["unit", "room", "end", "label", "panel", "output", "cable", "code"], rows[0]);
         Assert.Equal(["W01", "Kitchen", "window", "P1-W01", "P1", "1", "16/2", "W01;window;P1-W01"], rows[1]);
         Assert.Equal(1 + 2 * 3, rows.Count);
