@@ -28,7 +28,7 @@ public sealed record PaperData(House House, DateOnly Date, CheckReport Report)
     /// <summary>The cut plans, which may be given where they are there already.</summary>
     public ImmutableArray<PlannedCable> Cuts
     {
-        get => _cuts.IsDefault ? _cuts = CutPlans.Of(House, Stop) : _cuts;
+        get => _cuts.IsDefault ? _cuts = CutPlans.Of(House, stop: Stop) : _cuts;
         init => _cuts = value;
     }
 

@@ -84,7 +84,7 @@ internal static class CablesKeys
             ((CablesScreen)screen).Current(after) is { } run
                 ? Transition.Open(screen, SheetScreen.OfUnit(run.Unit).On($"{run.Legs[^1].Id}/{LegFacts.Direction.Name}"))
                 : new Transition(screen)))) { Disabled = NoRun },
-        new KeyAction<CablesScreen>("p", "Cut plan", "Which run comes out of which box.", (s, context) => Transition.Open(s, CutPlanScreen.At(context))),
+        new KeyAction<CablesScreen>("p", "Cut plan", "Which run comes out of which box; planned beside the keys.", (s, context) => new Transition(s, CutPlanScreen.Plan(context))),
         new KeyAction<CablesScreen>("b", "New box", "Adds a box of cable on hand and opens it.", (s, context) => Transition.Type(s, new Entry("Label on the box", "", "what is written on it, such as Box 3",
             (text, now) => Core.Decisions.AddItems.Named(now.House, ItemKind.Box, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, (screen, after) =>
                 Transition.Open(screen, SheetScreen.At(new OfItem(after.House.Boxes[^1].Id), after.House)))))))),

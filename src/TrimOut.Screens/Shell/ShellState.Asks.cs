@@ -28,7 +28,10 @@ internal sealed partial class ShellState
                 _confirm = confirm;
                 return null;
             case Ask.Open open:
-                _stack.Add(open.Screen);
+                if (open.InPlace)
+                    _stack[^1] = open.Screen;
+                else
+                    _stack.Add(open.Screen);
                 return null;
             case Ask.Back when _stack.Count == 2 && Screen is JobSheetScreen:
                 _confirm = new Ask.Confirm($"Close {Context.House.Name} and go to the list of houses? All is saved. Esc closes it, any other key stays.", "esc", new Transition(Screen, new Ask.BackNow()));
