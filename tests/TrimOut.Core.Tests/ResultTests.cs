@@ -5,7 +5,7 @@ public class ResultTests
     [Fact]
     public void AResultThatNobodyGaveIsNoSuccess()
     {
-        var never = new Result<int>[1][0];
+        var never = (new Result<int>[1])[0];
         Assert.False(never.Ok);
         Assert.NotEmpty(never.Reason!);
         Assert.Throws<InvalidOperationException>(() => never.Value);

@@ -2,6 +2,7 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Rough;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
@@ -19,10 +20,10 @@ internal static class FinishedHouse
     public static CheckReport Report(House house) => CheckReport.Of(house, [new LeadAwayFromMotor()]);
 
     /// <summary>What its papers are written from.</summary>
-    public static PaperData Data(House? house = null)
+    public static PaperData Data(HouseLog? log = null)
     {
-        house ??= Build().House;
-        return new PaperData(house, Day, Report(house));
+        log ??= Build().Scribe.Log;
+        return new PaperData(log, Day, Report(log.House));
     }
 
     public static TestJob Build(DisplayUnits units = DisplayUnits.Inches)

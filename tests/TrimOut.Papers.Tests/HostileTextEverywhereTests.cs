@@ -46,14 +46,14 @@ public class HostileTextEverywhereTests
         System.Text.RegularExpressions.Regex.Replace(text, "zz([0-9]{3})zz", m => typed(int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture)));
 
     /// <summary>Every element with its own text, in order. A drawing may cut its lettering short, so of that only the number of pieces counts.</summary>
-    private static List<(string Tag, string Text)> Elements(Paper paper, House house) =>
-        [.. new HtmlParser().ParseDocument(paper.Write(FinishedHouse.Data(house)).ToHtml()).All
+    private static List<(string Tag, string Text)> Elements(Paper paper, HouseLog log) =>
+        [.. new HtmlParser().ParseDocument(paper.Write(FinishedHouse.Data(log)).ToHtml()).All
             .Select(e => (e.LocalName, e.LocalName is "text" or "style" ? "" : string.Concat(e.ChildNodes.OfType<IText>().Select(t => t.Data))))];
 
-    internal static House With(HouseLog log, List<(string Item, string Field)> fields, Func<int, string> typed)
+    internal static HouseLog With(HouseLog log, List<(string Item, string Field)> fields, Func<int, string> typed)
     {
         var edits = fields.Select((f, at) => (Edit)new Edit.Put(f.Item, f.Field, typed(at), []));
-        return log.With(new Change(new ChangeId("hostile", 1), log.LargestStamp + 1, new DateTimeOffset(2026, 9, 30, 12, 0, 0, TimeSpan.Zero), typed(0), "hostile", [.. edits])).House;
+        return log.With(new Change(new ChangeId("hostile", 1), log.LargestStamp + 1, new DateTimeOffset(2026, 9, 30, 12, 0, 0, TimeSpan.Zero), typed(0), "hostile", [.. edits]));
     }
 
     // A waiver holds for one check and one set of figures: with those changed it would no longer be one.

@@ -10,7 +10,7 @@ namespace TrimOut.Papers.Tests;
 public class PaperListTests
 {
     private static readonly PaperData[] Houses =
-        [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).House), FinishedHouse.Data(new TestJob().House), .. SampleJobs.Names.Select(SampleJobs.Data)];
+        [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).Scribe.Log), FinishedHouse.Data(new TestJob().Scribe.Log), .. SampleJobs.Names.Select(SampleJobs.Data)];
 
     public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
 

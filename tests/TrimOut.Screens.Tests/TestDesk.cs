@@ -59,8 +59,8 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
         Before?.Invoke(stop);
         return new List<PreviewBlock>
         {
-            new(PreviewKind.Heading, 1, "", [new(house.House.Name)], []),
-            new(PreviewKind.Paragraph, 0, "", [new($"{house.House.Units.Length} units.")], []),
+            new(PreviewKind.Heading, 1, "", [new(house.Log.House.Name)], []),
+            new(PreviewKind.Paragraph, 0, "", [new($"{house.Log.House.Units.Length} units.")], []),
         };
     }
 

@@ -50,7 +50,8 @@ internal static class Fold
         return new Head(change.Id, put.Value, value, change.By, change.SaidAt) { Stamp = change.Stamp };
     }
 
-    private static Dictionary<ChangeId, Change> Undone(IReadOnlyList<Change> ordered)
+    /// <summary>The changes that were undone, each with the change that undid it.</summary>
+    public static Dictionary<ChangeId, Change> Undone(IReadOnlyList<Change> ordered)
     {
         var undone = new Dictionary<ChangeId, Change>();
         for (var at = ordered.Count - 1; at >= 0; at--)

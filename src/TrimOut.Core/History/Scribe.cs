@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.History;
@@ -53,7 +54,7 @@ public sealed class Scribe
             return new Refusal($"Not saved: {why}");
         var sequence = _sequence + 1;
         var id = new ChangeId(_store.Device, sequence);
-        var change = new Change(id, Log.LargestStamp + 1, _clock.GetLocalNow(), By, draft.What, [.. draft.Edits.Select(e => Settle(e, id))]);
+        var change = new Change(id, Log.LargestStamp + 1, _clock.GetLocalNow(), By, draft.What, [.. WithSeen(draft.Edits).Select(e => Settle(e, id))]);
         try
         {
             _store.Append(change);
@@ -97,6 +98,16 @@ public sealed class Scribe
     private static bool IsUndo(Change change) => change.Edits.Any(e => e is Edit.Undo);
 
     private Change? TargetOf(Change change) => change.Edits.OfType<Edit.Undo>().FirstOrDefault() is { } undo ? Log.Find(undo.Of) : null;
+
+    /// <summary>A freeze says how far the history was seen: what another laptop had done by then, unknown here, was not frozen.</summary>
+    private ImmutableArray<Edit> WithSeen(ImmutableArray<Edit> edits)
+    {
+        var frozen = edits.OfType<Edit.Put>().Where(p => p.Field == UnitFacts.OrderedOn.Name && p.Value is { Length: > 0 }).ToList();
+        if (frozen.Count == 0)
+            return edits;
+        var seen = Seen.Of(Log.Changes.Select(c => c.Id)).ToString();
+        return [.. edits, .. frozen.Select(p => new Edit.Put(p.Item, Companion.Seen(p.Field), seen, []))];
+    }
 
     private Edit Settle(Edit edit, ChangeId id) => edit switch
     {

@@ -41,7 +41,7 @@ internal static class PapersKeys
     ];
 
     /// <summary>The house as it is seen now: what is changed while papers are written is not on them.</summary>
-    public static PaperHouse Of(ScreenContext context) => new(context.House, () => context.Report, context.Where, context.Today);
+    public static PaperHouse Of(ScreenContext context) => new(context.Log, () => context.Report, context.Where, context.Today);
 
     public static Ask.Beside Write(IReadOnlyList<PaperChoice> papers, PaperHouse house) => new(papers.Count == 1 ? $"Writing {papers[0].Title}" : "Writing all papers", (desk, says, stop) =>
         desk.Write([.. papers.Select(p => p.Id)], house, says, stop).Then<Ask>(files => new Ask.Say(papers.Count == 1

@@ -20,11 +20,11 @@ internal static class PapersBesideMarkdig
     {
         foreach (var windows in sizes)
         {
-            var house = NotPulledYet(windows);
+            var log = NotPulledYet(windows);
             var checks = Stopwatch.StartNew();
-            var report = CheckReport.Of(house);
+            var report = CheckReport.Of(log.House);
             checks.Stop();
-            var data = new PaperData(house, Day, report);
+            var data = new PaperData(log, Day, report);
             var cuts = Stopwatch.StartNew();
             _ = PaperList.Find("pull-sheet")!.Write(data);
             cuts.Stop();
@@ -56,11 +56,11 @@ internal static class PapersBesideMarkdig
         $"  {name,-16} {length / 1000.0,12:0.0} {write.Milliseconds,12:0.00} {page.Milliseconds,9:0.00} {peer.Milliseconds,12:0.00} {(write.Milliseconds + page.Milliseconds) / peer.Milliseconds,7:0.00} {(write.Bytes + page.Bytes) / 1e6,14:0.0} {peer.Bytes / 1e6,12:0.0}"));
 
     /// <summary>A house in which every cable is still to be cut, so that the pull sheet has its cut list.</summary>
-    private static House NotPulledYet(int windows)
+    private static Core.History.HouseLog NotPulledYet(int windows)
     {
         var job = BigHouse.Of(windows);
         var draft = job.House.Units.Aggregate(new Core.History.Draft("not pulled yet"), (d, unit) => d.PutStored(unit.Id, UnitFacts.Step.Field("cable-pulled"), null));
-        return job.Do(draft).House;
+        return job.Do(draft).Scribe.Log;
     }
 
     /// <summary>The best of several times, and what was allocated then.</summary>

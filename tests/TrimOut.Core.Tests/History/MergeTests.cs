@@ -101,10 +101,10 @@ public class MergeTests
     }
 
     /// <summary>A week on three laptops: who, what (type, add, remove, undo, redo, take in another's changes), on which of the first windows.</summary>
-    private static readonly Gen<(int Who, int What, int Which, int Value)[]> Weeks =
+    internal static readonly Gen<(int Who, int What, int Which, int Value)[]> Weeks =
         Gen.Select(Gen.Int[0, 2], Gen.Int[0, 8], Gen.Int[0, 2], Gen.Int[4, 40]).Array[1, 40];
 
-    private static HouseLog[] Work((int Who, int What, int Which, int Value)[] week) => Work(week, []);
+    internal static HouseLog[] Work((int Who, int What, int Which, int Value)[] week) => Work(week, []);
 
     private static HouseLog[] Work((int Who, int What, int Which, int Value)[] week, int[] yearsWrong)
     {

@@ -45,8 +45,11 @@ internal sealed class TwoLaptops
     /// <summary>All that can be seen of a house, as text.</summary>
     public static string Picture(HouseLog log) =>
         string.Join("\n", log.Changes.Select(ChangeJson.Write)) + "\n" +
-        string.Join("\n", RemovedAtWork.All(log.House).Select(r => $"{r.Item.Id} {r.Show(log.House)}")) + "\n" +
-        string.Join("\n", log.House.Items.OrderBy(i => i.Key, StringComparer.Ordinal).Select(i => $"{i.Key} {i.Value.Kind} {i.Value.Place} " +
+        string.Join("\n", RemovedAtWork.All(log.House).Select(r => $"{r.Item.Id} {r.Show(log.House)}")) + "\n" + Picture(log.House);
+
+    /// <summary>All items of a house with their values, as text.</summary>
+    public static string Picture(House house) =>
+        string.Join("\n", house.Items.OrderBy(i => i.Key, StringComparer.Ordinal).Select(i => $"{i.Key} {i.Value.Kind} {i.Value.Place} " +
             string.Join(" ", i.Value.Fields.OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => $"{f.Key}={string.Join("|", f.Value.Select(h => $"{h.Id} {h.Stored}"))}"))));
 
     private static void Saved(Scribe scribe, Result<Draft> draft)

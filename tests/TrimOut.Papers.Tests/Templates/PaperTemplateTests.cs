@@ -80,7 +80,7 @@ public class PaperTemplateTests
         var job = FinishedHouse.Build();
         job.SayOf("", HouseFacts.Name, "{{cover}} {{contents}}").SayOf("Kitchen", RoomFacts.Name, "Output").SayOf("P1", PanelFacts.Location, "free");
         var template = PaperTemplate.Read(Binder.Paper, "# {{house}}\n\n{{panels}}\n\n```words\nOutput = Terminal\nfree = nothing\n```\n").Value;
-        var written = Binder.Paper.Write(FinishedHouse.Data(job.House), template).Markdown;
+        var written = Binder.Paper.Write(FinishedHouse.Data(job.Scribe.Log), template).Markdown;
         Assert.StartsWith("# {{cover}} {{contents}}\n", written, StringComparison.Ordinal);
         Assert.Contains("| W01     | Output  |", written, StringComparison.Ordinal);
         Assert.Contains("| Hangs                 | free ", written, StringComparison.Ordinal);

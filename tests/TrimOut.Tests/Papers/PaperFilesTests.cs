@@ -70,7 +70,7 @@ public sealed class PaperFilesTests : IDisposable
 
     private static PaperData Data(string tag, string files)
     {
-        var house = new TestJob().Room("Kitchen", "Main").Window(tag).House;
-        return new PaperData(house, new DateOnly(2026, 9, 30), CheckReport.Of(house)) { FilesOf = files };
+        var log = new TestJob().Room("Kitchen", "Main").Window(tag).Scribe.Log;
+        return new PaperData(log, new DateOnly(2026, 9, 30), CheckReport.Of(log.House)) { FilesOf = files };
     }
 }
