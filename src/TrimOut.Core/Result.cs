@@ -32,6 +32,23 @@ public readonly record struct Result<T>
     public Result<TOther> Then<TOther>(Func<T, Result<TOther>> next) => Ok ? next(Value) : new Refusal(Reason!);
 }
 
+/// <summary>Several results at once.</summary>
+public static class Results
+{
+    /// <summary>All values, or the first reason why one of them is not there.</summary>
+    public static Result<IReadOnlyList<T>> All<T>(this IEnumerable<Result<T>> results)
+    {
+        var values = new List<T>();
+        foreach (var result in results)
+        {
+            if (!result.Ok)
+                return new Refusal(result.Reason!);
+            values.Add(result.Value);
+        }
+        return values;
+    }
+}
+
 /// <summary>Why something typed or asked for can't be had: what is wrong and what to do.</summary>
 /// <param name="Reason">One sentence for the user.</param>
 public readonly record struct Refusal(string Reason);

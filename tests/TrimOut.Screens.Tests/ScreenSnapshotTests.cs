@@ -31,6 +31,7 @@ public class ScreenSnapshotTests
         ["papers"] = ["7"],
         ["paper"] = ["7", "enter"],
         ["history"] = ["8"],
+        ["as-it-stood"] = ["8", "down", "enter"],
         ["kit"] = ["9"],
         ["kit-part"] = ["9", "enter"],
         ["house"] = ["0"],

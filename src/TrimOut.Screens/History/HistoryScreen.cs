@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrimOut.Core.Facts;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
@@ -35,6 +36,17 @@ internal static class HistoryKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
+        new KeyAction<HistoryScreen>("enter", "As it stood", "The job sheet as it stood after this change, to look at only.", (s, context) =>
+            new Transition(s, AsItStoodScreen.Show(context, context.Log.Changes.Count - s.Selected))) { Disabled = NoChange },
+        new KeyAction<HistoryScreen>("g", "Go to a day", "Goes to the last change of a day.", (s, _) => Transition.Type(s, new Entry("Day", "", "such as 2026-03-14",
+            (text, now) => HouseFacts.HandoverOn.ReadTyped(text, now.House).Then<Transition>(day => GoTo(s, now, DateOnly.ParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture))))))
+            { Disabled = NoChange },
         .. Moves.Through<HistoryScreen>("change", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, context.Log.Changes.Count) }),
     ];
+
+    private static string? NoChange(HistoryScreen s, ScreenContext context) => context.Log.Changes.IsEmpty ? "Nothing was done yet." : null;
+
+    private static Transition GoTo(HistoryScreen s, ScreenContext context, DateOnly day) => context.Log.CountAt(day) is > 0 and var count
+        ? new Transition(s with { Selected = context.Log.Changes.Count - count })
+        : Transition.Say(s with { Selected = context.Log.Changes.Count - 1 }, "Nothing was done by then: this is the first change.");
 }

@@ -53,10 +53,11 @@ internal static class PickedUnits
         {
             if (text.Trim().Length == 0)
                 return new Refusal("Type what it is, or leave with Esc.");
-            var drafts = units.Select(u => SetFact.Typed(now.House, Progress.Holder(now.House.FindUnit(u.Id)!, fact)!, fact, text)).ToList();
-            return drafts.FirstOrDefault(d => !d.Ok) is { Reason: { } why }
-                ? new Refusal(why)
-                : new Transition(s, new Ask.Save(drafts.Select(d => d.Value).Aggregate((a, b) => a.And(b)) with { What = $"{name}: {text.Trim()}" }, (screen, after) => MarkNext((JobSheetScreen)screen, after)));
+            return units.Select(u => SetFact.Typed(now.House, Progress.Holder(now.House.FindUnit(u.Id)!, fact)!, fact, text)).All().Then<Transition>(drafts =>
+            {
+                var together = drafts.Aggregate((a, b) => a.And(b)) with { What = $"{name}: {text.Trim()}" };
+                return new Transition(s, new Ask.Save(together, (screen, after) => MarkNext((JobSheetScreen)screen, after)));
+            });
         })
         {
             Options = fact.Options(house),

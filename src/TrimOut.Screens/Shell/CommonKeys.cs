@@ -46,14 +46,17 @@ internal static class CommonKeys
 
     private static readonly IReadOnlyList<IKeyAction> WithHouse =
     [
-        new KeyAction<IScreen>("u", "Undo", "Shows this laptop's latest change and takes it back.", (s, _) => new Transition(s, new Ask.Undo())) { OnBar = false },
-        new KeyAction<IScreen>("U", "Redo", "Brings back what was undone.", (s, _) => new Transition(s, new Ask.Redo())) { OnBar = false, Also = ["ctrl+r"] },
+        new KeyAction<IScreen>("u", "Undo", "Shows this laptop's latest change and takes it back.", (s, _) => new Transition(s, new Ask.Undo())) { Disabled = OnlyToLookAt, OnBar = false },
+        new KeyAction<IScreen>("U", "Redo", "Brings back what was undone.", (s, _) => new Transition(s, new Ask.Redo())) { Disabled = OnlyToLookAt, OnBar = false, Also = ["ctrl+r"] },
         new KeyAction<IScreen>(ShellState.ElsewhereKey, "Write elsewhere", "Asks where, writes the whole house to that new file and goes on there: for when its own can't be saved to.", (s, _) => new Transition(s, new Ask.Elsewhere())) { OnBar = false },
         new KeyAction<IScreen>("=", "What if", "What arrives over a cable, beginning with the figures of the unit under the cursor.", (s, context) => Transition.Open(s, WhatIfScreen.At(context, (s as IAsked)?.UnitAt(context)))) { OnBar = false },
         new KeyAction<IScreen>("y", "Where from", "Where the figures of what is under the cursor come from: formula, inputs, source.", (s, context) => Transition.Open(s, FiguresScreen.For(((IAsked)s).FiguresAt(context)!)))
             { Disabled = (s, context) => (s as IAsked)?.FiguresAt(context) is { All.Count: > 0 } ? null : "Move to a unit, a run, a panel or a cut plan first.", OnBar = false },
         .. Sections,
     ];
+
+    private static string? OnlyToLookAt(IScreen screen, ScreenContext context) =>
+        screen is AsItStoodScreen ? "This is the house as it stood, to look at only. Esc goes back to today." : null;
 
     public static IEnumerable<IKeyAction> For(ShellState shell) =>
         [.. Always, .. shell.Open is null ? [] : WithHouse, Find(shell)];

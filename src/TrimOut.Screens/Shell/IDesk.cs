@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using TrimOut.Core;
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
-using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Screens.Shell;

@@ -77,5 +77,14 @@ internal sealed class ScreenContext
         return new ScreenContext(this, house, Report.After(house));
     }
 
+    /// <summary>The same with the house as it stood when it had its first so many changes. All is worked out here, which takes as long as opening the house.</summary>
+    public ScreenContext AsItStood(int count)
+    {
+        var house = Log.At(count);
+        var then = new ScreenContext(this, house, CheckReport.Of(house));
+        then.GetReady();
+        return then;
+    }
+
     private static Lazy<Progress[]> Sums(House house) => new(() => [.. PhaseNames.All.Select(p => Progress.Of(house, p))]);
 }
