@@ -2,42 +2,52 @@ using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.History;
 
-/// <summary>Houses as they stood earlier, a few of them kept, so that going back and forth through a history replays few changes.</summary>
+/// <summary>Houses as they stood earlier. Some of them are kept, so that going back and forth through a history replays few changes.</summary>
 /// <remarks>One for all logs that begin with the same changes. Any thread may ask.</remarks>
-/// <param name="few">How many changes are put on a kept house one by one: about as long as looking at the house that comes of it takes.</param>
-internal sealed class PastHouses(int few = 512)
+/// <param name="apart">How many changes lie between two houses that are kept on the way.</param>
+internal sealed class PastHouses(int apart = 16)
 {
-    private const int KeptAtMost = 8;
+    private const int KeptAtMost = 64;
 
+    // Before the first of so many steps the changes are replayed all at once, which takes less for each of them.
+    private readonly int _stretch = 32 * apart;
     private readonly Lock _lock = new();
-    private readonly List<(int Count, House House)> _kept = [];
+    private readonly Dictionary<int, House> _kept = [];
+    private readonly Queue<int> _oldest = [];
 
     /// <summary>The house as it stood after the first so many changes.</summary>
     public House At(IReadOnlyList<Change> ordered, int count)
     {
         lock (_lock)
         {
-            var near = _kept.Where(k => k.Count <= count && k.Count >= count - few).OrderByDescending(k => k.Count).FirstOrDefault();
-            var house = near.House is null ? null : On(near.House, ordered, near.Count, count);
-            if (house is null)
+            var at = _kept.Keys.Where(k => k <= count && k >= count - _stretch).DefaultIfEmpty(count / _stretch * _stretch).Max();
+            var house = _kept.GetValueOrDefault(at) ?? Keep(at, Whole(ordered, at));
+            while (at < count)
             {
-                var from = count / few * few;
-                house = On(Whole(ordered, from), ordered, from, count) ?? Whole(ordered, count);
+                var next = Math.Min(count, (at / apart + 1) * apart);
+                house = On(house, ordered, at, next) ?? FurtherBack(ordered, at, next) ?? Whole(ordered, next);
+                at = next;
+                Keep(at, house);
             }
-            return Keep(count, house);
+            return house;
         }
     }
 
-    private House Whole(IReadOnlyList<Change> ordered, int count) =>
-        _kept.Find(k => k.Count == count).House ?? Keep(count, Fold.All([.. ordered.Take(count)]).House);
+    /// <summary>What reaches back behind a house that is kept may still come after an earlier one.</summary>
+    private House? FurtherBack(IReadOnlyList<Change> ordered, int at, int next) =>
+        _kept.Keys.Where(k => k < at && k >= next - _stretch).DefaultIfEmpty(at).Min() is var earliest && earliest < at
+            ? On(_kept[earliest], ordered, earliest, next)
+            : null;
+
+    private static House Whole(IReadOnlyList<Change> ordered, int count) => Fold.All([.. ordered.Take(count)]).House;
 
     private House Keep(int count, House house)
     {
-        _kept.RemoveAll(k => k.Count == count);
-        if (_kept.Count == KeptAtMost)
-            _kept.RemoveAt(0);
-        _kept.Add((count, house));
-        return house;
+        if (!_kept.ContainsKey(count))
+            _oldest.Enqueue(count);
+        if (_oldest.Count > KeptAtMost)
+            _kept.Remove(_oldest.Dequeue());
+        return _kept[count] = house;
     }
 
     /// <summary>A house after some more changes; null where they reach back into what was there before, and all has to be replayed.</summary>

@@ -18,7 +18,7 @@ public class PastHousesTests
         var merged = Merge.Of(Merge.Of(logs[0], logs[1]).Value.Merged, logs[2]).Value.Merged;
         var asked = Enumerable.Range(0, merged.Changes.Count + 1).SelectMany(n => new[] { n, n }).ToArray();
         new Random(seed).Shuffle(asked);
-        var past = new PastHouses(few: 5);
+        var past = new PastHouses(apart: 2);
         foreach (var count in asked.Concat(Enumerable.Range(0, merged.Changes.Count + 1)).Concat(Enumerable.Range(0, merged.Changes.Count + 1).Reverse()))
         {
             var log = HouseLog.Of(merged.Changes.Take(count)).Value;
