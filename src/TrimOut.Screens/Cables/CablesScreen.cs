@@ -78,7 +78,7 @@ internal static class CablesKeys
     public static readonly IReadOnlyList<IKeyAction> All =
     [
         new KeyAction<CablesScreen>("enter", "Facts", "All facts of the run and its unit, at what is still to be said of the run.", (s, context) =>
-            Transition.Open(s, SheetScreen.OfUnit(s.Current(context)!.Unit).On($"{s.Current(context)!.Id}/{NextOf(s.Current(context)!).Name}"))) { Disabled = NoRun },
+            Transition.Open(s, SheetScreen.OfUnit(s.Current(context)!.Unit).On($"{s.Current(context)!.Id}/{NextOf(s.Current(context)!, context).Name}"))) { Disabled = NoRun },
         new KeyAction<CablesScreen>("t", "Type a reading", "Types the test reading that is due, or mends the last one, and goes to the next run.", (s, context) => Transition.Type(s, Reading(s, context))) { Disabled = NoRun },
         new KeyAction<CablesScreen>("l", "One more leg", "Adds a leg to the run and opens it.", (s, context) => new Transition(s, new Ask.Save(Core.Decisions.AddItems.Leg(s.Current(context)!), (screen, after) =>
             ((CablesScreen)screen).Current(after) is { } run
@@ -99,9 +99,9 @@ internal static class CablesKeys
         [RunFacts.Cable, RunFacts.TailAtWindow, RunFacts.TailAtPanel, RunFacts.LabelAtWindow, RunFacts.LabelAtPanel, RunFacts.FirstLoop, RunFacts.TailFound, RunFacts.SecondLoop, RunFacts.Panel, RunFacts.Output, RunFacts.OpenVolts, RunFacts.LoadedVolts];
 
     /// <summary>The first fact of a run that is missing in the phase that its unit is in, or the reading of that phase where none is.</summary>
-    private static Fact NextOf(HomeRun run)
+    private static Fact NextOf(HomeRun run, ScreenContext context)
     {
-        var now = Progress.Current(run.Unit) ?? Phase.Handover;
+        var now = Progress.Current(run.Unit, context.Steps) ?? Phase.Handover;
         return ToSay.FirstOrDefault(f => f.Phase <= now && run.Item.Latest(f.Name)?.Stored is null) ?? (now < Phase.CloseIn ? RunFacts.FirstLoop : now < Phase.Power ? RunFacts.SecondLoop : RunFacts.LoadedVolts);
     }
 

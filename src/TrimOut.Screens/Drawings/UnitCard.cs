@@ -83,7 +83,7 @@ internal static class UnitCard
     {
         if (y >= area.Height)
             return y;
-        if (Progress.Next(unit) is not { } step)
+        if (Progress.Next(unit, context.Steps) is not { } step)
         {
             area.Put(0, y, "Every step is done.", Tone.Good);
             return y + 1;

@@ -19,7 +19,7 @@ internal static class JobSheetKeys
         new KeyAction<JobSheetScreen>("enter", "Open", "All facts of the unit, to be filled in.", (s, context) => Transition.Open(s, SheetScreen.OfUnit(s.Current(context)!))) { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("space", "Mark next step", "Marks the unit's next step done and goes to the next unit; evidence is asked for first.",
             (s, context) => s.Picked.IsEmpty
-                ? Marking.Next(s, s.Current(context)!, (screen, after) => new Transition(Moved((JobSheetScreen)screen, after, 1)))
+                ? Marking.Next(s, context.Steps, s.Current(context)!, (screen, after) => new Transition(Moved((JobSheetScreen)screen, after, 1)))
                 : PickedUnits.MarkNext(s, context)) { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("v", "Pick", "Picks the unit, to be marked together with others, or no longer; then the next unit.",
             (s, context) => new Transition(Moved(s with { Picked = s.Picked.Contains(s.UnitId!) ? s.Picked.Remove(s.UnitId!) : s.Picked.Add(s.UnitId!) }, context, 1))) { Disabled = NoUnit, OnBar = false },
@@ -31,7 +31,7 @@ internal static class JobSheetKeys
             new Transition((s with { Order = (JobSheetOrder)(((int)s.Order + 1) % Enum.GetValues<JobSheetOrder>().Length) }).Fit(context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("n", "New window", "Adds a window by one line; what is left out carries over.", (s, context) => Transition.Type(s, NewWindow(s, context))),
         new KeyAction<JobSheetScreen>("w", "Walk", "Walks the phase that is shown, or the unit's own, from this unit on.",
-            (s, context) => Transition.Open(s, WalkScreen.At(context, s.PhaseShown ?? Progress.Current(s.Current(context)!) ?? Phase.Handover, s.UnitId))) { Disabled = NoUnit },
+            (s, context) => Transition.Open(s, WalkScreen.At(context, s.PhaseShown ?? Progress.Current(s.Current(context)!, context.Steps) ?? Phase.Handover, s.UnitId))) { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("/", "Filter", "Shows only units with this text in tag, kind, room or floor.", (s, _) => Transition.Type(s, new Entry("Show units with", s.Search, "tag, kind, room or floor; empty shows all",
             (text, context) => new Transition((s with { Search = text.Trim() }).Fit(context))))),
         new KeyAction<JobSheetScreen>("g", "Go to tag", "Jumps to a unit by its tag.", (s, context) => Transition.Type(s, new Entry("Tag", "", "such as W07", (text, now) => GoTo(s, now, text))

@@ -66,14 +66,14 @@ internal static class JobSheetRows
     private static IEnumerable<Unit> Sorted(JobSheetScreen screen, ScreenContext context, IEnumerable<Unit> units) => screen.Order switch
     {
         JobSheetOrder.StopsFirst => units.OrderByDescending(u => context.Report.About(u).Count(f => f is { Open: true, Check.Severity: Severity.Stop })),
-        JobSheetOrder.LeastDone => units.OrderBy(u => PhaseNames.All.Sum(p => Progress.Of(u, p).Done)),
+        JobSheetOrder.LeastDone => units.OrderBy(u => PhaseNames.All.Sum(p => Progress.Of(u, p, context.Steps).Done)),
         JobSheetOrder.Tag => units.OrderBy(u => u.Tag, StringComparer.OrdinalIgnoreCase),
         _ => units,
     };
 
     private static bool Fits(JobSheetScreen screen, Unit unit, ScreenContext context) =>
         (!screen.OnlyStops || context.Report.About(unit).Any(f => f is { Open: true, Check.Severity: Severity.Stop }))
-        && (!screen.OnlyOpen || (screen.PhaseShown is { } phase ? !Progress.Of(unit, phase).Complete : Progress.Next(unit) is not null))
+        && (!screen.OnlyOpen || (screen.PhaseShown is { } phase ? !Progress.Of(unit, phase, context.Steps).Complete : Progress.Next(unit, context.Steps) is not null))
         && (screen.Search.Length == 0 || Text(unit).Contains(screen.Search, StringComparison.OrdinalIgnoreCase));
 
     private static string Text(Unit unit) => $"{unit.Tag} {unit.Kind?.Name} {unit.Window.Room?.Name} {unit.Window.Room?.Floor}";

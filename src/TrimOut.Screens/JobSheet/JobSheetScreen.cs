@@ -99,7 +99,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         line.PutFit(columns.Kind, 0, columns.Marks - columns.Kind - 1, unit.Kind?.Name ?? "-", tone);
         var findings = context.Report.About(unit).Where(f => f.Open).ToList();
         foreach (var phase in PhaseNames.All)
-            line.Put(columns.Marks + (int)phase, 0, PhaseMarks.Of(unit, phase, findings).Drawn(context.Glyphs), tone);
+            line.Put(columns.Marks + (int)phase, 0, PhaseMarks.Of(unit, phase, findings, context.Steps).Drawn(context.Glyphs), tone);
         var stops = findings.Count(f => f.Check.Severity == Severity.Stop);
         var cautions = findings.Count(f => f.Check.Severity == Severity.Caution);
         var x = columns.Counts;
@@ -108,7 +108,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         if (cautions > 0)
             line.Put(x, 0, PhaseMarks.Counted("*", cautions), selected ? tone : Tone.Caution);
         if (columns.Next < line.Width)
-            line.PutFit(columns.Next, 0, line.Width - columns.Next, Progress.Next(unit)?.Label ?? "complete", selected ? tone : Tone.Dim);
+            line.PutFit(columns.Next, 0, line.Width - columns.Next, Progress.Next(unit, context.Steps)?.Label ?? "complete", selected ? tone : Tone.Dim);
     }
 
     private static void DrawEmpty(Area area)

@@ -14,16 +14,16 @@ internal static class PickedUnits
     public static Transition MarkNext(JobSheetScreen s, ScreenContext context)
     {
         var waiting = JobSheetRows.Units(s, context).Where(u => s.Picked.Contains(u.Id))
-            .Select(u => (Unit: u, Step: s.PhaseShown is { } phase ? StepList.Of(phase, u).FirstOrDefault(x => u.MarkOf(x) is null) : Progress.Next(u)))
+            .Select(u => (Unit: u, Step: s.PhaseShown is { } phase ? context.Steps.Asked(phase, u).FirstOrDefault(x => u.MarkOf(x) is null) : Progress.Next(u, context.Steps)))
             .Where(x => x.Step is not null).Select(x => (x.Unit, Step: x.Step!)).ToList();
         if (waiting.Count == 0)
             return Transition.Say(s, "Nothing is left to mark for the picked units.");
-        if (Shared(waiting, context.House) is { } shared)
+        if (Shared(waiting, context) is { } shared)
             return Transition.Type(s, AskOnce(s, shared.Fact, shared.Units, context.House));
 
-        var ready = waiting.Where(x => Progress.IsComplete(x.Unit, x.Step)).ToList();
+        var ready = waiting.Where(x => Progress.IsComplete(x.Unit, x.Step, context.Steps)).ToList();
         var left = waiting.Except(ready).ToList();
-        var lacking = string.Join("; ", left.GroupBy(x => string.Join(", ", Progress.Missing(x.Unit, x.Step))).Select(g => $"{g.Key} of {Tags(g.Select(x => x.Unit))}"));
+        var lacking = string.Join("; ", left.GroupBy(x => string.Join(", ", Progress.Missing(x.Unit, x.Step, context.Steps))).Select(g => $"{g.Key} of {Tags(g.Select(x => x.Unit))}"));
         if (ready.Count == 0)
             return Transition.Say(s, $"Nothing is marked. Still missing: {lacking}.");
         var what = string.Join("; ", ready.GroupBy(x => x.Step.Label).Select(g => $"{g.Key}: {Tags(g.Select(x => x.Unit))}"));
@@ -35,11 +35,12 @@ internal static class PickedUnits
     private static string Tags(IEnumerable<Unit> units) => string.Join(", ", units.Select(u => u.Tag));
 
     /// <summary>A fact with a list of choices that more than one of them lacks.</summary>
-    private static (Fact Fact, List<Unit> Units)? Shared(List<(Unit Unit, Step Step)> waiting, House house)
+    private static (Fact Fact, List<Unit> Units)? Shared(List<(Unit Unit, Step Step)> waiting, ScreenContext context)
     {
-        foreach (var fact in waiting.SelectMany(x => x.Step.Evidence).Distinct().Where(f => !f.IsReading && f.Options(house).Count > 0))
+        var asked = waiting.SelectMany(x => context.Steps.EvidenceOf(x.Step, x.Unit).Select(Fact => (Fact, x.Unit))).ToList();
+        foreach (var fact in asked.Select(a => a.Fact).Distinct().Where(f => !f.IsReading && f.Options(context.House).Count > 0))
         {
-            var lacking = waiting.Where(x => x.Step.Evidence.Contains(fact) && Progress.Holder(x.Unit, fact) is { } holder && holder.Latest(fact.Name)?.Stored is null).Select(x => x.Unit).ToList();
+            var lacking = asked.Where(a => a.Fact == fact && Progress.Holder(a.Unit, fact) is { } holder && holder.Latest(fact.Name)?.Stored is null).Select(a => a.Unit).ToList();
             if (lacking.Count > 1)
                 return (fact, lacking);
         }

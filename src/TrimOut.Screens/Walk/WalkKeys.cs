@@ -43,12 +43,12 @@ internal static class WalkKeys
     private static Transition MarkStepOf(WalkScreen s, ScreenContext context, Func<IScreen, ScreenContext, Transition> then)
     {
         var (subject, step) = (s.Subject(context)!, s.Step(context)!);
-        return subject.MarkOf(step) is not null ? then(s, context) : Marking.Mark(s with { HoldSince = null }, subject, step, then);
+        return subject.MarkOf(step) is not null ? then(s, context) : Marking.Mark(s with { HoldSince = null }, context.Steps, subject, step, then);
     }
 
     private static Transition GoOn(WalkScreen s, ScreenContext context)
     {
-        var (subject, step) = WalkOrder.After(context.House, s.Phase, s.SubjectId);
+        var (subject, step) = WalkOrder.After(context, s.Phase, s.SubjectId);
         return step is null
             ? Transition.Say(s, $"{s.Phase.Full()} is done for every one. ] goes on to the next phase.")
             : new Transition(s with { SubjectId = subject, StepId = step, HoldSince = null });
@@ -56,25 +56,26 @@ internal static class WalkKeys
 
     private static Transition SameStep(WalkScreen s, ScreenContext context)
     {
-        var (subject, step) = WalkOrder.SameStep(context.House, s.Phase, s.SubjectId, s.Step(context)!.Id);
+        var (subject, step) = WalkOrder.SameStep(context, s.Phase, s.SubjectId, s.Step(context)!.Id);
         return subject == s.SubjectId ? Transition.Say(s, "That step is done for every one.") : new Transition(s with { SubjectId = subject, StepId = step, HoldSince = null });
     }
 
     private static WalkScreen Moved(WalkScreen s, ScreenContext context, int by)
     {
-        var subjects = WalkOrder.Subjects(context.House, s.Phase);
+        var subjects = WalkOrder.Subjects(context, s.Phase);
         var at = subjects.ToList().FindIndex(x => x.Id == s.SubjectId);
         if (subjects.Count == 0)
             return s;
         var to = subjects[Paging.Move(at, by, subjects.Count)];
-        return s with { SubjectId = to.Id, StepId = StepList.Of(s.Phase, to).FirstOrDefault(x => x.Id == s.StepId && to.MarkOf(x) is null)?.Id ?? WalkOrder.FirstOpen(to, s.Phase)?.Id, HoldSince = null };
+        var same = context.Steps.Open(s.Phase, to).FirstOrDefault(x => x.Id == s.StepId && to.MarkOf(x) is null);
+        return s with { SubjectId = to.Id, StepId = (same ?? WalkOrder.FirstOpen(context, to, s.Phase))?.Id, HoldSince = null };
     }
 
     private static WalkScreen Stepped(WalkScreen s, ScreenContext context, int by)
     {
         if (s.Subject(context) is not { } subject)
             return s;
-        var steps = StepList.Of(s.Phase, subject).ToList();
+        var steps = context.Steps.Open(s.Phase, subject).ToList();
         var at = steps.FindIndex(x => x.Id == s.Step(context)?.Id);
         return steps.Count == 0 ? s : s with { StepId = steps[Paging.Move(at, by, steps.Count)].Id, HoldSince = null };
     }
