@@ -47,7 +47,7 @@ public class PreviewTests
     private static PaperHouse Ridge()
     {
         var log = SampleHouse.Open("ridge-house", new FakeTimeProvider()).Log;
-        var report = CheckReport.Of(house);
+        var report = CheckReport.Of(log.House);
         return new PaperHouse(log, () => report, "ridge-house.trimout", new DateOnly(2026, 9, 30));
     }
 }
