@@ -1,4 +1,5 @@
 using TrimOut.Core.History;
+using TrimOut.Verbs;
 
 namespace TrimOut.Tests.Verbs;
 
@@ -14,6 +15,14 @@ public sealed class ExitCodeTests : IDisposable
         Assert.Equal(70, Program.Guarded(() => throw new InvalidOperationException("nobody thought of this"), _said));
         Assert.Contains("a fault of its own", _said.ToString(), StringComparison.Ordinal);
         Assert.Contains(nameof(AFaultOfTheProgramEndsWithSeventy), _said.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AFaultThatStopsTheScreensEndsWithSeventyToo()
+    {
+        Assert.Equal(70, Program.Guarded(() => OpenVerb.Ended("TrimOut stopped by a fault of its own.", []), _said));
+        Assert.Equal(0, Program.Guarded(() => OpenVerb.Ended(null, []), _said));
+        Assert.Equal("trimout: TrimOut stopped by a fault of its own.\n", _said.ToString().ReplaceLineEndings("\n"));
     }
 
     [Fact]
