@@ -33,13 +33,17 @@ public sealed class CsvTable
     /// <summary>Takes off the apostrophe that was put in front of a cell.</summary>
     public static string WithoutGuard(string cell) => cell.StartsWith('\'') && BeginsFormula(cell) ? cell[1..] : cell;
 
-    /// <summary>Whether a text begins as a formula does, or as one with apostrophes in front: one more makes that taking one off gives the text again.</summary>
+    /// <summary>
+    /// Whether a text begins as a formula does, or as one with apostrophes in front: one more makes that taking one off gives the text again.
+    /// </summary>
     private static bool BeginsFormula(string text) =>
         text.AsSpan().TrimStart('\'') is { Length: > 0 } rest && FormulaStarts.Contains(rest[0], StringComparison.Ordinal);
 
     private static string Cell(string text)
     {
         var guarded = BeginsFormula(text) ? "'" + text : text;
-        return guarded.AsSpan().IndexOfAny("\",\r\n") >= 0 || guarded != guarded.Trim() ? $"\"{guarded.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : guarded;
+        return guarded.AsSpan().IndexOfAny("\",\r\n") >= 0 || guarded != guarded.Trim()
+            ? $"\"{guarded.Replace("\"", "\"\"", StringComparison.Ordinal)}\""
+            : guarded;
     }
 }

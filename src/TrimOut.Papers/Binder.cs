@@ -10,8 +10,10 @@ public static class Binder
     /// <summary>The binder among the papers.</summary>
     public static Paper Paper { get; } = new("binder", "Owner's binder", "the owner", "What was built, how it was tested, how to live with it, and who signs.",
         Cover.Write,
-        Cautions.Section, AtAGlance.Section, PanelMap.Section, CableSchedule.Section, CableTests.Section, UnitTable.Section, UnitByUnit.Section, PairingAndPresets.Section,
-        LimitsTable.Section, LivingWithIt.Section, WhenAUnitStops.Section, Care.Section, Warranty.Section, OpenItems.Section, WhoDidWhat.Section, SignOff.Section)
+        Cautions.Section, AtAGlance.Section, PanelMap.Section, CableSchedule.Section, CableTests.Section, UnitTable.Section, UnitByUnit.Section,
+        PairingAndPresets.Section,
+        LimitsTable.Section, LivingWithIt.Section, WhenAUnitStops.Section, Care.Section, Warranty.Section, OpenItems.Section,
+        WhoDidWhat.Section, SignOff.Section)
     {
         HasContents = true,
     };

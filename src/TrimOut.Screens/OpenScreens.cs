@@ -13,7 +13,9 @@ public static class OpenScreens
     /// <summary>Does what the screens need before they know the house, so that it can go on while the house is read.</summary>
     public static void GetReady() => RuntimeHelpers.RunModuleConstructor(typeof(DriverRegistry).Module.ModuleHandle);
 
-    /// <summary>Runs the screens until the user leaves, or until the system asks the program to end. The terminal is given back as it was, whatever happens.</summary>
+    /// <summary>
+    /// Runs the screens until the user leaves, or until the system asks the program to end. The terminal is given back as it was, whatever happens.
+    /// </summary>
     /// <param name="desk">What the program does for the screens.</param>
     /// <param name="house">A house to begin with; null begins with the house picker.</param>
     /// <param name="held">A house to begin with that another program has open.</param>
@@ -43,7 +45,8 @@ public static class OpenScreens
             return "TrimOut's screens need a terminal, and input or output is not one. Use the other verbs in scripts: trimout --help lists them.";
         var (width, height) = (Console.WindowWidth, Console.WindowHeight);
         if (width < ShellState.MinimumWidth || height < ShellState.MinimumHeight)
-            return $"TrimOut's screens need {ShellState.MinimumWidth} x {ShellState.MinimumHeight} characters; this terminal has {width} x {height}. Make it larger and try again.";
+            return $"TrimOut's screens need {ShellState.MinimumWidth} x {ShellState.MinimumHeight} characters; this terminal has {width} x {height}. " +
+                "Make it larger and try again.";
         return null;
     }
 

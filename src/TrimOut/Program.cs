@@ -6,7 +6,10 @@ internal static class Program
 {
     private static int Main(string[] arguments) => Guarded(() => Run(arguments), Console.Error);
 
-    /// <summary>Runs something and says on which code to end: what the user or the disk did wrong has its own, a fault in TrimOut itself is always <see cref="ExitCode.Fault"/>.</summary>
+    /// <summary>
+    /// Runs something and says on which code to end: what the user or the disk did wrong has its own, a fault in TrimOut itself is always <see
+    /// cref="ExitCode.Fault"/>.
+    /// </summary>
     internal static int Guarded(Func<int> run, TextWriter error)
     {
         try

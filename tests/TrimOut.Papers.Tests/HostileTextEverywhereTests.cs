@@ -7,7 +7,9 @@ using TrimOut.Core.Houses;
 
 namespace TrimOut.Papers.Tests;
 
-/// <summary>Every text fact of every item, the author and the instrument hold hostile text: the page must be the one of harmless text, with only those texts changed.</summary>
+/// <summary>
+/// Every text fact of every item, the author and the instrument hold hostile text: the page must be the one of harmless text, with only those texts changed.
+/// </summary>
 public class HostileTextEverywhereTests
 {
     public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
@@ -21,7 +23,8 @@ public class HostileTextEverywhereTests
         var fields = TextFields(job.House).ToList();
         Assert.True(fields.Count > 60);
         var harmless = Elements(paper, With(job.Scribe.Log, fields, Token));
-        Assert.True(Enumerable.Range(0, fields.Count).Count(at => harmless.Any(e => e.Text.Contains(Token(at), StringComparison.Ordinal))) > (id == "binder" ? 40 : 10));
+        Assert.True(Enumerable.Range(0, fields.Count)
+            .Count(at => harmless.Any(e => e.Text.Contains(Token(at), StringComparison.Ordinal))) > (id == "binder" ? 40 : 10));
         // The binder holds every text against every place; the others, built of the same parts, every seventh.
         for (var shift = 0; shift < HostileText.All.Length; shift += id == "binder" ? 1 : 7)
         {
@@ -53,7 +56,9 @@ public class HostileTextEverywhereTests
     internal static HouseLog With(HouseLog log, List<(string Item, string Field)> fields, Func<int, string> typed)
     {
         var edits = fields.Select((f, at) => (Edit)new Edit.Put(f.Item, f.Field, typed(at), []));
-        return log.With(new Change(new ChangeId("hostile", 1), log.LargestStamp + 1, new DateTimeOffset(2026, 9, 30, 12, 0, 0, TimeSpan.Zero), typed(0), "hostile", [.. edits]));
+        return log.With(
+            new Change(new ChangeId("hostile", 1), log.LargestStamp + 1, new DateTimeOffset(2026, 9, 30, 12, 0, 0, TimeSpan.Zero), typed(0),
+                "hostile", [.. edits]));
     }
 
     // A waiver holds for one check and one set of figures: with those changed it would no longer be one.

@@ -21,7 +21,8 @@ public class KeyTableTests
     {
         var desk = new TestDesk(new FakeTimeProvider());
         var sections = CommonKeys.Sections.Select(s => ((Ask.Section)s.Press(PickerScreen.At(desk), Shell.Value.Context).Ask!).Make(Shell.Value.Context));
-        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], []), new NoticeScreen([]), new LockedHouseScreen(new LockedHouse("", "")), WhatIfScreen.At(Shell.Value.Context, null), Figures(), .. sections,
+        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], []), new NoticeScreen([]),
+            new LockedHouseScreen(new LockedHouse("", "")), WhatIfScreen.At(Shell.Value.Context, null), Figures(), .. sections,
             new CutPlanScreen(Shell.Value.Context.House, [], 0), new AsItStoodScreen(1, Shell.Value.Context, JobSheetScreen.At(Shell.Value.Context))];
     }
 

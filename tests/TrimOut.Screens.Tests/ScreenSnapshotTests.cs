@@ -50,7 +50,9 @@ public class ScreenSnapshotTests
         ["picker"] = ["esc", "esc"],
     };
 
-    /// <summary>Where a large terminal shows something that a small one does not, not only more of the same: a column, a drawing, a figure in another form.</summary>
+    /// <summary>
+    /// Where a large terminal shows something that a small one does not, not only more of the same: a column, a drawing, a figure in another form.
+    /// </summary>
     private static readonly string[] OtherWhenLarge = ["job-sheet", "unit", "walk-rough-in", "panels", "cables"];
 
     public static TheoryData<string, int, int> ApprovedScreens()

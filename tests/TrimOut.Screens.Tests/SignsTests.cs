@@ -9,7 +9,9 @@ using TrimOut.Testing;
 
 namespace TrimOut.Screens.Tests;
 
-/// <summary>The signs in docs/using.md are made from the tables that draw them: the test fails when they are stale, and writes them anew when TRIMOUT_WRITE_DOCS is set.</summary>
+/// <summary>
+/// The signs in docs/using.md are made from the tables that draw them: the test fails when they are stale, and writes them anew when TRIMOUT_WRITE_DOCS is set.
+/// </summary>
 public class SignsTests
 {
     private const string Heading = "## The signs\n";

@@ -8,10 +8,12 @@ namespace TrimOut.Testing;
 public static class LaterSteps
 {
     /// <summary>A step of a unit in a phase that had some.</summary>
-    public static readonly Step Levelled = new("head-levelled", Phase.Hang, ItemKind.Unit, "Head levelled", "A level on the head, both ways.", []) { Since = 2 };
+    public static readonly Step Levelled = new("head-levelled", Phase.Hang, ItemKind.Unit, "Head levelled", "A level on the head, both ways.", [])
+    { Since = 2 };
 
     /// <summary>A step of a panel in a phase that asked nothing of panels.</summary>
-    public static readonly Step Aired = new("panel-aired", Phase.Hang, ItemKind.Panel, "Air around the panel", "A hand's breadth on all sides.", []) { Since = 2 };
+    public static readonly Step Aired = new("panel-aired", Phase.Hang, ItemKind.Panel, "Air around the panel", "A hand's breadth on all sides.", [])
+    { Since = 2 };
 
     /// <summary>A step of a unit that came with the third version.</summary>
     public static readonly Step Dusted = new("head-dusted", Phase.Hang, ItemKind.Unit, "Head dusted", "No drywall dust in the head.", []) { Since = 3 };

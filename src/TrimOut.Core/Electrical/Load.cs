@@ -11,7 +11,8 @@ namespace TrimOut.Core.Electrical;
 public readonly record struct Load(string Name, int Units, Current Peak)
 {
     /// <summary>What one unit draws at the most; null while a current is not known.</summary>
-    public static Current? Of(Unit unit) => unit.Kind is { RunningCurrent: { } running, StartingCurrent: { } starting } ? (running >= starting ? running : starting) : null;
+    public static Current? Of(Unit unit) =>
+        unit.Kind is { RunningCurrent: { } running, StartingCurrent: { } starting } ? (running >= starting ? running : starting) : null;
 
     /// <summary>Every set of units that moves together: units of one group, units that a preset sends somewhere, and each unit alone.</summary>
     /// <param name="units">The units that are asked about; others are left out.</param>
@@ -19,7 +20,8 @@ public readonly record struct Load(string Name, int Units, Current Peak)
     {
         if (units.Count == 0)
             yield break;
-        foreach (var group in units.Where(u => u.Item.Get(UnitFacts.Group) is not null).GroupBy(u => u.Item.Get(UnitFacts.Group)!, StringComparer.OrdinalIgnoreCase))
+        foreach (var group in units.Where(u => u.Item.Get(UnitFacts.Group) is not null)
+            .GroupBy(u => u.Item.Get(UnitFacts.Group)!, StringComparer.OrdinalIgnoreCase))
             yield return ($"group {group.Key}", group);
         var asked = units.Select(u => u.Id).ToHashSet();
         foreach (var remote in units[0].House.Remotes)

@@ -20,10 +20,16 @@ public static class PanelFigures
         [
             .. CheckFigures.Of(panel.House, panel),
             .. loads.Select(l => Made($"Load of {l.Name}", l, panel, PanelTypeFacts.TotalCurrent, new PanelOverloaded().Info.Source)),
-            .. outputs.Select(l => Made($"Output {NumberText.Plain(l.Place.Output)}, {l.Load.Name}", l.Load, panel, PanelTypeFacts.OutputCurrent, new OutputOverloadedTogether().Info.Source)),
+            .. outputs.Select(l =>
+                Made($"Output {NumberText.Plain(l.Place.Output)}, {l.Load.Name}", l.Load, panel, PanelTypeFacts.OutputCurrent,
+                    new OutputOverloadedTogether().Info.Source)),
         ];
     }
 
-    private static Figure Made(string name, Load load, Panel panel, Fact<Current> most, Source source) => new(name, load.Peak.ToString(), Working.Of(source.Formula, () =>
-        [("units on the panel", NumberText.Plain(load.Units)), ("together", load.Peak.ToString()), (most.Label.ToLowerInvariant(), panel.Type?.Show(most) is { Length: > 0 } shown ? shown : "not known")]), source, [PanelFacts.Type]);
+    private static Figure Made(string name, Load load, Panel panel, Fact<Current> most, Source source) =>
+        new(name, load.Peak.ToString(), Working.Of(source.Formula, () =>
+        [
+            ("units on the panel", NumberText.Plain(load.Units)), ("together", load.Peak.ToString()),
+            (most.Label.ToLowerInvariant(), panel.Type?.Show(most) is { Length: > 0 } shown ? shown : "not known"),
+        ]), source, [PanelFacts.Type]);
 }

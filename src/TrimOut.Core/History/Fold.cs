@@ -30,7 +30,8 @@ internal static class Fold
             if (edit is Edit.Add add && !items.ContainsKey(add.Item))
                 items = items.Add(add.Item, new Item(add.Item, add.Kind, add.Under, items.Count, ImmutableDictionary<string, ImmutableArray<Head>>.Empty));
             else if (edit is Edit.Put put && items.TryGetValue(put.Item, out var item))
-                items = items.SetItem(put.Item, item with { Fields = item.Fields.SetItem(put.Field, Heads(item.Fields.GetValueOrDefault(put.Field), item.Kind, put, change)) });
+                items = items.SetItem(put.Item,
+                    item with { Fields = item.Fields.SetItem(put.Field, Heads(item.Fields.GetValueOrDefault(put.Field), item.Kind, put, change)) });
         }
         return house.After(items, change.Edits);
     }
@@ -38,7 +39,9 @@ internal static class Fold
     /// <summary>The house as a draft would leave it: its values replace those that are there.</summary>
     public static House Replacing(House house, Draft draft)
     {
-        var over = draft.Edits.OfType<Edit.Put>().SelectMany(p => house.Find(p.Item)?.Fields.GetValueOrDefault(p.Field) is { IsDefault: false } heads ? heads.Select(h => h.Id) : []).ToImmutableArray();
+        var over = draft.Edits.OfType<Edit.Put>()
+            .SelectMany(p => house.Find(p.Item)?.Fields.GetValueOrDefault(p.Field) is { IsDefault: false } heads ? heads.Select(h => h.Id) : [])
+            .ToImmutableArray();
         var edits = draft.Edits.Select(e => e is Edit.Put put ? put with { Over = over } : e).ToImmutableArray();
         return One(house, new Change(new ChangeId("preview", long.MaxValue), long.MaxValue, default, "", draft.What, edits));
     }
@@ -46,7 +49,9 @@ internal static class Fold
     /// <summary>A value as it stands in a field.</summary>
     public static Head HeadOf(ItemKind kind, Edit.Put put, Change change)
     {
-        var value = put.Value is { } stored && FactTable.Find(kind, put.Field) is { } fact && fact.DecodeAny(stored) is { Ok: true } decoded ? decoded.Value : null;
+        var value = put.Value is { } stored && FactTable.Find(kind, put.Field) is { } fact && fact.DecodeAny(stored) is { Ok: true } decoded
+            ? decoded.Value
+            : null;
         return new Head(change.Id, put.Value, value, change.By, change.SaidAt) { Stamp = change.Stamp };
     }
 

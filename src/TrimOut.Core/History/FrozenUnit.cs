@@ -39,7 +39,8 @@ public sealed record FrozenUnit(Unit AsFrozen, DateOnly On, Head Frozen)
 
     private static (Item Unit, Head Head, DateOnly On, Seen? Seen)? Freeze(Item unit) =>
         unit.Latest(UnitFacts.OrderedOn.Name) is { Value: DateOnly on } head
-            ? (unit, head, on, unit.Latest(Companion.Seen(UnitFacts.OrderedOn.Name)) is { Stored: { } seen } said && said.Id == head.Id ? Seen.Read(seen) : null)
+            ? (unit, head, on,
+                unit.Latest(Companion.Seen(UnitFacts.OrderedOn.Name)) is { Stored: { } seen } said && said.Id == head.Id ? Seen.Read(seen) : null)
             : null;
 
     /// <summary>What somebody knew of the other laptops: the same for all that was frozen between two merges.</summary>

@@ -72,7 +72,8 @@ internal sealed class GrowingHouse(Dictionary<string, TakenBack> takenBack)
 
         public Item Done() => item with
         {
-            Fields = ImmutableDictionary.CreateRange(_fields.Select(f => KeyValuePair.Create(f.Key, ImmutableArray.CreateRange(f.Value, p => Fold.HeadOf(item.Kind, p.Put, p.Change))))),
+            Fields = ImmutableDictionary.CreateRange(
+                _fields.Select(f => KeyValuePair.Create(f.Key, ImmutableArray.CreateRange(f.Value, p => Fold.HeadOf(item.Kind, p.Put, p.Change))))),
         };
 
         private static bool IsOver(Change before, Edit.Put put, Change change) => before.Id == change.Id || put.Over.Contains(before.Id);

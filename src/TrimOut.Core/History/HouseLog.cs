@@ -14,7 +14,8 @@ public sealed class HouseLog
     private readonly PastHouses _past;
 
     private HouseLog(
-        ImmutableList<Change> changes, Dictionary<ChangeId, Change> folded, ImmutableDictionary<ChangeId, Change> since, FrozenDictionary<ChangeId, ChangeId> undone,
+        ImmutableList<Change> changes, Dictionary<ChangeId, Change> folded, ImmutableDictionary<ChangeId, Change> since,
+        FrozenDictionary<ChangeId, ChangeId> undone,
         House house, PastHouses? past = null)
     {
         _past = past ?? new PastHouses();
@@ -100,7 +101,9 @@ public sealed class HouseLog
     /// <summary>The house as it stood when a change was the last one in the agreed order; null when there is no such change.</summary>
     public House? At(ChangeId id) => Find(id) is { } change ? At(Changes.BinarySearch(change, Comparer<Change>.Create(Change.Order)) + 1) : null;
 
-    /// <summary>How many changes there were at the end of a day: up to the last one in the agreed order that was made by then, as the clock of its laptop had it.</summary>
+    /// <summary>
+    /// How many changes there were at the end of a day: up to the last one in the agreed order that was made by then, as the clock of its laptop had it.
+    /// </summary>
     public int CountAt(DateOnly day) => Changes.FindLastIndex(c => DateOnly.FromDateTime(c.SaidAt.DateTime) <= day) + 1;
 
     /// <summary>The house as it stood at the end of a day; see <see cref="CountAt"/>.</summary>

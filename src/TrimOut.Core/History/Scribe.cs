@@ -126,7 +126,9 @@ public sealed class Scribe
                 : put.Field == Item.RemovedField ? Seen.Of(Log.Changes.Select(c => c.Id)).ToString()
                 : value[0] == Draft.NewItemMark ? Named(value, id) : value,
             Field = put.Field.IndexOf(Draft.NewItemMark, StringComparison.Ordinal) is > 0 and var at ? put.Field[..at] + Named(put.Field[at..], id) : put.Field,
-            Over = House.Find(put.Item)?.Fields.GetValueOrDefault(put.Field) is { IsDefaultOrEmpty: false } heads ? [.. heads.Select(h => h.Id)] : ImmutableArray<ChangeId>.Empty,
+            Over = House.Find(put.Item)?.Fields.GetValueOrDefault(put.Field) is { IsDefaultOrEmpty: false } heads
+                ? [.. heads.Select(h => h.Id)]
+                : ImmutableArray<ChangeId>.Empty,
         },
         _ => edit,
     };

@@ -16,7 +16,8 @@ internal sealed record OrderFact(
     public static readonly OrderFact Tag = new("Box label", u => u.Tag, u => u.Tag, (a, b) => a.Tag == b.Tag, u =>
     [
         (u.Window.Id, WindowFacts.Tag.Name),
-        .. u.House.Items.Values.Where(i => i.Under == u.Window.Id && i.Kind == ItemKind.Unit).SelectMany(i => new[] { (i.Id, UnitFacts.Position.Name), (i.Id, Item.RemovedField) }),
+        .. u.House.Items.Values.Where(i => i.Under == u.Window.Id && i.Kind == ItemKind.Unit)
+            .SelectMany(i => new[] { (i.Id, UnitFacts.Position.Name), (i.Id, Item.RemovedField) }),
     ]);
 
     public static readonly OrderFact Kind = OfUnit(UnitFacts.Kind);
@@ -34,11 +35,12 @@ internal sealed record OrderFact(
     /// <summary>The room, which is not looked up in the views of the house: a house of the past has none yet.</summary>
     public static readonly OrderFact Room = new("Room", u => RoomOf(u).OrDash(), u => RoomOf(u) ?? "", (a, b) => RoomOf(a) == RoomOf(b), u =>
     [
-        (u.Window.Id, WindowFacts.Room.Name), .. u.Window.RoomId is { } room ? [(room, RoomFacts.Name.Name), (room, Item.RemovedField)] : Array.Empty<(string, string)>(),
+        (u.Window.Id, WindowFacts.Room.Name), (u.Window.RoomId ?? "", RoomFacts.Name.Name), (u.Window.RoomId ?? "", Item.RemovedField),
     ]);
 
     /// <summary>All that is frozen with a sheet. The maker's number comes only afterwards.</summary>
-    public static readonly IReadOnlyList<OrderFact> All = [Tag, Room, Kind, Width, Height, Mount, MotorEnd, LeadSide, Power, Fabric, Colour, Opacity, HeadCover];
+    public static readonly IReadOnlyList<OrderFact> All =
+        [Tag, Room, Kind, Width, Height, Mount, MotorEnd, LeadSide, Power, Fabric, Colour, Opacity, HeadCover];
 
     private static OrderFact OfUnit(Fact fact) => Of(fact, u => u);
 
@@ -49,8 +51,11 @@ internal sealed record OrderFact(
         fact.Label,
         u => of(u)?.Entry(fact) ?? Inline.Dash,
         u => of(u)?.Show(fact) ?? "",
-        (a, b) => fact is Fact<ItemRef> ? of(a)?.Show(fact) == of(b)?.Show(fact) : of(a)?.Item.Latest(fact.Name)?.Stored == of(b)?.Item.Latest(fact.Name)?.Stored,
+        (a, b) => Compared(of(a), fact) == Compared(of(b), fact),
         u => Fields(u, fact, of, by));
+
+    /// <summary>What tells whether two states say the same: of another item its name, of all else what is stored.</summary>
+    private static string? Compared(Subject? subject, Fact fact) => fact is Fact<ItemRef> ? subject?.Show(fact) : subject?.Item.Latest(fact.Name)?.Stored;
 
     private static IEnumerable<(string Item, string Field)> Fields(Unit unit, Fact fact, Func<Unit, Subject?> of, Fact? by)
     {

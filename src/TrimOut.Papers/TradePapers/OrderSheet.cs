@@ -12,7 +12,9 @@ namespace TrimOut.Papers.TradePapers;
 /// <summary>For the maker: the sheets as they were frozen, each with its number and day, and what was changed since.</summary>
 internal static class OrderSheet
 {
-    public static Paper Paper { get; } = new("order-sheet", "Order sheet", "the maker", "Sizes, finishes and controls to make, sheet by sheet as they were frozen, and what changed since.",
+    public static Paper Paper
+    { get; } = new("order-sheet", "Order sheet", "the maker",
+        "Sizes, finishes and controls to make, sheet by sheet as they were frozen, and what changed since.",
         ShortCover.Write,
         new Section("sheets", "Frozen sheets", Sheets), new Section("changed", "Changed since they were frozen", Changed),
         new Section("open", "Not frozen yet", NotFrozen), new Section("controls", "Controls and panels", Controls))
@@ -20,7 +22,8 @@ internal static class OrderSheet
         Csv = WriteCsv,
     };
 
-    private static readonly OrderFact[] Made = [OrderFact.Kind, OrderFact.Width, OrderFact.Height, OrderFact.Mount, OrderFact.MotorEnd, OrderFact.LeadSide, OrderFact.Power];
+    private static readonly OrderFact[] Made = [OrderFact.Kind, OrderFact.Width, OrderFact.Height, OrderFact.Mount, OrderFact.MotorEnd,
+        OrderFact.LeadSide, OrderFact.Power];
     private static readonly OrderFact[] Finish = [OrderFact.Fabric, OrderFact.Colour, OrderFact.Opacity, OrderFact.HeadCover];
 
     private static void Sheets(MarkdownWriter to, PaperData data)
@@ -40,7 +43,8 @@ internal static class OrderSheet
     /// <param name="now">The house as it stands.</param>
     private static void Lines(MarkdownWriter to, List<Unit> units, House now)
     {
-        to.Table(["Box label", "Kind", "Width", "Height", "Mount", "Motor end", "Lead side", "Power"], units.Select(u => Row([u.Tag, .. Made.Select(f => f.Entry(u))])));
+        to.Table(["Box label", "Kind", "Width", "Height", "Mount", "Motor end", "Lead side", "Power"],
+            units.Select(u => Row([u.Tag, .. Made.Select(f => f.Entry(u))])));
         to.Table(["Box label", "Fabric", "Colour", "Opacity", "Head cover", "Maker's number"],
             units.Select(u => Row([u.Tag, .. Finish.Select(f => f.Entry(u)), MakersNumber(now, u) is { Length: > 0 } number ? number : NotYet])));
     }
@@ -70,7 +74,8 @@ internal static class OrderSheet
     private static List<IGrouping<DateOnly, FrozenUnit>> SheetsOf(PaperData data)
     {
         var place = data.House.Units.Select((u, at) => (u.Id, at)).ToDictionary(p => p.Id, p => p.at);
-        return [.. data.Frozen.OrderBy(f => f.On).ThenBy(f => place.GetValueOrDefault(f.AsFrozen.Id, int.MaxValue)).ThenBy(f => f.AsFrozen.Item.Place).GroupBy(f => f.On)];
+        return [.. data.Frozen.OrderBy(f => f.On).ThenBy(f => place.GetValueOrDefault(f.AsFrozen.Id, int.MaxValue)).ThenBy(f => f.AsFrozen.Item.Place)
+            .GroupBy(f => f.On)];
     }
 
     /// <summary>As it stands: it comes only after the freeze, and is needed most where a unit that was ordered is not wanted any more.</summary>
@@ -78,8 +83,10 @@ internal static class OrderSheet
 
     private static string WriteCsv(PaperData data)
     {
-        OrderFact[] facts = [OrderFact.Kind, OrderFact.LeadSide, OrderFact.Power, .. Finish, OrderFact.Width, OrderFact.Height, OrderFact.Mount, OrderFact.MotorEnd];
-        var csv = new CsvTable(["sheet", "box label", "room", .. facts.Select(f => f.Label.ToLowerInvariant()), "maker's number", "changed since it was frozen"]);
+        OrderFact[] facts = [OrderFact.Kind, OrderFact.LeadSide, OrderFact.Power, .. Finish, OrderFact.Width, OrderFact.Height,
+            OrderFact.Mount, OrderFact.MotorEnd];
+        var csv = new CsvTable(
+            ["sheet", "box label", "room", .. facts.Select(f => f.Label.ToLowerInvariant()), "maker's number", "changed since it was frozen"]);
         var since = new SinceFrozen(data.Log, data.Frozen);
         foreach (var (at, sheet) in SheetsOf(data).Index())
         {

@@ -20,7 +20,9 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
     public Unit? UnitAt(ScreenContext context) => null;
 
     public AskedFigures? FiguresAt(ScreenContext context) =>
-        IsOf(context) && Selected < Plans.Length && Plans[Selected] is { Plan: { Ok: true } plan, Cuts: var cuts } ? new AskedFigures(cuts.Cable.Name, CutFigures.Of(cuts, plan.Value), null) : null;
+        IsOf(context) && Selected < Plans.Length && Plans[Selected] is { Plan: { Ok: true } plan, Cuts: var cuts }
+            ? new AskedFigures(cuts.Cable.Name, CutFigures.Of(cuts, plan.Value), null)
+            : null;
 
     /// <summary>The box at the top.</summary>
     public int Top { get; init; }
@@ -58,8 +60,12 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
         var y = 1;
         if (plan.Plan is not { } planned)
         {
-            y = area.PutWrapped(1, y, 3, plan.Cuts.LeftOut.Any(l => l.Subject is HomeRun) ? "Nothing is left to cut of this cable: no run of it waits to be cut, and why is said below." : "No run is to be cut of this cable.", Tone.Strong);
-            y = area.PutWrapped(1, y, 3, "While runs wait to be pulled, each box stands here as a picture, with the run that each cut is for and the mark to cut at.", Tone.Dim) + 1;
+            y = area.PutWrapped(1, y, 3,
+                plan.Cuts.LeftOut.Any(l => l.Subject is HomeRun)
+                ? "Nothing is left to cut of this cable: no run of it waits to be cut, and why is said below."
+                : "No run is to be cut of this cable.", Tone.Strong);
+            y = area.PutWrapped(1, y, 3,
+                "While runs wait to be pulled, each box stands here as a picture, with the run that each cut is for and the mark to cut at.", Tone.Dim) + 1;
         }
         else if (!planned.Ok)
         {
@@ -85,7 +91,8 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
         var shown = 0;
         foreach (var box in plan.Boxes.Skip(first))
         {
-            var cuts = "cut at " + string.Join(", ", box.Cuts.Select(c => $"{c.Piece.Id} {c.To.ShowRounded(units, LengthScale.Run)}")) + $"; left {box.LeftOver.ShowRounded(units, LengthScale.Run)}";
+            var cuts = "cut at " + string.Join(", ", box.Cuts.Select(c => $"{c.Piece.Id} {c.To.ShowRounded(units, LengthScale.Run)}")) +
+                $"; left {box.LeftOver.ShowRounded(units, LengthScale.Run)}";
             if (shown > 0 && y + 1 + TextWidth.Wrap(cuts, area.Width - 4).Count() > area.Height - 1)
                 break;
             shown++;
@@ -104,9 +111,12 @@ internal static class CutPlanKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<CutPlanScreen>("right", "Next cable", "The plan for the next cable.", (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, 1, s.Plans.Length), Top = 0 })),
-        new KeyAction<CutPlanScreen>("left", "Cable before", "The plan for the cable before.", (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, -1, s.Plans.Length), Top = 0 })),
-        new KeyAction<CutPlanScreen>("p", "Plan anew", "Plans the cuts of the house as it is now.", (s, context) => new Transition(s, CutPlanScreen.Plan(context, inPlace: true))) { OnBar = false },
+        new KeyAction<CutPlanScreen>("right", "Next cable", "The plan for the next cable.",
+            (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, 1, s.Plans.Length), Top = 0 })),
+        new KeyAction<CutPlanScreen>("left", "Cable before", "The plan for the cable before.",
+            (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, -1, s.Plans.Length), Top = 0 })),
+        new KeyAction<CutPlanScreen>("p", "Plan anew", "Plans the cuts of the house as it is now.",
+            (s, context) => new Transition(s, CutPlanScreen.Plan(context, inPlace: true))) { OnBar = false },
         .. Moves.Through<CutPlanScreen>("box", (s, _, by) => s with { Top = Paging.Move(s.Top, by, s.Boxes) }),
     ];
 }

@@ -38,7 +38,8 @@ internal sealed record AsItStoodScreen(int Count, ScreenContext Then, JobSheetSc
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         var last = context.Log.Changes[Count - 1];
-        var when = string.Create(CultureInfo.InvariantCulture, $" AS IT STOOD after change {Count} of {context.Log.Changes.Count}, {last.SaidAt:yyyy-MM-dd HH:mm}, {last.By}");
+        var when = string.Create(CultureInfo.InvariantCulture,
+            $" AS IT STOOD after change {Count} of {context.Log.Changes.Count}, {last.SaidAt:yyyy-MM-dd HH:mm}, {last.By}");
         area.PutFit(0, 0, area.Width, when, Tone.Selected);
         area.PutFit(0, 1, area.Width, $" {last.What}", Tone.Strong);
         area.PutFit(0, 2, area.Width, " Only to look at. [ and ] go to the change before and after, Esc back to today.", Tone.Caution);

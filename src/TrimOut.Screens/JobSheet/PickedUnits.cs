@@ -10,11 +10,13 @@ namespace TrimOut.Screens.JobSheet;
 /// <summary>Marks the next step of many units at once.</summary>
 internal static class PickedUnits
 {
-    /// <summary>Marks, in one change, every picked unit whose evidence is there. What can be the same for all, such as the cable, is asked for once; a reading never is.</summary>
+    /// <summary>
+    /// Marks, in one change, every picked unit whose evidence is there. What can be the same for all, such as the cable, is asked for once; a reading never is.
+    /// </summary>
     public static Transition MarkNext(JobSheetScreen s, ScreenContext context)
     {
         var waiting = JobSheetRows.Units(s, context).Where(u => s.Picked.Contains(u.Id))
-            .Select(u => (Unit: u, Step: s.PhaseShown is { } phase ? context.Steps.Asked(phase, u).FirstOrDefault(x => u.MarkOf(x) is null) : Progress.Next(u, context.Steps)))
+            .Select(u => (Unit: u, Step: NextStep(s, u, context.Steps)))
             .Where(x => x.Step is not null).Select(x => (x.Unit, Step: x.Step!)).ToList();
         if (waiting.Count == 0)
             return Transition.Say(s, "Nothing is left to mark for the picked units.");
@@ -23,7 +25,8 @@ internal static class PickedUnits
 
         var ready = waiting.Where(x => Progress.IsComplete(x.Unit, x.Step, context.Steps)).ToList();
         var left = waiting.Except(ready).ToList();
-        var lacking = string.Join("; ", left.GroupBy(x => string.Join(", ", Progress.Missing(x.Unit, x.Step, context.Steps))).Select(g => $"{g.Key} of {Tags(g.Select(x => x.Unit))}"));
+        var lacking = string.Join("; ",
+            left.GroupBy(x => string.Join(", ", Progress.Missing(x.Unit, x.Step, context.Steps))).Select(g => $"{g.Key} of {Tags(g.Select(x => x.Unit))}"));
         if (ready.Count == 0)
             return Transition.Say(s, $"Nothing is marked. Still missing: {lacking}.");
         var what = string.Join("; ", ready.GroupBy(x => x.Step.Label).Select(g => $"{g.Key}: {Tags(g.Select(x => x.Unit))}"));
@@ -31,6 +34,9 @@ internal static class PickedUnits
         return new Transition(s with { Picked = [.. left.Select(x => x.Unit.Id)] }, new Ask.Save(draft, (screen, _) =>
             left.Count == 0 ? new Transition(screen) : Transition.Say(screen, $"Marked {ready.Count}. Still picked, as this is missing: {lacking}.")));
     }
+
+    private static Step? NextStep(JobSheetScreen s, Unit unit, StepList steps) =>
+        s.PhaseShown is { } phase ? steps.Asked(phase, unit).FirstOrDefault(x => unit.MarkOf(x) is null) : Progress.Next(unit, steps);
 
     private static string Tags(IEnumerable<Unit> units) => string.Join(", ", units.Select(u => u.Tag));
 
@@ -40,7 +46,8 @@ internal static class PickedUnits
         var asked = waiting.SelectMany(x => context.Steps.EvidenceOf(x.Step, x.Unit).Select(Fact => (Fact, x.Unit))).ToList();
         foreach (var fact in asked.Select(a => a.Fact).Distinct().Where(f => !f.IsReading && f.Options(context.House).Count > 0))
         {
-            var lacking = asked.Where(a => a.Fact == fact && Progress.Holder(a.Unit, fact) is { } holder && holder.Latest(fact.Name)?.Stored is null).Select(a => a.Unit).ToList();
+            var lacking = asked.Where(a => a.Fact == fact && Progress.Holder(a.Unit, fact) is { } holder && holder.Latest(fact.Name)?.Stored is null)
+                .Select(a => a.Unit).ToList();
             if (lacking.Count > 1)
                 return (fact, lacking);
         }

@@ -15,9 +15,13 @@ internal static class FactEntry
             (text, context) => Draft(context.House, item, fact, text, key).Then<Transition>(draft =>
                 draft is null ? (then?.Invoke(screen, context) ?? Transition.Say(screen, "Not changed.")) : new Transition(screen, new Ask.Save(draft, then))))
         {
-            Options = Disagreeing(item, fact, key) is { Count: > 1 } heads ? [.. heads.Select(h => new Option(h.Stored!, fact.Show(h.Value!, house)))] : fact.Options(house),
-            Echo = (text, context) => fact.ReadTyped(text, context.House).Then<string>(_ => Whose(context.House, item, fact, text, key) ?? $"{fact.Label}: {Hint(fact)}"),
-            Preview = (text, context) => text.Trim().Length > 0 && SetFact.Typed(context.House, item, fact, text, key) is { Ok: true } draft ? context.With(draft.Value) : context,
+            Options = Disagreeing(item, fact, key) is { Count: > 1 } heads
+                ? [.. heads.Select(h => new Option(h.Stored!, fact.Show(h.Value!, house)))]
+                : fact.Options(house),
+            Echo = (text, context) =>
+                fact.ReadTyped(text, context.House).Then<string>(_ => Whose(context.House, item, fact, text, key) ?? $"{fact.Label}: {Hint(fact)}"),
+            Preview = (text, context) =>
+                text.Trim().Length > 0 && SetFact.Typed(context.House, item, fact, text, key) is { Ok: true } draft ? context.With(draft.Value) : context,
         };
 
     /// <summary>The change that a text makes; null when it changes nothing.</summary>
@@ -31,7 +35,9 @@ internal static class FactEntry
 
     /// <summary>The values that two laptops gave a fact without knowing of each other: the arrow keys walk through them, and taking one settles it.</summary>
     private static List<Head> Disagreeing(Item item, Fact fact, string? key) =>
-        item.Fields.GetValueOrDefault(fact.Field(key)) is { IsDefault: false, Length: > 1 } heads ? [.. heads.Where(h => h is { Stored: not null, Value: not null })] : [];
+        item.Fields.GetValueOrDefault(fact.Field(key)) is { IsDefault: false, Length: > 1 } heads
+            ? [.. heads.Where(h => h is { Stored: not null, Value: not null })]
+            : [];
 
     /// <summary>Who put the value that is shown, where two laptops disagree about it; null for any other value.</summary>
     private static string? Whose(House house, Item item, Fact fact, string text, string? key) =>

@@ -120,4 +120,5 @@ public readonly record struct PreviewText(string Text, bool Strong = false, bool
 /// <param name="Mark">What stands before an item.</param>
 /// <param name="Text">Its text.</param>
 /// <param name="Rows">The rows of a table, cell by cell.</param>
-public sealed record PreviewBlock(PreviewKind Kind, int Level, string Mark, ImmutableArray<PreviewText> Text, ImmutableArray<ImmutableArray<ImmutableArray<PreviewText>>> Rows);
+public sealed record PreviewBlock(PreviewKind Kind, int Level, string Mark, ImmutableArray<PreviewText> Text,
+    ImmutableArray<ImmutableArray<ImmutableArray<PreviewText>>> Rows);

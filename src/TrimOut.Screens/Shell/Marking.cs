@@ -9,7 +9,8 @@ namespace TrimOut.Screens.Shell;
 internal static class Marking
 {
     /// <summary>Marks the next step of a subject.</summary>
-    public static Transition Next(IScreen screen, StepList steps, Subject subject, Func<IScreen, ScreenContext, Transition> then) => Progress.Next(subject, steps) is { } step
+    public static Transition Next(IScreen screen, StepList steps, Subject subject, Func<IScreen, ScreenContext, Transition> then) =>
+        Progress.Next(subject, steps) is { } step
         ? Mark(screen, steps, subject, step, then)
         : Transition.Say(screen, $"Every step of {subject.Name} is done.");
 
@@ -43,5 +44,6 @@ internal static class Marking
         return entry with { Initial = Offers.For(subject, fact) ?? "", InPlace = $"{holder.Id}/{fact.Name}" };
     }
 
-    private static string Hint(Step step) => step.Phase == Phase.Pair ? "Say on the Controls screen (5) which remote moves it." : "Open the unit (Enter) and press l for each leg.";
+    private static string Hint(Step step) =>
+        step.Phase == Phase.Pair ? "Say on the Controls screen (5) which remote moves it." : "Open the unit (Enter) and press l for each leg.";
 }

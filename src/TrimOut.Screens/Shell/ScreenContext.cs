@@ -81,7 +81,9 @@ internal sealed class ScreenContext
         return new ScreenContext(this, house, Report.After(house));
     }
 
-    /// <summary>The same with the house as it stood when it had its first so many changes. All is worked out here, which takes as long as opening the house.</summary>
+    /// <summary>
+    /// The same with the house as it stood when it had its first so many changes. All is worked out here, which takes as long as opening the house.
+    /// </summary>
     public ScreenContext AsItStood(int count)
     {
         var house = Log.At(count);

@@ -12,7 +12,9 @@ namespace TrimOut.Screens.Terminal;
 /// </remarks>
 internal sealed class KeyWait : IDisposable
 {
-    /// <summary>After a key the loop goes on for a moment: an escape sequence is not whole at once, and a lone Escape is one only when nothing follows.</summary>
+    /// <summary>
+    /// After a key the loop goes on for a moment: an escape sequence is not whole at once, and a lone Escape is one only when nothing follows.
+    /// </summary>
     private static readonly TimeSpan Lively = TimeSpan.FromMilliseconds(150);
     private static readonly TimeSpan LivelyBeat = TimeSpan.FromMilliseconds(5);
 

@@ -35,14 +35,17 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
     public static WalkScreen At(ScreenContext context, Phase phase, string? subjectId)
     {
         var subjects = WalkOrder.Subjects(context, phase);
-        var subject = subjects.FirstOrDefault(s => s.Id == subjectId) ?? subjects.FirstOrDefault(s => !Progress.Of(s, phase, context.Steps).Complete) ?? subjects.FirstOrDefault();
+        var subject = subjects.FirstOrDefault(s => s.Id == subjectId) ?? subjects.FirstOrDefault(s => !Progress.Of(s, phase, context.Steps).Complete)
+            ?? subjects.FirstOrDefault();
         return new WalkScreen(phase, subject?.Id, subject is null ? null : WalkOrder.FirstOpen(context, subject, phase)?.Id, null);
     }
 
     public Subject? Subject(ScreenContext context) => WalkOrder.Subjects(context, Phase).FirstOrDefault(s => s.Id == SubjectId);
 
     public Step? Step(ScreenContext context) =>
-        Subject(context) is { } subject && context.Steps.Open(Phase, subject).ToList() is var steps ? steps.Find(s => s.Id == StepId) ?? steps.FirstOrDefault() : null;
+        Subject(context) is { } subject && context.Steps.Open(Phase, subject).ToList() is var steps
+            ? steps.Find(s => s.Id == StepId) ?? steps.FirstOrDefault()
+            : null;
 
     public IScreen Fit(ScreenContext context) => Subject(context) is null ? At(context, Phase, null) : this;
 
@@ -67,7 +70,8 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 
     private static readonly Sign Open = new(g => g.Nothing, "this step is not done yet");
 
-    private static readonly Sign Offered = new(_ => "+", "this step is offered: it came with a later version, when the phase was complete already, and nobody waits for it");
+    private static readonly Sign Offered = new(_ => "+",
+        "this step is offered: it came with a later version, when the phase was complete already, and nobody waits for it");
 
     private static Sign Mark(ScreenContext context, Subject subject, Step step) =>
         subject.MarkOf(step) is not null ? Marked : context.Steps.IsAsked(step, subject) ? Open : Offered;
@@ -90,7 +94,11 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 
     private void DrawSubject(Area area, Subject subject, ScreenContext context, Typing? typing)
     {
-        var what = subject is Unit unit ? $"{unit.Kind?.Name ?? "no kind yet"}, {unit.Window.Room?.Name ?? "no room yet"}{Reach(unit)}" : subject is Panel ? "panel" : "house";
+        var what = subject is Unit unit
+            ? $"{unit.Kind?.Name ?? "no kind yet"}, {unit.Window.Room?.Name ?? "no room yet"}{Reach(unit)}"
+            : subject is Panel
+            ? "panel"
+            : "house";
         var x = area.Put(0, 0, subject.Name, Tone.Strong);
         area.PutFit(x, 0, area.Width - x, "  " + what, Tone.Dim);
         var y = 2;
@@ -142,7 +150,11 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             }
             else
             {
-                var (text, tone) = shown.Length > 0 ? (shown, Tone.Strong) : asked.Contains(fact) ? ("missing", Tone.Caution) : ("offered, not asked", Tone.Dim);
+                var (text, tone) = shown.Length > 0
+                    ? (shown, Tone.Strong)
+                    : asked.Contains(fact)
+                    ? ("missing", Tone.Caution)
+                    : ("offered, not asked", Tone.Dim);
                 area.PutFit(27, y, area.Width - 27, text, tone);
             }
             y++;

@@ -10,7 +10,9 @@ namespace TrimOut.Core.Tests.History;
 
 public class PastHousesTests
 {
-    /// <summary>Three laptops' work with removals, undos, redos and merges, gone through back and forth: each time as if the later changes had never been.</summary>
+    /// <summary>
+    /// Three laptops' work with removals, undos, redos and merges, gone through back and forth: each time as if the later changes had never been.
+    /// </summary>
     [Fact]
     public void AtAnyChangeItIsTheHouseOfTheChangesUpToThere() => Gen.Select(MergeTests.Weeks, Gen.Int).Sample((week, seed) =>
     {

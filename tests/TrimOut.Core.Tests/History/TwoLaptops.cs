@@ -24,7 +24,8 @@ internal sealed class TwoLaptops
 
     public Scribe this[string name] => _scribes[name];
 
-    public static Scribe Scribe(string name, IEnumerable<Change> changes, TimeProvider clock) => new(new MemoryStore(name, [.. changes]), clock, char.ToUpperInvariant(name[0]) + name[1..]);
+    public static Scribe Scribe(string name, IEnumerable<Change> changes, TimeProvider clock) =>
+        new(new MemoryStore(name, [.. changes]), clock, char.ToUpperInvariant(name[0]) + name[1..]);
 
     /// <summary>Sets a laptop's clock; its history stays.</summary>
     public void SetClock(string name, DateTimeOffset now) => _scribes[name] = Scribe(name, _scribes[name].Log.Changes, new FakeTimeProvider(now));
@@ -50,7 +51,9 @@ internal sealed class TwoLaptops
     /// <summary>All items of a house with their values, as text.</summary>
     public static string Picture(House house) =>
         string.Join("\n", house.Items.OrderBy(i => i.Key, StringComparer.Ordinal).Select(i => $"{i.Key} {i.Value.Kind} {i.Value.Place} " +
-            string.Join(" ", i.Value.Fields.OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => $"{f.Key}={string.Join("|", f.Value.Select(h => $"{h.Id} {h.Stored}"))}"))));
+            string.Join(" ",
+                i.Value.Fields.OrderBy(f => f.Key, StringComparer.Ordinal)
+                .Select(f => $"{f.Key}={string.Join("|", f.Value.Select(h => $"{h.Id} {h.Stored}"))}"))));
 
     private static void Saved(Scribe scribe, Result<Draft> draft)
     {

@@ -96,7 +96,8 @@ public class LaterStepsTests
         job.Mark("W01", "moves-free");
         Assert.Contains(Levelled, Second.Asked(Phase.Hang, job.Unit("W01")));
         Assert.True(job.Scribe.Undo().Ok);
-        job.Do(new Draft("Undo: mark taken away", [new Edit.Undo(job.Scribe.Log.Changes.Last(c => c.What.EndsWith("mark taken away", StringComparison.Ordinal)).Id)]));
+        job.Do(new Draft("Undo: mark taken away",
+            [new Edit.Undo(job.Scribe.Log.Changes.Last(c => c.What.EndsWith("mark taken away", StringComparison.Ordinal)).Id)]));
         Assert.DoesNotContain(Levelled, Second.Asked(Phase.Hang, job.Unit("W01")));
     }
 
@@ -142,8 +143,10 @@ public class LaterStepsTests
         var job = Updated(old).Window("W02");
         foreach (var step in Second.Open(Phase.WalkThrough, job.Unit("W01")).ToList())
             job.Do(MarkStep.Done(job.Unit("W01"), step));
-        Assert.Equal([(job.Unit("W02").Id, "steps-version", "2")], Notes(job).Where(n => n.Item == job.Unit("W02").Id && n.Field.StartsWith("steps", StringComparison.Ordinal)));
-        Assert.Equal([(job.Unit("W01").Id, "steps-version:walk-through", "2")], Notes(job).Where(n => n.Item == job.Unit("W01").Id && n.Field.StartsWith("steps", StringComparison.Ordinal)));
+        Assert.Equal([(job.Unit("W02").Id, "steps-version", "2")],
+            Notes(job).Where(n => n.Item == job.Unit("W02").Id && n.Field.StartsWith("steps", StringComparison.Ordinal)));
+        Assert.Equal([(job.Unit("W01").Id, "steps-version:walk-through", "2")],
+            Notes(job).Where(n => n.Item == job.Unit("W01").Id && n.Field.StartsWith("steps", StringComparison.Ordinal)));
     }
 
     private static IEnumerable<(string Item, string Field, string? Value)> Notes(TestJob job) =>
@@ -159,7 +162,8 @@ public class LaterStepsTests
     }
 
     /// <summary>The same house, opened with a later version.</summary>
-    private static TestJob Updated(TestJob old, StepList? steps = null) => new(store: new MemoryStore("laptop", old.Scribe.Log.Changes), steps: steps ?? Second);
+    private static TestJob Updated(TestJob old, StepList? steps = null) =>
+        new(store: new MemoryStore("laptop", old.Scribe.Log.Changes), steps: steps ?? Second);
 
     private static Panel Panel(TestJob job, string name) => job.House.Panels.Single(p => p.Name == name);
 }

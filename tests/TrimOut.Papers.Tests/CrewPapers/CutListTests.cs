@@ -51,7 +51,8 @@ public class CutListTests
 
     private static List<List<string>> Rows(RoughingJob job, string column)
     {
-        var table = PullSheet.Paper.Page(FinishedHouse.Data(job.Log)).QuerySelectorAll("table").LastOrDefault(t => t.QuerySelector("th")!.TextContent == column);
+        var table = PullSheet.Paper.Page(FinishedHouse.Data(job.Log)).QuerySelectorAll("table")
+            .LastOrDefault(t => t.QuerySelector("th")!.TextContent == column);
         Assert.NotNull(table);
         return [.. table.QuerySelectorAll("tbody tr").Select(r => r.Children.Select(c => c.TextContent).ToList())];
     }

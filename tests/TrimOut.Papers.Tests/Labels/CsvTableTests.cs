@@ -44,7 +44,14 @@ public class CsvTableTests
 
     internal static List<string[]> Read(string csv)
     {
-        var options = new CsvReaderOptions { Separator = ',', HasHeader = false, SkipEmptyLines = false, TrimWhitespace = false, OnMalformedRecord = bad => Assert.Fail(bad.Reason.ToString()) };
+        var options = new CsvReaderOptions
+        {
+            Separator = ',',
+            HasHeader = false,
+            SkipEmptyLines = false,
+            TrimWhitespace = false,
+            OnMalformedRecord = bad => Assert.Fail(bad.Reason.ToString())
+        };
         var rows = new List<string[]>();
         using var reader = CsvReader.FromText(csv, options);
         while (reader.Read())

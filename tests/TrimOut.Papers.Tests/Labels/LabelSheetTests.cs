@@ -12,7 +12,8 @@ public class LabelSheetTests
     {
         var paper = LabelSheet.Paper.Write(FinishedHouse.Data());
         var codes = paper.Drawings.Values.SelectMany(Codes).ToList();
-        Assert.Equal(["W01;window;P1-W01", "W01;panel;P1-W01", "W02A;window;P1-W02A", "W02A;panel;P1-W02A", "W02B;window;P1-W02B", "W02B;panel;P1-W02B"], codes);
+        Assert.Equal(["W01;window;P1-W01", "W01;panel;P1-W01", "W02A;window;P1-W02A", "W02A;panel;P1-W02A", "W02B;window;P1-W02B", "W02B;panel;P1-W02B"],
+            codes);
     }
 
     [Theory]

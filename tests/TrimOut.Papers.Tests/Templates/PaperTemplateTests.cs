@@ -50,7 +50,8 @@ public class PaperTemplateTests
             ```
             """).Value;
         var page = Binder.Paper.Write(Finished, template);
-        Assert.StartsWith("# Test house, for the file\n\n- [What may bite](#what-may-bite)\n- [Outputs](#outputs)\n\n## What may bite\n\nRead this twice.\n", page.Markdown, StringComparison.Ordinal);
+        Assert.StartsWith("# Test house, for the file\n\n- [What may bite](#what-may-bite)\n- [Outputs](#outputs)\n\n## What may bite\n\nRead this twice.\n",
+            page.Markdown, StringComparison.Ordinal);
         Assert.Contains("### The panel called P1", page.Markdown, StringComparison.Ordinal);
         Assert.Contains("| Terminal |", page.Markdown, StringComparison.Ordinal);
         Assert.Contains("| 10       | nothing |", page.Markdown, StringComparison.Ordinal);

@@ -15,7 +15,8 @@ namespace TrimOut.Papers.Tests.Templates;
 public class WordsTests
 {
     private static readonly PaperData[] Houses =
-        [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).Scribe.Log), FinishedHouse.Data(new TestJob().Scribe.Log), .. SampleJobs.Names.Select(SampleJobs.Data)];
+        [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).Scribe.Log), FinishedHouse.Data(new TestJob().Scribe.Log),
+            .. SampleJobs.Names.Select(SampleJobs.Data)];
 
     public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
 
@@ -28,7 +29,8 @@ public class WordsTests
             var page = Marked(PaperList.Find(id)!, data);
             var tags = data.House.Units.Select(u => u.Tag).ToHashSet();
             Assert.All(page.QuerySelectorAll("p, li").Where(e => e.QuerySelector("svg") is null), e => Assert.Matches("[⟦⟧]", e.TextContent));
-            Assert.All(page.QuerySelectorAll("th").Where(e => !tags.Contains(e.TextContent)), e => Assert.StartsWith("⟦", e.TextContent, StringComparison.Ordinal));
+            Assert.All(page.QuerySelectorAll("th").Where(e => !tags.Contains(e.TextContent)),
+                e => Assert.StartsWith("⟦", e.TextContent, StringComparison.Ordinal));
         }
     }
 
@@ -102,7 +104,9 @@ public class WordsTests
 
     private static PaperTemplate German { get; } = PaperTemplate.Read(Binder.Paper, ShippedTemplates.Text("binder.de").Value).Value;
 
-    /// <summary>A house in which little is known: a window with neither room nor size, a room without a floor, a leg without a length, a panel without a type.</summary>
+    /// <summary>
+    /// A house in which little is known: a window with neither room nor size, a room without a floor, a leg without a length, a panel without a type.
+    /// </summary>
     private static HouseLog SparseHouse()
     {
         var job = new TestJob().Room("Shed");
@@ -113,7 +117,8 @@ public class WordsTests
 
     private static bool IsChoiceWithItsFact(string phrase) => FactTable.All.Any(f => f.Options(House.Empty).Any(o => phrase == $"{f.Label}: {o.Shown}"));
 
-    private static IEnumerable<string> Choices() => FactTable.All.SelectMany(f => f.Options(House.Empty).SelectMany(o => new[] { o.Shown, $"{f.Label}: {o.Shown}" }));
+    private static IEnumerable<string> Choices() =>
+        FactTable.All.SelectMany(f => f.Options(House.Empty).SelectMany(o => new[] { o.Shown, $"{f.Label}: {o.Shown}" }));
 
     private static AngleSharp.Html.Dom.IHtmlDocument Marked(Paper paper, PaperData data) => Page(paper, data, new Words(p => $"⟦{p}⟧", "x-marked"));
 

@@ -70,7 +70,8 @@ public class OrderSheetTests
     {
         var job = Frozen();
         job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id));
-        Assert.Equal([["W01", "Box label", "W01", "W01A", "Test crew", Day], ["W01B", "The unit", "–", "added, on no sheet yet", "Test crew", Day]], Changes(job));
+        Assert.Equal([["W01", "Box label", "W01", "W01A", "Test crew", Day], ["W01B", "The unit", "–", "added, on no sheet yet", "Test crew", Day]],
+            Changes(job));
         Assert.Equal("W01", Page(job).TableUnder(Sheet).Single()[0]);
     }
 
@@ -146,7 +147,8 @@ public class OrderSheetTests
         var job = new TestJob().Window("W01");
         var ahead = On(job, "other-laptop", new DateTimeOffset(2027, 1, 5, 8, 0, 0, TimeSpan.Zero), "43");
         var unit = ahead.House.Units.Single();
-        var frozen = ahead.With(new Change(new ChangeId("laptop", 900), ahead.LargestStamp + 1, new DateTimeOffset(2026, 3, 4, 8, 0, 0, TimeSpan.Zero), "Test crew", "frozen",
+        var frozen = ahead.With(
+            new Change(new ChangeId("laptop", 900), ahead.LargestStamp + 1, new DateTimeOffset(2026, 3, 4, 8, 0, 0, TimeSpan.Zero), "Test crew", "frozen",
             [new Edit.Put(unit.Id, UnitFacts.OrderedOn.Name, "2026-03-04", [])]));
         Assert.Equal(["Nothing."], Page(frozen).SaidUnder(Since));
     }
@@ -175,7 +177,9 @@ public class OrderSheetTests
         var unit = job.Unit("W01").Item;
         var stored = UnitFacts.OrderWidth.ReadTyped(inches, job.House).Value;
         var over = unit.Latest(UnitFacts.OrderWidth.Name) is { } head ? new[] { head.Id } : [];
-        return job.Scribe.Log.With(new Change(new ChangeId(device, 1), job.Scribe.Log.LargestStamp + 1, clock, "Other crew", "width", [new Edit.Put(unit.Id, UnitFacts.OrderWidth.Name, stored, [.. over])]));
+        return job.Scribe.Log.With(
+            new Change(new ChangeId(device, 1), job.Scribe.Log.LargestStamp + 1, clock, "Other crew", "width",
+                [new Edit.Put(unit.Id, UnitFacts.OrderWidth.Name, stored, [.. over])]));
     }
 
     private static List<List<string>> Changes(TestJob job) => Page(job).TableUnder(Since);

@@ -37,7 +37,11 @@ public class CutPlanTests
         Assert.Equal(Said(papers), Said(screen.Plans));
 
         static IEnumerable<string?> Said(IEnumerable<PlannedCable> plans) =>
-            plans.Select(p => p.Plan is not { } plan ? "none" : plan.Ok ? plan.Value.Says(DisplayUnits.Inches) + string.Join('|', plan.Value.Boxes.SelectMany(b => b.Cuts)) : plan.Reason);
+            plans.Select(p => p.Plan is not { } plan
+                ? "none"
+                : plan.Ok
+                ? plan.Value.Says(DisplayUnits.Inches) + string.Join('|', plan.Value.Boxes.SelectMany(b => b.Cuts))
+                : plan.Reason);
     }
 
     [Fact]
@@ -78,7 +82,8 @@ public class CutPlanTests
     {
         var job = new TestJob().Window("W01").Window("W02").Window("W03");
         foreach (var (tag, length) in new[] { ("W01", "61 ft"), ("W02", "92 ft"), ("W03", "33 ft") })
-            job.Say(tag, RunFacts.Cable, "16/2").Legs(tag, (length, CablePlace.InWall)).Say(tag, RunFacts.TailAtWindow, "48 in").Say(tag, RunFacts.TailAtPanel, "60 in");
+            job.Say(tag, RunFacts.Cable, "16/2").Legs(tag, (length, CablePlace.InWall)).Say(tag, RunFacts.TailAtWindow, "48 in")
+                .Say(tag, RunFacts.TailAtPanel, "60 in");
         var shell = new ShellState(new TestDesk(new FakeTimeProvider()), job.Scribe, beside: _waiting.Add);
         shell.Press("4");
         return shell;

@@ -153,7 +153,8 @@ public class HistoryTests
     {
         while (!Under(shell).StartsWith(what, StringComparison.Ordinal))
         {
-            Assert.True(((HistoryScreen)shell.Screen).Selected < _job.Scribe.Log.Changes.Count - 1, string.Join("\n", _job.Scribe.Log.Changes.Select(c => c.What)));
+            Assert.True(((HistoryScreen)shell.Screen).Selected < _job.Scribe.Log.Changes.Count - 1,
+                string.Join("\n", _job.Scribe.Log.Changes.Select(c => c.What)));
             shell.Press("down");
         }
         Open(shell);

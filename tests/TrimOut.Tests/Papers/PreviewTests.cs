@@ -38,7 +38,8 @@ public class PreviewTests
             var lines = Pages(id).Lines(width, Glyphs.Drawn);
             Assert.All(lines, l => Assert.InRange(l.Sum(p => TextWidth.Of(p.Text)), 0, width));
             var shown = string.Concat(lines.SelectMany(l => l).SelectMany(p => p.Text).Where(char.IsLetterOrDigit));
-            Assert.All(House.Log.House.Units.Where(u => markdown.Contains(u.Tag, StringComparison.Ordinal)), u => Assert.Contains(u.Tag, shown, StringComparison.Ordinal));
+            Assert.All(House.Log.House.Units.Where(u => markdown.Contains(u.Tag, StringComparison.Ordinal)),
+                u => Assert.Contains(u.Tag, shown, StringComparison.Ordinal));
         }
     }
 
