@@ -1,5 +1,5 @@
 using TrimOut.Core.Checks;
-using TrimOut.Core.Houses;
+using TrimOut.Core.History;
 using TrimOut.Papers.BinderSections;
 
 namespace TrimOut.Papers;
@@ -10,23 +10,25 @@ public static class Binder
     /// <summary>The binder among the papers.</summary>
     public static Paper Paper { get; } = new("binder", "Owner's binder", "the owner", "What was built, how it was tested, how to live with it, and who signs.",
         Cover.Write,
-        Cautions.Section, AtAGlance.Section, PanelMap.Section, CableSchedule.Section, CableTests.Section, UnitTable.Section, UnitByUnit.Section, PairingAndPresets.Section,
-        LimitsTable.Section, LivingWithIt.Section, WhenAUnitStops.Section, Care.Section, Warranty.Section, OpenItems.Section, WhoDidWhat.Section, SignOff.Section)
+        Cautions.Section, AtAGlance.Section, PanelMap.Section, CableSchedule.Section, CableTests.Section, UnitTable.Section, UnitByUnit.Section,
+        PairingAndPresets.Section,
+        LimitsTable.Section, LivingWithIt.Section, WhenAUnitStops.Section, Care.Section, Warranty.Section, OpenItems.Section,
+        WhoDidWhat.Section, SignOff.Section)
     {
         HasContents = true,
     };
 
     /// <summary>The binder as Markdown: CommonMark with pipe tables.</summary>
-    /// <param name="house">The house.</param>
+    /// <param name="log">The house with its history.</param>
     /// <param name="date">The day that stands on it.</param>
     /// <param name="report">What the checks say of that house; they are run when it is left out.</param>
-    public static string Markdown(House house, DateOnly date, CheckReport? report = null) => Paper.Write(Data(house, date, report)).Markdown;
+    public static string Markdown(HouseLog log, DateOnly date, CheckReport? report = null) => Paper.Write(Data(log, date, report)).Markdown;
 
     /// <summary>The binder as one HTML page that needs no other file, made for the screen and for printing on Letter or A4.</summary>
-    /// <param name="house">The house.</param>
+    /// <param name="log">The house with its history.</param>
     /// <param name="date">The day that stands on it.</param>
     /// <param name="report">What the checks say of that house; they are run when it is left out.</param>
-    public static string Html(House house, DateOnly date, CheckReport? report = null) => Paper.Write(Data(house, date, report)).ToHtml();
+    public static string Html(HouseLog log, DateOnly date, CheckReport? report = null) => Paper.Write(Data(log, date, report)).ToHtml();
 
-    private static PaperData Data(House house, DateOnly date, CheckReport? report) => new(house, date, report ?? CheckReport.Of(house));
+    private static PaperData Data(HouseLog log, DateOnly date, CheckReport? report) => new(log, date, report ?? CheckReport.Of(log.House));
 }

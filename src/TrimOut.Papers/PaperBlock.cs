@@ -30,4 +30,5 @@ public readonly record struct PaperText(string Text, bool Strong = false, bool P
 /// <param name="Mark">What stands before an item; empty for all else.</param>
 /// <param name="Text">Its text; none for a table.</param>
 /// <param name="Rows">The rows of a table, cell by cell; none for all else.</param>
-public sealed record PaperBlock(PaperBlockKind Kind, int Level, string Mark, ImmutableArray<PaperText> Text, ImmutableArray<ImmutableArray<ImmutableArray<PaperText>>> Rows);
+public sealed record PaperBlock(PaperBlockKind Kind, int Level, string Mark, ImmutableArray<PaperText> Text,
+    ImmutableArray<ImmutableArray<ImmutableArray<PaperText>>> Rows);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Checks;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Plans.Parts;
@@ -8,13 +9,17 @@ namespace TrimOut.Papers;
 
 /// <summary>What papers are written from. The same data give the same papers, byte for byte.</summary>
 /// <remarks>What takes long is worked out once, when a paper first asks for it, and shared by all papers that are written from the same data.</remarks>
-/// <param name="House">The house.</param>
+/// <param name="Log">The house with its history: what was frozen is printed as it was then.</param>
 /// <param name="Date">The day that stands on the paper.</param>
 /// <param name="Report">What the checks say of the house.</param>
-public sealed record PaperData(House House, DateOnly Date, CheckReport Report)
+public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
 {
     private ImmutableArray<PlannedCable> _cuts;
     private ImmutableArray<PartLine> _parts;
+    private IReadOnlyList<FrozenUnit>? _frozen;
+
+    /// <summary>The house as it stands.</summary>
+    public House House => Log.House;
 
     /// <summary>Leaves out what only the trade needs: meter readings, progress by phase, who marked what.</summary>
     public bool OwnerOnly { get; init; }
@@ -28,13 +33,16 @@ public sealed record PaperData(House House, DateOnly Date, CheckReport Report)
     /// <summary>The cut plans, which may be given where they are there already.</summary>
     public ImmutableArray<PlannedCable> Cuts
     {
-        get => _cuts.IsDefault ? _cuts = CutPlans.Of(House, Stop) : _cuts;
+        get => _cuts.IsDefault ? _cuts = CutPlans.Of(House, stop: Stop) : _cuts;
         init => _cuts = value;
     }
+
+    /// <summary>The units on frozen order sheets, as they were frozen.</summary>
+    internal IReadOnlyList<FrozenUnit> Frozen => _frozen ??= FrozenUnit.All(Log);
 
     /// <summary>Everything that the house takes.</summary>
     internal ImmutableArray<PartLine> Parts => _parts.IsDefault ? _parts = HouseParts.Of(House, Cuts) : _parts;
 
     /// <summary>The data of a house as it stands; the checks are run.</summary>
-    public static PaperData Of(House house, DateOnly date) => new(house, date, CheckReport.Of(house));
+    public static PaperData Of(HouseLog log, DateOnly date) => new(log, date, CheckReport.Of(log.House));
 }

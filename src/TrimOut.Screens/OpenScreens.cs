@@ -13,16 +13,15 @@ public static class OpenScreens
     /// <summary>Does what the screens need before they know the house, so that it can go on while the house is read.</summary>
     public static void GetReady() => RuntimeHelpers.RunModuleConstructor(typeof(DriverRegistry).Module.ModuleHandle);
 
-    /// <summary>Runs the screens until the user leaves, or until the system asks the program to end. The terminal is given back as it was, whatever happens.</summary>
+    /// <summary>
+    /// Runs the screens until the user leaves, or until the system asks the program to end. The terminal is given back as it was, whatever happens.
+    /// </summary>
     /// <param name="desk">What the program does for the screens.</param>
     /// <param name="house">A house to begin with; null begins with the house picker.</param>
     /// <param name="held">A house to begin with that another program has open.</param>
-    /// <returns>Null when all went well, or why the screens can't be shown here or had to stop.</returns>
+    /// <returns>Null when all went well, or what to say of the fault of the program's own that stopped them.</returns>
     public static string? Run(IDesk desk, Scribe? house, LockedHouse? held = null)
     {
-        if (CannotBecause() is { } because)
-            return because;
-
         var depth = TerminalSigns.Colours();
         var shell = new ShellState(desk, house, depth == ColourDepth.None ? Look.Plain : null, TerminalSigns.Best(), held, work => _ = Task.Run(work));
         return Guarded(desk, () =>
@@ -46,7 +45,8 @@ public static class OpenScreens
             return "TrimOut's screens need a terminal, and input or output is not one. Use the other verbs in scripts: trimout --help lists them.";
         var (width, height) = (Console.WindowWidth, Console.WindowHeight);
         if (width < ShellState.MinimumWidth || height < ShellState.MinimumHeight)
-            return $"TrimOut's screens need {ShellState.MinimumWidth} x {ShellState.MinimumHeight} characters; this terminal has {width} x {height}. Make it larger and try again.";
+            return $"TrimOut's screens need {ShellState.MinimumWidth} x {ShellState.MinimumHeight} characters; this terminal has {width} x {height}. " +
+                "Make it larger and try again.";
         return null;
     }
 

@@ -11,8 +11,10 @@ internal static class CommandLine
     public static RootCommand Build()
     {
         var root = new RootCommand(
-            "TrimOut tracks the fitting of wired motorised window coverings, house by house, from the framing walk to the owner's binder. Without a command it opens the house picker." +
-            $"{Environment.NewLine}{Environment.NewLine}A house is one .trimout file. Commands that only look also take a folder with a {HouseFile.Texts.HistoryText.FileName}." +
+            "TrimOut tracks the fitting of wired motorised window coverings, house by house, from the framing walk to the owner's binder. " +
+                "Without a command it opens the house picker." +
+            $"{Environment.NewLine}{Environment.NewLine}A house is one .trimout file. " +
+            $"Commands that only look also take a folder with a {HouseFile.Texts.HistoryText.FileName}." +
             $"{Environment.NewLine}{Environment.NewLine}Exit codes:{Environment.NewLine}" +
             string.Join(Environment.NewLine, ExitCode.All.Select(c => string.Create(CultureInfo.InvariantCulture, $"  {c.Code,2}  {c.Meaning}"))))
         {

@@ -48,7 +48,9 @@ internal static class HouseSource
     public static (HouseOnDisk File, Scribe Scribe) Open(string path, string by)
     {
         if (IsSample(path))
-            throw new VerbException(ExitCode.Usage, $"{path} is a folder with a history as text: it can be looked at, not changed. To make a house file of it: trimout restore NEW.trimout {Path.Combine(path, HistoryText.FileName)}");
+            throw new VerbException(ExitCode.Usage,
+                $"{path} is a folder with a history as text: it can be looked at, not changed. To make a house file of it: " +
+                $"trimout restore NEW.trimout {Path.Combine(path, HistoryText.FileName)}");
         var file = HouseOnDisk.Open(path, TimeProvider.System);
         try
         {

@@ -4,24 +4,38 @@ namespace TrimOut;
 
 internal static class Program
 {
-    private static int Main(string[] arguments)
+    private static int Main(string[] arguments) => Guarded(() => Run(arguments), Console.Error);
+
+    /// <summary>
+    /// Runs something and says on which code to end: what the user or the disk did wrong has its own, a fault in TrimOut itself is always <see
+    /// cref="ExitCode.Fault"/>.
+    /// </summary>
+    internal static int Guarded(Func<int> run, TextWriter error)
     {
         try
         {
-            var parsed = CommandLine.Build().Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
-            if (parsed.Errors.Count > 0)
-            {
-                foreach (var error in parsed.Errors)
-                    Console.Error.WriteLine($"trimout: {error.Message}");
-                Console.Error.WriteLine("For help: trimout help");
-                return ExitCode.Usage;
-            }
-            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+            return run();
         }
         catch (Exception failed) when (ExitCode.Of(failed) is { } code)
         {
-            Console.Error.WriteLine($"trimout: {failed.Message}");
+            error.WriteLine($"trimout: {failed.Message}");
             return code;
         }
+        catch (Exception fault)
+        {
+            error.WriteLine($"trimout: stopped by a fault of its own; whatever was called saved or written is. {fault}");
+            return ExitCode.Fault;
+        }
+    }
+
+    private static int Run(string[] arguments)
+    {
+        var parsed = CommandLine.Build().Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (parsed.Errors.Count == 0)
+            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+        foreach (var error in parsed.Errors)
+            Console.Error.WriteLine($"trimout: {error.Message}");
+        Console.Error.WriteLine("For help: trimout help");
+        return ExitCode.Usage;
     }
 }

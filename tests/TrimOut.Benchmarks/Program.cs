@@ -41,7 +41,8 @@ var topic = args.Length > 0 && !args[0].StartsWith('-') ? args[0] : null;
 string[] filter = topic is null ? [] : ["--filter", $"TrimOut.Benchmarks.{char.ToUpperInvariant(topic[0])}{topic[1..]}.*"];
 // Checks are over in milliseconds and run after every edit: they are measured when the code is warm. Plans take longer and are run once.
 var job = topic == "checks"
-    ? Job.Default.WithStrategy(RunStrategy.Throughput).WithWarmupCount(12).WithIterationCount(10).WithIterationTime(TimeInterval.FromMilliseconds(200)).WithId("Warm")
+    ? Job.Default.WithStrategy(RunStrategy.Throughput).WithWarmupCount(12).WithIterationCount(10).WithIterationTime(TimeInterval.FromMilliseconds(200))
+        .WithId("Warm")
     : Job.Default.WithStrategy(RunStrategy.Monitoring).WithWarmupCount(2).WithIterationCount(3).WithId("Short");
 var config = ManualConfig.Create(DefaultConfig.Instance).AddJob(job.WithToolchain(InProcessEmitToolchain.Instance));
 BenchmarkSwitcher.FromAssembly(typeof(EqualTime).Assembly).Run([.. filter, .. args.Skip(topic is null ? 0 : 1)], config);

@@ -51,12 +51,17 @@ public class FiguresPageTests
     public void TheMetricSizesOfThePageAreThoseOfTheCode() => Assert.All(Conductors.MetricSizes, size =>
     {
         var metric = new ConductorSize.Metric(size);
-        Assert.Contains($"| {Invariant(size)} | {Invariant(Ohms(metric, Stranding.Solid))} | {Invariant(Ohms(metric, Stranding.Stranded))} |", Page, StringComparison.Ordinal);
+        Assert.Contains($"| {Invariant(size)} | {Invariant(Ohms(metric, Stranding.Solid))} | {Invariant(Ohms(metric, Stranding.Stranded))} |", Page,
+            StringComparison.Ordinal);
     });
 
     [Fact]
-    public void TheSubstitutionsOfThePageAreThoseOfTheCode() => Assert.All(Enum.GetValues<CableListing>().Where(l => CableListings.SubstitutesFor(l).Count > 0), asked =>
-        Assert.Contains($"| {asked.ToString().ToUpperInvariant()} | {string.Join(", ", CableListings.SubstitutesFor(asked).Select(s => s.ToString().ToUpperInvariant()))} |", Page, StringComparison.Ordinal));
+    public void TheSubstitutionsOfThePageAreThoseOfTheCode() =>
+        Assert.All(Enum.GetValues<CableListing>().Where(l => CableListings.SubstitutesFor(l).Count > 0), asked =>
+        {
+            var substitutes = string.Join(", ", CableListings.SubstitutesFor(asked).Select(s => s.ToString().ToUpperInvariant()));
+            Assert.Contains($"| {asked.ToString().ToUpperInvariant()} | {substitutes} |", Page, StringComparison.Ordinal);
+        });
 
     [Fact]
     public void TheDefaultsOfThePageAreThoseOfANewHouse() => Assert.Contains(Defaults(), Page, StringComparison.Ordinal);
@@ -68,7 +73,8 @@ public class FiguresPageTests
         foreach (var item in house.Items.Values.OrderBy(i => i.Kind).ThenBy(i => i.Place))
         {
             foreach (var fact in FactTable.Of(item.Kind).Where(f => f.Name is not ("name" or "units") && item.Latest(f.Name)?.Stored is not null))
-                table.Append(CultureInfo.InvariantCulture, $"| {(item.Kind == ItemKind.House ? "House" : house.NameOf(item))} | {fact.Label} | {fact.ShowOf(item, house)} |\n");
+                table.Append(CultureInfo.InvariantCulture,
+                    $"| {(item.Kind == ItemKind.House ? "House" : house.NameOf(item))} | {fact.Label} | {fact.ShowOf(item, house)} |\n");
         }
         return table.ToString();
     }

@@ -71,8 +71,10 @@ public class NonsenseTests
     {
         Fact[] facts =
         [
-            CoveringKindFacts.LeastVolts, CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent, CoveringKindFacts.Tube, CoveringKindFacts.FabricThickness, CoveringKindFacts.RoundTo,
-            PanelTypeFacts.Supply, PanelTypeFacts.Outputs, PanelTypeFacts.OutputCurrent, PanelTypeFacts.UnitsPerOutput, WindowFacts.WidthTop, WindowFacts.CornerAngle, UnitFacts.OrderWidth,
+            CoveringKindFacts.LeastVolts, CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent, CoveringKindFacts.Tube,
+            CoveringKindFacts.FabricThickness, CoveringKindFacts.RoundTo,
+            PanelTypeFacts.Supply, PanelTypeFacts.Outputs, PanelTypeFacts.OutputCurrent, PanelTypeFacts.UnitsPerOutput, WindowFacts.WidthTop,
+            WindowFacts.CornerAngle, UnitFacts.OrderWidth,
         ];
         Assert.All(facts, fact => Assert.False(fact.ReadTyped(typed, House.Empty).Ok, $"{fact.Label}: {typed}"));
     }

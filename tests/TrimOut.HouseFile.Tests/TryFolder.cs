@@ -46,7 +46,8 @@ public sealed class TryFolder : IDisposable
 
     public static void AddWindow(Scribe scribe) => Do(scribe, AddItems.Window(scribe.House, AddItems.NextTag(scribe.House), null).Value);
 
-    public static Change Do(Scribe scribe, Draft draft) => scribe.Record(draft) is { Ok: true } saved ? saved.Value : throw new InvalidOperationException(scribe.Record(draft).Reason);
+    public static Change Do(Scribe scribe, Draft draft) =>
+        scribe.Record(draft) is { Ok: true } saved ? saved.Value : throw new InvalidOperationException(scribe.Record(draft).Reason);
 
     /// <summary>The tags of the windows in a house file.</summary>
     public string Tags(string? path = null)

@@ -4,7 +4,7 @@ using AngleSharp.Html.Parser;
 using Markdig;
 using Markdig.Extensions.Tables;
 using Markdig.Syntax;
-using TrimOut.Core.Houses;
+using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.Testing;
 
@@ -14,12 +14,12 @@ public class BinderTests
 {
     private static readonly MarkdownPipeline Tables = new MarkdownPipelineBuilder().UsePipeTables().Build();
 
-    private static House Finished { get; } = FinishedHouse.Build().House;
+    private static HouseLog Finished { get; } = FinishedHouse.Build().Scribe.Log;
 
     [Fact]
     public void TheSameHouseAndDayGiveTheSameBytes()
     {
-        var again = FinishedHouse.Build().House;
+        var again = FinishedHouse.Build().Scribe.Log;
         Assert.Equal(Written(Finished), Written(again));
         Assert.Equal(Binder.Html(Finished, FinishedHouse.Day), Binder.Html(again, FinishedHouse.Day));
         Assert.DoesNotContain('\r', Binder.Html(again, FinishedHouse.Day));
@@ -69,9 +69,9 @@ public class BinderTests
         Assert.Equal(["W02B", "Lead goes behind the fascia.", "RE"], [waived[0], waived[2], waived[3]]);
     }
 
-    private static string Written(House house) => Binder.Markdown(house, FinishedHouse.Day, FinishedHouse.Report(house));
+    private static string Written(HouseLog log) => Binder.Markdown(log, FinishedHouse.Day, FinishedHouse.Report(log.House));
 
-    private static IHtmlDocument Page(House house) => new HtmlParser().ParseDocument(Binder.Html(house, FinishedHouse.Day, FinishedHouse.Report(house)));
+    private static IHtmlDocument Page(HouseLog log) => new HtmlParser().ParseDocument(Binder.Html(log, FinishedHouse.Day, FinishedHouse.Report(log.House)));
 
     /// <summary>The body of the nth table behind a heading, as text.</summary>
     private static List<List<string>> Table(IHtmlDocument page, string heading, int nth)

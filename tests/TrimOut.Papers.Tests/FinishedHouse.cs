@@ -2,6 +2,7 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Rough;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
@@ -19,10 +20,10 @@ internal static class FinishedHouse
     public static CheckReport Report(House house) => CheckReport.Of(house, [new LeadAwayFromMotor()]);
 
     /// <summary>What its papers are written from.</summary>
-    public static PaperData Data(House? house = null)
+    public static PaperData Data(HouseLog? log = null)
     {
-        house ??= Build().House;
-        return new PaperData(house, Day, Report(house));
+        log ??= Build().Scribe.Log;
+        return new PaperData(log, Day, Report(log.House));
     }
 
     public static TestJob Build(DisplayUnits units = DisplayUnits.Inches)
@@ -50,12 +51,16 @@ internal static class FinishedHouse
     {
         (Fact Fact, string Typed)[] facts =
         [
-            (HouseFacts.Client, "R. Example"), (HouseFacts.Address, "12 Sample Lane"), (HouseFacts.SiteContact, "Foreman, 555 0100"), (HouseFacts.Crew, "Crew North"),
+            (HouseFacts.Client, "R. Example"), (HouseFacts.Address, "12 Sample Lane"), (HouseFacts.SiteContact, "Foreman, 555 0100"),
+            (HouseFacts.Crew, "Crew North"),
             (HouseFacts.CodeInForce, "Local wiring rules, 2023 edition"), (HouseFacts.Meter, "Meter 7, calibrated 2026-01-09"),
-            (HouseFacts.FramingOn, "2026-03-02"), (HouseFacts.DrywallOn, "2026-04-20"), (HouseFacts.PaintedOn, "2026-06-15"), (HouseFacts.HandoverOn, "2026-09-30"),
+            (HouseFacts.FramingOn, "2026-03-02"), (HouseFacts.DrywallOn, "2026-04-20"), (HouseFacts.PaintedOn, "2026-06-15"),
+            (HouseFacts.HandoverOn, "2026-09-30"),
             (HouseFacts.DemonstratedOn, "2026-09-30"), (HouseFacts.DemonstratedTo, "R. Example"), (HouseFacts.BinderGivenOn, "2026-09-30"),
-            (HouseFacts.OpenItemsAgreed, "Sill paint touched up by the painter in October."), (HouseFacts.AcceptedBy, "R. Example"), (HouseFacts.AcceptedOn, "2026-09-30"),
-            (HouseFacts.WarrantyTerm, "Two years"), (HouseFacts.WarrantyCovers, "Labour and wiring, not wear of fabric."), (HouseFacts.WarrantyFrom, "2026-09-30"), (HouseFacts.WarrantyCall, "Crew North, 555 0101"),
+            (HouseFacts.OpenItemsAgreed, "Sill paint touched up by the painter in October."), (HouseFacts.AcceptedBy, "R. Example"),
+            (HouseFacts.AcceptedOn, "2026-09-30"),
+            (HouseFacts.WarrantyTerm, "Two years"), (HouseFacts.WarrantyCovers, "Labour and wiring, not wear of fabric."),
+            (HouseFacts.WarrantyFrom, "2026-09-30"), (HouseFacts.WarrantyCall, "Crew North, 555 0101"),
         ];
         foreach (var (fact, typed) in facts)
             job.SayOf("", fact, typed);
@@ -75,8 +80,10 @@ internal static class FinishedHouse
             (Fact Fact, string Typed)[] facts =
             [
                 (WindowFacts.Mount, "inside"), (WindowFacts.Facing, tag == "W01" ? "S" : "NE"), (WindowFacts.Reach, tag == "W03" ? "ladder" : "floor"),
-                (WindowFacts.RoughWidth, wide), (WindowFacts.RoughHeight, Size("60", "1524")), (WindowFacts.WidthTop, wide), (WindowFacts.WidthMiddle, wide), (WindowFacts.WidthBottom, wide),
-                (WindowFacts.HeightLeft, Size("60 1/2", "1537")), (WindowFacts.HeightMiddle, Size("60 1/2", "1537")), (WindowFacts.HeightRight, Size("60 3/8", "1534")), (WindowFacts.Depth, Size("5 1/4", "133")),
+                (WindowFacts.RoughWidth, wide), (WindowFacts.RoughHeight, Size("60", "1524")), (WindowFacts.WidthTop, wide), (WindowFacts.WidthMiddle, wide),
+                (WindowFacts.WidthBottom, wide),
+                (WindowFacts.HeightLeft, Size("60 1/2", "1537")), (WindowFacts.HeightMiddle, Size("60 1/2", "1537")),
+                (WindowFacts.HeightRight, Size("60 3/8", "1534")), (WindowFacts.Depth, Size("5 1/4", "133")),
             ];
             foreach (var (fact, typed) in facts)
                 job.Do(SetFact.Typed(job.House, job.House.FindTag(tag)!.Item, fact, typed));
@@ -85,8 +92,10 @@ internal static class FinishedHouse
         {
             job.Say(unit, UnitFacts.LeadSide, "left").Say(unit, UnitFacts.Power, unit == "W03" ? "battery" : "panel");
             if (unit != "W03")
-                job.Say(unit, UnitFacts.EntrySide, unit == "W02B" ? "right" : "left").Say(unit, UnitFacts.EntryFromJamb, Size("1", "25")).Say(unit, UnitFacts.EntryBack, Size("3", "75")).Say(unit, UnitFacts.EntryBelowHead, Size("1 1/2", "38"));
-            job.Say(unit, UnitFacts.Fabric, "Plain weave").Say(unit, UnitFacts.Colour, "Chalk").Say(unit, UnitFacts.Opacity, "blackout").Say(unit, UnitFacts.HeadCover, "Fascia 4 in");
+                job.Say(unit, UnitFacts.EntrySide, unit == "W02B" ? "right" : "left").Say(unit, UnitFacts.EntryFromJamb, Size("1", "25"))
+                    .Say(unit, UnitFacts.EntryBack, Size("3", "75")).Say(unit, UnitFacts.EntryBelowHead, Size("1 1/2", "38"));
+            job.Say(unit, UnitFacts.Fabric, "Plain weave").Say(unit, UnitFacts.Colour, "Chalk").Say(unit, UnitFacts.Opacity, "blackout")
+                .Say(unit, UnitFacts.HeadCover, "Fascia 4 in");
             job.Say(unit, UnitFacts.OrderWidth, Size("45 3/8", "1152")).Say(unit, UnitFacts.OrderHeight, Size("60 1/2", "1537"));
             job.Say(unit, UnitFacts.OrderedOn, "2026-06-22").Say(unit, UnitFacts.Acknowledgement, "A-4711").Say(unit, UnitFacts.Serial, $"SN-{unit}");
             job.Say(unit, UnitFacts.OpenGap, Size("1/2", "12")).Say(unit, UnitFacts.CloseGap, "0");
@@ -98,14 +107,16 @@ internal static class FinishedHouse
     private static void Power(TestJob job)
     {
         job.Add(ItemKind.Box, "A").SayOf("A", BoxFacts.Cable, "16/2").SayOf("A", BoxFacts.Left, "90 ft");
-        job.SayOf("Roller", CoveringKindFacts.WarrantyTerm, "Five years from delivery").SayOf("Roller", CoveringKindFacts.WarrantyCovers, "Motor and tube").SayOf("Roller", CoveringKindFacts.WarrantyCall, "The maker, 555 0102");
+        job.SayOf("Roller", CoveringKindFacts.WarrantyTerm, "Five years from delivery").SayOf("Roller", CoveringKindFacts.WarrantyCovers, "Motor and tube")
+            .SayOf("Roller", CoveringKindFacts.WarrantyCall, "The maker, 555 0102");
         job.Add(ItemKind.Panel, "P1");
         job.SayOf("P1", PanelFacts.Location, "Mechanical room, north wall").SayOf("P1", PanelFacts.Breaker, "Main board 14");
         job.SayOf("P1", PanelFacts.ConnectedBy, "Sparks Example").SayOf("P1", PanelFacts.Licence, "EL-0001").SayOf("P1", PanelFacts.ConnectedOn, "2026-08-11");
         foreach (var run in job.House.Runs.Select(r => r.Name).ToList())
         {
             job.Legs(run, ("9 ft", CablePlace.BetweenFloors), ("31 ft", CablePlace.InWall));
-            job.Say(run, RunFacts.Cable, "16/2").Say(run, RunFacts.TailAtWindow, "48 in").Say(run, RunFacts.TailFound, "47 in").Say(run, RunFacts.TailAtPanel, "60 in");
+            job.Say(run, RunFacts.Cable, "16/2").Say(run, RunFacts.TailAtWindow, "48 in").Say(run, RunFacts.TailFound, "47 in")
+                .Say(run, RunFacts.TailAtPanel, "60 in");
             job.Say(run, RunFacts.LabelAtWindow, $"P1-{run}").Say(run, RunFacts.LabelAtPanel, $"P1-{run}");
             job.Say(run, RunFacts.FirstLoop, "0.41").Say(run, RunFacts.SecondLoop, "0.42").Say(run, RunFacts.Photo, $"photos/{run}-open-wall.jpg");
             job.Say(run, RunFacts.OpenVolts, "12.3").Say(run, RunFacts.LoadedVolts, "11.9").Say(run, RunFacts.Polarity, "right");
@@ -115,8 +126,10 @@ internal static class FinishedHouse
 
     private static void Controls(TestJob job)
     {
-        job.Add(ItemKind.Hub, "House hub").SayOf("House hub", HubFacts.Location, "Hall cupboard").Add(ItemKind.Remote, "Kitchen wall").Add(ItemKind.Remote, "Bedside");
-        job.SayOf("Kitchen wall", RemoteFacts.Room, "Kitchen").SayOf("Kitchen wall", RemoteFacts.Plate, "2-gang, left").SayOf("Kitchen wall", RemoteFacts.Hub, "House hub");
+        job.Add(ItemKind.Hub, "House hub").SayOf("House hub", HubFacts.Location, "Hall cupboard").Add(ItemKind.Remote, "Kitchen wall")
+            .Add(ItemKind.Remote, "Bedside");
+        job.SayOf("Kitchen wall", RemoteFacts.Room, "Kitchen").SayOf("Kitchen wall", RemoteFacts.Plate, "2-gang, left")
+            .SayOf("Kitchen wall", RemoteFacts.Hub, "House hub");
         job.SayOf("Bedside", RemoteFacts.Room, "Bedroom").SayOf("Bedside", RemoteFacts.Hub, "House hub");
         foreach (var unit in job.House.Units.Select(u => u.Tag).ToList())
         {

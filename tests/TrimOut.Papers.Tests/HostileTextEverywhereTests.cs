@@ -7,7 +7,9 @@ using TrimOut.Core.Houses;
 
 namespace TrimOut.Papers.Tests;
 
-/// <summary>Every text fact of every item, the author and the instrument hold hostile text: the page must be the one of harmless text, with only those texts changed.</summary>
+/// <summary>
+/// Every text fact of every item, the author and the instrument hold hostile text: the page must be the one of harmless text, with only those texts changed.
+/// </summary>
 public class HostileTextEverywhereTests
 {
     public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
@@ -21,7 +23,8 @@ public class HostileTextEverywhereTests
         var fields = TextFields(job.House).ToList();
         Assert.True(fields.Count > 60);
         var harmless = Elements(paper, With(job.Scribe.Log, fields, Token));
-        Assert.True(Enumerable.Range(0, fields.Count).Count(at => harmless.Any(e => e.Text.Contains(Token(at), StringComparison.Ordinal))) > (id == "binder" ? 40 : 10));
+        Assert.True(Enumerable.Range(0, fields.Count)
+            .Count(at => harmless.Any(e => e.Text.Contains(Token(at), StringComparison.Ordinal))) > (id == "binder" ? 40 : 10));
         // The binder holds every text against every place; the others, built of the same parts, every seventh.
         for (var shift = 0; shift < HostileText.All.Length; shift += id == "binder" ? 1 : 7)
         {
@@ -46,14 +49,16 @@ public class HostileTextEverywhereTests
         System.Text.RegularExpressions.Regex.Replace(text, "zz([0-9]{3})zz", m => typed(int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture)));
 
     /// <summary>Every element with its own text, in order. A drawing may cut its lettering short, so of that only the number of pieces counts.</summary>
-    private static List<(string Tag, string Text)> Elements(Paper paper, House house) =>
-        [.. new HtmlParser().ParseDocument(paper.Write(FinishedHouse.Data(house)).ToHtml()).All
+    private static List<(string Tag, string Text)> Elements(Paper paper, HouseLog log) =>
+        [.. new HtmlParser().ParseDocument(paper.Write(FinishedHouse.Data(log)).ToHtml()).All
             .Select(e => (e.LocalName, e.LocalName is "text" or "style" ? "" : string.Concat(e.ChildNodes.OfType<IText>().Select(t => t.Data))))];
 
-    internal static House With(HouseLog log, List<(string Item, string Field)> fields, Func<int, string> typed)
+    internal static HouseLog With(HouseLog log, List<(string Item, string Field)> fields, Func<int, string> typed)
     {
         var edits = fields.Select((f, at) => (Edit)new Edit.Put(f.Item, f.Field, typed(at), []));
-        return log.With(new Change(new ChangeId("hostile", 1), log.LargestStamp + 1, new DateTimeOffset(2026, 9, 30, 12, 0, 0, TimeSpan.Zero), typed(0), "hostile", [.. edits])).House;
+        return log.With(
+            new Change(new ChangeId("hostile", 1), log.LargestStamp + 1, new DateTimeOffset(2026, 9, 30, 12, 0, 0, TimeSpan.Zero), typed(0),
+                "hostile", [.. edits]));
     }
 
     // A waiver holds for one check and one set of figures: with those changed it would no longer be one.

@@ -6,11 +6,14 @@ using TrimOut.Testing;
 
 namespace TrimOut.Papers.Tests;
 
-/// <summary>What holds for every paper: of a finished house in inches and in millimetres, of a new one, and of every sample job. Pages are held to AngleSharp's reading.</summary>
+/// <summary>
+/// What holds for every paper: of a finished house in inches and in millimetres, of a new one, and of every sample job. Pages are held to AngleSharp's reading.
+/// </summary>
 public class PaperListTests
 {
     private static readonly PaperData[] Houses =
-        [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).House), FinishedHouse.Data(new TestJob().House), .. SampleJobs.Names.Select(SampleJobs.Data)];
+        [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).Scribe.Log), FinishedHouse.Data(new TestJob().Scribe.Log),
+            .. SampleJobs.Names.Select(SampleJobs.Data)];
 
     public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
 
@@ -55,7 +58,8 @@ public class PaperListTests
             Assert.Empty(errors);
             Assert.Empty(page.QuerySelectorAll("script, link, iframe, object, embed, form, base, img, image, use, foreignObject"));
             Assert.DoesNotContain(page.All.SelectMany(e => e.Attributes), a => a.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase));
-            Assert.All(page.QuerySelectorAll("[href], [src]"), e => Assert.StartsWith("#", e.GetAttribute("href") ?? e.GetAttribute("src"), StringComparison.Ordinal));
+            Assert.All(page.QuerySelectorAll("[href], [src]"),
+                e => Assert.StartsWith("#", e.GetAttribute("href") ?? e.GetAttribute("src"), StringComparison.Ordinal));
             Assert.All(page.QuerySelectorAll("a"), a => Assert.NotNull(page.GetElementById(a.GetAttribute("href")![1..])));
             Assert.DoesNotContain("url(", page.QuerySelector("style")!.TextContent, StringComparison.OrdinalIgnoreCase);
             Assert.DoesNotContain("@import", page.QuerySelector("style")!.TextContent, StringComparison.OrdinalIgnoreCase);

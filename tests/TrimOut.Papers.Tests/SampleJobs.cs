@@ -17,7 +17,7 @@ internal static class SampleJobs
     public static PaperData Data(string name)
     {
         var changes = File.ReadLines(Path.Combine(Folder, name, "history.jsonl")).Where(l => l.Length > 0).Select(l => ChangeJson.Read(l).Value);
-        return PaperData.Of(HouseLog.Of(changes).Value.House, FinishedHouse.Day);
+        return PaperData.Of(HouseLog.Of(changes).Value, FinishedHouse.Day);
     }
 
     private static string Find()

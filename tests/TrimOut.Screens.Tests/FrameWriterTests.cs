@@ -69,7 +69,8 @@ public partial class FrameWriterTests
         foreach (Match part in Parts().Matches(text))
         {
             if (part.Groups["row"].Success)
-                (x, y) = (int.Parse(part.Groups["column"].Value, System.Globalization.CultureInfo.InvariantCulture) - 1, int.Parse(part.Groups["row"].Value, System.Globalization.CultureInfo.InvariantCulture) - 1);
+                (x, y) = (int.Parse(part.Groups["column"].Value, System.Globalization.CultureInfo.InvariantCulture) - 1,
+                    int.Parse(part.Groups["row"].Value, System.Globalization.CultureInfo.InvariantCulture) - 1);
             if (!part.Groups["text"].Success)
                 continue;
             foreach (var (grapheme, columns) in TextWidth.Graphemes(part.Groups["text"].Value))
@@ -83,7 +84,8 @@ public partial class FrameWriterTests
     }
 
     private static string Text(Dictionary<(int X, int Y), string> terminal, Frame like) =>
-        string.Concat(Enumerable.Range(0, like.Height).Select(y => string.Concat(Enumerable.Range(0, like.Width).Select(x => terminal[(x, y)])).TrimEnd() + "\n"));
+        string.Concat(Enumerable.Range(0, like.Height)
+            .Select(y => string.Concat(Enumerable.Range(0, like.Width).Select(x => terminal[(x, y)])).TrimEnd() + "\n"));
 
     [GeneratedRegex("\u001b\\[(?<row>\\d+);(?<column>\\d+)H|\u001b\\[[\\d;]*m|\u001b[78]|(?<text>[^\u001b]+)")]
     private static partial Regex Parts();

@@ -1,7 +1,10 @@
 using Microsoft.Extensions.Time.Testing;
+using TrimOut.Screens.Cables;
 using TrimOut.Screens.Figures;
 using TrimOut.Screens.Help;
+using TrimOut.Screens.History;
 using TrimOut.Screens.HousePicker;
+using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Notices;
 using TrimOut.Screens.Papers;
 using TrimOut.Screens.Shell;
@@ -18,10 +21,12 @@ public class KeyTableTests
     {
         var desk = new TestDesk(new FakeTimeProvider());
         var sections = CommonKeys.Sections.Select(s => ((Ask.Section)s.Press(PickerScreen.At(desk), Shell.Value.Context).Ask!).Make(Shell.Value.Context));
-        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], []), new NoticeScreen([]), new LockedHouseScreen(new LockedHouse("", "")), WhatIfScreen.At(Shell.Value.Context, null), Figures(), .. sections];
+        return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], []), new NoticeScreen([]),
+            new LockedHouseScreen(new LockedHouse("", "")), WhatIfScreen.At(Shell.Value.Context, null), Figures(), .. sections,
+            new CutPlanScreen(Shell.Value.Context.House, [], 0), new AsItStoodScreen(1, Shell.Value.Context, JobSheetScreen.At(Shell.Value.Context))];
     }
 
-    private static FiguresScreen Figures() => FiguresScreen.For(((IAsked)TrimOut.Screens.JobSheet.JobSheetScreen.At(Shell.Value.Context)).FiguresAt(Shell.Value.Context)!);
+    private static FiguresScreen Figures() => FiguresScreen.For(((IAsked)JobSheetScreen.At(Shell.Value.Context)).FiguresAt(Shell.Value.Context)!);
 
     public static TheoryData<string> Titles() => [.. EveryScreen().Select(s => s.Title).Distinct()];
 

@@ -22,11 +22,18 @@ public class KeysPageTests
     private static string Page()
     {
         var shell = new ShellState(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe);
-        var page = new StringBuilder("# Keys\n\nThis page is made from the key tables of the screens; a test holds it to them. `?` shows the same on every screen.\n\n");
-        page.Append("While something is typed: Enter takes it, Tab takes it and goes to the next field, Up and Down walk through a list of choices, Esc leaves it as it was.\n");
-        page.Append("\n## The ten commonest tasks\n\nCounted by a test that does each of them. What is typed as data is not counted.\n\n| Task | From | Keys | Keystrokes |\n|---|---|---|---|\n");
+        var page = new StringBuilder(
+            "# Keys\n\nThis page is made from the key tables of the screens; a test holds it to them. `?` shows the same on every screen.\n\n");
+        page.Append(
+            "While something is typed: Enter takes it, Tab takes it and goes to the next field, Up and Down walk through a list of choices, " +
+                "Esc leaves it as it was.\n");
+        page.Append(
+            "\n## The ten commonest tasks\n\nCounted by a test that does each of them. " +
+                "What is typed as data is not counted.\n\n| Task | From | Keys | Keystrokes |\n|---|---|---|---|\n");
         foreach (var task in CommonTask.All)
-            page.Append(CultureInfo.InvariantCulture, $"| {task.Name} | {task.From} | {string.Join(" ", task.Keys.Select(k => k[0] == CommonTask.Data ? $"*{k[1..]}*" : $"`{KeyNames.Shown(k)}`"))} | {task.Strokes} |\n");
+            page.Append(CultureInfo.InvariantCulture,
+                $"| {task.Name} | {task.From} | " +
+                $"{string.Join(" ", task.Keys.Select(k => k[0] == CommonTask.Data ? $"*{k[1..]}*" : $"`{KeyNames.Shown(k)}`"))} | {task.Strokes} |\n");
         Append(page, "On every screen", CommonKeys.For(shell));
         foreach (var screen in KeyTableTests.EveryScreen().DistinctBy(s => s.GetType()))
             Append(page, Name(screen), screen.Keys);

@@ -9,7 +9,9 @@ using TrimOut.Testing;
 
 namespace TrimOut.Screens.Tests;
 
-/// <summary>The signs in docs/using.md are made from the tables that draw them: the test fails when they are stale, and writes them anew when TRIMOUT_WRITE_DOCS is set.</summary>
+/// <summary>
+/// The signs in docs/using.md are made from the tables that draw them: the test fails when they are stale, and writes them anew when TRIMOUT_WRITE_DOCS is set.
+/// </summary>
 public class SignsTests
 {
     private const string Heading = "## The signs\n";
@@ -56,7 +58,7 @@ public class SignsTests
     private static string Section()
     {
         var text = new StringBuilder(Heading + "\nColours carry no meaning alone: a sign or a word stands beside each. `?` explains those of the screen.\n");
-        foreach (var screen in KeyTableTests.EveryScreen().Where(s => s.Signs.Count > 0).DistinctBy(s => s.GetType()))
+        foreach (var screen in KeyTableTests.EveryScreen().Where(s => s.Signs.Count > 0).DistinctBy(s => string.Concat(s.Signs.Select(x => x.Means))))
         {
             text.Append($"\n**{KeysPageTests.Name(screen)}**\n\n| Sign | What it means |\n|---|---|\n");
             foreach (var sign in screen.Signs)

@@ -19,14 +19,20 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public string? Look { get; set; }
 
-    public Result<Scribe> Open(string path) => HeldBy is not null ? new Refusal($"{path} is open in another program: {HeldBy}.") : path == "samples/corner" ? Begin("Corner house", DisplayUnits.Inches) : new Refusal($"{path} is no house file.");
+    public Result<Scribe> Open(string path) =>
+        HeldBy is not null
+            ? new Refusal($"{path} is open in another program: {HeldBy}.")
+            : path == "samples/corner"
+            ? Begin("Corner house", DisplayUnits.Inches)
+            : new Refusal($"{path} is no house file.");
 
     public Result<Scribe> Create(string name, DisplayUnits units) => Begin(name, units);
 
     public void Close(Scribe scribe) { }
 
     public Result<Scribe> OpenToRead(string path) =>
-        new Scribe(new MemoryStore("laptop", new TestJob().Window("W01").Scribe.Log.Changes) { ReadOnlyBecause = "it was opened for reading only." }, clock, "Ash");
+        new Scribe(new MemoryStore("laptop", new TestJob().Window("W01").Scribe.Log.Changes) { ReadOnlyBecause = "it was opened for reading only." }, clock,
+            "Ash");
 
     public bool CanStillLook => HeldBy is not null;
 
@@ -59,8 +65,8 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
         Before?.Invoke(stop);
         return new List<PreviewBlock>
         {
-            new(PreviewKind.Heading, 1, "", [new(house.House.Name)], []),
-            new(PreviewKind.Paragraph, 0, "", [new($"{house.House.Units.Length} units.")], []),
+            new(PreviewKind.Heading, 1, "", [new(house.Log.House.Name)], []),
+            new(PreviewKind.Paragraph, 0, "", [new($"{house.Log.House.Units.Length} units.")], []),
         };
     }
 

@@ -17,22 +17,26 @@ public static class BigHouse
         var covers = job.House.ItemsOf(ItemKind.HeadCover).Select(i => i.Id).ToList();
         var panelType = job.House.ItemsOf(ItemKind.PanelType).First().Id;
         var remoteType = job.House.ItemsOf(ItemKind.RemoteType).First().Id;
-        job.Do(new Draft("hub").New(ItemKind.Hub, House.RootId, out var newHub).Put(newHub, HubFacts.Name, "Hub").Put(newHub, HubFacts.Type, new ItemRef(job.House.ItemsOf(ItemKind.HubType).First().Id)));
+        job.Do(new Draft("hub").New(ItemKind.Hub, House.RootId, out var newHub).Put(newHub, HubFacts.Name, "Hub")
+            .Put(newHub, HubFacts.Type, new ItemRef(job.House.ItemsOf(ItemKind.HubType).First().Id)));
         var hub = job.House.Hubs[0].Id;
         string room = "", panel = "", remote = "";
         for (var n = 0; n < windows; n++)
         {
             if (n % 8 == 0)
             {
-                job.Do(new Draft("room").New(ItemKind.Room, House.RootId, out var newRoom).Put(newRoom, RoomFacts.Name, $"Room {n / 8}").Put(newRoom, RoomFacts.WalkingOrder, Math.Min(999, n / 8 + 1)));
+                job.Do(new Draft("room").New(ItemKind.Room, House.RootId, out var newRoom).Put(newRoom, RoomFacts.Name, $"Room {n / 8}")
+                    .Put(newRoom, RoomFacts.WalkingOrder, Math.Min(999, n / 8 + 1)));
                 room = Last(job);
-                job.Do(new Draft("remote").New(ItemKind.Remote, House.RootId, out var newRemote).Put(newRemote, RemoteFacts.Name, $"Remote {n / 8}").Put(newRemote, RemoteFacts.Type, new ItemRef(remoteType))
+                job.Do(new Draft("remote").New(ItemKind.Remote, House.RootId, out var newRemote).Put(newRemote, RemoteFacts.Name, $"Remote {n / 8}")
+                    .Put(newRemote, RemoteFacts.Type, new ItemRef(remoteType))
                     .Put(newRemote, RemoteFacts.Room, new ItemRef(room)).Put(newRemote, RemoteFacts.Hub, new ItemRef(hub)));
                 remote = Last(job);
             }
             if (n % 10 == 0)
             {
-                job.Do(new Draft("panel").New(ItemKind.Panel, House.RootId, out var newPanel).Put(newPanel, PanelFacts.Name, $"P{n / 10}").Put(newPanel, PanelFacts.Type, new ItemRef(panelType))
+                job.Do(new Draft("panel").New(ItemKind.Panel, House.RootId, out var newPanel).Put(newPanel, PanelFacts.Name, $"P{n / 10}")
+                    .Put(newPanel, PanelFacts.Type, new ItemRef(panelType))
                     .Put(newPanel, PanelFacts.ConnectedBy, "An electrician").Put(newPanel, PanelFacts.Licence, "L-1"));
                 panel = Last(job);
             }
@@ -57,15 +61,19 @@ public static class BigHouse
         foreach (var fact in (Fact<Length>[])[WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight])
             draft = draft.Put(window, fact, height);
         draft = draft.New(ItemKind.Unit, window, out var unit)
-            .Put(unit, UnitFacts.Position, 1).Put(unit, UnitFacts.Kind, new ItemRef(kind)).Put(unit, UnitFacts.LeadSide, faulty ? Side.Right : Side.Left).Put(unit, UnitFacts.Power, PowerSource.Panel)
-            .Put(unit, UnitFacts.EntrySide, Side.Left).Put(unit, UnitFacts.EntryFromJamb, Length.FromInches(2)).Put(unit, UnitFacts.EntryBack, Length.FromInches(2)).Put(unit, UnitFacts.EntryBelowHead, Length.FromInches(1))
+            .Put(unit, UnitFacts.Position, 1).Put(unit, UnitFacts.Kind, new ItemRef(kind)).Put(unit, UnitFacts.LeadSide, faulty ? Side.Right : Side.Left)
+                .Put(unit, UnitFacts.Power, PowerSource.Panel)
+            .Put(unit, UnitFacts.EntrySide, Side.Left).Put(unit, UnitFacts.EntryFromJamb, Length.FromInches(2))
+                .Put(unit, UnitFacts.EntryBack, Length.FromInches(2)).Put(unit, UnitFacts.EntryBelowHead, Length.FromInches(1))
             .Put(unit, UnitFacts.HeadCover, new ItemRef(cover)).Put(unit, UnitFacts.OrderWidth, width).Put(unit, UnitFacts.OrderHeight, height)
-            .Put(unit, UnitFacts.BoxLabel, $"W{n:0000}").Put(unit, UnitFacts.DeliveredWidth, width).Put(unit, UnitFacts.DeliveredHeight, height).Put(unit, UnitFacts.Damage, "none")
+            .Put(unit, UnitFacts.BoxLabel, $"W{n:0000}").Put(unit, UnitFacts.DeliveredWidth, width).Put(unit, UnitFacts.DeliveredHeight, height)
+                .Put(unit, UnitFacts.Damage, "none")
             .Put(unit, UnitFacts.Group, $"G{n / 4}").Put(unit, UnitFacts.Hub, new ItemRef(hub)).Put(unit, UnitFacts.HubName, $"Room {n / 8} window {n % 8}")
             .Put(unit, UnitFacts.OpenGap, Length.FromInches(1)).Put(unit, UnitFacts.CloseGap, Length.Zero)
             .Put(remote, RemoteFacts.Moves, YesNo.Yes, unit)
             .New(ItemKind.Run, unit, out var run)
-            .Put(run, RunFacts.Cable, new ItemRef(cable)).Put(run, RunFacts.TailAtWindow, faulty ? width / 4 : width).Put(run, RunFacts.TailAtPanel, Length.FromFeet(6))
+            .Put(run, RunFacts.Cable, new ItemRef(cable)).Put(run, RunFacts.TailAtWindow, faulty ? width / 4 : width)
+                .Put(run, RunFacts.TailAtPanel, Length.FromFeet(6))
             .Put(run, RunFacts.MainsDistance, Length.FromInches(12)).Put(run, RunFacts.HoleEdge, Length.FromInches(2))
             .Put(run, RunFacts.LabelAtWindow, $"W{n:0000}").Put(run, RunFacts.LabelAtPanel, $"W{n:0000}")
             .Put(run, RunFacts.FirstLoop, new Resistance(0.9m)).Put(run, RunFacts.SecondLoop, new Resistance(0.9m))
@@ -73,7 +81,8 @@ public static class BigHouse
             .Put(run, RunFacts.OpenVolts, new Voltage(12)).Put(run, RunFacts.LoadedVolts, new Voltage(11.2m)).Put(run, RunFacts.Polarity, Polarity.Right);
         foreach (var (feet, place) in ((int, CablePlace)[])[(10, CablePlace.InWall), (20 + n % 40, CablePlace.BetweenFloors), (8, CablePlace.InWall)])
             draft = draft.New(ItemKind.Leg, run, out var leg).Put(leg, LegFacts.Length, Length.FromFeet(feet)).Put(leg, LegFacts.Place, place);
-        return new[] { "covering-planned", "cable-pulled", "both-ends-labelled", "measured", "clicked-in" }.Aggregate(draft, (d, step) => d.PutStored(unit, UnitFacts.Step.Field(step), "done"));
+        return new[] { "covering-planned", "cable-pulled", "both-ends-labelled", "measured", "clicked-in" }
+            .Aggregate(draft, (d, step) => d.PutStored(unit, UnitFacts.Step.Field(step), "done"));
     }
 
     private static string Last(TestJob job) => job.Scribe.Log.Changes[^1].Edits.OfType<Edit.Add>().Last().Item;

@@ -87,12 +87,12 @@ public sealed class NotedReads
         var whole = read.Sort == ReadSort.WholeLookup;
         if (!_followed.Add((lookup.Number, whole ? null : read.Value.ToString(CultureInfo.InvariantCulture))))
             return;
-        var sources = lookup.Map.Sources(new House(_state)).ToList();
+        var sources = lookup.Sources(new House(_state)).ToList();
         if (whole)
-            Follow(() => _ = lookup.Map.Sources(new House(_state)).ToList());
-        var under = sources.Where(s => lookup.Map.Part(new House(_state), s).Any(p => lookup.KeyOf(p.Key) == read)).ToList();
+            Follow(() => _ = lookup.Sources(new House(_state)).ToList());
+        var under = sources.Where(s => lookup.KeysFrom(new House(_state), s).Any(k => lookup.KeyOf(k) == read)).ToList();
         foreach (var source in whole || under.Count == 0 ? sources : under)
-            Follow(() => _ = lookup.Map.Part(new House(_state), source));
+            Follow(() => _ = lookup.KeysFrom(new House(_state), source).ToList());
     }
 
     private static ReadKey WholeOf(ReadKey read) => new(read.Value & ~(long)uint.MaxValue);

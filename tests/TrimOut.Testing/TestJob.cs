@@ -13,10 +13,10 @@ namespace TrimOut.Testing;
 /// <summary>A house that a test writes in the words of the job: <c>new TestJob().Window("W01").Say("W01", UnitFacts.LeadSide, "left")</c>.</summary>
 public sealed class TestJob
 {
-    public TestJob(DisplayUnits units = DisplayUnits.Inches, IHouseStore? store = null)
+    public TestJob(DisplayUnits units = DisplayUnits.Inches, IHouseStore? store = null, StepList? steps = null)
     {
         Clock = new FakeTimeProvider(new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.Zero));
-        Scribe = new Scribe(store ?? new MemoryStore(), Clock, "Test crew");
+        Scribe = new Scribe(store ?? new MemoryStore(), Clock, "Test crew") { Steps = steps ?? StepList.Shipped };
         if (Scribe.Log.Changes.IsEmpty)
             Do(NewHouse.Begin("Test house", units));
     }
@@ -43,6 +43,8 @@ public sealed class TestJob
     }
 
     public TestJob Do(Draft draft) => Do((Result<Draft>)draft);
+
+    public TestJob Do(Func<TestJob, Result<Draft>> want) => Do(want(this));
 
     /// <summary>Adds a room where there is none of that name.</summary>
     public TestJob Room(string name, string? floor = null) => House.Rooms.Any(r => r.Name == name) ? this : Do(AddItems.Room(House, name, floor));

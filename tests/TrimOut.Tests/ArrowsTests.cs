@@ -21,7 +21,8 @@ public class ArrowsTests
     [InlineData("Terminal.Gui", "TrimOut.Screens")]
     [InlineData("System.CommandLine", "trimout")]
     public void APackageIsKnownToOnePartOnly(string package, string part) =>
-        Assert.Equal([part], ((string[])["TrimOut.Core", "TrimOut.HouseFile", "TrimOut.Papers", "TrimOut.Screens", "trimout"]).Where(p => Known(p).Contains(package)));
+        Assert.Equal([part],
+            ((string[])["TrimOut.Core", "TrimOut.HouseFile", "TrimOut.Papers", "TrimOut.Screens", "trimout"]).Where(p => Known(p).Contains(package)));
 
     private static HashSet<string> Known(string part) => [.. Assembly.Load(part).GetReferencedAssemblies().Select(a => a.Name!)];
 }

@@ -37,7 +37,8 @@ public sealed class KillTests(ITestOutputHelper output) : IDisposable
     private List<string> SaveAndKill(int round, Random random)
     {
         using var process = _run.Start("set", "elm.trimout");
-        var notes = Enumerable.Range(1, 5000).Select(n => string.Create(CultureInfo.InvariantCulture, $"round {round} note {n} {new string('x', n % 200)} end")).ToList();
+        var notes = Enumerable.Range(1, 5000).Select(n => string.Create(CultureInfo.InvariantCulture, $"round {round} note {n} {new string('x', n % 200)} end"))
+            .ToList();
         var feeding = Task.Run(() =>
         {
             try

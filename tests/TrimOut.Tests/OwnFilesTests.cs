@@ -7,7 +7,9 @@ public sealed class OwnFilesTests : IDisposable
 
     public void Dispose() => _run.Dispose();
 
-    private string[] Files => [.. Directory.GetFiles(_run.Folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(_run.Folder, f).Replace('\\', '/')).Order(StringComparer.Ordinal)];
+    private string[] Files =>
+        [.. Directory.GetFiles(_run.Folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(_run.Folder, f).Replace('\\', '/'))
+            .Order(StringComparer.Ordinal)];
 
     private void Work()
     {
@@ -36,7 +38,8 @@ public sealed class OwnFilesTests : IDisposable
             return;
         Work();
         const UnixFileMode others = UnixFileMode.GroupRead | UnixFileMode.GroupWrite | UnixFileMode.OtherRead | UnixFileMode.OtherWrite;
-        foreach (var path in Directory.GetFileSystemEntries(_run.In("data/trimout"), "*", SearchOption.AllDirectories).Append(_run.In("data/trimout")).Append(_run.In("elm.trimout")))
+        foreach (var path in Directory.GetFileSystemEntries(_run.In("data/trimout"), "*", SearchOption.AllDirectories).Append(_run.In("data/trimout"))
+            .Append(_run.In("elm.trimout")))
             Assert.True((File.GetUnixFileMode(path) & others) == UnixFileMode.None, $"{path} can be read or written by others.");
     }
 }

@@ -18,7 +18,9 @@ public static class AddItems
         var draft = new Draft($"New room {stored}").New(ItemKind.Room, House.RootId, out var id)
             .PutStored(id, RoomFacts.Name.Name, stored)
             .Put(id, RoomFacts.WalkingOrder, house.Rooms.Select(r => r.WalkingOrder ?? 0).DefaultIfEmpty().Max() + 1);
-        return string.IsNullOrWhiteSpace(floor) ? draft : RoomFacts.Floor.ReadTyped(floor, house).Then<Draft>(f => draft.PutStored(id, RoomFacts.Floor.Name, f));
+        return string.IsNullOrWhiteSpace(floor)
+            ? draft
+            : RoomFacts.Floor.ReadTyped(floor, house).Then<Draft>(f => draft.PutStored(id, RoomFacts.Floor.Name, f));
     });
 
     /// <summary>A window with one unit and its home run.</summary>
@@ -77,7 +79,8 @@ public static class AddItems
 
     /// <summary>A preset on a remote.</summary>
     public static Result<Draft> Preset(Remote remote, string name) => PresetFacts.Name.ReadTyped(name, remote.House).Then<Draft>(stored =>
-        remote.Presets.Any(p => string.Equals(p.Name, stored, StringComparison.OrdinalIgnoreCase)) ? new Refusal($"{remote.Name} has a preset {stored} already.")
+        remote.Presets.Any(p => string.Equals(p.Name, stored, StringComparison.OrdinalIgnoreCase))
+            ? new Refusal($"{remote.Name} has a preset {stored} already.")
         : new Draft($"New preset {stored} on {remote.Name}").New(ItemKind.Preset, remote.Id, out var id).PutStored(id, PresetFacts.Name.Name, stored));
 
     private static Draft WithUnit(Draft draft, string window, int position, out string unit) => draft

@@ -31,7 +31,9 @@ public static class Landing
         ? new Refusal($"{run.Name} is on no output.")
         : Off(new Draft($"{run.Name} taken off its output"), run);
 
-    /// <summary>Lands every run that is on no output yet by the output plan: fewest panels, loaded alike, smallest peak, rooms together; landed runs stay.</summary>
+    /// <summary>
+    /// Lands every run that is on no output yet by the output plan: fewest panels, loaded alike, smallest peak, rooms together; landed runs stay.
+    /// </summary>
     public static Result<Draft> SpreadOut(House house)
     {
         var order = HouseOutputs.Order(house);

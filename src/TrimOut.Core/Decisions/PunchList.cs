@@ -36,7 +36,8 @@ public static class PunchList
             var because => WaiverFacts.Initials.ReadTyped(initials, house) switch
             {
                 { Ok: false } bad => new Refusal($"A waiver needs initials, up to six letters. {bad.Reason}"),
-                var who => new Draft($"Waived {finding.Check.Id} of {house.NameOf(finding.Subject)}: {because.Value}").New(ItemKind.Waiver, finding.Subject.Id, out var id)
+                var who => new Draft($"Waived {finding.Check.Id} of {house.NameOf(finding.Subject)}: {because.Value}")
+                    .New(ItemKind.Waiver, finding.Subject.Id, out var id)
                     .Put(id, WaiverFacts.Check, finding.Check.Id)
                     .Put(id, WaiverFacts.Figures, finding.Found.Message.In(house))
                     .Put(id, WaiverFacts.Arguments, finding.Found.Message.Figures)

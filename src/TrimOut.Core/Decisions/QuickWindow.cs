@@ -177,7 +177,9 @@ public sealed partial record QuickWindow
             return window with { Kind = kinds[0].Id };
         return kinds.Count > 1
             ? new Refusal($"\"{word}\" fits more than one kind: {string.Join(", ", kinds.Select(house.NameOf))}.")
-            : new Refusal($"\"{word}\" is not understood. Kinds here: {string.Join(", ", house.ItemsOf(ItemKind.CoveringKind).Select(house.NameOf))}. Then left or right, 36x60 or 35 3/8 x 60 1/4, SW, ladder, inside, panel, and the room last after @.");
+            : new Refusal(
+                $"\"{word}\" is not understood. Kinds here: {string.Join(", ", house.ItemsOf(ItemKind.CoveringKind).Select(house.NameOf))}. " +
+                    "Then left or right, 36x60 or 35 3/8 x 60 1/4, SW, ladder, inside, panel, and the room last after @.");
     }
 
     private static T? Choice<T>(string word, House house, Fact<T> fact)

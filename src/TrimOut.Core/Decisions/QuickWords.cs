@@ -15,7 +15,8 @@ internal static partial class QuickWords
     }
 
     /// <summary>Whether a word that means nothing else can be a tag: it has a digit, and is neither a size nor a length.</summary>
-    public static bool MayBeTag(string word) => word.Any(char.IsAsciiDigit) && !word.Contains('x', StringComparison.OrdinalIgnoreCase) && !word.Contains('/', StringComparison.Ordinal);
+    public static bool MayBeTag(string word) =>
+        word.Any(char.IsAsciiDigit) && !word.Contains('x', StringComparison.OrdinalIgnoreCase) && !word.Contains('/', StringComparison.Ordinal);
 
     [GeneratedRegex(@"(?<![A-WYZa-wyz0-9.])(?<whole>\d+)\s+(?<part>\d+/\d+)")]
     private static partial Regex Fraction();

@@ -28,14 +28,16 @@ public static class SetFact
         }
         return fact.ReadTyped(typed, house)
             .Then(stored => Rules(house, item, fact, stored))
-            .Then<Draft>(stored => WithCompanions(new Draft($"{name}: {Shown(fact, stored, house)}").PutStored(item.Id, field, stored), house, item, fact, field));
+            .Then<Draft>(stored =>
+                WithCompanions(new Draft($"{name}: {Shown(fact, stored, house)}").PutStored(item.Id, field, stored), house, item, fact, field));
     }
 
     private static Result<string> Rules(House house, Item item, Fact fact, string stored)
     {
         if (fact == WindowFacts.Tag && Tags.Refuse(house, stored, item.Id) is { } duplicate)
             return duplicate;
-        if (fact == RoomFacts.Name && house.Rooms.FirstOrDefault(r => r.Id != item.Id && string.Equals(r.Name, stored, StringComparison.OrdinalIgnoreCase)) is { } room)
+        if (fact == RoomFacts.Name
+            && house.Rooms.FirstOrDefault(r => r.Id != item.Id && string.Equals(r.Name, stored, StringComparison.OrdinalIgnoreCase)) is { } room)
             return new Refusal($"There is a room {room.Name} already.");
         return stored;
     }
@@ -54,7 +56,8 @@ public static class SetFact
         return draft;
 
         // A reading taken without leads or temperature said must not keep those of the one before it.
-        Draft Beside(Draft to, string companion, string? value) => value is null && item.Latest(companion)?.Stored is null ? to : to.PutStored(item.Id, companion, value);
+        Draft Beside(Draft to, string companion, string? value) =>
+            value is null && item.Latest(companion)?.Stored is null ? to : to.PutStored(item.Id, companion, value);
     }
 
     private static string Shown(Fact fact, string stored, House house) =>

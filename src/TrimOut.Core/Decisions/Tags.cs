@@ -9,7 +9,9 @@ internal static class Tags
     /// <summary>Why a tag can't be given to a window; null when it can.</summary>
     public static Refusal? Refuse(House house, string tag, string? exceptWindow = null) =>
         house.FindTag(tag) is { } other && other.Id != exceptWindow
-            ? new Refusal($"Tag {other.Tag} is taken{(other.Room is { } room ? $" by a window in {room.Name}" : "")}. Every window has its own tag; {Next(house)} is free.")
+            ? new Refusal(
+                $"Tag {other.Tag} is taken{(other.Room is { } room ? $" by a window in {room.Name}" : "")}. Every window has its own tag; " +
+                    $"{Next(house)} is free.")
             : null;
 
     /// <summary>The next free tag in the manner of the last one: W08 after W07.</summary>

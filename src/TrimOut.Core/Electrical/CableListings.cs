@@ -5,7 +5,9 @@ using static TrimOut.Core.Facts.CableListing;
 namespace TrimOut.Core.Electrical;
 
 /// <summary>Which cable may go where in a house, by what is printed on its jacket.</summary>
-/// <remarks>Figures of NFPA 70-2017, 725.135 and tables 725.154 and 725.154(A); editions from 2023 keep them in article 722. The code in force governs.</remarks>
+/// <remarks>
+/// Figures of NFPA 70-2017, 725.135 and tables 725.154 and 725.154(A); editions from 2023 keep them in article 722. The code in force governs.
+/// </remarks>
 public static class CableListings
 {
     /// <summary>The edition that the tables were read in.</summary>

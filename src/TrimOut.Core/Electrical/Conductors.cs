@@ -29,7 +29,9 @@ public static class Conductors
     /// <summary>The rise per kelvin behind the temperature factors of IEC 60228.</summary>
     public const decimal PerKelvinMetric = 0.004m;
 
-    /// <summary>Length of the wires of a stranded gauge over the length of the conductor: the ratio of the two rows of NFPA 70-2017 chapter 9 table 8, within 0.3 %.</summary>
+    /// <summary>
+    /// Length of the wires of a stranded gauge over the length of the conductor: the ratio of the two rows of NFPA 70-2017 chapter 9 table 8, within 0.3 %.
+    /// </summary>
     public const decimal StrandedLay = 1.023m;
 
     // A house has a handful of cables at one temperature, and asks for each of them for every run.
@@ -50,7 +52,10 @@ public static class Conductors
     /// <summary>Diameter of a solid conductor of a gauge: 0.127 mm x 92^((36 - n) / 39), ASTM B258.</summary>
     /// <param name="gauge">The gauge number, 0 to 36.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such gauge.</exception>
-    public static decimal MillimetresAcross(int gauge) => gauge is < 0 or > 36 ? throw new ArgumentOutOfRangeException(nameof(gauge), gauge, "Gauges go from 0 to 36.") : (decimal)(Gauge36Millimetres * Math.Pow(GaugeRatio, (36 - gauge) / GaugeSteps));
+    public static decimal MillimetresAcross(int gauge) =>
+        gauge is < 0 or > 36
+            ? throw new ArgumentOutOfRangeException(nameof(gauge), gauge, "Gauges go from 0 to 36.")
+            : (decimal)(Gauge36Millimetres * Math.Pow(GaugeRatio, (36 - gauge) / GaugeSteps));
 
     /// <summary>Resistance of one conductor, in ohms per metre, at a conductor temperature.</summary>
     /// <remarks>

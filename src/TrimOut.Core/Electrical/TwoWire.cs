@@ -21,7 +21,10 @@ public static class TwoWire
     public static Voltage Arrives(Voltage supply, Length oneWay, decimal ohmsPerMetre, Current current) =>
         supply - Drop(oneWay, ohmsPerMetre, current);
 
-    /// <summary>The longest run, one way, at whose end the least voltage still arrives: (supply - least) / (2 x current x ohms per metre). Nothing when the supply itself is too low.</summary>
+    /// <summary>
+    /// The longest run, one way, at whose end the least voltage still arrives: (supply - least) / (2 x current x ohms per metre). Nothing when the supply
+    /// itself is too low.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Current or resistance is not more than nothing.</exception>
     public static Length Longest(Voltage supply, Voltage least, decimal ohmsPerMetre, Current current)
     {

@@ -51,7 +51,10 @@ public sealed record WhatIf(Voltage Supply, Length OneWay, Current Current, Volt
     /// <summary>Volts to spare; negative when there are too few.</summary>
     public Voltage Margin => Arrives - Least;
 
-    /// <summary>The longest run by voltage drop, one way to the first unit: with n units, ((supply - least) / (2 x current x ohms per metre) - apart x n (n - 1) / 2) / n. Nothing when even the way between them is too long.</summary>
+    /// <summary>
+    /// The longest run by voltage drop, one way to the first unit: with n units, ((supply - least) / (2 x current x ohms per metre) - apart x n (n - 1) / 2) /
+    /// n. Nothing when even the way between them is too long.
+    /// </summary>
     public Length Longest => Length.Max(Length.Zero, (TwoWire.Longest(Supply, Least, OhmsPerMetre, Current) - Apart * (Units * (Units - 1) / 2m)) / Units);
 
     /// <summary>The longest run to the first unit by the maker's table, which counts to the last; null when it gives none.</summary>
@@ -77,21 +80,25 @@ public sealed record WhatIf(Voltage Supply, Length OneWay, Current Current, Volt
     /// <param name="units">Units on the cable, 1 to 8.</param>
     /// <param name="apart">Cable from each to the next, up to 1000 m.</param>
     /// <returns>The answer, or which figure makes no sense.</returns>
-    public static Result<WhatIf> Ask(ConductorSize conductor, Stranding made, Temperature warmest, Voltage supply, Length oneWay, Current current, Voltage least, int units = 1, Length apart = default) =>
+    public static Result<WhatIf> Ask(ConductorSize conductor, Stranding made, Temperature warmest, Voltage supply, Length oneWay, Current current,
+        Voltage least, int units = 1, Length apart = default) =>
         supply.Volts is <= 0 or > 60 ? new Refusal($"Supply: {supply} is no low direct voltage. It goes up to 60 V.")
         : oneWay <= Length.Zero || oneWay > Length.FromMetres(1000) ? new Refusal("Length: a run is longer than nothing and no longer than 1000 m.")
         : current.Amperes is <= 0 or > 50 ? new Refusal($"Current: {current} is out of range. It goes up to 50 A.")
         : least.Volts < 0 || least > supply ? new Refusal($"Least volts: {least} is not between 0 and the supply.")
         : units is < 1 or > MostUnits ? new Refusal($"Units: {units} is out of range. There are 1 to {MostUnits} on a cable.")
         : apart < Length.Zero || apart > Length.FromMetres(1000) ? new Refusal("Apart: units are no farther apart than 1000 m.")
-        : Conductors.OhmsPerMetre(conductor, made, warmest).Then<WhatIf>(ohms => new WhatIf(supply, oneWay, current, least, ohms) { Units = units, Apart = apart });
+        : Conductors.OhmsPerMetre(conductor, made, warmest)
+            .Then<WhatIf>(ohms => new WhatIf(supply, oneWay, current, least, ohms) { Units = units, Apart = apart });
 
     /// <summary>The thinnest gauge that is sold with which enough arrives; null when none is thick enough.</summary>
-    public static int? ThinnestGauge(Stranding made, Temperature warmest, Voltage supply, Length oneWay, Current current, Voltage least, int units = 1, Length apart = default)
+    public static int? ThinnestGauge(Stranding made, Temperature warmest, Voltage supply, Length oneWay, Current current, Voltage least,
+        int units = 1, Length apart = default)
     {
         foreach (var gauge in Sold)
         {
-            if (Ask(new ConductorSize.Gauge(gauge), made, warmest, supply, oneWay, current, least, units, apart) is { Ok: true } answer && answer.Value.Margin.Volts >= 0)
+            if (Ask(new ConductorSize.Gauge(gauge), made, warmest, supply, oneWay, current, least, units, apart) is { Ok: true } answer
+                && answer.Value.Margin.Volts >= 0)
                 return gauge;
         }
         return null;

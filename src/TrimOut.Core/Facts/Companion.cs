@@ -14,4 +14,7 @@ public static class Companion
 
     /// <summary>Beside a kit value: <c>yes</c> when somebody held it against the maker's sheet.</summary>
     public static string Checked(string field) => field + "#checked";
+
+    /// <summary>Beside a value that freezes what stands around it: how far whoever put it had seen the history.</summary>
+    public static string Seen(string field) => field + "#seen";
 }

@@ -16,24 +16,35 @@ public static class CoveringKindFacts
     public static readonly Fact<Current> RunningCurrent = Of.Amps("running-current", "Running current", "While it lifts.");
     public static readonly Fact<Current> StartingCurrent = Of.Amps("starting-current", "Starting current", "In the first moment.");
     public static readonly Fact<Length> EndBracket = Of.Opening("end-bracket", "End bracket", "How far the end bracket reaches in from the jamb.", null, 0, 24);
-    public static readonly Fact<Length> EndBracketBack = Of.Opening("end-bracket-back", "Bracket back", "How far the end bracket reaches back from its front.", null, 0, 24);
-    public static readonly Fact<Length> EndBracketDown = Of.Opening("end-bracket-down", "Bracket down", "How far the end bracket reaches down from the head.", null, 0, 24);
+    public static readonly Fact<Length> EndBracketBack = Of.Opening("end-bracket-back", "Bracket back",
+        "How far the end bracket reaches back from its front.", null, 0, 24);
+    public static readonly Fact<Length> EndBracketDown = Of.Opening("end-bracket-down", "Bracket down",
+        "How far the end bracket reaches down from the head.", null, 0, 24);
     public static readonly Fact<Length> CentreBracket = Of.Opening("centre-bracket", "Centre bracket", "Width of the centre support.", null, 0, 24);
-    public static readonly Fact<Length> CentreFrom = Of.Opening("centre-from", "Centre support from", "Units this wide or wider need a centre support.", null, 4, 360);
-    public static readonly Fact<Length> MiddleScrew = Of.Opening("middle-screw", "Middle screw off centre", "How far to the right of the middle its middle screw goes; empty where it has none.", null, 0, 48);
-    public static readonly Fact<Length> GapBetween = Of.Opening("gap-between", "Gap between units", "The least between two units side by side in one opening.", null, 0, 6);
-    public static readonly Fact<Length> GapMost = Of.Opening("gap-most", "Gap between units, at most", "More than this between two units lets a strip of light through.", null, 0, 24);
-    public static readonly Fact<Length> EndAllowance = Of.Opening("end-allowance", "End allowance", "What the outer ends of units side by side stay clear of the jambs.", null, 0, 6);
+    public static readonly Fact<Length> CentreFrom = Of.Opening("centre-from", "Centre support from",
+        "Units this wide or wider need a centre support.", null, 4, 360);
+    public static readonly Fact<Length> MiddleScrew = Of.Opening("middle-screw", "Middle screw off centre",
+        "How far to the right of the middle its middle screw goes; empty where it has none.", null, 0, 48);
+    public static readonly Fact<Length> GapBetween = Of.Opening("gap-between", "Gap between units",
+        "The least between two units side by side in one opening.", null, 0, 6);
+    public static readonly Fact<Length> GapMost = Of.Opening("gap-most", "Gap between units, at most",
+        "More than this between two units lets a strip of light through.", null, 0, 24);
+    public static readonly Fact<Length> EndAllowance = Of.Opening("end-allowance", "End allowance",
+        "What the outer ends of units side by side stay clear of the jambs.", null, 0, 6);
     public static readonly Fact<PartCounts> PartsPerUnit = Of.Parts("parts-per-unit", "Parts per unit", "What comes or is bought with each unit, counted.");
     public static readonly Fact<Length> Setback = Of.Opening("setback", "Bracket setback", "Distance of the bracket's front from the room face.", null, 0, 24);
-    public static readonly Fact<Length> LeadBehind = Of.Opening("lead-behind", "Lead to motor", "Cable used up from the entry into the motor end besides the way along the head.", null, 0, 60);
+    public static readonly Fact<Length> LeadBehind = Of.Opening("lead-behind", "Lead to motor",
+        "Cable used up from the entry into the motor end besides the way along the head.", null, 0, 60);
     public static readonly Fact<Length> Tube = Of.Opening("tube", "Tube", "Outside diameter of the tube.", null, 0.1m, 12);
     public static readonly Fact<Length> FabricThickness = Of.Opening("fabric-thickness", "Fabric", "Thickness of the fabric.", null, 0.001m, 1);
     public static readonly Fact<Length> ExtraFabric = Of.Opening("extra-fabric", "Extra fabric", "Fabric on the tube beyond the drop.", null, 0, 60);
-    public static readonly Fact<Length> StackFixed = Of.Opening("stack-fixed", "Stack, fixed part", "Height of the raised stack that does not depend on the drop.", null, 0, 48);
-    public static readonly Fact<decimal> StackShare = Of.Number("stack-share", "Stack, share of drop", "The part of the drop that the raised stack takes.", null, 0, 1);
+    public static readonly Fact<Length> StackFixed = Of.Opening("stack-fixed", "Stack, fixed part",
+        "Height of the raised stack that does not depend on the drop.", null, 0, 48);
+    public static readonly Fact<decimal> StackShare = Of.Number("stack-share", "Stack, share of drop",
+        "The part of the drop that the raised stack takes.", null, 0, 1);
     public static readonly Fact<Length> DepthNeeded = Of.Opening("depth-needed", "Depth needed", "The least depth in which its brackets hold.", null, 0, 24);
-    public static readonly Fact<Length> DepthFlush = Of.Opening("depth-flush", "Depth, flush", "The depth in which it hangs flush with the room face.", null, 0, 24);
+    public static readonly Fact<Length> DepthFlush = Of.Opening("depth-flush", "Depth, flush",
+        "The depth in which it hangs flush with the room face.", null, 0, 24);
     public static readonly Fact<Length> RoundTo = Of.Opening("round-to", "Rounded to", "Sizes are ordered in steps of this.", null, 0.01m, 2);
     public static readonly Fact<TimeSpan> PairHold = Of.Seconds("pair-hold", "Hold to pair", "How long the button is held until the cue.");
     public static readonly Fact<string> PairCue = Of.Text("pair-cue", "Pairing cue", "What shows that it listens.");
@@ -42,13 +53,16 @@ public static class CoveringKindFacts
     public static readonly Fact<string> LimitsHow = Of.Text("limits-how", "Setting limits", "How its limits are set.", null, 400);
 
     public static readonly Fact<string> WarrantyTerm = Of.Text("warranty-term", "Warranty, how long", "For how long the maker answers for it.");
-    public static readonly Fact<string> WarrantyCovers = Of.Text("warranty-covers", "Warranty covers", "What the maker's warranty covers, and what it does not.", null, 400);
-    public static readonly Fact<string> WarrantyCall = Of.Text("warranty-call", "Warranty, whom to call", "Who is called, with the number, and what is asked for.");
+    public static readonly Fact<string> WarrantyCovers = Of.Text("warranty-covers", "Warranty covers",
+        "What the maker's warranty covers, and what it does not.", null, 400);
+    public static readonly Fact<string> WarrantyCall = Of.Text("warranty-call", "Warranty, whom to call",
+        "Who is called, with the number, and what is asked for.");
 
     internal static readonly Fact[] All =
     [
         Name, MotorEnd, RaisedForm, MotorVolts, LeastVolts, RunningCurrent, StartingCurrent, EndBracket, EndBracketBack, EndBracketDown,
-        CentreBracket, CentreFrom, MiddleScrew, GapBetween, GapMost, EndAllowance, PartsPerUnit, Setback, LeadBehind, Tube, FabricThickness, ExtraFabric, StackFixed, StackShare,
+        CentreBracket, CentreFrom, MiddleScrew, GapBetween, GapMost, EndAllowance, PartsPerUnit, Setback, LeadBehind, Tube, FabricThickness,
+        ExtraFabric, StackFixed, StackShare,
         DepthNeeded, DepthFlush, RoundTo, PairHold, PairCue, PresetHold, PresetCue, LimitsHow, WarrantyTerm, WarrantyCovers, WarrantyCall,
     ];
 }

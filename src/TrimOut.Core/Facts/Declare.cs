@@ -18,7 +18,8 @@ internal sealed class Declare(ItemKind subject)
         Make(name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening));
 
     public Fact<Length> Reading(string name, string label, string help, Phase? phase, decimal leastInches, decimal mostInches) =>
-        new(subject, name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening)) { IsReading = true };
+        new(subject, name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening))
+        { IsReading = true };
 
     public Fact<Length> Cable(string name, string label, string help, Phase? phase, decimal mostFeet = 1000) =>
         Make(name, label, help, phase, new LengthForm(Length.Zero, Length.FromFeet(mostFeet), LengthScale.Run));
@@ -31,7 +32,8 @@ internal sealed class Declare(ItemKind subject)
 
     public Fact<int> Count(string name, string label, string help, Phase? phase, int least, int most) =>
         Make(name, label, help, phase, new ParsedForm<int>(string.Create(Invariant, $"{least} to {most}"),
-            t => NumberText.Read(t, label.ToLowerInvariant(), least, most, ("", 1)).Then<int>(n => n == Math.Truncate(n) ? (int)n : new Refusal($"{t} is no whole number.")),
+            t => NumberText.Read(t, label.ToLowerInvariant(), least, most, ("", 1))
+                .Then<int>(n => n == Math.Truncate(n) ? (int)n : new Refusal($"{t} is no whole number.")),
             n => n.ToString(Invariant)));
 
     public Fact<decimal> Number(string name, string label, string help, Phase? phase, decimal least, decimal most) =>
@@ -40,7 +42,9 @@ internal sealed class Declare(ItemKind subject)
 
     public Fact<DateOnly> Date(string name, string label, string help, Phase? phase = null) =>
         Make(name, label, help, phase, new ParsedForm<DateOnly>("2026-03-14",
-            t => DateOnly.TryParseExact(t, "yyyy-MM-dd", Invariant, DateTimeStyles.None, out var day) ? day : new Refusal($"\"{t}\" is no date. Type year-month-day, such as 2026-03-14."),
+            t => DateOnly.TryParseExact(t, "yyyy-MM-dd", Invariant, DateTimeStyles.None, out var day)
+                ? day
+                : new Refusal($"\"{t}\" is no date. Type year-month-day, such as 2026-03-14."),
             d => d.ToString("yyyy-MM-dd", Invariant)));
 
     public Fact<Voltage> Volts(string name, string label, string help, Phase? phase, decimal least, decimal most, bool reading = false) =>
@@ -58,13 +62,15 @@ internal sealed class Declare(ItemKind subject)
         new(subject, name, label, help, phase, new ParsedForm<Resistance>("1.28, or open",
             t => t.Equals("open", StringComparison.OrdinalIgnoreCase) || t.Equals("ol", StringComparison.OrdinalIgnoreCase)
                 ? Electrical.LoopReading.Open
-                : NumberText.Read(t, "ohms", 0, 1_000_000, ("", 1), ("ohm", 1), ("ohms", 1), ("mohm", 0.001m), ("k", 1000), ("kohm", 1000)).Then<Resistance>(n => new Resistance(n)),
+                : NumberText.Read(t, "ohms", 0, 1_000_000, ("", 1), ("ohm", 1), ("ohms", 1), ("mohm", 0.001m), ("k", 1000), ("kohm", 1000))
+                    .Then<Resistance>(n => new Resistance(n)),
             r => r == Electrical.LoopReading.Open ? "open" : NumberText.Plain(r.Ohms), r => r == Electrical.LoopReading.Open ? "open" : r.ToString()))
         { IsReading = true };
 
     public Fact<Resistance> LeadOhms(string name, string label, string help) =>
         Make(name, label, help, null, new ParsedForm<Resistance>("0.2",
-            t => NumberText.Read(t, "ohms", 0, 10, ("", 1), ("ohm", 1), ("ohms", 1), ("mohm", 0.001m)).Then<Resistance>(n => new Resistance(n)), r => NumberText.Plain(r.Ohms), r => r.ToString()));
+            t => NumberText.Read(t, "ohms", 0, 10, ("", 1), ("ohm", 1), ("ohms", 1), ("mohm", 0.001m)).Then<Resistance>(n => new Resistance(n)),
+            r => NumberText.Plain(r.Ohms), r => r.ToString()));
 
     public Fact<PartCounts> Parts(string name, string label, string help) =>
         Make(name, label, help, null, new ParsedForm<PartCounts>("2 end brackets, 6 screws", PartCounts.Read, p => p.ToString()));
@@ -98,7 +104,9 @@ internal sealed class Declare(ItemKind subject)
 
     /// <summary>One mark per step.</summary>
     public Fact<StepMark> Marks() =>
-        new(subject, StepMark.FactName, "Step", "Done, or not needed with the reason.", null, new ParsedForm<StepMark>("done, or not needed: reason", StepMark.Read, m => m.ToString())) { IsKeyed = true };
+        new(subject, StepMark.FactName, "Step", "Done, or not needed with the reason.", null,
+            new ParsedForm<StepMark>("done, or not needed: reason", StepMark.Read, m => m.ToString()))
+        { IsKeyed = true };
 
     private Fact<T> Make<T>(string name, string label, string help, Phase? phase, Form<T> form)
         where T : notnull => new(subject, name, label, help, phase, form);

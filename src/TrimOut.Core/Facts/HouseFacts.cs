@@ -15,34 +15,50 @@ public static class HouseFacts
     public static readonly Fact<string> SiteContact = Of.Text("site-contact", "Site contact", "Whom to call on site, with the number.");
     public static readonly Fact<string> Crew = Of.Text("crew", "Crew", "Who does the work.");
     public static readonly Fact<DisplayUnits> Units = Of.Choice<DisplayUnits>("units", "Units", "What lengths are shown in, and what a bare number means.");
-    public static readonly Fact<Dwelling> Dwelling = Of.Choice<Dwelling>("dwelling", "Dwelling", "One- or two-family houses have easier cable rules than flats.");
-    public static readonly Fact<string> CodeInForce = Of.Text("code-in-force", "Code in force", "The wiring rules that the local authority enforces, with the edition.");
+    public static readonly Fact<Dwelling> Dwelling = Of.Choice<Dwelling>("dwelling", "Dwelling",
+        "One- or two-family houses have easier cable rules than flats.");
+    public static readonly Fact<string> CodeInForce = Of.Text("code-in-force", "Code in force",
+        "The wiring rules that the local authority enforces, with the edition.");
     public static readonly Fact<decimal> Latitude = Of.Number("latitude", "Latitude", "Degrees north; south is negative.", null, -90, 90);
     public static readonly Fact<decimal> Longitude = Of.Number("longitude", "Longitude", "Degrees east; west is negative.", null, -180, 180);
     public static readonly Fact<string> Meter = Of.Text("meter", "Meter in use", "The instrument that readings are taken with from now on.");
-    public static readonly Fact<Resistance> MeterLeads = Of.LeadOhms("meter-leads", "Meter leads", "What the meter in use shows with its leads held together; kept with each loop reading from now on. 0 where they are taken off.");
-    public static readonly Fact<Temperature> CableAtTest = Of.Degrees("cable-at-test", "Cable at tests", "How warm the cables are while loops are read; kept with each loop reading from now on. Warm copper reads more.");
+    public static readonly Fact<Resistance> MeterLeads = Of.LeadOhms("meter-leads", "Meter leads",
+        "What the meter in use shows with its leads held together; kept with each loop reading from now on. 0 where they are taken off.");
+    public static readonly Fact<Temperature> CableAtTest = Of.Degrees("cable-at-test", "Cable at tests",
+        "How warm the cables are while loops are read; kept with each loop reading from now on. Warm copper reads more.");
     public static readonly Fact<DateOnly> FramingOn = Of.Date("framing-on", "Framing walk", "When the framing is open to walk.", Phase.WalkThrough);
     public static readonly Fact<DateOnly> DrywallOn = Of.Date("drywall-on", "Drywall starts", "After this day a mistake costs a wall.", Phase.RoughIn);
     public static readonly Fact<DateOnly> PaintedOn = Of.Date("painted-on", "Painted", "When the finished openings can be measured.", Phase.CloseIn);
     public static readonly Fact<DateOnly> HandoverOn = Of.Date("handover-on", "Handover", "When the owner moves in.", Phase.Handover);
-    public static readonly Fact<decimal> CableAllowance = Of.Number("cable-allowance", "Cable allowance, %", "Added to the legs for bends and slack: a crew's own figure.", Phase.RoughIn, 0, 100);
-    public static readonly Fact<Temperature> ConductorTemperature = Of.Degrees("conductor-temperature", "Warmest cable", "The warmest that the cable gets, such as in a loft.", Phase.RoughIn);
-    public static readonly Fact<Length> PanelTail = Of.Opening("panel-tail", "Tail at panel, planned", "The tail that is left in the mechanical room where none was measured yet.", Phase.RoughIn, 0, 600);
-    public static readonly Fact<Length> CutLoss = Of.Opening("cut-loss", "Loss per cut", "Cable lost each time a box is cut: the end that is trimmed and the loose turn.", Phase.RoughIn, 0, 120);
-    public static readonly Fact<Length> SpreadLimit = Of.Opening("spread-limit", "3 measures may differ by", "Three widths or three heights that differ by more are measured again.", Phase.Measure, 0, 4);
-    public static readonly Fact<Length> SquareLimit = Of.Opening("square-limit", "Out of square by at most", "Diagonals or opposite sides that differ by more show in the finished work.", Phase.Measure, 0, 4);
-    public static readonly Fact<Length> PassLimit = Of.Opening("pass-limit", "2nd measure may differ", "A second measure that differs by more is taken again.", Phase.Measure, 0, 4);
-    public static readonly Fact<DateOnly> DemonstratedOn = Of.Date("demonstrated-on", "Demonstrated on", "When every unit was shown to the owner.", Phase.Handover);
+    public static readonly Fact<decimal> CableAllowance = Of.Number("cable-allowance", "Cable allowance, %",
+        "Added to the legs for bends and slack: a crew's own figure.", Phase.RoughIn, 0, 100);
+    public static readonly Fact<Temperature> ConductorTemperature = Of.Degrees("conductor-temperature", "Warmest cable",
+        "The warmest that the cable gets, such as in a loft.", Phase.RoughIn);
+    public static readonly Fact<Length> PanelTail = Of.Opening("panel-tail", "Tail at panel, planned",
+        "The tail that is left in the mechanical room where none was measured yet.", Phase.RoughIn, 0, 600);
+    public static readonly Fact<Length> CutLoss = Of.Opening("cut-loss", "Loss per cut",
+        "Cable lost each time a box is cut: the end that is trimmed and the loose turn.", Phase.RoughIn, 0, 120);
+    public static readonly Fact<Length> SpreadLimit = Of.Opening("spread-limit", "3 measures may differ by",
+        "Three widths or three heights that differ by more are measured again.", Phase.Measure, 0, 4);
+    public static readonly Fact<Length> SquareLimit = Of.Opening("square-limit", "Out of square by at most",
+        "Diagonals or opposite sides that differ by more show in the finished work.", Phase.Measure, 0, 4);
+    public static readonly Fact<Length> PassLimit = Of.Opening("pass-limit", "2nd measure may differ",
+        "A second measure that differs by more is taken again.", Phase.Measure, 0, 4);
+    public static readonly Fact<DateOnly> DemonstratedOn = Of.Date("demonstrated-on", "Demonstrated on",
+        "When every unit was shown to the owner.", Phase.Handover);
     public static readonly Fact<string> DemonstratedTo = Of.Text("demonstrated-to", "Demonstrated to", "Who saw it.", Phase.Handover);
     public static readonly Fact<DateOnly> BinderGivenOn = Of.Date("binder-given-on", "Binder given on", "When the binder was handed over.", Phase.Handover);
-    public static readonly Fact<string> OpenItemsAgreed = Of.Text("open-items-agreed", "Open items agreed", "What was agreed about the items still open, or none.", Phase.Handover, 400);
+    public static readonly Fact<string> OpenItemsAgreed = Of.Text("open-items-agreed", "Open items agreed",
+        "What was agreed about the items still open, or none.", Phase.Handover, 400);
     public static readonly Fact<string> AcceptedBy = Of.Text("accepted-by", "Accepted by", "Who signs for the owner.", Phase.Handover);
     public static readonly Fact<DateOnly> AcceptedOn = Of.Date("accepted-on", "Accepted on", "When it was signed.", Phase.Handover);
-    public static readonly Fact<string> WarrantyTerm = Of.Text("warranty-term", "Warranty, how long", "For how long the crew answers for its work, such as two years.", Phase.Handover);
-    public static readonly Fact<string> WarrantyCovers = Of.Text("warranty-covers", "Warranty covers", "What is mended or made anew without charge, and what is not.", Phase.Handover, 400);
+    public static readonly Fact<string> WarrantyTerm = Of.Text("warranty-term", "Warranty, how long",
+        "For how long the crew answers for its work, such as two years.", Phase.Handover);
+    public static readonly Fact<string> WarrantyCovers = Of.Text("warranty-covers", "Warranty covers",
+        "What is mended or made anew without charge, and what is not.", Phase.Handover, 400);
     public static readonly Fact<DateOnly> WarrantyFrom = Of.Date("warranty-from", "Warranty from", "The day it runs from.", Phase.Handover);
-    public static readonly Fact<string> WarrantyCall = Of.Text("warranty-call", "Warranty, whom to call", "Who is called when something fails, with the number.", Phase.Handover);
+    public static readonly Fact<string> WarrantyCall = Of.Text("warranty-call", "Warranty, whom to call",
+        "Who is called when something fails, with the number.", Phase.Handover);
     public static readonly Fact<StepMark> Step = Of.Marks();
 
     internal static readonly Fact[] All =

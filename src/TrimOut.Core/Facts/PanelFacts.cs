@@ -12,7 +12,8 @@ public static class PanelFacts
     public static readonly Fact<ItemRef> Type = Of.Item(ItemKind.PanelType, "type", "Type", "Which panel of the kit.", Phase.RoughIn);
     public static readonly Fact<string> Location = Of.Text("location", "Location", "Where it hangs.", Phase.RoughIn);
     public static readonly Fact<string> Breaker = Of.Text("breaker", "Breaker", "The breaker that feeds it.", Phase.Power, 40);
-    public static readonly Fact<string> ConnectedBy = Of.Text("connected-by", "Connected by", "The licensed electrician who connected it to mains.", Phase.Power);
+    public static readonly Fact<string> ConnectedBy = Of.Text("connected-by", "Connected by",
+        "The licensed electrician who connected it to mains.", Phase.Power);
     public static readonly Fact<string> Licence = Of.Text("licence", "Licence", "The electrician's licence number.", Phase.Power, 60);
     public static readonly Fact<DateOnly> ConnectedOn = Of.Date("connected-on", "Connected on", "The day it was connected.", Phase.Power);
     public static readonly Fact<StepMark> Step = Of.Marks();

@@ -10,32 +10,47 @@ public static class RunFacts
     private static readonly Declare Of = new(ItemKind.Run);
 
     public static readonly Fact<ItemRef> Cable = Of.Item(ItemKind.CableType, "cable", "Cable", "The cable it is pulled in.", Phase.RoughIn);
-    public static readonly Fact<string> Bundle = Of.Text("bundle", "Pulled with", "Runs with the same bundle are pulled together, so each comes from a box of its own.", Phase.RoughIn, 40);
-    public static readonly Fact<ItemRef> BranchesOff = Of.Item(ItemKind.Run, "branches-off", "Branches off", "The run whose window end it goes on from, where several units hang on one cable. Most sheets forbid that.", Phase.RoughIn);
-    public static readonly Fact<Length> MainsDistance = Of.Opening("mains-distance", "From mains", "The nearest it comes to mains wiring along its way.", Phase.RoughIn, 0, 1200);
-    public static readonly Fact<YesNo> MainsSheathed = Of.Choice<YesNo>("mains-sheathed", "Mains sheathed", "Whether that mains wiring is sheathed cable or in conduit.", Phase.RoughIn);
-    public static readonly Fact<Length> HoleEdge = Of.Opening("hole-edge", "Hole to edge", "The nearest that a bored hole comes to the edge of a stud or joist.", Phase.RoughIn, 0, 12);
+    public static readonly Fact<string> Bundle = Of.Text("bundle", "Pulled with",
+        "Runs with the same bundle are pulled together, so each comes from a box of its own.", Phase.RoughIn, 40);
+    public static readonly Fact<ItemRef> BranchesOff = Of.Item(ItemKind.Run, "branches-off", "Branches off",
+        "The run whose window end it goes on from, where several units hang on one cable. Most sheets forbid that.", Phase.RoughIn);
+    public static readonly Fact<Length> MainsDistance = Of.Opening("mains-distance", "From mains",
+        "The nearest it comes to mains wiring along its way.", Phase.RoughIn, 0, 1200);
+    public static readonly Fact<YesNo> MainsSheathed = Of.Choice<YesNo>("mains-sheathed", "Mains sheathed",
+        "Whether that mains wiring is sheathed cable or in conduit.", Phase.RoughIn);
+    public static readonly Fact<Length> HoleEdge = Of.Opening("hole-edge", "Hole to edge",
+        "The nearest that a bored hole comes to the edge of a stud or joist.", Phase.RoughIn, 0, 12);
     public static readonly Fact<YesNo> NailPlates = Of.Choice<YesNo>("nail-plates", "Nail plates", "Whether holes near an edge are plated.", Phase.RoughIn);
-    public static readonly Fact<Length> TailAtWindow = Of.Reading("tail-at-window", "Tail at window", "Cable left hanging at the window.", Phase.RoughIn, 0, 360);
-    public static readonly Fact<Length> TailAtPanel = Of.Reading("tail-at-panel", "Tail at panel", "Cable left hanging in the mechanical room.", Phase.RoughIn, 0, 600);
-    public static readonly Fact<string> LabelAtWindow = Of.Text("label-at-window", "Label at window", "What is written on the cable at the window.", Phase.RoughIn, 40);
-    public static readonly Fact<string> LabelAtPanel = Of.Text("label-at-panel", "Label at panel", "What is written on the cable in the mechanical room.", Phase.RoughIn, 40);
+    public static readonly Fact<Length> TailAtWindow = Of.Reading("tail-at-window", "Tail at window",
+        "Cable left hanging at the window.", Phase.RoughIn, 0, 360);
+    public static readonly Fact<Length> TailAtPanel = Of.Reading("tail-at-panel", "Tail at panel",
+        "Cable left hanging in the mechanical room.", Phase.RoughIn, 0, 600);
+    public static readonly Fact<string> LabelAtWindow = Of.Text("label-at-window", "Label at window",
+        "What is written on the cable at the window.", Phase.RoughIn, 40);
+    public static readonly Fact<string> LabelAtPanel = Of.Text("label-at-panel", "Label at panel",
+        "What is written on the cable in the mechanical room.", Phase.RoughIn, 40);
     public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture of the open wall.", Phase.RoughIn, 240);
-    public static readonly Fact<Resistance> FirstLoop = Of.Ohms("first-loop", "First test, loop", "Loop resistance with the far end shorted, as the meter shows it.", Phase.RoughIn);
+    public static readonly Fact<Resistance> FirstLoop = Of.Ohms("first-loop", "First test, loop",
+        "Loop resistance with the far end shorted, as the meter shows it.", Phase.RoughIn);
 
-    public static readonly Fact<Length> TailFound = Of.Reading("tail-found", "Tail found", "Tail at the window as found after drywall and paint.", Phase.CloseIn, 0, 360);
+    public static readonly Fact<Length> TailFound = Of.Reading("tail-found", "Tail found",
+        "Tail at the window as found after drywall and paint.", Phase.CloseIn, 0, 360);
     public static readonly Fact<Resistance> SecondLoop = Of.Ohms("second-loop", "Second test, loop", "The same reading after drywall.", Phase.CloseIn);
 
     public static readonly Fact<ItemRef> Panel = Of.Item(ItemKind.Panel, "panel", "Panel", "The panel it lands on.", Phase.Power);
     public static readonly Fact<int> Output = Of.Count("output", "Output", "The output it lands on, from 1.", Phase.Power, 1, 64);
-    public static readonly Fact<Voltage> OpenVolts = Of.Volts("open-volts", "Open-circuit volts", "At the window end, nothing connected.", Phase.Power, -60, 60, reading: true);
-    public static readonly Fact<Voltage> LoadedVolts = Of.Volts("loaded-volts", "Loaded volts", "At the unit while it moves.", Phase.Power, -60, 60, reading: true);
-    public static readonly Fact<Polarity> Polarity = Of.Choice<Polarity>("polarity", "Polarity", "Red to red, black to black, read at the window end.", Phase.Power, reading: true);
+    public static readonly Fact<Voltage> OpenVolts = Of.Volts("open-volts", "Open-circuit volts",
+        "At the window end, nothing connected.", Phase.Power, -60, 60, reading: true);
+    public static readonly Fact<Voltage> LoadedVolts = Of.Volts("loaded-volts", "Loaded volts",
+        "At the unit while it moves.", Phase.Power, -60, 60, reading: true);
+    public static readonly Fact<Polarity> Polarity = Of.Choice<Polarity>("polarity", "Polarity",
+        "Red to red, black to black, read at the window end.", Phase.Power, reading: true);
     public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, 400);
 
     internal static readonly Fact[] All =
     [
-        Cable, Bundle, BranchesOff, MainsDistance, MainsSheathed, HoleEdge, NailPlates, TailAtWindow, TailAtPanel, LabelAtWindow, LabelAtPanel, Photo, FirstLoop,
+        Cable, Bundle, BranchesOff, MainsDistance, MainsSheathed, HoleEdge, NailPlates, TailAtWindow, TailAtPanel, LabelAtWindow,
+        LabelAtPanel, Photo, FirstLoop,
         TailFound, SecondLoop, Panel, Output, OpenVolts, LoadedVolts, Polarity, Note,
     ];
 }

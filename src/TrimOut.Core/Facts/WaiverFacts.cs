@@ -8,8 +8,11 @@ public static class WaiverFacts
     private static readonly Declare Of = new(ItemKind.Waiver);
 
     public static readonly Fact<string> Check = Of.Text("check", "Check", "The id of the check.");
-    public static readonly Fact<string> Figures = Of.Text("figures", "Figures", "What the finding said when it was waived, in the words of that day.", null, 1000);
-    public static readonly Fact<string> Arguments = Of.Text("arguments", "Arguments", "The figures that it was waived with, exact and without words; others reopen it.", null, 4000);
+    public static readonly Fact<string> Figures = Of.Text("figures", "Figures",
+        "What the finding said when it was waived, in the words of that day.", null, 1000);
+
+    public static readonly Fact<string> Arguments = Of.Text("arguments", "Arguments",
+        "The figures that it was waived with, exact and without words; others reopen it.", null, 4000);
     public static readonly Fact<string> Reason = Of.Text("reason", "Reason", "Why it may stay as it is.", null, 400);
     public static readonly Fact<string> Initials = Of.Text("initials", "Initials", "Who says so.", null, 6);
 

@@ -29,12 +29,17 @@ public static class UnitFigures
         var step = ("step", unit.Kind?.Show(CoveringKindFacts.RoundTo) is { Length: > 0 } shown ? shown : Missing);
         yield return new Figure("Order width, worked out", unit.WorkedOutWidth?.In(unit) ?? Missing, Working.Of(Order.Formula, () =>
         [
-            ("mount", Said(window, WindowFacts.Mount)), ("top, middle, bottom", $"{Said(window, WindowFacts.WidthTop)}, {Said(window, WindowFacts.WidthMiddle)}, {Said(window, WindowFacts.WidthBottom)}"),
-            ("part of the opening", window.Units.Length > 1 ? Said(unit, UnitFacts.PartWidth) : "the whole"), ("overlap each side", window.Mount == Mount.Outside ? Said(window, WindowFacts.OverlapEachSide) : "none"), step,
-        ]), Order, [UnitFacts.OrderWidth, UnitFacts.PartWidth, WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom, WindowFacts.OverlapEachSide]);
+            ("mount", Said(window, WindowFacts.Mount)),
+            ("top, middle, bottom", $"{Said(window, WindowFacts.WidthTop)}, {Said(window, WindowFacts.WidthMiddle)}, {Said(window, WindowFacts.WidthBottom)}"),
+            ("part of the opening", window.Units.Length > 1 ? Said(unit, UnitFacts.PartWidth) : "the whole"),
+            ("overlap each side", window.Mount == Mount.Outside ? Said(window, WindowFacts.OverlapEachSide) : "none"), step,
+        ]), Order,
+            [UnitFacts.OrderWidth, UnitFacts.PartWidth, WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom, WindowFacts.OverlapEachSide]);
         yield return new Figure("Order height, worked out", unit.WorkedOutHeight?.In(unit) ?? Missing, Working.Of(Order.Formula, () =>
         [
-            ("mount", Said(window, WindowFacts.Mount)), ("left, middle, right", $"{Said(window, WindowFacts.HeightLeft)}, {Said(window, WindowFacts.HeightMiddle)}, {Said(window, WindowFacts.HeightRight)}"),
+            ("mount", Said(window, WindowFacts.Mount)),
+            ("left, middle, right",
+                $"{Said(window, WindowFacts.HeightLeft)}, {Said(window, WindowFacts.HeightMiddle)}, {Said(window, WindowFacts.HeightRight)}"),
             ("head above", window.Mount == Mount.Outside ? Said(window, WindowFacts.HeadAbove) : "none"), step,
         ]), Order, [UnitFacts.OrderHeight, WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight, WindowFacts.HeadAbove]);
     }
@@ -44,39 +49,62 @@ public static class UnitFigures
         if (unit.Run is not { } run)
             yield break;
         var job = new JobItself(unit.House);
-        yield return new Figure("Cable off a box", run.Needed?.ShowRounded(unit.House.DisplayUnits, LengthScale.Run) ?? Missing, Working.Of("legs x (1 + allowance / 100) + tail at window + tail at panel; planned where none was measured", () =>
+        yield return new Figure("Cable off a box", run.Needed?.ShowRounded(unit.House.DisplayUnits, LengthScale.Run) ?? Missing,
+            Working.Of("legs x (1 + allowance / 100) + tail at window + tail at panel; planned where none was measured", () =>
         [
             ("legs", run.LegsLength?.RunIn(unit) ?? Missing), ("allowance", Said(job, HouseFacts.CableAllowance) + " %"),
-            ("tail at window", (run.TailAtWindow ?? unit.PartWidth)?.In(unit) ?? Missing), ("tail at panel", (run.TailAtPanel ?? unit.House.Job.Get(HouseFacts.PanelTail))?.In(unit) ?? Missing),
+            ("tail at window", (run.TailAtWindow ?? unit.PartWidth)?.In(unit) ?? Missing),
+            ("tail at panel", (run.TailAtPanel ?? unit.House.Job.Get(HouseFacts.PanelTail))?.In(unit) ?? Missing),
         ]), new CableShortOnHand().Info.Source, [RunFacts.Cable, LegFacts.Length, RunFacts.TailAtPanel]);
         yield return new Figure("Length, one way", run.OneWay?.RunIn(unit) ?? Missing, Working.Of("legs + tail at window + tail at panel, as measured", () =>
         [
-            ("legs", run.LegsLength?.RunIn(unit) ?? Missing), ("tail at window", run.TailAtWindow?.In(unit) ?? Missing), ("tail at panel", run.TailAtPanel?.In(unit) ?? Missing),
+            ("legs", run.LegsLength?.RunIn(unit) ?? Missing), ("tail at window", run.TailAtWindow?.In(unit) ?? Missing),
+            ("tail at panel", run.TailAtPanel?.In(unit) ?? Missing),
         ]), new RunPastKitTable().Info.Source, [LegFacts.Length, RunFacts.TailAtWindow, RunFacts.TailFound, RunFacts.TailAtPanel]);
         var limits = run.Limits;
-        yield return new Figure("Longest run", limits?.Governing.LimitIn(unit) ?? Missing, Working.Of("tighter of the table and (supply - least volts) / (2 x larger current x ohms per metre)", () =>
+        yield return new Figure("Longest run", limits?.Governing.LimitIn(unit) ?? Missing,
+            Working.Of("tighter of the table and (supply - least volts) / (2 x larger current x ohms per metre)", () =>
         [
-            ("by the kit's table", run.Cable?.LongestRun?.LimitIn(unit) ?? "not given"), ("by voltage drop", limits?.ByVolts.LimitIn(unit) ?? Missing), .. Circuit(run, limits),
+            ("by the kit's table", run.Cable?.LongestRun?.LimitIn(unit) ?? "not given"), ("by voltage drop", limits?.ByVolts.LimitIn(unit) ?? Missing),
+            .. Circuit(run, limits),
         ]), Volts, [RunFacts.Cable, LegFacts.Length, RunFacts.Panel]);
-        yield return new Figure("Volts at the unit", limits is { } l && run.OneWay is { } way ? $"{l.WhileRunning(way)} running, {l.WhileStarting(way)} starting" : Missing, Working.Of(Volts.Formula, () =>
-            [("length, one way", run.OneWay?.RunIn(unit) ?? Missing), .. Circuit(run, limits)]), Volts, [RunFacts.Cable, LegFacts.Length, RunFacts.Panel, UnitFacts.Kind]);
+        var volts = limits is { } l && run.OneWay is { } way ? $"{l.WhileRunning(way)} running, {l.WhileStarting(way)} starting" : Missing;
+        yield return new Figure("Volts at the unit", volts,
+            Working.Of(Volts.Formula, () => [("length, one way", run.OneWay?.RunIn(unit) ?? Missing), .. Circuit(run, limits)]),
+            Volts, [RunFacts.Cable, LegFacts.Length, RunFacts.Panel, UnitFacts.Kind]);
         yield return new Figure("Loop to expect", ExpectedLoop(run) is { } loop ? loop.ToString() : Missing, Working.Of(Loop.Formula, () =>
         [
-            ("length, one way", run.OneWay?.RunIn(unit) ?? Missing), ("conductor", run.Cable is { } cable ? $"{Said(cable, CableTypeFacts.Conductor)}, {Said(cable, CableTypeFacts.Stranding)}" : Missing),
+            ("length, one way", run.OneWay?.RunIn(unit) ?? Missing),
+            ("conductor", run.Cable is { } cable ? $"{Said(cable, CableTypeFacts.Conductor)}, {Said(cable, CableTypeFacts.Stranding)}" : Missing),
             ("reckoned with", (run.FirstTest ?? default).Circumstances.In(unit.House)),
         ]), Loop, [RunFacts.FirstLoop, RunFacts.SecondLoop]);
         var open = run.Item.Get(RunFacts.OpenVolts);
-        yield return new Figure("Loaded volts to expect", limits is { } at && run.OneWay is { } far ? $"{new Voltage(Math.Abs((open ?? at.Supply).Volts)) - (at.Supply - at.WhileRunning(far))}" : Missing,
-            Working.Of("open-circuit volts, or the supply's, - running current x loop", () => [("open-circuit", open?.ToString() ?? $"not read; the supply's {limits?.Supply.ToString() ?? Missing}"), ("length, one way", run.OneWay?.RunIn(unit) ?? Missing), .. Circuit(run, limits)]),
+        yield return new Figure("Loaded volts to expect",
+            limits is { } at && run.OneWay is { } far ? $"{new Voltage(Math.Abs((open ?? at.Supply).Volts)) - (at.Supply - at.WhileRunning(far))}" : Missing,
+            Working.Of("open-circuit volts, or the supply's, - running current x loop", () =>
+            [
+                ("open-circuit", open?.ToString() ?? $"not read; the supply's {limits?.Supply.ToString() ?? Missing}"),
+                ("length, one way", run.OneWay?.RunIn(unit) ?? Missing), .. Circuit(run, limits),
+            ]),
             new LoadedVoltsLow().Info.Source, [RunFacts.LoadedVolts, RunFacts.OpenVolts]);
-        yield return new Figure("Load on its output", Load.Of(unit) is { } draws ? draws.ToString() : Missing, Working.Of("larger of running and starting current", () =>
-            [("running", limits?.Running.ToString() ?? Said(unit.Kind, CoveringKindFacts.RunningCurrent)), ("starting", limits?.Starting.ToString() ?? Said(unit.Kind, CoveringKindFacts.StartingCurrent))]),
+        yield return new Figure("Load on its output", Load.Of(unit) is { } draws ? draws.ToString() : Missing,
+            Working.Of("larger of running and starting current", () =>
+            [
+                ("running", limits?.Running.ToString() ?? Said(unit.Kind, CoveringKindFacts.RunningCurrent)),
+                ("starting", limits?.Starting.ToString() ?? Said(unit.Kind, CoveringKindFacts.StartingCurrent)),
+            ]),
             new OutputOverloaded().Info.Source, [UnitFacts.Kind, UnitFacts.Group, RunFacts.Output]);
-        if (unit is { PartWidth: { } width, EntryFromJamb: { } jamb, EntryBelowHead: { } below, Kind: { } kind } && kind[CoveringKindFacts.LeadBehind] is { } behind && unit.EntrySide is { } side && unit.LeadSide is { } lead)
+        if (unit is { PartWidth: { } width, EntryFromJamb: { } jamb, EntryBelowHead: { } below, Kind: { } kind }
+            && kind[CoveringKindFacts.LeadBehind] is { } behind && unit.EntrySide is { } side && unit.LeadSide is { } lead)
         {
-            yield return new Figure("Tail that reaches the motor", TailPath.ToMotor(width, jamb, below, side == lead, behind).In(unit), Working.Of(new TailShortOfMotor().Info.Source.Formula, () =>
-                [("width", width.In(unit)), ("entry from jamb", jamb.In(unit)), ("below head", below.In(unit)), ("entry on the lead side", side == lead ? "yes" : "no"), ("behind", behind.In(unit))]),
-                new TailShortOfMotor().Info.Source, [RunFacts.TailAtWindow, RunFacts.TailFound, UnitFacts.EntrySide, UnitFacts.EntryFromJamb, UnitFacts.EntryBelowHead]);
+            yield return new Figure("Tail that reaches the motor", TailPath.ToMotor(width, jamb, below, side == lead, behind).In(unit),
+                Working.Of(new TailShortOfMotor().Info.Source.Formula, () =>
+                [
+                    ("width", width.In(unit)), ("entry from jamb", jamb.In(unit)), ("below head", below.In(unit)),
+                    ("entry on the lead side", side == lead ? "yes" : "no"), ("behind", behind.In(unit)),
+                ]),
+                new TailShortOfMotor().Info.Source,
+                [RunFacts.TailAtWindow, RunFacts.TailFound, UnitFacts.EntrySide, UnitFacts.EntryFromJamb, UnitFacts.EntryBelowHead]);
         }
     }
 
@@ -85,28 +113,38 @@ public static class UnitFigures
         if (RaisedStack.Of(unit).Figures is { } stack)
         {
             var source = new StackOverGlass().Info.Source;
-            yield return new Figure("Raised stack", stack.Height.About(unit), stack.Working(unit, "fixed part + share x drop"), source, [UnitFacts.OrderHeight, WindowFacts.GlassBelowHead, UnitFacts.Kind]);
+            yield return new Figure("Raised stack", stack.Height.About(unit), stack.Working(unit, "fixed part + share x drop"), source,
+                [UnitFacts.OrderHeight, WindowFacts.GlassBelowHead, UnitFacts.Kind]);
         }
         var kind = unit.Kind;
-        if (kind?.RaisedForm == RaisedForm.Roll && kind[CoveringKindFacts.Tube] is { } tube && kind[CoveringKindFacts.FabricThickness] is { } fabric && kind[CoveringKindFacts.ExtraFabric] is { } extra &&
-            (unit.Item.Get(UnitFacts.OrderHeight) ?? unit.Window.KnownHeight) is { } drop)
+        if (kind?.RaisedForm == RaisedForm.Roll && kind[CoveringKindFacts.Tube] is { } tube && kind[CoveringKindFacts.FabricThickness] is { } fabric
+            && kind[CoveringKindFacts.ExtraFabric] is { } extra
+            && (unit.Item.Get(UnitFacts.OrderHeight) ?? unit.Window.KnownHeight) is { } drop)
         {
             var source = new RollPastHeadCover().Info.Source;
-            yield return new Figure("Roll, raised", $"{Roll.Diameter(tube, fabric, drop + extra).About(unit)}, {Roll.RoomToTurn(tube, fabric, drop + extra).About(unit)} to turn", Working.Of(source.Title, () =>
-                [("tube", tube.In(unit)), ("fabric", fabric.In(unit)), ("drop", drop.In(unit)), ("extra fabric", extra.In(unit))]), source, [UnitFacts.HeadCover, UnitFacts.OrderHeight, UnitFacts.Kind]);
+            yield return new Figure("Roll, raised",
+                $"{Roll.Diameter(tube, fabric, drop + extra).About(unit)}, {Roll.RoomToTurn(tube, fabric, drop + extra).About(unit)} to turn",
+                Working.Of(source.Title, () =>
+                [
+                    ("tube", tube.In(unit)), ("fabric", fabric.In(unit)), ("drop", drop.In(unit)), ("extra fabric", extra.In(unit)),
+                ]),
+                source, [UnitFacts.HeadCover, UnitFacts.OrderHeight, UnitFacts.Kind]);
         }
     }
 
     private const string Missing = "not known";
 
     private static Resistance? ExpectedLoop(HomeRun run) =>
-        run.OneWay is { } way && run.Cable is { Conductor: { } size, Stranding: { } made } && (run.FirstTest ?? default) is var test && Conductors.OhmsPerMetre(size, made, test.At) is { Ok: true } ohms
+        run.OneWay is { } way && run.Cable is { Conductor: { } size, Stranding: { } made } && (run.FirstTest ?? default) is var test
+            && Conductors.OhmsPerMetre(size, made, test.At) is { Ok: true } ohms
             ? test.Expected(way, ohms.Value) : null;
 
     private static IEnumerable<(string, string)> Circuit(HomeRun run, RunLimits? limits) =>
     [
-        ("supply", run.Supply?.ToString() ?? Missing), ("least volts", limits?.Least.ToString() ?? Missing), ("running", limits?.Running.ToString() ?? Missing), ("starting", limits?.Starting.ToString() ?? Missing),
-        ("ohms per metre, one conductor", run.OhmsPerMetre is { } ohms ? NumberText.Plain(Math.Round(ohms, 6)) : Missing), ("cable at its warmest", Said(new JobItself(run.House), HouseFacts.ConductorTemperature)),
+        ("supply", run.Supply?.ToString() ?? Missing), ("least volts", limits?.Least.ToString() ?? Missing), ("running", limits?.Running.ToString() ?? Missing),
+        ("starting", limits?.Starting.ToString() ?? Missing),
+        ("ohms per metre, one conductor", run.OhmsPerMetre is { } ohms ? NumberText.Plain(Math.Round(ohms, 6)) : Missing),
+        ("cable at its warmest", Said(new JobItself(run.House), HouseFacts.ConductorTemperature)),
     ];
 
     private static string Said(Subject? subject, Fact fact) => subject?.Show(fact) is { Length: > 0 } shown ? shown : Missing;

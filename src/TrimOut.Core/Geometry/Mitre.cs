@@ -16,7 +16,10 @@ public static class Mitre
     /// <summary>The largest, of a corner that points into the room.</summary>
     public const decimal MostAngle = 270;
 
-    /// <summary>How far two units that stand out alike must each stay from the corner: stands out / tan(angle / 2), where their fronts meet. Nothing from a straight wall on.</summary>
+    /// <summary>
+    /// How far two units that stand out alike must each stay from the corner: stands out / tan(angle / 2), where their fronts meet. Nothing from a straight
+    /// wall on.
+    /// </summary>
     /// <param name="standsOut">How far both stand out.</param>
     /// <param name="angle">Degrees between the walls inside the room, 90 to 270.</param>
     /// <exception cref="ArgumentOutOfRangeException">The angle is out of range, or what stands out is negative.</exception>

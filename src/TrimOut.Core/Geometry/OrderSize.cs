@@ -15,7 +15,8 @@ public static class OrderSize
 
     /// <summary>Outside mount: the largest of the three widths and the overlap on both sides, rounded up, so that it covers.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There is no width or no step, or the overlap is negative.</exception>
-    public static Length OutsideWidth(Length largest, Length overlapEachSide, Length step) => (Refuse.NothingOrLess(largest) + Refuse.Negative(overlapEachSide) * 2).RoundUp(step);
+    public static Length OutsideWidth(Length largest, Length overlapEachSide, Length step) =>
+        (Refuse.NothingOrLess(largest) + Refuse.Negative(overlapEachSide) * 2).RoundUp(step);
 
     /// <summary>Outside mount: the largest of the three heights and what is above the opening, rounded up.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There is no height or no step, or what is above is negative.</exception>

@@ -2,7 +2,9 @@ using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Geometry;
 
-/// <summary>The stack that a cellular shade or a blind makes at the head when it is raised: common practice, no published source; the sheet gives both parts.</summary>
+/// <summary>
+/// The stack that a cellular shade or a blind makes at the head when it is raised: common practice, no published source; the sheet gives both parts.
+/// </summary>
 public static class Stack
 {
     /// <summary>Height of the raised stack: fixed part + share x drop.</summary>

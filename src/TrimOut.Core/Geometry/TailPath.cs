@@ -13,5 +13,6 @@ public static class TailPath
     /// <param name="behind">Cable used up besides the way along the head, by the sheet.</param>
     /// <exception cref="ArgumentOutOfRangeException">One of the lengths is negative.</exception>
     public static Length ToMotor(Length width, Length fromJamb, Length belowHead, bool atMotorEnd, Length behind) =>
-        (atMotorEnd ? Refuse.Negative(fromJamb) : Length.Max(Refuse.Negative(width) - Refuse.Negative(fromJamb), Length.Zero)) + Refuse.Negative(belowHead) + Refuse.Negative(behind);
+        (atMotorEnd ? Refuse.Negative(fromJamb) : Length.Max(Refuse.Negative(width) - Refuse.Negative(fromJamb), Length.Zero)) + Refuse.Negative(belowHead) +
+            Refuse.Negative(behind);
 }

@@ -14,7 +14,9 @@ public readonly record struct ChangeId(string Device, long Sequence)
     public static ChangeId? Read(string text)
     {
         var colon = text.LastIndexOf(':');
-        return colon > 0 && long.TryParse(text.AsSpan(colon + 1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number) && number > 0
+        return colon > 0
+            && long.TryParse(text.AsSpan(colon + 1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number)
+            && number > 0
             ? new ChangeId(text[..colon], number)
             : null;
     }

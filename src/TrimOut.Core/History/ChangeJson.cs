@@ -46,7 +46,9 @@ public static class ChangeJson
     {
         const string start = "{\"v\":";
         var end = line.StartsWith(start, StringComparison.Ordinal) ? line.IndexOf(',', StringComparison.Ordinal) : -1;
-        return end > 0 && int.TryParse(line.AsSpan(start.Length, end - start.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var version) ? version : 0;
+        return end > 0 && int.TryParse(line.AsSpan(start.Length, end - start.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var version)
+            ? version
+            : 0;
     }
 
     private static void Write(Utf8JsonWriter json, Edit edit)

@@ -69,7 +69,8 @@ internal static class ChangeReader
             return new Refusal($"\"{id}\" names no change.");
         if (time is null)
             return new Refusal($"\"{at ?? throw Missing("at")}\" is no time.");
-        return new Change(named, stamp ?? throw Missing("stamp"), time.Value, by ?? throw Missing("by"), what ?? throw Missing("what"), edits.IsDefault ? throw Missing("edits") : edits);
+        return new Change(named, stamp ?? throw Missing("stamp"), time.Value, by ?? throw Missing("by"), what ?? throw Missing("what"),
+            edits.IsDefault ? throw Missing("edits") : edits);
     }
 
     /// <summary>Goes on to the value of a property when it has that name.</summary>
@@ -128,7 +129,8 @@ internal static class ChangeReader
         if (add is not null && KebabCase.Read<ItemKind>(kind ?? throw Missing("kind")) is { } known)
             return new Edit.Add(add, known, under ?? throw Missing("under"));
         if (put is not null)
-            return new Edit.Put(put, field ?? throw Missing("field"), valued ? value : throw Missing("value"), over ?? throw new FormatException("\"over\" names no changes."));
+            return new Edit.Put(put, field ?? throw Missing("field"), valued ? value : throw Missing("value"),
+                over ?? throw new FormatException("\"over\" names no changes."));
         return undo is not null ? new Edit.Undo(ReadId(undo)) : new Edit.Unread(Encoding.UTF8.GetString(line[from..(int)json.BytesConsumed]));
     }
 

@@ -8,7 +8,8 @@ namespace TrimOut.Core.History;
 /// <param name="OnlyHere">Changes that only the first has.</param>
 /// <param name="OnlyThere">Changes that only the second has.</param>
 /// <param name="Values">Facts that show differently: item and fact, here, there; a dash where there is none.</param>
-public sealed record Difference(ImmutableArray<Change> OnlyHere, ImmutableArray<Change> OnlyThere, ImmutableArray<(string What, string Here, string There)> Values)
+public sealed record Difference(ImmutableArray<Change> OnlyHere, ImmutableArray<Change> OnlyThere,
+    ImmutableArray<(string What, string Here, string There)> Values)
 {
     /// <summary>Holds two histories against each other.</summary>
     public static Difference Between(HouseLog here, HouseLog there) => new(

@@ -46,11 +46,14 @@ internal static class Fold
     /// <summary>A value as it stands in a field.</summary>
     public static Head HeadOf(ItemKind kind, Edit.Put put, Change change)
     {
-        var value = put.Value is { } stored && FactTable.Find(kind, put.Field) is { } fact && fact.DecodeAny(stored) is { Ok: true } decoded ? decoded.Value : null;
+        var value = put.Value is { } stored && FactTable.Find(kind, put.Field) is { } fact && fact.DecodeAny(stored) is { Ok: true } decoded
+            ? decoded.Value
+            : null;
         return new Head(change.Id, put.Value, value, change.By, change.SaidAt) { Stamp = change.Stamp };
     }
 
-    private static Dictionary<ChangeId, Change> Undone(IReadOnlyList<Change> ordered)
+    /// <summary>The changes that were undone, each with the change that undid it.</summary>
+    public static Dictionary<ChangeId, Change> Undone(IReadOnlyList<Change> ordered)
     {
         var undone = new Dictionary<ChangeId, Change>();
         for (var at = ordered.Count - 1; at >= 0; at--)

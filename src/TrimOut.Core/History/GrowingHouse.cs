@@ -70,7 +70,8 @@ internal sealed class GrowingHouse(Dictionary<string, TakenBack> takenBack)
                 : [.. puts.Where(p => !IsOver(p.Change, put, change)), (put, change)];
         }
 
-        public Item Done() => Item.Of(item, _fields.Select(f => KeyValuePair.Create(f.Key, ImmutableArray.CreateRange(f.Value, p => Fold.HeadOf(item.Kind, p.Put, p.Change)))));
+        public Item Done() => Item.Of(item,
+            _fields.Select(f => KeyValuePair.Create(f.Key, ImmutableArray.CreateRange(f.Value, p => Fold.HeadOf(item.Kind, p.Put, p.Change)))));
 
         private static bool IsOver(Change before, Edit.Put put, Change change) => before.Id == change.Id || put.Over.Contains(before.Id);
     }

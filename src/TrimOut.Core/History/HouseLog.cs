@@ -11,9 +11,14 @@ public sealed class HouseLog
     private readonly Dictionary<ChangeId, Change> _folded;
     private readonly ImmutableDictionary<ChangeId, Change> _since;
     private readonly FrozenDictionary<ChangeId, ChangeId> _undone;
+    private readonly PastHouses _past;
 
-    private HouseLog(ImmutableList<Change> changes, Dictionary<ChangeId, Change> folded, ImmutableDictionary<ChangeId, Change> since, FrozenDictionary<ChangeId, ChangeId> undone, House house)
+    private HouseLog(
+        ImmutableList<Change> changes, Dictionary<ChangeId, Change> folded, ImmutableDictionary<ChangeId, Change> since,
+        FrozenDictionary<ChangeId, ChangeId> undone,
+        House house, PastHouses? past = null)
     {
+        _past = past ?? new PastHouses();
         Changes = changes;
         House = house;
         _folded = folded;
@@ -75,22 +80,36 @@ public sealed class HouseLog
             throw new ArgumentException($"Change {change.Id} is there already.", nameof(change));
         var isLast = Changes.IsEmpty || Change.Order(Changes[^1], change) < 0;
         return isLast && IsAboutWhatIsThere(change)
-            ? new(Changes.Add(change), _folded, _since.Add(change.Id, change), _undone, Fold.One(House, change))
+            ? new(Changes.Add(change), _folded, _since.Add(change.Id, change), _undone, Fold.One(House, change), _past)
             : Of(Changes.Add(change)).Value;
     }
 
-    /// <summary>Whether a change can be put on top of the house: it undoes nothing, and is about no item whose adding was undone.</summary>
-    private bool IsAboutWhatIsThere(Change change)
+    /// <summary>The house as it stood when it had its first so many changes and no more.</summary>
+    /// <remarks>
+    /// The order is the one that all laptops agree on. What comes later in it does not count yet, undos among it: a change that was
+    /// undone later is in force here. What another laptop did before counts, even where nobody here could know of it yet.
+    /// </remarks>
+    /// <param name="count">How many of <see cref="Changes"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There are not so many.</exception>
+    public House At(int count)
     {
-        if (_undone.Count == 0)
-            return !change.Edits.Any(e => e is Edit.Undo);
-        var added = change.Edits.OfType<Edit.Add>().Select(a => a.Item).ToHashSet();
-        return change.Edits.All(e => e switch
-        {
-            Edit.Undo => false,
-            Edit.Put put => added.Contains(put.Item) || House.Find(put.Item) is not null,
-            Edit.Add add => added.Contains(add.Under) || House.Find(add.Under) is not null,
-            _ => true,
-        });
+        ArgumentOutOfRangeException.ThrowIfNegative(count);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, Changes.Count);
+        return count == Changes.Count ? House : _past.At(Changes, count);
     }
+
+    /// <summary>The house as it stood when a change was the last one in the agreed order; null when there is no such change.</summary>
+    public House? At(ChangeId id) => Find(id) is { } change ? At(Changes.BinarySearch(change, Comparer<Change>.Create(Change.Order)) + 1) : null;
+
+    /// <summary>
+    /// How many changes there were at the end of a day: up to the last one in the agreed order that was made by then, as the clock of its laptop had it.
+    /// </summary>
+    public int CountAt(DateOnly day) => Changes.FindLastIndex(c => DateOnly.FromDateTime(c.SaidAt.DateTime) <= day) + 1;
+
+    /// <summary>The house as it stood at the end of a day; see <see cref="CountAt"/>.</summary>
+    public House At(DateOnly day) => At(CountAt(day));
+
+    /// <summary>Whether a change can be put on top of the house: it undoes nothing, and is about no item whose adding was undone.</summary>
+    private bool IsAboutWhatIsThere(Change change) =>
+        !change.Edits.Any(e => e is Edit.Undo) && (_undone.Count == 0 || PastHouses.IsAboutWhatIsThere(change, House));
 }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 
 namespace TrimOut.Core.History;
 
@@ -28,6 +30,9 @@ public sealed class Scribe
     /// <summary>Whose changes are written.</summary>
     public string By { get; set; }
 
+    /// <summary>The list of steps that the work is done by.</summary>
+    public StepList Steps { get; init; } = StepList.Shipped;
+
     /// <summary>The history.</summary>
     public HouseLog Log { get; private set; }
 
@@ -53,7 +58,7 @@ public sealed class Scribe
             return new Refusal($"Not saved: {why}");
         var sequence = _sequence + 1;
         var id = new ChangeId(_store.Device, sequence);
-        var change = new Change(id, Log.LargestStamp + 1, _clock.GetLocalNow(), By, draft.What, [.. draft.Edits.Select(e => Settle(e, id))]);
+        var change = new Change(id, Log.LargestStamp + 1, _clock.GetLocalNow(), By, draft.What, [.. WithNotes(draft.Edits).Select(e => Settle(e, id))]);
         try
         {
             _store.Append(change);
@@ -97,6 +102,19 @@ public sealed class Scribe
     private static bool IsUndo(Change change) => change.Edits.Any(e => e is Edit.Undo);
 
     private Change? TargetOf(Change change) => change.Edits.OfType<Edit.Undo>().FirstOrDefault() is { } undo ? Log.Find(undo.Of) : null;
+
+    /// <summary>The edits, and what is noted beside them for whoever reads the history later.</summary>
+    private ImmutableArray<Edit> WithNotes(ImmutableArray<Edit> edits) => [.. WithSeen(edits), .. StepVersion.For(House, edits, Steps)];
+
+    /// <summary>A freeze says how far the history was seen: what another laptop had done by then, unknown here, was not frozen.</summary>
+    private ImmutableArray<Edit> WithSeen(ImmutableArray<Edit> edits)
+    {
+        var frozen = edits.OfType<Edit.Put>().Where(p => p.Field == UnitFacts.OrderedOn.Name && p.Value is { Length: > 0 }).ToList();
+        if (frozen.Count == 0)
+            return edits;
+        var seen = Seen.Of(Log.Changes.Select(c => c.Id)).ToString();
+        return [.. edits, .. frozen.Select(p => new Edit.Put(p.Item, Companion.Seen(p.Field), seen, []))];
+    }
 
     private Edit Settle(Edit edit, ChangeId id) => edit switch
     {

@@ -32,10 +32,16 @@ internal sealed class Seen
     /// <summary>Whether a change had been seen.</summary>
     public bool Covers(ChangeId change) => change.Sequence <= _last.GetValueOrDefault(change.Device);
 
+    /// <summary>What was seen of all devices but one, in the stored form.</summary>
+    public string Without(string device) => Stored(_last.Where(l => l.Key != device));
+
     /// <summary>The stored form.</summary>
-    public override string ToString() => string.Join(' ', _last.Select(l => string.Create(CultureInfo.InvariantCulture, $"{l.Key}:{l.Value}")));
+    public override string ToString() => Stored(_last);
 
     /// <summary>Whether whoever removed an item, or last said anything about that, had seen a change.</summary>
     public static bool ByRemover(Item item, ChangeId change) =>
         item.Heads(Item.RemovedField).Any(h => h.Stored is { } stored && (Read(stored)?.Covers(change) ?? true));
+
+    private static string Stored(IEnumerable<KeyValuePair<string, long>> last) =>
+        string.Join(' ', last.Select(l => string.Create(CultureInfo.InvariantCulture, $"{l.Key}:{l.Value}")));
 }

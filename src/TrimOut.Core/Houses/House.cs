@@ -176,6 +176,15 @@ public sealed class House
     /// <summary>A unit by its id; null when it is not in the house.</summary>
     public Unit? FindUnit(string id) => State.Of(Lookups.Units)[id] is [var window] ? View(State.Items[window]).UnitOf(State.Items[id]) : null;
 
+    /// <summary>A unit by its id, in the house or removed, without working out the views of the whole house; null when there is no such unit.</summary>
+    internal Unit? UnitAlone(string id)
+    {
+        if (Find(id) is not { Kind: ItemKind.Unit } item || Find(item.Under) is not { Kind: ItemKind.Window } above)
+            return null;
+        var window = new Window(this, above);
+        return window.Units.FirstOrDefault(u => u.Id == id) ?? new Unit(this, item, window);
+    }
+
     /// <summary>A window by its id; null when it is not in the house.</summary>
     public Window? FindWindow(string id) => Here(id, ItemKind.Window) is { } window ? View(window) : null;
 

@@ -24,6 +24,12 @@ internal abstract class Lookup(int number, bool anyCase)
         Lookups.UnitsByOutput, Lookups.PresetsByUnit, Lookups.UnitsByNameSketch,
     ];
 
+    /// <summary>The ids of what puts something into it, in their order.</summary>
+    public abstract IEnumerable<string> Sources(House house);
+
+    /// <summary>The keys under which one of them puts something.</summary>
+    public abstract IEnumerable<string> KeysFrom(House house, string source);
+
     /// <summary>The key as it is recorded.</summary>
     public ReadKey KeyOf(string key) => ReadKey.Of(this, anyCase ? key.ToUpperInvariant() : key);
 
@@ -43,4 +49,10 @@ internal sealed class Lookup<T>(int number, Func<House, IEnumerable<string>> sou
 {
     /// <summary>What each of its sources puts into it.</summary>
     public Map<(string Key, T Value)[]> Map { get; } = new(sources, (house, id) => [.. pairs(house, id).Where(p => p.Key is not null).Select(p => (p.Key!, p.Value))]);
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> Sources(House house) => Map.Sources(house);
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> KeysFrom(House house, string source) => Map.Part(house, source).Select(p => p.Key);
 }

@@ -11,7 +11,8 @@ internal static class MeasureSteps
     [
         new("measured", Phase.Measure, ItemKind.Unit, "Opening measured",
             "Width at top, middle, bottom; height at left, middle, right; both diagonals; flat depth.",
-            [WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom, WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight, WindowFacts.DiagonalDown, WindowFacts.DiagonalUp, WindowFacts.Depth]),
+            [WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom, WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight,
+                WindowFacts.DiagonalDown, WindowFacts.DiagonalUp, WindowFacts.Depth]),
         new("measured-again", Phase.Measure, ItemKind.Unit, "Measured a second time",
             "Without looking at the first figures: smallest width, largest height.",
             [WindowFacts.WidthAgain, WindowFacts.HeightAgain]),

@@ -16,10 +16,13 @@ public readonly record struct Progress(int Done, int Total)
     public static Progress operator +(Progress a, Progress b) => new(a.Done + b.Done, a.Total + b.Total);
 
     /// <summary>The progress of one unit, panel or the house in a phase.</summary>
-    public static Progress Of(Subject subject, Phase phase)
+    /// <param name="subject">The unit, the panel or the house.</param>
+    /// <param name="phase">The phase.</param>
+    /// <param name="steps">The list of steps; this program's where none is given.</param>
+    public static Progress Of(Subject subject, Phase phase, StepList? steps = null)
     {
         var (done, total) = (0, 0);
-        foreach (var step in StepList.Of(phase, subject))
+        foreach (var step in (steps ?? StepList.Shipped).Asked(phase, subject))
         {
             total++;
             if (subject.MarkOf(step) is not null)
@@ -29,20 +32,20 @@ public readonly record struct Progress(int Done, int Total)
     }
 
     /// <summary>The progress of the whole house in a phase: units of windows that get a covering, panels, and the house itself.</summary>
-    public static Progress Of(House house, Phase phase) =>
-        Walkers(house).Aggregate(default(Progress), (sum, subject) => sum + Of(subject, phase));
+    public static Progress Of(House house, Phase phase, StepList? steps = null) =>
+        Walkers(house).Aggregate(default(Progress), (sum, subject) => sum + Of(subject, phase, steps));
 
     /// <summary>Everything that walks through phases, in walking order: units, then panels, then the house.</summary>
     public static IEnumerable<Subject> Walkers(House house) =>
         [.. house.Units, .. house.Panels, new JobItself(house)];
 
     /// <summary>The first phase in which something is left to do; null when everything is done.</summary>
-    public static Phase? Current(Subject subject) =>
-        PhaseNames.All.Where(p => !Of(subject, p).Complete).Select(p => (Phase?)p).FirstOrDefault();
+    public static Phase? Current(Subject subject, StepList? steps = null) =>
+        PhaseNames.All.Where(p => !Of(subject, p, steps).Complete).Select(p => (Phase?)p).FirstOrDefault();
 
     /// <summary>The next step of a unit, a panel or the house; null when everything is done.</summary>
-    public static Step? Next(Subject subject) =>
-        PhaseNames.All.SelectMany(p => StepList.Of(p, subject)).FirstOrDefault(s => subject.MarkOf(s) is null);
+    public static Step? Next(Subject subject, StepList? steps = null) =>
+        PhaseNames.All.SelectMany(p => (steps ?? StepList.Shipped).Asked(p, subject)).FirstOrDefault(s => subject.MarkOf(s) is null);
 
     /// <summary>The item that holds a fact of evidence: the unit itself, its window or its home run; null where there is no such item yet.</summary>
     public static Item? Holder(Subject subject, Fact fact) => subject switch
@@ -52,23 +55,25 @@ public readonly record struct Progress(int Done, int Total)
         _ => subject.Item,
     };
 
-    /// <summary>Whether a step lacks no evidence.</summary>
-    public static bool IsComplete(Subject subject, Step step)
+    /// <summary>Whether a step lacks no evidence that it asks for.</summary>
+    public static bool IsComplete(Subject subject, Step step, StepList? steps = null)
     {
-        foreach (var fact in step.Evidence)
+        foreach (var fact in (steps ?? StepList.Shipped).EvidenceOf(step, subject))
         {
-            if (Holder(subject, fact)?.Latest(fact.Name)?.Stored is null)
+            if (Lacks(subject, fact))
                 return false;
         }
         return step.AlsoMissing(subject) is null;
     }
 
-    /// <summary>The evidence that a step still lacks, facts by label, in small letters where asked; empty when it has all.</summary>
-    public static IReadOnlyList<Arg> Missing(Subject subject, Step step, bool small = false)
+    /// <summary>The evidence that a step still lacks of what it asks for, facts by label, in small letters where asked; empty when it has all.</summary>
+    public static IReadOnlyList<Arg> Missing(Subject subject, Step step, StepList? steps = null, bool small = false)
     {
-        var missing = step.Evidence.Where(f => Holder(subject, f)?.Latest(f.Name)?.Stored is null).Select(f => Arg.Label(f, small)).ToList();
+        var missing = (steps ?? StepList.Shipped).EvidenceOf(step, subject).Where(f => Lacks(subject, f)).Select(f => Arg.Label(f, small)).ToList();
         if (step.AlsoMissing(subject) is { } more)
             missing.Add(more);
         return missing;
     }
+
+    private static bool Lacks(Subject subject, Fact fact) => Holder(subject, fact)?.Latest(fact.Name)?.Stored is null;
 }

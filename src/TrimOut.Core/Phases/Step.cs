@@ -20,6 +20,18 @@ public sealed record Step(string Id, Phase Phase, ItemKind Subject, string Label
     /// <summary>Whether a unit has this step at all; steps of panels and the house are always there.</summary>
     public Func<Unit, bool> Applies { get; init; } = _ => true;
 
+    /// <summary>The version of the step list that it came with: one more than <see cref="StepList.Version"/> was before.</summary>
+    public int Since { get; init; } = 1;
+
+    /// <summary>Evidence that a later version added to it, each with that version; all else came with the step.</summary>
+    public ImmutableDictionary<Fact, int> Later { get; init; } = ImmutableDictionary<Fact, int>.Empty;
+
+    /// <summary>The version that a fact of its evidence came with.</summary>
+    public int SinceOf(Fact evidence) => Later.GetValueOrDefault(evidence, Since);
+
+    /// <summary>The versions that it and its evidence came with.</summary>
+    internal IEnumerable<int> Versions => Later.Values.Prepend(Since);
+
     /// <summary>Evidence that is not a single fact: what is missing of it, or null when nothing is.</summary>
     public Func<Subject, Sentence?> AlsoMissing { get; init; } = _ => null;
 }

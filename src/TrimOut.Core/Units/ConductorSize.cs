@@ -30,7 +30,8 @@ public abstract record ConductorSize
         var text = (typed ?? "").Trim().ToLowerInvariant().Replace("²", "2", StringComparison.Ordinal);
         foreach (var unit in (string[])["mm2", "mm^2", "sqmm"])
         {
-            if (text.EndsWith(unit, StringComparison.Ordinal) && NumberText.Read(text[..^unit.Length], "square millimetres", 0.05m, 50, ("", 1)) is { Ok: true } area)
+            if (text.EndsWith(unit, StringComparison.Ordinal)
+                && NumberText.Read(text[..^unit.Length], "square millimetres", 0.05m, 50, ("", 1)) is { Ok: true } area)
                 return new Metric(area.Value);
         }
         var bare = text.TrimStart('#').Replace("awg", "", StringComparison.Ordinal).Replace("ga", "", StringComparison.Ordinal).Trim();

@@ -141,7 +141,11 @@ public static partial class LengthText
     [GeneratedRegex(@"^(?<n>\d*\.?\d+|\d+\.)$")]
     private static partial Regex Bare();
 
-    [GeneratedRegex(@"^(?:(?<ft>\d*\.?\d+)\s*(?:'|ft\.?|feet|foot)\s*-?\s*)?(?:(?:(?<in>(?>\d*\.?\d+))(?!\s*/))?(?:(?:(?<=\d)[\s-]+)?(?<num>\d+)\s*/\s*(?<den>\d+))?\s*(?<mark>""|in\.?|inch|inches)?)?$")]
+    private const string FeetPart = @"(?<ft>\d*\.?\d+)\s*(?:'|ft\.?|feet|foot)\s*-?\s*";
+    private const string InchesPart = @"(?<in>(?>\d*\.?\d+))(?!\s*/)";
+    private const string FractionPart = @"(?:(?<=\d)[\s-]+)?(?<num>\d+)\s*/\s*(?<den>\d+)";
+
+    [GeneratedRegex($@"^(?:{FeetPart})?(?:(?:{InchesPart})?(?:{FractionPart})?\s*(?<mark>""|in\.?|inch|inches)?)?$")]
     private static partial Regex Imperial();
 
     [GeneratedRegex(@"^\d+\s*-\s*\d+$")]

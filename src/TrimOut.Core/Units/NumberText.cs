@@ -28,7 +28,9 @@ public static class NumberText
             if (name == unit)
                 worth = value;
         }
-        if (worth is null || !decimal.TryParse(text.AsSpan(0, end).Trim(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number))
+        if (worth is null
+            || !decimal.TryParse(text.AsSpan(0, end).Trim(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+            CultureInfo.InvariantCulture, out var number))
             return new Refusal($"\"{Short(text)}\" is no number of {what}.");
         if (number > 1_000_000_000m || number < -1_000_000_000m || number * worth.Value < least || number * worth.Value > most)
             return new Refusal($"{Short(text)} is out of range: {what} go from {Plain(least)} to {Plain(most)}.");

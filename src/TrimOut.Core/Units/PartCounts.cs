@@ -25,7 +25,9 @@ public sealed class PartCounts : IEquatable<PartCounts>
                 return new Refusal($"\"{text}\" is no part with its count. Type a number from 1 to {Most} and a name, such as 2 end brackets.");
             parts.Add((count, text[(space + 1)..].Trim()));
         }
-        return parts.Count == 0 ? new Refusal("Nothing was typed. Type parts with their counts, such as 2 end brackets, 6 screws.") : new PartCounts(parts.ToImmutable());
+        return parts.Count == 0
+            ? new Refusal("Nothing was typed. Type parts with their counts, such as 2 end brackets, 6 screws.")
+            : new PartCounts(parts.ToImmutable());
     }
 
     /// <inheritdoc/>

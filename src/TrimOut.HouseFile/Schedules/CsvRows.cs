@@ -64,7 +64,7 @@ internal static class CsvRows
         using var reader = CsvReader.FromText(text, options);
         while (reader.Read())
         {
-            var cells = Enumerable.Range(0, reader.FieldCount).Select(c => WithoutGuard(reader[c].ToString().Trim())).ToList();
+            var cells = Enumerable.Range(0, reader.FieldCount).Select(c => CsvTable.WithoutGuard(reader[c].ToString().Trim())).ToList();
             if (bareQuote == reader.LineNumber && cells.Any(c => c.Contains('\n', StringComparison.Ordinal)))
                 broken = bareQuote;
             if (broken > 0)
@@ -73,13 +73,6 @@ internal static class CsvRows
         }
         return rows;
     }
-
-    /// <summary>Takes off the apostrophe that keeps a spreadsheet from taking a cell for a formula.</summary>
-    private static string WithoutGuard(string cell) => LooksGuarded(cell) ? cell[1..] : cell;
-
-    /// <summary>Whether a cell begins as one that was guarded: apostrophes, and then what a formula begins with.</summary>
-    internal static bool LooksGuarded(string cell) =>
-        cell.AsSpan().TrimStart('\'') is var rest && rest.Length > 0 && rest.Length < cell.Length && "=+-@".Contains(rest[0], StringComparison.Ordinal);
 
     private static char Separator(string text)
     {

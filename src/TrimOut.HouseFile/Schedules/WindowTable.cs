@@ -1,5 +1,4 @@
-using System.Text;
-using CsvHelper;
+using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 
@@ -8,27 +7,20 @@ namespace TrimOut.HouseFile.Schedules;
 /// <summary>The windows of a house as CSV, as the import reads them.</summary>
 public static class WindowTable
 {
-    private static readonly CsvWriterOptions Options = new() { Injection = CsvInjection.Escape };
-
-    /// <summary>The table: RFC 4180, in walking order. A cell that a spreadsheet would take for a formula gets an apostrophe, which the import takes off again.</summary>
+    /// <summary>The table, in walking order. An apostrophe that keeps a spreadsheet from taking a cell for a formula the import takes off again.</summary>
     public static string Write(House house)
     {
-        using var bytes = new MemoryStream();
-        using (var csv = CsvWriter.Create(bytes, Options, leaveOpen: true))
+        var table = new CsvTable(["Tag", "Room", "Floor", "Rough width", "Rough height", "Facing", "Reach", "Mount", "Kind", "Note"]);
+        foreach (var window in house.Windows)
         {
-            csv.WriteHeader("Tag", "Room", "Floor", "Rough width", "Rough height", "Facing", "Reach", "Mount", "Kind", "Note");
-            foreach (var window in house.Windows)
-            {
-                csv.WriteRecord(
-                    Guarded(window.Tag), Guarded(window.Room?.Name), Guarded(window.Room?.Floor),
-                    window.Show(WindowFacts.RoughWidth), window.Show(WindowFacts.RoughHeight),
-                    window.Show(WindowFacts.Facing), window.Show(WindowFacts.Reach), window.Show(WindowFacts.Mount),
-                    Guarded(window.Units.FirstOrDefault()?.Kind?.Name), Guarded(window.Show(WindowFacts.Note)));
-            }
+            table.Row(
+            [
+                window.Tag, window.Room?.Name ?? "", window.Room?.Floor ?? "",
+                window.Show(WindowFacts.RoughWidth), window.Show(WindowFacts.RoughHeight),
+                window.Show(WindowFacts.Facing), window.Show(WindowFacts.Reach), window.Show(WindowFacts.Mount),
+                window.Units.FirstOrDefault()?.Kind?.Name ?? "", window.Show(WindowFacts.Note),
+            ]);
         }
-        return Encoding.UTF8.GetString(bytes.ToArray());
+        return table.ToString();
     }
-
-    /// <summary>One apostrophe more for a text that begins as a guarded one does, so that taking one off gives the text again.</summary>
-    private static string? Guarded(string? text) => text is not null && CsvRows.LooksGuarded(text) ? "'" + text : text;
 }

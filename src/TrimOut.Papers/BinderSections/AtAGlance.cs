@@ -20,7 +20,9 @@ internal static class AtAGlance
         to.Facts("What", "How many",
             ("Rooms", Number(house.Rooms.Length)),
             ("Windows", Ours($"{house.Windows.Length - leftOut.Count} with a covering, {leftOut.Count} left out on purpose")),
-            ("Units", Ours($"{house.Units.Length}: {Units(house, PowerSource.Panel)} on a panel, {Units(house, PowerSource.PlugIn)} on a plug-in supply, {Units(house, PowerSource.Battery)} on a battery, {Units(house, null)} not said yet")),
+            ("Units",
+                Ours($"{house.Units.Length}: {Units(house, PowerSource.Panel)} on a panel, {Units(house, PowerSource.PlugIn)} on a plug-in supply, " +
+                $"{Units(house, PowerSource.Battery)} on a battery, {Units(house, null)} not said yet")),
             ("Home runs", Number(house.Runs.Length)),
             ("Panels", Number(house.Panels.Length)),
             ("Hubs", Number(house.Hubs.Length)),

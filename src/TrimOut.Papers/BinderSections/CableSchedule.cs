@@ -15,8 +15,11 @@ internal static class CableSchedule
     private static void Write(MarkdownWriter to, PaperData data)
     {
         var runs = data.House.Runs;
-        to.Say("One unbroken cable, a home run, goes from each unit to its own panel output. As in the administration standard ANSI/TIA-606, each cable has one identifier: the same on both ends, and in this schedule. Read it before you unplug anything.");
-        to.Say("Where the crew chose no other way, an identifier reads panel, output, unit: P1.3 W07 is the cable on output 3 of panel P1 that feeds unit W07. It is unique in the house, and never used again for another cable. Whoever moves a cable to another output changes both labels and this schedule, or none of them.");
+        to.Say("One unbroken cable, a home run, goes from each unit to its own panel output. As in the administration standard ANSI/TIA-606, " +
+            "each cable has one identifier: the same on both ends, and in this schedule. Read it before you unplug anything.");
+        to.Say("Where the crew chose no other way, an identifier reads panel, output, unit: " +
+            "P1.3 W07 is the cable on output 3 of panel P1 that feeds unit W07. It is unique in the house, and never used again for another cable. " +
+            "Whoever moves a cable to another output changes both labels and this schedule, or none of them.");
         if (runs.IsEmpty)
         {
             to.Say("There is no home run in this house.");

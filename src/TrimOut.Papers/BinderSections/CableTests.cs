@@ -13,7 +13,8 @@ internal static class CableTests
     {
         var runs = data.House.Runs;
         to.Heading(3, "Loop tests");
-        to.Say("Resistance of both conductors in a row, read from the mechanical room with the window end shorted: once before the walls were closed and once after. The two should agree.");
+        to.Say("Resistance of both conductors in a row, read from the mechanical room with the window end shorted: " +
+            "once before the walls were closed and once after. The two should agree.");
         to.Table(["Unit", "First test", "With, who, when", "Second test", "With, who, when"], runs.Select(r => Row(
             r.Name, r.EntryOrNotYet(RunFacts.FirstLoop), r.Taken(RunFacts.FirstLoop), r.EntryOrNotYet(RunFacts.SecondLoop), r.Taken(RunFacts.SecondLoop))));
 

@@ -22,6 +22,7 @@ internal static class Cover
             ("Painted", job.EntryOrNotYet(HouseFacts.PaintedOn)),
             ("Handover", job.EntryOrNotYet(HouseFacts.HandoverOn)),
             ("This binder written", data.Date.OnPaper()));
-        to.Say("A dash means that nothing was noted. \"Not yet\" means that it is still to come. Left and right are as seen from inside the room, facing the window.");
+        to.Say("A dash means that nothing was noted. \"Not yet\" means that it is still to come. Left and right are as seen from inside the room, " +
+            "facing the window.");
     }
 }

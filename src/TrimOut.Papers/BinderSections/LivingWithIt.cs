@@ -23,14 +23,16 @@ internal static class LivingWithIt
         if (house.Remotes.Any(r => r.Presets.Any()))
             yield return Ours("Call a preset to bring a room to a stored set of positions. The table of presets says what each one does.");
         if (!house.Hubs.IsEmpty)
-            yield return Ours("Leave the hub switched on and where it stands: it knows every unit by the name in this binder. Moved far away, it may no longer reach them.");
+            yield return Ours(
+                "Leave the hub switched on and where it stands: it knows every unit by the name in this binder. Moved far away, it may no longer reach them.");
         if (house.Units.Any(u => u.Item.Get(UnitFacts.Group) is not null))
             yield return Ours("Units of one group move together. Wait until all have stopped.");
         yield return Ours("Open the window itself only with its unit up or well clear of the sash and the handle.");
         yield return Ours("In wind, with a window open, raise the unit: a flapping bar damages fabric and motor.");
         yield return Ours("Never pull, push or lift a unit by hand, and never hold it back while it moves.");
         if (house.Remotes.Length > 0)
-            yield return Ours("Change a remote's battery when units answer late or only from near by. Keep batteries out of children's reach: swallowed ones can kill.");
+            yield return Ours(
+                "Change a remote's battery when units answer late or only from near by. Keep batteries out of children's reach: swallowed ones can kill.");
         if (house.Units.Any(u => u.Power == PowerSource.Battery))
             yield return Ours("Charge a unit's own battery when it slows down, with the charger that the maker's sheet names.");
         yield return Ours("Keep this binder where whoever works on the house will look: beside the panel.");

@@ -28,14 +28,21 @@ internal static class OpenItems
 
         to.Heading(3, "Waived, with the reason");
         to.Table(["Where", "What", "Reason", "Initials", "When"], report.Findings.Where(f => !f.Open).Select(f => Row(
-            house.NameOnPaper(f.Subject), to.Words.IsEnglish ? f.Found.Message.In(data.House) : Ours(f.Check.Title), f.Waiver!.Reason.OrDash(), f.Waiver.Initials.OrDash(), WaivedOn(f.Waiver))));
+            house.NameOnPaper(f.Subject), to.Words.IsEnglish ? f.Found.Message.In(data.House) : Ours(f.Check.Title),
+            f.Waiver!.Reason.OrDash(), f.Waiver.Initials.OrDash(), WaivedOn(f.Waiver))));
 
         to.Heading(3, "Punch items");
         to.Table(["Where", "What", "Phase", "State", "Picture"], house.PunchItems.OrderBy(p => p.Done).Select(p => Row(
-            p.About is { } about ? house.NameOnPaper(about) : Dash, p.Name, p.Phase is { } phase ? Ours(phase.Full()) : Dash, Ours(p.Done ? "done" : "open"), p.Entry(PunchFacts.Photo))));
+            p.About is { } about
+                ? house.NameOnPaper(about)
+                : Dash, p.Name, p.Phase is { } phase
+                ? Ours(phase.Full())
+                : Dash, Ours(p.Done ? "done" : "open"), p.Entry(PunchFacts.Photo))));
     }
 
-    /// <summary>The sentences with the figures are made in English. In another language a finding is the fault in a few words, with the name that the crew finds it by.</summary>
+    /// <summary>
+    /// The sentences with the figures are made in English. In another language a finding is the fault in a few words, with the name that the crew finds it by.
+    /// </summary>
     private static void Findings(MarkdownWriter to, PaperData data, List<Finding> open)
     {
         if (to.Words.IsEnglish)

@@ -30,7 +30,8 @@ internal static class PanelMap
             var landed = panel.Runs.ToList();
             if (PanelFront.Outputs(panel, landed) > 0)
                 to.Draw(panel.Name, PanelFront.Describe(panel, landed), words => PanelFront.Of(panel, landed, words));
-            to.Table(["Output", "Unit", "Room", "Label", "Volts, open", "Volts, loaded"], Outputs(panel, landed), "The kit does not say how many outputs it has, and nothing is landed on it.");
+            to.Table(["Output", "Unit", "Room", "Label", "Volts, open", "Volts, loaded"], Outputs(panel, landed),
+                "The kit does not say how many outputs it has, and nothing is landed on it.");
         }
         if (data.House.Runs.Where(r => r.Panel is null || r.Output is null).Select(r => r.Name).ToList() is { Count: > 0 } waiting)
             to.Say($"Not landed on an output yet: {string.Join(", ", waiting)}.");

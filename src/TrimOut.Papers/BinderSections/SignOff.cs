@@ -27,7 +27,8 @@ internal static class SignOff
             p.Name, p.EntryOrNotYet(PanelFacts.ConnectedBy), p.Entry(PanelFacts.Licence), p.EntryOrNotYet(PanelFacts.ConnectedOn), Blank)));
 
         to.Heading(3, "Handover");
-        to.Say("Every unit was shown open, closed and at its preset from each of its remotes; the cautions were read together; the open items above are agreed.");
+        to.Say("Every unit was shown open, closed and at its preset from each of its remotes; the cautions were read together; " +
+            "the open items above are agreed.");
         to.Table(["For", "Name", "Signature", "Date"],
         [
             Row(Ours("Owner"), Blank, Blank, Blank),

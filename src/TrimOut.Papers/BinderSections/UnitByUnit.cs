@@ -34,7 +34,8 @@ internal static class UnitByUnit
         [
             ("Kind", u => u.Entry(UnitFacts.Kind)),
             ("Ordered size", u => Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)])),
-            ("Finish and head cover", u => new[] { u.Shown(UnitFacts.Fabric), u.Shown(UnitFacts.Colour), u.Shown(UnitFacts.Opacity), u.Shown(UnitFacts.HeadCover) }.JoinOrDash()),
+            ("Finish and head cover",
+                u => new[] { u.Shown(UnitFacts.Fabric), u.Shown(UnitFacts.Colour), u.Shown(UnitFacts.Opacity), u.Shown(UnitFacts.HeadCover) }.JoinOrDash()),
             ("Power", u => u.Run is { Panel: { } panel, Output: { } output } ? Ours($"{panel.Name}, output {output}") : u.Entry(UnitFacts.Power)),
             ("Name at the hub", u => u.EntryOrNotYet(UnitFacts.HubName)),
             ("Remotes", u => u.Remotes.Select(r => r.Name).JoinOrDash()),

@@ -22,6 +22,7 @@ internal static class UnitTable
         to.Heading(3, "Finish, order and serial");
         to.Table(["Unit", "Fabric", "Colour", "Opacity", "Head cover", "Ordered", "Maker's number", "Serial"], units.Select(u => Row(
             u.Tag, u.Entry(UnitFacts.Fabric), u.Entry(UnitFacts.Colour), u.Entry(UnitFacts.Opacity),
-            u.Entry(UnitFacts.HeadCover), u.EntryOrNotYet(UnitFacts.OrderedOn), u.EntryOrNotYet(UnitFacts.Acknowledgement), u.EntryOrNotYet(UnitFacts.Serial))));
+            u.Entry(UnitFacts.HeadCover), u.EntryOrNotYet(UnitFacts.OrderedOn), u.EntryOrNotYet(UnitFacts.Acknowledgement),
+            u.EntryOrNotYet(UnitFacts.Serial))));
     }
 }

@@ -13,7 +13,8 @@ internal static class Warranty
     private static void Write(MarkdownWriter to, PaperData data)
     {
         var job = new JobItself(data.House);
-        to.Say("As it was agreed and noted; the papers that came with the house and with the units govern. When you call, have the unit's tag and serial at hand: they stand window by window.");
+        to.Say("As it was agreed and noted; the papers that came with the house and with the units govern. When you call, " +
+            "have the unit's tag and serial at hand: they stand window by window.");
         to.Heading(3, "The crew's work");
         to.Facts("About", "Entry",
             ("How long", job.Entry(HouseFacts.WarrantyTerm)),

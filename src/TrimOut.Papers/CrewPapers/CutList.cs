@@ -19,7 +19,9 @@ internal static class CutList
     private static void Write(MarkdownWriter to, PaperData data)
     {
         to.Say("For the runs that are not pulled yet and whose length is known; the crew's allowance is in the lengths. Marks count from the loose end.");
-        to.Say(Loss(data.House) is { } loss ? Ours($"Each cut costs {loss}, which is in the marks.") : Ours("No loss per cut is noted in the house, so none is counted."));
+        to.Say(Loss(data.House) is { } loss
+            ? Ours($"Each cut costs {loss}, which is in the marks.")
+            : Ours("No loss per cut is noted in the house, so none is counted."));
         if (data.Cuts.IsEmpty)
             to.Say("No run has a cable yet.");
         foreach (var cable in data.Cuts)
@@ -36,7 +38,8 @@ internal static class CutList
         else
             Boxes(to, house, cable.Cuts.Cable, cable.Plan.Value.Value);
         if (!cable.Cuts.LeftOut.IsEmpty)
-            to.Table(["Not in the plan", "Because"], cable.Cuts.LeftOut.GroupBy(l => l.Why).Select(g => Row(g.Select(l => l.Subject.Name).JoinOrDash(), Ours(g.Key))));
+            to.Table(["Not in the plan", "Because"],
+                cable.Cuts.LeftOut.GroupBy(l => l.Why).Select(g => Row(g.Select(l => l.Subject.Name).JoinOrDash(), Ours(g.Key))));
     }
 
     private static void Boxes(MarkdownWriter to, House house, CableType cable, CutPlan plan)
@@ -46,7 +49,11 @@ internal static class CutList
         foreach (var drawn in boxes.Chunk(BoxesToADrawing))
             to.Draw(cable.Name, BoxCutsDrawing.Describe(drawn), words => BoxCutsDrawing.Of(drawn, house, words));
         to.Table(["Box", "In it", "Run", "From mark", "Cut at", "Left in the box"], boxes.SelectMany(b => b.Box.Cuts.Select(c => Row(
-            b.Name, c == b.Box.Cuts[0] ? Mark(b.Box.Box.Length, house) : Dash, c.Piece.Id, Mark(c.From, house), Mark(c.To, house), c == b.Box.Cuts[^1] ? Mark(b.Box.LeftOver, house) : Dash))));
+            b.Name, c == b.Box.Cuts[0]
+                ? Mark(b.Box.Box.Length, house)
+                : Dash, c.Piece.Id, Mark(c.From, house), Mark(c.To, house), c == b.Box.Cuts[^1]
+                ? Mark(b.Box.LeftOver, house)
+                : Dash))));
         if (!plan.Shut.IsEmpty)
             to.Say($"On hand and not needed: {plan.Shut.Select(b => b.Id).JoinOrDash()}.");
     }

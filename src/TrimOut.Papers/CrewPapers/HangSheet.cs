@@ -16,7 +16,8 @@ internal static class HangSheet
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Panel off at its breaker while leads are brought out and spliced."),
-        Ours("Ladder on firm ground; two people for a wide unit. Drill only where nothing runs: the pull sheet and the pictures of the open wall say where the cable is."),
+        Ours("Ladder on firm ground; two people for a wide unit. Drill only where nothing runs: " +
+            "the pull sheet and the pictures of the open wall say where the cable is."),
         Ours("No loose cord and no loop of cable within a child's reach when you leave the room."));
 
     private static void Rooms(MarkdownWriter to, PaperData data)
@@ -31,9 +32,11 @@ internal static class HangSheet
     {
         var units = windows.SelectMany(w => w.Units).ToList();
         to.Heading(3, $"{room}");
-        to.Say(windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words))).ToList().Aggregate((row, drawing) => row + drawing));
+        var drawings = windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words))).ToList();
+        to.Say(drawings.Aggregate((row, drawing) => row + drawing));
         to.Table(["Unit", "Reach", "Box label", "Size", "Mount", "Lead side", "Setback", "Centre support"], units.Select(u => Row(
-            u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel), Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
+            u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel),
+            Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.Shown(UnitFacts.Setback) ?? u.Kind?.Shown(CoveringKindFacts.Setback) ?? Blank,
             Ours(u.NeedsCentreSupport ? "yes" : "no"))));
         to.Table(["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves free", "Setback as built", "Who"],

@@ -11,7 +11,8 @@ namespace TrimOut.Papers.CrewPapers;
 /// <summary>For rough-in: which cable goes where, how much of it, and how to cut it.</summary>
 internal static class PullSheet
 {
-    public static Paper Paper { get; } = new("pull-sheet", "Pull sheet", "the crew", "Which cable goes where, how long, what is written on it, and how boxes are cut.",
+    public static Paper Paper
+    { get; } = new("pull-sheet", "Pull sheet", "the crew", "Which cable goes where, how long, what is written on it, and how boxes are cut.",
         ShortCover.Write,
         new Section("before", "Before you start", Before), new Section("runs", "Home runs", Runs), new Section("ends", "Ends and first test", Ends),
         new Section("riser", "Riser", Risers), new Section("cable", "Cable needed", Cable), CutList.Section);
@@ -49,7 +50,8 @@ internal static class PullSheet
         ["Cable", "Runs", "Runs with a known length", "Needed for these", "On hand"],
         data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
             g.First().Cable!.Name, Number(g.Count()), Number(g.Count(r => r.Needed is not null)),
-            Long(g.Select(r => r.Needed).OfType<Length>().Aggregate(Length.Zero, (sum, l) => sum + l), data.House)!, Long(g.First().Cable!.OnHand, data.House) ?? Blank)),
+            Long(g.Select(r => r.Needed).OfType<Length>().Aggregate(Length.Zero, (sum, l) => sum + l), data.House)!, Long(g.First().Cable!.OnHand, data.House)
+                ?? Blank)),
         "No cable is chosen yet.");
 
     private static Inline? Long(Length? length, House house) => length is { } known ? (Inline)known.ShowRounded(house.DisplayUnits, LengthScale.Run) : null;

@@ -9,9 +9,11 @@ namespace TrimOut.Papers.CrewPapers;
 /// <summary>Every test of every run: what should be read, what was, with what and by whom; blanks for what is still to be read.</summary>
 internal static class TestRecord
 {
-    public static Paper Paper { get; } = new("test-record", "Test record", "the crew and the electrician", "What every run should read, what it did read, with what and by whom.",
+    public static Paper Paper
+    { get; } = new("test-record", "Test record", "the crew and the electrician", "What every run should read, what it did read, with what and by whom.",
         ShortCover.Write,
-        new Section("before", "Before you start", Before), new Section("loops", "Loop tests", Loops), new Section("volts", "Power tests", Volts), new Section("signed", "Signed", Signed));
+        new Section("before", "Before you start", Before), new Section("loops", "Loop tests", Loops), new Section("volts", "Power tests", Volts),
+        new Section("signed", "Signed", Signed));
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Loop tests only with the panel off and the run taken off its output: a meter on ohms across a live supply is destroyed, and may hurt you."),

@@ -11,13 +11,15 @@ internal static class WalkSheet
 {
     private const int SpareRows = 3;
 
-    public static Paper Paper { get; } = new("walk-sheet", "Walk sheet", "the crew", "Every opening room by room for the framing walk, with blanks to write in.",
+    public static Paper Paper
+    { get; } = new("walk-sheet", "Walk sheet", "the crew", "Every opening room by room for the framing walk, with blanks to write in.",
         ShortCover.Write,
         new Section("before", "Before you start", Before), new Section("rooms", "Room by room", Rooms));
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Stand inside the room and face the window: left and right are as you see them."),
-        Ours("Framing is open: mind openings in floors, nails and loose boards. Ladder on firm ground, a second person for high windows; a scaffold only if it is signed off."),
+        Ours("Framing is open: mind openings in floors, nails and loose boards. Ladder on firm ground, a second person for high windows; " +
+            "a scaffold only if it is signed off."),
         Ours("Touch no wiring. What is not yours is another trade's, and may be live."));
 
     private static void Rooms(MarkdownWriter to, PaperData data)

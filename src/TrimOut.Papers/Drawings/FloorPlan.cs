@@ -35,7 +35,8 @@ internal static class FloorPlan
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Floor floor) =>
-        Ours($"Rooms of floor {floor.Name.OrDash()}: {floor.Rooms.Select(r => Ours($"{r.Name} ({r.Windows.Select(w => w.LeftOut ? $"({w.Tag})" : UnitsOf(w)).JoinOrDash()})")).JoinOrDash("; ")}");
+        Ours($"Rooms of floor {floor.Name.OrDash()}: " +
+            $"{floor.Rooms.Select(r => Ours($"{r.Name} ({r.Windows.Select(w => w.LeftOut ? $"({w.Tag})" : UnitsOf(w)).JoinOrDash()})")).JoinOrDash("; ")}");
 
     /// <summary>The drawing.</summary>
     public static Svg Of(Floor floor, Words words)
@@ -62,7 +63,9 @@ internal static class FloorPlan
 
     private static void Draw(Svg svg, Room room, double x, double y, double wide, double high, ILookup<Edge, Window> windows)
     {
-        svg.Box(x, y, wide, high).Text(x + wide / 2, y + high / 2 + 4, room.Name, Anchored.Middle, 11, wide - 8 - (windows[Edge.Left].Any() || windows[Edge.Right].Any() ? 72 : 0), bold: true);
+        svg.Box(x, y, wide, high)
+            .Text(x + wide / 2, y + high / 2 + 4, room.Name, Anchored.Middle, 11,
+            wide - 8 - (windows[Edge.Left].Any() || windows[Edge.Right].Any() ? 72 : 0), bold: true);
         foreach (var side in windows)
         {
             var count = side.Count();
@@ -75,12 +78,15 @@ internal static class FloorPlan
                 if (side.Key is Edge.Top or Edge.Bottom)
                 {
                     var (middle, line) = (x + wide * share, side.Key == Edge.Top ? y : y + high);
-                    svg.Line(middle - 13, line, middle + 13, line, pen).Text(middle, side.Key == Edge.Top ? line + 15 : line - 7, tag, Anchored.Middle, 10, PerWindow);
+                    svg.Line(middle - 13, line, middle + 13, line, pen)
+                        .Text(middle, side.Key == Edge.Top ? line + 15 : line - 7, tag, Anchored.Middle, 10, PerWindow);
                 }
                 else
                 {
                     var (middle, line) = (y + 20 + (high - 40) * share, side.Key == Edge.Left ? x : x + wide);
-                    svg.Line(line, middle - 8, line, middle + 8, pen).Text(side.Key == Edge.Left ? line + 6 : line - 6, middle + 4, tag, side.Key == Edge.Left ? Anchored.Start : Anchored.End, 10, PerWindow);
+                    svg.Line(line, middle - 8, line, middle + 8, pen)
+                        .Text(side.Key == Edge.Left ? line + 6 : line - 6, middle + 4, tag,
+                        side.Key == Edge.Left ? Anchored.Start : Anchored.End, 10, PerWindow);
                 }
             }
         }

@@ -13,10 +13,12 @@ internal static class PanelFront
     private const double High = 74;
 
     /// <summary>What the drawing shows, in words.</summary>
-    public static Inline Describe(Panel panel, IReadOnlyCollection<HomeRun> landed) => Ours($"Panel {panel.Name}: {Outputs(panel, landed)} outputs, {landed.Count(r => r.Output is not null)} in use");
+    public static Inline Describe(Panel panel, IReadOnlyCollection<HomeRun> landed) =>
+        Ours($"Panel {panel.Name}: {Outputs(panel, landed)} outputs, {landed.Count(r => r.Output is not null)} in use");
 
     /// <summary>How many outputs there are to draw: those of the sheet, and any that a run is said to land on.</summary>
-    public static int Outputs(Panel panel, IEnumerable<HomeRun> landed) => Math.Max(panel.Type?.Outputs ?? 0, landed.Select(r => r.Output ?? 0).DefaultIfEmpty().Max());
+    public static int Outputs(Panel panel, IEnumerable<HomeRun> landed) =>
+        Math.Max(panel.Type?.Outputs ?? 0, landed.Select(r => r.Output ?? 0).DefaultIfEmpty().Max());
 
     /// <summary>The drawing.</summary>
     public static Svg Of(Panel panel, IReadOnlyCollection<HomeRun> landed, Words words)
@@ -24,7 +26,8 @@ internal static class PanelFront
         var outputs = Outputs(panel, landed);
         var rows = Math.Max(1, (outputs + InARow - 1) / InARow);
         var svg = new Svg(InARow * Wide + 16, 36 + rows * (High + 8) + 4);
-        svg.Box(1, 1, svg.Width - 2, svg.Height - 2, Pen.Thick).Text(12, 22, Ours($"Panel {panel.Name}").Plain(words), size: 14, room: svg.Width - 24, bold: true);
+        svg.Box(1, 1, svg.Width - 2, svg.Height - 2, Pen.Thick)
+            .Text(12, 22, Ours($"Panel {panel.Name}").Plain(words), size: 14, room: svg.Width - 24, bold: true);
         var runs = landed.Where(r => r.Output is not null).ToLookup(r => r.Output!.Value);
         for (var output = 1; output <= outputs; output++)
         {

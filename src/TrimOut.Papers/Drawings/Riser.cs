@@ -43,7 +43,8 @@ internal static class Riser
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(IReadOnlyList<Floor> sheet) =>
-        Ours($"Riser of {sheet.Sum(f => f.Runs.Count)} home runs by floor: {sheet.Select(f => Ours($"{f.Name.OrDash()}: {f.Runs.Select(r => r.Name).JoinOrDash()}")).JoinOrDash("; ")}");
+        Ours($"Riser of {sheet.Sum(f => f.Runs.Count)} home runs by floor: " +
+            $"{sheet.Select(f => Ours($"{f.Name.OrDash()}: {f.Runs.Select(r => r.Name).JoinOrDash()}")).JoinOrDash("; ")}");
 
     /// <summary>The drawing.</summary>
     public static Svg Of(House house, IReadOnlyList<Floor> sheet, Words words)
@@ -78,7 +79,8 @@ internal static class Riser
             var run = floor.Runs[at];
             svg.Box(left, top, BoxWide, BoxHigh, Pen.Thin, run.Panel is null ? Fill.None : Fill.Light);
             svg.Text(left + BoxWide / 2, top + 14, run.Name, Anchored.Middle, 11, BoxWide - 4, bold: true);
-            svg.Text(left + BoxWide / 2, top + 28, $"{run.Panel?.Name ?? "–"} · {run.OneWay?.ShowRounded(run.House.DisplayUnits, LengthScale.Run) ?? "–"}", Anchored.Middle, 9, BoxWide - 4);
+            svg.Text(left + BoxWide / 2, top + 28, $"{run.Panel?.Name ?? "–"} · {run.OneWay?.ShowRounded(run.House.DisplayUnits, LengthScale.Run) ?? "–"}",
+                Anchored.Middle, 9, BoxWide - 4);
         }
     }
 

@@ -7,7 +7,9 @@ using static TrimOut.Papers.Writing.Inline;
 
 namespace TrimOut.Papers.Drawings;
 
-/// <summary>A cut through the head of a window: tube, full roll and head cover against the depth of the reveal. The room is on the left, the glass on the right.</summary>
+/// <summary>
+/// A cut through the head of a window: tube, full roll and head cover against the depth of the reveal. The room is on the left, the glass on the right.
+/// </summary>
 internal static class RollSection
 {
     private const double Left = 40;
@@ -19,7 +21,8 @@ internal static class RollSection
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Unit unit) => Diameters(unit) is var (tube, full)
-        ? Ours($"Section of {unit.Tag}: tube {Rounded(tube, unit)}, full roll {Rounded(full, unit)}, room inside {unit.HeadCover?.OnPaper() ?? Dash} {Shown(unit.HeadCover?.RoomInside, unit)}, depth of the reveal {Shown(unit.Window.Depth, unit)}")
+        ? Ours($"Section of {unit.Tag}: tube {Rounded(tube, unit)}, full roll {Rounded(full, unit)}, " +
+            $"room inside {unit.HeadCover?.OnPaper() ?? Dash} {Shown(unit.HeadCover?.RoomInside, unit)}, depth of the reveal {Shown(unit.Window.Depth, unit)}")
         : Ours($"Section of {unit.Tag}");
 
     /// <summary>The drawing.</summary>
@@ -55,7 +58,8 @@ internal static class RollSection
     }
 
     private static (Length Tube, Length Full)? Diameters(Unit unit) =>
-        unit.Kind is { RaisedForm: RaisedForm.Roll } kind && kind[CoveringKindFacts.Tube] is { } tube && kind[CoveringKindFacts.FabricThickness] is { } fabric &&
+        unit.Kind is { RaisedForm: RaisedForm.Roll } kind && kind[CoveringKindFacts.Tube] is { } tube
+            && kind[CoveringKindFacts.FabricThickness] is { } fabric &&
         (unit.Item.Get(UnitFacts.OrderHeight) ?? unit.Window.KnownHeight) is { } drop
             ? (tube, Roll.Diameter(tube, fabric, drop + (kind[CoveringKindFacts.ExtraFabric] ?? Length.Zero)))
             : null;

@@ -29,7 +29,8 @@ internal sealed class Svg(double width, double height)
     /// <summary>A box.</summary>
     public Svg Box(double x, double y, double wide, double high, Pen pen = Pen.Thin, Fill fill = Fill.None)
     {
-        _shapes.Append("<rect x=\"").Number(x).Append("\" y=\"").Number(y).Append("\" width=\"").Number(wide).Append("\" height=\"").Number(high).Append(Shade(fill));
+        _shapes.Append("<rect x=\"").Number(x).Append("\" y=\"").Number(y).Append("\" width=\"").Number(wide).Append("\" height=\"").Number(high)
+            .Append(Shade(fill));
         return End(pen);
     }
 
@@ -75,7 +76,8 @@ internal sealed class Svg(double width, double height)
     /// <param name="code">The code.</param>
     public Svg Fields(double x, double y, double field, QrCode code)
     {
-        _shapes.Append("<path transform=\"translate(").Number(x).Append(' ').Number(y).Append(") scale(").Append(CultureInfo.InvariantCulture, $"{field:0.####}").Append(")\" d=\"");
+        _shapes.Append("<path transform=\"translate(").Number(x).Append(' ').Number(y).Append(") scale(")
+            .Append(CultureInfo.InvariantCulture, $"{field:0.####}").Append(")\" d=\"");
         for (var row = 0; row < code.Side; row++)
         {
             for (var from = 0; from < code.Side; from++)

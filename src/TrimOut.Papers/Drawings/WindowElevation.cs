@@ -18,7 +18,8 @@ internal static class WindowElevation
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Window window) =>
-        Ours($"Window {window.Tag} from inside the room: {Size(window)}; {window.Units.Select(u => Join(", ", [LeadWords(u), EntryWords(u)])).JoinOrDash("; ")}");
+        Ours($"Window {window.Tag} from inside the room: {Size(window)}; " +
+            $"{window.Units.Select(u => Join(", ", [LeadWords(u), EntryWords(u)])).JoinOrDash("; ")}");
 
     /// <summary>The drawing.</summary>
     public static Svg Of(Window window, Words words)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrimOut.Core;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -8,7 +9,8 @@ namespace TrimOut.Papers.Labels;
 /// <summary>Labels for both ends of every home run, with a code that a phone reads, and as a table for a label printer.</summary>
 internal static class LabelSheet
 {
-    public static Paper Paper { get; } = new("labels", "Cable labels", "the crew", "Labels for both ends of every home run, with codes to scan; as a table for a label printer too.",
+    public static Paper Paper
+    { get; } = new("labels", "Cable labels", "the crew", "Labels for both ends of every home run, with codes to scan; as a table for a label printer too.",
         ShortCover.Write,
         new Section("how", "How to use them", How), new Section("labels", "Labels", Labels), new Section("list", "List of labels", List))
     {
@@ -30,12 +32,14 @@ internal static class LabelSheet
 
     private static void List(MarkdownWriter to, PaperData data) => to.Table(["Unit", "Room", "End", "Label", "Panel", "Output", "Stuck on"],
         CableEnd.AllOf(data.House).Select(e => Row(
-            e.Run.Name, (e.Run.Unit.Window.Room?.Name).OrDash(), Ours(e.Where), e.Label, (e.Run.Panel?.Name).OrDash(), e.Run.Output is { } output ? Number(output) : Dash, Box)),
+            e.Run.Name, (e.Run.Unit.Window.Room?.Name).OrDash(), Ours(e.Where), e.Label, (e.Run.Panel?.Name).OrDash(), e.Run.Output is { } output
+                ? Number(output)
+                : Dash, Box)),
         "No home runs yet.");
 
     private static string WriteCsv(PaperData data)
     {
-        var csv = new CsvWriter(["unit", "room", "end", "label", "panel", "output", "cable", "code"]);
+        var csv = new CsvTable(["unit", "room", "end", "label", "panel", "output", "cable", "code"]);
         foreach (var end in CableEnd.AllOf(data.House))
         {
             csv.Row([end.Run.Name, end.Run.Unit.Window.Room?.Name ?? "", end.Where, end.Label, end.Run.Panel?.Name ?? "",

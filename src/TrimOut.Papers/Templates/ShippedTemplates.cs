@@ -7,7 +7,8 @@ public static class ShippedTemplates
 {
     /// <summary>Their names, such as <c>binder.de</c>: the paper and the language.</summary>
     public static IReadOnlyList<string> Names { get; } =
-        [.. typeof(ShippedTemplates).Assembly.GetManifestResourceNames().Where(n => n.EndsWith(".md", StringComparison.Ordinal)).Select(n => n[..^3]).Order(StringComparer.Ordinal)];
+        [.. typeof(ShippedTemplates).Assembly.GetManifestResourceNames().Where(n => n.EndsWith(".md", StringComparison.Ordinal)).Select(n => n[..^3])
+            .Order(StringComparer.Ordinal)];
 
     /// <summary>The text of one, to use or to begin from; or which ones there are.</summary>
     public static Result<string> Text(string name)

@@ -36,7 +36,8 @@ internal static partial class WordsBlock
             line++;
         }
         // The lines stay, empty, so that what is said about a line further down names the right one.
-        return (text[..block.Index] + new string('\n', block.ValueSpan.Count('\n')) + text[(block.Index + block.Length)..], Words.With(instead, language), instead.Keys);
+        return (text[..block.Index] + new string('\n', block.ValueSpan.Count('\n')) + text[(block.Index + block.Length)..],
+            Words.With(instead, language), instead.Keys);
     }
 
     private static IEnumerable<string> PlacesOf(string phrase) => Place().Matches(phrase).Select(m => m.Value).Order(StringComparer.Ordinal);

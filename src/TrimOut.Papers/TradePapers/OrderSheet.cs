@@ -1,16 +1,20 @@
+using System.Globalization;
+using TrimOut.Core;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
-using TrimOut.Papers.Labels;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.TradePapers;
 
-/// <summary>For the maker: the frozen sheets, each with its number and day, and what was changed since.</summary>
+/// <summary>For the maker: the sheets as they were frozen, each with its number and day, and what was changed since.</summary>
 internal static class OrderSheet
 {
-    public static Paper Paper { get; } = new("order-sheet", "Order sheet", "the maker", "Sizes, finishes and controls to make, sheet by sheet as they were frozen, and what changed since.",
+    public static Paper Paper
+    { get; } = new("order-sheet", "Order sheet", "the maker",
+        "Sizes, finishes and controls to make, sheet by sheet as they were frozen, and what changed since.",
         ShortCover.Write,
         new Section("sheets", "Frozen sheets", Sheets), new Section("changed", "Changed since they were frozen", Changed),
         new Section("open", "Not frozen yet", NotFrozen), new Section("controls", "Controls and panels", Controls))
@@ -18,49 +22,42 @@ internal static class OrderSheet
         Csv = WriteCsv,
     };
 
-    private static readonly Fact[] Ordered =
-    [
-        UnitFacts.Kind, UnitFacts.LeadSide, UnitFacts.Power, UnitFacts.Fabric, UnitFacts.Colour, UnitFacts.Opacity,
-        UnitFacts.HeadCover, UnitFacts.OrderWidth, UnitFacts.OrderHeight,
-    ];
+    private static readonly OrderFact[] Made = [OrderFact.Kind, OrderFact.Width, OrderFact.Height, OrderFact.Mount, OrderFact.MotorEnd,
+        OrderFact.LeadSide, OrderFact.Power];
+    private static readonly OrderFact[] Finish = [OrderFact.Fabric, OrderFact.Colour, OrderFact.Opacity, OrderFact.HeadCover];
 
     private static void Sheets(MarkdownWriter to, PaperData data)
     {
-        var sheets = Frozen(data.House).ToList();
+        var sheets = SheetsOf(data);
         if (sheets.Count == 0)
             to.Say("No sheet is frozen yet.");
-        for (var at = 0; at < sheets.Count; at++)
+        foreach (var (at, sheet) in sheets.Index())
         {
-            to.Heading(3, $"Sheet {at + 1}, frozen on {sheets[at].Key.OnPaper()}");
-            Lines(to, [.. sheets[at]]);
+            to.Heading(3, $"Sheet {at + 1}, frozen on {sheet.Key.OnPaper()}");
+            Lines(to, [.. sheet.Select(f => f.AsFrozen)], data.House);
         }
     }
 
-    private static void Lines(MarkdownWriter to, List<Unit> units)
+    /// <param name="to">The paper.</param>
+    /// <param name="units">The units, as they are to be printed.</param>
+    /// <param name="now">The house as it stands.</param>
+    private static void Lines(MarkdownWriter to, List<Unit> units, House now)
     {
-        to.Table(["Box label", "Kind", "Width", "Height", "Mount", "Motor end", "Lead side", "Power"], units.Select(u => Row(
-            u.Tag, u.Entry(UnitFacts.Kind), u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight), u.Window.Entry(WindowFacts.Mount),
-            u.Kind?.Entry(CoveringKindFacts.MotorEnd) ?? Dash, u.Entry(UnitFacts.LeadSide), u.Entry(UnitFacts.Power))));
-        to.Table(["Box label", "Fabric", "Colour", "Opacity", "Head cover", "Maker's number"], units.Select(u => Row(
-            u.Tag, u.Entry(UnitFacts.Fabric), u.Entry(UnitFacts.Colour), u.Entry(UnitFacts.Opacity), u.Entry(UnitFacts.HeadCover), u.EntryOrNotYet(UnitFacts.Acknowledgement))));
+        to.Table(["Box label", "Kind", "Width", "Height", "Mount", "Motor end", "Lead side", "Power"],
+            units.Select(u => Row([u.Tag, .. Made.Select(f => f.Entry(u))])));
+        to.Table(["Box label", "Fabric", "Colour", "Opacity", "Head cover", "Maker's number"],
+            units.Select(u => Row([u.Tag, .. Finish.Select(f => f.Entry(u)), MakersNumber(now, u) is { Length: > 0 } number ? number : NotYet])));
     }
 
-    private static void Changed(MarkdownWriter to, PaperData data) => to.Table(["Box label", "What", "Now", "By", "When"],
-        from unit in data.House.Units
-        let frozen = unit.Item.Latest(UnitFacts.OrderedOn.Name)
-        where frozen?.Stored is not null
-        from fact in Ordered
-        let now = unit.Item.Latest(fact.Name)
-        where now is not null && now.IsAfter(frozen)
-        select Row(unit.Tag, Ours(fact.Label), unit.Entry(fact), now.By, now.At.OnPaper()),
-        "Nothing.");
+    private static void Changed(MarkdownWriter to, PaperData data) =>
+        to.Table(["Box label", "What", "As frozen", "Now", "By", "When"], new SinceFrozen(data.Log, data.Frozen).Rows(), "Nothing.");
 
     private static void NotFrozen(MarkdownWriter to, PaperData data)
     {
-        if (data.House.Units.Where(u => u.Item.Get(UnitFacts.OrderedOn) is null).ToList() is { Count: > 0 } open)
+        if (NotFrozen(data.House).ToList() is { Count: > 0 } open)
         {
             to.Say("Not to be made: these sizes may still change.");
-            Lines(to, open);
+            Lines(to, open, data.House);
         }
         else
         {
@@ -68,26 +65,39 @@ internal static class OrderSheet
         }
     }
 
-    private static void Controls(MarkdownWriter to, PaperData data) => to.Table(["What", "Type", "How many"],
-    [
-        .. Count(Ours("Remote"), data.House.Remotes, RemoteFacts.Type), .. Count(Ours("Hub"), data.House.Hubs, HubFacts.Type), .. Count(Ours("Panel"), data.House.Panels, PanelFacts.Type),
-    ]);
+    private static void Controls(MarkdownWriter to, PaperData data) =>
+        to.Table(["What", "Type", "How many"], SinceFrozen.ControlsOf(data.House).Select(c => Row(Ours(c.What), c.Type.OrDash(), Number(c.Count))));
 
-    private static IEnumerable<Inline[]> Count(Inline what, IEnumerable<Subject> subjects, Fact type) =>
-        subjects.GroupBy(s => s.Show(type)).Select(g => Row(what, g.Key.OrDash(), Number(g.Count())));
+    private static IEnumerable<Unit> NotFrozen(House house) => house.Units.Where(u => u.Item.Get(UnitFacts.OrderedOn) is null);
 
-    private static IOrderedEnumerable<IGrouping<DateOnly, Unit>> Frozen(House house) =>
-        house.Units.Where(u => u.Item.Get(UnitFacts.OrderedOn) is not null).GroupBy(u => u.Item.Get(UnitFacts.OrderedOn)!.Value).OrderBy(g => g.Key);
+    /// <summary>The frozen units by the day of their sheet, in walking order; those that are not in the house any more come last.</summary>
+    private static List<IGrouping<DateOnly, FrozenUnit>> SheetsOf(PaperData data)
+    {
+        var place = data.House.Units.Select((u, at) => (u.Id, at)).ToDictionary(p => p.Id, p => p.at);
+        return [.. data.Frozen.OrderBy(f => f.On).ThenBy(f => place.GetValueOrDefault(f.AsFrozen.Id, int.MaxValue)).ThenBy(f => f.AsFrozen.Item.Place)
+            .GroupBy(f => f.On)];
+    }
+
+    /// <summary>As it stands: it comes only after the freeze, and is needed most where a unit that was ordered is not wanted any more.</summary>
+    private static string MakersNumber(House now, Unit unit) => UnitFacts.Acknowledgement.ShowOf(now.Find(unit.Id) ?? unit.Item, now);
 
     private static string WriteCsv(PaperData data)
     {
-        var csv = new CsvWriter(["sheet", "box label", "room", .. Ordered.Select(f => f.Label.ToLowerInvariant()), "mount", "maker's number"]);
-        var sheets = Frozen(data.House).Select((g, at) => (g.Key, Number: at + 1)).ToDictionary(s => s.Key, s => s.Number);
-        foreach (var unit in data.House.Units)
+        OrderFact[] facts = [OrderFact.Kind, OrderFact.LeadSide, OrderFact.Power, .. Finish, OrderFact.Width, OrderFact.Height,
+            OrderFact.Mount, OrderFact.MotorEnd];
+        var csv = new CsvTable(
+            ["sheet", "box label", "room", .. facts.Select(f => f.Label.ToLowerInvariant()), "maker's number", "changed since it was frozen"]);
+        var since = new SinceFrozen(data.Log, data.Frozen);
+        foreach (var (at, sheet) in SheetsOf(data).Index())
         {
-            var sheet = unit.Item.Get(UnitFacts.OrderedOn) is { } on ? sheets[on].ToString(System.Globalization.CultureInfo.InvariantCulture) : "";
-            csv.Row([sheet, unit.Tag, unit.Window.Room?.Name ?? "", .. Ordered.Select(f => unit.Show(f)), unit.Window.Show(WindowFacts.Mount), unit.Show(UnitFacts.Acknowledgement)]);
+            foreach (var unit in sheet)
+                Write((at + 1).ToString(CultureInfo.InvariantCulture), unit.AsFrozen, string.Join("; ", since.Of(unit)));
         }
+        foreach (var unit in NotFrozen(data.House))
+            Write("", unit, "");
         return csv.ToString();
+
+        void Write(string sheet, Unit unit, string changed) => csv.Row(
+            [sheet, unit.Tag, OrderFact.Room.Text(unit), .. facts.Select(f => f.Text(unit)), MakersNumber(data.House, unit), changed]);
     }
 }

@@ -11,7 +11,9 @@ namespace TrimOut.Papers.TradePapers;
 /// <summary>For the electrician: each panel with its outputs, the loads on them, and the sign-off.</summary>
 internal static class PanelSchedule
 {
-    public static Paper Paper { get; } = new("panel-schedule", "Panel schedule", "the electrician", "Each panel with its outputs, the loads on them, and the sign-off for the mains connection.",
+    public static Paper Paper
+    { get; } = new("panel-schedule", "Panel schedule", "the electrician",
+        "Each panel with its outputs, the loads on them, and the sign-off for the mains connection.",
         ShortCover.Write,
         new Section("cautions", "Cautions", Cautions), new Section("panels", "Panels and loads", Panels), new Section("sign_off", "Mains sign-off", SignOff));
 
@@ -44,7 +46,8 @@ internal static class PanelSchedule
         }
     }
 
-    private static void SignOff(MarkdownWriter to, PaperData data) => to.Table(["Panel", "Location", "Breaker", "Connected by", "Licence", "On", "Signature"], data.House.Panels.Select(p => Row(
+    private static void SignOff(MarkdownWriter to, PaperData data) =>
+        to.Table(["Panel", "Location", "Breaker", "Connected by", "Licence", "On", "Signature"], data.House.Panels.Select(p => Row(
         p.Name, p.EntryOrBlank(PanelFacts.Location), p.EntryOrBlank(PanelFacts.Breaker), p.EntryOrBlank(PanelFacts.ConnectedBy),
         p.EntryOrBlank(PanelFacts.Licence), p.EntryOrBlank(PanelFacts.ConnectedOn), Blank)), "There is no panel in this house.");
 

@@ -1,6 +1,6 @@
+using TrimOut.Core;
 using TrimOut.Core.Plans.Parts;
 using TrimOut.Core.Units;
-using TrimOut.Papers.Labels;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -10,22 +10,27 @@ namespace TrimOut.Papers.TradePapers;
 /// <summary>Everything that the house takes, and what each line was counted from.</summary>
 internal static class PartsList
 {
-    public static Paper Paper { get; } = new("parts-list", "Parts list", "whoever buys and packs", "Everything that the house takes: cable with boxes, panels, remotes by room, wall plates, small parts; each line with what it was counted from.",
+    public static Paper Paper
+    { get; } = new("parts-list", "Parts list", "whoever buys and packs",
+        "Everything that the house takes: cable with boxes, panels, remotes by room, wall plates, small parts; each line with what it was counted from.",
         ShortCover.Write,
-        Group("coverings", "Coverings", PartGroup.Coverings), Group("cable", "Cable", PartGroup.Cable), Group("supplies", "Panels and other supplies", PartGroup.Supplies),
+        Group("coverings", "Coverings", PartGroup.Coverings), Group("cable", "Cable", PartGroup.Cable),
+        Group("supplies", "Panels and other supplies", PartGroup.Supplies),
         Group("controls", "Controls", PartGroup.Controls), Group("small", "Small parts", PartGroup.SmallParts))
     {
         Csv = WriteCsv,
     };
 
     private static Section Group(string place, string title, PartGroup group) => new(place, title, (to, data) =>
-        to.Table(["Part", "How many", "Counted from"], data.Parts.Where(l => l.Group == group).Select(l => Row(l.Part, Counted(l), l.CountedFrom)), "Nothing."));
+        to.Table(["Part", "How many", "Counted from"],
+            data.Parts.Where(l => l.Group == group).Select(l => Row(l.Part, Counted(l), l.CountedFrom)), "Nothing."));
 
-    private static Inline Counted(PartLine line) => line.Count is not { } count ? Ours("not yet") : line.Unit.Length == 0 ? NumberText.Plain(count) : NumberText.Show(count, line.Unit);
+    private static Inline Counted(PartLine line) =>
+        line.Count is not { } count ? Ours("not yet") : line.Unit.Length == 0 ? NumberText.Plain(count) : NumberText.Show(count, line.Unit);
 
     private static string WriteCsv(PaperData data)
     {
-        var csv = new CsvWriter(["group", "part", "how many", "unit", "counted from"]);
+        var csv = new CsvTable(["group", "part", "how many", "unit", "counted from"]);
         foreach (var line in data.Parts)
             csv.Row([Core.Houses.KebabCase.Of(line.Group), line.Part, line.Count is { } count ? NumberText.Plain(count) : "", line.Unit, line.CountedFrom]);
         return csv.ToString();

@@ -8,7 +8,8 @@ namespace TrimOut.Papers.TradePapers;
 /// <summary>For the day the boxes come: each box against its window.</summary>
 internal static class ReceivingList
 {
-    public static Paper Paper { get; } = new("receiving-list", "Receiving list", "whoever takes the boxes in", "Each box against its window: label, size, damage, serial.",
+    public static Paper Paper
+    { get; } = new("receiving-list", "Receiving list", "whoever takes the boxes in", "Each box against its window: label, size, damage, serial.",
         ShortCover.Write,
         new Section("boxes", "Boxes", Boxes), new Section("left_over", "Boxes that belong to no window", LeftOver));
 
@@ -16,7 +17,8 @@ internal static class ReceivingList
     {
         to.Say("Open the box before you sign for it. Read the size from the label and from the unit.");
         to.Table(["Unit", "Room", "Ordered", "Maker's number", "Box label", "Width", "Height", "Damage", "Serial", "Seen"], data.House.Units.Select(u => Row(
-            u.Tag, (u.Window.Room?.Name).OrDash(), Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]), u.Entry(UnitFacts.Acknowledgement),
+            u.Tag, (u.Window.Room?.Name)
+                .OrDash(), Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]), u.Entry(UnitFacts.Acknowledgement),
             u.EntryOrBlank(UnitFacts.BoxLabel), u.EntryOrBlank(UnitFacts.DeliveredWidth), u.EntryOrBlank(UnitFacts.DeliveredHeight),
             u.EntryOrBlank(UnitFacts.Damage), u.EntryOrBlank(UnitFacts.Serial), Box)), "No units yet.");
     }

@@ -20,5 +20,6 @@ internal static class Anchor
     }
 
     /// <summary>The part of a file's name that tells what it is of: ASCII letters, digits and hyphens only.</summary>
-    public static string InFileName(string about) => string.Concat(Of(about).Where(c => char.IsAsciiLetterOrDigit(c) || c == '-').Take(24)) is { Length: > 0 } name ? name : "x";
+    public static string InFileName(string about) =>
+        string.Concat(Of(about).Where(c => char.IsAsciiLetterOrDigit(c) || c == '-').Take(24)) is { Length: > 0 } name ? name : "x";
 }

@@ -12,7 +12,8 @@ internal static class Entries
 {
     // Texts of the generic kit are our own words, whichever house they stand in; what somebody wrote over them is typed text.
     private static readonly FrozenSet<string> KitTexts = new Draft("").WithGenericKit().Edits.OfType<Edit.Put>()
-        .Where(p => p.Field == CoveringKindFacts.Name.Name || p.Field == CoveringKindFacts.PairCue.Name || p.Field == CoveringKindFacts.PresetCue.Name || p.Field == CoveringKindFacts.LimitsHow.Name)
+        .Where(p => p.Field == CoveringKindFacts.Name.Name || p.Field == CoveringKindFacts.PairCue.Name || p.Field == CoveringKindFacts.PresetCue.Name
+            || p.Field == CoveringKindFacts.LimitsHow.Name)
         .Select(p => p.Value!).Where(v => v.Any(char.IsLetter)).ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>A fact as it is shown, or a dash where nothing was noted.</summary>
@@ -46,7 +47,9 @@ internal static class Entries
         _ => house.NameOf(item),
     };
 
-    /// <summary>A fact as it is shown; null where nothing was noted. A choice and the texts of the generic kit are our own words; everything else was typed.</summary>
+    /// <summary>
+    /// A fact as it is shown; null where nothing was noted. A choice and the texts of the generic kit are our own words; everything else was typed.
+    /// </summary>
     public static Inline? Shown(this Subject subject, Fact fact) => subject.Show(fact) switch
     {
         "" => null,

@@ -9,7 +9,8 @@ internal static class Expected
 {
     /// <summary>The loop with the window end shorted, at 20 C, rounded to 0.01 ohm; null while legs, tails or cable are not known.</summary>
     public static Resistance? Loop(HomeRun run) =>
-        run.OneWay is { } oneWay && run.Cable is { Conductor: { } size, Stranding: { } made } && Conductors.OhmsPerMetre(size, made, Temperature.Reference) is { Ok: true } ohms
+        run.OneWay is { } oneWay && run.Cable is { Conductor: { } size, Stranding: { } made }
+            && Conductors.OhmsPerMetre(size, made, Temperature.Reference) is { Ok: true } ohms
             ? new Resistance(Math.Round(TwoWire.Loop(oneWay, ohms.Value).Ohms, 2, MidpointRounding.AwayFromZero))
             : null;
 

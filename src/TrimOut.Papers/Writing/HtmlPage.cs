@@ -22,10 +22,13 @@ internal static class HtmlPage
     {
         // One text that is long enough from the beginning: a large binder would else be copied again and again.
         var page = new StringBuilder(4096 + 2 * paper.Markdown.Length + paper.Drawings.Values.Sum(d => d.Length));
-        page.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"{WebUtility.HtmlEncode(paper.Language)}\">\n<head>\n<meta charset=\"utf-8\">\n")
+        page.Append(CultureInfo.InvariantCulture,
+            $"<!DOCTYPE html>\n<html lang=\"{WebUtility.HtmlEncode(paper.Language)}\">\n<head>\n<meta charset=\"utf-8\">\n")
             .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
             .Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n")
-            .Append(CultureInfo.InvariantCulture, $"<title>{WebUtility.HtmlEncode(paper.Title)}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n<main class=\"{WebUtility.HtmlEncode(paper.Id)}\">\n");
+            .Append(CultureInfo.InvariantCulture,
+                $"<title>{WebUtility.HtmlEncode(paper.Title)}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n<main " +
+                $"class=\"{WebUtility.HtmlEncode(paper.Id)}\">\n");
         using var body = new StringWriter(page, CultureInfo.InvariantCulture) { NewLine = "\n" };
         var renderer = new HtmlRenderer(body);
         Pipeline.Setup(renderer);
@@ -78,7 +81,9 @@ internal static class HtmlPage
             {
                 foreach (var cell in (TableRow)row)
                 {
-                    if (row is TableRow { IsHeader: false } && ((TableCell)cell) is [Markdig.Syntax.ParagraphBlock { Inline: { FirstChild: LiteralInline { Content.Length: <= Short } only } inline }] && inline.LastChild == only)
+                    if (row is TableRow { IsHeader: false }
+                        && ((TableCell)cell) is [Markdig.Syntax.ParagraphBlock
+                        { Inline: { FirstChild: LiteralInline { Content.Length: <= Short } only } inline }] && inline.LastChild == only)
                         cell.GetAttributes().AddClass("k");
                 }
             }

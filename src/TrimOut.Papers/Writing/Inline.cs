@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace TrimOut.Papers.Writing;
 
-/// <summary>What stands inside one line of a paper. A string turns into it as typed text: escaped, never translated, so that nothing typed can act as markup.</summary>
+/// <summary>
+/// What stands inside one line of a paper. A string turns into it as typed text: escaped, never translated, so that nothing typed can act as markup.
+/// </summary>
 internal sealed class Inline
 {
     // Most of a paper is typed text, which is the same in every wording: it is kept as it is, and escaped once.
@@ -45,7 +47,9 @@ internal sealed class Inline
     /// <summary>Our own words with typed text in them.</summary>
     public static Inline Ours(Phrase phrase) => new(phrase.In);
 
-    /// <summary>One of the choices of a fact, in our own words. Where one English word means two things a wording may name the fact: <c>Polarity: right</c>.</summary>
+    /// <summary>
+    /// One of the choices of a fact, in our own words. Where one English word means two things a wording may name the fact: <c>Polarity: right</c>.
+    /// </summary>
     public static Inline Choice(string fact, string english) => new(w => w.OfChoice(fact, english));
 
     /// <summary>A number.</summary>
@@ -63,7 +67,9 @@ internal sealed class Inline
 
     /// <summary>All of them, with the same text between each two.</summary>
     public static Inline Join(string between, IReadOnlyCollection<Inline> parts) =>
-        parts.All(p => p._text is not null) ? new(string.Join(between, parts.Select(p => p._text))) : new(w => string.Join(between, parts.Select(p => p.Plain(w))));
+        parts.All(p => p._text is not null)
+            ? new(string.Join(between, parts.Select(p => p._text)))
+            : new(w => string.Join(between, parts.Select(p => p.Plain(w))));
 
     /// <summary>Both, with a space between them.</summary>
     public static Inline operator +(Inline a, Inline b) => new(w => $"{a.Plain(w)} {b.Plain(w)}", w => $"{a.Markdown(w)} {b.Markdown(w)}");

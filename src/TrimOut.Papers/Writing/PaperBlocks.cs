@@ -30,7 +30,8 @@ internal static class PaperBlocks
                     blocks.Add(new(PaperBlockKind.Heading, heading.Level, "", Texts(heading.Inline), []));
                     break;
                 case Table table:
-                    blocks.Add(new(PaperBlockKind.Table, 0, "", [], [.. table.Cast<TableRow>().Select(r => r.Cast<TableCell>().Select(Texts).ToImmutableArray())]));
+                    var rows = table.Cast<TableRow>().Select(r => r.Cast<TableCell>().Select(Texts).ToImmutableArray());
+                    blocks.Add(new(PaperBlockKind.Table, 0, "", [], [.. rows]));
                     break;
                 case ListBlock list:
                     foreach (var item in list.Cast<ListItemBlock>())

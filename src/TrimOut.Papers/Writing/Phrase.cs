@@ -4,7 +4,9 @@ using System.Text;
 
 namespace TrimOut.Papers.Writing;
 
-/// <summary>One of our own phrases with places for typed text, taken from an interpolated string so that the wording can be changed around what was typed.</summary>
+/// <summary>
+/// One of our own phrases with places for typed text, taken from an interpolated string so that the wording can be changed around what was typed.
+/// </summary>
 [InterpolatedStringHandler]
 internal readonly struct Phrase(int literalLength, int places)
 {

@@ -16,11 +16,13 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
         new(Heads("Cable", "the cable of the run"), 10, 7, r => r.Cable?.Name ?? ""),
         new(Heads("Legs", "all legs of the run together"), 18, 8, r => Run(r.LegsLength, r)),
         new(Heads("With tails", "legs and both tails as measured: what current goes through, one way"), 27, 10, r => Run(r.OneWay, r)),
-        new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is pulled"), 38, 8, r => HouseCuts.IsPulled(r) ? "pulled" : Run(r.Needed, r)),
+        new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is pulled"), 38,
+            8, r => HouseCuts.IsPulled(r) ? "pulled" : Run(r.Needed, r)),
         new(Heads("Longest", "the longest run that the maker's table allows with this cable"), 47, 8, r => Run(r.Cable?.LongestRun, r)),
         new(Heads("1st test", "loop resistance, after the cable was pulled"), 56, 9, r => r.Show(RunFacts.FirstLoop)),
         new(Heads("2nd test", "loop resistance, after drywall"), 66, 9, r => r.Show(RunFacts.SecondLoop)),
-        new(Heads("On", "panel and output that it lands on"), 76, 12, r => r is { Panel: { } panel, Output: { } output } ? string.Create(CultureInfo.InvariantCulture, $"{panel.Name}-{output}") : ""),
+        new(Heads("On", "panel and output that it lands on"), 76, 12,
+            r => r is { Panel: { } panel, Output: { } output } ? string.Create(CultureInfo.InvariantCulture, $"{panel.Name}-{output}") : ""),
     ];
 
     private static Sign Heads(string heading, string means) => Sign.Words(heading, $"heads a column: {means}");

@@ -1,3 +1,5 @@
+using TrimOut.Core;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
@@ -16,7 +18,8 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked
 
     public Unit? UnitAt(ScreenContext context) => Current(context)?.Unit;
 
-    public AskedFigures? FiguresAt(ScreenContext context) => UnitAt(context) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), LegFacts.Length) : null;
+    public AskedFigures? FiguresAt(ScreenContext context) =>
+        UnitAt(context) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), LegFacts.Length) : null;
 
     public IReadOnlyList<IKeyAction> Keys => CablesKeys.All;
 
@@ -62,8 +65,12 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked
         area.PutFit(0, y++, area.Width, $"{run.Unit.Tag}: the way from the panel", Tone.Heading);
         var drawn = area.Width >= 60 && area.Height > 8 ? RouteDrawing.Draw(area.Rows(y, area.Height - y - 3), run, context.Glyphs) : 0;
         y += drawn;
-        var way = string.Join($" {context.Glyphs.Arrow} ", run.Legs.Select(l => $"{l.Show(LegFacts.Direction)} {l.Show(LegFacts.Length)} {l.Show(LegFacts.Place)}".Trim()));
-        y = area.PutWrapped(0, y, 3, run.Legs.IsEmpty ? "No leg yet. Press l to add one, then Enter to fill it in." : $"panel {context.Glyphs.Arrow} {way} {context.Glyphs.Arrow} {run.Unit.Tag}", Tone.Text);
+        var way = string.Join($" {context.Glyphs.Arrow} ",
+            run.Legs.Select(l => $"{l.Show(LegFacts.Direction)} {l.Show(LegFacts.Length)} {l.Show(LegFacts.Place)}".Trim()));
+        y = area.PutWrapped(0, y, 3,
+            run.Legs.IsEmpty
+            ? "No leg yet. Press l to add one, then Enter to fill it in."
+            : $"panel {context.Glyphs.Arrow} {way} {context.Glyphs.Arrow} {run.Unit.Tag}", Tone.Text);
         foreach (var finding in context.Report.About(run.Item).Where(f => f.Open).Take(3))
         {
             if (y < area.Height)
@@ -77,17 +84,19 @@ internal static class CablesKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<CablesScreen>("enter", "Facts", "All facts of the run and its unit, at what is still to be said of the run.", (s, context) =>
-            Transition.Open(s, SheetScreen.OfUnit(s.Current(context)!.Unit).On($"{s.Current(context)!.Id}/{NextOf(s.Current(context)!).Name}"))) { Disabled = NoRun },
-        new KeyAction<CablesScreen>("t", "Type a reading", "Types the test reading that is due, or mends the last one, and goes to the next run.", (s, context) => Transition.Type(s, Reading(s, context))) { Disabled = NoRun },
-        new KeyAction<CablesScreen>("l", "One more leg", "Adds a leg to the run and opens it.", (s, context) => new Transition(s, new Ask.Save(Core.Decisions.AddItems.Leg(s.Current(context)!), (screen, after) =>
-            ((CablesScreen)screen).Current(after) is { } run
-                ? Transition.Open(screen, SheetScreen.OfUnit(run.Unit).On($"{run.Legs[^1].Id}/{LegFacts.Direction.Name}"))
-                : new Transition(screen)))) { Disabled = NoRun },
-        new KeyAction<CablesScreen>("p", "Cut plan", "Which run comes out of which box.", (s, context) => Transition.Open(s, CutPlanScreen.At(context))),
-        new KeyAction<CablesScreen>("b", "New box", "Adds a box of cable on hand and opens it.", (s, context) => Transition.Type(s, new Entry("Label on the box", "", "what is written on it, such as Box 3",
-            (text, now) => Core.Decisions.AddItems.Named(now.House, ItemKind.Box, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, (screen, after) =>
-                Transition.Open(screen, SheetScreen.At(new OfItem(after.House.Boxes[^1].Id), after.House)))))))),
+        new KeyAction<CablesScreen>("enter", "Facts", "All facts of the run and its unit, at what is still to be said of the run.",
+            (s, context) => Transition.Open(s, AllFacts(s.Current(context)!, context))) { Disabled = NoRun },
+        new KeyAction<CablesScreen>("t", "Type a reading", "Types the test reading that is due, or mends the last one, and goes to the next run.",
+            (s, context) => Transition.Type(s, Reading(s, context))) { Disabled = NoRun },
+        new KeyAction<CablesScreen>("l", "One more leg", "Adds a leg to the run and opens it.",
+            (s, context) => new Transition(s, new Ask.Save(AddItems.Leg(s.Current(context)!), (screen, after) =>
+                ((CablesScreen)screen).Current(after) is { } run
+                    ? Transition.Open(screen, SheetScreen.OfUnit(run.Unit).On($"{run.Legs[^1].Id}/{LegFacts.Direction.Name}"))
+                    : new Transition(screen)))) { Disabled = NoRun },
+        new KeyAction<CablesScreen>("p", "Cut plan", "Which run comes out of which box; planned beside the keys.",
+            (s, context) => new Transition(s, CutPlanScreen.Plan(context))),
+        new KeyAction<CablesScreen>("b", "New box", "Adds a box of cable on hand and opens it.",
+            (s, _) => Transition.Type(s, new Entry("Label on the box", "", "what is written on it, such as Box 3", (text, now) => NewBox(s, now, text)))),
         new KeyAction<CablesScreen>("f", "Findings", "Goes to the field that mends the run's worst finding.", (s, context) =>
             context.Report.About(s.Current(context)!.Item).FirstOrDefault(f => f.Open) is { } finding
                 ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
@@ -95,14 +104,22 @@ internal static class CablesKeys
         .. Moves.Through<CablesScreen>("run", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, context.House.Runs.Length) }),
     ];
 
+    private static SheetScreen AllFacts(HomeRun run, ScreenContext context) => SheetScreen.OfUnit(run.Unit).On($"{run.Id}/{NextOf(run, context).Name}");
+
+    private static Result<Transition> NewBox(CablesScreen s, ScreenContext context, string label) =>
+        AddItems.Named(context.House, ItemKind.Box, label).Then<Transition>(draft => new Transition(s, new Ask.Save(draft, (screen, after) =>
+            Transition.Open(screen, SheetScreen.At(new OfItem(after.House.Boxes[^1].Id), after.House)))));
+
     private static readonly Fact[] ToSay =
-        [RunFacts.Cable, RunFacts.TailAtWindow, RunFacts.TailAtPanel, RunFacts.LabelAtWindow, RunFacts.LabelAtPanel, RunFacts.FirstLoop, RunFacts.TailFound, RunFacts.SecondLoop, RunFacts.Panel, RunFacts.Output, RunFacts.OpenVolts, RunFacts.LoadedVolts];
+        [RunFacts.Cable, RunFacts.TailAtWindow, RunFacts.TailAtPanel, RunFacts.LabelAtWindow, RunFacts.LabelAtPanel, RunFacts.FirstLoop, RunFacts.TailFound,
+            RunFacts.SecondLoop, RunFacts.Panel, RunFacts.Output, RunFacts.OpenVolts, RunFacts.LoadedVolts];
 
     /// <summary>The first fact of a run that is missing in the phase that its unit is in, or the reading of that phase where none is.</summary>
-    private static Fact NextOf(HomeRun run)
+    private static Fact NextOf(HomeRun run, ScreenContext context)
     {
-        var now = Progress.Current(run.Unit) ?? Phase.Handover;
-        return ToSay.FirstOrDefault(f => f.Phase <= now && run.Item.Latest(f.Name)?.Stored is null) ?? (now < Phase.CloseIn ? RunFacts.FirstLoop : now < Phase.Power ? RunFacts.SecondLoop : RunFacts.LoadedVolts);
+        var now = Progress.Current(run.Unit, context.Steps) ?? Phase.Handover;
+        return ToSay.FirstOrDefault(f => f.Phase <= now && run.Item.Latest(f.Name)?.Stored is null)
+            ?? (now < Phase.CloseIn ? RunFacts.FirstLoop : now < Phase.Power ? RunFacts.SecondLoop : RunFacts.LoadedVolts);
     }
 
     private static Entry Reading(CablesScreen s, ScreenContext context)

@@ -1,4 +1,4 @@
-using TrimOut.Core;
+using System.Collections.Immutable;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Cutting;
@@ -10,17 +10,19 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Cables;
 
 /// <summary>Which run comes out of which box, as a picture of each box, with the marks to cut at.</summary>
-internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selected) : IScreen, IAsked
+/// <param name="House">The house that it was planned for.</param>
+/// <param name="Plans">The plan of each cable, the same as on the papers.</param>
+/// <param name="Selected">The cable that is shown.</param>
+internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> Plans, int Selected) : IScreen, IAsked
 {
-    /// <summary>Few enough steps that keys are not held up on a laptop; what is not proven by then is said.</summary>
-    private const long Steps = 200_000;
-
     public string Title => "Cut plan";
 
     public Unit? UnitAt(ScreenContext context) => null;
 
     public AskedFigures? FiguresAt(ScreenContext context) =>
-        Selected < Plans.Count && Plans[Selected] is { Plan: { Ok: true } plan, Cuts: var cuts } ? new AskedFigures(cuts.Cable.Name, CutFigures.Of(cuts, plan.Value), null) : null;
+        IsOf(context) && Selected < Plans.Length && Plans[Selected] is { Plan: { Ok: true } plan, Cuts: var cuts }
+            ? new AskedFigures(cuts.Cable.Name, CutFigures.Of(cuts, plan.Value), null)
+            : null;
 
     /// <summary>The box at the top.</summary>
     public int Top { get; init; }
@@ -29,38 +31,50 @@ internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selecte
 
     public IReadOnlyList<Sign> Signs { get; } = [BoxDrawing.Cut, BoxDrawing.Left];
 
-    public static CutPlanScreen At(ScreenContext context) => new([.. HouseCuts.Orders(context.House).Select(c => new CablePlan(c,
-        c.Order.Pieces.IsEmpty ? new Refusal("No run of this cable waits to be cut.") : CutPlanner.Solve(c.Order, steps: Steps)))], 0);
+    /// <summary>Plans the cuts of a house beside the keys, then shows them.</summary>
+    /// <param name="context">What is seen now.</param>
+    /// <param name="inPlace">Whether they are shown in place of the screen that asks.</param>
+    public static Ask.Beside Plan(ScreenContext context, bool inPlace = false) => new("Planning the cuts", (_, says, stop) =>
+        new Ask.Open(new CutPlanScreen(context.House, CutPlans.Of(context.House, says, stop), 0), inPlace));
 
     /// <summary>Boxes of the plan that is shown.</summary>
-    public int Boxes => Selected < Plans.Count && Plans[Selected].Plan is { Ok: true } plan ? plan.Value.Boxes.Length : 0;
+    public int Boxes => Selected < Plans.Length && Plans[Selected].Plan is { Ok: true } plan ? plan.Value.Boxes.Length : 0;
 
-    public IScreen Fit(ScreenContext context) => At(context) is var fresh ? fresh with { Selected = Paging.Move(Selected, 0, Math.Max(1, fresh.Plans.Count)), Top = Top } : this;
+    private bool IsOf(ScreenContext context) => ReferenceEquals(context.House, House);
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        if (Plans.Count == 0)
+        if (!IsOf(context))
+        {
+            area.PutWrapped(2, 1, 3, "The house was changed since the cuts were planned. p plans them anew.", Tone.Strong);
+            return;
+        }
+        if (Plans.IsEmpty)
         {
             area.PutWrapped(2, 1, 3, "There is nothing to cut yet: choose cables for the runs first, then come back.", Tone.Strong);
             return;
         }
-        var plan = Plans[Math.Min(Selected, Plans.Count - 1)];
+        var plan = Plans[Math.Min(Selected, Plans.Length - 1)];
         var units = context.House.DisplayUnits;
-        area.PutFit(1, 0, area.Width - 1, $"{plan.Cuts.Cable.Name} ({Selected + 1} of {Plans.Count} cables; left and right change)", Tone.Heading);
+        area.PutFit(1, 0, area.Width - 1, $"{plan.Cuts.Cable.Name} ({Selected + 1} of {Plans.Length} cables; left and right change)", Tone.Heading);
         var y = 1;
-        if (plan.Cuts.Order.Pieces.IsEmpty)
+        if (plan.Plan is not { } planned)
         {
-            y = area.PutWrapped(1, y, 3, plan.Cuts.LeftOut.Any(l => l.Subject is HomeRun) ? "Nothing is left to cut of this cable: no run of it waits to be cut, and why is said below." : "No run is to be cut of this cable.", Tone.Strong);
-            y = area.PutWrapped(1, y, 3, "While runs wait to be pulled, each box stands here as a picture, with the run that each cut is for and the mark to cut at.", Tone.Dim) + 1;
+            y = area.PutWrapped(1, y, 3,
+                plan.Cuts.LeftOut.Any(l => l.Subject is HomeRun)
+                ? "Nothing is left to cut of this cable: no run of it waits to be cut, and why is said below."
+                : "No run is to be cut of this cable.", Tone.Strong);
+            y = area.PutWrapped(1, y, 3,
+                "While runs wait to be pulled, each box stands here as a picture, with the run that each cut is for and the mark to cut at.", Tone.Dim) + 1;
         }
-        else if (!plan.Plan.Ok)
+        else if (!planned.Ok)
         {
-            y = area.PutWrapped(1, y, 4, plan.Plan.Reason!, Tone.Caution);
+            y = area.PutWrapped(1, y, 4, planned.Reason!, Tone.Caution);
         }
         else
         {
-            y = area.PutWrapped(1, y, 3, plan.Plan.Value.Says(units), Tone.Text) + 1;
-            y = DrawBoxes(area, y, plan.Plan.Value, units, context.Glyphs);
+            y = area.PutWrapped(1, y, 3, planned.Value.Says(units), Tone.Text) + 1;
+            y = DrawBoxes(area, y, planned.Value, units, context.Glyphs);
         }
         foreach (var why in plan.Cuts.LeftOut.GroupBy(l => l.Why))
         {
@@ -77,7 +91,8 @@ internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selecte
         var shown = 0;
         foreach (var box in plan.Boxes.Skip(first))
         {
-            var cuts = "cut at " + string.Join(", ", box.Cuts.Select(c => $"{c.Piece.Id} {c.To.ShowRounded(units, LengthScale.Run)}")) + $"; left {box.LeftOver.ShowRounded(units, LengthScale.Run)}";
+            var cuts = "cut at " + string.Join(", ", box.Cuts.Select(c => $"{c.Piece.Id} {c.To.ShowRounded(units, LengthScale.Run)}")) +
+                $"; left {box.LeftOver.ShowRounded(units, LengthScale.Run)}";
             if (shown > 0 && y + 1 + TextWidth.Wrap(cuts, area.Width - 4).Count() > area.Height - 1)
                 break;
             shown++;
@@ -91,16 +106,17 @@ internal sealed record CutPlanScreen(IReadOnlyList<CablePlan> Plans, int Selecte
     }
 }
 
-/// <summary>The plan for one cable, or why there is none.</summary>
-internal sealed record CablePlan(CableCuts Cuts, Result<CutPlan> Plan);
-
 /// <summary>Keys of the cut plan.</summary>
 internal static class CutPlanKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<CutPlanScreen>("right", "Next cable", "The plan for the next cable.", (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, 1, s.Plans.Count), Top = 0 })),
-        new KeyAction<CutPlanScreen>("left", "Cable before", "The plan for the cable before.", (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, -1, s.Plans.Count), Top = 0 })),
+        new KeyAction<CutPlanScreen>("right", "Next cable", "The plan for the next cable.",
+            (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, 1, s.Plans.Length), Top = 0 })),
+        new KeyAction<CutPlanScreen>("left", "Cable before", "The plan for the cable before.",
+            (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, -1, s.Plans.Length), Top = 0 })),
+        new KeyAction<CutPlanScreen>("p", "Plan anew", "Plans the cuts of the house as it is now.",
+            (s, context) => new Transition(s, CutPlanScreen.Plan(context, inPlace: true))) { OnBar = false },
         .. Moves.Through<CutPlanScreen>("box", (s, _, by) => s with { Top = Paging.Move(s.Top, by, s.Boxes) }),
     ];
 }

@@ -13,22 +13,35 @@ internal static class ControlsKeys
     public static readonly IReadOnlyList<IKeyAction> All =
     [
         new KeyAction<ControlsScreen>("space", "Moves", "The remote moves this unit, or no longer; then the next unit.", (s, context) =>
-            new Transition(s, new Ask.Save(Core.Decisions.Controls.Toggle(s.Remote(context)!, s.Unit(context)!), (screen, after) => new Transition(Moved((ControlsScreen)screen, after, 1)))))
-            { Disabled = (s, context) => s.Remote(context) is null ? "There is no remote yet. n adds one." : s.Unit(context) is null ? "There is no unit yet." : null },
-        new KeyAction<ControlsScreen>("r", "Whole room", "The remote moves every unit of its room.", (s, context) => WholeRoom(s, context)) { Disabled = NoRemote },
-        new KeyAction<ControlsScreen>("n", "New remote", "Adds a remote.", (s, context) => Transition.Type(s, Named(s, ItemKind.Remote, "Name of the remote", context.House.Rooms.FirstOrDefault(r => context.House.Remotes.All(x => x.Room?.Id != r.Id))?.Name ?? ""))),
-        new KeyAction<ControlsScreen>("h", "New hub", "Adds a hub.", (s, context) => Transition.Type(s, Named(s, ItemKind.Hub, "Name of the hub", context.House.Hubs.IsEmpty ? "Hub" : ""))),
-        new KeyAction<ControlsScreen>("p", "Preset", "Stores a position of this unit in a preset of this remote.", (s, context) => Transition.Type(s, PresetName(s, context)))
-            { Disabled = (s, context) => NoRemote(s, context) ?? (s.Unit(context) is null ? "There is no unit yet." : null) },
-        new KeyAction<ControlsScreen>("enter", "Remote", "All facts of the remote: type, room, hub, wall plate.", (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(s.Remote(context)!.Id), context.House))) { Disabled = NoRemote },
-        new KeyAction<ControlsScreen>("e", "Hub's facts", "All facts of the first hub.", (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(context.House.Hubs[0].Id), context.House)))
+            new Transition(s, new Ask.Save(Core.Decisions.Controls.Toggle(s.Remote(context)!, s.Unit(context)!),
+                (screen, after) => new Transition(Moved((ControlsScreen)screen, after, 1))))) { Disabled = NoRemoteOrUnit },
+        new KeyAction<ControlsScreen>("r", "Whole room", "The remote moves every unit of its room.", (s, context) => WholeRoom(s, context))
+            { Disabled = NoRemote },
+        new KeyAction<ControlsScreen>("n", "New remote", "Adds a remote.",
+            (s, context) => Transition.Type(s, Named(s, ItemKind.Remote, "Name of the remote", RoomWithoutRemote(context.House)?.Name ?? ""))),
+        new KeyAction<ControlsScreen>("h", "New hub", "Adds a hub.",
+            (s, context) => Transition.Type(s, Named(s, ItemKind.Hub, "Name of the hub", context.House.Hubs.IsEmpty ? "Hub" : ""))),
+        new KeyAction<ControlsScreen>("p", "Preset", "Stores a position of this unit in a preset of this remote.",
+            (s, context) => Transition.Type(s, PresetName(s, context)))
+            { Disabled = NoRemoteOrUnit },
+        new KeyAction<ControlsScreen>("enter", "Remote", "All facts of the remote: type, room, hub, wall plate.",
+            (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(s.Remote(context)!.Id), context.House))) { Disabled = NoRemote },
+        new KeyAction<ControlsScreen>("e", "Hub's facts", "All facts of the first hub.",
+            (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(context.House.Hubs[0].Id), context.House)))
             { Disabled = (s, context) => context.House.Hubs.IsEmpty ? "There is no hub yet. h adds one." : null, OnBar = false },
-        new KeyAction<ControlsScreen>("right", "Next remote", "The next remote.", (s, context) => new Transition(s with { Column = Paging.Move(s.Column, 1, context.House.Remotes.Length) })) { OnBar = false },
-        new KeyAction<ControlsScreen>("left", "Remote before", "The remote before.", (s, context) => new Transition(s with { Column = Paging.Move(s.Column, -1, context.House.Remotes.Length) })) { OnBar = false },
+        new KeyAction<ControlsScreen>("right", "Next remote", "The next remote.",
+            (s, context) => new Transition(s with { Column = Paging.Move(s.Column, 1, context.House.Remotes.Length) })) { OnBar = false },
+        new KeyAction<ControlsScreen>("left", "Remote before", "The remote before.",
+            (s, context) => new Transition(s with { Column = Paging.Move(s.Column, -1, context.House.Remotes.Length) })) { OnBar = false },
         .. Moves.Through<ControlsScreen>("unit", Moved),
     ];
 
     private static string? NoRemote(ControlsScreen s, ScreenContext context) => s.Remote(context) is null ? "There is no remote yet. n adds one." : null;
+
+    private static string? NoRemoteOrUnit(ControlsScreen s, ScreenContext context) =>
+        NoRemote(s, context) ?? (s.Unit(context) is null ? "There is no unit yet." : null);
+
+    private static Room? RoomWithoutRemote(House house) => house.Rooms.FirstOrDefault(r => house.Remotes.All(x => x.Room?.Id != r.Id));
 
     private static ControlsScreen Moved(ControlsScreen s, ScreenContext context, int by) => s with { Row = Paging.Move(s.Row, by, context.House.Units.Length) };
 
@@ -36,11 +49,13 @@ internal static class ControlsKeys
         (text, context) => AddItems.Named(context.House, kind, text).Then<Transition>(draft =>
         {
             var id = draft.Edits.OfType<Core.History.Edit.Add>().Single().Item;
-            if (kind == ItemKind.Remote && context.House.Rooms.FirstOrDefault(r => string.Equals(r.Name, text.Trim(), StringComparison.OrdinalIgnoreCase)) is { } room)
+            if (kind == ItemKind.Remote
+                && context.House.Rooms.FirstOrDefault(r => string.Equals(r.Name, text.Trim(), StringComparison.OrdinalIgnoreCase)) is { } room)
                 draft = draft.Put(id, RemoteFacts.Room, new ItemRef(room.Id));
             if (kind == ItemKind.Remote && context.House.Hubs.FirstOrDefault() is { } hub)
                 draft = draft.Put(id, RemoteFacts.Hub, new ItemRef(hub.Id));
-            return new Transition(s, new Ask.Save(draft, (screen, after) => new Transition(kind == ItemKind.Remote ? ((ControlsScreen)screen) with { Column = after.House.Remotes.Length - 1 } : screen)));
+            return new Transition(s, new Ask.Save(draft, (screen, after) =>
+                new Transition(kind == ItemKind.Remote ? (ControlsScreen)screen with { Column = after.House.Remotes.Length - 1 } : screen)));
         }));
 
     private static Transition WholeRoom(ControlsScreen s, ScreenContext context)
@@ -49,9 +64,10 @@ internal static class ControlsKeys
         if (remote.Room is not { } room)
             return Transition.Say(s, $"{remote.Name} has no room yet. Enter opens its facts.");
         var units = context.House.Units.Where(u => u.Window.Room?.Id == room.Id && u.Remotes.All(r => r.Id != remote.Id)).ToList();
-        return units.Count == 0
-            ? Transition.Say(s, $"{remote.Name} moves every unit of {room.Name} already.")
-            : Transition.Save(s, units.Select(u => Core.Decisions.Controls.Toggle(remote, u)).Aggregate((a, b) => a.And(b)) with { What = $"{remote.Name} moves every unit of {room.Name}" });
+        if (units.Count == 0)
+            return Transition.Say(s, $"{remote.Name} moves every unit of {room.Name} already.");
+        var all = units.Select(u => Core.Decisions.Controls.Toggle(remote, u)).Aggregate((a, b) => a.And(b));
+        return Transition.Save(s, all with { What = $"{remote.Name} moves every unit of {room.Name}" });
     }
 
     private static Entry PresetName(ControlsScreen s, ScreenContext context)
@@ -72,5 +88,6 @@ internal static class ControlsKeys
     }
 
     private static Entry Position(ControlsScreen s, ScreenContext context, Item preset) =>
-        FactEntry.For(s, context.House, preset, PresetFacts.Position, s.Unit(context)!.Id, (screen, after) => new Transition(Moved((ControlsScreen)screen, after, 1)));
+        FactEntry.For(s, context.House, preset, PresetFacts.Position, s.Unit(context)!.Id,
+            (screen, after) => new Transition(Moved((ControlsScreen)screen, after, 1)));
 }

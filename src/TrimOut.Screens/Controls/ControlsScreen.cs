@@ -26,7 +26,8 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
 
     public Remote? Remote(ScreenContext context) => Column < context.House.Remotes.Length ? context.House.Remotes[Column] : null;
 
-    public IScreen Fit(ScreenContext context) => this with { Row = Paging.Move(Row, 0, context.House.Units.Length), Column = Paging.Move(Column, 0, context.House.Remotes.Length) };
+    public IScreen Fit(ScreenContext context) =>
+        this with { Row = Paging.Move(Row, 0, context.House.Units.Length), Column = Paging.Move(Column, 0, context.House.Remotes.Length) };
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
@@ -34,7 +35,9 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
         foreach (var hub in context.House.Hubs)
         {
             var devices = hub.Units.Count() + hub.Remotes.Count();
-            area.PutFit(1, y++, area.Width - 1, string.Create(CultureInfo.InvariantCulture, $"{hub.Name}: {devices} of {hub.Type?.Devices?.ToString(CultureInfo.InvariantCulture) ?? "?"} devices{(hub.Show(Core.Facts.HubFacts.Location) is { Length: > 0 } where ? $", {where}" : "")}"), Tone.Heading);
+            var most = hub.Type?.Devices?.ToString(CultureInfo.InvariantCulture) ?? "?";
+            var where = hub.Show(Core.Facts.HubFacts.Location) is { Length: > 0 } place ? $", {place}" : "";
+            area.PutFit(1, y++, area.Width - 1, string.Create(CultureInfo.InvariantCulture, $"{hub.Name}: {devices} of {most} devices{where}"), Tone.Heading);
         }
         if (context.House.Hubs.IsEmpty)
             area.Put(1, y++, "No hub yet: h adds one.", Tone.Strong);
@@ -75,15 +78,19 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
             foreach (var (remote, column) in shown.Select((r, c) => (r, c)))
             {
                 var moves = units[at].Remotes.Any(r => r.Id == remote.Id);
-                list.PutFit(side + column * cells, line, cells - 1, "  " + (moves ? Moves : Still).Drawn(context.Glyphs), at == Row && first + column == Column ? Tone.Selected : moves ? Tone.Strong : Tone.Dim);
+                list.PutFit(side + column * cells, line, cells - 1, "  " + (moves ? Moves : Still).Drawn(context.Glyphs),
+                    at == Row && first + column == Column ? Tone.Selected : moves ? Tone.Strong : Tone.Dim);
             }
         }
     }
 
     private static string NameOf(Unit unit) => $"{unit.Tag}  {unit.Window.Room?.Name}";
 
-    private static string Load(int units, int? most) => string.Create(CultureInfo.InvariantCulture, $"{units}/{most?.ToString(CultureInfo.InvariantCulture) ?? "?"}");
+    private static string Load(int units, int? most) =>
+        string.Create(CultureInfo.InvariantCulture, $"{units}/{most?.ToString(CultureInfo.InvariantCulture) ?? "?"}");
 
     private static string Presets(Remote remote) =>
-        string.Concat(remote.Presets.Select(p => $"; {p.Name}: {string.Join(", ", p.Positions.Select(x => string.Create(CultureInfo.InvariantCulture, $"{x.Unit.Tag} {x.PercentOpen} %")))}"));
+        string.Concat(remote.Presets.Select(p => $"; {p.Name}: {string.Join(", ", p.Positions.Select(Position))}"));
+
+    private static string Position((Unit Unit, int PercentOpen) of) => string.Create(CultureInfo.InvariantCulture, $"{of.Unit.Tag} {of.PercentOpen} %");
 }

@@ -35,7 +35,8 @@ internal static class PanelDrawing
         {
             var (at, row) = ((output - 1) / rows, (output - 1) % rows);
             var tags = string.Join("+", runs[output].Select(r => r.Unit.Tag));
-            frame.PutFit(2 + at * column, 3 + row, column - 1, string.Create(CultureInfo.InvariantCulture, $"{output:00} {(tags.Length > 0 ? Used : Free).Drawn(glyphs)} {tags}"),
+            frame.PutFit(2 + at * column, 3 + row, column - 1,
+                string.Create(CultureInfo.InvariantCulture, $"{output:00} {(tags.Length > 0 ? Used : Free).Drawn(glyphs)} {tags}"),
                 output == selected ? Tone.Selected : runs[output].Skip(1).Any() ? Tone.Stop : tags.Length > 0 ? Tone.Strong : Tone.Dim);
         }
         return rows + 4;

@@ -41,7 +41,8 @@ internal static class RollDrawing
         area.Put(0, 2, "face", Tone.Dim);
         var words = room is null ? $"The roll takes {roll.ShowRounded(units)}; no head cover's room to hold it against."
             : $"It {(roll <= room.Value ? "turns" : "does NOT turn")}: the roll takes {roll.ShowRounded(units)}, inside is {room.Value.Show(units)}.";
-        return area.PutWrapped(0, CellsHigh + 2, Math.Min(3, area.Height - CellsHigh - 2), words, room is not null && roll > room.Value ? Tone.Stop : Tone.Text);
+        return area.PutWrapped(0, CellsHigh + 2, Math.Min(3, area.Height - CellsHigh - 2), words,
+            room is not null && roll > room.Value ? Tone.Stop : Tone.Text);
     }
 
     private static void Disc(Area area, int x, int y, Length across, decimal cellsPerHeight, string sign, Tone tone)

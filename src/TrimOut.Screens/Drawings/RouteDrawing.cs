@@ -50,7 +50,9 @@ internal static class RouteDrawing
     {
         var levels = Levels(run);
         var legs = run.Legs;
-        var least = legs.Select((leg, at) => levels[at] == levels[at + 1] || (at + 1 < legs.Length && levels[at + 1] != levels[at + 2]) ? TextWidth.Of(Words(leg)) + 2 : 1).ToList();
+        var least = legs.Select((leg, at) => levels[at] == levels[at + 1] || (at + 1 < legs.Length && levels[at + 1] != levels[at + 2])
+            ? TextWidth.Of(Words(leg)) + 2
+            : 1).ToList();
         for (var at = 0; at + 1 < legs.Length; at++)
         {
             if (levels[at] != levels[at + 1] && levels[at + 1] == levels[at + 2])

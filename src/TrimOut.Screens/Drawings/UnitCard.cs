@@ -21,7 +21,8 @@ internal static class UnitCard
     /// <param name="picture">The drawing on it.</param>
     /// <param name="named">Whether it begins with what the unit is; not where that stands beside it already.</param>
     /// <param name="saidAlready">Findings that stand beside it already.</param>
-    public static void Draw(Area area, Unit unit, ScreenContext context, Picture picture = Picture.Window, bool named = true, IReadOnlyCollection<Finding>? saidAlready = null)
+    public static void Draw(Area area, Unit unit, ScreenContext context, Picture picture = Picture.Window, bool named = true,
+        IReadOnlyCollection<Finding>? saidAlready = null)
     {
         var y = named ? DrawName(area, unit) : 0;
         var findings = context.Report.About(unit).Where(f => f.Open && saidAlready?.Contains(f) != true).ToList();
@@ -83,7 +84,7 @@ internal static class UnitCard
     {
         if (y >= area.Height)
             return y;
-        if (Progress.Next(unit) is not { } step)
+        if (Progress.Next(unit, context.Steps) is not { } step)
         {
             area.Put(0, y, "Every step is done.", Tone.Good);
             return y + 1;

@@ -1,4 +1,6 @@
 using System.Globalization;
+using TrimOut.Core;
+using TrimOut.Core.Facts;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
@@ -16,7 +18,8 @@ internal sealed record HistoryScreen(int Selected) : IScreen
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         var changes = context.Log.Changes;
-        area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $" {changes.Count} changes; nothing is ever deleted. Kept in {context.Where}"), Tone.Heading);
+        area.PutFit(0, 0, area.Width,
+            string.Create(CultureInfo.InvariantCulture, $" {changes.Count} changes; nothing is ever deleted. Kept in {context.Where}"), Tone.Heading);
         var list = area.Rows(1, area.Height - 1);
         foreach (var (y, at) in Paging.Rows(list, changes.Count, Selected))
         {
@@ -35,6 +38,19 @@ internal static class HistoryKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
+        new KeyAction<HistoryScreen>("enter", "As it stood", "The job sheet as it stood after this change, to look at only.", (s, context) =>
+            new Transition(s, AsItStoodScreen.Show(context, context.Log.Changes.Count - s.Selected))) { Disabled = NoChange },
+        new KeyAction<HistoryScreen>("g", "Go to a day", "Goes to the last change of a day.",
+            (s, _) => Transition.Type(s, new Entry("Day", "", "such as 2026-03-14", (text, now) => GoTo(s, now, text)))) { Disabled = NoChange },
         .. Moves.Through<HistoryScreen>("change", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, context.Log.Changes.Count) }),
     ];
+
+    private static string? NoChange(HistoryScreen s, ScreenContext context) => context.Log.Changes.IsEmpty ? "Nothing was done yet." : null;
+
+    private static Result<Transition> GoTo(HistoryScreen s, ScreenContext context, string typed) => HouseFacts.HandoverOn.ReadTyped(typed, context.House)
+        .Then<Transition>(day => GoTo(s, context, DateOnly.ParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture)));
+
+    private static Transition GoTo(HistoryScreen s, ScreenContext context, DateOnly day) => context.Log.CountAt(day) is > 0 and var count
+        ? new Transition(s with { Selected = context.Log.Changes.Count - count })
+        : Transition.Say(s with { Selected = context.Log.Changes.Count - 1 }, "Nothing was done by then: this is the first change.");
 }

@@ -36,7 +36,8 @@ internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selec
         }
         if (Houses.All(h => h.Sample))
             y = FirstTime.Draw(area, y + 1);
-        area.PutWrapped(2, y + 1, 3, "Mains work is for a licensed electrician only. The code in force and the makers' sheets govern over anything said here.", Tone.Dim);
+        area.PutWrapped(2, y + 1, 3,
+            "Mains work is for a licensed electrician only. The code in force and the makers' sheets govern over anything said here.", Tone.Dim);
     }
 }
 
@@ -45,11 +46,14 @@ internal static class PickerKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<PickerScreen>("enter", "Open", "Opens the house; a sample job is copied to a house file of its own first.", (s, _) => new Transition(s, new Ask.Enter(d => d.Open(s.Current!.Path), s.Current!.Path)))
+        new KeyAction<PickerScreen>("enter", "Open", "Opens the house; a sample job is copied to a house file of its own first.",
+            (s, _) => new Transition(s, new Ask.Enter(d => d.Open(s.Current!.Path), s.Current!.Path)))
             { Disabled = (s, _) => s.Current is null ? "There is no house to open. Press n to begin one." : null },
         new KeyAction<PickerScreen>("n", "New house", "Begins a house.", (s, _) => Transition.Type(s, AskName(s))),
-        new KeyAction<PickerScreen>("o", "Open a path", "Opens a house file by its path.", (s, _) => Transition.Type(s, new Entry("House file", "", "the path of a .trimout file or of a sample folder",
-            (text, _) => text.Trim().Length == 0 ? new Refusal("Type the path of a house file.") : new Transition(s, new Ask.Enter(d => d.Open(text.Trim()), text.Trim()))))),
+        new KeyAction<PickerScreen>("o", "Open a path", "Opens a house file by its path.",
+            (s, _) => Transition.Type(s, new Entry("House file", "", "the path of a .trimout file or of a sample folder", (text, _) => text.Trim().Length == 0
+                ? new Refusal("Type the path of a house file.")
+                : new Transition(s, new Ask.Enter(d => d.Open(text.Trim()), text.Trim()))))),
         .. Moves.Through<PickerScreen>("house", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Houses.Count) }),
     ];
 

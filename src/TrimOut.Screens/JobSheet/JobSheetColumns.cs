@@ -34,13 +34,16 @@ internal readonly record struct JobSheetColumns(int Kind, int Marks, int Counts,
         var most = screen - LeastCard;
         var tag = Math.Clamp(house.Units.Select(u => TextWidth.Of(u.Tag)).DefaultIfEmpty().Max(), 4, screen >= 100 ? 20 : 8);
         var marks = PhaseNames.All.Count + 1;
-        var kind = Math.Clamp(house.Units.Select(u => TextWidth.Of(u.Kind?.Name ?? "")).DefaultIfEmpty().Max(), 4, Math.Max(4, Math.Min(24, most - Tag - tag - marks - CountCells - 2)));
+        var kind = Math.Clamp(house.Units.Select(u => TextWidth.Of(u.Kind?.Name ?? "")).DefaultIfEmpty().Max(), 4,
+            Math.Max(4, Math.Min(24, most - Tag - tag - marks - CountCells - 2)));
         var kindAt = Tag + tag + 1;
         var marksAt = kindAt + kind + 1;
         var countsAt = marksAt + marks;
         var nextAt = countsAt + CountCells;
         var wide = Math.Min(nextAt + LongestStep + 1, screen - WideCard);
-        return wide >= nextAt + LeastNext ? new(kindAt, marksAt, countsAt, nextAt, wide) : new(kindAt, marksAt, countsAt, screen, Math.Max(most - 2, nextAt - 1));
+        return wide >= nextAt + LeastNext
+            ? new(kindAt, marksAt, countsAt, nextAt, wide)
+            : new(kindAt, marksAt, countsAt, screen, Math.Max(most - 2, nextAt - 1));
     }
 
     /// <summary>Two lines: the names of the columns, those of the phases read downwards.</summary>

@@ -1,4 +1,5 @@
 using TrimOut.Core.Checks;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Screens.Shell;
@@ -27,7 +28,8 @@ internal enum JobSheetOrder
 /// <summary>Which rows the sheet has under its filter.</summary>
 internal static class JobSheetRows
 {
-    public static IReadOnlyList<Unit> Units(JobSheetScreen screen, ScreenContext context) => [.. Sorted(screen, context, context.House.Units.Where(u => Fits(screen, u, context)))];
+    public static IReadOnlyList<Unit> Units(JobSheetScreen screen, ScreenContext context) =>
+        [.. Sorted(screen, context, context.House.Units.Where(u => Fits(screen, u, context)))];
 
     public static IReadOnlyList<JobSheetRow> Of(JobSheetScreen screen, ScreenContext context)
     {
@@ -45,7 +47,7 @@ internal static class JobSheetRows
             if (name != room)
                 rows.Add(new JobSheetRow(room = name, null, true));
             if (window.LeftOut)
-                rows.Add(new JobSheetRow($" {window.Tag}  left out: {window.Item.Latest(Core.Facts.WindowFacts.NotCoveredBecause.Name)?.Stored ?? "no reason given"}", null, false));
+                rows.Add(new JobSheetRow($" {window.Tag}  left out: {window.Item.Get(WindowFacts.NotCoveredBecause) ?? "no reason given"}", null, false));
             rows.AddRange(units.Select(u => new JobSheetRow("", u, false)));
         }
         return rows;
@@ -57,7 +59,8 @@ internal static class JobSheetRows
         [
             screen.OnlyStops ? "stops" : null,
             screen.OnlyOpen ? (screen.PhaseShown is { } p ? $"{p.Full()} not done" : "not done") : null,
-            screen.Order switch { JobSheetOrder.StopsFirst => "stops first", JobSheetOrder.LeastDone => "least done first", JobSheetOrder.Tag => "by tag", _ => null },
+            screen.Order switch
+                { JobSheetOrder.StopsFirst => "stops first", JobSheetOrder.LeastDone => "least done first", JobSheetOrder.Tag => "by tag", _ => null },
             screen.Search.Length > 0 ? $"\"{screen.Search}\"" : null,
         ];
         return string.Join(", ", parts.OfType<string>());
@@ -66,14 +69,15 @@ internal static class JobSheetRows
     private static IEnumerable<Unit> Sorted(JobSheetScreen screen, ScreenContext context, IEnumerable<Unit> units) => screen.Order switch
     {
         JobSheetOrder.StopsFirst => units.OrderByDescending(u => context.Report.About(u).Count(f => f is { Open: true, Check.Severity: Severity.Stop })),
-        JobSheetOrder.LeastDone => units.OrderBy(u => PhaseNames.All.Sum(p => Progress.Of(u, p).Done)),
+        JobSheetOrder.LeastDone => units.OrderBy(u => PhaseNames.All.Sum(p => Progress.Of(u, p, context.Steps).Done)),
         JobSheetOrder.Tag => units.OrderBy(u => u.Tag, StringComparer.OrdinalIgnoreCase),
         _ => units,
     };
 
     private static bool Fits(JobSheetScreen screen, Unit unit, ScreenContext context) =>
         (!screen.OnlyStops || context.Report.About(unit).Any(f => f is { Open: true, Check.Severity: Severity.Stop }))
-        && (!screen.OnlyOpen || (screen.PhaseShown is { } phase ? !Progress.Of(unit, phase).Complete : Progress.Next(unit) is not null))
+        && (!screen.OnlyOpen
+            || (screen.PhaseShown is { } phase ? !Progress.Of(unit, phase, context.Steps).Complete : Progress.Next(unit, context.Steps) is not null))
         && (screen.Search.Length == 0 || Text(unit).Contains(screen.Search, StringComparison.OrdinalIgnoreCase));
 
     private static string Text(Unit unit) => $"{unit.Tag} {unit.Kind?.Name} {unit.Window.Room?.Name} {unit.Window.Room?.Floor}";

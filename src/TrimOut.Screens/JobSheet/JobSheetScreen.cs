@@ -99,7 +99,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         line.PutFit(columns.Kind, 0, columns.Marks - columns.Kind - 1, unit.Kind?.Name ?? "-", tone);
         var findings = context.Report.About(unit).Where(f => f.Open).ToList();
         foreach (var phase in PhaseNames.All)
-            line.Put(columns.Marks + (int)phase, 0, PhaseMarks.Of(unit, phase, findings).Drawn(context.Glyphs), tone);
+            line.Put(columns.Marks + (int)phase, 0, PhaseMarks.Of(unit, phase, findings, context.Steps).Drawn(context.Glyphs), tone);
         var stops = findings.Count(f => f.Check.Severity == Severity.Stop);
         var cautions = findings.Count(f => f.Check.Severity == Severity.Caution);
         var x = columns.Counts;
@@ -108,7 +108,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         if (cautions > 0)
             line.Put(x, 0, PhaseMarks.Counted("*", cautions), selected ? tone : Tone.Caution);
         if (columns.Next < line.Width)
-            line.PutFit(columns.Next, 0, line.Width - columns.Next, Progress.Next(unit)?.Label ?? "complete", selected ? tone : Tone.Dim);
+            line.PutFit(columns.Next, 0, line.Width - columns.Next, Progress.Next(unit, context.Steps)?.Label ?? "complete", selected ? tone : Tone.Dim);
     }
 
     private static void DrawEmpty(Area area)
@@ -116,7 +116,9 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         area.Put(2, 1, "This house has no window yet.", Tone.Strong);
         area.Put(2, 3, "Press n and type one line for each window as you walk, such as:", Tone.Text);
         area.Put(4, 5, "W01 roller left 36x60 SW floor inside panel @Kitchen", Tone.Key);
-        area.PutWrapped(2, 7, 3, "What you leave out carries over from the window before: after the first, a tag and what differs is enough. A new room is made as you name it.", Tone.Text);
+        area.PutWrapped(2, 7, 3,
+            "What you leave out carries over from the window before: after the first, a tag and what differs is enough. A new room is made as you name it.",
+            Tone.Text);
         area.PutWrapped(2, 11, 3, "Left and right are always as seen from inside the room, facing the window.", Tone.Dim);
     }
 }

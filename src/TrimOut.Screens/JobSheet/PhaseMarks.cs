@@ -29,11 +29,11 @@ internal static class PhaseMarks
     ];
 
     /// <summary>One sign for a unit in a phase.</summary>
-    public static Sign Of(Unit unit, Phase phase, IReadOnlyList<Finding> open)
+    public static Sign Of(Unit unit, Phase phase, IReadOnlyList<Finding> open, StepList steps)
     {
         if (open.Any(f => f.Check.Severity == Severity.Stop && f.Check.Phase == phase))
             return Stop;
-        var progress = Progress.Of(unit, phase);
+        var progress = Progress.Of(unit, phase, steps);
         return progress.Total == 0 ? NotAsked : progress.Complete ? Done : progress.Done > 0 ? Begun : Nothing;
     }
 

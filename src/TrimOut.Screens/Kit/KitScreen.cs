@@ -27,7 +27,9 @@ internal sealed record KitScreen(int Selected) : IScreen
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        area.PutWrapped(1, 0, 2, "What the makers' sheets say governs. Hold every value against the sheet of the part you have, then say so: c on the value, C for the whole part.", Tone.Text);
+        area.PutWrapped(1, 0, 2,
+            "What the makers' sheets say governs. Hold every value against the sheet of the part you have, then say so: c on the value, C for the whole part.",
+            Tone.Text);
         var rows = area.Rows(3, area.Height - 3);
         var parts = Parts(context);
         foreach (var (y, at) in Paging.Rows(rows, parts.Count, Selected))
@@ -40,7 +42,11 @@ internal sealed record KitScreen(int Selected) : IScreen
             rows.PutFit(17, y, 24, context.House.NameOf(part), tone);
             rows.PutFit(41, y, rows.Width - 41, held == values.Count
                 ? "every value checked against the maker's sheet"
-                : string.Create(CultureInfo.InvariantCulture, $"{held} of {values.Count} checked against the sheet"), held == values.Count ? tone : at == Selected ? tone : Tone.Caution);
+                : string.Create(CultureInfo.InvariantCulture, $"{held} of {values.Count} checked against the sheet"), held == values.Count
+                    ? tone
+                    : at == Selected
+                    ? tone
+                    : Tone.Caution);
         }
     }
 }
@@ -50,12 +56,17 @@ internal static class KitKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<KitScreen>("enter", "Open", "All values of the part.", (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(s.Current(context)!.Id), context.House))) { Disabled = NoPart },
-        new KeyAction<KitScreen>("C", "All checked", "Says that every value of the part was held against the maker's sheet.", (s, context) => Transition.Save(s, KitCheck.All(context.House, s.Current(context)!))) { Disabled = NoPart },
-        new KeyAction<KitScreen>("n", "New part", "Adds a part of the same sort.", (s, context) => Transition.Type(s, new Entry($"Name of the {KebabCase.Of(s.Current(context)!.Kind).Replace('-', ' ')}", "", "what the crew calls it",
-            (text, now) => AddItems.Named(now.House, s.Current(now)!.Kind, text).Then<Transition>(d => Transition.Save(s, d))))) { Disabled = NoPart },
+        new KeyAction<KitScreen>("enter", "Open", "All values of the part.",
+            (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(s.Current(context)!.Id), context.House))) { Disabled = NoPart },
+        new KeyAction<KitScreen>("C", "All checked", "Says that every value of the part was held against the maker's sheet.",
+            (s, context) => Transition.Save(s, KitCheck.All(context.House, s.Current(context)!))) { Disabled = NoPart },
+        new KeyAction<KitScreen>("n", "New part", "Adds a part of the same sort.",
+            (s, context) => Transition.Type(s, NewPart(s, s.Current(context)!.Kind))) { Disabled = NoPart },
         .. Moves.Through<KitScreen>("part", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, KitScreen.Parts(context).Count) }),
     ];
+
+    private static Entry NewPart(KitScreen s, ItemKind kind) => new($"Name of the {KebabCase.Of(kind).Replace('-', ' ')}", "", "what the crew calls it",
+        (text, now) => AddItems.Named(now.House, kind, text).Then<Transition>(d => Transition.Save(s, d)));
 
     private static string? NoPart(KitScreen s, ScreenContext context) => s.Current(context) is null ? "This house has no kit." : null;
 }

@@ -13,7 +13,8 @@ internal static class PanelColumns
     public static readonly PanelColumn Label = new(Sign.Words("Label", "heads a column: what is written on the cable in the mechanical room"), 16, 10);
     public static readonly PanelColumn Open = new(Sign.Words("No load", "heads a column: volts at the window end with nothing connected"), 27, 9);
     public static readonly PanelColumn Loaded = new(Sign.Words("Loaded", "heads a column: volts at the unit while it moves"), 37, 9);
-    public static readonly PanelColumn Done = new(Sign.Words("Done so far", "heads a column: spliced, powered (volts read), paired with a hub, limits set"), 47, 99);
+    public static readonly PanelColumn Done = new(Sign.Words("Done so far", "heads a column: spliced, powered (volts read), paired with a hub, limits set"), 47,
+        99);
 
     public static readonly IReadOnlyList<PanelColumn> All = [Output, Unit, Label, Open, Loaded, Done];
 }

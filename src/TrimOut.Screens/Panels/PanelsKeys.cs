@@ -12,23 +12,32 @@ internal static class PanelsKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<PanelsScreen>("space", "Take / land", "Takes the run under the cursor in hand, and lands it on the output under the cursor; two runs change places.", TakeOrLand),
-        new KeyAction<PanelsScreen>("l", "Land by number", "Lands the run under the cursor: panel and output typed.", (s, context) => Transition.Type(s, LandEntry(s, context)))
+        new KeyAction<PanelsScreen>("space", "Take / land",
+            "Takes the run under the cursor in hand, and lands it on the output under the cursor; two runs change places.", TakeOrLand),
+        new KeyAction<PanelsScreen>("l", "Land by number", "Lands the run under the cursor: panel and output typed.",
+            (s, context) => Transition.Type(s, LandEntry(s, context)))
             { Disabled = (s, context) => s.Current(context)?.Run is null ? "Move to a run first." : null },
         new KeyAction<PanelsScreen>("s", "Spread out", "Lands every waiting run so that the panels are loaded alike; landed runs stay.", (s, context) =>
             Landing.SpreadOut(context.House) is var spread && spread.Ok
-                ? new Transition(s, new Ask.Confirm($"{spread.Value.What}? s does it (undo takes it back), any other key leaves it.", "s", Transition.Save(s, spread)))
+                ? new Transition(s,
+                    new Ask.Confirm($"{spread.Value.What}? s does it (undo takes it back), any other key leaves it.", "s", Transition.Save(s, spread)))
                 : Transition.Save(s, spread)),
-        new KeyAction<PanelsScreen>("delete", "Take off", "Takes the run under the cursor off its output.", (s, context) => Transition.Save(s, Landing.TakeOff(s.Current(context)!.Run!)))
+        new KeyAction<PanelsScreen>("delete", "Take off", "Takes the run under the cursor off its output.",
+            (s, context) => Transition.Save(s, Landing.TakeOff(s.Current(context)!.Run!)))
             { Disabled = (s, context) => s.Current(context)?.Run is null ? "Move to a run first." : null, Also = ["backspace"] },
-        new KeyAction<PanelsScreen>("n", "New panel", "Adds a panel.", (s, context) => Transition.Type(s, new Entry("Name of the panel", NextName(context.House), "short, as on its door: P1",
-            (text, now) => AddItems.Named(now.House, ItemKind.Panel, text).Then<Transition>(d => Transition.Save(s, d))))),
-        new KeyAction<PanelsScreen>("enter", "Facts", "All facts of the panel or of the unit.", (s, context) => Transition.Open(s, SheetScreen.At(SheetOf.Holding(context.House, s.Current(context)!.Run?.Item ?? s.Current(context)!.Panel!.Item), context.House)))
+        new KeyAction<PanelsScreen>("n", "New panel", "Adds a panel.",
+            (s, context) => Transition.Type(s, new Entry("Name of the panel", NextName(context.House), "short, as on its door: P1",
+                (text, now) => AddItems.Named(now.House, ItemKind.Panel, text).Then<Transition>(d => Transition.Save(s, d))))),
+        new KeyAction<PanelsScreen>("enter", "Facts", "All facts of the panel or of the unit.",
+            (s, context) => Transition.Open(s, FactsOf(s.Current(context)!, context.House)))
             { Disabled = (s, context) => s.Current(context) is null or { Run: null, Panel: null } ? "Move to a panel or a run first." : null },
         .. Moves.Through<PanelsScreen>("row", Moved),
     ];
 
-    private static PanelsScreen Moved(PanelsScreen s, ScreenContext context, int by) => s with { Selected = PanelRows.Move(PanelRows.Of(context.House), s.Selected, by) };
+    private static SheetScreen FactsOf(PanelRow row, House house) => SheetScreen.At(SheetOf.Holding(house, row.Run?.Item ?? row.Panel!.Item), house);
+
+    private static PanelsScreen Moved(PanelsScreen s, ScreenContext context, int by) =>
+        s with { Selected = PanelRows.Move(PanelRows.Of(context.House), s.Selected, by) };
 
     private static Transition TakeOrLand(PanelsScreen s, ScreenContext context)
     {
@@ -69,7 +78,8 @@ internal static class PanelsKeys
             return Transition.Save(s, landed);
         var state = PanelsScreen.DoneSoFar(there) is { Length: > 0 } known ? $", {known}" : "";
         var after = run.Output is null ? $"{run.Name} takes its place and {there.Name} is on no output" : $"{run.Name} and {there.Name} change places";
-        return new Transition(s, new Ask.Confirm($"{there.Name} is on {panel.Name} output {output}{state}. y: {after}. Any other key leaves it.", Ask.Confirm.AlsoYes, Transition.Save(s, landed)));
+        var question = $"{there.Name} is on {panel.Name} output {output}{state}. y: {after}. Any other key leaves it.";
+        return new Transition(s, new Ask.Confirm(question, Ask.Confirm.AlsoYes, Transition.Save(s, landed)));
     }
 
     private static string Example(House house) => $"{(house.Panels.FirstOrDefault()?.Name ?? "P1")} 4";

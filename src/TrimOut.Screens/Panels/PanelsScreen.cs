@@ -15,7 +15,8 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
 
     public Unit? UnitAt(ScreenContext context) => Current(context)?.Run?.Unit;
 
-    public AskedFigures? FiguresAt(ScreenContext context) => UnitAt(context) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), RunFacts.LoadedVolts)
+    public AskedFigures? FiguresAt(ScreenContext context) =>
+        UnitAt(context) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), RunFacts.LoadedVolts)
         : Current(context)?.Panel is { } panel ? new AskedFigures(panel.Name, PanelFigures.Of(panel), null) : null;
 
     /// <summary>Lines for what is wrong with the row under the cursor.</summary>
@@ -61,7 +62,10 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
         for (var at = 0; at < about.Count; at++)
             body.PutFit(0, table.Height + at, body.Width, " " + about[at], Tone.Strong);
         var carried = context.House.Runs.FirstOrDefault(r => r.Id == Carried);
-        body.PutFit(0, body.Height - 1, body.Width, carried is null ? " Panel off while you land and splice: red to red, black to black." : $" In hand: {carried.Name}. Move to an output and press Space to land it.", carried is null ? Tone.Caution : Tone.Strong);
+        var (cue, tone) = carried is null
+            ? (" Panel off while you land and splice: red to red, black to black.", Tone.Caution)
+            : ($" In hand: {carried.Name}. Move to an output and press Space to land it.", Tone.Strong);
+        body.PutFit(0, body.Height - 1, body.Width, cue, tone);
     }
 
     /// <summary>What is wrong with the row under the cursor, in the sentences of its findings; of a panel, what it is as well.</summary>
@@ -109,7 +113,8 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
     /// <summary>What stands behind an output already, in words; empty when nothing does.</summary>
     public static string DoneSoFar(HomeRun run)
     {
-        string?[] parts = [Said(run.Unit, "spliced"), Said(run.Unit, "volts-read") is null ? null : "powered", run.Unit.Hub is null ? null : "paired", Said(run.Unit, "close-limit") is null ? null : "limits"];
+        string?[] parts = [Said(run.Unit, "spliced"), Said(run.Unit, "volts-read") is null ? null : "powered", run.Unit.Hub is null ? null : "paired",
+            Said(run.Unit, "close-limit") is null ? null : "limits"];
         return string.Join(", ", parts.OfType<string>());
     }
 

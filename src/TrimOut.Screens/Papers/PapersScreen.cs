@@ -25,7 +25,8 @@ internal sealed record PapersScreen(int Selected) : IScreen
             list.PutFit(list.Width / 2, y, list.Width - list.Width / 2 - 1, $"for {paper.For}", tone);
         }
         if (missing > 0)
-            area.PutWrapped(1, Math.Min(context.Papers.Count, list.Height) + 2, 2, $"{missing} checks could not be made for want of facts. The papers say so.", Tone.Caution);
+            area.PutWrapped(1, Math.Min(context.Papers.Count, list.Height) + 2, 2,
+                $"{missing} checks could not be made for want of facts. The papers say so.", Tone.Caution);
     }
 }
 
@@ -34,16 +35,20 @@ internal static class PapersKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<PapersScreen>("enter", "Look at it", "Shows the paper as it will be.", (s, context) => new Transition(s, Look(context.Papers[s.Selected], Of(context)))) { Disabled = NoPaper },
-        new KeyAction<PapersScreen>("w", "Write it", "Writes the paper beside the house file.", (s, context) => new Transition(s, Write([context.Papers[s.Selected]], Of(context)))) { Disabled = NoPaper },
-        new KeyAction<PapersScreen>("W", "Write all", "Writes all papers beside the house file, one after the other; Esc stops between two.", (s, context) => new Transition(s, Write(context.Papers, Of(context)))) { Disabled = NoPaper },
+        new KeyAction<PapersScreen>("enter", "Look at it", "Shows the paper as it will be.",
+            (s, context) => new Transition(s, Look(context.Papers[s.Selected], Of(context)))) { Disabled = NoPaper },
+        new KeyAction<PapersScreen>("w", "Write it", "Writes the paper beside the house file.",
+            (s, context) => new Transition(s, Write([context.Papers[s.Selected]], Of(context)))) { Disabled = NoPaper },
+        new KeyAction<PapersScreen>("W", "Write all", "Writes all papers beside the house file, one after the other; Esc stops between two.",
+            (s, context) => new Transition(s, Write(context.Papers, Of(context)))) { Disabled = NoPaper },
         .. Moves.Through<PapersScreen>("paper", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, context.Papers.Count) }),
     ];
 
     /// <summary>The house as it is seen now: what is changed while papers are written is not on them.</summary>
-    public static PaperHouse Of(ScreenContext context) => new(context.House, () => context.Report, context.Where, context.Today);
+    public static PaperHouse Of(ScreenContext context) => new(context.Log, () => context.Report, context.Where, context.Today);
 
-    public static Ask.Beside Write(IReadOnlyList<PaperChoice> papers, PaperHouse house) => new(papers.Count == 1 ? $"Writing {papers[0].Title}" : "Writing all papers", (desk, says, stop) =>
+    public static Ask.Beside Write(IReadOnlyList<PaperChoice> papers, PaperHouse house) =>
+        new(papers.Count == 1 ? $"Writing {papers[0].Title}" : "Writing all papers", (desk, says, stop) =>
         desk.Write([.. papers.Select(p => p.Id)], house, says, stop).Then<Ask>(files => new Ask.Say(papers.Count == 1
             ? Written(files)
             : $"Written: {papers.Count} papers in {files.Count} files, in {Path.GetDirectoryName(files[0])}")));
@@ -58,6 +63,7 @@ internal static class PapersKeys
     {
         var drawings = files.Count(f => f.EndsWith(".svg", StringComparison.Ordinal));
         var named = files.Where(f => !f.EndsWith(".svg", StringComparison.Ordinal)).OrderBy(f => f.EndsWith(".html", StringComparison.Ordinal) ? 0 : 1);
-        return $"Written: {string.Join(", ", named)}{(drawings == 0 ? "" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $" and {drawings} drawings"))}";
+        var counted = drawings == 0 ? "" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $" and {drawings} drawings");
+        return $"Written: {string.Join(", ", named)}{counted}";
     }
 }

@@ -5,7 +5,10 @@ using Line = System.Collections.Generic.IReadOnlyList<(string Text, TrimOut.Scre
 
 namespace TrimOut.Screens.Papers;
 
-/// <summary>A table in character cells. Columns share the width; where their longest words have no room side by side, each row stands as a small list instead, so that no figure is cut in half.</summary>
+/// <summary>
+/// A table in character cells. Columns share the width; where their longest words have no room side by side, each row stands as a small list instead, so that
+/// no figure is cut in half.
+/// </summary>
 internal static class PreviewTable
 {
     private const int Between = 3;

@@ -16,20 +16,36 @@ internal static class PunchKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<PunchScreen>("enter", "Mend", "Goes to the field that mends it, or asks what to do with something that one laptop removed.", Mend) { Disabled = Nothing },
-        new KeyAction<PunchScreen>("w", "Waive", "Passes a finding with a reason and initials; other figures reopen it.", (s, context) => Transition.Type(s, Reason(s)))
-            { Disabled = (s, context) => s.Current(context)?.Finding is not { } f ? "Only a finding is waived. d marks a written item done." : IsRemoval(f) ? "This is not waived but decided: Enter asks." : f.Open ? null : "It is waived already. Del takes the waiver back." },
-        new KeyAction<PunchScreen>("d", "Done", "Says that a written item was mended, or opens it again.", (s, context) => Transition.Save(s, PunchList.Toggle(s.Current(context)!.Item!)))
+        new KeyAction<PunchScreen>("enter", "Mend", "Goes to the field that mends it, or asks what to do with something that one laptop removed.", Mend)
+            { Disabled = Nothing },
+        new KeyAction<PunchScreen>("w", "Waive", "Passes a finding with a reason and initials; other figures reopen it.",
+            (s, context) => Transition.Type(s, Reason(s)))
+            { Disabled = CannotWaive },
+        new KeyAction<PunchScreen>("d", "Done", "Says that a written item was mended, or opens it again.",
+            (s, context) => Transition.Save(s, PunchList.Toggle(s.Current(context)!.Item!)))
             { Disabled = (s, context) => s.Current(context)?.Item is null ? "A finding goes away by itself when its cause does." : null },
         new KeyAction<PunchScreen>("n", "New item", "Writes an item by hand.", (s, context) => Transition.Type(s, Write(s, context))),
-        new KeyAction<PunchScreen>("a", "All or open", "Shows waived and done ones too, or open ones only.", (s, context) => new Transition((s with { Closed = !s.Closed }).Fit(context))),
-        new KeyAction<PunchScreen>("m", "Missing facts", "Lists the facts that checks wait for, or again what is to be mended.", (s, context) => new Transition(s with { WantsFacts = !s.WantsFacts, Selected = 0 })),
-        new KeyAction<PunchScreen>("right", "Phase right", "Shows only what belongs to the next phase; after the last one, everything.", (s, context) => new Transition((s with { Only = s.Only is null ? Phase.WalkThrough : s.Only == Phase.Handover ? null : s.Only + 1 }).Fit(context))) { OnBar = false },
-        new KeyAction<PunchScreen>("left", "Phase left", "Shows only what belongs to the phase before; before the first one, everything.", (s, context) => new Transition((s with { Only = s.Only is null ? Phase.Handover : s.Only == Phase.WalkThrough ? null : s.Only - 1 }).Fit(context))) { OnBar = false },
-        new KeyAction<PunchScreen>("delete", "Take waiver back", "Opens a waived finding again.", (s, context) => Transition.Save(s, RemoveItems.Remove(context.House, s.Current(context)!.Finding!.Waiver!.Item)))
+        new KeyAction<PunchScreen>("a", "All or open", "Shows waived and done ones too, or open ones only.",
+            (s, context) => new Transition((s with { Closed = !s.Closed }).Fit(context))),
+        new KeyAction<PunchScreen>("m", "Missing facts", "Lists the facts that checks wait for, or again what is to be mended.",
+            (s, context) => new Transition(s with { WantsFacts = !s.WantsFacts, Selected = 0 })),
+        new KeyAction<PunchScreen>("right", "Phase right", "Shows only what belongs to the next phase; after the last one, everything.",
+            (s, context) => new Transition((s with { Only = s.Only is null ? Phase.WalkThrough : s.Only == Phase.Handover ? null : s.Only + 1 }).Fit(context)))
+            { OnBar = false },
+        new KeyAction<PunchScreen>("left", "Phase left", "Shows only what belongs to the phase before; before the first one, everything.",
+            (s, context) => new Transition((s with { Only = s.Only is null ? Phase.Handover : s.Only == Phase.WalkThrough ? null : s.Only - 1 }).Fit(context)))
+            { OnBar = false },
+        new KeyAction<PunchScreen>("delete", "Take waiver back", "Opens a waived finding again.",
+            (s, context) => Transition.Save(s, RemoveItems.Remove(context.House, s.Current(context)!.Finding!.Waiver!.Item)))
             { Disabled = (s, context) => s.Current(context)?.Finding?.Waiver is null ? "This is not waived." : null, Also = ["backspace"], OnBar = false },
         .. Moves.Through<PunchScreen>("item", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, PunchRows.Of(s, context).Count) }),
     ];
+
+    private static string? CannotWaive(PunchScreen s, ScreenContext context) =>
+        s.Current(context)?.Finding is not { } finding ? "Only a finding is waived. d marks a written item done."
+        : IsRemoval(finding) ? "This is not waived but decided: Enter asks."
+        : finding.Open ? null
+        : "It is waived already. Del takes the waiver back.";
 
     private static string? Nothing(PunchScreen s, ScreenContext context) => s.Current(context) is null ? "Nothing is open here." : null;
 
@@ -40,7 +56,9 @@ internal static class PunchKeys
             return Transition.Open(s, SheetScreen.Mending(context.House, field));
         if (row.Finding is { } removal && IsRemoval(removal))
             return Transition.Type(s, Removed(s, context, row.Subject));
-        return Transition.Open(s, row.Finding is { } finding ? SheetScreen.Mending(context.House, finding.Found.Mends) : SheetScreen.At(SheetOf.Holding(context.House, row.Subject), context.House));
+        return Transition.Open(s, row.Finding is { } finding
+            ? SheetScreen.Mending(context.House, finding.Found.Mends)
+            : SheetScreen.At(SheetOf.Holding(context.House, row.Subject), context.House));
     }
 
     private static bool IsRemoval(Finding finding) => finding.Found.Mends.Field == Item.RemovedField;
@@ -50,7 +68,8 @@ internal static class PunchKeys
         var (back, away) = item.Removed ? ("bring it back", "leave it removed") : ("leave it in", "remove it again");
         return new Entry(context.House.NameOf(item), back, $"{back} with all it had, or {away}: Up and Down choose, Enter takes it", (text, now) =>
             text.Trim() != back && text.Trim() != away ? new Refusal($"Choose: {back}, or {away}.")
-            : RemovedAtWork.All(now.House).FirstOrDefault(r => r.Item.Id == item.Id) is { } removal ? RemoveItems.Settle(now.House, removal, text.Trim() == back).Then<Transition>(d => Transition.Save(s, d))
+            : RemovedAtWork.All(now.House).FirstOrDefault(r => r.Item.Id == item.Id) is { } removal
+                ? RemoveItems.Settle(now.House, removal, text.Trim() == back).Then<Transition>(d => Transition.Save(s, d))
             : new Refusal("That was decided meanwhile."))
         {
             Options = [new Option(back, back), new Option(away, away)],
@@ -71,7 +90,8 @@ internal static class PunchKeys
             var colon = text.IndexOf(':', StringComparison.Ordinal);
             var tag = colon > 0 ? text[..colon].Trim() : "";
             var unit = now.House.Units.FirstOrDefault(u => string.Equals(u.Tag, tag, StringComparison.OrdinalIgnoreCase));
-            var phase = s.Only ?? (unit is null ? Phase.Handover : Progress.Current(unit) ?? Phase.Handover);
-            return PunchList.Write(now.House, unit?.Item ?? now.House.Job, unit is null ? text : text[(colon + 1)..], phase).Then<Transition>(d => Transition.Save(s, d));
+            var phase = s.Only ?? (unit is null ? Phase.Handover : Progress.Current(unit, context.Steps) ?? Phase.Handover);
+            return PunchList.Write(now.House, unit?.Item ?? now.House.Job, unit is null ? text : text[(colon + 1)..], phase)
+                .Then<Transition>(d => Transition.Save(s, d));
         });
 }

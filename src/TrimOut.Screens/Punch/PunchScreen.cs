@@ -33,7 +33,9 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         var only = Only is { } p ? $"; only {p.Full()}" : "";
         area.PutFit(0, 0, area.Width, WantsFacts
             ? string.Create(CultureInfo.InvariantCulture, $" {rows.Count} facts are wanted by checks{only}; m goes back to what is to be mended")
-            : string.Create(CultureInfo.InvariantCulture, $" {open} open, {context.Report.OpenStops.Count()} of them stops; {context.Report.Missing.Length} not checked for want of facts (m lists them){only}{(Closed ? "; with waived and done" : "")}"), Tone.Heading);
+            : string.Create(CultureInfo.InvariantCulture,
+                $" {open} open, {context.Report.OpenStops.Count()} of them stops; {context.Report.Missing.Length} not checked for want of facts (m lists " +
+                $"them){only}{(Closed ? "; with waived and done" : "")}"), Tone.Heading);
         if (rows.Count == 0)
         {
             area.Put(2, 2, "Nothing is open here.", Tone.Good);
@@ -102,7 +104,8 @@ internal static class PunchRows
             f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, f.Found.Message.In(context.House), f, null));
         var written = context.House.PunchItems.Where(p => !p.Done || screen.Closed).Select(p => new PunchRow(p.About ?? p.Item, p.Phase,
             p.Done ? "done" : "mend", p.Done ? Tone.Dim : Tone.Caution, p.Name, null, p));
-        return [.. findings.Concat(written).Where(r => screen.Only is null || r.Phase == screen.Only).OrderBy(r => r.State is "waived" or "done").ThenBy(r => r.State == "STOP" ? 0 : r.State == "mend" ? 1 : 2)];
+        return [.. findings.Concat(written).Where(r => screen.Only is null || r.Phase == screen.Only).OrderBy(r => r.State is "waived" or "done")
+            .ThenBy(r => r.State == "STOP" ? 0 : r.State == "mend" ? 1 : 2)];
     }
 
     /// <summary>Each fact that checks wait for, once, with the checks that wait: the earliest phase first.</summary>

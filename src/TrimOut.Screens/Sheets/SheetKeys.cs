@@ -10,24 +10,35 @@ internal static class SheetKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<SheetScreen>("enter", "Edit", "Edits the fact under the cursor; what is refused stays to be mended.", (s, context) => Edit(s, context)) { Disabled = NoFact },
-        new KeyAction<SheetScreen>("delete", "Take away", "Takes the value away.", (s, context) => Transition.Save(s, SetFact.Typed(context.House, s.Current!.Item!, s.Current.Fact!, "", s.Current.Key))) { Disabled = NoFact, Also = ["backspace"] },
+        new KeyAction<SheetScreen>("enter", "Edit", "Edits the fact under the cursor; what is refused stays to be mended.", (s, context) => Edit(s, context))
+            { Disabled = NoFact },
+        new KeyAction<SheetScreen>("delete", "Take away", "Takes the value away.",
+            (s, context) => Transition.Save(s, SetFact.Typed(context.House, s.Current!.Item!, s.Current.Fact!, "", s.Current.Key)))
+            { Disabled = NoFact, Also = ["backspace"] },
         new KeyAction<SheetScreen>("n", "Next missing", "Goes to the next fact that has no value.", (s, context) => new Transition(NextMissing(s, context))),
         new KeyAction<SheetScreen>("f", "Next finding", "Goes to the next field that mends a finding.", (s, context) => NextFinding(s, context)),
-        new KeyAction<SheetScreen>("l", "One more leg", "Adds a leg to the home run.", (s, context) => new Transition(s, new Ask.Save(AddItems.Leg(UnitOf(s, context)!.Run!), OnNewLeg)))
+        new KeyAction<SheetScreen>("l", "One more leg", "Adds a leg to the home run.",
+            (s, context) => new Transition(s, new Ask.Save(AddItems.Leg(UnitOf(s, context)!.Run!), OnNewLeg)))
             { Disabled = (s, context) => UnitOf(s, context)?.Run is null ? "Only a unit that a panel feeds has a home run with legs." : null },
-        new KeyAction<SheetScreen>("+", "One more unit", "Adds a unit to this window.", (s, context) => Transition.Save(s, AddItems.Unit(context.House, UnitOf(s, context)!.Window.Id)))
+        new KeyAction<SheetScreen>("+", "One more unit", "Adds a unit to this window.",
+            (s, context) => Transition.Save(s, AddItems.Unit(context.House, UnitOf(s, context)!.Window.Id)))
             { Disabled = NoUnit, OnBar = false },
         new KeyAction<SheetScreen>("]", "Next unit", "The next unit on the walk.", (s, context) => new Transition(Other(s, context, 1))) { Disabled = NoUnit },
-        new KeyAction<SheetScreen>("[", "Unit before", "The unit before on the walk.", (s, context) => new Transition(Other(s, context, -1))) { Disabled = NoUnit },
-        new KeyAction<SheetScreen>("c", "Checked", "Says that this kit value was held against the maker's sheet, or not.", (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Current!.Item!, s.Current.Fact!)))
-            { Disabled = (s, _) => s.Current?.Item is { } item && FactTable.IsKit(item.Kind) ? null : "Only values of the kit are held against a maker's sheet." , OnBar = false },
-        new KeyAction<SheetScreen>("X", "Remove", "Takes the window, unit, leg or other item under the cursor out of the house; it can be brought back.", (s, context) => AskRemove(s, context))
+        new KeyAction<SheetScreen>("[", "Unit before", "The unit before on the walk.", (s, context) => new Transition(Other(s, context, -1)))
+            { Disabled = NoUnit },
+        new KeyAction<SheetScreen>("c", "Checked", "Says that this kit value was held against the maker's sheet, or not.",
+            (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Current!.Item!, s.Current.Fact!)))
+            { Disabled = NoKitValue, OnBar = false },
+        new KeyAction<SheetScreen>("X", "Remove", "Takes the window, unit, leg or other item under the cursor out of the house; it can be brought back.",
+            (s, context) => AskRemove(s, context))
             { Disabled = (s, context) => s.Current?.Item is null or { Kind: ItemKind.House } ? "The house itself stays." : null, OnBar = false },
         .. Moves.Through<SheetScreen>("fact", (s, _, by) => s.Move(by)),
     ];
 
     private static string? NoFact(SheetScreen s, ScreenContext context) => s.Current is null ? "Move to a fact first." : null;
+
+    private static string? NoKitValue(SheetScreen s, ScreenContext context) =>
+        s.Current?.Item is { } item && FactTable.IsKit(item.Kind) ? null : "Only values of the kit are held against a maker's sheet.";
 
     private static string? NoUnit(SheetScreen s, ScreenContext context) => UnitOf(s, context) is null ? "This sheet is about no unit." : null;
 
@@ -81,7 +92,8 @@ internal static class SheetKeys
         var item = s.Current!.Item!;
         if (item.Kind == ItemKind.Run)
             return Transition.Say(s, "A home run goes with its unit. Say that the unit's power is not a panel instead.");
-        return new Transition(s, new Ask.Confirm($"Remove {context.House.NameOf(item)} ({KebabCase.Of(item.Kind)})? X removes it (undo brings it back), any other key keeps it.", "X",
+        var what = $"{context.House.NameOf(item)} ({KebabCase.Of(item.Kind)})";
+        return new Transition(s, new Ask.Confirm($"Remove {what}? X removes it (undo brings it back), any other key keeps it.", "X",
             Transition.Save(s, RemoveItems.Remove(context.House, item))));
     }
 }

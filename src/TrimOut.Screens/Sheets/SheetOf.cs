@@ -44,7 +44,8 @@ internal sealed record OfUnit(string UnitId) : SheetOf
         }
         rows.Add(SheetRow.Head("Notes"));
         rows.AddRange(FactTable.Of(ItemKind.Window).Where(f => f.Phase is null).Select(f => SheetRow.Of(unit.Window.Item, f, label: $"Window: {f.Label}")));
-        rows.AddRange(FactTable.Of(ItemKind.Unit).Where(f => f is { Phase: null, IsKeyed: false }).Select(f => SheetRow.Of(unit.Item, f, label: $"Unit: {f.Label}")));
+        rows.AddRange(FactTable.Of(ItemKind.Unit).Where(f => f is { Phase: null, IsKeyed: false })
+            .Select(f => SheetRow.Of(unit.Item, f, label: $"Unit: {f.Label}")));
         return rows;
     }
 

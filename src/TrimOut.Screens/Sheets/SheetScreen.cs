@@ -113,7 +113,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             }
             else
             {
-                area.PutFit(x, y, cells, shown.Length == 0 ? NoValue.Drawn(context.Glyphs) : shown, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
+                area.PutFit(x, y, cells, shown.Length == 0 ? NoValue.Drawn(context.Glyphs) : shown,
+                    current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
             }
         }
     }
@@ -121,11 +122,15 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
     private static bool Unchecked(SheetRow row) =>
         FactTable.IsKit(row.Item!.Kind) && row.Item.Latest(row.Field)?.Stored is not null && row.Item.Latest(Companion.Checked(row.Field))?.Stored is null;
 
-    private static string Beside(SheetRow row, string companion, string what, string unit) => row.Item!.Latest(companion)?.Stored is { } stored ? $", {what} {stored} {unit}" : "";
+    private static string Beside(SheetRow row, string companion, string what, string unit) =>
+        row.Item!.Latest(companion)?.Stored is { } stored ? $", {what} {stored} {unit}" : "";
 
     private int LabelCells(int width) => Math.Min(Rows.Where(r => r.IsFact).Select(r => TextWidth.Of(r.Label)).DefaultIfEmpty(12).Max() + 1, width / 2 + 1);
 
-    /// <summary>What the fact under the cursor is, all of its value where the row cut it, who said it, and what is wrong with it: the line after that, and the findings that were shown.</summary>
+    /// <summary>
+    /// What the fact under the cursor is, all of its value where the row cut it, who said it, and what is wrong with it: the line after that, and the findings
+    /// that were shown.
+    /// </summary>
     private (int Y, IReadOnlyCollection<Finding> Said) DrawAbout(Area area, ScreenContext context, int valueCells)
     {
         if (Current is not { } row)
@@ -136,12 +141,15 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
         if (row.Item!.Latest(row.Field) is { Stored: not null } head)
         {
             var meter = row.Item.Latest(Companion.Meter(row.Field))?.Stored;
-            y = area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{(meter is null ? "" : $", with {meter}")}{Beside(row, Companion.Leads(row.Field), "leads", "ohm")}{Beside(row, Companion.CableAt(row.Field), "cable at", "C")}"), Tone.Dim);
+            var with = (meter is null ? "" : $", with {meter}")
+                + Beside(row, Companion.Leads(row.Field), "leads", "ohm") + Beside(row, Companion.CableAt(row.Field), "cable at", "C");
+            y = area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{with}"), Tone.Dim);
         }
         if (Unchecked(row))
             y = area.PutWrapped(0, y, 3, $"{NotHeld.Drawn(context.Glyphs)} Not held against the maker's sheet yet. c says that it was.", Tone.Caution);
         var said = new List<Finding>();
-        foreach (var finding in context.Report.Findings.Where(f => f.Open && $"{f.Found.Mends.Item}/{f.Found.Mends.Field}" == row.Place).TakeWhile(_ => y < area.Height - 1))
+        foreach (var finding in context.Report.Findings.Where(f => f.Open && $"{f.Found.Mends.Item}/{f.Found.Mends.Field}" == row.Place)
+            .TakeWhile(_ => y < area.Height - 1))
         {
             y = UnitCard.Put(area, y, finding, context);
             y = area.PutWrapped(2, y, 3, finding.Found.Mend.In(context.House), Tone.Good);

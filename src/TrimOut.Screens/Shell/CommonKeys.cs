@@ -34,32 +34,48 @@ internal static class CommonKeys
 
     /// <summary>The main screens, on the digits.</summary>
     public static readonly IReadOnlyList<KeyAction<IScreen>> Sections =
-        [.. Screens.Select(screen => new KeyAction<IScreen>(screen.Key, screen.Name, screen.Help, (s, _) => new Transition(s, new Ask.Section(screen.Make))) { OnBar = false })];
+        [.. Screens.Select(screen =>
+            new KeyAction<IScreen>(screen.Key, screen.Name, screen.Help, (s, _) => new Transition(s, new Ask.Section(screen.Make))) { OnBar = false })];
 
     private static readonly IReadOnlyList<IKeyAction> Always =
     [
         new KeyAction<IScreen>("?", "Keys", "Shows the keys of this screen.", (s, _) => new Transition(s, new Ask.Help())),
         new KeyAction<IScreen>("esc", "Back", "Goes one step back; never leaves the program.", (s, _) => new Transition(s, new Ask.Back())) { OnBar = false },
         new KeyAction<IScreen>("L", "Look", "Changes the look: dark, sunlight, plain.", (s, _) => new Transition(s, new Ask.NextLook())) { OnBar = false },
-        new KeyAction<IScreen>("q", "Leave", "Leaves TrimOut after a question. All is saved already.", (s, _) => new Transition(s, new Ask.Leave())) { OnBar = false },
+        new KeyAction<IScreen>("q", "Leave", "Leaves TrimOut after a question. All is saved already.", (s, _) => new Transition(s, new Ask.Leave()))
+            { OnBar = false },
     ];
 
     private static readonly IReadOnlyList<IKeyAction> WithHouse =
     [
-        new KeyAction<IScreen>("u", "Undo", "Shows this laptop's latest change and takes it back.", (s, _) => new Transition(s, new Ask.Undo())) { OnBar = false },
-        new KeyAction<IScreen>("U", "Redo", "Brings back what was undone.", (s, _) => new Transition(s, new Ask.Redo())) { OnBar = false, Also = ["ctrl+r"] },
-        new KeyAction<IScreen>(ShellState.ElsewhereKey, "Write elsewhere", "Asks where, writes the whole house to that new file and goes on there: for when its own can't be saved to.", (s, _) => new Transition(s, new Ask.Elsewhere())) { OnBar = false },
-        new KeyAction<IScreen>("=", "What if", "What arrives over a cable, beginning with the figures of the unit under the cursor.", (s, context) => Transition.Open(s, WhatIfScreen.At(context, (s as IAsked)?.UnitAt(context)))) { OnBar = false },
-        new KeyAction<IScreen>("y", "Where from", "Where the figures of what is under the cursor come from: formula, inputs, source.", (s, context) => Transition.Open(s, FiguresScreen.For(((IAsked)s).FiguresAt(context)!)))
-            { Disabled = (s, context) => (s as IAsked)?.FiguresAt(context) is { All.Count: > 0 } ? null : "Move to a unit, a run, a panel or a cut plan first.", OnBar = false },
+        new KeyAction<IScreen>("u", "Undo", "Shows this laptop's latest change and takes it back.", (s, _) => new Transition(s, new Ask.Undo()))
+            { Disabled = OnlyToLookAt, OnBar = false },
+        new KeyAction<IScreen>("U", "Redo", "Brings back what was undone.", (s, _) => new Transition(s, new Ask.Redo()))
+            { Disabled = OnlyToLookAt, OnBar = false, Also = ["ctrl+r"] },
+        new KeyAction<IScreen>(ShellState.ElsewhereKey, "Write elsewhere",
+            "Asks where, writes the whole house to that new file and goes on there: for when its own can't be saved to.",
+            (s, _) => new Transition(s, new Ask.Elsewhere())) { OnBar = false },
+        new KeyAction<IScreen>("=", "What if", "What arrives over a cable, beginning with the figures of the unit under the cursor.",
+            (s, context) => Transition.Open(s, WhatIfScreen.At(context, (s as IAsked)?.UnitAt(context)))) { OnBar = false },
+        new KeyAction<IScreen>("y", "Where from", "Where the figures of what is under the cursor come from: formula, inputs, source.",
+            (s, context) => Transition.Open(s, FiguresScreen.For(((IAsked)s).FiguresAt(context)!)))
+            { Disabled = NoFigures, OnBar = false },
         .. Sections,
     ];
+
+    private static string? NoFigures(IScreen screen, ScreenContext context) =>
+        (screen as IAsked)?.FiguresAt(context) is { All.Count: > 0 } ? null : "Move to a unit, a run, a panel or a cut plan first.";
+
+    private static string? OnlyToLookAt(IScreen screen, ScreenContext context) =>
+        screen is AsItStoodScreen ? "This is the house as it stood, to look at only. Esc goes back to today." : null;
 
     public static IEnumerable<IKeyAction> For(ShellState shell) =>
         [.. Always, .. shell.Open is null ? [] : WithHouse, Find(shell)];
 
     private static KeyAction<IScreen> Find(ShellState shell) =>
-        new(":", "Find", "Finds any action by its name, those of the other screens too.", (s, context) => Transition.Type(s, FindEntry(s, context.House.Items.Count > 0 && shell.Open is not null ? [.. Here(shell), .. Elsewhere(s, context)] : Here(shell)))) { OnBar = false, Also = ["ctrl+p"] };
+        new(":", "Find", "Finds any action by its name, those of the other screens too.",
+            (s, context) => Transition.Type(s, FindEntry(s, shell.Open is null ? Here(shell) : [.. Here(shell), .. Elsewhere(s, context)])))
+        { OnBar = false, Also = ["ctrl+p"] };
 
     private static List<IKeyAction> Here(ShellState shell) => [.. shell.Actions.Select(a => a.Action).Where(a => !a.Strokes.Contains(":"))];
 
@@ -70,7 +86,8 @@ internal static class CommonKeys
         where screen.GetType() != here.GetType()
         from action in screen.Keys
         where !Moves.Strokes.Contains(action.Strokes[0])
-        select new KeyAction<IScreen>(action.Strokes[0], $"{action.Name} ({section.Name})", action.Help, (s, _) => new Transition(s, new Ask.Section(section.Make, action)));
+        select new KeyAction<IScreen>(action.Strokes[0], $"{action.Name} ({section.Name})", action.Help,
+            (s, _) => new Transition(s, new Ask.Section(section.Make, action)));
 
     private static Entry FindEntry(IScreen screen, IReadOnlyList<IKeyAction> actions) =>
         new("Find an action", "", "a part of its name; Up and Down walk through all", (text, _) => Match(actions, text) switch

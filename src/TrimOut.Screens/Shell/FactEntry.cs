@@ -15,9 +15,13 @@ internal static class FactEntry
             (text, context) => Draft(context.House, item, fact, text, key).Then<Transition>(draft =>
                 draft is null ? (then?.Invoke(screen, context) ?? Transition.Say(screen, "Not changed.")) : new Transition(screen, new Ask.Save(draft, then))))
         {
-            Options = Disagreeing(item, fact, key) is { Count: > 1 } heads ? [.. heads.Select(h => new Option(h.Stored!, fact.Show(h.Value!, house)))] : fact.Options(house),
-            Echo = (text, context) => fact.ReadTyped(text, context.House).Then<string>(_ => Whose(context.House, item, fact, text, key) ?? $"{fact.Label}: {Hint(fact)}"),
-            Preview = (text, context) => text.Trim().Length > 0 && SetFact.Typed(context.House, item, fact, text, key) is { Ok: true } draft ? context.With(draft.Value) : context,
+            Options = Disagreeing(item, fact, key) is { Count: > 1 } heads
+                ? [.. heads.Select(h => new Option(h.Stored!, fact.Show(h.Value!, house)))]
+                : fact.Options(house),
+            Echo = (text, context) =>
+                fact.ReadTyped(text, context.House).Then<string>(_ => Whose(context.House, item, fact, text, key) ?? $"{fact.Label}: {Hint(fact)}"),
+            Preview = (text, context) =>
+                text.Trim().Length > 0 && SetFact.Typed(context.House, item, fact, text, key) is { Ok: true } draft ? context.With(draft.Value) : context,
         };
 
     /// <summary>The change that a text makes; null when it changes nothing.</summary>

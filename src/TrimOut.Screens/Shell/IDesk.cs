@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using TrimOut.Core;
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
-using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Screens.Shell;
@@ -87,11 +86,11 @@ public sealed record HouseChoice(string Path, string Name, bool Sample, string A
 public sealed record PaperChoice(string Id, string Title, string For);
 
 /// <summary>The house that papers are written from, as it stood when they were asked for.</summary>
-/// <param name="House">The house.</param>
+/// <param name="Log">The house with its history.</param>
 /// <param name="Report">What the checks say of it, worked out when it is asked for.</param>
 /// <param name="Where">Its file.</param>
 /// <param name="Date">The day that stands on the papers.</param>
-public sealed record PaperHouse(House House, Func<CheckReport> Report, string Where, DateOnly Date);
+public sealed record PaperHouse(HouseLog Log, Func<CheckReport> Report, string Where, DateOnly Date);
 
 /// <summary>What a part of a paper is.</summary>
 public enum PreviewKind
@@ -121,4 +120,5 @@ public readonly record struct PreviewText(string Text, bool Strong = false, bool
 /// <param name="Mark">What stands before an item.</param>
 /// <param name="Text">Its text.</param>
 /// <param name="Rows">The rows of a table, cell by cell.</param>
-public sealed record PreviewBlock(PreviewKind Kind, int Level, string Mark, ImmutableArray<PreviewText> Text, ImmutableArray<ImmutableArray<ImmutableArray<PreviewText>>> Rows);
+public sealed record PreviewBlock(PreviewKind Kind, int Level, string Mark, ImmutableArray<PreviewText> Text,
+    ImmutableArray<ImmutableArray<ImmutableArray<PreviewText>>> Rows);

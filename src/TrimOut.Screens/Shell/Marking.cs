@@ -9,14 +9,15 @@ namespace TrimOut.Screens.Shell;
 internal static class Marking
 {
     /// <summary>Marks the next step of a subject.</summary>
-    public static Transition Next(IScreen screen, Subject subject, Func<IScreen, ScreenContext, Transition> then) => Progress.Next(subject) is { } step
-        ? Mark(screen, subject, step, then)
+    public static Transition Next(IScreen screen, StepList steps, Subject subject, Func<IScreen, ScreenContext, Transition> then) =>
+        Progress.Next(subject, steps) is { } step
+        ? Mark(screen, steps, subject, step, then)
         : Transition.Say(screen, $"Every step of {subject.Name} is done.");
 
     /// <summary>Marks a step of a subject, then goes on.</summary>
-    public static Transition Mark(IScreen screen, Subject subject, Step step, Func<IScreen, ScreenContext, Transition> then)
+    public static Transition Mark(IScreen screen, StepList steps, Subject subject, Step step, Func<IScreen, ScreenContext, Transition> then)
     {
-        foreach (var fact in step.Evidence)
+        foreach (var fact in steps.EvidenceOf(step, subject))
         {
             if (Progress.Holder(subject, fact) is not { } holder)
                 return Transition.Say(screen, $"{subject.Name} has no home run to note {fact.Label} for. Its power is not a panel.");
@@ -39,9 +40,10 @@ internal static class Marking
     private static Entry AskFor(IScreen screen, Subject subject, Step step, Item holder, Fact fact, Func<IScreen, ScreenContext, Transition> then)
     {
         var entry = FactEntry.For(screen, subject.House, holder, fact, then: (s, after) =>
-            Again(subject, after.House) is { } again ? Mark(s, again, step, then) : new Transition(s));
+            Again(subject, after.House) is { } again ? Mark(s, after.Steps, again, step, then) : new Transition(s));
         return entry with { Initial = Offers.For(subject, fact) ?? "", InPlace = $"{holder.Id}/{fact.Name}" };
     }
 
-    private static string Hint(Step step) => step.Phase == Phase.Pair ? "Say on the Controls screen (5) which remote moves it." : "Open the unit (Enter) and press l for each leg.";
+    private static string Hint(Step step) =>
+        step.Phase == Phase.Pair ? "Say on the Controls screen (5) which remote moves it." : "Open the unit (Enter) and press l for each leg.";
 }

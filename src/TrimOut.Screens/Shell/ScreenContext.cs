@@ -17,6 +17,7 @@ internal sealed class ScreenContext
     {
         Log = scribe?.Log ?? HouseLog.Empty;
         House = Log.House;
+        Steps = scribe?.Steps ?? StepList.Shipped;
         Where = scribe?.Store.Where ?? "";
         ReadOnlyBecause = scribe?.Store.ReadOnlyBecause;
         LastSaved = scribe?.LastSaved;
@@ -27,15 +28,15 @@ internal sealed class ScreenContext
         Now = now;
         Glyphs = glyphs;
         _report = new(() => before is null ? CheckReport.Of(House) : ReferenceEquals(before.House, House) ? before : before.After(House));
-        _sums = Sums(House);
+        _sums = Sums(House, Steps);
     }
 
     private ScreenContext(ScreenContext of, House house, CheckReport report)
     {
         (Log, House, Where, ReadOnlyBecause, LastSaved) = (of.Log, house, of.Where, of.ReadOnlyBecause, of.LastSaved);
-        (By, UndoNext, RedoNext, Papers, Now, Glyphs) = (of.By, of.UndoNext, of.RedoNext, of.Papers, of.Now, of.Glyphs);
+        (By, UndoNext, RedoNext, Papers, Now, Glyphs, Steps) = (of.By, of.UndoNext, of.RedoNext, of.Papers, of.Now, of.Glyphs, of.Steps);
         _report = new(report);
-        _sums = Sums(house);
+        _sums = Sums(house, Steps);
     }
 
     public House House { get; }
@@ -43,6 +44,9 @@ internal sealed class ScreenContext
     public HouseLog Log { get; }
 
     public CheckReport Report => _report.Value;
+
+    /// <summary>The list of steps that the work is done by.</summary>
+    public StepList Steps { get; }
 
     /// <summary>How far the whole house is in each phase.</summary>
     public Progress SumOf(Phase phase) => _sums.Value[(int)phase];
@@ -77,5 +81,16 @@ internal sealed class ScreenContext
         return new ScreenContext(this, house, Report.After(house));
     }
 
-    private static Lazy<Progress[]> Sums(House house) => new(() => [.. PhaseNames.All.Select(p => Progress.Of(house, p))]);
+    /// <summary>
+    /// The same with the house as it stood when it had its first so many changes. All is worked out here, which takes as long as opening the house.
+    /// </summary>
+    public ScreenContext AsItStood(int count)
+    {
+        var house = Log.At(count);
+        var then = new ScreenContext(this, house, CheckReport.Of(house));
+        then.GetReady();
+        return then;
+    }
+
+    private static Lazy<Progress[]> Sums(House house, StepList steps) => new(() => [.. PhaseNames.All.Select(p => Progress.Of(house, p, steps))]);
 }

@@ -49,7 +49,8 @@ internal static class ShellFrame
     {
         var entry = typing.Entry;
         if (typing is { Refused: null, Note: null })
-            all.PutFit(0, y, all.Width, " " + (entry.Echo?.Invoke(typing.Text, context) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value : entry.Hint), Tone.Dim);
+            all.PutFit(0, y, all.Width,
+                " " + (entry.Echo?.Invoke(typing.Text, context) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value : entry.Hint), Tone.Dim);
         if (inPlace)
             return;
         var field = all.Rows(y - 1, 1);

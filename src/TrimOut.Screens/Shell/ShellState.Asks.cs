@@ -28,10 +28,14 @@ internal sealed partial class ShellState
                 _confirm = confirm;
                 return null;
             case Ask.Open open:
-                _stack.Add(open.Screen);
+                if (open.InPlace)
+                    _stack[^1] = open.Screen;
+                else
+                    _stack.Add(open.Screen);
                 return null;
             case Ask.Back when _stack.Count == 2 && Screen is JobSheetScreen:
-                _confirm = new Ask.Confirm($"Close {Context.House.Name} and go to the list of houses? All is saved. Esc closes it, any other key stays.", "esc", new Transition(Screen, new Ask.BackNow()));
+                _confirm = new Ask.Confirm($"Close {Context.House.Name} and go to the list of houses? All is saved. Esc closes it, any other key stays.", "esc",
+                    new Transition(Screen, new Ask.BackNow()));
                 return null;
             case Ask.Back or Ask.BackNow:
                 return Back();
@@ -62,7 +66,9 @@ internal sealed partial class ShellState
                 Status($"Look: {Look.Name}.");
                 return null;
             case Ask.Leave:
-                _confirm = new Ask.Confirm(_scribe is null ? "Leave TrimOut? q leaves, any other key stays." : "Leave TrimOut? All is saved. q leaves, any other key stays.", "q", new Transition(Screen, new Ask.LeaveNow()));
+                _confirm = new Ask.Confirm(_scribe is null
+                    ? "Leave TrimOut? q leaves, any other key stays."
+                    : "Leave TrimOut? All is saved. q leaves, any other key stays.", "q", new Transition(Screen, new Ask.LeaveNow()));
                 return null;
             case Ask.LeaveNow:
                 _work?.Dispose();
@@ -176,7 +182,9 @@ internal sealed partial class ShellState
         _stack.Add(JobSheetScreen.At(Context));
         if (_desk.Notices is { Count: > 0 } notices)
             _stack.Add(new NoticeScreen(notices));
-        Status(Context.ReadOnlyBecause is { } why ? $"Opened for reading only: {why}" : $"This house is kept in {Context.Where}. Every change is saved there at once.");
+        Status(Context.ReadOnlyBecause is { } why
+            ? $"Opened for reading only: {why}"
+            : $"This house is kept in {Context.Where}. Every change is saved there at once.");
     }
 
     private void AskElsewhere()
@@ -213,7 +221,8 @@ internal sealed partial class ShellState
     {
         if (Context.RedoNext is not { } undo)
             return Refuse("There is nothing to redo.");
-        _confirm = new Ask.Confirm($"Redo what was undone (\"{undo.What}\")? U redoes it, any other key leaves it.", "U", new Transition(Screen, new Ask.Carry(s => s.Redo())));
+        _confirm = new Ask.Confirm($"Redo what was undone (\"{undo.What}\")? U redoes it, any other key leaves it.", "U",
+            new Transition(Screen, new Ask.Carry(s => s.Redo())));
         return null;
     }
 }

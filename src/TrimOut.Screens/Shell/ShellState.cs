@@ -118,7 +118,8 @@ internal sealed partial class ShellState
     public void TextChanged(string text)
     {
         if (Typing is { } typing && typing.Text != text)
-            Typing = typing with { Text = text, Note = null, Refused = typing.Entry.Echo?.Invoke(text, Context) is { Ok: false } bad && text.Length > 0 ? bad.Reason : null };
+            Typing = typing with
+            { Text = text, Note = null, Refused = typing.Entry.Echo?.Invoke(text, Context) is { Ok: false } bad && text.Length > 0 ? bad.Reason : null };
     }
 
     public Frame Draw(int width, int height)
@@ -127,7 +128,8 @@ internal sealed partial class ShellState
         if (width < MinimumWidth || height < MinimumHeight)
         {
             frame.All.PutWrapped(0, 0, height, string.Create(CultureInfo.InvariantCulture,
-                $"TrimOut needs {MinimumWidth} x {MinimumHeight} characters. This window has {width} x {height}. Make it larger; nothing is lost."), Tone.Strong);
+                $"TrimOut needs {MinimumWidth} x {MinimumHeight} characters. This window has {width} x {height}. Make it larger; nothing is lost."),
+                    Tone.Strong);
             return frame;
         }
         ShellFrame.Draw(this, frame, _confirm, _status, _statusIsBad);

@@ -24,7 +24,9 @@ internal sealed class SideWork : IDisposable
     /// <summary>Whether it is over.</summary>
     public bool Ended => _ended.IsSet;
 
-    /// <summary>What came of it, once it is over: what is asked next, or why nothing is. A fault of the program's own is thrown here, where the keys are.</summary>
+    /// <summary>
+    /// What came of it, once it is over: what is asked next, or why nothing is. A fault of the program's own is thrown here, where the keys are.
+    /// </summary>
     public Result<Ask> Came
     {
         get

@@ -26,8 +26,8 @@ internal abstract record Ask
     /// <summary>A change to be saved; a refusal is shown. Afterwards the screen may go on.</summary>
     public sealed record Save(Result<Draft> Draft, Func<IScreen, ScreenContext, Transition>? Then = null) : Ask;
 
-    /// <summary>Another screen on top of this one.</summary>
-    public sealed record Open(IScreen Screen) : Ask;
+    /// <summary>Another screen on top of this one, or in its place.</summary>
+    public sealed record Open(IScreen Screen, bool InPlace = false) : Ask;
 
     /// <summary>One step back; out of a house after a question.</summary>
     public sealed record Back : Ask;

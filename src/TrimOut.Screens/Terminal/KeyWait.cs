@@ -12,7 +12,9 @@ namespace TrimOut.Screens.Terminal;
 /// </remarks>
 internal sealed class KeyWait : IDisposable
 {
-    /// <summary>After a key the loop goes on for a moment: an escape sequence is not whole at once, and a lone Escape is one only when nothing follows.</summary>
+    /// <summary>
+    /// After a key the loop goes on for a moment: an escape sequence is not whole at once, and a lone Escape is one only when nothing follows.
+    /// </summary>
     private static readonly TimeSpan Lively = TimeSpan.FromMilliseconds(150);
     private static readonly TimeSpan LivelyBeat = TimeSpan.FromMilliseconds(5);
 
@@ -26,21 +28,27 @@ internal sealed class KeyWait : IDisposable
 
     /// <summary>Makes the library's application, not begun yet.</summary>
     /// <param name="drawn">Whether there is a screen to rest on.</param>
-    public KeyWait(Func<bool> drawn)
+    /// <param name="over">The library's constructor that takes a reader of keys; its own one where none is given.</param>
+    public KeyWait(Func<bool> drawn, Func<IComponentFactory, object>? over = null)
     {
         _drawn = drawn;
-        if (OperatingSystem.IsWindows())
+        var input = OperatingSystem.IsWindows() ? null : new PatientInput(_heard, () => Gone?.Invoke());
+        if (input is not null && Patient(over ?? Over, input) is { } app)
         {
-            // There is no waiting for a console here that the library shares; a beat that is quick enough for the hand.
-            Application.MaximumIterationsPerSecond = 60;
-            App = Application.Create();
+            Application.MaximumIterationsPerSecond = 1000;
+            _input = input;
+            App = app;
+            App.Iteration += (_, _) => Wait();
             return;
         }
-        Application.MaximumIterationsPerSecond = 1000;
-        _input = new PatientInput(_heard, () => Gone?.Invoke());
-        App = (IApplication)Over(new AnsiComponentFactory(_input));
-        App.Iteration += (_, _) => Wait();
+        // The library's own way: a console that it shares no waiting for, or a version of it without that constructor. The beat is quick enough for the hand.
+        input?.Dispose();
+        Application.MaximumIterationsPerSecond = 60;
+        App = Application.Create();
     }
+
+    /// <summary>Whether it waits for keys in the system; else the library looks for them in its own way, to its own beat.</summary>
+    public bool IsPatient => _input is not null;
 
     /// <summary>The terminal is gone: not every shell lets the system say so. Raised by the reader of keys.</summary>
     public event Action? Gone;
@@ -66,6 +74,19 @@ internal sealed class KeyWait : IDisposable
             return;
         if (_heard.WaitOne(Stopwatch.GetElapsedTime(_lastKey) < Lively ? LivelyBeat : Rest))
             _lastKey = Stopwatch.GetTimestamp();
+    }
+
+    /// <summary>The application over a reader of ours; null where this version of the library takes none.</summary>
+    private static IApplication? Patient(Func<IComponentFactory, object> over, PatientInput input)
+    {
+        try
+        {
+            return over(new AnsiComponentFactory(input)) as IApplication;
+        }
+        catch (Exception changed) when (changed is MissingMemberException or TypeLoadException or FileNotFoundException)
+        {
+            return null;
+        }
     }
 
     /// <summary>The library takes a reader of its user's only through this constructor, which it keeps for its own tests.</summary>

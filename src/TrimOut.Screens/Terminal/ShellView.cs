@@ -92,7 +92,9 @@ internal sealed class ShellView : Runnable
     {
         if (KeyStrokes.Of(key) is not { } stroke)
             return false;
-        if (_shell.Typing is { } typing && !(stroke is "esc" or "enter" or "tab" or ShellState.ElsewhereKey or ShellState.EmptyKey || (stroke is "up" or "down" && typing.Entry.Options.Count > 0)))
+        if (_shell.Typing is { } typing
+            && !(stroke is "esc" or "enter" or "tab" or ShellState.ElsewhereKey or ShellState.EmptyKey
+            || (stroke is "up" or "down" && typing.Entry.Options.Count > 0)))
             return false;
         _shell.Press(stroke);
         Refresh();

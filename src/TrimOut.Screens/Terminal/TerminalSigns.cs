@@ -23,9 +23,11 @@ internal static class TerminalSigns
     internal static ColourDepth Colours(Func<string, string?> variable)
     {
         var term = variable("TERM") ?? "";
-        if (!string.IsNullOrEmpty(variable("NO_COLOR")) || term is "" or "dumb" || term.StartsWith("vt", StringComparison.Ordinal) || term.EndsWith("-mono", StringComparison.Ordinal) || term.EndsWith("-m", StringComparison.Ordinal))
+        if (!string.IsNullOrEmpty(variable("NO_COLOR")) || term is "" or "dumb" || term.StartsWith("vt", StringComparison.Ordinal)
+            || term.EndsWith("-mono", StringComparison.Ordinal) || term.EndsWith("-m", StringComparison.Ordinal))
             return ColourDepth.None;
-        return term.Contains("256color", StringComparison.Ordinal) || term.Contains("direct", StringComparison.Ordinal) || !string.IsNullOrEmpty(variable("COLORTERM"))
+        return term.Contains("256color", StringComparison.Ordinal) || term.Contains("direct", StringComparison.Ordinal)
+            || !string.IsNullOrEmpty(variable("COLORTERM"))
             ? ColourDepth.Many
             : ColourDepth.Sixteen;
     }

@@ -16,19 +16,32 @@ internal static class WalkKeys
             (s, context) => MarkStepOf(s, context, (screen, after) => GoOn((WalkScreen)screen, after))) { Disabled = NoStep },
         new KeyAction<WalkScreen>("x", "Done, next unit", "Marks the step done and goes to the same step of the next unit.",
             (s, context) => MarkStepOf(s, context, (screen, after) => SameStep((WalkScreen)screen, after))) { Disabled = NoStep },
-        new KeyAction<WalkScreen>("enter", "Evidence", "Types the step's evidence, or mends it.", (s, context) => Evidence(s, context, 0)) { Disabled = NoEvidence },
-        new KeyAction<WalkScreen>("-", "Not needed", "Says that the step is not needed here, and why.", (s, context) => Transition.Type(s, NotNeeded(s))) { Disabled = NoStep },
-        new KeyAction<WalkScreen>("t", "Hold timer", "Counts the seconds to hold the button, by the kit.", (s, context) => new Transition(s with { HoldSince = s.HoldSince is null ? context.Now : null }))
-            { Disabled = (s, context) => s.Subject(context) is Unit unit && HoldTimer.HoldOf(unit, s.Phase) is not null ? null : "Only pairing and presets hold a button." },
+        new KeyAction<WalkScreen>("enter", "Evidence", "Types the step's evidence, or mends it.", (s, context) => Evidence(s, context, 0))
+            { Disabled = NoEvidence },
+        new KeyAction<WalkScreen>("-", "Not needed", "Says that the step is not needed here, and why.", (s, context) => Transition.Type(s, NotNeeded(s)))
+            { Disabled = NoStep },
+        new KeyAction<WalkScreen>("t", "Hold timer", "Counts the seconds to hold the button, by the kit.",
+            (s, context) => new Transition(s with { HoldSince = s.HoldSince is null ? context.Now : null }))
+            { Disabled = (s, context) => s.Subject(context) is Unit unit && HoldTimer.HoldOf(unit, s.Phase) is not null
+                ? null
+                : "Only pairing and presets hold a button." },
         .. Moves.Through<WalkScreen>("unit", Moved),
         new KeyAction<WalkScreen>("right", "Next step", "The next step of this one.", (s, context) => new Transition(Stepped(s, context, 1))),
         new KeyAction<WalkScreen>("left", "Step before", "The step before.", (s, context) => new Transition(Stepped(s, context, -1))) { OnBar = false },
-        new KeyAction<WalkScreen>("]", "Next phase", "Walks the next phase.", (s, context) => new Transition(WalkScreen.At(context, (Phase)Math.Min((int)s.Phase + 1, PhaseNames.All.Count - 1), s.SubjectId))),
-        new KeyAction<WalkScreen>("[", "Phase before", "Walks the phase before.", (s, context) => new Transition(WalkScreen.At(context, (Phase)Math.Max((int)s.Phase - 1, 0), s.SubjectId))) { OnBar = false },
-        new KeyAction<WalkScreen>("delete", "Unmark", "Takes the mark of the step away.", (s, context) => Transition.Save(s, MarkStep.Clear(s.Subject(context)!, s.Step(context)!))) { Disabled = NoStep, Also = ["backspace"], OnBar = false },
-        new KeyAction<WalkScreen>("i", "Punch item", "Writes a punch item about this one.", (s, context) => Transition.Type(s, new Entry("To mend", "", "what is wrong, in a sentence",
-            (text, now) => PunchList.Write(now.House, s.Subject(now)!.Item, text, s.Phase).Then<Transition>(d => Transition.Save(s, d))))) { Disabled = NoStep, OnBar = false },
-        new KeyAction<WalkScreen>("s", "All facts", "All facts of this one.", (s, context) => Transition.Open(s, SheetScreen.At(SheetOf.Holding(context.House, s.Subject(context)!.Item), context.House))) { Disabled = NoStep, OnBar = false },
+        new KeyAction<WalkScreen>("]", "Next phase", "Walks the next phase.",
+            (s, context) => new Transition(WalkScreen.At(context, (Phase)Math.Min((int)s.Phase + 1, PhaseNames.All.Count - 1), s.SubjectId))),
+        new KeyAction<WalkScreen>("[", "Phase before", "Walks the phase before.",
+            (s, context) => new Transition(WalkScreen.At(context, (Phase)Math.Max((int)s.Phase - 1, 0), s.SubjectId))) { OnBar = false },
+        new KeyAction<WalkScreen>("delete", "Unmark", "Takes the mark of the step away.",
+            (s, context) => Transition.Save(s, MarkStep.Clear(s.Subject(context)!, s.Step(context)!)))
+            { Disabled = NoStep, Also = ["backspace"], OnBar = false },
+        new KeyAction<WalkScreen>("i", "Punch item", "Writes a punch item about this one.",
+            (s, context) => Transition.Type(s, new Entry("To mend", "", "what is wrong, in a sentence",
+            (text, now) => PunchList.Write(now.House, s.Subject(now)!.Item, text, s.Phase).Then<Transition>(d => Transition.Save(s, d)))))
+                { Disabled = NoStep, OnBar = false },
+        new KeyAction<WalkScreen>("s", "All facts", "All facts of this one.",
+            (s, context) => Transition.Open(s, SheetScreen.At(SheetOf.Holding(context.House, s.Subject(context)!.Item), context.House)))
+            { Disabled = NoStep, OnBar = false },
         new KeyAction<WalkScreen>("f", "Findings", "Goes to the field that mends the worst finding.", (s, context) =>
             s.Subject(context) is Unit unit && context.Report.About(unit).FirstOrDefault(x => x.Open) is { } finding
                 ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
@@ -43,12 +56,12 @@ internal static class WalkKeys
     private static Transition MarkStepOf(WalkScreen s, ScreenContext context, Func<IScreen, ScreenContext, Transition> then)
     {
         var (subject, step) = (s.Subject(context)!, s.Step(context)!);
-        return subject.MarkOf(step) is not null ? then(s, context) : Marking.Mark(s with { HoldSince = null }, subject, step, then);
+        return subject.MarkOf(step) is not null ? then(s, context) : Marking.Mark(s with { HoldSince = null }, context.Steps, subject, step, then);
     }
 
     private static Transition GoOn(WalkScreen s, ScreenContext context)
     {
-        var (subject, step) = WalkOrder.After(context.House, s.Phase, s.SubjectId);
+        var (subject, step) = WalkOrder.After(context, s.Phase, s.SubjectId);
         return step is null
             ? Transition.Say(s, $"{s.Phase.Full()} is done for every one. ] goes on to the next phase.")
             : new Transition(s with { SubjectId = subject, StepId = step, HoldSince = null });
@@ -56,25 +69,28 @@ internal static class WalkKeys
 
     private static Transition SameStep(WalkScreen s, ScreenContext context)
     {
-        var (subject, step) = WalkOrder.SameStep(context.House, s.Phase, s.SubjectId, s.Step(context)!.Id);
-        return subject == s.SubjectId ? Transition.Say(s, "That step is done for every one.") : new Transition(s with { SubjectId = subject, StepId = step, HoldSince = null });
+        var (subject, step) = WalkOrder.SameStep(context, s.Phase, s.SubjectId, s.Step(context)!.Id);
+        return subject == s.SubjectId
+            ? Transition.Say(s, "That step is done for every one.")
+            : new Transition(s with { SubjectId = subject, StepId = step, HoldSince = null });
     }
 
     private static WalkScreen Moved(WalkScreen s, ScreenContext context, int by)
     {
-        var subjects = WalkOrder.Subjects(context.House, s.Phase);
+        var subjects = WalkOrder.Subjects(context, s.Phase);
         var at = subjects.ToList().FindIndex(x => x.Id == s.SubjectId);
         if (subjects.Count == 0)
             return s;
         var to = subjects[Paging.Move(at, by, subjects.Count)];
-        return s with { SubjectId = to.Id, StepId = StepList.Of(s.Phase, to).FirstOrDefault(x => x.Id == s.StepId && to.MarkOf(x) is null)?.Id ?? WalkOrder.FirstOpen(to, s.Phase)?.Id, HoldSince = null };
+        var same = context.Steps.Open(s.Phase, to).FirstOrDefault(x => x.Id == s.StepId && to.MarkOf(x) is null);
+        return s with { SubjectId = to.Id, StepId = (same ?? WalkOrder.FirstOpen(context, to, s.Phase))?.Id, HoldSince = null };
     }
 
     private static WalkScreen Stepped(WalkScreen s, ScreenContext context, int by)
     {
         if (s.Subject(context) is not { } subject)
             return s;
-        var steps = StepList.Of(s.Phase, subject).ToList();
+        var steps = context.Steps.Open(s.Phase, subject).ToList();
         var at = steps.FindIndex(x => x.Id == s.Step(context)?.Id);
         return steps.Count == 0 ? s : s with { StepId = steps[Paging.Move(at, by, steps.Count)].Id, HoldSince = null };
     }

@@ -24,30 +24,34 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 
     public IReadOnlyList<IKeyAction> Keys => WalkKeys.All;
 
-    public IReadOnlyList<Sign> Signs { get; } = [Marked, Open, .. DrawingSigns.Window];
+    public IReadOnlyList<Sign> Signs { get; } = [Marked, Open, Offered, .. DrawingSigns.Window];
 
     public bool Ticking => HoldSince is not null;
 
     /// <summary>At the first thing left to do in the earliest phase that has any.</summary>
     public static WalkScreen At(ScreenContext context) =>
-        At(context, PhaseNames.All.FirstOrDefault(p => !Progress.Of(context.House, p).Complete, Phase.Handover), null);
+        At(context, PhaseNames.All.FirstOrDefault(p => !Progress.Of(context.House, p, context.Steps).Complete, Phase.Handover), null);
 
     public static WalkScreen At(ScreenContext context, Phase phase, string? subjectId)
     {
-        var subjects = WalkOrder.Subjects(context.House, phase);
-        var subject = subjects.FirstOrDefault(s => s.Id == subjectId) ?? subjects.FirstOrDefault(s => !Progress.Of(s, phase).Complete) ?? subjects.FirstOrDefault();
-        return new WalkScreen(phase, subject?.Id, subject is null ? null : WalkOrder.FirstOpen(subject, phase)?.Id, null);
+        var subjects = WalkOrder.Subjects(context, phase);
+        var subject = subjects.FirstOrDefault(s => s.Id == subjectId) ?? subjects.FirstOrDefault(s => !Progress.Of(s, phase, context.Steps).Complete)
+            ?? subjects.FirstOrDefault();
+        return new WalkScreen(phase, subject?.Id, subject is null ? null : WalkOrder.FirstOpen(context, subject, phase)?.Id, null);
     }
 
-    public Subject? Subject(ScreenContext context) => WalkOrder.Subjects(context.House, Phase).FirstOrDefault(s => s.Id == SubjectId);
+    public Subject? Subject(ScreenContext context) => WalkOrder.Subjects(context, Phase).FirstOrDefault(s => s.Id == SubjectId);
 
-    public Step? Step(ScreenContext context) => Subject(context) is { } subject ? StepList.Of(Phase, subject).FirstOrDefault(s => s.Id == StepId) ?? StepList.Of(Phase, subject).FirstOrDefault() : null;
+    public Step? Step(ScreenContext context) =>
+        Subject(context) is { } subject && context.Steps.Open(Phase, subject).ToList() is var steps
+            ? steps.Find(s => s.Id == StepId) ?? steps.FirstOrDefault()
+            : null;
 
     public IScreen Fit(ScreenContext context) => Subject(context) is null ? At(context, Phase, null) : this;
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var subjects = WalkOrder.Subjects(context.House, Phase);
+        var subjects = WalkOrder.Subjects(context, Phase);
         if (subjects.Count == 0)
         {
             area.PutWrapped(2, 1, 3, "Nothing walks through this phase yet. Add windows on the job sheet (1) with n.", Tone.Strong);
@@ -66,11 +70,15 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 
     private static readonly Sign Open = new(g => g.Nothing, "this step is not done yet");
 
-    private static Sign Mark(Subject subject, Step step) => subject.MarkOf(step) is null ? Open : Marked;
+    private static readonly Sign Offered = new(_ => "+",
+        "this step is offered: it came with a later version, when the phase was complete already, and nobody waits for it");
+
+    private static Sign Mark(ScreenContext context, Subject subject, Step step) =>
+        subject.MarkOf(step) is not null ? Marked : context.Steps.IsAsked(step, subject) ? Open : Offered;
 
     private void DrawSubjects(Area area, IReadOnlyList<Subject> subjects, ScreenContext context)
     {
-        var sum = subjects.Aggregate(default(Progress), (p, s) => p + Progress.Of(s, Phase));
+        var sum = subjects.Aggregate(default(Progress), (p, s) => p + Progress.Of(s, Phase, context.Steps));
         area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $" {Phase.Full()} {sum.Done}/{sum.Total}"), Tone.Heading);
         var list = area.Rows(1, area.Height - 1);
         var selected = subjects.ToList().FindIndex(s => s.Id == SubjectId);
@@ -78,7 +86,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         {
             var subject = subjects[at];
             var tone = at == selected ? Tone.Selected : Tone.Text;
-            var marks = string.Concat(StepList.Of(Phase, subject).Select(s => Mark(subject, s).Drawn(context.Glyphs)));
+            var marks = string.Concat(context.Steps.Open(Phase, subject).Select(s => Mark(context, subject, s).Drawn(context.Glyphs)));
             list.PutFit(0, y, list.Width, $" {subject.Name}", tone);
             list.Put(Math.Max(8, list.Width - TextWidth.Of(marks) - 1), y, marks, tone);
         }
@@ -86,17 +94,23 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 
     private void DrawSubject(Area area, Subject subject, ScreenContext context, Typing? typing)
     {
-        var what = subject is Unit unit ? $"{unit.Kind?.Name ?? "no kind yet"}, {unit.Window.Room?.Name ?? "no room yet"}{Reach(unit)}" : subject is Panel ? "panel" : "house";
+        var what = subject is Unit unit
+            ? $"{unit.Kind?.Name ?? "no kind yet"}, {unit.Window.Room?.Name ?? "no room yet"}{Reach(unit)}"
+            : subject is Panel
+            ? "panel"
+            : "house";
         var x = area.Put(0, 0, subject.Name, Tone.Strong);
         area.PutFit(x, 0, area.Width - x, "  " + what, Tone.Dim);
         var y = 2;
-        foreach (var step in StepList.Of(Phase, subject))
+        foreach (var step in context.Steps.Open(Phase, subject))
         {
             if (y >= area.Height)
                 return;
             var current = step.Id == Step(context)?.Id;
             var mark = subject.MarkOf(step);
-            area.PutFit(0, y, area.Width, $" {Mark(subject, step).Drawn(context.Glyphs)} {step.Label}{(mark?.NotNeededBecause is { } why ? $" (not needed: {why})" : "")}", current ? Tone.Selected : mark is null ? Tone.Text : Tone.Good);
+            var sign = Mark(context, subject, step);
+            var said = mark?.NotNeededBecause is { } why ? $" (not needed: {why})" : sign == Offered ? " (offered, not asked)" : "";
+            area.PutFit(0, y, area.Width, $" {sign.Drawn(context.Glyphs)} {step.Label}{said}", current ? Tone.Selected : mark is null ? Tone.Text : Tone.Good);
             y++;
             if (current)
                 y = DrawStep(area, y, subject, step, context, typing);
@@ -123,6 +137,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         y = area.PutWrapped(4, y, 3, step.Cue, Tone.Dim);
         if (subject is Unit unit && HoldTimer.CueOf(unit, step.Phase) is { } cue)
             y = area.PutWrapped(4, y, 3, typing is null ? $"{cue} t counts." : cue, Tone.Note);
+        var asked = context.Steps.EvidenceOf(step, subject).ToHashSet();
         foreach (var fact in step.Evidence)
         {
             var holder = Progress.Holder(subject, fact);
@@ -135,7 +150,12 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             }
             else
             {
-                area.PutFit(27, y, area.Width - 27, shown.Length == 0 ? "missing" : shown, shown.Length == 0 ? Tone.Caution : Tone.Strong);
+                var (text, tone) = shown.Length > 0
+                    ? (shown, Tone.Strong)
+                    : asked.Contains(fact)
+                    ? ("missing", Tone.Caution)
+                    : ("offered, not asked", Tone.Dim);
+                area.PutFit(27, y, area.Width - 27, text, tone);
             }
             y++;
         }

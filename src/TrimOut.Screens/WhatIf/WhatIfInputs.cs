@@ -21,7 +21,8 @@ internal sealed record WhatIfInputs(
             (run?.OneWay ?? run?.AtLeast) is { } known && known > Length.Zero ? known : inches ? Length.FromFeet(60) : Length.FromMetres(20),
             cable?.Conductor ?? new ConductorSize.Gauge(16), cable?.Stranding ?? Stranding.Stranded,
             unit is not null && Load.Of(unit) is { } draws ? draws : new Current(1), 1, inches ? Length.FromFeet(10) : Length.FromMetres(3),
-            run?.Supply ?? house.UsualSupply ?? new Voltage(12), unit?.Kind?.LeastVolts ?? new Voltage(10.2m), house.Job.Get(HouseFacts.ConductorTemperature) ?? new Temperature(30));
+            run?.Supply ?? house.UsualSupply ?? new Voltage(12), unit?.Kind?.LeastVolts ?? new Voltage(10.2m), house.Job.Get(HouseFacts.ConductorTemperature)
+                ?? new Temperature(30));
     }
 
     /// <summary>The answer, with what the kit says beside it; or which figure makes no sense.</summary>
@@ -36,5 +37,7 @@ internal sealed record WhatIfInputs(
     /// <summary>The thinnest gauge that serves for these figures.</summary>
     public int? Thinnest => Question.ThinnestGauge(Made, Warmest, Supply, OneWay, Current, Least, Units, Units > 1 ? Apart : default);
 
-    private static PanelType? FirstPanel(House house) => house.Panels.Select(p => p.Type).FirstOrDefault(t => t is not null) ?? house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i)).FirstOrDefault();
+    private static PanelType? FirstPanel(House house) =>
+        house.Panels.Select(p => p.Type).FirstOrDefault(t => t is not null) ?? house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i))
+            .FirstOrDefault();
 }

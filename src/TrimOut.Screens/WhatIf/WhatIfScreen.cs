@@ -42,15 +42,19 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
     {
         var units = context.House.DisplayUnits;
         var enough = what.Margin.Volts >= 0;
-        area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $"{(enough ? "" : context.Glyphs.Stop + " ")}{what.Arrives.Volts:0.00} V arrive of {what.Supply}"), enough ? Tone.Good : Tone.Stop);
-        area.PutFit(0, 1, area.Width, string.Create(CultureInfo.InvariantCulture, $"{what.LostPercent:0.0} % lost over {what.Loop.Ohms:0.000} ohm out and back"), Tone.Text);
+        area.PutFit(0, 0, area.Width,
+            string.Create(CultureInfo.InvariantCulture, $"{(enough ? "" : context.Glyphs.Stop + " ")}{what.Arrives.Volts:0.00} V arrive of {what.Supply}"),
+            enough ? Tone.Good : Tone.Stop);
+        area.PutFit(0, 1, area.Width,
+            string.Create(CultureInfo.InvariantCulture, $"{what.LostPercent:0.0} % lost over {what.Loop.Ohms:0.000} ohm out and back"), Tone.Text);
         if (what.Units == 1)
             return;
         var each = what.Each;
         for (var n = 0; n < each.Length && n + 2 < area.Height; n++)
         {
             area.PutFit(0, n + 2, area.Width, string.Create(CultureInfo.InvariantCulture,
-                $"{n + 1}: {each[n].OneWay.ShowRounded(units, LengthScale.Run)}, {each[n].Through.Amperes:0.##} A: {Math.Max(0, each[n].Arrives.Volts):0.00} V"), each[n].Arrives >= what.Least ? Tone.Text : Tone.Stop);
+                $"{n + 1}: {each[n].OneWay.ShowRounded(units, LengthScale.Run)}, {each[n].Through.Amperes:0.##} A: " +
+                    $"{Math.Max(0, each[n].Arrives.Volts):0.00} V"), each[n].Arrives >= what.Least ? Tone.Text : Tone.Stop);
         }
     }
 
@@ -64,23 +68,33 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
         area.PutFit(20, 0, 27, $"Kit's table{(cable is null ? "" : $" ({cable.Name})")}", Tone.Heading);
         area.PutFit(48, 0, area.Width - 48, "Voltage drop", Tone.Heading);
         area.PutFit(0, 1, 19, "Longest run", Tone.Text);
-        area.PutFit(20, 1, 27, what.LongestByTable is { } table ? $"{Run(table)}{(what.TableGoverns ? $" {context.Glyphs.Arrow} governs" : "")}" : "not in the kit", what.TableGoverns ? Tone.Strong : Tone.Text);
-        area.PutFit(48, 1, area.Width - 48, $"{Run(what.Longest)}{(what.TableGoverns ? "" : $" {context.Glyphs.Arrow} governs")}", what.TableGoverns ? Tone.Text : Tone.Strong);
+        var governs = $" {context.Glyphs.Arrow} governs";
+        var byTable = what.LongestByTable is { } table ? Run(table) + (what.TableGoverns ? governs : "") : "not in the kit";
+        area.PutFit(20, 1, 27, byTable, what.TableGoverns ? Tone.Strong : Tone.Text);
+        area.PutFit(48, 1, area.Width - 48, Run(what.Longest) + (what.TableGoverns ? "" : governs), what.TableGoverns ? Tone.Text : Tone.Strong);
         var fits = what.MarginLength >= Length.Zero && what.Margin.Volts >= 0;
         area.PutFit(0, 2, 19, "Margin", Tone.Text);
-        area.PutFit(20, 2, area.Width - 20, string.Create(CultureInfo.InvariantCulture, $"{what.Margin.Volts:+0.00;-0.00} V, {(what.MarginLength < Length.Zero ? "-" : "+")}{Run(what.MarginLength.Abs())}{(fits ? "" : ": too long")}"), fits ? Tone.Good : Tone.Stop);
-        area.PutFit(0, 3, area.Width, Inputs.Thinnest is { } gauge ? string.Create(CultureInfo.InvariantCulture, $"The thinnest gauge with which enough arrives is {gauge} AWG.") : "With no gauge up to 10 AWG enough arrives.", Tone.Text);
+        var margin = string.Create(CultureInfo.InvariantCulture, $"{what.Margin.Volts:+0.00;-0.00} V, ")
+            + $"{(what.MarginLength < Length.Zero ? "-" : "+")}{Run(what.MarginLength.Abs())}{(fits ? "" : ": too long")}";
+        area.PutFit(20, 2, area.Width - 20, margin, fits ? Tone.Good : Tone.Stop);
+        var thinnest = Inputs.Thinnest is { } gauge
+            ? string.Create(CultureInfo.InvariantCulture, $"The thinnest gauge with which enough arrives is {gauge} AWG.")
+            : "With no gauge up to 10 AWG enough arrives.";
+        area.PutFit(0, 3, area.Width, thinnest, Tone.Text);
         var y = 4;
         if (what.Units > 1)
-        {
-            y = area.PutWrapped(0, y, 2, what.IsAllowed ? $"The sheet allows {what.Allowed} units on an output." : what.Allowed is { } most
-                ? $"The sheet allows {(most == 1 ? "1 unit" : $"{most} units")} on an output: this is refused, whatever arrives." : "The kit does not say how many units an output may feed: this is refused until the sheet says so.",
-                what.IsAllowed ? Tone.Text : Tone.Stop);
-        }
+            y = area.PutWrapped(0, y, 2, Allows(what), what.IsAllowed ? Tone.Text : Tone.Stop);
         area.PutWrapped(0, y + 1, 3, what.Units == 1
-            ? "volts = supply - current x 2 x length x ohms per metre. Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228. The tighter of table and voltage drop governs. Nothing here is saved."
-            : "each stretch loses 2 x length x ohms per metre x current of all behind it. Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228. Nothing here is saved.", Tone.Dim);
+            ? "volts = supply - current x 2 x length x ohms per metre. Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228. " +
+                "The tighter of table and voltage drop governs. Nothing here is saved."
+            : "each stretch loses 2 x length x ohms per metre x current of all behind it. Ohm's law; conductors by ASTM B258 and IEC 60028, " +
+                "metric sizes by IEC 60228. Nothing here is saved.", Tone.Dim);
     }
+
+    private static string Allows(Question what) =>
+        what.IsAllowed ? $"The sheet allows {what.Allowed} units on an output."
+        : what.Allowed is { } most ? $"The sheet allows {(most == 1 ? "1 unit" : $"{most} units")} on an output: this is refused, whatever arrives."
+        : "The kit does not say how many units an output may feed: this is refused until the sheet says so.";
 }
 
 /// <summary>Keys of the what-if.</summary>
@@ -103,12 +117,14 @@ internal static class WhatIfKeys
     private static Entry Edit(WhatIfScreen s, ScreenContext context)
     {
         var row = WhatIfRow.All[s.Selected];
-        return new Entry(row.Label, row.Show(s.Inputs, context.House), row.Hint, (text, now) => Read(row, s, now, text).Then<Transition>(inputs => new Transition(s with { Inputs = inputs })))
+        return new Entry(row.Label, row.Show(s.Inputs, context.House), row.Hint,
+            (text, now) => Read(row, s, now, text).Then<Transition>(inputs => new Transition(s with { Inputs = inputs })))
         {
             Echo = (text, now) => Read(row, s, now, text).Then<string>(_ => $"{row.Label}: {row.Hint}"),
         };
     }
 
     private static Result<WhatIfInputs> Read(WhatIfRow row, WhatIfScreen s, ScreenContext context, string text) =>
-        row.Read(s.Inputs, context.House, text.Trim()).Then<WhatIfInputs>(inputs => s.Answer(context.House, inputs) is { Ok: false } refused ? new Refusal(refused.Reason!) : inputs);
+        row.Read(s.Inputs, context.House, text.Trim())
+            .Then<WhatIfInputs>(inputs => s.Answer(context.House, inputs) is { Ok: false } refused ? new Refusal(refused.Reason!) : inputs);
 }

@@ -38,8 +38,8 @@ internal sealed class PaperDesk
 
     private PaperData Data(PaperHouse house, CancellationToken stop)
     {
-        if (_data is null || !ReferenceEquals(_data.House, house.House))
-            _data = new PaperData(house.House, house.Date, house.Report()) { FilesOf = PaperFiles.StemOf(house.Where) };
+        if (_data is null || !ReferenceEquals(_data.Log, house.Log))
+            _data = new PaperData(house.Log, house.Date, house.Report()) { FilesOf = PaperFiles.StemOf(house.Where) };
         return _data = _data with { Date = house.Date, Stop = stop };
     }
 

@@ -31,9 +31,17 @@ internal static class OpenVerb
         var desk = new Desk(by);
         var (house, held) = path is null ? (null, null) : Begin(desk, path, toRead);
         library.Wait();
-        if (OpenScreens.Run(desk, house, held) is { } failed)
-            throw new VerbException(ExitCode.NoTerminal, failed);
-        foreach (var remark in desk.Remarks)
+        return Ended(OpenScreens.Run(desk, house, held), desk.Remarks);
+    }
+
+    /// <summary>What to end with when the screens are gone.</summary>
+    /// <param name="fault">What to say of the fault that stopped them; null when the user left.</param>
+    /// <param name="remarks">What the user should hear.</param>
+    internal static int Ended(string? fault, IReadOnlyList<string> remarks)
+    {
+        if (fault is not null)
+            throw new VerbException(ExitCode.Fault, fault);
+        foreach (var remark in remarks)
             Common.Say(remark);
         return ExitCode.Fine;
     }

@@ -32,7 +32,7 @@ internal static class PaperVerb
         verb.SetAction((parsed, stop) =>
         {
             var house = parsed.GetRequiredValue(path);
-            var data = PaperData.Of(HouseSource.Read(house).House, Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house), Stop = stop };
+            var data = PaperData.Of(HouseSource.Read(house), Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house), Stop = stop };
             return Task.Run(() => WriteAll(data, parsed.GetRequiredValue(folder)), CancellationToken.None);
         });
         return verb;
@@ -79,7 +79,7 @@ internal static class PaperVerb
                 return ExitCode.Fine;
             }
             var house = parsed.GetRequiredValue(path);
-            var data = PaperData.Of(HouseSource.Read(house).House, Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house) };
+            var data = PaperData.Of(HouseSource.Read(house), Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house) };
             var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, File.ReadAllText(file)).OrEnd(ExitCode.BadData) : null;
             foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder)))
                 Console.Out.WriteLine(written);

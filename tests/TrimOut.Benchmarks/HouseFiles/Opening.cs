@@ -10,7 +10,10 @@ using TrimOut.Testing;
 
 namespace TrimOut.Benchmarks.HouseFiles;
 
-/// <summary>Opening and folding a house of 500 windows by the number of its changes, against LiteDB reading the same rows and nothing more; and the start of the program with it.</summary>
+/// <summary>
+/// Opening and folding a house of 500 windows by the number of its changes, against LiteDB reading the same rows and nothing more; and the start of the program
+/// with it.
+/// </summary>
 internal static class Opening
 {
     private const int Windows = 500;
@@ -27,8 +30,12 @@ internal static class Opening
         {
             var first = FirstPaint(folder, $"\"{program}\" open --read-only \"{path}\"", "W001");
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"{count,7} changes, {new FileInfo(path).Length / 1e6,5:0.0} MB: opened and folded in {ours,5:0} ms, {ours / engine:0.00} of what LiteDB takes to read the rows ({engine:0} ms), a change {ours / count / (opened[1].Ours / counts[1]):0.00} of one among 20,000"));
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"        from nothing to the first paint {first:0} ms, {first / bare:0.0} of a bare program's first line ({bare:0} ms)"));
+                $"{count,7} changes, {new FileInfo(path).Length / 1e6,5:0.0} MB: opened and folded in {ours,5:0} ms, " +
+                    $"{ours / engine:0.00} of what LiteDB takes to read the rows ({engine:0} ms), " +
+                    $"a change {ours / count / (opened[1].Ours / counts[1]):0.00} of one among 20,000"));
+            Console.WriteLine(
+                string.Create(CultureInfo.InvariantCulture,
+                    $"        from nothing to the first paint {first:0} ms, {first / bare:0.0} of a bare program's first line ({bare:0} ms)"));
         }
     }
 
@@ -80,7 +87,8 @@ internal static class Opening
         var changes = job.Scribe.Log.Changes.ToList();
         var windows = job.House.Windows;
         var last = new Dictionary<(string, string), ChangeId>();
-        Fact[] facts = [WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom, WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight, WindowFacts.Depth, WindowFacts.RoughWidth, WindowFacts.RoughHeight];
+        Fact[] facts = [WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom, WindowFacts.HeightLeft, WindowFacts.HeightMiddle,
+            WindowFacts.HeightRight, WindowFacts.Depth, WindowFacts.RoughWidth, WindowFacts.RoughHeight];
         for (var number = changes.Count + 1; number <= count; number++)
         {
             var window = windows[number * 7 % Windows];
@@ -89,7 +97,9 @@ internal static class Opening
             var over = last.TryGetValue((window.Id, fact.Name), out var before) ? new[] { before } : [];
             last[(window.Id, fact.Name)] = id;
             var value = string.Create(CultureInfo.InvariantCulture, $"{900 + number % 400} mm");
-            changes.Add(new Change(id, number, new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.FromHours(-5)).AddMinutes(number), "Test crew", $"{window.Tag}: {fact.Label}: {value}", [new Edit.Put(window.Id, fact.Name, value, [.. over])]));
+            changes.Add(
+                new Change(id, number, new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.FromHours(-5)).AddMinutes(number), "Test crew",
+                    $"{window.Tag}: {fact.Label}: {value}", [new Edit.Put(window.Id, fact.Name, value, [.. over])]));
         }
         return changes;
     }

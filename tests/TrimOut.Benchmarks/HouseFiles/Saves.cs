@@ -7,7 +7,10 @@ using TrimOut.HouseFile;
 
 namespace TrimOut.Benchmarks.HouseFiles;
 
-/// <summary>One durable save, against a bare 4 KiB append and flush and against SQLite in WAL mode with synchronous=FULL. The three take turns, so that a slow moment of the disk hits all.</summary>
+/// <summary>
+/// One durable save, against a bare 4 KiB append and flush and against SQLite in WAL mode with synchronous=FULL. The three take turns, so that a slow moment of
+/// the disk hits all.
+/// </summary>
 internal static class Saves
 {
     private const int Rounds = 400;
@@ -34,7 +37,8 @@ internal static class Saves
                 bare.Write(block);
                 bare.Flush(flushToDisk: true);
             });
-            Time(sql, round, () => Run(sqlite, "INSERT INTO changes VALUES ($id, $stamp, $json)", ("$id", change.Id.ToString()), ("$stamp", change.Stamp), ("$json", json)));
+            Time(sql, round,
+                () => Run(sqlite, "INSERT INTO changes VALUES ($id, $stamp, $json)", ("$id", change.Id.ToString()), ("$stamp", change.Stamp), ("$json", json)));
         }
         Print("one save", ours, ours);
         Print("bare 4 KiB append and flush", appended, ours);
@@ -42,7 +46,8 @@ internal static class Saves
     }
 
     private static Change Change(string device, int number) =>
-        new(new ChangeId(device, number), number, DateTimeOffset.UtcNow, "Benchmark", "W01: Rough width: 45 1/2\"", [new Edit.Put("house", "name", new string('x', 60), [new ChangeId(device, 1)])]);
+        new(new ChangeId(device, number), number, DateTimeOffset.UtcNow, "Benchmark", "W01: Rough width: 45 1/2\"",
+            [new Edit.Put("house", "name", new string('x', 60), [new ChangeId(device, 1)])]);
 
     private static void Time(List<double> into, int round, Action work)
     {
@@ -64,7 +69,8 @@ internal static class Saves
     private static void Print(string what, List<double> times, List<double> ours)
     {
         var line = new StringBuilder();
-        line.Append(CultureInfo.InvariantCulture, $"{what,-32} median {Median(times):0.000} ms, 90 of 100 under {times.Order().ElementAt(times.Count * 9 / 10):0.000} ms");
+        line.Append(CultureInfo.InvariantCulture,
+            $"{what,-32} median {Median(times):0.000} ms, 90 of 100 under {times.Order().ElementAt(times.Count * 9 / 10):0.000} ms");
         line.Append(CultureInfo.InvariantCulture, $"; one save is {Median(ours) / Median(times):0.00} of it");
         Console.WriteLine(line);
     }

@@ -9,8 +9,13 @@ using TrimOut.Testing;
 
 namespace TrimOut.Benchmarks.Papers;
 
-/// <summary>All papers of a house, as Markdown with drawings and as pages, beside Markdig converting exactly the Markdown that they hold; in turns, in one run.</summary>
-/// <remarks>Inside: every paper written from the house, every drawing and code, every page. Outside: the checks and the cut plans, which are worked out once for a house; their time stands beside.</remarks>
+/// <summary>
+/// All papers of a house, as Markdown with drawings and as pages, beside Markdig converting exactly the Markdown that they hold; in turns, in one run.
+/// </summary>
+/// <remarks>
+/// Inside: every paper written from the house, every drawing and code, every page. Outside: the checks and the cut plans, which are worked out once for a
+/// house; their time stands beside.
+/// </remarks>
 internal static class PapersBesideMarkdig
 {
     private static readonly DateOnly Day = new(2026, 9, 30);
@@ -20,11 +25,11 @@ internal static class PapersBesideMarkdig
     {
         foreach (var windows in sizes)
         {
-            var house = NotPulledYet(windows);
+            var log = NotPulledYet(windows);
             var checks = Stopwatch.StartNew();
-            var report = CheckReport.Of(house);
+            var report = CheckReport.Of(log.House);
             checks.Stop();
-            var data = new PaperData(house, Day, report);
+            var data = new PaperData(log, Day, report);
             var cuts = Stopwatch.StartNew();
             _ = PaperList.Find("pull-sheet")!.Write(data);
             cuts.Stop();
@@ -44,23 +49,29 @@ internal static class PapersBesideMarkdig
                     peer.Take(() => Markdown.ToHtml(text, Bare));
                 }
             }
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{windows} windows; the checks took {checks.Elapsed.TotalMilliseconds:0} ms, the cut plans with the first pull sheet {cuts.Elapsed.TotalMilliseconds:0} ms, both outside"));
+            Console.WriteLine(
+                string.Create(CultureInfo.InvariantCulture,
+                    $"{windows} windows; the checks took {checks.Elapsed.TotalMilliseconds:0} ms, " +
+                    $"the cut plans with the first pull sheet {cuts.Elapsed.TotalMilliseconds:0} ms, both outside"));
             Console.WriteLine("  paper             Markdown KB   written ms   page ms   Markdig ms   ratio   allocated MB   Markdig MB");
             foreach (var (paper, write, page, peer) in all)
                 Print(paper.Id, markdown[Array.FindIndex(all, a => a.Paper == paper)].Length, write, page, peer);
-            Print("all", markdown.Sum(m => m.Length), Best.Sum(all.Select(a => a.Written)), Best.Sum(all.Select(a => a.Page)), Best.Sum(all.Select(a => a.Peer)));
+            Print("all", markdown.Sum(m => m.Length), Best.Sum(all.Select(a => a.Written)), Best.Sum(all.Select(a => a.Page)),
+                Best.Sum(all.Select(a => a.Peer)));
         }
     }
 
     private static void Print(string name, int length, Best write, Best page, Best peer) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-        $"  {name,-16} {length / 1000.0,12:0.0} {write.Milliseconds,12:0.00} {page.Milliseconds,9:0.00} {peer.Milliseconds,12:0.00} {(write.Milliseconds + page.Milliseconds) / peer.Milliseconds,7:0.00} {(write.Bytes + page.Bytes) / 1e6,14:0.0} {peer.Bytes / 1e6,12:0.0}"));
+        $"  {name,-16} {length / 1000.0,12:0.0} {write.Milliseconds,12:0.00} {page.Milliseconds,9:0.00} {peer.Milliseconds,12:0.00} " +
+            $"{(write.Milliseconds + page.Milliseconds) / peer.Milliseconds,7:0.00} {(write.Bytes + page.Bytes) / 1e6,14:0.0} {peer.Bytes / 1e6,12:0.0}"));
 
     /// <summary>A house in which every cable is still to be cut, so that the pull sheet has its cut list.</summary>
-    private static House NotPulledYet(int windows)
+    private static Core.History.HouseLog NotPulledYet(int windows)
     {
         var job = BigHouse.Of(windows);
-        var draft = job.House.Units.Aggregate(new Core.History.Draft("not pulled yet"), (d, unit) => d.PutStored(unit.Id, UnitFacts.Step.Field("cable-pulled"), null));
-        return job.Do(draft).House;
+        var draft = job.House.Units.Aggregate(new Core.History.Draft("not pulled yet"),
+            (d, unit) => d.PutStored(unit.Id, UnitFacts.Step.Field("cable-pulled"), null));
+        return job.Do(draft).Scribe.Log;
     }
 
     /// <summary>The best of several times, and what was allocated then.</summary>

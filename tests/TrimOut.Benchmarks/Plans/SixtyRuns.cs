@@ -24,7 +24,10 @@ public class SixtyRuns
 
     /// <summary>Ours.</summary>
     [Benchmark]
-    public int TrimOut() => _orders.Sum(o => CutPlanner.Solve(o, CutAim.FewestBoxes).Value is { FewestProven: true } plan ? plan.Opened.Found : throw new InvalidOperationException("not proven"));
+    public int TrimOut() =>
+        _orders.Sum(o => CutPlanner.Solve(o, CutAim.FewestBoxes).Value is { FewestProven: true } plan
+            ? plan.Opened.Found
+            : throw new InvalidOperationException("not proven"));
 
     /// <summary>Ours, and the most useful leftover with it.</summary>
     [Benchmark]

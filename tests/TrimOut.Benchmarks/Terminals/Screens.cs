@@ -47,7 +47,8 @@ internal static class Screens
         while (!File.Exists(Path.Combine(root.FullName, "TrimOut.sln")))
             root = root.Parent ?? throw new InvalidOperationException("The benchmark must run from a clone of the repository.");
         Console.WriteLine("Publishing the program; that takes a minute or two.");
-        using var publish = Process.Start(new ProcessStartInfo("dotnet", ["publish", "src/TrimOut", "-p:PublishProfile=OnSite", "-o", to, "-v", "quiet"]) { WorkingDirectory = root.FullName })!;
+        using var publish = Process.Start(new ProcessStartInfo("dotnet", ["publish", "src/TrimOut", "-p:PublishProfile=OnSite", "-o", to, "-v", "quiet"])
+        { WorkingDirectory = root.FullName })!;
         publish.WaitForExit();
         return publish.ExitCode == 0 ? Path.Combine(to, "trimout") : throw new InvalidOperationException("The program could not be published.");
     }

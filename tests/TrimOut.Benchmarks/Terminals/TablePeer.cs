@@ -19,7 +19,8 @@ internal static class TablePeer
         using var app = Application.Create();
         app.Init(DriverRegistry.Names.ANSI);
         using var window = new Runnable { Width = Dim.Fill(), Height = Dim.Fill() };
-        window.Add(new TableView { Width = Dim.Fill(), Height = Dim.Fill(), Table = new DataTableSource(table), FullRowSelect = true, CollectionNavigator = null });
+        window.Add(new TableView
+        { Width = Dim.Fill(), Height = Dim.Fill(), Table = new DataTableSource(table), FullRowSelect = true, CollectionNavigator = null });
         app.Run(window);
     }
 }

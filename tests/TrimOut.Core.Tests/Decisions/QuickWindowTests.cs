@@ -81,5 +81,6 @@ public class QuickWindowTests
         Assert.Equal("stained glass", job.House.FindTag("W01")!.Show(WindowFacts.NotCoveredBecause));
     }
 
-    private static QuickWindow Read(string line, House house) => QuickWindow.Read(line, house) is var read && read.Ok ? read.Value : throw new Xunit.Sdk.XunitException($"{line}: {read.Reason}");
+    private static QuickWindow Read(string line, House house) =>
+        QuickWindow.Read(line, house) is var read && read.Ok ? read.Value : throw new Xunit.Sdk.XunitException($"{line}: {read.Reason}");
 }

@@ -51,7 +51,8 @@ public class SetFactTests
     public void AFactOfAnotherItemIsRefused()
     {
         var job = Jobs.Walked();
-        Assert.EndsWith("is not a fact of this item.", SetFact.Typed(job.House, job.Unit("W01").Item, WindowFacts.RoughWidth, "36").Reason, StringComparison.Ordinal);
+        Assert.EndsWith("is not a fact of this item.", SetFact.Typed(job.House, job.Unit("W01").Item, WindowFacts.RoughWidth, "36").Reason,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -66,7 +67,8 @@ public class SetFactTests
     public void AThingThatIsNotInTheHouseIsRefusedWithWhatThereIs()
     {
         var job = Jobs.Walked();
-        Assert.Equal("\"Shutter\" is not in this house. There are: Roller, Cellular, Wood blind.", SetFact.Typed(job.House, job.Unit("W01").Item, UnitFacts.Kind, "Shutter").Reason);
+        Assert.Equal("\"Shutter\" is not in this house. There are: Roller, Cellular, Wood blind.",
+            SetFact.Typed(job.House, job.Unit("W01").Item, UnitFacts.Kind, "Shutter").Reason);
         Assert.Equal("This house has no panel yet. Add one first.", SetFact.Typed(job.House, job.Run("W01").Item, RunFacts.Panel, "P1").Reason);
     }
 
@@ -89,7 +91,8 @@ public class SetFactTests
     {
         var job = Jobs.Roughed().WithPanel().Add(ItemKind.Hub, "Hub 1").Add(ItemKind.Remote, "R1");
         var items = job.House.Items.Values.GroupBy(i => i.Kind).Select(g => g.First()).ToList();
-        Gen.Select(Gen.Int[0, items.Count - 1], Gen.Int[0, 99], Gen.String[Gen.Char["0123456789 /-'\".,mcftinNa½yes:%\u0007é"], 0, 12]).Sample((at, fact, typed) =>
+        Gen.Select(Gen.Int[0, items.Count - 1], Gen.Int[0, 99], Gen.String[Gen.Char["0123456789 /-'\".,mcftinNa½yes:%\u0007é"], 0, 12])
+            .Sample((at, fact, typed) =>
         {
             var facts = FactTable.Of(items[at].Kind);
             _ = SetFact.Typed(job.House, items[at], facts[fact % facts.Count], typed, "done");

@@ -25,7 +25,8 @@ public class CableListingsTests
     [InlineData(CableListing.Cl3, "Cmp Cl3p Cmr Cl3r Cmg Cm Pltc")]
     [InlineData(CableListing.Pltc, "")]
     public void TheRowsAreThoseOfTheTable(CableListing asked, string substitutes) =>
-        Assert.Equal(substitutes.Split(' ', StringSplitOptions.RemoveEmptyEntries).Order(), CableListings.SubstitutesFor(asked).Select(s => s.ToString()).Order());
+        Assert.Equal(substitutes.Split(' ', StringSplitOptions.RemoveEmptyEntries).Order(),
+            CableListings.SubstitutesFor(asked).Select(s => s.ToString()).Order());
 
     // NFPA 70-2017, table 725.154, in any building; our places are open plenum, a run through floors, and inside a wall.
     [Theory]

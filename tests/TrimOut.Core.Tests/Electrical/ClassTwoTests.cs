@@ -27,5 +27,6 @@ public class ClassTwoTests
     [InlineData(0)]
     [InlineData(-12)]
     [InlineData(60.01)]
-    public void AnotherSupplyIsRefusedByName(double volts) => Assert.StartsWith("Supply: ", ClassTwo.Of(new Voltage((decimal)volts)).Reason, StringComparison.Ordinal);
+    public void AnotherSupplyIsRefusedByName(double volts) =>
+        Assert.StartsWith("Supply: ", ClassTwo.Of(new Voltage((decimal)volts)).Reason, StringComparison.Ordinal);
 }

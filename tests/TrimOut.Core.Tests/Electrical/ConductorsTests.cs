@@ -19,7 +19,8 @@ public class ConductorsTests
     [InlineData(14, 2.525)]
     [InlineData(12, 1.588)]
     [InlineData(10, 0.9989)]
-    public void SolidGaugesAgreeWithThePublishedTableAt20C(int gauge, double published) => Near(published, PerThousandFeet(gauge, Stranding.Solid, At20), 0.0005);
+    public void SolidGaugesAgreeWithThePublishedTableAt20C(int gauge, double published) =>
+        Near(published, PerThousandFeet(gauge, Stranding.Solid, At20), 0.0005);
 
     // NFPA 70-2017 chapter 9 table 8, uncoated copper at 75 C, solid; held to 0.15 %.
     [Theory]
@@ -67,7 +68,8 @@ public class ConductorsTests
     public void MetricSizesWarmAsTheirStandardSays(double celsius, double kt)
     {
         var size = new ConductorSize.Metric(1.5m);
-        var ratio = Conductors.OhmsPerMetre(size, Stranding.Solid, At20).Value / Conductors.OhmsPerMetre(size, Stranding.Solid, new Temperature((decimal)celsius)).Value;
+        var ratio = Conductors.OhmsPerMetre(size, Stranding.Solid, At20).Value / Conductors.OhmsPerMetre(size, Stranding.Solid,
+            new Temperature((decimal)celsius)).Value;
         Assert.Equal((decimal)kt, Math.Round(ratio, 3));
     }
 
@@ -96,13 +98,15 @@ public class ConductorsTests
 
     [Fact]
     public void ATemperatureBeyondCableIsNamed() =>
-        Assert.StartsWith("Conductor temperature: ", Conductors.OhmsPerMetre(new ConductorSize.Gauge(16), Stranding.Solid, new Temperature(151)).Reason, StringComparison.Ordinal);
+        Assert.StartsWith("Conductor temperature: ", Conductors.OhmsPerMetre(new ConductorSize.Gauge(16), Stranding.Solid, new Temperature(151)).Reason,
+            StringComparison.Ordinal);
 
     [Fact]
     public void EveryThickerGaugeHasLess() =>
         Assert.All(Enumerable.Range(0, 36), n => Assert.True(PerThousandFeet(n, Stranding.Solid, At20) < PerThousandFeet(n + 1, Stranding.Solid, At20)));
 
-    private static decimal PerThousandFeet(int gauge, Stranding made, Temperature at) => Conductors.OhmsPerMetre(new ConductorSize.Gauge(gauge), made, at).Value * 304.8m;
+    private static decimal PerThousandFeet(int gauge, Stranding made, Temperature at) =>
+        Conductors.OhmsPerMetre(new ConductorSize.Gauge(gauge), made, at).Value * 304.8m;
 
     private static void Near(double expected, decimal actual, double share) => Assert.InRange((double)actual, expected * (1 - share), expected * (1 + share));
 }

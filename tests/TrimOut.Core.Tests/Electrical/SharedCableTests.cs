@@ -28,7 +28,8 @@ public class SharedCableTests
     public void ANetworkSolvedByItsNodesSaysTheSame() =>
         Gen.Select(Gen.Int[0, 9999], Gen.Int[1, 60], Gen.Int[1, 2000]).Array[1, 8].Sample(units =>
         {
-            var taps = units.Select((u, at) => new Tap(at == 0 ? -1 : u.Item1 % (at + 1) - 1, Length.FromMetres(u.Item2), 0.0132m, new Current(u.Item3 / 1000m))).ToList();
+            var taps = units.Select((u, at) =>
+                new Tap(at == 0 ? -1 : u.Item1 % (at + 1) - 1, Length.FromMetres(u.Item2), 0.0132m, new Current(u.Item3 / 1000m))).ToList();
             var expected = Nodes(taps);
             var actual = SharedCable.Of(Supply, taps);
             for (var at = 0; at < taps.Count; at++)

@@ -57,7 +57,8 @@ public class TwoWireTests
         Assert.Equal((decimal)feet, Math.Round(TwoWire.FromLoop(new Resistance(1.6063m), Solid(gauge)).Feet, 0));
 
     [Fact]
-    public void ALongerRunNeverRaisesTheVoltage() => Gen.Select(Gen.Int[0, 300_000], Gen.Int[0, 300_000], Gen.Int[1, 5000], Gen.Int[10, 24]).Sample((a, b, milliamps, gauge) =>
+    public void ALongerRunNeverRaisesTheVoltage() =>
+        Gen.Select(Gen.Int[0, 300_000], Gen.Int[0, 300_000], Gen.Int[1, 5000], Gen.Int[10, 24]).Sample((a, b, milliamps, gauge) =>
     {
         var (supply, amps, ohms) = (new Voltage(12), new Current(milliamps / 1000m), Solid(gauge));
         var (near, far) = (Length.FromMillimetres(Math.Min(a, b)), Length.FromMillimetres(Math.Max(a, b)));

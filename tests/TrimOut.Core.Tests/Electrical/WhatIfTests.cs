@@ -38,7 +38,9 @@ public class WhatIfTests
 
     [Fact]
     public void AnUnknownGaugeIsNamed() =>
-        Assert.StartsWith("Conductor: ", WhatIf.Ask(new ConductorSize.Gauge(40), Stranding.Solid, At20, new Voltage(12), Length.FromMetres(1), new Current(1), new Voltage(1)).Reason, StringComparison.Ordinal);
+        Assert.StartsWith("Conductor: ",
+            WhatIf.Ask(new ConductorSize.Gauge(40), Stranding.Solid, At20, new Voltage(12), Length.FromMetres(1), new Current(1), new Voltage(1)).Reason,
+            StringComparison.Ordinal);
 
     // One loop budget of 1.606 ohm (16 AWG at 200 ft, 20 C, solid): at 1 A the trade's lengths need 16, 18 and 20 AWG, and a little more the next one.
     [Theory]
@@ -77,7 +79,8 @@ public class WhatIfTests
     public void AtTheLongestRunJustTheLeastArrivesAtTheLast(int units, int apart)
     {
         var longest = Several(1, units, apart, 8).Value.Longest;
-        var there = WhatIf.Ask(new ConductorSize.Metric(1), Stranding.Solid, At20, new Voltage(12), longest, new Current(1), new Voltage(8), units, Length.FromMetres(apart)).Value;
+        var there = WhatIf.Ask(new ConductorSize.Metric(1), Stranding.Solid, At20, new Voltage(12), longest, new Current(1), new Voltage(8), units,
+            Length.FromMetres(apart)).Value;
         Assert.InRange(there.Margin.Volts, -0.000001m, 0.000001m);
     }
 
@@ -99,10 +102,12 @@ public class WhatIfTests
     [InlineData(9, 1, "Units: ")]
     [InlineData(2, -1, "Apart: ")]
     [InlineData(2, 1001, "Apart: ")]
-    public void SoManyUnitsThatMakeNoSenseAreNamed(int units, int apart, string named) => Assert.StartsWith(named, Several(20, units, apart, 8).Reason, StringComparison.Ordinal);
+    public void SoManyUnitsThatMakeNoSenseAreNamed(int units, int apart, string named) =>
+        Assert.StartsWith(named, Several(20, units, apart, 8).Reason, StringComparison.Ordinal);
 
     private static Result<WhatIf> Several(int metres, int units, int apart, int least) =>
-        WhatIf.Ask(new ConductorSize.Metric(1), Stranding.Solid, At20, new Voltage(12), Length.FromMetres(metres), new Current(1), new Voltage(least), units, Length.FromMetres(apart));
+        WhatIf.Ask(new ConductorSize.Metric(1), Stranding.Solid, At20, new Voltage(12), Length.FromMetres(metres), new Current(1), new Voltage(least), units,
+            Length.FromMetres(apart));
 
     private static Result<WhatIf> Ask(int supply, int metres, int amps, int least) =>
         WhatIf.Ask(new ConductorSize.Metric(1), Stranding.Solid, At20, new Voltage(supply), Length.FromMetres(metres), new Current(amps), new Voltage(least));

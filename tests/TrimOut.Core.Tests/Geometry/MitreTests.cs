@@ -59,11 +59,15 @@ public class MitreTests
         Assert.True(Mitre.FromCorner(Mm(out_), angle + 1) <= Mitre.FromCorner(Mm(out_), angle)));
 
     private static readonly Gen<(int Angle, double A1, double D1, double A2, double D2)> Corners =
-        Gen.Select(Gen.Int[90, 179], Gen.Int[0, 200], Gen.Int[1, 150], Gen.Int[0, 200], Gen.Int[1, 150]).Select((angle, a1, d1, a2, d2) => (angle, (double)a1, (double)d1, (double)a2, (double)d2));
+        Gen.Select(Gen.Int[90, 179], Gen.Int[0, 200], Gen.Int[1, 150], Gen.Int[0, 200], Gen.Int[1, 150])
+            .Select((angle, a1, d1, a2, d2) => (angle, (double)a1, (double)d1, (double)a2, (double)d2));
 
     private static Length Mm(double millimetres) => Length.FromMillimetres((decimal)millimetres);
 
-    /// <summary>The area that two units 2 m long share. The first lies along the x-axis from the corner, the room above it; the second along the other wall, the room to its right.</summary>
+    /// <summary>
+    /// The area that two units 2 m long share. The first lies along the x-axis from the corner, the room above it; the second along the other wall, the room to
+    /// its right.
+    /// </summary>
     private static double Overlap(double angle, double a1, double d1, double a2, double d2)
     {
         const double Long = 2000;

@@ -21,7 +21,8 @@ public class SideBySideTests
     public void ALargerOpeningLeavesMore() => Gen.Select(Gen.Int[1, 5000], Gen.Int[1, 5000], Gen.Int[1, 900].Array[1, 5]).Sample((a, b, widths) =>
         Assert.Equal(a <= b, Left(a, widths) <= Left(b, widths)));
 
-    private static Length Left(int opening, int[] widths) => SideBySide.LeftForGaps(Length.FromMillimetres(opening), widths.Select(w => Length.FromMillimetres(w)), Length.Zero);
+    private static Length Left(int opening, int[] widths) =>
+        SideBySide.LeftForGaps(Length.FromMillimetres(opening), widths.Select(w => Length.FromMillimetres(w)), Length.Zero);
 
     private static Length Inches(decimal inches) => Length.FromInches(inches);
 }

@@ -23,7 +23,8 @@ public class SquarenessTests
         Assert.Equal((decimal)diagonal, Math.Round(Squareness.Diagonal(Length.FromInches((decimal)width), Length.FromInches((decimal)height)).Inches, 6));
 
     [Fact]
-    public void AnyRackedOpeningGivesItsLeanBackAndKeepsTheParallelogramLaw() => Gen.Select(Gen.Int[300, 3000], Gen.Int[300, 3000], Gen.Int[-50, 50]).Sample((width, side, lean) =>
+    public void AnyRackedOpeningGivesItsLeanBackAndKeepsTheParallelogramLaw() =>
+        Gen.Select(Gen.Int[300, 3000], Gen.Int[300, 3000], Gen.Int[-50, 50]).Sample((width, side, lean) =>
     {
         var rise = Math.Sqrt((double)side * side - (double)lean * lean);
         var (d1, d2) = (Mm(Math.Sqrt(Math.Pow(width + lean, 2) + rise * rise)), Mm(Math.Sqrt(Math.Pow(width - lean, 2) + rise * rise)));

@@ -18,7 +18,8 @@ public class StackTests
     [InlineData(1, 1.1, 60, "share")]
     [InlineData(1, 0.1, -60, "drop")]
     public void AFigureThatMakesNoSenseIsNamed(double fixedPart, double share, double drop, string named) =>
-        Assert.Equal(named, Assert.ThrowsAny<ArgumentException>(() => Stack.Height(Inches((decimal)fixedPart), (decimal)share, Inches((decimal)drop))).ParamName);
+        Assert.Equal(named,
+            Assert.ThrowsAny<ArgumentException>(() => Stack.Height(Inches((decimal)fixedPart), (decimal)share, Inches((decimal)drop))).ParamName);
 
     private static Length Inches(decimal inches) => Length.FromInches(inches);
 }

@@ -70,7 +70,7 @@ public class HistoryPropertyTests
     [InlineData("{\"v\":1}")]
     [InlineData("{\"v\":1,\"id\":\"x\",\"stamp\":1,\"at\":\"2026-03-02T08:00:00+00:00\",\"by\":\"b\",\"what\":\"w\",\"edits\":[]}")]
     [InlineData("""{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[{"put":"w1","field":"tag"}]}""")]
-    [InlineData("""{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[{"put":"w1","field":"tag","value":"x","over":["nobody"]}]}""")]
+    [InlineData("""{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00Z","by":"b","what":"","edits":[{"put":"w","field":"tag","value":"x","over":["y"]}]}""")]
     [InlineData("""{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":["x"]}""")]
     [InlineData("""{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[]} trailing""")]
     [InlineData("""{"v":1,"id":"a:1","stamp":99999999999999999999,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[]}""")]
@@ -96,7 +96,8 @@ public class HistoryPropertyTests
     public void ItemsThatBelongToEachOtherInACircleAreInNoHouseAndHangNothing()
     {
         var house = HouseLog.Of([new Change(new ChangeId("a", 1), 1, default, "b", "w",
-            [new Edit.Add("x", ItemKind.Unit, "y"), new Edit.Add("y", ItemKind.Unit, "x"), new Edit.Put("x", Item.RemovedField, "yes", []), new Edit.Put("y", "hub-name", "n", [])])]).Value.House;
+            [new Edit.Add("x", ItemKind.Unit, "y"), new Edit.Add("y", ItemKind.Unit, "x"), new Edit.Put("x", Item.RemovedField, "yes", []),
+                new Edit.Put("y", "hub-name", "n", [])])]).Value.House;
         Assert.Empty(house.Units);
         Assert.Equal("(unit)", house.NameOf(house.Find("y")!));
         Assert.Empty(house.ItemsOf(ItemKind.Unit));
@@ -137,5 +138,6 @@ public class HistoryPropertyTests
     }
 
     private static IEnumerable<string> Values(Item item) =>
-        item.Fields.Where(f => f.Value.Length > 0).OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => $"{f.Key}={string.Join('|', f.Value.Select(h => $"{h.Id}:{h.Stored}"))}");
+        item.Fields.Where(f => f.Value.Length > 0).OrderBy(f => f.Key, StringComparer.Ordinal)
+            .Select(f => $"{f.Key}={string.Join('|', f.Value.Select(h => $"{h.Id}:{h.Stored}"))}");
 }

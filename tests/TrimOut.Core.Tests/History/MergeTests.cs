@@ -23,7 +23,8 @@ public class MergeTests
         var merge = _laptops.Take("ada", "bo");
         Assert.Single(merge.New);
         Assert.Empty(merge.Disagreements);
-        Assert.Equal((Length.FromInches(45, 1, 2), Length.FromInches(60)), (merge.Merged.House.FindTag("W01")!.RoughWidth!.Value, merge.Merged.House.FindTag("W01")!.RoughHeight!.Value));
+        Assert.Equal((Length.FromInches(45, 1, 2), Length.FromInches(60)),
+            (merge.Merged.House.FindTag("W01")!.RoughWidth!.Value, merge.Merged.House.FindTag("W01")!.RoughHeight!.Value));
     }
 
     [Fact]
@@ -32,7 +33,8 @@ public class MergeTests
         _laptops.Type("ada", WindowFacts.RoughWidth, "45 1/2");
         _laptops.Type("bo", WindowFacts.RoughWidth, "45 5/8");
         var both = Assert.Single(_laptops.Take("ada", "bo").Disagreements);
-        Assert.Equal(["45 1/2\" by Ada on 2026-03-03 08:00", "45 5/8\" by Bo on 2026-03-03 08:00"], both.Heads.Select(h => both.Show(h, _laptops["ada"].House)));
+        Assert.Equal(["45 1/2\" by Ada on 2026-03-03 08:00", "45 5/8\" by Bo on 2026-03-03 08:00"],
+            both.Heads.Select(h => both.Show(h, _laptops["ada"].House)));
         Assert.Contains(CheckReport.Of(_laptops["ada"].House).Findings, f => f.Check.Id == "values-disagree");
         _laptops.Do("ada", house => ChooseValue.Of(house, both, both.Heads[0]));
         Assert.Empty(Disagreement.All(_laptops["ada"].House));
@@ -67,7 +69,8 @@ public class MergeTests
         _laptops.SetClock("bo", new DateTimeOffset(1999, 1, 1, 0, 0, 0, TimeSpan.Zero));
         _laptops.Type("ada", WindowFacts.RoughWidth, "45 1/2");
         var seen = Merge.Of(_laptops["bo"].Log, _laptops["ada"].Log).Value.Merged;
-        var bo = TwoLaptops.Scribe("bo", seen.Changes, new Microsoft.Extensions.Time.Testing.FakeTimeProvider(new DateTimeOffset(1999, 1, 1, 0, 0, 0, TimeSpan.Zero)));
+        var bo = TwoLaptops.Scribe("bo", seen.Changes,
+            new Microsoft.Extensions.Time.Testing.FakeTimeProvider(new DateTimeOffset(1999, 1, 1, 0, 0, 0, TimeSpan.Zero)));
         Assert.True(SetFact.Typed(bo.House, bo.House.FindTag("W01")!.Item, WindowFacts.RoughWidth, "45 5/8").Then(bo.Record).Ok);
         var merged = Merge.Of(_laptops["ada"].Log, bo.Log).Value.Merged;
         Assert.Equal(Length.FromInches(45, 5, 8), merged.House.FindTag("W01")!.RoughWidth);
@@ -101,10 +104,10 @@ public class MergeTests
     }
 
     /// <summary>A week on three laptops: who, what (type, add, remove, undo, redo, take in another's changes), on which of the first windows.</summary>
-    private static readonly Gen<(int Who, int What, int Which, int Value)[]> Weeks =
+    internal static readonly Gen<(int Who, int What, int Which, int Value)[]> Weeks =
         Gen.Select(Gen.Int[0, 2], Gen.Int[0, 8], Gen.Int[0, 2], Gen.Int[4, 40]).Array[1, 40];
 
-    private static HouseLog[] Work((int Who, int What, int Which, int Value)[] week) => Work(week, []);
+    internal static HouseLog[] Work((int Who, int What, int Which, int Value)[] week) => Work(week, []);
 
     private static HouseLog[] Work((int Who, int What, int Which, int Value)[] week, int[] yearsWrong)
     {
@@ -134,7 +137,8 @@ public class MergeTests
                     break;
                 default:
                     if (window is not null)
-                        laptops.Do(Names[who], house => SetFact.Typed(house, window.Item, what % 2 == 0 ? WindowFacts.RoughWidth : WindowFacts.RoughHeight, $"{value}"));
+                        laptops.Do(Names[who],
+                            house => SetFact.Typed(house, window.Item, what % 2 == 0 ? WindowFacts.RoughWidth : WindowFacts.RoughHeight, $"{value}"));
                     break;
             }
         }
@@ -153,11 +157,13 @@ public class MergeTests
         Weeks.Select(Work).Sample(logs => Same(Both(Both(logs[0], logs[1]), logs[2]), Both(logs[0], Both(logs[1], logs[2]))), iter: 200);
 
     [Fact]
-    public void MergingAgainChangesNothing() => Weeks.Select(Work).Sample(logs => Same(Both(Both(logs[0], logs[1]), logs[1]), Both(logs[0], logs[1])), iter: 200);
+    public void MergingAgainChangesNothing() =>
+        Weeks.Select(Work).Sample(logs => Same(Both(Both(logs[0], logs[1]), logs[1]), Both(logs[0], logs[1])), iter: 200);
 
     [Fact]
     public void NoChangeIsLost() => Weeks.Select(Work).Sample(logs =>
-        logs.SelectMany(l => l.Changes).All(c => Both(Both(logs[0], logs[1]), logs[2]).Find(c.Id) is { } kept && ChangeJson.Write(kept) == ChangeJson.Write(c)), iter: 100);
+        logs.SelectMany(l => l.Changes)
+            .All(c => Both(Both(logs[0], logs[1]), logs[2]).Find(c.Id) is { } kept && ChangeJson.Write(kept) == ChangeJson.Write(c)), iter: 100);
 
     /// <summary>Whatever the laptops' clocks say: the same house as by right ones, and what somebody replaced or undid comes before that.</summary>
     [Fact]

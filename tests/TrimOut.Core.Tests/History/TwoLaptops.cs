@@ -24,7 +24,8 @@ internal sealed class TwoLaptops
 
     public Scribe this[string name] => _scribes[name];
 
-    public static Scribe Scribe(string name, IEnumerable<Change> changes, TimeProvider clock) => new(new MemoryStore(name, [.. changes]), clock, char.ToUpperInvariant(name[0]) + name[1..]);
+    public static Scribe Scribe(string name, IEnumerable<Change> changes, TimeProvider clock) =>
+        new(new MemoryStore(name, [.. changes]), clock, char.ToUpperInvariant(name[0]) + name[1..]);
 
     /// <summary>Sets a laptop's clock; its history stays.</summary>
     public void SetClock(string name, DateTimeOffset now) => _scribes[name] = Scribe(name, _scribes[name].Log.Changes, new FakeTimeProvider(now));
@@ -45,9 +46,13 @@ internal sealed class TwoLaptops
     /// <summary>All that can be seen of a house, as text.</summary>
     public static string Picture(HouseLog log) =>
         string.Join("\n", log.Changes.Select(ChangeJson.Write)) + "\n" +
-        string.Join("\n", RemovedAtWork.All(log.House).Select(r => $"{r.Item.Id} {r.Show(log.House)}")) + "\n" +
-        string.Join("\n", log.House.Items.Values.OrderBy(i => i.Id, StringComparer.Ordinal).Select(i => $"{i.Id} {i.Kind} {i.Place} " +
-            string.Join(" ", i.Fields.OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => $"{f.Key}={string.Join("|", f.Value.Select(h => $"{h.Id} {h.Stored}"))}"))));
+        string.Join("\n", RemovedAtWork.All(log.House).Select(r => $"{r.Item.Id} {r.Show(log.House)}")) + "\n" + Picture(log.House);
+
+    /// <summary>All items of a house with their values, as text.</summary>
+    public static string Picture(House house) =>
+        string.Join("\n", house.Items.Values.OrderBy(i => i.Id, StringComparer.Ordinal).Select(i => $"{i.Id} {i.Kind} {i.Place} " +
+            string.Join(" ", i.Fields.OrderBy(f => f.Key, StringComparer.Ordinal)
+                .Select(f => $"{f.Key}={string.Join("|", f.Value.Select(h => $"{h.Id} {h.Stored}"))}"))));
 
     private static void Saved(Scribe scribe, Result<Draft> draft)
     {

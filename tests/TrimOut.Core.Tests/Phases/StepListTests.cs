@@ -32,7 +32,8 @@ public class StepListTests
     public void StepsStandInTheOrderOfThePhases() => Assert.Equal(StepList.All.Select(s => s.Phase).Order(), StepList.All.Select(s => s.Phase));
 
     [Fact]
-    public void EveryPhaseHasStepsForAUnitOrTheHouse() => Assert.All(PhaseNames.All, p => Assert.Contains(StepList.All, s => s.Phase == p && s.Subject != ItemKind.Panel));
+    public void EveryPhaseHasStepsForAUnitOrTheHouse() =>
+        Assert.All(PhaseNames.All, p => Assert.Contains(StepList.All, s => s.Phase == p && s.Subject != ItemKind.Panel));
 
     // Mains work is for a licensed electrician: the step that records it asks for the name and the licence.
     [Fact]

@@ -19,7 +19,8 @@ public class AzimuthTests
     public void RefusesWhatIsNoDirection(string typed) => Assert.False(Azimuth.Read(typed).Ok);
 
     [Fact]
-    public void EveryPointReadsBack() => Assert.All(Enumerable.Range(0, 16), n => Assert.Equal(n * 22.5m, Azimuth.Read(new Azimuth(n * 22.5m).ToString()).Value.Degrees));
+    public void EveryPointReadsBack() =>
+        Assert.All(Enumerable.Range(0, 16), n => Assert.Equal(n * 22.5m, Azimuth.Read(new Azimuth(n * 22.5m).ToString()).Value.Degrees));
 
     [Theory]
     [InlineData(11.24, "N")]

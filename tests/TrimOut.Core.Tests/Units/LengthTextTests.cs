@@ -76,14 +76,16 @@ public class LengthTextTests
     [InlineData("1/2", "1/2\"")]
     [InlineData("0", "0\"")]
     [InlineData("1156 mm", "1156 mm")]
-    public void PrintsInches(string typed, string printed) => Assert.Equal(printed, LengthText.Read(typed, DisplayUnits.Inches).Value.Show(DisplayUnits.Inches));
+    public void PrintsInches(string typed, string printed) =>
+        Assert.Equal(printed, LengthText.Read(typed, DisplayUnits.Inches).Value.Show(DisplayUnits.Inches));
 
     [Theory]
     [InlineData("3'", "3'-0\"")]
     [InlineData("36 1/2\"", "3'-0 1/2\"")]
     [InlineData("11 31/32\"", "0'-11 31/32\"")]
     [InlineData("62 ft", "62'-0\"")]
-    public void PrintsFeetAndInches(string typed, string printed) => Assert.Equal(printed, LengthText.Read(typed, DisplayUnits.Inches).Value.Show(DisplayUnits.Inches, LengthScale.Run));
+    public void PrintsFeetAndInches(string typed, string printed) =>
+        Assert.Equal(printed, LengthText.Read(typed, DisplayUnits.Inches).Value.Show(DisplayUnits.Inches, LengthScale.Run));
 
     // 11 31/32 in carries to 1'-0" when it is rounded to sixteenths.
     [Fact]
@@ -114,7 +116,12 @@ public class LengthTextTests
         Gen.Select(Gen.Int[1, 400], Gen.Int[1, 63]).Sample((whole, part) =>
         {
             var length = Length.FromInches(whole, part, 64);
-            foreach (var typed in (string[])[$"{whole} {part}/64", $"{whole}-{part}/64", $"{whole} {part}/64\"", $"{whole / 12}' {whole % 12} {part}/64\"", $"{whole / 12}'-{whole % 12} {part}/64", $"{whole / 12} ft {whole % 12}-{part}/64 in"])
+            string[] ways =
+            [
+                $"{whole} {part}/64", $"{whole}-{part}/64", $"{whole} {part}/64\"", $"{whole / 12}' {whole % 12} {part}/64\"",
+                $"{whole / 12}'-{whole % 12} {part}/64", $"{whole / 12} ft {whole % 12}-{part}/64 in",
+            ];
+            foreach (var typed in ways)
                 Assert.Equal(length, LengthText.Read(typed, DisplayUnits.Inches).Value);
         });
 

@@ -24,7 +24,8 @@ public class CrashTests(ITestOutputHelper output)
     public void WithoutFlushingChangesAreLost() => Assert.NotEmpty(Count("no flush", new RecordingFiles { Flushes = false }, days: 3).Failures);
 
     [Fact]
-    public void WithoutFlushingTheFolderChangesAreLost() => Assert.NotEmpty(Count("no folder flush", new RecordingFiles { FlushesFolders = false }, days: 3).Failures);
+    public void WithoutFlushingTheFolderChangesAreLost() =>
+        Assert.NotEmpty(Count("no folder flush", new RecordingFiles { FlushesFolders = false }, days: 3).Failures);
 
     [Fact]
     public void WithTheJournalCutFirstChangesAreLost() => Assert.NotEmpty(Count("journal cut first", new JournalCutFirst(), days: 3).Failures);

@@ -1,7 +1,8 @@
 namespace TrimOut.HouseFile.Tests.Crashes;
 
 /// <summary>A real file that records what is asked of it, so that a database that knows nothing of our layer can be recorded too.</summary>
-internal sealed class RecordedStream(string path, DiskRecord record, int file) : FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.ReadWrite)
+internal sealed class RecordedStream(string path, DiskRecord record, int file)
+    : FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.ReadWrite)
 {
     public override void Write(byte[] buffer, int offset, int count)
     {

@@ -168,7 +168,9 @@ public class DamageTests
                 if (house.Opened.Count == _job.Saved.Count)
                     harmless++;
                 else
-                    said += house.Remark is null ? throw new InvalidOperationException($"case {one}: {house.Opened.Count} of {_job.Saved.Count} changes and nothing said") : 1;
+                    said += house.Remark is null
+                        ? throw new InvalidOperationException($"case {one}: {house.Opened.Count} of {_job.Saved.Count} changes and nothing said")
+                        : 1;
             }
             catch (HouseStoreException)
             {

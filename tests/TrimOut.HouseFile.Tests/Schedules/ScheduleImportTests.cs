@@ -15,7 +15,8 @@ public class ScheduleImportTests
     private Result<SchedulePlan> Plan(string csv, ScheduleOptions? options = null) =>
         ScheduleImport.Plan(_job.House, Encoding.UTF8.GetBytes(csv), "windows.csv", options ?? ScheduleOptions.ByHeaders);
 
-    private static string Problems(SchedulePlan plan) => string.Join("\n", plan.Problems.Select(p => $"{p.Line} {p.Column}: {p.Reason}{(p.RowLost ? " (row)" : "")}"));
+    private static string Problems(SchedulePlan plan) =>
+        string.Join("\n", plan.Problems.Select(p => $"{p.Line} {p.Column}: {p.Reason}{(p.RowLost ? " (row)" : "")}"));
 
     [Fact]
     public void AnOfficeScheduleComesInWhole()
@@ -92,7 +93,8 @@ public class ScheduleImportTests
     [Fact]
     public void AColumnThatIsNotThereIsNamedWithThoseThatAre()
     {
-        var refused = Plan("Mark,Width\nA,40\n", ScheduleOptions.ByHeaders with { Columns = ImmutableDictionary<ScheduleField, string>.Empty.Add(ScheduleField.Tag, "Nummer") });
+        var columns = ImmutableDictionary<ScheduleField, string>.Empty.Add(ScheduleField.Tag, "Nummer");
+        var refused = Plan("Mark,Width\nA,40\n", ScheduleOptions.ByHeaders with { Columns = columns });
         Assert.Equal("No column is headed \"Nummer\" (asked for as tag). The columns are: Mark, Width. Nothing was imported.", refused.Reason);
     }
 

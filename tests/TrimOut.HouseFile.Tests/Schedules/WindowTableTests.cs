@@ -60,7 +60,9 @@ public class WindowTableTests
         Assert.Equal(note, new TestJob().Do(plan.Draft).House.FindTag("W01")!.Show(WindowFacts.Note));
     }
 
-    /// <summary>RFC 4180, section 2: rows end with CR LF and have as many cells each; a comma or a quote puts a cell in quotes, and a quote is doubled.</summary>
+    /// <summary>
+    /// RFC 4180, section 2: rows end with CR LF and have as many cells each; a comma or a quote puts a cell in quotes, and a quote is doubled.
+    /// </summary>
     [Fact]
     public void TheTableKeepsToTheStandard()
     {

@@ -25,6 +25,7 @@ public class HistoryTextTests
     public void TwoChangesOfOneNameAreNotPickedFrom()
     {
         var line = Text().Split('\n')[0];
-        Assert.Contains("twice with different contents", HistoryText.Read(line + "\n" + line.Replace("Test crew", "Somebody", StringComparison.Ordinal)).Reason);
+        Assert.Contains("twice with different contents",
+            HistoryText.Read(line + "\n" + line.Replace("Test crew", "Somebody", StringComparison.Ordinal)).Reason);
     }
 }

@@ -8,14 +8,18 @@ namespace TrimOut.HouseFile.Tests.Texts;
 /// <summary>The schema that docs/house-file.md publishes, held by a validator of JSON Schema 2020-12 against what the program writes.</summary>
 public class SchemaTests
 {
-    private const string Sound = """{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[{"put":"house","field":"name","value":"Elm","over":["a:2"]}]}""";
+    private const string Sound =
+        """{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[""" +
+        """{"put":"house","field":"name","value":"Elm","over":["a:2"]}]}""";
 
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Repository.Root, "docs", "house-file.md")).Split("```json\n")[1].Split("```")[0]);
+    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Repository.Root, "docs", "house-file.md"))
+        .Split("```json\n")[1].Split("```")[0]);
 
     public static TheoryData<string> Histories =>
     [
         .. Directory.GetDirectories(Path.Combine(Repository.Root, "sample-jobs")).Select(f => Path.Combine(f, HistoryText.FileName))
-            .Concat(Directory.GetFiles(Path.Combine(Repository.Root, "tests", "TrimOut.HouseFile.Tests", "old-files"), "*.jsonl")).Select(f => Path.GetRelativePath(Repository.Root, f)),
+            .Concat(Directory.GetFiles(Path.Combine(Repository.Root, "tests", "TrimOut.HouseFile.Tests", "old-files"), "*.jsonl"))
+            .Select(f => Path.GetRelativePath(Repository.Root, f)),
     ];
 
     private static bool Valid(string line)
@@ -28,7 +32,8 @@ public class SchemaTests
     [MemberData(nameof(Histories))]
     public void EveryLineOfARealExportIsValid(string history)
     {
-        var lines = HistoryText.Write(HistoryText.Read(File.ReadAllText(Path.Combine(Repository.Root, history))).Value).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var lines = HistoryText.Write(HistoryText.Read(File.ReadAllText(Path.Combine(Repository.Root, history))).Value)
+            .Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.NotEmpty(lines);
         Assert.All(lines, line => Assert.True(Valid(line), line));
     }

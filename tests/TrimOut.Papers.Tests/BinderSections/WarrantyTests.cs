@@ -16,5 +16,5 @@ public class WarrantyTests
 
     [Fact]
     public void WhatNobodyTypedIsADashAndNoPromise() =>
-        Assert.All(Binder.Paper.Page(FinishedHouse.Data(new TestJob().House)).TableUnder("The crew's work"), r => Assert.Equal("–", r[1]));
+        Assert.All(Binder.Paper.Page(FinishedHouse.Data(new TestJob().Scribe.Log)).TableUnder("The crew's work"), r => Assert.Equal("–", r[1]));
 }

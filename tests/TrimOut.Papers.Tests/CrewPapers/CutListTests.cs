@@ -1,4 +1,5 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Papers.CrewPapers;
 using TrimOut.Testing;
@@ -50,12 +51,13 @@ public class CutListTests
 
     private static List<List<string>> Rows(RoughingJob job, string column)
     {
-        var table = PullSheet.Paper.Page(FinishedHouse.Data(job.House)).QuerySelectorAll("table").LastOrDefault(t => t.QuerySelector("th")!.TextContent == column);
+        var table = PullSheet.Paper.Page(FinishedHouse.Data(job.Log)).QuerySelectorAll("table")
+            .LastOrDefault(t => t.QuerySelector("th")!.TextContent == column);
         Assert.NotNull(table);
         return [.. table.QuerySelectorAll("tbody tr").Select(r => r.Children.Select(c => c.TextContent).ToList())];
     }
 
-    private static List<string> Said(RoughingJob job, string heading = "Cuts per box") => PullSheet.Paper.Page(FinishedHouse.Data(job.House)).SaidUnder(heading);
+    private static List<string> Said(RoughingJob job, string heading = "Cuts per box") => PullSheet.Paper.Page(FinishedHouse.Data(job.Log)).SaidUnder(heading);
 
     private static decimal Feet(string mark) => decimal.Parse(mark[..^3], System.Globalization.CultureInfo.InvariantCulture);
 
@@ -74,6 +76,8 @@ public class CutListTests
         }
 
         public House House => _job.House;
+
+        public HouseLog Log => _job.Scribe.Log;
 
         public Unit Unit(string tag) => _job.Unit(tag);
 

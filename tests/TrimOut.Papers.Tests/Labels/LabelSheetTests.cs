@@ -12,7 +12,8 @@ public class LabelSheetTests
     {
         var paper = LabelSheet.Paper.Write(FinishedHouse.Data());
         var codes = paper.Drawings.Values.SelectMany(Codes).ToList();
-        Assert.Equal(["W01;window;P1-W01", "W01;panel;P1-W01", "W02A;window;P1-W02A", "W02A;panel;P1-W02A", "W02B;window;P1-W02B", "W02B;panel;P1-W02B"], codes);
+        Assert.Equal(["W01;window;P1-W01", "W01;panel;P1-W01", "W02A;window;P1-W02A", "W02A;panel;P1-W02A", "W02B;window;P1-W02B", "W02B;panel;P1-W02B"],
+            codes);
     }
 
     [Theory]
@@ -23,13 +24,13 @@ public class LabelSheetTests
     {
         var job = FinishedHouse.Build();
         job.Say("W01", RunFacts.LabelAtWindow, label);
-        Assert.Equal($"W01;window;{label}", LabelSheet.Paper.Write(FinishedHouse.Data(job.House)).Drawings.Values.SelectMany(Codes).First());
+        Assert.Equal($"W01;window;{label}", LabelSheet.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Drawings.Values.SelectMany(Codes).First());
     }
 
     [Fact]
     public void BothEndsOfEveryRunAreInTheTableForThePrinter()
     {
-        var rows = CsvWriterTests.Read(LabelSheet.Paper.Csv!(FinishedHouse.Data()));
+        var rows = CsvTableTests.Read(LabelSheet.Paper.Csv!(FinishedHouse.Data()));
         Assert.Equal(["unit", "room", "end", "label", "panel", "output", "cable", "code"], rows[0]);
         Assert.Equal(["W01", "Kitchen", "window", "P1-W01", "P1", "1", "16/2", "W01;window;P1-W01"], rows[1]);
         Assert.Equal(1 + 2 * 3, rows.Count);
@@ -39,11 +40,11 @@ public class LabelSheetTests
     public void ACodeIsOnePathAndALabelTooLongForAnyCodeSaysSo()
     {
         var job = FinishedHouse.Build();
-        var sheet = XDocument.Parse(LabelSheet.Paper.Write(FinishedHouse.Data(job.House)).Drawings.Values.Single());
+        var sheet = XDocument.Parse(LabelSheet.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Drawings.Values.Single());
         Assert.Equal(6, sheet.Descendants().Count(e => e.Name.LocalName == "path"));
         // A label holds so many letters as a reader sees them, and one of those may be made of dozens of signs.
         job.Say("W01", RunFacts.LabelAtWindow, string.Concat(Enumerable.Repeat("a" + new string('\u0301', 50), 25)));
-        sheet = XDocument.Parse(LabelSheet.Paper.Write(FinishedHouse.Data(job.House)).Drawings.Values.Single());
+        sheet = XDocument.Parse(LabelSheet.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Drawings.Values.Single());
         Assert.Equal(5, sheet.Descendants().Count(e => e.Name.LocalName == "path"));
         Assert.Contains(sheet.Descendants(), e => e.Value == "too long for a code");
     }

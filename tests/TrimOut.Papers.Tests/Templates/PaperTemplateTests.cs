@@ -50,7 +50,8 @@ public class PaperTemplateTests
             ```
             """).Value;
         var page = Binder.Paper.Write(Finished, template);
-        Assert.StartsWith("# Test house, for the file\n\n- [What may bite](#what-may-bite)\n- [Outputs](#outputs)\n\n## What may bite\n\nRead this twice.\n", page.Markdown, StringComparison.Ordinal);
+        Assert.StartsWith("# Test house, for the file\n\n- [What may bite](#what-may-bite)\n- [Outputs](#outputs)\n\n## What may bite\n\nRead this twice.\n",
+            page.Markdown, StringComparison.Ordinal);
         Assert.Contains("### The panel called P1", page.Markdown, StringComparison.Ordinal);
         Assert.Contains("| Terminal |", page.Markdown, StringComparison.Ordinal);
         Assert.Contains("| 10       | nothing |", page.Markdown, StringComparison.Ordinal);
@@ -80,7 +81,7 @@ public class PaperTemplateTests
         var job = FinishedHouse.Build();
         job.SayOf("", HouseFacts.Name, "{{cover}} {{contents}}").SayOf("Kitchen", RoomFacts.Name, "Output").SayOf("P1", PanelFacts.Location, "free");
         var template = PaperTemplate.Read(Binder.Paper, "# {{house}}\n\n{{panels}}\n\n```words\nOutput = Terminal\nfree = nothing\n```\n").Value;
-        var written = Binder.Paper.Write(FinishedHouse.Data(job.House), template).Markdown;
+        var written = Binder.Paper.Write(FinishedHouse.Data(job.Scribe.Log), template).Markdown;
         Assert.StartsWith("# {{cover}} {{contents}}\n", written, StringComparison.Ordinal);
         Assert.Contains("| W01     | Output  |", written, StringComparison.Ordinal);
         Assert.Contains("| Hangs                 | free ", written, StringComparison.Ordinal);

@@ -3,6 +3,7 @@ using AngleSharp.Html.Parser;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Templates;
@@ -14,7 +15,8 @@ namespace TrimOut.Papers.Tests.Templates;
 public class WordsTests
 {
     private static readonly PaperData[] Houses =
-        [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).House), FinishedHouse.Data(new TestJob().House), .. SampleJobs.Names.Select(SampleJobs.Data)];
+        [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).Scribe.Log), FinishedHouse.Data(new TestJob().Scribe.Log),
+            .. SampleJobs.Names.Select(SampleJobs.Data)];
 
     public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
 
@@ -27,7 +29,8 @@ public class WordsTests
             var page = Marked(PaperList.Find(id)!, data);
             var tags = data.House.Units.Select(u => u.Tag).ToHashSet();
             Assert.All(page.QuerySelectorAll("p, li").Where(e => e.QuerySelector("svg") is null), e => Assert.Matches("[⟦⟧]", e.TextContent));
-            Assert.All(page.QuerySelectorAll("th").Where(e => !tags.Contains(e.TextContent)), e => Assert.StartsWith("⟦", e.TextContent, StringComparison.Ordinal));
+            Assert.All(page.QuerySelectorAll("th").Where(e => !tags.Contains(e.TextContent)),
+                e => Assert.StartsWith("⟦", e.TextContent, StringComparison.Ordinal));
         }
     }
 
@@ -43,7 +46,7 @@ public class WordsTests
         foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())))
             Assert.NotEmpty(Binder.Paper.Places(data, new Words(Ask, "x-asked"), new SortedDictionary<string, string>()).ToList());
         asked.Add(Binder.Paper.Title);
-        var sparse = SparseHouse();
+        var sparse = SparseHouse().House;
         Assert.Equal("leg of W01", sparse.NameOnPaper(sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(new Words(Ask, "x-asked")));
         asked.UnionWith(AllChecks.All.Select(c => c.Info.Title));
         asked.UnionWith(GenericKitTexts());
@@ -101,18 +104,21 @@ public class WordsTests
 
     private static PaperTemplate German { get; } = PaperTemplate.Read(Binder.Paper, ShippedTemplates.Text("binder.de").Value).Value;
 
-    /// <summary>A house in which little is known: a window with neither room nor size, a room without a floor, a leg without a length, a panel without a type.</summary>
-    private static House SparseHouse()
+    /// <summary>
+    /// A house in which little is known: a window with neither room nor size, a room without a floor, a leg without a length, a panel without a type.
+    /// </summary>
+    private static HouseLog SparseHouse()
     {
         var job = new TestJob().Room("Shed");
         job.Do(AddItems.Window(job.House, "W01", null)).Do(AddItems.Window(job.House, "W02", job.House.Rooms[0].Id));
         job.Do(AddItems.Leg(job.Run("W01"))).Add(ItemKind.Panel, "P1").SayOf("P1", PanelFacts.Type, "");
-        return job.Say("W01", UnitFacts.OpenGap, "1").House;
+        return job.Say("W01", UnitFacts.OpenGap, "1").Scribe.Log;
     }
 
     private static bool IsChoiceWithItsFact(string phrase) => FactTable.All.Any(f => f.Options(House.Empty).Any(o => phrase == $"{f.Label}: {o.Shown}"));
 
-    private static IEnumerable<string> Choices() => FactTable.All.SelectMany(f => f.Options(House.Empty).SelectMany(o => new[] { o.Shown, $"{f.Label}: {o.Shown}" }));
+    private static IEnumerable<string> Choices() =>
+        FactTable.All.SelectMany(f => f.Options(House.Empty).SelectMany(o => new[] { o.Shown, $"{f.Label}: {o.Shown}" }));
 
     private static AngleSharp.Html.Dom.IHtmlDocument Marked(Paper paper, PaperData data) => Page(paper, data, new Words(p => $"⟦{p}⟧", "x-marked"));
 

@@ -1,6 +1,8 @@
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Papers.Tests.Labels;
 using TrimOut.Papers.TradePapers;
 using TrimOut.Testing;
 
@@ -8,23 +10,135 @@ namespace TrimOut.Papers.Tests.TradePapers;
 
 public class OrderSheetTests
 {
+    private const string Sheet = "Sheet 1, frozen on 2026-03-02";
     private const string Since = "Changed since they were frozen";
+    private const string Day = "2026-03-02";
 
     [Fact]
-    public void AWidthPutAfterTheFreezeIsOnTheListOfChanges()
+    public void AWidthPutAfterTheFreezeIsOnTheListOfChangesAndTheSheetStaysAsItWasFrozen()
     {
         var job = Frozen();
-        Assert.Equal(["Nothing."], Page(job.House).SaidUnder(Since));
+        Assert.Equal(["Nothing."], Page(job).SaidUnder(Since));
         job.Say("W01", UnitFacts.OrderWidth, "44");
-        Assert.Equal(["W01", "Order width", "44\"", "Test crew", "2026-03-02"], Page(job.House).TableUnder(Since).Single());
+        Assert.Equal(["W01", "Order width", "45\"", "44\"", "Test crew", Day], Changes(job).Single());
+        Assert.Equal("45\"", Page(job).TableUnder(Sheet).Single()[2]);
+    }
+
+    [Fact]
+    public void AValueThatIsPutAgainAsItWasIsNoChange()
+    {
+        var job = Frozen().Say("W01", UnitFacts.OrderWidth, "44").Say("W01", UnitFacts.OrderWidth, "45");
+        Assert.Equal(["Nothing."], Page(job).SaidUnder(Since));
+    }
+
+    [Fact]
+    public void AMountThatWasChangedIsPrintedAsFrozenAndListed()
+    {
+        var job = Frozen().Say("W01", WindowFacts.Mount, "outside");
+        Assert.Equal(["W01", "Mount", "inside", "outside", "Test crew", Day], Changes(job).Single());
+        Assert.Equal("inside", Page(job).TableUnder(Sheet).Single()[4]);
+    }
+
+    [Fact]
+    public void ARemovedWindowStaysOnItsSheetAndIsListedAsRemoved()
+    {
+        var job = Frozen().Window("W02").Say("W01", UnitFacts.Acknowledgement, "A-4711");
+        job.Do(RemoveItems.Remove(job.House, job.House.FindTag("W01")!.Item));
+        Assert.Equal(["W01", "The unit", "ordered", "removed", "Test crew", Day], Changes(job)[0]);
+        Assert.Equal("W01", Page(job).TableUnder(Sheet).Single()[0]);
+        Assert.Contains("A-4711", OrderSheet.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown, StringComparison.Ordinal);
+        Assert.Equal(["W02"], Page(job).TableUnder("Not frozen yet").Select(r => r[0]));
+    }
+
+    [Fact]
+    public void AWindowThatIsLeftOutAfterTheFreezeIsListedToo()
+    {
+        var job = Frozen();
+        job.Do(SetFact.Typed(job.House, job.House.FindTag("W01")!.Item, WindowFacts.Covered, "no"));
+        Assert.Equal("its window is left out", Changes(job).Single()[3]);
+    }
+
+    [Fact]
+    public void AWindowThatWasAddedAfterTheFreezeIsListedAsOnNoSheet()
+    {
+        var job = Frozen().Window("W02");
+        Assert.Equal(["W02", "The unit", "–", "added, on no sheet yet", "Test crew", Day], Changes(job).Single());
+    }
+
+    [Fact]
+    public void ASecondUnitInAFrozenWindowChangesTheBoxLabelOfTheFirst()
+    {
+        var job = Frozen();
+        job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id));
+        Assert.Equal([["W01", "Box label", "W01", "W01A", "Test crew", Day], ["W01B", "The unit", "–", "added, on no sheet yet", "Test crew", Day]],
+            Changes(job));
+        Assert.Equal("W01", Page(job).TableUnder(Sheet).Single()[0]);
+    }
+
+    [Fact]
+    public void WhatTheKitSaysIsFrozenToo()
+    {
+        var job = Frozen().SayOf("Roller", CoveringKindFacts.MotorEnd, "right").SayOf("Roller", CoveringKindFacts.Name, "Roller, large");
+        Assert.Equal([["W01", "Kind", "Roller", "Roller, large", "Test crew", Day], ["W01", "Motor end", "left", "right", "Test crew", Day]], Changes(job));
+        Assert.Equal(["Roller", "left"], new[] { 1, 5 }.Select(at => Page(job).TableUnder(Sheet).Single()[at]));
+    }
+
+    [Fact]
+    public void ARemoteMoreThanWhenTheSheetWasFrozenIsListed()
+    {
+        var job = Frozen().Add(ItemKind.Remote, "Kitchen wall");
+        Assert.Equal(["–", "Remote: Handheld", "0", "1", "Test crew", Day], Changes(job).Single());
+    }
+
+    [Fact]
+    public void UndoingWhatWasDoneBeforeTheFreezeIsListedUnderWhoUndidIt()
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.OrderWidth, "45");
+        var before = job.Scribe.Log.Changes[^1];
+        job.Say("W01", UnitFacts.OrderedOn, Day);
+        job.Scribe.By = "Late crew";
+        job.Do(new Draft("Undo: the width", [new Edit.Undo(before.Id)]));
+        Assert.Equal(["W01", "Order width", "45\"", "–", "Late crew", Day], Changes(job).Single());
+        Assert.Equal("45\"", Page(job).TableUnder(Sheet).Single()[2]);
+    }
+
+    [Fact]
+    public void AnUndoThatWasItselfUndoneIsNoChange()
+    {
+        var job = Frozen().Say("W01", UnitFacts.OrderWidth, "44");
+        Assert.True(job.Scribe.Undo().Ok);
+        Assert.Equal(["Nothing."], Page(job).SaidUnder(Since));
+        Assert.True(job.Scribe.Redo().Ok);
+        Assert.Equal("44\"", Changes(job).Single()[3]);
+    }
+
+    [Fact]
+    public void AUnitThatWasTakenOffItsSheetIsListed()
+    {
+        var job = Frozen().Window("W02").Say("W02", UnitFacts.OrderedOn, Day).Say("W01", UnitFacts.OrderedOn, "");
+        Assert.Equal(["W01", "The unit", "ordered", "off its sheet", "Test crew", Day], Changes(job).Single());
+    }
+
+    [Fact]
+    public void OtherUnitsOfLengthAreNoChange() =>
+        Assert.Equal(["Nothing."], Page(Frozen().SayOf("", HouseFacts.Units, "millimetres")).SaidUnder(Since));
+
+    [Fact]
+    public void TheTableHasTheSheetAsItWasFrozenAndWhatIsDifferentNow()
+    {
+        var job = Frozen().Say("W01", UnitFacts.OrderWidth, "44").Window("W02").Say("W02", UnitFacts.OrderedOn, Day);
+        job.Do(RemoveItems.Remove(job.House, job.House.FindTag("W02")!.Item)).Window("W03");
+        var rows = CsvTableTests.Read(OrderSheet.Paper.Csv!(FinishedHouse.Data(job.Scribe.Log)));
+        int Column(string name) => Array.IndexOf(rows[0], name);
+        Assert.Equal([["1", "W01", "45\"", "order width"], ["1", "W02", "", "removed"], ["", "W03", "", ""]],
+            rows.Skip(1).Select(r => new[] { r[0], r[1], r[Column("order width")], r[Column("changed since it was frozen")] }));
     }
 
     [Fact]
     public void ALaptopWhoseClockIsAYearBehindStillPutItAfterTheFreeze()
     {
-        var job = Frozen();
-        var late = On(job, "other-laptop", new DateTimeOffset(2025, 1, 5, 8, 0, 0, TimeSpan.Zero), "43");
-        Assert.Equal(["W01", "Order width", "43\"", "Other crew", "2025-01-05"], Page(late.House).TableUnder(Since).Single());
+        var late = On(Frozen(), "other-laptop", new DateTimeOffset(2025, 1, 5, 8, 0, 0, TimeSpan.Zero), "43");
+        Assert.Equal(["W01", "Order width", "45\"", "43\"", "Other crew", "2025-01-05"], Page(late).TableUnder(Since).Single());
     }
 
     [Fact]
@@ -33,12 +147,29 @@ public class OrderSheetTests
         var job = new TestJob().Window("W01");
         var ahead = On(job, "other-laptop", new DateTimeOffset(2027, 1, 5, 8, 0, 0, TimeSpan.Zero), "43");
         var unit = ahead.House.Units.Single();
-        var frozen = ahead.With(new Change(new ChangeId("laptop", 900), ahead.LargestStamp + 1, new DateTimeOffset(2026, 3, 4, 8, 0, 0, TimeSpan.Zero), "Test crew", "frozen",
+        var frozen = ahead.With(
+            new Change(new ChangeId("laptop", 900), ahead.LargestStamp + 1, new DateTimeOffset(2026, 3, 4, 8, 0, 0, TimeSpan.Zero), "Test crew", "frozen",
             [new Edit.Put(unit.Id, UnitFacts.OrderedOn.Name, "2026-03-04", [])]));
-        Assert.Equal(["Nothing."], Page(frozen.House).SaidUnder(Since));
+        Assert.Equal(["Nothing."], Page(frozen).SaidUnder(Since));
     }
 
-    private static TestJob Frozen() => new TestJob().Window("W01").Say("W01", UnitFacts.OrderWidth, "45").Say("W01", UnitFacts.OrderedOn, "2026-03-02");
+    [Fact]
+    public void WhatAnotherLaptopHadDoneBeforeWithoutThatBeingKnownWasNotFrozen()
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.OrderWidth, "45").Say("W01", WindowFacts.Mount, "inside");
+        var window = job.House.FindTag("W01")!.Item;
+        var stamp = job.Scribe.Log.LargestStamp + 1;
+        // The other laptop's change stands before the freeze in the agreed order, and comes to this one only afterwards.
+        var other = new Change(new ChangeId("another-laptop", 1), stamp, job.Clock.GetUtcNow(), "Other crew", "mount",
+            [new Edit.Put(window.Id, WindowFacts.Mount.Name, "outside", [window.Latest(WindowFacts.Mount.Name)!.Id])]);
+        job.Say("W01", UnitFacts.Fabric, "Plain weave").Say("W01", UnitFacts.OrderedOn, Day);
+        var merged = job.Scribe.Log.With(other);
+        Assert.Equal("inside", Page(merged).TableUnder(Sheet).Single()[4]);
+        Assert.Equal(["W01", "Mount", "inside", "outside", "Other crew", Day], Page(merged).TableUnder(Since).Single());
+    }
+
+    private static TestJob Frozen() =>
+        new TestJob().Window("W01").Say("W01", UnitFacts.OrderWidth, "45").Say("W01", WindowFacts.Mount, "inside").Say("W01", UnitFacts.OrderedOn, Day);
 
     /// <summary>The history with one more change of another laptop, which had all that came before.</summary>
     private static HouseLog On(TestJob job, string device, DateTimeOffset clock, string inches)
@@ -46,8 +177,14 @@ public class OrderSheetTests
         var unit = job.Unit("W01").Item;
         var stored = UnitFacts.OrderWidth.ReadTyped(inches, job.House).Value;
         var over = unit.Latest(UnitFacts.OrderWidth.Name) is { } head ? new[] { head.Id } : [];
-        return job.Scribe.Log.With(new Change(new ChangeId(device, 1), job.Scribe.Log.LargestStamp + 1, clock, "Other crew", "width", [new Edit.Put(unit.Id, UnitFacts.OrderWidth.Name, stored, [.. over])]));
+        return job.Scribe.Log.With(
+            new Change(new ChangeId(device, 1), job.Scribe.Log.LargestStamp + 1, clock, "Other crew", "width",
+                [new Edit.Put(unit.Id, UnitFacts.OrderWidth.Name, stored, [.. over])]));
     }
 
-    private static AngleSharp.Html.Dom.IHtmlDocument Page(House house) => OrderSheet.Paper.Page(FinishedHouse.Data(house));
+    private static List<List<string>> Changes(TestJob job) => Page(job).TableUnder(Since);
+
+    private static AngleSharp.Html.Dom.IHtmlDocument Page(TestJob job) => Page(job.Scribe.Log);
+
+    private static AngleSharp.Html.Dom.IHtmlDocument Page(HouseLog log) => OrderSheet.Paper.Page(FinishedHouse.Data(log));
 }

@@ -7,7 +7,9 @@ using TrimOut.Papers.Writing;
 
 namespace TrimOut.Papers.Tests.Writing;
 
-/// <summary>Our Markdown means the same to a second reader: cmark, the reference implementation of CommonMark. Where it is not installed these are skipped.</summary>
+/// <summary>
+/// Our Markdown means the same to a second reader: cmark, the reference implementation of CommonMark. Where it is not installed these are skipped.
+/// </summary>
 public class CommonMarkTests
 {
     public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
@@ -39,13 +41,15 @@ public class CommonMarkTests
 
     private static List<string> ByCmark(string markdown)
     {
-        using var cmark = Process.Start(new ProcessStartInfo("cmark", "--to xml") { RedirectStandardInput = true, RedirectStandardOutput = true, StandardInputEncoding = new System.Text.UTF8Encoding(false) })!;
+        using var cmark = Process.Start(new ProcessStartInfo("cmark", "--to xml")
+        { RedirectStandardInput = true, RedirectStandardOutput = true, StandardInputEncoding = new System.Text.UTF8Encoding(false) })!;
         var written = cmark.StandardOutput.ReadToEndAsync();
         cmark.StandardInput.Write(markdown);
         cmark.StandardInput.Close();
         var seen = new List<string>();
         // The reader of the class library refuses to look up the document type, which is not needed.
-        using var xml = System.Xml.XmlReader.Create(new StringReader(written.Result), new System.Xml.XmlReaderSettings { DtdProcessing = System.Xml.DtdProcessing.Ignore });
+        using var xml = System.Xml.XmlReader.Create(new StringReader(written.Result),
+            new System.Xml.XmlReaderSettings { DtdProcessing = System.Xml.DtdProcessing.Ignore });
         Walk(XDocument.Load(xml, LoadOptions.PreserveWhitespace).Root!, seen);
         return seen;
     }

@@ -28,7 +28,8 @@ public class DrawingTests
         job.Do(Core.Decisions.SetFact.Typed(job.House, job.House.FindTag("W01")!.Item, WindowFacts.RoughHeight, height));
         foreach (var unit in job.House.Units.Select(u => u.Tag).ToList())
         {
-            job.Say(unit, UnitFacts.LeadSide, side).Say(unit, UnitFacts.Power, "panel").Say(unit, UnitFacts.EntrySide, side).Say(unit, UnitFacts.EntryFromJamb, units == DisplayUnits.Inches ? "2" : "50")
+            job.Say(unit, UnitFacts.LeadSide, side).Say(unit, UnitFacts.Power, "panel").Say(unit, UnitFacts.EntrySide, side)
+                .Say(unit, UnitFacts.EntryFromJamb, units == DisplayUnits.Inches ? "2" : "50")
                 .Say(unit, RunFacts.TailAtWindow, units == DisplayUnits.Inches ? "36" : "900");
         }
         return job;
@@ -109,7 +110,8 @@ public class DrawingTests
     }
 
     public static TheoryData<string> Ways() =>
-        ["across 20", "up 8, across 46", "up 8, up 9, across 4, down 3, across 120", "across 3, up 8, down 8, up 8, down 8, across 2", "up 9", "down 9, down 9", "through floor 10, across 1, down 1, across 1, up 1, across 90"];
+        ["across 20", "up 8, across 46", "up 8, up 9, across 4, down 3, across 120", "across 3, up 8, down 8, up 8, down 8, across 2", "up 9", "down 9, down 9",
+            "through floor 10, across 1, down 1, across 1, up 1, across 90"];
 
     [Theory]
     [MemberData(nameof(Ways))]
@@ -121,7 +123,8 @@ public class DrawingTests
             job.Do(Core.Decisions.AddItems.Leg(job.Run("W01")));
             var item = job.Run("W01").Legs[^1].Item;
             var at = leg.LastIndexOf(' ');
-            job.Do(Core.Decisions.SetFact.Typed(job.House, item, LegFacts.Direction, leg[..at])).Do(Core.Decisions.SetFact.Typed(job.House, job.House.Find(item.Id)!, LegFacts.Length, leg[(at + 1)..]));
+            job.Do(Core.Decisions.SetFact.Typed(job.House, item, LegFacts.Direction, leg[..at]))
+                .Do(Core.Decisions.SetFact.Typed(job.House, job.House.Find(item.Id)!, LegFacts.Length, leg[(at + 1)..]));
         }
         foreach (var (glyphs, width, height) in Everywhere())
         {

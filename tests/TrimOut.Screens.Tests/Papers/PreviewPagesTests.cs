@@ -18,7 +18,8 @@ public class PreviewPagesTests
     [Fact]
     public void WhatIsStrongKeepsItsToneInTheMiddleOfALine()
     {
-        var line = new PreviewPages([new(PreviewKind.Paragraph, 0, "", [new("Mains power.", Strong: true), new(" The panel")], [])]).Lines(40, Glyphs.Drawn).Single();
+        var line = new PreviewPages([new(PreviewKind.Paragraph, 0, "", [new("Mains power.", Strong: true), new(" The panel")], [])]).Lines(40, Glyphs.Drawn)
+            .Single();
         Assert.Equal([("Mains power.", Tone.Strong), (" The panel", Tone.Text)], line);
     }
 
@@ -34,7 +35,8 @@ public class PreviewPagesTests
 
     [Fact]
     public void WhereAFigureWouldBeCutEachRowBecomesAList() =>
-        Assert.Equal(["Unit: W01", "  Width: 1152 mm", "  Height:", "  1537.25", "─"], Lines(16, Table(["Unit", "Width", "Height"], ["W01", "1152 mm", "1537.25"])));
+        Assert.Equal(["Unit: W01", "  Width: 1152 mm", "  Height:", "  1537.25", "─"],
+            Lines(16, Table(["Unit", "Width", "Height"], ["W01", "1152 mm", "1537.25"])));
 
     [Theory]
     [InlineData(77)]
@@ -43,7 +45,9 @@ public class PreviewPagesTests
     public void NoLineIsLongerThanTheScreenWhateverWasTyped(int width)
     {
         var text = "👩‍🔧 窓 חלון a_very_long_word_without_any_space_in_it_that_goes_on_and_on_and_on_and_on_and_on_and_on_and_on_and_on_and_on | *b* ";
-        var pages = new PreviewPages([Heading(1, text), new(PreviewKind.Paragraph, 0, "", [new(text), new(text, Strong: true), new(text, Picture: true)], []), Table(["A", "B", text], [text, "1", "2"])]);
+        var pages = new PreviewPages(
+            [Heading(1, text), new(PreviewKind.Paragraph, 0, "", [new(text), new(text, Strong: true), new(text, Picture: true)], []),
+                Table(["A", "B", text], [text, "1", "2"])]);
         Assert.All(pages.Lines(width, Glyphs.Drawn), line => Assert.InRange(line.Sum(p => TextWidth.Of(p.Text)), 0, width));
     }
 
@@ -60,5 +64,6 @@ public class PreviewPagesTests
 
     private static PreviewBlock Heading(int level, string text) => new(PreviewKind.Heading, level, "", [new(text)], []);
 
-    private static PreviewBlock Table(params string[][] rows) => new(PreviewKind.Table, 0, "", [], [.. rows.Select(r => r.Select(c => ImmutableArray.Create(new PreviewText(c))).ToImmutableArray())]);
+    private static PreviewBlock Table(params string[][] rows) =>
+        new(PreviewKind.Table, 0, "", [], [.. rows.Select(r => r.Select(c => ImmutableArray.Create(new PreviewText(c))).ToImmutableArray())]);
 }

@@ -19,7 +19,8 @@ public class AskingStories
     public void AThinnerGaugeIsTooLittleAndAThickerOneIsEnoughAgain()
     {
         using var user = At(Roughed());
-        user.Press("=", "enter").Type("150 ft").Press("down").Press("left").Sees("18 AWG").Sees("too long").Press("right").Sees("16 AWG").DoesNotSee("too long");
+        user.Press("=", "enter").Type("150 ft").Press("down").Press("left").Sees("18 AWG").Sees("too long").Press("right").Sees("16 AWG")
+            .DoesNotSee("too long");
     }
 
     [Fact]
@@ -81,6 +82,7 @@ public class AskingStories
     private static TerminalUser At(TestJob job) => new(new TestDesk(new FakeTimeProvider()), job.Scribe);
 
     private static TestJob Roughed() => new TestJob().Window("W01")
-        .Say("W01", WindowFacts.RoughWidth, "36\"").Say("W01", WindowFacts.RoughHeight, "60\"").Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("60 ft", CablePlace.InWall))
+        .Say("W01", WindowFacts.RoughWidth, "36\"").Say("W01", WindowFacts.RoughHeight, "60\"").Say("W01", RunFacts.Cable, "16/2")
+            .Legs("W01", ("60 ft", CablePlace.InWall))
         .Say("W01", RunFacts.TailAtWindow, "36\"").Say("W01", RunFacts.TailAtPanel, "72\"");
 }

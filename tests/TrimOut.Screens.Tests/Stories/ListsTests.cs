@@ -44,7 +44,8 @@ public class ListsTests
         using var user = AtRidgeHouse();
         user.Press("f");
         var text = user.Screen;
-        Assert.Equal(text.IndexOf("The cable leaves the wall", StringComparison.Ordinal), text.LastIndexOf("The cable leaves the wall", StringComparison.Ordinal));
+        Assert.Equal(text.IndexOf("The cable leaves the wall", StringComparison.Ordinal),
+            text.LastIndexOf("The cable leaves the wall", StringComparison.Ordinal));
         user.Sees("◆");
     }
 
@@ -115,7 +116,8 @@ public class ListsTests
     {
         var job = new TestJob().Window("W01").Say("W01", UnitFacts.Power, "panel").Say("W01", RunFacts.Cable, "16/2");
         job.Do(AddItems.Leg(job.Run("W01")));
-        job.Do(SetFact.Typed(job.House, job.Run("W01").Legs[0].Item, LegFacts.Length, "50")).Say("W01", RunFacts.TailAtWindow, "36").Say("W01", RunFacts.TailAtPanel, "72");
+        job.Do(SetFact.Typed(job.House, job.Run("W01").Legs[0].Item, LegFacts.Length, "50")).Say("W01", RunFacts.TailAtWindow, "36")
+            .Say("W01", RunFacts.TailAtPanel, "72");
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
         var needed = Core.Units.LengthText.ShowRounded(user.House.Runs[0].Needed!.Value, user.House.DisplayUnits, Core.Units.LengthScale.Run);
         user.Press("4").Sees(needed).Press("p").Sees($"W01 {needed}");
@@ -125,7 +127,9 @@ public class ListsTests
     public void RemotesBeyondTheEdgeAreCountedAndNamesAreWhole()
     {
         var job = new TestJob().Window("W01");
-        foreach (var name in (string[])["Living room front", "Living room rear", "Main bedroom", "Guest room", "Study", "Kitchen", "Breakfast corner", "Wing hall", "Stair landing"])
+        string[] names =
+            ["Living room front", "Living room rear", "Main bedroom", "Guest room", "Study", "Kitchen", "Breakfast corner", "Wing hall", "Stair landing"];
+        foreach (var name in names)
             job.Add(ItemKind.Remote, name);
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
         user.Press("5").Sees("more to the right").Sees("bedroom");
@@ -151,6 +155,8 @@ public class ListsTests
         using var user = AtRidgeHouse();
         user.Press("6", "m");
         var rows = PunchRows.Of((PunchScreen)user.Shell.Screen, user.Shell.Context);
-        Assert.All(user.Shell.Context.Report.Missing, m => Assert.Contains(rows, r => r.Text.Contains(m.NotChecked.Missing.In(user.Shell.Context.House), StringComparison.Ordinal) && r.Text.Contains(m.Check.Title, StringComparison.Ordinal)));
+        var house = user.Shell.Context.House;
+        Assert.All(user.Shell.Context.Report.Missing, m => Assert.Contains(rows, r =>
+            r.Text.Contains(m.NotChecked.Missing.In(house), StringComparison.Ordinal) && r.Text.Contains(m.Check.Title, StringComparison.Ordinal)));
     }
 }

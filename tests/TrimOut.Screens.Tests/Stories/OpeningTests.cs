@@ -50,7 +50,11 @@ public class OpeningTests
     [Fact]
     public void ALongReasonIsReadToItsEnd()
     {
-        var store = new MemoryStore { FailWith = "Not saved: the disk that /media/somebody/a stick with a long name/houses of this year/elm street.trimout is on is full. Make room and try again, or save a copy somewhere else." };
+        var store = new MemoryStore
+        {
+            FailWith = "Not saved: the disk that /media/somebody/a stick with a long name/houses of this year/elm street.trimout is on is full. " +
+            "Make room and try again, or save a copy somewhere else."
+        };
         using var user = new TerminalUser(_desk, new Core.History.Scribe(store, _desk.Clock, "Ash"));
         user.Press("0", "enter").Type("Elm").Sees("is on is full.").Sees("copy somewhere else. F2 writes all to a new file and goes on there.");
     }

@@ -10,7 +10,8 @@ namespace TrimOut.Screens.Tests.Stories;
 public class PapersTests
 {
     private readonly List<Action> _waiting = [];
-    private readonly TestDesk _desk = new(new FakeTimeProvider()) { Papers = [new("binder", "Owner's binder", "the owner"), new("labels", "Cable labels", "the crew")] };
+    private readonly TestDesk _desk = new(new FakeTimeProvider())
+    { Papers = [new("binder", "Owner's binder", "the owner"), new("labels", "Cable labels", "the crew")] };
 
     [Fact]
     public void WhileAPaperIsWrittenTheKeysGoOn()

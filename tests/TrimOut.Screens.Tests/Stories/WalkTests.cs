@@ -67,7 +67,8 @@ public class WalkTests
     [Fact]
     public void AReadingThatCanNotBeIsToldWhileTheMeterIsStillOnTheCable()
     {
-        var job = new TestJob().Window("W01").Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("80 ft", CablePlace.InWall)).Say("W01", RunFacts.TailAtWindow, "36").Say("W01", RunFacts.TailAtPanel, "36");
+        var job = new TestJob().Window("W01").Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("80 ft", CablePlace.InWall))
+            .Say("W01", RunFacts.TailAtWindow, "36").Say("W01", RunFacts.TailAtPanel, "36");
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
         user.Press("2", "]");
         while (((Walk.WalkScreen)user.Shell.Screen).StepId != "tested-first")
@@ -128,7 +129,8 @@ public class WalkTests
         var there = new TestJob(store: new MemoryStore("there", both)).Say("W01", WindowFacts.RoughWidth, "38");
         var merged = new MemoryStore("here", [.. here.Scribe.Log.Changes.Union(there.Scribe.Log.Changes)]);
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: merged).Scribe);
-        user.Press("6").Sees("36\"").Sees("38\"").Press("enter", "enter").Sees("38\" by Test crew, 2026-03-02").Sees("Enter keeps it.").Press("down").Sees("36\" by Test crew").Press("down").Press("down", "enter");
+        user.Press("6").Sees("36\"").Sees("38\"").Press("enter", "enter").Sees("38\" by Test crew, 2026-03-02").Sees("Enter keeps it.").Press("down")
+            .Sees("36\" by Test crew").Press("down").Press("down", "enter");
         Assert.Single(user.House.Windows[0].Item.Heads(WindowFacts.RoughWidth.Name));
         Assert.DoesNotContain(user.Shell.Context.Report.Findings, f => f.Check.Id == "values-disagree");
     }

@@ -65,7 +65,8 @@ public sealed class RealDiskTests : IDisposable
     public void OnAFullDiskEverySaveThatWasSaidToBeOneIsThereAndTheRestGoesElsewhere()
     {
         using var stick = Stick("256k");
-        var lines = string.Concat(Enumerable.Range(1, 400).Select(n => string.Create(CultureInfo.InvariantCulture, $"W01\tnote\tnote {n} {new string('x', 300)}\n")));
+        var lines = string.Concat(Enumerable.Range(1, 400)
+            .Select(n => string.Create(CultureInfo.InvariantCulture, $"W01\tnote\tnote {n} {new string('x', 300)}\n")));
         var set = _run.RunWith(lines, "set", OnStick("elm.trimout"));
         var saved = set.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length;
         Assert.Equal(2, set.Code);
@@ -106,7 +107,8 @@ public sealed class RealDiskTests : IDisposable
             terminal.Send(string.Create(CultureInfo.InvariantCulture, $"{item} {note}\r"));
         }
         terminal.WaitFor("NOT SAVED").WaitFor("Not saved: the disk");
-        terminal.Forget().Send("\u001bOQ").WaitFor("Write the whole house to").Send("\r").WaitFor("Enter saves what").Forget().Send("\r").WaitFor("Saved: ").Send("qq");
+        terminal.Forget().Send("\u001bOQ").WaitFor("Write the whole house to").Send("\r").WaitFor("Enter saves what").Forget().Send("\r").WaitFor("Saved: ")
+            .Send("qq");
         Assert.Equal(0, terminal.WaitForExit());
         var (copy, original) = (Read(_run.In("data/trimout/houses/elm-copy-1.trimout")), Read(OnStick("elm.trimout")));
         Assert.Equal(original.Changes.Count + 1, copy.Changes.Count);
@@ -121,7 +123,8 @@ public sealed class RealDiskTests : IDisposable
         stick.PullOut();
         Retag(terminal, "W88").WaitFor("Not saved").WaitFor("is gone.");
         Assert.Empty(Directory.GetFileSystemEntries(_run.In("stick")));
-        terminal.Forget().Send("\u001bOQ").WaitFor("Write the whole house to").Send("\r").WaitFor("Enter saves what").Forget().Send("\r").WaitFor("Saved: ").Send("qq");
+        terminal.Forget().Send("\u001bOQ").WaitFor("Write the whole house to").Send("\r").WaitFor("Enter saves what").Forget().Send("\r").WaitFor("Saved: ")
+            .Send("qq");
         Assert.Equal(0, terminal.WaitForExit());
         Assert.Equal("W88", Assert.Single(Read(_run.In("data/trimout/houses/elm-copy-1.trimout")).House.Windows).Tag);
         Assert.Empty(Directory.GetFileSystemEntries(_run.In("stick")));

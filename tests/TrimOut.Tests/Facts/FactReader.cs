@@ -80,9 +80,11 @@ internal sealed record FactReader(string Sort, string Name, Func<Scribe, IReadOn
     private static FactReader OfPaper(Paper paper) => new("paper", paper.Title, scribe =>
     {
         var (report, cuts) = (CheckReport.Of(scribe.House), CutPlans.Of(scribe.House));
-        return NotedReads.Of(scribe.House, h =>
+        // A history of its own: nothing was asked yet of the house that it makes.
+        var own = HouseLog.Of(scribe.Log.Changes).Value;
+        return NotedReads.OfThis(own.House, house =>
         {
-            var data = new PaperData(h, Day, report) { Cuts = cuts };
+            var data = new PaperData(own, Day, report) { Cuts = cuts };
             _ = (paper.Write(data), paper.Csv?.Invoke(data));
         });
     });

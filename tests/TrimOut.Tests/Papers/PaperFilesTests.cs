@@ -30,7 +30,8 @@ public sealed class PaperFilesTests : IDisposable
         foreach (var paper in PaperList.All)
         {
             var files = PaperFiles.Write(paper, Data("W01", house), null, _folder);
-            var links = Regex.Matches(File.ReadAllText(files.Single(f => f.EndsWith(".md", StringComparison.Ordinal))), @"!\[[^\]]*\]\((?<to>[^)]*)\)").Select(m => m.Groups["to"].Value).ToList();
+            var links = Regex.Matches(File.ReadAllText(files.Single(f => f.EndsWith(".md", StringComparison.Ordinal))), @"!\[[^\]]*\]\((?<to>[^)]*)\)")
+                .Select(m => m.Groups["to"].Value).ToList();
             Assert.All(links, l => Assert.True(File.Exists(Path.Combine(_folder, Uri.UnescapeDataString(l))), l));
             Assert.Equal(links.Count, files.Count(f => f.EndsWith(".svg", StringComparison.Ordinal)));
         }
@@ -52,8 +53,10 @@ public sealed class PaperFilesTests : IDisposable
                 written.Add(file);
         });
         Assert.Equal(written.Order(), Directory.EnumerateFiles(_folder, "*", SearchOption.AllDirectories).Order());
-        Assert.Equal(PaperList.All.Take(2).Select(p => $"house-{p.Id}.html"), written.Where(f => f.EndsWith(".html", StringComparison.Ordinal)).Select(Path.GetFileName));
-        Assert.All(written.Where(f => f.EndsWith(".html", StringComparison.Ordinal)), f => Assert.EndsWith("</html>\n", File.ReadAllText(f), StringComparison.Ordinal));
+        Assert.Equal(PaperList.All.Take(2).Select(p => $"house-{p.Id}.html"),
+            written.Where(f => f.EndsWith(".html", StringComparison.Ordinal)).Select(Path.GetFileName));
+        Assert.All(written.Where(f => f.EndsWith(".html", StringComparison.Ordinal)),
+            f => Assert.EndsWith("</html>\n", File.ReadAllText(f), StringComparison.Ordinal));
     }
 
     [Fact]
@@ -70,7 +73,7 @@ public sealed class PaperFilesTests : IDisposable
 
     private static PaperData Data(string tag, string files)
     {
-        var house = new TestJob().Room("Kitchen", "Main").Window(tag).House;
-        return new PaperData(house, new DateOnly(2026, 9, 30), CheckReport.Of(house)) { FilesOf = files };
+        var log = new TestJob().Room("Kitchen", "Main").Window(tag).Scribe.Log;
+        return new PaperData(log, new DateOnly(2026, 9, 30), CheckReport.Of(log.House)) { FilesOf = files };
     }
 }

@@ -32,13 +32,14 @@ public class PreviewTests
     [MemberData(nameof(Papers))]
     public void EveryPaperFitsEveryScreenAndNamesEveryUnitThatItsMarkdownNames(string id)
     {
-        var markdown = PaperList.Find(id)!.Write(new PaperData(House.House, House.Date, House.Report())).Markdown;
+        var markdown = PaperList.Find(id)!.Write(new PaperData(House.Log, House.Date, House.Report())).Markdown;
         foreach (var width in new[] { 77, 137 })
         {
             var lines = Pages(id).Lines(width, Glyphs.Drawn);
             Assert.All(lines, l => Assert.InRange(l.Sum(p => TextWidth.Of(p.Text)), 0, width));
             var shown = string.Concat(lines.SelectMany(l => l).SelectMany(p => p.Text).Where(char.IsLetterOrDigit));
-            Assert.All(House.House.Units.Where(u => markdown.Contains(u.Tag, StringComparison.Ordinal)), u => Assert.Contains(u.Tag, shown, StringComparison.Ordinal));
+            Assert.All(House.Log.House.Units.Where(u => markdown.Contains(u.Tag, StringComparison.Ordinal)),
+                u => Assert.Contains(u.Tag, shown, StringComparison.Ordinal));
         }
     }
 
@@ -46,8 +47,8 @@ public class PreviewTests
 
     private static PaperHouse Ridge()
     {
-        var house = SampleHouse.Open("ridge-house", new FakeTimeProvider()).House;
-        var report = CheckReport.Of(house);
-        return new PaperHouse(house, () => report, "ridge-house.trimout", new DateOnly(2026, 9, 30));
+        var log = SampleHouse.Open("ridge-house", new FakeTimeProvider()).Log;
+        var report = CheckReport.Of(log.House);
+        return new PaperHouse(log, () => report, "ridge-house.trimout", new DateOnly(2026, 9, 30));
     }
 }

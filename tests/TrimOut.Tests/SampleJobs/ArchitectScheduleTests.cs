@@ -26,7 +26,8 @@ public class ArchitectScheduleTests
 
     [Fact]
     public void WhatCanNotBeReadIsListedByLineAndColumn() =>
-        Approved.Match(string.Concat(_plan.Problems.Select(p => $"line {p.Line}, {p.Column}: {p.Reason}{(p.RowLost ? " The row is left out." : "")}\n")), "architect-schedule-problems");
+        Approved.Match(string.Concat(_plan.Problems.Select(p => $"line {p.Line}, {p.Column}: {p.Reason}{(p.RowLost ? " The row is left out." : "")}\n")),
+            "architect-schedule-problems");
 
     [Fact]
     public void TheRestIsNotLost()
@@ -34,7 +35,8 @@ public class ArchitectScheduleTests
         Assert.Equal(Enumerable.Range(1, 18).Select(n => $"W{n:00}"), _job.House.Windows.Select(w => w.Tag).Order(StringComparer.Ordinal));
         Assert.Equal(Length.FromInches(45, 1, 2), _job.House.FindTag("W18")!.RoughWidth);
         Assert.Equal(Length.FromInches(24, 3, 4), _job.House.FindTag("W18")!.RoughHeight);
-        Assert.Equal(["Living room", "Kitchen", "Stair landing", "Main bedroom", "Bath", "Guest room", "Study", "Wing hall", "Store"], _job.House.Rooms.Select(r => r.Name));
+        Assert.Equal(["Living room", "Kitchen", "Stair landing", "Main bedroom", "Bath", "Guest room", "Study", "Wing hall", "Store"],
+            _job.House.Rooms.Select(r => r.Name));
     }
 
     [Fact]

@@ -51,7 +51,9 @@ public class CanalHouseTests
         Assert.Equal(House.Windows.Select(w => w.Units[0].Kind!.Name), job.House.Windows.Select(w => w.Units[0].Kind!.Name));
 
         static string Room(Room room) => $"{room.Name}, {room.Floor}";
-        static string Opening(Window window) => $"{window.Tag} in {window.Room!.Name}: {window.RoughWidth} x {window.RoughHeight}, {window.Show(WindowFacts.Facing)}, {window.Reach}, {window.Mount}";
+        static string Opening(Window window) =>
+            $"{window.Tag} in {window.Room!.Name}: {window.RoughWidth} x {window.RoughHeight}, {window.Show(WindowFacts.Facing)}, {window.Reach}, " +
+                $"{window.Mount}";
     }
 
     [Theory]

@@ -44,7 +44,8 @@ public class EverySampleJobTests
         var unread = from item in SampleJob.Open(name).House.Items.Values
                      from field in item.Fields
                      let head = field.Value[^1]
-                     where head is { Stored: not null, Value: null } && !field.Key.Contains('#', StringComparison.Ordinal) && field.Key != Core.Houses.Item.RemovedField
+                     where head is { Stored: not null, Value: null } && !field.Key.Contains('#', StringComparison.Ordinal)
+                         && field.Key != Core.Houses.Item.RemovedField
                      select $"{item.Id} {field.Key}: {head.Stored}";
         Assert.Empty(unread);
     }
@@ -58,7 +59,8 @@ public class EverySampleJobTests
         Assert.True(changes.Select(c => c.Id.Device).Distinct().Count() >= 2);
         Assert.True(changes[^1].SaidAt - changes[0].SaidAt > TimeSpan.FromDays(60));
         Assert.Contains(changes, c => c.Edits.Any(e => e is Edit.Undo));
-        Assert.All(changes.Zip(changes.Skip(1)), pair => Assert.True(pair.First.SaidAt < pair.Second.SaidAt, $"{pair.Second.Id} comes before {pair.First.Id} by the clock."));
+        Assert.All(changes.Zip(changes.Skip(1)),
+            pair => Assert.True(pair.First.SaidAt < pair.Second.SaidAt, $"{pair.Second.Id} comes before {pair.First.Id} by the clock."));
     }
 
     [Theory]

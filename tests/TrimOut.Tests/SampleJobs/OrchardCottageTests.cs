@@ -18,7 +18,8 @@ public class OrchardCottageTests
                    from step in StepList.Of(phase, walker)
                    where walker.MarkOf(step) is null
                    select $"{walker.Name}: {step.Id}";
-        Assert.Equal(["Orchard cottage: demonstrated", "Orchard cottage: binder-given", "Orchard cottage: open-items-agreed", "Orchard cottage: signed-off"], left);
+        Assert.Equal(["Orchard cottage: demonstrated", "Orchard cottage: binder-given", "Orchard cottage: open-items-agreed", "Orchard cottage: signed-off"],
+            left);
     }
 
     [Fact]

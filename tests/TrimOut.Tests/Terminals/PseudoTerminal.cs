@@ -19,8 +19,10 @@ internal sealed class PseudoTerminal : IDisposable
         var program = Path.Combine(AppContext.BaseDirectory, "trimout");
         var words = string.Join(' ', arguments.Select(a => $"'{a}'"));
         var line = $"cd '{folder}'; stty rows {rows.ToString(CultureInfo.InvariantCulture)} cols {columns.ToString(CultureInfo.InvariantCulture)}; " +
-            $"tty > tty; stty -g > before; env {environment} XDG_DATA_HOME='{folder}/data' sh -c 'echo $$ > pid; exec \"{program}\" {words.Replace("'", "\"", StringComparison.Ordinal)}'; echo $? > code; stty -g > after";
-        var start = new ProcessStartInfo("script", ["-qfec", line, "/dev/null"]) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
+            $"tty > tty; stty -g > before; env {environment} XDG_DATA_HOME='{folder}/data' sh -c 'echo $$ > pid; " +
+            $"exec \"{program}\" {words.Replace("'", "\"", StringComparison.Ordinal)}'; echo $? > code; stty -g > after";
+        var start = new ProcessStartInfo("script", ["-qfec", line, "/dev/null"])
+        { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
         _script = Process.Start(start)!;
         _ = Task.Run(Read);
     }
@@ -63,7 +65,8 @@ internal sealed class PseudoTerminal : IDisposable
         return this;
     }
 
-    public void Resize(int columns, int rows) => Sh($"stty -F {Note("tty")} rows {rows.ToString(CultureInfo.InvariantCulture)} cols {columns.ToString(CultureInfo.InvariantCulture)}");
+    public void Resize(int columns, int rows) =>
+        Sh($"stty -F {Note("tty")} rows {rows.ToString(CultureInfo.InvariantCulture)} cols {columns.ToString(CultureInfo.InvariantCulture)}");
 
     public void Signal(string name) => Sh($"kill -{name} {Note("pid")}");
 

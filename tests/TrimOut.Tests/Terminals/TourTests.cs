@@ -86,7 +86,7 @@ public sealed class TourTests : IDisposable
     {
         using var terminal = new PseudoTerminal(_folder, 60, 20, "LANG=C.UTF-8 TERM=xterm", "open", Ridge);
         terminal.WaitFor("this terminal has 60 x 20");
-        Assert.NotEqual(0, terminal.WaitForExit());
+        Assert.Equal(69, terminal.WaitForExit());
     }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);

@@ -36,7 +36,8 @@ public sealed class BackupVerbTests : IDisposable
         Assert.Equal(before, History());
         Assert.Equal(0, _run.Run("restore", "elm.trimout", backup, "--replace").Code);
         Assert.Equal(1, History().Split('\n').Length - 1);
-        Assert.Contains(_run.Run("backups", "elm.trimout").Output.Split('\n', StringSplitOptions.RemoveEmptyEntries), line => History(line.Split('\t')[0]) == before);
+        Assert.Contains(_run.Run("backups", "elm.trimout").Output.Split('\n', StringSplitOptions.RemoveEmptyEntries),
+            line => History(line.Split('\t')[0]) == before);
     }
 
     [Fact]

@@ -118,8 +118,8 @@ public sealed class HouseVerbsTests : IDisposable
     }
 
     private const string WrongLeadSide =
-        """
-        {"v":1,"id":"b:1","stamp":2,"at":"2026-03-02T08:00:00+00:00","by":"Ada","what":"x","edits":[{"add":"k","kind":"covering-kind","under":"house"},{"put":"k","field":"name","value":"Blind"},{"put":"k","field":"motor-end","value":"left"},{"add":"w","kind":"window","under":"house"},{"put":"w","field":"tag","value":"W01"},{"add":"u","kind":"unit","under":"w"},{"put":"u","field":"kind","value":"k"},{"put":"u","field":"lead-side","value":"right"}]}
-
-        """;
+        """{"v":1,"id":"b:1","stamp":2,"at":"2026-03-02T08:00:00+00:00","by":"Ada","what":"x","edits":[""" +
+        """{"add":"k","kind":"covering-kind","under":"house"},{"put":"k","field":"name","value":"Blind"},{"put":"k","field":"motor-end","value":"left"},""" +
+        """{"add":"w","kind":"window","under":"house"},{"put":"w","field":"tag","value":"W01"},""" +
+        """{"add":"u","kind":"unit","under":"w"},{"put":"u","field":"kind","value":"k"},{"put":"u","field":"lead-side","value":"right"}]}""" + "\n";
 }

@@ -42,9 +42,12 @@ public sealed class MergeVerbTests : IDisposable
     [Fact]
     public void AConflictIsListedAndSettledByAChoice()
     {
-        const string start = """{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"Ada","what":"New","edits":[{"put":"house","field":"name","value":"Elm"},{"add":"w","kind":"window","under":"house"},{"put":"w","field":"tag","value":"W01"}]}""";
-        File.WriteAllText(_run.In("a.jsonl"), start + "\n" + """{"v":1,"id":"a:2","stamp":2,"at":"2026-03-02T09:00:00+00:00","by":"Ada","what":"x","edits":[{"put":"w","field":"rough-width","value":"914.4 mm"}]}""");
-        File.WriteAllText(_run.In("b.jsonl"), start + "\n" + """{"v":1,"id":"b:1","stamp":2,"at":"2026-03-02T10:00:00+00:00","by":"Bo","what":"x","edits":[{"put":"w","field":"rough-width","value":"939.8 mm"}]}""");
+        File.WriteAllText(_run.In("a.jsonl"), Start +
+            """{"v":1,"id":"a:2","stamp":2,"at":"2026-03-02T09:00:00+00:00","by":"Ada","what":"x","edits":[""" +
+            """{"put":"w","field":"rough-width","value":"914.4 mm"}]}""");
+        File.WriteAllText(_run.In("b.jsonl"), Start +
+            """{"v":1,"id":"b:1","stamp":2,"at":"2026-03-02T10:00:00+00:00","by":"Bo","what":"x","edits":[""" +
+            """{"put":"w","field":"rough-width","value":"939.8 mm"}]}""");
         Assert.Equal(0, _run.Run("restore", "a", "a.jsonl").Code);
         var merged = _run.Run("merge", "a.trimout", "b.jsonl");
         Assert.Equal(2, merged.Code);
@@ -59,15 +62,23 @@ public sealed class MergeVerbTests : IDisposable
     [Fact]
     public void WhatOneRemovedWhileTheOtherWentOnIsListedAndSettledByAChoice()
     {
-        const string start = """{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"Ada","what":"New","edits":[{"put":"house","field":"name","value":"Elm"},{"add":"w","kind":"window","under":"house"},{"put":"w","field":"tag","value":"W01"}]}""";
-        File.WriteAllText(_run.In("a.jsonl"), start + "\n" + """{"v":1,"id":"a:2","stamp":2,"at":"2026-03-02T09:00:00+00:00","by":"Ada","what":"x","edits":[{"put":"w","field":"removed","value":"a:1"}]}""");
-        File.WriteAllText(_run.In("b.jsonl"), start + "\n" + """{"v":1,"id":"b:1","stamp":2,"at":"2026-03-02T10:00:00+00:00","by":"Bo","what":"x","edits":[{"put":"w","field":"rough-width","value":"939.8 mm"}]}""");
+        File.WriteAllText(_run.In("a.jsonl"), Start +
+            """{"v":1,"id":"a:2","stamp":2,"at":"2026-03-02T09:00:00+00:00","by":"Ada","what":"x","edits":[{"put":"w","field":"removed","value":"a:1"}]}""");
+        File.WriteAllText(_run.In("b.jsonl"), Start +
+            """{"v":1,"id":"b:1","stamp":2,"at":"2026-03-02T10:00:00+00:00","by":"Bo","what":"x","edits":[""" +
+            """{"put":"w","field":"rough-width","value":"939.8 mm"}]}""");
         Assert.Equal(0, _run.Run("restore", "a", "a.jsonl").Code);
         var merged = _run.Run("merge", "a.trimout", "b.jsonl");
         Assert.Equal(2, merged.Code);
-        Assert.Contains("W01: Ada removed it on 2026-03-02 09:00, while Bo went on with it (Rough width). a) leave it removed, b) bring it back with all it had.", merged.Error);
+        Assert.Contains(
+            "W01: Ada removed it on 2026-03-02 09:00, while Bo went on with it (Rough width). a) leave it removed, b) bring it back with all it had.",
+            merged.Error);
         Assert.Equal(1, _run.Run("conflicts", "a.trimout").Code);
         Assert.Equal(0, _run.Run("conflicts", "a.trimout", "--choose", "1b").Code);
         Assert.Contains("W01", _run.Run("windows", "a.trimout").Output);
     }
+
+    private const string Start =
+        """{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"Ada","what":"New","edits":[""" +
+        """{"put":"house","field":"name","value":"Elm"},{"add":"w","kind":"window","under":"house"},{"put":"w","field":"tag","value":"W01"}]}""" + "\n";
 }

@@ -12,7 +12,8 @@ public sealed class WhatIfVerbTests : IDisposable
     {
         var ended = _run.Run("what-if", "50 m", "1 mm2", "1", "--solid", "--warmest", "20", "--least", "10");
         Assert.Equal(0, ended.Code);
-        Assert.StartsWith("10.190 V arrive of 12 V: 15.1 % are lost over 1.810 ohm out and back.\nEnough: 0.190 V to spare of 10 V.", ended.Output, StringComparison.Ordinal);
+        Assert.StartsWith("10.190 V arrive of 12 V: 15.1 % are lost over 1.810 ohm out and back.\nEnough: 0.190 V to spare of 10 V.", ended.Output,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -29,7 +30,8 @@ public sealed class WhatIfVerbTests : IDisposable
     {
         var ended = _run.Run("what-if", "76 ft", "20 AWG", "0.5", "--table", "75 ft");
         Assert.Equal(1, ended.Code);
-        Assert.Contains("The maker's table ends at 75.0 ft (22.86 m): the table governs, with 1.0 ft (0.30 m) too much.", ended.Output, StringComparison.Ordinal);
+        Assert.Contains("The maker's table ends at 75.0 ft (22.86 m): the table governs, with 1.0 ft (0.30 m) too much.", ended.Output,
+            StringComparison.Ordinal);
     }
 
     // 12 V, 1 mm2 solid at 20 C: 20 m with 2 A and 10 m with 1 A lose 1.448 and 0.362 V.
@@ -41,7 +43,8 @@ public sealed class WhatIfVerbTests : IDisposable
         Assert.Equal(1, refused.Code);
         Assert.StartsWith("10.190 V arrive of 12 V at the last unit", refused.Output, StringComparison.Ordinal);
         Assert.Contains("Unit 1, 65.6 ft (20.00 m) from the panel: 2 A through its stretch, 10.552 V arrive.", refused.Output, StringComparison.Ordinal);
-        Assert.Contains("Refused, whatever arrives: the maker's sheet must allow 2 units on an output, and 1 is said to be allowed.", refused.Output, StringComparison.Ordinal);
+        Assert.Contains("Refused, whatever arrives: the maker's sheet must allow 2 units on an output, and 1 is said to be allowed.", refused.Output,
+            StringComparison.Ordinal);
         Assert.Equal(0, _run.Run([.. asked, "--sheet-allows", "2"]).Code);
     }
 
@@ -62,7 +65,8 @@ public sealed class WhatIfVerbTests : IDisposable
     {
         var ended = _run.Run("parts", Path.Combine(TrimOut.Testing.Repository.Root, "sample-jobs", "ridge-house"));
         Assert.Equal(0, ended.Code);
-        Assert.Contains("supplies\tMore: 10-output panel\t1\t\t18 units on panels, 10 places on those of the house; 10 to a panel\n", ended.Output, StringComparison.Ordinal);
+        Assert.Contains("supplies\tMore: 10-output panel\t1\t\t18 units on panels, 10 places on those of the house; 10 to a panel\n", ended.Output,
+            StringComparison.Ordinal);
     }
 
     [Theory]

@@ -121,7 +121,8 @@ internal static class Answers
 
     private static Length FinishedWidth(Window window) => window.SmallestWidth ?? window.Widths.Top ?? window.RoughWidth!.Value - Length.FromInches(0, 1, 2);
 
-    private static Length FinishedHeight(Window window) => window.LargestHeight ?? window.Heights.Left ?? window.RoughHeight!.Value - Length.FromInches(0, 1, 2);
+    private static Length FinishedHeight(Window window) =>
+        window.LargestHeight ?? window.Heights.Left ?? window.RoughHeight!.Value - Length.FromInches(0, 1, 2);
 
     private static Length Diagonal(Length a, Length b) =>
         Length.FromInches((decimal)Math.Sqrt((double)(a.Inches * a.Inches + b.Inches * b.Inches))).RoundNearest(Sixteenth);

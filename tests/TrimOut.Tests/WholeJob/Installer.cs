@@ -101,7 +101,8 @@ internal sealed class Installer(TerminalUser user)
         foreach (var unit in House.Units.Where(u => u.Window.Units.Length > 1 && u.Item.Get(UnitFacts.PartWidth) is null).ToList())
         {
             OpenSheet(unit).GoTo(unit.Item, UnitFacts.PartWidth);
-            var part = (unit.Window.KnownWidth!.Value / unit.Window.Units.Length - Core.Units.Length.FromInches(1)).RoundDown(Core.Units.Length.FromInches(0, 1, 8));
+            var part = (unit.Window.KnownWidth!.Value / unit.Window.Units.Length - Core.Units.Length.FromInches(1))
+                .RoundDown(Core.Units.Length.FromInches(0, 1, 8));
             user.Press("enter").Type(Core.Units.LengthText.Show(part, House.DisplayUnits));
         }
     }
@@ -158,7 +159,9 @@ internal sealed class Installer(TerminalUser user)
                 user.Press("enter", "enter").Type(text);
                 Assert.True(user.Shell.Typing is null, $"{finding.Check.Id} of {House.NameOf(finding.Subject)}, \"{text}\": {user.Shell.Typing?.Refused}");
                 user.Press("6");
-                Assert.DoesNotContain(Report.OpenStops, f => f.Check == finding.Check && f.Subject.Id == finding.Subject.Id && f.Found.Mends == finding.Found.Mends && f.Found.Message == finding.Found.Message);
+                Assert.DoesNotContain(Report.OpenStops,
+                    f => f.Check == finding.Check && f.Subject.Id == finding.Subject.Id && f.Found.Mends == finding.Found.Mends
+                    && f.Found.Message == finding.Found.Message);
             }
             else
             {

@@ -22,20 +22,24 @@ internal static class Mends
         return finding.Check.Id switch
         {
             "lead-away-from-motor" => unit!.Kind!.MotorEnd == MotorEnd.Left ? "left" : "right",
-            "tail-under-half-width" or "tail-short-of-motor" => Shown(house, Length.Max(Length.FromInches(96), unit!.Window.KnownWidth!.Value.RoundUp(Length.FromInches(1)) * 2)),
-            "run-past-kit-table" or "volts-short-at-unit" when finding.Found.Mends.Field == RunFacts.Cable.Name && house.NameOf(unit!.Run!.Cable!.Item) != "16/2" => "16/2",
+            "tail-under-half-width" or "tail-short-of-motor" =>
+                Shown(house, Length.Max(Length.FromInches(96), unit!.Window.KnownWidth!.Value.RoundUp(Length.FromInches(1)) * 2)),
+            "run-past-kit-table" or "volts-short-at-unit" when finding.Found.Mends.Field == RunFacts.Cable.Name
+                && house.NameOf(unit!.Run!.Cable!.Item) != "16/2" => "16/2",
             "cable-shared" => "",
             "label-twice" => unit!.Tag,
             "output-shared" or "output-past-panel" => FreeOutput(unit!.Run!.Panel!),
             "hub-name-twice" => $"{unit!.Window.Room!.Name} {unit.Tag}",
             "box-label-off" => unit!.Tag,
-            "mains-unsigned" or "step-without-evidence" or "measures-incomplete" => Answers.For(house, item, FactTable.Find(item.Kind, finding.Found.Mends.Field)!),
+            "mains-unsigned" or "step-without-evidence" or "measures-incomplete" =>
+                Answers.For(house, item, FactTable.Find(item.Kind, finding.Found.Mends.Field)!),
             _ => null,
         };
     }
 
     private static string? FreeOutput(Panel panel) =>
-        Enumerable.Range(1, panel.Type!.Outputs!.Value).Where(o => panel.RunAt(o) is null).Select(o => o.ToString(CultureInfo.InvariantCulture)).FirstOrDefault();
+        Enumerable.Range(1, panel.Type!.Outputs!.Value).Where(o => panel.RunAt(o) is null).Select(o => o.ToString(CultureInfo.InvariantCulture))
+            .FirstOrDefault();
 
     private static string Shown(House house, Length length) => length.Show(house.DisplayUnits);
 }

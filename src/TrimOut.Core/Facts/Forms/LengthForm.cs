@@ -9,8 +9,10 @@ internal sealed class LengthForm(Length least, Length most, LengthScale scale) :
     public override string Hint => scale == LengthScale.Run ? "62 ft, 18.9 m" : "45 1/2, 3'-9 1/2\", 1156 mm";
 
     public override Result<Length> Read(string typed, House house) => LengthText.Read(typed, house.DisplayUnits, scale).Then<Length>(length =>
-        length < least ? new Refusal($"{length.Show(house.DisplayUnits, scale)} is too short: the least that makes sense here is {least.Show(house.DisplayUnits, scale)}.")
-        : length > most ? new Refusal($"{length.Show(house.DisplayUnits, scale)} is too long: the most that makes sense here is {most.Show(house.DisplayUnits, scale)}.")
+        length < least
+            ? new Refusal($"{length.Show(house.DisplayUnits, scale)} is too short: the least that makes sense here is {least.Show(house.DisplayUnits, scale)}.")
+        : length > most
+            ? new Refusal($"{length.Show(house.DisplayUnits, scale)} is too long: the most that makes sense here is {most.Show(house.DisplayUnits, scale)}.")
         : length);
 
     public override string Write(Length value) => NumberText.Plain(value.Millimetres) + " mm";

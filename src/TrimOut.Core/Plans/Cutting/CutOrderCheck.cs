@@ -37,9 +37,13 @@ internal static class CutOrderCheck
             return new Refusal("There is no box to cut from. Add the boxes on hand, or say how much a new box holds.");
         var most = boxes.Select(b => b.Length).Append(order.NewBox ?? Length.Zero).Max();
         if (order.Pieces.Where(p => p.Length > most).MaxBy(p => p.Length) is { } tooLong)
-            return new Refusal($"Run {tooLong.Id} needs {Show(tooLong.Length)} and the longest box holds {Show(most)}. A run has no splice: get a longer box or find a shorter way.");
-        if (order.NewBox is null && order.Pieces.Where(p => p.Bundle is not null).GroupBy(p => p.Bundle).MaxBy(g => g.Count()) is { } bundle && bundle.Count() > boxes.Length)
-            return new Refusal($"Bundle {bundle.Key} pulls {bundle.Count()} runs at once and there are {boxes.Length} boxes: {string.Join(", ", bundle.Select(p => p.Id))}.");
+            return new Refusal(
+                $"Run {tooLong.Id} needs {Show(tooLong.Length)} and the longest box holds {Show(most)}. A run has no splice: " +
+                    "get a longer box or find a shorter way.");
+        if (order.NewBox is null && order.Pieces.Where(p => p.Bundle is not null).GroupBy(p => p.Bundle)
+            .MaxBy(g => g.Count()) is { } bundle && bundle.Count() > boxes.Length)
+            return new Refusal(
+                $"Bundle {bundle.Key} pulls {bundle.Count()} runs at once and there are {boxes.Length} boxes: {string.Join(", ", bundle.Select(p => p.Id))}.");
         return null;
     }
 

@@ -84,7 +84,9 @@ public static class CutPlanner
             : $"{known} No way of cutting them without a splice does, whatever is bought: get a longer box.");
     }
 
-    /// <summary>Pulls in one order for all boxes, so that runs of a bundle come off their boxes at the same time: the pull with the longest run first.</summary>
+    /// <summary>
+    /// Pulls in one order for all boxes, so that runs of a bundle come off their boxes at the same time: the pull with the longest run first.
+    /// </summary>
     private static ImmutableArray<BoxCuts> Laid(CutOrder order, Workshop shop)
     {
         var pulls = order.Pieces.GroupBy(p => (Bundled: p.Bundle is not null, Name: p.Bundle ?? p.Id))

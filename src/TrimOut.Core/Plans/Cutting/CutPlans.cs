@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Plans.Cutting;
@@ -16,8 +17,17 @@ public static class CutPlans
 
     /// <summary>Works them out, with the boxes on hand and the loss per cut that the house notes.</summary>
     /// <param name="house">The house.</param>
+    /// <param name="says">Told which cable is being planned.</param>
     /// <param name="stop">Stops the work.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static ImmutableArray<PlannedCable> Of(House house, CancellationToken stop = default) =>
-        [.. HouseCuts.Orders(house).Select(c => new PlannedCable(c, c.Order.Pieces.IsEmpty ? (Result<CutPlan>?)null : CutPlanner.Solve(c.Order, steps: PlanningSteps, stop: stop)))];
+    public static ImmutableArray<PlannedCable> Of(House house, Action<string>? says = null, CancellationToken stop = default)
+    {
+        var orders = HouseCuts.Orders(house);
+        return [.. orders.Select((cuts, at) =>
+        {
+            stop.ThrowIfCancellationRequested();
+            says?.Invoke(string.Create(CultureInfo.InvariantCulture, $"{at + 1} of {orders.Length}, {cuts.Cable.Name}"));
+            return new PlannedCable(cuts, cuts.Order.Pieces.IsEmpty ? (Result<CutPlan>?)null : CutPlanner.Solve(cuts.Order, steps: PlanningSteps, stop: stop));
+        })];
+    }
 }

@@ -7,7 +7,9 @@ namespace TrimOut.Core.Plans.Outputs;
 /// <summary>A house's runs and panels as an order for an output plan.</summary>
 public static class HouseOutputs
 {
-    /// <summary>The order: panels whose number of outputs is known, and all runs but those landed on other panels and those that branch off another run.</summary>
+    /// <summary>
+    /// The order: panels whose number of outputs is known, and all runs but those landed on other panels and those that branch off another run.
+    /// </summary>
     /// <param name="house">The house.</param>
     /// <param name="mayMove">Whether landed runs may be moved.</param>
     /// <remarks>

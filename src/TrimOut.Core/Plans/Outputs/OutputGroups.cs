@@ -17,7 +17,8 @@ internal sealed class OutputGroups
     {
         var panel = order.Panels.Select((p, i) => (p.Id, i)).ToDictionary(p => p.Id, p => p.i);
         var runs = order.Runs.Select((r, i) => (Run: r, At: i, Panel: r.Landed is { } at ? panel[at.Panel] : -1)).ToArray();
-        var names = runs.SelectMany(r => Company(r.Run)).GroupBy(n => n).Where(g => g.Count() > 1).Select((g, i) => (g.Key, i)).ToDictionary(g => g.Key, g => g.i);
+        var names = runs.SelectMany(r => Company(r.Run)).GroupBy(n => n).Where(g => g.Count() > 1).Select((g, i) => (g.Key, i))
+            .ToDictionary(g => g.Key, g => g.i);
         SetCount = names.Count;
         int[] SetsOf(RunToLand run) => [.. Company(run).Distinct().Where(names.ContainsKey).Select(n => names[n]).Order()];
 

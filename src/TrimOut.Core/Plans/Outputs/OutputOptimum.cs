@@ -91,7 +91,8 @@ internal sealed class OutputOptimum(OutputOrder order, List<PanelChoice> choices
         Company().GroupBy(c => (c.Set, panelOf[c.Run]), c => order.Runs[c.Run].Load).Max(g => g.Sum());
 
     private int CostOf(int[] panelOf) =>
-        OutputSearch.PerSplit(order) * order.Runs.Select((r, i) => (r.Room, Panel: panelOf[i])).Where(r => r.Room is not null).GroupBy(r => r.Room).Sum(g => g.Distinct().Count() - 1) +
+        OutputSearch.PerSplit(order) * order.Runs.Select((r, i) => (r.Room, Panel: panelOf[i])).Where(r => r.Room is not null).GroupBy(r => r.Room)
+            .Sum(g => g.Distinct().Count() - 1) +
         order.Runs.Where((r, i) => order.MayMove && r.Landed is { } at && at.Panel != order.Panels[panelOf[i]].Id).Count();
 
     /// <summary>What each run moves with; at the least with itself.</summary>

@@ -24,8 +24,11 @@ internal static class OutputOrderCheck
             return new Refusal($"Run {load.Id}: a load of {load.Load} {order.LoadIn} makes no sense.");
         if (order.Runs.FirstOrDefault(r => r.Landed is { } at && !order.Panels.Any(p => p.Id == at.Panel)) is { } lost)
             return new Refusal($"Run {lost.Id} is landed on panel {lost.Landed!.Panel}, which is not in the order.");
-        if (order.MayMove && order.Runs.FirstOrDefault(r => r.Landed is { } at && (at.Output < 1 || at.Output > order.Panels.Single(p => p.Id == at.Panel).Outputs)) is { } past)
-            return new Refusal($"Run {past.Id} is landed on output {past.Landed!.Output} of panel {past.Landed.Panel}, which it does not have. Put that right first.");
+        if (order.MayMove
+            && order.Runs.FirstOrDefault(r => r.Landed is { } at && (at.Output < 1 || at.Output > order.Panels.Single(p => p.Id == at.Panel).Outputs)) is
+            { } past)
+            return new Refusal(
+                $"Run {past.Id} is landed on output {past.Landed!.Output} of panel {past.Landed.Panel}, which it does not have. Put that right first.");
         var free = order.Panels.Sum(p => FreeOutputs(order, p));
         var waiting = order.Runs.Count(r => order.MayMove || r.Landed is null);
         return waiting <= free ? null
@@ -34,5 +37,6 @@ internal static class OutputOrderCheck
 
     /// <summary>Outputs of a panel that runs may be put on.</summary>
     public static int FreeOutputs(OutputOrder order, PanelToFill panel) => order.MayMove ? panel.Outputs
-        : panel.Outputs - order.Runs.Where(r => r.Landed?.Panel == panel.Id).Select(r => r.Landed!.Output).Where(o => o >= 1 && o <= panel.Outputs).Distinct().Count();
+        : panel.Outputs - order.Runs.Where(r => r.Landed?.Panel == panel.Id).Select(r => r.Landed!.Output).Where(o => o >= 1 && o <= panel.Outputs).Distinct()
+            .Count();
 }

@@ -37,6 +37,7 @@ public sealed record OutputPlan(
         var rooms = RoomSplits is { Found: 0, Proven: true } ? "every room on one panel"
             : $"rooms split {RoomSplits.Found} time{(RoomSplits.Found == 1 ? "" : "s")}{(RoomSplits.Proven ? "" : $" ({RoomSplits.Limit} may be possible)")}";
         var moved = Moved.Found == 0 ? "No landed cable is moved." : Moved.Found == 1 ? "1 landed cable is moved." : $"{Moved.Found} landed cables are moved.";
-        return $"{Panels.Found} panel{(Panels.Found == 1 ? "" : "s")}, loaded {(Spread.Found == 0 ? "alike" : $"to within {Spread.Found}")}; {peak}; {rooms}. {moved}{(Proven ? " No plan is better." : "")}";
+        return $"{Panels.Found} panel{(Panels.Found == 1 ? "" : "s")}, loaded {(Spread.Found == 0 ? "alike" : $"to within {Spread.Found}")}; {peak}; " +
+            $"{rooms}. {moved}{(Proven ? " No plan is better." : "")}";
     }
 }

@@ -4,7 +4,10 @@ using System.Text;
 namespace TrimOut.Core.Plans.Outputs;
 
 /// <summary>Puts runs on chosen panels, room by room, within a peak and a cost: finds a way or proves that there is none.</summary>
-/// <remarks>Depth first over how many of each sort of run go to which panel; states that failed are remembered, panels that are alike are told apart only once something lies on them.</remarks>
+/// <remarks>
+/// Depth first over how many of each sort of run go to which panel; states that failed are remembered, panels that are alike are told apart only once something
+/// lies on them.
+/// </remarks>
 internal sealed class OutputSearch
 {
     private readonly OutputGroups _groups;

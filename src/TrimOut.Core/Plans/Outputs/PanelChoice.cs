@@ -19,7 +19,8 @@ internal sealed record PanelChoice(int[] Panels, int[] Least, int[] Most)
         // A panel that runs were landed on is like no other: moving them counts.
         var own = order.Panels.Select(p => order.Runs.Any(r => r.Landed?.Panel == p.Id)).ToArray();
         var musts = Enumerable.Range(0, holds.Length).Where(i => stays[i] > 0).ToArray();
-        var others = Enumerable.Range(0, holds.Length).Where(i => stays[i] == 0).OrderByDescending(i => holds[i]).ThenBy(i => own[i] ? 0 : 1).ThenBy(i => i).ToArray();
+        var others = Enumerable.Range(0, holds.Length).Where(i => stays[i] == 0).OrderByDescending(i => holds[i]).ThenBy(i => own[i] ? 0 : 1).ThenBy(i => i)
+            .ToArray();
         var (more, room) = (0, musts.Sum(i => holds[i]));
         while (room < order.Runs.Length)
             room += holds[others[more++]];

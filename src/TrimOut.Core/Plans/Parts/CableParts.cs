@@ -19,7 +19,8 @@ internal static class CableParts
             if (runs.Count > 0)
             {
                 yield return new PartLine(PartGroup.Cable, cuts.Cable.Name, known.Count == 0 ? null : Math.Ceiling(inches ? length.Feet : length.Metres), unit,
-                    $"legs, allowance and both tails of {HouseParts.Many(known.Count, "run")}{(open.Count > 0 ? $"; no length yet: {HouseParts.Names(open.Select(r => r.Name))}" : "")}");
+                    $"legs, allowance and both tails of " +
+                        $"{HouseParts.Many(known.Count, "run")}{(open.Count > 0 ? $"; no length yet: {HouseParts.Names(open.Select(r => r.Name))}" : "")}");
             }
             yield return Boxes(cuts, plan, house);
         }
@@ -35,7 +36,11 @@ internal static class CableParts
         if (planned is not { } plan)
             return Line(0, "no run of it waits to be cut");
         return plan.Ok
-            ? Line(plan.Value.ToBuy.Found, $"cut plan for {HouseParts.Many(cuts.Order.Pieces.Length, "run")} not pulled yet, {HouseParts.Many(cuts.Order.Boxes.Length, "box", "boxes")} on hand{(cuts.Order.NewBox is { } box ? $", {box.ShowRounded(house.DisplayUnits, LengthScale.Run)} in a new one" : "")}; {(plan.Value.ToBuy.Proven ? "no plan needs fewer" : $"it may be possible with {plan.Value.ToBuy.Limit}")}")
+            ? Line(plan.Value.ToBuy.Found,
+                $"cut plan for {HouseParts.Many(cuts.Order.Pieces.Length, "run")} not pulled yet, " +
+                $"{HouseParts.Many(cuts.Order.Boxes.Length, "box", "boxes")} on " +
+                $"hand{(cuts.Order.NewBox is { } box ? $", {box.ShowRounded(house.DisplayUnits, LengthScale.Run)} in a new one" : "")}; " +
+                        $"{(plan.Value.ToBuy.Proven ? "no plan needs fewer" : $"it may be possible with {plan.Value.ToBuy.Limit}")}")
             : Line(null, plan.Reason!);
     }
 }

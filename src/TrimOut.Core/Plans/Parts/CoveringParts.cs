@@ -21,7 +21,8 @@ internal static class CoveringParts
             var unknown = kind.Where(u => (u.Item.Get(UnitFacts.OrderWidth) ?? u.PartWidth) is null).ToList();
             var wide = kind.Where(u => u.NeedsCentreSupport).ToList();
             if (wide.Count + unknown.Count > 0)
-                yield return Line($"{sheet.Name}: centre support", wide.Count, $"units {from.Show(house.DisplayUnits)} wide or wider{(wide.Count > 0 ? ": " + Tags(wide) : "")}{Open(unknown, "no width yet")}");
+                yield return Line($"{sheet.Name}: centre support", wide.Count,
+                    $"units {from.Show(house.DisplayUnits)} wide or wider{(wide.Count > 0 ? ": " + Tags(wide) : "")}{Open(unknown, "no width yet")}");
         }
         foreach (var cover in Chosen(house, UnitFacts.HeadCover).Where(c => c.First().HeadCover is { Depth: not null } or { RoomInside: not null }))
             yield return Line(cover.First().HeadCover!.Name, cover.Count(), $"head cover of {Tags(cover)}");
@@ -40,5 +41,6 @@ internal static class CoveringParts
 
     /// <summary>Units by the part of the kit that a fact chooses, in the order of the kit.</summary>
     private static IEnumerable<IGrouping<string, Unit>> Chosen(House house, Fact<ItemRef> fact) =>
-        house.Units.Where(u => u.Item.Get(fact) is { } part && house.Find(part.Id) is { Removed: false }).GroupBy(u => u.Item.Get(fact)!.Value.Id).OrderBy(g => house.Find(g.Key)!.Place);
+        house.Units.Where(u => u.Item.Get(fact) is { } part && house.Find(part.Id) is { Removed: false }).GroupBy(u => u.Item.Get(fact)!.Value.Id)
+            .OrderBy(g => house.Find(g.Key)!.Place);
 }

@@ -9,12 +9,14 @@ internal static class SmallParts
 {
     public static IEnumerable<PartLine> Of(House house)
     {
-        foreach (var line in Counted(house, ItemKind.CoveringKind, CoveringKindFacts.PartsPerUnit, [.. house.Units.Select(u => u.Item.Get(UnitFacts.Kind))], "unit"))
+        var kinds = house.Units.Select(u => u.Item.Get(UnitFacts.Kind));
+        foreach (var line in Counted(house, ItemKind.CoveringKind, CoveringKindFacts.PartsPerUnit, [.. kinds], "unit"))
             yield return line;
         foreach (var line in Counted(house, ItemKind.CableType, CableTypeFacts.PartsPerRun, [.. house.Runs.Select(r => r.Item.Get(RunFacts.Cable))], "run"))
             yield return line;
         if (house.Runs.Length > 0)
-            yield return new PartLine(PartGroup.SmallParts, "Cable label", 2 * house.Runs.Length, "", $"both ends of {HouseParts.Many(house.Runs.Length, "run")}");
+            yield return new PartLine(PartGroup.SmallParts, "Cable label", 2 * house.Runs.Length, "",
+                $"both ends of {HouseParts.Many(house.Runs.Length, "run")}");
     }
 
     private static IEnumerable<PartLine> Counted(House house, ItemKind kind, Fact<PartCounts> fact, IReadOnlyList<ItemRef?> chosen, string each)
@@ -27,11 +29,13 @@ internal static class SmallParts
             var name = house.NameOf(sheet);
             if (sheet.Get(fact) is not { } parts)
             {
-                yield return new PartLine(PartGroup.SmallParts, $"{name}: {fact.Label.ToLowerInvariant()}", null, "", $"the sheet of {name} says nothing of them");
+                yield return new PartLine(PartGroup.SmallParts, $"{name}: {fact.Label.ToLowerInvariant()}", null, "",
+                    $"the sheet of {name} says nothing of them");
                 continue;
             }
             foreach (var (count, part) in parts.Parts)
-                yield return new PartLine(PartGroup.SmallParts, $"{name}: {part}", count * uses, "", $"{NumberText.Plain(count)} for each of {HouseParts.Many(uses, each)}");
+                yield return new PartLine(PartGroup.SmallParts, $"{name}: {part}", count * uses, "",
+                    $"{NumberText.Plain(count)} for each of {HouseParts.Many(uses, each)}");
         }
     }
 }

@@ -10,13 +10,15 @@ internal static class SupplyParts
     public static IEnumerable<PartLine> Of(House house)
     {
         foreach (var type in house.Panels.GroupBy(p => p.Show(PanelFacts.Type)))
-            yield return new PartLine(PartGroup.Supplies, type.Key.Length == 0 ? "Panel of no type yet" : type.Key, type.Count(), "", $"panels of the house: {HouseParts.Names(type.Select(p => p.Name))}");
+            yield return new PartLine(PartGroup.Supplies, type.Key.Length == 0 ? "Panel of no type yet" : type.Key, type.Count(), "",
+                $"panels of the house: {HouseParts.Names(type.Select(p => p.Name))}");
         if (house.Runs.Length > 0)
             yield return More(house);
         foreach (var (source, part) in ((PowerSource, string)[])[(PowerSource.PlugIn, "Plug-in supply"), (PowerSource.Battery, "Battery")])
         {
             foreach (var kind in house.Units.Where(u => u.Power == source).GroupBy(u => u.Kind?.Name ?? "no kind yet"))
-                yield return new PartLine(PartGroup.Supplies, $"{part} for {kind.Key}", kind.Count(), "", $"power of {HouseParts.Names(kind.Select(u => u.Tag))}");
+                yield return new PartLine(PartGroup.Supplies, $"{part} for {kind.Key}", kind.Count(), "",
+                    $"power of {HouseParts.Names(kind.Select(u => u.Tag))}");
         }
     }
 
@@ -24,7 +26,8 @@ internal static class SupplyParts
     {
         var units = house.Runs.Length;
         var silent = house.Panels.FirstOrDefault(p => p.Type is not { Outputs: not null, UnitsPerOutput: not null });
-        var types = house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i)).Where(t => t is { Outputs: not null, UnitsPerOutput: not null }).ToList();
+        var types = house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i)).Where(t => t is { Outputs: not null, UnitsPerOutput: not null })
+            .ToList();
         if (silent is not null)
             return new PartLine(PartGroup.Supplies, "More panels", null, "", $"outputs of {silent.Name} are not known");
         var places = house.Panels.Sum(p => p.Type!.Outputs!.Value * p.Type.UnitsPerOutput!.Value);
@@ -34,6 +37,7 @@ internal static class SupplyParts
         if (types.Count == 0)
             return new PartLine(PartGroup.Supplies, "More panels", null, "", from + "; no sheet in the kit says how many a panel feeds");
         var each = types[0].Outputs!.Value * types[0].UnitsPerOutput!.Value;
-        return new PartLine(PartGroup.Supplies, $"More: {types[0].Name}", (units - places + each - 1) / each, "", $"{from}; {NumberText.Plain(each)} to a panel");
+        return new PartLine(PartGroup.Supplies, $"More: {types[0].Name}", (units - places + each - 1) / each, "",
+            $"{from}; {NumberText.Plain(each)} to a panel");
     }
 }

@@ -29,7 +29,8 @@ public class AgainstAnExactSolverTests
             AssertSound(order, plan.Value);
             Assert.True(plan.Value.Proven, $"order {at}: {plan.Value.Says(DisplayUnits.Inches)}");
             Assert.Equal((at, best.ToBuy, best.Opened), (at, plan.Value.ToBuy.Found, plan.Value.Opened.Found));
-            Assert.Equal((at, best.OpenedLength * Foot, best.LongestLeft * Foot), (at, plan.Value.OpenedLength.Found.Nanometres, plan.Value.LongestLeft.Found.Nanometres));
+            Assert.Equal((at, best.OpenedLength * Foot, best.LongestLeft * Foot),
+                (at, plan.Value.OpenedLength.Found.Nanometres, plan.Value.LongestLeft.Found.Nanometres));
             proven++;
         }
         // Both sorts must really have been met.

@@ -69,7 +69,8 @@ public class CutPlannerTests
         var short1 = Solve(Feet([50, 50, 50], [60, 60], newBox: 500));
         Assert.Equal((1, 1), (short1.ToBuy.Found, short1.Opened.Found));
         Assert.Equal("new box 1", short1.Boxes.Single(b => b.ToBuy).Box.Id);
-        Assert.Equal("1 box opened (1 to buy): no plan needs fewer. The longest leftover is 350 ft: no plan for these boxes leaves a longer one.", short1.Says(DisplayUnits.Inches));
+        Assert.Equal("1 box opened (1 to buy): no plan needs fewer. The longest leftover is 350 ft: no plan for these boxes leaves a longer one.",
+            short1.Says(DisplayUnits.Inches));
     }
 
     [Fact]

@@ -30,7 +30,8 @@ public class CutPropertyTests
         {
             var plan = CutPlanner.Solve(order, CutAim.FewestBoxes, steps: 1_000).Value;
             var plain = FirstFitDecreasing(order);
-            Assert.True((plan.ToBuy.Found, plan.Opened.Found).CompareTo(plain) <= 0, $"{plan.ToBuy.Found} bought, {plan.Opened.Found} opened; first fit {plain}");
+            Assert.True((plan.ToBuy.Found, plan.Opened.Found).CompareTo(plain) <= 0,
+                $"{plan.ToBuy.Found} bought, {plan.Opened.Found} opened; first fit {plain}");
         }, iter: 300, seed: "0000KwKv8Z61");
 
     [Fact]
@@ -55,7 +56,8 @@ public class CutPropertyTests
             var random = new Random(seed);
             random.Shuffle(pieces);
             random.Shuffle(boxes);
-            var (a, b) = (CutPlanner.Solve(order, steps: Few).Value, CutPlanner.Solve(new CutOrder([.. pieces], [.. boxes], order.LossPerCut, order.NewBox), steps: Few).Value);
+            var (a, b) = (CutPlanner.Solve(order, steps: Few).Value,
+                CutPlanner.Solve(new CutOrder([.. pieces], [.. boxes], order.LossPerCut, order.NewBox), steps: Few).Value);
             Assert.Equal((a.ToBuy, a.Opened, a.OpenedLength, a.LongestLeft), (b.ToBuy, b.Opened, b.OpenedLength, b.LongestLeft));
         }, iter: 100, seed: "0000KwKv8Z61");
 
@@ -74,7 +76,8 @@ public class CutPropertyTests
         foreach (var piece in order.Pieces.OrderByDescending(p => p.Length))
         {
             bool Takes((Length Room, bool New, List<Piece> In) box) =>
-                box.In.Aggregate(piece.Length, (sum, p) => sum + p.Length + order.LossPerCut) <= box.Room && (piece.Bundle is null || box.In.All(p => p.Bundle != piece.Bundle));
+                box.In.Aggregate(piece.Length, (sum, p) => sum + p.Length + order.LossPerCut) <= box.Room
+                    && (piece.Bundle is null || box.In.All(p => p.Bundle != piece.Bundle));
             var at = boxes.FindIndex(Takes);
             if (at < 0)
                 boxes.Add((order.NewBox!.Value, true, [piece]));

@@ -36,7 +36,8 @@ public sealed class ExactCutModel
         for (var b = 0; b < _boxes.Length; b++)
         {
             _model.Add(Filled(b) <= (_boxes[b].Length + Loss) * _used[b]);
-            foreach (var bundle in Enumerable.Range(0, order.Pieces.Length).Where(p => order.Pieces[p].Bundle is not null).GroupBy(p => order.Pieces[p].Bundle).Where(g => g.Count() > 1))
+            foreach (var bundle in Enumerable.Range(0, order.Pieces.Length).Where(p => order.Pieces[p].Bundle is not null).GroupBy(p => order.Pieces[p].Bundle)
+                .Where(g => g.Count() > 1))
                 _model.AddAtMostOne(bundle.Select(p => _in[p, b]));
             if (b > 0 && _boxes[b] == _boxes[b - 1])
                 _model.AddImplication(_used[b], _used[b - 1]);
@@ -113,7 +114,8 @@ public sealed class ExactCutModel
 
     private (CpSolver, CpSolverStatus) Solve(double seconds)
     {
-        var solver = new CpSolver { StringParameters = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"max_time_in_seconds:{seconds},num_workers:2") };
+        var solver = new CpSolver
+        { StringParameters = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"max_time_in_seconds:{seconds},num_workers:2") };
         return (solver, solver.Solve(_model));
     }
 }

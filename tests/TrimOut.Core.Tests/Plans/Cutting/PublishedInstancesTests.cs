@@ -6,7 +6,8 @@ namespace TrimOut.Core.Tests.Plans.Cutting;
 
 public class PublishedInstancesTests
 {
-    // Optima: proven by an exact solver; for u120 they agree with the published bounds (the best known counts in the header of binpack1 are one higher for 08 and 19).
+    // Optima: proven by an exact solver; for u120 they agree with the published bounds (the best known counts in the header of binpack1 are one higher for 08
+    // and 19).
     public static TheoryData<string, int[], int> WithOptimum => new()
     {
         { "PM_u010_05", PublishedInstances.PmU010Number05, 4 },

@@ -44,7 +44,9 @@ internal static class ExactOutputModel
         foreach (var set in order.Runs.SelectMany(r => r.MovesWith).Distinct())
         {
             for (var p = 0; p < panels; p++)
-                model.Add(peak >= LinearExpr.Sum(Enumerable.Range(0, runs).Where(r => order.Runs[r].MovesWith.Contains(set)).Select(r => order.Runs[r].Load * on[r, p])));
+                model.Add(
+                    peak >= LinearExpr.Sum(Enumerable.Range(0, runs).Where(r => order.Runs[r].MovesWith.Contains(set))
+                        .Select(r => order.Runs[r].Load * on[r, p])));
         }
         var splits = new List<LinearExpr>();
         foreach (var room in Enumerable.Range(0, runs).Where(r => order.Runs[r].Room is not null).GroupBy(r => order.Runs[r].Room))
@@ -70,6 +72,7 @@ internal static class ExactOutputModel
             return value;
         }
 
-        return (Least(LinearExpr.Sum(used)), Least(fullest - emptiest), Least(peak), splits.Count == 0 ? 0 : Least(LinearExpr.Sum(splits)), moves.Count == 0 ? 0 : Least(LinearExpr.Sum(moves)));
+        return (Least(LinearExpr.Sum(used)), Least(fullest - emptiest), Least(peak), splits.Count == 0 ? 0 : Least(LinearExpr.Sum(splits)),
+            moves.Count == 0 ? 0 : Least(LinearExpr.Sum(moves)));
     }
 }

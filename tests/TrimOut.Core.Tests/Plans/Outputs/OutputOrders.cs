@@ -18,7 +18,8 @@ internal static class OutputOrders
         Runs = [.. order.Runs.Select(r => r.Id == run ? r with { Landed = new(panel, output) } : r)],
     };
 
-    public static string PanelsOf(this OutputPlan plan, string room) => string.Join(' ', plan.Runs.Where(r => r.Run.Room == room).Select(r => r.At.Panel).Distinct().Order());
+    public static string PanelsOf(this OutputPlan plan, string room) =>
+        string.Join(' ', plan.Runs.Where(r => r.Run.Room == room).Select(r => r.At.Panel).Distinct().Order());
 
     /// <summary>Every run once on an output of its own, landed ones in place unless moving is allowed, figures that are true.</summary>
     public static void AssertSound(OutputOrder order, OutputPlan plan)
@@ -30,10 +31,12 @@ internal static class OutputOrders
         if (!order.MayMove)
             Assert.DoesNotContain(plan.Runs, r => r.Moved);
         var counts = plan.Runs.CountBy(r => r.At.Panel).Select(c => c.Value).ToList();
-        var peak = plan.Runs.SelectMany(r => r.Run.MovesWith.Append("alone " + r.Run.Id).Select(s => (s, r.At.Panel, r.Run.Load))).GroupBy(r => (r.s, r.Panel)).Max(g => g.Sum(r => r.Load));
+        var peak = plan.Runs.SelectMany(r => r.Run.MovesWith.Append("alone " + r.Run.Id).Select(s => (s, r.At.Panel, r.Run.Load))).GroupBy(r => (r.s, r.Panel))
+            .Max(g => g.Sum(r => r.Load));
         var splits = plan.Runs.Where(r => r.Run.Room is not null).GroupBy(r => r.Run.Room).Sum(g => g.Select(r => r.At.Panel).Distinct().Count() - 1);
         Assert.Equal((counts.Count, counts.Max() - counts.Min(), peak, splits, plan.Runs.Count(r => r.Moved)),
             (plan.Panels.Found, plan.Spread.Found, plan.Peak.Found, plan.RoomSplits.Found, plan.Moved.Found));
-        Assert.True(plan.Peak.Limit <= plan.Peak.Found && plan.RoomSplits.Limit <= plan.RoomSplits.Found && plan.Moved.Limit <= plan.Moved.Found, "a limit is above what was found");
+        Assert.True(plan.Peak.Limit <= plan.Peak.Found && plan.RoomSplits.Limit <= plan.RoomSplits.Found && plan.Moved.Limit <= plan.Moved.Found,
+            "a limit is above what was found");
     }
 }

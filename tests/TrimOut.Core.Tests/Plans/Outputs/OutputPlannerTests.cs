@@ -29,7 +29,9 @@ public class OutputPlannerTests
     {
         var plan = Solve(Panels(10, 10).Room("Living", 5).Room("Kitchen", 4).Room("Study", 3).Room("Hall", 4).Room("Bath", 2));
         Assert.Equal(0, plan.RoomSplits.Found);
-        Assert.Equal("2 panels, loaded alike; no two units that move together share a panel; every room on one panel. No landed cable is moved. No plan is better.", plan.Says());
+        Assert.Equal(
+            "2 panels, loaded alike; no two units that move together share a panel; every room on one panel. No landed cable is moved. No plan is better.",
+            plan.Says());
     }
 
     [Fact]
@@ -87,9 +89,11 @@ public class OutputPlannerTests
         Assert.StartsWith("There is no panel", Refused(Panels().Room("Living", 1)), StringComparison.Ordinal);
         Assert.StartsWith("Panel P2: 0 outputs", Refused(Panels(10, 0).Room("Living", 1)), StringComparison.Ordinal);
         Assert.Equal("11 runs wait for an output and 10 are free. Add a panel first.", Refused(Panels(10).Room("Living", 11)));
-        Assert.StartsWith("Run W01: a load of -2", Refused(Panels(10).Room("Living", 1) is var o ? o with { Runs = [o.Runs[0] with { Load = -2 }] } : o), StringComparison.Ordinal);
+        Assert.StartsWith("Run W01: a load of -2", Refused(Panels(10).Room("Living", 1) is var o ? o with { Runs = [o.Runs[0] with { Load = -2 }] } : o),
+            StringComparison.Ordinal);
         Assert.Equal("Run W01 is landed on panel P9, which is not in the order.", Refused(Panels(10).Room("Living", 1).Landed("W01", "P9", 1)));
-        Assert.StartsWith("Run W01 is landed on output 11 of panel P1", Refused(Panels(10).Room("Living", 1).Landed("W01", "P1", 11) with { MayMove = true }), StringComparison.Ordinal);
+        Assert.StartsWith("Run W01 is landed on output 11 of panel P1", Refused(Panels(10).Room("Living", 1).Landed("W01", "P1", 11) with { MayMove = true }),
+            StringComparison.Ordinal);
         Assert.Equal("Run W01 is in the order twice.", Refused(Panels(10).Room("Living", 1) is var p ? p with { Runs = [p.Runs[0], p.Runs[0]] } : p));
     }
 

@@ -19,7 +19,8 @@ public class HousePartsTests
     [Fact]
     public void CentreSupportsAreCountedFromTheirWidthOn()
     {
-        var job = new TestJob().Window("W01").Window("W02").Window("W03").Say("W01", WindowFacts.RoughWidth, "108").Say("W02", WindowFacts.RoughWidth, "107 63/64");
+        var job = new TestJob().Window("W01").Window("W02").Window("W03").Say("W01", WindowFacts.RoughWidth, "108")
+            .Say("W02", WindowFacts.RoughWidth, "107 63/64");
         Assert.Equal((1m, "units 108\" wide or wider: W01; no width yet: W03"), Line(job, "Roller: centre support"));
     }
 
@@ -46,7 +47,8 @@ public class HousePartsTests
 
     [Fact]
     public void ARunWithoutALengthIsSaidSo() =>
-        Assert.Equal((75m, "legs, allowance and both tails of 1 run; no length yet: W02"), Line(Jobs.Roughed().Window("W02").Say("W02", RunFacts.Cable, "16/2"), "16/2"));
+        Assert.Equal((75m, "legs, allowance and both tails of 1 run; no length yet: W02"),
+            Line(Jobs.Roughed().Window("W02").Say("W02", RunFacts.Cable, "16/2"), "16/2"));
 
     // Ten outputs on a panel: common practice, no published source.
     [Fact]
@@ -72,7 +74,9 @@ public class HousePartsTests
     public void RemotesAreCountedByRoomAndPlatesByGangs()
     {
         var job = new TestJob().Room("Kitchen").Room("Hall");
-        foreach (var (name, room, plate) in ((string, string, string)[])[("R1", "Kitchen", "2-gang, left"), ("R2", "Kitchen", "2-gang, right"), ("R3", "Hall", ""), ("R4", "Hall", "3-gang, left")])
+        (string, string, string)[] remotes =
+            [("R1", "Kitchen", "2-gang, left"), ("R2", "Kitchen", "2-gang, right"), ("R3", "Hall", ""), ("R4", "Hall", "3-gang, left")];
+        foreach (var (name, room, plate) in remotes)
         {
             job.Add(ItemKind.Remote, name).SayOf(name, RemoteFacts.Type, "Wall remote").SayOf(name, RemoteFacts.Room, room);
             if (plate.Length > 0)
@@ -86,7 +90,8 @@ public class HousePartsTests
 
     [Fact]
     public void AHandheldTakesNoPlate() =>
-        Assert.DoesNotContain(HouseParts.Of(new TestJob().Add(ItemKind.Remote, "R1").SayOf("R1", RemoteFacts.Type, "Handheld").House), l => l.Part.Contains("plate", StringComparison.Ordinal));
+        Assert.DoesNotContain(HouseParts.Of(new TestJob().Add(ItemKind.Remote, "R1").SayOf("R1", RemoteFacts.Type, "Handheld").House),
+            l => l.Part.Contains("plate", StringComparison.Ordinal));
 
     [Fact]
     public void WhatASheetCountsIsCountedForEachUnitAndRun()
@@ -95,11 +100,13 @@ public class HousePartsTests
         Assert.Equal((12m, "6 for each of 2 units"), Line(job, "Roller: screws"));
         Assert.Equal((4m, "2 for each of 2 runs"), Line(job, "16/2: splice connectors"));
         Assert.Equal((4m, "both ends of 2 runs"), Line(job, "Cable label"));
-        Assert.Equal((null, "the sheet of Roller says nothing of them"), Line(job.SayOf("Roller", CoveringKindFacts.PartsPerUnit, ""), "Roller: parts per unit"));
+        Assert.Equal((null, "the sheet of Roller says nothing of them"),
+            Line(job.SayOf("Roller", CoveringKindFacts.PartsPerUnit, ""), "Roller: parts per unit"));
     }
 
     [Fact]
-    public void OtherPowerIsCountedByKind() => Assert.Equal((1m, "power of W01"), Line(new TestJob().Window("W01").Say("W01", UnitFacts.Power, "battery"), "Battery for Roller"));
+    public void OtherPowerIsCountedByKind() =>
+        Assert.Equal((1m, "power of W01"), Line(new TestJob().Window("W01").Say("W01", UnitFacts.Power, "battery"), "Battery for Roller"));
 
     [Fact]
     public void AnEmptyHouseTakesNothing() => Assert.Empty(HouseParts.Of(new TestJob().House));

@@ -66,7 +66,8 @@ internal sealed class Dive(PieceSet pieces, long[] boxes, WorkBudget budget)
             _pool.AddRange(pool.Skip(begun).Select(p => p with { Rows = [.. p.Rows.Select(r => rows[r])] }));
             if (verdict != Verdict.Fits)
                 return depth == 0 ? verdict : state.Left <= 3 * FewEnough ? state.Finish(budget, out boxOf) : Verdict.Unknown;
-            var found = lp.Solution.OrderByDescending(s => s.Amount).Select(s => (s.Pattern with { Rows = [.. s.Pattern.Rows.Select(r => rows[r])] }, s.Amount)).ToList();
+            var found = lp.Solution.OrderByDescending(s => s.Amount).Select(s => (s.Pattern with { Rows = [.. s.Pattern.Rows.Select(r => rows[r])] }, s.Amount))
+                .ToList();
             if (!TakeWhole(state, found))
                 TakeOne(state, found, attempt, depth);
             if (state.Left == 0)

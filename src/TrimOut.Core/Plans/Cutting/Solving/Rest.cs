@@ -47,7 +47,8 @@ internal sealed class Rest
         for (var i = 0; i < pattern.Rows.Length; i++)
         {
             var row = pattern.Rows[i];
-            foreach (var piece in _waiting[row].Where(p => _pieces.Bundles[p] == PieceSet.Free || bundles.Add(_pieces.Bundles[p])).Take(Math.Min(pattern.Amounts[i], Demand[row])))
+            foreach (var piece in _waiting[row].Where(p => _pieces.Bundles[p] == PieceSet.Free || bundles.Add(_pieces.Bundles[p]))
+                .Take(Math.Min(pattern.Amounts[i], Demand[row])))
                 picked.Add((row, piece));
         }
         if (picked.Count == 0)

@@ -1,10 +1,10 @@
 using System.Text;
 
-namespace TrimOut.Papers.Labels;
+namespace TrimOut.Core;
 
-/// <summary>Writes tables for other programs: RFC 4180, comma and CRLF.</summary>
+/// <summary>A table for other programs: RFC 4180, comma and CRLF.</summary>
 /// <remarks>A cell that a spreadsheet would take for a formula gets an apostrophe in front, as spreadsheets themselves mark text.</remarks>
-internal sealed class CsvWriter
+public sealed class CsvTable
 {
     private const string FormulaStarts = "=+-@\t\r\n＝＋－＠";
 
@@ -12,7 +12,7 @@ internal sealed class CsvWriter
     private readonly int _columns;
 
     /// <summary>A table with these columns.</summary>
-    public CsvWriter(IReadOnlyList<string> columns)
+    public CsvTable(IReadOnlyList<string> columns)
     {
         _columns = columns.Count;
         Row(columns);
@@ -30,9 +30,20 @@ internal sealed class CsvWriter
     /// <summary>The table.</summary>
     public override string ToString() => _text.ToString();
 
+    /// <summary>Takes off the apostrophe that was put in front of a cell.</summary>
+    public static string WithoutGuard(string cell) => cell.StartsWith('\'') && BeginsFormula(cell) ? cell[1..] : cell;
+
+    /// <summary>
+    /// Whether a text begins as a formula does, or as one with apostrophes in front: one more makes that taking one off gives the text again.
+    /// </summary>
+    private static bool BeginsFormula(string text) =>
+        text.AsSpan().TrimStart('\'') is { Length: > 0 } rest && FormulaStarts.Contains(rest[0], StringComparison.Ordinal);
+
     private static string Cell(string text)
     {
-        var guarded = text.Length > 0 && FormulaStarts.Contains(text[0], StringComparison.Ordinal) ? "'" + text : text;
-        return guarded.AsSpan().IndexOfAny("\",\r\n") >= 0 || guarded != guarded.Trim() ? $"\"{guarded.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : guarded;
+        var guarded = BeginsFormula(text) ? "'" + text : text;
+        return guarded.AsSpan().IndexOfAny("\",\r\n") >= 0 || guarded != guarded.Trim()
+            ? $"\"{guarded.Replace("\"", "\"\"", StringComparison.Ordinal)}\""
+            : guarded;
     }
 }

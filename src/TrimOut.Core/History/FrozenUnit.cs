@@ -1,0 +1,48 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.History;
+
+/// <summary>A unit whose order sheet is frozen, as it was then.</summary>
+/// <remarks>
+/// It was frozen by the change that put the day, and is seen in the house as whoever put it knew it: what comes later in the history, undos
+/// among it, does not count, and neither does what another laptop had done before without that being known. A day that is put anew freezes anew.
+/// </remarks>
+/// <param name="AsFrozen">The unit, in the house as it was frozen.</param>
+/// <param name="On">The day of its sheet.</param>
+/// <param name="Frozen">Who froze it, and when.</param>
+public sealed record FrozenUnit(Unit AsFrozen, DateOnly On, Head Frozen)
+{
+    private static readonly Comparer<Change> InOrder = Comparer<Change>.Create(Change.Order);
+    private static readonly Comparer<Head> Later = Comparer<Head>.Create((a, b) => a.IsAfter(b) ? 1 : b.IsAfter(a) ? -1 : 0);
+
+    /// <summary>All of a history, removed ones too, in the order in which they were frozen.</summary>
+    public static IReadOnlyList<FrozenUnit> All(HouseLog log)
+    {
+        var frozen = new List<FrozenUnit>();
+        var freezes = log.House.Items.Values.Where(i => i.Kind == ItemKind.Unit).Select(Freeze).OfType<(Item Unit, Head Head, DateOnly On, Seen? Seen)>();
+        foreach (var known in freezes.GroupBy(f => Known(f.Head, f.Seen)))
+        {
+            List<Change> changes = known.First() is { Seen: { } seen, Head.Id.Device: var own }
+                ? [.. log.Changes.Where(c => c.Id.Device == own || seen.Covers(c.Id))]
+                : [.. log.Changes];
+            var past = new PastHouses();
+            foreach (var (unit, head, on, _) in known.OrderBy(f => f.Head, Later))
+            {
+                var house = past.At(changes, 1 + changes.BinarySearch(log.Find(head.Id)!, InOrder));
+                if (house.UnitAlone(unit.Id) is { } asFrozen)
+                    frozen.Add(new FrozenUnit(asFrozen, on, head));
+            }
+        }
+        return [.. frozen.OrderBy(f => f.Frozen, Later).ThenBy(f => f.AsFrozen.Item.Place)];
+    }
+
+    private static (Item Unit, Head Head, DateOnly On, Seen? Seen)? Freeze(Item unit) =>
+        unit.Latest(UnitFacts.OrderedOn.Name) is { Value: DateOnly on } head
+            ? (unit, head, on,
+                unit.Latest(Companion.Seen(UnitFacts.OrderedOn.Name)) is { Stored: { } seen } said && said.Id == head.Id ? Seen.Read(seen) : null)
+            : null;
+
+    /// <summary>What somebody knew of the other laptops: the same for all that was frozen between two merges.</summary>
+    private static string Known(Head head, Seen? seen) => seen is null ? "" : $"{head.Id.Device} {seen.Without(head.Id.Device)}";
+}

@@ -1,0 +1,85 @@
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.History;
+
+/// <summary>Houses as they stood earlier. Some of them are kept, so that going back and forth through a history replays few changes.</summary>
+/// <remarks>One for all logs that begin with the same changes. Any thread may ask.</remarks>
+/// <param name="apart">How many changes lie between two houses that are kept on the way.</param>
+internal sealed class PastHouses(int apart = 16)
+{
+    private const int KeptAtMost = 64;
+
+    // Before the first of so many steps the changes are replayed all at once, which takes less for each of them.
+    private readonly int _stretch = 32 * apart;
+    private readonly Lock _lock = new();
+    private readonly Dictionary<int, House> _kept = [];
+    private readonly Queue<int> _oldest = [];
+
+    /// <summary>The house as it stood after the first so many changes.</summary>
+    public House At(IReadOnlyList<Change> ordered, int count)
+    {
+        lock (_lock)
+        {
+            var at = _kept.Keys.Where(k => k <= count && k >= count - _stretch).DefaultIfEmpty(count / _stretch * _stretch).Max();
+            var house = _kept.GetValueOrDefault(at) ?? Keep(at, Whole(ordered, at));
+            while (at < count)
+            {
+                var next = Math.Min(count, (at / apart + 1) * apart);
+                house = On(house, ordered, at, next) ?? FurtherBack(ordered, at, next) ?? Whole(ordered, next);
+                at = next;
+                Keep(at, house);
+            }
+            return house;
+        }
+    }
+
+    /// <summary>What reaches back behind a house that is kept may still come after an earlier one.</summary>
+    private House? FurtherBack(IReadOnlyList<Change> ordered, int at, int next) =>
+        _kept.Keys.Where(k => k < at && k >= next - _stretch).DefaultIfEmpty(at).Min() is var earliest && earliest < at
+            ? On(_kept[earliest], ordered, earliest, next)
+            : null;
+
+    private static House Whole(IReadOnlyList<Change> ordered, int count) => Fold.All([.. ordered.Take(count)]).House;
+
+    private House Keep(int count, House house)
+    {
+        if (!_kept.ContainsKey(count))
+            _oldest.Enqueue(count);
+        if (_oldest.Count > KeptAtMost)
+            _kept.Remove(_oldest.Dequeue());
+        return _kept[count] = house;
+    }
+
+    /// <summary>A house after some more changes; null where they reach back into what was there before, and all has to be replayed.</summary>
+    private static House? On(House house, IReadOnlyList<Change> ordered, int from, int to)
+    {
+        var more = new Change[to - from];
+        for (var at = 0; at < more.Length; at++)
+            more[at] = ordered[from + at];
+        var ids = more.Select(c => c.Id).ToHashSet();
+        if (more.SelectMany(c => c.Edits).OfType<Edit.Undo>().Any(u => !ids.Contains(u.Of)))
+            return null;
+        var undone = Fold.Undone(more);
+        foreach (var change in more)
+        {
+            if (undone.ContainsKey(change.Id))
+                continue;
+            if (!IsAboutWhatIsThere(change, house))
+                return null;
+            house = Fold.One(house, change);
+        }
+        return house;
+    }
+
+    /// <summary>Whether all that a change is about is there or added by it: else it is about an item whose adding was undone.</summary>
+    public static bool IsAboutWhatIsThere(Change change, House house)
+    {
+        var added = change.Edits.OfType<Edit.Add>().Select(a => a.Item).ToHashSet();
+        return change.Edits.All(e => e switch
+        {
+            Edit.Put put => added.Contains(put.Item) || house.Find(put.Item) is not null,
+            Edit.Add add => added.Contains(add.Under) || house.Find(add.Under) is not null,
+            _ => true,
+        });
+    }
+}

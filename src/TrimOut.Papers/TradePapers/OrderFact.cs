@@ -1,0 +1,75 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Papers.Writing;
+
+namespace TrimOut.Papers.TradePapers;
+
+/// <summary>What an order sheet prints of a unit, and the fields that it comes from.</summary>
+/// <param name="Label">What it is called.</param>
+/// <param name="Entry">What is printed.</param>
+/// <param name="Text">The same as plain text, for the table.</param>
+/// <param name="Same">Whether two states of the unit say the same: a length is the same in whatever units it is shown.</param>
+/// <param name="From">The fields that it comes from, by item.</param>
+internal sealed record OrderFact(
+    string Label, Func<Unit, Inline> Entry, Func<Unit, string> Text, Func<Unit, Unit, bool> Same, Func<Unit, IEnumerable<(string Item, string Field)>> From)
+{
+    public static readonly OrderFact Tag = new("Box label", u => u.Tag, u => u.Tag, (a, b) => a.Tag == b.Tag, u =>
+    [
+        (u.Window.Id, WindowFacts.Tag.Name),
+        .. u.House.Items.Values.Where(i => i.Under == u.Window.Id && i.Kind == ItemKind.Unit)
+            .SelectMany(i => new[] { (i.Id, UnitFacts.Position.Name), (i.Id, Item.RemovedField) }),
+    ]);
+
+    public static readonly OrderFact Kind = OfUnit(UnitFacts.Kind);
+    public static readonly OrderFact Width = OfUnit(UnitFacts.OrderWidth);
+    public static readonly OrderFact Height = OfUnit(UnitFacts.OrderHeight);
+    public static readonly OrderFact Mount = Of(WindowFacts.Mount, u => u.Window);
+    public static readonly OrderFact MotorEnd = Of(CoveringKindFacts.MotorEnd, u => u.Kind, UnitFacts.Kind);
+    public static readonly OrderFact LeadSide = OfUnit(UnitFacts.LeadSide);
+    public static readonly OrderFact Power = OfUnit(UnitFacts.Power);
+    public static readonly OrderFact Fabric = OfUnit(UnitFacts.Fabric);
+    public static readonly OrderFact Colour = OfUnit(UnitFacts.Colour);
+    public static readonly OrderFact Opacity = OfUnit(UnitFacts.Opacity);
+    public static readonly OrderFact HeadCover = OfUnit(UnitFacts.HeadCover);
+
+    /// <summary>The room, which is not looked up in the views of the house: a house of the past has none yet.</summary>
+    public static readonly OrderFact Room = new("Room", u => RoomOf(u).OrDash(), u => RoomOf(u) ?? "", (a, b) => RoomOf(a) == RoomOf(b), u =>
+    [
+        (u.Window.Id, WindowFacts.Room.Name), (u.Window.RoomId ?? "", RoomFacts.Name.Name), (u.Window.RoomId ?? "", Item.RemovedField),
+    ]);
+
+    /// <summary>All that is frozen with a sheet. The maker's number comes only afterwards.</summary>
+    public static readonly IReadOnlyList<OrderFact> All =
+        [Tag, Room, Kind, Width, Height, Mount, MotorEnd, LeadSide, Power, Fabric, Colour, Opacity, HeadCover];
+
+    private static OrderFact OfUnit(Fact fact) => Of(fact, u => u);
+
+    /// <param name="fact">The fact.</param>
+    /// <param name="of">What it is a fact of.</param>
+    /// <param name="by">The fact of the unit that chooses what it is a fact of; null for the unit itself and its window.</param>
+    private static OrderFact Of(Fact fact, Func<Unit, Subject?> of, Fact? by = null) => new(
+        fact.Label,
+        u => of(u)?.Entry(fact) ?? Inline.Dash,
+        u => of(u)?.Show(fact) ?? "",
+        (a, b) => Compared(of(a), fact) == Compared(of(b), fact),
+        u => Fields(u, fact, of, by));
+
+    /// <summary>What tells whether two states say the same: of another item its name, of all else what is stored.</summary>
+    private static string? Compared(Subject? subject, Fact fact) => fact is Fact<ItemRef> ? subject?.Show(fact) : subject?.Item.Latest(fact.Name)?.Stored;
+
+    private static IEnumerable<(string Item, string Field)> Fields(Unit unit, Fact fact, Func<Unit, Subject?> of, Fact? by)
+    {
+        if (by is not null)
+            yield return (unit.Id, by.Name);
+        if (of(unit) is not { } subject)
+            yield break;
+        yield return (subject.Id, fact.Name);
+        if (fact is Fact<ItemRef> && subject.Item.Latest(fact.Name)?.Value is ItemRef target)
+        {
+            yield return (target.Id, "name");
+            yield return (target.Id, Item.RemovedField);
+        }
+    }
+
+    private static string? RoomOf(Unit unit) => unit.Window.RoomId is { } id && unit.House.Find(id) is { Removed: false } room ? unit.House.NameOf(room) : null;
+}
