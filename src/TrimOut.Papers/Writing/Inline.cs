@@ -1,4 +1,6 @@
 using System.Globalization;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Papers.Writing;
 
@@ -47,6 +49,12 @@ internal sealed class Inline
 
     /// <summary>One of the choices of a fact, in our own words. Where one English word means two things a wording may name the fact: <c>Polarity: right</c>.</summary>
     public static Inline Choice(string fact, string english) => new(w => w.OfChoice(fact, english));
+
+    /// <summary>What an item is called: as typed, or in our own words where nothing was.</summary>
+    public static Inline NameOf(House house, Item item) => new(w => house.NameOf(item, w.Of));
+
+    /// <summary>A sentence about a house: our own words with its figures, and what was typed as it was typed.</summary>
+    public static Inline Said(Sentence sentence, House house) => new(w => sentence.For(w.ReaderOf(house)));
 
     /// <summary>A number.</summary>
     public static Inline Number(int number) => new(number.ToString(CultureInfo.InvariantCulture));
