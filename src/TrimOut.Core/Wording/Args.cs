@@ -58,7 +58,7 @@ internal sealed record NameArg(string Item) : Arg
 {
     public override string Figure => Item;
 
-    public override string For(Reader reader) => reader.House.Find(Item) is { } item ? reader.House.NameOf(item, reader.Words) : "-";
+    public override string For(Reader reader) => reader.House.Find(Item) is { } item ? reader.NameOf(item) : "-";
 }
 
 internal sealed record LabelArg(Fact Fact, bool Small) : Arg
@@ -83,7 +83,7 @@ internal sealed record ValueArg(Fact Fact, object Content) : Arg
         return Content switch
         {
             _ when Fact.IsChoice => reader.ChoiceOf(Fact, shown),
-            ItemRef to => reader.House.Find(to.Id) is { Removed: false } item ? reader.House.NameOf(item, reader.Words) : reader.Words(shown),
+            ItemRef to => reader.House.Find(to.Id) is { Removed: false } item ? reader.NameOf(item) : reader.Words(shown),
             string typed => FactTable.IsKit(Fact.Subject) ? KitWords.In(reader.Words, typed) : typed,
             PartCounts or StepMark => shown,
             Resistance ohms when ohms == LoopReading.Open => reader.Words(shown),

@@ -17,6 +17,12 @@ public sealed record Reader(House House)
     /// <summary>What lengths are shown in: the house's units unless said otherwise.</summary>
     public DisplayUnits Units { get; init; } = House.DisplayUnits;
 
+    /// <summary>What items are called: by their names in the house unless said otherwise.</summary>
+    internal Func<Item, string>? Names { get; init; }
+
+    /// <summary>The name of an item.</summary>
+    internal string NameOf(Item item) => Names is { } names ? names(item) : House.NameOf(item, Words);
+
     /// <summary>The label of a fact, by its subject where the language tells it apart: <c>House: Units</c> beside <c>Units</c>.</summary>
     internal string LabelOf(Fact fact) => First($"{SubjectOf(fact)}: {fact.Label}", fact.Label);
 
@@ -27,7 +33,7 @@ public sealed record Reader(House House)
     internal string Figure(string printed)
     {
         var space = printed.IndexOf(' ', StringComparison.Ordinal);
-        return space > 0 && char.IsLetter(printed[^1])
+        return space > 0 && char.IsLetter(printed[space + 1])
             ? $"{Number(printed[..space])} {Words(printed[(space + 1)..])}"
             : Number(printed);
     }

@@ -17,6 +17,9 @@ internal static class Entries
     /// <summary>A fact as it is shown, or a blank to write it in by hand.</summary>
     public static Inline EntryOrBlank(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Blank;
 
+    /// <summary>A figure that was printed with a point, in the number style of the wording; a dash where there is none.</summary>
+    public static Inline FigureOrDash(this string? printed) => printed is null ? Inline.Dash : Inline.Figure(printed);
+
     /// <summary>The text, or a dash where there is none.</summary>
     public static Inline OrDash(this string? text) => string.IsNullOrWhiteSpace(text) ? Inline.Dash : text;
 
@@ -37,9 +40,9 @@ internal static class Entries
         "" => null,
         var text when string.IsNullOrWhiteSpace(text) => null,
         var text when fact is Fact<ItemRef> || FactTable.IsKit(fact.Subject) && fact is Fact<string> => OfKit(text),
-        var text when fact is Fact<string> => text,
+        var text when fact is Fact<string> or Fact<PartCounts> => text,
         var text when fact.Options(subject.House).Count > 0 || fact is Fact<Resistance> && text.All(char.IsLetter) => Inline.Choice(fact.Label, text),
-        var text => text,
+        var text => Inline.Figure(text),
     };
 
     private static Inline OfKit(string text) => KitWords.Has(text) ? Inline.Ours(text) : text;

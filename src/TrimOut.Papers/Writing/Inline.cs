@@ -56,6 +56,10 @@ internal sealed class Inline
     /// <summary>A sentence about a house: our own words with its figures, and what was typed as it was typed.</summary>
     public static Inline Said(Sentence sentence, House house) => new(w => sentence.For(w.ReaderOf(house)));
 
+    /// <summary>A figure that was printed with a point, in the number style of the wording.</summary>
+    public static Inline Figure(string printed) =>
+        printed.Contains('.', StringComparison.Ordinal) ? new Inline(w => w.DecimalComma ? printed.Replace('.', ',') : printed) : printed;
+
     /// <summary>A number.</summary>
     public static Inline Number(int number) => new(number.ToString(CultureInfo.InvariantCulture));
 

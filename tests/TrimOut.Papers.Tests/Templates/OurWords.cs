@@ -26,6 +26,9 @@ internal static class OurWords
     /// <summary>The units that are words, or written otherwise elsewhere.</summary>
     public static IEnumerable<string> Units => ["in", "ft", "ohm", "C", "degrees", "deg", "mm2"];
 
+    /// <summary>The units that are written alike in every language.</summary>
+    public static IReadOnlyList<string> SameUnits => ["V", "A", "mm", "m", "s", "AWG"];
+
     /// <summary>A label by itself, and with its subject before it, which goes first.</summary>
     public static IEnumerable<(string Named, string Alone)> Labels => FactTable.All.Select(f => ($"{Subject(f)}: {f.Label}", f.Label)).Distinct();
 
