@@ -56,9 +56,16 @@ internal sealed class Inline
     /// <summary>A sentence about a house: our own words with its figures, and what was typed as it was typed.</summary>
     public static Inline Said(Sentence sentence, House house) => new(w => sentence.For(w.ReaderOf(house)));
 
-    /// <summary>A figure that was printed with a point, in the number style of the wording.</summary>
-    public static Inline Figure(string printed) =>
-        printed.Contains('.', StringComparison.Ordinal) ? new Inline(w => w.DecimalComma ? printed.Replace('.', ',') : printed) : printed;
+    /// <summary>A figure that was printed with a point, its unit behind a space: in the number style of the wording and with its word for the unit.</summary>
+    public static Inline Figure(string printed)
+    {
+        var space = printed.IndexOf(' ', StringComparison.Ordinal);
+        return space > 0 && space + 1 < printed.Length && char.IsLetter(printed[space + 1])
+            ? new(w => $"{Number(printed[..space], w)} {w.Of(printed[(space + 1)..])}")
+            : printed.Contains('.', StringComparison.Ordinal) ? new Inline(w => Number(printed, w)) : printed;
+    }
+
+    private static string Number(string printed, Words words) => words.DecimalComma ? printed.Replace('.', ',') : printed;
 
     /// <summary>A number.</summary>
     public static Inline Number(int number) => new(number.ToString(CultureInfo.InvariantCulture));
