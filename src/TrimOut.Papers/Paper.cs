@@ -49,7 +49,7 @@ public sealed class Paper
     {
         var drawings = new SortedDictionary<string, string>(StringComparer.Ordinal);
         if (template is not null)
-            return new WrittenPaper(Id, $"{template.Words.Of(Title)}: {data.House.Name}", template.Words.Language,
+            return new WrittenPaper(Id, $"{template.Words.Of(Title)}: {data.House.NameOf(data.House.Job, template.Words.Of)}", template.Words.Language,
                 template.Fill(this, data, drawings), drawings);
         var to = NewWriter(data, Words.English, drawings).Heading(1, $"{Inline.Ours(Title)}: {data.House.Name}");
         _cover(to, data);

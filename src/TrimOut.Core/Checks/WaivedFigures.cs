@@ -13,12 +13,18 @@ internal static partial class WaivedFigures
         waiver.Arguments is { } arguments ? arguments == message.Figures
         : waiver.Figures is { } said && AreIn(said, message, house);
 
-    /// <summary>Waivers of earlier releases hold the words of their day: their figures, in the order in which they stand, are held against today's in the same units.</summary>
+    private const string AnyName = "\u0001";
+
+    /// <summary>Waivers of earlier releases hold the words of their day: the same words, whatever the items in them were called, or the same figures in their order, in either units.</summary>
     private static bool AreIn(string said, Sentence message, House house)
     {
         var figures = FiguresOf(said);
-        return Enum.GetValues<DisplayUnits>().Select(u => message.For(new Reader(house) { Units = u })).Any(now => said == now || (figures.Length > 0 && figures == FiguresOf(now)));
+        return Enum.GetValues<DisplayUnits>().Select(u => new Reader(house) { Units = u })
+            .Any(now => IsSaidOf(said, message.For(now with { Names = _ => AnyName })) || (figures.Length > 0 && figures == FiguresOf(message.For(now))));
     }
+
+    private static bool IsSaidOf(string said, string now) =>
+        Regex.IsMatch(said, $@"\A{Regex.Escape(now).Replace(AnyName, ".+", StringComparison.Ordinal)}\z", RegexOptions.Singleline | RegexOptions.NonBacktracking);
 
     private static string FiguresOf(string words) => string.Join(' ', Figure().Matches(words).Select(m => m.Value));
 

@@ -161,17 +161,12 @@ public sealed class House
     internal House After(ItemTable items, ImmutableArray<Edit> edits) => new(State.After(items, new HouseStep(State.Items, edits)));
 
     /// <summary>What an item is called on screens and papers.</summary>
-    public string NameOf(Item item) => item.Kind switch
-    {
-        ItemKind.House => Name,
-        ItemKind.Window => item.Get(WindowFacts.Tag) ?? "(no tag)",
-        ItemKind.Unit => FindUnit(item.Id)?.Tag ?? (Find(item.Under) is { Kind: ItemKind.Window } window ? $"unit of {NameOf(window)}" : "(unit)"),
-        ItemKind.Run => Find(item.Under) is { } unit ? NameOf(unit) : "(run)",
-        ItemKind.Leg => "leg of " + (Find(item.Under) is { } run ? NameOf(run) : "(run)"),
-        ItemKind.Punch => item.Get(PunchFacts.What) ?? "(punch item)",
-        ItemKind.Waiver => item.Get(WaiverFacts.Check) ?? "(waiver)",
-        _ => item.Latest("name")?.Stored ?? $"({KebabCase.Of(item.Kind)} without a name)",
-    };
+    public string NameOf(Item item) => NameOf(item, static english => english);
+
+    /// <summary>What an item is called in another language: what was typed as it was typed, everything else in the words of that language.</summary>
+    /// <param name="item">The item.</param>
+    /// <param name="words">The words of the language for English ones.</param>
+    public string NameOf(Item item, Func<string, string> words) => ItemNames.Of(this, item, words);
 
     /// <summary>A unit by its id; null when it is not in the house.</summary>
     public Unit? FindUnit(string id) => State.Of(Lookups.Units)[id] is [var window] ? View(State.Items[window]).UnitOf(State.Items[id]) : null;

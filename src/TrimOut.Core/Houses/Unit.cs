@@ -21,7 +21,10 @@ public sealed class Unit : Subject
     public int? Position => Item.Get(UnitFacts.Position);
 
     /// <summary>The window's tag, with a letter where the window has several units: W07, W08A, W08B.</summary>
-    public string Tag => Window.Units.Length < 2 ? Window.Tag : Window.Tag + (char)('A' + Window.IndexOf(this));
+    public string Tag => Window.Tag + Letter;
+
+    /// <summary>Its letter where the window has several units, from A on the left; else empty.</summary>
+    internal string Letter => Window.Units.Length < 2 ? "" : ((char)('A' + Window.IndexOf(this))).ToString();
 
     /// <summary>What the maker's sheet says about its kind; null while no kind is chosen.</summary>
     public CoveringKind? Kind => field ??= Target(UnitFacts.Kind) is { } kind ? new CoveringKind(House, kind) : null;

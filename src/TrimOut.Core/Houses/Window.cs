@@ -26,7 +26,7 @@ public sealed class Window : Subject
     }
 
     /// <summary>Its tag.</summary>
-    public string Tag => Item.Get(WindowFacts.Tag) ?? "(no tag)";
+    public string Tag => Item.Get(WindowFacts.Tag) ?? ItemNames.NoTag.English;
 
     /// <summary>The id of its room.</summary>
     public string? RoomId => Item.Get(WindowFacts.Room)?.Id;

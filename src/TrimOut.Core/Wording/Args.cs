@@ -1,6 +1,7 @@
 using System.Globalization;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
+using TrimOut.Core.GenericKit;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
@@ -57,7 +58,7 @@ internal sealed record NameArg(string Item) : Arg
 {
     public override string Figure => Item;
 
-    public override string For(Reader reader) => reader.House.Find(Item) is { } item ? reader.House.NameOf(item) : "-";
+    public override string For(Reader reader) => reader.House.Find(Item) is { } item ? reader.NameOf(item) : "-";
 }
 
 internal sealed record LabelArg(Fact Fact, bool Small) : Arg
@@ -66,7 +67,7 @@ internal sealed record LabelArg(Fact Fact, bool Small) : Arg
 
     public override string For(Reader reader)
     {
-        var label = reader.Words(Fact.Label);
+        var label = reader.LabelOf(Fact);
         // Only English puts a label into the middle of a sentence in small letters: other languages have capitals of their own.
         return Small && label == Fact.Label ? char.ToLowerInvariant(label[0]) + label[1..] : label;
     }
@@ -79,10 +80,15 @@ internal sealed record ValueArg(Fact Fact, object Content) : Arg
     public override string For(Reader reader)
     {
         var shown = Fact.Show(Content, reader.House);
-        if (!Fact.IsChoice)
-            return Content is Length or Voltage or Current or Resistance or decimal ? reader.Figure(shown) : shown;
-        var named = $"{Fact.Label}: {shown}";
-        return reader.Words(named) is var word && word != named ? word : reader.Words(shown);
+        return Content switch
+        {
+            _ when Fact.IsChoice => reader.ChoiceOf(Fact, shown),
+            ItemRef to => reader.House.Find(to.Id) is { Removed: false } item ? reader.NameOf(item) : reader.Words(shown),
+            string typed => FactTable.IsKit(Fact.Subject) ? KitWords.In(reader.Words, typed) : typed,
+            PartCounts or StepMark => shown,
+            Resistance ohms when ohms == LoopReading.Open => reader.Words(shown),
+            _ => reader.Figure(shown),
+        };
     }
 }
 

@@ -30,6 +30,11 @@ public sealed partial class Message
     /// <summary>A message that has no places.</summary>
     public static implicit operator Sentence(Message message) => message.With();
 
+    /// <summary>Its words in a language with its places filled. Braces that are no place stand as they are, wherever they come from.</summary>
+    internal string In(Func<string, string> words, params string[] filled) => Places == 0
+        ? words(English)
+        : Place().Replace(words(English), m => m.ValueSpan[1] - '0' is var at && at < filled.Length ? filled[at] : m.Value);
+
     [GeneratedRegex(@"\{[0-9]\}")]
     private static partial Regex Place();
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Wording;
@@ -20,9 +19,7 @@ public sealed class Sentence : IEquatable<Sentence>
     public string Figures => string.Join("; ", _args.Select(a => a.Figure).Where(f => f.Length > 0));
 
     /// <summary>The words for a reader.</summary>
-    public string For(Reader reader) => _args.Length == 0
-        ? reader.Words(Message.English)
-        : string.Format(CultureInfo.InvariantCulture, reader.Words(Message.English), Array.ConvertAll(_args, a => (object)a.For(reader)));
+    public string For(Reader reader) => Message.In(reader.Words, Array.ConvertAll(_args, a => a.For(reader)));
 
     /// <summary>The English words, in the units of a house.</summary>
     public string In(House house) => For(new Reader(house));

@@ -34,11 +34,11 @@ internal static class CableSchedule
         to.Heading(3, "Way and length");
         to.Table(["Unit", "Legs, from the panel", "Tail at window", "Tail at panel", "In all, one way"], runs.Select(r => Row(
             r.Name, r.Legs.Select(LegText.Of).JoinOrDash("; "), Tail(r, data.House), r.Entry(RunFacts.TailAtPanel),
-            (r.OneWay?.ShowRounded(data.House.DisplayUnits, LengthScale.Run)).OrDash())));
+            (r.OneWay?.ShowRounded(data.House.DisplayUnits, LengthScale.Run)).FigureOrDash())));
 
         foreach (var sheet in Riser.Sheets(data.House))
             to.Draw("riser", Riser.Describe(sheet), words => Riser.Of(data.House, sheet, words));
     }
 
-    private static Inline Tail(HomeRun run, House house) => (run.TailAtWindow?.Show(house.DisplayUnits)).OrDash();
+    private static Inline Tail(HomeRun run, House house) => (run.TailAtWindow?.Show(house.DisplayUnits)).FigureOrDash();
 }

@@ -11,7 +11,7 @@ internal static class Cover
     {
         var job = new JobItself(data.House);
         to.Facts("About", "Entry",
-            ("House", data.House.Name),
+            ("House", Inline.NameOf(data.House, data.House.Job)),
             ("Client", job.Entry(HouseFacts.Client)),
             ("Address", job.Entry(HouseFacts.Address)),
             ("Site contact", job.Entry(HouseFacts.SiteContact)),

@@ -1,4 +1,3 @@
-using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -24,36 +23,17 @@ internal static class OpenItems
             ("Agreed with the owner", new JobItself(house).EntryOrNotYet(HouseFacts.OpenItemsAgreed)));
 
         to.Heading(3, "Findings");
-        Findings(to, data, [.. report.Findings.Where(f => f.Open)]);
+        to.Table(["Where", "How bad", "What is wrong", "What mends it"], report.Findings.Where(f => f.Open).Select(f => Row(
+            NameOf(house, f.Subject), Ours(f.Check.Severity.ToString()), Said(f.Found.Message, house), Said(f.Found.Mend, house))));
 
         to.Heading(3, "Waived, with the reason");
         to.Table(["Where", "What", "Reason", "Initials", "When"], report.Findings.Where(f => !f.Open).Select(f => Row(
-            house.NameOnPaper(f.Subject), to.Words.IsEnglish ? f.Found.Message.In(data.House) : Ours(f.Check.Title),
-            f.Waiver!.Reason.OrDash(), f.Waiver.Initials.OrDash(), WaivedOn(f.Waiver))));
+            NameOf(house, f.Subject), Said(f.Found.Message, house), f.Waiver!.Reason.OrDash(), f.Waiver.Initials.OrDash(), WaivedOn(f.Waiver))));
 
         to.Heading(3, "Punch items");
         to.Table(["Where", "What", "Phase", "State", "Picture"], house.PunchItems.OrderBy(p => p.Done).Select(p => Row(
-            p.About is { } about
-                ? house.NameOnPaper(about)
-                : Dash, p.Name, p.Phase is { } phase
-                ? Ours(phase.Full())
-                : Dash, Ours(p.Done ? "done" : "open"), p.Entry(PunchFacts.Photo))));
-    }
-
-    /// <summary>
-    /// The sentences with the figures are made in English. In another language a finding is the fault in a few words, with the name that the crew finds it by.
-    /// </summary>
-    private static void Findings(MarkdownWriter to, PaperData data, List<Finding> open)
-    {
-        if (to.Words.IsEnglish)
-        {
-            to.Table(["Where", "How bad", "What is wrong", "What mends it"], open.Select(f => Row(
-                data.House.NameOnPaper(f.Subject), Ours(f.Check.Severity.ToString()), f.Found.Message.In(data.House), f.Found.Mend.In(data.House))));
-            return;
-        }
-        to.Say("Figures and mends stand on the crew's punch list, under the name of the check.");
-        to.Table(["Where", "How bad", "What is wrong", "Name of the check"], open.Select(f => Row(
-            data.House.NameOnPaper(f.Subject), Ours(f.Check.Severity.ToString()), Ours(f.Check.Title), f.Check.Id)));
+            p.About is { } about ? NameOf(house, about) : Dash, p.Name, p.Phase is { } phase ? Ours(phase.Full()) : Dash,
+            Ours(p.Done ? "done" : "open"), p.Entry(PunchFacts.Photo))));
     }
 
     private static Inline WaivedOn(Waiver waiver) => waiver.Item.Latest(WaiverFacts.Reason.Name) is { } head ? head.At.OnPaper() : Dash;

@@ -22,7 +22,7 @@ internal static class PanelMap
             to.Facts("About", "Entry",
                 ("Hangs", panel.Entry(PanelFacts.Location)),
                 ("Type", panel.Entry(PanelFacts.Type)),
-                ("Output voltage", (panel.Type?.Show(PanelTypeFacts.Supply)).OrDash()),
+                ("Output voltage", panel.Type?.Entry(PanelTypeFacts.Supply) ?? Dash),
                 ("Breaker", panel.Entry(PanelFacts.Breaker)),
                 ("Connected to mains by", panel.EntryOrNotYet(PanelFacts.ConnectedBy)),
                 ("Licence", panel.Entry(PanelFacts.Licence)),

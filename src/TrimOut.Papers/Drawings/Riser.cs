@@ -79,8 +79,8 @@ internal static class Riser
             var run = floor.Runs[at];
             svg.Box(left, top, BoxWide, BoxHigh, Pen.Thin, run.Panel is null ? Fill.None : Fill.Light);
             svg.Text(left + BoxWide / 2, top + 14, run.Name, Anchored.Middle, 11, BoxWide - 4, bold: true);
-            svg.Text(left + BoxWide / 2, top + 28, $"{run.Panel?.Name ?? "–"} · {run.OneWay?.ShowRounded(run.House.DisplayUnits, LengthScale.Run) ?? "–"}",
-                Anchored.Middle, 9, BoxWide - 4);
+            var length = (run.OneWay?.ShowRounded(run.House.DisplayUnits, LengthScale.Run)).FigureOrDash().Plain(words);
+            svg.Text(left + BoxWide / 2, top + 28, $"{run.Panel?.Name ?? "–"} · {length}", Anchored.Middle, 9, BoxWide - 4);
         }
     }
 

@@ -64,7 +64,7 @@ internal static class RollSection
             ? (tube, Roll.Diameter(tube, fabric, drop + (kind[CoveringKindFacts.ExtraFabric] ?? Length.Zero)))
             : null;
 
-    private static Inline Rounded(Length length, Unit unit) => length.ShowRounded(unit.House.DisplayUnits);
+    private static Inline Rounded(Length length, Unit unit) => Inline.Figure(length.ShowRounded(unit.House.DisplayUnits));
 
-    private static Inline Shown(Length? length, Unit unit) => (length?.Show(unit.House.DisplayUnits)).OrDash();
+    private static Inline Shown(Length? length, Unit unit) => (length?.Show(unit.House.DisplayUnits)).FigureOrDash();
 }

@@ -81,7 +81,7 @@ internal static class WindowElevation
         ? Ours($"entry {unit.Entry(UnitFacts.EntrySide)}, {Show(unit.EntryFromJamb, unit.House)} from the jamb")
         : Ours($"power: {unit.Entry(UnitFacts.Power)}");
 
-    private static Inline Show(Length? length, House house) => (length?.Show(house.DisplayUnits)).OrDash();
+    private static Inline Show(Length? length, House house) => (length?.Show(house.DisplayUnits)).FigureOrDash();
 
     private static Inline Size(Window window) => Ours($"{Show(window.KnownWidth, window.House)} wide, {Show(window.KnownHeight, window.House)} high");
 

@@ -12,14 +12,14 @@ public sealed class PaperTemplate
 
     private readonly HandlebarsTemplate<object, object> _body;
 
-    private PaperTemplate(HandlebarsTemplate<object, object> body, Words words, IReadOnlyCollection<string> phrases)
+    private PaperTemplate(HandlebarsTemplate<object, object> body, WordLines lines)
     {
         _body = body;
-        Words = words;
-        Phrases = phrases;
+        Words = lines.ToWords();
+        Phrases = [.. lines.Instead.Keys];
     }
 
-    /// <summary>Our own phrases that it replaces.</summary>
+    /// <summary>Our own phrases that it replaces itself; what comes with TrimOut in its language is not among them.</summary>
     public IReadOnlyCollection<string> Phrases { get; }
 
     internal Words Words { get; }
@@ -36,7 +36,7 @@ public sealed class PaperTemplate
         try
         {
             var handlebars = Handlebars.Create(new HandlebarsConfiguration { NoEscape = true, ThrowOnUnresolvedBindingExpression = true });
-            return new PaperTemplate(handlebars.Compile(parts.Body), parts.Words, parts.Phrases);
+            return new PaperTemplate(handlebars.Compile(parts.Body), parts.Words);
         }
         catch (HandlebarsException wrong)
         {
@@ -61,7 +61,7 @@ public sealed class PaperTemplate
     internal string Fill(Paper paper, PaperData data, SortedDictionary<string, string> drawings)
     {
         var places = paper.Places(data, Words, drawings).ToDictionary(p => p.Key, p => (object)p.Value.TrimEnd('\n'));
-        places[HouseName] = Escaping.Escape(data.House.Name);
+        places[HouseName] = Inline.NameOf(data.House, data.House.Job).Markdown(Words);
         places[Day] = data.Date.OnPaper();
         places[Everything] = !data.OwnerOnly;
         places[Paper.Contents] = ContentsMark;

@@ -1,7 +1,5 @@
-using System.Collections.Frozen;
 using TrimOut.Core.Facts;
 using TrimOut.Core.GenericKit;
-using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 
@@ -10,12 +8,6 @@ namespace TrimOut.Papers.Writing;
 /// <summary>Facts as they stand on paper: never an empty place, which could be taken for a mistake.</summary>
 internal static class Entries
 {
-    // Texts of the generic kit are our own words, whichever house they stand in; what somebody wrote over them is typed text.
-    private static readonly FrozenSet<string> KitTexts = new Draft("").WithGenericKit().Edits.OfType<Edit.Put>()
-        .Where(p => p.Field == CoveringKindFacts.Name.Name || p.Field == CoveringKindFacts.PairCue.Name || p.Field == CoveringKindFacts.PresetCue.Name
-            || p.Field == CoveringKindFacts.LimitsHow.Name)
-        .Select(p => p.Value!).Where(v => v.Any(char.IsLetter)).ToFrozenSet(StringComparer.Ordinal);
-
     /// <summary>A fact as it is shown, or a dash where nothing was noted.</summary>
     public static Inline Entry(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Dash;
 
@@ -24,6 +16,9 @@ internal static class Entries
 
     /// <summary>A fact as it is shown, or a blank to write it in by hand.</summary>
     public static Inline EntryOrBlank(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Blank;
+
+    /// <summary>A figure that was printed with a point, in the number style of the wording; a dash where there is none.</summary>
+    public static Inline FigureOrDash(this string? printed) => printed is null ? Inline.Dash : Inline.Figure(printed);
 
     /// <summary>The text, or a dash where there is none.</summary>
     public static Inline OrDash(this string? text) => string.IsNullOrWhiteSpace(text) ? Inline.Dash : text;
@@ -39,14 +34,6 @@ internal static class Entries
     /// <summary>What a part of the kit is called.</summary>
     public static Inline OnPaper(this KitSheet part) => OfKit(part.Name);
 
-    /// <summary>What an item is called: its own name as typed, or our own words for one that has none.</summary>
-    public static Inline NameOnPaper(this House house, Item item) => item.Kind switch
-    {
-        ItemKind.Leg => Inline.Ours($"leg of {(house.Find(item.Under) is { } run ? house.NameOf(run) : "–")}"),
-        _ when FactTable.IsKit(item.Kind) => OfKit(house.NameOf(item)),
-        _ => house.NameOf(item),
-    };
-
     /// <summary>
     /// A fact as it is shown; null where nothing was noted. A choice and the texts of the generic kit are our own words; everything else was typed.
     /// </summary>
@@ -55,10 +42,10 @@ internal static class Entries
         "" => null,
         var text when string.IsNullOrWhiteSpace(text) => null,
         var text when fact is Fact<ItemRef> || FactTable.IsKit(fact.Subject) && fact is Fact<string> => OfKit(text),
-        var text when fact is Fact<string> => text,
+        var text when fact is Fact<string> or Fact<PartCounts> => text,
         var text when fact.Options(subject.House).Count > 0 || fact is Fact<Resistance> && text.All(char.IsLetter) => Inline.Choice(fact.Label, text),
-        var text => text,
+        var text => Inline.Figure(text),
     };
 
-    private static Inline OfKit(string text) => KitTexts.Contains(text) ? Inline.Ours(text) : text;
+    private static Inline OfKit(string text) => KitWords.Has(text) ? Inline.Ours(text) : text;
 }

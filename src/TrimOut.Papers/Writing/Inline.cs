@@ -1,4 +1,6 @@
 using System.Globalization;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Papers.Writing;
 
@@ -51,6 +53,23 @@ internal sealed class Inline
     /// One of the choices of a fact, in our own words. Where one English word means two things a wording may name the fact: <c>Polarity: right</c>.
     /// </summary>
     public static Inline Choice(string fact, string english) => new(w => w.OfChoice(fact, english));
+
+    /// <summary>What an item is called: as typed, or in our own words where nothing was.</summary>
+    public static Inline NameOf(House house, Item item) => new(w => house.NameOf(item, w.Of));
+
+    /// <summary>A sentence about a house: our own words with its figures, and what was typed as it was typed.</summary>
+    public static Inline Said(Sentence sentence, House house) => new(w => sentence.For(w.ReaderOf(house)));
+
+    /// <summary>A figure that was printed with a point, its unit behind a space: in the number style of the wording and with its word for the unit.</summary>
+    public static Inline Figure(string printed)
+    {
+        var space = printed.IndexOf(' ', StringComparison.Ordinal);
+        return space > 0 && space + 1 < printed.Length && char.IsLetter(printed[space + 1])
+            ? new(w => $"{Number(printed[..space], w)} {w.Of(printed[(space + 1)..])}")
+            : printed.Contains('.', StringComparison.Ordinal) ? new Inline(w => Number(printed, w)) : printed;
+    }
+
+    private static string Number(string printed, Words words) => words.DecimalComma ? printed.Replace('.', ',') : printed;
 
     /// <summary>A number.</summary>
     public static Inline Number(int number) => new(number.ToString(CultureInfo.InvariantCulture));

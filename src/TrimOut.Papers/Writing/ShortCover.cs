@@ -10,7 +10,7 @@ internal static class ShortCover
     {
         var job = new JobItself(data.House);
         to.Facts("About", "Entry",
-            ("House", data.House.Name),
+            ("House", Inline.NameOf(data.House, data.House.Job)),
             ("Address", job.Entry(HouseFacts.Address)),
             ("Site contact", job.Entry(HouseFacts.SiteContact)),
             ("Crew", job.Entry(HouseFacts.Crew)),

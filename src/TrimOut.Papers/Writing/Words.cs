@@ -1,5 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Papers.Writing;
 
@@ -13,10 +15,12 @@ internal sealed class Words
     /// <summary>A wording.</summary>
     /// <param name="of">The wording of an English phrase; null for the phrase itself.</param>
     /// <param name="language">The language, as in the lang attribute of HTML.</param>
-    public Words(Func<string, string>? of, string language)
+    /// <param name="decimalComma">Whether decimals are parted by a comma.</param>
+    public Words(Func<string, string>? of, string language, bool decimalComma = false)
     {
         _of = of;
         Language = language;
+        DecimalComma = decimalComma;
     }
 
     /// <summary>The wording as it is in the program.</summary>
@@ -25,15 +29,18 @@ internal sealed class Words
     /// <summary>The language of the wording.</summary>
     public string Language { get; }
 
-    /// <summary>Whether sentences that are made in English alone may stand in it.</summary>
-    public bool IsEnglish => Language == "en" || Language.StartsWith("en-", StringComparison.Ordinal);
+    /// <summary>Whether decimals are parted by a comma.</summary>
+    public bool DecimalComma { get; }
 
     /// <summary>The wording in which each phrase that is a key is replaced.</summary>
-    public static Words With(IReadOnlyDictionary<string, string> instead, string language)
+    public static Words With(IReadOnlyDictionary<string, string> instead, string language, bool decimalComma = false)
     {
         var frozen = instead.ToFrozenDictionary(StringComparer.Ordinal);
-        return new Words(phrase => frozen.GetValueOrDefault(phrase, phrase), language);
+        return new Words(phrase => frozen.GetValueOrDefault(phrase, phrase), language, decimalComma);
     }
+
+    /// <summary>Who reads sentences about a house in this wording.</summary>
+    public Reader ReaderOf(House house) => new(house) { Words = Of, DecimalComma = DecimalComma };
 
     /// <summary>The wording of one phrase.</summary>
     public string Of(string english) => _of is null ? english : _of(english);

@@ -47,12 +47,11 @@ public class WordsTests
             Assert.NotEmpty(Binder.Paper.Places(data, new Words(Ask, "x-asked"), new SortedDictionary<string, string>()).ToList());
         asked.Add(Binder.Paper.Title);
         var sparse = SparseHouse().House;
-        Assert.Equal("leg of W01", sparse.NameOnPaper(sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(new Words(Ask, "x-asked")));
-        asked.UnionWith(AllChecks.All.Select(c => c.Info.Title));
+        Assert.Equal("leg of W01", Inline.NameOf(sparse, sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(new Words(Ask, "x-asked")));
         asked.UnionWith(GenericKitTexts());
-        var german = German.Phrases.ToHashSet();
-        Assert.DoesNotContain(asked, p => !german.Contains(p) && !IsChoiceWithItsFact(p));
-        Assert.Empty(german.Except(asked).Except(Choices()));
+        var named = OurWords.Labels.Concat(OurWords.Choices).Select(n => n.Named).ToHashSet();
+        Assert.DoesNotContain(asked, p => !IsGerman(p) && !named.Contains(p) && !MarksOnJackets.Contains(p) && !OurWords.SameUnits.Contains(p));
+        Assert.Empty(German.Phrases.Except(asked));
     }
 
     [Fact]
@@ -87,9 +86,8 @@ public class WordsTests
     {
         var job = FinishedHouse.Build(DisplayUnits.Millimetres);
         var typed = HostileTextEverywhereTests.With(job.Scribe.Log, [.. HostileTextEverywhereTests.TextFields(job.House)], HostileTextEverywhereTests.Token);
-        var german = German;
         // What is worded is set in brackets, what was typed is a token: whatever else is left of a cell, a line or a heading would be English for good.
-        var page = Page(Binder.Paper, FinishedHouse.Data(typed), new Words(p => german.Phrases.Contains(p) ? Bracketed(p) : p, "de"));
+        var page = Page(Binder.Paper, FinishedHouse.Data(typed), new Words(p => IsGerman(p) ? Bracketed(p) : p, "de"));
         var lines = page.QuerySelectorAll("p, li, th, td, h3").Where(e => e.QuerySelector("svg") is null).Select(e => e.TextContent).ToList();
         Assert.True(lines.Count > 400);
         Assert.All(lines, line => Assert.Matches("^(mm|ohm|V|A|m|s|x|P1|lead-away-from-motor|[^A-Za-z])*$", Left(line)));
@@ -115,10 +113,9 @@ public class WordsTests
         return job.Say("W01", UnitFacts.OpenGap, "1").Scribe.Log;
     }
 
-    private static bool IsChoiceWithItsFact(string phrase) => FactTable.All.Any(f => f.Options(House.Empty).Any(o => phrase == $"{f.Label}: {o.Shown}"));
+    private static bool IsGerman(string phrase) => German.Phrases.Contains(phrase) || ShippedWords.Of("de").Instead.ContainsKey(phrase);
 
-    private static IEnumerable<string> Choices() =>
-        FactTable.All.SelectMany(f => f.Options(House.Empty).SelectMany(o => new[] { o.Shown, $"{f.Label}: {o.Shown}" }));
+    private static readonly HashSet<string> MarksOnJackets = [.. CableTypeFacts.Listing.Options(House.Empty).Select(o => o.Shown)];
 
     private static AngleSharp.Html.Dom.IHtmlDocument Marked(Paper paper, PaperData data) => Page(paper, data, new Words(p => $"⟦{p}⟧", "x-marked"));
 

@@ -26,7 +26,7 @@ internal sealed class ItemForm(ItemKind kind) : Form<ItemRef>
     public override Result<ItemRef> Decode(string stored) => new ItemRef(stored);
 
     public override string Show(ItemRef value, House house) =>
-        house.Find(value.Id) is { Removed: false } item ? house.NameOf(item) : "(removed)";
+        house.Find(value.Id) is { Removed: false } item ? house.NameOf(item) : ItemNames.Removed.English;
 
     public override IReadOnlyList<Option> Options(House house) =>
         [.. house.ItemsOf(kind).Select(i => new Option(i.Id, house.NameOf(i)))];
