@@ -12,7 +12,7 @@ internal static class FileWriter
         try
         {
             using var file = here.Files.Create(names.Next, like: names.Main);
-            trailer = trailer with { Sha256 = Trailer.Hash(database), Born = here.Files.BirthOf(names.Next) };
+            trailer = trailer with { Form = Trailer.CurrentForm, Sha256 = Trailer.Hash(database), Born = here.Files.BirthOf(names.Next) };
             file.Write(0, database);
             file.Write(database.Length, trailer.ToPage());
             file.FlushToDisk();
@@ -47,7 +47,7 @@ internal static class FileWriter
         var file = Unchanged(here, names, trailer);
         var database = file.AsSpan(0, file.Length - Trailer.Size);
         var folded = trailer with { Count = trailer.Count + late.Count, Seal = late.Count == 0 ? trailer.Seal : late[^1].Entry.Seal, Journal = null };
-        folded = Write(here, names, late.Count == 0 ? database : EntryTable.With(database, late), folded);
+        folded = Write(here, names, late.Count == 0 ? database : EntryTable.With(database, trailer.House, late), folded);
         if (keepJournalAs is not null)
             here.Files.Rename(names.Journal, keepJournalAs);
         else

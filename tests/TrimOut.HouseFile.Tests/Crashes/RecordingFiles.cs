@@ -53,6 +53,8 @@ internal class RecordingFiles : IFileLayer
         return new RecordedFile(this, file);
     }
 
+    public virtual IOpenFile Open(string path) => _names.TryGetValue(path, out var file) ? new RecordedFile(this, file) : throw new FileNotFoundException(path);
+
     public virtual void Rename(string from, string to)
     {
         var file = _names[from];
@@ -91,6 +93,8 @@ internal class RecordingFiles : IFileLayer
     private sealed class RecordedFile(RecordingFiles disk, int file) : IOpenFile
     {
         public long Length => disk._contents[file].Length;
+
+        public byte[] Read(long at, int count) => disk._contents[file].AsSpan((int)at, (int)Math.Min(count, Math.Max(0, disk._contents[file].Length - at))).ToArray();
 
         public void Write(long at, ReadOnlySpan<byte> bytes)
         {
