@@ -4,7 +4,7 @@ namespace TrimOut;
 
 internal static class Program
 {
-    private static int Main(string[] arguments)
+    internal static int Main(string[] arguments)
     {
         try
         {

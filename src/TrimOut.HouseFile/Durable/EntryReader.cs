@@ -35,6 +35,13 @@ internal static class EntryReader
     /// <param name="sound">The house.</param>
     /// <param name="keptIn">Where the bytes are kept from now on; null when the house is only looked at, and they stay where they are.</param>
     /// <returns>What to say; null when no save was torn.</returns>
-    public static string? RemarkOn(Sound sound, string? keptIn) => sound.Unread == 0 ? null : string.Create(CultureInfo.InvariantCulture,
-        $"The program or the power stopped in the middle of a save: {sound.Unread} bytes after change {sound.Entries.Count} could not be read. Look at the last thing that you typed.{(keptIn is null ? "" : $" The bytes are kept in {keptIn}.")}");
+    public static string? RemarkOn(Sound sound, string? keptIn)
+    {
+        if (sound.Unread == 0)
+            return null;
+        var what = sound.Ended
+            ? string.Create(CultureInfo.InvariantCulture, $"Behind the end of the house's journal, after change {sound.Entries.Count}, lie {sound.Unread} bytes that are no save which ended.")
+            : string.Create(CultureInfo.InvariantCulture, $"The program or the power stopped in the middle of a save: {sound.Unread} bytes after change {sound.Entries.Count} could not be read.");
+        return $"{what} Look at the last thing that you typed.{(keptIn is null ? "" : $" The bytes are kept in {keptIn}.")}";
+    }
 }

@@ -17,7 +17,8 @@ internal sealed record JournalHead(int Form, string Id, string House, long Start
 /// <param name="Unread">Bytes after the last sound entry that are no end mark: a save that never ended.</param>
 /// <param name="Fault">What is wrong beyond a save that never ended; null when nothing is.</param>
 /// <param name="InDoubt">How many more lines can be told to have been there; 0 when none.</param>
-internal sealed record JournalContents(JournalHead? Head, IReadOnlyList<Entry> Entries, int Unread, string? Fault, int InDoubt = 0)
+/// <param name="Ended">Whether its end mark stands, so that what is unread lies behind it.</param>
+internal sealed record JournalContents(JournalHead? Head, IReadOnlyList<Entry> Entries, int Unread, string? Fault, int InDoubt = 0, bool Ended = false)
 {
     /// <summary>The number of the last sound entry.</summary>
     public long Last => Entries.Count > 0 ? Entries[^1].Number : Head?.Start ?? 0;
@@ -79,19 +80,19 @@ internal static class Journal
             (number, after, soundTo) = (entry.Number, entry.Seal, at);
         }
         var tail = JournalTail.Judge(bytes, soundTo, head, number, after);
-        return new(head, entries, tail.Unread, tail.Fault, tail.InDoubt);
+        return new(head, entries, tail.Unread, tail.Fault, tail.InDoubt, bytes[soundTo..].StartsWith(EndMark));
     }
 
-    /// <summary>Every line that looks like an entry, wherever it stands; nothing of it is held against its seal.</summary>
-    public static List<Entry> Lines(ReadOnlySpan<byte> bytes)
+    /// <summary>Every line that looks like an entry, wherever it stands, with the journal that it says it is of; nothing of it is held against its seal.</summary>
+    public static List<(Entry Entry, string Journal)> Lines(ReadOnlySpan<byte> bytes)
     {
-        var found = new List<Entry>();
+        var found = new List<(Entry, string)>();
         var at = 0;
         while (NextLine(bytes, ref at) is { } line)
         {
             // A line that was joined to what was cut off before it still ends with a whole entry.
             if (ReadLine(line.TrimStart('\0')) is { } read)
-                found.Add(read.Entry);
+                found.Add(read);
         }
         return found;
     }

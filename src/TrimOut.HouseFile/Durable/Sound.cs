@@ -10,7 +10,8 @@ namespace TrimOut.HouseFile.Durable;
 /// <param name="Entries">All sound entries: the house file's, then the journal's.</param>
 /// <param name="Unread">Bytes after the last sound entry: a save that never ended.</param>
 /// <param name="Damage">What is wrong with the journal, for the user; null when nothing is.</param>
-internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IReadOnlyList<Entry> Entries, int Unread = 0, HouseStoreException? Damage = null)
+/// <param name="Ended">Whether the journal's end mark stands, so that what is unread lies behind it.</param>
+internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IReadOnlyList<Entry> Entries, int Unread = 0, HouseStoreException? Damage = null, bool Ended = false)
 {
     private const int ReadAtMost = 20;
     private static readonly byte[] DatabaseMark = Encoding.ASCII.GetBytes("** This is a LiteDB file **");
@@ -104,7 +105,7 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
         }
         if (journal.Head is null || journal.Head.Id != trailer.Journal || journal.Head.Start != trailer.Count || journal.Head.After != trailer.Seal)
             return Only(Faults.JournalDamaged(names, $"{names.Journal} beside it is not the one that goes on from it.", known));
-        var sound = new Sound(trailer, database, [.. entries, .. journal.Entries], journal.Unread);
+        var sound = new Sound(trailer, database, [.. entries, .. journal.Entries], journal.Unread, Ended: journal.Ended);
         if (trailer.Reached is { } note && journal.Last < note.Number)
             return sound with { Unread = 0, Damage = Faults.JournalDamaged(names, $"{journal.Fault ?? $"{names.Journal} is an older one, or a part of it is missing."}", note.Number - journal.Last) };
         return journal.Fault is { } fault ? sound with { Unread = 0, Damage = Faults.JournalDamaged(names, fault, journal.InDoubt) } : sound;

@@ -1,3 +1,4 @@
+using TrimOut.Core.History;
 using TrimOut.HouseFile.Durable;
 
 namespace TrimOut.HouseFile.Rescues;
@@ -9,10 +10,10 @@ namespace TrimOut.HouseFile.Rescues;
 /// <param name="Trailers">Every last page that lies in the file, in their order: several when files were put one behind the other.</param>
 /// <param name="Heads">Every head of a journal that lies in the journal.</param>
 /// <param name="Rows">What looks like a row, and the house that it says it is of.</param>
-/// <param name="Lines">What looks like a line of a journal.</param>
+/// <param name="Lines">What looks like a line of a journal, and the journal that it says it is of.</param>
 internal sealed record Found(
     HouseFileNames Names, byte[]? File, byte[]? Journal, IReadOnlyList<Trailer> Trailers, IReadOnlyList<JournalHead> Heads,
-    IReadOnlyList<(Entry Entry, string House)> Rows, IReadOnlyList<Entry> Lines)
+    IReadOnlyList<(Entry Entry, string House)> Rows, IReadOnlyList<(Entry Entry, string Journal)> Lines)
 {
     private static readonly byte[] TrailerStart = "trimout-house\n"u8.ToArray();
 
@@ -39,14 +40,24 @@ internal sealed record Found(
             file is null ? [] : RowScan.Read(file, [.. trailers.Select(t => t.End)]), journal is null ? [] : Durable.Journal.Lines(journal));
     }
 
-    /// <summary>The entries whose seals fit in a house.</summary>
-    public IEnumerable<Entry> EntriesOf(string house, SealMaker seal) =>
-        Rows.Where(r => r.House.Length == 0 || r.House == house).Select(r => r.Entry).Concat(Lines).Where(e => Seal.Fits(e, house, seal));
+    /// <summary>The entries whose seals fit in a house, and which no other copy of it made after this one.</summary>
+    public IEnumerable<Entry> EntriesOf(string house, SealMaker seal)
+    {
+        var own = TrailerOf(house);
+        return Rows.Where(r => r.House.Length == 0 || r.House == house).Select(r => r.Entry)
+            .Concat(Lines.Where(l => IsOwn(own, l)).Select(l => l.Entry)).Where(e => Seal.Fits(e, house, seal));
+    }
+
+    /// <summary>How many sound lines there are of a journal of another copy of the house: they go on from the same changes, and are not ours.</summary>
+    public int LinesOfOtherCopies(string house, SealMaker seal) => Lines.Count(l => !IsOwn(TrailerOf(house), l) && Seal.Fits(l.Entry, house, seal));
+
+    /// <summary>The last page of a house in the file; null when there is none.</summary>
+    public Trailer? TrailerOf(string house) => Last is { } last && last.House == house ? last : Trailers.LastOrDefault(t => t.House == house);
 
     /// <summary>Places in the chain that are known for certain, in a house.</summary>
     public IReadOnlyList<(long Number, string Seal)> AnchorsOf(string house, SealMaker seal)
     {
-        var own = Last is { } last && last.House == house ? last : Trailers.LastOrDefault(t => t.House == house);
+        var own = TrailerOf(house);
         var anchors = new List<(long, string)>();
         if (own is not null)
             anchors.Add((own.Count, own.Seal));
@@ -57,6 +68,10 @@ internal sealed record Found(
             anchors.Add((end.Number, end.Seal));
         return anchors;
     }
+
+    /// <summary>Whether a line is of the journal that goes on from the file, of what is in the file anyway, or of this copy's own device.</summary>
+    private static bool IsOwn(Trailer? own, (Entry Entry, string Journal) line) => own is null || line.Journal == own.Journal || line.Entry.Number <= own.Count
+        || (ChangeJson.Read(line.Entry.Json) is { Ok: true } change && change.Value.Id.Device == own.Device);
 
     /// <summary>Every last page in a file, and where the house file that it ends ends.</summary>
     private static List<(Trailer Trailer, int End)> TrailersIn(byte[] file)

@@ -56,13 +56,14 @@ public static class Rescue
         var (expected, doubts) = ExpectedOf(own, house, here.Seal);
         lost.AddRange(doubts);
         apart.AddRange(Foreign(own, house));
+        var otherCopies = own.LinesOfOtherCopies(house, here.Seal);
         var trunk = pool.Trunk(Seal.First(house), [.. own.AnchorsOf(house, here.Seal), .. others.SelectMany(o => o.AnchorsOf(house, here.Seal)).Where(a => IsOurs(pool, own.AnchorsOf(house, here.Seal), house, a))]);
         var tied = trunk.Values.Select(e => e.Seal).ToHashSet(StringComparer.Ordinal);
         var loose = Loose(pool, tied, trunk, own, others, house, here.Seal);
         foreach (var entry in loose.Sure)
             trunk[entry.Number] = entry;
-        if (loose.Apart > 0)
-            apart.Add(string.Create(CultureInfo.InvariantCulture, $"{loose.Apart} changes are of another copy of this house, or can't be told from such: they were left out. To take them in from that copy: trimout merge."));
+        if (loose.Apart + otherCopies > 0)
+            apart.Add(string.Create(CultureInfo.InvariantCulture, $"{loose.Apart + otherCopies} changes are of another copy of this house, or can't be told from such: they were left out. To take them in from that copy: trimout merge."));
 
         var read = new SortedDictionary<long, Change>();
         foreach (var entry in trunk.Values)
@@ -90,7 +91,7 @@ public static class Rescue
             doubts.Add("The file's last page can't be read, so nobody knows how many changes there were after the last that was found.");
         if (own.Trailers.Count > 1)
             doubts.Add($"{own.Names.Main} is several house files, one behind the other: the last one was taken. To take another one of them: --house, with its name.");
-        var last = own.Last is { } l && l.House == house ? l : own.Trailers.LastOrDefault(t => t.House == house);
+        var last = own.TrailerOf(house);
         var expected = last?.Count ?? 0;
         if (last is { NotesDamaged: true })
             doubts.Add("The note of how far the journal had got can't be read, so nobody knows how many changes there were after the last that was found.");
