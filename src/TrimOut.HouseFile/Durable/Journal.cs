@@ -33,7 +33,7 @@ internal sealed record JournalContents(JournalHead? Head, IReadOnlyList<Entry> E
 internal static class Journal
 {
     /// <summary>The room that is taken at a time, in bytes.</summary>
-    public const int Room = 64 * 1024;
+    public const int Room = 16 * 1024;
 
     /// <summary>What stands after the last line.</summary>
     public static ReadOnlySpan<byte> EndMark => "end\n"u8;

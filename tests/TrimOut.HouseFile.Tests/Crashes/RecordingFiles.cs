@@ -120,6 +120,12 @@ internal class RecordingFiles : IFileLayer
     }
 }
 
+/// <summary>A disk on which no file can be written in place, so that the house file keeps no note of how far its journal got.</summary>
+internal sealed class NoNotes(DiskState? state = null) : RecordingFiles(state)
+{
+    public override IOpenFile Open(string path) => throw new IOException("Not in place.");
+}
+
 /// <summary>A disk on which the journal is taken away before the file that holds its changes is in place.</summary>
 internal sealed class JournalCutFirst : RecordingFiles
 {

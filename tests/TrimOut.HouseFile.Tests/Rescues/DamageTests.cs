@@ -143,7 +143,7 @@ public class DamageTests
         var files = With(File, torn);
         using var house = HouseOnDisk.Open(ScriptedJob.Here(files), Main);
         Assert.Equal(_job.Saved.Count, house.Opened.Count);
-        Assert.Contains("stopped in the middle of a save", house.Remark);
+        Assert.Contains("bytes that are no save which ended", house.Remark);
         Assert.Equal(torn, files.Read(Main + ".unread-20260302-080000"));
     }
 
