@@ -61,7 +61,10 @@ internal static class Faults
             1 => "At least 1 save is in doubt.",
             { } many => string.Create(CultureInfo.InvariantCulture, $"At least {many} saves are in doubt."),
         };
-        return new(StoreFault.Damaged, $"{names.Main} is damaged in its journal: {what} {saves} Nothing was changed. To bring what is sound into a new file: trimout rescue {names.Main}") { JournalOnly = true };
+        return new(StoreFault.Damaged,
+            $"{names.Main} is damaged in its journal: {what} {saves} Nothing was changed. "
+            + $"To bring what is sound into a new file: trimout rescue {names.Main}")
+        { JournalOnly = true };
     }
 
     private static bool IsReadOnly(IOException failed) => OperatingSystem.IsWindows() ? (failed.HResult & 0xffff) == ReadOnlyOnWindows : failed.HResult == ReadOnlyOnUnix;

@@ -50,7 +50,8 @@ public sealed partial class HouseOnDisk
     /// <exception cref="HouseStoreException">It is not there, is no house file, or is damaged.</exception>
     public static HouseOnDisk OpenToRead(string path, TimeProvider clock, bool goOn = false) => OpenToRead(Surroundings.Here(clock), path, goOn);
 
-    internal static HouseOnDisk OpenToRead(Surroundings here, string path, bool goOn = false) => Read(here, HouseFileNames.Of(path), "it was opened for reading only.", goOn);
+    internal static HouseOnDisk OpenToRead(Surroundings here, string path, bool goOn = false) => Read(here, HouseFileNames.Of(path),
+        "it was opened for reading only.", goOn);
 
     internal static HouseOnDisk Open(Surroundings here, string path)
     {
@@ -90,7 +91,8 @@ public sealed partial class HouseOnDisk
         if (read.Newer > 0 || sound.Trailer.Form > Trailer.CurrentForm)
         {
             held.Dispose();
-            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, EntryReader.NewerBecause(read.Newer), EntryReader.RemarkOn(sound, null)) { Newer = read.Newer };
+            var (newer, remark) = (EntryReader.NewerBecause(read.Newer), EntryReader.RemarkOn(sound, null));
+            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, newer, remark) { Newer = read.Newer };
         }
         var trailer = sound.Trailer;
         var unread = sound.Unread == 0 ? null : names.Unread(here.Clock.GetUtcNow());
@@ -124,7 +126,8 @@ public sealed partial class HouseOnDisk
                 throw Faults.NotThere(names.Main);
             var sound = Sound.Read(here, names, goOn);
             var read = EntryReader.Changes(names, sound);
-            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, read.Newer > 0 ? EntryReader.NewerBecause(read.Newer) : because, EntryReader.RemarkOn(sound, null))
+            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, read.Newer > 0 ? EntryReader.NewerBecause(read.Newer)
+                : because, EntryReader.RemarkOn(sound, null))
             {
                 Newer = read.Newer,
                 LeftOut = sound.Damage?.Message,

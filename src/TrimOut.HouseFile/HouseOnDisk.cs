@@ -205,7 +205,8 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         }
     }
 
-    /// <summary>Takes room for what will be written, on the disk before anything is written into it: so a torn save is told from a journal that was cut.</summary>
+    /// <summary>Takes room for what will be written, on the disk before anything is written into it: so a torn save is told from a journal that was
+    /// cut.</summary>
     private void MakeRoom(long end)
     {
         if (end < _journalRoom)

@@ -12,7 +12,8 @@ public sealed record Backup(string Path, DateTime MadeAt, long Order)
 
     /// <summary>The order of saving: by the clock only among those that have no number.</summary>
     public static IComparer<Backup> BySaving { get; } =
-        Comparer<Backup>.Create((a, b) => a.Order != b.Order ? a.Order.CompareTo(b.Order) : a.MadeAt != b.MadeAt ? a.MadeAt.CompareTo(b.MadeAt) : string.CompareOrdinal(a.Path, b.Path));
+        Comparer<Backup>.Create((a, b) => a.Order != b.Order ? a.Order.CompareTo(b.Order) : a.MadeAt != b.MadeAt ? a.MadeAt.CompareTo(b.MadeAt)
+            : string.CompareOrdinal(a.Path, b.Path));
 
     /// <summary>The name of a new backup's file. The letters at its end are of what it holds, so that two of one name are the same.</summary>
     internal static string NameOf(DateTime madeAt, long order, string seal) =>
@@ -22,10 +23,12 @@ public sealed record Backup(string Path, DateTime MadeAt, long Order)
     internal static Backup? Read(string file)
     {
         var parts = System.IO.Path.GetFileNameWithoutExtension(file).Split('-', 5);
-        if (parts.Length < 3 || !DateTime.TryParseExact(string.Join('-', parts.Take(3)), Dated, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.AssumeUniversal, out var at))
+        if (parts.Length < 3 || !DateTime.TryParseExact(string.Join('-', parts.Take(3)), Dated, CultureInfo.InvariantCulture,
+            DateTimeStyles.AdjustToUniversal | DateTimeStyles.AssumeUniversal, out var at))
             return null;
         if (parts.Length == 3)
             return new Backup(file, at, 0);
-        return long.TryParse(parts[3], NumberStyles.None, CultureInfo.InvariantCulture, out var order) && order < int.MaxValue ? new Backup(file, at, order) : null;
+        return long.TryParse(parts[3], NumberStyles.None, CultureInfo.InvariantCulture, out var order) && order < int.MaxValue
+            ? new Backup(file, at, order) : null;
     }
 }

@@ -28,7 +28,8 @@ public sealed class BackupFolder(string path)
             var last = All.Count == 0 ? null : All[0];
             var old = last is null ? null : SoundTrailer(here, last);
             // A closed house says by its last page alone whether the backup holds all of it.
-            if (old is not null && Trailer.Read(here.Files.ReadEnd(HouseFileNames.Of(house).Main, Trailer.Size)) is { Journal: null } closed && Holds(old, closed))
+            if (old is not null && Trailer.Read(here.Files.ReadEnd(HouseFileNames.Of(house).Main, Trailer.Size)) is { Journal: null } closed
+                && Holds(old, closed))
                 return null;
             var copy = Copy(here, house, goOn: false);
             if (old is not null && Holds(old, copy.Trailer))
@@ -74,6 +75,10 @@ public sealed class BackupFolder(string path)
         var names = HouseFileNames.Of(house);
         if (!here.Files.Exists(names.Main))
             throw Faults.NotThere(names.Main);
+        // Of a closed house the file says by itself whether it is what was written.
+        var file = here.Files.Read(names.Main);
+        if (Sound.CheckFile(names, file) is { Journal: null } closed && !here.Files.Exists(names.Journal))
+            return (file[..^Trailer.Size], closed);
         var sound = Sound.Read(here, names, goOn);
         var late = sound.Entries.Skip((int)sound.Trailer.Count).Select(e => (e, ChangeJson.Read(e.Json).Value)).ToList();
         var database = late.Count == 0 ? sound.Database : EntryTable.With(sound.Database.Span, sound.Trailer.House, late);

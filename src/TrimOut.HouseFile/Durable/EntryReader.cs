@@ -40,8 +40,10 @@ internal static class EntryReader
         if (sound.Unread == 0)
             return null;
         var what = sound.Ended
-            ? string.Create(CultureInfo.InvariantCulture, $"Behind the end of the house's journal, after change {sound.Entries.Count}, lie {sound.Unread} bytes that are no save which ended.")
-            : string.Create(CultureInfo.InvariantCulture, $"The program or the power stopped in the middle of a save: {sound.Unread} bytes after change {sound.Entries.Count} could not be read.");
+            ? string.Create(CultureInfo.InvariantCulture,
+                $"Behind the end of the house's journal, after change {sound.Entries.Count}, lie {sound.Unread} bytes that are no save which ended.")
+            : string.Create(CultureInfo.InvariantCulture,
+                $"The program or the power stopped in the middle of a save: {sound.Unread} bytes after change {sound.Entries.Count} could not be read.");
         return $"{what} Look at the last thing that you typed.{(keptIn is null ? "" : $" The bytes are kept in {keptIn}.")}";
     }
 }

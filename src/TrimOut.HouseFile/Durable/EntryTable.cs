@@ -4,7 +4,8 @@ using TrimOut.Core.History;
 namespace TrimOut.HouseFile.Durable;
 
 /// <summary>Entries as rows of a LiteDB database. Rows are only ever inserted.</summary>
-/// <remarks>A row is <c>{ _id: "device:seq", house, n, after, seal, stamp, v, json }</c>: our own text, because the database's mapper loses offsets of times and stores class names.</remarks>
+/// <remarks>A row is <c>{ _id: "device:seq", house, n, after, seal, stamp, v, json }</c>: our own text, because the database's mapper loses offsets of
+/// times and stores class names.</remarks>
 internal static class EntryTable
 {
     private const string Name = "changes";

@@ -74,7 +74,8 @@ internal static class Journal
         var soundTo = at;
         while (NextLine(bytes, ref at) is { } line)
         {
-            if (ReadLine(line) is not ({ } entry, { } id) || id != head.Id || entry.Number != number + 1 || entry.After != after || !Seal.Fits(entry, house, seal))
+            if (ReadLine(line) is not ({ } entry, { } id) || id != head.Id || entry.Number != number + 1 || entry.After != after || !Seal.Fits(entry,
+                house, seal))
                 break;
             entries.Add(entry);
             (number, after, soundTo) = (entry.Number, entry.Seal, at);
@@ -83,7 +84,8 @@ internal static class Journal
         return new(head, entries, tail.Unread, tail.Fault, tail.InDoubt, bytes[soundTo..].StartsWith(EndMark));
     }
 
-    /// <summary>Every line that looks like an entry, wherever it stands, with the journal that it says it is of; nothing of it is held against its seal.</summary>
+    /// <summary>Every line that looks like an entry, wherever it stands, with the journal that it says it is of; nothing of it is held against its
+    /// seal.</summary>
     public static List<(Entry Entry, string Journal)> Lines(ReadOnlySpan<byte> bytes)
     {
         var found = new List<(Entry, string)>();
@@ -124,7 +126,8 @@ internal static class Journal
     private static JournalHead? ReadHead(string line) => line.Split(' ') switch
     {
         [Kind, "1", var id, var start, var after] when Number(start) is { } number => new(1, id, "", number, after),
-        [Kind, "2", var id, var house, var start, var after, _] when Number(start) is { } number && line + "\n" == HeadLine(id, house, number, after) => new(2, id, house, number, after),
+        [Kind, "2", var id, var house, var start, var after, _] when Number(start) is { } number && line + "\n" == HeadLine(id, house, number, after) =>
+            new(2, id, house, number, after),
         _ => null,
     };
 

@@ -25,7 +25,8 @@ internal readonly record struct JournalTail(int Unread, string? Fault, int InDou
         var rest = bytes[soundTo..];
         var marks = MarksAfterTheFirst(rest, head.Id);
         if (marks > 0)
-            return Damage(string.Create(CultureInfo.InvariantCulture, $"Entry {number + 1} is damaged, and others follow it."), marks + (rest.StartsWith(Journal.EndMark) ? 0 : 1));
+            return Damage(string.Create(CultureInfo.InvariantCulture, $"Entry {number + 1} is damaged, and others follow it."),
+                marks + (rest.StartsWith(Journal.EndMark) ? 0 : 1));
         var next = Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{head.Id} {number + 1} {after} "));
         var end = rest.LastIndexOfAnyExcept((byte)0) + 1;
         if (rest.StartsWith(Journal.EndMark))
@@ -35,7 +36,8 @@ internal readonly record struct JournalTail(int Unread, string? Fault, int InDou
         if (head.Form == 1)
         {
             var begun = Math.Min(next.Length, rest.Length);
-            return rest[..begun].SequenceEqual(next.AsSpan(0, begun)) ? new JournalTail(rest.Length, null, 0) : Damage("What follows its last sound entry is no part of a save.", 1);
+            return rest[..begun].SequenceEqual(next.AsSpan(0, begun)) ? new JournalTail(rest.Length, null, 0)
+                : Damage("What follows its last sound entry is no part of a save.", 1);
         }
         if (bytes.Length % Journal.Room != 0)
             return Damage("It was cut short.", 1);

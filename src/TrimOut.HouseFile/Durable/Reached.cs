@@ -39,7 +39,8 @@ internal sealed record Reached(string Journal, long Number)
     /// <summary>Reads a slot; null when it is none or is damaged.</summary>
     public static Reached? Read(ReadOnlySpan<byte> slot)
     {
-        if (Encoding.UTF8.GetString(slot).Split(' ', 4) is not [Kind, var journal, var number, _] || !long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var n) || !Seal.CanBe(n))
+        if (Encoding.UTF8.GetString(slot).Split(' ', 4) is not [Kind, var journal, var number, _] || !long.TryParse(number, NumberStyles.None,
+            CultureInfo.InvariantCulture, out var n) || !Seal.CanBe(n))
             return null;
         var read = new Reached(journal, n);
         return slot.SequenceEqual(read.ToSlot()) ? read : null;

@@ -2,7 +2,8 @@ using TrimOut.HouseFile.Files;
 
 namespace TrimOut.HouseFile.Durable;
 
-/// <summary>Keeps the note of how far the journal got, in the last page of the house file. It is a second witness: a save that was flushed is saved whether the note can be written or not.</summary>
+/// <summary>Keeps the note of how far the journal got, in the last page of the house file. It is a second witness: a save that was flushed is saved
+/// whether the note can be written or not.</summary>
 internal sealed class ReachedNote : IDisposable
 {
     private readonly IOpenFile _file;

@@ -31,7 +31,8 @@ internal static class Seal
 
     /// <summary>Whether an entry is what was sealed: in this house and under this number, where its seal says that.</summary>
     public static bool Fits(Entry entry, string house, SealMaker seal) =>
-        (SaysWhere(entry) ? CanBe(entry.Number) ? seal(house, entry.Number, entry.After, entry.Json) : null : Letters(entry.After + "\n" + entry.Json)) == entry.Seal;
+        (SaysWhere(entry) ? CanBe(entry.Number) ? seal(house, entry.Number, entry.After, entry.Json) : null
+            : Letters(entry.After + "\n" + entry.Json)) == entry.Seal;
 
     private static string Letters(string text) => Base64Url.EncodeToString(SHA256.HashData(Encoding.UTF8.GetBytes(text)).AsSpan(0, 16));
 }

@@ -11,7 +11,8 @@ namespace TrimOut.HouseFile.Durable;
 /// <param name="Unread">Bytes after the last sound entry: a save that never ended.</param>
 /// <param name="Damage">What is wrong with the journal, for the user; null when nothing is.</param>
 /// <param name="Ended">Whether the journal's end mark stands, so that what is unread lies behind it.</param>
-internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IReadOnlyList<Entry> Entries, int Unread = 0, HouseStoreException? Damage = null, bool Ended = false)
+internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IReadOnlyList<Entry> Entries, int Unread = 0,
+    HouseStoreException? Damage = null, bool Ended = false)
 {
     private const int ReadAtMost = 20;
     private static readonly byte[] DatabaseMark = Encoding.ASCII.GetBytes("** This is a LiteDB file **");
@@ -93,7 +94,8 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
         {
             return trailer.Journal is null
                 ? new Sound(trailer, database, entries)
-                : Only(Faults.JournalDamaged(names, $"The changes since it was last opened are in {names.Journal}, which is missing. Put it back beside the house file.", known));
+                : Only(Faults.JournalDamaged(names,
+                    $"The changes since it was last opened are in {names.Journal}, which is missing. Put it back beside the house file.", known));
         }
         var journal = Durable.Journal.Read(bytes, trailer.House, seal);
         if (trailer.Journal is null)
@@ -101,13 +103,17 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
             // Begun and never used, or folded in and not yet taken away: either way all of it is in the file.
             return journal.Head is { } stale && journal.Fault is null && IsIn(entries, stale, journal.Entries.Count == 0 ? null : journal.Entries[^1])
                 ? new Sound(trailer, database, entries)
-                : Only(Faults.JournalDamaged(names, $"{names.Journal} beside it is another house's, of another copy, or damaged. If the house file is right, move that file away.", null));
+                : Only(Faults.JournalDamaged(names,
+                    $"{names.Journal} beside it is another house's, of another copy, or damaged. If the house file is right, move that file away.", null));
         }
         if (journal.Head is null || journal.Head.Id != trailer.Journal || journal.Head.Start != trailer.Count || journal.Head.After != trailer.Seal)
             return Only(Faults.JournalDamaged(names, $"{names.Journal} beside it is not the one that goes on from it.", known));
         var sound = new Sound(trailer, database, [.. entries, .. journal.Entries], journal.Unread, Ended: journal.Ended);
         if (trailer.Reached is { } note && journal.Last < note.Number)
-            return sound with { Unread = 0, Damage = Faults.JournalDamaged(names, $"{journal.Fault ?? $"{names.Journal} is an older one, or a part of it is missing."}", note.Number - journal.Last) };
+        {
+            var what = journal.Fault ?? $"{names.Journal} is an older one, or a part of it is missing.";
+            return sound with { Unread = 0, Damage = Faults.JournalDamaged(names, what, note.Number - journal.Last) };
+        }
         return journal.Fault is { } fault ? sound with { Unread = 0, Damage = Faults.JournalDamaged(names, fault, journal.InDoubt) } : sound;
 
         Sound Only(HouseStoreException damage) => new(trailer, database, entries, 0, damage);

@@ -62,7 +62,8 @@ internal sealed record Trailer(int Form, string House, long Count, string Seal, 
             return null;
         try
         {
-            return JsonSerializer.Deserialize(json, TrailerJson.Default.Trailer) is { } trailer && Durable.Seal.CanBe(trailer.Count) ? WithNotes(trailer, page[NotesAt..]) : null;
+            return JsonSerializer.Deserialize(json, TrailerJson.Default.Trailer) is { } trailer && Durable.Seal.CanBe(trailer.Count)
+                ? WithNotes(trailer, page[NotesAt..]) : null;
         }
         catch (JsonException)
         {

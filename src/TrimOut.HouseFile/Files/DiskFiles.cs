@@ -34,7 +34,7 @@ internal sealed class DiskFiles : IFileLayer
     }
 
     public IOpenFile Open(string path) =>
-        new DiskFile(new FileStream(path, new FileStreamOptions { Mode = FileMode.Open, Access = FileAccess.ReadWrite, Share = FileShare.ReadWrite | FileShare.Delete, BufferSize = 0 }));
+        new DiskFile(new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0));
 
     public void Rename(string from, string to) => File.Move(from, to, overwrite: true);
 

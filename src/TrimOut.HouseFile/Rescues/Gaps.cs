@@ -3,7 +3,8 @@ using TrimOut.Core.History;
 
 namespace TrimOut.HouseFile.Rescues;
 
-/// <summary>Says which numbers are missing. It goes from one change that is there to the next, never through the numbers: these may come from a damaged file.</summary>
+/// <summary>Says which numbers are missing. It goes from one change that is there to the next, never through the numbers: these may come from a damaged
+/// file.</summary>
 internal static class Gaps
 {
     /// <summary>A line for each gap between changes, and for what is missing after the last.</summary>
@@ -43,5 +44,6 @@ internal static class Gaps
         ? string.Create(CultureInfo.InvariantCulture, $"Change {from}")
         : string.Create(CultureInfo.InvariantCulture, $"Changes {from} to {to}");
 
-    private static string Said(Change change) => string.Create(CultureInfo.InvariantCulture, $"\"{change.What}\" by {change.By} on {change.SaidAt:yyyy-MM-dd HH:mm}");
+    private static string Said(Change change) => string.Create(CultureInfo.InvariantCulture,
+        $"\"{change.What}\" by {change.By} on {change.SaidAt:yyyy-MM-dd HH:mm}");
 }

@@ -57,13 +57,16 @@ public static class Rescue
         lost.AddRange(doubts);
         apart.AddRange(Foreign(own, house));
         var otherCopies = own.LinesOfOtherCopies(house, here.Seal);
-        var trunk = pool.Trunk(Seal.First(house), [.. own.AnchorsOf(house, here.Seal), .. others.SelectMany(o => o.AnchorsOf(house, here.Seal)).Where(a => IsOurs(pool, own.AnchorsOf(house, here.Seal), house, a))]);
+        var trunk = pool.Trunk(Seal.First(house), [.. own.AnchorsOf(house, here.Seal), .. others.SelectMany(o => o.AnchorsOf(house,
+            here.Seal)).Where(a => IsOurs(pool, own.AnchorsOf(house, here.Seal), house, a))]);
         var tied = trunk.Values.Select(e => e.Seal).ToHashSet(StringComparer.Ordinal);
         var loose = Loose(pool, tied, trunk, own, others, house, here.Seal);
         foreach (var entry in loose.Sure)
             trunk[entry.Number] = entry;
         if (loose.Apart + otherCopies > 0)
-            apart.Add(string.Create(CultureInfo.InvariantCulture, $"{loose.Apart + otherCopies} changes are of another copy of this house, or can't be told from such: they were left out. To take them in from that copy: trimout merge."));
+            apart.Add(string.Create(CultureInfo.InvariantCulture,
+                $"{loose.Apart + otherCopies} changes are of another copy of this house, or can't be told from such: they were left out. "
+                + $"To take them in from that copy: trimout merge."));
 
         var read = new SortedDictionary<long, Change>();
         foreach (var entry in trunk.Values)
@@ -77,7 +80,8 @@ public static class Rescue
         lost.AddRange(Gaps.Uncertain(loose.Sure.Select(e => e.Number)));
         var elsewhere = Elsewhere(loose.FromOthers, read.Values);
         if (elsewhere.Count > 0)
-            apart.Add(string.Create(CultureInfo.InvariantCulture, $"{elsewhere.Count} changes that are not in {own.Names.Main} were taken from the other copies."));
+            apart.Add(string.Create(CultureInfo.InvariantCulture,
+                $"{elsewhere.Count} changes that are not in {own.Names.Main} were taken from the other copies."));
         return new Rescued([.. read.Values, .. elsewhere], lost.ToImmutable(), apart.ToImmutable());
     }
 
@@ -90,7 +94,8 @@ public static class Rescue
         else if (own.Last is null)
             doubts.Add("The file's last page can't be read, so nobody knows how many changes there were after the last that was found.");
         if (own.Trailers.Count > 1)
-            doubts.Add($"{own.Names.Main} is several house files, one behind the other: the last one was taken. To take another one of them: --house, with its name.");
+            doubts.Add($"{own.Names.Main} is several house files, one behind the other: the last one was taken. "
+                + "To take another one of them: --house, with its name.");
         var last = own.TrailerOf(house);
         var expected = last?.Count ?? 0;
         if (last is { NotesDamaged: true })
@@ -135,7 +140,8 @@ public static class Rescue
     }
 
     /// <summary>Sound entries that are tied to nothing: where their seals say a number that nothing else has, they are most likely ours.</summary>
-    private static (List<Entry> Sure, int Apart, List<Entry> FromOthers) Loose(Pool pool, HashSet<string> tied, SortedDictionary<long, Entry> trunk, Found found, List<Found> others, string house, SealMaker seal)
+    private static (List<Entry> Sure, int Apart, List<Entry> FromOthers) Loose(Pool pool, HashSet<string> tied, SortedDictionary<long, Entry> trunk,
+        Found found, List<Found> others, string house, SealMaker seal)
     {
         var theirs = others.SelectMany(o => o.EntriesOf(house, seal)).Select(e => e.Seal).ToHashSet(StringComparer.Ordinal);
         var loose = pool.All.Where(e => !tied.Contains(e.Seal)).ToList();

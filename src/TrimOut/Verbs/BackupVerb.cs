@@ -50,10 +50,12 @@ internal static class BackupVerb
     public static Command BuildList()
     {
         var path = Common.House();
-        var verb = new Command("backups", "List the backups of a house: the file, when it was made, and how many changes the house has since. Ends with 2 when one of them is damaged.") { path, Common.GoOn };
+        var verb = new Command("backups",
+            "List the backups of a house: the file, when it was made, and how many changes the house has since. Ends with 2 when one of them is damaged.") { path, Common.GoOn };
         verb.SetAction(parsed =>
         {
-            using var house = HouseSource.Looked(() => HouseOnDisk.OpenToRead(parsed.GetRequiredValue(path), TimeProvider.System, parsed.GetValue(Common.GoOn)));
+            using var house = HouseSource.Looked(() => HouseOnDisk.OpenToRead(parsed.GetRequiredValue(path), TimeProvider.System,
+                parsed.GetValue(Common.GoOn)));
             foreach (var remark in HouseSource.Remarks(house))
                 Common.Say(remark);
             var now = HouseLog.Of(house.Opened).OrEnd(ExitCode.BadData);

@@ -11,7 +11,8 @@ internal static class CompareVerb
     {
         var path = Common.AnyHouse();
         var other = new Argument<string>("OTHER") { Description = "Another copy or a backup." };
-        var verb = new Command("compare", "Show how two copies of a house differ: changes that only one has, and values. Ends with 1 when they do.") { path, other, Common.GoOn };
+        var verb = new Command("compare",
+            "Show how two copies of a house differ: changes that only one has, and values. Ends with 1 when they do.") { path, other, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);

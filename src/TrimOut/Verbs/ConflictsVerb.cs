@@ -16,7 +16,8 @@ internal static class ConflictsVerb
         var path = Common.AnyHouse();
         var choose = new Option<string[]>("--choose") { Description = "A line's number and a letter, such as 1b; may be given several times.", HelpName = "choice" };
         var by = Common.By();
-        var verb = new Command("conflicts", "List what two copies of the house disagree about, and choose. Ends with 1 when something is left.") { path, choose, by, Common.GoOn };
+        var verb = new Command("conflicts",
+            "List what two copies of the house disagree about, and choose. Ends with 1 when something is left.") { path, choose, by, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var house = parsed.GetRequiredValue(path);

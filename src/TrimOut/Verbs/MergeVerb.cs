@@ -12,7 +12,8 @@ internal static class MergeVerb
         var path = Common.House();
         var other = new Argument<string>("OTHER") { Description = "The other copy, or a folder or file with its history as text; it is only read." };
         var dry = new Option<bool>("--try") { Description = "Only show what would come in." };
-        var verb = new Command("merge", "Take in what was done on another copy of the house. Ends with 2 when the two disagree about something.") { path, other, dry, Common.GoOn };
+        var verb = new Command("merge",
+            "Take in what was done on another copy of the house. Ends with 2 when the two disagree about something.") { path, other, dry, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);

@@ -15,7 +15,8 @@ internal static class OpenVerb
         var read = new Option<bool>("--read-only") { Description = "Only look; goes also while another program has the house open." };
         var by = Common.By();
         var verb = new Command("open", "Open a house on the screens.") { path, read, by, Common.GoOn };
-        verb.SetAction(parsed => Run(parsed.GetValue(by)!, parsed.GetRequiredValue(path), parsed.GetValue(read) || parsed.GetValue(Common.GoOn), parsed.GetValue(Common.GoOn)));
+        verb.SetAction(parsed => Run(parsed.GetValue(by)!, parsed.GetRequiredValue(path), parsed.GetValue(read) || parsed.GetValue(Common.GoOn),
+            parsed.GetValue(Common.GoOn)));
         return verb;
     }
 

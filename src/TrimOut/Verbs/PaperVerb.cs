@@ -28,12 +28,18 @@ internal static class PaperVerb
     {
         var path = Common.AnyHouse();
         var (folder, date, ownerOnly) = Options();
-        var verb = new Command("papers", "Write every paper, one after the other. Ctrl-C stops between two: what is there is whole.") { path, folder, date, ownerOnly, Common.GoOn };
+        var verb = new Command("papers", "Write every paper, one after the other. Ctrl-C stops between two: what is there is whole.") { path, folder,
+            date, ownerOnly, Common.GoOn };
         verb.SetAction((parsed, stop) =>
         {
             var house = parsed.GetRequiredValue(path);
             var look = Look.By(parsed);
-            var data = PaperData.Of(look.At(house).House, Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house), Stop = stop };
+            var data = PaperData.Of(look.At(house).House, Day(parsed.GetValue(date))) with
+            {
+                OwnerOnly = parsed.GetValue(ownerOnly),
+                FilesOf = PaperFiles.StemOf(house),
+                Stop = stop
+            };
             return Task.Run(() => look.End(WriteAll(data, parsed.GetRequiredValue(folder))), CancellationToken.None);
         });
         return verb;
@@ -81,7 +87,11 @@ internal static class PaperVerb
             }
             var house = parsed.GetRequiredValue(path);
             var look = Look.By(parsed);
-            var data = PaperData.Of(look.At(house).House, Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house) };
+            var data = PaperData.Of(look.At(house).House, Day(parsed.GetValue(date))) with
+            {
+                OwnerOnly = parsed.GetValue(ownerOnly),
+                FilesOf = PaperFiles.StemOf(house)
+            };
             var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, File.ReadAllText(file)).OrEnd(ExitCode.BadData) : null;
             foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder)))
                 Console.Out.WriteLine(written);

@@ -11,7 +11,8 @@ internal static class PartsVerb
     public static Command Build()
     {
         var path = Common.AnyHouse();
-        var verb = new Command("parts", "List everything that a house takes, a line each: group, part, how many, unit and what it was counted from, with tabs between. A line that can't be counted yet has no number.") { path, Common.GoOn };
+        var verb = new Command("parts",
+            "List everything that a house takes, a line each: group, part, how many, unit and what it was counted from, with tabs between. A line that can't be counted yet has no number.") { path, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);

@@ -14,8 +14,13 @@ internal static class RescueVerb
         var damaged = new Argument<string>("DAMAGED") { Description = "The damaged file; it is only read." };
         var path = new Argument<string>("PATH") { Description = "The house file to make; nothing may be there yet." };
         var also = new Option<string[]>("--also") { Description = "Another copy or a backup, to fill gaps from; may be given several times.", HelpName = "file" };
-        var house = new Option<string?>("--house") { Description = "Which house to bring out of a file that holds several; rescue names them.", HelpName = "name" };
-        var verb = new Command("rescue", "Bring what is sound in a damaged house file into a new one, and list what is lost. Ends with 2 when something is.") { damaged, path, also, house };
+        var house = new Option<string?>("--house")
+        {
+            Description = "Which house to bring out of a file that holds several; rescue names them.",
+            HelpName = "name"
+        };
+        var verb = new Command("rescue",
+            "Bring what is sound in a damaged house file into a new one, and list what is lost. Ends with 2 when something is.") { damaged, path, also, house };
         verb.SetAction(parsed =>
         {
             var rescued = Rescue.Read(parsed.GetRequiredValue(damaged), parsed.GetValue(also) ?? [], parsed.GetValue(house));

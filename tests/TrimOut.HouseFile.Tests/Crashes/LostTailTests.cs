@@ -4,7 +4,8 @@ using Xunit.Abstractions;
 
 namespace TrimOut.HouseFile.Tests.Crashes;
 
-/// <summary>What was called saved is missed when it is gone: by the note in the house file, and by the room and the end mark of the journal; with each of these taken out.</summary>
+/// <summary>What was called saved is missed when it is gone: by the note in the house file, and by the room and the end mark of the journal; with each of
+/// these taken out.</summary>
 public class LostTailTests(ITestOutputHelper output)
 {
     private const string JournalPath = ScriptedJob.Path + ".journal";
@@ -20,7 +21,8 @@ public class LostTailTests(ITestOutputHelper output)
         return (files, job);
     }
 
-    private static List<byte[]> OlderJournals() => [.. Enumerable.Range(1, Saves - 1).Select(n => AfterThirdDay(new RecordingFiles(), n).Files.Read(JournalPath))];
+    private static List<byte[]> OlderJournals() => [.. Enumerable.Range(1, Saves - 1).Select(n => AfterThirdDay(new RecordingFiles(),
+        n).Files.Read(JournalPath))];
 
     /// <summary>The journal cut at every sector and every line, and at some places between.</summary>
     private static List<byte[]> CutJournals(byte[] journal)

@@ -94,7 +94,8 @@ internal class RecordingFiles : IFileLayer
     {
         public long Length => disk._contents[file].Length;
 
-        public byte[] Read(long at, int count) => disk._contents[file].AsSpan((int)at, (int)Math.Min(count, Math.Max(0, disk._contents[file].Length - at))).ToArray();
+        public byte[] Read(long at, int count) => disk._contents[file].AsSpan((int)at, (int)Math.Min(count, Math.Max(0,
+            disk._contents[file].Length - at))).ToArray();
 
         public void Write(long at, ReadOnlySpan<byte> bytes)
         {

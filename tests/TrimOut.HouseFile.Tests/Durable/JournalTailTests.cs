@@ -59,7 +59,8 @@ public class JournalTailTests
         foreach (var length in new[] { 10, 300, 700, 2000, 9000 })
         {
             var json = "{" + new string('x', length) + "}";
-            var line = Journal.Line(Read(before).Head!.Id, new Entry(entry.Number + 1, entry.Seal, Seal.Of("00000001", entry.Number + 1, entry.Seal, json), json));
+            var line = Journal.Line(Read(before).Head!.Id, new Entry(entry.Number + 1, entry.Seal, Seal.Of("00000001", entry.Number + 1, entry.Seal,
+                json), json));
             var random = new Random(length);
             for (var time = 0; time < 60; time++)
             {

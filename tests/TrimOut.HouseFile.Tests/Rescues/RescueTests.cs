@@ -57,9 +57,11 @@ public partial class RescueTests
         if (house is null || house == "00000001")
             Assert.All(there, c => Assert.Contains(c, saved));
         var listed = read.Lost.SelectMany(l => Numbers().Matches(l)).SelectMany(m => Range(m)).ToHashSet();
-        var open = read.Lost.Any(l => l.Contains("nobody knows", StringComparison.Ordinal) || l.Contains("is lost", StringComparison.Ordinal) || l.Contains("are lost", StringComparison.Ordinal) || l.Contains("missing", StringComparison.Ordinal));
+        var open = read.Lost.Any(l => l.Contains("nobody knows", StringComparison.Ordinal) || l.Contains("is lost", StringComparison.Ordinal)
+            || l.Contains("are lost", StringComparison.Ordinal) || l.Contains("missing", StringComparison.Ordinal));
         for (var number = 1; number <= saved.Count; number++)
-            Assert.True(there.Contains(saved[number - 1]) || listed.Contains(number) || open || house is not null, $"change {number} is neither there nor listed");
+            Assert.True(there.Contains(saved[number - 1]) || listed.Contains(number) || open || house is not null,
+                $"change {number} is neither there nor listed");
         return read;
     }
 
@@ -168,7 +170,8 @@ public partial class RescueTests
         Assert.Empty(read.Lost);
         using (var foreign = files.Create("/stick/foreign.trimout"))
             foreign.Write(0, OtherHouse().Read(Main));
-        Assert.Contains(Rescue.Read(ScriptedJob.Here(files), Main, ["/stick/foreign.trimout"]).Lost, l => l.Contains("is of another house: nothing was taken", StringComparison.Ordinal));
+        Assert.Contains(Rescue.Read(ScriptedJob.Here(files), Main, ["/stick/foreign.trimout"]).Lost, l =>
+            l.Contains("is of another house: nothing was taken", StringComparison.Ordinal));
     }
 
     [GeneratedRegex("^Changes? ([0-9]+)(?: to ([0-9]+))?")]

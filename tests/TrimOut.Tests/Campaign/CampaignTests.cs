@@ -5,7 +5,8 @@ namespace TrimOut.Tests.Campaign;
 
 /// <summary>
 /// Damaged houses before everything that reads one: no loss in silence, no crash, no hang. TRIMOUT_CAMPAIGN_CASES sets how many (some
-/// hundreds when unset), TRIMOUT_CAMPAIGN_SEED the seed, TRIMOUT_CAMPAIGN_FROM the case to begin with.
+/// hundreds when unset), TRIMOUT_CAMPAIGN_SEED the seed, TRIMOUT_CAMPAIGN_FROM the case to begin with, TRIMOUT_CAMPAIGN_KEEP a folder for
+/// the files of cases that went wrong.
 /// </summary>
 [Collection(nameof(OneProcess))]
 public sealed class CampaignTests(ITestOutputHelper output) : IDisposable
@@ -30,6 +31,7 @@ public sealed class CampaignTests(ITestOutputHelper output) : IDisposable
         for (var number = from; number < from + cases; number++)
         {
             var damaged = Damage.Of(scene, number, seed);
+            var before = wrong.Count;
             foreach (var (verb, outcome, why) in judge.Of(damaged))
             {
                 counts.TryAdd(verb, new int[Enum.GetValues<Outcome>().Length]);
@@ -37,16 +39,22 @@ public sealed class CampaignTests(ITestOutputHelper output) : IDisposable
                 if (outcome is not (Outcome.Whole or Outcome.Said))
                     wrong.Add(string.Create(CultureInfo.InvariantCulture, $"seed {seed} case {number} ({damaged.What}), {verb}: {outcome}: {why}"));
             }
+            if (wrong.Count > before && Environment.GetEnvironmentVariable("TRIMOUT_CAMPAIGN_KEEP") is { Length: > 0 } keep)
+                Scene.Write(Path.Combine(Directory.CreateDirectory(keep).FullName, $"seed-{seed}-case-{number}.trimout"), damaged.Pair);
         }
         foreach (var (verb, by) in counts)
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{verb,-24} {string.Join(", ", Enum.GetValues<Outcome>().Select(o => $"{by[(int)o]} {o}"))}"));
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{cases} cases, {counts.Values.Sum(c => c.Sum())} runs, seed {seed}: {counts.Values.Sum(c => c[(int)Outcome.SilentLoss])} silent losses, {counts.Values.Sum(c => c[(int)Outcome.Crash])} crashes, {counts.Values.Sum(c => c[(int)Outcome.Hang])} hangs"));
+            output.WriteLine($"{verb,-24} {Said(by)}");
+        var all = Enum.GetValues<Outcome>().Select(o => counts.Values.Sum(c => c[(int)o])).ToArray();
+        output.WriteLine($"{cases} cases, {all.Sum()} runs, seed {seed}: {Said(all)}");
         Assert.True(wrong.Count == 0, string.Join("\n", wrong.Take(20)));
         Assert.All(counts, c => Assert.True(c.Value[(int)Outcome.Said] > 0, $"{c.Key} never said anything"));
     }
 
+    private static string Said(int[] counts) => string.Join(", ", Enum.GetValues<Outcome>().Select(o => $"{counts[(int)o]} {o}"));
+
     private static int Number(string name, int otherwise) =>
-        int.TryParse(Environment.GetEnvironmentVariable("TRIMOUT_CAMPAIGN_" + name), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : otherwise;
+        int.TryParse(Environment.GetEnvironmentVariable("TRIMOUT_CAMPAIGN_" + name), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            ? number : otherwise;
 
     private (Scene, Judge) Begin()
     {

@@ -18,15 +18,18 @@ internal static class Damage
     private static readonly string[] HeadFields = ["kind", "form", "id", "house", "start", "after", "check"];
     private static readonly string[] PageFields = ["kind", "json", "hash", "blank", "first note", "second note"];
 
+    private static readonly string[] Ways = ["bit", "zeros", "zeroed sectors", "noise", "cut", "piece gone", "piece doubled", "joined"];
+
     /// <summary>Every sort of damage, by name.</summary>
     public static IReadOnlyList<string> Sorts { get; } =
     [
         .. RowFields.Select(f => "row " + f), "row length", "page head", "page slots", "database head",
         .. FrameFields.Select(f => "frame " + f), "frame end mark", .. HeadFields.Select(f => "head " + f), .. PageFields.Select(f => "last page " + f),
-        .. new[] { "file", "journal", "both" }.SelectMany(which => new[] { "bit", "zeros", "zeroed sectors", "noise", "cut", "piece gone", "piece doubled", "joined" }.Select(how => $"{which} {how}")),
+        .. new[] { "file", "journal", "both" }.SelectMany(which => Ways.Select(how => $"{which} {how}")),
         "journal tail zeroed", "journal cut at a line", "journal room cut", "journal gone", "file gone from the middle on",
         "older file", "older journal", "foreign file", "foreign journal", "other copy's file", "other copy's journal",
-        "joined older file", "joined foreign file", "foreign file before it", "older file before it", "joined older journal", "joined foreign journal", "foreign journal before it",
+        "joined older file", "joined foreign file", "foreign file before it", "older file before it",
+        "joined older journal", "joined foreign journal", "foreign journal before it",
     ];
 
     /// <summary>One case: the sort that its number has, and at times another one on top.</summary>
@@ -35,7 +38,8 @@ internal static class Damage
         var random = new Random(unchecked(seed * 1_000_003 + number));
         var first = Do(scene, new Damaged(scene.Now, "", false), Sorts[number % Sorts.Count], random);
         // What exchanges a file is not done twice: an older file with the journal that belongs to it is a sound house.
-        var more = Sorts.Where(s => !s.Contains("older", StringComparison.Ordinal) && !s.Contains("foreign", StringComparison.Ordinal) && !s.Contains("other copy", StringComparison.Ordinal) && s != "journal gone").ToList();
+        var more = Sorts.Where(s => !s.Contains("older", StringComparison.Ordinal) && !s.Contains("foreign", StringComparison.Ordinal)
+            && !s.Contains("other copy", StringComparison.Ordinal) && s != "journal gone").ToList();
         return number % 3 == 2 ? Do(scene, first, more[random.Next(more.Count)], random) : first;
     }
 
@@ -59,7 +63,8 @@ internal static class Damage
                 file = Page(file, words[1]["page ".Length..], random);
                 break;
             case "page":
-                file = Flip(file, random.Next(Math.Max(1, file.Length / 8192)) * 8192 + (words[1] == "head" ? random.Next(32) : 8191 - random.Next(64)), random);
+                file = Flip(file, random.Next(Math.Max(1, file.Length / 8192)) * 8192 + (words[1] == "head" ? random.Next(32)
+                    : 8191 - random.Next(64)), random);
                 break;
             case "database":
                 file = Flip(file, random.Next(8192), random);
@@ -134,11 +139,13 @@ internal static class Damage
 
     private static byte[] Row(byte[] file, string field, Random random)
     {
-        var marks = field == "length" ? Places(file, "\u0002_id\0"u8) : Places(file, [field is "n" or "stamp" ? (byte)0x12 : field == "v" ? (byte)0x10 : (byte)2, .. Encoding.UTF8.GetBytes(field), 0]);
+        var marks = field == "length" ? Places(file, "\u0002_id\0"u8) : Places(file, [field is "n" or "stamp" ? (byte)0x12 : field == "v" ? (byte)0x10
+            : (byte)2, .. Encoding.UTF8.GetBytes(field), 0]);
         if (marks.Count == 0)
             return file;
         var mark = marks[random.Next(marks.Count)];
-        return field == "length" ? Flip(file, Math.Max(0, mark - 4 + random.Next(4)), random) : Flip(file, mark + field.Length + 2 + random.Next(field is "n" or "stamp" ? 8 : 4 + 6), random);
+        return field == "length" ? Flip(file, Math.Max(0, mark - 4 + random.Next(4)), random)
+            : Flip(file, mark + field.Length + 2 + random.Next(field is "n" or "stamp" ? 8 : 4 + 6), random);
     }
 
     private static byte[]? Frame(byte[]? journal, string field, Random random)
@@ -157,7 +164,8 @@ internal static class Damage
     }
 
     private static byte[]? Head(byte[]? journal, string field, Random random) =>
-        journal is null || Places(journal, "\n"u8) is not [var end, ..] ? journal : Field(journal, 0, end, Array.IndexOf(HeadFields, field), HeadFields.Length, random);
+        journal is null || Places(journal, "\n"u8) is not [var end, ..] ? journal : Field(journal, 0, end, Array.IndexOf(HeadFields, field),
+            HeadFields.Length, random);
 
     private static byte[] Field(byte[] bytes, int from, int to, int field, int fields, Random random)
     {
@@ -192,7 +200,8 @@ internal static class Damage
         }, random);
     }
 
-    private static int LineEnd(byte[] journal, Random random) => Places(journal, "\n"u8) is { Count: > 2 } ends ? ends[random.Next(1, ends.Count - 1)] + 1 : journal.Length;
+    private static int LineEnd(byte[] journal, Random random) => Places(journal, "\n"u8) is { Count: > 2 } ends
+        ? ends[random.Next(1, ends.Count - 1)] + 1 : journal.Length;
 
     private static byte[] Flip(byte[] bytes, int at, Random random)
     {

@@ -53,7 +53,8 @@ internal sealed partial class Judge
 
     /// <summary>Whether whoever ran it was told, by code and in words, and not told that it was a save that never ended.</summary>
     private static bool IsSaid(VerbRun.Ended ended) =>
-        (ended.Code is ExitCode.BadData or ExitCode.LeftOut or ExitCode.NoInput) && ended.Error.Length > 0 && !ended.Error.Contains("middle of a save", StringComparison.Ordinal);
+        (ended.Code is ExitCode.BadData or ExitCode.LeftOut or ExitCode.NoInput) && ended.Error.Length > 0 && !ended.Error.Contains("middle of a save",
+            StringComparison.Ordinal);
 
     private void Place(Pair pair)
     {
@@ -81,7 +82,8 @@ internal sealed partial class Judge
         yield return ("paper labels", () => Written(VerbRun.Run("paper", _house, "labels", "--out", Path.Combine(_folder, "papers"), "--date", Day)));
         yield return ("backup --to", () => Made(VerbRun.Run("backup", _house, "--to", made), made));
         yield return ("backup --to --go-on", () => Made(VerbRun.Run("backup", _house, "--to", made, "--go-on"), made));
-        yield return ("backup", () => VerbRun.Run("backup", _house) is var ended && ended.Output.Trim() is { Length: > 0 } file ? Made(ended, file) : (ended, ""));
+        yield return ("backup", () => VerbRun.Run("backup", _house) is var ended && ended.Output.Trim() is { Length: > 0 } file ? Made(ended, file)
+            : (ended, ""));
         yield return ("restore", () => Made(VerbRun.Run("restore", made, _house), made));
         yield return ("merge, as the other", () => WithOld(old, () => Made(VerbRun.Run("merge", old, _house), old)));
         yield return ("merge, into it", () => WithOld(old, () => Made(VerbRun.Run("merge", _house, old), _house)));
@@ -97,7 +99,8 @@ internal sealed partial class Judge
         return (ended, Directory.Exists(folder) ? string.Concat(Directory.GetFiles(folder).Order(StringComparer.Ordinal).Select(File.ReadAllText)) : "");
     }
 
-    /// <summary>What a house file that a verb made or worked on holds. What it says when it is read is for that reader to hear: the verb itself must have said it.</summary>
+    /// <summary>What a house file that a verb made or worked on holds. What it says when it is read is for that reader to hear: the verb itself must have
+    /// said it.</summary>
     private static (VerbRun.Ended, string) Made(VerbRun.Ended ended, string file) => (ended, VerbRun.Run("history", file).Output);
 
     private (VerbRun.Ended, string) WithOld(string old, Func<(VerbRun.Ended, string)> run)
@@ -134,7 +137,8 @@ internal sealed partial class Judge
             return (verb, Outcome.Hang, "");
         if (ended.Crash is not null)
             return (verb, Outcome.Crash, ended.Crash);
-        var rescued = File.Exists(made) ? VerbRun.Run("history", made).Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).ToHashSet(StringComparer.Ordinal) : [];
+        var rescued = File.Exists(made) ? VerbRun.Run("history", made).Output.Split('\n',
+            StringSplitOptions.RemoveEmptyEntries).ToHashSet(StringComparer.Ordinal) : [];
         var truth = _scene.Truth;
         if (rescued.Count == truth.Count && truth.All(rescued.Contains))
             return (verb, Outcome.Whole, "");
@@ -149,7 +153,8 @@ internal sealed partial class Judge
             return (verb, Outcome.SilentLoss, $"something that is not of this house came in: {mixed[..60]} {ended.Error}");
         var listed = Listed(ended.Error, truth.Count);
         var missing = Enumerable.Range(1, truth.Count).Where(n => !rescued.Contains(truth[n - 1]) && !listed.Contains(n)).ToList();
-        return missing.Count == 0 ? (verb, Outcome.Said, "") : (verb, Outcome.SilentLoss, $"neither there nor listed: {string.Join(' ', missing)}; {ended.Error}");
+        return missing.Count == 0 ? (verb, Outcome.Said, "") : (verb, Outcome.SilentLoss,
+            $"neither there nor listed: {string.Join(' ', missing)}; {ended.Error}");
 
         HashSet<int> Listed(string error, int all)
         {

@@ -2,7 +2,8 @@ using System.Text;
 
 namespace TrimOut.Tests.Verbs;
 
-/// <summary>A house that a killed program left, and whose journal then lost what was called saved: every verb says so, and goes on only when it is told to.</summary>
+/// <summary>A house that a killed program left, and whose journal then lost what was called saved: every verb says so, and goes on only when it is told
+/// to.</summary>
 public sealed class DamagedHouseTests : IDisposable
 {
     private const int Saves = 5;
@@ -99,6 +100,7 @@ public sealed class DamagedHouseTests : IDisposable
         var before = _run.Run("history", "elm.trimout").Output;
         var replaced = Enumerable.Range(0, 2).Select(_ => _run.Run("restore", "elm.trimout", "early.trimout", "--replace")).ToList();
         Assert.All(replaced, r => Assert.Equal(0, r.Code));
-        Assert.Contains(_run.Run("backups", "elm.trimout").Output.Split('\n', StringSplitOptions.RemoveEmptyEntries), line => _run.Run("history", line.Split('\t')[0]).Output == before);
+        Assert.Contains(_run.Run("backups", "elm.trimout").Output.Split('\n', StringSplitOptions.RemoveEmptyEntries), line => _run.Run("history",
+            line.Split('\t')[0]).Output == before);
     }
 }
