@@ -1,3 +1,4 @@
+using System.Globalization;
 using TrimOut.Core.History;
 
 namespace TrimOut.HouseFile;
@@ -47,6 +48,24 @@ internal static class Faults
     /// <summary>It is damaged.</summary>
     public static HouseStoreException Damaged(string path, string what) =>
         new(StoreFault.Damaged, $"{path} is damaged: {what} Nothing was changed. To bring what is sound into a new file: trimout rescue {path}");
+
+    /// <summary>Its journal is damaged, or missing, or not its own; the file itself is sound.</summary>
+    /// <param name="names">The files.</param>
+    /// <param name="what">What is wrong.</param>
+    /// <param name="inDoubt">How many saves may be lost; null when nobody knows.</param>
+    public static HouseStoreException JournalDamaged(HouseFileNames names, string what, long? inDoubt)
+    {
+        var saves = inDoubt switch
+        {
+            null or 0 => "How many saves are in doubt can't be told.",
+            1 => "At least 1 save is in doubt.",
+            { } many => string.Create(CultureInfo.InvariantCulture, $"At least {many} saves are in doubt."),
+        };
+        return new(StoreFault.Damaged,
+            $"{names.Main} is damaged in its journal: {what} {saves} Nothing was changed. "
+            + $"To bring what is sound into a new file: trimout rescue {names.Main}")
+        { JournalOnly = true };
+    }
 
     private static bool IsReadOnly(IOException failed) => OperatingSystem.IsWindows() ? (failed.HResult & 0xffff) == ReadOnlyOnWindows : failed.HResult == ReadOnlyOnUnix;
 

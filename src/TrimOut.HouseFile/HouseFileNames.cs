@@ -8,6 +8,13 @@ internal sealed record HouseFileNames(string Main)
     /// <summary>The ending of a house file's name.</summary>
     public const string Ending = ".trimout";
 
+    /// <summary>The files of the house that somebody means who names a path; a link stands for what it leads to.</summary>
+    public static HouseFileNames Of(string path)
+    {
+        var full = Path.GetFullPath(path);
+        return new HouseFileNames(File.Exists(full) ? File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full : full);
+    }
+
     /// <summary>The house file being written anew.</summary>
     public string Next => Main + ".new";
 

@@ -23,9 +23,9 @@ public sealed partial class HouseOnDisk
         {
             held = HouseLock.Take(here, names);
             var house = here.FreshName();
-            var entries = SealAll(here, Seal.First(house), 0, changes ?? []);
+            var entries = SealAll(here, house, Seal.First(house), 0, changes ?? []);
             var trailer = new Trailer(Trailer.CurrentForm, house, entries.Count, entries.Count == 0 ? Seal.First(house) : entries[^1].Entry.Seal, "", here.FreshDevice(), here.Machine, null, null);
-            trailer = FileWriter.Write(here, names, EntryTable.With([], entries), trailer);
+            trailer = FileWriter.Write(here, names, EntryTable.With([], house, entries), trailer);
             return new HouseOnDisk(here, names, held, trailer, [.. changes ?? []], null, null);
         }
         catch (Exception failed)
@@ -46,12 +46,16 @@ public sealed partial class HouseOnDisk
     /// <summary>Opens a house file for reading only, whoever else has it open.</summary>
     /// <param name="path">The file.</param>
     /// <param name="clock">The clock.</param>
+    /// <param name="goOn">Whether a house with a damaged journal is shown as far as that is sound, rather than refused; <see cref="LeftOut"/> says so.</param>
     /// <exception cref="HouseStoreException">It is not there, is no house file, or is damaged.</exception>
-    public static HouseOnDisk OpenToRead(string path, TimeProvider clock) => Read(Surroundings.Here(clock), Names(path), "it was opened for reading only.");
+    public static HouseOnDisk OpenToRead(string path, TimeProvider clock, bool goOn = false) => OpenToRead(Surroundings.Here(clock), path, goOn);
+
+    internal static HouseOnDisk OpenToRead(Surroundings here, string path, bool goOn = false) => Read(here, HouseFileNames.Of(path),
+        "it was opened for reading only.", goOn);
 
     internal static HouseOnDisk Open(Surroundings here, string path)
     {
-        var names = Names(path);
+        var names = HouseFileNames.Of(path);
         HouseLock? held = null;
         try
         {
@@ -82,12 +86,13 @@ public sealed partial class HouseOnDisk
 
     private static HouseOnDisk OpenHeld(Surroundings here, HouseFileNames names, HouseLock held)
     {
-        var sound = Sound.Read(here.Files, names, here.Seal);
+        var sound = Sound.Read(here, names);
         var read = EntryReader.Changes(names, sound);
         if (read.Newer > 0 || sound.Trailer.Form > Trailer.CurrentForm)
         {
             held.Dispose();
-            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, EntryReader.NewerBecause(read.Newer), null) { Newer = read.Newer };
+            var (newer, remark) = (EntryReader.NewerBecause(read.Newer), EntryReader.RemarkOn(sound, null));
+            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, newer, remark) { Newer = read.Newer };
         }
         var trailer = sound.Trailer;
         var unread = sound.Unread == 0 ? null : names.Unread(here.Clock.GetUtcNow());
@@ -110,28 +115,27 @@ public sealed partial class HouseOnDisk
         }
         if (trailer.Machine != here.Machine || trailer.Born is null || trailer.Born != here.Files.BirthOf(names.Main))
             trailer = trailer with { Device = here.FreshDevice(), Machine = here.Machine };
-        return new HouseOnDisk(here, names, held, trailer, read.Changes, null, unread is null ? null : EntryReader.RemarkOn(sound, unread));
+        return new HouseOnDisk(here, names, held, trailer, read.Changes, null, EntryReader.RemarkOn(sound, unread));
     }
 
-    private static HouseOnDisk Read(Surroundings here, HouseFileNames names, string because)
+    private static HouseOnDisk Read(Surroundings here, HouseFileNames names, string because, bool goOn = false)
     {
         try
         {
             if (!here.Files.Exists(names.Main))
                 throw Faults.NotThere(names.Main);
-            var sound = Sound.Read(here.Files, names, here.Seal);
+            var sound = Sound.Read(here, names, goOn);
             var read = EntryReader.Changes(names, sound);
-            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, read.Newer > 0 ? EntryReader.NewerBecause(read.Newer) : because, null) { Newer = read.Newer };
+            return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, read.Newer > 0 ? EntryReader.NewerBecause(read.Newer)
+                : because, EntryReader.RemarkOn(sound, null))
+            {
+                Newer = read.Newer,
+                LeftOut = sound.Damage?.Message,
+            };
         }
         catch (Exception failed) when (Faults.OfDisk(failed))
         {
             throw Faults.Opening(names.Main, failed);
         }
-    }
-
-    private static HouseFileNames Names(string path)
-    {
-        var full = Path.GetFullPath(path);
-        return new HouseFileNames(File.Exists(full) ? File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full : full);
     }
 }

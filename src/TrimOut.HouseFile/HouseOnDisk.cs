@@ -19,6 +19,8 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     private string _lastSeal;
     private IOpenFile? _journal;
     private long _journalEnd;
+    private long _journalRoom;
+    private ReachedNote? _reached;
     private bool _closed;
 
     private HouseOnDisk(Surroundings here, HouseFileNames names, HouseLock? held, Trailer trailer, IReadOnlyList<Change> opened, string? readOnlyBecause, string? remark)
@@ -45,6 +47,9 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     /// <summary>What the user should know about how the house was found; null when all was well.</summary>
     public string? Remark { get; }
 
+    /// <summary>What was left out because the journal is damaged; null when nothing was.</summary>
+    public string? LeftOut { get; private init; }
+
     /// <inheritdoc/>
     public IReadOnlyList<Change> Opened { get; }
 
@@ -59,14 +64,15 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     {
         if (ReadOnlyBecause is { } because)
             throw new HouseStoreException($"Not saved: {because}");
-        var entry = SealOne(_here, _lastSeal, _trailer.Count + _sinceFile.Count, change);
+        var entry = SealOne(_here, House, _lastSeal, _trailer.Count + _sinceFile.Count, change);
         try
         {
             _journal ??= BeginJournal();
             var line = Journal.Line(_trailer.Journal!, entry);
+            MakeRoom(_journalEnd + line.Length);
             _journal.Write(_journalEnd, line);
             _journal.FlushToDisk();
-            _journalEnd = Journal.EndOf(_journalEnd + line.Length);
+            _journalEnd += line.Length - Journal.EndMark.Length;
         }
         catch (Exception failed) when (Faults.OfDisk(failed))
         {
@@ -76,6 +82,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         }
         _sinceFile.Add((entry, change));
         _lastSeal = entry.Seal;
+        _reached?.Set(entry.Number);
     }
 
     /// <summary>Takes in changes that another copy of the house has and this one has not: all of them, or none.</summary>
@@ -85,7 +92,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     {
         if (ReadOnlyBecause is { } because)
             throw new HouseStoreException(StoreFault.NoRights, $"Not saved: {because}");
-        var taken = SealAll(_here, _lastSeal, _trailer.Count + _sinceFile.Count, changes);
+        var taken = SealAll(_here, House, _lastSeal, _trailer.Count + _sinceFile.Count, changes);
         try
         {
             _trailer = FileWriter.Fold(_here, _names, _trailer, [.. _sinceFile, .. taken]);
@@ -94,8 +101,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         {
             throw Faults.Saving(_names.Main, failed);
         }
-        _journal?.Dispose();
-        _journal = null;
+        LeaveJournal();
         _sinceFile.Clear();
         _lastSeal = _trailer.Seal;
     }
@@ -107,7 +113,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     {
         if (ReadOnlyBecause is { } because)
             throw new HouseStoreException(StoreFault.NoRights, $"Not saved: {because}");
-        var entries = SealAll(_here, Seal.First(_trailer.House), 0, changes);
+        var entries = SealAll(_here, House, Seal.First(House), 0, changes);
         try
         {
             // The journal goes for certain before the history that it belongs to does.
@@ -115,7 +121,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
                 _trailer = FileWriter.Fold(_here, _names, _trailer, _sinceFile);
             _here.Files.FlushFolderOf(_names.Main);
             // A device of its own: the one before may have numbered changes that are not in this history.
-            _trailer = FileWriter.Write(_here, _names, EntryTable.With([], entries), _trailer with
+            _trailer = FileWriter.Write(_here, _names, EntryTable.With([], House, entries), _trailer with
             {
                 Count = entries.Count,
                 Seal = entries.Count == 0 ? Seal.First(_trailer.House) : entries[^1].Entry.Seal,
@@ -127,8 +133,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         {
             throw Faults.Saving(_names.Main, failed);
         }
-        _journal?.Dispose();
-        _journal = null;
+        LeaveJournal();
         _sinceFile.Clear();
         _lastSeal = _trailer.Seal;
     }
@@ -141,7 +146,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         _closed = true;
         try
         {
-            _journal?.Dispose();
+            LeaveJournal();
             if (_sinceFile.Count > 0 && ReadOnlyBecause is null)
                 FileWriter.Fold(_here, _names, _trailer, _sinceFile);
         }
@@ -160,7 +165,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     {
         // First of all a look at the file: where a stick was pulled out, nothing is to be left in the empty folder.
         var file = FileWriter.Unchanged(_here, _names, _trailer);
-        var head = new JournalHead(_here.FreshName(), _trailer.Count, _trailer.Seal);
+        var head = new JournalHead(2, _here.FreshName(), House, _trailer.Count, _trailer.Seal);
         var bytes = Journal.Begin(head);
         var journal = _here.Files.Create(_names.JournalNext, like: _names.Main);
         try
@@ -170,7 +175,9 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
             _here.Files.Rename(_names.JournalNext, _names.Journal);
             _here.Files.FlushFolderOf(_names.Main);
             _trailer = FileWriter.Mark(_here, _names, file, _trailer, head.Id);
-            _journalEnd = Journal.EndOf(bytes.Length);
+            _journalEnd = Journal.EndOf(head);
+            _journalRoom = bytes.Length;
+            _reached = ReachedNote.Begin(_here, _names, file.Length, head.Id);
             return journal;
         }
         catch
@@ -187,10 +194,10 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
             return;
         try
         {
-            var end = "end\n"u8;
-            _journal.Write(_journalEnd, end);
-            _journal.Cut(_journalEnd + end.Length);
+            _journal.Write(_journalEnd, Journal.EndMark);
+            _journal.Cut(_journalEnd + Journal.EndMark.Length);
             _journal.FlushToDisk();
+            _journalRoom = _journalEnd + Journal.EndMark.Length;
         }
         catch (Exception again) when (Faults.OfDisk(again))
         {
@@ -198,18 +205,39 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         }
     }
 
-    private static Entry SealOne(Surroundings here, string after, long before, Change change)
+    /// <summary>Takes room for what will be written, on the disk before anything is written into it: so a torn save is told from a journal that was
+    /// cut.</summary>
+    private void MakeRoom(long end)
     {
-        var json = ChangeJson.Write(change);
-        return new Entry(before + 1, after, here.Seal(after, json), json);
+        if (end < _journalRoom)
+            return;
+        var room = Journal.RoomFor(end);
+        _journal!.Write(_journalRoom, new byte[room - _journalRoom]);
+        _journal.FlushToDisk();
+        _reached?.FlushToDisk();
+        _journalRoom = room;
     }
 
-    private static List<(Entry Entry, Change Change)> SealAll(Surroundings here, string after, long before, IReadOnlyList<Change> changes)
+    private void LeaveJournal()
+    {
+        _journal?.Dispose();
+        _journal = null;
+        _reached?.Dispose();
+        _reached = null;
+    }
+
+    private static Entry SealOne(Surroundings here, string house, string after, long before, Change change)
+    {
+        var json = ChangeJson.Write(change);
+        return new Entry(before + 1, after, here.Seal(house, before + 1, after, json), json);
+    }
+
+    private static List<(Entry Entry, Change Change)> SealAll(Surroundings here, string house, string after, long before, IReadOnlyList<Change> changes)
     {
         var entries = new List<(Entry Entry, Change Change)>();
         foreach (var change in changes)
         {
-            var entry = SealOne(here, after, before + entries.Count, change);
+            var entry = SealOne(here, house, after, before + entries.Count, change);
             entries.Add((entry, change));
             after = entry.Seal;
         }

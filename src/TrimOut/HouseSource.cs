@@ -12,18 +12,37 @@ internal static class HouseSource
     /// <summary>Whether a path is a folder that holds a house's history as text.</summary>
     public static bool IsSample(string path) => File.Exists(Path.Combine(path, HistoryText.FileName));
 
-    /// <summary>The history of a house, only to be looked at.</summary>
-    public static HouseLog Read(string path)
+    /// <summary>The history of a house, only to be looked at, and what is to be said about how it was found.</summary>
+    /// <param name="path">The house.</param>
+    /// <param name="goOn">Whether a house with a damaged journal is read as far as it is sound, rather than refused.</param>
+    public static (HouseLog Log, IReadOnlyList<string> Remarks, bool LeftOut) Read(string path, bool goOn)
     {
         if (IsSample(path))
-            return ReadText(Path.Combine(path, HistoryText.FileName));
+            return (ReadText(Path.Combine(path, HistoryText.FileName)), [], false);
         if (path.EndsWith(".jsonl", StringComparison.OrdinalIgnoreCase))
-            return ReadText(path);
-        using var house = HouseOnDisk.OpenToRead(path, TimeProvider.System);
+            return (ReadText(path), [], false);
+        using var house = Looked(() => HouseOnDisk.OpenToRead(path, TimeProvider.System, goOn));
         if (house.Newer > 0)
             throw new VerbException(ExitCode.BadData, $"{path}: {house.ReadOnlyBecause}");
         var log = HouseLog.Of(house.Opened);
-        return log.Ok ? log.Value : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
+        return log.Ok ? (log.Value, Remarks(house), house.LeftOut is not null) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
+    }
+
+    /// <summary>What is to be said about how a house was found.</summary>
+    public static IReadOnlyList<string> Remarks(HouseOnDisk house) =>
+        [.. new[] { house.Remark, house.LeftOut is null ? null : house.LeftOut + " Told to go on, this shows only what is sound." }.OfType<string>()];
+
+    /// <summary>Looks at a house; where that is refused because only its journal is damaged, says how to look all the same.</summary>
+    public static T Looked<T>(Func<T> look)
+    {
+        try
+        {
+            return look();
+        }
+        catch (HouseStoreException refused) when (refused is { Fault: StoreFault.Damaged, JournalOnly: true })
+        {
+            throw new VerbException(ExitCode.BadData, $"{refused.Message} To look at what is sound all the same: --go-on");
+        }
     }
 
     /// <summary>The history that a text file holds; <c>-</c> is standard input.</summary>

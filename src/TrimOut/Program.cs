@@ -4,7 +4,7 @@ namespace TrimOut;
 
 internal static class Program
 {
-    private static int Main(string[] arguments) => Guarded(() => Run(arguments), Console.Error);
+    internal static int Main(string[] arguments) => Guarded(() => Run(arguments), Console.Error);
 
     /// <summary>
     /// Runs something and says on which code to end: what the user or the disk did wrong has its own, a fault in TrimOut itself is always <see

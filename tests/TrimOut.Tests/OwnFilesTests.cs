@@ -28,7 +28,7 @@ public sealed class OwnFilesTests : IDisposable
         Work();
         Assert.Equal("elm.trimout", Files[^1]);
         Assert.InRange(Files.Length, 2, 4);
-        Assert.All(Files[..^1], f => Assert.Matches("^data/trimout/backups/elm-[a-z0-9]+/[^/]+Z[.]trimout$", f));
+        Assert.All(Files[..^1], f => Assert.Matches("^data/trimout/backups/elm-[a-z0-9]+/[^/]+Z-[0-9]+-[^/]+[.]trimout$", f));
     }
 
     [Fact]

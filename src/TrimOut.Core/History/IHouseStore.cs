@@ -37,4 +37,7 @@ public sealed class HouseStoreException : Exception
 
     /// <summary>What sort of thing is wrong.</summary>
     public StoreFault Fault { get; }
+
+    /// <summary>Whether only what was saved since the file was last written is damaged, and the file itself is sound.</summary>
+    public bool JournalOnly { get; init; }
 }

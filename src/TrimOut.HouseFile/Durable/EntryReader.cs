@@ -32,6 +32,18 @@ internal static class EntryReader
         : string.Create(CultureInfo.InvariantCulture, $"it was written by a newer TrimOut, and {unread} of its changes can't be read here. Bring this one up to date to work on it.");
 
     /// <summary>What to say of a save that never ended.</summary>
-    public static string RemarkOn(Sound sound, string keptIn) => string.Create(CultureInfo.InvariantCulture,
-        $"The program or the power stopped in the middle of a save: {sound.Unread} bytes after change {sound.Entries.Count} could not be read. Look at the last thing that you typed. The bytes are kept in {keptIn}.");
+    /// <param name="sound">The house.</param>
+    /// <param name="keptIn">Where the bytes are kept from now on; null when the house is only looked at, and they stay where they are.</param>
+    /// <returns>What to say; null when no save was torn.</returns>
+    public static string? RemarkOn(Sound sound, string? keptIn)
+    {
+        if (sound.Unread == 0)
+            return null;
+        var what = sound.Ended
+            ? string.Create(CultureInfo.InvariantCulture,
+                $"Behind the end of the house's journal, after change {sound.Entries.Count}, lie {sound.Unread} bytes that are no save which ended.")
+            : string.Create(CultureInfo.InvariantCulture,
+                $"The program or the power stopped in the middle of a save: {sound.Unread} bytes after change {sound.Entries.Count} could not be read.");
+        return $"{what} Look at the last thing that you typed.{(keptIn is null ? "" : $" The bytes are kept in {keptIn}.")}";
+    }
 }

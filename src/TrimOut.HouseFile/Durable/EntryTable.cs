@@ -4,15 +4,17 @@ using TrimOut.Core.History;
 namespace TrimOut.HouseFile.Durable;
 
 /// <summary>Entries as rows of a LiteDB database. Rows are only ever inserted.</summary>
-/// <remarks>A row is <c>{ _id: "device:seq", n, after, seal, stamp, v, json }</c>: our own text, because the database's mapper loses offsets of times and stores class names.</remarks>
+/// <remarks>A row is <c>{ _id: "device:seq", house, n, after, seal, stamp, v, json }</c>: our own text, because the database's mapper loses offsets of
+/// times and stores class names.</remarks>
 internal static class EntryTable
 {
     private const string Name = "changes";
 
     /// <summary>A database with these entries.</summary>
     /// <param name="before">The database to add them to; empty for a new one.</param>
+    /// <param name="house">The house's name.</param>
     /// <param name="added">The entries to add, with their changes.</param>
-    public static byte[] With(ReadOnlySpan<byte> before, IEnumerable<(Entry Entry, Change Change)> added)
+    public static byte[] With(ReadOnlySpan<byte> before, string house, IEnumerable<(Entry Entry, Change Change)> added)
     {
         using var data = new MemoryStream();
         data.Write(before);
@@ -20,7 +22,7 @@ internal static class EntryTable
         using (var log = new MemoryStream())
         using (var database = new LiteDatabase(data, new BsonMapper(), log))
         {
-            database.GetCollection(Name).InsertBulk(added.Select(a => Row(a.Entry, a.Change)));
+            database.GetCollection(Name).InsertBulk(added.Select(a => Row(house, a.Entry, a.Change)));
             database.Checkpoint();
         }
         return data.ToArray();
@@ -29,7 +31,8 @@ internal static class EntryTable
     /// <summary>The entries of a sound file, in their order.</summary>
     /// <param name="file">The file, whose contents are what was written.</param>
     /// <param name="trailer">Its last page.</param>
-    public static List<Entry> Read(byte[] file, Trailer trailer) => FromPages(file, trailer) ?? FromDatabase(file[..^Trailer.Size]);
+    /// <returns>The entries; null when they are not, one by one and each tied to the one before, what the last page says.</returns>
+    public static List<Entry>? Read(byte[] file, Trailer trailer) => FromPages(file, trailer) ?? Chained(FromDatabase(file[..^Trailer.Size]), trailer);
 
     /// <summary>
     /// The entries straight from the database's pages, which takes a fraction of the time; null where these are not, one by one
@@ -37,13 +40,18 @@ internal static class EntryTable
     /// </summary>
     internal static List<Entry>? FromPages(byte[] file, Trailer trailer)
     {
-        var entries = new List<Entry>((int)trailer.Count);
+        var entries = new List<Entry>();
         foreach (var document in RowPages.Documents(file, sound: true))
         {
-            if (RowPages.ToEntry(document.Span) is { } entry)
-                entries.Add(entry);
+            if (RowPages.ToRow(document.Span) is { } row)
+                entries.Add(row.Entry);
         }
         entries.Sort((a, b) => a.Number.CompareTo(b.Number));
+        return Chained(entries, trailer);
+    }
+
+    private static List<Entry>? Chained(List<Entry> entries, Trailer trailer)
+    {
         if (entries.Count != trailer.Count)
             return null;
         var seal = Seal.First(trailer.House);
@@ -69,9 +77,10 @@ internal static class EntryTable
         return entries;
     }
 
-    private static BsonDocument Row(Entry entry, Change change) => new()
+    private static BsonDocument Row(string house, Entry entry, Change change) => new()
     {
         ["_id"] = change.Id.ToString(),
+        ["house"] = house,
         ["n"] = entry.Number,
         ["after"] = entry.After,
         ["seal"] = entry.Seal,

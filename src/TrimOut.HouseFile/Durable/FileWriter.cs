@@ -6,13 +6,19 @@ namespace TrimOut.HouseFile.Durable;
 internal static class FileWriter
 {
     /// <summary>Writes a file with these contents.</summary>
+    /// <param name="here">The disk and the clock.</param>
+    /// <param name="names">The files.</param>
+    /// <param name="database">The contents.</param>
+    /// <param name="trailer">The last page; which form it is, when the file was born and what it must hold are put in here.</param>
+    /// <param name="asRead">Whether these are the contents that the last page already is of.</param>
     /// <returns>Its last page.</returns>
-    public static Trailer Write(Surroundings here, HouseFileNames names, ReadOnlySpan<byte> database, Trailer trailer)
+    public static Trailer Write(Surroundings here, HouseFileNames names, ReadOnlySpan<byte> database, Trailer trailer, bool asRead = false)
     {
         try
         {
             using var file = here.Files.Create(names.Next, like: names.Main);
-            trailer = trailer with { Sha256 = Trailer.Hash(database), Born = here.Files.BirthOf(names.Next) };
+            var (form, sha) = (Math.Max(trailer.Form, Trailer.CurrentForm), asRead ? trailer.Sha256 : Trailer.Hash(database));
+            trailer = trailer with { Form = form, Sha256 = sha, Born = here.Files.BirthOf(names.Next) };
             file.Write(0, database);
             file.Write(database.Length, trailer.ToPage());
             file.FlushToDisk();
@@ -34,7 +40,7 @@ internal static class FileWriter
     /// <param name="trailer">Its last page.</param>
     /// <param name="journal">The journal's name.</param>
     public static Trailer Mark(Surroundings here, HouseFileNames names, byte[] file, Trailer trailer, string journal) =>
-        Write(here, names, file.AsSpan(0, file.Length - Trailer.Size), trailer with { Journal = journal });
+        Write(here, names, file.AsSpan(0, file.Length - Trailer.Size), trailer with { Journal = journal }, asRead: true);
 
     /// <summary>Takes the journal's entries into the file, and only then takes the journal away.</summary>
     /// <param name="here">The disk and the clock.</param>
@@ -47,7 +53,7 @@ internal static class FileWriter
         var file = Unchanged(here, names, trailer);
         var database = file.AsSpan(0, file.Length - Trailer.Size);
         var folded = trailer with { Count = trailer.Count + late.Count, Seal = late.Count == 0 ? trailer.Seal : late[^1].Entry.Seal, Journal = null };
-        folded = Write(here, names, late.Count == 0 ? database : EntryTable.With(database, late), folded);
+        folded = Write(here, names, late.Count == 0 ? database : EntryTable.With(database, trailer.House, late), folded);
         if (keepJournalAs is not null)
             here.Files.Rename(names.Journal, keepJournalAs);
         else

@@ -4,42 +4,67 @@ using System.Text;
 namespace TrimOut.HouseFile.Durable;
 
 /// <summary>The first line of a journal: which house file it belongs to and where it goes on from.</summary>
+/// <param name="Form">1 for a journal that grew with each line, 2 for one whose room is taken beforehand.</param>
 /// <param name="Id">Its name, which the house file knows.</param>
+/// <param name="House">The house's name; empty in the first form, which does not say it.</param>
 /// <param name="Start">How many entries the house file had when the journal was begun.</param>
 /// <param name="After">The seal of the last of these.</param>
-internal sealed record JournalHead(string Id, long Start, string After);
+internal sealed record JournalHead(int Form, string Id, string House, long Start, string After);
 
 /// <summary>What a journal holds.</summary>
 /// <param name="Head">Its first line; null when that can't be read.</param>
 /// <param name="Entries">Sound entries, in order, up to the first break.</param>
 /// <param name="Unread">Bytes after the last sound entry that are no end mark: a save that never ended.</param>
 /// <param name="Fault">What is wrong beyond a save that never ended; null when nothing is.</param>
-internal sealed record JournalContents(JournalHead? Head, IReadOnlyList<Entry> Entries, int Unread, string? Fault);
+/// <param name="InDoubt">How many more lines can be told to have been there; 0 when none.</param>
+/// <param name="Ended">Whether its end mark stands, so that what is unread lies behind it.</param>
+internal sealed record JournalContents(JournalHead? Head, IReadOnlyList<Entry> Entries, int Unread, string? Fault, int InDoubt = 0, bool Ended = false)
+{
+    /// <summary>The number of the last sound entry.</summary>
+    public long Last => Entries.Count > 0 ? Entries[^1].Number : Head?.Start ?? 0;
+}
 
-/// <summary>The text of a journal: a head, one line per entry, and an end mark that the next entry overwrites.</summary>
+/// <summary>The text of a journal: a head, one line per entry, an end mark that the next entry overwrites, and room of zeros for more.</summary>
 /// <remarks>
 /// A line is <c>id number after seal json</c>, with the journal's id in each, because after a power cut the end of a file may
-/// hold what an older journal had left on the disk. The end mark tells a journal that was cut at a line's end from a whole
-/// one; a save that was torn leaves bytes after the last sound line, and no sound line of this journal among them.
+/// hold what an older journal had left on the disk. The room is written and flushed before a line goes into it, so that a save that was
+/// torn can leave only whole sectors of its line and whole sectors of what was there before: <see cref="JournalTail"/> tells it from damage.
 /// </remarks>
 internal static class Journal
 {
-    private const string Kind = "trimout-journal";
-    private static readonly byte[] EndMark = "end\n"u8.ToArray();
+    /// <summary>The room that is taken at a time, in bytes.</summary>
+    public const int Room = 16 * 1024;
 
-    /// <summary>A journal without entries.</summary>
-    public static byte[] Begin(JournalHead head) =>
-        [.. Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{Kind} 1 {head.Id} {head.Start} {head.After}\n")), .. EndMark];
+    /// <summary>What stands after the last line.</summary>
+    public static ReadOnlySpan<byte> EndMark => "end\n"u8;
+
+    private const string Kind = "trimout-journal";
+
+    /// <summary>A journal without entries, with room for some.</summary>
+    public static byte[] Begin(JournalHead head)
+    {
+        var text = Encoding.UTF8.GetBytes(HeadLine(head.Id, head.House, head.Start, head.After));
+        var bytes = new byte[Room];
+        text.CopyTo(bytes, 0);
+        EndMark.CopyTo(bytes.AsSpan(text.Length));
+        return bytes;
+    }
+
+    /// <summary>Where the end mark of a journal without entries stands.</summary>
+    public static long EndOf(JournalHead head) => Encoding.UTF8.GetByteCount(HeadLine(head.Id, head.House, head.Start, head.After));
 
     /// <summary>The bytes that are written over the end mark to add an entry.</summary>
     public static byte[] Line(string id, Entry entry) =>
         [.. Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{id} {entry.Number} {entry.After} {entry.Seal} {entry.Json}\n")), .. EndMark];
 
-    /// <summary>Where the end mark of a whole journal stands.</summary>
-    public static long EndOf(long length) => length - EndMark.Length;
+    /// <summary>How long a journal must be before something that ends at a place is written to it.</summary>
+    public static long RoomFor(long end) => (end / Room + 1) * Room;
 
     /// <summary>Reads a journal.</summary>
-    public static JournalContents Read(ReadOnlySpan<byte> bytes, SealMaker seal)
+    /// <param name="bytes">Its bytes.</param>
+    /// <param name="house">The house that it should be of.</param>
+    /// <param name="seal">How entries are sealed.</param>
+    public static JournalContents Read(ReadOnlySpan<byte> bytes, string house, SealMaker seal)
     {
         var at = 0;
         if (NextLine(bytes, ref at) is not { } first || ReadHead(first) is not { } head)
@@ -49,32 +74,43 @@ internal static class Journal
         var soundTo = at;
         while (NextLine(bytes, ref at) is { } line)
         {
-            if (ReadEntry(line, seal) is not ({ } entry, { } id) || id != head.Id || entry.Number != number + 1 || entry.After != after)
+            if (ReadLine(line) is not ({ } entry, { } id) || id != head.Id || entry.Number != number + 1 || entry.After != after || !Seal.Fits(entry,
+                house, seal))
                 break;
             entries.Add(entry);
             (number, after, soundTo) = (entry.Number, entry.Seal, at);
         }
-        var rest = bytes[soundTo..];
-        if (rest.SequenceEqual(EndMark))
-            return new(head, entries, 0, null);
-        if (rest.IsEmpty)
-            return new(head, entries, 0, "It was cut short: its end mark is missing.");
-        return new(head, entries, rest.Length, SoundLines(rest, seal).Any(s => s.Journal == head.Id)
-            ? string.Create(CultureInfo.InvariantCulture, $"Entry {number + 1} is damaged, and sound ones follow it.")
-            : null);
+        var tail = JournalTail.Judge(bytes, soundTo, head, number, after);
+        return new(head, entries, tail.Unread, tail.Fault, tail.InDoubt, bytes[soundTo..].StartsWith(EndMark));
     }
 
-    /// <summary>Every line that is sound by itself, wherever it stands, with its journal's id.</summary>
-    public static IEnumerable<(Entry Entry, string Journal)> SoundLines(ReadOnlySpan<byte> bytes, SealMaker seal)
+    /// <summary>Every line that looks like an entry, wherever it stands, with the journal that it says it is of; nothing of it is held against its
+    /// seal.</summary>
+    public static List<(Entry Entry, string Journal)> Lines(ReadOnlySpan<byte> bytes)
     {
-        var sound = new List<(Entry, string)>();
+        var found = new List<(Entry, string)>();
         var at = 0;
         while (NextLine(bytes, ref at) is { } line)
         {
-            if (ReadEntry(line, seal) is { } entry)
-                sound.Add(entry);
+            // A line that was joined to what was cut off before it still ends with a whole entry.
+            if (ReadLine(line.TrimStart('\0')) is { } read)
+                found.Add(read);
         }
-        return sound;
+        return found;
+    }
+
+    /// <summary>Every head of a journal, wherever it stands: of several, when journals were put one behind the other.</summary>
+    public static List<JournalHead> Heads(ReadOnlySpan<byte> bytes)
+    {
+        var found = new List<JournalHead>();
+        var at = 0;
+        while (NextLine(bytes, ref at) is { } line)
+        {
+            var from = line.IndexOf(Kind, StringComparison.Ordinal);
+            if (from >= 0 && ReadHead(line[from..]) is { } head)
+                found.Add(head);
+        }
+        return found;
     }
 
     private static string? NextLine(ReadOnlySpan<byte> bytes, ref int at)
@@ -87,14 +123,23 @@ internal static class Journal
         return line;
     }
 
-    private static JournalHead? ReadHead(string line) =>
-        line.Split(' ') is [Kind, "1", var id, var start, var after] && Number(start) is { } number ? new(id, number, after) : null;
+    private static JournalHead? ReadHead(string line) => line.Split(' ') switch
+    {
+        [Kind, "1", var id, var start, var after] when Number(start) is { } number => new(1, id, "", number, after),
+        [Kind, "2", var id, var house, var start, var after, _] when Number(start) is { } number && line + "\n" == HeadLine(id, house, number, after) =>
+            new(2, id, house, number, after),
+        _ => null,
+    };
 
-    private static (Entry Entry, string Journal)? ReadEntry(string line, SealMaker seal) =>
-        line.Split(' ', 5) is [var id, var number, var after, var own, var json] && Number(number) is { } n && seal(after, json) == own
-            ? (new Entry(n, after, own, json), id)
-            : null;
+    private static string HeadLine(string id, string house, long start, string after)
+    {
+        var text = string.Create(CultureInfo.InvariantCulture, $"{Kind} 2 {id} {house} {start} {after}");
+        return $"{text} {Trailer.Hash(Encoding.UTF8.GetBytes(text))}\n";
+    }
+
+    private static (Entry Entry, string Journal)? ReadLine(string line) =>
+        line.Split(' ', 5) is [var id, var number, var after, var own, var json] && Number(number) is { } n ? (new Entry(n, after, own, json), id) : null;
 
     private static long? Number(string text) =>
-        long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+        long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && Seal.CanBe(number) ? number : null;
 }

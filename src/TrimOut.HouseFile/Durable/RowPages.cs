@@ -34,11 +34,11 @@ internal static class RowPages
         }
     }
 
-    /// <summary>The entry of a document; null when it is no row of ours.</summary>
-    public static Entry? ToEntry(ReadOnlySpan<byte> document)
+    /// <summary>The entry of a document, and the house that it says it is of (empty in the first form); null when it is no row of ours.</summary>
+    public static (Entry Entry, string House)? ToRow(ReadOnlySpan<byte> document)
     {
         long? number = null;
-        string? after = null, seal = null, json = null;
+        string? after = null, seal = null, json = null, house = null;
         var at = 4;
         while (at < document.Length && document[at] != 0)
         {
@@ -63,6 +63,8 @@ internal static class RowPages
                     seal = Encoding.UTF8.GetString(text);
                 else if (name.SequenceEqual("json"u8))
                     json = Encoding.UTF8.GetString(text);
+                else if (name.SequenceEqual("house"u8))
+                    house = Encoding.UTF8.GetString(text);
                 at += length;
             }
             else if (kind == 0x12 && name.SequenceEqual("n"u8))
@@ -71,7 +73,7 @@ internal static class RowPages
             }
             at += size;
         }
-        return number is { } n && after is not null && seal is not null && json is not null ? new Entry(n, after, seal, json) : null;
+        return number is { } n && after is not null && seal is not null && json is not null ? (new Entry(n, after, seal, json), house ?? "") : null;
     }
 
     private static byte[] Chained(byte[] file, ReadOnlyMemory<byte> first)

@@ -6,33 +6,43 @@ namespace TrimOut.HouseFile.Durable;
 
 /// <summary>A house file and its journal as they were found, held against their seals.</summary>
 /// <param name="Trailer">The house file's last page.</param>
-/// <param name="Entries">All entries: the house file's, then the journal's.</param>
-/// <param name="Journal">The journal that goes on from the house file; null when none does.</param>
-internal sealed record Sound(Trailer Trailer, IReadOnlyList<Entry> Entries, JournalContents? Journal)
+/// <param name="Database">The house file without its last page.</param>
+/// <param name="Entries">All sound entries: the house file's, then the journal's.</param>
+/// <param name="Unread">Bytes after the last sound entry: a save that never ended.</param>
+/// <param name="Damage">What is wrong with the journal, for the user; null when nothing is.</param>
+/// <param name="Ended">Whether the journal's end mark stands, so that what is unread lies behind it.</param>
+internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IReadOnlyList<Entry> Entries, int Unread = 0,
+    HouseStoreException? Damage = null, bool Ended = false)
 {
+    private const int ReadAtMost = 20;
     private static readonly byte[] DatabaseMark = Encoding.ASCII.GetBytes("** This is a LiteDB file **");
-
-    /// <summary>Bytes after the last sound entry: a save that never ended.</summary>
-    public int Unread => Journal?.Unread ?? 0;
+    private static readonly TimeSpan OneWrite = TimeSpan.FromMilliseconds(5);
 
     /// <summary>The seal of the last entry.</summary>
     public string LastSeal => Entries.Count == 0 ? Trailer.Seal : Entries[^1].Seal;
 
-    /// <summary>Reads a house file and its journal.</summary>
+    /// <summary>Reads a house file and its journal: the one way in for everything that reads a house.</summary>
+    /// <param name="here">The disk.</param>
+    /// <param name="names">The files.</param>
+    /// <param name="goOn">Whether a damaged journal is read as far as it is sound, rather than refused.</param>
     /// <exception cref="HouseStoreException">It is no house file, or a damaged one.</exception>
     /// <exception cref="IOException">The disk failed.</exception>
-    public static Sound Read(IFileLayer files, HouseFileNames names, SealMaker seal)
+    public static Sound Read(Surroundings here, HouseFileNames names, bool goOn = false)
     {
-        for (var attempt = 0; ; attempt++)
+        (byte[] File, byte[]? Journal)? before = null;
+        for (var attempt = 1; ; attempt++)
         {
-            var file = files.Read(names.Main);
-            var trailer = CheckFile(names, file);
-            var journal = files.Exists(names.Journal) ? files.Read(names.Journal) : null;
-            // Another program may have closed the house between the two readings; then the file is complete by now.
-            if (trailer.Journal is not null && journal is null && attempt < 3)
-                continue;
-            var entries = EntryTable.Read(file, trailer);
-            return Join(names, trailer, entries, journal, seal);
+            var file = here.Files.Read(names.Main);
+            var journal = ReadJournal(here.Files, names);
+            var sound = Join(names, file, journal, here.Seal);
+            if (sound.Damage is null && sound.Unread == 0)
+                return sound;
+            // Another program may be in the middle of a save or of closing the house: what it is really like stays the same.
+            if (attempt == ReadAtMost || (before is { } b && b.File.AsSpan().SequenceEqual(file) && (b.Journal ?? []).AsSpan().SequenceEqual(journal)))
+                return sound.Damage is null || goOn ? sound : throw sound.Damage;
+            before = (file, journal);
+            if (here.Files.Exists(names.InUse))
+                Thread.Sleep(OneWrite);
         }
     }
 
@@ -60,27 +70,53 @@ internal sealed record Sound(Trailer Trailer, IReadOnlyList<Entry> Entries, Jour
         return trailer;
     }
 
-    private static Sound Join(HouseFileNames names, Trailer trailer, List<Entry> entries, byte[]? bytes, SealMaker seal)
+    private static byte[]? ReadJournal(IFileLayer files, HouseFileNames names)
     {
+        try
+        {
+            return files.Exists(names.Journal) ? files.Read(names.Journal) : null;
+        }
+        catch (FileNotFoundException)
+        {
+            return null;
+        }
+    }
+
+    private static Sound Join(HouseFileNames names, byte[] file, byte[]? bytes, SealMaker seal)
+    {
+        var trailer = CheckFile(names, file);
+        var entries = EntryTable.Read(file, trailer) ?? throw Faults.Damaged(names.Main, "its rows are not those that its last page says.");
+        var database = file.AsMemory(0, file.Length - Trailer.Size);
+        if (trailer.NotesDamaged)
+            return Only(Faults.JournalDamaged(names, "The note in it of how far its journal had got can't be read.", null));
+        var known = trailer.Reached is { } reached ? reached.Number - trailer.Count : (long?)null;
         if (bytes is null)
         {
             return trailer.Journal is null
-                ? new Sound(trailer, entries, null)
-                : throw Faults.Damaged(names.Main, $"the changes since it was last opened are in {names.Journal}, which is missing. Put it back beside the house file.");
+                ? new Sound(trailer, database, entries)
+                : Only(Faults.JournalDamaged(names,
+                    $"The changes since it was last opened are in {names.Journal}, which is missing. Put it back beside the house file.", known));
         }
-        var journal = Durable.Journal.Read(bytes, seal);
+        var journal = Durable.Journal.Read(bytes, trailer.House, seal);
         if (trailer.Journal is null)
         {
             // Begun and never used, or folded in and not yet taken away: either way all of it is in the file.
-            return journal.Head is { } stale && IsIn(entries, stale, journal.Entries.Count == 0 ? null : journal.Entries[^1])
-                ? new Sound(trailer, entries, null)
-                : throw Faults.Damaged(names.Main, $"{names.Journal} beside it is another house's, or of another copy. If the house file is right, move that file away.");
+            return journal.Head is { } stale && journal.Fault is null && IsIn(entries, stale, journal.Entries.Count == 0 ? null : journal.Entries[^1])
+                ? new Sound(trailer, database, entries)
+                : Only(Faults.JournalDamaged(names,
+                    $"{names.Journal} beside it is another house's, of another copy, or damaged. If the house file is right, move that file away.", null));
         }
         if (journal.Head is null || journal.Head.Id != trailer.Journal || journal.Head.Start != trailer.Count || journal.Head.After != trailer.Seal)
-            throw Faults.Damaged(names.Main, $"{names.Journal} beside it is not the one that goes on from it.");
-        if (journal.Fault is { } fault)
-            throw Faults.Damaged(names.Journal, fault);
-        return new Sound(trailer, [.. entries, .. journal.Entries], journal);
+            return Only(Faults.JournalDamaged(names, $"{names.Journal} beside it is not the one that goes on from it.", known));
+        var sound = new Sound(trailer, database, [.. entries, .. journal.Entries], journal.Unread, Ended: journal.Ended);
+        if (trailer.Reached is { } note && journal.Last < note.Number)
+        {
+            var what = journal.Fault ?? $"{names.Journal} is an older one, or a part of it is missing.";
+            return sound with { Unread = 0, Damage = Faults.JournalDamaged(names, what, note.Number - journal.Last) };
+        }
+        return journal.Fault is { } fault ? sound with { Unread = 0, Damage = Faults.JournalDamaged(names, fault, journal.InDoubt) } : sound;
+
+        Sound Only(HouseStoreException damage) => new(trailer, database, entries, 0, damage);
     }
 
     /// <summary>Whether a file holds all of a journal.</summary>

@@ -33,6 +33,9 @@ internal sealed class DiskFiles : IFileLayer
         return new DiskFile(new FileStream(path, options));
     }
 
+    public IOpenFile Open(string path) =>
+        new DiskFile(new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0));
+
     public void Rename(string from, string to) => File.Move(from, to, overwrite: true);
 
     public void Delete(string path) => File.Delete(path);
@@ -83,6 +86,12 @@ internal sealed class DiskFiles : IFileLayer
     private sealed class DiskFile(FileStream stream) : IOpenFile
     {
         public long Length => RandomAccess.GetLength(stream.SafeFileHandle);
+
+        public byte[] Read(long at, int count)
+        {
+            var bytes = new byte[count];
+            return bytes[..RandomAccess.Read(stream.SafeFileHandle, bytes, at)];
+        }
 
         public void Write(long at, ReadOnlySpan<byte> bytes) => RandomAccess.Write(stream.SafeFileHandle, bytes, at);
 

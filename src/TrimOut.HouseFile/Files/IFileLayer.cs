@@ -15,6 +15,9 @@ internal interface IFileLayer
     /// <summary>A new file that only its owner may read, or that may be read by those who could read <paramref name="like"/>; a leftover of that name goes.</summary>
     IOpenFile Create(string path, string? like = null);
 
+    /// <summary>Opens a file that is there, to write within it.</summary>
+    IOpenFile Open(string path);
+
     /// <summary>Renames a file, over another where there is one.</summary>
     void Rename(string from, string to);
 
@@ -39,6 +42,9 @@ internal interface IOpenFile : IDisposable
 {
     /// <summary>Its length in bytes.</summary>
     long Length { get; }
+
+    /// <summary>The bytes at a place; fewer where it ends before.</summary>
+    byte[] Read(long at, int count);
 
     /// <summary>Writes at a place.</summary>
     void Write(long at, ReadOnlySpan<byte> bytes);

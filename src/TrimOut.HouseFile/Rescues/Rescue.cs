@@ -7,84 +7,160 @@ namespace TrimOut.HouseFile.Rescues;
 
 /// <summary>What could be got out of a damaged house file.</summary>
 /// <param name="Changes">The changes whose seals fit, in the order in which the file got them.</param>
-/// <param name="Lost">What could not be read, for the user; empty when all could.</param>
-public sealed record Rescued(ImmutableArray<Change> Changes, ImmutableArray<string> Lost);
+/// <param name="Lost">What could not be read or is not certain, for the user; empty only when every change that was ever called saved is there.</param>
+/// <param name="Apart">What lies in the files and is not of this house, or of another copy of it, and was left out; for the user.</param>
+public sealed record Rescued(ImmutableArray<Change> Changes, ImmutableArray<string> Lost, ImmutableArray<string> Apart);
 
 /// <summary>Gets every sound change out of a damaged house file. The file and its journal are only read.</summary>
+/// <remarks>
+/// Every entry is held against the seal that says its house, its number and what came before. No number that was read is counted up to
+/// or made room for; and what is not tied to a place that is known for certain is brought out and listed as not certain.
+/// </remarks>
 public static class Rescue
 {
     /// <summary>Reads what is sound in a house file and its journal.</summary>
     /// <param name="path">The damaged file.</param>
     /// <param name="also">Other copies and backups, from which lost changes are taken where they have them.</param>
     /// <exception cref="HouseStoreException">The file can't be read at all.</exception>
-    public static Rescued Read(string path, params IReadOnlyList<string> also) => Read(Surroundings.Here(TimeProvider.System), path, also);
-
-    internal static Rescued Read(Surroundings here, string path, IReadOnlyList<string> also)
+    /// <param name="house">The name of the house to bring out, where the file holds several; null for the one that the file is of.</param>
+    public static Rescued Read(string path, IReadOnlyList<string>? also = null, string? house = null)
     {
-        var names = new HouseFileNames(Path.GetFullPath(path));
-        if (!here.Files.Exists(names.Main) && !here.Files.Exists(names.Journal))
-            throw Faults.NotThere(names.Main);
-        var lost = ImmutableArray.CreateBuilder<string>();
-        var entries = new SortedDictionary<long, Entry>();
-        var expected = FromFile(here, names, entries, lost);
-        FromJournal(here, names, entries, lost, ref expected);
-        var read = entries.Values.Select(e => (Entry: e, Change: ChangeJson.Read(e.Json))).Where(e => e.Change.Ok).ToDictionary(e => e.Entry.Number, e => e.Change.Value);
-        var known = read.Values.Select(c => c.Id).ToHashSet();
-        var elsewhere = also.SelectMany(other => Read(here, other, []).Changes).Where(c => known.Add(c.Id)).ToList();
-        lost.AddRange(Gaps(read, Math.Max(expected, read.Keys.DefaultIfEmpty().Max())));
+        try
+        {
+            return Read(Surroundings.Here(TimeProvider.System), path, also ?? [], house);
+        }
+        catch (Exception failed) when (Faults.OfDisk(failed))
+        {
+            throw Faults.Opening(Path.GetFullPath(path), failed);
+        }
+    }
+
+    internal static Rescued Read(Surroundings here, string path, IReadOnlyList<string> also, string? asked = null)
+    {
+        var own = Found.In(here, HouseFileNames.Of(path));
+        var (lost, apart) = (ImmutableArray.CreateBuilder<string>(), ImmutableArray.CreateBuilder<string>());
+        if ((asked ?? own.House) is not { } house)
+        {
+            lost.Add($"Nothing in {own.Names.Main} says which house it is of, so nothing could be held against its seals.");
+            return new Rescued([], lost.ToImmutable(), []);
+        }
+        var others = new List<Found>();
+        foreach (var other in also.Select(o => Found.In(here, HouseFileNames.Of(o))))
+        {
+            if (other.House == house)
+                others.Add(other);
+            else
+                lost.Add($"{other.Names.Main} is of another house: nothing was taken from it.");
+        }
+        var pool = new Pool(others.Prepend(own).SelectMany(f => f.EntriesOf(house, here.Seal)));
+        var (expected, doubts) = ExpectedOf(own, house, here.Seal);
+        lost.AddRange(doubts);
+        apart.AddRange(Foreign(own, house));
+        var otherCopies = own.LinesOfOtherCopies(house, here.Seal);
+        var trunk = pool.Trunk(Seal.First(house), [.. own.AnchorsOf(house, here.Seal), .. others.SelectMany(o => o.AnchorsOf(house,
+            here.Seal)).Where(a => IsOurs(pool, own.AnchorsOf(house, here.Seal), house, a))]);
+        var tied = trunk.Values.Select(e => e.Seal).ToHashSet(StringComparer.Ordinal);
+        var loose = Loose(pool, tied, trunk, own, others, house, here.Seal);
+        foreach (var entry in loose.Sure)
+            trunk[entry.Number] = entry;
+        if (loose.Apart + otherCopies > 0)
+            apart.Add(string.Create(CultureInfo.InvariantCulture,
+                $"{loose.Apart + otherCopies} changes are of another copy of this house, or can't be told from such: they were left out. "
+                + $"To take them in from that copy: trimout merge."));
+
+        var read = new SortedDictionary<long, Change>();
+        foreach (var entry in trunk.Values)
+        {
+            if (ChangeJson.Read(entry.Json) is { Ok: true } change && ChangeJson.VersionOf(entry.Json) <= ChangeJson.Version)
+                read.Add(entry.Number, change.Value);
+            else
+                lost.Add(string.Create(CultureInfo.InvariantCulture, $"Change {entry.Number} is sound, and in a form that this TrimOut can't read."));
+        }
+        lost.AddRange(Gaps.Of(read, Math.Max(expected, trunk.Keys.LastOrDefault())));
+        lost.AddRange(Gaps.Uncertain(loose.Sure.Select(e => e.Number)));
+        var elsewhere = Elsewhere(loose.FromOthers, read.Values);
         if (elsewhere.Count > 0)
-            lost.Add(string.Create(CultureInfo.InvariantCulture, $"{elsewhere.Count} changes that are not in {names.Main} were taken from the other copies."));
-        return new Rescued([.. read.OrderBy(r => r.Key).Select(r => r.Value), .. elsewhere], lost.ToImmutable());
+            apart.Add(string.Create(CultureInfo.InvariantCulture,
+                $"{elsewhere.Count} changes that are not in {own.Names.Main} were taken from the other copies."));
+        return new Rescued([.. read.Values, .. elsewhere], lost.ToImmutable(), apart.ToImmutable());
     }
 
-    private static long FromFile(Surroundings here, HouseFileNames names, SortedDictionary<long, Entry> entries, ImmutableArray<string>.Builder lost)
+    /// <summary>How many changes there must be at the least, and why there may be more.</summary>
+    private static (long Expected, List<string> Doubts) ExpectedOf(Found own, string house, SealMaker seal)
     {
-        if (!here.Files.Exists(names.Main))
+        var doubts = new List<string>();
+        if (own.File is null)
+            doubts.Add($"{own.Names.Main} is missing: only its journal was read.");
+        else if (own.Last is null)
+            doubts.Add("The file's last page can't be read, so nobody knows how many changes there were after the last that was found.");
+        if (own.Trailers.Count > 1)
+            doubts.Add($"{own.Names.Main} is several house files, one behind the other: the last one was taken. "
+                + "To take another one of them: --house, with its name.");
+        var last = own.TrailerOf(house);
+        var expected = last?.Count ?? 0;
+        if (last is { NotesDamaged: true })
+            doubts.Add("The note of how far the journal had got can't be read, so nobody knows how many changes there were after the last that was found.");
+        if (last?.Reached is { } reached)
+            expected = Math.Max(expected, reached.Number);
+        if (own.Journal is null)
         {
-            lost.Add($"{names.Main} is missing: only its journal was read.");
-            return 0;
+            if (last?.Journal is not null)
+                doubts.Add($"The changes since the house was last opened were in {own.Names.Journal}, which is missing.");
+            return (expected, doubts);
         }
-        var file = here.Files.Read(names.Main);
-        foreach (var entry in RowScan.Read(file, here.Seal))
-            entries.TryAdd(entry.Number, entry);
-        if (Trailer.Read(file) is not { } trailer)
-        {
-            lost.Add("The file's last page can't be read, so nobody knows how many changes there were after the last that was found.");
-            return 0;
-        }
-        if (trailer.Journal is not null && !here.Files.Exists(names.Journal))
-            lost.Add($"The changes since the house was last opened were in {names.Journal}, which is missing.");
-        return trailer.Count;
+        var journal = Journal.Read(own.Journal, house, seal);
+        if (last is { Journal: { } name } && journal.Head?.Id != name)
+            doubts.Add($"{own.Names.Journal} is not the journal that goes on from the file: the changes since the house was last opened are lost.");
+        else if (last is { Journal: null } && (journal.Head is null || journal.Last > last.Count))
+            doubts.Add($"{own.Names.Journal} is not of this state of the file, and nobody knows which of the two is the later.");
+        else if (journal.Fault is not null || journal.Unread > 0)
+            doubts.Add($"{own.Names.Journal} is not whole: {journal.Fault ?? "its end can't be read."} What came after its last sound change is lost.");
+        return (expected, doubts);
     }
 
-    private static void FromJournal(Surroundings here, HouseFileNames names, SortedDictionary<long, Entry> entries, ImmutableArray<string>.Builder lost, ref long expected)
+    /// <summary>What in the files is of other houses.</summary>
+    private static IEnumerable<string> Foreign(Found own, string house)
     {
-        if (!here.Files.Exists(names.Journal))
-            return;
-        var bytes = here.Files.Read(names.Journal);
-        var sound = Journal.SoundLines(bytes, here.Seal).Select(s => s.Entry).ToList();
-        foreach (var entry in sound)
-            entries.TryAdd(entry.Number, entry);
-        expected = Math.Max(expected, sound.Select(e => e.Number).DefaultIfEmpty().Max());
-        var journal = Journal.Read(bytes, here.Seal);
-        if (journal.Fault is not null || journal.Unread > 0)
-            lost.Add($"{names.Journal} is not whole: {journal.Fault ?? "its end can't be read."} What came after its last sound change is lost.");
+        foreach (var other in own.Rows.Select(r => r.House).Concat(own.Trailers.Select(t => t.House)).Where(h => h.Length > 0 && h != house).Distinct().Take(8))
+            yield return $"{own.Names.Main} also holds changes of another house ({other}): they were left out.";
+        foreach (var other in own.Heads.Select(h => h.House).Where(h => h.Length > 0 && h != house).Distinct().Take(8))
+            yield return $"{own.Names.Journal} is of another house ({other}), or holds changes of it: they were left out.";
+        if (own.Last is { } end && own.Heads.Any(h => h.House.Length == 0 && h.Id != end.Journal))
+            yield return $"{own.Names.Journal} is of another house or of an older state: what of it is not tied to this file was left out.";
     }
 
-    private static IEnumerable<string> Gaps(Dictionary<long, Change> read, long expected)
+    /// <summary>Whether a place that another copy knows lies on our chain: ours goes through it, or it goes on from where ours ends.</summary>
+    private static bool IsOurs(Pool pool, IReadOnlyList<(long Number, string Seal)> anchors, string house, (long Number, string Seal) anchor)
     {
-        for (long from = 1; from <= expected; from++)
-        {
-            if (read.ContainsKey(from))
-                continue;
-            var to = from;
-            while (to < expected && !read.ContainsKey(to + 1))
-                to++;
-            var which = from == to ? string.Create(CultureInfo.InvariantCulture, $"Change {from}") : string.Create(CultureInfo.InvariantCulture, $"Changes {from} to {to}");
-            var before = read.TryGetValue(from - 1, out var b) ? $", after \"{b.What}\" by {b.By} on {b.SaidAt:yyyy-MM-dd HH:mm}" : "";
-            var behind = read.TryGetValue(to + 1, out var a) ? $", before \"{a.What}\" by {a.By} on {a.SaidAt:yyyy-MM-dd HH:mm}" : "";
-            yield return which + before + behind;
-            from = to;
-        }
+        var ours = pool.Trunk(Seal.First(house), anchors);
+        if (ours.TryGetValue(anchor.Number, out var there))
+            return there.Seal == anchor.Seal;
+        var from = pool.Trunk(null, [anchor]);
+        return from.All(e => !ours.TryGetValue(e.Key, out var known) || known.Seal == e.Value.Seal) && from.Keys.Any(ours.ContainsKey);
+    }
+
+    /// <summary>Sound entries that are tied to nothing: where their seals say a number that nothing else has, they are most likely ours.</summary>
+    private static (List<Entry> Sure, int Apart, List<Entry> FromOthers) Loose(Pool pool, HashSet<string> tied, SortedDictionary<long, Entry> trunk,
+        Found found, List<Found> others, string house, SealMaker seal)
+    {
+        var theirs = others.SelectMany(o => o.EntriesOf(house, seal)).Select(e => e.Seal).ToHashSet(StringComparer.Ordinal);
+        var loose = pool.All.Where(e => !tied.Contains(e.Seal)).ToList();
+        var fromOthers = loose.Where(e => theirs.Contains(e.Seal)).ToList();
+        var own = loose.Where(e => !theirs.Contains(e.Seal)).ToList();
+        // Two changes under one number show that another copy lies here too; then nothing tells whose the others are.
+        if (own.Any(e => trunk.ContainsKey(e.Number)))
+            return ([], own.Count, fromOthers);
+        var sure = own.Where(e => Seal.SaysWhere(e) || (found.IsOfOnePiece && FitsBetween(e, trunk))).GroupBy(e => e.Number)
+            .Where(g => g.Count() == 1 && g.Key > 0).Select(g => g.First()).ToList();
+        return (sure, own.Count - sure.Count, fromOthers);
+    }
+
+    /// <summary>Whether the number of an entry of the first form, which is under no seal, can be right.</summary>
+    private static bool FitsBetween(Entry entry, SortedDictionary<long, Entry> trunk) => entry.Number > 0 && entry.Number < trunk.Keys.LastOrDefault();
+
+    private static List<Change> Elsewhere(List<Entry> entries, IEnumerable<Change> known)
+    {
+        var ids = known.Select(c => c.Id).ToHashSet();
+        return [.. entries.Select(e => ChangeJson.Read(e.Json)).Where(c => c.Ok && ids.Add(c.Value.Id)).Select(c => c.Value)];
     }
 }

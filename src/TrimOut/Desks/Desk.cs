@@ -12,7 +12,8 @@ namespace TrimOut.Desks;
 /// <summary>Opens houses, writes papers and remembers settings for the screens.</summary>
 /// <param name="by">Whose changes are written.</param>
 /// <param name="clock">The clock; the machine's own where none is given.</param>
-internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
+/// <param name="goOn">Whether a house whose journal is damaged is shown as far as it is sound, where it is only looked at.</param>
+internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = false) : IDesk
 {
     private readonly PaperDesk _papers = new();
     private Settings _settings = Settings.Read();
@@ -63,7 +64,7 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
     });
 
     /// <inheritdoc/>
-    public Result<Scribe> OpenToRead(string path) => Try(() => Take(HouseOnDisk.OpenToRead(Typed(path), Clock), asked: true));
+    public Result<Scribe> OpenToRead(string path) => Try(() => Take(HouseSource.Looked(() => HouseOnDisk.OpenToRead(Typed(path), Clock, goOn)), asked: true));
 
     /// <inheritdoc/>
     public Result<Scribe> Create(string name, DisplayUnits units) => NewHouse.Begin(name, units).Then(begin => Try(() =>
@@ -155,7 +156,7 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
             var scribe = new Scribe(house, Clock, by);
             var why = asked || house.ReadOnlyBecause is not { } because ? null
                 : $"This house is open for reading only: {because} Nothing that you do is saved here. F2 writes all of it to a new file, to go on there.";
-            Notices = [.. new[] { house.Remark, backup.GetAwaiter().GetResult(), why }.OfType<string>()];
+            Notices = [.. HouseSource.Remarks(house), .. new[] { backup.GetAwaiter().GetResult(), why }.OfType<string>()];
             Remember(_settings.Opened(house.Where));
             return scribe;
         }

@@ -15,7 +15,7 @@ internal static class BackupVerb
         var path = new Argument<string?>("HOUSE") { Description = "A .trimout file; goes also while another program has it open.", Arity = ArgumentArity.ZeroOrOne };
         var to = new Option<string?>("--to") { Description = "The copy to make; a dated one among the house's backups when left out.", HelpName = "file" };
         var place = new Option<string?>("--keep-in") { Description = "From now on keep backups in this folder.", HelpName = "folder" };
-        var verb = new Command("backup", "Copy a house as it is now, or say where backups are kept.") { path, to, place };
+        var verb = new Command("backup", "Copy a house as it is now, or say where backups are kept.") { path, to, place, Common.GoOn };
         verb.SetAction(parsed =>
         {
             if (parsed.GetValue(place) is { } folder)
@@ -27,11 +27,16 @@ internal static class BackupVerb
                 return parsed.GetValue(place) is null ? throw new VerbException(ExitCode.Usage, "Say which house to copy, or where backups go (--keep-in).") : ExitCode.Fine;
             if (parsed.GetValue(to) is { } copy)
             {
-                BackupFolder.Copy(house, Common.WithEnding(copy), TimeProvider.System);
+                var look = Look.By(parsed);
+                look.At(house);
+                BackupFolder.Copy(house, Common.WithEnding(copy), TimeProvider.System, parsed.GetValue(Common.GoOn));
                 Console.Out.WriteLine(Common.WithEnding(copy));
-                return ExitCode.Fine;
+                return look.End(ExitCode.Fine);
             }
+            // Among the backups there is nothing that is known to lack something: no --go-on here.
             using var open = HouseOnDisk.OpenToRead(house, TimeProvider.System);
+            foreach (var remark in HouseSource.Remarks(open))
+                Common.Say(remark);
             BackupPlace.Make();
             if (BackupPlace.Of(open).Keep(open.Where, TimeProvider.System) is { } made)
                 Console.Out.WriteLine(made.Path);
@@ -45,18 +50,41 @@ internal static class BackupVerb
     public static Command BuildList()
     {
         var path = Common.House();
-        var verb = new Command("backups", "List the backups of a house: the file, when it was made, and how many changes the house has since.") { path };
+        var verb = new Command("backups",
+            "List the backups of a house: the file, when it was made, and how many changes the house has since. Ends with 2 when one of them is damaged.") { path, Common.GoOn };
         verb.SetAction(parsed =>
         {
-            using var house = HouseOnDisk.OpenToRead(parsed.GetRequiredValue(path), TimeProvider.System);
+            using var house = HouseSource.Looked(() => HouseOnDisk.OpenToRead(parsed.GetRequiredValue(path), TimeProvider.System,
+                parsed.GetValue(Common.GoOn)));
+            foreach (var remark in HouseSource.Remarks(house))
+                Common.Say(remark);
             var now = HouseLog.Of(house.Opened).OrEnd(ExitCode.BadData);
+            var damaged = house.LeftOut is not null;
             foreach (var backup in BackupPlace.Of(house).All)
             {
-                var difference = Difference.Between(HouseSource.Read(backup.Path), now);
+                if (Read(backup) is not { } log)
+                {
+                    damaged = true;
+                    continue;
+                }
+                var difference = Difference.Between(log, now);
                 Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{backup.Path}\t{backup.MadeAt.ToLocalTime():yyyy-MM-dd HH:mm}\t{difference.OnlyThere.Length}"));
             }
-            return ExitCode.Fine;
+            return damaged ? ExitCode.LeftOut : ExitCode.Fine;
         });
         return verb;
+    }
+
+    private static HouseLog? Read(Backup backup)
+    {
+        try
+        {
+            return HouseSource.Read(backup.Path, goOn: false).Log;
+        }
+        catch (Exception failed) when (failed is HouseStoreException or VerbException)
+        {
+            Common.Say(failed.Message);
+            return null;
+        }
     }
 }

@@ -15,12 +15,13 @@ internal static class CheckVerb
     {
         var path = Common.AnyHouse();
         var json = new Option<bool>("--json") { Description = "Write JSON rather than text." };
-        var verb = new Command("check", "Hold a house against every check. Ends with 1 when there are open stops.") { path, json };
+        var verb = new Command("check", "Hold a house against every check. Ends with 1 when there are open stops.") { path, json, Common.GoOn };
         verb.SetAction(parsed =>
         {
-            var report = CheckReport.Of(HouseSource.Read(parsed.GetRequiredValue(path)).House);
+            var look = Look.By(parsed);
+            var report = CheckReport.Of(look.At(parsed.GetRequiredValue(path)).House);
             Console.Out.Write(parsed.GetValue(json) ? Json(report) : Text(report));
-            return report.OpenStops.Any() ? ExitCode.OpenStops : ExitCode.Fine;
+            return look.End(report.OpenStops.Any() ? ExitCode.OpenStops : ExitCode.Fine);
         });
         return verb;
     }

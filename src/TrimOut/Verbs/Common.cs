@@ -11,6 +11,12 @@ internal static class Common
     /// <summary>A house that is worked on.</summary>
     public static Argument<string> House() => new("HOUSE") { Description = "A .trimout file." };
 
+    /// <summary>Whether to go on with a house whose journal is damaged.</summary>
+    public static Option<bool> GoOn { get; } = new("--go-on")
+    {
+        Description = "Go on with what is sound of a house whose journal is damaged; ends with 2 then.",
+    };
+
     /// <summary>Whose changes are written.</summary>
     public static Option<string> By() => new("--by") { Description = "Who does this; stands in the history.", HelpName = "name", DefaultValueFactory = _ => Environment.UserName };
 

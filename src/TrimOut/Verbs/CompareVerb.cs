@@ -11,12 +11,14 @@ internal static class CompareVerb
     {
         var path = Common.AnyHouse();
         var other = new Argument<string>("OTHER") { Description = "Another copy or a backup." };
-        var verb = new Command("compare", "Show how two copies of a house differ: changes that only one has, and values. Ends with 1 when they do.") { path, other };
+        var verb = new Command("compare",
+            "Show how two copies of a house differ: changes that only one has, and values. Ends with 1 when they do.") { path, other, Common.GoOn };
         verb.SetAction(parsed =>
         {
-            var difference = Difference.Between(HouseSource.Read(parsed.GetRequiredValue(path)), HouseSource.Read(parsed.GetRequiredValue(other)));
+            var look = Look.By(parsed);
+            var difference = Difference.Between(look.At(parsed.GetRequiredValue(path)), look.At(parsed.GetRequiredValue(other)));
             Write(difference, parsed.GetRequiredValue(path), parsed.GetRequiredValue(other), Console.Out);
-            return difference.OnlyHere.IsEmpty && difference.OnlyThere.IsEmpty ? ExitCode.Fine : ExitCode.OpenStops;
+            return look.End(difference.OnlyHere.IsEmpty && difference.OnlyThere.IsEmpty ? ExitCode.Fine : ExitCode.OpenStops);
         });
         return verb;
     }

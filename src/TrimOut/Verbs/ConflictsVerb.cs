@@ -16,13 +16,15 @@ internal static class ConflictsVerb
         var path = Common.AnyHouse();
         var choose = new Option<string[]>("--choose") { Description = "A line's number and a letter, such as 1b; may be given several times.", HelpName = "choice" };
         var by = Common.By();
-        var verb = new Command("conflicts", "List what two copies of the house disagree about, and choose. Ends with 1 when something is left.") { path, choose, by };
+        var verb = new Command("conflicts",
+            "List what two copies of the house disagree about, and choose. Ends with 1 when something is left.") { path, choose, by, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var house = parsed.GetRequiredValue(path);
             if (parsed.GetValue(choose) is { Length: > 0 } choices)
                 return Choose(house, choices, parsed.GetValue(by)!);
-            return List(HouseSource.Read(house).House);
+            var look = Look.By(parsed);
+            return look.End(List(look.At(house).House));
         });
         return verb;
     }

@@ -9,11 +9,12 @@ internal static class HistoryVerb
     public static Command Build()
     {
         var path = Common.AnyHouse();
-        var verb = new Command("history", "Write the whole history to standard output, one change a line (JSON Lines).") { path };
+        var verb = new Command("history", "Write the whole history to standard output, one change a line (JSON Lines).") { path, Common.GoOn };
         verb.SetAction(parsed =>
         {
-            Console.Out.Write(HistoryText.Write(HouseSource.Read(parsed.GetRequiredValue(path))));
-            return ExitCode.Fine;
+            var look = Look.By(parsed);
+            Console.Out.Write(HistoryText.Write(look.At(parsed.GetRequiredValue(path))));
+            return look.End(ExitCode.Fine);
         });
         return verb;
     }

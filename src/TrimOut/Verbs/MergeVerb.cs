@@ -12,13 +12,15 @@ internal static class MergeVerb
         var path = Common.House();
         var other = new Argument<string>("OTHER") { Description = "The other copy, or a folder or file with its history as text; it is only read." };
         var dry = new Option<bool>("--try") { Description = "Only show what would come in." };
-        var verb = new Command("merge", "Take in what was done on another copy of the house. Ends with 2 when the two disagree about something.") { path, other, dry };
+        var verb = new Command("merge",
+            "Take in what was done on another copy of the house. Ends with 2 when the two disagree about something.") { path, other, dry, Common.GoOn };
         verb.SetAction(parsed =>
         {
+            var look = Look.By(parsed);
             var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), Environment.UserName);
             using (house)
             {
-                var merge = Merge.Of(scribe.Log, HouseSource.Read(parsed.GetRequiredValue(other))).OrEnd(ExitCode.BadData);
+                var merge = Merge.Of(scribe.Log, look.At(parsed.GetRequiredValue(other))).OrEnd(ExitCode.BadData);
                 foreach (var change in merge.New)
                     Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{change.SaidAt:yyyy-MM-dd HH:mm}\t{change.By}\t{change.What}"));
                 if (!parsed.GetValue(dry) && !merge.New.IsEmpty)
@@ -28,7 +30,7 @@ internal static class MergeVerb
                     Common.Say($"{ConflictsVerb.Line(disagreement, merge.Merged.House)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
                 foreach (var removal in merge.Removals)
                     Common.Say($"{ConflictsVerb.Line(removal, merge.Merged.House)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
-                return merge.Disagreements.IsEmpty && merge.Removals.IsEmpty ? ExitCode.Fine : ExitCode.LeftOut;
+                return look.End(merge.Disagreements.IsEmpty && merge.Removals.IsEmpty ? ExitCode.Fine : ExitCode.LeftOut);
             }
         });
         return verb;

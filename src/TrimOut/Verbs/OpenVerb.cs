@@ -14,8 +14,9 @@ internal static class OpenVerb
         var path = new Argument<string>("HOUSE") { Description = "A .trimout file, or a folder with a sample job: of that a house file of your own is made the first time." };
         var read = new Option<bool>("--read-only") { Description = "Only look; goes also while another program has the house open." };
         var by = Common.By();
-        var verb = new Command("open", "Open a house on the screens.") { path, read, by };
-        verb.SetAction(parsed => Run(parsed.GetValue(by)!, parsed.GetRequiredValue(path), parsed.GetValue(read)));
+        var verb = new Command("open", "Open a house on the screens.") { path, read, by, Common.GoOn };
+        verb.SetAction(parsed => Run(parsed.GetValue(by)!, parsed.GetRequiredValue(path), parsed.GetValue(read) || parsed.GetValue(Common.GoOn),
+            parsed.GetValue(Common.GoOn)));
         return verb;
     }
 
@@ -23,12 +24,13 @@ internal static class OpenVerb
     /// <param name="by">Whose changes are written.</param>
     /// <param name="path">The house to begin with; null begins with the house picker.</param>
     /// <param name="toRead">Whether the house is only looked at.</param>
-    public static int Run(string by, string? path = null, bool toRead = false)
+    /// <param name="goOn">Whether a house whose journal is damaged is shown as far as it is sound.</param>
+    public static int Run(string by, string? path = null, bool toRead = false, bool goOn = false)
     {
         if (OpenScreens.CannotBecause() is { } because)
             throw new VerbException(ExitCode.NoTerminal, because);
         var library = Task.Run(OpenScreens.GetReady);
-        var desk = new Desk(by);
+        var desk = new Desk(by, goOn: goOn);
         var (house, held) = path is null ? (null, null) : Begin(desk, path, toRead);
         library.Wait();
         return Ended(OpenScreens.Run(desk, house, held), desk.Remarks);

@@ -28,12 +28,19 @@ internal static class PaperVerb
     {
         var path = Common.AnyHouse();
         var (folder, date, ownerOnly) = Options();
-        var verb = new Command("papers", "Write every paper, one after the other. Ctrl-C stops between two: what is there is whole.") { path, folder, date, ownerOnly };
+        var verb = new Command("papers", "Write every paper, one after the other. Ctrl-C stops between two: what is there is whole.") { path, folder,
+            date, ownerOnly, Common.GoOn };
         verb.SetAction((parsed, stop) =>
         {
             var house = parsed.GetRequiredValue(path);
-            var data = PaperData.Of(HouseSource.Read(house), Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house), Stop = stop };
-            return Task.Run(() => WriteAll(data, parsed.GetRequiredValue(folder)), CancellationToken.None);
+            var look = Look.By(parsed);
+            var data = PaperData.Of(look.At(house), Day(parsed.GetValue(date))) with
+            {
+                OwnerOnly = parsed.GetValue(ownerOnly),
+                FilesOf = PaperFiles.StemOf(house),
+                Stop = stop,
+            };
+            return Task.Run(() => look.End(WriteAll(data, parsed.GetRequiredValue(folder))), CancellationToken.None);
         });
         return verb;
     }
@@ -68,7 +75,7 @@ internal static class PaperVerb
         verb.Add(path);
         if (id is not null)
             verb.Add(id);
-        foreach (var option in new Option[] { folder, date, template, show, ownerOnly })
+        foreach (var option in new Option[] { folder, date, template, show, ownerOnly, Common.GoOn })
             verb.Add(option);
         verb.SetAction(parsed =>
         {
@@ -79,11 +86,16 @@ internal static class PaperVerb
                 return ExitCode.Fine;
             }
             var house = parsed.GetRequiredValue(path);
-            var data = PaperData.Of(HouseSource.Read(house), Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house) };
+            var look = Look.By(parsed);
+            var data = PaperData.Of(look.At(house), Day(parsed.GetValue(date))) with
+            {
+                OwnerOnly = parsed.GetValue(ownerOnly),
+                FilesOf = PaperFiles.StemOf(house),
+            };
             var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, File.ReadAllText(file)).OrEnd(ExitCode.BadData) : null;
             foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder)))
                 Console.Out.WriteLine(written);
-            return ExitCode.Fine;
+            return look.End(ExitCode.Fine);
         });
     }
 

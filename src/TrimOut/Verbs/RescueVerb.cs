@@ -14,17 +14,23 @@ internal static class RescueVerb
         var damaged = new Argument<string>("DAMAGED") { Description = "The damaged file; it is only read." };
         var path = new Argument<string>("PATH") { Description = "The house file to make; nothing may be there yet." };
         var also = new Option<string[]>("--also") { Description = "Another copy or a backup, to fill gaps from; may be given several times.", HelpName = "file" };
-        var verb = new Command("rescue", "Bring what is sound in a damaged house file into a new one, and list what is lost. Ends with 2 when something is.") { damaged, path, also };
+        var house = new Option<string?>("--house")
+        {
+            Description = "Which house to bring out of a file that holds several; rescue names them.",
+            HelpName = "name"
+        };
+        var verb = new Command("rescue",
+            "Bring what is sound in a damaged house file into a new one, and list what is lost. Ends with 2 when something is.") { damaged, path, also, house };
         verb.SetAction(parsed =>
         {
-            var rescued = Rescue.Read(parsed.GetRequiredValue(damaged), parsed.GetValue(also) ?? []);
+            var rescued = Rescue.Read(parsed.GetRequiredValue(damaged), parsed.GetValue(also) ?? [], parsed.GetValue(house));
+            foreach (var said in rescued.Apart.Concat(rescued.Lost))
+                Common.Say(said);
             if (rescued.Changes.IsEmpty)
                 throw new VerbException(ExitCode.BadData, $"Nothing in {parsed.GetRequiredValue(damaged)} could be rescued.");
             HouseLog.Of(rescued.Changes).OrEnd(ExitCode.BadData);
-            using var house = HouseOnDisk.Create(Common.WithEnding(parsed.GetRequiredValue(path)), TimeProvider.System, rescued.Changes);
-            Common.Say(string.Create(CultureInfo.InvariantCulture, $"Made {house.Where} with {rescued.Changes.Length} changes."));
-            foreach (var lost in rescued.Lost)
-                Common.Say(lost);
+            using var made = HouseOnDisk.Create(Common.WithEnding(parsed.GetRequiredValue(path)), TimeProvider.System, rescued.Changes);
+            Common.Say(string.Create(CultureInfo.InvariantCulture, $"Made {made.Where} with {rescued.Changes.Length} changes."));
             return rescued.Lost.IsEmpty ? ExitCode.Fine : ExitCode.LeftOut;
         });
         return verb;

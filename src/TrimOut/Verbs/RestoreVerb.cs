@@ -14,17 +14,20 @@ internal static class RestoreVerb
         var path = new Argument<string>("PATH") { Description = "The house file to make, or with --replace the one to put back." };
         var from = new Argument<string>("FROM") { Description = "A backup, another copy, a history as JSON Lines, or - for such a history on standard input." };
         var replace = new Option<bool>("--replace") { Description = "Put it in the place of the house that is there, which is backed up first." };
-        var verb = new Command("restore", "Make a house file of a backup or of a history as text. Where there is one already, only the difference is shown.") { path, from, replace };
+        var verb = new Command("restore",
+            "Make a house file of a backup or of a history as text. Where there is one already, only the difference is shown.") { path, from, replace,
+                Common.GoOn };
         verb.SetAction(parsed =>
         {
             var file = Common.WithEnding(parsed.GetRequiredValue(path));
             var source = parsed.GetRequiredValue(from);
-            var log = Directory.Exists(source) || source == Common.WithEnding(source) ? HouseSource.Read(source) : HouseSource.ReadText(source);
+            var look = Look.By(parsed);
+            var log = Directory.Exists(source) || source == Common.WithEnding(source) ? look.At(source) : HouseSource.ReadText(source);
             if (File.Exists(file))
-                return Replace(file, source, log, parsed.GetValue(replace));
+                return look.End(Replace(file, source, log, parsed.GetValue(replace)));
             using var house = HouseOnDisk.Create(file, TimeProvider.System, log.Changes);
             Common.Say(string.Create(CultureInfo.InvariantCulture, $"Made {house.Where} with {log.Changes.Count} changes."));
-            return ExitCode.Fine;
+            return look.End(ExitCode.Fine);
         });
         return verb;
     }

@@ -9,11 +9,12 @@ internal static class WindowsVerb
     public static Command Build()
     {
         var path = Common.AnyHouse();
-        var verb = new Command("windows", "Write the windows to standard output as CSV, which the import command reads.") { path };
+        var verb = new Command("windows", "Write the windows to standard output as CSV, which the import command reads.") { path, Common.GoOn };
         verb.SetAction(parsed =>
         {
-            Console.Out.Write(WindowTable.Write(HouseSource.Read(parsed.GetRequiredValue(path)).House));
-            return ExitCode.Fine;
+            var look = Look.By(parsed);
+            Console.Out.Write(WindowTable.Write(look.At(parsed.GetRequiredValue(path)).House));
+            return look.End(ExitCode.Fine);
         });
         return verb;
     }

@@ -11,24 +11,28 @@ using TrimOut.Testing;
 namespace TrimOut.Benchmarks.HouseFiles;
 
 /// <summary>
-/// Opening and folding a house of 500 windows by the number of its changes, against LiteDB reading the same rows and nothing more; and the start of the program
-/// with it.
+/// Opening and folding a house of 500 windows by the number of its changes, against LiteDB reading the same rows and nothing more; the start
+/// of the program with it; and one line by <c>trimout set</c> in a house of ten times the windows, against the same in one of 500.
 /// </summary>
 internal static class Opening
 {
     private const int Windows = 500;
     private const int Times = 9;
     private const int Starts = 5;
+    private const int ChangesOfAWindow = 38;
 
     public static void Measure(string folder)
     {
         var program = Path.Combine(AppContext.BaseDirectory, "trimout");
         var bare = FirstPaint(folder, $"\"{Path.Combine(AppContext.BaseDirectory, "TrimOut.Benchmarks")}\" bare-line", "one line");
+        var (few, many) = (Set(folder, program, Windows), Set(folder, program, 10 * Windows));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"one line by set: {few:0} ms with {Windows} windows and {Windows * ChangesOfAWindow} changes, {many:0} ms with {10 * Windows} and {10 * Windows * ChangesOfAWindow}: {many / few:0.0} of it"));
         var counts = new[] { 5_000, 20_000, 50_000, 100_000 };
         var opened = counts.Select(c => Measure(folder, c)).ToList();
         foreach (var (count, (path, ours, engine)) in counts.Zip(opened))
         {
-            var first = FirstPaint(folder, $"\"{program}\" open --read-only \"{path}\"", "W001");
+            var first = FirstPaint(folder, $"\"{program}\" open --read-only \"{path}\"", "W0001");
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
                 $"{count,7} changes, {new FileInfo(path).Length / 1e6,5:0.0} MB: opened and folded in {ours,5:0} ms, " +
                     $"{ours / engine:0.00} of what LiteDB takes to read the rows ({engine:0} ms), " +
@@ -39,11 +43,34 @@ internal static class Opening
         }
     }
 
+    /// <summary>The median of one line by <c>trimout set</c>, from the start of the program to its end.</summary>
+    private static double Set(string folder, string program, int windows)
+    {
+        var path = Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"set-{windows}.trimout"));
+        File.Delete(path);
+        HouseOnDisk.Create(path, TimeProvider.System, History(windows, windows * ChangesOfAWindow)).Dispose();
+        var times = new List<double>();
+        for (var time = 0; time < Starts; time++)
+        {
+            var start = new ProcessStartInfo(program, ["set", path]) { RedirectStandardInput = true, RedirectStandardOutput = true };
+            start.Environment["XDG_DATA_HOME"] = Path.Combine(folder, "data");
+            var began = Stopwatch.GetTimestamp();
+            using var run = Process.Start(start)!;
+            run.StandardInput.Write($"W0001\tnote\tround {time}\n");
+            run.StandardInput.Close();
+            if (run.StandardOutput.ReadToEnd().Trim() != "1")
+                throw new InvalidOperationException("The line was not saved.");
+            run.WaitForExit();
+            times.Add(Stopwatch.GetElapsedTime(began).TotalMilliseconds);
+        }
+        return times.Order().ElementAt(Starts / 2);
+    }
+
     private static (string Path, double Ours, double Engine) Measure(string folder, int count)
     {
         var path = Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"opening-{count}.trimout"));
         File.Delete(path);
-        HouseOnDisk.Create(path, TimeProvider.System, History(count)).Dispose();
+        HouseOnDisk.Create(path, TimeProvider.System, History(Windows, count)).Dispose();
         var (ours, engine) = (new List<double>(), new List<double>());
         for (var time = 0; time < Times; time++)
         {
@@ -79,11 +106,11 @@ internal static class Opening
         return times.Order().ElementAt(Starts / 2);
     }
 
-    private static List<Change> History(int count)
+    private static List<Change> History(int many, int count)
     {
         var job = new TestJob();
-        for (var window = 1; window <= Windows; window++)
-            job.Do(AddItems.Window(job.House, string.Create(CultureInfo.InvariantCulture, $"W{window:000}"), null));
+        for (var window = 1; window <= many; window++)
+            job.Do(AddItems.Window(job.House, string.Create(CultureInfo.InvariantCulture, $"W{window:0000}"), null));
         var changes = job.Scribe.Log.Changes.ToList();
         var windows = job.House.Windows;
         var last = new Dictionary<(string, string), ChangeId>();
@@ -91,7 +118,7 @@ internal static class Opening
             WindowFacts.HeightRight, WindowFacts.Depth, WindowFacts.RoughWidth, WindowFacts.RoughHeight];
         for (var number = changes.Count + 1; number <= count; number++)
         {
-            var window = windows[number * 7 % Windows];
+            var window = windows[number * 7 % many];
             var fact = facts[number * 31 % facts.Length];
             var id = new ChangeId("laptop", number);
             var over = last.TryGetValue((window.Id, fact.Name), out var before) ? new[] { before } : [];

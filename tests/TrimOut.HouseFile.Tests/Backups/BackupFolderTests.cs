@@ -22,7 +22,7 @@ public sealed class BackupFolderTests : IDisposable
         Assert.Null(Backups.Keep(_folder.House, _clock));
         _folder.Work(TryFolder.AddWindow);
         Assert.NotNull(Backups.Keep(_folder.House, _clock));
-        Assert.Equal(["2026-03-02T090000Z.trimout", "2026-03-02T080000Z.trimout"], Backups.All.Select(b => Path.GetFileName(b.Path)));
+        Assert.Equal(["2026-03-02T090000Z-2", "2026-03-02T080000Z-1"], Backups.All.Select(b => Path.GetFileName(b.Path)[..20]));
     }
 
     [Fact]
@@ -65,5 +65,55 @@ public sealed class BackupFolderTests : IDisposable
         using (var later = HouseOnDisk.OpenToRead(_folder.In("later.trimout"), _clock))
             house.Take(Merge.Of(HouseLog.Of(house.Opened).Value, HouseLog.Of(later.Opened).Value).Value.New.ToList());
         Assert.Equal("W01 W02 W02", _folder.Tags());
+    }
+
+    [Fact]
+    public void TwoBackupsWithinOneSecondAreTwoFiles()
+    {
+        _folder.Begin();
+        var first = Backups.Keep(_folder.House, _clock)!;
+        _folder.Work(TryFolder.AddWindow);
+        var second = Backups.Keep(_folder.House, _clock)!;
+        Assert.Equal("W01", _folder.Tags(first.Path));
+        Assert.Equal("W01 W02", _folder.Tags(second.Path));
+        Assert.Equal([second.Path, first.Path], Backups.All.Select(b => b.Path));
+    }
+
+    [Fact]
+    public void ABackupOfAnEarlierTimeIsStillOneOfThem()
+    {
+        _folder.Begin();
+        Directory.CreateDirectory(Backups.Path);
+        File.Copy(_folder.House, Path.Combine(Backups.Path, "2027-01-02T080000Z.trimout"));
+        _folder.Work(TryFolder.AddWindow);
+        Assert.NotNull(Backups.Keep(_folder.House, _clock));
+        Assert.Equal(["2026-03-02T080000Z-1", "2027-01-02T080000Z.t"], Backups.All.Select(b => Path.GetFileName(b.Path)[..20]));
+    }
+
+    [Fact]
+    public void ADamagedBackupIsNotTakenForOneThatHoldsAll()
+    {
+        _folder.Begin();
+        var first = Backups.Keep(_folder.House, _clock)!;
+        var bytes = File.ReadAllBytes(first.Path);
+        bytes[bytes.Length / 2] ^= 1;
+        File.WriteAllBytes(first.Path, bytes);
+        _clock.Advance(TimeSpan.FromHours(1));
+        Assert.Equal("W01", _folder.Tags(Backups.Keep(_folder.House, _clock)!.Path));
+    }
+
+    [Fact]
+    public void ACopyThroughALinkIsOfWhatItLeadsTo()
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        _folder.Begin();
+        File.CreateSymbolicLink(_folder.In("link.trimout"), _folder.House);
+        _folder.Work(scribe =>
+        {
+            TryFolder.AddWindow(scribe);
+            BackupFolder.Copy(_folder.In("link.trimout"), _folder.In("copy.trimout"), _clock);
+        });
+        Assert.Equal("W01 W02", _folder.Tags(_folder.In("copy.trimout")));
     }
 }

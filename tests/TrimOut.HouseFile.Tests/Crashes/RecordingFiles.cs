@@ -53,6 +53,8 @@ internal class RecordingFiles : IFileLayer
         return new RecordedFile(this, file);
     }
 
+    public virtual IOpenFile Open(string path) => _names.TryGetValue(path, out var file) ? new RecordedFile(this, file) : throw new FileNotFoundException(path);
+
     public virtual void Rename(string from, string to)
     {
         var file = _names[from];
@@ -92,6 +94,9 @@ internal class RecordingFiles : IFileLayer
     {
         public long Length => disk._contents[file].Length;
 
+        public byte[] Read(long at, int count) => disk._contents[file].AsSpan((int)at, (int)Math.Min(count, Math.Max(0,
+            disk._contents[file].Length - at))).ToArray();
+
         public void Write(long at, ReadOnlySpan<byte> bytes)
         {
             if (disk.Failing is { } failing && disk.FailsAfter < bytes.Length)
@@ -114,6 +119,12 @@ internal class RecordingFiles : IFileLayer
 
         public void Dispose() { }
     }
+}
+
+/// <summary>A disk on which no file can be written in place, so that the house file keeps no note of how far its journal got.</summary>
+internal sealed class NoNotes(DiskState? state = null) : RecordingFiles(state)
+{
+    public override IOpenFile Open(string path) => throw new IOException("Not in place.");
 }
 
 /// <summary>A disk on which the journal is taken away before the file that holds its changes is in place.</summary>

@@ -12,11 +12,18 @@ internal sealed class ScriptedJob
 
     private readonly RecordingFiles _files;
     private readonly Surroundings _here;
+    private readonly string _words;
 
-    public ScriptedJob(RecordingFiles files, SealMaker? seal = null)
+    /// <summary>A job on a disk.</summary>
+    /// <param name="files">The disk.</param>
+    /// <param name="seal">How entries are sealed; as always when left out.</param>
+    /// <param name="firstName">The number before the first fresh name: another one makes another house.</param>
+    /// <param name="words">What is written into each note.</param>
+    public ScriptedJob(RecordingFiles files, SealMaker? seal = null, int firstName = 0, string words = "A note")
     {
         _files = files;
-        _here = Here(files, seal);
+        _here = Here(files, seal, firstName);
+        _words = words;
     }
 
     /// <summary>All changes, in the order in which they were saved.</summary>
@@ -25,21 +32,24 @@ internal sealed class ScriptedJob
     /// <summary>How many changes there were after each save; a merge saves several at once.</summary>
     public HashSet<int> Saves { get; } = [0];
 
-    public static Surroundings Here(RecordingFiles files, SealMaker? seal = null)
+    public static Surroundings Here(RecordingFiles files, SealMaker? seal = null, int firstName = 0)
     {
-        var names = 0;
+        var names = firstName;
         return new(files, new FakeTimeProvider(new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.Zero)), "laptop", "Ash",
             () => (++names).ToString("00000000", CultureInfo.InvariantCulture), seal ?? Seal.Of);
     }
 
-    public void Run(int days, int savesADay)
+    /// <param name="days">How many days.</param>
+    /// <param name="savesADay">How many saves there are on each.</param>
+    /// <param name="lastDay">How many there are on the last one, where it is another number.</param>
+    public void Run(int days, int savesADay, int? lastDay = null)
     {
         HouseOnDisk.Create(_here, Path).Dispose();
         _files.Record.Steps.Add(new DiskStep.Told(0));
         for (var day = 0; day < days; day++)
         {
             var house = HouseOnDisk.Open(_here, Path);
-            for (var save = 0; save < savesADay; save++)
+            for (var save = 0; save < (day == days - 1 ? lastDay ?? savesADay : savesADay); save++)
             {
                 if (day % 2 == 1 && save == savesADay / 2)
                     TakeAnothersWork(house, day);
@@ -76,7 +86,7 @@ internal sealed class ScriptedJob
     {
         var length = save % 7 == 3 ? 1500 : save % 11 == 5 ? 9000 : 40;
         var note = new string((char)('a' + day % 26), length);
-        return new Change(new ChangeId(device, Saved.Count + 1), Saved.Count + 1, _here.Clock.GetUtcNow(), "Ash", "A note",
+        return new Change(new ChangeId(device, Saved.Count + 1), Saved.Count + 1, _here.Clock.GetUtcNow(), "Ash", _words,
             [new Edit.Put("house", "name", note, [])]);
     }
 }

@@ -118,7 +118,7 @@ public class DamageTests
     [Fact]
     public void AJournalThatWasCutAtALinesEndIsSeen()
     {
-        var lines = System.Text.Encoding.UTF8.GetString(Journal).Split('\n');
+        var lines = System.Text.Encoding.UTF8.GetString(Journal).TrimEnd('\0').Split('\n');
         var cut = System.Text.Encoding.UTF8.GetBytes(string.Join('\n', lines[..^4]) + "\n");
         Assert.Contains("its end mark is missing", Refused(With(File, cut)).Message);
         Assert.Contains("its end mark is missing", Lost(With(File, cut), out _));
@@ -128,8 +128,8 @@ public class DamageTests
     public void AFlippedBitInTheMiddleOfTheJournalIsSeenAndTheRestIsRescued()
     {
         var journal = Journal;
-        journal[journal.Length / 2] ^= 4;
-        Assert.Contains("is damaged, and sound ones follow it", Refused(With(File, journal)).Message);
+        journal[journal.AsSpan().TrimEnd((byte)0).Length / 2] ^= 4;
+        Assert.Contains("is damaged, and others follow it", Refused(With(File, journal)).Message);
         Assert.NotEmpty(Lost(With(File, journal), out var rescued));
         Assert.Equal(_job.Saved.Count - 1, rescued);
     }
@@ -137,11 +137,14 @@ public class DamageTests
     [Fact]
     public void ASaveThatNeverEndedIsSaidAndItsBytesAreKept()
     {
-        var files = With(File, Journal[..^100]);
+        var torn = Journal;
+        var end = torn.AsSpan().LastIndexOf("\nend\n"u8) + 1;
+        torn.AsSpan((end / 512 + 2) * 512, 100).Fill((byte)'x');
+        var files = With(File, torn);
         using var house = HouseOnDisk.Open(ScriptedJob.Here(files), Main);
-        Assert.Equal(_job.Saved.Count - 1, house.Opened.Count);
-        Assert.Contains("stopped in the middle of a save", house.Remark);
-        Assert.Equal(Journal[..^100], files.Read(Main + ".unread-20260302-080000"));
+        Assert.Equal(_job.Saved.Count, house.Opened.Count);
+        Assert.Contains("bytes that are no save which ended", house.Remark);
+        Assert.Equal(torn, files.Read(Main + ".unread-20260302-080000"));
     }
 
     [Fact]

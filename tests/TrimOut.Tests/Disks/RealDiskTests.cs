@@ -97,8 +97,8 @@ public sealed class RealDiskTests : IDisposable
         Retag(terminal, "W70").WaitFor("Saved: ");
         stick.FillUp();
         terminal.Send("6").WaitFor("Punch list").Forget();
-        var note = new string('n', 60);
-        // What a journal has left of its last page fills up within a dozen saves.
+        var note = new string('n', 200);
+        // A journal has taken room beforehand, which some dozens of saves fill up.
         for (var item = 0; item < 60 && !terminal.Seen.Contains("NOT SAVED", StringComparison.Ordinal); item++)
         {
             Thread.Sleep(200);

@@ -1,0 +1,179 @@
+using System.Buffers.Binary;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using TrimOut.Core.History;
+using TrimOut.HouseFile.Durable;
+using TrimOut.HouseFile.Rescues;
+using TrimOut.HouseFile.Tests.Crashes;
+
+namespace TrimOut.HouseFile.Tests.Rescues;
+
+/// <summary>What a rescue brings out and what it lists as lost make up all that was saved; what is of others is named and left out.</summary>
+public partial class RescueTests
+{
+    private const string Main = ScriptedJob.Path;
+    private const string JournalPath = Main + ".journal";
+
+    private readonly RecordingFiles _files = new();
+    private readonly ScriptedJob _job;
+
+    /// <summary>Two days folded in, and a third that lies in the journal.</summary>
+    public RescueTests()
+    {
+        _job = new ScriptedJob(_files);
+        _job.Run(days: 3, savesADay: 12);
+    }
+
+    private byte[] File => _files.Read(Main);
+
+    private byte[] Journal => _files.Read(JournalPath);
+
+    private static RecordingFiles With(byte[]? file, byte[]? journal)
+    {
+        var files = new RecordingFiles();
+        foreach (var (name, bytes) in new[] { (Main, file), (JournalPath, journal) })
+        {
+            if (bytes is null)
+                continue;
+            using var made = files.Create(name);
+            made.Write(0, bytes);
+        }
+        return files;
+    }
+
+    /// <summary>The same job in another house, with names of its own.</summary>
+    private static RecordingFiles OtherHouse(int lastDay = 12)
+    {
+        var files = new RecordingFiles();
+        new ScriptedJob(files, firstName: 500).Run(days: 3, savesADay: 12, lastDay);
+        return files;
+    }
+
+    private Rescued Rescued(byte[]? file, byte[]? journal, string? house = null)
+    {
+        var read = Rescue.Read(ScriptedJob.Here(With(file, journal)), Main, [], house);
+        var saved = _job.Saved.Select(ChangeJson.Write).ToList();
+        var there = read.Changes.Select(ChangeJson.Write).ToHashSet();
+        if (house is null || house == "00000001")
+            Assert.All(there, c => Assert.Contains(c, saved));
+        var listed = read.Lost.SelectMany(l => Numbers().Matches(l)).SelectMany(m => Range(m)).ToHashSet();
+        var open = read.Lost.Any(l => l.Contains("nobody knows", StringComparison.Ordinal) || l.Contains("is lost", StringComparison.Ordinal)
+            || l.Contains("are lost", StringComparison.Ordinal) || l.Contains("missing", StringComparison.Ordinal));
+        for (var number = 1; number <= saved.Count; number++)
+            Assert.True(there.Contains(saved[number - 1]) || listed.Contains(number) || open || house is not null,
+                $"change {number} is neither there nor listed");
+        return read;
+    }
+
+    private static IEnumerable<int> Range(Match match)
+    {
+        var from = int.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture);
+        var to = match.Groups[2].Success ? int.Parse(match.Groups[2].Value, CultureInfo.InvariantCulture) : from;
+        return Enumerable.Range(from, to - from + 1);
+    }
+
+    [Fact]
+    public void AnotherHousesJournalIsNamedAndNothingOfItComesIn()
+    {
+        var read = Rescued(File, OtherHouse().Read(JournalPath));
+        Assert.Equal(_job.Saved.Count - 12, read.Changes.Length);
+        Assert.Contains(read.Lost, l => l.Contains("is not the journal that goes on from the file", StringComparison.Ordinal));
+        Assert.Contains(read.Lost, l => l.StartsWith("Changes 28 to 39", StringComparison.Ordinal));
+        Assert.Contains(read.Apart, l => l.Contains("is of another house (00000501)", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void AnOlderJournalOfTheSameDayIsMissedByTheNoteInTheFile()
+    {
+        var earlier = new RecordingFiles();
+        new ScriptedJob(earlier).Run(days: 3, savesADay: 12, lastDay: 7);
+        var read = Rescued(File, earlier.Read(JournalPath));
+        Assert.Equal(_job.Saved.Count - 5, read.Changes.Length);
+        Assert.Contains(read.Lost, l => l.StartsWith("Changes 35 to 39", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void OfTwoHousesOneBehindTheOtherOneIsTakenAndTheOtherNamed()
+    {
+        var other = OtherHouse().Read(Main);
+        byte[] joined = [.. other, .. File];
+        var read = Rescued(joined, Journal);
+        Assert.Equal(_job.Saved.Count, read.Changes.Length);
+        Assert.Contains(read.Lost, l => l.Contains("several house files", StringComparison.Ordinal));
+        Assert.Contains(read.Apart, l => l.Contains("another house (00000501)", StringComparison.Ordinal));
+        Assert.Equal(_job.Saved.Count - 12, Rescued(joined, Journal, house: "00000501").Changes.Length);
+    }
+
+    [Fact]
+    public void AHouseAndAnOlderStateOfItOneBehindTheOtherAreOneHouse()
+    {
+        var earlier = new RecordingFiles();
+        new ScriptedJob(earlier).Run(days: 2, savesADay: 12);
+        Assert.Equal(_job.Saved.Count, Rescued([.. earlier.Read(Main), .. File], Journal).Changes.Length);
+        Assert.Equal(_job.Saved.Count, Rescued(File, [.. Journal, .. Journal]).Changes.Length);
+        Assert.Equal(_job.Saved.Count, Rescued(File, [.. OtherHouse().Read(JournalPath), .. Journal]).Changes.Length);
+    }
+
+    [Fact]
+    public void AFlippedBitInARowsNumberNeitherMovesItNorMakesALoop()
+    {
+        for (var bit = 0; bit < 64; bit++)
+        {
+            var file = File;
+            var at = file.AsSpan().IndexOf("\u0012n\0"u8) + 3;
+            var number = BinaryPrimitives.ReadInt64LittleEndian(file.AsSpan(at));
+            BinaryPrimitives.WriteInt64LittleEndian(file.AsSpan(at), number ^ (1L << bit));
+            var read = Rescued(file, Journal);
+            Assert.Equal(_job.Saved.Count - 1, read.Changes.Length);
+            Assert.Single(read.Lost);
+            Assert.StartsWith(string.Create(CultureInfo.InvariantCulture, $"Change {number}"), read.Lost[0]);
+        }
+    }
+
+    [Fact]
+    public void AnotherCopysChangesInTheSameFileAreLeftOut()
+    {
+        // The same house and numbers, other changes.
+        var other = new RecordingFiles();
+        new ScriptedJob(other, words: "other").Run(days: 3, savesADay: 12);
+        var read = Rescued([.. other.Read(Main), .. File], Journal);
+        Assert.Equal(_job.Saved.Count, read.Changes.Length);
+        Assert.Contains(read.Apart, l => l.Contains("another copy of this house", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void WhatIsTiedToNothingIsBroughtOutAndListedAsNotCertain()
+    {
+        var file = File;
+        foreach (var number in new[] { 4, 6 })
+        {
+            var text = System.Text.Encoding.UTF8.GetBytes(ChangeJson.Write(_job.Saved[number - 1])[..40]);
+            file[file.AsSpan().IndexOf(text) + 8] ^= 1;
+        }
+        var read = Rescued(file, Journal);
+        Assert.Equal(_job.Saved.Count - 2, read.Changes.Length);
+        Assert.Contains(read.Lost, l => l.StartsWith("Change 4,", StringComparison.Ordinal));
+        Assert.Contains(read.Lost, l => l.StartsWith("Change 6,", StringComparison.Ordinal));
+        Assert.Contains(read.Lost, l => l.StartsWith("Change 5 was brought out, and what ties it", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void GapsAreFilledFromAnotherCopyByTheChain()
+    {
+        var file = File;
+        file.AsSpan(5 * 8192, 3 * 8192).Clear();
+        var files = With(file, Journal);
+        using (var backup = files.Create("/stick/backup.trimout"))
+            backup.Write(0, File);
+        var read = Rescue.Read(ScriptedJob.Here(files), Main, ["/stick/backup.trimout"]);
+        Assert.Equal(_job.Saved.Select(ChangeJson.Write), read.Changes.Select(ChangeJson.Write));
+        Assert.Empty(read.Lost);
+        using (var foreign = files.Create("/stick/foreign.trimout"))
+            foreign.Write(0, OtherHouse().Read(Main));
+        Assert.Contains(Rescue.Read(ScriptedJob.Here(files), Main, ["/stick/foreign.trimout"]).Lost, l =>
+            l.Contains("is of another house: nothing was taken", StringComparison.Ordinal));
+    }
+
+    [GeneratedRegex("^Changes? ([0-9]+)(?: to ([0-9]+))?")]
+    private static partial Regex Numbers();
+}

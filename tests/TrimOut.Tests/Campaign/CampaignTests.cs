@@ -1,0 +1,70 @@
+using System.Globalization;
+using Xunit.Abstractions;
+
+namespace TrimOut.Tests.Campaign;
+
+/// <summary>
+/// Damaged houses before everything that reads one: no loss in silence, no crash, no hang. TRIMOUT_CAMPAIGN_CASES sets how many (some
+/// hundreds when unset), TRIMOUT_CAMPAIGN_SEED the seed, TRIMOUT_CAMPAIGN_FROM the case to begin with, TRIMOUT_CAMPAIGN_KEEP a folder for
+/// the files of cases that went wrong.
+/// </summary>
+[Collection(nameof(OneProcess))]
+public sealed class CampaignTests(ITestOutputHelper output) : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("trimout-").FullName;
+    private readonly string? _data = Environment.GetEnvironmentVariable("XDG_DATA_HOME");
+
+    public void Dispose()
+    {
+        Environment.SetEnvironmentVariable("XDG_DATA_HOME", _data);
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    [Fact]
+    public void LookingNeverShowsLessThanWasSavedWithoutSayingSo()
+    {
+        var (cases, seed, from) = (Number("CASES", 3 * Damage.Sorts.Count), Number("SEED", 1), Number("FROM", 0));
+        Environment.SetEnvironmentVariable("XDG_DATA_HOME", Path.Combine(_folder, "data"));
+        var (scene, judge) = Begin();
+        var counts = new SortedDictionary<string, int[]>(StringComparer.Ordinal);
+        var wrong = new List<string>();
+        for (var number = from; number < from + cases; number++)
+        {
+            var damaged = Damage.Of(scene, number, seed);
+            var before = wrong.Count;
+            foreach (var (verb, outcome, why) in judge.Of(damaged))
+            {
+                counts.TryAdd(verb, new int[Enum.GetValues<Outcome>().Length]);
+                counts[verb][(int)outcome]++;
+                if (outcome is not (Outcome.Whole or Outcome.Said))
+                    wrong.Add(string.Create(CultureInfo.InvariantCulture, $"seed {seed} case {number} ({damaged.What}), {verb}: {outcome}: {why}"));
+            }
+            if (wrong.Count > before && Environment.GetEnvironmentVariable("TRIMOUT_CAMPAIGN_KEEP") is { Length: > 0 } keep)
+                Scene.Write(Path.Combine(Directory.CreateDirectory(keep).FullName, $"seed-{seed}-case-{number}.trimout"), damaged.Pair);
+        }
+        foreach (var (verb, by) in counts)
+            output.WriteLine($"{verb,-24} {Said(by)}");
+        var all = Enum.GetValues<Outcome>().Select(o => counts.Values.Sum(c => c[(int)o])).ToArray();
+        output.WriteLine($"{cases} cases, {all.Sum()} runs, seed {seed}: {Said(all)}");
+        Assert.True(wrong.Count == 0, string.Join("\n", wrong.Take(20)));
+        Assert.All(counts, c => Assert.True(c.Value[(int)Outcome.Said] > 0, $"{c.Key} never said anything"));
+    }
+
+    private static string Said(int[] counts) => string.Join(", ", Enum.GetValues<Outcome>().Select(o => $"{counts[(int)o]} {o}"));
+
+    private static int Number(string name, int otherwise) =>
+        int.TryParse(Environment.GetEnvironmentVariable("TRIMOUT_CAMPAIGN_" + name), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            ? number : otherwise;
+
+    private (Scene, Judge) Begin()
+    {
+        var scenes = Directory.CreateDirectory(Path.Combine(_folder, "scene")).FullName;
+        var place = Directory.CreateDirectory(Path.Combine(_folder, "place")).FullName;
+        var scene = new Scene(scenes);
+        return (scene, new Judge(scene, place));
+    }
+}
+
+/// <summary>Tests that run the program within this process, and so have its console to themselves.</summary>
+[CollectionDefinition(nameof(OneProcess), DisableParallelization = true)]
+public sealed class OneProcess;

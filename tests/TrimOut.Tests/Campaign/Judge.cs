@@ -1,0 +1,183 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using TrimOut.Core;
+using TrimOut.Core.History;
+using TrimOut.Desks;
+
+namespace TrimOut.Tests.Campaign;
+
+/// <summary>How a verb fared with a damaged house.</summary>
+internal enum Outcome { Whole, Said, SilentLoss, Crash, Hang }
+
+/// <summary>Runs everything that reads a house on a damaged one, and judges by what is true, never by what the program says of itself.</summary>
+internal sealed partial class Judge
+{
+    private const string Day = "2026-03-02";
+
+    private readonly Scene _scene;
+    private readonly string _folder;
+    private readonly string _house;
+    private readonly Dictionary<string, string> _sound = [];
+
+    public Judge(Scene scene, string folder)
+    {
+        _scene = scene;
+        _folder = folder;
+        _house = Path.Combine(folder, "h.trimout");
+        foreach (var (verb, run) in Verbs())
+        {
+            Place(scene.Now);
+            var (ended, shown) = run();
+            Assert.True(ended.Crash is null && ended.Code is 0 or 1, $"{verb} on a sound house: {ended.Code} {ended.Crash} {ended.Error}");
+            _sound.Add(verb, shown);
+        }
+    }
+
+    /// <summary>What each verb makes of the house, and why, where it is one of those that must not be.</summary>
+    public IEnumerable<(string Verb, Outcome Outcome, string Why)> Of(Damaged damaged)
+    {
+        foreach (var (verb, run) in Verbs())
+        {
+            Place(damaged.Pair);
+            var (ended, shown) = run();
+            var outcome = ended.Hung ? Outcome.Hang
+                : ended.Crash is not null ? Outcome.Crash
+                : shown == _sound[verb] ? Outcome.Whole
+                : IsSaid(ended) ? Outcome.Said
+                : Outcome.SilentLoss;
+            yield return (verb, outcome, $"{ended.Code} {ended.Error} {ended.Crash}");
+        }
+        Place(damaged.Pair);
+        yield return Rescue(damaged);
+    }
+
+    /// <summary>Whether whoever ran it was told, by code and in words, and not told that it was a save that never ended.</summary>
+    private static bool IsSaid(VerbRun.Ended ended) =>
+        (ended.Code is ExitCode.BadData or ExitCode.LeftOut or ExitCode.NoInput) && ended.Error.Length > 0 && !ended.Error.Contains("middle of a save",
+            StringComparison.Ordinal);
+
+    private void Place(Pair pair)
+    {
+        foreach (var entry in Directory.GetFiles(_folder))
+            File.Delete(entry);
+        foreach (var folder in Directory.GetDirectories(_folder))
+            Directory.Delete(folder, recursive: true);
+        if (Directory.Exists(UserFolder.Path))
+            Directory.Delete(UserFolder.Path, recursive: true);
+        Scene.Write(_house, pair);
+    }
+
+    /// <summary>Everything that reads a house, and what it shows: of verbs that make a file, what that holds.</summary>
+    private IEnumerable<(string Verb, Func<(VerbRun.Ended, string)> Run)> Verbs()
+    {
+        var made = Path.Combine(_folder, "made.trimout");
+        var old = Path.Combine(_folder, "old.trimout");
+        foreach (var verb in new[] { "history", "check", "windows", "parts" })
+            yield return (verb, () => Shown(VerbRun.Run(verb, _house)));
+        yield return ("check --json", () => Shown(VerbRun.Run("check", _house, "--json")));
+        yield return ("history --go-on", () => Shown(VerbRun.Run("history", _house, "--go-on")));
+        yield return ("compare", () => WithOld(old, () => Shown(VerbRun.Run("compare", _house, old))));
+        yield return ("compare, as the other", () => WithOld(old, () => Shown(VerbRun.Run("compare", old, _house))));
+        yield return ("binder", () => Written(VerbRun.Run("binder", _house, "--out", Path.Combine(_folder, "papers"), "--date", Day)));
+        yield return ("paper labels", () => Written(VerbRun.Run("paper", _house, "labels", "--out", Path.Combine(_folder, "papers"), "--date", Day)));
+        yield return ("backup --to", () => Made(VerbRun.Run("backup", _house, "--to", made), made));
+        yield return ("backup --to --go-on", () => Made(VerbRun.Run("backup", _house, "--to", made, "--go-on"), made));
+        yield return ("backup", () => VerbRun.Run("backup", _house) is var ended && ended.Output.Trim() is { Length: > 0 } file ? Made(ended, file)
+            : (ended, ""));
+        yield return ("restore", () => Made(VerbRun.Run("restore", made, _house), made));
+        yield return ("merge, as the other", () => WithOld(old, () => Made(VerbRun.Run("merge", old, _house), old)));
+        yield return ("merge, into it", () => WithOld(old, () => Made(VerbRun.Run("merge", _house, old), _house)));
+        yield return ("set", () => Made(VerbRun.Run("set", _house), _house));
+        yield return ("the screens, to look", Screens);
+    }
+
+    private static (VerbRun.Ended, string) Shown(VerbRun.Ended ended) => (ended, ended.Output);
+
+    private (VerbRun.Ended, string) Written(VerbRun.Ended ended)
+    {
+        var folder = Path.Combine(_folder, "papers");
+        return (ended, Directory.Exists(folder) ? string.Concat(Directory.GetFiles(folder).Order(StringComparer.Ordinal).Select(File.ReadAllText)) : "");
+    }
+
+    /// <summary>What a house file that a verb made or worked on holds. What it says when it is read is for that reader to hear: the verb itself must have
+    /// said it.</summary>
+    private static (VerbRun.Ended, string) Made(VerbRun.Ended ended, string file) => (ended, VerbRun.Run("history", file).Output);
+
+    private (VerbRun.Ended, string) WithOld(string old, Func<(VerbRun.Ended, string)> run)
+    {
+        Scene.Write(old, _scene.Older.First(p => p.Journal is null));
+        return run();
+    }
+
+    private (VerbRun.Ended, string) Screens()
+    {
+        var desk = new Desk("Test crew");
+        Result<Scribe> opened;
+        try
+        {
+            opened = desk.OpenToRead(_house);
+        }
+        catch (Exception failed) when (ExitCode.Of(failed) is null)
+        {
+            return (new VerbRun.Ended(-1, "", "", failed.ToString()), "");
+        }
+        if (!opened.Ok)
+            return (new VerbRun.Ended(desk.Fault, "", opened.Reason!), "");
+        var shown = string.Concat(opened.Value.Log.Changes.Select(c => ChangeJson.Write(c) + "\n"));
+        desk.Close(opened.Value);
+        return (new VerbRun.Ended(desk.Notices.Count > 0 ? ExitCode.LeftOut : ExitCode.Fine, shown, string.Join("\n", desk.Notices)), shown);
+    }
+
+    private (string Verb, Outcome Outcome, string Why) Rescue(Damaged damaged)
+    {
+        const string verb = "rescue";
+        var made = Path.Combine(_folder, "rescued.trimout");
+        var ended = VerbRun.Run("rescue", _house, made);
+        if (ended.Hung)
+            return (verb, Outcome.Hang, "");
+        if (ended.Crash is not null)
+            return (verb, Outcome.Crash, ended.Crash);
+        var rescued = File.Exists(made) ? VerbRun.Run("history", made).Output.Split('\n',
+            StringSplitOptions.RemoveEmptyEntries).ToHashSet(StringComparer.Ordinal) : [];
+        var truth = _scene.Truth;
+        if (rescued.Count == truth.Count && truth.All(rescued.Contains))
+            return (verb, Outcome.Whole, "");
+        if (ended.Code is not (ExitCode.LeftOut or ExitCode.BadData) || ended.Error.Length == 0)
+            return (verb, Outcome.SilentLoss, $"{rescued.Count} of {truth.Count} and code {ended.Code}: {ended.Error}");
+        if (damaged.ForeignFile && rescued.Count > 0 && rescued.All(_scene.ForeignTruth.Contains))
+            return (verb, Outcome.Said, "");
+        // Of another copy of the same house, what was saved there is as good: it is one house.
+        if (damaged.What.Contains("other copy's file", StringComparison.Ordinal) && rescued.All(r => _scene.OtherTruth.Contains(r) || truth.Contains(r)))
+            return (verb, Outcome.Said, "");
+        if (rescued.FirstOrDefault(r => !truth.Contains(r)) is { } mixed)
+            return (verb, Outcome.SilentLoss, $"something that is not of this house came in: {mixed[..60]} {ended.Error}");
+        var listed = Listed(ended.Error, truth.Count);
+        var missing = Enumerable.Range(1, truth.Count).Where(n => !rescued.Contains(truth[n - 1]) && !listed.Contains(n)).ToList();
+        return missing.Count == 0 ? (verb, Outcome.Said, "") : (verb, Outcome.SilentLoss,
+            $"neither there nor listed: {string.Join(' ', missing)}; {ended.Error}");
+
+        HashSet<int> Listed(string error, int all)
+        {
+            var numbers = new HashSet<int>();
+            foreach (Match match in Ranges().Matches(error))
+            {
+                var from = long.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture);
+                var to = match.Groups[2].Success ? long.Parse(match.Groups[2].Value, CultureInfo.InvariantCulture) : from;
+                numbers.UnionWith(Enumerable.Range(1, all).Where(n => n >= from && n <= to));
+            }
+            var lastThere = Enumerable.Range(1, all).LastOrDefault(n => rescued.Contains(truth[n - 1]));
+            if (Open().IsMatch(error))
+                numbers.UnionWith(Enumerable.Range(1, all).Where(n => n > lastThere));
+            if (error.Contains("Nothing in", StringComparison.Ordinal))
+                numbers.UnionWith(Enumerable.Range(1, all));
+            return numbers;
+        }
+    }
+
+    [GeneratedRegex("^Changes? ([0-9]+)(?: to ([0-9]+))?", RegexOptions.Multiline)]
+    private static partial Regex Ranges();
+
+    /// <summary>What says that everything after the last change that is there may be lost.</summary>
+    [GeneratedRegex("after the last that was found|after its last sound change is lost|since the house was last opened|which of the two is the later|only its journal was read|several house files")]
+    private static partial Regex Open();
+}

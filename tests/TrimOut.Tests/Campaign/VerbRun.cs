@@ -1,0 +1,40 @@
+namespace TrimOut.Tests.Campaign;
+
+/// <summary>Runs the program's own entry within this process, as a shell would run it.</summary>
+internal static class VerbRun
+{
+    private static readonly TimeSpan TooLong = TimeSpan.FromSeconds(60);
+
+    /// <summary>How a run ended.</summary>
+    /// <param name="Code">The exit code.</param>
+    /// <param name="Output">Standard output.</param>
+    /// <param name="Error">Standard error.</param>
+    /// <param name="Crash">What it died of; null when it did not.</param>
+    /// <param name="Hung">Whether it never ended.</param>
+    internal sealed record Ended(int Code, string Output, string Error, string? Crash = null, bool Hung = false);
+
+    public static Ended Run(params string[] arguments)
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        var (wasOut, wasError, wasIn) = (Console.Out, Console.Error, Console.In);
+        Console.SetOut(output);
+        Console.SetError(error);
+        Console.SetIn(TextReader.Null);
+        try
+        {
+            var run = Task.Run(() => Program.Main(arguments));
+            return run.Wait(TooLong) ? new Ended(run.Result, output.ToString(), error.ToString()) : new Ended(-1, "", "", Hung: true);
+        }
+        catch (AggregateException failed)
+        {
+            return new Ended(-1, output.ToString(), error.ToString(), failed.InnerException!.ToString());
+        }
+        finally
+        {
+            Console.SetOut(wasOut);
+            Console.SetError(wasError);
+            Console.SetIn(wasIn);
+        }
+    }
+}
