@@ -6,6 +6,7 @@ internal static class Program
 {
     private static int Main(string[] arguments)
     {
+        Streams.Guard();
         try
         {
             var parsed = CommandLine.Build().Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });

@@ -14,4 +14,7 @@ public static class Companion
 
     /// <summary>Beside a kit value: <c>yes</c> when somebody held it against the maker's sheet.</summary>
     public static string Checked(string field) => field + "#checked";
+
+    /// <summary>The field that a companion stands beside; null for a field that is none.</summary>
+    public static string? Beside(string field) => field.IndexOf('#', StringComparison.Ordinal) is > 0 and var at && field[at..] is "#meter" or "#leads" or "#cable-at" or "#checked" ? field[..at] : null;
 }

@@ -34,7 +34,7 @@ internal sealed class HouseViews
         Boxes = [.. house.ItemsOf(ItemKind.Box).Select(i => new CableBox(house, i))];
         PunchItems = [.. house.ItemsOf(ItemKind.Punch).Select(i => new PunchItem(house, i))];
         Waivers = [.. house.ItemsOf(ItemKind.Waiver).Select(i => new Waiver(house, i))];
-        _windowsByTag = new(() => Windows.ToLookup(w => w.Tag, StringComparer.OrdinalIgnoreCase));
+        _windowsByTag = new(() => Windows.ToLookup(w => w.Tag, SameName.Comparer));
         _windowsByRoom = new(() => Windows.ToLookup(w => w.RoomId ?? ""));
         _runsByPanel = new(() => Runs.ToLookup(r => r.Item.Get(RunFacts.Panel)?.Id ?? ""));
         _unitsByHub = new(() => Units.ToLookup(u => u.Item.Get(UnitFacts.Hub)?.Id ?? ""));

@@ -11,10 +11,11 @@ internal sealed class DiskFiles : IFileLayer
 
     public bool Exists(string path) => File.Exists(path);
 
-    public byte[] Read(string path) => File.ReadAllBytes(path);
+    public byte[] Read(string path) => PlainFile.ReadAll(path);
 
     public byte[] ReadEnd(string path, int count)
     {
+        PlainFile.Check(path);
         using var file = File.OpenHandle(path);
         var length = RandomAccess.GetLength(file);
         var end = new byte[Math.Min(count, length)];

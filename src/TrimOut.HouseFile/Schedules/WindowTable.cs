@@ -1,5 +1,6 @@
 using System.Text;
 using CsvHelper;
+using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 
@@ -21,8 +22,8 @@ public static class WindowTable
             {
                 csv.WriteRecord(
                     Guarded(window.Tag), Guarded(window.Room?.Name), Guarded(window.Room?.Floor),
-                    window.Show(WindowFacts.RoughWidth), window.Show(WindowFacts.RoughHeight),
-                    window.Show(WindowFacts.Facing), window.Show(WindowFacts.Reach), window.Show(WindowFacts.Mount),
+                    Guarded(window.Show(WindowFacts.RoughWidth)), Guarded(window.Show(WindowFacts.RoughHeight)),
+                    Guarded(window.Show(WindowFacts.Facing)), Guarded(window.Show(WindowFacts.Reach)), Guarded(window.Show(WindowFacts.Mount)),
                     Guarded(window.Units.FirstOrDefault()?.Kind?.Name), Guarded(window.Show(WindowFacts.Note)));
             }
         }
@@ -30,5 +31,5 @@ public static class WindowTable
     }
 
     /// <summary>One apostrophe more for a text that begins as a guarded one does, so that taking one off gives the text again.</summary>
-    private static string? Guarded(string? text) => text is not null && CsvRows.LooksGuarded(text) ? "'" + text : text;
+    private static string? Guarded(string? text) => text is not null && CsvRows.LooksGuarded(ShownText.Kept(text)) ? "'" + ShownText.Kept(text) : text is null ? null : ShownText.Kept(text);
 }

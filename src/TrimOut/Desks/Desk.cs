@@ -155,7 +155,9 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
             var scribe = new Scribe(house, Clock, by);
             var why = asked || house.ReadOnlyBecause is not { } because ? null
                 : $"This house is open for reading only: {because} Nothing that you do is saved here. F2 writes all of it to a new file, to go on there.";
-            Notices = [.. new[] { house.Remark, backup.GetAwaiter().GetResult(), why }.OfType<string>()];
+            var uncounted = NotCounted.Of(scribe.Log);
+            var kept = uncounted.IsEmpty ? null : string.Create(CultureInfo.InvariantCulture, $"{uncounted.Length} of what stands in the history does not count; trimout check lists it. {uncounted[0]}");
+            Notices = [.. new[] { house.Remark, backup.GetAwaiter().GetResult(), why, kept }.OfType<string>()];
             Remember(_settings.Opened(house.Where));
             return scribe;
         }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrimOut.Core;
 using TrimOut.HouseFile.Texts;
 
 namespace TrimOut.Verbs;
@@ -12,7 +13,7 @@ internal static class HistoryVerb
         var verb = new Command("history", "Write the whole history to standard output, one change a line (JSON Lines).") { path };
         verb.SetAction(parsed =>
         {
-            Console.Out.Write(HistoryText.Write(HouseSource.Read(parsed.GetRequiredValue(path))));
+            Console.Out.Write(ShownText.Json(HistoryText.Write(HouseSource.Read(parsed.GetRequiredValue(path)))));
             return ExitCode.Fine;
         });
         return verb;

@@ -31,7 +31,7 @@ internal static class OpenVerb
         var desk = new Desk(by);
         var (house, held) = path is null ? (null, null) : Begin(desk, path, toRead);
         library.Wait();
-        if (OpenScreens.Run(desk, house, held) is { } failed)
+        if (Streams.Bare(() => OpenScreens.Run(desk, house, held)) is { } failed)
             throw new VerbException(ExitCode.NoTerminal, failed);
         foreach (var remark in desk.Remarks)
             Common.Say(remark);

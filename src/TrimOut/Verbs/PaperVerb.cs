@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using TrimOut.Desks;
+using TrimOut.HouseFile.Files;
 using TrimOut.Papers;
 using TrimOut.Papers.Templates;
 
@@ -80,11 +81,17 @@ internal static class PaperVerb
             }
             var house = parsed.GetRequiredValue(path);
             var data = PaperData.Of(HouseSource.Read(house).House, Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house) };
-            var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, File.ReadAllText(file)).OrEnd(ExitCode.BadData) : null;
+            var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, Template(file)).OrEnd(ExitCode.BadData) : null;
             foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder)))
                 Console.Out.WriteLine(written);
             return ExitCode.Fine;
         });
+    }
+
+    private static string Template(string file)
+    {
+        using var text = new StreamReader(PlainFile.OpenRead(file));
+        return text.ReadToEnd();
     }
 
     private static DateOnly Day(string? typed)

@@ -24,7 +24,7 @@ internal static class RestoreVerb
                 return Replace(file, source, log, parsed.GetValue(replace));
             using var house = HouseOnDisk.Create(file, TimeProvider.System, log.Changes);
             Common.Say(string.Create(CultureInfo.InvariantCulture, $"Made {house.Where} with {log.Changes.Count} changes."));
-            return ExitCode.Fine;
+            return HouseSource.Tell(log) == 0 ? ExitCode.Fine : ExitCode.LeftOut;
         });
         return verb;
     }
