@@ -31,6 +31,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         Opened = opened;
         ReadOnlyBecause = readOnlyBecause;
         Remark = remark;
+        HoldNames();
     }
 
     /// <inheritdoc/>
@@ -62,15 +63,21 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         var entry = SealOne(_here, _lastSeal, _trailer.Count + _sinceFile.Count, change);
         try
         {
-            _journal ??= BeginJournal();
+            if (_journal is null)
+            {
+                RequireNames();
+                _journal = BeginJournal();
+                HoldNames();
+            }
             var line = Journal.Line(_trailer.Journal!, entry);
             _journal.Write(_journalEnd, line);
             _journal.FlushToDisk();
+            RequireNames();
             _journalEnd = Journal.EndOf(_journalEnd + line.Length);
         }
-        catch (Exception failed) when (Faults.OfDisk(failed))
+        catch (Exception failed) when (Faults.OfDisk(failed) || failed is HouseStoreException)
         {
-            var fault = Faults.Saving(_names.Main, failed);
+            var fault = failed as HouseStoreException ?? Faults.Saving(_names.Main, failed);
             TakeBack(fault);
             throw fault;
         }
@@ -88,6 +95,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         var taken = SealAll(_here, _lastSeal, _trailer.Count + _sinceFile.Count, changes);
         try
         {
+            RequireNames();
             _trailer = FileWriter.Fold(_here, _names, _trailer, [.. _sinceFile, .. taken]);
         }
         catch (Exception failed) when (Faults.OfDisk(failed))
@@ -96,6 +104,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         }
         _journal?.Dispose();
         _journal = null;
+        HoldNames();
         _sinceFile.Clear();
         _lastSeal = _trailer.Seal;
     }
@@ -110,6 +119,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         var entries = SealAll(_here, Seal.First(_trailer.House), 0, changes);
         try
         {
+            RequireNames();
             // The journal goes for certain before the history that it belongs to does.
             if (_sinceFile.Count > 0)
                 _trailer = FileWriter.Fold(_here, _names, _trailer, _sinceFile);
@@ -129,6 +139,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         }
         _journal?.Dispose();
         _journal = null;
+        HoldNames();
         _sinceFile.Clear();
         _lastSeal = _trailer.Seal;
     }
@@ -143,6 +154,9 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         {
             _journal?.Dispose();
             if (_sinceFile.Count > 0 && ReadOnlyBecause is null)
+                RequireNames();
+            LetNamesGo();
+            if (_sinceFile.Count > 0 && ReadOnlyBecause is null)
                 FileWriter.Fold(_here, _names, _trailer, _sinceFile);
         }
         catch (Exception failed) when (Faults.OfDisk(failed) || failed is HouseStoreException)
@@ -151,6 +165,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         }
         finally
         {
+            LetNamesGo();
             _lock?.Dispose();
         }
     }

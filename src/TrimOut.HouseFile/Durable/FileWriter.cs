@@ -12,7 +12,7 @@ internal static class FileWriter
         try
         {
             using var file = here.Files.Create(names.Next, like: names.Main);
-            trailer = trailer with { Sha256 = Trailer.Hash(database), Born = here.Files.BirthOf(names.Next) };
+            trailer = trailer with { Sha256 = Trailer.Hash(database), Born = here.Files.BirthOf(names.Next), Place = names.Place };
             file.Write(0, database);
             file.Write(database.Length, trailer.ToPage());
             file.FlushToDisk();

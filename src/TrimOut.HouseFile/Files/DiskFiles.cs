@@ -42,6 +42,10 @@ internal sealed class DiskFiles : IFileLayer
 
     public string? BirthOf(string path) => FileBirth.Of(path);
 
+    public IHeldName Hold(string path, bool isOpen) => new HeldName(path, isOpen);
+
+    public int? NamesOf(string path) => HeldName.NamesOf(path);
+
     public string? ReadOnlyBecause(string path)
     {
         if (File.Exists(path) && File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly))

@@ -6,7 +6,7 @@ namespace TrimOut.HouseFile.Files;
 /// <summary>Opens files to be read, and only files: a pipe or a device that has the name of one would never end, or never begin.</summary>
 public static class PlainFile
 {
-    private const int LargestToRead = 1 << 30;
+    private const long LargestToRead = 1 << 30;
     private const int FromHere = -100;
     private const uint SortAndSize = 0x1 | 0x200;
     private const int SortAt = 28;
@@ -23,13 +23,14 @@ public static class PlainFile
 
     /// <summary>All bytes of a file.</summary>
     /// <param name="path">The file, or a link to one.</param>
+    /// <param name="most">The most bytes that it may have.</param>
     /// <exception cref="IOException">It is something else, too large, or can't be read.</exception>
     /// <exception cref="UnauthorizedAccessException">There is no right to read it.</exception>
-    public static byte[] ReadAll(string path)
+    public static byte[] ReadAll(string path, long most = LargestToRead)
     {
         using var file = OpenRead(path);
-        if (file.Length > LargestToRead)
-            throw new IOException($"{path} is larger than any file that TrimOut reads ({LargestToRead >> 20} MiB).");
+        if (file.Length > most)
+            throw new IOException($"{path} is too large: more than {most >> 20} MiB.");
         // No more than the file was long when it was opened: some that the system makes up as they are read never end.
         var bytes = new byte[file.Length];
         var read = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);

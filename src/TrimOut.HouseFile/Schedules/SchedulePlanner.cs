@@ -20,6 +20,9 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
     private readonly List<string> _newRoomNames = [];
     private Draft _draft = new("Import");
 
+    /// <summary>How many windows there are so far.</summary>
+    public int Windows => _windows.Count;
+
     /// <summary>Takes one row.</summary>
     public void Add(SheetRow row)
     {

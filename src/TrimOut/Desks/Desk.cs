@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
@@ -101,7 +102,7 @@ internal sealed class Desk(string by, TimeProvider? clock = null) : IDesk
         {
             UserFolder.Make(UserFolder.Path);
             var file = Path.Combine(UserFolder.Path, string.Create(CultureInfo.InvariantCulture, $"fault-{Clock.GetUtcNow():yyyyMMdd-HHmmss}.txt"));
-            File.WriteAllText(file, note);
+            OwnFile.Write(file, Encoding.UTF8.GetBytes(note));
             return file;
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)

@@ -42,7 +42,7 @@ internal static class ImportVerb
             using (house)
             {
                 var roomName = parsed.GetValue(room) is { } named ? RoomFacts.Name.ReadTyped(named, scribe.House).OrEnd(ExitCode.Usage) : null;
-                var plan = ScheduleImport.Plan(scribe.House, PlainFile.ReadAll(csv), Path.GetFileName(csv), new ScheduleOptions(columns, roomName, parsed.GetValue(units))).OrEnd(ExitCode.BadData);
+                var plan = ScheduleImport.Plan(scribe.House, Bytes(csv), Path.GetFileName(csv), new ScheduleOptions(columns, roomName, parsed.GetValue(units))).OrEnd(ExitCode.BadData);
                 Show(plan);
                 if (parsed.GetValue(dry))
                     Common.Say("Nothing was imported: this was a try.");
@@ -54,6 +54,13 @@ internal static class ImportVerb
             }
         });
         return verb;
+    }
+
+    private static byte[] Bytes(string csv)
+    {
+        if (new FileInfo(csv).Length > ScheduleImport.MostBytes)
+            throw new VerbException(ExitCode.BadData, $"{csv} has more than {ScheduleImport.MostBytes >> 20} MiB: that is no house's schedule. Nothing was imported.");
+        return PlainFile.ReadAll(csv, ScheduleImport.MostBytes);
     }
 
     private static void Show(SchedulePlan plan)

@@ -28,23 +28,23 @@ internal static class PaperVerb
     public static Command BuildAll()
     {
         var path = Common.AnyHouse();
-        var (folder, date, ownerOnly) = Options();
-        var verb = new Command("papers", "Write every paper, one after the other. Ctrl-C stops between two: what is there is whole.") { path, folder, date, ownerOnly };
+        var (folder, date, ownerOnly, over) = Options();
+        var verb = new Command("papers", "Write every paper, one after the other. Ctrl-C stops between two: what is there is whole.") { path, folder, date, ownerOnly, over };
         verb.SetAction((parsed, stop) =>
         {
             var house = parsed.GetRequiredValue(path);
             var data = PaperData.Of(HouseSource.Read(house).House, Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house), Stop = stop };
-            return Task.Run(() => WriteAll(data, parsed.GetRequiredValue(folder)), CancellationToken.None);
+            return Task.Run(() => WriteAll(data, parsed.GetRequiredValue(folder), parsed.GetValue(over)), CancellationToken.None);
         });
         return verb;
     }
 
     /// <summary>Names on standard output what is written, and says on standard error how far it is.</summary>
-    private static int WriteAll(PaperData data, string folder)
+    private static int WriteAll(PaperData data, string folder, bool overAnything)
     {
         try
         {
-            foreach (var file in PaperFiles.WriteAll(PaperList.All, data, folder, Common.Say))
+            foreach (var file in PaperFiles.WriteAll(PaperList.All, data, folder, Common.Say, WrittenPapers.OfUser, overAnything))
                 Console.Out.WriteLine(file);
             return ExitCode.Fine;
         }
@@ -55,21 +55,22 @@ internal static class PaperVerb
         }
     }
 
-    private static (Option<string> Folder, Option<string?> Date, Option<bool> OwnerOnly) Options() => (
+    private static (Option<string> Folder, Option<string?> Date, Option<bool> OwnerOnly, Option<bool> Over) Options() => (
         new Option<string>("--out") { Description = "The folder to write to.", HelpName = "folder", DefaultValueFactory = _ => "." },
         new Option<string?>("--date") { Description = "The day that stands on it; today when left out.", HelpName = "yyyy-mm-dd" },
-        new Option<bool>("--owner-only") { Description = "Leave out what only the trade needs." });
+        new Option<bool>("--owner-only") { Description = "Leave out what only the trade needs." },
+        new Option<bool>("--overwrite") { Description = "Also write over files that TrimOut did not write, or that were changed since." });
 
     private static void Complete(Command verb, Func<ParseResult, string> which, Argument<string>? id = null)
     {
         var path = Common.AnyHouse();
-        var (folder, date, ownerOnly) = Options();
+        var (folder, date, ownerOnly, over) = Options();
         var template = new Option<string?>("--template") { Description = "A template for its order, headings and words.", HelpName = "file" };
         var show = new Option<bool>("--show-template") { Description = "Write TrimOut's own template to standard output instead, to begin from." };
         verb.Add(path);
         if (id is not null)
             verb.Add(id);
-        foreach (var option in new Option[] { folder, date, template, show, ownerOnly })
+        foreach (var option in new Option[] { folder, date, template, show, ownerOnly, over })
             verb.Add(option);
         verb.SetAction(parsed =>
         {
@@ -82,7 +83,7 @@ internal static class PaperVerb
             var house = parsed.GetRequiredValue(path);
             var data = PaperData.Of(HouseSource.Read(house).House, Day(parsed.GetValue(date))) with { OwnerOnly = parsed.GetValue(ownerOnly), FilesOf = PaperFiles.StemOf(house) };
             var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, Template(file)).OrEnd(ExitCode.BadData) : null;
-            foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder)))
+            foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder), WrittenPapers.OfUser, parsed.GetValue(over)))
                 Console.Out.WriteLine(written);
             return ExitCode.Fine;
         });
