@@ -15,14 +15,15 @@ internal static class Streams
     {
         if (IsClosed(0))
             Console.SetIn(TextReader.Null);
-        if (IsClosed(1))
-            Console.SetOut(new ClosedWriter());
-        if (IsClosed(2))
-            Console.SetError(TextWriter.Null);
-        (_output, _error) = (Console.Out, Console.Error);
+        _output = IsClosed(1) ? new ClosedWriter() : Writer(Console.OpenStandardOutput());
+        _error = IsClosed(2) ? TextWriter.Null : Writer(Console.OpenStandardError());
         Console.SetOut(new ShownWriter(_output));
         Console.SetError(new ShownWriter(_error));
     }
+
+    /// <summary>A writer of our own: the runtime's sends every terminal a mode for its reader of keys, and leaves it there.</summary>
+    private static StreamWriter Writer(Stream stream) =>
+        new(stream, Console.OutputEncoding is { CodePage: not 65001 } other ? other : new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), 4096) { AutoFlush = true };
 
     /// <summary>Lets something write to the terminal as it is.</summary>
     public static T Bare<T>(Func<T> write)
