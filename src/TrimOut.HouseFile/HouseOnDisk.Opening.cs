@@ -113,7 +113,8 @@ public sealed partial class HouseOnDisk
         {
             here.Files.Delete(names.Journal);
         }
-        if (trailer.Machine != here.Machine || trailer.Born is null || trailer.Born != here.Files.BirthOf(names.Main))
+        // A second name of the same file goes its own way with the first save: whichever is opened gets a device of its own.
+        if (trailer.Machine != here.Machine || trailer.Born is null || trailer.Born != here.Files.BirthOf(names.Main) || trailer.Place != names.Place || here.Files.NamesOf(names.Main) is not (null or 1))
             trailer = trailer with { Device = here.FreshDevice(), Machine = here.Machine };
         return new HouseOnDisk(here, names, held, trailer, read.Changes, null, EntryReader.RemarkOn(sound, unread));
     }

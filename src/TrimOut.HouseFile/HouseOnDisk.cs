@@ -33,6 +33,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         Opened = opened;
         ReadOnlyBecause = readOnlyBecause;
         Remark = remark;
+        HoldNames();
     }
 
     /// <inheritdoc/>
@@ -67,16 +68,22 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         var entry = SealOne(_here, House, _lastSeal, _trailer.Count + _sinceFile.Count, change);
         try
         {
-            _journal ??= BeginJournal();
+            if (_journal is null)
+            {
+                RequireNames();
+                _journal = BeginJournal();
+                HoldNames();
+            }
             var line = Journal.Line(_trailer.Journal!, entry);
             MakeRoom(_journalEnd + line.Length);
             _journal.Write(_journalEnd, line);
             _journal.FlushToDisk();
+            RequireNames();
             _journalEnd += line.Length - Journal.EndMark.Length;
         }
-        catch (Exception failed) when (Faults.OfDisk(failed))
+        catch (Exception failed) when (Faults.OfDisk(failed) || failed is HouseStoreException)
         {
-            var fault = Faults.Saving(_names.Main, failed);
+            var fault = failed as HouseStoreException ?? Faults.Saving(_names.Main, failed);
             TakeBack(fault);
             throw fault;
         }
@@ -95,6 +102,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         var taken = SealAll(_here, House, _lastSeal, _trailer.Count + _sinceFile.Count, changes);
         try
         {
+            RequireNames();
             _trailer = FileWriter.Fold(_here, _names, _trailer, [.. _sinceFile, .. taken]);
         }
         catch (Exception failed) when (Faults.OfDisk(failed))
@@ -102,6 +110,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
             throw Faults.Saving(_names.Main, failed);
         }
         LeaveJournal();
+        HoldNames();
         _sinceFile.Clear();
         _lastSeal = _trailer.Seal;
     }
@@ -116,6 +125,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         var entries = SealAll(_here, House, Seal.First(House), 0, changes);
         try
         {
+            RequireNames();
             // The journal goes for certain before the history that it belongs to does.
             if (_sinceFile.Count > 0)
                 _trailer = FileWriter.Fold(_here, _names, _trailer, _sinceFile);
@@ -134,6 +144,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
             throw Faults.Saving(_names.Main, failed);
         }
         LeaveJournal();
+        HoldNames();
         _sinceFile.Clear();
         _lastSeal = _trailer.Seal;
     }
@@ -148,6 +159,9 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         {
             LeaveJournal();
             if (_sinceFile.Count > 0 && ReadOnlyBecause is null)
+                RequireNames();
+            LetNamesGo();
+            if (_sinceFile.Count > 0 && ReadOnlyBecause is null)
                 FileWriter.Fold(_here, _names, _trailer, _sinceFile);
         }
         catch (Exception failed) when (Faults.OfDisk(failed) || failed is HouseStoreException)
@@ -156,6 +170,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         }
         finally
         {
+            LetNamesGo();
             _lock?.Dispose();
         }
     }

@@ -43,7 +43,7 @@ public static class OpenScreens
     {
         if (Console.IsInputRedirected || Console.IsOutputRedirected)
             return "TrimOut's screens need a terminal, and input or output is not one. Use the other verbs in scripts: trimout --help lists them.";
-        var (width, height) = (Console.WindowWidth, Console.WindowHeight);
+        var (width, height) = TerminalSize.Now();
         if (width < ShellState.MinimumWidth || height < ShellState.MinimumHeight)
             return $"TrimOut's screens need {ShellState.MinimumWidth} x {ShellState.MinimumHeight} characters; this terminal has {width} x {height}. " +
                 "Make it larger and try again.";
@@ -79,11 +79,9 @@ public static class OpenScreens
         var app = wait.App;
         wait.Gone += Gone;
         app.Init(DriverRegistry.Names.ANSI);
-        using var asked = PosixSignalRegistration.Create(PosixSignal.SIGTERM, signal =>
-        {
-            signal.Cancel = true;
-            Leave();
-        });
+        using var asked = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Asked);
+        using var interrupted = PosixSignalRegistration.Create(PosixSignal.SIGINT, Asked);
+        using var quit = PosixSignalRegistration.Create(PosixSignal.SIGQUIT, Asked);
         using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, signal =>
         {
             signal.Cancel = true;
@@ -104,6 +102,12 @@ public static class OpenScreens
                 view.Dispose();
                 app.Dispose();
             }
+        }
+
+        void Asked(PosixSignalContext signal)
+        {
+            signal.Cancel = true;
+            Leave();
         }
 
         void Gone()

@@ -1,4 +1,5 @@
 using TrimOut.Core.History;
+using TrimOut.Desks;
 
 namespace TrimOut;
 
@@ -67,6 +68,7 @@ internal static class ExitCode
     {
         VerbException end => end.Code,
         HouseStoreException house => Of(house.Fault),
+        NotOverwrittenException => CannotCreate,
         UnauthorizedAccessException => NoRights,
         FileNotFoundException or DirectoryNotFoundException => NoInput,
         IOException => Disk,

@@ -1,7 +1,9 @@
+using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.History;
 using TrimOut.Desks;
 using TrimOut.HouseFile;
+using TrimOut.HouseFile.Files;
 using TrimOut.HouseFile.Texts;
 
 namespace TrimOut;
@@ -25,7 +27,7 @@ internal static class HouseSource
         if (house.Newer > 0)
             throw new VerbException(ExitCode.BadData, $"{path}: {house.ReadOnlyBecause}");
         var log = HouseLog.Of(house.Opened);
-        return log.Ok ? (log.Value, Remarks(house), house.LeftOut is not null) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
+        return log.Ok ? (Told(log.Value), Remarks(house), house.LeftOut is not null) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
     }
 
     /// <summary>What is to be said about how a house was found.</summary>
@@ -48,17 +50,38 @@ internal static class HouseSource
     /// <summary>The history that a text file holds; <c>-</c> is standard input.</summary>
     public static HouseLog ReadText(string path)
     {
-        string text;
         try
         {
-            text = path == "-" ? Console.In.ReadToEnd() : File.ReadAllText(path);
+            using var text = path == "-" ? Console.In : new StreamReader(PlainFile.OpenRead(path));
+            var log = HistoryText.Read(text);
+            return log.Ok ? Told(log.Value) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
             throw new VerbException(failed is UnauthorizedAccessException ? ExitCode.NoRights : ExitCode.NoInput, $"{path} can't be read: {failed.Message}");
         }
-        var log = HistoryText.Read(text);
-        return log.Ok ? log.Value : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
+    }
+
+    /// <summary>Says on standard error what of a history does not count; each such thing once.</summary>
+    /// <returns>How much there is of it.</returns>
+    public static int Tell(HouseLog log)
+    {
+        const int most = 40;
+        var all = NotCounted.Of(log);
+        var fresh = all.Where(Said.Add).ToList();
+        foreach (var sentence in fresh.Take(most))
+            Console.Error.WriteLine(ShownText.Line(sentence));
+        if (fresh.Count > most)
+            Console.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"And {fresh.Count - most} more that do not count."));
+        return all.Length;
+    }
+
+    private static readonly HashSet<string> Said = new(StringComparer.Ordinal);
+
+    private static HouseLog Told(HouseLog log)
+    {
+        Tell(log);
+        return log;
     }
 
     /// <summary>Opens a house file to work on it.</summary>
@@ -75,7 +98,9 @@ internal static class HouseSource
         {
             foreach (var remark in new[] { file.Remark, BackupPlace.Keep(file) }.OfType<string>())
                 Console.Error.WriteLine(remark);
-            return (file, new Scribe(file, TimeProvider.System, by));
+            var scribe = new Scribe(file, TimeProvider.System, by);
+            Tell(scribe.Log);
+            return (file, scribe);
         }
         catch
         {

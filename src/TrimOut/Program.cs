@@ -12,6 +12,7 @@ internal static class Program
     /// </summary>
     internal static int Guarded(Func<int> run, TextWriter error)
     {
+        Streams.Guard();
         try
         {
             return run();

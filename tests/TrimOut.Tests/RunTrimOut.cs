@@ -5,7 +5,7 @@ namespace TrimOut.Tests;
 /// <summary>Runs the real program, as a shell would, in a folder of its own.</summary>
 public sealed class RunTrimOut : IDisposable
 {
-    private static readonly string Program = Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "trimout.exe" : "trimout");
+    internal static readonly string Program = Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "trimout.exe" : "trimout");
 
     public string Folder { get; } = Directory.CreateTempSubdirectory("trimout-").FullName;
 

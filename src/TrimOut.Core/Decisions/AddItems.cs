@@ -13,7 +13,7 @@ public static class AddItems
     /// <summary>A room, at the end of the walk.</summary>
     public static Result<Draft> Room(House house, string name, string? floor) => RoomFacts.Name.ReadTyped(name, house).Then<Draft>(stored =>
     {
-        if (house.Rooms.Any(r => string.Equals(r.Name, stored, StringComparison.OrdinalIgnoreCase)))
+        if (house.Rooms.Any(r => SameName.Comparer.Equals(r.Name, stored)))
             return new Refusal($"There is a room {stored} already.");
         var draft = new Draft($"New room {stored}").New(ItemKind.Room, House.RootId, out var id)
             .PutStored(id, RoomFacts.Name.Name, stored)
@@ -70,7 +70,7 @@ public static class AddItems
         return fact.ReadTyped(name, house).Then<Draft>(stored =>
         {
             var what = KebabCase.Of(kind).Replace('-', ' ');
-            if (house.ItemsOf(kind).Any(i => string.Equals(house.NameOf(i), stored, StringComparison.OrdinalIgnoreCase)))
+            if (house.ItemsOf(kind).Any(i => SameName.Comparer.Equals(house.NameOf(i), stored)))
                 return new Refusal($"There is a {what} {stored} already.");
             var draft = new Draft($"New {what} {stored}").New(kind, House.RootId, out var id).PutStored(id, fact.Name, stored);
             return TypeOf(kind) is var (type, of) && house.ItemsOf(of).FirstOrDefault() is { } first ? draft.Put(id, type, new ItemRef(first.Id)) : draft;
@@ -79,8 +79,7 @@ public static class AddItems
 
     /// <summary>A preset on a remote.</summary>
     public static Result<Draft> Preset(Remote remote, string name) => PresetFacts.Name.ReadTyped(name, remote.House).Then<Draft>(stored =>
-        remote.Presets.Any(p => string.Equals(p.Name, stored, StringComparison.OrdinalIgnoreCase))
-            ? new Refusal($"{remote.Name} has a preset {stored} already.")
+        remote.Presets.Any(p => SameName.Comparer.Equals(p.Name, stored)) ? new Refusal($"{remote.Name} has a preset {stored} already.")
         : new Draft($"New preset {stored} on {remote.Name}").New(ItemKind.Preset, remote.Id, out var id).PutStored(id, PresetFacts.Name.Name, stored));
 
     private static Draft WithUnit(Draft draft, string window, int position, out string unit) => draft

@@ -67,7 +67,7 @@ public sealed partial record QuickWindow
         {
             if (text[(at + 1)..].Trim() is not { Length: > 0 } room)
                 return new Refusal("Say after @ which room it is in.");
-            window = window with { Room = house.Rooms.FirstOrDefault(r => string.Equals(r.Name, room, StringComparison.OrdinalIgnoreCase))?.Name ?? room };
+            window = window with { Room = house.Rooms.FirstOrDefault(r => SameName.Comparer.Equals(r.Name, room))?.Name ?? room };
             text = text[..at];
         }
         var words = QuickWords.Of(text);

@@ -36,8 +36,7 @@ public static class SetFact
     {
         if (fact == WindowFacts.Tag && Tags.Refuse(house, stored, item.Id) is { } duplicate)
             return duplicate;
-        if (fact == RoomFacts.Name
-            && house.Rooms.FirstOrDefault(r => r.Id != item.Id && string.Equals(r.Name, stored, StringComparison.OrdinalIgnoreCase)) is { } room)
+        if (fact == RoomFacts.Name && house.Rooms.FirstOrDefault(r => r.Id != item.Id && SameName.Comparer.Equals(r.Name, stored)) is { } room)
             return new Refusal($"There is a room {room.Name} already.");
         return stored;
     }

@@ -17,4 +17,10 @@ public static class Companion
 
     /// <summary>Beside a value that freezes what stands around it: how far whoever put it had seen the history.</summary>
     public static string Seen(string field) => field + "#seen";
+
+    /// <summary>The field that a companion stands beside; null for a field that is none.</summary>
+    public static string? Beside(string field) =>
+        field.IndexOf('#', StringComparison.Ordinal) is > 0 and var at && field[at..] is "#meter" or "#leads" or "#cable-at" or "#checked" or "#seen"
+            ? field[..at]
+            : null;
 }

@@ -36,6 +36,9 @@ public abstract class Fact
     /// <summary>Whether there is one value per key (another item's id, a step's id) rather than one.</summary>
     public bool IsKeyed { get; init; }
 
+    /// <summary>Whether its keys are the ids of steps rather than of items.</summary>
+    internal bool IsByStep => IsKeyed && Name == Phases.StepMark.FactName;
+
     /// <summary>A short hint at what may be typed.</summary>
     public abstract string Hint { get; }
 

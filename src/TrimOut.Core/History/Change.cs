@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 
 namespace TrimOut.Core.History;
@@ -7,16 +8,20 @@ namespace TrimOut.Core.History;
 /// <param name="Sequence">From 1, without gaps, per device.</param>
 public readonly record struct ChangeId(string Device, long Sequence)
 {
+    /// <summary>The largest number: 15 figures, which every reader of JSON keeps exactly (RFC 8259, section 6).</summary>
+    public const long Last = 999_999_999_999_999;
+
     /// <summary>The written form, <c>device:sequence</c>.</summary>
     public override string ToString() => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Device}:{Sequence}");
+
+    private static readonly SearchValues<char> DeviceSigns = SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-");
 
     /// <summary>Reads the written form; null when it is none.</summary>
     public static ChangeId? Read(string text)
     {
         var colon = text.LastIndexOf(':');
-        return colon > 0
-            && long.TryParse(text.AsSpan(colon + 1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number)
-            && number > 0
+        return colon > 0 && text[(colon + 1)..] is [>= '1' and <= '9', ..] written && written.Length <= 15 && !text.AsSpan(0, colon).ContainsAnyExcept(DeviceSigns)
+            && long.TryParse(written, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number)
             ? new ChangeId(text[..colon], number)
             : null;
     }
@@ -31,6 +36,9 @@ public readonly record struct ChangeId(string Device, long Sequence)
 /// <param name="Edits">What it changes, all or nothing.</param>
 public sealed record Change(ChangeId Id, long Stamp, DateTimeOffset SaidAt, string By, string What, ImmutableArray<Edit> Edits)
 {
+    /// <summary>The largest stamp.</summary>
+    public const long LastStamp = ChangeId.Last;
+
     /// <summary>The order in which changes are replayed, the same on every device.</summary>
     public static int Order(Change a, Change b) => Order(a.Stamp, a.Id, b.Stamp, b.Id);
 

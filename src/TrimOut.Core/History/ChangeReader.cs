@@ -35,57 +35,70 @@ internal static class ChangeReader
         json.Read();
         if (json.TokenType != JsonTokenType.StartObject)
             return new Refusal("The line is no change: it does not hold an object.");
-        int? version = null;
-        long? stamp = null;
+        long? version = null, stamp = null;
         string? id = null, at = null, by = null, what = null;
-        DateTimeOffset? time = null;
         ImmutableArray<Edit> edits = default;
         while (json.Read() && json.TokenType == JsonTokenType.PropertyName)
         {
             if (Next(ref json, "v"u8))
-                version = json.GetInt32();
+                version = Once(version, Whole(ref json, "v"), "v");
             else if (version > ChangeJson.Version)
                 break;
             else if (Next(ref json, "id"u8))
-                id = Text(ref json, "id");
+                id = Once(id, Text(ref json, "id"), "id");
             else if (Next(ref json, "stamp"u8))
-                stamp = json.GetInt64();
+                stamp = Once(stamp, Whole(ref json, "stamp"), "stamp");
             else if (Next(ref json, "at"u8))
-                (at, time) = Time(ref json);
+                at = Once(at, Text(ref json, "at"), "at");
             else if (Next(ref json, "by"u8))
-                by = Text(ref json, "by");
+                by = Once(by, Text(ref json, "by"), "by");
             else if (Next(ref json, "what"u8))
-                what = Text(ref json, "what");
+                what = Once(what, Text(ref json, "what"), "what");
             else if (Next(ref json, "edits"u8))
-                edits = Edits(ref json, line);
+                edits = edits.IsDefault ? Edits(ref json, line) : throw Twice("edits");
             else
-                Pass(ref json);
+                throw new FormatException($"A change of form {ChangeJson.Version} has no \"{json.GetString()}\".");
         }
         if ((version ?? throw Missing("v")) > ChangeJson.Version)
             return new Refusal($"The line was written by a newer TrimOut (form {version}; this one reads up to {ChangeJson.Version}).");
+        if (version < 1)
+            return new Refusal($"There is no form {version}.");
         if (json.Read())
             throw new JsonException("Something follows the end.");
         if (ChangeId.Read(id ?? throw Missing("id")) is not { } named)
-            return new Refusal($"\"{id}\" names no change.");
-        if (time is null)
-            return new Refusal($"\"{at ?? throw Missing("at")}\" is no time.");
-        return new Change(named, stamp ?? throw Missing("stamp"), time.Value, by ?? throw Missing("by"), what ?? throw Missing("what"),
+            return new Refusal($"\"{id}\" names no change: a device of letters, digits and hyphens, a colon, and a number from 1 to {ChangeId.Last}.");
+        if ((stamp ?? throw Missing("stamp")) is < 1 or > Change.LastStamp)
+            return new Refusal($"The stamp {stamp} is out of its range, 1 to {Change.LastStamp}.");
+        if (Time(at ?? throw Missing("at")) is not { } time)
+            return new Refusal($"\"{at}\" is no time.");
+        return new Change(named, stamp.Value, time, by ?? throw Missing("by"), what ?? throw Missing("what"),
             edits.IsDefault ? throw Missing("edits") : edits);
     }
+
+    /// <summary>A number without a fraction, however it is written.</summary>
+    private static long Whole(ref Utf8JsonReader json, string name) => json.TokenType != JsonTokenType.Number ? throw new FormatException($"\"{name}\" is no number.")
+        : json.TryGetInt64(out var whole) ? whole
+        : json.TryGetDecimal(out var number) && number == decimal.Truncate(number) && number is > long.MinValue and < long.MaxValue ? (long)number
+        : throw new FormatException($"\"{name}\" is no whole number in its range.");
+
+    private static T Once<T>(T before, T now, string name) => before is null ? now : throw Twice(name);
 
     /// <summary>Goes on to the value of a property when it has that name.</summary>
     private static bool Next(ref Utf8JsonReader json, ReadOnlySpan<byte> name) => json.ValueTextEquals(name) && json.Read();
 
-    private static void Pass(ref Utf8JsonReader json)
-    {
-        json.Read();
-        json.Skip();
-    }
+    private static bool Pass(ref Utf8JsonReader json) => json.Read() && json.TrySkip();
 
-    private static (string Text, DateTimeOffset? Time) Time(ref Utf8JsonReader json) =>
-        json.TokenType == JsonTokenType.String && json.TryGetDateTimeOffset(out var exact) ? ("", exact)
-        : Text(ref json, "at") is var text && DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.None, out var read) ? (text, read)
-        : (text, null);
+    /// <summary>A time of RFC 3339 in the form that the program writes; null when it is another or none.</summary>
+    private static DateTimeOffset? Time(string text)
+    {
+        ReadOnlySpan<string> forms = ["yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz"];
+        // The parser takes more than the form allows: a shorter offset, a point without figures.
+        var offset = text.EndsWith('Z') ? text.Length - 1 : text.Length - 6;
+        if (offset < 19 || text[0] is not ('1' or '2') || text[offset - 1] == '.' || !char.IsAsciiDigit(text[offset - 1]) || (!text.EndsWith('Z') && text[offset] is not ('+' or '-')))
+            return null;
+        var written = text.EndsWith('Z') ? text[..offset] + "+00:00" : text;
+        return DateTimeOffset.TryParseExact(written, forms[offset == 19 ? 0 : 1], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time) ? time : null;
+    }
 
     private static ImmutableArray<Edit> Edits(ref Utf8JsonReader json, ReadOnlySpan<byte> line)
     {
@@ -102,70 +115,107 @@ internal static class ChangeReader
         var from = (int)json.TokenStartIndex;
         if (json.TokenType != JsonTokenType.StartObject)
             throw new FormatException("An edit is no object.");
-        string? add = null, kind = null, under = null, put = null, field = null, value = null, undo = null;
-        var valued = false;
-        ImmutableArray<ChangeId>? over = [];
+        var (parts, newer) = (Part.None, false);
+        string? add = null, kind = null, under = null, put = null, field = null, value = null, undo = null, wrong = null;
+        ImmutableArray<ChangeId> over = [];
         while (json.Read() && json.TokenType == JsonTokenType.PropertyName)
         {
+            var part = Part.None;
             if (Next(ref json, "put"u8))
-                put = Any(ref json);
+                (part, put) = (Part.Put, Any(ref json));
             else if (Next(ref json, "field"u8))
-                field = Any(ref json);
+                (part, field) = (Part.Field, Text(ref json, "field", ref wrong));
             else if (Next(ref json, "value"u8))
-                (value, valued) = (Any(ref json), true);
+                (part, value) = (Part.Value, json.TokenType == JsonTokenType.Null ? null : Text(ref json, "value", ref wrong));
             else if (Next(ref json, "over"u8))
-                over = Over(ref json);
+                (part, over) = (Part.Over, Over(ref json, ref wrong));
             else if (Next(ref json, "add"u8))
-                add = Any(ref json);
+                (part, add) = (Part.Add, Any(ref json));
             else if (Next(ref json, "kind"u8))
-                kind = Any(ref json);
+                (part, kind) = (Part.Kind, Text(ref json, "kind", ref wrong));
             else if (Next(ref json, "under"u8))
-                under = Any(ref json);
+                (part, under) = (Part.Under, Text(ref json, "under", ref wrong));
             else if (Next(ref json, "undo"u8))
-                undo = Any(ref json);
+                (part, undo) = (Part.Undo, Any(ref json));
             else
-                Pass(ref json);
+                (newer, _) = (true, Pass(ref json));
+            newer |= part is Part.Put && put is null || part is Part.Add && add is null || part is Part.Undo && undo is null;
+            if ((parts & part) != 0)
+                throw Twice(part.ToString().ToLowerInvariant());
+            parts |= part;
         }
-        if (add is not null && KebabCase.Read<ItemKind>(kind ?? throw Missing("kind")) is { } known)
-            return new Edit.Add(add, known, under ?? throw Missing("under"));
-        if (put is not null)
-            return new Edit.Put(put, field ?? throw Missing("field"), valued ? value : throw Missing("value"),
-                over ?? throw new FormatException("\"over\" names no changes."));
-        return undo is not null ? new Edit.Undo(ReadId(undo)) : new Edit.Unread(Encoding.UTF8.GetString(line[from..(int)json.BytesConsumed]));
+        // What only a newer program knows is kept whole, as it came: half of an edit read is another edit.
+        if (newer)
+            return Unread(json, line, from);
+        if (wrong is not null)
+            throw new FormatException(wrong);
+        return parts switch
+        {
+            Part.Add | Part.Kind | Part.Under => KebabCase.Read<ItemKind>(kind!) is { } known ? new Edit.Add(add!, known, under!) : Unread(json, line, from),
+            Part.Put | Part.Field | Part.Value or (Part.Put | Part.Field | Part.Value | Part.Over) => new Edit.Put(put!, field!, value, over),
+            Part.Undo => new Edit.Undo(ChangeId.Read(undo!) ?? throw new FormatException($"\"{undo}\" names no change.")),
+            _ => throw new FormatException($"An edit adds (add, kind, under), puts (put, field, value) or undoes (undo); this one has {(parts == Part.None ? "nothing" : parts.ToString().ToLowerInvariant())}."),
+        };
     }
 
-    /// <summary>A list of changes; null when it is something else.</summary>
-    private static ImmutableArray<ChangeId>? Over(ref Utf8JsonReader json)
+    private static Edit.Unread Unread(in Utf8JsonReader json, ReadOnlySpan<byte> line, int from) => new(Encoding.UTF8.GetString(line[from..(int)json.BytesConsumed]));
+
+    /// <summary>A list of changes.</summary>
+    private static ImmutableArray<ChangeId> Over(ref Utf8JsonReader json, ref string? wrong)
     {
         if (json.TokenType != JsonTokenType.StartArray)
         {
             json.Skip();
-            return null;
+            wrong = "\"over\" is no list.";
+            return [];
         }
         var over = ImmutableArray.CreateBuilder<ChangeId>(1);
-        var all = true;
         while (json.Read() && json.TokenType != JsonTokenType.EndArray)
         {
-            if (Any(ref json) is { } text && ChangeId.Read(text) is { } id)
+            if (Text(ref json, "over", ref wrong) is { } text && ChangeId.Read(text) is { } id)
                 over.Add(id);
             else
-                all = false;
+                wrong ??= "\"over\" names no changes.";
         }
-        return all ? over.DrainToImmutable() : null;
+        return over.DrainToImmutable();
     }
 
-    private static ChangeId ReadId(string text) => ChangeId.Read(text) ?? throw new FormatException($"\"{text}\" names no change.");
-
-    /// <summary>A text or nothing; of a kind of edit that this version does not know, anything.</summary>
-    private static string? Any(ref Utf8JsonReader json)
+    /// <summary>A text; what else stands there is passed over and said in <paramref name="wrong"/>: in an edit of a newer version it may be right.</summary>
+    private static string? Text(ref Utf8JsonReader json, string name, ref string? wrong)
     {
-        if (json.TokenType is JsonTokenType.String or JsonTokenType.Null)
+        if (json.TokenType == JsonTokenType.String)
             return json.GetString();
         json.Skip();
+        wrong = $"\"{name}\" is no text.";
         return null;
     }
 
-    private static string Text(ref Utf8JsonReader json, string name) => json.GetString() ?? throw new FormatException($"\"{name}\" is empty.");
+    /// <summary>A text; null for anything else, which a newer version may know what to do with.</summary>
+    private static string? Any(ref Utf8JsonReader json)
+    {
+        string? ignored = null;
+        return Text(ref json, "", ref ignored);
+    }
+
+    private static string Text(ref Utf8JsonReader json, string name) =>
+        (json.TokenType == JsonTokenType.String ? json.GetString() : null) ?? throw new FormatException($"\"{name}\" is no text.");
+
+    private static FormatException Twice(string name) => new($"\"{name}\" is there twice.");
 
     private static FormatException Missing(string name) => new($"\"{name}\" is missing.");
+
+    /// <summary>What stands in an edit.</summary>
+    [Flags]
+    private enum Part
+    {
+        None = 0,
+        Add = 1,
+        Kind = 2,
+        Under = 4,
+        Put = 8,
+        Field = 16,
+        Value = 32,
+        Over = 64,
+        Undo = 128,
+    }
 }

@@ -63,6 +63,29 @@ public sealed class HouseLog
         return new HouseLog([.. ordered], byId, ImmutableDictionary<ChangeId, Change>.Empty, undone, house);
     }
 
+    /// <summary>Where the stamps or a device's numbers leave so large a gap that it is no history; null when nowhere.</summary>
+    /// <remarks>A stamp is one more than the largest seen, so a whole history has no gaps at all, and one with losses only small ones.</remarks>
+    public string? Jump
+    {
+        get
+        {
+            var (stamp, last) = (0L, new Dictionary<string, long>(StringComparer.Ordinal));
+            foreach (var change in Changes)
+            {
+                if (change.Stamp - stamp > LargestGap)
+                    return $"Change {change.Id} has the stamp {change.Stamp}, and the one before it {stamp}: so many changes can't be missing between the two.";
+                stamp = change.Stamp;
+                var number = last.GetValueOrDefault(change.Id.Device);
+                if (change.Id.Sequence - number > LargestGap)
+                    return $"Change {change.Id} comes after number {number} of that device: so many changes can't be missing between the two.";
+                last[change.Id.Device] = Math.Max(number, change.Id.Sequence);
+            }
+            return null;
+        }
+    }
+
+    private const long LargestGap = 1_000_000_000;
+
     /// <summary>The change with that name; null when there is none.</summary>
     public Change? Find(ChangeId id) => _folded.GetValueOrDefault(id) ?? _since.GetValueOrDefault(id);
 

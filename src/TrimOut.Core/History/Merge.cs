@@ -17,6 +17,8 @@ public sealed record Merge(HouseLog Merged, ImmutableArray<Change> New, Immutabl
     {
         if (!mine.Changes.IsEmpty && !theirs.Changes.IsEmpty && !theirs.Changes.Any(c => mine.Find(c.Id) is not null))
             return new Refusal($"{theirs.House.Name} is no copy of {mine.House.Name}: the two have no change in common. Nothing was merged.");
+        if (mine.Jump is null && theirs.Jump is { } jump)
+            return new Refusal($"{jump} Nothing was merged.");
         return HouseLog.Of(mine.Changes.Concat(theirs.Changes)).Then<Merge>(merged =>
         {
             var before = Keys(mine.House).Concat(Keys(theirs.House)).ToHashSet();

@@ -13,7 +13,7 @@ internal abstract class Lookup(int number, bool anyCase)
     /// <summary>Its number among all, by which it is known in keys of reads.</summary>
     public int Number => number;
 
-    /// <summary>Whether keys that differ only in case are one key.</summary>
+    /// <summary>Whether keys that a person takes for one name are one key.</summary>
     public bool AnyCase => anyCase;
 
     /// <summary>All of them, each after those that it is made of.</summary>
@@ -31,10 +31,10 @@ internal abstract class Lookup(int number, bool anyCase)
     public abstract IEnumerable<string> KeysFrom(House house, string source);
 
     /// <summary>The key as it is recorded.</summary>
-    public ReadKey KeyOf(string key) => ReadKey.Of(this, anyCase ? key.ToUpperInvariant() : key);
+    public ReadKey KeyOf(string key) => ReadKey.Of(this, anyCase ? ShownText.Key(key).ToUpperInvariant() : key);
 
     /// <summary>How keys are held against each other.</summary>
-    public StringComparer Comparer => anyCase ? StringComparer.OrdinalIgnoreCase : StringComparer.Ordinal;
+    public StringComparer Comparer => anyCase ? SameName.Comparer : StringComparer.Ordinal;
 }
 
 /// <summary>A lookup with what is under its keys.</summary>
@@ -42,7 +42,7 @@ internal abstract class Lookup(int number, bool anyCase)
 /// <param name="number">Its number.</param>
 /// <param name="sources">The ids of what puts something into it, in their order.</param>
 /// <param name="pairs">What one of them puts into it, and under which keys.</param>
-/// <param name="anyCase">Whether keys that differ only in case are one key.</param>
+/// <param name="anyCase">Whether keys that a person takes for one name are one key.</param>
 internal sealed class Lookup<T>(int number, Func<House, IEnumerable<string>> sources, Func<House, string, IEnumerable<(string? Key, T Value)>> pairs, bool anyCase = false)
     : Lookup(number, anyCase)
     where T : IEquatable<T>

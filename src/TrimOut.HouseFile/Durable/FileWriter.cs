@@ -18,7 +18,7 @@ internal static class FileWriter
         {
             using var file = here.Files.Create(names.Next, like: names.Main);
             var (form, sha) = (Math.Max(trailer.Form, Trailer.CurrentForm), asRead ? trailer.Sha256 : Trailer.Hash(database));
-            trailer = trailer with { Form = form, Sha256 = sha, Born = here.Files.BirthOf(names.Next) };
+            trailer = trailer with { Form = form, Sha256 = sha, Born = here.Files.BirthOf(names.Next), Place = names.Place };
             file.Write(0, database);
             file.Write(database.Length, trailer.ToPage());
             file.FlushToDisk();

@@ -11,10 +11,11 @@ internal sealed class DiskFiles : IFileLayer
 
     public bool Exists(string path) => File.Exists(path);
 
-    public byte[] Read(string path) => File.ReadAllBytes(path);
+    public byte[] Read(string path) => PlainFile.ReadAll(path);
 
     public byte[] ReadEnd(string path, int count)
     {
+        PlainFile.Check(path);
         using var file = File.OpenHandle(path);
         var length = RandomAccess.GetLength(file);
         var end = new byte[Math.Min(count, length)];
@@ -43,6 +44,10 @@ internal sealed class DiskFiles : IFileLayer
     public void FlushFolderOf(string path) => FolderFlush.Of(Path.GetDirectoryName(Path.GetFullPath(path))!);
 
     public string? BirthOf(string path) => FileBirth.Of(path);
+
+    public IHeldName Hold(string path, bool isOpen) => new HeldName(path, isOpen);
+
+    public int? NamesOf(string path) => HeldName.NamesOf(path);
 
     public string? ReadOnlyBecause(string path)
     {

@@ -30,11 +30,27 @@ internal interface IFileLayer
     /// <summary>When the file of that name was made, as its disk keeps it: a copy has another birth. Null where the disk does not know.</summary>
     string? BirthOf(string path);
 
+    /// <summary>Holds on to the file of that name, to tell whether the name still leads to it.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="isOpen">Whether this program has it open for as long as the name is held, so that it need not be opened for that.</param>
+    /// <exception cref="IOException">There is no such file.</exception>
+    IHeldName Hold(string path, bool isOpen);
+
+    /// <summary>How many names the file of that name has: one, unless somebody linked it. Null where the disk does not know.</summary>
+    int? NamesOf(string path);
+
     /// <summary>Why a file can't be replaced, where that can be told beforehand.</summary>
     string? ReadOnlyBecause(string path);
 
     /// <summary>Holds a name for as long as this program lives; null when another one holds it.</summary>
     IDisposable? TryHold(string path);
+}
+
+/// <summary>A file that is held on to by its name.</summary>
+internal interface IHeldName : IDisposable
+{
+    /// <summary>Whether the name leads to the file itself: not to another one, not to nothing, and over no link.</summary>
+    bool StillLeadsThere { get; }
 }
 
 /// <summary>A file that is being written.</summary>

@@ -20,6 +20,12 @@ internal sealed record SheetRow(int Line, IReadOnlyList<string> Cells)
 /// <summary>Reads CSV as offices export it: quoted cells, any usual separator, a byte-order mark, bare inch marks.</summary>
 internal static class CsvRows
 {
+    /// <summary>The most rows of a schedule: more than any house has windows.</summary>
+    public const int MostRows = 5_000;
+
+    /// <summary>The most characters of a cell.</summary>
+    public const int LongestCell = 10_000;
+
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The text of a file: by its byte-order mark, else UTF-8, else Western European.</summary>
@@ -69,6 +75,10 @@ internal static class CsvRows
                 broken = bareQuote;
             if (broken > 0)
                 return new Refusal(string.Create(CultureInfo.InvariantCulture, $"Line {broken}: a quote is opened and not closed where the cell ends. Mend that line and import again; nothing was imported."));
+            if (cells.Any(c => c.Length > LongestCell))
+                return new Refusal(string.Create(CultureInfo.InvariantCulture, $"Line {reader.LineNumber}: a cell has more than {LongestCell} characters. Mend that line and import again; nothing was imported."));
+            if (rows.Count == MostRows)
+                return new Refusal(string.Create(CultureInfo.InvariantCulture, $"The file has more than {MostRows} rows: that is no house's schedule. Nothing was imported."));
             rows.Add(new SheetRow((int)reader.LineNumber, cells));
         }
         return rows;
@@ -76,7 +86,14 @@ internal static class CsvRows
 
     private static char Separator(string text)
     {
-        var line = text.Split('\n').FirstOrDefault(l => l.AsSpan().IndexOfAny(",;\t") >= 0) ?? "";
-        return ",;\t".MaxBy(s => line.Count(c => c == s));
+        foreach (var line in text.AsSpan().EnumerateLines())
+        {
+            if (line.IndexOfAny(",;\t") >= 0)
+            {
+                var (commas, semicolons, tabs) = (line.Count(','), line.Count(';'), line.Count('\t'));
+                return commas >= semicolons && commas >= tabs ? ',' : semicolons >= tabs ? ';' : '\t';
+            }
+        }
+        return ',';
     }
 }

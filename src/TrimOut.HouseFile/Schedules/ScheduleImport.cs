@@ -29,6 +29,9 @@ public sealed record ScheduleOptions(ImmutableDictionary<ScheduleField, string> 
 /// <summary>Plans the import of a window schedule from CSV.</summary>
 public static class ScheduleImport
 {
+    /// <summary>The most bytes of a schedule.</summary>
+    public const int MostBytes = 64 << 20;
+
     /// <summary>What importing would do.</summary>
     /// <param name="house">The house.</param>
     /// <param name="file">The bytes of the CSV file.</param>
@@ -44,7 +47,11 @@ public static class ScheduleImport
             {
                 var planner = new SchedulePlanner(house, map, options);
                 foreach (var row in rows.Skip(map.HeaderIndex + 1))
+                {
                     planner.Add(row);
+                    if (planner.Windows > CsvRows.MostRows)
+                        return new Refusal($"{name} has more than {CsvRows.MostRows} windows: that is no house's schedule. Nothing was imported.");
+                }
                 return planner.Finish(string.Create(CultureInfo.InvariantCulture, $"Import {name}"));
             }));
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
@@ -14,10 +15,13 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
     private readonly ImmutableArray<PlannedWindow>.Builder _windows = ImmutableArray.CreateBuilder<PlannedWindow>();
     private readonly ImmutableArray<ScheduleProblem>.Builder _problems = ImmutableArray.CreateBuilder<ScheduleProblem>();
     private readonly ImmutableArray<string>.Builder _understood = ImmutableArray.CreateBuilder<string>();
-    private readonly Dictionary<string, int> _lineOfTag = new(StringComparer.OrdinalIgnoreCase);
-    private readonly Dictionary<string, string> _newRooms = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, int> _lineOfTag = new(SameName.Comparer);
+    private readonly Dictionary<string, string> _newRooms = new(SameName.Comparer);
     private readonly List<string> _newRoomNames = [];
     private Draft _draft = new("Import");
+
+    /// <summary>How many windows there are so far.</summary>
+    public int Windows => _windows.Count;
 
     /// <summary>Takes one row.</summary>
     public void Add(SheetRow row)
@@ -80,7 +84,7 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
             return (null, null);
         if (_newRooms.TryGetValue(name, out var planned))
             return (planned, name);
-        if (house.Rooms.FirstOrDefault(r => string.Equals(r.Name, name, StringComparison.OrdinalIgnoreCase)) is { } there)
+        if (house.Rooms.FirstOrDefault(r => SameName.Comparer.Equals(r.Name, name)) is { } there)
             return (there.Id, there.Name);
         _draft = _draft.New(ItemKind.Room, House.RootId, out var id)
             .PutStored(id, RoomFacts.Name.Name, name)

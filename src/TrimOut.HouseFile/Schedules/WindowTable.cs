@@ -13,13 +13,13 @@ public static class WindowTable
         var table = new CsvTable(["Tag", "Room", "Floor", "Rough width", "Rough height", "Facing", "Reach", "Mount", "Kind", "Note"]);
         foreach (var window in house.Windows)
         {
-            table.Row(
-            [
-                window.Tag, window.Room?.Name ?? "", window.Room?.Floor ?? "",
+            table.Row([.. new[]
+            {
+                window.Tag, window.Room?.Name, window.Room?.Floor,
                 window.Show(WindowFacts.RoughWidth), window.Show(WindowFacts.RoughHeight),
                 window.Show(WindowFacts.Facing), window.Show(WindowFacts.Reach), window.Show(WindowFacts.Mount),
-                window.Units.FirstOrDefault()?.Kind?.Name ?? "", window.Show(WindowFacts.Note),
-            ]);
+                window.Units.FirstOrDefault()?.Kind?.Name, window.Show(WindowFacts.Note),
+            }.Select(c => ShownText.Kept(c ?? ""))]);
         }
         return table.ToString();
     }

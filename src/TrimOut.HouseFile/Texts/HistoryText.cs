@@ -22,20 +22,34 @@ public static class HistoryText
 
     /// <summary>Reads the text.</summary>
     /// <returns>The history, or the first line that is wrong and why.</returns>
-    public static Result<HouseLog> Read(string text)
+    public static Result<HouseLog> Read(string text) => Read(new StringReader(text));
+
+    /// <summary>Reads the text line by line, so that what never ends or is no history is refused at its first line.</summary>
+    /// <returns>The history, or the first line that is wrong and why.</returns>
+    /// <exception cref="IOException">It can't be read.</exception>
+    public static Result<HouseLog> Read(TextReader text)
     {
         var changes = new List<Change>();
-        var number = 0;
-        foreach (var line in text.TrimStart('\ufeff').Split('\n'))
+        var lines = new ShortLines(text, LongestLine);
+        while (lines.Next() is { } line)
         {
-            number++;
+            if (lines.Number == 1)
+                line = line.TrimStart('\ufeff');
             if (string.IsNullOrWhiteSpace(line))
                 continue;
-            var change = ChangeJson.Read(line.TrimEnd('\r'));
+            if (lines.TooLong)
+                return At(lines, string.Create(CultureInfo.InvariantCulture, $"it is longer than {LongestLine} characters, and no change."));
+            var change = ChangeJson.Read(line);
             if (!change.Ok)
-                return new Refusal(string.Create(CultureInfo.InvariantCulture, $"Line {number}: {change.Reason}"));
+                return At(lines, change.Reason!);
             changes.Add(change.Value);
         }
-        return changes.Count == 0 ? new Refusal("There is no change in it.") : HouseLog.Of(changes);
+        if (changes.Count == 0)
+            return new Refusal("There is no change in it.");
+        return HouseLog.Of(changes).Then<HouseLog>(log => log.Jump is { } jump ? new Refusal(jump) : log);
     }
+
+    private const int LongestLine = 64_000_000;
+
+    private static Refusal At(ShortLines lines, string reason) => new(string.Create(CultureInfo.InvariantCulture, $"Line {lines.Number}: {reason}"));
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Terminal.Gui.Text;
+using TrimOut.Core;
 
 namespace TrimOut.Screens.Frames;
 
@@ -11,12 +12,10 @@ internal static class TextWidth
     /// <summary>The grapheme clusters of a text with the cells that each takes; those that take none are left out.</summary>
     public static IEnumerable<(string Text, int Columns)> Graphemes(string text)
     {
-        var at = StringInfo.GetTextElementEnumerator(text);
+        var at = StringInfo.GetTextElementEnumerator(ShownText.Line(text));
         while (at.MoveNext())
         {
             var grapheme = at.GetTextElement();
-            if (char.IsControl(grapheme[0]))
-                continue;
             var columns = grapheme.Length == 1 && grapheme[0] < 127 ? 1 : Math.Min(2, grapheme.GetColumns());
             if (columns > 0)
                 yield return (grapheme, columns);
@@ -28,6 +27,7 @@ internal static class TextWidth
     {
         if (cells <= 0)
             return "";
+        text = ShownText.Line(text);
         if (text.Length <= cells && text.All(c => c < 127))
             return text;
         if (Of(text) <= cells)
@@ -48,7 +48,7 @@ internal static class TextWidth
         if (cells <= 0)
             yield break;
         var line = "";
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in ShownText.Line(text).Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             var rest = word;
             while (Of(rest) > cells)

@@ -79,7 +79,7 @@ internal static class JobSheetKeys
 
     private static Result<Transition> GoTo(JobSheetScreen s, ScreenContext context, string text)
     {
-        var unit = context.House.Units.FirstOrDefault(u => string.Equals(u.Tag, text.Trim(), StringComparison.OrdinalIgnoreCase))
+        var unit = context.House.Units.FirstOrDefault(u => SameName.Comparer.Equals(u.Tag, text))
             ?? context.House.FindTag(text.Trim())?.Units.FirstOrDefault();
         return unit is null
             ? new Refusal($"No unit has the tag {text.Trim()}.")

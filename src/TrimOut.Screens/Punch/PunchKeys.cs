@@ -89,7 +89,7 @@ internal static class PunchKeys
         {
             var colon = text.IndexOf(':', StringComparison.Ordinal);
             var tag = colon > 0 ? text[..colon].Trim() : "";
-            var unit = now.House.Units.FirstOrDefault(u => string.Equals(u.Tag, tag, StringComparison.OrdinalIgnoreCase));
+            var unit = now.House.Units.FirstOrDefault(u => SameName.Comparer.Equals(u.Tag, tag));
             var phase = s.Only ?? (unit is null ? Phase.Handover : Progress.Current(unit, context.Steps) ?? Phase.Handover);
             return PunchList.Write(now.House, unit?.Item ?? now.House.Job, unit is null ? text : text[(colon + 1)..], phase)
                 .Then<Transition>(d => Transition.Save(s, d));

@@ -22,7 +22,7 @@ internal sealed partial class ShellState
                 Status(say.Text);
                 return null;
             case Ask.Type type:
-                Typing = new Typing(type.Entry, type.Entry.Initial, null);
+                Typing = new Typing(type.Entry, ShownText.Kept(type.Entry.Initial), null);
                 return null;
             case Ask.Confirm confirm:
                 _confirm = confirm;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
@@ -102,7 +103,7 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
         {
             UserFolder.Make(UserFolder.Path);
             var file = Path.Combine(UserFolder.Path, string.Create(CultureInfo.InvariantCulture, $"fault-{Clock.GetUtcNow():yyyyMMdd-HHmmss}.txt"));
-            File.WriteAllText(file, note);
+            OwnFile.Write(file, Encoding.UTF8.GetBytes(note));
             return file;
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
@@ -156,7 +157,10 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
             var scribe = new Scribe(house, Clock, by);
             var why = asked || house.ReadOnlyBecause is not { } because ? null
                 : $"This house is open for reading only: {because} Nothing that you do is saved here. F2 writes all of it to a new file, to go on there.";
-            Notices = [.. HouseSource.Remarks(house), .. new[] { backup.GetAwaiter().GetResult(), why }.OfType<string>()];
+            var uncounted = NotCounted.Of(scribe.Log);
+            var kept = uncounted.IsEmpty ? null
+                : $"{uncounted.Length} of what stands in the history does not count; trimout check lists it. {uncounted[0]}";
+            Notices = [.. HouseSource.Remarks(house), .. new[] { backup.GetAwaiter().GetResult(), why, kept }.OfType<string>()];
             Remember(_settings.Opened(house.Where));
             return scribe;
         }

@@ -6,8 +6,8 @@ internal static class OwnFile
     /// <summary>Writes all bytes of a file.</summary>
     public static void Write(string path, ReadOnlySpan<byte> bytes)
     {
-        var next = path + ".new";
-        File.Delete(next);
+        // A name that nobody has: whatever is called like ours may be somebody's.
+        var next = $"{path}.{Path.GetRandomFileName()}";
         var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
         if (!OperatingSystem.IsWindows())
             options.UnixCreateMode = File.Exists(path) ? File.GetUnixFileMode(path) : UnixFileMode.UserRead | UnixFileMode.UserWrite;

@@ -20,7 +20,7 @@ internal sealed class PaperDesk
         var files = new List<string>();
         try
         {
-            foreach (var file in PaperFiles.WriteAll([.. papers.Select(p => PaperFiles.Find(p).Value)], Data(house, stop), Path.GetDirectoryName(house.Where)!, says))
+            foreach (var file in PaperFiles.WriteAll([.. papers.Select(p => PaperFiles.Find(p).Value)], Data(house, stop), Path.GetDirectoryName(house.Where)!, says, WrittenPapers.OfUser))
                 files.Add(file);
             return files;
         }

@@ -23,9 +23,12 @@ internal static class PaperFiles
     /// <param name="data">What it is written from; its files' names are in it.</param>
     /// <param name="template">The template to write it by; null for TrimOut's own.</param>
     /// <param name="folder">The folder to write to, made when it is not there.</param>
+    /// <param name="before">What was written before.</param>
+    /// <param name="overAnything">Whether files that TrimOut did not write are written over.</param>
     /// <returns>The files.</returns>
     /// <exception cref="OperationCanceledException">It was stopped before any file was touched.</exception>
-    public static IReadOnlyList<string> Write(Paper paper, PaperData data, PaperTemplate? template, string folder)
+    /// <exception cref="NotOverwrittenException">Something that is not TrimOut's has the name of a file; none was touched.</exception>
+    public static IReadOnlyList<string> Write(Paper paper, PaperData data, PaperTemplate? template, string folder, WrittenPapers before, bool overAnything = false)
     {
         var written = paper.Write(data, template);
         var stem = $"{data.FilesOf}-{written.Id}";
@@ -35,9 +38,14 @@ internal static class PaperFiles
         files.Add((stem + ".md", written.Markdown));
         files.Add((stem + ".html", written.ToHtml()));
         data.Stop.ThrowIfCancellationRequested();
+        var bytes = files.Select(f => (f.Name, Bytes: Encoding.UTF8.GetBytes(f.Text))).ToList();
+        if (before.Refuse(folder, bytes, overAnything) is { } why)
+            throw new NotOverwrittenException(why);
         Directory.CreateDirectory(folder);
-        foreach (var (name, text) in files)
-            Write(Path.Combine(folder, name), text);
+        // Remembered first: what is killed in between was TrimOut's, and may be written over.
+        before.Add(folder, bytes);
+        foreach (var file in bytes)
+            Write(Path.Combine(folder, file.Name), file.Bytes);
         return [.. files.Select(f => Path.Combine(folder, f.Name)).OrderBy(f => f.EndsWith(".svg", StringComparison.Ordinal))];
     }
 
@@ -46,15 +54,18 @@ internal static class PaperFiles
     /// <param name="data">What they are written from; what takes long is worked out once for all.</param>
     /// <param name="folder">The folder to write to.</param>
     /// <param name="says">Told what is being written.</param>
+    /// <param name="before">What was written before.</param>
+    /// <param name="overAnything">Whether files that TrimOut did not write are written over.</param>
     /// <returns>The files.</returns>
     /// <exception cref="OperationCanceledException">It was stopped: the papers before are whole, the others untouched.</exception>
-    public static IEnumerable<string> WriteAll(IReadOnlyList<Paper> papers, PaperData data, string folder, Action<string> says)
+    /// <exception cref="NotOverwrittenException">Something that is not TrimOut's has the name of a file: the papers before are whole, the others untouched.</exception>
+    public static IEnumerable<string> WriteAll(IReadOnlyList<Paper> papers, PaperData data, string folder, Action<string> says, WrittenPapers before, bool overAnything = false)
     {
         for (var at = 0; at < papers.Count; at++)
         {
             data.Stop.ThrowIfCancellationRequested();
             says(string.Create(CultureInfo.InvariantCulture, $"{at + 1} of {papers.Count}, {papers[at].Title}"));
-            foreach (var file in Write(papers[at], data, null, folder))
+            foreach (var file in Write(papers[at], data, null, folder, before, overAnything))
                 yield return file;
         }
     }
@@ -62,9 +73,9 @@ internal static class PaperFiles
     /// <summary>The name of a house's file or folder, without its ending.</summary>
     public static string StemOf(string path) => Path.GetFileNameWithoutExtension(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
 
-    private static void Write(string path, string text)
+    private static void Write(string path, byte[] bytes)
     {
         Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
-        OwnFile.Write(path, Encoding.UTF8.GetBytes(text));
+        OwnFile.Write(path, bytes);
     }
 }

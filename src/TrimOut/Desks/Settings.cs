@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using TrimOut.HouseFile.Files;
 
 namespace TrimOut.Desks;
 
@@ -17,7 +18,7 @@ internal sealed record Settings(string? Look, ImmutableArray<string> Recent, str
     {
         try
         {
-            return JsonSerializer.Deserialize(File.ReadAllBytes(UserFolder.Settings), SettingsJson.Default.Settings) is { } read
+            return JsonSerializer.Deserialize(PlainFile.ReadAll(UserFolder.Settings), SettingsJson.Default.Settings) is { } read
                 ? read with { Recent = read.Recent.IsDefault ? [] : read.Recent }
                 : new Settings(null, []);
         }

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using TrimOut.Core;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
 
@@ -20,7 +21,7 @@ internal static class CheckVerb
         {
             var look = Look.By(parsed);
             var report = CheckReport.Of(look.At(parsed.GetRequiredValue(path)).House);
-            Console.Out.Write(parsed.GetValue(json) ? Json(report) : Text(report));
+            Console.Out.Write(parsed.GetValue(json) ? ShownText.Json(Json(report)) : Text(report));
             return look.End(report.OpenStops.Any() ? ExitCode.OpenStops : ExitCode.Fine);
         });
         return verb;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using TrimOut.Core;
 using TrimOut.Core.History;
 
 namespace TrimOut.Verbs;
@@ -29,13 +30,13 @@ internal static class CompareVerb
         Changes(difference.OnlyHere, here);
         Changes(difference.OnlyThere, there);
         foreach (var (what, one, two) in difference.Values)
-            to.WriteLine($"{what}: {one} here, {two} there");
+            to.WriteLine(ShownText.Line($"{what}: {one} here, {two} there"));
 
         void Changes(IReadOnlyList<Change> changes, string where)
         {
             to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Only in {where}: {changes.Count} changes"));
             foreach (var change in changes)
-                to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {change.SaidAt:yyyy-MM-dd HH:mm} {change.By}: {change.What}"));
+                to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {change.SaidAt:yyyy-MM-dd HH:mm} {ShownText.Line(change.By)}: {ShownText.Line(change.What)}"));
         }
     }
 }

@@ -47,7 +47,7 @@ internal static class ConflictsVerb
     {
         var all = All(house);
         for (var at = 0; at < all.Count; at++)
-            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{at + 1}\t{all[at].Line}"));
+            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{at + 1}\t{ShownText.Line(all[at].Line)}"));
         return all.Count == 0 ? ExitCode.Fine : ExitCode.OpenStops;
     }
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrimOut.Core;
 using TrimOut.HouseFile.Texts;
 
 namespace TrimOut.Verbs;
@@ -13,7 +14,7 @@ internal static class HistoryVerb
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
-            Console.Out.Write(HistoryText.Write(look.At(parsed.GetRequiredValue(path))));
+            Console.Out.Write(ShownText.Json(HistoryText.Write(look.At(parsed.GetRequiredValue(path)))));
             return look.End(ExitCode.Fine);
         });
         return verb;

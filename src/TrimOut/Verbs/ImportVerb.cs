@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using TrimOut.Core.Facts;
+using TrimOut.HouseFile.Files;
 using TrimOut.HouseFile.Schedules;
 
 namespace TrimOut.Verbs;
@@ -33,13 +34,15 @@ internal static class ImportVerb
                 columns = columns.SetItem(field, header);
             }
             var csv = parsed.GetRequiredValue(schedule);
+            if (PlainFile.NameOf(csv) is { } other)
+                throw new VerbException(ExitCode.NoInput, $"{csv} is {other}, not a file.");
             if (!File.Exists(csv))
                 throw new VerbException(ExitCode.NoInput, $"There is no file {csv}.");
             var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), parsed.GetValue(by)!);
             using (house)
             {
                 var roomName = parsed.GetValue(room) is { } named ? RoomFacts.Name.ReadTyped(named, scribe.House).OrEnd(ExitCode.Usage) : null;
-                var plan = ScheduleImport.Plan(scribe.House, File.ReadAllBytes(csv), Path.GetFileName(csv), new ScheduleOptions(columns, roomName, parsed.GetValue(units))).OrEnd(ExitCode.BadData);
+                var plan = ScheduleImport.Plan(scribe.House, Bytes(csv), Path.GetFileName(csv), new ScheduleOptions(columns, roomName, parsed.GetValue(units))).OrEnd(ExitCode.BadData);
                 Show(plan);
                 if (parsed.GetValue(dry))
                     Common.Say("Nothing was imported: this was a try.");
@@ -51,6 +54,13 @@ internal static class ImportVerb
             }
         });
         return verb;
+    }
+
+    private static byte[] Bytes(string csv)
+    {
+        if (new FileInfo(csv).Length > ScheduleImport.MostBytes)
+            throw new VerbException(ExitCode.BadData, $"{csv} has more than {ScheduleImport.MostBytes >> 20} MiB: that is no house's schedule. Nothing was imported.");
+        return PlainFile.ReadAll(csv, ScheduleImport.MostBytes);
     }
 
     private static void Show(SchedulePlan plan)

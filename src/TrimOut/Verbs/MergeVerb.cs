@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using TrimOut.Core;
 using TrimOut.Core.History;
 
 namespace TrimOut.Verbs;
@@ -22,15 +23,16 @@ internal static class MergeVerb
             {
                 var merge = Merge.Of(scribe.Log, look.At(parsed.GetRequiredValue(other))).OrEnd(ExitCode.BadData);
                 foreach (var change in merge.New)
-                    Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{change.SaidAt:yyyy-MM-dd HH:mm}\t{change.By}\t{change.What}"));
+                    Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{change.SaidAt:yyyy-MM-dd HH:mm}\t{ShownText.Line(change.By)}\t{ShownText.Line(change.What)}"));
                 if (!parsed.GetValue(dry) && !merge.New.IsEmpty)
                     house.Take(merge.New);
+                var uncounted = HouseSource.Tell(merge.Merged);
                 Common.Say(string.Create(CultureInfo.InvariantCulture, $"{merge.New.Length} changes {(parsed.GetValue(dry) ? "would come in: this was a try" : "came in")}."));
                 foreach (var disagreement in merge.Disagreements)
                     Common.Say($"{ConflictsVerb.Line(disagreement, merge.Merged.House)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
                 foreach (var removal in merge.Removals)
                     Common.Say($"{ConflictsVerb.Line(removal, merge.Merged.House)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
-                return look.End(merge.Disagreements.IsEmpty && merge.Removals.IsEmpty ? ExitCode.Fine : ExitCode.LeftOut);
+                return look.End(merge.Disagreements.IsEmpty && merge.Removals.IsEmpty && uncounted == 0 ? ExitCode.Fine : ExitCode.LeftOut);
             }
         });
         return verb;

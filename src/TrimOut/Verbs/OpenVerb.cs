@@ -33,7 +33,7 @@ internal static class OpenVerb
         var desk = new Desk(by, goOn: goOn);
         var (house, held) = path is null ? (null, null) : Begin(desk, path, toRead);
         library.Wait();
-        return Ended(OpenScreens.Run(desk, house, held), desk.Remarks);
+        return Ended(Streams.Bare(() => OpenScreens.Run(desk, house, held)), desk.Remarks);
     }
 
     /// <summary>What to end with when the screens are gone.</summary>

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using TrimOut.Desks;
+using TrimOut.HouseFile.Files;
 using TrimOut.Papers;
 using TrimOut.Papers.Templates;
 
@@ -27,9 +28,9 @@ internal static class PaperVerb
     public static Command BuildAll()
     {
         var path = Common.AnyHouse();
-        var (folder, date, ownerOnly) = Options();
+        var (folder, date, ownerOnly, over) = Options();
         var verb = new Command("papers", "Write every paper, one after the other. Ctrl-C stops between two: what is there is whole.") { path, folder,
-            date, ownerOnly, Common.GoOn };
+            date, ownerOnly, over, Common.GoOn };
         verb.SetAction((parsed, stop) =>
         {
             var house = parsed.GetRequiredValue(path);
@@ -40,17 +41,17 @@ internal static class PaperVerb
                 FilesOf = PaperFiles.StemOf(house),
                 Stop = stop,
             };
-            return Task.Run(() => look.End(WriteAll(data, parsed.GetRequiredValue(folder))), CancellationToken.None);
+            return Task.Run(() => look.End(WriteAll(data, parsed.GetRequiredValue(folder), parsed.GetValue(over))), CancellationToken.None);
         });
         return verb;
     }
 
     /// <summary>Names on standard output what is written, and says on standard error how far it is.</summary>
-    private static int WriteAll(PaperData data, string folder)
+    private static int WriteAll(PaperData data, string folder, bool overAnything)
     {
         try
         {
-            foreach (var file in PaperFiles.WriteAll(PaperList.All, data, folder, Common.Say))
+            foreach (var file in PaperFiles.WriteAll(PaperList.All, data, folder, Common.Say, WrittenPapers.OfUser, overAnything))
                 Console.Out.WriteLine(file);
             return ExitCode.Fine;
         }
@@ -61,21 +62,22 @@ internal static class PaperVerb
         }
     }
 
-    private static (Option<string> Folder, Option<string?> Date, Option<bool> OwnerOnly) Options() => (
+    private static (Option<string> Folder, Option<string?> Date, Option<bool> OwnerOnly, Option<bool> Over) Options() => (
         new Option<string>("--out") { Description = "The folder to write to.", HelpName = "folder", DefaultValueFactory = _ => "." },
         new Option<string?>("--date") { Description = "The day that stands on it; today when left out.", HelpName = "yyyy-mm-dd" },
-        new Option<bool>("--owner-only") { Description = "Leave out what only the trade needs." });
+        new Option<bool>("--owner-only") { Description = "Leave out what only the trade needs." },
+        new Option<bool>("--overwrite") { Description = "Also write over files that TrimOut did not write, or that were changed since." });
 
     private static void Complete(Command verb, Func<ParseResult, string> which, Argument<string>? id = null)
     {
         var path = Common.AnyHouse();
-        var (folder, date, ownerOnly) = Options();
+        var (folder, date, ownerOnly, over) = Options();
         var template = new Option<string?>("--template") { Description = "A template for its order, headings and words.", HelpName = "file" };
         var show = new Option<bool>("--show-template") { Description = "Write TrimOut's own template to standard output instead, to begin from." };
         verb.Add(path);
         if (id is not null)
             verb.Add(id);
-        foreach (var option in new Option[] { folder, date, template, show, ownerOnly, Common.GoOn })
+        foreach (var option in new Option[] { folder, date, template, show, ownerOnly, over, Common.GoOn })
             verb.Add(option);
         verb.SetAction(parsed =>
         {
@@ -92,11 +94,17 @@ internal static class PaperVerb
                 OwnerOnly = parsed.GetValue(ownerOnly),
                 FilesOf = PaperFiles.StemOf(house),
             };
-            var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, File.ReadAllText(file)).OrEnd(ExitCode.BadData) : null;
-            foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder)))
+            var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, Template(file)).OrEnd(ExitCode.BadData) : null;
+            foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder), WrittenPapers.OfUser, parsed.GetValue(over)))
                 Console.Out.WriteLine(written);
             return look.End(ExitCode.Fine);
         });
+    }
+
+    private static string Template(string file)
+    {
+        using var text = new StreamReader(PlainFile.OpenRead(file));
+        return text.ReadToEnd();
     }
 
     private static DateOnly Day(string? typed)

@@ -27,7 +27,7 @@ internal static class RestoreVerb
                 return look.End(Replace(file, source, log, parsed.GetValue(replace)));
             using var house = HouseOnDisk.Create(file, TimeProvider.System, log.Changes);
             Common.Say(string.Create(CultureInfo.InvariantCulture, $"Made {house.Where} with {log.Changes.Count} changes."));
-            return look.End(ExitCode.Fine);
+            return look.End(HouseSource.Tell(log) == 0 ? ExitCode.Fine : ExitCode.LeftOut);
         });
         return verb;
     }

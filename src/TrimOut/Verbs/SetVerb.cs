@@ -5,12 +5,15 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.HouseFile.Texts;
 
 namespace TrimOut.Verbs;
 
 /// <summary><c>trimout set</c>: values from a script, saved line by line.</summary>
 internal static class SetVerb
 {
+    private const int LongestLine = 100_000;
+
     public static Command Build()
     {
         var path = Common.House();
@@ -22,15 +25,16 @@ internal static class SetVerb
             using (house)
             {
                 var refused = false;
-                for (var number = 1; Console.In.ReadLine() is { } line; number++)
+                var lines = new ShortLines(Console.In, LongestLine);
+                while (lines.Next() is { } line)
                 {
                     if (string.IsNullOrWhiteSpace(line))
                         continue;
-                    var saved = Read(scribe.House, line).Then(scribe.Record);
+                    var saved = lines.TooLong ? new Refusal($"It is longer than {LongestLine} characters. Nothing after its beginning was read.") : Read(scribe.House, line).Then(scribe.Record);
                     if (saved.Ok)
-                        Console.Out.WriteLine(number.ToString(CultureInfo.InvariantCulture));
+                        Console.Out.WriteLine(lines.Number.ToString(CultureInfo.InvariantCulture));
                     else
-                        Common.Say(string.Create(CultureInfo.InvariantCulture, $"Line {number}: {saved.Reason}"));
+                        Common.Say(string.Create(CultureInfo.InvariantCulture, $"Line {lines.Number}: {saved.Reason}"));
                     refused |= !saved.Ok;
                 }
                 return refused ? ExitCode.LeftOut : ExitCode.Fine;
@@ -43,7 +47,7 @@ internal static class SetVerb
     {
         if (line.Split('\t', 3) is not [var tag, var name, var value])
             return new Refusal("Write tag, fact and value with a tab between.");
-        var unit = house.Units.FirstOrDefault(u => string.Equals(u.Tag, tag.Trim(), StringComparison.OrdinalIgnoreCase));
+        var unit = house.Units.FirstOrDefault(u => SameName.Comparer.Equals(u.Tag, tag));
         var window = house.FindTag(tag.Trim()) ?? unit?.Window;
         if (window is null)
             return new Refusal($"There is no window {tag.Trim()}.");

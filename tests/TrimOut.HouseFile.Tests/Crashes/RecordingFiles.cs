@@ -80,6 +80,13 @@ internal class RecordingFiles : IFileLayer
 
     public string? BirthOf(string path) => _names.TryGetValue(path, out var file) ? file.ToString(CultureInfo.InvariantCulture) : null;
 
+    /// <summary>Names that lead to a link, as another program may have made of them.</summary>
+    public HashSet<string> Links { get; } = new(StringComparer.Ordinal);
+
+    public IHeldName Hold(string path, bool isOpen) => new RecordedName(this, path, _names[path]);
+
+    public int? NamesOf(string path) => _names.TryGetValue(path, out var file) ? _names.Count(n => n.Value == file) : null;
+
     public string? ReadOnlyBecause(string path) => null;
 
     public IDisposable? TryHold(string path) => new MemoryStream();
@@ -88,6 +95,13 @@ internal class RecordingFiles : IFileLayer
     {
         if (Flushes)
             Record.Steps.Add(new DiskStep.Flush(file));
+    }
+
+    private sealed class RecordedName(RecordingFiles disk, string path, int file) : IHeldName
+    {
+        public bool StillLeadsThere => !disk.Links.Contains(path) && disk._names.TryGetValue(path, out var now) && now == file;
+
+        public void Dispose() { }
     }
 
     private sealed class RecordedFile(RecordingFiles disk, int file) : IOpenFile

@@ -9,15 +9,19 @@ namespace TrimOut.Tests.Papers;
 public sealed class PaperFilesTests : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("trimout-papers-").FullName;
+    private readonly string _own = Directory.CreateTempSubdirectory("trimout-own-").FullName;
+    private readonly WrittenPapers _before;
+
+    public PaperFilesTests() => _before = new WrittenPapers(Path.Combine(_own, "papers-written"));
 
     [Theory]
     [InlineData("ridge", "canal")]
     [InlineData("Haus Süd (2)", "Haus Nord [1]")]
     public void TwoHousesInOneFolderKeepTheirOwnDrawings(string one, string other)
     {
-        var first = PaperFiles.Write(Binder.Paper, Data("W01", one), null, _folder);
+        var first = PaperFiles.Write(Binder.Paper, Data("W01", one), null, _folder, _before);
         var before = first.ToDictionary(f => f, File.ReadAllText);
-        var second = PaperFiles.Write(Binder.Paper, Data("X99", other), null, _folder);
+        var second = PaperFiles.Write(Binder.Paper, Data("X99", other), null, _folder, _before);
         Assert.Empty(first.Intersect(second));
         Assert.All(before, f => Assert.Equal(f.Value, File.ReadAllText(f.Key)));
     }
@@ -29,7 +33,7 @@ public sealed class PaperFilesTests : IDisposable
     {
         foreach (var paper in PaperList.All)
         {
-            var files = PaperFiles.Write(paper, Data("W01", house), null, _folder);
+            var files = PaperFiles.Write(paper, Data("W01", house), null, _folder, _before);
             var links = Regex.Matches(File.ReadAllText(files.Single(f => f.EndsWith(".md", StringComparison.Ordinal))), @"!\[[^\]]*\]\((?<to>[^)]*)\)")
                 .Select(m => m.Groups["to"].Value).ToList();
             Assert.All(links, l => Assert.True(File.Exists(Path.Combine(_folder, Uri.UnescapeDataString(l))), l));
@@ -49,7 +53,7 @@ public sealed class PaperFilesTests : IDisposable
             {
                 if (says.StartsWith("3 of", StringComparison.Ordinal))
                     stop.Cancel();
-            }))
+            }, _before))
                 written.Add(file);
         });
         Assert.Equal(written.Order(), Directory.EnumerateFiles(_folder, "*", SearchOption.AllDirectories).Order());
@@ -69,7 +73,67 @@ public sealed class PaperFilesTests : IDisposable
         Assert.Contains($"{PaperList.All.Count} of {PaperList.All.Count}, ", run.Error, StringComparison.Ordinal);
     }
 
-    public void Dispose() => Directory.Delete(_folder, recursive: true);
+    [Theory]
+    [InlineData("house-binder.md")]
+    [InlineData("house-binder.html")]
+    public void AFileThatTrimOutDidNotWriteIsLeftUnlessAskedFor(string name)
+    {
+        File.WriteAllText(Path.Combine(_folder, name), "mine");
+        var refused = Assert.Throws<NotOverwrittenException>(() => PaperFiles.Write(Binder.Paper, Data("W01", "house"), null, _folder, _before));
+        Assert.Contains(name, refused.Message, StringComparison.Ordinal);
+        Assert.Equal([name], Directory.GetFileSystemEntries(_folder).Select(Path.GetFileName));
+        Assert.Equal("mine", File.ReadAllText(Path.Combine(_folder, name)));
+        PaperFiles.Write(Binder.Paper, Data("W01", "house"), null, _folder, _before, overAnything: true);
+        Assert.NotEqual("mine", File.ReadAllText(Path.Combine(_folder, name)));
+    }
+
+    [Fact]
+    public void WhatTrimOutWroteIsWrittenOverAndWhatWasChangedSinceIsNot()
+    {
+        PaperFiles.Write(Binder.Paper, Data("W01", "house"), null, _folder, _before);
+        PaperFiles.Write(Binder.Paper, Data("W02", "house"), null, _folder, _before);
+        var page = Path.Combine(_folder, "house-binder.md");
+        Assert.Contains("W02", File.ReadAllText(page), StringComparison.Ordinal);
+        File.AppendAllText(page, "A note by hand");
+        Assert.Throws<NotOverwrittenException>(() => PaperFiles.Write(Binder.Paper, Data("W03", "house"), null, _folder, _before));
+        Assert.EndsWith("A note by hand", File.ReadAllText(page), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("house-binder.md", false)]
+    [InlineData("house-drawings", true)]
+    public void NothingIsWrittenThroughALink(string name, bool isFolder)
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        var target = Path.Combine(_own, "target");
+        if (isFolder)
+            Directory.CreateDirectory(target);
+        File.CreateSymbolicLink(Path.Combine(_folder, name), target);
+        var refused = Assert.Throws<NotOverwrittenException>(() => PaperFiles.Write(Binder.Paper, Data("W01", "house"), null, _folder, _before, overAnything: true));
+        Assert.Contains("is a link to", refused.Message, StringComparison.Ordinal);
+        Assert.Single(Directory.GetFileSystemEntries(_folder));
+        Assert.False(isFolder ? Directory.EnumerateFileSystemEntries(target).Any() : File.Exists(target));
+    }
+
+    [Fact]
+    public void TheVerbSaysWhatIsInTheWayAndWritesOverItWhenAsked()
+    {
+        using var program = new RunTrimOut();
+        var house = Path.Combine(Repository.Root, "sample-jobs", "orchard-cottage");
+        File.WriteAllText(program.In("orchard-cottage-labels.md"), "mine");
+        var run = program.Run("paper", house, "labels");
+        Assert.Equal(73, run.Code);
+        Assert.Contains("orchard-cottage-labels.md is there already", run.Error, StringComparison.Ordinal);
+        Assert.Equal(0, program.Run("paper", house, "labels", "--overwrite").Code);
+        Assert.Equal(0, program.Run("paper", house, "labels", "--date", "2026-01-02").Code);
+    }
+
+    public void Dispose()
+    {
+        Directory.Delete(_folder, recursive: true);
+        Directory.Delete(_own, recursive: true);
+    }
 
     private static PaperData Data(string tag, string files)
     {

@@ -31,14 +31,17 @@ public sealed class TourTests : IDisposable
         Assert.Equal(terminal.Note("before"), terminal.Note("after"));
     }
 
-    [LinuxFact]
-    public void ASignalEndsItWellAndTheHouseIsSaved()
+    [LinuxTheory]
+    [InlineData("TERM")]
+    [InlineData("INT")]
+    [InlineData("QUIT")]
+    public void ASignalEndsItWellAndTheHouseIsSaved(string signal)
     {
         using var terminal = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm", "open", Ridge);
         terminal.WaitFor("Living room");
         terminal.Send("0").WaitFor("Client").Send("\r").WaitFor("take it");
         terminal.Send("Ridge house again\r").WaitFor("Saved: ");
-        terminal.Signal("TERM");
+        terminal.Signal(signal);
         terminal.WaitForExit();
         Assert.Contains(LeftTheScreen, terminal.Seen, StringComparison.Ordinal);
         Assert.Equal(terminal.Note("before"), terminal.Note("after"));
@@ -87,6 +90,7 @@ public sealed class TourTests : IDisposable
         using var terminal = new PseudoTerminal(_folder, 60, 20, "LANG=C.UTF-8 TERM=xterm", "open", Ridge);
         terminal.WaitFor("this terminal has 60 x 20");
         Assert.Equal(69, terminal.WaitForExit());
+        Assert.Equal(terminal.Note("before"), terminal.Note("after"));
     }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);

@@ -19,20 +19,9 @@ internal sealed class TextForm(int most) : Form<string>
 
     public override string Write(string value) => value;
 
-    public override Result<string> Decode(string stored) => stored;
+    public override Result<string> Decode(string stored) => ShownText.Kept(stored);
 
     public override string Show(string value, House house) => value;
 
-    private static string Clean(string typed)
-    {
-        var text = new StringBuilder(typed.Length);
-        foreach (var rune in typed.Trim().EnumerateRunes())
-        {
-            if (!Rune.IsControl(rune))
-                text.Append(rune);
-            else if (text.Length > 0 && text[^1] != ' ')
-                text.Append(' ');
-        }
-        return text.ToString().Normalize(NormalizationForm.FormC);
-    }
+    private static string Clean(string typed) => ShownText.Kept(typed.Trim()).Trim().Normalize(NormalizationForm.FormC);
 }

@@ -1,0 +1,78 @@
+using System.Buffers.Binary;
+using System.Runtime.InteropServices;
+
+namespace TrimOut.HouseFile.Files;
+
+/// <summary>Opens files to be read, and only files: a pipe or a device that has the name of one would never end, or never begin.</summary>
+public static class PlainFile
+{
+    private const long LargestToRead = 1 << 30;
+    private const int FromHere = -100;
+    private const uint SortAndSize = 0x1 | 0x200;
+    private const int SortAt = 28;
+
+    /// <summary>Opens a file.</summary>
+    /// <param name="path">The file, or a link to one.</param>
+    /// <exception cref="IOException">It is something else, or can't be opened; the message says which.</exception>
+    /// <exception cref="UnauthorizedAccessException">There is no right to read it.</exception>
+    public static FileStream OpenRead(string path)
+    {
+        Check(path);
+        return new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+    }
+
+    /// <summary>All bytes of a file.</summary>
+    /// <param name="path">The file, or a link to one.</param>
+    /// <param name="most">The most bytes that it may have.</param>
+    /// <exception cref="IOException">It is something else, too large, or can't be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">There is no right to read it.</exception>
+    public static byte[] ReadAll(string path, long most = LargestToRead)
+    {
+        using var file = OpenRead(path);
+        if (file.Length > most)
+            throw new IOException($"{path} is too large: more than {most >> 20} MiB.");
+        // No more than the file was long when it was opened: some that the system makes up as they are read never end.
+        var bytes = new byte[file.Length];
+        var read = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+        return read == bytes.Length ? bytes : bytes[..read];
+    }
+
+    /// <summary>Throws where there is no plain file of that name.</summary>
+    /// <exception cref="IOException">It is something else, or not there.</exception>
+    public static void Check(string path)
+    {
+        if (NameOf(path) is { } other)
+            throw new IOException($"{path} is {other}, not a file.");
+    }
+
+    /// <summary>What has that name when it is no plain file, such as "a folder"; null for a plain file, and where nothing is there.</summary>
+    public static string? NameOf(string path)
+    {
+        if (Directory.Exists(path))
+            return "a folder";
+        if (!OperatingSystem.IsLinux())
+            return null;
+        var answer = new byte[256];
+        try
+        {
+            if (Ask(FromHere, path, 0, SortAndSize, answer) != 0)
+                return null;
+        }
+        catch (EntryPointNotFoundException)
+        {
+            return null;
+        }
+        return (BinaryPrimitives.ReadUInt16LittleEndian(answer.AsSpan(SortAt)) & 0xf000) switch
+        {
+            0x1000 => "a pipe",
+            0x2000 or 0x6000 => "a device",
+            0xc000 => "a socket",
+            0x4000 => "a folder",
+            _ => null,
+        };
+    }
+
+    [DllImport("libc", EntryPoint = "statx", BestFitMapping = false, ThrowOnUnmappableChar = true)]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static extern int Ask(int folder, [MarshalAs(UnmanagedType.LPUTF8Str)] string path, int flags, uint mask, [Out] byte[] answer);
+}

@@ -1,0 +1,33 @@
+using System.Runtime.InteropServices;
+
+namespace TrimOut.Screens.Terminal;
+
+/// <summary>How large the terminal is, asked without a word to it.</summary>
+/// <remarks>.NET's own question makes it send the terminal the mode that its reader of keys wants, which would stay behind on a terminal that is too small to go on with.</remarks>
+internal static class TerminalSize
+{
+    private const int StandardOutput = 1;
+    private const nuint AskOnLinux = 0x5413;
+
+    /// <summary>Columns and rows; 0 by 0 where the terminal does not say.</summary>
+    public static (int Width, int Height) Now()
+    {
+        if (!OperatingSystem.IsLinux())
+            return (Console.WindowWidth, Console.WindowHeight);
+        var size = default(WindowSize);
+        return Control(StandardOutput, AskOnLinux, ref size) == 0 ? (size.Columns, size.Rows) : (0, 0);
+    }
+
+    [DllImport("libc", EntryPoint = "ioctl")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static extern int Control(int descriptor, nuint request, ref WindowSize size);
+
+    [StructLayout(LayoutKind.Sequential)]
+    private struct WindowSize
+    {
+        public ushort Rows;
+        public ushort Columns;
+        public ushort WidthInPixels;
+        public ushort HeightInPixels;
+    }
+}

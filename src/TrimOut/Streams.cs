@@ -1,0 +1,84 @@
+using System.Runtime.InteropServices;
+using System.Text;
+using TrimOut.Core;
+
+namespace TrimOut;
+
+/// <summary>Standard output and error: whatever a verb writes goes through here, and nothing of it can act on a terminal.</summary>
+internal static class Streams
+{
+    private static TextWriter? _output;
+    private static TextWriter? _error;
+
+    /// <summary>Puts the guard before both. The screens, which make their cells safe themselves, take it away again.</summary>
+    public static void Guard()
+    {
+        if (IsClosed(0))
+            Console.SetIn(TextReader.Null);
+        _output = IsClosed(1) ? new ClosedWriter() : Writer(Console.OpenStandardOutput());
+        _error = IsClosed(2) ? TextWriter.Null : Writer(Console.OpenStandardError());
+        Console.SetOut(new ShownWriter(_output));
+        Console.SetError(new ShownWriter(_error));
+    }
+
+    /// <summary>A writer of our own: the runtime's sends every terminal a mode for its reader of keys, and leaves it there.</summary>
+    private static StreamWriter Writer(Stream stream) =>
+        new(stream, Console.OutputEncoding is { CodePage: not 65001 } other ? other : new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), 4096) { AutoFlush = true };
+
+    /// <summary>Lets something write to the terminal as it is.</summary>
+    public static T Bare<T>(Func<T> write)
+    {
+        var (output, error) = (Console.Out, Console.Error);
+        Console.SetOut(_output ?? output);
+        Console.SetError(_error ?? error);
+        try
+        {
+            return write();
+        }
+        finally
+        {
+            Console.SetOut(output);
+            Console.SetError(error);
+        }
+    }
+
+    /// <summary>Whether a stream was closed when the program was started. Its number may be in use all the same, by something of the runtime's own, which must be neither read nor written.</summary>
+    /// <remarks>What was inherited lacks the mark "to be closed for another program" (FD_CLOEXEC): otherwise it would have been closed for this one.</remarks>
+    private static bool IsClosed(int stream)
+    {
+        const int getFlags = 1;
+        const int closedForOthers = 1;
+        return !OperatingSystem.IsWindows() && Control(stream, getFlags) is var flags && (flags < 0 || (flags & closedForOthers) != 0);
+    }
+
+    [DllImport("libc", EntryPoint = "fcntl")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static extern int Control(int stream, int command);
+
+    /// <summary>Standard output that nobody holds: data that was asked for can't be handed over, and that is said.</summary>
+    private sealed class ClosedWriter : TextWriter
+    {
+        public override Encoding Encoding => Encoding.UTF8;
+
+        public override void Write(char value) => throw new IOException("Standard output is closed.");
+    }
+
+    private sealed class ShownWriter(TextWriter to) : TextWriter
+    {
+        public override Encoding Encoding => to.Encoding;
+
+        public override void Write(char value) => to.Write(ShownText.Lines(value.ToString()));
+
+        public override void Write(char[] buffer, int index, int count) => to.Write(ShownText.Lines(new string(buffer, index, count)));
+
+        public override void Write(ReadOnlySpan<char> buffer) => to.Write(ShownText.Lines(buffer.ToString()));
+
+        public override void Write(string? value) => to.Write(ShownText.Lines(value ?? ""));
+
+        public override void WriteLine(string? value) => to.WriteLine(ShownText.Lines(value ?? ""));
+
+        public override void WriteLine() => to.WriteLine();
+
+        public override void Flush() => to.Flush();
+    }
+}
