@@ -4,7 +4,14 @@ namespace TrimOut;
 
 internal static class Program
 {
-    internal static int Main(string[] arguments) => Guarded(() => Run(arguments), Console.Error);
+    private static int Main(string[] arguments)
+    {
+        Streams.Guard();
+        return Run(arguments);
+    }
+
+    /// <summary>Carries out a command line on the streams as they are, and says on which code to end.</summary>
+    internal static int Run(string[] arguments) => Guarded(() => CarryOut(arguments), Console.Error);
 
     /// <summary>
     /// Runs something and says on which code to end: what the user or the disk did wrong has its own, a fault in TrimOut itself is always <see
@@ -12,7 +19,6 @@ internal static class Program
     /// </summary>
     internal static int Guarded(Func<int> run, TextWriter error)
     {
-        Streams.Guard();
         try
         {
             return run();
@@ -29,7 +35,7 @@ internal static class Program
         }
     }
 
-    private static int Run(string[] arguments)
+    private static int CarryOut(string[] arguments)
     {
         var parsed = CommandLine.Build().Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Errors.Count == 0)

@@ -1,6 +1,6 @@
 namespace TrimOut.Papers.Tests;
 
-/// <summary>Texts that a person may type, or type to do harm, and that must stand on paper as typed.</summary>
+/// <summary>Texts that a person may type, or type to do harm, and that must stand on paper as typed, without what can not be seen in them.</summary>
 internal static class HostileText
 {
     public static readonly string[] All =

@@ -1,6 +1,7 @@
 using System.Globalization;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
+using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
@@ -46,7 +47,8 @@ public class HostileTextEverywhereTests
     }
 
     private static string Filled(string text, Func<int, string> typed) =>
-        System.Text.RegularExpressions.Regex.Replace(text, "zz([0-9]{3})zz", m => typed(int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture)));
+        System.Text.RegularExpressions.Regex.Replace(text, "zz([0-9]{3})zz",
+            m => ShownText.Kept(typed(int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture))));
 
     /// <summary>Every element with its own text, in order. A drawing may cut its lettering short, so of that only the number of pieces counts.</summary>
     private static List<(string Tag, string Text)> Elements(Paper paper, HouseLog log) =>

@@ -23,7 +23,7 @@ internal static class VerbRun
         Console.SetIn(TextReader.Null);
         try
         {
-            var run = Task.Run(() => Program.Main(arguments));
+            var run = Task.Run(() => Program.Run(arguments));
             return run.Wait(TooLong) ? new Ended(run.Result, output.ToString(), error.ToString()) : new Ended(-1, "", "", Hung: true);
         }
         catch (AggregateException failed)
