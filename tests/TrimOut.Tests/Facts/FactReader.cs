@@ -86,7 +86,9 @@ internal sealed record FactReader(string Sort, string Name, Func<Scribe, IReadOn
         {
             var data = new PaperData(own, Day, report) { Cuts = cuts };
             _ = (paper.Write(data), paper.Csv?.Invoke(data));
-        });
+        })
+        // An order sheet also goes through all fields of what was frozen, whatever they are, for what changed since.
+        .Where(r => r.What != Beside.Everything).ToHashSet();
     });
 
     private static FactReader OfScreen(string name, Action<Area, ScreenContext, Unit> draw) => new("screen", name, scribe =>
