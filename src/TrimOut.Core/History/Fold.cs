@@ -30,7 +30,7 @@ internal static class Fold
             if (edit is Edit.Add add && items.Find(add.Item) is null)
                 items.Set(new Item(add.Item, add.Kind, add.Under, items.Count));
             else if (edit is Edit.Put put && items.Find(put.Item) is { } item)
-                items.Set(item.With(put.Field, Heads(item.Heads(put.Field), item.Kind, put, change)));
+                items.Set(item.With(put.Field, Heads(item.HeadsToFold(put.Field), item.Kind, put, change)));
         }
         return house.After(items.Done(), change.Edits);
     }

@@ -74,9 +74,12 @@ public sealed class Item
     {
         if (ReadRecorder.IsOn)
             ReadRecorder.Note(ReadKey.Field(this, field));
-        return FieldSlots.Of(Kind).Find(field) is >= 0 and var slot ? Several(_slots[slot])
-            : _others.TryGetValue(field, out var heads) ? [.. heads] : [];
+        return HeadsToFold(field);
     }
+
+    /// <summary>The values in force of a field, to put another one over them: that is no reading of the house.</summary>
+    internal ImmutableArray<Head> HeadsToFold(string field) => FieldSlots.Of(Kind).Find(field) is >= 0 and var slot ? Several(_slots[slot])
+        : _others.TryGetValue(field, out var heads) ? [.. heads] : [];
 
     /// <summary>The value that is shown for the field with that number.</summary>
     internal Head? At(int slot)
