@@ -42,7 +42,8 @@ public class HostileTextEverywhereTests
     {
         var job = FinishedHouse.Build();
         var held = TextFields(job.House).Select(f => (job.House.Find(f.Item)!.Kind, f.Field)).ToHashSet();
-        var all = FactTable.All.OfType<Fact<string>>().Where(f => f != WaiverFacts.Check && f != WaiverFacts.Figures && f != WaiverFacts.Arguments).Select(f => (f.Subject, f.Name));
+        var all = FactTable.All.OfType<Fact<string>>().Where(f => f != WaiverFacts.Check && f != WaiverFacts.Figures && f != WaiverFacts.Arguments)
+            .Select(f => (f.Subject, f.Name));
         Assert.Empty(all.Except(held));
     }
 
@@ -66,7 +67,8 @@ public class HostileTextEverywhereTests
     // A waiver holds for one check and one set of figures: with those changed it would no longer be one.
     internal static IEnumerable<(string Item, string Field)> TextFields(House house) =>
         from item in house.Items.Values.OrderBy(i => i.Place)
-        from field in FactTable.Of(item.Kind).OfType<Fact<string>>().Where(f => f != WaiverFacts.Check && f != WaiverFacts.Figures && f != WaiverFacts.Arguments).Select(f => f.Name)
+        from field in FactTable.Of(item.Kind).OfType<Fact<string>>()
+            .Where(f => f != WaiverFacts.Check && f != WaiverFacts.Figures && f != WaiverFacts.Arguments).Select(f => f.Name)
             .Concat(item.Fields.Select(f => f.Key).Where(k => k.EndsWith("#meter", StringComparison.Ordinal)).Order())
         select (item.Id, field);
 }

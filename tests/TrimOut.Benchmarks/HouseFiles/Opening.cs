@@ -27,7 +27,8 @@ internal static class Opening
         var bare = FirstPaint(folder, $"\"{Path.Combine(AppContext.BaseDirectory, "TrimOut.Benchmarks")}\" bare-line", "one line");
         var (few, many) = (Set(folder, program, Windows), Set(folder, program, 10 * Windows));
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"one line by set: {few:0} ms with {Windows} windows and {Windows * ChangesOfAWindow} changes, {many:0} ms with {10 * Windows} and {10 * Windows * ChangesOfAWindow}: {many / few:0.0} of it"));
+            $"one line by set: {few:0} ms with {Windows} windows and {Windows * ChangesOfAWindow} changes, {many:0} ms with {10 * Windows} and " +
+                $"{10 * Windows * ChangesOfAWindow}: {many / few:0.0} of it"));
         var counts = new[] { 5_000, 20_000, 50_000, 100_000 };
         var opened = counts.Select(c => Measure(folder, c)).ToList();
         foreach (var (count, (path, ours, engine)) in counts.Zip(opened))

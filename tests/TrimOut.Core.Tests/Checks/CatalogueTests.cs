@@ -6,7 +6,8 @@ namespace TrimOut.Core.Tests.Checks;
 
 public class CatalogueTests
 {
-    private static readonly Type[] Declared = [.. typeof(ICheck).Assembly.GetTypes().Where(t => t is { IsAbstract: false, IsInterface: false } && typeof(ICheck).IsAssignableFrom(t))];
+    private static readonly Type[] Declared =
+        [.. typeof(ICheck).Assembly.GetTypes().Where(t => t is { IsAbstract: false, IsInterface: false } && typeof(ICheck).IsAssignableFrom(t))];
 
     public static TheoryData<string> Ids => [.. AllChecks.All.Select(c => c.Info.Id)];
 

@@ -14,7 +14,8 @@ public class CheckReportTests
 {
     private static readonly ImmutableArray<ICheck> Checks = [.. AllChecks.All, new LooksEverywhere()];
 
-    // The report after a step is the report from the beginning, whatever was typed into whatever fact, added, removed, undone or taken over from another laptop.
+    // The report after a step is the report from the beginning, whatever was typed into whatever fact, added, removed, undone or taken over from another
+    // laptop.
     [Fact]
     public void JudgingOnlyWhatChangedSaysTheSameAsJudgingEverything()
     {
@@ -87,7 +88,8 @@ public class CheckReportTests
 
     private static void Same(CheckReport expected, CheckReport actual)
     {
-        Assert.Equal(expected.Findings.Select(f => (f.Check, f.Subject.Id, f.Found, f.Waiver?.Id)), actual.Findings.Select(f => (f.Check, f.Subject.Id, f.Found, f.Waiver?.Id)));
+        Assert.Equal(expected.Findings.Select(f => (f.Check, f.Subject.Id, f.Found, f.Waiver?.Id)),
+            actual.Findings.Select(f => (f.Check, f.Subject.Id, f.Found, f.Waiver?.Id)));
         Assert.Equal(expected.Missing.Select(m => (m.Check, m.Subject.Id, m.NotChecked)), actual.Missing.Select(m => (m.Check, m.Subject.Id, m.NotChecked)));
         Assert.Equal(expected.Passed, actual.Passed);
         Assert.All(actual.Findings.Select(f => f.Subject).Concat(actual.Missing.Select(m => m.Subject)), s => Assert.Same(actual.House.Find(s.Id), s));
@@ -98,7 +100,8 @@ public class CheckReportTests
     {
         public List<string> Judged { get; } = [];
 
-        public override CheckInfo Info { get; } = new("counts-its-judgements", "Counted", Severity.Note, Phase.RoughIn, new Source(Source.CommonPractice, "none"));
+        public override CheckInfo Info { get; } =
+            new("counts-its-judgements", "Counted", Severity.Note, Phase.RoughIn, new Source(Source.CommonPractice, "none"));
 
         public override Outcome Judge(HomeRun subject)
         {

@@ -13,7 +13,8 @@ internal static class Holding
     public static Said Fault(this TestJob job, ICheck check, string tag) => Said.Of(Assert.IsType<Outcome.Found>(job.Judge(check, tag)), job.House);
 
     /// <summary>A fact is missing, and it is this one.</summary>
-    public static void Lacks(this TestJob job, ICheck check, string tag, string missing) => Assert.Equal(missing, Assert.IsType<Outcome.NotChecked>(job.Judge(check, tag)).Missing.In(job.House));
+    public static void Lacks(this TestJob job, ICheck check, string tag, string missing) =>
+        Assert.Equal(missing, Assert.IsType<Outcome.NotChecked>(job.Judge(check, tag)).Missing.In(job.House));
 
     /// <summary>The rule does not apply.</summary>
     public static void Silent(this TestJob job, ICheck check, string tag) => Assert.IsType<Outcome.DoesNotApply>(job.Judge(check, tag));

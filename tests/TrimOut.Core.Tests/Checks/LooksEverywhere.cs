@@ -6,12 +6,14 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Tests.Checks;
 
-/// <summary>A check as a newcomer might write it by the recipe: about a unit, and looking at whatever else there is in the house in every way there is.</summary>
+/// <summary>A check as a newcomer might write it by the recipe: about a unit, and looking at whatever else there is in the house in every way there
+/// is.</summary>
 internal sealed class LooksEverywhere : UnitCheck
 {
     private static readonly Message Seen = new("{0}");
 
-    public override CheckInfo Info { get; } = new("looks-everywhere", "Looks at everything", Severity.Note, Phase.WalkThrough, new Source(Source.CommonPractice, "none"));
+    public override CheckInfo Info { get; } =
+        new("looks-everywhere", "Looks at everything", Severity.Note, Phase.WalkThrough, new Source(Source.CommonPractice, "none"));
 
     public override Outcome Judge(Unit subject)
     {

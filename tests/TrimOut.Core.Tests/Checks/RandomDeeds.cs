@@ -7,14 +7,18 @@ using TrimOut.Core.Phases;
 
 namespace TrimOut.Core.Tests.Checks;
 
-/// <summary>Things that people do to a house, at random: facts typed or taken away, items added, removed and brought back, undone changes, another laptop's work taken in.</summary>
+/// <summary>Things that people do to a house, at random: facts typed or taken away, items added, removed and brought back, undone changes, another
+/// laptop's work taken in.</summary>
 internal static class RandomDeeds
 {
     private static readonly string[] Typed =
-        ["1", "4", "12", "36", "40 1/2", "0", "left", "right", "yes", "no", "none", "open", "inside", "outside", "panel", "battery", "W0001", "W0002", "Room 0", "Room 1", "Roller", "Cellular", "16/2", "18/2", "P0", "P1", "Hub", "Remote 0", "done", "cl2p", "cl2x", "other", "air-handling-space", "between-floors", "20 AWG", "1 mm2", "swapped", "2026-03-14", ""];
+        ["1", "4", "12", "36", "40 1/2", "0", "left", "right", "yes", "no", "none", "open", "inside", "outside", "panel", "battery", "W0001", "W0002", "Room 0",
+            "Room 1", "Roller", "Cellular", "16/2", "18/2", "P0", "P1", "Hub", "Remote 0", "done", "cl2p", "cl2x", "other", "air-handling-space",
+            "between-floors", "20 AWG", "1 mm2", "swapped", "2026-03-14", ""];
 
     /// <summary>Up to a dozen deeds, one after the other.</summary>
-    public static Gen<Deed[]> Gen { get; } = CsCheck.Gen.Select(CsCheck.Gen.Int[0, 9999], CsCheck.Gen.Int[0, 9999], CsCheck.Gen.Int[0, Typed.Length - 1], CsCheck.Gen.Int[0, 9999], CsCheck.Gen.Bool,
+    public static Gen<Deed[]> Gen { get; } =
+        CsCheck.Gen.Select(CsCheck.Gen.Int[0, 9999], CsCheck.Gen.Int[0, 9999], CsCheck.Gen.Int[0, Typed.Length - 1], CsCheck.Gen.Int[0, 9999], CsCheck.Gen.Bool,
         (at, which, typed, key, aside) => new Deed(at, which, Typed[typed], key, aside)).Array[1, 12];
 
     /// <summary>One of them.</summary>

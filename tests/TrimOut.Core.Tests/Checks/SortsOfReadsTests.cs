@@ -11,7 +11,8 @@ using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks;
 
-/// <summary>Every way of reading a house is noted: a check that reads in that way alone is judged again when it must be, and is out of date once its noting is taken out.</summary>
+/// <summary>Every way of reading a house is noted: a check that reads in that way alone is judged again when it must be, and is out of date once its
+/// noting is taken out.</summary>
 public class SortsOfReadsTests
 {
     private static readonly Dictionary<ReadSort, (Func<House, object?> Read, Action<TestJob> Change)> Cases = new()
@@ -19,7 +20,8 @@ public class SortsOfReadsTests
         [ReadSort.Field] = (h => h.Name, job => job.SayOf("", HouseFacts.Name, "Another house")),
         [ReadSort.AllOfAFact] = (h => h.State.Items.Values.Single(i => i.Kind == ItemKind.Remote).All(RemoteFacts.Moves).Count(),
             job => job.Do(TrimOut.Core.Decisions.Controls.Toggle(job.House.Remotes[0], job.Unit("W01")))),
-        [ReadSort.AllFields] = (h => h.State.Items.Values.Single(i => i.Kind == ItemKind.Unit).Fields.Count(), job => job.Say("W01", UnitFacts.Fabric, "Linen")),
+        [ReadSort.AllFields] = (h => h.State.Items.Values.Single(i => i.Kind == ItemKind.Unit).Fields.Count(),
+            job => job.Say("W01", UnitFacts.Fabric, "Linen")),
         [ReadSort.Children] = (h => h.Under(h.State.Items.Values.Single(i => i.Kind == ItemKind.Unit).Id, ItemKind.Punch).Length,
             job => job.Do(PunchList.Write(job.House, job.Unit("W01").Item, "mend it", Phase.Hang))),
         [ReadSort.Presence] = (h => h.FindPanel(h.State.Items.Values.Single(i => i.Kind == ItemKind.Panel).Id) is null,
@@ -64,7 +66,8 @@ public class SortsOfReadsTests
         public override IEnumerable<CheckResult> Run(House house)
         {
             var told = Convert.ToString(read(house), CultureInfo.InvariantCulture) ?? "";
-            yield return Result(new JobItself(house), new Outcome.Found(Read.With(Arg.Typed(told)), Read.With(Arg.Typed("")), new FieldRef(House.RootId, "name")));
+            yield return Result(new JobItself(house),
+                new Outcome.Found(Read.With(Arg.Typed(told)), Read.With(Arg.Typed("")), new FieldRef(House.RootId, "name")));
         }
     }
 }

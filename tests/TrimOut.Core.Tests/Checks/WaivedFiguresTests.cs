@@ -29,7 +29,8 @@ public class WaivedFiguresTests
         Assert.Equal(scribe.House.Waivers.Length, waived.Count);
         Assert.All(scribe.House.Waivers, w => Assert.Equal(asOfAnEarlierRelease, w.Arguments is null));
         var draft = new Draft("Everything has another name, in other units");
-        foreach (var (at, named) in new[] { ItemKind.Room, ItemKind.Window, ItemKind.Remote, ItemKind.Panel, ItemKind.Hub }.SelectMany(k => scribe.House.ItemsOf(k)).Index())
+        foreach (var (at, named) in new[] { ItemKind.Room, ItemKind.Window, ItemKind.Remote, ItemKind.Panel, ItemKind.Hub }
+            .SelectMany(k => scribe.House.ItemsOf(k)).Index())
             draft = draft.PutStored(named.Id, named.Kind == ItemKind.Window ? WindowFacts.Tag.Name : "name", $"New {at}");
         Assert.True(scribe.Record(draft).Ok);
         Assert.Equal(waived, Waived(scribe.House));
@@ -61,7 +62,8 @@ public class WaivedFiguresTests
 
     private static Scribe Open(string sample, bool asOfAnEarlierRelease)
     {
-        var store = new MemoryStore(opened: [.. File.ReadLines(Path.Combine(Samples, sample, "history.jsonl")).Where(l => l.Length > 0).Select(l => ChangeJson.Read(l).Value)]);
+        var store = new MemoryStore(opened: [.. File.ReadLines(Path.Combine(Samples, sample, "history.jsonl")).Where(l => l.Length > 0)
+            .Select(l => ChangeJson.Read(l).Value)]);
         var scribe = new Scribe(store, new FakeTimeProvider(new DateTimeOffset(2027, 1, 4, 8, 0, 0, TimeSpan.Zero)), "Test crew");
         if (!asOfAnEarlierRelease)
         {

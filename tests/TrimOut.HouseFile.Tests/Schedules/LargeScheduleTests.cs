@@ -8,7 +8,8 @@ namespace TrimOut.HouseFile.Tests.Schedules;
 /// <summary>Files that are no house's schedule by their size are refused with a reason, and before they take the machine's memory.</summary>
 public class LargeScheduleTests
 {
-    private static Result<SchedulePlan> Plan(string text) => ScheduleImport.Plan(new TestJob().House, Encoding.UTF8.GetBytes(text), "s.csv", ScheduleOptions.ByHeaders);
+    private static Result<SchedulePlan> Plan(string text) =>
+        ScheduleImport.Plan(new TestJob().House, Encoding.UTF8.GetBytes(text), "s.csv", ScheduleOptions.ByHeaders);
 
     private static string Rows(int count, string rest) => "tag,width\n" + string.Concat(Enumerable.Range(1, count).Select(n => $"W{n}{rest}\n"));
 
@@ -27,7 +28,8 @@ public class LargeScheduleTests
 
     [Fact]
     public void AQuantityCannotMakeMoreWindowsThanRowsMay() =>
-        Assert.Contains("more than 5000 windows", Plan("tag,qty,width\n" + string.Concat(Enumerable.Range(1, 60).Select(n => $"W{n},99,30\n"))).Reason, StringComparison.Ordinal);
+        Assert.Contains("more than 5000 windows", Plan("tag,qty,width\n" + string.Concat(Enumerable.Range(1, 60).Select(n => $"W{n},99,30\n"))).Reason,
+            StringComparison.Ordinal);
 
     [Fact]
     public void AsManyWindowsAsAnyHouseHasAreRead() => Assert.Equal(2_000, Plan(Rows(2_000, ",30")).Value.Windows.Length);

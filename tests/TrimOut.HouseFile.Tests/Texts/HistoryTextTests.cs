@@ -6,7 +6,8 @@ namespace TrimOut.HouseFile.Tests.Texts;
 
 public class HistoryTextTests
 {
-    private static string Text() => HistoryText.Write(new TestJob().Window("W01").Say("W01", WindowFacts.Note, "„Ünusual” – 3'-9 1/2\" \\ {tab}").Scribe.Log);
+    private static string Text() =>
+        HistoryText.Write(new TestJob().Window("W01").Say("W01", WindowFacts.Note, "„Ünusual” – 3'-9 1/2\" \\ {tab}").Scribe.Log);
 
     [Fact]
     public void AHistoryComesBackToTheLetter() => Assert.Equal(Text(), HistoryText.Write(HistoryText.Read(Text()).Value));

@@ -11,20 +11,28 @@ public class SchemaAgainstReaderTests
 {
     private const int Lines = 20_000;
 
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Repository.Root, "docs", "house-file.md")).Split("```json\n")[1].Split("```")[0]);
+    private static readonly JsonSchema Schema =
+        JsonSchema.FromText(File.ReadAllText(Path.Combine(Repository.Root, "docs", "house-file.md")).Split("```json\n")[1].Split("```")[0]);
 
     private static readonly string[] Values =
     [
-        "1", "0", "-1", "1.5", "1.0", "1e0", "2", "999999999999999", "1000000000000000", "9223372036854775807", "-9223372036854775808", "1e20", "true", "null", "[]", "{}", "[1]", "\"\"",
-        "\"a:1\"", "\"a:0\"", "\"a:01\"", "\"a\"", "\":1\"", "\"a b:1\"", "\"a:999999999999999\"", "\"a:1000000000000000\"", "\"a\\u202e:1\"", "\"a:1:2\"", "\"a:+1\"", "\"a:1\\n\"",
-        "\"2026-03-02T08:00:00+00:00\"", "\"2026-03-02T08:00:00Z\"", "\"2026-03-02T08:00:00.1234567-03:30\"", "\"2026-03-02T08:00:00.12345678Z\"", "\"2026-03-02T08:00:00.Z\"",
-        "\"2026-02-30T08:00:00Z\"", "\"2026-03-02T24:00:00Z\"", "\"2026-03-02T08:00:60Z\"", "\"2026-03-02T08:00:00+14:00\"", "\"2026-03-02T08:00:00+14:30\"", "\"2026-03-02T08:00:00\"",
-        "\"2026-03-02\"", "\"2026-03-02 08:00:00Z\"", "\"2026-03-02t08:00:00z\"", "\"0001-01-01T00:00:00+01:00\"", "\"9999-12-31T23:59:59-01:00\"", "\"yesterday\"", "\" 2026-03-02T08:00:00Z\"",
+        "1", "0", "-1", "1.5", "1.0", "1e0", "2", "999999999999999", "1000000000000000", "9223372036854775807", "-9223372036854775808", "1e20", "true", "null",
+        "[]", "{}", "[1]", "\"\"",
+        "\"a:1\"", "\"a:0\"", "\"a:01\"", "\"a\"", "\":1\"", "\"a b:1\"", "\"a:999999999999999\"", "\"a:1000000000000000\"", "\"a\\u202e:1\"", "\"a:1:2\"",
+        "\"a:+1\"", "\"a:1\\n\"",
+        "\"2026-03-02T08:00:00+00:00\"", "\"2026-03-02T08:00:00Z\"", "\"2026-03-02T08:00:00.1234567-03:30\"", "\"2026-03-02T08:00:00.12345678Z\"",
+        "\"2026-03-02T08:00:00.Z\"",
+        "\"2026-02-30T08:00:00Z\"", "\"2026-03-02T24:00:00Z\"", "\"2026-03-02T08:00:60Z\"", "\"2026-03-02T08:00:00+14:00\"", "\"2026-03-02T08:00:00+14:30\"",
+        "\"2026-03-02T08:00:00\"",
+        "\"2026-03-02\"", "\"2026-03-02 08:00:00Z\"", "\"2026-03-02t08:00:00z\"", "\"0001-01-01T00:00:00+01:00\"", "\"9999-12-31T23:59:59-01:00\"",
+        "\"yesterday\"", "\" 2026-03-02T08:00:00Z\"",
         "[\"a:1\"]", "[\"a:1\",\"b:2\"]", "[\"a\"]", "[null]", "[[]]", "\"room\"", "\"no-such-kind\"", "\"\\u001b[31m\"",
-        "[{\"add\":\"x\",\"kind\":\"room\",\"under\":\"house\"}]", "[{\"undo\":\"a:1\"}]", "[{\"move\":\"x\"}]", "[12]", "[{}]", "[{\"put\":\"x\",\"undo\":\"a:1\"}]",
+        "[{\"add\":\"x\",\"kind\":\"room\",\"under\":\"house\"}]", "[{\"undo\":\"a:1\"}]", "[{\"move\":\"x\"}]", "[12]", "[{}]",
+        "[{\"put\":\"x\",\"undo\":\"a:1\"}]",
     ];
 
-    private static readonly string[] Names = ["v", "id", "stamp", "at", "by", "what", "edits", "mood", "add", "kind", "under", "put", "field", "value", "over", "undo", "unit"];
+    private static readonly string[] Names =
+        ["v", "id", "stamp", "at", "by", "what", "edits", "mood", "add", "kind", "under", "put", "field", "value", "over", "undo", "unit"];
 
     private static bool ByReader(string line) => ChangeJson.Read(line).Ok;
 
@@ -39,10 +47,13 @@ public class SchemaAgainstReaderTests
         string[] edits =
         [
             """{"put":"house","field":"name","value":"Elm"}""", """{"put":"house","field":"name","value":null,"over":["a:2","b-c:3"]}""",
-            """{"add":"w","kind":"window","under":"house"}""", """{"add":"w","kind":"skylight","under":"house"}""", """{"undo":"a:7"}""", """{"turn":"w","by":90}""", """{"put":"house","field":"name","value":"Elm","unit":"mm"}""",
+            """{"add":"w","kind":"window","under":"house"}""", """{"add":"w","kind":"skylight","under":"house"}""", """{"undo":"a:7"}""",
+            """{"turn":"w","by":90}""", """{"put":"house","field":"name","value":"Elm","unit":"mm"}""",
         ];
         var chosen = string.Join(",", Enumerable.Range(0, random.Next(4)).Select(_ => edits[random.Next(edits.Length)]));
-        return JsonNode.Parse($$"""{"v":1,"id":"a:{{random.Next(1, 99)}}","stamp":{{random.Next(1, 99)}},"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[{{chosen}}]}""")!.AsObject();
+        return JsonNode.Parse(
+            $$"""{"v":1,"id":"a:{{random.Next(1, 99)}}","stamp":{{random.Next(1, 99)}},"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[""" +
+            $$"""{{chosen}}]}""")!.AsObject();
     }
 
     /// <summary>One thing more, one less, or another value, at the top or in an edit.</summary>
@@ -69,7 +80,8 @@ public class SchemaAgainstReaderTests
                 Break(json, random);
             var line = json.ToJsonString();
             var allowed = BySchema(line);
-            Assert.True(allowed == ByReader(line), $"The schema {(allowed ? "allows" : "refuses")} it, the reader does not: {line} ({ChangeJson.Read(line).Reason})");
+            Assert.True(allowed == ByReader(line),
+                $"The schema {(allowed ? "allows" : "refuses")} it, the reader does not: {line} ({ChangeJson.Read(line).Reason})");
             (taken, refused) = allowed ? (taken + 1, refused) : (taken, refused + 1);
         }
         Assert.True(taken > Lines / 10 && refused > Lines / 10, $"{taken} taken, {refused} refused");
@@ -96,7 +108,8 @@ public class SchemaAgainstReaderTests
     [InlineData("\"what\":\"w\"", "\"what\":\"w\",\"mood\":1", "has no \"mood\"")]
     public void WhatIsWrongIsSaid(string part, string instead, string reason)
     {
-        const string sound = """{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[{"put":"house","field":"name","value":"Elm"}]}""";
+        const string sound =
+            """{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[{"put":"house","field":"name","value":"Elm"}]}""";
         Assert.True(ByReader(sound));
         var read = HouseFile.Texts.HistoryText.Read(sound + "\n" + sound.Replace(part, instead, StringComparison.Ordinal));
         Assert.StartsWith("Line 2: ", read.Reason, StringComparison.Ordinal);

@@ -65,7 +65,8 @@ public partial class FindingsWordsTests
         // What is worded is set in brackets; what is left once that and everything typed is taken out would be English for good.
         var reader = German.ReaderOf(data.House) with { Words = p => German.Of(p) is var word && word != p || SameInGerman.Contains(p) ? Bracketed(word) : p };
         var typed = Typed(data.House);
-        var said = data.Report.Findings.SelectMany(f => new[] { f.Found.Message, f.Found.Mend }).Concat(data.Report.Missing.Select(m => m.NotChecked.Missing)).ToList();
+        var said = data.Report.Findings.SelectMany(f => new[] { f.Found.Message, f.Found.Mend }).Concat(data.Report.Missing.Select(m => m.NotChecked.Missing))
+            .ToList();
         Assert.NotEmpty(said);
         Assert.All(said, s => Assert.Matches("^(mm|m|V|A|x|AWG|C[LM][A-Z0-9]*|PLTC|[^A-Za-z])*$", Without(typed, Worded().Replace(s.For(reader), " "))));
         Assert.All(data.Report.Findings.Select(f => f.Subject).Concat(data.Report.Missing.Select(m => m.Subject)),
@@ -151,7 +152,8 @@ public partial class FindingsWordsTests
         Assert.Equal(("Stop", "Persienne", true), Of("language = x-none\nRoller = Persienne\ndecimals = comma"));
         Assert.Equal(("Stop", "Roller", false), Of("Unit = Blind"));
         Assert.Equal("Line 3: decimals are parted by a comma or by a point. Write: decimals = comma.", Template("decimals = 2").Reason);
-        static (string, string, bool) Of(string lines) => Template(lines).Value.Words is var words ? (words.Of("Stop"), words.Of("Roller"), words.DecimalComma) : default;
+        static (string, string, bool) Of(string lines) =>
+            Template(lines).Value.Words is var words ? (words.Of("Stop"), words.Of("Roller"), words.DecimalComma) : default;
         static Core.Result<PaperTemplate> Template(string lines) => PaperTemplate.Read(Binder.Paper, $"{{{{open_items}}}}\n```words\n{lines}\n```\n");
     }
 
@@ -161,7 +163,8 @@ public partial class FindingsWordsTests
         var data = SampleJobs.Data(SampleJobs.Names[0]);
         var template = PaperTemplate.Read(Binder.Paper, "{{open_items}}\n```words\nlanguage = x-none\n```\n").Value;
         Assert.Equal(Section(Binder.Paper.Write(data).Markdown), Section("## Open items\n\n" + Binder.Paper.Write(data, template).Markdown));
-        static string Section(string markdown) => Regex.Match(markdown, @"## Open items\n\n(.*?)(?:\n## |\z)", RegexOptions.Singleline).Groups[1].Value.TrimEnd();
+        static string Section(string markdown) =>
+            Regex.Match(markdown, @"## Open items\n\n(.*?)(?:\n## |\z)", RegexOptions.Singleline).Groups[1].Value.TrimEnd();
     }
 
     [Fact]
@@ -185,13 +188,15 @@ public partial class FindingsWordsTests
         var heading = new HtmlParser().ParseDocument(paper.ToHtml()).QuerySelectorAll("h3").Single(h => h.TextContent == "Befunde");
         var after = heading.NextElementSibling!;
         var table = after.LocalName == "table" ? after : after.QuerySelector("table");
-        return [.. (table?.QuerySelectorAll("tbody tr") ?? Enumerable.Empty<IElement>()).Select(r => r.QuerySelectorAll("td").Select(c => c.TextContent).ToArray())];
+        return [.. (table?.QuerySelectorAll("tbody tr") ?? Enumerable.Empty<IElement>())
+            .Select(r => r.QuerySelectorAll("td").Select(c => c.TextContent).ToArray())];
     }
 
     /// <summary>Everything that was typed into a house, the longest first.</summary>
     private static List<string> Typed(House house) =>
         [.. house.Items.Values.SelectMany(i => i.Fields.SelectMany(f => i.Latest(f.Key) is { } head ? new[] { head.Stored, head.By } : []))
-            .Concat(house.Units.Select(u => u.Tag)).OfType<string>().Where(t => t.Any(char.IsLetter) && !KebabCaseWords.Contains(t)).Distinct().OrderByDescending(t => t.Length)];
+            .Concat(house.Units.Select(u => u.Tag)).OfType<string>().Where(t => t.Any(char.IsLetter) && !KebabCaseWords.Contains(t)).Distinct()
+            .OrderByDescending(t => t.Length)];
 
     private static readonly HashSet<string> KebabCaseWords = [.. OurWords.Choices.Select(c => c.Alone.Replace(' ', '-'))];
 
@@ -199,7 +204,8 @@ public partial class FindingsWordsTests
 
     private static string Bracketed(string phrase) => "⟦" + Place().Replace(phrase, m => $"⟧{m.Value}⟦") + "⟧";
 
-    private static IEnumerable<int> PlacesOf(string phrase) => Place().Matches(phrase).Select(m => int.Parse(m.ValueSpan[1..^1], CultureInfo.InvariantCulture)).Order();
+    private static IEnumerable<int> PlacesOf(string phrase) =>
+        Place().Matches(phrase).Select(m => int.Parse(m.ValueSpan[1..^1], CultureInfo.InvariantCulture)).Order();
 
     [GeneratedRegex(@"\{[0-9]\}")]
     private static partial Regex Place();

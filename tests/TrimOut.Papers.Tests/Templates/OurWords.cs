@@ -20,7 +20,8 @@ internal static class OurWords
     /// <summary>What checks, facts, choices, steps, items and the generic kit are called.</summary>
     public static IReadOnlyList<string> Names { get; } =
         [.. AllChecks.All.Select(c => c.Info.Title)
-            .Concat(Enum.GetNames<Severity>()).Concat(StepList.All.Select(s => s.Label)).Concat(Enum.GetValues<ItemKind>().Where(HasAName).Select(k => KebabCase.Of(k)))
+            .Concat(Enum.GetNames<Severity>()).Concat(StepList.All.Select(s => s.Label))
+            .Concat(Enum.GetValues<ItemKind>().Where(HasAName).Select(k => KebabCase.Of(k)))
             .Concat(KitWords.All).Concat(Units).Distinct()];
 
     /// <summary>The units that are words, or written otherwise elsewhere.</summary>
@@ -34,7 +35,8 @@ internal static class OurWords
 
     /// <summary>A choice by itself, and with its fact before it, which goes first; what is marked on a jacket is the same everywhere.</summary>
     public static IEnumerable<(string Named, string Alone)> Choices => FactTable.All.Where(f => f.IsChoice)
-        .SelectMany(f => f.Options(House.Empty).Where(o => f != CableTypeFacts.Listing || o.Shown.Contains(' ', StringComparison.Ordinal)).Select(o => ($"{f.Label}: {o.Shown}", o.Shown)))
+        .SelectMany(f => f.Options(House.Empty).Where(o => f != CableTypeFacts.Listing || o.Shown.Contains(' ', StringComparison.Ordinal))
+        .Select(o => ($"{f.Label}: {o.Shown}", o.Shown)))
         .Distinct();
 
     private static bool HasAName(ItemKind kind) => FactTable.Find(kind, "name") is not null && kind != ItemKind.House;

@@ -9,7 +9,8 @@ public class PreviewPagesTests
 {
     [Fact]
     public void HeadingsAreUnderlinedAndSmallOnesMarked() =>
-        Assert.Equal(["Title", "████████", "", "Part", "────────", "", "► Small"], Lines(8, Heading(1, "Title"), Heading(2, "Part"), Heading(3, "Small")));
+        Assert.Equal(["Title", "████████", "", "Part", "────────", "", "► Small"],
+            Lines(8, Heading(1, "Title"), Heading(2, "Part"), Heading(3, "Small")));
 
     [Fact]
     public void AnItemHangsBehindItsMark() =>
@@ -44,7 +45,8 @@ public class PreviewPagesTests
     [InlineData(20)]
     public void NoLineIsLongerThanTheScreenWhateverWasTyped(int width)
     {
-        var text = "👩‍🔧 窓 חלון a_very_long_word_without_any_space_in_it_that_goes_on_and_on_and_on_and_on_and_on_and_on_and_on_and_on_and_on | *b* ";
+        var text = "👩‍🔧 窓 חלון a_very_long_word_without_any_space_in_it_that_goes_on_and_on_and_on_and_on_and_on_and_on_and_on_and_on_and_on |" +
+            " *b* ";
         var pages = new PreviewPages(
             [Heading(1, text), new(PreviewKind.Paragraph, 0, "", [new(text), new(text, Strong: true), new(text, Picture: true)], []),
                 Table(["A", "B", text], [text, "1", "2"])]);

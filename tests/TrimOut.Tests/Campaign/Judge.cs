@@ -178,6 +178,7 @@ internal sealed partial class Judge
     private static partial Regex Ranges();
 
     /// <summary>What says that everything after the last change that is there may be lost.</summary>
-    [GeneratedRegex("after the last that was found|after its last sound change is lost|since the house was last opened|which of the two is the later|only its journal was read|several house files")]
+    [GeneratedRegex("after the last that was found|after its last sound change is lost|since the house was last opened|which of the two is the later|only " +
+        "its journal was read|several house files")]
     private static partial Regex Open();
 }

@@ -110,7 +110,8 @@ public sealed class PaperFilesTests : IDisposable
         if (isFolder)
             Directory.CreateDirectory(target);
         File.CreateSymbolicLink(Path.Combine(_folder, name), target);
-        var refused = Assert.Throws<NotOverwrittenException>(() => PaperFiles.Write(Binder.Paper, Data("W01", "house"), null, _folder, _before, overAnything: true));
+        var refused = Assert.Throws<NotOverwrittenException>(() =>
+            PaperFiles.Write(Binder.Paper, Data("W01", "house"), null, _folder, _before, overAnything: true));
         Assert.Contains("is a link to", refused.Message, StringComparison.Ordinal);
         Assert.Single(Directory.GetFileSystemEntries(_folder));
         Assert.False(isFolder ? Directory.EnumerateFileSystemEntries(target).Any() : File.Exists(target));

@@ -9,7 +9,8 @@ public sealed class HostileInputTests : IDisposable
 {
     private const string Attack = "\u001b]0;owned\u0007\u001b[31m\u009b2J\u202e\u2066\u200b\ufeff";
 
-    private static readonly char[] Acting = [.. Enumerable.Range(0, 0x20).Where(c => c is not ('\n' or '\t' or '\r')).Concat([.. Enumerable.Range(0x7f, 0x21)]).Select(c => (char)c), '\u202e', '\u2066', '\u200b', '\ufeff'];
+    private static readonly char[] Acting = [.. Enumerable.Range(0, 0x20).Where(c => c is not ('\n' or '\t' or '\r')).Concat([.. Enumerable.Range(0x7f, 0x21)])
+        .Select(c => (char)c), '\u202e', '\u2066', '\u200b', '\ufeff'];
 
     private readonly RunTrimOut _run = new();
 
@@ -20,9 +21,16 @@ public sealed class HostileInputTests : IDisposable
     {
         var attack = System.Text.Json.JsonSerializer.Serialize(Attack)[1..^1];
         File.WriteAllText(_run.In("evil.jsonl"), string.Join('\n',
-            $$"""{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b{{attack}}","what":"w{{attack}}","edits":[{"put":"house","field":"name","value":"Elm{{attack}}"},{"add":"r","kind":"room","under":"house"},{"put":"r","field":"name","value":"Hall{{attack}}"}]}""",
-            $$"""{"v":1,"id":"a:2","stamp":2,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[{"add":"w","kind":"window","under":"house"},{"put":"w","field":"tag","value":"W01{{attack}}"},{"put":"w","field":"room","value":"r"},{"put":"w","field":"note","value":"n{{attack}}"},{"add":"u","kind":"unit","under":"w"}]}""",
-            $$"""{"v":1,"id":"a:3","stamp":3,"at":"2026-03-02T08:00:00+00:00","by":"b{{attack}}","what":"w","edits":[{"put":"w","field":"colour{{attack}}","value":"x{{attack}}"},{"put":"house","field":"units","value":"mm{{attack}}"},{"put":"none{{attack}}","field":"tag","value":"W09"}]}"""));
+            $$"""{"v":1,"id":"a:1","stamp":1,"at":"2026-03-02T08:00:00+00:00","by":"b{{attack}}","what":"w{{attack}}","edits":[""" +
+                $$"""{"put":"house","field":"name","value":"Elm{{attack}}"},{"add":"r","kind":"room","under":"house"},""" +
+                $$"""{"put":"r","field":"name","value":"Hall{{attack}}"}]}""",
+            $$"""{"v":1,"id":"a:2","stamp":2,"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[""" +
+                $$"""{"add":"w","kind":"window","under":"house"},{"put":"w","field":"tag","value":"W01{{attack}}"},""" +
+                $$"""{"put":"w","field":"room","value":"r"},{"put":"w","field":"note","value":"n{{attack}}"},""" +
+                $$"""{"add":"u","kind":"unit","under":"w"}]}""",
+            $$"""{"v":1,"id":"a:3","stamp":3,"at":"2026-03-02T08:00:00+00:00","by":"b{{attack}}","what":"w","edits":[""" +
+                $$"""{"put":"w","field":"colour{{attack}}","value":"x{{attack}}"},{"put":"house","field":"units","value":"mm{{attack}}"},""" +
+                $$"""{"put":"none{{attack}}","field":"tag","value":"W09"}]}"""));
         Assert.Equal(2, _run.Run("restore", "evil.trimout", "evil.jsonl").Code);
         return "evil.trimout";
     }
@@ -40,10 +48,14 @@ public sealed class HostileInputTests : IDisposable
         Assert.Equal(0, _run.Run("new", "other").Code);
         string[][] runs =
         [
-            ["check", house], ["check", "--json", house], ["history", house], ["windows", house], ["parts", house], ["backup", house], ["backups", house], ["compare", house, "other.trimout"], ["compare", "other.trimout", house],
-            ["conflicts", house], ["merge", "other.trimout", house], ["restore", house, "other.trimout"], ["rescue", house, "saved"], ["binder", house], ["paper", house, "labels"], ["papers", house, "--out", "all"],
-            ["open", "no" + Attack], ["check", "no" + Attack], ["import", house, "no" + Attack], ["import", house, "evil.jsonl", "--column", "tag=" + Attack], ["set", house], [Attack], ["help", Attack], ["what-if", Attack, Attack, Attack],
-            ["paper", house, Attack], ["binder", house, "--date", Attack], ["binder", house, "--out", "o" + Attack], ["new", "n" + Attack], ["conflicts", house, "--choose", Attack],
+            ["check", house], ["check", "--json", house], ["history", house], ["windows", house], ["parts", house], ["backup", house], ["backups", house],
+            ["compare", house, "other.trimout"], ["compare", "other.trimout", house],
+            ["conflicts", house], ["merge", "other.trimout", house], ["restore", house, "other.trimout"], ["rescue", house, "saved"], ["binder", house],
+            ["paper", house, "labels"], ["papers", house, "--out", "all"],
+            ["open", "no" + Attack], ["check", "no" + Attack], ["import", house, "no" + Attack], ["import", house, "evil.jsonl", "--column", "tag=" + Attack],
+            ["set", house], [Attack], ["help", Attack], ["what-if", Attack, Attack, Attack],
+            ["paper", house, Attack], ["binder", house, "--date", Attack], ["binder", house, "--out", "o" + Attack], ["new", "n" + Attack],
+            ["conflicts", house, "--choose", Attack],
         ];
         foreach (var run in runs)
             Harmless(string.Join(' ', run), _run.RunWith($"W01\tnote{Attack}\tx\nW{Attack}\tnote\tx\n", run));
@@ -107,7 +119,8 @@ public sealed class HostileInputTests : IDisposable
     {
         Assert.Equal(0, _run.Run("new", "elm").Code);
         var path = sort[0] == '/' ? sort : _run.In(sort);
-        using var socket = new System.Net.Sockets.Socket(System.Net.Sockets.AddressFamily.Unix, System.Net.Sockets.SocketType.Stream, System.Net.Sockets.ProtocolType.Unspecified);
+        using var socket = new System.Net.Sockets.Socket(System.Net.Sockets.AddressFamily.Unix, System.Net.Sockets.SocketType.Stream,
+            System.Net.Sockets.ProtocolType.Unspecified);
         if (sort == "fifo")
             Process.Start("mkfifo", [path]).WaitForExit();
         else if (sort == "folder")
@@ -116,8 +129,10 @@ public sealed class HostileInputTests : IDisposable
             socket.Bind(new System.Net.Sockets.UnixDomainSocketEndPoint(path));
         File.CreateSymbolicLink(_run.In("link.trimout"), path);
         File.CreateSymbolicLink(_run.In("link.jsonl"), path);
-        foreach (var verb in new string[][] { ["check", path], ["check", "link.trimout"], ["check", "link.jsonl"], ["set", path], ["set", "link.trimout"], ["import", "elm.trimout", path], ["restore", "new", path], ["restore", "new", "link.trimout"],
-            ["merge", "elm.trimout", path], ["compare", "elm.trimout", path], ["rescue", path, "saved"], ["rescue", "elm.trimout", "saved", "--also", path], ["binder", "elm.trimout", "--template", path], ["backup", path], ["history", path] })
+        foreach (var verb in new string[][] { ["check", path], ["check", "link.trimout"], ["check", "link.jsonl"], ["set", path], ["set", "link.trimout"],
+            ["import", "elm.trimout", path], ["restore", "new", path], ["restore", "new", "link.trimout"],
+            ["merge", "elm.trimout", path], ["compare", "elm.trimout", path], ["rescue", path, "saved"], ["rescue", "elm.trimout", "saved", "--also", path],
+            ["binder", "elm.trimout", "--template", path], ["backup", path], ["history", path] })
         {
             using var run = _run.Start(verb);
             run.StandardInput.Close();
@@ -127,7 +142,8 @@ public sealed class HostileInputTests : IDisposable
             if (!ended)
                 run.Kill();
             Assert.True(ended, $"{string.Join(' ', verb)} goes on and on.");
-            Assert.True(run.ExitCode is > 63 and < 78 and not 70, $"{string.Join(' ', verb)}: {run.ExitCode.ToString(CultureInfo.InvariantCulture)} {error.Result}");
+            Assert.True(run.ExitCode is > 63 and < 78 and not 70,
+                $"{string.Join(' ', verb)}: {run.ExitCode.ToString(CultureInfo.InvariantCulture)} {error.Result}");
             Assert.NotEmpty(error.Result);
             Assert.Empty(output.Result);
         }
@@ -170,7 +186,13 @@ public sealed class HostileInputTests : IDisposable
     {
         if (!File.Exists(_run.In("elm.trimout")))
             Assert.Equal(0, _run.Run("new", "elm").Code);
-        var start = new ProcessStartInfo("sh", ["-c", line, RunTrimOut.Program]) { WorkingDirectory = _run.Folder, RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo("sh", ["-c", line, RunTrimOut.Program])
+        {
+            WorkingDirectory = _run.Folder,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true
+        };
         start.Environment["XDG_DATA_HOME"] = _run.In("data");
         using var shell = Process.Start(start)!;
         shell.StandardInput.Close();

@@ -17,7 +17,8 @@ public sealed record Said(string Check, Severity Severity, string Subject, strin
     public static IReadOnlyList<Said> Of(House house) =>
     [
         .. CheckReport.Of(house).Findings.Where(f => f.Open)
-            .Select(f => new Said(f.Check.Id, f.Check.Severity, f.Subject.Id, f.Found.Message.In(house), f.Found.Mend.In(house), f.Found.Mends.Item, f.Found.Mends.Field)),
+            .Select(f => new Said(f.Check.Id, f.Check.Severity, f.Subject.Id, f.Found.Message.In(house), f.Found.Mend.In(house), f.Found.Mends.Item,
+            f.Found.Mends.Field)),
     ];
 
     /// <summary>Whether it is a stop.</summary>

@@ -18,7 +18,8 @@ public class BoxLabelOffTests
     public void ItsOwnTagIsFineHoweverItIsWritten(string label) => Jobs.Walked().Say("W01", UnitFacts.BoxLabel, label).Fine(Check, "W01");
 
     [Fact]
-    public void AnotherTagIsAStop() => Assert.Equal("The box says \"W10\"; this is W01.", Jobs.Walked().Say("W01", UnitFacts.BoxLabel, "W10").Fault(Check, "W01").Message);
+    public void AnotherTagIsAStop() =>
+        Assert.Equal("The box says \"W10\"; this is W01.", Jobs.Walked().Say("W01", UnitFacts.BoxLabel, "W10").Fault(Check, "W01").Message);
 
     [Fact]
     public void ABoxThatNobodyReadIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "box label");

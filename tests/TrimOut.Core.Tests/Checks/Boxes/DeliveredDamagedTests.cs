@@ -16,7 +16,8 @@ public class DeliveredDamagedTests
     public void NoneIsFine() => Jobs.Walked().Say("W01", UnitFacts.Damage, "None").Fine(Check, "W01");
 
     [Fact]
-    public void AnythingElseIsACaution() => Assert.Equal("It came with: dented tube.", Jobs.Walked().Say("W01", UnitFacts.Damage, "dented tube").Fault(Check, "W01").Message);
+    public void AnythingElseIsACaution() =>
+        Assert.Equal("It came with: dented tube.", Jobs.Walked().Say("W01", UnitFacts.Damage, "dented tube").Fault(Check, "W01").Message);
 
     [Fact]
     public void ABoxThatNobodyOpenedIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "damage");

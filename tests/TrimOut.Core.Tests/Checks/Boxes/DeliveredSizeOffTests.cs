@@ -32,5 +32,6 @@ public class DeliveredSizeOffTests
     [Fact]
     public void ABoxThatNobodyMeasuredIsNotAPass() => Jobs.Ordered().Lacks(Check, "W01", "delivered width");
 
-    private static TestJob Came(string width, string height) => Jobs.Ordered().Say("W01", UnitFacts.DeliveredWidth, width).Say("W01", UnitFacts.DeliveredHeight, height);
+    private static TestJob Came(string width, string height) =>
+        Jobs.Ordered().Say("W01", UnitFacts.DeliveredWidth, width).Say("W01", UnitFacts.DeliveredHeight, height);
 }

@@ -43,10 +43,12 @@ public class CableNotListedTests
     [InlineData("5.999999 mm", true)]
     [InlineData("6 mm", false)]
     public void Cl2xInAHouseIsThinnerThanSixMillimetres(string across, bool fine) =>
-        Assert.Equal(fine, Leg(CablePlace.InWall, "cl2x", "one-or-two-family").SayOf("16/2", CableTypeFacts.Diameter, across).Judge(Check, "W01") is Outcome.Fine);
+        Assert.Equal(fine, Leg(CablePlace.InWall, "cl2x", "one-or-two-family").SayOf("16/2", CableTypeFacts.Diameter, across).Judge(Check, "W01")
+            is Outcome.Fine);
 
     [Fact]
-    public void Cl2xOfUnknownThicknessIsNotAPass() => Leg(CablePlace.InWall, "cl2x", "one-or-two-family").Lacks(Check, "W01", "outside diameter of 16/2 in the kit");
+    public void Cl2xOfUnknownThicknessIsNotAPass() =>
+        Leg(CablePlace.InWall, "cl2x", "one-or-two-family").Lacks(Check, "W01", "outside diameter of 16/2 in the kit");
 
     [Fact]
     public void ACableWithoutAListingIsAStop() => Leg(CablePlace.InWall, "not-listed", "one-or-two-family").Fault(Check, "W01");
@@ -58,6 +60,7 @@ public class CableNotListedTests
         job.Do(SetFact.Typed(job.House, job.Run("W01").Legs[0].Item, LegFacts.Place, "")).Lacks(Check, "W01", "place");
     }
 
-    private static TestJob Leg(CablePlace place, string listing, string dwelling) => Jobs.Walked().Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("20", CablePlace.InWall), ("20", place))
+    private static TestJob Leg(CablePlace place, string listing, string dwelling) =>
+        Jobs.Walked().Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("20", CablePlace.InWall), ("20", place))
         .SayOf("16/2", CableTypeFacts.Listing, listing).SayOf("", HouseFacts.Dwelling, dwelling);
 }

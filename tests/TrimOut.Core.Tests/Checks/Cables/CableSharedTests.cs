@@ -39,7 +39,8 @@ public class CableSharedTests
     {
         Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, "9").SayOf("16/2", CableTypeFacts.LongestRun, "36.34 m").Fine(Check, "W02");
         Assert.StartsWith("From the panel to it are 36.34 m of cable; the kit's table ends at 36.33 m.",
-            Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, "9").SayOf("16/2", CableTypeFacts.LongestRun, "36.33 m").Fault(Check, "W02").Message, StringComparison.Ordinal);
+            Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, "9").SayOf("16/2", CableTypeFacts.LongestRun, "36.33 m").Fault(Check, "W02").Message,
+                StringComparison.Ordinal);
     }
 
     [Fact]
@@ -63,7 +64,8 @@ public class CableSharedTests
 
     [Fact]
     public void UntilItIsLandedThePanelsOfTheHouseAreAsked() =>
-        Assert.Contains("the sheet allows 1 unit", Pair("1").Forget("W01", RunFacts.Panel).Forget("W01", RunFacts.Output).Fault(Check, "W02").Message, StringComparison.Ordinal);
+        Assert.Contains("the sheet allows 1 unit", Pair("1").Forget("W01", RunFacts.Panel).Forget("W01", RunFacts.Output).Fault(Check, "W02").Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void ASheetThatSaysNothingIsNotAPass() => Pair("").Lacks(Check, "W02", "units per output of 10-output panel in the kit");
@@ -77,7 +79,8 @@ public class CableSharedTests
     /// <summary>W01 20 m from the panel, W02 16.34 m farther on the same cable; each draws 1 A when it starts.</summary>
     private static TestJob Pair(string allowed)
     {
-        var job = Jobs.Metric().WithPanel().SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, allowed).SayOf("Test house", HouseFacts.ConductorTemperature, "20")
+        var job = Jobs.Metric().WithPanel().SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, allowed)
+            .SayOf("Test house", HouseFacts.ConductorTemperature, "20")
             .SayOf("16/2", CableTypeFacts.Conductor, "1 mm2").SayOf("16/2", CableTypeFacts.Stranding, "solid");
         Unit(job, "W01", "19 m").Say("W01", RunFacts.TailAtPanel, "1000 mm").Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.Output, "1");
         return Unit(job, "W02", "16.34 m").Say("W02", RunFacts.BranchesOff, "W01");

@@ -39,7 +39,8 @@ public class CableShortOnHandTests
     [Fact]
     public void WhatIsLeftInTheBoxesCounts()
     {
-        var job = OnHand("10").Add(ItemKind.Box, "A").SayOf("A", BoxFacts.Cable, "16/2").SayOf("A", BoxFacts.Left, "50").Add(ItemKind.Box, "B").SayOf("B", BoxFacts.Cable, "16/2").SayOf("B", BoxFacts.Left, "25");
+        var job = OnHand("10").Add(ItemKind.Box, "A").SayOf("A", BoxFacts.Cable, "16/2").SayOf("A", BoxFacts.Left, "50").Add(ItemKind.Box, "B")
+            .SayOf("B", BoxFacts.Cable, "16/2").SayOf("B", BoxFacts.Left, "25");
         Assert.IsType<Outcome.Fine>(job.Of(Check, "16/2"));
         Assert.IsType<Outcome.Found>(job.SayOf("B", BoxFacts.Left, "24").Of(Check, "16/2"));
     }

@@ -19,7 +19,8 @@ public class ListedByRelaxationTests
             Jobs.Roughed().Legs("W01", ("10", CablePlace.BetweenFloors)).Fault(Check, "W01").Message);
 
     [Fact]
-    public void ARiserCableRestsOnNoRelaxation() => Jobs.Roughed().Legs("W01", ("10", CablePlace.BetweenFloors)).SayOf("16/2", CableTypeFacts.Listing, "cl2r").Silent(Check, "W01");
+    public void ARiserCableRestsOnNoRelaxation() =>
+        Jobs.Roughed().Legs("W01", ("10", CablePlace.BetweenFloors)).SayOf("16/2", CableTypeFacts.Listing, "cl2r").Silent(Check, "W01");
 
     [Fact]
     public void InAFlatTheOtherCheckSpeaks() =>

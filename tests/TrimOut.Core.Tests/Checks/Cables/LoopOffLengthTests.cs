@@ -37,7 +37,8 @@ public class LoopOffLengthTests
     [InlineData("2.5102", false)]
     public void LeadsAndTheCablesTemperatureAreReckonedWith(string ohms, bool fine)
     {
-        var job = Read("1").SayOf("Test house", HouseFacts.MeterLeads, "0.2").SayOf("Test house", HouseFacts.CableAtTest, "45").Say("W01", RunFacts.FirstLoop, ohms);
+        var job = Read("1").SayOf("Test house", HouseFacts.MeterLeads, "0.2").SayOf("Test house", HouseFacts.CableAtTest, "45")
+            .Say("W01", RunFacts.FirstLoop, ohms);
         var outcome = job.Judge(Check, "W01");
         Assert.Equal(fine, outcome is Outcome.Fine);
         var working = (outcome as Outcome.Fine)?.Working ?? ((Outcome.Found)outcome).Working;
@@ -63,6 +64,7 @@ public class LoopOffLengthTests
     public void ARunOfUnknownLengthIsNotAPass() => Read("1.81").Forget("W01", RunFacts.TailAtPanel).Lacks(Check, "W01", "tail at panel");
 
     private static TestJob Read(string ohms) => Jobs.Walked("W01", Jobs.Metric())
-        .SayOf("16/2", CableTypeFacts.Conductor, "1 mm2").SayOf("16/2", CableTypeFacts.Stranding, "solid").Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("48 m", CablePlace.InWall))
+        .SayOf("16/2", CableTypeFacts.Conductor, "1 mm2").SayOf("16/2", CableTypeFacts.Stranding, "solid").Say("W01", RunFacts.Cable, "16/2")
+        .Legs("W01", ("48 m", CablePlace.InWall))
         .Say("W01", RunFacts.TailAtWindow, "1000 mm").Say("W01", RunFacts.TailAtPanel, "1000 mm").Say("W01", RunFacts.FirstLoop, ohms);
 }

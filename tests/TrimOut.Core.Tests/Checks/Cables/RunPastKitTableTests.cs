@@ -37,7 +37,8 @@ public class RunPastKitTableTests
 
     [Fact]
     public void LegsAloneThatAreTooLongAreFoundBeforeTheTailsAreKnown() =>
-        Assert.StartsWith("The run is at least 201'-0\"", Run("16/2", "201").Forget("W01", RunFacts.TailAtPanel).Forget("W01", RunFacts.TailAtWindow).Fault(Check, "W01").Message, StringComparison.Ordinal);
+        Assert.StartsWith("The run is at least 201'-0\"", Run("16/2", "201").Forget("W01", RunFacts.TailAtPanel).Forget("W01", RunFacts.TailAtWindow)
+            .Fault(Check, "W01").Message, StringComparison.Ordinal);
 
     [Fact]
     public void AnUnknownTailIsNotAPass() => Run("16/2", "60").Forget("W01", RunFacts.TailAtPanel).Lacks(Check, "W01", "tail at panel");

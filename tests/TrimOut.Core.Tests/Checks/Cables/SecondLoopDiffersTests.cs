@@ -22,10 +22,12 @@ public class SecondLoopDiffersTests
     [InlineData("1.201", "A joint or a crushed conductor adds resistance")]
     [InlineData("0.799", "The two conductors touch on the way")]
     [InlineData("open", "A conductor is cut")]
-    public void ALargerOneIsAStopWithItsReading(string second, string reading) => Assert.Contains(reading, Read("1", second).Fault(Check, "W01").Message, StringComparison.Ordinal);
+    public void ALargerOneIsAStopWithItsReading(string second, string reading) =>
+        Assert.Contains(reading, Read("1", second).Fault(Check, "W01").Message, StringComparison.Ordinal);
 
     [Fact]
-    public void AFirstTestThatWasOpenCantBeTrusted() => Assert.Contains("the first can't be trusted", Read("open", "1").Fault(Check, "W01").Message, StringComparison.Ordinal);
+    public void AFirstTestThatWasOpenCantBeTrusted() =>
+        Assert.Contains("the first can't be trusted", Read("open", "1").Fault(Check, "W01").Message, StringComparison.Ordinal);
 
     [Fact]
     public void WithoutASecondTestNothingIsProved() => Jobs.Roughed().Lacks(Check, "W01", "second test, loop");

@@ -30,28 +30,33 @@ public class VoltsShortAtUnitTests
     public void AMillivoltLessIsAStop()
     {
         var found = Metric("10.191").Fault(Check, "W01");
-        Assert.Equal("10.55 V arrive while it runs and 10.190 V while it starts; it needs 10.191 V. The kit's table gives no length; voltage drop ends it at 49.97 m.", found.Message);
+        Assert.Equal("10.55 V arrive while it runs and 10.190 V while it starts; it needs 10.191 V. The kit's table gives no length; voltage drop ends it " +
+            "at 49.97 m.", found.Message);
         Assert.Contains(("margin", "-0.001 V, -0.03 m"), found.Working!.Inputs);
     }
 
     [Fact]
     public void TheKitsTableIsShownBesideTheVoltage() =>
-        Assert.EndsWith("The kit's table ends at 200 ft, voltage drop at 210.8 ft: the table governs.", Jobs.Roughed().Legs("W01", ("150", CablePlace.InWall)).Fault(Check, "W01").Message, StringComparison.Ordinal);
+        Assert.EndsWith("The kit's table ends at 200 ft, voltage drop at 210.8 ft: the table governs.", Jobs.Roughed().Legs("W01", ("150", CablePlace.InWall))
+            .Fault(Check, "W01").Message, StringComparison.Ordinal);
 
     [Fact]
     public void ALowSupplyLeavesNoLengthAtAll() =>
-        Assert.Contains("voltage drop at 0 ft: the voltage governs", Jobs.Roughed().SayOf("10-output panel", PanelTypeFacts.Supply, "10").Fault(Check, "W01").Message, StringComparison.Ordinal);
+        Assert.Contains("voltage drop at 0 ft: the voltage governs", Jobs.Roughed().SayOf("10-output panel", PanelTypeFacts.Supply, "10")
+            .Fault(Check, "W01").Message, StringComparison.Ordinal);
 
     [Fact]
     public void AnUnknownCurrentIsNotAPass() =>
         Jobs.Roughed().SayOf("Roller", CoveringKindFacts.StartingCurrent, "").Lacks(Check, "W01", "starting current of Roller in the kit");
 
     [Fact]
-    public void AnUnknownConductorIsNotAPass() => Jobs.Roughed().SayOf("16/2", CableTypeFacts.Conductor, "").Lacks(Check, "W01", "conductor of 16/2 in the kit");
+    public void AnUnknownConductorIsNotAPass() =>
+        Jobs.Roughed().SayOf("16/2", CableTypeFacts.Conductor, "").Lacks(Check, "W01", "conductor of 16/2 in the kit");
 
     [Fact]
     public void AMetricSizeThatIsInNoTableIsNamed() =>
-        Jobs.Roughed().SayOf("16/2", CableTypeFacts.Conductor, "1.2 mm2").Lacks(Check, "W01", "Conductor: 1.2 mm2 is not in the table. Known are 0.5, 0.75, 1, 1.5, 2.5 mm2.");
+        Jobs.Roughed().SayOf("16/2", CableTypeFacts.Conductor, "1.2 mm2")
+            .Lacks(Check, "W01", "Conductor: 1.2 mm2 is not in the table. Known are 0.5, 0.75, 1, 1.5, 2.5 mm2.");
 
     private static TestJob Metric(string least) => Jobs.Walked("W01", Jobs.Metric().SayOf("Roller", CoveringKindFacts.LeastVolts, least))
         .SayOf("16/2", CableTypeFacts.Conductor, "1 mm2").SayOf("16/2", CableTypeFacts.Stranding, "solid").SayOf("16/2", CableTypeFacts.LongestRun, "")

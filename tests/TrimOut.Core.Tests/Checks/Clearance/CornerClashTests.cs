@@ -58,7 +58,8 @@ public class CornerClashTests
     public void AnUnknownAngleIsNotAPass() => Assert.Equal("corner angle, right", Missing(Bay("4", "4", "90").Forget("W01", WindowFacts.CornerAngle)));
 
     [Fact]
-    public void AnUnknownDistanceOfTheOtherIsNotAPass() => Assert.Equal("to corner, left of W02", Missing(Bay("4", "4", "90").Forget("W02", WindowFacts.ToCornerLeft)));
+    public void AnUnknownDistanceOfTheOtherIsNotAPass() =>
+        Assert.Equal("to corner, left of W02", Missing(Bay("4", "4", "90").Forget("W02", WindowFacts.ToCornerLeft)));
 
     [Fact]
     public void AnUnknownHeadCoverIsNotAPass() => Assert.Equal("head cover of W02", Missing(Bay("4", "4", "90").Forget("W02", UnitFacts.HeadCover)));
@@ -70,6 +71,7 @@ public class CornerClashTests
         var job = Jobs.Measured("W02", Jobs.Measured("W01"));
         foreach (var tag in (string[])["W01", "W02"])
             job.Say(tag, WindowFacts.Mount, "outside").Say(tag, WindowFacts.OverlapEachSide, "1");
-        return job.Say("W01", WindowFacts.MeetsRight, "W02").Say("W01", WindowFacts.CornerAngle, angle).Say("W01", WindowFacts.ToCornerRight, toCornerOfFirst).Say("W02", WindowFacts.ToCornerLeft, toCornerOfSecond);
+        return job.Say("W01", WindowFacts.MeetsRight, "W02").Say("W01", WindowFacts.CornerAngle, angle).Say("W01", WindowFacts.ToCornerRight, toCornerOfFirst)
+            .Say("W02", WindowFacts.ToCornerLeft, toCornerOfSecond);
     }
 }

@@ -17,11 +17,13 @@ public class HeadRoomShortTests
     public void ABracketThatEndsAtTheOpeningIsFine() => Outside("2 1/2", "2 1/2").Fine(Check, "W01");
 
     [Fact]
-    public void ABracketOverTheOpeningIsAStop() => Assert.Equal("The unit starts 2 31/64\" above the opening and its brackets reach 2 1/2\" down: 1/64\" of them hang over the opening.",
+    public void ABracketOverTheOpeningIsAStop() =>
+        Assert.Equal("The unit starts 2 31/64\" above the opening and its brackets reach 2 1/2\" down: 1/64\" of them hang over the opening.",
         Outside("2 31/64", "4").Fault(Check, "W01").Message);
 
     [Fact]
-    public void AUnitInTheCeilingIsAStop() => Assert.Equal("The unit starts 4 1/64\" above the opening; there are 4\" of flat wall.", Outside("4 1/64", "4").Fault(Check, "W01").Message);
+    public void AUnitInTheCeilingIsAStop() =>
+        Assert.Equal("The unit starts 4 1/64\" above the opening; there are 4\" of flat wall.", Outside("4 1/64", "4").Fault(Check, "W01").Message);
 
     // The generic cellular shade's bracket reaches 2 in down.
     [Fact]
@@ -36,5 +38,6 @@ public class HeadRoomShortTests
     [Fact]
     public void AnUnknownHeadIsNotAPass() => Outside("3", "4").Forget("W01", WindowFacts.HeadAbove).Lacks(Check, "W01", "head above");
 
-    private static TestJob Outside(string above, string wall) => Jobs.Walked().Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.HeadAbove, above).Say("W01", WindowFacts.WallAbove, wall);
+    private static TestJob Outside(string above, string wall) =>
+        Jobs.Walked().Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.HeadAbove, above).Say("W01", WindowFacts.WallAbove, wall);
 }

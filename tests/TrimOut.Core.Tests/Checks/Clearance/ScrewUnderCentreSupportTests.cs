@@ -33,19 +33,23 @@ public class ScrewUnderCentreSupportTests
 
     [Fact]
     public void ASheetThatPutsItUnderItsOwnSupportIsFound() =>
-        Assert.Contains("is 30 1/2\" from the left", Screw("30").Forget("W01", UnitFacts.MiddleScrew).SayOf("Wood blind", CoveringKindFacts.MiddleScrew, "1/2").Fault(Check, "W01").Message, StringComparison.Ordinal);
+        Assert.Contains("is 30 1/2\" from the left", Screw("30").Forget("W01", UnitFacts.MiddleScrew).SayOf("Wood blind", CoveringKindFacts.MiddleScrew, "1/2")
+            .Fault(Check, "W01").Message, StringComparison.Ordinal);
 
     [Fact]
     public void ANarrowBlindHasNoSupport() => Screw("29 63/64").Say("W01", WindowFacts.RoughWidth, "59 63/64").Fine(Check, "W01");
 
     [Fact]
-    public void AKindWithoutSuchAScrewIsLeftAlone() => Screw("30").Say("W01", UnitFacts.Kind, "Roller").Forget("W01", UnitFacts.MiddleScrew).Silent(Check, "W01");
+    public void AKindWithoutSuchAScrewIsLeftAlone() =>
+        Screw("30").Say("W01", UnitFacts.Kind, "Roller").Forget("W01", UnitFacts.MiddleScrew).Silent(Check, "W01");
 
     [Fact]
-    public void AnUnknownBracketIsNotAPass() => Screw("30").SayOf("Wood blind", CoveringKindFacts.CentreBracket, "").Lacks(Check, "W01", "centre bracket of Wood blind in the kit");
+    public void AnUnknownBracketIsNotAPass() =>
+        Screw("30").SayOf("Wood blind", CoveringKindFacts.CentreBracket, "").Lacks(Check, "W01", "centre bracket of Wood blind in the kit");
 
     [Fact]
     public void AnUnknownWidthIsNotAPass() => Screw("30").Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "rough width");
 
-    private static TestJob Screw(string at) => Jobs.Walked().Say("W01", UnitFacts.Kind, "Wood blind").Say("W01", WindowFacts.RoughWidth, "60").Say("W01", UnitFacts.MiddleScrew, at);
+    private static TestJob Screw(string at) =>
+        Jobs.Walked().Say("W01", UnitFacts.Kind, "Wood blind").Say("W01", WindowFacts.RoughWidth, "60").Say("W01", UnitFacts.MiddleScrew, at);
 }

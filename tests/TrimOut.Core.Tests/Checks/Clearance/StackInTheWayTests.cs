@@ -17,7 +17,8 @@ public class StackInTheWayTests
     public void JustEnoughIsFine() => Door("55 1/2").Fine(Check, "W01");
 
     [Fact]
-    public void ALittleMoreIsACaution() => Assert.Equal("Raised, it leaves 55.5 in clear; 55 33/64\" are wanted.", Door("55 33/64").Fault(Check, "W01").Message);
+    public void ALittleMoreIsACaution() =>
+        Assert.Equal("Raised, it leaves 55.5 in clear; 55 33/64\" are wanted.", Door("55 33/64").Fault(Check, "W01").Message);
 
     [Fact]
     public void WhatStaysAboveTheOpeningTakesNothing() =>
@@ -27,7 +28,9 @@ public class StackInTheWayTests
     public void WhereNobodyWalksNothingIsAsked() => Door("55").Forget("W01", WindowFacts.ClearHeight).Silent(Check, "W01");
 
     [Fact]
-    public void AnUnknownStackIsNotAPass() => Door("55").SayOf("Cellular", CoveringKindFacts.StackFixed, "").Lacks(Check, "W01", "stack, fixed part of Cellular in the kit");
+    public void AnUnknownStackIsNotAPass() =>
+        Door("55").SayOf("Cellular", CoveringKindFacts.StackFixed, "").Lacks(Check, "W01", "stack, fixed part of Cellular in the kit");
 
-    private static TestJob Door(string clear) => Jobs.Measured().Say("W01", UnitFacts.Kind, "Cellular").Say("W01", UnitFacts.OrderHeight, "50").Say("W01", WindowFacts.ClearHeight, clear);
+    private static TestJob Door(string clear) =>
+        Jobs.Measured().Say("W01", UnitFacts.Kind, "Cellular").Say("W01", UnitFacts.OrderHeight, "50").Say("W01", WindowFacts.ClearHeight, clear);
 }

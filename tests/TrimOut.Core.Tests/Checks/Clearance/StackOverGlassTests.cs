@@ -29,7 +29,8 @@ public class StackOverGlassTests
     public void AWoodBlindStacksHigher()
     {
         Glass("7").Say("W01", UnitFacts.Kind, "Wood blind").Fine(Check, "W01");
-        Assert.StartsWith("Raised, its stack is 7 in high", Glass("6 63/64").Say("W01", UnitFacts.Kind, "Wood blind").Fault(Check, "W01").Message, StringComparison.Ordinal);
+        Assert.StartsWith("Raised, its stack is 7 in high", Glass("6 63/64").Say("W01", UnitFacts.Kind, "Wood blind").Fault(Check, "W01").Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -49,15 +50,18 @@ public class StackOverGlassTests
     public void UnknownGlassIsNotAPass() => Glass("9").Forget("W01", WindowFacts.GlassBelowHead).Lacks(Check, "W01", "glass below head");
 
     [Fact]
-    public void AnUnknownStackIsNotAPass() => Glass("9").SayOf("Cellular", CoveringKindFacts.StackShare, "").Lacks(Check, "W01", "stack, share of drop of Cellular in the kit");
+    public void AnUnknownStackIsNotAPass() =>
+        Glass("9").SayOf("Cellular", CoveringKindFacts.StackShare, "").Lacks(Check, "W01", "stack, share of drop of Cellular in the kit");
 
     [Fact]
     public void AnUnknownMountIsNotAPass() => Glass("9").Forget("W01", WindowFacts.Mount).Lacks(Check, "W01", "mount");
 
     [Fact]
-    public void AnUnknownHeightIsNotAPass() => new TestJob().Window("W01", kind: "Cellular").Say("W01", WindowFacts.Mount, "inside").Lacks(Check, "W01", "rough height");
+    public void AnUnknownHeightIsNotAPass() =>
+        new TestJob().Window("W01", kind: "Cellular").Say("W01", WindowFacts.Mount, "inside").Lacks(Check, "W01", "rough height");
 
-    private static TestJob Glass(string below) => Jobs.Measured().Say("W01", UnitFacts.Kind, "Cellular").Say("W01", UnitFacts.OrderHeight, "50").Say("W01", WindowFacts.GlassBelowHead, below);
+    private static TestJob Glass(string below) =>
+        Jobs.Measured().Say("W01", UnitFacts.Kind, "Cellular").Say("W01", UnitFacts.OrderHeight, "50").Say("W01", WindowFacts.GlassBelowHead, below);
 
     private static TestJob Outside(TestJob job, string above) => job.Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.HeadAbove, above);
 }

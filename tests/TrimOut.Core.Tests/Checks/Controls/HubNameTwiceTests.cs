@@ -26,5 +26,6 @@ public class HubNameTwiceTests
     [Fact]
     public void AUnitWithoutANameIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "name at the hub");
 
-    private static TestJob Named(string first, string second) => new TestJob().Window("W01").Window("W02").Say("W01", UnitFacts.HubName, first).Say("W02", UnitFacts.HubName, second);
+    private static TestJob Named(string first, string second) =>
+        new TestJob().Window("W01").Window("W02").Say("W01", UnitFacts.HubName, first).Say("W02", UnitFacts.HubName, second);
 }

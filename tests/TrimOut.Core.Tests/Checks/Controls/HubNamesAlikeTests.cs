@@ -56,5 +56,6 @@ public class HubNamesAlikeTests
         }
     }, iter: 60);
 
-    private static TestJob Named(string first, string second) => new TestJob().Window("W01").Window("W02").Say("W01", UnitFacts.HubName, first).Say("W02", UnitFacts.HubName, second);
+    private static TestJob Named(string first, string second) =>
+        new TestJob().Window("W01").Window("W02").Say("W01", UnitFacts.HubName, first).Say("W02", UnitFacts.HubName, second);
 }

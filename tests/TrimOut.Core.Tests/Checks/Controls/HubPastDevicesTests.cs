@@ -28,7 +28,8 @@ public class HubPastDevicesTests
 
     private static TestJob Paired(int units)
     {
-        var job = new TestJob().Add(ItemKind.Hub, "Hub 1").SayOf("Hub", HubTypeFacts.Devices, "3").Add(ItemKind.Remote, "R1").SayOf("R1", RemoteFacts.Hub, "Hub 1");
+        var job = new TestJob().Add(ItemKind.Hub, "Hub 1").SayOf("Hub", HubTypeFacts.Devices, "3").Add(ItemKind.Remote, "R1")
+            .SayOf("R1", RemoteFacts.Hub, "Hub 1");
         return Enumerable.Range(1, units).Aggregate(job, (j, n) => j.Window($"W{n}").Say($"W{n}", UnitFacts.Hub, "Hub 1"));
     }
 }

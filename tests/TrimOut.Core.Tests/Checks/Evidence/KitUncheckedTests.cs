@@ -31,7 +31,8 @@ public class KitUncheckedTests
     public void OneValueLeftIsStillNotedAndNoneIsFine()
     {
         var job = Jobs.Roughed();
-        foreach (var fact in new Fact[] { CableTypeFacts.Conductor, CableTypeFacts.Stranding, CableTypeFacts.Listing, CableTypeFacts.LongestRun, CableTypeFacts.PartsPerRun })
+        foreach (var fact in new Fact[] { CableTypeFacts.Conductor, CableTypeFacts.Stranding, CableTypeFacts.Listing, CableTypeFacts.LongestRun,
+            CableTypeFacts.PartsPerRun })
             Checked(job, fact);
         Assert.Equal("1 value of 16/2 was never held against the maker's sheet: box.", job.FaultOf(Check, "16/2").Message);
         Checked(job, CableTypeFacts.BoxLength);

@@ -16,7 +16,8 @@ public class BarOffSillTests
     public void AnEighthStillTouches() => Jobs.Walked().Say("W01", UnitFacts.CloseGap, "1/8").Fine(Check, "W01");
 
     [Fact]
-    public void MoreIsACaution() => Assert.Equal("Closed, the bar stands 9/64\" above the sill.", Jobs.Walked().Say("W01", UnitFacts.CloseGap, "9/64").Fault(Check, "W01").Message);
+    public void MoreIsACaution() =>
+        Assert.Equal("Closed, the bar stands 9/64\" above the sill.", Jobs.Walked().Say("W01", UnitFacts.CloseGap, "9/64").Fault(Check, "W01").Message);
 
     [Fact]
     public void OutsideThereMayBeNoSill() => Jobs.Walked().Say("W01", WindowFacts.Mount, "outside").Say("W01", UnitFacts.CloseGap, "1").Silent(Check, "W01");

@@ -34,5 +34,6 @@ public class BarsNotLevelTests
     }
 
     private static TestJob Set(string open1, string open2, string close1, string close2) => new TestJob().Window("W01").Window("W02")
-        .Say("W01", UnitFacts.OpenGap, open1).Say("W02", UnitFacts.OpenGap, open2).Say("W01", UnitFacts.CloseGap, close1).Say("W02", UnitFacts.CloseGap, close2);
+        .Say("W01", UnitFacts.OpenGap, open1).Say("W02", UnitFacts.OpenGap, open2).Say("W01", UnitFacts.CloseGap, close1)
+        .Say("W02", UnitFacts.CloseGap, close2);
 }

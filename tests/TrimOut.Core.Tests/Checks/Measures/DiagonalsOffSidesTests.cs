@@ -18,7 +18,8 @@ public class DiagonalsOffSidesTests
 
     [Fact]
     public void ALittleMoreIsAMisreadTape() =>
-        Assert.Equal("The diagonals stand for 60.516 in, the widths and heights for 60 in: one of them is misread.", Box("60 33/64").Fault(Check, "W01").Message);
+        Assert.Equal("The diagonals stand for 60.516 in, the widths and heights for 60 in: one of them is misread.", Box("60 33/64")
+            .Fault(Check, "W01").Message);
 
     [Fact]
     public void AnUnknownDiagonalIsNotAPass() => Box("60").Forget("W01", WindowFacts.DiagonalDown).Lacks(Check, "W01", "diagonal, top left");

@@ -18,7 +18,8 @@ public class HandleInHangingPlaneTests
 
     [Fact]
     public void ALittleMoreIsAStop() =>
-        Assert.Equal("crank: it stands out 1 1/64\" in a depth of 5\", and the unit takes up 4\" from the room face: 1/64\" too much.", Handle("1 1/64").Fault(Check, "W01").Message);
+        Assert.Equal("crank: it stands out 1 1/64\" in a depth of 5\", and the unit takes up 4\" from the room face: 1/64\" too much.", Handle("1 1/64")
+            .Fault(Check, "W01").Message);
 
     [Fact]
     public void OutsideItMayStandOutAsFarAsTheRoomFace()

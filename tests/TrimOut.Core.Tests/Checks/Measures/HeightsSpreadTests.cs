@@ -22,11 +22,13 @@ public class HeightsSpreadTests
             Jobs.Measured().Say("W01", WindowFacts.HeightMiddle, "60 17/64").Fault(Check, "W01").Message);
 
     [Fact]
-    public void ACrewMaySetItsOwnLimit() => Jobs.Measured().Say("W01", WindowFacts.HeightMiddle, "60 1/4").SayOf("", HouseFacts.SpreadLimit, "1/8").Fault(Check, "W01");
+    public void ACrewMaySetItsOwnLimit() =>
+        Jobs.Measured().Say("W01", WindowFacts.HeightMiddle, "60 1/4").SayOf("", HouseFacts.SpreadLimit, "1/8").Fault(Check, "W01");
 
     [Fact]
     public void AMeasureThatIsMissingIsNotAPass() => Jobs.Measured().Forget("W01", WindowFacts.HeightMiddle).Lacks(Check, "W01", "height, middle");
 
     [Fact]
-    public void AHouseWithoutALimitIsNotAPass() => Jobs.Measured().SayOf("", HouseFacts.SpreadLimit, "").Lacks(Check, "W01", "3 measures may differ by of the house");
+    public void AHouseWithoutALimitIsNotAPass() =>
+        Jobs.Measured().SayOf("", HouseFacts.SpreadLimit, "").Lacks(Check, "W01", "3 measures may differ by of the house");
 }

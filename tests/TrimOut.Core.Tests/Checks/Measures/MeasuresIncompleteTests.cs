@@ -32,5 +32,6 @@ public class MeasuresIncompleteTests
 
     [Fact]
     public void AnOrderSizeWithoutMeasuresIsAStop() =>
-        Assert.StartsWith("An order size is written, and not measured yet", Jobs.Walked().Say("W01", UnitFacts.OrderWidth, "36").Fault(Check, "W01").Message, StringComparison.Ordinal);
+        Assert.StartsWith("An order size is written, and not measured yet", Jobs.Walked().Say("W01", UnitFacts.OrderWidth, "36").Fault(Check, "W01").Message,
+            StringComparison.Ordinal);
 }

@@ -37,10 +37,12 @@ public class OutOfSquareTests
 
     [Fact]
     public void UnlikeSidesAreFound() =>
-        Assert.Contains("head and sill are not parallel", Jobs.Measured().Say("W01", WindowFacts.HeightRight, "60 5/16").Fault(Check, "W01").Message, StringComparison.Ordinal);
+        Assert.Contains("head and sill are not parallel", Jobs.Measured().Say("W01", WindowFacts.HeightRight, "60 5/16").Fault(Check, "W01").Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void AnUnknownDiagonalIsNotAPass() => Jobs.Measured().Forget("W01", WindowFacts.DiagonalUp).Lacks(Check, "W01", "diagonal, bottom left");
 
-    private static TestJob Diagonals(string down, string up) => Jobs.Measured().Say("W01", WindowFacts.DiagonalDown, down).Say("W01", WindowFacts.DiagonalUp, up);
+    private static TestJob Diagonals(string down, string up) =>
+        Jobs.Measured().Say("W01", WindowFacts.DiagonalDown, down).Say("W01", WindowFacts.DiagonalUp, up);
 }

@@ -22,11 +22,13 @@ public class WidthsSpreadTests
             Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "36 17/64").Fault(Check, "W01").Message);
 
     [Fact]
-    public void ACrewMaySetItsOwnLimit() => Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "36 1/4").SayOf("", HouseFacts.SpreadLimit, "1/8").Fault(Check, "W01");
+    public void ACrewMaySetItsOwnLimit() =>
+        Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "36 1/4").SayOf("", HouseFacts.SpreadLimit, "1/8").Fault(Check, "W01");
 
     [Fact]
     public void AMeasureThatIsMissingIsNotAPass() => Jobs.Measured().Forget("W01", WindowFacts.WidthMiddle).Lacks(Check, "W01", "width, middle");
 
     [Fact]
-    public void AHouseWithoutALimitIsNotAPass() => Jobs.Measured().SayOf("", HouseFacts.SpreadLimit, "").Lacks(Check, "W01", "3 measures may differ by of the house");
+    public void AHouseWithoutALimitIsNotAPass() =>
+        Jobs.Measured().SayOf("", HouseFacts.SpreadLimit, "").Lacks(Check, "W01", "3 measures may differ by of the house");
 }

@@ -33,7 +33,8 @@ public class GapBetweenUnitsTooLargeTests
 
     [Fact]
     public void ASheetThatSaysNothingIsNotAPass() =>
-        Assert.Equal("gap between units, at most of Roller in the kit", Pair("18", "17 1/2").SayOf("Roller", CoveringKindFacts.GapMost, "").MissingOf(Check, "W01"));
+        Assert.Equal("gap between units, at most of Roller in the kit", Pair("18", "17 1/2").SayOf("Roller", CoveringKindFacts.GapMost, "")
+            .MissingOf(Check, "W01"));
 
     [Fact]
     public void ASingleUnitHasNoNeighbour() => Assert.Empty(Check.Run(Jobs.Ordered().House));

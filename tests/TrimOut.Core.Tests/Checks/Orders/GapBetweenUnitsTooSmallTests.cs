@@ -41,7 +41,8 @@ public class GapBetweenUnitsTooSmallTests
     public void AUnitThatIsNotOrderedYetIsNotAPass() => Assert.Equal("order width of W01B", Missing(Pair("18", "17").Forget("W01B", UnitFacts.OrderWidth)));
 
     [Fact]
-    public void ASheetThatSaysNothingOfGapsIsNotAPass() => Assert.Equal("gap between units of Roller in the kit", Missing(Pair("18", "17").SayOf("Roller", CoveringKindFacts.GapBetween, "")));
+    public void ASheetThatSaysNothingOfGapsIsNotAPass() =>
+        Assert.Equal("gap between units of Roller in the kit", Missing(Pair("18", "17").SayOf("Roller", CoveringKindFacts.GapBetween, "")));
 
     [Fact]
     public void AnUnmeasuredOpeningIsNotAPass() => Assert.Equal("width, top", Missing(Pair("18", "17").SayOf("W01", WindowFacts.WidthTop, "")));
@@ -54,6 +55,7 @@ public class GapBetweenUnitsTooSmallTests
     internal static TestJob Pair(string left, string right)
     {
         var job = Jobs.Measured();
-        return job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id)).Say("W01B", UnitFacts.Kind, "Roller").Say("W01A", UnitFacts.OrderWidth, left).Say("W01B", UnitFacts.OrderWidth, right);
+        return job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id)).Say("W01B", UnitFacts.Kind, "Roller").Say("W01A", UnitFacts.OrderWidth, left)
+            .Say("W01B", UnitFacts.OrderWidth, right);
     }
 }

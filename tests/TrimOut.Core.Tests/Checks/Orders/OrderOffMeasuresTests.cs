@@ -14,7 +14,9 @@ public class OrderOffMeasuresTests
 
     // Smallest width down, largest height up, to 1/8 in: common practice, no published source.
     [Fact]
-    public void WhatIsWorkedOutIsFine() => Jobs.Ordered().Say("W01", WindowFacts.WidthTop, "36 1/16").Say("W01", WindowFacts.WidthMiddle, "36 1/8").Say("W01", WindowFacts.WidthBottom, "36 1/4").Fine(Check, "W01");
+    public void WhatIsWorkedOutIsFine() =>
+        Jobs.Ordered().Say("W01", WindowFacts.WidthTop, "36 1/16").Say("W01", WindowFacts.WidthMiddle, "36 1/8").Say("W01", WindowFacts.WidthBottom, "36 1/4")
+        .Fine(Check, "W01");
 
     [Fact]
     public void WidthsGoDownAndHeightsGoUp() =>
@@ -26,13 +28,15 @@ public class OrderOffMeasuresTests
     {
         // 36 1/4 + 2 x 3 and 60 + 4.
         var job = Jobs.Measured().Say("W01", WindowFacts.WidthTop, "36 1/4").Say("W01", WindowFacts.Mount, "outside")
-            .Say("W01", WindowFacts.OverlapEachSide, "3").Say("W01", WindowFacts.HeadAbove, "4").Say("W01", UnitFacts.OrderWidth, "42 1/4").Say("W01", UnitFacts.OrderHeight, "64");
+            .Say("W01", WindowFacts.OverlapEachSide, "3").Say("W01", WindowFacts.HeadAbove, "4").Say("W01", UnitFacts.OrderWidth, "42 1/4")
+            .Say("W01", UnitFacts.OrderHeight, "64");
         job.Fine(Check, "W01");
         job.Say("W01", UnitFacts.OrderHeight, "60").Fault(Check, "W01");
     }
 
     [Fact]
-    public void AnUnknownStepIsNotAPass() => Jobs.Ordered().SayOf("Roller", CoveringKindFacts.RoundTo, "").Lacks(Check, "W01", "rounded to of Roller in the kit");
+    public void AnUnknownStepIsNotAPass() =>
+        Jobs.Ordered().SayOf("Roller", CoveringKindFacts.RoundTo, "").Lacks(Check, "W01", "rounded to of Roller in the kit");
 
     [Fact]
     public void AnOrderWithoutASizeIsNotAPass() => Jobs.Measured().Lacks(Check, "W01", "order width");

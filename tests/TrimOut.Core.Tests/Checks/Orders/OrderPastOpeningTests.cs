@@ -19,20 +19,24 @@ public class OrderPastOpeningTests
 
     [Fact]
     public void ALittleWiderIsAStop() =>
-        Assert.Equal("The order width is 36 1/64\"; the smallest width is 36\".", Jobs.Ordered().Say("W01", UnitFacts.OrderWidth, "36 1/64").Fault(Check, "W01").Message);
+        Assert.Equal("The order width is 36 1/64\"; the smallest width is 36\".", Jobs.Ordered().Say("W01", UnitFacts.OrderWidth, "36 1/64")
+            .Fault(Check, "W01").Message);
 
     [Fact]
     public void TheNarrowestPlaceCounts() => Jobs.Ordered().Say("W01", WindowFacts.WidthMiddle, "35 7/8").Fault(Check, "W01");
 
     [Fact]
-    public void AnOutsideMountMayBeWider() => Jobs.Ordered().Say("W01", WindowFacts.Mount, "outside").Say("W01", UnitFacts.OrderWidth, "40").Silent(Check, "W01");
+    public void AnOutsideMountMayBeWider() =>
+        Jobs.Ordered().Say("W01", WindowFacts.Mount, "outside").Say("W01", UnitFacts.OrderWidth, "40").Silent(Check, "W01");
 
     [Fact]
     public void OfSeveralUnitsEachKeepsToItsPart()
     {
         var job = Jobs.Ordered();
-        job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id)).Say("W01A", UnitFacts.PartWidth, "18").Say("W01A", UnitFacts.OrderWidth, "18").Fine(Check, "W01A");
-        Assert.Contains("its part of the opening is 18", job.Say("W01A", UnitFacts.OrderWidth, "18 1/8").Fault(Check, "W01A").Message, StringComparison.Ordinal);
+        job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id)).Say("W01A", UnitFacts.PartWidth, "18").Say("W01A", UnitFacts.OrderWidth, "18")
+            .Fine(Check, "W01A");
+        Assert.Contains("its part of the opening is 18", job.Say("W01A", UnitFacts.OrderWidth, "18 1/8").Fault(Check, "W01A").Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]

@@ -37,7 +37,9 @@ public class RollPastHeadCoverTests
     public void AnUnknownFabricIsNotAPass() =>
         Room("70 mm").SayOf("Roller", CoveringKindFacts.FabricThickness, "").Lacks(Check, "W01", "fabric of Roller in the kit");
 
-    private static TestJob Room(string room) => Jobs.Walked("W01", Jobs.Metric()).Say("W01", WindowFacts.RoughHeight, "2638.937829 mm").Say("W01", UnitFacts.HeadCover, "Fascia 3 in")
-        .SayOf("Roller", CoveringKindFacts.Tube, "50").SayOf("Roller", CoveringKindFacts.FabricThickness, "0.4").SayOf("Roller", CoveringKindFacts.ExtraFabric, "0")
+    private static TestJob Room(string room) =>
+        Jobs.Walked("W01", Jobs.Metric()).Say("W01", WindowFacts.RoughHeight, "2638.937829 mm").Say("W01", UnitFacts.HeadCover, "Fascia 3 in")
+        .SayOf("Roller", CoveringKindFacts.Tube, "50").SayOf("Roller", CoveringKindFacts.FabricThickness, "0.4")
+        .SayOf("Roller", CoveringKindFacts.ExtraFabric, "0")
         .SayOf("Fascia 3 in", HeadCoverFacts.RoomInside, room);
 }

@@ -18,7 +18,8 @@ public class LoadedVoltsLowTests
 
     [Fact]
     public void MoreIsLostInASplice() =>
-        Assert.Equal("10.251 V were read while it moved; 10.552 V are predicted: 0.301 V are lost outside the cable, in a splice most likely.", Read("12", "10.251").Fault(Check, "W01").Message);
+        Assert.Equal("10.251 V were read while it moved; 10.552 V are predicted: 0.301 V are lost outside the cable, in a splice most likely.",
+            Read("12", "10.251").Fault(Check, "W01").Message);
 
     [Fact]
     public void TheReadingWithoutLoadIsWhereItStartsFrom() => Read("12.5", "10.7").Fault(Check, "W01");
@@ -31,6 +32,7 @@ public class LoadedVoltsLowTests
 
     private static TestJob Read(string open, string loaded) => Jobs.Walked("W01", Jobs.Metric())
         .SayOf("16/2", CableTypeFacts.Conductor, "1 mm2").SayOf("16/2", CableTypeFacts.Stranding, "solid").SayOf("", HouseFacts.ConductorTemperature, "20")
-        .Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("48 m", CablePlace.InWall)).Say("W01", RunFacts.TailAtWindow, "1000 mm").Say("W01", RunFacts.TailAtPanel, "1000 mm")
+        .Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("48 m", CablePlace.InWall)).Say("W01", RunFacts.TailAtWindow, "1000 mm")
+        .Say("W01", RunFacts.TailAtPanel, "1000 mm")
         .Say("W01", RunFacts.OpenVolts, open).Say("W01", RunFacts.LoadedVolts, loaded);
 }

@@ -23,11 +23,13 @@ public class MainsUnsignedTests
 
     [Fact]
     public void ANameWithoutALicenceIsNotEnough() =>
-        Assert.Equal("Volts were read on P1 and no licence stands beside its mains connection.", Live().SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros").FaultOf(Check, "P1").Message);
+        Assert.Equal("Volts were read on P1 and no licence stands beside its mains connection.", Live().SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros")
+            .FaultOf(Check, "P1").Message);
 
     [Fact]
     public void ADeadPanelWithoutANameIsNotAPassYet() =>
         Assert.Equal("connected by", Jobs.Walked().WithPanel().MissingOf(Check, "P1"));
 
-    private static TestJob Live() => Jobs.Walked().WithPanel().Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.Output, "1").Say("W01", RunFacts.OpenVolts, "12.1");
+    private static TestJob Live() =>
+        Jobs.Walked().WithPanel().Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.Output, "1").Say("W01", RunFacts.OpenVolts, "12.1");
 }

@@ -23,7 +23,8 @@ public class OpenVoltsOffSupplyTests
     [InlineData("13.201", "another supply")]
     [InlineData("10.799", "another supply")]
     [InlineData("0", "No power comes")]
-    public void OutsideItIsAStopThatSaysWhatItMayBe(string volts, string verdict) => Assert.Contains(verdict, Read(volts).Fault(Check, "W01").Message, StringComparison.Ordinal);
+    public void OutsideItIsAStopThatSaysWhatItMayBe(string volts, string verdict) =>
+        Assert.Contains(verdict, Read(volts).Fault(Check, "W01").Message, StringComparison.Ordinal);
 
     [Fact]
     public void ARunThatNobodyReadIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "open-circuit volts");

@@ -25,5 +25,6 @@ public class OutputOverloadedTests
     [Fact]
     public void ARunThatIsOnNoPanelIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "panel");
 
-    private static TestJob Output(string gives) => Jobs.Walked().WithPanel().SayOf("10-output panel", PanelTypeFacts.OutputCurrent, gives).Say("W01", RunFacts.Panel, "P1");
+    private static TestJob Output(string gives) =>
+        Jobs.Walked().WithPanel().SayOf("10-output panel", PanelTypeFacts.OutputCurrent, gives).Say("W01", RunFacts.Panel, "P1");
 }

@@ -20,7 +20,8 @@ public class OutputOverloadedTogetherTests
     public void JustAsMuchAsItGivesIsFine() => Assert.IsType<Outcome.Fine>(Shared("2").Of(Check, "W01"));
 
     [Fact]
-    public void AMilliampereMoreIsAStop() => Assert.Equal("The 2 units of group South on P1 output 1 draw 2 A when they start together; an output gives 1.999 A.",
+    public void AMilliampereMoreIsAStop() =>
+        Assert.Equal("The 2 units of group South on P1 output 1 draw 2 A when they start together; an output gives 1.999 A.",
         Shared("1.999").FaultOf(Check, "W01").Message);
 
     // Class 2 at 12 V: 5 A on the nameplate (NFPA 70-2017 chapter 9 table 11(B)), whatever the sheet promises.
@@ -29,7 +30,8 @@ public class OutputOverloadedTogetherTests
     {
         var job = Shared("9").SayOf("Roller", CoveringKindFacts.StartingCurrent, "2.5");
         Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
-        Assert.EndsWith("a Class 2 supply gives 5 A at the most.", job.SayOf("Roller", CoveringKindFacts.StartingCurrent, "2.501").FaultOf(Check, "W01").Message, StringComparison.Ordinal);
+        Assert.EndsWith("a Class 2 supply gives 5 A at the most.", job.SayOf("Roller", CoveringKindFacts.StartingCurrent, "2.501")
+            .FaultOf(Check, "W01").Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -46,7 +48,8 @@ public class OutputOverloadedTogetherTests
 
     [Fact]
     public void AUnitThatBranchesOffCountsAtTheSameOutput() =>
-        Assert.IsType<Outcome.Found>(Shared("1.999").Forget("W02", RunFacts.Panel).Forget("W02", RunFacts.Output).Say("W02", RunFacts.BranchesOff, "W01").Of(Check, "W01"));
+        Assert.IsType<Outcome.Found>(Shared("1.999").Forget("W02", RunFacts.Panel).Forget("W02", RunFacts.Output).Say("W02", RunFacts.BranchesOff, "W01")
+            .Of(Check, "W01"));
 
     [Fact]
     public void AnOutputWithOneUnitIsLeftToTheOtherRule() => Assert.Empty(Check.Run(Shared("1").Say("W02", RunFacts.Output, "2").House));

@@ -27,7 +27,8 @@ public class OutputSharedTests
     public void WhereTheSheetAllowsTwoTheyAreFine() => Two("3", "3").SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, "2").Fine(Check, "W01");
 
     [Fact]
-    public void WhatTheSheetAllowsMustBeKnown() => Two("3", "3").SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, "").Lacks(Check, "W01", "units per output of 10-output panel in the kit");
+    public void WhatTheSheetAllowsMustBeKnown() =>
+        Two("3", "3").SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, "").Lacks(Check, "W01", "units per output of 10-output panel in the kit");
 
     private static TestJob Two(string first, string second) => new TestJob().Window("W01").Window("W02").WithPanel()
         .Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.Output, first).Say("W02", RunFacts.Panel, "P1").Say("W02", RunFacts.Output, second);

@@ -20,7 +20,8 @@ public class PanelPastClassTwoTests
     [InlineData("12", "5.001", false)]
     [InlineData("24", "4.166", true)]
     [InlineData("24", "4.167", false)]
-    public void AnOutputKeepsToTheNameplateLimit(string supply, string gives, bool fine) => Assert.Equal(fine, Panel(supply, gives).Of(Check, "P1") is Outcome.Fine);
+    public void AnOutputKeepsToTheNameplateLimit(string supply, string gives, bool fine) =>
+        Assert.Equal(fine, Panel(supply, gives).Of(Check, "P1") is Outcome.Fine);
 
     [Fact]
     public void TheFindingNamesBothFigures() =>

@@ -16,7 +16,8 @@ public class PolaritySwappedTests
     public void RedToRedIsFine() => Jobs.Walked().Say("W01", RunFacts.Polarity, "right").Fine(Check, "W01");
 
     [Fact]
-    public void ChangedOverIsAStop() => Assert.Equal("Red and black are changed over at the window end.", Jobs.Walked().Say("W01", RunFacts.Polarity, "swapped").Fault(Check, "W01").Message);
+    public void ChangedOverIsAStop() =>
+        Assert.Equal("Red and black are changed over at the window end.", Jobs.Walked().Say("W01", RunFacts.Polarity, "swapped").Fault(Check, "W01").Message);
 
     [Fact]
     public void ANegativeReadingSaysItWhateverWasWritten() =>

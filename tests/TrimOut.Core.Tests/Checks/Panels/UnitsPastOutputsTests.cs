@@ -30,7 +30,8 @@ public class UnitsPastOutputsTests
     }
 
     [Fact]
-    public void ABatteryUnitNeedsNoOutput() => Assert.IsType<Outcome.Fine>(Units(11).WithPanel().Say("W11", UnitFacts.Power, "battery").Of(Check, "Test house"));
+    public void ABatteryUnitNeedsNoOutput() =>
+        Assert.IsType<Outcome.Fine>(Units(11).WithPanel().Say("W11", UnitFacts.Power, "battery").Of(Check, "Test house"));
 
     [Fact]
     public void AHouseWithoutAPanelIsNotAPass() =>

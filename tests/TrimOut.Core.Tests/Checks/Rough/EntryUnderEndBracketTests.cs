@@ -20,7 +20,8 @@ public class EntryUnderEndBracketTests
     public void AnEntryJustInsideTheBracketIsAStop()
     {
         var found = Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "47/64").Fault(Check, "W01");
-        Assert.Equal("The cable leaves the wall 47/64\" from the jamb and 2\" back; the end bracket takes 3/4\" from the jamb, 1 1/2\" to 4\" back.", found.Message);
+        Assert.Equal("The cable leaves the wall 47/64\" from the jamb and 2\" back; the end bracket takes 3/4\" from the jamb, 1 1/2\" to 4\" back.",
+            found.Message);
         Assert.Contains(("end bracket", "3/4\""), found.Working!.Inputs);
     }
 
@@ -29,7 +30,8 @@ public class EntryUnderEndBracketTests
     [InlineData("1 1/2", "1")]    // in front of it
     [InlineData("2", "2 1/2")]    // below it
     public void AnEntryClearOfItsDepthOrHeightIsFine(string back, string below) =>
-        Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "0").Say("W01", UnitFacts.EntryBack, back).Say("W01", UnitFacts.EntryBelowHead, below).Fine(Check, "W01");
+        Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "0").Say("W01", UnitFacts.EntryBack, back).Say("W01", UnitFacts.EntryBelowHead, below)
+            .Fine(Check, "W01");
 
     [Fact]
     public void TheEntryAsBuiltCountsOverThePlannedOne() => Jobs.Walked().Say("W01", UnitFacts.EntryAsBuilt, "1/2").Fault(Check, "W01");

@@ -22,7 +22,8 @@ public class HoleNearEdgeTests
     public void ALittleLessWithoutAPlateIsACaution()
     {
         var found = Jobs.Roughed().Say("W01", RunFacts.HoleEdge, "1 15/64").Say("W01", RunFacts.NailPlates, "no").Fault(Check, "W01");
-        Assert.Equal("A hole comes within 1 15/64\" of the edge and has no nail plate; 1 1/4\" is good practice, and the rule in some editions.", found.Message);
+        Assert.Equal("A hole comes within 1 15/64\" of the edge and has no nail plate; 1 1/4\" is good practice, and the rule in some editions.",
+            found.Message);
     }
 
     // A hole bored through the middle of a 3 1/2 in stud leaves 1 1/4 in when it is 1 in across, and less when it is 1 1/16 in.

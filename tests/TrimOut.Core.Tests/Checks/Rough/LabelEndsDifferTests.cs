@@ -17,7 +17,8 @@ public class LabelEndsDifferTests
 
     [Fact]
     public void OtherWordsAtOneEndAreACaution() =>
-        Assert.Equal("It says \"W01\" at the window and \"W10\" in the mechanical room.", Jobs.Roughed().Say("W01", RunFacts.LabelAtPanel, "W10").Fault(Check, "W01").Message);
+        Assert.Equal("It says \"W01\" at the window and \"W10\" in the mechanical room.", Jobs.Roughed().Say("W01", RunFacts.LabelAtPanel, "W10")
+            .Fault(Check, "W01").Message);
 
     [Fact]
     public void AnUnknownLabelIsNotAPass() => Jobs.Roughed().Forget("W01", RunFacts.LabelAtPanel).Lacks(Check, "W01", "label at panel");

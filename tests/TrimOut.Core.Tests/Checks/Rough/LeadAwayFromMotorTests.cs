@@ -26,7 +26,8 @@ public class LeadAwayFromMotorTests
 
     [Fact]
     public void OnceTheWallIsClosedTheMendIsToOrderItTheOtherWayRound() =>
-        Assert.StartsWith("Order it with the motor on the right", Jobs.Walked().Say("W01", UnitFacts.LeadSide, "right").Mark("W01", "cable-found").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Order it with the motor on the right", Jobs.Walked().Say("W01", UnitFacts.LeadSide, "right").Mark("W01", "cable-found")
+            .Fault(Check, "W01").Mend, StringComparison.Ordinal);
 
     [Fact]
     public void AKindThatIsOrderedEitherWayTakesAnySide() =>

@@ -23,7 +23,8 @@ public class MainsTooNearTests
 
     // 725.136(I): sheathed power cable beside it needs no distance, a frequent false alarm.
     [Fact]
-    public void BesideSheathedMainsNoDistanceIsAskedFor() => Jobs.Roughed().Say("W01", RunFacts.MainsDistance, "0").Say("W01", RunFacts.MainsSheathed, "yes").Fine(Check, "W01");
+    public void BesideSheathedMainsNoDistanceIsAskedFor() =>
+        Jobs.Roughed().Say("W01", RunFacts.MainsDistance, "0").Say("W01", RunFacts.MainsSheathed, "yes").Fine(Check, "W01");
 
     [Fact]
     public void NearMainsThatMayOrMayNotBeSheathedIsNotAPass() => Jobs.Roughed().Say("W01", RunFacts.MainsDistance, "1").Lacks(Check, "W01", "mains sheathed");

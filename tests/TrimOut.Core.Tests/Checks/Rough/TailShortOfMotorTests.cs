@@ -18,7 +18,8 @@ public class TailShortOfMotorTests
 
     [Fact]
     public void ATailThatFallsShortIsAStop() =>
-        Assert.Equal("The tail is 7 63/64\"; the way to the motor on the left is 8\".", Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "7 63/64").Fault(Check, "W01").Message);
+        Assert.Equal("The tail is 7 63/64\"; the way to the motor on the left is 8\".", Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "7 63/64")
+            .Fault(Check, "W01").Message);
 
     // From the right: 36 - 1 along, 1 up, 6 behind.
     [Fact]
