@@ -4,7 +4,10 @@ using System.Text;
 
 namespace TrimOut.Core;
 
-/// <summary>The one place where a text, wherever it is from, is made safe to be shown: what would act on a terminal, or stand there unseen, is written out instead.</summary>
+/// <summary>
+/// The one place where a text, wherever it is from, is made safe to be shown: what would act on a terminal, or stand there unseen, is written out
+/// instead.
+/// </summary>
 /// <remarks>
 /// Control characters begin the sequences that terminals obey (ECMA-48); bidirectional controls turn the order of what
 /// follows (Unicode UAX 9; CVE-2021-42574); invisible characters make two names look like one (Unicode UTS 39).
@@ -17,7 +20,8 @@ public static class ShownText
 
     /// <summary>Nothing in a text of these alone needs a second look: the letters, figures and signs of most texts.</summary>
     private static readonly SearchValues<char> Plain = SearchValues.Create(
-        [.. Enumerable.Range(' ', 0x7f - ' ').Concat(Enumerable.Range(0xa1, 0xac - 0xa0)).Concat(Enumerable.Range(0xae, 0x2ff - 0xad)).Select(c => (char)c), '–', '—', '…', '“', '”', '‘', '’', '×', '²', '√']);
+        [.. Enumerable.Range(' ', 0x7f - ' ').Concat(Enumerable.Range(0xa1, 0xac - 0xa0)).Concat(Enumerable.Range(0xae, 0x2ff - 0xad)).Select(c => (char)c),
+            '–', '—', '…', '“', '”', '‘', '’', '×', '²', '√']);
 
     private static readonly SearchValues<char> PlainOrLineEnd = SearchValues.Create([.. Enumerable.Range(' ', 0x7f - ' ').Select(c => (char)c), '\n', '\t']);
 
@@ -29,11 +33,15 @@ public static class ShownText
 
     /// <summary>JSON that holds the same as before, with whatever would act written as JSON's own escapes.</summary>
     public static string Json(string json) => json.AsSpan().IndexOfAnyExcept(PlainOrLineEnd) < 0 ? json
-        : Written(json, lines: true, (c, _) => string.Concat(new Rune(c).ToString().Select(u => string.Create(CultureInfo.InvariantCulture, $"\\u{(int)u:x4}"))));
+        : Written(json, lines: true, (c, _) => string.Concat(new Rune(c).ToString()
+            .Select(u => string.Create(CultureInfo.InvariantCulture, $"\\u{(int)u:x4}"))));
 
-    /// <summary>A text without whatever would act or stand unseen in it: as it is kept when somebody types or imports it. Control characters become a space.</summary>
+    /// <summary>
+    /// A text without whatever would act or stand unseen in it: as it is kept when somebody types or imports it. Control characters become a space.
+    /// </summary>
     public static string Kept(string text) => text.AsSpan().IndexOfAnyExcept(Plain) < 0 ? text
-        : Written(text, lines: false, (c, before) => c is not (< 0x20 or (>= 0x7f and < 0xa0) or 0x2028 or 0x2029) || before.Length == 0 || before[^1] == ' ' ? "" : " ");
+        : Written(text, lines: false, (c, before) => c is not (< 0x20 or (>= 0x7f and < 0xa0) or 0x2028 or 0x2029) || before.Length == 0 || before[^1] == ' '
+            ? "" : " ");
 
     /// <summary>What of a name can be seen: two names that look alike because they differ by invisible characters alone have one key.</summary>
     public static string Key(string name)
@@ -57,7 +65,8 @@ public static class ShownText
         {
             var whole = Rune.TryGetRuneAt(text, at, out var rune);
             var value = whole ? rune.Value : text[at];
-            var stays = whole && ((lines && value is ('\n' or '\t')) || (!Acts(rune) && (!IsInvisible(rune) || IsPartOfAFlag(value, before)) && (!IsJoinerOrChoice(value) || Joins(before))));
+            var stays = whole && ((lines && value is ('\n' or '\t'))
+                || (!Acts(rune) && (!IsInvisible(rune) || IsPartOfAFlag(value, before)) && (!IsJoinerOrChoice(value) || Joins(before))));
             if (stays)
                 written.Append(rune);
             else if (whole)
@@ -72,16 +81,25 @@ public static class ShownText
 
     /// <summary>Controls, line and paragraph ends, and what turns the order of writing.</summary>
     private static bool Acts(Rune rune) =>
-        Rune.IsControl(rune) || rune.Value is 0x2028 or 0x2029 or 0x061c or 0x200e or 0x200f or (>= 0x202a and <= 0x202e) or (>= 0x2066 and <= 0x2069) or (>= 0xfff9 and <= 0xfffb);
+        Rune.IsControl(rune)
+            || rune.Value is 0x2028 or 0x2029 or 0x061c or 0x200e or 0x200f or (>= 0x202a and <= 0x202e)
+            or (>= 0x2066 and <= 0x2069) or (>= 0xfff9 and <= 0xfffb);
 
     /// <summary>Format characters and fillers that take no place, or look like a space and are a letter.</summary>
-    private static bool IsInvisible(Rune rune) => rune.Value is 0x034f or 0x115f or 0x1160 or 0x17b4 or 0x17b5 or 0x3164 or 0xffa0 or 0x2800 or (>= 0xe0000 and <= 0xe0fff) and not (>= 0xe0100 and <= 0xe01ef)
+    private static bool IsInvisible(Rune rune) =>
+        rune.Value is 0x034f or 0x115f or 0x1160 or 0x17b4 or 0x17b5 or 0x3164 or 0xffa0 or 0x2800
+            or (>= 0xe0000 and <= 0xe0fff) and not (>= 0xe0100 and <= 0xe01ef)
         || (Rune.GetUnicodeCategory(rune) == UnicodeCategory.Format && !IsJoinerOrChoice(rune.Value));
 
-    private static bool IsJoinerOrChoice(int value) => value is ZeroWidthNonJoiner or ZeroWidthJoiner or (>= 0xfe00 and <= 0xfe0f) or (>= 0x180b and <= 0x180d) or (>= 0xe0100 and <= 0xe01ef);
+    private static bool IsJoinerOrChoice(int value) =>
+        value is ZeroWidthNonJoiner or ZeroWidthJoiner or (>= 0xfe00 and <= 0xfe0f) or (>= 0x180b and <= 0x180d) or (>= 0xe0100 and <= 0xe01ef);
 
-    /// <summary>Whether a joiner, or a choice of form, behind a sign can be seen: not behind plain letters and figures, nor behind another one, nor at the beginning.</summary>
-    private static bool Joins(int before) => before > 0x2ff && before is not (ZeroWidthJoiner or ZeroWidthNonJoiner) || before is '#' or '*' or (>= '0' and <= '9') or 0xa9 or 0xae;
+    /// <summary>
+    /// Whether a joiner, or a choice of form, behind a sign can be seen: not behind plain letters and figures, nor behind another one, nor at the
+    /// beginning.
+    /// </summary>
+    private static bool Joins(int before) => before > 0x2ff && before is not (ZeroWidthJoiner or ZeroWidthNonJoiner)
+        || before is '#' or '*' or (>= '0' and <= '9') or 0xa9 or 0xae;
 
     /// <summary>The letters of a region's flag stand behind a black flag and each other (Unicode UTS 51, emoji tag sequences).</summary>
     private static bool IsPartOfAFlag(int value, int before) => value is >= 0xe0020 and <= 0xe007f && before is 0x1f3f4 or (>= 0xe0020 and <= 0xe007e);

@@ -19,8 +19,11 @@ internal static class Faults
     public static HouseStoreException Saving(string path, Exception failed) => failed switch
     {
         UnauthorizedAccessException => new(StoreFault.NoRights, $"Not saved: there is no right to write {path}. Save a copy somewhere else.", failed),
-        IOException io when IsFull(io) => new(StoreFault.Disk, $"Not saved: the disk that {path} is on is full. Make room and try again, or save a copy somewhere else.", failed),
-        DirectoryNotFoundException or FileNotFoundException => new(StoreFault.NotThere, $"Not saved: {path} is gone. If it was on a stick, put it back and open the house again, or save a copy somewhere else.", failed),
+        IOException io when IsFull(io) => new(StoreFault.Disk,
+            $"Not saved: the disk that {path} is on is full. Make room and try again, or save a copy somewhere else.", failed),
+        DirectoryNotFoundException or FileNotFoundException =>
+            new(StoreFault.NotThere,
+                $"Not saved: {path} is gone. If it was on a stick, put it back and open the house again, or save a copy somewhere else.", failed),
         IOException io when IsReadOnly(io) => new(StoreFault.Disk, $"Not saved: the disk that {path} is on is read-only. Save a copy somewhere else.", failed),
         _ => new(StoreFault.Disk, $"Not saved: {path} can't be written ({failed.Message}). Save a copy somewhere else.", failed),
     };
@@ -67,7 +70,8 @@ internal static class Faults
         { JournalOnly = true };
     }
 
-    private static bool IsReadOnly(IOException failed) => OperatingSystem.IsWindows() ? (failed.HResult & 0xffff) == ReadOnlyOnWindows : failed.HResult == ReadOnlyOnUnix;
+    private static bool IsReadOnly(IOException failed) => OperatingSystem.IsWindows() ? (failed.HResult & 0xffff) == ReadOnlyOnWindows
+        : failed.HResult == ReadOnlyOnUnix;
 
     private static bool IsFull(IOException failed) => OperatingSystem.IsWindows()
         ? (failed.HResult & 0xffff) == NoSpaceOnWindows

@@ -30,7 +30,9 @@ internal sealed record HouseFileNames(string Main)
     /// <summary>Says who that is.</summary>
     public string InUse => Main + ".in-use";
 
-    /// <summary>The house file's whole name, as a seal of it: two names of one file have two, and nobody reads a folder's name from a file that was handed on.</summary>
+    /// <summary>
+    /// The house file's whole name, as a seal of it: two names of one file have two, and nobody reads a folder's name from a file that was handed on.
+    /// </summary>
     public string Place => Durable.Trailer.Hash(System.Text.Encoding.UTF8.GetBytes(Main))[..16];
 
     /// <summary>A journal with bytes that could not be read, kept.</summary>

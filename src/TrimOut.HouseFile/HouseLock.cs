@@ -30,7 +30,8 @@ internal sealed class HouseLock : IDisposable
         {
             var since = here.Clock.GetLocalNow().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
             using var note = here.Files.Create(names.InUse);
-            note.Write(0, Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{here.User} on {here.Machine}, program number {Environment.ProcessId}, since {since}\n")));
+            note.Write(0, Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture,
+                $"{here.User} on {here.Machine}, program number {Environment.ProcessId}, since {since}\n")));
             return new HouseLock(here, names, held);
         }
         catch

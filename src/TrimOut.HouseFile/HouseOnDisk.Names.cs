@@ -27,7 +27,9 @@ public sealed partial class HouseOnDisk
         foreach (var (name, held) in _held)
         {
             if (!held.StillLeadsThere)
-                throw new HouseStoreException(StoreFault.NotThere, $"Not saved: {name} was removed, moved or replaced while the house was open. Put it back as it was and save again, or save a copy somewhere else.");
+                throw new HouseStoreException(StoreFault.NotThere,
+                    $"Not saved: {name} was removed, moved or replaced while the house was open. Put it back as it was and save again, or save a copy " +
+                        $"somewhere else.");
         }
     }
 

@@ -24,7 +24,8 @@ public sealed partial class HouseOnDisk
             held = HouseLock.Take(here, names);
             var house = here.FreshName();
             var entries = SealAll(here, house, Seal.First(house), 0, changes ?? []);
-            var trailer = new Trailer(Trailer.CurrentForm, house, entries.Count, entries.Count == 0 ? Seal.First(house) : entries[^1].Entry.Seal, "", here.FreshDevice(), here.Machine, null, null);
+            var trailer = new Trailer(Trailer.CurrentForm, house, entries.Count, entries.Count == 0 ? Seal.First(house) : entries[^1].Entry.Seal, "",
+                here.FreshDevice(), here.Machine, null, null);
             trailer = FileWriter.Write(here, names, EntryTable.With([], house, entries), trailer);
             return new HouseOnDisk(here, names, held, trailer, [.. changes ?? []], null, null);
         }
@@ -114,7 +115,8 @@ public sealed partial class HouseOnDisk
             here.Files.Delete(names.Journal);
         }
         // A second name of the same file goes its own way with the first save: whichever is opened gets a device of its own.
-        if (trailer.Machine != here.Machine || trailer.Born is null || trailer.Born != here.Files.BirthOf(names.Main) || trailer.Place != names.Place || here.Files.NamesOf(names.Main) is not (null or 1))
+        if (trailer.Machine != here.Machine || trailer.Born is null || trailer.Born != here.Files.BirthOf(names.Main) || trailer.Place != names.Place
+            || here.Files.NamesOf(names.Main) is not (null or 1))
             trailer = trailer with { Device = here.FreshDevice(), Machine = here.Machine };
         return new HouseOnDisk(here, names, held, trailer, read.Changes, null, EntryReader.RemarkOn(sound, unread));
     }

@@ -23,7 +23,8 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     private ReachedNote? _reached;
     private bool _closed;
 
-    private HouseOnDisk(Surroundings here, HouseFileNames names, HouseLock? held, Trailer trailer, IReadOnlyList<Change> opened, string? readOnlyBecause, string? remark)
+    private HouseOnDisk(Surroundings here, HouseFileNames names, HouseLock? held, Trailer trailer, IReadOnlyList<Change> opened, string? readOnlyBecause,
+        string? remark)
     {
         _here = here;
         _names = names;
@@ -115,7 +116,9 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         _lastSeal = _trailer.Seal;
     }
 
-    /// <summary>Puts another history in the place of this one, whole, or leaves all as it was. What is to be kept of this one must be backed up before.</summary>
+    /// <summary>
+    /// Puts another history in the place of this one, whole, or leaves all as it was. What is to be kept of this one must be backed up before.
+    /// </summary>
     /// <param name="changes">The other history, in its order.</param>
     /// <exception cref="HouseStoreException">It could not be saved.</exception>
     public void Replace(IReadOnlyList<Change> changes)
@@ -149,7 +152,10 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         _lastSeal = _trailer.Seal;
     }
 
-    /// <summary>Closes the house: folds the journal into the file and lets go of it. What can't be folded in now stays in the journal, and is at the next opening.</summary>
+    /// <summary>
+    /// Closes the house: folds the journal into the file and lets go of it. What can't be folded in now stays in the journal, and is at the next
+    /// opening.
+    /// </summary>
     public void Dispose()
     {
         if (_closed)

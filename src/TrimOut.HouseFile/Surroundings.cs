@@ -15,7 +15,8 @@ internal sealed record Surroundings(IFileLayer Files, TimeProvider Clock, string
 {
     /// <summary>This machine.</summary>
     public static Surroundings Here(TimeProvider clock) =>
-        new(DiskFiles.Instance, clock, Environment.MachineName, Environment.UserName, () => RandomNumberGenerator.GetString("abcdefghjkmnpqrstuvwxyz23456789", 8), Durable.Seal.Of);
+        new(DiskFiles.Instance, clock, Environment.MachineName, Environment.UserName, () =>
+            RandomNumberGenerator.GetString("abcdefghjkmnpqrstuvwxyz23456789", 8), Durable.Seal.Of);
 
     /// <summary>A device name that no other copy of any house has.</summary>
     public string FreshDevice()

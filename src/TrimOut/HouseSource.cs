@@ -43,7 +43,7 @@ internal static class HouseSource
         }
         catch (HouseStoreException refused) when (refused is { Fault: StoreFault.Damaged, JournalOnly: true })
         {
-            throw new VerbException(ExitCode.BadData, $"{refused.Message} To look at what is sound all the same: --go-on");
+            throw new VerbException(ExitCode.BadData, $"{refused.Message.TrimEnd('.')}. To look at what is sound all the same: --go-on");
         }
     }
 

@@ -23,6 +23,6 @@ internal sealed class Look(bool goOn)
         return log;
     }
 
-    /// <summary>What the verb ends with: a verb that otherwise went well says when it left something out.</summary>
-    public int End(int code) => code == ExitCode.Fine && _leftOut ? ExitCode.LeftOut : code;
+    /// <summary>What the verb ends with: that something was left out goes before what was found in the rest.</summary>
+    public int End(int code) => _leftOut && (code is ExitCode.Fine or ExitCode.OpenStops) ? ExitCode.LeftOut : code;
 }

@@ -23,7 +23,9 @@ internal static class Streams
 
     /// <summary>A writer of our own: the runtime's sends every terminal a mode for its reader of keys, and leaves it there.</summary>
     private static StreamWriter Writer(Stream stream) =>
-        new(stream, Console.OutputEncoding is { CodePage: not 65001 } other ? other : new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), 4096) { AutoFlush = true };
+        new(stream, Console.OutputEncoding is { CodePage: not 65001 } other ? other : new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
+            4096)
+        { AutoFlush = true };
 
     /// <summary>Lets something write to the terminal as it is.</summary>
     public static T Bare<T>(Func<T> write)
@@ -42,7 +44,10 @@ internal static class Streams
         }
     }
 
-    /// <summary>Whether a stream was closed when the program was started. Its number may be in use all the same, by something of the runtime's own, which must be neither read nor written.</summary>
+    /// <summary>
+    /// Whether a stream was closed when the program was started. Its number may be in use all the same, by something of the runtime's own, which must
+    /// be neither read nor written.
+    /// </summary>
     /// <remarks>What was inherited lacks the mark "to be closed for another program" (FD_CLOEXEC): otherwise it would have been closed for this one.</remarks>
     private static bool IsClosed(int stream)
     {

@@ -10,7 +10,7 @@ public sealed class CheckReport
 {
     private readonly ImmutableArray<CheckSheet> _sheets;
     private readonly ReadIndex _index;
-    private readonly Lazy<ImmutableArray<MissingFact>> _missing;
+    private readonly Lazy<ImmutableArray<NotCheckedYet>> _missing;
     private readonly Lazy<ILookup<string, Finding>> _byUnit;
 
     private CheckReport(House house, ImmutableArray<CheckSheet> sheets, ReadIndex index)
@@ -19,7 +19,8 @@ public sealed class CheckReport
         _sheets = sheets;
         _index = index;
         Findings = InOrder(sheets, house);
-        _missing = new(() => [.. sheets.SelectMany(s => s.Sum.Missing).Select(r => new MissingFact(r.Check, house.State.Items[r.Subject.Place], (Outcome.NotChecked)r.Outcome))]);
+        _missing = new(() => [.. sheets.SelectMany(s => s.Sum.Missing)
+            .Select(r => new NotCheckedYet(r.Check, house.State.Items[r.Subject.Place], (Outcome.NotChecked)r.Outcome))]);
         Passed = sheets.Sum(s => s.Sum.Passed);
         _byUnit = new(() => Findings.ToLookup(f => OwnerOf(f.Subject)));
     }
@@ -31,7 +32,7 @@ public sealed class CheckReport
     public ImmutableArray<Finding> Findings { get; }
 
     /// <summary>What could not be checked yet.</summary>
-    public ImmutableArray<MissingFact> Missing => _missing.Value;
+    public ImmutableArray<NotCheckedYet> Missing => _missing.Value;
 
     /// <summary>How many rules hold.</summary>
     public int Passed { get; }
@@ -52,7 +53,10 @@ public sealed class CheckReport
         return new CheckReport(house, sheets, new ReadIndex(SetsOf(sheets)));
     }
 
-    /// <summary>Holds the same checks against another state of the house. Only what read something that is another now is judged again; the result is the same as from the beginning.</summary>
+    /// <summary>
+    /// Holds the same checks against another state of the house. Only what read something that is another now is judged again; the result is the same
+    /// as from the beginning.
+    /// </summary>
     public CheckReport After(House house)
     {
         if (ReferenceEquals(house.State.Items, House.State.Items))
@@ -85,7 +89,9 @@ public sealed class CheckReport
     /// <summary>Open stops of one phase.</summary>
     public int StopsIn(Phase phase) => OpenStops.Count(f => f.Check.Phase == phase);
 
-    /// <summary>Findings by severity, then by phase, then as the checks gave them: dealt out rather than sorted, because this is done after every edit.</summary>
+    /// <summary>
+    /// Findings by severity, then by phase, then as the checks gave them: dealt out rather than sorted, because this is done after every edit.
+    /// </summary>
     private static ImmutableArray<Finding> InOrder(ImmutableArray<CheckSheet> sheets, House house)
     {
         var waivers = house.Waivers.ToLookup(w => (w.About, w.Check));
@@ -96,7 +102,8 @@ public sealed class CheckReport
             foreach (var result in sheet.Sum.Findings)
             {
                 var found = (Outcome.Found)result.Outcome;
-                var waiver = waivers.Count == 0 ? null : waivers[(result.Subject.Id, result.Check.Id)].LastOrDefault(w => WaivedFigures.Are(w, found.Message, house));
+                var waiver = waivers.Count == 0 ? null : waivers[(result.Subject.Id, result.Check.Id)].LastOrDefault(w =>
+                    WaivedFigures.Are(w, found.Message, house));
                 // The item as it is now: what was said of it may have been said of an earlier state, in something that it does not speak of.
                 (places[(int)result.Check.Severity * PhaseNames.All.Count + (int)result.Check.Phase] ??= [])
                     .Add(new Finding(result.Check, house.State.Items[result.Subject.Place], found, waiver));

@@ -17,4 +17,4 @@ public sealed record Finding(CheckInfo Check, Item Subject, Outcome.Found Found,
 /// <param name="Check">The check.</param>
 /// <param name="Subject">The item it is about.</param>
 /// <param name="NotChecked">What is missing.</param>
-public sealed record MissingFact(CheckInfo Check, Item Subject, Outcome.NotChecked NotChecked);
+public sealed record NotCheckedYet(CheckInfo Check, Item Subject, Outcome.NotChecked NotChecked);

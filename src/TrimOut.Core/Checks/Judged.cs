@@ -28,7 +28,8 @@ internal sealed record Judged(IReadOnlyList<CheckResult> Results, int Passed)
             if (result.Outcome is Outcome.Fine)
                 passed++;
             else if (result.Outcome is not Outcome.DoesNotApply)
-                (said ??= []).Add(result.Outcome is Outcome.Found { Working: not null } found ? result with { Outcome = found with { Working = null } } : result);
+                (said ??= []).Add(result.Outcome is Outcome.Found { Working: not null } found ? result with { Outcome = found with { Working = null } }
+                    : result);
         }
         return said is not null ? new Judged(said, passed) : passed switch { 0 => Nothing, 1 => Fine, _ => new Judged([], passed) };
     }

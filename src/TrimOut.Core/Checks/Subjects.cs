@@ -23,7 +23,8 @@ public static class Subjects
     public static Subjects<Window> Windows { get; } = new(house => house.Windows.Select(w => w.Id), (house, id) => house.FindWindow(id)!);
 
     /// <summary>Windows that get a covering, in walking order.</summary>
-    public static Subjects<Window> CoveredWindows { get; } = new(house => house.Windows.Where(w => !w.LeftOut).Select(w => w.Id), (house, id) => house.FindWindow(id)!);
+    public static Subjects<Window> CoveredWindows { get; } = new(house => house.Windows.Where(w => !w.LeftOut).Select(w => w.Id), (house, id) =>
+        house.FindWindow(id)!);
 
     /// <summary>Panels, as they were added.</summary>
     public static Subjects<Panel> Panels { get; } = Of(ItemKind.Panel, (house, item) => new Panel(house, item));

@@ -15,7 +15,10 @@ internal static partial class WaivedFigures
 
     private const string AnyName = "\u0001";
 
-    /// <summary>Waivers of earlier releases hold the words of their day: the same words, whatever the items in them were called, or the same figures in their order, in either units.</summary>
+    /// <summary>
+    /// Waivers of earlier releases hold the words of their day: the same words, whatever the items in them were called, or the same figures in their
+    /// order, in either units.
+    /// </summary>
     private static bool AreIn(string said, Sentence message, House house)
     {
         var figures = FiguresOf(said);
@@ -24,7 +27,8 @@ internal static partial class WaivedFigures
     }
 
     private static bool IsSaidOf(string said, string now) =>
-        Regex.IsMatch(said, $@"\A{Regex.Escape(now).Replace(AnyName, ".+", StringComparison.Ordinal)}\z", RegexOptions.Singleline | RegexOptions.NonBacktracking);
+        Regex.IsMatch(said, $@"\A{Regex.Escape(now).Replace(AnyName, ".+", StringComparison.Ordinal)}\z",
+            RegexOptions.Singleline | RegexOptions.NonBacktracking);
 
     private static string FiguresOf(string words) => string.Join(' ', Figure().Matches(words).Select(m => m.Value));
 

@@ -16,17 +16,21 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
     private static readonly Message OfPreset = new("preset {0} of {1}");
 
     /// <summary>What one unit draws at the most; null while a current is not known.</summary>
-    public static Current? Of(Unit unit) => unit.Kind is { RunningCurrent: { } running, StartingCurrent: { } starting } ? (running >= starting ? running : starting) : null;
+    public static Current? Of(Unit unit) => unit.Kind is { RunningCurrent: { } running, StartingCurrent: { } starting }
+        ? (running >= starting ? running : starting) : null;
 
     /// <summary>The load of every set of units that moves together: units of one group, units that a preset sends somewhere, and each unit alone.</summary>
     /// <param name="units">The units that are asked about, such as those on one panel; others are left out.</param>
     public static IEnumerable<Load> Together(IReadOnlyList<Unit> units)
     {
-        foreach (var group in units.Where(u => u.Item.Get(UnitFacts.Group) is not null).GroupBy(u => u.Item.Get(UnitFacts.Group)!, StringComparer.OrdinalIgnoreCase))
+        foreach (var group in units.Where(u => u.Item.Get(UnitFacts.Group) is not null)
+            .GroupBy(u => u.Item.Get(UnitFacts.Group)!, StringComparer.OrdinalIgnoreCase))
             yield return Sum(OfGroup.With(Arg.Typed(group.Key)), group);
         var house = units.Count > 0 ? units[0].House : House.Empty;
-        var byPreset = units.SelectMany(u => house.Look(Lookups.PresetsByUnit, u.Id).Select(p => (Preset: house.Find(p)!, Unit: u))).GroupBy(p => p.Preset, p => p.Unit);
-        foreach (var preset in byPreset.Select(g => (Item: g.Key, Remote: house.Find(g.Key.Under)!, Units: g)).OrderBy(p => p.Remote.Place).ThenBy(p => p.Item.Place))
+        var byPreset = units.SelectMany(u => house.Look(Lookups.PresetsByUnit, u.Id).Select(p => (Preset: house.Find(p)!, Unit: u)))
+            .GroupBy(p => p.Preset, p => p.Unit);
+        foreach (var preset in byPreset.Select(g => (Item: g.Key, Remote: house.Find(g.Key.Under)!, Units: g)).OrderBy(p => p.Remote.Place)
+            .ThenBy(p => p.Item.Place))
             yield return Sum(OfPreset.With(Arg.Name(preset.Item), Arg.Name(preset.Remote)), preset.Units);
         foreach (var unit in units)
             yield return Sum(Arg.Name(unit), [unit]);

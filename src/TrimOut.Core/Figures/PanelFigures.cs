@@ -18,7 +18,8 @@ public static class PanelFigures
         var (house, reader) = (panel.House, new Reader(panel.House));
         var fed = house.UnitsAt(Lookups.UnitsFedByPanel, panel.Id).ToList();
         var outputs = fed.Select(u => Load.OutputOf(u.Run!)).OfType<(string Panel, int Output)>().Distinct().OrderBy(o => o.Output)
-            .SelectMany(o => Load.Together([.. house.UnitsAt(Lookups.UnitsByOutput, Load.OutputKey(o))]).Where(l => l.Units > 1).Select(l => (o.Output, Load: l)));
+            .SelectMany(o => Load.Together([.. house.UnitsAt(Lookups.UnitsByOutput, Load.OutputKey(o))]).Where(l => l.Units > 1)
+                .Select(l => (o.Output, Load: l)));
         return
         [
             .. CheckFigures.Of(house, panel),
@@ -29,6 +30,8 @@ public static class PanelFigures
         ];
     }
 
-    private static Figure Made(string name, Load load, Panel panel, Fact<Current> most, Source source) => new(name, load.Peak.ToString(), Working.Of(source.Formula, () =>
-        [("units on the panel", NumberText.Plain(load.Units)), ("together", load.Peak.ToString()), (most.Label.ToLowerInvariant(), panel.Type?.Show(most) is { Length: > 0 } shown ? shown : "not known")]), source, [PanelFacts.Type]);
+    private static Figure Made(string name, Load load, Panel panel, Fact<Current> most, Source source) =>
+        new(name, load.Peak.ToString(), Working.Of(source.Formula, () =>
+        [("units on the panel", NumberText.Plain(load.Units)), ("together", load.Peak.ToString()),
+            (most.Label.ToLowerInvariant(), panel.Type?.Show(most) is { Length: > 0 } shown ? shown : "not known")]), source, [PanelFacts.Type]);
 }

@@ -8,7 +8,8 @@ namespace TrimOut.Core.GenericKit;
 public static class KitWords
 {
     private static readonly FrozenSet<string> Own = new Draft("").WithGenericKit().Edits.OfType<Edit.Put>()
-        .Where(p => p.Field == CoveringKindFacts.Name.Name || p.Field == CoveringKindFacts.PairCue.Name || p.Field == CoveringKindFacts.PresetCue.Name || p.Field == CoveringKindFacts.LimitsHow.Name)
+        .Where(p => p.Field == CoveringKindFacts.Name.Name || p.Field == CoveringKindFacts.PairCue.Name || p.Field == CoveringKindFacts.PresetCue.Name
+            || p.Field == CoveringKindFacts.LimitsHow.Name)
         .Select(p => p.Value!).Where(v => v.Any(char.IsLetter)).ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>All of them.</summary>

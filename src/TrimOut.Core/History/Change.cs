@@ -20,7 +20,8 @@ public readonly record struct ChangeId(string Device, long Sequence)
     public static ChangeId? Read(string text)
     {
         var colon = text.LastIndexOf(':');
-        return colon > 0 && text[(colon + 1)..] is [>= '1' and <= '9', ..] written && written.Length <= 15 && !text.AsSpan(0, colon).ContainsAnyExcept(DeviceSigns)
+        return colon > 0 && text[(colon + 1)..] is [>= '1' and <= '9', ..] written && written.Length <= 15
+            && !text.AsSpan(0, colon).ContainsAnyExcept(DeviceSigns)
             && long.TryParse(written, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number)
             ? new ChangeId(text[..colon], number)
             : null;

@@ -76,7 +76,8 @@ internal static class ChangeReader
     }
 
     /// <summary>A number without a fraction, however it is written.</summary>
-    private static long Whole(ref Utf8JsonReader json, string name) => json.TokenType != JsonTokenType.Number ? throw new FormatException($"\"{name}\" is no number.")
+    private static long Whole(ref Utf8JsonReader json, string name) => json.TokenType != JsonTokenType.Number
+        ? throw new FormatException($"\"{name}\" is no number.")
         : json.TryGetInt64(out var whole) ? whole
         : json.TryGetDecimal(out var number) && number == decimal.Truncate(number) && number is > long.MinValue and < long.MaxValue ? (long)number
         : throw new FormatException($"\"{name}\" is no whole number in its range.");
@@ -94,10 +95,12 @@ internal static class ChangeReader
         ReadOnlySpan<string> forms = ["yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz"];
         // The parser takes more than the form allows: a shorter offset, a point without figures.
         var offset = text.EndsWith('Z') ? text.Length - 1 : text.Length - 6;
-        if (offset < 19 || text[0] is not ('1' or '2') || text[offset - 1] == '.' || !char.IsAsciiDigit(text[offset - 1]) || (!text.EndsWith('Z') && text[offset] is not ('+' or '-')))
+        if (offset < 19 || text[0] is not ('1' or '2') || text[offset - 1] == '.' || !char.IsAsciiDigit(text[offset - 1])
+            || (!text.EndsWith('Z') && text[offset] is not ('+' or '-')))
             return null;
         var written = text.EndsWith('Z') ? text[..offset] + "+00:00" : text;
-        return DateTimeOffset.TryParseExact(written, forms[offset == 19 ? 0 : 1], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time) ? time : null;
+        return DateTimeOffset.TryParseExact(written, forms[offset == 19 ? 0 : 1], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time) ? time
+            : null;
     }
 
     private static ImmutableArray<Edit> Edits(ref Utf8JsonReader json, ReadOnlySpan<byte> line)
@@ -154,11 +157,13 @@ internal static class ChangeReader
             Part.Add | Part.Kind | Part.Under => KebabCase.Read<ItemKind>(kind!) is { } known ? new Edit.Add(add!, known, under!) : Unread(json, line, from),
             Part.Put | Part.Field | Part.Value or (Part.Put | Part.Field | Part.Value | Part.Over) => new Edit.Put(put!, field!, value, over),
             Part.Undo => new Edit.Undo(ChangeId.Read(undo!) ?? throw new FormatException($"\"{undo}\" names no change.")),
-            _ => throw new FormatException($"An edit adds (add, kind, under), puts (put, field, value) or undoes (undo); this one has {(parts == Part.None ? "nothing" : parts.ToString().ToLowerInvariant())}."),
+            _ => throw new FormatException($"An edit adds (add, kind, under), puts (put, field, value) or undoes (undo); this one has " +
+                $"{(parts == Part.None ? "nothing" : parts.ToString().ToLowerInvariant())}."),
         };
     }
 
-    private static Edit.Unread Unread(in Utf8JsonReader json, ReadOnlySpan<byte> line, int from) => new(Encoding.UTF8.GetString(line[from..(int)json.BytesConsumed]));
+    private static Edit.Unread Unread(in Utf8JsonReader json, ReadOnlySpan<byte> line, int from) =>
+        new(Encoding.UTF8.GetString(line[from..(int)json.BytesConsumed]));
 
     /// <summary>A list of changes.</summary>
     private static ImmutableArray<ChangeId> Over(ref Utf8JsonReader json, ref string? wrong)

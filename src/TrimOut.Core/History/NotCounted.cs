@@ -30,7 +30,8 @@ public static class NotCounted
         Edit.Add add when !added.Contains(add.Under) => $"a {KebabCase.Of(add.Kind)} was added to {add.Under}, which isn't there.",
         Edit.Undo undo when log.Find(undo.Of) is null => $"change {undo.Of} was undone, which isn't there.",
         Edit.Put put when !added.Contains(put.Item) => $"{put.Field} was put to {put.Item}, which isn't there.",
-        Edit.Put { Value: not null } put when log.House.Find(put.Item) is { } item && item.Latest(put.Field) is { Stored: not null } head && head.Id == change.Id => WhyNot(log.House, added, item, put.Field, head),
+        Edit.Put { Value: not null } put when log.House.Find(put.Item) is { } item && item.Latest(put.Field) is { Stored: not null } head
+            && head.Id == change.Id => WhyNot(log.House, added, item, put.Field, head),
         _ => null,
     };
 

@@ -57,7 +57,8 @@ public sealed class Scribe
         if (_store.ReadOnlyBecause is { } why)
             return new Refusal($"Not saved: {why}");
         if (Log.LargestStamp >= Change.LastStamp || _sequence >= ChangeId.Last)
-            return new Refusal("Not saved: a change of this history has the last number there is, so no other can follow it. Go back to a backup from before that change was taken in.");
+            return new Refusal("Not saved: a change of this history has the last number there is, so no other can follow it. Go back to a backup from " +
+                "before that change was taken in.");
         var sequence = _sequence + 1;
         var id = new ChangeId(_store.Device, sequence);
         var change = new Change(id, Log.LargestStamp + 1, _clock.GetLocalNow(), By, draft.What, [.. WithNotes(draft.Edits).Select(e => Settle(e, id))]);

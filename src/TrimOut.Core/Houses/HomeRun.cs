@@ -55,7 +55,10 @@ public sealed class HomeRun : Subject
     /// <summary>The legs and tails that are known so far: the run is no shorter; null while no leg has a length.</summary>
     public Length? AtLeast => LegsLength is { } legs ? legs + (TailAtWindow ?? Length.Zero) + (TailAtPanel ?? Length.Zero) : null;
 
-    /// <summary>Cable that it takes off a box: legs with the crew's allowance, and both tails, planned where none was measured; null while a part is not known.</summary>
+    /// <summary>
+    /// Cable that it takes off a box: legs with the crew's allowance, and both tails, planned where none was measured; null while a part is not
+    /// known.
+    /// </summary>
     public Length? Needed =>
         LegsLength is { } legs && (TailAtWindow ?? Unit.PartWidth) is { } window && (TailAtPanel ?? House.Job.Get(HouseFacts.PanelTail)) is { } panel &&
         House.Job.Get(HouseFacts.CableAllowance) is { } allowance
@@ -65,7 +68,9 @@ public sealed class HomeRun : Subject
     /// <summary>Voltage at its output: of the panel it lands on; until it is landed the one that all panels, or all panels of the kit, agree on.</summary>
     public Voltage? Supply => Panel is { } panel ? panel.Type?.Supply : House.UsualSupply;
 
-    /// <summary>Resistance of one of its conductors at the warmest that the cable gets, in ohms per metre; null while cable or temperature is not known.</summary>
+    /// <summary>
+    /// Resistance of one of its conductors at the warmest that the cable gets, in ohms per metre; null while cable or temperature is not known.
+    /// </summary>
     public decimal? OhmsPerMetre =>
         Cable is { Conductor: { } size, Stranding: { } made } && House.Job.Get(HouseFacts.ConductorTemperature) is { } at &&
         Conductors.OhmsPerMetre(size, made, at) is { Ok: true } ohms ? ohms.Value : null;

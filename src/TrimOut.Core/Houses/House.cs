@@ -63,22 +63,27 @@ public sealed class House
     public ImmutableArray<HomeRun> Runs => Kept.Runs.IsDefault ? Kept.Runs = [.. State.Of(Lookups.Runs).Keys.Select(u => FindUnit(u)!.Run!)] : Kept.Runs;
 
     /// <summary>Panels, as they were added.</summary>
-    public ImmutableArray<Panel> Panels => Kept.Panels.IsDefault ? Kept.Panels = [.. ItemsOf(ItemKind.Panel).Select(i => View(i, (h, x) => new Panel(h, x)))] : Kept.Panels;
+    public ImmutableArray<Panel> Panels => Kept.Panels.IsDefault ? Kept.Panels = [.. ItemsOf(ItemKind.Panel).Select(i => View(i, (h, x) => new Panel(h, x)))]
+        : Kept.Panels;
 
     /// <summary>Hubs, as they were added.</summary>
     public ImmutableArray<Hub> Hubs => Kept.Hubs.IsDefault ? Kept.Hubs = [.. ItemsOf(ItemKind.Hub).Select(i => View(i, (h, x) => new Hub(h, x)))] : Kept.Hubs;
 
     /// <summary>Remotes, as they were added.</summary>
-    public ImmutableArray<Remote> Remotes => Kept.Remotes.IsDefault ? Kept.Remotes = [.. ItemsOf(ItemKind.Remote).Select(i => View(i, (h, x) => new Remote(h, x)))] : Kept.Remotes;
+    public ImmutableArray<Remote> Remotes => Kept.Remotes.IsDefault
+        ? Kept.Remotes = [.. ItemsOf(ItemKind.Remote).Select(i => View(i, (h, x) => new Remote(h, x)))] : Kept.Remotes;
 
     /// <summary>Boxes of cable on hand, as they were added.</summary>
-    public ImmutableArray<CableBox> Boxes => Kept.Boxes.IsDefault ? Kept.Boxes = [.. ItemsOf(ItemKind.Box).Select(i => View(i, (h, x) => new CableBox(h, x)))] : Kept.Boxes;
+    public ImmutableArray<CableBox> Boxes => Kept.Boxes.IsDefault
+        ? Kept.Boxes = [.. ItemsOf(ItemKind.Box).Select(i => View(i, (h, x) => new CableBox(h, x)))] : Kept.Boxes;
 
     /// <summary>Punch items written by hand, as they were added.</summary>
-    public ImmutableArray<PunchItem> PunchItems => Kept.PunchItems.IsDefault ? Kept.PunchItems = [.. ItemsOf(ItemKind.Punch).Select(i => View(i, (h, x) => new PunchItem(h, x)))] : Kept.PunchItems;
+    public ImmutableArray<PunchItem> PunchItems => Kept.PunchItems.IsDefault
+        ? Kept.PunchItems = [.. ItemsOf(ItemKind.Punch).Select(i => View(i, (h, x) => new PunchItem(h, x)))] : Kept.PunchItems;
 
     /// <summary>Waivers, as they were given.</summary>
-    public ImmutableArray<Waiver> Waivers => Kept.Waivers.IsDefault ? Kept.Waivers = [.. ItemsOf(ItemKind.Waiver).Select(i => View(i, (h, x) => new Waiver(h, x)))] : Kept.Waivers;
+    public ImmutableArray<Waiver> Waivers => Kept.Waivers.IsDefault
+        ? Kept.Waivers = [.. ItemsOf(ItemKind.Waiver).Select(i => View(i, (h, x) => new Waiver(h, x)))] : Kept.Waivers;
 
     /// <summary>The voltage that all panels of the house give, or all panels of its kit while it has none; null when they differ or nothing is known.</summary>
     public Voltage? UsualSupply

@@ -39,7 +39,8 @@ internal sealed class HouseShape
         Removals = removals.DrainToImmutable();
         Rooms = [.. OfKind(ItemKind.Room).OrderBy(p => items[p].Get(RoomFacts.WalkingOrder) ?? int.MaxValue)];
         var order = Rooms.Select((p, at) => (items[p].Id, at)).ToDictionary(p => p.Id, p => p.at);
-        Windows = [.. OfKind(ItemKind.Window).OrderBy(p => items[p].Get(WindowFacts.Room) is { } room && order.TryGetValue(room.Id, out var at) ? at : int.MaxValue)];
+        Windows = [.. OfKind(ItemKind.Window).OrderBy(p => items[p].Get(WindowFacts.Room) is { } room && order.TryGetValue(room.Id, out var at) ? at
+            : int.MaxValue)];
     }
 
     /// <summary>Rooms, in walking order.</summary>

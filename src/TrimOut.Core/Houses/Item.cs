@@ -94,7 +94,8 @@ public sealed class Item
         if (ReadRecorder.IsOn)
             ReadRecorder.Note(ReadKey.AllOf(this, fact));
         var prefix = fact.Field("");
-        return AllFields().Where(f => f.Key.StartsWith(prefix, StringComparison.Ordinal)).OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => (f.Key, f.Value[^1]));
+        return AllFields().Where(f => f.Key.StartsWith(prefix, StringComparison.Ordinal)).OrderBy(f => f.Key, StringComparer.Ordinal)
+            .Select(f => (f.Key, f.Value[^1]));
     }
 
     /// <summary>This item with other values of a field.</summary>

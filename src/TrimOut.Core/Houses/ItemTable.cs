@@ -2,8 +2,13 @@ using System.Collections.Immutable;
 
 namespace TrimOut.Core.Houses;
 
-/// <summary>All items of a house, removed ones too, by their place and their id. Never changes: another item makes another table that shares nearly everything.</summary>
-/// <remarks>Items are only ever added behind the last one or put in the place of an earlier state of themselves, so a place is a steady name for an item.</remarks>
+/// <summary>
+/// All items of a house, removed ones too, by their place and their id. Never changes: another item makes another table that shares nearly
+/// everything.
+/// </summary>
+/// <remarks>
+/// Items are only ever added behind the last one or put in the place of an earlier state of themselves, so a place is a steady name for an item.
+/// </remarks>
 public sealed class ItemTable
 {
     private const int Shift = 6;

@@ -43,12 +43,14 @@ internal abstract class Lookup(int number, bool anyCase)
 /// <param name="sources">The ids of what puts something into it, in their order.</param>
 /// <param name="pairs">What one of them puts into it, and under which keys.</param>
 /// <param name="anyCase">Whether keys that a person takes for one name are one key.</param>
-internal sealed class Lookup<T>(int number, Func<House, IEnumerable<string>> sources, Func<House, string, IEnumerable<(string? Key, T Value)>> pairs, bool anyCase = false)
+internal sealed class Lookup<T>(int number, Func<House, IEnumerable<string>> sources, Func<House, string, IEnumerable<(string? Key, T Value)>> pairs,
+    bool anyCase = false)
     : Lookup(number, anyCase)
     where T : IEquatable<T>
 {
     /// <summary>What each of its sources puts into it.</summary>
-    public Map<(string Key, T Value)[]> Map { get; } = new(sources, (house, id) => [.. pairs(house, id).Where(p => p.Key is not null).Select(p => (p.Key!, p.Value))]);
+    public Map<(string Key, T Value)[]> Map { get; } = new(sources, (house, id) =>
+        [.. pairs(house, id).Where(p => p.Key is not null).Select(p => (p.Key!, p.Value))]);
 
     /// <inheritdoc/>
     public override IEnumerable<string> Sources(House house) => Map.Sources(house);

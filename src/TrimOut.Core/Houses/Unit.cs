@@ -68,7 +68,8 @@ public sealed class Unit : Subject
         : Window.Mount switch
         {
             Mount.Inside => Window.SmallestWidth is { } width ? OrderSize.InsideWidth(width, step) : null,
-            Mount.Outside => Window.LargestWidth is { } width && Window.Item.Get(WindowFacts.OverlapEachSide) is { } overlap ? OrderSize.OutsideWidth(width, overlap, step) : null,
+            Mount.Outside => Window.LargestWidth is { } width && Window.Item.Get(WindowFacts.OverlapEachSide) is { } overlap
+                ? OrderSize.OutsideWidth(width, overlap, step) : null,
             _ => null,
         };
 
@@ -81,7 +82,8 @@ public sealed class Unit : Subject
     };
 
     /// <summary>Whether it is wide enough for a centre support by its kind's sheet; no while either is not known.</summary>
-    public bool NeedsCentreSupport => (Item.Get(UnitFacts.OrderWidth) ?? PartWidth) is { } width && Kind?[CoveringKindFacts.CentreFrom] is { } from && width >= from;
+    public bool NeedsCentreSupport => (Item.Get(UnitFacts.OrderWidth) ?? PartWidth) is { } width && Kind?[CoveringKindFacts.CentreFrom] is { } from
+        && width >= from;
 
     /// <summary>Remotes that move it.</summary>
     public IEnumerable<Remote> Remotes => House.Look(Lookups.RemotesByUnit, Id).Select(r => House.FindRemote(r)!);

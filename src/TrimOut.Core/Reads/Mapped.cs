@@ -2,7 +2,9 @@ using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Reads;
 
-/// <summary>One thing worked out for each of many sources in a house, with what each read, so that only what read something that changed is worked out again.</summary>
+/// <summary>
+/// One thing worked out for each of many sources in a house, with what each read, so that only what read something that changed is worked out again.
+/// </summary>
 /// <typeparam name="T">What is worked out.</typeparam>
 internal sealed class Mapped<T> : IReadSets
 {

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace TrimOut.Core.Reads;
 
-/// <summary>Who read something, of several sets: made when it is first asked for, and good until a set has other sources or much was worked out again.</summary>
+/// <summary>
+/// Who read something, of several sets: made when it is first asked for, and good until a set has other sources or much was worked out again.
+/// </summary>
 internal sealed class ReadIndex
 {
     private const int MostSince = 4096;
@@ -23,7 +25,8 @@ internal sealed class ReadIndex
         _since = [];
     }
 
-    private ReadIndex(ReadIndex of, ImmutableArray<IReadSets> sets, ImmutableHashSet<int> since) => (_sets, _first, _made, _since) = (sets, of._first, of._made, since);
+    private ReadIndex(ReadIndex of, ImmutableArray<IReadSets> sets, ImmutableHashSet<int> since) =>
+        (_sets, _first, _made, _since) = (sets, of._first, of._made, since);
 
     /// <summary>In one of the sets, those that read something that is another now.</summary>
     public List<int> TouchedBy(HashSet<long> changed, int set)

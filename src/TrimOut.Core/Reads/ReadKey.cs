@@ -90,7 +90,8 @@ internal readonly record struct ReadKey(long Value)
     public static ReadKey NoSuch(string id) => At(0, Shape | 0x2000 | Hash12(id));
 
     /// <summary>What a lookup has under a key.</summary>
-    public static ReadKey Of(Lookup lookup, string key) => new(LookupBit | (long)lookup.Number << 32 | unchecked((uint)key.GetHashCode(StringComparison.Ordinal)) | 1);
+    public static ReadKey Of(Lookup lookup, string key) =>
+        new(LookupBit | (long)lookup.Number << 32 | unchecked((uint)key.GetHashCode(StringComparison.Ordinal)) | 1);
 
     /// <summary>The whole of a lookup, in its order.</summary>
     public static ReadKey All(Lookup lookup) => new(LookupBit | (long)lookup.Number << 32);

@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 
 namespace TrimOut.Core.Reads;
 
-/// <summary>What each of many judgements read: one behind the other in long rows, since nearly all of it is made at once and stays; what was judged again stands beside it.</summary>
+/// <summary>
+/// What each of many judgements read: one behind the other in long rows, since nearly all of it is made at once and stays; what was judged again
+/// stands beside it.
+/// </summary>
 internal sealed class ReadSets
 {
     // Shorter than what the collector would keep apart from other objects.
@@ -12,7 +15,8 @@ internal sealed class ReadSets
     private readonly (int Row, int From, int To)[] _places;
     private readonly ImmutableDictionary<int, long[]> _again;
 
-    private ReadSets(List<long[]> rows, (int Row, int From, int To)[] places, ImmutableDictionary<int, long[]> again) => (_rows, _places, _again) = (rows, places, again);
+    private ReadSets(List<long[]> rows, (int Row, int From, int To)[] places, ImmutableDictionary<int, long[]> again) =>
+        (_rows, _places, _again) = (rows, places, again);
 
     /// <summary>What a judgement read.</summary>
     public ReadOnlySpan<long> this[int judgement] => _again.Count > 0 && _again.TryGetValue(judgement, out var again) ? again

@@ -3,7 +3,9 @@ using System.Text.RegularExpressions;
 
 namespace TrimOut.Core.Wording;
 
-/// <summary>A sentence, or a part of one, with places for figures and names, written {0}, {1}. Other languages hold their words under the English ones.</summary>
+/// <summary>
+/// A sentence, or a part of one, with places for figures and names, written {0}, {1}. Other languages hold their words under the English ones.
+/// </summary>
 /// <remarks>A message is declared once, as a static field, so that a test can find all there are and hold each language to them.</remarks>
 public sealed partial class Message
 {

@@ -29,7 +29,8 @@ internal static class EntryReader
     /// <summary>Why a house that a newer program wrote can't be saved here.</summary>
     public static string NewerBecause(int unread) => unread == 0
         ? "it was written by a newer TrimOut. Bring this one up to date to work on it."
-        : string.Create(CultureInfo.InvariantCulture, $"it was written by a newer TrimOut, and {unread} of its changes can't be read here. Bring this one up to date to work on it.");
+        : string.Create(CultureInfo.InvariantCulture,
+            $"it was written by a newer TrimOut, and {unread} of its changes can't be read here. Bring this one up to date to work on it.");
 
     /// <summary>What to say of a save that never ended.</summary>
     /// <param name="sound">The house.</param>

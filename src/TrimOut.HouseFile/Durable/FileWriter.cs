@@ -48,7 +48,8 @@ internal static class FileWriter
     /// <param name="trailer">The file's last page.</param>
     /// <param name="late">The journal's entries.</param>
     /// <param name="keepJournalAs">The name to keep the journal under, because it has bytes that could not be read; null when it has none.</param>
-    public static Trailer Fold(Surroundings here, HouseFileNames names, Trailer trailer, IReadOnlyList<(Entry Entry, Change Change)> late, string? keepJournalAs = null)
+    public static Trailer Fold(Surroundings here, HouseFileNames names, Trailer trailer, IReadOnlyList<(Entry Entry, Change Change)> late,
+        string? keepJournalAs = null)
     {
         var file = Unchanged(here, names, trailer);
         var database = file.AsSpan(0, file.Length - Trailer.Size);
@@ -83,6 +84,7 @@ internal static class FileWriter
         var found = Sound.CheckFile(names, file);
         return found.Seal == trailer.Seal && found.Count == trailer.Count && found.House == trailer.House && found.Journal == trailer.Journal
             ? file
-            : throw new HouseStoreException(StoreFault.Disk, $"Not saved: {names.Main} was changed by another program since it was opened. Save a copy somewhere else, and merge the two.");
+            : throw new HouseStoreException(StoreFault.Disk,
+                $"Not saved: {names.Main} was changed by another program since it was opened. Save a copy somewhere else, and merge the two.");
     }
 }

@@ -17,7 +17,9 @@ internal static class RowPages
 
     /// <summary>Every document, as its bytes.</summary>
     /// <param name="file">The database.</param>
-    /// <param name="sound">Whether its pages are what was written; else what they say of themselves is believed as little as possible, and what comes may be no document.</param>
+    /// <param name="sound">
+    /// Whether its pages are what was written; else what they say of themselves is believed as little as possible, and what comes may be no document.
+    /// </param>
     public static IEnumerable<ReadOnlyMemory<byte>> Documents(byte[] file, bool sound)
     {
         for (uint page = 0; page < file.Length / PageSize; page++)

@@ -16,7 +16,8 @@ namespace TrimOut.HouseFile.Durable;
 /// <param name="Born">When the disk made the file: a copy was born at another time, and gets a device of its own. Null where the disk does not tell.</param>
 /// <param name="Journal">The journal that goes on from here; null when the file is complete by itself.</param>
 /// <param name="Place">The name that it was written under: another name of the same file gets a device of its own. Null in files of before.</param>
-internal sealed record Trailer(int Form, string House, long Count, string Seal, string Sha256, string Device, string Machine, string? Born, string? Journal, string? Place = null)
+internal sealed record Trailer(int Form, string House, long Count, string Seal, string Sha256, string Device, string Machine, string? Born, string? Journal,
+    string? Place = null)
 {
     /// <summary>Its length: one page, so that the file keeps the shape that its database asks for.</summary>
     public const int Size = 8192;

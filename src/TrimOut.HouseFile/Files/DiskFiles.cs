@@ -28,7 +28,13 @@ internal sealed class DiskFiles : IFileLayer
     public IOpenFile Create(string path, string? like = null)
     {
         File.Delete(path);
-        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.ReadWrite, Share = FileShare.Read | FileShare.Delete, BufferSize = 0 };
+        var options = new FileStreamOptions
+        {
+            Mode = FileMode.CreateNew,
+            Access = FileAccess.ReadWrite,
+            Share = FileShare.Read | FileShare.Delete,
+            BufferSize = 0
+        };
         if (!OperatingSystem.IsWindows())
             options.UnixCreateMode = like is not null && File.Exists(like) ? File.GetUnixFileMode(like) & (UnixFileMode)0b110_110_110 : OwnerOnly;
         return new DiskFile(new FileStream(path, options));
@@ -65,7 +71,13 @@ internal sealed class DiskFiles : IFileLayer
         {
             try
             {
-                var options = new FileStreamOptions { Mode = FileMode.OpenOrCreate, Access = FileAccess.ReadWrite, Share = FileShare.None, Options = FileOptions.DeleteOnClose };
+                var options = new FileStreamOptions
+                {
+                    Mode = FileMode.OpenOrCreate,
+                    Access = FileAccess.ReadWrite,
+                    Share = FileShare.None,
+                    Options = FileOptions.DeleteOnClose
+                };
                 if (!OperatingSystem.IsWindows())
                     options.UnixCreateMode = OwnerOnly;
                 var held = new FileStream(path, options);

@@ -3,7 +3,10 @@ using System.Runtime.InteropServices;
 namespace TrimOut.HouseFile.Files;
 
 /// <summary>Brings a folder's names to the disk. .NET opens no folders, so this asks the system itself.</summary>
-/// <remarks>Without it a renamed or new file may be gone after a power cut although its contents were flushed. Windows keeps names in its own journal and needs no call.</remarks>
+/// <remarks>
+/// Without it a renamed or new file may be gone after a power cut although its contents were flushed. Windows keeps names in its own journal and
+/// needs no call.
+/// </remarks>
 internal static class FolderFlush
 {
     private const int ReadOnly = 0;

@@ -43,12 +43,14 @@ internal sealed class HeldName : IHeldName
     public static int? NamesOf(string path)
     {
         var answer = new byte[256];
-        return OperatingSystem.IsLinux() && Ask(FromHere, path, 0, 0x4, answer) == 0 ? (int)BinaryPrimitives.ReadUInt32LittleEndian(answer.AsSpan(NamesAt)) : null;
+        return OperatingSystem.IsLinux() && Ask(FromHere, path, 0, 0x4, answer) == 0 ? (int)BinaryPrimitives.ReadUInt32LittleEndian(answer.AsSpan(NamesAt))
+            : null;
     }
 
     /// <summary>What the name leads to now; null for a link, and where there is nothing.</summary>
     private (ulong Number, ulong Disk)? Look() =>
-        !OperatingSystem.IsLinux() || Ask(FromHere, _path, NotThroughLinks, SortAndNumber, _answer) != 0 || (BinaryPrimitives.ReadUInt16LittleEndian(_answer.AsSpan(SortAt)) & 0xf000) != 0x8000
+        !OperatingSystem.IsLinux() || Ask(FromHere, _path, NotThroughLinks, SortAndNumber, _answer) != 0
+            || (BinaryPrimitives.ReadUInt16LittleEndian(_answer.AsSpan(SortAt)) & 0xf000) != 0x8000
             ? null
             : (BinaryPrimitives.ReadUInt64LittleEndian(_answer.AsSpan(NumberAt)), BinaryPrimitives.ReadUInt64LittleEndian(_answer.AsSpan(DiskAt)));
 

@@ -1,6 +1,9 @@
 namespace TrimOut.HouseFile.Files;
 
-/// <summary>The few things that a house file asks of a disk. All that must last goes through here, so that a test can record it and rebuild what a crash would have left.</summary>
+/// <summary>
+/// The few things that a house file asks of a disk. All that must last goes through here, so that a test can record it and rebuild what a crash would
+/// have left.
+/// </summary>
 internal interface IFileLayer
 {
     /// <summary>Whether there is a file of that name.</summary>
@@ -12,7 +15,9 @@ internal interface IFileLayer
     /// <summary>The last bytes of a file; all of a shorter one.</summary>
     byte[] ReadEnd(string path, int count);
 
-    /// <summary>A new file that only its owner may read, or that may be read by those who could read <paramref name="like"/>; a leftover of that name goes.</summary>
+    /// <summary>
+    /// A new file that only its owner may read, or that may be read by those who could read <paramref name="like"/>; a leftover of that name goes.
+    /// </summary>
     IOpenFile Create(string path, string? like = null);
 
     /// <summary>Opens a file that is there, to write within it.</summary>

@@ -53,9 +53,14 @@ internal sealed class ColumnMap
             return best;
         var looked = rows.Take(RowsToLookAt).Where(r => !r.IsBlank).MaxBy(r => r.Cells.Count(c => c.Length > 0))!;
         var headers = string.Join(", ", looked.Cells.Where(c => c.Length > 0).Take(16));
-        if (named.Count > 0 && named.FirstOrDefault(n => !looked.Cells.Contains(n.Value, StringComparer.OrdinalIgnoreCase)) is { Key: { } field, Value: { } missing })
+        if (named.Count > 0 && named.FirstOrDefault(n => !looked.Cells.Contains(n.Value, StringComparer.OrdinalIgnoreCase)) is
+            {
+                Key: { } field,
+                Value: { } missing
+            })
             return new Refusal($"No column is headed \"{missing}\" (asked for as {field.Name}). The columns are: {headers}. Nothing was imported.");
-        return new Refusal($"No row names a column with the windows' tags and one more thing to import. The columns are: {headers}. Say which is which, such as --column tag=\"{looked.Cells.First(c => c.Length > 0)}\". Nothing was imported.");
+        return new Refusal($"No row names a column with the windows' tags and one more thing to import. The columns are: {headers}. Say which is " +
+            $"which, such as --column tag=\"{looked.Cells.First(c => c.Length > 0)}\". Nothing was imported.");
     }
 
     private static ColumnMap? Map(int at, SheetRow row, IReadOnlyDictionary<ScheduleField, string> named)

@@ -9,22 +9,28 @@ namespace TrimOut.HouseFile.Schedules;
 public sealed record ScheduleField(string Name, ImmutableArray<string> Headers, string Help)
 {
     /// <summary>The window's tag.</summary>
-    public static ScheduleField Tag { get; } = new("tag", ["tag", "mark", "windowmark", "windowtag", "no", "number", "windowno", "windownumber", "windowid", "id", "ref", "reference", "symbol"], "the window's tag");
+    public static ScheduleField Tag { get; } = new("tag", ["tag", "mark", "windowmark", "windowtag", "no", "number", "windowno", "windownumber", "windowid",
+        "id", "ref", "reference", "symbol"], "the window's tag");
 
     /// <summary>The room.</summary>
-    public static ScheduleField Room { get; } = new("room", ["room", "roomname", "location", "space", "area", "where"], "the room, made when the house has none of that name");
+    public static ScheduleField Room { get; } = new("room", ["room", "roomname", "location", "space", "area", "where"],
+        "the room, made when the house has none of that name");
 
     /// <summary>The floor of the room.</summary>
-    public static ScheduleField Floor { get; } = new("floor", ["floor", "level", "storey", "story"], "the floor of a new room; the room itself where no room is said");
+    public static ScheduleField Floor { get; } = new("floor", ["floor", "level", "storey", "story"],
+        "the floor of a new room; the room itself where no room is said");
 
     /// <summary>The rough width.</summary>
-    public static ScheduleField Width { get; } = new("width", ["width", "w", "wide", "roughwidth", "rowidth", "roughopeningwidth", "openingwidth", "unitwidth"], "rough width");
+    public static ScheduleField Width { get; } = new("width",
+        ["width", "w", "wide", "roughwidth", "rowidth", "roughopeningwidth", "openingwidth", "unitwidth"], "rough width");
 
     /// <summary>The rough height.</summary>
-    public static ScheduleField Height { get; } = new("height", ["height", "h", "ht", "high", "roughheight", "roheight", "roughopeningheight", "openingheight", "unitheight"], "rough height");
+    public static ScheduleField Height { get; } = new("height",
+        ["height", "h", "ht", "high", "roughheight", "roheight", "roughopeningheight", "openingheight", "unitheight"], "rough height");
 
     /// <summary>Width and height in one.</summary>
-    public static ScheduleField Size { get; } = new("size", ["size", "sizecode", "unitsize", "nominalsize", "windowsize", "roughopening", "ro", "wxh", "dimensions"], "width by height: 4050 is 4'-0\" by 5'-0\"; 36 x 60; 915 x 1830 mm");
+    public static ScheduleField Size { get; } = new("size", ["size", "sizecode", "unitsize", "nominalsize", "windowsize", "roughopening", "ro", "wxh",
+        "dimensions"], "width by height: 4050 is 4'-0\" by 5'-0\"; 36 x 60; 915 x 1830 mm");
 
     /// <summary>Where it looks out to.</summary>
     public static ScheduleField Facing { get; } = new("facing", ["facing", "orientation", "elevation", "aspect", "direction"], "where it looks out to");
@@ -36,7 +42,8 @@ public sealed record ScheduleField(string Name, ImmutableArray<string> Headers, 
     public static ScheduleField Mount { get; } = new("mount", ["mount", "mounting"], "inside or outside");
 
     /// <summary>The kind of covering.</summary>
-    public static ScheduleField Kind { get; } = new("kind", ["kind", "covering", "coveringkind", "coveringtype", "treatment", "shade", "shadetype"], "the kind of covering, by its name in the kit");
+    public static ScheduleField Kind { get; } = new("kind", ["kind", "covering", "coveringkind", "coveringtype", "treatment", "shade", "shadetype"],
+        "the kind of covering, by its name in the kit");
 
     /// <summary>How many windows of that tag.</summary>
     public static ScheduleField Quantity { get; } = new("qty", ["qty", "quantity", "count", "pcs"], "how many; W03 times 2 makes W03-1 and W03-2");

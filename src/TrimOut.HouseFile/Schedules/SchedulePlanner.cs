@@ -49,7 +49,8 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
     {
         if (_lineOfTag.TryGetValue(tag, out var first))
         {
-            Problem(row, ScheduleField.Tag, string.Create(CultureInfo.InvariantCulture, $"tag {tag} is on line {first} already. Every window has its own tag."), rowLost: true);
+            Problem(row, ScheduleField.Tag, string.Create(CultureInfo.InvariantCulture,
+                $"tag {tag} is on line {first} already. Every window has its own tag."), rowLost: true);
             return;
         }
         if (house.FindTag(tag) is { } there)
@@ -127,7 +128,8 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
     {
         var sill = map.Cell(row, ScheduleField.Sill) is { Length: > 0 } height ? $"Sill {WithUnit(height, ScheduleField.Sill)}" : null;
         var note = map.Cell(row, ScheduleField.Note) is { Length: > 0 } remark ? remark : null;
-        return (sill, note) is (null, null) ? null : ReadText(row, ScheduleField.Note, WindowFacts.Note, string.Join(". ", new[] { note, sill }.OfType<string>()), quiet, rowLost: false);
+        return (sill, note) is (null, null) ? null : ReadText(row, ScheduleField.Note, WindowFacts.Note,
+            string.Join(". ", new[] { note, sill }.OfType<string>()), quiet, rowLost: false);
     }
 
     private int Count(SheetRow row)

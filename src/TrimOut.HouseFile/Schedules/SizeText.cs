@@ -10,7 +10,10 @@ namespace TrimOut.HouseFile.Schedules;
 internal sealed record SizeText(string Width, string Height, string Understood)
 {
     /// <summary>Reads a cell.</summary>
-    /// <remarks>Four digits are feet and inches of the width, then of the height: 2668 is 2'-6" by 6'-8" (generic plan services; some countries' metric codes put the height first).</remarks>
+    /// <remarks>
+    /// Four digits are feet and inches of the width, then of the height: 2668 is 2'-6" by 6'-8" (generic plan services; some countries' metric codes
+    /// put the height first).
+    /// </remarks>
     public static Result<SizeText> Read(string cell)
     {
         var text = cell.Trim();

@@ -5,7 +5,10 @@ using Markdig.Syntax.Inlines;
 
 namespace TrimOut.Papers.Templates;
 
-/// <summary>Finds what a template must not bring into a paper: HTML, with its scripts, and whatever leads outside. The page would leave it out; the Markdown would hand it on to whoever renders it.</summary>
+/// <summary>
+/// Finds what a template must not bring into a paper: HTML, with its scripts, and whatever leads outside. The page would leave it out; the Markdown
+/// would hand it on to whoever renders it.
+/// </summary>
 internal static partial class OutsideMarkup
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().UsePreciseSourceLocation().Build();

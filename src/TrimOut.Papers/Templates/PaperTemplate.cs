@@ -34,7 +34,8 @@ public sealed class PaperTemplate
         if (TemplatePlaces.Unknown(parts.Body, places) is { } unknown)
             return new Refusal($"Line {unknown.Line}: there is no place {{{{{unknown.Name}}}}} in this paper. There are: {string.Join(", ", places)}.");
         if (OutsideMarkup.First(parts.Body) is { } outside)
-            return new Refusal($"Line {outside.Line}: {outside.What} can't be part of a paper. A paper holds no script and no HTML, and leads to nothing but its own sections; write an address as plain text.");
+            return new Refusal($"Line {outside.Line}: {outside.What} can't be part of a paper. A paper holds no script and no HTML, and leads to " +
+                $"nothing but its own sections; write an address as plain text.");
         try
         {
             var handlebars = Handlebars.Create(new HandlebarsConfiguration { NoEscape = true, ThrowOnUnresolvedBindingExpression = true });

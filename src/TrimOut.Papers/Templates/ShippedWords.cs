@@ -9,10 +9,12 @@ internal static class ShippedWords
 
     /// <summary>The languages that have a file.</summary>
     public static IReadOnlyList<string> Languages { get; } = [.. typeof(ShippedWords).Assembly.GetManifestResourceNames()
-        .Where(n => n.StartsWith("findings.", StringComparison.Ordinal) && n.EndsWith(".txt", StringComparison.Ordinal)).Select(n => n["findings.".Length..^".txt".Length]).Order(StringComparer.Ordinal)];
+        .Where(n => n.StartsWith("findings.", StringComparison.Ordinal) && n.EndsWith(".txt", StringComparison.Ordinal))
+            .Select(n => n["findings.".Length..^".txt".Length]).Order(StringComparer.Ordinal)];
 
     /// <summary>The words of a language: of <c>de-AT</c>, if it has none of its own, those of <c>de</c>; none for a language that has no file.</summary>
-    public static WordLines Of(string language) => Read.GetOrAdd(language, static l => FileOf(l) ?? (l.LastIndexOf('-') is > 0 and var end ? Of(l[..end]) : WordLines.None));
+    public static WordLines Of(string language) => Read.GetOrAdd(language, static l => FileOf(l)
+        ?? (l.LastIndexOf('-') is > 0 and var end ? Of(l[..end]) : WordLines.None));
 
     private static WordLines? FileOf(string language)
     {

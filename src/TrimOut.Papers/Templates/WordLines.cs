@@ -47,7 +47,9 @@ internal sealed partial record WordLines(IReadOnlyDictionary<string, string> Ins
         return new WordLines(instead, language, comma);
     }
 
-    /// <summary>The wording of a template that has these lines: its own first, and for what they leave out the words that come with TrimOut in its language.</summary>
+    /// <summary>
+    /// The wording of a template that has these lines: its own first, and for what they leave out the words that come with TrimOut in its language.
+    /// </summary>
     public Words ToWords()
     {
         var language = Language ?? Words.English.Language;

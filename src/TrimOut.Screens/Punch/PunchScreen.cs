@@ -101,7 +101,8 @@ internal static class PunchRows
         if (screen.WantsFacts)
             return [.. Wanted(context).Where(r => screen.Only is null || r.Phase == screen.Only)];
         var findings = context.Report.Findings.Where(f => f.Open || screen.Closed).Select(f => new PunchRow(f.Subject, f.Check.Phase,
-            f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, f.Found.Message.In(context.House), f, null));
+            f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, f.Found.Message.In(context.House),
+                f, null));
         var written = context.House.PunchItems.Where(p => !p.Done || screen.Closed).Select(p => new PunchRow(p.About ?? p.Item, p.Phase,
             p.Done ? "done" : "mend", p.Done ? Tone.Dim : Tone.Caution, p.Name, null, p));
         return [.. findings.Concat(written).Where(r => screen.Only is null || r.Phase == screen.Only).OrderBy(r => r.State is "waived" or "done")

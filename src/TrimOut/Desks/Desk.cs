@@ -37,7 +37,8 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
     /// <inheritdoc/>
     public IReadOnlyList<HouseChoice> Houses =>
     [
-        .. _settings.Recent.Concat(Kept()).Distinct().Where(File.Exists).Select(f => new HouseChoice(f, Path.GetFileNameWithoutExtension(f), false, FromHome(Path.GetDirectoryName(f)!))),
+        .. _settings.Recent.Concat(Kept()).Distinct().Where(File.Exists)
+            .Select(f => new HouseChoice(f, Path.GetFileNameWithoutExtension(f), false, FromHome(Path.GetDirectoryName(f)!))),
         .. SampleJobs.Folders.Select(f => new HouseChoice(f, Path.GetFileName(f), true, SampleJobs.About(f))),
     ];
 
@@ -123,7 +124,8 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
         Directory.Exists(UserFolder.Houses) ? Directory.GetFiles(UserFolder.Houses, "*.trimout").Order(StringComparer.Ordinal) : [];
 
     private static string FromHome(string path) =>
-        Environment.GetFolderPath(Environment.SpecialFolder.UserProfile) is { Length: > 1 } home && path.StartsWith(home, StringComparison.Ordinal) ? "~" + path[home.Length..] : path;
+        Environment.GetFolderPath(Environment.SpecialFolder.UserProfile) is { Length: > 1 } home && path.StartsWith(home, StringComparison.Ordinal) ? "~"
+            + path[home.Length..] : path;
 
     private static string FileName(string name) =>
         new([.. name.Trim().Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-')]);

@@ -20,7 +20,8 @@ internal sealed class PaperDesk
         var files = new List<string>();
         try
         {
-            foreach (var file in PaperFiles.WriteAll([.. papers.Select(p => PaperFiles.Find(p).Value)], Data(house, stop), Path.GetDirectoryName(house.Where)!, says, WrittenPapers.OfUser))
+            foreach (var file in PaperFiles.WriteAll([.. papers.Select(p => PaperFiles.Find(p).Value)], Data(house, stop),
+                Path.GetDirectoryName(house.Where)!, says, WrittenPapers.OfUser))
                 files.Add(file);
             return files;
         }
@@ -34,7 +35,13 @@ internal sealed class PaperDesk
         }
     }
 
-    private static string Count(List<string> files) => files.Count switch { 0 => "Nothing was written", 1 => "1 file was written", var n => $"{n} files were written" };
+    private static string Count(List<string> files) => files.Count switch
+    {
+        0 => "Nothing was written",
+        1 => "1 file was written",
+        var n =>
+        $"{n} files were written"
+    };
 
     private PaperData Data(PaperHouse house, CancellationToken stop)
     {
@@ -51,7 +58,8 @@ internal sealed class PaperDesk
             PaperBlockKind.Table => PreviewKind.Table,
             _ => PreviewKind.Paragraph,
         },
-        block.Level, block.Mark, [.. block.Text.Select(Shown)], [.. block.Rows.Select(r => r.Select(c => c.Select(Shown).ToImmutableArray()).ToImmutableArray())]);
+        block.Level, block.Mark, [.. block.Text.Select(Shown)],
+            [.. block.Rows.Select(r => r.Select(c => c.Select(Shown).ToImmutableArray()).ToImmutableArray())]);
 
     private static PreviewText Shown(PaperText text) => new(text.Text, text.Strong, text.Picture);
 }

@@ -28,7 +28,8 @@ internal static class PaperFiles
     /// <returns>The files.</returns>
     /// <exception cref="OperationCanceledException">It was stopped before any file was touched.</exception>
     /// <exception cref="NotOverwrittenException">Something that is not TrimOut's has the name of a file; none was touched.</exception>
-    public static IReadOnlyList<string> Write(Paper paper, PaperData data, PaperTemplate? template, string folder, WrittenPapers before, bool overAnything = false)
+    public static IReadOnlyList<string> Write(Paper paper, PaperData data, PaperTemplate? template, string folder, WrittenPapers before,
+        bool overAnything = false)
     {
         var written = paper.Write(data, template);
         var stem = $"{data.FilesOf}-{written.Id}";
@@ -58,8 +59,11 @@ internal static class PaperFiles
     /// <param name="overAnything">Whether files that TrimOut did not write are written over.</param>
     /// <returns>The files.</returns>
     /// <exception cref="OperationCanceledException">It was stopped: the papers before are whole, the others untouched.</exception>
-    /// <exception cref="NotOverwrittenException">Something that is not TrimOut's has the name of a file: the papers before are whole, the others untouched.</exception>
-    public static IEnumerable<string> WriteAll(IReadOnlyList<Paper> papers, PaperData data, string folder, Action<string> says, WrittenPapers before, bool overAnything = false)
+    /// <exception cref="NotOverwrittenException">
+    /// Something that is not TrimOut's has the name of a file: the papers before are whole, the others untouched.
+    /// </exception>
+    public static IEnumerable<string> WriteAll(IReadOnlyList<Paper> papers, PaperData data, string folder, Action<string> says, WrittenPapers before,
+        bool overAnything = false)
     {
         for (var at = 0; at < papers.Count; at++)
         {

@@ -35,7 +35,8 @@ internal sealed class WrittenPapers(string list)
                 return $"{path} is {other}, not a file. Remove it, or write to another folder.";
             var there = HouseFile.Files.PlainFile.ReadAll(path);
             if (!there.AsSpan().SequenceEqual(bytes) && !(written ??= Read()).Contains(Line(path, there)))
-                return $"{path} is there already, and is not as TrimOut wrote it here. Rename it, write to another folder, or write over it with --overwrite on the command line.";
+                return $"{path} is there already, and is not as TrimOut wrote it here. Rename it, write to another folder, or write over it with " +
+                    $"--overwrite on the command line.";
         }
         return null;
     }

@@ -12,7 +12,11 @@ internal static class BackupVerb
 {
     public static Command Build()
     {
-        var path = new Argument<string?>("HOUSE") { Description = "A .trimout file; goes also while another program has it open.", Arity = ArgumentArity.ZeroOrOne };
+        var path = new Argument<string?>("HOUSE")
+        {
+            Description = "A .trimout file; goes also while another program has it open.",
+            Arity = ArgumentArity.ZeroOrOne
+        };
         var to = new Option<string?>("--to") { Description = "The copy to make; a dated one among the house's backups when left out.", HelpName = "file" };
         var place = new Option<string?>("--keep-in") { Description = "From now on keep backups in this folder.", HelpName = "folder" };
         var verb = new Command("backup", "Copy a house as it is now, or say where backups are kept.") { path, to, place, Common.GoOn };
@@ -24,7 +28,8 @@ internal static class BackupVerb
                 Common.Say($"Backups are kept in {Path.GetFullPath(folder)} from now on. Those made before stay where they are.");
             }
             if (parsed.GetValue(path) is not { } house)
-                return parsed.GetValue(place) is null ? throw new VerbException(ExitCode.Usage, "Say which house to copy, or where backups go (--keep-in).") : ExitCode.Fine;
+                return parsed.GetValue(place) is null ? throw new VerbException(ExitCode.Usage, "Say which house to copy, or where backups go (--keep-in).")
+                    : ExitCode.Fine;
             if (parsed.GetValue(to) is { } copy)
             {
                 var look = Look.By(parsed);
@@ -51,7 +56,8 @@ internal static class BackupVerb
     {
         var path = Common.House();
         var verb = new Command("backups",
-            "List the backups of a house: the file, when it was made, and how many changes the house has since. Ends with 2 when one of them is damaged.") { path, Common.GoOn };
+            "List the backups of a house: the file, when it was made, and how many changes the house has since. " +
+            "Ends with 2 when one of them is damaged.") { path, Common.GoOn };
         verb.SetAction(parsed =>
         {
             using var house = HouseSource.Looked(() => HouseOnDisk.OpenToRead(parsed.GetRequiredValue(path), TimeProvider.System,
@@ -68,7 +74,8 @@ internal static class BackupVerb
                     continue;
                 }
                 var difference = Difference.Between(log, now);
-                Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{backup.Path}\t{backup.MadeAt.ToLocalTime():yyyy-MM-dd HH:mm}\t{difference.OnlyThere.Length}"));
+                Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                    $"{backup.Path}\t{backup.MadeAt.ToLocalTime():yyyy-MM-dd HH:mm}\t{difference.OnlyThere.Length}"));
             }
             return damaged ? ExitCode.LeftOut : ExitCode.Fine;
         });

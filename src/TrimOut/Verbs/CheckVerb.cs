@@ -33,19 +33,28 @@ internal static class CheckVerb
         foreach (var finding in report.Findings)
         {
             var waived = finding.Waiver is null ? "" : ", waived";
-            text.Append(CultureInfo.InvariantCulture, $"{KebabCase.Of(finding.Check.Severity),-8}{report.House.NameOf(finding.Subject)}: {finding.Found.Message.In(report.House)} [{finding.Check.Id}{waived}]\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"{KebabCase.Of(finding.Check.Severity),-8}{report.House.NameOf(finding.Subject)}: {finding.Found.Message.In(report.House)} " +
+                    $"[{finding.Check.Id}{waived}]\n");
             text.Append(CultureInfo.InvariantCulture, $"        {finding.Found.Mend.In(report.House)}\n");
         }
         foreach (var missing in report.Missing)
-            text.Append(CultureInfo.InvariantCulture, $"missing {report.House.NameOf(missing.Subject)}: {missing.NotChecked.Missing.In(report.House)} [{missing.Check.Id}]\n");
-        text.Append(CultureInfo.InvariantCulture, $"{report.OpenStops.Count()} open stops, {report.Findings.Length} findings, {report.Missing.Length} not checked, {report.Passed} fine\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"missing {report.House.NameOf(missing.Subject)}: {missing.NotChecked.Missing.In(report.House)} [{missing.Check.Id}]\n");
+        text.Append(CultureInfo.InvariantCulture,
+            $"{report.OpenStops.Count()} open stops, {report.Findings.Length} findings, {report.Missing.Length} not checked, {report.Passed} fine\n");
         return text.ToString();
     }
 
     internal static string Json(CheckReport report)
     {
         using var bytes = new MemoryStream();
-        using (var json = new Utf8JsonWriter(bytes, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        using (var json = new Utf8JsonWriter(bytes, new JsonWriterOptions
+        {
+            Indented = true,
+            NewLine = "\n",
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping
+        }))
         {
             json.WriteStartObject();
             json.WriteString("house", report.House.Name);

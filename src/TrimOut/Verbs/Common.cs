@@ -18,7 +18,13 @@ internal static class Common
     };
 
     /// <summary>Whose changes are written.</summary>
-    public static Option<string> By() => new("--by") { Description = "Who does this; stands in the history.", HelpName = "name", DefaultValueFactory = _ => Environment.UserName };
+    public static Option<string> By() => new("--by")
+    {
+        Description = "Who does this; stands in the history.",
+        HelpName = "name",
+        DefaultValueFactory = _ =>
+        Environment.UserName
+    };
 
     /// <summary>A house file's name, with its ending.</summary>
     public static string WithEnding(string path) => path.EndsWith(".trimout", StringComparison.OrdinalIgnoreCase) ? path : path + ".trimout";

@@ -36,7 +36,8 @@ internal static class CompareVerb
         {
             to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Only in {where}: {changes.Count} changes"));
             foreach (var change in changes)
-                to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {change.SaidAt:yyyy-MM-dd HH:mm} {ShownText.Line(change.By)}: {ShownText.Line(change.What)}"));
+                to.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                    $"  {change.SaidAt:yyyy-MM-dd HH:mm} {ShownText.Line(change.By)}: {ShownText.Line(change.What)}"));
         }
     }
 }

@@ -14,7 +14,11 @@ internal static class ConflictsVerb
     public static Command Build()
     {
         var path = Common.AnyHouse();
-        var choose = new Option<string[]>("--choose") { Description = "A line's number and a letter, such as 1b; may be given several times.", HelpName = "choice" };
+        var choose = new Option<string[]>("--choose")
+        {
+            Description = "A line's number and a letter, such as 1b; may be given several times.",
+            HelpName = "choice"
+        };
         var by = Common.By();
         var verb = new Command("conflicts",
             "List what two copies of the house disagree about, and choose. Ends with 1 when something is left.") { path, choose, by, Common.GoOn };
@@ -31,16 +35,19 @@ internal static class ConflictsVerb
 
     /// <summary>One fact and its values, without a number.</summary>
     internal static string Line(Disagreement disagreement, House house) =>
-        $"{house.NameOf(disagreement.Item)}: {disagreement.Fact.Label}: {string.Join(", ", disagreement.Heads.Select((h, at) => $"{Letter(at)}) {disagreement.Show(h, house)}"))}.";
+        $"{house.NameOf(disagreement.Item)}: {disagreement.Fact.Label}: " +
+            $"{string.Join(", ", disagreement.Heads.Select((h, at) => $"{Letter(at)}) {disagreement.Show(h, house)}"))}.";
 
     /// <summary>An item that one laptop removed while another went on with it, without a number.</summary>
     internal static string Line(RemovedAtWork removal, House house) =>
-        $"{house.NameOf(removal.Item)}: {removal.Show(house)} {(removal.Item.Removed ? "a) leave it removed, b) bring it back with all it had" : "a) remove it again, b) leave it in")}.";
+        $"{house.NameOf(removal.Item)}: {removal.Show(house)} " +
+            $"{(removal.Item.Removed ? "a) leave it removed, b) bring it back with all it had" : "a) remove it again, b) leave it in")}.";
 
     private static List<Choice> All(House house) =>
     [
         .. Disagreement.All(house).Select(d => new Choice(Line(d, house), [.. d.Heads.Select(h => ChooseValue.Of(house, d, h))])),
-        .. RemovedAtWork.All(house).Select(r => new Choice(Line(r, house), [RemoveItems.Settle(house, r, back: false), RemoveItems.Settle(house, r, back: true)])),
+        .. RemovedAtWork.All(house).Select(r => new Choice(Line(r, house),
+            [RemoveItems.Settle(house, r, back: false), RemoveItems.Settle(house, r, back: true)])),
     ];
 
     private static int List(House house)
@@ -66,7 +73,8 @@ internal static class ConflictsVerb
     private static Result<Draft> Read(string choice, List<Choice> all)
     {
         var text = choice.Trim().ToLowerInvariant();
-        if (text.Length > 1 && int.TryParse(text.AsSpan(0, text.Length - 1), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= all.Count
+        if (text.Length > 1 && int.TryParse(text.AsSpan(0, text.Length - 1), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1
+            && number <= all.Count
             && text[^1] - 'a' is >= 0 and var at && at < all[number - 1].Ways.Length)
             return all[number - 1].Ways[at];
         throw new VerbException(ExitCode.Usage, $"\"{choice}\" is no choice. Write a line's number and a letter as they are listed, such as 1b.");

@@ -24,7 +24,8 @@ internal static class ImportVerb
         };
         var dry = new Option<bool>("--try") { Description = "Only show what would be imported." };
         var by = Common.By();
-        var verb = new Command("import", "Add the windows of a schedule to a house. Ends with 2 when something in it could not be read.") { path, schedule, room, units, column, dry, by };
+        var verb = new Command("import", "Add the windows of a schedule to a house. Ends with 2 when something in it could not be read.") { path, schedule,
+            room, units, column, dry, by };
         verb.SetAction(parsed =>
         {
             var columns = ImmutableDictionary<ScheduleField, string>.Empty;
@@ -42,7 +43,8 @@ internal static class ImportVerb
             using (house)
             {
                 var roomName = parsed.GetValue(room) is { } named ? RoomFacts.Name.ReadTyped(named, scribe.House).OrEnd(ExitCode.Usage) : null;
-                var plan = ScheduleImport.Plan(scribe.House, Bytes(csv), Path.GetFileName(csv), new ScheduleOptions(columns, roomName, parsed.GetValue(units))).OrEnd(ExitCode.BadData);
+                var plan = ScheduleImport.Plan(scribe.House, Bytes(csv), Path.GetFileName(csv),
+                    new ScheduleOptions(columns, roomName, parsed.GetValue(units))).OrEnd(ExitCode.BadData);
                 Show(plan);
                 if (parsed.GetValue(dry))
                     Common.Say("Nothing was imported: this was a try.");
@@ -59,7 +61,8 @@ internal static class ImportVerb
     private static byte[] Bytes(string csv)
     {
         if (new FileInfo(csv).Length > ScheduleImport.MostBytes)
-            throw new VerbException(ExitCode.BadData, $"{csv} has more than {ScheduleImport.MostBytes >> 20} MiB: that is no house's schedule. Nothing was imported.");
+            throw new VerbException(ExitCode.BadData,
+                $"{csv} has more than {ScheduleImport.MostBytes >> 20} MiB: that is no house's schedule. Nothing was imported.");
         return PlainFile.ReadAll(csv, ScheduleImport.MostBytes);
     }
 
@@ -75,7 +78,8 @@ internal static class ImportVerb
         foreach (var note in plan.Understood)
             Common.Say($"Understood: {note}.");
         foreach (var problem in plan.Problems)
-            Common.Say(string.Create(CultureInfo.InvariantCulture, $"Line {problem.Line}, column {problem.Column}: {problem.Reason} {(problem.RowLost ? "The row was left out." : "Left empty.")}"));
+            Common.Say(string.Create(CultureInfo.InvariantCulture,
+                $"Line {problem.Line}, column {problem.Column}: {problem.Reason} {(problem.RowLost ? "The row was left out." : "Left empty.")}"));
         Common.Say(string.Create(CultureInfo.InvariantCulture, $"{plan.Windows.Length} windows, {plan.Problems.Length} things that could not be read."));
     }
 }

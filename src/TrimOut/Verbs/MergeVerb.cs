@@ -23,11 +23,13 @@ internal static class MergeVerb
             {
                 var merge = Merge.Of(scribe.Log, look.At(parsed.GetRequiredValue(other))).OrEnd(ExitCode.BadData);
                 foreach (var change in merge.New)
-                    Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{change.SaidAt:yyyy-MM-dd HH:mm}\t{ShownText.Line(change.By)}\t{ShownText.Line(change.What)}"));
+                    Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                        $"{change.SaidAt:yyyy-MM-dd HH:mm}\t{ShownText.Line(change.By)}\t{ShownText.Line(change.What)}"));
                 if (!parsed.GetValue(dry) && !merge.New.IsEmpty)
                     house.Take(merge.New);
                 var uncounted = HouseSource.Tell(merge.Merged);
-                Common.Say(string.Create(CultureInfo.InvariantCulture, $"{merge.New.Length} changes {(parsed.GetValue(dry) ? "would come in: this was a try" : "came in")}."));
+                Common.Say(string.Create(CultureInfo.InvariantCulture,
+                    $"{merge.New.Length} changes {(parsed.GetValue(dry) ? "would come in: this was a try" : "came in")}."));
                 foreach (var disagreement in merge.Disagreements)
                     Common.Say($"{ConflictsVerb.Line(disagreement, merge.Merged.House)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
                 foreach (var removal in merge.Removals)

@@ -13,7 +13,12 @@ internal static class NewVerb
     {
         var path = new Argument<string>("PATH") { Description = "Where; .trimout is added when it is missing." };
         var name = new Option<string?>("--name") { Description = "What everybody calls this job; the file's name when left out." };
-        var units = new Option<string>("--units") { Description = "What lengths are shown in, and what a bare number means.", DefaultValueFactory = _ => "inches" };
+        var units = new Option<string>("--units")
+        {
+            Description = "What lengths are shown in, and what a bare number means.",
+            DefaultValueFactory = _ =>
+            "inches"
+        };
         units.AcceptOnlyFromAmong("inches", "mm");
         var by = Common.By();
         var verb = new Command("new", "Begin a house file with the generic kit.") { path, name, units, by };

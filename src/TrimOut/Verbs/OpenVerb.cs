@@ -11,7 +11,11 @@ internal static class OpenVerb
 {
     public static Command Build()
     {
-        var path = new Argument<string>("HOUSE") { Description = "A .trimout file, or a folder with a sample job: of that a house file of your own is made the first time." };
+        var path = new Argument<string>("HOUSE")
+        {
+            Description = "A .trimout file, or a folder with a sample job: of that a house file of your own is " +
+            "made the first time."
+        };
         var read = new Option<bool>("--read-only") { Description = "Only look; goes also while another program has the house open." };
         var by = Common.By();
         var verb = new Command("open", "Open a house on the screens.") { path, read, by, Common.GoOn };

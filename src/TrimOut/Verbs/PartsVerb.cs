@@ -12,12 +12,14 @@ internal static class PartsVerb
     {
         var path = Common.AnyHouse();
         var verb = new Command("parts",
-            "List everything that a house takes, a line each: group, part, how many, unit and what it was counted from, with tabs between. A line that can't be counted yet has no number.") { path, Common.GoOn };
+            "List everything that a house takes, a line each: group, part, how many, unit and what it was counted from, with tabs between. A line " +
+                "that can't be counted yet has no number.") { path, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
             foreach (var line in HouseParts.Of(look.At(parsed.GetRequiredValue(path)).House))
-                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(line.Group), line.Part, line.Count is { } count ? NumberText.Plain(count) : "", line.Unit, line.CountedFrom));
+                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(line.Group), line.Part, line.Count is { } count ? NumberText.Plain(count) : "",
+                    line.Unit, line.CountedFrom));
             return look.End(ExitCode.Fine);
         });
         return verb;

@@ -13,7 +13,11 @@ internal static class RescueVerb
     {
         var damaged = new Argument<string>("DAMAGED") { Description = "The damaged file; it is only read." };
         var path = new Argument<string>("PATH") { Description = "The house file to make; nothing may be there yet." };
-        var also = new Option<string[]>("--also") { Description = "Another copy or a backup, to fill gaps from; may be given several times.", HelpName = "file" };
+        var also = new Option<string[]>("--also")
+        {
+            Description = "Another copy or a backup, to fill gaps from; may be given several times.",
+            HelpName = "file"
+        };
         var house = new Option<string?>("--house")
         {
             Description = "Which house to bring out of a file that holds several; rescue names them.",

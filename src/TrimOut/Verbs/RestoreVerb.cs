@@ -39,7 +39,9 @@ internal static class RestoreVerb
         {
             CompareVerb.Write(Difference.Between(scribe.Log, log), file, source, Console.Out);
             if (!goAhead)
-                throw new VerbException(ExitCode.CannotCreate, $"{file} is there already, and was left as it is. This is how they differ; to put {source} in its place: --replace. To take in what it has more: trimout merge.");
+                throw new VerbException(ExitCode.CannotCreate,
+                    $"{file} is there already, and was left as it is. This is how they differ; to put {source} in its place: --replace. To take in " +
+                        $"what it has more: trimout merge.");
             // Without a backup of what is there now, nothing is replaced.
             if (BackupPlace.Keep(house) is { } failed)
                 throw new VerbException(ExitCode.Disk, $"{failed} {file} was left as it is.");

@@ -18,7 +18,9 @@ internal static class SetVerb
     {
         var path = Common.House();
         var by = Common.By();
-        var verb = new Command("set", "Put values that come on standard input: tag, fact and value with tabs between, a line each. A line's number is written when it is saved. Ends with 2 when a line was refused.") { path, by };
+        var verb = new Command("set",
+            "Put values that come on standard input: tag, fact and value with tabs between, a line each. A line's number is written when it is saved. " +
+                "Ends with 2 when a line was refused.") { path, by };
         verb.SetAction(parsed =>
         {
             var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), parsed.GetValue(by)!);
@@ -30,7 +32,8 @@ internal static class SetVerb
                 {
                     if (string.IsNullOrWhiteSpace(line))
                         continue;
-                    var saved = lines.TooLong ? new Refusal($"It is longer than {LongestLine} characters. Nothing after its beginning was read.") : Read(scribe.House, line).Then(scribe.Record);
+                    var saved = lines.TooLong ? new Refusal($"It is longer than {LongestLine} characters. Nothing after its beginning was read.")
+                        : Read(scribe.House, line).Then(scribe.Record);
                     if (saved.Ok)
                         Console.Out.WriteLine(lines.Number.ToString(CultureInfo.InvariantCulture));
                     else
@@ -51,7 +54,8 @@ internal static class SetVerb
         var window = house.FindTag(tag.Trim()) ?? unit?.Window;
         if (window is null)
             return new Refusal($"There is no window {tag.Trim()}.");
-        foreach (var item in new[] { window.Item, (unit ?? window.Units.FirstOrDefault())?.Item, (unit ?? window.Units.FirstOrDefault())?.Run?.Item }.OfType<Item>())
+        foreach (var item in new[] { window.Item, (unit ?? window.Units.FirstOrDefault())?.Item,
+            (unit ?? window.Units.FirstOrDefault())?.Run?.Item }.OfType<Item>())
         {
             if (FactTable.Find(item.Kind, name.Trim()) is { IsKeyed: false } fact)
                 return SetFact.Typed(house, item, fact, value);

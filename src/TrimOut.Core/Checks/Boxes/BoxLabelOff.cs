@@ -21,7 +21,7 @@ public sealed class BoxLabelOff : UnitCheck
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) =>
-        subject.Item.Get(UnitFacts.BoxLabel) is not { } label ? Unknown.Of(subject, UnitFacts.BoxLabel)
+        subject.Item.Get(UnitFacts.BoxLabel) is not { } label ? NotChecked.Of(subject, UnitFacts.BoxLabel)
         : string.Equals(Plain(label), Plain(subject.Tag), StringComparison.OrdinalIgnoreCase) ? new Outcome.Fine()
         : new Outcome.Found(AnotherTag.With(Arg.Typed(label), Arg.Name(subject)), LookForBox.With(Arg.Name(subject)),
             FieldRef.To(subject.Item, UnitFacts.BoxLabel));

@@ -21,7 +21,7 @@ public sealed class DeliveredDamaged : UnitCheck
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) =>
-        subject.Item.Get(UnitFacts.Damage) is not { } damage ? Unknown.Of(subject, UnitFacts.Damage)
+        subject.Item.Get(UnitFacts.Damage) is not { } damage ? NotChecked.Of(subject, UnitFacts.Damage)
         : damage.Equals("none", StringComparison.OrdinalIgnoreCase) ? new Outcome.Fine()
         : new Outcome.Found(CameWith.With(Arg.Typed(damage)), RaiseIt, FieldRef.To(subject.Item, UnitFacts.Damage));
 }

@@ -29,7 +29,7 @@ public sealed class DeliveredSizeOff : UnitCheck
         foreach (var fact in (Fact<Length>[])[UnitFacts.OrderWidth, UnitFacts.OrderHeight, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight])
         {
             if (subject.Item.Get(fact) is null)
-                return Unknown.Of(subject, fact);
+                return NotChecked.Of(subject, fact);
         }
         var (width, height) = (subject.Item.Get(UnitFacts.OrderWidth)!.Value, subject.Item.Get(UnitFacts.OrderHeight)!.Value);
         var (gotWidth, gotHeight) = (subject.Item.Get(UnitFacts.DeliveredWidth)!.Value, subject.Item.Get(UnitFacts.DeliveredHeight)!.Value);

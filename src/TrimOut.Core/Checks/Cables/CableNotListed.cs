@@ -10,7 +10,8 @@ namespace TrimOut.Core.Checks.Cables;
 /// <summary>The cable is listed for every place that its legs go through.</summary>
 /// <remarks>
 /// <para>Why: an unlisted cable spreads fire, and the inspector has the wall opened.</para>
-/// <para>To clear: a cable with the listing that the place asks for, or another way. What a one- or two-family house relaxes is taken as allowed and noted apart.</para>
+/// <para>To clear: a cable with the listing that the place asks for, or another way. What a one- or two-family house relaxes is taken as allowed and
+/// noted apart.</para>
 /// </remarks>
 public sealed class CableNotListed : RunCheck
 {
@@ -33,7 +34,7 @@ public sealed class CableNotListed : RunCheck
     public override Outcome Judge(HomeRun subject)
     {
         if (subject.Cable?.Listing is not { } listing)
-            return Unknown.Of(subject.Cable, CableTypeFacts.Listing, subject, RunFacts.Cable);
+            return NotChecked.Of(subject.Cable, CableTypeFacts.Listing, subject, RunFacts.Cable);
         if (subject.Legs.IsEmpty)
             return new Outcome.NotChecked(LegsWithPlaces);
         Outcome? unsure = null;
@@ -56,7 +57,7 @@ public sealed class CableNotListed : RunCheck
         if (listing == CableListing.NotListed)
             return Found(run, NotListed.With(Arg.Name(cable), Arg.Mark(Asked(leg.Place))), Asked(leg.Place));
         if (leg.Place is not { } place)
-            return Unknown.Of(leg, LegFacts.Place);
+            return NotChecked.Of(leg, LegFacts.Place);
         if (CableListings.MayGo(listing, place))
             return new Outcome.Fine();
         var way = place switch { CablePlace.AirHandlingSpace => InAirHandlingSpace, CablePlace.BetweenFloors => BetweenFloors, _ => InsideWall };
@@ -64,11 +65,11 @@ public sealed class CableNotListed : RunCheck
         if (CableListings.InDwelling(listing, place, Dwelling.OneOrTwoFamily) == Relaxation.None)
             return fault;
         if (run.House.Job.Get(HouseFacts.Dwelling) is not { } dwelling)
-            return Unknown.Of(new JobItself(run.House), HouseFacts.Dwelling);
+            return NotChecked.Of(new JobItself(run.House), HouseFacts.Dwelling);
         return CableListings.InDwelling(listing, place, dwelling) switch
         {
             Relaxation.Allowed => new Outcome.Fine(),
-            Relaxation.AllowedWhenThin when cable.Diameter is not { } across => Unknown.Of(cable, CableTypeFacts.Diameter),
+            Relaxation.AllowedWhenThin when cable.Diameter is not { } across => NotChecked.Of(cable, CableTypeFacts.Diameter),
             Relaxation.AllowedWhenThin when cable.Diameter < Thin => new Outcome.Fine(),
             _ => fault,
         };

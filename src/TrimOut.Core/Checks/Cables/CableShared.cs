@@ -27,7 +27,8 @@ public sealed class CableShared : HouseCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cable-shared", "Several units on one cable", Severity.Stop, Phase.RoughIn,
         new Source("Ohm's law; the currents of all units behind a stretch add. The maker's sheet says whether it is allowed",
-            "units on the cable <= units per output; volts at each = volts before it - 2 x stretch x ohms per metre x current of all behind >= least volts; way to each <= longest run"));
+            "units on the cable <= units per output; volts at each = volts before it - 2 x stretch x ohms per metre x current of all behind >= least " +
+                "volts; way to each <= longest run"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)
@@ -66,10 +67,11 @@ public sealed class CableShared : HouseCheck
         var trunk = runs[0];
         var unknown = Unsaid(runs);
         var results = unknown is null
-            ? SharedCable.Of(trunk.Supply!.Value, [.. runs.Select((r, at) => new Tap(after[at], Stretch(r)!.Value, r.OhmsPerMetre!.Value, Load.Of(r.Unit)!.Value))])
+            ? SharedCable.Of(trunk.Supply!.Value, [.. runs.Select((r, at) =>
+                new Tap(after[at], Stretch(r)!.Value, r.OhmsPerMetre!.Value, Load.Of(r.Unit)!.Value))])
             : [];
         return runs.Select((run, at) => Allowed(trunk) is not { } most
-                ? trunk.Panel is { } panel ? Unknown.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type) : Unknown.Of(trunk, RunFacts.Panel)
+                ? trunk.Panel is { } panel ? NotChecked.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type) : NotChecked.Of(trunk, RunFacts.Panel)
             : runs.Count > most ? Forbidden(runs, run, most, unknown is null ? results[at] : null)
             : unknown as Outcome ?? Arrives(runs, run, results[at]));
     }
@@ -115,14 +117,15 @@ public sealed class CableShared : HouseCheck
     }
 
     /// <summary>Legs and tails; a branch has no tail at a panel.</summary>
-    private static Length? Stretch(HomeRun run) => run.LegsLength + run.TailAtWindow + (run.BranchesOff is null ? run.TailAtPanel : run.TailAtPanel ?? Length.Zero);
+    private static Length? Stretch(HomeRun run) => run.LegsLength + run.TailAtWindow
+        + (run.BranchesOff is null ? run.TailAtPanel : run.TailAtPanel ?? Length.Zero);
 
     private static Outcome.NotChecked? Unsaid(List<HomeRun> runs)
     {
         foreach (var run in runs)
         {
             if ((RunFigures.UnknownLimits(run) ?? (Stretch(run) is null ? RunFigures.UnknownLength(run) : null)) is { } missing)
-                return missing with { Missing = Unknown.OfOther.With(missing.Missing, Arg.Name(run)) };
+                return missing with { Missing = NotChecked.OfOther.With(missing.Missing, Arg.Name(run)) };
         }
         return null;
     }

@@ -24,7 +24,8 @@ public sealed class CableShortOnHand() : Check<CableType>(Subjects.Of(ItemKind.C
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cable-short-on-hand", "Not enough cable on hand", Severity.Caution, Phase.RoughIn,
-        new Source(Source.CommonPractice, "sum of legs x (1 + allowance) + tail at window + tail at panel <= on hand; a tail not measured yet is taken as the whole width"));
+        new Source(Source.CommonPractice,
+            "sum of legs x (1 + allowance) + tail at window + tail at panel <= on hand; a tail not measured yet is taken as the whole width"));
 
     /// <inheritdoc/>
     public override Outcome Judge(CableType subject)
@@ -45,7 +46,7 @@ public sealed class CableShortOnHand() : Check<CableType>(Subjects.Of(ItemKind.C
         }
         return runs.FirstOrDefault(r => r.Needed is null).Unit is { } unit && subject.House.FindUnit(unit)?.Run is { } open
             ? new Outcome.NotChecked(LengthOfRun.With(Arg.Name(open)),
-                (RunFigures.UnknownLength(open) ?? Unknown.Of(open.Unit.Window, WindowFacts.RoughWidth)).FillIn)
+                (RunFigures.UnknownLength(open) ?? NotChecked.Of(open.Unit.Window, WindowFacts.RoughWidth)).FillIn)
             : new Outcome.Fine(working);
     }
 

@@ -23,17 +23,19 @@ public sealed class LoopOffLength : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("loop-off-length", "First loop test does not fit the run", Severity.Caution, Phase.RoughIn,
-        new Source(Source.CommonPractice, "reading = 2 x length x ohms per metre at the cable's temperature + meter leads, within 10 % + 0.1 ohm for the contacts; without a temperature 20 C, without leads none"));
+        new Source(Source.CommonPractice,
+            "reading = 2 x length x ohms per metre at the cable's temperature + meter leads, within 10 % + 0.1 ohm for the contacts; without a " +
+                "temperature 20 C, without leads none"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
         if (subject.FirstTest is not { } test)
-            return Unknown.Of(subject, RunFacts.FirstLoop);
+            return NotChecked.Of(subject, RunFacts.FirstLoop);
         if (subject.Cable is not { Conductor: { } size } cable)
-            return Unknown.Of(subject.Cable, CableTypeFacts.Conductor, subject, RunFacts.Cable);
+            return NotChecked.Of(subject.Cable, CableTypeFacts.Conductor, subject, RunFacts.Cable);
         if (cable.Stranding is not { } made)
-            return Unknown.Of(cable, CableTypeFacts.Stranding);
+            return NotChecked.Of(cable, CableTypeFacts.Stranding);
         if (Conductors.OhmsPerMetre(size, made, test.At) is not { Ok: true } ohms)
             return new Outcome.NotChecked(ConductorInTable.With(Arg.Name(cable)), FieldRef.To(cable.Item, CableTypeFacts.Conductor));
         if (subject.OneWay is not { } length)

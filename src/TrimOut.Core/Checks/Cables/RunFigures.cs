@@ -27,38 +27,38 @@ internal static class RunFigures
             return null;
         var unit = run.Unit;
         if (unit.Kind is not { } kind)
-            return Unknown.Of(unit, UnitFacts.Kind);
+            return NotChecked.Of(unit, UnitFacts.Kind);
         if (kind.LeastVolts is null)
-            return Unknown.Of(kind, CoveringKindFacts.LeastVolts);
+            return NotChecked.Of(kind, CoveringKindFacts.LeastVolts);
         if (kind.RunningCurrent is null)
-            return Unknown.Of(kind, CoveringKindFacts.RunningCurrent);
+            return NotChecked.Of(kind, CoveringKindFacts.RunningCurrent);
         if (kind.StartingCurrent is null)
-            return Unknown.Of(kind, CoveringKindFacts.StartingCurrent);
+            return NotChecked.Of(kind, CoveringKindFacts.StartingCurrent);
         if (run.Cable is not { } cable)
-            return Unknown.Of(run, RunFacts.Cable);
+            return NotChecked.Of(run, RunFacts.Cable);
         if (cable.Conductor is not { } size)
-            return Unknown.Of(cable, CableTypeFacts.Conductor);
+            return NotChecked.Of(cable, CableTypeFacts.Conductor);
         if (cable.Stranding is not { } made)
-            return Unknown.Of(cable, CableTypeFacts.Stranding);
+            return NotChecked.Of(cable, CableTypeFacts.Stranding);
         if (run.House.Job.Get(HouseFacts.ConductorTemperature) is not { } at)
-            return Unknown.Of(new JobItself(run.House), HouseFacts.ConductorTemperature);
+            return NotChecked.Of(new JobItself(run.House), HouseFacts.ConductorTemperature);
         if (!Conductors.OhmsPerMetre(size, made, at).Ok)
         {
             var known = Arg.All(Conductors.MetricSizes.Select(s => Arg.Number(s)));
             return new Outcome.NotChecked(NotInTable.With(Arg.Value(CableTypeFacts.Conductor, size), known), FieldRef.To(cable.Item, CableTypeFacts.Conductor));
         }
-        return run.Panel is { Type: { } type } ? Unknown.Of(type, PanelTypeFacts.Supply)
-            : run.Panel is { } panel ? Unknown.Of(panel, PanelFacts.Type)
-            : Unknown.Of(run, RunFacts.Panel);
+        return run.Panel is { Type: { } type } ? NotChecked.Of(type, PanelTypeFacts.Supply)
+            : run.Panel is { } panel ? NotChecked.Of(panel, PanelFacts.Type)
+            : NotChecked.Of(run, RunFacts.Panel);
     }
 
     /// <summary>Which part of the run's length is missing; null when none is.</summary>
     public static Outcome.NotChecked? UnknownLength(HomeRun run) =>
         run.OneWay is not null ? null
-        : run.Legs.FirstOrDefault(l => l.Length is null) is { } leg ? Unknown.Of(leg, LegFacts.Length)
+        : run.Legs.FirstOrDefault(l => l.Length is null) is { } leg ? NotChecked.Of(leg, LegFacts.Length)
         : run.Legs.IsEmpty ? new Outcome.NotChecked(LegsWithLengths)
-        : run.TailAtWindow is null ? Unknown.Of(run, RunFacts.TailAtWindow)
-        : Unknown.Of(run, RunFacts.TailAtPanel);
+        : run.TailAtWindow is null ? NotChecked.Of(run, RunFacts.TailAtWindow)
+        : NotChecked.Of(run, RunFacts.TailAtPanel);
 
     /// <summary>Both limits in words, the tighter one named.</summary>
     public static Sentence BothLimits(RunLimits limits) => limits.Table is { } table

@@ -26,7 +26,7 @@ public sealed class RunPastKitTable : RunCheck
         if (RunFigures.OnSharedCable(subject))
             return new Outcome.DoesNotApply();
         if (subject.Cable?.LongestRun is not { } longest)
-            return Unknown.Of(subject.Cable, CableTypeFacts.LongestRun, subject, RunFacts.Cable);
+            return NotChecked.Of(subject.Cable, CableTypeFacts.LongestRun, subject, RunFacts.Cable);
         var unknown = RunFigures.UnknownLength(subject);
         if (subject.AtLeast is not { } length || (unknown is not null && length <= longest))
             return unknown!;

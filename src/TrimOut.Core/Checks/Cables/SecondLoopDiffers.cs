@@ -30,9 +30,9 @@ public sealed class SecondLoopDiffers : RunCheck
     public override Outcome Judge(HomeRun subject)
     {
         if (subject.FirstTest is not { } before)
-            return Unknown.Of(subject, RunFacts.FirstLoop);
+            return NotChecked.Of(subject, RunFacts.FirstLoop);
         if (subject.SecondTest is not { } after)
-            return Unknown.Of(subject, RunFacts.SecondLoop);
+            return NotChecked.Of(subject, RunFacts.SecondLoop);
         var (first, second) = (before.At20, after.At20);
         var working = Working.Of(Info.Source.Formula, () =>
         [

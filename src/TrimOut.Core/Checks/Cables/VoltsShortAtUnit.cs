@@ -17,7 +17,8 @@ public sealed class VoltsShortAtUnit : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("volts-short-at-unit", "Too few volts arrive at the unit", Severity.Stop, Phase.RoughIn,
-        new Source("Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228", "supply - current x 2 x length x ohms per metre >= least volts"));
+        new Source("Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228",
+            "supply - current x 2 x length x ohms per metre >= least volts"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -32,7 +33,8 @@ public sealed class VoltsShortAtUnit : RunCheck
             return unknown!;
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("supply", limits.Supply.ToString()), ("length, one way", length.RunIn(subject)), ("ohms per metre", NumberText.Plain(Math.Round(limits.OhmsPerMetre, 6))),
+            ("supply", limits.Supply.ToString()), ("length, one way", length.RunIn(subject)),
+                ("ohms per metre", NumberText.Plain(Math.Round(limits.OhmsPerMetre, 6))),
             ("running", $"{limits.Running}: {limits.WhileRunning(length)} arrive"), ("starting", $"{limits.Starting}: {limits.WhileStarting(length)} arrive"),
             ("least volts", limits.Least.ToString()), ("margin", $"{limits.MarginVolts(length)}, {limits.MarginLength(length).LimitIn(subject)}"),
         ]);

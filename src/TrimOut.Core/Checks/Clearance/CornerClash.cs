@@ -10,7 +10,8 @@ namespace TrimOut.Core.Checks.Clearance;
 /// <summary>Units on two walls of a bay do not run into each other in the corner.</summary>
 /// <remarks>
 /// <para>Why: each is ordered by its own wall, and in the corner both want the same place.</para>
-/// <para>To clear: let one or both end farther from the corner, or choose a head that stands out less. An inside mount stands out only by what does not fit its reveal.</para>
+/// <para>To clear: let one or both end farther from the corner, or choose a head that stands out less. An inside mount stands out only by what does
+/// not fit its reveal.</para>
 /// </remarks>
 public sealed class CornerClash : WindowCheck
 {
@@ -34,13 +35,13 @@ public sealed class CornerClash : WindowCheck
     private Outcome Judge(Window left, Window right)
     {
         if (left.Item.Get(WindowFacts.CornerAngle) is not { } angle)
-            return Unknown.Of(left, WindowFacts.CornerAngle);
+            return NotChecked.Of(left, WindowFacts.CornerAngle);
         var (mine, unknown) = SideOf(left.Units[^1], WindowFacts.ToCornerRight);
         if (mine is not { } a)
             return unknown!;
         var (theirs, missing) = SideOf(right.Units[0], WindowFacts.ToCornerLeft);
         if (theirs is not { } b)
-            return missing! with { Missing = Unknown.OfOther.With(missing.Missing, Arg.Name(right)) };
+            return missing! with { Missing = NotChecked.OfOther.With(missing.Missing, Arg.Name(right)) };
         foreach (var (unit, side) in ((Unit, CornerSide)[])[(left.Units[^1], a), (right.Units[0], b)])
         {
             if (side.FromCorner < Length.Zero && angle < 180)
@@ -50,7 +51,8 @@ public sealed class CornerClash : WindowCheck
         var (shortMine, shortTheirs) = (Mitre.Short(a, b, angle), Mitre.Short(b, a, angle));
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("angle", NumberText.Show(angle, "deg")), ($"{left.Units[^1].Tag} ends", $"{a.FromCorner.In(left)} from the corner"), ("stands out", a.StandsOut.In(left)),
+            ("angle", NumberText.Show(angle, "deg")), ($"{left.Units[^1].Tag} ends", $"{a.FromCorner.In(left)} from the corner"),
+                ("stands out", a.StandsOut.In(left)),
             ($"{right.Units[0].Tag} ends", $"{b.FromCorner.In(left)} from the corner"), ("stands out", b.StandsOut.In(left)),
             ("alike, each would need", Mitre.FromCorner(Length.Max(a.StandsOut, b.StandsOut), angle).About(left)),
         ]);
@@ -67,22 +69,22 @@ public sealed class CornerClash : WindowCheck
     {
         var window = unit.Window;
         if (window.Item.Get(toCorner) is not { } from)
-            return (null, Unknown.Of(window, toCorner));
+            return (null, NotChecked.Of(window, toCorner));
         if (window.Mount is not { } mount)
-            return (null, Unknown.Of(window, WindowFacts.Mount));
+            return (null, NotChecked.Of(window, WindowFacts.Mount));
         if (mount == Mount.Inside)
         {
             var (figures, unknown) = Measures.Cover.Of(unit);
             return figures is { } cover ? (new CornerSide(from, Length.Max(cover.Reach - cover.Depth, Length.Zero)), null) : (null, unknown);
         }
         if (unit.Kind is not { } kind)
-            return (null, Unknown.Of(unit, UnitFacts.Kind));
+            return (null, NotChecked.Of(unit, UnitFacts.Kind));
         if (unit.HeadCover is not { } head)
-            return (null, Unknown.Of(unit, UnitFacts.HeadCover));
+            return (null, NotChecked.Of(unit, UnitFacts.HeadCover));
         if ((head.Depth ?? kind[CoveringKindFacts.DepthFlush]) is not { } reach)
-            return (null, Unknown.Of(kind, CoveringKindFacts.DepthFlush));
+            return (null, NotChecked.Of(kind, CoveringKindFacts.DepthFlush));
         return window.Item.Get(WindowFacts.OverlapEachSide) is { } overlap
             ? (new CornerSide(from - overlap, reach), null)
-            : (null, Unknown.Of(window, WindowFacts.OverlapEachSide));
+            : (null, NotChecked.Of(window, WindowFacts.OverlapEachSide));
     }
 }

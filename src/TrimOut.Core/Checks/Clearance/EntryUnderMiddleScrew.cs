@@ -29,11 +29,11 @@ public sealed class EntryUnderMiddleScrew : UnitCheck
         if (at is not { } screw)
             return unknown as Outcome ?? new Outcome.DoesNotApply();
         if (subject.EntrySide is not { } side)
-            return Unknown.Of(subject, UnitFacts.EntrySide);
+            return NotChecked.Of(subject, UnitFacts.EntrySide);
         if (subject.EntryFromJamb is not { } jamb)
-            return Unknown.Of(subject, UnitFacts.EntryFromJamb);
+            return NotChecked.Of(subject, UnitFacts.EntryFromJamb);
         if (subject.PartWidth is not { } width)
-            return Unknown.Of(subject.Window, WindowFacts.RoughWidth);
+            return NotChecked.Of(subject.Window, WindowFacts.RoughWidth);
         var entry = side == Side.Left ? jamb : width - jamb;
         var apart = (entry - screw).Abs();
         var working = Working.Of(Info.Source.Formula, () =>

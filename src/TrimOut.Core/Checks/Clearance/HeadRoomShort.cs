@@ -28,13 +28,13 @@ public sealed class HeadRoomShort : UnitCheck
     {
         var window = subject.Window;
         if (window.Mount is not { } mount)
-            return Unknown.Of(window, WindowFacts.Mount);
+            return NotChecked.Of(window, WindowFacts.Mount);
         if (mount == Mount.Inside)
             return new Outcome.DoesNotApply();
         if (window.Item.Get(WindowFacts.HeadAbove) is not { } above)
-            return Unknown.Of(window, WindowFacts.HeadAbove);
+            return NotChecked.Of(window, WindowFacts.HeadAbove);
         if (subject.Kind?[CoveringKindFacts.EndBracketDown] is not { } down)
-            return Unknown.Of(subject.Kind, CoveringKindFacts.EndBracketDown, subject, UnitFacts.Kind);
+            return NotChecked.Of(subject.Kind, CoveringKindFacts.EndBracketDown, subject, UnitFacts.Kind);
         var wall = window.Item.Get(WindowFacts.WallAbove);
         var working = Working.Of(Info.Source.Formula, () =>
             [("head above", above.In(subject)), ("bracket down", down.In(subject)), ("wall above", wall?.In(subject) ?? "not known")]);
@@ -43,7 +43,7 @@ public sealed class HeadRoomShort : UnitCheck
             return new Outcome.Found(OverOpening.With(above, down, down - above), StartHigher.With(down),
                 FieldRef.To(window.Item, WindowFacts.HeadAbove), working);
         }
-        return wall is not { } there ? Unknown.Of(window, WindowFacts.WallAbove)
+        return wall is not { } there ? NotChecked.Of(window, WindowFacts.WallAbove)
             : above <= there ? new Outcome.Fine(working)
             : new Outcome.Found(PastFlatWall.With(above, there), there >= down ? StartLower.With(there) : NoRoom,
                 FieldRef.To(window.Item, WindowFacts.HeadAbove), working);

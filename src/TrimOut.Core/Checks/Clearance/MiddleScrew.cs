@@ -14,12 +14,12 @@ internal static class MiddleScrew
     public static (Length? At, Outcome.NotChecked? Unknown) Of(Unit unit)
     {
         if (unit.Kind is not { } kind)
-            return (null, Unknown.Of(unit, UnitFacts.Kind));
+            return (null, NotChecked.Of(unit, UnitFacts.Kind));
         var measured = unit.Item.Get(UnitFacts.MiddleScrew);
         if (measured is null && kind[CoveringKindFacts.MiddleScrew] is null)
             return default;
         return measured is not null ? (measured, null)
             : unit.PartWidth is { } width ? (width / 2 + kind[CoveringKindFacts.MiddleScrew]!.Value, null)
-            : (null, Unknown.Of(unit.Window, WindowFacts.RoughWidth));
+            : (null, NotChecked.Of(unit.Window, WindowFacts.RoughWidth));
     }
 }

@@ -18,21 +18,21 @@ internal readonly record struct RaisedStack(Length Drop, Length Height, Length A
     public static (RaisedStack? Figures, Outcome.NotChecked? Unknown) Of(Unit unit)
     {
         if (unit.Kind is not { RaisedForm: { } form } kind)
-            return (null, Unknown.Of(unit.Kind, CoveringKindFacts.RaisedForm, unit, UnitFacts.Kind));
+            return (null, NotChecked.Of(unit.Kind, CoveringKindFacts.RaisedForm, unit, UnitFacts.Kind));
         if (form != RaisedForm.Stack)
             return default;
         if (kind[CoveringKindFacts.StackFixed] is not { } fixedPart)
-            return (null, Unknown.Of(kind, CoveringKindFacts.StackFixed));
+            return (null, NotChecked.Of(kind, CoveringKindFacts.StackFixed));
         if (kind.Item.Get(CoveringKindFacts.StackShare) is not { } share)
-            return (null, Unknown.Of(kind, CoveringKindFacts.StackShare));
+            return (null, NotChecked.Of(kind, CoveringKindFacts.StackShare));
         if (unit.Window.Mount is not { } mount)
-            return (null, Unknown.Of(unit.Window, WindowFacts.Mount));
+            return (null, NotChecked.Of(unit.Window, WindowFacts.Mount));
         var above = mount == Mount.Inside ? Length.Zero : unit.Window.Item.Get(WindowFacts.HeadAbove);
         if (above is not { } starts)
-            return (null, Unknown.Of(unit.Window, WindowFacts.HeadAbove));
+            return (null, NotChecked.Of(unit.Window, WindowFacts.HeadAbove));
         return (unit.Item.Get(UnitFacts.OrderHeight) ?? unit.Window.KnownHeight + starts) is { } drop
             ? (new RaisedStack(drop, Stack.Height(fixedPart, share, drop), starts), null)
-            : (null, Unknown.Of(unit.Window, WindowFacts.RoughHeight));
+            : (null, NotChecked.Of(unit.Window, WindowFacts.RoughHeight));
     }
 
     /// <summary>Its figures for whoever asks, with those that it is held against.</summary>
@@ -41,7 +41,8 @@ internal readonly record struct RaisedStack(Length Drop, Length Height, Length A
         var figures = this;
         return Checks.Working.Of(formula, () =>
         [
-            ("drop", figures.Drop.In(unit)), ("fixed part", unit.Kind!.Show(CoveringKindFacts.StackFixed)), ("share of the drop", unit.Kind.Show(CoveringKindFacts.StackShare)),
+            ("drop", figures.Drop.In(unit)), ("fixed part", unit.Kind!.Show(CoveringKindFacts.StackFixed)),
+                ("share of the drop", unit.Kind.Show(CoveringKindFacts.StackShare)),
             ("stack", figures.Height.About(unit)), ("starts above the opening", figures.Above.In(unit)), .. more,
         ]);
     }

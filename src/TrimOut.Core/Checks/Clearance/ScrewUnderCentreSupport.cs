@@ -20,7 +20,8 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("screw-under-centre-support", "Middle screw is under a bracket", Severity.Stop, Phase.Hang,
-        new Source(Source.MakersSheet, "end bracket <= screw <= width - end bracket; from the support's width on: |screw - half the width| >= half the support"));
+        new Source(Source.MakersSheet,
+            "end bracket <= screw <= width - end bracket; from the support's width on: |screw - half the width| >= half the support"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
@@ -30,12 +31,12 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
             return unknown as Outcome ?? new Outcome.DoesNotApply();
         var kind = subject.Kind!;
         if ((subject.Item.Get(UnitFacts.OrderWidth) ?? subject.PartWidth) is not { } width)
-            return Unknown.Of(subject.Window, WindowFacts.RoughWidth);
+            return NotChecked.Of(subject.Window, WindowFacts.RoughWidth);
         if (new[] { CoveringKindFacts.EndBracket, CoveringKindFacts.CentreFrom }.FirstOrDefault(f => kind[f] is null) is { } missing)
-            return Unknown.Of(kind, missing);
+            return NotChecked.Of(kind, missing);
         var (bracket, support) = (kind[CoveringKindFacts.EndBracket]!.Value, subject.NeedsCentreSupport ? kind[CoveringKindFacts.CentreBracket] : Length.Zero);
         if (support is not { } wide)
-            return Unknown.Of(kind, CoveringKindFacts.CentreBracket);
+            return NotChecked.Of(kind, CoveringKindFacts.CentreBracket);
         var (from, to) = ((width - wide) / 2, (width + wide) / 2);
         var working = Working.Of(Info.Source.Formula, () =>
         [

@@ -29,7 +29,7 @@ public sealed class StackInTheWay : UnitCheck
         if (figures is not { } stack)
             return unknown as Outcome ?? new Outcome.DoesNotApply();
         if ((subject.Window.SmallestHeight ?? subject.Window.RoughHeight) is not { } opening)
-            return Unknown.Of(subject.Window, WindowFacts.RoughHeight);
+            return NotChecked.Of(subject.Window, WindowFacts.RoughHeight);
         var below = Length.Max(stack.BelowHead, Length.Zero);
         var working = stack.Working(subject, Info.Source.Formula,
             ("height of the opening", opening.In(subject)), ("clear", (opening - below).About(subject)), ("wanted", wanted.In(subject)));

@@ -31,7 +31,7 @@ public sealed class StackOverGlass : UnitCheck
         {
             return stack.BelowHead <= Length.Zero
                 ? new Outcome.Fine(stack.Working(subject, Info.Source.Formula))
-                : Unknown.Of(subject.Window, WindowFacts.GlassBelowHead);
+                : NotChecked.Of(subject.Window, WindowFacts.GlassBelowHead);
         }
         var working = stack.Working(subject, Info.Source.Formula, ("glass below head", glass.In(subject)));
         return stack.BelowHead <= glass

@@ -21,7 +21,7 @@ public sealed class HubNameTwice : UnitCheck
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) =>
-        subject.Item.Get(UnitFacts.HubName) is not { } name ? Unknown.Of(subject, UnitFacts.HubName)
+        subject.Item.Get(UnitFacts.HubName) is not { } name ? NotChecked.Of(subject, UnitFacts.HubName)
         : subject.House.UnitsAt(Lookups.UnitsByHubName, name).FirstOrDefault(u => u.Id != subject.Id) is { } other
             ? new Outcome.Found(AlsoCalled.With(Arg.Name(other), Arg.Typed(name)), RenameOne, FieldRef.To(subject.Item, UnitFacts.HubName))
         : new Outcome.Fine();

@@ -17,7 +17,8 @@ public sealed class HubNamesAlike : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("hub-names-alike", "Two names at the hub are too much alike", Severity.Caution, Phase.Pair,
-        new Source(Source.CommonPractice, "names without spaces and marks are not the same, nor do they differ in one letter more, less or other, digits aside"));
+        new Source(Source.CommonPractice,
+            "names without spaces and marks are not the same, nor do they differ in one letter more, less or other, digits aside"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
@@ -30,6 +31,7 @@ public sealed class HubNamesAlike : UnitCheck
             .Where(o => !string.Equals(o.Name, name, StringComparison.OrdinalIgnoreCase) && plain.IsLike(PlainName.Of(o.Name)));
         return alike.OrderBy(o => o.Unit.Item.Place).FirstOrDefault() is not { Unit: { } other, Name: var others }
             ? new Outcome.Fine()
-            : new Outcome.Found(TooMuchAlike.With(Arg.Typed(name), Arg.Name(other), Arg.Typed(others)), RenameOne, FieldRef.To(subject.Item, UnitFacts.HubName));
+            : new Outcome.Found(TooMuchAlike.With(Arg.Typed(name), Arg.Name(other), Arg.Typed(others)), RenameOne,
+                FieldRef.To(subject.Item, UnitFacts.HubName));
     }
 }

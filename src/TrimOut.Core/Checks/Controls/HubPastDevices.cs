@@ -25,11 +25,12 @@ public sealed class HubPastDevices() : Check<Hub>(Subjects.Hubs)
     {
         var (units, remotes) = (subject.House.Look(Lookups.UnitsByHub, subject.Id).Count, subject.House.Look(Lookups.RemotesByHub, subject.Id).Count);
         if (subject.Type?.Devices is not { } most)
-            return Unknown.Of(subject.Type, HubTypeFacts.Devices, subject, HubFacts.Type);
+            return NotChecked.Of(subject.Type, HubTypeFacts.Devices, subject, HubFacts.Type);
         var working = Working.Of(Info.Source.Formula, () =>
             [("units", NumberText.Plain(units)), ("remotes", NumberText.Plain(remotes)), ("devices", NumberText.Plain(most))]);
         return units + remotes <= most
             ? new Outcome.Fine(working)
-            : new Outcome.Found(TooMany.With(Arg.Name(subject), units, remotes, units + remotes, most), SecondHub, FieldRef.To(subject.Item, HubFacts.Type), working);
+            : new Outcome.Found(TooMany.With(Arg.Name(subject), units, remotes, units + remotes, most), SecondHub, FieldRef.To(subject.Item, HubFacts.Type),
+                working);
     }
 }

@@ -4,7 +4,8 @@ namespace TrimOut.Core.Checks.Controls;
 internal sealed record PlainName(string Text)
 {
     /// <summary>The text, and the text with each letter left out: names that are alike share one of these. Digits stay: they tell names apart.</summary>
-    public IEnumerable<string> Sketches => Enumerable.Range(0, Text.Length).Where(at => !char.IsAsciiDigit(Text[at])).Select(at => Text.Remove(at, 1)).Append(Text).Distinct();
+    public IEnumerable<string> Sketches => Enumerable.Range(0, Text.Length).Where(at => !char.IsAsciiDigit(Text[at])).Select(at => Text.Remove(at, 1))
+        .Append(Text).Distinct();
 
     /// <summary>The plain form of a name.</summary>
     public static PlainName Of(string name) => new(string.Concat(name.Where(char.IsLetterOrDigit)).ToLowerInvariant());

@@ -23,7 +23,7 @@ public sealed class RemotePastUnits() : Check<Remote>(Subjects.Remotes)
     public override Outcome Judge(Remote subject)
     {
         var units = subject.Item.All(RemoteFacts.Moves).Count(m => m.Value == YesNo.Yes && subject.House.FindUnit(m.Key) is not null);
-        return subject.Type?.Units is not { } most ? Unknown.Of(subject.Type, RemoteTypeFacts.Units, subject, RemoteFacts.Type)
+        return subject.Type?.Units is not { } most ? NotChecked.Of(subject.Type, RemoteTypeFacts.Units, subject, RemoteFacts.Type)
             : units <= most ? new Outcome.Fine()
             : new Outcome.Found(TooMany.With(Arg.Name(subject), units, most), AnotherRemote, FieldRef.To(subject.Item, RemoteFacts.Type));
     }

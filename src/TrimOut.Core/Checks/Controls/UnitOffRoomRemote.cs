@@ -31,7 +31,7 @@ public sealed class UnitOffRoomRemote : UnitCheck
         if (remotes.Any(r => r.Room is null))
             return new Outcome.Fine();
         if (subject.Window.Room is not { } room)
-            return Unknown.Of(subject.Window, WindowFacts.Room);
+            return NotChecked.Of(subject.Window, WindowFacts.Room);
         return remotes.Any(r => r.Room!.Id == room.Id)
             ? new Outcome.Fine()
             : new Outcome.Found((remotes.Length == 1 ? OneElsewhere : SeveralElsewhere).With(Arg.All(remotes.Select(r => Arg.Name(r))), Arg.Name(room)),

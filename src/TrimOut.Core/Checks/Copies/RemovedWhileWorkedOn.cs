@@ -16,7 +16,8 @@ public sealed class RemovedWhileWorkedOn : HouseCheck
     private static readonly Message LeaveIn = new("Leave it in, or remove it again.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("removed-while-worked-on", "One laptop removed what another went on with", Severity.Caution, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("removed-while-worked-on", "One laptop removed what another went on with", Severity.Caution,
+        Phase.WalkThrough,
         new Source(Source.CommonPractice, "nobody's work left out unseen"));
 
     /// <inheritdoc/>

@@ -24,7 +24,8 @@ public sealed class ValuesDisagree : SubjectCheck
 
     internal override Subject Find(House house, string id) => new AnyItem(house, house.Find(id)!);
 
-    internal override IEnumerable<CheckResult> RunOn(Subject subject) => Disagreement.Of(subject.Item).Select(d => new CheckResult(Info, d.Item, new Outcome.Found(
+    internal override IEnumerable<CheckResult> RunOn(Subject subject) =>
+        Disagreement.Of(subject.Item).Select(d => new CheckResult(Info, d.Item, new Outcome.Found(
         Differ.With(Arg.Label(d.Fact, small: false), d.Heads.Select(d.Words).Aggregate((said, next) => Or.With(said, next))), FindOut,
         FieldRef.To(d.Item, d.Fact, d.Key))));
 }

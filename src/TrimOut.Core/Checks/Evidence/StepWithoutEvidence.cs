@@ -56,7 +56,8 @@ public sealed class StepWithoutEvidence : SubjectCheck
             return new Outcome.Fine();
         var lacking = done.Select(s => (Step: s, Missing: Progress.Missing(subject, s, small: true))).Where(s => s.Missing.Count > 0).ToList();
         var first = lacking[0].Step.Evidence.FirstOrDefault(f => Progress.Holder(subject, f)?.Latest(f.Name)?.Stored is null);
-        var field = first is not null && Progress.Holder(subject, first) is { } holder ? FieldRef.To(holder, first) : FieldRef.To(subject.Item, UnitFacts.Step, lacking[0].Step.Id);
+        var field = first is not null && Progress.Holder(subject, first) is { } holder ? FieldRef.To(holder, first)
+            : FieldRef.To(subject.Item, UnitFacts.Step, lacking[0].Step.Id);
         return new Outcome.Found(
             AllLacking.With(Arg.All(lacking.Select(l => (Arg)Lacking.With(Arg.Label(l.Step), Arg.All(l.Missing))), " ")), WriteMissing, field);
     }

@@ -26,7 +26,7 @@ public sealed class BarOffSill : UnitCheck
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) =>
         subject.Window.Mount == Mount.Outside ? new Outcome.DoesNotApply()
-        : subject.Item.Get(UnitFacts.CloseGap) is not { } gap ? Unknown.Of(subject, UnitFacts.CloseGap)
+        : subject.Item.Get(UnitFacts.CloseGap) is not { } gap ? NotChecked.Of(subject, UnitFacts.CloseGap)
         : gap <= Tolerance ? new Outcome.Fine()
         : new Outcome.Found(StandsOff.With(gap), SetAgain, FieldRef.To(subject.Item, UnitFacts.CloseGap));
 }

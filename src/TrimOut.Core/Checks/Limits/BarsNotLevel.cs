@@ -33,9 +33,9 @@ public sealed class BarsNotLevel : UnitCheck
         foreach (var (fact, unlike) in ((Fact<Length>, Message)[])[(UnitFacts.OpenGap, OpenApart), (UnitFacts.CloseGap, ClosedApart)])
         {
             if (subject.Item.Get(fact) is not { } mine)
-                return Unknown.Of(subject, fact);
+                return NotChecked.Of(subject, fact);
             if (neighbour.Item.Get(fact) is not { } theirs)
-                return new Outcome.NotChecked(Unknown.OfOther.With(Arg.Label(fact, small: false), Arg.Name(neighbour)), FieldRef.To(neighbour.Item, fact));
+                return new Outcome.NotChecked(NotChecked.OfOther.With(Arg.Label(fact, small: false), Arg.Name(neighbour)), FieldRef.To(neighbour.Item, fact));
             var working = Working.Of(Info.Source.Formula, () =>
                 [(subject.Tag, mine.In(subject)), (neighbour.Tag, theirs.In(subject)), ("apart", (mine - theirs).Abs().In(subject))]);
             if ((mine - theirs).Abs() > Tolerance)

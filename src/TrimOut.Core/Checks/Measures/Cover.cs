@@ -21,20 +21,20 @@ internal readonly record struct Cover(Length Depth, Length Setback, Length Reach
         if (unit.Window.Mount == Mount.Outside)
             return default;
         if (unit.Kind is not { } kind || kind[CoveringKindFacts.DepthNeeded] is not { } needed)
-            return (null, Unknown.Of(unit.Kind, CoveringKindFacts.DepthNeeded, unit, UnitFacts.Kind));
+            return (null, NotChecked.Of(unit.Kind, CoveringKindFacts.DepthNeeded, unit, UnitFacts.Kind));
         if (unit.HeadCover is not { } cover)
-            return (null, Unknown.Of(unit, UnitFacts.HeadCover));
+            return (null, NotChecked.Of(unit, UnitFacts.HeadCover));
         if (unit.Window.Depth is not { } depth)
-            return (null, Unknown.Of(unit.Window, WindowFacts.Depth));
+            return (null, NotChecked.Of(unit.Window, WindowFacts.Depth));
         if (cover.Depth is { } reach)
         {
             return (unit.Setback ?? kind[CoveringKindFacts.Setback]) is { } setback
                 ? (new Cover(depth, setback, reach, needed), null)
-                : (null, Unknown.Of(kind, CoveringKindFacts.Setback));
+                : (null, NotChecked.Of(kind, CoveringKindFacts.Setback));
         }
         return kind[CoveringKindFacts.DepthFlush] is { } flush
             ? (new Cover(depth, Length.Zero, flush, needed), null)
-            : (null, Unknown.Of(kind, CoveringKindFacts.DepthFlush));
+            : (null, NotChecked.Of(kind, CoveringKindFacts.DepthFlush));
     }
 
     /// <summary>Its figures for whoever asks.</summary>
@@ -43,7 +43,8 @@ internal readonly record struct Cover(Length Depth, Length Setback, Length Reach
         var figures = this;
         return Checks.Working.Of(formula, () =>
         [
-            ("depth", figures.Depth.In(unit)), ("setback", figures.Setback.In(unit)), ("reaches back", figures.Reach.In(unit)), ("depth needed", figures.Needed.In(unit)),
+            ("depth", figures.Depth.In(unit)), ("setback", figures.Setback.In(unit)), ("reaches back", figures.Reach.In(unit)),
+                ("depth needed", figures.Needed.In(unit)),
         ]);
     }
 }

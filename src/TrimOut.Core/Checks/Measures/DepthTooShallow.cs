@@ -24,13 +24,13 @@ public sealed class DepthTooShallow : UnitCheck
     public override Outcome Judge(Unit subject)
     {
         if (subject.Window.Mount is not { } mount)
-            return Unknown.Of(subject.Window, WindowFacts.Mount);
+            return NotChecked.Of(subject.Window, WindowFacts.Mount);
         if (mount == Mount.Outside)
             return new Outcome.DoesNotApply();
         if (subject.Kind?[CoveringKindFacts.DepthNeeded] is not { } needed)
-            return Unknown.Of(subject.Kind, CoveringKindFacts.DepthNeeded, subject, UnitFacts.Kind);
+            return NotChecked.Of(subject.Kind, CoveringKindFacts.DepthNeeded, subject, UnitFacts.Kind);
         if (subject.Window.Depth is not { } depth)
-            return Unknown.Of(subject.Window, WindowFacts.Depth);
+            return NotChecked.Of(subject.Window, WindowFacts.Depth);
         var working = Working.Of(Info.Source.Formula, () => [("depth", depth.In(subject)), ("depth needed", needed.In(subject))]);
         return depth >= needed
             ? new Outcome.Fine(working)

@@ -28,11 +28,11 @@ public sealed class DiagonalsOffSides : WindowCheck
     public override Outcome Judge(Window subject)
     {
         if (subject.Widths is not ({ } top, { } middle, { } bottom))
-            return Unknown.Of(subject, WindowFacts.WidthTop);
+            return NotChecked.Of(subject, WindowFacts.WidthTop);
         if (subject.Heights is not ({ } left, { } centre, { } right))
-            return Unknown.Of(subject, WindowFacts.HeightLeft);
+            return NotChecked.Of(subject, WindowFacts.HeightLeft);
         if (subject.Diagonals is not ({ } down, { } up))
-            return Unknown.Of(subject, WindowFacts.DiagonalDown);
+            return NotChecked.Of(subject, WindowFacts.DiagonalDown);
         var (width, height) = ((top + middle + bottom) / 3, (left + centre + right) / 3);
         var (read, expected) = (Squareness.MeanDiagonal(down, up), Squareness.Diagonal(width, height));
         var working = Working.Of(Info.Source.Formula, () =>

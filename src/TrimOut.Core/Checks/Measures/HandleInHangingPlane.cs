@@ -26,22 +26,22 @@ public sealed class HandleInHangingPlane : UnitCheck
     {
         var window = subject.Window;
         if (window.Item.Get(WindowFacts.InTheWay) is not { } thing)
-            return Unknown.Of(window, WindowFacts.InTheWay);
+            return NotChecked.Of(window, WindowFacts.InTheWay);
         if (thing.Equals("none", StringComparison.OrdinalIgnoreCase))
             return new Outcome.Fine();
         if (window.Item.Get(WindowFacts.InTheWayDepth) is not { } standsOut)
-            return Unknown.Of(window, WindowFacts.InTheWayDepth);
+            return NotChecked.Of(window, WindowFacts.InTheWayDepth);
         if (window.Depth is not { } depth)
-            return Unknown.Of(window, WindowFacts.Depth);
+            return NotChecked.Of(window, WindowFacts.Depth);
         if (window.Mount is not { } mount)
-            return Unknown.Of(window, WindowFacts.Mount);
+            return NotChecked.Of(window, WindowFacts.Mount);
         var rear = Length.Zero;
         if (mount == Mount.Inside)
         {
             if (subject.Kind?[CoveringKindFacts.EndBracketBack] is not { } back)
-                return Unknown.Of(subject.Kind, CoveringKindFacts.EndBracketBack, subject, UnitFacts.Kind);
+                return NotChecked.Of(subject.Kind, CoveringKindFacts.EndBracketBack, subject, UnitFacts.Kind);
             if ((subject.Setback ?? subject.Kind[CoveringKindFacts.Setback]) is not { } setback)
-                return Unknown.Of(subject.Kind, CoveringKindFacts.Setback);
+                return NotChecked.Of(subject.Kind, CoveringKindFacts.Setback);
             rear = setback + back;
         }
         var front = depth - standsOut;

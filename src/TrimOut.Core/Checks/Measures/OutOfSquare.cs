@@ -8,7 +8,8 @@ namespace TrimOut.Core.Checks.Measures;
 
 /// <summary>The opening has square corners and parallel sides.</summary>
 /// <remarks>
-/// <para>Why: a straight unit in a leaning opening shows a wedge of light on one side. Equal diagonals alone prove nothing: an opening that is narrower at the top has them too.</para>
+/// <para>Why: a straight unit in a leaning opening shows a wedge of light on one side. Equal diagonals alone prove nothing: an opening that is
+/// narrower at the top has them too.</para>
 /// <para>To clear: shim the trim, order to the smallest width, or choose an outside mount.</para>
 /// </remarks>
 public sealed class OutOfSquare : WindowCheck
@@ -20,19 +21,20 @@ public sealed class OutOfSquare : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("out-of-square", "Opening is out of square", Severity.Caution, Phase.Measure,
-        new Source("Cosine rule: lean = (d1^2 - d2^2) / (4 x width)", "difference of the diagonals, of top and bottom, and of left and right each within the limit"));
+        new Source("Cosine rule: lean = (d1^2 - d2^2) / (4 x width)",
+            "difference of the diagonals, of top and bottom, and of left and right each within the limit"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)
     {
         if (subject.House.Job.Get(HouseFacts.SquareLimit) is not { } limit)
-            return Unknown.Of(new JobItself(subject.House), HouseFacts.SquareLimit);
+            return NotChecked.Of(new JobItself(subject.House), HouseFacts.SquareLimit);
         if (subject.Widths is not ({ } top, _, { } bottom))
-            return Unknown.Of(subject, subject.Widths.Top is null ? WindowFacts.WidthTop : WindowFacts.WidthBottom);
+            return NotChecked.Of(subject, subject.Widths.Top is null ? WindowFacts.WidthTop : WindowFacts.WidthBottom);
         if (subject.Heights is not ({ } left, _, { } right))
-            return Unknown.Of(subject, subject.Heights.Left is null ? WindowFacts.HeightLeft : WindowFacts.HeightRight);
+            return NotChecked.Of(subject, subject.Heights.Left is null ? WindowFacts.HeightLeft : WindowFacts.HeightRight);
         if (subject.Diagonals is not ({ } down, { } up))
-            return Unknown.Of(subject, subject.Diagonals.Down is null ? WindowFacts.DiagonalDown : WindowFacts.DiagonalUp);
+            return NotChecked.Of(subject, subject.Diagonals.Down is null ? WindowFacts.DiagonalDown : WindowFacts.DiagonalUp);
         var lean = Squareness.Lean((top + bottom) / 2, down, up).Abs();
         var working = Working.Of(Info.Source.Title, () =>
         [

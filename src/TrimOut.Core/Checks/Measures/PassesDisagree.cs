@@ -25,7 +25,7 @@ public sealed class PassesDisagree : WindowCheck
     public override Outcome Judge(Window subject)
     {
         if (subject.House.Job.Get(HouseFacts.PassLimit) is not { } limit)
-            return Unknown.Of(new JobItself(subject.House), HouseFacts.PassLimit);
+            return NotChecked.Of(new JobItself(subject.House), HouseFacts.PassLimit);
         return Judge(subject, limit, WidthsDisagree, subject.SmallestWidth, WindowFacts.WidthTop, WindowFacts.WidthAgain) switch
         {
             Outcome.Found found => found,
@@ -40,9 +40,9 @@ public sealed class PassesDisagree : WindowCheck
     private Outcome Judge(Window window, Length limit, Message disagree, Length? first, Fact<Length> firstFact, Fact<Length> secondFact)
     {
         if (first is not { } before)
-            return Unknown.Of(window, firstFact);
+            return NotChecked.Of(window, firstFact);
         if (window.Item.Get(secondFact) is not { } second)
-            return Unknown.Of(window, secondFact);
+            return NotChecked.Of(window, secondFact);
         var apart = (second - before).Abs();
         var working = Working.Of(Info.Source.Formula, () =>
             [("first pass", before.In(window)), ("second pass", second.In(window)), ("apart", apart.In(window)), ("limit", limit.In(window))]);

@@ -13,7 +13,7 @@ internal static class Spread
     public static Outcome Judge(Window window, Message apart, Length smallest, Length largest, string formula, FieldRef mends)
     {
         if (window.House.Job.Get(HouseFacts.SpreadLimit) is not { } limit)
-            return Unknown.Of(new JobItself(window.House), HouseFacts.SpreadLimit);
+            return NotChecked.Of(new JobItself(window.House), HouseFacts.SpreadLimit);
         var spread = largest - smallest;
         var working = Working.Of(formula, () =>
             [("largest", largest.In(window)), ("smallest", smallest.In(window)), ("spread", spread.In(window)), ("limit", limit.In(window))]);

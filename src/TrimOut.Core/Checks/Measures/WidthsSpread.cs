@@ -22,5 +22,5 @@ public sealed class WidthsSpread : WindowCheck
     public override Outcome Judge(Window subject) =>
         subject.SmallestWidth is { } smallest && subject.LargestWidth is { } largest
             ? Spread.Judge(subject, Apart, smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.WidthTop))
-            : Unknown.Of(subject, new[] { WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom }.First(f => subject.Item.Get(f) is null));
+            : NotChecked.Of(subject, new[] { WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom }.First(f => subject.Item.Get(f) is null));
 }

@@ -22,15 +22,15 @@ internal readonly record struct Neighbours(Length Room, IReadOnlyList<Length> Wi
     public static (Neighbours? Figures, Outcome.NotChecked? Unknown) Of(Window window)
     {
         if (window.Mount is not { } mount)
-            return (null, Unknown.Of(window, WindowFacts.Mount));
+            return (null, NotChecked.Of(window, WindowFacts.Mount));
         var overlap = mount == Mount.Inside ? Length.Zero : window.Item.Get(WindowFacts.OverlapEachSide);
         if (overlap is not { } beyond)
-            return (null, Unknown.Of(window, WindowFacts.OverlapEachSide));
+            return (null, NotChecked.Of(window, WindowFacts.OverlapEachSide));
         if ((mount == Mount.Inside ? window.SmallestWidth : window.LargestWidth + beyond * 2) is not { } room)
-            return (null, Unknown.Of(window, WindowFacts.WidthTop));
+            return (null, NotChecked.Of(window, WindowFacts.WidthTop));
         if (window.Units.FirstOrDefault(u => u.Item.Get(UnitFacts.OrderWidth) is null) is { } open)
         {
-            var missing = Checks.Unknown.OfOther.With(Arg.Label(UnitFacts.OrderWidth), Arg.Name(open));
+            var missing = Checks.NotChecked.OfOther.With(Arg.Label(UnitFacts.OrderWidth), Arg.Name(open));
             return (null, new Outcome.NotChecked(missing, FieldRef.To(open.Item, UnitFacts.OrderWidth)));
         }
         var ends = Length.Zero;
@@ -39,7 +39,7 @@ internal readonly record struct Neighbours(Length Room, IReadOnlyList<Length> Wi
             foreach (var end in (Unit[])[window.Units[0], window.Units[^1]])
             {
                 if (end.Kind?[CoveringKindFacts.EndAllowance] is not { } clear)
-                    return (null, Unknown.Of(end.Kind, CoveringKindFacts.EndAllowance, end, UnitFacts.Kind));
+                    return (null, NotChecked.Of(end.Kind, CoveringKindFacts.EndAllowance, end, UnitFacts.Kind));
                 ends += clear;
             }
         }
@@ -49,7 +49,7 @@ internal readonly record struct Neighbours(Length Room, IReadOnlyList<Length> Wi
     /// <summary>What the sheets of all units say of gaps; null with the first that says nothing.</summary>
     public static (Length? Sum, Outcome.NotChecked? Unknown) ForGaps(Window window, Fact<Length> fact) =>
         window.Units.FirstOrDefault(u => u.Kind?[fact] is null) is { } silent
-            ? (null, Unknown.Of(silent.Kind, fact, silent, UnitFacts.Kind))
+            ? (null, NotChecked.Of(silent.Kind, fact, silent, UnitFacts.Kind))
             : (SideBySide.ForAllGaps([.. window.Units.Select(u => u.Kind![fact]!.Value)]), null);
 
     /// <summary>Its figures for whoever asks.</summary>
@@ -59,7 +59,8 @@ internal readonly record struct Neighbours(Length Room, IReadOnlyList<Length> Wi
         return Checks.Working.Of(formula, () =>
         [
             ("opening", figures.Room.In(window)), .. figures.Widths.Select((w, at) => (window.Units[at].Tag, w.In(window))),
-            ("both ends", figures.Ends.In(window)), ("left for gaps", figures.Left.In(window)), ("gaps", NumberText.Plain(figures.Gaps)), (asked, sum.In(window)),
+            ("both ends", figures.Ends.In(window)), ("left for gaps", figures.Left.In(window)), ("gaps", NumberText.Plain(figures.Gaps)),
+                (asked, sum.In(window)),
         ]);
     }
 }

@@ -18,15 +18,17 @@ public sealed class OrderOffMeasures : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("order-off-measures", "Order size is not what the measures give", Severity.Caution, Phase.Order,
-        new Source(Source.CommonPractice, "inside: smallest width rounded down, largest height rounded up; outside: largest width + 2 x overlap and largest height + head above, rounded up"));
+        new Source(Source.CommonPractice,
+            "inside: smallest width rounded down, largest height rounded up; " +
+            "outside: largest width + 2 x overlap and largest height + head above, rounded up"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
     {
         if (subject.Item.Get(UnitFacts.OrderWidth) is not { } width)
-            return Unknown.Of(subject, UnitFacts.OrderWidth);
+            return NotChecked.Of(subject, UnitFacts.OrderWidth);
         if (subject.Item.Get(UnitFacts.OrderHeight) is not { } height)
-            return Unknown.Of(subject, UnitFacts.OrderHeight);
+            return NotChecked.Of(subject, UnitFacts.OrderHeight);
         if (subject.WorkedOutWidth is not { } workedWidth || subject.WorkedOutHeight is not { } workedHeight)
             return Missing(subject);
         var working = Working.Of(Info.Source.Formula, () =>
@@ -44,15 +46,15 @@ public sealed class OrderOffMeasures : UnitCheck
     {
         var window = unit.Window;
         if (unit.Kind?[CoveringKindFacts.RoundTo] is null)
-            return Unknown.Of(unit.Kind, CoveringKindFacts.RoundTo, unit, UnitFacts.Kind);
+            return NotChecked.Of(unit.Kind, CoveringKindFacts.RoundTo, unit, UnitFacts.Kind);
         if (window.Mount is null)
-            return Unknown.Of(window, WindowFacts.Mount);
+            return NotChecked.Of(window, WindowFacts.Mount);
         if (window.Units.Length > 1 && unit.Item.Get(UnitFacts.PartWidth) is null)
-            return Unknown.Of(unit, UnitFacts.PartWidth);
+            return NotChecked.Of(unit, UnitFacts.PartWidth);
         if (window.LargestHeight is null)
-            return Unknown.Of(window, WindowFacts.HeightLeft);
+            return NotChecked.Of(window, WindowFacts.HeightLeft);
         if (window.SmallestWidth is null)
-            return Unknown.Of(window, WindowFacts.WidthTop);
-        return Unknown.Of(window, window.Item.Get(WindowFacts.OverlapEachSide) is null ? WindowFacts.OverlapEachSide : WindowFacts.HeadAbove);
+            return NotChecked.Of(window, WindowFacts.WidthTop);
+        return NotChecked.Of(window, window.Item.Get(WindowFacts.OverlapEachSide) is null ? WindowFacts.OverlapEachSide : WindowFacts.HeadAbove);
     }
 }

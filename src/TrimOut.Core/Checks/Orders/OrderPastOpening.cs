@@ -27,11 +27,12 @@ public sealed class OrderPastOpening : UnitCheck
         if (subject.Window.Mount == Mount.Outside)
             return new Outcome.DoesNotApply();
         if (subject.Item.Get(UnitFacts.OrderWidth) is not { } order)
-            return Unknown.Of(subject, UnitFacts.OrderWidth);
+            return NotChecked.Of(subject, UnitFacts.OrderWidth);
         var single = subject.Window.Units.Length == 1;
         if ((single ? subject.Window.SmallestWidth : subject.Item.Get(UnitFacts.PartWidth)) is not { } room)
-            return single ? Unknown.Of(subject.Window, WindowFacts.WidthTop) : Unknown.Of(subject, UnitFacts.PartWidth);
-        var working = Working.Of(Info.Source.Formula, () => [("order width", order.In(subject)), (single ? "smallest width" : "part of the opening", room.In(subject))]);
+            return single ? NotChecked.Of(subject.Window, WindowFacts.WidthTop) : NotChecked.Of(subject, UnitFacts.PartWidth);
+        var working = Working.Of(Info.Source.Formula, () => [("order width", order.In(subject)),
+            (single ? "smallest width" : "part of the opening", room.In(subject))]);
         return order <= room
             ? new Outcome.Fine(working)
             : new Outcome.Found((single ? PastWidth : PastPart).With(order, room),

@@ -26,10 +26,10 @@ public sealed class PartsPastOpening : WindowCheck
         if (subject.Units.Length < 2 || subject.Mount == Mount.Outside)
             return new Outcome.DoesNotApply();
         if (subject.SmallestWidth is not { } opening)
-            return Unknown.Of(subject, WindowFacts.WidthTop);
+            return NotChecked.Of(subject, WindowFacts.WidthTop);
         if (subject.Units.FirstOrDefault(u => u.Item.Get(UnitFacts.PartWidth) is null) is { } without)
         {
-            return new Outcome.NotChecked(Unknown.OfOther.With(Arg.Label(UnitFacts.PartWidth), Arg.Name(without)),
+            return new Outcome.NotChecked(NotChecked.OfOther.With(Arg.Label(UnitFacts.PartWidth), Arg.Name(without)),
                 FieldRef.To(without.Item, UnitFacts.PartWidth));
         }
         var parts = subject.Units.Select(u => u.Item.Get(UnitFacts.PartWidth)!.Value).ToList();

@@ -19,24 +19,27 @@ public sealed class RollPastHeadCover : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("roll-past-head-cover", "Roll is too large for its head cover", Severity.Stop, Phase.Order,
-        new Source("Wound-sheet formula D = sqrt(d^2 + 4 t L / pi); two thicknesses more for the step of the outer turn", "D + 2 t <= room inside the head cover"));
+        new Source("Wound-sheet formula D = sqrt(d^2 + 4 t L / pi); two thicknesses more for the step of the outer turn",
+            "D + 2 t <= room inside the head cover"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
     {
         if (subject.Kind is not { RaisedForm: { } form } kind)
-            return Unknown.Of(subject.Kind, CoveringKindFacts.RaisedForm, subject, UnitFacts.Kind);
+            return NotChecked.Of(subject.Kind, CoveringKindFacts.RaisedForm, subject, UnitFacts.Kind);
         if (form != RaisedForm.Roll)
             return new Outcome.DoesNotApply();
         if (subject.HeadCover is not { } cover)
-            return Unknown.Of(subject, UnitFacts.HeadCover);
+            return NotChecked.Of(subject, UnitFacts.HeadCover);
         if (cover.RoomInside is not { } room)
-            return cover.Depth is null ? new Outcome.DoesNotApply() : Unknown.Of(cover, HeadCoverFacts.RoomInside);
-        if (new[] { CoveringKindFacts.Tube, CoveringKindFacts.FabricThickness, CoveringKindFacts.ExtraFabric }.FirstOrDefault(f => kind[f] is null || (f != CoveringKindFacts.ExtraFabric && kind[f]!.Value == Units.Length.Zero)) is { } missing)
-            return Unknown.Of(kind, missing);
+            return cover.Depth is null ? new Outcome.DoesNotApply() : NotChecked.Of(cover, HeadCoverFacts.RoomInside);
+        if (new[] { CoveringKindFacts.Tube, CoveringKindFacts.FabricThickness, CoveringKindFacts.ExtraFabric }.FirstOrDefault(f => kind[f] is null
+            || (f != CoveringKindFacts.ExtraFabric && kind[f]!.Value == Units.Length.Zero)) is { } missing)
+            return NotChecked.Of(kind, missing);
         if ((subject.Item.Get(UnitFacts.OrderHeight) ?? subject.Window.KnownHeight) is not { } drop)
-            return Unknown.Of(subject.Window, WindowFacts.RoughHeight);
-        var (tube, fabric, wound) = (kind[CoveringKindFacts.Tube]!.Value, kind[CoveringKindFacts.FabricThickness]!.Value, drop + kind[CoveringKindFacts.ExtraFabric]!.Value);
+            return NotChecked.Of(subject.Window, WindowFacts.RoughHeight);
+        var (tube, fabric, wound) = (kind[CoveringKindFacts.Tube]!.Value, kind[CoveringKindFacts.FabricThickness]!.Value, drop
+            + kind[CoveringKindFacts.ExtraFabric]!.Value);
         var needed = Roll.RoomToTurn(tube, fabric, wound);
         var working = Working.Of(Info.Source.Title, () =>
         [

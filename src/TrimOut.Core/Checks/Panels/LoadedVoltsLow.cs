@@ -29,9 +29,9 @@ public sealed class LoadedVoltsLow : RunCheck
     public override Outcome Judge(HomeRun subject)
     {
         if (subject.Item.Get(RunFacts.LoadedVolts) is not { } loaded)
-            return Unknown.Of(subject, RunFacts.LoadedVolts);
+            return NotChecked.Of(subject, RunFacts.LoadedVolts);
         if (subject.Item.Get(RunFacts.OpenVolts) is not { } open)
-            return Unknown.Of(subject, RunFacts.OpenVolts);
+            return NotChecked.Of(subject, RunFacts.OpenVolts);
         if (Cables.RunFigures.UnknownLimits(subject) is { } sheet)
             return sheet;
         if (subject.OneWay is not { } length)

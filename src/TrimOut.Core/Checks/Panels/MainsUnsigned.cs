@@ -28,7 +28,7 @@ public sealed class MainsUnsigned() : Check<Panel>(Subjects.Panels)
             return new Outcome.Fine();
         var live = subject.Runs.Any(r => r.Item.Get(RunFacts.OpenVolts) is not null || r.Item.Get(RunFacts.LoadedVolts) is not null);
         return !live
-            ? Unknown.Of(subject, missing)
+            ? NotChecked.Of(subject, missing)
             : new Outcome.Found(
                 missing == PanelFacts.Licence ? NoLicence.With(Arg.Name(subject), Arg.Label(missing)) : NoName.With(Arg.Name(subject)),
                 WriteElectrician, FieldRef.To(subject.Item, missing));

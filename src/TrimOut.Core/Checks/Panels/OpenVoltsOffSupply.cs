@@ -28,9 +28,9 @@ public sealed class OpenVoltsOffSupply : RunCheck
     public override Outcome Judge(HomeRun subject)
     {
         if (subject.Item.Get(RunFacts.OpenVolts) is not { } open)
-            return Unknown.Of(subject, RunFacts.OpenVolts);
+            return NotChecked.Of(subject, RunFacts.OpenVolts);
         if (subject.Supply is not { } supply)
-            return Unknown.Of(subject, RunFacts.Panel);
+            return NotChecked.Of(subject, RunFacts.Panel);
         var volts = Math.Abs(open.Volts);
         var working = Working.Of(Info.Source.Formula, () => [("read", open.ToString()), ("supply", supply.ToString())]);
         return Math.Abs(volts - supply.Volts) <= supply.Volts * Share

@@ -26,11 +26,11 @@ public sealed class OutputOverloaded : RunCheck
         if (Cables.RunFigures.OnSharedCable(subject))
             return new Outcome.DoesNotApply();
         if (Load.Of(subject.Unit) is not { } draws)
-            return Unknown.Of(subject.Unit.Kind, CoveringKindFacts.StartingCurrent, subject.Unit, UnitFacts.Kind);
+            return NotChecked.Of(subject.Unit.Kind, CoveringKindFacts.StartingCurrent, subject.Unit, UnitFacts.Kind);
         if (subject.Panel is not { } panel)
-            return Unknown.Of(subject, RunFacts.Panel);
+            return NotChecked.Of(subject, RunFacts.Panel);
         if (panel.Type?.OutputCurrent is not { } gives)
-            return Unknown.Of(panel.Type, PanelTypeFacts.OutputCurrent, panel, PanelFacts.Type);
+            return NotChecked.Of(panel.Type, PanelTypeFacts.OutputCurrent, panel, PanelFacts.Type);
         var working = Working.Of(Info.Source.Formula, () => [("draws", draws.ToString()), ("per output", gives.ToString())]);
         return draws <= gives
             ? new Outcome.Fine(working)

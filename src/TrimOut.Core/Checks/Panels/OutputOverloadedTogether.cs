@@ -20,28 +20,32 @@ public sealed class OutputOverloadedTogether : RunCheck
     private static readonly Message LandApart = new("Land them on outputs of their own, or let them start one after the other.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("output-overloaded-together", "Units that move together ask too much of an output", Severity.Stop, Phase.Power,
-        new Source(Source.MakersSheet + "; " + ClassTwo.Source, "sum of the larger of starting and running current, over the units on the output that move together, <= per output and <= Class 2 nameplate current"));
+    public override CheckInfo Info { get; } = new("output-overloaded-together", "Units that move together ask too much of an output", Severity.Stop,
+        Phase.Power,
+        new Source(Source.MakersSheet + "; " + ClassTwo.Source,
+            "sum of the larger of starting and running current, over the units on the output that move together, <= per output and <= Class 2 " +
+                "nameplate current"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
         // It is said once for an output, of the first of its units.
-        if (Load.OutputOf(subject) is not { } place || subject.House.UnitsAt(Lookups.UnitsByOutput, Load.OutputKey(place)).ToList() is not [var one, _, ..] units ||
+        if (Load.OutputOf(subject) is not { } place || subject.House.UnitsAt(Lookups.UnitsByOutput, Load.OutputKey(place))
+            .ToList() is not [var one, _, ..] units ||
             one.Id != subject.Unit.Id)
         {
             return new Outcome.DoesNotApply();
         }
         var (panel, output, load) = (subject.House.FindPanel(place.Panel)!, place.Output, Load.Largest(units)!.Value);
         if (units.FirstOrDefault(u => Load.Of(u) is null) is { } silent)
-            return Unknown.Of(silent.Kind, CoveringKindFacts.StartingCurrent, silent, UnitFacts.Kind);
+            return NotChecked.Of(silent.Kind, CoveringKindFacts.StartingCurrent, silent, UnitFacts.Kind);
         if (panel.Type?.OutputCurrent is not { } gives)
-            return Unknown.Of(panel.Type, PanelTypeFacts.OutputCurrent, panel, PanelFacts.Type);
+            return NotChecked.Of(panel.Type, PanelTypeFacts.OutputCurrent, panel, PanelFacts.Type);
         if (panel.Type.Supply is not { } supply)
-            return Unknown.Of(panel.Type, PanelTypeFacts.Supply);
+            return NotChecked.Of(panel.Type, PanelTypeFacts.Supply);
         var classTwo = ClassTwo.Of(supply);
         if (!classTwo.Ok)
-            return Unknown.Of(panel.Type, PanelTypeFacts.Supply);
+            return NotChecked.Of(panel.Type, PanelTypeFacts.Supply);
         var nameplate = classTwo.Value.NameplateCurrent;
         var working = Working.Of(Info.Source.Formula, () =>
         [

@@ -25,11 +25,11 @@ public sealed class OutputPastPanel : RunCheck
         if (Cables.RunFigures.OnSharedCable(subject))
             return new Outcome.DoesNotApply();
         if (subject.Panel is not { } panel)
-            return Unknown.Of(subject, RunFacts.Panel);
+            return NotChecked.Of(subject, RunFacts.Panel);
         if (subject.Output is not { } output)
-            return Unknown.Of(subject, RunFacts.Output);
+            return NotChecked.Of(subject, RunFacts.Output);
         if (panel.Type?.Outputs is not { } outputs)
-            return Unknown.Of(panel.Type, PanelTypeFacts.Outputs, panel, PanelFacts.Type);
+            return NotChecked.Of(panel.Type, PanelTypeFacts.Outputs, panel, PanelFacts.Type);
         return output <= outputs
             ? new Outcome.Fine()
             : new Outcome.Found(NotThere.With(output, Arg.Name(panel), outputs), LandElsewhere, FieldRef.To(subject.Item, RunFacts.Output));

@@ -25,10 +25,11 @@ public sealed class OutputShared : RunCheck
         if (subject.Panel is not { } panel || subject.Output is not { } output)
             return new Outcome.DoesNotApply();
         if (panel.Type?.UnitsPerOutput is not { } most)
-            return Unknown.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type);
+            return NotChecked.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type);
         var there = subject.House.UnitsAt(Lookups.UnitsByPanel, panel.Id).Where(u => u.Run!.Output == output).ToList();
         return there.Count <= most
             ? new Outcome.Fine()
-            : new Outcome.Found(Shared.With(Arg.Name(panel), output, Arg.All(there.Select(u => Arg.Name(u))), most), LandElsewhere, FieldRef.To(subject.Item, RunFacts.Output));
+            : new Outcome.Found(Shared.With(Arg.Name(panel), output, Arg.All(there.Select(u => Arg.Name(u))), most), LandElsewhere,
+                FieldRef.To(subject.Item, RunFacts.Output));
     }
 }

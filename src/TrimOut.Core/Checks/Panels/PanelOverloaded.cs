@@ -27,7 +27,7 @@ public sealed class PanelOverloaded() : Check<Panel>(Subjects.Panels)
         if (Load.Largest([.. subject.House.UnitsAt(Lookups.UnitsFedByPanel, subject.Id)]) is not { } load)
             return new Outcome.DoesNotApply();
         if (subject.Type?.TotalCurrent is not { } most)
-            return Unknown.Of(subject.Type, PanelTypeFacts.TotalCurrent, subject, PanelFacts.Type);
+            return NotChecked.Of(subject.Type, PanelTypeFacts.TotalCurrent, subject, PanelFacts.Type);
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("moves together", load.Name.For(new Reader(subject.House))), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()),
@@ -39,7 +39,7 @@ public sealed class PanelOverloaded() : Check<Panel>(Subjects.Panels)
                 Spread, FieldRef.To(subject.Item, PanelFacts.Type), working);
         }
         return subject.Runs.FirstOrDefault(r => Load.Of(r.Unit) is null) is { } unknown
-            ? Unknown.Of(unknown.Unit.Kind, CoveringKindFacts.StartingCurrent, unknown.Unit, UnitFacts.Kind)
+            ? NotChecked.Of(unknown.Unit.Kind, CoveringKindFacts.StartingCurrent, unknown.Unit, UnitFacts.Kind)
             : new Outcome.Fine(working);
     }
 }

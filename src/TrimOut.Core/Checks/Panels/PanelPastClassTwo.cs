@@ -25,11 +25,11 @@ public sealed class PanelPastClassTwo() : Check<Panel>(Subjects.Panels)
     public override Outcome Judge(Panel subject)
     {
         if (subject.Type is not { Supply: { } supply } type)
-            return Unknown.Of(subject.Type, PanelTypeFacts.Supply, subject, PanelFacts.Type);
+            return NotChecked.Of(subject.Type, PanelTypeFacts.Supply, subject, PanelFacts.Type);
         if (type.OutputCurrent is not { } gives)
-            return Unknown.Of(type, PanelTypeFacts.OutputCurrent);
+            return NotChecked.Of(type, PanelTypeFacts.OutputCurrent);
         if (ClassTwo.Of(supply) is not { Ok: true } limits)
-            return Unknown.Of(type, PanelTypeFacts.Supply);
+            return NotChecked.Of(type, PanelTypeFacts.Supply);
         var most = limits.Value.NameplateCurrent;
         var working = Working.Of(Info.Source.Formula, () =>
         [

@@ -29,7 +29,7 @@ public sealed class PolaritySwapped : RunCheck
             return Found(subject, Negative.With(Arg.Label(negative, small: false), subject.Item.Get(negative)!.Value), negative);
         return subject.Item.Get(RunFacts.Polarity) switch
         {
-            null => Unknown.Of(subject, RunFacts.Polarity),
+            null => NotChecked.Of(subject, RunFacts.Polarity),
             Polarity.Right => new Outcome.Fine(Reasoning(subject)),
             _ => Found(subject, ChangedOver, RunFacts.Polarity),
         };
@@ -39,5 +39,6 @@ public sealed class PolaritySwapped : RunCheck
         new(message, ChangeBack, FieldRef.To(run.Item, fact), Reasoning(run));
 
     private static Working Reasoning(HomeRun run) => Working.Of("red on the red lead shows more than 0 V; wires changed over show less than 0 V", () =>
-        [.. new Fact[] { RunFacts.Polarity, RunFacts.OpenVolts, RunFacts.LoadedVolts }.Select(f => (f.Label.ToLowerInvariant(), run.Show(f) is { Length: > 0 } shown ? shown : "not read"))]);
+        [.. new Fact[] { RunFacts.Polarity, RunFacts.OpenVolts, RunFacts.LoadedVolts }.Select(f =>
+            (f.Label.ToLowerInvariant(), run.Show(f) is { Length: > 0 } shown ? shown : "not read"))]);
 }

@@ -39,12 +39,13 @@ public sealed class UnitsPastOutputs : HouseCheck
         foreach (var panel in house.Panels)
         {
             if (panel.Type is not { Outputs: { } outputs } type)
-                return Unknown.Of(panel.Type, PanelTypeFacts.Outputs, panel, PanelFacts.Type);
+                return NotChecked.Of(panel.Type, PanelTypeFacts.Outputs, panel, PanelFacts.Type);
             if (type.UnitsPerOutput is not { } each)
-                return Unknown.Of(type, PanelTypeFacts.UnitsPerOutput);
+                return NotChecked.Of(type, PanelTypeFacts.UnitsPerOutput);
             places += outputs * each;
         }
-        var working = Working.Of(Info.Source.Formula, () => [("units", NumberText.Plain(units)), ("panels", NumberText.Plain(house.Panels.Length)), ("places", NumberText.Plain(places))]);
+        var working = Working.Of(Info.Source.Formula, () => [("units", NumberText.Plain(units)), ("panels", NumberText.Plain(house.Panels.Length)),
+            ("places", NumberText.Plain(places))]);
         return units <= places
             ? new Outcome.Fine(working)
             : new Outcome.Found((house.Panels.Length == 1 ? PastOnePanel : PastPanels).With(units, house.Panels.Length, places),

@@ -13,15 +13,15 @@ internal static class Entry
 
     /// <summary>Which fact of the entry is missing; null when none is.</summary>
     public static Outcome.NotChecked? Unknown(Unit unit) =>
-        unit.EntryFromJamb is null ? Checks.Unknown.Of(unit, UnitFacts.EntryFromJamb)
-        : unit.EntryBack is null ? Checks.Unknown.Of(unit, UnitFacts.EntryBack)
-        : unit.EntryBelowHead is null ? Checks.Unknown.Of(unit, UnitFacts.EntryBelowHead)
+        unit.EntryFromJamb is null ? Checks.NotChecked.Of(unit, UnitFacts.EntryFromJamb)
+        : unit.EntryBack is null ? Checks.NotChecked.Of(unit, UnitFacts.EntryBack)
+        : unit.EntryBelowHead is null ? Checks.NotChecked.Of(unit, UnitFacts.EntryBelowHead)
         : null;
 
     /// <summary>Which fact of the brackets is missing on the sheet; null when none is.</summary>
     public static Outcome.NotChecked? Unknown(CoveringKind kind) =>
         new[] { CoveringKindFacts.Setback, CoveringKindFacts.EndBracketBack, CoveringKindFacts.EndBracketDown }.FirstOrDefault(f => kind[f] is null) is { } fact
-            ? Checks.Unknown.Of(kind, fact)
+            ? Checks.NotChecked.Of(kind, fact)
             : null;
 
     /// <summary>The entry of a unit of which no fact is missing.</summary>

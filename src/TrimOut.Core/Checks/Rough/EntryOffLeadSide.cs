@@ -30,9 +30,9 @@ public sealed class EntryOffLeadSide : UnitCheck
         if (!subject.OnPanel)
             return new Outcome.DoesNotApply();
         if (subject.LeadSide is not { } lead)
-            return Unknown.Of(subject, UnitFacts.LeadSide);
+            return NotChecked.Of(subject, UnitFacts.LeadSide);
         if (subject.EntrySide is not { } entry)
-            return Unknown.Of(subject, UnitFacts.EntrySide);
+            return NotChecked.Of(subject, UnitFacts.EntrySide);
         if (entry == lead)
             return new Outcome.Fine();
         var (leaves, reaches) = (Arg.Value(UnitFacts.EntrySide, entry), Arg.Value(UnitFacts.LeadSide, lead));

@@ -27,15 +27,15 @@ public sealed class EntryUnderCentreSupport : UnitCheck
             return new Outcome.DoesNotApply();
         var kind = subject.Kind;
         if (kind?[CoveringKindFacts.CentreFrom] is not { } from)
-            return Unknown.Of(kind, CoveringKindFacts.CentreFrom, subject, UnitFacts.Kind);
+            return NotChecked.Of(kind, CoveringKindFacts.CentreFrom, subject, UnitFacts.Kind);
         if (subject.PartWidth is not { } width)
-            return Unknown.Of(subject.Window, WindowFacts.RoughWidth);
+            return NotChecked.Of(subject.Window, WindowFacts.RoughWidth);
         if (width < from)
             return new Outcome.DoesNotApply();
         if (Entry.Unknown(subject) is { } unknown)
             return unknown;
         if (kind[CoveringKindFacts.CentreBracket] is not { } support)
-            return Unknown.Of(kind, CoveringKindFacts.CentreBracket);
+            return NotChecked.Of(kind, CoveringKindFacts.CentreBracket);
         if (Entry.Unknown(kind) is { } sheet)
             return sheet;
         var entry = Entry.Of(subject);

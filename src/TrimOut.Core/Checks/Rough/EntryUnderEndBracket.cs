@@ -31,7 +31,7 @@ public sealed class EntryUnderEndBracket : UnitCheck
             return unknown;
         var kind = subject.Kind;
         if (kind?[CoveringKindFacts.EndBracket] is not { } bracket)
-            return Unknown.Of(kind, CoveringKindFacts.EndBracket, subject, UnitFacts.Kind);
+            return NotChecked.Of(kind, CoveringKindFacts.EndBracket, subject, UnitFacts.Kind);
         if (Entry.Unknown(kind) is { } sheet)
             return sheet;
         var entry = Entry.Of(subject);

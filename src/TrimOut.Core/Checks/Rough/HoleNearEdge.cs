@@ -22,18 +22,19 @@ public sealed class HoleNearEdge : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("hole-near-edge", "Hole near the edge without a nail plate", Severity.Caution, Phase.RoughIn,
-        new Source("NFPA 70-2017, 300.4(A); whether it binds low-voltage cable depends on the edition, good practice everywhere", "edge >= 1 1/4 in (32 mm), or a plate"));
+        new Source("NFPA 70-2017, 300.4(A); whether it binds low-voltage cable depends on the edition, good practice everywhere",
+            "edge >= 1 1/4 in (32 mm), or a plate"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
         if (subject.Item.Get(RunFacts.HoleEdge) is not { } edge)
-            return Unknown.Of(subject, RunFacts.HoleEdge);
+            return NotChecked.Of(subject, RunFacts.HoleEdge);
         if (edge >= Least)
             return new Outcome.Fine();
         return subject.Item.Get(RunFacts.NailPlates) switch
         {
-            null => Unknown.Of(subject, RunFacts.NailPlates),
+            null => NotChecked.Of(subject, RunFacts.NailPlates),
             YesNo.Yes => new Outcome.Fine(),
             _ => new Outcome.Found(NoPlate.With(edge, Least), NailPlate, FieldRef.To(subject.Item, RunFacts.NailPlates)),
         };

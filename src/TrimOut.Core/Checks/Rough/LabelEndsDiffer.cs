@@ -23,9 +23,9 @@ public sealed class LabelEndsDiffer : RunCheck
     public override Outcome Judge(HomeRun subject)
     {
         if (subject.LabelAtWindow is not { } window)
-            return Unknown.Of(subject, RunFacts.LabelAtWindow);
+            return NotChecked.Of(subject, RunFacts.LabelAtWindow);
         if (subject.LabelAtPanel is not { } panel)
-            return Unknown.Of(subject, RunFacts.LabelAtPanel);
+            return NotChecked.Of(subject, RunFacts.LabelAtPanel);
         return string.Equals(window, panel, StringComparison.OrdinalIgnoreCase)
             ? new Outcome.Fine()
             : new Outcome.Found(EndsDiffer.With(Arg.Typed(window), Arg.Typed(panel)), ReadLoop, FieldRef.To(subject.Item, RunFacts.LabelAtPanel));

@@ -23,7 +23,7 @@ public sealed class LabelTwice : RunCheck
     public override Outcome Judge(HomeRun subject)
     {
         if (!subject.Labels.Any())
-            return Unknown.Of(subject, RunFacts.LabelAtWindow);
+            return NotChecked.Of(subject, RunFacts.LabelAtWindow);
         foreach (var label in subject.Labels)
         {
             if (subject.House.UnitsAt(Lookups.UnitsByLabel, label).FirstOrDefault(u => u.Id != subject.Unit.Id) is { Run: { } other })

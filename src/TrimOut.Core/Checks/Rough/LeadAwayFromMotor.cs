@@ -25,9 +25,9 @@ public sealed class LeadAwayFromMotor : UnitCheck
     public override Outcome Judge(Unit subject)
     {
         if (subject.Kind is not { MotorEnd: { } end } kind)
-            return Unknown.Of(subject.Kind, CoveringKindFacts.MotorEnd, subject, UnitFacts.Kind);
+            return NotChecked.Of(subject.Kind, CoveringKindFacts.MotorEnd, subject, UnitFacts.Kind);
         if (subject.LeadSide is not { } lead)
-            return Unknown.Of(subject, UnitFacts.LeadSide);
+            return NotChecked.Of(subject, UnitFacts.LeadSide);
         if (end == MotorEnd.Either || (end == MotorEnd.Left) == (lead == Side.Left))
             return new Outcome.Fine();
         var (lies, has) = (Arg.Value(UnitFacts.LeadSide, lead), Arg.Value(CoveringKindFacts.MotorEnd, end));

@@ -28,12 +28,12 @@ public sealed class MainsTooNear : RunCheck
     public override Outcome Judge(HomeRun subject)
     {
         if (subject.Item.Get(RunFacts.MainsDistance) is not { } distance)
-            return Unknown.Of(subject, RunFacts.MainsDistance);
+            return NotChecked.Of(subject, RunFacts.MainsDistance);
         if (distance >= Least)
             return new Outcome.Fine();
         return subject.Item.Get(RunFacts.MainsSheathed) switch
         {
-            null => Unknown.Of(subject, RunFacts.MainsSheathed),
+            null => NotChecked.Of(subject, RunFacts.MainsSheathed),
             YesNo.Yes => new Outcome.Fine(),
             _ => new Outcome.Found(Near(subject).With(distance), MoveAway, FieldRef.To(subject.Item, RunFacts.MainsDistance)),
         };

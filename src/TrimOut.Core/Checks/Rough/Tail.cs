@@ -13,8 +13,8 @@ internal static class Tail
 
     /// <summary>Which of the two is missing; null when none is.</summary>
     public static Outcome.NotChecked? Unknown(HomeRun run) =>
-        run.Unit.PartWidth is null ? Checks.Unknown.Of(run.Unit.Window, WindowFacts.RoughWidth)
-        : run.TailAtWindow is null ? Checks.Unknown.Of(run, RunFacts.TailAtWindow)
+        run.Unit.PartWidth is null ? Checks.NotChecked.Of(run.Unit.Window, WindowFacts.RoughWidth)
+        : run.TailAtWindow is null ? Checks.NotChecked.Of(run, RunFacts.TailAtWindow)
         : null;
 
     /// <summary>Both, where none is missing.</summary>

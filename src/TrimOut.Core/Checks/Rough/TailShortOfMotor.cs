@@ -27,18 +27,18 @@ public sealed class TailShortOfMotor : RunCheck
         if (Tail.Unknown(subject) is { } unknown)
             return unknown;
         if (unit.Kind is not { MotorEnd: { } end } kind)
-            return Unknown.Of(unit.Kind, CoveringKindFacts.MotorEnd, unit, UnitFacts.Kind);
+            return NotChecked.Of(unit.Kind, CoveringKindFacts.MotorEnd, unit, UnitFacts.Kind);
         if (kind[CoveringKindFacts.LeadBehind] is not { } behind)
-            return Unknown.Of(kind, CoveringKindFacts.LeadBehind);
+            return NotChecked.Of(kind, CoveringKindFacts.LeadBehind);
         if (unit.EntrySide is not { } entry)
-            return Unknown.Of(unit, UnitFacts.EntrySide);
+            return NotChecked.Of(unit, UnitFacts.EntrySide);
         if (unit.EntryFromJamb is not { } jamb)
-            return Unknown.Of(unit, UnitFacts.EntryFromJamb);
+            return NotChecked.Of(unit, UnitFacts.EntryFromJamb);
         if (unit.EntryBelowHead is not { } below)
-            return Unknown.Of(unit, UnitFacts.EntryBelowHead);
+            return NotChecked.Of(unit, UnitFacts.EntryBelowHead);
         Side? motor = end switch { MotorEnd.Left => Side.Left, MotorEnd.Right => Side.Right, _ => unit.LeadSide };
         if (motor is null)
-            return Unknown.Of(unit, UnitFacts.LeadSide);
+            return NotChecked.Of(unit, UnitFacts.LeadSide);
         var (tail, width) = Tail.Of(subject);
         var path = TailPath.ToMotor(width, jamb, below, motor == entry, behind);
         var working = Working.Of(Info.Source.Formula, () =>

@@ -5,7 +5,7 @@ using TrimOut.Core.Wording;
 namespace TrimOut.Core.Checks;
 
 /// <summary>Says which fact is missing and where it is filled in.</summary>
-internal static class Unknown
+internal static class NotChecked
 {
     /// <summary>Something that is missing of another item.</summary>
     public static readonly Message OfOther = new("{0} of {1}");
