@@ -34,9 +34,9 @@ internal sealed class HouseState(ItemTable items, Lazy<HouseShape> shape, HouseS
             return null;
         if (!ReferenceEquals(Shape, before.Shape))
             Shape.AddOtherThanIn(before.Shape, items, before.Items, changed);
-        if (changed.Count == 0)
-            return changed;
-        changed.Add(ReadKey.Everything.Value);
+        if (changed.Count > 0)
+            changed.Add(ReadKey.Everything.Value);
+        // After a step that changes nothing too: the next one is held against the lookups of this state.
         TakeLookups(before, changed);
         return changed;
     }

@@ -30,13 +30,15 @@ internal static class ItemNames
             : house.Find(item.Under) is { Kind: ItemKind.Window } window ? UnitOf.In(words, Of(house, window, words))
             : words(UnitAlone.English),
         ItemKind.Run => OfRun(house, item, words),
-        ItemKind.Leg => LegOf.In(words, house.Find(item.Under) is { } run ? OfRun(house, run, words) : words(RunAlone.English)),
+        ItemKind.Leg => LegOf.In(words, house.Find(item.Under) is { Kind: ItemKind.Run } run ? OfRun(house, run, words) : words(RunAlone.English)),
         ItemKind.Punch => item.Get(PunchFacts.What) ?? words(PunchItem.English),
         ItemKind.Waiver => item.Get(WaiverFacts.Check) ?? words(Waiver.English),
-        _ => item.Latest("name")?.Stored is { } name ? FactTable.IsKit(item.Kind) ? KitWords.In(words, name) : name
+        _ => item.Latest("name") is { Stored: { } stored } head && (head.Value as string ?? stored) is { } name
+            ? FactTable.IsKit(item.Kind) ? KitWords.In(words, name) : name
             : Nameless.In(words, words(KebabCase.Of(item.Kind))),
     };
 
     private static string OfRun(House house, Item run, Func<string, string> words) =>
-        house.Find(run.Under) is { } unit ? Of(house, unit, words) : words(RunAlone.English);
+        // A history that no program wrote may have a run lie under itself.
+        house.Find(run.Under) is { Kind: ItemKind.Unit } unit ? Of(house, unit, words) : words(RunAlone.English);
 }

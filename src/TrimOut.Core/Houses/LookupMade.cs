@@ -91,6 +91,9 @@ internal sealed class LookupMade<T> : LookupMade
             var moved = touched.Where(at => !map.Parts[at].AsSpan().SequenceEqual(_map.Parts[at])).ToList();
             keys = moved.SelectMany(at => _map.Parts[at].Concat(map.Parts[at])).Select(p => p.Key).Distinct(_lookup.Comparer).ToList();
             after = With(map, moved, keys);
+            // The same things under the same keys may come in another order, such as two units of a window that change places.
+            if (moved.Count > 0)
+                changed.Add(ReadKey.All(_lookup).Value);
         }
         else
         {

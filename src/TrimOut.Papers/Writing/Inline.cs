@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrimOut.Core;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Wording;
 
@@ -93,6 +94,6 @@ internal sealed class Inline
     /// <summary>Both, with a space between them.</summary>
     public static Inline operator +(Inline a, Inline b) => new(w => $"{a.Plain(w)} {b.Plain(w)}", w => $"{a.Markdown(w)} {b.Markdown(w)}");
 
-    /// <summary>Text as typed.</summary>
-    public static implicit operator Inline(string text) => new(text);
+    /// <summary>Text as typed, without what would act or stand unseen in it, wherever it comes from.</summary>
+    public static implicit operator Inline(string text) => new(ShownText.Kept(text));
 }

@@ -13,12 +13,14 @@ internal static class Moves
     [
         Move("down", "Down", $"The next {of}.", 1, move),
         Move("up", "Up", $"The {of} before.", -1, move),
-        Move("pagedown", "Page down", $"Ten {of}s on.", 10, move),
-        Move("pageup", "Page up", $"Ten {of}s back.", -10, move),
+        Move("pagedown", "Page down", $"Ten {Several(of)} on.", 10, move),
+        Move("pageup", "Page up", $"Ten {Several(of)} back.", -10, move),
         Move("home", "First", $"The first {of}.", -1_000_000, move),
         Move("end", "Last", $"The last {of}.", 1_000_000, move),
     ];
 
     private static KeyAction<T> Move<T>(string stroke, string name, string help, int by, Func<T, ScreenContext, int, T> move)
         where T : IScreen => new(stroke, name, help, (s, context) => new Transition(move(s, context, by))) { OnBar = false };
+
+    private static string Several(string of) => of.EndsWith('x') ? of + "es" : of + "s";
 }

@@ -33,6 +33,42 @@ public class CheckReportTests
         }, iter: 300, threads: 1);
     }
 
+    // Lookups go along with a step that changes nothing, or the step after it would be held against none.
+    [Fact]
+    public void AStepThatChangesNothingLeavesTheNextOneRight()
+    {
+        var job = Jobs.Walked("W02", Jobs.Walked()).Say("W01", UnitFacts.HubName, "Den left").Say("W02", UnitFacts.HubName, "Den right");
+        var report = CheckReport.Of(job.House).After(job.Say("W01", UnitFacts.Fabric, "Linen").House);
+        Assert.True(job.Scribe.Undo().Ok);
+        Assert.True(job.Scribe.Redo().Ok);
+        report = report.After(job.House).After(job.Say("W02", UnitFacts.HubName, "Den left").House);
+        Same(CheckReport.Of(job.House), report);
+        report = report.After(job.Do(RemoveItems.Remove(job.House, job.House.Windows[0].Item)).House);
+        Same(CheckReport.Of(job.House), report);
+    }
+
+    [Fact]
+    public void TwoUnitsOfAWindowThatChangePlacesAreJudgedAsTheyStandNow()
+    {
+        var house = HouseLog.Of(SampleHouse.Changes("canal-house")).Value.House;
+        var report = CheckReport.Of(house);
+        Assert.All(house.Windows.Where(w => w.Units.Length == 2), window =>
+        {
+            var swap = new Draft("swap").Put(window.Units[0].Id, UnitFacts.Position, 2).Put(window.Units[1].Id, UnitFacts.Position, 1);
+            var swapped = HouseLog.Preview(house, swap);
+            Same(CheckReport.Of(swapped), report.After(swapped));
+        });
+    }
+
+    [Fact]
+    public void ARunThatLiesUnderItselfHasAName()
+    {
+        var log = Jobs.Walked().Scribe.Log;
+        var id = new ChangeId("evil", 1);
+        var circle = log.With(new Change(id, log.LargestStamp + 1, DateTimeOffset.UnixEpoch, "x", "x", [new Edit.Add("q", ItemKind.Run, "q")]));
+        Assert.Equal("(run)", circle.House.NameOf(circle.House.Find("q")!));
+    }
+
     // Nothing is judged that read nothing of what changed: a tail that was measured touches only checks that look at tails.
     [Fact]
     public void WhatReadNothingOfTheChangeIsNotJudgedAgain()

@@ -71,7 +71,8 @@ public sealed class CableShared : HouseCheck
                 new Tap(after[at], Stretch(r)!.Value, r.OhmsPerMetre!.Value, Load.Of(r.Unit)!.Value))])
             : [];
         return runs.Select((run, at) => Allowed(trunk) is not { } most
-                ? trunk.Panel is { } panel ? NotChecked.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type) : NotChecked.Of(trunk, RunFacts.Panel)
+                ? trunk.Panel is { } panel ? NotChecked.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type)
+                : NotChecked.Of(trunk, RunFacts.Panel)
             : runs.Count > most ? Forbidden(runs, run, most, unknown is null ? results[at] : null)
             : unknown as Outcome ?? Arrives(runs, run, results[at]));
     }

@@ -22,5 +22,6 @@ public sealed class HeightsSpread : WindowCheck
     public override Outcome Judge(Window subject) =>
         subject.SmallestHeight is { } smallest && subject.LargestHeight is { } largest
             ? Spread.Judge(subject, Apart, smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.HeightLeft))
-            : NotChecked.Of(subject, new[] { WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight }.First(f => subject.Item.Get(f) is null));
+            : NotChecked.Of(subject,
+                new[] { WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight }.First(f => subject.Item.Get(f) is null));
 }
