@@ -3,8 +3,8 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
-using TrimOut.Screens.Shell;
 using TrimOut.Core.Wording;
+using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.JobSheet;
 
