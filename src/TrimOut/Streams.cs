@@ -21,7 +21,7 @@ internal static class Streams
         Console.SetError(new ShownWriter(_error));
     }
 
-    /// <summary>A writer of our own: the runtime's sends every terminal a mode for its reader of keys, and leaves it there.</summary>
+    /// <summary>A writer on a stream as it is, in the encoding of the terminal.</summary>
     private static StreamWriter Writer(Stream stream) =>
         new(stream, Console.OutputEncoding is { CodePage: not 65001 } other ? other : new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
             4096)

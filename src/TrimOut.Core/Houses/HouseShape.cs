@@ -72,9 +72,6 @@ internal sealed class HouseShape
     public IEnumerable<int> Present => Enumerable.Range(0, _present.Length).Where(p => _present[p]);
 
     /// <summary>Items of one kind, as they were added.</summary>
-    public ReadOnlySpan<int> Span(ItemKind kind) => _byKind[(int)kind];
-
-    /// <summary>Items of one kind, as they were added.</summary>
     public IReadOnlyList<int> OfKind(ItemKind kind) => _byKind[(int)kind];
 
     /// <summary>Units, runs, legs, presets, punch items and waivers that belong to an item, as they were added.</summary>

@@ -2,11 +2,7 @@ using System.Runtime.InteropServices;
 
 namespace TrimOut.Screens.Terminal;
 
-/// <summary>How large the terminal is, asked without a word to it.</summary>
-/// <remarks>
-/// .NET's own question makes it send the terminal the mode that its reader of keys wants, which would stay behind on a terminal that is too small to
-/// go on with.
-/// </remarks>
+/// <summary>How large the terminal is, asked of the system.</summary>
 internal static class TerminalSize
 {
     private const int StandardOutput = 1;
