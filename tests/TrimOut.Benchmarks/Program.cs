@@ -3,7 +3,7 @@ using BenchmarkDotNet.Engines;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
-using Perfolizer.Horology;
+using TrimOut.Benchmarks.Checks;
 using TrimOut.Benchmarks.HouseFiles;
 using TrimOut.Benchmarks.Papers;
 using TrimOut.Benchmarks.Plans;
@@ -36,14 +36,17 @@ if (args is ["bare-line"])
     return;
 }
 
+// Checks are over in milliseconds and run after every edit: they are measured when the code is warm.
+if (args is ["checks"])
+{
+    ChecksBySize.Measure();
+    return;
+}
+
 // "plans" runs what lies in the namespace Plans, and so on; more words go to BenchmarkDotNet as they are.
 var topic = args.Length > 0 && !args[0].StartsWith('-') ? args[0] : null;
 string[] filter = topic is null ? [] : ["--filter", $"TrimOut.Benchmarks.{char.ToUpperInvariant(topic[0])}{topic[1..]}.*"];
-// Checks are over in milliseconds and run after every edit: they are measured when the code is warm. Plans take longer and are run once.
-var job = topic == "checks"
-    ? Job.Default.WithStrategy(RunStrategy.Throughput).WithWarmupCount(12).WithIterationCount(10).WithIterationTime(TimeInterval.FromMilliseconds(200))
-        .WithId("Warm")
-    : Job.Default.WithStrategy(RunStrategy.Monitoring).WithWarmupCount(2).WithIterationCount(3).WithId("Short");
+var job = Job.Default.WithStrategy(RunStrategy.Monitoring).WithWarmupCount(2).WithIterationCount(3).WithId("Short");
 var config = ManualConfig.Create(DefaultConfig.Instance).AddJob(job.WithToolchain(InProcessEmitToolchain.Instance));
 BenchmarkSwitcher.FromAssembly(typeof(EqualTime).Assembly).Run([.. filter, .. args.Skip(topic is null ? 0 : 1)], config);
 if (topic == "plans")
