@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Plans.Parts;
 
@@ -26,6 +27,9 @@ public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
 
     /// <summary>What the files of this house's papers are named by, so that two houses can be written into one folder; empty for a single one.</summary>
     public string FilesOf { get; init; } = "";
+
+    /// <summary>The list of steps that the work is done by.</summary>
+    public StepList Steps { get; init; } = StepList.Shipped;
 
     /// <summary>Stops the writing.</summary>
     public CancellationToken Stop { get; init; }

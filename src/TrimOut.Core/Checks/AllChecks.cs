@@ -10,6 +10,7 @@ using TrimOut.Core.Checks.Measures;
 using TrimOut.Core.Checks.Orders;
 using TrimOut.Core.Checks.Panels;
 using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Phases;
 
 namespace TrimOut.Core.Checks;
 
@@ -38,6 +39,10 @@ public static class AllChecks
         new StepWithoutEvidence(), new KitUnchecked(),
         new ValuesDisagree(), new RemovedWhileWorkedOn(), new TagTwice(),
     ];
+
+    /// <summary>All checks, with a list of steps that the work is done by.</summary>
+    public static ImmutableArray<ICheck> By(StepList steps) =>
+        ReferenceEquals(steps, StepList.Shipped) ? All : [.. All.Select(c => c is StepWithoutEvidence ? new StepWithoutEvidence(steps) : c)];
 
     /// <summary>The check with that id; null when there is none.</summary>
     public static ICheck? Find(string id) => All.FirstOrDefault(c => c.Info.Id == id);

@@ -43,6 +43,9 @@ public sealed class CheckReport
     /// <summary>Holds every check against a house.</summary>
     public static CheckReport Of(House house) => Of(house, AllChecks.All);
 
+    /// <summary>Holds every check against a house, with the list of steps that the work is done by.</summary>
+    public static CheckReport Of(House house, StepList steps) => Of(house, AllChecks.By(steps));
+
     /// <summary>Holds only these checks against a house.</summary>
     public static CheckReport Of(House house, IEnumerable<ICheck> checks) => Of(house, checks, null);
 
@@ -83,7 +86,8 @@ public sealed class CheckReport
         var results = check is SubjectCheck by
             ? by.SubjectIds(view).Where(id => id == finding.Subject.Id || id == finding.Subject.Under).SelectMany(id => by.RunOn(by.Find(view, id)))
             : check.Run(view);
-        return results.Where(r => r.Subject.Id == finding.Subject.Id).Select(r => (r.Outcome as Outcome.Found)?.Working).FirstOrDefault(w => w is not null);
+        return results.Where(r => r.Subject.Id == finding.Subject.Id).Select(r => r.Outcome).OfType<Outcome.Found>()
+            .FirstOrDefault(f => f.Message.Equals(finding.Found.Message))?.Working;
     }
 
     /// <summary>Open stops of one phase.</summary>

@@ -8,7 +8,7 @@ namespace TrimOut.Core.History;
 /// It was frozen by the change that put the day, and is seen in the house as whoever put it knew it: what comes later in the history, undos
 /// among it, does not count, and neither does what another laptop had done before without that being known. A day that is put anew freezes anew.
 /// </remarks>
-/// <param name="AsFrozen">The unit, in the house as it was frozen.</param>
+/// <param name="AsFrozen">The unit, in the house as it was frozen, which shows lengths in the units of the house as it stands.</param>
 /// <param name="On">The day of its sheet.</param>
 /// <param name="Frozen">Who froze it, and when.</param>
 public sealed record FrozenUnit(Unit AsFrozen, DateOnly On, Head Frozen)
@@ -30,12 +30,16 @@ public sealed record FrozenUnit(Unit AsFrozen, DateOnly On, Head Frozen)
             foreach (var (unit, head, on, _) in known.OrderBy(f => f.Head, Later))
             {
                 var house = past.At(changes, 1 + changes.BinarySearch(log.Find(head.Id)!, InOrder));
-                if (house.UnitAlone(unit.Id) is { } asFrozen)
+                if (InUnitsOf(log.House, house).UnitAlone(unit.Id) is { } asFrozen)
                     frozen.Add(new FrozenUnit(asFrozen, on, head));
             }
         }
         return [.. frozen.OrderBy(f => f.Frozen, Later).ThenBy(f => f.AsFrozen.Item.Place)];
     }
+
+    /// <summary>What is shown beside the house as it stands is shown in its units, whatever they were then.</summary>
+    private static House InUnitsOf(House now, House then) => now.DisplayUnits == then.DisplayUnits ? then
+        : HouseLog.Preview(then, new Draft("The units of today").Put(House.RootId, HouseFacts.Units, now.DisplayUnits));
 
     private static (Item Unit, Head Head, DateOnly On, Seen? Seen)? Freeze(Item unit) =>
         unit.Latest(UnitFacts.OrderedOn.Name) is { Value: DateOnly on } head

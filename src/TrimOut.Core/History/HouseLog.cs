@@ -12,6 +12,7 @@ public sealed class HouseLog
     private readonly ImmutableDictionary<ChangeId, Change> _since;
     private readonly FrozenDictionary<ChangeId, ChangeId> _undone;
     private readonly PastHouses _past;
+    private int _goneOn;
 
     private HouseLog(
         ImmutableList<Change> changes, Dictionary<ChangeId, Change> folded, ImmutableDictionary<ChangeId, Change> since,
@@ -103,7 +104,7 @@ public sealed class HouseLog
             throw new ArgumentException($"Change {change.Id} is there already.", nameof(change));
         var isLast = Changes.IsEmpty || Change.Order(Changes[^1], change) < 0;
         return isLast && IsAboutWhatIsThere(change)
-            ? new(Changes.Add(change), _folded, _since.Add(change.Id, change), _undone, Fold.One(House, change), _past)
+            ? new(Changes.Add(change), _folded, _since.Add(change.Id, change), _undone, Fold.One(House, change), PastOfNext())
             : Of(Changes.Add(change)).Value;
     }
 
@@ -132,7 +133,12 @@ public sealed class HouseLog
     /// <summary>The house as it stood at the end of a day; see <see cref="CountAt"/>.</summary>
     public House At(DateOnly day) => At(CountAt(day));
 
-    /// <summary>Whether a change can be put on top of the house: it undoes nothing, and is about no item whose adding was undone.</summary>
-    private bool IsAboutWhatIsThere(Change change) =>
-        !change.Edits.Any(e => e is Edit.Undo) && (_undone.Count == 0 || PastHouses.IsAboutWhatIsThere(change, House));
+    /// <summary>Houses of the past go on with the first log that follows on this one; another one that does has a history of its own from here.</summary>
+    private PastHouses PastOfNext() => Interlocked.Exchange(ref _goneOn, 1) == 0 ? _past : _past.UpTo(Changes.Count);
+
+    /// <summary>
+    /// Whether a change can be put on top of the house: it undoes nothing, no undo was there before it, and it is about no item whose adding was undone.
+    /// </summary>
+    private bool IsAboutWhatIsThere(Change change) => !change.Edits.Any(e => e is Edit.Undo)
+        && (_undone.Count == 0 || (!_undone.ContainsKey(change.Id) && PastHouses.IsAboutWhatIsThere(change, House)));
 }

@@ -3,7 +3,7 @@ using TrimOut.Core.Houses;
 namespace TrimOut.Core.History;
 
 /// <summary>Houses as they stood earlier. Some of them are kept, so that going back and forth through a history replays few changes.</summary>
-/// <remarks>One for all logs that begin with the same changes. Any thread may ask.</remarks>
+/// <remarks>One for a log and those that it grew out of: each of these is the beginning of the next. Any thread may ask.</remarks>
 /// <param name="apart">How many changes lie between two houses that are kept on the way.</param>
 internal sealed class PastHouses(int apart = 16)
 {
@@ -15,11 +15,29 @@ internal sealed class PastHouses(int apart = 16)
     private readonly Dictionary<int, House> _kept = [];
     private readonly Queue<int> _oldest = [];
 
+    // What was undone before it was there, as far as the changes were looked through.
+    private readonly HashSet<ChangeId> _seen = [];
+    private readonly HashSet<ChangeId> _undoneBefore = [];
+    private int _lookedThrough;
+
+    /// <summary>The houses up to the first so many changes, for another log that goes on from there.</summary>
+    public PastHouses UpTo(int count)
+    {
+        var past = new PastHouses(apart);
+        lock (_lock)
+        {
+            foreach (var at in _oldest.Where(k => k <= count))
+                past.Keep(at, _kept[at]);
+        }
+        return past;
+    }
+
     /// <summary>The house as it stood after the first so many changes.</summary>
     public House At(IReadOnlyList<Change> ordered, int count)
     {
         lock (_lock)
         {
+            LookThrough(ordered, count);
             var at = _kept.Keys.Where(k => k <= count && k >= count - _stretch).DefaultIfEmpty(count / _stretch * _stretch).Max();
             var house = _kept.GetValueOrDefault(at) ?? Keep(at, Whole(ordered, at));
             while (at < count)
@@ -39,6 +57,17 @@ internal sealed class PastHouses(int apart = 16)
             ? On(_kept[earliest], ordered, earliest, next)
             : null;
 
+    /// <summary>Notes what an undo is about that comes after it in the agreed order, as in a history with losses or of a laptop that went back.</summary>
+    private void LookThrough(IReadOnlyList<Change> ordered, int count)
+    {
+        for (; _lookedThrough < count; _lookedThrough++)
+        {
+            var change = ordered[_lookedThrough];
+            _seen.Add(change.Id);
+            _undoneBefore.UnionWith(change.Edits.OfType<Edit.Undo>().Select(u => u.Of).Where(of => !_seen.Contains(of)));
+        }
+    }
+
     private static House Whole(IReadOnlyList<Change> ordered, int count) => Fold.All([.. ordered.Take(count)]).House;
 
     private House Keep(int count, House house)
@@ -50,14 +79,16 @@ internal sealed class PastHouses(int apart = 16)
         return _kept[count] = house;
     }
 
-    /// <summary>A house after some more changes; null where they reach back into what was there before, and all has to be replayed.</summary>
-    private static House? On(House house, IReadOnlyList<Change> ordered, int from, int to)
+    /// <summary>
+    /// A house after some more changes; null where they reach back into what was there before, or it into them, and all has to be replayed.
+    /// </summary>
+    private House? On(House house, IReadOnlyList<Change> ordered, int from, int to)
     {
         var more = new Change[to - from];
         for (var at = 0; at < more.Length; at++)
             more[at] = ordered[from + at];
         var ids = more.Select(c => c.Id).ToHashSet();
-        if (more.SelectMany(c => c.Edits).OfType<Edit.Undo>().Any(u => !ids.Contains(u.Of)))
+        if (ids.Overlaps(_undoneBefore) || more.SelectMany(c => c.Edits).OfType<Edit.Undo>().Any(u => !ids.Contains(u.Of)))
             return null;
         var undone = Fold.Undone(more);
         foreach (var change in more)

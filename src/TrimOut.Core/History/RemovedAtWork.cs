@@ -36,7 +36,7 @@ public sealed record RemovedAtWork(Item Item, Head Removal, ImmutableArray<(Item
             var others = Arg.All(Work.Select(w => w.Head.By).Distinct().Select(Arg.Typed));
             return Work.Any(w => w.Field == Item.RemovedField)
                 ? BroughtBack.With(Arg.Typed(Removal.By), Arg.When(Removal.At), others)
-                : WentOn.With(Arg.Typed(Removal.By), Arg.When(Removal.At), others, Arg.All(Facts()));
+                : WentOn.With(Arg.Typed(Removal.By), Arg.When(Removal.At), others, Facts());
         }
     }
 
@@ -69,10 +69,11 @@ public sealed record RemovedAtWork(Item Item, Head Removal, ImmutableArray<(Item
         }
     }
 
-    private IEnumerable<Arg> Facts()
+    private Arg Facts()
     {
         var facts = Work.OrderBy(w => w.Item.Place).Select(w => FactTable.Find(w.Item.Kind, w.Field)).OfType<Fact>().DistinctBy(f => f.Label).ToList();
-        var labels = facts.Take(FactsShown).Select(f => Arg.Label(f, small: false));
-        return facts.Count <= FactsShown ? labels : labels.Append(More.With(facts.Count - FactsShown));
+        var labels = facts.Select(f => Arg.Label(f, small: false)).ToList();
+        return facts.Count <= FactsShown ? Arg.All(labels)
+            : Arg.Of(labels, Arg.All([.. labels.Take(FactsShown), More.With(facts.Count - FactsShown)]));
     }
 }

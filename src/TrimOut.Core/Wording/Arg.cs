@@ -13,6 +13,18 @@ public abstract record Arg
     /// <summary>Its stored form, which tells two findings apart: exact, without words, names and units of the reader. Empty for what is only words.</summary>
     public abstract string Figure { get; }
 
+    /// <summary>The stored form of earlier releases, in which waivers may still hold it.</summary>
+    internal virtual string FormerFigure => Figure;
+
+    /// <summary>Whether a sentence in it has a tag.</summary>
+    internal static bool IsTagged(Arg arg) => arg switch
+    {
+        SentenceArg part => part.Sentence.IsTagged,
+        ListArg list => list.Args.Any(IsTagged),
+        StandsForArg shown => IsTagged(shown.Shown),
+        _ => false,
+    };
+
     /// <summary>How it reads.</summary>
     public abstract string For(Reader reader);
 
@@ -76,6 +88,12 @@ public abstract record Arg
     /// <summary>A day and a time as a device's clock had it.</summary>
     public static Arg When(DateTimeOffset at) => new TimeArg(at);
 
-    /// <summary>All of them, with the same text between each two.</summary>
+    /// <summary>All of them, with the same text between each two. Their order is how they read, and no figure.</summary>
     public static Arg All(IEnumerable<Arg> args, string between = ", ") => new ListArg([.. args], between);
+
+    /// <summary>Reads as what is shown, and stands for all of these: other ones of them are another figure.</summary>
+    public static Arg Of(IEnumerable<Arg> all, Arg shown) => new StandsForArg(shown, (ListArg)All(all));
+
+    /// <summary>A limit as a code states it in both units: the reader's own first. It is the same whatever was found, and no figure.</summary>
+    public static Arg Rule(string inches, string millimetres) => new RuleArg(inches, millimetres);
 }

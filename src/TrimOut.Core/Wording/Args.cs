@@ -122,18 +122,42 @@ internal sealed record TimeArg(DateTimeOffset At) : Arg
 
 internal sealed record SentenceArg(Sentence Sentence) : Arg
 {
-    public override string Figure => Sentence.Figures is { Length: > 0 } figures ? $"({figures})" : "";
+    public override string Figure => Bracketed(Sentence.Figures);
+
+    internal override string FormerFigure => Bracketed(Sentence.FormerFigures);
 
     public override string For(Reader reader) => Sentence.For(reader);
+
+    private static string Bracketed(string figures) => figures.Length > 0 ? $"({figures})" : "";
 }
 
 internal sealed record ListArg(Arg[] Args, string Between) : Arg
 {
-    public override string Figure => string.Join(", ", Args.Select(a => a.Figure));
+    public override string Figure => string.Join(", ", Args.Select(a => a.Figure).Order(StringComparer.Ordinal));
+
+    internal override string FormerFigure => string.Join(", ", Args.Select(a => a.FormerFigure));
 
     public override string For(Reader reader) => string.Join(Between, Args.Select(a => a.For(reader)));
 
     public bool Equals(ListArg? other) => other is not null && Between == other.Between && Args.AsSpan().SequenceEqual(other.Args);
 
     public override int GetHashCode() => Args.Length;
+}
+
+internal sealed record StandsForArg(Arg Shown, ListArg Members) : Arg
+{
+    public override string Figure => Members.Figure;
+
+    internal override string FormerFigure => Shown.FormerFigure;
+
+    public override string For(Reader reader) => Shown.For(reader);
+}
+
+internal sealed record RuleArg(string Inches, string Millimetres) : Arg
+{
+    public override string Figure => "";
+
+    public override string For(Reader reader) => reader.Units == DisplayUnits.Inches
+        ? $"{reader.Figure(Inches)} ({reader.Figure(Millimetres)})"
+        : $"{reader.Figure(Millimetres)} ({reader.Figure(Inches)})";
 }

@@ -11,14 +11,21 @@ public sealed partial class Message
 {
     /// <summary>A message.</summary>
     /// <param name="english">Its English words, with every place from {0} on.</param>
-    public Message(string english)
+    /// <param name="tag">
+    /// What tells it from another message of its check that can have the same figures: stored with waivers, kebab-case, never changed. Empty where the
+    /// figures tell them apart.
+    /// </param>
+    public Message(string english, string tag = "")
     {
-        English = english;
+        (English, Tag) = (english, tag);
         Places = Place().Matches(english).Select(m => int.Parse(m.ValueSpan[1..^1], CultureInfo.InvariantCulture)).DefaultIfEmpty(-1).Max() + 1;
     }
 
     /// <summary>Its English words.</summary>
     public string English { get; }
+
+    /// <summary>What tells it from another message of its check that can have the same figures; empty where they tell.</summary>
+    public string Tag { get; }
 
     /// <summary>How many places it has.</summary>
     public int Places { get; }

@@ -15,8 +15,14 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <summary>What stands in its places.</summary>
     public IReadOnlyList<Arg> Args => _args;
 
-    /// <summary>Its arguments in their stored form, the same in every language, wording and unit setting.</summary>
-    public string Figures => string.Join("; ", _args.Select(a => a.Figure).Where(f => f.Length > 0));
+    /// <summary>The tag of its message and its arguments in their stored form, the same in every language, wording and unit setting.</summary>
+    public string Figures => string.Join("; ", _args.Select(a => a.Figure).Prepend(Message.Tag).Where(f => f.Length > 0));
+
+    /// <summary>The same as releases stored it in which messages had no tags and lists stood in walking order.</summary>
+    internal string FormerFigures => string.Join("; ", _args.Select(a => a.FormerFigure).Where(f => f.Length > 0));
+
+    /// <summary>Whether its message, or that of a part of it, has a tag.</summary>
+    internal bool IsTagged => Message.Tag.Length > 0 || _args.Any(Arg.IsTagged);
 
     /// <summary>The words for a reader.</summary>
     public string For(Reader reader) => Message.In(reader.Words, Array.ConvertAll(_args, a => a.For(reader)));

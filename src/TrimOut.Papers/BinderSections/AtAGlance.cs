@@ -46,7 +46,7 @@ internal static class AtAGlance
         to.Heading(3, "How far each phase is");
         to.Table(["Phase", "Steps done", "Steps in all", "Open stops"], PhaseNames.All.Select(p =>
         {
-            var progress = Progress.Of(house, p);
+            var progress = Progress.Of(house, p, data.Steps);
             return Row(Ours(p.Full()), Number(progress.Done), Number(progress.Total), Number(data.Report.StopsIn(p)));
         }));
     }

@@ -15,17 +15,17 @@ internal static class WhoDidWhat
     {
         to.Say("From the marks in the house file, which keeps every single entry with its person and time.");
         to.Table(["Phase", "Who", "Steps", "First", "Last"],
-            from mark in Marks(data.House)
+            from mark in Marks(data.House, data.Steps)
             group mark.Head by (mark.Phase, mark.Head.By) into work
             orderby work.Key.Phase, work.Min(h => h.At), work.Key.By
             select Row(Ours(work.Key.Phase.Full()), work.Key.By.OrDash(), Number(work.Count()), work.Min(h => h.At).OnPaper(), work.Max(h => h.At).OnPaper()),
             "No step is marked yet.");
     }
 
-    private static IEnumerable<(Phase Phase, Head Head)> Marks(House house) =>
+    private static IEnumerable<(Phase Phase, Head Head)> Marks(House house, StepList steps) =>
         from subject in Progress.Walkers(house)
         from phase in PhaseNames.All
-        from step in StepList.Of(phase, subject)
+        from step in steps.Asked(phase, subject)
         where subject.MarkOf(step) is not null
         select (phase, subject.Item.Latest($"{StepMark.FactName}:{step.Id}")!);
 }

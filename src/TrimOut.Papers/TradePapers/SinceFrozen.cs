@@ -17,7 +17,8 @@ internal sealed class SinceFrozen(HouseLog log, IReadOnlyList<FrozenUnit> frozen
 
     /// <summary>What differs of one unit, in words, for the table.</summary>
     public IEnumerable<string> Of(FrozenUnit unit) => log.House.FindUnit(unit.AsFrozen.Id) is { } now
-        ? OrderFact.All.Where(f => !f.Same(unit.AsFrozen, now)).Select(f => f.Label.ToLowerInvariant())
+        ? OrderFact.All.Where(f => !f.Same(unit.AsFrozen, now)).Select(f => f.Label)
+            .Concat(SizeByMeasures.All.Where(s => !s.Follows(unit.AsFrozen, now)).Select(s => s.Label)).Select(l => l.ToLowerInvariant())
         : [Gone(unit.AsFrozen).Why];
 
     /// <summary>Remotes, hubs and panels of a house by their type.</summary>
@@ -32,8 +33,29 @@ internal sealed class SinceFrozen(HouseLog log, IReadOnlyList<FrozenUnit> frozen
         if (log.House.FindUnit(then.Id) is not { } now)
             return [Said(then.Tag, Ours("The unit"), Ours("ordered"), Ours(Gone(then).Why), Gone(then).From)];
         return OrderFact.All.Where(f => !f.Same(then, now))
-            .Select(f => Said(then.Tag, Ours(f.Label), f.Entry(then), f.Entry(now), f.From(then).Concat(f.From(now))));
+            .Select(f => Said(then.Tag, Ours(f.Label), f.Entry(then), f.Entry(now), f.From(then).Concat(f.From(now))))
+            .Concat(ByMeasures(then, now));
     }
+
+    /// <summary>Sizes that the order does not follow any more from what it was worked out of, and what of that is another now.</summary>
+    private IEnumerable<Inline[]> ByMeasures(Unit then, Unit now)
+    {
+        var sizes = SizeByMeasures.All.Where(s => !s.Follows(then, now)).ToList();
+        foreach (var size in sizes)
+        {
+            yield return Said(then.Tag, Ours(size.Label), size.Entry(then), size.Entry(now),
+                [.. size.ChangedSince(then, now).SelectMany(c => c.Fields), .. NewNeighbours(then, now)]);
+        }
+        foreach (var changed in sizes.SelectMany(s => s.ChangedSince(then, now)).DistinctBy(c => c.Fact).Where(c => !c.IsPrinted))
+        {
+            yield return Said(then.Tag, Ours(changed.Fact.Label), changed.Then?.Entry(changed.Fact) ?? Dash, changed.Now?.Entry(changed.Fact) ?? Dash,
+                changed.Fields);
+        }
+    }
+
+    /// <summary>Where a window has more or fewer units now, its opening is shared out anew.</summary>
+    private static IEnumerable<(string, string)> NewNeighbours(Unit then, Unit now) =>
+        then.Window.Units.Length == now.Window.Units.Length ? [] : OrderFact.Tag.From(now);
 
     /// <summary>Units that came into the house after the last sheet was frozen, and those that were taken off their sheet.</summary>
     private IEnumerable<Inline[]> OffTheSheets()

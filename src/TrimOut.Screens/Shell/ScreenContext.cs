@@ -27,7 +27,7 @@ internal sealed class ScreenContext
         Papers = papers;
         Now = now;
         Glyphs = glyphs;
-        _report = new(() => before is null ? CheckReport.Of(House) : ReferenceEquals(before.House, House) ? before : before.After(House));
+        _report = new(() => before is null ? CheckReport.Of(House, Steps) : ReferenceEquals(before.House, House) ? before : before.After(House));
         _sums = Sums(House, Steps);
     }
 
@@ -87,7 +87,7 @@ internal sealed class ScreenContext
     public ScreenContext AsItStood(int count)
     {
         var house = Log.At(count);
-        var then = new ScreenContext(this, house, CheckReport.Of(house));
+        var then = new ScreenContext(this, house, CheckReport.Of(house, Steps));
         then.GetReady();
         return then;
     }

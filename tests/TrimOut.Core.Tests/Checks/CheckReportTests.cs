@@ -6,6 +6,8 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks;
@@ -14,23 +16,40 @@ public class CheckReportTests
 {
     private static readonly ImmutableArray<ICheck> Checks = [.. AllChecks.All, new LooksEverywhere()];
 
-    // The report after a step is the report from the beginning, whatever was typed into whatever fact, added, removed, undone or taken over from another
-    // laptop.
-    [Fact]
-    public void JudgingOnlyWhatChangedSaysTheSameAsJudgingEverything()
+    /// <summary>The houses that are walked, and how often; the one without a name is the invented big one.</summary>
+    public static TheoryData<string, int> Walked
     {
-        var start = BigHouse.Of(12);
+        get
+        {
+            var walked = new TheoryData<string, int> { { "", 300 } };
+            foreach (var sample in SampleHouse.Names)
+                walked.Add(sample, 25);
+            return walked;
+        }
+    }
+
+    // The report after a step is the report from the beginning, whatever was typed into whatever fact, added, removed, undone, done again or taken over
+    // from another laptop; and so are the lookups that it goes by.
+    [Theory]
+    [MemberData(nameof(Walked))]
+    public void JudgingOnlyWhatChangedSaysTheSameAsJudgingEverything(string sample, int walks)
+    {
+        var start = sample.Length == 0 ? BigHouse.Of(12).Scribe.Log : HouseLog.Of(SampleHouse.Changes(sample)).Value;
         var first = CheckReport.Of(start.House, Checks);
         RandomDeeds.Gen.Sample(deeds =>
         {
-            var (log, report) = (start.Scribe.Log, first);
+            var (log, report) = (start, first);
             foreach (var deed in deeds)
             {
-                log = deed.DoneTo(log);
-                report = report.After(log.House);
-                Same(CheckReport.Of(log.House, Checks), report);
+                foreach (var step in deed.DoneTo(log))
+                {
+                    log = step;
+                    report = report.After(log.House);
+                    Same(CheckReport.Of(new House(log.House.Items), Checks), report);
+                    SameLookups(new House(log.House.Items), log.House);
+                }
             }
-        }, iter: 300, threads: 1);
+        }, iter: walks, threads: 1);
     }
 
     // Lookups go along with a step that changes nothing, or the step after it would be held against none.
@@ -122,6 +141,55 @@ public class CheckReportTests
         Assert.Equal(findings.OrderBy(f => f.Check.Severity).ThenBy(f => f.Check.Phase), findings);
     }
 
+    // Facts that nobody judges by, undone and done again: the house is another object each time, and nothing in it reads otherwise.
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void WhatIsUndoneAndDoneAgainLeavesEveryLookupAsItWas(string sample)
+    {
+        var scribe = SampleHouse.Open(sample, TimeProvider.System);
+        var report = CheckReport.Of(scribe.House, Checks);
+        foreach (var window in scribe.House.Windows.Take(3))
+        {
+            Assert.True(scribe.Record(new Draft("note").Put(window.Id, WindowFacts.Note, "ladder")).Ok);
+            foreach (var step in (Func<Result<Change>>[])[scribe.Undo, scribe.Redo, scribe.Undo])
+            {
+                report = report.After(scribe.House);
+                Assert.True(step().Ok);
+                report = report.After(scribe.House);
+                Same(CheckReport.Of(new House(scribe.House.Items), Checks), report);
+                SameLookups(new House(scribe.House.Items), scribe.House);
+            }
+        }
+    }
+
+    public static TheoryData<string> Samples => [.. SampleHouse.Names];
+
+    // One subject with two findings: each has the working of its own figures.
+    [Fact]
+    public void AFindingHasItsOwnWorkingAndNotThatOfAnotherFindingOfItsSubject()
+    {
+        var report = CheckReport.Of(Jobs.Walked().House, [new FindsTwice()]);
+        Assert.Equal(["1", "2"], report.Findings.Select(f => report.WorkingOf(f)!.Formula));
+    }
+
+    private static void SameLookups(House expected, House actual)
+    {
+        Assert.All(Lookup.All, lookup =>
+        {
+            if (lookup is Lookup<string> ids)
+                SameLookup(expected.State.Of(ids), actual.State.Of(ids));
+            else
+                SameLookup(expected.State.Of((Lookup<(string, Length?)>)lookup), actual.State.Of((Lookup<(string, Length?)>)lookup));
+        });
+    }
+
+    private static void SameLookup<T>(LookupMade<T> expected, LookupMade<T> actual)
+        where T : IEquatable<T>
+    {
+        Assert.Equal(expected.Keys, actual.Keys);
+        Assert.All(expected.Keys, key => Assert.Equal(expected[key], actual[key]));
+    }
+
     private static void Same(CheckReport expected, CheckReport actual)
     {
         Assert.Equal(expected.Findings.Select(f => (f.Check, f.Subject.Id, f.Found, f.Waiver?.Id)),
@@ -129,6 +197,21 @@ public class CheckReportTests
         Assert.Equal(expected.Missing.Select(m => (m.Check, m.Subject.Id, m.NotChecked)), actual.Missing.Select(m => (m.Check, m.Subject.Id, m.NotChecked)));
         Assert.Equal(expected.Passed, actual.Passed);
         Assert.All(actual.Findings.Select(f => f.Subject).Concat(actual.Missing.Select(m => m.Subject)), s => Assert.Same(actual.House.Find(s.Id), s));
+    }
+
+    /// <summary>Finds two things of each window, worked out in two ways.</summary>
+    private sealed class FindsTwice : HouseCheck
+    {
+        private static readonly Message Found = new("{0}");
+
+        public override CheckInfo Info { get; } =
+            new("finds-twice", "Found twice", Severity.Note, Phase.RoughIn, new Source(Source.CommonPractice, "none"));
+
+        public override IEnumerable<CheckResult> Run(House house) =>
+            from window in house.Windows
+            from number in new[] { 1, 2 }
+            select Result(window, new Outcome.Found(Found.With(number), Found.With(number), FieldRef.To(window.Item, WindowFacts.Tag),
+                Working.Of(number == 1 ? "1" : "2", () => [])));
     }
 
     /// <summary>Judges each run by its tail at the window, and keeps which it judged.</summary>

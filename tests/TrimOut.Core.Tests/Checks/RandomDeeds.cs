@@ -7,8 +7,8 @@ using TrimOut.Core.Phases;
 
 namespace TrimOut.Core.Tests.Checks;
 
-/// <summary>Things that people do to a house, at random: facts typed or taken away, items added, removed and brought back, undone changes, another
-/// laptop's work taken in.</summary>
+/// <summary>Things that people do to a house, at random: facts typed or taken away, also such as nobody judges by, items added, removed and brought back,
+/// changes undone, or undone and done again at once, units that change places, another laptop's work taken in.</summary>
 internal static class RandomDeeds
 {
     private static readonly string[] Typed =
@@ -29,11 +29,27 @@ internal static class RandomDeeds
     /// <param name="Aside">Done beside the value, or without having seen it.</param>
     internal sealed record Deed(int At, int Which, string Text, int Key, bool Aside)
     {
-        /// <summary>The history with this deed; the same where it can't be done.</summary>
-        public HouseLog DoneTo(HouseLog log)
+        /// <summary>The history step by step with this deed; the same where it can't be done.</summary>
+        public IEnumerable<HouseLog> DoneTo(HouseLog log)
         {
-            if (Which % 23 == 0)
-                return Undone(log);
+            if (Which % 23 is not (1 or 2))
+            {
+                yield return Which % 23 == 0 ? Undone(log) : Done(log);
+                yield break;
+            }
+            // Undone and done again: the house is as it was, whether or not anybody looked at it in between.
+            var mine = log.Changes.LastOrDefault(c => c.Id.Device is "deed" or "other");
+            if (mine is null)
+                yield break;
+            var undo = Change(log, new Draft("undo", [new Edit.Undo(mine.Id)]), false, "deed");
+            var undone = log.With(undo);
+            if (Aside)
+                yield return undone;
+            yield return undone.With(Change(undone, new Draft("redo", [new Edit.Undo(undo.Id)]), false, "deed"));
+        }
+
+        private HouseLog Done(HouseLog log)
+        {
             if (Draft(log.House, At, Which, Text, Key, Aside) is not { Ok: true } draft)
                 return log;
             var change = Change(log, draft.Value, Aside && Which % 3 == 0, Which % 19 == 0 ? "other" : "deed");
@@ -62,6 +78,10 @@ internal static class RandomDeeds
             return RemoveItems.BringBack(house, gone);
         if (which % 31 == 4)
             return new Draft("gone").PutStored(item.Id, Item.RemovedField, "deed:1");
+        if (which % 31 == 5)
+            return Unread(house, item);
+        if (which % 31 == 6 && house.Windows.Where(w => w.Units.Length > 1).ToList() is { Count: > 0 } several)
+            return Swapped(several[key % several.Count]);
         if (which % 31 == 2)
             return PunchList.Write(house, item, "mend it", Phase.Hang);
         var facts = FactTable.Of(item.Kind);
@@ -71,6 +91,14 @@ internal static class RandomDeeds
         var keyed = fact.Name == "step" ? StepList.All[key % StepList.All.Length].Id : house.Units.Length == 0 ? "x" : house.Units[key % house.Units.Length].Id;
         return SetFact.Typed(house, item, fact, typed, keyed);
     }
+
+    /// <summary>A note, which no check judges by.</summary>
+    private static Draft Unread(House house, Item item) => FactTable.Find(item.Kind, "note") is { } note
+        ? new Draft("note").PutStored(item.Id, note.Name, "ladder")
+        : new Draft("contact").Put(House.RootId, HouseFacts.SiteContact, "the neighbour");
+
+    private static Draft Swapped(Window window) => new Draft("swap")
+        .Put(window.Units[0].Id, UnitFacts.Position, 2).Put(window.Units[1].Id, UnitFacts.Position, 1);
 
     /// <summary>The change as a laptop makes it that has seen all there is, or one that has seen nothing of the values: then both stay.</summary>
     private static Change Change(HouseLog log, Draft draft, bool unseen, string device)

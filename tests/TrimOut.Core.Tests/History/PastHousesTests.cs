@@ -29,6 +29,64 @@ public class PastHousesTests
         }
     }, iter: 150);
 
+    /// <summary>
+    /// Logs that grow out of one another like the twigs of a tree, with undos of what is there, of what is not there yet and of undos: every house of
+    /// every log is the plain fold of its changes up to there, whatever was asked of the others before.
+    /// </summary>
+    [Fact]
+    public void LogsThatBranchOffOneAnotherHaveTheirOwnHousesOfThePast() => Gen.Select(Twigs.Array[1, 60], Gen.Int).Sample((twigs, seed) =>
+    {
+        var job = new TestJob().Window("W01");
+        var window = job.House.Windows[0].Id;
+        var (logs, random) = (new List<HouseLog> { job.Scribe.Log }, new Random(seed));
+        foreach (var (from, device, undoes, value) in twigs)
+        {
+            var log = logs[from % logs.Count];
+            var id = new ChangeId($"d{device}", log.Changes.Select(c => c.Id).Where(c => c.Device == $"d{device}").Select(c => c.Sequence).DefaultIfEmpty().Max() + 1);
+            // What comes next on some laptop may be undone before it is there.
+            var known = log.Changes.Skip(2).Select(c => c.Id).Append(new ChangeId($"d{value % 3}", 1 + value % 5)).ToList();
+            Edit edit = undoes ? new Edit.Undo(known[value % known.Count]) : new Edit.Put(window, WindowFacts.Note.Name, $"{id} {value}", []);
+            logs.Add(log.With(new Change(id, log.LargestStamp + 1, DateTimeOffset.UnixEpoch, "Twig", "twig", [edit])));
+            foreach (var asked in Enumerable.Range(0, 3).Select(_ => logs[random.Next(logs.Count)]).Append(logs[^1]))
+            {
+                var count = random.Next(asked.Changes.Count + 1);
+                Assert.Equal(TwoLaptops.Picture(Fold.All([.. asked.Changes.Take(count)]).House), TwoLaptops.Picture(asked.At(count)));
+            }
+            Assert.Equal(TwoLaptops.Picture(Fold.All(logs[^1].Changes).House), TwoLaptops.Picture(logs[^1].House));
+        }
+    }, iter: 400, threads: 1);
+
+    private static readonly Gen<(int From, int Device, bool Undoes, int Value)> Twigs =
+        Gen.Select(Gen.Int[0, 99], Gen.Int[0, 2], Gen.Int[0, 3].Select(n => n == 0), Gen.Int[0, 99]);
+
+    [Fact]
+    public void TwoLogsThatFollowOnOneHaveEachTheirOwnPast()
+    {
+        var log = new TestJob().Window("W01").Scribe.Log;
+        var window = log.House.Windows[0].Id;
+        HouseLog Noted(string note) => log.With(Note(log, 1, note)).With(Note(log, 2, "last"));
+        var (one, other) = (Noted("one"), Noted("other"));
+        Assert.Equal(("one", "other"), (NoteIn(one), NoteIn(other)));
+        string? NoteIn(HouseLog of) => of.At(of.Changes.Count - 1).FindTag("W01")!.Item.Get(WindowFacts.Note);
+        Change Note(HouseLog on, int more, string note) => new(new ChangeId("d", more), on.LargestStamp + more, DateTimeOffset.UnixEpoch, "x", "note",
+            [new Edit.Put(window, WindowFacts.Note.Name, note, [])]);
+    }
+
+    [Fact]
+    public void WhatWasUndoneBeforeItCameIsUndone()
+    {
+        var log = new TestJob().Window("W01").Scribe.Log;
+        var (id, window) = (new ChangeId("late", 1), log.House.Windows[0].Id);
+        log = log.With(Next("undo", new Edit.Undo(id), new ChangeId("early", 1)));
+        log = log.With(Next("note", new Edit.Put(window, WindowFacts.Note.Name, "undone", []), id));
+        Assert.Null(log.House.FindTag("W01")!.Item.Get(WindowFacts.Note));
+        log = log.With(Next("colour", new Edit.Put(window, WindowFacts.Mount.Name, "inside", []), new ChangeId("late", 2)));
+        var past = new PastHouses(apart: 1);
+        for (var count = 0; count <= log.Changes.Count; count++)
+            Assert.Null(past.At(log.Changes, count).FindTag("W01")?.Item.Get(WindowFacts.Note));
+        Change Next(string what, Edit edit, ChangeId by) => new(by, log.LargestStamp + 1, DateTimeOffset.UnixEpoch, "x", what, [edit]);
+    }
+
     [Fact]
     public void AnUndoThatCameLaterDoesNotCountYet()
     {

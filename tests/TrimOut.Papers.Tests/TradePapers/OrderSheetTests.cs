@@ -124,6 +124,53 @@ public class OrderSheetTests
         Assert.Equal(["Nothing."], Page(Frozen().SayOf("", HouseFacts.Units, "millimetres")).SaidUnder(Since));
 
     [Fact]
+    public void OtherUnitsOfLengthAreThoseOfTheWholeSheet()
+    {
+        var job = Frozen().SayOf("", HouseFacts.Units, "millimetres").Say("W01", UnitFacts.OrderWidth, "1100");
+        Assert.Equal(["W01", "Order width", "1143 mm", "1100 mm", "Test crew", Day], Changes(job).Single());
+        Assert.Equal("1143 mm", Page(job).TableUnder(Sheet).Single()[2]);
+        var rows = CsvTableTests.Read(OrderSheet.Paper.Csv!(FinishedHouse.Data(job.Scribe.Log)));
+        Assert.Equal("1143 mm", rows[1][Array.IndexOf(rows[0], "order width")]);
+        Assert.Equal("45\"", Page(job.SayOf("", HouseFacts.Units, "inches")).TableUnder(Sheet).Single()[2]);
+    }
+
+    [Fact]
+    public void AMeasureThatGivesAnotherSizeAfterTheFreezeIsListedWithTheSize()
+    {
+        var job = Measured().Say("W01", WindowFacts.WidthBottom, "44 1/2").Say("W01", WindowFacts.HeightLeft, "61");
+        Assert.Equal(
+        [
+            ["W01", "Width by the measures", "45\"", "44 1/2\"", "Test crew", Day],
+            ["W01", "Height by the measures", "60\"", "61\"", "Test crew", Day],
+            ["W01", "Width, bottom", "45\"", "44 1/2\"", "Test crew", Day],
+            ["W01", "Height, left", "60\"", "61\"", "Test crew", Day],
+        ], Changes(job));
+        var rows = CsvTableTests.Read(OrderSheet.Paper.Csv!(FinishedHouse.Data(job.Scribe.Log)));
+        Assert.Equal("width by the measures; height by the measures", rows[1][^1]);
+        Assert.Equal("–", Changes(Measured().Say("W01", WindowFacts.WidthTop, ""))[0][3]);
+    }
+
+    [Fact]
+    public void AMeasureThatGivesTheSameSizeOrTheOneThatWasOrderedIsNoChange()
+    {
+        Assert.Equal(["Nothing."], Page(Measured().Say("W01", WindowFacts.WidthMiddle, "45 3/4")).SaidUnder(Since));
+        var late = new TestJob().Window("W01").Say("W01", UnitFacts.OrderWidth, "45").Say("W01", UnitFacts.OrderHeight, "60")
+            .Say("W01", WindowFacts.Mount, "inside").Say("W01", UnitFacts.OrderedOn, Day);
+        Assert.Equal(["Nothing."], Page(Sides(late)).SaidUnder(Since));
+    }
+
+    [Fact]
+    public void WhateverTheSizeIsWorkedOutOfIsListed()
+    {
+        var kit = Measured(j => j.Say("W01", WindowFacts.WidthTop, "45 1/8")).SayOf("Roller", CoveringKindFacts.RoundTo, "2");
+        Assert.Equal([["W01", "Width by the measures", "45\"", "44\"", "Test crew", Day], ["W01", "Rounded to"]],
+            Changes(kit).Select(r => r[1] == "Rounded to" ? r.Take(2) : r));
+        var outside = Measured(j => j.Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.OverlapEachSide, "2"))
+            .Say("W01", WindowFacts.OverlapEachSide, "3");
+        Assert.Equal([("Width by the measures", "49\"", "51\""), ("Overlap each side", "2\"", "3\"")], Changes(outside).Select(r => (r[1], r[2], r[3])));
+    }
+
+    [Fact]
     public void TheTableHasTheSheetAsItWasFrozenAndWhatIsDifferentNow()
     {
         var job = Frozen().Say("W01", UnitFacts.OrderWidth, "44").Window("W02").Say("W02", UnitFacts.OrderedOn, Day);
@@ -170,6 +217,22 @@ public class OrderSheetTests
 
     private static TestJob Frozen() =>
         new TestJob().Window("W01").Say("W01", UnitFacts.OrderWidth, "45").Say("W01", WindowFacts.Mount, "inside").Say("W01", UnitFacts.OrderedOn, Day);
+
+    /// <summary>Measured 45 x 60, ordered so, and frozen.</summary>
+    private static TestJob Measured(Func<TestJob, TestJob>? then = null)
+    {
+        var job = Sides(new TestJob().Window("W01").Say("W01", WindowFacts.Mount, "inside"));
+        return (then?.Invoke(job) ?? job).Say("W01", UnitFacts.OrderWidth, "45").Say("W01", UnitFacts.OrderHeight, "60").Say("W01", UnitFacts.OrderedOn, Day);
+    }
+
+    private static TestJob Sides(TestJob job)
+    {
+        foreach (var fact in new[] { WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom })
+            job.Say("W01", fact, "45");
+        foreach (var fact in new[] { WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight })
+            job.Say("W01", fact, "60");
+        return job;
+    }
 
     /// <summary>The history with one more change of another laptop, which had all that came before.</summary>
     private static HouseLog On(TestJob job, string device, DateTimeOffset clock, string inches)

@@ -17,9 +17,10 @@ public sealed class CableNotListed : RunCheck
 {
     private static readonly Message LegsWithPlaces = new("legs with their places");
     private static readonly Message NotListed = new("{0} has no listing on its jacket; {1} or what may stand in for it is asked for.");
-    private static readonly Message InAirHandlingSpace = new("{0} is {1} and goes in an air-handling space; {2} or what may stand in for it is asked for.");
-    private static readonly Message BetweenFloors = new("{0} is {1} and goes between floors; {2} or what may stand in for it is asked for.");
-    private static readonly Message InsideWall = new("{0} is {1} and goes inside a wall; {2} or what may stand in for it is asked for.");
+    private static readonly Message InAirHandlingSpace =
+        new("{0} is {1} and goes in an air-handling space; {2} or what may stand in for it is asked for.", "air-handling-space");
+    private static readonly Message BetweenFloors = new("{0} is {1} and goes between floors; {2} or what may stand in for it is asked for.", "between-floors");
+    private static readonly Message InsideWall = new("{0} is {1} and goes inside a wall; {2} or what may stand in for it is asked for.", "in-wall");
     private static readonly Message AnotherCable = new("Pull a cable listed {0}, or take another way. The code in force governs.");
 
     /// <summary>A CL2X cable in a dwelling is thinner than this.</summary>

@@ -14,7 +14,7 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class CableShared : HouseCheck
 {
-    private static readonly Message Circle = new("{0} branches off a cable that comes back to it: none of them begins at a panel.");
+    private static readonly Message Circle = new("{0} branches off a cable that comes back to it: none of them begins at a panel.", "circle");
     private static readonly Message SayWhichBegins = new("Say which of them begins at the panel.");
     private static readonly Message OneAllowed = new("{0} hang on one cable; the sheet allows 1 unit on an output.");
     private static readonly Message SeveralAllowed = new("{0} hang on one cable; the sheet allows {1} units on an output.");

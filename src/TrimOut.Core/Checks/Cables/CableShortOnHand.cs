@@ -13,10 +13,10 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class CableShortOnHand() : Check<CableType>(Subjects.Of(ItemKind.CableType, (house, item) => new CableType(house, item)))
 {
-    private static readonly Message OneRun = new("{0} of {1} for 1 run");
-    private static readonly Message SeveralRuns = new("{0} of {1} for {2} runs");
-    private static readonly Message AtLeastOneRun = new("at least {0} of {1} for 1 run");
-    private static readonly Message AtLeastSeveralRuns = new("at least {0} of {1} for {2} runs");
+    private static readonly Message OneRun = new("{0} of {1} for 1 run", "whole");
+    private static readonly Message SeveralRuns = new("{0} of {1} for {2} runs", "whole");
+    private static readonly Message AtLeastOneRun = new("at least {0} of {1} for 1 run", "at-least");
+    private static readonly Message AtLeastSeveralRuns = new("at least {0} of {1} for {2} runs", "at-least");
     private static readonly Message OnHandUnknown = new("cable on hand; needed are {0}");
     private static readonly Message LengthOfRun = new("length of the run of {0}");
     private static readonly Message TooLittle = new("Needed are {0}; {1} are on hand.");

@@ -13,8 +13,8 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class ListedByRelaxation : RunCheck
 {
-    private static readonly Message BetweenFloors = new("{0} goes between floors by the rule for one- and two-family houses.");
-    private static readonly Message InsideWall = new("{0} goes inside a wall by the rule for one- and two-family houses.");
+    private static readonly Message BetweenFloors = new("{0} goes between floors by the rule for one- and two-family houses.", "between-floors");
+    private static readonly Message InsideWall = new("{0} goes inside a wall by the rule for one- and two-family houses.", "in-wall");
     private static readonly Message AskAuthority = new("Ask the local authority whether that rule holds here; else pull a cable listed for any building.");
 
     /// <inheritdoc/>

@@ -12,8 +12,8 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class RunPastKitTable : RunCheck
 {
-    private static readonly Message TooLong = new("The run is {0} of {1}. {2}");
-    private static readonly Message AtLeastTooLong = new("The run is at least {0} of {1}. {2}");
+    private static readonly Message TooLong = new("The run is {0} of {1}. {2}", "whole");
+    private static readonly Message AtLeastTooLong = new("The run is at least {0} of {1}. {2}", "at-least");
     private static readonly Message TableEnds = new("The kit's table ends at {0}.");
 
     /// <inheritdoc/>

@@ -22,7 +22,8 @@ public sealed class HubNameTwice : UnitCheck
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) =>
         subject.Item.Get(UnitFacts.HubName) is not { } name ? NotChecked.Of(subject, UnitFacts.HubName)
-        : subject.House.UnitsAt(Lookups.UnitsByHubName, name).FirstOrDefault(u => u.Id != subject.Id) is { } other
-            ? new Outcome.Found(AlsoCalled.With(Arg.Name(other), Arg.Typed(name)), RenameOne, FieldRef.To(subject.Item, UnitFacts.HubName))
+        : subject.House.UnitsAt(Lookups.UnitsByHubName, name).Where(u => u.Id != subject.Id).ToList() is [var other, ..] others
+            ? new Outcome.Found(AlsoCalled.With(Arg.Of(others.Select(o => Arg.Name(o)), Arg.Name(other)), Arg.Typed(name)), RenameOne,
+                FieldRef.To(subject.Item, UnitFacts.HubName))
         : new Outcome.Fine();
 }

@@ -29,12 +29,14 @@ public sealed class TagTwice() : Check<Window>(Subjects.Windows)
         var others = subject.House.Look(Lookups.WindowsByTag, tag).Where(w => w != subject.Id).Select(w => subject.House.FindWindow(w)!).ToList();
         return others.Count == 0
             ? new Outcome.Fine()
-            : new Outcome.Found(Fault(subject, others), AnotherTag, FieldRef.To(subject.Item, WindowFacts.Tag));
+            : new Outcome.Found(Fault(subject, tag, others), AnotherTag, FieldRef.To(subject.Item, WindowFacts.Tag));
     }
 
-    private static Sentence Fault(Window window, List<Window> others)
+    private static Sentence Fault(Window window, string typed, List<Window> others)
     {
-        var rooms = Arg.All(others.Select(w => w.Room).DistinctBy(r => r?.Name).Select(r => r is null ? NoRoom : Arg.Name(r)));
-        return others.Count == 1 ? OneOther.With(Arg.Name(window), rooms) : SeveralOthers.With(Arg.Name(window), others.Count, rooms);
+        var tag = Arg.Of([Arg.Typed(ShownText.Key(typed).ToUpperInvariant())], Arg.Name(window));
+        var rooms = Arg.Of(others.Select(w => Arg.Name(w)),
+            Arg.All(others.Select(w => w.Room).DistinctBy(r => r?.Name).Select(r => r is null ? NoRoom : Arg.Name(r))));
+        return others.Count == 1 ? OneOther.With(tag, rooms) : SeveralOthers.With(tag, others.Count, rooms);
     }
 }

@@ -31,7 +31,7 @@ public sealed class KitUnchecked() : Check<AnyItem>(Subjects.Parts)
             .Where(f => f.Name != "name" && part.Latest(f.Name)?.Stored is not null && part.Latest(Companion.Checked(f.Name))?.Stored != "yes").ToList();
         if (open.Count == 0)
             return new Outcome.Fine();
-        var first = Arg.All(open.Take(4).Select(f => Arg.Label(f)));
+        var first = Arg.Of(open.Select(f => Arg.Label(f)), Arg.All(open.Take(4).Select(f => Arg.Label(f))));
         return new Outcome.Found(
             open.Count == 1 ? OneUnchecked.With(Arg.Name(part), first)
                 : (open.Count > 4 ? ManyUnchecked : SomeUnchecked).With(open.Count, Arg.Name(part), first),

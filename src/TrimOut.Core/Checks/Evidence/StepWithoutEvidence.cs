@@ -18,9 +18,15 @@ public sealed class StepWithoutEvidence : SubjectCheck
     private static readonly Message WriteMissing = new("Write what is missing, or take the mark away.");
 
     private readonly Dictionary<Phase, CheckInfo> _byPhase;
+    private readonly StepList _steps;
 
     /// <summary>The rule.</summary>
-    public StepWithoutEvidence() => _byPhase = PhaseNames.All.ToDictionary(p => p, p => Info with { Phase = p });
+    /// <param name="steps">The list of steps that the work is done by; this program's where none is given.</param>
+    public StepWithoutEvidence(StepList? steps = null)
+    {
+        _steps = steps ?? StepList.Shipped;
+        _byPhase = PhaseNames.All.ToDictionary(p => p, p => Info with { Phase = p });
+    }
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("step-without-evidence", "Step is marked done and its evidence is missing", Severity.Stop, Phase.WalkThrough,
@@ -34,13 +40,14 @@ public sealed class StepWithoutEvidence : SubjectCheck
     internal override IEnumerable<CheckResult> RunOn(Subject subject)
     {
         ImmutableArray<CheckResult>.Builder? results = null;
-        for (var at = 0; at < StepList.All.Length;)
+        var steps = _steps.Steps;
+        for (var at = 0; at < steps.Length;)
         {
-            var phase = StepList.All[at].Phase;
+            var phase = steps[at].Phase;
             List<Step>? done = null;
-            for (; at < StepList.All.Length && StepList.All[at].Phase == phase; at++)
+            for (; at < steps.Length && steps[at].Phase == phase; at++)
             {
-                var step = StepList.All[at];
+                var step = steps[at];
                 if (step.Subject == subject.Item.Kind && subject.MarkOf(step) is { NotNeededBecause: null } && (subject is not Unit unit || step.Applies(unit)))
                     (done ??= []).Add(step);
             }
@@ -50,12 +57,12 @@ public sealed class StepWithoutEvidence : SubjectCheck
         return results?.ToImmutable() ?? [];
     }
 
-    private static Outcome Judge(Subject subject, IReadOnlyList<Step> done)
+    private Outcome Judge(Subject subject, IReadOnlyList<Step> done)
     {
-        if (done.All(s => Progress.IsComplete(subject, s)))
+        if (done.All(s => Progress.IsComplete(subject, s, _steps)))
             return new Outcome.Fine();
-        var lacking = done.Select(s => (Step: s, Missing: Progress.Missing(subject, s, small: true))).Where(s => s.Missing.Count > 0).ToList();
-        var first = lacking[0].Step.Evidence.FirstOrDefault(f => Progress.Holder(subject, f)?.Latest(f.Name)?.Stored is null);
+        var lacking = done.Select(s => (Step: s, Missing: Progress.Missing(subject, s, _steps, small: true))).Where(s => s.Missing.Count > 0).ToList();
+        var first = _steps.EvidenceOf(lacking[0].Step, subject).FirstOrDefault(f => Progress.Holder(subject, f)?.Latest(f.Name)?.Stored is null);
         var field = first is not null && Progress.Holder(subject, first) is { } holder ? FieldRef.To(holder, first)
             : FieldRef.To(subject.Item, UnitFacts.Step, lacking[0].Step.Id);
         return new Outcome.Found(

@@ -13,8 +13,8 @@ namespace TrimOut.Core.Checks.Limits;
 /// </remarks>
 public sealed class BarsNotLevel : UnitCheck
 {
-    private static readonly Message OpenApart = new("Open, its bar stands at {0} and that of {1} at {2}: {3} apart.");
-    private static readonly Message ClosedApart = new("Closed, its bar stands at {0} and that of {1} at {2}: {3} apart.");
+    private static readonly Message OpenApart = new("Open, its bar stands at {0} and that of {1} at {2}: {3} apart.", "open");
+    private static readonly Message ClosedApart = new("Closed, its bar stands at {0} and that of {1} at {2}: {3} apart.", "closed");
     private static readonly Message SetAgain = new("Set the limit of one of the two again, seen from across the room.");
 
     /// <summary>How far neighbours may differ: common practice, no published source.</summary>

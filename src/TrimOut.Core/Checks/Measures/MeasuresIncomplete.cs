@@ -14,8 +14,8 @@ namespace TrimOut.Core.Checks.Measures;
 public sealed class MeasuresIncomplete : WindowCheck
 {
     private static readonly Message NoneYet = new("finished measures");
-    private static readonly Message NotYet = new("Not measured yet: {0}.");
-    private static readonly Message OrderedAndNotYet = new("An order size is written, and not measured yet: {0}.");
+    private static readonly Message NotYet = new("Not measured yet: {0}.", "not-ordered");
+    private static readonly Message OrderedAndNotYet = new("An order size is written, and not measured yet: {0}.", "ordered");
     private static readonly Message MeasureRest = new("Measure what is left before anything is ordered.");
 
     private static readonly Fact<Length>[] Always =

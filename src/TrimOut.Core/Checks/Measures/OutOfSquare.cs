@@ -15,8 +15,9 @@ namespace TrimOut.Core.Checks.Measures;
 public sealed class OutOfSquare : WindowCheck
 {
     private static readonly Message Leans = new("The diagonals are {0} and {1}: the top stands {2} to one side.");
-    private static readonly Message SidesNotParallel = new("The top is {0} wide and the bottom {1}: the sides are not parallel, though the diagonals agree.");
-    private static readonly Message HeadNotParallel = new("The left side is {0} high and the right {1}: head and sill are not parallel.");
+    private static readonly Message SidesNotParallel =
+        new("The top is {0} wide and the bottom {1}: the sides are not parallel, though the diagonals agree.", "sides");
+    private static readonly Message HeadNotParallel = new("The left side is {0} high and the right {1}: head and sill are not parallel.", "head-and-sill");
     private static readonly Message ShimTrim = new("Measure again; if it stays, shim the trim, or mount outside where it does not show.");
 
     /// <inheritdoc/>

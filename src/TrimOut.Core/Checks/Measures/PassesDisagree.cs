@@ -13,8 +13,8 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class PassesDisagree : WindowCheck
 {
-    private static readonly Message WidthsDisagree = new("The first pass gives a width of {0}, the second {1}: {2} apart.");
-    private static readonly Message HeightsDisagree = new("The first pass gives a height of {0}, the second {1}: {2} apart.");
+    private static readonly Message WidthsDisagree = new("The first pass gives a width of {0}, the second {1}: {2} apart.", "width");
+    private static readonly Message HeightsDisagree = new("The first pass gives a height of {0}, the second {1}: {2} apart.", "height");
     private static readonly Message MeasureThird = new("Measure a third time, all three places, and put right the pass that it speaks against.");
 
     /// <inheritdoc/>

@@ -13,7 +13,7 @@ namespace TrimOut.Core.Checks.Orders;
 /// </remarks>
 public sealed class GapBetweenUnitsTooSmall : WindowCheck
 {
-    private static readonly Message DoNotGoIn = new("The {0} units and their ends take {1}; the opening is {2} at its narrowest.");
+    private static readonly Message DoNotGoIn = new("The {0} units and their ends take {1}; the opening is {2} at its narrowest.", "too-wide");
     private static readonly Message OneGap = new("{0} are left for 1 gap; the sheet asks for {1}.");
     private static readonly Message ManyGaps = new("{0} are left for {1} gaps; the sheet asks for {2}.");
     private static readonly Message OrderNarrower = new("Order them {0} narrower, together.");

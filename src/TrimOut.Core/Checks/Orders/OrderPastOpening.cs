@@ -12,8 +12,8 @@ namespace TrimOut.Core.Checks.Orders;
 /// </remarks>
 public sealed class OrderPastOpening : UnitCheck
 {
-    private static readonly Message PastWidth = new("The order width is {0}; the smallest width is {1}.");
-    private static readonly Message PastPart = new("The order width is {0}; its part of the opening is {1}.");
+    private static readonly Message PastWidth = new("The order width is {0}; the smallest width is {1}.", "opening");
+    private static readonly Message PastPart = new("The order width is {0}; its part of the opening is {1}.", "part");
     private static readonly Message OrderThis = new("Order {0}.");
     private static readonly Message CallMaker = new("Call the maker today: before it is cut, the size can still be changed.");
 

@@ -14,9 +14,10 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class OutputOverloadedTogether : RunCheck
 {
-    private static readonly Message PastOutput = new("The {0} units of {1} on {2} output {3} draw {4} when they start together; an output gives {5}.");
+    private static readonly Message PastOutput =
+        new("The {0} units of {1} on {2} output {3} draw {4} when they start together; an output gives {5}.", "output");
     private static readonly Message PastClassTwo =
-        new("The {0} units of {1} on {2} output {3} draw {4} when they start together; a Class 2 supply gives {5} at the most.");
+        new("The {0} units of {1} on {2} output {3} draw {4} when they start together; a Class 2 supply gives {5} at the most.", "class-2");
     private static readonly Message LandApart = new("Land them on outputs of their own, or let them start one after the other.");
 
     /// <inheritdoc/>

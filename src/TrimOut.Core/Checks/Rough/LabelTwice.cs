@@ -26,13 +26,14 @@ public sealed class LabelTwice : RunCheck
             return NotChecked.Of(subject, RunFacts.LabelAtWindow);
         foreach (var label in subject.Labels)
         {
-            if (subject.House.UnitsAt(Lookups.UnitsByLabel, label).FirstOrDefault(u => u.Id != subject.Unit.Id) is { Run: { } other })
-                return Found(subject, label, other);
+            var others = subject.House.UnitsAt(Lookups.UnitsByLabel, label).Where(u => u.Id != subject.Unit.Id).Select(u => u.Run).OfType<HomeRun>().ToList();
+            if (others.Count > 0)
+                return Found(subject, label, others);
         }
         return new Outcome.Fine();
     }
 
-    private static Outcome.Found Found(HomeRun run, string label, HomeRun other) => new(
-        AlsoThere.With(Arg.Typed(label), Arg.Name(other)), LabelAnew,
+    private static Outcome.Found Found(HomeRun run, string label, List<HomeRun> others) => new(
+        AlsoThere.With(Arg.Typed(label), Arg.Of(others.Select(o => Arg.Name(o)), Arg.Name(others[0]))), LabelAnew,
         FieldRef.To(run.Item, string.Equals(run.LabelAtWindow, label, StringComparison.OrdinalIgnoreCase) ? RunFacts.LabelAtWindow : RunFacts.LabelAtPanel));
 }

@@ -13,8 +13,7 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class MainsTooNear : RunCheck
 {
-    private static readonly Message NearInInches = new("The cable comes within {0} of mains wiring that is not sheathed; 2 in (50 mm) are asked for.");
-    private static readonly Message NearInMillimetres = new("The cable comes within {0} of mains wiring that is not sheathed; 50 mm (2 in) are asked for.");
+    private static readonly Message Near = new("The cable comes within {0} of mains wiring that is not sheathed; {1} are asked for.");
     private static readonly Message MoveAway = new("Move the cable away, or ask the electrician for a sleeve. The code in force governs.");
 
     /// <summary>The distance to keep.</summary>
@@ -35,10 +34,7 @@ public sealed class MainsTooNear : RunCheck
         {
             null => NotChecked.Of(subject, RunFacts.MainsSheathed),
             YesNo.Yes => new Outcome.Fine(),
-            _ => new Outcome.Found(Near(subject).With(distance), MoveAway, FieldRef.To(subject.Item, RunFacts.MainsDistance)),
+            _ => new Outcome.Found(Near.With(distance, Arg.Rule("2 in", "50 mm")), MoveAway, FieldRef.To(subject.Item, RunFacts.MainsDistance)),
         };
     }
-
-    /// <summary>As the code says it, the house's own unit first.</summary>
-    private static Message Near(HomeRun run) => run.House.DisplayUnits == DisplayUnits.Inches ? NearInInches : NearInMillimetres;
 }
