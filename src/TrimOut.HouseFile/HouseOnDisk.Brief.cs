@@ -45,6 +45,7 @@ public sealed partial class HouseOnDisk
         var (late, newer) = EntryReader.Changes(names, entries);
         var isAsLeft = trailer.Journal is null ? !here.Files.Exists(names.Journal) : left is not null;
         var log = newer == 0 && isAsLeft && kept.IsUpTo(trailer, entries)
+            && (left is null || LeftMark.Read(here, names, folder, trailer)?.IsIn(trailer.Count, entries) != false)
             ? With(KeptFold.Read(kept.Fold, () => First(here, names, kept)), late.Skip((int)(kept.Count - trailer.Count))) : null;
         if (file.GetAwaiter().GetResult() == trailer.Sha256 && log is not null)
             return new HouseOnDisk(here, names, held, trailer, null, null, null, left, entries.Zip(late)) { Brief = brief, Kept = log };
@@ -92,13 +93,15 @@ public sealed partial class HouseOnDisk
         WentOn = true;
     }
 
-    /// <summary>Leaves the journal beside a large house, with the note of how far it got on the disk: nothing but a rescue needs to tell how that was.</summary>
+    /// <summary>Leaves the journal beside a large house, with the note of how far it got on the disk.</summary>
     /// <returns>Whether it was left.</returns>
     private bool LeavesJournal()
     {
         if (Brief is null || _journal is null || ReadOnlyBecause is not null || !Brief.LeavesJournal(_here.Files.LengthOf(_names.Main), _journalEnd))
             return false;
         _reached?.FlushToDisk();
+        if (Brief.KeptIn is { } folder)
+            new LeftMark(_trailer.Count + _sinceFile.Count, _lastSeal).Write(_here, _names, folder, _trailer);
         return true;
     }
 }

@@ -45,7 +45,7 @@ public sealed partial class HouseOnDisk
     /// <exception cref="HouseStoreException">It is not there, is no house file, is damaged, or another program has it open.</exception>
     public static HouseOnDisk Open(string path, TimeProvider clock) => Open(Surroundings.Here(clock), path);
 
-    /// <summary>Opens a house file for a short piece of work, for reading only where it can't be written.</summary>
+    /// <summary>Opens a house file for a short piece of work, or with regard to what such work left, for reading only where it can't be written.</summary>
     /// <param name="path">The file.</param>
     /// <param name="clock">The clock.</param>
     /// <param name="brief">What is left and kept of it.</param>
@@ -82,7 +82,7 @@ public sealed partial class HouseOnDisk
             {
                 return Read(here, names, Faults.NothingBeside(names.Main, failed));
             }
-            return (brief is null ? null : FromKept(here, names, held, brief)) ?? OpenHeld(here, names, held, brief);
+            return (brief is not { IsBrief: true } ? null : FromKept(here, names, held, brief)) ?? OpenHeld(here, names, held, brief);
         }
         catch (Exception failed)
         {
@@ -106,8 +106,13 @@ public sealed partial class HouseOnDisk
         var trailer = sound.Trailer;
         var unread = sound.Unread == 0 ? null : names.Unread(here.Clock.GetUtcNow());
         var late = sound.Entries.Skip((int)trailer.Count).Zip(read.Changes.Skip((int)trailer.Count)).ToList();
-        if (brief is not null && sound.Unread == 0 && IsOurs(here, names, trailer) && Left(here, names, trailer, brief, sound.Database.Length) is { } left)
+        var isOurs = IsOurs(here, names, trailer)
+            && (trailer.Journal is null || brief?.KeptIn is not { } folder || LeftMark.Read(here, names, folder, trailer)?.IsIn(0, sound.Entries) != false);
+        if (brief is not null && sound.Unread == 0 && isOurs && Left(here, names, trailer, brief, sound.Database.Length) is { } left)
             return new HouseOnDisk(here, names, held, trailer, read.Changes, null, null, left, late) { Brief = brief };
+        // Before the file is written anew, and with that becomes what its last page says.
+        if (!isOurs)
+            trailer = trailer with { Device = here.FreshDevice(), Machine = here.Machine };
         if (sound.Trailer.Journal is not null)
         {
             try
@@ -124,8 +129,6 @@ public sealed partial class HouseOnDisk
         {
             here.Files.Delete(names.Journal);
         }
-        if (!IsOurs(here, names, trailer))
-            trailer = trailer with { Device = here.FreshDevice(), Machine = here.Machine };
         return new HouseOnDisk(here, names, held, trailer, read.Changes, null, EntryReader.RemarkOn(sound, unread)) { Brief = brief };
     }
 

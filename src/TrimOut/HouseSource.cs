@@ -99,7 +99,7 @@ internal static class HouseSource
                 $"{path} is a folder with a history as text: it can be looked at, not changed. To make a house file of it: " +
                 $"trimout restore NEW.trimout {Path.Combine(path, HistoryText.FileName)}");
         var file = brief ? HouseOnDisk.Open(path, TimeProvider.System, new BriefWork(KeptPlace.Folder(), LargeFrom))
-            : HouseOnDisk.Open(path, TimeProvider.System);
+            : HouseOnDisk.Open(path, TimeProvider.System, BriefWork.Not(KeptPlace.Path));
         try
         {
             foreach (var remark in new[] { file.Remark, BackupPlace.Keep(file) }.OfType<string>())

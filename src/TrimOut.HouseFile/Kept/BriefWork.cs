@@ -13,6 +13,13 @@ public sealed record BriefWork(string? KeptIn, long LargeFrom = BriefWork.Large)
     /// <summary>16 MiB, some 28,000 changes: up to there writing the file anew takes a fraction of what starting the program takes.</summary>
     public const long Large = 16 << 20;
 
+    /// <summary>Work that is not brief: nothing is left or kept, and only what earlier work left is known.</summary>
+    /// <param name="keptIn">The folder.</param>
+    public static BriefWork Not(string? keptIn) => new(keptIn, long.MaxValue);
+
+    /// <summary>Whether any house is large enough.</summary>
+    internal bool IsBrief => LargeFrom < long.MaxValue;
+
     /// <summary>How many changes may have come since the fold that is kept before it is kept anew.</summary>
     internal const int BehindAtMost = 1000;
 

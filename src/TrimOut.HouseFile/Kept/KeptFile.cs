@@ -76,7 +76,8 @@ internal sealed record KeptFile(long Count, string Seal, byte[] Fold)
         }
     }
 
-    private static byte[] Bytes(IFileLayer files, string path)
+    /// <summary>What a kept file holds; nothing where it is not there or can't be read.</summary>
+    public static byte[] Bytes(IFileLayer files, string path)
     {
         try
         {
