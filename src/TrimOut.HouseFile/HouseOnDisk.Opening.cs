@@ -1,5 +1,6 @@
 using TrimOut.Core.History;
 using TrimOut.HouseFile.Durable;
+using TrimOut.HouseFile.Kept;
 
 namespace TrimOut.HouseFile;
 
@@ -44,6 +45,13 @@ public sealed partial class HouseOnDisk
     /// <exception cref="HouseStoreException">It is not there, is no house file, is damaged, or another program has it open.</exception>
     public static HouseOnDisk Open(string path, TimeProvider clock) => Open(Surroundings.Here(clock), path);
 
+    /// <summary>Opens a house file for a short piece of work, or with regard to what such work left, for reading only where it can't be written.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="clock">The clock.</param>
+    /// <param name="brief">What is left and kept of it.</param>
+    /// <exception cref="HouseStoreException">It is not there, is no house file, is damaged, or another program has it open.</exception>
+    public static HouseOnDisk Open(string path, TimeProvider clock, BriefWork brief) => Open(Surroundings.Here(clock), path, brief);
+
     /// <summary>Opens a house file for reading only, whoever else has it open.</summary>
     /// <param name="path">The file.</param>
     /// <param name="clock">The clock.</param>
@@ -54,7 +62,7 @@ public sealed partial class HouseOnDisk
     internal static HouseOnDisk OpenToRead(Surroundings here, string path, bool goOn = false) => Read(here, HouseFileNames.Of(path),
         "it was opened for reading only.", goOn);
 
-    internal static HouseOnDisk Open(Surroundings here, string path)
+    internal static HouseOnDisk Open(Surroundings here, string path, BriefWork? brief = null)
     {
         var names = HouseFileNames.Of(path);
         HouseLock? held = null;
@@ -74,7 +82,7 @@ public sealed partial class HouseOnDisk
             {
                 return Read(here, names, Faults.NothingBeside(names.Main, failed));
             }
-            return OpenHeld(here, names, held);
+            return (brief is not { IsBrief: true } ? null : FromKept(here, names, held, brief)) ?? OpenHeld(here, names, held, brief);
         }
         catch (Exception failed)
         {
@@ -85,10 +93,10 @@ public sealed partial class HouseOnDisk
         }
     }
 
-    private static HouseOnDisk OpenHeld(Surroundings here, HouseFileNames names, HouseLock held)
+    private static HouseOnDisk OpenHeld(Surroundings here, HouseFileNames names, HouseLock held, BriefWork? brief)
     {
         var sound = Sound.Read(here, names);
-        var read = EntryReader.Changes(names, sound);
+        var read = EntryReader.Changes(names, sound.Entries);
         if (read.Newer > 0 || sound.Trailer.Form > Trailer.CurrentForm)
         {
             held.Dispose();
@@ -97,9 +105,16 @@ public sealed partial class HouseOnDisk
         }
         var trailer = sound.Trailer;
         var unread = sound.Unread == 0 ? null : names.Unread(here.Clock.GetUtcNow());
+        var late = sound.Entries.Skip((int)trailer.Count).Zip(read.Changes.Skip((int)trailer.Count)).ToList();
+        var isOurs = IsOurs(here, names, trailer)
+            && (trailer.Journal is null || brief?.KeptIn is not { } folder || LeftMark.Read(here, names, folder, trailer)?.IsIn(0, sound.Entries) != false);
+        if (brief is not null && sound.Unread == 0 && isOurs && Left(here, names, trailer, brief, sound.Database.Length) is { } left)
+            return new HouseOnDisk(here, names, held, trailer, read.Changes, null, null, left, late) { Brief = brief };
+        // Before the file is written anew, and with that becomes what its last page says.
+        if (!isOurs)
+            trailer = trailer with { Device = here.FreshDevice(), Machine = here.Machine };
         if (sound.Trailer.Journal is not null)
         {
-            var late = sound.Entries.Skip((int)trailer.Count).Zip(read.Changes.Skip((int)trailer.Count)).ToList();
             try
             {
                 trailer = FileWriter.Fold(here, names, trailer, late, keepJournalAs: unread);
@@ -114,12 +129,13 @@ public sealed partial class HouseOnDisk
         {
             here.Files.Delete(names.Journal);
         }
-        // A second name of the same file goes its own way with the first save: whichever is opened gets a device of its own.
-        if (trailer.Machine != here.Machine || trailer.Born is null || trailer.Born != here.Files.BirthOf(names.Main) || trailer.Place != names.Place
-            || here.Files.NamesOf(names.Main) is not (null or 1))
-            trailer = trailer with { Device = here.FreshDevice(), Machine = here.Machine };
-        return new HouseOnDisk(here, names, held, trailer, read.Changes, null, EntryReader.RemarkOn(sound, unread));
+        return new HouseOnDisk(here, names, held, trailer, read.Changes, null, EntryReader.RemarkOn(sound, unread)) { Brief = brief };
     }
+
+    /// <summary>Whether a file is the one that its last page was written for, so that its device's name can go on.</summary>
+    /// <remarks>A second name of the same file goes its own way with the first save: whichever is opened gets a device of its own.</remarks>
+    private static bool IsOurs(Surroundings here, HouseFileNames names, Trailer trailer) => trailer.Machine == here.Machine && trailer.Born is not null
+        && trailer.Born == here.Files.BirthOf(names.Main) && trailer.Place == names.Place && here.Files.NamesOf(names.Main) is (null or 1);
 
     private static HouseOnDisk Read(Surroundings here, HouseFileNames names, string because, bool goOn = false)
     {
@@ -128,7 +144,7 @@ public sealed partial class HouseOnDisk
             if (!here.Files.Exists(names.Main))
                 throw Faults.NotThere(names.Main);
             var sound = Sound.Read(here, names, goOn);
-            var read = EntryReader.Changes(names, sound);
+            var read = EntryReader.Changes(names, sound.Entries);
             return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, read.Newer > 0 ? EntryReader.NewerBecause(read.Newer)
                 : because, EntryReader.RemarkOn(sound, null))
             {

@@ -15,6 +15,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     private readonly HouseFileNames _names;
     private readonly HouseLock? _lock;
     private readonly List<(Entry Entry, Change Change)> _sinceFile = [];
+    private readonly IReadOnlyList<Change>? _opened;
     private Trailer _trailer;
     private string _lastSeal;
     private IOpenFile? _journal;
@@ -23,17 +24,19 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     private ReachedNote? _reached;
     private bool _closed;
 
-    private HouseOnDisk(Surroundings here, HouseFileNames names, HouseLock? held, Trailer trailer, IReadOnlyList<Change> opened, string? readOnlyBecause,
-        string? remark)
+    private HouseOnDisk(Surroundings here, HouseFileNames names, HouseLock? held, Trailer trailer, IReadOnlyList<Change>? opened, string? readOnlyBecause,
+        string? remark, LeftJournal? left = null, IEnumerable<(Entry Entry, Change Change)>? late = null)
     {
         _here = here;
         _names = names;
         _lock = held;
         _trailer = trailer;
         _lastSeal = trailer.Seal;
-        Opened = opened;
+        _opened = opened;
         ReadOnlyBecause = readOnlyBecause;
         Remark = remark;
+        if (left is not null)
+            GoOn(left, late!);
         HoldNames();
     }
 
@@ -53,7 +56,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     public string? LeftOut { get; private init; }
 
     /// <inheritdoc/>
-    public IReadOnlyList<Change> Opened { get; }
+    public IReadOnlyList<Change> Opened => _opened ?? Kept!.Changes;
 
     /// <summary>The name that all copies of this house share.</summary>
     public string House => _trailer.House;
@@ -163,6 +166,8 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         _closed = true;
         try
         {
+            if (LeavesJournal())
+                return;
             LeaveJournal();
             if (_sinceFile.Count > 0 && ReadOnlyBecause is null)
                 RequireNames();
@@ -176,6 +181,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         }
         finally
         {
+            LeaveJournal();
             LetNamesGo();
             _lock?.Dispose();
         }

@@ -4,6 +4,7 @@ using TrimOut.Core.History;
 using TrimOut.Desks;
 using TrimOut.HouseFile;
 using TrimOut.HouseFile.Files;
+using TrimOut.HouseFile.Kept;
 using TrimOut.HouseFile.Texts;
 
 namespace TrimOut;
@@ -76,6 +77,9 @@ internal static class HouseSource
         return all.Length;
     }
 
+    /// <summary>From how many bytes on a house file is large; tests have small ones.</summary>
+    internal static long LargeFrom { get; set; } = BriefWork.Large;
+
     private static readonly HashSet<string> Said = new(StringComparer.Ordinal);
 
     private static HouseLog Told(HouseLog log)
@@ -87,19 +91,22 @@ internal static class HouseSource
     /// <summary>Opens a house file to work on it.</summary>
     /// <param name="path">The house file.</param>
     /// <param name="by">Whose changes are written.</param>
-    public static (HouseOnDisk File, Scribe Scribe) Open(string path, string by)
+    /// <param name="brief">Whether it is a short piece of work: see <see cref="BriefWork"/>.</param>
+    public static (HouseOnDisk File, Scribe Scribe) Open(string path, string by, bool brief = false)
     {
         if (IsSample(path))
             throw new VerbException(ExitCode.Usage,
                 $"{path} is a folder with a history as text: it can be looked at, not changed. To make a house file of it: " +
                 $"trimout restore NEW.trimout {Path.Combine(path, HistoryText.FileName)}");
-        var file = HouseOnDisk.Open(path, TimeProvider.System);
+        var file = brief ? HouseOnDisk.Open(path, TimeProvider.System, new BriefWork(KeptPlace.Folder(), LargeFrom))
+            : HouseOnDisk.Open(path, TimeProvider.System, BriefWork.Not(KeptPlace.Path));
         try
         {
             foreach (var remark in new[] { file.Remark, BackupPlace.Keep(file) }.OfType<string>())
                 Console.Error.WriteLine(remark);
             var scribe = new Scribe(file, TimeProvider.System, by);
-            Tell(scribe.Log);
+            if (Tell(scribe.Log) == 0)
+                file.Keep(scribe.Log);
             return (file, scribe);
         }
         catch

@@ -101,6 +101,24 @@ public sealed class HouseOnDiskTests : IDisposable
     }
 
     [Fact]
+    public void ACopyWithItsJournalGetsADeviceOfItsOwnEvenBeforeItSavesAnything()
+    {
+        _folder.Begin();
+        var copy = _folder.In("copy.trimout");
+        _folder.Work(scribe =>
+        {
+            TryFolder.AddWindow(scribe);
+            File.Copy(_folder.House, copy);
+            File.Copy(_folder.House + ".journal", copy + ".journal");
+        });
+        var devices = new List<string>();
+        foreach (var path in new[] { copy, copy, _folder.House })
+            _folder.Work(scribe => devices.Add(scribe.Store.Device), path);
+        Assert.NotEqual(devices[0], devices[2]);
+        Assert.NotEqual(devices[1], devices[2]);
+    }
+
+    [Fact]
     public void AnOldCopyPutBackOverTheFileGetsADeviceOfItsOwn()
     {
         _folder.Begin();

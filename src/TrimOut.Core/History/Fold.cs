@@ -44,13 +44,11 @@ internal static class Fold
     }
 
     /// <summary>A value as it stands in a field.</summary>
-    public static Head HeadOf(ItemKind kind, Edit.Put put, Change change)
-    {
-        var value = put.Value is { } stored && FactTable.Find(kind, put.Field) is { } fact && fact.DecodeAny(stored) is { Ok: true } decoded
-            ? decoded.Value
-            : null;
-        return new Head(change.Id, put.Value, value, change.By, change.SaidAt) { Stamp = change.Stamp };
-    }
+    public static Head HeadOf(ItemKind kind, Edit.Put put, Change change) =>
+        new(change.Id, put.Value, ValueOf(FactTable.Find(kind, put.Field), put.Value), change.By, change.SaidAt) { Stamp = change.Stamp };
+
+    /// <summary>A stored value, decoded; null where there is none, or none that the fact can hold.</summary>
+    public static object? ValueOf(Fact? fact, string? stored) => stored is not null && fact?.DecodeAny(stored) is { Ok: true } decoded ? decoded.Value : null;
 
     /// <summary>The changes that were undone, each with the change that undid it.</summary>
     public static Dictionary<ChangeId, Change> Undone(IReadOnlyList<Change> ordered)

@@ -8,36 +8,69 @@ namespace TrimOut.Core.History;
 public sealed class HouseLog
 {
     // What was folded at once is looked up in a table that never changes; what was added since, in one that grows.
-    private readonly Dictionary<ChangeId, Change> _folded;
+    private readonly FoldedChanges _folded;
     private readonly ImmutableDictionary<ChangeId, Change> _since;
     private readonly FrozenDictionary<ChangeId, ChangeId> _undone;
     private readonly PastHouses _past;
+    private ImmutableList<Change>? _changes;
     private int _goneOn;
 
-    private HouseLog(
-        ImmutableList<Change> changes, Dictionary<ChangeId, Change> folded, ImmutableDictionary<ChangeId, Change> since,
-        FrozenDictionary<ChangeId, ChangeId> undone,
-        House house, PastHouses? past = null)
+    private HouseLog(FoldedChanges folded, ImmutableList<Change> late, ImmutableDictionary<ChangeId, Change> since,
+        FrozenDictionary<ChangeId, ChangeId> undone, House house, PastHouses? past = null, ImmutableList<Change>? changes = null)
     {
         _past = past ?? new PastHouses();
-        Changes = changes;
+        _changes = changes;
         House = house;
+        Late = late;
         _folded = folded;
         _since = since;
         _undone = undone;
     }
 
+    /// <summary>The log of a fold that was kept; its changes are read when somebody asks for them.</summary>
+    internal HouseLog(FoldedChanges folded, FrozenDictionary<ChangeId, ChangeId> undone, House house)
+        : this(folded, [], ImmutableDictionary<ChangeId, Change>.Empty, undone, house) { }
+
     /// <summary>No changes yet.</summary>
-    public static HouseLog Empty { get; } = new([], [], ImmutableDictionary<ChangeId, Change>.Empty, FrozenDictionary<ChangeId, ChangeId>.Empty, House.Empty);
+    public static HouseLog Empty { get; } = new(new FoldedChanges([], []), FrozenDictionary<ChangeId, ChangeId>.Empty, House.Empty);
 
     /// <summary>The changes, in the order in which they are replayed.</summary>
-    public ImmutableList<Change> Changes { get; }
+    public ImmutableList<Change> Changes => _changes ??= _folded.Ordered.AddRange(Late);
+
+    /// <summary>What was folded at once.</summary>
+    internal FoldedChanges Folded => _folded;
+
+    /// <summary>The changes that came after what was folded at once, in their order.</summary>
+    internal ImmutableList<Change> Late { get; }
+
+    /// <summary>How many changes came after what was folded at once.</summary>
+    public int SinceFolded => Late.Count;
+
+    /// <summary>The changes that were undone, each with the change that undid it.</summary>
+    internal FrozenDictionary<ChangeId, ChangeId> Undone => _undone;
+
+    /// <summary>How far each device's changes are seen here.</summary>
+    internal Seen Seen => _folded.Seen.With(Late.Select(c => c.Id));
+
+    /// <summary>The last change, by its stamp and name; null when there is none.</summary>
+    internal (long Stamp, ChangeId Id)? Last => Late.IsEmpty ? _folded.Last : (Late[^1].Stamp, Late[^1].Id);
+
+    /// <summary>The ids of all items that were ever added, also of those whose adding was undone; and of the house itself.</summary>
+    internal HashSet<string> Added =>
+    [
+        .. House.Items.Values.Select(i => i.Id), .. _folded.TakenBack ?? Changes.SelectMany(c => c.Edits).OfType<Edit.Add>().Select(a => a.Item),
+        .. Late.SelectMany(c => c.Edits).OfType<Edit.Add>().Select(a => a.Item),
+    ];
 
     /// <summary>The house.</summary>
     public House House { get; }
 
     /// <summary>The largest stamp so far; 0 when there is no change.</summary>
-    public long LargestStamp => Changes.IsEmpty ? 0 : Changes[^1].Stamp;
+    public long LargestStamp => Last?.Stamp ?? 0;
+
+    /// <summary>The largest number of a device's changes; 0 when it has none.</summary>
+    /// <param name="device">The device.</param>
+    public long LastOf(string device) => Seen.LastOf(device);
 
     /// <summary>The log of these changes, in whatever order they come; a change that comes twice counts once.</summary>
     /// <returns>The log, or which change came twice with different contents.</returns>
@@ -61,7 +94,7 @@ public sealed class HouseLog
         if (!sorted)
             ordered.Sort(Change.Order);
         var (house, undone) = Fold.All(ordered);
-        return new HouseLog([.. ordered], byId, ImmutableDictionary<ChangeId, Change>.Empty, undone, house);
+        return new HouseLog(new FoldedChanges([.. ordered], byId), undone, house);
     }
 
     /// <summary>Where the stamps or a device's numbers leave so large a gap that it is no history; null when nowhere.</summary>
@@ -88,7 +121,7 @@ public sealed class HouseLog
     private const long LargestGap = 1_000_000_000;
 
     /// <summary>The change with that name; null when there is none.</summary>
-    public Change? Find(ChangeId id) => _folded.GetValueOrDefault(id) ?? _since.GetValueOrDefault(id);
+    public Change? Find(ChangeId id) => _since.GetValueOrDefault(id) ?? _folded.Find(id);
 
     /// <summary>Whether a change counts: it is there and no undo in force is about it.</summary>
     public bool IsInForce(ChangeId id) => Find(id) is not null && !_undone.ContainsKey(id);
@@ -102,9 +135,9 @@ public sealed class HouseLog
     {
         if (Find(change.Id) is not null)
             throw new ArgumentException($"Change {change.Id} is there already.", nameof(change));
-        var isLast = Changes.IsEmpty || Change.Order(Changes[^1], change) < 0;
+        var isLast = Last is not { } last || Change.Order(last.Stamp, last.Id, change.Stamp, change.Id) < 0;
         return isLast && IsAboutWhatIsThere(change)
-            ? new(Changes.Add(change), _folded, _since.Add(change.Id, change), _undone, Fold.One(House, change), PastOfNext())
+            ? new(_folded, Late.Add(change), _since.Add(change.Id, change), _undone, Fold.One(House, change), PastOfNext(), _changes?.Add(change))
             : Of(Changes.Add(change)).Value;
     }
 

@@ -15,6 +15,9 @@ public interface IHouseStore
     /// <summary>The changes that were there when the house was opened.</summary>
     IReadOnlyList<Change> Opened { get; }
 
+    /// <summary>What <see cref="Opened"/> makes, where that was kept and need not be worked out; else null.</summary>
+    HouseLog? Kept => null;
+
     /// <summary>Saves one change, whole, before it returns.</summary>
     /// <exception cref="HouseStoreException">It could not be saved; nothing was.</exception>
     void Append(Change change);

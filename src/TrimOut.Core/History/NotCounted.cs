@@ -11,9 +11,10 @@ public static class NotCounted
     /// <summary>A sentence for each such thing, in the order of the history; none for what was undone or put over since.</summary>
     public static ImmutableArray<string> Of(HouseLog log)
     {
-        var added = log.Changes.SelectMany(c => c.Edits).OfType<Edit.Add>().Select(a => a.Item).Append(House.RootId).ToHashSet(StringComparer.Ordinal);
+        var added = log.Added;
         var sentences = ImmutableArray.CreateBuilder<string>();
-        foreach (var change in log.Changes)
+        // In a fold that was kept all counts, and what comes after it without undoing anything can't change that.
+        foreach (var change in log.Folded.AllCounts ? log.Late : log.Changes)
         {
             foreach (var edit in change.Edits)
             {

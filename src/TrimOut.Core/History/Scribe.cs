@@ -22,9 +22,9 @@ public sealed class Scribe
         _store = store;
         _clock = clock;
         By = by;
-        var log = HouseLog.Of(store.Opened);
+        var log = store.Kept ?? HouseLog.Of(store.Opened);
         Log = log.Ok ? log.Value : throw new HouseStoreException(log.Reason!);
-        _sequence = store.Opened.Where(c => c.Id.Device == store.Device).Select(c => c.Id.Sequence).DefaultIfEmpty().Max();
+        _sequence = Log.LastOf(store.Device);
     }
 
     /// <summary>Whose changes are written.</summary>
@@ -115,7 +115,7 @@ public sealed class Scribe
         var frozen = edits.OfType<Edit.Put>().Where(p => p.Field == UnitFacts.OrderedOn.Name && p.Value is { Length: > 0 }).ToList();
         if (frozen.Count == 0)
             return edits;
-        var seen = Seen.Of(Log.Changes.Select(c => c.Id)).ToString();
+        var seen = Log.Seen.ToString();
         return [.. edits, .. frozen.Select(p => new Edit.Put(p.Item, Companion.Seen(p.Field), seen, []))];
     }
 
@@ -126,7 +126,7 @@ public sealed class Scribe
         {
             Item = Named(put.Item, id),
             Value = put.Value is not { Length: > 0 } value ? put.Value
-                : put.Field == Item.RemovedField ? Seen.Of(Log.Changes.Select(c => c.Id)).ToString()
+                : put.Field == Item.RemovedField ? Log.Seen.ToString()
                 : value[0] == Draft.NewItemMark ? Named(value, id) : value,
             Field = put.Field.IndexOf(Draft.NewItemMark, StringComparison.Ordinal) is > 0 and var at ? put.Field[..at] + Named(put.Field[at..], id) : put.Field,
             Over = House.Find(put.Item)?.Heads(put.Field) is { } heads ? [.. heads.Select(h => h.Id)] : ImmutableArray<ChangeId>.Empty,

@@ -22,6 +22,15 @@ internal sealed class Seen
         return seen;
     }
 
+    /// <summary>All of this, these changes, and whatever their devices did before.</summary>
+    public Seen With(IEnumerable<ChangeId> changes) => Of(Last.Concat(changes));
+
+    /// <summary>The last change of each device.</summary>
+    public IEnumerable<ChangeId> Last => _last.Select(l => new ChangeId(l.Key, l.Value));
+
+    /// <summary>The number of a device's last change; 0 when it has none.</summary>
+    public long LastOf(string device) => _last.GetValueOrDefault(device);
+
     /// <summary>Reads the stored form; null when it does not say.</summary>
     public static Seen? Read(string stored)
     {

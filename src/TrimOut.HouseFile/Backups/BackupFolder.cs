@@ -18,24 +18,28 @@ public sealed class BackupFolder(string path)
     /// <summary>Makes a backup when the house has changed since the last one, and lets those go that the rule does not keep.</summary>
     /// <param name="house">The house file, open or not.</param>
     /// <param name="clock">The clock.</param>
+    /// <param name="onceADay">Whether one of this day is enough that holds the file as it stands, whatever was saved in its journal since.</param>
     /// <returns>The backup; null when the last one still holds all.</returns>
     /// <exception cref="HouseStoreException">It could not be made, or the house is damaged.</exception>
-    public Backup? Keep(string house, TimeProvider clock)
+    public Backup? Keep(string house, TimeProvider clock, bool onceADay = false)
     {
         var here = Surroundings.Here(clock);
         try
         {
             var last = All.Count == 0 ? null : All[0];
+            var now = here.Clock.GetUtcNow().UtcDateTime;
+            if (onceADay && last?.MadeAt.Date == now.Date && EndOf(here, last.Path) is { } end
+                && EndOf(here, HouseFileNames.Of(house).Main) is { } file && end.House == file.House && end.Count >= file.Count)
+                return null;
             var old = last is null ? null : SoundTrailer(here, last);
             // A closed house says by its last page alone whether the backup holds all of it.
-            if (old is not null && Trailer.Read(here.Files.ReadEnd(HouseFileNames.Of(house).Main, Trailer.Size)) is { Journal: null } closed
+            if (old is not null && EndOf(here, HouseFileNames.Of(house).Main) is { Journal: null } closed
                 && Holds(old, closed))
                 return null;
             var copy = Copy(here, house, goOn: false);
             if (old is not null && Holds(old, copy.Trailer))
                 return null;
             MakeFolder();
-            var now = here.Clock.GetUtcNow().UtcDateTime;
             var order = (last?.Order ?? 0) + 1;
             var made = new Backup(System.IO.Path.Combine(Path, Backup.NameOf(now, order, copy.Trailer.Seal)), now, order);
             Write(here, made.Path, copy);
@@ -88,6 +92,8 @@ public sealed class BackupFolder(string path)
     private static void Write(Surroundings here, string to, (byte[] Database, Trailer Trailer) copy) =>
         // A copy has another birth, so whoever opens it to work on it gets a device name of its own.
         FileWriter.Write(here, new HouseFileNames(to), copy.Database, copy.Trailer with { Device = here.FreshDevice() });
+
+    private static Trailer? EndOf(Surroundings here, string path) => Trailer.Read(here.Files.ReadEnd(path, Trailer.Size));
 
     private static bool Holds(Trailer backup, Trailer house) => backup.House == house.House && backup.Seal == house.Seal;
 

@@ -7,11 +7,11 @@ namespace TrimOut.HouseFile.Durable;
 internal static class EntryReader
 {
     /// <summary>The changes, and how many of them only a newer program can read.</summary>
-    public static (IReadOnlyList<Change> Changes, int Newer) Changes(HouseFileNames names, Sound sound)
+    public static (IReadOnlyList<Change> Changes, int Newer) Changes(HouseFileNames names, IReadOnlyList<Entry> entries)
     {
-        var changes = new List<Change>(sound.Entries.Count);
+        var changes = new List<Change>(entries.Count);
         var newer = 0;
-        foreach (var entry in sound.Entries)
+        foreach (var entry in entries)
         {
             if (ChangeJson.VersionOf(entry.Json) > ChangeJson.Version)
             {

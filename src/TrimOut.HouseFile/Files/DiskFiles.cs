@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using Microsoft.Win32.SafeHandles;
 
 namespace TrimOut.HouseFile.Files;
@@ -5,6 +6,7 @@ namespace TrimOut.HouseFile.Files;
 /// <summary>The real disk.</summary>
 internal sealed class DiskFiles : IFileLayer
 {
+    private const int Piece = 1 << 20;
     private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
     public static DiskFiles Instance { get; } = new();
@@ -23,6 +25,19 @@ internal sealed class DiskFiles : IFileLayer
         for (var got = -1; read < end.Length && got != 0; read += got)
             got = RandomAccess.Read(file, end.AsSpan(read), length - end.Length + read);
         return end[..read];
+    }
+
+    public long LengthOf(string path) => new FileInfo(path).Length;
+
+    public string HashWithout(string path, int last)
+    {
+        using var file = PlainFile.OpenRead(path);
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var left = file.Length - last;
+        var piece = new byte[Piece];
+        for (var got = -1; left > 0 && got != 0; left -= got)
+            hash.AppendData(piece, 0, got = file.Read(piece, 0, (int)Math.Min(left, piece.Length)));
+        return Convert.ToHexStringLower(hash.GetHashAndReset());
     }
 
     public IOpenFile Create(string path, string? like = null)

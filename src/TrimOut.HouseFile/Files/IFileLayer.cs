@@ -15,6 +15,12 @@ internal interface IFileLayer
     /// <summary>The last bytes of a file; all of a shorter one.</summary>
     byte[] ReadEnd(string path, int count);
 
+    /// <summary>The length of a file in bytes.</summary>
+    long LengthOf(string path);
+
+    /// <summary>The SHA-256 of all of a file but its last bytes, by <see cref="Durable.Trailer.Hash"/>, without holding it all at once.</summary>
+    string HashWithout(string path, int last);
+
     /// <summary>
     /// A new file that only its owner may read, or that may be read by those who could read <paramref name="like"/>; a leftover of that name goes.
     /// </summary>

@@ -31,7 +31,8 @@ internal static class BackupPlace
         {
             if (Settings.Read().Backups is null)
                 Make();
-            Of(house).Keep(house.Where, TimeProvider.System);
+            // Where a large house's journal was left, the file that makes it large is in the backup that was made before.
+            Of(house).Keep(house.Where, TimeProvider.System, onceADay: house.WentOn);
             return null;
         }
         catch (HouseStoreException failed)

@@ -5,6 +5,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
+using TrimOut.HouseFile.Kept;
 using TrimOut.Screens.Shell;
 using TrimOut.Verbs;
 
@@ -62,7 +63,7 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
             Remarks.Add(made ? $"{path} was made into a house file: {copy}." : $"The copy of {path} that you worked on before was opened: {copy}.");
             full = copy;
         }
-        return Take(HouseOnDisk.Open(full, Clock));
+        return Take(HouseOnDisk.Open(full, Clock, BriefWork.Not(KeptPlace.Path)));
     });
 
     /// <inheritdoc/>

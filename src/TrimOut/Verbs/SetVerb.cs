@@ -23,7 +23,7 @@ internal static class SetVerb
                 "Ends with 2 when a line was refused.") { path, by };
         verb.SetAction(parsed =>
         {
-            var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), parsed.GetValue(by)!);
+            var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), parsed.GetValue(by)!, brief: true);
             using (house)
             {
                 var refused = false;

@@ -40,6 +40,10 @@ public static class CrashStates
     public static DiskState AllKept(DiskRecord record) =>
         new(NamesOf(record.Steps), Enumerable.Range(1, record.Files).ToDictionary(f => f, f => ContentsOf(record, record.Steps, f, Fate.Kept, Random.Shared)));
 
+    /// <summary>What was flushed of all that was asked of the disk, and nothing else.</summary>
+    public static DiskState AllLost(DiskRecord record) => new(NamesOf(record.Steps.Take(record.Steps.FindLastIndex(s => s is DiskStep.FlushFolder) + 1)),
+        Enumerable.Range(1, record.Files).ToDictionary(f => f, f => ContentsOf(record, record.Steps, f, Fate.Lost, Random.Shared)));
+
     /// <summary>A file after a write.</summary>
     public static byte[] Apply(byte[] before, DiskStep.Write write)
     {

@@ -43,6 +43,10 @@ internal class RecordingFiles : IFileLayer
 
     public byte[] ReadEnd(string path, int count) => Read(path)[^Math.Min(count, _contents[_names[path]].Length)..];
 
+    public long LengthOf(string path) => Read(path).Length;
+
+    public string HashWithout(string path, int last) => Trailer.Hash(Read(path).AsSpan()[..^last]);
+
     public IOpenFile Create(string path, string? like = null)
     {
         var file = ++Record.Files;

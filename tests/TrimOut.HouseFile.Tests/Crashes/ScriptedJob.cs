@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.History;
 using TrimOut.HouseFile.Durable;
+using TrimOut.HouseFile.Kept;
 
 namespace TrimOut.HouseFile.Tests.Crashes;
 
@@ -13,14 +14,17 @@ internal sealed class ScriptedJob
     private readonly RecordingFiles _files;
     private readonly Surroundings _here;
     private readonly string _words;
+    private readonly BriefWork? _brief;
 
     /// <summary>A job on a disk.</summary>
     /// <param name="files">The disk.</param>
     /// <param name="seal">How entries are sealed; as always when left out.</param>
     /// <param name="firstName">The number before the first fresh name: another one makes another house.</param>
     /// <param name="words">What is written into each note.</param>
-    public ScriptedJob(RecordingFiles files, SealMaker? seal = null, int firstName = 0, string words = "A note")
+    /// <param name="brief">What each day leaves and keeps, where the work is brief.</param>
+    public ScriptedJob(RecordingFiles files, SealMaker? seal = null, int firstName = 0, string words = "A note", BriefWork? brief = null)
     {
+        _brief = brief;
         _files = files;
         _here = Here(files, seal, firstName);
         _words = words;
@@ -48,7 +52,9 @@ internal sealed class ScriptedJob
         _files.Record.Steps.Add(new DiskStep.Told(0));
         for (var day = 0; day < days; day++)
         {
-            var house = HouseOnDisk.Open(_here, Path);
+            var house = HouseOnDisk.Open(_here, Path, _brief);
+            if (_brief is not null)
+                house.Keep(house.Kept ?? HouseLog.Of(house.Opened).Value);
             for (var save = 0; save < (day == days - 1 ? lastDay ?? savesADay : savesADay); save++)
             {
                 if (day % 2 == 1 && save == savesADay / 2)

@@ -33,10 +33,14 @@ internal static class Damage
     ];
 
     /// <summary>One case: the sort that its number has, and at times another one on top.</summary>
-    public static Damaged Of(Scene scene, int number, int seed)
+    /// <param name="scene">Where what is exchanged comes from.</param>
+    /// <param name="number">The number.</param>
+    /// <param name="seed">The seed.</param>
+    /// <param name="start">What is damaged; the scene as it is when left out.</param>
+    public static Damaged Of(Scene scene, int number, int seed, Pair? start = null)
     {
         var random = new Random(unchecked(seed * 1_000_003 + number));
-        var first = Do(scene, new Damaged(scene.Now, "", false), Sorts[number % Sorts.Count], random);
+        var first = Do(scene, new Damaged(start ?? scene.Now, "", false), Sorts[number % Sorts.Count], random);
         // What exchanges a file is not done twice: an older file with the journal that belongs to it is a sound house.
         var more = Sorts.Where(s => !s.Contains("older", StringComparison.Ordinal) && !s.Contains("foreign", StringComparison.Ordinal)
             && !s.Contains("other copy", StringComparison.Ordinal) && s != "journal gone").ToList();

@@ -13,14 +13,18 @@ internal static class VerbRun
     /// <param name="Hung">Whether it never ended.</param>
     internal sealed record Ended(int Code, string Output, string Error, string? Crash = null, bool Hung = false);
 
-    public static Ended Run(params string[] arguments)
+    public static Ended Run(params string[] arguments) => RunWith("", arguments);
+
+    /// <summary>The same with something on standard input.</summary>
+    public static Ended RunWith(string input, params string[] arguments)
     {
+        using var from = new StringReader(input);
         using var output = new StringWriter();
         using var error = new StringWriter();
         var (wasOut, wasError, wasIn) = (Console.Out, Console.Error, Console.In);
         Console.SetOut(output);
         Console.SetError(error);
-        Console.SetIn(TextReader.Null);
+        Console.SetIn(from);
         try
         {
             var run = Task.Run(() => Program.Run(arguments));

@@ -1,0 +1,166 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.HouseFile.Backups;
+using TrimOut.HouseFile.Kept;
+
+namespace TrimOut.HouseFile.Tests.Kept;
+
+/// <summary>Short work on a house that counts as large.</summary>
+public sealed class BriefWorkTests : IDisposable
+{
+    private readonly TryFolder _folder = new();
+
+    public BriefWorkTests() => Directory.CreateDirectory(_folder.In("kept"));
+
+    private BriefWork Large => new(_folder.In("kept"), LargeFrom: 0);
+
+    public void Dispose() => _folder.Dispose();
+
+    private (bool WentOn, bool Kept) Note(string text, BriefWork brief)
+    {
+        using var file = HouseOnDisk.Open(_folder.House, TimeProvider.System, brief);
+        var scribe = new Scribe(file, TimeProvider.System, "Test crew");
+        file.Keep(scribe.Log);
+        TryFolder.Do(scribe, SetFact.Typed(scribe.House, scribe.House.FindTag("W01")!.Item, WindowFacts.Note, text).Value);
+        return (file.WentOn, file.Kept is not null);
+    }
+
+    private List<string> Notes(string? path = null)
+    {
+        using var file = HouseOnDisk.OpenToRead(path ?? _folder.House, TimeProvider.System);
+        return [.. file.Opened.SelectMany(c => c.Edits).OfType<Edit.Put>().Where(p => p.Field == WindowFacts.Note.Name).Select(p => p.Value!)];
+    }
+
+    [Fact]
+    public void ALargeHouseIsGoneOnWithWhereItWasLeft()
+    {
+        _folder.Begin(3);
+        Assert.Equal((false, false), Note("one", Large));
+        Assert.Equal(["Elm Street.trimout", "Elm Street.trimout.journal"], _folder.Names);
+        var file = File.ReadAllBytes(_folder.House);
+        Assert.Equal((true, true), Note("two", Large));
+        Assert.Equal((true, true), Note("three", Large));
+        Assert.Equal(["one", "two", "three"], Notes());
+        // Nothing of the file but the note of how far the journal got was written.
+        Assert.Equal(file[..^1024], File.ReadAllBytes(_folder.House)[..^1024]);
+    }
+
+    [Fact]
+    public void TheNextOtherOpeningMakesItOneFileAgain()
+    {
+        _folder.Begin();
+        Note("one", Large);
+        _folder.Work(TryFolder.AddWindow);
+        Assert.Equal(["Elm Street.trimout"], _folder.Names);
+        Assert.Equal("W01 W02", _folder.Tags());
+        Assert.Equal((false, false), Note("two", Large));
+        Assert.Equal(["one", "two"], Notes());
+    }
+
+    [Fact]
+    public void AHouseThatIsNotLargeIsOneFileAfterIt()
+    {
+        _folder.Begin();
+        var brief = new BriefWork(_folder.In("kept"));
+        Assert.Equal((false, false), Note("one", brief));
+        Assert.Equal((false, false), Note("two", brief));
+        Assert.Equal(["Elm Street.trimout"], _folder.Names);
+        Assert.Empty(Directory.GetFiles(_folder.In("kept")));
+    }
+
+    [Fact]
+    public void AJournalThatGrewLongIsFoldedIn()
+    {
+        _folder.Begin();
+        Note("one", Large);
+        var notes = 1;
+        for (; _folder.Names.Length == 2; notes++)
+            Note(new string('x', 400), Large);
+        Assert.InRange(notes, 10, 30);
+        Assert.Equal(["Elm Street.trimout"], _folder.Names);
+        Assert.Equal(notes, Notes().Count);
+    }
+
+    [Fact]
+    public void ACopyGetsADeviceOfItsOwnAndDoesNotGoOn()
+    {
+        _folder.Begin();
+        Note("one", Large);
+        var copy = Directory.CreateDirectory(_folder.In("copy")).FullName;
+        foreach (var name in _folder.Names)
+            File.Copy(_folder.In(name), Path.Combine(copy, name));
+        using var file = HouseOnDisk.Open(Path.Combine(copy, "Elm Street.trimout"), TimeProvider.System, Large);
+        Assert.False(file.WentOn);
+        Assert.DoesNotContain(file.Opened, c => c.Id.Device == file.Device);
+    }
+
+    /// <summary>The file and the journal are written over in place, as a copy from a stick does it: their disk has them for the same as before.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void AnOlderCopyPutBackOverItGoesOnUnderAnotherName(bool brief)
+    {
+        _folder.Begin();
+        Note("one", Large);
+        var (file, journal) = (File.ReadAllBytes(_folder.House), File.ReadAllBytes(_folder.House + ".journal"));
+        Note("two", Large);
+        string device;
+        using (var open = HouseOnDisk.Open(_folder.House, TimeProvider.System, Large))
+            device = open.Device;
+        File.WriteAllBytes(_folder.House, file);
+        File.WriteAllBytes(_folder.House + ".journal", journal);
+        using var again = HouseOnDisk.Open(_folder.House, TimeProvider.System, brief ? Large : BriefWork.Not(_folder.In("kept")));
+        Assert.NotEqual(device, again.Device);
+        Assert.DoesNotContain(again.Opened, c => c.Id.Device == again.Device);
+    }
+
+    [Fact]
+    public void WhatOnlyTheWholeHistoryCanSayIsReadWhenItIsAskedFor()
+    {
+        _folder.Begin(2);
+        Note("one", Large);
+        Note("two", Large);
+        using var file = HouseOnDisk.Open(_folder.House, TimeProvider.System, Large);
+        var scribe = new Scribe(file, TimeProvider.System, "Test crew");
+        Assert.NotNull(file.Kept);
+        using (var looked = HouseOnDisk.OpenToRead(_folder.House, TimeProvider.System))
+            Assert.Equal(looked.Opened.Select(ChangeJson.Write), file.Opened.Select(ChangeJson.Write));
+        Assert.True(scribe.Undo().Ok);
+        Assert.Equal("one", scribe.House.FindTag("W01")!.Item.Get(WindowFacts.Note));
+    }
+
+    [Fact]
+    public void OneBackupADayIsEnoughThatHoldsTheFile()
+    {
+        _folder.Begin();
+        var clock = new FakeTimeProvider(new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.Zero));
+        var backups = new BackupFolder(_folder.In("backups"));
+        Assert.NotNull(backups.Keep(_folder.House, clock));
+        Note("one", Large);
+        Assert.Null(backups.Keep(_folder.House, clock, onceADay: true));
+        clock.Advance(TimeSpan.FromDays(1));
+        Assert.Equal(["one"], Notes(backups.Keep(_folder.House, clock, onceADay: true)!.Path));
+        Note("two", Large);
+        Assert.Null(backups.Keep(_folder.House, clock, onceADay: true));
+        // Written anew, the file holds what no backup does.
+        _folder.Work(TryFolder.AddWindow);
+        Note("three", Large);
+        Assert.NotNull(backups.Keep(_folder.House, clock, onceADay: true));
+    }
+
+    [Fact]
+    public void OnlyTheLatestFewHousesAreKept()
+    {
+        for (var house = 0; house < 10; house++)
+        {
+            var path = _folder.In($"h{house}.trimout");
+            _folder.Begin();
+            File.Move(_folder.House, path);
+            using var file = HouseOnDisk.Open(path, TimeProvider.System, Large);
+            file.Keep(HouseLog.Of(file.Opened).Value);
+        }
+        Assert.Equal(8, Directory.GetFiles(_folder.In("kept"), "*.fold").Length);
+    }
+}

@@ -1,0 +1,161 @@
+using System.Globalization;
+using TrimOut.Desks;
+using TrimOut.HouseFile.Kept;
+using Xunit.Abstractions;
+
+namespace TrimOut.Tests.Campaign;
+
+/// <summary>
+/// <c>set</c> in a house that counts as large, whose journal was left beside it and of which a fold was kept: the house damaged in every way, what was
+/// kept whole, damaged, of an earlier day, of another house or gone. Judged by what was saved, and by what the same verb does where nothing is kept.
+/// TRIMOUT_CAMPAIGN_CASES, _SEED and _FROM are those of <see cref="CampaignTests"/>.
+/// </summary>
+[Collection(nameof(OneProcess))]
+public sealed class KeptCampaignTests : IDisposable
+{
+    private const string Line = "W01\tnote\tcampaign";
+
+    private readonly ITestOutputHelper _output;
+    private readonly string _folder = Directory.CreateTempSubdirectory("trimout-").FullName;
+    private readonly string? _data = Environment.GetEnvironmentVariable("XDG_DATA_HOME");
+    private readonly string _house;
+    private readonly string _foreign;
+    private readonly Scene _scene;
+    private readonly byte[][] _otherFolds;
+
+    public KeptCampaignTests(ITestOutputHelper output)
+    {
+        _output = output;
+        Environment.SetEnvironmentVariable("XDG_DATA_HOME", Path.Combine(_folder, "data"));
+        HouseSource.LargeFrom = 0;
+        _house = Path.Combine(Directory.CreateDirectory(Path.Combine(_folder, "place")).FullName, "h.trimout");
+        _foreign = Path.Combine(_folder, "foreign.trimout");
+        _scene = new Scene(Directory.CreateDirectory(Path.Combine(_folder, "scene")).FullName);
+        _otherFolds = [FoldOf(_house, _scene.Older.First(p => p.Journal is null)), FoldOf(_foreign, _scene.Foreign[0])];
+    }
+
+    private static string Fold => Directory.GetFiles(KeptPlace.Path, "*.fold").Single();
+
+    public void Dispose()
+    {
+        HouseSource.LargeFrom = BriefWork.Large;
+        Environment.SetEnvironmentVariable("XDG_DATA_HOME", _data);
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    [Fact]
+    public void WhatIsKeptNeverShowsLessAndNeverHidesDamage()
+    {
+        var (cases, seed, from) = (Number("CASES", 2 * Damage.Sorts.Count), Number("SEED", 1), Number("FROM", 0));
+        var (counts, wrong, took) = (new int[Enum.GetValues<Outcome>().Length], new List<string>(), 0);
+        for (var number = from; number < from + cases; number++)
+        {
+            var (sound, truth) = Begin();
+            var fold = File.ReadAllBytes(Fold);
+            // One case in eight leaves the house whole, so that what was kept stands against nothing else.
+            var damaged = number % 8 == 7 ? new Damaged(sound, "house whole", false) : Damage.Of(_scene, number, seed, sound);
+            var how = Spoil(fold, number, new Random(unchecked(seed * 1_000_003 + number)));
+            took += Place(damaged.Pair) ? 1 : 0;
+            var (kept, why) = Set(truth);
+            Begin(damaged.Pair);
+            Directory.Delete(KeptPlace.Path, recursive: true);
+            var (plain, _) = Set(truth);
+            counts[(int)kept]++;
+            if (kept is not (Outcome.Whole or Outcome.Said) || kept != plain || (damaged.What == "house whole" && kept != Outcome.Whole))
+                wrong.Add(string.Create(CultureInfo.InvariantCulture, $"seed {seed} case {number} ({damaged.What}; kept {how}): {kept}, plain {plain}: {why}"));
+        }
+        _output.WriteLine($"set in a large house: {cases} cases, seed {seed}: {string.Join(", ", Enum.GetValues<Outcome>().Select(o => $"{counts[(int)o]} {o}"))}");
+        Assert.True(wrong.Count == 0, string.Join("\n", wrong.Take(20)));
+        Assert.True(counts[(int)Outcome.Whole] > 0 && counts[(int)Outcome.Said] > cases / 2, $"{took} {string.Join(' ', counts)}");
+    }
+
+    [Fact]
+    public void WithoutDamageTheKeptFoldIsGoneOnFrom()
+    {
+        var (_, truth) = Begin();
+        var written = File.GetLastWriteTimeUtc(Fold);
+        var file = File.ReadAllBytes(_house);
+        Assert.Equal(Outcome.Whole, Set(truth).Outcome);
+        Assert.Equal((written, true), (File.GetLastWriteTimeUtc(Fold), File.Exists(_house + ".journal")));
+        Assert.Equal(file[..^1024], File.ReadAllBytes(_house)[..^1024]);
+    }
+
+    private static int Number(string name, int otherwise) =>
+        int.TryParse(Environment.GetEnvironmentVariable("TRIMOUT_CAMPAIGN_" + name), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            ? number : otherwise;
+
+    /// <summary>A house with its journal left and its fold kept, as two runs of the verb leave it.</summary>
+    /// <param name="damaged">What is then put in the place of its bytes.</param>
+    private (Pair Pair, List<string> Truth) Begin(Pair? damaged = null)
+    {
+        foreach (var path in new[] { KeptPlace.Path, Path.Combine(UserFolder.Path, "backups") })
+        {
+            if (Directory.Exists(path))
+                Directory.Delete(path, recursive: true);
+        }
+        Scene.Write(_house, _scene.Now);
+        for (var run = 0; run < 2; run++)
+            Assert.Equal(0, VerbRun.RunWith($"W0{run + 1}\tnote\tfirst {run}\n", "set", _house).Code);
+        var pair = new Pair(File.ReadAllBytes(_house), File.ReadAllBytes(_house + ".journal"));
+        var truth = History();
+        if (damaged is not null)
+            Place(damaged);
+        return (pair, truth);
+    }
+
+    /// <summary>Writes over the files in place: to their disk they are the ones that they were, so nothing but what they hold tells that they are not.</summary>
+    private bool Place(Pair pair)
+    {
+        File.WriteAllBytes(_house, pair.File);
+        if (pair.Journal is null)
+            File.Delete(_house + ".journal");
+        else
+            File.WriteAllBytes(_house + ".journal", pair.Journal);
+        return pair.Journal is not null;
+    }
+
+    /// <summary>Puts something else in the place of what was kept.</summary>
+    private string Spoil(byte[] fold, int number, Random random)
+    {
+        var at = random.Next(fold.Length);
+        var (how, bytes) = (number / 3 % 6) switch
+        {
+            0 => ("whole", fold),
+            1 => ("with a bit flipped", [.. fold[..at], (byte)(fold[at] ^ (1 << random.Next(8))), .. fold[(at + 1)..]]),
+            2 => ("cut", fold[..at]),
+            3 => ("of an earlier day", _otherFolds[0]),
+            4 => ("of another house", _otherFolds[1]),
+            _ => ("gone", (byte[]?)null),
+        };
+        var path = Fold;
+        if (bytes is null)
+            File.Delete(path);
+        else
+            File.WriteAllBytes(path, bytes);
+        return how;
+    }
+
+    private byte[] FoldOf(string path, Pair pair)
+    {
+        Scene.Write(path, pair);
+        Assert.Equal(0, VerbRun.RunWith(Line + "\n", "set", path).Code);
+        var bytes = File.ReadAllBytes(Fold);
+        Directory.Delete(KeptPlace.Path, recursive: true);
+        return bytes;
+    }
+
+    private List<string> History() => [.. VerbRun.Run("history", _house).Output.Split('\n', StringSplitOptions.RemoveEmptyEntries)];
+
+    private (Outcome Outcome, string Why) Set(List<string> truth)
+    {
+        var ended = VerbRun.RunWith(Line + "\n", "set", _house);
+        if (ended.Hung || ended.Crash is not null)
+            return (ended.Hung ? Outcome.Hang : Outcome.Crash, ended.Crash ?? "");
+        var after = ended.Code == ExitCode.Fine ? History() : [];
+        return ended.Code == ExitCode.Fine && after.Count == truth.Count + 1 && after.Take(truth.Count).SequenceEqual(truth)
+            && after[^1].Contains("campaign", StringComparison.Ordinal) ? (Outcome.Whole, "")
+            : ended.Code is ExitCode.BadData or ExitCode.LeftOut or ExitCode.NoInput && ended.Error.Length > 0
+                && !ended.Error.Contains("middle of a save", StringComparison.Ordinal) ? (Outcome.Said, ended.Error)
+            : (Outcome.SilentLoss, $"{ended.Code} {after.Count} of {truth.Count}: {ended.Error}");
+    }
+}
