@@ -5,12 +5,23 @@ using TrimOut.Core.Houses;
 namespace TrimOut.Core.History;
 
 /// <summary>A house while its history is replayed. Values that were replaced are never decoded: most of a long history is.</summary>
-/// <param name="takenBack">Items whose adding was undone.</param>
-internal sealed class GrowingHouse(Dictionary<string, TakenBack> takenBack)
+internal sealed class GrowingHouse
 {
-    private readonly Dictionary<string, Growing> _items = new() { [House.RootId] = new Growing(House.Empty.Job) };
-
+    private readonly Dictionary<string, TakenBack> _takenBack;
+    private readonly Dictionary<string, Growing> _items;
     private readonly HashSet<string> _back = [];
+
+    /// <summary>A house with nothing in it yet.</summary>
+    /// <param name="takenBack">Items whose adding was undone.</param>
+    public GrowingHouse(Dictionary<string, TakenBack> takenBack) =>
+        (_takenBack, _items) = (takenBack, new() { [House.RootId] = new Growing(House.Empty.Job) });
+
+    /// <summary>Some items of a house, to be replayed from their beginning.</summary>
+    public GrowingHouse(IEnumerable<Item> items) =>
+        (_takenBack, _items) = ([], items.ToDictionary(i => i.Id, i => new Growing(new Item(i.Id, i.Kind, i.Under, i.Place))));
+
+    /// <summary>The items as they are now, by their places.</summary>
+    public IEnumerable<Item> Items => _items.Values.Select(i => i.Done()).OrderBy(i => i.Place);
 
     /// <summary>Replays a change that is in force.</summary>
     public void Add(Change change)
@@ -25,7 +36,7 @@ internal sealed class GrowingHouse(Dictionary<string, TakenBack> takenBack)
     }
 
     /// <summary>The house.</summary>
-    public House Done() => new(new ItemTable(_items.Values.Select(i => i.Done()).OrderBy(i => i.Place)));
+    public House Done() => new(new ItemTable(Items));
 
     private Growing? Find(string id) => _items.GetValueOrDefault(id);
 
@@ -45,7 +56,7 @@ internal sealed class GrowingHouse(Dictionary<string, TakenBack> takenBack)
     /// </summary>
     private Growing? Back(string id)
     {
-        if (!takenBack.TryGetValue(id, out var taken) || taken.RootOf(id) is not { } root || !_back.Add(root))
+        if (!_takenBack.TryGetValue(id, out var taken) || taken.RootOf(id) is not { } root || !_back.Add(root))
             return null;
         foreach (var edit in taken.Added.Edits)
         {

@@ -136,10 +136,15 @@ public sealed class HouseLog
         if (Find(change.Id) is not null)
             throw new ArgumentException($"Change {change.Id} is there already.", nameof(change));
         var isLast = Last is not { } last || Change.Order(last.Stamp, last.Id, change.Stamp, change.Id) < 0;
-        return isLast && IsAboutWhatIsThere(change)
-            ? new(_folded, Late.Add(change), _since.Add(change.Id, change), _undone, Fold.One(House, change), PastOfNext(), _changes?.Add(change))
+        if (isLast && IsAboutWhatIsThere(change))
+            return Next(change, Fold.One(House, change), _undone);
+        return isLast && !_undone.ContainsKey(change.Id) && Undoing.On(House, _undone, Changes.Add(change)) is var (house, undone)
+            ? Next(change, house, undone)
             : Of(Changes.Add(change)).Value;
     }
+
+    private HouseLog Next(Change last, House house, FrozenDictionary<ChangeId, ChangeId> undone) =>
+        new(_folded, Late.Add(last), _since.Add(last.Id, last), undone, house, PastOfNext(), _changes?.Add(last));
 
     /// <summary>The house as it stood when it had its first so many changes and no more.</summary>
     /// <remarks>

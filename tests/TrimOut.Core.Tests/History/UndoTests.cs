@@ -22,4 +22,15 @@ public class UndoTests
         var again = HouseLog.Of(job.Scribe.Log.Changes.Select(c => ChangeJson.Read(ChangeJson.Write(c)).Value).Reverse()).Value;
         Assert.Equal(job.House.Items.Values.Select(i => i.Id).Order(), again.House.Items.Values.Select(i => i.Id).Order());
     }
+
+    [Fact]
+    public void AnUndoLeavesTheItemsThatItIsNotAboutAsTheyAre()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Say("W01", UnitFacts.LeadSide, "r").Say("W02", UnitFacts.LeadSide, "l");
+        var before = job.House;
+        Assert.True(job.Scribe.Undo().Ok);
+        var others = job.House.Items.Values.Where(i => !ReferenceEquals(i, before.Items[i.Place])).Select(i => i.Id);
+        Assert.Equal([job.Unit("W02").Id], others);
+        Assert.Null(job.Unit("W02").Item.Get(UnitFacts.LeadSide));
+    }
 }
