@@ -21,11 +21,11 @@ public static class AllChecks
     public static ImmutableArray<ICheck> All { get; } =
     [
         new LeadAwayFromMotor(), new WindowLeftOutWithoutReason(), new EntryOffLeadSide(), new EntryUnderEndBracket(), new EntryUnderCentreSupport(),
-        new RunPastKitTable(), new VoltsShortAtUnit(), new CableShared(), new CableNotListed(), new ListedByRelaxation(), new CableShortOnHand(),
-            new UnitsPastOutputs(),
-        new TailUnderHalfWidth(), new TailUnderWholeWidth(), new TailShortOfMotor(), new EntryUnderMiddleScrew(), new MainsTooNear(), new HoleNearEdge(),
-            new LabelEndsDiffer(), new LabelTwice(),
-        new LoopOffLength(), new SecondLoopDiffers(), new PanelPastClassTwo(),
+        new RunPastKitTable(), new VoltsShortAtUnit(), new CableShared(), new CableNotListed(), new ListedByRelaxation(), new LegPlaceOffWay(),
+            new CableShortOnHand(), new NoBoxLongEnough(), new UnitsPastOutputs(), new MotorOffSupply(),
+        new TailUnderHalfWidth(), new TailUnderWholeWidth(), new TailShortOfMotor(), new EntryUnderMiddleScrew(), new MainsTouched(), new MainsTooNear(),
+            new HoleNearEdge(), new LabelEndsDiffer(), new LabelTwice(), new LabelOffUnit(), new PanelTailShort(), new TailLongerThanLeft(),
+        new LoopOpenOrShorted(), new ConductorsNotApart(), new LoopOffLength(), new SecondLoopDiffers(), new LoopTestLeftOut(), new PanelPastClassTwo(),
         new MeasuresIncomplete(), new WidthsSpread(), new HeightsSpread(), new PassesDisagree(), new DiagonalsOffSides(), new OutOfSquare(),
         new DepthTooShallow(), new SetbackTooDeep(), new StandsOutOfReveal(), new HandleInHangingPlane(),
         new StackOverGlass(), new StackInTheWay(), new HeadRoomShort(), new CornerClash(), new ScrewUnderCentreSupport(),
@@ -33,10 +33,10 @@ public static class AllChecks
             new GapBetweenUnitsTooLarge(),
         new DeliveredSizeOff(), new BoxLabelOff(), new DeliveredDamaged(),
         new OutputPastPanel(), new OutputShared(), new OutputOverloaded(), new OutputOverloadedTogether(), new PanelOverloaded(), new MainsUnsigned(),
-            new PolaritySwapped(), new OpenVoltsOffSupply(), new LoadedVoltsLow(),
+            new LiveBeforeConnected(), new PolaritySwapped(), new OpenVoltsOffSupply(), new LoadedAboveOpen(), new LoadedUnderLeast(), new LoadedVoltsLow(),
         new HubPastDevices(), new RemotePastUnits(), new UnitOffRoomRemote(), new HubNameTwice(), new HubNamesAlike(),
         new BarsNotLevel(), new BarOffSill(),
-        new StepWithoutEvidence(), new KitUnchecked(),
+        new StepWithoutEvidence(), new KitUnchecked(), new SheetContradictsItself(),
         new ValuesDisagree(), new RemovedWhileWorkedOn(), new TagTwice(),
     ];
 

@@ -12,6 +12,7 @@ internal static class Moment
     /// <summary>Whether the size can still be changed: its sheet is not frozen.</summary>
     public static bool NotOrdered(Unit unit) => unit.Item.Latest(Facts.UnitFacts.OrderedOn.Name)?.Stored is null;
 
-    private static bool Begun(Unit unit, Phase from) =>
+    /// <summary>Whether a step of a phase or of a later one was marked for a unit.</summary>
+    public static bool Begun(Unit unit, Phase from) =>
         StepList.All.Any(s => s.Subject == ItemKind.Unit && s.Phase >= from && unit.MarkOf(s) is not null);
 }

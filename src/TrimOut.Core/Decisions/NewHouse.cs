@@ -15,6 +15,7 @@ public static class NewHouse
             .PutStored(House.RootId, HouseFacts.Name.Name, stored)
             .Put(House.RootId, HouseFacts.Units, units)
             .Put(House.RootId, HouseFacts.Dwelling, Dwelling.OneOrTwoFamily)
+            .Put(House.RootId, HouseFacts.MeterStep, new Resistance(0.01m))
             .Put(House.RootId, HouseFacts.CableAllowance, 10m)
             .Put(House.RootId, HouseFacts.ConductorTemperature, new Temperature(30))
             .Put(House.RootId, HouseFacts.PanelTail, Length.FromInches(72))

@@ -49,6 +49,7 @@ public static class SetFact
         {
             draft = Beside(draft, Companion.Leads(field), house.Job.Latest(HouseFacts.MeterLeads.Name)?.Stored);
             draft = Beside(draft, Companion.CableAt(field), house.Job.Latest(HouseFacts.CableAtTest.Name)?.Stored);
+            draft = Beside(draft, Companion.MeterStep(field), house.Job.Latest(HouseFacts.MeterStep.Name)?.Stored);
         }
         if (FactTable.IsKit(item.Kind) && item.Latest(Companion.Checked(field))?.Stored is not null)
             draft = draft.PutStored(item.Id, Companion.Checked(field), null);

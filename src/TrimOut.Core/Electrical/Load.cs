@@ -14,12 +14,17 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
 {
     private static readonly Message OfGroup = new("group {0}");
     private static readonly Message OfPreset = new("preset {0} of {1}");
+    private static readonly Message OfRemote = new("all that {0} moves");
+    private static readonly Message OfPresets = new("preset {0} of several remotes");
 
     /// <summary>What one unit draws at the most; null while a current is not known.</summary>
     public static Current? Of(Unit unit) => unit.Kind is { RunningCurrent: { } running, StartingCurrent: { } starting }
         ? (running >= starting ? running : starting) : null;
 
-    /// <summary>The load of every set of units that moves together: units of one group, units that a preset sends somewhere, and each unit alone.</summary>
+    /// <summary>
+    /// The load of every set of units that one press moves: units of one group, all that a remote moves, units that a preset sends somewhere, those of
+    /// one name on several remotes, for a scene or a voice calls them all, and each unit alone.
+    /// </summary>
     /// <param name="units">The units that are asked about, such as those on one panel; others are left out.</param>
     public static IEnumerable<Load> Together(IReadOnlyList<Unit> units)
     {
@@ -27,11 +32,17 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
             .GroupBy(u => u.Item.Get(UnitFacts.Group)!, StringComparer.OrdinalIgnoreCase))
             yield return Sum(OfGroup.With(Arg.Typed(group.Key)), group);
         var house = units.Count > 0 ? units[0].House : House.Empty;
+        foreach (var remote in units.SelectMany(u => house.Look(Lookups.RemotesByUnit, u.Id).Select(r => (Remote: house.Find(r)!, Unit: u)))
+            .GroupBy(p => p.Remote, p => p.Unit).OrderBy(g => g.Key.Place))
+            yield return Sum(OfRemote.With(Arg.Name(remote.Key)), remote);
         var byPreset = units.SelectMany(u => house.Look(Lookups.PresetsByUnit, u.Id).Select(p => (Preset: house.Find(p)!, Unit: u)))
-            .GroupBy(p => p.Preset, p => p.Unit);
+            .GroupBy(p => p.Preset, p => p.Unit).ToList();
         foreach (var preset in byPreset.Select(g => (Item: g.Key, Remote: house.Find(g.Key.Under)!, Units: g)).OrderBy(p => p.Remote.Place)
             .ThenBy(p => p.Item.Place))
             yield return Sum(OfPreset.With(Arg.Name(preset.Item), Arg.Name(preset.Remote)), preset.Units);
+        foreach (var presets in byPreset.Where(g => g.Key.Get(PresetFacts.Name) is not null)
+            .GroupBy(g => g.Key.Get(PresetFacts.Name)!, SameName.Comparer).Where(g => g.Select(p => p.Key.Under).Distinct().Count() > 1))
+            yield return Sum(OfPresets.With(Arg.Typed(presets.Key)), presets.SelectMany(p => p).DistinctBy(u => u.Id));
         foreach (var unit in units)
             yield return Sum(Arg.Name(unit), [unit]);
     }
@@ -51,8 +62,9 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
     /// <summary>An output in one word, to look up what it feeds.</summary>
     public static string OutputKey((string Panel, int Output) place) => string.Create(CultureInfo.InvariantCulture, $"{place.Panel}/{place.Output}");
 
-    /// <summary>The panel that feeds a run: its own, or that of the run it branches off.</summary>
-    public static ItemRef? PanelOf(HomeRun run) => Trunk(run).Item.Get(RunFacts.Panel);
+    /// <summary>The panel that feeds a run, or is to feed it: its own, or that of the run it branches off; until it is landed the only one there is.</summary>
+    public static ItemRef? PanelOf(HomeRun run) => Trunk(run).Item.Get(RunFacts.Panel)
+        ?? (run.House.ItemsOf(ItemKind.Panel).Take(2).ToList() is [var only] ? new ItemRef(only.Id) : null);
 
     /// <summary>The output that feeds a run: its own, or that of the run it branches off; null until it is landed.</summary>
     public static (string Panel, int Output)? OutputOf(HomeRun run) =>

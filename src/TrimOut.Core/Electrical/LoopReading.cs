@@ -18,6 +18,9 @@ public static class LoopReading
     public static Resistance Tolerance(Resistance expected) => expected * Share + Contacts;
 
     /// <summary>Whether a reading agrees with what is expected.</summary>
-    public static bool Agrees(Resistance read, Resistance expected) =>
-        read == Open || expected == Open ? read == expected : Math.Abs((read - expected).Ohms) <= Tolerance(expected).Ohms;
+    public static bool Agrees(Resistance read, Resistance expected) => Agrees(read, expected, expected == Open ? default : Tolerance(expected));
+
+    /// <summary>Whether a reading agrees with what is expected, within a band.</summary>
+    public static bool Agrees(Resistance read, Resistance expected, Resistance within) =>
+        read == Open || expected == Open ? read == expected : Math.Abs((read - expected).Ohms) <= within.Ohms;
 }

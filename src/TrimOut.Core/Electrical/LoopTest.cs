@@ -7,7 +7,8 @@ namespace TrimOut.Core.Electrical;
 /// <param name="Read">What the meter showed, leads and all; <see cref="LoopReading.Open"/> when it found no way through.</param>
 /// <param name="Leads">What its leads add; null where nothing was said, which is taken as leads taken off.</param>
 /// <param name="CableAt">How warm the cable was; null where nothing was said, which is taken as 20 C.</param>
-public readonly record struct LoopTest(Resistance Read, Resistance? Leads, Temperature? CableAt)
+/// <param name="Step">What one step of the meter's last digit is; null where nothing was said.</param>
+public readonly record struct LoopTest(Resistance Read, Resistance? Leads, Temperature? CableAt, Resistance? Step = null)
 {
     private static readonly Message WarmWithLeads = new("cable at {0}, leads {1}");
     private static readonly Message WarmWithoutLeads = new("cable at {0}, leads taken off");
@@ -27,6 +28,15 @@ public readonly record struct LoopTest(Resistance Read, Resistance? Leads, Tempe
     /// <param name="oneWay">Length, one way.</param>
     /// <param name="ohmsPerMetre">Resistance of one conductor at <see cref="At"/>.</param>
     public Resistance Expected(Length oneWay, decimal ohmsPerMetre) => TwoWire.Loop(oneWay, ohmsPerMetre) + (Leads ?? default);
+
+    /// <summary>Whether it reads no more than its leads do.</summary>
+    public bool ShowsNoCable => OfCable.Ohms == 0;
+
+    /// <summary>Whether it reads open, or so much less than a cable of that length has that only a short, another cable or wrong legs explain it.</summary>
+    /// <param name="expected">What it should be, leads and all.</param>
+    /// <param name="band">How far a sound one may read from that.</param>
+    public bool IsOpenOrShorted(Resistance expected, Resistance band) => Read == LoopReading.Open
+        || Read.Ohms < expected.Ohms - Math.Max(LoopReading.Tolerance(expected).Ohms, band.Ohms);
 
     /// <summary>What was reckoned with, in words.</summary>
     public Sentence Circumstances => (CableAt, Leads) switch

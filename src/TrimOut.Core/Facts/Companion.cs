@@ -12,6 +12,9 @@ public static class Companion
     /// <summary>Beside a loop reading: how warm the cable was, in degrees Celsius.</summary>
     public static string CableAt(string field) => field + "#cable-at";
 
+    /// <summary>Beside a loop reading: what one step of the meter's last digit is, in ohms.</summary>
+    public static string MeterStep(string field) => field + "#meter-step";
+
     /// <summary>Beside a kit value: <c>yes</c> when somebody held it against the maker's sheet.</summary>
     public static string Checked(string field) => field + "#checked";
 
@@ -20,7 +23,8 @@ public static class Companion
 
     /// <summary>The field that a companion stands beside; null for a field that is none.</summary>
     public static string? Beside(string field) =>
-        field.IndexOf('#', StringComparison.Ordinal) is > 0 and var at && field[at..] is "#meter" or "#leads" or "#cable-at" or "#checked" or "#seen"
+        field.IndexOf('#', StringComparison.Ordinal) is > 0 and var at
+            && field[at..] is "#meter" or "#leads" or "#cable-at" or "#meter-step" or "#checked" or "#seen"
             ? field[..at]
             : null;
 }

@@ -24,6 +24,8 @@ public static class HouseFacts
     public static readonly Fact<string> Meter = Of.Text("meter", "Meter in use", "The instrument that readings are taken with from now on.");
     public static readonly Fact<Resistance> MeterLeads = Of.LeadOhms("meter-leads", "Meter leads",
         "What the meter in use shows with its leads held together; kept with each loop reading from now on. 0 where they are taken off.");
+    public static readonly Fact<Resistance> MeterStep = Of.LeadOhms("meter-step", "Meter's last digit",
+        "One step of its last digit on ohms, such as 0.01 or 0.1; kept with each loop reading from now on, and decides how near it must come.");
     public static readonly Fact<Temperature> CableAtTest = Of.Degrees("cable-at-test", "Cable at tests",
         "How warm the cables are while loops are read; kept with each loop reading from now on. Warm copper reads more.");
     public static readonly Fact<DateOnly> FramingOn = Of.Date("framing-on", "Framing walk", "When the framing is open to walk.", Phase.WalkThrough);
@@ -63,7 +65,7 @@ public static class HouseFacts
 
     internal static readonly Fact[] All =
     [
-        Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, Meter, MeterLeads, CableAtTest,
+        Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, Meter, MeterLeads, MeterStep, CableAtTest,
         FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature, PanelTail, CutLoss, SpreadLimit, SquareLimit, PassLimit,
         DemonstratedOn, DemonstratedTo, BinderGivenOn, OpenItemsAgreed, AcceptedBy, AcceptedOn,
         WarrantyTerm, WarrantyCovers, WarrantyFrom, WarrantyCall, Step,

@@ -33,9 +33,14 @@ public static class RunFacts
     public static readonly Fact<Resistance> FirstLoop = Of.Ohms("first-loop", "First test, loop",
         "Loop resistance with the far end shorted, as the meter shows it.", Phase.RoughIn);
 
+    public static readonly Fact<Resistance> FirstApart = Of.Ohms("first-apart", "First test, far end open",
+        "The same reading with the far end open: it must read open, for the two conductors are apart.", Phase.RoughIn);
+
     public static readonly Fact<Length> TailFound = Of.Reading("tail-found", "Tail found",
         "Tail at the window as found after drywall and paint.", Phase.CloseIn, 0, 360);
     public static readonly Fact<Resistance> SecondLoop = Of.Ohms("second-loop", "Second test, loop", "The same reading after drywall.", Phase.CloseIn);
+    public static readonly Fact<Resistance> SecondApart = Of.Ohms("second-apart", "2nd test, far end open",
+        "With the far end open after drywall: it must read open.", Phase.CloseIn);
 
     public static readonly Fact<ItemRef> Panel = Of.Item(ItemKind.Panel, "panel", "Panel", "The panel it lands on.", Phase.Power);
     public static readonly Fact<int> Output = Of.Count("output", "Output", "The output it lands on, from 1.", Phase.Power, 1, 64);
@@ -50,7 +55,7 @@ public static class RunFacts
     internal static readonly Fact[] All =
     [
         Cable, Bundle, BranchesOff, MainsDistance, MainsSheathed, HoleEdge, NailPlates, TailAtWindow, TailAtPanel, LabelAtWindow,
-        LabelAtPanel, Photo, FirstLoop,
-        TailFound, SecondLoop, Panel, Output, OpenVolts, LoadedVolts, Polarity, Note,
+        LabelAtPanel, Photo, FirstLoop, FirstApart,
+        TailFound, SecondLoop, SecondApart, Panel, Output, OpenVolts, LoadedVolts, Polarity, Note,
     ];
 }

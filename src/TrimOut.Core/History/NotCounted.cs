@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 
 namespace TrimOut.Core.History;
 
@@ -38,7 +39,7 @@ public static class NotCounted
 
     private static string? WhyNot(House house, HashSet<string> added, Item item, string field, Head head)
     {
-        if (field == Item.RemovedField)
+        if (field == Item.RemovedField || StepVersion.IsNote(field))
             return null;
         if (FactTable.Find(item.Kind, Companion.Beside(field) ?? field) is not { } fact)
             return $"{house.NameOf(item)} has {field} \"{head.Stored}\". No fact of this version is called that: it is kept, and does not count here.";

@@ -19,7 +19,8 @@ internal sealed class FieldSlots
         [
             Item.RemovedField,
             .. facts.Where(f => !f.IsKeyed).Select(f => f.Name),
-            .. facts.Where(f => f.IsReading).SelectMany(f => new[] { Companion.Meter(f.Name), Companion.Leads(f.Name), Companion.CableAt(f.Name) }),
+            .. facts.Where(f => f.IsReading).SelectMany(f => new[]
+                { Companion.Meter(f.Name), Companion.Leads(f.Name), Companion.CableAt(f.Name), Companion.MeterStep(f.Name) }),
             .. FactTable.IsKit(kind) ? facts.Select(f => Companion.Checked(f.Name)) : [],
             .. facts.Any(f => f.Name == StepMark.FactName) ? StepList.All.Where(s => s.Subject == kind).Select(s => s.Field) : [],
         ];

@@ -56,14 +56,25 @@ public sealed class HomeRun : Subject
     public Length? AtLeast => LegsLength is { } legs ? legs + (TailAtWindow ?? Length.Zero) + (TailAtPanel ?? Length.Zero) : null;
 
     /// <summary>
-    /// Cable that it takes off a box: legs with the crew's allowance, and both tails, planned where none was measured; null while a part is not
+    /// Legs and both tails, planned where none was measured: the window's width, and what the house plans at its panels; null while a part is not
     /// known.
     /// </summary>
+    public Length? Planned => LegsLength + PlannedTailAtWindow + PlannedTailAtPanel;
+
+    /// <summary>
+    /// Cable that it takes off a box: legs with the crew's allowance, and both tails, planned where none was measured; no more than may be used of its
+    /// cable, where that is enough without the allowance; null while a part is not known.
+    /// </summary>
     public Length? Needed =>
-        LegsLength is { } legs && (TailAtWindow ?? Unit.PartWidth) is { } window && (TailAtPanel ?? House.Job.Get(HouseFacts.PanelTail)) is { } panel &&
-        House.Job.Get(HouseFacts.CableAllowance) is { } allowance
-            ? NeededCable.Of(legs, window, panel, allowance)
+        LegsLength is { } legs && PlannedTailAtWindow is { } window && PlannedTailAtPanel is { } panel &&
+        House.Job.Get(HouseFacts.CableAllowance) is { } allowance && NeededCable.Of(legs, window, panel, allowance) is var needed
+            ? Longest is { } longest && Planned <= longest ? Length.Min(needed, longest) : needed
             : null;
+
+    /// <summary>
+    /// The longest that it may be, by the kit's table and by voltage as far as they are known; null while neither is, and for one on a shared cable.
+    /// </summary>
+    public Length? Longest => Item.Get(RunFacts.BranchesOff) is not null ? null : Limits?.Governing ?? Cable?.LongestRun;
 
     /// <summary>Voltage at its output: of the panel it lands on; until it is landed the one that all panels, or all panels of the kit, agree on.</summary>
     public Voltage? Supply => Panel is { } panel ? panel.Type?.Supply : House.UsualSupply;
@@ -84,10 +95,15 @@ public sealed class HomeRun : Subject
     /// <summary>Legs and both tails: the cable that current goes through, one way; null while a part is not known.</summary>
     public Length? OneWay => LegsLength + TailAtWindow + TailAtPanel;
 
+    private Length? PlannedTailAtWindow => TailAtWindow ?? Unit.PartWidth;
+
+    private Length? PlannedTailAtPanel => TailAtPanel ?? House.Job.Get(HouseFacts.PanelTail);
+
     private LoopTest? Test(Fact<Resistance> fact) => Item.Get(fact) is { } read
         ? new LoopTest(read,
             Beside(Companion.Leads(fact.Name)) is { } leads ? new Resistance(leads) : null,
-            Beside(Companion.CableAt(fact.Name)) is { } degrees ? new Temperature(degrees) : null)
+            Beside(Companion.CableAt(fact.Name)) is { } degrees ? new Temperature(degrees) : null,
+            Beside(Companion.MeterStep(fact.Name)) is { } step ? new Resistance(step) : null)
         : null;
 
     private decimal? Beside(string companion) =>

@@ -22,6 +22,9 @@ public sealed class CoveringKind(House house, Item item) : KitSheet(house, item)
     /// <summary>A length on the sheet.</summary>
     public Length? this[Fact<Length> fact] => Item.Get(fact);
 
+    /// <summary>The voltage that its motor is made for.</summary>
+    public Voltage? MotorVolts => Item.Get(CoveringKindFacts.MotorVolts);
+
     /// <summary>The least voltage at which it still lifts.</summary>
     public Voltage? LeastVolts => Item.Get(CoveringKindFacts.LeastVolts);
 

@@ -49,7 +49,7 @@ internal static class Lookups
     public static Lookup<(string Unit, Length? Needed)> NeedsOfCable { get; } = new(11, h => h.State.Of(Runs).Keys,
         (h, id) => h.FindUnit(id)!.Run is { } run ? [(run.Item.Get(RunFacts.Cable)?.Id, (id, run.Needed))] : []);
 
-    /// <summary>The units that each panel feeds, also over the run of another unit.</summary>
+    /// <summary>The units that each panel feeds, also over the run of another unit; the only panel there is, those that are to be landed too.</summary>
     public static Lookup<string> UnitsFedByPanel { get; } = OfRuns(12, r => [Load.PanelOf(r)?.Id]);
 
     /// <summary>The units that each output feeds, under <see cref="Load.OutputKey"/>.</summary>

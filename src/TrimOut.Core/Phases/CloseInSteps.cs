@@ -28,10 +28,11 @@ internal static class CloseInSteps
             Applies = unit => unit.OnPanel,
         },
         new("tested-second", Phase.CloseIn, ItemKind.Unit, "Second test",
-            "The same reading as the first; a difference is damage in the wall.",
-            [RunFacts.SecondLoop])
+            "Both readings again: the loop as the first time, and open with the far end open. A difference is damage in the wall.",
+            [RunFacts.SecondLoop, RunFacts.SecondApart])
         {
             Applies = unit => unit.OnPanel,
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(RunFacts.SecondApart, 2),
         },
     ];
 }

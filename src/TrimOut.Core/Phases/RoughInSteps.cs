@@ -50,10 +50,11 @@ internal static class RoughInSteps
             Applies = unit => unit.OnPanel,
         },
         new("tested-first", Phase.RoughIn, ItemKind.Unit, "First test",
-            "Short the window end, read the loop in the mechanical room, take the leads off.",
-            [RunFacts.FirstLoop])
+            "Short the window end, read the loop. Take the short off and read again: it must read open. The loop sees no short near the window.",
+            [RunFacts.FirstLoop, RunFacts.FirstApart])
         {
             Applies = unit => unit.OnPanel,
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(RunFacts.FirstApart, 2),
         },
     ];
 }

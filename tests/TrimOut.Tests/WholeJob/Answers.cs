@@ -90,6 +90,7 @@ internal static class Answers
         "label-at-window" or "label-at-panel" => unit.Tag,
         "photo" => $"photos/{unit.Tag}.jpg",
         "first-loop" => Ohms(Loop(unit)),
+        "first-apart" or "second-apart" => "open",
         "tail-found" => unit.Run!.Show(RunFacts.TailAtWindow),
         "second-loop" => Ohms(unit.Run!.Item.Get(RunFacts.FirstLoop)!.Value),
         "panel" => unit.House.Panels.First(p => p.Runs.Count() < p.Type!.Outputs).Name,

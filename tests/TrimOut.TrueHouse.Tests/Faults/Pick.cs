@@ -70,7 +70,7 @@ internal static class Pick
         return (2 * new Meter(house.Noise).Error(ohms + house.MeterLeads)) + (0.02 * ohms) + 0.01;
     }
 
-    /// <summary>Runs on which a fault of a few hundredths of an ohm can be told from the error of the readings, though not by much.</summary>
+    /// <summary>Runs on which a fault of a few hundredths of an ohm can be told for sure from the error of the readings, though not by much.</summary>
     public static IEnumerable<Blind> Blind(this RealHouse house, Stage test) =>
         house.Wired.Select(u => new Blind(u, u.Cable!.Ohms(Stage.Sheets, 20), test == Stage.Pulled ? house.LoopError(u) : house.LoopsApart(u)))
             .Where(b => b.Ohms < (b.All * 0.08) + 0.08);
@@ -80,7 +80,7 @@ internal static class Pick
     {
         var wired = house.Wired.ToList();
         var pairs = wired.SelectMany(a => wired.Where(b => string.CompareOrdinal(a.Key, b.Key) < 0).Select(b => new Apart(a, b, house)));
-        return pairs.Where(p => plain ? p.Ohms > (p.Larger * 0.14) + 0.14 : p.Ohms > p.Error && p.Ohms < (p.Smaller * 0.08) + 0.08).One(dice);
+        return pairs.Where(p => plain ? p.Ohms > (p.Larger * 0.14) + 0.14 : p.Ohms > p.Sure && p.Ohms < (p.Smaller * 0.08) + 0.08).One(dice);
     }
 
     /// <summary>Lowers the width from which on a kind needs a centre support, so that a unit needs one.</summary>
@@ -103,8 +103,11 @@ internal static class Pick
 /// <param name="Error">The most that the readings may be off.</param>
 internal sealed record Blind(RealUnit Unit, double All, double Error)
 {
-    /// <summary>A third more than that: enough to be told by who reads carefully.</summary>
-    public double Ohms => Error * 1.3;
+    /// <summary>A little more than twice that: what one reading may feign, another may hide.</summary>
+    public double Ohms => Sure * 1.1;
+
+    /// <summary>The least that can be told for sure.</summary>
+    public double Sure => Error * 2;
 }
 
 /// <summary>Two runs and how far their loops are apart, in ohms.</summary>
@@ -125,4 +128,7 @@ internal sealed record Apart(RealUnit First, RealUnit Second, RealHouse House)
 
     /// <summary>The most that readings of the two may be off.</summary>
     public double Error => Math.Max(House.LoopError(First), House.LoopError(Second));
+
+    /// <summary>The least that can be told for sure: what one reading may feign, another may hide.</summary>
+    public double Sure => Error * 2;
 }

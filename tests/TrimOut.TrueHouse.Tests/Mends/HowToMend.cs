@@ -3,6 +3,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.TrueHouse.Tests.Faults;
 using TrimOut.TrueHouse.Tests.Recording;
 
 namespace TrimOut.TrueHouse.Tests.Mends;
@@ -15,6 +16,7 @@ public static class HowToMend
     /// <summary>By the id of the check; what gives no is left as it was.</summary>
     public static IReadOnlyDictionary<string, Func<Mending, bool>> All { get; } = new Dictionary<string, Func<Mending, bool>>
     {
+        ["sheet-contradicts-itself"] = m => m.ReadSheetAgain(),
         ["kit-unchecked"] = m => Done(() => m.Book.Do(KitCheck.All(m.Book.House, m.Book.House.Find(m.Said.Subject)!).Value)),
         ["window-left-out-without-reason"] = m => m.Write(m.Name, WindowFacts.NotCoveredBecause, "The owner wants the view."),
         ["lead-away-from-motor"] = m => m.Said.Mend.StartsWith("Bring the cable", StringComparison.Ordinal)
@@ -29,6 +31,13 @@ public static class HowToMend
         ["cable-not-listed"] = ListedCable,
         ["cable-short-on-hand"] = MoreCable,
         ["units-past-outputs"] = m => m.Book.Add(ItemKind.Panel, "P7") && m.Write("P7", PanelFacts.Type, m.Truth.PanelSheets[0].Name),
+        ["motor-off-supply"] = OtherPanel,
+        ["leg-place-off-way"] = m => m.Book.Unit(m.Unit.Key).Run!.Legs.All(l => m.Write(m.Book.NameOf(l.Id), LegFacts.Place,
+            l.Direction == LegDirection.ThroughFloor ? "between-floors" : KebabCase.Of(l.Place!.Value))),
+        ["no-box-long-enough"] = NewBox,
+        ["output-overloaded"] = m => m.Said.Mend.StartsWith("Plan a panel", StringComparison.Ordinal)
+            && Box(m, "Strong box", m.Unit.Draws(), m.Truth.PanelSheets[0].Volts) && m.Write("P1", PanelFacts.Type, "Strong box"),
+        ["mains-touched"] = m => m.Write(m.Unit.Key, RunFacts.MainsDistance, m.Truth.Typed(90)),
         ["mains-too-near"] = m => m.Write(m.Unit.Key, RunFacts.MainsDistance, m.Truth.Typed(90)),
         ["hole-near-edge"] = m => m.Write(m.Unit.Key, RunFacts.NailPlates, "yes"),
         ["tail-under-half-width"] = PullMore,
@@ -36,7 +45,15 @@ public static class HowToMend
         ["tail-short-of-motor"] = PullMore,
         ["label-ends-differ"] = m => m.Write(m.Unit.Key, RunFacts.LabelAtPanel, m.Unit.Key) && m.Write(m.Unit.Key, RunFacts.LabelAtWindow, m.Unit.Key),
         ["label-twice"] = LabelAll,
+        ["label-off-unit"] = LabelAll,
+        ["panel-tail-short"] = m => m.Said.Mend.StartsWith("Pull ", StringComparison.Ordinal)
+            && m.Write(m.Unit.Key, RunFacts.TailAtPanel, m.Now(m.Unit.Key, RunFacts.TailAtPanel) + m.Lengths[0])
+            && Done(() => m.Unit.Cable!.TailAtPanel += (double)m.Lengths[0].Metres) && m.TestAgain(),
+        ["tail-longer-than-left"] = m => m.Write(m.Unit.Key, RunFacts.TailFound, m.Now(m.Unit.Key, RunFacts.TailAtWindow)),
         ["loop-off-length"] = m => m.TestAgain(),
+        ["loop-open-or-shorted"] = m => m.TestAgain(),
+        ["conductors-not-apart"] = m => m.TestAgain(),
+        ["loop-test-left-out"] = m => m.TestAgain(),
         ["second-loop-differs"] = m => m.TestAgain(),
         ["widths-spread"] = MeasureAgainElseOutside,
         ["heights-spread"] = MeasureAgainElseOutside,
@@ -66,6 +83,9 @@ public static class HowToMend
         ["polarity-swapped"] = m => m.ReadVoltsAgain(),
         ["open-volts-off-supply"] = m => m.ReadVoltsAgain(),
         ["loaded-volts-low"] = m => m.ReadVoltsAgain(),
+        ["loaded-above-open"] = m => m.ReadVoltsAgain(),
+        ["loaded-under-least"] = m => m.ReadVoltsAgain(),
+        ["live-before-connected"] = m => m.Write(m.Name, PanelFacts.ConnectedOn, Installer.Day(m.Truth.Days[Truth.Stage.Powered])),
         ["mains-unsigned"] = m => m.Write(m.Name, PanelFacts.ConnectedBy, "R. Field, licensed electrician") && m.Write(m.Name, PanelFacts.Licence, "EL-0000"),
         ["hub-past-devices"] = SecondHub,
         ["remote-past-units"] = AnotherRemote,
@@ -112,6 +132,26 @@ public static class HowToMend
         var more = LengthText.Read($"{words[1]} {words[2]}", m.Book.House.DisplayUnits).Value;
         return m.Book.Add(ItemKind.Box, "New box") && m.Write("New box", BoxFacts.Cable, m.Name) && m.Write("New box", BoxFacts.Left, more);
     }
+
+    private static bool NewBox(Mending m)
+    {
+        var words = m.Said.Mend.Split(' ');
+        var left = LengthText.Read($"{words[4]} {words[5]}", m.Book.House.DisplayUnits).Value;
+        return m.Book.Add(ItemKind.Box, "New box") && m.Write("New box", BoxFacts.Cable, m.Name) && m.Write("New box", BoxFacts.Left, left);
+    }
+
+    /// <summary>Lands a run on a panel of its motor's volts; of a kind, plans panels that give them.</summary>
+    private static bool OtherPanel(Mending m) => m.Said.Mend.StartsWith("Panel off", StringComparison.Ordinal)
+        ? m.Write(m.Unit.Key, RunFacts.Panel, "P1") && m.Write(m.Unit.Key, RunFacts.Output, Mending.FreeOutput(m.Book.Unit(m.Unit.Key).Run!.Panel!))
+            && Done(() => m.Unit.Panel = m.Truth.Panels[0]) && m.ReadVoltsAgain()
+        : Box(m, "Other box", m.Truth.PanelSheets[0].PerOutput, m.Truth.Kinds.First(k => k.Name == m.Name).MotorVolts);
+
+    private static bool Box(Mending m, string name, double perOutput, double volts) => m.Book.Add(ItemKind.PanelType, name)
+        && m.Write(name, PanelTypeFacts.Outputs, Installer.Number(m.Truth.PanelSheets[0].Outputs))
+        && m.Write(name, PanelTypeFacts.Supply, Installer.Number(volts)) && m.Write(name, PanelTypeFacts.OutputCurrent, Installer.Number(perOutput))
+        && m.Write(name, PanelTypeFacts.TotalCurrent, Installer.Number(m.Truth.PanelSheets[0].Total))
+        && m.Write(name, PanelTypeFacts.UnitsPerOutput, Installer.Number(m.Truth.PanelSheets[0].UnitsPerOutput))
+        && Done(() => m.Book.HoldAgainstSheet(ItemKind.PanelType, name));
 
     private static bool MeasureAgainElseOutside(Mending m) =>
         m.MeasureAgain() && (!Said.Of(m.Book.House).Any(s => s.Check == m.Said.Check && s.Subject == m.Said.Subject) || m.MountOutside());

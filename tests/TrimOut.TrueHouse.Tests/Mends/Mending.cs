@@ -53,13 +53,33 @@ public sealed partial class Mending(Walk walk, Stage stage, Said said)
         var (unit, cable, meter) = (Unit, Unit.Cable!, walk.Installer.Meter);
         cable.Damages.Clear();
         (cable.Pulled, cable.ComesOutAs) = (cable.Sheet, null);
+        Write(unit.Key, RunFacts.FirstApart, "open");
         var done = Write(unit.Key, RunFacts.FirstLoop, meter.Ohms(cable.Ohms(Stage.Pulled, Truth.CableAtFirstTest), Truth.MeterLeads, unit.Key, "again"));
         Write(Book.JobItself, HouseFacts.MeterLeads, Installer.Number(Truth.MeterLeads));
         done &= Write(unit.Key, RunFacts.FirstLoop, meter.Ohms(cable.Ohms(Stage.Pulled, Truth.CableAtFirstTest), Truth.MeterLeads, unit.Key, "once more"));
         for (var n = 0; n < cable.Legs.Count; n++)
             Write($"{unit.Key}/{n + 1}", LegFacts.Length, walk.Installer.Tape.Pace(cable.Legs[n].Metres, unit.Key, "leg", $"{unit.Key}/{n + 1}"));
         return stage < Stage.CloseIn ? done
-            : done && Write(unit.Key, RunFacts.SecondLoop, meter.Ohms(cable.Ohms(Stage.CloseIn, Truth.CableAtFirstTest), Truth.MeterLeads, unit.Key, "after"));
+            : done && Write(unit.Key, RunFacts.SecondApart, "open")
+                && Write(unit.Key, RunFacts.SecondLoop, meter.Ohms(cable.Ohms(Stage.CloseIn, Truth.CableAtFirstTest), Truth.MeterLeads, unit.Key, "after"));
+    }
+
+    /// <summary>Types both lines of a sheet as they stand there.</summary>
+    public bool ReadSheetAgain()
+    {
+        if (Truth.Kinds.FirstOrDefault(k => k.Name == Name) is not { } kind)
+            return Write(Name, PanelTypeFacts.TotalCurrent, Installer.Number(Truth.PanelSheets.First(p => p.Name == Name).Total)) && Held(ItemKind.PanelType);
+        return Write(Name, CoveringKindFacts.LeastVolts, Installer.Number(kind.LeastVolts))
+            && Write(Name, CoveringKindFacts.StartingCurrent, Installer.Number(kind.Starting))
+            && Write(Name, CoveringKindFacts.DepthFlush, Truth.Typed(kind.DepthFlush))
+            && Write(Name, CoveringKindFacts.GapBetween, Truth.Typed(kind.GapLeast)) && Write(Name, CoveringKindFacts.GapMost, Truth.Typed(kind.GapMost))
+            && Held(ItemKind.CoveringKind);
+
+        bool Held(ItemKind sheet)
+        {
+            Book.HoldAgainstSheet(sheet, Name);
+            return true;
+        }
     }
 
     /// <summary>Measures the opening again, and reads the tape right.</summary>

@@ -10,6 +10,9 @@ public sealed class Meter(Noise noise, double digit = 0.01)
     private const double Digits = 2;
     private const double FindsNoWay = 40e6;
 
+    /// <summary>One step of its last place.</summary>
+    public double Digit => digit;
+
     /// <summary>The most by which a reading of so much may be off.</summary>
     public double Error(double of) => (Share * of) + (Digits * digit);
 

@@ -38,19 +38,9 @@ public sealed class CableNotListed : RunCheck
             return NotChecked.Of(subject.Cable, CableTypeFacts.Listing, subject, RunFacts.Cable);
         if (subject.Legs.IsEmpty)
             return new Outcome.NotChecked(LegsWithPlaces);
-        Outcome? unsure = null;
-        foreach (var leg in subject.Legs)
-        {
-            switch (Judge(subject, subject.Cable, listing, leg))
-            {
-                case Outcome.Found found:
-                    return found;
-                case Outcome.NotChecked unknown:
-                    unsure ??= unknown;
-                    break;
-            }
-        }
-        return unsure ?? new Outcome.Fine();
+        // What the worst of the legs asks for serves them all.
+        var judged = subject.Legs.OrderByDescending(l => l.Place).Select(l => Judge(subject, subject.Cable, listing, l)).ToList();
+        return judged.FirstOrDefault(o => o is Outcome.Found) ?? judged.FirstOrDefault(o => o is Outcome.NotChecked) ?? new Outcome.Fine();
     }
 
     private static Outcome Judge(HomeRun run, CableType cable, CableListing listing, Leg leg)

@@ -1,9 +1,23 @@
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
+
+/// <summary>What a run's length was reckoned from.</summary>
+internal enum Reckoned
+{
+    /// <summary>Legs and both tails as they are.</summary>
+    Measured,
+
+    /// <summary>What is there already.</summary>
+    AtLeast,
+
+    /// <summary>Legs, and tails as they are planned.</summary>
+    Planned,
+}
 
 /// <summary>What the checks of a run's length share.</summary>
 internal static class RunFigures
@@ -59,6 +73,16 @@ internal static class RunFigures
         : run.Legs.IsEmpty ? new Outcome.NotChecked(LegsWithLengths)
         : run.TailAtWindow is null ? NotChecked.Of(run, RunFacts.TailAtWindow)
         : NotChecked.Of(run, RunFacts.TailAtPanel);
+
+    /// <summary>
+    /// The length that a run is judged by: as measured; while a part is missing, what is there already or what is planned where that breaks a limit; null
+    /// where nothing can be said.
+    /// </summary>
+    public static (Length Length, Reckoned From)? Reckoned(HomeRun run, Func<Length, bool> breaks) =>
+        run.OneWay is { } measured ? (measured, Cables.Reckoned.Measured)
+        : run.AtLeast is { } there && breaks(there) ? (there, Cables.Reckoned.AtLeast)
+        : run.Planned is { } planned && breaks(planned) ? (planned, Cables.Reckoned.Planned)
+        : null;
 
     /// <summary>Both limits in words, the tighter one named.</summary>
     public static Sentence BothLimits(RunLimits limits) => limits.Table is { } table

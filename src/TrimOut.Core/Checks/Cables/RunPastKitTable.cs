@@ -14,11 +14,14 @@ public sealed class RunPastKitTable : RunCheck
 {
     private static readonly Message TooLong = new("The run is {0} of {1}. {2}", "whole");
     private static readonly Message AtLeastTooLong = new("The run is at least {0} of {1}. {2}", "at-least");
+    private static readonly Message PlannedTooLong = new("With the tails that are planned the run is {0} of {1}. {2}", "planned");
     private static readonly Message TableEnds = new("The kit's table ends at {0}.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("run-past-kit-table", "Run is longer than the kit's table", Severity.Stop, Phase.RoughIn,
-        new Source(Source.MakersSheet, "legs + tail at window + tail at panel <= longest run of the table"));
+        new Source(Source.MakersSheet,
+            "legs + tail at window + tail at panel <= longest run of the table; tails not left yet as planned: the window's width, and " +
+                "the tail at panels of the house"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -27,9 +30,9 @@ public sealed class RunPastKitTable : RunCheck
             return new Outcome.DoesNotApply();
         if (subject.Cable?.LongestRun is not { } longest)
             return NotChecked.Of(subject.Cable, CableTypeFacts.LongestRun, subject, RunFacts.Cable);
-        var unknown = RunFigures.UnknownLength(subject);
-        if (subject.AtLeast is not { } length || (unknown is not null && length <= longest))
-            return unknown!;
+        if (RunFigures.Reckoned(subject, l => l > longest) is not { } reckoned)
+            return RunFigures.UnknownLength(subject)!;
+        var (length, from) = reckoned;
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("length, one way", length.RunIn(subject)), ("longest run by the table", longest.RunIn(subject)),
@@ -37,7 +40,9 @@ public sealed class RunPastKitTable : RunCheck
         ]);
         return length <= longest
             ? new Outcome.Fine(working)
-            : new Outcome.Found((unknown is null ? TooLong : AtLeastTooLong).With(Arg.Run(length), Arg.Name(subject.Cable),
+            : new Outcome.Found(
+                (from switch { Reckoned.Measured => TooLong, Reckoned.AtLeast => AtLeastTooLong, _ => PlannedTooLong }).With(
+                    Arg.Run(length), Arg.Name(subject.Cable),
                     subject.Limits is { } limits ? RunFigures.BothLimits(limits) : TableEnds.With(Arg.Limit(longest))),
                 RunFigures.Mend(subject), FieldRef.To(subject.Item, RunFacts.Cable), working);
     }

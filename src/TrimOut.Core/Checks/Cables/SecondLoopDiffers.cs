@@ -9,7 +9,8 @@ namespace TrimOut.Core.Checks.Cables;
 
 /// <summary>The loop reads the same after drywall as before.</summary>
 /// <remarks>
-/// <para>Why: nothing was done to the cable in between, so a difference is damage: a screw through it, a cut, a crush.</para>
+/// <para>Why: nothing was done to the cable in between, so a difference is damage: a screw through it, a cut, a crush. It does not see a short so near
+/// the window, or a joint so good, that it changes less than the tolerance, nor a leak: the reading with the far end open sees shorts and leaks.</para>
 /// <para>To clear: find the place while the paint is fresh. A tail that was cut shorter on purpose is read as a first test again.</para>
 /// </remarks>
 public sealed class SecondLoopDiffers : RunCheck
@@ -24,7 +25,10 @@ public sealed class SecondLoopDiffers : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("second-loop-differs", "Second loop test differs from the first", Severity.Stop, Phase.CloseIn,
-        new Source(Source.CommonPractice, "both at 20 C without leads: difference <= 10 % of the first + 0.1 ohm for the contacts"));
+        new Source(Source.CommonPractice,
+            "both at 20 C without leads: difference <= what both readings may be off by the meter, 0.5 % and 2 1/2 steps of its last " +
+                "digit, and by 1.25 % for a temperature within 2.5 K; while nobody said what its last digit is: <= 10 % of the first + " +
+                "0.1 ohm for the contacts"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -34,13 +38,15 @@ public sealed class SecondLoopDiffers : RunCheck
         if (subject.SecondTest is not { } after)
             return NotChecked.Of(subject, RunFacts.SecondLoop);
         var (first, second) = (before.At20, after.At20);
+        var open = first == LoopReading.Open || second == LoopReading.Open;
+        var band = open ? default : LoopBand.Between(before, after);
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("first", subject.Show(RunFacts.FirstLoop)), ("reckoned with", before.Circumstances.In(subject.House)), ("at 20 C without leads", Print(first)),
             ("second", subject.Show(RunFacts.SecondLoop)), ("reckoned with", after.Circumstances.In(subject.House)), ("at 20 C without leads", Print(second)),
-            ("tolerance", first == LoopReading.Open ? "none" : LoopReading.Tolerance(first).ToString()),
+            ("tolerance", open ? "none" : band.ToString()),
         ]);
-        if (LoopReading.Agrees(second, first))
+        if (LoopReading.Agrees(second, first, band))
             return new Outcome.Fine(working);
         var reading = second == LoopReading.Open ? RunFigures.OpenLoop
             : first == LoopReading.Open ? FirstWasOpen

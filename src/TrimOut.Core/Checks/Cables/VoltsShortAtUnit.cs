@@ -15,10 +15,15 @@ public sealed class VoltsShortAtUnit : RunCheck
 {
     private static readonly Message TooFewVolts = new("{0} arrive while it runs and {1} while it starts; it needs {2}. {3}");
 
+    private static readonly Message PlannedTooFew = new("With the tails that are planned {0}");
+    private static readonly Message SupplyTooLow = new("The supply gives {0}, and it needs {1}: no cable helps.");
+    private static readonly Message OtherSheet =
+        new("Hold both sheets against what is printed on the unit and on the panel; else plan a panel that gives more, or another kind.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("volts-short-at-unit", "Too few volts arrive at the unit", Severity.Stop, Phase.RoughIn,
         new Source("Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228",
-            "supply - current x 2 x length x ohms per metre >= least volts"));
+            "supply - current x 2 x length x ohms per metre >= least volts; tails not left yet as planned"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -28,9 +33,14 @@ public sealed class VoltsShortAtUnit : RunCheck
         if (RunFigures.UnknownLimits(subject) is { } sheet)
             return sheet;
         var limits = subject.Limits!.Value;
-        var unknown = RunFigures.UnknownLength(subject);
-        if (subject.AtLeast is not { } length || (unknown is not null && limits.MarginVolts(length).Volts >= 0))
-            return unknown!;
+        if (limits.Supply <= limits.Least)
+        {
+            return new Outcome.Found(SupplyTooLow.With(limits.Supply, limits.Least), OtherSheet,
+                FieldRef.To(subject.Unit.Kind!.Item, CoveringKindFacts.LeastVolts));
+        }
+        if (RunFigures.Reckoned(subject, l => limits.MarginVolts(l).Volts < 0) is not { } reckoned)
+            return RunFigures.UnknownLength(subject)!;
+        var (length, from) = reckoned;
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("supply", limits.Supply.ToString()), ("length, one way", length.RunIn(subject)),
@@ -43,7 +53,8 @@ public sealed class VoltsShortAtUnit : RunCheck
         var (running, _) = Digits.Apart(limits.WhileRunning(length).Volts, limits.Least.Volts, "V");
         var (starting, _) = Digits.Apart(limits.WhileStarting(length).Volts, limits.Least.Volts, "V");
         var (_, least) = Digits.Apart(limits.Least.Volts + limits.MarginVolts(length).Volts, limits.Least.Volts, "V");
-        return new Outcome.Found(TooFewVolts.With(running, starting, least, RunFigures.BothLimits(limits)), RunFigures.Mend(subject),
+        var tooFew = TooFewVolts.With(running, starting, least, RunFigures.BothLimits(limits));
+        return new Outcome.Found(from == Reckoned.Planned ? PlannedTooFew.With(tooFew) : tooFew, RunFigures.Mend(subject),
             FieldRef.To(subject.Item, RunFacts.Cable), working);
     }
 }

@@ -18,12 +18,13 @@ public sealed class LoadedVoltsLow : RunCheck
         new("{0} were read while it moved; {1} are predicted: {2} are lost outside the cable, in a splice most likely.");
     private static readonly Message SpliceAgain = new("Panel off. Make the splices again, pull on each, and read again.");
 
-    /// <summary>How much less than predicted may be read: common practice, no published source.</summary>
-    public static readonly Voltage Tolerance = new(0.3m);
+    /// <summary>How much less than predicted may be read: what the two readings may be off together.</summary>
+    public static Voltage Tolerance(Voltage open, Voltage loaded) => new(HandMeter.OfVolts(open.Volts) + HandMeter.OfVolts(loaded.Volts));
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("loaded-volts-low", "Loaded volts are lower than the cable explains", Severity.Caution, Phase.Power,
-        new Source(Source.CommonPractice, "loaded volts >= open-circuit volts - running current x loop of the cable - 0.3 V"));
+        new Source(Source.CommonPractice,
+            "loaded volts >= open-circuit volts - running current x loop of the cable - what both readings may be off, 0.5 % and 0.02 V each"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -42,11 +43,11 @@ public sealed class LoadedVoltsLow : RunCheck
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("open-circuit", open.ToString()), ("running current", limits.Running.ToString()), ("length, one way", length.RunIn(subject)),
-            ("predicted", predicted.ToString()), ("read", loaded.ToString()),
+            ("predicted", predicted.ToString()), ("read", loaded.ToString()), ("tolerance", Tolerance(open, loaded).ToString()),
             ("loop by these volts", TwoWire.LoopOf(new Voltage(Math.Abs(open.Volts)) - read, limits.Running).ToString()),
             ("second loop test", subject.Show(RunFacts.SecondLoop) is { Length: > 0 } second ? second : "not read"),
         ]);
-        return read >= predicted - Tolerance
+        return read >= predicted - Tolerance(open, loaded)
             ? new Outcome.Fine(working)
             : new Outcome.Found(LostOutside.With(loaded, predicted, predicted - read), SpliceAgain, FieldRef.To(subject.Item, RunFacts.LoadedVolts), working);
     }

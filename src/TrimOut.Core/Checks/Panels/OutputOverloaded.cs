@@ -2,6 +2,7 @@ using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
@@ -14,11 +15,13 @@ namespace TrimOut.Core.Checks.Panels;
 public sealed class OutputOverloaded : RunCheck
 {
     private static readonly Message DrawsMore = new("It draws {0}; an output of {1} gives {2}.");
+    private static readonly Message NoneGives = new("It draws {0}; no output of any panel gives more than {1}.");
+    private static readonly Message StrongerPanel = new("Plan a panel with stronger outputs, or ask the maker.");
     private static readonly Message LandElsewhere = new("Land it on a panel with stronger outputs, or ask the maker.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("output-overloaded", "Unit draws more than its output gives", Severity.Stop, Phase.Power,
-        new Source(Source.MakersSheet, "larger of starting and running current <= per output"));
+    public override CheckInfo Info { get; } = new("output-overloaded", "Unit draws more than its output gives", Severity.Stop, Phase.RoughIn,
+        new Source(Source.MakersSheet, "larger of starting and running current <= per output; until it is landed, of the strongest panel of the house"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -28,12 +31,22 @@ public sealed class OutputOverloaded : RunCheck
         if (Load.Of(subject.Unit) is not { } draws)
             return NotChecked.Of(subject.Unit.Kind, CoveringKindFacts.StartingCurrent, subject.Unit, UnitFacts.Kind);
         if (subject.Panel is not { } panel)
-            return NotChecked.Of(subject, RunFacts.Panel);
+            return BeforeLanding(subject, draws);
         if (panel.Type?.OutputCurrent is not { } gives)
             return NotChecked.Of(panel.Type, PanelTypeFacts.OutputCurrent, panel, PanelFacts.Type);
         var working = Working.Of(Info.Source.Formula, () => [("draws", draws.ToString()), ("per output", gives.ToString())]);
         return draws <= gives
             ? new Outcome.Fine(working)
             : new Outcome.Found(DrawsMore.With(draws, Arg.Name(panel), gives), LandElsewhere, FieldRef.To(subject.Item, RunFacts.Panel), working);
+    }
+
+    /// <summary>What no panel of the house can drive need not wait until it is landed.</summary>
+    private Outcome BeforeLanding(HomeRun run, Current draws)
+    {
+        var gives = run.House.Panels.Select(p => p.Type?.OutputCurrent).ToList();
+        if (gives.Count == 0 || gives.Any(g => g is null) || gives.Max(g => g!.Value) is var most && draws <= most)
+            return NotChecked.Of(run, RunFacts.Panel);
+        return new Outcome.Found(NoneGives.With(draws, most), StrongerPanel, FieldRef.To(run.House.Panels[0].Item, PanelFacts.Type),
+            Working.Of(Info.Source.Formula, () => [("draws", draws.ToString()), ("per output, of the strongest panel", most.ToString())]));
     }
 }

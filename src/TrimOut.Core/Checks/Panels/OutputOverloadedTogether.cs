@@ -24,7 +24,7 @@ public sealed class OutputOverloadedTogether : RunCheck
     public override CheckInfo Info { get; } = new("output-overloaded-together", "Units that move together ask too much of an output", Severity.Stop,
         Phase.Power,
         new Source(Source.MakersSheet + "; " + ClassTwo.Source,
-            "sum of the larger of starting and running current, over the units on the output that move together, <= per output and <= Class 2 " +
+            "sum of the larger of starting and running current, over the units on the output that one press moves, <= per output and <= Class 2 " +
                 "nameplate current"));
 
     /// <inheritdoc/>

@@ -7,9 +7,10 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
-/// <summary>A panel can start together all units that move together.</summary>
+/// <summary>A panel can start together all units that one press moves: a group, all that a remote moves, a preset, or a preset of one name on several
+/// remotes.</summary>
 /// <remarks>
-/// <para>Why: a panel that is pulled down stops all of them half way, and nobody thinks of the subject.</para>
+/// <para>Why: a panel that is pulled down stops all of them half way, and nobody thinks of the panel.</para>
 /// <para>To clear: spread the units of the group over two panels, or let them move one after the other.</para>
 /// </remarks>
 public sealed class PanelOverloaded() : Check<Panel>(Subjects.Panels)
@@ -18,13 +19,16 @@ public sealed class PanelOverloaded() : Check<Panel>(Subjects.Panels)
     private static readonly Message Spread = new("Spread them over two panels, or let them start one after the other.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("panel-overloaded", "Units that move together ask too much of a panel", Severity.Stop, Phase.Power,
-        new Source(Source.MakersSheet, "sum of the larger of starting and running current, over the units on the panel that move together, <= all together"));
+    public override CheckInfo Info { get; } = new("panel-overloaded", "Units that move together ask too much of a panel", Severity.Stop, Phase.RoughIn,
+        new Source(Source.MakersSheet,
+            "sum of the larger of starting and running current, over the units on the panel that one press moves, <= all together; " +
+                "the only panel of a house is judged with the units that are to be landed yet"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Panel subject)
     {
-        if (Load.Largest([.. subject.House.UnitsAt(Lookups.UnitsFedByPanel, subject.Id)]) is not { } load)
+        Unit[] fed = [.. subject.House.UnitsAt(Lookups.UnitsFedByPanel, subject.Id)];
+        if (Load.Largest(fed) is not { } load)
             return new Outcome.DoesNotApply();
         if (subject.Type?.TotalCurrent is not { } most)
             return NotChecked.Of(subject.Type, PanelTypeFacts.TotalCurrent, subject, PanelFacts.Type);
@@ -38,8 +42,8 @@ public sealed class PanelOverloaded() : Check<Panel>(Subjects.Panels)
             return new Outcome.Found(PastPanel.With(load.Units, load.Name, Arg.Name(subject), load.Peak, most),
                 Spread, FieldRef.To(subject.Item, PanelFacts.Type), working);
         }
-        return subject.Runs.FirstOrDefault(r => Load.Of(r.Unit) is null) is { } unknown
-            ? NotChecked.Of(unknown.Unit.Kind, CoveringKindFacts.StartingCurrent, unknown.Unit, UnitFacts.Kind)
+        return fed.FirstOrDefault(u => Load.Of(u) is null) is { } unknown
+            ? NotChecked.Of(unknown.Kind, CoveringKindFacts.StartingCurrent, unknown, UnitFacts.Kind)
             : new Outcome.Fine(working);
     }
 }

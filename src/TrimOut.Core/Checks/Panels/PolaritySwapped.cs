@@ -1,3 +1,4 @@
+using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -19,12 +20,13 @@ public sealed class PolaritySwapped : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("polarity-swapped", "Polarity is swapped", Severity.Stop, Phase.Power,
-        new Source(Source.CommonPractice, "polarity right, and no reading negative"));
+        new Source(Source.CommonPractice, "polarity right, and no reading negative by more than the meter may be off, 0.5 % and 0.02 V"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
-        var negative = new[] { RunFacts.OpenVolts, RunFacts.LoadedVolts }.FirstOrDefault(f => subject.Item.Get(f) is { Volts: < 0 });
+        var negative = new[] { RunFacts.OpenVolts, RunFacts.LoadedVolts }.FirstOrDefault(
+            f => subject.Item.Get(f) is { } read && read.Volts < -HandMeter.OfVolts(read.Volts));
         if (negative is not null)
             return Found(subject, Negative.With(Arg.Label(negative, small: false), subject.Item.Get(negative)!.Value), negative);
         return subject.Item.Get(RunFacts.Polarity) switch

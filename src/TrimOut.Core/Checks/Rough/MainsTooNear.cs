@@ -8,7 +8,7 @@ namespace TrimOut.Core.Checks.Rough;
 
 /// <summary>A low-voltage cable keeps 50 mm (2 in) from mains wiring, unless one of the two is sheathed or in conduit.</summary>
 /// <remarks>
-/// <para>Why: a nail or a bruise through both puts mains on the motors.</para>
+/// <para>Why: a nail or a bruise through both puts mains on the motors. A cable that touches it is another check's.</para>
 /// <para>To clear: move the cable, or have the electrician say that the mains is sheathed or in conduit. The code in force governs.</para>
 /// </remarks>
 public sealed class MainsTooNear : RunCheck
@@ -34,6 +34,7 @@ public sealed class MainsTooNear : RunCheck
         {
             null => NotChecked.Of(subject, RunFacts.MainsSheathed),
             YesNo.Yes => new Outcome.Fine(),
+            _ when distance == Length.Zero => new Outcome.DoesNotApply(),
             _ => new Outcome.Found(Near.With(distance, Arg.Rule("2 in", "50 mm")), MoveAway, FieldRef.To(subject.Item, RunFacts.MainsDistance)),
         };
     }

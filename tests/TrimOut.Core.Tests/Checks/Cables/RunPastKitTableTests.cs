@@ -1,5 +1,6 @@
 using TrimOut.Core.Checks.Cables;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Cables;
@@ -40,11 +41,30 @@ public class RunPastKitTableTests
         Assert.StartsWith("The run is at least 201'-0\"", Run("16/2", "201").Forget("W01", RunFacts.TailAtPanel).Forget("W01", RunFacts.TailAtWindow)
             .Fault(Check, "W01").Message, StringComparison.Ordinal);
 
+    // A tail of the window's 36 in and the house's 72 in, 9 ft together, where none is left yet.
+    [Fact]
+    public void PlannedTailsThatMakeItTooLongAreFoundBeforeItIsPulled()
+    {
+        Assert.StartsWith("With the tails that are planned the run is 201'-0\" of 16/2.", Planned("192").Fault(Check, "W01").Message, StringComparison.Ordinal);
+        Planned("191").Lacks(Check, "W01", "tail at window");
+        Planned("192").Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "tail at window");
+    }
+
+    // 191 ft with a tenth more for bends and 9 ft of tails would be 219.1 ft of a cable whose table ends at 200.
+    [Fact]
+    public void NoMoreIsCutThanMayBeUsed()
+    {
+        Assert.Equal(Length.FromFeet(200), Planned("191").Run("W01").Needed);
+        Assert.Equal(Length.FromFeet(119), Planned("100").Run("W01").Needed);
+    }
+
     [Fact]
     public void AnUnknownTailIsNotAPass() => Run("16/2", "60").Forget("W01", RunFacts.TailAtPanel).Lacks(Check, "W01", "tail at panel");
 
     [Fact]
     public void ARunWithoutLegsIsNotAPass() => Jobs.Walked().Say("W01", RunFacts.Cable, "16/2").Lacks(Check, "W01", "legs with their lengths");
+
+    private static TestJob Planned(string legs) => Run("16/2", legs).Forget("W01", RunFacts.TailAtPanel).Forget("W01", RunFacts.TailAtWindow);
 
     private static TestJob Run(string cable, string legs) => Jobs.Walked().Say("W01", RunFacts.Cable, cable).Legs("W01", (legs, CablePlace.InWall))
         .Say("W01", RunFacts.TailAtWindow, "36").Say("W01", RunFacts.TailAtPanel, "72");

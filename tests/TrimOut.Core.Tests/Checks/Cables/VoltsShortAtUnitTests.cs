@@ -41,9 +41,22 @@ public class VoltsShortAtUnitTests
             .Fault(Check, "W01").Message, StringComparison.Ordinal);
 
     [Fact]
-    public void ALowSupplyLeavesNoLengthAtAll() =>
-        Assert.Contains("voltage drop at 0 ft: the voltage governs", Jobs.Roughed().SayOf("10-output panel", PanelTypeFacts.Supply, "10")
-            .Fault(Check, "W01").Message, StringComparison.Ordinal);
+    public void ALowSupplyIsMendedByNoCable()
+    {
+        var found = Jobs.Roughed().SayOf("10-output panel", PanelTypeFacts.Supply, "10.2").Fault(Check, "W01");
+        Assert.Equal("The supply gives 10.2 V, and it needs 10.2 V: no cable helps.", found.Message);
+        Assert.StartsWith("Hold both sheets", found.Mend, StringComparison.Ordinal);
+    }
+
+    // 48 m of legs, and the tails that are planned: the 914.4 mm of the window and 1085.6 mm at the panel are 2 m.
+    [Fact]
+    public void PlannedTailsThatCostTooMuchAreFoundBeforeItIsPulled()
+    {
+        var job = Metric("10.191").SayOf("Test house", HouseFacts.PanelTail, "1085.6 mm").Forget("W01", RunFacts.TailAtWindow)
+            .Forget("W01", RunFacts.TailAtPanel);
+        Assert.StartsWith("With the tails that are planned 10.55 V arrive while it runs", job.Fault(Check, "W01").Message, StringComparison.Ordinal);
+        job.SayOf("Roller", CoveringKindFacts.LeastVolts, "10.19").Lacks(Check, "W01", "tail at window");
+    }
 
     [Fact]
     public void AnUnknownCurrentIsNotAPass() =>

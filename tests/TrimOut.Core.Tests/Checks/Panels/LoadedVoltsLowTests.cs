@@ -13,13 +13,14 @@ public class LoadedVoltsLowTests
     public static Example Passes => new(() => Read("12", "11"), j => j.Say("W01", RunFacts.LoadedVolts, "10.6"));
 
     // 50 m of 1 mm2 solid at 20 C have 1.81 ohm out and back; 0.8 A lose 1.448 V of the 12 V that were read without load.
+    // Two readings may be off by 0.5 % and 0.02 V each: 0.08 and 0.072 V.
     [Fact]
-    public void WhatTheCableExplainsAndThreeTenthsMoreIsFine() => Read("12", "10.252").Fine(Check, "W01");
+    public void WhatTheCableExplainsAndTwoReadingsMayBeOffIsFine() => Read("12", "10.4").Fine(Check, "W01");
 
     [Fact]
     public void MoreIsLostInASplice() =>
-        Assert.Equal("10.251 V were read while it moved; 10.552 V are predicted: 0.301 V are lost outside the cable, in a splice most likely.",
-            Read("12", "10.251").Fault(Check, "W01").Message);
+        Assert.Equal("10.399 V were read while it moved; 10.552 V are predicted: 0.153 V are lost outside the cable, in a splice most likely.",
+            Read("12", "10.399").Fault(Check, "W01").Message);
 
     [Fact]
     public void TheReadingWithoutLoadIsWhereItStartsFrom() => Read("12.5", "10.7").Fault(Check, "W01");

@@ -23,6 +23,14 @@ public class OutputOverloadedTests
     public void AnOutputOfUnknownStrengthIsNotAPass() => Output("").Lacks(Check, "W01", "per output of 10-output panel in the kit");
 
     [Fact]
+    public void WhatNoPanelOfTheHouseDrivesIsAStopBeforeItIsLanded()
+    {
+        var job = Jobs.Walked().WithPanel().SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "0.999");
+        Assert.Equal("It draws 1 A; no output of any panel gives more than 0.999 A.", job.Fault(Check, "W01").Message);
+        job.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1").Lacks(Check, "W01", "panel");
+    }
+
+    [Fact]
     public void ARunThatIsOnNoPanelIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "panel");
 
     private static TestJob Output(string gives) =>

@@ -37,6 +37,37 @@ public class PanelOverloadedTests
     }
 
     [Fact]
+    public void OnePressOfARemoteMovesAllItsUnits()
+    {
+        var job = Ungrouped("2.999").Add(ItemKind.Remote, "R1");
+        foreach (var unit in job.House.Units)
+            job.SayOf("R1", RemoteFacts.Moves, "yes", unit.Id);
+        Assert.Equal("The 3 units of all that R1 moves on P1 draw 3 A when they start together; it gives 2.999 A.", job.FaultOf(Check, "P1").Message);
+        Assert.IsType<Outcome.Fine>(job.SayOf("10-output panel", PanelTypeFacts.TotalCurrent, "3").Of(Check, "P1"));
+    }
+
+    [Fact]
+    public void APresetOfOneNameOnTwoRemotesIsOnePress()
+    {
+        var job = Ungrouped("2.5").Add(ItemKind.Remote, "R1").Add(ItemKind.Remote, "R2");
+        job.Do(AddItems.Preset(job.House.Remotes[0], "Evening")).Do(AddItems.Preset(job.House.Remotes[1], "evening"));
+        job.SayOf("Evening", PresetFacts.Position, "50", job.Unit("W01").Id).SayOf("Evening", PresetFacts.Position, "50", job.Unit("W02").Id);
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "P1"));
+        Assert.Contains("The 3 units of preset Evening of several remotes", job.SayOf("evening", PresetFacts.Position, "50", job.Unit("W03").Id)
+            .FaultOf(Check, "P1").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TheOnlyPanelIsJudgedBeforeAnythingIsLanded()
+    {
+        var job = Group("2.999");
+        foreach (var tag in new[] { "W01", "W02", "W03" })
+            job.Forget(tag, RunFacts.Output).Forget(tag, RunFacts.Panel);
+        Assert.Contains("draw 3 A", job.FaultOf(Check, "P1").Message, StringComparison.Ordinal);
+        Assert.DoesNotContain(job.WithPanel("P2").Report.Findings, f => f.Check.Id == "panel-overloaded");
+    }
+
+    [Fact]
     public void AUnitThatBranchesOffIsFedByThePanelOfItsTrunk()
     {
         var job = Group("2.5").Forget("W03", RunFacts.Output).Forget("W03", RunFacts.Panel);
@@ -52,6 +83,9 @@ public class PanelOverloadedTests
     [Fact]
     public void AKindOfUnknownCurrentIsNotAPass() =>
         Assert.Equal("starting current of Roller in the kit", Group("9").SayOf("Roller", CoveringKindFacts.StartingCurrent, "").MissingOf(Check, "P1"));
+
+    private static TestJob Ungrouped(string gives) =>
+        Group(gives).Forget("W01", UnitFacts.Group).Forget("W02", UnitFacts.Group).Forget("W03", UnitFacts.Group);
 
     private static TestJob Group(string gives)
     {

@@ -1,3 +1,4 @@
+using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Panels;
 using TrimOut.Core.Facts;
 using TrimOut.Testing;
@@ -23,6 +24,13 @@ public class PolaritySwappedTests
     public void ANegativeReadingSaysItWhateverWasWritten() =>
         Assert.Equal("Open-circuit volts read -12.1 V: the two wires are changed over.",
             Jobs.Walked().Say("W01", RunFacts.Polarity, "right").Say("W01", RunFacts.OpenVolts, "-12.1").Fault(Check, "W01").Message);
+
+    // A meter may be off by 0.5 % and 0.02 V: a dead run that reads -0.02 V says nothing of its wires.
+    [Theory]
+    [InlineData("-0.02", true)]
+    [InlineData("-0.03", false)]
+    public void AReadingWithinTheMetersErrorOfNothingIsNoMinusSign(string volts, bool fine) => Assert.Equal(fine,
+        Jobs.Walked().Say("W01", RunFacts.Polarity, "right").Say("W01", RunFacts.OpenVolts, volts).Judge(Check, "W01") is Outcome.Fine);
 
     [Fact]
     public void APolarityThatNobodyReadIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "polarity");

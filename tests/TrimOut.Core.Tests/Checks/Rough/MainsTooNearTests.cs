@@ -21,6 +21,10 @@ public class MainsTooNearTests
         Assert.Equal("The cable comes within 49.999999 mm of mains wiring that is not sheathed; 2 in (50 mm) are asked for.",
             Jobs.Roughed().Say("W01", RunFacts.MainsDistance, "49.999999 mm").Say("W01", RunFacts.MainsSheathed, "no").Fault(Check, "W01").Message);
 
+    [Fact]
+    public void ACableThatTouchesIsAnotherChecks() =>
+        Jobs.Roughed().Say("W01", RunFacts.MainsDistance, "0").Say("W01", RunFacts.MainsSheathed, "no").Silent(Check, "W01");
+
     // 725.136(I): sheathed power cable beside it needs no distance, a frequent false alarm.
     [Fact]
     public void BesideSheathedMainsNoDistanceIsAskedFor() =>

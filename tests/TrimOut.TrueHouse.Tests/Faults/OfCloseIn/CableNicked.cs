@@ -18,6 +18,6 @@ public sealed class CableNicked : Fault
             return null;
         var unit = blind.Unit;
         unit.Cable!.Damages.Add(Damage.Joint(unit.Cable.Metres / 2, Stage.CloseIn, blind.Ohms));
-        return At(unit.Key, (unit.Key, RunFacts.FirstLoop), (unit.Key, RunFacts.SecondLoop)).Of(blind.Ohms, blind.Error);
+        return At(unit.Key, (unit.Key, RunFacts.FirstLoop), (unit.Key, RunFacts.SecondLoop)).Of(blind.Ohms, blind.Sure);
     }
 }

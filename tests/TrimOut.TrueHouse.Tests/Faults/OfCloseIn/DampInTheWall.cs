@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfCloseIn;
@@ -11,13 +12,13 @@ public sealed class DampInTheWall : Fault
 
     public override Stage In => Stage.CloseIn;
 
-    public override string WouldShow => "a second reading at each loop test, with the far end open: it must read open";
+    public override bool AsksForAStop => true;
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Wired.One(dice) is not { } unit)
             return null;
         unit.Cable!.Damages.Add(Damage.Short(unit.Cable.Metres / 2, Stage.CloseIn, 9_000));
-        return Unseen(unit.Key);
+        return At(unit.Key, (unit.Key, RunFacts.SecondApart));
     }
 }

@@ -20,7 +20,7 @@ public sealed class BadSplice : Fault
         var slack = (unit.Kind.Running * unit.Cable!.InLine(Stage.Powered,
             house.WarmestCable)) - (unit.Kind.Running * unit.DrawsShare * unit.Cable.InLine(Stage.Powered, 22));
         var error = 2 * new Meter(house.Noise).Error(house.Supply());
-        unit.Splices = (0.35 + slack + error) / (unit.Kind.Running * unit.DrawsShare);
-        return At(unit.Key, (unit.Key, RunFacts.LoadedVolts), (unit.Key, RunFacts.OpenVolts)).Of(0.35 + slack + error, slack + error);
+        unit.Splices = (0.35 + slack + (2 * error)) / (unit.Kind.Running * unit.DrawsShare);
+        return At(unit.Key, (unit.Key, RunFacts.LoadedVolts), (unit.Key, RunFacts.OpenVolts)).Of(0.35 + slack + (2 * error), slack + (2 * error));
     }
 }

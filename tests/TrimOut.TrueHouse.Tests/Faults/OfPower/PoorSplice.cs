@@ -20,9 +20,7 @@ public sealed class PoorSplice : Fault
         var slack = (unit.Kind.Running * unit.Cable!.InLine(Stage.Powered,
             house.WarmestCable)) - (unit.Kind.Running * unit.DrawsShare * unit.Cable.InLine(Stage.Powered, 22));
         var error = 2 * new Meter(house.Noise).Error(house.Supply());
-        if (slack + error > 0.22)
-            return null;
-        unit.Splices = (slack + error + 0.04) / (unit.Kind.Running * unit.DrawsShare);
-        return At(unit.Key, (unit.Key, RunFacts.LoadedVolts), (unit.Key, RunFacts.OpenVolts)).Of(slack + error + 0.04, slack + error);
+        unit.Splices = (slack + (2 * error) + 0.02) / (unit.Kind.Running * unit.DrawsShare);
+        return At(unit.Key, (unit.Key, RunFacts.LoadedVolts), (unit.Key, RunFacts.OpenVolts)).Of(slack + (2 * error) + 0.02, slack + (2 * error));
     }
 }

@@ -20,6 +20,6 @@ public sealed class LeadsLeftIn : Fault
         house.Slips.Writes(Book.JobItself, HouseFacts.MeterLeads, "0");
         var unit = house.Wired.MinBy(u => u.Cable!.Metres)!;
         return At(unit.Key, [(unit.Key, RunFacts.FirstLoop), .. unit.Legs()]).And([.. house.Wired.Select(u => u.Key)])
-            .Of(house.MeterLeads, house.LoopError(unit));
+            .Of(house.MeterLeads, 2 * house.LoopError(unit));
     }
 }

@@ -19,6 +19,6 @@ public sealed class LegWrittenTooShort : Fault
         var leg = unit.Cable!.Legs[1];
         house.Slips.Writes($"{unit.Key}/2", LegFacts.Length, house.TypedRun(leg.Metres / 2));
         return At(unit.Key, [(unit.Key, RunFacts.FirstLoop), .. unit.Legs(), (unit.Key, RunFacts.TailAtWindow)])
-            .Of(leg.Metres * unit.Cable.Sheet.OhmsPerMetre(house.CableAtFirstTest), house.LoopError(unit));
+            .Of(leg.Metres * unit.Cable.Sheet.OhmsPerMetre(house.CableAtFirstTest), 2 * house.LoopError(unit));
     }
 }

@@ -18,6 +18,6 @@ public sealed class NearlyLikeCablesChangedOver : Fault
             return null;
         var (first, second) = (pair.First, pair.Second);
         (first.Cable!.ComesOutAs, second.Cable!.ComesOutAs) = (second.Cable, first.Cable);
-        return At(first.Key, [(first.Key, RunFacts.FirstLoop), .. first.Legs(), (first.Key, RunFacts.TailAtWindow)]).And(second.Key).Of(pair.Ohms, pair.Error);
+        return At(first.Key, [(first.Key, RunFacts.FirstLoop), .. first.Legs(), (first.Key, RunFacts.TailAtWindow)]).And(second.Key).Of(pair.Ohms, pair.Sure);
     }
 }

@@ -18,6 +18,7 @@ public sealed class PanelPastClassTwo : Fault
     {
         var sheet = house.PanelSheets[0];
         sheet.PerOutput = Math.Round(ClassTwo.MostOnNameplate(sheet.Volts) * 1.3, 2);
+        sheet.Total = Math.Max(sheet.Total, sheet.PerOutput);
         return At("P", (sheet.Name, PanelTypeFacts.OutputCurrent), (sheet.Name, PanelTypeFacts.Supply), ("P1", PanelFacts.Type)).And(sheet.Name);
     }
 }

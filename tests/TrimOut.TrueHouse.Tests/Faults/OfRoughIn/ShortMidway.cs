@@ -14,8 +14,6 @@ public sealed class ShortMidway : Fault
 
     public override bool AsksForAStop => true;
 
-    public override IReadOnlyList<string> DoNotNameIt => ["polarity-swapped"];
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Wired.Where(u => u.Cable!.Ohms(Stage.Sheets, 20) > 0.45).One(dice) is not { } unit)

@@ -14,14 +14,12 @@ public sealed class ShortNearTheWindow : Fault
 
     public override bool AsksForAStop => true;
 
-    public override IReadOnlyList<string> DoNotNameIt => ["polarity-swapped"];
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Blind(Stage.Pulled).Where(b => b.Ohms < b.All).One(dice) is not { } blind)
             return null;
         var (unit, cable) = (blind.Unit, blind.Unit.Cable!);
         cable.Damages.Add(Damage.Short(cable.Metres * (1 - (blind.Ohms / blind.All)), Stage.Pulled, 0));
-        return At(unit.Key, [(unit.Key, RunFacts.FirstLoop), .. unit.Legs(), (unit.Key, RunFacts.TailAtWindow)]).Of(blind.Ohms, blind.Error);
+        return At(unit.Key, (unit.Key, RunFacts.FirstApart)).Of(blind.Ohms, blind.Sure);
     }
 }

@@ -18,6 +18,6 @@ public sealed class SmallJointInTheWall : Fault
             return null;
         var unit = blind.Unit;
         unit.Cable!.Damages.Add(Damage.Joint(unit.Cable.Metres / 2, Stage.Pulled, blind.Ohms));
-        return At(unit.Key, [(unit.Key, RunFacts.FirstLoop), .. unit.Legs(), (unit.Key, RunFacts.TailAtWindow)]).Of(blind.Ohms, blind.Error);
+        return At(unit.Key, [(unit.Key, RunFacts.FirstLoop), .. unit.Legs(), (unit.Key, RunFacts.TailAtWindow)]).Of(blind.Ohms, blind.Sure);
     }
 }

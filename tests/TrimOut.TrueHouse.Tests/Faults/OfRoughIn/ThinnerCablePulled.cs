@@ -20,6 +20,6 @@ public sealed class ThinnerCablePulled : Fault
         var before = unit.Cable!.Ohms(Stage.Sheets, house.CableAtFirstTest);
         unit.Cable.Pulled = thin;
         return At(unit.Key, [(unit.Key, RunFacts.FirstLoop), .. unit.Legs(), (thick.Name, CableTypeFacts.Conductor)])
-            .Of(unit.Cable.Ohms(Stage.Sheets, house.CableAtFirstTest) - before, house.LoopError(unit));
+            .Of(unit.Cable.Ohms(Stage.Sheets, house.CableAtFirstTest) - before, 2 * house.LoopError(unit));
     }
 }

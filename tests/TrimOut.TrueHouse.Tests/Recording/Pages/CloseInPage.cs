@@ -17,7 +17,9 @@ internal static class CloseInPage
             var tested = unit.Cable!.ComesOutAs ?? unit.Cable;
             book.Put(unit.Key, (UnitFacts.EntryAsBuilt, tape.Read(unit.EntryAsBuilt, unit.Key, "entry")));
             book.Put(unit.Key, (RunFacts.TailFound, tape.Read(unit.Cable.TailFound, unit.Key, "tail found")),
-                (RunFacts.SecondLoop, meter.Ohms(tested.Ohms(Stage.CloseIn, house.CableAtSecondTest), house.MeterLeads, unit.Key, "second loop")));
+                (RunFacts.SecondLoop, meter.Ohms(tested.Ohms(Stage.CloseIn, house.CableAtSecondTest), house.MeterLeads, unit.Key, "second loop")),
+                (RunFacts.SecondApart, meter.Ohms(tested.Ohms(Stage.CloseIn, house.CableAtSecondTest, shorted: false), house.MeterLeads, unit.Key,
+                    "second open")));
         }
         installer.MarkUnits(Phase.CloseIn);
     }

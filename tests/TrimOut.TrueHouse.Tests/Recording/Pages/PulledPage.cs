@@ -22,7 +22,8 @@ internal static class PulledPage
                 (RunFacts.TailAtWindow, tape.Read(cable.TailAtWindow, unit.Key, "tail")),
                 (RunFacts.TailAtPanel, tape.Read(cable.TailAtPanel * 1000, unit.Key, "panel tail")),
                 (RunFacts.LabelAtWindow, cable.LabelAtWindow), (RunFacts.LabelAtPanel, cable.LabelAtPanel), (RunFacts.Photo, $"photos/{unit.Key}.jpg"),
-                (RunFacts.FirstLoop, meter.Ohms(tested.Ohms(Stage.Pulled, house.CableAtFirstTest), house.MeterLeads, unit.Key, "first loop")));
+                (RunFacts.FirstLoop, meter.Ohms(tested.Ohms(Stage.Pulled, house.CableAtFirstTest), house.MeterLeads, unit.Key, "first loop")),
+                (RunFacts.FirstApart, meter.Ohms(tested.Ohms(Stage.Pulled, house.CableAtFirstTest, shorted: false), house.MeterLeads, unit.Key, "first open")));
         }
         installer.MarkUnits(Phase.RoughIn);
     }

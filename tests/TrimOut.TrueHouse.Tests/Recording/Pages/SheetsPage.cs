@@ -17,7 +17,8 @@ internal static class SheetsPage
             (HouseFacts.ConductorTemperature, Number(house.WarmestCable)), (HouseFacts.PanelTail, tape.Exactly(house.PlannedPanelTail)),
             (HouseFacts.FramingOn, Day(house.Days[Stage.WalkThrough])), (HouseFacts.DrywallOn, Day(house.Days[Stage.CloseIn].AddDays(-2))),
             (HouseFacts.PaintedOn, Day(house.Days[Stage.CloseIn].AddDays(-1))), (HouseFacts.HandoverOn, Day(house.Days[Stage.Handover])),
-            (HouseFacts.Meter, "Meter 1"), (HouseFacts.MeterLeads, Number(house.MeterLeads)));
+            (HouseFacts.Meter, "Meter 1"), (HouseFacts.MeterLeads, Number(house.MeterLeads)),
+            (HouseFacts.MeterStep, Number(installer.Meter.Digit)));
         foreach (var kind in house.Kinds)
             Kind(book, tape, kind);
         foreach (var cover in house.Covers)

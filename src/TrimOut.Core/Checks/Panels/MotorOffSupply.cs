@@ -1,0 +1,79 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
+
+namespace TrimOut.Core.Checks.Panels;
+
+/// <summary>A motor is made for the volts that its panel gives.</summary>
+/// <remarks>
+/// <para>Why: on twice its volts a motor burns on the day of the first power; on half of them it only hums.</para>
+/// <para>To clear: hold both sheets against what is printed on the parts; then plan a panel of the motor's volts, or another kind.</para>
+/// </remarks>
+public sealed class MotorOffSupply : HouseCheck
+{
+    private static readonly Message OfKind = new("{0} is made for {1}; no panel of the kit gives that, within a tenth.");
+    private static readonly Message OfRun = new("{0} is made for {1}; {2} gives {3}.");
+    private static readonly Message OfAllPanels = new("{0} is made for {1}; no panel of the house gives that, within a tenth.");
+    private static readonly Message PutRight =
+        new("Hold both sheets against what is printed on the parts. If they are right, plan a panel that gives these volts, or another kind.");
+    private static readonly Message LandElsewhere =
+        new("Panel off before anything moves. Land it on a panel that gives the volts of its motor, and read them there.");
+
+    /// <summary>The part by which the two may differ: common practice, no published source.</summary>
+    public const decimal Share = 0.1m;
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("motor-off-supply", "Motor is made for other volts", Severity.Stop, Phase.WalkThrough,
+        new Source(Source.MakersSheet + "; the tenth is common practice, no published source",
+            "motor volts within 10 % of the supply: of the panel it lands on; until it is landed, of some panel of the house; before there is one, of some " +
+                "panel of the kit"));
+
+    /// <inheritdoc/>
+    public override IEnumerable<CheckResult> Run(House house)
+    {
+        var kit = house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i)).ToList();
+        if (kit.Count == 0)
+            yield break;
+        var units = house.Units.Where(u => u.Kind is not null).ToList();
+        var wrong = new HashSet<string>();
+        foreach (var kind in house.ItemsOf(ItemKind.CoveringKind).Select(i => new CoveringKind(house, i)))
+        {
+            // A kind that nobody hangs on a panel says nothing, unless no unit is there to tell.
+            if (units.Count > 0 && !units.Any(u => u.Kind!.Id == kind.Id && u.OnPanel))
+                continue;
+            var outcome = Judge(kind, kit);
+            if (outcome is not Outcome.Fine)
+                wrong.Add(kind.Id);
+            yield return Result(kind, outcome);
+        }
+        var panels = house.Panels;
+        if (panels.IsEmpty)
+            yield break;
+        foreach (var run in house.Runs.Where(r => r.Unit.Kind is { } kind && !wrong.Contains(kind.Id)))
+            yield return Result(run, Judge(run, [.. panels]));
+    }
+
+    private static Outcome Judge(CoveringKind kind, List<PanelType> kit) =>
+        kind.MotorVolts is not { } volts ? NotChecked.Of(kind, CoveringKindFacts.MotorVolts)
+        : kit.Any(t => Fits(volts, t)) ? new Outcome.Fine()
+        : kit.FirstOrDefault(t => t.Supply is null) is { } silent ? NotChecked.Of(silent, PanelTypeFacts.Supply)
+        : new Outcome.Found(OfKind.With(Arg.Name(kind), volts), PutRight, FieldRef.To(kind.Item, CoveringKindFacts.MotorVolts));
+
+    private static Outcome Judge(HomeRun run, List<Panel> panels)
+    {
+        var (kind, volts) = (run.Unit.Kind!, run.Unit.Kind!.MotorVolts!.Value);
+        if (run.Panel is { } landed)
+        {
+            return landed.Type?.Supply is not { } supply ? NotChecked.Of(landed.Type, PanelTypeFacts.Supply, landed, PanelFacts.Type)
+                : Fits(volts, landed.Type) ? new Outcome.Fine()
+                : new Outcome.Found(OfRun.With(Arg.Name(kind), volts, Arg.Name(landed), supply), LandElsewhere, FieldRef.To(run.Item, RunFacts.Panel));
+        }
+        return panels.Any(p => Fits(volts, p.Type)) ? new Outcome.Fine()
+            : panels.FirstOrDefault(p => p.Type?.Supply is null) is { } silent ? NotChecked.Of(silent.Type, PanelTypeFacts.Supply, silent, PanelFacts.Type)
+            : new Outcome.Found(OfAllPanels.With(Arg.Name(kind), volts), PutRight, FieldRef.To(panels[0].Item, PanelFacts.Type));
+    }
+
+    private static bool Fits(Units.Voltage motor, PanelType? type) =>
+        type?.Supply is { } supply && Math.Abs(motor.Volts - supply.Volts) <= supply.Volts * Share;
+}

@@ -1,0 +1,43 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
+
+namespace TrimOut.Core.Checks.Rough;
+
+/// <summary>A cable does not carry the tag of another unit.</summary>
+/// <remarks>
+/// <para>Why: two cables that carry each other's tag at both ends agree with themselves, and each unit is tested, landed and named
+/// as the other. Where the two ends differ another check speaks.</para>
+/// <para>To clear: see which window each cable really goes to, then label both ends with its tag.</para>
+/// </remarks>
+public sealed class LabelOffUnit : RunCheck
+{
+    private static readonly Message OtherTag = new("Its cable is labelled \"{0}\", which is the tag of another unit.");
+    private static readonly Message FindOut =
+        new("Short the window end and read at the panel which cable it is; then label both ends with the tag of its unit.");
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("label-off-unit", "Cable carries another unit's tag", Severity.Caution, Phase.RoughIn,
+        new Source(Source.CommonPractice, "no label is the tag of another unit"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(HomeRun subject)
+    {
+        if (!subject.Labels.Any())
+            return NotChecked.Of(subject, RunFacts.LabelAtWindow);
+        if (subject.Labels.Skip(1).Any())
+            return new Outcome.DoesNotApply();
+        return subject.Labels.FirstOrDefault(l => IsOfAnother(subject, l)) is { } label
+            ? new Outcome.Found(OtherTag.With(Arg.Typed(label)), FindOut,
+                FieldRef.To(subject.Item, string.Equals(subject.LabelAtWindow, label, StringComparison.OrdinalIgnoreCase) ? RunFacts.LabelAtWindow
+                    : RunFacts.LabelAtPanel))
+            : new Outcome.Fine();
+    }
+
+    private static bool IsOfAnother(HomeRun run, string label) =>
+        // A tag of a unit is the window's, with a letter where it has several.
+        new[] { label, label.Length > 1 ? label[..^1] : label }.SelectMany(t => run.House.Look(Lookups.WindowsByTag, t)).Distinct()
+            .SelectMany(w => run.House.FindWindow(w)!.Units)
+            .Any(u => u.Id != run.Unit.Id && string.Equals(u.Tag, label, StringComparison.OrdinalIgnoreCase));
+}

@@ -1,0 +1,36 @@
+using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Cables;
+
+public class LegPlaceOffWayTests
+{
+    private static readonly LegPlaceOffWay Check = new();
+
+    public static Example Finds => new(() => Way("through-floor"), j => j.Say("W01", RunFacts.Note, "Up the stairwell."));
+
+    public static Example Passes => new(() => Way("through-floor"),
+        j => j.Do(SetFact.Typed(j.House, j.Run("W01").Legs[0].Item, LegFacts.Place, "between-floors")));
+
+    [Fact]
+    public void ALegThroughAFloorIsInNoWall() => Assert.Equal("A leg goes through a floor and is said to be inside a wall: that is between floors.",
+        Way("through-floor").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void ALegAcrossSaysNothing() => Way("across").Silent(Check, "W01");
+
+    [Fact]
+    public void APlaceThatIsNotSaidIsNotAPass()
+    {
+        var job = Way("through-floor");
+        job.Do(SetFact.Typed(job.House, job.Run("W01").Legs[0].Item, LegFacts.Place, "")).Lacks(Check, "W01", "place");
+    }
+
+    private static TestJob Way(string direction)
+    {
+        var job = Jobs.Roughed();
+        return job.Do(SetFact.Typed(job.House, job.Run("W01").Legs[0].Item, LegFacts.Direction, direction));
+    }
+}

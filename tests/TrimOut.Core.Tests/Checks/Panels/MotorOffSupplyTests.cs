@@ -1,0 +1,59 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Panels;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Panels;
+
+public class MotorOffSupplyTests
+{
+    private static readonly MotorOffSupply Check = new();
+
+    public static Example Finds => new(() => Jobs.Walked(), j => j.SayOf("10-output panel", PanelTypeFacts.Supply, "24"));
+
+    public static Example Passes => new(() => Jobs.Walked(), j => j.SayOf("10-output panel", PanelTypeFacts.Supply, "12.5"));
+
+    // The generic roller is made for 12 V; a tenth of 13.333 V is 1.333 V.
+    [Fact]
+    public void ATenthApartIsFine() => Assert.IsType<Outcome.Fine>(Supply("13.333").Of(Check, "Roller"));
+
+    [Fact]
+    public void ALittleMoreIsAStop() =>
+        Assert.Equal("Roller is made for 12 V; no panel of the kit gives that, within a tenth.", Supply("13.334").FaultOf(Check, "Roller").Message);
+
+    [Fact]
+    public void BeforeAnyUnitIsThereEveryKindOfTheKitIsJudged() =>
+        Assert.IsType<Outcome.Found>(new TestJob().SayOf("10-output panel", PanelTypeFacts.Supply, "24").Of(Check, "Wood blind"));
+
+    [Fact]
+    public void AKindThatHangsOnNoPanelSaysNothing() =>
+        Assert.Empty(Check.Run(Supply("24").Say("W01", UnitFacts.Power, "battery").House));
+
+    [Fact]
+    public void AMotorThatLandsOnAPanelOfOtherVoltsIsAStop()
+    {
+        var job = TwoPanels().Say("W01", RunFacts.Panel, "P2");
+        Assert.Equal("Roller is made for 12 V; P2 gives 24 V.", job.Fault(Check, "W01").Message);
+        job.Say("W01", RunFacts.Panel, "P1").Fine(Check, "W01");
+    }
+
+    [Fact]
+    public void AHouseWithoutAPanelOfItsVoltsIsAStopBeforeItIsLanded()
+    {
+        var job = TwoPanels().SayOf("P1", PanelFacts.Type, "24 V box");
+        Assert.Equal("Roller is made for 12 V; no panel of the house gives that, within a tenth.", job.Fault(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void MotorVoltsThatAreNotKnownAreNotAPass() => Assert.Equal("motor volts of Roller in the kit",
+        Jobs.Walked().SayOf("Roller", CoveringKindFacts.MotorVolts, "").MissingOf(Check, "Roller"));
+
+    [Fact]
+    public void ASupplyThatIsNotKnownIsNotAPass() => Assert.Equal("supply of 10-output panel in the kit", Supply("").MissingOf(Check, "Roller"));
+
+    private static TestJob Supply(string volts) => Jobs.Walked().SayOf("10-output panel", PanelTypeFacts.Supply, volts);
+
+    private static TestJob TwoPanels() => Jobs.Walked().WithPanel().Add(ItemKind.PanelType, "24 V box").SayOf("24 V box", PanelTypeFacts.Supply, "24")
+        .WithPanel("P2").SayOf("P1", PanelFacts.Type, "10-output panel").SayOf("P2", PanelFacts.Type, "24 V box");
+}
