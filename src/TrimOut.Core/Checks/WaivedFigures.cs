@@ -23,6 +23,7 @@ internal static partial class WaivedFigures
     {
         var figures = FiguresOf(said);
         return Enum.GetValues<DisplayUnits>().Select(u => new Reader(house) { Units = u })
+            .SelectMany(r => Enum.GetValues<LengthsAs>().Select(lengths => r with { Lengths = lengths }))
             .Any(now => IsSaidOf(said, message.For(now with { Names = _ => AnyName })) || (figures.Length > 0 && figures == FiguresOf(message.For(now))));
     }
 

@@ -7,11 +7,6 @@ public static class KnownBadMends
     public static IReadOnlyDictionary<string, string> All { get; } = new Dictionary<string, string>
     {
         ["cable-not-listed stays"] = "of an unlisted cable the mend asks for what its first leg needs, and another leg needs more",
-        ["gap-between-units-too-small makes caution order-off-measures"] = "the width that the gap rule asks for is not the one that the measures give",
-        ["heights-spread stays"] = "an outside mount hides it, and the rule goes on speaking of an outside mount",
-        ["out-of-square stays"] = "an outside mount hides it, and the rule goes on speaking of an outside mount",
-        ["tail-under-half-width makes caution tail-under-whole-width"] = "the first figure of the mend is only half of the way",
         ["volts-short-at-unit stays"] = "no cable helps where the least volts are more than the supply gives: the sheet is typed wrong",
-        ["widths-spread stays"] = "an outside mount hides it, and the rule goes on speaking of an outside mount",
     };
 }
