@@ -15,7 +15,8 @@ internal sealed partial class SaidThen(Sentence message)
 
     /// <summary>Whether a sentence says the same in either units: the names in it may be former names of what is named now, and never another's.</summary>
     /// <remarks>Where the words are others than in its day, the figures must stand in it in their order, and all that was typed.</remarks>
-    public bool IsIn(string said, House house) => Enum.GetValues<DisplayUnits>().Select(u => new Reader(house) { Units = u })
+    public bool IsIn(string said, House house) => Enum.GetValues<DisplayUnits>()
+        .SelectMany(u => Enum.GetValues<LengthsAs>().Select(lengths => new Reader(house) { Units = u, Lengths = lengths }))
         .Any(now => HasItsWordsAndFigures(said, now) || (!message.IsTagged && HasItsFigures(said, now)));
 
     private bool HasItsWordsAndFigures(string said, Reader now)

@@ -18,9 +18,9 @@ public static class NewHouse
             .Put(House.RootId, HouseFacts.MeterStep, new Resistance(0.01m))
             .Put(House.RootId, HouseFacts.CableAllowance, 10m)
             .Put(House.RootId, HouseFacts.ConductorTemperature, new Temperature(30))
-            .Put(House.RootId, HouseFacts.PanelTail, Length.FromInches(72))
-            .Put(House.RootId, HouseFacts.SpreadLimit, Length.FromInches(0, 1, 4))
-            .Put(House.RootId, HouseFacts.SquareLimit, Length.FromInches(0, 1, 4))
-            .Put(House.RootId, HouseFacts.PassLimit, Length.FromInches(0, 1, 8))
-            .WithGenericKit());
+            .Put(House.RootId, HouseFacts.PanelTail, TapeMark.Whole(Length.FromInches(72), units))
+            .Put(House.RootId, HouseFacts.SpreadLimit, TapeMark.Whole(Length.FromInches(0, 1, 4), units))
+            .Put(House.RootId, HouseFacts.SquareLimit, TapeMark.Whole(Length.FromInches(0, 1, 4), units))
+            .Put(House.RootId, HouseFacts.PassLimit, TapeMark.Whole(Length.FromInches(0, 1, 8), units))
+            .WithGenericKit(units));
 }

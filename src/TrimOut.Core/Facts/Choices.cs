@@ -43,6 +43,26 @@ public enum Mount
     Outside,
 }
 
+/// <summary>What a maker is told as the width of a unit.</summary>
+public enum OrderedWidth
+{
+    /// <summary>The opening: the maker takes something off.</summary>
+    Opening,
+
+    /// <summary>The made width: whoever orders takes it off.</summary>
+    Made,
+}
+
+/// <summary>What the depth of a reveal was read to.</summary>
+public enum DepthTo
+{
+    /// <summary>The glass or the frame, past whatever stands in the way.</summary>
+    Glass,
+
+    /// <summary>The first thing in the way.</summary>
+    FirstThing,
+}
+
 /// <summary>How much light a fabric lets through.</summary>
 public enum Opacity
 {

@@ -31,6 +31,14 @@ public static class CoveringKindFacts
         "More than this between two units lets a strip of light through.", null, 0, 24);
     public static readonly Fact<Length> EndAllowance = Of.Opening("end-allowance", "End allowance",
         "What the outer ends of units side by side stay clear of the jambs.", null, 0, 6);
+    public static readonly Fact<OrderedWidth> OrderedInside = Of.Choice<OrderedWidth>("ordered-inside", "Ordered width, inside",
+        "Opening: the maker takes something off. Made: whoever orders takes it off.");
+    public static readonly Fact<Length> DeductionInside = Of.Opening("deduction-inside", "Comes off, inside",
+        "How much narrower than the opening an inside mount is made, over all; 0 where it is nothing.", null, 0, 2);
+    public static readonly Fact<OrderedWidth> OrderedOutside = Of.Choice<OrderedWidth>("ordered-outside", "Ordered width, outside",
+        "Opening: the maker takes something off. Made: the unit comes as wide as it is ordered.");
+    public static readonly Fact<Length> DeductionOutside = Of.Opening("deduction-outside", "Comes off, outside",
+        "How much narrower than it was ordered an outside mount is made, over all; 0 where it is nothing.", null, 0, 2);
     public static readonly Fact<PartCounts> PartsPerUnit = Of.Parts("parts-per-unit", "Parts per unit", "What comes or is bought with each unit, counted.");
     public static readonly Fact<Length> Setback = Of.Opening("setback", "Bracket setback", "Distance of the bracket's front from the room face.", null, 0, 24);
     public static readonly Fact<Length> LeadBehind = Of.Opening("lead-behind", "Lead to motor",
@@ -58,10 +66,17 @@ public static class CoveringKindFacts
     public static readonly Fact<string> WarrantyCall = Of.Text("warranty-call", "Warranty, whom to call",
         "Who is called, with the number, and what is asked for.");
 
+    /// <summary>What the maker is told as the width, for a mount.</summary>
+    public static Fact<OrderedWidth> OrderedWidthAt(Mount mount) => mount == Mount.Inside ? OrderedInside : OrderedOutside;
+
+    /// <summary>What comes off the width, for a mount.</summary>
+    public static Fact<Length> DeductionAt(Mount mount) => mount == Mount.Inside ? DeductionInside : DeductionOutside;
+
     internal static readonly Fact[] All =
     [
         Name, MotorEnd, RaisedForm, MotorVolts, LeastVolts, RunningCurrent, StartingCurrent, EndBracket, EndBracketBack, EndBracketDown,
-        CentreBracket, CentreFrom, MiddleScrew, GapBetween, GapMost, EndAllowance, PartsPerUnit, Setback, LeadBehind, Tube, FabricThickness,
+        CentreBracket, CentreFrom, MiddleScrew, GapBetween, GapMost, EndAllowance, OrderedInside, DeductionInside, OrderedOutside, DeductionOutside,
+        PartsPerUnit, Setback, LeadBehind, Tube, FabricThickness,
         ExtraFabric, StackFixed, StackShare,
         DepthNeeded, DepthFlush, RoundTo, PairHold, PairCue, PresetHold, PresetCue, LimitsHow, WarrantyTerm, WarrantyCovers, WarrantyCall,
     ];

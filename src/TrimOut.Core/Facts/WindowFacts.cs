@@ -32,7 +32,9 @@ public static class WindowFacts
     public static readonly Fact<Length> DiagonalUp = Of.Reading("diagonal-up", "Diagonal, bottom left",
         "Bottom left to top right.", Phase.Measure, 4, 2 * Most);
     public static readonly Fact<Length> Depth = Of.Reading("depth", "Depth",
-        "Flat depth of the reveal, from the room face to the first thing in the way.", Phase.Measure, 0, 48);
+        "Flat depth of the reveal, from the room face to the glass or frame, or to the first thing in the way.", Phase.Measure, 0, 48);
+    public static readonly Fact<DepthTo> DepthTo = Of.Choice<DepthTo>("depth-to", "Depth read to",
+        "Glass, or the first thing in the way: what stands out is then not taken off again.", Phase.Measure);
     public static readonly Fact<Length> WidthAgain = Of.Reading("width-again", "Width, second pass",
         "Smallest width, measured again by itself.", Phase.Measure, 4, Most);
     public static readonly Fact<Length> HeightAgain = Of.Reading("height-again", "Height, second pass",
@@ -64,7 +66,7 @@ public static class WindowFacts
     internal static readonly Fact[] All =
     [
         Tag, Room, Covered, NotCoveredBecause, Facing, Reach, Mount, RoughWidth, RoughHeight,
-        WidthTop, WidthMiddle, WidthBottom, HeightLeft, HeightMiddle, HeightRight, DiagonalDown, DiagonalUp, Depth,
+        WidthTop, WidthMiddle, WidthBottom, HeightLeft, HeightMiddle, HeightRight, DiagonalDown, DiagonalUp, Depth, DepthTo,
         WidthAgain, HeightAgain, InTheWay, InTheWayDepth, OverlapEachSide, HeadAbove,
         GlassBelowHead, ClearHeight, WallAbove, MeetsRight, CornerAngle, ToCornerRight, ToCornerLeft, Photo, Note,
     ];

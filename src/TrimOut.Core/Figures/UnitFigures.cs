@@ -31,6 +31,8 @@ public static class UnitFigures
         [
             ("mount", Said(window, WindowFacts.Mount)),
             ("top, middle, bottom", $"{Said(window, WindowFacts.WidthTop)}, {Said(window, WindowFacts.WidthMiddle)}, {Said(window, WindowFacts.WidthBottom)}"),
+            ("hangs plumb", window.PlumbWidth?.About(unit) ?? Missing), ("ordered width is", unit.OrderedWidth is { } by ? KebabCase.Of(by) : Missing),
+            ("comes off", unit.Deduction?.In(unit) ?? Missing),
             ("part of the opening", window.Units.Length > 1 ? Said(unit, UnitFacts.PartWidth) : "the whole"),
             ("overlap each side", window.Mount == Mount.Outside ? Said(window, WindowFacts.OverlapEachSide) : "none"), step,
         ]), Order,
@@ -94,13 +96,14 @@ public static class UnitFigures
                 ("starting", limits?.Starting.ToString() ?? Said(unit.Kind, CoveringKindFacts.StartingCurrent)),
             ]),
             new OutputOverloaded().Info.Source, [UnitFacts.Kind, UnitFacts.Group, RunFacts.Output]);
-        if (unit is { PartWidth: { } width, EntryFromJamb: { } jamb, EntryBelowHead: { } below, Kind: { } kind }
+        if (unit is { Place: { } place, EntryFromJamb: { } jamb, EntryAlong: { } entry, EntryBelowHead: { } below, Kind: { } kind }
             && kind[CoveringKindFacts.LeadBehind] is { } behind && unit.EntrySide is { } side && unit.LeadSide is { } lead)
         {
-            yield return new Figure("Tail that reaches the motor", TailPath.ToMotor(width, jamb, below, side == lead, behind).In(unit),
+            yield return new Figure("Tail that reaches the motor", TailPath.ToMotor(entry, lead == Side.Left ? place.From : place.To, below, behind).In(unit),
                 Working.Of(new TailShortOfMotor().Info.Source.Formula, () =>
                 [
-                    ("width", width.In(unit)), ("entry from jamb", jamb.In(unit)), ("below head", below.In(unit)),
+                    ("part, from the left", $"{place.From.In(unit)} to {place.To.In(unit)}"), ("entry from jamb", jamb.In(unit)),
+                    ("below head", below.In(unit)),
                     ("entry on the lead side", side == lead ? "yes" : "no"), ("behind", behind.In(unit)),
                 ]),
                 new TailShortOfMotor().Info.Source,
@@ -119,7 +122,7 @@ public static class UnitFigures
         var kind = unit.Kind;
         if (kind?.RaisedForm == RaisedForm.Roll && kind[CoveringKindFacts.Tube] is { } tube && kind[CoveringKindFacts.FabricThickness] is { } fabric
             && kind[CoveringKindFacts.ExtraFabric] is { } extra
-            && (unit.Item.Get(UnitFacts.OrderHeight) ?? unit.Window.KnownHeight) is { } drop)
+            && unit.Drop is { } drop)
         {
             var source = new RollPastHeadCover().Info.Source;
             yield return new Figure("Roll, raised",

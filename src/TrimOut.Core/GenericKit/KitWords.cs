@@ -1,13 +1,14 @@
 using System.Collections.Frozen;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Core.GenericKit;
 
 /// <summary>Names and texts of the generic kit: our own words, whichever house they stand in. What somebody wrote over them is typed text.</summary>
 public static class KitWords
 {
-    private static readonly FrozenSet<string> Own = new Draft("").WithGenericKit().Edits.OfType<Edit.Put>()
+    private static readonly FrozenSet<string> Own = new Draft("").WithGenericKit(DisplayUnits.Inches).Edits.OfType<Edit.Put>()
         .Where(p => p.Field == CoveringKindFacts.Name.Name || p.Field == CoveringKindFacts.PairCue.Name || p.Field == CoveringKindFacts.PresetCue.Name
             || p.Field == CoveringKindFacts.LimitsHow.Name)
         .Select(p => p.Value!).Where(v => v.Any(char.IsLetter)).ToFrozenSet(StringComparer.Ordinal);

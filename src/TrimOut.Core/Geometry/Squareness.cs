@@ -12,6 +12,17 @@ public static class Squareness
     public static Length Lean(Length width, Length diagonal1, Length diagonal2) =>
         Length.FromMillimetres((Square(Refuse.Negative(diagonal1)) - Square(Refuse.Negative(diagonal2))) / (4 * Refuse.NothingOrLess(width).Millimetres));
 
+    /// <summary>
+    /// How far a lean may be off because each diagonal is read to a mark, with hook and eye by three quarters of one: 3/4 mark x (d1 + d2) / (2 x width).
+    /// </summary>
+    /// <param name="width">Width of the opening.</param>
+    /// <param name="diagonal1">One diagonal.</param>
+    /// <param name="diagonal2">The other one.</param>
+    /// <param name="mark">The mark of the tape.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no width, or a diagonal is negative.</exception>
+    public static Length LeanUnsure(Length width, Length diagonal1, Length diagonal2, Length mark) =>
+        mark * (0.75m * ((Refuse.Negative(diagonal1) + Refuse.Negative(diagonal2)) / (Refuse.NothingOrLess(width) * 2)));
+
     /// <summary>The diagonal of a true rectangle: sqrt(width^2 + height^2).</summary>
     /// <exception cref="ArgumentOutOfRangeException">One of them is negative.</exception>
     public static Length Diagonal(Length width, Length height) =>

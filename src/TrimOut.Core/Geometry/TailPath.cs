@@ -6,13 +6,11 @@ namespace TrimOut.Core.Geometry;
 public static class TailPath
 {
     /// <summary>Up to the head, along it to the motor end, and what the sheet says is used up behind the unit.</summary>
-    /// <param name="width">Width of the unit's part of the opening.</param>
-    /// <param name="fromJamb">Distance of the entry from the side that it is on.</param>
+    /// <param name="entry">Where the cable leaves the wall, from the left of the opening.</param>
+    /// <param name="motor">Where the motor end of the unit is, from the left of the opening.</param>
     /// <param name="belowHead">Distance of the entry below the head.</param>
-    /// <param name="atMotorEnd">Whether the entry is on the side of the motor.</param>
     /// <param name="behind">Cable used up besides the way along the head, by the sheet.</param>
-    /// <exception cref="ArgumentOutOfRangeException">One of the lengths is negative.</exception>
-    public static Length ToMotor(Length width, Length fromJamb, Length belowHead, bool atMotorEnd, Length behind) =>
-        (atMotorEnd ? Refuse.Negative(fromJamb) : Length.Max(Refuse.Negative(width) - Refuse.Negative(fromJamb), Length.Zero)) + Refuse.Negative(belowHead) +
-            Refuse.Negative(behind);
+    /// <exception cref="ArgumentOutOfRangeException">What is below or behind is negative.</exception>
+    public static Length ToMotor(Length entry, Length motor, Length belowHead, Length behind) =>
+        (entry - motor).Abs() + Refuse.Negative(belowHead) + Refuse.Negative(behind);
 }

@@ -62,12 +62,52 @@ public sealed class Unit : Subject
     /// <summary>The width of its part of the opening: the whole where it is alone; finished, else rough; null while not known.</summary>
     public Length? PartWidth => Item.Get(UnitFacts.PartWidth) ?? (Window.Units.Length <= 1 ? Window.KnownWidth : Window.KnownWidth / Window.Units.Length);
 
+    /// <summary>Where its part lies along the opening, from the left of the opening; null while a width is not known.</summary>
+    public Stretch? Place => Window.KnownWidth is not { } opening ? null
+        : Window.Units is { Length: > 1 } several
+            ? Stretch.SideBySide(opening, [.. several.Select(u => u.PartWidth!.Value)], EndOf(several[0]), EndOf(several[^1]))[Window.IndexOf(this)]
+            : new Stretch(Length.Zero, PartWidth ?? opening);
+
+    /// <summary>How wide it is: as ordered, else its part, and outside both overlaps; null while that is not known.</summary>
+    public Length? OwnWidth => Item.Get(UnitFacts.OrderWidth) ?? (Window.Mount != Mount.Outside ? PartWidth
+        : PartWidth is { } part && Window.Item.Get(WindowFacts.OverlapEachSide) is { } overlap ? part + overlap * 2 : null);
+
+    /// <summary>How far it comes down: as ordered, else the height of the opening, and outside what is above it; null while that is not known.</summary>
+    public Length? Drop => Item.Get(UnitFacts.OrderHeight) ?? (Window.Mount != Mount.Outside ? Window.KnownHeight
+        : Window.KnownHeight + Window.Item.Get(WindowFacts.HeadAbove));
+
+    /// <summary>Where the cable leaves the wall, from the left of the opening; null while that is not known.</summary>
+    public Length? EntryAlong => (EntrySide, EntryFromJamb, Window.KnownWidth) switch
+    {
+        (Side.Left, { } jamb, _) => jamb,
+        (Side.Right, { } jamb, { } opening) => opening - jamb,
+        _ => null,
+    };
+
+    /// <summary>Half of what its hole takes at the least: half the cable by its sheet; nothing while that is not known.</summary>
+    public Length EntryRadius => Run?.Cable?.Diameter / 2 ?? Length.Zero;
+
+    /// <summary>How its width is ordered by the sheet of its kind; null while the mount, the kind or the sheet says nothing of it.</summary>
+    public OrderedWidth? OrderedWidth => Window.Mount is { } mount ? Kind?.Item.Get(CoveringKindFacts.OrderedWidthAt(mount)) : null;
+
+    /// <summary>What comes off the width of its opening by the sheet of its kind, whoever takes it off; null while nothing is said of it.</summary>
+    public Length? Deduction => Window.Mount is { } mount ? Kind?[CoveringKindFacts.DeductionAt(mount)] : null;
+
+    /// <summary>How wide it is made when so much is ordered; null while the sheet does not say who takes what off.</summary>
+    /// <param name="ordered">The ordered width.</param>
+    public Length? MadeFrom(Length ordered) => OrderedWidth switch
+    {
+        Facts.OrderedWidth.Made => ordered,
+        Facts.OrderedWidth.Opening => ordered - Deduction,
+        _ => null,
+    };
+
     /// <summary>The width that the finished measures give to order; null while a measure or a fact of the kit is missing.</summary>
     public Length? WorkedOutWidth => Kind?[CoveringKindFacts.RoundTo] is not { } step ? null
         : Window.Units.Length > 1 ? Item.Get(UnitFacts.PartWidth)?.RoundDown(step)
         : Window.Mount switch
         {
-            Mount.Inside => Window.SmallestWidth is { } width ? OrderSize.InsideWidth(width, step) : null,
+            Mount.Inside => Window.SmallestWidth is { } width ? OrderSize.InsideWidth(width, Window.PlumbWidth ?? width, OrderedWidth, Deduction, step) : null,
             Mount.Outside => Window.LargestWidth is { } width && Window.Item.Get(WindowFacts.OverlapEachSide) is { } overlap
                 ? OrderSize.OutsideWidth(width, overlap, step) : null,
             _ => null,
@@ -87,6 +127,8 @@ public sealed class Unit : Subject
 
     /// <summary>Remotes that move it.</summary>
     public IEnumerable<Remote> Remotes => House.Look(Lookups.RemotesByUnit, Id).Select(r => House.FindRemote(r)!);
+
+    private static Length EndOf(Unit unit) => unit.Kind?[CoveringKindFacts.EndAllowance] ?? Length.Zero;
 
     /// <summary>Its run, which is there.</summary>
     internal HomeRun RunOf(Item run) => _run ??= new HomeRun(House, run, this);

@@ -49,8 +49,10 @@ public sealed class Window : Subject
     /// <summary>Height at framing.</summary>
     public Length? RoughHeight => Item.Get(WindowFacts.RoughHeight);
 
-    /// <summary>Flat depth of the reveal.</summary>
-    public Length? Depth => Item.Get(WindowFacts.Depth);
+    /// <summary>Depth of the reveal to its glass or frame: where it was read to the first thing in the way, what that stands out is added.</summary>
+    public Length? Depth => Item.Get(WindowFacts.DepthTo) == DepthTo.FirstThing && Item.Get(WindowFacts.InTheWayDepth) is { } standsOut
+        ? Item.Get(WindowFacts.Depth) + standsOut
+        : Item.Get(WindowFacts.Depth);
 
     /// <summary>Finished widths: top, middle, bottom.</summary>
     public (Length? Top, Length? Middle, Length? Bottom) Widths =>
@@ -68,6 +70,11 @@ public sealed class Window : Subject
 
     /// <summary>Both finished diagonals: from the top left, from the bottom left.</summary>
     public (Length? Down, Length? Up) Diagonals => (Item.Get(WindowFacts.DiagonalDown), Item.Get(WindowFacts.DiagonalUp));
+
+    /// <summary>The widest that hangs plumb in it, and no wider than its smallest width; null until widths and diagonals are measured.</summary>
+    public Length? PlumbWidth => (Widths, Diagonals) is (({ } top, { } middle, { } bottom), ({ } down, { } up))
+        ? Length.Min(SmallestWidth!.Value, Geometry.PlumbWidth.Of(top, middle, bottom, down, up))
+        : null;
 
     /// <summary>Largest finished height; null until all three are measured.</summary>
     public Length? LargestHeight => Heights is ({ } a, { } b, { } c) ? Length.Max(a, Length.Max(b, c)) : null;

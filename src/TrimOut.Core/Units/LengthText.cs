@@ -75,9 +75,9 @@ public static partial class LengthText
     /// <param name="scale">Whether openings or cable runs are spoken of.</param>
     public static string ShowRounded(this Length length, DisplayUnits units, LengthScale scale = LengthScale.Opening) => (units, scale) switch
     {
-        (DisplayUnits.Inches, LengthScale.Opening) => length.RoundNearest(Length.FromInches(0, 1, 16)).Show(units),
+        (DisplayUnits.Inches, LengthScale.Opening) => length.RoundNearest(TapeMark.Sixteenth).Show(units),
         (DisplayUnits.Inches, _) => string.Create(CultureInfo.InvariantCulture, $"{length.Feet:0.#} ft"),
-        (_, LengthScale.Opening) => length.RoundNearest(Length.FromMillimetres(1)).Show(units),
+        (_, LengthScale.Opening) => length.RoundNearest(TapeMark.Millimetre).Show(units),
         _ => string.Create(CultureInfo.InvariantCulture, $"{length.Metres:0.#} m"),
     };
 

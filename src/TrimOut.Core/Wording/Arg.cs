@@ -28,7 +28,7 @@ public abstract record Arg
     /// <summary>How it reads.</summary>
     public abstract string For(Reader reader);
 
-    /// <summary>A length of an opening, a tail or a bracket, without loss.</summary>
+    /// <summary>A length of an opening, a tail or a bracket: to the nearest mark of the tape of the reader's units.</summary>
     public static implicit operator Arg(Length length) => new LengthArg(length, LengthAs.Opening);
 
     /// <summary>A voltage, to three decimals.</summary>
@@ -52,8 +52,14 @@ public abstract record Arg
     /// <summary>The most that a run may be, to a hundredth of a foot or metre, rounded down.</summary>
     public static Arg Limit(Length length) => new LengthArg(length, LengthAs.Limit);
 
-    /// <summary>A length that was worked out and has no exact tape reading: to a thousandth of an inch or a hundredth of a millimetre.</summary>
+    /// <summary>A length that was worked out: to the nearest mark of the tape.</summary>
     public static Arg About(Length length) => new LengthArg(length, LengthAs.About);
+
+    /// <summary>A length that must be reached, such as more cable or more room: to the next mark of the tape that is not smaller.</summary>
+    public static Arg AtLeast(Length length) => new LengthArg(length, LengthAs.AtLeast);
+
+    /// <summary>A length that must not be passed: to the next mark of the tape that is not larger.</summary>
+    public static Arg AtMost(Length length) => new LengthArg(length, LengthAs.AtMost);
 
     /// <summary>Cable to bring: whole feet or metres, rounded up.</summary>
     public static Arg Whole(Length length) => new LengthArg(length, LengthAs.Whole);

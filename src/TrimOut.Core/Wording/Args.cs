@@ -8,6 +8,19 @@ using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Wording;
 
+/// <summary>How finely the lengths of openings read.</summary>
+internal enum LengthsAs
+{
+    /// <summary>To the marks of a tape.</summary>
+    OnTape,
+
+    /// <summary>Without loss, where a person typed them finer than that, or the marks of a tape would hide what differs.</summary>
+    Exact,
+
+    /// <summary>As sentences of earlier releases had them: what was worked out in decimals.</summary>
+    Decimals,
+}
+
 /// <summary>How a length reads.</summary>
 internal enum LengthAs
 {
@@ -15,6 +28,8 @@ internal enum LengthAs
     Run,
     Limit,
     About,
+    AtLeast,
+    AtMost,
     Whole,
 }
 
@@ -22,17 +37,30 @@ internal sealed record LengthArg(Length Length, LengthAs As) : Arg
 {
     public override string Figure => NumberText.Plain(Length.Millimetres) + " mm";
 
-    public override string For(Reader reader) => reader.Figure((As, reader.Units) switch
+    /// <summary>Whether it is held against other lengths of openings, and rounded to the marks of a tape.</summary>
+    public bool OnTape => As is LengthAs.Opening or LengthAs.About or LengthAs.AtLeast or LengthAs.AtMost;
+
+    public override string For(Reader reader) => reader.Figure(OnTape && reader.Lengths != LengthsAs.OnTape ? Finer(reader) : (As, reader.Units) switch
     {
-        (LengthAs.Opening, var units) => Length.Show(units),
+        (LengthAs.AtLeast, var units) => Length.RoundUp(TapeMark.Of(units)).Show(units),
+        (LengthAs.AtMost, var units) => Length.RoundDown(TapeMark.Of(units)).Show(units),
+        (LengthAs.Opening or LengthAs.About, var units) => ToMark(TapeMark.Of(units)).Show(units),
         (LengthAs.Run, var units) => Length.Show(units, LengthScale.Run),
         (LengthAs.Limit, DisplayUnits.Inches) => NumberText.Show(Length.RoundDown(Length.FromFeet(0.01m)).Feet, "ft"),
         (LengthAs.Limit, _) => NumberText.Show(Length.RoundDown(Length.FromMillimetres(10)).Metres, "m"),
-        (LengthAs.Whole, DisplayUnits.Inches) => NumberText.Show(Math.Ceiling(Length.Feet), "ft"),
-        (LengthAs.Whole, _) => NumberText.Show(Math.Ceiling(Length.Metres), "m"),
-        (_, DisplayUnits.Inches) => NumberText.Show(Length.Inches, "in"),
-        _ => NumberText.Show(Math.Round(Length.Millimetres, 2), "mm"),
+        (_, DisplayUnits.Inches) => NumberText.Show(Math.Ceiling(Length.Feet), "ft"),
+        _ => NumberText.Show(Math.Ceiling(Length.Metres), "m"),
     });
+
+    /// <summary>Whether it reads like another length that it is not.</summary>
+    public bool LooksLike(LengthArg other, Reader reader) => OnTape && Length != other.Length && For(reader) == other.For(reader);
+
+    // What is there at all is never said to be nothing.
+    private Length ToMark(Length mark) => Length > Length.Zero && Length < mark ? mark : Length.RoundNearest(mark);
+
+    private string Finer(Reader reader) => As == LengthAs.Opening || (As != LengthAs.About && reader.Lengths == LengthsAs.Exact) ? Length.Show(reader.Units)
+        : reader.Units == DisplayUnits.Inches ? NumberText.Show(Length.Inches, "in")
+        : NumberText.Show(Math.Round(Length.Millimetres, 2), "mm");
 }
 
 internal sealed record NumberArg(decimal Amount, string Unit, int? Decimals) : Arg

@@ -17,6 +17,9 @@ public sealed record Reader(House House)
     /// <summary>What lengths are shown in: the house's units unless said otherwise.</summary>
     public DisplayUnits Units { get; init; } = House.DisplayUnits;
 
+    /// <summary>How finely lengths of openings read: to the marks of a tape unless said otherwise.</summary>
+    internal LengthsAs Lengths { get; init; }
+
     /// <summary>What items are called: by their names in the house unless said otherwise.</summary>
     internal Func<Item, string>? Names { get; init; }
 

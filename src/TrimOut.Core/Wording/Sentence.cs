@@ -25,7 +25,17 @@ public sealed class Sentence : IEquatable<Sentence>
     internal bool IsTagged => Message.Tag.Length > 0 || _args.Any(Arg.IsTagged);
 
     /// <summary>The words for a reader.</summary>
-    public string For(Reader reader) => Message.In(reader.Words, Array.ConvertAll(_args, a => a.For(reader)));
+    public string For(Reader reader)
+    {
+        var filled = Array.ConvertAll(_args, a => a.For(reader));
+        // Two lengths that differ by less than a mark of the tape are told exactly: else a sentence would say that they are alike.
+        for (var at = 0; at < filled.Length && reader.Lengths == LengthsAs.OnTape; at++)
+        {
+            if (_args[at] is LengthArg { OnTape: true } mine && _args.OfType<LengthArg>().Any(o => o.LooksLike(mine, reader)))
+                filled[at] = mine.For(reader with { Lengths = LengthsAs.Exact });
+        }
+        return Message.In(reader.Words, filled);
+    }
 
     /// <summary>The English words, in the units of a house.</summary>
     public string In(House house) => For(new Reader(house));

@@ -1,4 +1,5 @@
 using CsCheck;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Units;
 
@@ -12,9 +13,22 @@ public class OrderSizeTests
     public void InsideItGoesInAndReaches() => Gen.Int[64, 20_000].Sample(k =>
     {
         var length = Length.FromInches(0, k, 64);
-        Assert.True(OrderSize.InsideWidth(length, Eighth) <= length && length - OrderSize.InsideWidth(length, Eighth) < Eighth);
+        var width = OrderSize.InsideWidth(length, length, null, null, Eighth);
+        Assert.True(width <= length && length - width < Eighth);
         Assert.True(OrderSize.InsideHeight(length, Eighth) >= length && OrderSize.InsideHeight(length, Eighth) - length < Eighth);
     });
+
+    // 36 in at its narrowest, of which 35 1/2 in hang plumb: what the maker takes off covers the lean as far as it goes.
+    [Theory]
+    [InlineData(OrderedWidth.Opening, 0, "35 1/2")]
+    [InlineData(OrderedWidth.Opening, 2, "35 3/4")]
+    [InlineData(OrderedWidth.Opening, 8, "36")]
+    [InlineData(OrderedWidth.Made, 0, "35 1/2")]
+    [InlineData(OrderedWidth.Made, 2, "35 1/2")]
+    [InlineData(OrderedWidth.Made, 8, "35")]
+    public void WhatComesOffTheWidthCoversALean(OrderedWidth ordered, int eighths, string order) => Assert.Equal(
+        LengthText.Read(order, DisplayUnits.Inches).Value,
+        OrderSize.InsideWidth(Length.FromInches(36), Length.FromInches(35, 1, 2), ordered, Length.FromInches(0, eighths, 8), Eighth));
 
     [Fact]
     public void OutsideItCovers()

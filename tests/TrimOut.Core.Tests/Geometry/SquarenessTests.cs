@@ -32,5 +32,11 @@ public class SquarenessTests
         Assert.Equal((double)Squareness.Diagonal(Mm(width), Mm(side)).Millimetres, (double)Squareness.MeanDiagonal(d1, d2).Millimetres, 1e-4);
     });
 
+    // Two diagonals of 70 in over a width of 35 in: each sixteenth of the tape counts for twice three quarters of it.
+    [Fact]
+    public void WhatATapeMayBeOffGrowsWithTheHeight() =>
+        Assert.Equal(Length.FromInches(0.09375m),
+            Squareness.LeanUnsure(Length.FromInches(35), Length.FromInches(70), Length.FromInches(70), TapeMark.Sixteenth));
+
     private static Length Mm(double millimetres) => Length.FromMillimetres((decimal)millimetres);
 }

@@ -5,6 +5,7 @@ using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.TrueHouse.Tests.Faults;
 using TrimOut.TrueHouse.Tests.Recording;
+using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Mends;
 
@@ -23,7 +24,9 @@ public static class HowToMend
             && m.Write(m.Unit.Key, UnitFacts.LeadSide, m.Side) && m.Write(m.Unit.Key, UnitFacts.EntrySide, m.Side),
         ["entry-off-lead-side"] = m => m.Said.Mend.StartsWith("Move the entry", StringComparison.Ordinal) && m.Write(m.Unit.Key, UnitFacts.EntrySide, m.Side),
         ["entry-under-end-bracket"] = m => m.Said.Mend.Contains("Move the entry", StringComparison.Ordinal)
-            && m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Lengths[0]),
+            && m.Write(m.Unit.Key, m.Lengths.Count > 1 ? UnitFacts.EntryFromJamb : UnitFacts.EntryBack, m.Lengths[0]),
+        ["entry-off-opening"] = FigureRight,
+        ["position-twice"] = m => m.Opening.Units.Select((u, at) => m.Write(u.Key, UnitFacts.Position, $"{at + 1}")).ToList().TrueForAll(done => done),
         ["entry-under-centre-support"] = ToTheBracket,
         ["entry-under-middle-screw"] = ToTheBracket,
         ["run-past-kit-table"] = ShorterWay,
@@ -59,10 +62,17 @@ public static class HowToMend
         ["heights-spread"] = MeasureAgainElseOutside,
         ["out-of-square"] = MeasureAgainElseOutside,
         ["diagonals-off-sides"] = m => m.MeasureAgain(),
+        ["measured-before-paint"] = m => m.Write(Book.JobItself, HouseFacts.PaintedOn, Installer.Day(m.Truth.Days[Stage.CloseIn])),
+        ["finished-off-rough"] = MeasureAgainElseRough,
+        ["overlap-short"] = m => m.Write(m.Opening.Tag, WindowFacts.OverlapEachSide, m.Lengths[0]),
+        ["overlap-past-corner"] = m => m.Write(m.Opening.Tag, WindowFacts.OverlapEachSide, m.Lengths[0]),
+        ["corner-clash"] = m => m.Said.Mend.StartsWith("Take ", StringComparison.Ordinal)
+            && m.Write(m.Opening.Tag, WindowFacts.OverlapEachSide, m.Now(m.Opening.Tag, WindowFacts.OverlapEachSide) - m.Lengths[0]),
         ["measures-incomplete"] = m => m.MeasureAgain(),
         ["passes-disagree"] = m => m.MeasureAgain(),
         ["depth-too-shallow"] = m => m.MountOutside(),
-        ["handle-in-hanging-plane"] = m => m.Write(m.Opening.Tag, WindowFacts.InTheWayDepth, "0"),
+        ["handle-in-hanging-plane"] = m => m.Write(m.Opening.Tag, WindowFacts.InTheWayDepth, "0")
+            && m.Write(m.Opening.Tag, WindowFacts.DepthTo, "glass") && m.Write(m.Opening.Tag, WindowFacts.Depth, m.Truth.Typed(m.Opening.Depth)),
         ["head-room-short"] = m => m.Lengths.Count > 0 && m.Write(m.Opening.Tag, WindowFacts.HeadAbove, m.Lengths[0]),
         ["stack-in-the-way"] = m => m.MountOutside()
             && m.Write(m.Opening.Tag, WindowFacts.HeadAbove, m.Truth.Typed(m.Unit.Kind.Raised(m.Opening.Finished.Height) + 60))
@@ -70,12 +80,16 @@ public static class HowToMend
         ["parts-past-opening"] = m => Narrower(m, UnitFacts.PartWidth),
         ["order-past-opening"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.OrderWidth, m.Lengths[0]),
         ["order-off-measures"] = TakeOffered,
-        ["gap-between-units-too-small"] = m => Narrower(m, UnitFacts.OrderWidth),
+        ["plumb-width-short"] = m => m.Said.Mend.StartsWith("Order ", StringComparison.Ordinal) && m.Write(m.Unit.Key, UnitFacts.OrderWidth, m.Lengths[0]),
+        ["gap-between-units-too-small"] = SizesOfTheParts,
         ["roll-past-head-cover"] = m => m.Write(m.Unit.Cover.Name, HeadCoverFacts.RoomInside,
             m.Truth.Typed(m.Unit.Kind.Raised(m.Opening.Finished.Height + m.Opening.HeadAbove + 30) + 20)),
         ["delivered-size-off"] = m => m.Write(m.Unit.Key, UnitFacts.DeliveredWidth, m.Now(m.Unit.Key, UnitFacts.OrderWidth))
             && m.Write(m.Unit.Key, UnitFacts.DeliveredHeight, m.Now(m.Unit.Key, UnitFacts.OrderHeight)),
         ["box-label-off"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
+        ["serial-twice"] = m => m.Write(m.Unit.Key, UnitFacts.Serial, $"S-{m.Unit.Key}-again"),
+        ["setback-past-reveal"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.Setback, m.Lengths[0]),
+        ["centre-support-left-out"] = m => Done(() => m.Book.Do(MarkStep.Done(m.Book.Unit(m.Unit.Key), StepList.Find("centre-support-clear")!).Value)),
         ["delivered-damaged"] = m => m.Write(m.Unit.Key, UnitFacts.Damage, "none"),
         ["screw-under-centre-support"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.MiddleScrew, m.Lengths[0]),
         ["output-shared"] = ToAFreeOutput,
@@ -89,9 +103,12 @@ public static class HowToMend
         ["mains-unsigned"] = m => m.Write(m.Name, PanelFacts.ConnectedBy, "R. Field, licensed electrician") && m.Write(m.Name, PanelFacts.Licence, "EL-0000"),
         ["hub-past-devices"] = SecondHub,
         ["remote-past-units"] = AnotherRemote,
+        ["plate-too-small"] = m => m.Write(m.Name, RemoteFacts.Plate, $"{m.Said.Mend.Split(' ').First(w => w.All(char.IsDigit))}-gang"),
         ["unit-off-room-remote"] = m => Done(() => m.Book.PutFor(m.Opening.Room.Remote, RemoteFacts.Moves, m.Unit.Key, "yes")),
         ["hub-name-twice"] = m => m.Write(m.Unit.Key, UnitFacts.HubName, $"Number {Array.IndexOf([.. m.Truth.Units], m.Unit)}"),
         ["hub-names-alike"] = m => m.Write(m.Unit.Key, UnitFacts.HubName, $"Number {Array.IndexOf([.. m.Truth.Units], m.Unit)}"),
+        ["bar-in-glass"] = m => m.Truth.Units.Where(u => u.Opening.Room == m.Opening.Room).ToList()
+            .TrueForAll(u => m.Write(u.Key, UnitFacts.OpenGap, m.Truth.Typed(20))),
         ["bar-off-sill"] = m => m.Write(m.Unit.Key, UnitFacts.CloseGap, "0"),
         ["step-without-evidence"] = TakeMarksAway,
     };
@@ -153,8 +170,22 @@ public static class HowToMend
         && m.Write(name, PanelTypeFacts.UnitsPerOutput, Installer.Number(m.Truth.PanelSheets[0].UnitsPerOutput))
         && Done(() => m.Book.HoldAgainstSheet(ItemKind.PanelType, name));
 
+    /// <summary>The figure as it is in truth, where it was only written down wrong.</summary>
+    private static bool FigureRight(Mending m) => m.Said.Field switch
+    {
+        "entry-back" => m.Write(m.Unit.Key, UnitFacts.EntryBack, m.Truth.Typed(m.Unit.EntryBack)),
+        "entry-below-head" => m.Write(m.Unit.Key, UnitFacts.EntryBelowHead, m.Truth.Typed(m.Unit.EntryBelowHead)),
+        _ => m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Truth.Typed(m.Unit.EntryFromJamb)),
+    };
+
+    private static bool MeasureAgainElseRough(Mending m) => m.MeasureAgain() && (!Stays(m)
+        || (m.Write(m.Opening.Tag, WindowFacts.RoughWidth, m.Truth.Typed(m.Opening.Rough.Width))
+            && m.Write(m.Opening.Tag, WindowFacts.RoughHeight, m.Truth.Typed(m.Opening.Rough.Height))));
+
+    private static bool Stays(Mending m) => Said.Of(m.Book.House).Any(s => s.Check == m.Said.Check && s.Subject == m.Said.Subject);
+
     private static bool MeasureAgainElseOutside(Mending m) =>
-        m.MeasureAgain() && (!Said.Of(m.Book.House).Any(s => s.Check == m.Said.Check && s.Subject == m.Said.Subject) || m.MountOutside());
+        m.MeasureAgain() && (!Stays(m) || m.MountOutside());
 
     private static bool LabelAll(Mending m)
     {
@@ -167,6 +198,18 @@ public static class HowToMend
     {
         var last = m.Opening.Units[^1].Key;
         return m.Lengths.Count > 0 && m.Write(last, fact, m.Now(last, fact) - m.Lengths[0]);
+    }
+
+    private static bool SizesOfTheParts(Mending m)
+    {
+        if (!m.Said.Mend.StartsWith("Order ", StringComparison.Ordinal))
+            return false;
+        foreach (var unit in m.Opening.Units)
+        {
+            if (Offers.For(m.Book.Unit(unit.Key), UnitFacts.OrderWidth) is { } offered)
+                m.Write(unit.Key, UnitFacts.OrderWidth, offered);
+        }
+        return true;
     }
 
     private static bool TakeOffered(Mending m)

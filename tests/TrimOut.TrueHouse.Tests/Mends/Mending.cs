@@ -92,6 +92,9 @@ public sealed partial class Mending(Walk walk, Stage stage, Said said)
         foreach (var (fact, at) in ((Fact, double)[])[(WindowFacts.HeightLeft, shape.HeightAt(25)), (WindowFacts.HeightMiddle, shape.Height),
             (WindowFacts.HeightRight, shape.HeightAt(shape.Width - 25))])
             Write(tag, fact, tape.Read(at, tag, fact.Name));
+        Write(tag, WindowFacts.WidthAgain, tape.Read(Math.Min(shape.WidthAt(25), Math.Min(shape.Width, shape.WidthAt(shape.Height - 25))), tag, "third width"));
+        Write(tag, WindowFacts.HeightAgain,
+            tape.Read(Math.Max(shape.HeightAt(25), Math.Max(shape.Height, shape.HeightAt(shape.Width - 25))), tag, "third height"));
         return Write(tag, WindowFacts.DiagonalDown, tape.Read(shape.DiagonalDown, tag, "down"))
             && Write(tag, WindowFacts.DiagonalUp, tape.Read(shape.DiagonalUp, tag, "up"));
     }

@@ -32,8 +32,11 @@ public sealed class KindSheet
     public required double DepthFlush { get; set; }
     public required double Step { get; set; }
 
-    /// <summary>What the maker takes off the ordered width of an inside mount, so that it goes in.</summary>
+    /// <summary>How much narrower than its opening an inside mount is made, so that it goes in.</summary>
     public required double Deduction { get; set; }
+
+    /// <summary>Whether the maker asks for the made width, and takes nothing off.</summary>
+    public bool MadeWidth { get; set; }
     public required int PairHold { get; init; }
     public required int PresetHold { get; init; }
 

@@ -42,7 +42,8 @@ internal static class RandomSheets
             DepthNeeded = needed,
             DepthFlush = house.UpOnTape(Math.Max(needed, setback + back) + dice.Between(0, 20)),
             Step = house.Metric ? dice.Of([1.0, 2, 5]) : dice.Of([Inch / 16, Inch / 8, Inch / 4]),
-            Deduction = dice.Between(4, 11),
+            Deduction = house.OnTape(dice.Between(4, 11)),
+            MadeWidth = (house.Seed + name.Length) % 4 == 0,
             PairHold = dice.Whole(3, 19),
             PresetHold = dice.Whole(2, 14),
         };

@@ -18,6 +18,9 @@ public sealed class RealOpening
     public required RealRoom Room { get; init; }
     public required Polygon Rough { get; set; }
     public required Polygon Finished { get; set; }
+
+    /// <summary>What was measured in its stead; null where the opening itself was.</summary>
+    public Polygon? MeasuredAs { get; set; }
     public required double Depth { get; set; }
     public string Facing { get; init; } = "S";
     public string? LeftOutBecause { get; set; }
@@ -30,6 +33,9 @@ public sealed class RealOpening
     public double? ClearHeight { get; set; }
     public string InTheWay { get; set; } = "none";
     public double StandsOut { get; set; }
+
+    /// <summary>Whether its depth is read to what stands in the way, and not to the glass.</summary>
+    public bool DepthToFirstThing => InTheWay != "none" && Tag[^1] % 3 == 0;
     public string? MeetsRight { get; set; }
     public int? CornerAngle { get; set; }
     public double? ToCornerRight { get; set; }

@@ -7,7 +7,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
-/// <summary>Units on two walls of a bay do not run into each other in the corner.</summary>
+/// <summary>Units on two walls of a bay do not run into each other in the corner, nor neighbours on one wall in the middle of it.</summary>
 /// <remarks>
 /// <para>Why: each is ordered by its own wall, and in the corner both want the same place.</para>
 /// <para>To clear: let one or both end farther from the corner, or choose a head that stands out less. An inside mount stands out only by what does
@@ -19,6 +19,8 @@ public sealed class CornerClash : WindowCheck
     private static readonly Message LessOverlap = new("Make the overlap on that side smaller, or order it narrower.");
     private static readonly Message Meet =
         new("{0} ends {1} from the corner and stands out {2}, {3} ends {4} from it and stands out {5}: at {6} they run into each other.");
+    private static readonly Message OneWall = new("{0} and {1} hang on one wall with {2} between their openings, and together reach {3} over it.");
+    private static readonly Message TakeOffOverlaps = new("Take {0} or more off their overlaps together, or mount one of the two inside.");
     private static readonly Message EndFarther = new("End {0} {1} farther from the corner, or {2} {3}, or share it; or choose heads that stand out less.");
 
     /// <inheritdoc/>
@@ -36,6 +38,8 @@ public sealed class CornerClash : WindowCheck
     {
         if (left.Item.Get(WindowFacts.CornerAngle) is not { } angle)
             return NotChecked.Of(left, WindowFacts.CornerAngle);
+        if (angle == 180)
+            return OnOneWall(left, right);
         var (mine, unknown) = SideOf(left.Units[^1], WindowFacts.ToCornerRight);
         if (mine is not { } a)
             return unknown!;
@@ -61,9 +65,35 @@ public sealed class CornerClash : WindowCheck
             : new Outcome.Found(
                 Meet.With(Arg.Name(left.Units[^1]), a.FromCorner, a.StandsOut,
                     Arg.Name(right.Units[0]), b.FromCorner, b.StandsOut, Arg.Number(angle, "degrees")),
-                EndFarther.With(Arg.Name(left.Units[^1]), Arg.About(shortMine), Arg.Name(right.Units[0]), Arg.About(shortTheirs)),
+                EndFarther.With(Arg.Name(left.Units[^1]), Arg.AtLeast(shortMine), Arg.Name(right.Units[0]), Arg.AtLeast(shortTheirs)),
                 FieldRef.To(left.Item, WindowFacts.ToCornerRight), working);
     }
+
+    /// <summary>On a straight wall the two only need to end before each other, however far they stand out.</summary>
+    private static Outcome OnOneWall(Window left, Window right)
+    {
+        if (left.Mount == Mount.Inside && right.Mount == Mount.Inside)
+            return new Outcome.DoesNotApply();
+        foreach (var (window, fact) in ((Window, Fact<Length>)[])[(left, WindowFacts.ToCornerRight), (right, WindowFacts.ToCornerLeft)])
+        {
+            if (window.Mount is null || (window.Mount == Mount.Outside && window.Item.Get(WindowFacts.OverlapEachSide) is null))
+                return NotChecked.Of(window, window.Mount is null ? WindowFacts.Mount : WindowFacts.OverlapEachSide);
+            if (window.Item.Get(fact) is null)
+                return NotChecked.Of(window, fact);
+        }
+        var between = left.Item.Get(WindowFacts.ToCornerRight)!.Value + right.Item.Get(WindowFacts.ToCornerLeft)!.Value;
+        var taken = Overlap(left) + Overlap(right);
+        var working = Working.Of("on one wall: both overlaps <= wall between the openings", () =>
+            [("between", between.In(left)), ("overlaps", taken.In(left))]);
+        return taken <= between
+            ? new Outcome.Fine(working)
+            : new Outcome.Found(OneWall.With(Arg.Name(left.Units[^1]), Arg.Name(right.Units[0]), between, taken),
+                TakeOffOverlaps.With(Arg.AtLeast(taken - between)),
+                FieldRef.To(left.Item, WindowFacts.OverlapEachSide), working);
+    }
+
+    private static Length Overlap(Window window) =>
+        window.Mount == Mount.Outside ? window.Item.Get(WindowFacts.OverlapEachSide)!.Value : Length.Zero;
 
     private static (CornerSide? Side, Outcome.NotChecked? Unknown) SideOf(Unit unit, Fact<Length> toCorner)
     {

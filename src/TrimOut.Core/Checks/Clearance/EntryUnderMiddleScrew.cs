@@ -28,22 +28,22 @@ public sealed class EntryUnderMiddleScrew : UnitCheck
         var (at, unknown) = MiddleScrew.Of(subject);
         if (at is not { } screw)
             return unknown as Outcome ?? new Outcome.DoesNotApply();
-        if (subject.EntrySide is not { } side)
+        if (subject.EntrySide is null)
             return NotChecked.Of(subject, UnitFacts.EntrySide);
-        if (subject.EntryFromJamb is not { } jamb)
+        if (subject.EntryFromJamb is null)
             return NotChecked.Of(subject, UnitFacts.EntryFromJamb);
-        if (subject.PartWidth is not { } width)
+        if ((subject.EntryAlong, MiddleScrew.LeftEnd(subject)) is not ({ } entry, { } end))
             return NotChecked.Of(subject.Window, WindowFacts.RoughWidth);
-        var entry = side == Side.Left ? jamb : width - jamb;
-        var apart = (entry - screw).Abs();
+        var place = end + screw;
+        var apart = (entry - place).Abs();
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("entry from the left", entry.In(subject)), ("screw from the left", screw.In(subject)), ("apart", apart.In(subject)),
+            ("entry from the left", entry.In(subject)), ("screw from the left", place.In(subject)), ("apart", apart.In(subject)),
             ("around a screw", MiddleScrew.Around.In(subject)),
         ]);
         return apart >= MiddleScrew.Around
             ? new Outcome.Fine(working)
-            : new Outcome.Found(EntryAtScrew.With(entry, screw), Moment.WallOpen(subject) ? MoveEntry : MoveScrew,
+            : new Outcome.Found(EntryAtScrew.With(entry, place), Moment.WallOpen(subject) ? MoveEntry : MoveScrew,
                 FieldRef.To(subject.Item, Rough.Entry.FromJambFact(subject)), working);
     }
 }

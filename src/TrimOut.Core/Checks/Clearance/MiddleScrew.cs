@@ -4,7 +4,7 @@ using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Checks.Clearance;
 
-/// <summary>Where the middle screw of a unit goes, from the left end of its part of the opening.</summary>
+/// <summary>Where the middle screw of a unit goes, from the left end of the unit.</summary>
 internal static class MiddleScrew
 {
     /// <summary>What a screw and its driver take on each side: common practice, no published source.</summary>
@@ -19,7 +19,10 @@ internal static class MiddleScrew
         if (measured is null && kind[CoveringKindFacts.MiddleScrew] is null)
             return default;
         return measured is not null ? (measured, null)
-            : unit.PartWidth is { } width ? (width / 2 + kind[CoveringKindFacts.MiddleScrew]!.Value, null)
-            : (null, NotChecked.Of(unit.Window, WindowFacts.RoughWidth));
+            : unit.OwnWidth is { } width ? (width / 2 + kind[CoveringKindFacts.MiddleScrew]!.Value, null)
+            : (null, NotChecked.Of(unit.Window, unit.PartWidth is null ? WindowFacts.RoughWidth : WindowFacts.OverlapEachSide));
     }
+
+    /// <summary>Where the left end of a unit lies in its opening: in the middle of its part; null while that is not known.</summary>
+    public static Length? LeftEnd(Unit unit) => (unit.Place, unit.OwnWidth) is ({ } place, { } own) ? place.From + (place.To - place.From - own) / 2 : null;
 }

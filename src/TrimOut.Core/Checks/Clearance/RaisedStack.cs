@@ -39,11 +39,13 @@ internal readonly record struct RaisedStack(Length Drop, Length Height, Length A
     public Working Working(Unit unit, string formula, params (string Name, string Value)[] more)
     {
         var figures = this;
+        var kind = unit.Kind!;
         return Checks.Working.Of(formula, () =>
         [
-            ("drop", figures.Drop.In(unit)), ("fixed part", unit.Kind!.Show(CoveringKindFacts.StackFixed)),
-                ("share of the drop", unit.Kind.Show(CoveringKindFacts.StackShare)),
-            ("stack", figures.Height.About(unit)), ("starts above the opening", figures.Above.In(unit)), .. more,
+            ("drop", figures.Drop.In(unit)), .. kind.RaisedForm == RaisedForm.Roll
+                ? (ReadOnlySpan<(string, string)>)[("tube", kind.Show(CoveringKindFacts.Tube)), ("fabric", kind.Show(CoveringKindFacts.FabricThickness))]
+                : [("fixed part", kind.Show(CoveringKindFacts.StackFixed)), ("share of the drop", kind.Show(CoveringKindFacts.StackShare))],
+            (kind.RaisedForm == RaisedForm.Roll ? "roll" : "stack", figures.Height.About(unit)), ("starts above the opening", figures.Above.In(unit)), .. more,
         ]);
     }
 }

@@ -30,8 +30,8 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
         if (at is not { } screw)
             return unknown as Outcome ?? new Outcome.DoesNotApply();
         var kind = subject.Kind!;
-        if ((subject.Item.Get(UnitFacts.OrderWidth) ?? subject.PartWidth) is not { } width)
-            return NotChecked.Of(subject.Window, WindowFacts.RoughWidth);
+        if (subject.OwnWidth is not { } width)
+            return NotChecked.Of(subject.Window, subject.PartWidth is null ? WindowFacts.RoughWidth : WindowFacts.OverlapEachSide);
         if (new[] { CoveringKindFacts.EndBracket, CoveringKindFacts.CentreFrom }.FirstOrDefault(f => kind[f] is null) is { } missing)
             return NotChecked.Of(kind, missing);
         var (bracket, support) = (kind[CoveringKindFacts.EndBracket]!.Value, subject.NeedsCentreSupport ? kind[CoveringKindFacts.CentreBracket] : Length.Zero);
@@ -44,10 +44,23 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
             ("support", wide == Length.Zero ? "none" : $"{from.In(subject)} to {to.In(subject)}"),
         ]);
         var fault = screw < bracket || screw > width - bracket ? AtEndBracket.With(screw, bracket, width)
-            : wide > Length.Zero && screw > from && screw < to ? AtCentreSupport.With(screw, from, to)
+            : wide > Length.Zero && screw > from && screw < to ? AtCentreSupport.With(screw, Arg.AtMost(from), Arg.AtLeast(to))
             : null;
         return fault is null
             ? new Outcome.Fine(working)
-            : new Outcome.Found(fault, wide > Length.Zero ? ClearAt.With(to) : Clear, FieldRef.To(subject.Item, UnitFacts.MiddleScrew), working);
+            : new Outcome.Found(fault, PlaceClear(subject, from, to, bracket, width) is { } clear ? ClearAt.With(clear) : Clear,
+                FieldRef.To(subject.Item, UnitFacts.MiddleScrew), working);
+    }
+
+    /// <summary>A place with room for a driver beside the support, clear of the end brackets and of the cable; null where there is none.</summary>
+    private static Arg? PlaceClear(Unit unit, Length from, Length to, Length bracket, Length width)
+    {
+        if (from == to)
+            return null;
+        var mark = TapeMark.Of(unit.House.DisplayUnits);
+        Length[] places = [(to + MiddleScrew.Around).RoundUp(mark), (from - MiddleScrew.Around).RoundDown(mark)];
+        var cable = unit.EntryAlong - MiddleScrew.LeftEnd(unit);
+        var clear = places.Where(p => p >= bracket && p <= width - bracket).ToList();
+        return clear.Where(p => cable is not { } at || (p - at).Abs() >= MiddleScrew.Around).Cast<Length?>().FirstOrDefault() is { } place ? place : null;
     }
 }

@@ -6,9 +6,9 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
-/// <summary>Under the raised stack one can walk through where a door or a way through is.</summary>
+/// <summary>Under the raised stack or roll one can walk through where a door or a way through is.</summary>
 /// <remarks>
-/// <para>Why: a bar at the height of a forehead is found with the forehead.</para>
+/// <para>Why: a bar at the height of a forehead is found with the forehead. A roll hangs as far down as it is thick, whatever covers it.</para>
 /// <para>To clear: mount it higher on the wall, or choose a kind with a smaller stack, or one that rolls.</para>
 /// </remarks>
 public sealed class StackInTheWay : UnitCheck
@@ -18,14 +18,14 @@ public sealed class StackInTheWay : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("stack-in-the-way", "Raised stack hangs into the way through", Severity.Caution, Phase.Measure,
-        new Source(Source.MakersSheet, "height of the opening - (fixed part + share x drop - head above) >= clear height wanted"));
+        new Source(Source.MakersSheet, "height of the opening - (fixed part + share x drop, or the roll, - head above) >= clear height wanted"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
     {
         if (subject.Window.Item.Get(WindowFacts.ClearHeight) is not { } wanted)
             return new Outcome.DoesNotApply();
-        var (figures, unknown) = RaisedStack.Of(subject);
+        var (figures, unknown) = subject.Kind?.RaisedForm == RaisedForm.Roll ? RaisedRoll.Of(subject) : RaisedStack.Of(subject);
         if (figures is not { } stack)
             return unknown as Outcome ?? new Outcome.DoesNotApply();
         if ((subject.Window.SmallestHeight ?? subject.Window.RoughHeight) is not { } opening)
@@ -35,7 +35,7 @@ public sealed class StackInTheWay : UnitCheck
             ("height of the opening", opening.In(subject)), ("clear", (opening - below).About(subject)), ("wanted", wanted.In(subject)));
         return opening - below >= wanted
             ? new Outcome.Fine(working)
-            : new Outcome.Found(TooLow.With(Arg.About(opening - below), wanted), MountHigher,
+            : new Outcome.Found(TooLow.With(Arg.AtMost(opening - below), wanted), MountHigher,
                 FieldRef.To(subject.Window.Item, WindowFacts.ClearHeight), working);
     }
 }

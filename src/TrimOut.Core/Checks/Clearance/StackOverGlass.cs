@@ -36,9 +36,9 @@ public sealed class StackOverGlass : UnitCheck
         var working = stack.Working(subject, Info.Source.Formula, ("glass below head", glass.In(subject)));
         return stack.BelowHead <= glass
             ? new Outcome.Fine(working)
-            : new Outcome.Found(CoversGlass.With(Arg.About(stack.Height), Arg.About(stack.BelowHead - glass)),
+            : new Outcome.Found(CoversGlass.With(Arg.AtLeast(stack.Height), Arg.AtLeast(stack.BelowHead - glass)),
                 subject.Window.Mount == Mount.Inside && Moment.NotOrdered(subject)
-                    ? AgreeOrMountOutside.With(Arg.About((stack.Height - glass).RoundUp(Length.FromMillimetres(1))))
+                    ? AgreeOrMountOutside.With(Arg.AtLeast(stack.Height - glass))
                     : Agree,
                 FieldRef.To(subject.Window.Item, WindowFacts.Mount), working);
     }

@@ -17,12 +17,14 @@ public sealed class DiagonalsOffSides : WindowCheck
     private static readonly Message Misread = new("The diagonals stand for {0}, the widths and heights for {1}: one of them is misread.");
     private static readonly Message MeasureAgain = new("Measure the diagonals again, then the sides.");
 
-    /// <summary>How far the two may be apart before a figure must be wrong: common practice, no published source.</summary>
-    public static readonly Length Tolerance = Length.FromInches(0, 1, 2);
+    /// <summary>
+    /// How far the two may be apart before a figure must be wrong, three times the mark that each is read to: common practice, no published source.
+    /// </summary>
+    public static readonly Length Tolerance = Length.FromInches(0, 3, 16);
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("diagonals-off-sides", "Diagonals do not belong to the sides", Severity.Stop, Phase.Measure,
-        new Source("Parallelogram law: d1^2 + d2^2 = 2 (width^2 + height^2)", "sqrt((d1^2 + d2^2) / 2) and sqrt(width^2 + height^2) within 1/2 in"));
+        new Source("Parallelogram law: d1^2 + d2^2 = 2 (width^2 + height^2)", "sqrt((d1^2 + d2^2) / 2) and sqrt(width^2 + height^2) within 3/16 in"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)

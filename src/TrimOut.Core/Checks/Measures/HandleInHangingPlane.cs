@@ -15,6 +15,8 @@ public sealed class HandleInHangingPlane : UnitCheck
 {
     private static readonly Message InTheWay = new("{0}: it stands out {1} in a depth of {2}, and the unit takes up {3} from the room face: {4} too much.");
     private static readonly Message MendInside = new("Change to a folding handle, set the unit back less, or mount it outside.");
+    private static readonly Message MendInsideAndRead =
+        new("Change to a folding handle and read the depth again, set the unit back less, or mount it outside.");
     private static readonly Message MendOutside = new("Change to a folding handle, or bring the brackets forward.");
 
     /// <inheritdoc/>
@@ -52,7 +54,8 @@ public sealed class HandleInHangingPlane : UnitCheck
         ]);
         return rear <= front
             ? new Outcome.Fine(working)
-            : new Outcome.Found(InTheWay.With(Arg.Typed(thing), standsOut, depth, rear, rear - front), mount == Mount.Inside ? MendInside : MendOutside,
+            : new Outcome.Found(InTheWay.With(Arg.Typed(thing), standsOut, depth, rear, rear - front), mount == Mount.Outside ? MendOutside
+                    : window.Item.Get(WindowFacts.DepthTo) == DepthTo.FirstThing ? MendInsideAndRead : MendInside,
                 FieldRef.To(window.Item, WindowFacts.InTheWayDepth), working);
     }
 }

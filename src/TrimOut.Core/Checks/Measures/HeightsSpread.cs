@@ -5,7 +5,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
-/// <summary>The three heights of an opening agree.</summary>
+/// <summary>The three heights of an opening agree, or an outside mount starts higher above it than they differ by.</summary>
 /// <remarks>
 /// <para>Why: a large spread is a misread tape more often than a crooked opening, and a crooked opening shows.</para>
 /// <para>To clear: measure again. If it stays, think of an outside mount.</para>
@@ -16,12 +16,12 @@ public sealed class HeightsSpread : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("heights-spread", "The three heights are far apart", Severity.Caution, Phase.Measure,
-        new Source(Source.CommonPractice, "largest - smallest <= limit"));
+        new Source(Source.CommonPractice, "largest - smallest <= limit, outside <= head above"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject) =>
         subject.SmallestHeight is { } smallest && subject.LargestHeight is { } largest
-            ? Spread.Judge(subject, Apart, smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.HeightLeft))
+            ? Spread.Judge(subject, Apart, smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.HeightLeft), ofWidths: false)
             : NotChecked.Of(subject,
                 new[] { WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight }.First(f => subject.Item.Get(f) is null));
 }

@@ -9,16 +9,21 @@ namespace TrimOut.Core.Checks.Measures;
 internal static class Spread
 {
     private static readonly Message MeasureAgain = new("Measure all three again. If it stays, an outside mount hides it.");
+    private static readonly Message ReachFarther = new("Measure all three again. If it stays, let the unit reach farther past the opening.");
 
-    public static Outcome Judge(Window window, Message apart, Length smallest, Length largest, string formula, FieldRef mends)
+    public static Outcome Judge(Window window, Message apart, Length smallest, Length largest, string formula, FieldRef mends, bool ofWidths)
     {
-        if (window.House.Job.Get(HouseFacts.SpreadLimit) is not { } limit)
+        if (window.House.Job.Get(HouseFacts.SpreadLimit) is not { } asked)
             return NotChecked.Of(new JobItself(window.House), HouseFacts.SpreadLimit);
+        var limits = Hidden.Limits(window, asked);
+        if ((ofWidths ? limits.Sides : limits.Head) is not { } limit)
+            return NotChecked.Of(window, ofWidths ? WindowFacts.OverlapEachSide : WindowFacts.HeadAbove);
         var spread = largest - smallest;
         var working = Working.Of(formula, () =>
             [("largest", largest.In(window)), ("smallest", smallest.In(window)), ("spread", spread.In(window)), ("limit", limit.In(window))]);
         return spread <= limit
             ? new Outcome.Fine(working)
-            : new Outcome.Found(apart.With(smallest, largest, spread, limit), MeasureAgain, mends, working);
+            : new Outcome.Found(apart.With(smallest, largest, Arg.AtLeast(spread), Arg.AtMost(limit)),
+                window.Mount == Mount.Outside ? ReachFarther : MeasureAgain, mends, working);
     }
 }

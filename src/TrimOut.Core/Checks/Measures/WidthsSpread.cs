@@ -5,7 +5,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
-/// <summary>The three widths of an opening agree.</summary>
+/// <summary>The three widths of an opening agree, or an outside mount reaches past what they differ by.</summary>
 /// <remarks>
 /// <para>Why: a large spread is a misread tape more often than a crooked opening, and a crooked opening shows.</para>
 /// <para>To clear: measure again. If it stays, think of an outside mount.</para>
@@ -16,11 +16,11 @@ public sealed class WidthsSpread : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("widths-spread", "The three widths are far apart", Severity.Caution, Phase.Measure,
-        new Source(Source.CommonPractice, "largest - smallest <= limit"));
+        new Source(Source.CommonPractice, "largest - smallest <= limit, outside <= overlap"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject) =>
         subject.SmallestWidth is { } smallest && subject.LargestWidth is { } largest
-            ? Spread.Judge(subject, Apart, smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.WidthTop))
+            ? Spread.Judge(subject, Apart, smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.WidthTop), ofWidths: true)
             : NotChecked.Of(subject, new[] { WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom }.First(f => subject.Item.Get(f) is null));
 }

@@ -35,7 +35,7 @@ public sealed class GapBetweenUnitsTooLarge : WindowCheck
         var working = there.Working(subject, Info.Source.Formula, "at most", most);
         return there.Left <= most
             ? new Outcome.Fine(working)
-            : new Outcome.Found(there.Gaps == 1 ? OneGap.With(there.Left, most) : ManyGaps.With(there.Left, there.Gaps, most),
+            : new Outcome.Found(there.Gaps == 1 ? OneGap.With(Arg.AtLeast(there.Left), most) : ManyGaps.With(Arg.AtLeast(there.Left), there.Gaps, most),
                 Moment.NotOrdered(subject.Units[^1]) ? OrderWider.With(there.Left - most) : CoverStrip,
                 FieldRef.To(subject.Units[^1].Item, UnitFacts.OrderWidth), working);
     }

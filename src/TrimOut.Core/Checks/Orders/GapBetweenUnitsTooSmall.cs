@@ -16,19 +16,21 @@ public sealed class GapBetweenUnitsTooSmall : WindowCheck
     private static readonly Message DoNotGoIn = new("The {0} units and their ends take {1}; the opening is {2} at its narrowest.", "too-wide");
     private static readonly Message OneGap = new("{0} are left for 1 gap; the sheet asks for {1}.");
     private static readonly Message ManyGaps = new("{0} are left for {1} gaps; the sheet asks for {2}.");
-    private static readonly Message OrderNarrower = new("Order them {0} narrower, together.");
+    private static readonly Message OrderWorkedOut = new("Order {0}, as the parts give it.");
+    private static readonly Message PartsNarrower = new("Take {0} off the parts, together, and order what they give then.");
+    private static readonly Message WidthOf = new("{0} {1} wide");
     private static readonly Message CallMaker = new("Call the maker today: before they are cut, the size can still be changed.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("gap-between-units-too-small", "Too little room between units side by side", Severity.Stop, Phase.Order,
-        new Source(Source.MakersSheet, "smallest width - order widths - both end allowances >= sum of the gaps"));
+        new Source(Source.MakersSheet, "smallest width, or what hangs plumb, - order widths - both end allowances >= sum of the gaps"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)
     {
         if (subject.Units.Length < 2 || subject.Mount == Mount.Outside)
             return new Outcome.DoesNotApply();
-        var (figures, unknown) = Neighbours.Of(subject);
+        var (figures, unknown) = Neighbours.Of(subject, plumb: true);
         if (figures is not { } there)
             return unknown!;
         var (sum, silent) = Neighbours.ForGaps(subject, CoveringKindFacts.GapBetween);
@@ -38,10 +40,21 @@ public sealed class GapBetweenUnitsTooSmall : WindowCheck
         return there.Left >= asked
             ? new Outcome.Fine(working)
             : new Outcome.Found(
-                there.Left < Length.Zero ? DoNotGoIn.With(subject.Units.Length, there.Room - there.Left, there.Room)
-                    : there.Gaps == 1 ? OneGap.With(there.Left, asked)
-                    : ManyGaps.With(there.Left, there.Gaps, asked),
-                Moment.NotOrdered(subject.Units[^1]) ? OrderNarrower.With(asked - there.Left) : CallMaker,
-                FieldRef.To(subject.Units[^1].Item, UnitFacts.OrderWidth), working);
+                there.Left < Length.Zero ? DoNotGoIn.With(subject.Units.Length, Arg.AtLeast(there.Room - there.Left), Arg.AtMost(there.Room))
+                    : there.Gaps == 1 ? OneGap.With(Arg.AtMost(there.Left), asked)
+                    : ManyGaps.With(Arg.AtMost(there.Left), there.Gaps, asked),
+                Moment.NotOrdered(subject.Units[^1]) ? Narrower(subject, there, asked) : CallMaker,
+                FieldRef.To((subject.Units.FirstOrDefault(u => IsWider(u)) ?? subject.Units[^1]).Item, UnitFacts.OrderWidth), working);
     }
+
+    /// <summary>The sizes that the parts give, where they leave the gaps; else smaller parts: a size that both rules accept.</summary>
+    private static Sentence Narrower(Window window, Neighbours there, Length asked)
+    {
+        var spared = window.Units.Where(IsWider).Aggregate(Length.Zero, (sum, u) => sum + u.Item.Get(UnitFacts.OrderWidth)!.Value - u.WorkedOutWidth!.Value);
+        return there.Left + spared >= asked && spared > Length.Zero
+            ? OrderWorkedOut.With(Arg.All(window.Units.Where(IsWider).Select(u => (Arg)WidthOf.With(Arg.Name(u), u.WorkedOutWidth!.Value))))
+            : PartsNarrower.With(Arg.AtLeast(asked - there.Left - spared));
+    }
+
+    private static bool IsWider(Unit unit) => unit.WorkedOutWidth is { } worked && unit.Item.Get(UnitFacts.OrderWidth) > worked;
 }

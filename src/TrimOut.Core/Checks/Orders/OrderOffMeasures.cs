@@ -19,7 +19,7 @@ public sealed class OrderOffMeasures : UnitCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("order-off-measures", "Order size is not what the measures give", Severity.Caution, Phase.Order,
         new Source(Source.CommonPractice,
-            "inside: smallest width rounded down, largest height rounded up; " +
+            "inside: smallest width rounded down, or what hangs plumb where the sheet's deduction does not cover the lean, largest height rounded up; " +
             "outside: largest width + 2 x overlap and largest height + head above, rounded up"));
 
     /// <inheritdoc/>

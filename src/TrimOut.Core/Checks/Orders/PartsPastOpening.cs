@@ -18,14 +18,14 @@ public sealed class PartsPastOpening : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("parts-past-opening", "Units together are wider than the opening", Severity.Stop, Phase.Order,
-        new Source(Source.CommonPractice, "sum of the parts <= smallest of top, middle, bottom"));
+        new Source(Source.CommonPractice, "sum of the parts <= smallest of top, middle, bottom, and <= what hangs plumb"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)
     {
         if (subject.Units.Length < 2 || subject.Mount == Mount.Outside)
             return new Outcome.DoesNotApply();
-        if (subject.SmallestWidth is not { } opening)
+        if ((subject.PlumbWidth ?? subject.SmallestWidth) is not { } opening)
             return NotChecked.Of(subject, WindowFacts.WidthTop);
         if (subject.Units.FirstOrDefault(u => u.Item.Get(UnitFacts.PartWidth) is null) is { } without)
         {
@@ -38,6 +38,7 @@ public sealed class PartsPastOpening : WindowCheck
             [.. parts.Select((p, at) => (subject.Units[at].Tag, p.In(subject))), ("sum", sum.In(subject)), ("opening", opening.In(subject))]);
         return sum <= opening
             ? new Outcome.Fine(working)
-            : new Outcome.Found(PartsPast.With(sum, opening), TakeOff.With(sum - opening), FieldRef.To(subject.Units[^1].Item, UnitFacts.PartWidth), working);
+            : new Outcome.Found(PartsPast.With(sum, Arg.AtMost(opening)), TakeOff.With(Arg.AtLeast(sum - opening)),
+                FieldRef.To(subject.Units[^1].Item, UnitFacts.PartWidth), working);
     }
 }

@@ -36,8 +36,8 @@ public sealed class RollPastHeadCover : UnitCheck
         if (new[] { CoveringKindFacts.Tube, CoveringKindFacts.FabricThickness, CoveringKindFacts.ExtraFabric }.FirstOrDefault(f => kind[f] is null
             || (f != CoveringKindFacts.ExtraFabric && kind[f]!.Value == Units.Length.Zero)) is { } missing)
             return NotChecked.Of(kind, missing);
-        if ((subject.Item.Get(UnitFacts.OrderHeight) ?? subject.Window.KnownHeight) is not { } drop)
-            return NotChecked.Of(subject.Window, WindowFacts.RoughHeight);
+        if (subject.Drop is not { } drop)
+            return NotChecked.Of(subject.Window, subject.Window.KnownHeight is null ? WindowFacts.RoughHeight : WindowFacts.HeadAbove);
         var (tube, fabric, wound) = (kind[CoveringKindFacts.Tube]!.Value, kind[CoveringKindFacts.FabricThickness]!.Value, drop
             + kind[CoveringKindFacts.ExtraFabric]!.Value);
         var needed = Roll.RoomToTurn(tube, fabric, wound);
@@ -48,7 +48,8 @@ public sealed class RollPastHeadCover : UnitCheck
         ]);
         return needed <= room
             ? new Outcome.Fine(working)
-            : new Outcome.Found(TooLarge.With(wound, Arg.About(needed), Arg.Name(cover), room), Moment.NotOrdered(subject) ? OrderOther : AskMaker,
+            : new Outcome.Found(TooLarge.With(wound, Arg.AtLeast(needed), Arg.Name(cover), Arg.AtMost(room)),
+                Moment.NotOrdered(subject) ? OrderOther : AskMaker,
                 FieldRef.To(subject.Item, UnitFacts.HeadCover), working);
     }
 }

@@ -11,11 +11,13 @@ internal static class Entry
     /// <summary>The fact that says how far from the jamb: as found after drywall, else as planned.</summary>
     public static Fact FromJambFact(Unit unit) => unit.Item.Get(UnitFacts.EntryAsBuilt) is null ? UnitFacts.EntryFromJamb : UnitFacts.EntryAsBuilt;
 
-    /// <summary>Which fact of the entry is missing; null when none is.</summary>
+    /// <summary>Which fact of the entry, or of the opening along which it lies, is missing; null when none is.</summary>
     public static Outcome.NotChecked? Unknown(Unit unit) =>
-        unit.EntryFromJamb is null ? Checks.NotChecked.Of(unit, UnitFacts.EntryFromJamb)
+        unit.EntrySide is null ? Checks.NotChecked.Of(unit, UnitFacts.EntrySide)
+        : unit.EntryFromJamb is null ? Checks.NotChecked.Of(unit, UnitFacts.EntryFromJamb)
         : unit.EntryBack is null ? Checks.NotChecked.Of(unit, UnitFacts.EntryBack)
         : unit.EntryBelowHead is null ? Checks.NotChecked.Of(unit, UnitFacts.EntryBelowHead)
+        : unit.Window.KnownWidth is null ? Checks.NotChecked.Of(unit.Window, WindowFacts.RoughWidth)
         : null;
 
     /// <summary>Which fact of the brackets is missing on the sheet; null when none is.</summary>
@@ -24,11 +26,14 @@ internal static class Entry
             ? Checks.NotChecked.Of(kind, fact)
             : null;
 
-    /// <summary>The entry of a unit of which no fact is missing.</summary>
-    public static (Length FromJamb, Length Back, Length BelowHead) Of(Unit unit) =>
-        (unit.EntryFromJamb!.Value, unit.EntryBack!.Value, unit.EntryBelowHead!.Value);
+    /// <summary>The entry of a unit of which no fact is missing: its middle, along the opening from the left too, and half of what its hole takes.</summary>
+    public static (Length FromJamb, Length Along, Length Back, Length BelowHead, Length Radius) Of(Unit unit) =>
+        (unit.EntryFromJamb!.Value, unit.EntryAlong!.Value, unit.EntryBack!.Value, unit.EntryBelowHead!.Value, unit.EntryRadius);
 
-    /// <summary>What a bracket takes up, by a sheet on which no fact is missing.</summary>
+    /// <summary>A place along the opening as somebody measures it who stands at the side of the entry.</summary>
+    public static Length FromEntrySide(Unit unit, Length along) => unit.EntrySide == Side.Left ? along : unit.Window.KnownWidth!.Value - along;
+
+    /// <summary>What a bracket takes up along the opening, by a sheet on which no fact is missing.</summary>
     public static Footprint Footprint(Unit unit, Length from, Length to)
     {
         var kind = unit.Kind!;

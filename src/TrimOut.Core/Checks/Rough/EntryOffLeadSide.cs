@@ -37,13 +37,13 @@ public sealed class EntryOffLeadSide : UnitCheck
             return new Outcome.Fine();
         var (leaves, reaches) = (Arg.Value(UnitFacts.EntrySide, entry), Arg.Value(UnitFacts.LeadSide, lead));
         return new Outcome.Found(
-            TailAcross(subject) is { } tail ? OtherSideReached.With(leaves, reaches, tail) : OtherSide.With(leaves, reaches),
+            TailAcross(subject) is { } tail ? OtherSideReached.With(leaves, reaches, Arg.AtLeast(tail)) : OtherSide.With(leaves, reaches),
             Moment.WallOpen(subject) ? MoveEntry.With(reaches) : LeadAcross,
             FieldRef.To(subject.Item, UnitFacts.EntrySide));
     }
 
     private static Length? TailAcross(Unit unit) =>
-        unit is { PartWidth: { } width, EntryFromJamb: { } jamb, EntryBelowHead: { } below } && unit.Kind?[CoveringKindFacts.LeadBehind] is { } behind
-            ? TailPath.ToMotor(width, jamb, below, atMotorEnd: false, behind)
+        unit is { Place: { } place, EntryAlong: { } entry, EntryBelowHead: { } below } && unit.Kind?[CoveringKindFacts.LeadBehind] is { } behind
+            ? TailPath.ToMotor(entry, unit.LeadSide == Side.Left ? place.From : place.To, below, behind)
             : null;
 }

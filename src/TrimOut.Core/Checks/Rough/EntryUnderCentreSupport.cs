@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
@@ -18,7 +19,8 @@ public sealed class EntryUnderCentreSupport : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-under-centre-support", "Entry is under the centre support", Severity.Stop, Phase.WalkThrough,
-        new Source(Source.MakersSheet, "clear when from jamb is outside half the width +- half the support, or it is clear of its depth or height"));
+        new Source(Source.MakersSheet,
+            "clear when the hole, half the cable around its middle, is outside half the width +- half the support, or clear of its depth or height"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
@@ -39,16 +41,21 @@ public sealed class EntryUnderCentreSupport : UnitCheck
         if (Entry.Unknown(kind) is { } sheet)
             return sheet;
         var entry = Entry.Of(subject);
-        var print = Entry.Footprint(subject, (width - support) / 2, (width + support) / 2);
+        var place = subject.Place!.Value;
+        var middle = (place.From + place.To) / 2;
+        var print = Entry.Footprint(subject, middle - support / 2, middle + support / 2);
+        var (one, other) = (Entry.FromEntrySide(subject, print.From), Entry.FromEntrySide(subject, print.To));
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("from jamb", entry.FromJamb.In(subject)), ("width", width.In(subject)), ("centre support", support.In(subject)),
-            ("from", print.From.In(subject)), ("to", print.To.In(subject)), ("back", entry.Back.In(subject)), ("below head", entry.BelowHead.In(subject)),
+            ("from", print.From.In(subject)), ("to", print.To.In(subject)), ("half the cable", entry.Radius.In(subject)),
+            ("back", entry.Back.In(subject)), ("below head", entry.BelowHead.In(subject)),
         ]);
-        return !print.Covers(entry.FromJamb, entry.Back, entry.BelowHead)
+        return !print.Covers(entry.Along, entry.Back, entry.BelowHead, entry.Radius)
             ? new Outcome.Fine(working)
             : new Outcome.Found(
-                UnderSupport.With(entry.FromJamb, print.From, print.To), Moment.WallOpen(subject) ? MoveEntry : LeadRound,
+                UnderSupport.With(entry.FromJamb, Arg.AtMost(Length.Min(one, other)), Arg.AtLeast(Length.Max(one, other))),
+                Moment.WallOpen(subject) ? MoveEntry : LeadRound,
                 FieldRef.To(subject.Item, Entry.FromJambFact(subject)), working);
     }
 }

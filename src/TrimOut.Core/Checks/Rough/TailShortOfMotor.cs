@@ -30,17 +30,19 @@ public sealed class TailShortOfMotor : RunCheck
             return NotChecked.Of(unit.Kind, CoveringKindFacts.MotorEnd, unit, UnitFacts.Kind);
         if (kind[CoveringKindFacts.LeadBehind] is not { } behind)
             return NotChecked.Of(kind, CoveringKindFacts.LeadBehind);
-        if (unit.EntrySide is not { } entry)
+        if (unit.EntrySide is null)
             return NotChecked.Of(unit, UnitFacts.EntrySide);
-        if (unit.EntryFromJamb is not { } jamb)
+        if (unit.EntryFromJamb is null)
             return NotChecked.Of(unit, UnitFacts.EntryFromJamb);
         if (unit.EntryBelowHead is not { } below)
             return NotChecked.Of(unit, UnitFacts.EntryBelowHead);
         Side? motor = end switch { MotorEnd.Left => Side.Left, MotorEnd.Right => Side.Right, _ => unit.LeadSide };
         if (motor is null)
             return NotChecked.Of(unit, UnitFacts.LeadSide);
-        var (tail, width) = Tail.Of(subject);
-        var path = TailPath.ToMotor(width, jamb, below, motor == entry, behind);
+        if ((unit.EntryAlong, unit.Place) is not ({ } along, { } place))
+            return NotChecked.Of(unit.Window, WindowFacts.RoughWidth);
+        var tail = Tail.Of(subject).Tail;
+        var path = TailPath.ToMotor(along, motor == Side.Left ? place.From : place.To, below, behind);
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("tail", tail.In(subject)), ("below head", below.In(subject)), ("along the head", (path - below - behind).In(subject)),
@@ -48,7 +50,8 @@ public sealed class TailShortOfMotor : RunCheck
         ]);
         return tail >= path
             ? new Outcome.Fine(working)
-            : new Outcome.Found(Short.With(tail, Arg.Value(UnitFacts.LeadSide, motor.Value), path), Tail.Mend(subject, PullMore.With(path - tail)),
+            : new Outcome.Found(Short.With(tail, Arg.Value(UnitFacts.LeadSide, motor.Value), Arg.AtLeast(path)),
+                Tail.Mend(subject, PullMore.With(Arg.AtLeast(path - tail))),
                 Tail.Field(subject), working);
     }
 }

@@ -12,7 +12,7 @@ namespace TrimOut.Core.Checks.Rough;
 public sealed class TailUnderHalfWidth : RunCheck
 {
     private static readonly Message Short = new("The tail is {0}; half of the width is {1}.");
-    private static readonly Message PullMore = new("Pull {0} more to the window now; {1} more makes the whole width.");
+    private static readonly Message PullMore = new("Pull {0} more to the window now: that makes the whole width. {1} more is the least.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tail-under-half-width", "Tail is shorter than half the window", Severity.Stop, Phase.RoughIn,
@@ -27,6 +27,7 @@ public sealed class TailUnderHalfWidth : RunCheck
         var working = Working.Of(Info.Source.Formula, () => [("tail", tail.In(subject)), ("width", width.In(subject)), ("half", (width / 2).In(subject))]);
         return tail >= width / 2
             ? new Outcome.Fine(working)
-            : new Outcome.Found(Short.With(tail, width / 2), Tail.Mend(subject, PullMore.With(width / 2 - tail, width - tail)), Tail.Field(subject), working);
+            : new Outcome.Found(Short.With(tail, Arg.AtLeast(width / 2)),
+                Tail.Mend(subject, PullMore.With(Arg.AtLeast(width - tail), Arg.AtLeast(width / 2 - tail))), Tail.Field(subject), working);
     }
 }

@@ -29,6 +29,6 @@ public sealed class TailUnderWholeWidth : RunCheck
         var working = Working.Of(Info.Source.Formula, () => [("tail", tail.In(subject)), ("width", width.In(subject))]);
         return tail >= width
             ? new Outcome.Fine(working)
-            : new Outcome.Found(Short.With(tail, width), Tail.Mend(subject, PullMore.With(width - tail)), Tail.Field(subject), working);
+            : new Outcome.Found(Short.With(tail, width), Tail.Mend(subject, PullMore.With(Arg.AtLeast(width - tail))), Tail.Field(subject), working);
     }
 }

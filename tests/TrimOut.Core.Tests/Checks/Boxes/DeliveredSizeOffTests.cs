@@ -20,8 +20,8 @@ public class DeliveredSizeOffTests
     public void ASixteenthIsFine(string width, string height) => Came(width, height).Fine(Check, "W01");
 
     [Theory]
-    [InlineData("36 5/64", "60", "delivered-width")]
-    [InlineData("36", "59 59/64", "delivered-height")]
+    [InlineData("36 1/8", "60", "delivered-width")]
+    [InlineData("36", "59 7/8", "delivered-height")]
     public void MoreIsAStop(string width, string height, string field)
     {
         var found = Came(width, height).Fault(Check, "W01");

@@ -74,4 +74,21 @@ public class CornerClashTests
         return job.Say("W01", WindowFacts.MeetsRight, "W02").Say("W01", WindowFacts.CornerAngle, angle).Say("W01", WindowFacts.ToCornerRight, toCornerOfFirst)
             .Say("W02", WindowFacts.ToCornerLeft, toCornerOfSecond);
     }
+
+    // On a straight wall only the overlaps count, of 1 in each here; a head cover is not asked for.
+    [Fact]
+    public void OnOneWallNeighboursThatJustTouchAreFine() =>
+        Assert.IsType<Outcome.Fine>(Bay("3/4", "1 1/4", "180").Forget("W01", UnitFacts.HeadCover).Of(Check, "W01"));
+
+    [Fact]
+    public void OnOneWallNeighboursThatWantOnePlaceAreAStop()
+    {
+        var found = Bay("3/4", "1 3/16", "180").FaultOf(Check, "W01");
+        Assert.Equal("W01 and W02 hang on one wall with 1 15/16\" between their openings, and together reach 2\" over it.", found.Message);
+        Assert.Equal("Take 1/16\" or more off their overlaps together, or mount one of the two inside.", found.Mend);
+    }
+
+    [Fact]
+    public void OnOneWallAnUnknownDistanceIsNotAPass() =>
+        Assert.Equal("to corner, left", Bay("1", "1", "180").Forget("W02", WindowFacts.ToCornerLeft).MissingOf(Check, "W01"));
 }

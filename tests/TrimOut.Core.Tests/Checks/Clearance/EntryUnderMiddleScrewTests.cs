@@ -20,7 +20,7 @@ public class EntryUnderMiddleScrewTests
     public void HalfAnInchAwayIsFine(string jamb, string side) => Entry(jamb, side).Fine(Check, "W01");
 
     [Theory]
-    [InlineData("19 33/64", "left", "The cable leaves the wall 19 33/64\" from the left and the middle screw goes in at 20\".")]
+    [InlineData("19 9/16", "left", "The cable leaves the wall 19 9/16\" from the left and the middle screw goes in at 20\".")]
     [InlineData("16", "right", "The cable leaves the wall 20\" from the left and the middle screw goes in at 20\".")]
     public void NearerIsAStop(string jamb, string side, string message) => Assert.Equal(message, Entry(jamb, side).Fault(Check, "W01").Message);
 

@@ -18,8 +18,8 @@ public class HeadRoomShortTests
 
     [Fact]
     public void ABracketOverTheOpeningIsAStop() =>
-        Assert.Equal("The unit starts 2 31/64\" above the opening and its brackets reach 2 1/2\" down: 1/64\" of them hang over the opening.",
-        Outside("2 31/64", "4").Fault(Check, "W01").Message);
+        Assert.Equal("The unit starts 2 7/16\" above the opening and its brackets reach 2 1/2\" down: 1/16\" of them hang over the opening.",
+        Outside("2 7/16", "4").Fault(Check, "W01").Message);
 
     [Fact]
     public void AUnitInTheCeilingIsAStop() =>

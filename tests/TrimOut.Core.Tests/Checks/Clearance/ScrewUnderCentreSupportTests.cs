@@ -24,7 +24,7 @@ public class ScrewUnderCentreSupportTests
     [InlineData("30 63/64", "The middle screw is 30 63/64\" from the left; the centre support takes 29\" to 31\".")]
     [InlineData("30", "The middle screw is 30\" from the left; the centre support takes 29\" to 31\".")]
     [InlineData("1 31/64", "The middle screw is 1 31/64\" from the left; an end bracket takes 1 1/2\" at each end of 60\".")]
-    [InlineData("58 33/64", "The middle screw is 58 33/64\" from the left; an end bracket takes 1 1/2\" at each end of 60\".")]
+    [InlineData("58 9/16", "The middle screw is 58 9/16\" from the left; an end bracket takes 1 1/2\" at each end of 60\".")]
     public void UnderABracketIsAStop(string at, string message) => Assert.Equal(message, Screw(at).Fault(Check, "W01").Message);
 
     // Off centre by 2 in on the sheet: clear of a support that takes 1 in to each side.
@@ -52,4 +52,20 @@ public class ScrewUnderCentreSupportTests
 
     private static TestJob Screw(string at) =>
         Jobs.Walked().Say("W01", UnitFacts.Kind, "Wood blind").Say("W01", WindowFacts.RoughWidth, "60").Say("W01", UnitFacts.MiddleScrew, at);
+
+    [Fact]
+    public void TheMendLeavesRoomForADriverBesideTheSupport()
+    {
+        Assert.Equal("Set it clear of the brackets, such as 31 1/2\" from the left.", Screw("30").Fault(Check, "W01").Mend);
+        Screw("31 1/2").Fine(Check, "W01");
+    }
+
+    [Fact]
+    public void WhereTheCableIsThereTheOtherSideOfTheSupportIsTold() => Assert.Equal("Set it clear of the brackets, such as 28 1/2\" from the left.",
+        Screw("30").Say("W01", UnitFacts.EntryFromJamb, "31 3/4").Fault(Check, "W01").Mend);
+
+    // 60 in and 3 in of overlap on each side: the planned screw is 2 in off the middle of the unit, and not of the opening.
+    [Fact]
+    public void OutsideTheMiddleIsThatOfTheUnit() => Screw("30").Forget("W01", UnitFacts.MiddleScrew).Say("W01", WindowFacts.Mount, "outside")
+        .Say("W01", WindowFacts.OverlapEachSide, "3").Say("W01", UnitFacts.OrderWidth, "66").Fine(Check, "W01");
 }

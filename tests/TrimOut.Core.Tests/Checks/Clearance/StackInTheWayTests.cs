@@ -18,7 +18,7 @@ public class StackInTheWayTests
 
     [Fact]
     public void ALittleMoreIsACaution() =>
-        Assert.Equal("Raised, it leaves 55.5 in clear; 55 33/64\" are wanted.", Door("55 33/64").Fault(Check, "W01").Message);
+        Assert.Equal("Raised, it leaves 55 1/2\" clear; 55 9/16\" are wanted.", Door("55 9/16").Fault(Check, "W01").Message);
 
     [Fact]
     public void WhatStaysAboveTheOpeningTakesNothing() =>
@@ -33,4 +33,20 @@ public class StackInTheWayTests
 
     private static TestJob Door(string clear) =>
         Jobs.Measured().Say("W01", UnitFacts.Kind, "Cellular").Say("W01", UnitFacts.OrderHeight, "50").Say("W01", WindowFacts.ClearHeight, clear);
+
+    // The generic roller: tube 1 1/2 in, fabric 0.5 mm, 50 in and 12 in more of it: sqrt(38.1^2 + 4 x 0.5 x 1574.8 / pi) + 1 mm = 50.57 mm, 1.991 in.
+    [Fact]
+    public void ARollHangsAsFarDownAsItIsThick()
+    {
+        Door("58").Say("W01", UnitFacts.Kind, "Roller").Fine(Check, "W01");
+        Assert.Equal("Raised, it leaves 58\" clear; 58 1/16\" are wanted.", Door("58 1/16").Say("W01", UnitFacts.Kind, "Roller").Fault(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void OutsideARollMayHangOverTheDoorWhenItStartsHighEnough() => Door("60").Say("W01", UnitFacts.Kind, "Roller")
+        .Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.HeadAbove, "2").Fine(Check, "W01");
+
+    [Fact]
+    public void AnUnknownTubeIsNotAPass() =>
+        Door("55").Say("W01", UnitFacts.Kind, "Roller").SayOf("Roller", CoveringKindFacts.Tube, "").Lacks(Check, "W01", "tube of Roller in the kit");
 }

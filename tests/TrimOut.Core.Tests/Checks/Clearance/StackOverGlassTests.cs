@@ -19,8 +19,8 @@ public class StackOverGlassTests
     [Fact]
     public void ASixtyFourthMoreIsWorthKnowing()
     {
-        var found = Glass("4 31/64").Fault(Check, "W01");
-        Assert.Equal("Raised, its stack is 4.5 in high and covers 0.016 in of the glass.", found.Message);
+        var found = Glass("4 7/16").Fault(Check, "W01");
+        Assert.Equal("Raised, its stack is 4 1/2\" high and covers 1/16\" of the glass.", found.Message);
         Assert.Contains(("stack", "4.5 in"), found.Working!.Inputs);
     }
 
@@ -29,7 +29,7 @@ public class StackOverGlassTests
     public void AWoodBlindStacksHigher()
     {
         Glass("7").Say("W01", UnitFacts.Kind, "Wood blind").Fine(Check, "W01");
-        Assert.StartsWith("Raised, its stack is 7 in high", Glass("6 63/64").Say("W01", UnitFacts.Kind, "Wood blind").Fault(Check, "W01").Message,
+        Assert.StartsWith("Raised, its stack is 7\" high", Glass("6 63/64").Say("W01", UnitFacts.Kind, "Wood blind").Fault(Check, "W01").Message,
             StringComparison.Ordinal);
     }
 
@@ -37,8 +37,8 @@ public class StackOverGlassTests
     public void AnOutsideMountStartsHigher() => Outside(Glass("1"), "3 1/2").Fine(Check, "W01");
 
     [Fact]
-    public void AnOutsideMountThatStartsTooLowCoversToo() => Assert.StartsWith("Raised, its stack is 4.5 in high and covers 0.016 in",
-        Outside(Glass("1"), "3 31/64").Fault(Check, "W01").Message, StringComparison.Ordinal);
+    public void AnOutsideMountThatStartsTooLowCoversToo() => Assert.StartsWith("Raised, its stack is 4 1/2\" high and covers 1/16\"",
+        Outside(Glass("1"), "3 7/16").Fault(Check, "W01").Message, StringComparison.Ordinal);
 
     [Fact]
     public void WhatStaysAboveTheOpeningNeedsNoGlass() => Outside(Glass("1"), "4 1/2").Forget("W01", WindowFacts.GlassBelowHead).Fine(Check, "W01");

@@ -17,7 +17,7 @@ public class BarOffSillTests
 
     [Fact]
     public void MoreIsACaution() =>
-        Assert.Equal("Closed, the bar stands 9/64\" above the sill.", Jobs.Walked().Say("W01", UnitFacts.CloseGap, "9/64").Fault(Check, "W01").Message);
+        Assert.Equal("Closed, the bar stands 3/16\" above the sill.", Jobs.Walked().Say("W01", UnitFacts.CloseGap, "3/16").Fault(Check, "W01").Message);
 
     [Fact]
     public void OutsideThereMayBeNoSill() => Jobs.Walked().Say("W01", WindowFacts.Mount, "outside").Say("W01", UnitFacts.CloseGap, "1").Silent(Check, "W01");

@@ -18,7 +18,7 @@ public class BarsNotLevelTests
 
     [Fact]
     public void MoreIsACaution() =>
-        Assert.Equal("Open, its bar stands at 25/64\" and that of W01 at 1/4\": 9/64\" apart.", Set("1/4", "25/64", "0", "0").Fault(Check, "W02").Message);
+        Assert.Equal("Open, its bar stands at 7/16\" and that of W01 at 1/4\": 3/16\" apart.", Set("1/4", "7/16", "0", "0").Fault(Check, "W02").Message);
 
     [Fact]
     public void ClosedCountsToo() => Assert.StartsWith("Closed, its bar", Set("1/4", "1/4", "0", "1/4").Fault(Check, "W02").Message, StringComparison.Ordinal);

@@ -10,15 +10,15 @@ public class DiagonalsOffSidesTests
 
     public static Example Finds => new(() => Box("60"), j => j.Say("W01", WindowFacts.DiagonalDown, "62\""));
 
-    public static Example Passes => new(() => Box("60"), j => j.Say("W01", WindowFacts.DiagonalDown, "60 1/4\""));
+    public static Example Passes => new(() => Box("60"), j => j.Say("W01", WindowFacts.DiagonalDown, "60 1/8\""));
 
     // 36 x 48 in has diagonals of 60 in exactly (3-4-5).
     [Fact]
-    public void AHalfInchOffIsFine() => Box("60 1/2").Fine(Check, "W01");
+    public void ThreeSixteenthsOffAreFine() => Box("60 3/16").Fine(Check, "W01");
 
     [Fact]
     public void ALittleMoreIsAMisreadTape() =>
-        Assert.Equal("The diagonals stand for 60.516 in, the widths and heights for 60 in: one of them is misread.", Box("60 33/64")
+        Assert.Equal("The diagonals stand for 60 1/4\", the widths and heights for 60\": one of them is misread.", Box("60 1/4")
             .Fault(Check, "W01").Message);
 
     [Fact]

@@ -18,7 +18,7 @@ public class HandleInHangingPlaneTests
 
     [Fact]
     public void ALittleMoreIsAStop() =>
-        Assert.Equal("crank: it stands out 1 1/64\" in a depth of 5\", and the unit takes up 4\" from the room face: 1/64\" too much.", Handle("1 1/64")
+        Assert.Equal("crank: it stands out 1 1/16\" in a depth of 5\", and the unit takes up 4\" from the room face: 1/16\" too much.", Handle("1 1/16")
             .Fault(Check, "W01").Message);
 
     [Fact]
@@ -38,4 +38,13 @@ public class HandleInHangingPlaneTests
     public void NobodyLookedIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "in the way");
 
     private static TestJob Handle(string depth) => Jobs.Measured().Say("W01", WindowFacts.InTheWay, "crank").Say("W01", WindowFacts.InTheWayDepth, depth);
+
+    [Fact]
+    public void WhatADepthWasReadToIsNotTakenOffTwice()
+    {
+        var job = Handle("1").Say("W01", WindowFacts.Depth, "4");
+        job.Fault(Check, "W01");
+        job.Say("W01", WindowFacts.DepthTo, "first thing").Fine(Check, "W01");
+        Assert.Contains("read the depth again", job.Say("W01", WindowFacts.Depth, "3 15/16").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
 }

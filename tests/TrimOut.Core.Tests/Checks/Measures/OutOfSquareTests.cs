@@ -15,13 +15,13 @@ public class OutOfSquareTests
     [Fact]
     public void ASquareOpeningIsFine() => Jobs.Measured().Fine(Check, "W01");
 
-    // 36 x 60 in leaning by 1/4 in has diagonals of 70.099929 and 69.842681 in (cosine rule): 0.257248 in apart, past the limit of 1/4 in.
+    // 36 x 60 in leaning by 3/8 in has diagonals of 70.164644 and 69.778781 in (cosine rule).
     [Fact]
     public void ALeaningOpeningIsACaution()
     {
-        var found = Diagonals("70.099929", "69.842681").Fault(Check, "W01");
-        Assert.EndsWith("the top stands 0.25 in to one side.", found.Message, StringComparison.Ordinal);
-        Assert.Contains(("lean", "0.25 in"), found.Working!.Inputs);
+        var found = Diagonals("70.164644", "69.778781").Fault(Check, "W01");
+        Assert.EndsWith("the top stands 3/8\" to one side.", found.Message, StringComparison.Ordinal);
+        Assert.Contains(("lean", "0.375 in"), found.Working!.Inputs);
     }
 
     [Fact]
@@ -29,6 +29,35 @@ public class OutOfSquareTests
 
     [Fact]
     public void DiagonalsJustPastItAreNot() => Diagonals("70 17/64", "70").Fault(Check, "W01");
+
+    // The same diagonals, 1/4 in apart: by a width of 12 in they stand for a lean of 0.73 in.
+    [Fact]
+    public void ATallNarrowOpeningIsJudgedByItsLeanAndNotByItsDiagonals()
+    {
+        var job = Diagonals("70 1/4", "70");
+        foreach (var fact in (Fact[])[WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom])
+            job.Say("W01", fact, "12");
+        Assert.EndsWith("the top stands 3/4\" to one side.", job.Fault(Check, "W01").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OfALeaningOpeningTheWidestThatHangsPlumbIsTold() => Assert.StartsWith(
+        "Measure again; if it stays, what hangs plumb is 35 5/8\" wide at the most: order by that",
+        Diagonals("70.164644", "69.778781").Fault(Check, "W01").Mend,
+        StringComparison.Ordinal);
+
+    [Fact]
+    public void ALeanThatIsMoreThanWhatComesOffIsFoundUnderTheLimitToo() => Assert.EndsWith("and only 0\" come off the width of a unit.",
+        Diagonals("70 1/4", "70").SayOf("Roller", CoveringKindFacts.DeductionInside, "0").Fault(Check, "W01").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void AnOutsideMountHidesWhatItOverlaps()
+    {
+        var job = Diagonals("70.164644", "69.778781").Say("W01", WindowFacts.Mount, "outside");
+        job.Lacks(Check, "W01", "overlap each side");
+        job.Say("W01", WindowFacts.OverlapEachSide, "3/8").Say("W01", WindowFacts.HeadAbove, "3").Fine(Check, "W01");
+        job.Say("W01", WindowFacts.OverlapEachSide, "5/16").Fault(Check, "W01");
+    }
 
     [Fact]
     public void EqualDiagonalsWithAnUnlikeTopAndBottomAreStillFound() =>

@@ -20,7 +20,7 @@ public class PassesDisagreeTests
 
     [Fact]
     public void MoreThanAnEighthIsAStop() =>
-        Assert.Equal("The first pass gives a width of 36\", the second 36 9/64\": 9/64\" apart.", Jobs.Measured().Say("W01", WindowFacts.WidthAgain, "36 9/64")
+        Assert.Equal("The first pass gives a width of 36\", the second 36 3/16\": 3/16\" apart.", Jobs.Measured().Say("W01", WindowFacts.WidthAgain, "36 3/16")
             .Fault(Check, "W01").Message);
 
     [Fact]

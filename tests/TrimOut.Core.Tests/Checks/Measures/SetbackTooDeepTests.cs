@@ -19,9 +19,9 @@ public class SetbackTooDeepTests
     [Fact]
     public void ALittleLessAsksForLessSetback()
     {
-        var found = Depth("4 31/64").Fault(Check, "W01");
-        Assert.Equal("Set back 1 1/2\", a head cover 3\" deep does not fit a depth of 4 31/64\".", found.Message);
-        Assert.StartsWith("Set the brackets back 1 31/64\" or less", found.Mend, StringComparison.Ordinal);
+        var found = Depth("4 7/16").Fault(Check, "W01");
+        Assert.Equal("Set back 1 1/2\", a head cover 3\" deep does not fit a depth of 4 7/16\".", found.Message);
+        Assert.StartsWith("Set the brackets back 1 7/16\" or less", found.Mend, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -18,8 +18,8 @@ public class WidthsSpreadTests
 
     [Fact]
     public void ALittleMoreIsACaution() =>
-        Assert.Equal("The widths go from 36\" to 36 17/64\": 17/64\" apart, where 1/4\" is the limit.",
-            Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "36 17/64").Fault(Check, "W01").Message);
+        Assert.Equal("The widths go from 36\" to 36 5/16\": 5/16\" apart, where 1/4\" is the limit.",
+            Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "36 5/16").Fault(Check, "W01").Message);
 
     [Fact]
     public void ACrewMaySetItsOwnLimit() =>
@@ -31,4 +31,13 @@ public class WidthsSpreadTests
     [Fact]
     public void AHouseWithoutALimitIsNotAPass() =>
         Jobs.Measured().SayOf("", HouseFacts.SpreadLimit, "").Lacks(Check, "W01", "3 measures may differ by of the house");
+
+    [Fact]
+    public void AnOutsideMountHidesAsMuchAsItOverlaps()
+    {
+        var job = Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "36 5/16").Say("W01", WindowFacts.Mount, "outside");
+        job.Lacks(Check, "W01", "overlap each side");
+        job.Say("W01", WindowFacts.OverlapEachSide, "5/16").Fine(Check, "W01");
+        job.Say("W01", WindowFacts.WidthMiddle, "36 3/8").Fault(Check, "W01");
+    }
 }

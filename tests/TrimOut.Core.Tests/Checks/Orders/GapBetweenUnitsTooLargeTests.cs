@@ -20,7 +20,7 @@ public class GapBetweenUnitsTooLargeTests
 
     [Fact]
     public void ASixtyFourthMoreIsACaution() =>
-        Assert.Equal("33/64\" are left for 1 gap between the units; 1/2\" are the most.", Pair("18", "17 31/64").FaultOf(Check, "W01").Message);
+        Assert.Equal("9/16\" are left for 1 gap between the units; 1/2\" are the most.", Pair("18", "17 7/16").FaultOf(Check, "W01").Message);
 
     // Outside with 2 in of overlap each side 40 in are to be covered.
     [Fact]

@@ -20,11 +20,11 @@ public class GapBetweenUnitsTooSmallTests
 
     [Fact]
     public void ASixtyFourthLessIsAStop() =>
-        Assert.Equal("7/64\" are left for 1 gap; the sheet asks for 1/8\".", Pair("18", "17 57/64").FaultOf(Check, "W01").Message);
+        Assert.Equal("1/16\" are left for 1 gap; the sheet asks for 1/8\".", Pair("18", "17 15/16").FaultOf(Check, "W01").Message);
 
     [Fact]
     public void WhatDoesNotGoInAtAllIsSaidSo() =>
-        Assert.Equal("The 2 units and their ends take 36 1/64\"; the opening is 36\" at its narrowest.", Pair("18", "18 1/64").FaultOf(Check, "W01").Message);
+        Assert.Equal("The 2 units and their ends take 36 1/16\"; the opening is 36\" at its narrowest.", Pair("18", "18 1/16").FaultOf(Check, "W01").Message);
 
     [Fact]
     public void EndsThatStayClearOfTheJambsTakeTheirPart()
@@ -57,5 +57,15 @@ public class GapBetweenUnitsTooSmallTests
         var job = Jobs.Measured();
         return job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id)).Say("W01B", UnitFacts.Kind, "Roller").Say("W01A", UnitFacts.OrderWidth, left)
             .Say("W01B", UnitFacts.OrderWidth, right);
+    }
+
+    [Fact]
+    public void TheMendTakesTheSizesThatThePartsGive()
+    {
+        var job = Pair("18", "18").Say("W01A", UnitFacts.PartWidth, "17 7/8").Say("W01B", UnitFacts.PartWidth, "17 7/8");
+        Assert.Equal("Order W01A 17 7/8\" wide, W01B 17 7/8\" wide, as the parts give it.", job.FaultOf(Check, "W01").Mend);
+        job.Say("W01A", UnitFacts.OrderWidth, "17 7/8").Say("W01B", UnitFacts.OrderWidth, "17 7/8");
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
+        Assert.IsType<Outcome.Fine>(job.Say("W01A", UnitFacts.OrderHeight, "60").Judge(new OrderOffMeasures(), "W01A"));
     }
 }

@@ -41,4 +41,14 @@ public class OrderPastOpeningTests
 
     [Fact]
     public void AnUnmeasuredOpeningIsNotAPass() => Jobs.Walked().Say("W01", UnitFacts.OrderWidth, "36").Lacks(Check, "W01", "width, top");
+
+    [Fact]
+    public void AMadeWidthThatIsAsWideAsItsOpeningHasNothingTakenOff()
+    {
+        var job = Jobs.Ordered().SayOf("Roller", CoveringKindFacts.OrderedInside, "made");
+        var found = job.Fault(Check, "W01");
+        Assert.Equal("The order width is 36\" and the smallest width 36\"; it is made as ordered, and 1/4\" must come off.", found.Message);
+        Assert.Equal("Order 35 3/4\".", found.Mend);
+        job.Say("W01", UnitFacts.OrderWidth, "35 3/4").Fine(Check, "W01");
+    }
 }

@@ -1,4 +1,5 @@
 using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Testing;
 
@@ -45,4 +46,45 @@ public class EntryUnderEndBracketTests
 
     [Fact]
     public void AnUnknownDepthOfTheEntryIsNotAPass() => Jobs.Walked().Forget("W01", UnitFacts.EntryBack).Lacks(Check, "W01", "entry back");
+
+    [Fact]
+    public void TheBracketAtTheFarJambCountsToo()
+    {
+        Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "35 1/4").Fine(Check, "W01");
+        var found = Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "35 5/16").Fault(Check, "W01");
+        Assert.Equal("The cable leaves the wall 35 5/16\" from the jamb and 2\" back; " +
+            "an end bracket takes 35 1/4\" to 36\" from that jamb, 1 1/2\" to 4\" back.",
+            found.Message);
+        Assert.Equal("Move the entry to 35 1/4\" from the jamb or less, or to 4\" back or more.", found.Mend);
+    }
+
+    // 1/4 in of cable: its middle must be 1/8 in past the bracket of 3/4 in.
+    [Fact]
+    public void HalfTheCableCountsOnceItsSheetSaysHowThickItIs()
+    {
+        var job = Jobs.Roughed().SayOf("16/2", CableTypeFacts.Diameter, "1/4").Say("W01", UnitFacts.EntryFromJamb, "7/8");
+        job.Fine(Check, "W01");
+        Assert.Equal("Move the entry to 7/8\" from the jamb or more, or to 4 1/8\" back or more.",
+            job.Say("W01", UnitFacts.EntryFromJamb, "13/16").Fault(Check, "W01").Mend);
+    }
+
+    // Two parts of 18 in: the second begins 18 in from the left, and its bracket ends 18 3/4 in from it.
+    [Fact]
+    public void OfASecondUnitTheBracketsLieAlongTheOpening()
+    {
+        var job = Two();
+        job.Say("W01B", UnitFacts.EntryFromJamb, "18 3/4").Fine(Check, "W01B");
+        Assert.Equal("Move the entry to 18 3/4\" from the jamb or more, or to 4\" back or more.",
+            job.Say("W01B", UnitFacts.EntryFromJamb, "18 11/16").Fault(Check, "W01B").Mend);
+    }
+
+    [Fact]
+    public void UnderTheBracketOfTheUnitBesideItACableIsPinchedToo() => Two().Say("W01B", UnitFacts.EntryFromJamb, "17 1/2").Fault(Check, "W01B");
+
+    [Fact]
+    public void AnUnknownWidthIsNotAPass() => Jobs.Walked().Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "rough width");
+
+    private static TestJob Two() => Jobs.Walked().Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id))
+        .Say("W01B", UnitFacts.Kind, "Roller").Say("W01B", UnitFacts.LeadSide, "left").Say("W01B", UnitFacts.EntrySide, "left")
+        .Say("W01B", UnitFacts.EntryBack, "2").Say("W01B", UnitFacts.EntryBelowHead, "1");
 }

@@ -18,7 +18,7 @@ public class MainsTooNearTests
 
     [Fact]
     public void ALittleLessBesideOpenMainsIsACaution() =>
-        Assert.Equal("The cable comes within 49.999999 mm of mains wiring that is not sheathed; 2 in (50 mm) are asked for.",
+        Assert.Equal("The cable comes within 1 15/16\" of mains wiring that is not sheathed; 2 in (50 mm) are asked for.",
             Jobs.Roughed().Say("W01", RunFacts.MainsDistance, "49.999999 mm").Say("W01", RunFacts.MainsSheathed, "no").Fault(Check, "W01").Message);
 
     [Fact]

@@ -18,9 +18,9 @@ public class TailUnderHalfWidthTests
     [Fact]
     public void ATailShorterThanHalfTheWindowIsAStop()
     {
-        var found = Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "17 63/64").Fault(Check, "W01");
-        Assert.Equal("The tail is 17 63/64\"; half of the width is 18\".", found.Message);
-        Assert.Equal("Pull 1/64\" more to the window now; 18 1/64\" more makes the whole width.", found.Mend);
+        var found = Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "17 15/16").Fault(Check, "W01");
+        Assert.Equal("The tail is 17 15/16\"; half of the width is 18\".", found.Message);
+        Assert.Equal("Pull 18 1/16\" more to the window now: that makes the whole width. 1/16\" more is the least.", found.Mend);
     }
 
     [Fact]

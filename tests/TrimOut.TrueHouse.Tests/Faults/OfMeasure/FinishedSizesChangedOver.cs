@@ -21,7 +21,7 @@ public sealed class FinishedSizesChangedOver : Fault
             return null;
         var tag = unit.Opening.Tag;
         var shape = unit.Opening.Finished;
-        unit.Opening.Finished = Polygon.Opening(shape.Height, shape.Width);
+        unit.Opening.MeasuredAs = Polygon.Opening(shape.Height, shape.Width);
         return At(tag, (tag, WindowFacts.RoughWidth), (tag, WindowFacts.RoughHeight), (tag, WindowFacts.WidthTop), (tag, WindowFacts.HeightLeft)).Of(250, 60);
     }
 }

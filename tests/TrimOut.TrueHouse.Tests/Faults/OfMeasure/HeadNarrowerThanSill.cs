@@ -14,7 +14,7 @@ public sealed class HeadNarrowerThanSill : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Covered().One(dice) is not { } opening)
+        if (house.Covered().Where(o => !o.Outside).One(dice) is not { } opening)
             return null;
         opening.Finished = Polygon.Opening(opening.Finished.Width, opening.Finished.Height, taper: 14);
         return At(opening.Tag, (opening.Tag, WindowFacts.WidthTop), (opening.Tag, WindowFacts.WidthBottom)).Of(13, 2 * house.TapeError);

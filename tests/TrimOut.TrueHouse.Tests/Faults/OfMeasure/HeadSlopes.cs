@@ -14,7 +14,7 @@ public sealed class HeadSlopes : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Covered().One(dice) is not { } opening)
+        if (house.Covered().Where(o => !o.Outside).One(dice) is not { } opening)
             return null;
         opening.Finished = Polygon.Opening(opening.Finished.Width, opening.Finished.Height, slope: 15);
         return At(opening.Tag, (opening.Tag, WindowFacts.HeightLeft), (opening.Tag, WindowFacts.HeightRight)).Of(14, 2 * house.TapeError);

@@ -14,7 +14,7 @@ public sealed class JambsBowIn : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Covered().One(dice) is not { } opening)
+        if (house.Covered().Where(o => !o.Outside).One(dice) is not { } opening)
             return null;
         opening.Finished = Polygon.Opening(opening.Finished.Width + 12, opening.Finished.Height, bow: 6);
         return At(opening.Tag, (opening.Tag, WindowFacts.WidthTop), (opening.Tag, WindowFacts.WidthMiddle)).Of(11, 2 * house.TapeError);

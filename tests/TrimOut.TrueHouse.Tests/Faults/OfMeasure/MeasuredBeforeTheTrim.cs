@@ -17,7 +17,7 @@ public sealed class MeasuredBeforeTheTrim : Fault
         if (house.Inside().One(dice) is not { } unit)
             return null;
         var trim = unit.Opening.Rough.Width - unit.Opening.Finished.Width;
-        unit.Opening.Finished = unit.Opening.Rough = Polygon.Opening(unit.Opening.Rough.Width, unit.Opening.Rough.Height);
+        unit.Opening.MeasuredAs = unit.Opening.Rough = Polygon.Opening(unit.Opening.Rough.Width, unit.Opening.Rough.Height);
         return At(unit.Opening.Tag, (unit.Opening.Tag, WindowFacts.RoughWidth), (unit.Opening.Tag, WindowFacts.WidthTop),
             (unit.Opening.Tag, WindowFacts.HeightLeft)).Of(trim, 2 * house.TapeError);
     }

@@ -20,7 +20,7 @@ public sealed class MeasuredTheWrongWindow : Fault
     {
         if (house.Covered().Two(dice) is not var (right, wrong) || Math.Abs(right.Finished.Width - wrong.Finished.Width) < 90)
             return null;
-        right.Finished = wrong.Finished;
+        right.MeasuredAs = wrong.Finished;
         return At(right.Tag, (right.Tag, WindowFacts.RoughWidth), (right.Tag, WindowFacts.WidthTop)).Of(Math.Abs(right.Rough.Width - wrong.Rough.Width), 60);
     }
 }

@@ -14,7 +14,7 @@ public sealed class OneWidthMisreadByAnInch : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Covered().One(dice) is not { } opening)
+        if (house.Covered().Where(o => !o.Outside).One(dice) is not { } opening)
             return null;
         house.Slips.Writes(opening.Tag, WindowFacts.WidthMiddle, house.Typed(opening.Finished.WidthAt(opening.Finished.Height / 2) + 25.4));
         return At(opening.Tag, (opening.Tag, WindowFacts.WidthTop), (opening.Tag, WindowFacts.WidthMiddle)).Of(25.4, 2 * house.TapeError);

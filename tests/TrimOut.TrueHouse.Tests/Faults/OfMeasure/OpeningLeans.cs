@@ -14,7 +14,7 @@ public sealed class OpeningLeans : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Covered().Where(o => o.Finished.Width > o.Finished.Height * 0.6).One(dice) is not { } opening)
+        if (house.Covered().Where(o => !o.Outside && o.Finished.Width > o.Finished.Height * 0.6).One(dice) is not { } opening)
             return null;
         opening.Finished = Polygon.Opening(opening.Finished.Width, opening.Finished.Height, lean: 16);
         return At(opening.Tag, (opening.Tag, WindowFacts.DiagonalDown), (opening.Tag, WindowFacts.DiagonalUp), (opening.Tag, WindowFacts.WidthTop))

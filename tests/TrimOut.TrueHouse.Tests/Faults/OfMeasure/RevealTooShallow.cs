@@ -12,6 +12,8 @@ public sealed class RevealTooShallow : Fault
 
     public override Stage In => Stage.Measured;
 
+    public override IReadOnlyList<string> DoNotNameIt => ["entry-off-opening"];
+
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Inside().Where(u => u.Kind.DepthNeeded > 30).One(dice) is not { } unit)

@@ -14,7 +14,7 @@ public sealed class TakenOffTwice : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Inside().One(dice) is not { } unit)
+        if (house.Inside().Where(u => !u.Kind.MadeWidth).One(dice) is not { } unit)
             return null;
         house.Slips.Writes(unit.Key, UnitFacts.OrderWidth, house.Typed(unit.Opening.Finished.PlumbWidth - unit.Kind.Step - 12.7));
         return At(unit.Key, (unit.Key, UnitFacts.OrderWidth), (unit.Opening.Tag, WindowFacts.WidthTop)).Of(12.7, house.TapeError);

@@ -15,7 +15,7 @@ internal static class MeasuredPage
         var (house, book, tape) = (installer.Truth, installer.Book, installer.Tape);
         foreach (var opening in house.Openings.Where(o => !o.LeftOut))
         {
-            var (shape, tag) = (opening.Finished, opening.Tag);
+            var (shape, tag) = (opening.MeasuredAs ?? opening.Finished, opening.Tag);
             double[] widths = [shape.WidthAt(shape.Height - FromEdge), shape.WidthAt(shape.Height / 2), shape.WidthAt(FromEdge)];
             double[] heights = [shape.HeightAt(FromEdge), shape.HeightAt(shape.Width / 2), shape.HeightAt(shape.Width - FromEdge)];
             book.Put(tag,
@@ -24,7 +24,8 @@ internal static class MeasuredPage
                 (WindowFacts.HeightLeft, tape.Read(heights[0], tag, "left")), (WindowFacts.HeightMiddle, tape.Read(heights[1], tag, "centre")),
                 (WindowFacts.HeightRight, tape.Read(heights[2], tag, "right")),
                 (WindowFacts.DiagonalDown, tape.Read(shape.DiagonalDown, tag, "down")), (WindowFacts.DiagonalUp, tape.Read(shape.DiagonalUp, tag, "up")),
-                (WindowFacts.Depth, tape.Read(opening.Depth, tag, "depth")),
+                (WindowFacts.Depth, tape.Read(opening.Depth - (opening.DepthToFirstThing ? opening.StandsOut : 0), tag, "depth")),
+                (WindowFacts.DepthTo, opening.DepthToFirstThing ? "first-thing" : "glass"),
                 (WindowFacts.WidthAgain, tape.Read(widths.Min(), tag, "width again")), (WindowFacts.HeightAgain, tape.Read(heights.Max(), tag, "height again")),
                 (WindowFacts.InTheWay, opening.InTheWay), (WindowFacts.InTheWayDepth, opening.InTheWay == "none" ? null : tape.Exactly(opening.StandsOut)),
                 (WindowFacts.GlassBelowHead, tape.Read(opening.GlassBelowHead, tag, "glass")),

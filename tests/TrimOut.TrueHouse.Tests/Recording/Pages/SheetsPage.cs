@@ -76,6 +76,8 @@ internal static class SheetsPage
             (CoveringKindFacts.MiddleScrew, kind.MiddleScrew is { } off ? Size(off) : null),
             (CoveringKindFacts.GapBetween, Size(kind.GapLeast)), (CoveringKindFacts.GapMost, Size(kind.GapMost)),
             (CoveringKindFacts.EndAllowance, Size(kind.EndClear)),
+            (CoveringKindFacts.OrderedInside, kind.MadeWidth ? "made" : "opening"), (CoveringKindFacts.DeductionInside, Size(kind.Deduction)),
+            (CoveringKindFacts.OrderedOutside, "made"), (CoveringKindFacts.DeductionOutside, "0"),
             (CoveringKindFacts.PartsPerUnit, "2 end brackets, 4 screws"), (CoveringKindFacts.Setback, Size(kind.Setback)),
             (CoveringKindFacts.LeadBehind, Size(kind.LeadBehind)),
             (CoveringKindFacts.DepthNeeded, Size(kind.DepthNeeded)), (CoveringKindFacts.DepthFlush, Size(kind.DepthFlush)),

@@ -1,0 +1,45 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
+
+namespace TrimOut.Core.Checks.Measures;
+
+/// <summary>An outside mount reaches past its opening on both sides.</summary>
+/// <remarks>
+/// <para>Why: light comes round the edge of a unit that is no wider than its opening.</para>
+/// <para>To clear: a larger overlap, where there is flat wall for it; or the owner's word that the light may come in.</para>
+/// </remarks>
+public sealed class OverlapShort : WindowCheck
+{
+    private static readonly Message Short = new("It overlaps the opening by {0} each side; less than {1} lets light in beside it.");
+    private static readonly Message ShortAsMade =
+        new("It overlaps the opening by {0} each side, of which the maker takes {1} off; less than {2} lets light in beside it.");
+    private static readonly Message Overlap = new("Overlap it by {0} or more each side, where there is flat wall.");
+
+    /// <summary>The least overlap on each side: common practice, no published source.</summary>
+    public static readonly Length Least = Length.FromInches(0, 3, 4);
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("overlap-short", "Outside mount hardly overlaps its opening", Severity.Caution, Phase.Measure,
+        new Source(Source.CommonPractice, "outside: overlap each side, less half of what the maker takes off, >= 3/4 in"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Window subject)
+    {
+        if (subject.Mount is not { } mount)
+            return NotChecked.Of(subject, WindowFacts.Mount);
+        if (mount == Mount.Inside)
+            return new Outcome.DoesNotApply();
+        if (subject.Item.Get(WindowFacts.OverlapEachSide) is not { } overlap)
+            return NotChecked.Of(subject, WindowFacts.OverlapEachSide);
+        var off = subject.Units is [{ OrderedWidth: OrderedWidth.Opening, Deduction: { } whole }] ? whole / 2 : Length.Zero;
+        var working = Working.Of(Info.Source.Formula, () =>
+            [("overlap", overlap.In(subject)), ("taken off each side", off.In(subject)), ("least", Least.In(subject))]);
+        return overlap - off >= Least
+            ? new Outcome.Fine(working)
+            : new Outcome.Found(off > Length.Zero ? ShortAsMade.With(overlap, off, Least) : Short.With(overlap, Least), Overlap.With(Arg.AtLeast(Least + off)),
+                FieldRef.To(subject.Item, WindowFacts.OverlapEachSide), working);
+    }
+}

@@ -1,0 +1,52 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
+
+namespace TrimOut.Core.Checks.Rough;
+
+/// <summary>The cable of an inside mount leaves the wall inside its reveal: within its width, its height and its depth.</summary>
+/// <remarks>
+/// <para>Why: a distance that is typed without its point puts the entry into the next room, and a tail and a bracket are reckoned from it.</para>
+/// <para>To clear: put the figure right, or move the entry into the reveal while the wall is open. The depth counts once it is measured.</para>
+/// </remarks>
+public sealed class EntryOffOpening : UnitCheck
+{
+    private static readonly Message PastWidth = new("The cable leaves the wall {0} from the jamb; the opening is {1} wide.");
+    private static readonly Message BelowSill = new("The cable leaves the wall {0} below the head; the opening is {1} high.");
+    private static readonly Message TooDeep = new("The cable leaves the wall {0} back from the room face; the reveal is {1} deep.");
+    private static readonly Message MoveInto = new("Put the figure right; if it is right, move the entry to {0} or less while the wall is open.");
+    private static readonly Message Look = new("Look where the cable comes out and put the figure right; if it is right, lead it into the reveal in a slot.");
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("entry-off-opening", "Entry is outside the opening", Severity.Stop, Phase.WalkThrough,
+        new Source(Source.CommonPractice, "from jamb <= width, below head <= height, back <= depth"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject)
+    {
+        if (!subject.OnPanel || subject.Window.Mount == Mount.Outside)
+            return new Outcome.DoesNotApply();
+        var window = subject.Window;
+        Outcome.NotChecked? unknown = null;
+        foreach (var (entry, entryFact, limit, limitFact, past) in ((Length?, Fact, Length?, Fact, Message)[])
+            [
+                (subject.EntryFromJamb, Entry.FromJambFact(subject), window.KnownWidth, WindowFacts.RoughWidth, PastWidth),
+                (subject.EntryBelowHead, UnitFacts.EntryBelowHead, window.KnownHeight, WindowFacts.RoughHeight, BelowSill),
+                (subject.EntryBack, UnitFacts.EntryBack, window.Depth, WindowFacts.Depth, TooDeep),
+            ])
+        {
+            if (entry is not { } at)
+                unknown ??= NotChecked.Of(subject, entryFact);
+            else if (limit is not { } most)
+                unknown ??= NotChecked.Of(window, limitFact);
+            else if (at > most)
+            {
+                return new Outcome.Found(past.With(at, most), Moment.WallOpen(subject) ? MoveInto.With(Arg.AtMost(most - subject.EntryRadius)) : Look,
+                    FieldRef.To(subject.Item, entryFact), Working.Of(Info.Source.Formula, () => [("entry", at.In(subject)), ("opening", most.In(subject))]));
+            }
+        }
+        return unknown as Outcome ?? new Outcome.Fine();
+    }
+}

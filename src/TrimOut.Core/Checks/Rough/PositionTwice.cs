@@ -1,0 +1,39 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
+
+namespace TrimOut.Core.Checks.Rough;
+
+/// <summary>No two units of one window have the same place from the left.</summary>
+/// <remarks>
+/// <para>Why: parts, cables, labels and boxes follow the place; of two units at one place nobody knows which is which.</para>
+/// <para>To clear: number them from the left, 1, 2, 3.</para>
+/// </remarks>
+public sealed class PositionTwice : WindowCheck
+{
+    private static readonly Message SamePlace = new("{0} and {1} are both number {2} from the left.");
+    private static readonly Message Number = new("Number the units of {0} from the left, and see that each has its own cable, part and box.");
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("position-twice", "Two units at one place of a window", Severity.Stop, Phase.WalkThrough,
+        new Source(Source.CommonPractice, "each place from the left once in a window"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Window subject)
+    {
+        if (subject.Units.Length < 2)
+            return new Outcome.DoesNotApply();
+        if (subject.Units.FirstOrDefault(u => u.Position is null) is { } without)
+            return NotChecked.Of(without, UnitFacts.Position);
+        foreach (var (one, next) in subject.Units.Zip(subject.Units.Skip(1)))
+        {
+            if (one.Position == next.Position)
+            {
+                return new Outcome.Found(SamePlace.With(Arg.Name(one), Arg.Name(next), one.Position!.Value), Number.With(Arg.Name(subject)),
+                    FieldRef.To(next.Item, UnitFacts.Position));
+            }
+        }
+        return new Outcome.Fine();
+    }
+}

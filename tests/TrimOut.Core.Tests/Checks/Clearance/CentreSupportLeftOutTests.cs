@@ -1,0 +1,39 @@
+using TrimOut.Core.Checks.Clearance;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Phases;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Clearance;
+
+public class CentreSupportLeftOutTests
+{
+    private static readonly CentreSupportLeftOut Check = new();
+
+    public static Example Finds => new(() => Wide(), j => j.Mark("W01", "spliced"));
+
+    public static Example Passes => new(() => Wide(), j => j.Mark("W01", "centre-support-clear").Mark("W01", "spliced"));
+
+    [Fact]
+    public void BeforeTheJobGoesOnNobodyAsks() => Wide().Silent(Check, "W01");
+
+    [Fact]
+    public void GoingOnWithoutItIsAStop() => Assert.Equal(
+        "It is 36\" wide and needs a centre support from 36\" on; nobody marked one, and the job has gone on.",
+        Wide().Mark("W01", "spliced").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void JustNarrowerItNeedsNone() =>
+        Wide().SayOf("Roller", CoveringKindFacts.CentreFrom, "36 1/16").Mark("W01", "spliced").Silent(Check, "W01");
+
+    [Fact]
+    public void SayingThatItIsNotNeededDoesNotHoldAHeadRail() => Wide()
+        .Do(j => MarkStep.NotNeeded(j.Unit("W01"), StepList.Find("centre-support-clear")!, "It looks strong enough.")).Mark("W01", "spliced")
+        .Fault(Check, "W01");
+
+    [Fact]
+    public void AnUnknownWidthOfTheSheetIsNotAPass() =>
+        Wide().SayOf("Roller", CoveringKindFacts.CentreFrom, "").Lacks(Check, "W01", "centre support from of Roller in the kit");
+
+    private static TestJob Wide() => Jobs.Ordered().SayOf("Roller", CoveringKindFacts.CentreFrom, "36");
+}

@@ -1,0 +1,28 @@
+using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Measures;
+
+public class MeasuredBeforePaintTests
+{
+    private static readonly MeasuredBeforePaint Check = new();
+
+    public static Example Finds => new(() => Jobs.Measured(), j => j.SayOf("Test house", HouseFacts.PaintedOn, "2026-03-14"));
+
+    public static Example Passes => new(() => Jobs.Measured(), j => j.SayOf("Test house", HouseFacts.PaintedOn, "2026-02-27"));
+
+    // The clock of the test stands at 2026-03-02.
+    [Fact]
+    public void OnTheDayOfThePaintItIsFine() => Jobs.Measured().SayOf("Test house", HouseFacts.PaintedOn, "2026-03-02").Fine(Check, "W01");
+
+    [Fact]
+    public void ADayBeforeThePaintIsACaution() => Assert.Equal("Its width was written down on 2026-03-02; the painter is done on 2026-03-03.",
+        Jobs.Measured().SayOf("Test house", HouseFacts.PaintedOn, "2026-03-03").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void AnUnknownDayIsNotAPass() => Jobs.Measured().Lacks(Check, "W01", "painted of the house");
+
+    [Fact]
+    public void AnUnmeasuredWindowIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "width, top");
+}

@@ -1,0 +1,42 @@
+using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Measures;
+
+public class OverlapShortTests
+{
+    private static readonly OverlapShort Check = new();
+
+    public static Example Finds => new(() => Outside(), j => j.Say("W01", WindowFacts.OverlapEachSide, "1/4\""));
+
+    public static Example Passes => new(() => Outside(), j => j.Say("W01", WindowFacts.OverlapEachSide, "1 1/2\""));
+
+    [Fact]
+    public void ThreeQuartersOfAnInchAreEnough() => Outside().Say("W01", WindowFacts.OverlapEachSide, "3/4").Fine(Check, "W01");
+
+    [Fact]
+    public void JustUnderItIsACaution()
+    {
+        var found = Outside().Say("W01", WindowFacts.OverlapEachSide, "11/16").Fault(Check, "W01");
+        Assert.Equal("It overlaps the opening by 11/16\" each side; less than 3/4\" lets light in beside it.", found.Message);
+        Assert.Equal("Overlap it by 3/4\" or more each side, where there is flat wall.", found.Mend);
+    }
+
+    [Fact]
+    public void WhatTheMakerTakesOffCountsByHalfOnEachSide()
+    {
+        var job = Outside().SayOf("Roller", CoveringKindFacts.OrderedOutside, "opening").SayOf("Roller", CoveringKindFacts.DeductionOutside, "1/2");
+        job.Say("W01", WindowFacts.OverlapEachSide, "1").Fine(Check, "W01");
+        Assert.Equal("Overlap it by 1\" or more each side, where there is flat wall.",
+            job.Say("W01", WindowFacts.OverlapEachSide, "15/16").Fault(Check, "W01").Mend);
+    }
+
+    [Fact]
+    public void InsideThereIsNone() => Jobs.Measured().Silent(Check, "W01");
+
+    [Fact]
+    public void AnUnknownOverlapIsNotAPass() => Outside().Lacks(Check, "W01", "overlap each side");
+
+    private static TestJob Outside() => Jobs.Measured().Say("W01", WindowFacts.Mount, "outside");
+}

@@ -1,0 +1,29 @@
+using TrimOut.Core.Geometry;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Tests.Geometry;
+
+public class FootprintTests
+{
+    private static readonly Footprint Bracket = new(Mm(100), Mm(140), Mm(40), Mm(100), Mm(60));
+
+    [Theory]
+    [InlineData(120, 70, 20, true)]    // in the middle of it
+    [InlineData(145, 70, 20, false)]   // 5 mm beside it, as the hole is half wide
+    [InlineData(144, 70, 20, true)]
+    [InlineData(96, 70, 20, true)]
+    [InlineData(120, 105, 20, false)]
+    [InlineData(120, 104, 20, true)]
+    [InlineData(120, 70, 65, false)]
+    [InlineData(120, 70, 64, true)]
+    [InlineData(143, 104, 20, false)]  // 3 and 4 mm past a corner: 5 mm away
+    [InlineData(143, 103, 20, true)]
+    public void AHoleOfTenMillimetresIsCaughtWhereItComesNearerThanFive(int along, int back, int below, bool caught) =>
+        Assert.Equal(caught, Bracket.Covers(Mm(along), Mm(back), Mm(below), Mm(5)));
+
+    [Fact]
+    public void AtTheJambItReachesAsFarAsTheJambDoes() =>
+        Assert.True(new Footprint(Mm(0), Mm(20), Mm(40), Mm(100), Mm(60)).Covers(Mm(0), Mm(70), Mm(0), Mm(0)));
+
+    private static Length Mm(int millimetres) => Length.FromMillimetres(millimetres);
+}
