@@ -16,8 +16,8 @@ internal static class Undoing
     {
         Change[] all = [.. ordered];
         var undone = Fold.Undone(all).ToFrozenDictionary(u => u.Key, u => u.Value.Id);
-        var others = undone.Keys.Where(id => !undoneBefore.ContainsKey(id)).Concat(undoneBefore.Keys.Where(id => !undone.ContainsKey(id)))
-            .Append(all[^1].Id).ToHashSet();
+        // Who undid the adding of an item stands in the item, so that another one makes another item.
+        var others = undone.Except(undoneBefore).Concat(undoneBefore.Except(undone)).Select(u => u.Key).Append(all[^1].Id).ToHashSet();
         var edits = all.Where(c => others.Contains(c.Id)).SelectMany(c => c.Edits).Where(e => e is not Edit.Undo).ToList();
         if (!edits.TrueForAll(e => e is Edit.Put))
             return null;

@@ -62,7 +62,7 @@ public partial class FiguresTellMessagesApartTests
         OutOfSquare: head-and-sill sides
         OutputOverloadedTogether: class-2 output
         PassesDisagree: height width
-        RunPastKitTable: at-least whole
+        RunPastKitTable: at-least planned whole
         ScrewUnderCentreSupport: centre-support end-bracket
         """,
         string.Join('\n', Classes.Select(c => (c.Name, Tags: Tags(c))).Where(c => c.Tags.Count > 0).OrderBy(c => c.Name, StringComparer.Ordinal)
