@@ -27,7 +27,7 @@ internal static class PullSheet
         ["Unit", "Room", "Panel", "Output", "Cable", "Legs, from the panel", "Cut to", "Pulled"],
         data.House.Runs.Select(r => Row(
             r.Name, (r.Unit.Window.Room?.Name).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.EntryOrBlank(RunFacts.Cable),
-            r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), Long(r.Needed, data.House) ?? Blank, Box)),
+            r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House), Box)),
         "No home runs yet.");
 
     private static void Ends(MarkdownWriter to, PaperData data) => to.Table(
@@ -53,6 +53,11 @@ internal static class PullSheet
             Long(g.Select(r => r.Needed).OfType<Length>().Aggregate(Length.Zero, (sum, l) => sum + l), data.House)!, Long(g.First().Cable!.OnHand, data.House)
                 ?? Blank)),
         "No cable is chosen yet.");
+
+    /// <summary>What is cut for a run; nothing for one that may not be that long.</summary>
+    private static Inline CutTo(HomeRun run, House house) => run.Longest is { } longest && (run.OneWay ?? run.Planned ?? run.AtLeast) > longest
+        ? Ours("Longer than its cable may be: do not cut.")
+        : Long(run.Needed, house) ?? Blank;
 
     private static Inline? Long(Length? length, House house) => length is { } known ? (Inline)known.ShowRounded(house.DisplayUnits, LengthScale.Run) : null;
 }

@@ -110,7 +110,7 @@ public class WaiversOfOneMessageTests
         var job = Waived(Jobs.Roughed().Say("W01", RunFacts.MainsDistance, "1").Say("W01", RunFacts.MainsSheathed, "no"), "mains-too-near", kept, "25.4 mm");
         Assert.False(Finding(job, "mains-too-near").Open);
         job.SayOf("", HouseFacts.Units, "millimetres");
-        Assert.Equal("The cable comes within 25.4 mm of mains wiring that is not sheathed; 50 mm (2 in) are asked for.",
+        Assert.Equal("The cable comes within 25 mm of mains wiring that is not sheathed; 50 mm (2 in) are asked for.",
             Finding(job, "mains-too-near").Found.Message.In(job.House));
         Assert.False(Finding(job, "mains-too-near").Open);
     }

@@ -70,7 +70,7 @@ public class PanelOverloadedTests
     [Fact]
     public void AUnitThatBranchesOffIsFedByThePanelOfItsTrunk()
     {
-        var job = Group("2.5").Forget("W03", RunFacts.Output).Forget("W03", RunFacts.Panel);
+        var job = Group("2.5").WithPanel("P2").Forget("W03", RunFacts.Output).Forget("W03", RunFacts.Panel);
         var report = job.Report;
         Assert.DoesNotContain(report.Findings, f => f.Check.Id == "panel-overloaded");
         Assert.Contains(report.After(job.Say("W03", RunFacts.BranchesOff, "W02").House).Findings, f => f.Check.Id == "panel-overloaded");
