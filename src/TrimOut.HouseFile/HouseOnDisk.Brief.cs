@@ -15,17 +15,21 @@ public sealed partial class HouseOnDisk
 
     private BriefWork? Brief { get; init; }
 
-    /// <summary>
-    /// Keeps what the history makes, where the work is brief, the house is large and nothing of that was kept lately. Where it can't be kept nothing
-    /// happens.
-    /// </summary>
-    /// <param name="log">The log of all that is saved by now.</param>
-    public void Keep(HouseLog log)
+    private Func<HouseLog>? _logAtClosing;
+
+    /// <summary>Has what the history makes kept at closing, where the house is large by then. Where it can't be kept nothing happens.</summary>
+    /// <param name="log">Gives the log of all that was there and was appended since.</param>
+    public void KeepAtClosing(Func<HouseLog> log) => _logAtClosing = log;
+
+    private void KeepFold(bool isFileNew)
     {
-        if (Brief is not { KeptIn: { } folder } || ReadOnlyBecause is not null || (Kept is not null && log.SinceFolded <= BriefWork.BehindAtMost)
-            || _here.Files.LengthOf(_names.Main) < Brief.LargeFrom || KeptFold.Write(log) is not { } fold)
+        if (Brief is not { KeptIn: { } folder } || ReadOnlyBecause is not null || _logAtClosing is null || _here.Files.LengthOf(_names.Main) < Brief.LargeFrom)
             return;
-        new KeptFile(_trailer.Count + _sinceFile.Count, _lastSeal, fold).Write(_here, _names, folder, _trailer);
+        var log = _logAtClosing();
+        var isKept = !isFileNew && (Kept is not null ? log.SinceFolded <= BriefWork.BehindAtMost
+            : !WentOn && KeptFile.Read(_here, _names, folder, _trailer) is not null);
+        if (!isKept && KeptFold.Write(log) is { } fold)
+            new KeptFile(_trailer.Count + _sinceFile.Count, _lastSeal, fold).Write(_here, _names, folder, _trailer);
     }
 
     /// <summary>Opens a house by the fold that was kept of it.</summary>

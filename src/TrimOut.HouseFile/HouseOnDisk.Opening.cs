@@ -11,10 +11,12 @@ public sealed partial class HouseOnDisk
     /// <param name="path">Where; nothing may be there yet.</param>
     /// <param name="clock">The clock.</param>
     /// <param name="changes">A history to begin with, in any order.</param>
+    /// <param name="brief">What is kept of it.</param>
     /// <exception cref="HouseStoreException">There is a file already, or it can't be written.</exception>
-    public static HouseOnDisk Create(string path, TimeProvider clock, IReadOnlyList<Change>? changes = null) => Create(Surroundings.Here(clock), path, changes);
+    public static HouseOnDisk Create(string path, TimeProvider clock, IReadOnlyList<Change>? changes = null, BriefWork? brief = null) =>
+        Create(Surroundings.Here(clock), path, changes, brief);
 
-    internal static HouseOnDisk Create(Surroundings here, string path, IReadOnlyList<Change>? changes = null)
+    internal static HouseOnDisk Create(Surroundings here, string path, IReadOnlyList<Change>? changes = null, BriefWork? brief = null)
     {
         var names = new HouseFileNames(Path.GetFullPath(path));
         if (here.Files.Exists(names.Main))
@@ -28,7 +30,7 @@ public sealed partial class HouseOnDisk
             var trailer = new Trailer(Trailer.CurrentForm, house, entries.Count, entries.Count == 0 ? Seal.First(house) : entries[^1].Entry.Seal, "",
                 here.FreshDevice(), here.Machine, null, null);
             trailer = FileWriter.Write(here, names, EntryTable.With([], house, entries), trailer);
-            return new HouseOnDisk(here, names, held, trailer, [.. changes ?? []], null, null);
+            return new HouseOnDisk(here, names, held, trailer, [.. changes ?? []], null, null) { Brief = brief };
         }
         catch (Exception failed)
         {

@@ -115,6 +115,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         }
         LeaveJournal();
         HoldNames();
+        _logAtClosing = null;
         _sinceFile.Clear();
         _lastSeal = _trailer.Seal;
     }
@@ -151,6 +152,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         }
         LeaveJournal();
         HoldNames();
+        _logAtClosing = null;
         _sinceFile.Clear();
         _lastSeal = _trailer.Seal;
     }
@@ -167,13 +169,20 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         try
         {
             if (LeavesJournal())
+            {
+                KeepFold(isFileNew: false);
                 return;
+            }
             LeaveJournal();
-            if (_sinceFile.Count > 0 && ReadOnlyBecause is null)
+            var folds = _sinceFile.Count > 0 && ReadOnlyBecause is null;
+            if (folds)
                 RequireNames();
             LetNamesGo();
-            if (_sinceFile.Count > 0 && ReadOnlyBecause is null)
-                FileWriter.Fold(_here, _names, _trailer, _sinceFile);
+            if (folds)
+                _trailer = FileWriter.Fold(_here, _names, _trailer, _sinceFile);
+            if (folds)
+                _sinceFile.Clear();
+            KeepFold(folds);
         }
         catch (Exception failed) when (Faults.OfDisk(failed) || failed is HouseStoreException)
         {

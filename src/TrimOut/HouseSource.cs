@@ -98,15 +98,14 @@ internal static class HouseSource
             throw new VerbException(ExitCode.Usage,
                 $"{path} is a folder with a history as text: it can be looked at, not changed. To make a house file of it: " +
                 $"trimout restore NEW.trimout {Path.Combine(path, HistoryText.FileName)}");
-        var file = brief ? HouseOnDisk.Open(path, TimeProvider.System, new BriefWork(KeptPlace.Folder(), LargeFrom))
-            : HouseOnDisk.Open(path, TimeProvider.System, BriefWork.Not(KeptPlace.Path));
+        var file = HouseOnDisk.Open(path, TimeProvider.System, brief ? new BriefWork(KeptPlace.Folder(), LargeFrom) : KeptPlace.NotBrief());
         try
         {
             foreach (var remark in new[] { file.Remark, BackupPlace.Keep(file) }.OfType<string>())
                 Console.Error.WriteLine(remark);
             var scribe = new Scribe(file, TimeProvider.System, by);
-            if (Tell(scribe.Log) == 0)
-                file.Keep(scribe.Log);
+            Tell(scribe.Log);
+            file.KeepAtClosing(() => scribe.Log);
             return (file, scribe);
         }
         catch

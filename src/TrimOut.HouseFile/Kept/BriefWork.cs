@@ -13,12 +13,13 @@ public sealed record BriefWork(string? KeptIn, long LargeFrom = BriefWork.Large)
     /// <summary>16 MiB, some 28,000 changes: up to there writing the file anew takes a fraction of what starting the program takes.</summary>
     public const long Large = 16 << 20;
 
-    /// <summary>Work that is not brief: nothing is left or kept, and only what earlier work left is known.</summary>
+    /// <summary>Work that is not brief: no journal is left, and what the history makes is kept for the brief work to come.</summary>
     /// <param name="keptIn">The folder.</param>
-    public static BriefWork Not(string? keptIn) => new(keptIn, long.MaxValue);
+    /// <param name="largeFrom">From how many bytes on a house file is large.</param>
+    public static BriefWork Not(string? keptIn, long largeFrom = Large) => new(keptIn, largeFrom) { IsBrief = false };
 
-    /// <summary>Whether any house is large enough.</summary>
-    internal bool IsBrief => LargeFrom < long.MaxValue;
+    /// <summary>Whether it is brief.</summary>
+    internal bool IsBrief { get; private init; } = true;
 
     /// <summary>How many changes may have come since the fold that is kept before it is kept anew.</summary>
     internal const int BehindAtMost = 1000;
@@ -26,5 +27,5 @@ public sealed record BriefWork(string? KeptIn, long LargeFrom = BriefWork.Large)
     private const int PartOfFile = 32;
 
     /// <summary>Whether a journal stays beside its file: as long as reading it takes little beside reading the file.</summary>
-    internal bool LeavesJournal(long file, long journal) => file >= LargeFrom && journal <= Math.Max(Journal.Room, file / PartOfFile);
+    internal bool LeavesJournal(long file, long journal) => IsBrief && file >= LargeFrom && journal <= Math.Max(Journal.Room, file / PartOfFile);
 }

@@ -5,7 +5,6 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
-using TrimOut.HouseFile.Kept;
 using TrimOut.Screens.Shell;
 using TrimOut.Verbs;
 
@@ -63,7 +62,7 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
             Remarks.Add(made ? $"{path} was made into a house file: {copy}." : $"The copy of {path} that you worked on before was opened: {copy}.");
             full = copy;
         }
-        return Take(HouseOnDisk.Open(full, Clock, BriefWork.Not(KeptPlace.Path)));
+        return Take(HouseOnDisk.Open(full, Clock, KeptPlace.NotBrief()));
     });
 
     /// <inheritdoc/>
@@ -158,6 +157,7 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
         {
             var backup = Task.Run(() => BackupPlace.Keep(house));
             var scribe = new Scribe(house, Clock, by);
+            house.KeepAtClosing(() => scribe.Log);
             var why = asked || house.ReadOnlyBecause is not { } because ? null
                 : $"This house is open for reading only: {because} Nothing that you do is saved here. F2 writes all of it to a new file, to go on there.";
             var uncounted = NotCounted.Of(scribe.Log);

@@ -25,7 +25,8 @@ internal static class RestoreVerb
             var log = Directory.Exists(source) || source == Common.WithEnding(source) ? look.At(source) : HouseSource.ReadText(source);
             if (File.Exists(file))
                 return look.End(Replace(file, source, log, parsed.GetValue(replace)));
-            using var house = HouseOnDisk.Create(file, TimeProvider.System, log.Changes);
+            using var house = HouseOnDisk.Create(file, TimeProvider.System, log.Changes, KeptPlace.NotBrief());
+            house.KeepAtClosing(() => log);
             Common.Say(string.Create(CultureInfo.InvariantCulture, $"Made {house.Where} with {log.Changes.Count} changes."));
             return look.End(HouseSource.Tell(log) == 0 ? ExitCode.Fine : ExitCode.LeftOut);
         });

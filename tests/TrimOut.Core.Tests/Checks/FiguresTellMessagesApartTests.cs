@@ -25,6 +25,8 @@ public partial class FiguresTellMessagesApartTests
         ["UnitOffRoomRemote: OneElsewhere, SeveralElsewhere"] = "one name or several",
         ["UnitsPastOutputs: PastOnePanel, PastPanels"] = "one panel or several, which is a figure",
         ["ValuesDisagree: Differ, Or"] = "a sentence and a part of it",
+        ["ConductorsNotApart: Leak, Touch"] = "parts of a sentence whose figures say which",
+        ["EntryUnderEndBracket: MoveEntry, MoveEntryBefore"] = "two mends",
         ["KitUnchecked: ManyUnchecked, SomeUnchecked"] = "how many is a figure",
         ["NotChecked: OfOther, OfSheet"] = "what is missing is not waived",
         ["NotChecked: Alone, OfHouse"] = "what is missing is not waived",

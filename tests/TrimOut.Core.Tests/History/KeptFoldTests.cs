@@ -81,7 +81,7 @@ public class KeptFoldTests
         var kept = KeptFold.Read(KeptFold.Write(job.Scribe.Log)!, () => job.Scribe.Log.Changes);
         var change = new Change(new ChangeId("other", 1), kept.LargestStamp + 1, default, "Bo", "w",
             [new Edit.Put(job.House.FindTag("W01")!.Id, "rough-width", "900 units", [])]);
-        Assert.Equal(string.Join("\n",NotCounted.Of(job.Scribe.Log.With(change))), string.Join("\n",NotCounted.Of(kept.With(change))));
+        Assert.Equal(NotCounted.Of(job.Scribe.Log.With(change)).ToList(), NotCounted.Of(kept.With(change)).ToList());
         Assert.NotEmpty(NotCounted.Of(kept.With(change)));
     }
 
@@ -91,7 +91,7 @@ public class KeptFoldTests
             i.Place)));
         Assert.All(expected.House.Items.Values, i => Assert.Empty(i.FieldsOtherThanIn(found.House.Items[i.Place])));
         Assert.Equal((expected.Last, expected.Seen.ToString()), (found.Last, found.Seen.ToString()));
-        Assert.Equal(NotCounted.Of(expected), NotCounted.Of(found));
+        Assert.Equal(NotCounted.Of(expected).ToList(), NotCounted.Of(found).ToList());
         Assert.Equal(expected.Changes.Select(ChangeJson.Write), found.Changes.Select(ChangeJson.Write));
         Assert.Equal(expected.Changes.Where(c => expected.IsInForce(c.Id)).Select(c => c.Id), expected.Changes.Where(c => found.IsInForce(c.Id)).Select(c =>
             c.Id));

@@ -53,8 +53,7 @@ internal sealed class ScriptedJob
         for (var day = 0; day < days; day++)
         {
             var house = HouseOnDisk.Open(_here, Path, _brief);
-            if (_brief is not null)
-                house.Keep(house.Kept ?? HouseLog.Of(house.Opened).Value);
+            house.KeepAtClosing(() => HouseLog.Of(Saved).Value);
             for (var save = 0; save < (day == days - 1 ? lastDay ?? savesADay : savesADay); save++)
             {
                 if (day % 2 == 1 && save == savesADay / 2)

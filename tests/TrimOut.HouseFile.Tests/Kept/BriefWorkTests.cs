@@ -22,7 +22,7 @@ public sealed class BriefWorkTests : IDisposable
     {
         using var file = HouseOnDisk.Open(_folder.House, TimeProvider.System, brief);
         var scribe = new Scribe(file, TimeProvider.System, "Test crew");
-        file.Keep(scribe.Log);
+        file.KeepAtClosing(() => scribe.Log);
         TryFolder.Do(scribe, SetFact.Typed(scribe.House, scribe.House.FindTag("W01")!.Item, WindowFacts.Note, text).Value);
         return (file.WentOn, file.Kept is not null);
     }
@@ -57,6 +57,39 @@ public sealed class BriefWorkTests : IDisposable
         Assert.Equal("W01 W02", _folder.Tags());
         Assert.Equal((false, false), Note("two", Large));
         Assert.Equal(["one", "two"], Notes());
+    }
+
+    [Fact]
+    public void WorkThatIsNotBriefKeepsWhatTheNextBriefWorkGoesOnFrom()
+    {
+        _folder.Begin();
+        using (var file = HouseOnDisk.Open(_folder.House, TimeProvider.System, BriefWork.Not(_folder.In("kept"), largeFrom: 0)))
+        {
+            var scribe = new Scribe(file, TimeProvider.System, "Test crew");
+            file.KeepAtClosing(() => scribe.Log);
+            TryFolder.AddWindow(scribe);
+        }
+        Assert.Equal(["Elm Street.trimout"], _folder.Names);
+        Assert.Equal((false, true), Note("one", Large));
+        Assert.Equal((true, true), Note("two", Large));
+        Assert.Equal("W01 W02", _folder.Tags());
+    }
+
+    [Fact]
+    public void AMergeOrAnotherHistoryInItsPlaceLeavesNothingKeptThatIsNotOfIt()
+    {
+        _folder.Begin(2);
+        Note("one", Large);
+        var earlier = new List<Change>();
+        using (var file = HouseOnDisk.Open(_folder.House, TimeProvider.System, BriefWork.Not(_folder.In("kept"), largeFrom: 0)))
+        {
+            var log = HouseLog.Of(file.Opened).Value;
+            file.KeepAtClosing(() => log);
+            earlier.AddRange(file.Opened.SkipLast(1));
+            file.Replace(earlier);
+        }
+        Assert.Equal((false, false), Note("two", Large));
+        Assert.Equal(["two"], Notes());
     }
 
     [Fact]
@@ -159,7 +192,7 @@ public sealed class BriefWorkTests : IDisposable
             _folder.Begin();
             File.Move(_folder.House, path);
             using var file = HouseOnDisk.Open(path, TimeProvider.System, Large);
-            file.Keep(HouseLog.Of(file.Opened).Value);
+            file.KeepAtClosing(() => HouseLog.Of(file.Opened).Value);
         }
         Assert.Equal(8, Directory.GetFiles(_folder.In("kept"), "*.fold").Length);
     }

@@ -18,7 +18,7 @@ public class KeptDamageTests(ITestOutputHelper output)
         var files = new RecordingFiles();
         new ScriptedJob(files, firstName: firstName, words: words, brief: Brief).Run(days, savesADay: 5, lastDay: 3);
         using (var house = Open(files))
-            house.Keep(HouseLog.Of(house.Opened).Value);
+            house.KeepAtClosing(() => HouseLog.Of(house.Opened).Value);
         using (var house = Open(files))
         {
             for (var one = 1; one <= 3; one++)
@@ -153,7 +153,7 @@ public class KeptDamageTests(ITestOutputHelper output)
     {
         var files = new RecordingFiles();
         var job = new ScriptedJob(files, brief: Brief);
-        job.Run(days: 6, savesADay: 5);
+        job.Run(days: 8, savesADay: 5);
         var (states, kept, wentOn) = (0, 0, 0);
         foreach (var (state, told, step) in CrashStates.Of(files.Record, new Random(1), tries: 1))
         {
