@@ -9,6 +9,7 @@ internal static class KeptFacts
     {
         [HouseFacts.Latitude] = "Where the house stands, for programs that read the exported house, such as those that reckon with the sun.",
         [HouseFacts.Longitude] = "As the latitude.",
+        [CoveringKindFacts.DeductionOutside] = "Read where an outside mount is made narrower than it was ordered, which no house of this test has.",
         [CoveringKindFacts.MotorVolts] = "It stands on the sheet, and whoever buys a spare supply needs it; runs are judged by the least volts.",
     };
 }
