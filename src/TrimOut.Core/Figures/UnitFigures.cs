@@ -96,13 +96,13 @@ public static class UnitFigures
                 ("starting", limits?.Starting.ToString() ?? Said(unit.Kind, CoveringKindFacts.StartingCurrent)),
             ]),
             new OutputOverloaded().Info.Source, [UnitFacts.Kind, UnitFacts.Group, RunFacts.Output]);
-        if (unit is { Place: { } place, EntryFromJamb: { } jamb, EntryAlong: { } entry, EntryBelowHead: { } below, Kind: { } kind }
+        if (unit is { PartWidth: { } part, EntryFromJamb: { } jamb, EntryInPart: { } entry, EntryBelowHead: { } below, Kind: { } kind }
             && kind[CoveringKindFacts.LeadBehind] is { } behind && unit.EntrySide is { } side && unit.LeadSide is { } lead)
         {
-            yield return new Figure("Tail that reaches the motor", TailPath.ToMotor(entry, lead == Side.Left ? place.From : place.To, below, behind).In(unit),
+            yield return new Figure("Tail that reaches the motor", TailPath.ToMotor(entry, lead == Side.Left ? Length.Zero : part, below, behind).In(unit),
                 Working.Of(new TailShortOfMotor().Info.Source.Formula, () =>
                 [
-                    ("part, from the left", $"{place.From.In(unit)} to {place.To.In(unit)}"), ("entry from jamb", jamb.In(unit)),
+                    ("width", part.In(unit)), ("entry from jamb", jamb.In(unit)),
                     ("below head", below.In(unit)),
                     ("entry on the lead side", side == lead ? "yes" : "no"), ("behind", behind.In(unit)),
                 ]),

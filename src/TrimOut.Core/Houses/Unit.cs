@@ -84,6 +84,9 @@ public sealed class Unit : Subject
         _ => null,
     };
 
+    /// <summary>The same from the left of its own part, as tails are reckoned; null while that is not known.</summary>
+    public Length? EntryInPart => EntrySide == Side.Left ? EntryFromJamb : PartWidth - EntryFromJamb;
+
     /// <summary>Half of what its hole takes at the least: half the cable by its sheet; nothing while that is not known.</summary>
     public Length EntryRadius => Run?.Cable?.Diameter / 2 ?? Length.Zero;
 

@@ -43,7 +43,7 @@ public sealed class EntryUnderMiddleScrew : UnitCheck
         ]);
         return apart >= MiddleScrew.Around
             ? new Outcome.Fine(working)
-            : new Outcome.Found(EntryAtScrew.With(entry, place), Moment.WallOpen(subject) ? MoveEntry : MoveScrew,
+            : new Outcome.Found(EntryAtScrew.With(entry, Arg.AtMost(place)), Moment.WallOpen(subject) ? MoveEntry : MoveScrew,
                 FieldRef.To(subject.Item, Rough.Entry.FromJambFact(subject)), working);
     }
 }

@@ -19,7 +19,7 @@ public sealed class SetbackPastReveal : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("setback-past-reveal", "Brackets are set back past the reveal", Severity.Stop, Phase.Hang,
-        new Source(Source.MakersSheet, "inside: setback as measured + bracket back <= depth"));
+        new Source(Source.MakersSheet, "inside: setback as measured < depth"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
@@ -36,7 +36,7 @@ public sealed class SetbackPastReveal : UnitCheck
             return NotChecked.Of(subject.Kind, CoveringKindFacts.EndBracketBack, subject, UnitFacts.Kind);
         var working = Working.Of(Info.Source.Formula, () =>
             [("setback", setback.In(subject)), ("bracket back", back.In(subject)), ("depth", depth.In(subject))]);
-        return setback + back <= depth
+        return setback < depth
             ? new Outcome.Fine(working)
             : new Outcome.Found(TooFar.With(setback, Arg.AtLeast(setback + back), depth),
                 subject.Kind[CoveringKindFacts.Setback] is { } sheet && sheet + back <= depth ? SetBackBySheet.With(sheet)

@@ -23,14 +23,14 @@ public sealed class GapBetweenUnitsTooSmall : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("gap-between-units-too-small", "Too little room between units side by side", Severity.Stop, Phase.Order,
-        new Source(Source.MakersSheet, "smallest width, or what hangs plumb, - order widths - both end allowances >= sum of the gaps"));
+        new Source(Source.MakersSheet, "smallest width - order widths - both end allowances >= sum of the gaps"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)
     {
         if (subject.Units.Length < 2 || subject.Mount == Mount.Outside)
             return new Outcome.DoesNotApply();
-        var (figures, unknown) = Neighbours.Of(subject, plumb: true);
+        var (figures, unknown) = Neighbours.Of(subject);
         if (figures is not { } there)
             return unknown!;
         var (sum, silent) = Neighbours.ForGaps(subject, CoveringKindFacts.GapBetween);

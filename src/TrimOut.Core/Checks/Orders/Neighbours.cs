@@ -8,7 +8,7 @@ namespace TrimOut.Core.Checks.Orders;
 
 /// <summary>Units side by side in one opening: the width that they share, their order widths and their ends.</summary>
 /// <param name="Room">
-/// The width that they share: of an inside mount the narrowest of the opening, or what hangs plumb in it, of an outside mount the widest and both overlaps.
+/// The width that they share: of an inside mount the narrowest of the opening, of an outside mount the widest and both overlaps.
 /// </param>
 /// <param name="Widths">Their order widths, from the left.</param>
 /// <param name="Ends">Both end allowances together; nothing outside.</param>
@@ -21,17 +21,14 @@ internal readonly record struct Neighbours(Length Room, IReadOnlyList<Length> Wi
     public int Gaps => Widths.Count - 1;
 
     /// <summary>The figures of a window; null with what is missing.</summary>
-    /// <param name="window">The window.</param>
-    /// <param name="plumb">Whether of an inside mount what hangs plumb counts, where the diagonals are measured.</param>
-    public static (Neighbours? Figures, Outcome.NotChecked? Unknown) Of(Window window, bool plumb = false)
+    public static (Neighbours? Figures, Outcome.NotChecked? Unknown) Of(Window window)
     {
         if (window.Mount is not { } mount)
             return (null, NotChecked.Of(window, WindowFacts.Mount));
         var overlap = mount == Mount.Inside ? Length.Zero : window.Item.Get(WindowFacts.OverlapEachSide);
         if (overlap is not { } beyond)
             return (null, NotChecked.Of(window, WindowFacts.OverlapEachSide));
-        var inside = plumb ? window.PlumbWidth ?? window.SmallestWidth : window.SmallestWidth;
-        if ((mount == Mount.Inside ? inside : window.LargestWidth + beyond * 2) is not { } room)
+        if ((mount == Mount.Inside ? window.SmallestWidth : window.LargestWidth + beyond * 2) is not { } room)
             return (null, NotChecked.Of(window, WindowFacts.WidthTop));
         if (window.Units.FirstOrDefault(u => u.Item.Get(UnitFacts.OrderWidth) is null) is { } open)
         {

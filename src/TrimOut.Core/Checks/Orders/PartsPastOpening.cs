@@ -18,14 +18,14 @@ public sealed class PartsPastOpening : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("parts-past-opening", "Units together are wider than the opening", Severity.Stop, Phase.Order,
-        new Source(Source.CommonPractice, "sum of the parts <= smallest of top, middle, bottom, and <= what hangs plumb"));
+        new Source(Source.CommonPractice, "sum of the parts <= smallest of top, middle, bottom"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)
     {
         if (subject.Units.Length < 2 || subject.Mount == Mount.Outside)
             return new Outcome.DoesNotApply();
-        if ((subject.PlumbWidth ?? subject.SmallestWidth) is not { } opening)
+        if (subject.SmallestWidth is not { } opening)
             return NotChecked.Of(subject, WindowFacts.WidthTop);
         if (subject.Units.FirstOrDefault(u => u.Item.Get(UnitFacts.PartWidth) is null) is { } without)
         {

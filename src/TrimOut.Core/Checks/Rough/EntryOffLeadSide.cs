@@ -43,7 +43,7 @@ public sealed class EntryOffLeadSide : UnitCheck
     }
 
     private static Length? TailAcross(Unit unit) =>
-        unit is { Place: { } place, EntryAlong: { } entry, EntryBelowHead: { } below } && unit.Kind?[CoveringKindFacts.LeadBehind] is { } behind
-            ? TailPath.ToMotor(entry, unit.LeadSide == Side.Left ? place.From : place.To, below, behind)
+        unit is { PartWidth: { } part, EntryInPart: { } entry, EntryBelowHead: { } below } && unit.Kind?[CoveringKindFacts.LeadBehind] is { } behind
+            ? TailPath.ToMotor(entry, unit.LeadSide == Side.Left ? Length.Zero : part, below, behind)
             : null;
 }

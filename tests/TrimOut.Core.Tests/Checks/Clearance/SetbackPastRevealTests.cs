@@ -8,28 +8,28 @@ public class SetbackPastRevealTests
 {
     private static readonly SetbackPastReveal Check = new();
 
-    public static Example Finds => new(() => Jobs.Measured(), j => j.Say("W01", UnitFacts.Setback, "4\""));
+    public static Example Finds => new(() => Jobs.Measured(), j => j.Say("W01", UnitFacts.Setback, "6\""));
 
     public static Example Passes => new(() => Jobs.Measured(), j => j.Say("W01", UnitFacts.Setback, "1 1/2\""));
 
     // The generic roller: its brackets reach 2 1/2 in back, in a reveal of 5 in.
     [Fact]
-    public void ABracketThatEndsWithTheRevealIsFine() => Jobs.Measured().Say("W01", UnitFacts.Setback, "2 1/2").Fine(Check, "W01");
+    public void ABracketThatBeginsInTheRevealIsFine() => Jobs.Measured().Say("W01", UnitFacts.Setback, "4 15/16").Fine(Check, "W01");
 
     [Fact]
-    public void JustPastItIsAStop()
+    public void AtItsEndItIsAStop()
     {
-        var found = Jobs.Measured().Say("W01", UnitFacts.Setback, "2 9/16").Fault(Check, "W01");
-        Assert.Equal("Set back 2 9/16\", the brackets reach 5 1/16\" back in a reveal that is 5\" deep.", found.Message);
+        var found = Jobs.Measured().Say("W01", UnitFacts.Setback, "5").Fault(Check, "W01");
+        Assert.Equal("Set back 5\", the brackets reach 7 1/2\" back in a reveal that is 5\" deep.", found.Message);
         Assert.Equal("Read it again; if it stays, set the brackets back 1 1/2\", as the sheet has it.", found.Mend);
     }
 
     [Fact]
     public void WhereTheSheetsSetbackDoesNotFitEitherLessIsTold() => Assert.Equal("Read it again; if it stays, set the brackets back 1\" or less.",
-        Jobs.Measured().Say("W01", WindowFacts.Depth, "3 1/2").Say("W01", UnitFacts.Setback, "2").Fault(Check, "W01").Mend);
+        Jobs.Measured().Say("W01", WindowFacts.Depth, "3 1/2").Say("W01", UnitFacts.Setback, "4").Fault(Check, "W01").Mend);
 
     [Fact]
-    public void OutsideThereIsNoReveal() => Jobs.Measured().Say("W01", UnitFacts.Setback, "4").Say("W01", WindowFacts.Mount, "outside").Silent(Check, "W01");
+    public void OutsideThereIsNoReveal() => Jobs.Measured().Say("W01", UnitFacts.Setback, "6").Say("W01", WindowFacts.Mount, "outside").Silent(Check, "W01");
 
     [Fact]
     public void AnUnknownSetbackIsNotAPass() => Jobs.Measured().Lacks(Check, "W01", "bracket setback");

@@ -12,6 +12,8 @@ public sealed class CoverStandsOut : Fault
 
     public override Stage In => Stage.Sized;
 
+    public override IReadOnlyList<string> DoNotNameIt => ["entry-off-opening"];
+
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Inside().Where(u => u.Cover.Depth is not null).One(dice) is not { } unit || unit.Kind.DepthNeeded > unit.Cover.Depth - 12)
