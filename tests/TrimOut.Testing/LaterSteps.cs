@@ -1,10 +1,14 @@
+using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 
 namespace TrimOut.Testing;
 
-/// <summary>Lists of steps as later versions might have them: two more steps and one more piece of evidence, then one step more again.</summary>
+/// <summary>
+/// The list of steps of the first version, and lists as later versions might have them: two more steps and one more piece of evidence, then one step more
+/// again.
+/// </summary>
 public static class LaterSteps
 {
     /// <summary>A step of a unit in a phase that had some.</summary>
@@ -23,8 +27,17 @@ public static class LaterSteps
         ? step with { Evidence = step.Evidence.Add(UnitFacts.Photo), Later = step.Later.Add(UnitFacts.Photo, 2) }
         : null!;
 
+    /// <summary>The first version: what this program has, without all that came later.</summary>
+    public static readonly StepList First = new(StepList.All.Where(s => s.Since == 1).Select(s => s with
+    {
+        Evidence = [.. s.Evidence.Where(f => s.SinceOf(f) == 1)],
+        Later = ImmutableDictionary<Fact, int>.Empty,
+        AlsoSince = 1,
+        AlsoMissing = s.AlsoSince == 1 ? s.AlsoMissing : _ => null,
+    }));
+
     /// <summary>The second version.</summary>
-    public static readonly StepList Second = new(StepList.All.Select(s => s.Id == ClickedIn.Id ? ClickedIn : s)
+    public static readonly StepList Second = new(First.Steps.Select(s => s.Id == ClickedIn.Id ? ClickedIn : s)
         .SelectMany(s => s.Id == "moves-free" ? (Step[])[s, Levelled, Aired] : [s]));
 
     /// <summary>The third version.</summary>

@@ -24,7 +24,7 @@ internal static class StepVersion
         if (steps.Version == 1)
             yield break;
         var version = steps.Version.ToString(CultureInfo.InvariantCulture);
-        if (house.Items.Count == 1 && !house.Job.Fields.Any())
+        if (house.Items.Count == 1 && !house.Job.Fields.Any() && edits.Any(e => e is not Edit.Undo))
             yield return new Edit.Put(House.RootId, Field, version, []);
         var noted = new HashSet<(string, Phase)>();
         foreach (var edit in edits)

@@ -49,7 +49,8 @@ public class FactTableTests
 
     [Fact]
     public void EveryValueOfANewHouseReadsInItsStoredForm() =>
-        Assert.All(Jobs.Roughed().House.Items.Values, item => Assert.All(item.Fields, field => Assert.NotNull(field.Value[^1].Value)));
+        Assert.All(Jobs.Roughed().House.Items.Values, item => Assert.All(item.Fields.Where(f => !f.Key.StartsWith("steps-version", StringComparison.Ordinal)),
+            field => Assert.NotNull(field.Value[^1].Value)));
 
     private static Fact Find(string name) => FactTable.All.Single(f => name == $"{KebabCase.Of(f.Subject)}/{f.Name}");
 }

@@ -13,7 +13,7 @@ namespace TrimOut.Core.Tests.Phases;
 public class LaterStepsTests
 {
     [Fact]
-    public void TheVersionOfAListIsThatOfItsNewestPart() => Assert.Equal((1, 2, 3), (StepList.Shipped.Version, Second.Version, Third.Version));
+    public void TheVersionOfAListIsThatOfItsNewestPart() => Assert.Equal((1, 2, 3), (First.Version, Second.Version, Third.Version));
 
     [Fact]
     public void AStepIsNotAskedWhereThePhaseWasCompleteWhenItCame()
@@ -61,7 +61,7 @@ public class LaterStepsTests
     public void AUnitThatIsAddedAfterwardsIsAskedEverything()
     {
         var job = Updated(Hung("W01")).Window("W02");
-        foreach (var step in StepList.Of(Phase.Hang, job.Unit("W02")).ToList())
+        foreach (var step in First.Asked(Phase.Hang, job.Unit("W02")).ToList())
             job.Do(MarkStep.Done(job.Unit("W02"), step));
         Assert.Contains(Levelled, Second.Asked(Phase.Hang, job.Unit("W02")));
         Assert.False(Progress.Of(job.Unit("W02"), Phase.Hang, Second).Complete);
@@ -70,8 +70,8 @@ public class LaterStepsTests
     [Fact]
     public void APhaseThatAskedNothingBeforeGoesByTheNextThatDid()
     {
-        var old = new TestJob().Add(ItemKind.Panel, "Open").Add(ItemKind.Panel, "Done");
-        foreach (var step in StepList.Of(Phase.Power, Panel(old, "Done")).ToList())
+        var old = new TestJob(steps: First).Add(ItemKind.Panel, "Open").Add(ItemKind.Panel, "Done");
+        foreach (var step in First.Asked(Phase.Power, Panel(old, "Done")).ToList())
             old.Do(MarkStep.Done(Panel(old, "Done"), step));
         var job = Updated(old).Add(ItemKind.Panel, "New");
         Assert.Equal([true, false, true], new[] { "Open", "Done", "New" }.Select(p => Second.Asked(Phase.Hang, Panel(job, p)).Contains(Aired)));
@@ -80,10 +80,10 @@ public class LaterStepsTests
     [Fact]
     public void ALaptopThatHasTheOldVersionStillCompletesAPhaseByTheOldList()
     {
-        var old = new TestJob().Window("W01");
-        var other = new TestJob(store: new MemoryStore("another-laptop", old.Scribe.Log.Changes));
+        var old = new TestJob(steps: First).Window("W01");
+        var other = new TestJob(store: new MemoryStore("another-laptop", old.Scribe.Log.Changes), steps: First);
         var job = Updated(old).Window("W02");
-        foreach (var step in StepList.Of(Phase.Hang, other.Unit("W01")).ToList())
+        foreach (var step in First.Asked(Phase.Hang, other.Unit("W01")).ToList())
             other.Do(MarkStep.Done(other.Unit("W01"), step));
         var merged = Merge.Of(job.Scribe.Log, other.Scribe.Log).Value.Merged.House;
         Assert.True(Progress.Of(merged.Units.Single(u => u.Tag == "W01"), Phase.Hang, Second).Complete);
@@ -113,7 +113,7 @@ public class LaterStepsTests
     [Fact]
     public void WhatWasCompleteByTheSecondVersionIsNotAskedForTheThird()
     {
-        var job = Updated(new TestJob()).Window("W01");
+        var job = Updated(new TestJob(steps: First)).Window("W01");
         foreach (var step in Second.Open(Phase.Hang, job.Unit("W01")).ToList())
             job.Do(MarkStep.Done(job.Unit("W01"), step));
         var later = Updated(job, Third);
@@ -126,11 +126,11 @@ public class LaterStepsTests
     public void AHouseThatIsBegunWithALaterVersionIsByItFromTheStart()
     {
         var signed = new Step("keys-handed-over", Phase.Handover, ItemKind.House, "Keys handed over", "To the owner in person.", []) { Since = 2 };
-        var steps = new StepList([.. StepList.All, signed]);
-        var (old, begun) = (new TestJob(), new TestJob(steps: steps));
+        var steps = new StepList([.. First.Steps, signed]);
+        var (old, begun) = (new TestJob(steps: First), new TestJob(steps: steps));
         foreach (var job in new[] { old, begun })
         {
-            foreach (var step in StepList.Of(Phase.Handover, new JobItself(job.House)).ToList())
+            foreach (var step in First.Asked(Phase.Handover, new JobItself(job.House)).ToList())
                 job.Do(MarkStep.Done(new JobItself(job.House), step));
         }
         Assert.Equal([false, true], new[] { old, begun }.Select(j => steps.Asked(Phase.Handover, new JobItself(j.House)).Contains(signed)));
@@ -156,8 +156,8 @@ public class LaterStepsTests
     /// <summary>A window with every step of hanging marked by the first list.</summary>
     private static TestJob Hung(string tag)
     {
-        var job = new TestJob().Window(tag);
-        foreach (var step in StepList.Of(Phase.Hang, job.Unit(tag)).ToList())
+        var job = new TestJob(steps: First).Window(tag);
+        foreach (var step in First.Asked(Phase.Hang, job.Unit(tag)).ToList())
             job.Do(MarkStep.Done(job.Unit(tag), step));
         return job;
     }

@@ -76,8 +76,8 @@ public class LaterStepsTests
     /// <summary>One unit hung before the later version came, and one that was not.</summary>
     private static TestJob Updated()
     {
-        var old = new TestJob().Window("W01").Window("W02");
-        foreach (var step in StepList.Of(Phase.Hang, old.Unit("W01")).ToList())
+        var old = new TestJob(steps: LaterSteps.First).Window("W01").Window("W02");
+        foreach (var step in LaterSteps.First.Asked(Phase.Hang, old.Unit("W01")).ToList())
             old.Do(MarkStep.Done(old.Unit("W01"), step));
         return new TestJob(store: new MemoryStore("laptop", old.Scribe.Log.Changes), steps: LaterSteps.Second);
     }

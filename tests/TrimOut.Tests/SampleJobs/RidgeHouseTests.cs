@@ -13,16 +13,21 @@ public class RidgeHouseTests
     /// <summary>No outside mount, no door, and a bay that nobody has measured: their own tests show these.</summary>
     private static readonly string[] NotInThisHouse = ["stack-in-the-way", "head-room-short", "corner-clash"];
 
+    /// <summary>What nobody asked when this house was framed; their own tests and the true house show these.</summary>
+    private static readonly string[] AskedLater =
+        ["escape-stays-shut", "old-paint-untested", "conductors-alike", "fire-stop-open", "no-spare-cable", "cord-within-reach", "breaker-overloaded"];
+
     /// <summary>
     /// Readings and loads at the panel, which the guest wing passed; and units side by side that are too wide together leave no strip of light.
     /// </summary>
     private static readonly string[] Passed =
         ["gap-between-units-too-large", "output-overloaded-together", "loop-off-length", "polarity-swapped", "open-volts-off-supply", "loaded-volts-low",
-            "output-overloaded", "panel-overloaded", "panel-past-class-two"];
+            "output-overloaded", "panel-overloaded", "panel-past-class-two", "step-off-units", "remote-at-another-hub", "preset-off-remote",
+            "step-passed-over"];
 
     [Fact]
     public void EveryOtherCheckFindsAMistakeInIt() =>
-        Assert.Empty(AllChecks.All.Select(c => c.Info.Id).Except(_ridge.Report.Findings.Select(f => f.Check.Id)).Except(OnlyByMerge).Except(NotInThisHouse)
+        Assert.Empty(AllChecks.All.Select(c => c.Info.Id).Except(_ridge.Report.Findings.Select(f => f.Check.Id)).Except(OnlyByMerge).Except(NotInThisHouse).Except(AskedLater)
             .Except(Passed));
 
     [Fact]

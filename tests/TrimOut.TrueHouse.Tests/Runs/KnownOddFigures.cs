@@ -23,6 +23,7 @@ public static class KnownOddFigures
         "screw-under-centre-support: parts of a millimetre",
         "stack-in-the-way: finer than a sixteenth",
         "stack-in-the-way: parts of a millimetre",
+        "step-off-units: parts of a millimetre",
         "tail-under-half-width: finer than a sixteenth",
         "tail-under-half-width: parts of a millimetre",
         "widths-spread: parts of a millimetre",
