@@ -63,7 +63,8 @@ internal static class RoughInSteps
             Since = 2,
         },
         new("fire-stops-seen", Phase.RoughIn, ItemKind.Unit, "Fire barriers sealed and seen",
-            "Say of each leg whether it goes through a fire barrier. Who may seal the hole, and with what, is for the local code to say; see it before the wall closes.",
+            "Say of each leg whether it goes through a fire barrier. Who may seal the hole, and with what, is for the local code to say; " +
+                "see it before the wall closes.",
             [])
         {
             Applies = unit => unit.OnPanel,

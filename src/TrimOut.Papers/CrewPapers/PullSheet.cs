@@ -54,7 +54,8 @@ internal static class PullSheet
     private static void Cable(MarkdownWriter to, PaperData data) => to.Table(
         ["Cable", "Conductors", "Plus", "Runs", "Runs with a known length", "Needed for these", "On hand"],
         data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
-            g.First().Cable!.Name, g.First().Cable!.EntryOrBlank(CableTypeFacts.Colours), g.First().Cable!.EntryOrBlank(CableTypeFacts.Plus), Number(g.Count()), Number(g.Count(r => r.Needed is not null)),
+            g.First().Cable!.Name, g.First().Cable!.EntryOrBlank(CableTypeFacts.Colours), g.First().Cable!.EntryOrBlank(CableTypeFacts.Plus),
+            Number(g.Count()), Number(g.Count(r => r.Needed is not null)),
             Long(g.Select(r => r.Needed).OfType<Length>().Aggregate(Length.Zero, (sum, l) => sum + l), data.House)!, Long(g.First().Cable!.OnHand, data.House)
                 ?? Blank)),
         "No cable is chosen yet.");

@@ -48,7 +48,8 @@ internal static class PanelSchedule
     }
 
     private static void SignOff(MarkdownWriter to, PaperData data) =>
-        to.Table(["Panel", "Location", "Board", "Breaker", "Rating", "All else on it", "Connected by", "Licence", "On", "Signature"], data.House.Panels.Select(p => Row(
+        to.Table(["Panel", "Location", "Board", "Breaker", "Rating", "All else on it", "Connected by", "Licence", "On", "Signature"],
+        data.House.Panels.Select(p => Row(
         p.Name, p.EntryOrBlank(PanelFacts.Location), p.EntryOrBlank(PanelFacts.Board), p.EntryOrBlank(PanelFacts.Breaker),
         p.EntryOrBlank(PanelFacts.BreakerRating), p.EntryOrBlank(PanelFacts.ElseOnBreaker), p.EntryOrBlank(PanelFacts.ConnectedBy),
         p.EntryOrBlank(PanelFacts.Licence), p.EntryOrBlank(PanelFacts.ConnectedOn), Blank)), "There is no panel in this house.");

@@ -56,7 +56,8 @@ public class StepListTests
         var old = new TestJob(steps: LaterSteps.First).Window("W01");
         foreach (var step in LaterSteps.First.Asked(Phase.Limits, old.Unit("W01")).ToList())
             old.Do(MarkStep.Done(old.Unit("W01"), step));
-        Assert.DoesNotContain("a preset that moves it", Progress.Missing(old.Unit("W01"), StepList.Find("preset-stored")!).Select(m => m.For(new Reader(old.House))));
+        Assert.DoesNotContain("a preset that moves it",
+            Progress.Missing(old.Unit("W01"), StepList.Find("preset-stored")!).Select(m => m.For(new Reader(old.House))));
     }
 
     [Fact]

@@ -22,7 +22,8 @@ public sealed class ListedByRelaxation : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("listed-by-relaxation", "Listing rests on a relaxation", Severity.Note, Phase.RoughIn,
-        new Source(CableListings.Edition + "; the code in force governs", "CL2 between floors, thin CL2X anywhere: in one- and two-family houses only; in conduit, from memory: any listed cable in metal, CL2X in any"));
+        new Source(CableListings.Edition + "; the code in force governs",
+            "CL2 between floors, thin CL2X anywhere: in one- and two-family houses only; in conduit, from memory: any listed cable in metal, CL2X in any"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

@@ -19,7 +19,8 @@ public sealed class HubNamesAlike : UnitCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("hub-names-alike", "Two names at the hub are too much alike", Severity.Caution, Phase.Pair,
         new Source(Source.CommonPractice,
-            "names without spaces and marks are not the same, nor do they differ in one letter more, less or other; a digit and the letter behind a number tell"));
+            "names without spaces and marks are not the same, nor do they differ in one letter more, less or other; " +
+            "a digit and the letter behind a number tell"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

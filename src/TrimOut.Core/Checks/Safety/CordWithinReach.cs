@@ -14,7 +14,8 @@ namespace TrimOut.Core.Checks.Safety;
 public sealed class CordWithinReach : UnitCheck
 {
     private static readonly Message HangsFree = new("{0} of cord or chain hang free within reach; {1} are the most.");
-    private static readonly Message HoldTight = new("Hold it tight with a tensioner fixed to the wall, or shorten it, then measure it in every position again.");
+    private static readonly Message HoldTight =
+        new("Hold it tight with a tensioner fixed to the wall, or shorten it, then measure it in every position again.");
 
     /// <summary>The longest cord that may hang free, as a tape of the house shows it: 8 in, or 200 mm.</summary>
     public static Length Most(DisplayUnits units) => units == DisplayUnits.Inches ? Length.FromInches(8) : Length.FromMillimetres(200);

@@ -25,7 +25,8 @@ public class BreakerOverloadedTests
     [Fact]
     public void AnotherPanelOnTheSameBreakerCounts()
     {
-        var job = OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "12").WithPanel("P2").SayOf("P2", PanelFacts.Board, "a").SayOf("P2", PanelFacts.Breaker, "14");
+        var job = OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "12").WithPanel("P2")
+            .SayOf("P2", PanelFacts.Board, "a").SayOf("P2", PanelFacts.Breaker, "14");
         Assert.Equal("Breaker 14 is rated 15 A; the panels on it draw 4 A, all else 12 A.", job.FaultOf(Check, "P1").Message);
         Assert.IsType<Outcome.Fine>(job.SayOf("P2", PanelFacts.Board, "B").Of(Check, "P1"));
     }

@@ -32,7 +32,8 @@ public class EscapeStaysShutTests
     public void AWindowOfWhichNobodySaidIsNotAPass() => Without("stays put").Lacks(Check, "W01", "way of escape");
 
     [Fact]
-    public void AKindOfWhichNobodySaidIsNotAPass() => Jobs.Walked().Say("W01", WindowFacts.Escape, "yes").Lacks(Check, "W01", "without power of Roller in the kit");
+    public void AKindOfWhichNobodySaidIsNotAPass() =>
+        Jobs.Walked().Say("W01", WindowFacts.Escape, "yes").Lacks(Check, "W01", "without power of Roller in the kit");
 
     private static TestJob Without(string power) => Jobs.Walked().SayOf("Roller", CoveringKindFacts.WithoutPower, power);
 }

@@ -22,7 +22,8 @@ public class OldPaintUntestedTests
     }
 
     [Fact]
-    public void ATestedPaintIsFine() => Assert.IsType<Outcome.Fine>(Painted("1920").SayOf(House, HouseFacts.PaintTested, "A laboratory: none").Of(Check, House));
+    public void ATestedPaintIsFine() =>
+        Assert.IsType<Outcome.Fine>(Painted("1920").SayOf(House, HouseFacts.PaintTested, "A laboratory: none").Of(Check, House));
 
     [Fact]
     public void PaintOfNoYearIsNotAPass() => Assert.Equal("oldest paint, year of the house", new TestJob().MissingOf(Check, House));

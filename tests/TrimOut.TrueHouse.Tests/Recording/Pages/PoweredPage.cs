@@ -14,7 +14,8 @@ internal static class PoweredPage
         foreach (var panel in house.Panels)
         {
             book.Put(panel.Name, (PanelFacts.Board, "Board A"), (PanelFacts.Breaker, panel.Breaker),
-                (PanelFacts.BreakerRating, Number(panel.BreakerRating)), (PanelFacts.ElseOnBreaker, Number(panel.ElseOnBreaker)), (PanelFacts.ConnectedBy, panel.Signed ? "R. Field, licensed electrician" : null),
+                (PanelFacts.BreakerRating, Number(panel.BreakerRating)), (PanelFacts.ElseOnBreaker, Number(panel.ElseOnBreaker)),
+                (PanelFacts.ConnectedBy, panel.Signed ? "R. Field, licensed electrician" : null),
                 (PanelFacts.Licence, panel.Signed ? "EL-0000" : null), (PanelFacts.ConnectedOn, Day(house.Days[Stage.Powered])));
         }
         foreach (var unit in house.Wired.Where(u => u.Panel is not null))

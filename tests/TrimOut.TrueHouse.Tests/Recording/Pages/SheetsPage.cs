@@ -43,7 +43,8 @@ internal static class SheetsPage
             book.Add(ItemKind.PanelType, panel.Name);
             book.Put(panel.Name, (PanelTypeFacts.Outputs, Number(panel.Outputs)), (PanelTypeFacts.Supply, Number(panel.Volts)),
                 (PanelTypeFacts.OutputCurrent, Number(panel.PerOutput)),
-                (PanelTypeFacts.TotalCurrent, Number(panel.Total)), (PanelTypeFacts.InputCurrent, Number(panel.Input(house.Metric))), (PanelTypeFacts.UnitsPerOutput, Number(panel.UnitsPerOutput)));
+                (PanelTypeFacts.TotalCurrent, Number(panel.Total)), (PanelTypeFacts.InputCurrent, Number(panel.Input(house.Metric))),
+                (PanelTypeFacts.UnitsPerOutput, Number(panel.UnitsPerOutput)));
             book.HoldAgainstSheet(ItemKind.PanelType, panel.Name);
         }
         foreach (var hub in house.HubSheets)
