@@ -7,6 +7,7 @@ using TrimOut.Core.Checks.Limits;
 using TrimOut.Core.Checks.Measures;
 using TrimOut.Core.Checks.Panels;
 using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Checks.Safety;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -48,6 +49,9 @@ public class FiguresPageTests
         { "Delivered against ordered", DeliveredSizeOff.Tolerance.Show(DisplayUnits.Inches) },
         { "Neighbours' bars", BarsNotLevel.Tolerance.Show(DisplayUnits.Inches) },
         { "Around the middle screw", MiddleScrew.Around.Show(DisplayUnits.Inches) },
+        { "Free cord or chain, inches", CordWithinReach.Most(DisplayUnits.Inches).Show(DisplayUnits.Inches) },
+        { "Free cord or chain, millimetres", CordWithinReach.Most(DisplayUnits.Millimetres).Show(DisplayUnits.Millimetres) },
+        { "Paint is taken as free of lead from", Invariant((decimal)OldPaintUntested.FreeFrom) },
         { "Bar above the sill", BarOffSill.Tolerance.Show(DisplayUnits.Inches) },
     };
 

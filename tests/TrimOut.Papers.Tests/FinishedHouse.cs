@@ -54,6 +54,8 @@ internal static class FinishedHouse
             (HouseFacts.Client, "R. Example"), (HouseFacts.Address, "12 Sample Lane"), (HouseFacts.SiteContact, "Foreman, 555 0100"),
             (HouseFacts.Crew, "Crew North"),
             (HouseFacts.CodeInForce, "Local wiring rules, 2023 edition"), (HouseFacts.Meter, "Meter 7, calibrated 2026-01-09"),
+            (HouseFacts.OldestPaint, "2026"), (HouseFacts.DrillGuard, "Glasses, masks, a vacuum at the drill"),
+            (HouseFacts.PowerCutTold, "All units stay where they are; that of W03 goes on from its battery."),
             (HouseFacts.FramingOn, "2026-03-02"), (HouseFacts.DrywallOn, "2026-04-20"), (HouseFacts.PaintedOn, "2026-06-15"),
             (HouseFacts.HandoverOn, "2026-09-30"),
             (HouseFacts.DemonstratedOn, "2026-09-30"), (HouseFacts.DemonstratedTo, "R. Example"), (HouseFacts.BinderGivenOn, "2026-09-30"),
@@ -99,7 +101,10 @@ internal static class FinishedHouse
             job.Say(unit, UnitFacts.OrderWidth, Size("45 3/8", "1152")).Say(unit, UnitFacts.OrderHeight, Size("60 1/2", "1537"));
             job.Say(unit, UnitFacts.OrderedOn, "2026-06-22").Say(unit, UnitFacts.Acknowledgement, "A-4711").Say(unit, UnitFacts.Serial, $"SN-{unit}");
             job.Say(unit, UnitFacts.OpenGap, Size("1/2", "12")).Say(unit, UnitFacts.CloseGap, "0");
+            job.Say(unit, UnitFacts.FreeCord, "0").Say(unit, UnitFacts.CordHeldBy, "none").Say(unit, UnitFacts.CordConfirmedBy, "R. Example");
         }
+        foreach (var tag in (string[])["W01", "W02", "W03"])
+            job.Do(SetFact.Typed(job.House, job.House.FindTag(tag)!.Item, WindowFacts.Escape, tag == "W03" ? "yes" : "no"));
         job.Say("W01", UnitFacts.Note, "Stops above the tap.").Say("W01", UnitFacts.Photo, "photos/w01_hung.jpg");
         return job;
     }
@@ -110,19 +115,33 @@ internal static class FinishedHouse
         job.SayOf("Roller", CoveringKindFacts.WarrantyTerm, "Five years from delivery").SayOf("Roller", CoveringKindFacts.WarrantyCovers, "Motor and tube")
             .SayOf("Roller", CoveringKindFacts.WarrantyCall, "The maker, 555 0102");
         job.Add(ItemKind.Panel, "P1");
-        job.SayOf("P1", PanelFacts.Location, "Mechanical room, north wall").SayOf("P1", PanelFacts.Breaker, "Main board 14");
+        job.SayOf("P1", PanelFacts.Location, "Mechanical room, north wall").SayOf("P1", PanelFacts.Board, "Main board")
+            .SayOf("P1", PanelFacts.Breaker, "14").SayOf("P1", PanelFacts.BreakerRating, "15").SayOf("P1", PanelFacts.ElseOnBreaker, "2");
+        job.SayOf("10-output panel", PanelTypeFacts.InputCurrent, "2").SayOf("Roller", CoveringKindFacts.WithoutPower, "moved by hand")
+            .SayOf("16/2", CableTypeFacts.Colours, "red, black").SayOf("16/2", CableTypeFacts.Plus, "red");
         job.SayOf("P1", PanelFacts.ConnectedBy, "Sparks Example").SayOf("P1", PanelFacts.Licence, "EL-0001").SayOf("P1", PanelFacts.ConnectedOn, "2026-08-11");
         foreach (var run in job.House.Runs.Select(r => r.Name).ToList())
         {
             job.Legs(run, ("9 ft", CablePlace.BetweenFloors), ("31 ft", CablePlace.InWall));
             job.Say(run, RunFacts.Cable, "16/2").Say(run, RunFacts.TailAtWindow, "48 in").Say(run, RunFacts.TailFound, "47 in")
                 .Say(run, RunFacts.TailAtPanel, "60 in");
+            job.Say(run, RunFacts.SpareCables, run == "W01" ? "1" : "0");
+            Leg(job, run, 0, LegFacts.FireBarrier, "yes");
+            Leg(job, run, 1, LegFacts.FireBarrier, "no");
+            Leg(job, run, 0, LegFacts.Conduit, run == "W01" ? "metal" : "none");
+            Leg(job, run, 1, LegFacts.Conduit, run == "W02A" ? "plastic" : "none");
             job.Say(run, RunFacts.LabelAtWindow, $"P1-{run}").Say(run, RunFacts.LabelAtPanel, $"P1-{run}");
             job.Say(run, RunFacts.FirstLoop, "0.41").Say(run, RunFacts.SecondLoop, "0.42").Say(run, RunFacts.Photo, $"photos/{run}-open-wall.jpg");
             job.Say(run, RunFacts.OpenVolts, "12.3").Say(run, RunFacts.LoadedVolts, "11.9").Say(run, RunFacts.Polarity, "right");
         }
+        Leg(job, "W01", 0, LegFacts.SealedBy, "The fire-stopping crew");
+        Leg(job, "W01", 0, LegFacts.SealSeenOn, "2026-04-17");
+        job.Say("W01", RunFacts.SpareEnds, "behind P1 and in the head of W01");
         job.Do(Landing.SpreadOut(job.House));
     }
+
+    private static void Leg(TestJob job, string run, int at, Fact fact, string typed) =>
+        job.Do(SetFact.Typed(job.House, job.Run(run).Legs[at].Item, fact, typed));
 
     private static void Controls(TestJob job)
     {

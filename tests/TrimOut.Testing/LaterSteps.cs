@@ -32,6 +32,8 @@ public static class LaterSteps
     {
         Evidence = [.. s.Evidence.Where(f => s.SinceOf(f) == 1)],
         Later = ImmutableDictionary<Fact, int>.Empty,
+        AlsoSince = 1,
+        AlsoMissing = s.AlsoSince == 1 ? s.AlsoMissing : _ => null,
     }));
 
     /// <summary>The second version.</summary>

@@ -10,6 +10,7 @@ using TrimOut.Core.Checks.Measures;
 using TrimOut.Core.Checks.Orders;
 using TrimOut.Core.Checks.Panels;
 using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Checks.Safety;
 using TrimOut.Core.Phases;
 
 namespace TrimOut.Core.Checks;
@@ -20,26 +21,29 @@ public static class AllChecks
     /// <summary>All checks.</summary>
     public static ImmutableArray<ICheck> All { get; } =
     [
-        new LeadAwayFromMotor(), new WindowLeftOutWithoutReason(), new EntryOffLeadSide(), new PositionTwice(),
-            new EntryOffOpening(), new EntryUnderEndBracket(), new EntryUnderCentreSupport(),
+        new LeadAwayFromMotor(), new WindowLeftOutWithoutReason(), new EscapeStaysShut(), new OldPaintUntested(),
+            new EntryOffLeadSide(), new PositionTwice(), new EntryOffOpening(), new EntryUnderEndBracket(), new EntryUnderCentreSupport(),
         new RunPastKitTable(), new VoltsShortAtUnit(), new CableShared(), new CableNotListed(), new ListedByRelaxation(), new LegPlaceOffWay(),
-            new CableShortOnHand(), new NoBoxLongEnough(), new UnitsPastOutputs(), new MotorOffSupply(),
+            new CableShortOnHand(), new NoBoxLongEnough(), new ConductorsAlike(), new UnitsPastOutputs(), new MotorOffSupply(),
         new TailUnderHalfWidth(), new TailUnderWholeWidth(), new TailShortOfMotor(), new EntryUnderMiddleScrew(), new MainsTouched(), new MainsTooNear(),
             new HoleNearEdge(), new LabelEndsDiffer(), new LabelTwice(), new LabelOffUnit(), new PanelTailShort(), new TailLongerThanLeft(),
+            new FireStopOpen(), new NoSpareCable(),
         new LoopOpenOrShorted(), new ConductorsNotApart(), new LoopOffLength(), new SecondLoopDiffers(), new LoopTestLeftOut(), new PanelPastClassTwo(),
         new MeasuresIncomplete(), new MeasuredBeforePaint(), new FinishedOffRough(), new WidthsSpread(), new HeightsSpread(),
             new PassesDisagree(), new DiagonalsOffSides(), new OutOfSquare(),
         new DepthTooShallow(), new SetbackTooDeep(), new StandsOutOfReveal(), new HandleInHangingPlane(), new OverlapShort(), new OverlapPastCorner(),
         new StackOverGlass(), new StackInTheWay(), new HeadRoomShort(), new CornerClash(), new ScrewUnderCentreSupport(),
             new SetbackPastReveal(), new CentreSupportLeftOut(),
-        new RollPastHeadCover(), new OrderPastOpening(), new PlumbWidthShort(), new OrderOffMeasures(), new PartsPastOpening(), new GapBetweenUnitsTooSmall(),
-            new GapBetweenUnitsTooLarge(),
-        new DeliveredSizeOff(), new BoxLabelOff(), new DeliveredDamaged(), new SerialTwice(),
+        new StepOffUnits(), new RollPastHeadCover(), new OrderPastOpening(), new PlumbWidthShort(), new OrderOffMeasures(), new PartsPastOpening(),
+            new GapBetweenUnitsTooSmall(), new GapBetweenUnitsTooLarge(),
+        new DeliveredSizeOff(), new BoxLabelOff(), new DeliveredDamaged(), new SerialTwice(), new CordWithinReach(),
         new OutputPastPanel(), new OutputShared(), new OutputOverloaded(), new OutputOverloadedTogether(), new PanelOverloaded(), new MainsUnsigned(),
+            new BreakerOverloaded(),
             new LiveBeforeConnected(), new PolaritySwapped(), new OpenVoltsOffSupply(), new LoadedAboveOpen(), new LoadedUnderLeast(), new LoadedVoltsLow(),
-        new HubPastDevices(), new RemotePastUnits(), new PlateTooSmall(), new UnitOffRoomRemote(), new HubNameTwice(), new HubNamesAlike(),
-        new BarsNotLevel(), new BarOffSill(), new BarInGlass(),
-        new StepWithoutEvidence(), new KitUnchecked(), new SheetContradictsItself(),
+        new HubPastDevices(), new RemotePastUnits(), new RemoteAtAnotherHub(), new PlateTooSmall(), new UnitOffRoomRemote(), new HubNameTwice(),
+            new HubNamesAlike(),
+        new BarsNotLevel(), new BarOffSill(), new BarInGlass(), new PresetOffRemote(),
+        new StepWithoutEvidence(), new StepPassedOver(), new DatesRunBackwards(), new KitUnchecked(), new SheetContradictsItself(),
         new ValuesDisagree(), new RemovedWhileWorkedOn(), new TagTwice(),
     ];
 

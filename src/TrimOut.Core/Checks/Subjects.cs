@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 
 namespace TrimOut.Core.Checks;
 
@@ -26,6 +27,12 @@ public static class Subjects
     public static Subjects<Window> CoveredWindows { get; } = new(house => house.Windows.Where(w => !w.LeftOut).Select(w => w.Id), (house, id) =>
         house.FindWindow(id)!);
 
+    /// <summary>Kinds of covering in the kit, as they were added.</summary>
+    public static Subjects<CoveringKind> Kinds { get; } = Of(ItemKind.CoveringKind, (house, item) => new CoveringKind(house, item));
+
+    /// <summary>Cables in the kit, as they were added.</summary>
+    public static Subjects<CableType> Cables { get; } = Of(ItemKind.CableType, (house, item) => new CableType(house, item));
+
     /// <summary>Panels, as they were added.</summary>
     public static Subjects<Panel> Panels { get; } = Of(ItemKind.Panel, (house, item) => new Panel(house, item));
 
@@ -34,6 +41,10 @@ public static class Subjects
 
     /// <summary>Remotes, as they were added.</summary>
     public static Subjects<Remote> Remotes { get; } = Of(ItemKind.Remote, (house, item) => new Remote(house, item));
+
+    /// <summary>Everything that walks through phases: units, then panels, then the house itself.</summary>
+    public static Subjects<Subject> Walkers { get; } = new(house => Progress.Walkers(house).Select(w => w.Id), (house, id) =>
+        id == Houses.House.RootId ? new JobItself(house) : house.FindUnit(id) as Subject ?? house.FindPanel(id)!);
 
     /// <summary>The job itself.</summary>
     public static Subjects<JobItself> House { get; } = new(_ => [Houses.House.RootId], (house, _) => new JobItself(house));

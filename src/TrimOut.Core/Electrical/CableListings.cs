@@ -39,6 +39,18 @@ public static class CableListings
         _ => ServesAs(used, Cl2),
     };
 
+    /// <summary>Whether a conduit allows a cable in a place where it may not go without one.</summary>
+    /// <remarks>
+    /// From memory of the same 725.135: any listed cable in a metal raceway, between floors with a fire-stop at each; one for limited use in any raceway
+    /// inside a wall. The code in force governs.
+    /// </remarks>
+    public static bool InConduit(CableListing used, CablePlace place, Conduit conduit) => conduit switch
+    {
+        Conduit.Metal => used != NotListed,
+        Conduit.Plastic => place == CablePlace.InWall && ServesAs(used, Cl2x),
+        _ => false,
+    };
+
     /// <summary>What a dwelling relaxes for a cable that may not go there in any building.</summary>
     public static Relaxation InDwelling(CableListing used, CablePlace place, Dwelling dwelling)
     {

@@ -12,6 +12,9 @@ public static class CableTypeFacts
     public static readonly Fact<ConductorSize> Conductor = Of.Conductor("conductor", "Conductor", "Gauge or metric size.");
     public static readonly Fact<Stranding> Stranding = Of.Choice<Stranding>("stranding", "Stranding", "Solid or stranded.");
     public static readonly Fact<CableListing> Listing = Of.Choice<CableListing>("listing", "Listing", "What is printed on the jacket.");
+    public static readonly Fact<string> Colours = Of.Text("colours", "Conductor colours",
+        "The colour of each conductor with its stripe or tape, such as red, black.", null, 80);
+    public static readonly Fact<string> Plus = Of.Text("plus", "Plus is", "Which of these colours is plus in this house.", null, 40);
     public static readonly Fact<Length> LongestRun = Of.Cable("longest-run", "Longest run", "The longest run that the maker's table allows with it.", null);
     public static readonly Fact<Length> Diameter = Of.Opening("diameter", "Outside diameter", "Over the jacket.", null, 0, 2);
     public static readonly Fact<Length> BoxLength = Of.Cable("box-length", "Box", "Cable in a full box.", null, 10000);
@@ -19,5 +22,5 @@ public static class CableTypeFacts
 
     public static readonly Fact<PartCounts> PartsPerRun = Of.Parts("parts-per-run", "Parts per run", "What each run of it needs besides the cable, counted.");
 
-    internal static readonly Fact[] All = [Name, Conductor, Stranding, Listing, LongestRun, Diameter, BoxLength, OnHand, PartsPerRun];
+    internal static readonly Fact[] All = [Name, Conductor, Stranding, Listing, Colours, Plus, LongestRun, Diameter, BoxLength, OnHand, PartsPerRun];
 }

@@ -118,6 +118,32 @@ public enum CablePlace
     AirHandlingSpace,
 }
 
+/// <summary>The tube that a leg of cable lies in, which can relax the listing that it needs.</summary>
+public enum Conduit
+{
+    /// <summary>No tube.</summary>
+    None,
+
+    /// <summary>A metal one, closed all along.</summary>
+    Metal,
+
+    /// <summary>A plastic one.</summary>
+    Plastic,
+}
+
+/// <summary>What a covering does when its power fails.</summary>
+public enum WithoutPower
+{
+    /// <summary>It stays where it is, and no hand moves it.</summary>
+    StaysPut,
+
+    /// <summary>It is moved by hand, without a tool.</summary>
+    MovedByHand,
+
+    /// <summary>It opens by itself, or moves on from a battery.</summary>
+    Opens,
+}
+
 /// <summary>The marking of a cable for power-limited circuits and what may stand in for one, NFPA 70-2017 table 725.154(A).</summary>
 public enum CableListing
 {

@@ -15,6 +15,8 @@ public static class CoveringKindFacts
     public static readonly Fact<Voltage> LeastVolts = Of.Volts("least-volts", "Least volts", "The least at the motor at which it still lifts.", null, 1, 60);
     public static readonly Fact<Current> RunningCurrent = Of.Amps("running-current", "Running current", "While it lifts.");
     public static readonly Fact<Current> StartingCurrent = Of.Amps("starting-current", "Starting current", "In the first moment.");
+    public static readonly Fact<WithoutPower> WithoutPower = Of.Choice<WithoutPower>("without-power", "Without power",
+        "What it does when its power fails: it stays put, is moved by hand, or opens.");
     public static readonly Fact<Length> EndBracket = Of.Opening("end-bracket", "End bracket", "How far the end bracket reaches in from the jamb.", null, 0, 24);
     public static readonly Fact<Length> EndBracketBack = Of.Opening("end-bracket-back", "Bracket back",
         "How far the end bracket reaches back from its front.", null, 0, 24);
@@ -74,7 +76,8 @@ public static class CoveringKindFacts
 
     internal static readonly Fact[] All =
     [
-        Name, MotorEnd, RaisedForm, MotorVolts, LeastVolts, RunningCurrent, StartingCurrent, EndBracket, EndBracketBack, EndBracketDown,
+        Name, MotorEnd, RaisedForm, MotorVolts, LeastVolts, RunningCurrent, StartingCurrent, WithoutPower,
+        EndBracket, EndBracketBack, EndBracketDown,
         CentreBracket, CentreFrom, MiddleScrew, GapBetween, GapMost, EndAllowance, OrderedInside, DeductionInside, OrderedOutside, DeductionOutside,
         PartsPerUnit, Setback, LeadBehind, Tube, FabricThickness,
         ExtraFabric, StackFixed, StackShare,

@@ -53,9 +53,9 @@ internal sealed class Declare(ItemKind subject)
             v => NumberText.Plain(v.Volts), v => v.ToString()))
         { IsReading = reading };
 
-    public Fact<Current> Amps(string name, string label, string help, Phase? phase = null) =>
+    public Fact<Current> Amps(string name, string label, string help, Phase? phase = null, decimal least = 0.001m, decimal most = 50) =>
         Make(name, label, help, phase, new ParsedForm<Current>("0.8",
-            t => NumberText.Read(t, "amperes", 0.001m, 50, ("", 1), ("a", 1), ("ma", 0.001m)).Then<Current>(n => new Current(n)),
+            t => NumberText.Read(t, "amperes", least, most, ("", 1), ("a", 1), ("ma", 0.001m)).Then<Current>(n => new Current(n)),
             a => NumberText.Plain(a.Amperes), a => a.ToString()));
 
     public Fact<Resistance> Ohms(string name, string label, string help, Phase? phase) =>

@@ -28,6 +28,11 @@ public static class HouseFacts
         "One step of its last digit on ohms, such as 0.01 or 0.1; kept with each loop reading from now on, and decides how near it must come.");
     public static readonly Fact<Temperature> CableAtTest = Of.Degrees("cable-at-test", "Cable at tests",
         "How warm the cables are while loops are read; kept with each loop reading from now on. Warm copper reads more.");
+    public static readonly Fact<int> OldestPaint = Of.Count("oldest-paint", "Oldest paint, year",
+        "The year of the oldest paint that is drilled or sanded; in a new house the year in which it is built.", Phase.WalkThrough, 1500, 2200);
+    public static readonly Fact<string> PaintTested = Of.Text("paint-tested", "Paint tested for lead", "Who tested it, and what was found.", Phase.WalkThrough);
+    public static readonly Fact<string> DrillGuard = Of.Text("drill-guard", "Eyes and dust",
+        "What protects whoever drills, and whoever lives there, from chips and dust.", Phase.RoughIn);
     public static readonly Fact<DateOnly> FramingOn = Of.Date("framing-on", "Framing walk", "When the framing is open to walk.", Phase.WalkThrough);
     public static readonly Fact<DateOnly> DrywallOn = Of.Date("drywall-on", "Drywall starts", "After this day a mistake costs a wall.", Phase.RoughIn);
     public static readonly Fact<DateOnly> PaintedOn = Of.Date("painted-on", "Painted", "When the finished openings can be measured.", Phase.CloseIn);
@@ -49,6 +54,8 @@ public static class HouseFacts
     public static readonly Fact<DateOnly> DemonstratedOn = Of.Date("demonstrated-on", "Demonstrated on",
         "When every unit was shown to the owner.", Phase.Handover);
     public static readonly Fact<string> DemonstratedTo = Of.Text("demonstrated-to", "Demonstrated to", "Who saw it.", Phase.Handover);
+    public static readonly Fact<string> PowerCutTold = Of.Text("power-cut-told", "In a power cut",
+        "What the owner was told and shown that each unit does without power, and how it is moved by hand.", Phase.Handover, 400);
     public static readonly Fact<DateOnly> BinderGivenOn = Of.Date("binder-given-on", "Binder given on", "When the binder was handed over.", Phase.Handover);
     public static readonly Fact<string> OpenItemsAgreed = Of.Text("open-items-agreed", "Open items agreed",
         "What was agreed about the items still open, or none.", Phase.Handover, 400);
@@ -66,8 +73,9 @@ public static class HouseFacts
     internal static readonly Fact[] All =
     [
         Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, Meter, MeterLeads, MeterStep, CableAtTest,
+        OldestPaint, PaintTested, DrillGuard,
         FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature, PanelTail, CutLoss, SpreadLimit, SquareLimit, PassLimit,
-        DemonstratedOn, DemonstratedTo, BinderGivenOn, OpenItemsAgreed, AcceptedBy, AcceptedOn,
+        DemonstratedOn, DemonstratedTo, PowerCutTold, BinderGivenOn, OpenItemsAgreed, AcceptedBy, AcceptedOn,
         WarrantyTerm, WarrantyCovers, WarrantyFrom, WarrantyCall, Step,
     ];
 }

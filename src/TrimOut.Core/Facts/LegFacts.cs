@@ -14,5 +14,14 @@ public static class LegFacts
     public static readonly Fact<CablePlace> Place = Of.Choice<CablePlace>("place", "Place",
         "What is around it: a wall, the way between floors, an air-handling space.", Phase.RoughIn);
 
-    internal static readonly Fact[] All = [Direction, Length, Place];
+    public static readonly Fact<Conduit> Conduit = Of.Choice<Conduit>("conduit", "Conduit",
+        "The tube that it lies in. The code in force says what that relaxes.", Phase.RoughIn);
+
+    public static readonly Fact<YesNo> FireBarrier = Of.Choice<YesNo>("fire-barrier", "Through a fire barrier",
+        "Whether it goes through a wall or floor that must hold back fire. The drawings or the local authority say which do.", Phase.RoughIn);
+    public static readonly Fact<string> SealedBy = Of.Text("sealed-by", "Sealed by",
+        "Who sealed the hole around it so that fire does not pass.", Phase.RoughIn);
+    public static readonly Fact<DateOnly> SealSeenOn = Of.Date("seal-seen-on", "Seal seen on", "The day on which that seal was seen.", Phase.RoughIn);
+
+    internal static readonly Fact[] All = [Direction, Length, Place, Conduit, FireBarrier, SealedBy, SealSeenOn];
 }

@@ -30,6 +30,9 @@ public static class RunFacts
     public static readonly Fact<string> LabelAtPanel = Of.Text("label-at-panel", "Label at panel",
         "What is written on the cable in the mechanical room.", Phase.RoughIn, 40);
     public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture of the open wall.", Phase.RoughIn, 240);
+    public static readonly Fact<int> SpareCables = Of.Count("spare-cables", "Spare cables",
+        "How many more cables lie beside it, for the day on which it fails; 0 for none.", Phase.RoughIn, 0, 9);
+    public static readonly Fact<string> SpareEnds = Of.Text("spare-ends", "Spare ends at", "Where both ends of the spare cables are.", Phase.RoughIn);
     public static readonly Fact<Resistance> FirstLoop = Of.Ohms("first-loop", "First test, loop",
         "Loop resistance with the far end shorted, as the meter shows it.", Phase.RoughIn);
 
@@ -55,7 +58,7 @@ public static class RunFacts
     internal static readonly Fact[] All =
     [
         Cable, Bundle, BranchesOff, MainsDistance, MainsSheathed, HoleEdge, NailPlates, TailAtWindow, TailAtPanel, LabelAtWindow,
-        LabelAtPanel, Photo, FirstLoop, FirstApart,
+        LabelAtPanel, Photo, SpareCables, SpareEnds, FirstLoop, FirstApart,
         TailFound, SecondLoop, SecondApart, Panel, Output, OpenVolts, LoadedVolts, Polarity, Note,
     ];
 }

@@ -58,6 +58,13 @@ public static class UnitFacts
     public static readonly Fact<Length> MiddleScrew = Of.Reading("middle-screw", "Middle screw",
         "Distance of the middle screw from the left end of the unit.", Phase.Hang, 0, 360);
 
+    public static readonly Fact<Length> FreeCord = Of.Reading("free-cord", "Free cord",
+        "The longest cord, chain or cable that hangs free within reach, in any position of the unit; 0 for none.", Phase.Hang, 0, 360);
+    public static readonly Fact<string> CordHeldBy = Of.Text("cord-held-by", "Cord held by",
+        "What holds cords and chains tight, such as a tensioner fixed to the wall; none where there is nothing to hold.", Phase.Hang);
+    public static readonly Fact<string> CordConfirmedBy = Of.Text("cord-confirmed-by", "Cord confirmed by",
+        "Who looked at it in every position, for a child's sake.", Phase.Hang);
+
     public static readonly Fact<ItemRef> Hub = Of.Item(ItemKind.Hub, "hub", "Hub", "The hub it is paired with.", Phase.Pair);
     public static readonly Fact<string> HubName = Of.Text("hub-name", "Name at the hub", "What the hub calls it, unique in the house.", Phase.Pair, 40);
 
@@ -74,6 +81,7 @@ public static class UnitFacts
     [
         Position, Kind, LeadSide, Power, EntrySide, EntryFromJamb, EntryBack, EntryBelowHead, Group, EntryAsBuilt, PartWidth,
         Fabric, Colour, Opacity, HeadCover, OrderWidth, OrderHeight, OrderedOn, Acknowledgement,
-        BoxLabel, DeliveredWidth, DeliveredHeight, Damage, Serial, Setback, MiddleScrew, Hub, HubName, OpenGap, CloseGap, Photo, Note, Step,
+        BoxLabel, DeliveredWidth, DeliveredHeight, Damage, Serial, Setback, MiddleScrew,
+        FreeCord, CordHeldBy, CordConfirmedBy, Hub, HubName, OpenGap, CloseGap, Photo, Note, Step,
     ];
 }

@@ -21,6 +21,9 @@ public static class WindowFacts
     public static readonly Fact<Length> RoughWidth = Of.Opening("rough-width", "Rough width", "Width at framing.", Phase.WalkThrough, 4, Most);
     public static readonly Fact<Length> RoughHeight = Of.Opening("rough-height", "Rough height", "Height at framing.", Phase.WalkThrough, 4, Most);
 
+    public static readonly Fact<YesNo> Escape = Of.Choice<YesNo>("escape", "Way of escape",
+        "Whether it counts as a way out in a fire. The local code and its authority say which windows do.", Phase.WalkThrough);
+
     public static readonly Fact<Length> WidthTop = Of.Reading("width-top", "Width, top", "Finished width at the top.", Phase.Measure, 4, Most);
     public static readonly Fact<Length> WidthMiddle = Of.Reading("width-middle", "Width, middle", "Finished width at the middle.", Phase.Measure, 4, Most);
     public static readonly Fact<Length> WidthBottom = Of.Reading("width-bottom", "Width, bottom", "Finished width at the bottom.", Phase.Measure, 4, Most);
@@ -65,7 +68,7 @@ public static class WindowFacts
 
     internal static readonly Fact[] All =
     [
-        Tag, Room, Covered, NotCoveredBecause, Facing, Reach, Mount, RoughWidth, RoughHeight,
+        Tag, Room, Covered, NotCoveredBecause, Facing, Reach, Mount, RoughWidth, RoughHeight, Escape,
         WidthTop, WidthMiddle, WidthBottom, HeightLeft, HeightMiddle, HeightRight, DiagonalDown, DiagonalUp, Depth, DepthTo,
         WidthAgain, HeightAgain, InTheWay, InTheWayDepth, OverlapEachSide, HeadAbove,
         GlassBelowHead, ClearHeight, WallAbove, MeetsRight, CornerAngle, ToCornerRight, ToCornerLeft, Photo, Note,

@@ -119,6 +119,12 @@ public sealed class Leg(House house, Item item) : Subject(house, item)
     /// <summary>How long it is.</summary>
     public Length? Length => Item.Get(LegFacts.Length);
 
+    /// <summary>The tube that it lies in; null while nobody said.</summary>
+    public Conduit? Conduit => Item.Get(LegFacts.Conduit);
+
+    /// <summary>Whether it goes through a wall or floor that must hold back fire; null while nobody said.</summary>
+    public bool? ThroughFireBarrier => Item.Get(LegFacts.FireBarrier) is { } barrier ? barrier == YesNo.Yes : null;
+
     /// <summary>What is around it.</summary>
     public CablePlace? Place => Item.Get(LegFacts.Place);
 }

@@ -19,6 +19,9 @@ public sealed class CoveringKind(House house, Item item) : KitSheet(house, item)
     /// <summary>Whether it rolls or stacks.</summary>
     public RaisedForm? RaisedForm => Item.Get(CoveringKindFacts.RaisedForm);
 
+    /// <summary>What it does when its power fails.</summary>
+    public WithoutPower? WithoutPower => Item.Get(CoveringKindFacts.WithoutPower);
+
     /// <summary>A length on the sheet.</summary>
     public Length? this[Fact<Length> fact] => Item.Get(fact);
 
@@ -81,6 +84,9 @@ public sealed class PanelType(House house, Item item) : KitSheet(house, item)
 
     /// <summary>The most that all outputs give together.</summary>
     public Current? TotalCurrent => Item.Get(PanelTypeFacts.TotalCurrent);
+
+    /// <summary>The most that it draws from the mains.</summary>
+    public Current? InputCurrent => Item.Get(PanelTypeFacts.InputCurrent);
 
     /// <summary>How many units one output may feed.</summary>
     public int? UnitsPerOutput => Item.Get(PanelTypeFacts.UnitsPerOutput);

@@ -15,13 +15,19 @@ internal static class HandoverSteps
         new("demonstrated", Phase.Handover, ItemKind.House, "Demonstration given",
             "Every room, every remote.",
             [HouseFacts.DemonstratedOn, HouseFacts.DemonstratedTo]),
+        new("power-cut-shown", Phase.Handover, ItemKind.House, "Power cut explained",
+            "What each unit does without power, and how it is moved by hand; first of all at a window that is a way of escape.",
+            [HouseFacts.PowerCutTold])
+        {
+            Since = 2,
+        },
         new("binder-given", Phase.Handover, ItemKind.House, "Binder given",
             "On paper, and the file.",
             [HouseFacts.BinderGivenOn]),
         new("open-items-agreed", Phase.Handover, ItemKind.House, "Open items agreed",
             "Read the punch list together; write what was agreed, or none.",
             [HouseFacts.OpenItemsAgreed]),
-        new("signed-off", Phase.Handover, ItemKind.House, "Signed off",
+        new(SignOff.StepId, Phase.Handover, ItemKind.House, "Signed off",
             "The owner signs the last page.",
             [HouseFacts.AcceptedBy, HouseFacts.AcceptedOn]),
     ];

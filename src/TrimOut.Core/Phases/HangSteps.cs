@@ -27,6 +27,12 @@ internal static class HangSteps
         new("clicked-in", Phase.Hang, ItemKind.Unit, "Clicked in",
             "Pull on both ends: it must not come out.",
             []),
+        new("cords-safe", Phase.Hang, ItemKind.Unit, "Cords and chains safe for a child",
+            "Move it from end to end and look for whatever a child could put its head into; the local rules on cords govern.",
+            [UnitFacts.FreeCord, UnitFacts.CordHeldBy, UnitFacts.CordConfirmedBy])
+        {
+            Since = 2,
+        },
         new("moves-free", Phase.Hang, ItemKind.Unit, "Moves free",
             "By hand, without power: nothing rubs. No loose cord or cable loop within a child's reach.",
             []),

@@ -1,12 +1,15 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Phases;
 
 /// <summary>Open and close limits, presets.</summary>
 internal static class LimitsSteps
 {
+    private static readonly Message APreset = new("a preset that moves it");
+
     public static readonly ImmutableArray<Step> All =
     [
         new("open-limit", Phase.Limits, ItemKind.Unit, "Open limit set and seen",
@@ -19,7 +22,11 @@ internal static class LimitsSteps
             "Open and closed, seen from across the room.",
             []),
         new("preset-stored", Phase.Limits, ItemKind.Unit, "Preset stored",
-            "Hold until the cue; move away and call it back.",
-            []),
+            "Hold until the cue; move away and call it back. Where no preset moves it, mark it not needed.",
+            [])
+        {
+            AlsoSince = 2,
+            AlsoMissing = subject => subject.House.Look(Lookups.PresetsByUnit, subject.Id).Count > 0 ? null : APreset.With(),
+        },
     ];
 }

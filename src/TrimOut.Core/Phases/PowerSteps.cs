@@ -14,7 +14,10 @@ internal static class PowerSteps
             [PanelFacts.Type, PanelFacts.Location]),
         new("mains-connected", Phase.Power, ItemKind.Panel, "Connected to mains by a licensed electrician",
             "Mains work is for a licensed electrician only. Write down who did it and the licence.",
-            [PanelFacts.Breaker, PanelFacts.ConnectedBy, PanelFacts.Licence, PanelFacts.ConnectedOn]),
+            [PanelFacts.Board, PanelFacts.Breaker, PanelFacts.BreakerRating, PanelFacts.ConnectedBy, PanelFacts.Licence, PanelFacts.ConnectedOn])
+        {
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(PanelFacts.Board, 2).Add(PanelFacts.BreakerRating, 2),
+        },
         new("landed", Phase.Power, ItemKind.Unit, "Landed on its output",
             "Panel off. Red to red, black to black; label in view.",
             [RunFacts.Panel, RunFacts.Output])

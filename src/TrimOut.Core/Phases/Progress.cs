@@ -63,14 +63,14 @@ public readonly record struct Progress(int Done, int Total)
             if (Lacks(subject, fact))
                 return false;
         }
-        return step.AlsoMissing(subject) is null;
+        return (steps ?? StepList.Shipped).AlsoMissing(step, subject) is null;
     }
 
     /// <summary>The evidence that a step still lacks of what it asks for, facts by label, in small letters where asked; empty when it has all.</summary>
     public static IReadOnlyList<Arg> Missing(Subject subject, Step step, StepList? steps = null, bool small = false)
     {
         var missing = (steps ?? StepList.Shipped).EvidenceOf(step, subject).Where(f => Lacks(subject, f)).Select(f => Arg.Label(f, small)).ToList();
-        if (step.AlsoMissing(subject) is { } more)
+        if ((steps ?? StepList.Shipped).AlsoMissing(step, subject) is { } more)
             missing.Add(more);
         return missing;
     }

@@ -31,6 +31,12 @@ internal static class RoughInSteps
         {
             Applies = unit => unit.OnPanel,
         },
+        new("drilling-guarded", Phase.RoughIn, ItemKind.House, "Eyes and dust guarded at drilling",
+            "Eye protection for everybody near; dust caught where it is made; nobody drills overhead alone.",
+            [HouseFacts.DrillGuard])
+        {
+            Since = 2,
+        },
         new("cable-pulled", Phase.RoughIn, ItemKind.Unit, "Cable pulled, tails left",
             "Tail at the window: at least half of its width, better the whole.",
             [RunFacts.TailAtWindow, RunFacts.TailAtPanel])
@@ -48,6 +54,22 @@ internal static class RoughInSteps
             [RunFacts.Photo])
         {
             Applies = unit => unit.OnPanel,
+        },
+        new("spares-noted", Phase.RoughIn, ItemKind.Unit, "Spare cables noted",
+            "A second cable costs little while the wall is open; write 0 where there is none.",
+            [RunFacts.SpareCables])
+        {
+            Applies = unit => unit.OnPanel,
+            Since = 2,
+        },
+        new("fire-stops-seen", Phase.RoughIn, ItemKind.Unit, "Fire barriers sealed and seen",
+            "Say of each leg whether it goes through a fire barrier. Who may seal the hole, and with what, is for the local code to say; " +
+                "see it before the wall closes.",
+            [])
+        {
+            Applies = unit => unit.OnPanel,
+            Since = 2,
+            AlsoMissing = subject => subject is Unit { Run: { } run } ? FireBarriers.MissingOf(run) : Legs.With(),
         },
         new("tested-first", Phase.RoughIn, ItemKind.Unit, "First test",
             "Short the window end, read the loop. Take the short off and read again: it must read open. The loop sees no short near the window.",

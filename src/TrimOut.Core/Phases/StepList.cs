@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Phases;
 
@@ -65,6 +66,10 @@ public sealed class StepList
         var held = Math.Max(step.Since, HeldTo(step.Phase, subject));
         return held == Version ? step.Evidence : step.Evidence.Where(f => step.SinceOf(f) <= held);
     }
+
+    /// <summary>What is missing of the evidence that is no single fact, as far as it is asked; null when nothing is.</summary>
+    public Sentence? AlsoMissing(Step step, Subject subject) =>
+        step.AlsoSince <= Math.Max(step.Since, HeldTo(step.Phase, subject)) ? step.AlsoMissing(subject) : null;
 
     /// <summary>The version of the list that a phase of a unit, a panel or the house is held to.</summary>
     /// <remarks>

@@ -11,7 +11,11 @@ internal static class WalkThroughSteps
     [
         new("opening-seen", Phase.WalkThrough, ItemKind.Unit, "Opening recorded",
             "Read the rough opening with a tape; note what it takes to reach its head.",
-            [WindowFacts.Room, WindowFacts.Facing, WindowFacts.Reach, WindowFacts.Mount, WindowFacts.RoughWidth, WindowFacts.RoughHeight]),
+            [WindowFacts.Room, WindowFacts.Facing, WindowFacts.Reach, WindowFacts.Mount, WindowFacts.RoughWidth, WindowFacts.RoughHeight,
+                WindowFacts.Escape])
+        {
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(WindowFacts.Escape, 2),
+        },
         new("covering-planned", Phase.WalkThrough, ItemKind.Unit, "Kind, lead side and power decided",
             "Stand inside the room, face the window: left and right are as you see them.",
             [UnitFacts.Kind, UnitFacts.LeadSide, UnitFacts.Power]),
@@ -20,6 +24,12 @@ internal static class WalkThroughSteps
             [UnitFacts.EntrySide, UnitFacts.EntryFromJamb, UnitFacts.EntryBack, UnitFacts.EntryBelowHead])
         {
             Applies = unit => unit.OnPanel,
+        },
+        new("paint-asked", Phase.WalkThrough, ItemKind.House, "Age of the paint asked",
+            "Old paint may hold lead: who may drill or sand it, and how, is for the local rules to say.",
+            [HouseFacts.OldestPaint])
+        {
+            Since = 2,
         },
     ];
 }

@@ -23,7 +23,9 @@ internal static class PanelMap
                 ("Hangs", panel.Entry(PanelFacts.Location)),
                 ("Type", panel.Entry(PanelFacts.Type)),
                 ("Output voltage", panel.Type?.Entry(PanelTypeFacts.Supply) ?? Dash),
+                ("Board", panel.Entry(PanelFacts.Board)),
                 ("Breaker", panel.Entry(PanelFacts.Breaker)),
+                ("Breaker rating", panel.Entry(PanelFacts.BreakerRating)),
                 ("Connected to mains by", panel.EntryOrNotYet(PanelFacts.ConnectedBy)),
                 ("Licence", panel.Entry(PanelFacts.Licence)),
                 ("Connected on", panel.EntryOrNotYet(PanelFacts.ConnectedOn)));

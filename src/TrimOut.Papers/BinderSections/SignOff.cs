@@ -17,6 +17,7 @@ internal static class SignOff
         to.Facts("What", "Entry",
             ("Demonstrated on", job.EntryOrNotYet(HouseFacts.DemonstratedOn)),
             ("Demonstrated to", job.EntryOrNotYet(HouseFacts.DemonstratedTo)),
+            ("In a power cut", job.EntryOrNotYet(HouseFacts.PowerCutTold)),
             ("Binder given on", job.EntryOrNotYet(HouseFacts.BinderGivenOn)),
             ("Open items agreed", job.EntryOrNotYet(HouseFacts.OpenItemsAgreed)),
             ("Accepted by", job.EntryOrNotYet(HouseFacts.AcceptedBy)),

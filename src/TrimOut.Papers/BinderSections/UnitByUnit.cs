@@ -41,6 +41,10 @@ internal static class UnitByUnit
             ("Remotes", u => u.Remotes.Select(r => r.Name).JoinOrDash()),
             ("Presets", u => presets[u.Id].JoinOrDash("; ")),
             ("Limits", u => Ours($"open {u.EntryOrNotYet(UnitFacts.OpenGap)} above the glass, closed {u.EntryOrNotYet(UnitFacts.CloseGap)} above the sill")),
+            ("In a power cut", u => u.Kind?.Entry(CoveringKindFacts.WithoutPower) ?? Dash),
+            ("Cords and chains", u => u.Shown(UnitFacts.FreeCord) is not { } free ? NotYet
+                : Ours($"{free} free, held by {u.EntryOrNotYet(UnitFacts.CordHeldBy)}, " +
+                $"confirmed by {u.EntryOrNotYet(UnitFacts.CordConfirmedBy)}")),
             ("Serial", u => u.EntryOrNotYet(UnitFacts.Serial)),
             ("Pictures", u => new[] { window.Show(WindowFacts.Photo), u.Show(UnitFacts.Photo), u.Run?.Show(RunFacts.Photo) }.JoinOrDash("; ")),
             ("Notes", u => new[] { window.Show(WindowFacts.Note), u.Show(UnitFacts.Note), u.Run?.Show(RunFacts.Note) }.JoinOrDash("; ")),

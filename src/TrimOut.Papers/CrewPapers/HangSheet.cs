@@ -18,6 +18,7 @@ internal static class HangSheet
         Ours("Panel off at its breaker while leads are brought out and spliced."),
         Ours("Ladder on firm ground; two people for a wide unit. Drill only where nothing runs: " +
             "the pull sheet and the pictures of the open wall say where the cable is."),
+        Ours($"Eyes and dust: {new JobItself(data.House).EntryOrBlank(HouseFacts.DrillGuard)}."),
         Ours("No loose cord and no loop of cable within a child's reach when you leave the room."));
 
     private static void Rooms(MarkdownWriter to, PaperData data)
@@ -39,7 +40,9 @@ internal static class HangSheet
             Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.Shown(UnitFacts.Setback) ?? u.Kind?.Shown(CoveringKindFacts.Setback) ?? Blank,
             Ours(u.NeedsCentreSupport ? "yes" : "no"))));
-        to.Table(["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves free", "Setback as built", "Who"],
-            units.Select(u => Row(u.Tag, Box, u.OnPanel ? Box : Dash, Box, Box, Blank, Blank)));
+        to.Table(
+            ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves free", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
+            units.Select(u => Row(u.Tag, Box, u.OnPanel ? Box : Dash, Box, Box, Blank,
+                u.EntryOrBlank(UnitFacts.FreeCord), u.EntryOrBlank(UnitFacts.CordHeldBy), u.EntryOrBlank(UnitFacts.CordConfirmedBy), Blank)));
     }
 }

@@ -19,6 +19,8 @@ internal static class PullSheet
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Look before you drill: pipes, mains, and what holds the house up. How large a hole may be is for the builder to say."),
+        Ours($"Eyes and dust: {new JobItself(data.House).EntryOrBlank(HouseFacts.DrillGuard)}."),
+        Ours("A hole through a fire barrier is sealed by whoever the local code lets do it, and seen, before the wall closes."),
         Ours("Keep apart from mains wiring by what the local code asks. Nail plates where a hole is near an edge."),
         Ours("One unbroken cable per unit. No joint in the wall. The same label at both ends before the cable is cut."),
         Ours("Leave at least half of the window's width as tail, better the whole; coil it where a drywall saw does not reach."));
@@ -31,12 +33,15 @@ internal static class PullSheet
         "No home runs yet.");
 
     private static void Ends(MarkdownWriter to, PaperData data) => to.Table(
-        ["Unit", "Label, both ends", "Tail at window, at least", "Tail left", "Tail at panel", "Loop expected", "Loop read", "Picture"],
+        ["Unit", "Label, both ends", "Tail at window, at least", "Tail left", "Tail at panel", "Spare cables", "Loop expected", "Loop read", "Picture"],
         data.House.Runs.Select(r => Row(
             r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), (r.Unit.PartWidth / 2)?.ShowRounded(data.House.DisplayUnits) ?? Dash,
-            r.EntryOrBlank(RunFacts.TailAtWindow), r.EntryOrBlank(RunFacts.TailAtPanel), Expected.Loop(r) is { } loop ? loop.ToString() : Dash,
+            r.EntryOrBlank(RunFacts.TailAtWindow), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r), Expected.Loop(r) is { } loop ? loop.ToString() : Dash,
             r.EntryOrBlank(RunFacts.FirstLoop), r.EntryOrBlank(RunFacts.Photo))),
         "No home runs yet.");
+
+    private static Inline Spares(HomeRun run) => run.Shown(RunFacts.SpareCables) is not { } count ? Blank
+        : run.Shown(RunFacts.SpareEnds) is { } ends ? Ours($"{count}, ends at {ends}") : count;
 
     private static void Risers(MarkdownWriter to, PaperData data)
     {
@@ -47,9 +52,10 @@ internal static class PullSheet
     }
 
     private static void Cable(MarkdownWriter to, PaperData data) => to.Table(
-        ["Cable", "Runs", "Runs with a known length", "Needed for these", "On hand"],
+        ["Cable", "Conductors", "Plus", "Runs", "Runs with a known length", "Needed for these", "On hand"],
         data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
-            g.First().Cable!.Name, Number(g.Count()), Number(g.Count(r => r.Needed is not null)),
+            g.First().Cable!.Name, g.First().Cable!.EntryOrBlank(CableTypeFacts.Colours), g.First().Cable!.EntryOrBlank(CableTypeFacts.Plus),
+            Number(g.Count()), Number(g.Count(r => r.Needed is not null)),
             Long(g.Select(r => r.Needed).OfType<Length>().Aggregate(Length.Zero, (sum, l) => sum + l), data.House)!, Long(g.First().Cable!.OnHand, data.House)
                 ?? Blank)),
         "No cable is chosen yet.");

@@ -20,6 +20,9 @@ internal static class WalkSheet
         Ours("Stand inside the room and face the window: left and right are as you see them."),
         Ours("Framing is open: mind openings in floors, nails and loose boards. Ladder on firm ground, a second person for high windows; " +
             "a scaffold only if it is signed off."),
+        Ours($"Oldest paint: {new JobItself(data.House).EntryOrBlank(HouseFacts.OldestPaint)}. Paint from before 1978 may hold lead: have it tested " +
+            $"before anybody drills or sands; the local rules say who may. Tested: {new JobItself(data.House).EntryOrBlank(HouseFacts.PaintTested)}."),
+        Ours("Ask which windows are ways of escape in a fire: the local authority says what may hang there."),
         Ours("Touch no wiring. What is not yours is another trade's, and may be live."));
 
     private static void Rooms(MarkdownWriter to, PaperData data)
@@ -32,15 +35,16 @@ internal static class WalkSheet
     private static void Room(MarkdownWriter to, Inline room, string? floor, List<Window> windows)
     {
         to.Heading(3, $"{room} ({floor.OrDash()})");
-        to.Table(["Window", "Facing", "Reach", "Mount", "Rough width", "Rough height", "Left out because"],
-            [.. windows.Select(Opening), .. Enumerable.Repeat(Blanks(7), SpareRows)]);
+        to.Table(["Window", "Facing", "Reach", "Mount", "Rough width", "Rough height", "Way of escape", "Left out because"],
+            [.. windows.Select(Opening), .. Enumerable.Repeat(Blanks(8), SpareRows)]);
         to.Table(["Unit", "Kind", "Lead side", "Power", "Entry side", "From jamb", "Back", "Below head"],
             [.. windows.Where(w => !w.LeftOut).SelectMany(w => w.Units).Select(Covering), .. Enumerable.Repeat(Blanks(8), SpareRows)]);
     }
 
     private static Inline[] Opening(Window w) => Row(
         w.Tag, w.EntryOrBlank(WindowFacts.Facing), w.EntryOrBlank(WindowFacts.Reach), w.EntryOrBlank(WindowFacts.Mount),
-        w.EntryOrBlank(WindowFacts.RoughWidth), w.EntryOrBlank(WindowFacts.RoughHeight), w.LeftOut ? w.EntryOrBlank(WindowFacts.NotCoveredBecause) : Dash);
+        w.EntryOrBlank(WindowFacts.RoughWidth), w.EntryOrBlank(WindowFacts.RoughHeight), w.EntryOrBlank(WindowFacts.Escape),
+        w.LeftOut ? w.EntryOrBlank(WindowFacts.NotCoveredBecause) : Dash);
 
     private static Inline[] Covering(Unit u) => Row(
         u.Tag, u.EntryOrBlank(UnitFacts.Kind), u.EntryOrBlank(UnitFacts.LeadSide), u.EntryOrBlank(UnitFacts.Power), Wired(u, UnitFacts.EntrySide),

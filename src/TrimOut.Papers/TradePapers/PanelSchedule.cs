@@ -41,14 +41,17 @@ internal static class PanelSchedule
                 ("Supply", panel.Type?.Entry(PanelTypeFacts.Supply) ?? Dash),
                 ("One output gives at the most", panel.Type?.Entry(PanelTypeFacts.OutputCurrent) ?? Dash),
                 ("All outputs together give at the most", panel.Type?.Entry(PanelTypeFacts.TotalCurrent) ?? Dash),
+                ("Input from the mains at the most", panel.Type?.Entry(PanelTypeFacts.InputCurrent) ?? Dash),
                 ("All units starting at once", Sum(landed)),
                 ("Largest group starting at once", LargestGroup(landed)));
         }
     }
 
     private static void SignOff(MarkdownWriter to, PaperData data) =>
-        to.Table(["Panel", "Location", "Breaker", "Connected by", "Licence", "On", "Signature"], data.House.Panels.Select(p => Row(
-        p.Name, p.EntryOrBlank(PanelFacts.Location), p.EntryOrBlank(PanelFacts.Breaker), p.EntryOrBlank(PanelFacts.ConnectedBy),
+        to.Table(["Panel", "Location", "Board", "Breaker", "Rating", "All else on it", "Connected by", "Licence", "On", "Signature"],
+        data.House.Panels.Select(p => Row(
+        p.Name, p.EntryOrBlank(PanelFacts.Location), p.EntryOrBlank(PanelFacts.Board), p.EntryOrBlank(PanelFacts.Breaker),
+        p.EntryOrBlank(PanelFacts.BreakerRating), p.EntryOrBlank(PanelFacts.ElseOnBreaker), p.EntryOrBlank(PanelFacts.ConnectedBy),
         p.EntryOrBlank(PanelFacts.Licence), p.EntryOrBlank(PanelFacts.ConnectedOn), Blank)), "There is no panel in this house.");
 
     private static Inline LargestGroup(List<HomeRun> landed)

@@ -6,7 +6,22 @@ namespace TrimOut.Papers.Writing;
 /// <summary>A leg of a home run in one line.</summary>
 internal static class LegText
 {
-    /// <summary>Its way, length and place, as far as they are known.</summary>
+    /// <summary>Its way, length, place and conduit, and whether it goes through a fire barrier, as far as they are known.</summary>
     public static Inline Of(Leg leg) =>
-        new[] { leg.Shown(LegFacts.Direction), leg.Shown(LegFacts.Length) ?? Inline.Ours("(length not noted)"), leg.Shown(LegFacts.Place) }.JoinOrDash(" ");
+        new[]
+        {
+            leg.Shown(LegFacts.Direction), leg.Shown(LegFacts.Length) ?? Inline.Ours("(length not noted)"), leg.Shown(LegFacts.Place), InConduit(leg),
+            Barrier(leg),
+        }.JoinOrDash(" ");
+
+    private static Inline? InConduit(Leg leg) => leg.Conduit switch
+    {
+        Conduit.Metal => Inline.Ours("in metal conduit"),
+        Conduit.Plastic => Inline.Ours("in plastic conduit"),
+        _ => null,
+    };
+
+    private static Inline? Barrier(Leg leg) => leg.ThroughFireBarrier != true ? null
+        : leg.Shown(LegFacts.SealedBy) is { } by ? Inline.Ours($"(through a fire barrier, sealed by {by}, seen {leg.EntryOrNotYet(LegFacts.SealSeenOn)})")
+        : Inline.Ours("(through a fire barrier, not sealed yet)");
 }

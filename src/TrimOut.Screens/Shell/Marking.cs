@@ -24,7 +24,7 @@ internal static class Marking
             if (holder.Latest(fact.Name)?.Stored is null)
                 return Transition.Type(screen, AskFor(screen, subject, step, holder, fact, then));
         }
-        if (step.AlsoMissing(subject) is { } more)
+        if (steps.AlsoMissing(step, subject) is { } more)
             return Transition.Say(screen, $"{subject.Name}, {step.Label}: still missing {more.In(subject.House)}. {Hint(step)}");
         return new Transition(screen, new Ask.Save(MarkStep.Done(subject, step), then));
     }
@@ -44,6 +44,10 @@ internal static class Marking
         return entry with { Initial = Offers.For(subject, fact) ?? "", InPlace = $"{holder.Id}/{fact.Name}" };
     }
 
-    private static string Hint(Step step) =>
-        step.Phase == Phase.Pair ? "Say on the Controls screen (5) which remote moves it." : "Open the unit (Enter) and press l for each leg.";
+    private static string Hint(Step step) => step.Phase switch
+    {
+        Phase.Pair => "Say on the Controls screen (5) which remote moves it.",
+        Phase.Limits => "Say on the Controls screen (5) which preset moves it.",
+        _ => "Open the unit (Enter) and press l for each leg.",
+    };
 }

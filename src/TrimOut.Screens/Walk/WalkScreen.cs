@@ -159,7 +159,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             }
             y++;
         }
-        if (step.AlsoMissing(subject) is { } more)
+        if (context.Steps.AlsoMissing(step, subject) is { } more)
             area.PutFit(4, y++, area.Width - 4, $"missing: {more.In(subject.House)}", Tone.Caution);
         return y;
     }

@@ -1,6 +1,9 @@
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
+using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Phases;
 
@@ -34,6 +37,45 @@ public class StepListTests
     [Fact]
     public void EveryPhaseHasStepsForAUnitOrTheHouse() =>
         Assert.All(PhaseNames.All, p => Assert.Contains(StepList.All, s => s.Phase == p && s.Subject != ItemKind.Panel));
+
+    [Fact]
+    public void PresetStoredWaitsForAPresetThatMovesTheUnit()
+    {
+        var step = StepList.Find("preset-stored")!;
+        var job = new TestJob().Window("W01").Add(ItemKind.Remote, "R1");
+        Assert.Equal(["a preset that moves it"], Progress.Missing(job.Unit("W01"), step).Select(m => m.For(new Reader(job.House))));
+        job.Do(AddItems.Preset(job.House.Remotes[0], "Evening"));
+        Assert.False(Progress.IsComplete(job.Unit("W01"), step));
+        job.SayOf("Evening", PresetFacts.Position, "40", job.Unit("W01").Id);
+        Assert.True(Progress.IsComplete(job.Unit("W01"), step));
+    }
+
+    [Fact]
+    public void AHouseWhoseLimitsWereSetBeforeIsNotAskedForAPreset()
+    {
+        var old = new TestJob(steps: LaterSteps.First).Window("W01");
+        foreach (var step in LaterSteps.First.Asked(Phase.Limits, old.Unit("W01")).ToList())
+            old.Do(MarkStep.Done(old.Unit("W01"), step));
+        Assert.DoesNotContain("a preset that moves it",
+            Progress.Missing(old.Unit("W01"), StepList.Find("preset-stored")!).Select(m => m.For(new Reader(old.House))));
+    }
+
+    [Fact]
+    public void FireBarriersWaitForEveryLegAndForEachSeal()
+    {
+        var job = Jobs.Roughed();
+        string? Lacks() => Progress.Missing(job.Unit("W01"), StepList.Find("fire-stops-seen")!).Select(m => m.For(new Reader(job.House))).SingleOrDefault();
+        void Leg(Fact fact, string typed) => job.Do(j => SetFact.Typed(j.House, j.Run("W01").Legs[0].Item, fact, typed));
+        Assert.Equal("through a fire barrier of each leg", Lacks());
+        Leg(LegFacts.FireBarrier, "yes");
+        Assert.Equal("sealed by of each leg", Lacks());
+        Leg(LegFacts.SealedBy, "The fire-stopping crew");
+        Assert.Equal("seal seen on of each leg", Lacks());
+        Leg(LegFacts.SealSeenOn, "2026-03-02");
+        Assert.Null(Lacks());
+        Leg(LegFacts.FireBarrier, "no");
+        Assert.Null(Lacks());
+    }
 
     // Mains work is for a licensed electrician: the step that records it asks for the name and the licence.
     [Fact]

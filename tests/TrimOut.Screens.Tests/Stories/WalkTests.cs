@@ -28,7 +28,7 @@ public class WalkTests
     {
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe);
         user.Press("2", "space").Type("SW").Type("floor").Type("inside").Type("40 ft").Sees("is too long");
-        user.Type("36").Type("60").Sees("Saved: W01: Opening recorded");
+        user.Type("36").Type("60").Type("no").Sees("Saved: W01: Opening recorded");
         Assert.Equal("36\"", user.House.Windows[0].Show(WindowFacts.RoughWidth));
     }
 

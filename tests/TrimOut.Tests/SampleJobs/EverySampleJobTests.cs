@@ -45,7 +45,7 @@ public class EverySampleJobTests
                      from field in item.Fields
                      let head = field.Value[^1]
                      where head is { Stored: not null, Value: null } && !field.Key.Contains('#', StringComparison.Ordinal)
-                         && field.Key != Core.Houses.Item.RemovedField
+                         && field.Key != Core.Houses.Item.RemovedField && !field.Key.StartsWith("steps-version", StringComparison.Ordinal)
                      select $"{item.Id} {field.Key}: {head.Stored}";
         Assert.Empty(unread);
     }

@@ -11,16 +11,21 @@ public class RidgeHouseTests
     private static readonly string[] OnlyByMerge = ["values-disagree", "removed-while-worked-on", "tag-twice"];
 
     /// <summary>No outside mount, no door, and a bay that nobody has measured; and what its story has no mistake of: their own tests show these.</summary>
-    private static readonly string[] NotInThisHouse = ["stack-in-the-way", "head-room-short", "corner-clash", "position-twice",
+    private static readonly string[] NotInThisHouse = ["stack-in-the-way", "head-room-short", "corner-clash", "preset-off-remote", "position-twice",
         "finished-off-rough", "overlap-short", "overlap-past-corner", "centre-support-left-out", "setback-past-reveal", "plumb-width-short", "serial-twice",
         "plate-too-small", "bar-in-glass"];
+
+    /// <summary>What nobody asked when this house was framed; their own tests and the true house show these.</summary>
+    private static readonly string[] AskedLater =
+        ["escape-stays-shut", "old-paint-untested", "conductors-alike", "fire-stop-open", "no-spare-cable", "cord-within-reach", "breaker-overloaded"];
 
     /// <summary>
     /// Readings and loads at the panel, which the guest wing passed; and units side by side that are too wide together leave no strip of light.
     /// </summary>
     private static readonly string[] Passed =
         ["gap-between-units-too-large", "output-overloaded-together", "loop-off-length", "polarity-swapped", "open-volts-off-supply", "loaded-volts-low",
-            "output-overloaded", "panel-overloaded", "panel-past-class-two"];
+            "output-overloaded", "panel-overloaded", "panel-past-class-two", "step-off-units", "remote-at-another-hub",
+            "step-passed-over"];
 
     /// <summary>Wiring of which this house has no mistake; their own tests and the true house show these.</summary>
     private static readonly string[] SoundWiring =
@@ -30,8 +35,8 @@ public class RidgeHouseTests
 
     [Fact]
     public void EveryOtherCheckFindsAMistakeInIt() =>
-        Assert.Empty(AllChecks.All.Select(c => c.Info.Id).Except(_ridge.Report.Findings.Select(f => f.Check.Id)).Except(OnlyByMerge).Except(NotInThisHouse)
-            .Except(Passed).Except(SoundWiring));
+        Assert.Empty(AllChecks.All.Select(c => c.Info.Id).Except(_ridge.Report.Findings.Select(f => f.Check.Id)).Except(OnlyByMerge)
+            .Except(NotInThisHouse).Except(AskedLater).Except(Passed).Except(SoundWiring));
 
     [Fact]
     public void WhatIsLeftPassed() => Assert.All(Passed, id =>

@@ -29,13 +29,18 @@ internal sealed class Installer(TerminalUser user)
     private void GetReadyFor(Phase phase)
     {
         if (phase == Phase.RoughIn)
+        {
             LayLegs();
+            SayWhatHoldsBackFire();
+        }
         if (phase == Phase.Measure)
             ShareOpenings();
         if (phase == Phase.Power)
             HangPanels();
         if (phase == Phase.Pair)
             SetUpControls();
+        if (phase == Phase.Limits)
+            StorePresets();
     }
 
     private void Walk(Phase phase)
@@ -94,6 +99,36 @@ internal sealed class Installer(TerminalUser user)
             user.Press("down");
         }
     }
+
+    /// <summary>Every leg of a run that is asked for it says that it goes through no fire barrier.</summary>
+    private void SayWhatHoldsBackFire()
+    {
+        foreach (var unit in House.Units.Where(u => Waits(u, "fire-stops-seen")).ToList())
+        {
+            foreach (var leg in unit.Run!.Legs.Where(l => l.ThroughFireBarrier is null).ToList())
+            {
+                OpenSheet(unit).GoTo(leg.Item, LegFacts.FireBarrier);
+                user.Press("enter").Type("no");
+            }
+        }
+    }
+
+    /// <summary>Every unit that is asked for a preset gets a place in one of a remote that moves it.</summary>
+    private void StorePresets()
+    {
+        user.Press("5");
+        foreach (var unit in House.Units.Where(u => Waits(u, "preset-stored")).ToList())
+        {
+            GoToRemote(House.Units.Single(u => u.Id == unit.Id).Remotes.First());
+            user.Press("home");
+            for (var down = 0; down < House.Units.TakeWhile(u => u.Id != unit.Id).Count(); down++)
+                user.Press("down");
+            user.Press("p").Type("Evening").Type("40");
+        }
+    }
+
+    private static bool Waits(Unit unit, string step) => StepList.Find(step) is { } of && StepList.Of(of.Phase, unit).Contains(of) && unit.MarkOf(of) is null
+        && Progress.Missing(unit, of).Count > 0;
 
     /// <summary>Where a window has several units, each gets its part of the opening.</summary>
     private void ShareOpenings()

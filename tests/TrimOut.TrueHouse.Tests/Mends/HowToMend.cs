@@ -109,6 +109,29 @@ public static class HowToMend
         ["hub-names-alike"] = m => m.Write(m.Unit.Key, UnitFacts.HubName, $"Number {Array.IndexOf([.. m.Truth.Units], m.Unit)}"),
         ["bar-in-glass"] = m => m.Truth.Units.Where(u => u.Opening.Room == m.Opening.Room).ToList()
             .TrueForAll(u => m.Write(u.Key, UnitFacts.OpenGap, m.Truth.Typed(20))),
+        ["step-off-units"] = m => m.Write(m.Name, CoveringKindFacts.RoundTo, m.Truth.Metric ? "1 mm" : "1/8\"")
+            && Done(() => m.Book.Do(KitCheck.All(m.Book.House, m.Book.House.Find(m.Said.Subject)!).Value)),
+        ["dates-run-backwards"] = RightDates,
+        ["remote-at-another-hub"] = m => m.Write(m.Name, RemoteFacts.Hub, m.Truth.Remotes.First(r => r.Name == m.Name).Moves[0].Hub),
+        ["preset-off-remote"] = m => Done(() => m.Book.PutFor(m.Name, RemoteFacts.Moves,
+            m.Book.NameOf(m.Said.Field[(m.Said.Field.IndexOf(':', StringComparison.Ordinal) + 1)..]), "yes")),
+        ["step-passed-over"] = MarkWhatIsOpen,
+        ["fire-stop-open"] = m => Done(() =>
+        {
+            for (var n = 1; n <= m.Unit.Cable!.Legs.Count; n++)
+            {
+                m.Write($"{m.Unit.Key}/{n}", LegFacts.SealedBy, "The fire-stopping crew");
+                m.Write($"{m.Unit.Key}/{n}", LegFacts.SealSeenOn, Installer.Day(m.Truth.Days[Truth.Stage.Pulled]));
+            }
+        }),
+        ["conductors-alike"] = m => m.Write(m.Name, CableTypeFacts.Colours, "white, white with red tape")
+            && m.Write(m.Name, CableTypeFacts.Plus, "white with red tape")
+            && Done(() => m.Book.Do(KitCheck.All(m.Book.House, m.Book.House.Find(m.Said.Subject)!).Value)),
+        ["escape-stays-shut"] = m => m.Write(m.Unit.Key, UnitFacts.Power, "battery"),
+        ["old-paint-untested"] = m => m.Write(m.Name, HouseFacts.PaintTested, "A laboratory: no lead found"),
+        ["cord-within-reach"] = m => m.Write(m.Unit.Key, UnitFacts.FreeCord, "0"),
+        ["breaker-overloaded"] = m => m.Write(m.Name, PanelFacts.Breaker, "31") && m.Write(m.Name, PanelFacts.BreakerRating, "63")
+            && m.Write(m.Name, PanelFacts.ElseOnBreaker, "0"),
         ["bar-off-sill"] = m => m.Write(m.Unit.Key, UnitFacts.CloseGap, "0"),
         ["step-without-evidence"] = TakeMarksAway,
     };
@@ -248,13 +271,39 @@ public static class HowToMend
             && Done(() => m.Book.PutFor("Second remote", RemoteFacts.Moves, unit, "yes"));
     }
 
+    private static bool RightDates(Mending m)
+    {
+        var at = m.Book.House.Find(m.Said.Item)!.Kind;
+        Fact? fact = FactTable.Find(at, m.Said.Field);
+        var day = fact == HouseFacts.DrywallOn ? m.Truth.Days[Truth.Stage.CloseIn].AddDays(-2)
+            : fact == HouseFacts.PaintedOn ? m.Truth.Days[Truth.Stage.CloseIn].AddDays(-1)
+            : fact == UnitFacts.OrderedOn ? m.Truth.Days[Truth.Stage.Ordered]
+            : fact == PanelFacts.ConnectedOn ? m.Truth.Days[Truth.Stage.Powered]
+            : m.Truth.Days[Truth.Stage.Handover];
+        return fact is not null && m.Write(m.Book.NameOf(m.Said.Item), fact, Installer.Day(day));
+    }
+
+    private static bool MarkWhatIsOpen(Mending m)
+    {
+        foreach (var step in StepList.All.Where(s => s.Subject == SubjectOf(m).Item.Kind))
+        {
+            var subject = SubjectOf(m);
+            if (subject.MarkOf(step) is null && (subject is not Unit unit || step.Applies(unit)))
+                m.Book.Do(Progress.Missing(subject, step).Count == 0 ? MarkStep.Done(subject, step).Value
+                    : MarkStep.NotNeeded(subject, step, "agreed with the owner").Value);
+        }
+        return true;
+    }
+
+    private static Subject SubjectOf(Mending m) => m.Truth.Units.Any(u => u.Key == m.Name) ? m.Book.Unit(m.Name)
+        : m.Name == Book.JobItself ? new JobItself(m.Book.House)
+        : m.Book.House.Panels.First(p => p.Id == m.Said.Subject);
+
     private static bool TakeMarksAway(Mending m)
     {
-        Subject subject = m.Truth.Units.Any(u => u.Key == m.Name) ? m.Book.Unit(m.Name)
-            : m.Name == Book.JobItself ? new JobItself(m.Book.House)
-            : m.Book.House.Panels.First(p => p.Id == m.Said.Subject);
+        var (subject, signed) = (SubjectOf(m), m.Said.Mend.Contains("signed off", StringComparison.Ordinal));
         foreach (var step in StepList.All.Where(s => s.Subject == subject.Item.Kind && subject.MarkOf(s) is not null && Progress.Missing(subject, s).Count > 0))
-            m.Book.Do(MarkStep.Clear(subject, step).Value);
+            m.Book.Do((signed ? MarkStep.NotNeeded(subject, step, "agreed with the owner") : MarkStep.Clear(subject, step)).Value);
         return true;
     }
 }

@@ -65,6 +65,9 @@ public sealed class Installer
             Book.MarkAll(Book.Unit(unit.Key), unit.Key, phase, except);
     }
 
+    /// <summary>Marks the steps of a phase for the house itself.</summary>
+    internal void MarkHouse(Phase phase) => Book.MarkAll(new JobItself(Book.House), Book.JobItself, phase);
+
     /// <summary>A choice as it is typed.</summary>
     internal static string Word<T>(T choice)
         where T : struct, Enum => KebabCase.Of(choice);

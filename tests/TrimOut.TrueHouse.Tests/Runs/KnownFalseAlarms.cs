@@ -7,10 +7,7 @@ public static class KnownFalseAlarms
     public static IReadOnlyDictionary<string, string> Stops { get; } = new Dictionary<string, string>();
 
     /// <summary>Cautions, by the id of the check, with the reason.</summary>
-    public static IReadOnlyDictionary<string, string> Cautions { get; } = new Dictionary<string, string>
-    {
-        ["hub-names-alike"] = "the names that the program itself offers for two units of one window differ in the letter of their tags",
-    };
+    public static IReadOnlyDictionary<string, string> Cautions { get; } = new Dictionary<string, string>();
 
     /// <summary>Cautions that come so seldom that the houses of the gate hear none, with the reason.</summary>
     public static IReadOnlyDictionary<string, string> Seldom { get; } = new Dictionary<string, string>

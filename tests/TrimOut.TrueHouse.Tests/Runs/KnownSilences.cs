@@ -9,14 +9,5 @@ public static class KnownSilences
     /// <summary>By the fault's name, how it is heard today; in the order of the catalogue.</summary>
     public static IReadOnlyDictionary<string, Hearing> All { get; } = new Dictionary<string, Hearing>
     {
-        ["drywall-before-framing"] = Hearing.Silent,
-        ["step-of-the-other-units"] = Hearing.Silent,
-        ["order-sent-before-measuring"] = Hearing.Silent,
-        ["remote-at-another-hub"] = Hearing.Silent,
-        ["preset-for-a-unit-of-another-remote"] = Hearing.Silent,
-        ["preset-marked-without-a-preset"] = Hearing.Silent,
-        ["accepted-before-it-was-shown"] = Hearing.Silent,
-        ["signed-with-a-step-open"] = Hearing.Silent,
-        ["warranty-before-acceptance"] = Hearing.Silent,
     };
 }

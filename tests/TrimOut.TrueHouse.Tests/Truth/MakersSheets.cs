@@ -12,6 +12,7 @@ public sealed class KindSheet
     public required double LeastVolts { get; set; }
     public required double Running { get; set; }
     public required double Starting { get; set; }
+    public WithoutPower WithoutPower { get; set; } = WithoutPower.MovedByHand;
     public required double EndBracket { get; set; }
     public required double BracketBack { get; set; }
     public required double BracketDown { get; set; }
@@ -61,6 +62,8 @@ public sealed class CableSheet
     public required double LongestRun { get; set; }
     public required double Diameter { get; init; }
     public required double Box { get; init; }
+    public string Colours { get; set; } = "red, black";
+    public string Plus { get; set; } = "red";
 
     /// <summary>How the conductor is written.</summary>
     public string Conductor => Gauge is { } gauge ? FormattableString.Invariant($"{gauge} AWG") : FormattableString.Invariant($"{SquareMillimetres} mm2");
@@ -78,6 +81,9 @@ public sealed class PanelSheet
     public required double PerOutput { get; set; }
     public required double Total { get; set; }
     public required int UnitsPerOutput { get; set; }
+
+    /// <summary>What it draws from the mains when it gives all that it can, of 120 V or 230 V.</summary>
+    public double Input(bool metric) => Math.Round(Total * Volts / (metric ? 230 : 120) / 0.85, 1);
 }
 
 /// <summary>What a maker prints of a hub or a remote: how much it takes.</summary>

@@ -61,7 +61,15 @@ internal static class RandomWiring
         cable.LabelAtWindow = cable.LabelAtPanel = unit.Key;
         unit.BoxLabel = unit.Key;
 
-        void Leg(LegDirection way, double part, CablePlace around) => cable.Legs.Add(new RealLeg { Metres = legs * part, Direction = way, Around = around });
+        // A floor between flats must hold back fire; one within a house need not.
+        void Leg(LegDirection way, double part, CablePlace around) => cable.Legs.Add(new RealLeg
+        {
+            Metres = legs * part,
+            Direction = way,
+            Around = around,
+            FireBarrier = around == CablePlace.BetweenFloors && house.Dwelling != Dwelling.OneOrTwoFamily,
+            SealedBy = around == CablePlace.BetweenFloors && house.Dwelling != Dwelling.OneOrTwoFamily ? "The fire-stopping crew" : null,
+        });
     }
 
     private static void Panels(RealHouse house, Dice dice, double volts)
@@ -72,7 +80,17 @@ internal static class RandomWiring
         house.PanelSheets.Add(sheet);
         var count = ((wired.Count - 1) / sheet.Outputs) + 1;
         for (var n = 1; n <= count; n++)
-            house.Panels.Add(new RealPanel { Name = $"P{n}", Sheet = sheet, Volts = volts * dice.Between(0.99, 1.03) });
+        {
+            house.Panels.Add(new RealPanel
+            {
+                Name = $"P{n}",
+                Sheet = sheet,
+                Volts = volts * dice.Between(0.99, 1.03),
+                Breaker = $"{13 + n}",
+                ElseOnBreaker = n,
+                BreakerRating = new double[] { 15, 20, 32, 50, 63 }.First(r => r >= sheet.Input(house.Metric) + n),
+            });
+        }
         for (var n = 0; n < wired.Count; n++)
         {
             (wired[n].Panel, wired[n].Output) = (house.Panels[n % count], (n / count) + 1);

@@ -25,6 +25,11 @@ public sealed class RealLeg
     public required double Metres { get; set; }
     public required LegDirection Direction { get; set; }
     public required CablePlace Around { get; set; }
+
+    /// <summary>Whether it goes through what must hold back fire, and who closed the hole around it.</summary>
+    public bool FireBarrier { get; set; }
+    public string? SealedBy { get; set; }
+    public bool SealSeen { get; set; } = true;
 }
 
 /// <summary>A cable as it lies in the house: a ladder of resistors with whatever happened to it along its way.</summary>
@@ -47,6 +52,7 @@ public sealed class RealCable
     public bool MainsSheathed { get; set; }
     public double HoleEdge { get; set; }
     public bool Plated { get; set; }
+    public int Spares { get; set; } = 1;
     public string LabelAtWindow { get; set; } = "";
     public string LabelAtPanel { get; set; } = "";
 

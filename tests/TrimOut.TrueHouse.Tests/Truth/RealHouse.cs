@@ -33,6 +33,7 @@ public sealed class RealOpening
     public double? ClearHeight { get; set; }
     public string InTheWay { get; set; } = "none";
     public double StandsOut { get; set; }
+    public bool Escape { get; set; }
 
     /// <summary>Whether its depth is read to what stands in the way, and not to the glass.</summary>
     public bool DepthToFirstThing => InTheWay != "none" && Tag[^1] % 3 == 0;
@@ -83,6 +84,9 @@ public sealed class RealUnit
     public double DrawsShare { get; set; } = 1;
     public bool WiresChangedOver { get; set; }
     public string HubName { get; set; } = "";
+
+    /// <summary>The longest cord or chain that hangs free, wherever the unit stands.</summary>
+    public double FreeCord { get; set; }
     public string Hub { get; set; } = "Hub";
     public double OpenGap { get; set; }
     public double CloseGap { get; set; }
@@ -97,6 +101,9 @@ public sealed class RealPanel
     /// <summary>What it really gives without load.</summary>
     public required double Volts { get; set; }
     public bool Signed { get; set; } = true;
+    public string Breaker { get; set; } = "";
+    public double BreakerRating { get; set; }
+    public double ElseOnBreaker { get; set; }
 }
 
 /// <summary>A remote with what it moves and the presets on it.</summary>
@@ -123,6 +130,7 @@ public sealed class RealHouse
     public required double WarmestCable { get; init; }
     public required double MeterLeads { get; init; }
     public required double PlannedPanelTail { get; init; }
+    public int OldestPaint { get; set; } = 2026;
     public List<KindSheet> Kinds { get; } = [];
     public List<CoverSheet> Covers { get; } = [];
     public List<CableSheet> Cables { get; } = [];

@@ -10,8 +10,8 @@ namespace TrimOut.Core.Checks.Cables;
 /// <summary>The cable is listed for every place that its legs go through.</summary>
 /// <remarks>
 /// <para>Why: an unlisted cable spreads fire, and the inspector has the wall opened.</para>
-/// <para>To clear: a cable with the listing that the place asks for, or another way. What a one- or two-family house relaxes is taken as allowed and
-/// noted apart.</para>
+/// <para>To clear: a cable with the listing that the place asks for, or another way. What a one- or two-family house or a conduit relaxes is taken as
+/// allowed and noted apart.</para>
 /// </remarks>
 public sealed class CableNotListed : RunCheck
 {
@@ -29,7 +29,7 @@ public sealed class CableNotListed : RunCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cable-not-listed", "Cable is not listed for its way", Severity.Stop, Phase.RoughIn,
         new Source(CableListings.Edition + "; the code in force governs",
-            "air-handling space: CL2P; between floors: CL2R; in a wall: CL2; or what may stand in for these"));
+            "air-handling space: CL2P; between floors: CL2R; in a wall: CL2; or what may stand in for these, or a conduit that relaxes it"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -49,7 +49,7 @@ public sealed class CableNotListed : RunCheck
             return Found(run, NotListed.With(Arg.Name(cable), Arg.Mark(Asked(leg.Place))), Asked(leg.Place));
         if (leg.Place is not { } place)
             return NotChecked.Of(leg, LegFacts.Place);
-        if (CableListings.MayGo(listing, place))
+        if (CableListings.MayGo(listing, place) || (leg.Conduit is { } conduit && CableListings.InConduit(listing, place, conduit)))
             return new Outcome.Fine();
         var way = place switch { CablePlace.AirHandlingSpace => InAirHandlingSpace, CablePlace.BetweenFloors => BetweenFloors, _ => InsideWall };
         var fault = Found(run, way.With(Arg.Name(cable), Arg.Mark(listing), Arg.Mark(Asked(place))), Asked(place));

@@ -6,25 +6,34 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
 
-/// <summary>Says where a cable is allowed only because the house is a one- or two-family dwelling.</summary>
+/// <summary>Says where a cable is allowed only because the house is a one- or two-family dwelling, or because it lies in conduit.</summary>
 /// <remarks>
-/// <para>Why: not every authority adopts the relaxation, and a flat does not have it.</para>
+/// <para>Why: not every authority adopts the relaxation, a flat does not have it, and a conduit that ends half way relaxes nothing.</para>
 /// <para>To clear: a cable that may go there in any building; or waive it once the authority has said yes.</para>
 /// </remarks>
 public sealed class ListedByRelaxation : RunCheck
 {
     private static readonly Message BetweenFloors = new("{0} goes between floors by the rule for one- and two-family houses.", "between-floors");
     private static readonly Message InsideWall = new("{0} goes inside a wall by the rule for one- and two-family houses.", "in-wall");
+    private static readonly Message InConduit = new("{0} goes where its listing alone does not let it, by the rule for cables in conduit.", "conduit");
+    private static readonly Message AskAboutConduit =
+        new("See that the conduit covers the whole leg, and ask the local authority whether that rule holds here; else pull a cable listed for the place.");
     private static readonly Message AskAuthority = new("Ask the local authority whether that rule holds here; else pull a cable listed for any building.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("listed-by-relaxation", "Listing rests on the rule for small houses", Severity.Note, Phase.RoughIn,
-        new Source(CableListings.Edition + "; the code in force governs", "CL2 between floors, thin CL2X anywhere: in one- and two-family houses only"));
+    public override CheckInfo Info { get; } = new("listed-by-relaxation", "Listing rests on a relaxation", Severity.Note, Phase.RoughIn,
+        new Source(CableListings.Edition + "; the code in force governs",
+            "CL2 between floors, thin CL2X anywhere: in one- and two-family houses only; in conduit, from memory: any listed cable in metal, CL2X in any"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
-        if (subject.Cable?.Listing is not { } listing || subject.House.Job.Get(HouseFacts.Dwelling) is not { } dwelling)
+        if (subject.Cable?.Listing is not { } listing)
+            return new Outcome.DoesNotApply();
+        if (subject.Legs.Any(l => l is { Place: { } place, Conduit: { } conduit } && !CableListings.MayGo(listing, place)
+            && CableListings.InConduit(listing, place, conduit)))
+            return new Outcome.Found(InConduit.With(Arg.Name(subject.Cable)), AskAboutConduit, FieldRef.To(subject.Item, RunFacts.Cable));
+        if (subject.House.Job.Get(HouseFacts.Dwelling) is not { } dwelling)
             return new Outcome.DoesNotApply();
         return subject.Legs.FirstOrDefault(l => l.Place is { } place && CableListings.InDwelling(listing, place, dwelling) != Relaxation.None) is { } leg
             ? new Outcome.Found((leg.Place == CablePlace.BetweenFloors ? BetweenFloors : InsideWall).With(Arg.Name(subject.Cable)), AskAuthority,

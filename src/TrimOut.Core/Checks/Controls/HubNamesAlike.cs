@@ -7,7 +7,8 @@ namespace TrimOut.Core.Checks.Controls;
 
 /// <summary>Names at the hub differ in more than a letter, a space or a mark.</summary>
 /// <remarks>
-/// <para>Why: Den left and Den lefft are one name to a hurried eye. Names that differ in a number are well told apart.</para>
+/// <para>Why: Den left and Den lefft are one name to a hurried eye. Names that differ in a number, or in the letter behind it as tags do, are well
+/// told apart.</para>
 /// <para>To clear: rename one at the hub and here.</para>
 /// </remarks>
 public sealed class HubNamesAlike : UnitCheck
@@ -18,7 +19,8 @@ public sealed class HubNamesAlike : UnitCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("hub-names-alike", "Two names at the hub are too much alike", Severity.Caution, Phase.Pair,
         new Source(Source.CommonPractice,
-            "names without spaces and marks are not the same, nor do they differ in one letter more, less or other, digits aside"));
+            "names without spaces and marks are not the same, nor do they differ in one letter more, less or other; " +
+            "a digit and the letter behind a number tell"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

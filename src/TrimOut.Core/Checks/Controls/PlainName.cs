@@ -10,7 +10,10 @@ internal sealed record PlainName(string Text)
     /// <summary>The plain form of a name.</summary>
     public static PlainName Of(string name) => new(string.Concat(name.Where(char.IsLetterOrDigit)).ToLowerInvariant());
 
-    /// <summary>Whether the two are the same or one letter apart; a digit more, less or other tells them apart.</summary>
+    /// <summary>
+    /// Whether the two are the same or one letter apart. A digit more, less or other tells them apart, and so does the letter behind a number, as in W08A
+    /// and W08B.
+    /// </summary>
     public bool IsLike(PlainName other)
     {
         var (a, b) = Text.Length >= other.Text.Length ? (Text, other.Text) : (other.Text, Text);
@@ -21,6 +24,7 @@ internal sealed record PlainName(string Text)
         while (tail < b.Length - head && a[^(tail + 1)] == b[^(tail + 1)])
             tail++;
         var (leftA, leftB) = (a[head..^tail], b[head..^tail]);
-        return leftA.Length <= 1 && leftB.Length <= 1 && !(leftA + leftB).Any(char.IsAsciiDigit);
+        var numbered = head > 0 && char.IsAsciiDigit(a[head - 1]) && tail == 0;
+        return leftA.Length <= 1 && leftB.Length <= 1 && !(leftA + leftB).Any(char.IsAsciiDigit) && !(numbered && leftA.Length > 0);
     }
 }

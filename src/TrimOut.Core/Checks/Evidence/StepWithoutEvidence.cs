@@ -15,6 +15,7 @@ public sealed class StepWithoutEvidence : SubjectCheck
 {
     private static readonly Message Lacking = new("\"{0}\" is marked done; missing: {1}.");
     private static readonly Message AllLacking = new("{0}");
+    private static readonly Message WriteMissingNow = new("Write what is missing, or mark the step not needed and say why: the house is signed off.");
     private static readonly Message WriteMissing = new("Write what is missing, or take the mark away.");
 
     private readonly Dictionary<Phase, CheckInfo> _byPhase;
@@ -32,10 +33,9 @@ public sealed class StepWithoutEvidence : SubjectCheck
     public override CheckInfo Info { get; } = new("step-without-evidence", "Step is marked done and its evidence is missing", Severity.Stop, Phase.WalkThrough,
         new Source(Source.CommonPractice, "marked done = all of its evidence is there; reported in the phase of the step"));
 
-    internal override IEnumerable<string> SubjectIds(House house) => Progress.Walkers(house).Select(w => w.Id);
+    internal override IEnumerable<string> SubjectIds(House house) => Subjects.Walkers.Ids(house);
 
-    internal override Subject Find(House house, string id) =>
-        id == House.RootId ? new JobItself(house) : house.FindUnit(id) as Subject ?? house.FindPanel(id)!;
+    internal override Subject Find(House house, string id) => Subjects.Walkers.Find(house, id);
 
     internal override IEnumerable<CheckResult> RunOn(Subject subject)
     {
@@ -66,6 +66,7 @@ public sealed class StepWithoutEvidence : SubjectCheck
         var field = first is not null && Progress.Holder(subject, first) is { } holder ? FieldRef.To(holder, first)
             : FieldRef.To(subject.Item, UnitFacts.Step, lacking[0].Step.Id);
         return new Outcome.Found(
-            AllLacking.With(Arg.All(lacking.Select(l => (Arg)Lacking.With(Arg.Label(l.Step), Arg.All(l.Missing))), " ")), WriteMissing, field);
+            AllLacking.With(Arg.All(lacking.Select(l => (Arg)Lacking.With(Arg.Label(l.Step), Arg.All(l.Missing))), " ")),
+            SignOff.IsDone(subject.House) ? WriteMissingNow : WriteMissing, field);
     }
 }

@@ -53,6 +53,21 @@ public class CableNotListedTests
     [Fact]
     public void ACableWithoutAListingIsAStop() => Leg(CablePlace.InWall, "not-listed", "one-or-two-family").Fault(Check, "W01");
 
+    [Theory]
+    [InlineData(CablePlace.AirHandlingSpace, "cl2", "metal", true)]
+    [InlineData(CablePlace.BetweenFloors, "cl2x", "metal", true)]
+    [InlineData(CablePlace.InWall, "not-listed", "metal", false)]
+    [InlineData(CablePlace.InWall, "cl2x", "plastic", true)]
+    [InlineData(CablePlace.BetweenFloors, "cl2", "plastic", false)]
+    [InlineData(CablePlace.AirHandlingSpace, "cl2", "none", false)]
+    public void WhatAConduitRelaxes(CablePlace place, string listing, string conduit, bool fine)
+    {
+        var job = Leg(place, listing, "multi-family");
+        foreach (var leg in job.Run("W01").Legs)
+            job.Do(SetFact.Typed(job.House, leg.Item, LegFacts.Conduit, conduit));
+        Assert.Equal(fine, job.Judge(Check, "W01") is Outcome.Fine);
+    }
+
     [Fact]
     public void ALegOfUnknownPlaceIsNotAPass()
     {

@@ -23,6 +23,14 @@ public class ListedByRelaxationTests
         Jobs.Roughed().Legs("W01", ("10", CablePlace.BetweenFloors)).SayOf("16/2", CableTypeFacts.Listing, "cl2r").Silent(Check, "W01");
 
     [Fact]
+    public void WhatOnlyAConduitAllowsIsNotedInAnyBuilding()
+    {
+        var job = Jobs.Roughed().Legs("W01", ("10", CablePlace.BetweenFloors)).SayOf("", HouseFacts.Dwelling, "multi-family");
+        job.Do(Core.Decisions.SetFact.Typed(job.House, job.Run("W01").Legs[1].Item, LegFacts.Conduit, "metal"));
+        Assert.Equal("16/2 goes where its listing alone does not let it, by the rule for cables in conduit.", job.Fault(Check, "W01").Message);
+    }
+
+    [Fact]
     public void InAFlatTheOtherCheckSpeaks() =>
         Jobs.Roughed().Legs("W01", ("10", CablePlace.BetweenFloors)).SayOf("", HouseFacts.Dwelling, "multi-family").Silent(Check, "W01");
 }

@@ -21,6 +21,8 @@ public class HubNamesAlikeTests
     [InlineData("Den 1", "Den 2")]
     [InlineData("Den 1", "Den 11")]
     [InlineData("Den left", "Den le")]
+    [InlineData("Den W08A", "Den W08B")]
+    [InlineData("Den 8", "Den 8a")]
     public void NamesThatNobodyMistakesAreFine(string first, string second) => Named(first, second).Fine(Check, "W01");
 
     [Theory]
@@ -28,6 +30,7 @@ public class HubNamesAlikeTests
     [InlineData("Den left", "Den-left")]
     [InlineData("Den left", "Den lift")]
     [InlineData("Ann left", "nn left")]
+    [InlineData("Den 8 left", "Den 8 lefft")]
     public void NamesALetterOrAMarkApartAreACautionForBoth(string first, string second)
     {
         var job = Named(first, second);

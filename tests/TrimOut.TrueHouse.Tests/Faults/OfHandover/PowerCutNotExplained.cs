@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Recording;
 using TrimOut.TrueHouse.Tests.Truth;
 
@@ -12,10 +13,10 @@ public sealed class PowerCutNotExplained : Fault
 
     public override Stage In => Stage.Handover;
 
-    public override string WouldShow => "a line at the demonstration: what each unit does without power, and how it is moved by hand";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return Unseen(Book.JobItself);
+        house.Slips.LeavesOut(Book.JobItself, HouseFacts.PowerCutTold);
+        house.Slips.LeavesUnmarked(Book.JobItself, "power-cut-shown");
+        return From(Stage.Handover, Book.JobItself);
     }
 }

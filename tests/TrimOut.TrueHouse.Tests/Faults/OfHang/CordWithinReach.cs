@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfHang;
@@ -11,12 +12,13 @@ public sealed class CordWithinReach : Fault
 
     public override Stage In => Stage.Hung;
 
-    public override string WouldShow => "the free length of cord or chain in any position, what holds it tight, and who confirmed it";
-
     public override bool AsksForAStop => true;
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Units.One(dice) is { } unit ? Unseen(unit.Key) : null;
+        if (house.Units.One(dice) is not { } unit)
+            return null;
+        unit.FreeCord = 560;
+        return At(unit.Key, (unit.Key, UnitFacts.FreeCord)).Of(unit.FreeCord - 203.2, house.TapeError);
     }
 }

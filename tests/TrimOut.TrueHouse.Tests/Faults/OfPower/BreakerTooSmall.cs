@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfPower;
@@ -11,10 +12,10 @@ public sealed class BreakerTooSmall : Fault
 
     public override Stage In => Stage.Powered;
 
-    public override string WouldShow => "the board and the rating of the breaker, what else is on it, and the input current of the panel";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return Unseen("P1");
+        var panel = house.Panels[0];
+        panel.ElseOnBreaker = panel.BreakerRating;
+        return At(panel.Name, (panel.Name, PanelFacts.BreakerRating), (panel.Name, PanelFacts.ElseOnBreaker));
     }
 }

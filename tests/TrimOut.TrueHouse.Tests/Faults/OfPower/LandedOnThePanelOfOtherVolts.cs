@@ -28,7 +28,7 @@ public sealed class LandedOnThePanelOfOtherVolts : Fault
             Total = sheet.Total,
             UnitsPerOutput = 1,
         };
-        var panel = new RealPanel { Name = "P9", Sheet = other, Volts = volts };
+        var panel = new RealPanel { Name = "P9", Sheet = other, Volts = volts, Breaker = "29", ElseOnBreaker = 1, BreakerRating = 63 };
         house.PanelSheets.Add(other);
         house.Panels.Add(panel);
         (unit.Panel, unit.Output) = (panel, 1);

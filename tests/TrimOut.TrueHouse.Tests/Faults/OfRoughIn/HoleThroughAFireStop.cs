@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfRoughIn;
@@ -9,14 +10,16 @@ public sealed class HoleThroughAFireStop : Fault
 
     public override string Costs => "a fire that goes from floor to floor, and an inspector who sees it";
 
-    public override Stage In => Stage.Routed;
-
-    public override string WouldShow => "for each leg, the penetration: what is gone through, who seals it, and that it was seen";
+    public override Stage In => Stage.Pulled;
 
     public override bool AsksForAStop => true;
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Wired.One(dice) is { } unit ? Unseen(unit.Key) : null;
+        if (house.Wired.One(dice) is not { } unit)
+            return null;
+        var (leg, at) = (unit.Cable!.Legs[2], $"{unit.Key}/3");
+        (leg.FireBarrier, leg.SealedBy) = (true, null);
+        return At(unit.Key, (at, LegFacts.FireBarrier), (unit.Key, RunFacts.FirstLoop));
     }
 }

@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfRoughIn;
@@ -11,10 +12,11 @@ public sealed class NoSpareCable : Fault
 
     public override Stage In => Stage.Pulled;
 
-    public override string WouldShow => "spare cables, by window: how many, and where their ends are";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Wired.One(dice) is { } unit ? Unseen(unit.Key) : null;
+        if (house.Wired.One(dice) is not { } unit)
+            return null;
+        unit.Cable!.Spares = 0;
+        return At(unit.Key, (unit.Key, RunFacts.SpareCables));
     }
 }

@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfWalkThrough;
@@ -11,10 +12,11 @@ public sealed class EscapeWindowCovered : Fault
 
     public override Stage In => Stage.WalkThrough;
 
-    public override string WouldShow => "whether a window is a way of escape, and what its covering does without power";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Inside().One(dice) is { } unit ? Unseen(unit.Key) : null;
+        if (house.Inside().One(dice) is not { } unit)
+            return null;
+        (unit.Opening.Escape, unit.Kind.WithoutPower) = (true, WithoutPower.StaysPut);
+        return At(unit.Key, (unit.Opening.Tag, WindowFacts.Escape), (unit.Kind.Name, CoveringKindFacts.WithoutPower));
     }
 }

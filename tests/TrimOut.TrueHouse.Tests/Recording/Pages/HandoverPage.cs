@@ -12,10 +12,12 @@ internal static class HandoverPage
     public static void Write(Installer installer)
     {
         var (book, day) = (installer.Book, Day(installer.Truth.Days[Stage.Handover]));
-        book.Put(Book.JobItself, (HouseFacts.DemonstratedOn, day), (HouseFacts.DemonstratedTo, "The owner"), (HouseFacts.BinderGivenOn, day),
+        book.Put(Book.JobItself, (HouseFacts.DemonstratedOn, day), (HouseFacts.DemonstratedTo, "The owner"),
+            (HouseFacts.PowerCutTold, "All units are moved by hand."),
+            (HouseFacts.BinderGivenOn, day),
             (HouseFacts.OpenItemsAgreed, "none"),
             (HouseFacts.AcceptedBy, "The owner"), (HouseFacts.AcceptedOn, day), (HouseFacts.WarrantyFrom, day), (HouseFacts.WarrantyTerm, "Two years"));
         installer.MarkUnits(Phase.Handover);
-        book.MarkAll(new JobItself(book.House), Book.JobItself, Phase.Handover);
+        installer.MarkHouse(Phase.Handover);
     }
 }

@@ -11,7 +11,9 @@ internal static class HungPage
         foreach (var unit in installer.Truth.Units)
         {
             installer.Book.Put(unit.Key, (UnitFacts.Setback, installer.Tape.Read(unit.Setback, unit.Key, "setback")),
-                (UnitFacts.MiddleScrew, unit.MiddleScrew is { } screw ? installer.Tape.Read(screw, unit.Key, "screw") : null));
+                (UnitFacts.MiddleScrew, unit.MiddleScrew is { } screw ? installer.Tape.Read(screw, unit.Key, "screw") : null),
+                (UnitFacts.FreeCord, installer.Tape.Read(unit.FreeCord, unit.Key, "cord")), (UnitFacts.CordHeldBy, "none"),
+                (UnitFacts.CordConfirmedBy, "The crew"));
         }
         installer.MarkUnits(Phase.Hang);
     }

@@ -13,7 +13,9 @@ internal static class PoweredPage
         var (house, book, meter) = (installer.Truth, installer.Book, installer.Meter);
         foreach (var panel in house.Panels)
         {
-            book.Put(panel.Name, (PanelFacts.Breaker, "Board A, 14"), (PanelFacts.ConnectedBy, panel.Signed ? "R. Field, licensed electrician" : null),
+            book.Put(panel.Name, (PanelFacts.Board, "Board A"), (PanelFacts.Breaker, panel.Breaker),
+                (PanelFacts.BreakerRating, Number(panel.BreakerRating)), (PanelFacts.ElseOnBreaker, Number(panel.ElseOnBreaker)),
+                (PanelFacts.ConnectedBy, panel.Signed ? "R. Field, licensed electrician" : null),
                 (PanelFacts.Licence, panel.Signed ? "EL-0000" : null), (PanelFacts.ConnectedOn, Day(house.Days[Stage.Powered])));
         }
         foreach (var unit in house.Wired.Where(u => u.Panel is not null))

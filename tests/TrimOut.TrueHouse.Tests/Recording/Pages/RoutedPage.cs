@@ -36,10 +36,11 @@ internal static class RoutedPage
                 var (leg, name) = (unit.Cable.Legs[n], $"{unit.Key}/{n + 1}");
                 book.AddLeg(unit.Key, name);
                 book.Put(name, (LegFacts.Length, tape.Pace(leg.Metres, unit.Key, "leg", name)), (LegFacts.Direction, Word(leg.Direction)),
-                    (LegFacts.Place, Word(leg.Around)));
+                    (LegFacts.Place, Word(leg.Around)), (LegFacts.Conduit, "none"), (LegFacts.FireBarrier, leg.FireBarrier ? "yes" : "no"));
             }
             book.MarkAll(book.Unit(unit.Key), unit.Key, Phase.RoughIn,
-                "kept-from-mains", "holes-guarded", "cable-pulled", "both-ends-labelled", "wall-photographed", "tested-first");
+                "kept-from-mains", "holes-guarded", "cable-pulled", "both-ends-labelled", "wall-photographed", "tested-first",
+                "spares-noted", "fire-stops-seen");
         }
     }
 }

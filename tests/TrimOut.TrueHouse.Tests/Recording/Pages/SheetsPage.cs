@@ -17,7 +17,7 @@ internal static class SheetsPage
             (HouseFacts.ConductorTemperature, Number(house.WarmestCable)), (HouseFacts.PanelTail, tape.Exactly(house.PlannedPanelTail)),
             (HouseFacts.FramingOn, Day(house.Days[Stage.WalkThrough])), (HouseFacts.DrywallOn, Day(house.Days[Stage.CloseIn].AddDays(-2))),
             (HouseFacts.PaintedOn, Day(house.Days[Stage.CloseIn].AddDays(-1))), (HouseFacts.HandoverOn, Day(house.Days[Stage.Handover])),
-            (HouseFacts.Meter, "Meter 1"), (HouseFacts.MeterLeads, Number(house.MeterLeads)),
+            (HouseFacts.OldestPaint, Number(house.OldestPaint)), (HouseFacts.Meter, "Meter 1"), (HouseFacts.MeterLeads, Number(house.MeterLeads)),
             (HouseFacts.MeterStep, Number(installer.Meter.Digit)));
         foreach (var kind in house.Kinds)
             Kind(book, tape, kind);
@@ -36,7 +36,7 @@ internal static class SheetsPage
             book.Put(cable.Name, (CableTypeFacts.Conductor, cable.Conductor), (CableTypeFacts.Stranding, cable.Stranded ? "stranded" : "solid"),
                 (CableTypeFacts.Listing, Word(cable.Listing)), (CableTypeFacts.LongestRun, tape.Run(cable.LongestRun)),
                 (CableTypeFacts.Diameter, Tape.Thin(cable.Diameter)),
-                (CableTypeFacts.BoxLength, tape.Run(cable.Box)));
+                (CableTypeFacts.BoxLength, tape.Run(cable.Box)), (CableTypeFacts.Colours, cable.Colours), (CableTypeFacts.Plus, cable.Plus));
             book.HoldAgainstSheet(ItemKind.CableType, cable.Name);
         }
         foreach (var panel in house.PanelSheets)
@@ -44,7 +44,8 @@ internal static class SheetsPage
             book.Add(ItemKind.PanelType, panel.Name);
             book.Put(panel.Name, (PanelTypeFacts.Outputs, Number(panel.Outputs)), (PanelTypeFacts.Supply, Number(panel.Volts)),
                 (PanelTypeFacts.OutputCurrent, Number(panel.PerOutput)),
-                (PanelTypeFacts.TotalCurrent, Number(panel.Total)), (PanelTypeFacts.UnitsPerOutput, Number(panel.UnitsPerOutput)));
+                (PanelTypeFacts.TotalCurrent, Number(panel.Total)), (PanelTypeFacts.InputCurrent, Number(panel.Input(house.Metric))),
+                (PanelTypeFacts.UnitsPerOutput, Number(panel.UnitsPerOutput)));
             book.HoldAgainstSheet(ItemKind.PanelType, panel.Name);
         }
         foreach (var hub in house.HubSheets)
@@ -70,6 +71,7 @@ internal static class SheetsPage
             (CoveringKindFacts.MotorVolts, Number(kind.MotorVolts)),
             (CoveringKindFacts.LeastVolts, Number(kind.LeastVolts)), (CoveringKindFacts.RunningCurrent, Number(kind.Running)),
             (CoveringKindFacts.StartingCurrent, Number(kind.Starting)),
+            (CoveringKindFacts.WithoutPower, Word(kind.WithoutPower)),
             (CoveringKindFacts.EndBracket, Size(kind.EndBracket)), (CoveringKindFacts.EndBracketBack, Size(kind.BracketBack)),
             (CoveringKindFacts.EndBracketDown, Size(kind.BracketDown)),
             (CoveringKindFacts.CentreBracket, Size(kind.CentreBracket)), (CoveringKindFacts.CentreFrom, Size(kind.CentreFrom)),

@@ -21,13 +21,15 @@ internal static class WalkThroughPage
                 (WindowFacts.Facing, opening.Facing),
                 (WindowFacts.Reach, "ladder"), (WindowFacts.Mount, opening.Outside ? "outside" : "inside"),
                 (WindowFacts.RoughWidth, tape.Read(opening.Rough.Width, opening.Tag, "rough width")),
-                (WindowFacts.RoughHeight, tape.Read(opening.Rough.Height, opening.Tag, "rough height")));
+                (WindowFacts.RoughHeight, tape.Read(opening.Rough.Height, opening.Tag, "rough height")),
+                (WindowFacts.Escape, opening.Escape ? "yes" : "no"));
             if (opening.LeftOut)
                 continue;
             foreach (var unit in opening.Units)
                 Unit(book, tape, unit);
         }
         installer.MarkUnits(Phase.WalkThrough);
+        installer.MarkHouse(Phase.WalkThrough);
     }
 
     private static void Unit(Book book, Tape tape, RealUnit unit)

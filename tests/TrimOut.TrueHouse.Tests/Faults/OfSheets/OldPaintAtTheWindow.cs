@@ -1,6 +1,8 @@
+using TrimOut.Core.Facts;
+using TrimOut.TrueHouse.Tests.Recording;
 using TrimOut.TrueHouse.Tests.Truth;
 
-namespace TrimOut.TrueHouse.Tests.Faults.OfWalkThrough;
+namespace TrimOut.TrueHouse.Tests.Faults.OfSheets;
 
 /// <summary>Brackets are drilled through paint that may hold lead.</summary>
 public sealed class OldPaintAtTheWindow : Fault
@@ -9,12 +11,11 @@ public sealed class OldPaintAtTheWindow : Fault
 
     public override string Costs => "dust that poisons a child";
 
-    public override Stage In => Stage.WalkThrough;
-
-    public override string WouldShow => "the age of the house or of its paint, and what protects whoever drills";
+    public override Stage In => Stage.Sheets;
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Inside().One(dice) is { } unit ? Unseen(unit.Key) : null;
+        house.OldestPaint = 1955;
+        return At(Book.JobItself, (Book.JobItself, HouseFacts.OldestPaint));
     }
 }

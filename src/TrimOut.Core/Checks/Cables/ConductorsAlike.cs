@@ -1,0 +1,41 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
+
+namespace TrimOut.Core.Checks.Cables;
+
+/// <summary>The conductors of a cable in use are told apart by their colours, and one of them is plus.</summary>
+/// <remarks>
+/// <para>Why: of two conductors alike every second pair is joined the wrong way round, one end in the mechanical room and one at the window.</para>
+/// <para>To clear: mark one conductor at both ends of each cable, and write colours and plus in the kit.</para>
+/// </remarks>
+public sealed class ConductorsAlike() : Check<CableType>(Subjects.Cables)
+{
+    private static readonly Message TwoAlike = new("{0} has more than one conductor that is {1}.");
+    private static readonly Message NoSuchPlus = new("Plus is to be {0}, and the conductors of {1} are {2}.");
+    private static readonly Message MarkOne = new("Mark one of them at both ends of every run before it is joined, and write the colours as they are then.");
+    private static readonly Message LookAgain = new("Look at the cable again, and write its colours and which of them is plus.");
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("conductors-alike", "Conductors can't be told apart", Severity.Caution, Phase.RoughIn,
+        new Source(Source.CommonPractice, "every colour is there once; plus is one of them"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(CableType subject)
+    {
+        if (subject.House.Look(Lookups.UsersOfPart, subject.Id).Count == 0)
+            return new Outcome.DoesNotApply();
+        if (subject.Item.Get(CableTypeFacts.Colours) is not { } typed)
+            return NotChecked.Of(subject, CableTypeFacts.Colours);
+        var colours = typed.Split([',', ';', '/'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        if (colours.GroupBy(c => c, SameName.Comparer).FirstOrDefault(c => c.Count() > 1) is { } twice)
+            return new Outcome.Found(TwoAlike.With(Arg.Name(subject), Arg.Typed(twice.Key)), MarkOne, FieldRef.To(subject.Item, CableTypeFacts.Colours));
+        if (subject.Item.Get(CableTypeFacts.Plus) is not { } plus)
+            return NotChecked.Of(subject, CableTypeFacts.Plus);
+        return colours.Contains(plus.Trim(), SameName.Comparer)
+            ? new Outcome.Fine()
+            : new Outcome.Found(NoSuchPlus.With(Arg.Typed(plus), Arg.Name(subject), Arg.Typed(typed)), LookAgain,
+                FieldRef.To(subject.Item, CableTypeFacts.Plus));
+    }
+}

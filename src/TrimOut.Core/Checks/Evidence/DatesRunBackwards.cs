@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
+
+namespace TrimOut.Core.Checks.Evidence;
+
+/// <summary>No date stands before a date that must come first, or before a reading that it can't come after.</summary>
+/// <remarks>
+/// <para>Why: every date after a wrong one is reckoned from it, and a signature before the work is worth nothing.</para>
+/// <para>To clear: put right the date that is wrong. Readings count from the day on which they were typed; a date that was typed on the same day as the
+/// reading is taken as copied from paper, and nothing is said.</para>
+/// </remarks>
+public sealed class DatesRunBackwards : SubjectCheck
+{
+    private static readonly Message BeforeDate = new("{0} is {1}, and {2}, which comes first, is {3}.");
+    private static readonly Message MeasuredBeforePaint = new("{0} was measured on {1}, and {2} is {3}.");
+    private static readonly Message FrozenBeforeMeasure = new("{0} is {1}, and the opening was measured on {2}.");
+    private static readonly Message LiveBeforeConnected = new("{0} is {1}, and volts were read at {2} on {3}.");
+    private static readonly Message All = new("{0}");
+    private static readonly Message PutRight = new("Put right the date that is wrong; if it is right, do again what came too early.");
+
+    private static readonly ImmutableArray<ImmutableArray<Fact<DateOnly>>> Orders =
+    [
+        [HouseFacts.FramingOn, HouseFacts.DrywallOn, HouseFacts.PaintedOn, HouseFacts.HandoverOn],
+        [HouseFacts.DemonstratedOn, HouseFacts.AcceptedOn, HouseFacts.WarrantyFrom],
+    ];
+
+    private static readonly ImmutableArray<Fact> Measures =
+    [
+        WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom, WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight,
+    ];
+
+    private readonly Dictionary<Phase, CheckInfo> _byPhase;
+
+    /// <summary>The rule.</summary>
+    public DatesRunBackwards() => _byPhase = PhaseNames.All.ToDictionary(p => p, p => Info with { Phase = p });
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("dates-run-backwards", "A date stands before what must come first", Severity.Caution, Phase.WalkThrough,
+        new Source(Source.CommonPractice, "framing, drywall, paint, handover; demonstrated, accepted, warranty; paint, measures, sheet; mains, volts; " +
+            "reported in the phase of the later one"));
+
+    internal override IEnumerable<string> SubjectIds(House house) => Subjects.Walkers.Ids(house);
+
+    internal override Subject Find(House house, string id) => Subjects.Walkers.Find(house, id);
+
+    internal override IEnumerable<CheckResult> RunOn(Subject subject)
+    {
+        var outcomes = (subject switch
+        {
+            Unit unit => [OfUnit(unit)],
+            Panel panel => [OfPanel(panel)],
+            _ => OfHouse(subject),
+        }).Where(o => o.Outcome is not Outcome.DoesNotApply).ToLookup(o => o.Phase, o => o.Outcome);
+        return outcomes.Select(o => new CheckResult(_byPhase[o.Key], subject.Item, Together([.. o])));
+    }
+
+    private static Outcome Together(ImmutableArray<Outcome> outcomes) =>
+        outcomes.OfType<Outcome.Found>().ToList() is [var first, ..] found
+            ? new Outcome.Found(All.With(Arg.All(found.Select(f => (Arg)f.Message), " ")), PutRight, first.Mends)
+            : outcomes.FirstOrDefault(o => o is Outcome.NotChecked) ?? outcomes[0];
+
+    private static IEnumerable<(Phase Phase, Outcome Outcome)> OfHouse(Subject house)
+    {
+        foreach (var order in Orders)
+        {
+            for (var later = 1; later < order.Length; later++)
+            {
+                if (house.Item.Get(order[later]) is not { } on)
+                    continue;
+                var before = order.Take(later).LastOrDefault(f => house.Item.Get(f) is not null);
+                yield return (order[later].Phase!.Value, before is null ? NotChecked.Of(house, order[later - 1]) : house.Item.Get(before) <= on
+                    ? new Outcome.Fine()
+                    : Found(BeforeDate.With(Arg.Label(order[later], small: false), Day(order[later], on), Arg.Label(before),
+                        Day(before, house.Item.Get(before)!.Value)), house, order[later]));
+            }
+        }
+        if (house.Item.Get(HouseFacts.PaintedOn) is { } painted)
+            yield return (Phase.Measure, AgainstPaint(house, painted));
+    }
+
+    private static Outcome AgainstPaint(Subject house, DateOnly painted)
+    {
+        var measured = house.House.Windows.Where(w => !w.LeftOut)
+            .Select(w => (Window: w, On: FirstTyped(w.Item, Measures))).Where(m => m.On is not null).ToList();
+        var early = measured.FirstOrDefault(m => m.On < painted);
+        return measured.Count == 0 ? new Outcome.DoesNotApply()
+            : early.Window is null ? new Outcome.Fine()
+            : Found(MeasuredBeforePaint.With(Arg.Name(early.Window), Day(HouseFacts.PaintedOn, early.On!.Value), Arg.Label(HouseFacts.PaintedOn),
+                Day(HouseFacts.PaintedOn, painted)), house, HouseFacts.PaintedOn);
+    }
+
+    private static (Phase Phase, Outcome Outcome) OfUnit(Unit unit)
+    {
+        if (unit.Item.Get(UnitFacts.OrderedOn) is not { } frozen)
+            return (Phase.Order, new Outcome.DoesNotApply());
+        if (FirstTyped(unit.Window.Item, Measures) is not { } measured)
+            return (Phase.Order, NotChecked.Of(unit.Window, WindowFacts.WidthTop));
+        return (Phase.Order, frozen >= measured || FirstTyped(unit.Item, [UnitFacts.OrderedOn]) <= measured
+            ? new Outcome.Fine()
+            : Found(FrozenBeforeMeasure.With(Arg.Label(UnitFacts.OrderedOn, small: false), Day(UnitFacts.OrderedOn, frozen),
+                Day(UnitFacts.OrderedOn, measured)), unit, UnitFacts.OrderedOn));
+    }
+
+    private static (Phase Phase, Outcome Outcome) OfPanel(Panel panel)
+    {
+        var read = panel.Runs.Select(r => (Run: r, On: FirstTyped(r.Item, [RunFacts.OpenVolts, RunFacts.LoadedVolts]))).Where(r => r.On is not null).ToList();
+        if (read.Count == 0)
+            return (Phase.Power, new Outcome.DoesNotApply());
+        if (panel.Item.Get(PanelFacts.ConnectedOn) is not { } connected)
+            return (Phase.Power, NotChecked.Of(panel, PanelFacts.ConnectedOn));
+        var early = read.FirstOrDefault(r => r.On < connected);
+        return (Phase.Power, early.Run is null
+            ? new Outcome.Fine()
+            : Found(LiveBeforeConnected.With(Arg.Label(PanelFacts.ConnectedOn, small: false), Day(PanelFacts.ConnectedOn, connected), Arg.Name(early.Run.Unit),
+                Day(PanelFacts.ConnectedOn, early.On!.Value)), panel, PanelFacts.ConnectedOn));
+    }
+
+    /// <summary>The first day on which one of them was typed, by the clock of the device; null while none is there.</summary>
+    private static DateOnly? FirstTyped(Item item, ImmutableArray<Fact> facts)
+    {
+        DateOnly? first = null;
+        foreach (var fact in facts)
+        {
+            if (item.Latest(fact) is { Stored: not null } head && DateOnly.FromDateTime(head.At.DateTime) is var on && (first is null || on < first))
+                first = on;
+        }
+        return first;
+    }
+
+    private static Arg Day(Fact fact, DateOnly day) => Arg.Value(fact, day);
+
+    private static Outcome.Found Found(Sentence message, Subject subject, Fact field) => new(message, PutRight, FieldRef.To(subject.Item, field));
+}

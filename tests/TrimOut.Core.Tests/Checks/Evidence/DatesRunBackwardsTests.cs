@@ -1,0 +1,87 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Evidence;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Evidence;
+
+public class DatesRunBackwardsTests
+{
+    private static readonly DatesRunBackwards Check = new();
+
+    /// <summary>The clock of a test job stands on this day.</summary>
+    private const string Today = "2026-03-02";
+
+    public static Example Finds => new(() => On(HouseFacts.FramingOn, "2026-04-01"), j => Say(j, HouseFacts.DrywallOn, "2025-04-20"));
+
+    public static Example Passes => new(() => On(HouseFacts.FramingOn, "2026-04-01"), j => Say(j, HouseFacts.DrywallOn, "2026-04-20"));
+
+    [Theory]
+    [InlineData("framing-on", "drywall-on", Phase.RoughIn)]
+    [InlineData("framing-on", "painted-on", Phase.CloseIn)]
+    [InlineData("drywall-on", "painted-on", Phase.CloseIn)]
+    [InlineData("painted-on", "handover-on", Phase.Handover)]
+    [InlineData("demonstrated-on", "accepted-on", Phase.Handover)]
+    [InlineData("accepted-on", "warranty-from", Phase.Handover)]
+    public void TwoDatesMayBeOneDayAndMayNotRunBackwards(string first, string then, Phase phase)
+    {
+        var (before, after) = (Fact(first), Fact(then));
+        Assert.DoesNotContain(Check.Run(Say(On(before, Today), after, Today).House), r => r.Outcome is Outcome.Found);
+        var result = Assert.Single(Check.Run(Say(On(before, Today), after, "2026-03-01").House), r => r.Outcome is Outcome.Found);
+        Assert.Equal(phase, result.Check.Phase);
+        Assert.Equal(then, ((Outcome.Found)result.Outcome).Mends.Field);
+    }
+
+    [Fact]
+    public void BothDatesAreNamed() => Assert.Equal("Drywall starts is 2025-04-20, and framing walk, which comes first, is 2026-04-01.",
+        Found(Say(On(HouseFacts.FramingOn, "2026-04-01"), HouseFacts.DrywallOn, "2025-04-20")));
+
+    [Fact]
+    public void ADateWithoutTheOneBeforeItIsNotAPass() => Assert.Equal("demonstrated on of the house", Jobs.Walked().SayOf("Test house",
+        HouseFacts.AcceptedOn, Today).MissingOf(Check, "Test house"));
+
+    [Fact]
+    public void AnOpeningThatWasMeasuredBeforeItsPaintIsNamed()
+    {
+        Assert.DoesNotContain(Check.Run(Say(Jobs.Measured(), HouseFacts.PaintedOn, Today).House), r => r.Outcome is Outcome.Found);
+        Assert.Equal("W01 was measured on 2026-03-02, and painted is 2026-03-03.", Found(Say(Jobs.Measured(), HouseFacts.PaintedOn, "2026-03-03")));
+    }
+
+    [Fact]
+    public void ASheetThatWasFrozenBeforeTheMeasuresIsACaution()
+    {
+        var job = Jobs.Measured();
+        job.Clock.Advance(TimeSpan.FromDays(9));
+        job.Say("W01", UnitFacts.OrderedOn, Today).Fine(Check, "W01");
+        job.Say("W01", UnitFacts.OrderedOn, "2026-03-01");
+        Assert.Equal("Sheet frozen on is 2026-03-01, and the opening was measured on 2026-03-02.", job.Fault(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void WhatIsCopiedFromPaperInOneDayIsNotHeldAgainstTheDayOfTyping() =>
+        Jobs.Measured().Say("W01", UnitFacts.OrderedOn, "2026-02-10").Fine(Check, "W01");
+
+    [Fact]
+    public void ASheetWithoutMeasuresIsNotAPass() => Jobs.Walked().Say("W01", UnitFacts.OrderedOn, Today).Lacks(Check, "W01", "width, top");
+
+    [Fact]
+    public void VoltsBeforeTheMainsConnectionAreACaution()
+    {
+        var job = Jobs.Roughed().WithPanel().Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.OpenVolts, "12.1");
+        Assert.Equal("connected on", job.MissingOf(Check, "P1"));
+        Assert.IsType<Outcome.Fine>(job.SayOf("P1", PanelFacts.ConnectedOn, Today).Of(Check, "P1"));
+        Assert.Equal("Connected on is 2026-03-03, and volts were read at W01 on 2026-03-02.",
+            job.SayOf("P1", PanelFacts.ConnectedOn, "2026-03-03").FaultOf(Check, "P1").Message);
+    }
+
+    private static string Found(TestJob job) =>
+        Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>().Single().Message.In(job.House);
+
+    private static TestJob On(Fact fact, string day) => Say(new TestJob(), fact, day);
+
+    private static TestJob Say(TestJob job, Fact fact, string day) => job.SayOf("Test house", fact, day);
+
+    private static Fact Fact(string name) => FactTable.Find(ItemKind.House, name)!;
+}

@@ -1,0 +1,64 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Evidence;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Evidence;
+
+public class StepPassedOverTests
+{
+    private static readonly StepPassedOver Check = new();
+
+    public static Example Finds => new(() => Marked(Phase.WalkThrough, Phase.RoughIn), j => Mark(j, Phase.Measure));
+
+    public static Example Passes => new(() => Marked(Phase.WalkThrough, Phase.RoughIn), j => Mark(j, Phase.CloseIn));
+
+    [Fact]
+    public void AStepThatIsOpenWhileALaterPhaseIsDoneIsACautionInItsPhase()
+    {
+        var job = Mark(Marked(Phase.WalkThrough, Phase.RoughIn), Phase.Measure);
+        var result = Assert.Single(Check.Run(job.House));
+        Assert.Equal("Passed over: Cable found again, Entry as built, Tail still long enough, Second test. \"Opening measured\" is done already.",
+            Assert.IsType<Outcome.Found>(result.Outcome).Message.In(job.House));
+        Assert.Equal((Severity.Caution, Phase.CloseIn), (result.Check.Severity, result.Check.Phase));
+    }
+
+    [Fact]
+    public void ALaterPhaseThatIsOnlyBegunPassesNothingOver() =>
+        Assert.DoesNotContain(Check.Run(Marked(Phase.WalkThrough, Phase.RoughIn).Mark("W01", "measured").House), r => r.Outcome is Outcome.Found);
+
+    [Fact]
+    public void WhatIsNotNeededIsNotOpen()
+    {
+        var job = Mark(Marked(Phase.WalkThrough, Phase.RoughIn), Phase.Measure);
+        foreach (var step in StepList.Of(Phase.CloseIn, job.Unit("W01")).ToList())
+            job.Do(MarkStep.NotNeeded(job.Unit("W01"), step, "no wall was closed"));
+        job.Fine(Check, "W01");
+    }
+
+    [Fact]
+    public void ASignatureMakesAStopOfEveryStepThatIsOpen()
+    {
+        var job = Marked(Phase.WalkThrough).SayOf("Test house", HouseFacts.AcceptedOn, "2026-09-30");
+        var results = Check.Run(job.House).ToList();
+        Assert.All(results, r => Assert.Equal(Severity.Stop, r.Check.Severity));
+        Assert.Equal(PhaseNames.All.Count - 1, results.Count(r => r.Subject.Kind == ItemKind.Unit));
+        Assert.StartsWith("The house is signed off with this open: Demonstration given, ", Said.Of(Assert.IsType<Outcome.Found>(
+            results.Last(r => r.Subject.Id == House.RootId).Outcome), job.House).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AHouseInWhichNothingWasDoneYetHasNothingToCompare() => Assert.Empty(Check.Run(Jobs.Walked().House));
+
+    private static TestJob Marked(params Phase[] phases) => phases.Aggregate(Jobs.Walked(), Mark);
+
+    private static TestJob Mark(TestJob job, Phase phase)
+    {
+        foreach (var step in StepList.Of(phase, job.Unit("W01")).ToList())
+            job.Mark("W01", step.Id);
+        return job;
+    }
+}

@@ -1,0 +1,56 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Orders;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Orders;
+
+public class StepOffUnitsTests
+{
+    private static readonly StepOffUnits Check = new();
+
+    public static Example Finds => new(() => Jobs.Walked(job: Jobs.Metric()), j => j.SayOf("Roller", CoveringKindFacts.RoundTo, "3.175 mm"));
+
+    public static Example Passes => new(() => Jobs.Walked(job: Jobs.Metric()), j => j.SayOf("Roller", CoveringKindFacts.RoundTo, "2 mm"));
+
+    [Theory]
+    [InlineData("1 mm")]
+    [InlineData("0.5 mm")]
+    [InlineData("2.5 mm")]
+    [InlineData("5 mm")]
+    public void AStepOfMillimetresIsFineInAHouseInMillimetres(string step) => Assert.IsType<Outcome.Fine>(Of(Jobs.Metric(), step));
+
+    [Theory]
+    [InlineData("1/16\"")]
+    [InlineData("1/8\"")]
+    [InlineData("1/4\"")]
+    [InlineData("1/2\"")]
+    [InlineData("1\"")]
+    public void AStepOfInchesIsNone(string step) => Assert.IsType<Outcome.Found>(Of(Jobs.Metric(), step));
+
+    [Theory]
+    [InlineData("1/8\"")]
+    [InlineData("1/64\"")]
+    [InlineData("3/8\"")]
+    [InlineData("0.1 in")]
+    public void AStepOfInchesIsFineInAHouseInInches(string step) => Assert.IsType<Outcome.Fine>(Of(new TestJob(), step));
+
+    [Theory]
+    [InlineData("1 mm")]
+    [InlineData("5 mm")]
+    public void AStepOfMillimetresIsNone(string step) => Assert.IsType<Outcome.Found>(Of(new TestJob(), step));
+
+    [Fact]
+    public void TheStepAndTheUnitsAreNamed() => Assert.Equal("Sizes of Roller are ordered in steps of 3.175 mm, and the house is measured in millimetres.",
+        Jobs.Walked(job: Jobs.Metric()).SayOf("Roller", CoveringKindFacts.RoundTo, "1/8\"").FaultOf(Check, "Roller").Message);
+
+    [Fact]
+    public void AKindWithoutAStepIsNotAPass() =>
+        Assert.Equal("rounded to of Roller in the kit", Jobs.Walked().SayOf("Roller", CoveringKindFacts.RoundTo, "").MissingOf(Check, "Roller"));
+
+    [Fact]
+    public void AKindThatNobodyUsesOrHeldAgainstItsSheetIsNotJudged() => Assert.Empty(Check.Run(new TestJob(DisplayUnits.Millimetres).House));
+
+    private static Outcome Of(TestJob job, string step) => Jobs.Walked(job: job).SayOf("Roller", CoveringKindFacts.RoundTo, step).Of(Check, "Roller");
+}

@@ -1,0 +1,47 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Panels;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Panels;
+
+public class BreakerOverloadedTests
+{
+    private static readonly BreakerOverloaded Check = new();
+
+    public static Example Finds => new(() => OnBreaker(), j => j.SayOf("P1", PanelFacts.ElseOnBreaker, "13.1"));
+
+    public static Example Passes => new(() => OnBreaker(), j => j.SayOf("P1", PanelFacts.ElseOnBreaker, "13"));
+
+    [Fact]
+    public void ABreakerThatIsFullIsFineAndATenthMoreIsACaution()
+    {
+        Assert.IsType<Outcome.Fine>(OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "13").Of(Check, "P1"));
+        Assert.Equal("Breaker 14 is rated 15 A; the panels on it draw 2 A, all else 13.1 A.",
+            OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "13.1").FaultOf(Check, "P1").Message);
+    }
+
+    [Fact]
+    public void AnotherPanelOnTheSameBreakerCounts()
+    {
+        var job = OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "12").WithPanel("P2")
+            .SayOf("P2", PanelFacts.Board, "a").SayOf("P2", PanelFacts.Breaker, "14");
+        Assert.Equal("Breaker 14 is rated 15 A; the panels on it draw 4 A, all else 12 A.", job.FaultOf(Check, "P1").Message);
+        Assert.IsType<Outcome.Fine>(job.SayOf("P2", PanelFacts.Board, "B").Of(Check, "P1"));
+    }
+
+    [Theory]
+    [InlineData("breaker", "breaker")]
+    [InlineData("breaker-rating", "breaker rating")]
+    [InlineData("else-on-breaker", "else on the breaker")]
+    public void WhatNobodyWroteOfTheBreakerIsNotAPass(string fact, string missing) => Assert.Equal(missing,
+        OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").SayOf("P1", FactTable.Find(ItemKind.Panel, fact)!, "").MissingOf(Check, "P1"));
+
+    [Fact]
+    public void APanelWithoutAnInputCurrentIsNotAPass() => Assert.Equal("input current of 10-output panel in the kit",
+        OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").SayOf("10-output panel", PanelTypeFacts.InputCurrent, "").MissingOf(Check, "P1"));
+
+    private static TestJob OnBreaker() => new TestJob().WithPanel().SayOf("10-output panel", PanelTypeFacts.InputCurrent, "2")
+        .SayOf("P1", PanelFacts.Board, "A").SayOf("P1", PanelFacts.Breaker, "14").SayOf("P1", PanelFacts.BreakerRating, "15");
+}
