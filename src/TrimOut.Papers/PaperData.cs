@@ -27,6 +27,9 @@ public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
     /// <summary>What the files of this house's papers are named by, so that two houses can be written into one folder; empty for a single one.</summary>
     public string FilesOf { get; init; } = "";
 
+    /// <summary>How many saves of the house are in doubt at the least, and so on no paper; 0 where nobody knows how many, null where none is.</summary>
+    public long? InDoubt { get; init; }
+
     /// <summary>Stops the writing.</summary>
     public CancellationToken Stop { get; init; }
 
