@@ -216,8 +216,8 @@ public sealed class HouseOnDiskTests : IDisposable
     }
 
     [Theory]
-    [InlineData(0, true)]
-    [InlineData(1, false)]
+    [InlineData(-1000, true)]
+    [InlineData(1000, false)]
     public void AChangeThatNoRowCanHoldIsRefusedAndOneThatJustFitsIsFoldedIn(int more, bool saved)
     {
         _folder.Begin().Work(scribe =>

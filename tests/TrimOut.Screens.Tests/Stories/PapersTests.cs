@@ -37,7 +37,8 @@ public class PapersTests
         shell.Press("w");
         Finish();
         shell.Tick();
-        Assert.Contains("binder.md and 1 more file are not as TrimOut wrote them. w writes over them", Message(shell), StringComparison.Ordinal);
+        var asked = string.Concat(Enumerable.Range(26, 3).SelectMany(y => shell.Draw(100, 30).Row(y).ToArray()).Select(c => c.Text));
+        Assert.Contains("binder.md and 1 more file are not as TrimOut wrote them.", asked, StringComparison.Ordinal);
         shell.Press("x");
         Assert.Empty(_desk.Written);
         shell.Press("w");
