@@ -1,5 +1,6 @@
 using System.Globalization;
 using TrimOut.Core.History;
+using TrimOut.HouseFile.Files;
 
 namespace TrimOut.HouseFile;
 
@@ -33,7 +34,7 @@ internal static class Faults
     {
         UnauthorizedAccessException => new(StoreFault.NoRights, $"There is no right to read {path}.", failed),
         DirectoryNotFoundException or FileNotFoundException => NotThere(path),
-        _ => new(StoreFault.Disk, $"{path} can't be read: {failed.Message}", failed),
+        _ => new(StoreFault.Disk, PlainFile.WhyNotRead(path, failed), failed),
     };
 
     /// <summary>Why a house is opened for reading only, where nothing can be written beside it.</summary>
@@ -50,7 +51,8 @@ internal static class Faults
 
     /// <summary>It is damaged.</summary>
     public static HouseStoreException Damaged(string path, string what) =>
-        new(StoreFault.Damaged, $"{path} is damaged: {what} Nothing was changed. To bring what is sound into a new file: trimout rescue {path}");
+        new(StoreFault.Damaged,
+            $"{path} is damaged: {what} Nothing was changed. To bring what is sound into a new file: trimout rescue {path} NEW.trimout");
 
     /// <summary>Its journal is damaged, or missing, or not its own; the file itself is sound.</summary>
     /// <param name="names">The files.</param>
@@ -66,8 +68,8 @@ internal static class Faults
         };
         return new(StoreFault.Damaged,
             $"{names.Main} is damaged in its journal: {what} {saves} Nothing was changed. "
-            + $"To bring what is sound into a new file: trimout rescue {names.Main}")
-        { JournalOnly = true };
+            + $"To bring what is sound into a new file: trimout rescue {names.Main} NEW.trimout")
+        { JournalOnly = true, InDoubt = inDoubt ?? 0 };
     }
 
     private static bool IsReadOnly(IOException failed) => OperatingSystem.IsWindows() ? (failed.HResult & 0xffff) == ReadOnlyOnWindows

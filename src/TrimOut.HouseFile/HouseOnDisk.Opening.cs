@@ -62,7 +62,7 @@ public sealed partial class HouseOnDisk
     public static HouseOnDisk OpenToRead(string path, TimeProvider clock, bool goOn = false) => OpenToRead(Surroundings.Here(clock), path, goOn);
 
     internal static HouseOnDisk OpenToRead(Surroundings here, string path, bool goOn = false) => Read(here, HouseFileNames.Of(path),
-        "it was opened for reading only.", goOn);
+        "you chose only to look.", goOn);
 
     internal static HouseOnDisk Open(Surroundings here, string path, BriefWork? brief = null)
     {
@@ -152,6 +152,7 @@ public sealed partial class HouseOnDisk
             {
                 Newer = read.Newer,
                 LeftOut = sound.Damage?.Message,
+                InDoubt = sound.Damage?.InDoubt,
             };
         }
         catch (Exception failed) when (Faults.OfDisk(failed))

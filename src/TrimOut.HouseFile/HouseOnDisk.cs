@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using TrimOut.Core.History;
 using TrimOut.HouseFile.Durable;
 using TrimOut.HouseFile.Files;
@@ -54,6 +56,9 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
 
     /// <summary>What was left out because the journal is damaged; null when nothing was.</summary>
     public string? LeftOut { get; private init; }
+
+    /// <summary>How many saves were left out at the least; 0 where nobody knows how many, null where nothing was.</summary>
+    public long? InDoubt { get; private init; }
 
     /// <inheritdoc/>
     public IReadOnlyList<Change> Opened => _opened ?? Kept!.Changes;
@@ -248,6 +253,9 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         if (end < _journalRoom)
             return;
         var room = Journal.RoomFor(end);
+        // After a save that was taken back it ends at its mark. It grows at once to a whole room: a length between the two is a cut.
+        if (_journalRoom % Journal.Room != 0)
+            _journal!.Cut(room);
         _journal!.Write(_journalRoom, new byte[room - _journalRoom]);
         _journal.FlushToDisk();
         _reached?.FlushToDisk();
@@ -265,6 +273,9 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     private static Entry SealOne(Surroundings here, string house, string after, long before, Change change)
     {
         var json = ChangeJson.Write(change);
+        if (Encoding.UTF8.GetByteCount(json) > Entry.LongestJson)
+            throw new HouseStoreException(StoreFault.Foreign, string.Create(CultureInfo.InvariantCulture,
+                $"Not saved: change {change.Id} alone has more than {Entry.LongestJson} bytes, and no house file can hold so large a change."));
         return new Entry(before + 1, after, here.Seal(house, before + 1, after, json), json);
     }
 

@@ -50,7 +50,7 @@ public sealed class Paper
         var drawings = new SortedDictionary<string, string>(StringComparer.Ordinal);
         if (template is not null)
             return new WrittenPaper(Id, $"{template.Words.Of(Title)}: {data.House.NameOf(data.House.Job, template.Words.Of)}", template.Words.Language,
-                template.Fill(this, data, drawings), drawings);
+                Doubt.On(template.Fill(this, data, drawings), data, template.Words), drawings);
         var to = NewWriter(data, Words.English, drawings).Heading(1, $"{Inline.Ours(Title)}: {data.House.Name}");
         _cover(to, data);
         var sections = _sections.Where(s => !(s.NotForOwner && data.OwnerOnly)).ToList();
@@ -62,7 +62,7 @@ public sealed class Paper
             to.Heading(2, section.Title);
             section.Write(to, data);
         }
-        return new WrittenPaper(Id, $"{Title}: {data.House.Name}", Words.English.Language, to.ToString(), drawings);
+        return new WrittenPaper(Id, $"{Title}: {data.House.Name}", Words.English.Language, Doubt.On(to.ToString(), data, Words.English), drawings);
     }
 
     internal const string ContentsIntro = "What stands in this paper:";

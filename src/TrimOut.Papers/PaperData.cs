@@ -31,6 +31,9 @@ public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
     /// <summary>The list of steps that the work is done by.</summary>
     public StepList Steps { get; init; } = StepList.Shipped;
 
+    /// <summary>How many saves of the house are in doubt at the least, and so on no paper; 0 where nobody knows how many, null where none is.</summary>
+    public long? InDoubt { get; init; }
+
     /// <summary>Stops the writing.</summary>
     public CancellationToken Stop { get; init; }
 

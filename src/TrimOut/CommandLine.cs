@@ -1,5 +1,7 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using System.Globalization;
+using TrimOut.Screens.Terminal;
 using TrimOut.Verbs;
 
 namespace TrimOut;
@@ -39,6 +41,10 @@ internal static class CommandLine
             WhatIfVerb.Build(),
         };
         root.Add(HelpVerb.Build(root));
+        // Asked of the runtime, the width would put the terminal into another mode.
+        if (!Console.IsOutputRedirected && root.Options.OfType<HelpOption>().FirstOrDefault()?.Action is HelpAction help && TerminalSize.Now().Width is > 0
+            and var width)
+            help.MaxWidth = width;
         root.SetAction(_ => OpenVerb.Run(Environment.UserName));
         return root;
     }

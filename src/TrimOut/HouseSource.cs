@@ -6,6 +6,7 @@ using TrimOut.HouseFile;
 using TrimOut.HouseFile.Files;
 using TrimOut.HouseFile.Kept;
 using TrimOut.HouseFile.Texts;
+using TrimOut.Verbs;
 
 namespace TrimOut;
 
@@ -18,17 +19,18 @@ internal static class HouseSource
     /// <summary>The history of a house, only to be looked at, and what is to be said about how it was found.</summary>
     /// <param name="path">The house.</param>
     /// <param name="goOn">Whether a house with a damaged journal is read as far as it is sound, rather than refused.</param>
-    public static (HouseLog Log, IReadOnlyList<string> Remarks, bool LeftOut) Read(string path, bool goOn)
+    /// <returns>The history, the remarks, and how many saves are in doubt at the least: 0 where nobody knows how many, null where none is.</returns>
+    public static (HouseLog Log, IReadOnlyList<string> Remarks, long? InDoubt) Read(string path, bool goOn)
     {
         if (IsSample(path))
-            return (ReadText(Path.Combine(path, HistoryText.FileName)), [], false);
+            return (ReadText(Path.Combine(path, HistoryText.FileName)), [], null);
         if (path.EndsWith(".jsonl", StringComparison.OrdinalIgnoreCase))
-            return (ReadText(path), [], false);
+            return (ReadText(path), [], null);
         using var house = Looked(() => HouseOnDisk.OpenToRead(path, TimeProvider.System, goOn));
         if (house.Newer > 0)
             throw new VerbException(ExitCode.BadData, $"{path}: {house.ReadOnlyBecause}");
         var log = HouseLog.Of(house.Opened);
-        return log.Ok ? (Told(log.Value), Remarks(house), house.LeftOut is not null) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
+        return log.Ok ? (Told(log.Value), Remarks(house), house.InDoubt) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
     }
 
     /// <summary>What is to be said about how a house was found.</summary>
@@ -54,12 +56,12 @@ internal static class HouseSource
         try
         {
             using var text = path == "-" ? Console.In : new StreamReader(PlainFile.OpenRead(path));
-            var log = HistoryText.Read(text);
+            var log = HistoryText.Read(text, many => Common.Say(string.Create(CultureInfo.InvariantCulture, $"{many} changes of {path} were read.")));
             return log.Ok ? Told(log.Value) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
-            throw new VerbException(failed is UnauthorizedAccessException ? ExitCode.NoRights : ExitCode.NoInput, $"{path} can't be read: {failed.Message}");
+            throw new VerbException(failed is UnauthorizedAccessException ? ExitCode.NoRights : ExitCode.NoInput, PlainFile.WhyNotRead(path, failed));
         }
     }
 

@@ -8,7 +8,8 @@ namespace TrimOut;
 /// <param name="goOn">Whether a house with a damaged journal is looked at as far as it is sound.</param>
 internal sealed class Look(bool goOn)
 {
-    private bool _leftOut;
+    /// <summary>How many saves of the houses that were looked at are in doubt at the least; 0 where nobody knows how many, null where none is.</summary>
+    public long? InDoubt { get; private set; }
 
     /// <summary>As the command line asks for.</summary>
     public static Look By(ParseResult parsed) => new(parsed.GetValue(Common.GoOn));
@@ -16,13 +17,13 @@ internal sealed class Look(bool goOn)
     /// <summary>The history of a house. What is not as it should be is said on standard error; damage ends the verb unless it is to go on.</summary>
     public HouseLog At(string path)
     {
-        var (log, remarks, leftOut) = HouseSource.Read(path, goOn);
+        var (log, remarks, inDoubt) = HouseSource.Read(path, goOn);
         foreach (var remark in remarks)
             Common.Say(remark);
-        _leftOut |= leftOut;
+        InDoubt = inDoubt is null ? InDoubt : Math.Max(InDoubt ?? 0, inDoubt.Value);
         return log;
     }
 
     /// <summary>What the verb ends with: that something was left out goes before what was found in the rest.</summary>
-    public int End(int code) => _leftOut && (code is ExitCode.Fine or ExitCode.OpenStops) ? ExitCode.LeftOut : code;
+    public int End(int code) => InDoubt is not null && (code is ExitCode.Fine or ExitCode.OpenStops) ? ExitCode.LeftOut : code;
 }

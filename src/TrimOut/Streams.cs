@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using System.Text;
+using Microsoft.Win32.SafeHandles;
 using TrimOut.Core;
 
 namespace TrimOut;
@@ -11,12 +12,18 @@ internal static class Streams
     private static TextWriter? _error;
 
     /// <summary>Puts the guard before both. The screens, which make their cells safe themselves, take it away again.</summary>
+    /// <remarks>
+    /// The runtime's own streams put a terminal into another mode (application keys) before the first byte that they write to it, and never take it
+    /// back: so words are written past them, and only the screens, which do take it back, use them.
+    /// </remarks>
     public static void Guard()
     {
         if (IsClosed(0))
             Console.SetIn(TextReader.Null);
-        _output = IsClosed(1) ? new ClosedWriter() : Writer(Console.OpenStandardOutput());
-        _error = IsClosed(2) ? TextWriter.Null : Writer(Console.OpenStandardError());
+        else if (!OperatingSystem.IsWindows() && !Console.IsInputRedirected)
+            Console.SetIn(new StreamReader(new FileStream(new SafeFileHandle(0, ownsHandle: false), FileAccess.Read, bufferSize: 0)));
+        _output = IsClosed(1) ? new ClosedWriter() : Writer(OperatingSystem.IsWindows() ? Console.OpenStandardOutput() : new BareOutput(1));
+        _error = IsClosed(2) ? TextWriter.Null : Writer(OperatingSystem.IsWindows() ? Console.OpenStandardError() : new BareOutput(2));
         Console.SetOut(new ShownWriter(_output));
         Console.SetError(new ShownWriter(_error));
     }

@@ -232,4 +232,31 @@ public sealed class HouseOnDiskTests : IDisposable
         _folder.Work(TryFolder.AddWindow);
         Assert.Equal(before, _folder.RightsOf("Elm Street.trimout"));
     }
+
+    [Theory]
+    [InlineData(-1000, true)]
+    [InlineData(1000, false)]
+    public void AChangeThatNoRowCanHoldIsRefusedAndOneThatJustFitsIsFoldedIn(int more, bool saved)
+    {
+        _folder.Begin().Work(scribe =>
+        {
+            var bare = System.Text.Encoding.UTF8.GetByteCount(ChangeJson.Write(scribe.Record(Window(scribe, 1)).Value));
+            var recorded = scribe.Record(Window(scribe, HouseFile.Durable.Entry.LongestJson - bare + 1 + more));
+            Assert.Equal(saved, recorded.Ok);
+            Assert.True(saved || recorded.Reason!.Contains("no house file can hold so large a change", StringComparison.Ordinal));
+        });
+        Assert.False(File.Exists(_folder.House + ".journal"));
+        _folder.Work(scribe => Assert.Equal(saved ? 2 : 1, scribe.Log.Changes.Count(c => c.What.StartsWith('w'))));
+
+        static Draft Window(Scribe scribe, int letters) =>
+            Core.Decisions.AddItems.Window(scribe.House, Core.Decisions.AddItems.NextTag(scribe.House), null).Value with { What = new string('w', letters) };
+    }
+
+    [Fact]
+    public void WhyNothingIsSavedDoesNotSayTwiceThatTheHouseIsOnlyLookedAt()
+    {
+        _folder.Begin();
+        using var looking = HouseOnDisk.OpenToRead(_folder.House, TimeProvider.System);
+        Assert.DoesNotContain("reading only", looking.ReadOnlyBecause, StringComparison.Ordinal);
+    }
 }

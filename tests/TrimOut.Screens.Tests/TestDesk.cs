@@ -31,7 +31,7 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
     public void Close(Scribe scribe) { }
 
     public Result<Scribe> OpenToRead(string path) =>
-        new Scribe(new MemoryStore("laptop", new TestJob().Window("W01").Scribe.Log.Changes) { ReadOnlyBecause = "it was opened for reading only." }, clock,
+        new Scribe(new MemoryStore("laptop", new TestJob().Window("W01").Scribe.Log.Changes) { ReadOnlyBecause = "you chose only to look." }, clock,
             "Ash");
 
     public bool CanStillLook => HeldBy is not null;
@@ -70,15 +70,20 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
         };
     }
 
-    public Result<IReadOnlyList<string>> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, CancellationToken stop)
+    /// <summary>Files that somebody else wrote.</summary>
+    public List<string> Others { get; } = [];
+
+    public Result<PapersWritten> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, IReadOnlySet<string> over, CancellationToken stop)
     {
         foreach (var paper in papers)
         {
             says(paper);
             Before?.Invoke(stop);
+            if (Others.Where(o => o.StartsWith(paper, StringComparison.Ordinal) && !over.Contains(o)).ToList() is { Count: > 0 } others)
+                return new PapersWritten([], others);
             Written.Add(paper);
         }
-        return papers.SelectMany(p => new[] { $"{p}.md", $"{p}.html" }).ToList();
+        return new PapersWritten(papers.SelectMany(p => new[] { $"{p}.md", $"{p}.html" }).ToList(), []);
     }
 
     private Result<Scribe> Begin(string name, DisplayUnits units)

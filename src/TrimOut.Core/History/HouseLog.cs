@@ -120,6 +120,12 @@ public sealed class HouseLog
 
     private const long LargestGap = 1_000_000_000;
 
+    /// <summary>Why this is the history of two houses that were put together; null where nothing shows that it is.</summary>
+    /// <remarks>A stamp is one more than the largest seen, so in one house only its very first change, made before any copy, can have the stamp 1.</remarks>
+    public string? Mixed => Changes is [{ Stamp: 1 } first, { Stamp: 1 } second, ..]
+        ? $"Change {first.Id} and change {second.Id} both begin a house: these are the histories of two houses, and no house is made of both."
+        : null;
+
     /// <summary>The change with that name; null when there is none.</summary>
     public Change? Find(ChangeId id) => _since.GetValueOrDefault(id) ?? _folded.Find(id);
 

@@ -43,4 +43,7 @@ public sealed class HouseStoreException : Exception
 
     /// <summary>Whether only what was saved since the file was last written is damaged, and the file itself is sound.</summary>
     public bool JournalOnly { get; init; }
+
+    /// <summary>How many saves are in doubt at the least, where a journal is damaged; 0 where nobody knows how many, null where none is.</summary>
+    public long? InDoubt { get; init; }
 }

@@ -9,6 +9,7 @@ namespace TrimOut.HouseFile.Durable;
 internal static class EntryTable
 {
     private const string Name = "changes";
+    private const int BegunAt = 68;
 
     /// <summary>A database with these entries.</summary>
     /// <param name="before">The database to add them to; empty for a new one.</param>
@@ -25,7 +26,11 @@ internal static class EntryTable
             database.GetCollection(Name).InsertBulk(added.Select(a => Row(house, a.Entry, a.Change)));
             database.Checkpoint();
         }
-        return data.ToArray();
+        var bytes = data.ToArray();
+        // The day on which the database was begun is of no use: without it the same changes make the same file.
+        if (before.IsEmpty)
+            bytes.AsSpan(BegunAt, sizeof(long)).Clear();
+        return bytes;
     }
 
     /// <summary>The entries of a sound file, in their order.</summary>

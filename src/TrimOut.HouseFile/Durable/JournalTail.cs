@@ -30,7 +30,12 @@ internal readonly record struct JournalTail(int Unread, string? Fault, int InDou
         var next = Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{head.Id} {number + 1} {after} "));
         var end = rest.LastIndexOfAnyExcept((byte)0) + 1;
         if (rest.StartsWith(Journal.EndMark))
-            return new JournalTail(end == Journal.EndMark.Length ? 0 : end, null, 0);
+        {
+            var ended = soundTo + Journal.EndMark.Length;
+            // Room that was being taken as the power went off is longer than what the mark stands in; a save that was taken back leaves none at all.
+            return head.Form > 1 && bytes.Length > ended && bytes.Length < Journal.RoomFor(ended) ? Damage("It was cut short, behind its end mark.", 0)
+                : new JournalTail(end == Journal.EndMark.Length ? 0 : end, null, 0);
+        }
         if (end == 0)
             return Damage(rest.IsEmpty ? "It was cut short: its end mark is missing." : "Where its end mark should be there is nothing but zeros.", 1);
         if (head.Form == 1)

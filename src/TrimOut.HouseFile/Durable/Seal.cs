@@ -42,4 +42,8 @@ internal static class Seal
 /// <param name="After">The seal of the entry before.</param>
 /// <param name="Seal">Its own seal.</param>
 /// <param name="Json">The change, by <see cref="Core.History.ChangeJson"/>.</param>
-internal sealed record Entry(long Number, string After, string Seal, string Json);
+internal sealed record Entry(long Number, string After, string Seal, string Json)
+{
+    /// <summary>The most bytes of a change's text: the database takes no row of more than 16 MiB.</summary>
+    public const int LongestJson = 16_000_000;
+}

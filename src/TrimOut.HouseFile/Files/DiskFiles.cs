@@ -11,7 +11,7 @@ internal sealed class DiskFiles : IFileLayer
 
     public static DiskFiles Instance { get; } = new();
 
-    public bool Exists(string path) => File.Exists(path);
+    public bool Exists(string path) => Path.Exists(path);
 
     public byte[] Read(string path) => PlainFile.ReadAll(path);
 

@@ -6,7 +6,7 @@ namespace TrimOut.HouseFile.Files;
 /// </summary>
 internal interface IFileLayer
 {
-    /// <summary>Whether there is a file of that name.</summary>
+    /// <summary>Whether there is a file of that name, or something else that has it.</summary>
     bool Exists(string path);
 
     /// <summary>All bytes of a file.</summary>

@@ -37,6 +37,10 @@ public static class PlainFile
         return read == bytes.Length ? bytes : bytes[..read];
     }
 
+    /// <summary>That a file can't be read, and why; its name stands there once, also where the reason has it already.</summary>
+    public static string WhyNotRead(string path, Exception failed) =>
+        failed.Message.Contains(path, StringComparison.Ordinal) ? failed.Message : $"{path} can't be read: {failed.Message}";
+
     /// <summary>Throws where there is no plain file of that name.</summary>
     /// <exception cref="IOException">It is something else, or not there.</exception>
     public static void Check(string path)

@@ -23,17 +23,26 @@ internal static class Gaps
             yield return Line(last + 1, expected, before, null);
     }
 
+    /// <summary>A line for each row of changes that came from other copies.</summary>
+    public static IEnumerable<string> Filled(IReadOnlyList<long> numbers, string into) =>
+        Rows(numbers).Select(r => $"From the other copies, because {into} does not have it any more: {Which(r.From, r.To).ToLowerInvariant()}.");
+
     /// <summary>A line for each row of changes that are there without being tied to the others.</summary>
     public static IEnumerable<string> Uncertain(IEnumerable<long> numbers)
     {
-        var all = numbers.Order().ToList();
-        for (var at = 0; at < all.Count;)
+        foreach (var (from, to) in Rows([.. numbers.Order()]))
+            yield return $"{Which(from, to)} was brought out, and what ties it to the others is lost: look whether it is right.";
+    }
+
+    private static IEnumerable<(long From, long To)> Rows(IReadOnlyList<long> numbers)
+    {
+        for (var at = 0; at < numbers.Count;)
         {
             var from = at;
             do
                 at++;
-            while (at < all.Count && all[at] == all[at - 1] + 1);
-            yield return $"{Which(all[from], all[at - 1])} was brought out, and what ties it to the others is lost: look whether it is right.";
+            while (at < numbers.Count && numbers[at] == numbers[at - 1] + 1);
+            yield return (numbers[from], numbers[at - 1]);
         }
     }
 

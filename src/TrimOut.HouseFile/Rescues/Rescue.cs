@@ -53,7 +53,7 @@ public static class Rescue
                 lost.Add($"{other.Names.Main} is of another house: nothing was taken from it.");
         }
         var pool = new Pool(others.Prepend(own).SelectMany(f => f.EntriesOf(house, here.Seal)));
-        var (expected, doubts) = ExpectedOf(own, house, here.Seal);
+        var (expected, doubts, end) = ExpectedOf(own, house, here.Seal);
         lost.AddRange(doubts);
         apart.AddRange(Foreign(own, house));
         var otherCopies = own.LinesOfOtherCopies(house, here.Seal);
@@ -76,6 +76,13 @@ public static class Rescue
             else
                 lost.Add(string.Create(CultureInfo.InvariantCulture, $"Change {entry.Number} is sound, and in a form that this TrimOut can't read."));
         }
+        var known = own.EntriesOf(house, here.Seal).Select(e => e.Seal).ToHashSet(StringComparer.Ordinal);
+        var filled = trunk.Values.Where(e => !known.Contains(e.Seal) && read.ContainsKey(e.Number)).Select(e => e.Number).ToList();
+        apart.AddRange(Gaps.Filled(filled, own.Names.Main));
+        if (end is not null)
+            lost.Add(filled.Count > 0 && filled[^1] == read.Keys.Last()
+                ? string.Create(CultureInfo.InvariantCulture, $"{end} Whether anything was saved after change {filled[^1]} can't be told.")
+                : $"{end} {AfterTheEnd}");
         lost.AddRange(Gaps.Of(read, Math.Max(expected, trunk.Keys.LastOrDefault())));
         lost.AddRange(Gaps.Uncertain(loose.Sure.Select(e => e.Number)));
         var elsewhere = Elsewhere(loose.FromOthers, read.Values);
@@ -85,8 +92,10 @@ public static class Rescue
         return new Rescued([.. read.Values, .. elsewhere], lost.ToImmutable(), apart.ToImmutable());
     }
 
-    /// <summary>How many changes there must be at the least, and why there may be more.</summary>
-    private static (long Expected, List<string> Doubts) ExpectedOf(Found own, string house, SealMaker seal)
+    private const string AfterTheEnd = "What came after its last sound change is lost.";
+
+    /// <summary>How many changes there must be at the least, why there may be more, and what is wrong with the end of the journal.</summary>
+    private static (long Expected, List<string> Doubts, string? End) ExpectedOf(Found own, string house, SealMaker seal)
     {
         var doubts = new List<string>();
         if (own.File is null)
@@ -105,17 +114,17 @@ public static class Rescue
         if (own.Journal is null)
         {
             if (last?.Journal is not null)
-                doubts.Add($"The changes since the house was last opened were in {own.Names.Journal}, which is missing.");
-            return (expected, doubts);
+                return (expected, doubts, $"The changes since the house was last opened were in {own.Names.Journal}, which is missing.");
+            return (expected, doubts, null);
         }
         var journal = Journal.Read(own.Journal, house, seal);
         if (last is { Journal: { } name } && journal.Head?.Id != name)
-            doubts.Add($"{own.Names.Journal} is not the journal that goes on from the file: the changes since the house was last opened are lost.");
-        else if (last is { Journal: null } && (journal.Head is null || journal.Last > last.Count))
+            return (expected, doubts, $"{own.Names.Journal} is not the journal that goes on from the file.");
+        if (last is { Journal: null } && (journal.Head is null || journal.Last > last.Count))
             doubts.Add($"{own.Names.Journal} is not of this state of the file, and nobody knows which of the two is the later.");
         else if (journal.Fault is not null || journal.Unread > 0)
-            doubts.Add($"{own.Names.Journal} is not whole: {journal.Fault ?? "its end can't be read."} What came after its last sound change is lost.");
-        return (expected, doubts);
+            return (expected, doubts, $"{own.Names.Journal} is not whole: {journal.Fault ?? "its end can't be read."}");
+        return (expected, doubts, null);
     }
 
     /// <summary>What in the files is of other houses.</summary>

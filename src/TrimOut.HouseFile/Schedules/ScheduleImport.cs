@@ -30,7 +30,7 @@ public sealed record ScheduleOptions(ImmutableDictionary<ScheduleField, string> 
 public static class ScheduleImport
 {
     /// <summary>The most bytes of a schedule.</summary>
-    public const int MostBytes = 64 << 20;
+    public const int MostBytes = 16 << 20;
 
     /// <summary>What importing would do.</summary>
     /// <param name="house">The house.</param>

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using TrimOut.Core;
 using TrimOut.Core.History;
+using TrimOut.HouseFile.Durable;
 
 namespace TrimOut.HouseFile.Texts;
 
@@ -26,30 +27,48 @@ public static class HistoryText
 
     /// <summary>Reads the text line by line, so that what never ends or is no history is refused at its first line.</summary>
     /// <returns>The history, or the first line that is wrong and why.</returns>
+    /// <param name="text">The text.</param>
+    /// <param name="says">Told at times how many changes were read.</param>
     /// <exception cref="IOException">It can't be read.</exception>
-    public static Result<HouseLog> Read(TextReader text)
+    public static Result<HouseLog> Read(TextReader text, Action<int>? says = null)
     {
+        long characters = 0;
         var changes = new List<Change>();
         var lines = new ShortLines(text, LongestLine);
         while (lines.Next() is { } line)
         {
             if (lines.Number == 1)
                 line = line.TrimStart('\ufeff');
-            if (string.IsNullOrWhiteSpace(line))
-                continue;
+            characters += line.Length + 1;
             if (lines.TooLong)
                 return At(lines, string.Create(CultureInfo.InvariantCulture, $"it is longer than {LongestLine} characters, and no change."));
+            if (characters > MostCharacters)
+                return At(lines, string.Create(CultureInfo.InvariantCulture,
+                    $"up to here it has more than {MostCharacters} characters: that is no house's history."));
+            if (string.IsNullOrWhiteSpace(line))
+                continue;
             var change = ChangeJson.Read(line);
             if (!change.Ok)
                 return At(lines, change.Reason!);
             changes.Add(change.Value);
+            if (changes.Count > MostChanges)
+                return At(lines, string.Create(CultureInfo.InvariantCulture, $"it is one more than {MostChanges} changes: that is no house's history."));
+            if (changes.Count % SayEvery == 0)
+                says?.Invoke(changes.Count);
         }
         if (changes.Count == 0)
             return new Refusal("There is no change in it.");
-        return HouseLog.Of(changes).Then<HouseLog>(log => log.Jump is { } jump ? new Refusal(jump) : log);
+        return HouseLog.Of(changes).Then<HouseLog>(log => (log.Jump ?? log.Mixed) is { } why ? new Refusal(why) : log);
     }
 
-    private const int LongestLine = 64_000_000;
+    /// <summary>The most changes of a history that is read as text: five times what the largest house had that it was tried with.</summary>
+    public const int MostChanges = 1_000_000;
+
+    /// <summary>The most characters of a history that is read as text.</summary>
+    public const int MostCharacters = 256 << 20;
+
+    private const int LongestLine = Entry.LongestJson;
+    private const int SayEvery = 50_000;
 
     private static Refusal At(ShortLines lines, string reason) => new(string.Create(CultureInfo.InvariantCulture, $"Line {lines.Number}: {reason}"));
 }

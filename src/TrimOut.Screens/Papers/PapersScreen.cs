@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
@@ -38,20 +39,31 @@ internal static class PapersKeys
         new KeyAction<PapersScreen>("enter", "Look at it", "Shows the paper as it will be.",
             (s, context) => new Transition(s, Look(context.Papers[s.Selected], Of(context)))) { Disabled = NoPaper },
         new KeyAction<PapersScreen>("w", "Write it", "Writes the paper beside the house file.",
-            (s, context) => new Transition(s, Write([context.Papers[s.Selected]], Of(context)))) { Disabled = NoPaper },
+            (s, context) => new Transition(s, Write(s, [context.Papers[s.Selected]], Of(context), []))) { Disabled = NoPaper },
         new KeyAction<PapersScreen>("W", "Write all", "Writes all papers beside the house file, one after the other; Esc stops between two.",
-            (s, context) => new Transition(s, Write(context.Papers, Of(context)))) { Disabled = NoPaper },
+            (s, context) => new Transition(s, Write(s, context.Papers, Of(context), []))) { Disabled = NoPaper },
         .. Moves.Through<PapersScreen>("paper", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, context.Papers.Count) }),
     ];
 
     /// <summary>The house as it is seen now: what is changed while papers are written is not on them.</summary>
     public static PaperHouse Of(ScreenContext context) => new(context.Log, () => context.Report, context.Where, context.Today);
 
-    public static Ask.Beside Write(IReadOnlyList<PaperChoice> papers, PaperHouse house) =>
+    /// <summary>Writes papers, and asks before it writes over what is not as TrimOut wrote it.</summary>
+    /// <param name="asked">The screen that asks for it.</param>
+    /// <param name="papers">The papers.</param>
+    /// <param name="house">What they are written from.</param>
+    /// <param name="over">The files that may be written over.</param>
+    public static Ask.Beside Write(IScreen asked, IReadOnlyList<PaperChoice> papers, PaperHouse house, ImmutableHashSet<string> over) =>
         new(papers.Count == 1 ? $"Writing {papers[0].Title}" : "Writing all papers", (desk, says, stop) =>
-        desk.Write([.. papers.Select(p => p.Id)], house, says, stop).Then<Ask>(files => new Ask.Say(papers.Count == 1
-            ? Written(files)
-            : $"Written: {papers.Count} papers in {files.Count} files, in {Path.GetDirectoryName(files[0])}")));
+        desk.Write([.. papers.Select(p => p.Id)], house, says, over, stop).Then<Ask>(came => came.InTheWay is [var first, ..] files
+            ? new Ask.Confirm($"{first}{Others(files.Count)} not as TrimOut wrote {(files.Count == 1 ? "it" : "them")}. w writes over " +
+                $"{(files.Count == 1 ? "it" : "them")}, any other key leaves all as it is.", "w",
+                new Transition(asked, Write(asked, papers, house, over.Union(files))))
+            : new Ask.Say(papers.Count == 1
+                ? Written(came.Files)
+                : $"Written: {papers.Count} papers in {came.Files.Count} files, in {Path.GetDirectoryName(came.Files[0])}")));
+
+    private static string Others(int files) => files switch { 1 => " is", 2 => " and 1 more file are", _ => $" and {files - 1} more files are" };
 
     private static Ask.Beside Look(PaperChoice paper, PaperHouse house) => new($"Making {paper.Title}", (desk, _, stop) =>
         desk.Preview(paper.Id, house, stop).Then<Ask>(blocks => new Ask.Open(PreviewScreen.Of(paper, blocks))));

@@ -62,10 +62,16 @@ public interface IDesk
     /// <param name="papers">Their short names.</param>
     /// <param name="house">What they are written from.</param>
     /// <param name="says">Told what is being written.</param>
+    /// <param name="over">Files that the user said may be written over, though they are not as TrimOut wrote them.</param>
     /// <param name="stop">Stops between two papers.</param>
     /// <returns>The files that were written, or why there are none or not all.</returns>
-    Result<IReadOnlyList<string>> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, CancellationToken stop);
+    Result<PapersWritten> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, IReadOnlySet<string> over, CancellationToken stop);
 }
+
+/// <summary>What came of writing papers.</summary>
+/// <param name="Files">The files that were written.</param>
+/// <param name="InTheWay">Files that are not as TrimOut wrote them, at which it stopped; none when all papers were written.</param>
+public sealed record PapersWritten(IReadOnlyList<string> Files, IReadOnlyList<string> InTheWay);
 
 /// <summary>A house that another program has open.</summary>
 /// <param name="Path">Where it is.</param>

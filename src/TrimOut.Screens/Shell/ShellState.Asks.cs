@@ -105,7 +105,8 @@ internal sealed partial class ShellState
             if (!came.Ok)
                 return Refuse(came.Reason!);
             // Somebody who went on to another screen meanwhile is not taken away from it.
-            return came.Value is Ask.Open && Screen.GetType() != work.AskedOn.GetType() ? null : Apply(new Transition(Screen, came.Value));
+            return came.Value is Ask.Open && Screen.GetType() != work.AskedOn.GetType() ? null : Apply(new Transition(Screen,
+                came.Value is Ask.Confirm asks ? asks with { OnYes = asks.OnYes with { Screen = Screen } } : came.Value));
         }
     }
 

@@ -2,8 +2,8 @@ using System.Runtime.InteropServices;
 
 namespace TrimOut.Screens.Terminal;
 
-/// <summary>How large the terminal is, asked of the system.</summary>
-internal static class TerminalSize
+/// <summary>How large the terminal is, asked of the system: the runtime, when it is asked, puts the terminal into another mode first.</summary>
+public static class TerminalSize
 {
     private const int StandardOutput = 1;
     private const nuint AskOnLinux = 0x5413;

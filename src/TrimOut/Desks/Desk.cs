@@ -117,8 +117,8 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
     public Result<IReadOnlyList<PreviewBlock>> Preview(string paper, PaperHouse house, CancellationToken stop) => _papers.Preview(paper, house, stop);
 
     /// <inheritdoc/>
-    public Result<IReadOnlyList<string>> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, CancellationToken stop) =>
-        _papers.Write(papers, house, says, stop);
+    public Result<PapersWritten> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, IReadOnlySet<string> over,
+        CancellationToken stop) => _papers.Write(papers, house, says, over, stop);
 
     private static IEnumerable<string> Kept() =>
         Directory.Exists(UserFolder.Houses) ? Directory.GetFiles(UserFolder.Houses, "*.trimout").Order(StringComparer.Ordinal) : [];
@@ -164,6 +164,7 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
             var kept = uncounted.IsEmpty ? null
                 : $"{uncounted.Length} of what stands in the history does not count; trimout check lists it. {uncounted[0]}";
             Notices = [.. HouseSource.Remarks(house), .. new[] { backup.GetAwaiter().GetResult(), why, kept }.OfType<string>()];
+            _papers.InDoubt = house.InDoubt;
             Remember(_settings.Opened(house.Where));
             return scribe;
         }

@@ -10,20 +10,27 @@ internal sealed class PaperDesk
 {
     private PaperData? _data;
 
+    /// <summary>How many saves of the house that is open are in doubt at the least; 0 where nobody knows how many, null where none is.</summary>
+    public long? InDoubt { get; set; }
+
     /// <summary>A paper as it will be, part by part.</summary>
     public Result<IReadOnlyList<PreviewBlock>> Preview(string paper, PaperHouse house, CancellationToken stop) =>
         PaperFiles.Find(paper).Then<IReadOnlyList<PreviewBlock>>(found => found.Write(Data(house, stop)).Blocks().Select(Shown).ToList());
 
     /// <summary>Writes papers beside the house file.</summary>
-    public Result<IReadOnlyList<string>> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, CancellationToken stop)
+    public Result<PapersWritten> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, IReadOnlySet<string> over, CancellationToken stop)
     {
         var files = new List<string>();
         try
         {
             foreach (var file in PaperFiles.WriteAll([.. papers.Select(p => PaperFiles.Find(p).Value)], Data(house, stop),
-                Path.GetDirectoryName(house.Where)!, says, WrittenPapers.OfUser))
+                Path.GetDirectoryName(house.Where)!, says, WrittenPapers.OfUser, over.Contains))
                 files.Add(file);
-            return files;
+            return new PapersWritten(files, []);
+        }
+        catch (NotOverwrittenException refused) when (refused.NotOurs.Count > 0)
+        {
+            return new PapersWritten(files, refused.NotOurs);
         }
         catch (OperationCanceledException)
         {
@@ -47,7 +54,7 @@ internal sealed class PaperDesk
     {
         if (_data is null || !ReferenceEquals(_data.Log, house.Log))
             _data = new PaperData(house.Log, house.Date, house.Report()) { FilesOf = PaperFiles.StemOf(house.Where) };
-        return _data = _data with { Date = house.Date, Stop = stop };
+        return _data = _data with { Date = house.Date, InDoubt = InDoubt, Stop = stop };
     }
 
     private static PreviewBlock Shown(PaperBlock block) => new(

@@ -24,12 +24,12 @@ internal static class PaperFiles
     /// <param name="template">The template to write it by; null for TrimOut's own.</param>
     /// <param name="folder">The folder to write to, made when it is not there.</param>
     /// <param name="before">What was written before.</param>
-    /// <param name="overAnything">Whether files that TrimOut did not write are written over.</param>
+    /// <param name="over">Whether a file, by its full path, is written over though TrimOut did not write it; null for none.</param>
     /// <returns>The files.</returns>
     /// <exception cref="OperationCanceledException">It was stopped before any file was touched.</exception>
     /// <exception cref="NotOverwrittenException">Something that is not TrimOut's has the name of a file; none was touched.</exception>
     public static IReadOnlyList<string> Write(Paper paper, PaperData data, PaperTemplate? template, string folder, WrittenPapers before,
-        bool overAnything = false)
+        Func<string, bool>? over = null)
     {
         var written = paper.Write(data, template);
         var stem = $"{data.FilesOf}-{written.Id}";
@@ -40,8 +40,7 @@ internal static class PaperFiles
         files.Add((stem + ".html", written.ToHtml()));
         data.Stop.ThrowIfCancellationRequested();
         var bytes = files.Select(f => (f.Name, Bytes: Encoding.UTF8.GetBytes(f.Text))).ToList();
-        if (before.Refuse(folder, bytes, overAnything) is { } why)
-            throw new NotOverwrittenException(why);
+        before.Require(folder, bytes, over ?? (_ => false));
         Directory.CreateDirectory(folder);
         // Remembered first: what is killed in between was TrimOut's, and may be written over.
         before.Add(folder, bytes);
@@ -56,20 +55,20 @@ internal static class PaperFiles
     /// <param name="folder">The folder to write to.</param>
     /// <param name="says">Told what is being written.</param>
     /// <param name="before">What was written before.</param>
-    /// <param name="overAnything">Whether files that TrimOut did not write are written over.</param>
+    /// <param name="over">Whether a file, by its full path, is written over though TrimOut did not write it; null for none.</param>
     /// <returns>The files.</returns>
     /// <exception cref="OperationCanceledException">It was stopped: the papers before are whole, the others untouched.</exception>
     /// <exception cref="NotOverwrittenException">
     /// Something that is not TrimOut's has the name of a file: the papers before are whole, the others untouched.
     /// </exception>
     public static IEnumerable<string> WriteAll(IReadOnlyList<Paper> papers, PaperData data, string folder, Action<string> says, WrittenPapers before,
-        bool overAnything = false)
+        Func<string, bool>? over = null)
     {
         for (var at = 0; at < papers.Count; at++)
         {
             data.Stop.ThrowIfCancellationRequested();
             says(string.Create(CultureInfo.InvariantCulture, $"{at + 1} of {papers.Count}, {papers[at].Title}"));
-            foreach (var file in Write(papers[at], data, null, folder, before, overAnything))
+            foreach (var file in Write(papers[at], data, null, folder, before, over))
                 yield return file;
         }
     }

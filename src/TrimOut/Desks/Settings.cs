@@ -12,13 +12,14 @@ namespace TrimOut.Desks;
 internal sealed record Settings(string? Look, ImmutableArray<string> Recent, string? Backups = null)
 {
     private const int RecentAtMost = 12;
+    private const int Largest = 1 << 20;
 
     /// <summary>Reads them; what can't be read counts as never set.</summary>
     public static Settings Read()
     {
         try
         {
-            return JsonSerializer.Deserialize(PlainFile.ReadAll(UserFolder.Settings), SettingsJson.Default.Settings) is { } read
+            return JsonSerializer.Deserialize(PlainFile.ReadAll(UserFolder.Settings, Largest), SettingsJson.Default.Settings) is { } read
                 ? read with { Recent = read.Recent.IsDefault ? [] : read.Recent }
                 : new Settings(null, []);
         }

@@ -12,33 +12,42 @@ internal sealed class WrittenPapers(string list)
     /// <summary>What was written for this user.</summary>
     public static WrittenPapers OfUser => new(Path.Combine(UserFolder.Path, "papers-written"));
 
-    /// <summary>Why files can't be put in their places; null when they can.</summary>
+    /// <summary>Throws where files can't be put in their places.</summary>
     /// <param name="folder">The folder that they go to; it was named by the user, and may be a link.</param>
     /// <param name="files">Their paths below it, and what will stand in them.</param>
-    /// <param name="overAnything">Whether the user asked to have others' files written over too.</param>
-    public string? Refuse(string folder, IReadOnlyList<(string Name, byte[] Bytes)> files, bool overAnything)
+    /// <param name="over">Whether the user said that a file, by its full path, is written over though it is not TrimOut's.</param>
+    /// <exception cref="NotOverwrittenException">Something that is not TrimOut's has the name of one.</exception>
+    public void Require(string folder, IReadOnlyList<(string Name, byte[] Bytes)> files, Func<string, bool> over)
     {
         HashSet<string>? written = null;
+        var notOurs = new List<string>();
         foreach (var (name, bytes) in files)
         {
             for (var part = name; part.Length > 0; part = Path.GetDirectoryName(part) ?? "")
             {
                 if (new FileInfo(Path.Combine(folder, part)).LinkTarget is { } target)
-                    return $"{Path.Combine(folder, part)} is a link to {target}, and nothing is written through a link. Remove it, or write to another folder.";
+                    throw new NotOverwrittenException(
+                        $"{Path.Combine(folder, part)} is a link to {target}, and nothing is written through a link. Remove it, or write to another folder.");
             }
             var path = Path.GetFullPath(Path.Combine(folder, name));
             if (Directory.Exists(path))
-                return $"{path} is a folder. Rename it, or write to another folder.";
-            if (overAnything || !File.Exists(path))
-                continue;
+                throw new NotOverwrittenException($"{path} is a folder. Rename it, or write to another folder.");
             if (HouseFile.Files.PlainFile.NameOf(path) is { } other)
-                return $"{path} is {other}, not a file. Remove it, or write to another folder.";
+                throw new NotOverwrittenException($"{path} is {other}, not a file. Remove it, or write to another folder.");
+            if (!File.Exists(path) || over(path))
+                continue;
             var there = HouseFile.Files.PlainFile.ReadAll(path);
             if (!there.AsSpan().SequenceEqual(bytes) && !(written ??= Read()).Contains(Line(path, there)))
-                return $"{path} is there already, and is not as TrimOut wrote it here. Rename it, write to another folder, or write over it with " +
-                    $"--overwrite on the command line.";
+                notOurs.Add(path);
         }
-        return null;
+        if (notOurs is [var first, ..])
+        {
+            throw new NotOverwrittenException($"{first} is there already, and is not as TrimOut wrote it here. Rename it, write to another folder, or " +
+                $"write over it with --overwrite.")
+            {
+                NotOurs = notOurs,
+            };
+        }
     }
 
     /// <summary>Remembers files that are about to be written.</summary>
@@ -48,14 +57,20 @@ internal sealed class WrittenPapers(string list)
         if (!File.Exists(list))
             OwnFile.Write(list, []);
         else if (new FileInfo(list).Length > LongestList)
-            OwnFile.Write(list, Encoding.UTF8.GetBytes(string.Join('\n', File.ReadLines(list).Reverse().Take(5_000).Reverse()) + "\n"));
+            OwnFile.Write(list, Encoding.UTF8.GetBytes(string.Join('\n', Lines().TakeLast(5_000)) + "\n"));
         File.AppendAllText(list, string.Concat(files.Select(f => Line(Path.GetFullPath(Path.Combine(folder, f.Name)), f.Bytes) + "\n")));
     }
 
-    private HashSet<string> Read() => File.Exists(list) ? File.ReadLines(list).ToHashSet(StringComparer.Ordinal) : [];
+    private HashSet<string> Read() => File.Exists(list) ? Lines().ToHashSet(StringComparer.Ordinal) : [];
+
+    private string[] Lines() => Encoding.UTF8.GetString(HouseFile.Files.PlainFile.ReadAll(list)).Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
     private static string Line(string path, byte[] bytes) => $"{Convert.ToHexStringLower(SHA256.HashData(bytes))} {path}";
 }
 
 /// <summary>A paper was not written, because something that is not TrimOut's has its name.</summary>
-internal sealed class NotOverwrittenException(string message) : IOException(message);
+internal sealed class NotOverwrittenException(string message) : IOException(message)
+{
+    /// <summary>The files that may be written over when the user says so; none where nothing may be written in any case.</summary>
+    public IReadOnlyList<string> NotOurs { get; init; } = [];
+}

@@ -24,6 +24,8 @@ internal static class BackupVerb
         {
             if (parsed.GetValue(place) is { } folder)
             {
+                if (Path.Exists(folder) && !Directory.Exists(folder))
+                    throw new VerbException(ExitCode.CannotCreate, $"{folder} is there, and is no folder. Backups are kept where they were.");
                 (Settings.Read() with { Backups = Path.GetFullPath(folder) }).Write();
                 Common.Say($"Backups are kept in {Path.GetFullPath(folder)} from now on. Those made before stay where they are.");
             }

@@ -10,6 +10,8 @@ namespace TrimOut.Verbs;
 /// <summary><c>trimout binder</c>, <c>trimout paper</c> and <c>trimout papers</c>: papers of a house.</summary>
 internal static class PaperVerb
 {
+    private const int LargestTemplate = 4 << 20;
+
     public static Command BuildBinder()
     {
         var verb = new Command("binder", "Write the owner's binder, as Markdown and as one HTML page.");
@@ -39,6 +41,7 @@ internal static class PaperVerb
             {
                 OwnerOnly = parsed.GetValue(ownerOnly),
                 FilesOf = PaperFiles.StemOf(house),
+                InDoubt = look.InDoubt,
                 Stop = stop,
             };
             return Task.Run(() => look.End(WriteAll(data, parsed.GetRequiredValue(folder), parsed.GetValue(over))), CancellationToken.None);
@@ -51,7 +54,7 @@ internal static class PaperVerb
     {
         try
         {
-            foreach (var file in PaperFiles.WriteAll(PaperList.All, data, folder, Common.Say, WrittenPapers.OfUser, overAnything))
+            foreach (var file in PaperFiles.WriteAll(PaperList.All, data, folder, Common.Say, WrittenPapers.OfUser, _ => overAnything))
                 Console.Out.WriteLine(file);
             return ExitCode.Fine;
         }
@@ -93,9 +96,10 @@ internal static class PaperVerb
             {
                 OwnerOnly = parsed.GetValue(ownerOnly),
                 FilesOf = PaperFiles.StemOf(house),
+                InDoubt = look.InDoubt,
             };
             var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, Template(file)).OrEnd(ExitCode.BadData) : null;
-            foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder), WrittenPapers.OfUser, parsed.GetValue(over)))
+            foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder), WrittenPapers.OfUser, _ => parsed.GetValue(over)))
                 Console.Out.WriteLine(written);
             return look.End(ExitCode.Fine);
         });
@@ -103,7 +107,7 @@ internal static class PaperVerb
 
     private static string Template(string file)
     {
-        using var text = new StreamReader(PlainFile.OpenRead(file));
+        using var text = new StreamReader(new MemoryStream(PlainFile.ReadAll(file, LargestTemplate)));
         return text.ReadToEnd();
     }
 

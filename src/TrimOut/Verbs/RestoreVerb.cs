@@ -42,7 +42,7 @@ internal static class RestoreVerb
             if (!goAhead)
                 throw new VerbException(ExitCode.CannotCreate,
                     $"{file} is there already, and was left as it is. This is how they differ; to put {source} in its place: --replace. To take in " +
-                        $"what it has more: trimout merge.");
+                        $"what it has more: trimout merge {file} {source}");
             // Without a backup of what is there now, nothing is replaced.
             if (BackupPlace.Keep(house) is { } failed)
                 throw new VerbException(ExitCode.Disk, $"{failed} {file} was left as it is.");

@@ -13,6 +13,7 @@ namespace TrimOut.Verbs;
 internal static class SetVerb
 {
     private const int LongestLine = 100_000;
+    private const int MostRefused = 1_000;
 
     public static Command Build()
     {
@@ -26,7 +27,7 @@ internal static class SetVerb
             var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), parsed.GetValue(by)!, brief: true);
             using (house)
             {
-                var refused = false;
+                var (refused, inARow) = (false, 0);
                 var lines = new ShortLines(Console.In, LongestLine);
                 while (lines.Next() is { } line)
                 {
@@ -38,7 +39,10 @@ internal static class SetVerb
                         Console.Out.WriteLine(lines.Number.ToString(CultureInfo.InvariantCulture));
                     else
                         Common.Say(string.Create(CultureInfo.InvariantCulture, $"Line {lines.Number}: {saved.Reason}"));
-                    refused |= !saved.Ok;
+                    (refused, inARow) = (refused || !saved.Ok, saved.Ok ? 0 : inARow + 1);
+                    if (inARow == MostRefused)
+                        throw new VerbException(ExitCode.BadData, string.Create(CultureInfo.InvariantCulture,
+                            $"The last {MostRefused} lines were all refused: that is no list of values. Nothing after line {lines.Number} was read."));
                 }
                 return refused ? ExitCode.LeftOut : ExitCode.Fine;
             }

@@ -102,7 +102,7 @@ public static class CrashStates
         {
             var kept = at <= sure || fate == Fate.Kept || (fate == Fate.Some && random.Next(2) == 0);
             if (done[at] is DiskStep.Cut cut && cut.File == file && kept)
-                bytes = bytes.AsSpan(0, (int)Math.Min(cut.Length, bytes.Length)).ToArray();
+                Array.Resize(ref bytes, (int)cut.Length);
             if (done[at] is not DiskStep.Write write || write.File != file)
                 continue;
             bytes = kept ? Apply(bytes, write) : fate switch

@@ -129,7 +129,9 @@ internal class RecordingFiles : IFileLayer
 
         public void Cut(long length)
         {
-            disk._contents[file] = disk._contents[file][..(int)length];
+            var bytes = disk._contents[file];
+            Array.Resize(ref bytes, (int)length);
+            disk._contents[file] = bytes;
             disk.Record.Steps.Add(new DiskStep.Cut(file, length));
         }
 

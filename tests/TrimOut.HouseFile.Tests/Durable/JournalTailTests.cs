@@ -156,4 +156,36 @@ public class JournalTailTests
         using var house = HouseOnDisk.OpenToRead(ScriptedJob.Here(files), ScriptedJob.Path);
         Assert.Equal(job.Saved.Count, house.Opened.Count);
     }
+
+    [Fact]
+    public void AJournalThatIsCutInsideItsZerosIsDamage()
+    {
+        var end = EndOf(Whole) + Journal.EndMark.Length;
+        foreach (var length in new[] { end + 1, end + 600, Journal.RoomFor(end) - 1 })
+        {
+            Assert.Contains("It was cut short, behind its end mark.", SaidOfAll(Whole[..(int)length]), StringComparison.Ordinal);
+        }
+    }
+
+    /// <summary>A save that was taken back leaves the journal so; room that was being taken leaves it longer.</summary>
+    [Fact]
+    public void AJournalThatEndsRightBehindItsMarkOrLongerThanItsRoomIsWhole()
+    {
+        var end = EndOf(Whole) + Journal.EndMark.Length;
+        foreach (var bytes in new[] { Whole[..end], [.. Whole, .. new byte[600]] })
+        {
+            Assert.Null(Read(bytes).Fault);
+            using var house = HouseOnDisk.Open(ScriptedJob.Here(With(bytes)), ScriptedJob.Path);
+            Assert.Equal(_job.Saved.Count, house.Opened.Count);
+        }
+    }
+
+    /// <summary>The same, of a journal in which nothing that was saved is missing.</summary>
+    private string SaidOfAll(byte[] journal)
+    {
+        var works = Assert.Throws<HouseStoreException>(() => HouseOnDisk.Open(ScriptedJob.Here(With(journal)), ScriptedJob.Path));
+        using var went = HouseOnDisk.OpenToRead(ScriptedJob.Here(With(journal)), ScriptedJob.Path, goOn: true);
+        Assert.Equal((works.Message, 0L, _job.Saved.Count), (went.LeftOut, went.InDoubt, went.Opened.Count));
+        return works.Message;
+    }
 }

@@ -176,4 +176,23 @@ public partial class RescueTests
 
     [GeneratedRegex("^Changes? ([0-9]+)(?: to ([0-9]+))?")]
     private static partial Regex Numbers();
+
+    [Fact]
+    public void WhatAnotherCopyFilledIsNotCalledLost()
+    {
+        var files = With(File, Journal[..(Journal.AsSpan().LastIndexOf("\nend\n"u8) - 40)]);
+        const string copy = "/home/copy.trimout";
+        using (var made = files.Create(copy))
+            made.Write(0, File);
+        using (var made = files.Create(copy + ".journal"))
+            made.Write(0, Journal);
+        var alone = Rescue.Read(ScriptedJob.Here(files), Main, []);
+        Assert.Contains(alone.Lost, l => l.EndsWith("What came after its last sound change is lost.", StringComparison.Ordinal));
+        var filled = Rescue.Read(ScriptedJob.Here(files), Main, [copy]);
+        Assert.Equal(_job.Saved.Select(ChangeJson.Write), filled.Changes.Select(ChangeJson.Write));
+        Assert.DoesNotContain(filled.Lost, l => l.Contains("lost", StringComparison.Ordinal));
+        Assert.Contains(filled.Lost, l => l.EndsWith($"Whether anything was saved after change {_job.Saved.Count} can't be told.", StringComparison.Ordinal));
+        Assert.Contains(filled.Apart, a => a.StartsWith("From the other copies", StringComparison.Ordinal)
+            && a.EndsWith($"change {_job.Saved.Count}.", StringComparison.Ordinal));
+    }
 }

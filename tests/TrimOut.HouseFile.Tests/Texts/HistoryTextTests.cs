@@ -29,4 +29,15 @@ public class HistoryTextTests
         Assert.Contains("twice with different contents",
             HistoryText.Read(line + "\n" + line.Replace("Test crew", "Somebody", StringComparison.Ordinal)).Reason);
     }
+
+    private static string Line(string device, int number) =>
+        $$"""{"v":1,"id":"{{device}}:{{number}}","stamp":{{number}},"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[]}""" + "\n";
+
+    [Fact]
+    public void TheHistoriesOfTwoHousesAreNotOne() =>
+        Assert.Contains("are the histories of two houses", HistoryText.Read(Line("a", 1) + Line("a", 2) + Line("b", 1) + Line("b", 2)).Reason);
+
+    [Fact]
+    public void TheHistoryOfOneHouseOnTwoLaptopsIsOne() =>
+        Assert.True(HistoryText.Read(Line("a", 1) + Line("a", 2) + Line("b", 1).Replace("\"stamp\":1", "\"stamp\":3", StringComparison.Ordinal)).Ok);
 }

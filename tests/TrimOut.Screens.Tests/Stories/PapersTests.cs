@@ -30,6 +30,28 @@ public class PapersTests
     }
 
     [Fact]
+    public void WhatTrimOutDidNotWriteIsAskedAboutBeforeItIsWrittenOver()
+    {
+        _desk.Others.AddRange(["binder.md", "binder.html"]);
+        var shell = AtPapers();
+        shell.Press("w");
+        Finish();
+        shell.Tick();
+        var asked = string.Concat(Enumerable.Range(26, 3).SelectMany(y => shell.Draw(100, 30).Row(y).ToArray()).Select(c => c.Text));
+        Assert.Contains("binder.md and 1 more file are not as TrimOut wrote them.", asked, StringComparison.Ordinal);
+        shell.Press("x");
+        Assert.Empty(_desk.Written);
+        shell.Press("w");
+        Finish();
+        shell.Tick();
+        shell.Press("w");
+        Finish();
+        shell.Tick();
+        Assert.Equal(["binder"], _desk.Written);
+        Assert.StartsWith("Written: ", Message(shell), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void AllPapersSayHowFarTheyAre()
     {
         var shell = AtPapers();

@@ -25,14 +25,19 @@ public sealed class CampaignTests(ITestOutputHelper output) : IDisposable
     {
         var (cases, seed, from) = (Number("CASES", 3 * Damage.Sorts.Count), Number("SEED", 1), Number("FROM", 0));
         Environment.SetEnvironmentVariable("XDG_DATA_HOME", Path.Combine(_folder, "data"));
-        var (scene, judge) = Begin();
+        var place = Directory.CreateDirectory(Path.Combine(_folder, "place")).FullName;
+        var (present, old) = (Scene.Present(), Scene.FirstForm());
+        var (judge, oldJudge) = (new Judge(present, place), new Judge(old, place));
+        var hit = new Dictionary<string, int>(StringComparer.Ordinal);
         var counts = new SortedDictionary<string, int[]>(StringComparer.Ordinal);
         var wrong = new List<string>();
         for (var number = from; number < from + cases; number++)
         {
-            var damaged = Damage.Of(scene, number, seed);
+            var damaged = Damage.Of(present, old, number, seed);
+            foreach (var sort in damaged.Hit)
+                hit[sort] = hit.GetValueOrDefault(sort) + 1;
             var before = wrong.Count;
-            foreach (var (verb, outcome, why) in judge.Of(damaged))
+            foreach (var (verb, outcome, why) in (damaged.IsFirstForm ? oldJudge : judge).Of(damaged))
             {
                 counts.TryAdd(verb, new int[Enum.GetValues<Outcome>().Length]);
                 counts[verb][(int)outcome]++;
@@ -47,6 +52,11 @@ public sealed class CampaignTests(ITestOutputHelper output) : IDisposable
         var all = Enum.GetValues<Outcome>().Select(o => counts.Values.Sum(c => c[(int)o])).ToArray();
         output.WriteLine($"{cases} cases, {all.Sum()} runs, seed {seed}: {Said(all)}");
         Assert.True(wrong.Count == 0, string.Join("\n", wrong.Take(20)));
+        output.WriteLine($"{hit.Count} of {Damage.Sorts.Count} sorts of damage changed something, {hit.Values.DefaultIfEmpty().Min()} to " +
+            $"{hit.Values.DefaultIfEmpty().Max()} times each");
+        if (cases < 3 * Damage.Sorts.Count)
+            return;
+        Assert.All(Damage.Sorts, s => Assert.True(hit.GetValueOrDefault(s) > 0, $"{s} never hit anything"));
         Assert.All(counts, c => Assert.True(c.Value[(int)Outcome.Said] > 0, $"{c.Key} never said anything"));
     }
 
@@ -56,12 +66,20 @@ public sealed class CampaignTests(ITestOutputHelper output) : IDisposable
         int.TryParse(Environment.GetEnvironmentVariable("TRIMOUT_CAMPAIGN_" + name), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
             ? number : otherwise;
 
-    private (Scene, Judge) Begin()
+    [Fact]
+    public void ASeedMakesTheSameCasesToTheByte()
     {
-        var scenes = Directory.CreateDirectory(Path.Combine(_folder, "scene")).FullName;
-        var place = Directory.CreateDirectory(Path.Combine(_folder, "place")).FullName;
-        var scene = new Scene(scenes);
-        return (scene, new Judge(scene, place));
+        var (one, two) = ((Scene.Present(), Scene.FirstForm()), (Scene.Present(), Scene.FirstForm()));
+        Assert.Equal(one.Item1.Now.File, two.Item1.Now.File);
+        Assert.Equal(one.Item1.Truth, two.Item1.Truth);
+        for (var number = 0; number < 2 * Damage.Sorts.Count; number++)
+        {
+            var (a, b) = (Damage.Of(one.Item1, one.Item2, number, 1), Damage.Of(two.Item1, two.Item2, number, 1));
+            Assert.Equal(a.What, b.What);
+            Assert.True(a.Pair.File.AsSpan().SequenceEqual(b.Pair.File), a.What);
+            Assert.True((a.Pair.Journal ?? []).AsSpan().SequenceEqual(b.Pair.Journal ?? []), a.What);
+            Assert.Equal(a.Sides.Select(s => (s.Name, Convert.ToHexString(s.Bytes))), b.Sides.Select(s => (s.Name, Convert.ToHexString(s.Bytes))));
+        }
     }
 }
 

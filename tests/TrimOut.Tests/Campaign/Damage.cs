@@ -6,7 +6,15 @@ namespace TrimOut.Tests.Campaign;
 /// <param name="Pair">What is left.</param>
 /// <param name="What">What was done, in words.</param>
 /// <param name="ForeignFile">Whether the file ends as another house's now, which a rescue then takes it for.</param>
-internal sealed record Damaged(Pair Pair, string What, bool ForeignFile);
+/// <param name="Sides">What lies beside the house and in the user's folder, and is damaged: names, and what they hold.</param>
+internal sealed record Damaged(Pair Pair, string What, bool ForeignFile, IReadOnlyList<(string Name, byte[] Bytes)> Sides)
+{
+    /// <summary>Whether it is the house in the first form of the file.</summary>
+    public bool IsFirstForm { get; init; }
+
+    /// <summary>The sorts of damage that changed something.</summary>
+    public IReadOnlyList<string> Hit { get; init; } = [];
+}
 
 /// <summary>Does damage of every sort; the same seed does the same.</summary>
 internal static class Damage
@@ -20,8 +28,9 @@ internal static class Damage
 
     private static readonly string[] Ways = ["bit", "zeros", "zeroed sectors", "noise", "cut", "piece gone", "piece doubled", "joined"];
 
-    /// <summary>Every sort of damage, by name.</summary>
-    public static IReadOnlyList<string> Sorts { get; } =
+    private const string FirstForm = "first form, ";
+
+    private static readonly string[] Present =
     [
         .. RowFields.Select(f => "row " + f), "row length", "page head", "page slots", "database head",
         .. FrameFields.Select(f => "frame " + f), "frame end mark", .. HeadFields.Select(f => "head " + f), .. PageFields.Select(f => "last page " + f),
@@ -30,19 +39,60 @@ internal static class Damage
         "older file", "older journal", "foreign file", "foreign journal", "other copy's file", "other copy's journal",
         "joined older file", "joined foreign file", "foreign file before it", "older file before it",
         "joined older journal", "joined foreign journal", "foreign journal before it",
+        .. SideFiles.Names.SelectMany(s => new[] { "bit", "zeros", "noise", "cut", "piece doubled" }.Select(how => $"side {s} {how}")),
     ];
 
+    /// <summary>
+    /// What can be done to the first form: it kept no note of how far its journal had got and took no room beforehand, so that a journal which ends
+    /// earlier, or whose last line is spoilt, looks like a save that never ended. No form of today can tell more of it than that.
+    /// </summary>
+    private static readonly string[] OfTheFirstForm =
+    [
+        .. Present.Where(s => s == "journal gone" || !(s.StartsWith("journal ", StringComparison.Ordinal) || s.StartsWith("both ", StringComparison.Ordinal)
+            || s.StartsWith("side ", StringComparison.Ordinal) || s.Contains("note", StringComparison.Ordinal) || s.Contains("older", StringComparison.Ordinal)
+            || s.Contains("other copy", StringComparison.Ordinal)
+            || s is "frame end mark" or "frame seal" or "frame json" or "frame line end" or "head after" or "head check" or "row house"))
+            .Select(s => FirstForm + s),
+    ];
+
+    /// <summary>Every sort of damage, by name.</summary>
+    public static IReadOnlyList<string> Sorts { get; } = [.. Present, .. OfTheFirstForm];
+
+    /// <summary>Every sort of damage to the two files of a house in the present form.</summary>
+    public static IReadOnlyList<string> SortsOfFiles { get; } = [.. Present.Where(s => !s.StartsWith("side ", StringComparison.Ordinal))];
+
     /// <summary>One case: the sort that its number has, and at times another one on top.</summary>
-    /// <param name="scene">Where what is exchanged comes from.</param>
-    /// <param name="number">The number.</param>
+    /// <param name="present">The house in the present form.</param>
+    /// <param name="old">The house in the first form.</param>
+    /// <param name="number">The number of the case.</param>
     /// <param name="seed">The seed.</param>
-    /// <param name="start">What is damaged; the scene as it is when left out.</param>
-    public static Damaged Of(Scene scene, int number, int seed, Pair? start = null)
+    public static Damaged Of(Scene present, Scene old, int number, int seed)
     {
         var random = new Random(unchecked(seed * 1_000_003 + number));
-        var first = Do(scene, new Damaged(start ?? scene.Now, "", false), Sorts[number % Sorts.Count], random);
+        var sort = Sorts[number % Sorts.Count];
+        if (sort.StartsWith(FirstForm, StringComparison.Ordinal))
+        {
+            var done = Do(old, new Damaged(old.Now, "", false, []) { IsFirstForm = true }, sort[FirstForm.Length..], random);
+            return done with { What = FirstForm + done.What, Hit = [.. done.Hit.Select(h => FirstForm + h)] };
+        }
+        return WithMore(present, Do(present, new Damaged(present.Now, "", false, []), sort, random), number, random);
+    }
+
+    /// <summary>One case of damage to the two files of a house in the present form.</summary>
+    /// <param name="scene">Where what is exchanged comes from.</param>
+    /// <param name="start">The two files as they are.</param>
+    /// <param name="number">The number of the case.</param>
+    /// <param name="seed">The seed.</param>
+    public static Damaged OfFiles(Scene scene, Pair start, int number, int seed)
+    {
+        var random = new Random(unchecked(seed * 1_000_003 + number));
+        return WithMore(scene, Do(scene, new Damaged(start, "", false, []), SortsOfFiles[number % SortsOfFiles.Count], random), number, random);
+    }
+
+    private static Damaged WithMore(Scene scene, Damaged first, int number, Random random)
+    {
         // What exchanges a file is not done twice: an older file with the journal that belongs to it is a sound house.
-        var more = Sorts.Where(s => !s.Contains("older", StringComparison.Ordinal) && !s.Contains("foreign", StringComparison.Ordinal)
+        var more = Present.Where(s => !s.Contains("older", StringComparison.Ordinal) && !s.Contains("foreign", StringComparison.Ordinal)
             && !s.Contains("other copy", StringComparison.Ordinal) && s != "journal gone").ToList();
         return number % 3 == 2 ? Do(scene, first, more[random.Next(more.Count)], random) : first;
     }
@@ -51,9 +101,15 @@ internal static class Damage
     {
         var (file, journal) = before.Pair;
         var foreign = before.ForeignFile;
+        var sides = before.Sides;
         var words = sort.Split(' ', 2);
         switch (words[0])
         {
+            case "side":
+                var of = words[1].Split(' ', 2);
+                var whole = SideFiles.Of(of[0], scene);
+                sides = [.. sides, (of[0], Spoil(whole, whole.Length, of[1], random))];
+                break;
             case "row":
                 file = Row(file, words[1], random);
                 break;
@@ -77,7 +133,16 @@ internal static class Damage
                 (file, journal, foreign) = Whole(scene, file, journal, foreign, sort, random);
                 break;
         }
-        return new Damaged(new Pair(file, journal), before.What.Length == 0 ? sort : $"{before.What}, {sort}", foreign);
+        var changed = sides != before.Sides || !file.AsSpan().SequenceEqual(before.Pair.File)
+            || !(journal ?? []).AsSpan().SequenceEqual(before.Pair.Journal ?? []);
+        return before with
+        {
+            Pair = new Pair(file, journal),
+            What = before.What.Length == 0 ? sort : $"{before.What}, {sort}",
+            ForeignFile = foreign,
+            Sides = sides,
+            Hit = changed ? [.. before.Hit, sort] : before.Hit,
+        };
     }
 
     private static (byte[] File, byte[]? Journal, bool Foreign) Whole(Scene scene, byte[] file, byte[]? journal, bool foreign, string sort, Random random)
@@ -93,7 +158,7 @@ internal static class Damage
             "journal gone" => (file, null, foreign),
             "file gone from the middle on" => (file[..(file.Length / 2 / 8192 * 8192)], journal, foreign),
             "older file" => (older.File, journal, foreign),
-            "older journal" => (file, scene.Older[^(1 + random.Next(12))].Journal, foreign),
+            "older journal" => (file, scene.Older[^(1 + random.Next(Math.Min(12, scene.Older.Count)))].Journal, foreign),
             "foreign file" => (other.File, journal, true),
             "foreign journal" => (file, other.Journal, foreign),
             "other copy's file" => (scene.OtherCopy.File, journal, foreign),
@@ -149,7 +214,13 @@ internal static class Damage
             return file;
         var mark = marks[random.Next(marks.Count)];
         return field == "length" ? Flip(file, Math.Max(0, mark - 4 + random.Next(4)), random)
-            : Flip(file, mark + field.Length + 2 + random.Next(field is "n" or "stamp" ? 8 : 4 + 6), random);
+            : Flip(file, mark + field.Length + 2 + random.Next(field switch
+            {
+                "n" or "stamp" => 8,
+                "v" => 4,
+                // Of a text its length and its first letters: those of a long one may go on in another page.
+                _ => 4 + 6,
+            }), random);
     }
 
     private static byte[]? Frame(byte[]? journal, string field, Random random)

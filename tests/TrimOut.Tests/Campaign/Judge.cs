@@ -26,7 +26,7 @@ internal sealed partial class Judge
         _house = Path.Combine(folder, "h.trimout");
         foreach (var (verb, run) in Verbs())
         {
-            Place(scene.Now);
+            Place(scene.Now, []);
             var (ended, shown) = run();
             Assert.True(ended.Crash is null && ended.Code is 0 or 1, $"{verb} on a sound house: {ended.Code} {ended.Crash} {ended.Error}");
             _sound.Add(verb, shown);
@@ -38,7 +38,7 @@ internal sealed partial class Judge
     {
         foreach (var (verb, run) in Verbs())
         {
-            Place(damaged.Pair);
+            Place(damaged.Pair, damaged.Sides);
             var (ended, shown) = run();
             var outcome = ended.Hung ? Outcome.Hang
                 : ended.Crash is not null ? Outcome.Crash
@@ -47,16 +47,31 @@ internal sealed partial class Judge
                 : Outcome.SilentLoss;
             yield return (verb, outcome, $"{ended.Code} {ended.Error} {ended.Crash}");
         }
-        Place(damaged.Pair);
+        Place(damaged.Pair, damaged.Sides);
         yield return Rescue(damaged);
+        if (damaged.Sides.FirstOrDefault(s => s.Name == "backup") is { Name: not null } backup && damaged.Hit.Count == 1)
+        {
+            Place(damaged.Pair, damaged.Sides);
+            yield return Backups(backup.Bytes);
+        }
     }
 
     /// <summary>Whether whoever ran it was told, by code and in words, and not told that it was a save that never ended.</summary>
     private static bool IsSaid(VerbRun.Ended ended) =>
-        (ended.Code is ExitCode.BadData or ExitCode.LeftOut or ExitCode.NoInput) && ended.Error.Length > 0 && !ended.Error.Contains("middle of a save",
-            StringComparison.Ordinal);
+        (ended.Code is ExitCode.BadData or ExitCode.LeftOut or ExitCode.NoInput or ExitCode.CannotCreate) && ended.Error.Length > 0
+        && !ended.Error.Contains("middle of a save", StringComparison.Ordinal);
 
-    private void Place(Pair pair)
+    /// <summary>Of the one backup that there is, whole or not, the list must say which.</summary>
+    private (string Verb, Outcome Outcome, string Why) Backups(byte[] bytes)
+    {
+        const string verb = "backups";
+        var ended = VerbRun.Run(verb, _house);
+        var whole = bytes.AsSpan().SequenceEqual(SideFiles.Of("backup", _scene));
+        return (verb, ended.Hung ? Outcome.Hang : ended.Crash is not null ? Outcome.Crash : whole && ended.Code == 0 ? Outcome.Whole
+            : !whole && IsSaid(ended) ? Outcome.Said : Outcome.SilentLoss, $"{ended.Code} {ended.Error} {ended.Crash}");
+    }
+
+    private void Place(Pair pair, IReadOnlyList<(string Name, byte[] Bytes)> sides)
     {
         foreach (var entry in Directory.GetFiles(_folder))
             File.Delete(entry);
@@ -65,6 +80,12 @@ internal sealed partial class Judge
         if (Directory.Exists(UserFolder.Path))
             Directory.Delete(UserFolder.Path, recursive: true);
         Scene.Write(_house, pair);
+        foreach (var (name, bytes) in sides)
+        {
+            var path = SideFiles.PlaceOf(name, _house, UserFolder.Path);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            File.WriteAllBytes(path, bytes);
+        }
     }
 
     /// <summary>Everything that reads a house, and what it shows: of verbs that make a file, what that holds.</summary>
@@ -74,12 +95,14 @@ internal sealed partial class Judge
         var old = Path.Combine(_folder, "old.trimout");
         foreach (var verb in new[] { "history", "check", "windows", "parts" })
             yield return (verb, () => Shown(VerbRun.Run(verb, _house)));
+        // It shows nothing of this house: what it ends with counts too.
+        yield return ("conflicts", () => VerbRun.Run("conflicts", _house) is var ended ? (ended, $"{ended.Code} {ended.Output}") : default);
         yield return ("check --json", () => Shown(VerbRun.Run("check", _house, "--json")));
         yield return ("history --go-on", () => Shown(VerbRun.Run("history", _house, "--go-on")));
         yield return ("compare", () => WithOld(old, () => Shown(VerbRun.Run("compare", _house, old))));
         yield return ("compare, as the other", () => WithOld(old, () => Shown(VerbRun.Run("compare", old, _house))));
-        yield return ("binder", () => Written(VerbRun.Run("binder", _house, "--out", Path.Combine(_folder, "papers"), "--date", Day)));
-        yield return ("paper labels", () => Written(VerbRun.Run("paper", _house, "labels", "--out", Path.Combine(_folder, "papers"), "--date", Day)));
+        yield return ("binder", () => Written("binder", VerbRun.Run("binder", _house, "--out", Path.Combine(_folder, "papers"), "--date", Day)));
+        yield return ("paper labels", () => Written("labels", VerbRun.Run("paper", _house, "labels", "--out", Path.Combine(_folder, "papers"), "--date", Day)));
         yield return ("backup --to", () => Made(VerbRun.Run("backup", _house, "--to", made), made));
         yield return ("backup --to --go-on", () => Made(VerbRun.Run("backup", _house, "--to", made, "--go-on"), made));
         yield return ("backup", () => VerbRun.Run("backup", _house) is var ended && ended.Output.Trim() is { Length: > 0 } file ? Made(ended, file)
@@ -93,10 +116,11 @@ internal sealed partial class Judge
 
     private static (VerbRun.Ended, string) Shown(VerbRun.Ended ended) => (ended, ended.Output);
 
-    private (VerbRun.Ended, string) Written(VerbRun.Ended ended)
+    private (VerbRun.Ended, string) Written(string paper, VerbRun.Ended ended)
     {
         var folder = Path.Combine(_folder, "papers");
-        return (ended, Directory.Exists(folder) ? string.Concat(Directory.GetFiles(folder).Order(StringComparer.Ordinal).Select(File.ReadAllText)) : "");
+        return (ended, Directory.Exists(folder) ? string.Concat(Directory.GetFiles(folder, $"h-{paper}*")
+            .Order(StringComparer.Ordinal).Select(File.ReadAllText)) : "");
     }
 
     /// <summary>What a house file that a verb made or worked on holds. What it says when it is read is for that reader to hear: the verb itself must have

@@ -30,7 +30,7 @@ public sealed class KeptCampaignTests : IDisposable
         HouseSource.LargeFrom = 0;
         _house = Path.Combine(Directory.CreateDirectory(Path.Combine(_folder, "place")).FullName, "h.trimout");
         _foreign = Path.Combine(_folder, "foreign.trimout");
-        _scene = new Scene(Directory.CreateDirectory(Path.Combine(_folder, "scene")).FullName);
+        _scene = Scene.Present();
         _otherFolds = [FoldOf(_house, _scene.Older.First(p => p.Journal is null)), FoldOf(_foreign, _scene.Foreign[0])];
     }
 
@@ -46,14 +46,14 @@ public sealed class KeptCampaignTests : IDisposable
     [Fact]
     public void WhatIsKeptNeverShowsLessAndNeverHidesDamage()
     {
-        var (cases, seed, from) = (Number("CASES", 2 * Damage.Sorts.Count), Number("SEED", 1), Number("FROM", 0));
+        var (cases, seed, from) = (Number("CASES", 2 * Damage.SortsOfFiles.Count), Number("SEED", 1), Number("FROM", 0));
         var (counts, wrong) = (new int[Enum.GetValues<Outcome>().Length], new List<string>());
         for (var number = from; number < from + cases; number++)
         {
             var (sound, truth) = Begin();
             var fold = File.ReadAllBytes(Fold);
             // One case in eight leaves the house whole, so that what was kept stands against nothing else.
-            var damaged = number % 8 == 7 ? new Damaged(sound, "house whole", false) : Damage.Of(_scene, number, seed, sound);
+            var damaged = number % 8 == 7 ? new Damaged(sound, "house whole", false, []) : Damage.OfFiles(_scene, sound, number, seed);
             var how = Spoil(fold, number, new Random(unchecked(seed * 1_000_003 + number)));
             Place(damaged.Pair);
             var (kept, why) = Set(truth);

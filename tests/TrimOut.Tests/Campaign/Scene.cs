@@ -1,9 +1,13 @@
+using System.Globalization;
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
+using TrimOut.HouseFile.Durable;
+using TrimOut.HouseFile.Tests.Crashes;
+using TrimOut.Testing;
 
 namespace TrimOut.Tests.Campaign;
 
@@ -18,25 +22,68 @@ internal sealed class Scene
 {
     private const int WindowsADay = 6;
 
-    public Scene(string folder)
+    private const string Path = "/stick/scene.trimout";
+
+    private Scene(Pair now, IReadOnlyList<Pair> older, Pair otherCopy, IReadOnlyList<Pair> foreign)
     {
-        var path = Path.Combine(folder, "scene.trimout");
-        HouseOnDisk.Create(path, TimeProvider.System).Dispose();
-        Older = Day(path, 0, begin: true)[^1..];
-        Older = [.. Older, new Pair(File.ReadAllBytes(path), null), .. Day(path, 1, begin: false)];
-        var copy = Path.Combine(folder, "copy.trimout");
-        File.Copy(path, copy);
-        var last = Day(path, 2, begin: false);
-        Now = last[^1];
-        Older = [.. Older, .. last[..^3]];
-        OtherCopy = Day(copy, 3, begin: false)[^1];
-        Truth = [.. Read(folder, Now).Select(ChangeJson.Write)];
-        InFile = Read(folder, new Pair(Older[^1].File, null), goOn: true).Count;
-        var foreign = Path.Combine(folder, "foreign.trimout");
-        HouseOnDisk.Create(foreign, TimeProvider.System).Dispose();
-        Foreign = [Day(foreign, 0, begin: true)[^1], Day(foreign, 1, begin: false)[^1]];
-        ForeignTruth = [.. Read(folder, Foreign[^1]).Select(ChangeJson.Write)];
-        OtherTruth = [.. Read(folder, OtherCopy).Select(ChangeJson.Write)];
+        (Now, Older, OtherCopy, Foreign) = (now, older, otherCopy, foreign);
+        Truth = [.. Read(Now).Select(ChangeJson.Write)];
+        ForeignTruth = [.. Read(Foreign[^1]).Select(ChangeJson.Write)];
+        OtherTruth = [.. Read(OtherCopy).Select(ChangeJson.Write)];
+    }
+
+    /// <summary>The scene in the present form of the file. It is the same to the byte each time: disk, clock, machine and names come from here.</summary>
+    public static Scene Present()
+    {
+        ThrowsTheSame();
+        var (files, here) = Fresh(0);
+        HouseOnDisk.Create(here, Path).Dispose();
+        var older = Day(files, here, Path, 0, begin: true)[^1..];
+        older = [.. older, new Pair(files.Read(Path), null), .. Day(files, here, Path, 1, begin: false)];
+        const string copy = "/stick/copy.trimout";
+        using (var made = files.Create(copy))
+            made.Write(0, files.Read(Path));
+        var last = Day(files, here, Path, 2, begin: false);
+        var other = Day(files, here, copy, 3, begin: false)[^1];
+        return new Scene(last[^1], [.. older, .. last[..^3]], other, Another());
+    }
+
+    /// <summary>A house in the first form, with its journal, as it was kept; nothing of it can be older but what was in its file.</summary>
+    public static Scene FirstForm()
+    {
+        var kept = System.IO.Path.Combine(Repository.Root, "tests", "TrimOut.HouseFile.Tests", "old-files", "form-1-open.trimout");
+        var now = new Pair(File.ReadAllBytes(kept), File.ReadAllBytes(kept + ".journal"));
+        var (files, here) = Fresh(5_000);
+        HouseOnDisk.Create(here, Path, [.. Read(now).Take(2)]).Dispose();
+        return new Scene(now, [new Pair(files.Read(Path), null)], now, Another());
+    }
+
+    /// <summary>
+    /// The database throws dice for how many levels an entry of its index has, and so for where things lie in a page. It has no seed to set: its dice are
+    /// exchanged for some that fall the same each time.
+    /// </summary>
+    private static void ThrowsTheSame()
+    {
+        const System.Reflection.BindingFlags any = System.Reflection.BindingFlags.NonPublic | System.Reflection.BindingFlags.Instance
+            | System.Reflection.BindingFlags.Static;
+        var dice = typeof(LiteDB.LiteDatabase).Assembly.GetTypes().Where(t => t.Name == "Randomizer").SelectMany(t => t.GetFields(any))
+            .Select(f => f.GetValue(null)).OfType<Random>().Single();
+        var way = typeof(Random).GetField("_impl", any)!;
+        way.SetValue(dice, way.GetValue(new Random(1)));
+    }
+
+    private static List<Pair> Another()
+    {
+        var (files, here) = Fresh(9_000);
+        HouseOnDisk.Create(here, Path).Dispose();
+        return [Day(files, here, Path, 0, begin: true)[^1], Day(files, here, Path, 1, begin: false)[^1]];
+    }
+
+    private static (RecordingFiles Files, Surroundings Here) Fresh(int firstName)
+    {
+        var files = new RecordingFiles();
+        return (files, new Surroundings(files, new FakeTimeProvider(new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.Zero)), "laptop", "Ash",
+            () => (++firstName).ToString("00000000", CultureInfo.InvariantCulture), Seal.Of));
     }
 
     /// <summary>The house as it is.</summary>
@@ -58,14 +105,11 @@ internal sealed class Scene
 
     public HashSet<string> OtherTruth { get; }
 
-    /// <summary>How many of the changes are in the file; the others are in the journal.</summary>
-    public int InFile { get; }
-
     /// <summary>A day of work that ends with closing; the moments after each save.</summary>
-    private static List<Pair> Day(string path, int day, bool begin)
+    private static List<Pair> Day(RecordingFiles files, Surroundings here, string path, int day, bool begin)
     {
         var moments = new List<Pair>();
-        using var house = HouseOnDisk.Open(path, TimeProvider.System);
+        using var house = HouseOnDisk.Open(here, path);
         // The same seed does the same damage only where every text is as long as it was; so the clock stands still.
         var scribe = new Scribe(house, new FakeTimeProvider(new DateTimeOffset(2026, 3, 2 + day, 8, 0, 0, TimeSpan.Zero)), "Test crew");
         if (begin)
@@ -85,22 +129,28 @@ internal sealed class Scene
         void Do(Draft draft)
         {
             Assert.True(scribe.Record(draft).Ok);
-            moments.Add(new Pair(File.ReadAllBytes(path), File.ReadAllBytes(path + ".journal")));
+            moments.Add(new Pair(files.Read(path), files.Read(path + ".journal")));
         }
     }
 
-    private static IReadOnlyList<Change> Read(string folder, Pair pair, bool goOn = false)
+    private static IReadOnlyList<Change> Read(Pair pair)
     {
-        var path = Path.Combine(folder, "read.trimout");
-        Write(path, pair);
-        using var house = HouseOnDisk.OpenToRead(path, TimeProvider.System, goOn);
+        var (files, here) = Fresh(0);
+        foreach (var (name, bytes) in new[] { (Path, pair.File), (Path + ".journal", pair.Journal) })
+        {
+            if (bytes is null)
+                continue;
+            using var made = files.Create(name);
+            made.Write(0, bytes);
+        }
+        using var house = HouseOnDisk.OpenToRead(here, Path);
         return house.Opened;
     }
 
     /// <summary>Puts a pair in the place of whatever was there.</summary>
     public static void Write(string path, Pair pair)
     {
-        foreach (var old in Directory.GetFiles(Path.GetDirectoryName(path)!, Path.GetFileName(path) + "*"))
+        foreach (var old in Directory.GetFiles(System.IO.Path.GetDirectoryName(path)!, System.IO.Path.GetFileName(path) + "*"))
             File.Delete(old);
         File.WriteAllBytes(path, pair.File);
         if (pair.Journal is not null)

@@ -83,7 +83,7 @@ public sealed class PaperFilesTests : IDisposable
         Assert.Contains(name, refused.Message, StringComparison.Ordinal);
         Assert.Equal([name], Directory.GetFileSystemEntries(_folder).Select(Path.GetFileName));
         Assert.Equal("mine", File.ReadAllText(Path.Combine(_folder, name)));
-        PaperFiles.Write(Binder.Paper, Data("W01", "house"), null, _folder, _before, overAnything: true);
+        PaperFiles.Write(Binder.Paper, Data("W01", "house"), null, _folder, _before, _ => true);
         Assert.NotEqual("mine", File.ReadAllText(Path.Combine(_folder, name)));
     }
 
@@ -111,7 +111,7 @@ public sealed class PaperFilesTests : IDisposable
             Directory.CreateDirectory(target);
         File.CreateSymbolicLink(Path.Combine(_folder, name), target);
         var refused = Assert.Throws<NotOverwrittenException>(() =>
-            PaperFiles.Write(Binder.Paper, Data("W01", "house"), null, _folder, _before, overAnything: true));
+            PaperFiles.Write(Binder.Paper, Data("W01", "house"), null, _folder, _before, _ => true));
         Assert.Contains("is a link to", refused.Message, StringComparison.Ordinal);
         Assert.Single(Directory.GetFileSystemEntries(_folder));
         Assert.False(isFolder ? Directory.EnumerateFileSystemEntries(target).Any() : File.Exists(target));

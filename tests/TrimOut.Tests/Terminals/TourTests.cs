@@ -90,7 +90,34 @@ public sealed class TourTests : IDisposable
         using var terminal = new PseudoTerminal(_folder, 60, 20, "LANG=C.UTF-8 TERM=xterm", "open", Ridge);
         terminal.WaitFor("this terminal has 60 x 20");
         Assert.Equal(69, terminal.WaitForExit());
+        Assert.DoesNotContain('\u001b', terminal.Seen);
         Assert.Equal(terminal.Note("before"), terminal.Note("after"));
+    }
+
+    [LinuxTheory]
+    [InlineData("new", "elm")]
+    [InlineData("check", "none")]
+    [InlineData("help", "check")]
+    [InlineData("set", "none")]
+    public void AVerbPutsATerminalIntoNoMode(string verb, string argument)
+    {
+        using var terminal = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm", verb, argument);
+        terminal.WaitForExit();
+        Assert.NotEmpty(terminal.Seen);
+        Assert.DoesNotContain('\u001b', terminal.Seen);
+    }
+
+    [LinuxFact]
+    public void ValuesTypedAtATerminalAreTakenAndNoModeIsLeft()
+    {
+        using (HouseOnDisk.Create(Path.Combine(_folder, "elm.trimout"), TimeProvider.System))
+        {
+        }
+        using var terminal = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm", "set", "elm.trimout");
+        terminal.Send("W01\tnote\tx\n").WaitFor("There is no window W01");
+        terminal.Send("\u0004");
+        Assert.Equal(2, terminal.WaitForExit());
+        Assert.DoesNotContain('\u001b', terminal.Seen);
     }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
