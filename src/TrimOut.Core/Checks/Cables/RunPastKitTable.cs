@@ -42,7 +42,7 @@ public sealed class RunPastKitTable : RunCheck
             ? new Outcome.Fine(working)
             : new Outcome.Found(
                 (from switch { Reckoned.Measured => TooLong, Reckoned.AtLeast => AtLeastTooLong, _ => PlannedTooLong }).With(
-                    Arg.Run(length), Arg.Name(subject.Cable),
+                    from == Reckoned.Planned ? Arg.Limit(length) : Arg.Run(length), Arg.Name(subject.Cable),
                     subject.Limits is { } limits ? RunFigures.BothLimits(limits) : TableEnds.With(Arg.Limit(longest))),
                 RunFigures.Mend(subject), FieldRef.To(subject.Item, RunFacts.Cable), working);
     }

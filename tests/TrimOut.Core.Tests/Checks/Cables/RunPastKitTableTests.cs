@@ -45,7 +45,7 @@ public class RunPastKitTableTests
     [Fact]
     public void PlannedTailsThatMakeItTooLongAreFoundBeforeItIsPulled()
     {
-        Assert.StartsWith("With the tails that are planned the run is 201'-0\" of 16/2.", Planned("192").Fault(Check, "W01").Message, StringComparison.Ordinal);
+        Assert.StartsWith("With the tails that are planned the run is 201 ft of 16/2.", Planned("192").Fault(Check, "W01").Message, StringComparison.Ordinal);
         Planned("191").Lacks(Check, "W01", "tail at window");
         Planned("192").Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "tail at window");
     }
