@@ -39,7 +39,8 @@ public static class PlainFile
 
     /// <summary>That a file can't be read, and why; its name stands there once, also where the reason has it already.</summary>
     public static string WhyNotRead(string path, Exception failed) =>
-        failed.Message.Contains(path, StringComparison.Ordinal) ? failed.Message : $"{path} can't be read: {failed.Message}";
+        failed is FileNotFoundException or DirectoryNotFoundException ? $"{path} can't be read: there is no such file."
+        : failed.Message.Contains(path, StringComparison.Ordinal) ? failed.Message : $"{path} can't be read: {failed.Message}";
 
     /// <summary>Throws where there is no plain file of that name.</summary>
     /// <exception cref="IOException">It is something else, or not there.</exception>

@@ -27,6 +27,7 @@ public partial class FiguresTellMessagesApartTests
         ["ValuesDisagree: Differ, Or"] = "a sentence and a part of it",
         ["ConductorsNotApart: Leak, Touch"] = "parts of a sentence whose figures say which",
         ["EntryUnderEndBracket: MoveEntry, MoveEntryBefore"] = "two mends",
+        ["FireStopOpen: HaveItSealed, SeeIt"] = "two mends",
         ["KitUnchecked: ManyUnchecked, SomeUnchecked"] = "how many is a figure",
         ["NotChecked: OfOther, OfSheet"] = "what is missing is not waived",
         ["NotChecked: Alone, OfHouse"] = "what is missing is not waived",
@@ -57,8 +58,11 @@ public partial class FiguresTellMessagesApartTests
         CableNotListed: air-handling-space between-floors in-wall
         CableShared: circle
         CableShortOnHand: at-least at-least whole whole
+        DatesRunBackwards: before-date before-paint live
+        EntryOffOpening: below-sill past-width too-deep
+        FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
         GapBetweenUnitsTooSmall: too-wide
-        ListedByRelaxation: between-floors in-wall
+        ListedByRelaxation: between-floors conduit in-wall
         MeasuresIncomplete: not-ordered ordered
         OrderPastOpening: opening part
         OutOfSquare: head-and-sill sides

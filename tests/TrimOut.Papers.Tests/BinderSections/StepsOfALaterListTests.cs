@@ -10,8 +10,8 @@ public class StepsOfALaterListTests
     [Fact]
     public void AStepThatCameLaterIsCountedWhereItIsAskedOrMarkedAndWhoMarkedItIsTold()
     {
-        var old = new TestJob().Window("W01").Window("W02");
-        foreach (var step in StepList.Of(Phase.Hang, old.Unit("W01")).ToList())
+        var old = new TestJob(steps: LaterSteps.First).Window("W01").Window("W02");
+        foreach (var step in LaterSteps.First.Asked(Phase.Hang, old.Unit("W01")).ToList())
             old.Do(MarkStep.Done(old.Unit("W01"), step));
         var job = new TestJob(store: new MemoryStore("laptop", old.Scribe.Log.Changes), steps: LaterSteps.Second);
         var (done, all) = Hang(job);

@@ -45,6 +45,8 @@ public class WordsTests
         }
         foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())))
             Assert.NotEmpty(Binder.Paper.Places(data, new Words(Ask, "x-asked"), new SortedDictionary<string, string>()).ToList());
+        foreach (var saves in (long[])[0, 1, 4])
+            Assert.StartsWith("# A", Doubt.On("# A\n\nB\n", Houses[0] with { InDoubt = saves }, new Words(Ask, "x-asked")), StringComparison.Ordinal);
         asked.Add(Binder.Paper.Title);
         var sparse = SparseHouse().House;
         Assert.Equal("leg of W01", Inline.NameOf(sparse, sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(new Words(Ask, "x-asked")));

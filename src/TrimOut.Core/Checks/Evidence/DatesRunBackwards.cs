@@ -14,10 +14,10 @@ namespace TrimOut.Core.Checks.Evidence;
 /// </remarks>
 public sealed class DatesRunBackwards : SubjectCheck
 {
-    private static readonly Message BeforeDate = new("{0} is {1}, and {2}, which comes first, is {3}.");
-    private static readonly Message MeasuredBeforePaint = new("{0} was measured on {1}, and {2} is {3}.");
+    private static readonly Message BeforeDate = new("{0} is {1}, and {2}, which comes first, is {3}.", "before-date");
+    private static readonly Message MeasuredBeforePaint = new("{0} was measured on {1}, and {2} is {3}.", "before-paint");
     private static readonly Message FrozenBeforeMeasure = new("{0} is {1}, and the opening was measured on {2}.");
-    private static readonly Message LiveBeforeConnected = new("{0} is {1}, and volts were read at {2} on {3}.");
+    private static readonly Message LiveBeforeConnected = new("{0} is {1}, and volts were read at {2} on {3}.", "live");
     private static readonly Message All = new("{0}");
     private static readonly Message PutRight = new("Put right the date that is wrong; if it is right, do again what came too early.");
 

@@ -38,7 +38,7 @@ public sealed class StepOffUnits() : Check<CoveringKind>(Subjects.Kinds)
         var (finest, whole) = metric ? (HalfMillimetre, Length.FromMillimetres(1)) : (FinestOnTape, Length.FromInches(1));
         return IsWhole(step, finest) || IsWhole(whole, step)
             ? new Outcome.Fine()
-            : new Outcome.Found((metric ? NoMillimetres : NoInches).With(Arg.Name(subject), step), metric ? WholeMillimetres : PartOfInch,
+            : new Outcome.Found((metric ? NoMillimetres : NoInches).With(Arg.Name(subject), Arg.Value(CoveringKindFacts.RoundTo, step)), metric ? WholeMillimetres : PartOfInch,
                 FieldRef.To(subject.Item, CoveringKindFacts.RoundTo));
     }
 

@@ -60,8 +60,8 @@ public class StepWithoutEvidenceTests
     [Fact]
     public void ByALaterListAUnitIsHeldToTheStepsThatItIsAskedFor()
     {
-        var job = Jobs.Walked("W02", Jobs.Walked());
-        foreach (var step in StepList.Of(Phase.Hang, job.Unit("W01")).ToList())
+        var job = Jobs.Walked("W02", Jobs.Walked(job: new TestJob(steps: LaterSteps.First)));
+        foreach (var step in LaterSteps.First.Asked(Phase.Hang, job.Unit("W01")).ToList())
             job.Do(MarkStep.Done(job.Unit("W01"), step));
         job.Mark("W02", "clicked-in");
         var later = new TestJob(store: new MemoryStore("laptop", job.Scribe.Log.Changes), steps: LaterSteps.Second);
