@@ -19,5 +19,6 @@ public static class CableTypeFacts
 
     public static readonly Fact<PartCounts> PartsPerRun = Of.Parts("parts-per-run", "Parts per run", "What each run of it needs besides the cable, counted.");
 
-    internal static readonly Fact[] All = [Name, Conductor, Stranding, Listing, LongestRun, Diameter, BoxLength, OnHand, PartsPerRun];
+    internal static readonly Fact[] All =
+        [Name, Conductor, Stranding, Listing, LongestRun, Diameter, BoxLength, OnHand, PartsPerRun, .. AboutSheet.Declared(Of)];
 }

@@ -15,5 +15,5 @@ public static class PanelTypeFacts
     public static readonly Fact<Current> TotalCurrent = Of.Amps("total-current", "All together", "The most that all outputs give together.");
     public static readonly Fact<int> UnitsPerOutput = Of.Count("units-per-output", "Units per output", "How many units one output may feed.", null, 1, 8);
 
-    internal static readonly Fact[] All = [Name, Outputs, Supply, OutputCurrent, TotalCurrent, UnitsPerOutput];
+    internal static readonly Fact[] All = [Name, Outputs, Supply, OutputCurrent, TotalCurrent, UnitsPerOutput, .. AboutSheet.Declared(Of)];
 }
