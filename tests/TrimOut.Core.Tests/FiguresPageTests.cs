@@ -8,8 +8,10 @@ using TrimOut.Core.Checks.Measures;
 using TrimOut.Core.Checks.Panels;
 using TrimOut.Core.Checks.Rough;
 using TrimOut.Core.Checks.Safety;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 using TrimOut.Testing;
@@ -80,7 +82,9 @@ public class FiguresPageTests
 
     private static string Defaults()
     {
-        var house = new TestJob().House;
+        var scribe = new Scribe(new MemoryStore(), TimeProvider.System, "Test crew");
+        Assert.True(NewHouse.Begin("Test house", DisplayUnits.Inches).Then(scribe.Record).Ok);
+        var house = scribe.House;
         var table = new StringBuilder("| part | value | default |\n|---|---|---|\n");
         foreach (var item in house.Items.Values.OrderBy(i => i.Kind).ThenBy(i => i.Place))
         {

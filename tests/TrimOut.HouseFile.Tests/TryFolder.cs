@@ -1,6 +1,7 @@
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
+using TrimOut.Testing;
 
 namespace TrimOut.HouseFile.Tests;
 
@@ -38,7 +39,7 @@ public sealed class TryFolder : IDisposable
     {
         using var file = HouseOnDisk.Create(House, TimeProvider.System);
         var scribe = new Scribe(file, TimeProvider.System, "Test crew");
-        Do(scribe, NewHouse.Begin("Elm Street", DisplayUnits.Inches).Value);
+        Do(scribe, CommonPracticeKit.NewHouse("Elm Street", DisplayUnits.Inches).Value);
         for (var at = 1; at <= windows; at++)
             AddWindow(scribe);
         return this;

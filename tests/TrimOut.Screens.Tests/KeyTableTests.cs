@@ -1,10 +1,12 @@
 using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Houses;
 using TrimOut.Screens.Cables;
 using TrimOut.Screens.Figures;
 using TrimOut.Screens.Help;
 using TrimOut.Screens.History;
 using TrimOut.Screens.HousePicker;
 using TrimOut.Screens.JobSheet;
+using TrimOut.Screens.Kit;
 using TrimOut.Screens.Notices;
 using TrimOut.Screens.Papers;
 using TrimOut.Screens.Shell;
@@ -23,6 +25,7 @@ public class KeyTableTests
         var sections = CommonKeys.Sections.Select(s => ((Ask.Section)s.Press(PickerScreen.At(desk), Shell.Value.Context).Ask!).Make(Shell.Value.Context));
         return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], []), new NoticeScreen([]),
             new LockedHouseScreen(new LockedHouse("", "")), WhatIfScreen.At(Shell.Value.Context, null), Figures(), .. sections,
+            SheetInHandScreen.At(Shell.Value.Context.House.ItemsOf(ItemKind.PanelType).First(), Shell.Value.Context.House), KitFolderScreen.Of("kit", []),
             new CutPlanScreen(Shell.Value.Context.House, [], 0), new AsItStoodScreen(1, Shell.Value.Context, JobSheetScreen.At(Shell.Value.Context))];
     }
 

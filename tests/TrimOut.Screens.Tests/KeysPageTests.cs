@@ -28,12 +28,17 @@ public class KeysPageTests
             "While something is typed: Enter takes it, Tab takes it and goes to the next field, Up and Down walk through a list of choices, " +
                 "Esc leaves it as it was.\n");
         page.Append(
-            "\n## The ten commonest tasks\n\nCounted by a test that does each of them. " +
+            "\n## The commonest tasks\n\nCounted by a test that does each of them. " +
                 "What is typed as data is not counted.\n\n| Task | From | Keys | Keystrokes |\n|---|---|---|---|\n");
         foreach (var task in CommonTask.All)
             page.Append(CultureInfo.InvariantCulture,
                 $"| {task.Name} | {task.From} | " +
                 $"{string.Join(" ", task.Keys.Select(k => k[0] == CommonTask.Data ? $"*{k[1..]}*" : $"`{KeyNames.Shown(k)}`"))} | {task.Strokes} |\n");
+        var sheets = SheetsInHand.Do();
+        page.Append(CultureInfo.InvariantCulture,
+            $"\n## The sheets in hand\n\nFrom blank to every value that a check reads of one kind of covering, one panel, one cable, one hub and one remote, " +
+            $"with their sheets in hand: {sheets.Values} values take {sheets.Strokes} keystrokes besides what is typed, and what is not on a sheet takes one " +
+            $"({sheets.LeftOut} here). On the kit `s` begins a sheet; `Enter` takes a value and asks for the next.\n");
         Append(page, "On every screen", CommonKeys.For(shell));
         foreach (var screen in KeyTableTests.EveryScreen().DistinctBy(s => s.GetType()))
             Append(page, Name(screen), screen.Keys);
@@ -48,6 +53,7 @@ public class KeysPageTests
         TrimOut.Screens.Papers.PreviewScreen => "A paper that is looked at",
         Figures.FiguresScreen => "Where figures come from",
         WhatIf.WhatIfScreen => "What if",
+        Kit.SheetInHandScreen => "Sheet in hand",
         _ => screen.Title,
     };
 

@@ -1,7 +1,7 @@
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
-using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Shell;
 using TrimOut.Testing;
@@ -26,7 +26,21 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
             ? Begin("Corner house", DisplayUnits.Inches)
             : new Refusal($"{path} is no house file.");
 
-    public Result<Scribe> Create(string name, DisplayUnits units) => Begin(name, units);
+    public Result<Scribe> Create(string name, DisplayUnits units, IReadOnlyCollection<PartSheet> kit) =>
+        kit.Count == 0 ? Begin(name, units) : NewHouse.Begin(name, units, kit).Then(Recorded);
+
+    public string KitFolder => "kit";
+
+    public List<PartSheet> Kept { get; } = [];
+
+    public IReadOnlyList<Result<PartSheet>> Kit => [.. Kept.Select(p => (Result<PartSheet>)p)];
+
+    public Result<string> Keep(PartSheet part)
+    {
+        Kept.RemoveAll(p => p.Kind == part.Kind && p.Name == part.Name);
+        Kept.Add(part);
+        return $"kit/{part.Name}.part.txt";
+    }
 
     public void Close(Scribe scribe) { }
 
@@ -86,9 +100,11 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
         return new PapersWritten(papers.SelectMany(p => new[] { $"{p}.md", $"{p}.html" }).ToList(), []);
     }
 
-    private Result<Scribe> Begin(string name, DisplayUnits units)
+    private Result<Scribe> Begin(string name, DisplayUnits units) => CommonPracticeKit.NewHouse(name, units).Then(Recorded);
+
+    private Result<Scribe> Recorded(Draft draft)
     {
         var scribe = new Scribe(new MemoryStore(), clock, "Ash");
-        return NewHouse.Begin(name, units).Then(scribe.Record).Then<Scribe>(_ => scribe);
+        return scribe.Record(draft).Then<Scribe>(_ => scribe);
     }
 }

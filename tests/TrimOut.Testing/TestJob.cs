@@ -18,7 +18,7 @@ public sealed class TestJob
         Clock = new FakeTimeProvider(new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.Zero));
         Scribe = new Scribe(store ?? new MemoryStore(), Clock, "Test crew") { Steps = steps ?? StepList.Shipped };
         if (Scribe.Log.Changes.IsEmpty)
-            Do(NewHouse.Begin("Test house", units));
+            Do(CommonPracticeKit.NewHouse("Test house", units));
     }
 
     public FakeTimeProvider Clock { get; }

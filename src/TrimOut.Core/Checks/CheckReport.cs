@@ -12,6 +12,8 @@ public sealed class CheckReport
     private readonly ReadIndex _index;
     private readonly Lazy<ImmutableArray<NotCheckedYet>> _missing;
     private readonly Lazy<ILookup<string, Finding>> _byUnit;
+    private readonly Lazy<ILookup<string, NotCheckedYet>> _missingByUnit;
+    private readonly Lazy<(Waiting All, Waiting ForSheets)> _waiting;
 
     private CheckReport(House house, ImmutableArray<CheckSheet> sheets, ReadIndex index)
     {
@@ -23,6 +25,8 @@ public sealed class CheckReport
             .Select(r => new NotCheckedYet(r.Check, house.State.Items[r.Subject.Place], (Outcome.NotChecked)r.Outcome))]);
         Passed = sheets.Sum(s => s.Sum.Passed);
         _byUnit = new(() => Findings.ToLookup(f => OwnerOf(f.Subject)));
+        _missingByUnit = new(() => Missing.ToLookup(m => OwnerOf(m.Subject)));
+        _waiting = new(() => (Checks.Waiting.Of(Missing), Checks.Waiting.Of(Missing.Where(WaitsForSheet))));
     }
 
     /// <summary>The house that was checked.</summary>
@@ -33,6 +37,12 @@ public sealed class CheckReport
 
     /// <summary>What could not be checked yet.</summary>
     public ImmutableArray<NotCheckedYet> Missing => _missing.Value;
+
+    /// <summary>How many checks wait, and for how many facts.</summary>
+    public Waiting Waiting => _waiting.Value.All;
+
+    /// <summary>How many checks wait for the sheet of a part, and for how many of its values.</summary>
+    public Waiting WaitingForSheets => _waiting.Value.ForSheets;
 
     /// <summary>How many rules hold.</summary>
     public int Passed { get; }
@@ -73,6 +83,12 @@ public sealed class CheckReport
 
     /// <summary>Findings about a unit: its own, its home run's and its window's.</summary>
     public IEnumerable<Finding> About(Unit unit) => _byUnit.Value[unit.Id].Concat(_byUnit.Value[unit.Window.Id]);
+
+    /// <summary>What could not be checked yet of a unit, its home run and its window.</summary>
+    public IEnumerable<NotCheckedYet> MissingAbout(Unit unit) => _missingByUnit.Value[unit.Id].Concat(_missingByUnit.Value[unit.Window.Id]);
+
+    /// <summary>What could not be checked yet because a part has blanks.</summary>
+    public IEnumerable<NotCheckedYet> MissingOf(Item part) => Missing.Where(m => m.NotChecked.FillIn?.Item == part.Id);
 
     /// <summary>Findings about one item itself.</summary>
     public IEnumerable<Finding> About(Item item) => Findings.Where(f => f.Subject.Id == item.Id);
@@ -122,6 +138,10 @@ public sealed class CheckReport
         }
         return ordered.MoveToImmutable();
     }
+
+    private bool WaitsForSheet(NotCheckedYet missing) =>
+        missing.NotChecked.FillIn is { } field && House.Find(field.Item) is { } item
+        && Kits.SheetValues.Of(item.Kind).Any(f => f.Name == field.Field);
 
     private static ImmutableArray<IReadSets> SetsOf(ImmutableArray<CheckSheet> sheets) => ImmutableArray.CreateRange(sheets, s => s.Reads);
 

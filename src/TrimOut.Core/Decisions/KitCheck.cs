@@ -1,17 +1,20 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 
 namespace TrimOut.Core.Decisions;
 
 /// <summary>Says that kit values were held against the maker's sheet.</summary>
 public static class KitCheck
 {
+    private const string OnlyKit = "Only values of the kit are held against a maker's sheet.";
+
     /// <summary>Says that one value was held against the sheet, or that it was not after all.</summary>
     public static Result<Draft> Toggle(House house, Item sheet, Fact fact)
     {
-        if (!FactTable.IsKit(sheet.Kind))
-            return new Refusal("Only values of the kit are held against a maker's sheet.");
+        if (!SheetValues.Of(sheet.Kind).Contains(fact))
+            return new Refusal(OnlyKit);
         if (sheet.Latest(fact.Name)?.Stored is null)
             return new Refusal($"{fact.Label} has no value yet.");
         var field = Companion.Checked(fact.Name);
@@ -20,15 +23,25 @@ public static class KitCheck
             .PutStored(sheet.Id, field, was ? null : "yes");
     }
 
-    /// <summary>Says that every value of a part was held against the sheet.</summary>
+    /// <summary>Says that every value of a part was held against the sheet. Blanks stay blank: what is not there was not held against anything.</summary>
     public static Result<Draft> All(House house, Item sheet)
     {
         if (!FactTable.IsKit(sheet.Kind))
-            return new Refusal("Only values of the kit are held against a maker's sheet.");
-        var draft = new Draft($"{house.NameOf(sheet)}: all values held against the maker's sheet");
-        foreach (var fact in FactTable.Of(sheet.Kind)
-            .Where(f => sheet.Latest(f.Name)?.Stored is not null && sheet.Latest(Companion.Checked(f.Name))?.Stored is null))
-            draft = draft.PutStored(sheet.Id, Companion.Checked(fact.Name), "yes");
-        return draft.Edits.IsEmpty ? new Refusal("Every value was held against the maker's sheet already.") : draft;
+            return new Refusal(OnlyKit);
+        var draft = SheetValues.NotHeldIn(sheet).Aggregate(new Draft($"{house.NameOf(sheet)}: all values held against the maker's sheet"),
+            (d, f) => d.PutStored(sheet.Id, Companion.Checked(f.Name), "yes"));
+        return draft.Edits.IsEmpty ? new Refusal("Every value that is there was held against the maker's sheet already.") : draft;
+    }
+
+    /// <summary>Puts a value that was read off the sheet in hand: it is held against the sheet by being read there.</summary>
+    public static Result<Draft> ReadOff(House house, Item sheet, Fact fact, string typed) => !SheetValues.Of(sheet.Kind).Contains(fact)
+        ? new Refusal(OnlyKit)
+        : SetFact.Typed(house, sheet, fact, typed).Then<Draft>(d =>
+            string.IsNullOrWhiteSpace(typed) ? d : Held(d with { What = d.What + ", off the sheet" }, sheet, fact));
+
+    private static Draft Held(Draft draft, Item sheet, Fact fact)
+    {
+        var field = Companion.Checked(fact.Name);
+        return (draft with { Edits = [.. draft.Edits.Where(e => e is not Edit.Put put || put.Field != field)] }).PutStored(sheet.Id, field, "yes");
     }
 }

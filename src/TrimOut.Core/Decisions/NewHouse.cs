@@ -1,7 +1,7 @@
 using TrimOut.Core.Facts;
-using TrimOut.Core.GenericKit;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Decisions;
@@ -9,8 +9,16 @@ namespace TrimOut.Core.Decisions;
 /// <summary>Begins a house.</summary>
 public static class NewHouse
 {
-    /// <summary>A house with a name, units and the generic kit.</summary>
-    public static Result<Draft> Begin(string name, DisplayUnits units) => HouseFacts.Name.ReadTyped(name, House.Empty).Then<Draft>(stored =>
+    /// <summary>A house with a name, units and a blank kit.</summary>
+    public static Result<Draft> Begin(string name, DisplayUnits units) => WithoutKit(name, units).Then<Draft>(d => d.WithBlankKit(units));
+
+    /// <summary>A house with a name, units and parts of a kit that was kept; of the sorts that it has none of, it has blank ones.</summary>
+    public static Result<Draft> Begin(string name, DisplayUnits units, IReadOnlyCollection<PartSheet> kit) => kit.Count == 0 ? Begin(name, units)
+        : WithoutKit(name, units).Then<Draft>(d => kit.Aggregate(d, (draft, part) => TakePart.Put(draft, part, null)).WithBlankKit(units,
+            [.. Enum.GetValues<ItemKind>().Where(k => FactTable.IsKit(k) && kit.All(p => p.Kind != k))]));
+
+    /// <summary>A house with a name and units, and no parts yet.</summary>
+    public static Result<Draft> WithoutKit(string name, DisplayUnits units) => HouseFacts.Name.ReadTyped(name, House.Empty).Then<Draft>(stored =>
         new Draft($"New house {stored}")
             .PutStored(House.RootId, HouseFacts.Name.Name, stored)
             .Put(House.RootId, HouseFacts.Units, units)
@@ -21,6 +29,5 @@ public static class NewHouse
             .Put(House.RootId, HouseFacts.PanelTail, TapeMark.Whole(Length.FromInches(72), units))
             .Put(House.RootId, HouseFacts.SpreadLimit, TapeMark.Whole(Length.FromInches(0, 1, 4), units))
             .Put(House.RootId, HouseFacts.SquareLimit, TapeMark.Whole(Length.FromInches(0, 1, 4), units))
-            .Put(House.RootId, HouseFacts.PassLimit, TapeMark.Whole(Length.FromInches(0, 1, 8), units))
-            .WithGenericKit(units));
+            .Put(House.RootId, HouseFacts.PassLimit, TapeMark.Whole(Length.FromInches(0, 1, 8), units)));
 }

@@ -22,5 +22,6 @@ public static class CableTypeFacts
 
     public static readonly Fact<PartCounts> PartsPerRun = Of.Parts("parts-per-run", "Parts per run", "What each run of it needs besides the cable, counted.");
 
-    internal static readonly Fact[] All = [Name, Conductor, Stranding, Listing, Colours, Plus, LongestRun, Diameter, BoxLength, OnHand, PartsPerRun];
+    internal static readonly Fact[] All =
+        [Name, Conductor, Stranding, Listing, Colours, Plus, LongestRun, Diameter, BoxLength, OnHand, PartsPerRun, .. AboutSheet.Declared(Of)];
 }

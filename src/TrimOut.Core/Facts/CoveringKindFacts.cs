@@ -61,6 +61,10 @@ public static class CoveringKindFacts
     public static readonly Fact<TimeSpan> PresetHold = Of.Seconds("preset-hold", "Hold to store", "How long the button is held to store a preset.");
     public static readonly Fact<string> PresetCue = Of.Text("preset-cue", "Storing cue", "What shows that it is stored.");
     public static readonly Fact<string> LimitsHow = Of.Text("limits-how", "Setting limits", "How its limits are set.", null, 400);
+    public static readonly Fact<TimeSpan> LimitHold = Of.Seconds("limit-hold", "Hold to set a limit", "How long the button is held to set a limit.");
+    public static readonly Fact<string> LimitCue = Of.Text("limit-cue", "Limit cue", "What shows that the limit is set.");
+    public static readonly Fact<string> LevelHow = Of.Text("level-how", "Levelling", "How a limit is moved a little, to bring it level with its neighbours.",
+        null, 400);
 
     public static readonly Fact<string> WarrantyTerm = Of.Text("warranty-term", "Warranty, how long", "For how long the maker answers for it.");
     public static readonly Fact<string> WarrantyCovers = Of.Text("warranty-covers", "Warranty covers",
@@ -81,6 +85,8 @@ public static class CoveringKindFacts
         CentreBracket, CentreFrom, MiddleScrew, GapBetween, GapMost, EndAllowance, OrderedInside, DeductionInside, OrderedOutside, DeductionOutside,
         PartsPerUnit, Setback, LeadBehind, Tube, FabricThickness,
         ExtraFabric, StackFixed, StackShare,
-        DepthNeeded, DepthFlush, RoundTo, PairHold, PairCue, PresetHold, PresetCue, LimitsHow, WarrantyTerm, WarrantyCovers, WarrantyCall,
+        DepthNeeded, DepthFlush, RoundTo, PairHold, PairCue, LimitsHow, LimitHold, LimitCue, LevelHow, PresetHold, PresetCue,
+        WarrantyTerm, WarrantyCovers, WarrantyCall,
+        .. AboutSheet.Declared(Of),
     ];
 }

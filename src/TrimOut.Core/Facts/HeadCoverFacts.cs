@@ -12,5 +12,5 @@ public static class HeadCoverFacts
     public static readonly Fact<Length> RoomInside = Of.Opening("room-inside", "Room inside", "The largest roll that turns freely inside it.", null, 0, 24);
     public static readonly Fact<Length> Depth = Of.Opening("depth", "Depth", "How far it reaches back from its front.", null, 0, 24);
 
-    internal static readonly Fact[] All = [Name, RoomInside, Depth];
+    internal static readonly Fact[] All = [Name, RoomInside, Depth, .. AboutSheet.Declared(Of)];
 }

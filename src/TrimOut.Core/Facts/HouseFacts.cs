@@ -41,6 +41,10 @@ public static class HouseFacts
         "Added to the legs for bends and slack: a crew's own figure.", Phase.RoughIn, 0, 100);
     public static readonly Fact<Temperature> ConductorTemperature = Of.Degrees("conductor-temperature", "Warmest cable",
         "The warmest that the cable gets, such as in a loft.", Phase.RoughIn);
+    public static readonly Fact<Voltage> DropAllowed = Of.Volts("drop-allowed", "Drop allowed",
+        "The volts that may be lost out and back on a run: your own loop budget, for as long as no sheet says more.", Phase.RoughIn, 0.01m, 60);
+    public static readonly Fact<Current> BudgetCurrent = Of.Amps("budget-current", "Current reckoned with",
+        "The current of one run that the loop budget is reckoned with.", Phase.RoughIn);
     public static readonly Fact<Length> PanelTail = Of.Opening("panel-tail", "Tail at panel, planned",
         "The tail that is left in the mechanical room where none was measured yet.", Phase.RoughIn, 0, 600);
     public static readonly Fact<Length> CutLoss = Of.Opening("cut-loss", "Loss per cut",
@@ -74,7 +78,8 @@ public static class HouseFacts
     [
         Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, Meter, MeterLeads, MeterStep, CableAtTest,
         OldestPaint, PaintTested, DrillGuard,
-        FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature, PanelTail, CutLoss, SpreadLimit, SquareLimit, PassLimit,
+        FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature, DropAllowed, BudgetCurrent, PanelTail, CutLoss,
+        SpreadLimit, SquareLimit, PassLimit,
         DemonstratedOn, DemonstratedTo, PowerCutTold, BinderGivenOn, OpenItemsAgreed, AcceptedBy, AcceptedOn,
         WarrantyTerm, WarrantyCovers, WarrantyFrom, WarrantyCall, Step,
     ];

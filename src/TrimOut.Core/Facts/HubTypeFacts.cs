@@ -10,5 +10,5 @@ public static class HubTypeFacts
     public static readonly Fact<string> Name = Of.Text("name", "Hub type", "What the sheet calls it.", null, 40);
     public static readonly Fact<int> Devices = Of.Count("devices", "Devices", "How many units and remotes it knows.", null, 1, 999);
 
-    internal static readonly Fact[] All = [Name, Devices];
+    internal static readonly Fact[] All = [Name, Devices, .. AboutSheet.Declared(Of)];
 }

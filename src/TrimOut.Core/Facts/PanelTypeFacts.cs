@@ -16,5 +16,5 @@ public static class PanelTypeFacts
     public static readonly Fact<Current> InputCurrent = Of.Amps("input-current", "Input current", "The most that it draws from the mains, by its plate.");
     public static readonly Fact<int> UnitsPerOutput = Of.Count("units-per-output", "Units per output", "How many units one output may feed.", null, 1, 8);
 
-    internal static readonly Fact[] All = [Name, Outputs, Supply, OutputCurrent, TotalCurrent, InputCurrent, UnitsPerOutput];
+    internal static readonly Fact[] All = [Name, Outputs, Supply, OutputCurrent, TotalCurrent, InputCurrent, UnitsPerOutput, .. AboutSheet.Declared(Of)];
 }

@@ -11,5 +11,5 @@ public static class RemoteTypeFacts
     public static readonly Fact<int> Units = Of.Count("units", "Units", "How many units it moves at the most.", null, 1, 99);
     public static readonly Fact<int> Gangs = Of.Count("gangs", "Gangs", "How many gangs of a wall plate it takes; 0 is handheld.", null, 0, 6);
 
-    internal static readonly Fact[] All = [Name, Units, Gangs];
+    internal static readonly Fact[] All = [Name, Units, Gangs, .. AboutSheet.Declared(Of)];
 }

@@ -64,10 +64,12 @@ public static class UnitFigures
             ("tail at panel", run.TailAtPanel?.In(unit) ?? Missing),
         ]), new RunPastKitTable().Info.Source, [LegFacts.Length, RunFacts.TailAtWindow, RunFacts.TailFound, RunFacts.TailAtPanel]);
         var limits = run.Limits;
+        var budget = run.Cable is { } drawn ? LoopBudget.LongestOf(drawn) : null;
         yield return new Figure("Longest run", limits?.Governing.LimitIn(unit) ?? Missing,
             Working.Of("tighter of the table and (supply - least volts) / (2 x larger current x ohms per metre)", () =>
         [
             ("by the kit's table", run.Cable?.LongestRun?.LimitIn(unit) ?? "not given"), ("by voltage drop", limits?.ByVolts.LimitIn(unit) ?? Missing),
+            ("by your own loop budget", budget?.LimitIn(unit) ?? "not stated"),
             .. Circuit(run, limits),
         ]), Volts, [RunFacts.Cable, LegFacts.Length, RunFacts.Panel]);
         var volts = limits is { } l && run.OneWay is { } way ? $"{l.WhileRunning(way)} running, {l.WhileStarting(way)} starting" : Missing;

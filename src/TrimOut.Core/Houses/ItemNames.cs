@@ -1,5 +1,5 @@
 using TrimOut.Core.Facts;
-using TrimOut.Core.GenericKit;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Houses;

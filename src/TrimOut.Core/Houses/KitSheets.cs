@@ -114,4 +114,10 @@ public sealed class HeadCover(House house, Item item) : KitSheet(house, item)
 
     /// <summary>How far it reaches back from its front.</summary>
     public Length? Depth => Item.Get(HeadCoverFacts.Depth);
+
+    /// <summary>Whether it stands for no head cover at all, and so has no sheet; any other one without values is one whose sheet was not read yet.</summary>
+    public bool IsNone => RoomInside is null && Depth is null && SameName.Comparer.Equals(Name, NoCover);
+
+    /// <summary>The name of no head cover.</summary>
+    public const string NoCover = "None";
 }

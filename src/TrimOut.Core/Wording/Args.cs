@@ -1,7 +1,7 @@
 using System.Globalization;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
-using TrimOut.Core.GenericKit;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;

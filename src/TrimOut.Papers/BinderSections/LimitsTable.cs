@@ -16,7 +16,9 @@ internal static class LimitsTable
             u.Tag, (u.Window.Room?.Name).OrDash(), u.EntryOrNotYet(UnitFacts.OpenGap), u.EntryOrNotYet(UnitFacts.CloseGap),
             u.Taken(UnitFacts.OpenGap, UnitFacts.CloseGap))), "No units yet.");
         to.Heading(3, "How limits are set");
-        to.Table(["Kind", "How"], KindsInUse.Of(data.House).Select(k => Row(k.OnPaper(), k.Entry(CoveringKindFacts.LimitsHow))));
+        to.Table(["Kind", "How", "Hold to set a limit", "Until", "Levelling"], KindsInUse.Of(data.House).Select(k => Row(
+            k.OnPaper(), k.Entry(CoveringKindFacts.LimitsHow), k.Entry(CoveringKindFacts.LimitHold), k.Entry(CoveringKindFacts.LimitCue),
+            k.Entry(CoveringKindFacts.LevelHow))));
         to.Say("A unit that was taken down and hung again needs its limits set again.");
     }
 }

@@ -2,7 +2,7 @@ using System.Collections.Concurrent;
 
 namespace TrimOut.Papers.Templates;
 
-/// <summary>Words of findings, facts, steps and the generic kit that come with TrimOut, a file for each language: <c>findings.de.txt</c>.</summary>
+/// <summary>Words of findings, facts, steps and the names in a blank kit that come with TrimOut, a file for each language: <c>findings.de.txt</c>.</summary>
 internal static class ShippedWords
 {
     private static readonly ConcurrentDictionary<string, WordLines> Read = new(StringComparer.OrdinalIgnoreCase);

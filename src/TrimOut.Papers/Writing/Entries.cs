@@ -1,5 +1,5 @@
 using TrimOut.Core.Facts;
-using TrimOut.Core.GenericKit;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 
@@ -35,7 +35,7 @@ internal static class Entries
     public static Inline OnPaper(this KitSheet part) => OfKit(part.Name);
 
     /// <summary>
-    /// A fact as it is shown; null where nothing was noted. A choice and the texts of the generic kit are our own words; everything else was typed.
+    /// A fact as it is shown; null where nothing was noted. A choice and the names of a blank kit are our own words; everything else was typed.
     /// </summary>
     public static Inline? Shown(this Subject subject, Fact fact) => subject.Show(fact) switch
     {

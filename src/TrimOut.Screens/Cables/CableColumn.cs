@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Cutting;
@@ -18,7 +19,8 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
         new(Heads("With tails", "legs and both tails as measured: what current goes through, one way"), 27, 10, r => Run(r.OneWay, r)),
         new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is pulled"), 38,
             8, r => HouseCuts.IsPulled(r) ? "pulled" : Run(r.Needed, r)),
-        new(Heads("Longest", "the longest run that the maker's table allows with this cable"), 47, 8, r => Run(r.Cable?.LongestRun, r)),
+        new(Heads("Longest", "the longest run that the maker's table allows with this cable; with ~ the one of your own loop budget, where there is no table"),
+            47, 8, r => r.Cable?.LongestRun is { } table ? Run(table, r) : r.Cable is { } c && LoopBudget.LongestOf(c) is { } most ? "~" + Run(most, r) : ""),
         new(Heads("1st test", "loop resistance, after the cable was pulled"), 56, 9, r => r.Show(RunFacts.FirstLoop)),
         new(Heads("2nd test", "loop resistance, after drywall"), 66, 9, r => r.Show(RunFacts.SecondLoop)),
         new(Heads("On", "panel and output that it lands on"), 76, 12,

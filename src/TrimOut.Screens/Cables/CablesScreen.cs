@@ -100,7 +100,7 @@ internal static class CablesKeys
         new KeyAction<CablesScreen>("f", "Findings", "Goes to the field that mends the run's worst finding.", (s, context) =>
             context.Report.About(s.Current(context)!.Item).FirstOrDefault(f => f.Open) is { } finding
                 ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
-                : Transition.Say(s, "Nothing wrong is known of this run.")) { Disabled = NoRun },
+                : Transition.Say(s, UnitCard.NothingFound(context, s.Current(context)!.Unit))) { Disabled = NoRun },
         .. Moves.Through<CablesScreen>("run", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, context.House.Runs.Length) }),
     ];
 

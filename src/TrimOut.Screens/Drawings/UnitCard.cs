@@ -37,8 +37,13 @@ internal static class UnitCard
                 break;
             y = Put(area, y, finding, context);
         }
-        if (findings.Count == 0 && saidAlready is null or { Count: 0 } && y < area.Height)
+        if (findings.Count > 0 || saidAlready is { Count: > 0 } || y >= area.Height)
+            return;
+        var waiting = Waiting.Of(context.Report.MissingAbout(unit));
+        if (waiting.None)
             area.Put(0, y, "Nothing wrong is known.", Tone.Good);
+        else
+            area.PutWrapped(0, y, 2, $"{waiting}: m lists them.", Tone.Caution);
     }
 
     private static int DrawName(Area area, Unit unit)
@@ -56,6 +61,12 @@ internal static class UnitCard
         var x = area.Put(0, y, WordOf(finding.Check.Severity) + " ", tone);
         return area.Part(x, y, area.Width - x, area.Height - y).PutWrapped(0, 0, 4, finding.Found.Message.In(context.House), Tone.Text) + y;
     }
+
+    /// <summary>What is said of a unit where nothing wrong was found: that checks wait is never well.</summary>
+    public static string NothingFound(ScreenContext context, Unit unit) =>
+        Waiting.Of(context.Report.MissingAbout(unit)) is { None: false } waiting
+            ? $"Nothing wrong is known, but {waiting}: m lists them."
+            : "Nothing wrong is known.";
 
     public static string WordOf(Severity severity) => severity switch
     {

@@ -1,4 +1,5 @@
 using TrimOut.Core;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -14,7 +15,10 @@ internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selec
 
     public HouseChoice? Current => Selected < Houses.Count ? Houses[Selected] : null;
 
-    public static PickerScreen At(IDesk desk) => new(desk.Houses, 0);
+    /// <summary>The parts of the user's kit that can be read.</summary>
+    public IReadOnlyList<PartSheet> Kit { get; init; } = [];
+
+    public static PickerScreen At(IDesk desk) => new(desk.Houses, 0) { Kit = [.. desk.Kit.Where(p => p.Ok).Select(p => p.Value)] };
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
@@ -62,8 +66,32 @@ internal static class PickerKeys
 
     private static Entry AskUnits(PickerScreen screen, string name) => new("Units", "inches", "inches or millimetres",
         (text, _) => Core.Facts.HouseFacts.Units.ReadTyped(text, Core.Houses.House.Empty).Then<Transition>(stored =>
-            new Transition(screen, new Ask.Enter(d => d.Create(name, stored == "inches" ? DisplayUnits.Inches : DisplayUnits.Millimetres)))))
+            Units(stored) is var units && screen.Kit.Count > 0 ? Transition.Type(screen, AskKit(screen, name, units)) : Begin(screen, name, units, [])))
     {
         Options = Core.Facts.HouseFacts.Units.Options(Core.Houses.House.Empty),
     };
+
+    /// <summary>Asks whether the house begins with the parts that are kept, or with blanks.</summary>
+    private static Entry AskKit(PickerScreen screen, string name, DisplayUnits units) => new("Kit", Own,
+        $"{Own}: {Parts(screen)} from your folder; {Blank}: no values",
+        (text, _) => text.Trim() switch
+        {
+            Own => Begin(screen, name, units, screen.Kit),
+            Blank => Begin(screen, name, units, []),
+            _ => new Refusal($"Choose: {Own}, or {Blank}."),
+        })
+    {
+        Options = [new Core.Facts.Option(Own, Own), new Core.Facts.Option(Blank, Blank)],
+    };
+
+    private const string Own = "my kit";
+
+    private const string Blank = "blank";
+
+    private static string Parts(PickerScreen screen) => screen.Kit.Count == 1 ? "1 part" : $"{NumberText.Plain(screen.Kit.Count)} parts";
+
+    private static DisplayUnits Units(string stored) => stored == "inches" ? DisplayUnits.Inches : DisplayUnits.Millimetres;
+
+    private static Transition Begin(PickerScreen screen, string name, DisplayUnits units, IReadOnlyList<PartSheet> kit) =>
+        new(screen, new Ask.Enter(d => d.Create(name, units, kit)));
 }

@@ -4,6 +4,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
@@ -104,7 +105,7 @@ internal static class JobSheetKeys
     private static Transition Mend(JobSheetScreen s, ScreenContext context) =>
         context.Report.About(s.Current(context)!).FirstOrDefault(f => f.Open) is { } finding
             ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
-            : Transition.Say(s, "Nothing wrong is known of this unit.");
+            : Transition.Say(s, UnitCard.NothingFound(context, s.Current(context)!));
 
     private static Transition BringBack(JobSheetScreen s, ScreenContext context)
     {

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -38,12 +40,15 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         DrawRibbon(area.Rows(0, 3), context);
-        var body = area.Rows(3, area.Height - 3);
         if (context.House.Windows.IsEmpty)
         {
-            DrawEmpty(body);
+            DrawEmpty(area.Rows(3, area.Height - 3), context.House);
             return;
         }
+        var top = 3;
+        if (!context.Report.Waiting.None)
+            area.PutFit(1, top++, area.Width - 1, WaitingLine.Of(context.Report), Tone.Caution);
+        var body = area.Rows(top, area.Height - top);
         var columns = JobSheetColumns.For(context.House, body.Width);
         var left = columns.Width;
         DrawUnits(body.Part(0, 0, left, body.Height), context, columns);
@@ -111,7 +116,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
             line.PutFit(columns.Next, 0, line.Width - columns.Next, Progress.Next(unit, context.Steps)?.Label ?? "complete", selected ? tone : Tone.Dim);
     }
 
-    private static void DrawEmpty(Area area)
+    private static void DrawEmpty(Area area, House house)
     {
         area.Put(2, 1, "This house has no window yet.", Tone.Strong);
         area.Put(2, 3, "Press n and type one line for each window as you walk, such as:", Tone.Text);
@@ -120,5 +125,8 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
             "What you leave out carries over from the window before: after the first, a tag and what differs is enough. A new room is made as you name it.",
             Tone.Text);
         area.PutWrapped(2, 11, 3, "Left and right are always as seen from inside the room, facing the window.", Tone.Dim);
+        if (SheetValues.Blanks(house) is > 0 and var blanks)
+            area.PutWrapped(2, 13, 3,
+                $"The kit has {NumberText.Plain(blanks)} blanks: what no sheet was read for is not checked. 9 goes to the kit.", Tone.Caution);
     }
 }

@@ -2,13 +2,14 @@ using System.Globalization;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.Kit;
 
-/// <summary>The parts of this house with how much of each sheet was held against the maker's.</summary>
+/// <summary>The parts of this house: how many of their values are blank, how many nobody held against the maker's sheet, and how many checks wait.</summary>
 internal sealed record KitScreen(int Selected) : IScreen
 {
     public static readonly IReadOnlyList<ItemKind> Kinds = [.. Enum.GetValues<ItemKind>().Where(FactTable.IsKit)];
@@ -28,7 +29,8 @@ internal sealed record KitScreen(int Selected) : IScreen
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         area.PutWrapped(1, 0, 2,
-            "What the makers' sheets say governs. Hold every value against the sheet of the part you have, then say so: c on the value, C for the whole part.",
+            "What the makers' sheets say governs. With the sheet of a part in hand, s goes through it value by value; a blank is not checked, and never " +
+                "a pass.",
             Tone.Text);
         var rows = area.Rows(3, area.Height - 3);
         var parts = Parts(context);
@@ -36,19 +38,28 @@ internal sealed record KitScreen(int Selected) : IScreen
         {
             var part = parts[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;
-            var values = FactTable.Of(part.Kind).Where(f => part.Latest(f.Name)?.Stored is not null).ToList();
-            var held = values.Count(f => part.Latest(Companion.Checked(f.Name))?.Stored is not null);
-            rows.PutFit(1, y, 16, KebabCase.Of(part.Kind).Replace('-', ' '), tone);
+            rows.PutFit(0, y, 16, KebabCase.Of(part.Kind).Replace('-', ' '), tone);
             rows.PutFit(17, y, 24, context.House.NameOf(part), tone);
-            rows.PutFit(41, y, rows.Width - 41, held == values.Count
-                ? "every value checked against the maker's sheet"
-                : string.Create(CultureInfo.InvariantCulture, $"{held} of {values.Count} checked against the sheet"), held == values.Count
-                    ? tone
-                    : at == Selected
-                    ? tone
-                    : Tone.Caution);
+            var (said, open) = Said(part, context);
+            rows.PutFit(41, y, rows.Width - 41, said, open && at != Selected ? Tone.Caution : tone);
         }
     }
+
+    private static (string Said, bool Open) Said(Item part, ScreenContext context)
+    {
+        if (SheetValues.IsNoCover(context.House, part))
+            return ("no part, no sheet", false);
+        var (blank, unheld) = (SheetValues.BlankIn(part).Count(), SheetValues.NotHeldIn(part).Count());
+        var waiting = context.Report.MissingOf(part).Count();
+        string?[] parts =
+        [
+            blank > 0 ? $"{Number(blank)} blank" : null, unheld > 0 ? $"{Number(unheld)} not held" : null,
+            waiting > 0 ? $"{Number(waiting)} check{(waiting == 1 ? " waits" : "s wait")}" : null,
+        ];
+        return parts.OfType<string>().ToList() is { Count: > 0 } open ? (string.Join(", ", open), true) : ("every value held against the sheet", false);
+    }
+
+    private static string Number(int n) => n.ToString(CultureInfo.InvariantCulture);
 }
 
 /// <summary>Keys of the kit.</summary>
@@ -58,12 +69,41 @@ internal static class KitKeys
     [
         new KeyAction<KitScreen>("enter", "Open", "All values of the part.",
             (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(s.Current(context)!.Id), context.House))) { Disabled = NoPart },
-        new KeyAction<KitScreen>("C", "All checked", "Says that every value of the part was held against the maker's sheet.",
-            (s, context) => Transition.Save(s, KitCheck.All(context.House, s.Current(context)!))) { Disabled = NoPart },
+        new KeyAction<KitScreen>("s", "Sheet in hand", "Goes through the maker's sheet of the part, value by value in the order of sheets.",
+            (s, context) => Transition.Open(s, SheetInHandScreen.At(s.Current(context)!, context.House))) { Disabled = NoPart },
+        new KeyAction<KitScreen>("w", "Keep", "Keeps the part in your own kit folder, to be used again in other houses.",
+            (s, context) => Keep(s, [s.Current(context)!], context)) { Disabled = NoPart },
+        new KeyAction<KitScreen>("W", "Keep all", "Keeps every part of this house that has values in your own kit folder.",
+            (s, context) => Keep(s, KitScreen.Parts(context), context)) { Disabled = NoPart, OnBar = false },
+        new KeyAction<KitScreen>("o", "From folder", "Opens your own kit folder: what each part there would change in this house, before it is taken.",
+            (s, _) => new Transition(s, new Ask.Beside("Reading the kit folder", (desk, _, _) => new Ask.Open(KitFolderScreen.Of(desk.KitFolder, desk.Kit))))),
+        new KeyAction<KitScreen>("C", "All checked", "Says that every value of the part was held against the maker's sheet, after a question.", AskAll)
+            { Disabled = NoPart },
         new KeyAction<KitScreen>("n", "New part", "Adds a part of the same sort.",
             (s, context) => Transition.Type(s, NewPart(s, s.Current(context)!.Kind))) { Disabled = NoPart },
         .. Moves.Through<KitScreen>("part", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, KitScreen.Parts(context).Count) }),
     ];
+
+    private static Transition Keep(KitScreen s, IEnumerable<Item> parts, ScreenContext context)
+    {
+        var sheets = parts.Select(p => PartSheet.Of(context.House, p)).Where(p => !p.Values.IsEmpty).ToList();
+        return sheets.Count == 0 ? Transition.Say(s, "There is no value to keep yet.")
+            : new Transition(s, new Ask.Beside("Keeping parts", (desk, _, _) => sheets.Aggregate<PartSheet, Core.Result<string>>("", (kept, sheet) =>
+                kept.Then(_ => desk.Keep(sheet)))
+                .Then<Ask>(last => new Ask.Say($"Kept: {(sheets.Count == 1 ? last : $"{sheets.Count} parts in {desk.KitFolder}")}."))));
+    }
+
+    private static Transition AskAll(KitScreen s, ScreenContext context)
+    {
+        var part = s.Current(context)!;
+        var unheld = SheetValues.NotHeldIn(part).Count();
+        var all = KitCheck.All(context.House, part);
+        if (!all.Ok)
+            return Transition.Say(s, all.Reason!);
+        var values = unheld == 1 ? "1 value that nobody looked at" : string.Create(CultureInfo.InvariantCulture, $"{unheld} values that nobody looked at");
+        return new Transition(s, new Ask.Confirm($"{context.House.NameOf(part)} has {values} yet. Did you hold each against the sheet of the part in hand? "
+            + "C says so, any other key leaves it.", "C", Transition.Save(s, all)));
+    }
 
     private static Entry NewPart(KitScreen s, ItemKind kind) => new($"Name of the {KebabCase.Of(kind).Replace('-', ' ')}", "", "what the crew calls it",
         (text, now) => AddItems.Named(now.House, kind, text).Then<Transition>(d => Transition.Save(s, d)));

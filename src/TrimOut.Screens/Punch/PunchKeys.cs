@@ -27,8 +27,6 @@ internal static class PunchKeys
         new KeyAction<PunchScreen>("n", "New item", "Writes an item by hand.", (s, context) => Transition.Type(s, Write(s, context))),
         new KeyAction<PunchScreen>("a", "All or open", "Shows waived and done ones too, or open ones only.",
             (s, context) => new Transition((s with { Closed = !s.Closed }).Fit(context))),
-        new KeyAction<PunchScreen>("m", "Missing facts", "Lists the facts that checks wait for, or again what is to be mended.",
-            (s, context) => new Transition(s with { WantsFacts = !s.WantsFacts, Selected = 0 })),
         new KeyAction<PunchScreen>("right", "Phase right", "Shows only what belongs to the next phase; after the last one, everything.",
             (s, context) => new Transition((s with { Only = s.Only is null ? Phase.WalkThrough : s.Only == Phase.Handover ? null : s.Only + 1 }).Fit(context)))
             { OnBar = false },

@@ -22,6 +22,9 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
 
     public static PunchScreen At(ScreenContext context) => new(0, false, null);
 
+    /// <summary>The list of facts that checks wait for.</summary>
+    public static PunchScreen OfMissingFacts(ScreenContext context) => At(context) with { WantsFacts = true };
+
     public PunchRow? Current(ScreenContext context) => PunchRows.Of(this, context) is var rows && Selected < rows.Count ? rows[Selected] : null;
 
     public IScreen Fit(ScreenContext context) => this with { Selected = Paging.Move(Selected, 0, PunchRows.Of(this, context).Count) };
@@ -32,13 +35,15 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         var open = context.Report.Findings.Count(f => f.Open) + context.House.PunchItems.Count(p => !p.Done);
         var only = Only is { } p ? $"; only {p.Full()}" : "";
         area.PutFit(0, 0, area.Width, WantsFacts
-            ? string.Create(CultureInfo.InvariantCulture, $" {rows.Count} facts are wanted by checks{only}; m goes back to what is to be mended")
+            ? string.Create(CultureInfo.InvariantCulture, $" {context.Report.Waiting}{only}; m goes back to what is to be mended")
             : string.Create(CultureInfo.InvariantCulture,
-                $" {open} open, {context.Report.OpenStops.Count()} of them stops; {context.Report.Missing.Length} not checked for want of facts (m lists " +
+                $" {open} open, {context.Report.OpenStops.Count()} of them stops; {context.Report.Waiting} (m lists " +
                 $"them){only}{(Closed ? "; with waived and done" : "")}"), Tone.Heading);
         if (rows.Count == 0)
         {
-            area.Put(2, 2, "Nothing is open here.", Tone.Good);
+            var waiting = !WantsFacts && !context.Report.Waiting.None;
+            area.PutWrapped(2, 2, 3, waiting ? $"Nothing is open here, but {context.Report.Waiting}: m lists them." : "Nothing is open here.",
+                waiting ? Tone.Caution : Tone.Good);
             return;
         }
         var detail = Math.Min(9, area.Height / 2);

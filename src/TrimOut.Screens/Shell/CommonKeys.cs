@@ -60,6 +60,10 @@ internal static class CommonKeys
         new KeyAction<IScreen>("y", "Where from", "Where the figures of what is under the cursor come from: formula, inputs, source.",
             (s, context) => Transition.Open(s, FiguresScreen.For(((IAsked)s).FiguresAt(context)!)))
             { Disabled = NoFigures, OnBar = false },
+        new KeyAction<IScreen>("m", "Missing facts", "Lists the facts that checks wait for; on that list, goes back to what is to be mended.",
+            (s, _) => s is PunchScreen list
+                ? new Transition(list with { WantsFacts = !list.WantsFacts, Selected = 0 })
+                : new Transition(s, new Ask.Section(PunchScreen.OfMissingFacts))) { OnBar = false },
         .. Sections,
     ];
 

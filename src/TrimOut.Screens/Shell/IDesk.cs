@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core;
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Screens.Shell;
@@ -33,7 +34,18 @@ public interface IDesk
     /// <summary>Makes a house file.</summary>
     /// <param name="name">The house's name, which the file's name is made from.</param>
     /// <param name="units">Its units.</param>
-    Result<Scribe> Create(string name, DisplayUnits units);
+    /// <param name="kit">The parts of the user's kit that it begins with; blank ones where there are none.</param>
+    Result<Scribe> Create(string name, DisplayUnits units, IReadOnlyCollection<PartSheet> kit);
+
+    /// <summary>Where the parts of the user's kit are kept, for the user.</summary>
+    string KitFolder { get; }
+
+    /// <summary>The parts that are kept there; one that can't be read with the reason.</summary>
+    IReadOnlyList<Result<PartSheet>> Kit { get; }
+
+    /// <summary>Keeps a part there.</summary>
+    /// <returns>Its file.</returns>
+    Result<string> Keep(PartSheet part);
 
     /// <summary>Closes a house file that was opened or made here.</summary>
     void Close(Scribe scribe);

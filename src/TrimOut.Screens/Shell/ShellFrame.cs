@@ -40,7 +40,10 @@ internal static class ShellFrame
         var right = saved + where + " ";
         var x = all.Put(1, 0, "TrimOut", Tone.Bar);
         var left = (shell.Open is null ? "" : $"  {context.House.Name}") + $"  {context.Glyphs.Arrow} {shell.Screen.Title}";
-        all.PutFit(x, 0, Math.Max(0, all.Width - x - TextWidth.Of(right) - 1), left, Tone.Bar);
+        var room = Math.Max(0, all.Width - x - TextWidth.Of(right) - 1);
+        all.PutFit(x, 0, room, left, Tone.Bar);
+        if (shell.Open is not null && WaitingLine.OnTop(context.Report) is { Length: > 0 } waiting && TextWidth.Of(left) + 2 + TextWidth.Of(waiting) <= room)
+            all.Put(x + TextWidth.Of(left) + 2, 0, waiting, Tone.Key);
         all.PutRight(0, right, Tone.Bar);
     }
 

@@ -1,7 +1,4 @@
 using System.Globalization;
-using TrimOut.Core.Facts;
-using TrimOut.Core.Houses;
-using TrimOut.Core.Phases;
 using TrimOut.Screens.Frames;
 
 namespace TrimOut.Screens.Walk;
@@ -17,25 +14,13 @@ internal static class HoldTimer
         ["###", "# #", "###", "  #", "###"],
     ];
 
-    /// <summary>The seconds that a unit's button is held in a phase; null where the kit says nothing.</summary>
-    public static TimeSpan? HoldOf(Unit unit, Phase phase) => unit.Kind?.Item is not { } kind ? null
-        : phase == Phase.Pair ? kind.Get(CoveringKindFacts.PairHold)
-        : phase == Phase.Limits ? kind.Get(CoveringKindFacts.PresetHold)
-        : null;
-
-    /// <summary>What the kit says to do and to wait for.</summary>
-    public static string? CueOf(Unit unit, Phase phase)
+    /// <summary>Draws what is left of a hold.</summary>
+    /// <param name="area">Where.</param>
+    /// <param name="hold">How long the button is held.</param>
+    /// <param name="held">How long it has been held.</param>
+    /// <param name="glyphs">What it is drawn with.</param>
+    public static void Draw(Area area, TimeSpan hold, TimeSpan held, Glyphs glyphs)
     {
-        if (HoldOf(unit, phase) is not { } hold)
-            return null;
-        var cue = unit.Kind!.Item.Get(phase == Phase.Pair ? CoveringKindFacts.PairCue : CoveringKindFacts.PresetCue);
-        var seconds = ((decimal)hold.TotalSeconds).ToString("0.#", CultureInfo.InvariantCulture);
-        return $"Hold {seconds} s until {cue ?? "the cue on the maker's sheet"}.";
-    }
-
-    public static void Draw(Area area, Subject subject, Phase phase, TimeSpan held, Glyphs glyphs)
-    {
-        var hold = subject is Unit unit ? HoldOf(unit, phase) ?? TimeSpan.FromSeconds(10) : TimeSpan.FromSeconds(10);
         var left = (int)Math.Ceiling(Math.Max(0, (hold - held).TotalSeconds));
         var x = 4;
         foreach (var digit in left.ToString(CultureInfo.InvariantCulture))

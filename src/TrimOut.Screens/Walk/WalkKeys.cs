@@ -1,6 +1,8 @@
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
+using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
@@ -22,9 +24,7 @@ internal static class WalkKeys
             { Disabled = NoStep },
         new KeyAction<WalkScreen>("t", "Hold timer", "Counts the seconds to hold the button, by the kit.",
             (s, context) => new Transition(s with { HoldSince = s.HoldSince is null ? context.Now : null }))
-            { Disabled = (s, context) => s.Subject(context) is Unit unit && HoldTimer.HoldOf(unit, s.Phase) is not null
-                ? null
-                : "Only pairing and presets hold a button." },
+            { Disabled = NoHold },
         .. Moves.Through<WalkScreen>("unit", Moved),
         new KeyAction<WalkScreen>("right", "Next step", "The next step of this one.", (s, context) => new Transition(Stepped(s, context, 1))),
         new KeyAction<WalkScreen>("left", "Step before", "The step before.", (s, context) => new Transition(Stepped(s, context, -1))) { OnBar = false },
@@ -45,10 +45,16 @@ internal static class WalkKeys
         new KeyAction<WalkScreen>("f", "Findings", "Goes to the field that mends the worst finding.", (s, context) =>
             s.Subject(context) is Unit unit && context.Report.About(unit).FirstOrDefault(x => x.Open) is { } finding
                 ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
-                : Transition.Say(s, "Nothing wrong is known here.")) { OnBar = false },
+                : Transition.Say(s,
+                    s.Subject(context) is Unit found ? UnitCard.NothingFound(context, found) : "Nothing wrong is known here.")) { OnBar = false },
     ];
 
     private static string? NoStep(WalkScreen s, ScreenContext context) => s.Step(context) is null ? "There is no step here." : null;
+
+    private static string? NoHold(WalkScreen s, ScreenContext context) =>
+        s.Subject(context) is not Unit unit || s.Step(context) is not { } step || StepCue.Of(step)?.Hold is not { } hold ? "No button is held for this step."
+        : unit.Kind is not { } kind ? "No kind is chosen, so there is no sheet to go by."
+        : StepCue.HoldOf(unit, step) is null ? $"{hold.Label} of {kind.Name} is not in the kit yet: ask the sheet." : null;
 
     private static string? NoEvidence(WalkScreen s, ScreenContext context) =>
         s.Step(context) is not { } step ? "There is no step here." : step.Evidence.IsEmpty ? "This step asks for no evidence. Space marks it done." : null;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
@@ -116,9 +117,9 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
                 y = DrawStep(area, y, subject, step, context, typing);
         }
         y++;
-        if (HoldSince is { } since)
+        if (HoldSince is { } since && subject is Unit held && Step(context) is { } at && StepCue.HoldOf(held, at) is { } hold)
         {
-            HoldTimer.Draw(area.Rows(y, area.Height - y), subject, Phase, context.Now - since, context.Glyphs);
+            HoldTimer.Draw(area.Rows(y, area.Height - y), hold, context.Now - since, context.Glyphs);
             return;
         }
         if (subject is not Unit of)
@@ -135,8 +136,8 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
     private static int DrawStep(Area area, int y, Subject subject, Step step, ScreenContext context, Typing? typing)
     {
         y = area.PutWrapped(4, y, 3, step.Cue, Tone.Dim);
-        if (subject is Unit unit && HoldTimer.CueOf(unit, step.Phase) is { } cue)
-            y = area.PutWrapped(4, y, 3, typing is null ? $"{cue} t counts." : cue, Tone.Note);
+        if (subject is Unit unit && StepCue.Of(step) is { } cue)
+            y = DrawCue(area, y, unit, step, cue, typing);
         var asked = context.Steps.EvidenceOf(step, subject).ToHashSet();
         foreach (var fact in step.Evidence)
         {
@@ -162,6 +163,17 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         if (context.Steps.AlsoMissing(step, subject) is { } more)
             area.PutFit(4, y++, area.Width - 4, $"missing: {more.In(subject.House)}", Tone.Caution);
         return y;
+    }
+
+    private static int DrawCue(Area area, int y, Unit unit, Step step, StepCue cue, Typing? typing)
+    {
+        if (unit.Kind is not { } kind)
+            return area.PutWrapped(4, y, 2, "No kind is chosen, so there is no sheet to go by.", Tone.Caution);
+        if (cue.Said(kind) is { Length: > 0 } said)
+            y = area.PutWrapped(4, y, 4, typing is null && StepCue.HoldOf(unit, step) is not null ? $"{said} t counts." : said, Tone.Note);
+        var blank = cue.Blank(kind).ToList();
+        return blank.Count == 0 ? y
+            : area.PutWrapped(4, y, 3, $"Not in the kit yet, ask the sheet of {kind.Name}: {string.Join(", ", blank.Select(f => f.Label))}.", Tone.Caution);
     }
 
     private static string Reach(Unit unit) => unit.Window.Reach is { } reach and not Core.Facts.Reach.Floor ? $", from a {KebabCase.Of(reach)}" : "";

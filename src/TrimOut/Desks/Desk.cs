@@ -3,6 +3,7 @@ using System.Text;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
 using TrimOut.Screens.Shell;
@@ -69,7 +70,17 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
     public Result<Scribe> OpenToRead(string path) => Try(() => Take(HouseSource.Looked(() => HouseOnDisk.OpenToRead(Typed(path), Clock, goOn)), asked: true));
 
     /// <inheritdoc/>
-    public Result<Scribe> Create(string name, DisplayUnits units) => NewHouse.Begin(name, units).Then(begin => Try(() =>
+    public string KitFolder => FromHome(UserFolder.Kit);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Result<PartSheet>> Kit => [.. PartFolder.In(UserFolder.Kit).Select(p => p.Part)];
+
+    /// <inheritdoc/>
+    public Result<string> Keep(PartSheet part) => PartFolder.Write(UserFolder.Kit, part);
+
+    /// <inheritdoc/>
+    public Result<Scribe> Create(string name, DisplayUnits units, IReadOnlyCollection<PartSheet> kit) =>
+        NewHouse.Begin(name, units, kit).Then(begin => Try(() =>
     {
         UserFolder.Make(UserFolder.Houses);
         var scribe = Take(HouseOnDisk.Create(Path.Combine(UserFolder.Houses, FileName(name) + ".trimout"), Clock));

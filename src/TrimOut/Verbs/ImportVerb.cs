@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
+using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.HouseFile.Files;
 using TrimOut.HouseFile.Schedules;
@@ -51,7 +52,7 @@ internal static class ImportVerb
                 else if (plan.Windows.IsEmpty)
                     throw new VerbException(ExitCode.BadData, "No window could be read. Nothing was imported.");
                 else
-                    Common.Say($"Saved: {scribe.Record(plan.Draft).OrEnd(ExitCode.Disk).What}.");
+                    Common.Say($"Saved: {scribe.Record(plan.Draft).OrEnd(ExitCode.Disk).What}. {CheckReport.Of(scribe.House).Waiting}.");
                 return plan.Problems.IsEmpty ? ExitCode.Fine : ExitCode.LeftOut;
             }
         });

@@ -1,7 +1,9 @@
 using System.CommandLine;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
+using TrimOut.Desks;
 using TrimOut.HouseFile;
 
 namespace TrimOut.Verbs;
@@ -20,16 +22,24 @@ internal static class NewVerb
             "inches"
         };
         units.AcceptOnlyFromAmong("inches", "mm");
+        var kit = new Option<string?>("--kit") { Description = "Begin with the parts that are kept in this folder.", HelpName = "folder" };
         var by = Common.By();
-        var verb = new Command("new", "Begin a house file with the generic kit.") { path, name, units, by };
+        var verb = new Command("new", "Begin a house file with a blank kit.") { path, name, units, kit, by };
         verb.SetAction(parsed =>
         {
             var file = Common.WithEnding(parsed.GetRequiredValue(path));
             var called = parsed.GetValue(name) ?? Path.GetFileNameWithoutExtension(file);
-            var begin = NewHouse.Begin(called, parsed.GetValue(units) == "mm" ? DisplayUnits.Millimetres : DisplayUnits.Inches).OrEnd(ExitCode.Usage);
+            var parts = parsed.GetValue(kit) is { } folder ? PartFolder.In(folder).Select(p => p.Part.OrEnd(ExitCode.BadData)).ToList() : [];
+            if (parts.Count == 0 && parsed.GetValue(kit) is { } none)
+                throw new VerbException(ExitCode.NoInput, $"There is no part in {none}: no file that ends with {PartFolder.Ending}.");
+            var begin = NewHouse.Begin(called, parsed.GetValue(units) == "mm" ? DisplayUnits.Millimetres : DisplayUnits.Inches, parts).OrEnd(ExitCode.Usage);
             using var house = HouseOnDisk.Create(file, TimeProvider.System);
-            new Scribe(house, TimeProvider.System, parsed.GetValue(by)!).Record(begin).OrEnd(ExitCode.Disk);
+            var scribe = new Scribe(house, TimeProvider.System, parsed.GetValue(by)!);
+            scribe.Record(begin).OrEnd(ExitCode.Disk);
+            var blanks = SheetValues.Blanks(scribe.House);
             Common.Say($"Began {house.Where}.");
+            if (blanks > 0)
+                Common.Say($"Its kit has {NumberText.Plain(blanks)} blanks, to be read off the sheets of the parts in hand.");
             return ExitCode.Fine;
         });
         return verb;

@@ -4,6 +4,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
+using TrimOut.Testing;
 
 namespace TrimOut.Benchmarks.Terminals;
 
@@ -80,7 +81,7 @@ internal static class Screens
     {
         using var store = HouseOnDisk.Create(path, TimeProvider.System);
         var scribe = new Scribe(store, TimeProvider.System, "bench");
-        scribe.Record(NewHouse.Begin("Five hundred", DisplayUnits.Inches).Value);
+        scribe.Record(CommonPracticeKit.NewHouse("Five hundred", DisplayUnits.Inches).Value);
         for (var at = 1; at <= Units; at++)
             scribe.Record(QuickWindow.Read($"W{at:000} roller left 36x60 S floor inside panel @Room {at / 10}", scribe.House).Value.Add(scribe.House).Value);
     }

@@ -11,7 +11,7 @@ public class StampRangeTests
     private static Scribe House(params Change[] more)
     {
         var scribe = new Scribe(new MemoryStore("office"), TimeProvider.System, "Office");
-        Assert.True(NewHouse.Begin("Elm", DisplayUnits.Inches).Then(scribe.Record).Ok);
+        Assert.True(CommonPracticeKit.NewHouse("Elm", DisplayUnits.Inches).Then(scribe.Record).Ok);
         return more.Length == 0 ? scribe : new Scribe(new MemoryStore("office", [.. scribe.Log.Changes, .. more]), TimeProvider.System, "Office");
     }
 

@@ -16,7 +16,7 @@ internal sealed class TwoLaptops
     public TwoLaptops(params string[] names)
     {
         var first = new Scribe(new MemoryStore("office"), new FakeTimeProvider(new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.Zero)), "Office");
-        first.Record(NewHouse.Begin("Elm Street", DisplayUnits.Inches).Value);
+        first.Record(CommonPracticeKit.NewHouse("Elm Street", DisplayUnits.Inches).Value);
         first.Record(AddItems.Window(first.House, "W01", null).Value);
         foreach (var name in names)
             _scribes[name] = Scribe(name, first.Log.Changes, new FakeTimeProvider(new DateTimeOffset(2026, 3, 3, 8, 0, 0, TimeSpan.Zero)));

@@ -3,6 +3,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile.Tests.Crashes;
+using TrimOut.Testing;
 
 namespace TrimOut.HouseFile.Tests.Faults;
 
@@ -19,7 +20,7 @@ public class FailingDiskTests
     {
         _house = HouseOnDisk.Create(ScriptedJob.Here(_disk), ScriptedJob.Path);
         _scribe = new Scribe(_house, TimeProvider.System, "Ash");
-        Assert.True(NewHouse.Begin("Elm", DisplayUnits.Inches).Then(_scribe.Record).Ok);
+        Assert.True(CommonPracticeKit.NewHouse("Elm", DisplayUnits.Inches).Then(_scribe.Record).Ok);
     }
 
     private static Result<Draft> Window(Scribe scribe) => AddItems.Window(scribe.House, AddItems.NextTag(scribe.House), null);

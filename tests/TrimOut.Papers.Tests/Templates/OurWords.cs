@@ -1,7 +1,7 @@
 using System.Reflection;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
-using TrimOut.Core.GenericKit;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Wording;
@@ -17,7 +17,7 @@ internal static class OurWords
             .SelectMany(t => t.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly))
             .Where(f => f.FieldType == typeof(Message)).Select(f => ((Message)f.GetValue(null)!).English).Distinct()];
 
-    /// <summary>What checks, facts, choices, steps, items and the generic kit are called.</summary>
+    /// <summary>What checks, facts, choices, steps, items and the parts of a blank kit are called.</summary>
     public static IReadOnlyList<string> Names { get; } =
         [.. AllChecks.All.Select(c => c.Info.Title)
             .Concat(Enum.GetNames<Severity>()).Concat(StepList.All.Select(s => s.Label))

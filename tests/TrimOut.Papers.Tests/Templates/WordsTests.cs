@@ -5,6 +5,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Templates;
 using TrimOut.Papers.Writing;
@@ -50,7 +51,7 @@ public class WordsTests
         asked.Add(Binder.Paper.Title);
         var sparse = SparseHouse().House;
         Assert.Equal("leg of W01", Inline.NameOf(sparse, sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(new Words(Ask, "x-asked")));
-        asked.UnionWith(GenericKitTexts());
+        asked.UnionWith(KitWords.All);
         var named = OurWords.Labels.Concat(OurWords.Choices).Select(n => n.Named).ToHashSet();
         Assert.DoesNotContain(asked, p => !IsGerman(p) && !named.Contains(p) && !MarksOnJackets.Contains(p) && !OurWords.SameUnits.Contains(p));
         Assert.Empty(German.Phrases.Except(asked));
@@ -98,9 +99,6 @@ public class WordsTests
     private static string Bracketed(string phrase) => "⟦" + Regex.Replace(phrase, @"(\{[0-9]\})", "⟧$1⟦") + "⟧";
 
     private static string Left(string line) => Regex.Replace(Regex.Replace(line, "⟦[^⟧]*⟧", " "), "zz[0-9]{3}zz[AB]?|Test crew", " ");
-
-    private static IEnumerable<string> GenericKitTexts() => new TestJob().House.Items.Values.Where(i => FactTable.IsKit(i.Kind))
-        .SelectMany(i => FactTable.Of(i.Kind).OfType<Fact<string>>().Select(f => i.Get(f)).OfType<string>()).Where(t => t.Any(char.IsLetter));
 
     private static PaperTemplate German { get; } = PaperTemplate.Read(Binder.Paper, ShippedTemplates.Text("binder.de").Value).Value;
 

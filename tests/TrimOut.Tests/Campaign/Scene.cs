@@ -113,7 +113,7 @@ internal sealed class Scene
         // The same seed does the same damage only where every text is as long as it was; so the clock stands still.
         var scribe = new Scribe(house, new FakeTimeProvider(new DateTimeOffset(2026, 3, 2 + day, 8, 0, 0, TimeSpan.Zero)), "Test crew");
         if (begin)
-            Do(NewHouse.Begin("Campaign", DisplayUnits.Inches).Value);
+            Do(CommonPracticeKit.NewHouse("Campaign", DisplayUnits.Inches).Value);
         for (var one = 0; one < WindowsADay; one++)
         {
             Do(AddItems.Window(scribe.House, AddItems.NextTag(scribe.House), null).Value);

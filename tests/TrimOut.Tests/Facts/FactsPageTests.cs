@@ -16,6 +16,17 @@ public class FactsPageTests
         Assert.Equal(page, File.ReadAllText(path));
     }
 
+    /// <summary>Made by the same command as the page.</summary>
+    [Fact]
+    public void TheSheetInHandNamesTheChecksThatReadEachValue()
+    {
+        var path = Path.Combine(Repository.Root, "src", "TrimOut.Screens", "Kit", "checks-by-value.txt");
+        var list = FactsPage.ChecksByValue();
+        if (Environment.GetEnvironmentVariable("TRIMOUT_WRITE_DOCS") is not null)
+            File.WriteAllText(path, list);
+        Assert.Equal(list, File.ReadAllText(path));
+    }
+
     [Fact]
     public void AFactThatNobodyReadsHasAReasonToBeKept() =>
         Assert.Equal([], FactTable.All.Where(f => !FactsPage.ReadersOf(f).Any() && !KeptFacts.Why.ContainsKey(f)).Select(f => $"{f.Subject}: {f.Name}"));

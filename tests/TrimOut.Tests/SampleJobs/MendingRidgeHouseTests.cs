@@ -20,9 +20,10 @@ public class MendingRidgeHouseTests
         ("W09", UnitFacts.EntryFromJamb, "2"), ("W09", RunFacts.Cable, "16/2"),
         ("W05", RunFacts.SecondLoop, "0.40"), ("W05", WindowFacts.DiagonalDown, "54 5/8"), ("W05", WindowFacts.DiagonalUp, "54 5/8"),
         ("W05", WindowFacts.InTheWay, "Crank that folds flat"), ("W05", WindowFacts.InTheWayDepth, "0"),
-        ("W06", WindowFacts.WidthAgain, "71 3/4"), ("W06A", UnitFacts.PartWidth, "35 3/4"), ("W06B", UnitFacts.PartWidth, "35 3/4"), ("W14", UnitFacts.EntryBack, "2"),
-        ("W06A", UnitFacts.OrderWidth, "35 3/4"), ("W06B", UnitFacts.OrderWidth, "35 3/4"), ("W06A", UnitFacts.HeadCover, "Fascia 3 in"),
-        ("W06B", UnitFacts.HeadCover, "Fascia 3 in"),
+        ("W06", WindowFacts.WidthAgain, "71 3/4"), ("W06A", UnitFacts.PartWidth, "35 3/4"), ("W06B", UnitFacts.PartWidth, "35 3/4"),
+        ("W14", UnitFacts.EntryBack, "2"),
+        ("W06A", UnitFacts.OrderWidth, "35 3/4"), ("W06B", UnitFacts.OrderWidth, "35 3/4"), ("W06A", UnitFacts.HeadCover, "Fascia, small"),
+        ("W06B", UnitFacts.HeadCover, "Fascia, small"),
         ("W14", UnitFacts.BoxLabel, "W14"), ("W14", UnitFacts.DeliveredWidth, "29 1/2"), ("W15", UnitFacts.BoxLabel, "W15"),
         ("W15", UnitFacts.DeliveredWidth, "31 1/2"),
         ("W15", WindowFacts.DiagonalDown, "57"), ("W15", WindowFacts.DiagonalUp, "57 1/16"),
@@ -55,7 +56,7 @@ public class MendingRidgeHouseTests
             _job.Say(tag, fact, typed);
         var chase = _job.Run("W08").Legs.Single(l => l.Place == CablePlace.AirHandlingSpace);
         _job.Do(SetFact.Typed(_job.House, chase.Item, LegFacts.Place, "in-wall"));
-        _job.Add(ItemKind.Panel, "B");
+        _job.Add(ItemKind.Panel, "B").Add(ItemKind.Panel, "C");
         _job.SayOf("Wood blind", CoveringKindFacts.MiddleScrew, "2 1/4").SayOf("A", PanelFacts.Licence, "E-4417").SayOf("Wing hub", HubFacts.Type, "Hub")
             .SayOf("Guest remote", RemoteFacts.Type, "Handheld");
     }

@@ -37,7 +37,7 @@ public class OrchardCottageTests
         Assert.All(House.Remotes, remote => Assert.Equal(remote.Units.Select(u => u.Tag), Assert.Single(remote.Presets).Positions.Select(p => p.Unit.Tag)));
 
     [Fact]
-    public void TenUnitsFillThePanelAndTheEleventhHasItsOwnSupply()
+    public void TenUnitsAreOnThePanelAndTheEleventhHasItsOwnSupply()
     {
         Assert.Equal(Enumerable.Range(1, 10), Assert.Single(House.Panels).Runs.Select(r => r.Output!.Value));
         Assert.Equal(PowerSource.PlugIn, House.Units.Single(u => u.Run is null).Power);

@@ -20,7 +20,7 @@ internal static class Answers
             ItemKind.Window => OfWindow(unit!.Window, fact),
             ItemKind.Unit => OfUnit(unit!, fact),
             ItemKind.Run => OfRun(unit!, fact),
-            ItemKind.Panel => OfPanel(fact),
+            ItemKind.Panel => OfPanel(house, fact),
             _ => OfHouse(fact),
         };
     }
@@ -63,7 +63,7 @@ internal static class Answers
         "fabric" => "Linen weave",
         "colour" => "Chalk",
         "opacity" => "light filtering",
-        "head-cover" => unit.Kind?.RaisedForm == RaisedForm.Stack ? "None" : "Fascia 4 in",
+        "head-cover" => unit.Kind?.RaisedForm == RaisedForm.Stack ? "None" : Cover(unit.House),
         "ordered-on" => "2026-06-01",
         "acknowledgement" => "A-1047",
         "box-label" => unit.Tag,
@@ -100,15 +100,15 @@ internal static class Answers
         "second-loop" => Ohms(unit.Run!.Item.Get(RunFacts.FirstLoop)!.Value),
         "panel" => unit.House.Panels.First(p => p.Runs.Count() < p.Type!.Outputs).Name,
         "output" => Enumerable.Range(1, 64).First(o => unit.Run!.Panel!.RunAt(o) is null).ToString(CultureInfo.InvariantCulture),
-        "open-volts" => "12.1",
-        "loaded-volts" => "11.4",
+        "open-volts" => NumberText.Plain(OpenVolts(unit)),
+        "loaded-volts" => Volts(unit),
         "polarity" => "right",
         _ => throw new InvalidOperationException($"No answer for {fact.Label} of {unit.Tag}."),
     };
 
-    private static string OfPanel(Fact fact) => fact.Name switch
+    private static string OfPanel(House house, Fact fact) => fact.Name switch
     {
-        "type" => "10-output panel",
+        "type" => house.NameOf(house.ItemsOf(ItemKind.PanelType).First()),
         "location" => "Mechanical room, north wall",
         "board" => "Board A",
         "breaker" => "14",
@@ -146,6 +146,16 @@ internal static class Answers
         unit.Run is { Cable: { Conductor: { } conductor } cable, OneWay: { } length }
             ? TwoWire.Loop(length, Conductors.OhmsPerMetre(conductor, cable.Stranding ?? Stranding.Stranded, Temperature.Reference).Value)
             : throw new InvalidOperationException($"{unit.Tag} is to be tested before its way is known.");
+
+    private static decimal OpenVolts(Unit unit) => unit.Run!.Supply!.Value.Volts + 0.1m;
+
+    /// <summary>The head cover with the most room inside.</summary>
+    private static string Cover(House house) =>
+        house.ItemsOf(ItemKind.HeadCover).Select(i => new HeadCover(house, i)).OrderByDescending(c => c.RoomInside ?? Length.Zero).First().Name;
+
+    /// <summary>What arrives over a sound run from a supply that gives a little more than its sheet says.</summary>
+    private static string Volts(Unit unit) =>
+        NumberText.Plain(Math.Round(OpenVolts(unit) - Loop(unit).Ohms * unit.Kind!.RunningCurrent!.Value.Amperes, 2));
 
     private static string Ohms(Resistance ohms) => NumberText.Plain(Math.Round(ohms.Ohms, 2));
 

@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Desks;
 using TrimOut.HouseFile;
 using TrimOut.Papers;
@@ -39,6 +40,31 @@ public sealed class WholeJobTests : IDisposable
         Assert.Equal(File.ReadAllText(Directory.GetFiles(Path.GetDirectoryName(file)!, "*-binder.md").Single()), binder);
         Approved.Match(binder, "signed-off");
         desk.Close(again);
+    }
+
+    [Fact]
+    public void FromABlankKitOverItsSheetsToASignedOffHouseByKeyboard()
+    {
+        Environment.SetEnvironmentVariable("XDG_DATA_HOME", _folder);
+        var clock = new FakeTimeProvider(new DateTimeOffset(2026, 3, 2, 9, 0, 0, TimeSpan.Zero));
+        var desk = new Desk("Ash", clock);
+        var scribe = desk.Create("Blank house", DisplayUnits.Inches, []).Value;
+        using (var user = new TerminalUser(desk, scribe))
+        {
+            user.Sees("blanks");
+            user.Press("n").Type("W01 roller left 36x60 S floor inside panel @Kitchen");
+            user.Type("W02").Type("W03 30x48 @Study");
+            user.Press("esc");
+            Assert.False(user.Shell.Context.Report.WaitingForSheets.None);
+            new SheetReader(user).ReadAll();
+            new Installer(user).DoTheWholeJob();
+            Assert.All(PhaseNames.All, phase => Assert.True(Progress.Of(user.House, phase).Complete, phase.ToString()));
+            Assert.True(user.Shell.Context.Report.WaitingForSheets.None);
+            Assert.Empty(user.Shell.Context.Report.OpenStops);
+            user.Press("9", "home", "w").Sees("Kept");
+            desk.Close(scribe);
+        }
+        Assert.Equal("Roller", Assert.Single(desk.Kit).Value.Name);
     }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);

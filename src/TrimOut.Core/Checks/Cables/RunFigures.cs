@@ -63,6 +63,9 @@ internal static class RunFigures
         }
         return run.Panel is { Type: { } type } ? NotChecked.Of(type, PanelTypeFacts.Supply)
             : run.Panel is { } panel ? NotChecked.Of(panel, PanelFacts.Type)
+            : run.House.ItemsOf(ItemKind.Panel).Any() ? NotChecked.Of(run, RunFacts.Panel)
+            : run.House.ItemsOf(ItemKind.PanelType).FirstOrDefault(t => t.Get(PanelTypeFacts.Supply) is null) is { } blank
+            ? NotChecked.Of(new PanelType(run.House, blank), PanelTypeFacts.Supply)
             : NotChecked.Of(run, RunFacts.Panel);
     }
 

@@ -111,6 +111,8 @@ public sealed class CornerClash : WindowCheck
             return (null, NotChecked.Of(unit, UnitFacts.Kind));
         if (unit.HeadCover is not { } head)
             return (null, NotChecked.Of(unit, UnitFacts.HeadCover));
+        if (head.Depth is null && !head.IsNone)
+            return (null, NotChecked.Of(head, HeadCoverFacts.Depth));
         if ((head.Depth ?? kind[CoveringKindFacts.DepthFlush]) is not { } reach)
             return (null, NotChecked.Of(kind, CoveringKindFacts.DepthFlush));
         return window.Item.Get(WindowFacts.OverlapEachSide) is { } overlap

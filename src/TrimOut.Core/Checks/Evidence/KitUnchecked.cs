@@ -1,5 +1,5 @@
-using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Wording;
 
@@ -7,7 +7,7 @@ namespace TrimOut.Core.Checks.Evidence;
 
 /// <summary>The values of a part in use were held against its maker's sheet.</summary>
 /// <remarks>
-/// <para>Why: the kit starts with what is usual; the part in the box follows its own sheet.</para>
+/// <para>Why: a value from another job or from memory belongs to another part; the part in the box follows its own sheet.</para>
 /// <para>To clear: read the sheet, put right what differs, mark each value checked.</para>
 /// </remarks>
 public sealed class KitUnchecked() : Check<AnyItem>(Subjects.Parts)
@@ -27,8 +27,7 @@ public sealed class KitUnchecked() : Check<AnyItem>(Subjects.Parts)
         var part = subject.Item;
         if (subject.House.Look(Lookups.UsersOfPart, part.Id).Count == 0)
             return new Outcome.DoesNotApply();
-        var open = FactTable.Of(part.Kind)
-            .Where(f => f.Name != "name" && part.Latest(f.Name)?.Stored is not null && part.Latest(Companion.Checked(f.Name))?.Stored != "yes").ToList();
+        var open = SheetValues.NotHeldIn(part).ToList();
         if (open.Count == 0)
             return new Outcome.Fine();
         var first = Arg.Of(open.Select(f => Arg.Label(f)), Arg.All(open.Take(4).Select(f => Arg.Label(f))));

@@ -32,6 +32,8 @@ internal readonly record struct Cover(Length Depth, Length Setback, Length Reach
                 ? (new Cover(depth, setback, reach, needed), null)
                 : (null, NotChecked.Of(kind, CoveringKindFacts.Setback));
         }
+        if (!cover.IsNone)
+            return (null, NotChecked.Of(cover, HeadCoverFacts.Depth));
         return kind[CoveringKindFacts.DepthFlush] is { } flush
             ? (new Cover(depth, Length.Zero, flush, needed), null)
             : (null, NotChecked.Of(kind, CoveringKindFacts.DepthFlush));

@@ -32,7 +32,7 @@ public sealed class RollPastHeadCover : UnitCheck
         if (subject.HeadCover is not { } cover)
             return NotChecked.Of(subject, UnitFacts.HeadCover);
         if (cover.RoomInside is not { } room)
-            return cover.Depth is null ? new Outcome.DoesNotApply() : NotChecked.Of(cover, HeadCoverFacts.RoomInside);
+            return cover.IsNone ? new Outcome.DoesNotApply() : NotChecked.Of(cover, HeadCoverFacts.RoomInside);
         if (new[] { CoveringKindFacts.Tube, CoveringKindFacts.FabricThickness, CoveringKindFacts.ExtraFabric }.FirstOrDefault(f => kind[f] is null
             || (f != CoveringKindFacts.ExtraFabric && kind[f]!.Value == Units.Length.Zero)) is { } missing)
             return NotChecked.Of(kind, missing);

@@ -24,7 +24,7 @@ internal static class CoveringParts
                 yield return Line($"{sheet.Name}: centre support", wide.Count,
                     $"units {from.Show(house.DisplayUnits)} wide or wider{(wide.Count > 0 ? ": " + Tags(wide) : "")}{Open(unknown, "no width yet")}");
         }
-        foreach (var cover in Chosen(house, UnitFacts.HeadCover).Where(c => c.First().HeadCover is { Depth: not null } or { RoomInside: not null }))
+        foreach (var cover in Chosen(house, UnitFacts.HeadCover).Where(c => c.First().HeadCover is { IsNone: false }))
             yield return Line(cover.First().HeadCover!.Name, cover.Count(), $"head cover of {Tags(cover)}");
         var (without, bare) = (house.Units.Where(u => u.Kind is null).ToList(), house.Units.Where(u => u.HeadCover is null).ToList());
         if (without.Count > 0)

@@ -1,16 +1,22 @@
+using TrimOut.Core;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 
-namespace TrimOut.Core.GenericKit;
+namespace TrimOut.Testing;
 
-/// <summary>The kit that a new house starts from: facts of the trade, none of them held against a maker's sheet yet.</summary>
-/// <remarks>Values are common practice without a published source; docs/figures.md lists them. The makers' sheets govern.</remarks>
-public static class GenericKit
+/// <summary>A kit with every value filled in, for tests that ask about something else.</summary>
+/// <remarks>Values are common practice without a published source, and stand together nowhere but here: no house starts from them.</remarks>
+public static class CommonPracticeKit
 {
-    /// <summary>Adds the generic kit to a draft, in whole figures of the units of the house.</summary>
-    public static Draft WithGenericKit(this Draft draft, DisplayUnits units)
+    /// <summary>A new house with this kit in place of blanks.</summary>
+    public static Result<Draft> NewHouse(string name, DisplayUnits units) =>
+        Core.Decisions.NewHouse.WithoutKit(name, units).Then<Draft>(d => d.WithCommonPracticeKit(units));
+
+    /// <summary>Adds the kit to a draft, in whole figures of the units of the house.</summary>
+    public static Draft WithCommonPracticeKit(this Draft draft, DisplayUnits units)
     {
         draft = Kind(draft, units, "Roller", MotorEnd.Left, RaisedForm.Roll, out var roller)
             .Put(roller, CoveringKindFacts.Tube, Inches(1.5m, units))

@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Facts;
+
+/// <summary>What is said about the sheet that the values of a part were held against: every sort of part has these facts.</summary>
+public static class AboutSheet
+{
+    /// <summary>Which sheet.</summary>
+    public const string Sheet = "sheet";
+
+    /// <summary>Its edition.</summary>
+    public const string Edition = "edition";
+
+    /// <summary>Who held the values against it.</summary>
+    public const string HeldBy = "held-by";
+
+    /// <summary>When.</summary>
+    public const string HeldOn = "held-on";
+
+    /// <summary>The names of these facts.</summary>
+    public static ImmutableArray<string> Names { get; } = [Sheet, Edition, HeldBy, HeldOn];
+
+    /// <summary>Whether a fact is one of them.</summary>
+    public static bool Is(Fact fact) => FactTable.IsKit(fact.Subject) && Names.Contains(fact.Name);
+
+    /// <summary>One of these facts of a sort of part.</summary>
+    public static Fact Of(ItemKind kind, string name) => FactTable.Find(kind, name)!;
+
+    internal static Fact[] Declared(Declare of) =>
+    [
+        of.Text(Sheet, "Maker's sheet", "The sheet that the values were held against, by its title or number."),
+        of.Text(Edition, "Edition", "The edition of that sheet, as it stands on it.", null, 40),
+        of.Text(HeldBy, "Held by", "Who held the values against it.", null, 40),
+        of.Date(HeldOn, "Held on", "When that was."),
+    ];
+}

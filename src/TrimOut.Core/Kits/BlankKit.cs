@@ -1,0 +1,60 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Kits;
+
+/// <summary>The kit that a new house starts with: parts with their names, and of their values only what geometry or a standard gives.</summary>
+/// <remarks>
+/// Everything else is blank until it is read off the sheet of the part in hand. A value that many makers have is still somebody else's value.
+/// </remarks>
+public static class BlankKit
+{
+    private const int Handheld = 0;
+
+    private static readonly int[] Gauges = [16, 18, 14, 20];
+
+    private static readonly decimal[] SquareMillimetres = [1.5m, 0.75m, 1m, 2.5m];
+
+    /// <summary>Adds the blank kit to a draft.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="units">What the house measures in: its cables are gauges (ASTM B258) with inches, cross-sections (IEC 60228) with millimetres.</param>
+    /// <param name="only">The sorts of parts that are wanted; all of them where none is said.</param>
+    public static Draft WithBlankKit(this Draft draft, DisplayUnits units, IReadOnlyCollection<ItemKind>? only = null)
+    {
+        if (Wanted(ItemKind.CoveringKind))
+        {
+            draft = Kind(draft, "Roller", RaisedForm.Roll);
+            draft = Kind(draft, "Cellular", RaisedForm.Stack);
+            draft = Kind(draft, "Wood blind", RaisedForm.Stack);
+        }
+        if (Wanted(ItemKind.CableType))
+        {
+            draft = units == DisplayUnits.Inches
+                ? Gauges.Aggregate(draft, (d, g) => Cable(d, $"{NumberText.Plain(g)}/2", new ConductorSize.Gauge(g)))
+                : SquareMillimetres.Aggregate(draft, (d, a) => Cable(d, $"2 x {NumberText.Plain(a)} mm2", new ConductorSize.Metric(a)));
+        }
+        if (Wanted(ItemKind.HeadCover))
+            draft = new[] { HeadCover.NoCover, "Fascia", "Valance" }.Aggregate(draft, (d, n) => Named(d, ItemKind.HeadCover, HeadCoverFacts.Name, n, out _));
+        if (Wanted(ItemKind.PanelType))
+            draft = Named(draft, ItemKind.PanelType, PanelTypeFacts.Name, "Panel", out _);
+        if (Wanted(ItemKind.HubType))
+            draft = Named(draft, ItemKind.HubType, HubTypeFacts.Name, "Hub", out _);
+        if (!Wanted(ItemKind.RemoteType))
+            return draft;
+        draft = Named(draft, ItemKind.RemoteType, RemoteTypeFacts.Name, "Handheld", out var handheld).Put(handheld, RemoteTypeFacts.Gangs, Handheld);
+        return Named(draft, ItemKind.RemoteType, RemoteTypeFacts.Name, "Wall remote", out _);
+
+        bool Wanted(ItemKind kind) => only?.Contains(kind) != false;
+    }
+
+    private static Draft Kind(Draft draft, string name, RaisedForm form) =>
+        Named(draft, ItemKind.CoveringKind, CoveringKindFacts.Name, name, out var id).Put(id, CoveringKindFacts.RaisedForm, form);
+
+    private static Draft Cable(Draft draft, string name, ConductorSize size) =>
+        Named(draft, ItemKind.CableType, CableTypeFacts.Name, name, out var id).Put(id, CableTypeFacts.Conductor, size);
+
+    private static Draft Named(Draft draft, ItemKind kind, Fact<string> fact, string name, out string id) =>
+        draft.New(kind, House.RootId, out id).Put(id, fact, name);
+}

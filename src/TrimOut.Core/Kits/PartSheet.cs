@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Kits;
+
+/// <summary>A part with what was read off its sheet, outside of any house.</summary>
+/// <param name="Kind">What sort of part it is.</param>
+/// <param name="Name">What it is called.</param>
+/// <param name="About">What is said about the sheet itself, by the names of <see cref="AboutSheet"/>, in stored forms.</param>
+/// <param name="Values">Its values, in the order of sheets; blanks are left out.</param>
+public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictionary<string, string> About, ImmutableArray<SheetValue> Values)
+{
+    /// <summary>A part of a house. Who held it last, and when, is what the house knows of it.</summary>
+    public static PartSheet Of(House house, Item part)
+    {
+        var about = AboutSheet.Names.Where(n => part.Latest(n)?.Stored is not null)
+            .ToImmutableSortedDictionary(n => n, n => part.Latest(n)!.Stored!, StringComparer.Ordinal);
+        var values = SheetValues.Of(part.Kind).Where(f => part.Latest(f)?.Stored is not null)
+            .Select(f => new SheetValue(f, part.Latest(f)!.Stored!, part.Latest(Companion.Checked(f.Name))?.Stored is not null)).ToImmutableArray();
+        // Somebody may have held values against the sheet after what was said about it came with a file.
+        var last = values.Where(v => v.Held).Select(v => part.Latest(Companion.Checked(v.Fact.Name))!).MaxBy(h => h.At);
+        if (last is not null && (part.Latest(AboutSheet.HeldOn) is not { Stored: not null } said || said.At < last.At))
+            about = about.SetItem(AboutSheet.HeldBy, last.By).SetItem(AboutSheet.HeldOn, last.At.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        return new PartSheet(part.Kind, house.NameOf(part), about, values);
+    }
+
+    /// <summary>The part of a house that it is a sheet of: the same sort, the same name; null where there is none.</summary>
+    public Item? In(House house) => house.ItemsOf(Kind).FirstOrDefault(i => SameName.Comparer.Equals(house.NameOf(i), Name));
+}
+
+/// <summary>A value of a part outside of any house.</summary>
+/// <param name="Fact">Which value.</param>
+/// <param name="Stored">Its stored form.</param>
+/// <param name="Held">Whether somebody held it against the sheet.</param>
+public readonly record struct SheetValue(Fact Fact, string Stored, bool Held);

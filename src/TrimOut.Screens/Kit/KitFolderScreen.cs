@@ -1,0 +1,88 @@
+using System.Globalization;
+using TrimOut.Core;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
+using TrimOut.Core.Units;
+using TrimOut.Screens.Drawings;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.Kit;
+
+/// <summary>The parts of the user's kit folder, with what each would change in this house before it is taken.</summary>
+internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> Parts, IReadOnlyList<string> Unread, int Selected) : IScreen
+{
+    public string Title => "Kit folder";
+
+    public IReadOnlyList<IKeyAction> Keys => KitFolderKeys.All;
+
+    public static KitFolderScreen Of(string folder, IReadOnlyList<Result<PartSheet>> found) =>
+        new(folder, [.. found.Where(p => p.Ok).Select(p => p.Value)], [.. found.Where(p => !p.Ok).Select(p => p.Reason!)], 0);
+
+    public PartSheet? Current => Selected < Parts.Count ? Parts[Selected] : null;
+
+    public void Draw(Area area, ScreenContext context, Typing? typing)
+    {
+        var y = area.PutWrapped(1, 0, 2,
+            Parts.Count == 0 ? $"No part is kept in {Folder} yet. On the kit w keeps one." : $"Kept in {Folder}. Enter takes a part.", Tone.Text);
+        foreach (var reason in Unread.Take(3))
+            y = area.PutWrapped(1, y, 2, reason, Tone.Caution);
+        var detail = area.Height / 2;
+        var rows = area.Rows(y + 1, area.Height - y - 1 - detail);
+        foreach (var (line, at) in Paging.Rows(rows, Parts.Count, Selected))
+        {
+            var (part, tone) = (Parts[at], at == Selected ? Tone.Selected : Tone.Text);
+            rows.PutFit(0, line, 15, KebabCase.Of(part.Kind).Replace('-', ' '), tone);
+            rows.PutFit(16, line, 22, part.Name, tone);
+            rows.PutFit(39, line, rows.Width - 39, Held(part), tone);
+        }
+        if (Current is { } current)
+            DrawDetail(area.Rows(area.Height - detail, detail), current, context);
+    }
+
+    private static string Held(PartSheet part)
+    {
+        string? Said(string name) => part.About.GetValueOrDefault(name);
+        string?[] parts = [Said(AboutSheet.Sheet), Said(AboutSheet.Edition) is { } e ? $"edition {e}" : null,
+            Said(AboutSheet.HeldBy) is { } by ? $"held by {by}" : null, Said(AboutSheet.HeldOn)];
+        return parts.OfType<string>().ToList() is { Count: > 0 } some ? string.Join(", ", some) : "held against no sheet";
+    }
+
+    private static void DrawDetail(Area area, PartSheet part, ScreenContext context)
+    {
+        for (var x = 0; x < area.Width; x++)
+            area.Put(x, 0, context.Glyphs.Across, Tone.Dim);
+        var changes = TakePart.Changes(context.House, part);
+        var draft = TakePart.Into(context.House, part);
+        if (!draft.Ok)
+        {
+            area.PutWrapped(1, 1, 2, draft.Reason!, Tone.Good);
+            return;
+        }
+        var (come, go) = TakePart.Effect(context.Report, draft.Value);
+        var there = part.In(context.House) is not null;
+        var y = area.PutWrapped(1, 1, 2, string.Create(CultureInfo.InvariantCulture,
+            $"{(there ? $"{changes.Length} values change" : "A new part")}; {come.Length} findings come, {go.Length} go."), Tone.Strong);
+        foreach (var change in there ? changes.Take(5) : [])
+            y = area.PutWrapped(3, y, 1,
+                $"{change.Fact.Label}: {(change.Was.Length == 0 ? "blank" : change.Was)} {context.Glyphs.Arrow} {change.Becomes}", Tone.Text);
+        if (there && changes.Length > 5)
+            y = area.PutWrapped(3, y, 1, $"and {NumberText.Plain(changes.Length - 5)} more", Tone.Dim);
+        foreach (var finding in come.TakeWhile(_ => y < area.Height))
+            y = UnitCard.Put(area, y, finding, context);
+    }
+}
+
+/// <summary>Keys of the kit folder.</summary>
+internal static class KitFolderKeys
+{
+    public static readonly IReadOnlyList<IKeyAction> All =
+    [
+        new KeyAction<KitFolderScreen>("enter", "Take", "Takes the part into this house: what is shown is what changes, and one undo takes it back.",
+            (s, context) => Transition.Save(s, TakePart.Into(context.House, s.Current!)))
+            { Disabled = (s, _) => s.Current is null ? "There is no part here." : null },
+        .. Moves.Through<KitFolderScreen>("part", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Parts.Count) }),
+    ];
+}

@@ -1,0 +1,159 @@
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
+using TrimOut.Core.Units;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.Kit;
+
+/// <summary>The guided way through the sheet of one part, value by value in the order of sheets: each is held against the sheet by being read there.</summary>
+internal sealed record SheetInHandScreen(string PartId, string Name, int Selected) : IScreen
+{
+    private const int Labels = 28;
+
+    public string Title => $"Sheet in hand: {Name}";
+
+    public IReadOnlyList<IKeyAction> Keys => SheetInHandKeys.All;
+
+    public IReadOnlyList<Sign> Signs { get; } =
+        [new(g => g.Nothing, "no value yet"), new(_ => "?", "a value of the kit that nobody held against the maker's sheet yet")];
+
+    /// <summary>At the first value of a part that its sheet was not read for.</summary>
+    public static SheetInHandScreen At(Item part, House house)
+    {
+        var values = SheetValues.Of(part).ToList();
+        return new(part.Id, house.NameOf(part), Math.Max(0, values.FindIndex(f => Open(part, f))));
+    }
+
+    public Item? Part(ScreenContext context) => context.House.Find(PartId) is { Removed: false } part ? part : null;
+
+    public IReadOnlyList<Fact> Values(ScreenContext context) => Part(context) is { } part ? [.. SheetValues.Of(part)] : [];
+
+    public Fact? Current(ScreenContext context) => Values(context) is var values && Selected < values.Count ? values[Selected] : null;
+
+    public IScreen Fit(ScreenContext context) => this with { Selected = Paging.Move(Selected, 0, Values(context).Count) };
+
+    /// <summary>At the next value after the cursor that is blank or was not held; null when there is none behind it.</summary>
+    public SheetInHandScreen? Next(ScreenContext context)
+    {
+        var (part, values) = (Part(context), Values(context));
+        for (var at = Selected + 1; part is not null && at < values.Count; at++)
+        {
+            if (Open(part, values[at]))
+                return this with { Selected = at };
+        }
+        return null;
+    }
+
+    /// <summary>What could not be found on the sheet so far.</summary>
+    public string Left(ScreenContext context)
+    {
+        var blank = Part(context) is { } part ? SheetValues.BlankIn(part).Select(f => f.Label).ToList() : [];
+        return blank.Count == 0 ? $"Every value of {Name} is there."
+            : $"Not found on the sheet yet, {NumberText.Plain(blank.Count)}: {string.Join("; ", blank)}.";
+    }
+
+    public void Draw(Area area, ScreenContext context, Typing? typing)
+    {
+        if (Part(context) is not { } part)
+        {
+            area.Put(2, 1, "This part is no longer in the house. Esc goes back.", Tone.Strong);
+            return;
+        }
+        var (values, split) = (Values(context), Math.Clamp(area.Width * 6 / 10, 46, 90));
+        foreach (var (y, at) in Paging.Rows(area.Part(0, 0, split, area.Height), values.Count, Selected))
+        {
+            var (fact, current) = (values[at], at == Selected);
+            var shown = fact.ShowOf(part, context.House);
+            area.PutFit(1, y, Labels, fact.Label, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
+            area.Put(Labels + 2, y, shown.Length > 0 && Open(part, fact) ? "?" : " ", Tone.Caution);
+            var cells = split - Labels - 5;
+            if (current && typing?.Entry.InPlace == $"{part.Id}/{fact.Name}")
+            {
+                area.PutFit(Labels + 4, y, cells, typing.Text, Tone.Field);
+                area.PutSlot(Labels + 4, y, cells);
+            }
+            else
+            {
+                area.PutFit(Labels + 4, y, cells, shown.Length == 0 ? context.Glyphs.Nothing : shown, shown.Length == 0 ? Tone.Dim : Tone.Text);
+            }
+        }
+        DrawAbout(area.Part(split + 1, 0, area.Width - split - 1, area.Height), part, context);
+    }
+
+    private static bool Open(Item part, Fact fact) => part.Latest(fact)?.Stored is null || part.Latest(Companion.Checked(fact.Name))?.Stored is null;
+
+    private void DrawAbout(Area area, Item part, ScreenContext context)
+    {
+        if (Current(context) is not { } fact)
+            return;
+        var y = area.PutWrapped(0, 0, 4, fact.Help, Tone.Text);
+        var waiting = context.Report.MissingOf(part).Count(m => m.NotChecked.FillIn!.Field == fact.Name);
+        if (waiting > 0)
+            y = area.PutWrapped(0, y, 2, $"{NumberText.Plain(waiting)} check{(waiting == 1 ? " waits" : "s wait")} for it now.", Tone.Caution);
+        var checks = ChecksByValue.Of(fact);
+        y = area.PutWrapped(0, y, 8, checks.Count == 0 ? "No check reads it: papers and people do."
+            : $"Read by: {string.Join("; ", checks.Select(c => c.Title))}.", Tone.Dim);
+        area.PutWrapped(0, y + 1, Math.Max(1, area.Height - y - 1), Left(context), Tone.Note);
+    }
+}
+
+/// <summary>Keys of the sheet in hand.</summary>
+internal static class SheetInHandKeys
+{
+    public static readonly IReadOnlyList<IKeyAction> All =
+    [
+        new KeyAction<SheetInHandScreen>("enter", "Type",
+            "Types the value as it stands on the sheet, then the next one; an empty line leaves it, to be listed.", Ask)
+            { Disabled = NoValue },
+        new KeyAction<SheetInHandScreen>("c", "Checked", "Says that the value was held against the maker's sheet, or not.",
+            (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Part(context)!, s.Current(context)!))) { Disabled = NoValue },
+        new KeyAction<SheetInHandScreen>("n", "Next missing", "Goes to the next value that is blank or was not held.",
+            (s, context) => s.Next(context) is { } next ? new Transition(next) : Transition.Say(s, s.Left(context))),
+        new KeyAction<SheetInHandScreen>("]", "Next part", "The sheet of the next part.", (s, context) => new Transition(Beside(s, context, 1))),
+        new KeyAction<SheetInHandScreen>("[", "Part before", "The sheet of the part before.", (s, context) => new Transition(Beside(s, context, -1)))
+            { OnBar = false },
+        .. Moves.Through<SheetInHandScreen>("value", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, s.Values(context).Count) }),
+    ];
+
+    private static string? NoValue(SheetInHandScreen s, ScreenContext context) => s.Current(context) is null ? "This part has no sheet." : null;
+
+    private static SheetInHandScreen Beside(SheetInHandScreen s, ScreenContext context, int by)
+    {
+        var parts = KitScreen.Parts(context).Where(p => !SheetValues.IsNoCover(context.House, p)).ToList();
+        var at = parts.FindIndex(p => p.Id == s.PartId);
+        return parts.Count == 0 ? s : SheetInHandScreen.At(parts[Paging.Move(at, by, parts.Count)], context.House);
+    }
+
+    private static Transition Ask(SheetInHandScreen s, ScreenContext context)
+    {
+        var (part, fact) = (s.Part(context)!, s.Current(context)!);
+        return Transition.Type(s, FactEntry.For(s, context.House, part, fact) with
+        {
+            InPlace = $"{part.Id}/{fact.Name}",
+            Accept = (text, now) => Take(s, now, fact, text),
+            AcceptAndNext = (text, now) => Take(s, now, fact, text),
+        });
+    }
+
+    private static Core.Result<Transition> Take(SheetInHandScreen s, ScreenContext context, Fact fact, string text)
+    {
+        if (s.Part(context) is not { } part)
+            return Transition.Say(s, "This part is no longer in the house.");
+        var shown = fact.ShowOf(part, context.House);
+        if (text.Trim().Length == 0 && shown.Length == 0)
+            return GoOn(s, context);
+        if (text.Trim() != shown)
+            return KitCheck.ReadOff(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
+        return part.Latest(Companion.Checked(fact.Name))?.Stored is not null
+            ? GoOn(s, context)
+            : new Transition(s, new Ask.Save(KitCheck.Toggle(context.House, part, fact), Then));
+    }
+
+    private static Transition Then(IScreen screen, ScreenContext context) => GoOn((SheetInHandScreen)screen, context);
+
+    private static Transition GoOn(SheetInHandScreen s, ScreenContext context) =>
+        s.Next(context) is { } next ? Ask(next, context) : Transition.Say(s, s.Left(context) + " ] goes on to the next part.");
+}

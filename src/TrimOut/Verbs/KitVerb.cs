@@ -1,0 +1,102 @@
+using System.CommandLine;
+using System.Globalization;
+using TrimOut.Core.Checks;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
+using TrimOut.Core.Units;
+using TrimOut.Desks;
+
+namespace TrimOut.Verbs;
+
+/// <summary><c>trimout kit</c>, <c>kit-out</c>, <c>kit-in</c>: the parts of a house, kept as files and taken from them.</summary>
+internal static class KitVerb
+{
+    /// <summary>Lists the parts.</summary>
+    public static Command Build()
+    {
+        var path = Common.AnyHouse();
+        var verb = new Command("kit", "List the parts of a house, a line each: sort, name, values, how many are blank, how many nobody held against the sheet, "
+            + "and how many checks wait, with tabs between.") { path, Common.GoOn };
+        verb.SetAction(parsed =>
+        {
+            var look = Look.By(parsed);
+            var house = look.At(parsed.GetRequiredValue(path)).House;
+            var report = CheckReport.Of(house);
+            foreach (var part in Parts(house))
+                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(part.Kind), house.NameOf(part), NumberText.Plain(SheetValues.Of(part).Count()),
+                    NumberText.Plain(SheetValues.BlankIn(part).Count()), NumberText.Plain(SheetValues.NotHeldIn(part).Count()),
+                    NumberText.Plain(report.MissingOf(part).Count())));
+            return look.End(ExitCode.Fine);
+        });
+        return verb;
+    }
+
+    /// <summary>Writes parts as files.</summary>
+    public static Command BuildOut()
+    {
+        var path = Common.AnyHouse();
+        var folder = Folder("Where the files go");
+        var name = new Option<string?>("--part") { Description = "Only the parts of this name.", HelpName = "name" };
+        var verb = new Command("kit-out", "Keep the parts of a house as text, one part a file. A file that says something else is kept under another name.")
+            { path, folder, name, Common.GoOn };
+        verb.SetAction(parsed =>
+        {
+            var look = Look.By(parsed);
+            var house = look.At(parsed.GetRequiredValue(path)).House;
+            var parts = Parts(house).Where(p => parsed.GetValue(name) is not { } only || Core.SameName.Comparer.Equals(house.NameOf(p), only))
+                .Select(p => PartSheet.Of(house, p)).Where(p => !p.Values.IsEmpty).ToList();
+            foreach (var part in parts)
+                Console.Out.WriteLine(PartFolder.Write(parsed.GetValue(folder)!, part).OrEnd(ExitCode.Disk));
+            if (parts.Count == 0)
+                Common.Say("There is no such part with a value.");
+            return look.End(ExitCode.Fine);
+        });
+        return verb;
+    }
+
+    /// <summary>Takes a part from its file.</summary>
+    public static Command BuildIn()
+    {
+        var path = Common.House();
+        var file = new Argument<string>("FILE") { Description = $"A part that was kept, {PartFolder.Ending}." };
+        var dry = new Option<bool>("--try") { Description = "Show what would change, and save nothing." };
+        var by = Common.By();
+        var verb = new Command("kit-in", "Take a part from its file: says which values change and what the checks then say otherwise. One change, one undo.")
+            { path, file, dry, by };
+        verb.SetAction(parsed =>
+        {
+            var part = PartFolder.Read(parsed.GetRequiredValue(file)).OrEnd(ExitCode.BadData);
+            var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), parsed.GetValue(by)!);
+            using (house)
+            {
+                foreach (var change in TakePart.Changes(scribe.House, part))
+                    Console.Out.WriteLine($"{part.Name}\t{change.Fact.Label}\t{change.Was}\t{change.Becomes}");
+                var draft = TakePart.Into(scribe.House, part);
+                if (!draft.Ok)
+                {
+                    Common.Say(draft.Reason!);
+                    return ExitCode.Fine;
+                }
+                var (come, go) = TakePart.Effect(CheckReport.Of(scribe.House), draft.Value);
+                foreach (var finding in come)
+                    Common.Say($"Then found: {scribe.House.NameOf(finding.Subject)}: {finding.Found.Message.In(scribe.House)}");
+                Common.Say(string.Create(CultureInfo.InvariantCulture, $"{come.Length} findings come, {go.Length} go."));
+                Common.Say(parsed.GetValue(dry) ? "Nothing was taken: this was a try." : $"Saved: {scribe.Record(draft.Value).OrEnd(ExitCode.Disk).What}.");
+                return ExitCode.Fine;
+            }
+        });
+        return verb;
+    }
+
+    /// <summary>The folder of the user's kit.</summary>
+    public static Option<string> Folder(string what) => new("--kit")
+    {
+        Description = $"{what}; your own kit folder when left out.",
+        HelpName = "folder",
+        DefaultValueFactory = _ => UserFolder.Kit,
+    };
+
+    private static IEnumerable<Item> Parts(House house) => Enum.GetValues<ItemKind>().Where(FactTable.IsKit).SelectMany(house.ItemsOf);
+}

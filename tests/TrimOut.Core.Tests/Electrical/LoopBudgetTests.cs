@@ -1,0 +1,26 @@
+using TrimOut.Core.Electrical;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Electrical;
+
+public class LoopBudgetTests
+{
+    // IEC 60228: 1.5 mm2 solid has 12.1 ohm per km at 20 C. 2 V at 1 A over 0.0242 ohm per metre of way is 82.64 m.
+    [Fact]
+    public void TheLongestRunIsTheDropOverTheCurrentAndTheLoopOfAMetre() =>
+        Assert.Equal(82.64m, Math.Round(new LoopBudget(new Voltage(2), new Current(1)).Longest(0.0121m).Metres, 2));
+
+    [Fact]
+    public void ABudgetThatIsNotStatedWholeGivesNoLimit()
+    {
+        var job = new TestJob().SayOf("Test house", HouseFacts.DropAllowed, "1.5");
+        Assert.Null(LoopBudget.Of(job.House));
+        var cable = new CableType(job.House, job.House.ItemsOf(ItemKind.CableType).First());
+        Assert.Null(LoopBudget.LongestOf(cable));
+        job.SayOf("Test house", HouseFacts.BudgetCurrent, "0.5");
+        Assert.NotNull(LoopBudget.LongestOf(new CableType(job.House, job.House.ItemsOf(ItemKind.CableType).First())));
+    }
+}

@@ -1,0 +1,98 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
+using TrimOut.Core.Units;
+using TrimOut.Screens.Kit;
+using TrimOut.Screens.Shell;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests;
+
+/// <summary>Reads the sheets of one part of each sort off by keys, in a house with a blank kit, and counts the keys.</summary>
+/// <param name="Shell">The house afterwards.</param>
+/// <param name="Values">How many values were typed: all that a check reads.</param>
+/// <param name="LeftOut">How many were left.</param>
+/// <param name="Strokes">Keys pressed, besides what was typed.</param>
+internal sealed record SheetsInHand(ShellState Shell, int Values, int LeftOut, int Strokes)
+{
+    private static readonly (ItemKind Kind, string Name)[] Parts =
+    [
+        (ItemKind.CoveringKind, "Roller"), (ItemKind.PanelType, "Panel"), (ItemKind.CableType, "16/2"), (ItemKind.HubType, "Hub"),
+        (ItemKind.RemoteType, "Handheld"),
+    ];
+
+    public static SheetsInHand Do()
+    {
+        var scribe = new Scribe(new MemoryStore(), new FakeTimeProvider(), "Ash");
+        Assert.True(NewHouse.Begin("Blank house", DisplayUnits.Inches).Then(scribe.Record).Ok);
+        var sheets = new SheetsInHand(new ShellState(new TestDesk(new FakeTimeProvider()), scribe), 0, 0, 0);
+        var read = new TestJob().House;
+        sheets.Shell.Press("9");
+        return Parts.Aggregate(sheets, (s, part) => s.Read(part.Kind, part.Name, read));
+    }
+
+    private SheetsInHand Read(ItemKind kind, string name, House read)
+    {
+        var (values, left, strokes) = (Values, LeftOut, Strokes);
+        Shell.Press("home");
+        while (((KitScreen)Shell.Screen).Current(Shell.Context) is { } at && (at.Kind != kind || Shell.Context.House.NameOf(at) != name))
+            Shell.Press("down");
+        Press("s");
+        Press("enter");
+        var says = read.ItemsOf(kind).First(i => kind == ItemKind.PanelType || read.NameOf(i) == name);
+        while (Shell.Typing is not null)
+        {
+            var fact = ((SheetInHandScreen)Shell.Screen).Current(Shell.Context)!;
+            var text = ChecksByValue.Of(fact).Count == 0 ? "" : fact.ShowOf(says, read);
+            if (text.Length > 0)
+                Shell.TextChanged(text);
+            values += text.Length > 0 ? 1 : 0;
+            left += text.Length > 0 ? 0 : 1;
+            Press("enter");
+            Assert.Null(Shell.Typing?.Refused);
+        }
+        Press("esc");
+        return new SheetsInHand(Shell, values, left, strokes);
+
+        void Press(string key)
+        {
+            Shell.Press(key);
+            strokes++;
+        }
+    }
+}
+
+public class SheetsInHandTests
+{
+    [Fact]
+    public void EveryValueThatACheckReadsIsThereAndHeldAfterOneKeyAValueAndThreeASheet()
+    {
+        var sheets = SheetsInHand.Do();
+        Assert.Equal(sheets.Values + sheets.LeftOut + 3 * 5, sheets.Strokes);
+        Assert.True(sheets.Values > 25);
+        var roller = sheets.Shell.Context.House.ItemsOf(ItemKind.CoveringKind).First();
+        Assert.DoesNotContain(SheetValues.BlankIn(roller), f => ChecksByValue.Of(f).Count > 0 && f != CoveringKindFacts.MiddleScrew);
+        Assert.DoesNotContain(SheetValues.NotHeldIn(roller), f => f != CoveringKindFacts.RaisedForm);
+    }
+
+    [Fact]
+    public void APartThatWasKeptIsOfferedForTheNextHouseAndShowsWhatItChanges()
+    {
+        var sheets = SheetsInHand.Do();
+        var desk = new TestDesk(new FakeTimeProvider());
+        desk.Keep(PartSheet.Of(sheets.Shell.Context.House, sheets.Shell.Context.House.ItemsOf(ItemKind.CoveringKind).First()));
+        var shell = new ShellState(desk, null);
+        shell.Press("n");
+        foreach (var text in new[] { "Next house", "inches", "my kit" })
+        {
+            shell.TextChanged(text);
+            shell.Press("enter");
+        }
+        var roller = Assert.Single(shell.Context.House.ItemsOf(ItemKind.CoveringKind));
+        Assert.DoesNotContain(SheetValues.NotHeldIn(roller), f => f != CoveringKindFacts.RaisedForm);
+        Assert.NotEmpty(shell.Context.House.ItemsOf(ItemKind.HubType));
+    }
+}
