@@ -1,8 +1,8 @@
 using System.Globalization;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
-using TrimOut.Core.Kits;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 

@@ -1,6 +1,6 @@
 using TrimOut.Core.Facts;
-using TrimOut.Core.Kits;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Papers.Writing;

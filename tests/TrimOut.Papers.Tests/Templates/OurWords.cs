@@ -1,8 +1,8 @@
 using System.Reflection;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
-using TrimOut.Core.Kits;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Wording;
 

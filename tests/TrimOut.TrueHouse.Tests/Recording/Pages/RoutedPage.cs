@@ -26,7 +26,6 @@ internal static class RoutedPage
                 book.Add(ItemKind.Box, box);
                 book.Put(box, (BoxFacts.Cable, cable.Name), (BoxFacts.Left, tape.Run(house.Boxes[cable.Name][n])));
             }
-            book.HoldAgainstSheet(ItemKind.CableType, cable.Name);
         }
         foreach (var unit in house.Wired)
         {
