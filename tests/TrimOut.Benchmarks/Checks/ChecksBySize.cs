@@ -61,7 +61,8 @@ internal static class ChecksBySize
                 ("a value of the kit", () => new Draft("kit").Put(type, PanelTypeFacts.OutputCurrent, new Current(0.5m))),
                 ("a window more", () => new Draft("window").New(ItemKind.Window, House.RootId, out var window)
                     .Put(window, WindowFacts.Tag, "W99999").Put(window, WindowFacts.Covered, YesNo.Yes)
-                    .Put(window, WindowFacts.Room, new ItemRef(house.Rooms[^1].Id)).New(ItemKind.Unit, window, out var added).Put(added, UnitFacts.Position, 1)),
+                    .Put(window, WindowFacts.Room, new ItemRef(house.Rooms[^1].Id))
+                    .New(ItemKind.Unit, window, out var added).Put(added, UnitFacts.Position, 1)),
             ];
         }
 

@@ -97,7 +97,7 @@ public partial class FindingsWordsTests
         Assert.Equal("0,125 A", Say(new Current(0.125m)));
         Assert.Equal("35 3/8\"", Say(Length.FromInches(35, 3, 8)));
         Assert.Equal("899 mm", Say(Length.FromInches(35, 3, 8), DisplayUnits.Millimetres));
-        Assert.Equal("1,5 Zoll", Say(Arg.About(Length.FromInches(1, 1, 2))));
+        Assert.Equal("1 1/2\"", Say(Arg.About(Length.FromInches(1, 1, 2))));
         Assert.Equal("62,5 Fuß", Say(Arg.Limit(Length.FromFeet(62.5m))));
         Assert.Equal("0,57 Ohm", Say(Arg.Loop(new Resistance(0.57m))));
         Assert.Equal("12,50 °C", Say(Arg.Number(12.5m, "C", 2)));

@@ -12,8 +12,8 @@ namespace TrimOut.Core.Checks.Cables;
 /// </remarks>
 public sealed class LoopTestLeftOut : RunCheck
 {
-    private static readonly Message NoFirst = new("The wall is closed and the loop was never read.");
-    private static readonly Message NoSecond = new("The window is being measured, and the loop was not read again after the drywall.");
+    private static readonly Message NoFirst = new("The wall is closed and the loop was never read.", "first");
+    private static readonly Message NoSecond = new("The window is being measured, and the loop was not read again after the drywall.", "second");
     private static readonly Message ReadNow = new("Read it now, far end shorted and far end open, while the paint is fresh.");
 
     /// <inheritdoc/>

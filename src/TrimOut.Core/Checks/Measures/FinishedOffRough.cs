@@ -14,10 +14,14 @@ namespace TrimOut.Core.Checks.Measures;
 public sealed class FinishedOffRough : WindowCheck
 {
     private static readonly Message ChangedOver = new("Finished {0} x {1} fits rough {2} x {3} only when width and height change places.");
-    private static readonly Message WidthTooLarge = new("The finished width is {0} and the rough width {1}: plaster and trim take {2} or more.", "width-too-large");
-    private static readonly Message HeightTooLarge = new("The finished height is {0} and the rough height {1}: plaster and trim take {2} or more.", "height-too-large");
-    private static readonly Message WidthTooSmall = new("The finished width is {0} and the rough width {1}: {2} apart, and trim takes {3} at the most.", "width-too-small");
-    private static readonly Message HeightTooSmall = new("The finished height is {0} and the rough height {1}: {2} apart, and trim takes {3} at the most.", "height-too-small");
+    private static readonly Message WidthTooLarge =
+        new("The finished width is {0} and the rough width {1}: plaster and trim take {2} or more.", "width-too-large");
+    private static readonly Message HeightTooLarge =
+        new("The finished height is {0} and the rough height {1}: plaster and trim take {2} or more.", "height-too-large");
+    private static readonly Message WidthTooSmall =
+        new("The finished width is {0} and the rough width {1}: {2} apart, and trim takes {3} at the most.", "width-too-small");
+    private static readonly Message HeightTooSmall =
+        new("The finished height is {0} and the rough height {1}: {2} apart, and trim takes {3} at the most.", "height-too-small");
     private static readonly Message PutIntoPlace = new("Measure width and height again, and put the pair right that is changed over.");
     private static readonly Message AfterTrim = new("Measure it again once plaster and trim are in; if it stays, put the rough size right.");
     private static readonly Message RightWindow = new("See that you stand at the right window and measure it again; if it stays, put the rough size right.");

@@ -13,8 +13,8 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class OverlapPastCorner : WindowCheck
 {
-    private static readonly Message PastRight = new("It overlaps the opening by {0}, and the corner on the right is {1} away.");
-    private static readonly Message PastLeft = new("It overlaps the opening by {0}, and the corner on the left is {1} away.");
+    private static readonly Message PastRight = new("It overlaps the opening by {0}, and the corner on the right is {1} away.", "right");
+    private static readonly Message PastLeft = new("It overlaps the opening by {0}, and the corner on the left is {1} away.", "left");
     private static readonly Message OverlapLess = new("Overlap it by {0} or less, or mount it inside.");
 
     /// <inheritdoc/>

@@ -14,8 +14,8 @@ namespace TrimOut.Core.Checks.Orders;
 /// </remarks>
 public sealed class StepOffUnits() : Check<CoveringKind>(Subjects.Kinds)
 {
-    private static readonly Message NoMillimetres = new("Sizes of {0} are ordered in steps of {1}, and the house is measured in millimetres.");
-    private static readonly Message NoInches = new("Sizes of {0} are ordered in steps of {1}, and the house is measured in inches.");
+    private static readonly Message NoMillimetres = new("Sizes of {0} are ordered in steps of {1}, and the house is measured in millimetres.", "millimetres");
+    private static readonly Message NoInches = new("Sizes of {0} are ordered in steps of {1}, and the house is measured in inches.", "inches");
     private static readonly Message WholeMillimetres = new("Read the step on the maker's sheet again: whole millimetres, or the part of one that it says.");
     private static readonly Message PartOfInch = new("Read the step on the maker's sheet again: a part of an inch that a tape shows.");
 
@@ -38,8 +38,8 @@ public sealed class StepOffUnits() : Check<CoveringKind>(Subjects.Kinds)
         var (finest, whole) = metric ? (HalfMillimetre, Length.FromMillimetres(1)) : (FinestOnTape, Length.FromInches(1));
         return IsWhole(step, finest) || IsWhole(whole, step)
             ? new Outcome.Fine()
-            : new Outcome.Found((metric ? NoMillimetres : NoInches).With(Arg.Name(subject), Arg.Value(CoveringKindFacts.RoundTo, step)), metric ? WholeMillimetres : PartOfInch,
-                FieldRef.To(subject.Item, CoveringKindFacts.RoundTo));
+            : new Outcome.Found((metric ? NoMillimetres : NoInches).With(Arg.Name(subject), Arg.Value(CoveringKindFacts.RoundTo, step)),
+                metric ? WholeMillimetres : PartOfInch, FieldRef.To(subject.Item, CoveringKindFacts.RoundTo));
     }
 
     private static bool IsWhole(Length of, Length part) => of.Nanometres % part.Nanometres == 0;

@@ -12,9 +12,9 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class MotorOffSupply : HouseCheck
 {
-    private static readonly Message OfKind = new("{0} is made for {1}; no panel of the kit gives that, within a tenth.");
+    private static readonly Message OfKind = new("{0} is made for {1}; no panel of the kit gives that, within a tenth.", "kit");
     private static readonly Message OfRun = new("{0} is made for {1}; {2} gives {3}.");
-    private static readonly Message OfAllPanels = new("{0} is made for {1}; no panel of the house gives that, within a tenth.");
+    private static readonly Message OfAllPanels = new("{0} is made for {1}; no panel of the house gives that, within a tenth.", "house");
     private static readonly Message PutRight =
         new("Hold both sheets against what is printed on the parts. If they are right, plan a panel that gives these volts, or another kind.");
     private static readonly Message LandElsewhere =
