@@ -91,5 +91,7 @@ internal sealed class HouseState(ItemTable items, Lazy<HouseShape> shape, HouseS
         public int Count => 0;
 
         public ReadOnlySpan<long> Reads(int at) => [];
+
+        public int[]? MovedFrom(object sources) => null;
     }
 }

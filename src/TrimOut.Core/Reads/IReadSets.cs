@@ -11,4 +11,8 @@ internal interface IReadSets
 
     /// <summary>What one of them read.</summary>
     ReadOnlySpan<long> Reads(int at);
+
+    /// <summary>Where the things are now that were worked out of earlier sources, by their places then; negative for what is gone.</summary>
+    /// <returns>Null when these did not come directly from those.</returns>
+    int[]? MovedFrom(object sources);
 }

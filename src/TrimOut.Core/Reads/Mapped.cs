@@ -13,6 +13,7 @@ internal sealed class Mapped<T> : IReadSets
     private readonly HashSet<long> _listReads;
     private readonly T[] _parts;
     private readonly ReadSets _reads;
+    private (string[] Ids, int[] To)? _cameFrom;
 
     private Mapped(Map<T> map, string[] ids, HashSet<long> listReads, T[] parts, ReadSets reads) =>
         (_map, _ids, _listReads, _parts, _reads) = (map, ids, listReads, parts, reads);
@@ -52,19 +53,27 @@ internal sealed class Mapped<T> : IReadSets
         return new Mapped<T>(_map, _ids, _listReads, parts, _reads.With(again));
     }
 
+    /// <inheritdoc/>
+    public int[]? MovedFrom(object sources) => ReferenceEquals(sources, _cameFrom?.Ids) ? _cameFrom.Value.To : null;
+
     private Mapped<T> WithOtherSources(HouseState house, IReadOnlyList<int> touched)
     {
-        var again = touched.ToHashSet();
-        var before = _ids.Select((id, at) => (id, at)).Where(s => !again.Contains(s.at)).ToDictionary(s => s.id, s => s.at);
-        var begun = new Begun(_map, house);
-        for (var at = 0; at < begun.Count; at++)
+        var ids = ReadRecorder.Record(() => _map.Sources(new House(house)).ToArray(), out var listReads);
+        var (from, to) = Moves.Between(_ids, ids);
+        foreach (var at in touched.Where(t => to[t] >= 0))
+            from[to[at]] = -1;
+        var (recorder, parts, again) = (new ReadRecorder(), new T[ids.Length], new Dictionary<int, long[]>());
+        for (var at = 0; at < ids.Length; at++)
         {
-            if (before.TryGetValue(begun[at], out var was))
-                begun.Take(_parts[was], _reads[was]);
-            else
-                begun.WorkOut();
+            if (from[at] >= 0)
+            {
+                parts[at] = _parts[from[at]];
+                continue;
+            }
+            parts[at] = _map.Of(house, ids[at], recorder, out var reads);
+            again[at] = reads.ToArray();
         }
-        return begun.Done();
+        return new Mapped<T>(_map, ids, listReads, parts, _reads.Moved(from, to, again)) { _cameFrom = (_ids, to) };
     }
 
     /// <summary>One that is filled source after source.</summary>
@@ -90,25 +99,16 @@ internal sealed class Mapped<T> : IReadSets
         /// <summary>How many sources there are.</summary>
         public int Count => _ids.Length;
 
-        /// <summary>The id of a source.</summary>
-        public string this[int at] => _ids[at];
-
         /// <summary>Works out the next ones, as far as this place.</summary>
         public void WorkOutUpTo(int end)
         {
-            while (_at < Math.Min(end, _ids.Length))
-                WorkOut();
+            for (; _at < Math.Min(end, _ids.Length); _at++)
+            {
+                _parts[_at] = _map.Of(_house, _ids[_at], _recorder, out var reads);
+                _reads.Add(reads);
+            }
         }
 
-        /// <summary>Works out the next one.</summary>
-        public void WorkOut() => Take(_map.Of(_house, _ids[_at], _recorder, out var reads), reads);
-
-        /// <summary>Takes over what was worked out for the next one.</summary>
-        public void Take(T part, ReadOnlySpan<long> reads)
-        {
-            _parts[_at++] = part;
-            _reads.Add(reads);
-        }
 
         /// <summary>All of it.</summary>
         public Mapped<T> Done()

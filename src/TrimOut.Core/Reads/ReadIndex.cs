@@ -10,9 +10,14 @@ internal sealed class ReadIndex
     private const int MostSince = 4096;
 
     private readonly ImmutableArray<IReadSets> _sets;
+
+    // As it was when the index was made: the number of the first of each set, and who read what by these numbers.
     private readonly int[] _first;
     private readonly Lazy<(int[] Starts, int[] Readers, Dictionary<long, List<int>> Lookups)> _made;
-    private readonly ImmutableHashSet<int> _since;
+
+    // Since then: where those of a set are now, and which were worked out again.
+    private readonly int[]?[] _moved;
+    private readonly ImmutableHashSet<(int Set, int At)> _since;
 
     /// <summary>An index of sets.</summary>
     public ReadIndex(ImmutableArray<IReadSets> sets)
@@ -22,68 +27,79 @@ internal sealed class ReadIndex
         for (var at = 0; at < sets.Length; at++)
             _first[at + 1] = _first[at] + sets[at].Count;
         _made = new(Make);
+        _moved = new int[]?[sets.Length];
         _since = [];
     }
 
-    private ReadIndex(ReadIndex of, ImmutableArray<IReadSets> sets, ImmutableHashSet<int> since) =>
-        (_sets, _first, _made, _since) = (sets, of._first, of._made, since);
+    private ReadIndex(ReadIndex of, ImmutableArray<IReadSets> sets, int[]?[] moved, ImmutableHashSet<(int Set, int At)> since) =>
+        (_sets, _first, _made, _moved, _since) = (sets, of._first, of._made, moved, since);
 
     /// <summary>In one of the sets, those that read something that is another now.</summary>
-    public List<int> TouchedBy(HashSet<long> changed, int set)
-    {
-        var touched = new HashSet<int>();
-        foreach (var key in changed)
-            Touch(key, touched, _first[set], _first[set + 1]);
-        return [.. touched.Select(t => t - _first[set]).Order()];
-    }
+    public List<int> TouchedBy(HashSet<long> changed, int set) => TouchedBy(changed, s => s == set)[set];
 
     /// <summary>In each of the sets, those that read something that is another now.</summary>
-    public List<int>[] TouchedBy(HashSet<long> changed)
-    {
-        var touched = new HashSet<int>();
-        foreach (var key in changed)
-            Touch(key, touched, 0, int.MaxValue);
-        var bySet = new List<int>[_sets.Length];
-        for (var at = 0; at < bySet.Length; at++)
-            bySet[at] = [];
-        foreach (var reader in touched.Order())
-        {
-            var set = SetOf(reader);
-            bySet[set].Add(reader - _first[set]);
-        }
-        return bySet;
-    }
+    public List<int>[] TouchedBy(HashSet<long> changed) => TouchedBy(changed, _ => true);
 
     /// <summary>The index of what came of the sets, when these of them were worked out again.</summary>
     public ReadIndex After(ImmutableArray<IReadSets> sets, List<int>[] touched)
     {
-        for (var at = 0; at < sets.Length; at++)
+        var moved = _moved;
+        var since = _since.ToBuilder();
+        for (var set = 0; set < sets.Length; set++)
         {
-            if (!ReferenceEquals(sets[at].Sources, _sets[at].Sources))
+            if (ReferenceEquals(sets[set].Sources, _sets[set].Sources))
+            {
+                foreach (var at in touched[set])
+                    since.Add((set, at));
+                continue;
+            }
+            if (sets[set].MovedFrom(_sets[set].Sources) is not { } to)
                 return new ReadIndex(sets);
+            if (ReferenceEquals(moved, _moved))
+                moved = (int[]?[])_moved.Clone();
+            moved[set] = _moved[set] is { } before ? Array.ConvertAll(before, at => at < 0 ? -1 : to[at]) : to;
+            var again = _since.Where(s => s.Set == set).Select(s => s.At).ToList();
+            since.ExceptWith(again.Select(at => (set, at)));
+            var isThere = new bool[sets[set].Count];
+            foreach (var at in to.Where(t => t >= 0))
+                isThere[at] = true;
+            since.UnionWith(again.Concat(touched[set]).Where(at => to[at] >= 0).Select(at => (set, to[at])));
+            since.UnionWith(Enumerable.Range(0, isThere.Length).Where(at => !isThere[at]).Select(at => (set, at)));
         }
-        var since = _since.Union(touched.SelectMany((t, at) => t.Select(j => _first[at] + j)));
-        return since.Count > MostSince ? new ReadIndex(sets) : new ReadIndex(this, sets, since);
+        return since.Count > MostSince ? new ReadIndex(sets) : new ReadIndex(this, sets, moved, since.ToImmutable());
     }
 
-    private void Touch(long key, HashSet<int> touched, int from, int to)
+    private List<int>[] TouchedBy(HashSet<long> changed, Func<int, bool> asked)
+    {
+        var touched = new HashSet<(int Set, int At)>();
+        foreach (var key in changed)
+        {
+            foreach (var reader in ReadersOf(key))
+                Take(SetOf(reader) is var set && _moved[set] is { } moved ? (set, moved[reader - _first[set]]) : (set, reader - _first[set]), key);
+            foreach (var reader in _since)
+                Take(reader, key);
+        }
+        var bySet = new List<int>[_sets.Length];
+        for (var set = 0; set < bySet.Length; set++)
+            bySet[set] = [];
+        foreach (var (set, at) in touched.Order())
+            bySet[set].Add(at);
+        return bySet;
+
+        void Take((int Set, int At) reader, long key)
+        {
+            if (reader.At >= 0 && asked(reader.Set) && _sets[reader.Set].Reads(reader.At).Contains(key))
+                touched.Add(reader);
+        }
+    }
+
+    private IEnumerable<int> ReadersOf(long key)
     {
         var (starts, readers, lookups) = _made.Value;
         var read = new ReadKey(key);
-        if (read.IsLookup)
-            Take(lookups.GetValueOrDefault(key) ?? [], key, touched, from, to);
-        else if (read.Place + 1 < starts.Length)
-            Take(new ArraySegment<int>(readers, starts[read.Place], starts[read.Place + 1] - starts[read.Place]), key, touched, from, to);
-        Take(_since, key, touched, from, to);
-    }
-
-    private void Take(IEnumerable<int> readers, long key, HashSet<int> touched, int from, int to)
-    {
-        foreach (var reader in readers)
-        {
-            if (reader >= from && reader < to && SetOf(reader) is var set && _sets[set].Reads(reader - _first[set]).Contains(key))
-                touched.Add(reader);
-        }
+        return read.IsLookup ? lookups.GetValueOrDefault(key) ?? []
+            : read.Place + 1 < starts.Length ? (IEnumerable<int>)new ArraySegment<int>(readers, starts[read.Place], starts[read.Place + 1] - starts[read.Place])
+            : [];
     }
 
     private int SetOf(int reader)

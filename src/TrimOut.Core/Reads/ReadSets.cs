@@ -25,6 +25,17 @@ internal sealed class ReadSets
     /// <summary>These sets with others for some judgements.</summary>
     public ReadSets With(IReadOnlyDictionary<int, long[]> again) => new(_rows, _places, _again.SetItems(again));
 
+    /// <summary>These sets for other judgements: most are as they were, in other places.</summary>
+    /// <param name="from">For each judgement the place where it was; negative for one that is made anew.</param>
+    /// <param name="to">For each earlier judgement its place now; negative for one that is gone.</param>
+    /// <param name="again">What those read that were made anew, by their places now.</param>
+    public ReadSets Moved(int[] from, int[] to, IReadOnlyDictionary<int, long[]> again)
+    {
+        var kept = _again.Where(a => to[a.Key] >= 0).Select(a => KeyValuePair.Create(to[a.Key], a.Value));
+        return new(_rows, Array.ConvertAll(from, at => at < 0 ? default : _places[at]),
+            ImmutableDictionary.CreateRange(kept).SetItems(again));
+    }
+
     /// <summary>Sets that are added one after the other.</summary>
     internal sealed class Builder(int judgements)
     {

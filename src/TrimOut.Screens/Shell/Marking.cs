@@ -48,6 +48,6 @@ internal static class Marking
     {
         Phase.Pair => "Say on the Controls screen (5) which remote moves it.",
         Phase.Limits => "Say on the Controls screen (5) which preset moves it.",
-        _ => "Open the unit (Enter) and press l for each leg.",
+        _ => "Press l for each leg on the unit's sheet.",
     };
 }

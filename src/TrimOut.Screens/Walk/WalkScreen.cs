@@ -102,6 +102,8 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             : "house";
         var x = area.Put(0, 0, subject.Name, Tone.Strong);
         area.PutFit(x, 0, area.Width - x, "  " + what, Tone.Dim);
+        if (subject is Unit judged)
+            DrawCounts(area.Rows(1, 1), judged, context);
         var y = 2;
         foreach (var step in context.Steps.Open(Phase, subject))
         {
@@ -131,6 +133,19 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         }
         if (area.Height - y > 8)
             WindowDrawing.Draw(area.Rows(y + 1, Math.Min(16, area.Height - y - 1)), of, context.Glyphs);
+    }
+
+    /// <summary>How much is wrong with the unit, above its steps: what is said of it below may find no room.</summary>
+    private static void DrawCounts(Area line, Unit unit, ScreenContext context)
+    {
+        var x = 0;
+        foreach (var same in context.Report.About(unit).Where(f => f.Open).GroupBy(f => f.Check.Severity).OrderBy(g => g.Key))
+        {
+            var count = string.Create(CultureInfo.InvariantCulture, $"{same.Count()} {UnitCard.WordOf(same.Key)}");
+            x = line.Put(x, 0, count, UnitCard.ToneOf(same.Key)) + 2;
+        }
+        if (x > 0)
+            line.PutFit(x, 0, line.Width - x, "f goes to the worst", Tone.Dim);
     }
 
     private static int DrawStep(Area area, int y, Subject subject, Step step, ScreenContext context, Typing? typing)

@@ -50,7 +50,8 @@ public sealed class MotorOffSupply : HouseCheck
         var panels = house.Panels;
         if (panels.IsEmpty)
             yield break;
-        foreach (var run in house.Runs.Where(r => r.Unit.Kind is { } kind && !wrong.Contains(kind.Id)))
+        // What was landed is told of the run too: its wires are to be moved before the power comes on.
+        foreach (var run in house.Runs.Where(r => r.Unit.Kind is { MotorVolts: not null } kind && (r.Panel is not null || !wrong.Contains(kind.Id))))
             yield return Result(run, Judge(run, [.. panels]));
     }
 

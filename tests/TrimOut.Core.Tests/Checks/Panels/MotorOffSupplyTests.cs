@@ -39,6 +39,15 @@ public class MotorOffSupplyTests
     }
 
     [Fact]
+    public void WhereTheKitHasNoOtherPanelALandedMotorIsAStopOfItsRunAndTheUnitIsToldOfItsKind()
+    {
+        var job = Supply("24").WithPanel();
+        Assert.Contains(job.Report.About(job.Unit("W01")), f => f.Check.Id == Check.Info.Id && f.Open);
+        job.Say("W01", RunFacts.Panel, "P1");
+        Assert.Equal("Roller is made for 12 V; P1 gives 24 V.", job.Fault(Check, "W01").Message);
+    }
+
+    [Fact]
     public void AHouseWithoutAPanelOfItsVoltsIsAStopBeforeItIsLanded()
     {
         var job = TwoPanels().SayOf("P1", PanelFacts.Type, "24 V box");
