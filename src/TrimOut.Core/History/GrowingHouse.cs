@@ -46,7 +46,8 @@ internal sealed class GrowingHouse
         {
             if (Find(add.Under) is null)
                 Back(add.Under);
-            _items.Add(add.Item, new Growing(new Item(add.Item, add.Kind, add.Under, _items.Count)));
+            // What comes back with what it belongs to may be this very item.
+            _items.TryAdd(add.Item, new Growing(new Item(add.Item, add.Kind, add.Under, _items.Count)));
         }
     }
 

@@ -74,7 +74,7 @@ public sealed class HomeRun : Subject
     /// <summary>
     /// The longest that it may be, by the kit's table and by voltage as far as they are known; null while neither is, and for one on a shared cable.
     /// </summary>
-    public Length? Longest => Item.Get(RunFacts.BranchesOff) is not null ? null : Limits?.Governing ?? Cable?.LongestRun;
+    public Length? Longest => BranchesOff is not null ? null : Limits?.Governing ?? Cable?.LongestRun;
 
     /// <summary>Voltage at its output: of the panel it lands on; until it is landed the one that all panels, or all panels of the kit, agree on.</summary>
     public Voltage? Supply => Panel is { } panel ? panel.Type?.Supply : House.UsualSupply;

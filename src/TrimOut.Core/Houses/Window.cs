@@ -73,7 +73,8 @@ public sealed class Window : Subject
 
     /// <summary>The widest that hangs plumb in it, and no wider than its smallest width; null until widths and diagonals are measured.</summary>
     public Length? PlumbWidth => (Widths, Diagonals) is (({ } top, { } middle, { } bottom), ({ } down, { } up))
-        ? Length.Min(SmallestWidth!.Value, Geometry.PlumbWidth.Of(top, middle, bottom, down, up))
+        && Geometry.PlumbWidth.Of(top, middle, bottom, down, up) is var plumb && plumb > Length.Zero
+        ? Length.Min(SmallestWidth!.Value, plumb)
         : null;
 
     /// <summary>Largest finished height; null until all three are measured.</summary>

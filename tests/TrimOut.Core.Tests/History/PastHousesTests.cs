@@ -29,6 +29,18 @@ public class PastHousesTests
         }
     }, iter: 150);
 
+    /// <summary>As nobody's program writes it: what comes back with what it belongs to is added once more.</summary>
+    [Fact]
+    public void AnItemThatComesBackAndIsAddedAgainIsThereOnce()
+    {
+        Change By(string device, int number, long stamp, params Edit[] edits) =>
+            new(new ChangeId(device, number), stamp, DateTimeOffset.UnixEpoch, "Ash", "w", [.. edits]);
+        var log = HouseLog.Of([
+            By("a", 1, 1, new Edit.Add("w", ItemKind.Window, House.RootId), new Edit.Add("u", ItemKind.Unit, "w")),
+            By("a", 2, 2, new Edit.Undo(new ChangeId("a", 1))), By("b", 1, 3, new Edit.Add("u", ItemKind.Unit, "w"))]).Value;
+        Assert.Equal([House.RootId, "w", "u"], log.House.Items.Values.Select(i => i.Id));
+    }
+
     /// <summary>
     /// Logs that grow out of one another like the twigs of a tree, with undos of what is there, of what is not there yet and of undos: every house of
     /// every log is the plain fold of its changes up to there, whatever was asked of the others before.

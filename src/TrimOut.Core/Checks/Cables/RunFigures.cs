@@ -32,7 +32,7 @@ internal static class RunFigures
     private static readonly Message NearerPanel = new("Land it on a panel nearer to it, or ask the maker for a unit that needs less.");
 
     /// <summary>Whether it goes on from another unit's cable: then its own length and current say nothing, and the shared cable is judged as a whole.</summary>
-    public static bool OnSharedCable(HomeRun run) => run.Item.Get(RunFacts.BranchesOff) is not null;
+    public static bool OnSharedCable(HomeRun run) => run.BranchesOff is not null;
 
     /// <summary>Which fact is missing before voltage can be worked out; null when none is.</summary>
     public static Outcome.NotChecked? UnknownLimits(HomeRun run)

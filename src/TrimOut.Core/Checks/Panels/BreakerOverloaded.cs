@@ -28,9 +28,13 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
             if (subject.Item.Latest(fact)?.Stored is null)
                 return NotChecked.Of(subject, fact);
         }
+        // Two panels on breakers of one number are on one breaker, or on those of two boards: that has to be said.
+        if (subject.House.Panels.FirstOrDefault(p => IsOnBreaker(p, subject) && !IsOnBoard(p, subject)
+            && (IsBoardBlank(p) || IsBoardBlank(subject))) is { } unclear)
+            return NotChecked.Of(IsBoardBlank(subject) ? subject : unclear, PanelFacts.Board);
         var (rating, other) = (subject.Item.Get(PanelFacts.BreakerRating)!.Value, subject.Item.Get(PanelFacts.ElseOnBreaker)!.Value);
         var together = 0m;
-        foreach (var panel in subject.House.Panels.Where(p => IsFedLike(p, subject)))
+        foreach (var panel in subject.House.Panels.Where(p => IsOnBreaker(p, subject) && IsOnBoard(p, subject)))
         {
             if (panel.Type?.InputCurrent is not { } input)
                 return NotChecked.Of(panel.Type, PanelTypeFacts.InputCurrent, panel, PanelFacts.Type);
@@ -42,7 +46,12 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
                 FieldRef.To(subject.Item, PanelFacts.Breaker));
     }
 
-    private static bool IsFedLike(Panel panel, Panel other) =>
-        SameName.Comparer.Equals(panel.Item.Get(PanelFacts.Board) ?? "", other.Item.Get(PanelFacts.Board) ?? "")
-        && SameName.Comparer.Equals(panel.Item.Get(PanelFacts.Breaker) ?? "", other.Item.Get(PanelFacts.Breaker) ?? "");
+    private static bool IsOnBreaker(Panel panel, Panel other) => Same(panel, other, PanelFacts.Breaker);
+
+    private static bool IsOnBoard(Panel panel, Panel other) => Same(panel, other, PanelFacts.Board);
+
+    private static bool IsBoardBlank(Panel panel) => panel.Item.Get(PanelFacts.Board) is null;
+
+    private static bool Same(Panel panel, Panel other, Fact<string> fact) =>
+        SameName.Comparer.Equals(panel.Item.Get(fact) ?? "", other.Item.Get(fact) ?? "");
 }

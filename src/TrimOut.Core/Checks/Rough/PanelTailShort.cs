@@ -24,7 +24,7 @@ public sealed class PanelTailShort : RunCheck
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
-        if (subject.Item.Get(RunFacts.BranchesOff) is not null)
+        if (subject.BranchesOff is not null)
             return new Outcome.DoesNotApply();
         if (subject.TailAtPanel is not { } tail)
             return NotChecked.Of(subject, RunFacts.TailAtPanel);

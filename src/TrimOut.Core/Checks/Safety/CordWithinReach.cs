@@ -17,21 +17,21 @@ public sealed class CordWithinReach : UnitCheck
     private static readonly Message HoldTight =
         new("Hold it tight with a tensioner fixed to the wall, or shorten it, then measure it in every position again.");
 
-    /// <summary>The longest cord that may hang free, as a tape of the house shows it: 8 in, or 200 mm.</summary>
-    public static Length Most(DisplayUnits units) => units == DisplayUnits.Inches ? Length.FromInches(8) : Length.FromMillimetres(200);
+    /// <summary>The longest cord that may hang free, whatever a house is measured in.</summary>
+    public static readonly Length Most = Length.FromInches(8);
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cord-within-reach", "Cord or chain hangs free within a child's reach", Severity.Stop, Phase.Hang,
         new Source("ANSI/WCMA A100.1-2022, no free cord longer than 8 in, and EN 13120 with EN 16433 on tensioners (all from memory); local rules govern",
-            "free cord in any position <= 8 in, or 200 mm, and somebody confirmed it"));
+            "free cord in any position <= 8 in, and somebody confirmed it"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
     {
         if (subject.Item.Get(UnitFacts.FreeCord) is not { } free)
             return NotChecked.Of(subject, UnitFacts.FreeCord);
-        if (free > Most(subject.House.DisplayUnits))
-            return new Outcome.Found(HangsFree.With(free, Most(subject.House.DisplayUnits)), HoldTight, FieldRef.To(subject.Item, UnitFacts.FreeCord));
+        if (free > Most)
+            return new Outcome.Found(HangsFree.With(free, Arg.AtMost(Most)), HoldTight, FieldRef.To(subject.Item, UnitFacts.FreeCord));
         return subject.Item.Get(UnitFacts.CordConfirmedBy) is null ? NotChecked.Of(subject, UnitFacts.CordConfirmedBy) : new Outcome.Fine();
     }
 }

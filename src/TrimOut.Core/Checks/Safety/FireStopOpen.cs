@@ -28,33 +28,26 @@ public sealed class FireStopOpen : RunCheck
     {
         if (subject.Legs.IsEmpty)
             return new Outcome.NotChecked(LegsAndBarriers);
+        var open = new List<(Leg Leg, int Number, string? SealedBy)>();
         Outcome? unsure = null;
         for (var n = 0; n < subject.Legs.Length; n++)
         {
-            switch (Judge(subject, subject.Legs[n], n + 1))
-            {
-                case Outcome.Found found:
-                    return found;
-                case Outcome.NotChecked unknown:
-                    unsure ??= unknown;
-                    break;
-            }
+            var leg = subject.Legs[n];
+            var by = leg.Item.Get(LegFacts.SealedBy);
+            if (leg.ThroughFireBarrier is not { } through)
+                unsure ??= NotChecked.Of(leg, LegFacts.FireBarrier);
+            else if (through && (by is null || leg.Item.Get(LegFacts.SealSeenOn) is null))
+                open.Add((leg, n + 1, by));
         }
-        return unsure ?? new Outcome.Fine();
-    }
-
-    private static Outcome Judge(HomeRun run, Leg leg, int number)
-    {
-        if (leg.ThroughFireBarrier is not { } through)
-            return NotChecked.Of(leg, LegFacts.FireBarrier);
-        if (!through)
-            return new Outcome.Fine();
-        var tested = run.FirstTest is not null;
-        if (leg.Item.Get(LegFacts.SealedBy) is not { } by)
-            return tested ? Found(leg, NotSealed.With(number), HaveItSealed, LegFacts.SealedBy) : NotChecked.Of(leg, LegFacts.SealedBy);
-        return leg.Item.Get(LegFacts.SealSeenOn) is not null ? new Outcome.Fine()
-            : tested ? Found(leg, NotSeen.With(number, Arg.Typed(by)), SeeIt, LegFacts.SealSeenOn)
-            : NotChecked.Of(leg, LegFacts.SealSeenOn);
+        if (open.Count == 0)
+            return unsure ?? new Outcome.Fine();
+        var (first, number, sealedBy) = open.OrderBy(o => o.SealedBy is not null).First();
+        if (subject.FirstTest is null)
+            return unsure ?? NotChecked.Of(first, sealedBy is null ? LegFacts.SealedBy : LegFacts.SealSeenOn);
+        // One leg is named, and all that are open are meant: a waiver for one is none for another.
+        var legs = Arg.Of(open.Select(o => Arg.Name(o.Leg.Item)), number);
+        return sealedBy is null ? Found(first, NotSealed.With(legs), HaveItSealed, LegFacts.SealedBy)
+            : Found(first, NotSeen.With(legs, Arg.Typed(sealedBy)), SeeIt, LegFacts.SealSeenOn);
     }
 
     private static Outcome.Found Found(Leg leg, Sentence message, Sentence mend, Fact field) => new(message, mend, FieldRef.To(leg.Item, field));

@@ -74,4 +74,8 @@ public class OutOfSquareTests
 
     private static TestJob Diagonals(string down, string up) =>
         Jobs.Measured().Say("W01", WindowFacts.DiagonalDown, down).Say("W01", WindowFacts.DiagonalUp, up);
+
+    [Fact]
+    public void DiagonalsThatNoOpeningHasGiveNoWidthToOrder() =>
+        Assert.Null(Jobs.Measured().Say("W01", WindowFacts.DiagonalDown, "120").Unit("W01").Window.PlumbWidth);
 }

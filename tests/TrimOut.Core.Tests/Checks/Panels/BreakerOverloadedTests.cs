@@ -44,4 +44,12 @@ public class BreakerOverloadedTests
 
     private static TestJob OnBreaker() => new TestJob().WithPanel().SayOf("10-output panel", PanelTypeFacts.InputCurrent, "2")
         .SayOf("P1", PanelFacts.Board, "A").SayOf("P1", PanelFacts.Breaker, "14").SayOf("P1", PanelFacts.BreakerRating, "15");
+
+    [Fact]
+    public void TwoPanelsOnBreakersOfOneNumberOfWhichOneSaysNoBoardAreNotAPass()
+    {
+        var job = OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").WithPanel("P2").SayOf("P2", PanelFacts.Breaker, "14");
+        Assert.Equal("board of P2", job.MissingOf(Check, "P1"));
+        Assert.IsType<Outcome.Fine>(job.SayOf("P2", PanelFacts.Board, "A").Of(Check, "P1"));
+    }
 }
