@@ -31,7 +31,7 @@ public sealed class KitVerbTests : IDisposable
 
         var next = Path.Combine(_folder, "next.trimout");
         Assert.Equal(0, _run.Run("new", next, "--kit", kit).Code);
-        Assert.Contains("panel-type\tPanel, 14 outputs\t5\t0\t0\t0\n", _run.Run("kit", next).Output, StringComparison.Ordinal);
+        Assert.Contains("panel-type\tPanel, 14 outputs\t6\t0\t0\t0\n", _run.Run("kit", next).Output, StringComparison.Ordinal);
 
         File.WriteAllText(panel, File.ReadAllText(panel).Replace("outputs: 14", "outputs: 9", StringComparison.Ordinal));
         var tried = _run.Run("kit-in", next, panel, "--try");
