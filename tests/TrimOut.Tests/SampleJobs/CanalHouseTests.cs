@@ -25,16 +25,17 @@ public class CanalHouseTests
     public void EverythingUpToPowerIsDoneAndPairingIsNot()
     {
         Assert.All(PhaseNames.All.Where(p => p <= Phase.Power), p => Assert.All(Progress.Walkers(House).Where(w => w is not JobItself),
-            w => Assert.True(Progress.Of(w, p).Complete, p.Full())));
+            w => Assert.Equal((w.Name, p) != ("W08", Phase.Hang), Progress.Of(w, p).Complete)));
         Assert.InRange(Progress.Of(House, Phase.Pair).Done, 1, Progress.Of(House, Phase.Pair).Total - 1);
         Assert.Equal(12, House.Units.Count(u => u.Hub is not null));
         Assert.Equal(10, House.Units.Count(u => Progress.Of(u, Phase.Pair).Complete));
     }
 
     [Fact]
-    public void NoStopIsOpenTwoFindingsAreWaivedAndTwoPunchItemsWait()
+    public void ItsStopsAreOfTheLastTwoDaysTwoFindingsAreWaivedAndTwoPunchItemsWait()
     {
-        Assert.Empty(_canal.Report.OpenStops);
+        Assert.Equal(["overlap-past-corner W08", "head-room-short W08", "corner-clash W07", "centre-support-left-out W08", "remote-at-another-hub Landing wall",
+            "plate-too-small Dining wall", "preset-off-remote Front remote"], _canal.Report.OpenStops.Select(f => $"{f.Check.Id} {House.NameOf(f.Subject)}"));
         Assert.Equal(["W12B", "W11"], _canal.Report.Findings.Where(f => !f.Open).Select(f => House.NameOf(f.Subject)));
         Assert.Equal(["W05B", "W07B"], House.PunchItems.Where(p => !p.Done).Select(p => House.NameOf(p.About!)));
     }

@@ -1,4 +1,7 @@
+using TrimOut.Core.Facts;
 using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 using TrimOut.HouseFile.Texts;
 
 namespace TrimOut.Tests.SampleJobs;
@@ -45,7 +48,7 @@ public class EverySampleJobTests
                      from field in item.Fields
                      let head = field.Value[^1]
                      where head is { Stored: not null, Value: null } && !field.Key.Contains('#', StringComparison.Ordinal)
-                         && field.Key != Core.Houses.Item.RemovedField && !field.Key.StartsWith("steps-version", StringComparison.Ordinal)
+                         && field.Key != Item.RemovedField && !field.Key.StartsWith("steps-version", StringComparison.Ordinal)
                      select $"{item.Id} {field.Key}: {head.Stored}";
         Assert.Empty(unread);
     }
@@ -61,6 +64,28 @@ public class EverySampleJobTests
         Assert.Contains(changes, c => c.Edits.Any(e => e is Edit.Undo));
         Assert.All(changes.Zip(changes.Skip(1)),
             pair => Assert.True(pair.First.SaidAt < pair.Second.SaidAt, $"{pair.Second.Id} comes before {pair.First.Id} by the clock."));
+    }
+
+    /// <summary>A set of values that two houses share would read like the sheet of one maker.</summary>
+    [Fact]
+    public void NoTwoHaveAKitWithTheSameBrackets()
+    {
+        Fact<Length>[] brackets = [CoveringKindFacts.EndBracket, CoveringKindFacts.EndBracketBack, CoveringKindFacts.EndBracketDown,
+            CoveringKindFacts.CentreBracket, CoveringKindFacts.CentreFrom, CoveringKindFacts.DepthNeeded, CoveringKindFacts.DepthFlush];
+        var kits = from name in SampleJob.Names
+                   from kind in SampleJob.Open(name).House.ItemsOf(ItemKind.CoveringKind)
+                   select string.Join(' ', brackets.Select(b => kind.Get(b)));
+        Assert.Equal(kits.Count(), kits.Distinct().Count());
+        Assert.Equal(9, kits.Count());
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void ItsReadmeTellsOfEachStopInIt(string name)
+    {
+        var job = SampleJob.Open(name);
+        var readme = File.ReadAllText(job.In("README.md"));
+        Assert.All(job.Report.OpenStops.Select(f => f.Check.Id).Distinct(), id => Assert.Contains($"`{id}`", readme, StringComparison.Ordinal));
     }
 
     [Theory]
