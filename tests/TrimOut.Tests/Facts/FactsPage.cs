@@ -44,9 +44,9 @@ internal static class FactsPage
         var page = new StringBuilder("""
             # Details
 
-            Every detail that TrimOut knows, and who reads it. This page is made by a test that has each check, plan, paper and screen read five houses and notes
-            what it reads; a detail that nobody reads has a word that says why it is kept. Sheets, the kit's screen, the history and imports take and show every
-            detail, and four checks ask of any detail whether something is there: they are not named here.
+            Every detail that TrimOut knows, and who reads it. This page is made by a test that has each check, plan, paper and screen read five houses and
+            notes what it reads; a detail that nobody reads has a word that says why it is kept. Sheets, the kit's screen, the history and imports take and show
+            every detail, and four checks ask of any detail whether something is there: they are not named here.
 
             """);
         foreach (var subject in FactTable.All.GroupBy(f => f.Subject))

@@ -23,6 +23,8 @@ internal sealed class SheetReader(TerminalUser user)
         [CoveringKindFacts.GapBetween] = "3/16",
         [CoveringKindFacts.GapMost] = "3/8",
         [CoveringKindFacts.EndAllowance] = "1/16",
+        [CoveringKindFacts.OrderedInside] = "opening",
+        [CoveringKindFacts.DeductionInside] = "1/4",
         [CoveringKindFacts.PartsPerUnit] = "2 brackets, 6 screws",
         [CoveringKindFacts.Setback] = "3/4",
         [CoveringKindFacts.LeadBehind] = "4",
