@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrimOut.Core.Units;
 using TrimOut.Core;
 using TrimOut.Core.History;
 using TrimOut.Desks;
@@ -56,7 +57,7 @@ internal static class HouseSource
         try
         {
             using var text = path == "-" ? Console.In : new StreamReader(PlainFile.OpenRead(path));
-            var log = HistoryText.Read(text, many => Common.Say(string.Create(CultureInfo.InvariantCulture, $"{many} changes of {path} were read.")));
+            var log = HistoryText.Read(text, many => Common.Say($"{NumberText.Counted(many, "change")} of {path} {(many == 1 ? "was" : "were")} read."));
             return log.Ok ? Told(log.Value) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)

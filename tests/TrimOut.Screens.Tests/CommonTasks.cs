@@ -20,8 +20,8 @@ internal sealed record CommonTask(string Name, string From, string[] Way, string
     [
         new("Mark this step and go to the same step of the next unit", "Walk", ["2", "]", "]"], ["x"], s => Marked(s, "W01", "cable-found")),
         new("Add a window like the one before", "Job sheet", [], ["n", "enter"], s => s.Context.House.FindTag("W04") is { RoughWidth: not null }),
-        new("Go to the field that mends the unit's worst finding", "Job sheet", [], ["f"], s => s.Screen is SheetScreen { Current: not null }),
-        new("Fill in the next missing fact", "A unit", ["enter"], ["n", "enter", "=w", "enter"], s => s.Context.LastSaved is not null),
+        new("Go to the field that fixes the unit's worst finding", "Job sheet", [], ["f"], s => s.Screen is SheetScreen { Current: not null }),
+        new("Fill in the next missing detail", "A unit", ["enter"], ["n", "enter", "=w", "enter"], s => s.Context.LastSaved is not null),
         new("Jump to a unit by its tag", "Job sheet", [], ["g", "=W03", "enter"], s => s.Screen is JobSheetScreen j && j.Current(s.Context)?.Tag == "W03"),
         new("Land a cable by number", "Panels", ["3", "end"], ["l", "=P1 4", "enter"], s => s.Context.House.Panels[0].RunAt(4) is not null),
         new("Let a remote move every unit of its room", "Controls", ["5"], ["r"], s => s.Context.House.Remotes[0].Units.Any()),

@@ -47,11 +47,11 @@ public class KeysPageTests
 
     internal static string Name(IScreen screen) => screen switch
     {
-        Sheets.SheetScreen => "A sheet of facts (unit, house, panel, remote, kit part)",
+        Sheets.SheetScreen => "A sheet of details (unit, house, panel, remote, kit part)",
         Walk.WalkScreen => "Walk",
         Help.HelpScreen => "Keys",
         TrimOut.Screens.Papers.PreviewScreen => "A paper that is looked at",
-        Figures.FiguresScreen => "Where figures come from",
+        Figures.FiguresScreen => "Workings",
         WhatIf.WhatIfScreen => "What if",
         Kit.SheetInHandScreen => "Sheet in hand",
         _ => screen.Title,

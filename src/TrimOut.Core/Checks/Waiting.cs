@@ -1,6 +1,8 @@
+using TrimOut.Core.Units;
+
 namespace TrimOut.Core.Checks;
 
-/// <summary>Checks that say nothing yet, because facts are missing: never a pass.</summary>
+/// <summary>Checks that say nothing yet, because details are missing: never a pass.</summary>
 /// <param name="Checks">How many judgements wait.</param>
 /// <param name="Facts">For how many facts; each counts once, and each check names the first one that it misses.</param>
 public readonly record struct Waiting(int Checks, int Facts)
@@ -15,8 +17,6 @@ public readonly record struct Waiting(int Checks, int Facts)
         return new(all.Count, all.Select(m => m.NotChecked.FillIn ?? new FieldRef(m.Subject.Id, m.NotChecked.Missing.Message.English)).Distinct().Count());
     }
 
-    /// <summary>As it is said: "3 checks waiting for 1 fact".</summary>
-    public override string ToString() => $"{Counted(Checks, "check")} waiting for {Counted(Facts, "fact")}";
-
-    private static string Counted(int count, string what) => $"{Units.NumberText.Plain(count)} {what}{(count == 1 ? "" : "s")}";
+    /// <summary>As it is said: "3 checks waiting for 1 detail".</summary>
+    public override string ToString() => $"{NumberText.Counted(Checks, "check")} waiting for {NumberText.Counted(Facts, "detail")}";
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 
 namespace TrimOut.Core.Decisions;
 
@@ -72,7 +73,7 @@ public static class AddItems
             var what = KebabCase.Of(kind).Replace('-', ' ');
             if (house.ItemsOf(kind).Any(i => SameName.Comparer.Equals(house.NameOf(i), stored)))
                 return new Refusal($"There is a {what} {stored} already.");
-            var draft = new Draft($"New {what} {stored}").New(kind, House.RootId, out var id).PutStored(id, fact.Name, stored);
+            var draft = new Draft($"New {what} {stored}").New(kind, House.RootId, out var id).PutStored(id, fact.Name, stored).AskingOf(id, kind);
             return TypeOf(kind) is var (type, of) && house.ItemsOf(of).FirstOrDefault() is { } first ? draft.Put(id, type, new ItemRef(first.Id)) : draft;
         });
     }

@@ -5,12 +5,12 @@ using TrimOut.Core.Kits;
 
 namespace TrimOut.Core.Decisions;
 
-/// <summary>Says that kit values were held against the maker's sheet.</summary>
+/// <summary>Says that kit values were checked against the maker's sheet.</summary>
 public static class KitCheck
 {
-    private const string OnlyKit = "Only values of the kit are held against a maker's sheet.";
+    private const string OnlyKit = "Only values of the kit are checked against a maker's sheet.";
 
-    /// <summary>Says that one value was held against the sheet, or that it was not after all.</summary>
+    /// <summary>Says that one value was checked against the sheet, or that it was not after all.</summary>
     public static Result<Draft> Toggle(House house, Item sheet, Fact fact)
     {
         if (!SheetValues.Of(sheet.Kind).Contains(fact))
@@ -19,21 +19,21 @@ public static class KitCheck
             return new Refusal($"{fact.Label} has no value yet.");
         var field = Companion.Checked(fact.Name);
         var was = sheet.Latest(field)?.Stored is not null;
-        return new Draft($"{house.NameOf(sheet)}: {fact.Label} {(was ? "not held" : "held")} against the maker's sheet")
+        return new Draft($"{house.NameOf(sheet)}: {fact.Label} {(was ? "not checked" : "checked")} against the maker's sheet")
             .PutStored(sheet.Id, field, was ? null : "yes");
     }
 
-    /// <summary>Says that every value of a part was held against the sheet. Blanks stay blank: what is not there was not held against anything.</summary>
+    /// <summary>Says that every value of a part was checked against the sheet. Blanks stay blank: what is not there was not held against anything.</summary>
     public static Result<Draft> All(House house, Item sheet)
     {
         if (!FactTable.IsKit(sheet.Kind))
             return new Refusal(OnlyKit);
-        var draft = SheetValues.NotHeldIn(sheet).Aggregate(new Draft($"{house.NameOf(sheet)}: all values held against the maker's sheet"),
+        var draft = SheetValues.NotHeldIn(sheet).Aggregate(new Draft($"{house.NameOf(sheet)}: all values checked against the maker's sheet"),
             (d, f) => d.PutStored(sheet.Id, Companion.Checked(f.Name), "yes"));
-        return draft.Edits.IsEmpty ? new Refusal("Every value that is there was held against the maker's sheet already.") : draft;
+        return draft.Edits.IsEmpty ? new Refusal("Every value that is there was checked against the maker's sheet already.") : draft;
     }
 
-    /// <summary>Puts a value that was read off the sheet in hand: it is held against the sheet by being read there.</summary>
+    /// <summary>Puts a value that was read off the sheet in hand: it is checked against the sheet by being read there.</summary>
     public static Result<Draft> ReadOff(House house, Item sheet, Fact fact, string typed) => !SheetValues.Of(sheet.Kind).Contains(fact)
         ? new Refusal(OnlyKit)
         : SetFact.Typed(house, sheet, fact, typed).Then<Draft>(d =>

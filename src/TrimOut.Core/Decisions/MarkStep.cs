@@ -19,7 +19,7 @@ public static class MarkStep
     /// <summary>Takes back what was said of a step.</summary>
     public static Result<Draft> Clear(Subject subject, Step step) => subject.MarkOf(step) is null
         ? new Refusal($"\"{step.Label}\" is not marked.")
-        : new Draft($"{subject.Name}: {step.Label}: mark taken away").PutStored(subject.Id, UnitFacts.Step.Field(step.Id), null);
+        : new Draft($"{subject.Name}: {step.Label}: mark cleared").PutStored(subject.Id, UnitFacts.Step.Field(step.Id), null);
 
     private static Result<Draft> Mark(Subject subject, Step step, StepMark mark, string what) =>
         step.Subject != subject.Item.Kind ? new Refusal($"\"{step.Label}\" is no step of this item.")

@@ -12,10 +12,10 @@ public static class PunchList
     /// <summary>A punch item about something.</summary>
     /// <param name="house">The house.</param>
     /// <param name="about">The item it is about; the house itself when it is about nothing in particular.</param>
-    /// <param name="what">What is to be mended.</param>
+    /// <param name="what">What is to be fixed.</param>
     /// <param name="phase">The phase that it holds up.</param>
     public static Result<Draft> Write(House house, Item about, string what, Phase phase) => PunchFacts.What.ReadTyped(what, house).Then<Draft>(stored =>
-        new Draft($"{house.NameOf(about)}: to mend: {stored}").New(ItemKind.Punch, about.Id, out var id)
+        new Draft($"{house.NameOf(about)}: to fix: {stored}").New(ItemKind.Punch, about.Id, out var id)
             .PutStored(id, PunchFacts.What.Name, stored)
             .Put(id, PunchFacts.Phase, phase)
             .Put(id, PunchFacts.State, PunchState.Open));
@@ -23,7 +23,7 @@ public static class PunchList
     /// <summary>Says that a punch item was mended, or that it was not after all.</summary>
     public static Draft Toggle(PunchItem item) => item.Done
         ? new Draft($"Opened again: {item.Name}").Put(item.Id, PunchFacts.State, PunchState.Open)
-        : new Draft($"Mended: {item.Name}").Put(item.Id, PunchFacts.State, PunchState.Done);
+        : new Draft($"Fixed: {item.Name}").Put(item.Id, PunchFacts.State, PunchState.Done);
 
     /// <summary>Passes a finding with a reason and initials. The waiver holds for these figures only.</summary>
     public static Result<Draft> Waive(Finding finding, House house, string reason, string initials)

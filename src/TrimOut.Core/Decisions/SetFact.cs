@@ -19,12 +19,12 @@ public static class SetFact
         var field = fact.Field(key);
         var name = $"{house.NameOf(item)}: {fact.Label}";
         if (item.Kind != fact.Subject)
-            return new Refusal($"{name} is not a fact of this item.");
+            return new Refusal($"{name} is not a detail of this item.");
         if (string.IsNullOrWhiteSpace(typed))
         {
-            return item.Latest(field)?.Stored is null ? new Refusal("There is no value to take away.")
+            return item.Latest(field)?.Stored is null ? new Refusal("There is no value to clear.")
                 : fact == WindowFacts.Tag ? new Refusal("A window keeps a tag. Type another one.")
-                : new Draft($"{name} taken away").PutStored(item.Id, field, null);
+                : new Draft($"{name} cleared").PutStored(item.Id, field, null);
         }
         return fact.ReadTyped(typed, house)
             .Then(stored => Rules(house, item, fact, stored))

@@ -39,7 +39,7 @@ public static class TakePart
     {
         var id = there?.Id;
         if (id is null)
-            draft = draft.New(part.Kind, House.RootId, out id).PutStored(id, "name", part.Name);
+            draft = draft.New(part.Kind, House.RootId, out id).PutStored(id, "name", part.Name).AskingOf(id, part.Kind);
         foreach (var (name, stored) in part.About.Where(a => there?.Latest(a.Key)?.Stored != a.Value))
             draft = draft.PutStored(id, name, stored);
         foreach (var value in part.Values)

@@ -15,6 +15,9 @@ public sealed record WhatIf(Voltage Supply, Length OneWay, Current Current, Volt
     /// <summary>The most units on one cable that can be asked about.</summary>
     public const int MostUnits = 8;
 
+    /// <summary>The most volts of a supply that can be asked about: the upper end of low direct voltage.</summary>
+    public const int MostVolts = 60;
+
     /// <summary>Gauges that are sold as two-conductor cable, from the thinnest.</summary>
     private static readonly int[] Sold = [22, 20, 18, 16, 14, 12, 10];
 
@@ -82,10 +85,10 @@ public sealed record WhatIf(Voltage Supply, Length OneWay, Current Current, Volt
     /// <returns>The answer, or which figure makes no sense.</returns>
     public static Result<WhatIf> Ask(ConductorSize conductor, Stranding made, Temperature warmest, Voltage supply, Length oneWay, Current current,
         Voltage least, int units = 1, Length apart = default) =>
-        supply.Volts is <= 0 or > 60 ? new Refusal($"Supply: {supply} is no low direct voltage. It goes up to 60 V.")
+        supply.Volts is <= 0 or > MostVolts ? new Refusal($"Supply: {supply} is no low direct voltage. It goes up to 60 V.")
         : oneWay <= Length.Zero || oneWay > Length.FromMetres(1000) ? new Refusal("Length: a run is longer than nothing and no longer than 1000 m.")
         : current.Amperes is <= 0 or > 50 ? new Refusal($"Current: {current} is out of range. It goes up to 50 A.")
-        : least.Volts < 0 || least > supply ? new Refusal($"Least volts: {least} is not between 0 and the supply.")
+        : least.Volts < 0 || least > supply ? new Refusal($"Minimum volts: {least} is not between 0 and the supply.")
         : units is < 1 or > MostUnits ? new Refusal($"Units: {units} is out of range. There are 1 to {MostUnits} on a cable.")
         : apart < Length.Zero || apart > Length.FromMetres(1000) ? new Refusal("Apart: units are no farther apart than 1000 m.")
         : Conductors.OhmsPerMetre(conductor, made, warmest)

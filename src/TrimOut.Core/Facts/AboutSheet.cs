@@ -3,7 +3,7 @@ using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Facts;
 
-/// <summary>What is said about the sheet that the values of a part were held against: every sort of part has these facts.</summary>
+/// <summary>What is said about the sheet that the values of a part were checked against: every sort of part has these facts.</summary>
 public static class AboutSheet
 {
     /// <summary>Which sheet.</summary>
@@ -12,7 +12,7 @@ public static class AboutSheet
     /// <summary>Its edition.</summary>
     public const string Edition = "edition";
 
-    /// <summary>Who held the values against it.</summary>
+    /// <summary>Who checked the values against it.</summary>
     public const string HeldBy = "held-by";
 
     /// <summary>When.</summary>
@@ -29,9 +29,9 @@ public static class AboutSheet
 
     internal static Fact[] Declared(Declare of) =>
     [
-        of.Text(Sheet, "Maker's sheet", "The sheet that the values were held against, by its title or number."),
+        of.Text(Sheet, "Maker's sheet", "The sheet that the values were checked against, by its title or number."),
         of.Text(Edition, "Edition", "The edition of that sheet, as it stands on it.", null, 40),
-        of.Text(HeldBy, "Held by", "Who held the values against it.", null, 40),
-        of.Date(HeldOn, "Held on", "When that was."),
+        of.Text(HeldBy, "Checked by", "Who checked the values against it.", null, 40),
+        of.Date(HeldOn, "Checked on", "When that was."),
     ];
 }

@@ -14,10 +14,10 @@ public static class CableTypeFacts
     public static readonly Fact<CableListing> Listing = Of.Choice<CableListing>("listing", "Listing", "What is printed on the jacket.");
     public static readonly Fact<string> Colours = Of.Text("colours", "Conductor colours",
         "The colour of each conductor with its stripe or tape, such as red, black.", null, 80);
-    public static readonly Fact<string> Plus = Of.Text("plus", "Plus is", "Which of these colours is plus in this house.", null, 40);
+    public static readonly Fact<string> Plus = Of.Text("plus", "Positive conductor", "Which of these colours is plus in this house.", null, 40);
     public static readonly Fact<Length> LongestRun = Of.Cable("longest-run", "Longest run", "The longest run that the maker's table allows with it.", null);
     public static readonly Fact<Length> Diameter = Of.Opening("diameter", "Outside diameter", "Over the jacket.", null, 0, 2);
-    public static readonly Fact<Length> BoxLength = Of.Cable("box-length", "Box", "Cable in a full box.", null, 10000);
+    public static readonly Fact<Length> BoxLength = Of.Cable("box-length", "Box length", "Cable in a full box.", null, 10000);
     public static readonly Fact<Length> OnHand = Of.Cable("on-hand", "On hand", "How much of it there is for this house, all boxes together.", null, 100000);
 
     public static readonly Fact<PartCounts> PartsPerRun = Of.Parts("parts-per-run", "Parts per run", "What each run of it needs besides the cable, counted.");

@@ -6,13 +6,17 @@ namespace TrimOut.Core.Facts;
 /// <summary>What the maker's sheet says about a kind of covering.</summary>
 public static class CoveringKindFacts
 {
+    /// <summary>What the sheet of a kind without a middle screw says of it: no length that can be measured.</summary>
+    public static readonly Length NoMiddleScrew = Length.FromMillimetres(-1);
+
     private static readonly Declare Of = new(ItemKind.CoveringKind);
 
     public static readonly Fact<string> Name = Of.Text("name", "Kind", "Roller, cellular, wood blind.", null, 40);
     public static readonly Fact<MotorEnd> MotorEnd = Of.Choice<MotorEnd>("motor-end", "Motor end", "The end that the motor, and so the lead, is at.");
-    public static readonly Fact<RaisedForm> RaisedForm = Of.Choice<RaisedForm>("raised-form", "Raised", "Whether it rolls up or stacks.");
+    public static readonly Fact<RaisedForm> RaisedForm = Of.Choice<RaisedForm>("raised-form", "When raised", "Whether it rolls up or stacks.");
     public static readonly Fact<Voltage> MotorVolts = Of.Volts("motor-volts", "Motor volts", "What the motor is made for.", null, 1, 60);
-    public static readonly Fact<Voltage> LeastVolts = Of.Volts("least-volts", "Least volts", "The least at the motor at which it still lifts.", null, 1, 60);
+    public static readonly Fact<Voltage> LeastVolts = Of.Volts("least-volts", "Minimum volts",
+        "The lowest volts at the motor at which it still lifts.", null, 1, 60);
     public static readonly Fact<Current> RunningCurrent = Of.Amps("running-current", "Running current", "While it lifts.");
     public static readonly Fact<Current> StartingCurrent = Of.Amps("starting-current", "Starting current", "In the first moment.");
     public static readonly Fact<WithoutPower> WithoutPower = Of.Choice<WithoutPower>("without-power", "Without power",
@@ -25,8 +29,8 @@ public static class CoveringKindFacts
     public static readonly Fact<Length> CentreBracket = Of.Opening("centre-bracket", "Centre bracket", "Width of the centre support.", null, 0, 24);
     public static readonly Fact<Length> CentreFrom = Of.Opening("centre-from", "Centre support from",
         "Units this wide or wider need a centre support.", null, 4, 360);
-    public static readonly Fact<Length> MiddleScrew = Of.Opening("middle-screw", "Middle screw off centre",
-        "How far to the right of the middle its middle screw goes; empty where it has none.", null, 0, 48);
+    public static readonly Fact<Length> MiddleScrew = Of.OpeningOrNone("middle-screw", "Middle screw off centre",
+        "How far to the right of the middle its middle screw goes; none where it has none.", NoMiddleScrew, 0, 48);
     public static readonly Fact<Length> GapBetween = Of.Opening("gap-between", "Gap between units",
         "The least between two units side by side in one opening.", null, 0, 6);
     public static readonly Fact<Length> GapMost = Of.Opening("gap-most", "Gap between units, at most",
@@ -35,18 +39,18 @@ public static class CoveringKindFacts
         "What the outer ends of units side by side stay clear of the jambs.", null, 0, 6);
     public static readonly Fact<OrderedWidth> OrderedInside = Of.Choice<OrderedWidth>("ordered-inside", "Ordered width, inside",
         "Opening: the maker takes something off. Made: whoever orders takes it off.");
-    public static readonly Fact<Length> DeductionInside = Of.Opening("deduction-inside", "Comes off, inside",
+    public static readonly Fact<Length> DeductionInside = Of.Opening("deduction-inside", "Deduction, inside",
         "How much narrower than the opening an inside mount is made, over all; 0 where it is nothing.", null, 0, 2);
     public static readonly Fact<OrderedWidth> OrderedOutside = Of.Choice<OrderedWidth>("ordered-outside", "Ordered width, outside",
         "Opening: the maker takes something off. Made: the unit comes as wide as it is ordered.");
-    public static readonly Fact<Length> DeductionOutside = Of.Opening("deduction-outside", "Comes off, outside",
+    public static readonly Fact<Length> DeductionOutside = Of.Opening("deduction-outside", "Deduction, outside",
         "How much narrower than it was ordered an outside mount is made, over all; 0 where it is nothing.", null, 0, 2);
     public static readonly Fact<PartCounts> PartsPerUnit = Of.Parts("parts-per-unit", "Parts per unit", "What comes or is bought with each unit, counted.");
     public static readonly Fact<Length> Setback = Of.Opening("setback", "Bracket setback", "Distance of the bracket's front from the room face.", null, 0, 24);
     public static readonly Fact<Length> LeadBehind = Of.Opening("lead-behind", "Lead to motor",
         "Cable used up from the entry into the motor end besides the way along the head.", null, 0, 60);
     public static readonly Fact<Length> Tube = Of.Opening("tube", "Tube", "Outside diameter of the tube.", null, 0.1m, 12);
-    public static readonly Fact<Length> FabricThickness = Of.Opening("fabric-thickness", "Fabric", "Thickness of the fabric.", null, 0.001m, 1);
+    public static readonly Fact<Length> FabricThickness = Of.Opening("fabric-thickness", "Fabric thickness", "Thickness of the fabric.", null, 0.001m, 1);
     public static readonly Fact<Length> ExtraFabric = Of.Opening("extra-fabric", "Extra fabric", "Fabric on the tube beyond the drop.", null, 0, 60);
     public static readonly Fact<Length> StackFixed = Of.Opening("stack-fixed", "Stack, fixed part",
         "Height of the raised stack that does not depend on the drop.", null, 0, 48);
@@ -55,11 +59,11 @@ public static class CoveringKindFacts
     public static readonly Fact<Length> DepthNeeded = Of.Opening("depth-needed", "Depth needed", "The least depth in which its brackets hold.", null, 0, 24);
     public static readonly Fact<Length> DepthFlush = Of.Opening("depth-flush", "Depth, flush",
         "The depth in which it hangs flush with the room face.", null, 0, 24);
-    public static readonly Fact<Length> RoundTo = Of.Opening("round-to", "Rounded to", "Sizes are ordered in steps of this.", null, 0.01m, 2);
+    public static readonly Fact<Length> RoundTo = Of.Opening("round-to", "Order step", "Sizes are ordered in steps of this.", null, 0.01m, 2);
     public static readonly Fact<TimeSpan> PairHold = Of.Seconds("pair-hold", "Hold to pair", "How long the button is held until the cue.");
     public static readonly Fact<string> PairCue = Of.Text("pair-cue", "Pairing cue", "What shows that it listens.");
-    public static readonly Fact<TimeSpan> PresetHold = Of.Seconds("preset-hold", "Hold to store", "How long the button is held to store a preset.");
-    public static readonly Fact<string> PresetCue = Of.Text("preset-cue", "Storing cue", "What shows that it is stored.");
+    public static readonly Fact<TimeSpan> PresetHold = Of.Seconds("preset-hold", "Hold to store preset", "How long the button is held to store a preset.");
+    public static readonly Fact<string> PresetCue = Of.Text("preset-cue", "Preset cue", "What shows that it is stored.");
     public static readonly Fact<string> LimitsHow = Of.Text("limits-how", "Setting limits", "How its limits are set.", null, 400);
     public static readonly Fact<TimeSpan> LimitHold = Of.Seconds("limit-hold", "Hold to set a limit", "How long the button is held to set a limit.");
     public static readonly Fact<string> LimitCue = Of.Text("limit-cue", "Limit cue", "What shows that the limit is set.");

@@ -17,6 +17,10 @@ internal sealed class Declare(ItemKind subject)
     public Fact<Length> Opening(string name, string label, string help, Phase? phase, decimal leastInches, decimal mostInches) =>
         Make(name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening));
 
+    public Fact<Length> OpeningOrNone(string name, string label, string help, Length none, decimal leastInches, decimal mostInches) =>
+        Make(name, label, help, null, new LengthOrNoneForm(none,
+            new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening)));
+
     public Fact<Length> Reading(string name, string label, string help, Phase? phase, decimal leastInches, decimal mostInches) =>
         new(subject, name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening))
         { IsReading = true };

@@ -35,7 +35,7 @@ public static class FactTable
     /// <summary>The facts of one kind of item, in the order in which they are asked for.</summary>
     public static IReadOnlyList<Fact> Of(ItemKind subject) => BySubject[subject];
 
-    /// <summary>All facts.</summary>
+    /// <summary>All details.</summary>
     public static IEnumerable<Fact> All => Enum.GetValues<ItemKind>().SelectMany(k => BySubject[k]);
 
     /// <summary>The fact that a field of an item holds; null for a field that this version does not know.</summary>

@@ -16,7 +16,7 @@ public static class HouseFacts
     public static readonly Fact<string> Crew = Of.Text("crew", "Crew", "Who does the work.");
     public static readonly Fact<DisplayUnits> Units = Of.Choice<DisplayUnits>("units", "Units", "What lengths are shown in, and what a bare number means.");
     public static readonly Fact<Dwelling> Dwelling = Of.Choice<Dwelling>("dwelling", "Dwelling",
-        "One- or two-family houses have easier cable rules than flats.");
+        "One- or two-family houses have easier cable rules than multi-family buildings.");
     public static readonly Fact<string> CodeInForce = Of.Text("code-in-force", "Code in force",
         "The wiring rules that the local authority enforces, with the edition.");
     public static readonly Fact<decimal> Latitude = Of.Number("latitude", "Latitude", "Degrees north; south is negative.", null, -90, 90);
@@ -26,12 +26,12 @@ public static class HouseFacts
         "What the meter in use shows with its leads held together; kept with each loop reading from now on. 0 where they are taken off.");
     public static readonly Fact<Resistance> MeterStep = Of.LeadOhms("meter-step", "Meter's last digit",
         "One step of its last digit on ohms, such as 0.01 or 0.1; kept with each loop reading from now on, and decides how near it must come.");
-    public static readonly Fact<Temperature> CableAtTest = Of.Degrees("cable-at-test", "Cable at tests",
+    public static readonly Fact<Temperature> CableAtTest = Of.Degrees("cable-at-test", "Cable temp at tests",
         "How warm the cables are while loops are read; kept with each loop reading from now on. Warm copper reads more.");
     public static readonly Fact<int> OldestPaint = Of.Count("oldest-paint", "Oldest paint, year",
         "The year of the oldest paint that is drilled or sanded; in a new house the year in which it is built.", Phase.WalkThrough, 1500, 2200);
     public static readonly Fact<string> PaintTested = Of.Text("paint-tested", "Paint tested for lead", "Who tested it, and what was found.", Phase.WalkThrough);
-    public static readonly Fact<string> DrillGuard = Of.Text("drill-guard", "Eyes and dust",
+    public static readonly Fact<string> DrillGuard = Of.Text("drill-guard", "Eye/dust protection",
         "What protects whoever drills, and whoever lives there, from chips and dust.", Phase.RoughIn);
     public static readonly Fact<DateOnly> FramingOn = Of.Date("framing-on", "Framing walk", "When the framing is open to walk.", Phase.WalkThrough);
     public static readonly Fact<DateOnly> DrywallOn = Of.Date("drywall-on", "Drywall starts", "After this day a mistake costs a wall.", Phase.RoughIn);
@@ -39,21 +39,21 @@ public static class HouseFacts
     public static readonly Fact<DateOnly> HandoverOn = Of.Date("handover-on", "Handover", "When the owner moves in.", Phase.Handover);
     public static readonly Fact<decimal> CableAllowance = Of.Number("cable-allowance", "Cable allowance, %",
         "Added to the legs for bends and slack: a crew's own figure.", Phase.RoughIn, 0, 100);
-    public static readonly Fact<Temperature> ConductorTemperature = Of.Degrees("conductor-temperature", "Warmest cable",
-        "The warmest that the cable gets, such as in a loft.", Phase.RoughIn);
-    public static readonly Fact<Voltage> DropAllowed = Of.Volts("drop-allowed", "Drop allowed",
+    public static readonly Fact<Temperature> ConductorTemperature = Of.Degrees("conductor-temperature", "Max cable temp",
+        "The hottest that the cable gets, in degrees Celsius, such as in a roof space.", Phase.RoughIn);
+    public static readonly Fact<Voltage> DropAllowed = Of.Volts("drop-allowed", "Voltage drop allowed",
         "The volts that may be lost out and back on a run: your own loop budget, for as long as no sheet says more.", Phase.RoughIn, 0.01m, 60);
-    public static readonly Fact<Current> BudgetCurrent = Of.Amps("budget-current", "Current reckoned with",
-        "The current of one run that the loop budget is reckoned with.", Phase.RoughIn);
+    public static readonly Fact<Current> BudgetCurrent = Of.Amps("budget-current", "Design current",
+        "The current of one run that the loop budget is worked out with.", Phase.RoughIn);
     public static readonly Fact<Length> PanelTail = Of.Opening("panel-tail", "Tail at panel, planned",
         "The tail that is left in the mechanical room where none was measured yet.", Phase.RoughIn, 0, 600);
-    public static readonly Fact<Length> CutLoss = Of.Opening("cut-loss", "Loss per cut",
+    public static readonly Fact<Length> CutLoss = Of.Opening("cut-loss", "Waste per cut",
         "Cable lost each time a box is cut: the end that is trimmed and the loose turn.", Phase.RoughIn, 0, 120);
     public static readonly Fact<Length> SpreadLimit = Of.Opening("spread-limit", "3 measures may differ by",
         "Three widths or three heights that differ by more are measured again.", Phase.Measure, 0, 4);
     public static readonly Fact<Length> SquareLimit = Of.Opening("square-limit", "Out of square by at most",
         "Diagonals or opposite sides that differ by more show in the finished work.", Phase.Measure, 0, 4);
-    public static readonly Fact<Length> PassLimit = Of.Opening("pass-limit", "2nd measure may differ",
+    public static readonly Fact<Length> PassLimit = Of.Opening("pass-limit", "2nd measure may differ by",
         "A second measure that differs by more is taken again.", Phase.Measure, 0, 4);
     public static readonly Fact<DateOnly> DemonstratedOn = Of.Date("demonstrated-on", "Demonstrated on",
         "When every unit was shown to the owner.", Phase.Handover);
@@ -68,7 +68,7 @@ public static class HouseFacts
     public static readonly Fact<string> WarrantyTerm = Of.Text("warranty-term", "Warranty, how long",
         "For how long the crew answers for its work, such as two years.", Phase.Handover);
     public static readonly Fact<string> WarrantyCovers = Of.Text("warranty-covers", "Warranty covers",
-        "What is mended or made anew without charge, and what is not.", Phase.Handover, 400);
+        "What is repaired or replaced without charge, and what is not.", Phase.Handover, 400);
     public static readonly Fact<DateOnly> WarrantyFrom = Of.Date("warranty-from", "Warranty from", "The day it runs from.", Phase.Handover);
     public static readonly Fact<string> WarrantyCall = Of.Text("warranty-call", "Warranty, whom to call",
         "Who is called when something fails, with the number.", Phase.Handover);

@@ -16,7 +16,7 @@ public static class PanelFacts
     public static readonly Fact<string> Breaker = Of.Text("breaker", "Breaker", "The breaker that feeds it.", Phase.Power, 40);
     public static readonly Fact<Current> BreakerRating = Of.Amps("breaker-rating", "Breaker rating",
         "What is printed on that breaker, in amperes.", Phase.Power, most: 200);
-    public static readonly Fact<Current> ElseOnBreaker = Of.Amps("else-on-breaker", "Else on the breaker",
+    public static readonly Fact<Current> ElseOnBreaker = Of.Amps("else-on-breaker", "Other load on breaker",
         "What all else on that breaker draws, as the electrician adds it up; 0 where it feeds panels alone.", Phase.Power, least: 0, most: 200);
     public static readonly Fact<string> ConnectedBy = Of.Text("connected-by", "Connected by",
         "The licensed electrician who connected it to mains.", Phase.Power);

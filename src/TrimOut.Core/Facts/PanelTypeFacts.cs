@@ -11,8 +11,8 @@ public static class PanelTypeFacts
     public static readonly Fact<string> Name = Of.Text("name", "Panel type", "What the sheet calls it.", null, 40);
     public static readonly Fact<int> Outputs = Of.Count("outputs", "Outputs", "How many units it feeds.", null, 1, 64);
     public static readonly Fact<Voltage> Supply = Of.Volts("supply", "Supply", "Voltage at its outputs.", null, 1, 60);
-    public static readonly Fact<Current> OutputCurrent = Of.Amps("output-current", "Per output", "The most that one output gives.");
-    public static readonly Fact<Current> TotalCurrent = Of.Amps("total-current", "All together", "The most that all outputs give together.");
+    public static readonly Fact<Current> OutputCurrent = Of.Amps("output-current", "Current per output", "The most that one output gives.");
+    public static readonly Fact<Current> TotalCurrent = Of.Amps("total-current", "Current of all outputs", "The most that all outputs give together.");
     public static readonly Fact<Current> InputCurrent = Of.Amps("input-current", "Input current", "The most that it draws from the mains, by its plate.");
     public static readonly Fact<int> UnitsPerOutput = Of.Count("units-per-output", "Units per output", "How many units one output may feed.", null, 1, 8);
 

@@ -13,7 +13,7 @@ public static class RunFacts
     public static readonly Fact<string> Bundle = Of.Text("bundle", "Pulled with",
         "Runs with the same bundle are pulled together, so each comes from a box of its own.", Phase.RoughIn, 40);
     public static readonly Fact<ItemRef> BranchesOff = Of.Item(ItemKind.Run, "branches-off", "Branches off",
-        "The run whose window end it goes on from, where several units hang on one cable. Most sheets forbid that.", Phase.RoughIn);
+        "The run whose window end it goes on from, where several units share one cable. Most sheets forbid that.", Phase.RoughIn);
     public static readonly Fact<Length> MainsDistance = Of.Opening("mains-distance", "From mains",
         "The nearest it comes to mains wiring along its way.", Phase.RoughIn, 0, 1200);
     public static readonly Fact<YesNo> MainsSheathed = Of.Choice<YesNo>("mains-sheathed", "Mains sheathed",

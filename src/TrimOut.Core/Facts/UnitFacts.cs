@@ -41,7 +41,7 @@ public static class UnitFacts
         "Ordered width: what is worked out is offered.", Phase.Order, 4, 360);
     public static readonly Fact<Length> OrderHeight = Of.Opening("order-height", "Order height",
         "Ordered height: what is worked out is offered.", Phase.Order, 4, 360);
-    public static readonly Fact<DateOnly> OrderedOn = Of.Date("ordered-on", "Sheet frozen on", "The day the order sheet was frozen.", Phase.Order);
+    public static readonly Fact<DateOnly> OrderedOn = Of.Date("ordered-on", "Ordered on", "The day the order was placed.", Phase.Order);
     public static readonly Fact<string> Acknowledgement = Of.Text("acknowledgement", "Acknowledgement", "The maker's number for the order.", Phase.Order, 60);
 
     public static readonly Fact<string> BoxLabel = Of.Text("box-label", "Box label", "What stands on the box: its tag.", Phase.Receive, 60);

@@ -21,7 +21,7 @@ public static class WindowFacts
     public static readonly Fact<Length> RoughWidth = Of.Opening("rough-width", "Rough width", "Width at framing.", Phase.WalkThrough, 4, Most);
     public static readonly Fact<Length> RoughHeight = Of.Opening("rough-height", "Rough height", "Height at framing.", Phase.WalkThrough, 4, Most);
 
-    public static readonly Fact<YesNo> Escape = Of.Choice<YesNo>("escape", "Way of escape",
+    public static readonly Fact<YesNo> Escape = Of.Choice<YesNo>("escape", "Escape window",
         "Whether it counts as a way out in a fire. The local code and its authority say which windows do.", Phase.WalkThrough);
 
     public static readonly Fact<Length> WidthTop = Of.Reading("width-top", "Width, top", "Finished width at the top.", Phase.Measure, 4, Most);
@@ -38,12 +38,12 @@ public static class WindowFacts
         "Flat depth of the reveal, from the room face to the glass or frame, or to the first thing in the way.", Phase.Measure, 0, 48);
     public static readonly Fact<DepthTo> DepthTo = Of.Choice<DepthTo>("depth-to", "Depth read to",
         "Glass, or the first thing in the way: what stands out is then not taken off again.", Phase.Measure);
-    public static readonly Fact<Length> WidthAgain = Of.Reading("width-again", "Width, second pass",
+    public static readonly Fact<Length> WidthAgain = Of.Reading("width-again", "Width, 2nd measure",
         "Smallest width, measured again by itself.", Phase.Measure, 4, Most);
-    public static readonly Fact<Length> HeightAgain = Of.Reading("height-again", "Height, second pass",
+    public static readonly Fact<Length> HeightAgain = Of.Reading("height-again", "Height, 2nd measure",
         "Largest height, measured again by itself.", Phase.Measure, 4, Most);
-    public static readonly Fact<string> InTheWay = Of.Text("in-the-way", "In the way", "Handle, crank, tile, alarm contact; or none.", Phase.Measure);
-    public static readonly Fact<Length> InTheWayDepth = Of.Opening("in-the-way-depth", "Stands out",
+    public static readonly Fact<string> InTheWay = Of.Text("in-the-way", "Obstructions", "Handle, crank, tile, alarm contact; or none.", Phase.Measure);
+    public static readonly Fact<Length> InTheWayDepth = Of.Opening("in-the-way-depth", "Sticks out by",
         "How far that stands out into the room from the glass side of the depth.", Phase.Measure, 0, 24);
     public static readonly Fact<Length> OverlapEachSide = Of.Opening("overlap-each-side", "Overlap each side",
         "Outside mount: how far the unit passes the opening on each side.", Phase.Measure, 0, 24);

@@ -66,7 +66,7 @@ public static class UnitFigures
         var limits = run.Limits;
         var budget = run.Cable is { } drawn ? LoopBudget.LongestOf(drawn) : null;
         yield return new Figure("Longest run", limits?.Governing.LimitIn(unit) ?? Missing,
-            Working.Of("tighter of the table and (supply - least volts) / (2 x larger current x ohms per metre)", () =>
+            Working.Of("tighter of the table and (supply - minimum volts) / (2 x larger current x ohms per metre)", () =>
         [
             ("by the kit's table", run.Cable?.LongestRun?.LimitIn(unit) ?? "not given"), ("by voltage drop", limits?.ByVolts.LimitIn(unit) ?? Missing),
             ("by your own loop budget", budget?.LimitIn(unit) ?? "not stated"),
@@ -80,7 +80,7 @@ public static class UnitFigures
         [
             ("length, one way", run.OneWay?.RunIn(unit) ?? Missing),
             ("conductor", run.Cable is { } cable ? $"{Said(cable, CableTypeFacts.Conductor)}, {Said(cable, CableTypeFacts.Stranding)}" : Missing),
-            ("reckoned with", (run.FirstTest ?? default).Circumstances.In(unit.House)),
+            ("worked out with", (run.FirstTest ?? default).Circumstances.In(unit.House)),
         ]), Loop, [RunFacts.FirstLoop, RunFacts.SecondLoop]);
         var open = run.Item.Get(RunFacts.OpenVolts);
         yield return new Figure("Loaded volts to expect",
@@ -146,10 +146,11 @@ public static class UnitFigures
 
     private static IEnumerable<(string, string)> Circuit(HomeRun run, RunLimits? limits) =>
     [
-        ("supply", run.Supply?.ToString() ?? Missing), ("least volts", limits?.Least.ToString() ?? Missing), ("running", limits?.Running.ToString() ?? Missing),
+        ("supply", run.Supply?.ToString() ?? Missing), ("minimum volts", limits?.Least.ToString() ?? Missing),
+        ("running", limits?.Running.ToString() ?? Missing),
         ("starting", limits?.Starting.ToString() ?? Missing),
         ("ohms per metre, one conductor", run.OhmsPerMetre is { } ohms ? NumberText.Plain(Math.Round(ohms, 6)) : Missing),
-        ("cable at its warmest", Said(new JobItself(run.House), HouseFacts.ConductorTemperature)),
+        ("cable at max temp", Said(new JobItself(run.House), HouseFacts.ConductorTemperature)),
     ];
 
     private static string Said(Subject? subject, Fact fact) => subject?.Show(fact) is { Length: > 0 } shown ? shown : Missing;

@@ -42,7 +42,7 @@ public static class NotCounted
         if (field == Item.RemovedField || StepVersion.IsNote(field))
             return null;
         if (FactTable.Find(item.Kind, Companion.Beside(field) ?? field) is not { } fact)
-            return $"{house.NameOf(item)} has {field} \"{head.Stored}\". No fact of this version is called that: it is kept, and does not count here.";
+            return $"{house.NameOf(item)} has {field} \"{head.Stored}\". No detail of this version is called that: it is kept, and does not count here.";
         if (Companion.Beside(field) is not null)
             return null;
         if (fact.IsKeyed && !fact.IsByStep && !added.Contains(field[(fact.Name.Length + 1)..]))

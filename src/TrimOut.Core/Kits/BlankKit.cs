@@ -49,8 +49,13 @@ public static class BlankKit
         bool Wanted(ItemKind kind) => only?.Contains(kind) != false;
     }
 
+    /// <summary>Says of a new part of which values a blank means that nobody looked yet, where older parts take it for none.</summary>
+    public static Draft AskingOf(this Draft draft, string id, ItemKind kind) =>
+        kind == ItemKind.CoveringKind ? draft.PutStored(id, Companion.Asked(CoveringKindFacts.MiddleScrew.Name), "yes") : draft;
+
     private static Draft Kind(Draft draft, string name, RaisedForm form) =>
-        Named(draft, ItemKind.CoveringKind, CoveringKindFacts.Name, name, out var id).Put(id, CoveringKindFacts.RaisedForm, form);
+        Named(draft, ItemKind.CoveringKind, CoveringKindFacts.Name, name, out var id).Put(id, CoveringKindFacts.RaisedForm, form)
+            .AskingOf(id, ItemKind.CoveringKind);
 
     private static Draft Cable(Draft draft, string name, ConductorSize size) =>
         Named(draft, ItemKind.CableType, CableTypeFacts.Name, name, out var id).Put(id, CableTypeFacts.Conductor, size);

@@ -32,7 +32,7 @@ public static class SheetValues
     /// <summary>The values of a part that its sheet was not read for yet.</summary>
     public static IEnumerable<Fact> BlankIn(Item part) => Of(part).Where(f => part.Latest(f)?.Stored is null);
 
-    /// <summary>The values of a part that are there, and that nobody held against its sheet.</summary>
+    /// <summary>The values of a part that are there, and that nobody checked against its sheet.</summary>
     public static IEnumerable<Fact> NotHeldIn(Item part) =>
         Of(part).Where(f => part.Latest(f)?.Stored is not null && part.Latest(Companion.Checked(f.Name))?.Stored is null);
 

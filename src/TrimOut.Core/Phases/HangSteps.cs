@@ -33,7 +33,7 @@ internal static class HangSteps
         {
             Since = 2,
         },
-        new("moves-free", Phase.Hang, ItemKind.Unit, "Moves free",
+        new("moves-free", Phase.Hang, ItemKind.Unit, "Moves freely",
             "By hand, without power: nothing rubs. No loose cord or cable loop within a child's reach.",
             []),
     ];

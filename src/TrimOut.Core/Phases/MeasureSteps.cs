@@ -16,7 +16,7 @@ internal static class MeasureSteps
         new("measured-again", Phase.Measure, ItemKind.Unit, "Measured a second time",
             "Without looking at the first figures: smallest width, largest height.",
             [WindowFacts.WidthAgain, WindowFacts.HeightAgain]),
-        new("in-the-way-noted", Phase.Measure, ItemKind.Unit, "Things in the way noted",
+        new("in-the-way-noted", Phase.Measure, ItemKind.Unit, "Obstructions noted",
             "Handle, crank, tile, alarm contact; write none where there is none.",
             [WindowFacts.InTheWay]),
     ];

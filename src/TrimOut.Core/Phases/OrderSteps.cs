@@ -15,11 +15,11 @@ internal static class OrderSteps
         new("size-worked-out", Phase.Order, ItemKind.Unit, "Order size",
             "Take the size that is worked out, or type another and know why.",
             [UnitFacts.OrderWidth, UnitFacts.OrderHeight]),
-        new("sheet-frozen", Phase.Order, ItemKind.Unit, "Sheet frozen",
+        new("sheet-frozen", Phase.Order, ItemKind.Unit, "Order placed",
             "From this day on the size is not changed without the maker.",
             [UnitFacts.OrderedOn]),
         new("acknowledged", Phase.Order, ItemKind.Unit, "Acknowledged by the maker",
-            "Hold the acknowledgement against the sheet, line by line.",
+            "Check the acknowledgement against the order, line by line.",
             [UnitFacts.Acknowledgement]),
     ];
 }

@@ -12,7 +12,7 @@ internal static class ReceiveSteps
         new("box-matched", Phase.Receive, ItemKind.Unit, "Box matched",
             "Read the label and the size on the box.",
             [UnitFacts.BoxLabel, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight]),
-        new("looked-over", Phase.Receive, ItemKind.Unit, "Looked over for damage",
+        new("looked-over", Phase.Receive, ItemKind.Unit, "Checked for damage",
             "Open the box before you sign for it; write none where there is none.",
             [UnitFacts.Damage]),
         new("serial-noted", Phase.Receive, ItemKind.Unit, "Serial noted",

@@ -19,19 +19,19 @@ internal static class RoughInSteps
             Applies = unit => unit.OnPanel,
             AlsoMissing = subject => subject is Unit { Run.LegsLength: not null } ? null : Legs.With(),
         },
-        new("kept-from-mains", Phase.RoughIn, ItemKind.Unit, "Kept apart from mains",
+        new("kept-from-mains", Phase.RoughIn, ItemKind.Unit, "Kept clear of mains",
             "Note the nearest it comes to mains wiring. The code in force governs; ask the electrician where it is tight.",
             [RunFacts.MainsDistance, RunFacts.MainsSheathed])
         {
             Applies = unit => unit.OnPanel,
         },
-        new("holes-guarded", Phase.RoughIn, ItemKind.Unit, "Holes guarded",
+        new("holes-guarded", Phase.RoughIn, ItemKind.Unit, "Holes protected",
             "Look before you drill: pipes and mains. A hole near the edge gets a nail plate; structural limits are the builder's to say.",
             [RunFacts.HoleEdge, RunFacts.NailPlates])
         {
             Applies = unit => unit.OnPanel,
         },
-        new("drilling-guarded", Phase.RoughIn, ItemKind.House, "Eyes and dust guarded at drilling",
+        new("drilling-guarded", Phase.RoughIn, ItemKind.House, "Eye and dust protection for drilling",
             "Eye protection for everybody near; dust caught where it is made; nobody drills overhead alone.",
             [HouseFacts.DrillGuard])
         {

@@ -25,7 +25,7 @@ internal static class WalkThroughSteps
         {
             Applies = unit => unit.OnPanel,
         },
-        new("paint-asked", Phase.WalkThrough, ItemKind.House, "Age of the paint asked",
+        new("paint-asked", Phase.WalkThrough, ItemKind.House, "Age of the paint noted",
             "Old paint may hold lead: who may drill or sand it, and how, is for the local rules to say.",
             [HouseFacts.OldestPaint])
         {

@@ -122,6 +122,6 @@ internal readonly record struct ReadKey(long Value)
             if (ReferenceEquals(all[at], fact))
                 return at;
         }
-        throw new InvalidOperationException($"{fact.Name} is not in the table of facts.");
+        throw new InvalidOperationException($"{fact.Name} is not in the table that all of them stand in.");
     }
 }

@@ -43,5 +43,8 @@ public static class NumberText
     /// <summary>A number without loss.</summary>
     public static string Plain(decimal number) => number.ToString("0.############", CultureInfo.InvariantCulture);
 
+    /// <summary>A count with what it counts: "1 change", "2 changes".</summary>
+    public static string Counted(int count, string one, string? several = null) => $"{Plain(count)} {(count == 1 ? one : several ?? one + "s")}";
+
     private static string Short(string text) => text.Length <= 24 ? text : text[..24] + "...";
 }

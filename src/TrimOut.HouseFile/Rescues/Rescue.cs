@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using TrimOut.Core.History;
+using TrimOut.Core.Units;
 using TrimOut.HouseFile.Durable;
 
 namespace TrimOut.HouseFile.Rescues;
@@ -41,7 +42,7 @@ public static class Rescue
         var (lost, apart) = (ImmutableArray.CreateBuilder<string>(), ImmutableArray.CreateBuilder<string>());
         if ((asked ?? own.House) is not { } house)
         {
-            lost.Add($"Nothing in {own.Names.Main} says which house it is of, so nothing could be held against its seals.");
+            lost.Add($"Nothing in {own.Names.Main} says which house it is of, so nothing could be checked against its seals.");
             return new Rescued([], lost.ToImmutable(), []);
         }
         var others = new List<Found>();
@@ -64,9 +65,8 @@ public static class Rescue
         foreach (var entry in loose.Sure)
             trunk[entry.Number] = entry;
         if (loose.Apart + otherCopies > 0)
-            apart.Add(string.Create(CultureInfo.InvariantCulture,
-                $"{loose.Apart + otherCopies} changes are of another copy of this house, or can't be told from such: they were left out. "
-                + $"To take them in from that copy: trimout merge."));
+            apart.Add($"{NumberText.Counted(loose.Apart + otherCopies, "change is", "changes are")} of another copy of this house, or can't be told from such: "
+                + $"left out. To take them in from that copy: trimout merge.");
 
         var read = new SortedDictionary<long, Change>();
         foreach (var entry in trunk.Values)
@@ -87,8 +87,8 @@ public static class Rescue
         lost.AddRange(Gaps.Uncertain(loose.Sure.Select(e => e.Number)));
         var elsewhere = Elsewhere(loose.FromOthers, read.Values);
         if (elsewhere.Count > 0)
-            apart.Add(string.Create(CultureInfo.InvariantCulture,
-                $"{elsewhere.Count} changes that are not in {own.Names.Main} were taken from the other copies."));
+            apart.Add($"{NumberText.Counted(elsewhere.Count, "change that is", "changes that are")} not in {own.Names.Main} "
+                + $"{(elsewhere.Count == 1 ? "was" : "were")} taken from the other copies.");
         return new Rescued([.. read.Values, .. elsewhere], lost.ToImmutable(), apart.ToImmutable());
     }
 

@@ -75,10 +75,10 @@ internal static class CsvRows
                 broken = bareQuote;
             if (broken > 0)
                 return new Refusal(string.Create(CultureInfo.InvariantCulture,
-                    $"Line {broken}: a quote is opened and not closed where the cell ends. Mend that line and import again; nothing was imported."));
+                    $"Line {broken}: a quote is opened and not closed where the cell ends. Fix that line and import again; nothing was imported."));
             if (cells.Any(c => c.Length > LongestCell))
                 return new Refusal(string.Create(CultureInfo.InvariantCulture,
-                    $"Line {reader.LineNumber}: a cell has more than {LongestCell} characters. Mend that line and import again; nothing was imported."));
+                    $"Line {reader.LineNumber}: a cell has more than {LongestCell} characters. Fix that line and import again; nothing was imported."));
             if (rows.Count == MostRows)
                 return new Refusal(string.Create(CultureInfo.InvariantCulture,
                     $"The file has more than {MostRows} rows: that is no house's schedule. Nothing was imported."));

@@ -19,11 +19,11 @@ internal static class OpenItems
             ("Findings still open", Number(report.Findings.Count(f => f.Open))),
             ("Of these stops", Number(report.OpenStops.Count())),
             ("Findings waived", Number(report.Findings.Count(f => !f.Open))),
-            ("Not checked, because facts are missing", Number(report.Missing.Length)),
+            ("Not checked, because details are missing", Number(report.Missing.Length)),
             ("Agreed with the owner", new JobItself(house).EntryOrNotYet(HouseFacts.OpenItemsAgreed)));
 
         to.Heading(3, "Findings");
-        to.Table(["Where", "How bad", "What is wrong", "What mends it"], report.Findings.Where(f => f.Open).Select(f => Row(
+        to.Table(["Where", "How bad", "What is wrong", "How to fix it"], report.Findings.Where(f => f.Open).Select(f => Row(
             NameOf(house, f.Subject), Ours(f.Check.Severity.ToString()), Said(f.Found.Message, house), Said(f.Found.Mend, house))));
 
         to.Heading(3, "Waived, with the reason");

@@ -35,7 +35,7 @@ internal static class PairingAndPresets
             select Row(remote.Name, preset.Name, preset.Positions.Select(p => $"{p.Unit.Tag} {p.PercentOpen} %").JoinOrDash()));
 
         to.Heading(3, "How pairing and storing are done");
-        to.Table(["Kind", "Hold to pair", "Until", "Hold to store", "Until"], KindsInUse.Of(house).Select(k => Row(
+        to.Table(["Kind", "Hold to pair", "Until", "Hold to store preset", "Until"], KindsInUse.Of(house).Select(k => Row(
             k.OnPaper(), k.Entry(CoveringKindFacts.PairHold), k.Entry(CoveringKindFacts.PairCue),
             k.Entry(CoveringKindFacts.PresetHold), k.Entry(CoveringKindFacts.PresetCue))));
     }

@@ -41,7 +41,7 @@ internal static class HangSheet
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.Shown(UnitFacts.Setback) ?? u.Kind?.Shown(CoveringKindFacts.Setback) ?? Blank,
             Ours(u.NeedsCentreSupport ? "yes" : "no"))));
         to.Table(
-            ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves free", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
+            ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves freely", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
             units.Select(u => Row(u.Tag, Box, u.OnPanel ? Box : Dash, Box, Box, Blank,
                 u.EntryOrBlank(UnitFacts.FreeCord), u.EntryOrBlank(UnitFacts.CordHeldBy), u.EntryOrBlank(UnitFacts.CordConfirmedBy), Blank)));
     }

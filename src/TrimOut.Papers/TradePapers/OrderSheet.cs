@@ -14,10 +14,10 @@ internal static class OrderSheet
 {
     public static Paper Paper
     { get; } = new("order-sheet", "Order sheet", "the maker",
-        "Sizes, finishes and controls to make, sheet by sheet as they were frozen, and what changed since.",
+        "Sizes, finishes and controls to make, order by order as they were placed, and what changed since.",
         ShortCover.Write,
-        new Section("sheets", "Frozen sheets", Sheets), new Section("changed", "Changed since they were frozen", Changed),
-        new Section("open", "Not frozen yet", NotFrozen), new Section("controls", "Controls and panels", Controls))
+        new Section("sheets", "Orders placed", Sheets), new Section("changed", "Changed since the order", Changed),
+        new Section("open", "Not ordered yet", NotFrozen), new Section("controls", "Controls and panels", Controls))
     {
         Csv = WriteCsv,
     };
@@ -30,10 +30,10 @@ internal static class OrderSheet
     {
         var sheets = SheetsOf(data);
         if (sheets.Count == 0)
-            to.Say("No sheet is frozen yet.");
+            to.Say("Nothing is ordered yet.");
         foreach (var (at, sheet) in sheets.Index())
         {
-            to.Heading(3, $"Sheet {at + 1}, frozen on {sheet.Key.OnPaper()}");
+            to.Heading(3, $"Order {at + 1}, placed on {sheet.Key.OnPaper()}");
             Lines(to, [.. sheet.Select(f => f.AsFrozen)], data.House);
         }
     }
@@ -50,7 +50,7 @@ internal static class OrderSheet
     }
 
     private static void Changed(MarkdownWriter to, PaperData data) =>
-        to.Table(["Box label", "What", "As frozen", "Now", "By", "When"], new SinceFrozen(data.Log, data.Frozen).Rows(), "Nothing.");
+        to.Table(["Box label", "What", "As ordered", "Now", "By", "When"], new SinceFrozen(data.Log, data.Frozen).Rows(), "Nothing.");
 
     private static void NotFrozen(MarkdownWriter to, PaperData data)
     {
@@ -86,7 +86,7 @@ internal static class OrderSheet
         OrderFact[] facts = [OrderFact.Kind, OrderFact.LeadSide, OrderFact.Power, .. Finish, OrderFact.Width, OrderFact.Height,
             OrderFact.Mount, OrderFact.MotorEnd];
         var csv = new CsvTable(
-            ["sheet", "box label", "room", .. facts.Select(f => f.Label.ToLowerInvariant()), "maker's number", "changed since it was frozen"]);
+            ["order", "box label", "room", .. facts.Select(f => f.Label.ToLowerInvariant()), "maker's number", "changed since the order"]);
         var since = new SinceFrozen(data.Log, data.Frozen);
         foreach (var (at, sheet) in SheetsOf(data).Index())
         {

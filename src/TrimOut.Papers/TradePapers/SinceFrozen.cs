@@ -68,7 +68,7 @@ internal sealed class SinceFrozen(HouseLog log, IReadOnlyList<FrozenUnit> frozen
             if (unit.Item.Latest(UnitFacts.OrderedOn.Name) is not null)
                 yield return Said(unit.Tag, Ours("The unit"), Ours("ordered"), Ours("off its sheet"), [(unit.Id, UnitFacts.OrderedOn.Name)]);
             else if (last.FindUnit(unit.Id) is null)
-                yield return Said(unit.Tag, Ours("The unit"), Dash, Ours("added, on no sheet yet"), [(unit.Id, Item.RemovedField), .. WhereItIs(unit)]);
+                yield return Said(unit.Tag, Ours("The unit"), Dash, Ours("added, not ordered yet"), [(unit.Id, Item.RemovedField), .. WhereItIs(unit)]);
         }
     }
 

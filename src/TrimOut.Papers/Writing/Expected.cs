@@ -14,7 +14,7 @@ internal static class Expected
             ? new Resistance(Math.Round(TwoWire.Loop(oneWay, ohms.Value).Ohms, 2, MidpointRounding.AwayFromZero))
             : null;
 
-    /// <summary>Volts at the unit while it lifts, with the cable at its warmest, rounded to 0.01 V; null while a part is not known.</summary>
+    /// <summary>Volts at the unit while it lifts, with the cable at max temp, rounded to 0.01 V; null while a part is not known.</summary>
     public static Voltage? WhileRunning(HomeRun run) =>
         run is { Limits: { } limits, OneWay: { } oneWay } ? new Voltage(Math.Round(limits.WhileRunning(oneWay).Volts, 2, MidpointRounding.AwayFromZero)) : null;
 }

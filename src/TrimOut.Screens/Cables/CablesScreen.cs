@@ -84,9 +84,9 @@ internal static class CablesKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<CablesScreen>("enter", "Facts", "All facts of the run and its unit, at what is still to be said of the run.",
+        new KeyAction<CablesScreen>("enter", "Details", "All details of the run and its unit, at what is still to be said of the run.",
             (s, context) => Transition.Open(s, AllFacts(s.Current(context)!, context))) { Disabled = NoRun },
-        new KeyAction<CablesScreen>("t", "Type a reading", "Types the test reading that is due, or mends the last one, and goes to the next run.",
+        new KeyAction<CablesScreen>("t", "Type a reading", "Types the test reading that is due, or fixes the last one, and goes to the next run.",
             (s, context) => Transition.Type(s, Reading(s, context))) { Disabled = NoRun },
         new KeyAction<CablesScreen>("l", "One more leg", "Adds a leg to the run and opens it.",
             (s, context) => new Transition(s, new Ask.Save(AddItems.Leg(s.Current(context)!), (screen, after) =>
@@ -97,7 +97,7 @@ internal static class CablesKeys
             (s, context) => new Transition(s, CutPlanScreen.Plan(context))),
         new KeyAction<CablesScreen>("b", "New box", "Adds a box of cable on hand and opens it.",
             (s, _) => Transition.Type(s, new Entry("Label on the box", "", "what is written on it, such as Box 3", (text, now) => NewBox(s, now, text)))),
-        new KeyAction<CablesScreen>("f", "Findings", "Goes to the field that mends the run's worst finding.", (s, context) =>
+        new KeyAction<CablesScreen>("f", "Findings", "Goes to the field that fixes the run's worst finding.", (s, context) =>
             context.Report.About(s.Current(context)!.Item).FirstOrDefault(f => f.Open) is { } finding
                 ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
                 : Transition.Say(s, UnitCard.NothingFound(context, s.Current(context)!.Unit))) { Disabled = NoRun },

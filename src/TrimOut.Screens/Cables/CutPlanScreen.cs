@@ -46,7 +46,7 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
     {
         if (!IsOf(context))
         {
-            area.PutWrapped(2, 1, 3, "The house was changed since the cuts were planned. p plans them anew.", Tone.Strong);
+            area.PutWrapped(2, 1, 3, "The house was changed since the cuts were planned. p plans them again.", Tone.Strong);
             return;
         }
         if (Plans.IsEmpty)
@@ -115,7 +115,7 @@ internal static class CutPlanKeys
             (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, 1, s.Plans.Length), Top = 0 })),
         new KeyAction<CutPlanScreen>("left", "Cable before", "The plan for the cable before.",
             (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, -1, s.Plans.Length), Top = 0 })),
-        new KeyAction<CutPlanScreen>("p", "Plan anew", "Plans the cuts of the house as it is now.",
+        new KeyAction<CutPlanScreen>("p", "Plan again", "Plans the cuts of the house as it is now.",
             (s, context) => new Transition(s, CutPlanScreen.Plan(context, inPlace: true))) { OnBar = false },
         .. Moves.Through<CutPlanScreen>("box", (s, _, by) => s with { Top = Paging.Move(s.Top, by, s.Boxes) }),
     ];

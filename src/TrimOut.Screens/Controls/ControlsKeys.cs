@@ -24,9 +24,9 @@ internal static class ControlsKeys
         new KeyAction<ControlsScreen>("p", "Preset", "Stores a position of this unit in a preset of this remote.",
             (s, context) => Transition.Type(s, PresetName(s, context)))
             { Disabled = NoRemoteOrUnit },
-        new KeyAction<ControlsScreen>("enter", "Remote", "All facts of the remote: type, room, hub, wall plate.",
+        new KeyAction<ControlsScreen>("enter", "Remote", "All details of the remote: type, room, hub, wall plate.",
             (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(s.Remote(context)!.Id), context.House))) { Disabled = NoRemote },
-        new KeyAction<ControlsScreen>("e", "Hub's facts", "All facts of the first hub.",
+        new KeyAction<ControlsScreen>("e", "Hub's details", "All details of the first hub.",
             (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(context.House.Hubs[0].Id), context.House)))
             { Disabled = (s, context) => context.House.Hubs.IsEmpty ? "There is no hub yet. h adds one." : null, OnBar = false },
         new KeyAction<ControlsScreen>("right", "Next remote", "The next remote.",
@@ -62,7 +62,7 @@ internal static class ControlsKeys
     {
         var remote = s.Remote(context)!;
         if (remote.Room is not { } room)
-            return Transition.Say(s, $"{remote.Name} has no room yet. Enter opens its facts.");
+            return Transition.Say(s, $"{remote.Name} has no room yet. Enter opens its details.");
         var units = context.House.Units.Where(u => u.Window.Room?.Id == room.Id && u.Remotes.All(r => r.Id != remote.Id)).ToList();
         if (units.Count == 0)
             return Transition.Say(s, $"{remote.Name} moves every unit of {room.Name} already.");

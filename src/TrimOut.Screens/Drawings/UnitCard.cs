@@ -71,7 +71,7 @@ internal static class UnitCard
     public static string WordOf(Severity severity) => severity switch
     {
         Severity.Stop => "STOP",
-        Severity.Caution => "CARE",
+        Severity.Caution => "CAUTION",
         _ => "note",
     };
 

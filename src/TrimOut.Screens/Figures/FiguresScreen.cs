@@ -4,7 +4,7 @@ using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.Figures;
 
-/// <summary>Where figures come from: each with its formula, its inputs and its source, as a finding shows them.</summary>
+/// <summary>Workings: each with its formula, its inputs and its source, as a finding shows them.</summary>
 internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, int Selected) : IScreen
 {
     public string Title => $"Figures of {Of}";

@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrimOut.Core.Units;
 using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Screens.Frames;
@@ -19,7 +20,7 @@ internal sealed record HistoryScreen(int Selected) : IScreen
     {
         var changes = context.Log.Changes;
         area.PutFit(0, 0, area.Width,
-            string.Create(CultureInfo.InvariantCulture, $" {changes.Count} changes; nothing is ever deleted. Kept in {context.Where}"), Tone.Heading);
+            $" {NumberText.Counted(changes.Count, "change")}; nothing is ever deleted. Kept in {context.Where}", Tone.Heading);
         var list = area.Rows(1, area.Height - 1);
         foreach (var (y, at) in Paging.Rows(list, changes.Count, Selected))
         {

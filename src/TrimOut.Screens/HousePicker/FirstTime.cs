@@ -9,7 +9,7 @@ internal static class FirstTime
     [
         ("Enter", "opens a copy of a sample job: try anything, nothing can break"),
         ("n", "begins a house of your own; there n adds windows, a line for each"),
-        ("Space", "marks what is done; STOP and CARE say what to mend in time"),
+        ("Space", "marks what is done; STOP and CAUTION say what to fix in time"),
         ("?", "shows the keys and signs of a screen; : finds an action by name"),
         ("u", "takes the latest change back; Esc goes one step back"),
         ("q", "leaves. There is nothing to save: every change is on the disk"),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Units;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
@@ -17,7 +18,7 @@ internal static class JobSheetKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<JobSheetScreen>("enter", "Open", "All facts of the unit, to be filled in.",
+        new KeyAction<JobSheetScreen>("enter", "Open", "All details of the unit, to be filled in.",
             (s, context) => Transition.Open(s, SheetScreen.OfUnit(s.Current(context)!))) { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("space", "Mark next step", "Marks the unit's next step done and goes to the next unit; evidence is asked for first.",
             (s, context) => s.Picked.IsEmpty
@@ -28,7 +29,8 @@ internal static class JobSheetKeys
         new KeyAction<JobSheetScreen>("V", "Pick all shown", "Picks every unit that is shown, or none where all are picked.", (s, context) =>
             JobSheetRows.Units(s, context).Select(u => u.Id).ToImmutableHashSet() is var shown && shown.IsSubsetOf(s.Picked)
                 ? new Transition(s with { Picked = [] })
-                : Transition.Say(s with { Picked = shown }, $"{shown.Count} units picked. Space marks their next step together.")) { OnBar = false },
+                : Transition.Say(s with { Picked = shown },
+                    $"{NumberText.Counted(shown.Count, "unit")} picked. Space marks their next step together.")) { OnBar = false },
         new KeyAction<JobSheetScreen>("s", "Sort", "Sorts by the walk, by stops, by what is least done, by tag.", (s, context) =>
             new Transition((s with { Order = (JobSheetOrder)(((int)s.Order + 1) % Enum.GetValues<JobSheetOrder>().Length) }).Fit(context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("n", "New window", "Adds a window by one line; what is left out carries over.",
@@ -49,9 +51,9 @@ internal static class JobSheetKeys
             (s, context) => new Transition((s with { PhaseShown = Shift(s.PhaseShown, 1) }).Fit(context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("left", "Phase left", "Shows the phase before.",
             (s, context) => new Transition((s with { PhaseShown = Shift(s.PhaseShown, -1) }).Fit(context))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("*", "All", "Takes every filter, order and pick away.",
+        new KeyAction<JobSheetScreen>("*", "All", "Clears every filter, order and pick.",
             (s, context) => new Transition(new JobSheetScreen(s.UnitId, null, false, false, "").Fit(context))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("f", "Findings", "Goes to the field that mends the unit's worst finding.", (s, context) => Mend(s, context))
+        new KeyAction<JobSheetScreen>("f", "Findings", "Goes to the field that fixes the unit's worst finding.", (s, context) => Mend(s, context))
             { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("b", "Bring back", "Brings a removed window back with all it had.", (s, context) => BringBack(s, context))
             { OnBar = false },

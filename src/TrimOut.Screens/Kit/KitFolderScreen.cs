@@ -1,4 +1,3 @@
-using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
@@ -46,8 +45,8 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
     {
         string? Said(string name) => part.About.GetValueOrDefault(name);
         string?[] parts = [Said(AboutSheet.Sheet), Said(AboutSheet.Edition) is { } e ? $"edition {e}" : null,
-            Said(AboutSheet.HeldBy) is { } by ? $"held by {by}" : null, Said(AboutSheet.HeldOn)];
-        return parts.OfType<string>().ToList() is { Count: > 0 } some ? string.Join(", ", some) : "held against no sheet";
+            Said(AboutSheet.HeldBy) is { } by ? $"checked by {by}" : null, Said(AboutSheet.HeldOn)];
+        return parts.OfType<string>().ToList() is { Count: > 0 } some ? string.Join(", ", some) : "checked against no sheet";
     }
 
     private static void DrawDetail(Area area, PartSheet part, ScreenContext context)
@@ -63,8 +62,8 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
         }
         var (come, go) = TakePart.Effect(context.Report, draft.Value);
         var there = part.In(context.House) is not null;
-        var y = area.PutWrapped(1, 1, 2, string.Create(CultureInfo.InvariantCulture,
-            $"{(there ? $"{changes.Length} values change" : "A new part")}; {come.Length} findings come, {go.Length} go."), Tone.Strong);
+        var y = area.PutWrapped(1, 1, 2, $"{(there ? NumberText.Counted(changes.Length, "value changes", "values change") : "A new part")}; "
+            + $"{NumberText.Counted(come.Length, "finding comes", "findings come")}, {NumberText.Counted(go.Length, "goes", "go")}.", Tone.Strong);
         foreach (var change in there ? changes.Take(5) : [])
             y = area.PutWrapped(3, y, 1,
                 $"{change.Fact.Label}: {(change.Was.Length == 0 ? "blank" : change.Was)} {context.Glyphs.Arrow} {change.Becomes}", Tone.Text);

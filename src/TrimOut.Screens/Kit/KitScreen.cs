@@ -9,7 +9,7 @@ using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.Kit;
 
-/// <summary>The parts of this house: how many of their values are blank, how many nobody held against the maker's sheet, and how many checks wait.</summary>
+/// <summary>The parts of this house: how many of their values are blank, how many nobody checked against the maker's sheet, and how many checks wait.</summary>
 internal sealed record KitScreen(int Selected) : IScreen
 {
     public static readonly IReadOnlyList<ItemKind> Kinds = [.. Enum.GetValues<ItemKind>().Where(FactTable.IsKit)];
@@ -53,10 +53,10 @@ internal sealed record KitScreen(int Selected) : IScreen
         var waiting = context.Report.MissingOf(part).Count();
         string?[] parts =
         [
-            blank > 0 ? $"{Number(blank)} blank" : null, unheld > 0 ? $"{Number(unheld)} not held" : null,
+            blank > 0 ? $"{Number(blank)} blank" : null, unheld > 0 ? $"{Number(unheld)} not checked" : null,
             waiting > 0 ? $"{Number(waiting)} check{(waiting == 1 ? " waits" : "s wait")}" : null,
         ];
-        return parts.OfType<string>().ToList() is { Count: > 0 } open ? (string.Join(", ", open), true) : ("every value held against the sheet", false);
+        return parts.OfType<string>().ToList() is { Count: > 0 } open ? (string.Join(", ", open), true) : ("every value checked against the sheet", false);
     }
 
     private static string Number(int n) => n.ToString(CultureInfo.InvariantCulture);
@@ -77,7 +77,7 @@ internal static class KitKeys
             (s, context) => Keep(s, KitScreen.Parts(context), context)) { Disabled = NoPart, OnBar = false },
         new KeyAction<KitScreen>("o", "From folder", "Opens your own kit folder: what each part there would change in this house, before it is taken.",
             (s, _) => new Transition(s, new Ask.Beside("Reading the kit folder", (desk, _, _) => new Ask.Open(KitFolderScreen.Of(desk.KitFolder, desk.Kit))))),
-        new KeyAction<KitScreen>("C", "All checked", "Says that every value of the part was held against the maker's sheet, after a question.", AskAll)
+        new KeyAction<KitScreen>("C", "All checked", "Says that every value of the part was checked against the maker's sheet, after a question.", AskAll)
             { Disabled = NoPart },
         new KeyAction<KitScreen>("n", "New part", "Adds a part of the same sort.",
             (s, context) => Transition.Type(s, NewPart(s, s.Current(context)!.Kind))) { Disabled = NoPart },
@@ -101,7 +101,7 @@ internal static class KitKeys
         if (!all.Ok)
             return Transition.Say(s, all.Reason!);
         var values = unheld == 1 ? "1 value that nobody looked at" : string.Create(CultureInfo.InvariantCulture, $"{unheld} values that nobody looked at");
-        return new Transition(s, new Ask.Confirm($"{context.House.NameOf(part)} has {values} yet. Did you hold each against the sheet of the part in hand? "
+        return new Transition(s, new Ask.Confirm($"{context.House.NameOf(part)} has {values} yet. Did you check each against the sheet of the part in hand? "
             + "C says so, any other key leaves it.", "C", Transition.Save(s, all)));
     }
 

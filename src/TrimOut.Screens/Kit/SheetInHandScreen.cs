@@ -8,7 +8,7 @@ using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.Kit;
 
-/// <summary>The guided way through the sheet of one part, value by value in the order of sheets: each is held against the sheet by being read there.</summary>
+/// <summary>The guided way through the sheet of one part, value by value in the order of sheets: to read each there is to check it.</summary>
 internal sealed record SheetInHandScreen(string PartId, string Name, int Selected) : IScreen
 {
     private const int Labels = 28;
@@ -18,7 +18,7 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     public IReadOnlyList<IKeyAction> Keys => SheetInHandKeys.All;
 
     public IReadOnlyList<Sign> Signs { get; } =
-        [new(g => g.Nothing, "no value yet"), new(_ => "?", "a value of the kit that nobody held against the maker's sheet yet")];
+        [new(g => g.Nothing, "no value yet"), new(_ => "?", "a value of the kit that nobody checked against the maker's sheet yet")];
 
     /// <summary>At the first value of a part that its sheet was not read for.</summary>
     public static SheetInHandScreen At(Item part, House house)
@@ -108,9 +108,9 @@ internal static class SheetInHandKeys
         new KeyAction<SheetInHandScreen>("enter", "Type",
             "Types the value as it stands on the sheet, then the next one; an empty line leaves it, to be listed.", Ask)
             { Disabled = NoValue },
-        new KeyAction<SheetInHandScreen>("c", "Checked", "Says that the value was held against the maker's sheet, or not.",
+        new KeyAction<SheetInHandScreen>("c", "Checked", "Says that the value was checked against the maker's sheet, or not.",
             (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Part(context)!, s.Current(context)!))) { Disabled = NoValue },
-        new KeyAction<SheetInHandScreen>("n", "Next missing", "Goes to the next value that is blank or was not held.",
+        new KeyAction<SheetInHandScreen>("n", "Next missing", "Goes to the next value that is blank or was not checked.",
             (s, context) => s.Next(context) is { } next ? new Transition(next) : Transition.Say(s, s.Left(context))),
         new KeyAction<SheetInHandScreen>("]", "Next part", "The sheet of the next part.", (s, context) => new Transition(Beside(s, context, 1))),
         new KeyAction<SheetInHandScreen>("[", "Part before", "The sheet of the part before.", (s, context) => new Transition(Beside(s, context, -1)))

@@ -24,7 +24,7 @@ internal static class HeldKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<LockedHouseScreen>("r", "Only look", "Opens the house for reading only.",
+        new KeyAction<LockedHouseScreen>("r", "View only", "Opens the house for reading only.",
             (s, _) => new Transition(s, new Ask.Enter(d => d.OpenToRead(s.House.Path)))),
         new KeyAction<LockedHouseScreen>("enter", "Try again", "Opens the house to work on it, when the other program has closed it.",
             (s, _) => new Transition(s, new Ask.Enter(d => d.Open(s.House.Path), s.House.Path))),

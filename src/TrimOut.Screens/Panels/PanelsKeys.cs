@@ -12,7 +12,7 @@ internal static class PanelsKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<PanelsScreen>("space", "Take / land",
+        new KeyAction<PanelsScreen>("space", "Pick up / land",
             "Takes the run under the cursor in hand, and lands it on the output under the cursor; two runs change places.", TakeOrLand),
         new KeyAction<PanelsScreen>("l", "Land by number", "Lands the run under the cursor: panel and output typed.",
             (s, context) => Transition.Type(s, LandEntry(s, context)))
@@ -28,7 +28,7 @@ internal static class PanelsKeys
         new KeyAction<PanelsScreen>("n", "New panel", "Adds a panel.",
             (s, context) => Transition.Type(s, new Entry("Name of the panel", NextName(context.House), "short, as on its door: P1",
                 (text, now) => AddItems.Named(now.House, ItemKind.Panel, text).Then<Transition>(d => Transition.Save(s, d))))),
-        new KeyAction<PanelsScreen>("enter", "Facts", "All facts of the panel or of the unit.",
+        new KeyAction<PanelsScreen>("enter", "Details", "All details of the panel or of the unit.",
             (s, context) => Transition.Open(s, FactsOf(s.Current(context)!, context.House)))
             { Disabled = (s, context) => s.Current(context) is null or { Run: null, Panel: null } ? "Move to a panel or a run first." : null },
         .. Moves.Through<PanelsScreen>("row", Moved),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
@@ -27,7 +28,7 @@ internal sealed record PapersScreen(int Selected) : IScreen
         }
         if (missing > 0)
             area.PutWrapped(1, Math.Min(context.Papers.Count, list.Height) + 2, 2,
-                $"{missing} checks could not be made for want of facts. The papers say so.", Tone.Caution);
+                $"{missing} checks could not be made because details are missing. The papers say so.", Tone.Caution);
     }
 }
 
@@ -61,7 +62,8 @@ internal static class PapersKeys
                 new Transition(asked, Write(asked, papers, house, over.Union(files))))
             : new Ask.Say(papers.Count == 1
                 ? Written(came.Files)
-                : $"Written: {papers.Count} papers in {came.Files.Count} files, in {Path.GetDirectoryName(came.Files[0])}")));
+                : $"Written: {NumberText.Counted(papers.Count, "paper")} in {NumberText.Counted(came.Files.Count, "file")}, in "
+                    + $"{Path.GetDirectoryName(came.Files[0])}")));
 
     private static string Others(int files) => files switch { 1 => " is", 2 => " and 1 more file are", _ => $" and {files - 1} more files are" };
 

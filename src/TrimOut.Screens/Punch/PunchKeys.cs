@@ -16,12 +16,12 @@ internal static class PunchKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<PunchScreen>("enter", "Mend", "Goes to the field that mends it, or asks what to do with something that one laptop removed.", Mend)
+        new KeyAction<PunchScreen>("enter", "Fix", "Goes to the field that fixes it, or asks what to do with something that one laptop removed.", Mend)
             { Disabled = Nothing },
         new KeyAction<PunchScreen>("w", "Waive", "Passes a finding with a reason and initials; other figures reopen it.",
             (s, context) => Transition.Type(s, Reason(s)))
             { Disabled = CannotWaive },
-        new KeyAction<PunchScreen>("d", "Done", "Says that a written item was mended, or opens it again.",
+        new KeyAction<PunchScreen>("d", "Done", "Says that a written item was fixed, or opens it again.",
             (s, context) => Transition.Save(s, PunchList.Toggle(s.Current(context)!.Item!)))
             { Disabled = (s, context) => s.Current(context)?.Item is null ? "A finding goes away by itself when its cause does." : null },
         new KeyAction<PunchScreen>("n", "New item", "Writes an item by hand.", (s, context) => Transition.Type(s, Write(s, context))),
@@ -74,7 +74,7 @@ internal static class PunchKeys
         };
     }
 
-    private static Entry Reason(PunchScreen s) => new("May stay because", "", "the reason, for whoever reads the binder",
+    private static Entry Reason(PunchScreen s) => new("Waived because", "", "the reason, for whoever reads the binder",
         (reason, _) => reason.Trim().Length == 0 ? new Refusal("A waiver needs a reason.") : Transition.Type(s, Initials(s, reason)));
 
     private static Entry Initials(PunchScreen s, string reason) => new("Your initials", "", "up to six letters",
@@ -82,7 +82,7 @@ internal static class PunchKeys
             ? PunchList.Waive(finding, context.House, reason, initials).Then<Transition>(d => Transition.Save(s, d))
             : new Refusal("That finding is gone."));
 
-    private static Entry Write(PunchScreen s, ScreenContext context) => new("To mend", "", "tag: what is wrong, such as W03: fascia scratched",
+    private static Entry Write(PunchScreen s, ScreenContext context) => new("To fix", "", "tag: what is wrong, such as W03: fascia scratched",
         (text, now) =>
         {
             var colon = text.IndexOf(':', StringComparison.Ordinal);

@@ -15,7 +15,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
 
     public Unit? UnitAt(ScreenContext context) => Current(context) is { } row ? UnitOf(context.House, row.Subject) : null;
 
-    /// <summary>Whether facts that checks wait for are listed in place of what is to be mended.</summary>
+    /// <summary>Whether facts that checks wait for are listed in place of what is to be fixed.</summary>
     public bool WantsFacts { get; init; }
 
     public IReadOnlyList<IKeyAction> Keys => PunchKeys.All;
@@ -35,7 +35,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         var open = context.Report.Findings.Count(f => f.Open) + context.House.PunchItems.Count(p => !p.Done);
         var only = Only is { } p ? $"; only {p.Full()}" : "";
         area.PutFit(0, 0, area.Width, WantsFacts
-            ? string.Create(CultureInfo.InvariantCulture, $" {context.Report.Waiting}{only}; m goes back to what is to be mended")
+            ? string.Create(CultureInfo.InvariantCulture, $" {context.Report.Waiting}{only}; m goes back to what is to be fixed")
             : string.Create(CultureInfo.InvariantCulture,
                 $" {open} open, {context.Report.OpenStops.Count()} of them stops; {context.Report.Waiting} (m lists " +
                 $"them){only}{(Closed ? "; with waived and done" : "")}"), Tone.Heading);
@@ -54,10 +54,10 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
             var row = rows[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;
             list.PutFit(0, y, list.Width, "", tone);
-            list.PutFit(1, y, 6, row.State, at == Selected ? tone : row.Tone);
-            list.PutFit(8, y, names, context.House.NameOf(row.Subject), tone);
-            list.PutFit(9 + names, y, 6, row.Phase?.Short() ?? "", tone);
-            list.PutFit(16 + names, y, list.Width - 16 - names, row.Text, tone);
+            list.PutFit(1, y, 7, row.State, at == Selected ? tone : row.Tone);
+            list.PutFit(9, y, names, context.House.NameOf(row.Subject), tone);
+            list.PutFit(10 + names, y, 6, row.Phase?.Short() ?? "", tone);
+            list.PutFit(17 + names, y, list.Width - 17 - names, row.Text, tone);
         }
         if (Current(context) is { } current)
             DrawDetail(area.Rows(area.Height - detail, detail), current, context);
@@ -78,7 +78,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         var y = area.PutWrapped(1, 1, 3, row.Text, Tone.Strong);
         if (row.FillIn is not null)
         {
-            area.PutWrapped(1, y, 2, "Enter goes to the field. A missing fact is never a pass.", Tone.Good);
+            area.PutWrapped(1, y, 2, "Enter goes to the field. A missing detail is never a pass.", Tone.Good);
             return;
         }
         if (row.Finding is not { } finding)
@@ -109,15 +109,15 @@ internal static class PunchRows
             f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, f.Found.Message.In(context.House),
                 f, null));
         var written = context.House.PunchItems.Where(p => !p.Done || screen.Closed).Select(p => new PunchRow(p.About ?? p.Item, p.Phase,
-            p.Done ? "done" : "mend", p.Done ? Tone.Dim : Tone.Caution, p.Name, null, p));
+            p.Done ? "done" : "to fix", p.Done ? Tone.Dim : Tone.Caution, p.Name, null, p));
         return [.. findings.Concat(written).Where(r => screen.Only is null || r.Phase == screen.Only).OrderBy(r => r.State is "waived" or "done")
-            .ThenBy(r => r.State == "STOP" ? 0 : r.State == "mend" ? 1 : 2)];
+            .ThenBy(r => r.State == "STOP" ? 0 : r.State == "to fix" ? 1 : 2)];
     }
 
     /// <summary>Each fact that checks wait for, once, with the checks that wait: the earliest phase first.</summary>
     private static IEnumerable<PunchRow> Wanted(ScreenContext context) => context.Report.Missing
         .GroupBy(m => (Field: m.NotChecked.FillIn ?? new FieldRef(m.Subject.Id, ""), m.NotChecked.Missing))
         .OrderBy(g => g.Min(m => m.Check.Phase))
-        .Select(g => new PunchRow(context.House.Find(g.Key.Field.Item) ?? g.First().Subject, g.Min(m => m.Check.Phase), "fact", Tone.Note,
+        .Select(g => new PunchRow(context.House.Find(g.Key.Field.Item) ?? g.First().Subject, g.Min(m => m.Check.Phase), "blank", Tone.Note,
             $"Missing: {g.Key.Missing.In(context.House)}. Waiting: {string.Join(", ", g.Select(m => m.Check.Title).Distinct())}.", null, null, g.Key.Field));
 }

@@ -10,13 +10,13 @@ internal static class SheetKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<SheetScreen>("enter", "Edit", "Edits the fact under the cursor; what is refused stays to be mended.", (s, context) => Edit(s, context))
+        new KeyAction<SheetScreen>("enter", "Edit", "Edits the detail under the cursor; what is refused stays to be fixed.", (s, context) => Edit(s, context))
             { Disabled = NoFact },
-        new KeyAction<SheetScreen>("delete", "Take away", "Takes the value away.",
+        new KeyAction<SheetScreen>("delete", "Clear", "Clears the value.",
             (s, context) => Transition.Save(s, SetFact.Typed(context.House, s.Current!.Item!, s.Current.Fact!, "", s.Current.Key)))
             { Disabled = NoFact, Also = ["backspace"] },
-        new KeyAction<SheetScreen>("n", "Next missing", "Goes to the next fact that has no value.", (s, context) => new Transition(NextMissing(s, context))),
-        new KeyAction<SheetScreen>("f", "Next finding", "Goes to the next field that mends a finding.", (s, context) => NextFinding(s, context)),
+        new KeyAction<SheetScreen>("n", "Next missing", "Goes to the next detail that has no value.", (s, context) => new Transition(NextMissing(s, context))),
+        new KeyAction<SheetScreen>("f", "Next finding", "Goes to the next field that fixes a finding.", (s, context) => NextFinding(s, context)),
         new KeyAction<SheetScreen>("l", "One more leg", "Adds a leg to the home run.",
             (s, context) => new Transition(s, new Ask.Save(AddItems.Leg(UnitOf(s, context)!.Run!), OnNewLeg)))
             { Disabled = (s, context) => UnitOf(s, context)?.Run is null ? "Only a unit that a panel feeds has a home run with legs." : null },
@@ -26,19 +26,19 @@ internal static class SheetKeys
         new KeyAction<SheetScreen>("]", "Next unit", "The next unit on the walk.", (s, context) => new Transition(Other(s, context, 1))) { Disabled = NoUnit },
         new KeyAction<SheetScreen>("[", "Unit before", "The unit before on the walk.", (s, context) => new Transition(Other(s, context, -1)))
             { Disabled = NoUnit },
-        new KeyAction<SheetScreen>("c", "Checked", "Says that this kit value was held against the maker's sheet, or not.",
+        new KeyAction<SheetScreen>("c", "Checked", "Says that this kit value was checked against the maker's sheet, or not.",
             (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Current!.Item!, s.Current.Fact!)))
             { Disabled = NoKitValue, OnBar = false },
         new KeyAction<SheetScreen>("X", "Remove", "Takes the window, unit, leg or other item under the cursor out of the house; it can be brought back.",
             (s, context) => AskRemove(s, context))
             { Disabled = (s, context) => s.Current?.Item is null or { Kind: ItemKind.House } ? "The house itself stays." : null, OnBar = false },
-        .. Moves.Through<SheetScreen>("fact", (s, _, by) => s.Move(by)),
+        .. Moves.Through<SheetScreen>("detail", (s, _, by) => s.Move(by)),
     ];
 
-    private static string? NoFact(SheetScreen s, ScreenContext context) => s.Current is null ? "Move to a fact first." : null;
+    private static string? NoFact(SheetScreen s, ScreenContext context) => s.Current is null ? "Move to a detail first." : null;
 
     private static string? NoKitValue(SheetScreen s, ScreenContext context) =>
-        s.Current?.Item is { } item && FactTable.IsKit(item.Kind) ? null : "Only values of the kit are held against a maker's sheet.";
+        s.Current?.Item is { } item && FactTable.IsKit(item.Kind) ? null : "Only values of the kit are checked against a maker's sheet.";
 
     private static string? NoUnit(SheetScreen s, ScreenContext context) => UnitOf(s, context) is null ? "This sheet is about no unit." : null;
 
@@ -76,7 +76,7 @@ internal static class SheetKeys
             if (s.Rows[at].IsFact && places.Contains(s.Rows[at].Place))
                 return new Transition(s with { Selected = at });
         }
-        return Transition.Say(s, "No field here would mend a finding.");
+        return Transition.Say(s, "No field here would fix a finding.");
     }
 
     private static SheetScreen Other(SheetScreen s, ScreenContext context, int by)

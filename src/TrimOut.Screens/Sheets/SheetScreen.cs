@@ -9,7 +9,7 @@ using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.Sheets;
 
-/// <summary>All facts of one thing, edited in place.</summary>
+/// <summary>All details of one thing, edited in place.</summary>
 internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IReadOnlyList<SheetRow> Rows) : IScreen, IAsked
 {
     public Unit? UnitAt(ScreenContext context) => Of is OfUnit of ? context.House.FindUnit(of.UnitId) : null;
@@ -21,7 +21,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     private static readonly Sign NoValue = new(g => g.Nothing, "no value yet");
 
-    private static readonly Sign NotHeld = new(_ => "?", "a value of the kit that nobody held against the maker's sheet yet");
+    private static readonly Sign NotHeld = new(_ => "?", "a value of the kit that nobody checked against the maker's sheet yet");
 
     public IReadOnlyList<Sign> Signs { get; } = [.. FindingSigns.All, NoValue, NotHeld, .. DrawingSigns.Window];
 
@@ -37,7 +37,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     public static SheetScreen OfHouse(House house) => At(new OfItem(House.RootId), house);
 
-    /// <summary>The sheet with the field that mends a finding under the cursor.</summary>
+    /// <summary>The sheet with the field that fixes a finding under the cursor.</summary>
     public static SheetScreen Mending(House house, FieldRef field)
     {
         var screen = house.Find(field.Item) is { } item ? At(SheetOf.Holding(house, item), house) : OfHouse(house);
@@ -128,7 +128,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
     private int LabelCells(int width) => Math.Min(Rows.Where(r => r.IsFact).Select(r => TextWidth.Of(r.Label)).DefaultIfEmpty(12).Max() + 1, width / 2 + 1);
 
     /// <summary>
-    /// What the fact under the cursor is, all of its value where the row cut it, who said it, and what is wrong with it: the line after that, and the findings
+    /// What the detail under the cursor is, the whole value where the row cut it, who said it, what is wrong with it: the line after that, and the findings
     /// that were shown.
     /// </summary>
     private (int Y, IReadOnlyCollection<Finding> Said) DrawAbout(Area area, ScreenContext context, int valueCells)
@@ -147,7 +147,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             y = area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{with}"), Tone.Dim);
         }
         if (Unchecked(row))
-            y = area.PutWrapped(0, y, 3, $"{NotHeld.Drawn(context.Glyphs)} Not held against the maker's sheet yet. c says that it was.", Tone.Caution);
+            y = area.PutWrapped(0, y, 3, $"{NotHeld.Drawn(context.Glyphs)} Not checked against the maker's sheet yet. c says that it was.", Tone.Caution);
         var said = new List<Finding>();
         foreach (var finding in context.Report.Findings.Where(f => f.Open && $"{f.Found.Mends.Item}/{f.Found.Mends.Field}" == row.Place)
             .TakeWhile(_ => y < area.Height - 1))

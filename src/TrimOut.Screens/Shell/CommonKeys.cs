@@ -25,10 +25,10 @@ internal static class CommonKeys
         ("3", "Panels", "The outputs in the mechanical room.", PanelsScreen.At),
         ("4", "Cables", "Home runs: lengths, volts, tests.", CablesScreen.At),
         ("5", "Controls", "Hubs, remotes and presets: which remote moves which unit.", ControlsScreen.At),
-        ("6", "Punch list", "What is to be mended, waived or agreed.", PunchScreen.At),
+        ("6", "Punch list", "What is to be fixed, waived or agreed.", PunchScreen.At),
         ("7", "Papers", "What can be printed: look at it, write it.", PapersScreen.At),
         ("8", "History", "Who changed what, and when.", HistoryScreen.At),
-        ("9", "Kit", "What the makers' sheets say, to be held against them.", KitScreen.At),
+        ("9", "Kit", "What the makers' sheets say, to be checked against them.", KitScreen.At),
         ("0", "House", "Client, address, dates, units, crew, sign-off.", s => SheetScreen.OfHouse(s.House)),
     ];
 
@@ -57,10 +57,10 @@ internal static class CommonKeys
             (s, _) => new Transition(s, new Ask.Elsewhere())) { OnBar = false },
         new KeyAction<IScreen>("=", "What if", "What arrives over a cable, beginning with the figures of the unit under the cursor.",
             (s, context) => Transition.Open(s, WhatIfScreen.At(context, (s as IAsked)?.UnitAt(context)))) { OnBar = false },
-        new KeyAction<IScreen>("y", "Where from", "Where the figures of what is under the cursor come from: formula, inputs, source.",
+        new KeyAction<IScreen>("y", "Workings", "Where the figures of what is under the cursor come from: formula, inputs, source.",
             (s, context) => Transition.Open(s, FiguresScreen.For(((IAsked)s).FiguresAt(context)!)))
             { Disabled = NoFigures, OnBar = false },
-        new KeyAction<IScreen>("m", "Missing facts", "Lists the facts that checks wait for; on that list, goes back to what is to be mended.",
+        new KeyAction<IScreen>("m", "Missing details", "Lists the details that checks wait for; on that list, goes back to what is to be fixed.",
             (s, _) => s is PunchScreen list
                 ? new Transition(list with { WantsFacts = !list.WantsFacts, Selected = 0 })
                 : new Transition(s, new Ask.Section(PunchScreen.OfMissingFacts))) { OnBar = false },

@@ -7,7 +7,7 @@ namespace TrimOut.Screens.Shell;
 /// <param name="Label">What is asked for.</param>
 /// <param name="Initial">What stands in the field at first.</param>
 /// <param name="Hint">What may be typed.</param>
-/// <param name="Accept">What comes of the text, or why it can't be taken; then it stays to be mended.</param>
+/// <param name="Accept">What comes of the text, or why it can't be taken; then it stays to be fixed.</param>
 internal sealed record Entry(string Label, string Initial, string Hint, Func<string, ScreenContext, Result<Transition>> Accept)
 {
     /// <summary>What it may be, when that is a list: the arrow keys walk through it.</summary>

@@ -7,18 +7,15 @@ namespace TrimOut.Screens.Shell;
 internal static class WaitingLine
 {
     /// <summary>All that wait, and those that wait for a maker's sheet.</summary>
-    public static string Of(CheckReport report)
-    {
-        var sheets = report.WaitingForSheets;
-        return $"{report.Waiting} (m lists them)"
-            + (sheets.None ? "" : $"; {NumberText.Plain(sheets.Checks)} wait for {Values(sheets)} (9)");
-    }
+    public static string Of(CheckReport report) => Of(report.Waiting, report.WaitingForSheets);
+
+    /// <summary>The same of counts; five figures in each fit into 78 cells.</summary>
+    public static string Of(Waiting all, Waiting sheets) =>
+        $"{all} (m)" + (sheets.None ? "" : $"; {NumberText.Plain(sheets.Checks)} for {NumberText.Counted(sheets.Facts, "sheet value")} (9)");
 
     /// <summary>For the top line of every screen: those that wait for a maker's sheet; nothing where none does.</summary>
     public static string OnTop(CheckReport report) =>
         report.WaitingForSheets is { None: false } sheets
             ? $"{NumberText.Plain(sheets.Checks)} {(sheets.Checks == 1 ? "check waits" : "checks wait")} for the sheet: 9"
             : "";
-
-    private static string Values(Waiting sheets) => sheets.Facts == 1 ? "1 value of the sheets" : $"{NumberText.Plain(sheets.Facts)} values of the sheets";
 }

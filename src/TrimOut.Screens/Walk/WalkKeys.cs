@@ -18,7 +18,7 @@ internal static class WalkKeys
             (s, context) => MarkStepOf(s, context, (screen, after) => GoOn((WalkScreen)screen, after))) { Disabled = NoStep },
         new KeyAction<WalkScreen>("x", "Done, next unit", "Marks the step done and goes to the same step of the next unit.",
             (s, context) => MarkStepOf(s, context, (screen, after) => SameStep((WalkScreen)screen, after))) { Disabled = NoStep },
-        new KeyAction<WalkScreen>("enter", "Evidence", "Types the step's evidence, or mends it.", (s, context) => Evidence(s, context, 0))
+        new KeyAction<WalkScreen>("enter", "Evidence", "Types the step's evidence, or fixes it.", (s, context) => Evidence(s, context, 0))
             { Disabled = NoEvidence },
         new KeyAction<WalkScreen>("-", "Not needed", "Says that the step is not needed here, and why.", (s, context) => Transition.Type(s, NotNeeded(s)))
             { Disabled = NoStep },
@@ -32,17 +32,17 @@ internal static class WalkKeys
             (s, context) => new Transition(WalkScreen.At(context, (Phase)Math.Min((int)s.Phase + 1, PhaseNames.All.Count - 1), s.SubjectId))),
         new KeyAction<WalkScreen>("[", "Phase before", "Walks the phase before.",
             (s, context) => new Transition(WalkScreen.At(context, (Phase)Math.Max((int)s.Phase - 1, 0), s.SubjectId))) { OnBar = false },
-        new KeyAction<WalkScreen>("delete", "Unmark", "Takes the mark of the step away.",
+        new KeyAction<WalkScreen>("delete", "Unmark", "Clears the mark of the step.",
             (s, context) => Transition.Save(s, MarkStep.Clear(s.Subject(context)!, s.Step(context)!)))
             { Disabled = NoStep, Also = ["backspace"], OnBar = false },
         new KeyAction<WalkScreen>("i", "Punch item", "Writes a punch item about this one.",
-            (s, context) => Transition.Type(s, new Entry("To mend", "", "what is wrong, in a sentence",
+            (s, context) => Transition.Type(s, new Entry("To fix", "", "what is wrong, in a sentence",
             (text, now) => PunchList.Write(now.House, s.Subject(now)!.Item, text, s.Phase).Then<Transition>(d => Transition.Save(s, d)))))
                 { Disabled = NoStep, OnBar = false },
-        new KeyAction<WalkScreen>("s", "All facts", "All facts of this one.",
+        new KeyAction<WalkScreen>("s", "All details", "All details of this one.",
             (s, context) => Transition.Open(s, SheetScreen.At(SheetOf.Holding(context.House, s.Subject(context)!.Item), context.House)))
             { Disabled = NoStep, OnBar = false },
-        new KeyAction<WalkScreen>("f", "Findings", "Goes to the field that mends the worst finding.", (s, context) =>
+        new KeyAction<WalkScreen>("f", "Findings", "Goes to the field that fixes the worst finding.", (s, context) =>
             s.Subject(context) is Unit unit && context.Report.About(unit).FirstOrDefault(x => x.Open) is { } finding
                 ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
                 : Transition.Say(s,

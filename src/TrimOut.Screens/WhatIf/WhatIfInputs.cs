@@ -9,9 +9,11 @@ namespace TrimOut.Screens.WhatIf;
 
 /// <summary>The figures that a what-if is asked with. Nothing of it is saved.</summary>
 internal sealed record WhatIfInputs(
-    Length OneWay, ConductorSize Conductor, Stranding Made, Current Current, int Units, Length Apart, Voltage Supply, Voltage Least, Temperature Warmest)
+    Length OneWay, ConductorSize Conductor, Stranding Made, Current? Current, int Units, Length Apart, Voltage? Supply, Voltage? Least, Temperature Warmest)
 {
-    /// <summary>What is known of a unit and its run, and what is usual where nothing is.</summary>
+    /// <summary>
+    /// What is known of a unit and its run. Where nothing is, a length and a conductor to begin with; volts and currents are blank: sheets say them.
+    /// </summary>
     public static WhatIfInputs From(House house, Unit? unit)
     {
         var run = unit?.Run;
@@ -20,22 +22,37 @@ internal sealed record WhatIfInputs(
         return new(
             (run?.OneWay ?? run?.AtLeast) is { } known && known > Length.Zero ? known : inches ? Length.FromFeet(60) : Length.FromMetres(20),
             cable?.Conductor ?? new ConductorSize.Gauge(16), cable?.Stranding ?? Stranding.Stranded,
-            unit is not null && Load.Of(unit) is { } draws ? draws : new Current(1), 1, inches ? Length.FromFeet(10) : Length.FromMetres(3),
-            run?.Supply ?? house.UsualSupply ?? new Voltage(12), unit?.Kind?.LeastVolts ?? new Voltage(10.2m), house.Job.Get(HouseFacts.ConductorTemperature)
-                ?? new Temperature(30));
+            unit is not null && Load.Of(unit) is { } draws ? draws : house.Job.Get(HouseFacts.BudgetCurrent), 1,
+            inches ? Length.FromFeet(10) : Length.FromMetres(3),
+            run?.Supply ?? house.UsualSupply, unit?.Kind?.LeastVolts, house.Job.Get(HouseFacts.ConductorTemperature) ?? new Temperature(30));
     }
 
     /// <summary>The answer, with what the kit says beside it; or which figure makes no sense.</summary>
-    public Result<Question> Ask(House house, Unit? unit) =>
-        Question.Ask(Conductor, Made, Warmest, Supply, OneWay, Current, Least, Units, Units > 1 ? Apart : default).Then<Question>(answer =>
+    public Result<Question> Ask(House house, Unit? unit) => (Supply, Current, Least) is not ({ } supply, { } current, { } least) ? new Refusal(Wanted!)
+        : Question.Ask(Conductor, Made, Warmest, supply, OneWay, current, least, Units, Units > 1 ? Apart : default).Then<Question>(answer =>
             answer with { Table = InKit(house)?.LongestRun, Allowed = (unit?.Run?.Panel?.Type ?? FirstPanel(house))?.UnitsPerOutput });
+
+    /// <summary>Which figures are blank, and whose sheet says them; null when there is nothing to ask.</summary>
+    public string? Wanted
+    {
+        get
+        {
+            string?[] blank = [Supply is null ? "the supply of the panel" : null, Current is null ? "the current of the unit" : null,
+                Least is null ? "its minimum volts" : null];
+            return blank.OfType<string>().ToList() is { Count: > 0 } some
+                ? $"Ask the sheet for {string.Join(" and ", some)}, and type what it says: nothing is worked out without."
+                : null;
+        }
+    }
 
     /// <summary>The cable of the kit with this conductor.</summary>
     public CableType? InKit(House house) =>
         house.ItemsOf(ItemKind.CableType).Select(i => new CableType(house, i)).FirstOrDefault(c => c.Conductor == Conductor && c.Stranding == Made);
 
     /// <summary>The thinnest gauge that serves for these figures.</summary>
-    public int? Thinnest => Question.ThinnestGauge(Made, Warmest, Supply, OneWay, Current, Least, Units, Units > 1 ? Apart : default);
+    public int? Thinnest => (Supply, Current, Least) is ({ } supply, { } current, { } least)
+        ? Question.ThinnestGauge(Made, Warmest, supply, OneWay, current, least, Units, Units > 1 ? Apart : default)
+        : null;
 
     private static PanelType? FirstPanel(House house) =>
         house.Panels.Select(p => p.Type).FirstOrDefault(t => t is not null) ?? house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i))

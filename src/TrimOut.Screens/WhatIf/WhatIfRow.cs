@@ -15,6 +15,8 @@ namespace TrimOut.Screens.WhatIf;
 internal sealed record WhatIfRow(string Label, string Hint, Func<WhatIfInputs, House, string> Show, Func<WhatIfInputs, House, string,
     Result<WhatIfInputs>> Read, Func<WhatIfInputs, House, int, WhatIfInputs> Step)
 {
+    private const string AskTheSheet = "ask the sheet";
+
     private static readonly ConductorSize[] Sizes = [.. ((int[])[22, 20, 18, 16, 14, 12, 10]).Select(n => new ConductorSize.Gauge(n))];
 
     public static readonly IReadOnlyList<WhatIfRow> All =
@@ -24,28 +26,37 @@ internal sealed record WhatIfRow(string Label, string Hint, Func<WhatIfInputs, H
             (i, h, by) => i with { OneWay = Length.Max(Foot(h), i.OneWay + Foot(h) * (5 * by)) }),
         new("Conductor", "16 AWG, 1.5 mm2", (i, _) => i.Conductor.ToString()!,
             (i, _, t) => ConductorSize.Read(t).Then<WhatIfInputs>(v => i with { Conductor = v }), (i, _, by) => i with { Conductor = Beside(i.Conductor, by) }),
-        new("Made", "solid or stranded", (i, _) => KebabCase.Of(i.Made),
+        new("Solid or stranded", "solid or stranded", (i, _) => KebabCase.Of(i.Made),
             (i, h, t) => CableTypeFacts.Stranding.ReadTyped(t, h).Then<WhatIfInputs>(v => i with { Made = KebabCase.Read<Stranding>(v)!.Value }),
             (i, _, _) => i with { Made = i.Made == Stranding.Solid ? Stranding.Stranded : Stranding.Solid }),
-        new("Current of a unit", "0.8", (i, _) => i.Current.ToString(),
-            (i, _, t) => Number(t, "amperes", 50, ("a", 1), ("ma", 0.001m)).Then<WhatIfInputs>(v => i with { Current = new(v) }),
-            (i, _, by) => i with { Current = new(Math.Max(0.1m, i.Current.Amperes + 0.1m * by)) }),
+        new("Current of a unit", "amperes, as the sheet of the kind says", (i, _) => Said(i.Current),
+            (i, _, t) => Number(t, "amperes", 50, ("a", 1), ("ma", 0.001m)).Then<WhatIfInputs>(v => i with { Current = new Current(v) }),
+            (i, _, by) => i.Current is { } now ? i with { Current = new Current(Math.Max(0.1m, now.Amperes + 0.1m * by)) } : i),
         new("Units on the cable", "1 to 8", (i, _) => i.Units.ToString(CultureInfo.InvariantCulture),
             (i, _, t) => Number(t, "units", 8)
                 .Then<WhatIfInputs>(v => v == Math.Truncate(v) ? i with { Units = (int)v } : new Refusal($"{t} is no whole number.")),
             (i, _, by) => i with { Units = Math.Clamp(i.Units + by, 1, Core.Electrical.WhatIf.MostUnits) }),
-        new("Each farther by", "10 ft, 3 m", (i, h) => i.Units == 1 ? "-" : i.Apart.ShowRounded(h.DisplayUnits, LengthScale.Run),
+        new("Cable between units", "10 ft, 3 m", (i, h) => i.Units == 1 ? "-" : i.Apart.ShowRounded(h.DisplayUnits, LengthScale.Run),
             (i, h, t) => LengthText.Read(t, h.DisplayUnits, LengthScale.Run).Then<WhatIfInputs>(v => i with { Apart = v }),
             (i, h, by) => i with { Apart = Length.Max(Length.Zero, i.Apart + Foot(h) * by) }),
-        new("Supply", "12", (i, _) => i.Supply.ToString(), (i, _, t) => Number(t, "volts", 60, ("v", 1)).Then<WhatIfInputs>(v => i with { Supply = new(v) }),
-            (i, _, by) => i with { Supply = new(Math.Clamp(i.Supply.Volts + by, 1, 60)) }),
-        new("Least at a unit", "10.2", (i, _) => i.Least.ToString(),
-            (i, _, t) => Number(t, "volts", 60, ("v", 1)).Then<WhatIfInputs>(v => i with { Least = new(v) }),
-            (i, _, by) => i with { Least = new(Math.Clamp(i.Least.Volts + 0.1m * by, 0, i.Supply.Volts)) }),
-        new("Warmest cable", "30", (i, _) => i.Warmest.ToString(),
+        new("Supply", "volts, as the sheet of the panel says", (i, _) => Said(i.Supply),
+            (i, _, t) => Number(t, "volts", 60, ("v", 1)).Then<WhatIfInputs>(v => i with { Supply = new Voltage(v) }),
+            (i, _, by) => i.Supply is { } now ? i with { Supply = new Voltage(Math.Clamp(now.Volts + by, 1, 60)) } : i),
+        new("Minimum volts", "volts, as the sheet of the kind says", (i, _) => Said(i.Least),
+            (i, _, t) => Number(t, "volts", 60, ("v", 1)).Then<WhatIfInputs>(v => i with { Least = new Voltage(v) }),
+            (i, _, by) => i.Least is { } now
+                ? i with { Least = new Voltage(Math.Clamp(now.Volts + 0.1m * by, 0, i.Supply?.Volts ?? Core.Electrical.WhatIf.MostVolts)) }
+                : i),
+        new("Max cable temp", "30", (i, _) => i.Warmest.ToString(),
             (i, _, t) => NumberText.Read(t, "degrees Celsius", -60, 150, ("", 1), ("c", 1)).Then<WhatIfInputs>(v => i with { Warmest = new(v) }),
             (i, _, by) => i with { Warmest = new(Math.Clamp(i.Warmest.Celsius + 5 * by, -60, 150)) }),
     ];
+
+    /// <summary>Whether nothing is typed for it yet.</summary>
+    public bool IsBlank(WhatIfInputs inputs) => Show(inputs, House.Empty) == AskTheSheet;
+
+    private static string Said<T>(T? value)
+        where T : struct => value?.ToString() ?? AskTheSheet;
 
     private static Length Foot(House house) => house.DisplayUnits == DisplayUnits.Inches ? Length.FromFeet(1) : Length.FromMillimetres(200);
 

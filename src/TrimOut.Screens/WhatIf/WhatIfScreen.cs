@@ -31,7 +31,7 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
         var answer = Answer(house, Inputs);
         if (!answer.Ok)
         {
-            area.Part(40, 0, area.Width - 41, 8).PutWrapped(0, 0, 6, answer.Reason!, Tone.Stop);
+            area.Part(40, 0, area.Width - 41, 8).PutWrapped(0, 0, 6, answer.Reason!, Inputs.Wanted is null ? Tone.Stop : Tone.Caution);
             return;
         }
         DrawArriving(area.Part(40, 0, area.Width - 41, WhatIfRow.All.Count), answer.Value, context);
@@ -111,13 +111,15 @@ internal static class WhatIfKeys
     private static Transition Step(WhatIfScreen s, ScreenContext context, int by)
     {
         var inputs = WhatIfRow.All[s.Selected].Step(s.Inputs, context.House, by);
-        return s.Answer(context.House, inputs) is { Ok: false } refused ? Transition.Say(s, refused.Reason!) : new Transition(s with { Inputs = inputs });
+        return inputs == s.Inputs && inputs.Wanted is not null ? Transition.Say(s, "Ask the sheet first: Enter types what it says.")
+            : Refused(s, context, inputs) is { } reason ? Transition.Say(s, reason)
+            : new Transition(s with { Inputs = inputs });
     }
 
     private static Entry Edit(WhatIfScreen s, ScreenContext context)
     {
         var row = WhatIfRow.All[s.Selected];
-        return new Entry(row.Label, row.Show(s.Inputs, context.House), row.Hint,
+        return new Entry(row.Label, row.IsBlank(s.Inputs) ? "" : row.Show(s.Inputs, context.House), row.Hint,
             (text, now) => Read(row, s, now, text).Then<Transition>(inputs => new Transition(s with { Inputs = inputs })))
         {
             Echo = (text, now) => Read(row, s, now, text).Then<string>(_ => $"{row.Label}: {row.Hint}"),
@@ -126,5 +128,9 @@ internal static class WhatIfKeys
 
     private static Result<WhatIfInputs> Read(WhatIfRow row, WhatIfScreen s, ScreenContext context, string text) =>
         row.Read(s.Inputs, context.House, text.Trim())
-            .Then<WhatIfInputs>(inputs => s.Answer(context.House, inputs) is { Ok: false } refused ? new Refusal(refused.Reason!) : inputs);
+            .Then<WhatIfInputs>(inputs => Refused(s, context, inputs) is { } reason ? new Refusal(reason) : inputs);
+
+    /// <summary>Which figure makes no sense; null while others are blank.</summary>
+    private static string? Refused(WhatIfScreen s, ScreenContext context, WhatIfInputs inputs) =>
+        inputs.Wanted is null && s.Answer(context.House, inputs) is { Ok: false } refused ? refused.Reason : null;
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using TrimOut.Core.Units;
 using TrimOut.Core;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
@@ -42,7 +43,8 @@ internal static class CheckVerb
             text.Append(CultureInfo.InvariantCulture,
                 $"missing {report.House.NameOf(missing.Subject)}: {missing.NotChecked.Missing.In(report.House)} [{missing.Check.Id}]\n");
         text.Append(CultureInfo.InvariantCulture,
-            $"{report.OpenStops.Count()} open stops, {report.Findings.Length} findings, {report.Missing.Length} not checked, {report.Passed} fine\n");
+            $"{NumberText.Counted(report.OpenStops.Count(), "open stop")}, {NumberText.Counted(report.Findings.Length, "finding")}, " +
+                $"{report.Missing.Length} not checked, {report.Passed} fine\n");
         return text.ToString();
     }
 

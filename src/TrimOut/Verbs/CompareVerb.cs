@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using TrimOut.Core.Units;
 using TrimOut.Core;
 using TrimOut.Core.History;
 
@@ -34,7 +35,7 @@ internal static class CompareVerb
 
         void Changes(IReadOnlyList<Change> changes, string where)
         {
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Only in {where}: {changes.Count} changes"));
+            to.WriteLine($"Only in {where}: {NumberText.Counted(changes.Count, "change")}");
             foreach (var change in changes)
                 to.WriteLine(string.Create(CultureInfo.InvariantCulture,
                     $"  {change.SaidAt:yyyy-MM-dd HH:mm} {ShownText.Line(change.By)}: {ShownText.Line(change.What)}"));

@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Globalization;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
 using TrimOut.HouseFile.Files;
 using TrimOut.HouseFile.Schedules;
 
@@ -81,6 +82,6 @@ internal static class ImportVerb
         foreach (var problem in plan.Problems)
             Common.Say(string.Create(CultureInfo.InvariantCulture,
                 $"Line {problem.Line}, column {problem.Column}: {problem.Reason} {(problem.RowLost ? "The row was left out." : "Left empty.")}"));
-        Common.Say(string.Create(CultureInfo.InvariantCulture, $"{plan.Windows.Length} windows, {plan.Problems.Length} things that could not be read."));
+        Common.Say($"{NumberText.Counted(plan.Windows.Length, "window")}, {NumberText.Counted(plan.Problems.Length, "thing")} that could not be read.");
     }
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
@@ -17,8 +16,8 @@ internal static class KitVerb
     public static Command Build()
     {
         var path = Common.AnyHouse();
-        var verb = new Command("kit", "List the parts of a house, a line each: sort, name, values, how many are blank, how many nobody held against the sheet, "
-            + "and how many checks wait, with tabs between.") { path, Common.GoOn };
+        var verb = new Command("kit", "List the parts of a house, a line each: sort, name, values, how many are blank, how many were not checked "
+            + "against the sheet, and how many checks wait, with tabs between.") { path, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
@@ -82,7 +81,7 @@ internal static class KitVerb
                 var (come, go) = TakePart.Effect(CheckReport.Of(scribe.House), draft.Value);
                 foreach (var finding in come)
                     Common.Say($"Then found: {scribe.House.NameOf(finding.Subject)}: {finding.Found.Message.In(scribe.House)}");
-                Common.Say(string.Create(CultureInfo.InvariantCulture, $"{come.Length} findings come, {go.Length} go."));
+                Common.Say($"{NumberText.Counted(come.Length, "finding comes", "findings come")}, {NumberText.Counted(go.Length, "goes", "go")}.");
                 Common.Say(parsed.GetValue(dry) ? "Nothing was taken: this was a try." : $"Saved: {scribe.Record(draft.Value).OrEnd(ExitCode.Disk).What}.");
                 return ExitCode.Fine;
             }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using TrimOut.Core.Units;
 using TrimOut.Core;
 using TrimOut.Core.History;
 
@@ -29,7 +30,7 @@ internal static class MergeVerb
                     house.Take(merge.New);
                 var uncounted = HouseSource.Tell(merge.Merged);
                 Common.Say(string.Create(CultureInfo.InvariantCulture,
-                    $"{merge.New.Length} changes {(parsed.GetValue(dry) ? "would come in: this was a try" : "came in")}."));
+                    $"{NumberText.Counted(merge.New.Length, "change")} {(parsed.GetValue(dry) ? "would come in: this was a try" : "came in")}."));
                 foreach (var disagreement in merge.Disagreements)
                     Common.Say($"{ConflictsVerb.Line(disagreement, merge.Merged.House)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
                 foreach (var removal in merge.Removals)

@@ -16,7 +16,7 @@ internal static class OpenVerb
             Description = "A .trimout file, or a folder with a sample job: of that a house file of your own is " +
             "made the first time."
         };
-        var read = new Option<bool>("--read-only") { Description = "Only look; goes also while another program has the house open." };
+        var read = new Option<bool>("--read-only") { Description = "View only; goes also while another program has the house open." };
         var by = Common.By();
         var verb = new Command("open", "Open a house on the screens.") { path, read, by, Common.GoOn };
         verb.SetAction(parsed => Run(parsed.GetValue(by)!, parsed.GetRequiredValue(path), parsed.GetValue(read) || parsed.GetValue(Common.GoOn),

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Globalization;
 using TrimOut.Core.History;
+using TrimOut.Core.Units;
 using TrimOut.HouseFile;
 using TrimOut.HouseFile.Rescues;
 
@@ -34,7 +34,7 @@ internal static class RescueVerb
                 throw new VerbException(ExitCode.BadData, $"Nothing in {parsed.GetRequiredValue(damaged)} could be rescued.");
             HouseLog.Of(rescued.Changes).OrEnd(ExitCode.BadData);
             using var made = HouseOnDisk.Create(Common.WithEnding(parsed.GetRequiredValue(path)), TimeProvider.System, rescued.Changes);
-            Common.Say(string.Create(CultureInfo.InvariantCulture, $"Made {made.Where} with {rescued.Changes.Length} changes."));
+            Common.Say($"Made {made.Where} with {NumberText.Counted(rescued.Changes.Length, "change")}.");
             return rescued.Lost.IsEmpty ? ExitCode.Fine : ExitCode.LeftOut;
         });
         return verb;

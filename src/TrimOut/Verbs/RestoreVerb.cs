@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Globalization;
 using TrimOut.Core.History;
+using TrimOut.Core.Units;
 using TrimOut.Desks;
 using TrimOut.HouseFile;
 
@@ -27,7 +27,7 @@ internal static class RestoreVerb
                 return look.End(Replace(file, source, log, parsed.GetValue(replace)));
             using var house = HouseOnDisk.Create(file, TimeProvider.System, log.Changes, KeptPlace.NotBrief());
             house.KeepAtClosing(() => log);
-            Common.Say(string.Create(CultureInfo.InvariantCulture, $"Made {house.Where} with {log.Changes.Count} changes."));
+            Common.Say($"Made {house.Where} with {NumberText.Counted(log.Changes.Count, "change")}.");
             return look.End(HouseSource.Tell(log) == 0 ? ExitCode.Fine : ExitCode.LeftOut);
         });
         return verb;

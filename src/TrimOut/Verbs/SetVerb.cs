@@ -20,7 +20,7 @@ internal static class SetVerb
         var path = Common.House();
         var by = Common.By();
         var verb = new Command("set",
-            "Put values that come on standard input: tag, fact and value with tabs between, a line each. A line's number is written when it is saved. " +
+            "Put values that come on standard input: tag, detail and value with tabs between, a line each. A line's number is written when it is saved. " +
                 "Ends with 2 when a line was refused.") { path, by };
         verb.SetAction(parsed =>
         {
@@ -53,7 +53,7 @@ internal static class SetVerb
     private static Result<Draft> Read(House house, string line)
     {
         if (line.Split('\t', 3) is not [var tag, var name, var value])
-            return new Refusal("Write tag, fact and value with a tab between.");
+            return new Refusal("Write tag, detail and value with a tab between.");
         var unit = house.Units.FirstOrDefault(u => SameName.Comparer.Equals(u.Tag, tag));
         var window = house.FindTag(tag.Trim()) ?? unit?.Window;
         if (window is null)
@@ -64,6 +64,6 @@ internal static class SetVerb
             if (FactTable.Find(item.Kind, name.Trim()) is { IsKeyed: false } fact)
                 return SetFact.Typed(house, item, fact, value);
         }
-        return new Refusal($"There is no fact {name.Trim()} of a window, a unit or a home run.");
+        return new Refusal($"There is no detail called {name.Trim()} of a window, a unit or a home run.");
     }
 }

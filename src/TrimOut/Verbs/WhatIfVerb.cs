@@ -15,8 +15,8 @@ internal static class WhatIfVerb
         var length = new Argument<string>("LENGTH") { Description = "Length of the run, one way: \"62 ft\" or \"18.9 m\"." };
         var conductor = new Argument<string>("CONDUCTOR") { Description = "\"16 AWG\" or \"1.5 mm2\"." };
         var current = new Argument<string>("CURRENT") { Description = "Current in amperes." };
-        var supply = new Option<string>("--supply") { Description = "Volts at the panel.", HelpName = "volts", DefaultValueFactory = _ => "12" };
-        var least = new Option<string>("--least") { Description = "The least volts that must arrive.", HelpName = "volts", DefaultValueFactory = _ => "10.2" };
+        var supply = new Option<string>("--supply") { Description = "Volts at the panel, by its sheet.", HelpName = "volts" };
+        var least = new Option<string>("--least") { Description = "Minimum volts at the unit, by its sheet.", HelpName = "volts" };
         var warmest = new Option<string>("--warmest")
         {
             Description = "Temperature of the conductor in degrees Celsius.",
@@ -45,8 +45,8 @@ internal static class WhatIfVerb
         {
             var made = parsed.GetValue(solid) ? Stranding.Solid : Stranding.Stranded;
             var answer =
-                Number(parsed.GetValue(supply), "supply volts").Then(volts =>
-                Number(parsed.GetValue(least), "least volts").Then(fewest =>
+                FromSheet(parsed.GetValue(supply), "supply volts", "panel", "--supply").Then(volts =>
+                FromSheet(parsed.GetValue(least), "minimum volts", "unit", "--least").Then(fewest =>
                 Number(parsed.GetValue(warmest), "degrees").Then(degrees =>
                 Number(parsed.GetValue(current), "amperes").Then(amps =>
                 LengthText.Read(parsed.GetValue(length), DisplayUnits.Inches, LengthScale.Run).Then(run =>
@@ -98,6 +98,10 @@ internal static class WhatIfVerb
 
     private static Result<int> Whole(string? typed, string what) =>
         Number(typed, what).Then<int>(n => n == Math.Truncate(n) ? (int)n : new Refusal($"{typed} is no whole number of {what}."));
+
+    private static Result<decimal> FromSheet(string? typed, string what, string part, string option) => typed is null
+        ? new Refusal($"Read the {what} off the sheet of the {part}, and give them: {option} VOLTS. They differ from maker to maker.")
+        : Number(typed, what);
 
     private static Result<decimal> Number(string? typed, string what) => NumberText.Read(typed, what, -1000, 1000, ("", 1), ("v", 1), ("a", 1), ("c", 1));
 

@@ -51,7 +51,7 @@ public class SetFactTests
     public void AFactOfAnotherItemIsRefused()
     {
         var job = Jobs.Walked();
-        Assert.EndsWith("is not a fact of this item.", SetFact.Typed(job.House, job.Unit("W01").Item, WindowFacts.RoughWidth, "36").Reason,
+        Assert.EndsWith("is not a detail of this item.", SetFact.Typed(job.House, job.Unit("W01").Item, WindowFacts.RoughWidth, "36").Reason,
             StringComparison.Ordinal);
     }
 

@@ -31,8 +31,8 @@ public class WhatIfTests
     [InlineData(12, 50, 0, 10, "Current: ")]
     [InlineData(12, 50, -1, 10, "Current: ")]
     [InlineData(12, 50, 51, 10, "Current: ")]
-    [InlineData(12, 50, 1, 13, "Least volts: ")]
-    [InlineData(12, 50, 1, -1, "Least volts: ")]
+    [InlineData(12, 50, 1, 13, "Minimum volts: ")]
+    [InlineData(12, 50, 1, -1, "Minimum volts: ")]
     public void AFigureThatMakesNoSenseIsNamed(int supply, int metres, int amps, int least, string named) =>
         Assert.StartsWith(named, Ask(supply, metres, amps, least).Reason, StringComparison.Ordinal);
 

@@ -97,8 +97,8 @@ public class LaterStepsTests
         job.Mark("W01", "moves-free");
         Assert.Contains(Levelled, Second.Asked(Phase.Hang, job.Unit("W01")));
         Assert.True(job.Scribe.Undo().Ok);
-        job.Do(new Draft("Undo: mark taken away",
-            [new Edit.Undo(job.Scribe.Log.Changes.Last(c => c.What.EndsWith("mark taken away", StringComparison.Ordinal)).Id)]));
+        job.Do(new Draft("Undo: mark cleared",
+            [new Edit.Undo(job.Scribe.Log.Changes.Last(c => c.What.EndsWith("mark cleared", StringComparison.Ordinal)).Id)]));
         Assert.DoesNotContain(Levelled, Second.Asked(Phase.Hang, job.Unit("W01")));
     }
 

@@ -10,8 +10,8 @@ namespace TrimOut.Papers.Tests.TradePapers;
 
 public class OrderSheetTests
 {
-    private const string Sheet = "Sheet 1, frozen on 2026-03-02";
-    private const string Since = "Changed since they were frozen";
+    private const string Sheet = "Order 1, placed on 2026-03-02";
+    private const string Since = "Changed since the order";
     private const string Day = "2026-03-02";
 
     [Fact]
@@ -47,7 +47,7 @@ public class OrderSheetTests
         Assert.Equal(["W01", "The unit", "ordered", "removed", "Test crew", Day], Changes(job)[0]);
         Assert.Equal("W01", Page(job).TableUnder(Sheet).Single()[0]);
         Assert.Contains("A-4711", OrderSheet.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown, StringComparison.Ordinal);
-        Assert.Equal(["W02"], Page(job).TableUnder("Not frozen yet").Select(r => r[0]));
+        Assert.Equal(["W02"], Page(job).TableUnder("Not ordered yet").Select(r => r[0]));
     }
 
     [Fact]
@@ -62,7 +62,7 @@ public class OrderSheetTests
     public void AWindowThatWasAddedAfterTheFreezeIsListedAsOnNoSheet()
     {
         var job = Frozen().Window("W02");
-        Assert.Equal(["W02", "The unit", "–", "added, on no sheet yet", "Test crew", Day], Changes(job).Single());
+        Assert.Equal(["W02", "The unit", "–", "added, not ordered yet", "Test crew", Day], Changes(job).Single());
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public class OrderSheetTests
     {
         var job = Frozen();
         job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id));
-        Assert.Equal([["W01", "Box label", "W01", "W01A", "Test crew", Day], ["W01B", "The unit", "–", "added, on no sheet yet", "Test crew", Day]],
+        Assert.Equal([["W01", "Box label", "W01", "W01A", "Test crew", Day], ["W01B", "The unit", "–", "added, not ordered yet", "Test crew", Day]],
             Changes(job));
         Assert.Equal("W01", Page(job).TableUnder(Sheet).Single()[0]);
     }
@@ -163,8 +163,8 @@ public class OrderSheetTests
     public void WhateverTheSizeIsWorkedOutOfIsListed()
     {
         var kit = Measured(j => j.Say("W01", WindowFacts.WidthTop, "45 1/8")).SayOf("Roller", CoveringKindFacts.RoundTo, "2");
-        Assert.Equal([["W01", "Width by the measures", "45\"", "44\"", "Test crew", Day], ["W01", "Rounded to"]],
-            Changes(kit).Select(r => r[1] == "Rounded to" ? r.Take(2) : r));
+        Assert.Equal([["W01", "Width by the measures", "45\"", "44\"", "Test crew", Day], ["W01", "Order step"]],
+            Changes(kit).Select(r => r[1] == "Order step" ? r.Take(2) : r));
         var outside = Measured(j => j.Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.OverlapEachSide, "2"))
             .Say("W01", WindowFacts.OverlapEachSide, "3");
         Assert.Equal([("Width by the measures", "49\"", "51\""), ("Overlap each side", "2\"", "3\"")], Changes(outside).Select(r => (r[1], r[2], r[3])));
@@ -178,7 +178,7 @@ public class OrderSheetTests
         var rows = CsvTableTests.Read(OrderSheet.Paper.Csv!(FinishedHouse.Data(job.Scribe.Log)));
         int Column(string name) => Array.IndexOf(rows[0], name);
         Assert.Equal([["1", "W01", "45\"", "order width"], ["1", "W02", "", "removed"], ["", "W03", "", ""]],
-            rows.Skip(1).Select(r => new[] { r[0], r[1], r[Column("order width")], r[Column("changed since it was frozen")] }));
+            rows.Skip(1).Select(r => new[] { r[0], r[1], r[Column("order width")], r[Column("changed since the order")] }));
     }
 
     [Fact]

@@ -1,5 +1,8 @@
 using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Units;
 using TrimOut.Testing;
 
 namespace TrimOut.Screens.Tests.Stories;
@@ -21,6 +24,18 @@ public class AskingStories
         using var user = At(Roughed());
         user.Press("=", "enter").Type("150 ft").Press("down").Press("left").Sees("18 AWG").Sees("too long").Press("right").Sees("16 AWG")
             .DoesNotSee("too long");
+    }
+
+    [Fact]
+    public void VoltsAndCurrentOfABlankKitAreAskedForAndNothingIsWorkedOutBefore()
+    {
+        var scribe = new Scribe(new MemoryStore(), new FakeTimeProvider(), "Ash");
+        Assert.True(NewHouse.Begin("Blank house", DisplayUnits.Inches).Then(scribe.Record).Ok);
+        using var user = At(new TestJob(store: new MemoryStore("laptop", scribe.Log.Changes)).Window("W01"));
+        user.Press("=").Sees("ask the sheet").Sees("Ask the sheet for the supply").Sees("current of the unit").DoesNotSee("arrive of").DoesNotSee("12 V");
+        user.Press("down", "down", "down", "right").Sees("Ask the sheet first");
+        user.Press("enter").Type("0.7").Sees("Ask the sheet for the supply").DoesNotSee("current of the unit").Sees("0.7 A");
+        user.Press("down", "down", "down", "enter").Type("21").Press("down", "enter").Type("18").Sees("V arrive of 21 V");
     }
 
     [Fact]

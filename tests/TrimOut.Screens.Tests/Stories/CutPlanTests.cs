@@ -49,12 +49,12 @@ public class CutPlanTests
     {
         var shell = AtCables();
         Planned(shell);
-        Assert.DoesNotContain("plans them anew", shell.Draw(100, 30).ToText(), StringComparison.Ordinal);
+        Assert.DoesNotContain("plans them again", shell.Draw(100, 30).ToText(), StringComparison.Ordinal);
         shell.Press("u");
         shell.Press("u");
-        Assert.Contains("plans them anew", shell.Draw(100, 30).ToText(), StringComparison.Ordinal);
+        Assert.Contains("plans them again", shell.Draw(100, 30).ToText(), StringComparison.Ordinal);
         Planned(shell);
-        Assert.DoesNotContain("plans them anew", shell.Draw(100, 30).ToText(), StringComparison.Ordinal);
+        Assert.DoesNotContain("plans them again", shell.Draw(100, 30).ToText(), StringComparison.Ordinal);
         shell.Press("esc");
         Assert.IsType<CablesScreen>(shell.Screen);
     }

@@ -73,7 +73,7 @@ public class WalkTests
         user.Press("2", "]");
         while (((Walk.WalkScreen)user.Shell.Screen).StepId != "tested-first")
             user.Press("right");
-        user.Press("x").Type("12 ohm").Sees("CARE The loop reads 12 ohm");
+        user.Press("x").Type("12 ohm").Sees("CAUTION The loop reads 12 ohm");
     }
 
     [Fact]

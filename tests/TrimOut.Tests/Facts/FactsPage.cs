@@ -42,17 +42,17 @@ internal static class FactsPage
     public static string Of()
     {
         var page = new StringBuilder("""
-            # Facts
+            # Details
 
-            Every fact that TrimOut knows, and who reads it. This page is made by a test that has each check, plan, paper and screen read five houses and notes
-            what it reads; a fact that nobody reads has a word that says why it is kept. Sheets, the kit's screen, the history and imports take and show every
-            fact, and four checks ask of any fact whether something is there: they are not named here.
+            Every detail that TrimOut knows, and who reads it. This page is made by a test that has each check, plan, paper and screen read five houses and
+            notes what it reads; a detail that nobody reads has a word that says why it is kept. Sheets, the kit's screen, the history and imports take and show
+            every detail, and four checks ask of any detail whether something is there: they are not named here.
 
             """);
         foreach (var subject in FactTable.All.GroupBy(f => f.Subject))
         {
             page.Append(CultureInfo.InvariantCulture, $"\n## {SubjectWords.Of(subject.Key)}\n\n")
-                .Append("| Fact | Label | What it is | May be | Read by |\n|---|---|---|---|---|\n");
+                .Append("| Name in files | Label | What it is | May be | Read by |\n|---|---|---|---|---|\n");
             foreach (var fact in subject)
                 page.Append(CultureInfo.InvariantCulture, $"| `{fact.Name}` | {fact.Label} | {fact.Help} | {fact.Hint} | {ReadBy(fact)} |\n");
         }

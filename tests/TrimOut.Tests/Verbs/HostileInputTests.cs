@@ -92,7 +92,7 @@ public sealed class HostileInputTests : IDisposable
         foreach (var verb in new[] { "check", "history", "windows", "parts", "conflicts", "set" })
         {
             var error = _run.Run(verb, house).Error;
-            Assert.True(error.Contains("No fact of this version is called that", StringComparison.Ordinal), $"{verb}: {error}");
+            Assert.True(error.Contains("No detail of this version is called that", StringComparison.Ordinal), $"{verb}: {error}");
             Assert.Contains("can't be \"mm", error, StringComparison.Ordinal);
             Assert.Contains("which isn't there", error, StringComparison.Ordinal);
         }

@@ -10,7 +10,7 @@ public sealed class WhatIfVerbTests : IDisposable
     [Fact]
     public void WhatArrivesIsWorkedOut()
     {
-        var ended = _run.Run("what-if", "50 m", "1 mm2", "1", "--solid", "--warmest", "20", "--least", "10");
+        var ended = _run.Run("what-if", "50 m", "1 mm2", "1", "--solid", "--warmest", "20", "--supply", "12", "--least", "10");
         Assert.Equal(0, ended.Code);
         Assert.StartsWith("10.190 V arrive of 12 V: 15.1 % are lost over 1.810 ohm out and back.\nEnough: 0.190 V to spare of 10 V.", ended.Output,
             StringComparison.Ordinal);
@@ -19,7 +19,7 @@ public sealed class WhatIfVerbTests : IDisposable
     [Fact]
     public void TooLittleIsSaidByTheExitCode()
     {
-        var ended = _run.Run("what-if", "400 ft", "20 AWG", "1");
+        var ended = _run.Run("what-if", "400 ft", "20 AWG", "1", "--supply", "12", "--least", "10.2");
         Assert.Equal(1, ended.Code);
         Assert.Contains("That is too little", ended.Output, StringComparison.Ordinal);
     }
@@ -28,7 +28,7 @@ public sealed class WhatIfVerbTests : IDisposable
     [Fact]
     public void TheMakersTableGovernsWhereItIsTighter()
     {
-        var ended = _run.Run("what-if", "76 ft", "20 AWG", "0.5", "--table", "75 ft");
+        var ended = _run.Run("what-if", "76 ft", "20 AWG", "0.5", "--supply", "12", "--least", "10.2", "--table", "75 ft");
         Assert.Equal(1, ended.Code);
         Assert.Contains("The maker's table ends at 75.0 ft (22.86 m): the table governs, with 1.0 ft (0.30 m) too much.", ended.Output,
             StringComparison.Ordinal);
@@ -38,7 +38,7 @@ public sealed class WhatIfVerbTests : IDisposable
     [Fact]
     public void SeveralUnitsOnOneCableAreRefusedUnlessTheSheetAllowsThem()
     {
-        string[] asked = ["what-if", "20 m", "1 mm2", "1", "--solid", "--warmest", "20", "--least", "10", "--units", "2", "--apart", "10 m"];
+        string[] asked = ["what-if", "20 m", "1 mm2", "1", "--solid", "--warmest", "20", "--supply", "12", "--least", "10", "--units", "2", "--apart", "10 m"];
         var refused = _run.Run(asked);
         Assert.Equal(1, refused.Code);
         Assert.StartsWith("10.190 V arrive of 12 V at the last unit", refused.Output, StringComparison.Ordinal);
@@ -49,13 +49,24 @@ public sealed class WhatIfVerbTests : IDisposable
     }
 
     [Theory]
+    [InlineData("--least", "Read the supply volts off the sheet of the panel")]
+    [InlineData("--supply", "Read the minimum volts off the sheet of the unit")]
+    public void VoltsThatOnlyASheetSaysAreAskedFor(string given, string said)
+    {
+        var ended = _run.Run("what-if", "50 ft", "16 AWG", "1", given, "11");
+        Assert.Equal(64, ended.Code);
+        Assert.Contains(said, ended.Error, StringComparison.Ordinal);
+        Assert.Empty(ended.Output);
+    }
+
+    [Theory]
     [InlineData("--units", "0", "Units: ")]
     [InlineData("--units", "1.5", "is no whole number of units")]
     [InlineData("--apart", "x", "is no length")]
     [InlineData("--table", "-1 ft", "can't be negative")]
     public void AnOptionThatMakesNoSenseIsNamed(string option, string value, string said)
     {
-        var ended = _run.Run("what-if", "50 ft", "16", "1", $"{option}={value}");
+        var ended = _run.Run("what-if", "50 ft", "16", "1", "--supply", "12", "--least", "10.2", $"{option}={value}");
         Assert.Equal(64, ended.Code);
         Assert.Contains(said, ended.Error, StringComparison.Ordinal);
     }
@@ -77,7 +88,7 @@ public sealed class WhatIfVerbTests : IDisposable
     [InlineData("50 ft", "16", "0", "Current: ")]
     public void AFigureThatMakesNoSenseIsNamed(string length, string conductor, string current, string said)
     {
-        var ended = _run.Run("what-if", "--", length, conductor, current);
+        var ended = _run.Run("what-if", "--supply", "12", "--least", "10.2", "--", length, conductor, current);
         Assert.Equal(64, ended.Code);
         Assert.Contains(said, ended.Error, StringComparison.Ordinal);
         Assert.Empty(ended.Output);

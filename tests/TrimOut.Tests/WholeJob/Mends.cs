@@ -6,7 +6,7 @@ using TrimOut.Core.Units;
 
 namespace TrimOut.Tests.WholeJob;
 
-/// <summary>What is typed into the field that mends a finding; where nothing typed can mend it, it is waived.</summary>
+/// <summary>What is typed into the field that fixes a finding; where nothing typed can mend it, it is waived.</summary>
 internal static class Mends
 {
     public static string? For(Finding finding, House house)

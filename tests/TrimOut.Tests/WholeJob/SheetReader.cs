@@ -42,6 +42,7 @@ internal sealed class SheetReader(TerminalUser user)
         [CoveringKindFacts.LimitsHow] = "Bring it there.",
         [CoveringKindFacts.LimitHold] = "3",
         [CoveringKindFacts.LimitCue] = "it whistles low",
+        [CoveringKindFacts.MiddleScrew] = "none",
         [CoveringKindFacts.PresetHold] = "6",
         [CoveringKindFacts.PresetCue] = "the bar nods",
         [CableTypeFacts.Stranding] = "stranded",

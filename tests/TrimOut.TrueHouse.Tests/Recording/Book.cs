@@ -151,7 +151,7 @@ public sealed class Book
     /// <summary>Puts what the program offers, as a person takes it.</summary>
     public void TakeOffered(string unit, params Fact[] facts) => Put(unit, [.. facts.Select(f => (f, Offers.For(Unit(unit), f)))]);
 
-    /// <summary>Says that all values of a part were held against its sheet.</summary>
+    /// <summary>Says that all values of a part were checked against its sheet.</summary>
     public void HoldAgainstSheet(ItemKind kind, string name)
     {
         if (_slips.Marks(name, "sheet"))

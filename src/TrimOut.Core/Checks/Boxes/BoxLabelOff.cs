@@ -16,7 +16,7 @@ public sealed class BoxLabelOff : UnitCheck
     private static readonly Message LookForBox = new("Look for the box of {0}, and measure what is in this one.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("box-label-off", "Box carries another tag", Severity.Stop, Phase.Receive,
+    public override CheckInfo Info { get; } = new("box-label-off", "Box has another tag", Severity.Stop, Phase.Receive,
         new Source(Source.CommonPractice, "box label = tag of the unit"));
 
     /// <inheritdoc/>

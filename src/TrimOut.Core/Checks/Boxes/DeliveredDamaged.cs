@@ -16,7 +16,7 @@ public sealed class DeliveredDamaged : UnitCheck
     private static readonly Message RaiseIt = new("Photograph it, raise it with the maker, and write none once a whole one is there.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("delivered-damaged", "Came damaged", Severity.Caution, Phase.Receive,
+    public override CheckInfo Info { get; } = new("delivered-damaged", "Delivered damaged", Severity.Caution, Phase.Receive,
         new Source(Source.CommonPractice, "damage = none"));
 
     /// <inheritdoc/>

@@ -20,7 +20,7 @@ public sealed class DeliveredSizeOff : UnitCheck
     public static readonly Length Tolerance = Length.FromInches(0, 1, 16);
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("delivered-size-off", "Delivered size is not the ordered one", Severity.Stop, Phase.Receive,
+    public override CheckInfo Info { get; } = new("delivered-size-off", "Delivered size is not the order size", Severity.Stop, Phase.Receive,
         new Source(Source.CommonPractice, "delivered - ordered within 1/16 in"));
 
     /// <inheritdoc/>

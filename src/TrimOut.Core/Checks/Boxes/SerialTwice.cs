@@ -16,7 +16,7 @@ public sealed class SerialTwice : HouseCheck
     private static readonly Message ReadAgain = new("Read the serial on both units, and put the wrong one right.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("serial-twice", "Two units have one serial", Severity.Caution, Phase.Receive,
+    public override CheckInfo Info { get; } = new("serial-twice", "Two units have the same serial number", Severity.Caution, Phase.Receive,
         new Source(Source.CommonPractice, "every serial once"));
 
     /// <inheritdoc/>

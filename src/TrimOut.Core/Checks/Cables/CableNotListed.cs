@@ -27,7 +27,7 @@ public sealed class CableNotListed : RunCheck
     public static readonly Length Thin = Length.FromMillimetres(6);
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("cable-not-listed", "Cable is not listed for its way", Severity.Stop, Phase.RoughIn,
+    public override CheckInfo Info { get; } = new("cable-not-listed", "Cable is not listed for where it runs", Severity.Stop, Phase.RoughIn,
         new Source(CableListings.Edition + "; the code in force governs",
             "air-handling space: CL2P; between floors: CL2R; in a wall: CL2; or what may stand in for these, or a conduit that relaxes it"));
 

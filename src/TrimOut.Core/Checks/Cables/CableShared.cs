@@ -16,8 +16,8 @@ public sealed class CableShared : HouseCheck
 {
     private static readonly Message Circle = new("{0} branches off a cable that comes back to it: none of them begins at a panel.", "circle");
     private static readonly Message SayWhichBegins = new("Say which of them begins at the panel.");
-    private static readonly Message OneAllowed = new("{0} hang on one cable; the sheet allows 1 unit on an output.");
-    private static readonly Message SeveralAllowed = new("{0} hang on one cable; the sheet allows {1} units on an output.");
+    private static readonly Message OneAllowed = new("{0} share one cable; the sheet allows 1 unit on an output.");
+    private static readonly Message SeveralAllowed = new("{0} share one cable; the sheet allows {1} units on an output.");
     private static readonly Message AllTogether = new("{0} All together, {1} would arrive here.");
     private static readonly Message RunForEach = new("Pull a home run for each unit, while the wall is open.");
     private static readonly Message AskMaker = new("Ask the maker whether the output may feed them all; else power one of them another way.");
@@ -27,7 +27,7 @@ public sealed class CableShared : HouseCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cable-shared", "Several units on one cable", Severity.Stop, Phase.RoughIn,
         new Source("Ohm's law; the currents of all units behind a stretch add. The maker's sheet says whether it is allowed",
-            "units on the cable <= units per output; volts at each = volts before it - 2 x stretch x ohms per metre x current of all behind >= least " +
+            "units on the cable <= units per output; volts at each = volts before it - 2 x stretch x ohms per metre x current of all behind >= minimum " +
                 "volts; way to each <= longest run"));
 
     /// <inheritdoc/>
@@ -103,7 +103,7 @@ public sealed class CableShared : HouseCheck
             ("supply", runs[0].Supply!.Value.ToString()), ("units on the cable", NumberText.Plain(runs.Count)),
             ("its stretch", Stretch(run)!.Value.RunIn(run)), ("current through it", there.Through.ToString()),
             ("way from the panel", there.OneWay.RunIn(run)), ("arrive", there.Arrives.ToString()),
-            ("least volts", least.ToString()), ("longest run", run.Cable!.LongestRun?.RunIn(run) ?? "not in the table"),
+            ("minimum volts", least.ToString()), ("longest run", run.Cable!.LongestRun?.RunIn(run) ?? "not in the table"),
         ]);
         if (there.Arrives < least)
         {

@@ -27,7 +27,7 @@ public sealed class ConductorsNotApart : RunCheck
     private const decimal TouchOhms = 100;
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("conductors-not-apart", "Conductors are not apart with the far end open", Severity.Stop, Phase.RoughIn,
+    public override CheckInfo Info { get; } = new("conductors-not-apart", "Conductors do not read open with the far end open", Severity.Stop, Phase.RoughIn,
         new Source(Source.CommonPractice, "both ends open: the meter finds no way through"));
 
     /// <inheritdoc/>

@@ -16,7 +16,7 @@ public sealed class LegPlaceOffWay : RunCheck
     private static readonly Message SayPlace = new("Say that it is between floors; or put right which way the leg goes.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("leg-place-off-way", "Place of a leg does not go with its way", Severity.Stop, Phase.RoughIn,
+    public override CheckInfo Info { get; } = new("leg-place-off-way", "Where a leg lies does not match its direction", Severity.Stop, Phase.RoughIn,
         new Source("NFPA 70-2017, 725.154 and table 725.154; the code in force governs",
             "a leg through a floor is between floors or in an air-handling space"));
 

@@ -21,7 +21,7 @@ public sealed class ListedByRelaxation : RunCheck
     private static readonly Message AskAuthority = new("Ask the local authority whether that rule holds here; else pull a cable listed for any building.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("listed-by-relaxation", "Listing rests on a relaxation", Severity.Note, Phase.RoughIn,
+    public override CheckInfo Info { get; } = new("listed-by-relaxation", "Listing relies on a code exception", Severity.Note, Phase.RoughIn,
         new Source(CableListings.Edition + "; the code in force governs",
             "CL2 between floors, thin CL2X anywhere: in one- and two-family houses only; in conduit, from memory: any listed cable in metal, CL2X in any"));
 

@@ -10,7 +10,7 @@ namespace TrimOut.Core.Checks.Cables;
 /// <summary>The first loop test finds a way through both conductors, and none that is plainly too short.</summary>
 /// <remarks>
 /// <para>Why: a cut or shorted cable is a dead window, and after the drywall it is a wall to open.</para>
-/// <para>To clear: read it again; if it stays, mend or pull the cable anew while the wall is open.</para>
+/// <para>To clear: read it again; if it stays, repair the cable or pull a new one while the wall is open.</para>
 /// </remarks>
 public sealed class LoopOpenOrShorted : RunCheck
 {
@@ -47,7 +47,7 @@ public sealed class LoopOpenOrShorted : RunCheck
         var band = LoopBand.AgainstLength(test, expected, subject.LegsLength!.Value, subject.Legs.Length, ohms.Value);
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("length, one way", length.RunIn(subject)), ("reckoned with", test.Circumstances.In(subject.House)), ("expected", expected.ToString()),
+            ("length, one way", length.RunIn(subject)), ("worked out with", test.Circumstances.In(subject.House)), ("expected", expected.ToString()),
             ("read", subject.Show(RunFacts.FirstLoop)), ("tolerance", new Resistance(Math.Max(LoopReading.Tolerance(expected).Ohms, band.Ohms)).ToString()),
         ]);
         return test.IsOpenOrShorted(expected, band)

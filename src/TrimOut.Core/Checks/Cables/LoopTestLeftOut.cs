@@ -7,7 +7,7 @@ namespace TrimOut.Core.Checks.Cables;
 
 /// <summary>A cable is tested before the wall closes, and again before anything is measured for it.</summary>
 /// <remarks>
-/// <para>Why: what the drywall crew did to a cable is cheap to mend while the painter is still there.</para>
+/// <para>Why: what the drywall crew did to a cable is cheap to fix while the painter is still there.</para>
 /// <para>To clear: read the loop now, with the far end shorted and with it open.</para>
 /// </remarks>
 public sealed class LoopTestLeftOut : RunCheck

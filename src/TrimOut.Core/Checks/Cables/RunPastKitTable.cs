@@ -18,7 +18,7 @@ public sealed class RunPastKitTable : RunCheck
     private static readonly Message TableEnds = new("The kit's table ends at {0}.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("run-past-kit-table", "Run is longer than the kit's table", Severity.Stop, Phase.RoughIn,
+    public override CheckInfo Info { get; } = new("run-past-kit-table", "Run is longer than the maker's table", Severity.Stop, Phase.RoughIn,
         new Source(Source.MakersSheet,
             "legs + tail at window + tail at panel <= longest run of the table; tails not left yet as planned: the window's width, and " +
                 "the tail at panels of the house"));

@@ -42,8 +42,8 @@ public sealed class SecondLoopDiffers : RunCheck
         var band = open ? default : LoopBand.Between(before, after);
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("first", subject.Show(RunFacts.FirstLoop)), ("reckoned with", before.Circumstances.In(subject.House)), ("at 20 C without leads", Print(first)),
-            ("second", subject.Show(RunFacts.SecondLoop)), ("reckoned with", after.Circumstances.In(subject.House)), ("at 20 C without leads", Print(second)),
+            ("first", subject.Show(RunFacts.FirstLoop)), ("worked out with", before.Circumstances.In(subject.House)), ("at 20 C without leads", Print(first)),
+            ("second", subject.Show(RunFacts.SecondLoop)), ("worked out with", after.Circumstances.In(subject.House)), ("at 20 C without leads", Print(second)),
             ("tolerance", open ? "none" : band.ToString()),
         ]);
         if (LoopReading.Agrees(second, first, band))

@@ -18,12 +18,12 @@ public sealed class VoltsShortAtUnit : RunCheck
     private static readonly Message PlannedTooFew = new("With the tails that are planned {0}");
     private static readonly Message SupplyTooLow = new("The supply gives {0}, and it needs {1}: no cable helps.");
     private static readonly Message OtherSheet =
-        new("Hold both sheets against what is printed on the unit and on the panel; else plan a panel that gives more, or another kind.");
+        new("Compare both sheets with what is printed on the unit and on the panel; else plan a panel that gives more, or another kind.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("volts-short-at-unit", "Too few volts arrive at the unit", Severity.Stop, Phase.RoughIn,
+    public override CheckInfo Info { get; } = new("volts-short-at-unit", "Not enough volts at the unit", Severity.Stop, Phase.RoughIn,
         new Source("Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228",
-            "supply - current x 2 x length x ohms per metre >= least volts; tails not left yet as planned"));
+            "supply - current x 2 x length x ohms per metre >= minimum volts; tails not left yet as planned"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -46,7 +46,7 @@ public sealed class VoltsShortAtUnit : RunCheck
             ("supply", limits.Supply.ToString()), ("length, one way", length.RunIn(subject)),
                 ("ohms per metre", NumberText.Plain(Math.Round(limits.OhmsPerMetre, 6))),
             ("running", $"{limits.Running}: {limits.WhileRunning(length)} arrive"), ("starting", $"{limits.Starting}: {limits.WhileStarting(length)} arrive"),
-            ("least volts", limits.Least.ToString()), ("margin", $"{limits.MarginVolts(length)}, {limits.MarginLength(length).LimitIn(subject)}"),
+            ("minimum volts", limits.Least.ToString()), ("margin", $"{limits.MarginVolts(length)}, {limits.MarginLength(length).LimitIn(subject)}"),
         ]);
         if (limits.MarginVolts(length).Volts >= 0)
             return new Outcome.Fine(working);

@@ -20,7 +20,7 @@ public sealed class HeadRoomShort : UnitCheck
     private static readonly Message NoRoom = new("There is no room for its brackets: choose an inside mount, or ask for brackets that fix to the ceiling.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("head-room-short", "Brackets do not find flat wall above the opening", Severity.Stop, Phase.Measure,
+    public override CheckInfo Info { get; } = new("head-room-short", "Not enough flat wall for the brackets", Severity.Stop, Phase.Measure,
         new Source(Source.MakersSheet, "outside: bracket down <= head above <= wall above"));
 
     /// <inheritdoc/>

@@ -11,15 +11,19 @@ internal static class MiddleScrew
     public static readonly Length Around = Length.FromInches(0, 1, 2);
 
     /// <summary>The place as measured, else as the sheet plans it; null with what is missing, or null twice for a kind without such a screw.</summary>
+    /// <remarks>A kind of before there was <see cref="Companion.Asked"/> has no screw where its sheet was left blank: it keeps that meaning.</remarks>
     public static (Length? At, Outcome.NotChecked? Unknown) Of(Unit unit)
     {
         if (unit.Kind is not { } kind)
             return (null, NotChecked.Of(unit, UnitFacts.Kind));
         var measured = unit.Item.Get(UnitFacts.MiddleScrew);
-        if (measured is null && kind[CoveringKindFacts.MiddleScrew] is null)
+        var planned = kind[CoveringKindFacts.MiddleScrew];
+        if (measured is null && planned is null && kind.Item.Latest(Companion.Asked(CoveringKindFacts.MiddleScrew.Name))?.Stored is not null)
+            return (null, NotChecked.Of(kind, CoveringKindFacts.MiddleScrew));
+        if (measured is null && (planned is null || planned == CoveringKindFacts.NoMiddleScrew))
             return default;
         return measured is not null ? (measured, null)
-            : unit.OwnWidth is { } width ? (width / 2 + kind[CoveringKindFacts.MiddleScrew]!.Value, null)
+            : unit.OwnWidth is { } width ? (width / 2 + planned!.Value, null)
             : (null, NotChecked.Of(unit.Window, unit.PartWidth is null ? WindowFacts.RoughWidth : WindowFacts.OverlapEachSide));
     }
 

@@ -17,7 +17,7 @@ public sealed class StackInTheWay : UnitCheck
     private static readonly Message MountHigher = new("Mount it outside and higher, or choose a kind that stacks less or rolls.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("stack-in-the-way", "Raised stack hangs into the way through", Severity.Caution, Phase.Measure,
+    public override CheckInfo Info { get; } = new("stack-in-the-way", "Raised stack hangs below the clear height", Severity.Caution, Phase.Measure,
         new Source(Source.MakersSheet, "height of the opening - (fixed part + share x drop, or the roll, - head above) >= clear height wanted"));
 
     /// <inheritdoc/>

@@ -16,7 +16,7 @@ public sealed class HubNameTwice : UnitCheck
     private static readonly Message RenameOne = new("Give one of the two another name, at the hub and here.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("hub-name-twice", "Two units have one name at the hub", Severity.Stop, Phase.Pair,
+    public override CheckInfo Info { get; } = new("hub-name-twice", "Two units have the same hub name", Severity.Stop, Phase.Pair,
         new Source(Source.CommonPractice, "every name once, whatever its case"));
 
     /// <inheritdoc/>

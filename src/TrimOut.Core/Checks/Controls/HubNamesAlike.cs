@@ -17,7 +17,7 @@ public sealed class HubNamesAlike : UnitCheck
     private static readonly Message RenameOne = new("Give one of the two a name that nobody mistakes.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("hub-names-alike", "Two names at the hub are too much alike", Severity.Caution, Phase.Pair,
+    public override CheckInfo Info { get; } = new("hub-names-alike", "Two hub names are too much alike", Severity.Caution, Phase.Pair,
         new Source(Source.CommonPractice,
             "names without spaces and marks are not the same, nor do they differ in one letter more, less or other; " +
             "a digit and the letter behind a number tell"));

@@ -17,7 +17,7 @@ public sealed class PresetOffRemote() : Check<Remote>(Subjects.Remotes)
     private static readonly Message PairOrTakeOut = new("Pair {0} with {1} and say so, or take it out of {2}.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("preset-off-remote", "Preset is to move what its remote does not move", Severity.Stop, Phase.Limits,
+    public override CheckInfo Info { get; } = new("preset-off-remote", "Preset moves a unit that its remote does not", Severity.Stop, Phase.Limits,
         new Source(Source.CommonPractice, "every unit with a position in a preset is moved by its remote"));
 
     /// <inheritdoc/>

@@ -18,7 +18,7 @@ public sealed class RemoteAtAnotherHub() : Check<Remote>(Subjects.Remotes)
     private static readonly Message PairUnits = new("Pair {0} with {1} too, or take what it can't reach off {2}.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("remote-at-another-hub", "Remote counts at another hub than what it moves", Severity.Stop, Phase.Pair,
+    public override CheckInfo Info { get; } = new("remote-at-another-hub", "Remote is on another hub than its units", Severity.Stop, Phase.Pair,
         new Source(Source.CommonPractice, "hub of the remote = hub of every unit that it moves"));
 
     /// <inheritdoc/>

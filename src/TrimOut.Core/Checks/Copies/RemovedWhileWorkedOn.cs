@@ -16,7 +16,7 @@ public sealed class RemovedWhileWorkedOn : HouseCheck
     private static readonly Message LeaveIn = new("Leave it in, or remove it again.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("removed-while-worked-on", "One laptop removed what another went on with", Severity.Caution,
+    public override CheckInfo Info { get; } = new("removed-while-worked-on", "One laptop removed what another kept working on", Severity.Caution,
         Phase.WalkThrough,
         new Source(Source.CommonPractice, "nobody's work left out unseen"));
 

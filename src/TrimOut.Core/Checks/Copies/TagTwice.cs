@@ -18,7 +18,7 @@ public sealed class TagTwice() : Check<Window>(Subjects.Windows)
     private static readonly Message AnotherTag = new("Give one of them another tag, or remove it if both are the same opening.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("tag-twice", "Two windows have one tag", Severity.Stop, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("tag-twice", "Two windows have the same tag", Severity.Stop, Phase.WalkThrough,
         new Source(Source.CommonPractice, "every tag on one window only, whatever its case"));
 
     /// <inheritdoc/>

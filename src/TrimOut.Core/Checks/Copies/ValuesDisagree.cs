@@ -5,7 +5,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Copies;
 
-/// <summary>No fact holds two values from two laptops.</summary>
+/// <summary>No detail holds two values from two laptops.</summary>
 /// <remarks>
 /// <para>Why: after a merge one of them is shown, and it may be the wrong one.</para>
 /// <para>To clear: look at the window, and type the value that is right.</para>
@@ -17,8 +17,8 @@ public sealed class ValuesDisagree : SubjectCheck
     private static readonly Message FindOut = new("Find out which is right, and type it.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("values-disagree", "Two laptops put different values", Severity.Caution, Phase.WalkThrough,
-        new Source(Source.CommonPractice, "one value in force for each fact"));
+    public override CheckInfo Info { get; } = new("values-disagree", "Two laptops have different values", Severity.Caution, Phase.WalkThrough,
+        new Source(Source.CommonPractice, "one value in force for each detail"));
 
     internal override IEnumerable<string> SubjectIds(House house) => house.Present.Select(i => i.Id);
 

@@ -38,7 +38,7 @@ public sealed class DatesRunBackwards : SubjectCheck
     public DatesRunBackwards() => _byPhase = PhaseNames.All.ToDictionary(p => p, p => Info with { Phase = p });
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("dates-run-backwards", "A date stands before what must come first", Severity.Caution, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("dates-run-backwards", "Dates are out of order", Severity.Caution, Phase.WalkThrough,
         new Source(Source.CommonPractice, "framing, drywall, paint, handover; demonstrated, accepted, warranty; paint, measures, sheet; mains, volts; " +
             "reported in the phase of the later one"));
 

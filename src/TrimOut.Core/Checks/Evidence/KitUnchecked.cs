@@ -5,20 +5,20 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Evidence;
 
-/// <summary>The values of a part in use were held against its maker's sheet.</summary>
+/// <summary>The values of a part in use were checked against its maker's sheet.</summary>
 /// <remarks>
 /// <para>Why: a value from another job or from memory belongs to another part; the part in the box follows its own sheet.</para>
 /// <para>To clear: read the sheet, put right what differs, mark each value checked.</para>
 /// </remarks>
 public sealed class KitUnchecked() : Check<AnyItem>(Subjects.Parts)
 {
-    private static readonly Message OneUnchecked = new("1 value of {0} was never held against the maker's sheet: {1}.");
-    private static readonly Message SomeUnchecked = new("{0} values of {1} were never held against the maker's sheet: {2}.");
-    private static readonly Message ManyUnchecked = new("{0} values of {1} were never held against the maker's sheet: {2} and more.");
+    private static readonly Message OneUnchecked = new("1 value of {0} was never checked against the maker's sheet: {1}.");
+    private static readonly Message SomeUnchecked = new("{0} values of {1} were never checked against the maker's sheet: {2}.");
+    private static readonly Message ManyUnchecked = new("{0} values of {1} were never checked against the maker's sheet: {2} and more.");
     private static readonly Message ReadSheet = new("Read the sheet, put right what differs, and mark each value checked.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("kit-unchecked", "Kit values were never held against the maker's sheet", Severity.Note, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("kit-unchecked", "Kit values were never checked against the maker's sheet", Severity.Note, Phase.WalkThrough,
         new Source(Source.MakersSheet, "every value of a part in use is marked checked"));
 
     /// <inheritdoc/>

@@ -29,8 +29,8 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("sheet-contradicts-itself", "Two values of one sheet can't both be true", Severity.Stop, Phase.WalkThrough,
         new Source(Source.CommonPractice,
-            "least volts <= motor volts; running current <= starting current; depth needed <= depth, flush; gap between units <= at most; per output <= all " +
-                "together"));
+            "minimum volts <= motor volts; running current <= starting current; depth needed <= depth, flush; gap between units <= at most; per output <= all "
+                + "outputs together"));
 
     /// <inheritdoc/>
     public override Outcome Judge(AnyItem subject)

@@ -25,7 +25,7 @@ public sealed class StepPassedOver : SubjectCheck
         PhaseNames.All.ToDictionary(p => p, p => Info with { Phase = p, Severity = Severity.Stop }));
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("step-passed-over", "Step is open and the job has gone on", Severity.Caution, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("step-passed-over", "Step was skipped", Severity.Caution, Phase.WalkThrough,
         new Source(Source.CommonPractice, "a later phase is done = every step before it is marked; a stop once the house is signed off; " +
             "reported in the phase of the step"));
 

@@ -16,7 +16,7 @@ public sealed class StepWithoutEvidence : SubjectCheck
     private static readonly Message Lacking = new("\"{0}\" is marked done; missing: {1}.");
     private static readonly Message AllLacking = new("{0}");
     private static readonly Message WriteMissingNow = new("Write what is missing, or mark the step not needed and say why: the house is signed off.");
-    private static readonly Message WriteMissing = new("Write what is missing, or take the mark away.");
+    private static readonly Message WriteMissing = new("Write what is missing, or clear the mark.");
 
     private readonly Dictionary<Phase, CheckInfo> _byPhase;
     private readonly StepList _steps;
@@ -30,7 +30,7 @@ public sealed class StepWithoutEvidence : SubjectCheck
     }
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("step-without-evidence", "Step is marked done and its evidence is missing", Severity.Stop, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("step-without-evidence", "Step is marked done but its evidence is missing", Severity.Stop, Phase.WalkThrough,
         new Source(Source.CommonPractice, "marked done = all of its evidence is there; reported in the phase of the step"));
 
     internal override IEnumerable<string> SubjectIds(House house) => Subjects.Walkers.Ids(house);

@@ -20,7 +20,7 @@ public sealed class BarInGlass : UnitCheck
     public static readonly Length Least = Length.FromInches(0, 1, 8);
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("bar-in-glass", "Open bar hangs in the glass", Severity.Caution, Phase.Limits,
+    public override CheckInfo Info { get; } = new("bar-in-glass", "Open bar hangs over the glass", Severity.Caution, Phase.Limits,
         new Source(Source.CommonPractice, "open: bar above glass >= 1/8 in"));
 
     /// <inheritdoc/>

@@ -20,7 +20,7 @@ public sealed class BarOffSill : UnitCheck
     public static readonly Length Tolerance = Length.FromInches(0, 1, 8);
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("bar-off-sill", "Closed bar stands off the sill", Severity.Caution, Phase.Limits,
+    public override CheckInfo Info { get; } = new("bar-off-sill", "Closed bar is off the sill", Severity.Caution, Phase.Limits,
         new Source(Source.CommonPractice, "gap <= 1/8 in; inside mounts"));
 
     /// <inheritdoc/>

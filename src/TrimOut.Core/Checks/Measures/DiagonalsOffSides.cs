@@ -23,7 +23,7 @@ public sealed class DiagonalsOffSides : WindowCheck
     public static readonly Length Tolerance = Length.FromInches(0, 3, 16);
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("diagonals-off-sides", "Diagonals do not belong to the sides", Severity.Stop, Phase.Measure,
+    public override CheckInfo Info { get; } = new("diagonals-off-sides", "Diagonals do not match the sides", Severity.Stop, Phase.Measure,
         new Source("Parallelogram law: d1^2 + d2^2 = 2 (width^2 + height^2)", "sqrt((d1^2 + d2^2) / 2) and sqrt(width^2 + height^2) within 3/16 in"));
 
     /// <inheritdoc/>

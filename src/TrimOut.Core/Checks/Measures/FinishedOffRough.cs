@@ -33,7 +33,7 @@ public sealed class FinishedOffRough : WindowCheck
     public static readonly Length Most = Length.FromInches(3);
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("finished-off-rough", "Finished size does not fit the rough one", Severity.Stop, Phase.Measure,
+    public override CheckInfo Info { get; } = new("finished-off-rough", "Finished size does not match the rough size", Severity.Stop, Phase.Measure,
         new Source(Source.CommonPractice, "1/8 in <= rough - finished <= 3 in, for width and height; each finished size is the middle one of its three"));
 
     /// <inheritdoc/>

@@ -27,7 +27,7 @@ public sealed class MeasuresIncomplete : WindowCheck
     private static readonly Fact<Length>[] Inside = [.. Always, WindowFacts.Depth];
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("measures-incomplete", "Measured in part", Severity.Stop, Phase.Measure,
+    public override CheckInfo Info { get; } = new("measures-incomplete", "Not fully measured", Severity.Stop, Phase.Measure,
         new Source(Source.CommonPractice, "all or none of them"));
 
     /// <inheritdoc/>

@@ -9,7 +9,7 @@ namespace TrimOut.Core.Checks.Measures;
 /// <summary>An outside mount ends before the corner of its wall.</summary>
 /// <remarks>
 /// <para>Why: past the corner there is no wall for its bracket, or another wall is in the way.</para>
-/// <para>To clear: a smaller overlap. On a straight wall that goes on to the next window the two are held against each other instead.</para>
+/// <para>To clear: a smaller overlap. On a straight wall that goes on to the next window the two are compared instead.</para>
 /// </remarks>
 public sealed class OverlapPastCorner : WindowCheck
 {

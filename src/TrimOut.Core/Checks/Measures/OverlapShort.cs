@@ -22,7 +22,7 @@ public sealed class OverlapShort : WindowCheck
     public static readonly Length Least = Length.FromInches(0, 3, 4);
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("overlap-short", "Outside mount hardly overlaps its opening", Severity.Caution, Phase.Measure,
+    public override CheckInfo Info { get; } = new("overlap-short", "Outside mount barely overlaps its opening", Severity.Caution, Phase.Measure,
         new Source(Source.CommonPractice, "outside: overlap each side, less half of what the maker takes off, >= 3/4 in"));
 
     /// <inheritdoc/>

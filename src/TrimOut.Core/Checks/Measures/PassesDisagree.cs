@@ -18,7 +18,7 @@ public sealed class PassesDisagree : WindowCheck
     private static readonly Message MeasureThird = new("Measure a third time, all three places, and put right the pass that it speaks against.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("passes-disagree", "Two passes of measuring disagree", Severity.Stop, Phase.Measure,
+    public override CheckInfo Info { get; } = new("passes-disagree", "First and second measure disagree", Severity.Stop, Phase.Measure,
         new Source(Source.CommonPractice, "second width - smallest width and second height - largest height within the limit"));
 
     /// <inheritdoc/>

@@ -17,7 +17,7 @@ public sealed class StandsOutOfReveal : UnitCheck
     private static readonly Message ChooseSmaller = new("Choose a smaller head cover, mount it outside, or have the owner agree that it stands out.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("stands-out-of-reveal", "Stands out of the reveal", Severity.Caution, Phase.Measure,
+    public override CheckInfo Info { get; } = new("stands-out-of-reveal", "Sticks out of the reveal", Severity.Caution, Phase.Measure,
         new Source(Source.MakersSheet, "head cover, or depth for flush without one, <= depth"));
 
     /// <inheritdoc/>

@@ -14,10 +14,10 @@ public sealed class OrderOffMeasures : UnitCheck
 {
     private static readonly Message OffMeasures = new("The order size is {0} x {1}; the measures give {2} x {3}.");
     private static readonly Message TakeWorkedOut = new("Take the size that is worked out, or waive this and say why.");
-    private static readonly Message HoldAgainst = new("Hold it against the acknowledgement; call the maker if it is a slip.");
+    private static readonly Message HoldAgainst = new("Compare it with the acknowledgement; call the maker if it is a slip.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("order-off-measures", "Order size is not what the measures give", Severity.Caution, Phase.Order,
+    public override CheckInfo Info { get; } = new("order-off-measures", "Order size does not match the measures", Severity.Caution, Phase.Order,
         new Source(Source.CommonPractice,
             "inside: smallest width rounded down, or what hangs plumb where the sheet's deduction does not cover the lean, largest height rounded up; " +
             "outside: largest width + 2 x overlap and largest height + head above, rounded up"));

@@ -18,7 +18,7 @@ public sealed class PlumbWidthShort : UnitCheck
     private static readonly Message CallMaker = new("Call the maker today: before it is cut, the size can still be changed. Else shim the trim.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("plumb-width-short", "Made wider than what hangs plumb", Severity.Stop, Phase.Order,
+    public override CheckInfo Info { get; } = new("plumb-width-short", "Made wider than will hang plumb", Severity.Stop, Phase.Order,
         new Source("Plane geometry: in a parallelogram the plumb width is the width less the lean, (d1^2 - d2^2) / (4 x width)",
             "order width, less what the maker takes off, <= plumb width"));
 

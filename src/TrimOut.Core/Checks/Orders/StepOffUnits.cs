@@ -6,7 +6,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Orders;
 
-/// <summary>Sizes of a kind that is in use, or was held against its sheet, are ordered in steps of the units that the house is measured in.</summary>
+/// <summary>Sizes of a kind that is in use, or was checked against its sheet, are ordered in steps of the units that the house is measured in.</summary>
 /// <remarks>
 /// <para>Why: a size in steps of the other units has parts of a millimetre or of a sixteenth that no tape shows, and whoever reads the order rounds it
 /// once more.</para>
@@ -23,7 +23,7 @@ public sealed class StepOffUnits() : Check<CoveringKind>(Subjects.Kinds)
     private static readonly Length FinestOnTape = Length.FromInches(0, 1, 64);
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("step-off-units", "Sizes are ordered in steps of other units than the house's", Severity.Caution,
+    public override CheckInfo Info { get; } = new("step-off-units", "Order steps are not in the units of the house", Severity.Caution,
         Phase.WalkThrough, new Source(Source.CommonPractice,
             "millimetres: halves of a millimetre or more, or a part that makes up a whole one; inches: 64ths, or a part that makes up a whole one"));
 

@@ -16,7 +16,7 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
     private static readonly Message AskElectrician = new("Ask the licensed electrician for another breaker before the units move; mains work is theirs alone.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("breaker-overloaded", "Panels ask more of their breaker than its rating", Severity.Caution, Phase.Power,
+    public override CheckInfo Info { get; } = new("breaker-overloaded", "Panels draw more than their breaker's rating", Severity.Caution, Phase.Power,
         new Source(Source.CommonPractice + "; the electrician and the code in force govern",
             "input currents of the panels on it + all else on it <= its rating"));
 

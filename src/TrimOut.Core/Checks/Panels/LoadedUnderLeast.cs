@@ -17,8 +17,8 @@ public sealed class LoadedUnderLeast : RunCheck
         new("Panel off. Make the splices again and see what the supply is set to; then read again. If it stays, land it nearer, or ask the maker.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("loaded-under-least", "Loaded volts are under the least", Severity.Stop, Phase.Power,
-        new Source(Source.MakersSheet, "loaded volts >= least volts"));
+    public override CheckInfo Info { get; } = new("loaded-under-least", "Loaded volts are below the minimum", Severity.Stop, Phase.Power,
+        new Source(Source.MakersSheet, "loaded volts >= minimum volts"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

@@ -16,7 +16,7 @@ public sealed class MotorOffSupply : HouseCheck
     private static readonly Message OfRun = new("{0} is made for {1}; {2} gives {3}.");
     private static readonly Message OfAllPanels = new("{0} is made for {1}; no panel of the house gives that, within a tenth.", "house");
     private static readonly Message PutRight =
-        new("Hold both sheets against what is printed on the parts. If they are right, plan a panel that gives these volts, or another kind.");
+        new("Compare both sheets with what is printed on the parts. If they are right, plan a panel that gives these volts, or another kind.");
     private static readonly Message LandElsewhere =
         new("Panel off before anything moves. Land it on a panel that gives the volts of its motor, and read them there.");
 
@@ -24,7 +24,7 @@ public sealed class MotorOffSupply : HouseCheck
     public const decimal Share = 0.1m;
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("motor-off-supply", "Motor is made for other volts", Severity.Stop, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("motor-off-supply", "Motor is for a different voltage", Severity.Stop, Phase.WalkThrough,
         new Source(Source.MakersSheet + "; the tenth is common practice, no published source",
             "motor volts within 10 % of the supply: of the panel it lands on; until it is landed, of some panel of the house; before there is one, of some " +
                 "panel of the kit"));

@@ -21,7 +21,7 @@ public sealed class OutputOverloadedTogether : RunCheck
     private static readonly Message LandApart = new("Land them on outputs of their own, or let them start one after the other.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("output-overloaded-together", "Units that move together ask too much of an output", Severity.Stop,
+    public override CheckInfo Info { get; } = new("output-overloaded-together", "Units that move together overload an output", Severity.Stop,
         Phase.Power,
         new Source(Source.MakersSheet + "; " + ClassTwo.Source,
             "sum of the larger of starting and running current, over the units on the output that one press moves, <= per output and <= Class 2 " +

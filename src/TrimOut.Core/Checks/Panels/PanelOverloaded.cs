@@ -19,7 +19,7 @@ public sealed class PanelOverloaded() : Check<Panel>(Subjects.Panels)
     private static readonly Message Spread = new("Spread them over two panels, or let them start one after the other.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("panel-overloaded", "Units that move together ask too much of a panel", Severity.Stop, Phase.RoughIn,
+    public override CheckInfo Info { get; } = new("panel-overloaded", "Units that move together overload a panel", Severity.Stop, Phase.RoughIn,
         new Source(Source.MakersSheet,
             "sum of the larger of starting and running current, over the units on the panel that one press moves, <= all together; " +
                 "the only panel of a house is judged with the units that are to be landed yet"));

@@ -15,7 +15,7 @@ public sealed class PanelPastClassTwo() : Check<Panel>(Subjects.Panels)
 {
     private static readonly Message PastLimit = new("An output of {0} gives {1} at {2}; a Class 2 supply gives {3} at the most.");
     private static readonly Message ReadNameplate =
-        new("Hold the sheet against the nameplate: it must say Class 2. Else ask an electrician; the code in force governs.");
+        new("Compare the sheet with the nameplate: it must say Class 2. Else ask an electrician; the code in force governs.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("panel-past-class-two", "Output is past the Class 2 limits", Severity.Stop, Phase.RoughIn,

@@ -19,7 +19,7 @@ public sealed class PolaritySwapped : RunCheck
         new("Switch the panel off, change the two wires over at one end, red to red and black to black, and read again.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("polarity-swapped", "Polarity is swapped", Severity.Stop, Phase.Power,
+    public override CheckInfo Info { get; } = new("polarity-swapped", "Polarity is reversed", Severity.Stop, Phase.Power,
         new Source(Source.CommonPractice, "polarity right, and no reading negative by more than the meter may be off, 0.5 % and 0.02 V"));
 
     /// <inheritdoc/>

@@ -18,7 +18,7 @@ public sealed class LabelOffUnit : RunCheck
         new("Short the window end and read at the panel which cable it is; then label both ends with the tag of its unit.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("label-off-unit", "Cable carries another unit's tag", Severity.Caution, Phase.RoughIn,
+    public override CheckInfo Info { get; } = new("label-off-unit", "Cable has another unit's tag", Severity.Caution, Phase.RoughIn,
         new Source(Source.CommonPractice, "no label is the tag of another unit"));
 
     /// <inheritdoc/>

@@ -8,15 +8,15 @@ namespace TrimOut.Core.Checks.Rough;
 /// <summary>No two cables carry the same label.</summary>
 /// <remarks>
 /// <para>Why: two cables of one name end on each other's outputs.</para>
-/// <para>To clear: label one of them anew at both ends.</para>
+/// <para>To clear: label one of them again at both ends.</para>
 /// </remarks>
 public sealed class LabelTwice : RunCheck
 {
     private static readonly Message AlsoThere = new("\"{0}\" is also on the cable of {1}.");
-    private static readonly Message LabelAnew = new("Label one of the two anew, at both ends.");
+    private static readonly Message LabelAnew = new("Label one of the two again, at both ends.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("label-twice", "Two cables carry one label", Severity.Stop, Phase.RoughIn,
+    public override CheckInfo Info { get; } = new("label-twice", "Two cables have the same label", Severity.Stop, Phase.RoughIn,
         new Source(Source.CommonPractice, "every label on the cables of one unit only"));
 
     /// <inheritdoc/>

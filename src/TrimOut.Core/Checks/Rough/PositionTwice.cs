@@ -16,7 +16,7 @@ public sealed class PositionTwice : WindowCheck
     private static readonly Message Number = new("Number the units of {0} from the left, and see that each has its own cable, part and box.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("position-twice", "Two units at one place of a window", Severity.Stop, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("position-twice", "Two units in the same position of a window", Severity.Stop, Phase.WalkThrough,
         new Source(Source.CommonPractice, "each place from the left once in a window"));
 
     /// <inheritdoc/>

@@ -17,7 +17,7 @@ public sealed class EscapeStaysShut : UnitCheck
         new("Ask the local authority what this window needs; else plan a kind that is moved by hand, one with a battery, or none.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("escape-stays-shut", "Way of escape is covered by what stays shut without power", Severity.Stop,
+    public override CheckInfo Info { get; } = new("escape-stays-shut", "Escape window is covered by what stays shut without power", Severity.Stop,
         Phase.WalkThrough, new Source("International Residential Code 2018, R310.1: opened from inside without keys, tools or special knowledge " +
             "(from memory); the code in force governs", "way of escape = moved by hand, opens by itself, or battery"));
 

@@ -15,7 +15,7 @@ internal static class CutOrderCheck
         if (order.Pieces.IsDefaultOrEmpty)
             return new Refusal("There is no run to cut.");
         if (order.LossPerCut < Length.Zero || order.LossPerCut > Length.FromMetres(10))
-            return new Refusal($"Loss per cut: {Show(order.LossPerCut)} makes no sense. Say 0 or a short length.");
+            return new Refusal($"Waste per cut: {Show(order.LossPerCut)} makes no sense. Say 0 or a short length.");
         if (Twice(order.Pieces.Select(p => p.Id)) is { } run)
             return new Refusal($"Run {run} is in the order twice.");
         foreach (var piece in order.Pieces)

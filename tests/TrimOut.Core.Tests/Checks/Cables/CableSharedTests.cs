@@ -20,7 +20,7 @@ public class CableSharedTests
     public void TwoUnitsOnOneCableAreRefusedWhileTheSheetAllowsOne()
     {
         var found = Pair("1").Fault(Check, "W02");
-        Assert.Equal("W01, W02 hang on one cable; the sheet allows 1 unit on an output. All together, 9.96 V would arrive here.", found.Message);
+        Assert.Equal("W01, W02 share one cable; the sheet allows 1 unit on an output. All together, 9.96 V would arrive here.", found.Message);
         Assert.Contains("W01, W02", Pair("1").Fault(Check, "W01").Message, StringComparison.Ordinal);
     }
 

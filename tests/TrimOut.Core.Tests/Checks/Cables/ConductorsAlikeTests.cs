@@ -33,7 +33,7 @@ public class ConductorsAlikeTests
 
     [Fact]
     public void APlusThatNobodyWroteIsNotAPass() =>
-        Assert.Equal("plus is of 16/2 in the kit", Jobs.Roughed().SayOf(Cable, CableTypeFacts.Colours, "red, black").MissingOf(Check, Cable));
+        Assert.Equal("positive conductor of 16/2 in the kit", Jobs.Roughed().SayOf(Cable, CableTypeFacts.Colours, "red, black").MissingOf(Check, Cable));
 
     [Fact]
     public void ACableThatNoRunIsPulledInIsNotJudged() => Assert.Empty(Check.Run(Jobs.Walked().House));

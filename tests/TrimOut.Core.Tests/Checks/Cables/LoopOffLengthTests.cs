@@ -74,7 +74,7 @@ public class LoopOffLengthTests
         var outcome = job.Judge(Check, "W01");
         Assert.Equal(fine, outcome is Outcome.Fine);
         var working = (outcome as Outcome.Fine)?.Working ?? ((Outcome.Found)outcome).Working;
-        Assert.Contains(("reckoned with", "cable at 45 C, leads 0.2 ohm"), working!.Inputs);
+        Assert.Contains(("worked out with", "cable at 45 C, leads 0.2 ohm"), working!.Inputs);
         Assert.Contains(("expected", "2.191 ohm"), working.Inputs);
     }
 

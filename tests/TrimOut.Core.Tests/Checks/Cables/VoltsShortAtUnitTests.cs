@@ -45,7 +45,7 @@ public class VoltsShortAtUnitTests
     {
         var found = Jobs.Roughed().SayOf("10-output panel", PanelTypeFacts.Supply, "10.2").Fault(Check, "W01");
         Assert.Equal("The supply gives 10.2 V, and it needs 10.2 V: no cable helps.", found.Message);
-        Assert.StartsWith("Hold both sheets", found.Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Compare both sheets", found.Mend, StringComparison.Ordinal);
     }
 
     // 48 m of legs, and the tails that are planned: the 914.4 mm of the window and 1085.6 mm at the panel are 2 m.

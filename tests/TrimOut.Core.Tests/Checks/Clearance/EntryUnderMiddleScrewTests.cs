@@ -1,5 +1,10 @@
 using TrimOut.Core.Checks.Clearance;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
+using TrimOut.Core.Tests.Decisions;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Clearance;
@@ -26,6 +31,35 @@ public class EntryUnderMiddleScrewTests
 
     [Fact]
     public void ARollerHasNoSuchScrew() => Entry("20", "left").Say("W01", UnitFacts.Kind, "Roller").Silent(Check, "W01");
+
+    // A kit of before "none" could be typed left this blank for kinds without such a screw.
+    [Fact]
+    public void ABlankInAKitOfBeforeMeansThatThereIsNone()
+    {
+        var job = Entry("20", "left");
+        job.Do(new Draft("blank").PutStored(job.Part(ItemKind.CoveringKind, "Wood blind").Id, CoveringKindFacts.MiddleScrew.Name, null)).Silent(Check, "W01");
+    }
+
+    [Fact]
+    public void NoneOnTheSheetMeansThatThereIsNone() => Entry("20", "left").SayOf("Wood blind", CoveringKindFacts.MiddleScrew, "none").Silent(Check, "W01");
+
+    [Fact]
+    public void ABlankInABlankKitIsNotCheckedUntilTheSheetSays()
+    {
+        var job = BlankHouse.With("W01").Say("W01", UnitFacts.Kind, "Wood blind").Say("W01", WindowFacts.Mount, "inside");
+        job.Lacks(Check, "W01", "middle screw off centre of Wood blind in the kit");
+        job.SayOf("Wood blind", CoveringKindFacts.MiddleScrew, "none").Silent(Check, "W01");
+    }
+
+    [Fact]
+    public void ABlankInAKindThatWasAddedOrTakenFromAFileIsNotChecked()
+    {
+        var job = Entry("20", "left");
+        job.Do(AddItems.Named(job.House, ItemKind.CoveringKind, "Slats")).Say("W01", UnitFacts.Kind, "Slats")
+            .Lacks(Check, "W01", "middle screw off centre of Slats in the kit");
+        job.Do(TakePart.Into(job.House, PartSheet.Of(job.House, job.Part(ItemKind.CoveringKind, "Roller")) with { Name = "Wide roller" }))
+            .Say("W01", UnitFacts.Kind, "Wide roller").Lacks(Check, "W01", "middle screw off centre of Wide roller in the kit");
+    }
 
     [Fact]
     public void AnUnknownEntryIsNotAPass() => Entry("20", "left").Forget("W01", UnitFacts.EntryFromJamb).Lacks(Check, "W01", "entry from jamb");

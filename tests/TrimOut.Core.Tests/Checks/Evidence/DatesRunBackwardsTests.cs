@@ -56,7 +56,7 @@ public class DatesRunBackwardsTests
         job.Clock.Advance(TimeSpan.FromDays(9));
         job.Say("W01", UnitFacts.OrderedOn, Today).Fine(Check, "W01");
         job.Say("W01", UnitFacts.OrderedOn, "2026-03-01");
-        Assert.Equal("Sheet frozen on is 2026-03-01, and the opening was measured on 2026-03-02.", job.Fault(Check, "W01").Message);
+        Assert.Equal("Ordered on is 2026-03-01, and the opening was measured on 2026-03-02.", job.Fault(Check, "W01").Message);
     }
 
     [Fact]

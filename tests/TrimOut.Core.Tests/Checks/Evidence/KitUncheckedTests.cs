@@ -20,7 +20,7 @@ public class KitUncheckedTests
     public void AKitThatNobodyCheckedIsNoted()
     {
         var found = Jobs.Roughed().FaultOf(Check, "16/2");
-        Assert.Equal("6 values of 16/2 were never held against the maker's sheet: conductor, stranding, listing, longest run and more.", found.Message);
+        Assert.Equal("6 values of 16/2 were never checked against the maker's sheet: conductor, stranding, listing, longest run and more.", found.Message);
     }
 
     [Fact]
@@ -34,7 +34,7 @@ public class KitUncheckedTests
         foreach (var fact in new Fact[] { CableTypeFacts.Conductor, CableTypeFacts.Stranding, CableTypeFacts.Listing, CableTypeFacts.LongestRun,
             CableTypeFacts.PartsPerRun })
             Checked(job, fact);
-        Assert.Equal("1 value of 16/2 was never held against the maker's sheet: box.", job.FaultOf(Check, "16/2").Message);
+        Assert.Equal("1 value of 16/2 was never checked against the maker's sheet: box length.", job.FaultOf(Check, "16/2").Message);
         Checked(job, CableTypeFacts.BoxLength);
         Assert.IsType<Outcome.Fine>(job.Of(Check, "16/2"));
     }
@@ -50,7 +50,7 @@ public class KitUncheckedTests
     }
 
     private static Draft Held(Item part) =>
-        FactTable.Of(part.Kind).Aggregate(new Draft("Roller held against its sheet"),
+        FactTable.Of(part.Kind).Aggregate(new Draft("Roller checked against its sheet"),
             (draft, fact) => draft.PutStored(part.Id, Companion.Checked(fact.Name), "yes"));
 
     private static void Checked(TestJob job, Fact fact) =>

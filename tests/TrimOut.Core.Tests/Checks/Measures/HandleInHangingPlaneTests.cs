@@ -32,10 +32,10 @@ public class HandleInHangingPlaneTests
     public void NothingInTheWayIsFine() => Jobs.Measured().Fine(Check, "W01");
 
     [Fact]
-    public void AThingOfUnknownDepthIsNotAPass() => Jobs.Measured().Say("W01", WindowFacts.InTheWay, "crank").Lacks(Check, "W01", "stands out");
+    public void AThingOfUnknownDepthIsNotAPass() => Jobs.Measured().Say("W01", WindowFacts.InTheWay, "crank").Lacks(Check, "W01", "sticks out by");
 
     [Fact]
-    public void NobodyLookedIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "in the way");
+    public void NobodyLookedIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "obstructions");
 
     private static TestJob Handle(string depth) => Jobs.Measured().Say("W01", WindowFacts.InTheWay, "crank").Say("W01", WindowFacts.InTheWayDepth, depth);
 

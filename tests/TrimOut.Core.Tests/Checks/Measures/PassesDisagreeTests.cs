@@ -29,5 +29,5 @@ public class PassesDisagreeTests
             Jobs.Measured().Say("W01", WindowFacts.HeightAgain, "59").Forget("W01", WindowFacts.WidthAgain).Fault(Check, "W01").Message);
 
     [Fact]
-    public void WithoutASecondPassNothingIsProved() => Jobs.Measured().Forget("W01", WindowFacts.WidthAgain).Lacks(Check, "W01", "width, second pass");
+    public void WithoutASecondPassNothingIsProved() => Jobs.Measured().Forget("W01", WindowFacts.WidthAgain).Lacks(Check, "W01", "width, 2nd measure");
 }

@@ -36,7 +36,7 @@ public class OrderOffMeasuresTests
 
     [Fact]
     public void AnUnknownStepIsNotAPass() =>
-        Jobs.Ordered().SayOf("Roller", CoveringKindFacts.RoundTo, "").Lacks(Check, "W01", "rounded to of Roller in the kit");
+        Jobs.Ordered().SayOf("Roller", CoveringKindFacts.RoundTo, "").Lacks(Check, "W01", "order step of Roller in the kit");
 
     [Fact]
     public void AnOrderWithoutASizeIsNotAPass() => Jobs.Measured().Lacks(Check, "W01", "order width");

@@ -35,7 +35,7 @@ public class RollPastHeadCoverTests
 
     [Fact]
     public void AnUnknownFabricIsNotAPass() =>
-        Room("70 mm").SayOf("Roller", CoveringKindFacts.FabricThickness, "").Lacks(Check, "W01", "fabric of Roller in the kit");
+        Room("70 mm").SayOf("Roller", CoveringKindFacts.FabricThickness, "").Lacks(Check, "W01", "fabric thickness of Roller in the kit");
 
     private static TestJob Room(string room) =>
         Jobs.Walked("W01", Jobs.Metric()).Say("W01", WindowFacts.RoughHeight, "2638.937829 mm").Say("W01", UnitFacts.HeadCover, "Fascia 3 in")

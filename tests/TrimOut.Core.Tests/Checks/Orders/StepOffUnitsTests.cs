@@ -47,7 +47,7 @@ public class StepOffUnitsTests
 
     [Fact]
     public void AKindWithoutAStepIsNotAPass() =>
-        Assert.Equal("rounded to of Roller in the kit", Jobs.Walked().SayOf("Roller", CoveringKindFacts.RoundTo, "").MissingOf(Check, "Roller"));
+        Assert.Equal("order step of Roller in the kit", Jobs.Walked().SayOf("Roller", CoveringKindFacts.RoundTo, "").MissingOf(Check, "Roller"));
 
     [Fact]
     public void AKindThatNobodyUsesOrHeldAgainstItsSheetIsNotJudged() => Assert.Empty(Check.Run(new TestJob(DisplayUnits.Millimetres).House));

@@ -54,7 +54,7 @@ internal static class CheckPage
             var values = FactTable.Of(subject.Key).Where(of[Beside.Value].Contains).Select(f => f.Label);
             var beside = of.Where(g => g.Key is Beside.Meter or Beside.Leads or Beside.CableAt or Beside.Checked).OrderBy(g => g.Key)
                 .SelectMany(g => (g.Count() > 2 ? ["each value"] : g.Select(f => f.Label)).Select(of => WordsFor(g.Key, of)).Order(StringComparer.Ordinal));
-            var all = of[Beside.Everything].Any() ? ["every fact"] : values.Concat(beside);
+            var all = of[Beside.Everything].Any() ? ["every detail"] : values.Concat(beside);
             page.Append(CultureInfo.InvariantCulture, $"- {SubjectWords.Of(subject.Key)}: {string.Join("; ", all)}\n");
         }
         if (reads.Count == 0)
@@ -99,7 +99,7 @@ internal static class CheckPage
         Beside.Meter => $"the instrument of {of}",
         Beside.Leads => $"the meter's leads at {of}",
         Beside.CableAt => $"the cable's temperature at {of}",
-        _ => $"whether {of} was held against the sheet",
+        _ => $"whether {of} was checked against the sheet",
     };
 
     private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + text[1..] + ".";

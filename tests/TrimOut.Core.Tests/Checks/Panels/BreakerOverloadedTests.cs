@@ -34,7 +34,7 @@ public class BreakerOverloadedTests
     [Theory]
     [InlineData("breaker", "breaker")]
     [InlineData("breaker-rating", "breaker rating")]
-    [InlineData("else-on-breaker", "else on the breaker")]
+    [InlineData("else-on-breaker", "other load on breaker")]
     public void WhatNobodyWroteOfTheBreakerIsNotAPass(string fact, string missing) => Assert.Equal(missing,
         OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").SayOf("P1", FactTable.Find(ItemKind.Panel, fact)!, "").MissingOf(Check, "P1"));
 

@@ -25,5 +25,5 @@ public class LoadedUnderLeastTests
 
     [Fact]
     public void AKindThatDoesNotSayWhatItNeedsIsNotAPass() => Jobs.Walked().Say("W01", RunFacts.LoadedVolts, "11")
-        .SayOf("Roller", CoveringKindFacts.LeastVolts, "").Lacks(Check, "W01", "least volts of Roller in the kit");
+        .SayOf("Roller", CoveringKindFacts.LeastVolts, "").Lacks(Check, "W01", "minimum volts of Roller in the kit");
 }

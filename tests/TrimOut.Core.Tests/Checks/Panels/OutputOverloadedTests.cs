@@ -20,7 +20,7 @@ public class OutputOverloadedTests
     public void ALittleLessIsAStop() => Assert.Equal("It draws 1 A; an output of P1 gives 0.999 A.", Output("0.999").Fault(Check, "W01").Message);
 
     [Fact]
-    public void AnOutputOfUnknownStrengthIsNotAPass() => Output("").Lacks(Check, "W01", "per output of 10-output panel in the kit");
+    public void AnOutputOfUnknownStrengthIsNotAPass() => Output("").Lacks(Check, "W01", "current per output of 10-output panel in the kit");
 
     [Fact]
     public void WhatNoPanelOfTheHouseDrivesIsAStopBeforeItIsLanded()

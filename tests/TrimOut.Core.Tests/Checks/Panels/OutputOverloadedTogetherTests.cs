@@ -60,7 +60,7 @@ public class OutputOverloadedTogetherTests
 
     [Fact]
     public void AnOutputOfUnknownStrengthIsNotAPass() =>
-        Assert.Equal("per output of 10-output panel in the kit", Shared("").MissingOf(Check, "W01"));
+        Assert.Equal("current per output of 10-output panel in the kit", Shared("").MissingOf(Check, "W01"));
 
     private static TestJob Shared(string gives)
     {

@@ -78,7 +78,7 @@ public class PanelOverloadedTests
 
     [Fact]
     public void APanelOfUnknownStrengthIsNotAPass() =>
-        Assert.Equal("all together of 10-output panel in the kit", Group("").MissingOf(Check, "P1"));
+        Assert.Equal("current of all outputs of 10-output panel in the kit", Group("").MissingOf(Check, "P1"));
 
     [Fact]
     public void AKindOfUnknownCurrentIsNotAPass() =>

@@ -24,7 +24,7 @@ public class CutOrderCheckTests
     public void ABoxThatHoldsNothingIsNamed(int feet) => Assert.StartsWith("Box B2: it can't hold", Refused(Feet([10], [100, feet])), StringComparison.Ordinal);
 
     [Fact]
-    public void ANegativeLossIsRefused() => Assert.StartsWith("Loss per cut:", Refused(Feet([10], [100], loss: -1)), StringComparison.Ordinal);
+    public void ANegativeLossIsRefused() => Assert.StartsWith("Waste per cut:", Refused(Feet([10], [100], loss: -1)), StringComparison.Ordinal);
 
     [Fact]
     public void ANewBoxOfNothingIsRefused() => Assert.StartsWith("A new box can't hold", Refused(Feet([10], [], newBox: 0)), StringComparison.Ordinal);

@@ -4,10 +4,10 @@ using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfRoughIn;
 
-/// <summary>A general cable goes from floor to floor in a block of flats.</summary>
+/// <summary>A general cable goes from floor to floor in a multi-family building.</summary>
 public sealed class CableNotListedBetweenFloors : Fault
 {
-    public override string Goes => "a general cable goes from floor to floor in a block of flats";
+    public override string Goes => "a general cable goes from floor to floor in a multi-family building";
 
     public override string Costs => "an inspector who has the wall opened";
 

@@ -3,7 +3,7 @@ using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfRoughIn;
 
-/// <summary>Two cables carry one label at both ends.</summary>
+/// <summary>Two cables have the same label at both ends.</summary>
 public sealed class OneLabelOnTwoCables : Fault
 {
     public override string Goes => "two cables carry one label at both ends";

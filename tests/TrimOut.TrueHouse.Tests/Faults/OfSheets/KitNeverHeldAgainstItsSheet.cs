@@ -3,10 +3,10 @@ using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfSheets;
 
-/// <summary>The values of a kind are typed from memory and never held against its sheet.</summary>
+/// <summary>The values of a kind are typed from memory and never checked against its sheet.</summary>
 public sealed class KitNeverHeldAgainstItsSheet : Fault
 {
-    public override string Goes => "the values of a kind are typed from memory and never held against its sheet";
+    public override string Goes => "the values of a kind are typed from memory and never checked against its sheet";
 
     public override string Costs => "any of them may be wrong, and all checks lean on them";
 

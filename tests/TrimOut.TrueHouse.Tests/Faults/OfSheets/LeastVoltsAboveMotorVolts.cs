@@ -4,10 +4,10 @@ using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfSheets;
 
-/// <summary>The least volts of a kind are typed from the line above, more than its motor is made for.</summary>
+/// <summary>The minimum volts of a kind are typed from the line above, more than its motor is made for.</summary>
 public sealed class LeastVoltsAboveMotorVolts : Fault
 {
-    public override string Goes => "the least volts of a kind are typed from the line above, more than its motor is made for";
+    public override string Goes => "the minimum volts of a kind are typed from the line above, more than its motor is made for";
 
     public override string Costs => "every run looks too long, and somebody buys thicker cable for nothing";
 

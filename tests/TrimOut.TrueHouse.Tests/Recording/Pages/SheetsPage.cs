@@ -75,7 +75,7 @@ internal static class SheetsPage
             (CoveringKindFacts.EndBracket, Size(kind.EndBracket)), (CoveringKindFacts.EndBracketBack, Size(kind.BracketBack)),
             (CoveringKindFacts.EndBracketDown, Size(kind.BracketDown)),
             (CoveringKindFacts.CentreBracket, Size(kind.CentreBracket)), (CoveringKindFacts.CentreFrom, Size(kind.CentreFrom)),
-            (CoveringKindFacts.MiddleScrew, kind.MiddleScrew is { } off ? Size(off) : null),
+            (CoveringKindFacts.MiddleScrew, kind.MiddleScrew is { } off ? Size(off) : "none"),
             (CoveringKindFacts.GapBetween, Size(kind.GapLeast)), (CoveringKindFacts.GapMost, Size(kind.GapMost)),
             (CoveringKindFacts.EndAllowance, Size(kind.EndClear)),
             (CoveringKindFacts.OrderedInside, kind.MadeWidth ? "made" : "opening"), (CoveringKindFacts.DeductionInside, Size(kind.Deduction)),
