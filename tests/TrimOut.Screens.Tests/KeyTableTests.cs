@@ -9,6 +9,7 @@ using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Kit;
 using TrimOut.Screens.Notices;
 using TrimOut.Screens.Papers;
+using TrimOut.Screens.Rooms;
 using TrimOut.Screens.Shell;
 using TrimOut.Screens.WhatIf;
 using TrimOut.Testing;
@@ -25,6 +26,7 @@ public class KeyTableTests
         var sections = CommonKeys.Sections.Select(s => ((Ask.Section)s.Press(PickerScreen.At(desk), Shell.Value.Context).Ask!).Make(Shell.Value.Context));
         return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], []), new NoticeScreen([]),
             new LockedHouseScreen(new LockedHouse("", "")), WhatIfScreen.At(Shell.Value.Context, null), Figures(), .. sections,
+            RoomsScreen.On(null, Shell.Value.Context),
             SheetInHandScreen.At(Shell.Value.Context.House.ItemsOf(ItemKind.PanelType).First(), Shell.Value.Context.House), KitFolderScreen.Of("kit", []),
             new CutPlanScreen(Shell.Value.Context.House, [], 0), new AsItStoodScreen(1, Shell.Value.Context, JobSheetScreen.At(Shell.Value.Context))];
     }

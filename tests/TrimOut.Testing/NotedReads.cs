@@ -74,7 +74,10 @@ public sealed class NotedReads
         else if (read == ReadKey.Rooms)
             _facts.Add(new(RoomFacts.WalkingOrder, Beside.Value));
         else if (read == ReadKey.Windows)
-            _facts.UnionWith([new(RoomFacts.WalkingOrder, Beside.Value), new(WindowFacts.Room, Beside.Value)]);
+        {
+            _facts.UnionWith([new(RoomFacts.WalkingOrder, Beside.Value), new(WindowFacts.Room, Beside.Value),
+                new(WindowFacts.PlaceInRoom, Beside.Value)]);
+        }
         else if (read.Sort == ReadSort.AllFields)
             _facts.UnionWith(FactTable.Of(_state.Items[read.Place].Kind).Select(f => new FactRead(f, Beside.Everything)));
         else if (read.Place < _state.Items.Count && _state.Items[read.Place].Kind is var kind && read.FactOf(kind) is { } fact)

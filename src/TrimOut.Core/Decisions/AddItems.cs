@@ -14,15 +14,25 @@ public static class AddItems
     /// <summary>A room, at the end of the walk.</summary>
     public static Result<Draft> Room(House house, string name, string? floor) => RoomFacts.Name.ReadTyped(name, house).Then<Draft>(stored =>
     {
-        if (house.Rooms.Any(r => SameName.Comparer.Equals(r.Name, stored)))
-            return new Refusal($"There is a room {stored} already.");
-        var draft = new Draft($"New room {stored}").New(ItemKind.Room, House.RootId, out var id)
-            .PutStored(id, RoomFacts.Name.Name, stored)
-            .Put(id, RoomFacts.WalkingOrder, house.Rooms.Select(r => r.WalkingOrder ?? 0).DefaultIfEmpty().Max() + 1);
-        return string.IsNullOrWhiteSpace(floor)
-            ? draft
-            : RoomFacts.Floor.ReadTyped(floor, house).Then<Draft>(f => draft.PutStored(id, RoomFacts.Floor.Name, f));
+        if (string.IsNullOrWhiteSpace(floor))
+            return Room(house, new RoomChoice(null, stored, null));
+        return RoomFacts.Floor.ReadTyped(floor, house).Then(on => Room(house, new RoomChoice(null, stored, on)));
     });
+
+    /// <summary>A room that was read, at the end of the walk.</summary>
+    public static Result<Draft> Room(House house, RoomChoice room) => RoomNames.Refuse(house, room.Name, room.Floor) is { } taken
+        ? taken
+        : new Draft($"New room {room.Name}").WithRoom(house, room, out _);
+
+    /// <summary>Adds a room to a draft, at the end of the walk.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="house">The house.</param>
+    /// <param name="room">The room, known to be free.</param>
+    /// <param name="id">The stand-in for its id.</param>
+    internal static Draft WithRoom(this Draft draft, House house, RoomChoice room, out string id) => draft.New(ItemKind.Room, House.RootId, out id)
+        .Put(id, RoomFacts.Name, room.Name)
+        .Put(id, RoomFacts.WalkingOrder, house.Rooms.Select(r => r.WalkingOrder ?? 0).DefaultIfEmpty().Max() + 1)
+        .PutIf(id, RoomFacts.Floor, room.Floor);
 
     /// <summary>A window with one unit and its home run.</summary>
     /// <param name="house">The house.</param>

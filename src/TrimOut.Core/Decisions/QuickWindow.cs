@@ -9,7 +9,8 @@ namespace TrimOut.Core.Decisions;
 /// <summary>One line that adds a window at the framing walk: what is not said carries over from the window before.</summary>
 /// <remarks>
 /// <c>W12 roller left 36x60 SW ladder inside @Breakfast nook</c>: the words in any order, the room last after <c>@</c>.
-/// A room that is not there yet is added. Without a tag the next free one is taken; <c>out: reason</c> leaves the window out on purpose.
+/// A room that is not there yet is added, on the floor after the slash (<c>@Kitchen/Upper</c>) or that of the room before.
+/// Without a tag the next free one is taken; <c>out: reason</c> leaves the window out on purpose.
 /// </remarks>
 public sealed partial record QuickWindow
 {
@@ -18,8 +19,8 @@ public sealed partial record QuickWindow
     /// <summary>The tag.</summary>
     public required string Tag { get; init; }
 
-    /// <summary>The room's name; null when there is none yet.</summary>
-    public string? Room { get; init; }
+    /// <summary>The room, of the house or to be added; null when there is none yet.</summary>
+    public RoomChoice? Room { get; init; }
 
     /// <summary>The kind's id.</summary>
     public string? Kind { get; init; }
@@ -67,7 +68,10 @@ public sealed partial record QuickWindow
         {
             if (text[(at + 1)..].Trim() is not { Length: > 0 } room)
                 return new Refusal("Say after @ which room it is in.");
-            window = window with { Room = house.Rooms.FirstOrDefault(r => SameName.Comparer.Equals(r.Name, room))?.Name ?? room };
+            var choice = RoomNames.Read(room, house, window.Room?.Floor);
+            if (!choice.Ok)
+                return new Refusal(choice.Reason!);
+            window = window with { Room = choice.Value };
             text = text[..at];
         }
         var words = QuickWords.Of(text);
@@ -88,19 +92,14 @@ public sealed partial record QuickWindow
     /// <summary>The change that adds it.</summary>
     public Result<Draft> Add(House house)
     {
-        var known = house.Rooms.FirstOrDefault(r => r.Name == Room)?.Id;
-        return AddItems.Window(house, Tag, known).Then<Draft>(draft =>
+        return AddItems.Window(house, Tag, Room?.Id).Then<Draft>(draft =>
         {
             var (window, unit) = (Id(draft, ItemKind.Window), Id(draft, ItemKind.Unit));
-            if (known is null && Room is not null)
+            if (Room is { Id: null } room)
             {
-                var room = AddItems.Room(house, Room, null);
-                if (!room.Ok)
-                    return new Refusal(room.Reason!);
-                draft = draft.New(ItemKind.Room, House.RootId, out var id)
-                    .Put(id, RoomFacts.Name, Room)
-                    .Put(id, RoomFacts.WalkingOrder, house.Rooms.Select(r => r.WalkingOrder ?? 0).DefaultIfEmpty().Max() + 1)
-                    .Put(window, WindowFacts.Room, new ItemRef(id));
+                if (RoomNames.Refuse(house, room.Name, room.Floor) is { } taken)
+                    return taken;
+                draft = draft.WithRoom(house, room, out var id).Put(window, WindowFacts.Room, new ItemRef(id));
             }
             if (LeftOutBecause is not null)
                 draft = draft.Put(window, WindowFacts.Covered, YesNo.No).Put(window, WindowFacts.NotCoveredBecause, LeftOutBecause);
@@ -123,7 +122,7 @@ public sealed partial record QuickWindow
         string?[] parts =
         [
             Tag,
-            Room is null ? "no room yet" : Room + (house.Rooms.Any(r => r.Name == Room) ? "" : " (new room)"),
+            Room is not { } room ? "no room yet" : room + (room.Id is not null ? "" : NewFloor(house, room) ? " (new room, new floor)" : " (new room)"),
             LeftOutBecause is null ? null : "left out: " + LeftOutBecause,
             Kind is { } kind && house.Find(kind) is { } item ? house.NameOf(item) : null,
             Lead is { } lead ? KebabCase.Of(lead) : null,
@@ -136,6 +135,8 @@ public sealed partial record QuickWindow
         return string.Join(", ", parts.OfType<string>());
     }
 
+    private static bool NewFloor(House house, RoomChoice room) => room.Floor is { } floor && !house.Floors.Contains(floor, SameName.Comparer);
+
     private static QuickWindow CarriedOver(House house)
     {
         var last = house.Windows.Where(w => !w.LeftOut).OrderBy(w => w.Item.Place).LastOrDefault();
@@ -143,7 +144,7 @@ public sealed partial record QuickWindow
         return new QuickWindow
         {
             Tag = Tags.Next(house),
-            Room = last?.Room?.Name,
+            Room = last?.Room is { } room ? RoomChoice.Of(room) : null,
             Kind = unit?.Kind?.Id,
             Lead = unit?.LeadSide,
             Power = unit?.Power,

@@ -24,6 +24,7 @@ public static class SetFact
         {
             return item.Latest(field)?.Stored is null ? new Refusal("There is no value to clear.")
                 : fact == WindowFacts.Tag ? new Refusal("A window keeps a tag. Type another one.")
+                : fact == RoomFacts.Floor && RoomNames.Refuse(house, house.NameOf(item), null, item.Id) is { } twice ? twice
                 : new Draft($"{name} cleared").PutStored(item.Id, field, null);
         }
         return fact.ReadTyped(typed, house)
@@ -36,9 +37,9 @@ public static class SetFact
     {
         if (fact == WindowFacts.Tag && Tags.Refuse(house, stored, item.Id) is { } duplicate)
             return duplicate;
-        if (fact == RoomFacts.Name && house.Rooms.FirstOrDefault(r => r.Id != item.Id && SameName.Comparer.Equals(r.Name, stored)) is { } room)
-            return new Refusal($"There is a room {room.Name} already.");
-        return stored;
+        return fact == RoomFacts.Name && RoomNames.Refuse(house, stored, item.Get(RoomFacts.Floor), item.Id) is { } named ? named
+            : fact == RoomFacts.Floor && RoomNames.Refuse(house, house.NameOf(item), stored, item.Id) is { } there ? there
+            : stored;
     }
 
     private static Draft WithCompanions(Draft draft, House house, Item item, Fact fact, string field)
@@ -51,6 +52,9 @@ public static class SetFact
             draft = Beside(draft, Companion.CableAt(field), house.Job.Latest(HouseFacts.CableAtTest.Name)?.Stored);
             draft = Beside(draft, Companion.MeterStep(field), house.Job.Latest(HouseFacts.MeterStep.Name)?.Stored);
         }
+        // A place among the windows of one room is none among those of another.
+        if (fact == WindowFacts.Room && item.Latest(WindowFacts.PlaceInRoom)?.Stored is not null)
+            draft = draft.PutStored(item.Id, WindowFacts.PlaceInRoom.Name, null);
         if (FactTable.IsKit(item.Kind) && item.Latest(Companion.Checked(field))?.Stored is not null)
             draft = draft.PutStored(item.Id, Companion.Checked(field), null);
         return draft;

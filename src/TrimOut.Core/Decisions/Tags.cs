@@ -10,7 +10,7 @@ internal static class Tags
     public static Refusal? Refuse(House house, string tag, string? exceptWindow = null) =>
         house.FindTag(tag) is { } other && other.Id != exceptWindow
             ? new Refusal(
-                $"Tag {other.Tag} is taken{(other.Room is { } room ? $" by a window in {room.Name}" : "")}. Every window has its own tag; " +
+                $"Tag {other.Tag} is taken{(other.Room is { } room ? $" by a window in {room.FullName}" : "")}. Every window has its own tag; " +
                     $"{Next(house)} is free.")
             : null;
 

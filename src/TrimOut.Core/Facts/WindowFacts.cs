@@ -63,6 +63,8 @@ public static class WindowFacts
         "Along the wall from the right edge of the opening to the corner.", Phase.Measure, 0, 120);
     public static readonly Fact<Length> ToCornerLeft = Of.Reading("to-corner-left", "To corner, left",
         "Along the wall from the left edge of the opening to the corner.", Phase.Measure, 0, 120);
+    public static readonly Fact<int> PlaceInRoom = Of.Count("order", "Order in room",
+        "Its place among the windows of its room on the walk, from 1.", null, 1, 999);
     public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture.", null, 240);
     public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, 400);
 
@@ -71,6 +73,6 @@ public static class WindowFacts
         Tag, Room, Covered, NotCoveredBecause, Facing, Reach, Mount, RoughWidth, RoughHeight, Escape,
         WidthTop, WidthMiddle, WidthBottom, HeightLeft, HeightMiddle, HeightRight, DiagonalDown, DiagonalUp, Depth, DepthTo,
         WidthAgain, HeightAgain, InTheWay, InTheWayDepth, OverlapEachSide, HeadAbove,
-        GlassBelowHead, ClearHeight, WallAbove, MeetsRight, CornerAngle, ToCornerRight, ToCornerLeft, Photo, Note,
+        GlassBelowHead, ClearHeight, WallAbove, MeetsRight, CornerAngle, ToCornerRight, ToCornerLeft, PlaceInRoom, Photo, Note,
     ];
 }

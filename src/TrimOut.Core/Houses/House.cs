@@ -53,7 +53,10 @@ public sealed class House
     /// <summary>Rooms, in walking order.</summary>
     public ImmutableArray<Room> Rooms => Once(ref Kept.Rooms, ReadKey.Rooms, State.Shape.Rooms, i => View(i, (h, x) => new Room(h, x)));
 
-    /// <summary>Windows in walking order: by room, then as they were added.</summary>
+    /// <summary>Floors that rooms are on, in walking order.</summary>
+    public IEnumerable<string> Floors => Rooms.Select(r => r.Floor).OfType<string>().Distinct(SameName.Comparer);
+
+    /// <summary>Windows in walking order: by room, then by their place in it, then as they were added.</summary>
     public ImmutableArray<Window> Windows => Once(ref Kept.Windows, ReadKey.Windows, State.Shape.Windows, View);
 
     /// <summary>Units in walking order; those of windows left out on purpose are not among them.</summary>

@@ -40,13 +40,13 @@ internal sealed class HouseShape
         Rooms = [.. OfKind(ItemKind.Room).OrderBy(p => items[p].Get(RoomFacts.WalkingOrder) ?? int.MaxValue)];
         var order = Rooms.Select((p, at) => (items[p].Id, at)).ToDictionary(p => p.Id, p => p.at);
         Windows = [.. OfKind(ItemKind.Window).OrderBy(p => items[p].Get(WindowFacts.Room) is { } room && order.TryGetValue(room.Id, out var at) ? at
-            : int.MaxValue)];
+            : int.MaxValue).ThenBy(p => items[p].Get(WindowFacts.PlaceInRoom) ?? int.MaxValue)];
     }
 
     /// <summary>Rooms, in walking order.</summary>
     public ImmutableArray<int> Rooms { get; }
 
-    /// <summary>Windows in walking order: by room, then as they were added.</summary>
+    /// <summary>Windows in walking order: by room, then by their place in it, then as they were added.</summary>
     public ImmutableArray<int> Windows { get; }
 
     /// <summary>Items of which somebody said that they are removed, or are back.</summary>
@@ -61,7 +61,8 @@ internal sealed class HouseShape
         Edit.Add => true,
         Edit.Put { Field: Item.RemovedField } => true,
         Edit.Put put when items.Find(put.Item) is { } item =>
-            (item.Kind == ItemKind.Window && put.Field == WindowFacts.Room.Name) || (item.Kind == ItemKind.Room && put.Field == RoomFacts.WalkingOrder.Name),
+            (item.Kind == ItemKind.Window && (put.Field == WindowFacts.Room.Name || put.Field == WindowFacts.PlaceInRoom.Name))
+            || (item.Kind == ItemKind.Room && put.Field == RoomFacts.WalkingOrder.Name),
         _ => false,
     };
 

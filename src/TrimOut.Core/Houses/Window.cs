@@ -34,6 +34,9 @@ public sealed class Window : Subject
     /// <summary>Its room; null when none was said or it was removed.</summary>
     public Room? Room => RoomId is { } id ? House.FindRoom(id) : null;
 
+    /// <summary>Its place among the windows of its room, from 1; null for one that stands behind them as it was added.</summary>
+    public int? PlaceInRoom => Item.Get(WindowFacts.PlaceInRoom);
+
     /// <summary>Whether it was left out on purpose.</summary>
     public bool LeftOut => Item.Get(WindowFacts.Covered) == YesNo.No;
 

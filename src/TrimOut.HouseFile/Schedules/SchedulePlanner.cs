@@ -16,7 +16,7 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
     private readonly ImmutableArray<ScheduleProblem>.Builder _problems = ImmutableArray.CreateBuilder<ScheduleProblem>();
     private readonly ImmutableArray<string>.Builder _understood = ImmutableArray.CreateBuilder<string>();
     private readonly Dictionary<string, int> _lineOfTag = new(SameName.Comparer);
-    private readonly Dictionary<string, string> _newRooms = new(SameName.Comparer);
+    private readonly List<RoomChoice> _newRooms = [];
     private readonly List<string> _newRoomNames = [];
     private Draft _draft = new("Import");
 
@@ -55,7 +55,7 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
         }
         if (house.FindTag(tag) is { } there)
         {
-            Problem(row, ScheduleField.Tag, $"tag {there.Tag} is in the house already{(there.Room is { } of ? $", in {of.Name}" : "")}.", rowLost: true);
+            Problem(row, ScheduleField.Tag, $"tag {there.Tag} is in the house already{(there.Room is { } of ? $", in {of.FullName}" : "")}.", rowLost: true);
             return;
         }
         if (WindowFacts.Tag.ReadTyped(tag, house) is { Ok: false, Reason: { } reason })
@@ -83,15 +83,21 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
         var name = map.Cell(row, ScheduleField.Room) is { Length: > 0 } ? Read(row, ScheduleField.Room, RoomFacts.Name) : options.Room ?? floor;
         if (name is null)
             return (null, null);
-        if (_newRooms.TryGetValue(name, out var planned))
-            return (planned, name);
-        if (house.Rooms.FirstOrDefault(r => SameName.Comparer.Equals(r.Name, name)) is { } there)
-            return (there.Id, there.Name);
+        var named = house.Rooms.Select(RoomChoice.Of).Concat(_newRooms).Where(r => SameName.Comparer.Equals(r.Name, name)).ToList();
+        var fit = named.Where(r => floor is null || r.Floor is null || SameName.Comparer.Equals(r.Floor, floor)).ToList();
+        if (fit.Count > 1 && floor is null)
+        {
+            Problem(row, ScheduleField.Room, $"there is more than one {name}, and no floor says which: {string.Join(", ", fit)}. It is left without a room.",
+                rowLost: false);
+            return (null, null);
+        }
+        if (fit.Count > 0)
+            return fit.OrderBy(r => r.Floor is null).Select(r => (r.Id, r.Name)).First();
         _draft = _draft.New(ItemKind.Room, House.RootId, out var id)
             .PutStored(id, RoomFacts.Name.Name, name)
             .Put(id, RoomFacts.WalkingOrder, house.Rooms.Select(r => r.WalkingOrder ?? 0).DefaultIfEmpty().Max() + _newRooms.Count + 1)
             .PutIf(id, RoomFacts.Floor, floor);
-        _newRooms[name] = id;
+        _newRooms.Add(new RoomChoice(id, name, floor));
         _newRoomNames.Add(name);
         return (id, name);
     }

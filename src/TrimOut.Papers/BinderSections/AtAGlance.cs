@@ -38,7 +38,7 @@ internal static class AtAGlance
 
         to.Heading(3, "Windows left out on purpose");
         to.Table(["Window", "Room", "Because"],
-            leftOut.Select(w => Row(w.Tag, (w.Room?.Name).OrDash(), w.Entry(WindowFacts.NotCoveredBecause))));
+            leftOut.Select(w => Row(w.Tag, (w.Room?.FullName).OrDash(), w.Entry(WindowFacts.NotCoveredBecause))));
 
 
         if (data.OwnerOnly)

@@ -13,7 +13,7 @@ internal static class LimitsTable
     {
         to.Say("The limits are the two places where a unit stops by itself. Closed, 0 means that the bottom bar just touches the sill.");
         to.Table(["Unit", "Room", "Open: bar above glass", "Closed: bar above sill", "With, who, when"], data.House.Units.Select(u => Row(
-            u.Tag, (u.Window.Room?.Name).OrDash(), u.EntryOrNotYet(UnitFacts.OpenGap), u.EntryOrNotYet(UnitFacts.CloseGap),
+            u.Tag, (u.Window.Room?.FullName).OrDash(), u.EntryOrNotYet(UnitFacts.OpenGap), u.EntryOrNotYet(UnitFacts.CloseGap),
             u.Taken(UnitFacts.OpenGap, UnitFacts.CloseGap))), "No units yet.");
         to.Heading(3, "How limits are set");
         to.Table(["Kind", "How", "Hold to set a limit", "Until", "Levelling"], KindsInUse.Of(data.House).Select(k => Row(

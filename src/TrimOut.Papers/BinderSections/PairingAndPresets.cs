@@ -20,12 +20,12 @@ internal static class PairingAndPresets
 
         to.Heading(3, "Units and their remotes");
         to.Table(["Unit", "Room", "Name at the hub", "Hub", "Group", "Remotes"], house.Units.Select(u => Row(
-            u.Tag, (u.Window.Room?.Name).OrDash(), u.EntryOrNotYet(UnitFacts.HubName), u.EntryOrNotYet(UnitFacts.Hub),
+            u.Tag, (u.Window.Room?.FullName).OrDash(), u.EntryOrNotYet(UnitFacts.HubName), u.EntryOrNotYet(UnitFacts.Hub),
             u.Entry(UnitFacts.Group), u.Remotes.Select(r => r.Name).JoinOrDash())));
 
         to.Heading(3, "Remotes");
         to.Table(["Remote", "Type", "Kept in", "Wall plate", "Moves"], house.Remotes.Select(r => Row(
-            r.Name, r.Entry(RemoteFacts.Type), (r.Room?.Name).OrDash(), r.Entry(RemoteFacts.Plate), r.Units.Select(u => u.Tag).JoinOrDash())));
+            r.Name, r.Entry(RemoteFacts.Type), (r.Room?.FullName).OrDash(), r.Entry(RemoteFacts.Plate), r.Units.Select(u => u.Tag).JoinOrDash())));
 
         to.Heading(3, "Presets");
         to.Say("A position says how far a unit is open: 0 % is closed, 100 % is open.");

@@ -50,7 +50,7 @@ internal static class PanelMap
                 yield return Row(number, Ours("free"), Dash, Dash, Dash, Dash);
             foreach (var run in runs[output])
             {
-                yield return Row(number, run.Name, (run.Unit.Window.Room?.Name).OrDash(), run.Entry(RunFacts.LabelAtPanel),
+                yield return Row(number, run.Name, (run.Unit.Window.Room?.FullName).OrDash(), run.Entry(RunFacts.LabelAtPanel),
                     run.EntryOrNotYet(RunFacts.OpenVolts), run.EntryOrNotYet(RunFacts.LoadedVolts));
             }
         }

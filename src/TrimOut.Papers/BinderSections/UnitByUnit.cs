@@ -20,7 +20,7 @@ internal static class UnitByUnit
         foreach (var window in windows)
         {
             data.Stop.ThrowIfCancellationRequested();
-            to.Heading(3, $"{window.Tag}: {(window.Room?.Name).OrDash()}");
+            to.Heading(3, $"{window.Tag}: {(window.Room?.FullName).OrDash()}");
             var drawing = to.Drawing(window.Tag, WindowElevation.Describe(window), words => WindowElevation.Of(window, words));
             to.Say(window.Units.Where(RollSection.CanDraw).Aggregate(drawing, (row, unit) =>
                 row + to.Drawing(unit.Tag, RollSection.Describe(unit), words => RollSection.Of(unit, words))));

@@ -13,7 +13,7 @@ internal static class UnitTable
     {
         var units = data.House.Units;
         to.Table(["Unit", "Room", "Kind", "Width", "Height", "Mount", "Lead side", "Power"], units.Select(u => Row(
-            u.Tag, (u.Window.Room?.Name).OrDash(), u.Entry(UnitFacts.Kind),
+            u.Tag, (u.Window.Room?.FullName).OrDash(), u.Entry(UnitFacts.Kind),
             u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight), u.Window.Entry(WindowFacts.Mount),
             u.Entry(UnitFacts.LeadSide), u.Entry(UnitFacts.Power))), "No units yet.");
         if (units.IsEmpty)

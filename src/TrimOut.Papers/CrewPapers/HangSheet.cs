@@ -24,7 +24,7 @@ internal static class HangSheet
     private static void Rooms(MarkdownWriter to, PaperData data)
     {
         foreach (var room in data.House.Rooms.Where(r => r.Windows.Any(w => !w.LeftOut)))
-            Room(to, room.Name, [.. room.Windows.Where(w => !w.LeftOut)]);
+            Room(to, room.FullName, [.. room.Windows.Where(w => !w.LeftOut)]);
         if (data.House.Windows.Where(w => w.Room is null && !w.LeftOut).ToList() is { Count: > 0 } lost)
             Room(to, Ours("(no room yet)"), lost);
     }

@@ -28,7 +28,7 @@ internal static class PullSheet
     private static void Runs(MarkdownWriter to, PaperData data) => to.Table(
         ["Unit", "Room", "Panel", "Output", "Cable", "Legs, from the panel", "Cut to", "Pulled"],
         data.House.Runs.Select(r => Row(
-            r.Name, (r.Unit.Window.Room?.Name).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.EntryOrBlank(RunFacts.Cable),
+            r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.EntryOrBlank(RunFacts.Cable),
             r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House), Box)),
         "No home runs yet.");
 

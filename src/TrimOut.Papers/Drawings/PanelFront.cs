@@ -55,7 +55,7 @@ internal static class PanelFront
             return;
         }
         svg.Text(x + Wide / 2, y + 38, runs[0].Name, Anchored.Middle, 13, Wide - 8, bold: true);
-        svg.Text(x + Wide / 2, y + 53, runs[0].Unit.Window.Room?.Name ?? "", Anchored.Middle, 9, Wide - 8);
+        svg.Text(x + Wide / 2, y + 53, runs[0].Unit.Window.Room?.FullName ?? "", Anchored.Middle, 9, Wide - 8);
         svg.Text(x + Wide / 2, y + 67, runs[0].LabelAtPanel ?? "", Anchored.Middle, 9, Wide - 8);
     }
 }

@@ -46,7 +46,7 @@ internal static class LabelDrawing
         }
         svg.Text(left, y + 32, end.Label, size: 20, room: room, bold: true);
         svg.Text(left, y + 54, Ours($"{end.Run.Name}, at the {Ours(end.Where)}").Plain(words), size: 13, room: room);
-        svg.Text(left, y + 74, end.Run.Unit.Window.Room?.Name ?? "–", size: 12, room: room);
+        svg.Text(left, y + 74, end.Run.Unit.Window.Room?.FullName ?? "–", size: 12, room: room);
         svg.Text(left, y + 94,
             end.Run is { Panel: { } panel, Output: { } output }
             ? Ours($"{panel.Name}, output {output}").Plain(words)

@@ -32,7 +32,7 @@ internal static class LabelSheet
 
     private static void List(MarkdownWriter to, PaperData data) => to.Table(["Unit", "Room", "End", "Label", "Panel", "Output", "Stuck on"],
         CableEnd.AllOf(data.House).Select(e => Row(
-            e.Run.Name, (e.Run.Unit.Window.Room?.Name).OrDash(), Ours(e.Where), e.Label, (e.Run.Panel?.Name).OrDash(), e.Run.Output is { } output
+            e.Run.Name, (e.Run.Unit.Window.Room?.FullName).OrDash(), Ours(e.Where), e.Label, (e.Run.Panel?.Name).OrDash(), e.Run.Output is { } output
                 ? Number(output)
                 : Dash, Box)),
         "No home runs yet.");
@@ -42,7 +42,7 @@ internal static class LabelSheet
         var csv = new CsvTable(["unit", "room", "end", "label", "panel", "output", "cable", "code"]);
         foreach (var end in CableEnd.AllOf(data.House))
         {
-            csv.Row([end.Run.Name, end.Run.Unit.Window.Room?.Name ?? "", end.Where, end.Label, end.Run.Panel?.Name ?? "",
+            csv.Row([end.Run.Name, end.Run.Unit.Window.Room?.FullName ?? "", end.Where, end.Label, end.Run.Panel?.Name ?? "",
                 end.Run.Output?.ToString(CultureInfo.InvariantCulture) ?? "", end.Run.Cable?.Name ?? "", end.Code]);
         }
         return csv.ToString();

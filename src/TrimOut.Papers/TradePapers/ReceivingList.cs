@@ -17,7 +17,7 @@ internal static class ReceivingList
     {
         to.Say("Open the box before you sign for it. Read the size from the label and from the unit.");
         to.Table(["Unit", "Room", "Ordered", "Maker's number", "Box label", "Width", "Height", "Damage", "Serial", "Seen"], data.House.Units.Select(u => Row(
-            u.Tag, (u.Window.Room?.Name)
+            u.Tag, (u.Window.Room?.FullName)
                 .OrDash(), Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]), u.Entry(UnitFacts.Acknowledgement),
             u.EntryOrBlank(UnitFacts.BoxLabel), u.EntryOrBlank(UnitFacts.DeliveredWidth), u.EntryOrBlank(UnitFacts.DeliveredHeight),
             u.EntryOrBlank(UnitFacts.Damage), u.EntryOrBlank(UnitFacts.Serial), Box)), "No units yet.");

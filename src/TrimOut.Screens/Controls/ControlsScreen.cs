@@ -48,7 +48,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
         }
         DrawMatrix(area.Rows(y, area.Height - y - 1), context);
         if (Remote(context) is { } selected)
-            area.PutFit(1, area.Height - 1, area.Width - 1, $"{selected.Name}: {selected.Room?.Name ?? "no room yet"}{Presets(selected)}", Tone.Dim);
+            area.PutFit(1, area.Height - 1, area.Width - 1, $"{selected.Name}: {selected.Room?.FullName ?? "no room yet"}{Presets(selected)}", Tone.Dim);
     }
 
     private void DrawMatrix(Area area, ScreenContext context)
@@ -84,7 +84,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
         }
     }
 
-    private static string NameOf(Unit unit) => $"{unit.Tag}  {unit.Window.Room?.Name}";
+    private static string NameOf(Unit unit) => $"{unit.Tag}  {unit.Window.Room?.FullName}";
 
     private static string Load(int units, int? most) =>
         string.Create(CultureInfo.InvariantCulture, $"{units}/{most?.ToString(CultureInfo.InvariantCulture) ?? "?"}");

@@ -7,6 +7,7 @@ using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
+using TrimOut.Screens.Rooms;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
 using TrimOut.Screens.Walk;
@@ -18,8 +19,9 @@ internal static class JobSheetKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<JobSheetScreen>("enter", "Open", "All details of the unit, to be filled in.",
-            (s, context) => Transition.Open(s, SheetScreen.OfUnit(s.Current(context)!))) { Disabled = NoUnit },
+        new KeyAction<JobSheetScreen>("enter", "Open", "All details of the unit, or of the window that was left out, to be filled in.",
+            (s, context) => Transition.Open(s, s.LeftOut(context) is { } window ? SheetScreen.At(new OfItem(window.Id), context.House)
+                : SheetScreen.OfUnit(s.Current(context)!))) { Disabled = (s, context) => s.LeftOut(context) is null ? NoUnit(s, context) : null },
         new KeyAction<JobSheetScreen>("space", "Mark next step", "Marks the unit's next step done and goes to the next unit; evidence is asked for first.",
             (s, context) => s.Picked.IsEmpty
                 ? Marking.Next(s, context.Steps, s.Current(context)!, (screen, after) => new Transition(Moved((JobSheetScreen)screen, after, 1)))
@@ -42,7 +44,10 @@ internal static class JobSheetKeys
                 (text, context) => new Transition((s with { Search = text.Trim() }).Fit(context))))),
         new KeyAction<JobSheetScreen>("g", "Go to tag", "Jumps to a unit by its tag.",
             (s, context) => Transition.Type(s, new Entry("Tag", "", "such as W07", (text, now) => GoTo(s, now, text))
-            { Options = [.. context.House.Units.Select(u => new Option(u.Id, u.Tag))] })) { OnBar = false },
+            {
+                Options = [.. context.House.Units.Select(u => new Option(u.Id, u.Tag)),
+                    .. context.House.Windows.Where(w => w.LeftOut).Select(w => new Option(w.Id, w.Tag))],
+            })) { OnBar = false },
         new KeyAction<JobSheetScreen>("!", "Stops only", "Shows only units with open stops, or all.",
             (s, context) => new Transition((s with { OnlyStops = !s.OnlyStops }).Fit(context))),
         new KeyAction<JobSheetScreen>("o", "Not done only", "Shows only units with something left to do in the phase, or all.",
@@ -55,12 +60,17 @@ internal static class JobSheetKeys
             (s, context) => new Transition(new JobSheetScreen(s.UnitId, null, false, false, "").Fit(context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("f", "Findings", "Goes to the field that fixes the unit's worst finding.", (s, context) => Mend(s, context))
             { Disabled = NoUnit },
-        new KeyAction<JobSheetScreen>("b", "Bring back", "Brings a removed window back with all it had.", (s, context) => BringBack(s, context))
-            { OnBar = false },
+        new KeyAction<JobSheetScreen>("r", "Rooms", "Floors, rooms and windows as one walks: to be named, ordered and merged.",
+            (s, context) => Transition.Open(s, RoomsScreen.On((s.LeftOut(context) ?? s.Current(context)?.Window)?.Id, context))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("-", "Leave out", LeavingOut.Help, (s, context) => Transition.Type(s, LeavingOut.Ask(s, s.Current(context)!.Window)))
+            { Disabled = (s, context) => LeavingOut.NotBecause(s.LeftOut(context) ?? s.Current(context)?.Window), OnBar = false },
+        new KeyAction<JobSheetScreen>("b", "Bring back", "Brings the window under the cursor back that was left out, or else a removed one, with all it had.",
+            (s, context) => s.LeftOut(context) is { } window ? Transition.Save(s, LeaveOut.TakeIn(window)) : BringBack(s, context)) { OnBar = false },
         .. Moves.Through<JobSheetScreen>("unit", Moved),
     ];
 
-    private static string? NoUnit(JobSheetScreen s, ScreenContext context) => s.Current(context) is null ? "No unit is selected. n adds a window." : null;
+    private static string? NoUnit(JobSheetScreen s, ScreenContext context) => s.Current(context) is not null ? null
+        : s.LeftOut(context) is { } window ? $"{window.Tag} is left out. b brings it back, Enter opens it." : "No unit is selected. n adds a window.";
 
     private static JobSheetScreen Toggled(JobSheetScreen s, string unit) => s with { Picked = s.Picked.SymmetricExcept([unit]) };
 
@@ -69,9 +79,9 @@ internal static class JobSheetKeys
 
     private static JobSheetScreen Moved(JobSheetScreen s, ScreenContext context, int by)
     {
-        var units = JobSheetRows.Units(s, context);
-        var at = units.ToList().FindIndex(u => u.Id == s.UnitId);
-        return units.Count == 0 ? s : s with { UnitId = units[Paging.Move(at, by, units.Count)].Id };
+        var ids = JobSheetRows.Ids(s, context);
+        var at = ids.ToList().FindIndex(id => id == s.UnitId);
+        return ids.Count == 0 ? s : s with { UnitId = ids[Paging.Move(at, by, ids.Count)] };
     }
 
     private static Phase? Shift(Phase? phase, int by)
@@ -82,15 +92,23 @@ internal static class JobSheetKeys
 
     private static Result<Transition> GoTo(JobSheetScreen s, ScreenContext context, string text)
     {
-        var unit = context.House.Units.FirstOrDefault(u => SameName.Comparer.Equals(u.Tag, text))
-            ?? context.House.FindTag(text.Trim())?.Units.FirstOrDefault();
-        return unit is null
-            ? new Refusal($"No unit has the tag {text.Trim()}.")
-            : new Transition(s with { UnitId = unit.Id, OnlyOpen = false, OnlyStops = false, Search = "" });
+        var window = context.House.FindTag(text.Trim());
+        var id = context.House.Units.FirstOrDefault(u => SameName.Comparer.Equals(u.Tag, text))?.Id
+            ?? (window is { LeftOut: true } ? window.Id : window?.Units.FirstOrDefault()?.Id);
+        if (id is null)
+        {
+            return context.House.Items.Values.Any(i => i is { Removed: true, Kind: ItemKind.Window } && SameName.Comparer.Equals(context.House.NameOf(i), text))
+                ? new Refusal($"{text.Trim()} was removed. Esc, then b, brings it back.")
+                : new Refusal($"No unit has the tag {text.Trim()}.");
+        }
+        var there = s with { UnitId = id };
+        return JobSheetRows.Ids(s, context).Contains(id) ? new Transition(there)
+            : Transition.Say(there with { OnlyOpen = false, OnlyStops = false, Search = "" }, $"The filter hid {text.Trim()}: all is shown again.");
     }
 
-    private static Entry NewWindow(JobSheetScreen s, ScreenContext context) => new("New window", AddItems.NextTag(context.House) + " ",
-        "tag kind left/right WxH facing floor/ladder/scaffold inside/outside panel @room",
+    private static Entry NewWindow(JobSheetScreen s, ScreenContext context, string? hidden = null) => new(hidden ?? "New window",
+        AddItems.NextTag(context.House) + " ",
+        "tag kind left/right WxH facing floor/ladder/scaffold inside/outside panel @room/floor",
         (line, now) => QuickWindow.Read(line, now.House).Then(w => w.Add(now.House).Then<Transition>(draft => new Transition(s, new Ask.Save(draft, Another)))))
     {
         Echo = (line, now) => QuickWindow.Read(line, now.House).Then<string>(w => w.Echo(now.House)),
@@ -100,8 +118,9 @@ internal static class JobSheetKeys
     private static Transition Another(IScreen screen, ScreenContext context)
     {
         var newest = context.House.Windows.OrderBy(w => w.Item.Place).Last();
-        var next = (JobSheetScreen)screen with { UnitId = newest.Units.FirstOrDefault()?.Id ?? ((JobSheetScreen)screen).UnitId };
-        return Transition.Type(next, NewWindow(next, context));
+        var next = (JobSheetScreen)screen with { UnitId = newest.LeftOut ? newest.Id : newest.Units.FirstOrDefault()?.Id ?? ((JobSheetScreen)screen).UnitId };
+        var hides = !JobSheetRows.Ids(next, context).Contains(next.UnitId);
+        return Transition.Type(next, NewWindow(next, context, hides ? $"{newest.Tag} is saved; the filter hides it. New window" : null));
     }
 
     private static Transition Mend(JobSheetScreen s, ScreenContext context) =>

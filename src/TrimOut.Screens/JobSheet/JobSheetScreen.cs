@@ -27,14 +27,24 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
 
     public IReadOnlyList<Sign> Signs { get; } = [.. PhaseMarks.All, .. DrawingSigns.Window];
 
+    /// <summary>Whether something may be hidden.</summary>
+    public bool Filters => OnlyOpen || OnlyStops || Search.Length > 0;
+
     public static JobSheetScreen At(ScreenContext context) => new(context.House.Units.FirstOrDefault()?.Id, null, false, false, "");
 
     public Unit? Current(ScreenContext context) => UnitId is null ? null : context.House.FindUnit(UnitId);
 
+    /// <summary>The window under the cursor that was left out; null when the cursor is on a unit.</summary>
+    public Window? LeftOut(ScreenContext context) => UnitId is not null && context.House.FindWindow(UnitId) is { LeftOut: true } window ? window : null;
+
     public IScreen Fit(ScreenContext context)
     {
-        var seen = JobSheetRows.Units(this, context);
-        return seen.Any(u => u.Id == UnitId) ? this : this with { UnitId = seen.FirstOrDefault()?.Id };
+        var seen = JobSheetRows.Ids(this, context);
+        if (UnitId is not null && seen.Contains(UnitId))
+            return this;
+        // A unit whose window was left out became that window's row, and the other way round.
+        var other = UnitId is null ? null : context.House.FindWindow(UnitId)?.Units.FirstOrDefault()?.Id ?? context.House.Find(UnitId)?.Under;
+        return this with { UnitId = other is not null && seen.Contains(other) ? other : seen.FirstOrDefault() };
     }
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
@@ -57,6 +67,8 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         var card = body.Part(left + 2, 0, body.Width - left - 2, body.Height);
         if (Current(context) is { } unit)
             UnitCard.Draw(card, unit, context);
+        else if (LeftOut(context) is { } leftOut)
+            LeftOutCard.Draw(card, leftOut);
         else
             card.PutWrapped(0, 0, 3, "No unit fits the filter. Esc or * shows all again.", Tone.Strong);
     }
@@ -82,10 +94,10 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         var rows = JobSheetRows.Of(this, context);
         var y = 0;
         if (JobSheetRows.FilterText(this) is { Length: > 0 } filter)
-            y = area.PutWrapped(1, y, 3, $"Shown: {filter} (* shows all)", Tone.Strong);
+            y = area.PutWrapped(1, y, 3, $"Shown: {filter}{JobSheetRows.HiddenText(this, context)} (* shows all)", Tone.Strong);
         columns.DrawHeading(area.Rows(y, 2), PhaseShown);
         var list = area.Rows(y + 2, area.Height - y - 2);
-        var selected = rows.ToList().FindIndex(r => r.Unit is { } u && u.Id == UnitId);
+        var selected = rows.ToList().FindIndex(r => r.Id is { } id && id == UnitId);
         foreach (var (line, at) in Paging.Rows(list, rows.Count, selected))
             DrawRow(list.Rows(line, 1), rows[at], context, columns, at == selected, rows[at].Unit is { } u && Picked.Contains(u.Id));
     }
@@ -94,7 +106,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
     {
         if (row.Unit is not { } unit)
         {
-            line.PutFit(0, 0, line.Width, row.Text, row.IsRoom ? Tone.Heading : Tone.Dim);
+            line.PutFit(0, 0, line.Width, row.Text, selected ? Tone.Selected : row.IsRoom ? Tone.Heading : Tone.Dim);
             return;
         }
         var tone = selected ? Tone.Selected : Tone.Text;

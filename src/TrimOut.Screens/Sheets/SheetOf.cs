@@ -13,11 +13,14 @@ internal abstract record SheetOf
     /// <summary>Its rows; empty when what it is about is no longer in the house.</summary>
     public abstract IReadOnlyList<SheetRow> Rows(House house);
 
+    /// <summary>What shows the same after the house changed: a unit whose window is left out shows as that window, and the other way round.</summary>
+    public virtual SheetOf Still(House house) => this;
+
     /// <summary>The sheet on which a field of an item is filled in.</summary>
     public static SheetOf Holding(House house, Item item) => item.Kind switch
     {
         ItemKind.House => new OfItem(House.RootId),
-        ItemKind.Window when house.FindWindow(item.Id)?.Units.FirstOrDefault() is { } unit => new OfUnit(unit.Id),
+        ItemKind.Window when house.FindWindow(item.Id) is { LeftOut: false } window && window.Units.FirstOrDefault() is { } unit => new OfUnit(unit.Id),
         ItemKind.Unit => new OfUnit(item.Id),
         ItemKind.Run or ItemKind.Leg when house.Find(item.Under) is { } above => Holding(house, above),
         _ => new OfItem(item.Id),
@@ -27,7 +30,10 @@ internal abstract record SheetOf
 /// <summary>A unit with its window, its home run and the legs of that, by phase.</summary>
 internal sealed record OfUnit(string UnitId) : SheetOf
 {
-    public override string Title(House house) => house.FindUnit(UnitId) is { } unit ? $"{unit.Tag}, {unit.Window.Room?.Name ?? "no room"}" : "(removed)";
+    public override string Title(House house) => house.FindUnit(UnitId) is { } unit ? $"{unit.Tag}, {unit.Window.Room?.FullName ?? "no room"}" : "(removed)";
+
+    public override SheetOf Still(House house) =>
+        house.Find(UnitId)?.Under is { } above && house.FindWindow(above) is { LeftOut: true } window ? new OfItem(window.Id) : this;
 
     public override IReadOnlyList<SheetRow> Rows(House house)
     {
@@ -73,6 +79,8 @@ internal sealed record OfUnit(string UnitId) : SheetOf
 internal sealed record OfItem(string ItemId) : SheetOf
 {
     public override string Title(House house) => house.Find(ItemId) is { } item ? house.NameOf(item) : "(removed)";
+
+    public override SheetOf Still(House house) => house.Find(ItemId) is { Kind: ItemKind.Window } window ? Holding(house, window) : this;
 
     public override IReadOnlyList<SheetRow> Rows(House house) => house.Find(ItemId) is { Removed: false } item
         ? [.. FactTable.Of(item.Kind).Where(f => !f.IsKeyed).Select(f => SheetRow.Of(item, f))]

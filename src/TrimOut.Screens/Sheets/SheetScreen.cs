@@ -54,7 +54,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
     public IScreen Fit(ScreenContext context)
     {
         var place = Current?.Place;
-        var fresh = At(Of, context.House) with { Selected = Math.Clamp(Selected, 0, Math.Max(0, Of.Rows(context.House).Count - 1)) };
+        var fresh = At(Of.Still(context.House), context.House);
+        fresh = fresh with { Selected = Math.Clamp(Selected, 0, Math.Max(0, fresh.Rows.Count - 1)) };
         return place is null ? fresh : fresh.On(place);
     }
 
@@ -75,7 +76,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             area.Put(2, 1, "This is no longer in the house. Esc goes back.", Tone.Strong);
             return;
         }
-        var rows = Of.Rows(context.House);
+        // While one types that the window is left out its unit is not in the house that is shown.
+        var rows = Of.Rows(context.House) is { Count: > 0 } now ? now : Rows;
         var split = Of is OfUnit ? Math.Clamp(area.Width * 11 / 20, 40, 66) : Math.Clamp(area.Width * 13 / 20, 52, 90);
         DrawRows(area.Part(0, 0, split, area.Height), rows, context, typing);
         var side = area.Part(split + 1, 0, area.Width - split - 1, area.Height);

@@ -96,7 +96,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
     private void DrawSubject(Area area, Subject subject, ScreenContext context, Typing? typing)
     {
         var what = subject is Unit unit
-            ? $"{unit.Kind?.Name ?? "no kind yet"}, {unit.Window.Room?.Name ?? "no room yet"}{Reach(unit)}"
+            ? $"{unit.Kind?.Name ?? "no kind yet"}, {unit.Window.Room?.FullName ?? "no room yet"}{Reach(unit)}"
             : subject is Panel
             ? "panel"
             : "house";

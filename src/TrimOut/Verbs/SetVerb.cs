@@ -14,6 +14,7 @@ internal static class SetVerb
 {
     private const int LongestLine = 100_000;
     private const int MostRefused = 1_000;
+    private const string MergeInto = "merge-into";
 
     public static Command Build()
     {
@@ -54,6 +55,8 @@ internal static class SetVerb
     {
         if (line.Split('\t', 3) is not [var tag, var name, var value])
             return new Refusal("Write tag, detail and value with a tab between.");
+        if (tag.Trim() is ['@', .. var named])
+            return OfRoom(house, named.Trim(), name.Trim(), value);
         var unit = house.Units.FirstOrDefault(u => SameName.Comparer.Equals(u.Tag, tag));
         var window = house.FindTag(tag.Trim()) ?? unit?.Window;
         if (window is null)
@@ -65,5 +68,23 @@ internal static class SetVerb
                 return SetFact.Typed(house, item, fact, value);
         }
         return new Refusal($"There is no detail called {name.Trim()} of a window, a unit or a home run.");
+    }
+
+    private static Result<Draft> OfRoom(House house, string named, string name, string value)
+    {
+        var read = RoomNames.Read(named, house);
+        if (!read.Ok)
+            return new Refusal(read.Reason!);
+        if (read.Value.Id is not { } id || house.FindRoom(id) is not { } room)
+            return new Refusal($"There is no room {named}.");
+        if (name == MergeInto)
+        {
+            return RoomNames.Read(value.Trim(), house).Then(into => into.Id is { } right
+                ? ArrangeRooms.Merge(room, house.FindRoom(right)!)
+                : new Refusal($"There is no room {value.Trim()}."));
+        }
+        return FactTable.Find(ItemKind.Room, name) is { } fact
+            ? SetFact.Typed(house, room.Item, fact, value)
+            : new Refusal($"There is no detail called {name} of a room. There are: {string.Join(", ", FactTable.Of(ItemKind.Room).Select(f => f.Name))}, {MergeInto}.");
     }
 }

@@ -81,6 +81,37 @@ public class QuickWindowTests
         Assert.Equal("stained glass", job.House.FindTag("W01")!.Show(WindowFacts.NotCoveredBecause));
     }
 
+    [Fact]
+    public void ARoomOfWhichTwoFloorsHaveOneIsAskedForWithItsFloor()
+    {
+        var job = new TestJob();
+        foreach (var line in new[] { "W01 36x60 @Kitchen/Main", "W02 @Kitchen/Upper" })
+            job.Do(Read(line, job.House).Add(job.House));
+        Assert.Equal("There is more than one Kitchen. Type which: Kitchen/Main, Kitchen/Upper.", QuickWindow.Read("W03 @kitchen", job.House).Reason);
+        job.Do(Read("W03 @kitchen/main", job.House).Add(job.House));
+        Assert.Equal(["W01", "W03"], job.House.Rooms[0].Windows.Select(w => w.Tag));
+        Assert.Equal("W04, Kitchen/Main, 36\" x 60\"", Read("", job.House).Echo(job.House));
+        Assert.Equal("Kitchen/Upper", job.House.FindTag("W02")!.Show(WindowFacts.Room));
+    }
+
+    [Fact]
+    public void ANewRoomIsOnTheFloorThatIsTypedOrOnThatOfTheRoomBeforeAndTheEchoSaysSo()
+    {
+        var job = new TestJob();
+        Assert.Equal("W01, Kitchen/Upper (new room, new floor)", Read("@Kitchen/Upper", job.House).Echo(job.House));
+        job.Do(Read("@Kitchen/Upper", job.House).Add(job.House));
+        Assert.Equal("W02, Hall/Upper (new room)", Read("@Hall", job.House).Echo(job.House));
+        Assert.Equal("Say after / on which floor Hall is.", QuickWindow.Read("@Hall/", job.House).Reason);
+    }
+
+    [Fact]
+    public void ASecondRoomOfANameWaitsForTheFloorOfTheFirst()
+    {
+        var job = new TestJob().Room("Kitchen");
+        Assert.StartsWith("There is a room Kitchen already. Two rooms of one name need a floor each", QuickWindow.Read("@Kitchen/Upper", job.House).Reason,
+            StringComparison.Ordinal);
+    }
+
     private static QuickWindow Read(string line, House house) =>
         QuickWindow.Read(line, house) is var read && read.Ok ? read.Value : throw new Xunit.Sdk.XunitException($"{line}: {read.Reason}");
 }

@@ -45,6 +45,17 @@ public class ScheduleImportTests
     }
 
     [Fact]
+    public void RoomsOfOneNameOnTwoFloorsStayTwoRooms()
+    {
+        var plan = Plan("tag,room,floor,width\nW01,Kitchen,Main,30\nW02,Kitchen,Upper,30\nW03,kitchen,main,30\nW04,Kitchen,,30\n").Value;
+        Assert.Equal("5 room: there is more than one Kitchen, and no floor says which: Kitchen/Main, Kitchen/Upper. It is left without a room.",
+            Problems(plan));
+        _job.Do(plan.Draft);
+        Assert.Equal(["Kitchen/Main", "Kitchen/Upper"], _job.House.Rooms.Select(r => r.FullName));
+        Assert.Equal(["W01", "W03"], _job.House.Rooms[0].Windows.Select(w => w.Tag));
+    }
+
+    [Fact]
     public void TheWholeImportIsOneChangeAndOneUndo()
     {
         _job.Do(Plan("tag,room,width\nW01,Bath,30\nW02,Hall,30\n").Value.Draft);

@@ -32,6 +32,20 @@ public sealed class HouseVerbsTests : IDisposable
     }
 
     [Fact]
+    public void RoomsAreNamedOrderedAndMergedByLines()
+    {
+        Begin();
+        File.WriteAllText(_run.In("s.csv"), "tag,room,floor\nW01,Kichen,Main\nW02,Kitchen,Main\nW03,Kitchen,Upper\n");
+        Assert.Equal(0, _run.Run("import", "elm.trimout", "s.csv").Code);
+        var lines = "@Kichen\tmerge-into\tKitchen/Main\n@Kitchen/Main\torder\t9\n@Kitchen/Upper\tname\tPantry\n@Kichen\tname\tx\n";
+        var set = _run.RunWith(lines, "set", "elm.trimout");
+        Assert.Equal("1\n2\n3\n", set.Output);
+        Assert.Contains("Line 4: There is no room Kichen.", set.Error);
+        var windows = _run.Run("windows", "elm.trimout").Output.ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(["W03,Pantry,Upper", "W02,Kitchen,Main", "W01,Kitchen,Main"], windows.Skip(1).Select(l => string.Join(',', l.Split(',').Take(3))));
+    }
+
+    [Fact]
     public void TheHistoryAsTextMakesTheSameHouseAgain()
     {
         Begin();

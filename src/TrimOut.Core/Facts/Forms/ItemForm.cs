@@ -26,8 +26,12 @@ internal sealed class ItemForm(ItemKind kind) : Form<ItemRef>
     public override Result<ItemRef> Decode(string stored) => new ItemRef(stored);
 
     public override string Show(ItemRef value, House house) =>
-        house.Find(value.Id) is { Removed: false } item ? house.NameOf(item) : ItemNames.Removed.English;
+        house.Find(value.Id) is { Removed: false } item ? NameOf(item, house) : ItemNames.Removed.English;
 
     public override IReadOnlyList<Option> Options(House house) =>
-        [.. house.ItemsOf(kind).Select(i => new Option(i.Id, house.NameOf(i)))];
+        [.. house.ItemsOf(kind).Select(i => new Option(i.Id, NameOf(i, house)))];
+
+    /// <summary>Two rooms of one name are told apart by their floors.</summary>
+    private static string NameOf(Item item, House house) =>
+        item.Kind == ItemKind.Room && house.FindRoom(item.Id) is { } room ? room.FullName : house.NameOf(item);
 }

@@ -16,7 +16,7 @@ internal static class ControlParts
         if (house.Units.Length > 0)
             yield return MoreHubs(house);
         foreach (var place in house.Remotes.OrderBy(r => house.Rooms.IndexOf(r.Room!))
-            .GroupBy(r => (Room: r.Room?.Name ?? "no room yet", Type: r.Show(RemoteFacts.Type))))
+            .GroupBy(r => (Room: r.Room?.FullName ?? "no room yet", Type: r.Show(RemoteFacts.Type))))
             yield return Line($"{(place.Key.Type.Length == 0 ? "Remote of no type yet" : place.Key.Type)}, {place.Key.Room}", place.Count(),
                 $"remotes of that room: {HouseParts.Names(place.Select(r => r.Name))}");
         foreach (var plate in Plates(house).GroupBy(p => p.Gangs).OrderBy(g => g.Key))
@@ -50,7 +50,7 @@ internal static class ControlParts
         group remote by (remote.Room?.Id, plate, plate is null ? remote.Id : "") into shared
         let needed = shared.Sum(r => Gangs(r)!.Value)
         select (Math.Max(needed, Said(shared.Key.plate)),
-            $"{shared.First().Room?.Name ?? "no room yet"} " +
+            $"{shared.First().Room?.FullName ?? "no room yet"} " +
             $"({string.Join(" and ", shared.Select(r => r.Name))}{(shared.Key.plate is null ? ", no plate said" : "")})");
 
     private static int? Gangs(Remote remote) => remote.Type?.Item.Get(RemoteTypeFacts.Gangs);
