@@ -29,7 +29,7 @@ public sealed partial class HouseOnDisk
             var entries = SealAll(here, house, Seal.First(house), 0, changes ?? []);
             var trailer = new Trailer(Trailer.CurrentForm, house, entries.Count, entries.Count == 0 ? Seal.First(house) : entries[^1].Entry.Seal, "",
                 here.FreshDevice(), here.Machine, null, null);
-            trailer = FileWriter.Write(here, names, EntryTable.With([], house, entries), trailer);
+            trailer = FileWriter.Write(here, names, EntryTable.With([], house, entries).Span, trailer);
             return new HouseOnDisk(here, names, held, trailer, [.. changes ?? []], null, null) { Brief = brief };
         }
         catch (Exception failed)
@@ -74,8 +74,7 @@ public sealed partial class HouseOnDisk
                 throw Faults.NotThere(names.Main);
             if (here.Files.ReadOnlyBecause(names.Main) is { } because)
                 return Read(here, names, because);
-            if (Trailer.Read(here.Files.ReadEnd(names.Main, Trailer.Size)) is null)
-                Sound.Recognise(names, here.Files.Read(names.Main));
+            Sound.Recognise(here, names);
             try
             {
                 held = HouseLock.Take(here, names);

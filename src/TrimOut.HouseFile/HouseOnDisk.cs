@@ -143,7 +143,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
                 _trailer = FileWriter.Fold(_here, _names, _trailer, _sinceFile);
             _here.Files.FlushFolderOf(_names.Main);
             // A device of its own: the one before may have numbered changes that are not in this history.
-            _trailer = FileWriter.Write(_here, _names, EntryTable.With([], House, entries), _trailer with
+            _trailer = FileWriter.Write(_here, _names, EntryTable.With([], House, entries).Span, _trailer with
             {
                 Count = entries.Count,
                 Seal = entries.Count == 0 ? Seal.First(_trailer.House) : entries[^1].Entry.Seal,

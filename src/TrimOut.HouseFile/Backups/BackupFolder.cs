@@ -80,6 +80,7 @@ public sealed class BackupFolder(string path)
         if (!here.Files.Exists(names.Main))
             throw Faults.NotThere(names.Main);
         // Of a closed house the file says by itself whether it is what was written.
+        Sound.Recognise(here, names);
         var file = here.Files.Read(names.Main);
         if (Sound.CheckFile(names, file) is { Journal: null } closed && !here.Files.Exists(names.Journal))
             return (file[..^Trailer.Size], closed);
@@ -102,7 +103,9 @@ public sealed class BackupFolder(string path)
     {
         try
         {
-            return Sound.CheckFile(new HouseFileNames(backup.Path), here.Files.Read(backup.Path));
+            var names = new HouseFileNames(backup.Path);
+            Sound.Recognise(here, names);
+            return Sound.CheckFile(names, here.Files.Read(backup.Path));
         }
         catch (HouseStoreException)
         {

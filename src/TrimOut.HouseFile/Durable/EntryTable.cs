@@ -10,12 +10,13 @@ internal static class EntryTable
 {
     private const string Name = "changes";
     private const int BegunAt = 68;
+    private const int RowsAtOnce = 20_000;
 
     /// <summary>A database with these entries.</summary>
     /// <param name="before">The database to add them to; empty for a new one.</param>
     /// <param name="house">The house's name.</param>
     /// <param name="added">The entries to add, with their changes.</param>
-    public static byte[] With(ReadOnlySpan<byte> before, string house, IEnumerable<(Entry Entry, Change Change)> added)
+    public static ReadOnlyMemory<byte> With(ReadOnlySpan<byte> before, string house, IEnumerable<(Entry Entry, Change Change)> added)
     {
         using var data = new MemoryStream();
         data.Write(before);
@@ -23,10 +24,14 @@ internal static class EntryTable
         using (var log = new MemoryStream())
         using (var database = new LiteDatabase(data, new BsonMapper(), log))
         {
-            database.GetCollection(Name).InsertBulk(added.Select(a => Row(house, a.Entry, a.Change)));
-            database.Checkpoint();
+            // Piece by piece: else its log, and what it keeps of it in memory, become as large as all that is added.
+            foreach (var piece in added.Chunk(RowsAtOnce).DefaultIfEmpty([]))
+            {
+                database.GetCollection(Name).InsertBulk(piece.Select(a => Row(house, a.Entry, a.Change)));
+                database.Checkpoint();
+            }
         }
-        var bytes = data.ToArray();
+        data.TryGetBuffer(out var bytes);
         // The day on which the database was begun is of no use: without it the same changes make the same file.
         if (before.IsEmpty)
             bytes.AsSpan(BegunAt, sizeof(long)).Clear();

@@ -54,7 +54,7 @@ internal static class FileWriter
         var file = Unchanged(here, names, trailer);
         var database = file.AsSpan(0, file.Length - Trailer.Size);
         var folded = trailer with { Count = trailer.Count + late.Count, Seal = late.Count == 0 ? trailer.Seal : late[^1].Entry.Seal, Journal = null };
-        folded = Write(here, names, late.Count == 0 ? database : EntryTable.With(database, trailer.House, late), folded);
+        folded = Write(here, names, late.Count == 0 ? database : EntryTable.With(database, trailer.House, late).Span, folded);
         if (keepJournalAs is not null)
             here.Files.Rename(names.Journal, keepJournalAs);
         else

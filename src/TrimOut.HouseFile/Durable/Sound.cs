@@ -15,6 +15,7 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
     HouseStoreException? Damage = null, bool Ended = false)
 {
     private const int ReadAtMost = 20;
+    private const int MarkWithin = 63;
     private static readonly byte[] DatabaseMark = Encoding.ASCII.GetBytes("** This is a LiteDB file **");
     private static readonly TimeSpan OneWrite = TimeSpan.FromMilliseconds(5);
 
@@ -30,6 +31,7 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
     public static Sound Read(Surroundings here, HouseFileNames names, bool goOn = false)
     {
         (byte[] File, byte[]? Journal)? before = null;
+        Recognise(here, names);
         for (var attempt = 1; ; attempt++)
         {
             var file = here.Files.Read(names.Main);
@@ -49,21 +51,25 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
     /// <summary>Holds a file against its last page.</summary>
     public static Trailer CheckFile(HouseFileNames names, ReadOnlySpan<byte> file)
     {
-        var trailer = Recognise(names, file);
+        var trailer = Recognise(names, file, file);
         return trailer.Form > Trailer.CurrentForm || Trailer.Hash(file[..^Trailer.Size]) == trailer.Sha256
             ? trailer
             : throw Faults.Damaged(names.Main, "its contents are not what was written.");
     }
 
-    /// <summary>The last page of a house file, without a look at its contents.</summary>
-    /// <exception cref="HouseStoreException">It is no house file.</exception>
-    public static Trailer Recognise(HouseFileNames names, ReadOnlySpan<byte> file)
+    /// <summary>The last page of a house file, without a look at its contents: what is no house file is refused however long it is.</summary>
+    /// <exception cref="HouseStoreException">It is no house file, or a damaged one.</exception>
+    /// <exception cref="IOException">The disk failed.</exception>
+    public static Trailer Recognise(Surroundings here, HouseFileNames names) =>
+        Recognise(names, here.Files.ReadStart(names.Main, MarkWithin + DatabaseMark.Length), here.Files.ReadEnd(names.Main, Trailer.Size));
+
+    private static Trailer Recognise(HouseFileNames names, ReadOnlySpan<byte> start, ReadOnlySpan<byte> end)
     {
-        if (file.IsEmpty)
+        if (end.IsEmpty)
             throw new HouseStoreException(StoreFault.Foreign, $"{names.Main} is empty: it is no house file. Nothing was changed.");
-        if (Trailer.Read(file) is not { } trailer)
+        if (Trailer.Read(end) is not { } trailer)
         {
-            throw file.IndexOf(DatabaseMark) is >= 0 and < 64
+            throw start[..Math.Min(start.Length, MarkWithin + DatabaseMark.Length)].IndexOf(DatabaseMark) >= 0
                 ? Faults.Damaged(names.Main, "its last page is missing or can't be read.")
                 : new HouseStoreException(StoreFault.Foreign, $"{names.Main} is no house file. Nothing was changed.");
         }

@@ -15,16 +15,20 @@ internal sealed class DiskFiles : IFileLayer
 
     public byte[] Read(string path) => PlainFile.ReadAll(path);
 
-    public byte[] ReadEnd(string path, int count)
+    public byte[] ReadStart(string path, int count) => ReadPart(path, count, _ => 0);
+
+    public byte[] ReadEnd(string path, int count) => ReadPart(path, count, length => Math.Max(0, length - count));
+
+    private static byte[] ReadPart(string path, int count, Func<long, long> from)
     {
         PlainFile.Check(path);
         using var file = File.OpenHandle(path);
         var length = RandomAccess.GetLength(file);
-        var end = new byte[Math.Min(count, length)];
+        var part = new byte[Math.Min(count, length)];
         var read = 0;
-        for (var got = -1; read < end.Length && got != 0; read += got)
-            got = RandomAccess.Read(file, end.AsSpan(read), length - end.Length + read);
-        return end[..read];
+        for (var got = -1; read < part.Length && got != 0; read += got)
+            got = RandomAccess.Read(file, part.AsSpan(read), from(length) + read);
+        return part[..read];
     }
 
     public long LengthOf(string path) => new FileInfo(path).Length;

@@ -12,6 +12,9 @@ internal interface IFileLayer
     /// <summary>All bytes of a file.</summary>
     byte[] Read(string path);
 
+    /// <summary>The first bytes of a file; all of a shorter one.</summary>
+    byte[] ReadStart(string path, int count);
+
     /// <summary>The last bytes of a file; all of a shorter one.</summary>
     byte[] ReadEnd(string path, int count);
 

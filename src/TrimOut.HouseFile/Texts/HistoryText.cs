@@ -52,7 +52,7 @@ public static class HistoryText
                 return At(lines, change.Reason!);
             changes.Add(change.Value);
             if (changes.Count > MostChanges)
-                return At(lines, string.Create(CultureInfo.InvariantCulture, $"it is one more than {MostChanges} changes: that is no house's history."));
+                return At(lines, string.Create(CultureInfo.InvariantCulture, $"it is one more than {MostChanges} changes. ") + WhyNotMore);
             if (changes.Count % SayEvery == 0)
                 says?.Invoke(changes.Count);
         }
@@ -61,11 +61,17 @@ public static class HistoryText
         return HouseLog.Of(changes).Then<HouseLog>(log => (log.Jump ?? log.Mixed) is { } why ? new Refusal(why) : log);
     }
 
-    /// <summary>The most changes of a history that is read as text: five times what the largest house had that it was tried with.</summary>
-    public const int MostChanges = 1_000_000;
+    /// <summary>
+    /// The most changes of a history that is read as text: half as many again as the largest house had that it was tried with, and no more than a small
+    /// computer can hold (docs/house-file.md has the figures).
+    /// </summary>
+    public const int MostChanges = 300_000;
 
     /// <summary>The most characters of a history that is read as text.</summary>
-    public const int MostCharacters = 256 << 20;
+    public const int MostCharacters = 128 << 20;
+
+    private const string WhyNotMore = "That many are not taken in from a text, because all of them are held in memory until they are a house. " +
+        "To copy a house file: trimout backup HOUSE --to COPY.";
 
     private const int LongestLine = Entry.LongestJson;
     private const int SayEvery = 50_000;

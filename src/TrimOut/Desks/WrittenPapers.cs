@@ -51,9 +51,11 @@ internal sealed class WrittenPapers(string list)
     }
 
     /// <summary>Remembers files that are about to be written.</summary>
+    /// <exception cref="IOException">The list is something else than a file, or can't be written.</exception>
     public void Add(string folder, IEnumerable<(string Name, byte[] Bytes)> files)
     {
         UserFolder.Make(Path.GetDirectoryName(list)!);
+        HouseFile.Files.PlainFile.Check(list);
         if (!File.Exists(list))
             OwnFile.Write(list, []);
         else if (new FileInfo(list).Length > LongestList)

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using TrimOut.Core.Facts;
 using TrimOut.HouseFile.Texts;
 using TrimOut.Testing;
@@ -40,4 +42,16 @@ public class HistoryTextTests
     [Fact]
     public void TheHistoryOfOneHouseOnTwoLaptopsIsOne() =>
         Assert.True(HistoryText.Read(Line("a", 1) + Line("a", 2) + Line("b", 1).Replace("\"stamp\":1", "\"stamp\":3", StringComparison.Ordinal)).Ok);
+
+    [Fact]
+    public void AHistoryOfMoreChangesThanAreHeldInMemoryIsRefusedWithTheNumberAndTheReason()
+    {
+        var text = new StringBuilder();
+        for (var n = 1; n <= HistoryText.MostChanges + 1; n++)
+            text.Append(CultureInfo.InvariantCulture,
+                $$"""{"v":1,"id":"a:{{n}}","stamp":{{n}},"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[]}""").Append('\n');
+        var read = HistoryText.Read(text.ToString());
+        Assert.StartsWith("Line 300001: it is one more than 300000 changes.", read.Reason, StringComparison.Ordinal);
+        Assert.Contains("held in memory", read.Reason, StringComparison.Ordinal);
+    }
 }

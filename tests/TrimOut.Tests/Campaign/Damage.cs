@@ -20,6 +20,7 @@ internal sealed record Damaged(Pair Pair, string What, bool ForeignFile, IReadOn
 internal static class Damage
 {
     private const int LastPage = 8192;
+    private const int Tries = 20;
 
     private static readonly string[] RowFields = ["_id", "house", "n", "after", "seal", "stamp", "v", "json"];
     private static readonly string[] FrameFields = ["id", "number", "after", "seal", "json", "line end"];
@@ -97,7 +98,16 @@ internal static class Damage
         return number % 3 == 2 ? Do(scene, first, more[random.Next(more.Count)], random) : first;
     }
 
+    /// <summary>Damage of a sort. Zeros over zeros are none: it is tried again, in another place, until something is changed.</summary>
     private static Damaged Do(Scene scene, Damaged before, string sort, Random random)
+    {
+        var done = Once(scene, before, sort, random);
+        for (var again = 0; again < Tries && done.Hit.Count == before.Hit.Count; again++)
+            done = Once(scene, before, sort, random);
+        return done;
+    }
+
+    private static Damaged Once(Scene scene, Damaged before, string sort, Random random)
     {
         var (file, journal) = before.Pair;
         var foreign = before.ForeignFile;

@@ -139,11 +139,14 @@ internal sealed partial class Judge
         Result<Scribe> opened;
         try
         {
-            opened = desk.OpenToRead(_house);
+            var opening = Task.Run(() => desk.OpenToRead(_house));
+            if (!opening.Wait(VerbRun.TooLong))
+                return (new VerbRun.Ended(-1, "", "", Hung: true), "");
+            opened = opening.Result;
         }
-        catch (Exception failed) when (ExitCode.Of(failed) is null)
+        catch (AggregateException failed) when (ExitCode.Of(failed.InnerException!) is null)
         {
-            return (new VerbRun.Ended(-1, "", "", failed.ToString()), "");
+            return (new VerbRun.Ended(-1, "", "", failed.InnerException!.ToString()), "");
         }
         if (!opened.Ok)
             return (new VerbRun.Ended(desk.Fault, "", opened.Reason!), "");

@@ -8,7 +8,8 @@ namespace TrimOut.Tests.Campaign;
 /// <summary>
 /// <c>set</c> in a house that counts as large, whose journal was left beside it and of which a fold was kept: the house damaged in every way, what was
 /// kept whole, damaged, of an earlier day, of another house or gone. Judged by what was saved, and by what the same verb does where nothing is kept.
-/// TRIMOUT_CAMPAIGN_CASES, _SEED and _FROM are those of <see cref="CampaignTests"/>.
+/// TRIMOUT_CAMPAIGN_CASES, _SEED and _FROM are those of <see cref="CampaignTests"/>; every third sort of damage when none is set, for a case begins
+/// two houses and opens each four times.
 /// </summary>
 [Collection(nameof(OneProcess))]
 public sealed class KeptCampaignTests : IDisposable
@@ -46,9 +47,10 @@ public sealed class KeptCampaignTests : IDisposable
     [Fact]
     public void WhatIsKeptNeverShowsLessAndNeverHidesDamage()
     {
-        var (cases, seed, from) = (Number("CASES", 2 * Damage.SortsOfFiles.Count), Number("SEED", 1), Number("FROM", 0));
+        var (cases, seed, from) = (Number("CASES", Damage.SortsOfFiles.Count), Number("SEED", 1), Number("FROM", 0));
+        var step = Number("CASES", 0) == 0 ? 3 : 1;
         var (counts, wrong) = (new int[Enum.GetValues<Outcome>().Length], new List<string>());
-        for (var number = from; number < from + cases; number++)
+        for (var number = from; number < from + cases; number += step)
         {
             var (sound, truth) = Begin();
             var fold = File.ReadAllBytes(Fold);
@@ -65,9 +67,9 @@ public sealed class KeptCampaignTests : IDisposable
                 wrong.Add(string.Create(CultureInfo.InvariantCulture, $"seed {seed} case {number} ({damaged.What}; kept {how}): {kept}, plain {plain}: {why}"));
         }
         var all = string.Join(", ", Enum.GetValues<Outcome>().Select(o => $"{counts[(int)o]} {o}"));
-        _output.WriteLine($"set in a large house: {cases} cases, seed {seed}: {all}");
+        _output.WriteLine($"set in a large house: {counts.Sum()} cases, seed {seed}: {all}");
         Assert.True(wrong.Count == 0, string.Join("\n", wrong.Take(20)));
-        Assert.True(counts[(int)Outcome.Whole] > 0 && counts[(int)Outcome.Said] > cases / 2, all);
+        Assert.True(counts[(int)Outcome.Whole] > 0 && counts[(int)Outcome.Said] > counts.Sum() / 2, all);
     }
 
     [Fact]

@@ -83,6 +83,26 @@ public sealed class DamagedHouseTests : IDisposable
         Assert.Equal(went.Output, _run.Run("history", "copy.trimout").Output);
     }
 
+    [Theory]
+    [InlineData("check elm.trimout")]
+    [InlineData("windows elm.trimout")]
+    [InlineData("parts elm.trimout")]
+    [InlineData("kit elm.trimout")]
+    [InlineData("kit-out elm.trimout --kit kept")]
+    [InlineData("conflicts elm.trimout")]
+    [InlineData("binder elm.trimout")]
+    [InlineData("paper elm.trimout labels")]
+    [InlineData("papers elm.trimout")]
+    [InlineData("restore made elm.trimout")]
+    [InlineData("compare elm.trimout elm.trimout")]
+    public void WhateverIsWrittenWithSavesMissingEndsWith2AndSaysIt(string command)
+    {
+        CutAway(3);
+        var went = _run.Run([.. command.Split(' '), "--go-on"]);
+        Assert.Equal(2, went.Code);
+        Assert.Contains("At least 3 saves are in doubt.", went.Error);
+    }
+
     [Fact]
     public void ARescueListsWhatTheJournalLost()
     {

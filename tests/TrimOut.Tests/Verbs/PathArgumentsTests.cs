@@ -17,7 +17,7 @@ namespace TrimOut.Tests.Verbs;
 public sealed class PathArgumentsTests : IDisposable
 {
     private static readonly TimeSpan AtOnce = TimeSpan.FromSeconds(1);
-    private static readonly string[] PathNames = ["HOUSE", "PATH", "OTHER", "FROM", "DAMAGED", "SCHEDULE", "file", "folder"];
+    private static readonly string[] PathNames = ["HOUSE", "PATH", "OTHER", "FROM", "DAMAGED", "SCHEDULE", "FILE", "file", "folder"];
     private static readonly string[] OtherNames = ["PAPER", "COMMAND", "LENGTH", "CONDUCTOR", "CURRENT", "name", "choice", "field=Header", "yyyy-mm-dd",
         "volts", "degrees", "number", "length"];
 
@@ -194,6 +194,7 @@ public sealed class PathArgumentsTests : IDisposable
         "PATH" => In("made.trimout"),
         "FROM" => In("history.jsonl"),
         "SCHEDULE" => In("good.csv"),
+        "FILE" => In("good.json"),
         "PAPER" => "labels",
         _ => throw new ArgumentOutOfRangeException(nameof(name), name, "what is good for that?"),
     };
