@@ -85,6 +85,7 @@ internal static class SetVerb
         }
         return FactTable.Find(ItemKind.Room, name) is { } fact
             ? SetFact.Typed(house, room.Item, fact, value)
-            : new Refusal($"There is no detail called {name} of a room. There are: {string.Join(", ", FactTable.Of(ItemKind.Room).Select(f => f.Name))}, {MergeInto}.");
+            : new Refusal($"There is no detail called {name} of a room. There are: " +
+                $"{string.Join(", ", FactTable.Of(ItemKind.Room).Select(f => f.Name))}, {MergeInto}.");
     }
 }
