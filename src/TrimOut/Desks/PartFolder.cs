@@ -31,7 +31,7 @@ internal static class PartFolder
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
-            return new Refusal(failed.Message);
+            return new Refusal(PlainFile.WhyNotRead(file, failed));
         }
     }
 

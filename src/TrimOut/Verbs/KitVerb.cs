@@ -66,7 +66,8 @@ internal static class KitVerb
             { path, file, dry, by };
         verb.SetAction(parsed =>
         {
-            var part = PartFolder.Read(parsed.GetRequiredValue(file)).OrEnd(ExitCode.BadData);
+            var part = PartFolder.Read(parsed.GetRequiredValue(file))
+                .OrEnd(Path.Exists(parsed.GetRequiredValue(file)) ? ExitCode.BadData : ExitCode.NoInput);
             var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), parsed.GetValue(by)!);
             using (house)
             {

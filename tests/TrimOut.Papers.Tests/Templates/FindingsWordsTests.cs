@@ -195,7 +195,8 @@ public partial class FindingsWordsTests
     /// <summary>Everything that was typed into a house, the longest first.</summary>
     private static List<string> Typed(House house) =>
         [.. house.Items.Values.SelectMany(i => i.Fields.SelectMany(f => i.Latest(f.Key) is { } head ? new[] { head.Stored, head.By } : []))
-            .Concat(house.Units.Select(u => u.Tag)).OfType<string>().Where(t => t.Any(char.IsLetter) && !KebabCaseWords.Contains(t)).Distinct()
+            .Concat(house.Units.Select(u => u.Tag)).OfType<string>().SelectMany(t => t.Split(", ").Prepend(t))
+            .Where(t => t.Any(char.IsLetter) && !KebabCaseWords.Contains(t)).Distinct()
             .OrderByDescending(t => t.Length)];
 
     private static readonly HashSet<string> KebabCaseWords = [.. OurWords.Choices.Select(c => c.Alone.Replace(' ', '-'))];

@@ -53,7 +53,9 @@ public class WordsTests
         Assert.Equal("leg of W01", Inline.NameOf(sparse, sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(new Words(Ask, "x-asked")));
         asked.UnionWith(KitWords.All);
         var named = OurWords.Labels.Concat(OurWords.Choices).Select(n => n.Named).ToHashSet();
-        Assert.DoesNotContain(asked, p => !IsGerman(p) && !named.Contains(p) && !MarksOnJackets.Contains(p) && !OurWords.SameUnits.Contains(p));
+        // A word that the language tells apart by its fact is asked for with it first.
+        Assert.DoesNotContain(asked, p => !IsGerman(p) && !OurWords.Choices.Any(c => c.Alone == p && IsGerman(c.Named))
+            && !named.Contains(p) && !MarksOnJackets.Contains(p) && !OurWords.SameUnits.Contains(p));
         Assert.Empty(German.Phrases.Except(asked));
     }
 

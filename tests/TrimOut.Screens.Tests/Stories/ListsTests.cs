@@ -67,8 +67,8 @@ public class ListsTests
     public void OutputsAreCountedOnceAndThoseThatAreNotThereAreNamed()
     {
         using var user = AtRidgeHouse();
-        user.Press("3").Sees("A: 2 of 8 outputs used, 03 shared, 11 is not on it");
-        Assert.Equal(2, PanelUse.Of(user.House.Panels[0]).Used);
+        user.Press("3").Sees("A: 3 of 8 outputs used, 03 shared, 11 is not on it");
+        Assert.Equal(3, PanelUse.Of(user.House.Panels[0]).Used);
     }
 
     [Fact]

@@ -35,6 +35,7 @@ public sealed class PathArgumentsTests : IDisposable
         VerbRun.Run("new", In("good"));
         File.WriteAllText(In("history.jsonl"), VerbRun.Run("history", In("good.trimout")).Output);
         File.WriteAllText(In("good.csv"), "tag,width\nW01,30\n");
+        File.WriteAllText(In("good.part.txt"), "trimout-part: 1\nkind: hub-type\nname: Hub\ndevices: 9\n");
         File.WriteAllText(In("good.md"), "# {{house}}\n");
     }
 
@@ -194,7 +195,7 @@ public sealed class PathArgumentsTests : IDisposable
         "PATH" => In("made.trimout"),
         "FROM" => In("history.jsonl"),
         "SCHEDULE" => In("good.csv"),
-        "FILE" => In("good.json"),
+        "FILE" => In("good.part.txt"),
         "PAPER" => "labels",
         _ => throw new ArgumentOutOfRangeException(nameof(name), name, "what is good for that?"),
     };

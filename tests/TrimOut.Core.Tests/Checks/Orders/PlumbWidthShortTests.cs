@@ -44,7 +44,7 @@ public class PlumbWidthShortTests
 
     [Fact]
     public void ASheetThatDoesNotSayWhatComesOffIsNotAPass() =>
-        Leaning().SayOf("Roller", CoveringKindFacts.DeductionInside, "").Lacks(Check, "W01", "comes off, inside of Roller in the kit");
+        Leaning().SayOf("Roller", CoveringKindFacts.DeductionInside, "").Lacks(Check, "W01", "deduction, inside of Roller in the kit");
 
     [Theory]
     [InlineData("-1/4", "A length can't be negative.")]
