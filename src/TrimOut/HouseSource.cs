@@ -1,7 +1,7 @@
 using System.Globalization;
-using TrimOut.Core.Units;
 using TrimOut.Core;
 using TrimOut.Core.History;
+using TrimOut.Core.Units;
 using TrimOut.Desks;
 using TrimOut.HouseFile;
 using TrimOut.HouseFile.Files;

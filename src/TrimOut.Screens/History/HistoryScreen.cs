@@ -1,7 +1,7 @@
 using System.Globalization;
-using TrimOut.Core.Units;
 using TrimOut.Core;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 

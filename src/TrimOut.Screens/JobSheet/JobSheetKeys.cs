@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using TrimOut.Core.Units;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Rooms;

@@ -3,10 +3,10 @@ using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using TrimOut.Core.Units;
 using TrimOut.Core;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Verbs;
 

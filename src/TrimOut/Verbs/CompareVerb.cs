@@ -1,8 +1,8 @@
 using System.CommandLine;
 using System.Globalization;
-using TrimOut.Core.Units;
 using TrimOut.Core;
 using TrimOut.Core.History;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Verbs;
 

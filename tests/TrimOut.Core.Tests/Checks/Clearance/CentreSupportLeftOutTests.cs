@@ -1,6 +1,6 @@
 using TrimOut.Core.Checks.Clearance;
-using TrimOut.Core.Facts;
 using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Phases;
 using TrimOut.Testing;
 

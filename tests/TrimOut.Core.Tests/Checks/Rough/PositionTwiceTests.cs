@@ -1,6 +1,6 @@
 using TrimOut.Core.Checks.Rough;
-using TrimOut.Core.Facts;
 using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Rough;
