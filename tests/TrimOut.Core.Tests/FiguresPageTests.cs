@@ -53,6 +53,8 @@ public class FiguresPageTests
         { "Around the middle screw", MiddleScrew.Around.Show(DisplayUnits.Inches) },
         { "Free cord or chain, inches", CordWithinReach.Most(DisplayUnits.Inches).Show(DisplayUnits.Inches) },
         { "Free cord or chain, millimetres", CordWithinReach.Most(DisplayUnits.Millimetres).Show(DisplayUnits.Millimetres) },
+        { "One end lower than the other, inches", HungOutOfLevel.Most(DisplayUnits.Inches).Show(DisplayUnits.Inches) },
+        { "One end lower than the other, millimetres", HungOutOfLevel.Most(DisplayUnits.Millimetres).Show(DisplayUnits.Millimetres) },
         { "Paint is taken as free of lead from", Invariant((decimal)OldPaintUntested.FreeFrom) },
         { "Bar above the sill", BarOffSill.Tolerance.Show(DisplayUnits.Inches) },
     };
