@@ -43,8 +43,12 @@ internal static class FaultsPage
         Table("Found as soon as it shows", "What goes wrong | In | What it costs later | Found by | In | What the mend says", [Hearing.Found], (fault, run) =>
             [Upper(fault.Goes), fault.In.Full(), Upper(fault.Costs), Named(run), run.First!.Stage.Full(), Mend(run.First)]);
         Table("Found too late, too softly, or in some houses only",
-            "What goes wrong | What it costs later | Shows in | Found by | In | What is wanting", [Hearing.Late, Hearing.TooSoft, Hearing.InPart], (fault, run) =>
-            [Upper(fault.Goes), Upper(fault.Costs), run.Shown!.Value.Full(), Named(run), run.First!.Stage.Full(), Wanting(records.Single(r => r.Fault == fault))]);
+            "What goes wrong | What it costs later | Shows in | Found by | In | What is wanting", [Hearing.Late, Hearing.TooSoft, Hearing.InPart],
+            (fault, run) =>
+            [
+                Upper(fault.Goes), Upper(fault.Costs), run.Shown!.Value.Full(), Named(run), run.First!.Stage.Full(),
+                Wanting(records.Single(r => r.Fault == fault)),
+            ]);
         Table("Not found yet, though recorded facts show it", "What goes wrong | What it costs later | Shows in | Shown by", [Hearing.Silent], (fault, run) =>
             [Upper(fault.Goes), Upper(fault.Costs), run.Shown!.Value.Full(), ShownBy(run.Trace)]);
         Table("Not to be seen from what is recorded", "What goes wrong | In | What it costs later | What would show it", [Hearing.Unseen], (fault, _) =>

@@ -124,11 +124,11 @@ public enum FixedInto
 /// <summary>What of a hole its distance to an edge is measured to.</summary>
 public enum HoleTo
 {
-    /// <summary>Its nearer side.</summary>
-    Side,
-
     /// <summary>Its middle.</summary>
     Middle,
+
+    /// <summary>Its nearer side.</summary>
+    Side,
 }
 
 /// <summary>Which window goes dead when one output is off.</summary>

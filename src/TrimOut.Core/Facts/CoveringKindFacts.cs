@@ -83,7 +83,7 @@ public static class CoveringKindFacts
     internal static readonly Fact[] All =
     [
         Name, MotorEnd, RaisedForm, MotorVolts, LeastVolts, RunningCurrent, StartingCurrent, WithoutPower,
-        EndBracket, EndBracketBack, EndBracketDown,
+        Widest, Highest, EndBracket, EndBracketBack, EndBracketDown,
         CentreBracket, CentreFrom, MiddleScrew, GapBetween, GapMost, EndAllowance, OrderedInside, DeductionInside, OrderedOutside, DeductionOutside,
         PartsPerUnit, Setback, LeadBehind, Tube, FabricThickness,
         ExtraFabric, StackFixed, StackShare,

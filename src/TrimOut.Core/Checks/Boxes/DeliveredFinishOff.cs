@@ -14,7 +14,8 @@ public sealed class DeliveredFinishOff : UnitCheck
 {
     private static readonly Message OtherFinish = new("It did not come in the ordered fabric and colour: {0}, {1}.");
     private static readonly Message OtherThanAgreed = new("It did not come in the ordered fabric and colour.");
-    private static readonly Message RaiseIt = new("See whether it belongs to another window; else photograph the print on the box and raise it with the maker.");
+    private static readonly Message RaiseIt =
+        new("See whether it belongs to another window; else photograph the print on the box and raise it with the maker.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("delivered-finish-off", "Came in another fabric or colour", Severity.Caution, Phase.Receive,

@@ -25,5 +25,6 @@ public sealed class DeliveredLeadOff : UnitCheck
         subject.Item.Get(UnitFacts.LeadCameAt) is not { } came ? NotChecked.WhereAsked(subject, "looked-over", subject, UnitFacts.LeadCameAt)
         : subject.LeadSide is not { } planned ? NotChecked.Of(subject, UnitFacts.LeadSide)
         : came == planned ? new Outcome.Fine()
-        : new Outcome.Found(OtherEnd.With(Arg.Value(UnitFacts.LeadCameAt, came), Arg.Value(UnitFacts.LeadSide, planned)), RaiseIt, FieldRef.To(subject.Item, UnitFacts.LeadCameAt));
+        : new Outcome.Found(OtherEnd.With(Arg.Value(UnitFacts.LeadCameAt, came), Arg.Value(UnitFacts.LeadSide, planned)), RaiseIt,
+            FieldRef.To(subject.Item, UnitFacts.LeadCameAt));
 }

@@ -20,7 +20,7 @@ public sealed class JointOnTheWay : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("joint-on-the-way", "Cable has a joint on its way", Severity.Stop, Phase.RoughIn,
-        new Source("NFPA 70-2017, 300.15 for joints in reach (from memory); whether it binds low-voltage cable depends on the edition, good practice everywhere",
+        new Source("NFPA 70-2017, 300.15 (from memory); whether it binds low-voltage cable depends on the edition, good practice everywhere",
             "one piece from box to both ends"));
 
     /// <inheritdoc/>

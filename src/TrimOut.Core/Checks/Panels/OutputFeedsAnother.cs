@@ -12,8 +12,8 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class OutputFeedsAnother : RunCheck
 {
-    private static readonly Message Another = new("With the plug of {0} pulled another window went dead.");
-    private static readonly Message NoWindow = new("With the plug of {0} pulled no window went dead.");
+    private static readonly Message Another = new("With the plug of {0} pulled another window went dead.", "another");
+    private static readonly Message NoWindow = new("With the plug of {0} pulled no window went dead.", "none");
     private static readonly Message TheOutput = new("its output");
     private static readonly Message FindIt =
         new("Pull one low-voltage plug after the other until this window goes dead; write that output here, or change the two over with the panel off.");

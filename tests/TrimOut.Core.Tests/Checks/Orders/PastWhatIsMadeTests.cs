@@ -41,7 +41,7 @@ public class PastWhatIsMadeTests
     public void OutsideItCountsWithItsOverlaps()
     {
         var job = Made(Jobs.Walked(), "40", "70").Say("W01", WindowFacts.Mount, "outside");
-        job.Lacks(Check, "W01", "overlap on each side");
+        job.Lacks(Check, "W01", "overlap each side");
         job.Say("W01", WindowFacts.HeadAbove, "3").Say("W01", WindowFacts.OverlapEachSide, "3");
         Assert.Equal("It is to be 41 7/8\" wide; Roller is made up to 40\".", job.Fault(Check, "W01").Message);
     }
