@@ -52,6 +52,8 @@ public class FiguresPageTests
         { "Neighbours' bars", BarsNotLevel.Tolerance.Show(DisplayUnits.Inches) },
         { "Around the middle screw", MiddleScrew.Around.Show(DisplayUnits.Inches) },
         { "Free cord or chain", CordWithinReach.Most.Show(DisplayUnits.Inches) },
+        { "One end lower than the other, inches", HungOutOfLevel.Most(DisplayUnits.Inches).Show(DisplayUnits.Inches) },
+        { "One end lower than the other, millimetres", HungOutOfLevel.Most(DisplayUnits.Millimetres).Show(DisplayUnits.Millimetres) },
         { "Paint is taken as free of lead from", Invariant((decimal)OldPaintUntested.FreeFrom) },
         { "Bar above the sill", BarOffSill.Tolerance.Show(DisplayUnits.Inches) },
     };

@@ -18,7 +18,7 @@ internal static class Jobs
     public static TestJob Roughed(string tag = "W01", TestJob? job = null) => Walked(tag, job)
         .Say(tag, RunFacts.Cable, "16/2").Legs(tag, ("60 ft", CablePlace.InWall))
         .Say(tag, RunFacts.TailAtWindow, "36\"").Say(tag, RunFacts.TailAtPanel, "72\"")
-        .Say(tag, RunFacts.MainsDistance, "12\"").Say(tag, RunFacts.HoleEdge, "1 1/2\"")
+        .Say(tag, RunFacts.MainsDistance, "12\"").Say(tag, RunFacts.HoleEdge, "1 1/2\"").Say(tag, RunFacts.HoleTo, "side")
         .Say(tag, RunFacts.LabelAtWindow, tag).Say(tag, RunFacts.LabelAtPanel, tag)
         .Say(tag, RunFacts.FirstLoop, "0.57");
 

@@ -54,7 +54,7 @@ internal static class FinishedHouse
             (HouseFacts.Client, "R. Example"), (HouseFacts.Address, "12 Sample Lane"), (HouseFacts.SiteContact, "Foreman, 555 0100"),
             (HouseFacts.Crew, "Crew North"),
             (HouseFacts.CodeInForce, "Local wiring rules, 2023 edition"), (HouseFacts.Meter, "Meter 7, calibrated 2026-01-09"),
-            (HouseFacts.OldestPaint, "2026"), (HouseFacts.DrillGuard, "Glasses, masks, a vacuum at the drill"),
+            (HouseFacts.Openings, "4"), (HouseFacts.OldestPaint, "2026"), (HouseFacts.DrillGuard, "Glasses, masks, a vacuum at the drill"),
             (HouseFacts.PowerCutTold, "All units stay where they are; that of W03 goes on from its battery."),
             (HouseFacts.FramingOn, "2026-03-02"), (HouseFacts.DrywallOn, "2026-04-20"), (HouseFacts.PaintedOn, "2026-06-15"),
             (HouseFacts.HandoverOn, "2026-09-30"),

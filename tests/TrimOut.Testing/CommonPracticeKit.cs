@@ -93,6 +93,8 @@ public static class CommonPracticeKit
         .Put(id, CoveringKindFacts.LeastVolts, new Voltage(10.2m))
         .Put(id, CoveringKindFacts.RunningCurrent, new Current(0.8m))
         .Put(id, CoveringKindFacts.StartingCurrent, new Current(1.0m))
+        .Put(id, CoveringKindFacts.Widest, Inches(144, units))
+        .Put(id, CoveringKindFacts.Highest, Inches(144, units))
         .Put(id, CoveringKindFacts.GapBetween, Inches(0.125m, units))
         .Put(id, CoveringKindFacts.GapMost, Inches(0.5m, units))
         .Put(id, CoveringKindFacts.EndAllowance, Length.Zero)

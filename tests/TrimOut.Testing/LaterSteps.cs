@@ -24,7 +24,11 @@ public static class LaterSteps
 
     /// <summary>The step that asks for more evidence from the second version on.</summary>
     public static readonly Step ClickedIn = StepList.Find("clicked-in")! is var step
-        ? step with { Evidence = step.Evidence.Add(UnitFacts.Photo), Later = step.Later.Add(UnitFacts.Photo, 2) }
+        ? step with
+        {
+            Evidence = [.. step.Evidence.Where(f => step.SinceOf(f) == 1), UnitFacts.Photo],
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(UnitFacts.Photo, 2),
+        }
         : null!;
 
     /// <summary>The first version: what this program has, without all that came later.</summary>

@@ -9,11 +9,14 @@ namespace TrimOut.TrueHouse.Tests;
 /// <summary>The text of docs/faults.md, from the runs of the gate.</summary>
 internal static class FaultsPage
 {
-    private static string FalseAlarms => string.Join(" and ", KnownFalseAlarms.Stops.Keys.Concat(KnownFalseAlarms.Cautions.Keys).Select(k => $"`{k}`"));
+    private static string FalseAlarms(IReadOnlyList<string> checks) => checks.Count == 0 ? "."
+        : checks.Count == 1 ? $", but for\n`{checks[0]}`, which is known to speak where it should not."
+        : $", but for\n{string.Join(" and ", checks.Select(k => $"`{k}`"))}, which are known to speak where they should not.";
 
     public static string Text(IReadOnlyList<FaultRecord> records)
     {
         var page = new StringBuilder();
+        var falseAlarms = FalseAlarms([.. KnownFalseAlarms.Stops.Keys, .. KnownFalseAlarms.Cautions.Keys]);
         page.Append(CultureInfo.InvariantCulture, $"""
             # Faults
 
@@ -26,8 +29,7 @@ internal static class FaultsPage
             {records.Count} faults, each in {Seeds.EachFault} houses in which its effect is larger than what the readings may be off:
             {Count(Hearing.Found)} are found in time in all of them, {Count(Hearing.Late)} late, {Count(Hearing.TooSoft)} by a caution where only a stop is
             loud enough, {Count(Hearing.InPart)} in some houses only, {Count(Hearing.Silent)} not yet; {Count(Hearing.Unseen)} are not to be seen from any
-            fact that is recorded today. Faultless houses hear no stop and no caution from the sheets to the handover, but for {FalseAlarms}, which are
-            known to speak where they should not.
+            fact that is recorded today. Faultless houses hear no stop and no caution from the sheets to the handover{falseAlarms}
 
             ```sh
             # thousands of houses, and faults in hundreds of them
@@ -38,32 +40,35 @@ internal static class FaultsPage
             ```
 
             """);
-        page.Append("\n## Found as soon as it shows\n\n");
-        page.Append("| What goes wrong | In | What it costs later | Found by | In | What the mend says |\n|---|---|---|---|---|---|\n");
-        foreach (var (fault, run) in Of(Hearing.Found))
-            page.Append(CultureInfo.InvariantCulture,
-                $"| {Upper(fault.Goes)} | {fault.In.Full()} | {Upper(fault.Costs)} | {Named(run)} | {run.First!.Stage.Full()} | {Mend(run.First)} |\n");
-        page.Append("\n## Found too late, too softly, or in some houses only\n\n");
-        page.Append("| What goes wrong | What it costs later | Shows in | Found by | In | What is wanting |\n|---|---|---|---|---|---|\n");
-        foreach (var (fault, run) in Of(Hearing.Late, Hearing.TooSoft, Hearing.InPart))
-        {
-            page.Append(CultureInfo.InvariantCulture,
-                $"| {Upper(fault.Goes)} | {Upper(fault.Costs)} | {run.Shown!.Value.Full()} | {Named(run)} | {run.First!.Stage.Full()} | ");
-            page.Append(CultureInfo.InvariantCulture, $"{Wanting(records.Single(r => r.Fault == fault))} |\n");
-        }
-        page.Append("\n## Not found yet, though recorded facts show it\n\n");
-        page.Append("| What goes wrong | What it costs later | Shows in | Shown by |\n|---|---|---|---|\n");
-        foreach (var (fault, run) in Of(Hearing.Silent))
-            page.Append(CultureInfo.InvariantCulture, $"| {Upper(fault.Goes)} | {Upper(fault.Costs)} | {run.Shown!.Value.Full()} | {ShownBy(run.Trace)} |\n");
-        page.Append("\n## Not to be seen from what is recorded\n\n| What goes wrong | In | What it costs later | What would show it |\n|---|---|---|---|\n");
-        foreach (var (fault, _) in Of(Hearing.Unseen))
-            page.Append(CultureInfo.InvariantCulture, $"| {Upper(fault.Goes)} | {fault.In.Full()} | {Upper(fault.Costs)} | {Upper(fault.WouldShow!)} |\n");
+        Table("Found as soon as it shows", "What goes wrong | In | What it costs later | Found by | In | What the mend says", [Hearing.Found], (fault, run) =>
+            [Upper(fault.Goes), fault.In.Full(), Upper(fault.Costs), Named(run), run.First!.Stage.Full(), Mend(run.First)]);
+        Table("Found too late, too softly, or in some houses only",
+            "What goes wrong | What it costs later | Shows in | Found by | In | What is wanting", [Hearing.Late, Hearing.TooSoft, Hearing.InPart],
+            (fault, run) =>
+            [
+                Upper(fault.Goes), Upper(fault.Costs), run.Shown!.Value.Full(), Named(run), run.First!.Stage.Full(),
+                Wanting(records.Single(r => r.Fault == fault)),
+            ]);
+        Table("Not found yet, though recorded facts show it", "What goes wrong | What it costs later | Shows in | Shown by", [Hearing.Silent], (fault, run) =>
+            [Upper(fault.Goes), Upper(fault.Costs), run.Shown!.Value.Full(), ShownBy(run.Trace)]);
+        Table("Not to be seen from what is recorded", "What goes wrong | In | What it costs later | What would show it", [Hearing.Unseen], (fault, _) =>
+            [Upper(fault.Goes), fault.In.Full(), Upper(fault.Costs), Upper(fault.WouldShow!)]);
         return page.ToString();
 
         int Count(Hearing hearing) => records.Count(r => r.Hearing == hearing);
 
-        IEnumerable<(Fault Fault, FaultRun Run)> Of(params Hearing[] hearings) =>
-            records.Where(r => hearings.Contains(r.Hearing)).Select(r => (r.Fault, r.Runs.FirstOrDefault(x => x.First is not null) ?? r.Runs[0]));
+        void Table(string title, string heads, Hearing[] hearings, Func<Fault, FaultRun, string[]> cells)
+        {
+            var rows = records.Where(r => hearings.Contains(r.Hearing)).ToList();
+            if (rows.Count == 0)
+                return;
+            page.Append(CultureInfo.InvariantCulture, $"\n## {title}\n\n| {heads} |\n|{string.Concat(heads.Split(" | ").Select(_ => "---|"))}\n");
+            foreach (var record in rows)
+            {
+                var run = record.Runs.FirstOrDefault(x => x.First is not null) ?? record.Runs[0];
+                page.Append(CultureInfo.InvariantCulture, $"| {string.Join(" | ", cells(record.Fault, run))} |\n");
+            }
+        }
     }
 
     private static string Named(FaultRun run) => run.First!.Weight == 2 && run.First.Mend.Length == 0 ? "refused" : $"`{run.First.By}` ({run.First.Severity})";

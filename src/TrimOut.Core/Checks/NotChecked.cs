@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks;
@@ -20,6 +21,16 @@ internal static class NotChecked
     /// <param name="choice">The fact that chooses it.</param>
     public static Outcome.NotChecked Of(KitSheet? sheet, Fact fact, Subject chooser, Fact choice) =>
         sheet is null ? Of(chooser, choice) : Of(sheet, fact);
+
+    /// <summary>Evidence of a step; nothing is missing where its phase was complete before the step or this evidence came.</summary>
+    /// <param name="walker">The unit, panel or house that walks through the phase.</param>
+    /// <param name="step">The id of the step.</param>
+    /// <param name="subject">What the fact is about.</param>
+    /// <param name="fact">The fact.</param>
+    public static Outcome WhereAsked(Subject walker, string step, Subject subject, Fact fact) =>
+        StepList.Find(step) is { } found && StepList.Shipped.IsAsked(found, walker) && StepList.Shipped.EvidenceOf(found, walker).Contains(fact)
+            ? Of(subject, fact)
+            : new Outcome.DoesNotApply();
 
     private static readonly Message OfSheet = new("{0} of {1} in the kit");
     private static readonly Message OfHouse = new("{0} of the house");

@@ -89,6 +89,74 @@ public enum PowerSource
     Battery,
 }
 
+/// <summary>Whether the cord of a plug-in supply reaches a socket.</summary>
+public enum SocketNear
+{
+    /// <summary>It does, out of sight and out of reach.</summary>
+    InReach,
+
+    /// <summary>There is one, and the cord would have to cross the wall.</summary>
+    TooFar,
+
+    /// <summary>There is none.</summary>
+    None,
+}
+
+/// <summary>What the screws of brackets hold in.</summary>
+public enum FixedInto
+{
+    /// <summary>A stud, a header or blocking of wood.</summary>
+    Wood,
+
+    /// <summary>Brick, block or concrete, with plugs.</summary>
+    Masonry,
+
+    /// <summary>Steel.</summary>
+    Steel,
+
+    /// <summary>Plasterboard with anchors that are made for such a load.</summary>
+    HollowAnchors,
+
+    /// <summary>Plasterboard, and nothing behind it.</summary>
+    BoardAlone,
+}
+
+/// <summary>What of a hole its distance to an edge is measured to.</summary>
+public enum HoleTo
+{
+    /// <summary>Its middle.</summary>
+    Middle,
+
+    /// <summary>Its nearer side.</summary>
+    Side,
+}
+
+/// <summary>Which window goes dead when one output is off.</summary>
+public enum WentDead
+{
+    /// <summary>The one of the run that is written beside the output.</summary>
+    ThisWindow,
+
+    /// <summary>Another one.</summary>
+    AnotherWindow,
+
+    /// <summary>None.</summary>
+    NoWindow,
+}
+
+/// <summary>How a panel was seen to be off.</summary>
+public enum OffSeen
+{
+    /// <summary>A meter read nothing at its outputs.</summary>
+    MeterReadNothing,
+
+    /// <summary>It was switched off, and nobody looked at its outputs.</summary>
+    NotLookedAt,
+
+    /// <summary>It was live.</summary>
+    ItWasOn,
+}
+
 /// <summary>Which way a leg of cable goes.</summary>
 public enum LegDirection
 {

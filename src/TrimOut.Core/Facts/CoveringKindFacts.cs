@@ -21,6 +21,8 @@ public static class CoveringKindFacts
     public static readonly Fact<Current> StartingCurrent = Of.Amps("starting-current", "Starting current", "In the first moment.");
     public static readonly Fact<WithoutPower> WithoutPower = Of.Choice<WithoutPower>("without-power", "Without power",
         "What it does when its power fails: it stays put, is moved by hand, or opens.");
+    public static readonly Fact<Length> Widest = Of.Opening("widest", "Widest", "The widest that it is made.", null, 4, 1200);
+    public static readonly Fact<Length> Highest = Of.Opening("highest", "Highest", "The highest that it is made.", null, 4, 1200);
     public static readonly Fact<Length> EndBracket = Of.Opening("end-bracket", "End bracket", "How far the end bracket reaches in from the jamb.", null, 0, 24);
     public static readonly Fact<Length> EndBracketBack = Of.Opening("end-bracket-back", "Bracket back",
         "How far the end bracket reaches back from its front.", null, 0, 24);
@@ -85,7 +87,7 @@ public static class CoveringKindFacts
     internal static readonly Fact[] All =
     [
         Name, MotorEnd, RaisedForm, MotorVolts, LeastVolts, RunningCurrent, StartingCurrent, WithoutPower,
-        EndBracket, EndBracketBack, EndBracketDown,
+        Widest, Highest, EndBracket, EndBracketBack, EndBracketDown,
         CentreBracket, CentreFrom, MiddleScrew, GapBetween, GapMost, EndAllowance, OrderedInside, DeductionInside, OrderedOutside, DeductionOutside,
         PartsPerUnit, Setback, LeadBehind, Tube, FabricThickness,
         ExtraFabric, StackFixed, StackShare,

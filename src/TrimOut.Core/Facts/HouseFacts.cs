@@ -31,6 +31,9 @@ public static class HouseFacts
     public static readonly Fact<int> OldestPaint = Of.Count("oldest-paint", "Oldest paint, year",
         "The year of the oldest paint that is drilled or sanded; in a new house the year in which it is built.", Phase.WalkThrough, 1500, 2200);
     public static readonly Fact<string> PaintTested = Of.Text("paint-tested", "Paint tested for lead", "Who tested it, and what was found.", Phase.WalkThrough);
+    public static readonly Fact<int> Openings = Of.Count("openings", "Openings, counted",
+        "How many openings stand on the architect's schedule, or were counted from outside; windows left out on purpose count too.",
+        Phase.WalkThrough, 1, 999);
     public static readonly Fact<string> DrillGuard = Of.Text("drill-guard", "Eye/dust protection",
         "What protects whoever drills, and whoever lives there, from chips and dust.", Phase.RoughIn);
     public static readonly Fact<DateOnly> FramingOn = Of.Date("framing-on", "Framing walk", "When the framing is open to walk.", Phase.WalkThrough);
@@ -77,7 +80,7 @@ public static class HouseFacts
     internal static readonly Fact[] All =
     [
         Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, Meter, MeterLeads, MeterStep, CableAtTest,
-        OldestPaint, PaintTested, DrillGuard,
+        Openings, OldestPaint, PaintTested, DrillGuard,
         FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature, DropAllowed, BudgetCurrent, PanelTail, CutLoss,
         SpreadLimit, SquareLimit, PassLimit,
         DemonstratedOn, DemonstratedTo, PowerCutTold, BinderGivenOn, OpenItemsAgreed, AcceptedBy, AcceptedOn,

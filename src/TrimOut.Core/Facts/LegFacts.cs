@@ -15,6 +15,9 @@ public static class LegFacts
     public static readonly Fact<CablePlace> Place = Of.Choice<CablePlace>("place", "Place",
         "What is around it: a wall, the way between floors, an air-handling space.", Phase.RoughIn);
 
+    public static readonly Fact<YesNo> AirMoves = Of.Choice<YesNo>("air-moves", "Air moves there",
+        "Whether air of the building moves around it, such as a return through joists or over a ceiling: ask whoever plans the air.", Phase.RoughIn);
+
     public static readonly Fact<Conduit> Conduit = Of.Choice<Conduit>("conduit", "Conduit",
         "The tube that it lies in. The code in force says what that relaxes.", Phase.RoughIn);
 
@@ -24,5 +27,5 @@ public static class LegFacts
         "Who sealed the hole around it so that fire does not pass.", Phase.RoughIn);
     public static readonly Fact<DateOnly> SealSeenOn = Of.Date("seal-seen-on", "Seal seen on", "The day on which that seal was seen.", Phase.RoughIn);
 
-    internal static readonly Fact[] All = [Direction, Length, Place, Conduit, FireBarrier, SealedBy, SealSeenOn];
+    internal static readonly Fact[] All = [Direction, Length, Place, AirMoves, Conduit, FireBarrier, SealedBy, SealSeenOn];
 }

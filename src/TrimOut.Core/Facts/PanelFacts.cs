@@ -22,7 +22,14 @@ public static class PanelFacts
         "The licensed electrician who connected it to mains.", Phase.Power);
     public static readonly Fact<string> Licence = Of.Text("licence", "Licence", "The electrician's licence number.", Phase.Power, 60);
     public static readonly Fact<DateOnly> ConnectedOn = Of.Date("connected-on", "Connected on", "The day it was connected.", Phase.Power);
+    public static readonly Fact<OffSeen> OffSeen = Of.Choice<OffSeen>("off-seen", "Off before joints",
+        "How its outputs were seen to be dead before the first joint was made.", Phase.Power);
+    public static readonly Fact<string> OffBy = Of.Text("off-by", "Switched off by",
+        "Who switched it off and kept it off. Where that takes the breaker: whoever the local rules let.", Phase.Power);
     public static readonly Fact<StepMark> Step = Of.Marks();
 
-    internal static readonly Fact[] All = [Name, Type, Location, Board, Breaker, BreakerRating, ElseOnBreaker, ConnectedBy, Licence, ConnectedOn, Step];
+    internal static readonly Fact[] All =
+    [
+        Name, Type, Location, Board, Breaker, BreakerRating, ElseOnBreaker, ConnectedBy, Licence, ConnectedOn, OffSeen, OffBy, Step,
+    ];
 }

@@ -20,7 +20,13 @@ public static class RunFacts
         "Whether that mains wiring is sheathed cable or in conduit.", Phase.RoughIn);
     public static readonly Fact<Length> HoleEdge = Of.Opening("hole-edge", "Hole to edge",
         "The nearest that a bored hole comes to the edge of a stud or joist.", Phase.RoughIn, 0, 12);
+    public static readonly Fact<HoleTo> HoleTo = Of.Choice<HoleTo>("hole-to", "Edge measured to",
+        "Whether that distance goes to the side of the hole or to its middle.", Phase.RoughIn);
+    public static readonly Fact<Length> HoleDrill = Of.Opening("hole-drill", "Width of the drill",
+        "Where it goes to the middle of the hole: half of the drill comes off.", Phase.RoughIn, 0, 6);
     public static readonly Fact<YesNo> NailPlates = Of.Choice<YesNo>("nail-plates", "Nail plates", "Whether holes near an edge are plated.", Phase.RoughIn);
+    public static readonly Fact<YesNo> OnePiece = Of.Choice<YesNo>("one-piece", "One piece",
+        "Whether it is one piece from its box, with no joint on its way.", Phase.RoughIn);
     public static readonly Fact<Length> TailAtWindow = Of.Reading("tail-at-window", "Tail at window",
         "Cable left hanging at the window.", Phase.RoughIn, 0, 360);
     public static readonly Fact<Length> TailAtPanel = Of.Reading("tail-at-panel", "Tail at panel",
@@ -39,11 +45,17 @@ public static class RunFacts
     public static readonly Fact<Resistance> FirstApart = Of.Ohms("first-apart", "First test, far end open",
         "The same reading with the far end open: it must read open, for the two conductors are apart.", Phase.RoughIn);
 
+    public static readonly Fact<Resistance> FirstToFrame = Of.Ohms("first-to-frame", "First test, to the frame",
+        "Both conductors held together at one end, far end open, to bare metal of the building: it must read open.", Phase.RoughIn);
+
     public static readonly Fact<Length> TailFound = Of.Reading("tail-found", "Tail found",
         "Tail at the window as found after drywall and paint.", Phase.CloseIn, 0, 360);
     public static readonly Fact<Resistance> SecondLoop = Of.Ohms("second-loop", "Second test, loop", "The same reading after drywall.", Phase.CloseIn);
     public static readonly Fact<Resistance> SecondApart = Of.Ohms("second-apart", "2nd test, far end open",
         "With the far end open after drywall: it must read open.", Phase.CloseIn);
+
+    public static readonly Fact<Resistance> SecondToFrame = Of.Ohms("second-to-frame", "2nd test, to the frame",
+        "The same reading after drywall: it must read open.", Phase.CloseIn);
 
     public static readonly Fact<ItemRef> Panel = Of.Item(ItemKind.Panel, "panel", "Panel", "The panel it lands on.", Phase.Power);
     public static readonly Fact<int> Output = Of.Count("output", "Output", "The output it lands on, from 1.", Phase.Power, 1, 64);
@@ -53,12 +65,14 @@ public static class RunFacts
         "At the unit while it moves.", Phase.Power, -60, 60, reading: true);
     public static readonly Fact<Polarity> Polarity = Of.Choice<Polarity>("polarity", "Polarity",
         "Red to red, black to black, read at the window end.", Phase.Power, reading: true);
+    public static readonly Fact<WentDead> WentDead = Of.Choice<WentDead>("went-dead", "Its output off",
+        "Which window goes dead when the plug of this output alone is pulled at the panel.", Phase.Power);
     public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, 400);
 
     internal static readonly Fact[] All =
     [
-        Cable, Bundle, BranchesOff, MainsDistance, MainsSheathed, HoleEdge, NailPlates, TailAtWindow, TailAtPanel, LabelAtWindow,
-        LabelAtPanel, Photo, SpareCables, SpareEnds, FirstLoop, FirstApart,
-        TailFound, SecondLoop, SecondApart, Panel, Output, OpenVolts, LoadedVolts, Polarity, Note,
+        Cable, Bundle, BranchesOff, MainsDistance, MainsSheathed, HoleEdge, HoleTo, HoleDrill, NailPlates, OnePiece, TailAtWindow, TailAtPanel,
+        LabelAtWindow, LabelAtPanel, Photo, SpareCables, SpareEnds, FirstLoop, FirstApart, FirstToFrame,
+        TailFound, SecondLoop, SecondApart, SecondToFrame, Panel, Output, OpenVolts, LoadedVolts, Polarity, WentDead, Note,
     ];
 }

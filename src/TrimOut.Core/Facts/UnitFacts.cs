@@ -16,6 +16,8 @@ public static class UnitFacts
     public static readonly Fact<Side> LeadSide = Of.Choice<Side>("lead-side", "Lead side",
         "The side the cable reaches the unit, seen from inside the room facing the window.", Phase.WalkThrough);
     public static readonly Fact<PowerSource> Power = Of.Choice<PowerSource>("power", "Power", "Panel output, plug-in supply or battery.", Phase.WalkThrough);
+    public static readonly Fact<SocketNear> Socket = Of.Choice<SocketNear>("socket", "Socket",
+        "Plug-in supply: whether its cord reaches a socket out of sight and out of a child's reach.", Phase.WalkThrough);
     public static readonly Fact<Side> EntrySide = Of.Choice<Side>("entry-side", "Entry side",
         "The side where the cable leaves the wall or frame.", Phase.WalkThrough);
     public static readonly Fact<Length> EntryFromJamb = Of.Opening("entry-from-jamb", "Entry from jamb",
@@ -49,11 +51,20 @@ public static class UnitFacts
         "Width on the box or of the unit.", Phase.Receive, 4, 360);
     public static readonly Fact<Length> DeliveredHeight = Of.Reading("delivered-height", "Delivered height",
         "Height on the box or of the unit.", Phase.Receive, 4, 360);
+    public static readonly Fact<YesNo> FinishAsOrdered = Of.Choice<YesNo>("finish-as-ordered", "Finish as ordered",
+        "Whether fabric and colour, as printed on the box and as seen in it, are the ordered ones.", Phase.Receive);
+    public static readonly Fact<Side> LeadCameAt = Of.Choice<Side>("lead-came-at", "Lead leaves at",
+        "The end at which the lead leaves the unit: held up as it will hang, seen from inside the room.", Phase.Receive);
     public static readonly Fact<string> Damage = Of.Text("damage", "Damage", "What is damaged, or none.", Phase.Receive);
     public static readonly Fact<string> Serial = Of.Text("serial", "Serial", "The serial number on the unit.", Phase.Receive, 60);
 
     public static readonly Fact<Length> Setback = Of.Reading("setback", "Bracket setback",
         "Distance of the brackets back from the room face.", Phase.Hang, 0, 48);
+
+    public static readonly Fact<FixedInto> FixedInto = Of.Choice<FixedInto>("fixed-into", "Brackets fixed into",
+        "What holds their screws behind the plaster; the worst of them counts.", Phase.Hang);
+    public static readonly Fact<Length> OutOfLevel = Of.Reading("out-of-level", "Out of level",
+        "How much lower one end hangs than the other, read with a level; 0 for level.", Phase.Hang, 0, 12);
 
     public static readonly Fact<Length> MiddleScrew = Of.Reading("middle-screw", "Middle screw",
         "Distance of the middle screw from the left end of the unit.", Phase.Hang, 0, 360);
@@ -79,9 +90,9 @@ public static class UnitFacts
 
     internal static readonly Fact[] All =
     [
-        Position, Kind, LeadSide, Power, EntrySide, EntryFromJamb, EntryBack, EntryBelowHead, Group, EntryAsBuilt, PartWidth,
+        Position, Kind, LeadSide, Power, Socket, EntrySide, EntryFromJamb, EntryBack, EntryBelowHead, Group, EntryAsBuilt, PartWidth,
         Fabric, Colour, Opacity, HeadCover, OrderWidth, OrderHeight, OrderedOn, Acknowledgement,
-        BoxLabel, DeliveredWidth, DeliveredHeight, Damage, Serial, Setback, MiddleScrew,
+        BoxLabel, DeliveredWidth, DeliveredHeight, FinishAsOrdered, LeadCameAt, Damage, Serial, Setback, FixedInto, OutOfLevel, MiddleScrew,
         FreeCord, CordHeldBy, CordConfirmedBy, Hub, HubName, OpenGap, CloseGap, Photo, Note, Step,
     ];
 }

@@ -125,6 +125,12 @@ public sealed class Leg(House house, Item item) : Subject(house, item)
     /// <summary>Whether it goes through a wall or floor that must hold back fire; null while nobody said.</summary>
     public bool? ThroughFireBarrier => Item.Get(LegFacts.FireBarrier) is { } barrier ? barrier == YesNo.Yes : null;
 
-    /// <summary>What is around it.</summary>
-    public CablePlace? Place => Item.Get(LegFacts.Place);
+    /// <summary>What is around it: a space that moves air where somebody said that air moves there, whatever it was taken for.</summary>
+    public CablePlace? Place => AirMoves == true ? CablePlace.AirHandlingSpace : Item.Get(LegFacts.Place);
+
+    /// <summary>Whether air of the building moves around it; null while nobody said.</summary>
+    public bool? AirMoves => Item.Get(LegFacts.AirMoves) is { } air ? air == YesNo.Yes : null;
+
+    /// <summary>Whether it has to be asked if air moves around it: it goes across, and nobody takes it for a space that moves air.</summary>
+    public bool AsksAboutAir => Direction == LegDirection.Across && Item.Get(LegFacts.Place) != CablePlace.AirHandlingSpace;
 }

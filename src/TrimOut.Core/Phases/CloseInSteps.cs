@@ -28,11 +28,11 @@ internal static class CloseInSteps
             Applies = unit => unit.OnPanel,
         },
         new("tested-second", Phase.CloseIn, ItemKind.Unit, "Second test",
-            "Both readings again: the loop as the first time, and open with the far end open. A difference is damage in the wall.",
-            [RunFacts.SecondLoop, RunFacts.SecondApart])
+            "All readings again: the loop as the first time, open with the far end open, open to the building. A difference is damage in the wall.",
+            [RunFacts.SecondLoop, RunFacts.SecondApart, RunFacts.SecondToFrame])
         {
             Applies = unit => unit.OnPanel,
-            Later = ImmutableDictionary<Fact, int>.Empty.Add(RunFacts.SecondApart, 2),
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(RunFacts.SecondApart, 2).Add(RunFacts.SecondToFrame, 2),
         },
     ];
 }

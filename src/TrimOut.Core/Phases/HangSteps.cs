@@ -11,7 +11,10 @@ internal static class HangSteps
     [
         new("brackets-fixed", Phase.Hang, ItemKind.Unit, "Brackets fixed",
             "Set back by the sheet, level, into something that holds. Ladder on firm ground, a second person for wide units.",
-            [UnitFacts.Setback]),
+            [UnitFacts.Setback, UnitFacts.FixedInto])
+        {
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(UnitFacts.FixedInto, 2),
+        },
         new("centre-support-clear", Phase.Hang, ItemKind.Unit, "Centre support clear",
             "Centre support clear of the brackets and of their screws.",
             [])
@@ -25,8 +28,11 @@ internal static class HangSteps
             Applies = unit => unit.OnPanel,
         },
         new("clicked-in", Phase.Hang, ItemKind.Unit, "Clicked in",
-            "Pull on both ends: it must not come out.",
-            []),
+            "Pull on both ends: it must not come out. Lay a level on it.",
+            [UnitFacts.OutOfLevel])
+        {
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(UnitFacts.OutOfLevel, 2),
+        },
         new("cords-safe", Phase.Hang, ItemKind.Unit, "Cords and chains safe for a child",
             "Move it from end to end and look for whatever a child could put its head into; the local rules on cords govern.",
             [UnitFacts.FreeCord, UnitFacts.CordHeldBy, UnitFacts.CordConfirmedBy])

@@ -18,6 +18,12 @@ internal static class PowerSteps
         {
             Later = ImmutableDictionary<Fact, int>.Empty.Add(PanelFacts.Board, 2).Add(PanelFacts.BreakerRating, 2),
         },
+        new("off-before-joints", Phase.Power, ItemKind.Panel, "Off before the joints",
+            "Switch it off, read nothing at its low-voltage outputs, keep it off. The mains side is for the licensed electrician only.",
+            [PanelFacts.OffSeen, PanelFacts.OffBy])
+        {
+            Since = 2,
+        },
         new("landed", Phase.Power, ItemKind.Unit, "Landed on its output",
             "Panel off. Red to red, black to black; label in view.",
             [RunFacts.Panel, RunFacts.Output])
@@ -35,6 +41,13 @@ internal static class PowerSteps
             [RunFacts.OpenVolts, RunFacts.LoadedVolts, RunFacts.Polarity])
         {
             Applies = unit => unit.OnPanel,
+        },
+        new("output-proved", Phase.Power, ItemKind.Unit, "Its output proved",
+            "Pull the low-voltage plug of this output alone: this window must go dead, and no other.",
+            [RunFacts.WentDead])
+        {
+            Applies = unit => unit.OnPanel,
+            Since = 2,
         },
     ];
 }

@@ -10,11 +10,17 @@ internal static class ReceiveSteps
     public static readonly ImmutableArray<Step> All =
     [
         new("box-matched", Phase.Receive, ItemKind.Unit, "Box matched",
-            "Read the label and the size on the box.",
-            [UnitFacts.BoxLabel, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight]),
+            "Read the label, the size, the fabric and the colour on the box.",
+            [UnitFacts.BoxLabel, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight, UnitFacts.FinishAsOrdered])
+        {
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(UnitFacts.FinishAsOrdered, 2),
+        },
         new("looked-over", Phase.Receive, ItemKind.Unit, "Checked for damage",
-            "Open the box before you sign for it; write none where there is none.",
-            [UnitFacts.Damage]),
+            "Open the box before you sign for it; write none where there is none. See at which end the lead leaves.",
+            [UnitFacts.Damage, UnitFacts.LeadCameAt])
+        {
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(UnitFacts.LeadCameAt, 2),
+        },
         new("serial-noted", Phase.Receive, ItemKind.Unit, "Serial noted",
             "From the unit, not from the box.",
             [UnitFacts.Serial]),

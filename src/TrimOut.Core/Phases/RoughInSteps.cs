@@ -19,6 +19,14 @@ internal static class RoughInSteps
             Applies = unit => unit.OnPanel,
             AlsoMissing = subject => subject is Unit { Run.LegsLength: not null } ? null : Legs.With(),
         },
+        new("air-asked", Phase.RoughIn, ItemKind.Unit, "Moving air asked about",
+            "Say of each leg across whether air of the building moves around it. Ask whoever plans the air: a return hardly shows at framing.",
+            [])
+        {
+            Applies = unit => unit.OnPanel,
+            Since = 2,
+            AlsoMissing = subject => subject is Unit { Run: { } run } ? MovingAir.MissingOf(run) : Legs.With(),
+        },
         new("kept-from-mains", Phase.RoughIn, ItemKind.Unit, "Kept clear of mains",
             "Note the nearest it comes to mains wiring. The code in force governs; ask the electrician where it is tight.",
             [RunFacts.MainsDistance, RunFacts.MainsSheathed])
@@ -27,9 +35,10 @@ internal static class RoughInSteps
         },
         new("holes-guarded", Phase.RoughIn, ItemKind.Unit, "Holes protected",
             "Look before you drill: pipes and mains. A hole near the edge gets a nail plate; structural limits are the builder's to say.",
-            [RunFacts.HoleEdge, RunFacts.NailPlates])
+            [RunFacts.HoleEdge, RunFacts.HoleTo, RunFacts.NailPlates])
         {
             Applies = unit => unit.OnPanel,
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(RunFacts.HoleTo, 2),
         },
         new("drilling-guarded", Phase.RoughIn, ItemKind.House, "Eye and dust protection for drilling",
             "Eye protection for everybody near; dust caught where it is made; nobody drills overhead alone.",
@@ -39,9 +48,10 @@ internal static class RoughInSteps
         },
         new("cable-pulled", Phase.RoughIn, ItemKind.Unit, "Cable pulled, tails left",
             "Tail at the window: at least half of its width, better the whole.",
-            [RunFacts.TailAtWindow, RunFacts.TailAtPanel])
+            [RunFacts.TailAtWindow, RunFacts.TailAtPanel, RunFacts.OnePiece])
         {
             Applies = unit => unit.OnPanel,
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(RunFacts.OnePiece, 2),
         },
         new("both-ends-labelled", Phase.RoughIn, ItemKind.Unit, "Both ends labelled",
             "The same words at both ends, and in this file.",
@@ -72,11 +82,12 @@ internal static class RoughInSteps
             AlsoMissing = subject => subject is Unit { Run: { } run } ? FireBarriers.MissingOf(run) : Legs.With(),
         },
         new("tested-first", Phase.RoughIn, ItemKind.Unit, "First test",
-            "Short the window end, read the loop. Take the short off and read again: it must read open. The loop sees no short near the window.",
-            [RunFacts.FirstLoop, RunFacts.FirstApart])
+            "Short the window end, read the loop. Take the short off and read again: it must read open. The loop sees no short near the window. " +
+                "Then both conductors to bare metal of the building, never to a socket or a board: open too.",
+            [RunFacts.FirstLoop, RunFacts.FirstApart, RunFacts.FirstToFrame])
         {
             Applies = unit => unit.OnPanel,
-            Later = ImmutableDictionary<Fact, int>.Empty.Add(RunFacts.FirstApart, 2),
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(RunFacts.FirstApart, 2).Add(RunFacts.FirstToFrame, 2),
         },
     ];
 }

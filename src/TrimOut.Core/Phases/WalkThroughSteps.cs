@@ -19,11 +19,24 @@ internal static class WalkThroughSteps
         new("covering-planned", Phase.WalkThrough, ItemKind.Unit, "Kind, lead side and power decided",
             "Stand inside the room, face the window: left and right are as you see them.",
             [UnitFacts.Kind, UnitFacts.LeadSide, UnitFacts.Power]),
+        new("socket-seen", Phase.WalkThrough, ItemKind.Unit, "Socket for the plug-in supply",
+            "Look for the socket that its cord reaches. A new one is for the licensed electrician, while the wall is open.",
+            [UnitFacts.Socket])
+        {
+            Applies = unit => unit.Power == PowerSource.PlugIn,
+            Since = 2,
+        },
         new("entry-marked", Phase.WalkThrough, ItemKind.Unit, "Entry marked on the framing",
             "Mark where the cable leaves the wall: clear of the end bracket, on the lead side.",
             [UnitFacts.EntrySide, UnitFacts.EntryFromJamb, UnitFacts.EntryBack, UnitFacts.EntryBelowHead])
         {
             Applies = unit => unit.OnPanel,
+        },
+        new("openings-counted", Phase.WalkThrough, ItemKind.House, "Openings counted",
+            "Last of all: count them on the schedule or from outside. Each is a window here, with a covering or left out.",
+            [HouseFacts.Openings])
+        {
+            Since = 2,
         },
         new("paint-asked", Phase.WalkThrough, ItemKind.House, "Age of the paint noted",
             "Old paint may hold lead: who may drill or sand it, and how, is for the local rules to say.",

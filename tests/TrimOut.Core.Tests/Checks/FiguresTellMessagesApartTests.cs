@@ -33,6 +33,10 @@ public partial class FiguresTellMessagesApartTests
         ["FireStopOpen: HaveItSealed, SeeIt"] = "two mends",
         ["GapBetweenUnitsTooSmall: OneGap, WidthOf"] = "a sentence and a part of it",
         ["GapBetweenUnitsTooSmall: OrderWorkedOut, PartsNarrower"] = "two mends",
+        ["OpeningsOffCount: CountAgain, FindIt"] = "two mends",
+        ["OutputFeedsAnother: FindIt, TheOutput"] = "a mend, and a part of the sentence",
+        ["PastWhatIsMade: OtherKindBeforeOrder, OtherKindWhileOpen, OthersBeforeOrder, OthersWhileOpen"] = "four mends",
+        ["PlugInWithoutSocket: WallClosed, WhileOpen"] = "two mends",
         ["KitUnchecked: ManyUnchecked, SomeUnchecked"] = "how many is a figure",
         ["NotChecked: OfOther, OfSheet"] = "what is missing is not waived",
         ["NotChecked: Alone, OfHouse"] = "what is missing is not waived",
@@ -69,15 +73,20 @@ public partial class FiguresTellMessagesApartTests
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
         GapBetweenUnitsTooSmall: too-wide
+        JointsUnderPower: not-looked-at was-on
         ListedByRelaxation: between-floors conduit in-wall
         LoopTestLeftOut: first second
         MeasuresIncomplete: not-ordered ordered
         MotorOffSupply: house kit
+        OpeningsOffCount: missing too-many
         OrderPastOpening: opening part
         OutOfSquare: head-and-sill sides
+        OutputFeedsAnother: another none
         OutputOverloadedTogether: class-2 output
         OverlapPastCorner: left right
         PassesDisagree: height width
+        PastWhatIsMade: too-high too-wide
+        PlugInWithoutSocket: none too-far
         RunPastKitTable: at-least planned whole
         ScrewUnderCentreSupport: centre-support end-bracket
         StepOffUnits: inches millimetres

@@ -21,7 +21,7 @@ internal static class Answers
             ItemKind.Unit => OfUnit(unit!, fact),
             ItemKind.Run => OfRun(unit!, fact),
             ItemKind.Panel => OfPanel(house, fact),
-            _ => OfHouse(fact),
+            _ => OfHouse(house, fact),
         };
     }
 
@@ -55,6 +55,7 @@ internal static class Answers
         "kind" => "Roller",
         "lead-side" => unit.Kind?.MotorEnd == MotorEnd.Right ? "right" : "left",
         "power" => "panel",
+        "socket" => "in reach",
         "entry-side" => unit.LeadSide == Side.Right ? "right" : "left",
         "entry-from-jamb" => "1",
         "entry-back" => "5",
@@ -69,9 +70,13 @@ internal static class Answers
         "box-label" => unit.Tag,
         "delivered-width" => unit.Show(UnitFacts.OrderWidth),
         "delivered-height" => unit.Show(UnitFacts.OrderHeight),
+        "finish-as-ordered" => "yes",
+        "lead-came-at" => unit.LeadSide == Side.Right ? "right" : "left",
         "damage" => "none",
         "serial" => "S-" + unit.Tag,
         "setback" => unit.Kind!.Show(CoveringKindFacts.Setback),
+        "fixed-into" => "wood",
+        "out-of-level" => "0",
         "free-cord" => "0",
         "cord-held-by" => "none",
         "cord-confirmed-by" => "The crew",
@@ -88,14 +93,16 @@ internal static class Answers
         "mains-distance" => "12",
         "mains-sheathed" => "yes",
         "hole-edge" => "1 1/2",
+        "hole-to" => "side",
         "nail-plates" => "yes",
+        "one-piece" => "yes",
         "tail-at-window" => Shown(unit.Window, TailFor(unit)),
         "tail-at-panel" => "36",
         "label-at-window" or "label-at-panel" => unit.Tag,
         "photo" => $"photos/{unit.Tag}.jpg",
         "spare-cables" => "0",
         "first-loop" => Ohms(Loop(unit)),
-        "first-apart" or "second-apart" => "open",
+        "first-apart" or "second-apart" or "first-to-frame" or "second-to-frame" => "open",
         "tail-found" => unit.Run!.Show(RunFacts.TailAtWindow),
         "second-loop" => Ohms(unit.Run!.Item.Get(RunFacts.FirstLoop)!.Value),
         "panel" => unit.House.Panels.First(p => p.Runs.Count() < p.Type!.Outputs).Name,
@@ -103,6 +110,7 @@ internal static class Answers
         "open-volts" => NumberText.Plain(OpenVolts(unit)),
         "loaded-volts" => Volts(unit),
         "polarity" => "right",
+        "went-dead" => "this window",
         _ => throw new InvalidOperationException($"No answer for {fact.Label} of {unit.Tag}."),
     };
 
@@ -116,11 +124,14 @@ internal static class Answers
         "connected-by" => "R. Field, licensed electrician",
         "licence" => "EL-0000",
         "connected-on" => "2026-07-20",
+        "off-seen" => "meter read nothing",
+        "off-by" => "The crew",
         _ => throw new InvalidOperationException($"No answer for {fact.Label} of a panel."),
     };
 
-    private static string OfHouse(Fact fact) => fact.Name switch
+    private static string OfHouse(House house, Fact fact) => fact.Name switch
     {
+        "openings" => house.Windows.Length.ToString(CultureInfo.InvariantCulture),
         "demonstrated-on" or "binder-given-on" or "accepted-on" => "2026-09-30",
         "demonstrated-to" or "accepted-by" => "The owner",
         "open-items-agreed" => "none",

@@ -31,6 +31,7 @@ internal sealed class Installer(TerminalUser user)
         if (phase == Phase.RoughIn)
         {
             LayLegs();
+            SayWhereAirMoves();
             SayWhatHoldsBackFire();
         }
         if (phase == Phase.Measure)
@@ -97,6 +98,19 @@ internal sealed class Installer(TerminalUser user)
                 user.Press("esc");
             }
             user.Press("down");
+        }
+    }
+
+    /// <summary>Every leg across of a run that is asked for it says that no air moves around it.</summary>
+    private void SayWhereAirMoves()
+    {
+        foreach (var unit in House.Units.Where(u => Waits(u, "air-asked")).ToList())
+        {
+            foreach (var leg in unit.Run!.Legs.Where(l => l.AsksAboutAir && l.AirMoves is null).ToList())
+            {
+                OpenSheet(unit).GoTo(leg.Item, LegFacts.AirMoves);
+                user.Press("enter").Type("no");
+            }
         }
     }
 

@@ -17,6 +17,8 @@ internal sealed class SheetReader(TerminalUser user)
         [CoveringKindFacts.StartingCurrent] = "0.9",
         [CoveringKindFacts.WithoutPower] = "moved by hand",
         [CoveringKindFacts.EndBracket] = "5/8",
+        [CoveringKindFacts.Widest] = "118",
+        [CoveringKindFacts.Highest] = "126",
         [CoveringKindFacts.EndBracketBack] = "2 1/8",
         [CoveringKindFacts.EndBracketDown] = "2 3/8",
         [CoveringKindFacts.CentreBracket] = "1 3/8",

@@ -18,6 +18,17 @@ public static class HowToMend
     public static IReadOnlyDictionary<string, Func<Mending, bool>> All { get; } = new Dictionary<string, Func<Mending, bool>>
     {
         ["sheet-contradicts-itself"] = m => m.ReadSheetAgain(),
+        ["past-what-is-made"] = AKindThatIsMadeSoWide,
+        ["plug-in-without-socket"] = m => m.Write(m.Unit.Key, UnitFacts.Power, "battery"),
+        ["openings-off-count"] = RecordWhatIsMissing,
+        ["joint-on-the-way"] = m => m.Write(m.Unit.Key, RunFacts.OnePiece, "yes") && m.TestAgain(),
+        ["conductor-touches-building"] = m => m.TestAgain(),
+        ["delivered-lead-off"] = m => m.Write(m.Unit.Key, UnitFacts.LeadCameAt, KebabCase.Of(m.Unit.Lead)),
+        ["delivered-finish-off"] = m => m.Write(m.Unit.Key, UnitFacts.FinishAsOrdered, "yes"),
+        ["fixed-into-board-alone"] = m => m.Write(m.Unit.Key, UnitFacts.FixedInto, "hollow-anchors"),
+        ["hung-out-of-level"] = m => m.Write(m.Unit.Key, UnitFacts.OutOfLevel, "0"),
+        ["joints-under-power"] = m => m.Write(m.Name, PanelFacts.OffSeen, "meter-read-nothing"),
+        ["output-feeds-another"] = m => m.Write(m.Unit.Key, RunFacts.WentDead, "this-window"),
         ["kit-unchecked"] = m => Done(() => m.Book.Do(KitCheck.All(m.Book.House, m.Book.House.Find(m.Said.Subject)!).Value)),
         ["window-left-out-without-reason"] = m => m.Write(m.Name, WindowFacts.NotCoveredBecause, "The owner wants the view."),
         ["lead-away-from-motor"] = m => m.Said.Mend.StartsWith("Bring the cable", StringComparison.Ordinal)
@@ -140,6 +151,29 @@ public static class HowToMend
     {
         what();
         return true;
+    }
+
+    /// <summary>A kind that is like the planned one in all but how wide and high it is made.</summary>
+    private static bool AKindThatIsMadeSoWide(Mending m)
+    {
+        var planned = m.Book.Unit(m.Unit.Key).Kind!;
+        const string wide = "Made wider";
+        m.Book.Add(ItemKind.CoveringKind, wide);
+        foreach (var fact in FactTable.Of(ItemKind.CoveringKind).Where(f => f != CoveringKindFacts.Name))
+        {
+            if (planned.Item.Latest(fact.Name)?.Stored is { } stored)
+                m.Write(wide, fact, stored);
+        }
+        m.Write(wide, CoveringKindFacts.Widest, "6000 mm");
+        m.Write(wide, CoveringKindFacts.Highest, "6000 mm");
+        return m.Write(m.Unit.Key, UnitFacts.Kind, wide) && Done(() => m.Book.HoldAgainstSheet(ItemKind.CoveringKind, wide));
+    }
+
+    private static bool RecordWhatIsMissing(Mending m)
+    {
+        var room = m.Truth.Rooms[0].Name;
+        m.Book.AddWindow("W90", "W90", room, ["W90"]);
+        return m.Write("W90", WindowFacts.Covered, "no") && m.Write("W90", WindowFacts.NotCoveredBecause, "The owner wants the view.");
     }
 
     private static bool ToTheBracket(Mending m) => m.Said.Mend.Contains("Move the entry", StringComparison.Ordinal)

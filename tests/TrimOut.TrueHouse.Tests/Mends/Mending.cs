@@ -54,13 +54,14 @@ public sealed partial class Mending(Walk walk, Stage stage, Said said)
         cable.Damages.Clear();
         (cable.Pulled, cable.ComesOutAs) = (cable.Sheet, null);
         Write(unit.Key, RunFacts.FirstApart, "open");
+        Write(unit.Key, RunFacts.FirstToFrame, "open");
         var done = Write(unit.Key, RunFacts.FirstLoop, meter.Ohms(cable.Ohms(Stage.Pulled, Truth.CableAtFirstTest), Truth.MeterLeads, unit.Key, "again"));
         Write(Book.JobItself, HouseFacts.MeterLeads, Installer.Number(Truth.MeterLeads));
         done &= Write(unit.Key, RunFacts.FirstLoop, meter.Ohms(cable.Ohms(Stage.Pulled, Truth.CableAtFirstTest), Truth.MeterLeads, unit.Key, "once more"));
         for (var n = 0; n < cable.Legs.Count; n++)
             Write($"{unit.Key}/{n + 1}", LegFacts.Length, walk.Installer.Tape.Pace(cable.Legs[n].Metres, unit.Key, "leg", $"{unit.Key}/{n + 1}"));
         return stage < Stage.CloseIn ? done
-            : done && Write(unit.Key, RunFacts.SecondApart, "open")
+            : done && Write(unit.Key, RunFacts.SecondApart, "open") && Write(unit.Key, RunFacts.SecondToFrame, "open")
                 && Write(unit.Key, RunFacts.SecondLoop, meter.Ohms(cable.Ohms(Stage.CloseIn, Truth.CableAtFirstTest), Truth.MeterLeads, unit.Key, "after"));
     }
 

@@ -13,6 +13,8 @@ public sealed class KindSheet
     public required double Running { get; set; }
     public required double Starting { get; set; }
     public WithoutPower WithoutPower { get; set; } = WithoutPower.MovedByHand;
+    public required double Widest { get; set; }
+    public required double Highest { get; set; }
     public required double EndBracket { get; set; }
     public required double BracketBack { get; set; }
     public required double BracketDown { get; set; }

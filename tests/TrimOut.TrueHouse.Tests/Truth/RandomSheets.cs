@@ -23,6 +23,8 @@ internal static class RandomSheets
             LeastVolts = Math.Round(volts * dice.Between(0.72, 0.88), 1),
             Running = running,
             Starting = Math.Round(running * dice.Between(1.08, 1.8), 2),
+            Widest = house.OnTape(5200 + (100 * (house.Seed % 9))),
+            Highest = house.OnTape(4200 + (100 * (house.Seed % 7))),
             EndBracket = Size(9, 60),
             BracketBack = back,
             BracketDown = Size(20, 75),

@@ -9,6 +9,12 @@ namespace TrimOut.TrueHouse.Tests.Truth;
 /// <param name="Across">Ohms from one conductor to the other; endless where they are apart.</param>
 public sealed record Damage(double From, Stage Since, double InLine, double Across)
 {
+    /// <summary>Ohms from one conductor to metal of the building; endless where it touches none.</summary>
+    public double ToBuilding { get; init; } = double.PositiveInfinity;
+
+    /// <summary>A staple or a plate that reaches one conductor.</summary>
+    public static Damage Touch(double from, Stage since, double ohms) => Joint(from, since, 0) with { ToBuilding = ohms };
+
     /// <summary>A joint or a bruise.</summary>
     public static Damage Joint(double from, Stage since, double ohms) => new(from, since, ohms, double.PositiveInfinity);
 
@@ -48,9 +54,20 @@ public sealed class RealCable
     public double TailAtWindow { get; set; }
     public double TailFound { get; set; }
     public List<Damage> Damages { get; } = [];
+
+    /// <summary>Whether two lengths were joined on its way.</summary>
+    public bool Joined { get; set; }
     public double MainsDistance { get; set; }
     public bool MainsSheathed { get; set; }
+
+    /// <summary>From the side of the hole that is nearest to an edge.</summary>
     public double HoleEdge { get; set; }
+
+    /// <summary>The drill that it was bored with.</summary>
+    public double HoleDrill { get; set; } = 19;
+
+    /// <summary>Whether the distance is read to the middle of the hole.</summary>
+    public bool HoleReadToMiddle { get; set; }
     public bool Plated { get; set; }
     public int Spares { get; set; } = 1;
     public string LabelAtWindow { get; set; } = "";
@@ -82,6 +99,10 @@ public sealed class RealCable
         }
         return ohms + (perMetre * place);
     }
+
+    /// <summary>What stands between its conductors, held together in the mechanical room with the window ends apart, and metal of the building.</summary>
+    public double OhmsToBuilding(Stage at, double celsius) =>
+        Damages.Where(d => d.Since <= at).Select(d => d.ToBuilding + (d.From * Pulled.OhmsPerMetre(celsius))).Append(double.PositiveInfinity).Min();
 
     /// <summary>What stands in the way of the current of a unit, out and back.</summary>
     public double InLine(Stage at, double celsius) =>

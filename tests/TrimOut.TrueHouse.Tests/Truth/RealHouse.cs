@@ -54,6 +54,9 @@ public sealed class RealUnit
     public int Position { get; set; } = 1;
     public PowerSource Power { get; set; } = PowerSource.Panel;
     public Side EntrySide { get; set; }
+
+    /// <summary>Whether the cord of a plug-in supply reaches a socket.</summary>
+    public SocketNear Socket { get; set; } = SocketNear.InReach;
     public double EntryFromJamb { get; set; }
     public double EntryAsBuilt { get; set; }
     public double EntryBack { get; set; }
@@ -70,12 +73,26 @@ public sealed class RealUnit
     public double CameLonger { get; set; }
     public string BoxLabel { get; set; } = "";
     public string Damage { get; set; } = "none";
+
+    /// <summary>Whether it came in the ordered fabric and colour, and with its motor where it was planned.</summary>
+    public bool CameInItsFinish { get; set; } = true;
+    public bool MotorAtOtherEnd { get; set; }
+
+    /// <summary>The end at which its lead really leaves it.</summary>
+    public Side LeadAsItCame => MotorAtOtherEnd == (Lead == Side.Right) ? Side.Left : Side.Right;
     public string Serial { get; set; } = "";
     public double Setback { get; set; }
     public double? MiddleScrew { get; set; }
+    public FixedInto FixedInto { get; set; } = FixedInto.Wood;
+
+    /// <summary>How much lower one of its ends hangs.</summary>
+    public double OutOfLevel { get; set; } = 0.4;
     public RealCable? Cable { get; init; }
     public RealPanel? Panel { get; set; }
     public int Output { get; set; }
+
+    /// <summary>The unit whose run really sits on the output that is written for this one; null where it is its own.</summary>
+    public RealUnit? LandedInsteadOfIt { get; set; }
 
     /// <summary>Ohms that its splices at both ends add.</summary>
     public double Splices { get; set; } = 0.01;
@@ -101,6 +118,9 @@ public sealed class RealPanel
     /// <summary>What it really gives without load.</summary>
     public required double Volts { get; set; }
     public bool Signed { get; set; } = true;
+
+    /// <summary>How it was off while joints were made on its outputs.</summary>
+    public OffSeen OffForJoints { get; set; } = OffSeen.MeterReadNothing;
     public string Breaker { get; set; } = "";
     public double BreakerRating { get; set; }
     public double ElseOnBreaker { get; set; }
@@ -131,6 +151,9 @@ public sealed class RealHouse
     public required double MeterLeads { get; init; }
     public required double PlannedPanelTail { get; init; }
     public int OldestPaint { get; set; } = 2026;
+
+    /// <summary>Openings on the architect's schedule that nobody walked past.</summary>
+    public int NotWalkedPast { get; set; }
     public List<KindSheet> Kinds { get; } = [];
     public List<CoverSheet> Covers { get; } = [];
     public List<CableSheet> Cables { get; } = [];

@@ -11,7 +11,7 @@ namespace TrimOut.Core.Checks.Cables;
 /// <remarks>
 /// <para>Why: an unlisted cable spreads fire, and the inspector has the wall opened.</para>
 /// <para>To clear: a cable with the listing that the place asks for, or another way. What a one- or two-family house or a conduit relaxes is taken as
-/// allowed and noted apart.</para>
+/// allowed and noted apart. A leg counts as air-handling space as soon as somebody says that air moves there.</para>
 /// </remarks>
 public sealed class CableNotListed : RunCheck
 {
@@ -40,8 +40,15 @@ public sealed class CableNotListed : RunCheck
             return new Outcome.NotChecked(LegsWithPlaces);
         // What the worst of the legs asks for serves them all.
         var judged = subject.Legs.OrderByDescending(l => l.Place).Select(l => Judge(subject, subject.Cable, listing, l)).ToList();
-        return judged.FirstOrDefault(o => o is Outcome.Found) ?? judged.FirstOrDefault(o => o is Outcome.NotChecked) ?? new Outcome.Fine();
+        return judged.FirstOrDefault(o => o is Outcome.Found) ?? judged.FirstOrDefault(o => o is Outcome.NotChecked) ?? Air(subject);
     }
+
+    /// <summary>What is missing where a leg across is not said to lie in still air, and its cable may not go where air moves.</summary>
+    private static Outcome Air(HomeRun run) =>
+        StepList.Shipped.IsAsked(StepList.Find("air-asked")!, run.Unit) && !CableListings.MayGo(run.Cable!.Listing!.Value, CablePlace.AirHandlingSpace)
+            && MovingAir.Silent(run) is { } silent
+            ? NotChecked.Of(silent, LegFacts.AirMoves)
+            : new Outcome.Fine();
 
     private static Outcome Judge(HomeRun run, CableType cable, CableListing listing, Leg leg)
     {

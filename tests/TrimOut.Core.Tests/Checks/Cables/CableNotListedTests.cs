@@ -78,4 +78,24 @@ public class CableNotListedTests
     private static TestJob Leg(CablePlace place, string listing, string dwelling) =>
         Jobs.Walked().Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("20", CablePlace.InWall), ("20", place))
         .SayOf("16/2", CableTypeFacts.Listing, listing).SayOf("", HouseFacts.Dwelling, dwelling);
+
+    [Fact]
+    public void ALegWhereAirMovesIsAnAirHandlingSpaceWhateverItWasTakenFor() =>
+        Assert.Equal("16/2 is CL2 and goes in an air-handling space; CL2P or what may stand in for it is asked for.",
+            Across("yes").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void ALegAcrossInStillAirIsFine() => Across("no").Fine(Check, "W01");
+
+    [Fact]
+    public void ALegAcrossOfWhoseAirNobodySaidIsNotAPass() => Across().Lacks(Check, "W01", "air moves there");
+
+    [Fact]
+    public void ACableForMovingAirIsFineWhateverTheAirDoes() => Across().SayOf("16/2", CableTypeFacts.Listing, "cl2p").Fine(Check, "W01");
+
+    private static TestJob Across(string? air = null)
+    {
+        var job = Jobs.Roughed().Do(j => SetFact.Typed(j.House, j.Run("W01").Legs[0].Item, LegFacts.Direction, "across"));
+        return air is null ? job : job.Do(j => SetFact.Typed(j.House, j.Run("W01").Legs[0].Item, LegFacts.AirMoves, air));
+    }
 }

@@ -25,7 +25,7 @@ public class StepWithoutEvidenceTests
     {
         var job = Jobs.Walked().Mark("W01", "cable-pulled");
         var result = Only(job);
-        Assert.Equal("\"Cable pulled, tails left\" is marked done; missing: tail at window, tail at panel.",
+        Assert.Equal("\"Cable pulled, tails left\" is marked done; missing: tail at window, tail at panel, one piece.",
             Assert.IsType<Outcome.Found>(result.Outcome).Message.In(job.House));
         Assert.Equal(Phase.RoughIn, result.Check.Phase);
         Assert.Equal("tail-at-window", ((Outcome.Found)result.Outcome).Mends.Field);

@@ -42,4 +42,23 @@ public class HoleNearEdgeTests
 
     [Fact]
     public void NearTheEdgeAnUnknownPlateIsNotAPass() => Jobs.Roughed().Say("W01", RunFacts.HoleEdge, "1/2").Lacks(Check, "W01", "nail plates");
+
+    // A hole of 1 1/2 in whose middle is 2 in from the edge comes within 1 1/4 in; one of 1 9/16 in comes nearer.
+    [Theory]
+    [InlineData("1 1/2", true)]
+    [InlineData("1 9/16", false)]
+    public void ADistanceToTheMiddleCountsLessHalfTheDrill(string drill, bool fine)
+    {
+        var job = ToMiddle().Say("W01", RunFacts.HoleDrill, drill);
+        Assert.Equal(fine, job.Judge(Check, "W01") is Outcome.Fine);
+    }
+
+    [Fact]
+    public void ADistanceToTheMiddleOfAHoleOfUnknownWidthIsNotAPass() => ToMiddle().Lacks(Check, "W01", "width of the drill");
+
+    [Fact]
+    public void ADistanceOfWhichNobodySaidWhereToIsNotAPass() => Jobs.Roughed().Forget("W01", RunFacts.HoleTo).Lacks(Check, "W01", "edge measured to");
+
+    private static TestJob ToMiddle() =>
+        Jobs.Roughed().Say("W01", RunFacts.HoleEdge, "2").Say("W01", RunFacts.HoleTo, "middle").Say("W01", RunFacts.NailPlates, "no");
 }

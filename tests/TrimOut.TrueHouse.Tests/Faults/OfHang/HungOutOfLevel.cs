@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfHang;
@@ -11,10 +12,11 @@ public sealed class HungOutOfLevel : Fault
 
     public override Stage In => Stage.Hung;
 
-    public override string WouldShow => "how far the two ends are from level, read when the unit is hung";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Units.One(dice) is { } unit ? Unseen(unit.Key) : null;
+        if (house.Units.One(dice) is not { } unit)
+            return null;
+        unit.OutOfLevel = dice.Between(5, 12);
+        return At(unit.Key, (unit.Key, UnitFacts.OutOfLevel)).Of(unit.OutOfLevel - 3.2, house.TapeError);
     }
 }

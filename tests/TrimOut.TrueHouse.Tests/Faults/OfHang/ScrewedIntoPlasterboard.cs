@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfHang;
@@ -11,12 +12,13 @@ public sealed class ScrewedIntoPlasterboard : Fault
 
     public override Stage In => Stage.Hung;
 
-    public override string WouldShow => "what the brackets are fixed into, unit by unit";
-
     public override bool AsksForAStop => true;
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Units.One(dice) is { } unit ? Unseen(unit.Key) : null;
+        if (house.Units.One(dice) is not { } unit)
+            return null;
+        unit.FixedInto = FixedInto.BoardAlone;
+        return At(unit.Key, (unit.Key, UnitFacts.FixedInto));
     }
 }

@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfPower;
@@ -11,10 +12,11 @@ public sealed class LandedOnEachOthersOutput : Fault
 
     public override Stage In => Stage.Powered;
 
-    public override string WouldShow => "a step: switch each output off alone, and write which window goes dead";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Wired.Two(dice) is var (first, second) ? Unseen(first.Key, second.Key) : null;
+        if (house.Wired.Where(u => u.Panel is not null).Two(dice) is not var (first, second))
+            return null;
+        (first.LandedInsteadOfIt, second.LandedInsteadOfIt) = (second, first);
+        return At(first.Key, (first.Key, RunFacts.WentDead)).And(second.Key);
     }
 }

@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfPower;
@@ -11,10 +12,11 @@ public sealed class SplicedUnderPower : Fault
 
     public override Stage In => Stage.Powered;
 
-    public override string WouldShow => "who switched the panel off before the joints were made, and how it was seen to be off";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Wired.One(dice) is { } unit ? Unseen(unit.Key) : null;
+        if (house.Panels.One(dice) is not { } panel)
+            return null;
+        panel.OffForJoints = dice.Of([OffSeen.ItWasOn, OffSeen.NotLookedAt]);
+        return At(panel.Name, (panel.Name, PanelFacts.OffSeen));
     }
 }

@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfReceive;
@@ -11,10 +12,11 @@ public sealed class MotorCameAtTheOtherEnd : Fault
 
     public override Stage In => Stage.Received;
 
-    public override string WouldShow => "the end at which the lead leaves the unit, seen when its box is opened";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Wired.One(dice) is { } unit ? Unseen(unit.Key) : null;
+        if (house.Wired.One(dice) is not { } unit)
+            return null;
+        unit.MotorAtOtherEnd = true;
+        return At(unit.Key, (unit.Key, UnitFacts.LeadCameAt));
     }
 }

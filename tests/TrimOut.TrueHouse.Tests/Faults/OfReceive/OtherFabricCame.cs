@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfReceive;
@@ -11,10 +12,11 @@ public sealed class OtherFabricCame : Fault
 
     public override Stage In => Stage.Received;
 
-    public override string WouldShow => "fabric and colour as they are printed on the box";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Units.One(dice) is { } unit ? Unseen(unit.Key) : null;
+        if (house.Units.One(dice) is not { } unit)
+            return null;
+        unit.CameInItsFinish = false;
+        return At(unit.Key, (unit.Key, UnitFacts.FinishAsOrdered));
     }
 }

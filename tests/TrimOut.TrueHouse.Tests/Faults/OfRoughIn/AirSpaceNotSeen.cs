@@ -12,14 +12,12 @@ public sealed class AirSpaceNotSeen : Fault
 
     public override Stage In => Stage.Routed;
 
-    public override string WouldShow => "a question for each leg across: does air for the building move here, and who said so";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Wired.Where(u => u.Cable!.Sheet.Listing is CableListing.Cl2r or CableListing.Cl3r or CableListing.Cmr).One(dice) is not { } unit)
             return null;
         unit.Cable!.Legs[1].Around = CablePlace.AirHandlingSpace;
         house.Slips.Writes($"{unit.Key}/2", LegFacts.Place, "in-wall");
-        return Unseen(unit.Key);
+        return At(unit.Key, ($"{unit.Key}/2", LegFacts.AirMoves));
     }
 }

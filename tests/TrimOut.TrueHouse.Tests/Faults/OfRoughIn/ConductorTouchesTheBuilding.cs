@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfRoughIn;
@@ -11,10 +12,11 @@ public sealed class ConductorTouchesTheBuilding : Fault
 
     public override Stage In => Stage.Pulled;
 
-    public override string WouldShow => "each conductor to the frame of the building with both ends open: it must read open";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Wired.One(dice) is { } unit ? Unseen(unit.Key) : null;
+        if (house.Wired.One(dice) is not { } unit)
+            return null;
+        unit.Cable!.Damages.Add(Damage.Touch(unit.Cable.Metres * dice.Between(0.1, 0.9), Stage.Pulled, dice.Between(0, 900)));
+        return At(unit.Key, (unit.Key, RunFacts.FirstToFrame));
     }
 }

@@ -12,14 +12,12 @@ public sealed class HoleMeasuredToItsMiddle : Fault
 
     public override Stage In => Stage.Pulled;
 
-    public override string WouldShow => "the width of the drill beside the distance, and to which of the two the distance is taken";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Wired.One(dice) is not { } unit)
             return null;
         (unit.Cable!.HoleEdge, unit.Cable.Plated) = (22, false);
-        house.Slips.Writes(unit.Key, RunFacts.HoleEdge, house.Typed(22 + 13));
-        return Unseen(unit.Key);
+        (unit.Cable.HoleDrill, unit.Cable.HoleReadToMiddle) = (house.OnTape(26), true);
+        return At(unit.Key, (unit.Key, RunFacts.HoleEdge), (unit.Key, RunFacts.HoleTo), (unit.Key, RunFacts.HoleDrill));
     }
 }

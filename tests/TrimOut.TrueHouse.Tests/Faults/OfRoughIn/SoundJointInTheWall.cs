@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfRoughIn;
@@ -11,13 +12,12 @@ public sealed class SoundJointInTheWall : Fault
 
     public override Stage In => Stage.Pulled;
 
-    public override string WouldShow => "that the run is one piece from its box: the cut that it came from, said at the pull";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Wired.One(dice) is not { } unit)
             return null;
         unit.Cable!.Damages.Add(Damage.Joint(unit.Cable.Metres / 2, Stage.Pulled, 0.004));
-        return Unseen(unit.Key);
+        unit.Cable.Joined = true;
+        return At(unit.Key, (unit.Key, RunFacts.OnePiece));
     }
 }

@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfSheets;
@@ -11,10 +12,11 @@ public sealed class WiderThanTheMakerMakes : Fault
 
     public override Stage In => Stage.Sheets;
 
-    public override string WouldShow => "the widest and the highest that the kind is made, on its sheet";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        return house.Inside().MaxBy(u => u.Opening.Finished.Width) is { } unit ? Unseen(unit.Key) : null;
+        if (house.Inside().MaxBy(u => u.Opening.Finished.Width) is not { } unit)
+            return null;
+        unit.Kind.Widest = house.OnTape(unit.Opening.Finished.Width - dice.Between(15, 60));
+        return At(unit.Key, (unit.Kind.Name, CoveringKindFacts.Widest), (unit.Opening.Tag, WindowFacts.RoughWidth));
     }
 }

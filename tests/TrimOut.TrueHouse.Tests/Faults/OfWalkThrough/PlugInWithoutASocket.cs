@@ -12,13 +12,12 @@ public sealed class PlugInWithoutASocket : Fault
 
     public override Stage In => Stage.WalkThrough;
 
-    public override string WouldShow => "the socket of each plug-in supply and how far it is";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Inside().One(dice) is not { } unit)
             return null;
         unit.Power = PowerSource.PlugIn;
-        return Unseen(unit.Key);
+        unit.Socket = dice.Of([SocketNear.TooFar, SocketNear.None]);
+        return At(unit.Key, (unit.Key, UnitFacts.Socket));
     }
 }

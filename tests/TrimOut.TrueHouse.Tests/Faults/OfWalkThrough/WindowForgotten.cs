@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.TrueHouse.Tests.Recording;
 using TrimOut.TrueHouse.Tests.Truth;
 
@@ -12,8 +13,6 @@ public sealed class WindowForgotten : Fault
 
     public override Stage In => Stage.WalkThrough;
 
-    public override string WouldShow => "the number of openings on the architect's schedule, held against the windows that are recorded";
-
     public override Trace? Strike(RealHouse house, Dice dice)
     {
         if (house.Openings.Where(o => !o.LeftOut && o.Units.Count == 1 && house.Covered().Count(c => c.Room == o.Room) > 1).One(dice) is not { } opening)
@@ -25,6 +24,7 @@ public sealed class WindowForgotten : Fault
             foreach (var units in remote.Presets.Values)
                 units.RemoveAll(u => u.Opening == opening);
         }
-        return Unseen(Book.JobItself);
+        house.NotWalkedPast = 1;
+        return At(Book.JobItself, (Book.JobItself, HouseFacts.Openings));
     }
 }

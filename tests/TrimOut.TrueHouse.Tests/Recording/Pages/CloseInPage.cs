@@ -19,7 +19,9 @@ internal static class CloseInPage
             book.Put(unit.Key, (RunFacts.TailFound, tape.Read(unit.Cable.TailFound, unit.Key, "tail found")),
                 (RunFacts.SecondLoop, meter.Ohms(tested.Ohms(Stage.CloseIn, house.CableAtSecondTest), house.MeterLeads, unit.Key, "second loop")),
                 (RunFacts.SecondApart, meter.Ohms(tested.Ohms(Stage.CloseIn, house.CableAtSecondTest, shorted: false), house.MeterLeads, unit.Key,
-                    "second open")));
+                    "second open")),
+                (RunFacts.SecondToFrame,
+                    meter.Ohms(tested.OhmsToBuilding(Stage.CloseIn, house.CableAtSecondTest), house.MeterLeads, unit.Key, "second frame")));
         }
         installer.MarkUnits(Phase.CloseIn);
     }

@@ -12,6 +12,8 @@ internal static class HungPage
         {
             installer.Book.Put(unit.Key, (UnitFacts.Setback, installer.Tape.Read(unit.Setback, unit.Key, "setback")),
                 (UnitFacts.MiddleScrew, unit.MiddleScrew is { } screw ? installer.Tape.Read(screw, unit.Key, "screw") : null),
+                (UnitFacts.FixedInto, Installer.Word(unit.FixedInto)),
+                (UnitFacts.OutOfLevel, installer.Tape.Read(unit.OutOfLevel, unit.Key, "level")),
                 (UnitFacts.FreeCord, installer.Tape.Read(unit.FreeCord, unit.Key, "cord")), (UnitFacts.CordHeldBy, "none"),
                 (UnitFacts.CordConfirmedBy, "The crew"));
         }

@@ -16,14 +16,16 @@ internal static class PoweredPage
             book.Put(panel.Name, (PanelFacts.Board, "Board A"), (PanelFacts.Breaker, panel.Breaker),
                 (PanelFacts.BreakerRating, Number(panel.BreakerRating)), (PanelFacts.ElseOnBreaker, Number(panel.ElseOnBreaker)),
                 (PanelFacts.ConnectedBy, panel.Signed ? "R. Field, licensed electrician" : null),
-                (PanelFacts.Licence, panel.Signed ? "EL-0000" : null), (PanelFacts.ConnectedOn, Day(house.Days[Stage.Powered])));
+                (PanelFacts.Licence, panel.Signed ? "EL-0000" : null), (PanelFacts.ConnectedOn, Day(house.Days[Stage.Powered])),
+                (PanelFacts.OffSeen, Word(panel.OffForJoints)), (PanelFacts.OffBy, "The crew"));
         }
         foreach (var unit in house.Wired.Where(u => u.Panel is not null))
         {
             var (open, loaded) = Volts(house, unit);
             book.Put(unit.Key, (RunFacts.Panel, unit.Panel!.Name), (RunFacts.Output, Number(unit.Output)),
                 (RunFacts.OpenVolts, meter.Volts(open, unit.Key, "open volts")),
-                (RunFacts.LoadedVolts, meter.Volts(loaded, unit.Key, "loaded volts")), (RunFacts.Polarity, unit.WiresChangedOver ? "swapped" : "right"));
+                (RunFacts.LoadedVolts, meter.Volts(loaded, unit.Key, "loaded volts")), (RunFacts.Polarity, unit.WiresChangedOver ? "swapped" : "right"),
+                (RunFacts.WentDead, Word(unit.LandedInsteadOfIt is null ? WentDead.ThisWindow : WentDead.AnotherWindow)));
         }
         foreach (var panel in book.House.Panels)
             book.MarkAll(panel, panel.Name, Phase.Power);

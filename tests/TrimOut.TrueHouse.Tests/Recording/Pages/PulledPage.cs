@@ -19,13 +19,17 @@ internal static class PulledPage
             var tested = cable.ComesOutAs ?? cable;
             book.Put(unit.Key,
                 (RunFacts.MainsDistance, tape.Read(cable.MainsDistance, unit.Key, "mains")), (RunFacts.MainsSheathed, cable.MainsSheathed ? "yes" : "no"),
-                (RunFacts.HoleEdge, tape.Read(cable.HoleEdge, unit.Key, "hole")), (RunFacts.NailPlates, cable.Plated ? "yes" : "no"),
+                (RunFacts.HoleEdge, tape.Read(cable.HoleEdge + (cable.HoleReadToMiddle ? cable.HoleDrill / 2 : 0), unit.Key, "hole")),
+                (RunFacts.HoleTo, cable.HoleReadToMiddle ? "middle" : "side"),
+                (RunFacts.HoleDrill, cable.HoleReadToMiddle ? tape.Exactly(cable.HoleDrill) : null),
+                (RunFacts.NailPlates, cable.Plated ? "yes" : "no"), (RunFacts.OnePiece, cable.Joined ? "no" : "yes"),
                 (RunFacts.TailAtWindow, tape.Read(cable.TailAtWindow, unit.Key, "tail")),
                 (RunFacts.TailAtPanel, tape.Read(cable.TailAtPanel * 1000, unit.Key, "panel tail")),
                 (RunFacts.LabelAtWindow, cable.LabelAtWindow), (RunFacts.LabelAtPanel, cable.LabelAtPanel), (RunFacts.Photo, $"photos/{unit.Key}.jpg"),
                 (RunFacts.SpareCables, Number(cable.Spares)), (RunFacts.SpareEnds, cable.Spares > 0 ? "Coiled beside the first" : null),
                 (RunFacts.FirstLoop, meter.Ohms(tested.Ohms(Stage.Pulled, house.CableAtFirstTest), house.MeterLeads, unit.Key, "first loop")),
-                (RunFacts.FirstApart, meter.Ohms(tested.Ohms(Stage.Pulled, house.CableAtFirstTest, shorted: false), house.MeterLeads, unit.Key, "first open")));
+                (RunFacts.FirstApart, meter.Ohms(tested.Ohms(Stage.Pulled, house.CableAtFirstTest, shorted: false), house.MeterLeads, unit.Key, "first open")),
+                (RunFacts.FirstToFrame, meter.Ohms(tested.OhmsToBuilding(Stage.Pulled, house.CableAtFirstTest), house.MeterLeads, unit.Key, "first frame")));
             for (var n = 0; n < cable.Legs.Count; n++)
             {
                 book.Put($"{unit.Key}/{n + 1}", (LegFacts.SealedBy, cable.Legs[n].SealedBy),

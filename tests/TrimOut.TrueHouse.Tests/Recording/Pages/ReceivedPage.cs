@@ -11,7 +11,8 @@ internal static class ReceivedPage
         var (book, tape) = (installer.Book, installer.Tape);
         foreach (var unit in installer.Truth.Units)
         {
-            book.Put(unit.Key, (UnitFacts.BoxLabel, unit.BoxLabel), (UnitFacts.Damage, unit.Damage), (UnitFacts.Serial, unit.Serial));
+            book.Put(unit.Key, (UnitFacts.BoxLabel, unit.BoxLabel), (UnitFacts.FinishAsOrdered, unit.CameInItsFinish ? "yes" : "no"),
+                (UnitFacts.LeadCameAt, Installer.Word(unit.LeadAsItCame)), (UnitFacts.Damage, unit.Damage), (UnitFacts.Serial, unit.Serial));
             var item = book.Unit(unit.Key).Item;
             if (item.Get(UnitFacts.OrderWidth) is { } width && item.Get(UnitFacts.OrderHeight) is { } height)
             {

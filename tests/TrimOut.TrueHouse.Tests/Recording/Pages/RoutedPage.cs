@@ -35,7 +35,9 @@ internal static class RoutedPage
                 var (leg, name) = (unit.Cable.Legs[n], $"{unit.Key}/{n + 1}");
                 book.AddLeg(unit.Key, name);
                 book.Put(name, (LegFacts.Length, tape.Pace(leg.Metres, unit.Key, "leg", name)), (LegFacts.Direction, Word(leg.Direction)),
-                    (LegFacts.Place, Word(leg.Around)), (LegFacts.Conduit, "none"), (LegFacts.FireBarrier, leg.FireBarrier ? "yes" : "no"));
+                    (LegFacts.Place, Word(leg.Around)),
+                    (LegFacts.AirMoves, leg.Direction == LegDirection.Across ? leg.Around == CablePlace.AirHandlingSpace ? "yes" : "no" : null),
+                    (LegFacts.Conduit, "none"), (LegFacts.FireBarrier, leg.FireBarrier ? "yes" : "no"));
             }
             book.MarkAll(book.Unit(unit.Key), unit.Key, Phase.RoughIn,
                 "kept-from-mains", "holes-guarded", "cable-pulled", "both-ends-labelled", "wall-photographed", "tested-first",

@@ -72,6 +72,7 @@ internal static class SheetsPage
             (CoveringKindFacts.LeastVolts, Number(kind.LeastVolts)), (CoveringKindFacts.RunningCurrent, Number(kind.Running)),
             (CoveringKindFacts.StartingCurrent, Number(kind.Starting)),
             (CoveringKindFacts.WithoutPower, Word(kind.WithoutPower)),
+            (CoveringKindFacts.Widest, Size(kind.Widest)), (CoveringKindFacts.Highest, Size(kind.Highest)),
             (CoveringKindFacts.EndBracket, Size(kind.EndBracket)), (CoveringKindFacts.EndBracketBack, Size(kind.BracketBack)),
             (CoveringKindFacts.EndBracketDown, Size(kind.BracketDown)),
             (CoveringKindFacts.CentreBracket, Size(kind.CentreBracket)), (CoveringKindFacts.CentreFrom, Size(kind.CentreFrom)),

@@ -28,6 +28,7 @@ internal static class WalkThroughPage
             foreach (var unit in opening.Units)
                 Unit(book, tape, unit);
         }
+        book.Put(Book.JobItself, (HouseFacts.Openings, Number(house.Openings.Count + house.NotWalkedPast)));
         installer.MarkUnits(Phase.WalkThrough);
         installer.MarkHouse(Phase.WalkThrough);
     }
@@ -36,7 +37,7 @@ internal static class WalkThroughPage
     {
         book.Put(unit.Key, (UnitFacts.Position, Number(unit.Position)), (UnitFacts.Kind, unit.Kind.Name), (UnitFacts.LeadSide, Word(unit.Lead)),
             (UnitFacts.Power, Word(unit.Power)),
-            (UnitFacts.Group, unit.Group));
+            (UnitFacts.Socket, unit.Power == PowerSource.PlugIn ? Word(unit.Socket) : null), (UnitFacts.Group, unit.Group));
         if (unit.Power == PowerSource.Panel)
         {
             book.Put(unit.Key, (UnitFacts.EntrySide, Word(unit.EntrySide)), (UnitFacts.EntryFromJamb, tape.Exactly(unit.EntryFromJamb)),

@@ -1,0 +1,55 @@
+using TrimOut.Core.Checks.Orders;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Orders;
+
+public class PastWhatIsMadeTests
+{
+    private static readonly PastWhatIsMade Check = new();
+
+    public static Example Finds => new(() => Jobs.Walked(), j => j.SayOf("Roller", CoveringKindFacts.Widest, "35\""));
+
+    public static Example Passes => new(() => Jobs.Walked(), j => j.SayOf("Roller", CoveringKindFacts.Widest, "36\""));
+
+    // Plaster and trim take 1/8 in of a rough size at the least.
+    [Theory]
+    [InlineData("35 7/8", "59 7/8")]
+    [InlineData("40", "70")]
+    public void ARoughSizeThatCanStillComeUnderItIsFine(string widest, string highest) => Made(Jobs.Walked(), widest, highest).Fine(Check, "W01");
+
+    [Fact]
+    public void AWindowThatIsTooWideForItsKindIsAStopWhileTheWallIsOpen()
+    {
+        var found = Made(Jobs.Walked(), "35 13/16", "70").Fault(Check, "W01");
+        Assert.Equal("It is to be 35 7/8\" wide; Roller is made up to 35 13/16\".", found.Message);
+        Assert.Equal("Plan a kind that is made so wide, or several units side by side with a cable each, now while the wall is open.", found.Mend);
+    }
+
+    [Fact]
+    public void AWindowThatIsTooHighForItsKindIsAStopToo() =>
+        Assert.Equal("It is to be 59 7/8\" high; Roller is made up to 59\".", Made(Jobs.Walked(), "40", "59").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void AnOrderedSizeCountsWhole()
+    {
+        Made(Jobs.Ordered(), "36", "60").Fine(Check, "W01");
+        Assert.Equal("It is to be 36\" wide; Roller is made up to 35 15/16\".", Made(Jobs.Ordered(), "35 15/16", "60").Fault(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void OutsideItCountsWithItsOverlaps()
+    {
+        var job = Made(Jobs.Walked(), "40", "70").Say("W01", WindowFacts.Mount, "outside");
+        job.Lacks(Check, "W01", "overlap each side");
+        job.Say("W01", WindowFacts.HeadAbove, "3").Say("W01", WindowFacts.OverlapEachSide, "3");
+        Assert.Equal("It is to be 41 7/8\" wide; Roller is made up to 40\".", job.Fault(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void AKindWhoseSheetSaysNothingIsNotAPass() =>
+        Jobs.Walked().SayOf("Roller", CoveringKindFacts.Widest, "").Lacks(Check, "W01", "widest of Roller in the kit");
+
+    private static TestJob Made(TestJob job, string widest, string highest) =>
+        job.SayOf("Roller", CoveringKindFacts.Widest, widest).SayOf("Roller", CoveringKindFacts.Highest, highest);
+}
