@@ -32,6 +32,8 @@ public class MendingRidgeHouseTests
         ("W12", RunFacts.OpenVolts, "24.05"), ("W12", RunFacts.LoadedVolts, "23.74"), ("W13", RunFacts.OpenVolts, "24.06"),
         ("W13", RunFacts.LoadedVolts, "23.69"), ("W13", UnitFacts.FreeCord, "0"), ("W16", UnitFacts.Setback, "1 1/2"), ("W16", UnitFacts.OrderWidth, "35"),
         ("W16", UnitFacts.DeliveredWidth, "35"), ("W17", WindowFacts.RoughHeight, "72"),
+        ("W07", RunFacts.OnePiece, "yes"), ("W09", RunFacts.FirstToFrame, "open"), ("W14", UnitFacts.LeadCameAt, "left"),
+        ("W12", UnitFacts.FixedInto, "wood"), ("W17", RunFacts.WentDead, "this-window"),
         ("W12", RunFacts.Output, "1"), ("W16", RunFacts.Output, "2"), ("W13", UnitFacts.HubName, "Guest room, bed"),
     ];
 
@@ -49,7 +51,7 @@ public class MendingRidgeHouseTests
     public void EveryStopCanBeWaivedAsWell()
     {
         var stops = _job.Report.OpenStops.ToList();
-        Assert.Equal(64, stops.Count);
+        Assert.Equal(72, stops.Count);
         foreach (var stop in stops)
             _job.Do(PunchList.Waive(stop, _job.House, "Agreed on site.", "AR"));
         Assert.Empty(_job.Report.OpenStops);
@@ -69,7 +71,9 @@ public class MendingRidgeHouseTests
         _job.Add(ItemKind.Panel, "C").Add(ItemKind.Panel, "D");
         _job.SayOf("Panel, 8 outputs", PanelTypeFacts.OutputCurrent, "1.8").SayOf("Panel, 8 outputs", PanelTypeFacts.TotalCurrent, "9.5")
             .SayOf("Panel, 5 outputs", PanelTypeFacts.OutputCurrent, "3.6").SayOf("A", PanelFacts.ConnectedOn, "2026-03-02")
-            .SayOf("Cellular", CoveringKindFacts.MotorVolts, "24");
+            .SayOf("Cellular", CoveringKindFacts.MotorVolts, "24")
+            .SayOf("A", PanelFacts.OffSeen, "meter-read-nothing").SayOf("Ridge house", HouseFacts.Openings, "17")
+            .SayOf("Wood blind", CoveringKindFacts.Widest, "96");
         _job.SayOf("Wood blind", CoveringKindFacts.MiddleScrew, "2 1/4").SayOf("A", PanelFacts.Licence, "E-4417").SayOf("Wing hub", HubFacts.Type, "Hub")
             .SayOf("Guest remote", RemoteFacts.Type, "Handheld");
     }
