@@ -16,7 +16,8 @@ public sealed class JointOnTheWay : RunCheck
     private static readonly Message HasJoint = new("The cable is not one piece from its box: there is a joint on its way.");
     private static readonly Message WhileOpen = new("Pull one piece now, while the wall is open.");
     private static readonly Message WallClosed =
-        new("Find the joint and bring it into a box with a cover that stays in reach, as far as the code in force and the sheet allow it; else pull anew.");
+        new("Find the joint and bring it into a box with a cover that stays in reach, as far as the code in force and the sheet allow it; " +
+            "else pull a new cable.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("joint-on-the-way", "Cable has a joint on its way", Severity.Stop, Phase.RoughIn,
