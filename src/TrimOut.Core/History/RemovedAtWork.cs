@@ -34,9 +34,10 @@ public sealed record RemovedAtWork(Item Item, Head Removal, ImmutableArray<(Item
         get
         {
             var others = Arg.All(Work.Select(w => w.Head.By).Distinct().Select(Arg.Typed));
-            return Work.Any(w => w.Field == Item.RemovedField)
+            var words = Work.Any(w => w.Field == Item.RemovedField)
                 ? BroughtBack.With(Arg.Typed(Removal.By), Arg.When(Removal.At), others)
                 : WentOn.With(Arg.Typed(Removal.By), Arg.When(Removal.At), others, Facts());
+            return words.StandingFor(Work.Select(w => Arg.Typed($"{w.Item.Id} {w.Field}")));
         }
     }
 
