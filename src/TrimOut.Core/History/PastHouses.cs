@@ -18,9 +18,9 @@ internal sealed class PastHouses(int apart = 16)
     // What was undone before it was there, as far as the changes were looked through.
     private readonly HashSet<ChangeId> _seen = [];
     private readonly HashSet<ChangeId> _undoneBefore = [];
-    // What was there, undone or not, and what changes were about before it was there, as far as the changes were looked through.
+    // What was added, undone or not, and whether a change came before an item that it is about, as far as the changes were looked through.
     private readonly HashSet<string> _added = [House.RootId];
-    private readonly HashSet<string> _early = [];
+    private bool _comesEarly;
     private int _lookedThrough;
 
     /// <summary>The houses up to the first so many changes, for another log that goes on from there.</summary>
@@ -61,8 +61,8 @@ internal sealed class PastHouses(int apart = 16)
             : null;
 
     /// <summary>
-    /// Notes what an undo is about that comes after it in the agreed order, as in a history with losses or of a laptop that went back; and items that
-    /// something was put to, or that was added under them, before they were added.
+    /// Notes what an undo is about that comes after it in the agreed order, as in a history with losses or of a laptop that went back;
+    /// and whether something was put to an item, or added under it, before it was added.
     /// </summary>
     private void LookThrough(IReadOnlyList<Change> ordered, int count)
     {
@@ -73,8 +73,7 @@ internal sealed class PastHouses(int apart = 16)
             _undoneBefore.UnionWith(change.Edits.OfType<Edit.Undo>().Select(u => u.Of).Where(of => !_seen.Contains(of)));
             foreach (var edit in change.Edits)
             {
-                if (edit switch { Edit.Put put => put.Item, Edit.Add under => under.Under, _ => null } is { } about && !_added.Contains(about))
-                    _early.Add(about);
+                _comesEarly |= edit switch { Edit.Put put => put.Item, Edit.Add under => under.Under, _ => House.RootId } is var about && !_added.Contains(about);
                 if (edit is Edit.Add add)
                     _added.Add(add.Item);
             }
@@ -104,8 +103,8 @@ internal sealed class PastHouses(int apart = 16)
         if (ids.Overlaps(_undoneBefore) || more.SelectMany(c => c.Edits).OfType<Edit.Undo>().Any(u => !ids.Contains(u.Of)))
             return null;
         var undone = Fold.Undone(more);
-        // What was put to an item before it was added counts once its adding is undone.
-        if (more.Where(c => undone.ContainsKey(c.Id)).SelectMany(c => c.Edits).OfType<Edit.Add>().Any(a => _early.Contains(a.Item)))
+        // What came before the items that it is about counts once their adding is undone: then they come back with it.
+        if (_comesEarly && more.Any(c => undone.ContainsKey(c.Id) && c.Edits.Any(e => e is Edit.Add)))
             return null;
         foreach (var change in more)
         {

@@ -23,7 +23,8 @@ public sealed record RemovedAtWork(Item Item, Head Removal, ImmutableArray<(Item
         var asked = house.Removals.ToList();
         if (asked.Count == 0)
             return [];
-        var work = house.Items.Values.Where(i => !house.IsPresent(i)).SelectMany(i => Unseen(house, i))
+        // Who lets something pass does no work on it.
+        var work = house.Items.Values.Where(i => i.Kind != ItemKind.Waiver && !house.IsPresent(i)).SelectMany(i => Unseen(house, i))
             .ToLookup(w => w.Root.Id, w => (w.Item, w.Field, w.Head));
         return asked.Select(i => Of(i, work[i.Id])).OfType<RemovedAtWork>();
     }

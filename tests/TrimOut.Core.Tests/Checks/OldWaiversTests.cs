@@ -67,7 +67,7 @@ public class OldWaiversTests
         Assert.Contains("Roller, blackout by Ash", Disagreeing(house).Found.Message.In(house), StringComparison.Ordinal);
         Assert.False(Disagreeing(house).Open);
         // Now the words of that day are about another part.
-        Assert.True(Disagreeing(HouseLog.Preview(house, new Draft("another").PutStored(Kind(job, "Solar shade"), "name", "Roller"))).Open);
+        Assert.True(Disagreeing(HouseLog.Preview(house, new Draft("another").PutStored(Kind(job, "Wood blind"), "name", "Roller"))).Open);
 
         static string Kind(TestJob job, string name) => job.House.ItemsOf(ItemKind.CoveringKind).Single(i => job.House.NameOf(i) == name).Id;
         static Finding Disagreeing(House house) => CheckReport.Of(house).Findings.Single(f => f.Check.Id == "values-disagree");

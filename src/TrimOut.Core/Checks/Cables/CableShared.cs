@@ -73,7 +73,9 @@ public sealed class CableShared : HouseCheck
         return runs.Select((run, at) => Allowed(trunk) is not { } most
                 ? trunk.Panel is { } panel ? NotChecked.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type)
                 : NotChecked.Of(trunk, RunFacts.Panel)
-            : runs.Count > most ? Forbidden(runs, run, most, unknown is null ? results[at] : null)
+            // Where the sheet is waived for, the volts still are to arrive.
+            : runs.Count > most ? Outcome.All(Forbidden(runs, run, most, unknown is null ? results[at] : null),
+                unknown is null ? Arrives(runs, run, results[at]) as Outcome.Found : null)!
             : unknown as Outcome ?? Arrives(runs, run, results[at]));
     }
 

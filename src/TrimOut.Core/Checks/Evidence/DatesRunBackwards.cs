@@ -74,7 +74,8 @@ public sealed class DatesRunBackwards : SubjectCheck
                 yield return (order[later].Phase!.Value, before is null ? NotChecked.Of(house, order[later - 1]) : house.Item.Get(before) <= on
                     ? new Outcome.Fine()
                     : Found(BeforeDate.With(Arg.Label(order[later], small: false), Day(order[later], on), Arg.Label(before),
-                        Day(before, house.Item.Get(before)!.Value)), house, order[later]));
+                        Day(before, house.Item.Get(before)!.Value)).StandingFor(order.Skip(later + 1)
+                            .Where(f => house.Item.Get(f) < house.Item.Get(before)).Select(f => Arg.Label(f))), house, order[later]));
             }
         }
         if (house.Item.Get(HouseFacts.PaintedOn) is { } painted)

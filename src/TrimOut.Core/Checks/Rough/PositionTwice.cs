@@ -28,7 +28,7 @@ public sealed class PositionTwice : WindowCheck
             return NotChecked.Of(without, UnitFacts.Position);
         return Outcome.All(subject.Units.GroupBy(u => u.Position!.Value).Select(g => (At: g.Key, Units: g.ToList())).Where(g => g.Units.Count > 1)
             .Select(g => new Outcome.Found(
-                SamePlace.With(Arg.Name(g.Units[0]), Arg.Name(g.Units[1]), g.At).StandingFor(g.Units.Skip(2).Select(u => Arg.Name(u))),
+                SamePlace.With(Arg.Of(g.Units.Select(u => Arg.Name(u)), Arg.Name(g.Units[0])), Arg.Of([], Arg.Name(g.Units[1])), g.At),
                 Number.With(Arg.Name(subject)), FieldRef.To(g.Units[1].Item, UnitFacts.Position))))
             ?? (Outcome)new Outcome.Fine();
     }
