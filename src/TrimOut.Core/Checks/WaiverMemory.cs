@@ -38,6 +38,9 @@ internal sealed class WaiverMemory
             // On a view that nothing was read of yet: whatever it keeps for itself was then read for this.
             var view = new House(house.State);
             known.Holds = ReadRecorder.Record(() => WaivedFigures.Are(new Waiver(view, view.State.Items[waiver.Item.Place]), message, view), out known.Reads);
+            // It was read for whoever records around this, too.
+            foreach (var read in known.Reads)
+                ReadRecorder.Note(new ReadKey(read));
         }
         _known.Add((waiver.Id, message), known);
         return known.Holds;

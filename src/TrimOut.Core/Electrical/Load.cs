@@ -60,7 +60,7 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
         return most;
     }
 
-    /// <summary>The name of the largest of the loads of units, which stands for those of all loads past a limit: another one past it is another figure.</summary>
+    /// <summary>The name of the largest load of units, which stands for those of all loads past a limit: another one past it is another figure.</summary>
     /// <param name="units">The units.</param>
     /// <param name="most">The limit.</param>
     /// <param name="largest">The largest of their loads.</param>

@@ -73,7 +73,8 @@ internal sealed class PastHouses(int apart = 16)
             _undoneBefore.UnionWith(change.Edits.OfType<Edit.Undo>().Select(u => u.Of).Where(of => !_seen.Contains(of)));
             foreach (var edit in change.Edits)
             {
-                _comesEarly |= edit switch { Edit.Put put => put.Item, Edit.Add under => under.Under, _ => House.RootId } is var about && !_added.Contains(about);
+                var about = edit switch { Edit.Put put => put.Item, Edit.Add under => under.Under, _ => House.RootId };
+                _comesEarly |= !_added.Contains(about);
                 if (edit is Edit.Add add)
                     _added.Add(add.Item);
             }

@@ -16,8 +16,8 @@ public partial class FaultsBesideFaultsTests
 
     private static readonly string[] Typed =
     [
-        "", "0", "1", "2", "3", "100", "1/4\"", "1\"", "5\"", "20\"", "35\"", "37\"", "61\"", "200\"", "-3", "-24", "12", "24", "48", "0.5", "open", "2020-01-01",
-        "2030-01-01", "red, red, black, black", "none", "A thing", "W01", "W02", "yes", "no",
+        "", "0", "1", "2", "3", "100", "1/4\"", "1\"", "5\"", "20\"", "35\"", "37\"", "61\"", "200\"", "-3", "-24", "12", "24", "48", "0.5", "open",
+        "2020-01-01", "2030-01-01", "red, red, black, black", "none", "A thing", "W01", "W02", "yes", "no",
     ];
 
     public static TheoryData<string> Ids => [.. AllChecks.All.Select(c => c.Info.Id)];
@@ -42,13 +42,14 @@ public partial class FaultsBesideFaultsTests
                 var faults = all.GroupBy(f => f.Field).SelectMany(g => g.Take(2)).Take(MostFaults).ToList();
                 foreach (var first in faults.Where(f => !f.IsOfPart))
                 {
-                    foreach (var second in faults.Where(f => f.Field != first.Field && (f.IsCleared || !first.IsCleared) && !Kinds(f.Figures).IsSubsetOf(Kinds(first.Figures))))
+                    foreach (var second in faults.Where(f => f.Field != first.Field && (f.IsCleared || !first.IsCleared)
+                        && !Kinds(f.Figures).IsSubsetOf(Kinds(first.Figures))))
                     {
                         var both = Of(Found(check, HouseLog.Preview(HouseLog.Preview(house, first.Draft), second.Draft)), subject.Key);
                         if (both.Count > 0 && both.IsSubsetOf(first.Figures) && !IsNoneBeside(id, first.Field.Fact, second.Field.Fact))
                         {
-                            hidden.Add($"{id}: {first.Field.Fact}, {second.Field.Fact} ({first.Draft.What}, then {second.Draft.What}: {string.Join(' ', both)}; "
-                                + $"the second alone: {string.Join(' ', second.Figures)})");
+                            hidden.Add($"{id}: {first.Field.Fact}, {second.Field.Fact} ({first.Draft.What}, then {second.Draft.What}: "
+                                + $"{string.Join(' ', both)}; the second alone: {string.Join(' ', second.Figures)})");
                         }
                     }
                 }

@@ -43,7 +43,8 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
             ("screw from the left", screw.In(subject)), ("width", width.In(subject)), ("end bracket", bracket.In(subject)),
             ("support", wide == Length.Zero ? "none" : $"{from.In(subject)} to {to.In(subject)}"),
         ]);
-        Outcome.Found Found(Sentence fault) => new Outcome.Found(fault, PlaceClear(subject, from, to, bracket, width) is { } clear ? ClearAt.With(clear) : Clear,
+        Outcome.Found Found(Sentence fault) => new Outcome.Found(fault,
+            PlaceClear(subject, from, to, bracket, width) is { } clear ? ClearAt.With(clear) : Clear,
             FieldRef.To(subject.Item, UnitFacts.MiddleScrew), working);
         return Outcome.All(
             screw < bracket || screw > width - bracket ? Found(AtEndBracket.With(screw, bracket, width)) : null,

@@ -62,7 +62,8 @@ public sealed class EntryUnderEndBracket : UnitCheck
         var message = near == Length.Zero
             ? UnderBracket.With(entry.FromJamb, entry.Back, far, print.Front, print.Back)
             : UnderFarBracket.With(entry.FromJamb, entry.Back, near, far, print.Front, print.Back);
-        return new Outcome.Found(message.StandingFor(over.Skip(1).SelectMany(p => (Arg[])[p.From, p.To])), Mend(subject, near, far, print.Back + entry.Radius, entry.Radius, Caught),
+        return new Outcome.Found(message.StandingFor(over.Skip(1).SelectMany(p => (Arg[])[p.From, p.To])),
+            Mend(subject, near, far, print.Back + entry.Radius, entry.Radius, Caught),
             FieldRef.To(subject.Item, Entry.FromJambFact(subject)), working);
     }
 
