@@ -10,17 +10,19 @@ public sealed class CheckReport
 {
     private readonly ImmutableArray<CheckSheet> _sheets;
     private readonly ReadIndex _index;
+    private readonly WaiverMemory _waived;
     private readonly Lazy<ImmutableArray<NotCheckedYet>> _missing;
     private readonly Lazy<ILookup<string, Finding>> _byUnit;
     private readonly Lazy<ILookup<string, NotCheckedYet>> _missingByUnit;
     private readonly Lazy<(Waiting All, Waiting ForSheets)> _waiting;
 
-    private CheckReport(House house, ImmutableArray<CheckSheet> sheets, ReadIndex index)
+    private CheckReport(House house, ImmutableArray<CheckSheet> sheets, ReadIndex index, WaiverMemory waived)
     {
         House = house;
         _sheets = sheets;
-        _index = index;
-        Findings = InOrder(sheets, house);
+        (_index, _waived) = (index, waived);
+        Findings = InOrder(sheets, house, waived);
+        waived.Settle();
         _missing = new(() => [.. sheets.SelectMany(s => s.Sum.Missing)
             .Select(r => new NotCheckedYet(r.Check, house.State.Items[r.Subject.Place], (Outcome.NotChecked)r.Outcome))]);
         Passed = sheets.Sum(s => s.Sum.Passed);
@@ -37,6 +39,9 @@ public sealed class CheckReport
 
     /// <summary>What could not be checked yet.</summary>
     public ImmutableArray<NotCheckedYet> Missing => _missing.Value;
+
+    /// <summary>How many waivers of earlier releases were held against what is said, in making this report.</summary>
+    internal int WaiversWorkedOut => _waived.WorkedOut;
 
     /// <summary>How many checks wait, and for how many facts.</summary>
     public Waiting Waiting => _waiting.Value.All;
@@ -63,7 +68,7 @@ public sealed class CheckReport
     internal static CheckReport Of(House house, IEnumerable<ICheck> checks, Func<ReadKey, bool>? forgets)
     {
         var sheets = CheckSheet.Of(checks, house.State, forgets);
-        return new CheckReport(house, sheets, new ReadIndex(SetsOf(sheets)));
+        return new CheckReport(house, sheets, new ReadIndex(SetsOf(sheets)), new WaiverMemory());
     }
 
     /// <summary>
@@ -78,7 +83,7 @@ public sealed class CheckReport
             return Of(house, _sheets.Select(s => s.Check));
         var touched = _index.TouchedBy(changed);
         ImmutableArray<CheckSheet> sheets = [.. _sheets.Select((s, at) => s.After(house.State, changed, touched[at]))];
-        return new CheckReport(house, sheets, _index.After(SetsOf(sheets), touched));
+        return new CheckReport(house, sheets, _index.After(SetsOf(sheets), touched), new WaiverMemory(_waived, changed));
     }
 
     /// <summary>Findings about a unit: its own, its home run's, its window's, and stops of the kind that it is of.</summary>
@@ -113,7 +118,7 @@ public sealed class CheckReport
     /// <summary>
     /// Findings by severity, then by phase, then as the checks gave them: dealt out rather than sorted, because this is done after every edit.
     /// </summary>
-    private static ImmutableArray<Finding> InOrder(ImmutableArray<CheckSheet> sheets, House house)
+    private static ImmutableArray<Finding> InOrder(ImmutableArray<CheckSheet> sheets, House house, WaiverMemory waived)
     {
         var waivers = house.Waivers.ToLookup(w => (w.About, w.Check));
         var places = new List<Finding>?[Enum.GetValues<Severity>().Length * PhaseNames.All.Count];
@@ -123,8 +128,8 @@ public sealed class CheckReport
             foreach (var result in sheet.Sum.Findings)
             {
                 var found = (Outcome.Found)result.Outcome;
-                var waiver = waivers.Count == 0 ? null : waivers[(result.Subject.Id, result.Check.Id)].LastOrDefault(w =>
-                    WaivedFigures.Are(w, found.Message, house));
+                var waiver = waivers.Count == 0 ? null : found.ToldOf.Prepend(new Outcome.Told(result.Subject.Id, found.Message))
+                    .Select(t => waivers[(t.Item, result.Check.Id)].LastOrDefault(w => waived.Holds(w, t.Message, house))).FirstOrDefault(w => w is not null);
                 // The item as it is now: what was said of it may have been said of an earlier state, in something that it does not speak of.
                 (places[(int)result.Check.Severity * PhaseNames.All.Count + (int)result.Check.Phase] ??= [])
                     .Add(new Finding(result.Check, house.State.Items[result.Subject.Place], found, waiver));

@@ -17,7 +17,13 @@ public interface ICheck
 /// <param name="Check">The check.</param>
 /// <param name="Subject">The item it is about.</param>
 /// <param name="Outcome">What it found.</param>
-public sealed record CheckResult(CheckInfo Check, Item Subject, Outcome Outcome);
+public sealed record CheckResult(CheckInfo Check, Item Subject, Outcome Outcome)
+{
+    /// <summary>A result for each fault that was found of one subject, and one for any other outcome.</summary>
+    internal static IEnumerable<CheckResult> Each(CheckInfo check, Item subject, Outcome outcome) => outcome is Outcome.Found found
+        ? found.Each.Select(f => new CheckResult(check, subject, f))
+        : [new CheckResult(check, subject, outcome)];
+}
 
 /// <summary>A rule that is held against the house as a whole: it compares all with all, or says something of many at once.</summary>
 public abstract class HouseCheck : ICheck
@@ -30,6 +36,9 @@ public abstract class HouseCheck : ICheck
 
     /// <summary>A result about an item.</summary>
     protected CheckResult Result(Subject subject, Outcome outcome) => new(Info, subject.Item, outcome);
+
+    /// <summary>A result for each fault of an item.</summary>
+    protected IEnumerable<CheckResult> Results(Subject subject, Outcome outcome) => CheckResult.Each(Info, subject.Item, outcome);
 }
 
 /// <summary>A rule that is held against each subject of one sort by itself, with all that it reads around it.</summary>
@@ -70,7 +79,7 @@ public abstract class Check<T>(Subjects<T> subjects) : SubjectCheck
     internal sealed override Judged JudgedOn(Subject subject) => Judged.Of(Info, subject.Item, Judge((T)subject));
 
     internal sealed override IEnumerable<CheckResult> RunOn(Subject subject) =>
-        Judge((T)subject) is var outcome and not Outcome.DoesNotApply ? [new CheckResult(Info, subject.Item, outcome)] : [];
+        Judge((T)subject) is var outcome and not Outcome.DoesNotApply ? CheckResult.Each(Info, subject.Item, outcome) : [];
 }
 
 /// <summary>A rule about each unit that is to be hung.</summary>

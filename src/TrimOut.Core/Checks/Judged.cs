@@ -15,7 +15,7 @@ internal sealed record Judged(IReadOnlyList<CheckResult> Results, int Passed)
     {
         Outcome.Fine => Fine,
         Outcome.DoesNotApply => Nothing,
-        _ => Of([new CheckResult(check, subject, outcome)]),
+        _ => Of(CheckResult.Each(check, subject, outcome)),
     };
 
     /// <summary>Keeps of the results what is needed.</summary>

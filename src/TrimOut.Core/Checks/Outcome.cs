@@ -68,5 +68,31 @@ public abstract record Outcome
     /// <param name="Mend">The cheapest mend now.</param>
     /// <param name="Mends">The field that mends it.</param>
     /// <param name="Working">How that was worked out, where figures are involved.</param>
-    public sealed record Found(Sentence Message, Sentence Mend, FieldRef Mends, Working? Working = null) : Outcome;
+    public sealed record Found(Sentence Message, Sentence Mend, FieldRef Mends, Working? Working = null) : Outcome
+    {
+        /// <summary>Further faults of the same subject: each is a finding of its own, and none of them is waived with this one.</summary>
+        public ImmutableArray<Found> Also { get; init; } = [];
+
+        /// <summary>How the same fault is told of other items, where the order of the walk says of which it is told: a waiver of any of these holds.</summary>
+        public ImmutableArray<Told> ToldOf { get; init; } = [];
+
+        /// <summary>This fault and the further ones.</summary>
+        public IEnumerable<Found> Each => Also.Select(a => a).Prepend(this with { Also = [] });
+
+        /// <inheritdoc/>
+        public bool Equals(Found? other) => other is not null && Message.Equals(other.Message) && Mend.Equals(other.Mend) && Mends == other.Mends
+            && Equals(Working, other.Working) && Also.SequenceEqual(other.Also) && ToldOf.SequenceEqual(other.ToldOf);
+
+        /// <inheritdoc/>
+        public override int GetHashCode() => HashCode.Combine(Message, Mends);
+    }
+
+    /// <summary>A fault as it is told of an item.</summary>
+    /// <param name="Item">The id of the item.</param>
+    /// <param name="Message">What is wrong, as it is said of it.</param>
+    public sealed record Told(string Item, Sentence Message);
+
+    /// <summary>All faults of one subject, each to be a finding of its own; null where there is none.</summary>
+    public static Found? All(params IEnumerable<Found?> faults) =>
+        faults.OfType<Found>().SelectMany(f => f.Each).ToImmutableArray() is [var first, .. var rest] ? first with { Also = rest } : null;
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
@@ -21,16 +22,19 @@ internal sealed partial class SaidThen(Sentence message)
 
     private bool HasItsWordsAndFigures(string said, Reader now)
     {
-        var match = Match(said, a => a is NameArg ? "(.+)" : Regex.Escape(a.For(now)));
+        // Most sentences are those of their day, and nothing has to be asked of other items then.
+        if (said == message.For(now))
+            return true;
+        var match = Match(said, a => NamedIn(a) is not null ? "(.+)" : Regex.Escape(a.For(now)));
         return match.Success && match.Groups.Values.Skip(1).Select(g => g.Value).Distinct().All(then => !IsAnothers(then, now));
     }
 
     private bool HasItsFigures(string said, Reader now)
     {
-        var words = message.For(now);
+        if (FiguresOf(message.For(now)) is not { Length: > 0 } figures || figures != FiguresOf(said))
+            return false;
         var rest = Names(now).OrderByDescending(n => n.Length).Aggregate(said, (left, name) => left.Replace(name, "\n", StringComparison.Ordinal));
-        return FiguresOf(words) is { Length: > 0 } figures && figures == FiguresOf(said)
-            && Leaves().Where(IsTyped).All(a => said.Contains(a.For(now), StringComparison.Ordinal))
+        return Leaves().Where(IsTyped).All(a => said.Contains(a.For(now), StringComparison.Ordinal))
             && !Others(now.House).Any(other => Regex.IsMatch(rest, $@"(?<!\w){Regex.Escape(other)}(?!\w)"));
     }
 
@@ -38,7 +42,10 @@ internal sealed partial class SaidThen(Sentence message)
     private bool IsAnothers(string then, Reader now) =>
         !Names(now).Contains(then) && (Others(now.House) is var others && (others.Contains(then) || then.Split(", ").Any(others.Contains)));
 
-    private IEnumerable<string> Named => Leaves().OfType<NameArg>().Select(n => n.Item);
+    private IEnumerable<string> Named => Leaves().Select(NamedIn).OfType<string>();
+
+    /// <summary>The id of the item that is named, by itself or as the value of a fact that points at it; null where none is.</summary>
+    private static string? NamedIn(Arg arg) => arg switch { NameArg name => name.Item, ValueArg { Content: ItemRef to } => to.Id, _ => null };
 
     private List<string> Names(Reader now) => [.. Named.Select(n => now.House.Find(n)).OfType<Item>().Select(now.NameOf)];
 

@@ -30,7 +30,7 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
     {
         foreach (var group in units.Where(u => u.Item.Get(UnitFacts.Group) is not null)
             .GroupBy(u => u.Item.Get(UnitFacts.Group)!, StringComparer.OrdinalIgnoreCase))
-            yield return Sum(OfGroup.With(Arg.Typed(group.Key)), group);
+            yield return Sum(OfGroup.With(Named(group.Key)), group);
         var house = units.Count > 0 ? units[0].House : House.Empty;
         foreach (var remote in units.SelectMany(u => house.Look(Lookups.RemotesByUnit, u.Id).Select(r => (Remote: house.Find(r)!, Unit: u)))
             .GroupBy(p => p.Remote, p => p.Unit).OrderBy(g => g.Key.Place))
@@ -42,7 +42,7 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
             yield return Sum(OfPreset.With(Arg.Name(preset.Item), Arg.Name(preset.Remote)), preset.Units);
         foreach (var presets in byPreset.Where(g => g.Key.Get(PresetFacts.Name) is not null)
             .GroupBy(g => g.Key.Get(PresetFacts.Name)!, SameName.Comparer).Where(g => g.Select(p => p.Key.Under).Distinct().Count() > 1))
-            yield return Sum(OfPresets.With(Arg.Typed(presets.Key)), presets.SelectMany(p => p).DistinctBy(u => u.Id));
+            yield return Sum(OfPresets.With(Named(presets.Key)), presets.SelectMany(p => p).DistinctBy(u => u.Id));
         foreach (var unit in units)
             yield return Sum(Arg.Name(unit), [unit]);
     }
@@ -53,11 +53,19 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
         Load? most = null;
         foreach (var load in Together(units))
         {
-            if (most is null || load.Peak > most.Value.Peak)
+            // Of equal ones that with the most units, whatever the order of the walk is.
+            if (most is null || load.Peak > most.Value.Peak || (load.Peak == most.Value.Peak && load.Units > most.Value.Units))
                 most = load;
         }
         return most;
     }
+
+    /// <summary>The name of the largest load of units, which stands for those of all loads past a limit: another one past it is another figure.</summary>
+    /// <param name="units">The units.</param>
+    /// <param name="most">The limit.</param>
+    /// <param name="largest">The largest of their loads.</param>
+    public static Arg NamesPast(IReadOnlyList<Unit> units, Current most, Load largest) =>
+        Arg.Of(Together(units).Where(l => l.Peak > most).Select(l => l.Name), largest.Name);
 
     /// <summary>An output in one word, to look up what it feeds.</summary>
     public static string OutputKey((string Panel, int Output) place) => string.Create(CultureInfo.InvariantCulture, $"{place.Panel}/{place.Output}");
@@ -69,6 +77,9 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
     /// <summary>The output that feeds a run: its own, or that of the run it branches off; null until it is landed.</summary>
     public static (string Panel, int Output)? OutputOf(HomeRun run) =>
         Trunk(run) is { Output: { } output, Panel: { } panel } ? (panel.Id, output) : null;
+
+    /// <summary>A name as the first unit has it, whatever its case in others.</summary>
+    private static Arg Named(string typed) => Arg.Of([Arg.Typed(ShownText.Key(typed).ToUpperInvariant())], Arg.Typed(typed));
 
     private static HomeRun Trunk(HomeRun run)
     {

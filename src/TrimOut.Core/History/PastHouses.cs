@@ -18,6 +18,9 @@ internal sealed class PastHouses(int apart = 16)
     // What was undone before it was there, as far as the changes were looked through.
     private readonly HashSet<ChangeId> _seen = [];
     private readonly HashSet<ChangeId> _undoneBefore = [];
+    // What was added, undone or not, and whether a change came before an item that it is about, as far as the changes were looked through.
+    private readonly HashSet<string> _added = [House.RootId];
+    private bool _comesEarly;
     private int _lookedThrough;
 
     /// <summary>The houses up to the first so many changes, for another log that goes on from there.</summary>
@@ -57,7 +60,10 @@ internal sealed class PastHouses(int apart = 16)
             ? On(_kept[earliest], ordered, earliest, next)
             : null;
 
-    /// <summary>Notes what an undo is about that comes after it in the agreed order, as in a history with losses or of a laptop that went back.</summary>
+    /// <summary>
+    /// Notes what an undo is about that comes after it in the agreed order, as in a history with losses or of a laptop that went back;
+    /// and whether something was put to an item, or added under it, before it was added.
+    /// </summary>
     private void LookThrough(IReadOnlyList<Change> ordered, int count)
     {
         for (; _lookedThrough < count; _lookedThrough++)
@@ -65,6 +71,13 @@ internal sealed class PastHouses(int apart = 16)
             var change = ordered[_lookedThrough];
             _seen.Add(change.Id);
             _undoneBefore.UnionWith(change.Edits.OfType<Edit.Undo>().Select(u => u.Of).Where(of => !_seen.Contains(of)));
+            foreach (var edit in change.Edits)
+            {
+                var about = edit switch { Edit.Put put => put.Item, Edit.Add under => under.Under, _ => House.RootId };
+                _comesEarly |= !_added.Contains(about);
+                if (edit is Edit.Add add)
+                    _added.Add(add.Item);
+            }
         }
     }
 
@@ -91,6 +104,9 @@ internal sealed class PastHouses(int apart = 16)
         if (ids.Overlaps(_undoneBefore) || more.SelectMany(c => c.Edits).OfType<Edit.Undo>().Any(u => !ids.Contains(u.Of)))
             return null;
         var undone = Fold.Undone(more);
+        // What came before the items that it is about counts once their adding is undone: then they come back with it.
+        if (_comesEarly && more.Any(c => undone.ContainsKey(c.Id) && c.Edits.Any(e => e is Edit.Add)))
+            return null;
         foreach (var change in more)
         {
             if (undone.ContainsKey(change.Id))
@@ -102,15 +118,25 @@ internal sealed class PastHouses(int apart = 16)
         return house;
     }
 
-    /// <summary>Whether all that a change is about is there or added by it: else it is about an item whose adding was undone.</summary>
+    /// <summary>
+    /// Whether all that a change is about is there, or was added by it before: else it is about an item whose adding was undone, or comes before the item.
+    /// </summary>
     public static bool IsAboutWhatIsThere(Change change, House house)
     {
-        var added = change.Edits.OfType<Edit.Add>().Select(a => a.Item).ToHashSet();
-        return change.Edits.All(e => e switch
+        var added = new HashSet<string>();
+        foreach (var edit in change.Edits)
         {
-            Edit.Put put => added.Contains(put.Item) || house.Find(put.Item) is not null,
-            Edit.Add add => added.Contains(add.Under) || house.Find(add.Under) is not null,
-            _ => true,
-        });
+            if (edit is Edit.Put put && !IsThere(put.Item))
+                return false;
+            if (edit is Edit.Add add)
+            {
+                if (!IsThere(add.Under))
+                    return false;
+                added.Add(add.Item);
+            }
+        }
+        return true;
+
+        bool IsThere(string item) => added.Contains(item) || house.Find(item) is not null;
     }
 }

@@ -23,7 +23,8 @@ public sealed record RemovedAtWork(Item Item, Head Removal, ImmutableArray<(Item
         var asked = house.Removals.ToList();
         if (asked.Count == 0)
             return [];
-        var work = house.Items.Values.Where(i => !house.IsPresent(i)).SelectMany(i => Unseen(house, i))
+        // Who lets something pass does no work on it.
+        var work = house.Items.Values.Where(i => i.Kind != ItemKind.Waiver && !house.IsPresent(i)).SelectMany(i => Unseen(house, i))
             .ToLookup(w => w.Root.Id, w => (w.Item, w.Field, w.Head));
         return asked.Select(i => Of(i, work[i.Id])).OfType<RemovedAtWork>();
     }
@@ -34,9 +35,10 @@ public sealed record RemovedAtWork(Item Item, Head Removal, ImmutableArray<(Item
         get
         {
             var others = Arg.All(Work.Select(w => w.Head.By).Distinct().Select(Arg.Typed));
-            return Work.Any(w => w.Field == Item.RemovedField)
+            var words = Work.Any(w => w.Field == Item.RemovedField)
                 ? BroughtBack.With(Arg.Typed(Removal.By), Arg.When(Removal.At), others)
                 : WentOn.With(Arg.Typed(Removal.By), Arg.When(Removal.At), others, Facts());
+            return words.StandingFor(Work.Select(w => Arg.Typed($"{w.Item.Id} {w.Field}")));
         }
     }
 

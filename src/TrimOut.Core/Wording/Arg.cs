@@ -11,10 +11,10 @@ public abstract record Arg
     private protected Arg() { }
 
     /// <summary>Its stored form, which tells two findings apart: exact, without words, names and units of the reader. Empty for what is only words.</summary>
-    public abstract string Figure { get; }
+    public string Figure => FigureAs(StoredAs.Now);
 
-    /// <summary>The stored form of earlier releases, in which waivers may still hold it.</summary>
-    internal virtual string FormerFigure => Figure;
+    /// <summary>Its stored form as a release had it.</summary>
+    internal abstract string FigureAs(StoredAs form);
 
     /// <summary>Whether a sentence in it has a tag.</summary>
     internal static bool IsTagged(Arg arg) => arg switch
@@ -97,7 +97,7 @@ public abstract record Arg
     /// <summary>All of them, with the same text between each two. Their order is how they read, and no figure.</summary>
     public static Arg All(IEnumerable<Arg> args, string between = ", ") => new ListArg([.. args], between);
 
-    /// <summary>Reads as what is shown, and stands for all of these: other ones of them are another figure.</summary>
+    /// <summary>Reads as what is shown, and stands for all of these: other ones of them are another figure. Of none it is no figure.</summary>
     public static Arg Of(IEnumerable<Arg> all, Arg shown) => new StandsForArg(shown, (ListArg)All(all));
 
     /// <summary>A limit as a code states it in both units: the reader's own first. It is the same whatever was found, and no figure.</summary>

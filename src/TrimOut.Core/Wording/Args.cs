@@ -33,9 +33,25 @@ internal enum LengthAs
     Whole,
 }
 
+/// <summary>The forms in which releases stored figures with waivers.</summary>
+internal enum StoredAs
+{
+    /// <summary>As now: what was typed can't be taken for several figures, and what stands for others is all of these.</summary>
+    Now,
+
+    /// <summary>What was typed as it stands; what stands for others is all of these.</summary>
+    Members,
+
+    /// <summary>What was typed as it stands; what stands for others is what is shown of them.</summary>
+    Shown,
+
+    /// <summary>The same without tags, and lists in the order in which they read.</summary>
+    Untagged,
+}
+
 internal sealed record LengthArg(Length Length, LengthAs As) : Arg
 {
-    public override string Figure => NumberText.Plain(Length.Millimetres) + " mm";
+    internal override string FigureAs(StoredAs form) => NumberText.Plain(Length.Millimetres) + " mm";
 
     /// <summary>Whether it is held against other lengths of openings, and rounded to the marks of a tape.</summary>
     public bool OnTape => As is LengthAs.Opening or LengthAs.About or LengthAs.AtLeast or LengthAs.AtMost;
@@ -65,7 +81,7 @@ internal sealed record LengthArg(Length Length, LengthAs As) : Arg
 
 internal sealed record NumberArg(decimal Amount, string Unit, int? Decimals) : Arg
 {
-    public override string Figure => NumberText.Plain(Amount) + (Unit.Length > 0 ? " " + Unit : "");
+    internal override string FigureAs(StoredAs form) => NumberText.Plain(Amount) + (Unit.Length > 0 ? " " + Unit : "");
 
     public override string For(Reader reader)
     {
@@ -77,21 +93,21 @@ internal sealed record NumberArg(decimal Amount, string Unit, int? Decimals) : A
 
 internal sealed record LoopArg(Resistance Ohms) : Arg
 {
-    public override string Figure => Ohms == LoopReading.Open ? "open" : NumberText.Plain(Ohms.Ohms) + " ohm";
+    internal override string FigureAs(StoredAs form) => Ohms == LoopReading.Open ? "open" : NumberText.Plain(Ohms.Ohms) + " ohm";
 
     public override string For(Reader reader) => Ohms == LoopReading.Open ? reader.Words("open") : reader.Figure(Ohms.ToString());
 }
 
 internal sealed record NameArg(string Item) : Arg
 {
-    public override string Figure => Item;
+    internal override string FigureAs(StoredAs form) => Item;
 
     public override string For(Reader reader) => reader.House.Find(Item) is { } item ? reader.NameOf(item) : "-";
 }
 
 internal sealed record LabelArg(Fact Fact, bool Small) : Arg
 {
-    public override string Figure => Fact.Name;
+    internal override string FigureAs(StoredAs form) => Fact.Name;
 
     public override string For(Reader reader)
     {
@@ -103,7 +119,7 @@ internal sealed record LabelArg(Fact Fact, bool Small) : Arg
 
 internal sealed record ValueArg(Fact Fact, object Content) : Arg
 {
-    public override string Figure => Fact.WriteAny(Content);
+    internal override string FigureAs(StoredAs form) => form == StoredAs.Now ? Stored.Plain(Fact.WriteAny(Content)) : Fact.WriteAny(Content);
 
     public override string For(Reader reader)
     {
@@ -122,37 +138,35 @@ internal sealed record ValueArg(Fact Fact, object Content) : Arg
 
 internal sealed record MarkArg(CableListing Listing) : Arg
 {
-    public override string Figure => KebabCase.Of(Listing);
+    internal override string FigureAs(StoredAs form) => KebabCase.Of(Listing);
 
-    public override string For(Reader reader) => Figure.ToUpperInvariant();
+    public override string For(Reader reader) => KebabCase.Of(Listing).ToUpperInvariant();
 }
 
 internal sealed record StepArg(Step Step) : Arg
 {
-    public override string Figure => Step.Id;
+    internal override string FigureAs(StoredAs form) => Step.Id;
 
     public override string For(Reader reader) => reader.Words(Step.Label);
 }
 
 internal sealed record TypedArg(string Text) : Arg
 {
-    public override string Figure => $"\"{Text}\"";
+    internal override string FigureAs(StoredAs form) => $"\"{(form == StoredAs.Now ? Stored.Quoted(Text) : Text)}\"";
 
     public override string For(Reader reader) => Text;
 }
 
 internal sealed record TimeArg(DateTimeOffset At) : Arg
 {
-    public override string Figure => At.ToString("O", CultureInfo.InvariantCulture);
+    internal override string FigureAs(StoredAs form) => At.ToString("O", CultureInfo.InvariantCulture);
 
     public override string For(Reader reader) => At.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 }
 
 internal sealed record SentenceArg(Sentence Sentence) : Arg
 {
-    public override string Figure => Bracketed(Sentence.Figures);
-
-    internal override string FormerFigure => Bracketed(Sentence.FormerFigures);
+    internal override string FigureAs(StoredAs form) => Bracketed(Sentence.FiguresAs(form));
 
     public override string For(Reader reader) => Sentence.For(reader);
 
@@ -161,9 +175,8 @@ internal sealed record SentenceArg(Sentence Sentence) : Arg
 
 internal sealed record ListArg(Arg[] Args, string Between) : Arg
 {
-    public override string Figure => string.Join(", ", Args.Select(a => a.Figure).Order(StringComparer.Ordinal));
-
-    internal override string FormerFigure => string.Join(", ", Args.Select(a => a.FormerFigure));
+    internal override string FigureAs(StoredAs form) =>
+        string.Join(", ", Args.Select(a => a.FigureAs(form)) is var figures && form == StoredAs.Untagged ? figures : figures.Order(StringComparer.Ordinal));
 
     public override string For(Reader reader) => string.Join(Between, Args.Select(a => a.For(reader)));
 
@@ -174,16 +187,14 @@ internal sealed record ListArg(Arg[] Args, string Between) : Arg
 
 internal sealed record StandsForArg(Arg Shown, ListArg Members) : Arg
 {
-    public override string Figure => Members.Figure;
-
-    internal override string FormerFigure => Shown.FormerFigure;
+    internal override string FigureAs(StoredAs form) => (form is StoredAs.Now or StoredAs.Members ? Members : Shown).FigureAs(form);
 
     public override string For(Reader reader) => Shown.For(reader);
 }
 
 internal sealed record RuleArg(string Inches, string Millimetres) : Arg
 {
-    public override string Figure => "";
+    internal override string FigureAs(StoredAs form) => "";
 
     public override string For(Reader reader) => reader.Units == DisplayUnits.Inches
         ? $"{reader.Figure(Inches)} ({reader.Figure(Millimetres)})"

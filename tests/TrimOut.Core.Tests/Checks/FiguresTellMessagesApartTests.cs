@@ -33,6 +33,7 @@ public partial class FiguresTellMessagesApartTests
         ["FireStopOpen: HaveItSealed, SeeIt"] = "two mends",
         ["GapBetweenUnitsTooSmall: OneGap, WidthOf"] = "a sentence and a part of it",
         ["GapBetweenUnitsTooSmall: OrderWorkedOut, PartsNarrower"] = "two mends",
+        ["ListedByRelaxation: AskAboutConduit, AskAuthority"] = "two mends",
         ["OpeningsOffCount: CountAgain, FindIt"] = "two mends",
         ["OutputFeedsAnother: FindIt, TheOutput"] = "a mend, and a part of the sentence",
         ["PastWhatIsMade: OtherKindBeforeOrder, OtherKindWhileOpen, OthersBeforeOrder, OthersWhileOpen"] = "four mends",

@@ -22,6 +22,39 @@ public class HistoryPropertyTests
         Same(job.House, HouseLog.Of(job.Scribe.Log.Changes).Value.House);
     }, iter: 60);
 
+    /// <summary>
+    /// Histories as no program writes them: items are put to before they are added, added again, under what isn't there or was undone, and undos of all
+    /// sorts come in between. One by one or at once, it is one house.
+    /// </summary>
+    [Fact]
+    public void FoldingACraftedHistoryAllAtOnceIsFoldingItOneByOne() => Crafted.Sample(changes =>
+    {
+        var log = HouseLog.Empty;
+        foreach (var (at, edits) in changes.Index())
+        {
+            var id = new ChangeId("craft", at + 1);
+            log = log.With(new Change(id, at + 1, DateTimeOffset.UnixEpoch, "Craft", "w", [.. edits.Select((e, n) => Edited(e, at, n))]));
+            Same(HouseLog.Of(log.Changes).Value.House, log.House);
+            for (var count = 0; count <= at && at == changes.Length - 1; count++)
+                Same(HouseLog.Of(log.Changes.Take(count)).Value.House, log.At(count));
+        }
+    }, iter: 4000);
+
+    private static readonly Gen<(int What, int Item, int Other)[][]> Crafted =
+        Gen.Select(Gen.Int[0, 9], Gen.Int[0, 3], Gen.Int[0, 9]).Array[1, 4].Array[1, 12];
+
+    private static Edit Edited((int What, int Item, int Other) edit, int at, int number)
+    {
+        string[] items = [House.RootId, "a", "b", "c"];
+        var (item, other) = (items[edit.Item], items[edit.Other % items.Length]);
+        return edit.What switch
+        {
+            < 4 when item != House.RootId => new Edit.Add(item, edit.Item == 1 ? ItemKind.Window : ItemKind.Unit, other),
+            < 8 => new Edit.Put(item, "note", $"{at}-{number}", edit.Other % 2 == 0 ? [] : [new ChangeId("craft", Math.Max(1, edit.Other))]),
+            _ => new Edit.Undo(new ChangeId("craft", 1 + edit.Other)),
+        };
+    }
+
     [Fact]
     public void TheOrderInWhichChangesComeDoesNotMatterNorWhetherTheyComeTwice() => Gen.Select(Deeds, Gen.Int).Sample((deeds, seed) =>
     {

@@ -29,7 +29,8 @@ public sealed class SerialTwice : HouseCheck
 
     private static Outcome Judge(Unit unit, string? serial, ILookup<string, Unit> bySerial) =>
         serial is null ? NotChecked.Of(unit, UnitFacts.Serial)
-        : bySerial[serial].FirstOrDefault(u => u.Id != unit.Id) is { } other
-            ? new Outcome.Found(AlsoThere.With(Arg.Typed(serial), Arg.Name(other)), ReadAgain, FieldRef.To(unit.Item, UnitFacts.Serial))
+        : bySerial[serial].Where(u => u.Id != unit.Id).ToList() is [var other, ..] others
+            ? new Outcome.Found(AlsoThere.With(Arg.Typed(serial), Arg.Of(others.Select(o => Arg.Name(o)), Arg.Name(other))), ReadAgain,
+                FieldRef.To(unit.Item, UnitFacts.Serial))
         : new Outcome.Fine();
 }

@@ -38,9 +38,12 @@ public sealed class CableNotListed : RunCheck
             return NotChecked.Of(subject.Cable, CableTypeFacts.Listing, subject, RunFacts.Cable);
         if (subject.Legs.IsEmpty)
             return new Outcome.NotChecked(LegsWithPlaces);
-        // What the worst of the legs asks for serves them all.
-        var judged = subject.Legs.OrderByDescending(l => l.Place).Select(l => Judge(subject, subject.Cable, listing, l)).ToList();
-        return judged.FirstOrDefault(o => o is Outcome.Found) ?? judged.FirstOrDefault(o => o is Outcome.NotChecked) ?? Air(subject);
+        // Each sort of place is one fault, the worst of them first: what it asks for serves them all.
+        var judged = subject.Legs.OrderByDescending(l => l.Place).Select(l => (Leg: l, Outcome: Judge(subject, subject.Cable, listing, l))).ToList();
+        var faults = judged.Where(j => j.Outcome is Outcome.Found).GroupBy(j => listing == CableListing.NotListed ? null : j.Leg.Place)
+            .Select(g => (Outcome.Found)g.First().Outcome is var first && listing == CableListing.NotListed ? first
+                : first with { Message = first.Message.StandingFor(g.Select(j => Arg.Name(j.Leg))) });
+        return Outcome.All(faults) ?? judged.Select(j => j.Outcome).FirstOrDefault(o => o is Outcome.NotChecked) ?? Air(subject);
     }
 
     /// <summary>What is missing where a leg across is not said to lie in still air, and its cable may not go where air moves.</summary>

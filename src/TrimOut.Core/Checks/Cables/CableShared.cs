@@ -41,8 +41,8 @@ public sealed class CableShared : HouseCheck
         {
             var (runs, after) = Tree(trunk, branches);
             reached.UnionWith(runs.Select(r => r.Id));
-            foreach (var (run, outcome) in runs.Zip(Judge(runs, after)))
-                yield return Result(run, outcome);
+            foreach (var result in runs.Zip(Judge(runs, after)).SelectMany(j => Results(j.First, j.Second)))
+                yield return result;
         }
         foreach (var run in house.Runs.Where(r => r.BranchesOff is not null && !reached.Contains(r.Id)))
             yield return Result(run, new Outcome.Found(Circle.With(Arg.Name(run)), SayWhichBegins, FieldRef.To(run.Item, RunFacts.BranchesOff)));
@@ -73,7 +73,9 @@ public sealed class CableShared : HouseCheck
         return runs.Select((run, at) => Allowed(trunk) is not { } most
                 ? trunk.Panel is { } panel ? NotChecked.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type)
                 : NotChecked.Of(trunk, RunFacts.Panel)
-            : runs.Count > most ? Forbidden(runs, run, most, unknown is null ? results[at] : null)
+            // Where the sheet is waived for, the volts still are to arrive.
+            : runs.Count > most ? Outcome.All(Forbidden(runs, run, most, unknown is null ? results[at] : null),
+                unknown is null ? Arrives(runs, run, results[at]) as Outcome.Found : null)!
             : unknown as Outcome ?? Arrives(runs, run, results[at]));
     }
 
@@ -105,14 +107,11 @@ public sealed class CableShared : HouseCheck
             ("way from the panel", there.OneWay.RunIn(run)), ("arrive", there.Arrives.ToString()),
             ("minimum volts", least.ToString()), ("longest run", run.Cable!.LongestRun?.RunIn(run) ?? "not in the table"),
         ]);
-        if (there.Arrives < least)
-        {
-            var (volts, needed) = Digits.Apart(there.Arrives.Volts, least.Volts, "V");
-            return Faulty(TooFewVolts.With(volts, runs.Count, needed));
-        }
-        return run.Cable!.LongestRun is { } longest && there.OneWay > longest
-            ? Faulty(PastTable.With(Arg.Run(there.OneWay), Arg.Limit(longest)))
-            : new Outcome.Fine(working);
+        var (volts, needed) = Digits.Apart(there.Arrives.Volts, least.Volts, "V");
+        return Outcome.All(
+            there.Arrives < least ? Faulty(TooFewVolts.With(volts, runs.Count, needed)) : null,
+            run.Cable!.LongestRun is { } longest && there.OneWay > longest ? Faulty(PastTable.With(Arg.Run(there.OneWay), Arg.Limit(longest))) : null)
+            ?? (Outcome)new Outcome.Fine(working);
 
         Outcome.Found Faulty(Sentence fault) => new(fault, RunFigures.Mend(run), FieldRef.To(run.Item, RunFacts.Cable), working);
     }

@@ -29,13 +29,11 @@ public sealed class ConductorsAlike() : Check<CableType>(Subjects.Cables)
         if (subject.Item.Get(CableTypeFacts.Colours) is not { } typed)
             return NotChecked.Of(subject, CableTypeFacts.Colours);
         var colours = typed.Split([',', ';', '/'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        if (colours.GroupBy(c => c, SameName.Comparer).FirstOrDefault(c => c.Count() > 1) is { } twice)
-            return new Outcome.Found(TwoAlike.With(Arg.Name(subject), Arg.Typed(twice.Key)), MarkOne, FieldRef.To(subject.Item, CableTypeFacts.Colours));
-        if (subject.Item.Get(CableTypeFacts.Plus) is not { } plus)
-            return NotChecked.Of(subject, CableTypeFacts.Plus);
-        return colours.Contains(plus.Trim(), SameName.Comparer)
-            ? new Outcome.Fine()
-            : new Outcome.Found(NoSuchPlus.With(Arg.Typed(plus), Arg.Name(subject), Arg.Typed(typed)), LookAgain,
-                FieldRef.To(subject.Item, CableTypeFacts.Plus));
+        var twice = colours.GroupBy(c => c, SameName.Comparer).Where(c => c.Count() > 1).Select(c => new Outcome.Found(
+            TwoAlike.With(Arg.Name(subject), Arg.Typed(c.Key)), MarkOne, FieldRef.To(subject.Item, CableTypeFacts.Colours)));
+        var plus = subject.Item.Get(CableTypeFacts.Plus);
+        var noSuch = plus is null || colours.Contains(plus.Trim(), SameName.Comparer) ? null : new Outcome.Found(
+            NoSuchPlus.With(Arg.Typed(plus), Arg.Name(subject), Arg.Typed(typed)), LookAgain, FieldRef.To(subject.Item, CableTypeFacts.Plus));
+        return Outcome.All([.. twice, noSuch]) as Outcome ?? (plus is null ? NotChecked.Of(subject, CableTypeFacts.Plus) : new Outcome.Fine());
     }
 }

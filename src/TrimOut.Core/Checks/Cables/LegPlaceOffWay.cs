@@ -24,8 +24,8 @@ public sealed class LegPlaceOffWay : RunCheck
     public override Outcome Judge(HomeRun subject)
     {
         var through = subject.Legs.Where(l => l.Direction == LegDirection.ThroughFloor).ToList();
-        if (through.FirstOrDefault(l => l.Place == CablePlace.InWall) is { } leg)
-            return new Outcome.Found(InWall, SayPlace, FieldRef.To(leg.Item, LegFacts.Place));
+        if (through.Where(l => l.Place == CablePlace.InWall).ToList() is [var leg, ..] legs)
+            return new Outcome.Found(InWall.With().StandingFor(legs.Select(l => Arg.Name(l))), SayPlace, FieldRef.To(leg.Item, LegFacts.Place));
         return through.Count == 0 ? new Outcome.DoesNotApply()
             : through.FirstOrDefault(l => l.Place is null) is { } silent ? NotChecked.Of(silent, LegFacts.Place)
             : new Outcome.Fine();

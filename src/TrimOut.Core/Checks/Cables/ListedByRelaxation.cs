@@ -30,14 +30,17 @@ public sealed class ListedByRelaxation : RunCheck
     {
         if (subject.Cable?.Listing is not { } listing)
             return new Outcome.DoesNotApply();
-        if (subject.Legs.Any(l => l is { Place: { } place, Conduit: { } conduit } && !CableListings.MayGo(listing, place)
-            && CableListings.InConduit(listing, place, conduit)))
-            return new Outcome.Found(InConduit.With(Arg.Name(subject.Cable)), AskAboutConduit, FieldRef.To(subject.Item, RunFacts.Cable));
-        if (subject.House.Job.Get(HouseFacts.Dwelling) is not { } dwelling)
-            return new Outcome.DoesNotApply();
-        return subject.Legs.FirstOrDefault(l => l.Place is { } place && CableListings.InDwelling(listing, place, dwelling) != Relaxation.None) is { } leg
-            ? new Outcome.Found((leg.Place == CablePlace.BetweenFloors ? BetweenFloors : InsideWall).With(Arg.Name(subject.Cable)), AskAuthority,
-                FieldRef.To(subject.Item, RunFacts.Cable))
-            : new Outcome.DoesNotApply();
+        var legs = subject.Legs;
+        var inConduit = legs.Where(l => l is { Place: { } place, Conduit: { } conduit } && !CableListings.MayGo(listing, place)
+            && CableListings.InConduit(listing, place, conduit)).ToList();
+        var dwelling = subject.House.Job.Get(HouseFacts.Dwelling);
+        var inDwelling = legs.Except(inConduit)
+            .Where(l => l.Place is { } place && dwelling is { } there && CableListings.InDwelling(listing, place, there) != Relaxation.None);
+        return Outcome.All([Found(subject, inConduit, InConduit, AskAboutConduit), .. inDwelling.GroupBy(l => l.Place)
+            .Select(g => Found(subject, [.. g], g.Key == CablePlace.BetweenFloors ? BetweenFloors : InsideWall, AskAuthority))])
+            ?? (Outcome)new Outcome.DoesNotApply();
     }
+
+    private static Outcome.Found? Found(HomeRun run, List<Leg> legs, Message relaxed, Message ask) => legs.Count == 0 ? null : new(
+        relaxed.With(Arg.Name(run.Cable!)).StandingFor(legs.Select(l => Arg.Name(l))), ask, FieldRef.To(run.Item, RunFacts.Cable));
 }

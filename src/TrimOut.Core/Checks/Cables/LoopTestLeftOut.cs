@@ -25,10 +25,12 @@ public sealed class LoopTestLeftOut : RunCheck
     {
         if (!Moment.Begun(subject.Unit, Phase.CloseIn))
             return new Outcome.DoesNotApply();
+        var second = subject.SecondTest is null && Moment.Begun(subject.Unit, Phase.Measure);
+        // Who let the first one go did not let the second go too: once that one is due it is another finding.
         if (subject.FirstTest is null && subject.SecondTest is null)
-            return Found(subject, NoFirst, RunFacts.FirstLoop);
-        return subject.SecondTest is null && Moment.Begun(subject.Unit, Phase.Measure) ? Found(subject, NoSecond, RunFacts.SecondLoop) : new Outcome.Fine();
+            return Found(subject, NoFirst.With().StandingFor(second ? [Arg.Label(RunFacts.SecondLoop)] : []), RunFacts.FirstLoop);
+        return second ? Found(subject, NoSecond, RunFacts.SecondLoop) : new Outcome.Fine();
     }
 
-    private static Outcome.Found Found(HomeRun run, Message fault, Fact fact) => new(fault, ReadNow, FieldRef.To(run.Item, fact));
+    private static Outcome.Found Found(HomeRun run, Sentence fault, Fact fact) => new(fault, ReadNow, FieldRef.To(run.Item, fact));
 }

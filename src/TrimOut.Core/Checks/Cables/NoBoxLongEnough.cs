@@ -33,7 +33,9 @@ public sealed class NoBoxLongEnough() : Check<CableType>(Subjects.Of(ItemKind.Ca
             return NotChecked.Of(box, BoxFacts.Left);
         var (most, longest) = (boxes.Max(b => b.Left!.Value), runs.MaxBy(r => r.Needed ?? Length.Zero));
         if (longest.Needed is { } needed && needed > most)
-            return new Outcome.Found(TooLong.With(Arg.Name(longest.Run), Arg.Whole(needed), Arg.Run(most)), BringBox.With(Arg.Whole(needed)),
+            return new Outcome.Found(
+                TooLong.With(Arg.Of(runs.Where(r => r.Needed > most).Select(r => Arg.Name(r.Run)), Arg.Name(longest.Run)), Arg.Whole(needed), Arg.Run(most)),
+                BringBox.With(Arg.Whole(needed)),
                 FieldRef.To(boxes[0].Item, BoxFacts.Left));
         return runs.FirstOrDefault(r => r.Needed is null).Run is { } open
             ? RunFigures.UnknownLength(open) ?? NotChecked.Of(open.Unit.Window, WindowFacts.RoughWidth)

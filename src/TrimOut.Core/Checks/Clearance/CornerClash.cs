@@ -46,12 +46,13 @@ public sealed class CornerClash : WindowCheck
         var (theirs, missing) = SideOf(right.Units[0], WindowFacts.ToCornerLeft);
         if (theirs is not { } b)
             return missing! with { Missing = NotChecked.OfOther.With(missing.Missing, Arg.Name(right)) };
-        foreach (var (unit, side) in ((Unit, CornerSide)[])[(left.Units[^1], a), (right.Units[0], b)])
-        {
-            if (side.FromCorner < Length.Zero && angle < 180)
-                return new Outcome.Found(PastCorner.With(Arg.Name(unit), -side.FromCorner), LessOverlap,
-                    FieldRef.To(unit.Window.Item, WindowFacts.OverlapEachSide));
-        }
+        var past = ((Unit Unit, CornerSide Side)[])[(left.Units[^1], a), (right.Units[0], b)];
+        // Whoever lets one end past the corner has seen how the other one ends there.
+        if (Outcome.All(past.Where(p => p.Side.FromCorner < Length.Zero && angle < 180).Select(p => new Outcome.Found(
+            PastCorner.With(Arg.Name(p.Unit), -p.Side.FromCorner)
+                .StandingFor([Arg.Number(angle, "degrees"), a.StandsOut, b.FromCorner, b.StandsOut, a.FromCorner]), LessOverlap,
+            FieldRef.To(p.Unit.Window.Item, WindowFacts.OverlapEachSide)))) is { } over)
+            return over;
         var (shortMine, shortTheirs) = (Mitre.Short(a, b, angle), Mitre.Short(b, a, angle));
         var working = Working.Of(Info.Source.Formula, () =>
         [

@@ -38,14 +38,11 @@ public sealed class HeadRoomShort : UnitCheck
         var wall = window.Item.Get(WindowFacts.WallAbove);
         var working = Working.Of(Info.Source.Formula, () =>
             [("head above", above.In(subject)), ("bracket down", down.In(subject)), ("wall above", wall?.In(subject) ?? "not known")]);
-        if (above < down)
-        {
-            return new Outcome.Found(OverOpening.With(above, down, down - above), StartHigher.With(down),
-                FieldRef.To(window.Item, WindowFacts.HeadAbove), working);
-        }
-        return wall is not { } there ? NotChecked.Of(window, WindowFacts.WallAbove)
-            : above <= there ? new Outcome.Fine(working)
-            : new Outcome.Found(PastFlatWall.With(above, there), there >= down ? StartLower.With(there) : NoRoom,
-                FieldRef.To(window.Item, WindowFacts.HeadAbove), working);
+        return Outcome.All(
+            above >= down ? null : new Outcome.Found(OverOpening.With(above, down, down - above), StartHigher.With(down),
+                FieldRef.To(window.Item, WindowFacts.HeadAbove), working),
+            wall is not { } there || above <= there ? null : new Outcome.Found(PastFlatWall.With(above, there),
+                there >= down ? StartLower.With(there) : NoRoom, FieldRef.To(window.Item, WindowFacts.HeadAbove), working))
+            ?? (wall is null ? NotChecked.Of(window, WindowFacts.WallAbove) : (Outcome)new Outcome.Fine(working));
     }
 }

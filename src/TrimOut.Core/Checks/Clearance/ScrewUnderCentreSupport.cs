@@ -43,13 +43,13 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
             ("screw from the left", screw.In(subject)), ("width", width.In(subject)), ("end bracket", bracket.In(subject)),
             ("support", wide == Length.Zero ? "none" : $"{from.In(subject)} to {to.In(subject)}"),
         ]);
-        var fault = screw < bracket || screw > width - bracket ? AtEndBracket.With(screw, bracket, width)
-            : wide > Length.Zero && screw > from && screw < to ? AtCentreSupport.With(screw, Arg.AtMost(from), Arg.AtLeast(to))
-            : null;
-        return fault is null
-            ? new Outcome.Fine(working)
-            : new Outcome.Found(fault, PlaceClear(subject, from, to, bracket, width) is { } clear ? ClearAt.With(clear) : Clear,
-                FieldRef.To(subject.Item, UnitFacts.MiddleScrew), working);
+        Outcome.Found Found(Sentence fault) => new Outcome.Found(fault,
+            PlaceClear(subject, from, to, bracket, width) is { } clear ? ClearAt.With(clear) : Clear,
+            FieldRef.To(subject.Item, UnitFacts.MiddleScrew), working);
+        return Outcome.All(
+            screw < bracket || screw > width - bracket ? Found(AtEndBracket.With(screw, bracket, width)) : null,
+            wide > Length.Zero && screw > from && screw < to ? Found(AtCentreSupport.With(screw, Arg.AtMost(from), Arg.AtLeast(to))) : null)
+            ?? (Outcome)new Outcome.Fine(working);
     }
 
     /// <summary>A place with room for a driver beside the support, clear of the end brackets and of the cable; null where there is none.</summary>

@@ -31,9 +31,11 @@ public sealed class HubNamesAlike : UnitCheck
         var alike = plain.Sketches.SelectMany(s => subject.House.Look(Lookups.UnitsByNameSketch, s)).Where(u => u != subject.Id).Distinct()
             .Select(u => subject.House.FindUnit(u)!).Select(u => (Unit: u, Name: u.Item.Get(UnitFacts.HubName)!))
             .Where(o => !string.Equals(o.Name, name, StringComparison.OrdinalIgnoreCase) && plain.IsLike(PlainName.Of(o.Name)));
-        return alike.OrderBy(o => o.Unit.Item.Place).FirstOrDefault() is not { Unit: { } other, Name: var others }
+        return alike.OrderBy(o => o.Unit.Item.Place).ToList() is not [var first, ..] all
             ? new Outcome.Fine()
-            : new Outcome.Found(TooMuchAlike.With(Arg.Typed(name), Arg.Name(other), Arg.Typed(others)), RenameOne,
+            : new Outcome.Found(
+                TooMuchAlike.With(Arg.Typed(name), Arg.Of(all.Select(o => Arg.Name(o.Unit)), Arg.Name(first.Unit)),
+                    Arg.Of(all.Select(o => Arg.Typed(o.Name)), Arg.Typed(first.Name))), RenameOne,
                 FieldRef.To(subject.Item, UnitFacts.HubName));
     }
 }

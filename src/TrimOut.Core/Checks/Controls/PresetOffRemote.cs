@@ -29,16 +29,16 @@ public sealed class PresetOffRemote() : Check<Remote>(Subjects.Remotes)
         var moved = subject.Units.Select(u => u.Id).ToHashSet();
         if (moved.Count == 0)
             return new Outcome.NotChecked(UnitsItMoves);
-        foreach (var preset in presets)
-        {
-            var left = preset.Positions.Select(p => p.Unit).Where(u => !moved.Contains(u.Id)).ToList();
-            if (left.Count > 0)
-            {
-                var units = Arg.All(left.Select(u => Arg.Name(u)));
-                return new Outcome.Found(NotMoved.With(Arg.Name(preset), Arg.Name(subject), units),
-                    PairOrTakeOut.With(units, Arg.Name(subject), Arg.Name(preset)), FieldRef.To(subject.Item, RemoteFacts.Moves, left[0].Id));
-            }
-        }
-        return new Outcome.Fine();
+        return Outcome.All(presets.Select(p => Found(subject, p, [.. p.Positions.Select(at => at.Unit).Where(u => !moved.Contains(u.Id))])))
+            ?? (Outcome)new Outcome.Fine();
+    }
+
+    private static Outcome.Found? Found(Remote remote, Preset preset, List<Unit> left)
+    {
+        if (left.Count == 0)
+            return null;
+        var units = Arg.All(left.Select(u => Arg.Name(u)));
+        return new Outcome.Found(NotMoved.With(Arg.Name(preset), Arg.Name(remote), units),
+            PairOrTakeOut.With(units, Arg.Name(remote), Arg.Name(preset)), FieldRef.To(remote.Item, RemoteFacts.Moves, left[0].Id));
     }
 }

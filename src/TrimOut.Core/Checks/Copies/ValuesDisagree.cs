@@ -26,6 +26,7 @@ public sealed class ValuesDisagree : SubjectCheck
 
     internal override IEnumerable<CheckResult> RunOn(Subject subject) =>
         Disagreement.Of(subject.Item).Select(d => new CheckResult(Info, d.Item, new Outcome.Found(
-        Differ.With(Arg.Label(d.Fact, small: false), d.Heads.Select(d.Words).Aggregate((said, next) => Or.With(said, next))), FindOut,
+        Differ.With(Arg.Label(d.Fact, small: false), d.Heads.Select(d.Words).Aggregate((said, next) => Or.With(said, next)))
+            .StandingFor(d.Key is { } key ? [Arg.Typed(key)] : []), FindOut,
         FieldRef.To(d.Item, d.Fact, d.Key))));
 }

@@ -74,7 +74,8 @@ public sealed class DatesRunBackwards : SubjectCheck
                 yield return (order[later].Phase!.Value, before is null ? NotChecked.Of(house, order[later - 1]) : house.Item.Get(before) <= on
                     ? new Outcome.Fine()
                     : Found(BeforeDate.With(Arg.Label(order[later], small: false), Day(order[later], on), Arg.Label(before),
-                        Day(before, house.Item.Get(before)!.Value)), house, order[later]));
+                        Day(before, house.Item.Get(before)!.Value)).StandingFor(order.Skip(later + 1)
+                            .Where(f => house.Item.Get(f) < house.Item.Get(before)).Select(f => Arg.Label(f))), house, order[later]));
             }
         }
         if (house.Item.Get(HouseFacts.PaintedOn) is { } painted)
@@ -85,11 +86,11 @@ public sealed class DatesRunBackwards : SubjectCheck
     {
         var measured = house.House.Windows.Where(w => !w.LeftOut)
             .Select(w => (Window: w, On: FirstTyped(w.Item, Measures))).Where(m => m.On is not null).ToList();
-        var early = measured.FirstOrDefault(m => m.On < painted);
+        var early = measured.Where(m => m.On < painted).ToList();
         return measured.Count == 0 ? new Outcome.DoesNotApply()
-            : early.Window is null ? new Outcome.Fine()
-            : Found(MeasuredBeforePaint.With(Arg.Name(early.Window), Day(HouseFacts.PaintedOn, early.On!.Value), Arg.Label(HouseFacts.PaintedOn),
-                Day(HouseFacts.PaintedOn, painted)), house, HouseFacts.PaintedOn);
+            : early.OrderBy(m => m.On).ToList() is not [var first, ..] ? new Outcome.Fine()
+            : Found(MeasuredBeforePaint.With(Arg.Of(early.Select(m => Arg.Name(m.Window)), Arg.Name(first.Window)), Day(HouseFacts.PaintedOn, first.On!.Value),
+                Arg.Label(HouseFacts.PaintedOn), Day(HouseFacts.PaintedOn, painted)), house, HouseFacts.PaintedOn);
     }
 
     private static (Phase Phase, Outcome Outcome) OfUnit(Unit unit)
@@ -111,11 +112,12 @@ public sealed class DatesRunBackwards : SubjectCheck
             return (Phase.Power, new Outcome.DoesNotApply());
         if (panel.Item.Get(PanelFacts.ConnectedOn) is not { } connected)
             return (Phase.Power, NotChecked.Of(panel, PanelFacts.ConnectedOn));
-        var early = read.FirstOrDefault(r => r.On < connected);
-        return (Phase.Power, early.Run is null
+        var early = read.Where(r => r.On < connected).ToList();
+        return (Phase.Power, early.OrderBy(r => r.On).ToList() is not [var first, ..]
             ? new Outcome.Fine()
-            : Found(LiveBeforeConnected.With(Arg.Label(PanelFacts.ConnectedOn, small: false), Day(PanelFacts.ConnectedOn, connected), Arg.Name(early.Run.Unit),
-                Day(PanelFacts.ConnectedOn, early.On!.Value)), panel, PanelFacts.ConnectedOn));
+            : Found(LiveBeforeConnected.With(Arg.Label(PanelFacts.ConnectedOn, small: false), Day(PanelFacts.ConnectedOn, connected),
+                Arg.Of(early.Select(r => Arg.Name(r.Run.Unit)), Arg.Name(first.Run.Unit)), Day(PanelFacts.ConnectedOn, first.On!.Value)), panel,
+                PanelFacts.ConnectedOn));
     }
 
     /// <summary>The first day on which one of them was typed, by the clock of the device; null while none is there.</summary>

@@ -37,6 +37,7 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
     {
         Outcome? missing = null;
         var compared = false;
+        var faults = new List<Outcome.Found>();
         foreach (var (less, more, isMore) in Rules.Where(r => r.Less.Subject == subject.Item.Kind))
         {
             var (first, second) = (subject.Item.Latest(less)?.Value, subject.Item.Latest(more)?.Value);
@@ -44,14 +45,14 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
             {
                 compared = true;
                 if (isMore(first, second))
-                    return Found(subject, (less, first), (more, second));
+                    faults.Add(Found(subject, (less, first), (more, second)));
             }
             else if (first is not null || second is not null)
             {
                 missing ??= Checks.NotChecked.Of(subject, first is null ? less : more);
             }
         }
-        return missing ?? (compared ? new Outcome.Fine() : new Outcome.DoesNotApply());
+        return Outcome.All(faults) ?? missing ?? (compared ? new Outcome.Fine() : new Outcome.DoesNotApply());
     }
 
     private static Rule NoMore<T>(Fact<T> less, Fact<T> more)

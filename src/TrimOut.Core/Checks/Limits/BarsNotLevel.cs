@@ -29,22 +29,28 @@ public sealed class BarsNotLevel : UnitCheck
     {
         if (subject.House.UnitBefore(subject) is not { } neighbour || neighbour.Window.RoomId is not { } room || room != subject.Window.RoomId)
             return new Outcome.DoesNotApply();
-        Outcome.Fine? fine = null;
+        var (faults, fine) = (new List<Outcome.Found>(), new Outcome.Fine());
+        Outcome.NotChecked? missing = null;
         foreach (var (fact, unlike) in ((Fact<Length>, Message)[])[(UnitFacts.OpenGap, OpenApart), (UnitFacts.CloseGap, ClosedApart)])
         {
-            if (subject.Item.Get(fact) is not { } mine)
-                return NotChecked.Of(subject, fact);
-            if (neighbour.Item.Get(fact) is not { } theirs)
-                return new Outcome.NotChecked(NotChecked.OfOther.With(Arg.Label(fact, small: false), Arg.Name(neighbour)), FieldRef.To(neighbour.Item, fact));
+            if (subject.Item.Get(fact) is not { } mine || neighbour.Item.Get(fact) is not { } theirs)
+            {
+                missing ??= subject.Item.Get(fact) is null ? NotChecked.Of(subject, fact) : new Outcome.NotChecked(
+                    NotChecked.OfOther.With(Arg.Label(fact, small: false), Arg.Name(neighbour)), FieldRef.To(neighbour.Item, fact));
+                continue;
+            }
             var working = Working.Of(Info.Source.Formula, () =>
                 [(subject.Tag, mine.In(subject)), (neighbour.Tag, theirs.In(subject)), ("apart", (mine - theirs).Abs().In(subject))]);
             if ((mine - theirs).Abs() > Tolerance)
             {
-                return new Outcome.Found(unlike.With(mine, Arg.Name(neighbour), theirs, (mine - theirs).Abs()),
-                    SetAgain, FieldRef.To(subject.Item, fact), working);
+                faults.Add(new Outcome.Found(unlike.With(mine, Arg.Name(neighbour), theirs, (mine - theirs).Abs()),
+                    SetAgain, FieldRef.To(subject.Item, fact), working)
+                {
+                    ToldOf = [new(neighbour.Id, unlike.With(theirs, Arg.Name(subject), mine, (mine - theirs).Abs()))],
+                });
             }
             fine = new Outcome.Fine(working);
         }
-        return fine!;
+        return Outcome.All(faults) ?? missing ?? (Outcome)fine;
     }
 }

@@ -27,5 +27,5 @@ public sealed class HungOutOfLevel : UnitCheck
     public override Outcome Judge(Unit subject) =>
         subject.Item.Get(UnitFacts.OutOfLevel) is not { } off ? NotChecked.WhereAsked(subject, "clicked-in", subject, UnitFacts.OutOfLevel)
         : off <= Most(subject.House.DisplayUnits) ? new Outcome.Fine()
-        : new Outcome.Found(HangsLow.With(off, Most(subject.House.DisplayUnits)), PackIt, FieldRef.To(subject.Item, UnitFacts.OutOfLevel));
+        : new Outcome.Found(HangsLow.With(off, Arg.Of([], Most(subject.House.DisplayUnits))), PackIt, FieldRef.To(subject.Item, UnitFacts.OutOfLevel));
 }

@@ -53,9 +53,9 @@ public sealed class FinishedOffRough : WindowCheck
         {
             return new Outcome.Found(ChangedOver.With(width, height, w, h), PutIntoPlace, FieldRef.To(subject.Item, WindowFacts.WidthTop), working);
         }
-        var found = Off(subject, width, wide, WidthTooLarge, WidthTooSmall, WindowFacts.WidthTop, working)
-            ?? Off(subject, height, high, HeightTooLarge, HeightTooSmall, WindowFacts.HeightLeft, working);
-        return found as Outcome ?? (wide is null ? NotChecked.Of(subject, WindowFacts.RoughWidth)
+        return Outcome.All(Off(subject, width, wide, WidthTooLarge, WidthTooSmall, WindowFacts.WidthTop, working),
+            Off(subject, height, high, HeightTooLarge, HeightTooSmall, WindowFacts.HeightLeft, working)) as Outcome
+            ?? (wide is null ? NotChecked.Of(subject, WindowFacts.RoughWidth)
             : high is null ? NotChecked.Of(subject, WindowFacts.RoughHeight)
             : new Outcome.Fine(working));
     }

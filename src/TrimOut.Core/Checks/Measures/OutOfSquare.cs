@@ -56,14 +56,17 @@ public sealed class OutOfSquare : WindowCheck
             ("left and right", $"{left.In(subject)} and {right.In(subject)}"), ("lean", lean.About(subject)), ("a tape may be off by", unsure.About(subject)),
             ("limit", asked.In(subject)), ("comes off the width", comesOff?.In(subject) ?? "not known"),
         ]);
-        var fault = lean > sides && lean > unsure ? Leans.With(down, up, lean)
+        var (apart, tilted) = ((top - bottom).Abs() > sides, (left - right).Abs() > head);
+        var leans = lean > sides && lean > unsure ? Leans.With(down, up, lean)
             : comesOff is { } slack && lean - unsure > slack ? LeansPastWhatComesOff.With(down, up, lean, slack)
-            : (top - bottom).Abs() > sides ? SidesNotParallel.With(top, bottom)
-            : (left - right).Abs() > head ? HeadNotParallel.With(left, right)
             : null;
-        return fault is null
-            ? new Outcome.Fine(working)
-            : new Outcome.Found(fault, Mend(subject, (left - right).Abs() <= head), FieldRef.To(subject.Item, WindowFacts.DiagonalDown), working);
+        Outcome.Found? Found(Sentence? fault) => fault is null ? null
+            : new(fault, Mend(subject, !tilted), FieldRef.To(subject.Item, WindowFacts.DiagonalDown), working);
+        // Where it leans, sides that are not parallel are a part of that.
+        return Outcome.All(
+            Found(leans is null && apart ? SidesNotParallel.With(top, bottom) : leans?.StandingFor(apart ? [top, bottom] : [])),
+            Found(tilted ? HeadNotParallel.With(left, right) : null))
+            ?? (Outcome)new Outcome.Fine(working);
     }
 
     private static Sentence Mend(Window window, bool ofSides) =>

@@ -32,18 +32,18 @@ public sealed class OverlapPastCorner : WindowCheck
             return new Outcome.DoesNotApply();
         if (subject.Item.Get(WindowFacts.OverlapEachSide) is not { } overlap)
             return NotChecked.Of(subject, WindowFacts.OverlapEachSide);
-        var (pastRight, pastLeft) = (right < overlap && !IsStraight(subject), left < overlap && !IsStraight(NeighbourOnLeft(subject)));
+        var (pastRight, pastLeft) = (right < overlap && !IsStraight(subject), left < overlap && !NeighboursOnLeft(subject).Any(IsStraight));
         var working = Working.Of(Info.Source.Formula, () =>
             [("overlap", overlap.In(subject)), ("corner right", right?.In(subject) ?? "none"), ("corner left", left?.In(subject) ?? "none")]);
-        return !pastRight && !pastLeft
-            ? new Outcome.Fine(working)
-            : new Outcome.Found(pastRight ? PastRight.With(overlap, right!.Value) : PastLeft.With(overlap, left!.Value),
-                OverlapLess.With(Arg.AtMost(Length.Min(pastRight ? right!.Value : overlap, pastLeft ? left!.Value : overlap))),
-                FieldRef.To(subject.Item, WindowFacts.OverlapEachSide), working);
+        Outcome.Found Found(Sentence fault) => new Outcome.Found(fault,
+            OverlapLess.With(Arg.AtMost(Length.Min(pastRight ? right!.Value : overlap, pastLeft ? left!.Value : overlap))),
+            FieldRef.To(subject.Item, WindowFacts.OverlapEachSide), working);
+        return Outcome.All(pastRight ? Found(PastRight.With(overlap, right!.Value)) : null, pastLeft ? Found(PastLeft.With(overlap, left!.Value)) : null)
+            ?? (Outcome)new Outcome.Fine(working);
     }
 
-    private static bool IsStraight(Window? onLeft) =>
-        onLeft?.Item.Get(WindowFacts.MeetsRight) is not null && onLeft.Item.Get(WindowFacts.CornerAngle) == 180;
+    private static bool IsStraight(Window onLeft) =>
+        onLeft.Item.Get(WindowFacts.MeetsRight) is not null && onLeft.Item.Get(WindowFacts.CornerAngle) == 180;
 
-    private static Window? NeighbourOnLeft(Window window) => window.House.Windows.FirstOrDefault(w => w.Item.Get(WindowFacts.MeetsRight)?.Id == window.Id);
+    private static IEnumerable<Window> NeighboursOnLeft(Window window) => window.House.Windows.Where(w => w.Item.Get(WindowFacts.MeetsRight)?.Id == window.Id);
 }

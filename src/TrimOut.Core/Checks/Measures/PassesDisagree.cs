@@ -26,15 +26,9 @@ public sealed class PassesDisagree : WindowCheck
     {
         if (subject.House.Job.Get(HouseFacts.PassLimit) is not { } limit)
             return NotChecked.Of(new JobItself(subject.House), HouseFacts.PassLimit);
-        return Judge(subject, limit, WidthsDisagree, subject.SmallestWidth, WindowFacts.WidthTop, WindowFacts.WidthAgain) switch
-        {
-            Outcome.Found found => found,
-            var width => Judge(subject, limit, HeightsDisagree, subject.LargestHeight, WindowFacts.HeightLeft, WindowFacts.HeightAgain) switch
-            {
-                Outcome.Fine when width is Outcome.NotChecked => width,
-                var height => height,
-            },
-        };
+        var width = Judge(subject, limit, WidthsDisagree, subject.SmallestWidth, WindowFacts.WidthTop, WindowFacts.WidthAgain);
+        var height = Judge(subject, limit, HeightsDisagree, subject.LargestHeight, WindowFacts.HeightLeft, WindowFacts.HeightAgain);
+        return Outcome.All(width as Outcome.Found, height as Outcome.Found) ?? (width is Outcome.NotChecked && height is Outcome.Fine ? width : height);
     }
 
     private Outcome Judge(Window window, Length limit, Message disagree, Length? first, Fact<Length> firstFact, Fact<Length> secondFact)

@@ -33,7 +33,8 @@ public sealed class PastWhatIsMade : UnitCheck
     {
         var wide = Judge(subject, Wide(subject), CoveringKindFacts.Widest, WindowFacts.RoughWidth, TooWide, OthersWhileOpen, OthersBeforeOrder);
         var high = Judge(subject, High(subject), CoveringKindFacts.Highest, WindowFacts.RoughHeight, TooHigh, OtherKindWhileOpen, OtherKindBeforeOrder);
-        return wide as Outcome.Found ?? high as Outcome.Found ?? wide as Outcome.NotChecked ?? high as Outcome.NotChecked ?? (Outcome)new Outcome.Fine();
+        return Outcome.All(wide as Outcome.Found, high as Outcome.Found) ?? wide as Outcome.NotChecked ?? high as Outcome.NotChecked
+            ?? (Outcome)new Outcome.Fine();
     }
 
     private static Outcome Judge(Unit unit, Length? size, Fact<Length> most, Fact known, Message past, Message open, Message closed) =>

@@ -24,13 +24,15 @@ public sealed class MainsUnsigned() : Check<Panel>(Subjects.Panels)
     /// <inheritdoc/>
     public override Outcome Judge(Panel subject)
     {
-        if (new[] { PanelFacts.ConnectedBy, PanelFacts.Licence }.FirstOrDefault(f => subject.Item.Get(f) is null) is not { } missing)
+        if (new[] { PanelFacts.ConnectedBy, PanelFacts.Licence }.Where(f => subject.Item.Get(f) is null).ToList() is not [var first, ..] missing)
             return new Outcome.Fine();
         var live = subject.Runs.Any(r => r.Item.Get(RunFacts.OpenVolts) is not null || r.Item.Get(RunFacts.LoadedVolts) is not null);
         return !live
-            ? NotChecked.Of(subject, missing)
+            ? NotChecked.Of(subject, first)
+            // Who let the name go did not let the licence go too.
             : new Outcome.Found(
-                missing == PanelFacts.Licence ? NoLicence.With(Arg.Name(subject), Arg.Label(missing)) : NoName.With(Arg.Name(subject)),
-                WriteElectrician, FieldRef.To(subject.Item, missing));
+                (first == PanelFacts.Licence ? NoLicence.With(Arg.Name(subject), Arg.Label(first)) : NoName.With(Arg.Name(subject)))
+                    .StandingFor(missing.Select(f => Arg.Label(f))),
+                WriteElectrician, FieldRef.To(subject.Item, first));
     }
 }

@@ -53,12 +53,17 @@ public sealed class OutputOverloadedTogether : RunCheck
             ("moves together", load.Name.For(new Reader(subject.House))), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()),
             ("per output", gives.ToString()), ("Class 2 nameplate current", nameplate.ToString()),
         ]);
-        return load.Peak <= gives && load.Peak <= nameplate
-            ? new Outcome.Fine(working)
-            : new Outcome.Found(
-                gives <= nameplate
-                    ? PastOutput.With(load.Units, load.Name, Arg.Name(panel), output, load.Peak, gives)
-                    : PastClassTwo.With(load.Units, load.Name, Arg.Name(panel), output, load.Peak, nameplate),
-                LandApart, FieldRef.To(subject.Item, RunFacts.Output), working);
+        Outcome.Found? Found(Message past, Current most)
+        {
+            if (load.Peak <= most)
+                return null;
+            var message = past.With(load.Units, Load.NamesPast(units, most, load), Arg.Name(panel), output, load.Peak, most);
+            return new(message, LandApart, FieldRef.To(subject.Item, RunFacts.Output), working)
+            {
+                ToldOf = [.. units.Skip(1).Select(u => new Outcome.Told(u.Run!.Id, message))],
+            };
+        }
+        var (byOutput, byClassTwo) = (Found(PastOutput, gives), Found(PastClassTwo, nameplate));
+        return Outcome.All(gives <= nameplate ? [byOutput, byClassTwo] : [byClassTwo, byOutput]) ?? (Outcome)new Outcome.Fine(working);
     }
 }

@@ -39,7 +39,7 @@ public sealed class PanelOverloaded() : Check<Panel>(Subjects.Panels)
         ]);
         if (load.Peak > most)
         {
-            return new Outcome.Found(PastPanel.With(load.Units, load.Name, Arg.Name(subject), load.Peak, most),
+            return new Outcome.Found(PastPanel.With(load.Units, Load.NamesPast(fed, most, load), Arg.Name(subject), load.Peak, most),
                 Spread, FieldRef.To(subject.Item, PanelFacts.Type), working);
         }
         return fed.FirstOrDefault(u => Load.Of(u) is null) is { } unknown

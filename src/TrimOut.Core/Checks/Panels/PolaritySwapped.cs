@@ -25,10 +25,15 @@ public sealed class PolaritySwapped : RunCheck
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
-        var negative = new[] { RunFacts.OpenVolts, RunFacts.LoadedVolts }.FirstOrDefault(
-            f => subject.Item.Get(f) is { } read && read.Volts < -HandMeter.OfVolts(read.Volts));
-        if (negative is not null)
-            return Found(subject, Negative.With(Arg.Label(negative, small: false), subject.Item.Get(negative)!.Value), negative);
+        var all = new[] { RunFacts.OpenVolts, RunFacts.LoadedVolts }.Where(
+            f => subject.Item.Get(f) is { } read && read.Volts < -HandMeter.OfVolts(read.Volts)).ToList();
+        // One fault, whatever shows it; and what shows it anew is another figure.
+        if (all is [var negative, ..])
+        {
+            Arg[] more = [.. all.Skip(1).Select(f => (Arg)subject.Item.Get(f)!.Value),
+                .. subject.Item.Get(RunFacts.Polarity) is { } said and not Polarity.Right ? [Arg.Value(RunFacts.Polarity, said)] : (Arg[])[]];
+            return Found(subject, Negative.With(Arg.Label(negative, small: false), subject.Item.Get(negative)!.Value).StandingFor(more), negative);
+        }
         return subject.Item.Get(RunFacts.Polarity) switch
         {
             null => NotChecked.Of(subject, RunFacts.Polarity),

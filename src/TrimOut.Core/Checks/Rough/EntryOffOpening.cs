@@ -30,6 +30,7 @@ public sealed class EntryOffOpening : UnitCheck
             return new Outcome.DoesNotApply();
         var window = subject.Window;
         Outcome.NotChecked? unknown = null;
+        var faults = new List<Outcome.Found>();
         foreach (var (entry, entryFact, limit, limitFact, past) in ((Length?, Fact, Length?, Fact, Message)[])
             [
                 (subject.EntryFromJamb, Entry.FromJambFact(subject), window.KnownWidth, WindowFacts.RoughWidth, PastWidth),
@@ -43,10 +44,10 @@ public sealed class EntryOffOpening : UnitCheck
                 unknown ??= NotChecked.Of(window, limitFact);
             else if (at > most)
             {
-                return new Outcome.Found(past.With(at, most), Moment.WallOpen(subject) ? MoveInto.With(Arg.AtMost(most - subject.EntryRadius)) : Look,
-                    FieldRef.To(subject.Item, entryFact), Working.Of(Info.Source.Formula, () => [("entry", at.In(subject)), ("opening", most.In(subject))]));
+                faults.Add(new Outcome.Found(past.With(at, most), Moment.WallOpen(subject) ? MoveInto.With(Arg.AtMost(most - subject.EntryRadius)) : Look,
+                    FieldRef.To(subject.Item, entryFact), Working.Of(Info.Source.Formula, () => [("entry", at.In(subject)), ("opening", most.In(subject))])));
             }
         }
-        return unknown as Outcome ?? new Outcome.Fine();
+        return Outcome.All(faults) ?? unknown ?? (Outcome)new Outcome.Fine();
     }
 }

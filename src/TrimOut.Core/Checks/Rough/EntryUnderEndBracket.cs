@@ -55,13 +55,15 @@ public sealed class EntryUnderEndBracket : UnitCheck
         bool Caught(Length along) => prints.Any(p => p.Covers(along, entry.Back, entry.BelowHead, entry.Radius));
         if (!Caught(entry.Along))
             return new Outcome.Fine(working);
-        var print = prints.First(p => p.Covers(entry.Along, entry.Back, entry.BelowHead, entry.Radius));
+        var over = prints.FindAll(p => p.Covers(entry.Along, entry.Back, entry.BelowHead, entry.Radius));
+        var print = over[0];
         var (one, other) = (Entry.FromEntrySide(subject, print.From), Entry.FromEntrySide(subject, print.To));
         var (near, far) = (Length.Min(one, other), Length.Max(one, other));
         var message = near == Length.Zero
             ? UnderBracket.With(entry.FromJamb, entry.Back, far, print.Front, print.Back)
             : UnderFarBracket.With(entry.FromJamb, entry.Back, near, far, print.Front, print.Back);
-        return new Outcome.Found(message, Mend(subject, near, far, print.Back + entry.Radius, entry.Radius, Caught),
+        return new Outcome.Found(message.StandingFor(over.Skip(1).SelectMany(p => (Arg[])[p.From, p.To])),
+            Mend(subject, near, far, print.Back + entry.Radius, entry.Radius, Caught),
             FieldRef.To(subject.Item, Entry.FromJambFact(subject)), working);
     }
 

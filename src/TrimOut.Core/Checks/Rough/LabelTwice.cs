@@ -24,16 +24,12 @@ public sealed class LabelTwice : RunCheck
     {
         if (!subject.Labels.Any())
             return NotChecked.Of(subject, RunFacts.LabelAtWindow);
-        foreach (var label in subject.Labels)
-        {
-            var others = subject.House.UnitsAt(Lookups.UnitsByLabel, label).Where(u => u.Id != subject.Unit.Id).Select(u => u.Run).OfType<HomeRun>().ToList();
-            if (others.Count > 0)
-                return Found(subject, label, others);
-        }
-        return new Outcome.Fine();
+        return Outcome.All(subject.Labels.Select(l => Found(subject, l,
+            [.. subject.House.UnitsAt(Lookups.UnitsByLabel, l).Where(u => u.Id != subject.Unit.Id).Select(u => u.Run).OfType<HomeRun>()])))
+            ?? (Outcome)new Outcome.Fine();
     }
 
-    private static Outcome.Found Found(HomeRun run, string label, List<HomeRun> others) => new(
+    private static Outcome.Found? Found(HomeRun run, string label, List<HomeRun> others) => others.Count == 0 ? null : new(
         AlsoThere.With(Arg.Typed(label), Arg.Of(others.Select(o => Arg.Name(o)), Arg.Name(others[0]))), LabelAnew,
         FieldRef.To(run.Item, string.Equals(run.LabelAtWindow, label, StringComparison.OrdinalIgnoreCase) ? RunFacts.LabelAtWindow : RunFacts.LabelAtPanel));
 }

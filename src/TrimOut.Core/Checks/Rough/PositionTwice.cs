@@ -26,14 +26,10 @@ public sealed class PositionTwice : WindowCheck
             return new Outcome.DoesNotApply();
         if (subject.Units.FirstOrDefault(u => u.Position is null) is { } without)
             return NotChecked.Of(without, UnitFacts.Position);
-        foreach (var (one, next) in subject.Units.Zip(subject.Units.Skip(1)))
-        {
-            if (one.Position == next.Position)
-            {
-                return new Outcome.Found(SamePlace.With(Arg.Name(one), Arg.Name(next), one.Position!.Value), Number.With(Arg.Name(subject)),
-                    FieldRef.To(next.Item, UnitFacts.Position));
-            }
-        }
-        return new Outcome.Fine();
+        return Outcome.All(subject.Units.GroupBy(u => u.Position!.Value).Select(g => (At: g.Key, Units: g.ToList())).Where(g => g.Units.Count > 1)
+            .Select(g => new Outcome.Found(
+                SamePlace.With(Arg.Of(g.Units.Select(u => Arg.Name(u)), Arg.Name(g.Units[0])), Arg.Of([], Arg.Name(g.Units[1])), g.At),
+                Number.With(Arg.Name(subject)), FieldRef.To(g.Units[1].Item, UnitFacts.Position))))
+            ?? (Outcome)new Outcome.Fine();
     }
 }

@@ -46,8 +46,9 @@ public sealed class FireStopOpen : RunCheck
             return unsure ?? NotChecked.Of(first, sealedBy is null ? LegFacts.SealedBy : LegFacts.SealSeenOn);
         // One leg is named, and all that are open are meant: a waiver for one is none for another.
         var legs = Arg.Of(open.Select(o => Arg.Name(o.Leg.Item)), number);
-        return sealedBy is null ? Found(first, NotSealed.With(legs), HaveItSealed, LegFacts.SealedBy)
-            : Found(first, NotSeen.With(legs, Arg.Typed(sealedBy)), SeeIt, LegFacts.SealSeenOn);
+        var unsealed = open.Where(o => o.SealedBy is null).Select(o => Arg.Name(o.Leg.Item));
+        return sealedBy is null ? Found(first, NotSealed.With(legs).StandingFor(unsealed), HaveItSealed, LegFacts.SealedBy)
+            : Found(first, NotSeen.With(legs, Arg.Of(open.Select(o => Arg.Typed(o.SealedBy!)), Arg.Typed(sealedBy))), SeeIt, LegFacts.SealSeenOn);
     }
 
     private static Outcome.Found Found(Leg leg, Sentence message, Sentence mend, Fact field) => new(message, mend, FieldRef.To(leg.Item, field));
