@@ -82,7 +82,8 @@ public class FiguresPageTests
     {
         string Shown(Fact fact, object value) => fact.Show(value, House.Empty);
         Assert.All(UsualValues.All, usual => Assert.Contains(
-            $"| {Sort(usual.Fact)} | {usual.Fact.Label} | {Shown(usual.Fact, usual.Least)} | {Shown(usual.Fact, usual.Most)} |", Page, StringComparison.Ordinal));
+            $"| {Sort(usual.Fact)} | {usual.Fact.Label} | {Shown(usual.Fact, usual.Least)} | {Shown(usual.Fact, usual.Most)} |", Page,
+            StringComparison.Ordinal));
 
         static string Sort(Fact fact) => KebabCase.Of(fact.Subject).Replace('-', ' ');
     }

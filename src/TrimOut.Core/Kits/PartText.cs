@@ -46,7 +46,8 @@ public static class PartText
         {
             var end = rest.IndexOf((byte)'\n') is >= 0 and var at ? at + 1 : rest.Length;
             if (!Utf8.IsValid(rest[..end]))
-                return new Refusal(string.Create(CultureInfo.InvariantCulture, $"Line {number} is not UTF-8. Save the file as UTF-8 text, and look at that line."));
+                return new Refusal(string.Create(CultureInfo.InvariantCulture,
+                    $"Line {number} is not UTF-8. Save the file as UTF-8 text, and look at that line."));
             rest = rest[end..];
         }
         return Read(Encoding.UTF8.GetString(file));
@@ -103,7 +104,8 @@ public static class PartText
         var saidWho = about.ContainsKey(AboutSheet.HeldBy) && about.ContainsKey(AboutSheet.HeldOn);
         return kind is not { } of ? new Refusal("It says no kind.")
             : name is null ? new Refusal("It says no name.")
-            : new PartSheet(of, name, about.ToImmutable(), [.. SheetValues.Of(of).SelectMany(f => values.Where(v => v.Fact == f)).Select(v => v with { Held = v.Held && saidWho })]);
+            : new PartSheet(of, name, about.ToImmutable(),
+                [.. SheetValues.Of(of).SelectMany(f => values.Where(v => v.Fact == f)).Select(v => v with { Held = v.Held && saidWho })]);
 
         Refusal Bad(string why) => new(string.Create(CultureInfo.InvariantCulture, $"Line {number}: {why.TrimEnd('.')}."));
     }

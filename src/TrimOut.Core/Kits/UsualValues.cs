@@ -19,8 +19,8 @@ public static class UsualValues
     /// <summary>All of them, in the order of sheets.</summary>
     public static ImmutableArray<UsualValue> All { get; } =
     [
-        Of(CoveringKindFacts.MotorVolts, new Voltage(5), new Voltage(48)),
-        Of(CoveringKindFacts.LeastVolts, new Voltage(3), new Voltage(48)),
+        Of(CoveringKindFacts.MotorVolts, new Voltage(3), new Voltage(48)),
+        Of(CoveringKindFacts.LeastVolts, new Voltage(2), new Voltage(48)),
         Of(CoveringKindFacts.RunningCurrent, new Current(0.05m), MostCurrent),
         Of(CoveringKindFacts.StartingCurrent, new Current(0.05m), MostCurrent),
         Of(CoveringKindFacts.EndBracket, Inches(0.125m), Inches(6)),
@@ -51,7 +51,7 @@ public static class UsualValues
         Of(CableTypeFacts.Diameter, Length.FromMillimetres(2), Inches(1)),
         Of(CableTypeFacts.BoxLength, Length.FromFeet(25), Length.FromFeet(2500)),
         Of(PanelTypeFacts.Outputs, 1, 32),
-        Of(PanelTypeFacts.Supply, new Voltage(5), new Voltage(48)),
+        Of(PanelTypeFacts.Supply, new Voltage(3), new Voltage(48)),
         Of(PanelTypeFacts.OutputCurrent, new Current(0.1m), MostCurrent),
         Of(PanelTypeFacts.InputCurrent, new Current(0.1m), new Current(16)),
         Of(PanelTypeFacts.UnitsPerOutput, 1, 4),

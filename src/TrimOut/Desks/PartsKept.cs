@@ -7,7 +7,9 @@ using TrimOut.HouseFile.Files;
 
 namespace TrimOut.Desks;
 
-/// <summary>Writes parts into a folder, each under its sort and name. Names that make one file name get a number, so that no part takes the place of another.</summary>
+/// <summary>
+/// Writes parts into a folder, each under its sort and name. Names that make one file name get a number, so that no part takes the place of another.
+/// </summary>
 /// <param name="folder">The folder; made when it is not there.</param>
 internal sealed class PartsKept(string folder)
 {
@@ -30,7 +32,8 @@ internal sealed class PartsKept(string folder)
             var file = Numbered(Path.Combine(folder, Stem(part))).First(f => !_written.Contains(f) && IsFor(f, part));
             if (File.Exists(file) && !bytes.AsSpan().SequenceEqual(PlainFile.ReadAll(file, PartFolder.MostBytes)))
             {
-                Older = Enumerable.Range(1, MostFiles).Select(n => string.Create(CultureInfo.InvariantCulture, $"{file}.older-{n}")).First(f => !Path.Exists(f));
+                Older = Enumerable.Range(1, MostFiles)
+                    .Select(n => string.Create(CultureInfo.InvariantCulture, $"{file}.older-{n}")).First(f => !Path.Exists(f));
                 File.Move(file, Older);
             }
             OwnFile.Write(file, bytes);

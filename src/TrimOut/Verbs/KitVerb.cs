@@ -89,10 +89,11 @@ internal static class KitVerb
                 }
                 var notHeld = part.Values.Count(v => !v.Held);
                 if (notHeld > 0)
-                    Common.Say($"{NumberText.Counted(notHeld, "value is", "values are")} taken as not checked against a sheet. A file says who checked its values and when: "
-                        + $"{AboutSheet.HeldBy}, {AboutSheet.HeldOn}.");
+                    Common.Say($"{NumberText.Counted(notHeld, "value is", "values are")} taken as not checked against a sheet. "
+                        + $"A file says who checked its values and when: {AboutSheet.HeldBy}, {AboutSheet.HeldOn}.");
                 var effect = TakePart.Effect(CheckReport.Of(scribe.House), draft.Value);
-                foreach (var (said, finding) in effect.Come.Select(f => ("Then found", f)).Concat(effect.Reopen.Select(f => ("Waived, and then open again", f))))
+                foreach (var (said, finding) in effect.Come.Select(f => ("Then found", f))
+                    .Concat(effect.Reopen.Select(f => ("Waived, and then open again", f))))
                     Common.Say($"{said}: {scribe.House.NameOf(finding.Subject)}: {finding.Found.Message.In(scribe.House)}");
                 Common.Say(effect.ToString());
                 Common.Say(parsed.GetValue(dry) ? "Nothing was taken: this was a try." : $"Saved: {scribe.Record(draft.Value).OrEnd(ExitCode.Disk).What}.");

@@ -33,7 +33,8 @@ public sealed class SheetValueUnusual() : Check<AnyItem>(Subjects.Parts)
         var (first, value) = off[0];
         return new Outcome.Found(
             off.Length == 1
-                ? OneOff.With(Arg.Label(first.Fact, small: false), Arg.Value(first.Fact, value!), Arg.Value(first.Fact, first.Least), Arg.Value(first.Fact, first.Most))
+                ? OneOff.With(Arg.Label(first.Fact, small: false), Arg.Value(first.Fact, value!), Arg.Value(first.Fact, first.Least),
+                    Arg.Value(first.Fact, first.Most))
                 : ManyOff.With(off.Length, Arg.Of(off.SelectMany(o => new[] { Arg.Label(o.Usual.Fact), Arg.Value(o.Usual.Fact, o.Value!) }),
                     Arg.All(off.Select(o => Arg.Label(o.Usual.Fact))))),
             ReadAgain, FieldRef.To(subject.Item, first.Fact));

@@ -12,7 +12,8 @@ internal sealed class LengthForm(Length least, Length most, LengthScale scale, b
 {
     public override string Hint => scale == LengthScale.Run ? "62 ft, 18.9 m" : "45 1/2, 3'-9 1/2\", 1156 mm";
 
-    public override Result<Length> Read(string typed, House house) => LengthText.Read(typed, house.DisplayUnits, scale).Then(length => Bounded(length, house.DisplayUnits));
+    public override Result<Length> Read(string typed, House house) =>
+        LengthText.Read(typed, house.DisplayUnits, scale).Then(length => Bounded(length, house.DisplayUnits));
 
     public override string Write(Length value) => NumberText.Plain(value.Millimetres) + " mm";
 
