@@ -13,6 +13,7 @@ using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Testing;
 
@@ -77,6 +78,17 @@ public class FiguresPageTests
             var substitutes = string.Join(", ", CableListings.SubstitutesFor(asked).Select(s => s.ToString().ToUpperInvariant()));
             Assert.Contains($"| {asked.ToString().ToUpperInvariant()} | {substitutes} |", Page, StringComparison.Ordinal);
         });
+
+    [Fact]
+    public void WhatIsUsualOnASheetStandsOnThePage()
+    {
+        string Shown(Fact fact, object value) => fact.Show(value, House.Empty);
+        Assert.All(UsualValues.All, usual => Assert.Contains(
+            $"| {Sort(usual.Fact)} | {usual.Fact.Label} | {Shown(usual.Fact, usual.Least)} | {Shown(usual.Fact, usual.Most)} |", Page,
+            StringComparison.Ordinal));
+
+        static string Sort(Fact fact) => KebabCase.Of(fact.Subject).Replace('-', ' ');
+    }
 
     [Fact]
     public void TheDefaultsOfThePageAreThoseOfANewHouse() => Assert.Contains(Defaults(), Page, StringComparison.Ordinal);

@@ -84,7 +84,7 @@ public class SheetsInHandTests
     {
         var sheets = SheetsInHand.Do();
         var desk = new TestDesk(new FakeTimeProvider());
-        desk.Keep(PartSheet.Of(sheets.Shell.Context.House, sheets.Shell.Context.House.ItemsOf(ItemKind.CoveringKind).First()));
+        desk.Keep([PartSheet.Of(sheets.Shell.Context.House, sheets.Shell.Context.House.ItemsOf(ItemKind.CoveringKind).First())]);
         var shell = new ShellState(desk, null);
         shell.Press("n");
         foreach (var text in new[] { "Next house", "inches", "my kit" })

@@ -35,11 +35,11 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public IReadOnlyList<Result<PartSheet>> Kit => [.. Kept.Select(p => (Result<PartSheet>)p)];
 
-    public Result<string> Keep(PartSheet part)
+    public Result<IReadOnlyList<string>> Keep(IReadOnlyList<PartSheet> parts)
     {
-        Kept.RemoveAll(p => p.Kind == part.Kind && p.Name == part.Name);
-        Kept.Add(part);
-        return $"kit/{part.Name}.part.txt";
+        Kept.RemoveAll(p => parts.Any(k => p.Kind == k.Kind && p.Name == k.Name));
+        Kept.AddRange(parts);
+        return (string[])[.. parts.Select(p => $"kit/{p.Name}.part.txt")];
     }
 
     public void Close(Scribe scribe) { }

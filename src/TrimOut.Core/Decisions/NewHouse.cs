@@ -14,6 +14,8 @@ public static class NewHouse
 
     /// <summary>A house with a name, units and parts of a kit that was kept; of the sorts that it has none of, it has blank ones.</summary>
     public static Result<Draft> Begin(string name, DisplayUnits units, IReadOnlyCollection<PartSheet> kit) => kit.Count == 0 ? Begin(name, units)
+        : kit.GroupBy(p => p.Kind).SelectMany(k => k.GroupBy(p => p.Name, SameName.Comparer)).FirstOrDefault(n => n.Skip(1).Any()) is { } twice
+        ? new Refusal($"Two files of the kit are one {KebabCase.Of(twice.First().Kind).Replace('-', ' ')}, {twice.Key}. Move one of them elsewhere.")
         : WithoutKit(name, units).Then<Draft>(d => kit.Aggregate(d, (draft, part) => TakePart.Put(draft, part, null)).WithBlankKit(units,
             [.. Enum.GetValues<ItemKind>().Where(k => FactTable.IsKit(k) && kit.All(p => p.Kind != k))]));
 

@@ -4,6 +4,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Decisions;
 
@@ -56,12 +57,14 @@ public static class TakePart
         return draft;
     }
 
-    /// <summary>What the checks of a house would say after it that they do not say now, and what they would no longer say.</summary>
-    public static (ImmutableArray<Finding> Come, ImmutableArray<Finding> Go) Effect(CheckReport report, Draft draft)
+    /// <summary>What the checks of a house would say after it.</summary>
+    public static PartEffect Effect(CheckReport report, Draft draft)
     {
         var after = report.After(HouseLog.Preview(report.House, draft));
         var (was, willBe) = (report.Findings.Select(Key).ToHashSet(), after.Findings.Select(Key).ToHashSet());
-        return ([.. after.Findings.Where(f => !was.Contains(Key(f)))], [.. report.Findings.Where(f => !willBe.Contains(Key(f)))]);
+        var waived = report.Findings.Where(f => !f.Open).Select(Key).ToHashSet();
+        return new([.. after.Findings.Where(f => !was.Contains(Key(f)))], [.. after.Findings.Where(f => f.Open && waived.Contains(Key(f)))],
+            [.. report.Findings.Where(f => !willBe.Contains(Key(f)))]);
 
         static (string, string) Key(Finding finding) => (finding.Check.Id, finding.Subject.Id);
     }
@@ -72,3 +75,15 @@ public static class TakePart
 /// <param name="Was">As the house shows it now; empty for a blank.</param>
 /// <param name="Becomes">As it would show it.</param>
 public readonly record struct PartChange(Fact Fact, string Was, string Becomes);
+
+/// <summary>What the checks of a house would say of it otherwise, once a part was taken.</summary>
+/// <param name="Come">Findings that are not there now.</param>
+/// <param name="Reopen">Findings that are waived now, for figures that would no longer be theirs.</param>
+/// <param name="Go">Findings that would no longer be there.</param>
+public sealed record PartEffect(ImmutableArray<Finding> Come, ImmutableArray<Finding> Reopen, ImmutableArray<Finding> Go)
+{
+    /// <summary>All of it as counts.</summary>
+    public override string ToString() => $"{NumberText.Counted(Come.Length, "finding comes", "findings come")}, "
+        + (Reopen.IsEmpty ? "" : $"{NumberText.Counted(Reopen.Length, "waived one opens again", "waived ones open again")}, ")
+        + $"{NumberText.Counted(Go.Length, "goes", "go")}.";
+}

@@ -18,6 +18,9 @@ public static class AboutSheet
     /// <summary>When.</summary>
     public const string HeldOn = "held-on";
 
+    /// <summary>The most characters of whoever checked, and of an edition.</summary>
+    public const int LongestName = 40;
+
     /// <summary>The names of these facts.</summary>
     public static ImmutableArray<string> Names { get; } = [Sheet, Edition, HeldBy, HeldOn];
 
@@ -30,8 +33,8 @@ public static class AboutSheet
     internal static Fact[] Declared(Declare of) =>
     [
         of.Text(Sheet, "Maker's sheet", "The sheet that the values were checked against, by its title or number."),
-        of.Text(Edition, "Edition", "The edition of that sheet, as it stands on it.", null, 40),
-        of.Text(HeldBy, "Checked by", "Who checked the values against it.", null, 40),
+        of.Text(Edition, "Edition", "The edition of that sheet, as it stands on it.", null, LongestName),
+        of.Text(HeldBy, "Checked by", "Who checked the values against it.", null, LongestName),
         of.Date(HeldOn, "Checked on", "When that was."),
     ];
 }

@@ -11,22 +11,25 @@ internal sealed class Declare(ItemKind subject)
 {
     private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
 
+    // What a house was measured to be is kept as it stands; a value of a sheet that can't be is a slip, in a file too.
+    private bool OfSheet => subject >= ItemKind.CoveringKind;
+
     public Fact<string> Text(string name, string label, string help, Phase? phase = null, int most = 120) =>
         Make(name, label, help, phase, new TextForm(most));
 
     public Fact<Length> Opening(string name, string label, string help, Phase? phase, decimal leastInches, decimal mostInches) =>
-        Make(name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening));
+        Make(name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening, OfSheet));
 
     public Fact<Length> OpeningOrNone(string name, string label, string help, Length none, decimal leastInches, decimal mostInches) =>
         Make(name, label, help, null, new LengthOrNoneForm(none,
-            new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening)));
+            new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening, OfSheet)));
 
     public Fact<Length> Reading(string name, string label, string help, Phase? phase, decimal leastInches, decimal mostInches) =>
         new(subject, name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening))
         { IsReading = true };
 
     public Fact<Length> Cable(string name, string label, string help, Phase? phase, decimal mostFeet = 1000) =>
-        Make(name, label, help, phase, new LengthForm(Length.Zero, Length.FromFeet(mostFeet), LengthScale.Run));
+        Make(name, label, help, phase, new LengthForm(Length.Zero, Length.FromFeet(mostFeet), LengthScale.Run, OfSheet));
 
     public Fact<T> Choice<T>(string name, string label, string help, Phase? phase = null, bool reading = false)
         where T : struct, Enum => new(subject, name, label, help, phase, new ChoiceForm<T>()) { IsReading = reading };

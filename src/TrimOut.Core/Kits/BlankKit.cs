@@ -17,6 +17,8 @@ public static class BlankKit
 
     private static readonly decimal[] SquareMillimetres = [1.5m, 0.75m, 1m, 2.5m];
 
+    private static readonly Fact[] Given = [CoveringKindFacts.RaisedForm, CableTypeFacts.Conductor, RemoteTypeFacts.Gangs];
+
     /// <summary>Adds the blank kit to a draft.</summary>
     /// <param name="draft">The draft.</param>
     /// <param name="units">What the house measures in: its cables are gauges (ASTM B258) with inches, cross-sections (IEC 60228) with millimetres.</param>
@@ -48,6 +50,10 @@ public static class BlankKit
 
         bool Wanted(ItemKind kind) => only?.Contains(kind) != false;
     }
+
+    /// <summary>Whether more is known of a part than a blank kit begins with: a value of another sort, or one that was held against a sheet.</summary>
+    public static bool IsMore(Item part) => SheetValues.Of(part.Kind).Any(f => part.Latest(f)?.Stored is not null
+        && (!Given.Contains(f) || part.Latest(Companion.Checked(f.Name))?.Stored is not null));
 
     /// <summary>Says of a new part of which values a blank means that nobody looked yet, where older parts take it for none.</summary>
     public static Draft AskingOf(this Draft draft, string id, ItemKind kind) =>

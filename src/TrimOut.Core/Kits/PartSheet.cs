@@ -22,9 +22,13 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
         // Somebody may have held values against the sheet after what was said about it came with a file.
         var last = values.Where(v => v.Held).Select(v => part.Latest(Companion.Checked(v.Fact.Name))!).MaxBy(h => h.At);
         if (last is not null && (part.Latest(AboutSheet.HeldOn) is not { Stored: not null } said || said.At < last.At))
-            about = about.SetItem(AboutSheet.HeldBy, last.By).SetItem(AboutSheet.HeldOn, last.At.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+            about = about.SetItem(AboutSheet.HeldBy, Short(last.By)).SetItem(AboutSheet.HeldOn, last.At.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         return new PartSheet(part.Kind, house.NameOf(part), about, values);
     }
+
+    // Whoever saves a change may have a longer name than the sheet has room for.
+    private static string Short(string by) => AboutSheet.Of(ItemKind.CoveringKind, AboutSheet.HeldBy).ReadTyped(by, House.Empty).Ok
+        ? by : new StringInfo(by).SubstringByTextElements(0, AboutSheet.LongestName);
 
     /// <summary>The part of a house that it is a sheet of: the same sort, the same name; null where there is none.</summary>
     public Item? In(House house) => house.ItemsOf(Kind).FirstOrDefault(i => SameName.Comparer.Equals(house.NameOf(i), Name));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using System.Text.Unicode;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
@@ -10,14 +11,17 @@ using TrimOut.Core.Units;
 namespace TrimOut.Core.Kits;
 
 /// <summary>A part as text, a line for each value: what is kept in a folder of kits, and can be read and written by hand.</summary>
-/// <remarks>Lines are "name: value"; "?" before a name says that nobody held the value against the sheet; "#" begins a remark.</remarks>
+/// <remarks>
+/// Lines are "name: value"; "?" before a name says that nobody held the value against the sheet, and so does a file that does not say who held its values
+/// and when; "#" begins a remark.
+/// </remarks>
 public static class PartText
 {
     private const string Form = "1";
     private const string FormName = "trimout-part";
     private const char NotHeld = '?';
 
-    /// <summary>The text of a part, which <see cref="Read"/> reads to the same part.</summary>
+    /// <summary>The text of a part, which <see cref="Read(string)"/> reads to the same part.</summary>
     public static string Write(PartSheet part)
     {
         var text = new StringBuilder();
@@ -32,6 +36,21 @@ public static class PartText
         return text.ToString();
 
         void Line(string name, string value) => text.Append(CultureInfo.InvariantCulture, $"{name}: {value}\n");
+    }
+
+    /// <summary>Reads a part as it lies on the disk, which is UTF-8.</summary>
+    public static Result<PartSheet> Read(ReadOnlySpan<byte> file)
+    {
+        var rest = file;
+        for (var number = 1; !rest.IsEmpty; number++)
+        {
+            var end = rest.IndexOf((byte)'\n') is >= 0 and var at ? at + 1 : rest.Length;
+            if (!Utf8.IsValid(rest[..end]))
+                return new Refusal(string.Create(CultureInfo.InvariantCulture,
+                    $"Line {number} is not UTF-8. Save the file as UTF-8 text, and look at that line."));
+            rest = rest[end..];
+        }
+        return Read(Encoding.UTF8.GetString(file));
     }
 
     /// <summary>Reads a part; the first line that can't be read refuses it whole, by its number.</summary>
@@ -60,6 +79,8 @@ public static class PartText
             }
             else if (field == "kind")
             {
+                if (kind is not null)
+                    return Bad("kind stands there twice: a file holds one part");
                 kind = KebabCase.Read<ItemKind>(typed) is { } read && FactTable.IsKit(read) ? read : null;
                 if (kind is null)
                     return Bad($"\"{typed}\" is no sort of part");
@@ -71,18 +92,20 @@ public static class PartText
                 return Bad($"a {KebabCase.Of(sort).Replace('-', ' ')} has no {field} on its sheet");
             else if (Stored(fact, typed) is var stored && !stored.Ok)
                 return Bad(stored.Reason!);
+            else if (field == "name" ? name is not null : about.ContainsKey(field) || values.Any(v => v.Fact == fact))
+                return Bad($"{field} stands there twice");
             else if (field == "name")
                 name = stored.Value;
             else if (AboutSheet.Is(fact))
                 about[field] = stored.Value;
-            else if (values.Any(v => v.Fact == fact))
-                return Bad($"{field} stands there twice");
             else
                 values.Add(new SheetValue(fact, stored.Value, held));
         }
+        var saidWho = about.ContainsKey(AboutSheet.HeldBy) && about.ContainsKey(AboutSheet.HeldOn);
         return kind is not { } of ? new Refusal("It says no kind.")
             : name is null ? new Refusal("It says no name.")
-            : new PartSheet(of, name, about.ToImmutable(), [.. SheetValues.Of(of).SelectMany(f => values.Where(v => v.Fact == f))]);
+            : new PartSheet(of, name, about.ToImmutable(),
+                [.. SheetValues.Of(of).SelectMany(f => values.Where(v => v.Fact == f)).Select(v => v with { Held = v.Held && saidWho })]);
 
         Refusal Bad(string why) => new(string.Create(CultureInfo.InvariantCulture, $"Line {number}: {why.TrimEnd('.')}."));
     }

@@ -16,7 +16,7 @@ internal static class HandoverSteps
             "Every room, every remote.",
             [HouseFacts.DemonstratedOn, HouseFacts.DemonstratedTo]),
         new("power-cut-shown", Phase.Handover, ItemKind.House, "Power cut explained",
-            "What each unit does without power, and how it is moved by hand; first of all at a window that is a way of escape.",
+            "What each unit does without power, and how it is moved by hand; first of all at an escape window.",
             [HouseFacts.PowerCutTold])
         {
             Since = 2,

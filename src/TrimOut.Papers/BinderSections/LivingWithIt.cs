@@ -36,7 +36,7 @@ internal static class LivingWithIt
         if (house.Units.Any(u => u.Power == PowerSource.Battery))
             yield return Ours("Charge a unit's own battery when it slows down, with the charger that the maker's sheet names.");
         if (house.Windows.Where(w => !w.LeftOut && w.Item.Get(WindowFacts.Escape) == YesNo.Yes).Select(w => w.Tag).ToList() is { Count: > 0 } ways)
-            yield return Ours($"Ways of escape in a fire: {string.Join(", ", ways)}. Keep them clear, and know how each is opened without power.");
+            yield return Ours($"Escape windows: {string.Join(", ", ways)}. Keep them clear, and know how each is opened without power.");
         yield return Ours($"In a power cut: {new JobItself(house).EntryOrNotYet(HouseFacts.PowerCutTold)}");
         yield return Ours("Keep this binder where whoever works on the house will look: beside the panel.");
     }

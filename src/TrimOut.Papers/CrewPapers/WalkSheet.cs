@@ -22,7 +22,7 @@ internal static class WalkSheet
             "a scaffold only if it is signed off."),
         Ours($"Oldest paint: {new JobItself(data.House).EntryOrBlank(HouseFacts.OldestPaint)}. Paint from before 1978 may hold lead: have it tested " +
             $"before anybody drills or sands; the local rules say who may. Tested: {new JobItself(data.House).EntryOrBlank(HouseFacts.PaintTested)}."),
-        Ours("Ask which windows are ways of escape in a fire: the local authority says what may hang there."),
+        Ours("Ask which windows are escape windows: the local authority says what may hang there."),
         Ours("Touch no wiring. What is not yours is another trade's, and may be live."));
 
     private static void Rooms(MarkdownWriter to, PaperData data)

@@ -16,5 +16,8 @@ internal static class ShortCover
             ("Crew", job.Entry(HouseFacts.Crew)),
             ("Code in force", job.Entry(HouseFacts.CodeInForce)),
             ("Written on", data.Date.OnPaper()));
+        if (!data.Report.Missing.IsEmpty)
+            to.Say(Inline.Ours(
+                $"Checks that could not be made, because details are missing: {data.Report.Missing.Length}. What they would find stands on no paper."));
     }
 }

@@ -65,7 +65,7 @@ internal static class UnitCard
     /// <summary>What is said of a unit where nothing wrong was found: that checks wait is never well.</summary>
     public static string NothingFound(ScreenContext context, Unit unit) =>
         Waiting.Of(context.Report.MissingAbout(unit)) is { None: false } waiting
-            ? $"Nothing wrong is known, but {waiting}: m lists them."
+            ? $"Nothing wrong is known yet. {waiting}: m lists them."
             : "Nothing wrong is known.";
 
     public static string WordOf(Severity severity) => severity switch

@@ -60,16 +60,16 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
             area.PutWrapped(1, 1, 2, draft.Reason!, Tone.Good);
             return;
         }
-        var (come, go) = TakePart.Effect(context.Report, draft.Value);
+        var effect = TakePart.Effect(context.Report, draft.Value);
         var there = part.In(context.House) is not null;
         var y = area.PutWrapped(1, 1, 2, $"{(there ? NumberText.Counted(changes.Length, "value changes", "values change") : "A new part")}; "
-            + $"{NumberText.Counted(come.Length, "finding comes", "findings come")}, {NumberText.Counted(go.Length, "goes", "go")}.", Tone.Strong);
+            + effect, Tone.Strong);
         foreach (var change in there ? changes.Take(5) : [])
             y = area.PutWrapped(3, y, 1,
                 $"{change.Fact.Label}: {(change.Was.Length == 0 ? "blank" : change.Was)} {context.Glyphs.Arrow} {change.Becomes}", Tone.Text);
         if (there && changes.Length > 5)
             y = area.PutWrapped(3, y, 1, $"and {NumberText.Plain(changes.Length - 5)} more", Tone.Dim);
-        foreach (var finding in come.TakeWhile(_ => y < area.Height))
+        foreach (var finding in effect.Come.Concat(effect.Reopen).TakeWhile(_ => y < area.Height))
             y = UnitCard.Put(area, y, finding, context);
     }
 }

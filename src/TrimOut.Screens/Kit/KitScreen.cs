@@ -3,6 +3,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
@@ -73,7 +74,8 @@ internal static class KitKeys
             (s, context) => Transition.Open(s, SheetInHandScreen.At(s.Current(context)!, context.House))) { Disabled = NoPart },
         new KeyAction<KitScreen>("w", "Keep", "Keeps the part in your own kit folder, to be used again in other houses.",
             (s, context) => Keep(s, [s.Current(context)!], context)) { Disabled = NoPart },
-        new KeyAction<KitScreen>("W", "Keep all", "Keeps every part of this house that has values in your own kit folder.",
+        new KeyAction<KitScreen>("W", "Keep all",
+            "Keeps every part of this house that something was read of in your own kit folder, and says which are left out.",
             (s, context) => Keep(s, KitScreen.Parts(context), context)) { Disabled = NoPart, OnBar = false },
         new KeyAction<KitScreen>("o", "From folder", "Opens your own kit folder: what each part there would change in this house, before it is taken.",
             (s, _) => new Transition(s, new Ask.Beside("Reading the kit folder", (desk, _, _) => new Ask.Open(KitFolderScreen.Of(desk.KitFolder, desk.Kit))))),
@@ -86,11 +88,13 @@ internal static class KitKeys
 
     private static Transition Keep(KitScreen s, IEnumerable<Item> parts, ScreenContext context)
     {
-        var sheets = parts.Select(p => PartSheet.Of(context.House, p)).Where(p => !p.Values.IsEmpty).ToList();
-        return sheets.Count == 0 ? Transition.Say(s, "There is no value to keep yet.")
-            : new Transition(s, new Ask.Beside("Keeping parts", (desk, _, _) => sheets.Aggregate<PartSheet, Core.Result<string>>("", (kept, sheet) =>
-                kept.Then(_ => desk.Keep(sheet)))
-                .Then<Ask>(last => new Ask.Say($"Kept: {(sheets.Count == 1 ? last : $"{sheets.Count} parts in {desk.KitFolder}")}."))));
+        var read = parts.ToLookup(BlankKit.IsMore);
+        List<PartSheet> sheets = [.. read[true].Select(p => PartSheet.Of(context.House, p))];
+        List<string> left = [.. read[false].Where(p => !SheetValues.IsNoCover(context.House, p)).Select(context.House.NameOf)];
+        var not = left.Count == 0 ? "" : $" Not kept, for nothing was read off a sheet: {string.Join(", ", left)}.";
+        return sheets.Count == 0 ? Transition.Say(s, $"There is no value to keep yet.{not}")
+            : new Transition(s, new Ask.Beside("Keeping parts", (desk, _, _) => desk.Keep(sheets).Then<Ask>(files =>
+                new Ask.Say($"Kept: {(files.Count == 1 ? files[0] : $"{NumberText.Plain(files.Count)} parts in {desk.KitFolder}")}.{not}"))));
     }
 
     private static Transition AskAll(KitScreen s, ScreenContext context)

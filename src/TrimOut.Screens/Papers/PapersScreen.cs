@@ -28,7 +28,7 @@ internal sealed record PapersScreen(int Selected) : IScreen
         }
         if (missing > 0)
             area.PutWrapped(1, Math.Min(context.Papers.Count, list.Height) + 2, 2,
-                $"{missing} checks could not be made because details are missing. The papers say so.", Tone.Caution);
+                $"{NumberText.Counted(missing, "check")} could not be made because details are missing. The papers say so.", Tone.Caution);
     }
 }
 

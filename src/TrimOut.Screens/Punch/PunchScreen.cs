@@ -42,7 +42,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         if (rows.Count == 0)
         {
             var waiting = !WantsFacts && !context.Report.Waiting.None;
-            area.PutWrapped(2, 2, 3, waiting ? $"Nothing is open here, but {context.Report.Waiting}: m lists them." : "Nothing is open here.",
+            area.PutWrapped(2, 2, 3, waiting ? $"Nothing is open here yet. {context.Report.Waiting}: m lists them." : "Nothing is open here.",
                 waiting ? Tone.Caution : Tone.Good);
             return;
         }
@@ -78,7 +78,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         var y = area.PutWrapped(1, 1, 3, row.Text, Tone.Strong);
         if (row.FillIn is not null)
         {
-            area.PutWrapped(1, y, 2, "Enter goes to the field. A missing detail is never a pass.", Tone.Good);
+            area.PutWrapped(1, y, 2, "Enter goes to the field. A missing detail is never a pass.", Tone.Note);
             return;
         }
         if (row.Finding is not { } finding)

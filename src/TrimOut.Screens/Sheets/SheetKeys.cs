@@ -76,7 +76,7 @@ internal static class SheetKeys
             if (s.Rows[at].IsFact && places.Contains(s.Rows[at].Place))
                 return new Transition(s with { Selected = at });
         }
-        return Transition.Say(s, "No field here would fix a finding.");
+        return Transition.Say(s, $"No field here would fix a finding.{(context.Report.Waiting.None ? "" : $" {context.Report.Waiting}: m lists them.")}");
     }
 
     private static SheetScreen Other(SheetScreen s, ScreenContext context, int by)

@@ -43,9 +43,9 @@ public interface IDesk
     /// <summary>The parts that are kept there; one that can't be read with the reason.</summary>
     IReadOnlyList<Result<PartSheet>> Kit { get; }
 
-    /// <summary>Keeps a part there.</summary>
-    /// <returns>Its file.</returns>
-    Result<string> Keep(PartSheet part);
+    /// <summary>Keeps parts there, none of them in the place of another.</summary>
+    /// <returns>Their files, or why one of them could not be written.</returns>
+    Result<IReadOnlyList<string>> Keep(IReadOnlyList<PartSheet> parts);
 
     /// <summary>Closes a house file that was opened or made here.</summary>
     void Close(Scribe scribe);

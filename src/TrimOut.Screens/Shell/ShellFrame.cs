@@ -37,14 +37,17 @@ internal static class ShellFrame
             : context.LastSaved is { } at ? string.Create(CultureInfo.InvariantCulture, $"saved {at:HH:mm}")
             : shell.Open is null ? "" : "all saved";
         var where = context.Where.Length == 0 ? "" : $"  {Path.GetFileName(context.Where)}";
-        var right = saved + where + " ";
         var x = all.Put(1, 0, "TrimOut", Tone.Bar);
         var left = (shell.Open is null ? "" : $"  {context.House.Name}") + $"  {context.Glyphs.Arrow} {shell.Screen.Title}";
-        var room = Math.Max(0, all.Width - x - TextWidth.Of(right) - 1);
-        all.PutFit(x, 0, room, left, Tone.Bar);
-        if (shell.Open is not null && WaitingLine.OnTop(context.Report) is { Length: > 0 } waiting && TextWidth.Of(left) + 2 + TextWidth.Of(waiting) <= room)
-            all.Put(x + TextWidth.Of(left) + 2, 0, waiting, Tone.Key);
+        // What waits goes before the file's name, which stands at the foot of the job sheet as well.
+        var waiting = shell.Open is null ? [] : WaitingLine.OnTop(context.Report);
+        var (said, right) = waiting.Select(w => (w, saved + where + " ")).Concat(waiting.Select(w => (w, saved + " ")))
+            .FirstOrDefault(t => TextWidth.Of(left) + 2 + TextWidth.Of(t.Item1) <= Room(t.Item2), ("", saved + where + " "));
+        all.PutFit(x, 0, Room(right), left, Tone.Bar);
+        all.Put(x + TextWidth.Of(left) + 2, 0, said, Tone.Key);
         all.PutRight(0, right, Tone.Bar);
+
+        int Room(string behind) => Math.Max(0, all.Width - x - TextWidth.Of(behind) - 1);
     }
 
     /// <summary>What is understood so far, and above it the field where the screen has none of its own.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrimOut.Core.Checks;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
@@ -135,7 +136,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             WindowDrawing.Draw(area.Rows(y + 1, Math.Min(16, area.Height - y - 1)), of, context.Glyphs);
     }
 
-    /// <summary>How much is wrong with the unit, above its steps: what is said of it below may find no room.</summary>
+    /// <summary>How much is wrong with the unit, or how many checks wait, above its steps: what is said of it below may find no room.</summary>
     private static void DrawCounts(Area line, Unit unit, ScreenContext context)
     {
         var x = 0;
@@ -146,6 +147,8 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         }
         if (x > 0)
             line.PutFit(x, 0, line.Width - x, "f goes to the worst", Tone.Dim);
+        else if (Waiting.Of(context.Report.MissingAbout(unit)) is { None: false } waiting)
+            line.PutFit(0, 0, line.Width, $"{waiting}: m", Tone.Caution);
     }
 
     private static int DrawStep(Area area, int y, Subject subject, Step step, ScreenContext context, Typing? typing)

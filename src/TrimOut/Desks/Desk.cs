@@ -76,7 +76,12 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
     public IReadOnlyList<Result<PartSheet>> Kit => [.. PartFolder.In(UserFolder.Kit).Select(p => p.Part)];
 
     /// <inheritdoc/>
-    public Result<string> Keep(PartSheet part) => PartFolder.Write(UserFolder.Kit, part);
+    public Result<IReadOnlyList<string>> Keep(IReadOnlyList<PartSheet> parts)
+    {
+        var kept = new PartsKept(UserFolder.Kit);
+        return parts.Aggregate<PartSheet, Result<IReadOnlyList<string>>>(Array.Empty<string>(),
+            (files, part) => files.Then(before => kept.Write(part).Then<IReadOnlyList<string>>(file => (string[])[.. before, file])));
+    }
 
     /// <inheritdoc/>
     public Result<Scribe> Create(string name, DisplayUnits units, IReadOnlyCollection<PartSheet> kit) =>

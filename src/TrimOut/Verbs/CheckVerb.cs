@@ -42,6 +42,9 @@ internal static class CheckVerb
         foreach (var missing in report.Missing)
             text.Append(CultureInfo.InvariantCulture,
                 $"missing {report.House.NameOf(missing.Subject)}: {missing.NotChecked.Missing.In(report.House)} [{missing.Check.Id}]\n");
+        if (report.WaitingForSheets is { None: false } sheets)
+            text.Append(CultureInfo.InvariantCulture, $"{NumberText.Counted(sheets.Checks, "check waits", "checks wait")} for "
+                + $"{NumberText.Counted(sheets.Facts, "value")} of makers' sheets: trimout kit lists the parts\n");
         text.Append(CultureInfo.InvariantCulture,
             $"{NumberText.Counted(report.OpenStops.Count(), "open stop")}, {NumberText.Counted(report.Findings.Length, "finding")}, " +
                 $"{report.Missing.Length} not checked, {report.Passed} fine\n");

@@ -44,12 +44,20 @@ internal static class KitVerb
         {
             var look = Look.By(parsed);
             var house = look.At(parsed.GetRequiredValue(path)).House;
-            var parts = Parts(house).Where(p => parsed.GetValue(name) is not { } only || Core.SameName.Comparer.Equals(house.NameOf(p), only))
-                .Select(p => PartSheet.Of(house, p)).Where(p => !p.Values.IsEmpty).ToList();
-            foreach (var part in parts)
-                Console.Out.WriteLine(PartFolder.Write(parsed.GetValue(folder)!, part).OrEnd(ExitCode.Disk));
-            if (parts.Count == 0)
-                Common.Say("There is no such part with a value.");
+            var found = Parts(house).Where(p => parsed.GetValue(name) is not { } only || Core.SameName.Comparer.Equals(house.NameOf(p), only))
+                .ToLookup(BlankKit.IsMore);
+            var kept = new PartsKept(parsed.GetValue(folder)!);
+            foreach (var part in found[true].Select(p => PartSheet.Of(house, p)))
+            {
+                Console.Out.WriteLine(kept.Write(part).OrEnd(ExitCode.Disk));
+                if (kept.Older is { } older)
+                    Common.Say($"Another text of {part.Name} was there: kept as {older}.");
+            }
+            List<string> left = [.. found[false].Where(p => !SheetValues.IsNoCover(house, p)).Select(house.NameOf)];
+            if (left.Count > 0)
+                Common.Say($"Not kept, for nothing was read off a sheet: {string.Join(", ", left)}.");
+            else if (found.Count == 0)
+                Common.Say("There is no such part.");
             return look.End(ExitCode.Fine);
         });
         return verb;
@@ -79,10 +87,15 @@ internal static class KitVerb
                     Common.Say(draft.Reason!);
                     return ExitCode.Fine;
                 }
-                var (come, go) = TakePart.Effect(CheckReport.Of(scribe.House), draft.Value);
-                foreach (var finding in come)
-                    Common.Say($"Then found: {scribe.House.NameOf(finding.Subject)}: {finding.Found.Message.In(scribe.House)}");
-                Common.Say($"{NumberText.Counted(come.Length, "finding comes", "findings come")}, {NumberText.Counted(go.Length, "goes", "go")}.");
+                var notHeld = part.Values.Count(v => !v.Held);
+                if (notHeld > 0)
+                    Common.Say($"{NumberText.Counted(notHeld, "value is", "values are")} taken as not checked against a sheet. "
+                        + $"A file says who checked its values and when: {AboutSheet.HeldBy}, {AboutSheet.HeldOn}.");
+                var effect = TakePart.Effect(CheckReport.Of(scribe.House), draft.Value);
+                foreach (var (said, finding) in effect.Come.Select(f => ("Then found", f))
+                    .Concat(effect.Reopen.Select(f => ("Waived, and then open again", f))))
+                    Common.Say($"{said}: {scribe.House.NameOf(finding.Subject)}: {finding.Found.Message.In(scribe.House)}");
+                Common.Say(effect.ToString());
                 Common.Say(parsed.GetValue(dry) ? "Nothing was taken: this was a try." : $"Saved: {scribe.Record(draft.Value).OrEnd(ExitCode.Disk).What}.");
                 return ExitCode.Fine;
             }

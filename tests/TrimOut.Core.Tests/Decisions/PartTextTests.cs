@@ -44,7 +44,54 @@ public class PartTextTests
     [InlineData("trimout-part: 1\nkind: covering-kind\nname: K\ntube: 40", "no unit")]
     [InlineData("trimout-part: 1\nkind: hub-type\nname: H\ndevices: 4\ndevices: 5", "twice")]
     [InlineData("trimout-part: 1\nkind: hub-type\ndevices: 4", "no name")]
+    [InlineData("trimout-part: 1\nkind: hub-type\nname: H\nkind: hub-type\ndevices: 4", "Line 4: kind stands there twice")]
+    [InlineData("trimout-part: 1\nkind: panel-type\nname: P\nkind: hub-type\ndevices: 4", "Line 4: kind stands there twice")]
+    [InlineData("trimout-part: 1\nkind: hub-type\nname: H\nname: I", "Line 4: name stands there twice")]
+    [InlineData("trimout-part: 1\nkind: hub-type\nname: H\nheld-by: Ash\nheld-by: Bo", "Line 5: held-by stands there twice")]
     public void WhatCanNotBeReadIsRefusedByItsLine(string text, string said) => Assert.Contains(said, PartText.Read(text).Reason!, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("held-by: Ash\n")]
+    [InlineData("held-on: 2026-03-02\n")]
+    public void AFileThatDoesNotSayWhoHeldItAndWhenHoldsNothing(string about) => Assert.DoesNotContain(
+        PartText.Read($"trimout-part: 1\nkind: panel-type\nname: P\n{about}\noutputs: 7\n").Value.Values, v => v.Held);
+
+    [Fact]
+    public void WhatIsNotUtf8IsRefusedByItsLine()
+    {
+        Assert.StartsWith("Line 4 is not UTF-8. ", PartText.Read([.. "trimout-part: 1\nkind: hub-type\n# a remark: é\nname: "u8, 0xE9, .. "\n"u8]).Reason!,
+            StringComparison.Ordinal);
+        Assert.Equal("Hub é", PartText.Read([0xEF, 0xBB, 0xBF, .. "trimout-part: 1\r\nkind: hub-type\r\nname: Hub é"u8]).Value.Name);
+    }
+
+    [Fact]
+    public void WhoeverHasALongNameIsKeptAsFarAsTheSheetHasRoom()
+    {
+        var job = BlankHouse.With();
+        var scribe = new Scribe(new MemoryStore("laptop", job.Scribe.Log.Changes), TimeProvider.System, new string('x', 60));
+        scribe.Record(KitCheck.ReadOff(scribe.House, job.Part(ItemKind.HubType, "Hub"), HubTypeFacts.Devices, "21").Value);
+        var read = PartText.Read(PartText.Write(PartSheet.Of(scribe.House, scribe.House.ItemsOf(ItemKind.HubType).Single())));
+        Assert.Equal(new string('x', 40), read.Value.About[AboutSheet.HeldBy]);
+    }
+
+    [Fact]
+    public void AWaivedFindingWhoseFiguresAPartChangesIsSaidToOpenAgain()
+    {
+        var job = new TestJob().Add(ItemKind.Panel, "A").Window("W01").Say("W01", UnitFacts.Power, "panel").Say("W01", RunFacts.Panel, "A")
+            .Say("W01", RunFacts.Output, "12");
+        job.Do(PunchList.Waive(job.Report.Findings.Single(f => f.Check.Id == "output-past-panel"), job.House, "it has a second row", "A"));
+        var type = job.House.ItemsOf(ItemKind.PanelType).Single();
+        var newer = PartText.Read(PartText.Write(PartSheet.Of(job.House, type)).Replace("outputs: 10", "outputs: 8", StringComparison.Ordinal)).Value;
+        var effect = TakePart.Effect(job.Report, TakePart.Into(job.House, newer).Value);
+        Assert.Equal("output-past-panel", Assert.Single(effect.Reopen).Check.Id);
+        Assert.Equal("0 findings come, 1 waived one opens again, 0 go.", effect.ToString());
+    }
+
+    [Fact]
+    public void TwoFilesOfOnePartBeginNoHouse() => Assert.Equal("Two files of the kit are one panel type, Panel. Move one of them elsewhere.",
+        NewHouse.Begin("Twice", DisplayUnits.Inches,
+            [PartText.Read(Panel).Value, PartText.Read(Panel.Replace("name: Panel", "name: PANEL", StringComparison.Ordinal)).Value]).Reason);
 
     [Fact]
     public void ANewerEditionShowsWhatItChangesAndWhatTheChecksThenSay()
@@ -55,8 +102,8 @@ public class PartTextTests
         var newer = PartText.Read(PartText.Write(PartSheet.Of(job.House, type)).Replace("outputs: 10", "outputs: 8", StringComparison.Ordinal)).Value;
         var change = Assert.Single(TakePart.Changes(job.House, newer));
         Assert.Equal((PanelTypeFacts.Outputs, "10", "8"), (change.Fact, change.Was, change.Becomes));
-        var (come, _) = TakePart.Effect(job.Report, TakePart.Into(job.House, newer).Value);
-        Assert.Equal("output-past-panel", Assert.Single(come).Check.Id);
+        var effect = TakePart.Effect(job.Report, TakePart.Into(job.House, newer).Value);
+        Assert.Equal("output-past-panel", Assert.Single(effect.Come).Check.Id);
         // Nothing was taken yet, and a blank of the file takes nothing away.
         Assert.Equal("10", job.House.ItemsOf(ItemKind.PanelType).Single().Latest(PanelTypeFacts.Outputs)!.Stored);
         Assert.Equal(type.Id, newer.In(job.House)!.Id);

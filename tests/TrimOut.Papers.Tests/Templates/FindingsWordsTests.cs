@@ -68,7 +68,7 @@ public partial class FindingsWordsTests
         var said = data.Report.Findings.SelectMany(f => new[] { f.Found.Message, f.Found.Mend }).Concat(data.Report.Missing.Select(m => m.NotChecked.Missing))
             .ToList();
         Assert.NotEmpty(said);
-        Assert.All(said, s => Assert.Matches("^(mm|m|V|A|x|AWG|C[LM][A-Z0-9]*|PLTC|[^A-Za-z])*$", Without(typed, Worded().Replace(s.For(reader), " "))));
+        Assert.All(said, s => Assert.Matches("^(mm|m|V|A|s|x|AWG|C[LM][A-Z0-9]*|PLTC|[^A-Za-z])*$", Without(typed, Worded().Replace(s.For(reader), " "))));
         Assert.All(data.Report.Findings.Select(f => f.Subject).Concat(data.Report.Missing.Select(m => m.Subject)),
             i => Assert.Matches("^[^A-Za-z]*$", Without(typed, Worded().Replace(data.House.NameOf(i, reader.Words), " "))));
     }

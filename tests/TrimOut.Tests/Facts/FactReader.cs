@@ -33,8 +33,9 @@ internal sealed record FactReader(string Sort, string Name, Func<Scribe, IReadOn
 {
     private static readonly DateOnly Day = new(2026, 3, 14);
 
-    /// <summary>Checks that ask of any fact whether something is there, whatever it says: to be asked by them is no use.</summary>
-    private static readonly Type[] AskAnyFact = [typeof(StepWithoutEvidence), typeof(KitUnchecked), typeof(ValuesDisagree), typeof(RemovedWhileWorkedOn)];
+    /// <summary>Checks that ask of any fact whether something is there, or is not too odd: to be asked by them is no use.</summary>
+    private static readonly Type[] AskAnyFact =
+        [typeof(StepWithoutEvidence), typeof(KitUnchecked), typeof(SheetValueUnusual), typeof(ValuesDisagree), typeof(RemovedWhileWorkedOn)];
 
     /// <summary>All of them. Sheets, the kit's screen, the history and imports show any fact there is, and are none.</summary>
     public static IReadOnlyList<FactReader> All { get; } =

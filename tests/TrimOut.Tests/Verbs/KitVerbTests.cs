@@ -1,3 +1,6 @@
+using TrimOut.Core.Kits;
+using TrimOut.Desks;
+
 namespace TrimOut.Tests.Verbs;
 
 public sealed class KitVerbTests : IDisposable
@@ -39,6 +42,44 @@ public sealed class KitVerbTests : IDisposable
         Assert.Contains("this was a try", tried.Error, StringComparison.Ordinal);
         Assert.Contains("Saved: ", _run.Run("kit-in", next, panel).Error, StringComparison.Ordinal);
         Assert.Empty(_run.Run("kit-in", next, panel).Output);
+    }
+
+    [Fact]
+    public void PartsWhoseNamesMakeOneFileNameGetAFileEach()
+    {
+        var (house, kit) = (Path.Combine(_folder, "named.trimout"), Path.Combine(_folder, "kit"));
+        _run.Run("new", house);
+        string[] names = ["A/B", "A B", "A.B", "CON", "nul.", "..", "é", new string('ü', 40)];
+        foreach (var name in names)
+        {
+            var file = Path.Combine(_folder, "one" + PartFolder.Ending);
+            File.WriteAllText(file, $"trimout-part: 1\nkind: hub-type\nname: {name}\nheld-by: Ash\nheld-on: 2026-03-02\ndevices: 7\n");
+            Assert.Equal(0, _run.Run("kit-in", house, file).Code);
+        }
+        Assert.Equal(0, _run.Run("kit-out", house, "--kit", kit).Code);
+        var again = _run.Run("kit-out", house, "--kit", kit);
+        Assert.DoesNotContain("Another text", again.Error, StringComparison.Ordinal);
+        Assert.Equal(names.Order(StringComparer.Ordinal),
+            PartFolder.In(kit).Select(p => p.Part.Value.Name).Order(StringComparer.Ordinal));
+        Assert.Equal(names.Length, Directory.GetFiles(kit).Length);
+    }
+
+    [Fact]
+    public void PartsWhoseNamesDifferOnlyByCaseAreBothKept()
+    {
+        var kept = new PartsKept(Path.Combine(_folder, "kit"));
+        PartSheet Hub(string name) => PartText.Read($"trimout-part: 1\nkind: hub-type\nname: {name}\ndevices: 7\n").Value;
+        Assert.Equal(["Hub", "HUB"], new[] { kept.Write(Hub("Hub")).Value, kept.Write(Hub("HUB")).Value }.Select(f => PartFolder.Read(f).Value.Name));
+    }
+
+    [Fact]
+    public void WhatNobodyReadIsNotKeptAndSaidSo()
+    {
+        var house = Path.Combine(_folder, "blank.trimout");
+        _run.Run("new", house);
+        var ended = _run.Run("kit-out", house, "--kit", Path.Combine(_folder, "kit"));
+        Assert.Empty(ended.Output);
+        Assert.Contains("Not kept, for nothing was read off a sheet: Roller, Cellular, ", ended.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -4,20 +4,28 @@ using TrimOut.Core.Units;
 namespace TrimOut.Core.Facts.Forms;
 
 /// <summary>A length within bounds: stored in millimetres with the unit written out.</summary>
-internal sealed class LengthForm(Length least, Length most, LengthScale scale) : Form<Length>
+/// <param name="least">The least that can be typed.</param>
+/// <param name="most">The most that can be typed.</param>
+/// <param name="scale">Whether it is of an opening or of a run.</param>
+/// <param name="alsoStored">Whether the bounds hold for what comes with a file too, and what is past them does not count.</param>
+internal sealed class LengthForm(Length least, Length most, LengthScale scale, bool alsoStored = false) : Form<Length>
 {
     public override string Hint => scale == LengthScale.Run ? "62 ft, 18.9 m" : "45 1/2, 3'-9 1/2\", 1156 mm";
 
-    public override Result<Length> Read(string typed, House house) => LengthText.Read(typed, house.DisplayUnits, scale).Then<Length>(length =>
-        length < least
-            ? new Refusal($"{length.Show(house.DisplayUnits, scale)} is too short: the least that makes sense here is {least.Show(house.DisplayUnits, scale)}.")
-        : length > most
-            ? new Refusal($"{length.Show(house.DisplayUnits, scale)} is too long: the most that makes sense here is {most.Show(house.DisplayUnits, scale)}.")
-        : length);
+    public override Result<Length> Read(string typed, House house) =>
+        LengthText.Read(typed, house.DisplayUnits, scale).Then(length => Bounded(length, house.DisplayUnits));
 
     public override string Write(Length value) => NumberText.Plain(value.Millimetres) + " mm";
 
-    public override Result<Length> Decode(string stored) => LengthText.Read(stored, DisplayUnits.Millimetres);
+    public override Result<Length> Decode(string stored) => LengthText.Read(stored, DisplayUnits.Millimetres)
+        .Then(length => alsoStored ? Bounded(length, DisplayUnits.Millimetres) : length);
 
     public override string Show(Length value, House house) => value.Show(house.DisplayUnits, scale);
+
+    private Result<Length> Bounded(Length length, DisplayUnits units) =>
+        length < least
+            ? new Refusal($"{length.Show(units, scale)} is too short: the least that makes sense here is {least.Show(units, scale)}.")
+        : length > most
+            ? new Refusal($"{length.Show(units, scale)} is too long: the most that makes sense here is {most.Show(units, scale)}.")
+        : length;
 }

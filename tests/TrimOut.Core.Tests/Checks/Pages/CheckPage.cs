@@ -86,7 +86,7 @@ internal static class CheckPage
     private static void AppendFound(StringBuilder page, House house, Item subject, Outcome.Found found)
     {
         page.Append(CultureInfo.InvariantCulture, $"> **{Prose(house.NameOf(subject))}:** {Prose(found.Message.In(house))}\n>\n");
-        page.Append(CultureInfo.InvariantCulture, $"> **Mend:** {Prose(found.Mend.In(house))}\n");
+        page.Append(CultureInfo.InvariantCulture, $"> **Fix:** {Prose(found.Mend.In(house))}\n");
         if (found.Working is { } working)
             page.Append(CultureInfo.InvariantCulture, $">\n> {Figures(working)}\n");
         page.Append('\n');

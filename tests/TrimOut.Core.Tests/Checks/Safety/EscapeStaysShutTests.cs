@@ -18,14 +18,14 @@ public class EscapeStaysShutTests
     public void WhatCanBeOpenedWithoutPowerIsFine(string without) => Without(without).Say("W01", WindowFacts.Escape, "yes").Fine(Check, "W01");
 
     [Fact]
-    public void AWindowThatIsNoWayOfEscapeIsFine() => Without("stays put").Say("W01", WindowFacts.Escape, "no").Fine(Check, "W01");
+    public void AWindowThatIsNoEscapeWindowIsFine() => Without("stays put").Say("W01", WindowFacts.Escape, "no").Fine(Check, "W01");
 
     [Fact]
     public void ABatteryOfItsOwnIsFine() => Without("stays put").Say("W01", WindowFacts.Escape, "yes").Say("W01", UnitFacts.Power, "battery")
         .Fine(Check, "W01");
 
     [Fact]
-    public void WhatStaysShutIsAStop() => Assert.Equal("W01 is a way of escape, and Roller stays where it is when the power fails.",
+    public void WhatStaysShutIsAStop() => Assert.Equal("W01 is an escape window, and Roller stays where it is when the power fails.",
         Without("stays put").Say("W01", WindowFacts.Escape, "yes").Fault(Check, "W01").Message);
 
     [Fact]

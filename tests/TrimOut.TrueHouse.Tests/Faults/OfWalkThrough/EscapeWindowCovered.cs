@@ -3,10 +3,10 @@ using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfWalkThrough;
 
-/// <summary>A window that is a way of escape gets a covering that stays shut without power.</summary>
+/// <summary>An escape window gets a covering that stays shut without power.</summary>
 public sealed class EscapeWindowCovered : Fault
 {
-    public override string Goes => "a window that is a way of escape gets a covering that stays shut without power";
+    public override string Goes => "an escape window gets a covering that stays shut without power";
 
     public override string Costs => "a way out that is closed in a fire";
 
