@@ -27,17 +27,30 @@ internal sealed class Svg(double width, double height)
     }
 
     /// <summary>A box.</summary>
-    public Svg Box(double x, double y, double wide, double high, Pen pen = Pen.Thin, Fill fill = Fill.None)
+    /// <param name="x">Left.</param>
+    /// <param name="y">Top.</param>
+    /// <param name="wide">Width.</param>
+    /// <param name="high">Height.</param>
+    /// <param name="pen">Its edge.</param>
+    /// <param name="fill">Its inside.</param>
+    /// <param name="part">What it stands for, in one word of ours, for whoever reads the drawing back; null for nothing.</param>
+    public Svg Box(double x, double y, double wide, double high, Pen pen = Pen.Thin, Fill fill = Fill.None, string? part = null)
     {
-        _shapes.Append("<rect x=\"").Number(x).Append("\" y=\"").Number(y).Append("\" width=\"").Number(wide).Append("\" height=\"").Number(high)
+        _shapes.Append("<rect").Part(part).Append(" x=\"").Number(x).Append("\" y=\"").Number(y).Append("\" width=\"").Number(wide).Append("\" height=\"").Number(high)
             .Append(Shade(fill));
         return End(pen);
     }
 
     /// <summary>A circle.</summary>
-    public Svg Circle(double x, double y, double radius, Pen pen = Pen.Thin, Fill fill = Fill.None)
+    /// <param name="x">Its middle across.</param>
+    /// <param name="y">Its middle down.</param>
+    /// <param name="radius">Its radius.</param>
+    /// <param name="pen">Its edge.</param>
+    /// <param name="fill">Its inside.</param>
+    /// <param name="part">What it stands for, in one word of ours, for whoever reads the drawing back; null for nothing.</param>
+    public Svg Circle(double x, double y, double radius, Pen pen = Pen.Thin, Fill fill = Fill.None, string? part = null)
     {
-        _shapes.Append("<circle cx=\"").Number(x).Append("\" cy=\"").Number(y).Append("\" r=\"").Number(radius).Append(Shade(fill));
+        _shapes.Append("<circle").Part(part).Append(" cx=\"").Number(x).Append("\" cy=\"").Number(y).Append("\" r=\"").Number(radius).Append(Shade(fill));
         return End(pen);
     }
 
