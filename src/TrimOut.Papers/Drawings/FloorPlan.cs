@@ -11,6 +11,7 @@ internal static class FloorPlan
     private const double Width = 676;
     private const double Gap = 12;
     private const double PerWindow = 42;
+    private const double NameSize = 11;
 
     private enum Edge
     {
@@ -46,7 +47,8 @@ internal static class FloorPlan
         foreach (var room in floor.Rooms)
         {
             var windows = AlongTheWalls(room).ToLookup(EdgeOf);
-            var wide = Math.Min(Width - 4, Math.Max(160, 36 + PerWindow * Math.Max(windows[Edge.Top].Count(), windows[Edge.Bottom].Count())));
+            var wide = Math.Min(Width - 4, Math.Max(Math.Max(160, Svg.WidthOf(room.Name, NameSize, bold: true) + 2 * BesideName(windows)),
+                36 + PerWindow * Math.Max(windows[Edge.Top].Count(), windows[Edge.Bottom].Count())));
             var high = Math.Max(96, 56 + 18 * Math.Max(windows[Edge.Left].Count(), windows[Edge.Right].Count()));
             if (x > 2 && x + wide > Width)
                 (x, y, rowHigh) = (2, y + rowHigh + Gap, 0);
@@ -64,8 +66,7 @@ internal static class FloorPlan
     private static void Draw(Svg svg, Room room, double x, double y, double wide, double high, ILookup<Edge, Window> windows)
     {
         svg.Box(x, y, wide, high)
-            .Text(x + wide / 2, y + high / 2 + 4, room.Name, Anchored.Middle, 11,
-            wide - 8 - (windows[Edge.Left].Any() || windows[Edge.Right].Any() ? 72 : 0), bold: true);
+            .Text(x + wide / 2, y + high / 2 + 4, room.Name, Anchored.Middle, NameSize, wide - 2 * BesideName(windows), bold: true);
         foreach (var side in windows)
         {
             var count = side.Count();
@@ -91,6 +92,9 @@ internal static class FloorPlan
             }
         }
     }
+
+    /// <summary>What tags take away from the name of a room on each side.</summary>
+    private static double BesideName(ILookup<Edge, Window> windows) => windows[Edge.Left].Any() || windows[Edge.Right].Any() ? PerWindow + 10 : 6;
 
     /// <summary>The units of a window in short: W07 for one alone, W08A-B for two.</summary>
     private static string UnitsOf(Window window) => window.Units.Length > 1 ? $"{window.Units[0].Tag}–{window.Units[^1].Tag[^1]}" : window.Tag;

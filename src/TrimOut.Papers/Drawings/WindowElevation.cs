@@ -12,9 +12,12 @@ internal static class WindowElevation
     private const double Margin = 36;
     private const double Above = 18;
     private const double MostWide = 300;
-    private const double LeastWide = 200;
     private const double MostHigh = 100;
     private const double LegendLine = 12;
+    private const double LegendSize = 9.5;
+
+    /// <summary>As much as a page takes; only a tag or a name that fills a line is cut.</summary>
+    private const double MostLegend = 640;
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Window window) =>
@@ -27,12 +30,10 @@ internal static class WindowElevation
         var scale = Math.Min(MostWide / (layout.To - layout.From), MostHigh / (layout.High - layout.Top));
         var (left, top) = (Margin - layout.From * scale, Above - layout.Top * scale);
         var (wide, high) = (layout.Wide * scale, layout.High * scale);
-        var legend = Legend(window).ToList();
-        if (!layout.ToScale)
-            legend.Add(Ours("Not measured yet: not to scale."));
+        var legend = Legend(window).Concat(layout.ToScale ? [] : [Ours("Not measured yet: not to scale.")]).Select(l => l.Plain(words)).ToList();
         var widths = window.Mount == Mount.Outside || window.Units.Length > 1;
         var below = top + high + (widths ? 50 : 26);
-        var svg = new Svg(Math.Max(left + layout.To * scale + 90, LeastWide), below + 10 + LegendLine * legend.Count + 6);
+        var svg = new Svg(Math.Max(left + layout.To * scale + 90, 4 + legend.Select(l => Math.Min(Svg.WidthOf(l, LegendSize), MostLegend)).DefaultIfEmpty().Max()), below + 10 + LegendLine * legend.Count + 6);
         svg.Box(left, top, wide, high, Pen.Thick, part: "opening");
         foreach (var unit in layout.Units)
             Unit(svg, unit, left, top, high, scale);
@@ -46,7 +47,7 @@ internal static class WindowElevation
         svg.Across(left, left + wide, below, Figure(window.KnownWidth, window.House, words));
         svg.Down(left + Math.Max(layout.To, layout.Wide) * scale + 22, top, top + high, Figure(window.KnownHeight, window.House, words));
         foreach (var (line, text) in legend.Index())
-            svg.Text(2, below + 10 + LegendLine * (line + 1), text.Plain(words), size: 9.5, room: svg.Width - 4);
+            svg.Text(2, below + 10 + LegendLine * (line + 1), text, size: LegendSize, room: svg.Width - 4);
         return svg;
     }
 
@@ -78,8 +79,8 @@ internal static class WindowElevation
         {
             yield return Ours($"{unit.Tag}: lead (wedge) {unit.Entry(UnitFacts.LeadSide)}, tail {Show(unit.Run?.TailAtWindow, unit.House)}");
             yield return unit.OnPanel
-                ? Ours($"entry (dot) {Show(unit.EntryAlong, unit.House)} from the left of the opening, {unit.Entry(UnitFacts.EntryBelowHead)} below the head, " +
-                    $"{unit.Entry(UnitFacts.EntryBack)} back")
+                ? Ours($"entry (dot) {Show(unit.EntryAlong, unit.House)} from the left of the opening, {Show(unit.EntryBelowHead, unit.House)} down, " +
+                    $"{Show(unit.EntryBack, unit.House)} back")
                 : Ours($"power: {unit.Entry(UnitFacts.Power)}");
         }
     }

@@ -46,6 +46,11 @@ public class DrawnPlacesTests
         Assert.All(SampleJobs.Names.SelectMany(n => SampleJobs.Data(n).House.Windows), w => Assert.DoesNotContain("stroke-dasharray",
             WindowElevation.Of(w, Words.English).Render("x"), StringComparison.Ordinal));
 
+    [Fact]
+    public void NothingThatASampleDrawsOfAWindowIsCut() =>
+        Assert.All(SampleJobs.Names.SelectMany(n => SampleJobs.Data(n).House.Windows), w => Assert.DoesNotContain("…",
+            WindowElevation.Of(w, Words.English).Render("x"), StringComparison.Ordinal));
+
     private static void AllAreWhereTheyAre(House house)
     {
         var windows = house.Windows.Where(w => w is { KnownWidth: not null, KnownHeight: not null, Units.Length: > 0 }).ToList();

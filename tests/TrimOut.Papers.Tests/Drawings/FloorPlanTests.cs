@@ -51,7 +51,7 @@ public class FloorPlanTests
     private static (string Text, double Left, double Right, double Top, double Bottom) Box(XElement text)
     {
         var size = Of(text, "font-size");
-        var wide = Svg.WidthOf(text.Value, size);
+        var wide = Svg.WidthOf(text.Value, size, (string?)text.Attribute("font-weight") == "bold");
         var left = Of(text, "x") - (string?)text.Attribute("text-anchor") switch { "middle" => wide / 2, "end" => wide, _ => 0 };
         return (text.Value, left, left + wide, Of(text, "y") - size * 0.7, Of(text, "y"));
     }
