@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
@@ -14,7 +15,10 @@ internal static class HangSheet
 {
     public static Paper Paper { get; } = new("hang-sheet", "Hang sheet", "the crew", "Room by room: which unit hangs where and how, with boxes to tick.",
         ShortCover.Write,
-        new Section("before", "Before you start", Before), new Section("rooms", "Room by room", Rooms));
+        new Section("before", "Before you start", Before), new Section("rooms", "Room by room", Rooms))
+    {
+        Warns = OpenStops.Of(Phase.Measure, Phase.Receive, Phase.Hang),
+    };
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Panel off at its breaker while leads are brought out and spliced."),
