@@ -1,6 +1,7 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Papers.BinderSections;
+using TrimOut.Papers.Writing;
 
 namespace TrimOut.Papers;
 
@@ -16,6 +17,7 @@ public static class Binder
         WhoDidWhat.Section, SignOff.Section)
     {
         HasContents = true,
+        Warns = OpenStops.Draft,
     };
 
     /// <summary>The binder as Markdown: CommonMark with pipe tables.</summary>

@@ -39,6 +39,9 @@ public sealed class Paper
 
     internal bool HasContents { get; init; }
 
+    /// <summary>What it says at its head of what is still wrong; null for nothing.</summary>
+    internal Action<MarkdownWriter, PaperData>? Warns { get; init; }
+
     internal IReadOnlyList<Section> Sections => _sections;
 
     /// <summary>The paper.</summary>
@@ -50,7 +53,7 @@ public sealed class Paper
         var drawings = new SortedDictionary<string, string>(StringComparer.Ordinal);
         if (template is not null)
             return new WrittenPaper(Id, $"{template.Words.Of(Title)}: {data.House.NameOf(data.House.Job, template.Words.Of)}", template.Words.Language,
-                Doubt.On(template.Fill(this, data, drawings), data, template.Words), drawings);
+                WithHead(template.Fill(this, data, drawings), data, template.Words), drawings);
         var to = NewWriter(data, Words.English, drawings).Heading(1, $"{Inline.Ours(Title)}: {data.House.Name}");
         _cover(to, data);
         var sections = _sections.Where(s => !(s.NotForOwner && data.OwnerOnly)).ToList();
@@ -62,7 +65,18 @@ public sealed class Paper
             to.Heading(2, section.Title);
             section.Write(to, data);
         }
-        return new WrittenPaper(Id, $"{Title}: {data.House.Name}", Words.English.Language, Doubt.On(to.ToString(), data, Words.English), drawings);
+        return new WrittenPaper(Id, $"{Title}: {data.House.Name}", Words.English.Language, WithHead(to.ToString(), data, Words.English), drawings);
+    }
+
+    /// <summary>The paper with what its reader has to know first below its title, whatever template it is written by.</summary>
+    internal string WithHead(string markdown, PaperData data, Words words)
+    {
+        var head = new MarkdownWriter(words, "", []);
+        Doubt.Say(head, data);
+        Warns?.Invoke(head, data);
+        var said = head.ToString();
+        var title = markdown.StartsWith("# ", StringComparison.Ordinal) ? markdown.IndexOf('\n', StringComparison.Ordinal) + 1 : 0;
+        return said.Length == 0 ? markdown : title > 0 ? $"{markdown[..title]}\n{said}{markdown[title..]}" : $"{said}\n{markdown}";
     }
 
     internal const string ContentsIntro = "What stands in this paper:";

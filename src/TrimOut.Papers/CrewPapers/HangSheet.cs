@@ -1,5 +1,8 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
@@ -12,7 +15,10 @@ internal static class HangSheet
 {
     public static Paper Paper { get; } = new("hang-sheet", "Hang sheet", "the crew", "Room by room: which unit hangs where and how, with boxes to tick.",
         ShortCover.Write,
-        new Section("before", "Before you start", Before), new Section("rooms", "Room by room", Rooms));
+        new Section("before", "Before you start", Before), new Section("rooms", "Room by room", Rooms))
+    {
+        Warns = OpenStops.Of(Phase.Measure, Phase.Receive, Phase.Hang),
+    };
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Panel off at its breaker while leads are brought out and spliced."),
@@ -40,9 +46,16 @@ internal static class HangSheet
             Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.Shown(UnitFacts.Setback) ?? u.Kind?.Shown(CoveringKindFacts.Setback) ?? Blank,
             Ours(u.NeedsCentreSupport ? "yes" : "no"))));
+        to.Table(["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Centre support, middle", "Right bracket", "Unit ends", "Cable comes out"],
+            units.Select(u => AlongOpening.Of(u) is var along ? Row(u.Tag, Shown(along.From, u), Shown(along.LeftBracket, u), Shown(along.Centre, u),
+                Shown(along.RightBracket, u), Shown(along.To, u), u.OnPanel ? Shown(u.EntryAlong, u) : Dash) : []));
         to.Table(
             ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves freely", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
             units.Select(u => Row(u.Tag, Box, u.OnPanel ? Box : Dash, Box, Box, Blank,
                 u.EntryOrBlank(UnitFacts.FreeCord), u.EntryOrBlank(UnitFacts.CordHeldBy), u.EntryOrBlank(UnitFacts.CordConfirmedBy), Blank)));
     }
+
+    private static Inline Shown(Length? length, Unit unit) => (length?.ShowRounded(unit.House.DisplayUnits)).FigureOrDash();
+
+    private static Inline Shown(Stretch? stretch, Unit unit) => stretch is { } some ? Ours($"{Shown(some.From, unit)} to {Shown(some.To, unit)}") : Dash;
 }

@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
@@ -15,7 +16,10 @@ internal static class PullSheet
     { get; } = new("pull-sheet", "Pull sheet", "the crew", "Which cable goes where, how long, what is written on it, and how boxes are cut.",
         ShortCover.Write,
         new Section("before", "Before you start", Before), new Section("runs", "Home runs", Runs), new Section("ends", "Ends and first test", Ends),
-        new Section("riser", "Riser", Risers), new Section("cable", "Cable needed", Cable), CutList.Section);
+        new Section("riser", "Riser", Risers), new Section("cable", "Cable needed", Cable), CutList.Section)
+    {
+        Warns = OpenStops.Of(Phase.WalkThrough, Phase.RoughIn),
+    };
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Look before you drill: pipes, mains, and what holds the house up. How large a hole may be is for the builder to say."),
@@ -33,9 +37,9 @@ internal static class PullSheet
         "No home runs yet.");
 
     private static void Ends(MarkdownWriter to, PaperData data) => to.Table(
-        ["Unit", "Label, both ends", "Tail at window, at least", "Tail left", "Tail at panel", "Spare cables", "Loop expected", "Loop read", "Picture"],
+        ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail left", "Tail at panel", "Spare cables", "Loop expected", "Loop read", "Picture"],
         data.House.Runs.Select(r => Row(
-            r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), (r.Unit.PartWidth / 2)?.ShowRounded(data.House.DisplayUnits) ?? Dash,
+            r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), r.EntryOrBlank(RunFacts.LabelAtPanel), (r.Unit.PartWidth / 2)?.ShowRounded(data.House.DisplayUnits) ?? Dash,
             r.EntryOrBlank(RunFacts.TailAtWindow), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r), Expected.Loop(r) is { } loop ? loop.ToString() : Dash,
             r.EntryOrBlank(RunFacts.FirstLoop), r.EntryOrBlank(RunFacts.Photo))),
         "No home runs yet.");

@@ -1,4 +1,5 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
@@ -13,7 +14,10 @@ internal static class TestRecord
     { get; } = new("test-record", "Test record", "the crew and the electrician", "What every run should read, what it did read, with what and by whom.",
         ShortCover.Write,
         new Section("before", "Before you start", Before), new Section("loops", "Loop tests", Loops), new Section("volts", "Power tests", Volts),
-        new Section("signed", "Signed", Signed));
+        new Section("signed", "Signed", Signed))
+    {
+        Warns = OpenStops.Of(Phase.RoughIn, Phase.CloseIn, Phase.Power),
+    };
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Loop tests only with the panel off and the run taken off its output: a meter on ohms across a live supply is destroyed, and may hurt you."),

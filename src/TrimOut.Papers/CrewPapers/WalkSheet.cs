@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -14,7 +15,10 @@ internal static class WalkSheet
     public static Paper Paper
     { get; } = new("walk-sheet", "Walk sheet", "the crew", "Every opening room by room for the framing walk, with blanks to write in.",
         ShortCover.Write,
-        new Section("before", "Before you start", Before), new Section("rooms", "Room by room", Rooms));
+        new Section("before", "Before you start", Before), new Section("rooms", "Room by room", Rooms))
+    {
+        Warns = OpenStops.Of(Phase.WalkThrough),
+    };
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Stand inside the room and face the window: left and right are as you see them."),

@@ -11,6 +11,7 @@ internal static class FloorPlan
     private const double Width = 676;
     private const double Gap = 12;
     private const double PerWindow = 42;
+    private const double NameSize = 11;
 
     private enum Edge
     {
@@ -45,8 +46,9 @@ internal static class FloorPlan
         var (x, y, rowHigh) = (2.0, 24.0, 0.0);
         foreach (var room in floor.Rooms)
         {
-            var windows = room.Windows.ToLookup(EdgeOf);
-            var wide = Math.Min(Width - 4, Math.Max(160, 36 + PerWindow * Math.Max(windows[Edge.Top].Count(), windows[Edge.Bottom].Count())));
+            var windows = AlongTheWalls(room).ToLookup(EdgeOf);
+            var wide = Math.Min(Width - 4, Math.Max(Math.Max(160, Svg.WidthOf(room.Name, NameSize, bold: true) + 2 * BesideName(windows)),
+                36 + PerWindow * Math.Max(windows[Edge.Top].Count(), windows[Edge.Bottom].Count())));
             var high = Math.Max(96, 56 + 18 * Math.Max(windows[Edge.Left].Count(), windows[Edge.Right].Count()));
             if (x > 2 && x + wide > Width)
                 (x, y, rowHigh) = (2, y + rowHigh + Gap, 0);
@@ -64,8 +66,7 @@ internal static class FloorPlan
     private static void Draw(Svg svg, Room room, double x, double y, double wide, double high, ILookup<Edge, Window> windows)
     {
         svg.Box(x, y, wide, high)
-            .Text(x + wide / 2, y + high / 2 + 4, room.Name, Anchored.Middle, 11,
-            wide - 8 - (windows[Edge.Left].Any() || windows[Edge.Right].Any() ? 72 : 0), bold: true);
+            .Text(x + wide / 2, y + high / 2 + 4, room.Name, Anchored.Middle, NameSize, wide - 2 * BesideName(windows), bold: true);
         foreach (var side in windows)
         {
             var count = side.Count();
@@ -92,16 +93,32 @@ internal static class FloorPlan
         }
     }
 
+    /// <summary>What tags take away from the name of a room on each side.</summary>
+    private static double BesideName(ILookup<Edge, Window> windows) => windows[Edge.Left].Any() || windows[Edge.Right].Any() ? PerWindow + 10 : 6;
+
     /// <summary>The units of a window in short: W07 for one alone, W08A-B for two.</summary>
     private static string UnitsOf(Window window) => window.Units.Length > 1 ? $"{window.Units[0].Tag}–{window.Units[^1].Tag[^1]}" : window.Tag;
 
-    /// <summary>The side that a window faces; at the bottom where that was not noted.</summary>
+    /// <summary>
+    /// The windows of a room in the order in which they lie along a wall of the plan, from the left or from the top: by what they face, and of those that
+    /// face the same way the first on the left as seen from inside.
+    /// </summary>
+    private static IEnumerable<Window> AlongTheWalls(Room room) =>
+        from window in room.Windows.Index()
+        let edge = EdgeOf(window.Item)
+        let back = edge is Edge.Bottom or Edge.Left
+        let facing = ((int)(window.Item.Item.Get(WindowFacts.Facing)?.Degrees ?? 180) + 180) % 360
+        let turn = edge is Edge.Top ? facing : (facing + 180) % 360
+        orderby back ? -turn : turn, back ? -window.Index : window.Index
+        select window.Item;
+
+    /// <summary>The wall in which a window lies: that which it faces, a bay with the wall that its middle faces; at the bottom where none was noted.</summary>
     private static Edge EdgeOf(Window window) => window.Item.Get(WindowFacts.Facing)?.Degrees switch
     {
         null => Edge.Bottom,
-        >= 45 and < 135 => Edge.Right,
-        >= 135 and < 225 => Edge.Bottom,
-        >= 225 and < 315 => Edge.Left,
+        > 45 and < 135 => Edge.Right,
+        >= 135 and <= 225 => Edge.Bottom,
+        > 225 and < 315 => Edge.Left,
         _ => Edge.Top,
     };
 }

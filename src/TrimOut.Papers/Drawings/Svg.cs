@@ -27,17 +27,30 @@ internal sealed class Svg(double width, double height)
     }
 
     /// <summary>A box.</summary>
-    public Svg Box(double x, double y, double wide, double high, Pen pen = Pen.Thin, Fill fill = Fill.None)
+    /// <param name="x">Left.</param>
+    /// <param name="y">Top.</param>
+    /// <param name="wide">Width.</param>
+    /// <param name="high">Height.</param>
+    /// <param name="pen">Its edge.</param>
+    /// <param name="fill">Its inside.</param>
+    /// <param name="part">What it stands for, in one word of ours, for whoever reads the drawing back; null for nothing.</param>
+    public Svg Box(double x, double y, double wide, double high, Pen pen = Pen.Thin, Fill fill = Fill.None, string? part = null)
     {
-        _shapes.Append("<rect x=\"").Number(x).Append("\" y=\"").Number(y).Append("\" width=\"").Number(wide).Append("\" height=\"").Number(high)
+        _shapes.Append("<rect").Part(part).Append(" x=\"").Number(x).Append("\" y=\"").Number(y).Append("\" width=\"").Number(wide).Append("\" height=\"").Number(high)
             .Append(Shade(fill));
         return End(pen);
     }
 
     /// <summary>A circle.</summary>
-    public Svg Circle(double x, double y, double radius, Pen pen = Pen.Thin, Fill fill = Fill.None)
+    /// <param name="x">Its middle across.</param>
+    /// <param name="y">Its middle down.</param>
+    /// <param name="radius">Its radius.</param>
+    /// <param name="pen">Its edge.</param>
+    /// <param name="fill">Its inside.</param>
+    /// <param name="part">What it stands for, in one word of ours, for whoever reads the drawing back; null for nothing.</param>
+    public Svg Circle(double x, double y, double radius, Pen pen = Pen.Thin, Fill fill = Fill.None, string? part = null)
     {
-        _shapes.Append("<circle cx=\"").Number(x).Append("\" cy=\"").Number(y).Append("\" r=\"").Number(radius).Append(Shade(fill));
+        _shapes.Append("<circle").Part(part).Append(" cx=\"").Number(x).Append("\" cy=\"").Number(y).Append("\" r=\"").Number(radius).Append(Shade(fill));
         return End(pen);
     }
 
@@ -64,7 +77,7 @@ internal sealed class Svg(double width, double height)
         _shapes.Append("<text x=\"").Number(x).Append("\" y=\"").Number(y).Append("\" font-size=\"").Number(size)
             .Append(at switch { Anchored.Middle => "\" text-anchor=\"middle", Anchored.End => "\" text-anchor=\"end", _ => "" })
             .Append(bold ? "\" font-weight=\"bold\">" : "\">")
-            .Xml(room is { } wide ? Cut(text, wide, size) : text)
+            .Xml(room is { } wide ? Cut(text, wide, size, bold) : text)
             .Append("</text>");
         return this;
     }
@@ -106,13 +119,18 @@ internal sealed class Svg(double width, double height)
     }
 
     /// <summary>How wide a text is, about: fonts differ, so this is on the wide side.</summary>
-    public static double WidthOf(string text, double size = TextSize) => Letters(text) * size * 0.58;
+    /// <param name="text">The text.</param>
+    /// <param name="size">Its height.</param>
+    /// <param name="bold">Whether it is bold.</param>
+    public static double WidthOf(string text, double size = TextSize, bool bold = false) => Letters(text) * size * PerLetter(bold);
 
-    private static string Cut(string text, double room, double size)
+    private static double PerLetter(bool bold) => bold ? 0.64 : 0.58;
+
+    private static string Cut(string text, double room, double size, bool bold)
     {
-        if (WidthOf(text, size) <= room)
+        if (WidthOf(text, size, bold) <= room)
             return text;
-        var kept = Math.Max(1, (int)(room / (size * 0.58)) - 1);
+        var kept = Math.Max(1, (int)(room / (size * PerLetter(bold))) - 1);
         return kept >= Letters(text) ? text : Ascii.IsValid(text) ? text[..kept] + "…" : new StringInfo(text).SubstringByTextElements(0, kept) + "…";
     }
 

@@ -29,6 +29,9 @@ internal static class SvgText
         return to;
     }
 
+    /// <summary>What a shape stands for, as an attribute; nothing where it stands for nothing.</summary>
+    public static StringBuilder Part(this StringBuilder to, string? part) => part is null ? to : to.Append(" data-part=\"").Append(part).Append('"');
+
     /// <summary>A whole number from 0 on.</summary>
     public static StringBuilder Whole(this StringBuilder to, long number)
     {

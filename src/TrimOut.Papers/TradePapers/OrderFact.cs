@@ -24,8 +24,8 @@ internal sealed record OrderFact(
     public static readonly OrderFact Width = OfUnit(UnitFacts.OrderWidth);
     public static readonly OrderFact Height = OfUnit(UnitFacts.OrderHeight);
     public static readonly OrderFact Mount = Of(WindowFacts.Mount, u => u.Window);
-    public static readonly OrderFact MotorEnd = Of(CoveringKindFacts.MotorEnd, u => u.Kind, UnitFacts.Kind);
     public static readonly OrderFact LeadSide = OfUnit(UnitFacts.LeadSide);
+    public static readonly OrderFact MotorEnd = PerUnit(Of(CoveringKindFacts.MotorEnd, u => u.Kind, UnitFacts.Kind));
     public static readonly OrderFact Power = OfUnit(UnitFacts.Power);
     public static readonly OrderFact Fabric = OfUnit(UnitFacts.Fabric);
     public static readonly OrderFact Colour = OfUnit(UnitFacts.Colour);
@@ -41,6 +41,16 @@ internal sealed record OrderFact(
     /// <summary>All that is frozen with a sheet. The maker's number comes only afterwards.</summary>
     public static readonly IReadOnlyList<OrderFact> All =
         [Tag, Room, Kind, Width, Height, Mount, MotorEnd, LeadSide, Power, Fabric, Colour, Opacity, HeadCover];
+
+    /// <summary>The end of the motor: that of the kind, and of a kind that is made either way the side of the lead, which no maker can guess.</summary>
+    private static OrderFact PerUnit(OrderFact ofKind) => new(
+        ofKind.Label,
+        u => EitherWay(u) ? LeadSide.Entry(u) : ofKind.Entry(u),
+        u => EitherWay(u) ? LeadSide.Text(u) : ofKind.Text(u),
+        (a, b) => EitherWay(a) == EitherWay(b) && (EitherWay(a) ? LeadSide : ofKind).Same(a, b),
+        u => [.. ofKind.From(u), .. LeadSide.From(u)]);
+
+    private static bool EitherWay(Unit unit) => unit.Kind is { MotorEnd: Core.Facts.MotorEnd.Either };
 
     private static OrderFact OfUnit(Fact fact) => Of(fact, u => u);
 

@@ -3,6 +3,7 @@ using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -20,6 +21,7 @@ internal static class OrderSheet
         new Section("open", "Not ordered yet", NotFrozen), new Section("controls", "Controls and panels", Controls))
     {
         Csv = WriteCsv,
+        Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order),
     };
 
     private static readonly OrderFact[] Made = [OrderFact.Kind, OrderFact.Width, OrderFact.Height, OrderFact.Mount, OrderFact.MotorEnd,

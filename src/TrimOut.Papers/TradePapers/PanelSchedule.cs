@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
@@ -15,7 +16,10 @@ internal static class PanelSchedule
     { get; } = new("panel-schedule", "Panel schedule", "the electrician",
         "Each panel with its outputs, the loads on them, and the sign-off for the mains connection.",
         ShortCover.Write,
-        new Section("cautions", "Cautions", Cautions), new Section("panels", "Panels and loads", Panels), new Section("sign_off", "Mains sign-off", SignOff));
+        new Section("cautions", "Cautions", Cautions), new Section("panels", "Panels and loads", Panels), new Section("sign_off", "Mains sign-off", SignOff))
+    {
+        Warns = OpenStops.Of(Phase.Power),
+    };
 
     private static void Cautions(MarkdownWriter to, PaperData data) => to.List(
         Ours("The mains connection is for a licensed electrician, by the code in force; nothing on this paper replaces it."),

@@ -1,4 +1,5 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.Phases;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -11,7 +12,10 @@ internal static class ReceivingList
     public static Paper Paper
     { get; } = new("receiving-list", "Receiving list", "whoever takes the boxes in", "Each box against its window: label, size, damage, serial.",
         ShortCover.Write,
-        new Section("boxes", "Boxes", Boxes), new Section("left_over", "Boxes that belong to no window", LeftOver));
+        new Section("boxes", "Boxes", Boxes), new Section("left_over", "Boxes that belong to no window", LeftOver))
+    {
+        Warns = OpenStops.Of(Phase.Receive),
+    };
 
     private static void Boxes(MarkdownWriter to, PaperData data)
     {

@@ -161,8 +161,8 @@ public partial class FindingsWordsTests
     public void InALanguageWithoutWordsAFindingStandsInEnglishWithItsFigures()
     {
         var data = SampleJobs.Data(SampleJobs.Names[0]);
-        var template = PaperTemplate.Read(Binder.Paper, "{{open_items}}\n```words\nlanguage = x-none\n```\n").Value;
-        Assert.Equal(Section(Binder.Paper.Write(data).Markdown), Section("## Open items\n\n" + Binder.Paper.Write(data, template).Markdown));
+        var template = PaperTemplate.Read(Binder.Paper, "## Open items\n\n{{open_items}}\n```words\nlanguage = x-none\n```\n").Value;
+        Assert.Equal(Section(Binder.Paper.Write(data).Markdown), Section(Binder.Paper.Write(data, template).Markdown));
         static string Section(string markdown) =>
             Regex.Match(markdown, @"## Open items\n\n(.*?)(?:\n## |\z)", RegexOptions.Singleline).Groups[1].Value.TrimEnd();
     }

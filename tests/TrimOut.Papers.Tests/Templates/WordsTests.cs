@@ -47,7 +47,9 @@ public class WordsTests
         foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())))
             Assert.NotEmpty(Binder.Paper.Places(data, new Words(Ask, "x-asked"), new SortedDictionary<string, string>()).ToList());
         foreach (var saves in (long[])[0, 1, 4])
-            Assert.StartsWith("# A", Doubt.On("# A\n\nB\n", Houses[0] with { InDoubt = saves }, new Words(Ask, "x-asked")), StringComparison.Ordinal);
+            Assert.StartsWith("# A\n\n**", Binder.Paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, new Words(Ask, "x-asked")), StringComparison.Ordinal);
+        asked.UnionWith(["1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items"]);
+        Binder.Paper.WithHead("# A\n", FinishedHouse.Data(SparseHouse()), new Words(Ask, "x-asked"));
         asked.Add(Binder.Paper.Title);
         var sparse = SparseHouse().House;
         Assert.Equal("leg of W01", Inline.NameOf(sparse, sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(new Words(Ask, "x-asked")));

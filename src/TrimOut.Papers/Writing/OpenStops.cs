@@ -1,0 +1,38 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.Writing;
+
+/// <summary>What a paper says at its head of what is still wrong, so that nobody drills, orders or signs by it unwarned.</summary>
+internal static class OpenStops
+{
+    /// <summary>On a paper to work by: the open stops of its phases.</summary>
+    public static Action<MarkdownWriter, PaperData> Of(params Phase[] phases) => (to, data) =>
+    {
+        var stops = data.Report.OpenStops.Where(f => phases.Contains(f.Check.Phase)).ToList();
+        if (stops.Count == 0)
+            return;
+        to.Say(Strong("Stop first.") + (stops.Count == 1
+            ? Ours("1 thing is wrong that this paper is about:")
+            : Ours($"{stops.Count} things are wrong that this paper is about:")));
+        to.Table(["Where", "What is wrong", "How to fix it"], stops.Select(f =>
+            Row(NameOf(data.House, f.Subject), Said(f.Found.Message, data.House), Said(f.Found.Mend, data.House))));
+    };
+
+    /// <summary>On the owner's book until it is signed for: that it is a draft, and how much is open.</summary>
+    public static void Draft(MarkdownWriter to, PaperData data)
+    {
+        if (new JobItself(data.House).Item.Get(HouseFacts.AcceptedOn) is not null)
+            return;
+        var stops = data.Report.OpenStops.Count();
+        var cautions = data.Report.Findings.Count(f => f is { Open: true, Check.Severity: Severity.Caution });
+        var punch = data.House.PunchItems.Count(p => !p.Done);
+        to.Say(Strong("DRAFT.") + Ours("The house is not handed over yet.") + Ours($"Open: {Join(", ", [
+            stops == 1 ? Ours("1 stop") : Ours($"{stops} stops"), cautions == 1 ? Ours("1 caution") : Ours($"{cautions} cautions"),
+            punch == 1 ? Ours("1 punch item") : Ours($"{punch} punch items")])}."));
+    }
+}
