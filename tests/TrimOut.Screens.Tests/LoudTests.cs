@@ -120,6 +120,25 @@ public class LoudTests
         Assert.Contains("(m)", Text(top), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(80)]
+    [InlineData(97)]
+    [InlineData(140)]
+    public void NoNameIsSoLongThatTheStopsHaveNoRoom(int width)
+    {
+        var job = new TestJob().SayOf("", Core.Facts.HouseFacts.Name, new string('h', 90)).Window("W01", new string('r', 60))
+            .Say("W01", Core.Facts.UnitFacts.BoxLabel, "W09");
+        var shell = new ShellState(new TestDesk(Clock), job.Scribe);
+        foreach (var keys in (string[][])[[], ["enter"], ["2"], ["6"]])
+        {
+            foreach (var key in keys)
+                shell.Press(key);
+            var top = Row(shell.Draw(width, 24), 0);
+            Assert.Equal("!1 stop", Loud(top));
+            Assert.Matches("saved \\d\\d:\\d\\d", Text(top));
+        }
+    }
+
     [Fact]
     public void OnlyTheContextSaysWhatIsWell() => Assert.Equal(["Palette.cs", "ScreenContext.cs"],
         Directory.EnumerateFiles(Path.Combine(Repository.Root, "src", "TrimOut.Screens"), "*.cs", SearchOption.AllDirectories)

@@ -21,7 +21,7 @@ internal static class TopLine
         var file = context.Where.Length == 0 ? "" : $"  {Path.GetFileName(context.Where)}";
         var stops = shell.Open is null ? 0 : context.Stops;
         var stop = stops == 0 ? "" : $"{FindingSigns.Counted(context.Glyphs.Stop, stops)} {(stops == 1 ? "stop" : "stops")}";
-        var title = $"{context.Glyphs.Arrow} {shell.Screen.Title}";
+        var title = TextWidth.Fit($"{context.Glyphs.Arrow} {shell.Screen.Title}", Math.Max(0, all.Width - Wide(stop, saved) - 3));
         var house = shell.Open is null ? "" : context.House.Name;
         var waiting = shell.Open is null ? ["", "", ""] : WaitingLine.Shorter(context.Report);
 
