@@ -26,7 +26,8 @@ public class KeysPageTests
             "# Keys\n\nThis page is made from the key tables of the screens; a test holds it to them. `?` shows the same on every screen.\n\n");
         page.Append(
             "While something is typed: Enter takes it, Tab takes it and goes to the next field, Up and Down walk through a list of choices, " +
-                "Esc leaves it as it was.\n");
+                "Esc leaves it as it was.\n\nWhile what a save caused is shown above the last lines: `f` goes to the field that fixes it; " +
+                "`Esc` says that a stop was seen, and goes nowhere.\n");
         page.Append(
             "\n## The commonest tasks\n\nCounted by a test that does each of them. " +
                 "What is typed as data is not counted.\n\n| Task | From | Keys | Keystrokes |\n|---|---|---|---|\n");

@@ -90,6 +90,9 @@ public sealed class CheckReport
     public IEnumerable<Finding> About(Unit unit) => _byUnit.Value[unit.Id].Concat(_byUnit.Value[unit.Window.Id])
         .Concat(unit.Kind is { } kind ? _byUnit.Value[kind.Id].Where(f => f.Check.Severity == Severity.Stop) : []);
 
+    /// <summary>Findings about whatever walks through phases: a unit, a panel, the house itself.</summary>
+    public IEnumerable<Finding> About(Subject subject) => subject is Unit unit ? About(unit) : About(subject.Item);
+
     /// <summary>What could not be checked yet of a unit, its home run and its window.</summary>
     public IEnumerable<NotCheckedYet> MissingAbout(Unit unit) => _missingByUnit.Value[unit.Id].Concat(_missingByUnit.Value[unit.Window.Id]);
 

@@ -111,8 +111,8 @@ internal sealed class Declare(ItemKind subject)
 
     /// <summary>One mark per step.</summary>
     public Fact<StepMark> Marks() =>
-        new(subject, StepMark.FactName, "Step", "Done, or not needed with the reason.", null,
-            new ParsedForm<StepMark>("done, or not needed: reason", StepMark.Read, m => m.ToString()))
+        new(subject, StepMark.FactName, "Step", "Done, done although something spoke against it, or not needed; with the reason.", null,
+            new ParsedForm<StepMark>("done, done although: reason, or not needed: reason", StepMark.Read, m => m.ToString()))
         { IsKeyed = true };
 
     private Fact<T> Make<T>(string name, string label, string help, Phase? phase, Form<T> form)

@@ -54,7 +54,7 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked
     {
         var tone = selected ? Tone.Selected : Tone.Text;
         line.PutFit(0, 0, line.Width, "", tone);
-        FindingSigns.Put(line, 0, 0, context.Report.About(run.Item), context.Glyphs, selected ? tone : null);
+        FindingSigns.Put(line, 0, 0, context.Report.About(run.Unit), context.Glyphs, selected ? tone : null);
         foreach (var column in CableColumn.All)
             line.PutFit(column.At, 0, column.Cells, column.Show(run) is { Length: > 0 } shown ? shown : "-", tone);
     }

@@ -4,7 +4,6 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
-using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Rooms;
@@ -22,17 +21,17 @@ internal static class JobSheetKeys
         new KeyAction<JobSheetScreen>("enter", "Open", "All details of the unit, or of the window that was left out, to be filled in.",
             (s, context) => Transition.Open(s, s.LeftOut(context) is { } window ? SheetScreen.At(new OfItem(window.Id), context.House)
                 : SheetScreen.OfUnit(s.Current(context)!))) { Disabled = (s, context) => s.LeftOut(context) is null ? NoUnit(s, context) : null },
-        new KeyAction<JobSheetScreen>("space", "Mark next step", "Marks the unit's next step done and goes to the next unit; evidence is asked for first.",
+        new KeyAction<JobSheetScreen>("space", "Mark next step",
+            "Marks the unit's next step done, in the phase that is shown, and goes to the next unit; evidence is asked for first, and so is a later phase.",
             (s, context) => s.Picked.IsEmpty
-                ? Marking.Next(s, context.Steps, s.Current(context)!, (screen, after) => new Transition(Moved((JobSheetScreen)screen, after, 1)))
+                ? NextMark.One(s, context, (screen, after) => Moved(screen, after, 1))
                 : PickedUnits.MarkNext(s, context)) { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("v", "Pick", "Picks the unit, to be marked together with others, or no longer; then the next unit.",
             (s, context) => new Transition(Moved(Toggled(s, s.UnitId!), context, 1))) { Disabled = NoUnit, OnBar = false },
         new KeyAction<JobSheetScreen>("V", "Pick all shown", "Picks every unit that is shown, or none where all are picked.", (s, context) =>
             JobSheetRows.Units(s, context).Select(u => u.Id).ToImmutableHashSet() is var shown && shown.IsSubsetOf(s.Picked)
                 ? new Transition(s with { Picked = [] })
-                : Transition.Say(s with { Picked = shown },
-                    $"{NumberText.Counted(shown.Count, "unit")} picked. Space marks their next step together.")) { OnBar = false },
+                : new Transition(s with { Picked = shown })) { OnBar = false },
         new KeyAction<JobSheetScreen>("s", "Sort", "Sorts by the walk, by stops, by what is least done, by tag.", (s, context) =>
             new Transition((s with { Order = (JobSheetOrder)(((int)s.Order + 1) % Enum.GetValues<JobSheetOrder>().Length) }).Fit(context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("n", "New window", "Adds a window by one line; what is left out carries over.",

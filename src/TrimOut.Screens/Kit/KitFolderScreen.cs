@@ -57,7 +57,7 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
         var draft = TakePart.Into(context.House, part);
         if (!draft.Ok)
         {
-            area.PutWrapped(1, 1, 2, draft.Reason!, Tone.Good);
+            area.PutWrapped(1, 1, 2, draft.Reason!, Tone.Text);
             return;
         }
         var effect = TakePart.Effect(context.Report, draft.Value);

@@ -4,6 +4,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
+using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
@@ -18,6 +19,8 @@ internal sealed record KitScreen(int Selected) : IScreen
     public string Title => "Kit";
 
     public IReadOnlyList<IKeyAction> Keys => KitKeys.All;
+
+    public IReadOnlyList<Sign> Signs => FindingSigns.All;
 
     public static KitScreen At(ScreenContext context) => new(0);
 
@@ -39,7 +42,9 @@ internal sealed record KitScreen(int Selected) : IScreen
         {
             var part = parts[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;
-            rows.PutFit(0, y, 16, KebabCase.Of(part.Kind).Replace('-', ' '), tone);
+            rows.PutFit(0, y, rows.Width, "", tone);
+            FindingSigns.Put(rows, 0, y, context.Report.About(part), context.Glyphs, tone);
+            rows.PutFit(2, y, 14, KebabCase.Of(part.Kind).Replace('-', ' '), tone);
             rows.PutFit(17, y, 24, context.House.NameOf(part), tone);
             var (said, open) = Said(part, context);
             rows.PutFit(41, y, rows.Width - 41, said, open && at != Selected ? Tone.Caution : tone);

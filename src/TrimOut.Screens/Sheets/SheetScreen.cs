@@ -155,7 +155,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             .TakeWhile(_ => y < area.Height - 1))
         {
             y = UnitCard.Put(area, y, finding, context);
-            y = area.PutWrapped(2, y, 3, finding.Found.Mend.In(context.House), Tone.Good);
+            y = area.PutWrapped(2, y, 3, finding.Found.Mend.In(context.House), Tone.Note);
             said.Add(finding);
         }
         return (Math.Min(y, area.Height), said);

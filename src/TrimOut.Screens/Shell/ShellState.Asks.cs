@@ -122,6 +122,7 @@ internal sealed partial class ShellState
         {
             _desk.Close(scribe);
             _scribe = null;
+            Caused = Caused.Nothing;
             Context = See();
             _stack[0] = PickerScreen.At(_desk);
         }
@@ -150,9 +151,9 @@ internal sealed partial class ShellState
     private string? Saved(Change change, Func<IScreen, ScreenContext, Transition>? then = null)
     {
         SaveFailed = false;
-        var before = Context.Report.Findings.Where(f => f.Open).Select(f => (f.Check.Id, f.Subject.Id)).ToHashSet();
-        Context = See(Context.Report);
-        _raised.AddRange(Context.Report.Findings.Where(f => f.Open && !before.Contains((f.Check.Id, f.Subject.Id))));
+        var before = Context.Report;
+        Context = See(before);
+        Caused = Caused.With(change, before, Context.Report);
         _stack[^1] = _stack[^1].Fit(Context);
         Status($"Saved: {change.What}");
         return then is null ? null : Apply(then(Screen, Context));
@@ -179,6 +180,7 @@ internal sealed partial class ShellState
     private void Begin()
     {
         SaveFailed = false;
+        Caused = Caused.Nothing;
         _stack.RemoveRange(1, _stack.Count - 1);
         _stack.Add(JobSheetScreen.At(Context));
         if (_desk.Notices is { Count: > 0 } notices)

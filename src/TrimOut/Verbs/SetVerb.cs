@@ -29,13 +29,14 @@ internal static class SetVerb
             using (house)
             {
                 var (refused, inARow) = (false, 0);
+                var marks = new StepMarks(scribe.Steps);
                 var lines = new ShortLines(Console.In, LongestLine);
                 while (lines.Next() is { } line)
                 {
                     if (string.IsNullOrWhiteSpace(line))
                         continue;
                     var saved = lines.TooLong ? new Refusal($"It is longer than {LongestLine} characters. Nothing after its beginning was read.")
-                        : Read(scribe.House, line).Then(scribe.Record);
+                        : Read(scribe.House, line, marks).Then(scribe.Record);
                     if (saved.Ok)
                         Console.Out.WriteLine(lines.Number.ToString(CultureInfo.InvariantCulture));
                     else
@@ -51,7 +52,7 @@ internal static class SetVerb
         return verb;
     }
 
-    private static Result<Draft> Read(House house, string line)
+    private static Result<Draft> Read(House house, string line, StepMarks marks)
     {
         if (line.Split('\t', 3) is not [var tag, var name, var value])
             return new Refusal("Write tag, detail and value with a tab between.");
@@ -61,6 +62,8 @@ internal static class SetVerb
         var window = house.FindTag(tag.Trim()) ?? unit?.Window;
         if (window is null)
             return new Refusal($"There is no window {tag.Trim()}.");
+        if (StepMarks.IdIn(name.Trim()) is { } step)
+            return marks.Read(unit ?? window.Units.FirstOrDefault(), step, value.Trim());
         foreach (var item in new[] { window.Item, (unit ?? window.Units.FirstOrDefault())?.Item,
             (unit ?? window.Units.FirstOrDefault())?.Run?.Item }.OfType<Item>())
         {

@@ -14,7 +14,7 @@ public class WalkTests
     {
         var job = new TestJob();
         for (var n = 1; n <= 40; n++)
-            job.Do(AddItems.Window(job.House, $"W{n:00}", null));
+            job.Do(AddItems.Window(job.House, $"W{n:00}", null)).Mark($"W{n:00}", "cable-pulled");
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
         user.Press("2", "]", "]");
         for (var n = 1; n <= 40; n++)
@@ -73,7 +73,7 @@ public class WalkTests
         user.Press("2", "]");
         while (((Walk.WalkScreen)user.Shell.Screen).StepId != "tested-first")
             user.Press("right");
-        user.Press("x").Type("12 ohm").Sees("CAUTION The loop reads 12 ohm");
+        user.Press("x").Type("12 ohm").Sees("CAUTION W01: The loop reads 12 ohm");
     }
 
     [Fact]

@@ -70,6 +70,8 @@ internal sealed class Installer(TerminalUser user)
                 user.Press("enter");
             else if (typing.Entry.InPlace is { } place)
                 user.Type(Answer(place));
+            else if (typing.Entry.Warning is not null)
+                user.Type("Seen; it is mended before the phase is over");
             else
                 Assert.Fail($"Nobody expected to be asked for {typing.Entry.Label}:\n{user.Screen}");
             Assert.True(user.Shell.Typing?.Refused is null, $"Refused: {user.Shell.Typing?.Refused}\n{user.Screen}");
@@ -95,7 +97,8 @@ internal sealed class Installer(TerminalUser user)
                 user.Press("l", "enter").Type("across");
                 user.Press("down", "enter").Type("40 ft");
                 user.Press("down", "enter").Type("in wall");
-                user.Press("esc");
+                while (user.Shell.Screen is SheetScreen)
+                    user.Press("esc");
             }
             user.Press("down");
         }
