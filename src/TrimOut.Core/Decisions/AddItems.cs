@@ -88,6 +88,12 @@ public static class AddItems
         });
     }
 
+    /// <summary>A visit; two on different days may be called alike.</summary>
+    public static Result<Draft> Visit(House house, string what) => VisitFacts.What.ReadTyped(what, house).Then<Draft>(stored =>
+        new Draft($"New visit {stored}").New(ItemKind.Visit, House.RootId, out var id)
+            .PutStored(id, VisitFacts.What.Name, stored)
+            .Put(id, VisitFacts.State, VisitState.Planned));
+
     /// <summary>A preset on a remote.</summary>
     public static Result<Draft> Preset(Remote remote, string name) => PresetFacts.Name.ReadTyped(name, remote.House).Then<Draft>(stored =>
         remote.Presets.Any(p => SameName.Comparer.Equals(p.Name, stored)) ? new Refusal($"{remote.Name} has a preset {stored} already.")

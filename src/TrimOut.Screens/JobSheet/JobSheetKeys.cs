@@ -7,6 +7,7 @@ using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
+using TrimOut.Screens.People;
 using TrimOut.Screens.Rooms;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
@@ -62,6 +63,8 @@ internal static class JobSheetKeys
             { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("r", "Rooms", "Floors, rooms and windows as one walks: to be named, ordered and merged.",
             (s, context) => Transition.Open(s, RoomsScreen.On((s.LeftOut(context) ?? s.Current(context)?.Window)?.Id, context))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("P", "People, dates", "Contacts with their numbers, visits with who is expected, and boxes that are not here.",
+            (s, context) => Transition.Open(s, PeopleScreen.On(null, context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("-", "Leave out", LeavingOut.Help, (s, context) => Transition.Type(s, LeavingOut.Ask(s, s.Current(context)!.Window)))
             { Disabled = (s, context) => LeavingOut.NotBecause(s.LeftOut(context) ?? s.Current(context)?.Window), OnBar = false },
         new KeyAction<JobSheetScreen>("b", "Bring back", "Brings the window under the cursor back that was left out, or else a removed one, with all it had.",
