@@ -48,7 +48,9 @@ internal static class CommandLine
         if (!Console.IsOutputRedirected && root.Options.OfType<HelpOption>().FirstOrDefault()?.Action is HelpAction help && TerminalSize.Now().Width is > 0
             and var width)
             help.MaxWidth = width;
-        root.SetAction(_ => OpenVerb.Run(Environment.UserName));
+        var by = Common.By();
+        root.Add(by);
+        root.SetAction(parsed => OpenVerb.Run(Common.Given(parsed, by)));
         return root;
     }
 }

@@ -11,6 +11,15 @@ public static class AddItems
     /// <summary>The tag that the next window is offered.</summary>
     public static string NextTag(House house) => Tags.Next(house);
 
+    /// <summary>The label that the next box of cable is offered: B after A, 4 after 3, A for the first.</summary>
+    public static string NextBox(House house)
+    {
+        var last = house.Boxes.IsEmpty ? "" : house.Boxes[^1].Name;
+        var next = last is [.., >= 'A' and < 'Z' and var letter] && last.Length == 1 ? ((char)(letter + 1)).ToString()
+            : last is [.., >= '0' and <= '9'] ? Tags.After(last) : "A";
+        return house.Boxes.Any(b => SameName.Comparer.Equals(b.Name, next)) ? "" : next;
+    }
+
     /// <summary>A room, at the end of the walk.</summary>
     public static Result<Draft> Room(House house, string name, string? floor) => RoomFacts.Name.ReadTyped(name, house).Then<Draft>(stored =>
     {

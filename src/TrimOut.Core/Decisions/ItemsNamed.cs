@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Decisions;
@@ -31,19 +30,22 @@ public static class ItemsNamed
             unit ??= window.Units.FirstOrDefault();
             return ImmutableArray.CreateRange(new[] { window.Item, unit?.Item, unit?.Run?.Item }.OfType<Item>());
         }
-        var named = Kinds.SelectMany(k => house.ItemsOf(k)).Where(i => SameName.Comparer.Equals(house.NameOf(i), name) || BehindItsSort(house, i, name)).ToList();
+        var named = Kinds.SelectMany(k => house.ItemsOf(k)).Where(i => IsCalled(house, i, name)).ToList();
         return named is [var one] ? ImmutableArray.Create(one)
             : named.Count > 1 ? new Refusal(named.Select(i => i.Kind).Distinct().Count() > 1
                 ? $"{name} is more than one thing: write {string.Join(" or ", named.Select(i => $"{Word(i.Kind)} {house.NameOf(i)}").Distinct())}."
                 : named[0].Kind == ItemKind.Room ? $"There are {named.Count} rooms {name}. Write @ with the floor behind a slash, such as @{name}/Upper."
                 : $"There are {named.Count} called {name}: rename one of them on the screens first.")
             : SameName.Comparer.Equals(name, "house") || SameName.Comparer.Equals(name, house.Name) ? ImmutableArray.Create(house.Job)
-            : new Refusal($"There is no window {name}, and nothing else of that name. Rooms, panels, hubs, remotes, boxes, contacts, visits and parts of the kit "
-                + "are written by their names, the house itself as house.");
+            : new Refusal($"There is no window {name}, and nothing else of that name. Rooms, panels, hubs, remotes, boxes, contacts, visits and parts "
+                + "of the kit are written by their names, the house itself as house.");
     }
 
-    private static bool BehindItsSort(House house, Item item, string name) =>
-        SameName.Comparer.Equals($"{Word(item.Kind)} {house.NameOf(item)}", name) || SameName.Comparer.Equals($"{KebabCase.Of(item.Kind)} {house.NameOf(item)}", name);
+    private static bool IsCalled(House house, Item item, string name)
+    {
+        var called = house.NameOf(item);
+        return new[] { called, $"{Word(item.Kind)} {called}", $"{KebabCase.Of(item.Kind)} {called}" }.Any(c => SameName.Comparer.Equals(c, name));
+    }
 
     private static Result<ImmutableArray<Item>> Room(House house, string named) => RoomNames.Read(named, house).Then<ImmutableArray<Item>>(read =>
         read.Id is { } id && house.FindRoom(id) is { } room ? ImmutableArray.Create(room.Item) : new Refusal($"There is no room {named}."));

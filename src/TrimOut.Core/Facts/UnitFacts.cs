@@ -97,7 +97,8 @@ public static class UnitFacts
     [
         Position, Kind, LeadSide, Power, Socket, EntrySide, EntryFromJamb, EntryBack, EntryBelowHead, Group, EntryAsBuilt, PartWidth,
         Fabric, Colour, Opacity, HeadCover, OrderWidth, OrderHeight, OrderedOn, Acknowledgement,
-        ExpectedOn, Arrival, ReorderedOn, BoxLabel, DeliveredWidth, DeliveredHeight, FinishAsOrdered, LeadCameAt, Damage, Serial, Setback, FixedInto, OutOfLevel, MiddleScrew,
+        ExpectedOn, Arrival, ReorderedOn,
+        BoxLabel, DeliveredWidth, DeliveredHeight, FinishAsOrdered, LeadCameAt, Damage, Serial, Setback, FixedInto, OutOfLevel, MiddleScrew,
         FreeCord, CordHeldBy, CordConfirmedBy, Hub, HubName, OpenGap, CloseGap, Photo, Note, Step,
     ];
 }

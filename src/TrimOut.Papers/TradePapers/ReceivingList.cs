@@ -10,7 +10,8 @@ namespace TrimOut.Papers.TradePapers;
 internal static class ReceivingList
 {
     public static Paper Paper
-    { get; } = new("receiving-list", "Receiving list", "whoever takes the boxes in", "Each box against its window: label, size, damage, serial; what is not here, and what to reorder.",
+    { get; } = new("receiving-list", "Receiving list", "whoever takes the boxes in",
+        "Each box against its window: label, size, damage, serial; what is not here, and what to reorder.",
         ShortCover.Write,
         new Section("boxes", "Boxes", Boxes), new Section("awaited", "Not here, and to reorder", Awaited),
         new Section("left_over", "Boxes that belong to no window", LeftOver));

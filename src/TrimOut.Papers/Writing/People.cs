@@ -11,8 +11,8 @@ internal static class People
     /// <summary>Contacts with their numbers; nothing where there are none.</summary>
     public static void WriteContacts(MarkdownWriter to, IEnumerable<Contact> contacts)
     {
-        var rows = contacts.Select(c => Row(c.Entry(ContactFacts.Part), c.Entry(ContactFacts.Name), c.Entry(ContactFacts.Telephone), c.Entry(ContactFacts.Note)))
-            .ToList();
+        var rows = contacts.Select(c => Row(
+            c.Entry(ContactFacts.Part), c.Entry(ContactFacts.Name), c.Entry(ContactFacts.Telephone), c.Entry(ContactFacts.Note))).ToList();
         if (rows.Count > 0)
             to.Table(["Part in the job", "Whom to call", "Telephone", "Note"], rows);
     }

@@ -59,7 +59,7 @@ internal static class PickedUnits
     private static Entry AskOnce(JobSheetScreen s, Fact fact, List<Unit> units, House house)
     {
         var name = $"{fact.Label} of {Tags(units)}";
-        return new Entry(name, Offers.For(units[0], fact) ?? "", $"the same for all {units.Count}: {fact.Help} ({fact.Hint})", (text, now) =>
+        return new Entry(name, Offers.For(units[0], fact) ?? "", $"the same for all {units.Count}: {fact.Help} ({fact.HintFor(units[0].House)})", (text, now) =>
         {
             if (text.Trim().Length == 0)
                 return new Refusal("Type what it is, or leave with Esc.");

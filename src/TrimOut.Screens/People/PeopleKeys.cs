@@ -13,7 +13,8 @@ internal static class PeopleKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<PeopleScreen>("enter", "Open", "All details of the contact or visit, or the day on which the box is expected.", Open) { Disabled = NoRow },
+        new KeyAction<PeopleScreen>("enter", "Open", "All details of the contact or visit, or the day on which the box is expected.", Open)
+            { Disabled = NoRow },
         new KeyAction<PeopleScreen>("n", "New contact", "Adds somebody by one line: name, part in the job, number.",
             (s, context) => Transition.Type(s, New("New contact", "name, then part and number, such as Ash Example, crew, 555 0101", QuickPeople.Contact))),
         new KeyAction<PeopleScreen>("N", "New visit", "Adds a visit by one line: day, what is done, and who is expected after @.",
@@ -37,7 +38,8 @@ internal static class PeopleKeys
         .. Moves.Through<PeopleScreen>("row", (s, context, by) => s.Moved(context, by)),
     ];
 
-    private static string? NoRow(PeopleScreen s, ScreenContext context) => s.Current(context) is null ? "Nobody is noted yet. n adds a contact, N a visit." : null;
+    private static string? NoRow(PeopleScreen s, ScreenContext context) =>
+        s.Current(context) is null ? "Nobody is noted yet. n adds a contact, N a visit." : null;
 
     private static string Example(ScreenContext context) => string.Create(System.Globalization.CultureInfo.InvariantCulture,
         $"{context.Today:yyyy-MM-dd} Hang upstairs @{context.House.Contacts.FirstOrDefault()?.Name ?? "Ash"}");

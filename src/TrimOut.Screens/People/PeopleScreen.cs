@@ -114,8 +114,9 @@ internal sealed record PeopleScreen(string? RowId, int At) : IScreen, IAsked
         else if (row.Visit is { } visit)
         {
             var y = area.PutWrapped(0, 0, 3, visit.Name, Tone.Strong);
-            y = area.PutWrapped(0, y, 2, $"{Day(visit)}, {visit.State switch { VisitState.Done => "done", VisitState.CalledOff => "called off", _ => "planned" }}"
-                + (visit.Phase is null ? "" : $", {visit.Show(VisitFacts.Phase)}"), IsPast(visit, context) ? Tone.Caution : Tone.Text);
+            var state = visit.State switch { VisitState.Done => "done", VisitState.CalledOff => "called off", _ => "planned" };
+            y = area.PutWrapped(0, y, 2, $"{Day(visit)}, {state}{(visit.Phase is null ? "" : $", {visit.Show(VisitFacts.Phase)}")}",
+                IsPast(visit, context) ? Tone.Caution : Tone.Text);
             var expected = visit.Expected.ToList();
             if (expected.Count == 0)
                 y = area.PutWrapped(0, y, 2, "Nobody is expected yet: Enter says who.", Tone.Caution);
@@ -131,7 +132,8 @@ internal sealed record PeopleScreen(string? RowId, int At) : IScreen, IAsked
                 y = area.PutWrapped(0, y, 2, $"Maker's number: {number}", Tone.Text);
             foreach (var supplier in context.House.Contacts.Where(c => c.Part == ContactPart.Supplier).Take(3))
                 y = area.PutWrapped(0, y, 2, $"{supplier.Name} {supplier.Show(ContactFacts.Telephone)}".Trim(), Tone.Text);
-            area.PutWrapped(0, y + 1, 4, "Space: it is here. - : it did not arrive. Enter: the day on which it is expected, and on which it was reordered.", Tone.Dim);
+            area.PutWrapped(0, y + 1, 4, "Space: it is here. - : it did not arrive. Enter: the day on which it is expected, and on which it was reordered.",
+                Tone.Dim);
         }
     }
 

@@ -33,6 +33,18 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
     public static WalkScreen At(ScreenContext context) =>
         At(context, PhaseNames.All.FirstOrDefault(p => !Progress.Of(context.House, p, context.Steps).Complete, Phase.Handover), null);
 
+    /// <summary>
+    /// From the unit under the cursor of another screen, in the phase that is shown there or its own; from anywhere else at what is not done.
+    /// </summary>
+    public static IScreen From(ScreenContext context, IScreen screen)
+    {
+        if (screen is WalkScreen walk)
+            return walk;
+        return (screen as IAsked)?.UnitAt(context) is { } unit
+            && ((screen as JobSheet.JobSheetScreen)?.PhaseShown ?? Progress.Current(unit, context.Steps)) is { } phase
+            ? At(context, phase, unit.Id) : At(context);
+    }
+
     public static WalkScreen At(ScreenContext context, Phase phase, string? subjectId)
     {
         var subjects = WalkOrder.Subjects(context, phase);
@@ -40,6 +52,8 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             ?? subjects.FirstOrDefault();
         return new WalkScreen(phase, subject?.Id, subject is null ? null : WalkOrder.FirstOpen(context, subject, phase)?.Id, null);
     }
+
+    public string? TypesBy(ScreenContext context) => Step(context) is { Evidence.IsEmpty: false } ? "enter" : null;
 
     public Subject? Subject(ScreenContext context) => WalkOrder.Subjects(context, Phase).FirstOrDefault(s => s.Id == SubjectId);
 

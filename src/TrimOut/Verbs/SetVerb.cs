@@ -21,8 +21,8 @@ internal static class SetVerb
         var details = new Option<bool>("--details") { Description = "List every detail there is, with what may be typed, and put nothing." };
         var by = Common.By();
         var verb = new Command("set",
-            "Put values that come on standard input: tag or name, detail and value with tabs between, a line each. A line's number is written when it is saved. " +
-                "Ends with 2 when a line was refused.") { path, by, details };
+            "Put values that come on standard input: tag or name, detail and value with tabs between, a line each. " +
+                "A line's number is written when it is saved. Ends with 2 when a line was refused.") { path, by, details };
         verb.SetAction(parsed =>
         {
             if (parsed.GetValue(details))
