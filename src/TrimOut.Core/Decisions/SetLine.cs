@@ -60,10 +60,11 @@ public static class SetLine
         if (parts.Length < 2 || !int.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out var number))
             return null;
         var legs = house.Under(run.Id, ItemKind.Leg);
-        return number < 1 || number > legs.Length ? new Refusal($"The run of {house.NameOf(run)} has {legs.Length} legs: there is no leg {number}.")
-            : (FactTable.Find(ItemKind.Leg, parts[1]) ?? ByLabel(ItemKind.Leg, parts[1])) is { IsKeyed: false } fact
-            ? SetFact.Typed(house, legs[number - 1], fact, value)
-            : null;
+        if (number < 1 || number > legs.Length)
+            return new Refusal($"The run of {house.NameOf(run)} has {legs.Length} legs: there is no leg {number}.");
+        if ((FactTable.Find(ItemKind.Leg, parts[1]) ?? ByLabel(ItemKind.Leg, parts[1])) is not { IsKeyed: false } fact)
+            return null;
+        return SetFact.Typed(house, legs[number - 1], fact, value);
     }
 
     /// <summary>A detail that there is once for each other item, whose name follows: <c>moves W03</c>, <c>expects Ash Example</c>.</summary>

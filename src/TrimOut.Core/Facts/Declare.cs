@@ -51,13 +51,7 @@ internal sealed class Declare(ItemKind subject)
                 : new Refusal($"\"{t}\" is no date. Type year-month-day, such as 2026-03-14."),
             d => d.ToString("yyyy-MM-dd", Invariant)));
 
-    /// <summary>A telephone number as people write it: digits with spaces, dashes, brackets, a plus in front and an extension.</summary>
-    public Fact<string> Telephone(string name, string label, string help) =>
-        Make(name, label, help, null, new ParsedForm<string>("+1 555 0100",
-            t => t.Count(char.IsAsciiDigit) is < 3 or > 20 ? new Refusal($"\"{t}\" is no telephone number: it has 3 to 20 digits.")
-                : t.Where(c => !char.IsAsciiDigit(c) && !" +-/().x#*,".Contains(c, StringComparison.Ordinal)).Cast<char?>().FirstOrDefault() is { } odd
-                    ? new Refusal($"\"{odd}\" can't be dialled. Write the number alone, such as +1 555 0100; a name goes into its own field.")
-                : t, t => t));
+    public Fact<string> Telephone(string name, string label, string help) => Make(name, label, help, null, new TelephoneForm());
 
     public Fact<Voltage> Volts(string name, string label, string help, Phase? phase, decimal least, decimal most, bool reading = false) =>
         new(subject, name, label, help, phase, new ParsedForm<Voltage>("12.1",
