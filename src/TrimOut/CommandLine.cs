@@ -30,6 +30,7 @@ internal static class CommandLine
             HistoryVerb.Build(),
             WindowsVerb.Build(),
             PartsVerb.Build(),
+            PeopleVerb.Build(),
             KitVerb.Build(),
             KitVerb.BuildOut(),
             KitVerb.BuildIn(),

@@ -65,9 +65,11 @@ public class KeyTableTests
     /// <summary>Keys that do one sort of thing to what each screen is about: the names that they have for it, and the sort of thing.</summary>
     private static readonly Dictionary<string, (string[] Names, string Does)> OneSortOfThing = new()
     {
-        ["enter"] = (["Open", "Edit", "Details", "Evidence", "Fix", "Remote", "Look at it", "As it stood", "Name or open", "Type", "Take", "Go on", "Try again"],
+        ["enter"] = (
+            ["Open", "Edit", "Details", "Evidence", "Fix", "Remote", "Look at it", "As it stood", "Name or open", "Type", "Take", "Go on", "Try again"],
             "goes into what is under the cursor"),
-        ["space"] = (["Mark next step", "Done, next step", "Done", "Pick up / land", "Moves", "Page down"], "does the next thing with what is under the cursor"),
+        ["space"] = (["Mark next step", "Done, next step", "Done", "Pick up / land", "Moves", "Page down"],
+            "does the next thing with what is under the cursor"),
         ["delete"] = (["Clear", "Unmark", "Take off", "Take waiver back"], "takes away what is said of what is under the cursor"),
         ["backspace"] = (["Clear", "Unmark", "Take off", "Take waiver back"], "as Del"),
         ["left"] = (["Phase before", "Step before", "Remote before", "Unit before", "Part before", "Change before", "Less"], "the one before"),

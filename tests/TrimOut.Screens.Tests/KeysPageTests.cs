@@ -61,8 +61,8 @@ public class KeysPageTests
     /// <summary>One key has one meaning: a test holds all screens to this table.</summary>
     private static void AppendMeanings(StringBuilder page)
     {
-        page.Append("\n## One key, one meaning\n\nEvery key that a screen has of its own, and on which screens it works. What a key of several names does is one "
-            + "sort of thing, done to what each screen is about.\n\n| Key | Does | Screens |\n|---|---|---|\n");
+        page.Append("\n## One key, one meaning\n\nEvery key that a screen has of its own, and on which screens it works. "
+            + "What a key of several names does is one sort of thing, done to what each screen is about.\n\n| Key | Does | Screens |\n|---|---|---|\n");
         foreach (var key in KeyTableTests.EveryKey().OrderBy(k => k.Key.Length > 1 ? 0 : 1).ThenBy(k => k.Key, StringComparer.Ordinal))
         {
             page.Append($"| `{KeyNames.Shown(key.Key)}` | {KeyTableTests.MeaningOf(key.Key, key.Select(k => k.Name))} | ")

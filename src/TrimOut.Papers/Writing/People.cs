@@ -1,6 +1,5 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
-using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.Writing;

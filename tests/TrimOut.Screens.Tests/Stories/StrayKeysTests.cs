@@ -68,7 +68,8 @@ public class StrayKeysTests
     [Fact]
     public void AQuestionThatDoesNotNameYIsNotAnsweredByIt()
     {
-        var confirm = new Ask.Confirm("Sure?", "X", new Transition(JobSheetScreen.At(new ShellState(new TestDesk(new FakeTimeProvider()), _job.Scribe).Context)));
+        var shell = new ShellState(new TestDesk(new FakeTimeProvider()), _job.Scribe);
+        var confirm = new Ask.Confirm("Sure?", "X", new Transition(JobSheetScreen.At(shell.Context)));
         Assert.False(confirm.IsYes("y"));
         Assert.True(confirm.IsYes("X"));
         Assert.True((confirm with { Question = "Sure? X does it, any other key does not." }).IsYes("y"));

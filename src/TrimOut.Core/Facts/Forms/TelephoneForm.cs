@@ -15,9 +15,9 @@ internal sealed class TelephoneForm : Form<string>
     {
         if (typed.Count(char.IsAsciiDigit) is < FewestDigits or > MostDigits)
             return new Refusal($"\"{typed}\" is no telephone number: it has {FewestDigits} to {MostDigits} digits.");
-        foreach (var sign in typed.Where(c => !char.IsAsciiDigit(c) && !Between.Contains(c, StringComparison.Ordinal)))
-            return new Refusal($"\"{sign}\" can't be dialled. Write the number alone, such as {Hint}; a name goes into its own field.");
-        return typed;
+        return typed.Any(c => !char.IsAsciiDigit(c) && !Between.Contains(c, StringComparison.Ordinal))
+            ? new Refusal($"\"{typed}\" can't be dialled. Write the number alone, such as {Hint}; a name goes into its own field.")
+            : typed;
     }
 
     public override string Write(string value) => value;
