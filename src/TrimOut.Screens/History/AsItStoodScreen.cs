@@ -42,7 +42,7 @@ internal sealed record AsItStoodScreen(int Count, ScreenContext Then, JobSheetSc
             $" AS IT STOOD after change {Count} of {context.Log.Changes.Count}, {last.SaidAt:yyyy-MM-dd HH:mm}, {last.By}");
         area.PutFit(0, 0, area.Width, when, Tone.Selected);
         area.PutFit(0, 1, area.Width, $" {last.What}", Tone.Strong);
-        area.PutFit(0, 2, area.Width, " Only to look at. Left and Right go to the change before and after, Esc back to today.", Tone.Caution);
+        area.PutFit(0, 2, area.Width, " Only to look at. Left and Right: the change before and after. Esc: today.", Tone.Caution);
         Sheet.Draw(area.Rows(BannerLines, area.Height - BannerLines), Then, null);
     }
 

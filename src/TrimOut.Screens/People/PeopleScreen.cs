@@ -108,7 +108,7 @@ internal sealed record PeopleScreen(string? RowId, int At) : IScreen, IAsked
             y = area.PutWrapped(0, y, 2, $"{ContactFacts.Telephone.Label}: {OrNone(contact.Show(ContactFacts.Telephone))}",
                 contact.Telephone is null ? Tone.Caution : Tone.Text);
             if (contact.AfterHandover)
-                y = area.PutWrapped(0, y, 2, "The owner calls them after handover.", Tone.Text);
+                y = area.PutWrapped(0, y, 2, "Called after handover.", Tone.Text);
             area.PutWrapped(0, y, 5, contact.Show(ContactFacts.Note), Tone.Dim);
         }
         else if (row.Visit is { } visit)

@@ -11,7 +11,7 @@ internal static class WaitingLine
 
     /// <summary>The same of counts; five figures in each fit into 78 cells.</summary>
     public static string Of(Waiting all, Waiting sheets) =>
-        $"{all} (m)" + (sheets.None ? "" : $"; {NumberText.Plain(sheets.Checks)} for {NumberText.Counted(sheets.Facts, "sheet value")} (key 9)");
+        $"{all} (m)" + (sheets.None ? "" : $"; {NumberText.Plain(sheets.Checks)} for {NumberText.Counted(sheets.Facts, "sheet value")}: key 9");
 
     /// <summary>For the top line of every screen: those that wait for a maker's sheet; nothing where none does.</summary>
     public static string OnTop(CheckReport report) =>

@@ -34,15 +34,16 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         At(context, PhaseNames.All.FirstOrDefault(p => !Progress.Of(context.House, p, context.Steps).Complete, Phase.Handover), null);
 
     /// <summary>
-    /// From the unit under the cursor of another screen, in the phase that is shown there or its own; from anywhere else at what is not done.
+    /// From the job sheet the phase that is shown there, from the unit under the cursor on, or else what is not done; from another screen the phase that the
+    /// unit under its cursor is in.
     /// </summary>
     public static IScreen From(ScreenContext context, IScreen screen)
     {
         if (screen is WalkScreen walk)
             return walk;
-        return (screen as IAsked)?.UnitAt(context) is { } unit
-            && ((screen as JobSheet.JobSheetScreen)?.PhaseShown ?? Progress.Current(unit, context.Steps)) is { } phase
-            ? At(context, phase, unit.Id) : At(context);
+        var unit = (screen as IAsked)?.UnitAt(context);
+        var phase = screen is JobSheet.JobSheetScreen sheet ? sheet.PhaseShown : unit is null ? null : Progress.Current(unit, context.Steps);
+        return phase is { } walked ? At(context, walked, unit?.Id) : At(context);
     }
 
     public static WalkScreen At(ScreenContext context, Phase phase, string? subjectId)

@@ -4,6 +4,7 @@ using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.HouseFile.Texts;
 
 namespace TrimOut.Verbs;
@@ -58,7 +59,7 @@ internal static class SetVerb
     /// <summary>Every detail there is, a line each: of what, name, label and what may be typed, with tabs between.</summary>
     private static int ListDetails()
     {
-        foreach (var fact in FactTable.All.Where(f => f is { IsByStep: false } && f.Subject != ItemKind.Waiver))
+        foreach (var fact in FactTable.All.Where(f => f.Name != StepMark.FactName && f.Subject != ItemKind.Waiver))
         {
             var name = fact.IsKeyed ? $"{fact.Name} {ItemsNamed.Word(SetLine.OfWhat(fact)).ToUpperInvariant()}" : fact.Name;
             Console.Out.WriteLine(string.Join('\t', ItemsNamed.Word(fact.Subject), name, fact.Label, fact.Hint));

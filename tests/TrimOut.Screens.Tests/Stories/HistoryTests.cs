@@ -59,7 +59,7 @@ public class HistoryTests
     }
 
     [Fact]
-    public void BracketsGoFromChangeToChangeAndStopAtBothEnds()
+    public void LeftAndRightGoFromChangeToChangeAndStopAtBothEnds()
     {
         _job.Window("W01").Window("W02");
         var shell = AtHistory();

@@ -68,8 +68,6 @@ public class LaterStepsTests
     {
         var shell = new ShellState(new TestDesk(new FakeTimeProvider()), _job.Scribe);
         shell.Press("2");
-        for (var phase = Phase.WalkThrough; phase < Phase.Handover; phase++)
-            shell.Press("[");
         for (var phase = Phase.WalkThrough; phase < Phase.Hang; phase++)
             shell.Press("]");
         return shell;

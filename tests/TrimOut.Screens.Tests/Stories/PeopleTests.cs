@@ -23,7 +23,7 @@ public class PeopleTests
         user.Press("P").Sees("Nobody is noted yet.").Press("n").Write("Ash Example, crew, 55").Sees("is no telephone number").Press("enter");
         user.Write("Ash Example, crew, 555 0101").Sees("Ash Example, crew, 555 0101").Press("enter").Sees("crew: Ash Example").Sees("Telephone: 555 0101");
         user.Press("enter").Sees("Call after handover").Press("down", "down", "down", "enter").Type("yes").Press("esc");
-        user.Sees("The owner calls them after handover.");
+        user.Sees("Called after handover.");
         Assert.True(user.House.Contacts.Single().AfterHandover);
         user.Press("X").Sees("Remove Ash Example?").Press("X");
         Assert.Empty(user.House.Contacts);
