@@ -56,8 +56,9 @@ public sealed class Unit : Subject
     /// <summary>The day on which its box is to come; null while nobody said.</summary>
     public DateOnly? BoxExpectedOn => Item.Get(UnitFacts.ExpectedOn);
 
-    /// <summary>Whether its box is here: somebody said so, or read its label.</summary>
-    public bool BoxIsHere => Item.Get(UnitFacts.Arrival) == Arrival.Arrived || Item.Get(UnitFacts.BoxLabel) is not null;
+    /// <summary>Whether its box is here: somebody said so, or read its label, its size or the unit's serial.</summary>
+    public bool BoxIsHere => Item.Get(UnitFacts.Arrival) == Arrival.Arrived || Item.Get(UnitFacts.BoxLabel) is not null
+        || Item.Get(UnitFacts.DeliveredWidth) is not null || Item.Get(UnitFacts.Serial) is not null;
 
     /// <summary>Whether its box was to come and did not, and nobody ordered it again since.</summary>
     public bool BoxDidNotCome => !BoxIsHere && Item.Get(UnitFacts.Arrival) == Arrival.NotArrived && Item.Get(UnitFacts.ReorderedOn) is null;

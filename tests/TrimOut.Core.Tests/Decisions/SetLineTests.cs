@@ -13,8 +13,8 @@ public class SetLineTests
         .Do(j => AddItems.Visit(j.House, "Hang"));
 
     [Theory]
-    [InlineData("W01", "rough-width", "45 1/2", "45 1/2 in")]
-    [InlineData("w01", "Rough width", "45 1/2", "45 1/2 in")]
+    [InlineData("W01", "rough-width", "45 1/2", "45 1/2\"")]
+    [InlineData("w01", "Rough width", "45 1/2", "45 1/2\"")]
     [InlineData("W01", "Lead side", "left", "left")]
     [InlineData("W01", "Window: Note", "at the stair", "at the stair")]
     [InlineData("W01", "Unit: Note", "spare bracket", "spare bracket")]
@@ -30,7 +30,7 @@ public class SetLineTests
     [InlineData("Evening", "position W01", "40", "40 %")]
     [InlineData("@Kitchen", "Floor", "Main", "Main")]
     [InlineData("room Kitchen", "floor", "Main", "Main")]
-    [InlineData("box A", "Left in it", "90 ft", "90 ft")]
+    [InlineData("box A", "Left in it", "90 ft", "90'-0\"")]
     [InlineData("Ash Example", "Telephone", "555 0101", "555 0101")]
     [InlineData("visit Hang", "Day", "2026-09-07", "2026-09-07")]
     [InlineData("Hang", "expects Ash Example", "yes", "yes")]

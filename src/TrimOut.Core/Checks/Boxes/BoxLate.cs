@@ -13,9 +13,9 @@ namespace TrimOut.Core.Checks.Boxes;
 /// </remarks>
 public sealed class BoxLate : UnitCheck
 {
-    private static readonly Message DidNotCome = new("Its box did not arrive, and nobody reordered it.", "did-not-come");
-    private static readonly Message AfterVisit = new("Its box is expected on {0}; {1} is on {2}.", "after-visit");
-    private static readonly Message AfterHandover = new("Its box is expected on {0}; handover is on {1}.", "after-handover");
+    private static readonly Message DidNotCome = new("Its box did not arrive, and nobody reordered it.");
+    private static readonly Message AfterVisit = new("Its box is expected on {0}; {1} is on {2}.");
+    private static readonly Message AfterHandover = new("Its box is expected on {0}; handover is on {1}.");
     private static readonly Message ChaseIt = new("Call the supplier; reorder it and note the day, and note when it is expected now.");
     private static readonly Message MoveOne = new("Call the supplier for an earlier day, or move the visit; a part of the house can be hung first.");
 

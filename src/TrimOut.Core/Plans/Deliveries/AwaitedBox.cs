@@ -34,6 +34,9 @@ public sealed record AwaitedBox(Unit Unit, Sentence Why, bool Reorder, bool Over
         var late = unit.BoxExpectedOn is { } day && day < today;
         if (unit.BoxIsHere)
         {
+            // A box of another unit is no reason to order again: its own is looked for first.
+            if (new BoxLabelOff().Judge(unit) is Outcome.Found another)
+                return new AwaitedBox(unit, another.Message, Reorder: false, Overdue: false);
             var wrong = CameWrong.Select(c => c.Judge(unit)).OfType<Outcome.Found>().Select(f => f.Message).FirstOrDefault();
             return wrong is null ? null
                 : unit.Item.Get(UnitFacts.ReorderedOn) is { } again ? Again(unit, again, late)

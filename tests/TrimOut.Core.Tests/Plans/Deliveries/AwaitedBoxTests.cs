@@ -45,9 +45,18 @@ public class AwaitedBoxTests
     }
 
     [Fact]
+    public void TheBoxOfAnotherUnitIsLookedForAndNotReordered()
+    {
+        _job.Say("W02", UnitFacts.BoxLabel, "W01").Say("W02", UnitFacts.Damage, "bar bent");
+        Assert.Equal(["W02: The box says \"W01\"; this is W02."], Lines(Day));
+    }
+
+    [Fact]
     public void WhatWasOrderedIsAwaitedAlsoWhereNoDayIsKnown()
     {
         _job.Say("W01", UnitFacts.OrderedOn, "2026-08-01");
         Assert.Equal(["W01: ordered, no day known"], Lines(Day));
+        _job.Say("W01", UnitFacts.Serial, "S-1");
+        Assert.Empty(Lines(Day));
     }
 }
