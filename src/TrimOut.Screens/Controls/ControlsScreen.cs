@@ -40,7 +40,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
             area.PutFit(1, y++, area.Width - 1, string.Create(CultureInfo.InvariantCulture, $"{hub.Name}: {devices} of {most} devices{where}"), Tone.Heading);
         }
         if (context.House.Hubs.IsEmpty)
-            area.Put(1, y++, "No hub yet: h adds one.", Tone.Strong);
+            area.Put(1, y++, "No hub yet: N adds one.", Tone.Strong);
         if (context.House.Remotes.IsEmpty)
         {
             area.Put(1, y, "No remote yet: n adds one.", Tone.Strong);

@@ -200,7 +200,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         if (unit.Kind is not { } kind)
             return area.PutWrapped(4, y, 2, "No kind is chosen, so there is no sheet to go by.", Tone.Caution);
         if (cue.Said(kind) is { Length: > 0 } said)
-            y = area.PutWrapped(4, y, 4, typing is null && StepCue.HoldOf(unit, step) is not null ? $"{said} t counts." : said, Tone.Note);
+            y = area.PutWrapped(4, y, 4, typing is null && StepCue.HoldOf(unit, step) is not null ? $"{said} h counts." : said, Tone.Note);
         var blank = cue.Blank(kind).ToList();
         return blank.Count == 0 ? y
             : area.PutWrapped(4, y, 3, $"Not in the kit yet, ask the sheet of {kind.Name}: {string.Join(", ", blank.Select(f => f.Label))}.", Tone.Caution);
