@@ -19,14 +19,17 @@ internal sealed record PeopleRow(string Id, string Heading)
 /// <summary>Who has a part in the job, who comes when, and which boxes are awaited.</summary>
 internal static class PeopleRows
 {
+    public const string Contacts = "Contacts";
+    public const string Visits = "Visits";
+
     public static IReadOnlyList<PeopleRow> Of(ScreenContext context)
     {
         var house = context.House;
         var boxes = AwaitedBox.Of(house, context.Today).ToList();
         return
         [
-            new("", "Contacts"), .. house.Contacts.Select(c => new PeopleRow(c.Id, "") { Contact = c }),
-            new("", "Visits"), .. house.Visits.Select(v => new PeopleRow(v.Id, "") { Visit = v }),
+            new("", Contacts), .. house.Contacts.Select(c => new PeopleRow(c.Id, "") { Contact = c }),
+            new("", Visits), .. house.Visits.Select(v => new PeopleRow(v.Id, "") { Visit = v }),
             .. boxes.Count == 0 ? Array.Empty<PeopleRow>() : [new("", "Boxes not here, and to reorder")],
             .. boxes.Select(b => new PeopleRow(b.Unit.Id, "") { Box = b }),
         ];

@@ -71,7 +71,9 @@ internal sealed record PeopleScreen(string? RowId, int At) : IScreen, IAsked
         { Contact: { } c } => $"  {TextWidth.Fit(c.Show(ContactFacts.Telephone), 16).PadRight(16)} {Part(c)}{c.Name}",
         { Visit: { } v } => $"  {Day(v),-10} {When(v, context)}{v.Name}{Who(v)}",
         { Box: { } b } => $"  {b.Unit.Tag,-6} {(b.Reorder ? "REORDER: " : "")}{b.Why.In(context.House)}",
-        _ => $" {row.Heading}{(row.Heading == "Visits" && !context.House.Visits.Any() ? ": none planned; N adds one" : "")}",
+        { Heading: PeopleRows.Contacts } when !context.House.Contacts.Any() => $" {row.Heading}: none yet; n adds one",
+        { Heading: PeopleRows.Visits } when !context.House.Visits.Any() => $" {row.Heading}: none planned; N adds one",
+        _ => $" {row.Heading}",
     };
 
     private static string Part(Contact contact) => contact.Show(ContactFacts.Part) is { Length: > 0 } part ? $"{part}: " : "";
