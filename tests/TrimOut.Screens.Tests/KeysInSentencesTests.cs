@@ -17,6 +17,7 @@ public partial class KeysInSentencesTests
         .SelectMany(s => s.Keys.SelectMany(k => k.Strokes).Select(stroke => (Folder: s.GetType().Namespace!.Split('.')[^1], Stroke: stroke)))
         .ToLookup(k => k.Folder, k => k.Stroke));
 
+    // What is said of the job sheet stands on other screens too.
     [Fact]
     public void EverySentenceNamesAKeyOfItsScreenOrOneThatEveryScreenHas() => Assert.Empty(
         from path in Directory.EnumerateFiles(Screens, "*.cs", SearchOption.AllDirectories)
@@ -25,7 +26,6 @@ public partial class KeysInSentencesTests
         from line in File.ReadLines(path)
         where !line.TrimStart().StartsWith("//", StringComparison.Ordinal)
         from key in Named(line)
-        // What is said of the job sheet stands on other screens too.
         where !Common.Value.Contains(key) && !ByFolder.Value[folder].Contains(key) && !ByFolder.Value["JobSheet"].Contains(key)
         select $"{Path.GetFileName(path)}: {key} in {line.Trim()}");
 

@@ -74,7 +74,7 @@ public class WalkingOrderTests
         foreach (var phase in PhaseNames.All.Where(p => p is not (Phase.Power or Phase.Handover)))
             Assert.Equal(Walked, WalkOrder.Subjects(context, phase).OfType<Unit>().Select(u => u.Tag));
         Assert.Equal(Walked, context.House.Remotes[0].Units.Select(u => u.Tag));
-        Assert.Equal(Walked, Core.Plans.Deliveries.AwaitedBox.Of(context.House, Day).Select(b => b.Unit.Tag));
+        Assert.Equal(Walked, Core.Plans.Deliveries.AwaitedBox.Of(context.House, context.Report, Day).Select(b => b.Unit.Tag));
     }
 
     [Fact]

@@ -27,7 +27,8 @@ internal static class ReceivingList
     }
 
     private static void Awaited(MarkdownWriter to, PaperData data) =>
-        to.Table(["Unit", "Ordered", "Maker's number", "How it stands", "Overdue", "Reorder"], AwaitedBox.Of(data.House, data.Date).Select(b => Row(
+        to.Table(["Unit", "Ordered", "Maker's number", "How it stands", "Overdue", "Reorder"],
+            AwaitedBox.Of(data.House, data.Report, data.Date).Select(b => Row(
             b.Unit.Tag, b.Unit.Entry(UnitFacts.OrderedOn), b.Unit.Entry(UnitFacts.Acknowledgement), Said(b.Why, data.House),
             b.Overdue ? Ours("yes") : Dash, b.Reorder ? Ours("yes") : Dash)), "Nothing is awaited or to be reordered.");
 

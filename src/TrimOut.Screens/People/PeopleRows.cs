@@ -25,7 +25,7 @@ internal static class PeopleRows
     public static IReadOnlyList<PeopleRow> Of(ScreenContext context)
     {
         var house = context.House;
-        var boxes = AwaitedBox.Of(house, context.Today).ToList();
+        var boxes = AwaitedBox.Of(house, context.Report, context.Today).ToList();
         return
         [
             new("", Contacts), .. house.Contacts.Select(c => new PeopleRow(c.Id, "") { Contact = c }),

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Plans.Deliveries;
 
@@ -21,7 +22,7 @@ internal static class PeopleVerb
                 Say("contact", contact.Name, contact.Show(ContactFacts.Part), contact.Show(ContactFacts.Telephone));
             foreach (var visit in house.Visits)
                 Say("visit", visit.Show(VisitFacts.On), visit.Name, visit.Show(VisitFacts.State), string.Join(", ", visit.Expected.Select(c => c.Name)));
-            foreach (var box in AwaitedBox.Of(house, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)))
+            foreach (var box in AwaitedBox.Of(house, CheckReport.Of(house), DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)))
                 Say("box", box.Unit.Tag, box.Unit.Show(UnitFacts.ExpectedOn), box.Why.In(house), box.Reorder ? "reorder" : "");
             return look.End(ExitCode.Fine);
         });

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Checks;
-using TrimOut.Core.Checks.Boxes;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Wording;
@@ -21,23 +20,27 @@ public sealed record AwaitedBox(Unit Unit, Sentence Why, bool Reorder, bool Over
     private static readonly Message Late = new("expected on {0}, not here");
     private static readonly Message NoDay = new("ordered, no day known");
 
-    private static readonly ImmutableArray<UnitCheck> CameWrong =
-        [new DeliveredSizeOff(), new DeliveredFinishOff(), new DeliveredLeadOff(), new DeliveredDamaged()];
+    private const string OfAnother = "box-label-off";
+
+    private static readonly ImmutableArray<string> CameWrong = ["delivered-size-off", "delivered-finish-off", "delivered-lead-off", "delivered-damaged"];
 
     /// <summary>All of a house, in walking order.</summary>
     /// <param name="house">The house.</param>
+    /// <param name="report">What the checks say of it: what is waived is not ordered again.</param>
     /// <param name="today">The day on which it is looked at.</param>
-    public static IEnumerable<AwaitedBox> Of(House house, DateOnly today) => house.Units.Select(u => Of(u, today)).OfType<AwaitedBox>();
+    public static IEnumerable<AwaitedBox> Of(House house, CheckReport report, DateOnly today) =>
+        house.Units.Select(u => Of(u, report, today)).OfType<AwaitedBox>();
 
-    private static AwaitedBox? Of(Unit unit, DateOnly today)
+    private static AwaitedBox? Of(Unit unit, CheckReport report, DateOnly today)
     {
         var late = unit.BoxExpectedOn is { } day && day < today;
         if (unit.BoxIsHere)
         {
+            var said = report.About(unit).Where(f => f.Open).ToLookup(f => f.Check.Id, f => f.Found.Message);
             // A box of another unit is no reason to order again: its own is looked for first.
-            if (new BoxLabelOff().Judge(unit) is Outcome.Found another)
-                return new AwaitedBox(unit, another.Message, Reorder: false, Overdue: false);
-            var wrong = CameWrong.Select(c => c.Judge(unit)).OfType<Outcome.Found>().Select(f => f.Message).FirstOrDefault();
+            if (said[OfAnother].FirstOrDefault() is { } another)
+                return new AwaitedBox(unit, another, Reorder: false, Overdue: false);
+            var wrong = CameWrong.SelectMany(c => said[c]).FirstOrDefault();
             return wrong is null ? null
                 : unit.Item.Get(UnitFacts.ReorderedOn) is { } again ? Again(unit, again, late)
                 : new AwaitedBox(unit, wrong, Reorder: true, Overdue: false);

@@ -11,7 +11,7 @@ public class AwaitedBoxTests
 
     private readonly TestJob _job = new TestJob().Window("W01").Window("W02");
 
-    private IEnumerable<string> Lines(DateOnly day) => AwaitedBox.Of(_job.House, day)
+    private IEnumerable<string> Lines(DateOnly day) => AwaitedBox.Of(_job.House, _job.Report, day)
         .Select(b => $"{b.Unit.Tag}: {b.Why.In(_job.House)}{(b.Reorder ? ", reorder" : "")}{(b.Overdue ? ", overdue" : "")}");
 
     [Fact]
