@@ -18,6 +18,7 @@ public class ScreenSnapshotTests
         ["job-sheet"] = [],
         ["job-sheet-stops"] = ["!"],
         ["rooms"] = ["r", "up"],
+        ["people"] = ["P"],
         ["unit"] = ["enter"],
         ["unit-editing"] = ["enter", "down", "enter"],
         ["walk"] = ["2"],

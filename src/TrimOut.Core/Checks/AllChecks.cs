@@ -38,7 +38,7 @@ public static class AllChecks
             new SetbackPastReveal(), new CentreSupportLeftOut(),
         new StepOffUnits(), new RollPastHeadCover(), new OrderPastOpening(), new PlumbWidthShort(), new OrderOffMeasures(), new PartsPastOpening(),
             new GapBetweenUnitsTooSmall(), new GapBetweenUnitsTooLarge(),
-        new DeliveredSizeOff(), new BoxLabelOff(), new DeliveredFinishOff(), new DeliveredLeadOff(), new DeliveredDamaged(), new SerialTwice(),
+        new BoxLate(), new DeliveredSizeOff(), new BoxLabelOff(), new DeliveredFinishOff(), new DeliveredLeadOff(), new DeliveredDamaged(), new SerialTwice(),
             new FixedIntoBoardAlone(), new HungOutOfLevel(), new CordWithinReach(),
         new OutputPastPanel(), new OutputShared(), new OutputOverloaded(), new OutputOverloadedTogether(), new PanelOverloaded(), new MainsUnsigned(),
             new BreakerOverloaded(), new JointsUnderPower(),

@@ -53,6 +53,16 @@ public sealed class Unit : Subject
     /// <summary>Distance of its brackets back from the room face, as measured.</summary>
     public Length? Setback => Item.Get(UnitFacts.Setback);
 
+    /// <summary>The day on which its box is to come; null while nobody said.</summary>
+    public DateOnly? BoxExpectedOn => Item.Get(UnitFacts.ExpectedOn);
+
+    /// <summary>Whether its box is here: somebody said so, or read its label, its size or the unit's serial.</summary>
+    public bool BoxIsHere => Item.Get(UnitFacts.Arrival) == Arrival.Arrived || Item.Get(UnitFacts.BoxLabel) is not null
+        || Item.Get(UnitFacts.DeliveredWidth) is not null || Item.Get(UnitFacts.Serial) is not null;
+
+    /// <summary>Whether its box was to come and did not, and nobody ordered it again since.</summary>
+    public bool BoxDidNotCome => !BoxIsHere && Item.Get(UnitFacts.Arrival) == Arrival.NotArrived && Item.Get(UnitFacts.ReorderedOn) is null;
+
     /// <summary>What drives it.</summary>
     public PowerSource? Power => Item.Get(UnitFacts.Power);
 

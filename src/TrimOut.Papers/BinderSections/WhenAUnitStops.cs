@@ -31,6 +31,7 @@ internal static class WhenAUnitStops
             ("Crew", job.Entry(HouseFacts.Crew)),
             ("Site contact", job.Entry(HouseFacts.SiteContact)),
             ("Electrician", data.House.Panels.Select(p => p.Show(PanelFacts.ConnectedBy)).Distinct().JoinOrDash()));
+        People.WriteContacts(to, data.House.Contacts.Where(c => c.AfterHandover));
     }
 
     private static IEnumerable<Inline> Tries(House house)

@@ -51,7 +51,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
             FindingSigns.Put(area, 0, y++, wrong, context.Glyphs);
         }
         if (context.House.Hubs.IsEmpty)
-            area.Put(1, y++, "No hub yet: h adds one.", Tone.Strong);
+            area.Put(1, y++, "No hub yet: N adds one.", Tone.Strong);
         if (context.House.Remotes.IsEmpty)
         {
             area.Put(1, y, "No remote yet: n adds one.", Tone.Strong);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
@@ -119,7 +120,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
     {
         area.Put(2, 1, "This house has no window yet.", Tone.Strong);
         area.Put(2, 3, "Press n and type one line for each window as you walk, such as:", Tone.Text);
-        area.Put(4, 5, "W01 roller left 36x60 SW floor inside panel @Kitchen", Tone.Key);
+        area.Put(4, 5, $"W01 roller left {QuickWindow.SizeExample(house)} SW floor inside panel @Kitchen", Tone.Key);
         area.PutWrapped(2, 7, 3,
             "What you leave out carries over from the window before: after the first, a tag and what differs is enough. A new room is made as you name it.",
             Tone.Text);

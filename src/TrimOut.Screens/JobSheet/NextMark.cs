@@ -23,17 +23,18 @@ internal static class NextMark
                 : $"Every step of {unit.Tag} is done.");
         }
         var mark = Marking.Mark(s, context, unit, step, (screen, after) => new Transition(goOn((JobSheetScreen)screen, after)));
-        return RunsAhead(s, unit, step) is { } done
-            ? new Transition(s, new Ask.Confirm($"{unit.Tag}: {done.Full()} is done. y marks \"{step.Label}\" of {step.Phase.Full()}, any other key leaves it.",
-                Ask.Confirm.AlsoYes, mark))
-            : mark;
+        return s.PhaseShown is null ? AskedBeforeRunningAhead(s, unit, step, mark) : mark;
     }
 
-    /// <summary>The phase that was worked in, where a mark would begin a later one that nobody chose; null where it would not.</summary>
-    public static Phase? RunsAhead(JobSheetScreen s, Unit unit, Step step)
+    /// <summary>The mark, or a question first where it would begin a later phase that nobody chose.</summary>
+    public static Transition AskedBeforeRunningAhead(IScreen s, Unit unit, Step step, Transition mark) => RunsAhead(unit, step) is { } done
+        ? new Transition(s, new Ask.Confirm($"{unit.Tag}: {done.Full()} is done. y marks \"{step.Label}\" of {step.Phase.Full()}, any other key leaves it.",
+            Ask.Confirm.AlsoYes, mark))
+        : mark;
+
+    /// <summary>The phase that was worked in, where a mark would begin a later one; null where it would not.</summary>
+    public static Phase? RunsAhead(Unit unit, Step step)
     {
-        if (s.PhaseShown is not null)
-            return null;
         var last = StepList.All.Where(x => x.Subject == ItemKind.Unit && unit.MarkOf(x) is not null).Select(x => (Phase?)x.Phase).Max();
         return last < step.Phase ? last : null;
     }

@@ -29,7 +29,7 @@ internal static class PickedUnits
     {
         var waiting = Marks(s, context);
         return waiting.Count == 0 ? Transition.Say(s, "Nothing is left to mark for the picked units.")
-            : waiting.Select(x => x.Step).Distinct().Count() == 1 && !waiting.Exists(x => NextMark.RunsAhead(s, x.Unit, x.Step) is not null)
+            : waiting.Select(x => x.Step).Distinct().Count() == 1 && (s.PhaseShown is not null || !waiting.Exists(x => NextMark.RunsAhead(x.Unit, x.Step) is not null))
             ? MarkAll(s, context, waiting)
             : new Transition(s, new Ask.Confirm($"y marks, any other key leaves them: {NextMark.InWords(waiting)}.", Ask.Confirm.AlsoYes,
                 MarkAll(s, context, waiting)));
@@ -99,7 +99,7 @@ internal static class PickedUnits
     private static Entry AskOnce(JobSheetScreen s, Fact fact, List<Unit> units, House house, List<(Unit Unit, Step Step)> waiting)
     {
         var name = $"{fact.Label} of {Tags(units)}";
-        return new Entry(name, Offers.For(units[0], fact) ?? "", $"the same for all {units.Count}: {fact.Help} ({fact.Hint})", (text, now) =>
+        return new Entry(name, Offers.For(units[0], fact) ?? "", $"the same for all {units.Count}: {fact.Help} ({fact.HintFor(units[0].House)})", (text, now) =>
         {
             if (text.Trim().Length == 0)
                 return new Refusal("Type what it is, or leave with Esc.");

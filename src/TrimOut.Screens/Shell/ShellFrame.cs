@@ -11,10 +11,10 @@ internal static class ShellFrame
     {
         var (all, context) = (frame.All, shell.Context);
         var typing = shell.Typing;
-        var (text, tone) = confirm is not null ? (confirm.Question, Tone.Selected)
+        var (text, tone) = confirm is not null ? (confirm.Shown, Tone.Selected)
             : typing is not null ? typing.Refused is { } refused ? ($"{context.Glyphs.Stop} {refused}", Tone.Stop)
                 : typing.Note is null && typing.Entry.Warning is { } warning ? ($"{context.Glyphs.Stop} {warning}", Tone.Stop)
-                : (typing.Note ?? "", Tone.Text)
+                : typing.Note is { } note ? (note, Tone.Text) : (Understood(typing, context), Tone.Dim)
             : status.Length == 0 && shell.Doing is { } doing ? ($"{doing}. Esc stops it.", Tone.Strong)
             : statusIsBad ? ($"{context.Glyphs.Stop} {status}", Tone.Stop) : (status, Tone.Text);
         // A path or a reason is not cut: what it takes beyond its one line the screen does without.
@@ -29,21 +29,22 @@ internal static class ShellFrame
         for (var at = 0; at < caused.Count; at++)
             all.PutFit(0, frame.Height - above - caused.Count + at, all.Width, " " + caused[at], loud);
         if (typing is not null)
-            DrawTyping(all, typing, context, frame.Height - below, frame.Slot is not null);
+            DrawTyping(all, typing, frame.Height - below, frame.Slot is not null);
         for (var at = 0; at < message.Count; at++)
             all.PutFit(0, frame.Height - below + at, all.Width, " " + message[at], tone);
         DrawKeys(shell, all.Rows(frame.Height - 1, 1), typing);
     }
 
-    /// <summary>What is understood so far, and above it the field where the screen has none of its own.</summary>
-    private static void DrawTyping(Area all, Typing typing, ScreenContext context, int y, bool inPlace)
+    /// <summary>What is understood of the text so far, or what may be typed: choices in full, however many lines they take.</summary>
+    private static string Understood(Typing typing, ScreenContext context) =>
+        typing.Entry.Echo?.Invoke(typing.Text, context) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value : typing.Entry.Hint;
+
+    /// <summary>The field above what is understood, where the screen has none of its own.</summary>
+    private static void DrawTyping(Area all, Typing typing, int y, bool inPlace)
     {
-        var entry = typing.Entry;
-        if (typing is { Refused: null, Note: null, Entry.Warning: null })
-            all.PutFit(0, y, all.Width,
-                " " + (entry.Echo?.Invoke(typing.Text, context) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value : entry.Hint), Tone.Dim);
         if (inPlace)
             return;
+        var entry = typing.Entry;
         var field = all.Rows(y - 1, 1);
         field.Clear();
         var x = field.Put(1, 0, TextWidth.Fit(entry.Label, field.Width / 2) + ": ", Tone.Strong);

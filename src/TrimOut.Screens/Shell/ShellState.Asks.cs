@@ -60,6 +60,16 @@ internal sealed partial class ShellState
                 return null;
             case Ask.ElsewhereNow elsewhere:
                 return Elsewhere(elsewhere.Path);
+            case Ask.AskWho:
+                Typing = new Typing(WhoEntry(), ShownText.Kept(_scribe?.By ?? _desk.Who ?? _desk.UsualWho), null);
+                return null;
+            case Ask.Named named:
+                _desk.Who = named.Who;
+                if (_scribe is not null)
+                    _scribe.By = named.Who;
+                Context = See(Context.Report);
+                Status($"What is done from now on is said to be by {named.Who}.");
+                return null;
             case Ask.NextLook:
                 Look = Look.Next;
                 _desk.Look = Look.Name;
@@ -223,8 +233,8 @@ internal sealed partial class ShellState
     private string? AskRedo()
     {
         if (Context.RedoNext is not { } undo)
-            return Refuse("There is nothing to redo.");
-        _confirm = new Ask.Confirm($"Redo what was undone (\"{undo.What}\")? U redoes it, any other key leaves it.", "U",
+            return Refuse("There is nothing to redo: something else was done since, or nothing was undone.");
+        _confirm = new Ask.Confirm($"Bring back what was undone: \"{Scribe.WithoutUndo(undo.What)}\"? U brings it back, any other key leaves it.", "U",
             new Transition(Screen, new Ask.Carry(s => s.Redo())));
         return null;
     }

@@ -39,6 +39,8 @@ internal sealed partial class ShellState
             Begin();
         else if (held is not null)
             _stack.Add(new LockedHouseScreen(held));
+        if (desk.Who is null)
+            Typing = new Typing(WhoEntry(), desk.UsualWho, null);
     }
 
     public Glyphs Glyphs { get; }
@@ -113,7 +115,7 @@ internal sealed partial class ShellState
         {
             _confirm = null;
             Status("");
-            if (stroke == confirm.Yes || stroke == Ask.Confirm.AlsoYes)
+            if (confirm.IsYes(stroke))
                 Apply(confirm.OnYes);
             else
                 Status("Nothing was done.");
@@ -130,6 +132,8 @@ internal sealed partial class ShellState
             work.Stop();
             return;
         }
+        if (StraysBack(stroke))
+            return;
         var action = Actions.Select(a => a.Action).FirstOrDefault(a => a.Strokes.Contains(stroke));
         if (action is null)
             Status($"{KeyNames.Shown(stroke)} does nothing here. ? shows the keys.");
@@ -164,6 +168,9 @@ internal sealed partial class ShellState
 
     /// <summary>Works while something is typed too, so that what a full disk refused is not lost.</summary>
     public const string ElsewhereKey = "f2";
+
+    /// <summary>Draws the whole terminal again, whatever something else wrote over it.</summary>
+    public const string RedrawKey = "ctrl+l";
 
     /// <summary>Empties the line that is being typed.</summary>
     public const string EmptyKey = "ctrl+u";

@@ -11,7 +11,7 @@ internal static class WaitingLine
 
     /// <summary>The same of counts; five figures in each fit into 78 cells.</summary>
     public static string Of(Waiting all, Waiting sheets) =>
-        $"{all} (m)" + (sheets.None ? "" : $"; {NumberText.Plain(sheets.Checks)} for {NumberText.Counted(sheets.Facts, "sheet value")} (9)");
+        $"{all} (m)" + (sheets.None ? "" : $"; {NumberText.Plain(sheets.Checks)} for {NumberText.Counted(sheets.Facts, "sheet value")}: key 9");
 
     /// <summary>The same for the top line of every screen, shorter and shorter; empty where nothing waits.</summary>
     public static IReadOnlyList<string> Shorter(CheckReport report) => report.Waiting is { None: false } all

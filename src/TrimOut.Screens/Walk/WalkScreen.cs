@@ -34,6 +34,19 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
     public static WalkScreen At(ScreenContext context) =>
         At(context, PhaseNames.All.FirstOrDefault(p => !Progress.Of(context.House, p, context.Steps).Complete, Phase.Handover), null);
 
+    /// <summary>
+    /// From the job sheet the phase that is shown there, from the unit under the cursor on, or else what is not done; from another screen the phase that the
+    /// unit under its cursor is in.
+    /// </summary>
+    public static IScreen From(ScreenContext context, IScreen screen)
+    {
+        if (screen is WalkScreen walk)
+            return walk;
+        var unit = (screen as IAsked)?.UnitAt(context);
+        var phase = screen is JobSheet.JobSheetScreen sheet ? sheet.PhaseShown : unit is null ? null : Progress.Current(unit, context.Steps);
+        return phase is { } walked ? At(context, walked, unit?.Id) : At(context);
+    }
+
     public static WalkScreen At(ScreenContext context, Phase phase, string? subjectId)
     {
         var subjects = WalkOrder.Subjects(context, phase);
@@ -41,6 +54,8 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             ?? subjects.FirstOrDefault();
         return new WalkScreen(phase, subject?.Id, subject is null ? null : WalkOrder.FirstOpen(context, subject, phase)?.Id, null);
     }
+
+    public string? TypesBy(ScreenContext context) => Step(context) is { Evidence.IsEmpty: false } ? "enter" : null;
 
     public Subject? Subject(ScreenContext context) => WalkOrder.Subjects(context, Phase).FirstOrDefault(s => s.Id == SubjectId);
 
@@ -189,7 +204,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         if (unit.Kind is not { } kind)
             return area.PutWrapped(4, y, 2, "No kind is chosen, so there is no sheet to go by.", Tone.Caution);
         if (cue.Said(kind) is { Length: > 0 } said)
-            y = area.PutWrapped(4, y, 4, typing is null && StepCue.HoldOf(unit, step) is not null ? $"{said} t counts." : said, Tone.Note);
+            y = area.PutWrapped(4, y, 4, typing is null && StepCue.HoldOf(unit, step) is not null ? $"{said} h counts." : said, Tone.Note);
         var blank = cue.Blank(kind).ToList();
         return blank.Count == 0 ? y
             : area.PutWrapped(4, y, 3, $"Not in the kit yet, ask the sheet of {kind.Name}: {string.Join(", ", blank.Select(f => f.Label))}.", Tone.Caution);

@@ -13,6 +13,8 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
 {
     public string Title => $"What if{(Of.Length == 0 ? "" : $", from {Of}")}";
 
+    public string? TypesBy(ScreenContext context) => "enter";
+
     public IReadOnlyList<IKeyAction> Keys => WhatIfKeys.All;
 
     public static WhatIfScreen At(ScreenContext context, Unit? unit) => new(WhatIfInputs.From(context.House, unit), unit?.Id, unit?.Tag ?? "", 0);

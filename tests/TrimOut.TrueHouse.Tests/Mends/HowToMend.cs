@@ -97,6 +97,7 @@ public static class HowToMend
             m.Truth.Typed(m.Unit.Kind.Raised(m.Opening.Finished.Height + m.Opening.HeadAbove + 30) + 20)),
         ["delivered-size-off"] = m => m.Write(m.Unit.Key, UnitFacts.DeliveredWidth, m.Now(m.Unit.Key, UnitFacts.OrderWidth))
             && m.Write(m.Unit.Key, UnitFacts.DeliveredHeight, m.Now(m.Unit.Key, UnitFacts.OrderHeight)),
+        ["box-late"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
         ["box-label-off"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
         ["serial-twice"] = m => m.Write(m.Unit.Key, UnitFacts.Serial, $"S-{m.Unit.Key}-again"),
         ["setback-past-reveal"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.Setback, m.Lengths[0]),
