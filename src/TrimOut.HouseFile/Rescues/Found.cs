@@ -25,10 +25,13 @@ internal sealed record Found(
     /// <summary>Whether there is a journal.</summary>
     public bool HasJournal => JournalOf is not null;
 
-    /// <summary>The house that the files are of: what the last page says, else the journal, else the rows; null when none does.</summary>
+    /// <summary>
+    /// The house that the files are of: what the last page says, else the rows, else the journal, which may have come beside the file from elsewhere;
+    /// null when none does.
+    /// </summary>
     public string? House => (Last ?? Trailers.LastOrDefault())?.House
-        ?? Heads.Select(h => h.House).FirstOrDefault(h => h.Length > 0)
-        ?? Rows.Select(r => r.House).Where(h => h.Length > 0).GroupBy(h => h).OrderByDescending(g => g.Count()).FirstOrDefault()?.Key;
+        ?? Rows.Select(r => r.House).Where(h => h.Length > 0).GroupBy(h => h).OrderByDescending(g => g.Count()).FirstOrDefault()?.Key
+        ?? Heads.Select(h => h.House).FirstOrDefault(h => h.Length > 0);
 
     /// <summary>Whether nothing of another file or journal lies among these.</summary>
     public bool IsOfOnePiece => Trailers.Count <= 1 && Heads.All(h => h.Id == Last?.Journal);

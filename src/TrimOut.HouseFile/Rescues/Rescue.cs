@@ -58,7 +58,8 @@ public static class Rescue
         lost.AddRange(doubts);
         apart.AddRange(Foreign(own, house));
         var otherCopies = own.LinesOfOtherCopies(house, here.Seal);
-        var trunk = pool.Trunk(Seal.First(house), [.. own.AnchorsOf(house), .. others.SelectMany(o => o.AnchorsOf(house)).Where(a => IsOurs(pool, own.AnchorsOf(house), house, a))]);
+        var trunk = pool.Trunk(Seal.First(house),
+            [.. own.AnchorsOf(house), .. others.SelectMany(o => o.AnchorsOf(house)).Where(a => IsOurs(pool, own.AnchorsOf(house), house, a))]);
         var tied = trunk.Values.Select(e => e.Seal).ToHashSet(StringComparer.Ordinal);
         var loose = Loose(pool, tied, trunk, own, others, house, here.Seal);
         foreach (var entry in loose.Sure)

@@ -215,4 +215,15 @@ public partial class RescueTests
         Assert.Equal(System.IO.File.ReadAllLines(kept + ".jsonl"), read.Changes.Select(ChangeJson.Write));
         Assert.NotEmpty(read.Lost);
     }
+
+    [Fact]
+    public void AJournalOfAnotherHouseDoesNotDecideWhichHouseAFileWithoutItsLastPageIsOf()
+    {
+        var file = File;
+        file.AsSpan(file.Length - Trailer.Size).Clear();
+        var read = Rescue.Read(ScriptedJob.Here(With(file, OtherHouse().Read(JournalPath))), Main, []);
+        Assert.Equal(_job.Saved.Take(read.Changes.Length).Select(ChangeJson.Write), read.Changes.Select(ChangeJson.Write));
+        Assert.InRange(read.Changes.Length, 20, _job.Saved.Count);
+        Assert.NotEmpty(read.Lost);
+    }
 }
