@@ -92,6 +92,13 @@ public static class Rescue
                 : $"{end} {AfterTheEnd}");
         lost.AddRange(Gaps.Of(read, Math.Max(expected, trunk.Keys.LastOrDefault())));
         lost.AddRange(Gaps.Uncertain(loose.Sure.Select(e => e.Number)));
+        if (own.HasFile && own.TrailerOf(house) is null)
+        {
+            var inFile = own.Rows.Select(r => r.Entry.Seal).ToHashSet(StringComparer.Ordinal);
+            var inJournal = own.Lines.Select(l => l.Entry.Seal).ToHashSet(StringComparer.Ordinal);
+            lost.AddRange(Gaps.OfWhoseJournal(trunk.Values.Where(e => inJournal.Contains(e.Seal) && !inFile.Contains(e.Seal)).Select(e => e.Number),
+                own.Names.Journal));
+        }
         var elsewhere = Elsewhere(loose.FromOthers, read.Values);
         if (elsewhere.Count > 0)
             apart.Add($"{NumberText.Counted(elsewhere.Count, "change that is", "changes that are")} not in {own.Names.Main} "

@@ -226,4 +226,14 @@ public partial class RescueTests
         Assert.InRange(read.Changes.Length, 20, _job.Saved.Count);
         Assert.NotEmpty(read.Lost);
     }
+
+    [Fact]
+    public void WhoseJournalItIsIsAskedWhereNoLastPageTells()
+    {
+        var file = File;
+        file.AsSpan(file.Length - Trailer.Size).Clear();
+        var read = Rescue.Read(ScriptedJob.Here(With(file, Journal)), Main, []);
+        Assert.Equal(_job.Saved.Select(ChangeJson.Write), read.Changes.Select(ChangeJson.Write));
+        Assert.Contains(read.Lost, l => l.StartsWith($"Changes {_job.Saved.Count - 11} to {_job.Saved.Count} came from ", StringComparison.Ordinal));
+    }
 }

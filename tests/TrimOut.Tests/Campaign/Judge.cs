@@ -211,6 +211,11 @@ internal sealed partial class Judge
         // Of another copy of the same house, what was saved there is as good: it is one house.
         if (damaged.What.Contains("other copy's file", StringComparison.Ordinal) && rescued.All(r => _scene.OtherTruth.Contains(r) || truth.Contains(r)))
             return (verb, Outcome.Said, "");
+        // So is what came from that copy's journal, where no last page could tell whose it is, and that is said.
+        if (damaged.What.Contains("other copy's journal", StringComparison.Ordinal)
+            && ended.Error.Contains("whether that is this copy's", StringComparison.Ordinal)
+            && rescued.All(r => _scene.OtherTruth.Contains(r) || truth.Contains(r)))
+            return (verb, Outcome.Said, "");
         if (rescued.FirstOrDefault(r => !truth.Contains(r)) is { } mixed)
             return (verb, Outcome.SilentLoss, $"something that is not of this house came in: {mixed[..60]} {ended.Error}");
         var listed = Listed(ended.Error, truth.Count);
