@@ -12,6 +12,7 @@ public class FootprintTests
     [InlineData(145, 70, 20, false)]   // 5 mm beside it, as the hole is half wide
     [InlineData(144, 70, 20, true)]
     [InlineData(96, 70, 20, true)]
+    [InlineData(95, 70, 20, false)]
     [InlineData(120, 105, 20, false)]
     [InlineData(120, 104, 20, true)]
     [InlineData(120, 70, 65, false)]
@@ -42,6 +43,7 @@ public class FootprintTests
     // A hole that was noted a little behind the jamb or above the head is in the corner where the bracket sits.
     [Theory]
     [InlineData(-4, 20, true)]
+    [InlineData(-10, 20, true)]
     [InlineData(10, -4, true)]
     [InlineData(-400, 20, false)]
     [InlineData(10, -400, false)]
