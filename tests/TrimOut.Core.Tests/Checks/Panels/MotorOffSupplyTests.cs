@@ -61,6 +61,25 @@ public class MotorOffSupplyTests
     [Fact]
     public void ASupplyThatIsNotKnownIsNotAPass() => Assert.Equal("supply of 10-output panel in the kit", Supply("").MissingOf(Check, "Roller"));
 
+    // A tenth of 20 V is 2 V, just.
+    [Fact]
+    public void JustATenthIsFine() =>
+        Assert.IsType<Outcome.Fine>(Supply("20").SayOf("Roller", CoveringKindFacts.MotorVolts, "18").Of(Check, "Roller"));
+
+    [Fact]
+    public void AnyPanelOfTheHouseThatGivesItsVoltsWillDo() => TwoPanels().Fine(Check, "W01");
+
+    [Fact]
+    public void OneUnitOfAKindOnAPanelIsEnoughForTheKindToBeJudged()
+    {
+        var job = Supply("24").Window("W02").Say("W02", UnitFacts.Power, "battery");
+        Assert.IsType<Outcome.Found>(job.Of(Check, "Roller"));
+    }
+
+    // What the kind is told is not told of each of its runs as well.
+    [Fact]
+    public void ARunThatIsNotLandedIsNotToldWhatItsKindIsTold() => Supply("24").WithPanel().Silent(Check, "W01");
+
     private static TestJob Supply(string volts) => Jobs.Walked().SayOf("10-output panel", PanelTypeFacts.Supply, volts);
 
     private static TestJob TwoPanels() => Jobs.Walked().WithPanel().Add(ItemKind.PanelType, "24 V box").SayOf("24 V box", PanelTypeFacts.Supply, "24")
