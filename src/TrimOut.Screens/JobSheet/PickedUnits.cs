@@ -29,7 +29,8 @@ internal static class PickedUnits
     {
         var waiting = Marks(s, context);
         return waiting.Count == 0 ? Transition.Say(s, "Nothing is left to mark for the picked units.")
-            : waiting.Select(x => x.Step).Distinct().Count() == 1 && (s.PhaseShown is not null || !waiting.Exists(x => NextMark.RunsAhead(x.Unit, x.Step) is not null))
+            : waiting.Select(x => x.Step).Distinct().Count() == 1
+                && (s.PhaseShown is not null || !waiting.Exists(x => NextMark.RunsAhead(x.Unit, x.Step) is not null))
             ? MarkAll(s, context, waiting)
             : new Transition(s, new Ask.Confirm($"y marks, any other key leaves them: {NextMark.InWords(waiting)}.", Ask.Confirm.AlsoYes,
                 MarkAll(s, context, waiting)));
