@@ -42,7 +42,8 @@ public sealed class GapBetweenUnitsTooSmall : WindowCheck
             ? new Outcome.Fine(working)
             : new Outcome.Found(
                 there.Left < Length.Zero
-                    ? (there.Room < subject.SmallestWidth ? DoNotHangPlumb : DoNotGoIn).With(subject.Units.Length, Arg.AtLeast(there.Room - there.Left), Arg.AtMost(there.Room))
+                    ? (there.Room < subject.SmallestWidth ? DoNotHangPlumb : DoNotGoIn)
+                        .With(subject.Units.Length, Arg.AtLeast(there.Room - there.Left), Arg.AtMost(there.Room))
                     : there.Gaps == 1 ? OneGap.With(Arg.AtMost(there.Left), asked)
                     : ManyGaps.With(Arg.AtMost(there.Left), there.Gaps, asked),
                 Moment.NotOrdered(subject.Units[^1]) ? Narrower(subject, there, asked) : CallMaker,
