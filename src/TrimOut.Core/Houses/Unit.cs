@@ -94,8 +94,20 @@ public sealed class Unit : Subject
         _ => null,
     };
 
-    /// <summary>The same from the left of its own part, as tails are reckoned; null while that is not known.</summary>
-    public Length? EntryInPart => EntrySide == Side.Left ? EntryFromJamb : PartWidth - EntryFromJamb;
+    /// <summary>Where its motor hangs, from the left of the opening; null while that is not known.</summary>
+    /// <param name="motor">The end at which it has its motor.</param>
+    public Length? MotorAlong(Side motor) => motor == Side.Left ? Place?.From : Place?.To;
+
+    /// <summary>
+    /// What a tail is held against: the width of its part, and where others hang between it and the jamb at which its cable comes out, the way along the
+    /// head from that jamb to its far end; null while a width is not known.
+    /// </summary>
+    public Length? ToFarEnd => IsBehindOthers
+        ? EntrySide == Side.Left ? Place?.To : Window.KnownWidth - Place?.From
+        : PartWidth;
+
+    /// <summary>Whether others hang between it and the jamb at which its cable comes out.</summary>
+    public bool IsBehindOthers => EntrySide is { } side && Window.Units is { Length: > 1 } several && several[side == Side.Left ? 0 : ^1].Id != Id;
 
     /// <summary>Half of what its hole takes at the least: half the cable by its sheet; nothing while that is not known.</summary>
     public Length EntryRadius => Run?.Cable?.Diameter / 2 ?? Length.Zero;
@@ -135,7 +147,7 @@ public sealed class Unit : Subject
     };
 
     /// <summary>Whether it is wide enough for a centre support by its kind's sheet; no while either is not known.</summary>
-    public bool NeedsCentreSupport => (Item.Get(UnitFacts.OrderWidth) ?? PartWidth) is { } width && Kind?[CoveringKindFacts.CentreFrom] is { } from
+    public bool NeedsCentreSupport => (OwnWidth ?? PartWidth) is { } width && Kind?[CoveringKindFacts.CentreFrom] is { } from
         && width >= from;
 
     /// <summary>Remotes that move it.</summary>

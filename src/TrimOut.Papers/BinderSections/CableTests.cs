@@ -18,6 +18,13 @@ internal static class CableTests
         to.Table(["Unit", "First test", "With, who, when", "Second test", "With, who, when"], runs.Select(r => Row(
             r.Name, r.EntryOrNotYet(RunFacts.FirstLoop), r.Taken(RunFacts.FirstLoop), r.EntryOrNotYet(RunFacts.SecondLoop), r.Taken(RunFacts.SecondLoop))));
 
+        to.Heading(3, "Far end open");
+        to.Say("Resistance from one conductor to the other, and from both to the frame, with the window end open: each should read open.");
+        to.Table(["Unit", "First, apart", "First, to frame", "Second, apart", "Second, to frame", "With, who, when"], runs.Select(r => Row(
+            r.Name, r.EntryOrNotYet(RunFacts.FirstApart), r.EntryOrNotYet(RunFacts.FirstToFrame), r.EntryOrNotYet(RunFacts.SecondApart),
+            r.EntryOrNotYet(RunFacts.SecondToFrame),
+            r.Taken(RunFacts.FirstApart, RunFacts.FirstToFrame, RunFacts.SecondApart, RunFacts.SecondToFrame))));
+
         to.Heading(3, "Power tests");
         to.Table(["Unit", "Volts, open", "Volts, loaded", "Polarity", "With, who, when"], runs.Select(r => Row(
             r.Name, r.EntryOrNotYet(RunFacts.OpenVolts), r.EntryOrNotYet(RunFacts.LoadedVolts), r.EntryOrNotYet(RunFacts.Polarity),

@@ -39,10 +39,11 @@ public class MotorOffSupplyTests
     }
 
     [Fact]
-    public void WhereTheKitHasNoOtherPanelALandedMotorIsAStopOfItsRunAndTheUnitIsToldOfItsKind()
+    public void WhereTheKitHasNoOtherPanelItIsToldOnceOfTheKindAndOfARunThatIsLanded()
     {
         var job = Supply("24").WithPanel();
-        Assert.Contains(job.Report.About(job.Unit("W01")), f => f.Check.Id == Check.Info.Id && f.Open);
+        Assert.Equal("Roller", Assert.Single(Check.Run(job.House), r => r.Outcome is Outcome.Found).Subject.Get(CoveringKindFacts.Name));
+        Assert.DoesNotContain(job.Report.About(job.Unit("W01")), f => f.Check.Id == Check.Info.Id);
         job.Say("W01", RunFacts.Panel, "P1");
         Assert.Equal("Roller is made for 12 V; P1 gives 24 V.", job.Fault(Check, "W01").Message);
     }
