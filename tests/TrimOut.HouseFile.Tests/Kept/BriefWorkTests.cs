@@ -252,7 +252,7 @@ public sealed class BriefWorkTests : IDisposable
                 for (var note = 0; note < 5; note++)
                 {
                     TryFolder.Do(scribe, SetFact.Typed(scribe.House, scribe.House.FindTag("W01")!.Item, WindowFacts.Note,
-                        $"{opening} {note} {new string('x', note * 400)}").Value);
+                        $"{opening} {note} {new string('x', note * 90)}").Value);
                     Interlocked.Increment(ref saved);
                 }
             }
