@@ -39,7 +39,9 @@ internal static class HangSheet
     {
         var units = windows.SelectMany(w => w.Units).ToList();
         to.Heading(3, $"{room}");
-        var drawings = windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words))).ToList();
+        var drawings = windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words)))
+            .Concat(units.Where(RollSection.CanDraw).Select(u =>
+                to.Drawing(u.Tag, RollSection.Describe(u), words => RollSection.Of(u, words)))).ToList();
         to.Say(drawings.Aggregate((row, drawing) => row + drawing));
         to.Table(["Unit", "Reach", "Box label", "Size", "Mount", "Lead side", "Setback", "Centre support"], units.Select(u => Row(
             u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel),

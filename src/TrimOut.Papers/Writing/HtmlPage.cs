@@ -47,7 +47,7 @@ internal static class HtmlPage
         {
             if (link.IsImage && drawings.TryGetValue(link.Url ?? "", out var svg))
                 renderer.Write(svg);
-            else if (link.IsImage || link.Url?.StartsWith('#') != true)
+            else if (link.IsImage || link.Url?.StartsWith('#') != true && !PhoneNumber.IsLink(link.Url))
                 renderer.WriteChildren(link);
             else
                 base.Write(renderer, link);
