@@ -81,6 +81,8 @@ public sealed partial class HouseOnDisk
     /// <summary>The journal that was left beside a house file, where the work can go on with it.</summary>
     private static LeftJournal? Left(Surroundings here, HouseFileNames names, Trailer trailer, BriefWork brief, long file)
     {
+        if (!here.Files.Exists(names.Journal) || !brief.LeavesJournal(file, here.Files.LengthOf(names.Journal) - Journal.Room))
+            return null;
         var left = LeftJournal.Open(here, names, trailer);
         if (left is null || brief.LeavesJournal(file, left.End))
             return left;

@@ -30,6 +30,7 @@ internal static class CommandLine
             HistoryVerb.Build(),
             WindowsVerb.Build(),
             PartsVerb.Build(),
+            PeopleVerb.Build(),
             KitVerb.Build(),
             KitVerb.BuildOut(),
             KitVerb.BuildIn(),
@@ -48,7 +49,9 @@ internal static class CommandLine
         if (!Console.IsOutputRedirected && root.Options.OfType<HelpOption>().FirstOrDefault()?.Action is HelpAction help && TerminalSize.Now().Width is > 0
             and var width)
             help.MaxWidth = width;
-        root.SetAction(_ => OpenVerb.Run(Environment.UserName));
+        var by = Common.By();
+        root.Add(by);
+        root.SetAction(parsed => OpenVerb.Run(Common.Given(parsed, by)));
         return root;
     }
 }

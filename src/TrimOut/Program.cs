@@ -4,6 +4,9 @@ namespace TrimOut;
 
 internal static class Program
 {
+    // Built once: an option that several verbs share goes through all its verbs each time that it is put into another one.
+    private static readonly Lazy<RootCommand> Verbs = new(CommandLine.Build);
+
     private static int Main(string[] arguments)
     {
         Streams.Guard();
@@ -37,7 +40,7 @@ internal static class Program
 
     private static int CarryOut(string[] arguments)
     {
-        var parsed = CommandLine.Build().Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        var parsed = Verbs.Value.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Errors.Count == 0)
             return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
         foreach (var error in parsed.Errors)

@@ -51,6 +51,8 @@ public class FiguresPageTests
         { "Open bar clear of the glass", BarInGlass.Least.Show(DisplayUnits.Inches) },
         { "Delivered against ordered", DeliveredSizeOff.Tolerance.Show(DisplayUnits.Inches) },
         { "Neighbours' bars", BarsNotLevel.Tolerance.Show(DisplayUnits.Inches) },
+        { "Entry against its plan", EntryOffPlan.Tolerance.Show(DisplayUnits.Inches) },
+        { "Setback against the sheet", SetbackOffSheet.Tolerance.Show(DisplayUnits.Inches) },
         { "Around the middle screw", MiddleScrew.Around.Show(DisplayUnits.Inches) },
         { "Free cord or chain", CordWithinReach.Most.Show(DisplayUnits.Inches) },
         { "One end lower than the other, inches", HungOutOfLevel.Most(DisplayUnits.Inches).Show(DisplayUnits.Inches) },

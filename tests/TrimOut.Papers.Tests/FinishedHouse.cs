@@ -34,6 +34,7 @@ internal static class FinishedHouse
         Power(Windows(job, units));
         job.Clock.Advance(TimeSpan.FromDays(120));
         Controls(job);
+        People(job);
         OpenItems(job);
         foreach (var phase in PhaseNames.All)
         {
@@ -158,6 +159,18 @@ internal static class FinishedHouse
         job.Say("W02A", UnitFacts.Group, "Bed pair").Say("W02B", UnitFacts.Group, "Bed pair");
         job.Do(AddItems.Preset(Remote(job, "Bedside"), "Evening"));
         job.SayOf("Evening", PresetFacts.Position, "50", job.Unit("W02A").Id).SayOf("Evening", PresetFacts.Position, "0", job.Unit("W03").Id);
+    }
+
+    private static void People(TestJob job)
+    {
+        job.Add(ItemKind.Contact, "R. Example").SayOf("R. Example", ContactFacts.Part, "crew").SayOf("R. Example", ContactFacts.Telephone, "555 0101")
+            .SayOf("R. Example", ContactFacts.AfterHandover, "yes").SayOf("R. Example", ContactFacts.Note, "Mornings");
+        job.Add(ItemKind.Contact, "Box Example").SayOf("Box Example", ContactFacts.Part, "supplier").SayOf("Box Example", ContactFacts.Telephone, "555 0103");
+        job.Do(AddItems.Visit(job.House, "Yearly look"));
+        var visit = job.House.Visits.Single().Item;
+        job.Do(SetFact.Typed(job.House, visit, VisitFacts.On, "2027-09-01"));
+        job.Do(SetFact.Typed(job.House, visit, VisitFacts.Phase, "handover"));
+        job.Do(SetFact.Typed(job.House, visit, VisitFacts.Expects, "yes", job.House.Contacts.First(c => c.Part == ContactPart.Crew).Id));
     }
 
     private static void OpenItems(TestJob job)

@@ -22,13 +22,19 @@ public partial class PageCountTests
         foreach (var (format, name) in new[] { ("A4", "A4"), ("letter", "Letter") })
         {
             var (part, whole) = (Pages(owners.ToHtml(), format), Pages(book.ToHtml(), format));
-            if (Environment.GetEnvironmentVariable("TRIMOUT_KEEP_PAGES") is { } kept)
-                File.WriteAllText(Path.Combine(kept, $"book-{format}.html"), book.ToHtml());
             Assert.InRange(part, 1, OwnersPartAtMost);
             Assert.InRange(whole, part + 1, BookAtMost);
-            Assert.Contains($"| {name} | {part} | {whole} |", docs, StringComparison.Ordinal);
+            // Fonts differ between machines, by a page at the most.
+            var told = Counts(name).Match(docs);
+            Assert.True(told.Success, $"docs/papers.md says nothing of {name}.");
+            Assert.InRange(part - Number(told, "part"), -1, 1);
+            Assert.InRange(whole - Number(told, "whole"), -1, 1);
         }
     }
+
+    private static Regex Counts(string paper) => new($@"\| {paper} \| (?<part>[0-9]+) \| (?<whole>[0-9]+) \|", RegexOptions.CultureInvariant);
+
+    private static int Number(Match match, string group) => int.Parse(match.Groups[group].ValueSpan, CultureInfo.InvariantCulture);
 
     private static int Pages(string html, string format)
     {
@@ -47,7 +53,7 @@ public partial class PageCountTests
             Assert.True(browser.WaitForExit(TimeSpan.FromMinutes(1)), "The browser printed nothing within a minute.");
             // ISO 32000-1, 7.7.3: the page tree says at its root how many pages there are.
             return PageTree().Matches(Encoding.Latin1.GetString(File.ReadAllBytes(pdf)))
-                .Max(m => int.Parse(m.Groups["count"].ValueSpan, CultureInfo.InvariantCulture));
+                .Max(m => Number(m, "count"));
         }
         finally
         {

@@ -9,6 +9,7 @@ using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Kit;
 using TrimOut.Screens.Notices;
 using TrimOut.Screens.Papers;
+using TrimOut.Screens.People;
 using TrimOut.Screens.Rooms;
 using TrimOut.Screens.Shell;
 using TrimOut.Screens.WhatIf;
@@ -26,7 +27,7 @@ public class KeyTableTests
         var sections = CommonKeys.Sections.Select(s => ((Ask.Section)s.Press(PickerScreen.At(desk), Shell.Value.Context).Ask!).Make(Shell.Value.Context));
         return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], []), new NoticeScreen([]),
             new LockedHouseScreen(new LockedHouse("", "")), WhatIfScreen.At(Shell.Value.Context, null), Figures(), .. sections,
-            RoomsScreen.On(null, Shell.Value.Context),
+            RoomsScreen.On(null, Shell.Value.Context), PeopleScreen.On(null, Shell.Value.Context),
             SheetInHandScreen.At(Shell.Value.Context.House.ItemsOf(ItemKind.PanelType).First(), Shell.Value.Context.House), KitFolderScreen.Of("kit", []),
             new CutPlanScreen(Shell.Value.Context.House, [], 0), new AsItStoodScreen(1, Shell.Value.Context, JobSheetScreen.At(Shell.Value.Context))];
     }
@@ -60,6 +61,57 @@ public class KeyTableTests
         Assert.InRange(key.Name.Length, 2, 20);
         Assert.EndsWith(".", key.Help, StringComparison.Ordinal);
     });
+
+    /// <summary>Keys that do one sort of thing to what each screen is about: the names that they have for it, and the sort of thing.</summary>
+    private static readonly Dictionary<string, (string[] Names, string Does)> OneSortOfThing = new()
+    {
+        ["enter"] = (
+            ["Open", "Edit", "Details", "Evidence", "Fix", "Remote", "Look at it", "As it stood", "Name or open", "Type", "Take", "Go on", "Try again"],
+            "goes into what is under the cursor"),
+        ["space"] = (["Mark next step", "Done, next step", "Done", "Pick up / land", "Moves", "Page down"],
+            "does the next thing with what is under the cursor"),
+        ["delete"] = (["Clear", "Unmark", "Take off", "Take waiver back"], "takes away what is said of what is under the cursor"),
+        ["backspace"] = (["Clear", "Unmark", "Take off", "Take waiver back"], "as Del"),
+        ["left"] = (["Phase before", "Step before", "Remote before", "Unit before", "Part before", "Change before", "Cable before", "Less"], "the one before"),
+        ["right"] = (["Next phase", "Next step", "Next remote", "Next unit", "Next part", "Change after", "Next cable", "More", "Next heading"],
+            "the next one"),
+        ["n"] = (["New house", "New window", "New panel", "New remote", "New item", "New part", "New room", "New box", "New contact"], "adds one"),
+        ["N"] = (["New hub", "New visit"], "adds one of the other sort that the screen shows"),
+        ["O"] = (["Open a path", "From folder", "View only"], "opens in another way than Enter"),
+        ["t"] = (["Type a reading", "Type the output"], "types what is due of the run under the cursor"),
+        ["p"] = (["Cut plan", "Plan again", "Spread out"], "plans"),
+        ["g"] = (["Go to tag", "Go to a day"], "goes to what is typed"),
+        ["-"] = (["Leave out", "Not needed", "Not coming"], "says that it is not, with the item kept"),
+    };
+
+    /// <summary>Every key of every screen, and which names it has on which screens.</summary>
+    internal static ILookup<string, (string Name, string Screen)> EveryKey() => EveryScreen().DistinctBy(s => s.GetType())
+        .SelectMany(s => s.Keys.SelectMany(k => k.Strokes.Select(stroke => (Stroke: stroke, k.Name, Screen: KeysPageTests.Name(s)))))
+        .ToLookup(k => k.Stroke, k => (k.Name, k.Screen));
+
+    [Fact]
+    public void OneKeyHasOneMeaningOverAllScreens() => Assert.All(EveryKey().Where(k => !Steps.Contains(k.Key)), key =>
+    {
+        var names = key.Select(k => k.Name).Distinct().ToList();
+        if (OneSortOfThing.TryGetValue(key.Key, out var sort))
+            Assert.Empty(names.Except(sort.Names));
+        else
+            Assert.True(names.Count == 1, $"{key.Key} is {string.Join(" and ", key.Select(k => $"{k.Name} on {k.Screen}"))}.");
+    });
+
+    [Fact]
+    public void NoExceptionIsListedThatIsNone() => Assert.All(OneSortOfThing, sort =>
+    {
+        Assert.Empty(sort.Value.Names.Except(EveryKey()[sort.Key].Select(k => k.Name)));
+        Assert.True(EveryKey()[sort.Key].Select(k => k.Name).Distinct().Count() > 1);
+    });
+
+    /// <summary>Up, Down and their like go through the list of each screen, which their help names.</summary>
+    private static readonly string[] Steps = ["up", "down", "pageup", "pagedown", "home", "end"];
+
+    /// <summary>What a key does, for docs/keys.md: its one name, or the sort of thing that it does under several.</summary>
+    internal static string MeaningOf(string stroke, IEnumerable<string> names) =>
+        OneSortOfThing.TryGetValue(stroke, out var sort) ? sort.Does : Steps.Contains(stroke) ? "goes through the list" : names.First();
 
     [Fact]
     public void EveryMainScreenHasADigit() => Assert.Equal("1234567890", string.Concat(CommonKeys.Sections.Select(s => s.Stroke)));

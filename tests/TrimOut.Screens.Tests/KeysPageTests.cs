@@ -26,7 +26,8 @@ public class KeysPageTests
             "# Keys\n\nThis page is made from the key tables of the screens; a test holds it to them. `?` shows the same on every screen.\n\n");
         page.Append(
             "While something is typed: Enter takes it, Tab takes it and goes to the next field, Up and Down walk through a list of choices, " +
-                "Esc leaves it as it was.\n");
+                "Esc leaves it as it was.\n\nWhile what a save caused is shown above the last lines: `f` goes to the field that fixes it; " +
+                "`Esc` says that a stop was seen, and goes nowhere.\n");
         page.Append(
             "\n## The commonest tasks\n\nCounted by a test that does each of them. " +
                 "What is typed as data is not counted.\n\n| Task | From | Keys | Keystrokes |\n|---|---|---|---|\n");
@@ -40,6 +41,7 @@ public class KeysPageTests
             $"with their sheets in hand: {sheets.Values} values take {sheets.Strokes} keystrokes besides what is typed, and what is not on a sheet takes one " +
             $"({sheets.LeftOut} here). On the kit `s` begins a sheet; `Enter` takes a value and asks for the next.\n");
         Append(page, "On every screen", CommonKeys.For(shell));
+        AppendMeanings(page);
         foreach (var screen in KeyTableTests.EveryScreen().DistinctBy(s => s.GetType()))
             Append(page, Name(screen), screen.Keys);
         return page.ToString();
@@ -56,6 +58,19 @@ public class KeysPageTests
         Kit.SheetInHandScreen => "Sheet in hand",
         _ => screen.Title,
     };
+
+    /// <summary>One key has one meaning: a test holds all screens to this table.</summary>
+    private static void AppendMeanings(StringBuilder page)
+    {
+        page.Append("\n## One key, one meaning\n\nEvery key that a screen has of its own, and on which screens it works. "
+            + "What a key of several names does is one sort of thing, done to what each screen is about.\n\n| Key | Does | Screens |\n|---|---|---|\n");
+        foreach (var key in KeyTableTests.EveryKey().OrderBy(k => k.Key.Length > 1 ? 0 : 1).ThenBy(k => k.Key, StringComparer.Ordinal))
+        {
+            page.Append($"| `{KeyNames.Shown(key.Key)}` | {KeyTableTests.MeaningOf(key.Key, key.Select(k => k.Name))} | ")
+                .Append(string.Join("; ", key.GroupBy(k => k.Name).Select(g => key.Select(k => k.Name).Distinct().Count() == 1
+                    ? string.Join(", ", g.Select(k => k.Screen)) : $"{g.Key}: {string.Join(", ", g.Select(k => k.Screen))}"))).Append(" |\n");
+        }
+    }
 
     private static void Append(StringBuilder page, string title, IEnumerable<IKeyAction> keys)
     {

@@ -18,6 +18,7 @@ public class ScreenSnapshotTests
         ["job-sheet"] = [],
         ["job-sheet-stops"] = ["!"],
         ["rooms"] = ["r", "up"],
+        ["people"] = ["P"],
         ["unit"] = ["enter"],
         ["unit-editing"] = ["enter", "down", "enter"],
         ["walk"] = ["2"],
@@ -103,7 +104,7 @@ public class ScreenSnapshotTests
         Assert.DoesNotContain(text, c => "─│┌┐└┘▒█●◆■◧·►".Contains(c, StringComparison.Ordinal));
     }
 
-    private static Frame Draw(string name, int width, int height, Glyphs? glyphs = null)
+    internal static Frame Draw(string name, int width, int height, Glyphs? glyphs = null)
     {
         var shell = new ShellState(new TestDesk(Clock), SampleHouse.Open("ridge-house", Clock), Look.Dark, glyphs);
         foreach (var key in Ways[name])

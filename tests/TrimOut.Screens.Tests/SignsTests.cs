@@ -1,6 +1,5 @@
 using System.Text;
 using Microsoft.Extensions.Time.Testing;
-using TrimOut.Core.Phases;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Help;
 using TrimOut.Screens.JobSheet;
@@ -28,9 +27,6 @@ public class SignsTests
             File.WriteAllText(path, page = page[..from] + section + page[to..]);
         Assert.Contains(section + "\n## ", page, StringComparison.Ordinal);
     }
-
-    [Fact]
-    public void NoTwoPhasesHaveTheSameLetters() => Assert.Equal(PhaseNames.All.Count, PhaseNames.All.Select(p => p.Letters()).Distinct().Count());
 
     [Fact]
     public void TheHelpOfTheJobSheetExplainsEverySignAsTheTerminalHasIt()

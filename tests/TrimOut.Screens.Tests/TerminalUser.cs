@@ -114,6 +114,7 @@ internal sealed class TerminalUser : IDisposable
         "left" => Key.CursorLeft,
         "right" => Key.CursorRight,
         "f2" => Key.F2,
+        "f3" => Key.F3,
         _ when stroke.StartsWith("ctrl+", StringComparison.Ordinal) => new Key(stroke[5]).WithCtrl,
         _ => new Key(stroke[0]),
     };

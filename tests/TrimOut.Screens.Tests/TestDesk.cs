@@ -19,6 +19,10 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public string? Look { get; set; }
 
+    public string? Who { get; set; } = "";
+
+    public string UsualWho => "login";
+
     public Result<Scribe> Open(string path) =>
         HeldBy is not null
             ? new Refusal($"{path} is open in another program: {HeldBy}.")

@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text;
+using TrimOut.Core.Houses;
 using TrimOut.TrueHouse.Tests.Faults;
+using TrimOut.TrueHouse.Tests.Pens;
 using TrimOut.TrueHouse.Tests.Runs;
 using TrimOut.TrueHouse.Tests.Truth;
 
@@ -53,6 +55,7 @@ internal static class FaultsPage
             [Upper(fault.Goes), Upper(fault.Costs), run.Shown!.Value.Full(), ShownBy(run.Trace)]);
         Table("Not to be seen from what is recorded", "What goes wrong | In | What it costs later | What would show it", [Hearing.Unseen], (fault, _) =>
             [Upper(fault.Goes), fault.In.Full(), Upper(fault.Costs), Upper(fault.WouldShow!)]);
+        SlipsOfThePen(page);
         return page.ToString();
 
         int Count(Hearing hearing) => records.Count(r => r.Hearing == hearing);
@@ -68,6 +71,30 @@ internal static class FaultsPage
                 var run = record.Runs.FirstOrDefault(x => x.First is not null) ?? record.Runs[0];
                 page.Append(CultureInfo.InvariantCulture, $"| {string.Join(" | ", cells(record.Fault, run))} |\n");
             }
+        }
+    }
+
+    private static void SlipsOfThePen(StringBuilder page)
+    {
+        var (all, spoil, silent) = (PenRecord.All.Count, PenRecord.ThatSpoil.Count(), PenRecord.Silent.ToList());
+        page.Append(CultureInfo.InvariantCulture, $"""
+
+            ## Slips of the pen
+
+            In {PenRecord.Houses} faultless houses each value that is written was written wrong once in each of five ways: twice as much, two digits changed
+            over, the number of the other side of the tape, a neighbour's, another choice. Of {all} slips {spoil} make the job come out otherwise: another
+            size is ordered, another length is cut, something is fixed, landed or joined elsewhere. {spoil - silent.Count} of these are refused, or a stop
+            or a caution tells of them; {silent.Count} pass in silence, as nothing else that is recorded speaks against the value:
+
+            | Detail | Written as | Then wrong, such as | What would show it |
+            |---|---|---|---|
+
+            """);
+        foreach (var of in silent.GroupBy(r => r.Fact))
+        {
+            page.Append(CultureInfo.InvariantCulture,
+                $"| {of.Key.Label} ({KebabCase.Of(of.Key.Subject)}) | {string.Join(", ", of.Select(r => r.Slip).Distinct().Order().Select(s => s.Full()))} "
+                + $"| {of.First().Wrong} | {KnownPenSilences.All[PenRecord.NameOf(of.Key)]} |\n");
         }
     }
 

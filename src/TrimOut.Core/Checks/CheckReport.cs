@@ -86,9 +86,11 @@ public sealed class CheckReport
         return new CheckReport(house, sheets, _index.After(SetsOf(sheets), touched), new WaiverMemory(_waived, changed));
     }
 
-    /// <summary>Findings about a unit: its own, its home run's, its window's, and stops of the kind that it is of.</summary>
-    public IEnumerable<Finding> About(Unit unit) => _byUnit.Value[unit.Id].Concat(_byUnit.Value[unit.Window.Id])
-        .Concat(unit.Kind is { } kind ? _byUnit.Value[kind.Id].Where(f => f.Check.Severity == Severity.Stop) : []);
+    /// <summary>Findings about a unit: its own, its home run's and its window's. What is wrong with its kind is told once, of the kind.</summary>
+    public IEnumerable<Finding> About(Unit unit) => _byUnit.Value[unit.Id].Concat(_byUnit.Value[unit.Window.Id]);
+
+    /// <summary>Findings about whatever walks through phases: a unit, a panel, the house itself.</summary>
+    public IEnumerable<Finding> About(Subject subject) => subject is Unit unit ? About(unit) : About(subject.Item);
 
     /// <summary>What could not be checked yet of a unit, its home run and its window.</summary>
     public IEnumerable<NotCheckedYet> MissingAbout(Unit unit) => _missingByUnit.Value[unit.Id].Concat(_missingByUnit.Value[unit.Window.Id]);

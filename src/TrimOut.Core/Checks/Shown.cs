@@ -10,7 +10,7 @@ internal static class Shown
     public static string In(this Length length, Subject subject) => length.Show(subject.House.DisplayUnits);
 
     /// <summary>A length of a cable run, without loss.</summary>
-    public static string RunIn(this Length length, Subject subject) => length.Show(subject.House.DisplayUnits, LengthScale.Run);
+    public static string RunIn(this Length length, Subject subject) => length.ShowRun(subject.House.DisplayUnits);
 
     /// <summary>A length that was worked out and has no exact tape reading: to a thousandth of an inch or a hundredth of a millimetre.</summary>
     public static string About(this Length length, Subject subject) => subject.House.DisplayUnits == DisplayUnits.Inches

@@ -11,6 +11,15 @@ public static class AddItems
     /// <summary>The tag that the next window is offered.</summary>
     public static string NextTag(House house) => Tags.Next(house);
 
+    /// <summary>The label that the next box of cable is offered: B after A, 4 after 3, A for the first.</summary>
+    public static string NextBox(House house)
+    {
+        var last = house.Boxes.IsEmpty ? "" : house.Boxes[^1].Name;
+        var next = last is [.., >= 'A' and < 'Z' and var letter] && last.Length == 1 ? ((char)(letter + 1)).ToString()
+            : last is [.., >= '0' and <= '9'] ? Tags.After(last) : "A";
+        return house.Boxes.Any(b => SameName.Comparer.Equals(b.Name, next)) ? "" : next;
+    }
+
     /// <summary>A room, at the end of the walk.</summary>
     public static Result<Draft> Room(House house, string name, string? floor) => RoomFacts.Name.ReadTyped(name, house).Then<Draft>(stored =>
     {
@@ -87,6 +96,12 @@ public static class AddItems
             return TypeOf(kind) is var (type, of) && house.ItemsOf(of).FirstOrDefault() is { } first ? draft.Put(id, type, new ItemRef(first.Id)) : draft;
         });
     }
+
+    /// <summary>A visit; two on different days may be called alike.</summary>
+    public static Result<Draft> Visit(House house, string what) => VisitFacts.What.ReadTyped(what, house).Then<Draft>(stored =>
+        new Draft($"New visit {stored}").New(ItemKind.Visit, House.RootId, out var id)
+            .PutStored(id, VisitFacts.What.Name, stored)
+            .Put(id, VisitFacts.State, VisitState.Planned));
 
     /// <summary>A preset on a remote.</summary>
     public static Result<Draft> Preset(Remote remote, string name) => PresetFacts.Name.ReadTyped(name, remote.House).Then<Draft>(stored =>

@@ -49,6 +49,9 @@ public sealed partial record QuickWindow
     /// <summary>Why it is left out; null when it gets a covering.</summary>
     public string? LeftOutBecause { get; init; }
 
+    /// <summary>A size as it is typed in a house.</summary>
+    public static string SizeExample(House house) => house.DisplayUnits == DisplayUnits.Inches ? "36x60" : "900x1500";
+
     /// <summary>Reads a line.</summary>
     /// <param name="line">What was typed.</param>
     /// <param name="house">The house; its last window is carried over from.</param>
@@ -180,7 +183,7 @@ public sealed partial record QuickWindow
             ? new Refusal($"\"{word}\" fits more than one kind: {string.Join(", ", kinds.Select(house.NameOf))}.")
             : new Refusal(
                 $"\"{word}\" is not understood. Kinds here: {string.Join(", ", house.ItemsOf(ItemKind.CoveringKind).Select(house.NameOf))}. " +
-                    "Then left or right, 36x60 or 35 3/8 x 60 1/4, SW, ladder, inside, panel, and the room last after @.");
+                    $"Then left or right, {SizeExample(house)}, SW, ladder, inside, panel, and the room last after @.");
     }
 
     private static T? Choice<T>(string word, House house, Fact<T> fact)

@@ -17,7 +17,7 @@ public static class SetFact
     public static Result<Draft> Typed(House house, Item item, Fact fact, string typed, string? key = null)
     {
         var field = fact.Field(key);
-        var name = $"{house.NameOf(item)}: {fact.Label}";
+        var name = $"{house.NameOf(item)}: {fact.Label}{(key is not null && house.Find(key) is { } of ? $" ({house.NameOf(of)})" : "")}";
         if (item.Kind != fact.Subject)
             return new Refusal($"{name} is not a detail of this item.");
         if (string.IsNullOrWhiteSpace(typed))

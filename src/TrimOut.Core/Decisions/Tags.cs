@@ -17,16 +17,20 @@ internal static class Tags
     /// <summary>The next free tag in the manner of the last one: W08 after W07.</summary>
     public static string Next(House house)
     {
-        var last = house.Windows.OrderBy(w => w.Item.Place).LastOrDefault()?.Tag ?? "W00";
+        var next = After(house.Windows.OrderBy(w => w.Item.Place).LastOrDefault()?.Tag ?? "W00");
+        while (house.FindTag(next) is not null)
+            next = After(next);
+        return next;
+    }
+
+    /// <summary>A name with the number at its end, or 0 where there is none, one higher: W08 after W07.</summary>
+    public static string After(string last)
+    {
         var digits = last.Length;
         while (digits > 0 && char.IsAsciiDigit(last[digits - 1]))
             digits--;
         var (head, width) = (last[..digits], Math.Max(1, last.Length - digits));
-        var number = int.TryParse(last.AsSpan(digits), NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : 0;
-        string next;
-        do
-            next = head + (++number).ToString(CultureInfo.InvariantCulture).PadLeft(width, '0');
-        while (house.FindTag(next) is not null);
-        return next;
+        var number = int.TryParse(last.AsSpan(digits), NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n < int.MaxValue ? n : 0;
+        return head + (number + 1).ToString(CultureInfo.InvariantCulture).PadLeft(width, '0');
     }
 }

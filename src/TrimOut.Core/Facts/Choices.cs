@@ -294,6 +294,51 @@ public enum Dwelling
     Other,
 }
 
+/// <summary>What somebody does in a job.</summary>
+public enum ContactPart
+{
+    /// <summary>Owns the house, or answers for its owner.</summary>
+    Owner,
+
+    /// <summary>Fits the coverings.</summary>
+    Crew,
+
+    /// <summary>The licensed electrician.</summary>
+    Electrician,
+
+    /// <summary>Opens the house and knows what goes on there.</summary>
+    Site,
+
+    /// <summary>Sells or ships what was ordered.</summary>
+    Supplier,
+
+    /// <summary>Anything else, such as plaster or paint.</summary>
+    OtherTrade,
+}
+
+/// <summary>How a visit stands.</summary>
+public enum VisitState
+{
+    /// <summary>Still to come.</summary>
+    Planned,
+
+    /// <summary>It took place.</summary>
+    Done,
+
+    /// <summary>It does not take place.</summary>
+    CalledOff,
+}
+
+/// <summary>Whether a box came.</summary>
+public enum Arrival
+{
+    /// <summary>It is here.</summary>
+    Arrived,
+
+    /// <summary>It was to come, and did not.</summary>
+    NotArrived,
+}
+
 /// <summary>How a punch item stands.</summary>
 public enum PunchState
 {

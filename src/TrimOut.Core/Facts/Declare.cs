@@ -54,6 +54,8 @@ internal sealed class Declare(ItemKind subject)
                 : new Refusal($"\"{t}\" is no date. Type year-month-day, such as 2026-03-14."),
             d => d.ToString("yyyy-MM-dd", Invariant)));
 
+    public Fact<string> Telephone(string name, string label, string help) => Make(name, label, help, null, new TelephoneForm());
+
     public Fact<Voltage> Volts(string name, string label, string help, Phase? phase, decimal least, decimal most, bool reading = false) =>
         new(subject, name, label, help, phase, new ParsedForm<Voltage>("12.1",
             t => NumberText.Read(t, "volts", least, most, ("", 1), ("v", 1), ("mv", 0.001m)).Then<Voltage>(n => new Voltage(n)),
@@ -111,8 +113,8 @@ internal sealed class Declare(ItemKind subject)
 
     /// <summary>One mark per step.</summary>
     public Fact<StepMark> Marks() =>
-        new(subject, StepMark.FactName, "Step", "Done, or not needed with the reason.", null,
-            new ParsedForm<StepMark>("done, or not needed: reason", StepMark.Read, m => m.ToString()))
+        new(subject, StepMark.FactName, "Step", "Done, done although something spoke against it, or not needed; with the reason.", null,
+            new ParsedForm<StepMark>("done, done although: reason, or not needed: reason", StepMark.Read, m => m.ToString()))
         { IsKeyed = true };
 
     private Fact<T> Make<T>(string name, string label, string help, Phase? phase, Form<T> form)

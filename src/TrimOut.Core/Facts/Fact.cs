@@ -42,6 +42,9 @@ public abstract class Fact
     /// <summary>A short hint at what may be typed.</summary>
     public abstract string Hint { get; }
 
+    /// <summary>The same for a house: with examples in its own units first.</summary>
+    public abstract string HintFor(House house);
+
     /// <summary>The number of its field among those of its items; not for a keyed fact.</summary>
     internal int Slot => _slot >= 0 ? _slot : _slot = FieldSlots.Of(Subject).Find(Name);
 
@@ -89,6 +92,9 @@ public sealed class Fact<T> : Fact
 
     /// <inheritdoc/>
     public override string Hint => _form.Hint;
+
+    /// <inheritdoc/>
+    public override string HintFor(House house) => _form.HintIn(house.DisplayUnits);
 
     /// <summary>The stored form of a value.</summary>
     public string Write(T value) => _form.Write(value);

@@ -21,6 +21,8 @@ public static class FactTable
         [ItemKind.Punch] = PunchFacts.All,
         [ItemKind.Waiver] = WaiverFacts.All,
         [ItemKind.Box] = BoxFacts.All,
+        [ItemKind.Contact] = ContactFacts.All,
+        [ItemKind.Visit] = VisitFacts.All,
         [ItemKind.CoveringKind] = CoveringKindFacts.All,
         [ItemKind.CableType] = CableTypeFacts.All,
         [ItemKind.PanelType] = PanelTypeFacts.All,

@@ -27,6 +27,9 @@ public abstract class Form<T>
 
     /// <summary>A short hint at what may be typed.</summary>
     public abstract string Hint { get; }
+
+    /// <summary>The same in a house of some units: its own first.</summary>
+    public virtual string HintIn(Units.DisplayUnits units) => Hint;
 }
 
 /// <summary>One of a list of possible values.</summary>

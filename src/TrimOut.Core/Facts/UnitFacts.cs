@@ -46,6 +46,11 @@ public static class UnitFacts
     public static readonly Fact<DateOnly> OrderedOn = Of.Date("ordered-on", "Ordered on", "The day the order was placed.", Phase.Order);
     public static readonly Fact<string> Acknowledgement = Of.Text("acknowledgement", "Acknowledgement", "The maker's number for the order.", Phase.Order, 60);
 
+    public static readonly Fact<DateOnly> ExpectedOn = Of.Date("expected-on", "Box expected on", "The day on which its box is to come.", Phase.Receive);
+    public static readonly Fact<Arrival> Arrival = Of.Choice<Arrival>("arrival", "Box arrived",
+        "Whether its box came when it was expected; not arrived stands under what to reorder.", Phase.Receive);
+    public static readonly Fact<DateOnly> ReorderedOn = Of.Date("reordered-on", "Reordered on",
+        "The day on which what did not come, or came wrong, was ordered again.", Phase.Receive);
     public static readonly Fact<string> BoxLabel = Of.Text("box-label", "Box label", "What stands on the box: its tag.", Phase.Receive, 60);
     public static readonly Fact<Length> DeliveredWidth = Of.Reading("delivered-width", "Delivered width",
         "Width on the box or of the unit.", Phase.Receive, 4, 360);
@@ -92,6 +97,7 @@ public static class UnitFacts
     [
         Position, Kind, LeadSide, Power, Socket, EntrySide, EntryFromJamb, EntryBack, EntryBelowHead, Group, EntryAsBuilt, PartWidth,
         Fabric, Colour, Opacity, HeadCover, OrderWidth, OrderHeight, OrderedOn, Acknowledgement,
+        ExpectedOn, Arrival, ReorderedOn,
         BoxLabel, DeliveredWidth, DeliveredHeight, FinishAsOrdered, LeadCameAt, Damage, Serial, Setback, FixedInto, OutOfLevel, MiddleScrew,
         FreeCord, CordHeldBy, CordConfirmedBy, Hub, HubName, OpenGap, CloseGap, Photo, Note, Step,
     ];

@@ -98,13 +98,14 @@ public static class UnitFigures
                 ("starting", limits?.Starting.ToString() ?? Said(unit.Kind, CoveringKindFacts.StartingCurrent)),
             ]),
             new OutputOverloaded().Info.Source, [UnitFacts.Kind, UnitFacts.Group, RunFacts.Output]);
-        if (unit is { PartWidth: { } part, EntryFromJamb: { } jamb, EntryInPart: { } entry, EntryBelowHead: { } below, Kind: { } kind }
-            && kind[CoveringKindFacts.LeadBehind] is { } behind && unit.EntrySide is { } side && unit.LeadSide is { } lead)
+        if (unit is { EntryFromJamb: { } jamb, EntryAlong: { } entry, EntryBelowHead: { } below, Kind: { } kind }
+            && kind[CoveringKindFacts.LeadBehind] is { } behind && unit.EntrySide is { } side && unit.LeadSide is { } lead
+            && unit.MotorAlong(lead) is { } motor)
         {
-            yield return new Figure("Tail that reaches the motor", TailPath.ToMotor(entry, lead == Side.Left ? Length.Zero : part, below, behind).In(unit),
+            yield return new Figure("Tail that reaches the motor", TailPath.ToMotor(entry, motor, below, behind).In(unit),
                 Working.Of(new TailShortOfMotor().Info.Source.Formula, () =>
                 [
-                    ("width", part.In(unit)), ("entry from jamb", jamb.In(unit)),
+                    ("entry from jamb", jamb.In(unit)), ("entry from the left", entry.In(unit)), ("motor from the left", motor.In(unit)),
                     ("below head", below.In(unit)),
                     ("entry on the lead side", side == lead ? "yes" : "no"), ("behind", behind.In(unit)),
                 ]),

@@ -84,13 +84,18 @@ public sealed class Scribe
 
     /// <summary>Takes back the latest change.</summary>
     public Result<Change> Undo() => UndoNext is { } last
-        ? Record(new Draft($"Undo: {last.What}", [new Edit.Undo(last.Id)]))
+        ? Record(new Draft(UndoWord + last.What, [new Edit.Undo(last.Id)]))
         : new Refusal("There is nothing to undo on this laptop.");
 
     /// <summary>Brings back what was last undone.</summary>
     public Result<Change> Redo() => RedoNext is { } undo
         ? Record(new Draft($"Redo: {TargetOf(undo)!.What}", [new Edit.Undo(undo.Id)]))
-        : new Refusal("There is nothing to redo.");
+        : new Refusal("There is nothing to redo: something else was done since, or nothing was undone.");
+
+    private const string UndoWord = "Undo: ";
+
+    /// <summary>What an undo took back, by its words.</summary>
+    public static string WithoutUndo(string what) => what.StartsWith(UndoWord, StringComparison.Ordinal) ? what[UndoWord.Length..] : what;
 
     /// <summary>This device's changes, the latest first.</summary>
     private IEnumerable<Change> Mine()

@@ -56,8 +56,8 @@ public sealed class HomeRun : Subject
     public Length? AtLeast => LegsLength is { } legs ? legs + (TailAtWindow ?? Length.Zero) + (TailAtPanel ?? Length.Zero) : null;
 
     /// <summary>
-    /// Legs and both tails, planned where none was measured: the window's width, and what the house plans at its panels; null while a part is not
-    /// known.
+    /// Legs and both tails, planned where none was measured: the way along the head to the far end of its unit, and what the house plans at its
+    /// panels; null while a part is not known.
     /// </summary>
     public Length? Planned => LegsLength + PlannedTailAtWindow + PlannedTailAtPanel;
 
@@ -95,7 +95,7 @@ public sealed class HomeRun : Subject
     /// <summary>Legs and both tails: the cable that current goes through, one way; null while a part is not known.</summary>
     public Length? OneWay => LegsLength + TailAtWindow + TailAtPanel;
 
-    private Length? PlannedTailAtWindow => TailAtWindow ?? Unit.PartWidth;
+    private Length? PlannedTailAtWindow => TailAtWindow ?? Unit.ToFarEnd;
 
     private Length? PlannedTailAtPanel => TailAtPanel ?? House.Job.Get(HouseFacts.PanelTail);
 

@@ -80,6 +80,13 @@ public sealed class House
     public ImmutableArray<CableBox> Boxes => Kept.Boxes.IsDefault
         ? Kept.Boxes = [.. ItemsOf(ItemKind.Box).Select(i => View(i, (h, x) => new CableBox(h, x)))] : Kept.Boxes;
 
+    /// <summary>Who has a part in the job, by part, then as they were added.</summary>
+    public IEnumerable<Contact> Contacts =>
+        ItemsOf(ItemKind.Contact).Select(i => View(i, (h, x) => new Contact(h, x))).OrderBy(c => c.Part ?? (ContactPart)int.MaxValue);
+
+    /// <summary>Visits by their day, those without one last.</summary>
+    public IEnumerable<Visit> Visits => ItemsOf(ItemKind.Visit).Select(i => View(i, (h, x) => new Visit(h, x))).OrderBy(v => v.On ?? DateOnly.MaxValue);
+
     /// <summary>Punch items written by hand, as they were added.</summary>
     public ImmutableArray<PunchItem> PunchItems => Kept.PunchItems.IsDefault
         ? Kept.PunchItems = [.. ItemsOf(ItemKind.Punch).Select(i => View(i, (h, x) => new PunchItem(h, x)))] : Kept.PunchItems;

@@ -42,6 +42,12 @@ public enum ItemKind
     /// <summary>A box of cable on hand, full or in part.</summary>
     Box,
 
+    /// <summary>Somebody who has a part in the job, with a telephone number.</summary>
+    Contact,
+
+    /// <summary>One day's work or delivery at the house, with who is expected.</summary>
+    Visit,
+
     /// <summary>Kit: a kind of covering.</summary>
     CoveringKind,
 

@@ -15,6 +15,7 @@ internal static class ItemNames
     private static readonly Message RunAlone = new("(run)");
     private static readonly Message LegOf = new("leg of {0}");
     private static readonly Message PunchItem = new("(punch item)");
+    private static readonly Message Visit = new("(visit)");
     private static readonly Message Waiver = new("(waiver)");
     private static readonly Message Nameless = new("({0} without a name)");
 
@@ -32,6 +33,7 @@ internal static class ItemNames
         ItemKind.Run => OfRun(house, item, words),
         ItemKind.Leg => LegOf.In(words, house.Find(item.Under) is { Kind: ItemKind.Run } run ? OfRun(house, run, words) : words(RunAlone.English)),
         ItemKind.Punch => item.Get(PunchFacts.What) ?? words(PunchItem.English),
+        ItemKind.Visit => item.Get(VisitFacts.What) ?? words(Visit.English),
         ItemKind.Waiver => item.Get(WaiverFacts.Check) ?? words(Waiver.English),
         _ => item.Latest("name") is { Stored: { } stored } head && (head.Value as string ?? stored) is { } name
             ? FactTable.IsKit(item.Kind) ? KitWords.In(words, name) : name

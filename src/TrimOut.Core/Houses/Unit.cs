@@ -53,6 +53,16 @@ public sealed class Unit : Subject
     /// <summary>Distance of its brackets back from the room face, as measured.</summary>
     public Length? Setback => Item.Get(UnitFacts.Setback);
 
+    /// <summary>The day on which its box is to come; null while nobody said.</summary>
+    public DateOnly? BoxExpectedOn => Item.Get(UnitFacts.ExpectedOn);
+
+    /// <summary>Whether its box is here: somebody said so, or read its label, its size or the unit's serial.</summary>
+    public bool BoxIsHere => Item.Get(UnitFacts.Arrival) == Arrival.Arrived || Item.Get(UnitFacts.BoxLabel) is not null
+        || Item.Get(UnitFacts.DeliveredWidth) is not null || Item.Get(UnitFacts.Serial) is not null;
+
+    /// <summary>Whether its box was to come and did not, and nobody ordered it again since.</summary>
+    public bool BoxDidNotCome => !BoxIsHere && Item.Get(UnitFacts.Arrival) == Arrival.NotArrived && Item.Get(UnitFacts.ReorderedOn) is null;
+
     /// <summary>What drives it.</summary>
     public PowerSource? Power => Item.Get(UnitFacts.Power);
 
@@ -84,8 +94,20 @@ public sealed class Unit : Subject
         _ => null,
     };
 
-    /// <summary>The same from the left of its own part, as tails are reckoned; null while that is not known.</summary>
-    public Length? EntryInPart => EntrySide == Side.Left ? EntryFromJamb : PartWidth - EntryFromJamb;
+    /// <summary>Where its motor hangs, from the left of the opening; null while that is not known.</summary>
+    /// <param name="motor">The end at which it has its motor.</param>
+    public Length? MotorAlong(Side motor) => motor == Side.Left ? Place?.From : Place?.To;
+
+    /// <summary>
+    /// What a tail is held against: the width of its part, and where others hang between it and the jamb at which its cable comes out, the way along the
+    /// head from that jamb to its far end; null while a width is not known.
+    /// </summary>
+    public Length? ToFarEnd => IsBehindOthers
+        ? EntrySide == Side.Left ? Place?.To : Window.KnownWidth - Place?.From
+        : PartWidth;
+
+    /// <summary>Whether others hang between it and the jamb at which its cable comes out.</summary>
+    public bool IsBehindOthers => EntrySide is { } side && Window.Units is { Length: > 1 } several && several[side == Side.Left ? 0 : ^1].Id != Id;
 
     /// <summary>Half of what its hole takes at the least: half the cable by its sheet; nothing while that is not known.</summary>
     public Length EntryRadius => Run?.Cable?.Diameter / 2 ?? Length.Zero;
@@ -125,7 +147,7 @@ public sealed class Unit : Subject
     };
 
     /// <summary>Whether it is wide enough for a centre support by its kind's sheet; no while either is not known.</summary>
-    public bool NeedsCentreSupport => (Item.Get(UnitFacts.OrderWidth) ?? PartWidth) is { } width && Kind?[CoveringKindFacts.CentreFrom] is { } from
+    public bool NeedsCentreSupport => (OwnWidth ?? PartWidth) is { } width && Kind?[CoveringKindFacts.CentreFrom] is { } from
         && width >= from;
 
     /// <summary>Remotes that move it.</summary>

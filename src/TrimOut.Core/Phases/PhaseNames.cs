@@ -14,28 +14,4 @@ public static class PhaseNames
         Phase.CloseIn => "Close-in",
         _ => phase.ToString(),
     };
-
-    /// <summary>The name in at most five letters, for headings of narrow columns.</summary>
-    public static string Short(this Phase phase) => phase switch
-    {
-        Phase.WalkThrough => "Walk",
-        Phase.RoughIn => "Rough",
-        Phase.CloseIn => "Close",
-        Phase.Measure => "Meas",
-        Phase.Receive => "Recv",
-        Phase.Limits => "Limit",
-        Phase.Handover => "Hand",
-        _ => phase.ToString(),
-    };
-
-    /// <summary>Two letters that no other phase has, for columns that are one sign wide and headed downwards.</summary>
-    public static string Letters(this Phase phase) => phase switch
-    {
-        Phase.Receive => "Rc",
-        Phase.Hang => "Hg",
-        Phase.Power => "Pw",
-        Phase.Pair => "Pr",
-        Phase.Handover => "Ho",
-        _ => phase.ToString()[..2],
-    };
 }

@@ -54,7 +54,7 @@ public static partial class LengthText
             : new Refusal($"\"{typed!.Trim()}\" is no length. Type something like 45 1/2, 3'-9 1/2\" or 1156 mm.");
     }
 
-    /// <summary>Prints a length without loss, in the house's units where they can hold it and in millimetres where they can't.</summary>
+    /// <summary>Prints a length without loss, in the house's units where they can hold it and in millimetres or metres where they can't.</summary>
     /// <param name="length">The length.</param>
     /// <param name="units">The house's units.</param>
     /// <param name="scale">Whether openings or cable runs are spoken of.</param>
@@ -63,11 +63,17 @@ public static partial class LengthText
         if (length < Length.Zero)
             return "-" + Show(-length, units, scale);
         if (units == DisplayUnits.Millimetres)
-            return scale == LengthScale.Run && length.Nanometres % 1_000_000 == 0 ? $"{Plain(length.Metres)} m" : $"{Plain(length.Millimetres)} mm";
-        if (length.Nanometres % (Length.NanometresPerInch / 64) != 0)
-            return $"{Plain(length.Millimetres)} mm";
+            return Metric(length, scale);
+        if (!IsOnTape(length))
+            return Metric(length, scale);
         return scale == LengthScale.Run ? FeetAndInches(length) : Inches(length) + "\"";
     }
+
+    /// <summary>Prints a run in the house's units whatever it was typed in: to 1/16 in or 1 mm where its units can't hold it.</summary>
+    /// <param name="length">The length.</param>
+    /// <param name="units">The house's units.</param>
+    public static string ShowRun(this Length length, DisplayUnits units) =>
+        (units == DisplayUnits.Inches && IsOnTape(length) ? length : length.RoundNearest(TapeMark.Of(units))).Show(units, LengthScale.Run);
 
     /// <summary>Prints a length that was worked out, rounded for reading: to 1/16 in or 1 mm, or for runs to 0.1 ft or 0.1 m.</summary>
     /// <param name="length">The length.</param>
@@ -116,6 +122,11 @@ public static partial class LengthText
     private static Result<Length> InRange(decimal number, decimal millimetresEach) =>
         number <= 1_000_000m ? Length.FromMillimetres(number * millimetresEach) : new Refusal("That number is too large for a length.");
 
+    private static bool IsOnTape(Length length) => length.Nanometres % (Length.NanometresPerInch / 64) == 0;
+
+    private static string Metric(Length length, LengthScale scale) =>
+        scale == LengthScale.Run ? $"{Plain(length.Metres)} m" : $"{Plain(length.Millimetres)} mm";
+
     private static string FeetAndInches(Length length)
     {
         var feet = length.Nanometres / (12 * Length.NanometresPerInch);
@@ -133,7 +144,7 @@ public static partial class LengthText
         return top == 0 ? $"{whole}" : whole == 0 ? $"{top}/{bottom}" : $"{whole} {top}/{bottom}";
     }
 
-    private static string Plain(decimal number) => number.ToString("0.######", CultureInfo.InvariantCulture);
+    private static string Plain(decimal number) => number.ToString("0.#########", CultureInfo.InvariantCulture);
 
     [GeneratedRegex(@"^(?<n>\d*\.?\d+|\d+\.)\s*(?<unit>mm|cm|m)\.?$")]
     private static partial Regex Metric();

@@ -46,7 +46,7 @@ public abstract record Arg
     /// <summary>Words that stand alone.</summary>
     public static implicit operator Arg(Message words) => new SentenceArg(words);
 
-    /// <summary>A length of a cable run, without loss.</summary>
+    /// <summary>A length of a cable run, in feet and inches or in metres: to the nearest mark of the tape where it was worked out finer.</summary>
     public static Arg Run(Length length) => new LengthArg(length, LengthAs.Run);
 
     /// <summary>The most that a run may be, to a hundredth of a foot or metre, rounded down.</summary>

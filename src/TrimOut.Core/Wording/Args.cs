@@ -61,7 +61,7 @@ internal sealed record LengthArg(Length Length, LengthAs As) : Arg
         (LengthAs.AtLeast, var units) => Length.RoundUp(TapeMark.Of(units)).Show(units),
         (LengthAs.AtMost, var units) => Length.RoundDown(TapeMark.Of(units)).Show(units),
         (LengthAs.Opening or LengthAs.About, var units) => ToMark(TapeMark.Of(units)).Show(units),
-        (LengthAs.Run, var units) => Length.Show(units, LengthScale.Run),
+        (LengthAs.Run, var units) => Length.ShowRun(units),
         (LengthAs.Limit, DisplayUnits.Inches) => NumberText.Show(Length.RoundDown(Length.FromFeet(0.01m)).Feet, "ft"),
         (LengthAs.Limit, _) => NumberText.Show(Length.RoundDown(Length.FromMillimetres(10)).Metres, "m"),
         (_, DisplayUnits.Inches) => NumberText.Show(Math.Ceiling(Length.Feet), "ft"),

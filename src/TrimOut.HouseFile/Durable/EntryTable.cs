@@ -51,7 +51,7 @@ internal static class EntryTable
     internal static List<Entry>? FromPages(byte[] file, Trailer trailer)
     {
         var entries = new List<Entry>();
-        foreach (var document in RowPages.Documents(file, sound: true))
+        foreach (var document in RowPages.Documents(file))
         {
             if (RowPages.ToRow(document.Span) is { } row)
                 entries.Add(row.Entry);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using TrimOut.HouseFile.Files;
 
 namespace TrimOut.HouseFile.Durable;
 
@@ -39,6 +40,7 @@ internal static class Journal
     public static ReadOnlySpan<byte> EndMark => "end\n"u8;
 
     private const string Kind = "trimout-journal";
+    private const int LongestHead = 1024;
 
     /// <summary>A journal without entries, with room for some.</summary>
     public static byte[] Begin(JournalHead head)
@@ -64,47 +66,52 @@ internal static class Journal
     /// <param name="bytes">Its bytes.</param>
     /// <param name="house">The house that it should be of.</param>
     /// <param name="seal">How entries are sealed.</param>
-    public static JournalContents Read(ReadOnlySpan<byte> bytes, string house, SealMaker seal)
+    public static JournalContents Read(byte[] bytes, string house, SealMaker seal) => Read(new BytesAsFile(bytes), house, seal);
+
+    /// <summary>Reads a journal, with no more of it in memory than its sound entries and the longest line take.</summary>
+    /// <param name="file">It, open.</param>
+    /// <param name="house">The house that it should be of.</param>
+    /// <param name="seal">How entries are sealed.</param>
+    public static JournalContents Read(IReadFile file, string house, SealMaker seal)
     {
-        var at = 0;
-        if (NextLine(bytes, ref at) is not { } first || ReadHead(first) is not { } head)
-            return new(null, [], bytes.Length, "Its first line is no journal's.");
+        var lines = new ByteLines(file);
+        if (lines.Next() is not { } first || ReadHead(first) is not { } head)
+            return new(null, [], (int)Math.Min(int.MaxValue, file.Length), "Its first line is no journal's.");
         var entries = new List<Entry>();
         var (number, after) = (head.Start, head.After);
-        var soundTo = at;
-        while (NextLine(bytes, ref at) is { } line)
+        var soundTo = lines.At;
+        while (lines.Next() is { } line)
         {
             if (ReadLine(line) is not ({ } entry, { } id) || id != head.Id || entry.Number != number + 1 || entry.After != after || !Seal.Fits(entry,
                 house, seal))
                 break;
             entries.Add(entry);
-            (number, after, soundTo) = (entry.Number, entry.Seal, at);
+            (number, after, soundTo) = (entry.Number, entry.Seal, lines.At);
         }
-        var tail = JournalTail.Judge(bytes, soundTo, head, number, after);
-        return new(head, entries, tail.Unread, tail.Fault, tail.InDoubt, bytes[soundTo..].StartsWith(EndMark));
+        var tail = JournalTail.Judge(file, soundTo, head, number, after);
+        return new(head, entries, tail.Unread, tail.Fault, tail.InDoubt, tail.Ended);
     }
 
     /// <summary>Every line that looks like an entry, wherever it stands, with the journal that it says it is of; nothing of it is held against its
     /// seal.</summary>
-    public static List<(Entry Entry, string Journal)> Lines(ReadOnlySpan<byte> bytes)
+    public static List<(Entry Entry, string Journal)> Lines(IReadFile file)
     {
         var found = new List<(Entry, string)>();
-        var at = 0;
-        while (NextLine(bytes, ref at) is { } line)
+        var lines = new ByteLines(file, overZeros: true);
+        while (lines.Next() is { } line)
         {
-            // A line that was joined to what was cut off before it still ends with a whole entry.
-            if (ReadLine(line.TrimStart('\0')) is { } read)
+            if (ReadLine(line) is { } read)
                 found.Add(read);
         }
         return found;
     }
 
     /// <summary>Every head of a journal, wherever it stands: of several, when journals were put one behind the other.</summary>
-    public static List<JournalHead> Heads(ReadOnlySpan<byte> bytes)
+    public static List<JournalHead> Heads(IReadFile file)
     {
         var found = new List<JournalHead>();
-        var at = 0;
-        while (NextLine(bytes, ref at) is { } line)
+        var lines = new ByteLines(file, overZeros: true);
+        while (lines.Next() is { } line)
         {
             var from = line.IndexOf(Kind, StringComparison.Ordinal);
             if (from >= 0 && ReadHead(line[from..]) is { } head)
@@ -113,17 +120,7 @@ internal static class Journal
         return found;
     }
 
-    private static string? NextLine(ReadOnlySpan<byte> bytes, ref int at)
-    {
-        var end = bytes[at..].IndexOf((byte)'\n');
-        if (end < 0)
-            return null;
-        var line = Encoding.UTF8.GetString(bytes.Slice(at, end));
-        at += end + 1;
-        return line;
-    }
-
-    private static JournalHead? ReadHead(string line) => line.Split(' ') switch
+    private static JournalHead? ReadHead(string line) => line.Length > LongestHead ? null : line.Split(' ') switch
     {
         [Kind, "1", var id, var start, var after] when Number(start) is { } number => new(1, id, "", number, after),
         [Kind, "2", var id, var house, var start, var after, _] when Number(start) is { } number && line + "\n" == HeadLine(id, house, number, after) =>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using TrimOut.HouseFile.Files;
 
 namespace TrimOut.HouseFile.Durable;
 
@@ -7,62 +8,94 @@ namespace TrimOut.HouseFile.Durable;
 /// <param name="Unread">The length of what a torn save left, in bytes; 0 when nothing.</param>
 /// <param name="Fault">Why it is damage and no torn save; null when it is none.</param>
 /// <param name="InDoubt">How many lines can be told to have been there, in a damaged tail.</param>
-internal readonly record struct JournalTail(int Unread, string? Fault, int InDoubt)
+/// <param name="Ended">Whether it begins with the end mark.</param>
+internal readonly record struct JournalTail(int Unread, string? Fault, int InDoubt, bool Ended = false)
 {
     private const int Sector = 512;
+    private const int Piece = 1 << 20;
+    private const int LongestTorn = ByteLines.Longest + Journal.Room;
 
     /// <summary>
     /// Tells a save that was torn from damage. A torn save leaves part of one line: whole sectors of it, at least one of its sectors as
     /// it was before, and nothing else. Whatever else is there, or missing, no cut could have left.
     /// </summary>
-    /// <param name="bytes">The journal.</param>
+    /// <param name="file">The journal.</param>
     /// <param name="soundTo">Where its last sound line ends.</param>
     /// <param name="head">Its head.</param>
     /// <param name="number">The number of the last sound entry.</param>
     /// <param name="after">Its seal.</param>
-    public static JournalTail Judge(ReadOnlySpan<byte> bytes, int soundTo, JournalHead head, long number, string after)
+    public static JournalTail Judge(IReadFile file, long soundTo, JournalHead head, long number, string after)
     {
-        var rest = bytes[soundTo..];
-        var marks = MarksAfterTheFirst(rest, head.Id);
+        var (marks, end) = Scan(file, soundTo, Encoding.UTF8.GetBytes(head.Id + " "));
+        // More than a line, however long, is no torn save: what is said of that needs no more of it.
+        var rest = new byte[Math.Min(Math.Max(end, Journal.EndMark.Length), LongestTorn + 1)];
+        rest = rest[..file.Read(soundTo, rest)];
+        var ended = rest.AsSpan().StartsWith(Journal.EndMark);
         if (marks > 0)
-            return Damage(string.Create(CultureInfo.InvariantCulture, $"Entry {number + 1} is damaged, and others follow it."),
-                marks + (rest.StartsWith(Journal.EndMark) ? 0 : 1));
+            return Damage(string.Create(CultureInfo.InvariantCulture, $"Entry {number + 1} is damaged, and others follow it."), marks + (ended ? 0 : 1), ended);
+        if (end > LongestTorn)
+            return Damage("What follows its last sound entry is no part of a save.", 1, ended);
         var next = Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{head.Id} {number + 1} {after} "));
-        var end = rest.LastIndexOfAnyExcept((byte)0) + 1;
-        if (rest.StartsWith(Journal.EndMark))
+        if (ended)
         {
-            var ended = soundTo + Journal.EndMark.Length;
+            var mark = soundTo + Journal.EndMark.Length;
             // Room that was being taken as the power went off is longer than what the mark stands in; a save that was taken back leaves none at all.
-            return head.Form > 1 && bytes.Length > ended && bytes.Length < Journal.RoomFor(ended) ? Damage("It was cut short, behind its end mark.", 0)
-                : new JournalTail(end == Journal.EndMark.Length ? 0 : end, null, 0);
+            return head.Form > 1 && file.Length > mark && file.Length < Journal.RoomFor(mark) ? Damage("It was cut short, behind its end mark.", 0, ended)
+                : new JournalTail(end == Journal.EndMark.Length ? 0 : (int)end, null, 0, ended);
         }
         if (end == 0)
-            return Damage(rest.IsEmpty ? "It was cut short: its end mark is missing." : "Where its end mark should be there is nothing but zeros.", 1);
+            return Damage(file.Length == soundTo ? "It was cut short: its end mark is missing."
+                : "Where its end mark should be there is nothing but zeros.", 1, ended);
         if (head.Form == 1)
         {
-            var begun = Math.Min(next.Length, rest.Length);
-            return rest[..begun].SequenceEqual(next.AsSpan(0, begun)) ? new JournalTail(rest.Length, null, 0)
-                : Damage("What follows its last sound entry is no part of a save.", 1);
+            var begun = (int)Math.Min(next.Length, file.Length - soundTo);
+            return rest.Length >= begun && rest.AsSpan(0, begun).SequenceEqual(next.AsSpan(0, begun))
+                ? new JournalTail((int)Math.Min(int.MaxValue, file.Length - soundTo), null, 0)
+                : Damage("What follows its last sound entry is no part of a save.", 1, ended);
         }
-        if (bytes.Length % Journal.Room != 0)
-            return Damage("It was cut short.", 1);
-        return WhatACutCannotLeave(bytes, soundTo, soundTo + end, next) is { } fault ? Damage(fault, 1) : new JournalTail(end, null, 0);
+        if (file.Length % Journal.Room != 0)
+            return Damage("It was cut short.", 1, ended);
+        return WhatACutCannotLeave(rest.AsSpan(0, (int)end), soundTo, next) is { } fault ? Damage(fault, 1, ended) : new JournalTail((int)end, null, 0);
     }
 
-    /// <summary>How often the beginning of a line of this journal stands behind the line that may have been torn.</summary>
-    private static int MarksAfterTheFirst(ReadOnlySpan<byte> rest, string id)
+    /// <summary>
+    /// How often the beginning of a line of this journal stands behind the line that may have been torn, and where all that is no zero ends, counted
+    /// from the last sound line.
+    /// </summary>
+    private static (int Marks, long End) Scan(IReadFile file, long soundTo, byte[] mark)
     {
-        var mark = Encoding.UTF8.GetBytes(id + " ");
-        var found = 0;
-        for (var at = 1; at < rest.Length;)
+        var (found, end) = (0, 0L);
+        var piece = new byte[(int)Math.Clamp(file.Length - soundTo, mark.Length + 1, Piece)];
+        // Each piece begins with what could be the beginning of a mark at the end of the one before.
+        for (var from = soundTo; from < file.Length;)
         {
-            var next = rest[at..].IndexOf(mark);
-            if (next < 0)
+            var read = piece.AsSpan(0, file.Read(from, piece));
+            if (read.LastIndexOfAnyExcept((byte)0) is >= 0 and var last)
+                end = Math.Max(end, from - soundTo + last + 1);
+            for (var at = from == soundTo ? 1 : 0; at < read.Length;)
+            {
+                var next = read[at..].IndexOf(mark);
+                if (next < 0)
+                    break;
+                at += next + mark.Length;
+                found += at < read.Length && char.IsAsciiDigit((char)read[at]) ? 1 : 0;
+            }
+            if (read.Length < piece.Length || from + read.Length == file.Length)
                 break;
-            at += next + mark.Length;
-            found += at < rest.Length && char.IsAsciiDigit((char)rest[at]) ? 1 : 0;
+            from += read.Length - mark.Length;
         }
-        return found;
+        return (found, end);
+    }
+
+    /// <param name="tail">What follows the last sound line, up to the last byte that is no zero.</param>
+    /// <param name="begins">Where in the journal that begins.</param>
+    /// <param name="next">What the next line begins with.</param>
+    private static string? WhatACutCannotLeave(ReadOnlySpan<byte> tail, long begins, ReadOnlySpan<byte> next)
+    {
+        var offset = (int)(begins % Sector);
+        var bytes = new byte[offset + tail.Length];
+        tail.CopyTo(bytes.AsSpan(offset));
+        return WhatACutCannotLeave(bytes, offset, bytes.Length, next);
     }
 
     private static string? WhatACutCannotLeave(ReadOnlySpan<byte> bytes, int from, int to, ReadOnlySpan<byte> next)
@@ -101,5 +134,5 @@ internal readonly record struct JournalTail(int Unread, string? Fault, int InDou
     private static bool EndsAsTheMarkDoes(ReadOnlySpan<byte> sector) =>
         sector.Length >= Journal.EndMark.Length ? sector.EndsWith(Journal.EndMark) : Journal.EndMark.EndsWith(sector);
 
-    private static JournalTail Damage(string fault, int inDoubt) => new(0, fault, inDoubt);
+    private static JournalTail Damage(string fault, int inDoubt, bool ended) => new(0, fault, inDoubt, ended);
 }

@@ -7,7 +7,12 @@ namespace TrimOut.HouseFile.Durable;
 /// <remarks>A row is a BSON document (bsonspec.org). LiteDB 5 keeps it in blocks of 8 KiB pages; a long one is chained over several.</remarks>
 internal static class RowPages
 {
-    private const int PageSize = 8192;
+    /// <summary>The length of a page in bytes.</summary>
+    public const int PageSize = 8192;
+
+    /// <summary>The most bytes of a document: the database itself takes no longer one.</summary>
+    public const int LongestDocument = 16 * 1024 * 1024;
+
     private const int PageHead = 32;
     private const int BlockHead = 6;
     private const int DataPage = 4;
@@ -15,23 +20,26 @@ internal static class RowPages
     private const int HighestSlotAt = 30;
     private const byte NoSlot = 255;
 
-    /// <summary>Every document, as its bytes.</summary>
-    /// <param name="file">The database.</param>
-    /// <param name="sound">
-    /// Whether its pages are what was written; else what they say of themselves is believed as little as possible, and what comes may be no document.
-    /// </param>
-    public static IEnumerable<ReadOnlyMemory<byte>> Documents(byte[] file, bool sound)
+    /// <summary>Every document of a file whose pages are what was written, as its bytes.</summary>
+    public static IEnumerable<ReadOnlyMemory<byte>> Documents(byte[] file) => Documents(new BytePages(file), sound: true);
+
+    /// <summary>
+    /// The same of a damaged file: what its pages say of themselves is believed as little as possible, and what comes may be no document.
+    /// </summary>
+    public static IEnumerable<ReadOnlyMemory<byte>> Documents(IPages pages) => Documents(pages, sound: false);
+
+    private static IEnumerable<ReadOnlyMemory<byte>> Documents(IPages pages, bool sound)
     {
-        for (uint page = 0; page < file.Length / PageSize; page++)
+        for (uint at = 0; at < pages.Count; at++)
         {
-            var at = (int)page * PageSize;
-            if (file[at + PageKindAt] != DataPage || (sound && file[at + HighestSlotAt] == NoSlot))
+            var page = pages[at];
+            if (page.Span[PageKindAt] != DataPage || (sound && page.Span[HighestSlotAt] == NoSlot))
                 continue;
-            var highest = sound ? file[at + HighestSlotAt] : NoSlot;
+            var highest = sound ? page.Span[HighestSlotAt] : NoSlot;
             for (var slot = 0; slot <= highest; slot++)
             {
-                if (Block(file, page, slot) is { } block && block.Span[0] == 0)
-                    yield return Next(block.Span) is null ? block[BlockHead..] : Chained(file, block);
+                if (Block(page, slot) is { } block && block.Span[0] == 0)
+                    yield return Next(block.Span) is null ? block[BlockHead..] : Chained(pages, block);
             }
         }
     }
@@ -78,23 +86,21 @@ internal static class RowPages
         return number is { } n && after is not null && seal is not null && json is not null ? (new Entry(n, after, seal, json), house ?? "") : null;
     }
 
-    private static byte[] Chained(byte[] file, ReadOnlyMemory<byte> first)
+    private static byte[] Chained(IPages pages, ReadOnlyMemory<byte> first)
     {
         using var document = new MemoryStream();
         var seen = new HashSet<(uint, int)>();
         for (ReadOnlyMemory<byte>? part = first; part is { } bytes;)
         {
             document.Write(bytes.Span[BlockHead..]);
-            part = Next(bytes.Span) is { } next && seen.Add(next) ? Block(file, next.Page, next.Slot) : (ReadOnlyMemory<byte>?)null;
+            part = document.Length <= LongestDocument && Next(bytes.Span) is { } next && seen.Add(next) && next.Page < pages.Count
+                ? Block(pages[next.Page], next.Slot) : (ReadOnlyMemory<byte>?)null;
         }
         return document.ToArray();
     }
 
-    private static ReadOnlyMemory<byte>? Block(byte[] file, uint page, int slot)
+    private static ReadOnlyMemory<byte>? Block(ReadOnlyMemory<byte> bytes, int slot)
     {
-        if (page >= file.Length / PageSize)
-            return null;
-        var bytes = file.AsMemory((int)page * PageSize, PageSize);
         var at = PageSize - (slot + 1) * 4;
         if (at < PageHead)
             return null;
@@ -108,4 +114,21 @@ internal static class RowPages
         var page = BinaryPrimitives.ReadUInt32LittleEndian(block[1..]);
         return page == uint.MaxValue ? null : (page, block[5]);
     }
+
+    private sealed class BytePages(byte[] file) : IPages
+    {
+        public uint Count { get; } = (uint)(file.Length / PageSize);
+
+        public ReadOnlyMemory<byte> this[uint page] => file.AsMemory((int)page * PageSize, PageSize);
+    }
+}
+
+/// <summary>The pages of a database.</summary>
+internal interface IPages
+{
+    /// <summary>How many there are.</summary>
+    uint Count { get; }
+
+    /// <summary>The bytes of one.</summary>
+    ReadOnlyMemory<byte> this[uint page] { get; }
 }

@@ -30,19 +30,19 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
     /// <exception cref="IOException">The disk failed.</exception>
     public static Sound Read(Surroundings here, HouseFileNames names, bool goOn = false)
     {
-        (byte[] File, byte[]? Journal)? before = null;
+        (string File, string? Journal)? before = null;
         Recognise(here, names);
         for (var attempt = 1; ; attempt++)
         {
             var file = here.Files.Read(names.Main);
-            var journal = ReadJournal(here.Files, names);
-            var sound = Join(names, file, journal, here.Seal);
+            var sound = Join(here, names, file);
             if (sound.Damage is null && sound.Unread == 0)
                 return sound;
             // Another program may be in the middle of a save or of closing the house: what it is really like stays the same.
-            if (attempt == ReadAtMost || (before is { } b && b.File.AsSpan().SequenceEqual(file) && (b.Journal ?? []).AsSpan().SequenceEqual(journal)))
+            var now = (Trailer.Hash(file), OfJournal(here.Files, names, _ => here.Files.HashWithout(names.Journal, 0)));
+            if (attempt == ReadAtMost || before == now)
                 return sound.Damage is null || goOn ? sound : throw sound.Damage;
-            before = (file, journal);
+            before = now;
             if (here.Files.Exists(names.InUse))
                 Thread.Sleep(OneWrite);
         }
@@ -76,11 +76,16 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
         return trailer;
     }
 
-    private static byte[]? ReadJournal(IFileLayer files, HouseFileNames names)
+    /// <summary>Does something with the journal; null where there is none, or none any more.</summary>
+    private static T? OfJournal<T>(IFileLayer files, HouseFileNames names, Func<IReadFile, T> what)
+        where T : class
     {
         try
         {
-            return files.Exists(names.Journal) ? files.Read(names.Journal) : null;
+            if (!files.Exists(names.Journal))
+                return null;
+            using var journal = files.OpenToRead(names.Journal);
+            return what(journal);
         }
         catch (FileNotFoundException)
         {
@@ -88,7 +93,7 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
         }
     }
 
-    private static Sound Join(HouseFileNames names, byte[] file, byte[]? bytes, SealMaker seal)
+    private static Sound Join(Surroundings here, HouseFileNames names, byte[] file)
     {
         var trailer = CheckFile(names, file);
         var entries = EntryTable.Read(file, trailer) ?? throw Faults.Damaged(names.Main, "its rows are not those that its last page says.");
@@ -96,14 +101,13 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
         if (trailer.NotesDamaged)
             return Only(Faults.JournalDamaged(names, "The note in it of how far its journal had got can't be read.", null));
         var known = trailer.Reached is { } reached ? reached.Number - trailer.Count : (long?)null;
-        if (bytes is null)
+        if (OfJournal(here.Files, names, j => Durable.Journal.Read(j, trailer.House, here.Seal)) is not { } journal)
         {
             return trailer.Journal is null
                 ? new Sound(trailer, database, entries)
                 : Only(Faults.JournalDamaged(names,
                     $"The changes since it was last opened are in {names.Journal}, which is missing. Put it back beside the house file.", known));
         }
-        var journal = Durable.Journal.Read(bytes, trailer.House, seal);
         if (trailer.Journal is null)
         {
             // Begun and never used, or folded in and not yet taken away: either way all of it is in the file.

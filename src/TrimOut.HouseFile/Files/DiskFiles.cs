@@ -15,6 +15,8 @@ internal sealed class DiskFiles : IFileLayer
 
     public byte[] Read(string path) => PlainFile.ReadAll(path);
 
+    public IReadFile OpenToRead(string path) => new LongFile(PlainFile.OpenRead(path, PlainFile.LargestToRead));
+
     public byte[] ReadStart(string path, int count) => ReadPart(path, count, _ => 0);
 
     public byte[] ReadEnd(string path, int count) => ReadPart(path, count, length => Math.Max(0, length - count));
@@ -118,6 +120,22 @@ internal sealed class DiskFiles : IFileLayer
 
     private static bool IsSharing(IOException failed) =>
         OperatingSystem.IsWindows() ? (failed.HResult & 0xffff) is 32 or 33 : failed.HResult is 11 or 35;
+
+    private sealed class LongFile(FileStream stream) : IReadFile
+    {
+        public long Length { get; } = stream.Length;
+
+        public int Read(long at, Span<byte> into)
+        {
+            into = into[..(int)Math.Max(0, Math.Min(into.Length, Length - at))];
+            var read = 0;
+            for (var got = -1; read < into.Length && got != 0; read += got)
+                got = RandomAccess.Read(stream.SafeFileHandle, into[read..], at + read);
+            return read;
+        }
+
+        public void Dispose() => stream.Dispose();
+    }
 
     private sealed class DiskFile(FileStream stream) : IOpenFile
     {

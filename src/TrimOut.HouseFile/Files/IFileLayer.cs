@@ -12,6 +12,9 @@ internal interface IFileLayer
     /// <summary>All bytes of a file.</summary>
     byte[] Read(string path);
 
+    /// <summary>Opens a file that may be long, to read it piece by piece.</summary>
+    IReadFile OpenToRead(string path);
+
     /// <summary>The first bytes of a file; all of a shorter one.</summary>
     byte[] ReadStart(string path, int count);
 
@@ -65,6 +68,19 @@ internal interface IHeldName : IDisposable
 {
     /// <summary>Whether the name leads to the file itself: not to another one, not to nothing, and over no link.</summary>
     bool StillLeadsThere { get; }
+}
+
+/// <summary>A file that is read piece by piece.</summary>
+internal interface IReadFile : IDisposable
+{
+    /// <summary>Its length when it was opened, in bytes.</summary>
+    long Length { get; }
+
+    /// <summary>Reads what stands at a place.</summary>
+    /// <param name="at">The place.</param>
+    /// <param name="into">Where the bytes go.</param>
+    /// <returns>How many there were: fewer than asked for only where the file ends.</returns>
+    int Read(long at, Span<byte> into);
 }
 
 /// <summary>A file that is being written.</summary>

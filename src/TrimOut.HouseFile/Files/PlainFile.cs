@@ -6,19 +6,26 @@ namespace TrimOut.HouseFile.Files;
 /// <summary>Opens files to be read, and only files: a pipe or a device that has the name of one would never end, or never begin.</summary>
 public static class PlainFile
 {
-    private const long LargestToRead = 1 << 30;
+    /// <summary>The most bytes of a file that is read whole.</summary>
+    public const long LargestToRead = 1 << 30;
+
     private const int FromHere = -100;
     private const uint SortAndSize = 0x1 | 0x200;
     private const int SortAt = 28;
 
     /// <summary>Opens a file.</summary>
     /// <param name="path">The file, or a link to one.</param>
-    /// <exception cref="IOException">It is something else, or can't be opened; the message says which.</exception>
+    /// <param name="most">The most bytes that it may have.</param>
+    /// <exception cref="IOException">It is something else, too large, or can't be opened; the message says which.</exception>
     /// <exception cref="UnauthorizedAccessException">There is no right to read it.</exception>
-    public static FileStream OpenRead(string path)
+    public static FileStream OpenRead(string path, long most = long.MaxValue)
     {
         Check(path);
-        return new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        if (file.Length <= most)
+            return file;
+        file.Dispose();
+        throw new IOException($"{path} is too large: more than {most >> 20} MiB.");
     }
 
     /// <summary>All bytes of a file.</summary>
@@ -28,9 +35,7 @@ public static class PlainFile
     /// <exception cref="UnauthorizedAccessException">There is no right to read it.</exception>
     public static byte[] ReadAll(string path, long most = LargestToRead)
     {
-        using var file = OpenRead(path);
-        if (file.Length > most)
-            throw new IOException($"{path} is too large: more than {most >> 20} MiB.");
+        using var file = OpenRead(path, most);
         // No more than the file was long when it was opened: some that the system makes up as they are read never end.
         var bytes = new byte[file.Length];
         var read = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);

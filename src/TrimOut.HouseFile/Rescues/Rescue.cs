@@ -54,12 +54,12 @@ public static class Rescue
                 lost.Add($"{other.Names.Main} is of another house: nothing was taken from it.");
         }
         var pool = new Pool(others.Prepend(own).SelectMany(f => f.EntriesOf(house, here.Seal)));
-        var (expected, doubts, end) = ExpectedOf(own, house, here.Seal);
+        var (expected, doubts, end) = ExpectedOf(own, house);
         lost.AddRange(doubts);
         apart.AddRange(Foreign(own, house));
         var otherCopies = own.LinesOfOtherCopies(house, here.Seal);
-        var trunk = pool.Trunk(Seal.First(house), [.. own.AnchorsOf(house, here.Seal), .. others.SelectMany(o => o.AnchorsOf(house,
-            here.Seal)).Where(a => IsOurs(pool, own.AnchorsOf(house, here.Seal), house, a))]);
+        var trunk = pool.Trunk(Seal.First(house),
+            [.. own.AnchorsOf(house), .. others.SelectMany(o => o.AnchorsOf(house)).Where(a => IsOurs(pool, own.AnchorsOf(house), house, a))]);
         var tied = trunk.Values.Select(e => e.Seal).ToHashSet(StringComparer.Ordinal);
         var loose = Loose(pool, tied, trunk, own, others, house, here.Seal);
         foreach (var entry in loose.Sure)
@@ -69,10 +69,17 @@ public static class Rescue
                 + $"left out. To take them in from that copy: trimout merge.");
 
         var read = new SortedDictionary<long, Change>();
+        var names = new HashSet<ChangeId>();
         foreach (var entry in trunk.Values)
         {
             if (ChangeJson.Read(entry.Json) is { Ok: true } change && ChangeJson.VersionOf(entry.Json) <= ChangeJson.Version)
-                read.Add(entry.Number, change.Value);
+            {
+                if (names.Add(change.Value.Id))
+                    read.Add(entry.Number, change.Value);
+                else
+                    lost.Add(string.Create(CultureInfo.InvariantCulture,
+                        $"Change {entry.Number} has the name of another one that was brought out, {change.Value.Id}, and was left out."));
+            }
             else
                 lost.Add(string.Create(CultureInfo.InvariantCulture, $"Change {entry.Number} is sound, and in a form that this TrimOut can't read."));
         }
@@ -85,6 +92,13 @@ public static class Rescue
                 : $"{end} {AfterTheEnd}");
         lost.AddRange(Gaps.Of(read, Math.Max(expected, trunk.Keys.LastOrDefault())));
         lost.AddRange(Gaps.Uncertain(loose.Sure.Select(e => e.Number)));
+        if (own.HasFile && own.TrailerOf(house) is null)
+        {
+            var inFile = own.Rows.Select(r => r.Entry.Seal).ToHashSet(StringComparer.Ordinal);
+            var inJournal = own.Lines.Select(l => l.Entry.Seal).ToHashSet(StringComparer.Ordinal);
+            lost.AddRange(Gaps.OfWhoseJournal(trunk.Values.Where(e => inJournal.Contains(e.Seal) && !inFile.Contains(e.Seal)).Select(e => e.Number),
+                own.Names.Journal));
+        }
         var elsewhere = Elsewhere(loose.FromOthers, read.Values);
         if (elsewhere.Count > 0)
             apart.Add($"{NumberText.Counted(elsewhere.Count, "change that is", "changes that are")} not in {own.Names.Main} "
@@ -95,10 +109,10 @@ public static class Rescue
     private const string AfterTheEnd = "What came after its last sound change is lost.";
 
     /// <summary>How many changes there must be at the least, why there may be more, and what is wrong with the end of the journal.</summary>
-    private static (long Expected, List<string> Doubts, string? End) ExpectedOf(Found own, string house, SealMaker seal)
+    private static (long Expected, List<string> Doubts, string? End) ExpectedOf(Found own, string house)
     {
         var doubts = new List<string>();
-        if (own.File is null)
+        if (!own.HasFile)
             doubts.Add($"{own.Names.Main} is missing: only its journal was read.");
         else if (own.Last is null)
             doubts.Add("The file's last page can't be read, so nobody knows how many changes there were after the last that was found.");
@@ -111,13 +125,12 @@ public static class Rescue
             doubts.Add("The note of how far the journal had got can't be read, so nobody knows how many changes there were after the last that was found.");
         if (last?.Reached is { } reached)
             expected = Math.Max(expected, reached.Number);
-        if (own.Journal is null)
+        if (own.JournalAs(house) is not { } journal)
         {
             if (last?.Journal is not null)
                 return (expected, doubts, $"The changes since the house was last opened were in {own.Names.Journal}, which is missing.");
             return (expected, doubts, null);
         }
-        var journal = Journal.Read(own.Journal, house, seal);
         if (last is { Journal: { } name } && journal.Head?.Id != name)
             return (expected, doubts, $"{own.Names.Journal} is not the journal that goes on from the file.");
         if (last is { Journal: null } && (journal.Head is null || journal.Last > last.Count))

@@ -30,7 +30,7 @@ internal static class WhenAUnitStops
         }
 
         to.Heading(3, "Whom to call");
-        to.Filled(["For what", "Who", "Number"], Calls.Of(house).Select(c => Row(c.For, c.Who, c.Number)));
+        to.Filled(["For what", "Who", "Number", "Note"], Calls.Of(house).Select(c => Row(c.For, c.Who, c.Number, c.Note)));
     }
 
     private static Inline Breaker(Panel panel) => new[] { panel.Shown(PanelFacts.Breaker), panel.Shown(PanelFacts.BreakerRating) }.JoinOrDash();

@@ -37,11 +37,15 @@ internal static class PullSheet
         "No home runs yet.");
 
     private static void Ends(MarkdownWriter to, PaperData data) => to.Table(
-        ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail left", "Tail at panel", "Spare cables", "Loop expected", "Loop read", "Picture"],
+        ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail left", "Tail at panel", "Spare cables",
+            "Loop expected", "Loop read",
+            "Apart, far end open", "To frame", "Picture"],
         data.House.Runs.Select(r => Row(
-            r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), r.EntryOrBlank(RunFacts.LabelAtPanel), (r.Unit.PartWidth / 2)?.ShowRounded(data.House.DisplayUnits) ?? Dash,
+            r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), r.EntryOrBlank(RunFacts.LabelAtPanel),
+            (r.Unit.ToFarEnd / 2)?.ShowRounded(data.House.DisplayUnits) ?? Dash,
             r.EntryOrBlank(RunFacts.TailAtWindow), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r), Expected.Loop(r) is { } loop ? loop.ToString() : Dash,
-            r.EntryOrBlank(RunFacts.FirstLoop), r.EntryOrBlank(RunFacts.Photo))),
+            r.EntryOrBlank(RunFacts.FirstLoop), r.EntryOrBlank(RunFacts.FirstApart),
+            r.EntryOrBlank(RunFacts.FirstToFrame), r.EntryOrBlank(RunFacts.Photo))),
         "No home runs yet.");
 
     private static Inline Spares(HomeRun run) => run.Shown(RunFacts.SpareCables) is not { } count ? Blank

@@ -13,7 +13,8 @@ internal static class TestRecord
     public static Paper Paper
     { get; } = new("test-record", "Test record", "the crew and the electrician", "What every run should read, what it did read, with what and by whom.",
         ShortCover.Write,
-        new Section("before", "Before you start", Before), new Section("loops", "Loop tests", Loops), new Section("volts", "Power tests", Volts),
+        new Section("before", "Before you start", Before), new Section("loops", "Loop tests", Loops), new Section("apart", "Far end open", Apart),
+        new Section("volts", "Power tests", Volts),
         new Section("signed", "Signed", Signed))
     {
         Warns = OpenStops.Of(Phase.RoughIn, Phase.CloseIn, Phase.Power),
@@ -22,6 +23,7 @@ internal static class TestRecord
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Loop tests only with the panel off and the run taken off its output: a meter on ohms across a live supply is destroyed, and may hurt you."),
         Ours("Short the window end, read in the mechanical room, take the short off again. Expected is the figure at 20 C; warmer copper reads more."),
+        Ours("Far end open: hold both ends apart at the window. From one conductor to the other, and from both to the frame, the meter reads open."),
         Ours("Power tests on the low-voltage side only. The mains side of the panel is for a licensed electrician."));
 
     private static void Loops(MarkdownWriter to, PaperData data) => to.Table(
@@ -31,6 +33,15 @@ internal static class TestRecord
             Expected.Loop(r) is { } loop ? loop.ToString() : Dash,
             r.EntryOrBlank(RunFacts.FirstLoop), TakenOrBlank(r.Item.Latest(RunFacts.FirstLoop.Name)?.Stored, r.Taken(RunFacts.FirstLoop)),
             r.EntryOrBlank(RunFacts.SecondLoop), TakenOrBlank(r.Item.Latest(RunFacts.SecondLoop.Name)?.Stored, r.Taken(RunFacts.SecondLoop)))),
+        "No home runs yet.");
+
+    private static void Apart(MarkdownWriter to, PaperData data) => to.Table(
+        ["Unit", "First, apart", "First, to frame", "With, who, when", "Second, apart", "Second, to frame", "With, who, when"],
+        data.House.Runs.Select(r => Row(
+            r.Name, r.EntryOrBlank(RunFacts.FirstApart), r.EntryOrBlank(RunFacts.FirstToFrame),
+            TakenOrBlank(r.Item.Latest(RunFacts.FirstApart.Name)?.Stored, r.Taken(RunFacts.FirstApart, RunFacts.FirstToFrame)),
+            r.EntryOrBlank(RunFacts.SecondApart), r.EntryOrBlank(RunFacts.SecondToFrame),
+            TakenOrBlank(r.Item.Latest(RunFacts.SecondApart.Name)?.Stored, r.Taken(RunFacts.SecondApart, RunFacts.SecondToFrame)))),
         "No home runs yet.");
 
     private static void Volts(MarkdownWriter to, PaperData data) => to.Table(

@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Deliveries;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -10,9 +11,11 @@ namespace TrimOut.Papers.TradePapers;
 internal static class ReceivingList
 {
     public static Paper Paper
-    { get; } = new("receiving-list", "Receiving list", "whoever takes the boxes in", "Each box against its window: label, size, damage, serial.",
+    { get; } = new("receiving-list", "Receiving list", "whoever takes the boxes in",
+        "Each box against its window: label, size, damage, serial; what is not here, and what to reorder.",
         ShortCover.Write,
-        new Section("boxes", "Boxes", Boxes), new Section("left_over", "Boxes that belong to no window", LeftOver))
+        new Section("boxes", "Boxes", Boxes), new Section("awaited", "Not here, and to reorder", Awaited),
+        new Section("left_over", "Boxes that belong to no window", LeftOver))
     {
         Warns = OpenStops.Of(Phase.Receive),
     };
@@ -26,6 +29,12 @@ internal static class ReceivingList
             u.EntryOrBlank(UnitFacts.BoxLabel), u.EntryOrBlank(UnitFacts.DeliveredWidth), u.EntryOrBlank(UnitFacts.DeliveredHeight),
             u.EntryOrBlank(UnitFacts.Damage), u.EntryOrBlank(UnitFacts.Serial), Box)), "No units yet.");
     }
+
+    private static void Awaited(MarkdownWriter to, PaperData data) =>
+        to.Table(["Unit", "Ordered", "Maker's number", "How it stands", "Overdue", "Reorder"],
+            AwaitedBox.Of(data.House, data.Report, data.Date).Select(b => Row(
+            b.Unit.Tag, b.Unit.Entry(UnitFacts.OrderedOn), b.Unit.Entry(UnitFacts.Acknowledgement), Said(b.Why, data.House),
+            b.Overdue ? Ours("yes") : Dash, b.Reorder ? Ours("yes") : Dash)), "Nothing is awaited or to be reordered.");
 
     private static void LeftOver(MarkdownWriter to, PaperData data) =>
         to.Table(["Label", "Size", "What was done with it"], Enumerable.Repeat(Row(Blank, Blank, Blank), 4));

@@ -70,10 +70,11 @@ internal static class HtmlPage
             string.Concat(heading.Inline?.OfType<LiteralInline>().Select(l => l.Content.ToString()) ?? []);
     }
 
-    /// <summary>Marks cells that hold no more than a tag, a figure with its unit or a day: these stay on one line.</summary>
+    /// <summary>Marks cells that hold no more than a tag, figures with their unit or a day: these stay on one line.</summary>
     private sealed class Tables : HtmlTableRenderer
     {
         private const int Short = 10;
+        private const int ShortFigures = 24;
 
         protected override void Write(HtmlRenderer renderer, Table table)
         {
@@ -83,12 +84,16 @@ internal static class HtmlPage
                 {
                     if (row is TableRow { IsHeader: false }
                         && ((TableCell)cell) is [Markdig.Syntax.ParagraphBlock
-                        { Inline: { FirstChild: LiteralInline { Content.Length: <= Short } only } inline }] && inline.LastChild == only)
+                        { Inline: { FirstChild: LiteralInline only } inline }] && inline.LastChild == only && StaysWhole(only.Content.AsSpan()))
                         cell.GetAttributes().AddClass("k");
                 }
             }
             base.Write(renderer, table);
         }
+
+        /// <summary>Whether it is short, or no more than some figures with their unit.</summary>
+        private static bool StaysWhole(ReadOnlySpan<char> text) =>
+            text.Length <= Short || text.Length <= ShortFigures && text[..(text.LastIndexOf(' ') + 1)].IndexOfAnyExcept("0123456789 /.,x") < 0;
     }
 
     /// <summary>Marks the blanks to write in, so that their cells are high enough for a hand.</summary>

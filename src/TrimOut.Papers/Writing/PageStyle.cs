@@ -37,6 +37,7 @@ internal static class PageStyle
           .binder h2 { margin-top: 6mm; }
           .binder ul:has(a[href^="#"]) { columns: 2; }
           .binder table { font-size: 8.5pt; }
+          .binder table:has(tr:nth-child(8)) { break-inside: auto; }
           .binder p:has(svg ~ svg) svg { max-width: 49%; max-height: 46mm; }
           h3 { margin-top: 4mm; }
           th, td { padding-block: 0.45mm; }

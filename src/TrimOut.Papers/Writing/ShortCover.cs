@@ -3,7 +3,7 @@ using TrimOut.Core.Houses;
 
 namespace TrimOut.Papers.Writing;
 
-/// <summary>The head of a working paper: which house, who works there, when it was written.</summary>
+/// <summary>The head of a working paper: which house, who works there and is called, who comes when, when it was written.</summary>
 internal static class ShortCover
 {
     public static void Write(MarkdownWriter to, PaperData data)
@@ -16,6 +16,8 @@ internal static class ShortCover
             ("Crew", job.Entry(HouseFacts.Crew)),
             ("Code in force", job.Entry(HouseFacts.CodeInForce)),
             ("Written on", data.Date.OnPaper()));
+        People.WriteContacts(to, data.House.Contacts);
+        People.WriteVisits(to, data);
         if (!data.Report.Missing.IsEmpty)
             to.Say(Inline.Ours(
                 $"Checks that could not be made, because details are missing: {data.Report.Missing.Length}. What they would find stands on no paper."));

@@ -22,10 +22,10 @@ internal sealed class TakenMarks
         return marks.JoinOrDash();
     }
 
-    /// <summary>The table that says what the numbers stand for; nothing where there is none.</summary>
+    /// <summary>Says what the numbers stand for; nothing where there is none.</summary>
     public void Write(MarkdownWriter to)
     {
         if (_marks.Count > 0)
-            to.Table(["Read", "With, who, when"], _marks.Select(m => MarkdownWriter.Row(m.Value, Readings.OnPaper(m.Key))));
+            to.Say($"Read: {Inline.Join("; ", [.. _marks.Select(m => Inline.Join(" ", [$"({m.Value})", Readings.OnPaper(m.Key)]))])}.");
     }
 }

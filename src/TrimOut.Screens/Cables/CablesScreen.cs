@@ -27,6 +27,8 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked
 
     public static CablesScreen At(ScreenContext context) => new(0);
 
+    public string? TypesBy(ScreenContext context) => Current(context) is null ? null : "t";
+
     public HomeRun? Current(ScreenContext context) => Selected < context.House.Runs.Length ? context.House.Runs[Selected] : null;
 
     public IScreen Fit(ScreenContext context) => this with { Selected = Paging.Move(Selected, 0, context.House.Runs.Length) };
@@ -54,7 +56,7 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked
     {
         var tone = selected ? Tone.Selected : Tone.Text;
         line.PutFit(0, 0, line.Width, "", tone);
-        FindingSigns.Put(line, 0, 0, context.Report.About(run.Item), context.Glyphs, selected ? tone : null);
+        FindingSigns.Put(line, 0, 0, context.Report.About(run.Unit), context.Glyphs, selected ? tone : null);
         foreach (var column in CableColumn.All)
             line.PutFit(column.At, 0, column.Cells, column.Show(run) is { Length: > 0 } shown ? shown : "-", tone);
     }
@@ -95,8 +97,9 @@ internal static class CablesKeys
                     : new Transition(screen)))) { Disabled = NoRun },
         new KeyAction<CablesScreen>("p", "Cut plan", "Which run comes out of which box; planned beside the keys.",
             (s, context) => new Transition(s, CutPlanScreen.Plan(context))),
-        new KeyAction<CablesScreen>("b", "New box", "Adds a box of cable on hand and opens it.",
-            (s, _) => Transition.Type(s, new Entry("Label on the box", "", "what is written on it, such as Box 3", (text, now) => NewBox(s, now, text)))),
+        new KeyAction<CablesScreen>("n", "New box", "Adds a box of cable on hand and opens it.",
+            (s, context) => Transition.Type(s, new Entry("Label on the box", AddItems.NextBox(context.House), "what is written on it",
+                (text, now) => NewBox(s, now, text)))),
         new KeyAction<CablesScreen>("f", "Findings", "Goes to the field that fixes the run's worst finding.", (s, context) =>
             context.Report.About(s.Current(context)!.Item).FirstOrDefault(f => f.Open) is { } finding
                 ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))

@@ -15,20 +15,20 @@ internal static class ControlsKeys
         new KeyAction<ControlsScreen>("space", "Moves", "The remote moves this unit, or no longer; then the next unit.", (s, context) =>
             new Transition(s, new Ask.Save(Core.Decisions.Controls.Toggle(s.Remote(context)!, s.Unit(context)!),
                 (screen, after) => new Transition(Moved((ControlsScreen)screen, after, 1))))) { Disabled = NoRemoteOrUnit },
-        new KeyAction<ControlsScreen>("r", "Whole room", "The remote moves every unit of its room.", (s, context) => WholeRoom(s, context))
+        new KeyAction<ControlsScreen>("R", "Whole room", "The remote moves every unit of its room.", (s, context) => WholeRoom(s, context))
             { Disabled = NoRemote },
         new KeyAction<ControlsScreen>("n", "New remote", "Adds a remote.",
             (s, context) => Transition.Type(s, Named(s, ItemKind.Remote, "Name of the remote", RoomWithoutRemote(context.House)?.Name ?? ""))),
-        new KeyAction<ControlsScreen>("h", "New hub", "Adds a hub.",
+        new KeyAction<ControlsScreen>("N", "New hub", "Adds a hub.",
             (s, context) => Transition.Type(s, Named(s, ItemKind.Hub, "Name of the hub", context.House.Hubs.IsEmpty ? "Hub" : ""))),
-        new KeyAction<ControlsScreen>("p", "Preset", "Stores a position of this unit in a preset of this remote.",
+        new KeyAction<ControlsScreen>("%", "Preset", "Stores a position of this unit in a preset of this remote.",
             (s, context) => Transition.Type(s, PresetName(s, context)))
             { Disabled = NoRemoteOrUnit },
         new KeyAction<ControlsScreen>("enter", "Remote", "All details of the remote: type, room, hub, wall plate.",
             (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(s.Remote(context)!.Id), context.House))) { Disabled = NoRemote },
-        new KeyAction<ControlsScreen>("e", "Hub's details", "All details of the first hub.",
+        new KeyAction<ControlsScreen>("d", "All details", "All details of the first hub.",
             (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(context.House.Hubs[0].Id), context.House)))
-            { Disabled = (s, context) => context.House.Hubs.IsEmpty ? "There is no hub yet. h adds one." : null, OnBar = false },
+            { Disabled = (s, context) => context.House.Hubs.IsEmpty ? "There is no hub yet. N adds one." : null, OnBar = false },
         new KeyAction<ControlsScreen>("right", "Next remote", "The next remote.",
             (s, context) => new Transition(s with { Column = Paging.Move(s.Column, 1, context.House.Remotes.Length) })) { OnBar = false },
         new KeyAction<ControlsScreen>("left", "Remote before", "The remote before.",

@@ -1,5 +1,8 @@
 using System.Globalization;
+using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
@@ -12,13 +15,16 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
 
     private const int MostNameLines = 3;
 
+    private const int MostSaid = 2;
+
     private static readonly Sign Moves = Sign.Words("moves", "the remote above moves the unit of this row");
 
     private static readonly Sign Still = new(g => g.Nothing, "it does not");
 
     public IReadOnlyList<IKeyAction> Keys => ControlsKeys.All;
 
-    public IReadOnlyList<Sign> Signs { get; } = [Moves, Still, Sign.Words(Load(4, 10), "under a remote: the units it moves, of the most that it can")];
+    public IReadOnlyList<Sign> Signs { get; } =
+        [Moves, Still, Sign.Words(Load(4, 10), "under a remote: the units it moves, of the most that it can"), .. FindingSigns.All];
 
     public static ControlsScreen At(ScreenContext context) => new(0, 0);
 
@@ -37,24 +43,42 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
             var devices = hub.Units.Count() + hub.Remotes.Count();
             var most = hub.Type?.Devices?.ToString(CultureInfo.InvariantCulture) ?? "?";
             var where = hub.Show(Core.Facts.HubFacts.Location) is { Length: > 0 } place ? $", {place}" : "";
-            area.PutFit(1, y++, area.Width - 1, string.Create(CultureInfo.InvariantCulture, $"{hub.Name}: {devices} of {most} devices{where}"), Tone.Heading);
+            var wrong = context.Report.About(hub).Where(f => f.Open).ToList();
+            var x = area.Put(2, y, $"{hub.Name}: ", Tone.Heading);
+            x = area.Put(x, y, string.Create(CultureInfo.InvariantCulture, $"{devices} of {most} devices"),
+                FindingSigns.AnyStop(wrong) ? Tone.Stop : Tone.Heading);
+            area.PutFit(x, y, area.Width - x, where, Tone.Heading);
+            FindingSigns.Put(area, 0, y++, wrong, context.Glyphs);
         }
         if (context.House.Hubs.IsEmpty)
-            area.Put(1, y++, "No hub yet: h adds one.", Tone.Strong);
+            area.Put(1, y++, "No hub yet: N adds one.", Tone.Strong);
         if (context.House.Remotes.IsEmpty)
         {
             area.Put(1, y, "No remote yet: n adds one.", Tone.Strong);
             return;
         }
-        DrawMatrix(area.Rows(y, area.Height - y - 1), context);
+        var said = Said(context).Where(f => f.Open).OrderBy(f => f.Check.Severity).Take(MostSaid).ToList();
+        var lines = said.ConvertAll(f => Math.Min(2, UnitCard.Lines(f, area.Width - 1, context)));
+        var below = area.Height - 1 - lines.Sum();
+        DrawMatrix(area.Rows(y, below - y), context);
+        foreach (var (finding, height) in said.Zip(lines))
+        {
+            UnitCard.Put(area.Part(1, below, area.Width - 1, height), 0, finding, context);
+            below += height;
+        }
         if (Remote(context) is { } selected)
             area.PutFit(1, area.Height - 1, area.Width - 1, $"{selected.Name}: {selected.Room?.FullName ?? "no room yet"}{Presets(selected)}", Tone.Dim);
     }
 
+    /// <summary>What is wrong with the hubs and with what is under the cursor.</summary>
+    private IEnumerable<Finding> Said(ScreenContext context) => context.House.Hubs.SelectMany(context.Report.About)
+        .Concat(Remote(context) is { } remote ? context.Report.About(remote).Concat(remote.Presets.SelectMany(context.Report.About)) : [])
+        .Concat(Unit(context) is { } unit ? context.Report.About(unit).Where(f => f.Check.Phase is Phase.Pair or Phase.Limits) : []);
+
     private void DrawMatrix(Area area, ScreenContext context)
     {
         var (remotes, units) = (context.House.Remotes, context.House.Units);
-        var side = Math.Clamp(units.Select(u => TextWidth.Of(NameOf(u))).DefaultIfEmpty().Max() + 3, 12, area.Width * 2 / 5);
+        var side = Math.Clamp(units.Select(u => TextWidth.Of(NameOf(u))).DefaultIfEmpty().Max() + 4, 12, area.Width * 2 / 5);
         var least = Math.Clamp(remotes.Max(r => r.Name.Split(' ').Max(TextWidth.Of)) + 2, 8, Math.Max(8, area.Width - side));
         var cells = Math.Clamp((area.Width - side) / remotes.Length, least, Math.Max(least, remotes.Max(r => TextWidth.Of(r.Name)) + 2));
         var across = Math.Max(1, (area.Width - side) / cells);
@@ -69,12 +93,14 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
             var tone = first + at == Column ? Tone.Selected : Tone.Text;
             var head = area.Part(side + at * cells, y, cells - 1, names + 1);
             head.PutWrapped(0, 0, names, remote.Name, tone);
-            head.PutFit(0, names, head.Width, Load(remote.Units.Count(), remote.Type?.Units), Tone.Dim);
+            var wrong = FindingSigns.AnyStop(context.Report.About(remote).Concat(remote.Presets.SelectMany(context.Report.About)));
+            head.Put(0, names, (wrong ? context.Glyphs.Stop : "") + Load(remote.Units.Count(), remote.Type?.Units), wrong ? Tone.Stop : Tone.Dim);
         }
         var list = area.Rows(y + names + 1, area.Height - y - names - 1);
         foreach (var (line, at) in Paging.Rows(list, units.Length, Row))
         {
-            list.PutFit(1, line, side - 2, NameOf(units[at]), at == Row ? Tone.Selected : Tone.Text);
+            list.PutFit(1, line, side - 2, " " + NameOf(units[at]), at == Row ? Tone.Selected : Tone.Text);
+            FindingSigns.Put(list, 0, line, context.Report.About(units[at]), context.Glyphs);
             foreach (var (remote, column) in shown.Select((r, c) => (r, c)))
             {
                 var moves = units[at].Remotes.Any(r => r.Id == remote.Id);

@@ -1,15 +1,22 @@
+using System.Globalization;
 using TrimOut.Core.Checks;
 using TrimOut.Screens.Frames;
 
 namespace TrimOut.Screens.Drawings;
 
-/// <summary>The signs beside what a check says something about.</summary>
+/// <summary>How what a check says looks beside what it says it about: a stop has its sign and its own ground on every screen, under the cursor too.</summary>
 internal static class FindingSigns
 {
     public static readonly Sign Stop = new(g => g.Stop, "an open stop: it will not work or is not safe");
     public static readonly Sign Care = new(_ => "*", "an open caution or note, no stop");
 
     public static readonly IReadOnlyList<Sign> All = [Stop, Care];
+
+    /// <summary>Whether a stop is open among some findings.</summary>
+    public static bool AnyStop(IEnumerable<Finding> findings) => findings.Any(IsStop);
+
+    /// <summary>Whether a finding is an open stop.</summary>
+    public static bool IsStop(Finding finding) => finding is { Open: true, Check.Severity: Severity.Stop };
 
     /// <summary>The sign for the worst of some findings that are open; null when none is.</summary>
     public static (Sign Sign, Severity Worst)? Of(IEnumerable<Finding> findings) =>
@@ -19,6 +26,19 @@ internal static class FindingSigns
     public static void Put(Area area, int x, int y, IEnumerable<Finding> findings, Glyphs glyphs, Tone? selected = null)
     {
         if (Of(findings) is { } found)
-            area.Put(x, y, found.Sign.Drawn(glyphs), selected ?? UnitCard.ToneOf(found.Worst));
+            area.Put(x, y, found.Sign.Drawn(glyphs), found.Worst == Severity.Stop ? Tone.Stop : selected ?? UnitCard.ToneOf(found.Worst));
     }
+
+    /// <summary>How many stops and cautions are open; returns the column after it.</summary>
+    public static int PutCounts(Area area, int x, int y, IReadOnlyList<Finding> findings, Glyphs glyphs, Tone? selected = null)
+    {
+        if (findings.Count(IsStop) is > 0 and var stops)
+            x = area.Put(x, y, Counted(glyphs.Stop, stops), Tone.Stop) + 1;
+        return findings.Count(f => f is { Open: true, Check.Severity: Severity.Caution }) is > 0 and var cautions
+            ? area.Put(x, y, Counted("*", cautions), selected ?? Tone.Caution)
+            : x;
+    }
+
+    /// <summary>A sign with how often.</summary>
+    public static string Counted(string sign, int count) => string.Create(CultureInfo.InvariantCulture, $"{sign}{count}");
 }

@@ -19,7 +19,7 @@ internal static class PanelDrawing
     private const string Mains = "mains: licensed electrician only";
 
     /// <summary>Draws it; returns the lines that it took, none where there is no room for all of it.</summary>
-    public static int Draw(Area area, Panel panel, Glyphs glyphs, int? selected)
+    public static int Draw(Area area, Panel panel, Glyphs glyphs, int? selected, Func<HomeRun, bool>? isWrong = null)
     {
         if (panel.Type?.Outputs is not { } outputs || area.Width < TextWidth.Of(Mains) + 4)
             return 0;
@@ -35,9 +35,11 @@ internal static class PanelDrawing
         {
             var (at, row) = ((output - 1) / rows, (output - 1) % rows);
             var tags = string.Join("+", runs[output].Select(r => r.Unit.Tag));
-            frame.PutFit(2 + at * column, 3 + row, column - 1,
-                string.Create(CultureInfo.InvariantCulture, $"{output:00} {(tags.Length > 0 ? Used : Free).Drawn(glyphs)} {tags}"),
-                output == selected ? Tone.Selected : runs[output].Skip(1).Any() ? Tone.Stop : tags.Length > 0 ? Tone.Strong : Tone.Dim);
+            var stop = runs[output].Skip(1).Any() || (isWrong is not null && runs[output].Any(isWrong));
+            var tone = output == selected ? Tone.Selected : tags.Length > 0 ? Tone.Strong : Tone.Dim;
+            var x = frame.Put(2 + at * column, 3 + row, string.Create(CultureInfo.InvariantCulture, $"{output:00} "), tone);
+            x = frame.Put(x, 3 + row, (stop ? FindingSigns.Stop : tags.Length > 0 ? Used : Free).Drawn(glyphs), stop ? Tone.Stop : tone);
+            frame.PutFit(x, 3 + row, 2 + at * column + column - 1 - x, " " + tags, tone);
         }
         return rows + 4;
     }

@@ -41,7 +41,7 @@ internal static class UnitCard
             return;
         var waiting = Waiting.Of(context.Report.MissingAbout(unit));
         if (waiting.None)
-            area.Put(0, y, "Nothing wrong is known.", Tone.Good);
+            area.Put(0, y, "Nothing wrong is known.", context.Good);
         else
             area.PutWrapped(0, y, 2, $"{waiting}: m lists them.", Tone.Caution);
     }
@@ -54,12 +54,16 @@ internal static class UnitCard
         return area.PutWrapped(0, 1, 2, Summary(unit), Tone.Dim) + (area.Height > 20 ? 1 : 0);
     }
 
+    /// <summary>The lines that a finding takes.</summary>
+    public static int Lines(Finding finding, int cells, ScreenContext context) =>
+        TextWidth.Wrap(finding.Found.Message.In(context.House), cells - TextWidth.Of(WordOf(finding.Check.Severity)) - 1).Count();
+
     /// <summary>A finding with its severity in words; returns the line after it.</summary>
     public static int Put(Area area, int y, Finding finding, ScreenContext context)
     {
-        var tone = ToneOf(finding.Check.Severity);
-        var x = area.Put(0, y, WordOf(finding.Check.Severity) + " ", tone);
-        return area.Part(x, y, area.Width - x, area.Height - y).PutWrapped(0, 0, 4, finding.Found.Message.In(context.House), Tone.Text) + y;
+        var x = area.Put(0, y, WordOf(finding.Check.Severity), ToneOf(finding.Check.Severity)) + 1;
+        return area.Part(x, y, area.Width - x, area.Height - y).PutWrapped(0, 0, 4, finding.Found.Message.In(context.House),
+            finding.Check.Severity == Severity.Stop ? Tone.Strong : Tone.Text) + y;
     }
 
     /// <summary>What is said of a unit where nothing wrong was found: that checks wait is never well.</summary>
@@ -97,7 +101,7 @@ internal static class UnitCard
             return y;
         if (Progress.Next(unit, context.Steps) is not { } step)
         {
-            area.Put(0, y, "Every step is done.", Tone.Good);
+            area.Put(0, y, "Every step is done.", context.Good);
             return y + 1;
         }
         var x = area.Put(0, y, $"{context.Glyphs.Arrow} {step.Phase.Full()}: ", Tone.Heading);

@@ -5,7 +5,10 @@ using TrimOut.Screens.Frames;
 
 namespace TrimOut.Screens.Drawings;
 
-/// <summary>The part of a drawn opening that one unit hangs in. It keeps to its own cells; only the outermost use the wall beside the opening.</summary>
+/// <summary>
+/// The part of a drawn opening that one unit hangs in. It keeps to its own cells, but for an entry that is not where its part is; only the outermost use the
+/// wall beside the opening.
+/// </summary>
 /// <param name="Unit">The unit.</param>
 /// <param name="From">Its first column in the opening; the first of all is 1, after the frame.</param>
 /// <param name="Cells">Its columns.</param>
@@ -47,20 +50,22 @@ internal readonly record struct UnitPart(Unit Unit, int From, int Cells, int Col
             area.Put(left + (lead == Side.Left ? Inner : Last), 1, DrawingSigns.Lead.Drawn(glyphs), Tone.Note);
         if (Unit.EntrySide is not { } side)
             return;
-        var jamb = (int)Math.Round((Unit.Item.Get(UnitFacts.EntryFromJamb) ?? Length.Zero).Nanometres * cellsPerLength);
         var below = (int)Math.Round((Unit.Item.Get(UnitFacts.EntryBelowHead) ?? Length.Zero).Nanometres * cellsPerLength / cellAspect);
         var onWall = side == Side.Left ? IsFirst : IsLast;
         var edge = side == Side.Left ? (IsFirst ? 0 : From) : IsLast ? Columns - 1 : Last;
-        var at = Math.Clamp(side == Side.Left ? edge + jamb : edge - jamb, Math.Min(edge, From), Math.Max(edge, Last));
+        // Where it truly is, also behind the neighbour: a wrong distance is to be seen.
+        var at = Unit.EntryAlong is { } along ? Math.Clamp((int)Math.Round(along.Nanometres * cellsPerLength), 0, Columns - 1) : edge;
+        var astray = at < Math.Min(edge, From) || at > Math.Max(edge, Last);
         var y = Math.Clamp(below, 0, rows - 2);
         area.Put(left + at, y, DrawingSigns.Entry.Drawn(glyphs), Tone.Caution);
         if (Unit.Run?.TailAtWindow is not { } tail)
             return;
         var length = Math.Max(1, (int)Math.Round(tail.Nanometres * cellsPerLength / cellAspect));
-        var hang = side == Side.Left ? (onWall ? -1 : Inner) : onWall ? Columns : Last;
-        for (var down = y + 1; down <= y + length && down < (onWall ? rows : rows - 1); down++)
+        var hang = astray ? at : side == Side.Left ? (onWall ? -1 : Inner) : onWall ? Columns : Last;
+        var outside = onWall && !astray;
+        for (var down = y + 1; down <= y + length && down < (outside ? rows : rows - 1); down++)
         {
-            if (onWall || down > 1)
+            if (outside || down > 1)
                 area.Put(left + hang, down, DrawingSigns.Tail.Drawn(glyphs), Tone.Caution);
         }
     }

@@ -42,7 +42,7 @@ internal sealed record AsItStoodScreen(int Count, ScreenContext Then, JobSheetSc
             $" AS IT STOOD after change {Count} of {context.Log.Changes.Count}, {last.SaidAt:yyyy-MM-dd HH:mm}, {last.By}");
         area.PutFit(0, 0, area.Width, when, Tone.Selected);
         area.PutFit(0, 1, area.Width, $" {last.What}", Tone.Strong);
-        area.PutFit(0, 2, area.Width, " Only to look at. [ and ] go to the change before and after, Esc back to today.", Tone.Caution);
+        area.PutFit(0, 2, area.Width, " Only to look at. Left and Right: the change before and after. Esc: today.", Tone.Caution);
         Sheet.Draw(area.Rows(BannerLines, area.Height - BannerLines), Then, null);
     }
 
@@ -59,15 +59,16 @@ internal sealed record AsItStoodScreen(int Count, ScreenContext Then, JobSheetSc
 /// <summary>Keys of the house as it stood: those of the job sheet that only look.</summary>
 internal static class AsItStoodKeys
 {
-    private static readonly HashSet<string> Looking = ["s", "!", "o", "*", .. Moves.Strokes];
+    private static readonly HashSet<string> Looking = ["S", "!", "o", "*", "[", "]", .. Moves.Strokes.Except(["left", "right"])];
 
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<AsItStoodScreen>("[", "Change before", "The house as it stood one change before.", (s, context) => Go(s, context, -1))
+        new KeyAction<AsItStoodScreen>("left", "Change before", "The house as it stood one change before.", (s, context) => Go(s, context, -1))
             { Disabled = (s, _) => s.Count > 1 ? null : "This is the first change." },
-        new KeyAction<AsItStoodScreen>("]", "Change after", "The house as it stood one change later.", (s, context) => Go(s, context, 1))
+        new KeyAction<AsItStoodScreen>("right", "Change after", "The house as it stood one change later.", (s, context) => Go(s, context, 1))
             { Disabled = (s, context) => s.Count < context.Log.Changes.Count ? null : "This is the latest change." },
-        .. JobSheetKeys.All.Where(k => Looking.Contains(k.Strokes[0])).Select(k => new KeyAction<AsItStoodScreen>(k.Strokes[0], k.Name, k.Help,
+        .. JobSheetKeys.All.Where(k => k.Strokes.Any(Looking.Contains)).Select(k => new KeyAction<AsItStoodScreen>(
+            k.Strokes.First(Looking.Contains), k.Name, k.Help,
             (s, _) => new Transition(s with { Sheet = (JobSheetScreen)k.Press(s.Sheet, s.Then).Screen })) { OnBar = k.OnBar }),
     ];
 

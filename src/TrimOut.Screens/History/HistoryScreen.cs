@@ -1,6 +1,7 @@
 using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -29,7 +30,8 @@ internal sealed record HistoryScreen(int Selected) : IScreen
             var tone = at == Selected ? Tone.Selected : inForce ? Tone.Text : Tone.Dim;
             list.PutFit(0, y, list.Width, string.Create(CultureInfo.InvariantCulture, $" {change.SaidAt:yyyy-MM-dd HH:mm}"), tone);
             list.PutFit(18, y, 12, change.By, tone);
-            list.PutFit(31, y, list.Width - 31, inForce ? change.What : $"(undone) {change.What}", tone);
+            var undone = change.Edits.Any(e => e is Edit.Undo) ? "brought back since" : "undone";
+            list.PutFit(31, y, list.Width - 31, inForce ? change.What : $"({undone}) {change.What}", tone);
         }
     }
 }

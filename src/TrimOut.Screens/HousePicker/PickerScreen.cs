@@ -54,7 +54,7 @@ internal static class PickerKeys
             (s, _) => new Transition(s, new Ask.Enter(d => d.Open(s.Current!.Path), s.Current!.Path)))
             { Disabled = (s, _) => s.Current is null ? "There is no house to open. Press n to begin one." : null },
         new KeyAction<PickerScreen>("n", "New house", "Begins a house.", (s, _) => Transition.Type(s, AskName(s))),
-        new KeyAction<PickerScreen>("o", "Open a path", "Opens a house file by its path.",
+        new KeyAction<PickerScreen>("O", "Open a path", "Opens a house file by its path.",
             (s, _) => Transition.Type(s, new Entry("House file", "", "the path of a .trimout file or of a sample folder", (text, _) => text.Trim().Length == 0
                 ? new Refusal("Type the path of a house file.")
                 : new Transition(s, new Ask.Enter(d => d.Open(text.Trim()), text.Trim()))))),

@@ -46,15 +46,16 @@ internal readonly record struct JobSheetColumns(int Kind, int Marks, int Counts,
             : new(kindAt, marksAt, countsAt, screen, Math.Max(most - 2, nextAt - 1));
     }
 
-    /// <summary>Two lines: the names of the columns, those of the phases read downwards.</summary>
+    /// <summary>Two lines: the names of the columns, and the numbers of the phases, read downwards.</summary>
     public void DrawHeading(Area area, Phase? shown)
     {
         area.Put(Tag, 1, "Unit", Tone.Dim);
         area.Put(Kind, 1, "Kind", Tone.Dim);
         foreach (var phase in PhaseNames.All)
         {
-            for (var y = 0; y < phase.Letters().Length; y++)
-                area.Put(Marks + (int)phase, y, phase.Letters()[y].ToString(), phase == shown ? Tone.Selected : Tone.Dim);
+            var number = Ribbon.Number(phase);
+            for (var y = 0; y < number.Length; y++)
+                area.Put(Marks + (int)phase, 2 - number.Length + y, number[y].ToString(), phase == shown ? Tone.Selected : Tone.Dim);
         }
         if (Next < area.Width)
             area.Put(Next, 1, "Next step", Tone.Dim);

@@ -4,13 +4,12 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
-using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
+using TrimOut.Screens.People;
 using TrimOut.Screens.Rooms;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
-using TrimOut.Screens.Walk;
 
 namespace TrimOut.Screens.JobSheet;
 
@@ -22,23 +21,21 @@ internal static class JobSheetKeys
         new KeyAction<JobSheetScreen>("enter", "Open", "All details of the unit, or of the window that was left out, to be filled in.",
             (s, context) => Transition.Open(s, s.LeftOut(context) is { } window ? SheetScreen.At(new OfItem(window.Id), context.House)
                 : SheetScreen.OfUnit(s.Current(context)!))) { Disabled = (s, context) => s.LeftOut(context) is null ? NoUnit(s, context) : null },
-        new KeyAction<JobSheetScreen>("space", "Mark next step", "Marks the unit's next step done and goes to the next unit; evidence is asked for first.",
+        new KeyAction<JobSheetScreen>("space", "Mark next step",
+            "Marks the unit's next step done, in the phase that is shown, and goes to the next unit; evidence is asked for first, and so is a later phase.",
             (s, context) => s.Picked.IsEmpty
-                ? Marking.Next(s, context.Steps, s.Current(context)!, (screen, after) => new Transition(Moved((JobSheetScreen)screen, after, 1)))
+                ? NextMark.One(s, context, (screen, after) => Moved(screen, after, 1))
                 : PickedUnits.MarkNext(s, context)) { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("v", "Pick", "Picks the unit, to be marked together with others, or no longer; then the next unit.",
             (s, context) => new Transition(Moved(Toggled(s, s.UnitId!), context, 1))) { Disabled = NoUnit, OnBar = false },
         new KeyAction<JobSheetScreen>("V", "Pick all shown", "Picks every unit that is shown, or none where all are picked.", (s, context) =>
             JobSheetRows.Units(s, context).Select(u => u.Id).ToImmutableHashSet() is var shown && shown.IsSubsetOf(s.Picked)
                 ? new Transition(s with { Picked = [] })
-                : Transition.Say(s with { Picked = shown },
-                    $"{NumberText.Counted(shown.Count, "unit")} picked. Space marks their next step together.")) { OnBar = false },
-        new KeyAction<JobSheetScreen>("s", "Sort", "Sorts by the walk, by stops, by what is least done, by tag.", (s, context) =>
+                : new Transition(s with { Picked = shown })) { OnBar = false },
+        new KeyAction<JobSheetScreen>("S", "Sort", "Sorts by the walk, by stops, by what is least done, by tag.", (s, context) =>
             new Transition((s with { Order = (JobSheetOrder)(((int)s.Order + 1) % Enum.GetValues<JobSheetOrder>().Length) }).Fit(context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("n", "New window", "Adds a window by one line; what is left out carries over.",
             (s, context) => Transition.Type(s, NewWindow(s, context))),
-        new KeyAction<JobSheetScreen>("w", "Walk", "Walks the phase that is shown, or the unit's own, from this unit on.",
-            (s, context) => Transition.Open(s, WalkScreen.At(context, PhaseOf(s, context), s.UnitId))) { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("/", "Filter", "Shows only units with this text in tag, kind, room or floor.",
             (s, _) => Transition.Type(s, new Entry("Show units with", s.Search, "tag, kind, room or floor; empty shows all",
                 (text, context) => new Transition((s with { Search = text.Trim() }).Fit(context))))),
@@ -50,18 +47,22 @@ internal static class JobSheetKeys
             })) { OnBar = false },
         new KeyAction<JobSheetScreen>("!", "Stops only", "Shows only units with open stops, or all.",
             (s, context) => new Transition((s with { OnlyStops = !s.OnlyStops }).Fit(context))),
-        new KeyAction<JobSheetScreen>("o", "Not done only", "Shows only units with something left to do in the phase, or all.",
+        new KeyAction<JobSheetScreen>("o", "Open only", "Shows only units with something left to do in the phase, or all.",
             (s, context) => new Transition((s with { OnlyOpen = !s.OnlyOpen }).Fit(context))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("right", "Phase right", "Shows the next phase.",
-            (s, context) => new Transition((s with { PhaseShown = Shift(s.PhaseShown, 1) }).Fit(context))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("left", "Phase left", "Shows the phase before.",
-            (s, context) => new Transition((s with { PhaseShown = Shift(s.PhaseShown, -1) }).Fit(context))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("right", "Next phase", "Shows the next phase.",
+            (s, context) => new Transition((s with { PhaseShown = Shift(s.PhaseShown, 1) }).Fit(context))) { OnBar = false, Also = ["]"] },
+        new KeyAction<JobSheetScreen>("left", "Phase before", "Shows the phase before.",
+            (s, context) => new Transition((s with { PhaseShown = Shift(s.PhaseShown, -1) }).Fit(context))) { OnBar = false, Also = ["["] },
         new KeyAction<JobSheetScreen>("*", "All", "Clears every filter, order and pick.",
             (s, context) => new Transition(new JobSheetScreen(s.UnitId, null, false, false, "").Fit(context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("f", "Findings", "Goes to the field that fixes the unit's worst finding.", (s, context) => Mend(s, context))
             { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("r", "Rooms", "Floors, rooms and windows as one walks: to be named, ordered and merged.",
             (s, context) => Transition.Open(s, RoomsScreen.On((s.LeftOut(context) ?? s.Current(context)?.Window)?.Id, context))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("+", "One more unit", "Adds a unit to this window.",
+            (s, context) => Transition.Save(s, AddItems.Unit(context.House, s.Current(context)!.Window.Id))) { Disabled = NoUnit, OnBar = false },
+        new KeyAction<JobSheetScreen>("P", "People, dates", "Contacts with their numbers, visits with who is expected, and boxes that are not here.",
+            (s, context) => Transition.Open(s, PeopleScreen.On(null, context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("-", "Leave out", LeavingOut.Help, (s, context) => Transition.Type(s, LeavingOut.Ask(s, s.Current(context)!.Window)))
             { Disabled = (s, context) => LeavingOut.NotBecause(s.LeftOut(context) ?? s.Current(context)?.Window), OnBar = false },
         new KeyAction<JobSheetScreen>("b", "Bring back", "Brings the window under the cursor back that was left out, or else a removed one, with all it had.",
@@ -73,9 +74,6 @@ internal static class JobSheetKeys
         : s.LeftOut(context) is { } window ? $"{window.Tag} is left out. b brings it back, Enter opens it." : "No unit is selected. n adds a window.";
 
     private static JobSheetScreen Toggled(JobSheetScreen s, string unit) => s with { Picked = s.Picked.SymmetricExcept([unit]) };
-
-    private static Phase PhaseOf(JobSheetScreen s, ScreenContext context) =>
-        s.PhaseShown ?? Progress.Current(s.Current(context)!, context.Steps) ?? Phase.Handover;
 
     private static JobSheetScreen Moved(JobSheetScreen s, ScreenContext context, int by)
     {

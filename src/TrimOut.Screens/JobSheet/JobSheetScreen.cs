@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using TrimOut.Core.Checks;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
@@ -13,6 +13,9 @@ namespace TrimOut.Screens.JobSheet;
 /// <summary>Home: the phases with their sums, all units by room with one mark per phase, and the selected unit's card.</summary>
 internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool OnlyOpen, bool OnlyStops, string Search) : IScreen, IAsked
 {
+    /// <summary>Lines for what would be marked of the picked units.</summary>
+    private const int MostPicked = 5;
+
     /// <summary>The order of the rows.</summary>
     public JobSheetOrder Order { get; init; }
 
@@ -49,15 +52,17 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        DrawRibbon(area.Rows(0, 3), context);
+        HeadLine.Draw(area.Rows(0, 1), context);
+        var top = 1 + Ribbon.Draw(area.Rows(1, area.Height - 1), context, PhaseShown);
         if (context.House.Windows.IsEmpty)
         {
-            DrawEmpty(area.Rows(3, area.Height - 3), context.House);
+            DrawEmpty(area.Rows(top, area.Height - top), context.House);
             return;
         }
-        var top = 3;
         if (!context.Report.Waiting.None)
             area.PutFit(1, top++, area.Width - 1, WaitingLine.Of(context.Report), Tone.Caution);
+        if (PickedUnits.InWords(this, context) is { Length: > 0 } picked)
+            top = area.PutWrapped(1, top, MostPicked, picked, Tone.Strong);
         var body = area.Rows(top, area.Height - top);
         var columns = JobSheetColumns.For(context.House, body.Width);
         var left = columns.Width;
@@ -73,22 +78,6 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
             card.PutWrapped(0, 0, 3, "No unit fits the filter. Esc or * shows all again.", Tone.Strong);
     }
 
-    private void DrawRibbon(Area area, ScreenContext context)
-    {
-        var cells = area.Width / PhaseNames.All.Count;
-        var full = PhaseNames.All.All(p => p.Full().Length < cells);
-        foreach (var phase in PhaseNames.All)
-        {
-            var x = 1 + (int)phase * cells;
-            var sum = context.SumOf(phase);
-            var tone = phase == PhaseShown ? Tone.Selected : Tone.Heading;
-            area.PutFit(x, 0, cells - 1, full ? phase.Full() : phase.Short(), tone);
-            area.PutFit(x, 1, cells - 1, PhaseMarks.Sum(sum, cells - 1, context.Glyphs), sum.Complete && sum.Total > 0 ? Tone.Good : Tone.Text);
-            var stops = context.Report.StopsIn(phase);
-            area.PutFit(x, 2, cells - 1, stops == 0 ? "" : PhaseMarks.Counted(context.Glyphs.Stop, stops), Tone.Stop);
-        }
-    }
-
     private void DrawUnits(Area area, ScreenContext context, JobSheetColumns columns)
     {
         var rows = JobSheetRows.Of(this, context);
@@ -98,6 +87,8 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         columns.DrawHeading(area.Rows(y, 2), PhaseShown);
         var list = area.Rows(y + 2, area.Height - y - 2);
         var selected = rows.ToList().FindIndex(r => r.Id is { } id && id == UnitId);
+        if (rows.Count < list.Height)
+            list.PutFit(1, list.Height - 1, list.Width - 1, PhaseMarks.Legend(context.Glyphs), Tone.Dim);
         foreach (var (line, at) in Paging.Rows(list, rows.Count, selected))
             DrawRow(list.Rows(line, 1), rows[at], context, columns, at == selected, rows[at].Unit is { } u && Picked.Contains(u.Id));
     }
@@ -116,14 +107,11 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         line.PutFit(columns.Kind, 0, columns.Marks - columns.Kind - 1, unit.Kind?.Name ?? "-", tone);
         var findings = context.Report.About(unit).Where(f => f.Open).ToList();
         foreach (var phase in PhaseNames.All)
-            line.Put(columns.Marks + (int)phase, 0, PhaseMarks.Of(unit, phase, findings, context.Steps).Drawn(context.Glyphs), tone);
-        var stops = findings.Count(f => f.Check.Severity == Severity.Stop);
-        var cautions = findings.Count(f => f.Check.Severity == Severity.Caution);
-        var x = columns.Counts;
-        if (stops > 0)
-            x = line.Put(x, 0, PhaseMarks.Counted(context.Glyphs.Stop, stops) + " ", selected ? tone : Tone.Stop);
-        if (cautions > 0)
-            line.Put(x, 0, PhaseMarks.Counted("*", cautions), selected ? tone : Tone.Caution);
+        {
+            var mark = PhaseMarks.Of(unit, phase, findings, context.Steps);
+            line.Put(columns.Marks + (int)phase, 0, mark.Drawn(context.Glyphs), mark == PhaseMarks.Stop ? Tone.Stop : tone);
+        }
+        FindingSigns.PutCounts(line, columns.Counts, 0, findings, context.Glyphs, selected ? tone : null);
         if (columns.Next < line.Width)
             line.PutFit(columns.Next, 0, line.Width - columns.Next, Progress.Next(unit, context.Steps)?.Label ?? "complete", selected ? tone : Tone.Dim);
     }
@@ -132,7 +120,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
     {
         area.Put(2, 1, "This house has no window yet.", Tone.Strong);
         area.Put(2, 3, "Press n and type one line for each window as you walk, such as:", Tone.Text);
-        area.Put(4, 5, "W01 roller left 36x60 SW floor inside panel @Kitchen", Tone.Key);
+        area.Put(4, 5, $"W01 roller left {QuickWindow.SizeExample(house)} SW floor inside panel @Kitchen", Tone.Key);
         area.PutWrapped(2, 7, 3,
             "What you leave out carries over from the window before: after the first, a tag and what differs is enough. A new room is made as you name it.",
             Tone.Text);

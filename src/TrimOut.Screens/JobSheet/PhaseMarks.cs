@@ -2,6 +2,7 @@ using System.Globalization;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 
 namespace TrimOut.Screens.JobSheet;
@@ -18,10 +19,10 @@ internal static class PhaseMarks
     /// <summary>The signs of the sheet, the figures among them made as the sheet makes them.</summary>
     public static IReadOnlyList<Sign> All { get; } =
     [
-        .. PhaseNames.All.Select(p => Sign.Words(p.Letters(), $"heads a column of the sheet: {p.Full()}")),
+        .. PhaseNames.All.Select(p => Sign.Words(Ribbon.Number(p), $"above the name of a phase, and heads its column of the sheet: {p.Full()}")),
         Stop, Done, Begun, Nothing, NotAsked,
-        new(g => Counted(g.Stop, 2), "at the end of a unit's row, or under a phase: two open stops"),
-        new(g => Counted("*", 1), "at the end of a unit's row: one open caution"),
+        new(g => FindingSigns.Counted(g.Stop, 2), "in the top line, above a phase, or at the end of a unit's row: two open stops"),
+        new(g => FindingSigns.Counted("*", 1), "at the end of a unit's row: one open caution"),
         new(g => Sum(new Progress(72, 72), 8, g), "under a phase: all its steps are done"),
         new(g => Sum(new Progress(36, 72), 8, g), "under a phase: steps done, of all its steps"),
         new(g => Sum(new Progress(107, 126), 5, g), "under a phase: the same in per cent, where the figures do not fit"),
@@ -37,8 +38,8 @@ internal static class PhaseMarks
         return progress.Total == 0 ? NotAsked : progress.Complete ? Done : progress.Done > 0 ? Begun : Nothing;
     }
 
-    /// <summary>A sign with how often.</summary>
-    public static string Counted(string sign, int count) => string.Create(CultureInfo.InvariantCulture, $"{sign}{count}");
+    /// <summary>The marks in a line, each with its word.</summary>
+    public static string Legend(Glyphs glyphs) => $"{glyphs.Done} done  {glyphs.Begun} begun  {glyphs.Nothing} not yet  {glyphs.Stop} stop";
 
     /// <summary>Done and in all, or where that does not fit, in per cent: never a figure cut in half.</summary>
     public static string Sum(Progress sum, int cells, Glyphs glyphs)

@@ -25,7 +25,7 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         var y = area.PutWrapped(1, 0, 2,
-            Parts.Count == 0 ? $"No part is kept in {Folder} yet. On the kit w keeps one." : $"Kept in {Folder}. Enter takes a part.", Tone.Text);
+            Parts.Count == 0 ? $"No part is kept in {Folder} yet. On the kit k keeps one." : $"Kept in {Folder}. Enter takes a part.", Tone.Text);
         foreach (var reason in Unread.Take(3))
             y = area.PutWrapped(1, y, 2, reason, Tone.Caution);
         var detail = area.Height / 2;
@@ -57,7 +57,7 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
         var draft = TakePart.Into(context.House, part);
         if (!draft.Ok)
         {
-            area.PutWrapped(1, 1, 2, draft.Reason!, Tone.Good);
+            area.PutWrapped(1, 1, 2, draft.Reason!, Tone.Text);
             return;
         }
         var effect = TakePart.Effect(context.Report, draft.Value);

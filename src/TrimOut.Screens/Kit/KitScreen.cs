@@ -4,6 +4,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
+using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
@@ -18,6 +19,8 @@ internal sealed record KitScreen(int Selected) : IScreen
     public string Title => "Kit";
 
     public IReadOnlyList<IKeyAction> Keys => KitKeys.All;
+
+    public IReadOnlyList<Sign> Signs => FindingSigns.All;
 
     public static KitScreen At(ScreenContext context) => new(0);
 
@@ -39,7 +42,9 @@ internal sealed record KitScreen(int Selected) : IScreen
         {
             var part = parts[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;
-            rows.PutFit(0, y, 16, KebabCase.Of(part.Kind).Replace('-', ' '), tone);
+            rows.PutFit(0, y, rows.Width, "", tone);
+            FindingSigns.Put(rows, 0, y, context.Report.About(part), context.Glyphs, tone);
+            rows.PutFit(2, y, 14, KebabCase.Of(part.Kind).Replace('-', ' '), tone);
             rows.PutFit(17, y, 24, context.House.NameOf(part), tone);
             var (said, open) = Said(part, context);
             rows.PutFit(41, y, rows.Width - 41, said, open && at != Selected ? Tone.Caution : tone);
@@ -72,12 +77,12 @@ internal static class KitKeys
             (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(s.Current(context)!.Id), context.House))) { Disabled = NoPart },
         new KeyAction<KitScreen>("s", "Sheet in hand", "Goes through the maker's sheet of the part, value by value in the order of sheets.",
             (s, context) => Transition.Open(s, SheetInHandScreen.At(s.Current(context)!, context.House))) { Disabled = NoPart },
-        new KeyAction<KitScreen>("w", "Keep", "Keeps the part in your own kit folder, to be used again in other houses.",
+        new KeyAction<KitScreen>("k", "Keep", "Keeps the part in your own kit folder, to be used again in other houses.",
             (s, context) => Keep(s, [s.Current(context)!], context)) { Disabled = NoPart },
-        new KeyAction<KitScreen>("W", "Keep all",
+        new KeyAction<KitScreen>("K", "Keep all",
             "Keeps every part of this house that something was read of in your own kit folder, and says which are left out.",
             (s, context) => Keep(s, KitScreen.Parts(context), context)) { Disabled = NoPart, OnBar = false },
-        new KeyAction<KitScreen>("o", "From folder", "Opens your own kit folder: what each part there would change in this house, before it is taken.",
+        new KeyAction<KitScreen>("O", "From folder", "Opens your own kit folder: what each part there would change in this house, before it is taken.",
             (s, _) => new Transition(s, new Ask.Beside("Reading the kit folder", (desk, _, _) => new Ask.Open(KitFolderScreen.Of(desk.KitFolder, desk.Kit))))),
         new KeyAction<KitScreen>("C", "All checked", "Says that every value of the part was checked against the maker's sheet, after a question.", AskAll)
             { Disabled = NoPart },

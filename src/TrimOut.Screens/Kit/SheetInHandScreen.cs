@@ -31,6 +31,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
 
     public IReadOnlyList<Fact> Values(ScreenContext context) => Part(context) is { } part ? [.. SheetValues.Of(part)] : [];
 
+    public string? TypesBy(ScreenContext context) => Current(context) is null ? null : "enter";
+
     public Fact? Current(ScreenContext context) => Values(context) is var values && Selected < values.Count ? values[Selected] : null;
 
     public IScreen Fit(ScreenContext context) => this with { Selected = Paging.Move(Selected, 0, Values(context).Count) };
@@ -110,10 +112,11 @@ internal static class SheetInHandKeys
             { Disabled = NoValue },
         new KeyAction<SheetInHandScreen>("c", "Checked", "Says that the value was checked against the maker's sheet, or not.",
             (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Part(context)!, s.Current(context)!))) { Disabled = NoValue },
-        new KeyAction<SheetInHandScreen>("n", "Next missing", "Goes to the next value that is blank or was not checked.",
-            (s, context) => s.Next(context) is { } next ? new Transition(next) : Transition.Say(s, s.Left(context))),
-        new KeyAction<SheetInHandScreen>("]", "Next part", "The sheet of the next part.", (s, context) => new Transition(Beside(s, context, 1))),
-        new KeyAction<SheetInHandScreen>("[", "Part before", "The sheet of the part before.", (s, context) => new Transition(Beside(s, context, -1)))
+        new KeyAction<SheetInHandScreen>("e", "Next missing", "Goes to the next value that is blank or was not checked.",
+            (s, context) => (s.Next(context) ?? (s with { Selected = -1 }).Next(context)) is { } next
+                ? new Transition(next) : Transition.Say(s, s.Left(context))),
+        new KeyAction<SheetInHandScreen>("right", "Next part", "The sheet of the next part.", (s, context) => new Transition(Beside(s, context, 1))),
+        new KeyAction<SheetInHandScreen>("left", "Part before", "The sheet of the part before.", (s, context) => new Transition(Beside(s, context, -1)))
             { OnBar = false },
         .. Moves.Through<SheetInHandScreen>("value", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, s.Values(context).Count) }),
     ];
@@ -155,5 +158,5 @@ internal static class SheetInHandKeys
     private static Transition Then(IScreen screen, ScreenContext context) => GoOn((SheetInHandScreen)screen, context);
 
     private static Transition GoOn(SheetInHandScreen s, ScreenContext context) =>
-        s.Next(context) is { } next ? Ask(next, context) : Transition.Say(s, s.Left(context) + " ] goes on to the next part.");
+        s.Next(context) is { } next ? Ask(next, context) : Transition.Say(s, s.Left(context) + " Right goes on to the next part.");
 }

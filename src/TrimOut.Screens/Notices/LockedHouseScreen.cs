@@ -14,7 +14,7 @@ internal sealed record LockedHouseScreen(LockedHouse House) : IScreen
     {
         var text = area.Part(4, 0, area.Width - 6, area.Height);
         var y = text.PutWrapped(0, 1, area.Height / 2, House.Why) + 1;
-        y = text.PutWrapped(0, y, 2, "r opens it for reading only: what is saved there from now on is seen when it is opened again.", Tone.Strong);
+        y = text.PutWrapped(0, y, 2, "O opens it for reading only: what is saved there from now on is seen when it is opened again.", Tone.Strong);
         text.PutWrapped(0, y, 2, "Esc goes back to the houses.", Tone.Dim);
     }
 }
@@ -24,7 +24,7 @@ internal static class HeldKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<LockedHouseScreen>("r", "View only", "Opens the house for reading only.",
+        new KeyAction<LockedHouseScreen>("O", "View only", "Opens the house for reading only.",
             (s, _) => new Transition(s, new Ask.Enter(d => d.OpenToRead(s.House.Path)))),
         new KeyAction<LockedHouseScreen>("enter", "Try again", "Opens the house to work on it, when the other program has closed it.",
             (s, _) => new Transition(s, new Ask.Enter(d => d.Open(s.House.Path), s.House.Path))),

@@ -21,12 +21,15 @@ internal sealed record PanelUse(int? Outputs, int Used, IReadOnlyList<int> Share
             [.. runs.Where(r => r.Key > outputs).Select(r => r.Key)]);
     }
 
+    /// <summary>The same of the outputs that it has alone.</summary>
+    public string Fits => string.Create(CultureInfo.InvariantCulture, $"{Used} of {Outputs?.ToString(CultureInfo.InvariantCulture) ?? "?"} outputs used");
+
     /// <summary>In a few words, as it follows the panel's name.</summary>
     public string InWords
     {
         get
         {
-            var words = string.Create(CultureInfo.InvariantCulture, $"{Used} of {Outputs?.ToString(CultureInfo.InvariantCulture) ?? "?"} outputs used");
+            var words = Fits;
             if (Shared.Count > 0)
                 words += $", {Listed(Shared)} shared";
             return NotThere.Count == 0 ? words : $"{words}, {Listed(NotThere)} is not on it";

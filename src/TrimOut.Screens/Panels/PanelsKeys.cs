@@ -1,7 +1,11 @@
 using System.Globalization;
 using TrimOut.Core;
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Panels;
 using TrimOut.Core.Decisions;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
 
@@ -14,13 +18,14 @@ internal static class PanelsKeys
     [
         new KeyAction<PanelsScreen>("space", "Pick up / land",
             "Takes the run under the cursor in hand, and lands it on the output under the cursor; two runs change places.", TakeOrLand),
-        new KeyAction<PanelsScreen>("l", "Land by number", "Lands the run under the cursor: panel and output typed.",
+        new KeyAction<PanelsScreen>("t", "Type the output", "Lands the run under the cursor: panel and output typed.",
             (s, context) => Transition.Type(s, LandEntry(s, context)))
             { Disabled = (s, context) => s.Current(context)?.Run is null ? "Move to a run first." : null },
-        new KeyAction<PanelsScreen>("s", "Spread out", "Lands every waiting run so that the panels are loaded alike; landed runs stay.", (s, context) =>
+        new KeyAction<PanelsScreen>("p", "Spread out", "Lands every waiting run so that the panels are loaded alike; landed runs stay.", (s, context) =>
             Landing.SpreadOut(context.House) is var spread && spread.Ok
                 ? new Transition(s,
-                    new Ask.Confirm($"{spread.Value.What}? s does it (undo takes it back), any other key leaves it.", "s", Transition.Save(s, spread)))
+                    new Ask.Confirm($"{spread.Value.What}?{Against(context.House, spread.Value)} p does it (undo takes it back), any other key leaves it.",
+                        "p", Transition.Save(s, spread)))
                 : Transition.Save(s, spread)),
         new KeyAction<PanelsScreen>("delete", "Take off", "Takes the run under the cursor off its output.",
             (s, context) => Transition.Save(s, Landing.TakeOff(s.Current(context)!.Run!)))
@@ -33,6 +38,17 @@ internal static class PanelsKeys
             { Disabled = (s, context) => s.Current(context) is null or { Run: null, Panel: null } ? "Move to a panel or a run first." : null },
         .. Moves.Through<PanelsScreen>("row", Moved),
     ];
+
+    /// <summary>Which motors would land on a panel that does not give their volts, said before they are landed.</summary>
+    private static string Against(House house, Draft draft)
+    {
+        var landed = draft.Edits.OfType<Edit.Put>().Select(p => p.Item).ToHashSet();
+        var after = HouseLog.Preview(house, draft);
+        var wrong = new MotorOffSupply().Run(after).Where(r => landed.Contains(r.Subject.Id)).Select(r => (r.Subject, Found: r.Outcome as Outcome.Found))
+            .Where(r => r.Found is not null).ToList();
+        var more = wrong.Count > 2 ? $" {NumberText.Plain(wrong.Count - 2)} more." : "";
+        return string.Concat(wrong.Take(2).Select(w => $" STOP {after.NameOf(w.Subject)}: {w.Found!.Message.In(after)}")) + more;
+    }
 
     private static SheetScreen FactsOf(PanelRow row, House house) => SheetScreen.At(SheetOf.Holding(house, row.Run?.Item ?? row.Panel!.Item), house);
 

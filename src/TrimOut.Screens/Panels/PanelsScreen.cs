@@ -1,7 +1,9 @@
 using System.Globalization;
+using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -18,6 +20,8 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
     public AskedFigures? FiguresAt(ScreenContext context) =>
         UnitAt(context) is { } unit ? new AskedFigures(unit.Tag, UnitFigures.Of(unit), RunFacts.LoadedVolts)
         : Current(context)?.Panel is { } panel ? new AskedFigures(panel.Name, PanelFigures.Of(panel), null) : null;
+
+    private static readonly string StopWord = UnitCard.WordOf(Severity.Stop);
 
     /// <summary>Lines for what is wrong with the row under the cursor.</summary>
     private const int MostAbout = 3;
@@ -49,7 +53,8 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
         if (area.Width >= 120 && (current?.Panel ?? context.House.Panels.FirstOrDefault()) is { } seen)
         {
             var list = body.Width - PanelDrawing.Width - 2;
-            PanelDrawing.Draw(body.Part(list + 1, 1, PanelDrawing.Width, body.Height - 2), seen, context.Glyphs, current?.Output);
+            PanelDrawing.Draw(body.Part(list + 1, 1, PanelDrawing.Width, body.Height - 2), seen, context.Glyphs, current?.Output,
+                run => FindingSigns.AnyStop(context.Report.About(run.Unit)));
             body = body.Part(0, 0, list, body.Height);
         }
         var about = TextWidth.Wrap(current is null ? "" : About(current, context), body.Width - 2).Take(MostAbout).ToList();
@@ -60,7 +65,12 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
         foreach (var (y, at) in Paging.Rows(lines, rows.Count, Selected))
             DrawRow(lines.Rows(y, 1), rows[at], context, at == Selected);
         for (var at = 0; at < about.Count; at++)
+        {
             body.PutFit(0, table.Height + at, body.Width, " " + about[at], Tone.Strong);
+            for (var stop = about[at].IndexOf(StopWord, StringComparison.Ordinal); stop >= 0;
+                stop = about[at].IndexOf(StopWord, stop + 1, StringComparison.Ordinal))
+                body.Put(1 + TextWidth.Of(about[at][..stop]), table.Height + at, StopWord, Tone.Stop);
+        }
         var carried = context.House.Runs.FirstOrDefault(r => r.Id == Carried);
         var (cue, tone) = carried is null
             ? (" Panel off while you land and splice: red to red, black to black.", Tone.Caution)
@@ -71,8 +81,9 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
     /// <summary>What is wrong with the row under the cursor, in the sentences of its findings; of a panel, what it is as well.</summary>
     private static string About(PanelRow row, ScreenContext context)
     {
-        var findings = (row.Run?.Item ?? row.Panel?.Item) is { } item ? context.Report.About(item).Where(f => f.Open).ToList() : [];
-        var said = findings.Select(f => $"{UnitCard.WordOf(f.Check.Severity)} {f.Found.Message.In(context.House)}");
+        var findings = row.Run is { } run ? context.Report.About(run.Unit).OrderBy(f => f.Check.Severity).ThenBy(f => f.Subject.Id != run.Id)
+            : row.Panel is { } on ? context.Report.About(on) : [];
+        var said = findings.Where(f => f.Open).Select(f => $"{UnitCard.WordOf(f.Check.Severity)} {f.Found.Message.In(context.House)}");
         return string.Join(" ", row is { Panel: { } panel, Output: null } ? [Heading(panel) + ".", .. said] : said);
     }
 
@@ -82,7 +93,12 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
         line.PutFit(0, 0, line.Width, "", tone);
         if (row.IsHeading)
         {
-            line.PutFit(1, 0, line.Width - 1, row.Panel is { } panel ? Heading(panel) : row.Text, selected ? tone : Tone.Heading);
+            var wrong = row.Panel is { } of ? context.Report.About(of).Concat(of.Runs.SelectMany(r => context.Report.About(r.Item))
+                .Where(f => f.Check.Phase == Phase.Power)).ToList() : [];
+            line.PutFit(2, 0, line.Width - 2, row.Panel is { } panel ? Heading(panel) : row.Text, selected ? tone : Tone.Heading);
+            if (row.Panel is { } shown && PanelUse.Of(shown) is var use && use.InWords != use.Fits && FindingSigns.AnyStop(wrong))
+                line.Put(2 + TextWidth.Of(shown.Name) + 2, 0, use.InWords, Tone.Stop);
+            FindingSigns.Put(line, 0, 0, wrong, context.Glyphs, selected ? tone : null);
             return;
         }
         if (row.Output is { } output)
@@ -97,7 +113,7 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
         Put(PanelColumns.Open, run.Item.Get(RunFacts.OpenVolts)?.ToString() ?? "-");
         Put(PanelColumns.Loaded, run.Item.Get(RunFacts.LoadedVolts)?.ToString() ?? "-");
         Put(PanelColumns.Done, DoneSoFar(run));
-        FindingSigns.Put(line, 0, 0, context.Report.About(run.Item), context.Glyphs, selected ? tone : null);
+        FindingSigns.Put(line, 0, 0, context.Report.About(run.Unit), context.Glyphs, selected ? tone : null);
 
         void Put(PanelColumn column, string text) => line.PutFit(column.At, 0, Math.Min(column.Cells, line.Width - column.At), text, tone);
     }

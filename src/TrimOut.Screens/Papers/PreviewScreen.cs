@@ -40,7 +40,7 @@ internal static class PreviewKeys
         new KeyAction<PreviewScreen>("w", "Write it", "Writes the paper beside the house file.",
             (s, context) => new Transition(s, PapersKeys.Write(s, [s.Paper], PapersKeys.Of(context), []))),
         new KeyAction<PreviewScreen>("space", "Page down", "A page down.", (s, _) => new Transition(s.Scroll(18))),
-        new KeyAction<PreviewScreen>("n", "Next heading", "To the next heading.", (s, _) => new Transition(s with { Top = s.Pages.HeadingAfter(s.Top) })),
+        new KeyAction<PreviewScreen>("right", "Next heading", "To the next heading.", (s, _) => new Transition(s with { Top = s.Pages.HeadingAfter(s.Top) })),
         .. Moves.Through<PreviewScreen>("line", (s, _, by) => s.Scroll(by)),
     ];
 }

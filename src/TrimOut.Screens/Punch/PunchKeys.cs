@@ -18,21 +18,21 @@ internal static class PunchKeys
     [
         new KeyAction<PunchScreen>("enter", "Fix", "Goes to the field that fixes it, or asks what to do with something that one laptop removed.", Mend)
             { Disabled = Nothing },
-        new KeyAction<PunchScreen>("w", "Waive", "Passes a finding with a reason and initials; other figures reopen it.",
+        new KeyAction<PunchScreen>("a", "Waive", "Passes a finding with a reason and initials; other figures reopen it.",
             (s, context) => Transition.Type(s, Reason(s)))
             { Disabled = CannotWaive },
-        new KeyAction<PunchScreen>("d", "Done", "Says that a written item was fixed, or opens it again.",
+        new KeyAction<PunchScreen>("space", "Done", "Says that a written item was fixed, or opens it again.",
             (s, context) => Transition.Save(s, PunchList.Toggle(s.Current(context)!.Item!)))
             { Disabled = (s, context) => s.Current(context)?.Item is null ? "A finding goes away by itself when its cause does." : null },
         new KeyAction<PunchScreen>("n", "New item", "Writes an item by hand.", (s, context) => Transition.Type(s, Write(s, context))),
-        new KeyAction<PunchScreen>("a", "All or open", "Shows waived and done ones too, or open ones only.",
+        new KeyAction<PunchScreen>("o", "Open only", "Shows open ones only, or waived and done ones too.",
             (s, context) => new Transition((s with { Closed = !s.Closed }).Fit(context))),
-        new KeyAction<PunchScreen>("right", "Phase right", "Shows only what belongs to the next phase; after the last one, everything.",
+        new KeyAction<PunchScreen>("right", "Next phase", "Shows only what belongs to the next phase; after the last one, everything.",
             (s, context) => new Transition((s with { Only = s.Only is null ? Phase.WalkThrough : s.Only == Phase.Handover ? null : s.Only + 1 }).Fit(context)))
-            { OnBar = false },
-        new KeyAction<PunchScreen>("left", "Phase left", "Shows only what belongs to the phase before; before the first one, everything.",
+            { OnBar = false, Also = ["]"] },
+        new KeyAction<PunchScreen>("left", "Phase before", "Shows only what belongs to the phase before; before the first one, everything.",
             (s, context) => new Transition((s with { Only = s.Only is null ? Phase.Handover : s.Only == Phase.WalkThrough ? null : s.Only - 1 }).Fit(context)))
-            { OnBar = false },
+            { OnBar = false, Also = ["["] },
         new KeyAction<PunchScreen>("delete", "Take waiver back", "Opens a waived finding again.",
             (s, context) => Transition.Save(s, RemoveItems.Remove(context.House, s.Current(context)!.Finding!.Waiver!.Item)))
             { Disabled = (s, context) => s.Current(context)?.Finding?.Waiver is null ? "This is not waived." : null, Also = ["backspace"], OnBar = false },
@@ -40,7 +40,7 @@ internal static class PunchKeys
     ];
 
     private static string? CannotWaive(PunchScreen s, ScreenContext context) =>
-        s.Current(context)?.Finding is not { } finding ? "Only a finding is waived. d marks a written item done."
+        s.Current(context)?.Finding is not { } finding ? "Only a finding is waived. Space marks a written item done."
         : IsRemoval(finding) ? "This is not waived but decided: Enter asks."
         : finding.Open ? null
         : "It is waived already. Del takes the waiver back.";
@@ -54,6 +54,8 @@ internal static class PunchKeys
             return Transition.Open(s, SheetScreen.Mending(context.House, field));
         if (row.Finding is { } removal && IsRemoval(removal))
             return Transition.Type(s, Removed(s, context, row.Subject));
+        if (row.Item is { } written)
+            return Transition.Open(s, SheetScreen.OfWritten(written));
         return Transition.Open(s, row.Finding is { } finding
             ? SheetScreen.Mending(context.House, finding.Found.Mends)
             : SheetScreen.At(SheetOf.Holding(context.House, row.Subject), context.House));

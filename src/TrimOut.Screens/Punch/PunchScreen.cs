@@ -2,6 +2,7 @@ using System.Globalization;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -34,33 +35,42 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         var rows = PunchRows.Of(this, context);
         var open = context.Report.Findings.Count(f => f.Open) + context.House.PunchItems.Count(p => !p.Done);
         var only = Only is { } p ? $"; only {p.Full()}" : "";
-        area.PutFit(0, 0, area.Width, WantsFacts
-            ? string.Create(CultureInfo.InvariantCulture, $" {context.Report.Waiting}{only}; m goes back to what is to be fixed")
-            : string.Create(CultureInfo.InvariantCulture,
-                $" {open} open, {context.Report.OpenStops.Count()} of them stops; {context.Report.Waiting} (m lists " +
-                $"them){only}{(Closed ? "; with waived and done" : "")}"), Tone.Heading);
+        if (WantsFacts)
+            area.PutFit(0, 0, area.Width, $" {context.Report.Waiting}{only}; m goes back to what is to be fixed", Tone.Heading);
+        else
+            DrawSums(area.Rows(0, 1), open, only, context);
         if (rows.Count == 0)
         {
             var waiting = !WantsFacts && !context.Report.Waiting.None;
             area.PutWrapped(2, 2, 3, waiting ? $"Nothing is open here yet. {context.Report.Waiting}: m lists them." : "Nothing is open here.",
-                waiting ? Tone.Caution : Tone.Good);
+                waiting ? Tone.Caution : context.Good);
             return;
         }
         var detail = Math.Min(9, area.Height / 2);
         var list = area.Rows(1, area.Height - 1 - detail);
         var names = Math.Clamp(rows.Max(r => TextWidth.Of(context.House.NameOf(r.Subject))), 4, area.Width >= 100 ? 24 : 11);
+        var phases = rows.Max(r => TextWidth.Of(r.Phase?.Full() ?? ""));
         foreach (var (y, at) in Paging.Rows(list, rows.Count, Selected))
         {
             var row = rows[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;
             list.PutFit(0, y, list.Width, "", tone);
-            list.PutFit(1, y, 7, row.State, at == Selected ? tone : row.Tone);
+            list.Put(1, y, row.State, at == Selected && row.Tone != Tone.Stop ? tone : row.Tone);
             list.PutFit(9, y, names, context.House.NameOf(row.Subject), tone);
-            list.PutFit(10 + names, y, 6, row.Phase?.Short() ?? "", tone);
-            list.PutFit(17 + names, y, list.Width - 17 - names, row.Text, tone);
+            list.PutFit(10 + names, y, phases, row.Phase?.Full() ?? "", tone);
+            list.PutFit(11 + names + phases, y, list.Width - 11 - names - phases, row.Text, tone);
         }
         if (Current(context) is { } current)
             DrawDetail(area.Rows(area.Height - detail, detail), current, context);
+    }
+
+    private void DrawSums(Area line, int open, string only, ScreenContext context)
+    {
+        var x = line.Put(0, 0, string.Create(CultureInfo.InvariantCulture, $" {open} open, "), Tone.Heading);
+        var stops = context.Stops;
+        x = stops == 0 ? line.Put(x, 0, "none of them a stop", Tone.Heading)
+            : line.Put(x, 0, $"{context.Glyphs.Stop} {NumberText.Counted(stops, "stop")}", Tone.Stop);
+        line.PutFit(x, 0, line.Width - x, $"; {context.Report.Waiting} (m lists them){only}{(Closed ? "; with waived and done" : "")}", Tone.Heading);
     }
 
     private static Unit? UnitOf(House house, Item item) => item.Kind switch
@@ -86,7 +96,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
             area.PutWrapped(1, y, 2, $"Written by hand about {context.House.NameOf(row.Subject)}.", Tone.Dim);
             return;
         }
-        y = area.PutWrapped(1, y, 2, finding.Found.Mend.In(context.House), Tone.Good);
+        y = area.PutWrapped(1, y, 2, finding.Found.Mend.In(context.House), Tone.Note);
         if (finding.Waiver is { } waiver)
             y = area.PutWrapped(1, y, 2, $"Waived by {waiver.Initials}: {waiver.Reason}", Tone.Note);
         if (context.Report.WorkingOf(finding) is { } working)

@@ -18,6 +18,8 @@ internal sealed record RoomsScreen(string? RowId, int At) : IScreen, IAsked
 
     public IReadOnlyList<IKeyAction> Keys => RoomsKeys.All;
 
+    public IReadOnlyList<Sign> Signs => FindingSigns.All;
+
     public static RoomsScreen On(string? id, ScreenContext context) => (RoomsScreen)new RoomsScreen(id, 0).Fit(context);
 
     public RoomRow? Current(ScreenContext context) => RoomRows.Of(context.House).FirstOrDefault(r => r.Id == RowId);
@@ -54,6 +56,8 @@ internal sealed record RoomsScreen(string? RowId, int At) : IScreen, IAsked
             var row = rows[at];
             list.PutFit(0, y, list.Width, Text(row, context.House), at == At ? Tone.Selected
                 : row.IsFloor ? Tone.Heading : row.Window is null ? Tone.Strong : row.Window.LeftOut ? Tone.Dim : Tone.Text);
+            if (row.Window is { LeftOut: false } window)
+                FindingSigns.Put(list, 4, y, window.Units.SelectMany(context.Report.About), context.Glyphs, at == At ? Tone.Selected : null);
         }
         for (var y = 2; y < area.Height; y++)
             area.Put(left, y, context.Glyphs.Down, Tone.Dim);

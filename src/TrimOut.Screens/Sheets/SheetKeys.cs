@@ -1,6 +1,8 @@
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.Sheets;
@@ -15,16 +17,20 @@ internal static class SheetKeys
         new KeyAction<SheetScreen>("delete", "Clear", "Clears the value.",
             (s, context) => Transition.Save(s, SetFact.Typed(context.House, s.Current!.Item!, s.Current.Fact!, "", s.Current.Key)))
             { Disabled = NoFact, Also = ["backspace"] },
-        new KeyAction<SheetScreen>("n", "Next missing", "Goes to the next detail that has no value.", (s, context) => new Transition(NextMissing(s, context))),
-        new KeyAction<SheetScreen>("f", "Next finding", "Goes to the next field that fixes a finding.", (s, context) => NextFinding(s, context)),
+        new KeyAction<SheetScreen>("e", "Next missing", "Goes to the next detail that has no value; after the last one to the first.",
+            NextMissing),
+        new KeyAction<SheetScreen>("f", "Findings", "Goes to the next field that fixes a finding.", (s, context) => NextFinding(s, context)),
+        new KeyAction<SheetScreen>("space", "Mark next step", "Marks the unit's next step done; evidence is asked for first.",
+            MarkNext) { Disabled = NoUnit, OnBar = false },
         new KeyAction<SheetScreen>("l", "One more leg", "Adds a leg to the home run.",
             (s, context) => new Transition(s, new Ask.Save(AddItems.Leg(UnitOf(s, context)!.Run!), OnNewLeg)))
             { Disabled = (s, context) => UnitOf(s, context)?.Run is null ? "Only a unit that a panel feeds has a home run with legs." : null },
         new KeyAction<SheetScreen>("+", "One more unit", "Adds a unit to this window.",
             (s, context) => Transition.Save(s, AddItems.Unit(context.House, UnitOf(s, context)!.Window.Id)))
             { Disabled = NoUnit, OnBar = false },
-        new KeyAction<SheetScreen>("]", "Next unit", "The next unit on the walk.", (s, context) => new Transition(Other(s, context, 1))) { Disabled = NoUnit },
-        new KeyAction<SheetScreen>("[", "Unit before", "The unit before on the walk.", (s, context) => new Transition(Other(s, context, -1)))
+        new KeyAction<SheetScreen>("right", "Next unit", "The next unit on the walk.", (s, context) => new Transition(Other(s, context, 1)))
+            { Disabled = NoUnit },
+        new KeyAction<SheetScreen>("left", "Unit before", "The unit before on the walk.", (s, context) => new Transition(Other(s, context, -1)))
             { Disabled = NoUnit },
         new KeyAction<SheetScreen>("c", "Checked", "Says that this kit value was checked against the maker's sheet, or not.",
             (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Current!.Item!, s.Current.Fact!)))
@@ -34,6 +40,14 @@ internal static class SheetKeys
             { Disabled = (s, context) => s.Current?.Item is null or { Kind: ItemKind.House } ? "The house itself stays." : null, OnBar = false },
         .. Moves.Through<SheetScreen>("detail", (s, _, by) => s.Move(by)),
     ];
+
+    private static Transition MarkNext(SheetScreen s, ScreenContext context)
+    {
+        var unit = UnitOf(s, context)!;
+        return Progress.Next(unit, context.Steps) is { } step
+            ? NextMark.AskedBeforeRunningAhead(s, unit, step, Marking.Mark(s, context, unit, step, (screen, _) => new Transition(screen)))
+            : Transition.Say(s, $"Every step of {unit.Tag} is done.");
+    }
 
     private static string? NoFact(SheetScreen s, ScreenContext context) => s.Current is null ? "Move to a detail first." : null;
 
@@ -60,12 +74,14 @@ internal static class SheetKeys
 
     private static Transition Next(SheetScreen screen, ScreenContext context) => Edit(screen.Move(1), context);
 
-    private static SheetScreen NextMissing(SheetScreen s, ScreenContext context)
+    private static Transition NextMissing(SheetScreen s, ScreenContext context)
     {
-        var order = Enumerable.Range(1, s.Rows.Count).Select(by => (s.Selected + by) % s.Rows.Count);
-        foreach (var at in order.Where(at => s.Rows[at].IsFact && s.Rows[at].Shown(context.House).Length == 0))
-            return s with { Selected = at };
-        return s;
+        var missing = Enumerable.Range(1, s.Rows.Count).Select(by => (s.Selected + by) % s.Rows.Count)
+            .Where(at => s.Rows[at].IsFact && s.Rows[at].Shown(context.House).Length == 0).ToList();
+        return missing.Count == 0 ? Transition.Say(s, "Every detail here has a value.")
+            : missing[0] == s.Selected ? Transition.Say(s, "This is the only detail here that has no value.")
+            : missing[0] < s.Selected ? Transition.Say(s with { Selected = missing[0] }, "That was the last one: on from the top.")
+            : new Transition(s with { Selected = missing[0] });
     }
 
     private static Transition NextFinding(SheetScreen s, ScreenContext context)

@@ -83,6 +83,13 @@ internal sealed record OfItem(string ItemId) : SheetOf
     public override SheetOf Still(House house) => house.Find(ItemId) is { Kind: ItemKind.Window } window ? Holding(house, window) : this;
 
     public override IReadOnlyList<SheetRow> Rows(House house) => house.Find(ItemId) is { Removed: false } item
-        ? [.. FactTable.Of(item.Kind).Where(f => !f.IsKeyed).Select(f => SheetRow.Of(item, f))]
+        ? [.. FactTable.Of(item.Kind).SelectMany(f => Rows(house, item, f))]
+        : [];
+
+    /// <summary>
+    /// A detail, or for each contact whether it is expected; what else is one by one, such as which remote moves what, has a screen of its own.
+    /// </summary>
+    private static IEnumerable<SheetRow> Rows(House house, Item item, Fact fact) => !fact.IsKeyed ? [SheetRow.Of(item, fact)]
+        : fact == VisitFacts.Expects ? house.Contacts.Select(c => SheetRow.Of(item, fact, c.Id, $"{fact.Label}: {c.Name}"))
         : [];
 }

@@ -25,6 +25,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     public IReadOnlyList<Sign> Signs { get; } = [.. FindingSigns.All, NoValue, NotHeld, .. DrawingSigns.Window];
 
+    public string? TypesBy(ScreenContext context) => Current is null ? null : "enter";
+
     public SheetRow? Current => Selected < Rows.Count && Rows[Selected].IsFact ? Rows[Selected] : null;
 
     public static SheetScreen At(SheetOf of, House house)
@@ -43,6 +45,28 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
         var screen = house.Find(field.Item) is { } item ? At(SheetOf.Holding(house, item), house) : OfHouse(house);
         return screen.On($"{field.Item}/{field.Field}");
     }
+
+    /// <summary>
+    /// The sheet of what a written punch item is about: at the detail that its words name, else at the first of its phase, one without a value before others.
+    /// What is about nothing in particular, and names no detail, opens itself.
+    /// </summary>
+    public static SheetScreen OfWritten(PunchItem written)
+    {
+        var house = written.House;
+        var itself = At(new OfItem(written.Id), house);
+        if (written.About is not { Removed: false } about)
+            return itself;
+        var sheet = At(SheetOf.Holding(house, about), house);
+        var facts = Enumerable.Range(0, sheet.Rows.Count).Where(at => sheet.Rows[at].IsFact).ToList();
+        var named = facts.Where(at => Names(written.Name, sheet.Rows[at].Fact!.Label)).OrderByDescending(at => sheet.Rows[at].Fact!.Label.Length).ToList();
+        var ofPhase = facts.Where(at => sheet.Rows[at].Fact!.Phase == written.Phase).OrderBy(at => sheet.Rows[at].Shown(house).Length > 0).ToList();
+        return named is [var best, ..] ? sheet with { Selected = best }
+            : about.Kind == ItemKind.House ? itself
+            : ofPhase is [var first, ..] ? sheet with { Selected = first } : sheet;
+    }
+
+    private static bool Names(string text, string label) => text.IndexOf(label, StringComparison.OrdinalIgnoreCase) is >= 0 and var at
+        && (at == 0 || !char.IsLetter(text[at - 1])) && (at + label.Length == text.Length || !char.IsLetter(text[at + label.Length]));
 
     /// <summary>With the cursor on a place, or where it was when that place is not here.</summary>
     public SheetScreen On(string place)
@@ -155,7 +179,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             .TakeWhile(_ => y < area.Height - 1))
         {
             y = UnitCard.Put(area, y, finding, context);
-            y = area.PutWrapped(2, y, 3, finding.Found.Mend.In(context.House), Tone.Good);
+            y = area.PutWrapped(2, y, 3, finding.Found.Mend.In(context.House), Tone.Note);
             said.Add(finding);
         }
         return (Math.Min(y, area.Height), said);

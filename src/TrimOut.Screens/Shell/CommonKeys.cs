@@ -18,30 +18,37 @@ namespace TrimOut.Screens.Shell;
 /// <summary>The keys that mean the same on every screen.</summary>
 internal static class CommonKeys
 {
-    private static readonly IReadOnlyList<(string Key, string Name, string Help, Func<ScreenContext, IScreen> Make)> Screens =
+    private static readonly IReadOnlyList<(string Key, string Name, string Help, Func<ScreenContext, IScreen, IScreen> Make)> Screens =
     [
-        ("1", "Job sheet", "All units by room, with one mark for each phase.", JobSheetScreen.At),
-        ("2", "Walk", "One phase, unit after unit, step after step.", s => WalkScreen.At(s)),
-        ("3", "Panels", "The outputs in the mechanical room.", PanelsScreen.At),
-        ("4", "Cables", "Home runs: lengths, volts, tests.", CablesScreen.At),
-        ("5", "Controls", "Hubs, remotes and presets: which remote moves which unit.", ControlsScreen.At),
-        ("6", "Punch list", "What is to be fixed, waived or agreed.", PunchScreen.At),
-        ("7", "Papers", "What can be printed: look at it, write it.", PapersScreen.At),
-        ("8", "History", "Who changed what, and when.", HistoryScreen.At),
-        ("9", "Kit", "What the makers' sheets say, to be checked against them.", KitScreen.At),
-        ("0", "House", "Client, address, dates, units, crew, sign-off.", s => SheetScreen.OfHouse(s.House)),
+        ("1", "Job sheet", "All units by room, with one mark for each phase.", (c, _) => JobSheetScreen.At(c)),
+        ("2", "Walk",
+            "One phase, unit after unit, step after step: from the job sheet that which is shown, from elsewhere that of the unit under the cursor.",
+            WalkScreen.From),
+        ("3", "Panels", "The outputs in the mechanical room.", (c, _) => PanelsScreen.At(c)),
+        ("4", "Cables", "Home runs: lengths, volts, tests.", (c, _) => CablesScreen.At(c)),
+        ("5", "Controls", "Hubs, remotes and presets: which remote moves which unit.", (c, _) => ControlsScreen.At(c)),
+        ("6", "Punch list", "What is to be fixed, waived or agreed.", (c, _) => PunchScreen.At(c)),
+        ("7", "Papers", "What can be printed: look at it, write it.", (c, _) => PapersScreen.At(c)),
+        ("8", "History", "Who changed what, and when.", (c, _) => HistoryScreen.At(c)),
+        ("9", "Kit", "What the makers' sheets say, to be checked against them.", (c, _) => KitScreen.At(c)),
+        ("0", "House", "Client, address, dates, units, crew, sign-off.", (c, _) => SheetScreen.OfHouse(c.House)),
     ];
 
     /// <summary>The main screens, on the digits.</summary>
     public static readonly IReadOnlyList<KeyAction<IScreen>> Sections =
         [.. Screens.Select(screen =>
-            new KeyAction<IScreen>(screen.Key, screen.Name, screen.Help, (s, _) => new Transition(s, new Ask.Section(screen.Make))) { OnBar = false })];
+            new KeyAction<IScreen>(screen.Key, screen.Name, screen.Help, (s, _) => new Transition(s, new Ask.Section(context => screen.Make(context, s))))
+                { OnBar = false })];
 
     private static readonly IReadOnlyList<IKeyAction> Always =
     [
         new KeyAction<IScreen>("?", "Keys", "Shows the keys of this screen.", (s, _) => new Transition(s, new Ask.Help())),
         new KeyAction<IScreen>("esc", "Back", "Goes one step back; never leaves the program.", (s, _) => new Transition(s, new Ask.Back())) { OnBar = false },
         new KeyAction<IScreen>("L", "Look", "Changes the look: dark, sunlight, plain.", (s, _) => new Transition(s, new Ask.NextLook())) { OnBar = false },
+        new KeyAction<IScreen>(ShellState.RedrawKey, "Redraw", "Draws the whole terminal again, also while something is typed.", (s, _) => new Transition(s))
+            { OnBar = false },
+        new KeyAction<IScreen>("f3", "Your name", "Says who is working here: the name stands beside every change.",
+            (s, _) => new Transition(s, new Ask.AskWho())) { OnBar = false },
         new KeyAction<IScreen>("q", "Leave", "Leaves TrimOut after a question. All is saved already.", (s, _) => new Transition(s, new Ask.Leave()))
             { OnBar = false },
     ];
@@ -86,12 +93,12 @@ internal static class CommonKeys
     /// <summary>What the other main screens can do: the screen is gone to, and then it is done.</summary>
     private static IEnumerable<IKeyAction> Elsewhere(IScreen here, ScreenContext context) =>
         from section in Screens
-        let screen = section.Make(context)
+        let screen = section.Make(context, here)
         where screen.GetType() != here.GetType()
         from action in screen.Keys
         where !Moves.Strokes.Contains(action.Strokes[0])
         select new KeyAction<IScreen>(action.Strokes[0], $"{action.Name} ({section.Name})", action.Help,
-            (s, _) => new Transition(s, new Ask.Section(section.Make, action)));
+            (s, _) => new Transition(s, new Ask.Section(c => section.Make(c, s), action)));
 
     private static Entry FindEntry(IScreen screen, IReadOnlyList<IKeyAction> actions) =>
         new("Find an action", "", "a part of its name; Up and Down walk through all", (text, _) => Match(actions, text) switch

@@ -10,19 +10,31 @@ namespace TrimOut.Screens.Shell;
 /// <summary>Asks for a fact of an item, refuses on the spot what it can't be, and shows the house as it would be.</summary>
 internal static class FactEntry
 {
-    public static Entry For(IScreen screen, House house, Item item, Fact fact, string? key = null, Func<IScreen, ScreenContext, Transition>? then = null) =>
-        new($"{house.NameOf(item)}: {fact.Label}", fact.ShowOf(item, house, key), Hint(fact),
+    public static Entry For(IScreen screen, House house, Item item, Fact fact, string? key = null, Func<IScreen, ScreenContext, Transition>? then = null)
+    {
+        var offered = Offered(house, item, fact, key);
+        return new(Label(house, item, fact, key), fact.ShowOf(item, house, key), Hint(fact, house, offered),
             (text, context) => Draft(context.House, item, fact, text, key).Then<Transition>(draft =>
                 draft is null ? (then?.Invoke(screen, context) ?? Transition.Say(screen, "Not changed.")) : new Transition(screen, new Ask.Save(draft, then))))
         {
             Options = Disagreeing(item, fact, key) is { Count: > 1 } heads
                 ? [.. heads.Select(h => new Option(h.Stored!, fact.Show(h.Value!, house)))]
+                : offered is not null ? [new Option(offered, offered)]
                 : fact.Options(house),
-            Echo = (text, context) =>
-                fact.ReadTyped(text, context.House).Then<string>(_ => Whose(context.House, item, fact, text, key) ?? $"{fact.Label}: {Hint(fact)}"),
+            Echo = (text, context) => fact.ReadTyped(text, context.House)
+                .Then<string>(_ => Whose(context.House, item, fact, text, key) ?? $"{fact.Label}: {Hint(fact, context.House, null)}"),
             Preview = (text, context) =>
                 text.Trim().Length > 0 && SetFact.Typed(context.House, item, fact, text, key) is { Ok: true } draft ? context.With(draft.Value) : context,
         };
+    }
+
+    private static string Label(House house, Item item, Fact fact, string? key) =>
+        $"{house.NameOf(item)}: {fact.Label}{(key is not null && house.Find(key) is { } of ? $" ({house.NameOf(of)})" : "")}";
+
+    /// <summary>What a blank can be offered that has no list of its own, such as the label of a cable: the arrow keys bring it up.</summary>
+    private static string? Offered(House house, Item item, Fact fact, string? key) =>
+        key is null && item.Latest(fact.Name)?.Stored is null && fact.Options(house).Count == 0
+        && house.FindUnit(item.Kind == ItemKind.Run ? item.Under : item.Id) is { } unit ? Offers.For(unit, fact) : null;
 
     /// <summary>The change that a text makes; null when it changes nothing.</summary>
     public static Result<Draft?> Draft(House house, Item item, Fact fact, string text, string? key)
@@ -43,5 +55,6 @@ internal static class FactEntry
             ? string.Create(CultureInfo.InvariantCulture, $"{text.Trim()} by {head.By}, {head.At:yyyy-MM-dd HH:mm}. Up and Down: the others. Enter keeps it.")
             : null;
 
-    private static string Hint(Fact fact) => $"{fact.Help} ({fact.Hint})";
+    private static string Hint(Fact fact, House house, string? offered) =>
+        $"{fact.Help} ({fact.HintFor(house)}{(offered is null ? "" : $"; Up brings {offered}")})";
 }

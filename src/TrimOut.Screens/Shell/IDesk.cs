@@ -19,6 +19,12 @@ public interface IDesk
     /// <summary>The look that was last chosen; null the first time.</summary>
     string? Look { get; set; }
 
+    /// <summary>Who works here: whose changes are written. Null where nobody was asked yet.</summary>
+    string? Who { get => ""; set { } }
+
+    /// <summary>What somebody is called where nobody was asked: the name that the machine has.</summary>
+    string UsualWho => "";
+
     /// <summary>Opens a house file, or a sample job as a house file of its own.</summary>
     Result<Scribe> Open(string path);
 

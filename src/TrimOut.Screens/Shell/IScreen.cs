@@ -20,6 +20,11 @@ internal interface IScreen
     /// <param name="typing">What is being typed, if anything.</param>
     void Draw(Area area, ScreenContext context, Typing? typing);
 
+    /// <summary>
+    /// The key that types a figure for what is under the cursor; null where none is typed. Digits that are typed without it find their way back.
+    /// </summary>
+    string? TypesBy(ScreenContext context) => null;
+
     /// <summary>The screen after the house changed: a selection that is gone is mended here.</summary>
     IScreen Fit(ScreenContext context) => this;
 }

@@ -1,3 +1,4 @@
+using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -8,15 +9,10 @@ namespace TrimOut.Screens.Shell;
 /// <summary>Marks a step done: what evidence is still missing is asked for first, fact by fact.</summary>
 internal static class Marking
 {
-    /// <summary>Marks the next step of a subject.</summary>
-    public static Transition Next(IScreen screen, StepList steps, Subject subject, Func<IScreen, ScreenContext, Transition> then) =>
-        Progress.Next(subject, steps) is { } step
-        ? Mark(screen, steps, subject, step, then)
-        : Transition.Say(screen, $"Every step of {subject.Name} is done.");
-
     /// <summary>Marks a step of a subject, then goes on.</summary>
-    public static Transition Mark(IScreen screen, StepList steps, Subject subject, Step step, Func<IScreen, ScreenContext, Transition> then)
+    public static Transition Mark(IScreen screen, ScreenContext context, Subject subject, Step step, Func<IScreen, ScreenContext, Transition> then)
     {
+        var steps = context.Steps;
         foreach (var fact in steps.EvidenceOf(step, subject))
         {
             if (Progress.Holder(subject, fact) is not { } holder)
@@ -26,8 +22,25 @@ internal static class Marking
         }
         if (steps.AlsoMissing(step, subject) is { } more)
             return Transition.Say(screen, $"{subject.Name}, {step.Label}: still missing {more.In(subject.House)}. {Hint(step)}");
-        return new Transition(screen, new Ask.Save(MarkStep.Done(subject, step), then));
+        return StepGuard.Against(subject, step, context.Report, steps) is { IsEmpty: false } against
+            ? Transition.Type(screen, WhyAllTheSame($"{subject.Name}, {step.Label}", string.Join(" ", against), OfferedFor(step, subject.House),
+                (reason, now) => Again(subject, now.House) is { } again
+                ? MarkStep.InOrder(again, step, now.Report, now.Steps, reason).Then<Transition>(d => new Transition(screen, new Ask.Save(d, then)))
+                : new Refusal($"{subject.Name} is no longer in the house.")))
+            : new Transition(screen, new Ask.Save(MarkStep.InOrder(subject, step, context.Report, steps), then));
     }
+
+    /// <summary>Asks why something is marked against which something speaks; without a reason nothing is marked.</summary>
+    public static Entry WhyAllTheSame(string what, string against, string offered, Func<string, ScreenContext, Result<Transition>> mark) =>
+        new($"{what}: why all the same", offered, "the reason, which is kept with the mark; Esc marks nothing",
+            (text, now) => text.Trim().Length == 0 ? new Refusal("Say why, or leave with Esc: then nothing is marked.") : mark(text.Trim(), now))
+        {
+            Warning = against,
+        };
+
+    /// <summary>The reason that was given for the same step elsewhere; forty units are often late for one reason.</summary>
+    public static string OfferedFor(Step step, House house) =>
+        Progress.Walkers(house).Select(s => s.MarkOf(step)?.Although).LastOrDefault(a => a is not null) ?? "";
 
     /// <summary>The same subject in the house as it is now.</summary>
     public static Subject? Again(Subject subject, House house) => subject switch
@@ -40,7 +53,7 @@ internal static class Marking
     private static Entry AskFor(IScreen screen, Subject subject, Step step, Item holder, Fact fact, Func<IScreen, ScreenContext, Transition> then)
     {
         var entry = FactEntry.For(screen, subject.House, holder, fact, then: (s, after) =>
-            Again(subject, after.House) is { } again ? Mark(s, after.Steps, again, step, then) : new Transition(s));
+            Again(subject, after.House) is { } again ? Mark(s, after, again, step, then) : new Transition(s));
         return entry with { Initial = Offers.For(subject, fact) ?? "", InPlace = $"{holder.Id}/{fact.Name}" };
     }
 

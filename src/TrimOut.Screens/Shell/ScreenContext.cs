@@ -11,6 +11,8 @@ internal sealed class ScreenContext
 {
     private readonly Lazy<CheckReport> _report;
     private readonly Lazy<Progress[]> _sums;
+    private readonly Lazy<HouseHead> _head;
+    private readonly Lazy<int> _stops;
 
     // What was judged before is kept, and only what changed since is judged anew: a tick of the clock judges nothing.
     public ScreenContext(Scribe? scribe, IReadOnlyList<PaperChoice> papers, DateTimeOffset now, Glyphs glyphs, CheckReport? before = null)
@@ -29,6 +31,7 @@ internal sealed class ScreenContext
         Glyphs = glyphs;
         _report = new(() => before is null ? CheckReport.Of(House, Steps) : ReferenceEquals(before.House, House) ? before : before.After(House));
         _sums = Sums(House, Steps);
+        (_head, _stops) = (new(() => HouseHead.Of(House, Steps, Today)), new(() => Report.OpenStops.Count()));
     }
 
     private ScreenContext(ScreenContext of, House house, CheckReport report)
@@ -37,6 +40,7 @@ internal sealed class ScreenContext
         (By, UndoNext, RedoNext, Papers, Now, Glyphs, Steps) = (of.By, of.UndoNext, of.RedoNext, of.Papers, of.Now, of.Glyphs, of.Steps);
         _report = new(report);
         _sums = Sums(house, Steps);
+        (_head, _stops) = (new(() => HouseHead.Of(House, Steps, Today)), new(() => Report.OpenStops.Count()));
     }
 
     public House House { get; }
@@ -45,6 +49,15 @@ internal sealed class ScreenContext
 
     public CheckReport Report => _report.Value;
 
+    /// <summary>The tone of what is well: nothing is green while checks wait or a stop is open.</summary>
+    public Tone Good => Report.Waiting.None && Stops == 0 ? Tone.Good : Tone.Text;
+
+    /// <summary>How many stops are open in the whole house.</summary>
+    public int Stops => _stops.Value;
+
+    /// <summary>Where the house stands today.</summary>
+    public HouseHead Head => _head.Value;
+
     /// <summary>The list of steps that the work is done by.</summary>
     public StepList Steps { get; }
 
@@ -52,7 +65,7 @@ internal sealed class ScreenContext
     public Progress SumOf(Phase phase) => _sums.Value[(int)phase];
 
     /// <summary>Works out what the screens will ask for, so that another thread can do it before they ask.</summary>
-    public void GetReady() => _ = (_report.Value, _sums.Value);
+    public void GetReady() => _ = (_report.Value, _sums.Value, _head.Value, _stops.Value);
 
     public string Where { get; }
 

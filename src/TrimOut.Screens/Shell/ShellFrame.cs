@@ -1,4 +1,3 @@
-using System.Globalization;
 using TrimOut.Screens.Frames;
 
 namespace TrimOut.Screens.Shell;
@@ -12,53 +11,40 @@ internal static class ShellFrame
     {
         var (all, context) = (frame.All, shell.Context);
         var typing = shell.Typing;
-        var (text, tone) = confirm is not null ? (confirm.Question, Tone.Selected)
-            : typing is not null ? typing.Refused is { } refused ? ($"{context.Glyphs.Stop} {refused}", Tone.Stop) : (typing.Note ?? "", Tone.Text)
+        var (text, tone) = confirm is not null ? (confirm.Shown, Tone.Selected)
+            : typing is not null ? typing.Refused is { } refused ? ($"{context.Glyphs.Stop} {refused}", Tone.Stop)
+                : typing.Note is null && typing.Entry.Warning is { } warning ? ($"{context.Glyphs.Stop} {warning}", Tone.Stop)
+                : typing.Note is { } note ? (note, Tone.Text) : (Understood(typing, context), Tone.Dim)
             : status.Length == 0 && shell.Doing is { } doing ? ($"{doing}. Esc stops it.", Tone.Strong)
             : statusIsBad ? ($"{context.Glyphs.Stop} {status}", Tone.Stop) : (status, Tone.Text);
         // A path or a reason is not cut: what it takes beyond its one line the screen does without.
         var message = TextWidth.Wrap(text, all.Width - 2).Take(MessageLines).ToList();
         var below = Math.Max(1, message.Count) + 1;
-        DrawTop(shell, all, context);
+        var (caused, loud) = shell.Caused.Lines(context, all.Width - 2, typing is not null);
+        TopLine.Draw(shell, all, context);
         var seen = typing?.Entry.Preview is { } preview ? preview(typing.Text, context) : context;
-        shell.Screen.Draw(all.Rows(1, frame.Height - 1 - below), seen, typing);
+        // A field that is not on the screen itself stands above the message; what was caused stands above both.
+        var above = below + (caused.Count > 0 && typing is not null ? 1 : 0);
+        shell.Screen.Draw(all.Rows(1, frame.Height - 1 - above - caused.Count), seen, typing);
+        for (var at = 0; at < caused.Count; at++)
+            all.PutFit(0, frame.Height - above - caused.Count + at, all.Width, " " + caused[at], loud);
         if (typing is not null)
-            DrawTyping(all, typing, context, frame.Height - below, frame.Slot is not null);
+            DrawTyping(all, typing, frame.Height - below, frame.Slot is not null);
         for (var at = 0; at < message.Count; at++)
             all.PutFit(0, frame.Height - below + at, all.Width, " " + message[at], tone);
         DrawKeys(shell, all.Rows(frame.Height - 1, 1), typing);
     }
 
-    private static void DrawTop(ShellState shell, Area all, ScreenContext context)
-    {
-        all.Fill(0, 0, all.Width, Tone.Bar);
-        var saved = context.ReadOnlyBecause is not null ? "READING ONLY"
-            : shell.SaveFailed ? "NOT SAVED"
-            : context.LastSaved is { } at ? string.Create(CultureInfo.InvariantCulture, $"saved {at:HH:mm}")
-            : shell.Open is null ? "" : "all saved";
-        var where = context.Where.Length == 0 ? "" : $"  {Path.GetFileName(context.Where)}";
-        var x = all.Put(1, 0, "TrimOut", Tone.Bar);
-        var left = (shell.Open is null ? "" : $"  {context.House.Name}") + $"  {context.Glyphs.Arrow} {shell.Screen.Title}";
-        // What waits goes before the file's name, which stands at the foot of the job sheet as well.
-        var waiting = shell.Open is null ? [] : WaitingLine.OnTop(context.Report);
-        var (said, right) = waiting.Select(w => (w, saved + where + " ")).Concat(waiting.Select(w => (w, saved + " ")))
-            .FirstOrDefault(t => TextWidth.Of(left) + 2 + TextWidth.Of(t.Item1) <= Room(t.Item2), ("", saved + where + " "));
-        all.PutFit(x, 0, Room(right), left, Tone.Bar);
-        all.Put(x + TextWidth.Of(left) + 2, 0, said, Tone.Key);
-        all.PutRight(0, right, Tone.Bar);
+    /// <summary>What is understood of the text so far, or what may be typed: choices in full, however many lines they take.</summary>
+    private static string Understood(Typing typing, ScreenContext context) =>
+        typing.Entry.Echo?.Invoke(typing.Text, context) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value : typing.Entry.Hint;
 
-        int Room(string behind) => Math.Max(0, all.Width - x - TextWidth.Of(behind) - 1);
-    }
-
-    /// <summary>What is understood so far, and above it the field where the screen has none of its own.</summary>
-    private static void DrawTyping(Area all, Typing typing, ScreenContext context, int y, bool inPlace)
+    /// <summary>The field above what is understood, where the screen has none of its own.</summary>
+    private static void DrawTyping(Area all, Typing typing, int y, bool inPlace)
     {
-        var entry = typing.Entry;
-        if (typing is { Refused: null, Note: null })
-            all.PutFit(0, y, all.Width,
-                " " + (entry.Echo?.Invoke(typing.Text, context) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value : entry.Hint), Tone.Dim);
         if (inPlace)
             return;
+        var entry = typing.Entry;
         var field = all.Rows(y - 1, 1);
         field.Clear();
         var x = field.Put(1, 0, TextWidth.Fit(entry.Label, field.Width / 2) + ": ", Tone.Strong);

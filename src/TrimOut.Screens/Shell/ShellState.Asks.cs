@@ -60,6 +60,16 @@ internal sealed partial class ShellState
                 return null;
             case Ask.ElsewhereNow elsewhere:
                 return Elsewhere(elsewhere.Path);
+            case Ask.AskWho:
+                Typing = new Typing(WhoEntry(), ShownText.Kept(_scribe?.By ?? _desk.Who ?? _desk.UsualWho), null);
+                return null;
+            case Ask.Named named:
+                _desk.Who = named.Who;
+                if (_scribe is not null)
+                    _scribe.By = named.Who;
+                Context = See(Context.Report);
+                Status($"What is done from now on is said to be by {named.Who}.");
+                return null;
             case Ask.NextLook:
                 Look = Look.Next;
                 _desk.Look = Look.Name;
@@ -122,6 +132,7 @@ internal sealed partial class ShellState
         {
             _desk.Close(scribe);
             _scribe = null;
+            Caused = Caused.Nothing;
             Context = See();
             _stack[0] = PickerScreen.At(_desk);
         }
@@ -150,9 +161,9 @@ internal sealed partial class ShellState
     private string? Saved(Change change, Func<IScreen, ScreenContext, Transition>? then = null)
     {
         SaveFailed = false;
-        var before = Context.Report.Findings.Where(f => f.Open).Select(f => (f.Check.Id, f.Subject.Id)).ToHashSet();
-        Context = See(Context.Report);
-        _raised.AddRange(Context.Report.Findings.Where(f => f.Open && !before.Contains((f.Check.Id, f.Subject.Id))));
+        var before = Context.Report;
+        Context = See(before);
+        Caused = Caused.With(change, before, Context.Report);
         _stack[^1] = _stack[^1].Fit(Context);
         Status($"Saved: {change.What}");
         return then is null ? null : Apply(then(Screen, Context));
@@ -179,6 +190,7 @@ internal sealed partial class ShellState
     private void Begin()
     {
         SaveFailed = false;
+        Caused = Caused.Nothing;
         _stack.RemoveRange(1, _stack.Count - 1);
         _stack.Add(JobSheetScreen.At(Context));
         if (_desk.Notices is { Count: > 0 } notices)
@@ -221,8 +233,8 @@ internal sealed partial class ShellState
     private string? AskRedo()
     {
         if (Context.RedoNext is not { } undo)
-            return Refuse("There is nothing to redo.");
-        _confirm = new Ask.Confirm($"Redo what was undone (\"{undo.What}\")? U redoes it, any other key leaves it.", "U",
+            return Refuse("There is nothing to redo: something else was done since, or nothing was undone.");
+        _confirm = new Ask.Confirm($"Bring back what was undone: \"{Scribe.WithoutUndo(undo.What)}\"? U brings it back, any other key leaves it.", "U",
             new Transition(Screen, new Ask.Carry(s => s.Redo())));
         return null;
     }

@@ -3,8 +3,11 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
+using TrimOut.Screens.History;
 using TrimOut.Screens.HousePicker;
 using TrimOut.Screens.Notices;
+using TrimOut.Screens.Punch;
+using TrimOut.Screens.Sheets;
 
 namespace TrimOut.Screens.Shell;
 
@@ -17,7 +20,6 @@ internal sealed partial class ShellState
     private Ask.Confirm? _confirm;
     private string _status = "";
     private bool _statusIsBad;
-    private readonly List<Finding> _raised = [];
     private Entry? _where;
     private Typing? _typedBefore;
     private readonly Action<Action> _beside;
@@ -37,6 +39,8 @@ internal sealed partial class ShellState
             Begin();
         else if (held is not null)
             _stack.Add(new LockedHouseScreen(held));
+        if (desk.Who is null)
+            Typing = new Typing(WhoEntry(), desk.UsualWho, null);
     }
 
     public Glyphs Glyphs { get; }
@@ -50,6 +54,9 @@ internal sealed partial class ShellState
     public Typing? Typing { get; private set; }
 
     public bool Left { get; private set; }
+
+    /// <summary>What saved values brought up and nobody has seen yet.</summary>
+    public Caused Caused { get; private set; } = Caused.Nothing;
 
     /// <summary>Whether the last save failed and none has succeeded since.</summary>
     public bool SaveFailed { get; private set; }
@@ -75,12 +82,31 @@ internal sealed partial class ShellState
 
     public void Press(string stroke)
     {
-        _raised.Clear();
         if (Screen is ITicking)
             Tick();
-        Answer(stroke);
-        if (_raised.Count > 0)
-            Status(Raised(), bad: _raised[0].Check.Severity != Severity.Note);
+        if (!SaysSeen(stroke))
+            Answer(stroke);
+        Caused = Caused.Still(Context.Report);
+    }
+
+    /// <summary>Whether a key said that what was caused is seen, or went to the field that mends it. While one types, or is asked, no key does.</summary>
+    private bool SaysSeen(string stroke)
+    {
+        if (Caused.Worst is not { } worst || Typing is not null || _confirm is not null)
+            return false;
+        if (stroke == "f" && Screen is not AsItStoodScreen)
+        {
+            Caused = Caused.Next;
+            Status("");
+            var there = SheetScreen.Mending(Context.House, worst.Found.Mends);
+            Apply(new Transition(Screen, new Ask.Open(there, InPlace: Screen is SheetScreen sheet && sheet.Of == there.Of)));
+            return true;
+        }
+        var seen = stroke == "esc" && FindingSigns.IsStop(worst);
+        Caused = seen || Screen is PunchScreen ? Caused.Nothing : Caused.LookedAt;
+        if (seen)
+            Status("");
+        return seen;
     }
 
     private void Answer(string stroke)
@@ -89,7 +115,7 @@ internal sealed partial class ShellState
         {
             _confirm = null;
             Status("");
-            if (stroke == confirm.Yes || stroke == Ask.Confirm.AlsoYes)
+            if (confirm.IsYes(stroke))
                 Apply(confirm.OnYes);
             else
                 Status("Nothing was done.");
@@ -106,6 +132,8 @@ internal sealed partial class ShellState
             work.Stop();
             return;
         }
+        if (StraysBack(stroke))
+            return;
         var action = Actions.Select(a => a.Action).FirstOrDefault(a => a.Strokes.Contains(stroke));
         if (action is null)
             Status($"{KeyNames.Shown(stroke)} does nothing here. ? shows the keys.");
@@ -140,6 +168,9 @@ internal sealed partial class ShellState
 
     /// <summary>Works while something is typed too, so that what a full disk refused is not lost.</summary>
     public const string ElsewhereKey = "f2";
+
+    /// <summary>Draws the whole terminal again, whatever something else wrote over it.</summary>
+    public const string RedrawKey = "ctrl+l";
 
     /// <summary>Empties the line that is being typed.</summary>
     public const string EmptyKey = "ctrl+u";
@@ -184,14 +215,6 @@ internal sealed partial class ShellState
                 Typing = typing with { Text = options[at].Shown, Refused = null };
                 break;
         }
-    }
-
-    /// <summary>What was said of the key, and the worst that it brought up: a wrong reading is told while the meter is still on the cable.</summary>
-    private string Raised()
-    {
-        var worst = _raised.MinBy(f => f.Check.Severity)!;
-        var more = _raised.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $" ({_raised.Count - 1} more: f)");
-        return $"{_status} {UnitCard.WordOf(worst.Check.Severity)} {Context.House.NameOf(worst.Subject)}: {worst.Found.Message.In(Context.House)}{more}";
     }
 
     private string Refuse(string why)

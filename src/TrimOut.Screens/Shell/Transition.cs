@@ -43,6 +43,21 @@ internal abstract record Ask
     {
         /// <summary>What the hand types to any question.</summary>
         public const string AlsoYes = "y";
+
+        /// <summary>The question as it is shown: with both keys that say yes, so that any other key is any other key.</summary>
+        public string Shown
+        {
+            get
+            {
+                var key = $" {KeyNames.Shown(Yes)} ";
+                var others = Question.IndexOf("any other key", StringComparison.OrdinalIgnoreCase);
+                var at = Yes == AlsoYes || others < 0 ? -1 : Question.LastIndexOf(key, others, StringComparison.Ordinal);
+                return at < 0 ? Question : $"{Question[..(at + key.Length)]}or {AlsoYes} {Question[(at + key.Length)..]}";
+            }
+        }
+
+        /// <summary>Whether a key says yes: only one that the question names does.</summary>
+        public bool IsYes(string stroke) => stroke == Yes || (stroke == AlsoYes && Shown != Question);
     }
 
     /// <summary>Work that may take long, done beside the keys: what it is called, and what is asked when it is through.</summary>
@@ -71,6 +86,12 @@ internal abstract record Ask
 
     /// <summary>The whole house in that new file.</summary>
     public sealed record ElsewhereNow(string Path) : Ask;
+
+    /// <summary>A question who is working here.</summary>
+    public sealed record AskWho : Ask;
+
+    /// <summary>Somebody who said who they are: whose changes are written from now on, and kept for the next time.</summary>
+    public sealed record Named(string Who) : Ask;
 
     /// <summary>The next look.</summary>
     public sealed record NextLook : Ask;

@@ -11,15 +11,10 @@ internal static class WaitingLine
 
     /// <summary>The same of counts; five figures in each fit into 78 cells.</summary>
     public static string Of(Waiting all, Waiting sheets) =>
-        $"{all} (m)" + (sheets.None ? "" : $"; {NumberText.Plain(sheets.Checks)} for {NumberText.Counted(sheets.Facts, "sheet value")} (9)");
+        $"{all} (m)" + (sheets.None ? "" : $"; {NumberText.Plain(sheets.Checks)} for {NumberText.Counted(sheets.Facts, "sheet value")}: key 9");
 
-    /// <summary>For the top line of every screen: those that wait for a maker's sheet, longest first; nothing where none does.</summary>
-    public static IReadOnlyList<string> OnTop(CheckReport report) =>
-        report.WaitingForSheets is { None: false } sheets
-            ?
-            [
-                $"{NumberText.Counted(sheets.Checks, "check waits", "checks wait")} for the sheet: 9",
-                $"{NumberText.Counted(sheets.Checks, "waits", "wait")} for the sheet: 9",
-            ]
-            : [];
+    /// <summary>The same for the top line of every screen, shorter and shorter; empty where nothing waits.</summary>
+    public static IReadOnlyList<string> Shorter(CheckReport report) => report.Waiting is { None: false } all
+        ? [Of(report), $"{all} (m)", $"{NumberText.Plain(all.Checks)} {(all.Checks == 1 ? "waits" : "wait")} (m)"]
+        : ["", "", ""];
 }

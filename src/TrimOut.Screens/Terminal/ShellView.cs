@@ -92,6 +92,11 @@ internal sealed class ShellView : Runnable
     {
         if (KeyStrokes.Of(key) is not { } stroke)
             return false;
+        if (stroke == ShellState.RedrawKey)
+        {
+            Refresh(all: true);
+            return true;
+        }
         if (_shell.Typing is { } typing
             && !(stroke is "esc" or "enter" or "tab" or ShellState.ElsewhereKey or ShellState.EmptyKey
             || (stroke is "up" or "down" && typing.Entry.Options.Count > 0)))

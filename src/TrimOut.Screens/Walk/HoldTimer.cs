@@ -30,11 +30,11 @@ internal static class HoldTimer
                 for (var column = 0; column < 3; column++)
                 {
                     if (line[column] == '#')
-                        area.Put(x + 2 * column, y, glyphs.Solid + glyphs.Solid, left == 0 ? Tone.Good : Tone.Strong);
+                        area.Put(x + 2 * column, y, glyphs.Solid + glyphs.Solid, left == 0 ? Tone.Key : Tone.Strong);
                 }
             }
             x += 8;
         }
-        area.Put(x + 2, 2, left == 0 ? "Let go. Did the cue come?" : "seconds: keep holding", left == 0 ? Tone.Good : Tone.Text);
+        area.Put(x + 2, 2, left == 0 ? "Let go. Did the cue come?" : "seconds: keep holding", left == 0 ? Tone.Key : Tone.Text);
     }
 }

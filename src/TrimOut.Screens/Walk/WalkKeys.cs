@@ -22,7 +22,7 @@ internal static class WalkKeys
             { Disabled = NoEvidence },
         new KeyAction<WalkScreen>("-", "Not needed", "Says that the step is not needed here, and why.", (s, context) => Transition.Type(s, NotNeeded(s)))
             { Disabled = NoStep },
-        new KeyAction<WalkScreen>("t", "Hold timer", "Counts the seconds to hold the button, by the kit.",
+        new KeyAction<WalkScreen>("h", "Hold timer", "Counts the seconds to hold the button, by the kit.",
             (s, context) => new Transition(s with { HoldSince = s.HoldSince is null ? context.Now : null }))
             { Disabled = NoHold },
         .. Moves.Through<WalkScreen>("unit", Moved),
@@ -39,11 +39,11 @@ internal static class WalkKeys
             (s, context) => Transition.Type(s, new Entry("To fix", "", "what is wrong, in a sentence",
             (text, now) => PunchList.Write(now.House, s.Subject(now)!.Item, text, s.Phase).Then<Transition>(d => Transition.Save(s, d)))))
                 { Disabled = NoStep, OnBar = false },
-        new KeyAction<WalkScreen>("s", "All details", "All details of this one.",
+        new KeyAction<WalkScreen>("d", "All details", "All details of this one.",
             (s, context) => Transition.Open(s, SheetScreen.At(SheetOf.Holding(context.House, s.Subject(context)!.Item), context.House)))
             { Disabled = NoStep, OnBar = false },
         new KeyAction<WalkScreen>("f", "Findings", "Goes to the field that fixes the worst finding.", (s, context) =>
-            s.Subject(context) is Unit unit && context.Report.About(unit).FirstOrDefault(x => x.Open) is { } finding
+            s.Subject(context) is { } subject && context.Report.About(subject).FirstOrDefault(x => x.Open) is { } finding
                 ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
                 : Transition.Say(s,
                     s.Subject(context) is Unit found ? UnitCard.NothingFound(context, found) : "Nothing wrong is known here.")) { OnBar = false },
@@ -62,7 +62,7 @@ internal static class WalkKeys
     private static Transition MarkStepOf(WalkScreen s, ScreenContext context, Func<IScreen, ScreenContext, Transition> then)
     {
         var (subject, step) = (s.Subject(context)!, s.Step(context)!);
-        return subject.MarkOf(step) is not null ? then(s, context) : Marking.Mark(s with { HoldSince = null }, context.Steps, subject, step, then);
+        return subject.MarkOf(step) is not null ? then(s, context) : Marking.Mark(s with { HoldSince = null }, context, subject, step, then);
     }
 
     private static Transition GoOn(WalkScreen s, ScreenContext context)

@@ -26,13 +26,26 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 
     public IReadOnlyList<IKeyAction> Keys => WalkKeys.All;
 
-    public IReadOnlyList<Sign> Signs { get; } = [Marked, Open, Offered, .. DrawingSigns.Window];
+    public IReadOnlyList<Sign> Signs { get; } = [Marked, Open, Offered, .. FindingSigns.All, .. DrawingSigns.Window];
 
     public bool Ticking => HoldSince is not null;
 
     /// <summary>At the first thing left to do in the earliest phase that has any.</summary>
     public static WalkScreen At(ScreenContext context) =>
         At(context, PhaseNames.All.FirstOrDefault(p => !Progress.Of(context.House, p, context.Steps).Complete, Phase.Handover), null);
+
+    /// <summary>
+    /// From the job sheet the phase that is shown there, from the unit under the cursor on, or else what is not done; from another screen the phase that the
+    /// unit under its cursor is in.
+    /// </summary>
+    public static IScreen From(ScreenContext context, IScreen screen)
+    {
+        if (screen is WalkScreen walk)
+            return walk;
+        var unit = (screen as IAsked)?.UnitAt(context);
+        var phase = screen is JobSheet.JobSheetScreen sheet ? sheet.PhaseShown : unit is null ? null : Progress.Current(unit, context.Steps);
+        return phase is { } walked ? At(context, walked, unit?.Id) : At(context);
+    }
 
     public static WalkScreen At(ScreenContext context, Phase phase, string? subjectId)
     {
@@ -41,6 +54,8 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             ?? subjects.FirstOrDefault();
         return new WalkScreen(phase, subject?.Id, subject is null ? null : WalkOrder.FirstOpen(context, subject, phase)?.Id, null);
     }
+
+    public string? TypesBy(ScreenContext context) => Step(context) is { Evidence.IsEmpty: false } ? "enter" : null;
 
     public Subject? Subject(ScreenContext context) => WalkOrder.Subjects(context, Phase).FirstOrDefault(s => s.Id == SubjectId);
 
@@ -89,8 +104,9 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             var subject = subjects[at];
             var tone = at == selected ? Tone.Selected : Tone.Text;
             var marks = string.Concat(context.Steps.Open(Phase, subject).Select(s => Mark(context, subject, s).Drawn(context.Glyphs)));
-            list.PutFit(0, y, list.Width, $" {subject.Name}", tone);
-            list.Put(Math.Max(8, list.Width - TextWidth.Of(marks) - 1), y, marks, tone);
+            list.PutFit(0, y, list.Width, $"  {subject.Name}", tone);
+            FindingSigns.Put(list, 0, y, context.Report.About(subject), context.Glyphs, tone);
+            list.Put(Math.Max(9, list.Width - TextWidth.Of(marks) - 1), y, marks, tone);
         }
     }
 
@@ -103,8 +119,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             : "house";
         var x = area.Put(0, 0, subject.Name, Tone.Strong);
         area.PutFit(x, 0, area.Width - x, "  " + what, Tone.Dim);
-        if (subject is Unit judged)
-            DrawCounts(area.Rows(1, 1), judged, context);
+        DrawCounts(area.Rows(1, 1), subject, context);
         var y = 2;
         foreach (var step in context.Steps.Open(Phase, subject))
         {
@@ -113,8 +128,10 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             var current = step.Id == Step(context)?.Id;
             var mark = subject.MarkOf(step);
             var sign = Mark(context, subject, step);
-            var said = mark?.NotNeededBecause is { } why ? $" (not needed: {why})" : sign == Offered ? " (offered, not asked)" : "";
-            area.PutFit(0, y, area.Width, $" {sign.Drawn(context.Glyphs)} {step.Label}{said}", current ? Tone.Selected : mark is null ? Tone.Text : Tone.Good);
+            var said = mark?.NotNeededBecause is { } why ? $" (not needed: {why})"
+                : mark?.Although is { } although ? $" (although: {although})" : sign == Offered ? " (offered, not asked)" : "";
+            area.PutFit(0, y, area.Width, $" {sign.Drawn(context.Glyphs)} {step.Label}{said}",
+                current ? Tone.Selected : mark is null ? Tone.Text : context.Good);
             y++;
             if (current)
                 y = DrawStep(area, y, subject, step, context, typing);
@@ -125,29 +142,28 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             HoldTimer.Draw(area.Rows(y, area.Height - y), hold, context.Now - since, context.Glyphs);
             return;
         }
-        if (subject is not Unit of)
-            return;
-        foreach (var finding in context.Report.About(of).Where(f => f.Open).OrderBy(f => f.Check.Phase != Phase).Take(3))
+        foreach (var finding in context.Report.About(subject).Where(f => f.Open)
+            .OrderBy(f => !FindingSigns.IsStop(f)).ThenBy(f => f.Check.Phase != Phase).Take(3))
         {
             if (y < area.Height)
                 y = UnitCard.Put(area, y, finding, context);
         }
-        if (area.Height - y > 8)
+        if (subject is Unit of && area.Height - y > 8)
             WindowDrawing.Draw(area.Rows(y + 1, Math.Min(16, area.Height - y - 1)), of, context.Glyphs);
     }
 
     /// <summary>How much is wrong with the unit, or how many checks wait, above its steps: what is said of it below may find no room.</summary>
-    private static void DrawCounts(Area line, Unit unit, ScreenContext context)
+    private static void DrawCounts(Area line, Subject subject, ScreenContext context)
     {
         var x = 0;
-        foreach (var same in context.Report.About(unit).Where(f => f.Open).GroupBy(f => f.Check.Severity).OrderBy(g => g.Key))
+        foreach (var same in context.Report.About(subject).Where(f => f.Open).GroupBy(f => f.Check.Severity).OrderBy(g => g.Key))
         {
             var count = string.Create(CultureInfo.InvariantCulture, $"{same.Count()} {UnitCard.WordOf(same.Key)}");
             x = line.Put(x, 0, count, UnitCard.ToneOf(same.Key)) + 2;
         }
         if (x > 0)
             line.PutFit(x, 0, line.Width - x, "f goes to the worst", Tone.Dim);
-        else if (Waiting.Of(context.Report.MissingAbout(unit)) is { None: false } waiting)
+        else if (subject is Unit unit && Waiting.Of(context.Report.MissingAbout(unit)) is { None: false } waiting)
             line.PutFit(0, 0, line.Width, $"{waiting}: m", Tone.Caution);
     }
 
@@ -188,7 +204,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         if (unit.Kind is not { } kind)
             return area.PutWrapped(4, y, 2, "No kind is chosen, so there is no sheet to go by.", Tone.Caution);
         if (cue.Said(kind) is { Length: > 0 } said)
-            y = area.PutWrapped(4, y, 4, typing is null && StepCue.HoldOf(unit, step) is not null ? $"{said} t counts." : said, Tone.Note);
+            y = area.PutWrapped(4, y, 4, typing is null && StepCue.HoldOf(unit, step) is not null ? $"{said} h counts." : said, Tone.Note);
         var blank = cue.Blank(kind).ToList();
         return blank.Count == 0 ? y
             : area.PutWrapped(4, y, 3, $"Not in the kit yet, ask the sheet of {kind.Name}: {string.Join(", ", blank.Select(f => f.Label))}.", Tone.Caution);

@@ -13,6 +13,8 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
 {
     public string Title => $"What if{(Of.Length == 0 ? "" : $", from {Of}")}";
 
+    public string? TypesBy(ScreenContext context) => "enter";
+
     public IReadOnlyList<IKeyAction> Keys => WhatIfKeys.All;
 
     public static WhatIfScreen At(ScreenContext context, Unit? unit) => new(WhatIfInputs.From(context.House, unit), unit?.Id, unit?.Tag ?? "", 0);
@@ -44,7 +46,7 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
         var enough = what.Margin.Volts >= 0;
         area.PutFit(0, 0, area.Width,
             string.Create(CultureInfo.InvariantCulture, $"{(enough ? "" : context.Glyphs.Stop + " ")}{what.Arrives.Volts:0.00} V arrive of {what.Supply}"),
-            enough ? Tone.Good : Tone.Stop);
+            enough ? Tone.Strong : Tone.Stop);
         area.PutFit(0, 1, area.Width,
             string.Create(CultureInfo.InvariantCulture, $"{what.LostPercent:0.0} % lost over {what.Loop.Ohms:0.000} ohm out and back"), Tone.Text);
         if (what.Units == 1)
@@ -76,7 +78,7 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
         area.PutFit(0, 2, 19, "Margin", Tone.Text);
         var margin = string.Create(CultureInfo.InvariantCulture, $"{what.Margin.Volts:+0.00;-0.00} V, ")
             + $"{(what.MarginLength < Length.Zero ? "-" : "+")}{Run(what.MarginLength.Abs())}{(fits ? "" : ": too long")}";
-        area.PutFit(20, 2, area.Width - 20, margin, fits ? Tone.Good : Tone.Stop);
+        area.PutFit(20, 2, area.Width - 20, margin, fits ? Tone.Strong : Tone.Stop);
         var thinnest = Inputs.Thinnest is { } gauge
             ? string.Create(CultureInfo.InvariantCulture, $"The thinnest gauge with which enough arrives is {gauge} AWG.")
             : "With no gauge up to 10 AWG enough arrives.";

@@ -12,10 +12,10 @@ using TrimOut.Verbs;
 namespace TrimOut.Desks;
 
 /// <summary>Opens houses, writes papers and remembers settings for the screens.</summary>
-/// <param name="by">Whose changes are written.</param>
+/// <param name="by">Whose changes are written this time; null where it is whoever said so on the screens, or is asked.</param>
 /// <param name="clock">The clock; the machine's own where none is given.</param>
 /// <param name="goOn">Whether a house whose journal is damaged is shown as far as it is sound, where it is only looked at.</param>
-internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = false) : IDesk
+internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = false) : IDesk
 {
     private readonly PaperDesk _papers = new();
     private Settings _settings = Settings.Read();
@@ -49,6 +49,20 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
         get => _settings.Look;
         set => Remember(_settings with { Look = value });
     }
+
+    /// <inheritdoc/>
+    public string? Who
+    {
+        get => by ?? _settings.By;
+        set
+        {
+            by = null;
+            Remember(_settings with { By = value });
+        }
+    }
+
+    /// <inheritdoc/>
+    public string UsualWho => Environment.UserName;
 
     /// <inheritdoc/>
     public IReadOnlyList<PaperChoice> Papers => PaperFiles.Choices;
@@ -172,7 +186,7 @@ internal sealed class Desk(string by, TimeProvider? clock = null, bool goOn = fa
         try
         {
             var backup = Task.Run(() => BackupPlace.Keep(house));
-            var scribe = new Scribe(house, Clock, by);
+            var scribe = new Scribe(house, Clock, Who ?? UsualWho);
             house.KeepAtClosing(() => scribe.Log);
             var why = asked || house.ReadOnlyBecause is not { } because ? null
                 : $"This house is open for reading only: {because} Nothing that you do is saved here. F2 writes all of it to a new file, to go on there.";

@@ -9,7 +9,8 @@ namespace TrimOut.Desks;
 /// <param name="Look">The look of the screens.</param>
 /// <param name="Recent">House files opened lately, the latest first.</param>
 /// <param name="Backups">The folder that backups are kept in; null for the usual one.</param>
-internal sealed record Settings(string? Look, ImmutableArray<string> Recent, string? Backups = null)
+/// <param name="By">Who works on this machine, as it was asked once; null while nobody was asked.</param>
+internal sealed record Settings(string? Look, ImmutableArray<string> Recent, string? Backups = null, string? By = null)
 {
     private const int RecentAtMost = 12;
     private const int Largest = 1 << 20;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrimOut.Desks;
 
 namespace TrimOut.Verbs;
 
@@ -20,11 +21,13 @@ internal static class Common
     /// <summary>Whose changes are written.</summary>
     public static Option<string> By() => new("--by")
     {
-        Description = "Who does this; stands in the history.",
+        Description = "Who does this; stands in the history. Left out: who the screens were told works here, else your login name.",
         HelpName = "name",
-        DefaultValueFactory = _ =>
-        Environment.UserName
+        DefaultValueFactory = _ => Settings.Read().By ?? Environment.UserName,
     };
+
+    /// <summary>An option's value where somebody gave it; null where it was left out.</summary>
+    public static string? Given(ParseResult parsed, Option<string> option) => parsed.GetResult(option) is { Implicit: false } ? parsed.GetValue(option) : null;
 
     /// <summary>A house file's name, with its ending.</summary>
     public static string WithEnding(string path) => path.EndsWith(".trimout", StringComparison.OrdinalIgnoreCase) ? path : path + ".trimout";

@@ -19,17 +19,17 @@ internal static class OpenVerb
         var read = new Option<bool>("--read-only") { Description = "View only; goes also while another program has the house open." };
         var by = Common.By();
         var verb = new Command("open", "Open a house on the screens.") { path, read, by, Common.GoOn };
-        verb.SetAction(parsed => Run(parsed.GetValue(by)!, parsed.GetRequiredValue(path), parsed.GetValue(read) || parsed.GetValue(Common.GoOn),
+        verb.SetAction(parsed => Run(Common.Given(parsed, by), parsed.GetRequiredValue(path), parsed.GetValue(read) || parsed.GetValue(Common.GoOn),
             parsed.GetValue(Common.GoOn)));
         return verb;
     }
 
     /// <summary>Shows the screens.</summary>
-    /// <param name="by">Whose changes are written.</param>
+    /// <param name="by">Whose changes are written; null where nobody said so on the command line.</param>
     /// <param name="path">The house to begin with; null begins with the house picker.</param>
     /// <param name="toRead">Whether the house is only looked at.</param>
     /// <param name="goOn">Whether a house whose journal is damaged is shown as far as it is sound.</param>
-    public static int Run(string by, string? path = null, bool toRead = false, bool goOn = false)
+    public static int Run(string? by, string? path = null, bool toRead = false, bool goOn = false)
     {
         if (OpenScreens.CannotBecause() is { } because)
             throw new VerbException(ExitCode.NoTerminal, because);

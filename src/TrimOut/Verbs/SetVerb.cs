@@ -5,6 +5,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.HouseFile.Texts;
 
 namespace TrimOut.Verbs;
@@ -14,28 +15,34 @@ internal static class SetVerb
 {
     private const int LongestLine = 100_000;
     private const int MostRefused = 1_000;
-    private const string MergeInto = "merge-into";
 
     public static Command Build()
     {
         var path = Common.House();
+        path.Arity = ArgumentArity.ZeroOrOne;
+        var details = new Option<bool>("--details") { Description = "List every detail there is, with what may be typed, and put nothing." };
         var by = Common.By();
         var verb = new Command("set",
-            "Put values that come on standard input: tag, detail and value with tabs between, a line each. A line's number is written when it is saved. " +
-                "Ends with 2 when a line was refused.") { path, by };
+            "Put values that come on standard input: tag or name, detail and value with tabs between, a line each. " +
+                "A line's number is written when it is saved. Ends with 2 when a line was refused.") { path, by, details };
         verb.SetAction(parsed =>
         {
-            var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), parsed.GetValue(by)!, brief: true);
+            if (parsed.GetValue(details))
+                return ListDetails();
+            if (parsed.GetValue(path) is not { } file)
+                throw new VerbException(ExitCode.Usage, "Say which house: trimout set HOUSE. trimout set --details lists what can be put.");
+            var (house, scribe) = HouseSource.Open(file, parsed.GetValue(by)!, brief: true);
             using (house)
             {
                 var (refused, inARow) = (false, 0);
+                var marks = new StepMarks(scribe.Steps);
                 var lines = new ShortLines(Console.In, LongestLine);
                 while (lines.Next() is { } line)
                 {
                     if (string.IsNullOrWhiteSpace(line))
                         continue;
                     var saved = lines.TooLong ? new Refusal($"It is longer than {LongestLine} characters. Nothing after its beginning was read.")
-                        : Read(scribe.House, line).Then(scribe.Record);
+                        : Read(scribe.House, line, marks).Then(scribe.Record);
                     if (saved.Ok)
                         Console.Out.WriteLine(lines.Number.ToString(CultureInfo.InvariantCulture));
                     else
@@ -51,41 +58,23 @@ internal static class SetVerb
         return verb;
     }
 
-    private static Result<Draft> Read(House house, string line)
-    {
-        if (line.Split('\t', 3) is not [var tag, var name, var value])
-            return new Refusal("Write tag, detail and value with a tab between.");
-        if (tag.Trim() is ['@', .. var named])
-            return OfRoom(house, named.Trim(), name.Trim(), value);
-        var unit = house.Units.FirstOrDefault(u => SameName.Comparer.Equals(u.Tag, tag));
-        var window = house.FindTag(tag.Trim()) ?? unit?.Window;
-        if (window is null)
-            return new Refusal($"There is no window {tag.Trim()}.");
-        foreach (var item in new[] { window.Item, (unit ?? window.Units.FirstOrDefault())?.Item,
-            (unit ?? window.Units.FirstOrDefault())?.Run?.Item }.OfType<Item>())
-        {
-            if (FactTable.Find(item.Kind, name.Trim()) is { IsKeyed: false } fact)
-                return SetFact.Typed(house, item, fact, value);
-        }
-        return new Refusal($"There is no detail called {name.Trim()} of a window, a unit or a home run.");
-    }
+    /// <summary>The change that a line makes: a mark of a step of a unit, or a value of anything that has a name.</summary>
+    private static Result<Draft> Read(House house, string line, StepMarks marks) =>
+        line.Split('\t', 3) is [var tag, var name, var value] && StepMarks.IdIn(name.Trim()) is { } step && UnitOf(house, tag.Trim()) is { } unit
+            ? marks.Read(unit, step, value.Trim())
+            : SetLine.Read(house, line);
 
-    private static Result<Draft> OfRoom(House house, string named, string name, string value)
+    private static Unit? UnitOf(House house, string tag) =>
+        house.Units.FirstOrDefault(u => SameName.Comparer.Equals(u.Tag, tag)) ?? house.FindTag(tag)?.Units.FirstOrDefault();
+
+    /// <summary>Every detail there is, a line each: of what, name, label and what may be typed, with tabs between.</summary>
+    private static int ListDetails()
     {
-        var read = RoomNames.Read(named, house);
-        if (!read.Ok)
-            return new Refusal(read.Reason!);
-        if (read.Value.Id is not { } id || house.FindRoom(id) is not { } room)
-            return new Refusal($"There is no room {named}.");
-        if (name == MergeInto)
+        foreach (var fact in FactTable.All.Where(f => f.Name != StepMark.FactName && f.Subject != ItemKind.Waiver))
         {
-            return RoomNames.Read(value.Trim(), house).Then(into => into.Id is { } right
-                ? ArrangeRooms.Merge(room, house.FindRoom(right)!)
-                : new Refusal($"There is no room {value.Trim()}."));
+            var name = fact.IsKeyed ? $"{fact.Name} {ItemsNamed.Word(SetLine.OfWhat(fact)).ToUpperInvariant()}" : fact.Name;
+            Console.Out.WriteLine(string.Join('\t', ItemsNamed.Word(fact.Subject), name, fact.Label, fact.Hint));
         }
-        return FactTable.Find(ItemKind.Room, name) is { } fact
-            ? SetFact.Typed(house, room.Item, fact, value)
-            : new Refusal($"There is no detail called {name} of a room. There are: " +
-                $"{string.Join(", ", FactTable.Of(ItemKind.Room).Select(f => f.Name))}, {MergeInto}.");
+        return ExitCode.Fine;
     }
 }

@@ -28,8 +28,8 @@ internal static class Screens
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"bare program: first line {bare:0} ms"));
         var table = Try(folder, $"{peer} table-peer {Units.ToString(CultureInfo.InvariantCulture)}", "W001");
         Print("plain table", table, table, bare);
-        Print("job sheet, as built", Try(folder, $"\"{Path.Combine(here, "trimout")}\" open \"{house}\"", "W001"), table, bare);
-        Print("job sheet, published for site", Try(folder, $"\"{published}\" open \"{house}\"", "W001"), table, bare);
+        Print("job sheet, as built", Try(folder, $"\"{Path.Combine(here, "trimout")}\" open --by Ash \"{house}\"", "W001"), table, bare);
+        Print("job sheet, published for site", Try(folder, $"\"{published}\" open --by Ash \"{house}\"", "W001"), table, bare);
     }
 
     private static void Print(string name, Figures f, Figures table, double bare) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture,

@@ -70,10 +70,10 @@ public partial class FiguresTellMessagesApartTests
         CableNotListed: air-handling-space between-floors in-wall
         CableShared: circle
         CableShortOnHand: at-least at-least whole whole
-        DatesRunBackwards: before-date before-paint live
+        DatesRunBackwards: before-date
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
-        GapBetweenUnitsTooSmall: too-wide
+        GapBetweenUnitsTooSmall: plumb too-wide
         JointsUnderPower: not-looked-at was-on
         ListedByRelaxation: between-floors conduit in-wall
         LoopTestLeftOut: first second
@@ -85,12 +85,15 @@ public partial class FiguresTellMessagesApartTests
         OutputFeedsAnother: another none
         OutputOverloadedTogether: class-2 output
         OverlapPastCorner: left right
+        PartsPastOpening: plumb
         PassesDisagree: height width
         PastWhatIsMade: too-high too-wide
         PlugInWithoutSocket: none too-far
         RunPastKitTable: at-least planned whole
         ScrewUnderCentreSupport: centre-support end-bracket
         StepOffUnits: inches millimetres
+        TailUnderHalfWidth: far-end
+        TailUnderWholeWidth: far-end
         """,
         string.Join('\n', Classes.Select(c => (c.Name, Tags: Tags(c))).Where(c => c.Tags.Count > 0).OrderBy(c => c.Name, StringComparer.Ordinal)
             .Select(c => $"{c.Name}: {string.Join(' ', c.Tags)}")),

@@ -23,6 +23,9 @@ public class CableListingsTests
     [InlineData(CableListing.Cl2, "Cmp Cl3p Cl2p Cmr Cl3r Cl2r Cmg Cm Pltc Cl3")]
     [InlineData(CableListing.Cl2x, "Cmp Cl3p Cl2p Cmr Cl3r Cl2r Cmg Cm Pltc Cl3 Cl2 Cmx Cl3x")]
     [InlineData(CableListing.Cl3, "Cmp Cl3p Cmr Cl3r Cmg Cm Pltc")]
+    [InlineData(CableListing.Cl3p, "Cmp")]
+    [InlineData(CableListing.Cl3r, "Cmp Cl3p Cmr")]
+    [InlineData(CableListing.Cl3x, "Cmp Cl3p Cmr Cl3r Cmg Cm Pltc Cl3 Cmx")]
     [InlineData(CableListing.Pltc, "")]
     public void TheRowsAreThoseOfTheTable(CableListing asked, string substitutes) =>
         Assert.Equal(substitutes.Split(' ', StringSplitOptions.RemoveEmptyEntries).Order(),
@@ -35,6 +38,19 @@ public class CableListingsTests
     [InlineData(CablePlace.InWall, "Cl2p Cl3p Cmp Cl2r Cl3r Cmr Cl2 Cl3 Cmg Cm Pltc")]
     public void WhatMayGoWhereInAnyBuilding(CablePlace place, string may) =>
         Assert.Equal(may.Split(' ').Order(), All.Where(l => CableListings.MayGo(l, place)).Select(l => l.ToString()).Order());
+
+    // From memory of the same 725.135: metal takes any listed cable anywhere, plastic one for limited use inside a wall.
+    [Theory]
+    [InlineData(CableListing.Cl2x, CablePlace.AirHandlingSpace, Conduit.Metal, true)]
+    [InlineData(CableListing.Cl2x, CablePlace.BetweenFloors, Conduit.Metal, true)]
+    [InlineData(CableListing.NotListed, CablePlace.InWall, Conduit.Metal, false)]
+    [InlineData(CableListing.Cl2x, CablePlace.InWall, Conduit.Plastic, true)]
+    [InlineData(CableListing.Cmx, CablePlace.InWall, Conduit.Plastic, true)]
+    [InlineData(CableListing.Cl2x, CablePlace.BetweenFloors, Conduit.Plastic, false)]
+    [InlineData(CableListing.NotListed, CablePlace.InWall, Conduit.Plastic, false)]
+    [InlineData(CableListing.Cl2x, CablePlace.InWall, Conduit.None, false)]
+    public void WhatAConduitAllows(CableListing used, CablePlace place, Conduit conduit, bool allowed) =>
+        Assert.Equal(allowed, CableListings.InConduit(used, place, conduit));
 
     // NFPA 70-2017, 725.135: what one- and two-family houses relax; a flat relaxes nothing of it.
     [Theory]

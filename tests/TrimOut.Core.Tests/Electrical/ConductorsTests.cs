@@ -96,10 +96,36 @@ public class ConductorsTests
     public void AGaugeThatThereIsNotIsNamed(int gauge) =>
         Assert.StartsWith("Conductor: ", Conductors.OhmsPerMetre(new ConductorSize.Gauge(gauge), Stranding.Solid, At20).Reason, StringComparison.Ordinal);
 
+    // ASTM B258: 36 AWG is 0.0050 in and 0 AWG 0.3249 in across (from memory of its table).
     [Fact]
-    public void ATemperatureBeyondCableIsNamed() =>
-        Assert.StartsWith("Conductor temperature: ", Conductors.OhmsPerMetre(new ConductorSize.Gauge(16), Stranding.Solid, new Temperature(151)).Reason,
-            StringComparison.Ordinal);
+    public void TheGaugesEndAtNoughtAndAtThirtySix()
+    {
+        Assert.Equal(0.127m, Math.Round(Conductors.MillimetresAcross(36), 6));
+        Assert.Equal(0.3249m, Math.Round(Conductors.MillimetresAcross(0) / 25.4m, 4));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Conductors.MillimetresAcross(-1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Conductors.MillimetresAcross(37));
+    }
+
+    [Fact]
+    public void AMetricSizeThatIsNotInTheTableIsNamedWithThoseThatAre()
+    {
+        var reason = Conductors.OhmsPerMetre(new ConductorSize.Metric(4), Stranding.Solid, At20).Reason;
+        Assert.StartsWith("Conductor: ", reason, StringComparison.Ordinal);
+        Assert.Contains("0.5, 0.75, 1, 1.5, 2.5 mm2", reason, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(-60, true)]
+    [InlineData(-60.1, false)]
+    [InlineData(150, true)]
+    [InlineData(150.1, false)]
+    public void ATemperatureBeyondCableIsNamed(double celsius, bool known)
+    {
+        var answer = Conductors.OhmsPerMetre(new ConductorSize.Gauge(16), Stranding.Solid, new Temperature((decimal)celsius));
+        Assert.Equal(known, answer.Ok);
+        if (!known)
+            Assert.StartsWith("Conductor temperature: ", answer.Reason, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void EveryThickerGaugeHasLess() =>

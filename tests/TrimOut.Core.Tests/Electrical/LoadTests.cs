@@ -1,3 +1,4 @@
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -28,5 +29,62 @@ public class LoadTests
         Assert.Equal(("group South", 2, new Current(2)), (both.Name.For(new Reader(job.House)), both.Units, both.Peak));
         Assert.Equal(new Current(1), Load.Largest([job.Unit("W03")])!.Value.Peak);
         Assert.Null(Load.Largest([]));
+    }
+
+    // W01 and W02 are one group however it is spelt; R1 moves W02 and W03; Evening is on both remotes, Morning on one.
+    [Fact]
+    public void WhateverOnePressMovesIsALoadInTheOrderOfTheHouse()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Window("W03").Add(ItemKind.Remote, "R1").Add(ItemKind.Remote, "R2");
+        job.Say("W01", UnitFacts.Group, "South").Say("W02", UnitFacts.Group, "south");
+        job.Do(AddItems.Preset(job.House.Remotes[0], "Evening")).Do(AddItems.Preset(job.House.Remotes[0], "Morning"));
+        job.Do(AddItems.Preset(job.House.Remotes[1], "evening"));
+        string Id(string tag) => job.Unit(tag).Id;
+        job.SayOf("R2", RemoteFacts.Moves, "yes", Id("W01")).SayOf("R1", RemoteFacts.Moves, "yes", Id("W02")).SayOf("R1", RemoteFacts.Moves, "yes", Id("W03"));
+        job.SayOf("Morning", PresetFacts.Position, "50", Id("W01")).SayOf("evening", PresetFacts.Position, "50", Id("W01"));
+        job.SayOf("Evening", PresetFacts.Position, "50", Id("W02")).SayOf("evening", PresetFacts.Position, "50", Id("W02"));
+        Assert.Equal(
+            [
+                "group South: 2 x 1 A", "all that R1 moves: 2 x 1 A", "all that R2 moves: 1 x 1 A", "preset Evening of R1: 1 x 1 A",
+                "preset Morning of R1: 1 x 1 A", "preset evening of R2: 2 x 1 A", "preset evening of several remotes: 2 x 1 A",
+                "W01: 1 x 1 A", "W02: 1 x 1 A", "W03: 1 x 1 A",
+            ],
+            Load.Together([.. job.House.Units]).Select(l => $"{l.Name.For(new Reader(job.House))}: {l.Units} x {l.Peak * (1m / l.Units)}"));
+        Assert.DoesNotContain(Load.Together([job.Unit("W03")]), l => l.Units > 1);
+    }
+
+    [Fact]
+    public void TheFirstOfEqualLoadsIsTheLargest()
+    {
+        var house = new TestJob().Window("W01").Window("W02").House;
+        Assert.Equal("W01", Load.Largest([.. house.Units])!.Value.Name.For(new Reader(house)));
+    }
+
+    [Fact]
+    public void AUnitWhoseCurrentsAreNotKnownCountsAsNothing() => Assert.Equal(new Current(0),
+        Load.Largest([new TestJob().Window("W01").SayOf("Roller", CoveringKindFacts.StartingCurrent, "").Unit("W01")])!.Value.Peak);
+
+    [Fact]
+    public void ARunThatBranchesOffIsFedWhereItsTrunkIs()
+    {
+        var job = new TestJob().WithPanel().WithPanel("P2").Window("W01").Window("W02").Window("W03");
+        job.Say("W02", RunFacts.BranchesOff, "W01").Say("W03", RunFacts.BranchesOff, "W02");
+        Assert.Null(Load.PanelOf(job.Run("W03")));
+        Assert.Null(Load.OutputOf(job.Run("W03")));
+        job.Say("W01", RunFacts.Panel, "P2").Say("W03", RunFacts.Panel, "P1");
+        Assert.Null(Load.OutputOf(job.Run("W03")));
+        job.Say("W01", RunFacts.Output, "4").Say("W03", RunFacts.Output, "7");
+        var second = job.House.Panels[1].Id;
+        Assert.Equal(second, Load.PanelOf(job.Run("W03"))?.Id);
+        Assert.Equal((second, 4), Load.OutputOf(job.Run("W03")));
+    }
+
+    [Fact]
+    public void ARunThatIsToBeLandedGoesToTheOnlyPanelThereIs()
+    {
+        var job = new TestJob().Window("W01");
+        Assert.Null(Load.PanelOf(job.Run("W01")));
+        Assert.Equal(job.WithPanel().House.Panels.Single().Id, Load.PanelOf(job.Run("W01"))?.Id);
+        Assert.Null(Load.PanelOf(job.WithPanel("P2").Run("W01")));
     }
 }

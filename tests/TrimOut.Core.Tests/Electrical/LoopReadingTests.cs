@@ -13,6 +13,15 @@ public class LoopReadingTests
     }
 
     [Fact]
+    public void LessIsOffLikeMore()
+    {
+        Assert.True(LoopReading.Agrees(new Resistance(0.8m), new Resistance(1)));
+        Assert.False(LoopReading.Agrees(new Resistance(0.7999m), new Resistance(1)));
+        Assert.True(LoopReading.Agrees(new Resistance(0.95m), new Resistance(1), new Resistance(0.05m)));
+        Assert.False(LoopReading.Agrees(new Resistance(0.9499m), new Resistance(1), new Resistance(0.05m)));
+    }
+
+    [Fact]
     public void OpenAgreesWithOpenOnly()
     {
         Assert.True(LoopReading.Agrees(LoopReading.Open, LoopReading.Open));

@@ -12,7 +12,9 @@ public class RunLimitsTests
     public void TheLargerCurrentDecides()
     {
         Assert.Equal(Length.FromMetres(90), Limits.ByVolts);
+        Assert.Equal(new Current(1), Limits.Worst);
         Assert.Equal(new Current(1.2m), (Limits with { Running = new Current(1.2m) }).Worst);
+        Assert.Equal(new Voltage(12 - 1.2m - 10.2m), (Limits with { Running = new Current(1.2m) }).MarginVolts(Length.FromMetres(50)));
         Assert.Equal(new Voltage(10.2m), Limits.WhileStarting(Length.FromMetres(90)));
         Assert.Equal(new Voltage(10.56m), Limits.WhileRunning(Length.FromMetres(90)));
     }
@@ -25,6 +27,8 @@ public class RunLimitsTests
         var loose = Limits with { Table = Length.FromMetres(120) };
         Assert.False(loose.TableGoverns);
         Assert.Equal(Length.FromMetres(90), loose.Governing);
+        Assert.True((Limits with { Table = Length.FromMetres(90) }).TableGoverns);
+        Assert.False((Limits with { Table = null }).TableGoverns);
         Assert.Equal(Length.FromMetres(90), (Limits with { Table = null }).Governing);
     }
 

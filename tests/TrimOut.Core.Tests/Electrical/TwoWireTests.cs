@@ -86,7 +86,22 @@ public class TwoWireTests
         Assert.Throws<ArgumentOutOfRangeException>(() => TwoWire.Longest(new Voltage(12), new Voltage(10), 0, new Current(1)));
         Assert.Throws<ArgumentOutOfRangeException>(() => TwoWire.Longest(new Voltage(12), new Voltage(10), 0.01m, new Current(0)));
         Assert.Throws<ArgumentOutOfRangeException>(() => TwoWire.FromLoop(new Resistance(1), 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TwoWire.LoopOf(new Voltage(1), new Current(0)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TwoWire.Drop(Length.FromMetres(1), 0.01m, new Current(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TwoWire.Loop(Length.FromMetres(-1), 0.01m));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TwoWire.Loop(Length.FromMetres(1), -0.01m));
     }
+
+    [Fact]
+    public void WhereTheSupplyIsTheLeastNoRunIsShortEnough()
+    {
+        Assert.Equal(Length.Zero, TwoWire.Longest(new Voltage(10), new Voltage(10), 0.01m, new Current(1)));
+        Assert.Equal(Length.Zero, TwoWire.Longest(new Voltage(9), new Voltage(10), 0.01m, new Current(1)));
+    }
+
+    // Ohm's law: 1.8 V lost at 0.9 A are 2 ohm.
+    [Fact]
+    public void TheLoopIsWhatWasLostOverTheCurrent() => Assert.Equal(new Resistance(2), TwoWire.LoopOf(new Voltage(1.8m), new Current(0.9m)));
 
     private static decimal Solid(int gauge) => Conductors.OhmsPerMetre(new ConductorSize.Gauge(gauge), Stranding.Solid, new Temperature(20)).Value;
 }

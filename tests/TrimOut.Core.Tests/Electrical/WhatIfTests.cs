@@ -44,14 +44,37 @@ public class WhatIfTests
 
     // One loop budget of 1.606 ohm (16 AWG at 200 ft, 20 C, solid): at 1 A the trade's lengths need 16, 18 and 20 AWG, and a little more the next one.
     [Theory]
+    [InlineData(49, 22)]
+    [InlineData(50, 20)]
     [InlineData(79, 20)]
     [InlineData(80, 18)]
     [InlineData(125, 18)]
     [InlineData(127, 16)]
     [InlineData(200, 16)]
     [InlineData(201, 14)]
+    [InlineData(317, 14)]
+    [InlineData(320, 12)]
+    [InlineData(505, 12)]
+    [InlineData(507, 10)]
+    [InlineData(800, 10)]
     public void TheThinnestGaugeThatServesIsNamed(int feet, int gauge) =>
         Assert.Equal(gauge, WhatIf.ThinnestGauge(Stranding.Solid, At20, new Voltage(12), Length.FromFeet(feet), new Current(1), new Voltage(12 - 1.6063m)));
+
+    [Fact]
+    public void AGaugeServesWhereJustTheLeastArrives()
+    {
+        var (supply, length, current) = (new Voltage(12), Length.FromFeet(100), new Current(1));
+        var arrives = WhatIf.Ask(new ConductorSize.Gauge(18), Stranding.Solid, At20, supply, length, current, new Voltage(0)).Value.Arrives;
+        Assert.Equal(18, WhatIf.ThinnestGauge(Stranding.Solid, At20, supply, length, current, arrives));
+    }
+
+    [Theory]
+    [InlineData(60, 50, 1, 10)]
+    [InlineData(12, 1000, 1, 10)]
+    [InlineData(12, 50, 50, 10)]
+    [InlineData(12, 50, 1, 0)]
+    [InlineData(12, 50, 1, 12)]
+    public void TheLastFigureThatMakesSenseIsTaken(int supply, int metres, int amps, int least) => Assert.True(Ask(supply, metres, amps, least).Ok);
 
     [Fact]
     public void WhereNoneServesNoneIsNamed() =>
@@ -68,6 +91,16 @@ public class WhatIfTests
         Assert.False(answer.IsAllowed);
         Assert.False((answer with { Allowed = 2 }).IsAllowed);
         Assert.True((answer with { Allowed = 3 }).IsAllowed);
+        Assert.True((Ask(12, 50, 1, 10).Value with { Allowed = 0 }).IsAllowed);
+    }
+
+    [Fact]
+    public void WhereTheUnitsLieTooFarApartNoRunIsShortEnough()
+    {
+        var apart = Several(20, 8, 1000, 8);
+        Assert.True(apart.Ok);
+        Assert.Equal(Length.Zero, apart.Value.Longest);
+        Assert.Equal(Length.Zero, (apart.Value with { Table = Length.FromMetres(40) }).LongestByTable);
     }
 
     // At the longest run just the least arrives at the last unit, for any number of them.
@@ -93,6 +126,8 @@ public class WhatIfTests
         var table = answer with { Table = Length.FromMetres(40) };
         Assert.True(table.TableGoverns);
         Assert.Equal(Length.FromMetres(-10), table.MarginLength);
+        Assert.True((answer with { Table = answer.Longest }).TableGoverns);
+        Assert.False((answer with { Table = answer.Longest + Length.FromMillimetres(1) }).TableGoverns);
         Assert.Equal(Length.FromMetres(30), (Several(20, 2, 10, 8).Value with { Table = Length.FromMetres(40) }).LongestByTable);
     }
 

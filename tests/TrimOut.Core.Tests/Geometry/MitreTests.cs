@@ -27,8 +27,29 @@ public class MitreTests
     }
 
     [Fact]
-    public void WhatDoesNotStandOutIsInNobodysWay() =>
-        Assert.Equal(Length.Zero, Mitre.Short(new(Length.Zero, Length.Zero), new(Length.Zero, Length.FromInches(4)), 135));
+    public void WhatDoesNotStandOutIsInNobodysWay()
+    {
+        var (flat, deep) = (new CornerSide(Length.FromInches(-5), Length.Zero), new CornerSide(Length.FromInches(-5), Length.FromInches(4)));
+        Assert.Equal(Length.Zero, Mitre.Short(flat, deep, 135));
+        Assert.Equal(Length.Zero, Mitre.Short(deep, flat, 135));
+        Assert.NotEqual(Length.Zero, Mitre.Short(deep, deep, 135));
+    }
+
+    // In a square corner the other unit, 4 in deep and 1 in from the corner, takes 4 in of this wall: 3 in are short where this one begins at 1 in.
+    [Fact]
+    public void InASquareCornerTheDepthOfTheOtherIsTaken() => Assert.Equal(3m,
+        Math.Round(Mitre.Short(new(Length.FromInches(1), Length.FromInches(3)), new(Length.FromInches(1), Length.FromInches(4)), 90).Inches, 6));
+
+    [Theory]
+    [InlineData(180)]
+    [InlineData(270)]
+    public void OnAStraightWallAndOutsideACornerNothingIsShort(int angle)
+    {
+        var side = new CornerSide(Length.FromInches(-1), Length.FromInches(4));
+        Assert.Equal(Length.Zero, Mitre.Short(side, side, angle));
+        Assert.Equal(Length.Zero, Mitre.FromCorner(Length.FromInches(4), angle));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Mitre.Short(side, side, 271));
+    }
 
     [Theory]
     [InlineData(89)]
@@ -59,7 +80,7 @@ public class MitreTests
         Assert.True(Mitre.FromCorner(Mm(out_), angle + 1) <= Mitre.FromCorner(Mm(out_), angle)));
 
     private static readonly Gen<(int Angle, double A1, double D1, double A2, double D2)> Corners =
-        Gen.Select(Gen.Int[90, 179], Gen.Int[0, 200], Gen.Int[1, 150], Gen.Int[0, 200], Gen.Int[1, 150])
+        Gen.Select(Gen.Int[90, 179], Gen.Int[-100, 200], Gen.Int[1, 150], Gen.Int[-100, 200], Gen.Int[1, 150])
             .Select((angle, a1, d1, a2, d2) => (angle, (double)a1, (double)d1, (double)a2, (double)d2));
 
     private static Length Mm(double millimetres) => Length.FromMillimetres((decimal)millimetres);

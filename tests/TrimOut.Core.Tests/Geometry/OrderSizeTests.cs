@@ -30,6 +30,25 @@ public class OrderSizeTests
         LengthText.Read(order, DisplayUnits.Inches).Value,
         OrderSize.InsideWidth(Length.FromInches(36), Length.FromInches(35, 1, 2), ordered, Length.FromInches(0, eighths, 8), Eighth));
 
+    // While the sheet does not say what comes off, the smallest width is ordered.
+    [Theory]
+    [InlineData(OrderedWidth.Opening)]
+    [InlineData(OrderedWidth.Made)]
+    public void WhatIsNotKnownToComeOffCoversNothing(OrderedWidth ordered) =>
+        Assert.Equal(Length.FromInches(36), OrderSize.InsideWidth(Length.FromInches(36), Length.FromInches(35, 1, 2), ordered, null, Eighth));
+
+    [Fact]
+    public void FiguresThatNoOpeningHasAreRefused()
+    {
+        var (inch, less) = (Length.FromInches(1), Length.FromInches(-1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => OrderSize.InsideWidth(Length.Zero, inch, null, null, Eighth));
+        Assert.Throws<ArgumentOutOfRangeException>(() => OrderSize.InsideWidth(inch, inch, OrderedWidth.Opening, less, Eighth));
+        Assert.Throws<ArgumentOutOfRangeException>(() => OrderSize.InsideWidth(inch, inch, OrderedWidth.Made, less, Eighth));
+        Assert.Throws<ArgumentOutOfRangeException>(() => OrderSize.InsideHeight(Length.Zero, Eighth));
+        Assert.Throws<ArgumentOutOfRangeException>(() => OrderSize.OutsideWidth(inch, less, Eighth));
+        Assert.Throws<ArgumentOutOfRangeException>(() => OrderSize.OutsideHeight(inch, less, Eighth));
+    }
+
     [Fact]
     public void OutsideItCovers()
     {

@@ -67,6 +67,13 @@ public class RollTests
         Assert.InRange((double)Roll.Wound(Roll.Diameter(d, t, Mm(wound)), d, t).Millimetres, wound - 0.001, wound + 0.001);
     });
 
+    [Theory]
+    [InlineData(-1, 0.4, 1000)]
+    [InlineData(50, -0.4, 1000)]
+    [InlineData(50, 0.4, -1)]
+    public void LessThanNothingIsRefused(double tube, double fabric, double wound) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Roll.Diameter(Mm(tube), Mm(fabric), Mm(wound)));
+
     [Fact]
     public void AFabricOfNoThicknessIsRefused() => Assert.Throws<ArgumentOutOfRangeException>(() => Roll.Wound(Mm(60), Mm(50), Length.Zero));
 

@@ -14,5 +14,9 @@ public class StretchTests
     public void PartsThatDoNotGoInLieAgainstEachOther() => Assert.Equal(
         [new Stretch(Mm(0), Mm(600)), new Stretch(Mm(600), Mm(1200))], Stretch.SideBySide(Mm(1000), [Mm(600), Mm(600)], Mm(0), Mm(0)));
 
+    [Fact]
+    public void OneAloneLiesAtItsEndAllowance() =>
+        Assert.Equal([new Stretch(Mm(2), Mm(902))], Stretch.SideBySide(Mm(1000), [Mm(900)], Mm(2), Mm(3)));
+
     private static Length Mm(int millimetres) => Length.FromMillimetres(millimetres);
 }

@@ -28,11 +28,16 @@ public class StampRangeTests
         Assert.Contains("so many changes can't be missing", Merge.Of(mine.Log, theirs).Reason, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void AGapOfSomeLostChangesIsTakenIn()
+    // The new house is change 1 of the office; a thousand million after it is the last that is taken in.
+    [Theory]
+    [InlineData(900, 900)]
+    [InlineData(1_000_000_000, 2)]
+    [InlineData(1, 1_000_000_001)]
+    public void AGapOfSomeLostChangesIsTakenIn(long number, long stamp)
     {
         var mine = House();
-        Assert.True(Merge.Of(mine.Log, HouseLog.Of(mine.Log.Changes.Add(Late("other", 900, 900))).Value).Ok);
+        Assert.True(Merge.Of(mine.Log, HouseLog.Of(mine.Log.Changes.Add(Late("other", number, stamp))).Value).Ok);
+        Assert.False(Merge.Of(mine.Log, HouseLog.Of(mine.Log.Changes.Add(Late("other", number + 1_000_000_000, stamp + 1_000_000_000))).Value).Ok);
     }
 
     [Theory]

@@ -87,6 +87,16 @@ public class LengthTextTests
     public void PrintsFeetAndInches(string typed, string printed) =>
         Assert.Equal(printed, LengthText.Read(typed, DisplayUnits.Inches).Value.Show(DisplayUnits.Inches, LengthScale.Run));
 
+    // 129 ft are 39.3192 m: a run that was typed in the other units is said in those of the house.
+    [Theory]
+    [InlineData("39.5 m", DisplayUnits.Inches, "129'-7 1/8\"")]
+    [InlineData("39500 mm", DisplayUnits.Millimetres, "39.5 m")]
+    [InlineData("73832.67 mm", DisplayUnits.Millimetres, "73.833 m")]
+    [InlineData("73832.67 mm", DisplayUnits.Inches, "242'-2 13/16\"")]
+    [InlineData("62 ft", DisplayUnits.Inches, "62'-0\"")]
+    public void ARunIsSaidInTheUnitsOfTheHouse(string typed, DisplayUnits units, string said) =>
+        Assert.Equal(said, LengthText.Read(typed, units).Value.ShowRun(units));
+
     // 11 31/32 in carries to 1'-0" when it is rounded to sixteenths.
     [Fact]
     public void RoundingCarriesIntoTheFoot() =>

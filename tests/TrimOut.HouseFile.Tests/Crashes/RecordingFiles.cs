@@ -41,6 +41,8 @@ internal class RecordingFiles : IFileLayer
 
     public byte[] Read(string path) => _names.TryGetValue(path, out var file) ? [.. _contents[file]] : throw new FileNotFoundException(path);
 
+    public IReadFile OpenToRead(string path) => new BytesAsFile(Read(path));
+
     public byte[] ReadStart(string path, int count) => Read(path)[..Math.Min(count, _contents[_names[path]].Length)];
 
     public byte[] ReadEnd(string path, int count) => Read(path)[^Math.Min(count, _contents[_names[path]].Length)..];

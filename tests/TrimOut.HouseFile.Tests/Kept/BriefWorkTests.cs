@@ -196,4 +196,102 @@ public sealed class BriefWorkTests : IDisposable
         }
         Assert.Equal(8, Directory.GetFiles(_folder.In("kept"), "*.fold").Length);
     }
+
+    [Fact]
+    public void HousesThatAreClosedAtOnceKeepEachItsOwn()
+    {
+        var houses = Enumerable.Range(0, 4).Select(n => _folder.In($"h{n}.trimout")).ToList();
+        foreach (var house in houses)
+        {
+            _folder.Begin();
+            File.Move(_folder.House, house);
+        }
+        Parallel.ForEach(houses, house =>
+        {
+            for (var note = 0; note < 12; note++)
+            {
+                using var file = HouseOnDisk.Open(house, TimeProvider.System, Large);
+                var scribe = new Scribe(file, TimeProvider.System, "Test crew");
+                file.KeepAtClosing(() => scribe.Log);
+                TryFolder.Do(scribe, SetFact.Typed(scribe.House, scribe.House.FindTag("W01")!.Item, WindowFacts.Note, $"{house} {note}").Value);
+                // Thrown away now and then by another one, so that all make it anew.
+                if (note % 4 == 3)
+                    File.Delete(Directory.GetFiles(_folder.In("kept"), "*.fold").FirstOrDefault() ?? house + ".none");
+            }
+        });
+        Assert.All(houses, house => Assert.Equal(Enumerable.Range(0, 12).Select(n => $"{house} {n}"), Notes(house)));
+        foreach (var house in houses)
+        {
+            using (HouseOnDisk.Open(house, TimeProvider.System, BriefWork.Not(_folder.In("kept"), largeFrom: 0)))
+            {
+            }
+            using var file = HouseOnDisk.Open(house, TimeProvider.System, Large);
+            Assert.Equal($"{house} 11", new Scribe(file, TimeProvider.System, "Test crew").House.FindTag("W01")!.Item.Get(WindowFacts.Note));
+        }
+    }
+
+    /// <summary>Whoever looks sees at the least what had been called saved before, whatever the other program is at.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(BriefWork.Large)]
+    public async Task LookingWhileAnotherSavesNeverShowsLessThanWasSaved(long largeFrom)
+    {
+        _folder.Begin();
+        var before = 0;
+        using (var file = HouseOnDisk.OpenToRead(_folder.House, TimeProvider.System))
+            before = file.Opened.Count;
+        var saved = 0;
+        var done = false;
+        var saving = Task.Run(() =>
+        {
+            for (var opening = 0; opening < 40; opening++)
+            {
+                using var file = HouseOnDisk.Open(_folder.House, TimeProvider.System, new BriefWork(_folder.In("kept"), largeFrom));
+                var scribe = new Scribe(file, TimeProvider.System, "Test crew");
+                file.KeepAtClosing(() => scribe.Log);
+                for (var note = 0; note < 5; note++)
+                {
+                    TryFolder.Do(scribe, SetFact.Typed(scribe.House, scribe.House.FindTag("W01")!.Item, WindowFacts.Note,
+                        $"{opening} {note} {new string('x', note * 400)}").Value);
+                    Interlocked.Increment(ref saved);
+                }
+            }
+            Volatile.Write(ref done, true);
+        });
+        var looks = 0;
+        for (; !Volatile.Read(ref done) && !saving.IsFaulted; looks++)
+        {
+            var acknowledged = Volatile.Read(ref saved);
+            using var file = HouseOnDisk.OpenToRead(_folder.House, TimeProvider.System);
+            Assert.InRange(file.Opened.Count, before + acknowledged, before + 200);
+        }
+        await saving;
+        Assert.InRange(looks, 2, int.MaxValue);
+        Assert.Equal(200, Notes().Count);
+    }
+
+    /// <summary>Where it can't be kept, and where it is a link, nothing is lost and nothing is written through.</summary>
+    [Fact]
+    public void WhatIsKeptIsNeverWrittenThroughALink()
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        _folder.Begin();
+        var kept = _folder.In("kept");
+        Note("one", Large);
+        var fold = Directory.GetFiles(kept, "*.fold").Single();
+        var elsewhere = _folder.In("elsewhere");
+        File.WriteAllText(elsewhere, "mine");
+        File.Delete(fold);
+        File.CreateSymbolicLink(fold, elsewhere);
+        File.CreateSymbolicLink(fold + ".new", elsewhere);
+        Assert.Equal((true, false), Note("two", Large));
+        Assert.Equal("mine", File.ReadAllText(elsewhere));
+        Assert.Null(File.ResolveLinkTarget(fold, returnFinalTarget: false));
+        Assert.Equal((true, true), Note("three", Large));
+        Directory.Delete(kept, recursive: true);
+        File.WriteAllText(kept, "no folder");
+        Assert.Equal((true, false), Note("four", Large));
+        Assert.Equal(["one", "two", "three", "four"], Notes());
+    }
 }

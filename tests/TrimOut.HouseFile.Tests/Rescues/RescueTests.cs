@@ -1,10 +1,12 @@
 using System.Buffers.Binary;
 using System.Globalization;
+using System.Text;
 using System.Text.RegularExpressions;
 using TrimOut.Core.History;
 using TrimOut.HouseFile.Durable;
 using TrimOut.HouseFile.Rescues;
 using TrimOut.HouseFile.Tests.Crashes;
+using TrimOut.Testing;
 
 namespace TrimOut.HouseFile.Tests.Rescues;
 
@@ -194,5 +196,44 @@ public partial class RescueTests
         Assert.Contains(filled.Lost, l => l.EndsWith($"Whether anything was saved after change {_job.Saved.Count} can't be told.", StringComparison.Ordinal));
         Assert.Contains(filled.Apart, a => a.StartsWith("From the other copies", StringComparison.Ordinal)
             && a.EndsWith($"change {_job.Saved.Count}.", StringComparison.Ordinal));
+    }
+
+    /// <summary>The number in such a head is under no seal.</summary>
+    [Theory]
+    [InlineData("1")]
+    [InlineData("4")]
+    [InlineData("6")]
+    [InlineData("999999999")]
+    public void AHeadOfTheFirstFormWithAnotherNumberBringsNoChangeTwice(string number)
+    {
+        var kept = System.IO.Path.Combine(Repository.Root, "tests", "TrimOut.HouseFile.Tests", "old-files", "form-1-open");
+        var journal = System.IO.File.ReadAllText(kept + ".trimout.journal");
+        Assert.Contains(" 5 ", journal[..journal.IndexOf('\n', StringComparison.Ordinal)], StringComparison.Ordinal);
+        var at = journal.IndexOf(" 5 ", StringComparison.Ordinal);
+        var files = With(System.IO.File.ReadAllBytes(kept + ".trimout"), Encoding.UTF8.GetBytes(journal[..at] + $" {number} " + journal[(at + 3)..]));
+        var read = Rescue.Read(ScriptedJob.Here(files), Main, []);
+        Assert.Equal(System.IO.File.ReadAllLines(kept + ".jsonl"), read.Changes.Select(ChangeJson.Write));
+        Assert.NotEmpty(read.Lost);
+    }
+
+    [Fact]
+    public void AJournalOfAnotherHouseDoesNotDecideWhichHouseAFileWithoutItsLastPageIsOf()
+    {
+        var file = File;
+        file.AsSpan(file.Length - Trailer.Size).Clear();
+        var read = Rescue.Read(ScriptedJob.Here(With(file, OtherHouse().Read(JournalPath))), Main, []);
+        Assert.Equal(_job.Saved.Take(read.Changes.Length).Select(ChangeJson.Write), read.Changes.Select(ChangeJson.Write));
+        Assert.InRange(read.Changes.Length, 20, _job.Saved.Count);
+        Assert.NotEmpty(read.Lost);
+    }
+
+    [Fact]
+    public void WhoseJournalItIsIsAskedWhereNoLastPageTells()
+    {
+        var file = File;
+        file.AsSpan(file.Length - Trailer.Size).Clear();
+        var read = Rescue.Read(ScriptedJob.Here(With(file, Journal)), Main, []);
+        Assert.Equal(_job.Saved.Select(ChangeJson.Write), read.Changes.Select(ChangeJson.Write));
+        Assert.Contains(read.Lost, l => l.StartsWith($"Changes {_job.Saved.Count - 11} to {_job.Saved.Count} came from ", StringComparison.Ordinal));
     }
 }

@@ -49,6 +49,8 @@ public class WordsTests
         foreach (var saves in (long[])[0, 1, 4])
             Assert.StartsWith("# A\n\n**", Binder.Paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, new Words(Ask, "x-asked")), StringComparison.Ordinal);
         asked.UnionWith(["1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items"]);
+        // What stands only where a day is to come, or a reading was taken.
+        asked.UnionWith(["planned for {0}", "Second, apart", "Second, to frame"]);
         Binder.Paper.WithHead("# A\n", FinishedHouse.Data(SparseHouse()), new Words(Ask, "x-asked"));
         asked.Add(Binder.Paper.Title);
         var sparse = SparseHouse().House;

@@ -50,6 +50,24 @@ public class DrawingTests
     }
 
     [Theory]
+    [InlineData("60", 0.55, 0.65)]
+    [InlineData("5", 0.0, 0.1)]
+    [InlineData("95", 0.9, 1.0)]
+    public void TheEntryOfTheRightOneOfTwoUnitsIsDrawnWhereItIs(string fromLeft, double least, double most)
+    {
+        var job = Window(DisplayUnits.Inches, "100", "60", 2, "left").Say("W01B", UnitFacts.EntryFromJamb, fromLeft)
+            .Say("W01A", UnitFacts.EntrySide, "");
+        var frame = new Frame(70, 24);
+        WindowDrawing.Draw(frame.All, job.House.Units[1], Glyphs.Drawn);
+        var lines = frame.ToText().Split('\n');
+        var edges = lines.First(l => l.Contains(DrawingSigns.Entry.Drawn(Glyphs.Drawn), StringComparison.Ordinal));
+        var top = lines[0].TrimStart();
+        var (left, width) = (lines[0].Length - top.Length, top.TrimEnd().Length);
+        var at = (edges.IndexOf(DrawingSigns.Entry.Drawn(Glyphs.Drawn), StringComparison.Ordinal) - left) / (double)(width - 1);
+        Assert.InRange(at, least, most);
+    }
+
+    [Theory]
     [MemberData(nameof(Windows))]
     public void TextsOfAWindowOverwriteNeitherItsFrameNorEachOther(int size, int unitsOnIt, string side)
     {
@@ -77,7 +95,7 @@ public class DrawingTests
     [Fact]
     public void ATailBetweenTwoUnitsHangsInItsOwnPartBelowItsHead()
     {
-        var job = Window(DisplayUnits.Inches, "90", "60", 2, "left");
+        var job = Window(DisplayUnits.Inches, "90", "60", 2, "left").Say("W01B", UnitFacts.EntryFromJamb, "47");
         var frame = new Frame(60, 20);
         WindowDrawing.Draw(frame.All, job.House.Units[1], Glyphs.Drawn);
         var rows = frame.ToText().Split('\n');

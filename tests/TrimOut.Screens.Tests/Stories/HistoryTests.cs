@@ -53,27 +53,27 @@ public class HistoryTests
         var shell = AtHistory();
         Back(shell, "W01: Rough width");
         Assert.NotNull(((AsItStoodScreen)shell.Screen).Then.House.FindTag("W01")!.RoughWidth);
-        shell.Press("]");
+        shell.Press("right");
         Finish(shell);
         Assert.Null(((AsItStoodScreen)shell.Screen).Then.House.FindTag("W01")!.RoughWidth);
     }
 
     [Fact]
-    public void BracketsGoFromChangeToChangeAndStopAtBothEnds()
+    public void LeftAndRightGoFromChangeToChangeAndStopAtBothEnds()
     {
         _job.Window("W01").Window("W02");
         var shell = AtHistory();
         Open(shell);
         var all = _job.Scribe.Log.Changes.Count;
-        shell.Press("]");
+        shell.Press("right");
         Assert.Contains("This is the latest change.", shell.Draw(100, 30).ToText(), StringComparison.Ordinal);
         for (var count = all - 1; count >= 1; count--)
         {
-            shell.Press("[");
+            shell.Press("left");
             Finish(shell);
             Assert.Equal(count, ((AsItStoodScreen)shell.Screen).Count);
         }
-        shell.Press("[");
+        shell.Press("left");
         Assert.Contains("This is the first change.", shell.Draw(100, 30).ToText(), StringComparison.Ordinal);
         shell.Press("esc");
         Assert.IsType<HistoryScreen>(shell.Screen);

@@ -32,7 +32,7 @@ public class OpeningTests
         _desk.HeldBy = "ash on laptop, since 08:00";
         using var user = new TerminalUser(_desk);
         user.Press("enter").Sees("is open in another program: ash on laptop, since 08:00").Press("enter").Sees("ash on laptop");
-        user.Press("r").Sees("Job sheet").Sees("READING ONLY").Sees("Opened for reading only");
+        user.Press("O").Sees("Job sheet").Sees("READING ONLY").Sees("Opened for reading only");
         foreach (var key in "1234567890")
             user.Press(key.ToString()).Sees("READING ONLY");
     }

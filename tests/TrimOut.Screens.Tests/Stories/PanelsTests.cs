@@ -17,10 +17,10 @@ public class PanelsTests
     public void ARunThatIsLandedIsNotThrownOffWithoutAQuestion()
     {
         using var user = At();
-        user.Press("3", "end", "l").Type("A 3").Sees("W02 is on A output 3, spliced.").Sees("W01 takes its place and W02 is on no output");
+        user.Press("3", "end", "t").Type("A 3").Sees("W02 is on A output 3, spliced.").Sees("W01 takes its place and W02 is on no output");
         user.Press("x").Sees("Nothing was done.");
         Assert.Equal(3, user.House.FindUnit(user.House.Units[1].Id)!.Run!.Output);
-        user.Press("l").Type("A 3").Press("y");
+        user.Press("t").Type("A 3").Press("y");
         Assert.Equal((3, null), (user.House.Units[0].Run!.Output, user.House.Units[1].Run!.Output));
     }
 
@@ -31,7 +31,7 @@ public class PanelsTests
     public void APanelThatStandsInTheLineAlreadyMayBeTypedAgain(string typed)
     {
         using var user = At();
-        user.Press("3", "end", "l").Type(typed);
+        user.Press("3", "end", "t").Type(typed);
         Assert.Equal(5, user.House.Units[0].Run!.Output);
     }
 }

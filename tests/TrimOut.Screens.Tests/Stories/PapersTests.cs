@@ -115,7 +115,7 @@ public class PapersTests
         Finish();
         shell.Tick();
         Assert.IsType<PapersScreen>(shell.Screen);
-        shell.Press("n");
+        shell.Press("x");
         shell.Tick();
         Assert.IsType<PreviewScreen>(shell.Screen);
     }

@@ -76,7 +76,7 @@ public class RoomsTests
         using var user = At(Job(), width, height);
         user.Press("down", "-").Type("stained glass").Sees("W02  left out: stained glass").Sees("b brings it back");
         Assert.Equal("W02", ((JobSheetScreen)user.Shell.Screen).LeftOut(user.Shell.Context)!.Tag);
-        user.Press("space").Sees("W02 is left out. b brings it back").Press("s", "s").Sees("W02  left out").Press("*");
+        user.Press("space").Sees("W02 is left out. b brings it back").Press("S", "S").Sees("W02  left out").Press("*");
         user.Press("g").Type("W02").Press("enter").Sees("Left out because").Sees("stained glass").Press("esc");
         user.Press("b").Sees("Saved: W02 gets a covering after all");
         Assert.False(user.House.FindTag("W02")!.LeftOut);

@@ -14,7 +14,7 @@ public class WalkTests
     {
         var job = new TestJob();
         for (var n = 1; n <= 40; n++)
-            job.Do(AddItems.Window(job.House, $"W{n:00}", null));
+            job.Do(AddItems.Window(job.House, $"W{n:00}", null)).Mark($"W{n:00}", "cable-pulled");
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
         user.Press("2", "]", "]");
         for (var n = 1; n <= 40; n++)
@@ -45,7 +45,7 @@ public class WalkTests
     {
         var clock = new FakeTimeProvider();
         using var user = new TerminalUser(new TestDesk(clock), new TestJob().Window("W01").Scribe);
-        user.Press("2", "]", "]", "]", "]", "]", "]", "]", "]", "t").Sees("seconds: keep holding");
+        user.Press("2", "]", "]", "]", "]", "]", "]", "]", "]", "h").Sees("seconds: keep holding");
         clock.Advance(TimeSpan.FromSeconds(10));
         user.Shell.Tick();
         Assert.Contains("Let go. Did the cue come?", user.Shell.Draw(80, 24).ToText(), StringComparison.Ordinal);
@@ -58,7 +58,7 @@ public class WalkTests
         using var user = new TerminalUser(new TestDesk(clock), new TestJob().Window("W01").Scribe);
         user.Press("2", "]", "]", "]", "]", "]", "]", "]", "]");
         clock.Advance(TimeSpan.FromMinutes(1));
-        user.Press("t").Sees("seconds: keep holding");
+        user.Press("h").Sees("seconds: keep holding");
         clock.Advance(TimeSpan.FromSeconds(1));
         user.Shell.Tick();
         Assert.DoesNotContain("Let go", user.Shell.Draw(80, 24).ToText(), StringComparison.Ordinal);
@@ -73,7 +73,7 @@ public class WalkTests
         user.Press("2", "]");
         while (((Walk.WalkScreen)user.Shell.Screen).StepId != "tested-first")
             user.Press("right");
-        user.Press("x").Type("12 ohm").Sees("CAUTION The loop reads 12 ohm");
+        user.Press("x").Type("12 ohm").Sees("CAUTION W01: The loop reads 12 ohm");
     }
 
     [Fact]
@@ -114,7 +114,7 @@ public class WalkTests
         var there = new TestJob(store: new MemoryStore("there", both)).Say("W01", WindowFacts.RoughWidth, "38");
         var merged = new MemoryStore("here", [.. here.Scribe.Log.Changes.Union(there.Scribe.Log.Changes)]);
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: merged).Scribe);
-        user.Press("6").Sees("removed it on").Press("w").Sees("This is not waived but decided: Enter asks.");
+        user.Press("6").Sees("removed it on").Press("a").Sees("This is not waived but decided: Enter asks.");
         user.Press("enter").Sees("bring it back").Press("down").Sees("leave it removed").Press("down", "enter").Sees("Saved: Brought back W01");
         Assert.Equal("38\"", user.House.FindTag("W01")!.Show(WindowFacts.RoughWidth));
         user.DoesNotSee("removed it on");

@@ -60,6 +60,15 @@ public sealed class CampaignTests(ITestOutputHelper output) : IDisposable
         Assert.All(counts, c => Assert.True(c.Value[(int)Outcome.Said] > 0, $"{c.Key} never said anything"));
     }
 
+    [Fact]
+    public void EveryVerbThatReadsAHouseIsJudged()
+    {
+        Environment.SetEnvironmentVariable("XDG_DATA_HOME", Path.Combine(_folder, "data"));
+        var judged = new Judge(Scene.Present(), Directory.CreateDirectory(Path.Combine(_folder, "place")).FullName).Names.ToHashSet(StringComparer.Ordinal);
+        // Both ways into the screens are run as their verb runs them, without a terminal.
+        Assert.Empty(CommandLine.Build().Subcommands.Select(v => v.Name).Except([.. Judge.ReadNoHouse, .. judged, "open"]));
+    }
+
     private static string Said(int[] counts) => string.Join(", ", Enum.GetValues<Outcome>().Select(o => $"{counts[(int)o]} {o}"));
 
     private static int Number(string name, int otherwise) =>

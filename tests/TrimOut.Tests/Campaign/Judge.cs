@@ -12,7 +12,11 @@ internal enum Outcome { Whole, Said, SilentLoss, Crash, Hang }
 /// <summary>Runs everything that reads a house on a damaged one, and judges by what is true, never by what the program says of itself.</summary>
 internal sealed partial class Judge
 {
+    /// <summary>The verbs that read no house that is there.</summary>
+    public static readonly string[] ReadNoHouse = ["new", "what-if", "help"];
+
     private const string Day = "2026-03-02";
+    private const string Part = "trimout-part: 1\nkind: panel-type\nname: Campaign panel\n\noutputs: 14\n";
 
     private readonly Scene _scene;
     private readonly string _folder;
@@ -38,10 +42,13 @@ internal sealed partial class Judge
     {
         foreach (var (verb, run) in Verbs())
         {
+            // Writing all papers takes long, and one of them shows what their folder does to it; backups are judged below.
+            if (verb is "papers" or "backups" && damaged.Sides.Count > 0)
+                continue;
             Place(damaged.Pair, damaged.Sides);
             var (ended, shown) = run();
             var outcome = ended.Hung ? Outcome.Hang
-                : ended.Crash is not null ? Outcome.Crash
+                : ended.IsCrash ? Outcome.Crash
                 : shown == _sound[verb] ? Outcome.Whole
                 : IsSaid(ended) ? Outcome.Said
                 : Outcome.SilentLoss;
@@ -67,7 +74,7 @@ internal sealed partial class Judge
         const string verb = "backups";
         var ended = VerbRun.Run(verb, _house);
         var whole = bytes.AsSpan().SequenceEqual(SideFiles.Of("backup", _scene));
-        return (verb, ended.Hung ? Outcome.Hang : ended.Crash is not null ? Outcome.Crash : whole && ended.Code == 0 ? Outcome.Whole
+        return (verb, ended.Hung ? Outcome.Hang : ended.IsCrash ? Outcome.Crash : whole && ended.Code == 0 ? Outcome.Whole
             : !whole && IsSaid(ended) ? Outcome.Said : Outcome.SilentLoss, $"{ended.Code} {ended.Error} {ended.Crash}");
     }
 
@@ -95,24 +102,52 @@ internal sealed partial class Judge
         var old = Path.Combine(_folder, "old.trimout");
         foreach (var verb in new[] { "history", "check", "windows", "parts" })
             yield return (verb, () => Shown(VerbRun.Run(verb, _house)));
-        // It shows nothing of this house: what it ends with counts too.
-        yield return ("conflicts", () => VerbRun.Run("conflicts", _house) is var ended ? (ended, $"{ended.Code} {ended.Output}") : default);
+        // These may show little or nothing of a house: what they end with counts too.
+        yield return ("conflicts", () => WithCode(VerbRun.Run("conflicts", _house)));
+        yield return ("kit", () => WithCode(VerbRun.Run("kit", _house)));
+        yield return ("kit-out", () => WithCode(VerbRun.Run("kit-out", _house, "--kit", Path.Combine(_folder, "kit"))));
+        yield return ("kit-in --try", () => Tried(VerbRun.Run("kit-in", _house, Beside("hub.part.txt", Part), "--try")));
+        yield return ("import --try", () => Tried(VerbRun.Run("import", _house, Beside("windows.csv", "tag,width,height\nK01,36,60\n"), "--try")));
         yield return ("check --json", () => Shown(VerbRun.Run("check", _house, "--json")));
         yield return ("history --go-on", () => Shown(VerbRun.Run("history", _house, "--go-on")));
         yield return ("compare", () => WithOld(old, () => Shown(VerbRun.Run("compare", _house, old))));
         yield return ("compare, as the other", () => WithOld(old, () => Shown(VerbRun.Run("compare", old, _house))));
         yield return ("binder", () => Written("binder", VerbRun.Run("binder", _house, "--out", Path.Combine(_folder, "papers"), "--date", Day)));
         yield return ("paper labels", () => Written("labels", VerbRun.Run("paper", _house, "labels", "--out", Path.Combine(_folder, "papers"), "--date", Day)));
+        yield return ("papers", () => Written("", VerbRun.Run("papers", _house, "--out", Path.Combine(_folder, "papers"), "--date", Day)));
+        yield return ("backups", () => WithCode(VerbRun.Run("backups", _house)));
         yield return ("backup --to", () => Made(VerbRun.Run("backup", _house, "--to", made), made));
         yield return ("backup --to --go-on", () => Made(VerbRun.Run("backup", _house, "--to", made, "--go-on"), made));
         yield return ("backup", () => VerbRun.Run("backup", _house) is var ended && ended.Output.Trim() is { Length: > 0 } file ? Made(ended, file)
             : (ended, ""));
         yield return ("restore", () => Made(VerbRun.Run("restore", made, _house), made));
+        // What was in its place must be among its backups, whole.
+        yield return ("restore --replace", () => WithOld(old, () => VerbRun.Run("restore", _house, old, "--replace") is var ended
+            ? Made(ended, LastBackup()) : default));
         yield return ("merge, as the other", () => WithOld(old, () => Made(VerbRun.Run("merge", old, _house), old)));
         yield return ("merge, into it", () => WithOld(old, () => Made(VerbRun.Run("merge", _house, old), _house)));
         yield return ("set", () => Made(VerbRun.Run("set", _house), _house));
-        yield return ("the screens, to look", Screens);
+        yield return ("the screens, to look", () => Screens(desk => desk.OpenToRead(_house)));
+        yield return ("the screens, to work", () => Screens(desk => desk.Open(_house)));
     }
+
+    /// <summary>The names of the verbs that are run.</summary>
+    public IEnumerable<string> Names => Verbs().Select(v => v.Verb.Split(' ', ',')[0]).Append("rescue");
+
+    private static (VerbRun.Ended, string) WithCode(VerbRun.Ended ended) => (ended, $"{ended.Code} {ended.Output}");
+
+    /// <summary>What a try shows, and that the house holds what it held.</summary>
+    private (VerbRun.Ended, string) Tried(VerbRun.Ended ended) => (ended, $"{ended.Code} {ended.Output} {VerbRun.Run("history", _house).Output}");
+
+    private string Beside(string name, string text)
+    {
+        File.WriteAllText(Path.Combine(_folder, name), text);
+        return Path.Combine(_folder, name);
+    }
+
+    /// <summary>The backup of a house that was made last; the house itself where there is none.</summary>
+    private string LastBackup() => Path.Combine(UserFolder.Path, "backups") is var all && Directory.Exists(all)
+        && Directory.GetFiles(all, "*.trimout", SearchOption.AllDirectories).OrderBy(File.GetLastWriteTimeUtc).LastOrDefault() is { } last ? last : _house;
 
     private static (VerbRun.Ended, string) Shown(VerbRun.Ended ended) => (ended, ended.Output);
 
@@ -133,13 +168,13 @@ internal sealed partial class Judge
         return run();
     }
 
-    private (VerbRun.Ended, string) Screens()
+    private static (VerbRun.Ended, string) Screens(Func<Desk, Result<Scribe>> open)
     {
         var desk = new Desk("Test crew");
         Result<Scribe> opened;
         try
         {
-            var opening = Task.Run(() => desk.OpenToRead(_house));
+            var opening = Task.Run(() => open(desk));
             if (!opening.Wait(VerbRun.TooLong))
                 return (new VerbRun.Ended(-1, "", "", Hung: true), "");
             opened = opening.Result;
@@ -162,8 +197,8 @@ internal sealed partial class Judge
         var ended = VerbRun.Run("rescue", _house, made);
         if (ended.Hung)
             return (verb, Outcome.Hang, "");
-        if (ended.Crash is not null)
-            return (verb, Outcome.Crash, ended.Crash);
+        if (ended.IsCrash)
+            return (verb, Outcome.Crash, ended.Crash ?? ended.Error);
         var rescued = File.Exists(made) ? VerbRun.Run("history", made).Output.Split('\n',
             StringSplitOptions.RemoveEmptyEntries).ToHashSet(StringComparer.Ordinal) : [];
         var truth = _scene.Truth;
@@ -175,6 +210,11 @@ internal sealed partial class Judge
             return (verb, Outcome.Said, "");
         // Of another copy of the same house, what was saved there is as good: it is one house.
         if (damaged.What.Contains("other copy's file", StringComparison.Ordinal) && rescued.All(r => _scene.OtherTruth.Contains(r) || truth.Contains(r)))
+            return (verb, Outcome.Said, "");
+        // So is what came from that copy's journal, where no last page could tell whose it is, and that is said.
+        if (damaged.What.Contains("other copy's journal", StringComparison.Ordinal)
+            && ended.Error.Contains("whether that is this copy's", StringComparison.Ordinal)
+            && rescued.All(r => _scene.OtherTruth.Contains(r) || truth.Contains(r)))
             return (verb, Outcome.Said, "");
         if (rescued.FirstOrDefault(r => !truth.Contains(r)) is { } mixed)
             return (verb, Outcome.SilentLoss, $"something that is not of this house came in: {mixed[..60]} {ended.Error}");

@@ -1,5 +1,6 @@
 using System.Globalization;
 using TrimOut.Desks;
+using TrimOut.HouseFile.Files;
 using TrimOut.HouseFile.Kept;
 using Xunit.Abstractions;
 
@@ -8,8 +9,7 @@ namespace TrimOut.Tests.Campaign;
 /// <summary>
 /// <c>set</c> in a house that counts as large, whose journal was left beside it and of which a fold was kept: the house damaged in every way, what was
 /// kept whole, damaged, of an earlier day, of another house or gone. Judged by what was saved, and by what the same verb does where nothing is kept.
-/// TRIMOUT_CAMPAIGN_CASES, _SEED and _FROM are those of <see cref="CampaignTests"/>; every third sort of damage when none is set, for a case begins
-/// two houses and opens each four times.
+/// TRIMOUT_CAMPAIGN_CASES, _SEED and _FROM are those of <see cref="CampaignTests"/>; every third sort of damage when none is set.
 /// </summary>
 [Collection(nameof(OneProcess))]
 public sealed class KeptCampaignTests : IDisposable
@@ -23,6 +23,7 @@ public sealed class KeptCampaignTests : IDisposable
     private readonly string _foreign;
     private readonly Scene _scene;
     private readonly byte[][] _otherFolds;
+    private Begun? _begun;
 
     public KeptCampaignTests(ITestOutputHelper output)
     {
@@ -91,6 +92,26 @@ public sealed class KeptCampaignTests : IDisposable
     /// <param name="damaged">What is then put in the place of its bytes.</param>
     private (Pair Pair, List<string> Truth) Begin(Pair? damaged = null)
     {
+        // As long as the file is the one that was begun its bytes can be put back: to its disk it is then as it was left.
+        if (_begun is null || !File.Exists(_house) || FileBirth.Of(_house) != _begun.Birth)
+            _begun = BeginAnew();
+        Place(_begun.Pair);
+        foreach (var other in Directory.GetFiles(Path.GetDirectoryName(_house)!).Where(f => f != _house && f != _house + ".journal"))
+            File.Delete(other);
+        foreach (var other in OwnFiles().Where(f => !_begun.Own.ContainsKey(f)))
+            File.Delete(other);
+        foreach (var (path, bytes) in _begun.Own.Where(o => !File.Exists(o.Key) || !File.ReadAllBytes(o.Key).AsSpan().SequenceEqual(o.Value)))
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            File.WriteAllBytes(path, bytes);
+        }
+        if (damaged is not null)
+            Place(damaged);
+        return (_begun.Pair, _begun.Truth);
+    }
+
+    private Begun BeginAnew()
+    {
         foreach (var path in new[] { KeptPlace.Path, Path.Combine(UserFolder.Path, "backups") })
         {
             if (Directory.Exists(path))
@@ -100,11 +121,12 @@ public sealed class KeptCampaignTests : IDisposable
         for (var run = 0; run < 2; run++)
             Assert.Equal(0, VerbRun.RunWith($"W0{run + 1}\tnote\tfirst {run}\n", "set", _house).Code);
         var pair = new Pair(File.ReadAllBytes(_house), File.ReadAllBytes(_house + ".journal"));
-        var truth = History();
-        if (damaged is not null)
-            Place(damaged);
-        return (pair, truth);
+        return new Begun(FileBirth.Of(_house), pair, History(), OwnFiles().ToDictionary(f => f, File.ReadAllBytes));
     }
+
+    private static string[] OwnFiles() => Directory.GetFiles(UserFolder.Path, "*", SearchOption.AllDirectories);
+
+    private sealed record Begun(string? Birth, Pair Pair, List<string> Truth, IReadOnlyDictionary<string, byte[]> Own);
 
     /// <summary>Writes over the files in place: to their disk they are the ones that they were, and only what they hold tells that they are not.</summary>
     private void Place(Pair pair)
@@ -151,8 +173,8 @@ public sealed class KeptCampaignTests : IDisposable
     private (Outcome Outcome, string Why) Set(List<string> truth)
     {
         var ended = VerbRun.RunWith(Line + "\n", "set", _house);
-        if (ended.Hung || ended.Crash is not null)
-            return (ended.Hung ? Outcome.Hang : Outcome.Crash, ended.Crash ?? "");
+        if (ended.Hung || ended.IsCrash)
+            return (ended.Hung ? Outcome.Hang : Outcome.Crash, ended.Crash ?? ended.Error);
         var after = ended.Code == ExitCode.Fine ? History() : [];
         return ended.Code == ExitCode.Fine && after.Count == truth.Count + 1 && after.Take(truth.Count).SequenceEqual(truth)
             && after[^1].Contains("campaign", StringComparison.Ordinal) ? (Outcome.Whole, "")

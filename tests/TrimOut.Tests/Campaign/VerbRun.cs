@@ -12,7 +12,11 @@ internal static class VerbRun
     /// <param name="Error">Standard error.</param>
     /// <param name="Crash">What it died of; null when it did not.</param>
     /// <param name="Hung">Whether it never ended.</param>
-    internal sealed record Ended(int Code, string Output, string Error, string? Crash = null, bool Hung = false);
+    internal sealed record Ended(int Code, string Output, string Error, string? Crash = null, bool Hung = false)
+    {
+        /// <summary>Whether it died, or ended with a fault of its own, which the program catches to say so.</summary>
+        public bool IsCrash => Crash is not null || Code == ExitCode.Fault;
+    }
 
     public static Ended Run(params string[] arguments) => RunWith("", arguments);
 

@@ -14,7 +14,7 @@ public sealed class TourTests : IDisposable
     [LinuxFact]
     public void StartWalkResizeQuitAndTheTerminalIsAsItWas()
     {
-        using var terminal = new PseudoTerminal(_folder, 140, 40, "LANG=C.UTF-8 TERM=xterm-256color", "open", Ridge);
+        using var terminal = new PseudoTerminal(_folder, 140, 40, "LANG=C.UTF-8 TERM=xterm-256color", "open", Ridge, "--by", "Ash");
         terminal.WaitFor("Living room");
         terminal.Send("2").WaitFor("Walk: ");
         terminal.Forget().Resize(80, 24);
@@ -31,13 +31,30 @@ public sealed class TourTests : IDisposable
         Assert.Equal(terminal.Note("before"), terminal.Note("after"));
     }
 
+    [LinuxFact]
+    public void WhoeverStartsForTheFirstTimeIsAskedOnceAndCtrlLDrawsAllAgain()
+    {
+        using (var first = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm", "open", Ridge))
+        {
+            first.WaitFor("Who is working here").Send("\u0015Ash Example\r").WaitFor("said to be by Ash Example");
+            first.Forget().Send("\u000c").WaitFor("Living room");
+            first.Send("qq");
+            Assert.Equal(0, first.WaitForExit());
+        }
+        using var second = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm", "open", Ridge);
+        second.WaitFor("Living room");
+        Assert.DoesNotContain("Who is working here", second.Seen, StringComparison.Ordinal);
+        second.Send("qq");
+        Assert.Equal(0, second.WaitForExit());
+    }
+
     [LinuxTheory]
     [InlineData("TERM")]
     [InlineData("INT")]
     [InlineData("QUIT")]
     public void ASignalEndsItWellAndTheHouseIsSaved(string signal)
     {
-        using var terminal = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm", "open", Ridge);
+        using var terminal = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm", "open", Ridge, "--by", "Ash");
         terminal.WaitFor("Living room");
         terminal.Send("0").WaitFor("Client").Send("\r").WaitFor("take it");
         terminal.Send("Ridge house again\r").WaitFor("Saved: ");
@@ -52,7 +69,7 @@ public sealed class TourTests : IDisposable
     [LinuxFact]
     public void AClosedTerminalEndsItAndTheHouseIsSaved()
     {
-        using var terminal = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm", "open", Ridge);
+        using var terminal = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm", "open", Ridge, "--by", "Ash");
         terminal.WaitFor("Living room");
         terminal.Send("0").WaitFor("Client").Send("\r").WaitFor("take it");
         terminal.Send("Ridge house again\r").WaitFor("Saved: ");
@@ -74,7 +91,7 @@ public sealed class TourTests : IDisposable
     [InlineData("LANG=C.UTF-8 TERM=xterm-256color NO_COLOR=1", "Living room")]
     public void ItShowsOnTerminalsOfManySorts(string environment, string seen)
     {
-        using var terminal = new PseudoTerminal(_folder, 80, 24, environment, "open", Ridge);
+        using var terminal = new PseudoTerminal(_folder, 80, 24, environment, "open", Ridge, "--by", "Ash");
         terminal.WaitFor("Living room").WaitFor(seen);
         if (environment.Contains("NO_COLOR", StringComparison.Ordinal))
             Assert.DoesNotContain("38;5;", terminal.Seen, StringComparison.Ordinal);
@@ -87,7 +104,7 @@ public sealed class TourTests : IDisposable
     [LinuxFact]
     public void ATerminalThatIsTooSmallIsRefusedWithItsSize()
     {
-        using var terminal = new PseudoTerminal(_folder, 60, 20, "LANG=C.UTF-8 TERM=xterm", "open", Ridge);
+        using var terminal = new PseudoTerminal(_folder, 60, 20, "LANG=C.UTF-8 TERM=xterm", "open", Ridge, "--by", "Ash");
         terminal.WaitFor("this terminal has 60 x 20");
         Assert.Equal(69, terminal.WaitForExit());
         Assert.DoesNotContain('\u001b', terminal.Seen);

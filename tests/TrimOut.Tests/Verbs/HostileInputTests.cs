@@ -48,7 +48,8 @@ public sealed class HostileInputTests : IDisposable
         Assert.Equal(0, _run.Run("new", "other").Code);
         string[][] runs =
         [
-            ["check", house], ["check", "--json", house], ["history", house], ["windows", house], ["parts", house], ["backup", house], ["backups", house],
+            ["check", house], ["check", "--json", house], ["history", house], ["windows", house], ["parts", house], ["people", house],
+            ["backup", house], ["backups", house],
             ["compare", house, "other.trimout"], ["compare", "other.trimout", house],
             ["conflicts", house], ["merge", "other.trimout", house], ["restore", house, "other.trimout"], ["rescue", house, "saved"], ["binder", house],
             ["paper", house, "labels"], ["papers", house, "--out", "all"],

@@ -46,6 +46,26 @@ public sealed class HouseVerbsTests : IDisposable
     }
 
     [Fact]
+    public void DetailsOfAnythingAreSetByNameAndLabelAndAllAreListed()
+    {
+        Begin();
+        var lines = "contact\tnew\tAsh Example, crew, 555 0101\nAsh Example\tCall after handover\tyes\nhouse\tClient\tSomebody\nRoller\tMotor volts\t12\n"
+            + "panel\tnew\tP1\nP1\tlocation\tMechanical room\nvisit\tnew\t2026-09-07 Hang @Ash\nHang\tState\tdone\n";
+        var set = _run.RunWith(lines, "set", "elm.trimout");
+        Assert.Equal("1\n2\n3\n4\n5\n6\n7\n8\n", set.Output);
+        Assert.Equal("contact\tAsh Example\tcrew\t555 0101\nvisit\t2026-09-07\tHang\tdone\tAsh Example\n",
+            _run.Run("people", "elm.trimout").Output.ReplaceLineEndings("\n"));
+        var details = _run.Run("set", "--details");
+        Assert.Equal(0, details.Code);
+        var rows = details.Output.ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Contains("contact\ttelephone\tTelephone\t+1 555 0100", rows);
+        Assert.Contains("unit\tlead-side\tLead side\tleft, right", rows);
+        Assert.All(Core.Facts.FactTable.All.Where(f => !f.IsKeyed && f.Subject != Core.Houses.ItemKind.Waiver), f =>
+            Assert.Contains(rows, r => r.Contains($"\t{f.Name}\t{f.Label}\t", StringComparison.Ordinal)));
+        Assert.Equal(64, _run.Run("set").Code);
+    }
+
+    [Fact]
     public void TheHistoryAsTextMakesTheSameHouseAgain()
     {
         Begin();

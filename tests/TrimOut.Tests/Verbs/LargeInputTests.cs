@@ -68,6 +68,39 @@ public sealed class LargeInputTests(ITestOutputHelper output) : IDisposable
         Assert.Equal(before, _run.Run("history", "elm.trimout").Output);
     }
 
+    /// <summary>Of what is no part of a house no more is in memory than a few pieces, whether it stands in the file or beside it.</summary>
+    [LinuxTheory]
+    [InlineData("journal", "history elm.trimout", 65)]
+    [InlineData("journal", "set elm.trimout", 65)]
+    [InlineData("journal", "rescue elm.trimout new", 2)]
+    [InlineData("journal without a line", "rescue elm.trimout new", 2)]
+    [InlineData("before", "rescue elm.trimout new", 0)]
+    public void JunkOf400MegabytesIsNotHeldInMemory(string where, string words, int code)
+    {
+        Assert.Equal(0, _run.Run("new", "elm").Code);
+        var before = _run.Run("history", "elm.trimout").Output;
+        var (junk, random) = (new byte[Megabyte], new Random(7));
+        var sound = File.ReadAllBytes(_run.In("elm.trimout"));
+        using (var file = File.Create(_run.In(where is "before" ? "elm.trimout" : "elm.trimout.journal")))
+        {
+            for (var n = 0; n < 400; n++)
+            {
+                random.NextBytes(junk);
+                if (where is "journal without a line")
+                    junk.AsSpan().Replace((byte)'\n', (byte)' ');
+                file.Write(junk);
+            }
+            if (where is "before")
+                file.Write(sound);
+        }
+        var (ended, peak) = Measured(words);
+        output.WriteLine($"{where}, {words}: {peak} MiB at the most");
+        Assert.True(code == ended.Code, $"{ended.Code}: {ended.Error[..Math.Min(ended.Error.Length, 2000)]}");
+        Assert.InRange(peak, 10, 350);
+        if (words.StartsWith("rescue", StringComparison.Ordinal))
+            Assert.Equal(before, _run.Run("history", "new.trimout").Output);
+    }
+
     [LinuxTheory]
     [InlineData("yes | \"$0\" restore new -", 65)]
     [InlineData("yes | \"$0\" set elm.trimout", 65)]

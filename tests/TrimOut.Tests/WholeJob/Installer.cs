@@ -70,6 +70,8 @@ internal sealed class Installer(TerminalUser user)
                 user.Press("enter");
             else if (typing.Entry.InPlace is { } place)
                 user.Type(Answer(place));
+            else if (typing.Entry.Warning is not null)
+                user.Type("Seen; it is mended before the phase is over");
             else
                 Assert.Fail($"Nobody expected to be asked for {typing.Entry.Label}:\n{user.Screen}");
             Assert.True(user.Shell.Typing?.Refused is null, $"Refused: {user.Shell.Typing?.Refused}\n{user.Screen}");
@@ -95,7 +97,8 @@ internal sealed class Installer(TerminalUser user)
                 user.Press("l", "enter").Type("across");
                 user.Press("down", "enter").Type("40 ft");
                 user.Press("down", "enter").Type("in wall");
-                user.Press("esc");
+                while (user.Shell.Screen is SheetScreen)
+                    user.Press("esc");
             }
             user.Press("down");
         }
@@ -137,7 +140,7 @@ internal sealed class Installer(TerminalUser user)
             user.Press("home");
             for (var down = 0; down < House.Units.TakeWhile(u => u.Id != unit.Id).Count(); down++)
                 user.Press("down");
-            user.Press("p").Type("Evening").Type("40");
+            user.Press("%").Type("Evening").Type("40");
         }
     }
 
@@ -162,21 +165,21 @@ internal sealed class Installer(TerminalUser user)
         while (House.Panels.Sum(p => p.Type?.Outputs ?? 0) < House.Runs.Length)
             user.Press("n", "enter");
         if (House.Runs.Any(r => r.Panel is null || r.Output is null))
-            user.Press("s", "s");
+            user.Press("p", "p");
     }
 
     private void SetUpControls()
     {
         user.Press("5");
         if (House.Hubs.IsEmpty)
-            user.Press("h", "enter");
+            user.Press("N", "enter");
         foreach (var room in House.Rooms.Where(r => r.Windows.Any(w => !w.LeftOut)).ToList())
         {
             if (House.Remotes.All(r => r.Room?.Id != room.Id))
                 user.Press("n").Type(room.Name);
             else
                 GoToRemote(House.Remotes.First(r => r.Room?.Id == room.Id));
-            user.Press("r");
+            user.Press("R");
         }
     }
 
@@ -214,7 +217,7 @@ internal sealed class Installer(TerminalUser user)
             }
             else
             {
-                user.Press("w").Type("Looked at on site; agreed with the owner to leave it").Type("TO");
+                user.Press("a").Type("Looked at on site; agreed with the owner to leave it").Type("TO");
             }
         }
     }

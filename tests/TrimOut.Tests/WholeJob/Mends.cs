@@ -30,6 +30,7 @@ internal static class Mends
             "label-twice" => unit!.Tag,
             "output-shared" or "output-past-panel" => FreeOutput(unit!.Run!.Panel!),
             "hub-name-twice" => $"{unit!.Window.Room!.Name} {unit.Tag}",
+            "box-late" => "2026-09-01",
             "box-label-off" => unit!.Tag,
             "mains-unsigned" or "step-without-evidence" or "measures-incomplete" =>
                 Answers.For(house, item, FactTable.Find(item.Kind, finding.Found.Mends.Field)!),

@@ -61,7 +61,7 @@ public sealed class WholeJobTests : IDisposable
             Assert.All(PhaseNames.All, phase => Assert.True(Progress.Of(user.House, phase).Complete, phase.ToString()));
             Assert.True(user.Shell.Context.Report.WaitingForSheets.None);
             Assert.Empty(user.Shell.Context.Report.OpenStops);
-            user.Press("9", "home", "w").Sees("Kept");
+            user.Press("9", "home", "k").Sees("Kept");
             desk.Close(scribe);
         }
         Assert.Equal("Roller", Assert.Single(desk.Kit).Value.Name);

@@ -97,8 +97,12 @@ public static class HowToMend
             m.Truth.Typed(m.Unit.Kind.Raised(m.Opening.Finished.Height + m.Opening.HeadAbove + 30) + 20)),
         ["delivered-size-off"] = m => m.Write(m.Unit.Key, UnitFacts.DeliveredWidth, m.Now(m.Unit.Key, UnitFacts.OrderWidth))
             && m.Write(m.Unit.Key, UnitFacts.DeliveredHeight, m.Now(m.Unit.Key, UnitFacts.OrderHeight)),
+        ["box-late"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
         ["box-label-off"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
         ["serial-twice"] = m => m.Write(m.Unit.Key, UnitFacts.Serial, $"S-{m.Unit.Key}-again"),
+        ["setback-off-sheet"] = m => m.Write(m.Unit.Key, UnitFacts.Setback, m.Now(m.Unit.Kind.Name, CoveringKindFacts.Setback)),
+        ["entry-off-plan"] = m => m.Write(m.Unit.Key, UnitFacts.EntryAsBuilt, m.Now(m.Unit.Key, UnitFacts.EntryFromJamb)),
+        ["mount-off-measures"] = m => m.Write(m.Opening.Tag, WindowFacts.Mount, "outside"),
         ["setback-past-reveal"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.Setback, m.Lengths[0]),
         ["centre-support-left-out"] = m => Done(() => m.Book.Do(MarkStep.Done(m.Book.Unit(m.Unit.Key), StepList.Find("centre-support-clear")!).Value)),
         ["delivered-damaged"] = m => m.Write(m.Unit.Key, UnitFacts.Damage, "none"),
@@ -180,7 +184,8 @@ public static class HowToMend
         && m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Book.Unit(m.Unit.Key).Kind![CoveringKindFacts.EndBracket]!.Value + Clear);
 
     private static bool PullMore(Mending m) => m.Said.Mend.StartsWith("Pull ", StringComparison.Ordinal)
-        && m.Write(m.Unit.Key, RunFacts.TailAtWindow, m.Now(m.Unit.Key, RunFacts.TailAtWindow) + m.Lengths[0]);
+        && m.Write(m.Unit.Key, RunFacts.TailAtWindow, m.Now(m.Unit.Key, RunFacts.TailAtWindow) + m.Lengths[0])
+        && Done(() => m.Unit.Cable!.TailAtWindow += (double)m.Lengths[0].Millimetres) && m.TestAgain();
 
     private static bool ShorterWay(Mending m)
     {
@@ -216,8 +221,8 @@ public static class HowToMend
 
     /// <summary>Lands a run on a panel of its motor's volts; of a kind, plans panels that give them.</summary>
     private static bool OtherPanel(Mending m) => m.Said.Mend.StartsWith("Panel off", StringComparison.Ordinal)
-        ? m.Write(m.Unit.Key, RunFacts.Panel, "P1") && m.Write(m.Unit.Key, RunFacts.Output, Mending.FreeOutput(m.Book.Unit(m.Unit.Key).Run!.Panel!))
-            && Done(() => m.Unit.Panel = m.Truth.Panels[0]) && m.ReadVoltsAgain()
+        ? Mending.FreeOutput(m.Book.House.Panels.First(p => p.Name == "P1")) is { } output && m.Write(m.Unit.Key, RunFacts.Panel, "P1")
+            && m.Write(m.Unit.Key, RunFacts.Output, output) && Done(() => m.Unit.Panel = m.Truth.Panels[0]) && m.ReadVoltsAgain()
         : Box(m, "Other box", m.Truth.PanelSheets[0].PerOutput, m.Truth.Kinds.First(k => k.Name == m.Name).MotorVolts);
 
     private static bool Box(Mending m, string name, double perOutput, double volts) => m.Book.Add(ItemKind.PanelType, name)
@@ -282,7 +287,7 @@ public static class HowToMend
     private static bool ToAFreeOutput(Mending m)
     {
         var panel = m.Book.Unit(m.Unit.Key).Run!.Panel!;
-        return panel.Runs.Count() < panel.Type!.Outputs && m.Write(m.Unit.Key, RunFacts.Output, Mending.FreeOutput(panel));
+        return Mending.FreeOutput(panel) is { } output && m.Write(m.Unit.Key, RunFacts.Output, output);
     }
 
     private static bool SecondHub(Mending m)

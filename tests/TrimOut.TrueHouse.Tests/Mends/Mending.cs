@@ -55,14 +55,16 @@ public sealed partial class Mending(Walk walk, Stage stage, Said said)
         (cable.Pulled, cable.ComesOutAs) = (cable.Sheet, null);
         Write(unit.Key, RunFacts.FirstApart, "open");
         Write(unit.Key, RunFacts.FirstToFrame, "open");
-        var done = Write(unit.Key, RunFacts.FirstLoop, meter.Ohms(cable.Ohms(Stage.Pulled, Truth.CableAtFirstTest), Truth.MeterLeads, unit.Key, "again"));
+        // What is written beside a reading is how warm the cable is on the day of it.
+        var now = stage < Stage.CloseIn ? Truth.CableAtFirstTest : Truth.CableAtSecondTest;
+        var done = Write(unit.Key, RunFacts.FirstLoop, meter.Ohms(cable.Ohms(Stage.Pulled, now), Truth.MeterLeads, unit.Key, "again"));
         Write(Book.JobItself, HouseFacts.MeterLeads, Installer.Number(Truth.MeterLeads));
-        done &= Write(unit.Key, RunFacts.FirstLoop, meter.Ohms(cable.Ohms(Stage.Pulled, Truth.CableAtFirstTest), Truth.MeterLeads, unit.Key, "once more"));
+        done &= Write(unit.Key, RunFacts.FirstLoop, meter.Ohms(cable.Ohms(Stage.Pulled, now), Truth.MeterLeads, unit.Key, "once more"));
         for (var n = 0; n < cable.Legs.Count; n++)
             Write($"{unit.Key}/{n + 1}", LegFacts.Length, walk.Installer.Tape.Pace(cable.Legs[n].Metres, unit.Key, "leg", $"{unit.Key}/{n + 1}"));
         return stage < Stage.CloseIn ? done
             : done && Write(unit.Key, RunFacts.SecondApart, "open") && Write(unit.Key, RunFacts.SecondToFrame, "open")
-                && Write(unit.Key, RunFacts.SecondLoop, meter.Ohms(cable.Ohms(Stage.CloseIn, Truth.CableAtFirstTest), Truth.MeterLeads, unit.Key, "after"));
+                && Write(unit.Key, RunFacts.SecondLoop, meter.Ohms(cable.Ohms(Stage.CloseIn, now), Truth.MeterLeads, unit.Key, "after"));
     }
 
     /// <summary>Types both lines of a sheet as they stand there.</summary>
@@ -116,9 +118,9 @@ public sealed partial class Mending(Walk walk, Stage stage, Said said)
         && Write(Opening.Tag, WindowFacts.HeadAbove, Truth.Typed(Unit.Kind.BracketDown + 20))
             && Write(Opening.Tag, WindowFacts.WallAbove, Truth.Typed(Unit.Kind.BracketDown + 90));
 
-    /// <summary>An output that nothing is on.</summary>
-    public static string FreeOutput(Panel panel) =>
-        Installer.Number(Enumerable.Range(1, panel.Type!.Outputs!.Value).First(o => panel.RunAt(o) is null));
+    /// <summary>An output that nothing is on; null where the panel is full.</summary>
+    public static string? FreeOutput(Panel panel) => Enumerable.Range(1, panel.Type!.Outputs!.Value).Where(o => panel.RunAt(o) is null)
+        .Select(o => Installer.Number(o)).FirstOrDefault();
 
     [GeneratedRegex(@"\d+'-\d+(?: \d+/\d+)?""|\d+ \d+/\d+""|\d+/\d+""|\d+""|\d+(?:\.\d+)? (?:mm|in)\b")]
     private static partial Regex LengthInText();

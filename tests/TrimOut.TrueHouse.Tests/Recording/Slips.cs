@@ -8,6 +8,7 @@ public sealed class Slips
     private readonly Dictionary<(string Key, Fact Fact), Func<string, string>> _written = [];
     private readonly HashSet<(string Key, Fact Fact)> _leftOut = [];
     private readonly HashSet<(string Key, string Step)> _unmarked = [];
+    private readonly Dictionary<(string Key, Fact Fact), string> _seen = [];
     private readonly List<(Truth.Stage After, Action<Installer> Does)> _besides = [];
 
     /// <summary>Writes something else to a fact than what was seen.</summary>
@@ -25,9 +26,15 @@ public sealed class Slips
     /// <summary>Does something more when a stage is written down.</summary>
     public void Does(Truth.Stage after, Action<Installer> what) => _besides.Add((after, what));
 
+    /// <summary>All that was seen to be written, before any slip.</summary>
+    public IReadOnlyDictionary<(string Key, Fact Fact), string> Seen => _seen;
+
     /// <summary>What is typed; null when the fact is left out.</summary>
-    public string? Typed(string key, Fact fact, string seen) =>
-        _leftOut.Contains((key, fact)) ? null : _written.TryGetValue((key, fact), out var other) ? other(seen) : seen;
+    public string? Typed(string key, Fact fact, string seen)
+    {
+        _seen.TryAdd((key, fact), seen);
+        return _leftOut.Contains((key, fact)) ? null : _written.TryGetValue((key, fact), out var other) ? other(seen) : seen;
+    }
 
     /// <summary>Whether a step is marked.</summary>
     public bool Marks(string key, string step) => !_unmarked.Contains((key, step));

@@ -48,7 +48,7 @@ public sealed record FaultRecord(Fault Fault, IReadOnlyList<FaultRun> Runs)
     /// <summary>Lets a fault strike so many houses that can have it and in which it is larger than what readings may be off.</summary>
     public static FaultRecord Of(Fault fault, int houses)
     {
-        var seeds = Seeds.Replayed is { } one ? [one] : Enumerable.Range(FirstSeed, MostTries + (40 * houses));
+        var seeds = Seeds.Replayed is { } one ? [one] : Enumerable.Range(FirstSeed + Seeds.Before, MostTries + (40 * houses));
         return new FaultRecord(fault, [.. seeds.Select(s => FaultRun.Of(fault, s)).OfType<FaultRun>().Where(r => r.Trace.PastError).Take(houses)]);
     }
 }

@@ -18,6 +18,9 @@ public sealed record FaultRun(Fault Fault, int Seed, Trace Trace, Stage? Shown, 
 {
     private static readonly ConcurrentDictionary<int, HashSet<(Stage Stage, string Check, string Name)>> Faultless = new();
 
+    /// <summary>All sentences that are said in the house with the fault, about whatever place.</summary>
+    public IReadOnlyList<(string Check, string Text)> Sentences { get; private init; } = [];
+
     /// <summary>The first word about it; null when nothing is ever said.</summary>
     public Word? First => Heard.Count == 0 ? null : Heard[0];
 
@@ -39,7 +42,10 @@ public sealed record FaultRun(Fault Fault, int Seed, Trace Trace, Stage? Shown, 
     {
         var twin = Faultless.GetOrAdd(seed, SaidWithout);
         return new FaultRun(fault, seed, trace, ShownIn(trace, walk.Book),
-            [.. Stages.All.SelectMany(s => HeardAt(s, fault, trace, walk, twin)).DistinctBy(w => (w.By, w.Weight))]);
+            [.. Stages.All.SelectMany(s => HeardAt(s, fault, trace, walk, twin)).DistinctBy(w => (w.By, w.Weight))])
+        {
+            Sentences = [.. walk.NewlySaid().Select(s => (s.Said.Check, $"{s.Said.Message} {s.Said.Mend}"))],
+        };
     }
 
     /// <summary>The dice of a fault in the house of a seed.</summary>

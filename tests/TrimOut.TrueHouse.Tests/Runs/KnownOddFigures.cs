@@ -11,4 +11,13 @@ public static class KnownOddFigures
     {
         "step-off-units: parts of a millimetre",
     };
+
+    /// <summary>
+    /// The same for what comes so seldom that the houses of the gate hear none: two lengths that differ by less than a mark of the tape are told
+    /// exactly.
+    /// </summary>
+    public static IReadOnlySet<string> Seldom { get; } = new HashSet<string>
+    {
+        "entry-under-middle-screw: finer than a sixteenth",
+    };
 }

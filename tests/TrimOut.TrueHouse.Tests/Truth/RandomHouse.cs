@@ -162,7 +162,8 @@ public static class RandomHouse
         var kind = unit.Kind;
         var behind = kind.Setback + kind.BracketBack + 9;
         var beside = behind > unit.Opening.Depth - 8 || dice.Chance(0.7);
-        unit.EntryFromJamb = house.OnTape(beside ? kind.EndBracket + dice.Between(10, 32) : dice.Between(4, kind.EndBracket));
+        var clear = unit.Opening.Units.Count > 1 ? kind.EndClear : 0;
+        unit.EntryFromJamb = house.OnTape(beside ? clear + kind.EndBracket + dice.Between(10, 32) : dice.Between(4, kind.EndBracket));
         unit.EntryBack = house.OnTape(beside ? dice.Between(8, unit.Opening.Depth - 8) : dice.Between(behind, unit.Opening.Depth - 4));
         unit.EntryBelowHead = house.OnTape(dice.Between(4, 60));
         unit.EntryAsBuilt = Math.Max(0, unit.EntryFromJamb + dice.Between(-2, 2));

@@ -1,13 +1,15 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
 /// <summary>Brackets as they are fixed stand inside the reveal.</summary>
 /// <remarks>
-/// <para>Why: a bracket that is set back farther than the reveal is deep stands in the glass, or one of the two figures is misread.</para>
+/// <para>Why: a bracket that reaches farther back than the reveal is deep stands in the glass, or one of the figures is misread. A mark of
+/// the tape for each of the two figures is let pass.</para>
 /// <para>To clear: read the setback again, or fix the brackets nearer to the room face.</para>
 /// </remarks>
 public sealed class SetbackPastReveal : UnitCheck
@@ -19,7 +21,7 @@ public sealed class SetbackPastReveal : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("setback-past-reveal", "Brackets are set back past the reveal", Severity.Stop, Phase.Hang,
-        new Source(Source.MakersSheet, "inside: setback as measured < depth"));
+        new Source(Source.MakersSheet, "inside: setback as measured + bracket back <= depth + 2 marks of the tape"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
@@ -36,7 +38,7 @@ public sealed class SetbackPastReveal : UnitCheck
             return NotChecked.Of(subject.Kind, CoveringKindFacts.EndBracketBack, subject, UnitFacts.Kind);
         var working = Working.Of(Info.Source.Formula, () =>
             [("setback", setback.In(subject)), ("bracket back", back.In(subject)), ("depth", depth.In(subject))]);
-        return setback < depth
+        return setback + back <= depth + TapeMark.Of(subject.House.DisplayUnits) * 2
             ? new Outcome.Fine(working)
             : new Outcome.Found(TooFar.With(setback, Arg.AtLeast(setback + back), depth),
                 subject.Kind[CoveringKindFacts.Setback] is { } sheet && sheet + back <= depth ? SetBackBySheet.With(sheet)

@@ -6,7 +6,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Evidence;
 
-/// <summary>No date stands before a date that must come first, or before a reading that it can't come after.</summary>
+/// <summary>No date stands before a date that must come first, and no sheet is dated before its measures.</summary>
 /// <remarks>
 /// <para>Why: every date after a wrong one is reckoned from it, and a signature before the work is worth nothing.</para>
 /// <para>To clear: put right the date that is wrong. Readings count from the day on which they were typed; a date that was typed on the same day as the
@@ -15,9 +15,7 @@ namespace TrimOut.Core.Checks.Evidence;
 public sealed class DatesRunBackwards : SubjectCheck
 {
     private static readonly Message BeforeDate = new("{0} is {1}, and {2}, which comes first, is {3}.", "before-date");
-    private static readonly Message MeasuredBeforePaint = new("{0} was measured on {1}, and {2} is {3}.", "before-paint");
     private static readonly Message FrozenBeforeMeasure = new("{0} is {1}, and the opening was measured on {2}.");
-    private static readonly Message LiveBeforeConnected = new("{0} is {1}, and volts were read at {2} on {3}.", "live");
     private static readonly Message All = new("{0}");
     private static readonly Message PutRight = new("Put right the date that is wrong; if it is right, do again what came too early.");
 
@@ -39,8 +37,8 @@ public sealed class DatesRunBackwards : SubjectCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("dates-run-backwards", "Dates are out of order", Severity.Caution, Phase.WalkThrough,
-        new Source(Source.CommonPractice, "framing, drywall, paint, handover; demonstrated, accepted, warranty; paint, measures, sheet; mains, volts; " +
-            "reported in the phase of the later one"));
+        new Source(Source.CommonPractice, "framing, drywall, paint, handover; demonstrated, accepted, warranty; measures, sheet; reported in the phase of " +
+            "the later one"));
 
     internal override IEnumerable<string> SubjectIds(House house) => Subjects.Walkers.Ids(house);
 
@@ -51,8 +49,8 @@ public sealed class DatesRunBackwards : SubjectCheck
         var outcomes = (subject switch
         {
             Unit unit => [OfUnit(unit)],
-            Panel panel => [OfPanel(panel)],
-            _ => OfHouse(subject),
+            JobItself => OfHouse(subject),
+            _ => [],
         }).Where(o => o.Outcome is not Outcome.DoesNotApply).ToLookup(o => o.Phase, o => o.Outcome);
         return outcomes.Select(o => new CheckResult(_byPhase[o.Key], subject.Item, Together([.. o])));
     }
@@ -78,19 +76,6 @@ public sealed class DatesRunBackwards : SubjectCheck
                             .Where(f => house.Item.Get(f) < house.Item.Get(before)).Select(f => Arg.Label(f))), house, order[later]));
             }
         }
-        if (house.Item.Get(HouseFacts.PaintedOn) is { } painted)
-            yield return (Phase.Measure, AgainstPaint(house, painted));
-    }
-
-    private static Outcome AgainstPaint(Subject house, DateOnly painted)
-    {
-        var measured = house.House.Windows.Where(w => !w.LeftOut)
-            .Select(w => (Window: w, On: FirstTyped(w.Item, Measures))).Where(m => m.On is not null).ToList();
-        var early = measured.Where(m => m.On < painted).ToList();
-        return measured.Count == 0 ? new Outcome.DoesNotApply()
-            : early.OrderBy(m => m.On).ToList() is not [var first, ..] ? new Outcome.Fine()
-            : Found(MeasuredBeforePaint.With(Arg.Of(early.Select(m => Arg.Name(m.Window)), Arg.Name(first.Window)), Day(HouseFacts.PaintedOn, first.On!.Value),
-                Arg.Label(HouseFacts.PaintedOn), Day(HouseFacts.PaintedOn, painted)), house, HouseFacts.PaintedOn);
     }
 
     private static (Phase Phase, Outcome Outcome) OfUnit(Unit unit)
@@ -103,21 +88,6 @@ public sealed class DatesRunBackwards : SubjectCheck
             ? new Outcome.Fine()
             : Found(FrozenBeforeMeasure.With(Arg.Label(UnitFacts.OrderedOn, small: false), Day(UnitFacts.OrderedOn, frozen),
                 Day(UnitFacts.OrderedOn, measured)), unit, UnitFacts.OrderedOn));
-    }
-
-    private static (Phase Phase, Outcome Outcome) OfPanel(Panel panel)
-    {
-        var read = panel.Runs.Select(r => (Run: r, On: FirstTyped(r.Item, [RunFacts.OpenVolts, RunFacts.LoadedVolts]))).Where(r => r.On is not null).ToList();
-        if (read.Count == 0)
-            return (Phase.Power, new Outcome.DoesNotApply());
-        if (panel.Item.Get(PanelFacts.ConnectedOn) is not { } connected)
-            return (Phase.Power, NotChecked.Of(panel, PanelFacts.ConnectedOn));
-        var early = read.Where(r => r.On < connected).ToList();
-        return (Phase.Power, early.OrderBy(r => r.On).ToList() is not [var first, ..]
-            ? new Outcome.Fine()
-            : Found(LiveBeforeConnected.With(Arg.Label(PanelFacts.ConnectedOn, small: false), Day(PanelFacts.ConnectedOn, connected),
-                Arg.Of(early.Select(r => Arg.Name(r.Run.Unit)), Arg.Name(first.Run.Unit)), Day(PanelFacts.ConnectedOn, first.On!.Value)), panel,
-                PanelFacts.ConnectedOn));
     }
 
     /// <summary>The first day on which one of them was typed, by the clock of the device; null while none is there.</summary>

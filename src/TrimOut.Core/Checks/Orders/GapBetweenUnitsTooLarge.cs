@@ -19,7 +19,8 @@ public sealed class GapBetweenUnitsTooLarge : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("gap-between-units-too-large", "A strip of light between units side by side", Severity.Caution, Phase.Order,
-        new Source(Source.MakersSheet, "opening, and outside both overlaps, - order widths - both end allowances <= sum of the largest gaps"));
+        new Source(Source.MakersSheet, "smallest width, or what hangs plumb, outside the largest and both overlaps, - order widths - both end " +
+            "allowances <= sum of the largest gaps"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)

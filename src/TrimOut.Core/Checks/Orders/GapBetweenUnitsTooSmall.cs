@@ -14,6 +14,7 @@ namespace TrimOut.Core.Checks.Orders;
 public sealed class GapBetweenUnitsTooSmall : WindowCheck
 {
     private static readonly Message DoNotGoIn = new("The {0} units and their ends take {1}; the opening is {2} at its narrowest.", "too-wide");
+    private static readonly Message DoNotHangPlumb = new("The {0} units and their ends take {1}; {2} hang plumb in the opening.", "plumb");
     private static readonly Message OneGap = new("{0} are left for 1 gap; the sheet asks for {1}.");
     private static readonly Message ManyGaps = new("{0} are left for {1} gaps; the sheet asks for {2}.");
     private static readonly Message OrderWorkedOut = new("Order {0}, as the parts give it.");
@@ -23,7 +24,7 @@ public sealed class GapBetweenUnitsTooSmall : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("gap-between-units-too-small", "Too little room between units side by side", Severity.Stop, Phase.Order,
-        new Source(Source.MakersSheet, "smallest width - order widths - both end allowances >= sum of the gaps"));
+        new Source(Source.MakersSheet, "smallest width, or what hangs plumb, - order widths - both end allowances >= sum of the gaps"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)
@@ -40,7 +41,9 @@ public sealed class GapBetweenUnitsTooSmall : WindowCheck
         return there.Left >= asked
             ? new Outcome.Fine(working)
             : new Outcome.Found(
-                there.Left < Length.Zero ? DoNotGoIn.With(subject.Units.Length, Arg.AtLeast(there.Room - there.Left), Arg.AtMost(there.Room))
+                there.Left < Length.Zero
+                    ? (there.Room < subject.SmallestWidth ? DoNotHangPlumb : DoNotGoIn)
+                        .With(subject.Units.Length, Arg.AtLeast(there.Room - there.Left), Arg.AtMost(there.Room))
                     : there.Gaps == 1 ? OneGap.With(Arg.AtMost(there.Left), asked)
                     : ManyGaps.With(Arg.AtMost(there.Left), there.Gaps, asked),
                 Moment.NotOrdered(subject.Units[^1]) ? Narrower(subject, there, asked) : CallMaker,

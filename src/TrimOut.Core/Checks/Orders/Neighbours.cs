@@ -8,7 +8,8 @@ namespace TrimOut.Core.Checks.Orders;
 
 /// <summary>Units side by side in one opening: the width that they share, their order widths and their ends.</summary>
 /// <param name="Room">
-/// The width that they share: of an inside mount the narrowest of the opening, of an outside mount the widest and both overlaps.
+/// The width that they share: of an inside mount the widest that hangs plumb in it, or the narrowest of the opening until diagonals are
+/// measured, of an outside mount the widest and both overlaps.
 /// </param>
 /// <param name="Widths">Their order widths, from the left.</param>
 /// <param name="Ends">Both end allowances together; nothing outside.</param>
@@ -28,7 +29,7 @@ internal readonly record struct Neighbours(Length Room, IReadOnlyList<Length> Wi
         var overlap = mount == Mount.Inside ? Length.Zero : window.Item.Get(WindowFacts.OverlapEachSide);
         if (overlap is not { } beyond)
             return (null, NotChecked.Of(window, WindowFacts.OverlapEachSide));
-        if ((mount == Mount.Inside ? window.SmallestWidth : window.LargestWidth + beyond * 2) is not { } room)
+        if ((mount == Mount.Inside ? window.PlumbWidth ?? window.SmallestWidth : window.LargestWidth + beyond * 2) is not { } room)
             return (null, NotChecked.Of(window, WindowFacts.WidthTop));
         if (window.Units.FirstOrDefault(u => u.Item.Get(UnitFacts.OrderWidth) is null) is { } open)
         {

@@ -14,31 +14,33 @@ namespace TrimOut.Core.Checks.Orders;
 public sealed class PartsPastOpening : WindowCheck
 {
     private static readonly Message PartsPast = new("The parts make {0} together; the opening is {1} at its narrowest.");
+    private static readonly Message PartsPastPlumb = new("The parts make {0} together; {1} hang plumb in the opening.", "plumb");
     private static readonly Message TakeOff = new("Take {0} or more off the parts.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("parts-past-opening", "Units together are wider than the opening", Severity.Stop, Phase.Order,
-        new Source(Source.CommonPractice, "sum of the parts <= smallest of top, middle, bottom"));
+        new Source(Source.CommonPractice, "sum of the parts <= smallest of top, middle, bottom, and <= what hangs plumb"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)
     {
         if (subject.Units.Length < 2 || subject.Mount == Mount.Outside)
             return new Outcome.DoesNotApply();
-        if (subject.SmallestWidth is not { } opening)
+        if (subject.SmallestWidth is not { } narrowest)
             return NotChecked.Of(subject, WindowFacts.WidthTop);
         if (subject.Units.FirstOrDefault(u => u.Item.Get(UnitFacts.PartWidth) is null) is { } without)
         {
             return new Outcome.NotChecked(NotChecked.OfOther.With(Arg.Label(UnitFacts.PartWidth), Arg.Name(without)),
                 FieldRef.To(without.Item, UnitFacts.PartWidth));
         }
+        var opening = subject.PlumbWidth ?? narrowest;
         var parts = subject.Units.Select(u => u.Item.Get(UnitFacts.PartWidth)!.Value).ToList();
         var sum = parts.Aggregate(Length.Zero, (a, b) => a + b);
         var working = Working.Of(Info.Source.Formula, () =>
             [.. parts.Select((p, at) => (subject.Units[at].Tag, p.In(subject))), ("sum", sum.In(subject)), ("opening", opening.In(subject))]);
         return sum <= opening
             ? new Outcome.Fine(working)
-            : new Outcome.Found(PartsPast.With(sum, Arg.AtMost(opening)), TakeOff.With(Arg.AtLeast(sum - opening)),
+            : new Outcome.Found((opening < narrowest ? PartsPastPlumb : PartsPast).With(sum, Arg.AtMost(opening)), TakeOff.With(Arg.AtLeast(sum - opening)),
                 FieldRef.To(subject.Units[^1].Item, UnitFacts.PartWidth), working);
     }
 }

@@ -10,7 +10,7 @@ namespace TrimOut.Core.Checks.Panels;
 /// <para>Why: on twice its volts a motor burns on the day of the first power; on half of them it only hums.</para>
 /// <para>To clear: hold both sheets against what is printed on the parts; then plan a panel of the motor's volts, or another kind.</para>
 /// </remarks>
-public sealed class MotorOffSupply : HouseCheck
+public sealed class MotorOffSupply : SubjectCheck
 {
     private static readonly Message OfKind = new("{0} is made for {1}; no panel of the kit gives that, within a tenth.", "kit");
     private static readonly Message OfRun = new("{0} is made for {1}; {2} gives {3}.");
@@ -29,30 +29,34 @@ public sealed class MotorOffSupply : HouseCheck
             "motor volts within 10 % of the supply: of the panel it lands on; until it is landed, of some panel of the house; before there is one, of some " +
                 "panel of the kit"));
 
-    /// <inheritdoc/>
-    public override IEnumerable<CheckResult> Run(House house)
+    internal override IEnumerable<string> SubjectIds(House house) => Subjects.Kinds.Ids(house).Concat(Subjects.Runs.Ids(house));
+
+    internal override Subject Find(House house, string id) =>
+        house.Find(id) is { Kind: ItemKind.CoveringKind } kind ? new CoveringKind(house, kind) : Subjects.Runs.Find(house, id);
+
+    internal override IEnumerable<CheckResult> RunOn(Subject subject)
     {
-        var kit = house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i)).ToList();
-        if (kit.Count == 0)
-            yield break;
-        var units = house.Units.Where(u => u.Kind is not null).ToList();
-        var wrong = new HashSet<string>();
-        foreach (var kind in house.ItemsOf(ItemKind.CoveringKind).Select(i => new CoveringKind(house, i)))
-        {
-            // A kind that nobody hangs on a panel says nothing, unless no unit is there to tell.
-            if (units.Count > 0 && !units.Any(u => u.Kind!.Id == kind.Id && u.OnPanel))
-                continue;
-            var outcome = Judge(kind, kit);
-            if (outcome is not Outcome.Fine)
-                wrong.Add(kind.Id);
-            yield return Result(kind, outcome);
-        }
-        var panels = house.Panels;
-        if (panels.IsEmpty)
-            yield break;
-        // What was landed is told of the run too: its wires are to be moved before the power comes on.
-        foreach (var run in house.Runs.Where(r => r.Unit.Kind is { MotorVolts: not null } kind && (r.Panel is not null || !wrong.Contains(kind.Id))))
-            yield return Result(run, Judge(run, [.. panels]));
+        var outcome = subject is CoveringKind kind ? OfTheKit(kind) : OfThePanels((HomeRun)subject);
+        return outcome is Outcome.DoesNotApply ? [] : [new CheckResult(Info, subject.Item, outcome)];
+    }
+
+    private static Outcome OfTheKit(CoveringKind kind)
+    {
+        // A kind that nobody hangs on a panel says nothing, unless no unit is there to tell.
+        var units = kind.House.Units.Where(u => u.Kind is not null).ToList();
+        return units.Count > 0 && !units.Any(u => u.Kind!.Id == kind.Id && u.OnPanel) ? new Outcome.DoesNotApply() : Judge(kind);
+    }
+
+    /// <summary>Of a kind that no panel of the kit fits, its runs say nothing until they are landed: it is told once.</summary>
+    private static Outcome OfThePanels(HomeRun run) =>
+        run.Unit.Kind is not { MotorVolts: not null } kind || run.House.Panels.IsEmpty || (run.Panel is null && Judge(kind) is not Outcome.Fine)
+            ? new Outcome.DoesNotApply()
+            : Judge(run, [.. run.House.Panels]);
+
+    private static Outcome Judge(CoveringKind kind)
+    {
+        var kit = kind.House.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(kind.House, i)).ToList();
+        return kit.Count == 0 ? new Outcome.DoesNotApply() : Judge(kind, kit);
     }
 
     private static Outcome Judge(CoveringKind kind, List<PanelType> kit) =>

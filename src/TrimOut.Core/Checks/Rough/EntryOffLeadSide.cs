@@ -43,7 +43,8 @@ public sealed class EntryOffLeadSide : UnitCheck
     }
 
     private static Length? TailAcross(Unit unit) =>
-        unit is { PartWidth: { } part, EntryInPart: { } entry, EntryBelowHead: { } below } && unit.Kind?[CoveringKindFacts.LeadBehind] is { } behind
-            ? TailPath.ToMotor(entry, unit.LeadSide == Side.Left ? Length.Zero : part, below, behind)
+        unit is { EntryAlong: { } entry, EntryBelowHead: { } below, LeadSide: { } lead } && unit.MotorAlong(lead) is { } motor
+        && unit.Kind?[CoveringKindFacts.LeadBehind] is { } behind
+            ? TailPath.ToMotor(entry, motor, below, behind)
             : null;
 }

@@ -5,7 +5,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
-/// <summary>The tail at a window and the width that it is held against.</summary>
+/// <summary>The tail at a window and the way along the head that it is held against.</summary>
 internal static class Tail
 {
     private static readonly Message WallClosed =
@@ -13,12 +13,12 @@ internal static class Tail
 
     /// <summary>Which of the two is missing; null when none is.</summary>
     public static Outcome.NotChecked? Unknown(HomeRun run) =>
-        run.Unit.PartWidth is null ? Checks.NotChecked.Of(run.Unit.Window, WindowFacts.RoughWidth)
+        run.Unit.ToFarEnd is null ? Checks.NotChecked.Of(run.Unit.Window, WindowFacts.RoughWidth)
         : run.TailAtWindow is null ? Checks.NotChecked.Of(run, RunFacts.TailAtWindow)
         : null;
 
     /// <summary>Both, where none is missing.</summary>
-    public static (Length Tail, Length Width) Of(HomeRun run) => (run.TailAtWindow!.Value, run.Unit.PartWidth!.Value);
+    public static (Length Tail, Length Width) Of(HomeRun run) => (run.TailAtWindow!.Value, run.Unit.ToFarEnd!.Value);
 
     /// <summary>The fact that the tail was read from.</summary>
     public static FieldRef Field(HomeRun run) => FieldRef.To(run.Item, run.Item.Get(RunFacts.TailFound) is null ? RunFacts.TailAtWindow : RunFacts.TailFound);

@@ -2,7 +2,6 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
-using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
@@ -40,10 +39,10 @@ public sealed class TailShortOfMotor : RunCheck
         Side? motor = end switch { MotorEnd.Left => Side.Left, MotorEnd.Right => Side.Right, _ => unit.LeadSide };
         if (motor is null)
             return NotChecked.Of(unit, UnitFacts.LeadSide);
-        if ((unit.EntryInPart, unit.PartWidth) is not ({ } along, { } part))
+        if ((unit.EntryAlong, unit.MotorAlong(motor.Value)) is not ({ } along, { } at))
             return NotChecked.Of(unit.Window, WindowFacts.RoughWidth);
         var tail = Tail.Of(subject).Tail;
-        var path = TailPath.ToMotor(along, motor == Side.Left ? Length.Zero : part, below, behind);
+        var path = TailPath.ToMotor(along, at, below, behind);
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("tail", tail.In(subject)), ("below head", below.In(subject)), ("along the head", (path - below - behind).In(subject)),

@@ -12,11 +12,12 @@ namespace TrimOut.Core.Checks.Rough;
 public sealed class TailUnderHalfWidth : RunCheck
 {
     private static readonly Message Short = new("The tail is {0}; half of the width is {1}.");
+    private static readonly Message ShortOfSeveral = new("The tail is {0}; half of the way along the head to its far end is {1}.", "far-end");
     private static readonly Message PullMore = new("Pull {0} more to the window now: that makes the whole width. {1} more is the least.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tail-under-half-width", "Tail is shorter than half the window", Severity.Stop, Phase.RoughIn,
-        new Source(Source.CommonPractice, "tail >= width / 2"));
+        new Source(Source.CommonPractice, "tail >= width / 2; of one behind others the way along the head to its far end, / 2"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -27,7 +28,7 @@ public sealed class TailUnderHalfWidth : RunCheck
         var working = Working.Of(Info.Source.Formula, () => [("tail", tail.In(subject)), ("width", width.In(subject)), ("half", (width / 2).In(subject))]);
         return tail >= width / 2
             ? new Outcome.Fine(working)
-            : new Outcome.Found(Short.With(tail, Arg.AtLeast(width / 2)),
+            : new Outcome.Found((subject.Unit.IsBehindOthers ? ShortOfSeveral : Short).With(tail, Arg.AtLeast(width / 2)),
                 Tail.Mend(subject, PullMore.With(Arg.AtLeast(width - tail), Arg.AtLeast(width / 2 - tail))), Tail.Field(subject), working);
     }
 }

@@ -12,11 +12,12 @@ namespace TrimOut.Core.Checks.Rough;
 public sealed class TailUnderWholeWidth : RunCheck
 {
     private static readonly Message Short = new("The tail is {0}; the width is {1}.");
+    private static readonly Message ShortOfSeveral = new("The tail is {0}; the way along the head to its far end is {1}.", "far-end");
     private static readonly Message PullMore = new("Pull {0} more to the window now, if there is cable to pull.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tail-under-whole-width", "Tail is shorter than the window", Severity.Caution, Phase.RoughIn,
-        new Source(Source.CommonPractice, "tail >= width"));
+        new Source(Source.CommonPractice, "tail >= width; of one behind others the way along the head to its far end"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -29,6 +30,7 @@ public sealed class TailUnderWholeWidth : RunCheck
         var working = Working.Of(Info.Source.Formula, () => [("tail", tail.In(subject)), ("width", width.In(subject))]);
         return tail >= width
             ? new Outcome.Fine(working)
-            : new Outcome.Found(Short.With(tail, width), Tail.Mend(subject, PullMore.With(Arg.AtLeast(width - tail))), Tail.Field(subject), working);
+            : new Outcome.Found((subject.Unit.IsBehindOthers ? ShortOfSeveral : Short).With(tail, width),
+                Tail.Mend(subject, PullMore.With(Arg.AtLeast(width - tail))), Tail.Field(subject), working);
     }
 }

@@ -12,6 +12,9 @@ internal sealed class LengthForm(Length least, Length most, LengthScale scale, b
 {
     public override string Hint => scale == LengthScale.Run ? "62 ft, 18.9 m" : "45 1/2, 3'-9 1/2\", 1156 mm";
 
+    public override string HintIn(DisplayUnits units) => units == DisplayUnits.Inches ? Hint
+        : scale == LengthScale.Run ? "18.9 m, 62 ft" : "1156, 115.6 cm, 45 1/2 in";
+
     public override Result<Length> Read(string typed, House house) =>
         LengthText.Read(typed, house.DisplayUnits, scale).Then(length => Bounded(length, house.DisplayUnits));
 

@@ -12,6 +12,8 @@ internal sealed class LengthOrNoneForm(Length none, Form<Length> lengths) : Form
 
     public override string Hint => $"{lengths.Hint}, or {Word}";
 
+    public override string HintIn(DisplayUnits units) => $"{lengths.HintIn(units)}, or {Word}";
+
     public override Result<Length> Read(string typed, House house) =>
         typed.Trim().Equals(Word, StringComparison.OrdinalIgnoreCase) ? none : lengths.Read(typed, house);
 

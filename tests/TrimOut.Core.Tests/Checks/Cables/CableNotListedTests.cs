@@ -75,6 +75,13 @@ public class CableNotListedTests
         job.Do(SetFact.Typed(job.House, job.Run("W01").Legs[0].Item, LegFacts.Place, "")).Lacks(Check, "W01", "place");
     }
 
+    [Fact]
+    public void OfSeveralLegsTheOneThatAsksForMostIsNamed()
+    {
+        var job = Jobs.Roughed().SayOf("16/2", CableTypeFacts.Listing, "not-listed").Legs("W01", ("5 ft", CablePlace.AirHandlingSpace));
+        Assert.Contains("CL2P", job.Fault(Check, "W01").Message, StringComparison.Ordinal);
+    }
+
     private static TestJob Leg(CablePlace place, string listing, string dwelling) =>
         Jobs.Walked().Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("20", CablePlace.InWall), ("20", place))
         .SayOf("16/2", CableTypeFacts.Listing, listing).SayOf("", HouseFacts.Dwelling, dwelling);

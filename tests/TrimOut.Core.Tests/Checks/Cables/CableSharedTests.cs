@@ -1,5 +1,6 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Cables;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Testing;
@@ -75,6 +76,56 @@ public class CableSharedTests
 
     [Fact]
     public void AHouseOfHomeRunsHasNone() => Assert.Empty(Check.Run(Jobs.Roughed().House));
+
+    [Fact]
+    public void TheFieldThatFixesItIsThatOfABranch()
+    {
+        var job = Pair("1");
+        Assert.Equal(FieldRef.To(job.Run("W02").Item, RunFacts.BranchesOff), job.Fault(Check, "W01").Mends);
+        Assert.Equal(FieldRef.To(job.Run("W02").Item, RunFacts.BranchesOff), job.Fault(Check, "W02").Mends);
+        job = Unit(job, "W03", "10 m").Say("W03", RunFacts.BranchesOff, "W02");
+        Assert.Equal(FieldRef.To(job.Run("W03").Item, RunFacts.BranchesOff), job.Fault(Check, "W03").Mends);
+    }
+
+    [Fact]
+    public void SeveralThatAreAllowedAreCounted() => Assert.StartsWith("W01, W02, W03 share one cable; the sheet allows 2 units on an output.",
+        Unit(Pair("2"), "W03", "10 m").Say("W03", RunFacts.BranchesOff, "W02").Fault(Check, "W03").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void BehindDrywallNoHomeRunIsPulled()
+    {
+        Assert.StartsWith("Pull a home run", Pair("1").Fault(Check, "W02").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Ask the maker", Pair("1").Mark("W02", "cable-found").Fault(Check, "W02").Mend, StringComparison.Ordinal);
+    }
+
+    // A tail of 1 m at the window and one of 2 m at a panel are stretches of the branch too: 19.34 m.
+    [Fact]
+    public void TailsOfABranchCount() => Assert.Contains(("its stretch", "19.34 m"), Assert.IsType<Outcome.Fine>(
+        Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, "9").Say("W02", RunFacts.TailAtWindow, "1000 mm").Say("W02", RunFacts.TailAtPanel, "2000 mm")
+            .Judge(Check, "W02")).Working!.Inputs);
+
+    [Fact]
+    public void TheLongestRunOfTheTableIsTold()
+    {
+        var job = Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, "9").SayOf("16/2", CableTypeFacts.LongestRun, "50 m");
+        Assert.Contains(("longest run", "50 m"), Assert.IsType<Outcome.Fine>(job.Judge(Check, "W02")).Working!.Inputs);
+        Assert.Contains(("longest run", "not in the table"),
+            Assert.IsType<Outcome.Fine>(job.SayOf("16/2", CableTypeFacts.LongestRun, "").Judge(Check, "W02")).Working!.Inputs);
+    }
+
+    [Fact]
+    public void ASheetWithoutAMinimumIsNotAPassEither() =>
+        Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, "").Lacks(Check, "W02", "minimum volts of Roller in the kit of W01");
+
+    // Two types in the kit that do not agree say nothing of a house in which one of them stands, and all while none does.
+    [Fact]
+    public void OfSeveralTypesThoseOfTheHouseAreAskedOrAllOfTheKit()
+    {
+        var job = Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, "9").Add(ItemKind.PanelType, "Small box")
+            .SayOf("Small box", PanelTypeFacts.UnitsPerOutput, "1").SayOf("Small box", PanelTypeFacts.Supply, "12");
+        job.Forget("W01", RunFacts.Output).Forget("W01", RunFacts.Panel).Fine(Check, "W02");
+        job.Do(RemoveItems.Remove(job.House, job.House.Panels[0].Item)).Lacks(Check, "W02", "panel");
+    }
 
     /// <summary>W01 20 m from the panel, W02 16.34 m farther on the same cable; each draws 1 A when it starts.</summary>
     private static TestJob Pair(string allowed)

@@ -34,4 +34,18 @@ public class ConductorsNotApartTests
 
     [Fact]
     public void AReadingThatNobodyTookIsNotAPass() => Jobs.Roughed().Lacks(Check, "W01", "first test, far end open");
+
+    [Theory]
+    [InlineData("99.9", "they touch on the way, or the far end is not open.")]
+    [InlineData("100", "something leaks, a bruised jacket or damp.")]
+    public void UnderAHundredOhmsItIsAShort(string ohms, string verdict) => Assert.EndsWith(verdict,
+        Jobs.Roughed().Say("W01", RunFacts.FirstApart, ohms).Fault(Check, "W01").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void BehindDrywallNoCableIsPulled()
+    {
+        var job = Jobs.Roughed().Say("W01", RunFacts.FirstApart, "9 k");
+        Assert.EndsWith("now, while the wall is open.", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.EndsWith("before the house is finished.", job.Mark("W01", "cable-found").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
 }

@@ -28,6 +28,13 @@ public class LegPlaceOffWayTests
         job.Do(SetFact.Typed(job.House, job.Run("W01").Legs[0].Item, LegFacts.Place, "")).Lacks(Check, "W01", "place");
     }
 
+    [Fact]
+    public void AllThatGoThroughAFloorAndSayTheirPlaceAreFine()
+    {
+        var job = Jobs.Roughed().Legs("W01", ("10 ft", CablePlace.BetweenFloors));
+        job.Do(SetFact.Typed(job.House, job.Run("W01").Legs[1].Item, LegFacts.Direction, "through-floor")).Fine(Check, "W01");
+    }
+
     private static TestJob Way(string direction)
     {
         var job = Jobs.Roughed();

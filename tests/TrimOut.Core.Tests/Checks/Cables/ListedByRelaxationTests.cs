@@ -33,4 +33,8 @@ public class ListedByRelaxationTests
     [Fact]
     public void InAFlatTheOtherCheckSpeaks() =>
         Jobs.Roughed().Legs("W01", ("10", CablePlace.BetweenFloors)).SayOf("", HouseFacts.Dwelling, "multi-family").Silent(Check, "W01");
+
+    [Fact]
+    public void Cl2xInsideAWallIsNotedAsWhatItIs() => Assert.DoesNotContain("between floors",
+        Jobs.Roughed().SayOf("16/2", CableTypeFacts.Listing, "cl2x").Fault(Check, "W01").Message, StringComparison.Ordinal);
 }

@@ -95,6 +95,37 @@ public class LoopOffLengthTests
     [Fact]
     public void ARunOfUnknownLengthIsNotAPass() => Read("1.81").Forget("W01", RunFacts.TailAtPanel).Lacks(Check, "W01", "tail at panel");
 
+    [Theory]
+    [InlineData(null, null, null)]
+    [InlineData("0.2", null, "cable taken as 20 C, leads 0.2 ohm")]
+    [InlineData(null, "35", "cable at 35 C, leads taken off")]
+    [InlineData("0.2", "35", "cable at 35 C, leads 0.2 ohm")]
+    public void WhatItIsReckonedWithIsSaidWhereSomethingWasSaid(string? leads, string? celsius, string? said)
+    {
+        var job = Read("1");
+        if (leads is not null)
+            job.SayOf("Test house", HouseFacts.MeterLeads, leads);
+        if (celsius is not null)
+            job.SayOf("Test house", HouseFacts.CableAtTest, celsius);
+        var message = job.Say("W01", RunFacts.FirstLoop, "3").Fault(Check, "W01").Message;
+        Assert.Equal(said is not null, message.Contains("cable ", StringComparison.Ordinal) && message.Contains("leads ", StringComparison.Ordinal));
+        Assert.Contains(said ?? "", message, StringComparison.Ordinal);
+    }
+
+    // 4 m of 1.5 mm2 solid have 0.0968 ohm, 1 m 0.0242 ohm: under 0.03 ohm a meter may show the leads alone.
+    [Theory]
+    [InlineData("2 m", false)]
+    [InlineData("1 m", true)]
+    public void TheLeadsAloneAreReadOnlyWhereTheCableIsTooLittleToShow(string leg, bool fine)
+    {
+        var tail = fine ? "0" : "1000 mm";
+        var job = Jobs.Walked("W01", Jobs.Metric()).SayOf("16/2", CableTypeFacts.Conductor, "1.5 mm2").SayOf("16/2", CableTypeFacts.Stranding, "solid")
+            .Say("W01", RunFacts.Cable, "16/2").Legs("W01", (leg, CablePlace.InWall)).Say("W01", RunFacts.TailAtWindow, tail)
+            .Say("W01", RunFacts.TailAtPanel, tail).SayOf("Test house", HouseFacts.MeterStep, "").SayOf("Test house", HouseFacts.MeterLeads, "0.2")
+            .Say("W01", RunFacts.FirstLoop, "0.2");
+        Assert.Equal(fine, job.Judge(Check, "W01") is Outcome.Fine);
+    }
+
     private static TestJob Read(string ohms) => Jobs.Walked("W01", Jobs.Metric())
         .SayOf("16/2", CableTypeFacts.Conductor, "1 mm2").SayOf("16/2", CableTypeFacts.Stranding, "solid").Say("W01", RunFacts.Cable, "16/2")
         .Legs("W01", ("48 m", CablePlace.InWall))

@@ -36,6 +36,19 @@ public class NoBoxLongEnoughTests
         Assert.Equal("tail at window", job.MissingOf(Check, "16/2"));
     }
 
+    // The longest of the runs against the fullest of the boxes, whichever stands first.
+    [Theory]
+    [InlineData("20 ft", "75 ft", true)]
+    [InlineData("75 ft", "20 ft", true)]
+    [InlineData("74 ft", "20 ft", false)]
+    public void TheLongestRunIsHeldAgainstTheFullestBox(string first, string second, bool fine)
+    {
+        var job = Boxes(first).Add(ItemKind.Box, "B").SayOf("B", BoxFacts.Cable, "16/2").SayOf("B", BoxFacts.Left, second);
+        Jobs.Walked("W02", job).Say("W02", RunFacts.Cable, "16/2").Legs("W02", ("5 ft", CablePlace.InWall)).Say("W02", RunFacts.TailAtWindow, "36\"")
+            .Say("W02", RunFacts.TailAtPanel, "72\"");
+        Assert.Equal(fine, job.Of(Check, "16/2") is Outcome.Fine);
+    }
+
     private static TestJob Boxes(string left)
     {
         var job = Jobs.Roughed().Add(ItemKind.Box, "A").SayOf("A", BoxFacts.Cable, "16/2");

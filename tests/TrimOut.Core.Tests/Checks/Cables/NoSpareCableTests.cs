@@ -39,6 +39,13 @@ public class NoSpareCableTests
     [Fact]
     public void SpareCablesThatNobodyFindsAreNotAPass() => Jobs.Roughed().Say("W01", RunFacts.SpareCables, "2").Lacks(Check, "W01", "spare ends at");
 
+    [Fact]
+    public void AWayOfWhichALegLiesInNoConduitNeedsOne()
+    {
+        var job = InConduit("metal");
+        job.Legs("W01", ("10 ft", CablePlace.InWall)).Fault(Check, "W01");
+    }
+
     private static TestJob InConduit(string conduit) => Jobs.Roughed().Say("W01", RunFacts.SpareCables, "0")
         .Do(j => SetFact.Typed(j.House, j.Run("W01").Legs[0].Item, LegFacts.Conduit, conduit));
 }

@@ -37,6 +37,21 @@ public class RunPastKitTableTests
     }
 
     [Fact]
+    public void WhereVoltageDropIsTheTighterTheTableDoesNotGovern()
+    {
+        var message = Run("16/2", "212").SayOf("16/2", CableTypeFacts.LongestRun, "220 ft").Fault(Check, "W01").Message;
+        Assert.Contains("ends at 220 ft, voltage drop at 210.8 ft", message, StringComparison.Ordinal);
+        Assert.DoesNotContain("the table governs", message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void BehindDrywallNoThickerCableIsPulled()
+    {
+        Assert.StartsWith("Pull a thicker cable", Run("16/2", "195").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Land it on a panel nearer", Run("16/2", "195").Mark("W01", "cable-found").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void LegsAloneThatAreTooLongAreFoundBeforeTheTailsAreKnown() =>
         Assert.StartsWith("The run is at least 201'-0\"", Run("16/2", "201").Forget("W01", RunFacts.TailAtPanel).Forget("W01", RunFacts.TailAtWindow)
             .Fault(Check, "W01").Message, StringComparison.Ordinal);

@@ -41,5 +41,39 @@ public class SecondLoopDiffersTests
     [Fact]
     public void WithoutASecondTestNothingIsProved() => Jobs.Roughed().Lacks(Check, "W01", "second test, loop");
 
+    [Fact]
+    public void BothOpenAreNoDifference()
+    {
+        var working = Assert.IsType<Outcome.Fine>(Read("open", "open").Judge(Check, "W01")).Working!;
+        Assert.Contains(("at 20 C without leads", "open"), working.Inputs);
+        Assert.Contains(("tolerance", "none"), working.Inputs);
+    }
+
+    // 0.0425 ohm of each reading of 1 ohm.
+    [Fact]
+    public void WhatWasReadAndItsToleranceAreTold()
+    {
+        var working = Assert.IsType<Outcome.Fine>(Read("1", "1").Judge(Check, "W01")).Working!;
+        Assert.Contains(("at 20 C without leads", "1 ohm"), working.Inputs);
+        Assert.Contains(("tolerance", "0.085 ohm"), working.Inputs);
+    }
+
+    [Theory]
+    [InlineData(null, null, null)]
+    [InlineData("0.2", null, "cable taken as 20 C, leads 0.2 ohm")]
+    [InlineData(null, "35", "cable at 35 C, leads taken off")]
+    [InlineData("0.2", "35", "cable at 35 C, leads 0.2 ohm")]
+    public void WhatItIsReckonedWithIsSaidWhereSomethingWasSaid(string? leads, string? celsius, string? said)
+    {
+        var job = Jobs.Walked();
+        if (leads is not null)
+            job.SayOf("Test house", HouseFacts.MeterLeads, leads);
+        if (celsius is not null)
+            job.SayOf("Test house", HouseFacts.CableAtTest, celsius);
+        var message = job.Say("W01", RunFacts.FirstLoop, "1").Say("W01", RunFacts.SecondLoop, "3").Fault(Check, "W01").Message;
+        Assert.Equal(said is not null, message.Contains("cable ", StringComparison.Ordinal) && message.Contains("leads ", StringComparison.Ordinal));
+        Assert.Contains(said ?? "", message, StringComparison.Ordinal);
+    }
+
     private static TestJob Read(string first, string second) => Jobs.Walked().Say("W01", RunFacts.FirstLoop, first).Say("W01", RunFacts.SecondLoop, second);
 }

@@ -35,6 +35,11 @@ public class VoltsShortAtUnitTests
         Assert.Contains(("margin", "-0.001 V, -0.03 m"), found.Working!.Inputs);
     }
 
+    // 0.19 V short needs no third decimal.
+    [Fact]
+    public void FiguresThatLieApartAreRounded() => Assert.StartsWith("10.55 V arrive while it runs and 10.19 V while it starts; it needs 10.38 V.",
+        Metric("10.38").Fault(Check, "W01").Message, StringComparison.Ordinal);
+
     [Fact]
     public void TheKitsTableIsShownBesideTheVoltage() =>
         Assert.EndsWith("The kit's table ends at 200 ft, voltage drop at 210.8 ft: the table governs.", Jobs.Roughed().Legs("W01", ("150", CablePlace.InWall))

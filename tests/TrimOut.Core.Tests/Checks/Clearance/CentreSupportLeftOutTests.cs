@@ -31,6 +31,13 @@ public class CentreSupportLeftOutTests
         .Do(j => MarkStep.NotNeeded(j.Unit("W01"), StepList.Find("centre-support-clear")!, "It looks strong enough.")).Mark("W01", "spliced")
         .Fault(Check, "W01");
 
+    // An opening of 36 in and 2 in of overlap on each side: nothing is ordered yet.
+    [Fact]
+    public void OutsideTheOverlapsCountBeforeAnythingIsOrdered() => Assert.Equal(
+        "It is 40\" wide and needs a centre support from 38\" on; nobody marked one, and the job has gone on.",
+        Jobs.Measured().Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.OverlapEachSide, "2")
+            .SayOf("Roller", CoveringKindFacts.CentreFrom, "38").Mark("W01", "spliced").Fault(Check, "W01").Message);
+
     [Fact]
     public void AnUnknownWidthOfTheSheetIsNotAPass() =>
         Wide().SayOf("Roller", CoveringKindFacts.CentreFrom, "").Lacks(Check, "W01", "centre support from of Roller in the kit");

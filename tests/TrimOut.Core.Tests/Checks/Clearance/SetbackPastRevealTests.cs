@@ -14,10 +14,15 @@ public class SetbackPastRevealTests
 
     // The generic roller: its brackets reach 2 1/2 in back, in a reveal of 5 in.
     [Fact]
-    public void ABracketThatBeginsInTheRevealIsFine() => Jobs.Measured().Say("W01", UnitFacts.Setback, "4 15/16").Fine(Check, "W01");
+    public void ABracketThatReachesTheEndOfTheRevealWithinTheMarksOfTwoReadingsIsFine() =>
+        Jobs.Measured().Say("W01", UnitFacts.Setback, "2 5/8").Fine(Check, "W01");
 
     [Fact]
-    public void AtItsEndItIsAStop()
+    public void AMarkMoreIsAStop() => Assert.Equal("Set back 2 11/16\", the brackets reach 5 3/16\" back in a reveal that is 5\" deep.",
+        Jobs.Measured().Say("W01", UnitFacts.Setback, "2 11/16").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void WhereNothingOfItIsInTheRevealItIsAStop()
     {
         var found = Jobs.Measured().Say("W01", UnitFacts.Setback, "5").Fault(Check, "W01");
         Assert.Equal("Set back 5\", the brackets reach 7 1/2\" back in a reveal that is 5\" deep.", found.Message);

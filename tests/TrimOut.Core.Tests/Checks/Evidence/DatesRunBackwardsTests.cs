@@ -43,10 +43,15 @@ public class DatesRunBackwardsTests
         HouseFacts.AcceptedOn, Today).MissingOf(Check, "Test house"));
 
     [Fact]
-    public void AnOpeningThatWasMeasuredBeforeItsPaintIsNamed()
+    public void WhatAnotherCheckSaysOfMeasuresAndVoltsIsNotSaidTwice()
     {
-        Assert.DoesNotContain(Check.Run(Say(Jobs.Measured(), HouseFacts.PaintedOn, Today).House), r => r.Outcome is Outcome.Found);
-        Assert.Equal("W01 was measured on 2026-03-02, and painted is 2026-03-03.", Found(Say(Jobs.Measured(), HouseFacts.PaintedOn, "2026-03-03")));
+        var measured = Say(Jobs.Measured(), HouseFacts.PaintedOn, "2026-03-03");
+        Assert.Equal("measured-before-paint", Assert.Single(Of(measured, "measured-before-paint", Check.Info.Id)));
+        var live = Jobs.Roughed().WithPanel().Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.OpenVolts, "12.1")
+            .SayOf("P1", PanelFacts.ConnectedOn, "2026-03-03");
+        Assert.Equal("live-before-connected", Assert.Single(Of(live, "live-before-connected", Check.Info.Id)));
+
+        static IEnumerable<string> Of(TestJob job, params string[] ids) => job.Report.Findings.Select(f => f.Check.Id).Where(ids.Contains);
     }
 
     [Fact]
@@ -65,16 +70,6 @@ public class DatesRunBackwardsTests
 
     [Fact]
     public void ASheetWithoutMeasuresIsNotAPass() => Jobs.Walked().Say("W01", UnitFacts.OrderedOn, Today).Lacks(Check, "W01", "width, top");
-
-    [Fact]
-    public void VoltsBeforeTheMainsConnectionAreACaution()
-    {
-        var job = Jobs.Roughed().WithPanel().Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.OpenVolts, "12.1");
-        Assert.Equal("connected on", job.MissingOf(Check, "P1"));
-        Assert.IsType<Outcome.Fine>(job.SayOf("P1", PanelFacts.ConnectedOn, Today).Of(Check, "P1"));
-        Assert.Equal("Connected on is 2026-03-03, and volts were read at W01 on 2026-03-02.",
-            job.SayOf("P1", PanelFacts.ConnectedOn, "2026-03-03").FaultOf(Check, "P1").Message);
-    }
 
     private static string Found(TestJob job) =>
         Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>().Single().Message.In(job.House);

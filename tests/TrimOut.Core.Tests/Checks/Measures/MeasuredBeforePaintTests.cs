@@ -17,7 +17,7 @@ public class MeasuredBeforePaintTests
     public void OnTheDayOfThePaintItIsFine() => Jobs.Measured().SayOf("Test house", HouseFacts.PaintedOn, "2026-03-02").Fine(Check, "W01");
 
     [Fact]
-    public void ADayBeforeThePaintIsACaution() => Assert.Equal("Its width was written down on 2026-03-02; the painter is done on 2026-03-03.",
+    public void ADayBeforeThePaintIsACaution() => Assert.Equal("It was measured on 2026-03-02; the painter is done on 2026-03-03.",
         Jobs.Measured().SayOf("Test house", HouseFacts.PaintedOn, "2026-03-03").Fault(Check, "W01").Message);
 
     [Fact]

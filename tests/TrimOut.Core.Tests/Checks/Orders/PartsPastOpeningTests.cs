@@ -22,6 +22,17 @@ public class PartsPastOpeningTests
     public void ALittleMoreIsAStop() =>
         Assert.Equal("The parts make 36 1/64\" together; the opening is 36\" at its narrowest.", Parts("18", "18 1/64").FaultOf(Check, "W01").Message);
 
+    // Plane geometry: diagonals of 70 5/16 and 69 11/16 in over 36 in are a lean of about 5/8 in, which two straight units together must not pass.
+    [Fact]
+    public void InAnOpeningThatLeansWhatHangsPlumbIsWhatTheyShare()
+    {
+        var job = Parts("17 7/8", "17 7/8");
+        job.Of(Check, "W01");
+        job.Say("W01", WindowFacts.DiagonalDown, "70 5/16").Say("W01", WindowFacts.DiagonalUp, "69 11/16");
+        Assert.Matches("^The parts make 35 3/4\" together; 35 [0-9/]+\" hang plumb in the opening.$", job.FaultOf(Check, "W01").Message);
+        Assert.IsType<Outcome.Fine>(job.Say("W01A", UnitFacts.PartWidth, "17 1/4").Of(Check, "W01"));
+    }
+
     [Fact]
     public void AUnitOfUnknownPartIsNotAPass() =>
         Assert.Equal("part of the opening of W01B", Parts("18", "18").Forget("W01B", UnitFacts.PartWidth).MissingOf(Check, "W01"));

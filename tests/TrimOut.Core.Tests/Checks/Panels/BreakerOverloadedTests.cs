@@ -42,6 +42,20 @@ public class BreakerOverloadedTests
     public void APanelWithoutAnInputCurrentIsNotAPass() => Assert.Equal("input current of 10-output panel in the kit",
         OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").SayOf("10-output panel", PanelTypeFacts.InputCurrent, "").MissingOf(Check, "P1"));
 
+    [Fact]
+    public void ThePanelThatSaysNoBoardIsTheOneToBeFilledIn()
+    {
+        var job = OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").WithPanel("P2").SayOf("P2", PanelFacts.Breaker, "14")
+            .SayOf("P2", PanelFacts.BreakerRating, "15").SayOf("P2", PanelFacts.ElseOnBreaker, "0");
+        var second = FieldRef.To(job.House.Panels[1].Item, PanelFacts.Board);
+        Assert.Equal(second, Assert.IsType<Outcome.NotChecked>(job.Of(Check, "P1")).FillIn);
+        Assert.Equal(second, Assert.IsType<Outcome.NotChecked>(job.Of(Check, "P2")).FillIn);
+    }
+
+    [Fact]
+    public void APanelOnABreakerOfAnotherNumberNeedSayNoBoard() => Assert.IsType<Outcome.Fine>(
+        OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").WithPanel("P2").SayOf("P2", PanelFacts.Breaker, "15").Of(Check, "P1"));
+
     private static TestJob OnBreaker() => new TestJob().WithPanel().SayOf("10-output panel", PanelTypeFacts.InputCurrent, "2")
         .SayOf("P1", PanelFacts.Board, "A").SayOf("P1", PanelFacts.Breaker, "14").SayOf("P1", PanelFacts.BreakerRating, "15");
 

@@ -27,5 +27,14 @@ public class LiveBeforeConnectedTests
     [Fact]
     public void APanelOnWhichNothingWasReadSaysNothing() => Assert.Empty(Check.Run(Jobs.Walked().WithPanel().House));
 
+    [Fact]
+    public void TheFirstOfSeveralReadingsCounts()
+    {
+        var job = Live();
+        job.Clock.Advance(TimeSpan.FromDays(3));
+        job.Say("W01", RunFacts.LoadedVolts, "11.5").SayOf("P1", PanelFacts.ConnectedOn, "2026-03-03");
+        Assert.Equal("Volts were read on P1 on 2026-03-02, and it was connected on 2026-03-03.", job.FaultOf(Check, "P1").Message);
+    }
+
     private static TestJob Live() => Jobs.Walked().WithPanel().Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.OpenVolts, "12");
 }

@@ -30,6 +30,13 @@ public class MainsUnsignedTests
     public void ADeadPanelWithoutANameIsNotAPassYet() =>
         Assert.Equal("connected by", Jobs.Walked().WithPanel().MissingOf(Check, "P1"));
 
+    [Fact]
+    public void LoadedVoltsAloneMakeAPanelLive() => Assert.Equal("Volts were read on P1 and no name stands beside its mains connection.",
+        Live().Say("W01", RunFacts.LoadedVolts, "11").Forget("W01", RunFacts.OpenVolts).FaultOf(Check, "P1").Message);
+
+    [Fact]
+    public void APanelWithARunThatNobodyReadIsNotLive() => Assert.Equal("connected by", Live().Forget("W01", RunFacts.OpenVolts).MissingOf(Check, "P1"));
+
     private static TestJob Live() =>
         Jobs.Walked().WithPanel().Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.Output, "1").Say("W01", RunFacts.OpenVolts, "12.1");
 }

@@ -39,10 +39,11 @@ public class MotorOffSupplyTests
     }
 
     [Fact]
-    public void WhereTheKitHasNoOtherPanelALandedMotorIsAStopOfItsRunAndTheUnitIsToldOfItsKind()
+    public void WhereTheKitHasNoOtherPanelItIsToldOnceOfTheKindAndOfARunThatIsLanded()
     {
         var job = Supply("24").WithPanel();
-        Assert.Contains(job.Report.About(job.Unit("W01")), f => f.Check.Id == Check.Info.Id && f.Open);
+        Assert.Equal("Roller", Assert.Single(Check.Run(job.House), r => r.Outcome is Outcome.Found).Subject.Get(CoveringKindFacts.Name));
+        Assert.DoesNotContain(job.Report.About(job.Unit("W01")), f => f.Check.Id == Check.Info.Id);
         job.Say("W01", RunFacts.Panel, "P1");
         Assert.Equal("Roller is made for 12 V; P1 gives 24 V.", job.Fault(Check, "W01").Message);
     }
@@ -60,6 +61,25 @@ public class MotorOffSupplyTests
 
     [Fact]
     public void ASupplyThatIsNotKnownIsNotAPass() => Assert.Equal("supply of 10-output panel in the kit", Supply("").MissingOf(Check, "Roller"));
+
+    // A tenth of 20 V is 2 V, just.
+    [Fact]
+    public void JustATenthIsFine() =>
+        Assert.IsType<Outcome.Fine>(Supply("20").SayOf("Roller", CoveringKindFacts.MotorVolts, "18").Of(Check, "Roller"));
+
+    [Fact]
+    public void AnyPanelOfTheHouseThatGivesItsVoltsWillDo() => TwoPanels().Fine(Check, "W01");
+
+    [Fact]
+    public void OneUnitOfAKindOnAPanelIsEnoughForTheKindToBeJudged()
+    {
+        var job = Supply("24").Window("W02").Say("W02", UnitFacts.Power, "battery");
+        Assert.IsType<Outcome.Found>(job.Of(Check, "Roller"));
+    }
+
+    // What the kind is told is not told of each of its runs as well.
+    [Fact]
+    public void ARunThatIsNotLandedIsNotToldWhatItsKindIsTold() => Supply("24").WithPanel().Silent(Check, "W01");
 
     private static TestJob Supply(string volts) => Jobs.Walked().SayOf("10-output panel", PanelTypeFacts.Supply, volts);
 

@@ -29,5 +29,11 @@ public class OpenVoltsOffSupplyTests
     [Fact]
     public void ARunThatNobodyReadIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "open-circuit volts");
 
+    [Theory]
+    [InlineData("0.99", "No power comes")]
+    [InlineData("1", "another supply")]
+    public void UnderAVoltNoPowerComes(string volts, string verdict) =>
+        Assert.Contains(verdict, Read(volts).Fault(Check, "W01").Message, StringComparison.Ordinal);
+
     private static TestJob Read(string volts) => Jobs.Walked().Say("W01", RunFacts.OpenVolts, volts);
 }

@@ -1,5 +1,6 @@
 using TrimOut.Core.Checks.Panels;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Panels;
@@ -32,6 +33,17 @@ public class OutputOverloadedTests
 
     [Fact]
     public void ARunThatIsOnNoPanelIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "panel");
+
+    [Fact]
+    public void TheStrongestPanelOfTheHouseIsTakenBeforeItIsLanded()
+    {
+        var job = Jobs.Walked().WithPanel().Add(ItemKind.PanelType, "Weak box").SayOf("Weak box", PanelTypeFacts.OutputCurrent, "0.5").WithPanel("P2")
+            .SayOf("P1", PanelFacts.Type, "10-output panel").SayOf("P2", PanelFacts.Type, "Weak box");
+        job.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1");
+        job.Lacks(Check, "W01", "panel");
+        job.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "0.9").Fault(Check, "W01");
+        job.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "").Lacks(Check, "W01", "panel");
+    }
 
     private static TestJob Output(string gives) =>
         Jobs.Walked().WithPanel().SayOf("10-output panel", PanelTypeFacts.OutputCurrent, gives).Say("W01", RunFacts.Panel, "P1");

@@ -62,6 +62,10 @@ public class OutputOverloadedTogetherTests
     public void AnOutputOfUnknownStrengthIsNotAPass() =>
         Assert.Equal("current per output of 10-output panel in the kit", Shared("").MissingOf(Check, "W01"));
 
+    [Fact]
+    public void WhereBothLimitsAreOneTheSheetIsNamed() => Assert.EndsWith("an output gives 5 A.",
+        Shared("5").SayOf("Roller", CoveringKindFacts.StartingCurrent, "2.501").FaultOf(Check, "W01").Message, StringComparison.Ordinal);
+
     private static TestJob Shared(string gives)
     {
         var job = new TestJob().WithPanel().SayOf("10-output panel", PanelTypeFacts.OutputCurrent, gives);

@@ -34,4 +34,13 @@ public class PolaritySwappedTests
 
     [Fact]
     public void APolarityThatNobodyReadIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "polarity");
+
+    [Fact]
+    public void WhatWasReadIsTold()
+    {
+        var job = Jobs.Walked().Say("W01", RunFacts.Polarity, "right").Say("W01", RunFacts.OpenVolts, "12.1");
+        var read = Assert.IsType<Outcome.Fine>(job.Judge(Check, "W01")).Working!.Inputs;
+        Assert.Contains(("open-circuit volts", "12.1 V"), read);
+        Assert.Contains(("loaded volts", "not read"), read);
+    }
 }

@@ -41,5 +41,23 @@ public class UnitsPastOutputsTests
     public void APanelOfUnknownTypeIsNotAPass() =>
         Assert.Equal("type", Units(2).WithPanel().SayOf("P1", PanelFacts.Type, "").MissingOf(Check, "Test house"));
 
+    [Fact]
+    public void WhatIsPastAllPanelsIsSaidWithHowMuchIsMissing()
+    {
+        var found = Units(22).WithPanel().WithPanel("P2").FaultOf(Check, "Test house");
+        Assert.Equal("22 units need an output; 2 panels have 20.", found.Message);
+        Assert.StartsWith("Add a panel for 2 more", found.Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AnOutputThatFeedsTwoHasTwoPlaces() =>
+        Assert.IsType<Outcome.Fine>(Units(20).WithPanel().SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, "2").Of(Check, "Test house"));
+
+    [Fact]
+    public void OneUnitIsOneUnit() => Assert.Equal("a panel; 1 unit needs an output", Units(1).MissingOf(Check, "Test house"));
+
+    [Fact]
+    public void AHouseWithoutUnitsSaysNothing() => Assert.Empty(Check.Run(new TestJob().WithPanel().House));
+
     private static TestJob Units(int count) => Enumerable.Range(1, count).Aggregate(new TestJob(), (job, n) => job.Window($"W{n:00}"));
 }

@@ -1,4 +1,5 @@
 using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Testing;
 
@@ -34,6 +35,18 @@ public class TailShortOfMotorTests
     [Fact]
     public void AKindOrderedEitherWayHasItsMotorAtTheLeadSide() =>
         Jobs.Roughed().SayOf("Roller", CoveringKindFacts.MotorEnd, "either").Say("W01", UnitFacts.LeadSide, "right").Fault(Check, "W01");
+
+    // Two parts of 18 in, the second one's motor 18 in from the left jamb, its cable out of that jamb: 18 - 1 along, 1 up, 6 behind.
+    [Fact]
+    public void OfASecondUnitTheWayIsReckonedFromTheOpening()
+    {
+        var job = Jobs.Roughed();
+        job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id)).Say("W01B", UnitFacts.Kind, "Roller").Say("W01B", UnitFacts.LeadSide, "left")
+            .Say("W01B", UnitFacts.EntrySide, "left").Say("W01B", UnitFacts.EntryFromJamb, "1").Say("W01B", UnitFacts.EntryBelowHead, "1")
+            .Say("W01B", RunFacts.TailAtWindow, "24").Fine(Check, "W01B");
+        Assert.Equal("The tail is 23 15/16\"; the way to the motor on the left is 24\".",
+            job.Say("W01B", RunFacts.TailAtWindow, "23 15/16").Fault(Check, "W01B").Message);
+    }
 
     [Fact]
     public void AnUnknownMotorEndIsNotAPass() =>

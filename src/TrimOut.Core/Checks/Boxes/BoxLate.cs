@@ -1,0 +1,47 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
+
+namespace TrimOut.Core.Checks.Boxes;
+
+/// <summary>A unit's box comes before the visit on which it is hung, or else before the handover; one that did not come is ordered again.</summary>
+/// <remarks>
+/// <para>Why: a crew on site without the boxes costs a day, and a box that nobody misses until handover costs weeks.</para>
+/// <para>To clear: chase the supplier, put the new day that was agreed, move the visit, or say on which day it was reordered. Whether a box is overdue
+/// today stands on the receiving list and on the screen of people and dates, which know what day it is.</para>
+/// </remarks>
+public sealed class BoxLate : UnitCheck
+{
+    private static readonly Message DidNotCome = new("Its box did not arrive, and nobody reordered it.");
+    private static readonly Message AfterVisit = new("Its box is expected on {0}; {1} is on {2}.");
+    private static readonly Message AfterHandover = new("Its box is expected on {0}; handover is on {1}.");
+    private static readonly Message ChaseIt = new("Call the supplier; reorder it and note the day, and note when it is expected now.");
+    private static readonly Message MoveOne = new("Call the supplier for an earlier day, or move the visit; a part of the house can be hung first.");
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("box-late", "Box not here in time", Severity.Caution, Phase.Receive,
+        new Source(Source.CommonPractice, "expected on <= first planned visit to hang, or handover where there is none"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Unit subject)
+    {
+        if (subject.BoxIsHere)
+            return new Outcome.Fine();
+        if (subject.BoxDidNotCome)
+            return new Outcome.Found(DidNotCome.With(), ChaseIt, FieldRef.To(subject.Item, UnitFacts.ReorderedOn));
+        if (subject.BoxExpectedOn is not { } expected)
+            return new Outcome.DoesNotApply();
+        var here = FieldRef.To(subject.Item, UnitFacts.ExpectedOn);
+        if (subject.House.Visits.FirstOrDefault(v => v is { Phase: Phase.Hang, State: VisitState.Planned, On: not null }) is { On: { } hung } visit)
+        {
+            return expected <= hung ? new Outcome.Fine()
+                : new Outcome.Found(AfterVisit.With(Day(expected), Arg.Name(visit), Day(hung)), MoveOne, here);
+        }
+        return subject.House.Job.Get(HouseFacts.HandoverOn) is not { } handover ? NotChecked.Of(new JobItself(subject.House), HouseFacts.HandoverOn)
+            : expected <= handover ? new Outcome.Fine()
+            : new Outcome.Found(AfterHandover.With(Day(expected), Day(handover)), MoveOne, here);
+    }
+
+    private static Arg Day(DateOnly day) => Arg.Value(UnitFacts.ExpectedOn, day);
+}

@@ -1,0 +1,70 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Decisions;
+
+/// <summary>One line that adds a contact, and one that adds a visit.</summary>
+public static class QuickPeople
+{
+    /// <summary>Stands before who is expected.</summary>
+    public const char BeforeWho = '@';
+
+    /// <summary>A contact: the name, then in any order the part in the job and the number, with commas between: <c>Ash Example, crew, 555 0101</c>.</summary>
+    public static Result<Draft> Contact(House house, string line)
+    {
+        var words = line.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        if (words.Length == 0)
+            return new Refusal("Type a name.");
+        var draft = AddItems.Named(house, ItemKind.Contact, words[0]);
+        foreach (var word in words.Skip(1))
+            draft = draft.Then(d => With(house, d, word));
+        return draft;
+    }
+
+    /// <summary>
+    /// A visit: its day where one is agreed, what is done, and behind @ who is expected: <c>2026-05-04 Hang upstairs @Ash, Bo</c>. Where what is done begins
+    /// with the name of a phase, it belongs to that.
+    /// </summary>
+    public static Result<Draft> Visit(House house, string line)
+    {
+        var at = line.IndexOf(BeforeWho, StringComparison.Ordinal);
+        var (text, who) = at < 0 ? (line.Trim(), "") : (line[..at].Trim(), line[(at + 1)..]);
+        var first = text.Split(' ', 2, StringSplitOptions.TrimEntries);
+        var day = VisitFacts.On.ReadTyped(first[0], house);
+        if (!day.Ok && first[0].Length > 0 && char.IsAsciiDigit(first[0][0]))
+            return new Refusal(day.Reason!);
+        var what = !day.Ok ? text : first.Length > 1 ? first[1] : "";
+        if (what.Length == 0)
+            return new Refusal("Say what is done on that day, such as Hang upstairs.");
+        var draft = AddItems.Visit(house, what).Then<Draft>(d => day.Ok ? d.PutStored(Id(d), VisitFacts.On.Name, day.Value) : d);
+        if (VisitFacts.Phase.Options(house).FirstOrDefault(o => what.StartsWith(o.Shown, StringComparison.OrdinalIgnoreCase)) is { } phase)
+            draft = draft.Then<Draft>(d => d.PutStored(Id(d), VisitFacts.Phase.Name, phase.Stored));
+        foreach (var name in who.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+            draft = draft.Then(d => Expecting(house, d, name));
+        return draft;
+    }
+
+    private static Result<Draft> With(House house, Draft draft, string word)
+    {
+        if (ContactFacts.Part.ReadTyped(word, house) is { Ok: true } part)
+            return draft.PutStored(Id(draft), ContactFacts.Part.Name, part.Value);
+        return ContactFacts.Telephone.ReadTyped(word, house) is { Ok: true } number
+            ? draft.PutStored(Id(draft), ContactFacts.Telephone.Name, number.Value)
+            : new Refusal($"\"{word}\" is no telephone number and none of: {ContactFacts.Part.Hint}.");
+    }
+
+    private static Result<Draft> Expecting(House house, Draft draft, string name)
+    {
+        var fit = house.Contacts.Where(c => SameName.Comparer.Equals(c.Name, name)).ToList();
+        if (fit.Count == 0)
+            fit = [.. house.Contacts.Where(c => c.Name.StartsWith(name, StringComparison.OrdinalIgnoreCase))];
+        return fit is [var one] ? draft.Put(Id(draft), VisitFacts.Expects, YesNo.Yes, one.Id)
+            : fit.Count > 1 ? new Refusal($"\"{name}\" fits more than one: {string.Join(", ", fit.Select(c => c.Name))}.")
+            : new Refusal($"There is no contact {name}. " + (house.Contacts.Any()
+                ? $"There are: {string.Join(", ", house.Contacts.Select(c => c.Name).Take(8))}."
+                : "Add who is expected first, with the telephone number."));
+    }
+
+    private static string Id(Draft draft) => draft.Edits.OfType<Edit.Add>().Single().Item;
+}

@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Checks;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Decisions;
+
+/// <summary>What speaks against marking a step now: steps that come first, and open stops.</summary>
+public static class StepGuard
+{
+    private const int MostNames = 6;
+
+    /// <summary>A skipped step is mended by marking it, so that stop never speaks against it.</summary>
+    private const string Skipped = "step-passed-over";
+
+    /// <summary>What speaks against it, each in a sentence; empty where nothing does.</summary>
+    /// <param name="subject">The unit, the panel or the house.</param>
+    /// <param name="step">The step that is to be marked.</param>
+    /// <param name="report">What the checks say of the house.</param>
+    /// <param name="steps">The list of steps that the work is done by.</param>
+    public static ImmutableArray<string> Against(Subject subject, Step step, CheckReport report, StepList steps)
+    {
+        var presupposed = StepOrder.Of(step);
+        var open = presupposed.Before.Select(id => steps.Steps.FirstOrDefault(s => s.Id == id)).OfType<Step>()
+            .Select(before => (before, Of: Doing(before, subject).Where(s => Lacks(s, before, steps)).Select(s => s.Name).ToList()))
+            .Where(b => b.Of.Count > 0)
+            .Select(b => $"\"{b.before.Label}\" ({b.before.Phase.Full()}) is not done yet{(b.before.Subject == subject.Item.Kind ? "" : $": {Names(b.Of)}")}.");
+        var stops = Stops(subject, report).Where(f => presupposed.NoStopOf.Contains(f.Check.Phase) || IsOfItsEvidence(f, subject, step)).ToList();
+        return [.. open, .. subject is JobItself && stops.Count > MostNames
+            ? [NumberText.Counted(stops.Count, "stop is open.", "stops are open.")]
+            : stops.Select(f => $"STOP{(f.Subject.Id == subject.Id ? "" : $" {report.House.NameOf(f.Subject)}:")} {f.Found.Message.In(report.House)}")];
+    }
+
+    /// <summary>Who does a step that another one presupposes.</summary>
+    private static IEnumerable<Subject> Doing(Step before, Subject subject) => before.Subject switch
+    {
+        _ when before.Subject == subject.Item.Kind => [subject],
+        ItemKind.House => [new JobItself(subject.House)],
+        ItemKind.Panel when subject is Unit { Run.Panel: { } panel } => [panel],
+        ItemKind.Unit when subject is JobItself => subject.House.Units,
+        _ => [],
+    };
+
+    private static bool Lacks(Subject subject, Step before, StepList steps) =>
+        subject.MarkOf(before) is null && steps.Open(before.Phase, subject).Contains(before) && steps.IsAsked(before, subject);
+
+    private static IEnumerable<Finding> Stops(Subject subject, CheckReport report)
+    {
+        var about = subject switch
+        {
+            Unit unit => report.About(unit).Concat(Around(unit).SelectMany(report.About)),
+            JobItself => report.Findings,
+            _ => report.About(subject.Item),
+        };
+        return about.Where(f => f is { Open: true, Check.Severity: Severity.Stop } && f.Check.Id != Skipped).Distinct();
+    }
+
+    /// <summary>What a unit is powered and moved by.</summary>
+    private static IEnumerable<Item> Around(Unit unit) =>
+        new[] { unit.Run?.Panel?.Item, unit.Hub?.Item }.OfType<Item>().Concat(unit.Remotes.Select(r => r.Item));
+
+    private static bool IsOfItsEvidence(Finding finding, Subject subject, Step step) => step.Evidence.Any(fact =>
+        Progress.Holder(subject, fact) is { } holder && finding.Found.Mends == FieldRef.To(holder, fact));
+
+    private static string Names(List<string> names) => names.Count <= MostNames ? string.Join(", ", names)
+        : $"{string.Join(", ", names.Take(MostNames))} and {NumberText.Plain(names.Count - MostNames)} more";
+}

@@ -1,0 +1,80 @@
+using TrimOut.Core;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Screens.Sheets;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.People;
+
+/// <summary>Keys of people and dates.</summary>
+internal static class PeopleKeys
+{
+    public static readonly IReadOnlyList<IKeyAction> All =
+    [
+        new KeyAction<PeopleScreen>("enter", "Open", "All details of the contact or visit, or the day on which the box is expected.", Open)
+            { Disabled = NoRow },
+        new KeyAction<PeopleScreen>("n", "New contact", "Adds somebody by one line: name, part in the job, number.",
+            (s, context) => Transition.Type(s, New("New contact", "name, then part and number, such as Ash Example, crew, 555 0101", QuickPeople.Contact))),
+        new KeyAction<PeopleScreen>("N", "New visit", "Adds a visit by one line: day, what is done, and who is expected after @.",
+            (s, context) => Transition.Type(s, New("New visit", $"day, what is done, who after @, such as {Example(context)}", QuickPeople.Visit))),
+        new KeyAction<PeopleScreen>("space", "Done", "Says that the visit took place, or not after all; that the box is here.",
+            (s, context) => Transition.Save(s, s.Current(context) switch
+            {
+                { Visit: { } visit } => Deliver.Done(visit),
+                { Box.Unit: { } unit } => Deliver.Came(unit),
+                _ => new Refusal("Move to a visit or a box first."),
+            })) { Disabled = NoRow },
+        new KeyAction<PeopleScreen>("-", "Not coming", "Says that the visit is called off, or that the box did not arrive when it was expected.",
+            (s, context) => Transition.Save(s, s.Current(context) switch
+            {
+                { Visit: { } visit } => Deliver.CallOff(visit),
+                { Box.Unit: { } unit } => Deliver.DidNotCome(unit),
+                _ => new Refusal("Move to a visit or a box first."),
+            })) { Disabled = NoRow },
+        new KeyAction<PeopleScreen>("X", "Remove", "Takes the contact or visit out of the house; it can be brought back by undo.", AskRemove)
+            { Disabled = (s, context) => s.Current(context) is { Box: null } ? null : "Move to a contact or a visit first.", OnBar = false },
+        .. Moves.Through<PeopleScreen>("row", (s, context, by) => s.Moved(context, by)),
+    ];
+
+    private static string? NoRow(PeopleScreen s, ScreenContext context) =>
+        s.Current(context) is null ? "Nobody is noted yet. n adds a contact, N a visit." : null;
+
+    private static string Example(ScreenContext context) => string.Create(System.Globalization.CultureInfo.InvariantCulture,
+        $"{context.Today:yyyy-MM-dd} Hang upstairs @{context.House.Contacts.FirstOrDefault()?.Name ?? "Ash"}");
+
+    private static Transition Open(PeopleScreen s, ScreenContext context)
+    {
+        var row = s.Current(context)!;
+        return Transition.Open(s, row.Box is { } box
+            ? SheetScreen.OfUnit(box.Unit).On($"{box.Unit.Id}/{(box.Reorder ? UnitFacts.ReorderedOn : UnitFacts.ExpectedOn).Name}")
+            : SheetScreen.At(new OfItem(row.Id), context.House));
+    }
+
+    private static Entry New(string label, string hint, Func<House, string, Result<Draft>> read) => new(label, "", hint,
+        (text, now) => read(now.House, text).Then<Transition>(draft => new Transition(PeopleScreen.On(null, now), new Ask.Save(draft, Newest))))
+    {
+        Echo = (text, now) => text.Trim().Length == 0 ? hint : read(now.House, text).Then<string>(d => Understood(d, now)),
+    };
+
+    /// <summary>What was understood of the line so far.</summary>
+    private static string Understood(Draft draft, ScreenContext context)
+    {
+        var house = HouseLog.Preview(context.House, draft);
+        var item = house.Items.Values.MaxBy(i => i.Place)!;
+        var facts = FactTable.Of(item.Kind).Where(f => !f.IsKeyed).Select(f => f.ShowOf(item, house)).Where(t => t.Length > 0);
+        var who = new Visit(house, item).Expected.Select(c => c.Name);
+        return string.Join(", ", item.Kind == ItemKind.Visit ? facts.Concat(who) : facts);
+    }
+
+    private static Transition Newest(IScreen screen, ScreenContext context) =>
+        new(PeopleScreen.On(context.House.Items.Values.Where(i => i.Kind is ItemKind.Contact or ItemKind.Visit).MaxBy(i => i.Place)?.Id, context));
+
+    private static Transition AskRemove(PeopleScreen s, ScreenContext context)
+    {
+        var item = (s.Current(context) switch { { Contact: { } c } => c.Item, { Visit: { } v } => v.Item, _ => null })!;
+        return new Transition(s, new Ask.Confirm($"Remove {context.House.NameOf(item)}? X removes it (undo brings it back), any other key keeps it.", "X",
+            Transition.Save(s, RemoveItems.Remove(context.House, item))));
+    }
+}

@@ -1,0 +1,37 @@
+using TrimOut.Core.Houses;
+using TrimOut.Core.Plans.Deliveries;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.People;
+
+/// <summary>A row of people and dates: a heading, a contact, a visit, or a box that is awaited.</summary>
+/// <param name="Id">Tells it from the others, also after the house changed; empty for a heading, which the cursor passes by.</param>
+/// <param name="Heading">The words of a heading.</param>
+internal sealed record PeopleRow(string Id, string Heading)
+{
+    public Contact? Contact { get; init; }
+
+    public Visit? Visit { get; init; }
+
+    public AwaitedBox? Box { get; init; }
+}
+
+/// <summary>Who has a part in the job, who comes when, and which boxes are awaited.</summary>
+internal static class PeopleRows
+{
+    public const string Contacts = "Contacts";
+    public const string Visits = "Visits";
+
+    public static IReadOnlyList<PeopleRow> Of(ScreenContext context)
+    {
+        var house = context.House;
+        var boxes = AwaitedBox.Of(house, context.Report, context.Today).ToList();
+        return
+        [
+            new("", Contacts), .. house.Contacts.Select(c => new PeopleRow(c.Id, "") { Contact = c }),
+            new("", Visits), .. house.Visits.Select(v => new PeopleRow(v.Id, "") { Visit = v }),
+            .. boxes.Count == 0 ? Array.Empty<PeopleRow>() : [new("", "Boxes not here, and to reorder")],
+            .. boxes.Select(b => new PeopleRow(b.Unit.Id, "") { Box = b }),
+        ];
+    }
+}

@@ -1,0 +1,143 @@
+using System.Globalization;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.People;
+
+/// <summary>Contacts with their numbers, visits with who is expected, and boxes that are not here.</summary>
+/// <param name="RowId">The row under the cursor.</param>
+/// <param name="At">Where that was among all rows, for when it is gone.</param>
+internal sealed record PeopleScreen(string? RowId, int At) : IScreen, IAsked
+{
+    private const int LeastCard = 30;
+
+    public string Title => "People and dates";
+
+    public IReadOnlyList<IKeyAction> Keys => PeopleKeys.All;
+
+    public static PeopleScreen On(string? id, ScreenContext context) => (PeopleScreen)new PeopleScreen(id, 0).Fit(context);
+
+    public PeopleRow? Current(ScreenContext context) => PeopleRows.Of(context).FirstOrDefault(r => r.Id.Length > 0 && r.Id == RowId);
+
+    public Unit? UnitAt(ScreenContext context) => Current(context)?.Box?.Unit;
+
+    /// <summary>So many rows on, past headings.</summary>
+    public PeopleScreen Moved(ScreenContext context, int by)
+    {
+        var rows = PeopleRows.Of(context);
+        var stands = Enumerable.Range(0, rows.Count).Where(at => rows[at].Id.Length > 0).ToList();
+        if (stands.Count == 0)
+            return new PeopleScreen(null, 0);
+        var now = Math.Max(0, stands.FindLastIndex(at => at <= At));
+        var to = stands[Paging.Move(now, by, stands.Count)];
+        return new PeopleScreen(rows[to].Id, to);
+    }
+
+    public IScreen Fit(ScreenContext context)
+    {
+        var at = PeopleRows.Of(context).ToList().FindIndex(r => r.Id.Length > 0 && r.Id == RowId);
+        return at < 0 ? Moved(context, 0) : this with { At = at };
+    }
+
+    public void Draw(Area area, ScreenContext context, Typing? typing)
+    {
+        var rows = PeopleRows.Of(context);
+        area.PutFit(1, 0, area.Width - 1, "On the papers of the crew; who is called after handover stands in the binder.", Tone.Dim);
+        if (rows.All(r => r.Id.Length == 0))
+        {
+            area.Put(2, 2, "Nobody is noted yet.", Tone.Strong);
+            area.PutWrapped(2, 4, 3, "n adds a contact by one line, N a visit:", Tone.Text);
+            area.Put(4, 6, "Ash Example, crew, 555 0101", Tone.Key);
+            area.Put(4, 7, $"{context.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)} Hang upstairs @Ash", Tone.Key);
+            return;
+        }
+        var left = Math.Min(area.Width - LeastCard - 3, 90);
+        var list = area.Part(0, 2, left, area.Height - 2);
+        foreach (var (y, at) in Paging.Rows(list, rows.Count, At))
+        {
+            var (row, current) = (rows[at], at == At && rows[at].Id.Length > 0);
+            list.PutFit(0, y, list.Width, Text(row, context), current ? Tone.Selected : ToneOf(row, context));
+        }
+        for (var y = 2; y < area.Height; y++)
+            area.Put(left, y, context.Glyphs.Down, Tone.Dim);
+        if (Current(context) is { } one)
+            DrawAbout(area.Part(left + 2, 2, area.Width - left - 2, area.Height - 2), one, context);
+    }
+
+    private static string Text(PeopleRow row, ScreenContext context) => row switch
+    {
+        { Contact: { } c } => $"  {TextWidth.Fit(c.Show(ContactFacts.Telephone), 16).PadRight(16)} {Part(c)}{c.Name}",
+        { Visit: { } v } => $"  {Day(v),-10} {When(v, context)}{v.Name}{Who(v)}",
+        { Box: { } b } => $"  {b.Unit.Tag,-6} {(b.Reorder ? "REORDER: " : "")}{b.Why.In(context.House)}",
+        { Heading: PeopleRows.Contacts } when !context.House.Contacts.Any() => $" {row.Heading}: none yet; n adds one",
+        { Heading: PeopleRows.Visits } when !context.House.Visits.Any() => $" {row.Heading}: none planned; N adds one",
+        _ => $" {row.Heading}",
+    };
+
+    private static string Part(Contact contact) => contact.Show(ContactFacts.Part) is { Length: > 0 } part ? $"{part}: " : "";
+
+    private static string Day(Visit visit) => visit.Show(VisitFacts.On) is { Length: > 0 } on ? on : "no day yet";
+
+    private static string When(Visit visit, ScreenContext context) => visit.State switch
+    {
+        VisitState.Done => "done: ",
+        VisitState.CalledOff => "called off: ",
+        _ when IsPast(visit, context) => "PAST, not marked: ",
+        _ => "",
+    };
+
+    private static bool IsPast(Visit visit, ScreenContext context) => visit is { State: VisitState.Planned, On: { } on } && on < context.Today;
+
+    private static string Who(Visit visit) => string.Join(", ", visit.Expected.Select(c => c.Name)) is { Length: > 0 } who ? $" ({who})" : "";
+
+    private static Tone ToneOf(PeopleRow row, ScreenContext context) => row switch
+    {
+        { Visit: { State: VisitState.Planned } visit } => IsPast(visit, context) ? Tone.Caution : Tone.Text,
+        { Visit: not null } => Tone.Dim,
+        { Box: { } box } => box.Reorder || box.Overdue ? Tone.Caution : Tone.Text,
+        { Contact: not null } => Tone.Text,
+        _ => Tone.Heading,
+    };
+
+    private static void DrawAbout(Area area, PeopleRow row, ScreenContext context)
+    {
+        if (row.Contact is { } contact)
+        {
+            var y = area.PutWrapped(0, 0, 3, contact.Name, Tone.Strong);
+            y = area.PutWrapped(0, y, 2, $"{ContactFacts.Part.Label}: {OrNone(contact.Show(ContactFacts.Part))}", Tone.Text);
+            y = area.PutWrapped(0, y, 2, $"{ContactFacts.Telephone.Label}: {OrNone(contact.Show(ContactFacts.Telephone))}",
+                contact.Telephone is null ? Tone.Caution : Tone.Text);
+            if (contact.AfterHandover)
+                y = area.PutWrapped(0, y, 2, "Called after handover.", Tone.Text);
+            area.PutWrapped(0, y, 5, contact.Show(ContactFacts.Note), Tone.Dim);
+        }
+        else if (row.Visit is { } visit)
+        {
+            var y = area.PutWrapped(0, 0, 3, visit.Name, Tone.Strong);
+            var state = visit.State switch { VisitState.Done => "done", VisitState.CalledOff => "called off", _ => "planned" };
+            y = area.PutWrapped(0, y, 2, $"{Day(visit)}, {state}{(visit.Phase is null ? "" : $", {visit.Show(VisitFacts.Phase)}")}",
+                IsPast(visit, context) ? Tone.Caution : Tone.Text);
+            var expected = visit.Expected.ToList();
+            if (expected.Count == 0)
+                y = area.PutWrapped(0, y, 2, "Nobody is expected yet: Enter says who.", Tone.Caution);
+            foreach (var who in expected.Take(8))
+                y = area.PutWrapped(0, y, 2, $"{who.Name} {who.Show(ContactFacts.Telephone)}".Trim(), Tone.Text);
+            area.PutWrapped(0, y, 5, visit.Show(VisitFacts.Note), Tone.Dim);
+        }
+        else if (row.Box is { } box)
+        {
+            var y = area.PutWrapped(0, 0, 2, $"Box of {box.Unit.Tag}, {box.Unit.Window.Room?.FullName ?? "no room"}", Tone.Strong);
+            y = area.PutWrapped(0, y, 4, box.Why.In(context.House), box.Reorder || box.Overdue ? Tone.Caution : Tone.Text);
+            if (box.Unit.Show(UnitFacts.Acknowledgement) is { Length: > 0 } number)
+                y = area.PutWrapped(0, y, 2, $"Maker's number: {number}", Tone.Text);
+            foreach (var supplier in context.House.Contacts.Where(c => c.Part == ContactPart.Supplier).Take(3))
+                y = area.PutWrapped(0, y, 2, $"{supplier.Name} {supplier.Show(ContactFacts.Telephone)}".Trim(), Tone.Text);
+            area.PutWrapped(0, y + 1, 4, "Space: it is here. - : it did not arrive. Enter: the day on which it is expected, and on which it was reordered.",
+                Tone.Dim);
+        }
+    }
+
+    private static string OrNone(string shown) => shown.Length == 0 ? "not noted" : shown;
+}

@@ -1,0 +1,48 @@
+using System.Globalization;
+using TrimOut.Screens.Drawings;
+using TrimOut.Screens.Frames;
+
+namespace TrimOut.Screens.Shell;
+
+/// <summary>
+/// The top line of every screen: where one is, how many stops are open, what waits, and what is saved. What has no room goes, the stops last.
+/// </summary>
+internal static class TopLine
+{
+    private const string Program = "TrimOut";
+
+    public static void Draw(ShellState shell, Area all, ScreenContext context)
+    {
+        all.Fill(0, 0, all.Width, Tone.Bar);
+        var saved = context.ReadOnlyBecause is not null ? "READING ONLY"
+            : shell.SaveFailed ? "NOT SAVED"
+            : context.LastSaved is { } at ? string.Create(CultureInfo.InvariantCulture, $"saved {at:HH:mm}")
+            : shell.Open is null ? "" : "all saved";
+        var file = context.Where.Length == 0 ? "" : $"  {Path.GetFileName(context.Where)}";
+        var stops = shell.Open is null ? 0 : context.Stops;
+        var stop = stops == 0 ? "" : $"{FindingSigns.Counted(context.Glyphs.Stop, stops)} {(stops == 1 ? "stop" : "stops")}";
+        var title = TextWidth.Fit($"{context.Glyphs.Arrow} {shell.Screen.Title}", Math.Max(0, all.Width - Wide(stop, saved) - 3));
+        var house = shell.Open is null ? "" : context.House.Name;
+        var waiting = shell.Open is null ? ["", "", ""] : WaitingLine.Shorter(context.Report);
+
+        (string Program, string House, string Waiting, string File)[] ways =
+        [
+            (Program, house, waiting[0], file), (Program, house, waiting[1], file), (Program, house, waiting[1], ""), ("", house, waiting[1], ""),
+            ("", house, waiting[2], ""), ("", "", waiting[2], ""), ("", "", "", ""),
+        ];
+        var shown = ways.FirstOrDefault(w => Wide(w.Program, w.House, title, stop, w.Waiting, saved + w.File) <= all.Width, ways[^1]);
+        // A long name gives way before what waits does.
+        if (shown.House.Length == 0 && house.Length > 0 && all.Width - Wide("", "", title, stop, waiting[2], saved) - 3 is >= 6 and var room)
+            shown = ("", TextWidth.Fit(house, room), waiting[2], "");
+        var x = 1;
+        foreach (var (part, tone) in (IEnumerable<(string, Tone)>)[(shown.Program, Tone.Bar), (shown.House, Tone.Bar), (title, Tone.Bar), (stop, Tone.Stop),
+            (shown.Waiting, Tone.Key)])
+        {
+            if (part.Length > 0)
+                x = all.Put(x, 0, part, tone) + (part == shown.House ? 1 : 2);
+        }
+        all.PutRight(0, saved + shown.File + " ", Tone.Bar);
+    }
+
+    private static int Wide(params string[] parts) => parts.Where(p => p.Length > 0).Sum(p => TextWidth.Of(p) + 2);
+}

@@ -1,0 +1,85 @@
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Decisions;
+
+public class QuickPeopleTests
+{
+    private readonly TestJob _job = new();
+
+    [Theory]
+    [InlineData("Ash Example, crew, 555 0101")]
+    [InlineData("Ash Example, 555 0101, crew")]
+    public void ALineAddsAContactWithPartAndNumberInAnyOrder(string line)
+    {
+        _job.Do(QuickPeople.Contact(_job.House, line));
+        var ash = _job.House.Contacts.Single();
+        Assert.Equal(("Ash Example", ContactPart.Crew, "555 0101"), (ash.Name, ash.Part, ash.Telephone));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("Ash, plumber")]
+    [InlineData("Ash, 55")]
+    public void ALineThatIsNotUnderstoodIsRefused(string line) => Assert.False(QuickPeople.Contact(_job.House, line).Ok);
+
+    [Theory]
+    [InlineData("+1 (555) 010-0101 x12", true)]
+    [InlineData("112", true)]
+    [InlineData("12", false)]
+    [InlineData("555 0101 Ash", false)]
+    [InlineData("0123456789012345678901", false)]
+    public void ATelephoneNumberHasDigitsAndWhatStandsBetweenThem(string typed, bool fine) =>
+        Assert.Equal(fine, ContactFacts.Telephone.ReadTyped(typed, _job.House).Ok);
+
+    [Fact]
+    public void ALineAddsAVisitWithItsDayItsPhaseAndWhoIsExpected()
+    {
+        _job.Do(QuickPeople.Contact(_job.House, "Ash Example, crew")).Do(QuickPeople.Contact(_job.House, "Bo Example, electrician"));
+        _job.Do(QuickPeople.Visit(_job.House, "2026-09-07 Hang upstairs @ash, Bo Example"));
+        var visit = _job.House.Visits.Single();
+        Assert.Equal((new DateOnly(2026, 9, 7), "Hang upstairs", Phase.Hang, VisitState.Planned), (visit.On, visit.Name, visit.Phase, visit.State));
+        Assert.Equal(["Ash Example", "Bo Example"], visit.Expected.Select(c => c.Name));
+    }
+
+    [Theory]
+    [InlineData("2026-09-07", "Say what is done")]
+    [InlineData("2026-13-07 Hang", "is no date")]
+    [InlineData("Hang @Cy", "There is no contact Cy")]
+    public void AVisitThatIsNotUnderstoodIsRefusedWithTheReason(string line, string why)
+    {
+        _job.Do(QuickPeople.Contact(_job.House, "Ash Example, crew"));
+        Assert.Contains(why, QuickPeople.Visit(_job.House, line).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void VisitsStandByTheirDayAndThoseWithoutOneLast()
+    {
+        foreach (var line in (string[])["Look again", "2026-09-09 Pair", "2026-09-07 Hang"])
+            _job.Do(QuickPeople.Visit(_job.House, line));
+        Assert.Equal(["Hang", "Pair", "Look again"], _job.House.Visits.Select(v => v.Name));
+    }
+
+    [Fact]
+    public void WhoWasRemovedIsNotExpectedAnyMoreAndIsWhenBroughtBack()
+    {
+        _job.Do(QuickPeople.Contact(_job.House, "Ash Example")).Do(j => QuickPeople.Visit(j.House, "Hang @Ash"));
+        _job.Do(j => RemoveItems.Remove(j.House, j.House.Contacts.Single().Item));
+        Assert.Empty(_job.House.Visits.Single().Expected);
+        _job.Scribe.Undo();
+        Assert.Single(_job.House.Visits.Single().Expected);
+    }
+
+    [Fact]
+    public void AVisitTookPlaceOrIsStillToCome()
+    {
+        _job.Do(QuickPeople.Visit(_job.House, "Hang"));
+        _job.Do(Deliver.Done(_job.House.Visits.Single()));
+        Assert.Equal(VisitState.Done, _job.House.Visits.Single().State);
+        _job.Do(Deliver.Done(_job.House.Visits.Single()));
+        Assert.Equal(VisitState.Planned, _job.House.Visits.Single().State);
+    }
+}

@@ -1,0 +1,96 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Phases;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests.Stories;
+
+/// <summary>A step that makes no sense before another asks; a mark says which step it is before it is made.</summary>
+public class OrderOfWorkTests
+{
+    private static TerminalUser At(TestJob job, int width = 80, int height = 24) => new(new TestDesk(new FakeTimeProvider()), job.Scribe, width, height);
+
+    private static StepMark? MarkOf(TerminalUser user, string tag, string step) => user.House.Units.Single(u => u.Tag == tag).MarkOf(StepList.Find(step)!);
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(140, 40)]
+    public void HungBeforeReceivedAsksAndNamesWhatComesFirst(int width, int height)
+    {
+        using var user = At(new TestJob().Window("W01").Mark("W01", "brackets-fixed").Mark("W01", "looked-over").Say("W01", UnitFacts.OutOfLevel, "0"),
+            width, height);
+        user.Press("2", "]", "]", "]", "]", "]", "]", "right", "space").Sees("! \"Box matched\" (Receive) is not done yet.")
+            .Sees("W01, Clicked in: why all the same:");
+        Assert.Null(MarkOf(user, "W01", "clicked-in"));
+        user.Type("").Sees("Say why, or leave with Esc").Type("box was opened by the builder").Sees("Saved: W01: Clicked in, although");
+        Assert.Equal("box was opened by the builder", MarkOf(user, "W01", "clicked-in")!.Although);
+        user.Press("up").Sees("(although: box was").Press("8").Sees("Clicked in, although");
+    }
+
+    [Fact]
+    public void EscMarksNothing()
+    {
+        using var user = At(new TestJob().Window("W01"));
+        user.Press("2", "]", "]", "x").Sees("\"Cable pulled, tails left\" (Rough-in)").Press("esc");
+        Assert.Null(MarkOf(user, "W01", "cable-found"));
+    }
+
+    [Fact]
+    public void AReasonIsOfferedAgainForTheNextUnit()
+    {
+        using var user = At(new TestJob().Window("W01").Window("W02"));
+        user.Press("2", "]", "]", "x").Type("pulled by the builder").Press("x").Sees("pulled by the builder").Press("enter");
+        Assert.Equal("pulled by the builder", MarkOf(user, "W02", "cable-found")!.Although);
+    }
+
+    [Fact]
+    public void PairingWithAPolarityStopOpenAsksOnce()
+    {
+        var job = new TestJob().Window("W01").Mark("W01", "volts-read").Add(Core.Houses.ItemKind.Hub, "Hub").Say("W01", UnitFacts.Hub, "Hub")
+            .Say("W01", UnitFacts.HubName, "Kitchen").Say("W01", RunFacts.Polarity, "swapped");
+        using var user = At(job);
+        user.Press("2", "]", "]", "]", "]", "]", "]", "]", "]", "space").Sees("STOP").Sees("Red and black are changed over").Type("moved by hand only");
+        Assert.Equal("moved by hand only", MarkOf(user, "W01", "hub-paired")!.Although);
+    }
+
+    [Fact]
+    public void ManyAtUnlikeStepsSayWhichStepOnHowManyBeforeTheKeyAndAskWithIt()
+    {
+        using var user = At(new TestJob().Window("W01").Window("W02").Mark("W01", "opening-seen").Window("W03").Mark("W03", "opening-seen"), 140, 40);
+        user.Press("V").Sees("3 units picked. Space marks").Sees("Opening recorded (Walk-through) on 1").Press("space")
+            .Sees("Kind, lead side and power decided (Walk-through) on 2").Press("space").Sees("Nothing was done.");
+        Assert.Null(user.Shell.Typing);
+    }
+
+    [Fact]
+    public void ManyMarksAgainstWhichSomethingSpeaksTakeOneReason()
+    {
+        using var user = At(new TestJob().Window("W01").Window("W02").Mark("W02", "cable-pulled").Window("W03"), 140, 40);
+        user.Press("right", "right", "right", "V", "space").Sees("2 units: why all the same:").Sees("W01, W03:").Type("the builder pulled them");
+        Assert.Equal("the builder pulled them", MarkOf(user, "W03", "cable-found")!.Although);
+        Assert.Equal(StepMark.Done, MarkOf(user, "W02", "cable-found"));
+        user.Press("8").Sees("all the same. Reason: the builder pulled them");
+    }
+
+    [Fact]
+    public void AMarkDoesNotRunAheadToALaterPhaseUnasked()
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.Power, "battery").Mark("W01", "opening-seen").Mark("W01", "covering-planned")
+            .Mark("W01", "measured");
+        using var user = At(job);
+        user.Press("right", "space").Sees("Every step of Walk-through is done at W01.").Press("left");
+        job = new TestJob().Window("W01").Say("W01", UnitFacts.Power, "battery").Mark("W01", "opening-seen").Mark("W01", "covering-planned");
+        using var other = At(job);
+        other.Press("space").Sees("W01: Walk-through is done. y marks \"Opening measured\" of Measure").Press("space").Sees("Nothing was done.");
+        other.Press("space", "y").Sees("Width, top");
+    }
+
+    [Fact]
+    public void SpaceMarksInThePhaseThatIsShown()
+    {
+        using var user = At(new TestJob().Window("W01").Mark("W01", "cable-pulled"));
+        user.Press("right", "right", "right", "space");
+        Assert.NotNull(MarkOf(user, "W01", "cable-found"));
+        Assert.Null(MarkOf(user, "W01", "opening-seen"));
+    }
+}

@@ -1,0 +1,209 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Screens.Cables;
+using TrimOut.Screens.JobSheet;
+using TrimOut.Screens.Panels;
+using TrimOut.Screens.Sheets;
+using TrimOut.Screens.Shell;
+using TrimOut.Screens.Walk;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests.Stories;
+
+/// <summary>Keys that were meant for something else: nothing is lost by them, and what a question says of them is so.</summary>
+public class StrayKeysTests
+{
+    private readonly TestJob _job = new TestJob().Window("W01").Window("W02");
+
+    private TerminalUser User() => new(new TestDesk(new FakeTimeProvider()), _job.Scribe);
+
+    [Fact]
+    public void AReadingTypedWithoutItsKeyComesBackWithItsPoint()
+    {
+        using var user = User();
+        user.Press("4").Sees("Cables").Press("1").Sees("1 is Job sheet. Esc goes back to Cables.");
+        user.Press(".");
+        Assert.IsType<CablesScreen>(user.Shell.Screen);
+        Assert.Equal("1.", user.Shell.Typing!.Text);
+        user.Type("1.28").Sees("1.28 ohm");
+    }
+
+    [Fact]
+    public void DigitsTypedOnASheetComeBackWithEsc()
+    {
+        using var user = User();
+        user.Press("enter");
+        var at = ((SheetScreen)user.Shell.Screen).Current!.Place;
+        user.Press("4", "5").Sees("Esc goes back to W01, Kitchen and types 45 there.").Press("esc");
+        Assert.Equal(at, ((SheetScreen)user.Shell.Screen).Current!.Place);
+        Assert.Equal("45", user.Shell.Typing!.Text);
+    }
+
+    [Fact]
+    public void OneDigitThatWasMeantAsAKeyIsLeftByAnyOtherKey()
+    {
+        using var user = User();
+        user.Press("enter", "3");
+        Assert.IsType<PanelsScreen>(user.Shell.Screen);
+        user.Press("down", "esc");
+        Assert.IsType<JobSheetScreen>(user.Shell.Screen);
+        user.Press("enter", "3", "esc");
+        Assert.IsType<SheetScreen>(user.Shell.Screen);
+        Assert.Null(user.Shell.Typing);
+    }
+
+    [Theory]
+    [InlineData("y")]
+    [InlineData("u")]
+    public void AQuestionNamesBothKeysThatSayYes(string yes)
+    {
+        using var user = User();
+        user.Press("u").Sees("? u or y undoes it, any other key leaves it.").Press(yes);
+        Assert.NotNull(user.Shell.Context.RedoNext);
+        user.Press("U").Sees("Bring back what was undone: \"").Sees("? U or y brings it back").Press("x").Sees("Nothing was done.");
+    }
+
+    [Fact]
+    public void AQuestionThatDoesNotNameYIsNotAnsweredByIt()
+    {
+        var shell = new ShellState(new TestDesk(new FakeTimeProvider()), _job.Scribe);
+        var confirm = new Ask.Confirm("Sure?", "X", new Transition(JobSheetScreen.At(shell.Context)));
+        Assert.False(confirm.IsYes("y"));
+        Assert.True(confirm.IsYes("X"));
+        Assert.True((confirm with { Question = "Sure? X does it, any other key does not." }).IsYes("y"));
+    }
+
+    [Fact]
+    public void TwoWalksFromTheUnitUnderTheCursorOnAnyScreen()
+    {
+        using var user = User();
+        user.Press("g").Type("W02").Press("enter", "2");
+        Assert.Equal(user.House.Units[1].Id, ((WalkScreen)user.Shell.Screen).SubjectId);
+        user.Press("1").Press("right", "right", "2");
+        Assert.Equal(Core.Phases.Phase.RoughIn, ((WalkScreen)user.Shell.Screen).Phase);
+    }
+
+    [Fact]
+    public void SpaceMarksTheNextStepOnTheSheetOfAUnit()
+    {
+        using var user = User();
+        user.Press("enter", "space");
+        Assert.NotNull(user.Shell.Typing);
+    }
+
+    [Fact]
+    public void NextMissingGoesOnFromTheTopAfterTheLast()
+    {
+        using var user = User();
+        user.Press("enter", "end", "e");
+        Assert.True(((SheetScreen)user.Shell.Screen).Selected < ((SheetScreen)user.Shell.Screen).Rows.Count - 1);
+        user.Sees("on from the top");
+    }
+
+    [Fact]
+    public void OneMoreUnitIsAddedFromTheJobSheet()
+    {
+        using var user = User();
+        user.Press("+").Sees("W01B");
+        Assert.Equal(2, user.House.FindTag("W01")!.Units.Length);
+    }
+
+    [Fact]
+    public void AWrittenItemLeadsToTheDetailThatItNames()
+    {
+        _job.Do(j => PunchList.Write(j.House, j.Unit("W02").Item, "rough width was read upside down", Core.Phases.Phase.WalkThrough));
+        using var user = User();
+        user.Press("6").Sees("rough width was read").Press([.. Rows(user, "rough width")]).Press("enter");
+        Assert.Equal(WindowFacts.RoughWidth, ((SheetScreen)user.Shell.Screen).Current!.Fact);
+    }
+
+    [Fact]
+    public void AWrittenItemThatNamesNoDetailLeadsToItsPhase()
+    {
+        _job.Do(j => PunchList.Write(j.House, j.Unit("W02").Item, "fascia scratched", Core.Phases.Phase.Hang));
+        using var user = User();
+        user.Press("6").Press([.. Rows(user, "fascia")]).Press("enter");
+        Assert.Equal(Core.Phases.Phase.Hang, ((SheetScreen)user.Shell.Screen).Current!.Fact!.Phase);
+    }
+
+    [Fact]
+    public void AWrittenItemAboutTheHouseOpensItself()
+    {
+        _job.Do(j => PunchList.Write(j.House, j.House.Job, "sweep the hall", Core.Phases.Phase.Handover));
+        using var user = User();
+        user.Press("6").Press([.. Rows(user, "sweep")]).Press("enter");
+        Assert.Equal(PunchFacts.What, ((SheetScreen)user.Shell.Screen).Current!.Fact);
+    }
+
+    [Fact]
+    public void SpreadOutSaysWhichMotorsGetOtherVoltsBeforeItIsDone()
+    {
+        _job.SayOf("Roller", CoveringKindFacts.MotorVolts, "12").Add(ItemKind.Panel, "P1");
+        _job.SayOf(_job.House.Panels[0].Type!.Name, PanelTypeFacts.Supply, "24");
+        using var user = User();
+        user.Press("3", "p").Sees("STOP W01:").Sees("24 V").Press("x");
+        Assert.All(user.House.Runs, r => Assert.Null(r.Output));
+    }
+
+    [Fact]
+    public void ALabelAndABoxAreOffered()
+    {
+        using var user = User();
+        user.Press("enter");
+        var rows = ((SheetScreen)user.Shell.Screen).Rows.ToList();
+        var at = rows.FindIndex(r => r.Fact == RunFacts.LabelAtWindow);
+        while (((SheetScreen)user.Shell.Screen).Selected < at)
+            user.Press("down");
+        user.Press("enter").Sees("Up brings W01").Press("up");
+        Assert.Equal("W01", user.Shell.Typing!.Text);
+        user.Press("enter").Press("4", "n");
+        Assert.Equal("A", user.Shell.Typing!.Text);
+        user.Press("enter").Press("4", "n");
+        Assert.Equal("B", user.Shell.Typing!.Text);
+    }
+
+    [Fact]
+    public void AHouseInMillimetresHasExamplesInMillimetres()
+    {
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(Core.Units.DisplayUnits.Millimetres).Scribe);
+        user.Sees("W01 roller left 900x1500 SW").DoesNotSee("36x60").Press("n").Type("W01 roller left 900x1500 @Kitchen").Press("esc", "enter");
+        var at = ((SheetScreen)user.Shell.Screen).Rows.ToList().FindIndex(r => r.Fact == WindowFacts.RoughWidth);
+        while (((SheetScreen)user.Shell.Screen).Selected < at)
+            user.Press("down");
+        user.Press("enter").Sees("1156").DoesNotSee("45 1/2,");
+    }
+
+    [Fact]
+    public void ChoicesAreShownInFullAtEightyColumns()
+    {
+        using var user = User();
+        user.Press("0");
+        while (((SheetScreen)user.Shell.Screen).Current!.Fact != HouseFacts.Dwelling)
+            user.Press("down");
+        user.Press("enter");
+        Assert.All(HouseFacts.Dwelling.Options(user.House), o => Assert.Contains(o.Shown, user.Screen.ReplaceLineEndings(" "), StringComparison.Ordinal));
+        user.DoesNotSee("…");
+    }
+
+    [Fact]
+    public void WhoeverStartsOnAMachineIsAskedOnceAndStandsBesideTheChanges()
+    {
+        var desk = new TestDesk(new FakeTimeProvider()) { Who = null };
+        using (var user = new TerminalUser(desk, _job.Scribe))
+        {
+            user.Sees("Who is working here").Type("Ash Example").Press("n").Type("W03 @Kitchen").Press("esc");
+            Assert.Equal("Ash Example", _job.Scribe.Log.Changes[^1].By);
+        }
+        using var again = new TerminalUser(desk, _job.Scribe);
+        again.DoesNotSee("Who is working here").Press("f3").Sees("Who is working here").Press("esc");
+        Assert.Equal("Ash Example", desk.Who);
+    }
+
+    private static IEnumerable<string> Rows(TerminalUser user, string text)
+    {
+        var rows = Punch.PunchRows.Of((Punch.PunchScreen)user.Shell.Screen, user.Shell.Context).ToList();
+        return Enumerable.Repeat("down", rows.FindIndex(r => r.Text.StartsWith(text, StringComparison.Ordinal)));
+    }
+}
