@@ -19,7 +19,8 @@ internal static class AtAGlance
             to.Draw(floor.Name, FloorPlan.Describe(floor), words => FloorPlan.Of(floor, words));
 
         to.Heading(3, "Units by room");
-        to.Filled(["Room", "Unit", "Kind", "Name at the hub", "Remotes", "Power"], house.Rooms.Select(r => (Name: (Inline)r.FullName, Windows: r.Windows.AsEnumerable()))
+        to.Filled(["Room", "Unit", "Kind", "Name at the hub", "Remotes", "Power"],
+            house.Rooms.Select(r => (Name: (Inline)r.FullName, Windows: r.Windows.AsEnumerable()))
             .Append((Name: Ours("(no room yet)"), Windows: house.Windows.Where(w => w.Room is null)))
             .SelectMany(r => r.Windows.Where(w => !w.LeftOut).SelectMany(w => w.Units).Select(u => Row(
                 r.Name, u.Tag, u.Entry(UnitFacts.Kind), u.EntryOrNotYet(UnitFacts.HubName), u.Remotes.Select(m => m.Name).JoinOrDash(), Power(u)))),

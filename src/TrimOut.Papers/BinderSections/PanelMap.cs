@@ -7,7 +7,9 @@ using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
 
-/// <summary>Every panel with each of its outputs in order. Where it hangs and its breaker stand on the first page, who connected it at the signatures.</summary>
+/// <summary>
+/// Every panel with each of its outputs in order. Where it hangs and its breaker stand on the first page, who connected it at the signatures.
+/// </summary>
 internal static class PanelMap
 {
     public static Section Section { get; } = new("panels", "Panel map", Write) { Part = "Part two: for the trade" };

@@ -14,8 +14,9 @@ internal static class WhenAUnitStops
     private static void Write(MarkdownWriter to, PaperData data)
     {
         var house = data.House;
-        to.Say(Strong("Danger first.") + Ours("A smell of burning, heat, smoke, a buzzing panel or water near it: switch its breaker off if you can reach it safely, " +
-            "leave it off, keep away, and call a licensed electrician; where there is fire, the fire service."));
+        to.Say(Strong("Danger first.") + Ours("A smell of burning, heat, smoke, a buzzing panel or water near it: " +
+            "switch its breaker off if you can reach it safely, leave it off, keep away, and call a licensed electrician; " +
+            "where there is fire, the fire service."));
 
         to.Heading(3, "One covering stops");
         to.Say("Try these in this order, and stop at the first that helps. Nothing here asks you to open anything, climb or use a tool.");
@@ -24,7 +25,8 @@ internal static class WhenAUnitStops
         if (!house.Panels.IsEmpty)
         {
             to.Heading(3, "All stop, or all of one panel");
-            to.Say("Look at the breaker of their panel. If it has tripped, switch it on once. If it trips again, leave it off and call a licensed electrician.");
+            to.Say("Look at the breaker of their panel. If it has tripped, switch it on once. " +
+                "If it trips again, leave it off and call a licensed electrician.");
             to.Filled(["Panel", "Hangs", "Board", "Breaker", "Rooms", "Units"], house.Panels.Select(p => Row(
                 p.Name, p.Entry(PanelFacts.Location), p.Entry(PanelFacts.Board), Breaker(p), Rooms(p), p.Runs.Select(r => r.Name).JoinOrDash())));
         }
@@ -49,7 +51,8 @@ internal static class WhenAUnitStops
         if (house.Units.Any(u => u.Power == PowerSource.Battery))
             yield return Ours("For a unit with its own battery: charge it as the maker's sheet says.");
         if (!house.Panels.IsEmpty)
-            yield return Ours("See whether the others on its panel move. If they all stopped, the fault is likely in the supply and not in the unit: read on below.");
+            yield return Ours("See whether the others on its panel move. " +
+                "If they all stopped, the fault is likely in the supply and not in the unit: read on below.");
         yield return Ours("Call the crew. Say the unit's tag, its room, its panel and output, and what you tried.");
     }
 }

@@ -48,12 +48,15 @@ internal static class HangSheet
             Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.Shown(UnitFacts.Setback) ?? u.Kind?.Shown(CoveringKindFacts.Setback) ?? Blank,
             Ours(u.NeedsCentreSupport ? "yes" : "no"))));
-        to.Table(["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Centre support, middle", "Right bracket", "Unit ends", "Cable comes out"],
+        to.Table(
+            ["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Centre support, middle", "Right bracket", "Unit ends",
+                "Cable comes out"],
             units.Select(u => AlongOpening.Of(u) is var along ? Row(u.Tag, Shown(along.From, u), Shown(along.LeftBracket, u), Shown(along.Centre, u),
                 Shown(along.RightBracket, u), Shown(along.To, u), u.OnPanel ? Shown(u.EntryAlong, u) : Dash) : []));
         to.Table(
             ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves freely", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
-            units.Select(u => Row(u.Tag, Box, u.OnPanel ? Box : Dash, Box, Box, Blank,
+            units.Select(u => Row(u.Tag, Ticks.Of(u, "brackets-fixed"), u.OnPanel ? Ticks.Of(u, "lead-in-front") : Dash, Ticks.Of(u, "clicked-in"),
+                Ticks.Of(u, "moves-free"), u.EntryOrBlank(UnitFacts.Setback),
                 u.EntryOrBlank(UnitFacts.FreeCord), u.EntryOrBlank(UnitFacts.CordHeldBy), u.EntryOrBlank(UnitFacts.CordConfirmedBy), Blank)));
     }
 

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Net;
 using System.Text;
@@ -75,6 +76,7 @@ internal static class HtmlPage
     {
         private const int Short = 10;
         private const int ShortFigures = 24;
+        private static readonly SearchValues<char> OfFigures = SearchValues.Create("0123456789 /.,x");
 
         protected override void Write(HtmlRenderer renderer, Table table)
         {
@@ -93,7 +95,7 @@ internal static class HtmlPage
 
         /// <summary>Whether it is short, or no more than some figures with their unit.</summary>
         private static bool StaysWhole(ReadOnlySpan<char> text) =>
-            text.Length <= Short || text.Length <= ShortFigures && text[..(text.LastIndexOf(' ') + 1)].IndexOfAnyExcept("0123456789 /.,x") < 0;
+            text.Length <= Short || text.Length <= ShortFigures && text[..(text.LastIndexOf(' ') + 1)].IndexOfAnyExcept(OfFigures) < 0;
     }
 
     /// <summary>Marks the blanks to write in, so that their cells are high enough for a hand.</summary>

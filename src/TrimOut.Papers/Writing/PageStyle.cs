@@ -34,7 +34,8 @@ internal static class PageStyle
           html { font-size: 10pt; }
           main { max-width: none; padding: 0; }
           .binder h2:has(+ h2) { break-before: page; margin-top: 0; }
-          .binder h2 { margin-top: 6mm; }
+          .binder { line-height: 1.35; }
+          .binder h2 { margin-top: 5mm; }
           .binder ul:has(a[href^="#"]) { columns: 2; }
           .binder table { font-size: 8.5pt; }
           .binder table:has(tr:nth-child(8)) { break-inside: auto; }

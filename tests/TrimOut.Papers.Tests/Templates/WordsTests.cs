@@ -47,7 +47,10 @@ public class WordsTests
         foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())))
             Assert.NotEmpty(Binder.Paper.Places(data, new Words(Ask, "x-asked"), new SortedDictionary<string, string>()).ToList());
         foreach (var saves in (long[])[0, 1, 4])
-            Assert.StartsWith("# A\n\n**", Binder.Paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, new Words(Ask, "x-asked")), StringComparison.Ordinal);
+        {
+            var head = Binder.Paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, new Words(Ask, "x-asked"));
+            Assert.StartsWith("# A\n\n**", head, StringComparison.Ordinal);
+        }
         asked.UnionWith(["1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items"]);
         // What stands only where a day is to come, or a reading was taken.
         asked.UnionWith(["planned for {0}", "Second, apart", "Second, to frame"]);
