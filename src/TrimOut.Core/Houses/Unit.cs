@@ -99,15 +99,15 @@ public sealed class Unit : Subject
     public Length? MotorAlong(Side motor) => motor == Side.Left ? Place?.From : Place?.To;
 
     /// <summary>
-    /// What a tail is held against: the width of its part, and where others hang between it and the jamb at which its cable comes out, the way along the
-    /// head from that jamb to its far end; null while a width is not known.
+    /// What a tail is held against: the width of its part, and where its cable comes out beside another unit, the way along the head from there to its
+    /// far end; null while a width is not known.
     /// </summary>
-    public Length? ToFarEnd => IsBehindOthers
-        ? EntrySide == Side.Left ? Place?.To : Window.KnownWidth - Place?.From
+    public Length? ToFarEnd => IsBehindOthers && (EntryAlong, Place) is ({ } entry, { } place)
+        ? Length.Max(place.To - entry, entry - place.From)
         : PartWidth;
 
-    /// <summary>Whether others hang between it and the jamb at which its cable comes out.</summary>
-    public bool IsBehindOthers => EntrySide is { } side && Window.Units is { Length: > 1 } several && several[side == Side.Left ? 0 : ^1].Id != Id;
+    /// <summary>Whether its cable comes out beside another unit of its window, and has to go along the head behind that one.</summary>
+    public bool IsBehindOthers => Window.Units.Length > 1 && (EntryAlong, Place) is ({ } entry, { } place) && (entry < place.From || entry > place.To);
 
     /// <summary>Half of what its hole takes at the least: half the cable by its sheet; nothing while that is not known.</summary>
     public Length EntryRadius => Run?.Cable?.Diameter / 2 ?? Length.Zero;

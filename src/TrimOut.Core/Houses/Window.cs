@@ -80,6 +80,13 @@ public sealed class Window : Subject
         ? Length.Min(SmallestWidth!.Value, plumb)
         : null;
 
+    /// <summary>
+    /// What units side by side may take together: the smallest width, or what hangs plumb where that is less by more than readings of widths and diagonals
+    /// may be off together; null until the widths are measured.
+    /// </summary>
+    public Length? WidthForSeveral => SmallestWidth is not { } narrowest ? null
+        : PlumbWidth is { } plumb && narrowest - plumb > TapeMark.Sixteenth * 2 ? plumb : narrowest;
+
     /// <summary>Largest finished height; null until all three are measured.</summary>
     public Length? LargestHeight => Heights is ({ } a, { } b, { } c) ? Length.Max(a, Length.Max(b, c)) : null;
 

@@ -27,11 +27,9 @@ public sealed class MountOffMeasures : WindowCheck
             return NotChecked.Of(subject, WindowFacts.Mount);
         if (mount == Mount.Outside)
             return new Outcome.DoesNotApply();
-        foreach (var fact in (Fact<Length>[])[WindowFacts.OverlapEachSide, WindowFacts.HeadAbove])
-        {
-            if (subject.Item.Get(fact) is { } length && length > Length.Zero)
-                return new Outcome.Found(OutsideMeasure.With(Arg.Label(fact), length), PutRight, FieldRef.To(subject.Item, WindowFacts.Mount));
-        }
-        return new Outcome.Fine();
+        return Outcome.All(((Fact<Length>[])[WindowFacts.OverlapEachSide, WindowFacts.HeadAbove]).Select(fact =>
+            subject.Item.Get(fact) is { } length && length > Length.Zero
+                ? new Outcome.Found(OutsideMeasure.With(Arg.Label(fact), length), PutRight, FieldRef.To(subject.Item, WindowFacts.Mount))
+                : null)) ?? (Outcome)new Outcome.Fine();
     }
 }

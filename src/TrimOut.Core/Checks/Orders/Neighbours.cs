@@ -29,7 +29,7 @@ internal readonly record struct Neighbours(Length Room, IReadOnlyList<Length> Wi
         var overlap = mount == Mount.Inside ? Length.Zero : window.Item.Get(WindowFacts.OverlapEachSide);
         if (overlap is not { } beyond)
             return (null, NotChecked.Of(window, WindowFacts.OverlapEachSide));
-        if ((mount == Mount.Inside ? window.PlumbWidth ?? window.SmallestWidth : window.LargestWidth + beyond * 2) is not { } room)
+        if ((mount == Mount.Inside ? window.WidthForSeveral : window.LargestWidth + beyond * 2) is not { } room)
             return (null, NotChecked.Of(window, WindowFacts.WidthTop));
         if (window.Units.FirstOrDefault(u => u.Item.Get(UnitFacts.OrderWidth) is null) is { } open)
         {

@@ -33,7 +33,7 @@ public sealed class PartsPastOpening : WindowCheck
             return new Outcome.NotChecked(NotChecked.OfOther.With(Arg.Label(UnitFacts.PartWidth), Arg.Name(without)),
                 FieldRef.To(without.Item, UnitFacts.PartWidth));
         }
-        var opening = subject.PlumbWidth ?? narrowest;
+        var opening = subject.WidthForSeveral ?? narrowest;
         var parts = subject.Units.Select(u => u.Item.Get(UnitFacts.PartWidth)!.Value).ToList();
         var sum = parts.Aggregate(Length.Zero, (a, b) => a + b);
         var working = Working.Of(Info.Source.Formula, () =>

@@ -24,15 +24,15 @@ public class TailUnderHalfWidthTests
         Assert.Equal("Pull 18 1/16\" more to the window now: that makes the whole width. 1/16\" more is the least.", found.Mend);
     }
 
-    // Two parts of 18 in of an opening of 36: the second one's far end is 36 in from the left jamb, where its cable comes out.
+    // Two parts of 18 in of an opening of 36: the second one's far end is 35 in from where its cable comes out, 1 in from the left jamb.
     [Fact]
     public void OfASecondUnitTheWayFromTheJambOfItsEntryCounts()
     {
         var job = Jobs.Roughed();
         job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id)).Say("W01B", UnitFacts.EntrySide, "left")
-            .Say("W01B", RunFacts.TailAtWindow, "18").Fine(Check, "W01B");
-        Assert.Equal("The tail is 17 15/16\"; half of the way along the head to its far end is 18\".",
-            job.Say("W01B", RunFacts.TailAtWindow, "17 15/16").Fault(Check, "W01B").Message);
+            .Say("W01B", UnitFacts.EntryFromJamb, "1").Say("W01B", RunFacts.TailAtWindow, "17 1/2").Fine(Check, "W01B");
+        Assert.Equal("The tail is 17 7/16\"; half of the way along the head to its far end is 17 1/2\".",
+            job.Say("W01B", RunFacts.TailAtWindow, "17 7/16").Fault(Check, "W01B").Message);
     }
 
     [Fact]
