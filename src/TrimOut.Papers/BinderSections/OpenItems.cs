@@ -22,8 +22,8 @@ internal static class OpenItems
         if (report.Findings.Any(f => !f.Open))
         {
             to.Heading(3, "Stays as it is");
-            to.Table(["What", "Where", "Because"], report.Findings.Where(f => !f.Open).Select(f => Row(
-                Ours(f.Check.Title), NameOf(house, f.Subject), f.Waiver!.Reason.OrDash())));
+            to.Table(["What", "Where", "Because"], report.Findings.Where(f => !f.Open).GroupBy(f => (f.Check.Title, f.Waiver!.Reason)).Select(f =>
+                Row(Ours(f.Key.Title), Where(f, house), f.Key.Reason.OrDash())));
         }
 
         if (house.PunchItems.Any(p => !p.Done))

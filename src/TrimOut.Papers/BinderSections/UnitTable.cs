@@ -21,7 +21,7 @@ internal static class UnitTable
         if (cords.Count == 0)
             return;
         to.Heading(3, "Cords and chains");
-        to.Table(["Unit", "Free cord", "Cord held by", "Confirmed by"], cords.Select(u => Row(
-            u.Tag, u.Entry(UnitFacts.FreeCord), u.EntryOrNotYet(UnitFacts.CordHeldBy), u.EntryOrNotYet(UnitFacts.CordConfirmedBy))));
+        to.Filled(["Unit", "Free cord", "Cord held by", "Confirmed by"], cords.Select(u => Row(
+            u.Tag, u.Entry(UnitFacts.FreeCord), u.Entry(UnitFacts.CordHeldBy), u.EntryOrNotYet(UnitFacts.CordConfirmedBy))));
     }
 }
