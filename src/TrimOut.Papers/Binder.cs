@@ -5,16 +5,15 @@ using TrimOut.Papers.Writing;
 
 namespace TrimOut.Papers;
 
-/// <summary>The owner's binder: what was built, how it was tested, how to live with it, and who signs.</summary>
+/// <summary>The owner's binder in two parts: how to live with it, for the owner; and what was built and how it was tested, for the trade.</summary>
 public static class Binder
 {
     /// <summary>The binder among the papers.</summary>
     public static Paper Paper { get; } = new("binder", "Owner's binder", "the owner", "What was built, how it was tested, how to live with it, and who signs.",
         Cover.Write,
-        Cautions.Section, AtAGlance.Section, PanelMap.Section, CableSchedule.Section, CableTests.Section, UnitTable.Section, UnitByUnit.Section,
-        PairingAndPresets.Section,
-        LimitsTable.Section, LivingWithIt.Section, WhenAUnitStops.Section, Care.Section, Warranty.Section, OpenItems.Section,
-        WhoDidWhat.Section, SignOff.Section)
+        WhenAUnitStops.Section, Cautions.Section, LivingWithIt.Section, AtAGlance.Section, Care.Section, Warranty.Section, OpenItems.Section, SignOff.Section,
+        PanelMap.Section, CableSchedule.Section, CableTests.Section, Measures.Section, UnitTable.Section, UnitByUnit.Section, LimitsTable.Section,
+        PairingAndPresets.Section, Findings.Section, WhoDidWhat.Section)
     {
         HasContents = true,
         Warns = OpenStops.Draft,

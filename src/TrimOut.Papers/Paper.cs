@@ -58,10 +58,12 @@ public sealed class Paper
         _cover(to, data);
         var sections = _sections.Where(s => !(s.NotForOwner && data.OwnerOnly)).ToList();
         if (HasContents)
-            to.Say(ContentsIntro).List(sections.Select(s => Inline.LinkTo(s.Title)));
+            to.Say(ContentsIntro).List(sections.SelectMany(s => s.Part is { } part ? [part, s.Title] : new[] { s.Title }).Select(Inline.LinkTo));
         foreach (var section in sections)
         {
             data.Stop.ThrowIfCancellationRequested();
+            if (section.Part is { } part)
+                to.Heading(2, part);
             to.Heading(2, section.Title);
             section.Write(to, data);
         }

@@ -4,6 +4,8 @@ using AngleSharp.Html.Parser;
 using Markdig;
 using Markdig.Extensions.Tables;
 using Markdig.Syntax;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.Testing;
@@ -41,22 +43,77 @@ public class BinderTests
     }
 
     [Fact]
-    public void CautionsComeBeforeEverythingElse() => Assert.Equal("Cautions first", Page(Finished).QuerySelector("h2")!.TextContent);
+    public void DangerComesBeforeEverythingElse()
+    {
+        var part = Page(Finished).QuerySelector("h2")!;
+        Assert.StartsWith("Part one:", part.TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Danger first.", part.NextElementSibling!.NextElementSibling!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TheFirstPageSaysWhichBreakerFeedsWhichRoomsAndWhomToCall()
+    {
+        var page = Page(Finished);
+        Assert.Equal(
+            ["P1", "Mechanical room, north wall", "Main board", "14, 15 A", "Kitchen, Bedroom"],
+            Table(page, "All stop, or all of one panel", 0).Single().Take(5));
+        var calls = Table(page, "Whom to call", 0);
+        Assert.Equal(["R. Example", "555 0101", "Mornings"], calls[0].Skip(1));
+        Assert.Equal(["The maker", "555 0102"], calls[1].Skip(1).Take(2));
+        Assert.Equal(["Sparks Example", "______"], calls[2].Skip(1).Take(2));
+        Assert.Equal(["tel:5550101", "tel:5550102"], page.QuerySelectorAll("a[href^='tel:']").Select(a => a.GetAttribute("href")));
+    }
+
+    [Fact]
+    public void TheOwnerIsNeverToldToCallHimself()
+    {
+        var job = FinishedHouse.Build();
+        job.SayOf("", HouseFacts.SiteContact, "R. Example, 555 0199").SayOf("", HouseFacts.WarrantyCall, "R. Example, 555 0199");
+        var contact = job.House.Contacts.Single(c => c.AfterHandover).Item;
+        job.Do(SetFact.Typed(job.House, contact, ContactFacts.Part, "owner"));
+        var calls = Table(Page(job.Scribe.Log), "Whom to call", 0);
+        Assert.Equal(["Crew North", "______"], calls[0].Skip(1));
+        Assert.DoesNotContain(calls, c => c[1] == "R. Example" || c.Exists(t => t.Contains("0199", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void ADayThatIsStillToComeReadsAsPlanned()
+    {
+        var early = Binder.Markdown(Finished, new DateOnly(2026, 9, 1), FinishedHouse.Report(Finished.House));
+        Assert.Contains("planned for 2026-09-30", early, StringComparison.Ordinal);
+        Assert.DoesNotContain("planned for", Written(Finished), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void NoTableHasAColumnOfDashes()
+    {
+        foreach (var data in SampleJobs.Names.Select(SampleJobs.Data).Append(FinishedHouse.Data()))
+        {
+            Assert.All(Binder.Paper.Page(data).QuerySelectorAll("table"), t =>
+            {
+                var rows = t.QuerySelectorAll("tbody tr").Select(r => r.Children.Select(c => c.TextContent).ToList()).ToList();
+                Assert.All(Enumerable.Range(0, rows[0].Count), c => Assert.Contains(rows, r => r[c] != "–"));
+            });
+        }
+    }
 
     [Fact]
     public void EveryOutputOfThePanelIsOnItsMap()
     {
-        var outputs = Table(Page(Finished), "Panel P1", 1);
-        Assert.Equal(Enumerable.Range(1, 10).Select(n => $"{n}"), outputs.Select(r => r[0]));
-        Assert.Equal(["1", "W01", "Kitchen", "P1-W01", "12.3 V", "11.9 V"], outputs[0]);
-        Assert.Equal("free", outputs[9][1]);
+        var outputs = Table(Page(Finished), "Panel P1", 0);
+        Assert.Equal(["1", "2", "3", "4–10"], outputs.Select(r => r[0]));
+        Assert.Equal(["1", "W01", "Kitchen", "P1-W01", "P1-W01", "16/2"], outputs[0]);
+        Assert.Equal("free", outputs[3][1]);
     }
 
     [Fact]
     public void ATestNamesItsInstrumentItsPersonAndItsDay()
     {
-        var test = Table(Page(Finished), "Loop tests", 0)[0];
-        Assert.Equal(["W01", "0.41 ohm", "Meter 7, calibrated 2026-01-09, Test crew, 2026-03-12", "0.42 ohm"], test.Take(4));
+        var test = Table(Page(Finished), "Cable tests", 0)[0];
+        Assert.Equal(["W01", "0.41 ohm", "0.42 ohm", "12.3 V", "11.9 V", "right"], test.Take(6));
+        var read = Page(Finished).QuerySelectorAll("p").Select(p => p.TextContent)
+            .First(p => p.StartsWith("Read:", StringComparison.Ordinal));
+        Assert.Contains($"({test[6].Split(", ")[0]}) Meter 7, calibrated 2026-01-09, Test crew, 2026-03-12", read, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -65,8 +122,10 @@ public class BinderTests
         var page = Page(Finished);
         Assert.Contains(Table(page, "Findings", 0), r => r[0] == "W03" && r[1] == "Stop");
         Assert.DoesNotContain(Table(page, "Findings", 0), r => r[0] == "W02B" && r[2].Contains("lead", StringComparison.Ordinal));
-        var waived = Assert.Single(Table(page, "Waived, with the reason", 0));
-        Assert.Equal(["W02B", "Lead goes behind the fascia.", "RE"], [waived[0], waived[2], waived[3]]);
+        var waived = Assert.Single(Table(page, "Waived", 0));
+        Assert.Equal(["W02B", "RE"], [waived[0], waived[2]]);
+        Assert.Equal(["W02B", "Lead goes behind the fascia."], Assert.Single(Table(page, "Stays as it is", 0)).Skip(1));
+        Assert.Contains("W03", Table(page, "Still to be mended", 0).Single()[1], StringComparison.Ordinal);
     }
 
     private static string Written(HouseLog log) => Binder.Markdown(log, FinishedHouse.Day, FinishedHouse.Report(log.House));

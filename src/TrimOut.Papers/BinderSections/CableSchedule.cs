@@ -7,7 +7,7 @@ using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
 
-/// <summary>Every home run: labels, way and length.</summary>
+/// <summary>Every home run: its way and length. Its labels and its output stand in the panel map.</summary>
 internal static class CableSchedule
 {
     public static Section Section { get; } = new("cables", "Cable schedule", Write);
@@ -16,23 +16,17 @@ internal static class CableSchedule
     {
         var runs = data.House.Runs;
         to.Say("One unbroken cable, a home run, goes from each unit to its own panel output. As in the administration standard ANSI/TIA-606, " +
-            "each cable has one identifier: the same on both ends, and in this schedule. Read it before you unplug anything.");
+            "each cable has one identifier: the same on both ends, and in the panel map. Read it before you unplug anything.");
         to.Say("Where the crew chose no other way, an identifier reads panel, output, unit: " +
             "P1.3 W07 is the cable on output 3 of panel P1 that feeds unit W07. It is unique in the house, and never used again for another cable. " +
-            "Whoever moves a cable to another output changes both labels and this schedule, or none of them.");
+            "Whoever moves a cable to another output changes both labels and the panel map, or none of them.");
         if (runs.IsEmpty)
         {
             to.Say("There is no home run in this house.");
             return;
         }
 
-        to.Heading(3, "Labels and landing");
-        to.Table(["Unit", "Label at window", "Label at panel", "Panel", "Output", "Cable"], runs.Select(r => Row(
-            r.Name, r.Entry(RunFacts.LabelAtWindow), r.Entry(RunFacts.LabelAtPanel),
-            r.EntryOrNotYet(RunFacts.Panel), r.EntryOrNotYet(RunFacts.Output), r.Entry(RunFacts.Cable))));
-
-        to.Heading(3, "Way and length");
-        to.Table(["Unit", "Legs, from the panel", "Tail at window", "Tail at panel", "In all, one way"], runs.Select(r => Row(
+        to.Filled(["Unit", "Legs, from the panel", "Tail at window", "Tail at panel", "In all, one way"], runs.Select(r => Row(
             r.Name, r.Legs.Select(LegText.Of).JoinOrDash("; "), Tail(r, data.House), r.Entry(RunFacts.TailAtPanel),
             (r.OneWay?.ShowRounded(data.House.DisplayUnits, LengthScale.Run)).FigureOrDash())));
 

@@ -2,13 +2,14 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
 
 /// <summary>What can hurt somebody, before anything else.</summary>
 internal static class Cautions
 {
-    public static Section Section { get; } = new("cautions", "Cautions first", Write);
+    public static Section Section { get; } = new("cautions", "Cautions", Write);
 
     private static void Write(MarkdownWriter to, PaperData data)
     {
@@ -38,5 +39,15 @@ internal static class Cautions
                     "this binder says otherwise.")
                 : Ours($"The wiring rules that the local authority enforces ({code}), " +
                     $"local safety law and the makers' sheets govern wherever this binder says otherwise.")));
+        if (data.House.Panels.IsEmpty)
+            return;
+        to.Heading(3, "Who may open the panel");
+        to.Table(["Who", "May", "May not"],
+        [
+            Row(Ours("Owner"), Ours("Read its door, its labels and its lights; switch its breaker off"), Ours("Open it, unplug or reset anything inside it")),
+            Row(Ours("Crew trained on low voltage"), Ours("Work on its low-voltage outputs with the breaker off and checked dead"),
+                Ours("Touch its mains side")),
+            Row(Ours("Licensed electrician"), Ours("Work on its mains side, its breaker and its feed"), Dash),
+        ]);
     }
 }

@@ -14,13 +14,9 @@ internal static class Cover
             ("House", Inline.NameOf(data.House, data.House.Job)),
             ("Client", job.Entry(HouseFacts.Client)),
             ("Address", job.Entry(HouseFacts.Address)),
-            ("Site contact", job.Entry(HouseFacts.SiteContact)),
             ("Crew", job.Entry(HouseFacts.Crew)),
             ("Code in force", job.Entry(HouseFacts.CodeInForce)),
-            ("Framing walk", job.EntryOrNotYet(HouseFacts.FramingOn)),
-            ("Drywall started", job.EntryOrNotYet(HouseFacts.DrywallOn)),
-            ("Painted", job.EntryOrNotYet(HouseFacts.PaintedOn)),
-            ("Handover", job.EntryOrNotYet(HouseFacts.HandoverOn)),
+            ("Handover", job.DayOrNotYet(HouseFacts.HandoverOn, data.Date)),
             ("This binder written", data.Date.OnPaper()));
         to.Say("A dash means that nothing was noted. \"Not yet\" means that it is still to come. Left and right are as seen from inside the room, " +
             "facing the window.");

@@ -12,13 +12,17 @@ internal static class LimitsTable
     private static void Write(MarkdownWriter to, PaperData data)
     {
         to.Say("The limits are the two places where a unit stops by itself. Closed, 0 means that the bottom bar just touches the sill.");
-        to.Table(["Unit", "Room", "Open: bar above glass", "Closed: bar above sill", "With, who, when"], data.House.Units.Select(u => Row(
-            u.Tag, (u.Window.Room?.FullName).OrDash(), u.EntryOrNotYet(UnitFacts.OpenGap), u.EntryOrNotYet(UnitFacts.CloseGap),
-            u.Taken(UnitFacts.OpenGap, UnitFacts.CloseGap))), "No units yet.");
+        var read = new TakenMarks();
+        var set = data.House.Units.ToLookup(u => u.Shown(UnitFacts.OpenGap) is not null || u.Shown(UnitFacts.CloseGap) is not null);
+        if (set[true].Any())
+            to.Table(["Unit", "Open: bar above glass", "Closed: bar above sill", "Read"], set[true].Select(u => Row(
+                u.Tag, u.EntryOrNotYet(UnitFacts.OpenGap), u.EntryOrNotYet(UnitFacts.CloseGap), read.Of(u, UnitFacts.OpenGap, UnitFacts.CloseGap))));
+        read.Write(to);
+        if (set[false].Any())
+            to.Say($"Not set yet: {string.Join(", ", set[false].Select(u => u.Tag))}.");
         to.Heading(3, "How limits are set");
-        to.Table(["Kind", "How", "Hold to set a limit", "Until", "Levelling"], KindsInUse.Of(data.House).Select(k => Row(
-            k.OnPaper(), k.Entry(CoveringKindFacts.LimitsHow), k.Entry(CoveringKindFacts.LimitHold), k.Entry(CoveringKindFacts.LimitCue),
-            k.Entry(CoveringKindFacts.LevelHow))));
+        to.Filled(["Kind", "How", "Hold to set a limit", "Until", "Levelling"], KindsInUse.Alike(data.House,
+            CoveringKindFacts.LimitsHow, CoveringKindFacts.LimitHold, CoveringKindFacts.LimitCue, CoveringKindFacts.LevelHow), "The kit does not say.");
         to.Say("A unit that was taken down and hung again needs its limits set again.");
     }
 }

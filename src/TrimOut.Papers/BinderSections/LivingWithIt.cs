@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
 
@@ -14,14 +15,26 @@ internal static class LivingWithIt
     {
         var house = data.House;
         to.List(Advice(house));
+        if (house.Remotes.IsEmpty)
+            return;
+        to.Heading(3, "Remotes and presets");
+        if (house.Remotes.Any(r => r.Presets.Any()))
+            to.Say("A position says how far a unit is open: 0 % is closed, 100 % is open.");
+        to.Filled(["Remote", "Type", "Kept in", "Wall plate", "Moves", "Presets"], house.Remotes.Select(r => Row(
+            r.Name, r.Entry(RemoteFacts.Type), (r.Room?.FullName).OrDash(), r.Entry(RemoteFacts.Plate), r.Units.Select(u => u.Tag).JoinOrDash(),
+            r.Presets.Select(p => $"{p.Name}: {Positions(p)}").JoinOrDash("; "))));
     }
+
+    /// <summary>The units of a preset, those that go equally far together.</summary>
+    private static string Positions(Preset preset) =>
+        string.Join(", ", preset.Positions.GroupBy(p => p.PercentOpen).Select(p => $"{string.Join(" ", p.Select(u => u.Unit.Tag))} {p.Key} %"));
 
     private static IEnumerable<Inline> Advice(House house)
     {
         yield return Ours("Move a unit with its remote. Let it finish before you send it the other way.");
         yield return Ours("Stop it anywhere on its way with the same remote; it keeps that place until the next call.");
         if (house.Remotes.Any(r => r.Presets.Any()))
-            yield return Ours("Call a preset to bring a room to a stored set of positions. The table of presets says what each one does.");
+            yield return Ours("Call a preset to bring a room to a stored set of positions. The table below says what each one does.");
         if (!house.Hubs.IsEmpty)
             yield return Ours(
                 "Leave the hub switched on and where it stands: it knows every unit by the name in this binder. Moved far away, it may no longer reach them.");
@@ -38,6 +51,8 @@ internal static class LivingWithIt
         if (house.Windows.Where(w => !w.LeftOut && w.Item.Get(WindowFacts.Escape) == YesNo.Yes).Select(w => w.Tag).ToList() is { Count: > 0 } ways)
             yield return Ours($"Escape windows: {string.Join(", ", ways)}. Keep them clear, and know how each is opened without power.");
         yield return Ours($"In a power cut: {new JobItself(house).EntryOrNotYet(HouseFacts.PowerCutTold)}");
+        foreach (var kind in KindsInUse.Of(house).Where(k => k.Shown(CoveringKindFacts.WithoutPower) is not null))
+            yield return Ours($"{kind.OnPaper()} without power: {kind.Entry(CoveringKindFacts.WithoutPower)}");
         yield return Ours("Keep this binder where whoever works on the house will look: beside the panel.");
     }
 }

@@ -7,10 +7,12 @@ using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
 
-/// <summary>Every panel with each of its outputs in order.</summary>
+/// <summary>
+/// Every panel with each of its outputs in order. Where it hangs and its breaker stand on the first page, who connected it at the signatures.
+/// </summary>
 internal static class PanelMap
 {
-    public static Section Section { get; } = new("panels", "Panel map", Write);
+    public static Section Section { get; } = new("panels", "Panel map", Write) { Part = "Part two: for the trade" };
 
     private static void Write(MarkdownWriter to, PaperData data)
     {
@@ -19,40 +21,38 @@ internal static class PanelMap
         foreach (var panel in data.House.Panels)
         {
             to.Heading(3, $"Panel {panel.Name}");
-            to.Facts("About", "Entry",
-                ("Hangs", panel.Entry(PanelFacts.Location)),
-                ("Type", panel.Entry(PanelFacts.Type)),
-                ("Output voltage", panel.Type?.Entry(PanelTypeFacts.Supply) ?? Dash),
-                ("Board", panel.Entry(PanelFacts.Board)),
-                ("Breaker", panel.Entry(PanelFacts.Breaker)),
-                ("Breaker rating", panel.Entry(PanelFacts.BreakerRating)),
-                ("Connected to mains by", panel.EntryOrNotYet(PanelFacts.ConnectedBy)),
-                ("Licence", panel.Entry(PanelFacts.Licence)),
-                ("Connected on", panel.EntryOrNotYet(PanelFacts.ConnectedOn)));
             var landed = panel.Runs.ToList();
+            if (panel.Type is { } type)
+                to.Say($"{type.OnPaper()}; output voltage {type.Entry(PanelTypeFacts.Supply)}.");
             if (PanelFront.Outputs(panel, landed) > 0)
                 to.Draw(panel.Name, PanelFront.Describe(panel, landed), words => PanelFront.Of(panel, landed, words));
-            to.Table(["Output", "Unit", "Room", "Label", "Volts, open", "Volts, loaded"], Outputs(panel, landed),
+            to.Filled(["Output", "Unit", "Room", "Label at panel", "Label at window", "Cable"], Outputs(panel, landed),
                 "The kit does not say how many outputs it has, and nothing is landed on it.");
         }
-        if (data.House.Runs.Where(r => r.Panel is null || r.Output is null).Select(r => r.Name).ToList() is { Count: > 0 } waiting)
-            to.Say($"Not landed on an output yet: {string.Join(", ", waiting)}.");
+        if (data.House.Runs.Where(r => r.Panel is null || r.Output is null).ToList() is { Count: > 0 } waiting)
+        {
+            to.Heading(3, "Not landed on an output yet");
+            to.Filled(["Unit", "Room", "Label at panel", "Label at window", "Cable"], waiting.Select(Landed));
+        }
     }
 
+    /// <summary>The outputs in order; those in a row that are free stand in one line.</summary>
     private static IEnumerable<Inline[]> Outputs(Panel panel, List<HomeRun> landed)
     {
         var runs = landed.Where(r => r.Output is not null).ToLookup(r => r.Output!.Value);
         var last = PanelFront.Outputs(panel, landed);
         for (var output = 1; output <= last; output++)
         {
-            var number = Number(output);
-            if (!runs.Contains(output))
-                yield return Row(number, Ours("free"), Dash, Dash, Dash, Dash);
+            var first = output;
+            while (!runs.Contains(first) && output < last && !runs.Contains(output + 1))
+                output++;
+            if (!runs.Contains(first))
+                yield return Row(first == output ? Number(first) : $"{first}–{output}", Ours("free"), Dash, Dash, Dash, Dash);
             foreach (var run in runs[output])
-            {
-                yield return Row(number, run.Name, (run.Unit.Window.Room?.FullName).OrDash(), run.Entry(RunFacts.LabelAtPanel),
-                    run.EntryOrNotYet(RunFacts.OpenVolts), run.EntryOrNotYet(RunFacts.LoadedVolts));
-            }
+                yield return [Number(output), .. Landed(run)];
         }
     }
+
+    private static Inline[] Landed(HomeRun run) => Row(run.Name, (run.Unit.Window.Room?.FullName).OrDash(),
+        run.Entry(RunFacts.LabelAtPanel), run.Entry(RunFacts.LabelAtWindow), run.Entry(RunFacts.Cable));
 }

@@ -15,17 +15,15 @@ internal static class SignOff
     {
         var job = new JobItself(data.House);
         to.Facts("What", "Entry",
-            ("Demonstrated on", job.EntryOrNotYet(HouseFacts.DemonstratedOn)),
+            ("Demonstrated on", job.DayOrNotYet(HouseFacts.DemonstratedOn, data.Date)),
             ("Demonstrated to", job.EntryOrNotYet(HouseFacts.DemonstratedTo)),
-            ("In a power cut", job.EntryOrNotYet(HouseFacts.PowerCutTold)),
-            ("Binder given on", job.EntryOrNotYet(HouseFacts.BinderGivenOn)),
-            ("Open items agreed", job.EntryOrNotYet(HouseFacts.OpenItemsAgreed)),
+            ("Binder given on", job.DayOrNotYet(HouseFacts.BinderGivenOn, data.Date)),
             ("Accepted by", job.EntryOrNotYet(HouseFacts.AcceptedBy)),
-            ("Accepted on", job.EntryOrNotYet(HouseFacts.AcceptedOn)));
+            ("Accepted on", job.DayOrNotYet(HouseFacts.AcceptedOn, data.Date)));
 
-        to.Heading(3, "Mains connection");
-        to.Table(["Panel", "Connected by", "Licence", "On", "Signature"], data.House.Panels.Select(p => Row(
-            p.Name, p.EntryOrNotYet(PanelFacts.ConnectedBy), p.Entry(PanelFacts.Licence), p.EntryOrNotYet(PanelFacts.ConnectedOn), Blank)));
+        if (!data.House.Panels.IsEmpty)
+            to.Heading(3, "Mains connection").Filled(["Panel", "Connected by", "Licence", "On", "Signature"], data.House.Panels.Select(p => Row(
+            p.Name, p.EntryOrNotYet(PanelFacts.ConnectedBy), p.Entry(PanelFacts.Licence), p.DayOrNotYet(PanelFacts.ConnectedOn, data.Date), Blank)));
 
         to.Heading(3, "Handover");
         to.Say("Every unit was shown open, closed and at its preset from each of its remotes; the cautions were read together; " +

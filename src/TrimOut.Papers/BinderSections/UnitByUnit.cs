@@ -3,10 +3,11 @@ using TrimOut.Core.Houses;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
 
-/// <summary>One part per window: its drawing, and everything that may be asked about each of its units.</summary>
+/// <summary>Each window drawn with its units, side by side; then pictures by their paths, and notes.</summary>
 internal static class UnitByUnit
 {
     public static Section Section { get; } = new("unit_by_unit", "Window by window", Write);
@@ -15,47 +16,28 @@ internal static class UnitByUnit
     {
         var windows = data.House.Windows.Where(w => !w.LeftOut).ToList();
         if (windows.Count == 0)
-            to.Say("No windows yet.");
-        var presets = Presets(data.House);
-        foreach (var window in windows)
         {
-            data.Stop.ThrowIfCancellationRequested();
-            to.Heading(3, $"{window.Tag}: {(window.Room?.FullName).OrDash()}");
-            var drawing = to.Drawing(window.Tag, WindowElevation.Describe(window), words => WindowElevation.Of(window, words));
-            to.Say(window.Units.Where(RollSection.CanDraw).Aggregate(drawing, (row, unit) =>
-                row + to.Drawing(unit.Tag, RollSection.Describe(unit), words => RollSection.Of(unit, words))));
-            to.Table([Ours("About"), .. window.Units.Select(u => (Inline)u.Tag)], Rows(window, presets));
+            to.Say("No windows yet.");
+            return;
+        }
+        to.Say(windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words))).Aggregate((row, one) => row + one));
+        var pictures = windows.SelectMany(w => Of(w, WindowFacts.Photo, UnitFacts.Photo, RunFacts.Photo)).ToList();
+        if (pictures.Count > 0)
+            to.Say($"Pictures: {Join("; ", [.. pictures.Select(p => Ours($"{p.Of}: {p.Said}"))])}");
+        var notes = windows.SelectMany(w => Of(w, WindowFacts.Note, UnitFacts.Note, RunFacts.Note)).ToList();
+        if (notes.Count > 0)
+            to.Heading(3, "Notes").Table(["Of", "Notes"], notes.Select(n => Row(n.Of, n.Said)));
+    }
+
+    /// <summary>What was typed of a window, of each of its units and of their cables.</summary>
+    private static IEnumerable<(string Of, Inline Said)> Of(Window window, Fact ofWindow, Fact ofUnit, Fact ofRun)
+    {
+        if (window.Shown(ofWindow) is { } said)
+            yield return (window.Tag, said);
+        foreach (var unit in window.Units)
+        {
+            if (new[] { unit.Show(ofUnit), unit.Run?.Show(ofRun) }.JoinOrDash("; ") is var all && all != Dash)
+                yield return (unit.Tag, all);
         }
     }
-
-    private static IEnumerable<Inline[]> Rows(Window window, ILookup<string, string> presets)
-    {
-        (string What, Func<Unit, Inline> Value)[] rows =
-        [
-            ("Kind", u => u.Entry(UnitFacts.Kind)),
-            ("Ordered size", u => Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)])),
-            ("Finish and head cover",
-                u => new[] { u.Shown(UnitFacts.Fabric), u.Shown(UnitFacts.Colour), u.Shown(UnitFacts.Opacity), u.Shown(UnitFacts.HeadCover) }.JoinOrDash()),
-            ("Power", u => u.Run is { Panel: { } panel, Output: { } output } ? Ours($"{panel.Name}, output {output}") : u.Entry(UnitFacts.Power)),
-            ("Name at the hub", u => u.EntryOrNotYet(UnitFacts.HubName)),
-            ("Remotes", u => u.Remotes.Select(r => r.Name).JoinOrDash()),
-            ("Presets", u => presets[u.Id].JoinOrDash("; ")),
-            ("Limits", u => Ours($"open {u.EntryOrNotYet(UnitFacts.OpenGap)} above the glass, closed {u.EntryOrNotYet(UnitFacts.CloseGap)} above the sill")),
-            ("In a power cut", u => u.Kind?.Entry(CoveringKindFacts.WithoutPower) ?? Dash),
-            ("Cords and chains", u => u.Shown(UnitFacts.FreeCord) is not { } free ? NotYet
-                : Ours($"{free} free, held by {u.EntryOrNotYet(UnitFacts.CordHeldBy)}, " +
-                $"confirmed by {u.EntryOrNotYet(UnitFacts.CordConfirmedBy)}")),
-            ("Serial", u => u.EntryOrNotYet(UnitFacts.Serial)),
-            ("Pictures", u => new[] { window.Show(WindowFacts.Photo), u.Show(UnitFacts.Photo), u.Run?.Show(RunFacts.Photo) }.JoinOrDash("; ")),
-            ("Notes", u => new[] { window.Show(WindowFacts.Note), u.Show(UnitFacts.Note), u.Run?.Show(RunFacts.Note) }.JoinOrDash("; ")),
-        ];
-        return rows.Select(r => (Inline[])[Ours(r.What), .. window.Units.Select(r.Value)]);
-    }
-
-    /// <summary>The presets of the house by the id of the unit that they place.</summary>
-    private static ILookup<string, string> Presets(House house) =>
-        (from remote in house.Remotes
-         from preset in remote.Presets
-         from position in preset.Item.All(PresetFacts.Position)
-         select (Unit: position.Key, Text: $"{remote.Name}: {preset.Name} {position.Value} %")).ToLookup(p => p.Unit, p => p.Text);
 }

@@ -4,25 +4,24 @@ using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
 
-/// <summary>Every unit as it hangs.</summary>
+/// <summary>Every unit as it was made.</summary>
 internal static class UnitTable
 {
-    public static Section Section { get; } = new("units", "The units", Write);
+    public static Section Section { get; } = new("units", "The units as made", Write);
 
     private static void Write(MarkdownWriter to, PaperData data)
     {
         var units = data.House.Units;
-        to.Table(["Unit", "Room", "Kind", "Width", "Height", "Mount", "Lead side", "Power"], units.Select(u => Row(
-            u.Tag, (u.Window.Room?.FullName).OrDash(), u.Entry(UnitFacts.Kind),
-            u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight), u.Window.Entry(WindowFacts.Mount),
-            u.Entry(UnitFacts.LeadSide), u.Entry(UnitFacts.Power))), "No units yet.");
-        if (units.IsEmpty)
-            return;
+        to.Filled(["Unit", "Ordered size", "Lead side", "Finish", "Head cover", "Ordered", "Maker's number", "Serial"], units.Select(u => Row(
+            u.Tag, u.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight), u.Entry(UnitFacts.LeadSide),
+            new[] { u.Shown(UnitFacts.Fabric), u.Shown(UnitFacts.Colour), u.Shown(UnitFacts.Opacity) }.JoinOrDash(), u.Entry(UnitFacts.HeadCover),
+            u.DayOrNotYet(UnitFacts.OrderedOn, data.Date), u.EntryOrNotYet(UnitFacts.Acknowledgement), u.EntryOrNotYet(UnitFacts.Serial))), "No units yet.");
 
-        to.Heading(3, "Finish, order and serial");
-        to.Table(["Unit", "Fabric", "Colour", "Opacity", "Head cover", "Ordered", "Maker's number", "Serial"], units.Select(u => Row(
-            u.Tag, u.Entry(UnitFacts.Fabric), u.Entry(UnitFacts.Colour), u.Entry(UnitFacts.Opacity),
-            u.Entry(UnitFacts.HeadCover), u.EntryOrNotYet(UnitFacts.OrderedOn), u.EntryOrNotYet(UnitFacts.Acknowledgement),
-            u.EntryOrNotYet(UnitFacts.Serial))));
+        var cords = units.Where(u => u.Shown(UnitFacts.FreeCord) is not null).ToList();
+        if (cords.Count == 0)
+            return;
+        to.Heading(3, "Cords and chains");
+        to.Filled(["Unit", "Free cord", "Cord held by", "Confirmed by"], cords.Select(u => Row(
+            u.Tag, u.Entry(UnitFacts.FreeCord), u.Entry(UnitFacts.CordHeldBy), u.EntryOrNotYet(UnitFacts.CordConfirmedBy))));
     }
 }

@@ -14,15 +14,15 @@ internal static class Warranty
     {
         var job = new JobItself(data.House);
         to.Say("As it was agreed and noted; the papers that came with the house and with the units govern. When you call, " +
-            "have the unit's tag and serial at hand: they stand window by window.");
+            "have the unit's tag and serial at hand: they stand in part two.");
         to.Heading(3, "The crew's work");
-        to.Facts("About", "Entry",
+        to.Known("About", "Entry", "Nothing was noted.",
             ("How long", job.Entry(HouseFacts.WarrantyTerm)),
             ("Runs from", job.Entry(HouseFacts.WarrantyFrom)),
-            ("Covers", job.Entry(HouseFacts.WarrantyCovers)),
-            ("Whom to call", job.Entry(HouseFacts.WarrantyCall)));
+            ("Covers", job.Entry(HouseFacts.WarrantyCovers)));
         to.Heading(3, "The units, by kind");
-        to.Table(["Kind", "How long", "Covers", "Whom to call"], KindsInUse.Of(data.House).Select(k => Row(
-            k.OnPaper(), k.Entry(CoveringKindFacts.WarrantyTerm), k.Entry(CoveringKindFacts.WarrantyCovers), k.Entry(CoveringKindFacts.WarrantyCall))));
+        to.Filled(["Kind", "How long", "Covers"], KindsInUse.Of(data.House)
+            .Where(k => k.Shown(CoveringKindFacts.WarrantyTerm) is not null || k.Shown(CoveringKindFacts.WarrantyCovers) is not null)
+            .Select(k => Row(k.OnPaper(), k.Entry(CoveringKindFacts.WarrantyTerm), k.Entry(CoveringKindFacts.WarrantyCovers))), "Nothing was noted.");
     }
 }

@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Papers.Writing;
@@ -13,6 +14,18 @@ internal static class WhoDidWhat
 
     private static void Write(MarkdownWriter to, PaperData data)
     {
+        var job = new JobItself(data.House);
+        to.Facts("About", "Entry",
+            ("Framing walk", job.DayOrNotYet(HouseFacts.FramingOn, data.Date)),
+            ("Drywall started", job.DayOrNotYet(HouseFacts.DrywallOn, data.Date)),
+            ("Painted", job.DayOrNotYet(HouseFacts.PaintedOn, data.Date)));
+        to.Heading(3, "How far each phase is");
+        to.Table(["Phase", "Steps done", "Steps in all", "Open stops"], PhaseNames.All.Select(p =>
+        {
+            var progress = Progress.Of(data.House, p, data.Steps);
+            return Row(Ours(p.Full()), Number(progress.Done), Number(progress.Total), Number(data.Report.StopsIn(p)));
+        }));
+        to.Heading(3, "By phase and person");
         to.Say("From the marks in the house file, which keeps every single entry with its person and time.");
         to.Table(["Phase", "Who", "Steps", "First", "Last"],
             from mark in Marks(data.House, data.Steps)

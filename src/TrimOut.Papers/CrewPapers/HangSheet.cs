@@ -39,19 +39,24 @@ internal static class HangSheet
     {
         var units = windows.SelectMany(w => w.Units).ToList();
         to.Heading(3, $"{room}");
-        var drawings = windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words))).ToList();
+        var drawings = windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words)))
+            .Concat(units.Where(RollSection.CanDraw).Select(u =>
+                to.Drawing(u.Tag, RollSection.Describe(u), words => RollSection.Of(u, words)))).ToList();
         to.Say(drawings.Aggregate((row, drawing) => row + drawing));
         to.Table(["Unit", "Reach", "Box label", "Size", "Mount", "Lead side", "Setback", "Centre support"], units.Select(u => Row(
             u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel),
             Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.Shown(UnitFacts.Setback) ?? u.Kind?.Shown(CoveringKindFacts.Setback) ?? Blank,
             Ours(u.NeedsCentreSupport ? "yes" : "no"))));
-        to.Table(["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Centre support, middle", "Right bracket", "Unit ends", "Cable comes out"],
+        to.Table(
+            ["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Centre support, middle", "Right bracket", "Unit ends",
+                "Cable comes out"],
             units.Select(u => AlongOpening.Of(u) is var along ? Row(u.Tag, Shown(along.From, u), Shown(along.LeftBracket, u), Shown(along.Centre, u),
                 Shown(along.RightBracket, u), Shown(along.To, u), u.OnPanel ? Shown(u.EntryAlong, u) : Dash) : []));
         to.Table(
             ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves freely", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
-            units.Select(u => Row(u.Tag, Box, u.OnPanel ? Box : Dash, Box, Box, Blank,
+            units.Select(u => Row(u.Tag, Ticks.Of(u, "brackets-fixed"), u.OnPanel ? Ticks.Of(u, "lead-in-front") : Dash, Ticks.Of(u, "clicked-in"),
+                Ticks.Of(u, "moves-free"), u.EntryOrBlank(UnitFacts.Setback),
                 u.EntryOrBlank(UnitFacts.FreeCord), u.EntryOrBlank(UnitFacts.CordHeldBy), u.EntryOrBlank(UnitFacts.CordConfirmedBy), Blank)));
     }
 

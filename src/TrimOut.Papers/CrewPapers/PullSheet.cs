@@ -1,4 +1,5 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
@@ -33,7 +34,7 @@ internal static class PullSheet
         ["Unit", "Room", "Panel", "Output", "Cable", "Legs, from the panel", "Cut to", "Pulled"],
         data.House.Runs.Select(r => Row(
             r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.EntryOrBlank(RunFacts.Cable),
-            r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House), Box)),
+            r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House), Ticks.Of(r.Unit, "cable-pulled"))),
         "No home runs yet.");
 
     private static void Ends(MarkdownWriter to, PaperData data) => to.Table(
@@ -42,11 +43,27 @@ internal static class PullSheet
             "Apart, far end open", "To frame", "Picture"],
         data.House.Runs.Select(r => Row(
             r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), r.EntryOrBlank(RunFacts.LabelAtPanel),
-            (r.Unit.ToFarEnd / 2)?.ShowRounded(data.House.DisplayUnits) ?? Dash,
+            (TailAtLeast(r.Unit)?.RoundUp(TapeMark.Of(data.House.DisplayUnits)).Show(data.House.DisplayUnits)).FigureOrDash(),
             r.EntryOrBlank(RunFacts.TailAtWindow), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r), Expected.Loop(r) is { } loop ? loop.ToString() : Dash,
             r.EntryOrBlank(RunFacts.FirstLoop), r.EntryOrBlank(RunFacts.FirstApart),
             r.EntryOrBlank(RunFacts.FirstToFrame), r.EntryOrBlank(RunFacts.Photo))),
         "No home runs yet.");
+
+    /// <summary>
+    /// What no stop speaks of: half the width that the tail is held against, and the way to the motor where that is longer; null while neither is known.
+    /// </summary>
+    private static Length? TailAtLeast(Unit unit) => (unit.ToFarEnd / 2, ToMotor(unit)) switch
+    {
+        ({ } half, { } way) => Length.Max(half, way),
+        (var half, var way) => half ?? way,
+    };
+
+    private static Length? ToMotor(Unit unit)
+    {
+        Side? motor = unit.Kind?.MotorEnd switch { MotorEnd.Left => Side.Left, MotorEnd.Right => Side.Right, MotorEnd.Either => unit.LeadSide, _ => null };
+        return motor is { } end && unit.EntryAlong is { } along && unit.MotorAlong(end) is { } at && unit.EntryBelowHead is { } below
+            && unit.Kind?[CoveringKindFacts.LeadBehind] is { } behind ? TailPath.ToMotor(along, at, below, behind) : null;
+    }
 
     private static Inline Spares(HomeRun run) => run.Shown(RunFacts.SpareCables) is not { } count ? Blank
         : run.Shown(RunFacts.SpareEnds) is { } ends ? Ours($"{count}, ends at {ends}") : count;

@@ -38,6 +38,7 @@ internal static class RollSection
         var high = Math.Max(At(cover ?? full), At(full));
         var svg = new Svg(280, Top + high + 88);
 
+        svg.Text(4, 14, unit.Tag, size: 12, room: 70, bold: true);
         // Head of the opening, with the wall above it; the room face is where the reveal begins.
         svg.Line(Left, Top, Left + At(deepest) + 20, Top, Pen.Thick).Line(Left, Top, Left, Top - 18, Pen.Thick);
         svg.Text(Left - 6, Top + 14, words.Of("room"), Anchored.End, 10).Text(Left + At(deepest) + 26, Top + 14, words.Of("glass"), size: 10);

@@ -36,7 +36,8 @@ internal sealed class Svg(double width, double height)
     /// <param name="part">What it stands for, in one word of ours, for whoever reads the drawing back; null for nothing.</param>
     public Svg Box(double x, double y, double wide, double high, Pen pen = Pen.Thin, Fill fill = Fill.None, string? part = null)
     {
-        _shapes.Append("<rect").Part(part).Append(" x=\"").Number(x).Append("\" y=\"").Number(y).Append("\" width=\"").Number(wide).Append("\" height=\"").Number(high)
+        _shapes.Append("<rect").Part(part).Append(" x=\"").Number(x).Append("\" y=\"").Number(y)
+            .Append("\" width=\"").Number(wide).Append("\" height=\"").Number(high)
             .Append(Shade(fill));
         return End(pen);
     }

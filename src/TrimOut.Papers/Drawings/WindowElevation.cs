@@ -33,7 +33,8 @@ internal static class WindowElevation
         var legend = Legend(window).Concat(layout.ToScale ? [] : [Ours("Not measured yet: not to scale.")]).Select(l => l.Plain(words)).ToList();
         var widths = window.Mount == Mount.Outside || window.Units.Length > 1;
         var below = top + high + (widths ? 50 : 26);
-        var svg = new Svg(Math.Max(left + layout.To * scale + 90, 4 + legend.Select(l => Math.Min(Svg.WidthOf(l, LegendSize), MostLegend)).DefaultIfEmpty().Max()), below + 10 + LegendLine * legend.Count + 6);
+        var widest = legend.Select(l => Math.Min(Svg.WidthOf(l, LegendSize), MostLegend)).DefaultIfEmpty().Max();
+        var svg = new Svg(Math.Max(left + layout.To * scale + 90, 4 + widest), below + 10 + LegendLine * legend.Count + 6);
         svg.Box(left, top, wide, high, Pen.Thick, part: "opening");
         foreach (var unit in layout.Units)
             Unit(svg, unit, left, top, high, scale);
@@ -42,7 +43,8 @@ internal static class WindowElevation
         if (widths)
         {
             foreach (var unit in layout.Units)
-                svg.Across(left + unit.From * scale, left + unit.To * scale, below - 24, Figure(layout.ToScale ? unit.Unit.OwnWidth : null, window.House, words));
+                svg.Across(left + unit.From * scale, left + unit.To * scale, below - 24,
+                    Figure(layout.ToScale ? unit.Unit.OwnWidth : null, window.House, words));
         }
         svg.Across(left, left + wide, below, Figure(window.KnownWidth, window.House, words));
         svg.Down(left + Math.Max(layout.To, layout.Wide) * scale + 22, top, top + high, Figure(window.KnownHeight, window.House, words));

@@ -52,10 +52,12 @@ public sealed class PaperTemplate
     {
         var contents = paper.HasContents ? $"{Paper.ContentsIntro}\n\n{{{{{Paper.Contents}}}}}\n\n" : "";
         var sections = paper.Sections.Select(s => s.NotForOwner
-            ? $"{{{{#if {Everything}}}}}\n## {s.Title}\n\n{{{{{s.Place}}}}}\n{{{{/if}}}}\n"
-            : $"## {s.Title}\n\n{{{{{s.Place}}}}}\n");
+            ? $"{PartOf(s)}{{{{#if {Everything}}}}}\n## {s.Title}\n\n{{{{{s.Place}}}}}\n{{{{/if}}}}\n"
+            : $"{PartOf(s)}## {s.Title}\n\n{{{{{s.Place}}}}}\n");
         return $"# {paper.Title}: {{{{{HouseName}}}}}\n\n{{{{{Paper.CoverPlace}}}}}\n\n{contents}{string.Join("\n", sections)}";
     }
+
+    private static string PartOf(Section section) => section.Part is { } part ? $"## {part}\n\n" : "";
 
     private const string HouseName = "house";
     private const string Day = "date";

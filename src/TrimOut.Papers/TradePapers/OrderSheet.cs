@@ -17,7 +17,8 @@ internal static class OrderSheet
     { get; } = new("order-sheet", "Order sheet", "the maker",
         "Sizes, finishes and controls to make, order by order as they were placed, and what changed since.",
         ShortCover.Write,
-        new Section("sheets", "Orders placed", Sheets), new Section("changed", "Changed since the order", Changed),
+        new Section("terms", "For whoever makes it", Terms), new Section("sheets", "Orders placed", Sheets),
+        new Section("changed", "Changed since the order", Changed),
         new Section("open", "Not ordered yet", NotFrozen), new Section("controls", "Controls and panels", Controls))
     {
         Csv = WriteCsv,
@@ -27,6 +28,26 @@ internal static class OrderSheet
     private static readonly OrderFact[] Made = [OrderFact.Kind, OrderFact.Width, OrderFact.Height, OrderFact.Mount, OrderFact.MotorEnd,
         OrderFact.LeadSide, OrderFact.Power];
     private static readonly OrderFact[] Finish = [OrderFact.Fabric, OrderFact.Colour, OrderFact.Opacity, OrderFact.HeadCover];
+
+    private static void Terms(MarkdownWriter to, PaperData data)
+    {
+        to.Facts("About", "Entry", ("Our reference", Blank), ("Send to", Blank), ("Needed by", Blank), ("Ordered by, signature", Blank));
+        to.Table(["Kind", "Mount", "Units", "What the width is", "Who takes the deduction off", "Roll comes down at the glass or the room side"],
+            data.House.Units.Where(u => u.Kind is not null).GroupBy(u => (u.Kind!.Id, u.Window.Mount)).Select(g => Meant(g.First(), g.Count())),
+            "No units yet.");
+    }
+
+    private static Inline[] Meant(Unit unit, int units)
+    {
+        var kind = unit.Kind!;
+        var ordered = unit.Window.Mount == Mount.Outside ? CoveringKindFacts.OrderedOutside : CoveringKindFacts.OrderedInside;
+        return Row(kind.OnPaper(), unit.Window.EntryOrBlank(WindowFacts.Mount), Number(units), kind.EntryOrBlank(ordered), kind.Item.Get(ordered) switch
+        {
+            OrderedWidth.Opening => Ours("the maker"),
+            OrderedWidth.Made => Ours("nobody any more: it is off"),
+            _ => Blank,
+        }, kind.RaisedForm == RaisedForm.Roll ? Blank : Dash);
+    }
 
     private static void Sheets(MarkdownWriter to, PaperData data)
     {

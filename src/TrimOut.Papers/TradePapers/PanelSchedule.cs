@@ -36,11 +36,12 @@ internal static class PanelSchedule
             var landed = panel.Runs.ToList();
             if (PanelFront.Outputs(panel, landed) > 0)
                 to.Draw(panel.Name, PanelFront.Describe(panel, landed), words => PanelFront.Of(panel, landed, words));
-            to.Table(["Output", "Unit", "Group", "Cable", "One way", "Running", "Starting", "At the unit, worked out"], landed.Select(r => Row(
+            to.Table(["Output", "Unit", "Moves together as", "Cable", "One way", "Running", "Starting", "Volts at the unit, running",
+                "Volts at the unit, starting"], landed.Select(r => Row(
                 r.Entry(RunFacts.Output), r.Name, r.Unit.Entry(UnitFacts.Group), r.Entry(RunFacts.Cable),
                 r.OneWay is { } oneWay ? oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run) : Dash,
                 r.Unit.Kind?.Entry(CoveringKindFacts.RunningCurrent) ?? Dash, r.Unit.Kind?.Entry(CoveringKindFacts.StartingCurrent) ?? Dash,
-                Expected.WhileRunning(r) is { } volts ? volts.ToString() : Dash)), "Nothing is landed on it.");
+                Volts(Expected.WhileRunning(r)), Volts(Expected.WhileStarting(r)))), "Nothing is landed on it.");
             to.Facts("Load", "Figure",
                 ("Supply", panel.Type?.Entry(PanelTypeFacts.Supply) ?? Dash),
                 ("One output gives at the most", panel.Type?.Entry(PanelTypeFacts.OutputCurrent) ?? Dash),
@@ -72,6 +73,8 @@ internal static class PanelSchedule
         var unknown = currents.Count(c => c is null);
         return unknown == 0 ? known.ToString() : Ours($"{known.ToString()}, and {unknown} units whose current is not known");
     }
+
+    private static Inline Volts(Voltage? volts) => volts is { } known ? known.ToString() : Dash;
 
     private static Current? Starting(HomeRun run) => run.Unit.Kind?.StartingCurrent;
 }

@@ -22,12 +22,15 @@ internal static class ReceivingList
 
     private static void Boxes(MarkdownWriter to, PaperData data)
     {
-        to.Say("Open the box before you sign for it. Read the size from the label and from the unit.");
-        to.Table(["Unit", "Room", "Ordered", "Maker's number", "Box label", "Width", "Height", "Damage", "Serial", "Seen"], data.House.Units.Select(u => Row(
+        to.Say("Open the box before you sign for it. Read the size from the label and from the unit. " +
+            "From the box label on the columns stand in the order in which they are typed in.");
+        to.Table(["Unit", "Room", "Ordered", "Maker's number", "Box label", "Width", "Height", "As ordered", "Damage",
+            "Lead leaves at", "Serial", "Seen"], data.House.Units.Select(u => Row(
             u.Tag, (u.Window.Room?.FullName)
                 .OrDash(), Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]), u.Entry(UnitFacts.Acknowledgement),
             u.EntryOrBlank(UnitFacts.BoxLabel), u.EntryOrBlank(UnitFacts.DeliveredWidth), u.EntryOrBlank(UnitFacts.DeliveredHeight),
-            u.EntryOrBlank(UnitFacts.Damage), u.EntryOrBlank(UnitFacts.Serial), Box)), "No units yet.");
+            u.EntryOrBlank(UnitFacts.FinishAsOrdered), u.EntryOrBlank(UnitFacts.Damage), u.EntryOrBlank(UnitFacts.LeadCameAt),
+            u.EntryOrBlank(UnitFacts.Serial), Ticks.Of(u, "looked-over"))), "No units yet.");
     }
 
     private static void Awaited(MarkdownWriter to, PaperData data) =>

@@ -14,8 +14,22 @@ internal static class Entries
     /// <summary>A fact as it is shown, or "not yet" where it is still to come.</summary>
     public static Inline EntryOrNotYet(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.NotYet;
 
+    /// <summary>A day, "planned" where it comes after the day of the paper, or "not yet" where none is known.</summary>
+    public static Inline DayOrNotYet(this Subject subject, Fact<DateOnly> fact, DateOnly paper) =>
+        subject.Item.Get(fact) is { } day && day > paper ? Inline.Ours($"planned for {day.OnPaper()}") : subject.EntryOrNotYet(fact);
+
     /// <summary>A fact as it is shown, or a blank to write it in by hand.</summary>
     public static Inline EntryOrBlank(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Blank;
+
+    /// <summary>Lengths that belong together, the unit of all behind the last one; a dash in the place of each that was not noted.</summary>
+    public static Inline Sizes(this Subject subject, string between, params IReadOnlyList<Fact<Length>> facts)
+    {
+        var shown = facts.Select(f => subject.Shown(f) is null ? null : subject.Show(f)).ToList();
+        var unit = shown[^1] is { } last ? last[(last.LastIndexOf(' ') + 1)..] : "";
+        return unit.Length > 0 && unit.All(char.IsLetter) && shown.TrueForAll(s => s?.EndsWith($" {unit}", StringComparison.Ordinal) == true)
+            ? Inline.Join(between, [.. shown.SkipLast(1).Select(s => Inline.Figure(s![..^(unit.Length + 1)])), Inline.Figure(shown[^1]!)])
+            : Inline.Join(between, [.. facts.Select(f => subject.Entry(f))]);
+    }
 
     /// <summary>A figure that was printed with a point, in the number style of the wording; a dash where there is none.</summary>
     public static Inline FigureOrDash(this string? printed) => printed is null ? Inline.Dash : Inline.Figure(printed);

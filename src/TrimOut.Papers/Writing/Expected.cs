@@ -16,5 +16,11 @@ internal static class Expected
 
     /// <summary>Volts at the unit while it lifts, with the cable at max temp, rounded to 0.01 V; null while a part is not known.</summary>
     public static Voltage? WhileRunning(HomeRun run) =>
-        run is { Limits: { } limits, OneWay: { } oneWay } ? new Voltage(Math.Round(limits.WhileRunning(oneWay).Volts, 2, MidpointRounding.AwayFromZero)) : null;
+        run is { Limits: { } limits, OneWay: { } oneWay } ? Rounded(limits.WhileRunning(oneWay)) : null;
+
+    /// <summary>Volts at the unit while it starts, with the cable at max temp, rounded to 0.01 V; null while a part is not known.</summary>
+    public static Voltage? WhileStarting(HomeRun run) =>
+        run is { Limits: { } limits, OneWay: { } oneWay } ? Rounded(limits.WhileStarting(oneWay)) : null;
+
+    private static Voltage Rounded(Voltage volts) => new(Math.Round(volts.Volts, 2, MidpointRounding.AwayFromZero));
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Net;
 using System.Text;
@@ -47,7 +48,7 @@ internal static class HtmlPage
         {
             if (link.IsImage && drawings.TryGetValue(link.Url ?? "", out var svg))
                 renderer.Write(svg);
-            else if (link.IsImage || link.Url?.StartsWith('#') != true)
+            else if (link.IsImage || link.Url?.StartsWith('#') != true && !PhoneNumber.IsLink(link.Url))
                 renderer.WriteChildren(link);
             else
                 base.Write(renderer, link);
@@ -70,10 +71,12 @@ internal static class HtmlPage
             string.Concat(heading.Inline?.OfType<LiteralInline>().Select(l => l.Content.ToString()) ?? []);
     }
 
-    /// <summary>Marks cells that hold no more than a tag, a figure with its unit or a day: these stay on one line.</summary>
+    /// <summary>Marks cells that hold no more than a tag, figures with their unit or a day: these stay on one line.</summary>
     private sealed class Tables : HtmlTableRenderer
     {
         private const int Short = 10;
+        private const int ShortFigures = 24;
+        private static readonly SearchValues<char> OfFigures = SearchValues.Create("0123456789 /.,x");
 
         protected override void Write(HtmlRenderer renderer, Table table)
         {
@@ -83,12 +86,16 @@ internal static class HtmlPage
                 {
                     if (row is TableRow { IsHeader: false }
                         && ((TableCell)cell) is [Markdig.Syntax.ParagraphBlock
-                        { Inline: { FirstChild: LiteralInline { Content.Length: <= Short } only } inline }] && inline.LastChild == only)
+                        { Inline: { FirstChild: LiteralInline only } inline }] && inline.LastChild == only && StaysWhole(only.Content.AsSpan()))
                         cell.GetAttributes().AddClass("k");
                 }
             }
             base.Write(renderer, table);
         }
+
+        /// <summary>Whether it is short, or no more than some figures with their unit.</summary>
+        private static bool StaysWhole(ReadOnlySpan<char> text) =>
+            text.Length <= Short || text.Length <= ShortFigures && text[..(text.LastIndexOf(' ') + 1)].IndexOfAnyExcept(OfFigures) < 0;
     }
 
     /// <summary>Marks the blanks to write in, so that their cells are high enough for a hand.</summary>

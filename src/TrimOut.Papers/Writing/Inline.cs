@@ -81,6 +81,11 @@ internal sealed class Inline
     /// <summary>A link to a section of the same paper.</summary>
     public static Inline LinkTo(string heading) => new(_ => heading, _ => $"[{Escaping.Escape(heading)}](#{Anchor.Of(heading)})");
 
+    /// <summary>A number that a phone calls, as it was typed.</summary>
+    /// <param name="typed">How it stands there.</param>
+    /// <param name="dialled">What is dialled: digits, with a plus sign before a country code.</param>
+    public static Inline Call(string typed, string dialled) => new(_ => typed, _ => $"[{Escaping.Escape(typed)}]({PhoneNumber.Scheme}{dialled})");
+
     /// <summary>A picture that stands in a file beside the paper.</summary>
     public static Inline Picture(Inline description, string path) =>
         new(description.Plain, w => $"![{description.Markdown(w)}]({path})");

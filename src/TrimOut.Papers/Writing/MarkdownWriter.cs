@@ -96,6 +96,19 @@ internal sealed class MarkdownWriter(Words words, string drawingsBegin, SortedDi
         return this;
     }
 
+    /// <summary>A table without the columns in which nothing stands but dashes, the first excepted; or a sentence where it would have no rows.</summary>
+    /// <exception cref="ArgumentException">A row has another number of cells.</exception>
+    public MarkdownWriter Filled(string[] columns, IEnumerable<Inline[]> rows, string whenEmpty = "None.")
+    {
+        var all = rows.ToList();
+        var kept = Enumerable.Range(0, columns.Length).Where(c => c == 0 || all.Exists(r => r[c] != Inline.Dash)).ToList();
+        return Table([.. kept.Select(c => columns[c])], all.Select(r => r.Length == columns.Length ? [.. kept.Select(c => r[c])] : r), whenEmpty);
+    }
+
+    /// <summary>A table of facts without those of which nothing was noted, or a sentence where that is so of all.</summary>
+    public MarkdownWriter Known(string what, string value, string whenEmpty, params IEnumerable<(string What, Inline Value)> facts) =>
+        Table([what, value], facts.Where(f => f.Value != Inline.Dash).Select(f => Row(Inline.Ours(f.What), f.Value)), whenEmpty);
+
     /// <summary>A table of facts: what, and its value.</summary>
     public MarkdownWriter Facts(string what, string value, params IEnumerable<(string What, Inline Value)> facts) =>
         Table([what, value], facts.Select(f => Row(Inline.Ours(f.What), f.Value)));

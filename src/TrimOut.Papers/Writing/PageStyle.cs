@@ -12,6 +12,8 @@ internal static class PageStyle
         main { max-width: 180mm; margin: 0 auto; padding: 10mm 5mm; }
         h1 { font-size: 22pt; line-height: 1.2; margin: 0 0 6mm; padding-bottom: 3mm; border-bottom: 1.2mm solid #000; }
         h2 { font-size: 15pt; line-height: 1.25; margin: 10mm 0 3mm; padding-bottom: 1mm; border-bottom: 0.3mm solid #000; }
+        .binder h2:has(+ h2) { font-size: 18pt; border: 0; }
+        .binder h2 + h2 { margin-top: 2mm; }
         h3 { font-size: 11.5pt; line-height: 1.3; margin: 6mm 0 2mm; }
         p, ul, ol, table { margin: 0 0 3mm; }
         ul, ol { padding-left: 6mm; }
@@ -31,11 +33,17 @@ internal static class PageStyle
           @page { margin: 16mm 16mm 18mm; @bottom-right { content: counter(page) " / " counter(pages); font: 8pt sans-serif; } }
           html { font-size: 10pt; }
           main { max-width: none; padding: 0; }
-          .binder h2:first-of-type, .binder h2:last-of-type { break-before: page; margin-top: 0; }
+          .binder h2:has(+ h2) { break-before: page; margin-top: 0; }
+          .binder { line-height: 1.35; }
+          .binder h2 { margin-top: 5mm; }
+          .binder ul:has(a[href^="#"]) { columns: 2; }
+          .binder table { font-size: 8.5pt; }
+          .binder table:has(tr:nth-child(8)) { break-inside: auto; }
+          .binder p:has(svg ~ svg) svg { max-width: 49%; max-height: 46mm; }
           h3 { margin-top: 4mm; }
           th, td { padding-block: 0.45mm; }
           svg { margin: 1mm 0; }
-          h1, h2, h3, p:has(svg) { break-after: avoid; }
+          h1, h2, h3, h2 + p, h3 + p, p:has(svg) { break-after: avoid; }
           svg { max-height: 235mm; break-inside: avoid; }
           tr, li, table:not(:has(tr:nth-child(16))) { break-inside: avoid; }
           thead { display: table-header-group; }

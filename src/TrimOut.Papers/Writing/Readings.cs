@@ -14,7 +14,16 @@ internal static class Readings
     public static string OnPaper(this DateTimeOffset at) => DateOnly.FromDateTime(at.DateTime).OnPaper();
 
     /// <summary>Instrument, person and day of the facts of an item that are known, each said once; a dash where none is known.</summary>
-    public static Inline Taken(this Subject subject, params ReadOnlySpan<Fact> facts)
+    public static Inline Taken(this Subject subject, params ReadOnlySpan<Fact> facts) => TakenBy(subject, facts)
+        .Select(OnPaper)
+        .JoinOrDash("; ");
+
+    /// <summary>Instrument, person and day in one line.</summary>
+    public static Inline OnPaper((string? Meter, string By, string On) taken) =>
+        Inline.Join(", ", [string.IsNullOrWhiteSpace(taken.Meter) ? Inline.Ours("instrument not noted") : taken.Meter, taken.By, taken.On]);
+
+    /// <summary>Instrument, person and day of the facts of an item that are known, each once.</summary>
+    public static IEnumerable<(string? Meter, string By, string On)> TakenBy(this Subject subject, params ReadOnlySpan<Fact> facts)
     {
         var taken = new List<(string? Meter, string By, string On)>();
         foreach (var fact in facts)
@@ -22,8 +31,6 @@ internal static class Readings
             if (subject.Item.Latest(fact.Name) is { Stored: not null } head)
                 taken.Add((subject.Item.Latest(Companion.Meter(fact.Name))?.Stored, head.By, head.At.OnPaper()));
         }
-        return taken.Distinct()
-            .Select(t => Inline.Join(", ", [string.IsNullOrWhiteSpace(t.Meter) ? Inline.Ours("instrument not noted") : t.Meter, t.By, t.On]))
-            .JoinOrDash("; ");
+        return taken.Distinct();
     }
 }

@@ -8,4 +8,7 @@ internal sealed record Section(string Place, string Title, Action<MarkdownWriter
 {
     /// <summary>Whether it is left out of a paper for the owner alone.</summary>
     public bool NotForOwner { get; init; }
+
+    /// <summary>The heading of the part of the paper that it begins; null where it begins none.</summary>
+    public string? Part { get; init; }
 }

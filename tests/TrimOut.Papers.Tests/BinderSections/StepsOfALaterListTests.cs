@@ -31,7 +31,7 @@ public class StepsOfALaterListTests
         return (Number(row[1]), Number(row[2]));
     }
 
-    private static int Marked(TestJob job) => Number(Row(job, "Who did what, and when")[2]);
+    private static int Marked(TestJob job) => Number(Row(job, "By phase and person")[2]);
 
     private static int Number(string text) => int.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 

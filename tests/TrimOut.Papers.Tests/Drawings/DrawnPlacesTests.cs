@@ -125,7 +125,8 @@ public class DrawnPlacesTests
             }
             foreach (var unit in window.Units.Select(u => u.Tag).ToList())
             {
-                Typed(job, unit, (UnitFacts.EntrySide, roll.Next(2) == 0 ? "left" : "right"), (UnitFacts.EntryFromJamb, $"{roll.Next(Math.Min(wide, 3000))} mm"),
+                Typed(job, unit, (UnitFacts.EntrySide, roll.Next(2) == 0 ? "left" : "right"),
+                    (UnitFacts.EntryFromJamb, $"{roll.Next(Math.Min(wide, 3000))} mm"),
                     (UnitFacts.EntryBelowHead, $"{roll.Next(100)} mm"));
             }
         }

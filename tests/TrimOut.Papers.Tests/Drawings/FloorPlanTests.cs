@@ -22,7 +22,8 @@ public class FloorPlanTests
         foreach (var (tag, facing) in Bay)
             job.Window(tag).Say(tag, WindowFacts.Facing, facing);
         var svg = XDocument.Parse(FloorPlan.Of(FloorPlan.Floors(job.House).Single(), Words.English).Render("x")).Root!;
-        var at = svg.Elements().Where(e => e.Name.LocalName == "text" && Bay.Any(b => b.Tag == e.Value)).ToDictionary(e => e.Value, e => (X: Of(e, "x"), Y: Of(e, "y")));
+        var at = svg.Elements().Where(e => e.Name.LocalName == "text" && Bay.Any(b => b.Tag == e.Value))
+            .ToDictionary(e => e.Value, e => (X: Of(e, "x"), Y: Of(e, "y")));
         // North is up: as on any plan, west is left. Seen from inside, the first of two on a wall is the left one.
         Assert.Equal(["N1", "N2"], Lie("N1", "N2").OrderBy(t => at[t].X));
         Assert.Equal(["SW", "S2", "S1", "SE"], Lie("SE", "S1", "S2", "SW").OrderBy(t => at[t].X));
@@ -39,7 +40,8 @@ public class FloorPlanTests
     {
         foreach (var floor in SampleJobs.Names.SelectMany(n => FloorPlan.Floors(SampleJobs.Data(n).House)))
         {
-            var boxes = XDocument.Parse(FloorPlan.Of(floor, Words.English).Render("x")).Root!.Elements().Where(e => e.Name.LocalName == "text").Select(Box).ToList();
+            var boxes = XDocument.Parse(FloorPlan.Of(floor, Words.English).Render("x")).Root!.Elements()
+                .Where(e => e.Name.LocalName == "text").Select(Box).ToList();
             for (var a = 0; a < boxes.Count; a++)
             {
                 for (var b = a + 1; b < boxes.Count; b++)
@@ -56,7 +58,9 @@ public class FloorPlanTests
         return (text.Value, left, left + wide, Of(text, "y") - size * 0.7, Of(text, "y"));
     }
 
-    private static bool Overlap((string Text, double Left, double Right, double Top, double Bottom) a, (string Text, double Left, double Right, double Top, double Bottom) b) =>
+    private static bool Overlap(
+        (string Text, double Left, double Right, double Top, double Bottom) a,
+        (string Text, double Left, double Right, double Top, double Bottom) b) =>
         a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom;
 
     private static double Of(XElement shape, string side) => double.Parse(shape.Attribute(side)!.Value, CultureInfo.InvariantCulture);

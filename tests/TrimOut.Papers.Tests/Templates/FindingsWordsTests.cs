@@ -185,7 +185,7 @@ public partial class FindingsWordsTests
     private static List<string[]> OpenFindings(PaperData data)
     {
         var paper = Binder.Paper.Write(data, PaperTemplate.Read(Binder.Paper, ShippedTemplates.Text("binder.de").Value).Value);
-        var heading = new HtmlParser().ParseDocument(paper.ToHtml()).QuerySelectorAll("h3").Single(h => h.TextContent == "Befunde");
+        var heading = new HtmlParser().ParseDocument(paper.ToHtml()).QuerySelectorAll("h2").Single(h => h.TextContent == "Befunde");
         var after = heading.NextElementSibling!;
         var table = after.LocalName == "table" ? after : after.QuerySelector("table");
         return [.. (table?.QuerySelectorAll("tbody tr") ?? Enumerable.Empty<IElement>())

@@ -54,13 +54,13 @@ public class PaperTemplateTests
             page.Markdown, StringComparison.Ordinal);
         Assert.Contains("### The panel called P1", page.Markdown, StringComparison.Ordinal);
         Assert.Contains("| Terminal |", page.Markdown, StringComparison.Ordinal);
-        Assert.Contains("| 10       | nothing |", page.Markdown, StringComparison.Ordinal);
+        Assert.Contains("| 4–10     | nothing |", page.Markdown, StringComparison.Ordinal);
         Assert.DoesNotContain("words", page.Markdown, StringComparison.Ordinal);
         Assert.Contains("<html lang=\"en-GB\">", page.ToHtml(), StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData("# Title\n\n{{covr}}\n", "Line 3: there is no place {{covr}} in this paper. There are: house, date, everything, contents, cover, cautions,")]
+    [InlineData("# Title\n\n{{covr}}\n", "Line 3: there is no place {{covr}} in this paper. There are: house, date, everything, contents, cover, stops,")]
     [InlineData("# Title\n\n{{#if oner}}x{{/if}}\n", "Line 3: there is no place {{oner}}")]
     [InlineData("# Title\n\n{{#if everything}}x\n", "The template can't be read:")]
     [InlineData("{{cover\n", "The template can't be read:")]
@@ -80,18 +80,18 @@ public class PaperTemplateTests
     {
         var job = FinishedHouse.Build();
         job.SayOf("", HouseFacts.Name, "{{cover}} {{contents}}").SayOf("Kitchen", RoomFacts.Name, "Output").SayOf("P1", PanelFacts.Location, "free");
-        var template = PaperTemplate.Read(Binder.Paper, "# {{house}}\n\n{{panels}}\n\n```words\nOutput = Terminal\nfree = nothing\n```\n").Value;
+        var template = PaperTemplate.Read(Binder.Paper, "# {{house}}\n\n{{stops}}\n\n{{panels}}\n\n```words\nOutput = Terminal\nfree = nothing\n```\n").Value;
         var written = Binder.Paper.Write(FinishedHouse.Data(job.Scribe.Log), template).Markdown;
         Assert.StartsWith("# {{cover}} {{contents}}\n", written, StringComparison.Ordinal);
         Assert.Contains("| W01     | Output  |", written, StringComparison.Ordinal);
-        Assert.Contains("| Hangs                 | free ", written, StringComparison.Ordinal);
+        Assert.Contains("| P1    | free  |", written, StringComparison.Ordinal);
     }
 
     [Fact]
     public void ThePaperForTheOwnerAloneLeavesOutReadingsAndMarks()
     {
         var (all, owner) = (Binder.Paper.Write(Finished).Markdown, Binder.Paper.Write(Finished with { OwnerOnly = true }).Markdown);
-        foreach (var trade in new[] { "## Cable tests", "## Who did what, and when", "### How far each phase is", "#cable-tests" })
+        foreach (var trade in new[] { "## Cable tests", "## Who did what, and when", "### How far each phase is", "## Findings", "#cable-tests" })
         {
             Assert.Contains(trade, all, StringComparison.Ordinal);
             Assert.DoesNotContain(trade, owner, StringComparison.Ordinal);

@@ -47,8 +47,13 @@ public class WordsTests
         foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())))
             Assert.NotEmpty(Binder.Paper.Places(data, new Words(Ask, "x-asked"), new SortedDictionary<string, string>()).ToList());
         foreach (var saves in (long[])[0, 1, 4])
-            Assert.StartsWith("# A\n\n**", Binder.Paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, new Words(Ask, "x-asked")), StringComparison.Ordinal);
+        {
+            var head = Binder.Paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, new Words(Ask, "x-asked"));
+            Assert.StartsWith("# A\n\n**", head, StringComparison.Ordinal);
+        }
         asked.UnionWith(["1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items"]);
+        // What stands only where a day is to come, or a reading was taken.
+        asked.UnionWith(["planned for {0}", "Second, apart", "Second, to frame"]);
         Binder.Paper.WithHead("# A\n", FinishedHouse.Data(SparseHouse()), new Words(Ask, "x-asked"));
         asked.Add(Binder.Paper.Title);
         var sparse = SparseHouse().House;
@@ -69,7 +74,7 @@ public class WordsTests
         Assert.Contains("<html lang=\"de\">", paper.ToHtml(), StringComparison.Ordinal);
         Assert.Equal("Hausmappe: Test house", paper.Title);
         var page = new HtmlParser().ParseDocument(paper.ToHtml());
-        Assert.All(page.QuerySelectorAll("a"), a => Assert.NotNull(page.GetElementById(Uri.UnescapeDataString(a.GetAttribute("href")![1..]))));
+        Assert.All(page.QuerySelectorAll("a[href^='#']"), a => Assert.NotNull(page.GetElementById(Uri.UnescapeDataString(a.GetAttribute("href")![1..]))));
     }
 
     [Fact]
@@ -96,7 +101,7 @@ public class WordsTests
         // What is worded is set in brackets, what was typed is a token: whatever else is left of a cell, a line or a heading would be English for good.
         var page = Page(Binder.Paper, FinishedHouse.Data(typed), new Words(p => IsGerman(p) ? Bracketed(p) : p, "de"));
         var lines = page.QuerySelectorAll("p, li, th, td, h3").Where(e => e.QuerySelector("svg") is null).Select(e => e.TextContent).ToList();
-        Assert.True(lines.Count > 400);
+        Assert.True(lines.Count > 250);
         Assert.All(lines, line => Assert.Matches("^(mm|ohm|V|A|m|s|x|P1|lead-away-from-motor|[^A-Za-z])*$", Left(line)));
     }
 

@@ -28,7 +28,8 @@ public class OpenStopsTests
         var head = page.QuerySelector("main")!.Children.TakeWhile(e => e.LocalName != "h2").Select(e => e.TextContent).ToList();
         var stops = data.Report.OpenStops.Where(f => phases.Contains(f.Check.Phase)).ToList();
         Assert.NotEmpty(stops);
-        Assert.All(stops, stop => Assert.Contains(head, text => text.Contains(stop.Found.Message.For(Words.English.ReaderOf(data.House)), StringComparison.Ordinal)));
+        Assert.All(stops, stop => Assert.Contains(head, text =>
+            text.Contains(stop.Found.Message.For(Words.English.ReaderOf(data.House)), StringComparison.Ordinal)));
         Assert.DoesNotContain("wrong", PaperList.Find(id)!.Write(SampleJobs.Data("orchard-cottage")).Markdown.Split("\n## ")[0], StringComparison.Ordinal);
     }
 

@@ -1,0 +1,59 @@
+using TrimOut.Core;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+
+namespace TrimOut.Papers.BinderSections;
+
+/// <summary>Whom the owner calls, and for what; what nobody typed is a blank to write in, and the owner is never told to call himself.</summary>
+internal static class Calls
+{
+    private static readonly Inline OfCrew = Ours("A covering that stays still, and the crew's work");
+    private static readonly Inline OfMains = Ours("A breaker that trips again, and all mains work: a licensed electrician");
+
+    /// <summary>
+    /// The contacts that are for after handover; where the crew or the electrician is not among them, whoever else was noted; and the makers.
+    /// The contact on site is for the time of the works.
+    /// </summary>
+    public static IEnumerable<(Inline For, Inline Who, Inline Number, Inline Note)> Of(House house)
+    {
+        var contacts = house.Contacts.Where(c => c.AfterHandover && c.Part != ContactPart.Owner).ToList();
+        foreach (var contact in contacts)
+            yield return (For(contact), contact.Entry(ContactFacts.Name), Number(contact), contact.Entry(ContactFacts.Note));
+        var job = new JobItself(house);
+        if (!contacts.Exists(c => c.Part == ContactPart.Crew))
+            yield return Call(house, OfCrew, job.Show(HouseFacts.WarrantyCall), job.Show(HouseFacts.Crew));
+        foreach (var kinds in KindsInUse.Of(house).Where(k => !string.IsNullOrWhiteSpace(k.Show(CoveringKindFacts.WarrantyCall)))
+            .GroupBy(k => k.Show(CoveringKindFacts.WarrantyCall)))
+            yield return Call(house, Ours($"The maker's warranty: {Join(", ", [.. kinds.Select(k => k.OnPaper())])}"), kinds.Key, null);
+        if (house.Panels.IsEmpty || contacts.Exists(c => c.Part == ContactPart.Electrician))
+            yield break;
+        foreach (var typed in house.Panels.Select(p => p.Show(PanelFacts.ConnectedBy)).Where(t => !string.IsNullOrWhiteSpace(t)).DefaultIfEmpty("").Distinct())
+            yield return Call(house, OfMains, typed, null);
+    }
+
+    private static Inline For(Contact contact) => contact.Part switch
+    {
+        ContactPart.Crew => OfCrew,
+        ContactPart.Electrician => OfMains,
+        _ => contact.Entry(ContactFacts.Part),
+    };
+
+    private static Inline Number(Contact contact) =>
+        contact.Telephone is not { } typed ? Blank : PhoneNumber.Part(typed) is { Who.Length: 0, Number: { } number } ? number : typed;
+
+    private static (Inline For, Inline Who, Inline Number, Inline Note) Call(House house, Inline what, string? typed, string? otherwise)
+    {
+        var (who, number) = PartUnlessClient(house, typed);
+        if (otherwise is not null && who.Length == 0)
+            (who, number) = PartUnlessClient(house, otherwise) is var (name, itsNumber) ? (name, number ?? itsNumber) : default;
+        return (what, who.Length == 0 ? Blank : who, number ?? Blank, Dash);
+    }
+
+    private static (string Who, Inline? Number) PartUnlessClient(House house, string? typed)
+    {
+        var call = PhoneNumber.Part(typed ?? "");
+        return SameName.Comparer.Equals(call.Who, new JobItself(house).Show(HouseFacts.Client)) ? ("", null) : call;
+    }
+}
