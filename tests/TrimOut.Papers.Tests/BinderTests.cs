@@ -125,7 +125,7 @@ public class BinderTests
         var waived = Assert.Single(Table(page, "Waived", 0));
         Assert.Equal(["W02B", "RE"], [waived[0], waived[2]]);
         Assert.Equal(["W02B", "Lead goes behind the fascia."], Assert.Single(Table(page, "Stays as it is", 0)).Skip(1));
-        Assert.Contains("W03", Table(page, "Still to be mended", 0).Single()[1], StringComparison.Ordinal);
+        Assert.Contains("W03", Table(page, "Still to be fixed", 0).Single()[1], StringComparison.Ordinal);
     }
 
     private static string Written(HouseLog log) => Binder.Markdown(log, FinishedHouse.Day, FinishedHouse.Report(log.House));

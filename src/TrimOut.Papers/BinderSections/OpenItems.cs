@@ -16,7 +16,7 @@ internal static class OpenItems
     {
         var (house, report) = (data.House, data.Report);
         to.Say($"Agreed with the owner: {new JobItself(house).EntryOrNotYet(HouseFacts.OpenItemsAgreed)}");
-        to.Heading(3, "Still to be mended");
+        to.Heading(3, "Still to be fixed");
         to.Table(["What", "Where"], report.Findings.Where(f => f.Open).GroupBy(f => f.Check.Title).Select(f => Row(Ours(f.Key), Where(f, house))));
 
         if (report.Findings.Any(f => !f.Open))

@@ -46,7 +46,10 @@ internal static class KitVerb
             var house = look.At(parsed.GetRequiredValue(path)).House;
             var found = Parts(house).Where(p => parsed.GetValue(name) is not { } only || Core.SameName.Comparer.Equals(house.NameOf(p), only))
                 .ToLookup(BlankKit.IsMore);
-            var kept = new PartsKept(parsed.GetValue(folder)!);
+            var into = parsed.GetValue(folder)!;
+            if (Path.Exists(into) && !Directory.Exists(into))
+                throw new VerbException(ExitCode.CannotCreate, $"{into} is no folder. Parts are kept in one: name another with --kit.");
+            var kept = new PartsKept(into);
             foreach (var part in found[true].Select(p => PartSheet.Of(house, p)))
             {
                 Console.Out.WriteLine(kept.Write(part).OrEnd(ExitCode.Disk));

@@ -28,7 +28,7 @@ public sealed class RealDiskTests : IDisposable
         return disk;
     }
 
-    private PseudoTerminal Open() => new(_run.Folder, 80, 24, "LANG=C.UTF-8 TERM=xterm", "open", OnStick("elm.trimout"));
+    private PseudoTerminal Open() => new(_run.Folder, 80, 24, "LANG=C.UTF-8 TERM=xterm", "open", OnStick("elm.trimout"), "--by", "Ash");
 
     private static HouseLog Read(string path)
     {
