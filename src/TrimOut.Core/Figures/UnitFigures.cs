@@ -99,15 +99,15 @@ public static class UnitFigures
             ]),
             new OutputOverloaded().Info.Source, [UnitFacts.Kind, UnitFacts.Group, RunFacts.Output]);
         if (unit is { EntryFromJamb: { } jamb, EntryAlong: { } entry, EntryBelowHead: { } below, Kind: { } kind }
-            && kind[CoveringKindFacts.LeadBehind] is { } behind && unit.EntrySide is { } side && unit.LeadSide is { } lead
-            && unit.MotorAlong(lead) is { } motor)
+            && kind[CoveringKindFacts.LeadBehind] is { } behind && unit.EntrySide is { } side && unit.MotorSide is { } end
+            && unit.MotorAlong(end) is { } motor && unit.WayToMotor is { } path)
         {
-            yield return new Figure("Tail that reaches the motor", TailPath.ToMotor(entry, motor, below, behind).In(unit),
+            yield return new Figure("Tail that reaches the motor", path.In(unit),
                 Working.Of(new TailShortOfMotor().Info.Source.Formula, () =>
                 [
                     ("entry from jamb", jamb.In(unit)), ("entry from the left", entry.In(unit)), ("motor from the left", motor.In(unit)),
                     ("below head", below.In(unit)),
-                    ("entry on the lead side", side == lead ? "yes" : "no"), ("behind", behind.In(unit)),
+                    ("entry on the side of the motor", side == end ? "yes" : "no"), ("behind", behind.In(unit)),
                 ]),
                 new TailShortOfMotor().Info.Source,
                 [RunFacts.TailAtWindow, RunFacts.TailFound, UnitFacts.EntrySide, UnitFacts.EntryFromJamb, UnitFacts.EntryBelowHead]);

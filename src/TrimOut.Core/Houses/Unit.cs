@@ -94,6 +94,19 @@ public sealed class Unit : Subject
         _ => null,
     };
 
+    /// <summary>The end at which it has its motor: that of its kind, and of a kind that is made either way the side of the lead; null while not known.</summary>
+    public Side? MotorSide => Kind?.MotorEnd switch
+    {
+        MotorEnd.Left => Side.Left,
+        MotorEnd.Right => Side.Right,
+        MotorEnd.Either => LeadSide,
+        _ => null,
+    };
+
+    /// <summary>The way of its cable from the wall to the motor, with what is used up behind it; null while any of that is not known.</summary>
+    public Length? WayToMotor => (EntryAlong, MotorSide, EntryBelowHead, Kind?[CoveringKindFacts.LeadBehind]) is ({ } entry, { } end, { } below, { } behind)
+        && MotorAlong(end) is { } motor ? TailPath.ToMotor(entry, motor, below, behind) : null;
+
     /// <summary>Where its motor hangs, from the left of the opening; null while that is not known.</summary>
     /// <param name="motor">The end at which it has its motor.</param>
     public Length? MotorAlong(Side motor) => motor == Side.Left ? Place?.From : Place?.To;

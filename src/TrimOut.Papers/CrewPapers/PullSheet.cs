@@ -1,5 +1,4 @@
 using TrimOut.Core.Facts;
-using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
@@ -52,18 +51,11 @@ internal static class PullSheet
     /// <summary>
     /// What no stop speaks of: half the width that the tail is held against, and the way to the motor where that is longer; null while neither is known.
     /// </summary>
-    private static Length? TailAtLeast(Unit unit) => (unit.ToFarEnd / 2, ToMotor(unit)) switch
+    private static Length? TailAtLeast(Unit unit) => (unit.ToFarEnd / 2, unit.WayToMotor) switch
     {
         ({ } half, { } way) => Length.Max(half, way),
         (var half, var way) => half ?? way,
     };
-
-    private static Length? ToMotor(Unit unit)
-    {
-        Side? motor = unit.Kind?.MotorEnd switch { MotorEnd.Left => Side.Left, MotorEnd.Right => Side.Right, MotorEnd.Either => unit.LeadSide, _ => null };
-        return motor is { } end && unit.EntryAlong is { } along && unit.MotorAlong(end) is { } at && unit.EntryBelowHead is { } below
-            && unit.Kind?[CoveringKindFacts.LeadBehind] is { } behind ? TailPath.ToMotor(along, at, below, behind) : null;
-    }
 
     private static Inline Spares(HomeRun run) => run.Shown(RunFacts.SpareCables) is not { } count ? Blank
         : run.Shown(RunFacts.SpareEnds) is { } ends ? Ours($"{count}, ends at {ends}") : count;

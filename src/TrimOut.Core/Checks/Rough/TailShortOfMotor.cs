@@ -1,5 +1,4 @@
 using TrimOut.Core.Facts;
-using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Wording;
@@ -26,7 +25,7 @@ public sealed class TailShortOfMotor : RunCheck
         var unit = subject.Unit;
         if (Tail.Unknown(subject) is { } unknown)
             return unknown;
-        if (unit.Kind is not { MotorEnd: { } end } kind)
+        if (unit.Kind is not { MotorEnd: not null } kind)
             return NotChecked.Of(unit.Kind, CoveringKindFacts.MotorEnd, unit, UnitFacts.Kind);
         if (kind[CoveringKindFacts.LeadBehind] is not { } behind)
             return NotChecked.Of(kind, CoveringKindFacts.LeadBehind);
@@ -36,13 +35,11 @@ public sealed class TailShortOfMotor : RunCheck
             return NotChecked.Of(unit, UnitFacts.EntryFromJamb);
         if (unit.EntryBelowHead is not { } below)
             return NotChecked.Of(unit, UnitFacts.EntryBelowHead);
-        Side? motor = end switch { MotorEnd.Left => Side.Left, MotorEnd.Right => Side.Right, _ => unit.LeadSide };
-        if (motor is null)
+        if (unit.MotorSide is not { } motor)
             return NotChecked.Of(unit, UnitFacts.LeadSide);
-        if ((unit.EntryAlong, unit.MotorAlong(motor.Value)) is not ({ } along, { } at))
+        if (unit.WayToMotor is not { } path)
             return NotChecked.Of(unit.Window, WindowFacts.RoughWidth);
         var tail = Tail.Of(subject).Tail;
-        var path = TailPath.ToMotor(along, at, below, behind);
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("tail", tail.In(subject)), ("below head", below.In(subject)), ("along the head", (path - below - behind).In(subject)),
@@ -50,7 +47,7 @@ public sealed class TailShortOfMotor : RunCheck
         ]);
         return tail >= path
             ? new Outcome.Fine(working)
-            : new Outcome.Found(Short.With(tail, Arg.Value(UnitFacts.LeadSide, motor.Value), Arg.AtLeast(path)),
+            : new Outcome.Found(Short.With(tail, Arg.Value(UnitFacts.LeadSide, motor), Arg.AtLeast(path)),
                 Tail.Mend(subject, PullMore.With(Arg.AtLeast(path - tail))),
                 Tail.Field(subject), working);
     }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Checks.Rough;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Figures;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Rough;
@@ -21,6 +22,15 @@ public class TailShortOfMotorTests
     public void ATailThatFallsShortIsAStop() =>
         Assert.Equal("The tail is 7 63/64\"; the way to the motor on the left is 8\".", Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "7 63/64")
             .Fault(Check, "W01").Message);
+
+    // The entry is on the left, 1 in from the jamb; the motor of this kind is always on the right: 36 - 1 along, 1 up, 6 behind.
+    [Fact]
+    public void TheFigureGoesToTheMotorAsTheCheckDoes()
+    {
+        var job = Jobs.Roughed().SayOf("Roller", CoveringKindFacts.MotorEnd, "right").Say("W01", RunFacts.TailAtWindow, "42");
+        job.Fine(Check, "W01");
+        Assert.Equal("42\"", UnitFigures.Of(job.Unit("W01")).Single(f => f.Name == "Tail that reaches the motor").Value);
+    }
 
     // From the right: 36 - 1 along, 1 up, 6 behind.
     [Fact]
