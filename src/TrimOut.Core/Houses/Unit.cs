@@ -94,7 +94,7 @@ public sealed class Unit : Subject
         _ => null,
     };
 
-    /// <summary>The end at which it has its motor: that of its kind, and of a kind that is made either way the side of the lead; null while not known.</summary>
+    /// <summary>The end at which it has its motor: that of its kind, and of a kind that is made either way the side of the lead; else null.</summary>
     public Side? MotorSide => Kind?.MotorEnd switch
     {
         MotorEnd.Left => Side.Left,
