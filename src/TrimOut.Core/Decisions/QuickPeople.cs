@@ -38,7 +38,8 @@ public static class QuickPeople
         if (what.Length == 0)
             return new Refusal("Say what is done on that day, such as Hang upstairs.");
         var draft = AddItems.Visit(house, what).Then<Draft>(d => day.Ok ? d.PutStored(Id(d), VisitFacts.On.Name, day.Value) : d);
-        if (VisitFacts.Phase.Options(house).FirstOrDefault(o => what.StartsWith(o.Shown, StringComparison.OrdinalIgnoreCase)) is { } phase)
+        var words = what.Replace('-', ' ');
+        if (VisitFacts.Phase.Options(house).FirstOrDefault(o => words.StartsWith(o.Shown.Replace('-', ' '), StringComparison.OrdinalIgnoreCase)) is { } phase)
             draft = draft.Then<Draft>(d => d.PutStored(Id(d), VisitFacts.Phase.Name, phase.Stored));
         foreach (var name in who.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
             draft = draft.Then(d => Expecting(house, d, name));

@@ -45,6 +45,17 @@ public class QuickPeopleTests
         Assert.Equal(["Ash Example", "Bo Example"], visit.Expected.Select(c => c.Name));
     }
 
+    [Fact]
+    public void APhaseIsKnownByItsNameAsItIsShown()
+    {
+        foreach (var phase in PhaseNames.All)
+        {
+            var job = new TestJob();
+            job.Do(QuickPeople.Visit(job.House, $"2026-09-07 {phase.Full()} upstairs"));
+            Assert.Equal(phase, job.House.Visits.Single().Phase);
+        }
+    }
+
     [Theory]
     [InlineData("2026-09-07", "Say what is done")]
     [InlineData("2026-13-07 Hang", "is no date")]
