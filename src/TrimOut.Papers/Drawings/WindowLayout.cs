@@ -32,11 +32,10 @@ internal sealed record WindowLayout(double Wide, double High, bool ToScale, IRea
         var above = outside ? window.Item.Get(WindowFacts.HeadAbove)?.InMillimetres() ?? 0 : 0;
         return new WindowLayout(wide, high, toScale, [.. window.Units.Select((unit, at) =>
         {
-            var (from, to) = toScale && unit.Place is { } place
-                ? (place.From.InMillimetres(), place.To.InMillimetres())
+            var (from, to) = toScale && AlongOpening.Of(unit) is { From: { } left, To: { } right }
+                ? (left.InMillimetres(), right.InMillimetres())
                 : (wide * at / window.Units.Length, wide * (at + 1) / window.Units.Length);
-            var past = outside && unit.OwnWidth is { } own ? (own.InMillimetres() - (to - from)) / 2 : 0;
-            return new UnitLayout(unit, from - past, to + past, -above, EntryOf(unit, wide, toScale));
+            return new UnitLayout(unit, from, to, -above, EntryOf(unit, wide, toScale));
         })]);
     }
 

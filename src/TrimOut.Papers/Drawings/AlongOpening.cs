@@ -3,7 +3,7 @@ using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 
-namespace TrimOut.Papers.CrewPapers;
+namespace TrimOut.Papers.Drawings;
 
 /// <summary>
 /// Where a unit and its brackets sit along the head, from the left of the opening: what is left of it is below nothing. Each is null while a measure or a
@@ -19,14 +19,21 @@ internal sealed record AlongOpening(Length? From, Length? To, Stretch? LeftBrack
     /// <summary>Of a unit, inside or outside.</summary>
     public static AlongOpening Of(Unit unit)
     {
-        if (unit.Place is not { } place || (unit.Window.Mount == Mount.Outside ? unit.OwnWidth : place.To - place.From) is not { } wide)
+        if (Ends(unit) is not ({ } from, { } to))
             return new AlongOpening(null, null, null, null, null);
-        var middle = (place.From + place.To) / 2;
-        var (from, to) = (middle - wide / 2, middle + wide / 2);
         var bracket = unit.Kind?[CoveringKindFacts.EndBracket];
         return new AlongOpening(from, to,
             bracket is { } left ? new Stretch(from, Length.Min(from + left, to)) : null,
-            unit.NeedsCentreSupport ? middle : null,
+            unit.NeedsCentreSupport ? (from + to) / 2 : null,
             bracket is { } right ? new Stretch(Length.Max(to - right, from), to) : null);
+    }
+
+    /// <summary>Both ends: of its part inside, and outside of its own width over the middle of its part.</summary>
+    private static (Length? From, Length? To) Ends(Unit unit)
+    {
+        if (unit.Place is not { } place || unit.Window.Mount != Mount.Outside)
+            return (unit.Place?.From, unit.Place?.To);
+        var past = (unit.OwnWidth - (place.To - place.From)) / 2;
+        return (place.From - past, place.To + past);
     }
 }
