@@ -50,9 +50,9 @@ internal static class JobSheetKeys
         new KeyAction<JobSheetScreen>("o", "Open only", "Shows only units with something left to do in the phase, or all.",
             (s, context) => new Transition((s with { OnlyOpen = !s.OnlyOpen }).Fit(context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("right", "Next phase", "Shows the next phase.",
-            (s, context) => new Transition((s with { PhaseShown = Shift(s.PhaseShown, 1) }).Fit(context))) { OnBar = false, Also = ["]"] },
+            (s, context) => ShowPhase(s, context, 1)) { OnBar = false, Also = ["]"] },
         new KeyAction<JobSheetScreen>("left", "Phase before", "Shows the phase before.",
-            (s, context) => new Transition((s with { PhaseShown = Shift(s.PhaseShown, -1) }).Fit(context))) { OnBar = false, Also = ["["] },
+            (s, context) => ShowPhase(s, context, -1)) { OnBar = false, Also = ["["] },
         new KeyAction<JobSheetScreen>("*", "All", "Clears every filter, order and pick.",
             (s, context) => new Transition(new JobSheetScreen(s.UnitId, null, false, false, "").Fit(context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("f", "Findings", "Goes to the field that fixes the unit's worst finding.", (s, context) => Mend(s, context))
@@ -69,6 +69,14 @@ internal static class JobSheetKeys
             (s, context) => s.LeftOut(context) is { } window ? Transition.Save(s, LeaveOut.TakeIn(window)) : BringBack(s, context)) { OnBar = false },
         .. Moves.Through<JobSheetScreen>("unit", Moved),
     ];
+
+    /// <summary>Shows another phase, and says which: that is where Space marks then, and after the last comes the first.</summary>
+    private static Transition ShowPhase(JobSheetScreen s, ScreenContext context, int by)
+    {
+        var phase = Shift(s.PhaseShown, by);
+        return Transition.Say((s with { PhaseShown = phase }).Fit(context),
+            phase is { } shown ? $"{shown.Full()} is shown: Space marks in it." : "All phases are shown: Space marks the next step of each unit.");
+    }
 
     private static string? NoUnit(JobSheetScreen s, ScreenContext context) => s.Current(context) is not null ? null
         : s.LeftOut(context) is { } window ? $"{window.Tag} is left out. b brings it back, Enter opens it." : "No unit is selected. n adds a window.";

@@ -28,6 +28,13 @@ public class OrderOfWorkTests
     }
 
     [Fact]
+    public void WhichPhaseSpaceMarksInIsSaidWhenAnotherIsShown()
+    {
+        using var user = At(new TestJob().Window("W01"));
+        user.Press("right").Sees("Walk-through is shown: Space marks in it.").Press("left").Sees("All phases are shown");
+    }
+
+    [Fact]
     public void EscMarksNothing()
     {
         using var user = At(new TestJob().Window("W01"));
