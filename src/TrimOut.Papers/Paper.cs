@@ -52,8 +52,8 @@ public sealed class Paper
     {
         var drawings = new SortedDictionary<string, string>(StringComparer.Ordinal);
         if (template is not null)
-            return new WrittenPaper(Id, $"{template.Words.Of(Title)}: {data.House.NameOf(data.House.Job, template.Words.Of)}", template.Words.Language,
-                WithHead(template.Fill(this, data, drawings), data, template.Words), drawings);
+            return Written($"{template.Words.Of(Title)}: {data.House.NameOf(data.House.Job, template.Words.Of)}",
+                template.Fill(this, data, drawings), data, template.Words, drawings);
         var to = NewWriter(data, Words.English, drawings).Heading(1, $"{Inline.Ours(Title)}: {data.House.Name}");
         _cover(to, data);
         var sections = _sections.Where(s => !(s.NotForOwner && data.OwnerOnly)).ToList();
@@ -67,8 +67,15 @@ public sealed class Paper
             to.Heading(2, section.Title);
             section.Write(to, data);
         }
-        return new WrittenPaper(Id, $"{Title}: {data.House.Name}", Words.English.Language, WithHead(to.ToString(), data, Words.English), drawings);
+        return Written($"{Title}: {data.House.Name}", to.ToString(), data, Words.English, drawings);
     }
+
+    private WrittenPaper Written(string title, string markdown, PaperData data, Words words, SortedDictionary<string, string> drawings) =>
+        new(Id, title, words.Language, WithHead(markdown, data, words), drawings)
+        {
+            Day = data.Date,
+            HasContents = HasContents,
+        };
 
     /// <summary>The paper with what its reader has to know first below its title, whatever template it is written by.</summary>
     internal string WithHead(string markdown, PaperData data, Words words)

@@ -31,12 +31,12 @@ internal static class BoxCutsDrawing
                 var (from, to) = (Left + cut.From.InMetres() * scale, Left + cut.To.InMetres() * scale);
                 svg.Box(from, y, to - from, 28, Pen.Thin, Fill.Light)
                     .Text((from + to) / 2, y + 18, cut.Piece.Id, Anchored.Middle, room: to - from - 4, bold: true);
-                svg.Text(to, y + 40, cut.To.ShowRounded(house.DisplayUnits, LengthScale.Run), Anchored.End, 9);
+                svg.Text(to, y + 40, cut.To.ShowRounded(house.DisplayUnits, LengthScale.Run), Anchored.End);
             }
             svg.Box(Left, y, box.Box.Length.InMetres() * scale, 28, Pen.Thick);
-            if (box.LeftOver.InMetres() * scale > 60)
+            if (box.LeftOver.InMetres() * scale > 80)
                 svg.Text(Left + box.Box.Length.InMetres() * scale - 6, y + 18,
-                    Ours($"left {box.LeftOver.ShowRounded(house.DisplayUnits, LengthScale.Run)}").Plain(words), Anchored.End, 10);
+                    Ours($"left {box.LeftOver.ShowRounded(house.DisplayUnits, LengthScale.Run)}").Plain(words), Anchored.End);
         }
         return svg;
     }

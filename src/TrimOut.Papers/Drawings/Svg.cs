@@ -8,8 +8,11 @@ namespace TrimOut.Papers.Drawings;
 /// <remarks>It uses no ids, styles or references, so that many can stand in one page, and nothing typed can act as markup.</remarks>
 internal sealed class Svg(double width, double height)
 {
-    /// <summary>Height of ordinary text.</summary>
-    public const double TextSize = 11;
+    /// <summary>Height of ordinary text, which is the least: 8 points, 2.82 mm, are 11.3 of these units.</summary>
+    public const double TextSize = 11.5;
+
+    /// <summary>The widest drawing that a column of text takes as large as it is: 178 mm on A4.</summary>
+    public const double Widest = 712;
 
     private readonly StringBuilder _shapes = new(2048);
 

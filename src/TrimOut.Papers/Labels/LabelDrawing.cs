@@ -42,7 +42,7 @@ internal static class LabelDrawing
         }
         else
         {
-            svg.Text(x + 8, y + 54, words.Of("too long for a code"), size: 8, room: CodeSide);
+            svg.Text(x + 8, y + 54, words.Of("too long for a code"), room: CodeSide);
         }
         svg.Text(left, y + 32, end.Label, size: 20, room: room, bold: true);
         svg.Text(left, y + 54, Ours($"{end.Run.Name}, at the {Ours(end.Where)}").Plain(words), size: 13, room: room);

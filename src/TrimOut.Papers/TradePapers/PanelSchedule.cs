@@ -66,7 +66,7 @@ internal static class PanelSchedule
     }
 
     /// <summary>The starting currents together; where one is not known the sum says so, for it is no sum then.</summary>
-    private static Inline Sum(IEnumerable<HomeRun> runs)
+    internal static Inline Sum(IEnumerable<HomeRun> runs)
     {
         var currents = runs.Select(Starting).ToList();
         var known = new Current(currents.Sum(c => c?.Amperes ?? 0));

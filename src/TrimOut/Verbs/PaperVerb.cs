@@ -31,8 +31,9 @@ internal static class PaperVerb
     {
         var path = Common.AnyHouse();
         var (folder, date, ownerOnly, over) = Options();
+        var print = new PrintOptions();
         var verb = new Command("papers", "Write every paper, one after the other. Ctrl-C stops between two: what is there is whole.") { path, folder,
-            date, ownerOnly, over, Common.GoOn };
+            date, ownerOnly, over, print.Pdf, print.Size, print.Browser, Common.GoOn };
         verb.SetAction((parsed, stop) =>
         {
             var house = parsed.GetRequiredValue(path);
@@ -44,17 +45,18 @@ internal static class PaperVerb
                 InDoubt = look.InDoubt,
                 Stop = stop,
             };
-            return Task.Run(() => look.End(WriteAll(data, parsed.GetRequiredValue(folder), parsed.GetValue(over))), CancellationToken.None);
+            var pdf = print.Printer(parsed, data);
+            return Task.Run(() => look.End(WriteAll(data, parsed.GetRequiredValue(folder), parsed.GetValue(over), pdf)), CancellationToken.None);
         });
         return verb;
     }
 
     /// <summary>Names on standard output what is written, and says on standard error how far it is.</summary>
-    private static int WriteAll(PaperData data, string folder, bool overAnything)
+    private static int WriteAll(PaperData data, string folder, bool overAnything, Func<WrittenPaper, byte[]>? pdf)
     {
         try
         {
-            foreach (var file in PaperFiles.WriteAll(PaperList.All, data, folder, Common.Say, WrittenPapers.OfUser, _ => overAnything))
+            foreach (var file in PaperFiles.WriteAll(PaperList.All, data, folder, Common.Say, WrittenPapers.OfUser, _ => overAnything, pdf))
                 Console.Out.WriteLine(file);
             return ExitCode.Fine;
         }
@@ -77,12 +79,13 @@ internal static class PaperVerb
         var (folder, date, ownerOnly, over) = Options();
         var template = new Option<string?>("--template") { Description = "A template for its order, headings and words.", HelpName = "file" };
         var show = new Option<bool>("--show-template") { Description = "Write TrimOut's own template to standard output instead, to begin from." };
+        var print = new PrintOptions();
         verb.Add(path);
         if (id is not null)
             verb.Add(id);
-        foreach (var option in new Option[] { folder, date, template, show, ownerOnly, over, Common.GoOn })
+        foreach (var option in new Option[] { folder, date, template, show, ownerOnly, over, print.Pdf, print.Size, print.Browser, Common.GoOn })
             verb.Add(option);
-        verb.SetAction(parsed =>
+        verb.SetAction((parsed, stop) => Task.Run(() =>
         {
             var paper = PaperFiles.Find(which(parsed)).OrEnd(ExitCode.Usage);
             if (parsed.GetValue(show))
@@ -97,12 +100,27 @@ internal static class PaperVerb
                 OwnerOnly = parsed.GetValue(ownerOnly),
                 FilesOf = PaperFiles.StemOf(house),
                 InDoubt = look.InDoubt,
+                Stop = stop,
             };
             var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, Template(file)).OrEnd(ExitCode.BadData) : null;
-            foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder), WrittenPapers.OfUser, _ => parsed.GetValue(over)))
+            return look.End(WriteOne(() => PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder), WrittenPapers.OfUser,
+                _ => parsed.GetValue(over), print.Printer(parsed, data))));
+        }, CancellationToken.None));
+    }
+
+    private static int WriteOne(Func<IReadOnlyList<string>> write)
+    {
+        try
+        {
+            foreach (var written in write())
                 Console.Out.WriteLine(written);
-            return look.End(ExitCode.Fine);
-        });
+            return ExitCode.Fine;
+        }
+        catch (OperationCanceledException)
+        {
+            Common.Say("Stopped. Nothing was written.");
+            return ExitCode.Stopped;
+        }
     }
 
     private static string Template(string file)

@@ -189,7 +189,7 @@ public partial class FindingsWordsTests
         var after = heading.NextElementSibling!;
         var table = after.LocalName == "table" ? after : after.QuerySelector("table");
         return [.. (table?.QuerySelectorAll("tbody tr") ?? Enumerable.Empty<IElement>())
-            .Select(r => r.QuerySelectorAll("td").Select(c => c.TextContent).ToArray())];
+            .Select(r => r.Children.Select(c => c.TextContent).ToArray())];
     }
 
     /// <summary>Everything that was typed into a house, the longest first.</summary>
