@@ -25,7 +25,7 @@ internal static class PanelFront
     {
         var outputs = Outputs(panel, landed);
         var rows = Math.Max(1, (outputs + InARow - 1) / InARow);
-        var svg = new Svg(InARow * Wide + 16, 36 + rows * (High + 8) + 4);
+        var svg = new Svg(InARow * Wide + 16, 36 + rows * (High + 8) + 4 + Svg.LegendLine);
         svg.Box(1, 1, svg.Width - 2, svg.Height - 2, Pen.Thick)
             .Text(12, 22, Ours($"Panel {panel.Name}").Plain(words), size: 14, room: svg.Width - 24, bold: true);
         var runs = landed.Where(r => r.Output is not null).ToLookup(r => r.Output!.Value);
@@ -34,7 +34,8 @@ internal static class PanelFront
             var (x, y) = (8 + (output - 1) % InARow * Wide, 32 + (output - 1) / InARow * (High + 8));
             Output(svg, x, y, output, [.. runs[output]], words);
         }
-        return svg;
+        return svg.Legend(12, svg.Height - 7,
+            words.Of("Box: an output with its number and its two terminals; which of them is plus is printed on the panel. Not to scale."));
     }
 
     private static void Output(Svg svg, double x, double y, int output, List<HomeRun> runs, Words words)

@@ -36,7 +36,7 @@ internal static class RollSection
         double At(Length length) => length.InMillimetres() * scale;
         var radius = At(full) / 2;
         var high = Math.Max(At(cover ?? full), At(full));
-        var svg = new Svg(280, Top + high + 88);
+        var svg = new Svg(280, Top + high + 88 + 3 * Svg.LegendLine);
 
         svg.Text(4, 14, unit.Tag, size: 12, room: 70, bold: true);
         // Head of the opening, with the wall above it; the room face is where the reveal begins.
@@ -55,7 +55,8 @@ internal static class RollSection
         if (unit.Window.Depth is { } reveal)
             svg.Across(Left, Left + At(reveal), below + 28, Shown(reveal, unit).Plain(words));
         svg.Text(x + radius + 10, y + 4, Ours($"tube {Rounded(tube, unit)}").Plain(words), size: 10);
-        return svg;
+        return svg.Legend(2, svg.Height - 4 - 2 * Svg.LegendLine, words.Of("Outer circle: full roll. Grey circle: tube."),
+            words.Of("Thick line: wall, head and head cover."), words.Of("Below: setback, full roll; depth of the reveal."));
     }
 
     private static (Length Tube, Length Full)? Diameters(Unit unit) =>

@@ -13,8 +13,6 @@ internal static class WindowElevation
     private const double Above = 18;
     private const double MostWide = 300;
     private const double MostHigh = 100;
-    private const double LegendLine = 12;
-    private const double LegendSize = 9.5;
 
     /// <summary>As much as a page takes; only a tag or a name that fills a line is cut.</summary>
     private const double MostLegend = 640;
@@ -33,8 +31,8 @@ internal static class WindowElevation
         var legend = Legend(window).Concat(layout.ToScale ? [] : [Ours("Not measured yet: not to scale.")]).Select(l => l.Plain(words)).ToList();
         var widths = window.Mount == Mount.Outside || window.Units.Length > 1;
         var below = top + high + (widths ? 50 : 26);
-        var widest = legend.Select(l => Math.Min(Svg.WidthOf(l, LegendSize), MostLegend)).DefaultIfEmpty().Max();
-        var svg = new Svg(Math.Max(left + layout.To * scale + 90, 4 + widest), below + 10 + LegendLine * legend.Count + 6);
+        var widest = legend.Select(l => Math.Min(Svg.WidthOf(l, Svg.LegendSize), MostLegend)).DefaultIfEmpty().Max();
+        var svg = new Svg(Math.Max(left + layout.To * scale + 90, 4 + widest), below + 10 + Svg.LegendLine * legend.Count + 6);
         svg.Box(left, top, wide, high, Pen.Thick, part: "opening");
         foreach (var unit in layout.Units)
             Unit(svg, unit, left, top, high, scale);
@@ -48,9 +46,7 @@ internal static class WindowElevation
         }
         svg.Across(left, left + wide, below, Figure(window.KnownWidth, window.House, words));
         svg.Down(left + Math.Max(layout.To, layout.Wide) * scale + 22, top, top + high, Figure(window.KnownHeight, window.House, words));
-        foreach (var (line, text) in legend.Index())
-            svg.Text(2, below + 10 + LegendLine * (line + 1), text, size: LegendSize, room: svg.Width - 4);
-        return svg;
+        return svg.Legend(2, below + 10 + Svg.LegendLine, legend);
     }
 
     private static void Unit(Svg svg, UnitLayout layout, double left, double top, double high, double scale)

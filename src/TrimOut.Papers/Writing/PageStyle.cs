@@ -29,6 +29,10 @@ internal static class PageStyle
         .blank { color: #aaa; white-space: nowrap; }
         td:first-child { font-weight: 600; overflow-wrap: break-word; }
         table:not(:has(th:nth-child(3))) th:first-child { width: 38%; }
+        .labels p:has(svg[data-part]) { margin: 0; }
+        svg[data-part] { display: block; margin: 0; }
+        @page letter { size: 215.9mm 279.4mm; margin: 0; @bottom-right { content: none; } }
+        @page a4 { size: 210mm 297mm; margin: 0; @bottom-right { content: none; } }
         @media print {
           @page { margin: 16mm 16mm 18mm; @bottom-right { content: counter(page) " / " counter(pages); font: 8pt sans-serif; } }
           html { font-size: 10pt; }
@@ -45,6 +49,10 @@ internal static class PageStyle
           svg { margin: 1mm 0; }
           h1, h2, h3, h2 + p, h3 + p, p:has(svg) { break-after: avoid; }
           svg { max-height: 235mm; break-inside: avoid; }
+          svg[data-part] { max-width: none; max-height: none; margin: 0; }
+          p:has(> svg[data-part]) { break-before: page; break-after: page; }
+          p:has(> svg[data-part="letter"]) { page: letter; }
+          p:has(> svg[data-part="a4"]) { page: a4; }
           tr, li, table:not(:has(tr:nth-child(16))) { break-inside: avoid; }
           thead { display: table-header-group; }
           th { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
