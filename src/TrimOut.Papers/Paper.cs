@@ -1,3 +1,4 @@
+using TrimOut.Papers.Tables;
 using TrimOut.Papers.Templates;
 using TrimOut.Papers.Writing;
 
@@ -35,7 +36,13 @@ public sealed class Paper
     public string About { get; }
 
     /// <summary>Writes the same as a table for other programs, as CSV; null where there is no such form.</summary>
-    public Func<PaperData, string>? Csv { get; init; }
+    public Func<PaperData, string>? Csv => Table is { } table ? data => table(data).ToCsv() : null;
+
+    /// <summary>Writes the same table as a spreadsheet file (.xlsx); null where there is no such form.</summary>
+    public Func<PaperData, byte[]>? Xlsx => Table is { } table ? data => Spreadsheet.Of(table(data)) : null;
+
+    /// <summary>What it says as a table; null where there is no such form.</summary>
+    internal Func<PaperData, SheetTable>? Table { get; init; }
 
     internal bool HasContents { get; init; }
 

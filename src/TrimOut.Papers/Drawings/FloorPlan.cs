@@ -55,12 +55,12 @@ internal static class FloorPlan
             boxes.Add((room, x, y, wide, high, windows));
             (x, rowHigh) = (x + wide + Gap, Math.Max(rowHigh, high));
         }
-        var svg = new Svg(Width, y + rowHigh + 4);
+        var svg = new Svg(Width, y + rowHigh + 8 + Svg.LegendLine);
         svg.Text(2, 14, floor.Name.Length > 0 ? floor.Name : words.Of("(no floor noted)"), size: 13, room: 500, bold: true);
         svg.Text(Width - 4, 14, words.Of("north is up; not to scale"), Anchored.End);
         foreach (var box in boxes)
             Draw(svg, box.Room, box.X, box.Y, box.Wide, box.High, box.Windows);
-        return svg;
+        return svg.Legend(2, svg.Height - 4, words.Of("Thick line: a window, on the wall that it faces. Dashed, its tag in brackets: left out."));
     }
 
     private static void Draw(Svg svg, Room room, double x, double y, double wide, double high, ILookup<Edge, Window> windows)

@@ -36,7 +36,8 @@ internal static class PanelFront
             var (x, y) = (8 + (output - 1) % inARow * wide, 32 + (output - 1) / inARow * (High + 8));
             Output(svg, x, y, wide, output, [.. runs[output]], words);
         }
-        return svg;
+        return svg.Legend(2, svg.Height + Svg.LegendLine - 2,
+            words.Of("Box: an output with its number and its two terminals; which of them is plus is printed on the panel. Not to scale."));
     }
 
     private static void Output(Svg svg, double x, double y, double wide, int output, List<HomeRun> runs, Words words)

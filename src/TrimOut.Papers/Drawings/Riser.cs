@@ -51,8 +51,8 @@ internal static class Riser
     {
         var floors = sheet.Reverse().ToList();
         var heights = floors.Select(f => 30 + Rows(f.Runs.Count) * (BoxHigh + 6) + 4).ToList();
-        var svg = new Svg(Width, heights.Sum() + 10 * floors.Count + 44);
-        var panelTop = svg.Height - 34;
+        var svg = new Svg(Width, heights.Sum() + 10 * floors.Count + 44 + 2 * Svg.LegendLine);
+        var panelTop = svg.Height - 34 - 2 * Svg.LegendLine;
         var y = 0.0;
         for (var at = 0; at < floors.Count; at++)
         {
@@ -66,7 +66,9 @@ internal static class Riser
             svg.Box(x, panelTop, 84, 28, Pen.Thick, Fill.White).Text(x + 42, panelTop + 18, panel.Name, Anchored.Middle, room: 78, bold: true);
             x += 92;
         }
-        return svg;
+        return svg.Legend(2, svg.Height - 4 - Svg.LegendLine,
+            words.Of("Box: a home run, its panel and its length one way; grey once it has a panel."),
+            words.Of("Line: from a panel to a floor, with the number of cables. Not to scale."));
     }
 
     private static void Band(Svg svg, Floor floor, double y, double high, Words words)

@@ -55,7 +55,8 @@ internal static class RollSection
         if (unit.Window.Depth is { } reveal)
             svg.Across(Left, Left + At(reveal), below + 28, Shown(reveal, unit).Plain(words));
         svg.Text(x + radius + 10, y + 4, Ours($"tube {Rounded(tube, unit)}").Plain(words));
-        return svg;
+        return svg.Legend(2, svg.Height + Svg.LegendLine - 4, words.Of("Outer circle: full roll. Grey circle: tube."),
+            words.Of("Thick line: wall, head and head cover."), words.Of("Below: setback, full roll; depth of the reveal."));
     }
 
     private static (Length Tube, Length Full)? Diameters(Unit unit) =>

@@ -13,7 +13,6 @@ internal static class WindowElevation
     private const double Above = 18;
     private const double MostWide = 210;
     private const double MostHigh = 96;
-    private const double LegendLine = 14;
 
     /// <summary>Half of a column of text, so that two stand side by side as large as they are; a longer legend goes on in the next line.</summary>
     private const double Widest = 344;
@@ -37,7 +36,7 @@ internal static class WindowElevation
         var crowded = widths && layout.Units.Zip(figures).Any(u => Svg.WidthOf(u.Second) > (u.First.To - u.First.From) * scale);
         var below = top + high + (!widths ? 26 : crowded ? 64 : 50);
         var widest = legend.Select(l => Math.Min(Svg.WidthOf(l), Widest - 4)).DefaultIfEmpty().Max();
-        var svg = new Svg(Math.Max(left + layout.To * scale + 90, 4 + widest), below + 10 + LegendLine * legend.Count + 6);
+        var svg = new Svg(Math.Max(left + layout.To * scale + 90, 4 + widest), below + 16);
         svg.Box(left, top, wide, high, Pen.Thick, part: "opening");
         foreach (var unit in layout.Units)
             Unit(svg, unit, left, top, high, scale);
@@ -50,9 +49,7 @@ internal static class WindowElevation
         }
         svg.Across(left, left + wide, below, Figure(window.KnownWidth, window.House, words));
         svg.Down(left + Math.Max(layout.To, layout.Wide) * scale + 22, top, top + high, Figure(window.KnownHeight, window.House, words));
-        foreach (var (line, text) in legend.Index())
-            svg.Text(2, below + 10 + LegendLine * (line + 1), text, room: svg.Width - 4);
-        return svg;
+        return svg.Legend(2, below + 10 + Svg.LegendLine, legend);
     }
 
     private static void Unit(Svg svg, UnitLayout layout, double left, double top, double high, double scale)

@@ -40,7 +40,7 @@ internal static class PanelDoorSheet
             ("Output voltage", OfType(panel, PanelTypeFacts.Supply)),
             ("One output gives at the most", OfType(panel, PanelTypeFacts.OutputCurrent)),
             ("All outputs together give at the most", OfType(panel, PanelTypeFacts.TotalCurrent)),
-            ("All units starting at once", landed.Count == 0 ? Dash : PanelSchedule.Sum(landed)));
+            ("All units starting at once", landed.Count == 0 ? Dash : PanelSchedule.StartingTogether(landed)));
         to.Filled(["Output", "Unit", "Room", "Label at panel", "Running", "Starting"], Outputs(panel, landed),
             "The kit does not say how many outputs it has, and nothing is landed on it.");
         BookCode.Write(to, data, PanelMap.Section.Title);

@@ -27,7 +27,7 @@ internal static class HtmlPage
         page.Append(CultureInfo.InvariantCulture,
             $"<!DOCTYPE html>\n<html lang=\"{WebUtility.HtmlEncode(paper.Language)}\">\n<head>\n<meta charset=\"utf-8\">\n")
             .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-            .Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n")
+            .Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; img-src data:\">\n")
             .Append(CultureInfo.InvariantCulture,
                 $"<title>{WebUtility.HtmlEncode(paper.Title)}</title>\n<style>\n{Style}\n{RunningLines.Of(paper, sheets?.Size)}\n</style>\n</head>\n" +
                 $"<body>\n<main class=\"{WebUtility.HtmlEncode(paper.Id)}\">\n");

@@ -31,6 +31,10 @@ internal static class PageStyle
         .blank { color: #595959; white-space: nowrap; }
         .page { float: right; padding-left: 2mm; }
         table:not(:has(th:nth-child(3))) tbody th { width: 38%; }
+        .labels p:has(svg[data-part]) { margin: 0; }
+        svg[data-part] { display: block; margin: 0; }
+        @page letter { size: 215.9mm 279.4mm; margin: 0; @top-left { content: none; } @top-right { content: none; } @bottom-right { content: none; } }
+        @page a4 { size: 210mm 297mm; margin: 0; @top-left { content: none; } @top-right { content: none; } @bottom-right { content: none; } }
         @media screen and (max-width: 640px) {
           html { font-size: 12pt; }
           main { padding: 5mm 4mm; }
@@ -70,6 +74,10 @@ internal static class PageStyle
           svg { margin: 1mm 0; }
           h1, h2, h3, h2 + p, h3 + p, p:has(svg) { break-after: avoid; }
           svg { max-height: 235mm; break-inside: avoid; }
+          svg[data-part] { max-width: none; max-height: none; margin: 0; }
+          p:has(> svg[data-part]) { break-before: page; break-after: page; }
+          p:has(> svg[data-part="letter"]) { page: letter; }
+          p:has(> svg[data-part="a4"]) { page: a4; }
           tr, li, table:not(:has(tr:nth-child(16))) { break-inside: avoid; }
           thead { display: table-header-group; }
           thead th { -webkit-print-color-adjust: exact; print-color-adjust: exact; }

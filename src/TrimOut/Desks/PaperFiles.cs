@@ -34,22 +34,23 @@ internal static class PaperFiles
     {
         var written = paper.Write(data, template);
         var stem = $"{data.FilesOf}-{written.Id}";
-        var files = written.Drawings.Select(d => (Name: Uri.UnescapeDataString(d.Key), Text: d.Value)).ToList();
+        var files = written.Drawings.Select(d => (Name: Uri.UnescapeDataString(d.Key), Bytes: Encoding.UTF8.GetBytes(d.Value))).ToList();
         if (paper.Csv is { } csv)
-            files.Add((stem + ".csv", csv(data)));
-        files.Add((stem + ".md", written.Markdown));
-        files.Add((stem + ".html", written.ToHtml()));
-        var bytes = files.Select(f => (f.Name, Bytes: Encoding.UTF8.GetBytes(f.Text))).ToList();
+            files.Add((stem + ".csv", Encoding.UTF8.GetBytes(csv(data))));
+        if (paper.Xlsx is { } xlsx)
+            files.Add((stem + ".xlsx", xlsx(data)));
+        files.Add((stem + ".md", Encoding.UTF8.GetBytes(written.Markdown)));
+        files.Add((stem + ".html", Encoding.UTF8.GetBytes(written.ToHtml())));
         if (pdf is not null)
-            bytes.Add((stem + ".pdf", pdf(written)));
+            files.Add((stem + ".pdf", pdf(written)));
         data.Stop.ThrowIfCancellationRequested();
-        before.Require(folder, bytes, over ?? (_ => false));
+        before.Require(folder, files, over ?? (_ => false));
         Directory.CreateDirectory(folder);
         // Remembered first: what is killed in between was TrimOut's, and may be written over.
-        before.Add(folder, bytes);
-        foreach (var file in bytes)
+        before.Add(folder, files);
+        foreach (var file in files)
             Write(Path.Combine(folder, file.Name), file.Bytes);
-        return [.. bytes.Select(f => Path.Combine(folder, f.Name)).OrderBy(f => f.EndsWith(".svg", StringComparison.Ordinal))];
+        return [.. files.Select(f => Path.Combine(folder, f.Name)).OrderBy(f => f.EndsWith(".svg", StringComparison.Ordinal))];
     }
 
     /// <summary>Writes several papers of one house, each whole before the next begins.</summary>
@@ -59,6 +60,7 @@ internal static class PaperFiles
     /// <param name="says">Told what is being written.</param>
     /// <param name="before">What was written before.</param>
     /// <param name="over">Whether a file, by its full path, is written over though TrimOut did not write it; null for none.</param>
+    /// <param name="template">The template to write each by; null for TrimOut's own.</param>
     /// <param name="pdf">Makes a PDF of each; null for none.</param>
     /// <returns>The files.</returns>
     /// <exception cref="OperationCanceledException">It was stopped: the papers before are whole, the others untouched.</exception>
@@ -66,13 +68,13 @@ internal static class PaperFiles
     /// Something that is not TrimOut's has the name of a file: the papers before are whole, the others untouched.
     /// </exception>
     public static IEnumerable<string> WriteAll(IReadOnlyList<Paper> papers, PaperData data, string folder, Action<string> says, WrittenPapers before,
-        Func<string, bool>? over = null, Func<WrittenPaper, byte[]>? pdf = null)
+        Func<string, bool>? over = null, Func<Paper, PaperTemplate?>? template = null, Func<WrittenPaper, byte[]>? pdf = null)
     {
         for (var at = 0; at < papers.Count; at++)
         {
             data.Stop.ThrowIfCancellationRequested();
             says(string.Create(CultureInfo.InvariantCulture, $"{at + 1} of {papers.Count}, {papers[at].Title}"));
-            foreach (var file in Write(papers[at], data, null, folder, before, over, pdf))
+            foreach (var file in Write(papers[at], data, template?.Invoke(papers[at]), folder, before, over, pdf))
                 yield return file;
         }
     }
