@@ -21,7 +21,7 @@ public sealed record WrittenPaper(string Id, string Title, string Language, stri
 
     /// <summary>The same page for sheets of one size, with the pages named in its contents.</summary>
     /// <param name="sheets">The sheets that it is printed on.</param>
-    public string ToHtml(Sheets sheets) => HtmlPage.Of(this, sheets);
+    public string ToHtml(PrintedSheets sheets) => HtmlPage.Of(this, sheets);
 
     /// <summary>What the page holds, part by part, for showing it where there is no browser.</summary>
     public IReadOnlyList<PaperBlock> Blocks() => PaperBlocks.Of(Markdown);

@@ -51,7 +51,7 @@ public partial class PageCountTests
 
     /// <summary>ISO 32000-1, 7.7.3: the page tree says at its root how many pages there are.</summary>
     private static int Pages(WrittenPaper paper, SheetSize size) =>
-        PageTree().Matches(Encoding.Latin1.GetString(Chromium.Print(paper.ToHtml(new Sheets(size, new Dictionary<string, int>())))))
+        PageTree().Matches(Encoding.Latin1.GetString(Chromium.Print(paper.ToHtml(new PrintedSheets(size, new Dictionary<string, int>())))))
             .Max(m => Number(m, "count"));
 
     [GeneratedRegex(@"/Type\s*/Pages\s*/Count (?<count>[0-9]+)")]

@@ -53,7 +53,7 @@ public partial class PagesInABrowserTests
         foreach (var (_, paper) in all)
         {
             // The page forbids scripts; here one looks at it.
-            var page = Policy().Replace(paper.ToHtml(), within.Length == 0 ? "" : $"<script>{within}</script>");
+            var page = Policy().Replace(paper.ToHtml(), _ => within.Length == 0 ? "" : $"<script>{within}</script>");
             outer.Append(CultureInfo.InvariantCulture, $"<iframe style=\"width:{width}px;height:800px;border:0\" ")
                 .Append(CultureInfo.InvariantCulture, $"srcdoc=\"{WebUtility.HtmlEncode(page)}\"></iframe>");
         }

@@ -3,7 +3,7 @@ namespace TrimOut.Papers.Drawings;
 /// <summary>Lettering that goes on in the next line where it is too long for one.</summary>
 internal static class Wrapped
 {
-    /// <summary>The lines of a text in ordinary size. A word that is longer than a line stands in one alone; a figure stays with its fraction and unit.</summary>
+    /// <summary>The lines of a text in ordinary size. A word that is too long for one stands alone; a figure stays with its fraction and unit.</summary>
     /// <param name="text">The text.</param>
     /// <param name="room">The width of a line.</param>
     public static IEnumerable<string> Lines(string text, double room)

@@ -20,7 +20,7 @@ internal static class HtmlPage
     /// <summary>The page.</summary>
     /// <param name="paper">The paper.</param>
     /// <param name="sheets">The sheets that it is printed on; null for a page that is for the screen as well.</param>
-    public static string Of(WrittenPaper paper, Sheets? sheets)
+    public static string Of(WrittenPaper paper, PrintedSheets? sheets)
     {
         // One text that is long enough from the beginning: a large binder would else be copied again and again.
         var page = new StringBuilder(4096 + 2 * paper.Markdown.Length + paper.Drawings.Values.Sum(d => d.Length));
@@ -37,6 +37,7 @@ internal static class HtmlPage
         renderer.ObjectRenderers.Replace<LinkInlineRenderer>(new Links(paper.Drawings, sheets));
         var headings = new Headings();
         renderer.ObjectRenderers.Replace<HeadingRenderer>(headings);
+        renderer.ObjectRenderers.Replace<ParagraphRenderer>(new Paragraphs());
         renderer.ObjectRenderers.Replace<LiteralInlineRenderer>(new Texts());
         renderer.ObjectRenderers.Replace<HtmlTableRenderer>(new HtmlTables(() => headings.Last));
         renderer.Render(Markdown.Parse(paper.Markdown, Pipeline));
@@ -47,7 +48,7 @@ internal static class HtmlPage
     /// Puts a drawing in the place of its picture, plain text in the place of anything that would lead outside, and in print the page behind a link to a
     /// section.
     /// </summary>
-    private sealed class Links(IReadOnlyDictionary<string, string> drawings, Sheets? sheets) : LinkInlineRenderer
+    private sealed class Links(IReadOnlyDictionary<string, string> drawings, PrintedSheets? sheets) : LinkInlineRenderer
     {
         protected override void Write(HtmlRenderer renderer, LinkInline link)
         {
@@ -59,6 +60,17 @@ internal static class HtmlPage
                 base.Write(renderer, link);
             if (sheets is not null && !link.IsImage && link.Url?.StartsWith('#') == true)
                 renderer.Write("<span class=\"page\">").Write(sheets.PageOf(TextOf(link))).Write("</span>");
+        }
+    }
+
+    /// <summary>Lets the keyboard reach drawings, which a phone moves sideways in their frame.</summary>
+    private sealed class Paragraphs : ParagraphRenderer
+    {
+        protected override void Write(HtmlRenderer renderer, Markdig.Syntax.ParagraphBlock paragraph)
+        {
+            if (paragraph.Inline?.FirstChild is LinkInline { IsImage: true })
+                paragraph.GetAttributes().AddProperty("tabindex", "0");
+            base.Write(renderer, paragraph);
         }
     }
 

@@ -18,7 +18,7 @@ internal static class RunningLines
         " @bottom-right { content: counter(page) \" / \" counter(pages); } }");
 
     /// <summary>
-    /// Text for CSS in which nothing that was typed can act: all but letters and digits of ASCII by its number, which a space ends. CSS Syntax 3, section 4.3.7.
+    /// Text for CSS in which nothing that was typed can act: all but letters and digits of ASCII by its number, which a space ends. CSS Syntax 3, 4.3.7.
     /// </summary>
     private static string Text(string typed)
     {

@@ -18,7 +18,7 @@ internal sealed class PdfPrinter(SheetSize size, Func<string, byte[]> print)
         IReadOnlyDictionary<string, int> pages = new Dictionary<string, int>();
         for (var prints = 1; ; prints++)
         {
-            var pdf = print(paper.ToHtml(new Sheets(size, pages)));
+            var pdf = print(paper.ToHtml(new PrintedSheets(size, pages)));
             if (!paper.HasContents || prints == MostPrints)
                 return pdf;
             var found = SectionPages.Of(pdf);

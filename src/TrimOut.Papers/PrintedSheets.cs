@@ -5,7 +5,7 @@ namespace TrimOut.Papers;
 /// <summary>The sheets that a page is printed on.</summary>
 /// <param name="Size">Their size.</param>
 /// <param name="Pages">The page, from 1 on, on which each section begins, by its heading; empty before the first print.</param>
-public sealed record Sheets(SheetSize Size, IReadOnlyDictionary<string, int> Pages)
+public sealed record PrintedSheets(SheetSize Size, IReadOnlyDictionary<string, int> Pages)
 {
     // As wide as most numbers will be, so that the text does not move when they are known.
     private const string NotKnown = "00";
