@@ -14,6 +14,7 @@ namespace TrimOut.Papers.OwnerPapers;
 internal static class BookCode
 {
     private const double Side = 120;
+    private static readonly Inline Scan = Ours("Code to scan: the place in the owner's binder, as above");
 
     // ISO/IEC 18004: a reader needs four light fields around a code.
     private const int QuietBorder = 4;
@@ -31,7 +32,7 @@ internal static class BookCode
         if (book is not null)
             to.Say($"On the web: {book}");
         if (QrCode.Of(AddressOf(book?.Plain(to.Words), to.Words.Of(section)) ?? where.Plain(to.Words)) is { } code)
-            to.Draw("code", Ours("Code to scan: the place in the owner's binder, as above"), _ => Drawing(code));
+            to.Draw("code", Scan, words => Drawing(code, words));
     }
 
     /// <summary>The web address of a section; null where the book has none.</summary>
@@ -41,9 +42,10 @@ internal static class BookCode
             ? $"{book.GetLeftPart(UriPartial.Query)}#{Uri.EscapeDataString(Anchor.Of(section))}"
             : null;
 
-    private static Svg Drawing(QrCode code)
+    private static Svg Drawing(QrCode code, Words words)
     {
         var field = Side / (code.Side + 2 * QuietBorder);
-        return new Svg(Side, Side).Fields(QuietBorder * field, QuietBorder * field, field, code);
+        return new Svg(2 * Side, Side).Fields(QuietBorder * field, QuietBorder * field, field, code)
+            .Legend(Side + 4, Side / 2 - Svg.LegendLine, Scan.Plain(words));
     }
 }

@@ -54,7 +54,7 @@ internal static class PageStyle
           .k { white-space: normal; }
         }
         @media print {
-          @page { margin: 18mm 16mm; font: 8pt sans-serif; }
+          @page { margin: 15mm 16mm 14mm; font: 8pt sans-serif; }
           html { font-size: 10pt; }
           main { max-width: none; padding: 0; }
           caption { display: none; }

@@ -69,7 +69,9 @@ public sealed class BrowserTests : IDisposable
             Assert.Contains("orchard-cottage-card.pdf", ended.Output, StringComparison.Ordinal);
         }
         using var pdf = PdfDocument.Open(_trimout.In("out/orchard-cottage-card.pdf"));
-        Assert.Equal((595, 842), ((int)pdf.GetPage(1).Width, (int)pdf.GetPage(1).Height));
+        // 210 mm and 297 mm in points.
+        Assert.Equal(210 / 25.4 * 72, pdf.GetPage(1).Width, 1.0);
+        Assert.Equal(297 / 25.4 * 72, pdf.GetPage(1).Height, 1.0);
     }
 
     /// <summary>A page with all that TrimOut's never has: a script that would write, and pictures from this machine and from a name.</summary>
