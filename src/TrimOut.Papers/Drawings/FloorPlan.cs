@@ -47,7 +47,7 @@ internal static class FloorPlan
         foreach (var room in floor.Rooms)
         {
             var windows = AlongTheWalls(room).ToLookup(EdgeOf);
-            var wide = Math.Min(Width - 4, Math.Max(Math.Max(160, Svg.WidthOf(room.Name, NameSize, bold: true) + 2 * BesideName(windows)),
+            var wide = Math.Min(Width - 4, Math.Max(Math.Max(160, Svg.WidthOf(room.Name, NameSize, bold: true) + 2 * BesideName(windows) + 1),
                 36 + PerWindow * Math.Max(windows[Edge.Top].Count(), windows[Edge.Bottom].Count())));
             var high = Math.Max(96, 56 + 18 * Math.Max(windows[Edge.Left].Count(), windows[Edge.Right].Count()));
             if (x > 2 && x + wide > Width)

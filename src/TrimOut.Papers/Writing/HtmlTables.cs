@@ -80,6 +80,7 @@ internal sealed class HtmlTables(Func<string> caption) : HtmlObjectRenderer<Tabl
         if (cell is not [ParagraphBlock { Inline: { FirstChild: LiteralInline only } inline }] || inline.LastChild != only)
             return false;
         var text = only.Content.AsSpan();
-        return text.Length <= Short || text.Length <= ShortFigures && text[..(text.LastIndexOf(' ') + 1)].IndexOfAnyExcept(OfFigures) < 0;
+        var unit = text.LastIndexOf(' ') + 1;
+        return text.Length <= Short || text.Length <= ShortFigures && unit > 0 && text[..unit].IndexOfAnyExcept(OfFigures) < 0;
     }
 }

@@ -58,6 +58,7 @@ internal static class PageStyle
           html { font-size: 10pt; }
           main { max-width: none; padding: 0; }
           caption { display: none; }
+          table { width: calc(100% - 0.4mm); margin-inline: 0.2mm; }
           .binder h2:has(+ h2) { break-before: page; margin-top: 0; }
           .binder { line-height: 1.35; }
           .binder h2 { margin-top: 5mm; }

@@ -187,7 +187,8 @@ public class OrderSheetTests
         var job = Frozen();
         var head = CsvTableTests.Read(OrderSheet.Paper.Csv!(FinishedHouse.Data(job.Scribe.Log)))[0];
         var tables = Page(job).QuerySelectorAll("h3").Single(h => h.TextContent == Sheet).ParentElement!.QuerySelectorAll("table")
-            .Select(t => t.QuerySelectorAll("thead th").Select(h => h.TextContent.ToLowerInvariant()).ToList()).Where(t => t[0] == "box label" && t[^1] != "when")
+            .Select(t => t.QuerySelectorAll("thead th").Select(h => h.TextContent.ToLowerInvariant()).ToList())
+            .Where(t => t[0] == "box label" && t[^1] != "when")
             .Take(2).ToList();
         Assert.Equal([.. tables[0], .. tables[1].Skip(1)], head[1..^1].Select(h => h.Split(", in")[0]));
     }
