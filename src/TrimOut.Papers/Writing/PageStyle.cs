@@ -25,6 +25,7 @@ internal static class PageStyle
         th { background: #e8e8e8; border-bottom: 0.5mm solid #000; overflow-wrap: normal; }
         th, td, p, li, h1, h2, h3 { unicode-bidi: plaintext; }
         .k { white-space: nowrap; }
+        .service-form table:has(th:nth-child(5)) td:last-child { min-width: 42mm; }
         td:has(.blank) { height: 9mm; vertical-align: bottom; }
         .blank { color: #aaa; white-space: nowrap; }
         td:first-child { font-weight: 600; overflow-wrap: break-word; }
