@@ -31,8 +31,9 @@ internal static class ServiceForm
 
     private static void Units(MarkdownWriter to, PaperData data)
     {
-        to.Table(["Unit", "Room", "Panel", "Output", "Moves", "Level, moves freely", "Cords safe", "Found"], data.House.Units.Select(u => Row(
-            u.Tag, (u.Window.Room?.FullName).OrDash(), (u.Run?.Panel?.Name).OrDash(), u.Run?.Entry(RunFacts.Output) ?? Dash, Box, Box, Box, Blank)),
+        to.Table(["Unit", "Room", "Power", "Moves", "Level", "Cords safe", "Found"], data.House.Units.Select(u => Row(
+            u.Tag, (u.Window.Room?.FullName).OrDash(),
+            u.Run is { Panel: { } panel, Output: { } output } ? Ours($"{panel.Name}, output {output}") : u.Entry(UnitFacts.Power), Box, Box, Box, Blank)),
             "No units yet.");
         to.Table(["Unit", "Loop then", "Loop now", "Volts loaded then", "Volts loaded now", "Open and closed then", "Open and closed now"],
             data.House.Units.Select(u => Row(
