@@ -73,6 +73,7 @@ internal static class PageStyle
           .panel-door h3 ~ h3 { break-before: page; }
           h3 { margin-top: 4mm; }
           th, td { padding-block: 0.45mm; }
+          td:not(.k) { min-width: 16mm; }
           svg { margin: 1mm 0; }
           h1, h2, h3, h2 + p, h3 + p, p:has(svg) { break-after: avoid; }
           svg { max-height: 235mm; break-inside: avoid; }

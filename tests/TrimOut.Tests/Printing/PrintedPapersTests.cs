@@ -50,6 +50,18 @@ public class PrintedPapersTests
     });
 
     [ChromiumFact]
+    public void NothingIsWiderThanTheColumnOfText() => EachOfRidgeHouse((written, pdf) =>
+    {
+        const double margin = 16 / 25.4 * 72;
+        foreach (var page in pdf.GetPages())
+        {
+            var words = page.GetWords().ToList();
+            if (TextOf(words).Contains(written.Title, StringComparison.Ordinal))
+                Assert.All(words, w => Assert.InRange(w.BoundingBox.Right, margin, page.Width - margin + 2));
+        }
+    });
+
+    [ChromiumFact]
     public void TheContentsNameThePageOnWhichEachSectionBegins()
     {
         foreach (var size in Enum.GetValues<SheetSize>())
