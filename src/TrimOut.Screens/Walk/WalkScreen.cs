@@ -30,6 +30,9 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 
     public bool Ticking => HoldSince is not null;
 
+    public DateTimeOffset? EndsAt(ScreenContext context) =>
+        HoldSince is { } since && Subject(context) is Unit unit && Step(context) is { } step && StepCue.HoldOf(unit, step) is { } hold ? since + hold : null;
+
     /// <summary>At the first thing left to do in the earliest phase that has any.</summary>
     public static WalkScreen At(ScreenContext context) =>
         At(context, PhaseNames.All.FirstOrDefault(p => !Progress.Of(context.House, p, context.Steps).Complete, Phase.Handover), null);
@@ -99,7 +102,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $" {Phase.Full()} {sum.Done}/{sum.Total}"), Tone.Heading);
         var list = area.Rows(1, area.Height - 1);
         var selected = subjects.ToList().FindIndex(s => s.Id == SubjectId);
-        foreach (var (y, at) in Paging.Rows(list, subjects.Count, selected))
+        foreach (var (y, at) in Paging.Rows(list, subjects.Count, selected, at => WalkKeys.Moved(this, context, at - selected)))
         {
             var subject = subjects[at];
             var tone = at == selected ? Tone.Selected : Tone.Text;
@@ -126,6 +129,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             if (y >= area.Height)
                 return;
             var current = step.Id == Step(context)?.Id;
+            area.PutSpot(0, y, area.Width, current, () => this with { StepId = step.Id, HoldSince = null });
             var mark = subject.MarkOf(step);
             var sign = Mark(context, subject, step);
             var said = mark?.NotNeededBecause is { } why ? $" (not needed: {why})"
