@@ -37,8 +37,8 @@ public class WholeFiguresTests
             var frame = new ListeningFrame(80, 24);
             shell.DrawOn(frame);
             var text = frame.ToText();
-            foreach (var cut in frame.CutTexts.Where(c => c.Any(char.IsAsciiDigit)))
-                Assert.True(frame.WholeTexts.Any(w => w.Contains(cut.Trim(), StringComparison.Ordinal)), $"\"{cut}\" is nowhere whole:\n{text}");
+            foreach (var figure in frame.CutFigures)
+                Assert.True(frame.WholeTexts.Any(w => w.Contains(figure, StringComparison.Ordinal)), $"\"{figure}\" is nowhere whole:\n{text}");
             if (text == before)
                 return;
             before = text;
@@ -52,7 +52,7 @@ public class WholeFiguresTests
         var frame = new ListeningFrame(20, 3);
         frame.All.PutFit(0, 0, 6, "12 3/4 in", Tone.Selected);
         frame.All.PutWrapped(0, 1, 1, "so many words that 12 of them do not fit", Tone.Selected);
-        Assert.Equal(["12 3/4 in", "so many words that 12 of them do not fit"], frame.CutTexts);
+        Assert.Equal(["3/4", "12"], frame.CutFigures);
         frame.All.PutFit(0, 2, 12, "12 3/4 in", Tone.Text);
         Assert.Contains("12 3/4 in", frame.WholeTexts);
     }
@@ -60,14 +60,18 @@ public class WholeFiguresTests
     /// <summary>Hears what was cut in the chosen row, and what stands whole anywhere.</summary>
     private sealed class ListeningFrame(int width, int height) : Frame(width, height)
     {
-        public List<string> CutTexts { get; } = [];
+        /// <summary>The words with a figure that were cut off, or in the middle.</summary>
+        public List<string> CutFigures { get; } = [];
 
         public List<string> WholeTexts { get; } = [];
 
-        public override void Cut(string whole, Tone tone)
+        public override void Cut(string whole, string left, Tone tone)
         {
+            var seen = left.TrimEnd(TextWidth.Cut, ' ').Split(' ', StringSplitOptions.RemoveEmptyEntries);
+            var words = whole.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+            var same = words.Zip(seen).TakeWhile(w => w.First == w.Second).Count();
             if (tone == Tone.Selected)
-                CutTexts.Add(whole);
+                CutFigures.AddRange(words.Skip(same).Where(w => w.Any(char.IsAsciiDigit)));
         }
 
         public override void Shown(string whole) => WholeTexts.Add(whole);

@@ -28,6 +28,9 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
             r => r is { Panel: { } panel, Output: { } output } ? string.Create(CultureInfo.InvariantCulture, $"{panel.Name}-{output}") : ""),
     ];
 
+    /// <summary>The columns that all of it takes.</summary>
+    public static readonly int Width = All.Max(c => c.At + c.Cells) + 1;
+
     private static Sign Heads(string heading, string means) => Sign.Words(heading, $"heads a column: {means}");
 
     private static string Run(Length? length, HomeRun run) => length?.ShowRounded(run.House.DisplayUnits, LengthScale.Run) ?? "";

@@ -14,6 +14,9 @@ namespace TrimOut.Screens.Cables;
 /// <summary>Home runs: cable, way, length against what the kit allows, and both tests.</summary>
 internal sealed record CablesScreen(int Selected) : IScreen, IAsked, ITable
 {
+    /// <summary>A unit's card needs so much beside the columns.</summary>
+    private const int LeastCard = 42;
+
     public string Title => "Cables";
 
     public Unit? UnitAt(ScreenContext context) => Current(context)?.Unit;
@@ -47,6 +50,13 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked, ITable
         }
         var height = Math.Max(3, area.Height - (area.Height > 30 ? 16 : 9));
         var list = area.Rows(0, height);
+        if (Current(context) is { } chosen && area.Width >= CableColumn.Width + LeastCard)
+        {
+            for (var y = 0; y < height; y++)
+                area.Put(CableColumn.Width, y, context.Glyphs.Down, Tone.Dim);
+            UnitCard.Draw(list.Part(CableColumn.Width + 2, 0, area.Width - CableColumn.Width - 2, height - 1), chosen.Unit, context);
+            list = list.Part(0, 0, CableColumn.Width, height);
+        }
         foreach (var column in CableColumn.All)
         {
             if (column.IsFigure)

@@ -2,6 +2,7 @@ using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -64,9 +65,14 @@ internal static class ChangeCard
         Edit.Put put when put.Field == Item.RemovedField && house.Find(put.Item) is { } item =>
             $"{house.NameOf(item)}: {(put.Value is null ? "brought back" : "removed")}",
         Edit.Put put when house.Find(put.Item) is { } item && FactTable.Find(item.Kind, put.Field) is { } fact =>
-            $"{house.NameOf(item)}: {fact.Label}: {Was(put, log, fact, house)} {glyphs.Arrow} {Show(fact, put.Value, house)}",
+            $"{house.NameOf(item)}: {LabelOf(fact, put.Field, house)}: {Was(put, log, fact, house)} {glyphs.Arrow} {Show(fact, put.Value, house)}",
         _ => null,
     };
+
+    /// <summary>A detail by its label; of those that there is one of for each step or item, which one.</summary>
+    private static string LabelOf(Fact fact, string field, House house) => !fact.IsKeyed ? fact.Label
+        : field[fact.Field("").Length..] is var key && StepList.Find(key) is { } step ? step.Label
+        : house.Find(key) is { } of ? $"{fact.Label} {house.NameOf(of)}" : fact.Label;
 
     /// <summary>What the value replaced, by the changes that it says it replaces.</summary>
     private static string Was(Edit.Put put, HouseLog log, Fact fact, House house) =>

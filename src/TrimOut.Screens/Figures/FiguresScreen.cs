@@ -42,8 +42,9 @@ internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, i
 
     private static void DrawDetail(Area area, Figure figure)
     {
-        var y = area.PutWrapped(1, 1, 3, $"{figure.Name}: {figure.Value}", Tone.Strong);
-        y = area.PutWrapped(1, y, 3, figure.Working.Formula, Tone.Text);
+        var lines = Math.Max(3, area.Height / 4);
+        var y = area.PutWrapped(1, 1, lines, $"{figure.Name}: {figure.Value}", Tone.Strong);
+        y = area.PutWrapped(1, y, lines, figure.Working.Formula, Tone.Text);
         y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - 2), string.Join("; ", figure.Working.Inputs.Select(i => $"{i.Name} {i.Value}")), Tone.Text);
         area.PutWrapped(1, Math.Min(y, area.Height - 1), 2, figure.Source.Title, Tone.Dim);
     }

@@ -23,7 +23,7 @@ internal readonly record struct Area(Frame Frame, int X, int Y, int Width, int H
         {
             if (x + columns > Width)
             {
-                Frame.Cut(text, tone);
+                Frame.Cut(text, "", tone);
                 return x;
             }
             if (x >= 0)
@@ -39,7 +39,7 @@ internal readonly record struct Area(Frame Frame, int X, int Y, int Width, int H
     {
         var fit = TextWidth.Fit(text, Math.Min(cells, Width - x));
         if (fit.Length > 0 && fit[^1] == TextWidth.Cut && text[^1] != TextWidth.Cut)
-            Frame.Cut(text, tone);
+            Frame.Cut(text, fit, tone);
         var end = Put(x, y, fit, tone);
         Fill(end, y, x + cells - end, tone);
         return x + cells;
@@ -56,7 +56,7 @@ internal readonly record struct Area(Frame Frame, int X, int Y, int Width, int H
         if (whole)
             Frame.Shown(text);
         else
-            Frame.Cut(text, tone);
+            Frame.Cut(text, string.Join(' ', wrapped), tone);
         return y;
     }
 

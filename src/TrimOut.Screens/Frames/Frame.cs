@@ -31,8 +31,8 @@ internal class Frame
     /// <summary>Where clicks mean something; what was put last lies on top.</summary>
     public List<Spot> Spots { get; } = [];
 
-    /// <summary>Told what was cut because it did not fit. Tests listen.</summary>
-    public virtual void Cut(string whole, Tone tone) { }
+    /// <summary>Told what was cut because it did not fit, and what is left of it. Tests listen.</summary>
+    public virtual void Cut(string whole, string left, Tone tone) { }
 
     /// <summary>Told what stands there whole. Tests listen.</summary>
     public virtual void Shown(string whole) { }

@@ -60,8 +60,10 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
         if (area.Width >= 120 && (current?.Panel ?? context.House.Panels.FirstOrDefault()) is { } seen)
         {
             var list = body.Width - PanelDrawing.Width - 2;
-            PanelDrawing.Draw(body.Part(list + 1, 1, PanelDrawing.Width, body.Height - 2), seen, context.Glyphs, current?.Output,
+            var drawn = PanelDrawing.Draw(body.Part(list + 1, 1, PanelDrawing.Width, body.Height - 2), seen, context.Glyphs, current?.Output,
                 run => FindingSigns.AnyStop(context.Report.About(run.Unit)));
+            if (current?.Run is { } under && body.Height - drawn > 3 * UnitCard.LeastDrawing / 2)
+                UnitCard.Draw(body.Part(list + 1, drawn + 2, PanelDrawing.Width, body.Height - drawn - 2), under.Unit, context);
             body = body.Part(0, 0, list, body.Height);
         }
         var about = TextWidth.Wrap(current is null ? "" : About(current, context), body.Width - 2, MostAbout, out _);

@@ -35,7 +35,8 @@ internal sealed record PapersScreen(int Selected) : IScreen
             if (ages)
                 list.PutFit(titles + readers + 6, y, list.Width - titles - readers - 7, Age(paper, context), tone);
         }
-        var below = area.Rows(list.Height + 1, area.Height - list.Height - 1);
+        var end = 1 + Math.Min(list.Height, context.Papers.Count);
+        var below = area.Rows(end, area.Height - end);
         if (Selected < context.Papers.Count)
             below.PutWrapped(1, 1, Below - 1, InWords(context.Papers[Selected], context), Tone.Text);
         if (missing > 0)

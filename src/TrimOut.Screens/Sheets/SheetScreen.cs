@@ -185,7 +185,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
     {
         if (Current is not { } row)
             return (0, []);
-        var y = area.PutWrapped(0, 0, 3, row.Fact!.Help, Tone.Text);
+        var y = area.PutWrapped(0, 0, 5, row.Fact!.Help, Tone.Text);
         if (row.Shown(context.House) is var shown && TextWidth.Of(shown) > valueCells)
             y = area.PutWrapped(0, y, 4, shown, Tone.Strong);
         if (row.Item!.Latest(row.Field) is { Stored: not null } head)

@@ -82,9 +82,34 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         for (var y = 0; y < area.Height; y++)
             area.Put(left, y, context.Glyphs.Down, Tone.Dim);
         var main = area.Part(left + 2, 0, area.Width - left - 2, area.Height);
-        if (Subject(context) is { } subject)
-            DrawSubject(main, subject, context, typing);
+        if (Subject(context) is not { } subject)
+            return;
+        if (area.Width < LeastForPicture)
+        {
+            DrawSubject(main, subject, context, typing, pictured: false);
+            return;
+        }
+        DrawSubject(main.Part(0, 0, Steps, main.Height), subject, context, typing, pictured: true);
+        DrawPicture(main.Part(Steps + 1, 0, main.Width - Steps - 1, main.Height), subject, context);
     }
+
+    /// <summary>From here on there is room for a picture beside the steps.</summary>
+    private const int LeastForPicture = 120;
+
+    private const int Steps = 60;
+
+    /// <summary>What helps with the step at hand: the window, the roll or the way of the cable; of a panel its outputs.</summary>
+    private void DrawPicture(Area area, Subject subject, ScreenContext context)
+    {
+        if (subject is Panel panel)
+            PanelDrawing.Draw(area, panel, context.Glyphs, null, run => FindingSigns.AnyStop(context.Report.About(run.Unit)));
+        else if (subject is Unit unit)
+            Pictures.Draw(area.Rows(0, Math.Min(MostPicture, area.Height)), Pictures.For(Step(context)?.Evidence.FirstOrDefault()), unit, context.Glyphs);
+        else
+            HouseCard.Draw(area, context);
+    }
+
+    private const int MostPicture = 24;
 
     private static readonly Sign Marked = new(g => g.Done, "this step is done, or said to be not needed");
 
@@ -113,7 +138,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         }
     }
 
-    private void DrawSubject(Area area, Subject subject, ScreenContext context, Typing? typing)
+    private void DrawSubject(Area area, Subject subject, ScreenContext context, Typing? typing, bool pictured)
     {
         var what = subject is Unit unit
             ? $"{unit.Kind?.Name ?? "no kind yet"}, {unit.Window.Room?.FullName ?? "no room yet"}{Reach(unit)}"
@@ -152,7 +177,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             if (y < area.Height)
                 y = UnitCard.Put(area, y, finding, context);
         }
-        if (subject is Unit of && area.Height - y > 8)
+        if (!pictured && subject is Unit of && area.Height - y > 8)
             WindowDrawing.Draw(area.Rows(y + 1, Math.Min(16, area.Height - y - 1)), of, context.Glyphs);
     }
 

@@ -70,7 +70,14 @@ internal static class DropCurve
         axis.Put(Axis, 0, "0", Tone.Dim);
         axis.PutRight(0, farthest.ShowRounded(units, LengthScale.Run) + " ", Tone.Dim);
         var asks = asked.OneWay.ShowRounded(units, LengthScale.Run);
-        axis.Put(Math.Clamp(Axis + here - TextWidth.Of(asks) / 2, Axis + 2, axis.Width - 14), 0, asks, Tone.Strong);
+        var asksAt = Math.Clamp(Axis + here - TextWidth.Of(asks) / 2, Axis + 2, axis.Width - 14);
+        axis.Put(asksAt, 0, asks, Tone.Strong);
+        // The limit that governs, where its words do not lie over the others.
+        var limit = $"{glyphs.Arrow} longest {asked.Governing.ShowRounded(units, LengthScale.Run)}";
+        var limitAt = Axis + (int)Math.Round(asked.Governing / farthest * (plot.Width - 1));
+        if ((limitAt > asksAt + TextWidth.Of(asks) || limitAt + TextWidth.Of(limit) < asksAt)
+            && limitAt > Axis + 2 && limitAt + TextWidth.Of(limit) < axis.Width - 12)
+            axis.Put(limitAt, 0, limit, Tone.Caution);
         var which = inputs.Units > 1 ? " to the first unit; volts at the last one" : "";
         axis.PutFit(Axis, 1, axis.Width - Axis, $"{glyphs.Across} the minimum, {glyphs.Down} the length asked about, one way{which}", Tone.Dim);
         return area.Height;

@@ -102,7 +102,6 @@ public class CardTests
     [InlineData("3")]
     [InlineData("5")]
     [InlineData("6")]
-    [InlineData("7")]
     [InlineData("8")]
     [InlineData("9")]
     [InlineData("9 enter")]
@@ -138,8 +137,9 @@ public class CardTests
         job.Say("W01", WindowFacts.RoughWidth, "36");
         shell.Tick();
         var text = shell.Draw(140, 40).ToText();
+        var words = string.Join(' ', text.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
         Assert.Matches("Owner's binder +the owner +2026-03-02 09:00, may be out of date since 2026-03-02", text);
         Assert.Matches("Cable labels +the crew +not written here yet", text);
-        Assert.Contains("1 change came after it, the first by Test crew: W01: Rough width: 36\"", text, StringComparison.Ordinal);
+        Assert.Contains("1 change came after it, the first by Test crew: W01: Rough width: 36\"", words, StringComparison.Ordinal);
     }
 }

@@ -71,6 +71,8 @@ public class DropCurveTests
         Assert.Contains("20.0 V", text, StringComparison.Ordinal);
         Assert.Contains("24.0 V", text, StringComparison.Ordinal);
         Assert.Contains("16 AWG", text, StringComparison.Ordinal);
+        Assert.Contains($"longest {Inputs.Ask(House.Empty, null).Value.Longest.ShowRounded(DisplayUnits.Inches, LengthScale.Run)}", text,
+            StringComparison.Ordinal);
         Assert.Contains(Inputs.OneWay.ShowRounded(DisplayUnits.Inches, LengthScale.Run), text, StringComparison.Ordinal);
     }
 

@@ -24,9 +24,9 @@ public class MouseTests
     public void AClickChoosesARowAndAnotherOneOpensIt()
     {
         using var user = User();
-        user.ClickOn(" W03");
+        user.ClickOn(" W03  Roller");
         Assert.Equal("W03", ((JobSheetScreen)user.Shell.Screen).Current(user.Shell.Context)!.Tag);
-        user.ClickOn(" W03").Sees("W03, Kitchen");
+        user.ClickOn(" W03  Roller").Sees("W03, Kitchen");
         Assert.IsType<SheetScreen>(user.Shell.Screen);
     }
 
@@ -34,7 +34,7 @@ public class MouseTests
     public void ADoubleClickOpensARowThatWasNotChosen()
     {
         using var user = User();
-        user.ClickOn(" W02", times: 2).Sees("W02, Kitchen");
+        user.ClickOn(" W02  Roller", times: 2).Sees("W02, Kitchen");
         Assert.IsType<SheetScreen>(user.Shell.Screen);
     }
 
@@ -42,7 +42,7 @@ public class MouseTests
     public void ADoubleClickOnTheChosenRowOpensItAndDoesNothingOnTheScreenThatCame()
     {
         using var user = User();
-        user.ClickOn(" W01", times: 2);
+        user.ClickOn(" W01  Roller", times: 2);
         Assert.IsType<SheetScreen>(user.Shell.Screen);
         Assert.Null(user.Shell.Typing);
     }
@@ -61,11 +61,8 @@ public class MouseTests
     public void ADoubleClickPressesAKeyOnce()
     {
         using var user = User();
-        user.Press("2");
-        user.ClickOn("Right", times: 2);
-        var once = user.Screen;
-        user.Press("left").Press("right");
-        Assert.Equal(once, user.Screen);
+        user.ClickOn("Stops only", times: 2);
+        Assert.True(((JobSheetScreen)user.Shell.Screen).OnlyStops);
     }
 
     [Fact]
@@ -128,7 +125,7 @@ public class MouseTests
             foreach (var key in keys)
                 shell.Press(key);
             var rows = shell.Draw(80, 24).Spots.Where(s => s.Choose is not null).ToList();
-            Assert.True(rows.Count > 1, $"{string.Join(' ', keys)} has no row to click on");
+            Assert.True(rows.Count > 0, $"{string.Join(' ', keys)} has no row to click on");
             foreach (var row in rows.Where(r => !r.IsChosen))
             {
                 shell.Draw(80, 24);
