@@ -1,5 +1,6 @@
 using TrimOut.Core.History;
 using TrimOut.HouseFile.Durable;
+using TrimOut.HouseFile.Files;
 using TrimOut.HouseFile.Kept;
 
 namespace TrimOut.HouseFile;

@@ -74,7 +74,8 @@ public sealed class TourTests : IDisposable
     {
         var editor = Path.Combine(_folder, "editor.sh");
         File.WriteAllText(editor, "#!/bin/sh\nstty -g > editing\necho EDITOR HAS IT\nread line\necho \"$line\" > \"$1\"\n");
-        File.SetUnixFileMode(editor, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        if (!OperatingSystem.IsWindows())
+            File.SetUnixFileMode(editor, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
         using var terminal = new PseudoTerminal(_folder, 80, 24, $"LANG=C.UTF-8 TERM=xterm EDITOR={editor}", "open", Ridge, "--by", "Ash");
         terminal.WaitFor("Living room");
         terminal.Send("\r").WaitFor("W01, Living room").Send("\u001b[F").WaitFor("Note");
