@@ -30,10 +30,10 @@ internal sealed record MergeScreen(string From, Merge Merge, int Only, Immutable
     public static MergeScreen Of(HouseLog mine, CopyRead copy, Merge merge, string path) => new(path, merge,
         merge.Merged.Changes.Count - copy.Log.Changes.Count,
         [
-            new("changes", [.. merge.New.Reverse().Select(c =>
+            new("change", "changes", [.. merge.New.Reverse().Select(c =>
                 new MergeRow(c.SaidAt.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture), c.By, c.What))]),
-            new("values that change", [.. Difference.Between(mine, merge.Merged).Values.Select(v => new MergeRow(v.What, v.Here, v.There))]),
-            new("in conflict", [.. merge.Conflicts.Select(c => new MergeRow(c.About, string.Join("; ", c.Ways.Select(w => w.Says)), ""))]),
+            new("value changes", "values change", [.. Difference.Between(mine, merge.Merged).Values.Select(v => new MergeRow(v.What, v.Here, v.There))]),
+            new("in conflict", "in conflict", [.. merge.Conflicts.Select(c => new MergeRow(c.About, string.Join("; ", c.Ways.Select(w => w.Says)), ""))]),
         ],
         [.. copy.Remarks], 0, 0);
 
@@ -53,7 +53,7 @@ internal sealed record MergeScreen(string From, Merge Merge, int Only, Immutable
         {
             var from = x;
             var tone = at == Shown ? Tone.Selected : list == Lists[^1] && list.Rows.Length > 0 ? Tone.Caution : Tone.Text;
-            x = area.Put(x, y, $" {NumberText.Plain(list.Rows.Length)} {list.Name} ", tone) + 1;
+            x = area.Put(x, y, $" {NumberText.Counted(list.Rows.Length, list.One, list.Several)} ", tone) + 1;
             area.PutSpot(from, y, x - from, false, () => this with { Shown = at, Selected = 0 });
         }
         DrawList(area.Rows(y + 1, area.Height - y - 1 - Detail), context);
@@ -69,7 +69,7 @@ internal sealed record MergeScreen(string From, Merge Merge, int Only, Immutable
         var rows = List.Rows;
         if (rows.IsEmpty)
         {
-            list.Put(1, 0, $"There is nothing under \"{List.Name}\".", Tone.Dim);
+            list.Put(1, 0, $"{(Shown == 2 ? "Nothing" : "No")} {List.One}.", Tone.Dim);
             return;
         }
         foreach (var (line, at) in Paging.Rows(list, rows.Length, Selected, at => this with { Selected = at }))
@@ -93,9 +93,10 @@ internal sealed record MergeScreen(string From, Merge Merge, int Only, Immutable
 }
 
 /// <summary>One of the lists of what would come in.</summary>
-/// <param name="Name">What it lists.</param>
+/// <param name="One">What it lists, behind one.</param>
+/// <param name="Several">The same behind another number.</param>
 /// <param name="Rows">Its rows.</param>
-internal sealed record MergeList(string Name, ImmutableArray<MergeRow> Rows);
+internal sealed record MergeList(string One, string Several, ImmutableArray<MergeRow> Rows);
 
 /// <summary>A row: when, who, what; or which value, what it is here, what it becomes; or what is in conflict, and the ways out.</summary>
 internal sealed record MergeRow(string First, string Second, string Third);

@@ -37,6 +37,8 @@ internal sealed class ShellView : Runnable
         _depth = depth;
         _takesWords = takesWords;
         CanFocus = true;
+        // The library would name the terminal's window after a view that has no name, on every terminal, and never take that back.
+        Border.Settings &= ~BorderSettings.TerminalTitle;
         Width = Dim.Fill();
         Height = Dim.Fill();
         _field.TextChanged += (_, _) => Typed();

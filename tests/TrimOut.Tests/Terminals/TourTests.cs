@@ -58,8 +58,9 @@ public sealed class TourTests : IDisposable
         // Pressed and let go on a row, whose line is counted from 1 by terminals.
         var screen = new ShellState(new Desk("Ash"), SampleHouse.Open("ridge-house", TimeProvider.System)).Draw(80, 24).ToText().Split('\n');
         var row = 1 + Array.FindIndex(screen, l => l.Contains(" W02 ", StringComparison.Ordinal));
-        terminal.Forget().Send($"\u001b[<0;4;{row}M\u001b[<0;4;{row}m").WaitFor("W02");
+        terminal.Send($"\u001b[<0;4;{row}M\u001b[<0;4;{row}m");
         Thread.Sleep(700);
+        Assert.DoesNotContain("\u001b]0;", terminal.Seen, StringComparison.Ordinal);
         terminal.Forget().Send($"\u001b[<0;4;{row}M\u001b[<0;4;{row}m").WaitFor("W02, Living room").WaitFor("\u001b]2;W02, Ridge house - TrimOut\a");
         terminal.Forget().Send("Y\r").WaitFor("\u001b]52;c;VzAy\a");
         terminal.Forget().Send("\u001bOS").WaitFor("\u001b[?1000l");
