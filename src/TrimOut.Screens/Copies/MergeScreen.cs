@@ -109,11 +109,14 @@ internal static class MergeKeys
         new KeyAction<MergeScreen>("enter", "Take", "Takes all of it into this house, after a question; undo takes it back.", (s, _) =>
             new Transition(s, new Ask.Confirm($"Take in {NumberText.Counted(s.Merge.New.Length, "change")}? y takes them in (undo takes them back), "
                 + "any other key leaves this house as it is.", Ask.Confirm.AlsoYes, new Transition(s, new Ask.TakeIn(s.Merge, s.From)))))
-            { Disabled = (s, context) => s.Merge.New.IsEmpty ? "Nothing would come in from this copy." : context.ReadOnlyBecause },
+            { Disabled = NotBecause },
         new KeyAction<MergeScreen>("right", "Next list", "Changes, then values that change, then what is in conflict.", (s, _) => new Transition(Turned(s, 1))),
         new KeyAction<MergeScreen>("left", "List before", "The list before.", (s, _) => new Transition(Turned(s, -1))) { OnBar = false },
         .. Moves.Through<MergeScreen>("row", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.List.Rows.Length) }),
     ];
+
+    private static string? NotBecause(MergeScreen s, ScreenContext context) => s.Merge.New.IsEmpty ? "Nothing would come in from this copy."
+        : context.ReadOnlyBecause is { } why ? $"This house is open for reading only: {why}" : null;
 
     private static MergeScreen Turned(MergeScreen s, int by) => s with { Shown = (s.Shown + by + s.Lists.Length) % s.Lists.Length, Selected = 0 };
 }

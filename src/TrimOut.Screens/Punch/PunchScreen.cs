@@ -38,9 +38,10 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         var (list, card) = Wide.Split(area, context.Glyphs);
-        DrawList(list, context);
-        if (card is { } beside && Current(context) is { } row)
-            DrawSubject(beside, row, context);
+        var rows = PunchRows.Of(this, context);
+        DrawList(list, rows, context);
+        if (card is { } beside && Selected < rows.Count)
+            DrawSubject(beside, rows[Selected], context);
     }
 
     /// <summary>What a row is about: the unit with the drawing that shows its field, the panel with its outputs, the remote with its groups.</summary>
@@ -60,9 +61,8 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
             area.PutWrapped(0, 0, 3, context.House.NameOf(row.Subject), Tone.Strong);
     }
 
-    private void DrawList(Area area, ScreenContext context)
+    private void DrawList(Area area, IReadOnlyList<PunchRow> rows, ScreenContext context)
     {
-        var rows = PunchRows.Of(this, context);
         var open = context.Report.Findings.Count(f => f.Open) + context.House.PunchItems.Count(p => !p.Done);
         var only = Only is { } p ? $"; only {p.Full()}" : "";
         if (WantsFacts)
@@ -90,8 +90,8 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
             list.PutFit(10 + names, y, phases, row.Phase?.Full() ?? "", tone);
             list.PutFit(11 + names + phases, y, list.Width - 11 - names - phases, row.Text, tone);
         }
-        if (Current(context) is { } current)
-            DrawDetail(area.Rows(area.Height - detail, detail), current, context);
+        if (Selected < rows.Count)
+            DrawDetail(area.Rows(area.Height - detail, detail), rows[Selected], context);
     }
 
     private void DrawSums(Area line, int open, string only, ScreenContext context)
