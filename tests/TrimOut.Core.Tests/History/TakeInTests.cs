@@ -3,6 +3,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.History;
@@ -40,8 +41,8 @@ public class TakeInTests
         var came = _mine.TakeIn(Looked).Value;
         Assert.Equal(["Bo", "Bo"], came.New.Select(c => c.By));
         Assert.Equal(came.New, _store.Saved.TakeLast(2));
-        Assert.Equal(Units.Length.FromInches(40), _mine.House.FindTag("W02")!.RoughWidth);
-        Assert.Equal(Units.Length.FromInches(36), _mine.House.FindTag("W01")!.RoughWidth);
+        Assert.Equal(Length.FromInches(40), _mine.House.FindTag("W02")!.RoughWidth);
+        Assert.Equal(Length.FromInches(36), _mine.House.FindTag("W01")!.RoughWidth);
         Assert.Equal(TwoLaptops.Picture(HouseLog.Of(_mine.Log.Changes).Value), TwoLaptops.Picture(_mine.Log));
     }
 
@@ -63,8 +64,8 @@ public class TakeInTests
         var looked = Looked;
         Type(_mine, "W01", WindowFacts.RoughWidth, "36");
         Assert.True(_mine.TakeIn(looked).Ok);
-        Assert.Equal(Units.Length.FromInches(36), _mine.House.FindTag("W01")!.RoughWidth);
-        Assert.Equal(Units.Length.FromInches(40), _mine.House.FindTag("W02")!.RoughWidth);
+        Assert.Equal(Length.FromInches(36), _mine.House.FindTag("W01")!.RoughWidth);
+        Assert.Equal(Length.FromInches(40), _mine.House.FindTag("W02")!.RoughWidth);
     }
 
     [Fact]
