@@ -13,6 +13,14 @@ internal static class PaperFiles
     /// <summary>The papers, for the screens.</summary>
     public static IReadOnlyList<PaperChoice> Choices { get; } = [.. PaperList.All.Select(p => new PaperChoice(p.Id, p.Title, p.Reader))];
 
+    /// <summary>The same with when each was written beside a house file.</summary>
+    public static IReadOnlyList<PaperChoice> WrittenBeside(string house, WrittenPapers written)
+    {
+        var pages = Choices.ToDictionary(c => c.Id, c => Path.Combine(Path.GetDirectoryName(Path.GetFullPath(house))!, $"{StemOf(house)}-{c.Id}.html"));
+        var when = written.When(pages.Values);
+        return [.. Choices.Select(c => when.TryGetValue(pages[c.Id], out var at) ? c with { Written = new PaperWriting(at.At, at.Extent) } : c)];
+    }
+
     /// <summary>The paper with that id.</summary>
     public static Result<Paper> Find(string id) => PaperList.Find(id) is { } paper
         ? paper
@@ -50,6 +58,7 @@ internal static class PaperFiles
         before.Add(folder, files);
         foreach (var file in files)
             Write(Path.Combine(folder, file.Name), file.Bytes);
+        before.Note(Path.Combine(folder, stem + ".html"), data.Log.Extent);
         return [.. files.Select(f => Path.Combine(folder, f.Name)).OrderBy(f => f.EndsWith(".svg", StringComparison.Ordinal))];
     }
 
