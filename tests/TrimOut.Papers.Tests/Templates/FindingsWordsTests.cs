@@ -21,7 +21,7 @@ public partial class FindingsWordsTests
     public static TheoryData<string> Languages => [.. ShippedWords.Languages];
 
     [Fact]
-    public void GermanAndSpanishAreTheLanguages() => Assert.Equal(["de", "es"], ShippedWords.Languages);
+    public void GermanAndSpanishAreAmongTheLanguages() => Assert.Empty(new[] { "de", "es" }.Except(ShippedWords.Languages));
 
     [Theory]
     [MemberData(nameof(Languages))]
