@@ -21,7 +21,11 @@ public partial class FindingsWordsTests
     public static TheoryData<string> Languages => [.. ShippedWords.Languages];
 
     [Fact]
-    public void GermanAndSpanishAreTheLanguages() => Assert.Equal(["de", "es"], ShippedWords.Languages);
+    public void GermanAndSpanishAreAmongTheLanguages()
+    {
+        Assert.Contains("de", ShippedWords.Languages);
+        Assert.Contains("es", ShippedWords.Languages);
+    }
 
     [Theory]
     [MemberData(nameof(Languages))]

@@ -124,7 +124,7 @@ public class WordsTests
         Assert.StartsWith("There is no parts list in \"es\". In de there are: binder, card, panel-door, walk-sheet,",
             PaperTemplate.In(PaperList.Find("parts-list")!, "es").Reason,
             StringComparison.Ordinal);
-        Assert.StartsWith("There is no owner's binder in \"fr\".", PaperTemplate.In(Binder.Paper, "fr").Reason, StringComparison.Ordinal);
+        Assert.StartsWith("There is no owner's binder in \"xx\".", PaperTemplate.In(Binder.Paper, "xx").Reason, StringComparison.Ordinal);
         Assert.Contains("is no language", PaperTemplate.In(Binder.Paper, "es\n{{cover}}").Reason, StringComparison.Ordinal);
         Assert.Equal("de-AT", PaperTemplate.In(Binder.Paper, "de-AT").Value.Words.Language);
     }
