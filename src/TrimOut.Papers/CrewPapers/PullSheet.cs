@@ -29,12 +29,19 @@ internal static class PullSheet
         Ours("One unbroken cable per unit. No joint in the wall. The same label at both ends before the cable is cut."),
         Ours("Leave at least half of the window's width as tail, better the whole; coil it where a drywall saw does not reach."));
 
-    private static void Runs(MarkdownWriter to, PaperData data) => to.Table(
-        ["Unit", "Room", "Panel", "Output", "Cable", "Legs, from the panel", "Cut to", "Pulled"],
-        data.House.Runs.Select(r => Row(
-            r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.EntryOrBlank(RunFacts.Cable),
-            r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House), Ticks.Of(r.Unit, "cable-pulled"))),
-        "No home runs yet.");
+    private static void Runs(MarkdownWriter to, PaperData data)
+    {
+        to.Table(
+            ["Unit", "Room", "Panel", "Output", "Cable", "Legs, from the panel", "Cut to", "Pulled"],
+            data.House.Runs.Select(r => Row(
+                r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output),
+                r.EntryOrBlank(RunFacts.Cable), r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "),
+                CutTo(r, data.House), Ticks.Of(r.Unit, "cable-pulled"))),
+            "No home runs yet.");
+        // Whoever pulls counts openings: one without a row is on purpose, and named.
+        if (data.House.Windows.Where(w => w.LeftOut).Select(w => w.Tag).ToList() is { Count: > 0 } left)
+            to.Say($"Left out on purpose: {string.Join(", ", left)}.");
+    }
 
     private static void Ends(MarkdownWriter to, PaperData data) => to.Table(
         ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail left", "Tail at panel", "Spare cables",

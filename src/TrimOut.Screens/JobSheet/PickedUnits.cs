@@ -104,7 +104,8 @@ internal static class PickedUnits
         {
             if (text.Trim().Length == 0)
                 return new Refusal("Type what it is, or leave with Esc.");
-            return units.Select(u => SetFact.Typed(now.House, Progress.Holder(now.House.FindUnit(u.Id)!, fact)!, fact, text)).All().Then<Transition>(drafts =>
+            var each = units.Select(u => SetFact.Typed(now.House, Progress.Holder(now.House.FindUnit(u.Id)!, fact)!, fact, text, today: now.Today));
+            return each.All().Then<Transition>(drafts =>
             {
                 var together = drafts.Aggregate((a, b) => a.And(b)) with { What = $"{name}: {text.Trim()}" };
                 return new Transition(s, new Ask.Save(together, (screen, after) => MarkAll((JobSheetScreen)screen, after, Now(waiting, after))));
@@ -112,7 +113,7 @@ internal static class PickedUnits
         })
         {
             Options = fact.Options(house),
-            Echo = (text, now) => fact.ReadTyped(text, now.House).Then<string>(_ => $"the same for all {units.Count}"),
+            Echo = (text, now) => fact.ReadTyped(text, now.House, now.Today).Then<string>(_ => $"the same for all {units.Count}"),
         };
     }
 }
