@@ -243,7 +243,7 @@ public class LoudTests
         var first = shell.Caused.Shown!.Check.Id;
         Put(Core.Facts.UnitFacts.DeliveredWidth, "W01", "35");
         Assert.NotEqual(first, shell.Caused.Shown!.Check.Id);
-        Assert.Contains("! STOP, 1 older STOP stays (f fixes it, Esc: seen) W01: ", Seen(), StringComparison.Ordinal);
+        Assert.Contains("! STOP (1 older STOP stays; f fixes it, Esc: seen) W01: ", Seen(), StringComparison.Ordinal);
         shell.Press("esc");
         Assert.Equal(first, shell.Caused.Shown!.Check.Id);
         shell.Press("esc");

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 
@@ -68,12 +69,16 @@ internal sealed record Caused(ImmutableArray<Finding> Findings, int Latest)
         if (Shown is not { } worst)
             return ([], Tone.Text);
         var severity = worst.Check.Severity;
-        var keys = typing ? "" : severity == Severity.Stop ? " (f fixes it, Esc: seen)" : " (f fixes it)";
         var (others, older) = (Math.Max(Latest, 1) - 1, Findings.Length - Math.Max(Latest, 1));
-        var more = (others > 0 ? $", {Core.Units.NumberText.Plain(others)} more" : "")
-            + (older > 0 ? $", {Core.Units.NumberText.Plain(older)} older {(AllStops(older) ? UnitCard.WordOf(Severity.Stop) + " " : "")}"
-                + $"{(older == 1 ? "stays" : "stay")}" : "");
-        var text = $"{(severity == Severity.Stop ? context.Glyphs.Stop + " " : "")}{UnitCard.WordOf(severity)}{more}{keys} " +
+        string?[] beside =
+        [
+            others > 0 ? $"{NumberText.Plain(others)} more" : null,
+            older > 0 ? $"{NumberText.Plain(older)} older {(AllStops(older) ? UnitCard.WordOf(Severity.Stop) + " " : "")}{(older == 1 ? "stays" : "stay")}"
+                : null,
+            typing ? null : severity == Severity.Stop ? "f fixes it, Esc: seen" : "f fixes it",
+        ];
+        var said = string.Join("; ", beside.OfType<string>()) is { Length: > 0 } some ? $" ({some})" : "";
+        var text = $"{(severity == Severity.Stop ? context.Glyphs.Stop + " " : "")}{UnitCard.WordOf(severity)}{said} " +
             $"{context.House.NameOf(worst.Subject)}: {worst.Found.Message.In(context.House)}";
         return ([.. TextWidth.Wrap(text, cells).Take(MostLines)], UnitCard.ToneOf(severity));
     }

@@ -62,6 +62,6 @@ internal static class Filtering
     private static Entry Ask(IFiltered screen, string with) => new("Show only", screen.Search, with, (_, _) => new Transition(screen))
     {
         Live = (s, text, context) => ((IFiltered)s).Searching(text.Trim(), context),
-        Echo = (_, _) => "Up and Down choose, Enter keeps it, Esc leaves it as it was.",
+        Echo = (_, _) => "Up and Down choose, Enter takes it, Esc leaves it as it was.",
     };
 }
