@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Reads;
@@ -11,17 +12,22 @@ public sealed class CheckReport
     private readonly ImmutableArray<CheckSheet> _sheets;
     private readonly ReadIndex _index;
     private readonly WaiverMemory _waived;
+    private readonly ImmutableArray<SheetFindings> _bySheet;
     private readonly Lazy<ImmutableArray<NotCheckedYet>> _missing;
     private readonly Lazy<ILookup<string, Finding>> _byUnit;
     private readonly Lazy<ILookup<string, NotCheckedYet>> _missingByUnit;
     private readonly Lazy<WaitingSums> _waiting;
 
-    private CheckReport(House house, ImmutableArray<CheckSheet> sheets, ReadIndex index, WaiverMemory waived)
+    private CheckReport(House house, ImmutableArray<CheckSheet> sheets, ReadIndex index, WaiverMemory waived, CheckReport? before = null)
     {
         House = house;
         _sheets = sheets;
         (_index, _waived) = (index, waived);
-        Findings = InOrder(sheets, house, waived);
+        var waivers = house.Waivers.ToLookup(w => (w.About, w.Check));
+        var others = before is null ? [] : house.State.Items.OtherThanIn(before.House.State.Items).Select(o => o.After.Place).ToArray();
+        _bySheet = [.. sheets.Select((sheet, at) => before?._bySheet[at] is { } were && were.AreStill(sheet, house, others) ? were
+            : SheetFindings.Of(sheet, house, waivers, waived))];
+        Findings = ImmutableCollectionsMarshal.AsImmutableArray(SheetFindings.InOrder(_bySheet));
         waived.Settle();
         _missing = new(() => [.. sheets.SelectMany(s => s.Sum.Missing)
             .Select(r => new NotCheckedYet(r.Check, house.State.Items[r.Subject.Place], (Outcome.NotChecked)r.Outcome))]);
@@ -89,7 +95,7 @@ public sealed class CheckReport
             return Of(house, _sheets.Select(s => s.Check));
         var touched = _index.TouchedBy(changed);
         ImmutableArray<CheckSheet> sheets = [.. _sheets.Select((s, at) => s.After(house.State, changed, touched[at]))];
-        return new CheckReport(house, sheets, _index.After(SetsOf(sheets), touched), new WaiverMemory(_waived, changed));
+        return new CheckReport(house, sheets, _index.After(SetsOf(sheets), touched), new WaiverMemory(_waived, changed), this);
     }
 
     /// <summary>Findings about a unit: its own, its home run's and its window's. What is wrong with its kind is told once, of the kind.</summary>
@@ -122,36 +128,6 @@ public sealed class CheckReport
 
     /// <summary>Open stops of one phase.</summary>
     public int StopsIn(Phase phase) => OpenStops.Count(f => f.Check.Phase == phase);
-
-    /// <summary>
-    /// Findings by severity, then by phase, then as the checks gave them: dealt out rather than sorted, because this is done after every edit.
-    /// </summary>
-    private static ImmutableArray<Finding> InOrder(ImmutableArray<CheckSheet> sheets, House house, WaiverMemory waived)
-    {
-        var waivers = house.Waivers.ToLookup(w => (w.About, w.Check));
-        var places = new List<Finding>?[Enum.GetValues<Severity>().Length * PhaseNames.All.Count];
-        var count = 0;
-        foreach (var sheet in sheets)
-        {
-            foreach (var result in sheet.Sum.Findings)
-            {
-                var found = (Outcome.Found)result.Outcome;
-                var waiver = waivers.Count == 0 ? null : found.ToldOf.Prepend(new Outcome.Told(result.Subject.Id, found.Message))
-                    .Select(t => waivers[(t.Item, result.Check.Id)].LastOrDefault(w => waived.Holds(w, t.Message, house))).FirstOrDefault(w => w is not null);
-                // The item as it is now: what was said of it may have been said of an earlier state, in something that it does not speak of.
-                (places[(int)result.Check.Severity * PhaseNames.All.Count + (int)result.Check.Phase] ??= [])
-                    .Add(new Finding(result.Check, house.State.Items[result.Subject.Place], found, waiver));
-                count++;
-            }
-        }
-        var ordered = ImmutableArray.CreateBuilder<Finding>(count);
-        foreach (var place in places)
-        {
-            if (place is not null)
-                ordered.AddRange(place);
-        }
-        return ordered.MoveToImmutable();
-    }
 
     private WaitingSums Sums()
     {

@@ -44,13 +44,16 @@ internal sealed class Mapped<T> : IReadSets
             return WithOtherSources(house, touched);
         if (touched.Count == 0)
             return this;
-        var (recorder, parts, again) = (new ReadRecorder(), (T[])_parts.Clone(), new Dictionary<int, long[]>(touched.Count));
+        var (recorder, parts, again, same) = (new ReadRecorder(), (T[])_parts.Clone(), new Dictionary<int, long[]>(), true);
         foreach (var at in touched)
         {
             parts[at] = _map.Of(house, _ids[at], recorder, out var reads);
-            again[at] = reads.ToArray();
+            same = same && EqualityComparer<T>.Default.Equals(parts[at], _parts[at]);
+            // Most of what is worked out again reads the same as before, only other values.
+            if (!reads.SequenceEqual(_reads[at]))
+                again[at] = reads.ToArray();
         }
-        return new Mapped<T>(_map, _ids, _listReads, parts, _reads.With(again));
+        return same && again.Count == 0 ? this : new Mapped<T>(_map, _ids, _listReads, parts, again.Count == 0 ? _reads : _reads.With(again));
     }
 
     /// <inheritdoc/>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace TrimOut.Core.Reads;
 
@@ -8,12 +9,14 @@ namespace TrimOut.Core.Reads;
 internal sealed class ReadIndex
 {
     private const int MostSince = 4096;
+    private const int ManyReaders = 256;
 
     private readonly ImmutableArray<IReadSets> _sets;
 
-    // As it was when the index was made: the number of the first of each set, and who read what by these numbers.
+    // As it was when the index was made: the number of the first of each set, and who read what by these numbers: of most places who read anything
+    // of it, of those that many read, and of lookups, who read each thing.
     private readonly int[] _first;
-    private readonly Lazy<(int[] Starts, int[] Readers, Dictionary<long, List<int>> Lookups)> _made;
+    private readonly Lazy<(int[] Starts, int[] Readers, Dictionary<long, List<int>> Exact)> _made;
 
     // Since then: where those of a set are now, and which were worked out again.
     private readonly int[]?[] _moved;
@@ -35,10 +38,10 @@ internal sealed class ReadIndex
         (_sets, _first, _made, _moved, _since) = (sets, of._first, of._made, moved, since);
 
     /// <summary>In one of the sets, those that read something that is another now.</summary>
-    public List<int> TouchedBy(HashSet<long> changed, int set) => TouchedBy(changed, s => s == set)[set];
+    public List<int> TouchedBy(HashSet<long> changed, int set) => TouchedBy(changed, set, set + 1)[0];
 
     /// <summary>In each of the sets, those that read something that is another now.</summary>
-    public List<int>[] TouchedBy(HashSet<long> changed) => TouchedBy(changed, _ => true);
+    public List<int>[] TouchedBy(HashSet<long> changed) => TouchedBy(changed, 0, _sets.Length);
 
     /// <summary>The index of what came of the sets, when these of them were worked out again.</summary>
     public ReadIndex After(ImmutableArray<IReadSets> sets, List<int>[] touched)
@@ -69,89 +72,99 @@ internal sealed class ReadIndex
         return since.Count > MostSince ? new ReadIndex(sets) : new ReadIndex(this, sets, moved, since.ToImmutable());
     }
 
-    private List<int>[] TouchedBy(HashSet<long> changed, Func<int, bool> asked)
+    private List<int>[] TouchedBy(HashSet<long> changed, int from, int to)
     {
         var touched = new HashSet<(int Set, int At)>();
         foreach (var key in changed)
         {
-            foreach (var reader in ReadersOf(key))
-                Take(SetOf(reader) is var set && _moved[set] is { } moved ? (set, moved[reader - _first[set]]) : (set, reader - _first[set]), key);
-            foreach (var reader in _since)
+            var set = from;
+            foreach (var reader in ReadersOf(key, from, to))
+            {
+                while (reader >= _first[set + 1])
+                    set++;
+                var at = reader - _first[set];
+                Take((set, _moved[set] is { } moved ? moved[at] : at), key);
+            }
+        }
+        foreach (var reader in _since)
+        {
+            if (reader.Set < from || reader.Set >= to)
+                continue;
+            foreach (var key in changed)
                 Take(reader, key);
         }
-        var bySet = new List<int>[_sets.Length];
+        var bySet = new List<int>[to - from];
         for (var set = 0; set < bySet.Length; set++)
             bySet[set] = [];
         foreach (var (set, at) in touched.Order())
-            bySet[set].Add(at);
+            bySet[set - from].Add(at);
         return bySet;
 
         void Take((int Set, int At) reader, long key)
         {
-            if (reader.At >= 0 && asked(reader.Set) && _sets[reader.Set].Reads(reader.At).Contains(key))
+            if (reader.At >= 0 && _sets[reader.Set].Reads(reader.At).Contains(key))
                 touched.Add(reader);
         }
     }
 
-    private IEnumerable<int> ReadersOf(long key)
+    private ReadOnlySpan<int> ReadersOf(long key, int from, int to)
     {
-        var (starts, readers, lookups) = _made.Value;
-        var read = new ReadKey(key);
-        return read.IsLookup ? lookups.GetValueOrDefault(key) ?? []
-            : read.Place + 1 < starts.Length ? (IEnumerable<int>)new ArraySegment<int>(readers, starts[read.Place], starts[read.Place + 1] - starts[read.Place])
+        var (starts, readers, exact) = _made.Value;
+        var all = exact.TryGetValue(key, out var known) ? CollectionsMarshal.AsSpan(known)
+            : new ReadKey(key) is { IsLookup: false, Place: var place } && place + 1 < starts.Length ? readers.AsSpan(starts[place]..starts[place + 1])
             : [];
+        return all[Before(all, _first[from])..Before(all, _first[to])];
+
+        static int Before(Span<int> readers, int reader) => readers.BinarySearch(reader) is var at && at < 0 ? ~at : at;
     }
 
-    private int SetOf(int reader)
+    private (int[] Starts, int[] Readers, Dictionary<long, List<int>> Exact) Make()
     {
-        var at = Array.BinarySearch(_first, reader);
-        if (at < 0)
-            return ~at - 1;
-        // Sets without anything begin where the next one does.
-        while (_first[at + 1] == reader)
-            at++;
-        return at;
-    }
-
-    private (int[] Starts, int[] Readers, Dictionary<long, List<int>> Lookups) Make()
-    {
-        var lookups = new Dictionary<long, List<int>>();
         var (count, last) = (new List<int>(), new List<int>());
-        var pairs = new List<(int Place, int Reader)>();
+        ForEachRead((key, reader) =>
+        {
+            if (key.IsLookup)
+                return;
+            while (count.Count <= key.Place)
+            {
+                count.Add(0);
+                last.Add(-1);
+            }
+            if (last[key.Place] == reader)
+                return;
+            last[key.Place] = reader;
+            count[key.Place]++;
+        });
+        var starts = new int[count.Count + 1];
+        for (var place = 0; place < count.Count; place++)
+            starts[place + 1] = starts[place] + (count[place] > ManyReaders ? 0 : count[place]);
+        var (next, all, exact) = ((int[])starts.Clone(), new int[starts[^1]], new Dictionary<long, List<int>>());
+        ForEachRead((key, reader) =>
+        {
+            if (key.IsLookup || count[key.Place] > ManyReaders)
+            {
+                if (!exact.TryGetValue(key.Value, out var readers))
+                    exact.Add(key.Value, readers = []);
+                if (readers.Count == 0 || readers[^1] != reader)
+                    readers.Add(reader);
+            }
+            else if (next[key.Place] == starts[key.Place] || all[next[key.Place] - 1] != reader)
+            {
+                all[next[key.Place]++] = reader;
+            }
+        });
+        return (starts, all, exact);
+    }
+
+    private void ForEachRead(Action<ReadKey, int> take)
+    {
         for (var set = 0; set < _sets.Length; set++)
         {
             for (var at = 0; at < _sets[set].Count; at++)
             {
-                var reader = _first[set] + at;
                 foreach (var key in _sets[set].Reads(at))
-                {
-                    var read = new ReadKey(key);
-                    if (read.IsLookup)
-                    {
-                        if (!lookups.TryGetValue(key, out var readers))
-                            lookups.Add(key, readers = []);
-                        readers.Add(reader);
-                        continue;
-                    }
-                    while (count.Count <= read.Place)
-                    {
-                        count.Add(0);
-                        last.Add(-1);
-                    }
-                    if (last[read.Place] == reader)
-                        continue;
-                    last[read.Place] = reader;
-                    count[read.Place]++;
-                    pairs.Add((read.Place, reader));
-                }
+                    take(new ReadKey(key), _first[set] + at);
             }
         }
-        var starts = new int[count.Count + 1];
-        for (var place = 0; place < count.Count; place++)
-            starts[place + 1] = starts[place] + count[place];
-        var (next, all) = ((int[])starts.Clone(), new int[pairs.Count]);
-        foreach (var (place, reader) in pairs)
-            all[next[place]++] = reader;
-        return (starts, all, lookups);
     }
 }

@@ -25,20 +25,27 @@ public sealed class NoBoxLongEnough() : Check<CableType>(Subjects.Of(ItemKind.Ca
     public override Outcome Judge(CableType subject)
     {
         var boxes = subject.House.Boxes.Where(b => b.Item.Get(BoxFacts.Cable)?.Id == subject.Id).ToList();
-        var runs = subject.House.Look(Lookups.NeedsOfCable, subject.Id).Select(n => (Run: subject.House.FindUnit(n.Unit)!.Run!, n.Needed))
-            .Where(r => !HouseCuts.IsPulled(r.Run)).ToList();
-        if (boxes.Count == 0 || runs.Count == 0)
+        // No further than it takes: this is asked again after every length that somebody types.
+        var needs = subject.House.Look(Lookups.NeedsOfCable, subject.Id);
+        if (boxes.Count == 0 || !ToPull(needs).Any())
             return new Outcome.DoesNotApply();
         if (boxes.FirstOrDefault(b => b.Left is null) is { } box)
             return NotChecked.Of(box, BoxFacts.Left);
-        var (most, longest) = (boxes.Max(b => b.Left!.Value), runs.MaxBy(r => r.Needed ?? Length.Zero));
-        if (longest.Needed is { } needed && needed > most)
+        var most = boxes.Max(b => b.Left!.Value);
+        var tooLong = ToPull(needs.Where(n => n.Needed > most)).ToList();
+        if (tooLong.Count > 0)
+        {
+            var (longest, needed) = tooLong.MaxBy(r => r.Needed);
             return new Outcome.Found(
-                TooLong.With(Arg.Of(runs.Where(r => r.Needed > most).Select(r => Arg.Name(r.Run)), Arg.Name(longest.Run)), Arg.Whole(needed), Arg.Run(most)),
-                BringBox.With(Arg.Whole(needed)),
+                TooLong.With(Arg.Of(tooLong.Select(r => Arg.Name(r.Run)), Arg.Name(longest)), Arg.Whole(needed!.Value), Arg.Run(most)),
+                BringBox.With(Arg.Whole(needed.Value)),
                 FieldRef.To(boxes[0].Item, BoxFacts.Left));
-        return runs.FirstOrDefault(r => r.Needed is null).Run is { } open
+        }
+        return ToPull(needs.Where(n => n.Needed is null)).FirstOrDefault().Run is { } open
             ? RunFigures.UnknownLength(open) ?? NotChecked.Of(open.Unit.Window, WindowFacts.RoughWidth)
             : new Outcome.Fine();
+
+        IEnumerable<(HomeRun Run, Length? Needed)> ToPull(IEnumerable<(string Unit, Length? Needed)> of) =>
+            of.Select(n => (Run: subject.House.FindUnit(n.Unit)!.Run!, n.Needed)).Where(r => !HouseCuts.IsPulled(r.Run));
     }
 }

@@ -49,9 +49,9 @@ public sealed class MotorOffSupply : SubjectCheck
 
     /// <summary>Of a kind that no panel of the kit fits, its runs say nothing until they are landed: it is told once.</summary>
     private static Outcome OfThePanels(HomeRun run) =>
-        run.Unit.Kind is not { MotorVolts: not null } kind || run.House.Panels.IsEmpty || (run.Panel is null && Judge(kind) is not Outcome.Fine)
+        run.Unit.Kind is not { MotorVolts: not null } kind || !run.House.ItemsOf(ItemKind.Panel).Any() || (run.Panel is null && Judge(kind) is not Outcome.Fine)
             ? new Outcome.DoesNotApply()
-            : Judge(run, [.. run.House.Panels]);
+            : Judge(run);
 
     private static Outcome Judge(CoveringKind kind)
     {
@@ -65,7 +65,7 @@ public sealed class MotorOffSupply : SubjectCheck
         : kit.FirstOrDefault(t => t.Supply is null) is { } silent ? NotChecked.Of(silent, PanelTypeFacts.Supply)
         : new Outcome.Found(OfKind.With(Arg.Name(kind), volts), PutRight, FieldRef.To(kind.Item, CoveringKindFacts.MotorVolts));
 
-    private static Outcome Judge(HomeRun run, List<Panel> panels)
+    private static Outcome Judge(HomeRun run)
     {
         var (kind, volts) = (run.Unit.Kind!, run.Unit.Kind!.MotorVolts!.Value);
         if (run.Panel is { } landed)
@@ -74,9 +74,11 @@ public sealed class MotorOffSupply : SubjectCheck
                 : Fits(volts, landed.Type) ? new Outcome.Fine()
                 : new Outcome.Found(OfRun.With(Arg.Name(kind), volts, Arg.Name(landed), supply), LandElsewhere, FieldRef.To(run.Item, RunFacts.Panel));
         }
+        // One after the other, as far as it takes: every run of the house asks for them.
+        var panels = run.House.ItemsOf(ItemKind.Panel).Select(i => new Panel(run.House, i));
         return panels.Any(p => Fits(volts, p.Type)) ? new Outcome.Fine()
             : panels.FirstOrDefault(p => p.Type?.Supply is null) is { } silent ? NotChecked.Of(silent.Type, PanelTypeFacts.Supply, silent, PanelFacts.Type)
-            : new Outcome.Found(OfAllPanels.With(Arg.Name(kind), volts), PutRight, FieldRef.To(panels[0].Item, PanelFacts.Type));
+            : new Outcome.Found(OfAllPanels.With(Arg.Name(kind), volts), PutRight, FieldRef.To(panels.First().Item, PanelFacts.Type));
     }
 
     private static bool Fits(Units.Voltage motor, PanelType? type) =>
