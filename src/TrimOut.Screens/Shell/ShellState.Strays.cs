@@ -14,7 +14,10 @@ internal sealed partial class ShellState
     /// <param name="Typed">What was typed since.</param>
     /// <param name="Asked">Whether a key came after it that a typist presses, and would do something else here: then it is asked what was meant.</param>
     /// <param name="Ended">Whether the number was ended: what is typed after it is another one, and waits for the answer.</param>
-    private sealed record Strayed(IReadOnlyList<IScreen> Stack, string Typed, bool Asked = false, bool Ended = false)
+    /// <param name="Nowhere">
+    /// Whether no figure was meant where it was typed: then digits are keys, and only a number of several of them that is ended is asked about.
+    /// </param>
+    private sealed record Strayed(IReadOnlyList<IScreen> Stack, string Typed, bool Asked = false, bool Ended = false, bool Nowhere = false)
     {
         public string From => Stack[^1].Title;
     }
@@ -34,22 +37,32 @@ internal sealed partial class ShellState
             Settle(strayed, stroke);
             return true;
         }
-        if (strayed is not null && stroke is "esc" or "." or "," or "'" or "\"")
+        if (strayed is { Nowhere: false } && stroke is "esc" or "." or "," or "'" or "\"")
         {
             GoBackTo(strayed!, stroke == "esc" ? "" : stroke, typing: stroke != "esc" || strayed!.Typed.Length > 1);
             return true;
         }
-        if (strayed is not null && stroke is "enter" or "tab" or "space" or "x" or "/" or "-" or "+" or "backspace" or "delete")
+        if (strayed is { Nowhere: false } or { Typed.Length: > 1 }
+            && stroke is "enter" or "tab" or "space" or "x" or "/" or "-" or "+" or "backspace" or "delete")
         {
             AskWhatWasMeant(strayed!, stroke);
             return true;
         }
-        if (stroke is not [>= '0' and <= '9'] || _scribe is null || (strayed is null && Screen.TypesBy(Context) is null))
+        if (stroke is not [>= '0' and <= '9'] || _scribe is null)
             return false;
-        var next = new Strayed(strayed?.Stack ?? [.. _stack], strayed?.Typed + stroke);
+        var types = Screen.TypesBy(Context) is not null;
+        // A digit that led to where figures are typed was a key; the next one is the first of a figure.
+        if (strayed is { Nowhere: true } && types)
+            strayed = null;
+        var next = new Strayed(strayed?.Stack ?? [.. _stack], strayed?.Typed + stroke, Nowhere: strayed?.Nowhere ?? !types);
+        Status("");
         Apply(CommonKeys.Sections.First(s => s.Stroke == stroke).Press(Screen, Context));
         _strayed = next;
-        Status($"{KeyNames.Shown(stroke)} is {Screen.Title}. Esc goes back to {next.From}{(next.Typed.Length > 1 ? $" and types {next.Typed} there" : "")}.");
+        if (!next.Nowhere)
+        {
+            var there = next.Typed.Length > 1 ? $" and types {next.Typed} there" : "";
+            Status($"{KeyNames.Shown(stroke)} is {Screen.Title}. Esc goes back to {next.From}{there}.");
+        }
         return true;
     }
 
@@ -61,14 +74,15 @@ internal sealed partial class ShellState
             Ended = strayed.Ended || stroke is "enter" or "tab",
             Typed = strayed.Ended ? strayed.Typed : Longer(strayed.Typed, stroke),
         };
-        Status($"\"{strayed.Typed.Trim()}\" was typed for {strayed.From}. Esc goes back and types it there; "
+        Status((strayed.Nowhere ? $"\"{strayed.Typed.Trim()}\" was typed, and nothing took it. Esc goes back to {strayed.From}; "
+            : $"\"{strayed.Typed.Trim()}\" was typed for {strayed.From}. Esc goes back and types it there; ")
             + $"an arrow key stays in {Screen.Title}, and it is not taken.", bad: true);
     }
 
     private void Settle(Strayed strayed, string stroke)
     {
         if (stroke == "esc")
-            GoBackTo(strayed, "", typing: true);
+            GoBackTo(strayed, "", typing: !strayed.Nowhere);
         else if (Moves.Strokes.Contains(stroke))
             Status($"\"{strayed.Typed.Trim()}\" was not taken.");
         else

@@ -73,6 +73,20 @@ public class StrayKeysTests
         Assert.Equal("Ridge house", user.House.Name);
     }
 
+    /// <summary>Where no figure is meant digits are keys; a number of them that is ended is no key all the same.</summary>
+    [Fact]
+    public void AFigureTypedWhereNoneIsMeantOpensNothing()
+    {
+        using var user = User();
+        user.Press("3", "0", "enter").Sees("\"30\" was typed, and nothing took it. Esc goes back to Job sheet;");
+        user.Press("3", "6", "enter");
+        Assert.Null(user.Shell.Typing);
+        user.Press("esc");
+        Assert.IsType<JobSheetScreen>(user.Shell.Screen);
+        user.Press("0", "enter");
+        Assert.NotNull(user.Shell.Typing);
+    }
+
     [Fact]
     public void AnArrowKeyStaysWhereTheDigitLedAndEnterThenOpensWhatIsThere()
     {
