@@ -46,7 +46,10 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
         var open = context.Report.Findings.Count(f => f.Open) + context.House.PunchItems.Count(p => !p.Done);
         var only = Only is { } p ? $"; only {p.Full()}" : "";
         if (WantsFacts)
-            area.PutFit(0, 0, area.Width, $" {WaitingLine.Of(context.Report, Only).Replace(" (m)", "", StringComparison.Ordinal)}; m goes back to what is to be fixed", Tone.Heading);
+        {
+            var waits = WaitingLine.Of(context.Report, Only).Replace(" (m)", "", StringComparison.Ordinal);
+            area.PutFit(0, 0, area.Width, $" {waits}; m goes back to what is to be fixed", Tone.Heading);
+        }
         else
             DrawSums(area.Rows(0, 1), open, only, context);
         if (rows.Count == 0)

@@ -13,9 +13,11 @@ public class FilterTests
 {
     private static readonly FakeTimeProvider Clock = new(new DateTimeOffset(2026, 6, 8, 14, 5, 0, TimeSpan.Zero));
 
-    private static TerminalUser Ridge(int width = 80, int height = 24) => new(
-        new TestDesk(Clock) { Papers = [new("binder", "Owner's binder", "the owner"), new("labels", "Labels", "the crew"), new("order", "Order", "the maker")] },
-        SampleHouse.Open("ridge-house", Clock), width, height);
+    private static readonly PaperChoice[] Papers =
+        [new("binder", "Owner's binder", "the owner"), new("labels", "Labels", "the crew"), new("order", "Order", "the maker")];
+
+    private static TerminalUser Ridge(int width = 80, int height = 24) =>
+        new(new TestDesk(Clock) { Papers = Papers }, SampleHouse.Open("ridge-house", Clock), width, height);
 
     public static TheoryData<string, string> Lists() => new()
     {

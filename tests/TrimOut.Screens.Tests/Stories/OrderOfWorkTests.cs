@@ -19,7 +19,8 @@ public class OrderOfWorkTests
     {
         using var user = At(new TestJob().Window("W01").Mark("W01", "brackets-fixed").Mark("W01", "looked-over").Say("W01", UnitFacts.OutOfLevel, "0"),
             width, height);
-        user.Press("2", "]", "]", "]", "]", "]", "]", "right", "space").Sees("\"Box matched\" (Receive) is not done yet.").Sees("! STOP \"Checked for damage\" is marked done;")
+        user.Press("2", "]", "]", "]", "]", "]", "]", "right", "space").Sees("\"Box matched\" (Receive) is not done yet.")
+            .Sees("! STOP \"Checked for damage\" is marked done;")
             .Sees("W01, Clicked in: why all the same:");
         Assert.Null(MarkOf(user, "W01", "clicked-in"));
         user.Type("").Sees("Say why, or leave with Esc").Type("box was opened by the builder").Sees("Saved: W01: Clicked in, although");
@@ -77,6 +78,23 @@ public class OrderOfWorkTests
         Assert.Equal("the builder pulled them", MarkOf(user, "W03", "cable-found")!.Although);
         Assert.Equal(StepMark.Done, MarkOf(user, "W02", "cable-found"));
         user.Press("8").Sees("all the same. Reason: the builder pulled them");
+    }
+
+    /// <summary>Where something else speaks against many units, none of them is left out of the question.</summary>
+    [Fact]
+    public void TheQuestionForManyNamesEveryUnitThatSomethingSpeaksAgainst()
+    {
+        var job = new TestJob();
+        for (var n = 1; n <= 8; n++)
+        {
+            job.Window($"W0{n}");
+            if (n > 2)
+                job.Say($"W0{n}", UnitFacts.LeadSide, "left").Say($"W0{n}", UnitFacts.EntrySide, "right").Say($"W0{n}", UnitFacts.EntryFromJamb, $"{n}");
+        }
+        using var user = At(job);
+        user.Press("right", "right", "right", "V", "space").Sees("8 units: why all the same:");
+        Assert.All(user.House.Units, u => Assert.Contains(u.Tag, user.Shell.Typing!.Entry.Warning, StringComparison.Ordinal));
+        user.DoesNotSee("…");
     }
 
     [Fact]
