@@ -48,11 +48,7 @@ internal sealed class Declare(ItemKind subject)
             t => NumberText.Read(t, label.ToLowerInvariant(), least, most, ("", 1)), NumberText.Plain));
 
     public Fact<DateOnly> Date(string name, string label, string help, Phase? phase = null) =>
-        Make(name, label, help, phase, new ParsedForm<DateOnly>("2026-03-14",
-            t => DateOnly.TryParseExact(t, "yyyy-MM-dd", Invariant, DateTimeStyles.None, out var day)
-                ? day
-                : new Refusal($"\"{t}\" is no date. Type year-month-day, such as 2026-03-14."),
-            d => d.ToString("yyyy-MM-dd", Invariant)));
+        Make(name, label, help, phase, new DateForm());
 
     public Fact<string> Telephone(string name, string label, string help) => Make(name, label, help, null, new TelephoneForm());
 

@@ -10,8 +10,8 @@ public static class RunFacts
     private static readonly Declare Of = new(ItemKind.Run);
 
     public static readonly Fact<ItemRef> Cable = Of.Item(ItemKind.CableType, "cable", "Cable", "The cable it is pulled in.", Phase.RoughIn);
-    public static readonly Fact<string> Bundle = Of.Text("bundle", "Pulled with",
-        "Runs with the same bundle are pulled together, so each comes from a box of its own.", Phase.RoughIn, 40);
+    public static readonly Fact<string> Bundle = Of.Text("bundle", "Bundle",
+        "Runs of the same bundle are pulled together, so each comes from a box of its own.", Phase.RoughIn, 40);
     public static readonly Fact<ItemRef> BranchesOff = Of.Item(ItemKind.Run, "branches-off", "Branches off",
         "The run whose window end it goes on from, where several units share one cable. Most sheets forbid that.", Phase.RoughIn);
     public static readonly Fact<Length> MainsDistance = Of.Opening("mains-distance", "From mains",

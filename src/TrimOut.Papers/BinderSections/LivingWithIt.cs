@@ -48,7 +48,7 @@ internal static class LivingWithIt
                 "Change a remote's battery when units answer late or only from near by. Keep batteries out of children's reach: swallowed ones can kill.");
         if (house.Units.Any(u => u.Power == PowerSource.Battery))
             yield return Ours("Charge a unit's own battery when it slows down, with the charger that the maker's sheet names.");
-        if (house.Windows.Where(w => !w.LeftOut && w.Item.Get(WindowFacts.Escape) == YesNo.Yes).Select(w => w.Tag).ToList() is { Count: > 0 } ways)
+        if (house.Windows.Where(w => !w.LeftOut && w.Item.Get(WindowFacts.Escape) == Answer.Yes).Select(w => w.Tag).ToList() is { Count: > 0 } ways)
             yield return Ours($"Escape windows: {string.Join(", ", ways)}. Keep them clear, and know how each is opened without power.");
         yield return Ours($"In a power cut: {new JobItself(house).EntryOrNotYet(HouseFacts.PowerCutTold)}");
         foreach (var kind in KindsInUse.Of(house).Where(k => k.Shown(CoveringKindFacts.WithoutPower) is not null))

@@ -43,7 +43,7 @@ internal static class HangSheet
             .Concat(units.Where(RollSection.CanDraw).Select(u =>
                 to.Drawing(u.Tag, RollSection.Describe(u), words => RollSection.Of(u, words)))).ToList();
         to.Say(drawings.Aggregate((row, drawing) => row + drawing));
-        to.Table(["Unit", "Reach", "Box label", "Size", "Mount", "Lead side", "Setback", "Centre support"], units.Select(u => Row(
+        to.Table(["Unit", "Reached from", "Box label", "Size", "Mount", "Lead side", "Setback", "Centre support"], units.Select(u => Row(
             u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel),
             Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.Shown(UnitFacts.Setback) ?? u.Kind?.Shown(CoveringKindFacts.Setback) ?? Blank,

@@ -10,7 +10,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Sheets;
 
 /// <summary>All details of one thing, edited in place.</summary>
-internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IReadOnlyList<SheetRow> Rows) : IScreen, IAsked, ITable
+internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IReadOnlyList<SheetRow> Rows) : IFiltered, IAsked, ITable
 {
     public Unit? UnitAt(ScreenContext context) => Of is OfUnit of ? context.House.FindUnit(of.UnitId) : null;
 
@@ -29,6 +29,33 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
     private const int LeastPicture = 40;
 
     public string? TypesBy(ScreenContext context) => Current is null ? null : "enter";
+
+    public string Search { get; init; } = "";
+
+    public (int Shown, int All) Count(ScreenContext context) => (Rows.Count(r => r.IsFact), Of.Rows(context.House).Count(r => r.IsFact));
+
+    /// <summary>With only the details whose label has the words, under their headings; where no label has them, those under a heading that has.</summary>
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var rows = Fitting(Of.Rows(context.House), search);
+        var to = this with { Search = search, Rows = rows, Selected = FirstFact(rows) };
+        return Current is { } row ? to.On(row.Place) : to;
+    }
+
+    /// <summary>A sheet is long: what was looked for is gone to, and all the others are there again.</summary>
+    public IScreen Found(ScreenContext context) => Searching("", context);
+
+    private static IReadOnlyList<SheetRow> Fitting(IReadOnlyList<SheetRow> all, string search)
+    {
+        if (search.Length == 0)
+            return all;
+        var heading = "";
+        var rows = all.Select(r => (Row: r, Heading: heading = r.IsFact ? heading : r.Heading)).Where(r => r.Row.IsFact).ToList();
+        var fit = rows.FindAll(r => Filtering.Fits(r.Row.Label, search));
+        if (fit.Count == 0)
+            fit = rows.FindAll(r => Filtering.Fits($"{r.Heading} {r.Row.Label}", search));
+        return [.. fit.GroupBy(r => r.Heading, r => r.Row).SelectMany(g => g.Key.Length == 0 ? g : g.Prepend(SheetRow.Head(g.Key)))];
+    }
 
     public SheetRow? Current => Selected < Rows.Count && Rows[Selected].IsFact ? Rows[Selected] : null;
 
@@ -85,6 +112,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
     {
         var place = Current?.Place;
         var fresh = At(Of.Still(context.House), context.House);
+        fresh = fresh with { Search = Search, Rows = Fitting(fresh.Rows, Search) };
         fresh = fresh with { Selected = Math.Clamp(Selected, 0, Math.Max(0, fresh.Rows.Count - 1)) };
         return place is null ? fresh : fresh.On(place);
     }
@@ -101,13 +129,15 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
+        if (Rows.Count == 0 && Search.Length > 0)
+            return;
         if (Rows.Count == 0)
         {
             area.Put(2, 1, "This is no longer in the house. Esc goes back.", Tone.Strong);
             return;
         }
         // While one types that the window is left out its unit is not in the house that is shown.
-        var rows = Of.Rows(context.House) is { Count: > 0 } now ? now : Rows;
+        var rows = Fitting(Of.Rows(context.House), Search) is { Count: > 0 } now ? now : Rows;
         var split = Of is OfUnit ? Math.Clamp(area.Width * 11 / 20, 40, 66) : Math.Clamp(area.Width * 13 / 20, 52, 90);
         DrawRows(area.Part(0, 0, split, area.Height), rows, context, typing);
         var side = area.Part(split + 1, 0, area.Width - split - 1, area.Height);

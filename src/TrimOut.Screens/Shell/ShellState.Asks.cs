@@ -30,6 +30,7 @@ internal sealed partial class ShellState
                 return null;
             case Ask.Type type:
                 Typing = new Typing(type.Entry, ShownText.Kept(type.Entry.Initial), null);
+                _before = Screen;
                 return null;
             case Ask.Confirm confirm:
                 _confirm = confirm;
@@ -40,9 +41,14 @@ internal sealed partial class ShellState
                 else
                     _stack.Add(open.Screen);
                 return null;
+            case Ask.Back when Screen is IFiltered { Filters: true } filtered:
+                _stack[^1] = filtered.Unfiltered(Context).Fit(Context);
+                Status("All is shown again.");
+                return null;
             case Ask.Back when _stack.Count == 2 && Screen is JobSheetScreen:
-                _confirm = new Ask.Confirm($"Close {Context.House.Name} and go to the list of houses? All is saved. Esc closes it, any other key stays.", "esc",
-                    new Transition(Screen, new Ask.BackNow()));
+                _confirm = new Ask.Confirm($"Esc again closes {Context.House.Name} and goes to the list of houses. All is saved.", "esc",
+                    new Transition(Screen, new Ask.BackNow()))
+                { OthersAct = true };
                 return null;
             case Ask.Back or Ask.BackNow:
                 return Back();

@@ -62,7 +62,7 @@ internal static class SetVerb
     private static Result<Draft> Read(House house, string line, StepMarks marks) =>
         line.Split('\t', 3) is [var tag, var name, var value] && StepMarks.IdIn(name.Trim()) is { } step && UnitOf(house, tag.Trim()) is { } unit
             ? marks.Read(unit, step, value.Trim())
-            : SetLine.Read(house, line);
+            : SetLine.Read(house, line, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime));
 
     private static Unit? UnitOf(House house, string tag) =>
         house.Units.FirstOrDefault(u => SameName.Comparer.Equals(u.Tag, tag)) ?? house.FindTag(tag)?.Units.FirstOrDefault();

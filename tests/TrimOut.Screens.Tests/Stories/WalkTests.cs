@@ -14,7 +14,7 @@ public class WalkTests
     {
         var job = new TestJob();
         for (var n = 1; n <= 40; n++)
-            job.Do(AddItems.Window(job.House, $"W{n:00}", null)).Mark($"W{n:00}", "cable-pulled");
+            job.Do(AddItems.Window(job.House, $"W{n:00}", null)).Pulled($"W{n:00}");
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
         user.Press("2", "]", "]");
         for (var n = 1; n <= 40; n++)
