@@ -5,7 +5,9 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Boxes;
 
-/// <summary>A unit's box comes before the visit on which it is hung, or else before the handover; one that did not come is ordered again.</summary>
+/// <summary>
+/// A unit's box comes before the visit on which it is hung, or else before the handover; one that did not come, or came wrong, is ordered again.
+/// </summary>
 /// <remarks>
 /// <para>Why: a crew on site without the boxes costs a day, and a box that nobody misses until handover costs weeks.</para>
 /// <para>To clear: chase the supplier, put the new day that was agreed, move the visit, or say on which day it was reordered. Whether a box is overdue
@@ -14,6 +16,10 @@ namespace TrimOut.Core.Checks.Boxes;
 public sealed class BoxLate : UnitCheck
 {
     private static readonly Message DidNotCome = new("Its box did not arrive, and nobody reordered it.");
+    private static readonly Message ReadAllTheSame = new("Its box is said not to have arrived, and its label, its size or its serial is written.");
+    private static readonly Message NoDayKnown = new("It was ordered again on {0}, and nobody has written on which day it is expected now.");
+    private static readonly Message SayWhich = new("See whether it is here: say that it arrived, or take away what was written of another box.");
+    private static readonly Message AskForDay = new("Ask the supplier for the day and write it; write what stands on the new box once it is here.");
     private static readonly Message AfterVisit = new("Its box is expected on {0}; {1} is on {2}.");
     private static readonly Message AfterHandover = new("Its box is expected on {0}; handover is on {1}.");
     private static readonly Message ChaseIt = new("Call the supplier; reorder it and note the day, and note when it is expected now.");
@@ -21,17 +27,27 @@ public sealed class BoxLate : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("box-late", "Box not here in time", Severity.Caution, Phase.Receive,
-        new Source(Source.CommonPractice, "expected on <= first planned visit to hang, or handover where there is none"));
+        new Source(Source.CommonPractice, "expected on <= first planned visit to hang, or handover where there is none; " +
+            "ordered again = not here until something is written of the new box"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
     {
         if (subject.BoxIsHere)
-            return new Outcome.Fine();
+        {
+            return subject.Item.Get(UnitFacts.Arrival) == Arrival.NotArrived && subject.BoxIsRead
+                ? new Outcome.Found(ReadAllTheSame.With(), SayWhich, FieldRef.To(subject.Item, UnitFacts.Arrival))
+                : new Outcome.Fine();
+        }
         if (subject.BoxDidNotCome)
             return new Outcome.Found(DidNotCome.With(), ChaseIt, FieldRef.To(subject.Item, UnitFacts.ReorderedOn));
-        if (subject.BoxExpectedOn is not { } expected)
-            return new Outcome.DoesNotApply();
+        var again = subject.ComesAgain ? subject.Item.Get(UnitFacts.ReorderedOn) : null;
+        if (subject.BoxExpectedOn is not { } expected || expected < again)
+        {
+            return again is { } on
+                ? new Outcome.Found(NoDayKnown.With(Arg.Value(UnitFacts.ReorderedOn, on)), AskForDay, FieldRef.To(subject.Item, UnitFacts.ExpectedOn))
+                : new Outcome.DoesNotApply();
+        }
         var here = FieldRef.To(subject.Item, UnitFacts.ExpectedOn);
         if (subject.House.Visits.FirstOrDefault(v => v is { Phase: Phase.Hang, State: VisitState.Planned, On: not null }) is { On: { } hung } visit)
         {
