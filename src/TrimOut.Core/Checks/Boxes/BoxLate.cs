@@ -16,7 +16,7 @@ namespace TrimOut.Core.Checks.Boxes;
 public sealed class BoxLate : UnitCheck
 {
     private static readonly Message DidNotCome = new("Its box did not arrive, and nobody reordered it.");
-    private static readonly Message ReadAllTheSame = new("Its box is said not to have arrived, and its label, its size or its serial is written.");
+    private static readonly Message ReadAllTheSame = new("Its box is said not to have arrived, and its label, its size or its serial is written.", "read");
     private static readonly Message NoDayKnown = new("It was ordered again on {0}, and nobody has written on which day it is expected now.");
     private static readonly Message SayWhich = new("See whether it is here: say that it arrived, or take away what was written of another box.");
     private static readonly Message AskForDay = new("Ask the supplier for the day and write it; write what stands on the new box once it is here.");

@@ -15,7 +15,7 @@ public sealed class MainsUnsigned() : Check<Panel>(Subjects.Panels)
     private static readonly Message NoName = new("Volts were read on {0} and no name stands beside its mains connection.");
     private static readonly Message NoLicence = new("Volts were read on {0} and no {1} stands beside its mains connection.");
     private static readonly Message ByOneOfCrew =
-        new("{0} was connected to mains by {1}, who stands in this job as somebody else than the licensed electrician.");
+        new("{0} was connected to mains by {1}, who stands in this job as somebody else than the licensed electrician.", "somebody-else");
     private static readonly Message WriteElectrician =
         new("Write the electrician and the licence. If nobody licensed connected it, switch it off and call one.");
 
