@@ -68,7 +68,7 @@ public sealed class LoadedVoltsLow : RunCheck
         var lost = new Voltage(Math.Abs(open.Volts)) - read;
         var least = (limits.Supply - limits.WhileRunning(length)).Volts * LeastShare;
         if (Math.Abs(open.Volts) >= limits.Least.Volts && read.Volts <= Math.Abs(open.Volts) + Tolerance(open, loaded).Volts
-            && lost.Volts + Between(subject, open, loaded) < least)
+            && Between(subject, open, loaded) is var band && band < least && lost.Volts + band < least)
         {
             return new Outcome.Found(NotUnderLoad.With(loaded, open, new Voltage(least)), ReadWhileItMoves,
                 FieldRef.To(subject.Item, RunFacts.LoadedVolts), working);
