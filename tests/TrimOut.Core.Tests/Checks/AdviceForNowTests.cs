@@ -1,6 +1,6 @@
 using TrimOut.Core.Checks;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
-using TrimOut.Core.History;
 using TrimOut.Core.Phases;
 using TrimOut.Testing;
 
@@ -26,12 +26,17 @@ public class AdviceForNowTests
     {
         var check = AllChecks.Find(id)!;
         var (job, _, _) = Example.Finding(check).Play();
-        foreach (var unit in job.House.Units)
+        if (job.House.Units.IsEmpty)
+            Jobs.Walked("W99", job);
+        foreach (var unit in job.House.Units.Select(u => u.Id).ToList())
         {
-            if (unit.Item.Get(UnitFacts.OrderedOn) is null)
-                job.Say(unit.Tag, UnitFacts.OrderedOn, "2026-03-02");
+            if (job.House.FindUnit(unit)!.Item.Get(UnitFacts.OrderedOn) is null)
+                job.Do(j => SetFact.Typed(j.House, j.House.Find(unit)!, UnitFacts.OrderedOn, "2026-03-02"));
             foreach (var phase in new[] { Phase.CloseIn, Phase.Hang, Phase.Handover })
-                job.Mark(unit.Tag, StepList.Of(phase, job.Unit(unit.Tag)).First().Id);
+            {
+                if (StepList.Of(phase, job.House.FindUnit(unit)!).FirstOrDefault() is { } step)
+                    job.Do(j => MarkStep.Done(j.House.FindUnit(unit)!, step));
+            }
         }
         var late = WhileTheHouseIsNotFinished.Contains(id) ? TooLate.Except(["before the house is finished"]) : TooLate;
         foreach (var found in check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>())

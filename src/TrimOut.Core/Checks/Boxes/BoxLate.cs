@@ -18,7 +18,7 @@ public sealed class BoxLate : UnitCheck
     private static readonly Message DidNotCome = new("Its box did not arrive, and nobody reordered it.");
     private static readonly Message ReadAllTheSame = new("Its box is said not to have arrived, and its label, its size or its serial is written.", "read");
     private static readonly Message NoDayKnown = new("It was ordered again on {0}, and nobody has written on which day it is expected now.");
-    private static readonly Message SayWhich = new("See whether it is here: say that it arrived, or take away what was written of another box.");
+    private static readonly Message SayWhich = new("See whether it is here: say that it arrived, or clear what was written of another box.");
     private static readonly Message AskForDay = new("Ask the supplier for the day and write it; write what stands on the new box once it is here.");
     private static readonly Message AfterVisit = new("Its box is expected on {0}; {1} is on {2}.");
     private static readonly Message AfterHandover = new("Its box is expected on {0}; handover is on {1}.");
@@ -45,18 +45,35 @@ public sealed class BoxLate : UnitCheck
         if (subject.BoxExpectedOn is not { } expected || expected < again)
         {
             return again is { } on
-                ? new Outcome.Found(NoDayKnown.With(Arg.Value(UnitFacts.ReorderedOn, on)), AskForDay, FieldRef.To(subject.Item, UnitFacts.ExpectedOn))
+                ? new Outcome.Found(NoDayKnown.With(Arg.Value(UnitFacts.ReorderedOn, on)).StandingFor(Around(subject)), AskForDay,
+                    FieldRef.To(subject.Item, UnitFacts.ExpectedOn))
                 : new Outcome.DoesNotApply();
         }
         var here = FieldRef.To(subject.Item, UnitFacts.ExpectedOn);
         if (subject.House.Visits.FirstOrDefault(v => v is { Phase: Phase.Hang, State: VisitState.Planned, On: not null }) is { On: { } hung } visit)
         {
             return expected <= hung ? new Outcome.Fine()
-                : new Outcome.Found(AfterVisit.With(Day(expected), Arg.Name(visit), Day(hung)), MoveOne, here);
+                : new Outcome.Found(Since(again, AfterVisit.With(Day(expected), Arg.Name(visit), Day(hung))), MoveOne, here);
         }
         return subject.House.Job.Get(HouseFacts.HandoverOn) is not { } handover ? NotChecked.Of(new JobItself(subject.House), HouseFacts.HandoverOn)
             : expected <= handover ? new Outcome.Fine()
-            : new Outcome.Found(AfterHandover.With(Day(expected), Day(handover)), MoveOne, here);
+            : new Outcome.Found(Since(again, AfterHandover.With(Day(expected), Day(handover))), MoveOne, here);
+    }
+
+    /// <summary>Whoever lets a box be late did not let the one be late that was ordered again.</summary>
+    private static Sentence Since(DateOnly? again, Sentence late) => again is { } on ? late.StandingFor([Arg.Value(UnitFacts.ReorderedOn, on)]) : late;
+
+    /// <summary>What else is said of a box whose day nobody knows: another word of it is told anew.</summary>
+    private static IEnumerable<Arg> Around(Unit unit)
+    {
+        if (unit.Item.Get(UnitFacts.Arrival) is { } arrival)
+            yield return Arg.Value(UnitFacts.Arrival, arrival);
+        if (unit.BoxExpectedOn is { } expected)
+            yield return Day(expected);
+        if (unit.House.Visits.FirstOrDefault(v => v is { Phase: Phase.Hang, State: VisitState.Planned, On: not null }) is { On: { } hung })
+            yield return Day(hung);
+        if (unit.House.Job.Get(HouseFacts.HandoverOn) is { } handover)
+            yield return Day(handover);
     }
 
     private static Arg Day(DateOnly day) => Arg.Value(UnitFacts.ExpectedOn, day);

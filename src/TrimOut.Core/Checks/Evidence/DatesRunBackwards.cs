@@ -100,7 +100,6 @@ public sealed class DatesRunBackwards : SubjectCheck
         var job = new JobItself(unit.House);
         return
         [
-            InOrder(job, HouseFacts.FramingOn, unit, UnitFacts.OrderedOn),
             InOrder(unit, UnitFacts.OrderedOn, job, HouseFacts.DemonstratedOn, unit),
             InOrder(unit, UnitFacts.OrderedOn, job, HouseFacts.HandoverOn, unit),
             InOrder(unit, UnitFacts.OrderedOn, unit, UnitFacts.ExpectedOn),

@@ -16,7 +16,7 @@ public sealed class ChangedSinceOrder : UnitCheck
 {
     private static readonly Message Changed = new("Written after the maker acknowledged it: {0}.");
     private static readonly Message ValueOf = new("{0}: {1}");
-    private static readonly Message Cleared = new("{0} was taken away");
+    private static readonly Message Cleared = new("{0} cleared");
     private static readonly Message CallToday =
         new("Call the maker today: until it is cut it can be changed. Write the new acknowledgement, or put back what was ordered.");
     private static readonly Message SeeWhatCame = new("See what came, and write that here; if it can't be hung so, raise it with the maker.");

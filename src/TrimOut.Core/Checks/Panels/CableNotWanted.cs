@@ -44,21 +44,23 @@ public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
         var unwanted = subject.Units.Where(u => subject.LeftOut || !u.OnPanel).ToList();
         return unwanted.Count == 0
             ? new Outcome.DoesNotApply()
-            : Outcome.All(unwanted.SelectMany(u => new[] { OfCable(u), OfRemotes(u) })) ?? (Outcome)new Outcome.Fine();
+            : Outcome.All(unwanted.SelectMany(u => new[]
+            {
+                subject.LeftOut ? OfCable(u, leftOut: true) : null, u.OnPanel ? null : OfCable(u, leftOut: false), OfRemotes(u),
+            })) ?? (Outcome)new Outcome.Fine();
     }
 
-    private static Outcome.Found? OfCable(Unit unit)
+    private static Outcome.Found? OfCable(Unit unit, bool leftOut)
     {
         if (unit.CableThatIsThere is not { } run)
             return null;
-        var left = unit.Window.LeftOut;
-        var field = left ? FieldRef.To(unit.Window.Item, WindowFacts.Covered) : FieldRef.To(unit.Item, UnitFacts.Power);
-        Arg said = left ? LeftOut : Feeds;
+        var field = leftOut ? FieldRef.To(unit.Window.Item, WindowFacts.Covered) : FieldRef.To(unit.Item, UnitFacts.Power);
+        Arg said = leftOut ? LeftOut : Feeds;
         if (run.Get(RunFacts.Panel) is { } panel && unit.House.FindPanel(panel.Id) is { } on && run.Get(RunFacts.Output) is { } output)
         {
-            return new Outcome.Found(Landed.With(Arg.Name(unit), said, Arg.Name(on), output), left ? CoverOrTakeOff : PanelOrTakeOff, field);
+            return new Outcome.Found(Landed.With(NameOf(unit), said, Arg.Name(on), output), leftOut ? CoverOrTakeOff : PanelOrTakeOff, field);
         }
-        return WhatIsThere.Any(f => run.Latest(f)?.Stored is not null) ? new Outcome.Found(Pulled.With(Arg.Name(unit), said), SayOrWaive, field) : null;
+        return WhatIsThere.Any(f => run.Latest(f)?.Stored is not null) ? new Outcome.Found(Pulled.With(NameOf(unit), said), SayOrWaive, field) : null;
     }
 
     private static Outcome.Found? OfRemotes(Unit unit)
@@ -69,7 +71,10 @@ public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
             .Concat(unit.House.Look(Lookups.PresetsByUnit, unit.Id).Select(p => unit.House.Find(p)?.Under)).OfType<string>().Distinct()
             .Select(unit.House.Find).OfType<Item>().Select(r => Arg.Name(r)).ToList();
         return movers.Count == 0 ? null
-            : new Outcome.Found(Moved.With(Arg.Name(unit), (Arg)LeftOut, Arg.All(movers)), TakeOffRemote.With(Arg.All(movers)),
+            : new Outcome.Found(Moved.With(NameOf(unit), (Arg)LeftOut, Arg.All(movers)), TakeOffRemote.With(Arg.All(movers)),
                 FieldRef.To(unit.Window.Item, WindowFacts.Covered));
     }
+
+    /// <summary>A unit, or its window where that is left out: then the unit has no tag.</summary>
+    private static Arg NameOf(Unit unit) => unit.Window.LeftOut ? Arg.Name(unit.Window) : Arg.Name(unit);
 }

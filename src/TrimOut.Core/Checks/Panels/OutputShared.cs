@@ -30,7 +30,10 @@ public sealed class OutputShared : RunCheck
         var there = subject.House.Look(Lookups.LandedAtOutput, Load.OutputKey((panel.Id, output)));
         return there.Count <= most
             ? new Outcome.Fine()
-            : new Outcome.Found(Shared.With(Arg.Name(panel), output, Arg.All(there.Select(u => Arg.Name(subject.House.Find(u)!))), most), LandElsewhere,
+            : new Outcome.Found(Shared.With(Arg.Name(panel), output, Arg.All(there.Select(u => NameOf(subject.House, u))), most), LandElsewhere,
                 FieldRef.To(subject.Item, RunFacts.Output));
     }
+
+    /// <summary>A unit, or the window of one that is left out.</summary>
+    private static Arg NameOf(House house, string unit) => Arg.Name(house.FindUnit(unit)?.Item ?? house.Find(house.Find(unit)!.Under)!);
 }

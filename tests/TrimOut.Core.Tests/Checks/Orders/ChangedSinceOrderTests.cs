@@ -23,7 +23,7 @@ public class ChangedSinceOrderTests
     [InlineData("kind", "Cellular", "kind: Cellular")]
     [InlineData("lead-side", "right", "lead side: right")]
     [InlineData("order-width", "35\"", "order width: 35\"")]
-    [InlineData("colour", "", "colour was taken away")]
+    [InlineData("colour", "", "colour cleared")]
     public void WhateverTheOrderTellsIsFoundWhenItChanges(string fact, string typed, string said)
     {
         var found = Acknowledged().Say("W01", FactTable.Find(Core.Houses.ItemKind.Unit, fact)!, typed).Fault(Check, "W01");
