@@ -57,7 +57,8 @@ internal static class Entries
         var text when string.IsNullOrWhiteSpace(text) => null,
         var text when fact is Fact<ItemRef> || FactTable.IsKit(fact.Subject) && fact is Fact<string> => OfKit(text),
         var text when fact is Fact<string> or Fact<PartCounts> => text,
-        var text when fact.Options(subject.House).Count > 0 || fact is Fact<Resistance> && text.All(char.IsLetter) => Inline.Choice(fact.Label, text),
+        var text when fact.Options(subject.House).Count > 0 || fact is Fact<Resistance> or Fact<Azimuth> && text.All(char.IsLetter) =>
+            Inline.Choice(fact.Label, text),
         var text => Inline.Figure(text),
     };
 
