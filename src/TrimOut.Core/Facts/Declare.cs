@@ -17,6 +17,10 @@ internal sealed class Declare(ItemKind subject)
     public Fact<string> Text(string name, string label, string help, Phase? phase = null, int most = 120) =>
         Make(name, label, help, phase, new TextForm(most));
 
+    /// <summary>A text that is evidence: who did it, by which number, with what. A word that says that it is not there is none.</summary>
+    public Fact<string> Evidence(string name, string label, string help, Phase? phase = null, int most = 120) =>
+        new(subject, name, label, help, phase, new TextForm(most)) { IsMoreThanNone = true };
+
     public Fact<Length> Opening(string name, string label, string help, Phase? phase, decimal leastInches, decimal mostInches) =>
         Make(name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening, OfSheet));
 

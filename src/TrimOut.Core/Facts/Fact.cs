@@ -36,6 +36,9 @@ public abstract class Fact
     /// <summary>Whether there is one value per key (another item's id, a step's id) rather than one.</summary>
     public bool IsKeyed { get; init; }
 
+    /// <summary>Whether it is evidence only where it says more than that something is not there: a name, a licence, what was found.</summary>
+    public bool IsMoreThanNone { get; init; }
+
     /// <summary>Whether its keys are the ids of steps rather than of items.</summary>
     internal bool IsByStep => IsKeyed && Name == Phases.StepMark.FactName;
 

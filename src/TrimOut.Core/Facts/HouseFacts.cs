@@ -30,11 +30,12 @@ public static class HouseFacts
         "How warm the cables are while loops are read; kept with each loop reading from now on. Warm copper reads more.");
     public static readonly Fact<int> OldestPaint = Of.Count("oldest-paint", "Oldest paint, year",
         "The year of the oldest paint that is drilled or sanded; in a new house the year in which it is built.", Phase.WalkThrough, 1500, 2200);
-    public static readonly Fact<string> PaintTested = Of.Text("paint-tested", "Paint tested for lead", "Who tested it, and what was found.", Phase.WalkThrough);
+    public static readonly Fact<string> PaintTested = Of.Evidence("paint-tested", "Paint tested for lead",
+        "Who tested it, and what was found.", Phase.WalkThrough);
     public static readonly Fact<int> Openings = Of.Count("openings", "Openings, counted",
         "How many openings stand on the architect's schedule, or were counted from outside; windows left out on purpose count too.",
         Phase.WalkThrough, 1, 999);
-    public static readonly Fact<string> DrillGuard = Of.Text("drill-guard", "Eye/dust protection",
+    public static readonly Fact<string> DrillGuard = Of.Evidence("drill-guard", "Eye/dust protection",
         "What protects whoever drills, and whoever lives there, from chips and dust.", Phase.RoughIn);
     public static readonly Fact<DateOnly> FramingOn = Of.Date("framing-on", "Framing walk", "When the framing is open to walk.", Phase.WalkThrough);
     public static readonly Fact<DateOnly> DrywallOn = Of.Date("drywall-on", "Drywall starts", "After this day a mistake costs a wall.", Phase.RoughIn);
@@ -60,15 +61,15 @@ public static class HouseFacts
         "A second measure that differs by more is taken again.", Phase.Measure, 0, 4);
     public static readonly Fact<DateOnly> DemonstratedOn = Of.Date("demonstrated-on", "Demonstrated on",
         "When every unit was shown to the owner.", Phase.Handover);
-    public static readonly Fact<string> DemonstratedTo = Of.Text("demonstrated-to", "Demonstrated to", "Who saw it.", Phase.Handover);
-    public static readonly Fact<string> PowerCutTold = Of.Text("power-cut-told", "In a power cut",
+    public static readonly Fact<string> DemonstratedTo = Of.Evidence("demonstrated-to", "Demonstrated to", "Who saw it.", Phase.Handover);
+    public static readonly Fact<string> PowerCutTold = Of.Evidence("power-cut-told", "In a power cut",
         "What the owner was told and shown that each unit does without power, and how it is moved by hand.", Phase.Handover, 400);
     public static readonly Fact<DateOnly> BinderGivenOn = Of.Date("binder-given-on", "Binder given on", "When the binder was handed over.", Phase.Handover);
     public static readonly Fact<string> BookAt = Of.Text("book-at", "Book on the web",
         "Web address under which the owner keeps the book, such as https://...; codes on the card and the panel door then lead there.", Phase.Handover);
     public static readonly Fact<string> OpenItemsAgreed = Of.Text("open-items-agreed", "Open items agreed",
         "What was agreed about the items still open, or none.", Phase.Handover, 400);
-    public static readonly Fact<string> AcceptedBy = Of.Text("accepted-by", "Accepted by", "Who signs for the owner.", Phase.Handover);
+    public static readonly Fact<string> AcceptedBy = Of.Evidence("accepted-by", "Accepted by", "Who signs for the owner.", Phase.Handover);
     public static readonly Fact<DateOnly> AcceptedOn = Of.Date("accepted-on", "Accepted on", "When it was signed.", Phase.Handover);
     public static readonly Fact<string> WarrantyTerm = Of.Text("warranty-term", "Warranty, how long",
         "For how long the crew answers for its work, such as two years.", Phase.Handover);

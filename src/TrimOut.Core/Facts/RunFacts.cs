@@ -31,11 +31,11 @@ public static class RunFacts
         "Cable left hanging at the window.", Phase.RoughIn, 0, 360);
     public static readonly Fact<Length> TailAtPanel = Of.Reading("tail-at-panel", "Tail at panel",
         "Cable left hanging in the mechanical room.", Phase.RoughIn, 0, 600);
-    public static readonly Fact<string> LabelAtWindow = Of.Text("label-at-window", "Label at window",
+    public static readonly Fact<string> LabelAtWindow = Of.Evidence("label-at-window", "Label at window",
         "What is written on the cable at the window.", Phase.RoughIn, 40);
-    public static readonly Fact<string> LabelAtPanel = Of.Text("label-at-panel", "Label at panel",
+    public static readonly Fact<string> LabelAtPanel = Of.Evidence("label-at-panel", "Label at panel",
         "What is written on the cable in the mechanical room.", Phase.RoughIn, 40);
-    public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture of the open wall.", Phase.RoughIn, 240);
+    public static readonly Fact<string> Photo = Of.Evidence("photo", "Photo", "Path of a picture of the open wall.", Phase.RoughIn, 240);
     public static readonly Fact<int> SpareCables = Of.Count("spare-cables", "Spare cables",
         "How many more cables lie beside it, for the day on which it fails; 0 for none.", Phase.RoughIn, 0, 9);
     public static readonly Fact<string> SpareEnds = Of.Text("spare-ends", "Spare ends at", "Where both ends of the spare cables are.", Phase.RoughIn);

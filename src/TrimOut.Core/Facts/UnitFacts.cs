@@ -44,7 +44,8 @@ public static class UnitFacts
     public static readonly Fact<Length> OrderHeight = Of.Opening("order-height", "Order height",
         "Ordered height: what is worked out is offered.", Phase.Order, 4, 360);
     public static readonly Fact<DateOnly> OrderedOn = Of.Date("ordered-on", "Ordered on", "The day the order was placed.", Phase.Order);
-    public static readonly Fact<string> Acknowledgement = Of.Text("acknowledgement", "Acknowledgement", "The maker's number for the order.", Phase.Order, 60);
+    public static readonly Fact<string> Acknowledgement = Of.Evidence("acknowledgement", "Acknowledgement",
+        "The maker's number for the order.", Phase.Order, 60);
 
     public static readonly Fact<DateOnly> ExpectedOn = Of.Date("expected-on", "Box expected on", "The day on which its box is to come.", Phase.Receive);
     public static readonly Fact<Arrival> Arrival = Of.Choice<Arrival>("arrival", "Box arrived",
@@ -78,7 +79,7 @@ public static class UnitFacts
         "The longest cord, chain or cable that hangs free within reach, in any position of the unit; 0 for none.", Phase.Hang, 0, 360);
     public static readonly Fact<string> CordHeldBy = Of.Text("cord-held-by", "Cord held by",
         "What holds cords and chains tight, such as a tensioner fixed to the wall; none where there is nothing to hold.", Phase.Hang);
-    public static readonly Fact<string> CordConfirmedBy = Of.Text("cord-confirmed-by", "Cord confirmed by",
+    public static readonly Fact<string> CordConfirmedBy = Of.Evidence("cord-confirmed-by", "Cord confirmed by",
         "Who looked at it in every position, for a child's sake.", Phase.Hang);
 
     public static readonly Fact<ItemRef> Hub = Of.Item(ItemKind.Hub, "hub", "Hub", "The hub it is paired with.", Phase.Pair);

@@ -13,7 +13,7 @@ public static class WindowFacts
     public static readonly Fact<string> Tag = Of.Text("tag", "Tag", "Its short name on plans and labels, unique in the house.", Phase.WalkThrough, 12);
     public static readonly Fact<ItemRef> Room = Of.Item(ItemKind.Room, "room", "Room", "The room it is seen from.", Phase.WalkThrough);
     public static readonly Fact<YesNo> Covered = Of.Choice<YesNo>("covered", "Covering wanted", "No leaves it out on purpose.", Phase.WalkThrough);
-    public static readonly Fact<string> NotCoveredBecause = Of.Text("not-covered-because", "Left out because",
+    public static readonly Fact<string> NotCoveredBecause = Of.Evidence("not-covered-because", "Left out because",
         "The reason, so that nobody asks again.", Phase.WalkThrough);
     public static readonly Fact<Azimuth> Facing = Of.Direction("facing", "Facing", "Where it looks out to.", Phase.WalkThrough);
     public static readonly Fact<Reach> Reach = Of.Choice<Reach>("reach", "Reached from", "What it takes to work at its head.", Phase.WalkThrough);

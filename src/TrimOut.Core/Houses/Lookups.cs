@@ -62,6 +62,14 @@ internal static class Lookups
     /// <summary>The units whose names at the hub share a sketch: names that are alike share one.</summary>
     public static Lookup<string> UnitsByNameSketch { get; } = OfUnits(15, u => u.Item.Get(UnitFacts.HubName) is { } name ? PlainName.Of(name).Sketches : []);
 
+    /// <summary>
+    /// The units whose runs lie on each output, under <see cref="Load.OutputKey"/>, whatever is said of them: a cable that was landed is there, also where
+    /// its window was left out or its unit is to have a battery.
+    /// </summary>
+    public static Lookup<string> LandedAtOutput { get; } = new(16, h => h.Windows.Select(w => w.Id), (h, id) => h.FindWindow(id)!.Units
+        .Where(u => u.CableThatIsThere is not null).Select(u => (u.CableThatIsThere is { } run
+            && run.Get(RunFacts.Panel) is { } panel && run.Get(RunFacts.Output) is { } output ? Load.OutputKey((panel.Id, output)) : null, u.Id)));
+
     private static Lookup<string> OfUnits(int number, Func<Unit, IEnumerable<string?>> keys, bool anyCase = false) =>
         new(number, h => h.State.Of(Units).Keys, (h, id) => keys(h.FindUnit(id)!).Select(k => (k, id)), anyCase);
 

@@ -17,6 +17,9 @@ public sealed class Unit : Subject
     /// <summary>Its home run; null while none is planned, and for a unit that no panel feeds.</summary>
     public HomeRun? Run => OnPanel && House.Under(Item, ItemKind.Run) is [var run, ..] ? RunOf(run) : null;
 
+    /// <summary>Its home run as an item, also where the unit is said to need none: what was pulled lies in the wall; null where none was planned.</summary>
+    public Item? CableThatIsThere => House.Under(Item, ItemKind.Run) is [var run, ..] ? run : null;
+
     /// <summary>Its place from the left.</summary>
     public int? Position => Item.Get(UnitFacts.Position);
 
@@ -60,9 +63,18 @@ public sealed class Unit : Subject
     /// <summary>The day on which its box is to come; null while nobody said.</summary>
     public DateOnly? BoxExpectedOn => Item.Get(UnitFacts.ExpectedOn);
 
-    /// <summary>Whether its box is here: somebody said so, or read its label, its size or the unit's serial.</summary>
-    public bool BoxIsHere => Item.Get(UnitFacts.Arrival) == Arrival.Arrived || Item.Get(UnitFacts.BoxLabel) is not null
-        || Item.Get(UnitFacts.DeliveredWidth) is not null || Item.Get(UnitFacts.Serial) is not null;
+    /// <summary>
+    /// Whether its box is here: somebody said so, or read its label, its size or the unit's serial. Once it was ordered again, only what was written after
+    /// that counts: all before is of the box that came wrong.
+    /// </summary>
+    public bool BoxIsHere => IsWritten(null) && (!ComesAgain || IsHung);
+
+    /// <summary>Whether what came was ordered again, and nobody has written anything of a box since.</summary>
+    public bool ComesAgain => Item.Latest(UnitFacts.ReorderedOn) is { Stored: not null } again && !IsWritten(again);
+
+    /// <summary>Whether something is written of its box: its label, its size, or the serial of the unit in it.</summary>
+    public bool BoxIsRead => Item.Get(UnitFacts.BoxLabel) is not null || Item.Get(UnitFacts.DeliveredWidth) is not null
+        || Item.Get(UnitFacts.DeliveredHeight) is not null || Item.Get(UnitFacts.Serial) is not null;
 
     /// <summary>Whether its box was to come and did not, and nobody ordered it again since.</summary>
     public bool BoxDidNotCome => !BoxIsHere && Item.Get(UnitFacts.Arrival) == Arrival.NotArrived && Item.Get(UnitFacts.ReorderedOn) is null;
@@ -175,6 +187,17 @@ public sealed class Unit : Subject
 
     /// <summary>Remotes that move it.</summary>
     public IEnumerable<Remote> Remotes => House.Look(Lookups.RemotesByUnit, Id).Select(r => House.FindRemote(r)!);
+
+    private bool IsHung => Phases.StepList.All.Any(s => s is { Phase: Phases.Phase.Hang, Subject: ItemKind.Unit } && MarkOf(s) is not null);
+
+    private bool IsWritten(Head? since)
+    {
+        return (Item.Get(UnitFacts.Arrival) == Arrival.Arrived && IsSince(UnitFacts.Arrival))
+            || IsSince(UnitFacts.BoxLabel) || IsSince(UnitFacts.DeliveredWidth) || IsSince(UnitFacts.Serial)
+            || (since is not null && IsSince(UnitFacts.Damage));
+
+        bool IsSince(Fact fact) => Item.Latest(fact) is { Stored: not null } head && (since is null || head.IsAfter(since));
+    }
 
     private static Length EndOf(Unit unit) => unit.Kind?[CoveringKindFacts.EndAllowance] ?? Length.Zero;
 

@@ -74,9 +74,14 @@ public sealed class Window : Subject
     /// <summary>Both finished diagonals: from the top left, from the bottom left.</summary>
     public (Length? Down, Length? Up) Diagonals => (Item.Get(WindowFacts.DiagonalDown), Item.Get(WindowFacts.DiagonalUp));
 
+    /// <summary>Whether its diagonals can't belong to its widths and heights: then nothing is worked out of them. No while one of them is not known.</summary>
+    public bool DiagonalsMisread => (Widths, Heights, Diagonals) is (({ } top, { } middle, { } bottom), ({ } left, { } centre, { } right), ({ } down, { } up))
+        && (Geometry.Squareness.MeanDiagonal(down, up) - Geometry.Squareness.Diagonal((top + middle + bottom) / 3, (left + centre + right) / 3)).Abs()
+            > Checks.Measures.DiagonalsOffSides.Tolerance;
+
     /// <summary>The widest that hangs plumb in it, and no wider than its smallest width; null until widths and diagonals are measured.</summary>
     public Length? PlumbWidth => (Widths, Diagonals) is (({ } top, { } middle, { } bottom), ({ } down, { } up))
-        && Geometry.PlumbWidth.Of(top, middle, bottom, down, up) is var plumb && plumb > Length.Zero
+        && !DiagonalsMisread && Geometry.PlumbWidth.Of(top, middle, bottom, down, up) is var plumb && plumb > Length.Zero
         ? Length.Min(SmallestWidth!.Value, plumb)
         : null;
 

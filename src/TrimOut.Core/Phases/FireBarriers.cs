@@ -14,7 +14,7 @@ internal static class FireBarriers
     public static Sentence? MissingOf(HomeRun run) =>
         run.Legs.IsEmpty ? Legs
         : run.Legs.Any(l => l.ThroughFireBarrier is null) ? OfEachLeg.With(Arg.Label(LegFacts.FireBarrier))
-        : Holes(run).Any(l => l.Item.Get(LegFacts.SealedBy) is null) ? OfEachLeg.With(Arg.Label(LegFacts.SealedBy))
+        : Holes(run).Any(l => l.Item.Evidence(LegFacts.SealedBy) is null) ? OfEachLeg.With(Arg.Label(LegFacts.SealedBy))
         : Holes(run).Any(l => l.Item.Get(LegFacts.SealSeenOn) is null) ? OfEachLeg.With(Arg.Label(LegFacts.SealSeenOn))
         : null;
 

@@ -75,5 +75,8 @@ public readonly record struct Progress(int Done, int Total)
         return missing;
     }
 
-    private static bool Lacks(Subject subject, Fact fact) => Holder(subject, fact)?.Latest(fact.Name)?.Stored is null;
+    /// <summary>Whether a fact that a step asks for is missing, or says no more than that it is missing.</summary>
+    internal static bool Lacks(Subject subject, Fact fact) =>
+        Holder(subject, fact)?.Latest(fact.Name) is not { Stored: not null } head
+        || (fact.IsMoreThanNone && head.Value is string text && AbsenceWords.SayNoMore(text));
 }

@@ -24,19 +24,20 @@ public partial class FiguresTellMessagesApartTests
         ["PolaritySwapped: ChangeBack, ChangedOver"] = "a mend, and the part of a sentence whose figures say so",
         ["RunFigures: NearerPanel, OpenLoop, ThickerCable"] = "two mends, and the part of a sentence whose figures say so",
         ["RunFigures: TableGoverns, VoltageGoverns"] = "parts of a sentence whose figures say which",
-        ["SecondLoopDiffers: FirstWasOpen, LessThanBefore, MoreThanBefore"] = "parts of a sentence whose figures say which",
+        ["SecondLoopDiffers: FirstIsOff, FirstWasOpen, LessThanBefore, MoreThanBefore"] = "parts of a sentence whose figures say which",
         ["UnitOffRoomRemote: OneElsewhere, SeveralElsewhere"] = "one name or several",
         ["UnitsPastOutputs: PastOnePanel, PastPanels"] = "one panel or several, which is a figure",
         ["ValuesDisagree: Differ, Or"] = "a sentence and a part of it",
+        ["ChangedSinceOrder: Changed, Cleared"] = "a sentence and a part of it",
         ["ConductorsNotApart: Leak, Touch"] = "parts of a sentence whose figures say which",
         ["EntryUnderEndBracket: MoveEntry, MoveEntryBefore"] = "two mends",
-        ["FireStopOpen: HaveItSealed, SeeIt"] = "two mends",
+        ["FireStopOpen: AskWhoSawIt, HaveItSealed, OpenAndSeal, SeeIt"] = "four mends",
         ["GapBetweenUnitsTooSmall: OneGap, WidthOf"] = "a sentence and a part of it",
         ["GapBetweenUnitsTooSmall: OrderWorkedOut, PartsNarrower"] = "two mends",
         ["ListedByRelaxation: AskAboutConduit, AskAuthority"] = "two mends",
-        ["OpeningsOffCount: CountAgain, FindIt"] = "two mends",
+        ["OpeningsOffCount: CountAgain, FindIt, FindItBehindTheWall"] = "three mends",
         ["OutputFeedsAnother: FindIt, TheOutput"] = "a mend, and a part of the sentence",
-        ["PastWhatIsMade: OtherKindBeforeOrder, OtherKindWhileOpen, OthersBeforeOrder, OthersWhileOpen"] = "four mends",
+        ["PastWhatIsMade: AskMaker, FigureOrWarranty, OtherKindBeforeOrder, OtherKindWhileOpen, OthersBeforeOrder, OthersWhileOpen"] = "six mends",
         ["PlugInWithoutSocket: WallClosed, WhileOpen"] = "two mends",
         ["KitUnchecked: ManyUnchecked, SomeUnchecked"] = "how many is a figure",
         ["NotChecked: OfOther, OfSheet"] = "what is missing is not waived",
@@ -67,24 +68,29 @@ public partial class FiguresTellMessagesApartTests
     public void TheTagsAreThoseThatWaiversInFilesHave() => Assert.Equal(
         """
         BarsNotLevel: closed open
+        BoxLate: read
         CableNotListed: air-handling-space between-floors in-wall
+        CableNotWanted: fed-otherwise landed left-out moved pulled
         CableShared: circle
         CableShortOnHand: at-least at-least whole whole
-        DatesRunBackwards: before-date
+        DatesRunBackwards: before-date still-to-come
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
         GapBetweenUnitsTooSmall: plumb too-wide
         JointsUnderPower: not-looked-at was-on
         ListedByRelaxation: between-floors conduit in-wall
+        LoadedVoltsLow: not-under-load
         LoopTestLeftOut: first second
+        MainsUnsigned: somebody-else
         MeasuresIncomplete: not-ordered ordered
         MotorOffSupply: house kit
         OpeningsOffCount: missing too-many
         OrderPastOpening: opening part
         OutOfSquare: head-and-sill sides
         OutputFeedsAnother: another none
-        OutputOverloadedTogether: class-2 output
+        OutputOverloadedTogether: class-2 class-2 output output
         OverlapPastCorner: left right
+        PanelOverloaded: one
         PartsPastOpening: plumb
         PassesDisagree: height width
         PastWhatIsMade: too-high too-wide

@@ -26,7 +26,9 @@ public sealed class Meter(Noise noise, double digit = 0.01)
     }
 
     /// <summary>What it shows of a voltage.</summary>
-    public string Volts(double volts, params ReadOnlySpan<string> what) => Show(Off(volts, what));
+    /// <remarks>Its share of volts is one error of the meter, the same in every reading with it; its last digits are another each time.</remarks>
+    public string Volts(double volts, params ReadOnlySpan<string> what) =>
+        Show((volts * (1 + (Share * noise.Of("volts", "share")))) + (Digits * digit * noise.Of([.. what, "digits"])));
 
     private double Off(double value, params ReadOnlySpan<string> what) =>
         (value * (1 + (Share * noise.Of([.. what, "share"])))) + (Digits * digit * noise.Of([.. what, "digits"]));

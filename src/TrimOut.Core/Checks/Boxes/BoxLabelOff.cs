@@ -5,7 +5,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Boxes;
 
-/// <summary>The box that was matched to a unit carries its tag.</summary>
+/// <summary>The box that was matched to a unit carries its tag, or the number that the maker gave it alone.</summary>
 /// <remarks>
 /// <para>Why: two units of nearly one size change places, and both hang a quarter inch wrong.</para>
 /// <para>To clear: find the box of this tag, or say that the label is wrong once the size is proved.</para>
@@ -17,14 +17,34 @@ public sealed class BoxLabelOff : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("box-label-off", "Box has another tag", Severity.Stop, Phase.Receive,
-        new Source(Source.CommonPractice, "box label = tag of the unit"));
+        new Source(Source.CommonPractice, "box label = tag of the unit, alone or with its room, or the number of its own acknowledgement"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) =>
         subject.Item.Get(UnitFacts.BoxLabel) is not { } label ? NotChecked.Of(subject, UnitFacts.BoxLabel)
-        : string.Equals(Plain(label), Plain(subject.Tag), StringComparison.OrdinalIgnoreCase) ? new Outcome.Fine()
+        : OwnLabels(subject).Any(own => string.Equals(Plain(label), Plain(own), StringComparison.OrdinalIgnoreCase)) ? new Outcome.Fine()
         : new Outcome.Found(AnotherTag.With(Arg.Typed(label), Arg.Name(subject)), LookForBox.With(Arg.Name(subject)),
             FieldRef.To(subject.Item, UnitFacts.BoxLabel));
+
+    /// <summary>Its tag, alone or with its room; and the number under which the maker acknowledged it, where no other unit has that one too.</summary>
+    private static IEnumerable<string> OwnLabels(Unit unit)
+    {
+        yield return unit.Tag;
+        if (unit.Window.Room is { } room)
+        {
+            foreach (var name in new[] { room.Name, room.FullName })
+            {
+                yield return unit.Tag + name;
+                yield return name + unit.Tag;
+            }
+        }
+        if (unit.Item.Evidence(UnitFacts.Acknowledgement) is not { } number)
+            yield break;
+        yield return number + unit.Tag;
+        yield return unit.Tag + number;
+        if (!unit.House.Units.Any(u => u.Id != unit.Id && SameName.Comparer.Equals(u.Item.Get(UnitFacts.Acknowledgement), number)))
+            yield return number;
+    }
 
     private static string Plain(string label) => string.Concat(label.Where(char.IsLetterOrDigit));
 }

@@ -22,6 +22,7 @@ public sealed class DeliveredDamaged : UnitCheck
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) =>
         subject.Item.Get(UnitFacts.Damage) is not { } damage ? NotChecked.Of(subject, UnitFacts.Damage)
-        : damage.Equals("none", StringComparison.OrdinalIgnoreCase) ? new Outcome.Fine()
+        : AbsenceWords.SayNothing(damage) ? new Outcome.Fine()
+        : AbsenceWords.SayNoMore(damage) ? NotChecked.Of(subject, UnitFacts.Damage)
         : new Outcome.Found(CameWith.With(Arg.Typed(damage)), RaiseIt, FieldRef.To(subject.Item, UnitFacts.Damage));
 }

@@ -16,6 +16,8 @@ public sealed class DeliveredSizeOff : UnitCheck
     private static readonly Message OtherSize = new("{0} x {1} was ordered; {2} x {3} came.");
     private static readonly Message RaiseIt = new("See whether it belongs to another window; else raise it with the maker before it is hung.");
 
+    private static readonly Message RaiseWhatHangs = new("It hangs: if it fits, waive this and say so; else raise it with the maker now.");
+
     /// <summary>How far a delivered size may be off: common practice, no published source.</summary>
     public static readonly Length Tolerance = Length.FromInches(0, 1, 16);
 
@@ -37,7 +39,7 @@ public sealed class DeliveredSizeOff : UnitCheck
             [("ordered", $"{width.In(subject)} x {height.In(subject)}"), ("delivered", $"{gotWidth.In(subject)} x {gotHeight.In(subject)}")]);
         return (gotWidth - width).Abs() <= Tolerance && (gotHeight - height).Abs() <= Tolerance
             ? new Outcome.Fine(working)
-            : new Outcome.Found(OtherSize.With(width, height, gotWidth, gotHeight), RaiseIt,
+            : new Outcome.Found(OtherSize.With(width, height, gotWidth, gotHeight), Moment.Hangs(subject) ? RaiseWhatHangs : RaiseIt,
                 FieldRef.To(subject.Item, (gotWidth - width).Abs() > Tolerance ? UnitFacts.DeliveredWidth : UnitFacts.DeliveredHeight), working);
     }
 }

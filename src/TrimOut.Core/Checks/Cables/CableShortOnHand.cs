@@ -1,12 +1,13 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
 
-/// <summary>There is as much of each cable on hand as its home runs need.</summary>
+/// <summary>There is as much of each cable on hand as the home runs need that are still to be pulled.</summary>
 /// <remarks>
 /// <para>Why: the last run is pulled on the day before the drywall comes.</para>
 /// <para>To clear: bring another box. Whether the lengths can be cut from the boxes is the cut plan's to say.</para>
@@ -25,6 +26,7 @@ public sealed class CableShortOnHand() : Check<CableType>(Subjects.Of(ItemKind.C
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cable-short-on-hand", "Not enough cable on hand", Severity.Caution, Phase.RoughIn,
         new Source(Source.CommonPractice,
+            "runs not pulled yet: " +
             "sum of legs x (1 + allowance) + tail at window + tail at panel <= on hand; a tail not measured yet is taken as the whole width"));
 
     /// <inheritdoc/>
@@ -33,7 +35,15 @@ public sealed class CableShortOnHand() : Check<CableType>(Subjects.Of(ItemKind.C
         var runs = subject.House.Look(Lookups.NeedsOfCable, subject.Id);
         if (runs.Count == 0)
             return new Outcome.DoesNotApply();
-        var needed = runs.Aggregate(Length.Zero, (sum, r) => sum + (r.Needed ?? Length.Zero));
+        var needed = Sum(runs);
+        if (needed > subject.OnHand)
+        {
+            // What is in the wall is no longer needed. Only now is it asked which runs those are: for most cables there is enough for all.
+            runs = [.. runs.Where(r => !HouseCuts.IsPulled(subject.House.FindUnit(r.Unit)!.Run!))];
+            if (runs.Count == 0)
+                return new Outcome.DoesNotApply();
+            needed = Sum(runs);
+        }
         var figure = Figure(subject, runs, needed);
         if (subject.OnHand is not { } there)
             return new Outcome.NotChecked(OnHandUnknown.With(figure), FieldRef.To(subject.Item, CableTypeFacts.OnHand));
@@ -49,6 +59,9 @@ public sealed class CableShortOnHand() : Check<CableType>(Subjects.Of(ItemKind.C
                 (RunFigures.UnknownLength(open) ?? NotChecked.Of(open.Unit.Window, WindowFacts.RoughWidth)).FillIn)
             : new Outcome.Fine(working);
     }
+
+    private static Length Sum(IReadOnlyList<(string Unit, Length? Needed)> runs) =>
+        runs.Aggregate(Length.Zero, (sum, r) => sum + (r.Needed ?? Length.Zero));
 
     private static Sentence Figure(CableType type, IReadOnlyList<(string Unit, Length? Needed)> runs, Length needed)
     {

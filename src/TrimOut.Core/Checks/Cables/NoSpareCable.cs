@@ -29,7 +29,7 @@ public sealed class NoSpareCable : RunCheck
             return subject.Item.Get(RunFacts.SpareEnds) is null ? NotChecked.Of(subject, RunFacts.SpareEnds) : new Outcome.Fine();
         return !subject.Legs.IsEmpty && subject.Legs.All(l => l.Conduit is Conduit.Metal or Conduit.Plastic)
             ? new Outcome.Fine()
-            : new Outcome.Found(NoneBeside, subject.Item.Get(RunFacts.TailFound) is null ? PullOne : TellOwner,
+            : new Outcome.Found(NoneBeside, subject.Item.Get(RunFacts.TailFound) is null && Moment.WallOpen(subject.Unit) ? PullOne : TellOwner,
                 FieldRef.To(subject.Item, RunFacts.SpareCables));
     }
 }

@@ -18,10 +18,17 @@ public sealed class SecondLoopDiffers : RunCheck
     private static readonly Message Differs = new("The first test read {0}, the second {1}. {2}");
     private static readonly Message ReckonedWith = new("{0} ({1})");
     private static readonly Message FirstWasOpen = new("The first test found no way through and the second does: the first can't be trusted.");
+    private static readonly Message FirstIsOff =
+        new("The second fits the length of the run and the first does not: the first was misread, or it was read of another cable.");
     private static readonly Message MoreThanBefore = new("A joint or a crushed conductor adds resistance, or a lead made bad contact.");
     private static readonly Message LessThanBefore = new("The two conductors touch on the way: a screw or a staple, most likely.");
     private static readonly Message ReadAgain =
         new("Read it again with clean leads. If it stays, look along the way for the screw that was driven last, before the house is finished.");
+
+    private static readonly Message ReadAgainNow =
+        new("Read it again with clean leads, panel off. If it stays, look along the way for the screw that was driven last, or keep the unit off its output.");
+    private static readonly Message ReadBothWays =
+        new("Read it once more, and see at both ends that it is this cable. If it stays, write that as the first reading too, or waive this and say why.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("second-loop-differs", "Second loop test differs from the first", Severity.Stop, Phase.CloseIn,
@@ -52,7 +59,23 @@ public sealed class SecondLoopDiffers : RunCheck
             : first == LoopReading.Open ? FirstWasOpen
             : second > first ? MoreThanBefore
             : LessThanBefore;
-        return new Outcome.Found(Differs.With(Reckoned(before), Reckoned(after), reading), ReadAgain, FieldRef.To(subject.Item, RunFacts.SecondLoop), working);
+        if (FitsLength(subject, after) == true && FitsLength(subject, before) == false)
+        {
+            return new Outcome.Found(Differs.With(Reckoned(before), Reckoned(after), FirstIsOff), ReadBothWays, FieldRef.To(subject.Item, RunFacts.FirstLoop),
+                working);
+        }
+        return new Outcome.Found(Differs.With(Reckoned(before), Reckoned(after), reading), Moment.Hangs(subject.Unit) ? ReadAgainNow : ReadAgain,
+            FieldRef.To(subject.Item, RunFacts.SecondLoop), working);
+    }
+
+    /// <summary>Whether a reading fits the length of the run, by the cable's sheet; null while that can't be said.</summary>
+    private static bool? FitsLength(HomeRun run, LoopTest test)
+    {
+        if (run.Cable is not { Conductor: { } size, Stranding: { } made } || run.OneWay is not { } length
+            || Conductors.OhmsPerMetre(size, made, test.At) is not { Ok: true } ohms)
+            return null;
+        var expected = test.Expected(length, ohms.Value);
+        return LoopReading.Agrees(test.Read, expected, LoopBand.AgainstLength(test, expected, run.LegsLength!.Value, run.Legs.Length, ohms.Value));
     }
 
     private static Arg Reckoned(LoopTest test) => test.Leads is null && test.CableAt is null

@@ -21,6 +21,8 @@ public sealed class CornerClash : WindowCheck
         new("{0} ends {1} from the corner and stands out {2}, {3} ends {4} from it and stands out {5}: at {6} they run into each other.");
     private static readonly Message OneWall = new("{0} and {1} hang on one wall with {2} between their openings, and together reach {3} over it.");
     private static readonly Message TakeOffOverlaps = new("Take {0} or more off their overlaps together, or mount one of the two inside.");
+    private static readonly Message MeetsItself = new("{0} is said to meet itself at a corner on the right.");
+    private static readonly Message NameTheOther = new("Write the window at its right around the corner, or take this away.");
     private static readonly Message EndFarther = new("End {0} {1} farther from the corner, or {2} {3}, or share it; or choose heads that stand out less.");
 
     /// <inheritdoc/>
@@ -29,7 +31,9 @@ public sealed class CornerClash : WindowCheck
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject) =>
-        subject.Item.Get(WindowFacts.MeetsRight) is { } meets && subject.Units.Length > 0 && meets.Id != subject.Id &&
+        subject.Item.Get(WindowFacts.MeetsRight)?.Id == subject.Id
+            ? new Outcome.Found(MeetsItself.With(Arg.Name(subject)), NameTheOther, FieldRef.To(subject.Item, WindowFacts.MeetsRight)) :
+        subject.Item.Get(WindowFacts.MeetsRight) is { } meets && subject.Units.Length > 0 &&
         subject.House.FindWindow(meets.Id) is { LeftOut: false, Units.Length: > 0 } other
             ? Judge(subject, other)
             : new Outcome.DoesNotApply();

@@ -16,6 +16,10 @@ public sealed class StackInTheWay : UnitCheck
     private static readonly Message TooLow = new("Raised, it leaves {0} clear; {1} are wanted.");
     private static readonly Message MountHigher = new("Mount it outside and higher, or choose a kind that stacks less or rolls.");
 
+    private static readonly Message AskMaker = new("Ask the maker today for a kind that stacks less or rolls, or mount it outside and higher.");
+    private static readonly Message TellOwner =
+        new("It hangs: set it higher on the wall if it can be, or show it to the owner and waive this with what was agreed.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("stack-in-the-way", "Raised stack hangs below the clear height", Severity.Caution, Phase.Measure,
         new Source(Source.MakersSheet, "height of the opening - (fixed part + share x drop, or the roll, - head above) >= clear height wanted"));
@@ -35,7 +39,8 @@ public sealed class StackInTheWay : UnitCheck
             ("height of the opening", opening.In(subject)), ("clear", (opening - below).About(subject)), ("wanted", wanted.In(subject)));
         return opening - below >= wanted
             ? new Outcome.Fine(working)
-            : new Outcome.Found(TooLow.With(Arg.AtMost(opening - below), wanted), MountHigher,
+            : new Outcome.Found(TooLow.With(Arg.AtMost(opening - below), wanted),
+                Moment.Hangs(subject) ? TellOwner : Moment.NotOrdered(subject) ? MountHigher : AskMaker,
                 FieldRef.To(subject.Window.Item, WindowFacts.ClearHeight), working);
     }
 }

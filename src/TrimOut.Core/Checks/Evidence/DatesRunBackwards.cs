@@ -16,6 +16,7 @@ public sealed class DatesRunBackwards : SubjectCheck
 {
     private static readonly Message BeforeDate = new("{0} is {1}, and {2}, which comes first, is {3}.", "before-date");
     private static readonly Message FrozenBeforeMeasure = new("{0} is {1}, and the opening was measured on {2}.");
+    private static readonly Message StillToCome = new("{0} is {1}, and that was written on {2}, before it could be done.", "still-to-come");
     private static readonly Message All = new("{0}");
     private static readonly Message PutRight = new("Put right the date that is wrong; if it is right, do again what came too early.");
 
@@ -23,6 +24,19 @@ public sealed class DatesRunBackwards : SubjectCheck
     [
         [HouseFacts.FramingOn, HouseFacts.DrywallOn, HouseFacts.PaintedOn, HouseFacts.HandoverOn],
         [HouseFacts.DemonstratedOn, HouseFacts.AcceptedOn, HouseFacts.WarrantyFrom],
+    ];
+
+    /// <summary>Further pairs of the house, of which nothing is missing where the first is not there.</summary>
+    private static readonly ImmutableArray<(Fact<DateOnly> First, Fact<DateOnly> Then)> Pairs =
+    [
+        (HouseFacts.FramingOn, HouseFacts.DemonstratedOn), (HouseFacts.PaintedOn, HouseFacts.DemonstratedOn), (HouseFacts.FramingOn, HouseFacts.BinderGivenOn),
+    ];
+
+    /// <summary>Days on which something is said to be done: none of them can be later than the day on which it was written.</summary>
+    private static readonly ImmutableArray<Fact<DateOnly>> DoneOn =
+    [
+        HouseFacts.DemonstratedOn, HouseFacts.BinderGivenOn, HouseFacts.AcceptedOn, UnitFacts.OrderedOn, UnitFacts.ReorderedOn, LegFacts.SealSeenOn,
+        PanelFacts.ConnectedOn,
     ];
 
     private static readonly ImmutableArray<Fact> Measures =
@@ -37,8 +51,8 @@ public sealed class DatesRunBackwards : SubjectCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("dates-run-backwards", "Dates are out of order", Severity.Caution, Phase.WalkThrough,
-        new Source(Source.CommonPractice, "framing, drywall, paint, handover; demonstrated, accepted, warranty; measures, sheet; reported in the phase of " +
-            "the later one"));
+        new Source(Source.CommonPractice, "framing, drywall, paint, handover; demonstrated, accepted, warranty; measures, sheet; " +
+            "sheet, box, shown; seal, drywall; panel connected, shown; done <= day on which that was written + 1"));
 
     internal override IEnumerable<string> SubjectIds(House house) => Subjects.Walkers.Ids(house);
 
@@ -46,14 +60,17 @@ public sealed class DatesRunBackwards : SubjectCheck
 
     internal override IEnumerable<CheckResult> RunOn(Subject subject)
     {
-        var outcomes = (subject switch
-        {
-            Unit unit => [OfUnit(unit)],
-            JobItself => OfHouse(subject),
-            _ => [],
-        }).Where(o => o.Outcome is not Outcome.DoesNotApply).ToLookup(o => o.Phase, o => o.Outcome);
+        var outcomes = Of(subject).Where(o => o.Outcome is not Outcome.DoesNotApply).ToLookup(o => o.Phase, o => o.Outcome);
         return outcomes.Select(o => new CheckResult(_byPhase[o.Key], subject.Item, Together([.. o])));
     }
+
+    private static ImmutableArray<(Phase Phase, Outcome Outcome)> Of(Subject subject) => subject switch
+    {
+        Unit unit => [OfUnit(unit), .. OfOrder(unit), .. OfSeals(unit)],
+        Panel panel => [.. OfPanel(panel)],
+        JobItself => [.. OfHouse(subject), .. Pairs.Select(p => InOrder(subject, p.First, subject, p.Then)), .. NotYet(subject)],
+        _ => [],
+    };
 
     private static Outcome Together(ImmutableArray<Outcome> outcomes) =>
         outcomes.OfType<Outcome.Found>().ToList() is [var first, ..] found
@@ -74,6 +91,64 @@ public sealed class DatesRunBackwards : SubjectCheck
                     : Found(BeforeDate.With(Arg.Label(order[later], small: false), Day(order[later], on), Arg.Label(before),
                         Day(before, house.Item.Get(before)!.Value)).StandingFor(order.Skip(later + 1)
                             .Where(f => house.Item.Get(f) < house.Item.Get(before)).Select(f => Arg.Label(f))), house, order[later]));
+            }
+        }
+    }
+
+    private static IEnumerable<(Phase Phase, Outcome Outcome)> OfOrder(Unit unit)
+    {
+        var job = new JobItself(unit.House);
+        return
+        [
+            InOrder(unit, UnitFacts.OrderedOn, job, HouseFacts.DemonstratedOn, unit),
+            InOrder(unit, UnitFacts.OrderedOn, job, HouseFacts.HandoverOn, unit),
+            InOrder(unit, UnitFacts.OrderedOn, unit, UnitFacts.ExpectedOn),
+            InOrder(unit, UnitFacts.OrderedOn, unit, UnitFacts.ReorderedOn),
+            .. NotYet(unit),
+        ];
+    }
+
+    private static IEnumerable<(Phase Phase, Outcome Outcome)> OfSeals(Unit unit) => unit.Run is not { } run ? []
+        : run.Legs.Where(l => l.ThroughFireBarrier == true).SelectMany(l =>
+            NotYet(l).Prepend(InOrder(l, LegFacts.SealSeenOn, new JobItself(unit.House), HouseFacts.DrywallOn, l)));
+
+    private static IEnumerable<(Phase Phase, Outcome Outcome)> OfPanel(Panel panel)
+    {
+        var job = new JobItself(panel.House);
+        return
+        [
+            InOrder(job, HouseFacts.FramingOn, panel, PanelFacts.ConnectedOn),
+            InOrder(panel, PanelFacts.ConnectedOn, job, HouseFacts.DemonstratedOn, panel),
+            InOrder(panel, PanelFacts.ConnectedOn, job, HouseFacts.HandoverOn, panel),
+            .. NotYet(panel),
+        ];
+    }
+
+    /// <summary>Whether a day comes no later than another one; nothing to say while one of them is not known.</summary>
+    /// <param name="before">What the first is a day of.</param>
+    /// <param name="first">The one that comes first.</param>
+    /// <param name="after">What the other is a day of.</param>
+    /// <param name="then">The other.</param>
+    /// <param name="mends">Of the two, the one whose day is asked about; the later one where none is given.</param>
+    private static (Phase Phase, Outcome Outcome) InOrder(Subject before, Fact<DateOnly> first, Subject after, Fact<DateOnly> then, Subject? mends = null)
+    {
+        var (field, subject) = ReferenceEquals(mends, before) ? (first, before) : (then, after);
+        return (field.Phase!.Value, (before.Item.Get(first), after.Item.Get(then)) is not ({ } early, { } late) ? new Outcome.DoesNotApply()
+            : early <= late ? new Outcome.Fine()
+            : Found(BeforeDate.With(Arg.Label(then, small: false), Day(then, late), Arg.Label(first), Day(first, early)), subject, field));
+    }
+
+    /// <summary>Whether what is said to be done was done when that was written, by the clock of the device; a day to either side is no matter.</summary>
+    private static IEnumerable<(Phase Phase, Outcome Outcome)> NotYet(Subject subject)
+    {
+        foreach (var fact in DoneOn)
+        {
+            if (fact.Subject == subject.Item.Kind && subject.Item.Latest(fact) is { Value: DateOnly on } head)
+            {
+                var written = DateOnly.FromDateTime(head.At.DateTime);
+                yield return (fact.Phase!.Value, on <= written.AddDays(1)
+                    ? new Outcome.Fine()
+                    : Found(StillToCome.With(Arg.Label(fact, small: false), Day(fact, on), Day(fact, written)), subject, fact));
             }
         }
     }

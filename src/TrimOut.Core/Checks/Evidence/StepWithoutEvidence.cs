@@ -62,7 +62,7 @@ public sealed class StepWithoutEvidence : SubjectCheck
         if (done.All(s => Progress.IsComplete(subject, s, _steps)))
             return new Outcome.Fine();
         var lacking = done.Select(s => (Step: s, Missing: Progress.Missing(subject, s, _steps, small: true))).Where(s => s.Missing.Count > 0).ToList();
-        var first = _steps.EvidenceOf(lacking[0].Step, subject).FirstOrDefault(f => Progress.Holder(subject, f)?.Latest(f.Name)?.Stored is null);
+        var first = _steps.EvidenceOf(lacking[0].Step, subject).FirstOrDefault(f => Progress.Lacks(subject, f));
         var field = first is not null && Progress.Holder(subject, first) is { } holder ? FieldRef.To(holder, first)
             : FieldRef.To(subject.Item, UnitFacts.Step, lacking[0].Step.Id);
         return new Outcome.Found(

@@ -29,8 +29,10 @@ public sealed class HandleInHangingPlane : UnitCheck
         var window = subject.Window;
         if (window.Item.Get(WindowFacts.InTheWay) is not { } thing)
             return NotChecked.Of(window, WindowFacts.InTheWay);
-        if (thing.Equals("none", StringComparison.OrdinalIgnoreCase))
+        if (AbsenceWords.SayNothing(thing))
             return new Outcome.Fine();
+        if (AbsenceWords.SayNoMore(thing))
+            return NotChecked.Of(window, WindowFacts.InTheWay);
         if (window.Item.Get(WindowFacts.InTheWayDepth) is not { } standsOut)
             return NotChecked.Of(window, WindowFacts.InTheWayDepth);
         if (window.Depth is not { } depth)

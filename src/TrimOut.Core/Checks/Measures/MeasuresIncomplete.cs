@@ -18,6 +18,8 @@ public sealed class MeasuresIncomplete : WindowCheck
     private static readonly Message OrderedAndNotYet = new("An order size is written, and not measured yet: {0}.", "ordered");
     private static readonly Message MeasureRest = new("Measure what is left before anything is ordered.");
 
+    private static readonly Message MeasureForRecord = new("It hangs: measure what can still be reached, and waive the rest.");
+
     private static readonly Fact<Length>[] Always =
     [
         WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom, WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight,
@@ -40,7 +42,8 @@ public sealed class MeasuresIncomplete : WindowCheck
         var ordered = subject.Units.Any(u => u.Item.Get(UnitFacts.OrderWidth) is not null || u.Item.Get(UnitFacts.OrderHeight) is not null);
         return missing.Count == asked.Length && !ordered
             ? new Outcome.NotChecked(NoneYet, FieldRef.To(subject.Item, missing[0]))
-            : new Outcome.Found((ordered ? OrderedAndNotYet : NotYet).With(Arg.All(missing.Select(f => Arg.Label(f)), "; ")), MeasureRest,
+            : new Outcome.Found((ordered ? OrderedAndNotYet : NotYet).With(Arg.All(missing.Select(f => Arg.Label(f)), "; ")),
+                subject.Units.Any(Moment.Hangs) ? MeasureForRecord : MeasureRest,
                 FieldRef.To(subject.Item, missing[0]));
     }
 }

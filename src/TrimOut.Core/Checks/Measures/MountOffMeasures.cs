@@ -16,6 +16,8 @@ public sealed class MountOffMeasures : WindowCheck
     private static readonly Message OutsideMeasure = new("It is mounted inside, and its {0} is {1}: only an outside mount has that.");
     private static readonly Message PutRight = new("Put the mount right before it is ordered; if it hangs inside, take that measure away.");
 
+    private static readonly Message AsItHangs = new("Put the mount as it hangs; if it hangs inside, take that measure away.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("mount-off-measures", "Mounted inside, measured for outside", Severity.Caution, Phase.Measure,
         new Source(Source.CommonPractice, "inside: no overlap and no head above the opening"));
@@ -29,7 +31,8 @@ public sealed class MountOffMeasures : WindowCheck
             return new Outcome.DoesNotApply();
         return Outcome.All(((Fact<Length>[])[WindowFacts.OverlapEachSide, WindowFacts.HeadAbove]).Select(fact =>
             subject.Item.Get(fact) is { } length && length > Length.Zero
-                ? new Outcome.Found(OutsideMeasure.With(Arg.Label(fact), length), PutRight, FieldRef.To(subject.Item, WindowFacts.Mount))
+                ? new Outcome.Found(OutsideMeasure.With(Arg.Label(fact), length), subject.Units.Any(Moment.Hangs) ? AsItHangs : PutRight,
+                    FieldRef.To(subject.Item, WindowFacts.Mount))
                 : null)) ?? (Outcome)new Outcome.Fine();
     }
 }

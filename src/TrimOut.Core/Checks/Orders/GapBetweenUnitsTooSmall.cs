@@ -22,6 +22,9 @@ public sealed class GapBetweenUnitsTooSmall : WindowCheck
     private static readonly Message WidthOf = new("{0} {1} wide");
     private static readonly Message CallMaker = new("Call the maker today: before they are cut, the size can still be changed.");
 
+    private static readonly Message SeeHowTheyHang =
+        new("They hang: run them side by side and see that nothing rubs, and waive this; one that rubs is ordered again, narrower.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("gap-between-units-too-small", "Too little room between units side by side", Severity.Stop, Phase.Order,
         new Source(Source.MakersSheet, "smallest width, or what hangs plumb, - order widths - both end allowances >= sum of the gaps"));
@@ -46,7 +49,8 @@ public sealed class GapBetweenUnitsTooSmall : WindowCheck
                         .With(subject.Units.Length, Arg.AtLeast(there.Room - there.Left), Arg.AtMost(there.Room))
                     : there.Gaps == 1 ? OneGap.With(Arg.AtMost(there.Left), asked)
                     : ManyGaps.With(Arg.AtMost(there.Left), there.Gaps, asked),
-                Moment.NotOrdered(subject.Units[^1]) ? Narrower(subject, there, asked) : CallMaker,
+                Moment.NotOrdered(subject.Units[^1]) ? Narrower(subject, there, asked)
+                    : subject.Units.Any(Moment.Hangs) ? SeeHowTheyHang : CallMaker,
                 FieldRef.To((subject.Units.FirstOrDefault(u => IsWider(u)) ?? subject.Units[^1]).Item, UnitFacts.OrderWidth), working);
     }
 

@@ -29,6 +29,8 @@ public sealed class OrderOffMeasures : UnitCheck
             return NotChecked.Of(subject, UnitFacts.OrderWidth);
         if (subject.Item.Get(UnitFacts.OrderHeight) is not { } height)
             return NotChecked.Of(subject, UnitFacts.OrderHeight);
+        if (subject.Window is { Mount: Mount.Inside, Units.Length: 1, DiagonalsMisread: true })
+            return NotChecked.Of(subject.Window, WindowFacts.DiagonalDown);
         if (subject.WorkedOutWidth is not { } workedWidth || subject.WorkedOutHeight is not { } workedHeight)
             return Missing(subject);
         var working = Working.Of(Info.Source.Formula, () =>

@@ -20,6 +20,9 @@ public sealed class OrderPastOpening : UnitCheck
     private static readonly Message OrderThis = new("Order {0}.");
     private static readonly Message CallMaker = new("Call the maker today: before it is cut, the size can still be changed.");
 
+    private static readonly Message SeeHowItHangs =
+        new("It hangs: see that it runs free of both jambs from end to end, and waive this; one that rubs is ordered again, narrower.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("order-past-opening", "Ordered wider than the opening", Severity.Stop, Phase.Order,
         new Source(Source.CommonPractice,
@@ -43,7 +46,8 @@ public sealed class OrderPastOpening : UnitCheck
         return order <= room - off
             ? (single ? Unsaid(subject, order, room) : null) ?? (Outcome)new Outcome.Fine(working)
             : new Outcome.Found(order <= room ? NothingTakenOff.With(order, room, off) : (single ? PastWidth : PastPart).With(order, room),
-                Moment.NotOrdered(subject) ? OrderThis.With(Arg.AtMost(subject.WorkedOutWidth ?? room - off)) : CallMaker,
+                Moment.NotOrdered(subject) ? OrderThis.With(Arg.AtMost(subject.WorkedOutWidth ?? room - off))
+                    : Moment.Hangs(subject) ? SeeHowItHangs : CallMaker,
                 FieldRef.To(subject.Item, UnitFacts.OrderWidth), working);
     }
 

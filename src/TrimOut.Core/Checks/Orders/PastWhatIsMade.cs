@@ -24,6 +24,10 @@ public sealed class PastWhatIsMade : UnitCheck
         new("Choose a kind that is made so wide before anything is ordered. Several units side by side need a cable each.");
     private static readonly Message OtherKindBeforeOrder = new("Choose a kind that is made so high before anything is ordered.");
 
+    private static readonly Message AskMaker = new("Ask the maker today whether it is made so; if not, change the order before anything is cut.");
+    private static readonly Message FigureOrWarranty =
+        new("It hangs, so its size or the sheet's figure is misread: put that right; if both are right, ask the maker whether the warranty holds.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("past-what-is-made", "Wider or higher than its kind is made", Severity.Stop, Phase.WalkThrough,
         new Source(Source.MakersSheet, "width <= widest, height <= highest; of a rough size 1/8 in is taken off"));
@@ -41,7 +45,10 @@ public sealed class PastWhatIsMade : UnitCheck
         unit.Kind?[most] is not { } made ? NotChecked.Of(unit.Kind, most, unit, UnitFacts.Kind)
         : size is not { } asked ? NotChecked.Of(unit.Window, unit.Window.Item.Get((Fact<Length>)known) is null ? known : WindowFacts.OverlapEachSide)
         : asked <= made ? new Outcome.Fine()
-        : new Outcome.Found(past.With(asked, Arg.Name(unit.Kind), made), Moment.WallOpen(unit) ? open : closed, FieldRef.To(unit.Item, UnitFacts.Kind));
+        : new Outcome.Found(past.With(asked, Arg.Name(unit.Kind), made), Mend(unit, open, closed), FieldRef.To(unit.Item, UnitFacts.Kind));
+
+    private static Message Mend(Unit unit, Message open, Message closed) =>
+        Moment.Hangs(unit) ? FigureOrWarranty : !Moment.NotOrdered(unit) ? AskMaker : Moment.WallOpen(unit) ? open : closed;
 
     /// <summary>How wide it is to be, as far as that is known.</summary>
     private static Length? Wide(Unit unit) => Less(unit, unit.OwnWidth, UnitFacts.OrderWidth, unit.Window.SmallestWidth);

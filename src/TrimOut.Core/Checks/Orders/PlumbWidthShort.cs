@@ -17,6 +17,8 @@ public sealed class PlumbWidthShort : UnitCheck
     private static readonly Message ShimOrOutside = new("Shim the trim, or mount it outside.");
     private static readonly Message CallMaker = new("Call the maker today: before it is cut, the size can still be changed. Else shim the trim.");
 
+    private static readonly Message ShimIt = new("It hangs: shim the trim until it runs free from end to end, or order it again, narrower.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("plumb-width-short", "Made wider than will hang plumb", Severity.Stop, Phase.Order,
         new Source("Plane geometry: in a parallelogram the plumb width is the width less the lean, (d1^2 - d2^2) / (4 x width)",
@@ -47,7 +49,8 @@ public sealed class PlumbWidthShort : UnitCheck
         return made <= plumb
             ? new Outcome.Fine(working)
             : new Outcome.Found(TooWide.With(ordered, Arg.AtLeast(made), Arg.AtMost(plumb)),
-                !Moment.NotOrdered(subject) ? CallMaker : subject.WorkedOutWidth is { } width && width < ordered ? OrderThis.With(width) : ShimOrOutside,
+                Moment.Hangs(subject) ? ShimIt : !Moment.NotOrdered(subject) ? CallMaker
+                    : subject.WorkedOutWidth is { } width && width < ordered ? OrderThis.With(width) : ShimOrOutside,
                 FieldRef.To(subject.Item, UnitFacts.OrderWidth), working);
     }
 }

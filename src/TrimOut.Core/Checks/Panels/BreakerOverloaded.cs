@@ -15,10 +15,17 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
     private static readonly Message TooMuch = new("Breaker {0} is rated {1}; the panels on it draw {2}, all else {3}.");
     private static readonly Message AskElectrician = new("Ask the licensed electrician for another breaker before the units move; mains work is theirs alone.");
 
+    private static readonly Message Unusual = new("Breaker {0} is written with {1}; a circuit that feeds a panel has {2} at the most as a rule.");
+    private static readonly Message ReadPrint =
+        new("Read again what is printed on it. If it is right, ask the licensed electrician whether that circuit may feed the panel.");
+
+    /// <summary>The largest rating, in amperes, of a breaker that feeds small panels as a rule: common practice, no published source.</summary>
+    public const decimal MostOfCircuit = 40;
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("breaker-overloaded", "Panels draw more than their breaker's rating", Severity.Caution, Phase.Power,
         new Source(Source.CommonPractice + "; the electrician and the code in force govern",
-            "input currents of the panels on it + all else on it <= its rating"));
+            "input currents of the panels on it + all else on it <= its rating, and that <= 40 A"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Panel subject)
@@ -27,6 +34,11 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
         {
             if (subject.Item.Latest(fact)?.Stored is null)
                 return NotChecked.Of(subject, fact);
+        }
+        if (subject.Item.Get(PanelFacts.BreakerRating) is { } printed && printed.Amperes > MostOfCircuit)
+        {
+            return new Outcome.Found(Unusual.With(Arg.Typed(subject.Item.Get(PanelFacts.Breaker)!), printed, new Units.Current(MostOfCircuit)), ReadPrint,
+                FieldRef.To(subject.Item, PanelFacts.BreakerRating));
         }
         // Two panels on breakers of one number are on one breaker, or on those of two boards: that has to be said.
         if (subject.House.Panels.FirstOrDefault(p => IsOnBreaker(p, subject) && !IsOnBoard(p, subject)

@@ -18,6 +18,9 @@ public sealed class OutputOverloadedTogether : RunCheck
         new("The {0} units of {1} on {2} output {3} draw {4} when they start together; an output gives {5}.", "output");
     private static readonly Message PastClassTwo =
         new("The {0} units of {1} on {2} output {3} draw {4} when they start together; a Class 2 supply gives {5} at the most.", "class-2");
+    private static readonly Message OnePastOutput = new("{0} on {1} output {2} draws {3} when it starts; an output gives {4}.", "output");
+    private static readonly Message OnePastClassTwo =
+        new("{0} on {1} output {2} draws {3} when it starts; a Class 2 supply gives {4} at the most.", "class-2");
     private static readonly Message LandApart = new("Land them on outputs of their own, or let them start one after the other.");
 
     /// <inheritdoc/>
@@ -32,8 +35,8 @@ public sealed class OutputOverloadedTogether : RunCheck
     {
         // It is said once for an output, of the first of its units.
         if (Load.OutputOf(subject) is not { } place || subject.House.UnitsAt(Lookups.UnitsByOutput, Load.OutputKey(place))
-            .ToList() is not [var one, _, ..] units ||
-            one.Id != subject.Unit.Id)
+            .ToList() is not [var first, _, ..] units ||
+            first.Id != subject.Unit.Id)
         {
             return new Outcome.DoesNotApply();
         }
@@ -53,17 +56,20 @@ public sealed class OutputOverloadedTogether : RunCheck
             ("moves together", load.Name.For(new Reader(subject.House))), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()),
             ("per output", gives.ToString()), ("Class 2 nameplate current", nameplate.ToString()),
         ]);
-        Outcome.Found? Found(Message past, Current most)
+        Outcome.Found? Found(Message past, Message one, Current most)
         {
             if (load.Peak <= most)
                 return null;
-            var message = past.With(load.Units, Load.NamesPast(units, most, load), Arg.Name(panel), output, load.Peak, most);
+            var names = Load.NamesPast(units, most, load);
+            var message = load.Units == 1
+                ? one.With(names, Arg.Name(panel), output, load.Peak, most)
+                : past.With(load.Units, names, Arg.Name(panel), output, load.Peak, most);
             return new(message, LandApart, FieldRef.To(subject.Item, RunFacts.Output), working)
             {
                 ToldOf = [.. units.Skip(1).Select(u => new Outcome.Told(u.Run!.Id, message))],
             };
         }
-        var (byOutput, byClassTwo) = (Found(PastOutput, gives), Found(PastClassTwo, nameplate));
+        var (byOutput, byClassTwo) = (Found(PastOutput, OnePastOutput, gives), Found(PastClassTwo, OnePastClassTwo, nameplate));
         return Outcome.All(gives <= nameplate ? [byOutput, byClassTwo] : [byClassTwo, byOutput]) ?? (Outcome)new Outcome.Fine(working);
     }
 }

@@ -1,3 +1,4 @@
+using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -5,7 +6,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
-/// <summary>An output feeds no more units than the sheet allows.</summary>
+/// <summary>No more runs lie on an output than the sheet allows, those of units that are said to need none too.</summary>
 /// <remarks>
 /// <para>Why: two motors that start together on one output pull it down, and neither moves.</para>
 /// <para>To clear: land one of them on a free output.</para>
@@ -26,10 +27,13 @@ public sealed class OutputShared : RunCheck
             return new Outcome.DoesNotApply();
         if (panel.Type?.UnitsPerOutput is not { } most)
             return NotChecked.Of(panel.Type, PanelTypeFacts.UnitsPerOutput, panel, PanelFacts.Type);
-        var there = subject.House.UnitsAt(Lookups.UnitsByPanel, panel.Id).Where(u => u.Run!.Output == output).ToList();
+        var there = subject.House.Look(Lookups.LandedAtOutput, Load.OutputKey((panel.Id, output)));
         return there.Count <= most
             ? new Outcome.Fine()
-            : new Outcome.Found(Shared.With(Arg.Name(panel), output, Arg.All(there.Select(u => Arg.Name(u))), most), LandElsewhere,
+            : new Outcome.Found(Shared.With(Arg.Name(panel), output, Arg.All(there.Select(u => NameOf(subject.House, u))), most), LandElsewhere,
                 FieldRef.To(subject.Item, RunFacts.Output));
     }
+
+    /// <summary>A unit, or the window of one that is left out.</summary>
+    private static Arg NameOf(House house, string unit) => Arg.Name(house.FindUnit(unit)?.Item ?? house.Find(house.Find(unit)!.Under)!);
 }

@@ -16,6 +16,8 @@ namespace TrimOut.Core.Checks.Panels;
 public sealed class PanelOverloaded() : Check<Panel>(Subjects.Panels)
 {
     private static readonly Message PastPanel = new("The {0} units of {1} on {2} draw {3} when they start together; it gives {4}.");
+    private static readonly Message OnePastPanel = new("{0} on {1} draws {2} when it starts; the panel gives {3}.", "one");
+    private static readonly Message StrongerPanel = new("Land it on a panel that gives more, or ask the maker.");
     private static readonly Message Spread = new("Spread them over two panels, or let them start one after the other.");
 
     /// <inheritdoc/>
@@ -37,6 +39,11 @@ public sealed class PanelOverloaded() : Check<Panel>(Subjects.Panels)
             ("moves together", load.Name.For(new Reader(subject.House))), ("units", NumberText.Plain(load.Units)), ("peak", load.Peak.ToString()),
             ("all together", most.ToString()),
         ]);
+        if (load.Peak > most && load.Units == 1)
+        {
+            return new Outcome.Found(OnePastPanel.With(Load.NamesPast(fed, most, load), Arg.Name(subject), load.Peak, most),
+                StrongerPanel, FieldRef.To(subject.Item, PanelFacts.Type), working);
+        }
         if (load.Peak > most)
         {
             return new Outcome.Found(PastPanel.With(load.Units, Load.NamesPast(fed, most, load), Arg.Name(subject), load.Peak, most),

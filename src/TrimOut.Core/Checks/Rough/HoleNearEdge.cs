@@ -18,6 +18,9 @@ public sealed class HoleNearEdge : RunCheck
         new("A hole comes within {0} of the edge and has no nail plate; {1} is good practice, and the rule in some editions.");
     private static readonly Message NailPlate = new("Nail a steel plate over it before the drywall comes.");
 
+    private static readonly Message MarkIt =
+        new("The wall is closed: read the cable again with its far end open, and note where that hole is, so that nobody drives a screw there.");
+
     /// <summary>The distance from which on no plate is asked for.</summary>
     public static readonly Length Least = Length.FromInches(1, 1, 4);
 
@@ -46,7 +49,8 @@ public sealed class HoleNearEdge : RunCheck
         {
             null => NotChecked.Of(subject, RunFacts.NailPlates),
             YesNo.Yes => new Outcome.Fine(),
-            _ => new Outcome.Found(NoPlate.With(edge, Least), NailPlate, FieldRef.To(subject.Item, RunFacts.NailPlates)),
+            _ => new Outcome.Found(NoPlate.With(edge, Least), Moment.WallOpen(subject.Unit) ? NailPlate : MarkIt,
+                FieldRef.To(subject.Item, RunFacts.NailPlates)),
         };
     }
 }

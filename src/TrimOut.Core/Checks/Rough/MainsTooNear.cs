@@ -16,6 +16,9 @@ public sealed class MainsTooNear : RunCheck
     private static readonly Message Near = new("The cable comes within {0} of mains wiring that is not sheathed; {1} are asked for.");
     private static readonly Message MoveAway = new("Move the cable away, or ask the electrician for a sleeve. The code in force governs.");
 
+    private static readonly Message AskWhetherItStays =
+        new("The wall is closed: ask the electrician whether it may stay so, and write in the note what was said. The code in force governs.");
+
     /// <summary>The distance to keep.</summary>
     public static readonly Length Least = Length.FromMillimetres(50);
 
@@ -35,7 +38,8 @@ public sealed class MainsTooNear : RunCheck
             null => NotChecked.Of(subject, RunFacts.MainsSheathed),
             YesNo.Yes => new Outcome.Fine(),
             _ when distance == Length.Zero => new Outcome.DoesNotApply(),
-            _ => new Outcome.Found(Near.With(distance, Arg.Rule("2 in", "50 mm")), MoveAway, FieldRef.To(subject.Item, RunFacts.MainsDistance)),
+            _ => new Outcome.Found(Near.With(distance, Arg.Rule("2 in", "50 mm")), Moment.WallOpen(subject.Unit) ? MoveAway : AskWhetherItStays,
+                FieldRef.To(subject.Item, RunFacts.MainsDistance)),
         };
     }
 }

@@ -17,6 +17,8 @@ public sealed class OpeningsOffCount() : Check<JobItself>(Subjects.House)
     private static readonly Message TooMany = new("{0} openings were counted, and {1} are recorded.", "too-many");
     private static readonly Message FindIt =
         new("Go round once more with the schedule, and record the window that is missing before the wall closes, with a covering or left out.");
+    private static readonly Message FindItBehindTheWall =
+        new("Go round once more with the schedule and record the window that is missing: left out, or with a covering on a battery or a plug.");
     private static readonly Message CountAgain = new("Count again; take out a window that is recorded twice.");
     private static readonly Message MarkedCounted = new("openings marked counted");
 
@@ -32,7 +34,7 @@ public sealed class OpeningsOffCount() : Check<JobItself>(Subjects.House)
         var recorded = subject.House.Windows.Length;
         return recorded == counted ? new Outcome.Fine()
             : subject.MarkOf(StepList.Find(Counted)!) is null ? new Outcome.NotChecked(MarkedCounted)
-            : recorded < counted ? Found(subject, Missing.With(counted, recorded), FindIt)
+            : recorded < counted ? Found(subject, Missing.With(counted, recorded), Moment.WallsOpen(subject.House) ? FindIt : FindItBehindTheWall)
             : Found(subject, TooMany.With(counted, recorded), CountAgain);
     }
 

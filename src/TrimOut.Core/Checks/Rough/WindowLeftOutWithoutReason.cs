@@ -15,6 +15,8 @@ public sealed class WindowLeftOutWithoutReason() : Check<Window>(Subjects.Window
     private static readonly Message NobodySaidWhy = new("{0} gets no covering and nobody said why.");
     private static readonly Message WriteReason = new("Write the reason, or give it a covering while the wall is open.");
 
+    private static readonly Message ReasonOrBattery = new("Write the reason, or give it a covering on a battery or a plug: the walls are closed.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("window-left-out-without-reason", "Window left out without a reason", Severity.Caution, Phase.WalkThrough,
         new Source(Source.CommonPractice, "left out on purpose = with a reason"));
@@ -22,6 +24,7 @@ public sealed class WindowLeftOutWithoutReason() : Check<Window>(Subjects.Window
     /// <inheritdoc/>
     public override Outcome Judge(Window subject) =>
         !subject.LeftOut ? new Outcome.DoesNotApply()
-        : subject.Item.Get(WindowFacts.NotCoveredBecause) is not null ? new Outcome.Fine()
-        : new Outcome.Found(NobodySaidWhy.With(Arg.Name(subject)), WriteReason, FieldRef.To(subject.Item, WindowFacts.NotCoveredBecause));
+        : subject.Item.Evidence(WindowFacts.NotCoveredBecause) is not null ? new Outcome.Fine()
+        : new Outcome.Found(NobodySaidWhy.With(Arg.Name(subject)), Moment.WallsOpen(subject.House) ? WriteReason : ReasonOrBattery,
+            FieldRef.To(subject.Item, WindowFacts.NotCoveredBecause));
 }

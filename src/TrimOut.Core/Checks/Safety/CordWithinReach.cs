@@ -32,6 +32,6 @@ public sealed class CordWithinReach : UnitCheck
             return NotChecked.Of(subject, UnitFacts.FreeCord);
         if (free > Most)
             return new Outcome.Found(HangsFree.With(free, Arg.AtMost(Most)), HoldTight, FieldRef.To(subject.Item, UnitFacts.FreeCord));
-        return subject.Item.Get(UnitFacts.CordConfirmedBy) is null ? NotChecked.Of(subject, UnitFacts.CordConfirmedBy) : new Outcome.Fine();
+        return subject.Item.Evidence(UnitFacts.CordConfirmedBy) is null ? NotChecked.Of(subject, UnitFacts.CordConfirmedBy) : new Outcome.Fine();
     }
 }

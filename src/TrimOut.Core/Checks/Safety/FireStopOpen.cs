@@ -19,6 +19,11 @@ public sealed class FireStopOpen : RunCheck
         new("Have the hole sealed by whoever the local code lets do it, see it, and write who and when before the wall closes.");
     private static readonly Message SeeIt = new("Look at the seal before the wall closes, and write the day.");
 
+    private static readonly Message OpenAndSeal = new("The wall is closed: ask the builder for whoever sealed it and for a picture of it. " +
+        "If nobody did, have it opened and sealed by whoever the local code lets do it.");
+    private static readonly Message AskWhoSawIt =
+        new("The wall is closed: ask whoever sealed it for a picture with its day, or have it opened and seen; then write the day.");
+
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("fire-stop-open", "Hole through a fire barrier is not sealed and seen", Severity.Stop, Phase.RoughIn,
         new Source("NFPA 70-2017, 300.21 (from memory); the code in force governs", "tested run: every leg through a fire barrier is sealed and seen"));
@@ -33,7 +38,7 @@ public sealed class FireStopOpen : RunCheck
         for (var n = 0; n < subject.Legs.Length; n++)
         {
             var leg = subject.Legs[n];
-            var by = leg.Item.Get(LegFacts.SealedBy);
+            var by = leg.Item.Evidence(LegFacts.SealedBy);
             if (leg.ThroughFireBarrier is not { } through)
                 unsure ??= NotChecked.Of(leg, LegFacts.FireBarrier);
             else if (through && (by is null || leg.Item.Get(LegFacts.SealSeenOn) is null))
@@ -47,8 +52,10 @@ public sealed class FireStopOpen : RunCheck
         // One leg is named, and all that are open are meant: a waiver for one is none for another.
         var legs = Arg.Of(open.Select(o => Arg.Name(o.Leg.Item)), number);
         var unsealed = open.Where(o => o.SealedBy is null).Select(o => Arg.Name(o.Leg.Item));
-        return sealedBy is null ? Found(first, NotSealed.With(legs).StandingFor(unsealed), HaveItSealed, LegFacts.SealedBy)
-            : Found(first, NotSeen.With(legs, Arg.Of(open.Select(o => Arg.Typed(o.SealedBy!)), Arg.Typed(sealedBy))), SeeIt, LegFacts.SealSeenOn);
+        var wallOpen = Moment.WallOpen(subject.Unit);
+        return sealedBy is null ? Found(first, NotSealed.With(legs).StandingFor(unsealed), wallOpen ? HaveItSealed : OpenAndSeal, LegFacts.SealedBy)
+            : Found(first, NotSeen.With(legs, Arg.Of(open.Select(o => Arg.Typed(o.SealedBy!)), Arg.Typed(sealedBy))), wallOpen ? SeeIt : AskWhoSawIt,
+                LegFacts.SealSeenOn);
     }
 
     private static Outcome.Found Found(Leg leg, Sentence message, Sentence mend, Fact field) => new(message, mend, FieldRef.To(leg.Item, field));

@@ -23,4 +23,22 @@ public class BoxLabelOffTests
 
     [Fact]
     public void ABoxThatNobodyReadIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "box label");
+
+    [Theory]
+    [InlineData("W01 Kitchen")]
+    [InlineData("Kitchen / W01")]
+    [InlineData("N-7731-02")]
+    [InlineData("n 7731 02, W01")]
+    public void ItsRoomAndTheNumberThatTheMakerGaveItAloneAreItsLabelToo(string label) =>
+        Jobs.Walked().Say("W01", UnitFacts.Acknowledgement, "N-7731-02").Say("W01", UnitFacts.BoxLabel, label).Fine(Check, "W01");
+
+    [Theory]
+    [InlineData("N-7731-03")]
+    [InlineData("W02 Kitchen")]
+    public void AnotherNumberAndAnotherTagAreNot(string label) =>
+        Jobs.Walked().Say("W01", UnitFacts.Acknowledgement, "N-7731-02").Say("W01", UnitFacts.BoxLabel, label).Fault(Check, "W01");
+
+    [Fact]
+    public void TheNumberOfAWholeOrderTellsNoUnit() => Jobs.Walked("W02", Jobs.Walked()).Say("W01", UnitFacts.Acknowledgement, "N-7731")
+        .Say("W02", UnitFacts.Acknowledgement, "N-7731").Say("W01", UnitFacts.BoxLabel, "N-7731").Fault(Check, "W01");
 }

@@ -57,4 +57,24 @@ public class BoxLateTests
     public void NothingIsSaidOfABoxOfWhichNobodySaidWhenItComes() => Assert.IsType<Core.Checks.Outcome.DoesNotApply>(Jobs.Walked().Judge(Check, "W01"));
 
     private static TestJob Hung(string day) => Jobs.Walked().Do(j => QuickPeople.Visit(j.House, $"{day} Hang upstairs"));
+
+    [Fact]
+    public void ABoxThatCameWrongAndWasOrderedAgainIsNotHereUntilSomethingIsWrittenOfTheNewOne()
+    {
+        var job = Hung("2026-09-07").Say("W01", UnitFacts.BoxLabel, "W01").Say("W01", UnitFacts.Damage, "dented tube");
+        job.Fine(Check, "W01");
+        job.Say("W01", UnitFacts.ReorderedOn, "2026-09-01");
+        Assert.Equal("It was ordered again on 2026-09-01, and nobody has written on which day it is expected now.", job.Fault(Check, "W01").Message);
+        job.Say("W01", UnitFacts.ExpectedOn, "2026-09-20");
+        Assert.Equal("Its box is expected on 2026-09-20; Hang upstairs is on 2026-09-07.", job.Fault(Check, "W01").Message);
+        job.Say("W01", UnitFacts.Damage, "none").Fine(Check, "W01");
+    }
+
+    [Fact]
+    public void ABoxThatDidNotComeAndWhoseLabelIsWrittenContradictsItself()
+    {
+        var job = Hung("2026-09-07").Say("W01", UnitFacts.BoxLabel, "W01").Say("W01", UnitFacts.Arrival, "not-arrived");
+        Assert.Equal("Its box is said not to have arrived, and its label, its size or its serial is written.", job.Fault(Check, "W01").Message);
+        job.Say("W01", UnitFacts.Arrival, "arrived").Fine(Check, "W01");
+    }
 }

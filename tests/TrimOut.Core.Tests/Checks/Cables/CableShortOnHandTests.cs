@@ -66,4 +66,17 @@ public class CableShortOnHandTests
     }
 
     private static TestJob OnHand(string feet) => Jobs.Roughed().SayOf("16/2", CableTypeFacts.OnHand, feet);
+
+    [Fact]
+    public void WhatIsPulledIsNotNeededAnyMore()
+    {
+        var job = Jobs.Roughed("W02", Jobs.Roughed()).SayOf("16/2", CableTypeFacts.OnHand, "80 ft");
+        Assert.StartsWith("Needed are", job.FaultOf(Check, "16/2").Message, StringComparison.Ordinal);
+        job.Mark("W01", "cable-pulled");
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "16/2"));
+        job.SayOf("16/2", CableTypeFacts.OnHand, "10 ft");
+        Assert.Contains("for 1 run", job.FaultOf(Check, "16/2").Message, StringComparison.Ordinal);
+        job.Mark("W02", "cable-pulled");
+        Assert.Empty(Check.Run(job.House));
+    }
 }

@@ -76,4 +76,16 @@ public class SecondLoopDiffersTests
     }
 
     private static TestJob Read(string first, string second) => Jobs.Walked().Say("W01", RunFacts.FirstLoop, first).Say("W01", RunFacts.SecondLoop, second);
+
+    // 69 ft of 16/2 read 0.57 ohm: the first one is that of another cable.
+    [Fact]
+    public void AFirstReadingThatDoesNotFitTheLengthIsBlamedAndNotTheSecondThatDoes()
+    {
+        var found = Assert.IsType<Outcome.Found>(Jobs.Roughed().Say("W01", RunFacts.FirstLoop, "1.9").Say("W01", RunFacts.SecondLoop, "0.57")
+            .Judge(Check, "W01"));
+        Assert.Equal(RunFacts.FirstLoop.Name, found.Mends.Field);
+        found = Assert.IsType<Outcome.Found>(Jobs.Roughed().Say("W01", RunFacts.FirstLoop, "0.57").Say("W01", RunFacts.SecondLoop, "1.9")
+            .Judge(Check, "W01"));
+        Assert.Equal(RunFacts.SecondLoop.Name, found.Mends.Field);
+    }
 }

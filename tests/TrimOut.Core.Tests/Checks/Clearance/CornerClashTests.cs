@@ -91,4 +91,8 @@ public class CornerClashTests
     [Fact]
     public void OnOneWallAnUnknownDistanceIsNotAPass() =>
         Assert.Equal("to corner, left", Bay("1", "1", "180").Forget("W02", WindowFacts.ToCornerLeft).MissingOf(Check, "W01"));
+
+    [Fact]
+    public void AWindowThatMeetsItselfIsASlip() => Assert.Equal("W01 is said to meet itself at a corner on the right.",
+        Jobs.Walked().Say("W01", WindowFacts.MeetsRight, "W01").Fault(Check, "W01").Message);
 }

@@ -71,6 +71,65 @@ public class DatesRunBackwardsTests
     [Fact]
     public void ASheetWithoutMeasuresIsNotAPass() => Jobs.Walked().Say("W01", UnitFacts.OrderedOn, Today).Lacks(Check, "W01", "width, top");
 
+    [Theory]
+    [InlineData("framing-on", "demonstrated-on")]
+    [InlineData("painted-on", "demonstrated-on")]
+    [InlineData("framing-on", "binder-given-on")]
+    public void NothingIsShownOrGivenBeforeItIsBuilt(string first, string then)
+    {
+        Assert.DoesNotContain(Check.Run(Say(On(Fact(first), Today), Fact(then), Today).House), r => r.Outcome is Outcome.Found);
+        Assert.Single(Check.Run(Say(On(Fact(first), Today), Fact(then), "2026-03-01").House), r => r.Outcome is Outcome.Found);
+    }
+
+    [Fact]
+    public void AnOrderComesBeforeItsBoxAndBeforeTheHandover()
+    {
+        Assert.StartsWith("Box expected on is 2026-01-31, and ordered on", Found(Ordered("2026-02-01").Say("W01", UnitFacts.ExpectedOn, "2026-01-31")),
+            StringComparison.Ordinal);
+        Assert.StartsWith("Reordered on is 2026-01-31, and ordered on", Found(Ordered("2026-02-01").Say("W01", UnitFacts.ReorderedOn, "2026-01-31")),
+            StringComparison.Ordinal);
+        Assert.StartsWith("Handover is 2026-01-31, and ordered on", Found(Say(Ordered("2026-02-01"), HouseFacts.HandoverOn, "2026-01-31")),
+            StringComparison.Ordinal);
+        Assert.StartsWith("Demonstrated on is 2026-01-31, and ordered on", Found(Say(Ordered("2026-02-01"), HouseFacts.DemonstratedOn, "2026-01-31")),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void APanelIsConnectedAfterFramingAndBeforeItIsShown()
+    {
+        Assert.StartsWith("Connected on is 2026-02-01, and framing walk", Found(Say(Connected("2026-02-01"), HouseFacts.FramingOn, "2026-02-02")),
+            StringComparison.Ordinal);
+        Assert.StartsWith("Handover is 2026-01-31, and connected on", Found(Say(Connected("2026-02-01"), HouseFacts.HandoverOn, "2026-01-31")),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ASealIsSeenBeforeTheWallCloses()
+    {
+        var job = Say(Jobs.Roughed(), HouseFacts.DrywallOn, "2026-02-09");
+        var leg = job.Run("W01").Legs[0].Id;
+        job.Do(j => Core.Decisions.SetFact.Typed(j.House, j.House.Find(leg)!, LegFacts.FireBarrier, "yes"));
+        job.Do(j => Core.Decisions.SetFact.Typed(j.House, j.House.Find(leg)!, LegFacts.SealSeenOn, "2026-02-09"));
+        Assert.DoesNotContain(Check.Run(job.House), r => r.Outcome is Outcome.Found);
+        job.Do(j => Core.Decisions.SetFact.Typed(j.House, j.House.Find(leg)!, LegFacts.SealSeenOn, "2026-02-10"));
+        Assert.Equal("Drywall starts is 2026-02-09, and seal seen on, which comes first, is 2026-02-10.", Found(job));
+    }
+
+    [Fact]
+    public void WhatIsDoneWasDoneWhenItWasWritten()
+    {
+        Assert.DoesNotContain(Check.Run(On(HouseFacts.BinderGivenOn, "2026-03-03").House), r => r.Outcome is Outcome.Found);
+        Assert.Equal("Binder given on is 2026-03-04, and that was written on 2026-03-02, before it could be done.",
+            Found(On(HouseFacts.BinderGivenOn, "2026-03-04")));
+        Assert.StartsWith("Ordered on is 2030-01-01, and that was written on", Found(Ordered("2030-01-01")), StringComparison.Ordinal);
+        Assert.StartsWith("Connected on is 2030-01-01, and that was written on", Found(Connected("2030-01-01")), StringComparison.Ordinal);
+        Assert.DoesNotContain(Check.Run(On(HouseFacts.HandoverOn, "2030-01-01").House), r => r.Outcome is Outcome.Found);
+    }
+
+    private static TestJob Ordered(string on) => Jobs.Measured().Say("W01", UnitFacts.OrderedOn, on);
+
+    private static TestJob Connected(string on) => Jobs.Walked().WithPanel().SayOf("P1", PanelFacts.ConnectedOn, on);
+
     private static string Found(TestJob job) =>
         Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>().Single().Message.In(job.House);
 

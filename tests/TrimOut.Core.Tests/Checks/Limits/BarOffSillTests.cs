@@ -24,4 +24,13 @@ public class BarOffSillTests
 
     [Fact]
     public void AnUnknownGapIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "closed: bar above sill");
+
+    [Fact]
+    public void AUnitThatIsAFootShortTouchesNoSill()
+    {
+        var job = Jobs.Ordered().Say("W01", UnitFacts.OrderHeight, "48\"").Say("W01", UnitFacts.CloseGap, "0");
+        Assert.Equal("It is 12\" shorter than its opening is high, and closed its bar is said to stand 0\" above the sill.",
+            job.Fault(Check, "W01").Message);
+        job.Say("W01", UnitFacts.OrderHeight, "57\"").Fine(Check, "W01");
+    }
 }

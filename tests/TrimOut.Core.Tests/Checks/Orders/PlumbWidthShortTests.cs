@@ -54,4 +54,13 @@ public class PlumbWidthShortTests
 
     private static TestJob Leaning() => Jobs.Ordered().Say("W01", WindowFacts.DiagonalDown, "1780.538197 mm")
         .Say("W01", WindowFacts.DiagonalUp, "1774.004097 mm");
+
+    [Fact]
+    public void WhileADiagonalIsMisreadNothingIsWorkedOutOfIt()
+    {
+        var job = Jobs.Ordered().Say("W01", WindowFacts.DiagonalDown, "78\"");
+        job.Fault(new Core.Checks.Measures.DiagonalsOffSides(), "W01");
+        job.Lacks(Check, "W01", "diagonal, top left");
+        job.Lacks(new OrderOffMeasures(), "W01", "diagonal, top left");
+    }
 }

@@ -56,6 +56,14 @@ public class BreakerOverloadedTests
     public void APanelOnABreakerOfAnotherNumberNeedSayNoBoard() => Assert.IsType<Outcome.Fine>(
         OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").WithPanel("P2").SayOf("P2", PanelFacts.Breaker, "15").Of(Check, "P1"));
 
+    [Fact]
+    public void ARatingThatNoSuchCircuitHasIsReadAgain()
+    {
+        Assert.IsType<Outcome.Fine>(OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").SayOf("P1", PanelFacts.BreakerRating, "40").Of(Check, "P1"));
+        Assert.Equal("Breaker 14 is written with 100 A; a circuit that feeds a panel has 40 A at the most as a rule.",
+            OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").SayOf("P1", PanelFacts.BreakerRating, "100").FaultOf(Check, "P1").Message);
+    }
+
     private static TestJob OnBreaker() => new TestJob().WithPanel().SayOf("10-output panel", PanelTypeFacts.InputCurrent, "2")
         .SayOf("P1", PanelFacts.Board, "A").SayOf("P1", PanelFacts.Breaker, "14").SayOf("P1", PanelFacts.BreakerRating, "15");
 

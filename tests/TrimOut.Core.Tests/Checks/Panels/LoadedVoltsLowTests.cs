@@ -36,4 +36,27 @@ public class LoadedVoltsLowTests
         .Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("48 m", CablePlace.InWall)).Say("W01", RunFacts.TailAtWindow, "1000 mm")
         .Say("W01", RunFacts.TailAtPanel, "1000 mm")
         .Say("W01", RunFacts.OpenVolts, open).Say("W01", RunFacts.LoadedVolts, loaded);
+
+    // At the least 0.4 of 1.448 V are lost, 0.579 V; the two readings may be off by 0.16 V together.
+    [Theory]
+    [InlineData("12")]
+    [InlineData("11.9")]
+    [InlineData("11.6")]
+    public void HardlyLessThanWithoutLoadWasNotReadUnderLoad(string loaded) =>
+        Assert.Equal($"{loaded} V were read while it moved and 12 V with nothing connected; the cable loses 0.579 V or more: it stood still, or was misread.",
+            Read("12", loaded).Fault(Check, "W01").Message);
+
+    [Fact]
+    public void WhatTwoReadingsMayBeOffIsAllowed() => Read("12", "11.55").Fine(Check, "W01");
+
+    [Fact]
+    public void OneMeterForBothIsOffByLess()
+    {
+        var job = Read("12", "11.55").SayOf("Test house", HouseFacts.Meter, "Meter 1");
+        job.Say("W01", RunFacts.OpenVolts, "12").Say("W01", RunFacts.LoadedVolts, "11.5").Fault(Check, "W01");
+        job.Say("W01", RunFacts.LoadedVolts, "11.45").Fine(Check, "W01");
+    }
+
+    [Fact]
+    public void ADeadOutputIsAnotherChecksToTell() => Read("0.02", "0.02").Fine(Check, "W01");
 }

@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
+
+namespace TrimOut.Core.Checks.Panels;
+
+/// <summary>What is said to have no home run, or no covering at all, has no cable in the wall and is moved by nothing.</summary>
+/// <remarks>
+/// <para>Why: a cable that was landed is live, whoever says what of its unit, and its output is not free; all else that is checked of a unit on a panel
+/// is no longer asked.</para>
+/// <para>To clear: say again that it is fed by a panel, or cover its window; or take the cable off its output with the panel off, clear what is written of
+/// it, and take the unit off its remotes. A cable that stays in the wall for later is waived with the reason.</para>
+/// </remarks>
+public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
+{
+    private static readonly Message Landed = new("{0} {1}, and its cable is landed on {2} output {3}.", "landed");
+    private static readonly Message Pulled = new("{0} {1}, and its cable lies in the wall.", "pulled");
+    private static readonly Message Moved = new("{0} {1}, and {2} is still to move it.", "moved");
+    private static readonly Message LeftOut = new("is in a window that is left out", "left-out");
+    private static readonly Message Feeds = new("is to be fed otherwise than by a panel", "fed-otherwise");
+    private static readonly Message CoverOrTakeOff =
+        new("Cover the window again, or take the cable off its output with the panel off and clear its panel and output.");
+    private static readonly Message PanelOrTakeOff =
+        new("Say that a panel feeds it, or take the cable off its output with the panel off and clear its panel and output.");
+    private static readonly Message SayOrWaive = new("Say what is so: cover it from a panel, or waive this and say where its cable ends.");
+    private static readonly Message TakeOffRemote = new("Cover the window again, or take the unit off {0}.");
+
+    private static readonly ImmutableArray<Fact> WhatIsThere =
+    [
+        RunFacts.TailAtWindow, RunFacts.TailAtPanel, RunFacts.LabelAtWindow, RunFacts.LabelAtPanel, RunFacts.FirstLoop, RunFacts.TailFound,
+        RunFacts.SecondLoop, RunFacts.OpenVolts, RunFacts.LoadedVolts, RunFacts.Polarity,
+    ];
+
+    /// <inheritdoc/>
+    public override CheckInfo Info { get; } = new("cable-not-wanted", "Said to need no cable, and its cable or its remote is there",
+        Severity.Caution, Phase.Power,
+        new Source(Source.CommonPractice, "left out, battery or plug-in = no cable pulled or landed; left out = no remote and no preset moves it"));
+
+    /// <inheritdoc/>
+    public override Outcome Judge(Window subject)
+    {
+        var unwanted = subject.Units.Where(u => subject.LeftOut || !u.OnPanel).ToList();
+        return unwanted.Count == 0
+            ? new Outcome.DoesNotApply()
+            : Outcome.All(unwanted.SelectMany(u => new[]
+            {
+                subject.LeftOut ? OfCable(u, leftOut: true) : null, u.OnPanel ? null : OfCable(u, leftOut: false), OfRemotes(u),
+            })) ?? (Outcome)new Outcome.Fine();
+    }
+
+    private static Outcome.Found? OfCable(Unit unit, bool leftOut)
+    {
+        if (unit.CableThatIsThere is not { } run)
+            return null;
+        var field = leftOut ? FieldRef.To(unit.Window.Item, WindowFacts.Covered) : FieldRef.To(unit.Item, UnitFacts.Power);
+        Arg said = leftOut ? LeftOut : Feeds;
+        if (run.Get(RunFacts.Panel) is { } panel && unit.House.FindPanel(panel.Id) is { } on && run.Get(RunFacts.Output) is { } output)
+        {
+            return new Outcome.Found(Landed.With(NameOf(unit), said, Arg.Name(on), output), leftOut ? CoverOrTakeOff : PanelOrTakeOff, field);
+        }
+        return WhatIsThere.Any(f => run.Latest(f)?.Stored is not null) ? new Outcome.Found(Pulled.With(NameOf(unit), said), SayOrWaive, field) : null;
+    }
+
+    private static Outcome.Found? OfRemotes(Unit unit)
+    {
+        if (!unit.Window.LeftOut)
+            return null;
+        var movers = unit.House.Look(Lookups.RemotesByUnit, unit.Id)
+            .Concat(unit.House.Look(Lookups.PresetsByUnit, unit.Id).Select(p => unit.House.Find(p)?.Under)).OfType<string>().Distinct()
+            .Select(unit.House.Find).OfType<Item>().Select(r => Arg.Name(r)).ToList();
+        return movers.Count == 0 ? null
+            : new Outcome.Found(Moved.With(NameOf(unit), (Arg)LeftOut, Arg.All(movers)), TakeOffRemote.With(Arg.All(movers)),
+                FieldRef.To(unit.Window.Item, WindowFacts.Covered));
+    }
+
+    /// <summary>A unit, or its window where that is left out: then the unit has no tag.</summary>
+    private static Arg NameOf(Unit unit) => unit.Window.LeftOut ? Arg.Name(unit.Window) : Arg.Name(unit);
+}
