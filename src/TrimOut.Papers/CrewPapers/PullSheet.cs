@@ -29,12 +29,21 @@ internal static class PullSheet
         Ours("One unbroken cable per unit. No joint in the wall. The same label at both ends before the cable is cut."),
         Ours("Leave at least half of the window's width as tail, better the whole; coil it where a drywall saw does not reach."));
 
-    private static void Runs(MarkdownWriter to, PaperData data) => to.Table(
-        ["Unit", "Room", "Panel", "Output", "Cable", "Legs, from the panel", "Cut to", "Pulled"],
-        data.House.Runs.Select(r => Row(
-            r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.EntryOrBlank(RunFacts.Cable),
-            r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House), Ticks.Of(r.Unit, "cable-pulled"))),
-        "No home runs yet.");
+    private static void Runs(MarkdownWriter to, PaperData data)
+    {
+        to.Table(
+            ["Unit", "Room", "Panel", "Output", "Cable", "Legs, from the panel", "Cut to", "Pulled"],
+            data.House.Runs.Select(r => Row(
+                r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output),
+                r.EntryOrBlank(RunFacts.Cable),
+                r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House), Ticks.Of(r.Unit, "cable-pulled"))),
+            "No home runs yet.");
+        if (data.House.Runs.IsEmpty)
+            return;
+        var job = new JobItself(data.House);
+        to.Say(Ours($"\"Cut to\" is the legs and {job.BegunEntry(HouseFacts.CableAllowance, "%")} of them for bends and slack, the tail at the window,")
+            + Ours($"and the tail at the panel; where no tail was measured, the width of the unit and {job.BegunEntry(HouseFacts.PanelTail)} at the panel."));
+    }
 
     private static void Ends(MarkdownWriter to, PaperData data) => to.Table(
         ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail left", "Tail at panel", "Spare cables",
@@ -73,9 +82,12 @@ internal static class PullSheet
         data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
             g.First().Cable!.Name, g.First().Cable!.EntryOrBlank(CableTypeFacts.Colours), g.First().Cable!.EntryOrBlank(CableTypeFacts.Plus),
             Number(g.Count()), Number(g.Count(r => r.Needed is not null)),
-            Long(g.Select(r => r.Needed).OfType<Length>().Aggregate(Length.Zero, (sum, l) => sum + l), data.House)!, Long(g.First().Cable!.OnHand, data.House)
+            Long(Together(g), data.House) ?? Dash, Long(g.First().Cable!.OnHand, data.House)
                 ?? Blank)),
         "No cable is chosen yet.");
+
+    private static Length? Together(IEnumerable<HomeRun> runs) =>
+        runs.Select(r => r.Needed).OfType<Length>().ToList() is { Count: > 0 } known ? known.Aggregate((sum, l) => sum + l) : null;
 
     /// <summary>What is cut for a run; nothing for one that may not be that long.</summary>
     private static Inline CutTo(HomeRun run, House house) => run.Longest is { } longest && (run.OneWay ?? run.Planned ?? run.AtLeast) > longest

@@ -25,14 +25,15 @@ internal static class PartsList
         to.Table(["Part", "How many", "Counted from"],
             data.Parts.Where(l => l.Group == group).Select(l => Row(l.Part, Counted(l), l.CountedFrom)), "Nothing."));
 
-    private static Inline Counted(PartLine line) =>
-        line.Count is not { } count ? Ours("not yet") : line.Unit.Length == 0 ? NumberText.Plain(count) : NumberText.Show(count, line.Unit);
+    private static Inline Counted(PartLine line) => line.Count is not { } count ? Ours("not yet")
+        : (line.Unit.Length == 0 ? NumberText.Plain(count) : NumberText.Show(count, line.Unit)) is var number && line.AtLeast ? Ours($"at least {number}")
+        : number;
 
     private static string WriteCsv(PaperData data)
     {
         var csv = new CsvTable(["group", "part", "how many", "unit", "counted from"]);
         foreach (var line in data.Parts)
-            csv.Row([Core.Houses.KebabCase.Of(line.Group), line.Part, line.Count is { } count ? NumberText.Plain(count) : "", line.Unit, line.CountedFrom]);
+            csv.Row([Core.Houses.KebabCase.Of(line.Group), line.Part, line.Shown, line.Unit, line.CountedFrom]);
         return csv.ToString();
     }
 }

@@ -51,7 +51,8 @@ public class WordsTests
             var head = Binder.Paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, new Words(Ask, "x-asked"));
             Assert.StartsWith("# A\n\n**", head, StringComparison.Ordinal);
         }
-        asked.UnionWith(["1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items"]);
+        asked.UnionWith(["1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items",
+            "1 check that could not be made yet", "{0} checks that could not be made yet"]);
         // What stands only where a day is to come, or a reading was taken.
         asked.UnionWith(["planned for {0}", "Second, apart", "Second, to frame"]);
         Binder.Paper.WithHead("# A\n", FinishedHouse.Data(SparseHouse()), new Words(Ask, "x-asked"));
