@@ -41,8 +41,8 @@ internal static class PullSheet
         if (data.House.Runs.IsEmpty)
             return;
         var job = new JobItself(data.House);
-        to.Say(Ours($"\"Cut to\" is the legs and {job.BegunEntry(HouseFacts.CableAllowance, "%")} of them for bends and slack, the tail at the window,")
-            + Ours($"and the tail at the panel; where no tail was measured, the width of the unit and {job.BegunEntry(HouseFacts.PanelTail)} at the panel."));
+        to.Say(Ours($"\"Cut to\" is the legs, an allowance on them of {job.BegunEntry(HouseFacts.CableAllowance, "%")} for bends and slack, and both tails.")
+            + Ours($"Where no tail was measured it takes the way to the far end of the unit, and at the panel {job.BegunEntry(HouseFacts.PanelTail)}."));
     }
 
     private static void Ends(MarkdownWriter to, PaperData data) => to.Table(

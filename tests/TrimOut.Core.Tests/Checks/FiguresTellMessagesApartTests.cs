@@ -69,7 +69,7 @@ public partial class FiguresTellMessagesApartTests
         BarsNotLevel: closed open
         CableNotListed: air-handling-space between-floors in-wall
         CableShared: circle
-        CableShortOnHand: at-least at-least whole whole
+        CableShortOnHand: at-least whole whole
         DatesRunBackwards: before-date
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small

@@ -116,7 +116,7 @@ public class PartTextTests
         var text = PartText.Write(PartSheet.Of(job.House, job.Panel()));
         var newer = PartText.Read(text.Replace("edition: 1", "edition: 2", StringComparison.Ordinal)
             .Replace("total-current: 15\n", "", StringComparison.Ordinal)).Value;
-        Assert.Equal(("Edition", "1", "2"), Assert.Single(TakePart.AboutChanges(job.House, newer)) is var c ? (c.Fact.Label, c.Was, c.Becomes) : default);
+        Assert.Contains(TakePart.AboutChanges(job.House, newer), c => (c.Fact.Label, c.Was, c.Becomes) == ("Edition", "1", "2"));
         Assert.Equal(PanelTypeFacts.TotalCurrent, Assert.Single(TakePart.NotInEdition(job.House, newer)));
         job.Do(TakePart.Into(job.House, newer));
         Assert.Equal("15", job.Panel().Latest(PanelTypeFacts.TotalCurrent)!.Stored);
@@ -146,7 +146,8 @@ public class PartTextTests
     [Fact]
     public void PartsOfABlankKitThatAKeptOneTakesThePlaceOfAreNamed()
     {
-        Assert.Equal(["Panel"], NewHouse.LeftOut(DisplayUnits.Inches, [PartText.Read(Panel.Replace("name: Panel", "name: Other", StringComparison.Ordinal)).Value]));
+        Assert.Equal("Panel", Assert.Single(
+            NewHouse.LeftOut(DisplayUnits.Inches, [PartText.Read(Panel.Replace("name: Panel", "name: Other", StringComparison.Ordinal)).Value])));
         Assert.Empty(NewHouse.LeftOut(DisplayUnits.Inches, [PartText.Read(Panel).Value]));
         Assert.Empty(NewHouse.LeftOut(DisplayUnits.Inches, []));
     }

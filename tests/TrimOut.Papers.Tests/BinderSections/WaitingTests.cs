@@ -11,7 +11,7 @@ public class WaitingTests
     [InlineData(true)]
     public void TheBinderCountsTheChecksThatWaitAmongWhatIsOpen(bool ownerOnly)
     {
-        var data = FinishedHouse.Data(new TestJob().Window("W01").Scribe.Log) with { OwnerOnly = ownerOnly };
+        var data = PaperData.Of(new TestJob().Window("W01").Scribe.Log, new DateOnly(2026, 9, 1)) with { OwnerOnly = ownerOnly };
         var waiting = data.Report.Missing.Length;
         Assert.True(waiting > 1);
         Assert.Contains($"{waiting} checks that could not be made yet", Binder.Paper.Write(data).Markdown, StringComparison.Ordinal);

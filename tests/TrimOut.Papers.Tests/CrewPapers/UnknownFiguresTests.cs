@@ -25,7 +25,7 @@ public class UnknownFiguresTests
         Assert.Contains("10 % (what the program began with, typed by nobody)", Said(job), StringComparison.Ordinal);
         Assert.Contains("72\" (what the program began with, typed by nobody)", Said(job), StringComparison.Ordinal);
         job.SayOf("", HouseFacts.CableAllowance, "15").SayOf("", HouseFacts.PanelTail, "60");
-        Assert.Contains("15 % of them", Said(job), StringComparison.Ordinal);
+        Assert.Contains("of 15 % for bends", Said(job), StringComparison.Ordinal);
         Assert.DoesNotContain("typed by nobody", Said(job), StringComparison.Ordinal);
     }
 
