@@ -100,7 +100,7 @@ public class SheetsInHandTests
     {
         var shell = new ShellState(new TestDesk(new FakeTimeProvider()), new TestJob().Scribe);
         shell.Press("0");
-        Assert.Contains("One or two family (begun with)", shell.Draw(140, 60).ToText(), StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("= one or two family", shell.Draw(140, 60).ToText(), StringComparison.Ordinal);
     }
 
     [Fact]

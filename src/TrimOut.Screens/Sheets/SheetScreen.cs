@@ -24,7 +24,9 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     private static readonly Sign NotHeld = new(_ => "?", "a value of the kit that nobody checked against the maker's sheet yet");
 
-    public IReadOnlyList<Sign> Signs { get; } = [.. FindingSigns.All, NoValue, NotHeld, .. DrawingSigns.Window];
+    private static readonly Sign Begun = new(_ => "=", "a figure of the house that the program began with, and nobody typed");
+
+    public IReadOnlyList<Sign> Signs { get; } = [.. FindingSigns.All, NoValue, NotHeld, Begun, .. DrawingSigns.Window];
 
     public string? TypesBy(ScreenContext context) => Current is null ? null : "enter";
 
@@ -129,10 +131,11 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             }
             var current = at == Selected;
             FindingSigns.Put(area, 0, y, found[row.Place], context.Glyphs);
-            var shown = row.Shown(context.House) + (BegunWith.Is(row.Item!, row.Fact!) ? " (begun with)" : "");
+            var shown = row.Shown(context.House);
             area.PutFit(2, y, labels, row.Label, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
             var (x, cells) = (labels + 4, area.Width - labels - 4);
-            area.PutFit(labels + 2, y, 2, Unchecked(row) ? NotHeld.Drawn(context.Glyphs) : "", Tone.Caution);
+            area.PutFit(labels + 2, y, 2, Unchecked(row) ? NotHeld.Drawn(context.Glyphs)
+                : BegunWith.Is(row.Item!, row.Fact!) ? Begun.Drawn(context.Glyphs) : "", Tone.Caution);
             if (current && typing?.Entry.InPlace == row.Place)
             {
                 area.PutFit(x, y, cells, typing.Text, Tone.Field);

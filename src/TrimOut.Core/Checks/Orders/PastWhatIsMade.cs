@@ -43,7 +43,8 @@ public sealed class PastWhatIsMade : UnitCheck
         unit.Kind?[most] is not { } made ? NotChecked.Of(unit.Kind, most, unit, UnitFacts.Kind)
         : of.Size is not { } asked ? NotChecked.Of(unit.Window, unit.Window.Item.Get((Fact<Length>)known) is null ? known : WindowFacts.OverlapEachSide)
         : asked <= made ? new Outcome.Fine()
-        : new Outcome.Found(past.With(Said(asked, of.LessPlaster), Arg.Name(unit.Kind), made), Moment.WallOpen(unit) ? open : closed, FieldRef.To(unit.Item, UnitFacts.Kind));
+        : new Outcome.Found(past.With(Said(asked, of.LessPlaster), Arg.Name(unit.Kind), made), Moment.WallOpen(unit) ? open : closed,
+            FieldRef.To(unit.Item, UnitFacts.Kind));
 
     // What is taken off is the same whatever was found, and so no figure.
     private static Arg Said(Length asked, bool lessPlaster) => !lessPlaster ? asked

@@ -28,7 +28,8 @@ public class PastWhatIsMadeTests
 
     [Fact]
     public void AWindowThatIsTooHighForItsKindIsAStopToo() =>
-        Assert.Equal("It is to be 59 7/8\" (60\" less 1/8\" for plaster and trim) high; Roller is made up to 59\".", Made(Jobs.Walked(), "40", "59").Fault(Check, "W01").Message);
+        Assert.Equal("It is to be 59 7/8\" (60\" less 1/8\" for plaster and trim) high; Roller is made up to 59\".",
+            Made(Jobs.Walked(), "40", "59").Fault(Check, "W01").Message);
 
     [Fact]
     public void AnOrderedSizeCountsWhole()
