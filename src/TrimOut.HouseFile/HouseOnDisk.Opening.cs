@@ -1,5 +1,6 @@
 using TrimOut.Core.History;
 using TrimOut.HouseFile.Durable;
+using TrimOut.HouseFile.Files;
 using TrimOut.HouseFile.Kept;
 
 namespace TrimOut.HouseFile;
@@ -60,6 +61,25 @@ public sealed partial class HouseOnDisk
     /// <param name="goOn">Whether a house with a damaged journal is shown as far as that is sound, rather than refused; <see cref="LeftOut"/> says so.</param>
     /// <exception cref="HouseStoreException">It is not there, is no house file, or is damaged.</exception>
     public static HouseOnDisk OpenToRead(string path, TimeProvider clock, bool goOn = false) => OpenToRead(Surroundings.Here(clock), path, goOn);
+
+    /// <summary>The name that all copies of one house share, by the last page of a file alone; null where that is none. Nothing else of it is read.</summary>
+    public static string? HouseOf(string path)
+    {
+        try
+        {
+            using var file = PlainFile.OpenRead(path);
+            if (file.Length < Trailer.Size)
+                return null;
+            var page = new byte[Trailer.Size];
+            file.Seek(-Trailer.Size, SeekOrigin.End);
+            file.ReadExactly(page);
+            return Trailer.Read(page)?.House;
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
 
     internal static HouseOnDisk OpenToRead(Surroundings here, string path, bool goOn = false) => Read(here, HouseFileNames.Of(path),
         "you chose only to look.", goOn);

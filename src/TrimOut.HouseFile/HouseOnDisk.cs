@@ -101,9 +101,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         _reached?.Set(entry.Number);
     }
 
-    /// <summary>Takes in changes that another copy of the house has and this one has not: all of them, or none.</summary>
-    /// <param name="changes">The changes, in their order.</param>
-    /// <exception cref="HouseStoreException">They could not be saved; none was.</exception>
+    /// <inheritdoc/>
     public void Take(IReadOnlyList<Change> changes)
     {
         if (ReadOnlyBecause is { } because)

@@ -1,3 +1,4 @@
+using TrimOut.Papers.Tables;
 using TrimOut.Papers.Templates;
 using TrimOut.Papers.Writing;
 
@@ -35,7 +36,13 @@ public sealed class Paper
     public string About { get; }
 
     /// <summary>Writes the same as a table for other programs, as CSV; null where there is no such form.</summary>
-    public Func<PaperData, string>? Csv { get; init; }
+    public Func<PaperData, string>? Csv => Table is { } table ? data => table(data).ToCsv() : null;
+
+    /// <summary>Writes the same table as a spreadsheet file (.xlsx); null where there is no such form.</summary>
+    public Func<PaperData, byte[]>? Xlsx => Table is { } table ? data => Spreadsheet.Of(table(data)) : null;
+
+    /// <summary>What it says as a table; null where there is no such form.</summary>
+    internal Func<PaperData, SheetTable>? Table { get; init; }
 
     internal bool HasContents { get; init; }
 
@@ -52,8 +59,8 @@ public sealed class Paper
     {
         var drawings = new SortedDictionary<string, string>(StringComparer.Ordinal);
         if (template is not null)
-            return new WrittenPaper(Id, $"{template.Words.Of(Title)}: {data.House.NameOf(data.House.Job, template.Words.Of)}", template.Words.Language,
-                WithHead(template.Fill(this, data, drawings), data, template.Words), drawings);
+            return Written($"{template.Words.Of(Title)}: {data.House.NameOf(data.House.Job, template.Words.Of)}",
+                template.Fill(this, data, drawings), data, template.Words, drawings);
         var to = NewWriter(data, Words.English, drawings).Heading(1, $"{Inline.Ours(Title)}: {data.House.Name}");
         _cover(to, data);
         var sections = _sections.Where(s => !(s.NotForOwner && data.OwnerOnly)).ToList();
@@ -67,8 +74,15 @@ public sealed class Paper
             to.Heading(2, section.Title);
             section.Write(to, data);
         }
-        return new WrittenPaper(Id, $"{Title}: {data.House.Name}", Words.English.Language, WithHead(to.ToString(), data, Words.English), drawings);
+        return Written($"{Title}: {data.House.Name}", to.ToString(), data, Words.English, drawings);
     }
+
+    private WrittenPaper Written(string title, string markdown, PaperData data, Words words, SortedDictionary<string, string> drawings) =>
+        new(Id, title, words.Language, WithHead(markdown, data, words), drawings)
+        {
+            Day = data.Date,
+            HasContents = HasContents,
+        };
 
     /// <summary>The paper with what its reader has to know first below its title, whatever template it is written by.</summary>
     internal string WithHead(string markdown, PaperData data, Words words)

@@ -5,6 +5,8 @@ using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Plans.Parts;
+using TrimOut.Papers.Labels;
+using TrimOut.Papers.Photos;
 
 namespace TrimOut.Papers;
 
@@ -33,6 +35,16 @@ public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
 
     /// <summary>How many saves of the house are in doubt at the least, and so on no paper; 0 where nobody knows how many, null where none is.</summary>
     public long? InDoubt { get; init; }
+
+    /// <summary>How labels lie on their sheets; as long as nobody says, on plain paper to be cut out.</summary>
+    public LabelGrid Labels
+    {
+        get => field ?? LabelGrid.Plain(House.DisplayUnits);
+        init;
+    }
+
+    /// <summary>Reads a picture by its path as it was typed, for papers that show pictures; null where only their paths are to be listed.</summary>
+    public Func<string, Photo>? Photos { get; init; }
 
     /// <summary>Stops the writing.</summary>
     public CancellationToken Stop { get; init; }

@@ -1,17 +1,18 @@
 using TrimOut.Papers.CrewPapers;
 using TrimOut.Papers.Labels;
+using TrimOut.Papers.OwnerPapers;
 using TrimOut.Papers.TradePapers;
 
 namespace TrimOut.Papers;
 
-/// <summary>Every paper that TrimOut can write, the binder first, then those of the work in the order in which a job needs them.</summary>
+/// <summary>Every paper that TrimOut can write, those of the owner first, then those of the work in the order in which a job needs them.</summary>
 public static class PaperList
 {
     /// <summary>All papers.</summary>
     public static IReadOnlyList<Paper> All { get; } =
     [
-        Binder.Paper, WalkSheet.Paper, PullSheet.Paper, LabelSheet.Paper, TestRecord.Paper,
-        PartsList.Paper, OrderSheet.Paper, ReceivingList.Paper, HangSheet.Paper, PanelSchedule.Paper,
+        Binder.Paper, KitchenCard.Paper, PanelDoorSheet.Paper, WalkSheet.Paper, PullSheet.Paper, LabelSheet.Paper, TestRecord.Paper, MeasureForm.Paper,
+        PartsList.Paper, OrderSheet.Paper, ReceivingList.Paper, HangSheet.Paper, PanelSchedule.Paper, ServiceForm.Paper,
     ];
 
     /// <summary>The paper with that id; null when there is none.</summary>

@@ -23,12 +23,22 @@ public static class OpenScreens
     public static string? Run(IDesk desk, Scribe? house, LockedHouse? held = null)
     {
         var depth = TerminalSigns.Colours();
-        var shell = new ShellState(desk, house, depth == ColourDepth.None ? Look.Plain : null, TerminalSigns.Best(), held, work => _ = Task.Run(work));
+        var words = TerminalSigns.TakesWords();
+        var shell = new ShellState(desk, house, depth == ColourDepth.None ? Look.Plain : null, TerminalSigns.Best(), held, work => _ = Task.Run(work))
+        {
+            CanCopy = words,
+        };
         return Guarded(desk, () =>
         {
             try
             {
-                Show(shell, depth);
+                Show(shell, depth, words);
+                // The terminal is given back whole while another program has it.
+                while (shell.Outside is { } text)
+                {
+                    shell.CameBack(desk.Edit(text));
+                    Show(shell, depth, words);
+                }
             }
             finally
             {
@@ -69,11 +79,11 @@ public static class OpenScreens
     /// <summary>How long the library may take to leave a terminal that is gone; it can wait for such a one for ever.</summary>
     private static readonly TimeSpan Grace = TimeSpan.FromSeconds(3);
 
-    private static void Show(ShellState shell, ColourDepth depth)
+    private static void Show(ShellState shell, ColourDepth depth, bool words)
     {
         // The checks take as long as the library does to take over the terminal.
         _ = Task.Run(() => shell.Context.GetReady());
-        var view = new ShellView(shell, depth);
+        var view = new ShellView(shell, depth, words);
         var gone = false;
         var wait = new KeyWait(() => view.Drawn && !gone);
         var app = wait.App;
@@ -98,6 +108,7 @@ public static class OpenScreens
             // A terminal that was closed can't be given back.
             if (!gone)
             {
+                view.LetGo(app);
                 wait.Dispose();
                 view.Dispose();
                 app.Dispose();

@@ -27,6 +27,9 @@ internal static class ExitCode
     /// <summary>Screens were asked for, and there is no terminal that can show them.</summary>
     public const int NoTerminal = 69;
 
+    /// <summary>A browser was to print, and there is none, or it failed.</summary>
+    public const int NoProgram = 69;
+
     /// <summary>A fault in TrimOut itself.</summary>
     public const int Fault = 70;
 
@@ -54,7 +57,7 @@ internal static class ExitCode
         (Usage, "the command was written wrongly"),
         (BadData, "a file holds something else than it should, or is damaged"),
         (NoInput, "there is no such file"),
-        (NoTerminal, "no terminal, or one too small for the screens"),
+        (NoTerminal, "no terminal, or one too small for the screens; for a PDF, no browser that prints it"),
         (Fault, "a fault in TrimOut itself"),
         (CannotCreate, "a file can't be made, or is there already"),
         (Disk, "the disk failed"),

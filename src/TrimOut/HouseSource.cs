@@ -20,18 +20,19 @@ internal static class HouseSource
     /// <summary>The history of a house, only to be looked at, and what is to be said about how it was found.</summary>
     /// <param name="path">The house.</param>
     /// <param name="goOn">Whether a house with a damaged journal is read as far as it is sound, rather than refused.</param>
+    /// <param name="aloud">Whether what does not count, and how far a long text is read, is said on standard error; not while screens are shown.</param>
     /// <returns>The history, the remarks, and how many saves are in doubt at the least: 0 where nobody knows how many, null where none is.</returns>
-    public static (HouseLog Log, IReadOnlyList<string> Remarks, long? InDoubt) Read(string path, bool goOn)
+    public static (HouseLog Log, IReadOnlyList<string> Remarks, long? InDoubt) Read(string path, bool goOn, bool aloud = true)
     {
         if (IsSample(path))
-            return (ReadText(Path.Combine(path, HistoryText.FileName)), [], null);
+            return (ReadText(Path.Combine(path, HistoryText.FileName), aloud), [], null);
         if (path.EndsWith(".jsonl", StringComparison.OrdinalIgnoreCase))
-            return (ReadText(path), [], null);
+            return (ReadText(path, aloud), [], null);
         using var house = Looked(() => HouseOnDisk.OpenToRead(path, TimeProvider.System, goOn));
         if (house.Newer > 0)
             throw new VerbException(ExitCode.BadData, $"{path}: {house.ReadOnlyBecause}");
         var log = HouseLog.Of(house.Opened);
-        return log.Ok ? (Told(log.Value), Remarks(house), house.InDoubt) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
+        return log.Ok ? (Told(log.Value, aloud), Remarks(house), house.InDoubt) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
     }
 
     /// <summary>What is to be said about how a house was found.</summary>
@@ -52,13 +53,17 @@ internal static class HouseSource
     }
 
     /// <summary>The history that a text file holds; <c>-</c> is standard input.</summary>
-    public static HouseLog ReadText(string path)
+    public static HouseLog ReadText(string path, bool aloud = true)
     {
         try
         {
             using var text = path == "-" ? Console.In : new StreamReader(PlainFile.OpenRead(path));
-            var log = HistoryText.Read(text, many => Common.Say($"{NumberText.Counted(many, "change")} of {path} {(many == 1 ? "was" : "were")} read."));
-            return log.Ok ? Told(log.Value) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
+            var log = HistoryText.Read(text, many =>
+            {
+                if (aloud)
+                    Common.Say($"{NumberText.Counted(many, "change")} of {path} {(many == 1 ? "was" : "were")} read.");
+            });
+            return log.Ok ? Told(log.Value, aloud) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
@@ -85,9 +90,10 @@ internal static class HouseSource
 
     private static readonly HashSet<string> Said = new(StringComparer.Ordinal);
 
-    private static HouseLog Told(HouseLog log)
+    private static HouseLog Told(HouseLog log, bool aloud)
     {
-        Tell(log);
+        if (aloud)
+            Tell(log);
         return log;
     }
 

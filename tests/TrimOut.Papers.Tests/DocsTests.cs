@@ -2,6 +2,8 @@ using Markdig;
 using Markdig.Extensions.Tables;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
+using TrimOut.Core.Units;
+using TrimOut.Papers.Labels;
 using TrimOut.Papers.Templates;
 
 namespace TrimOut.Papers.Tests;
@@ -30,6 +32,17 @@ public class DocsTests
         Assert.True(template.Ok, template.Reason);
         Assert.Contains("### Panel called P1", Binder.Paper.Write(FinishedHouse.Data(), template.Value).Markdown, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void TheCommonSheetsOfLabelsOnThePageAreThoseThatThereAre()
+    {
+        var rows = Rows(Page.Descendants<Table>().ToList().FindIndex(t => Text((TableCell)((TableRow)t[0])[0]) == "Written as"));
+        Assert.Equal(LabelGrid.Common.Select(g => (g, $"{Rounded(g.Top)}, {Rounded(g.Left)}, {Rounded(g.Across)} mm")),
+            rows.Select(r => (LabelGrid.Read(r[0]).Value, r[2])));
+        Assert.Equal(LabelGrid.Common.Select(g => g.IsLetter ? "Letter" : "A4"), rows.Select(r => r[1]));
+    }
+
+    private static string Rounded(Length length) => length.Millimetres.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
 
     private static List<string[]> Rows(int table) =>
         [.. Page.Descendants<Table>().ElementAt(table).Cast<TableRow>().Skip(1).Select(r => r.Cast<TableCell>().Select(Text).ToArray())];

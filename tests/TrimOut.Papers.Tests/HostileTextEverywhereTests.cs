@@ -53,9 +53,13 @@ public class HostileTextEverywhereTests
         System.Text.RegularExpressions.Regex.Replace(text, "zz([0-9]{3})zz",
             m => ShownText.Kept(typed(int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture))));
 
-    /// <summary>Every element with its own text, in order. A drawing may cut its lettering short, so of that only the number of pieces counts.</summary>
+    /// <summary>
+    /// Every element with its own text, in order. A drawing may cut its lettering short, so of that only the number of pieces counts, and of what may go on in
+    /// another line not even that.
+    /// </summary>
     private static List<(string Tag, string Text)> Elements(Paper paper, HouseLog log) =>
         [.. new HtmlParser().ParseDocument(paper.Write(FinishedHouse.Data(log)).ToHtml()).All
+            .Where(e => e.GetAttribute("data-part") != "legend")
             .Select(e => (e.LocalName, e.LocalName is "text" or "style" ? "" : string.Concat(e.ChildNodes.OfType<IText>().Select(t => t.Data))))];
 
     internal static HouseLog With(HouseLog log, List<(string Item, string Field)> fields, Func<int, string> typed)

@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Houses;
 using TrimOut.Screens.Cables;
+using TrimOut.Screens.Copies;
 using TrimOut.Screens.Figures;
 using TrimOut.Screens.Help;
 using TrimOut.Screens.History;
@@ -29,8 +30,12 @@ public class KeyTableTests
             new LockedHouseScreen(new LockedHouse("", "")), WhatIfScreen.At(Shell.Value.Context, null), Figures(), .. sections,
             RoomsScreen.On(null, Shell.Value.Context), PeopleScreen.On(null, Shell.Value.Context),
             SheetInHandScreen.At(Shell.Value.Context.House.ItemsOf(ItemKind.PanelType).First(), Shell.Value.Context.House), KitFolderScreen.Of("kit", []),
+            new CopiesScreen([], 0), Look(), ConflictsScreen.At(Shell.Value.Context),
             new CutPlanScreen(Shell.Value.Context.House, [], 0), new AsItStoodScreen(1, Shell.Value.Context, JobSheetScreen.At(Shell.Value.Context))];
     }
+
+    private static MergeScreen Look() => MergeScreen.Of(Shell.Value.Context.Log, new CopyRead(Shell.Value.Context.Log, []),
+        Core.History.Merge.Of(Shell.Value.Context.Log, Shell.Value.Context.Log).Value, "copy.trimout");
 
     private static FiguresScreen Figures() => FiguresScreen.For(((IAsked)JobSheetScreen.At(Shell.Value.Context)).FiguresAt(Shell.Value.Context)!);
 
@@ -72,12 +77,14 @@ public class KeyTableTests
             "does the next thing with what is under the cursor"),
         ["delete"] = (["Clear", "Unmark", "Take off", "Take waiver back"], "takes away what is said of what is under the cursor"),
         ["backspace"] = (["Clear", "Unmark", "Take off", "Take waiver back"], "as Del"),
-        ["left"] = (["Phase before", "Step before", "Remote before", "Unit before", "Part before", "Change before", "Cable before", "Less"], "the one before"),
-        ["right"] = (["Next phase", "Next step", "Next remote", "Next unit", "Next part", "Change after", "Next cable", "More", "Next heading"],
+        ["left"] = (["Phase before", "Step before", "Remote before", "Unit before", "Part before", "Change before", "Cable before", "List before",
+            "Way out before", "Less"], "the one before"),
+        ["right"] = (["Next phase", "Next step", "Next remote", "Next unit", "Next part", "Change after", "Next cable", "More", "Next heading", "Next list",
+                "Next way out"],
             "the next one"),
         ["n"] = (["New house", "New window", "New panel", "New remote", "New item", "New part", "New room", "New box", "New contact"], "adds one"),
         ["N"] = (["New hub", "New visit"], "adds one of the other sort that the screen shows"),
-        ["O"] = (["Open a path", "From folder", "View only"], "opens in another way than Enter"),
+        ["O"] = (["Open a path", "From folder", "View only", "Other copies"], "opens in another way than Enter"),
         ["t"] = (["Type a reading", "Type the output"], "types what is due of the run under the cursor"),
         ["p"] = (["Cut plan", "Plan again", "Spread out"], "plans"),
         ["g"] = (["Go to tag", "Go to a day"], "goes to what is typed"),

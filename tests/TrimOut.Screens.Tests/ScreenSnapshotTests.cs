@@ -33,6 +33,8 @@ public class ScreenSnapshotTests
         ["papers"] = ["7"],
         ["paper"] = ["7", "enter"],
         ["history"] = ["8"],
+        ["copies"] = ["8", "O"],
+        ["in-conflict"] = ["8", "D"],
         ["as-it-stood"] = ["8", "down", "enter"],
         ["kit"] = ["9"],
         ["kit-part"] = ["9", "enter"],
@@ -55,7 +57,9 @@ public class ScreenSnapshotTests
     /// <summary>
     /// Where a large terminal shows something that a small one does not, not only more of the same: a column, a drawing, a figure in another form.
     /// </summary>
-    private static readonly string[] OtherWhenLarge = ["job-sheet", "rooms", "unit", "walk-rough-in", "panels", "cables"];
+    private static readonly string[] OtherWhenLarge =
+        ["job-sheet", "rooms", "unit", "walk-rough-in", "panels", "cables", "controls", "punch-list", "papers",
+        "history", "kit", "house", "what-if", "figures"];
 
     public static TheoryData<string, int, int> ApprovedScreens()
     {

@@ -15,6 +15,7 @@ internal sealed class TerminalUser : IDisposable
 {
     private readonly IApplication _app;
     private readonly ShellView _view;
+    private DateTime _clicked = new(2026, 3, 2);
 
     public TerminalUser(IDesk desk, Scribe? scribe = null, int width = 80, int height = 24)
     {
@@ -61,6 +62,44 @@ internal sealed class TerminalUser : IDisposable
         _app.RaisePasteEvent(text);
         _app.LayoutAndDraw();
         return this;
+    }
+
+    /// <summary>Clicks on a text on the screen, where it stands first.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="times">How often, quickly.</param>
+    public TerminalUser ClickOn(string text, int times = 1)
+    {
+        var lines = Screen.Split('\n');
+        var y = Array.FindIndex(lines, l => l.Contains(text, StringComparison.Ordinal));
+        Assert.True(y >= 0, $"\"{text}\" is not on the screen:\n{Screen}");
+        return Click(lines[y].IndexOf(text, StringComparison.Ordinal), y, times);
+    }
+
+    /// <summary>Clicks at a place: presses and lets go, as a terminal sends it.</summary>
+    public TerminalUser Click(int x, int y, int times = 1)
+    {
+        _clicked += TimeSpan.FromSeconds(5);
+        for (var time = 0; time < times; time++)
+        {
+            Send(x, y, MouseFlags.LeftButtonPressed);
+            Send(x, y, MouseFlags.LeftButtonReleased);
+        }
+        return this;
+    }
+
+    /// <summary>Turns the wheel by so many notches; up where there are fewer than none.</summary>
+    public TerminalUser Wheel(int notches, int x = 5, int y = 10)
+    {
+        for (var notch = 0; notch < Math.Abs(notches); notch++)
+            Send(x, y, notches > 0 ? MouseFlags.WheeledDown : MouseFlags.WheeledUp);
+        return this;
+    }
+
+    private void Send(int x, int y, MouseFlags flags)
+    {
+        _clicked += TimeSpan.FromMilliseconds(20);
+        _app.InjectMouse(new Mouse { ScreenPosition = new(x, y), Flags = flags, Timestamp = _clicked });
+        _app.LayoutAndDraw();
     }
 
     /// <summary>Types text into the field that is open, in place of what stands there, and takes it.</summary>
@@ -115,6 +154,7 @@ internal sealed class TerminalUser : IDisposable
         "right" => Key.CursorRight,
         "f2" => Key.F2,
         "f3" => Key.F3,
+        "f4" => Key.F4,
         _ when stroke.StartsWith("ctrl+", StringComparison.Ordinal) => new Key(stroke[5]).WithCtrl,
         _ => new Key(stroke[0]),
     };

@@ -21,6 +21,22 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public string? Who { get; set; } = "";
 
+    public bool TakesMouse { get; set; } = true;
+
+    /// <summary>What the user's editor makes of a text; null when there is none.</summary>
+    public Func<string, Result<string>>? Editor { get; set; }
+
+    public Result<string> Edit(string text) => Editor?.Invoke(text) ?? new Refusal("No editor is named. Nothing was changed.");
+
+    /// <summary>Other copies of the house, by their paths; what can't be read with the reason.</summary>
+    public Dictionary<string, Result<CopyRead>> OtherCopies { get; } = [];
+
+    public IReadOnlyList<CopyChoice> Copies(string where) =>
+        [.. OtherCopies.Select(c => new CopyChoice(c.Key, Path.GetFileNameWithoutExtension(c.Key), clock.GetUtcNow(), c.Value.Ok ? true : null))];
+
+    public Result<CopyRead> ReadCopy(string path) =>
+        OtherCopies.TryGetValue(path, out var copy) ? copy : new Refusal($"{path} can't be read: there is no such file.");
+
     public string UsualWho => "login";
 
     public Result<Scribe> Open(string path) =>

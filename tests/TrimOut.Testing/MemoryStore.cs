@@ -26,4 +26,11 @@ public sealed class MemoryStore(string device = "laptop", IReadOnlyList<Change>?
             throw new HouseStoreException(message);
         _saved.Add(change);
     }
+
+    public void Take(IReadOnlyList<Change> changes)
+    {
+        if (FailWith is { } message)
+            throw new HouseStoreException(message);
+        _saved.AddRange(changes);
+    }
 }

@@ -20,6 +20,7 @@ public class ArrowsTests
     [InlineData("Markdig", "TrimOut.Papers")]
     [InlineData("Terminal.Gui", "TrimOut.Screens")]
     [InlineData("System.CommandLine", "trimout")]
+    [InlineData("UglyToad.PdfPig", "trimout")]
     public void APackageIsKnownToOnePartOnly(string package, string part) =>
         Assert.Equal([part],
             ((string[])["TrimOut.Core", "TrimOut.HouseFile", "TrimOut.Papers", "TrimOut.Screens", "trimout"]).Where(p => Known(p).Contains(package)));

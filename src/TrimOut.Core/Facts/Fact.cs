@@ -68,6 +68,9 @@ public abstract class Fact
     /// <summary>Shows a decoded value.</summary>
     public abstract string Show(object value, House house);
 
+    /// <summary>Shows a stored value; one that can't be read as it is stored.</summary>
+    public string ShowStored(string stored, House house) => DecodeAny(stored) is { Ok: true } decoded ? Show(decoded.Value, house) : stored;
+
     /// <summary>What it may be, when that is a list.</summary>
     public abstract IReadOnlyList<Option> Options(House house);
 

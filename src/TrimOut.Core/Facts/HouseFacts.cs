@@ -64,6 +64,8 @@ public static class HouseFacts
     public static readonly Fact<string> PowerCutTold = Of.Text("power-cut-told", "In a power cut",
         "What the owner was told and shown that each unit does without power, and how it is moved by hand.", Phase.Handover, 400);
     public static readonly Fact<DateOnly> BinderGivenOn = Of.Date("binder-given-on", "Binder given on", "When the binder was handed over.", Phase.Handover);
+    public static readonly Fact<string> BookAt = Of.Text("book-at", "Book on the web",
+        "Web address under which the owner keeps the book, such as https://...; codes on the card and the panel door then lead there.", Phase.Handover);
     public static readonly Fact<string> OpenItemsAgreed = Of.Text("open-items-agreed", "Open items agreed",
         "What was agreed about the items still open, or none.", Phase.Handover, 400);
     public static readonly Fact<string> AcceptedBy = Of.Text("accepted-by", "Accepted by", "Who signs for the owner.", Phase.Handover);
@@ -83,7 +85,7 @@ public static class HouseFacts
         Openings, OldestPaint, PaintTested, DrillGuard,
         FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature, DropAllowed, BudgetCurrent, PanelTail, CutLoss,
         SpreadLimit, SquareLimit, PassLimit,
-        DemonstratedOn, DemonstratedTo, PowerCutTold, BinderGivenOn, OpenItemsAgreed, AcceptedBy, AcceptedOn,
+        DemonstratedOn, DemonstratedTo, PowerCutTold, BinderGivenOn, BookAt, OpenItemsAgreed, AcceptedBy, AcceptedOn,
         WarrantyTerm, WarrantyCovers, WarrantyFrom, WarrantyCall, Step,
     ];
 }

@@ -52,6 +52,12 @@ public sealed class HouseLog
     /// <summary>How far each device's changes are seen here.</summary>
     internal Seen Seen => _folded.Seen.With(Late.Select(c => c.Id));
 
+    /// <summary>How far the history is seen here, in words to be kept beside what was made of it; see <see cref="Since"/>.</summary>
+    public string Extent => Seen.ToString();
+
+    /// <summary>The changes that whoever kept an extent had not seen, in the agreed order; all of them where it can't be read.</summary>
+    public IEnumerable<Change> Since(string extent) => Seen.Read(extent) is { } seen ? Changes.Where(c => !seen.Covers(c.Id)) : Changes;
+
     /// <summary>The last change, by its stamp and name; null when there is none.</summary>
     internal (long Stamp, ChangeId Id)? Last => Late.IsEmpty ? _folded.Last : (Late[^1].Stamp, Late[^1].Id);
 

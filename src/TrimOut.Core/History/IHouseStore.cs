@@ -21,6 +21,11 @@ public interface IHouseStore
     /// <summary>Saves one change, whole, before it returns.</summary>
     /// <exception cref="HouseStoreException">It could not be saved; nothing was.</exception>
     void Append(Change change);
+
+    /// <summary>Saves changes that another copy of the house has and this one has not, all of them or none, before it returns.</summary>
+    /// <param name="changes">The changes, in their order.</param>
+    /// <exception cref="HouseStoreException">They could not be saved; none was.</exception>
+    void Take(IReadOnlyList<Change> changes);
 }
 
 /// <summary>A house could not be opened or a change could not be saved; the message is for the user and says what to do.</summary>

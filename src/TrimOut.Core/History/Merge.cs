@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.History;
@@ -10,6 +11,10 @@ namespace TrimOut.Core.History;
 /// <param name="Removals">What one copy removed while the other went on with it, where neither knew that before.</param>
 public sealed record Merge(HouseLog Merged, ImmutableArray<Change> New, ImmutableArray<Disagreement> Disagreements, ImmutableArray<RemovedAtWork> Removals)
 {
+    /// <summary>What the two disagree about now and did not before, with the ways out.</summary>
+    public IEnumerable<Conflict> Conflicts =>
+        Disagreements.Select(d => Conflict.Of(d, Merged.House)).Concat(Removals.Select(r => Conflict.Of(r, Merged.House)));
+
     /// <summary>Merges two copies of one house: the union of their changes, in their one order.</summary>
     /// <remarks>The same whichever is taken into which, in whatever order several are taken, and however often.</remarks>
     /// <returns>The merge, or why the two can't be copies of one house.</returns>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Core.History;
 
@@ -89,8 +90,47 @@ public sealed class Scribe
 
     /// <summary>Brings back what was last undone.</summary>
     public Result<Change> Redo() => RedoNext is { } undo
-        ? Record(new Draft($"Redo: {TargetOf(undo)!.What}", [new Edit.Undo(undo.Id)]))
+        ? Record(new Draft($"Redo: {WithoutUndo(undo.What)}", [new Edit.Undo(undo.Id)]))
         : new Refusal("There is nothing to redo: something else was done since, or nothing was undone.");
+
+    /// <summary>Takes in what another copy of the house has and this one has not.</summary>
+    /// <param name="merge">The two together, as they were looked at; what was done here since then stays.</param>
+    /// <returns>The merge as it was saved, or why nothing was taken in.</returns>
+    public Result<Merge> TakeIn(Merge merge)
+    {
+        if (_store.ReadOnlyBecause is { } why)
+            return new Refusal($"Not saved: {why}");
+        Result<Merge> now = merge.Merged.Changes.Count - merge.New.Length == Log.Changes.Count ? merge : Merge.Of(Log, merge.Merged);
+        if (!now.Ok || now.Value.New.IsEmpty)
+            return now;
+        try
+        {
+            _store.Take(now.Value.New);
+        }
+        catch (HouseStoreException failed)
+        {
+            return new Refusal(failed.Message);
+        }
+        Log = now.Value.Merged;
+        _sequence = Math.Max(_sequence, Log.LastOf(_store.Device));
+        LastSaved = _clock.GetLocalNow();
+        return now;
+    }
+
+    /// <summary>
+    /// Takes back what was taken in from another copy, in one change that <see cref="Redo"/> brings back. It is an undo like any other: a copy that takes
+    /// it in has it too.
+    /// </summary>
+    /// <param name="taken">The changes that were taken in; those that no longer count are left as they are.</param>
+    public Result<Change> TakeBack(IReadOnlyCollection<Change> taken)
+    {
+        // The first one tells a redo that this is an undo of work, not of an undo.
+        var back = taken.Where(c => Log.IsInForce(c.Id)).OrderBy(IsUndo).ToList();
+        return back.Count == 0
+            ? new Refusal("Nothing that was taken in counts any more.")
+            : Record(new Draft($"{UndoWord}{NumberText.Counted(back.Count, "change")} taken in from {string.Join(", ", taken.Select(c => c.By).Distinct())}",
+                [.. back.Select(c => new Edit.Undo(c.Id))]));
+    }
 
     private const string UndoWord = "Undo: ";
 

@@ -3,7 +3,6 @@ using TrimOut.Core.Houses;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
-using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
 
@@ -26,7 +25,7 @@ internal static class PanelMap
                 to.Say($"{type.OnPaper()}; output voltage {type.Entry(PanelTypeFacts.Supply)}.");
             if (PanelFront.Outputs(panel, landed) > 0)
                 to.Draw(panel.Name, PanelFront.Describe(panel, landed), words => PanelFront.Of(panel, landed, words));
-            to.Filled(["Output", "Unit", "Room", "Label at panel", "Label at window", "Cable"], Outputs(panel, landed),
+            to.Filled(["Output", "Unit", "Room", "Label at panel", "Label at window", "Cable"], Outputs(panel, landed).Select(o => Row(o.First, o.Last, o.Run)),
                 "The kit does not say how many outputs it has, and nothing is landed on it.");
         }
         if (data.House.Runs.Where(r => r.Panel is null || r.Output is null).ToList() is { Count: > 0 } waiting)
@@ -36,8 +35,8 @@ internal static class PanelMap
         }
     }
 
-    /// <summary>The outputs in order; those in a row that are free stand in one line.</summary>
-    private static IEnumerable<Inline[]> Outputs(Panel panel, List<HomeRun> landed)
+    /// <summary>The outputs in order with what is landed on them, those in a row that are free together: first, last, and the run; null where free.</summary>
+    public static IEnumerable<(int First, int Last, HomeRun? Run)> Outputs(Panel panel, List<HomeRun> landed)
     {
         var runs = landed.Where(r => r.Output is not null).ToLookup(r => r.Output!.Value);
         var last = PanelFront.Outputs(panel, landed);
@@ -47,12 +46,16 @@ internal static class PanelMap
             while (!runs.Contains(first) && output < last && !runs.Contains(output + 1))
                 output++;
             if (!runs.Contains(first))
-                yield return Row(first == output ? Number(first) : $"{first}–{output}", Ours("free"), Dash, Dash, Dash, Dash);
+                yield return (first, output, null);
             foreach (var run in runs[output])
-                yield return [Number(output), .. Landed(run)];
+                yield return (output, output, run);
         }
     }
 
-    private static Inline[] Landed(HomeRun run) => Row(run.Name, (run.Unit.Window.Room?.FullName).OrDash(),
+    private static Inline[] Row(int first, int last, HomeRun? run) => run is null
+        ? MarkdownWriter.Row(first == last ? Number(first) : $"{first}–{last}", Ours("free"), Dash, Dash, Dash, Dash)
+        : [Number(first), .. Landed(run)];
+
+    private static Inline[] Landed(HomeRun run) => MarkdownWriter.Row(run.Name, (run.Unit.Window.Room?.FullName).OrDash(),
         run.Entry(RunFacts.LabelAtPanel), run.Entry(RunFacts.LabelAtWindow), run.Entry(RunFacts.Cable));
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Papers.Drawings;
+using TrimOut.Papers.Photos;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -21,13 +22,17 @@ internal static class UnitByUnit
             return;
         }
         to.Say(windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words))).Aggregate((row, one) => row + one));
-        var pictures = windows.SelectMany(w => Of(w, WindowFacts.Photo, UnitFacts.Photo, RunFacts.Photo)).ToList();
-        if (pictures.Count > 0)
-            to.Say($"Pictures: {Join("; ", [.. pictures.Select(p => Ours($"{p.Of}: {p.Said}"))])}");
+        PhotoPages.Write(to, data, [.. windows.SelectMany(PhotosOf)]);
         var notes = windows.SelectMany(w => Of(w, WindowFacts.Note, UnitFacts.Note, RunFacts.Note)).ToList();
         if (notes.Count > 0)
             to.Heading(3, "Notes").Table(["Of", "Notes"], notes.Select(n => Row(n.Of, n.Said)));
     }
+
+    /// <summary>Pictures of a window, of each of its units and of their cables while the wall was open.</summary>
+    private static IEnumerable<(string Of, string Path)> PhotosOf(Window window) =>
+        new[] { (window.Tag, window.Show(WindowFacts.Photo)) }
+            .Concat(window.Units.SelectMany(u => new[] { (u.Tag, u.Show(UnitFacts.Photo)), (u.Tag, u.Run?.Show(RunFacts.Photo) ?? "") }))
+            .Where(p => !string.IsNullOrWhiteSpace(p.Item2));
 
     /// <summary>What was typed of a window, of each of its units and of their cables.</summary>
     private static IEnumerable<(string Of, Inline Said)> Of(Window window, Fact ofWindow, Fact ofUnit, Fact ofRun)

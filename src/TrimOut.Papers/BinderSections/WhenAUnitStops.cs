@@ -11,31 +11,64 @@ internal static class WhenAUnitStops
 {
     public static Section Section { get; } = new("stops", "When something stops", Write) { Part = "Part one: for the owner" };
 
+    /// <summary>Heads what to try when one covering stops.</summary>
+    public const string OneStops = "One covering stops";
+
+    /// <summary>Heads what to do when more than one stops.</summary>
+    public const string AllStop = "All stop, or all of one panel";
+
+    /// <summary>Heads the numbers.</summary>
+    public const string WhomToCall = "Whom to call";
+
     private static void Write(MarkdownWriter to, PaperData data)
     {
-        var house = data.House;
+        Danger(to);
+        to.Heading(3, OneStops);
+        One(to, data.House);
+        if (!data.House.Panels.IsEmpty)
+        {
+            to.Heading(3, AllStop);
+            All(to, data.House, withUnits: true);
+        }
+        to.Heading(3, WhomToCall);
+        Call(to, data.House);
+    }
+
+    /// <summary>What is heeded before anything else.</summary>
+    public static void Danger(MarkdownWriter to) =>
         to.Say(Strong("Danger first.") + Ours("A smell of burning, heat, smoke, a buzzing panel or water near it: " +
             "switch its breaker off if you can reach it safely, leave it off, keep away, and call a licensed electrician; " +
             "where there is fire, the fire service."));
 
-        to.Heading(3, "One covering stops");
+    /// <summary>What to try when one covering stops.</summary>
+    public static void One(MarkdownWriter to, House house)
+    {
         to.Say("Try these in this order, and stop at the first that helps. Nothing here asks you to open anything, climb or use a tool.");
         to.Steps(Tries(house));
-
-        if (!house.Panels.IsEmpty)
-        {
-            to.Heading(3, "All stop, or all of one panel");
-            to.Say("Look at the breaker of their panel. If it has tripped, switch it on once. " +
-                "If it trips again, leave it off and call a licensed electrician.");
-            to.Filled(["Panel", "Hangs", "Board", "Breaker", "Rooms", "Units"], house.Panels.Select(p => Row(
-                p.Name, p.Entry(PanelFacts.Location), p.Entry(PanelFacts.Board), Breaker(p), Rooms(p), p.Runs.Select(r => r.Name).JoinOrDash())));
-        }
-
-        to.Heading(3, "Whom to call");
-        to.Filled(["For what", "Who", "Number", "Note"], Calls.Of(house).Select(c => Row(c.For, c.Who, c.Number, c.Note)));
     }
 
-    private static Inline Breaker(Panel panel) => new[] { panel.Shown(PanelFacts.Breaker), panel.Shown(PanelFacts.BreakerRating) }.JoinOrDash();
+    /// <summary>Which breaker feeds which panel, and that its rooms.</summary>
+    /// <param name="to">The paper.</param>
+    /// <param name="house">The house, with a panel at least.</param>
+    /// <param name="withUnits">Whether the units of each panel are named too.</param>
+    public static void All(MarkdownWriter to, House house, bool withUnits)
+    {
+        to.Say("Look at the breaker of their panel. If it has tripped, switch it on once. " +
+            "If it trips again, leave it off and call a licensed electrician.");
+        string[] columns = ["Panel", "Hangs", "Board", "Breaker", "Rooms"];
+        to.Filled(withUnits ? [.. columns, "Units"] : columns, house.Panels.Select(p =>
+        {
+            var row = Row(p.Name, p.Entry(PanelFacts.Location), p.Entry(PanelFacts.Board), Breaker(p), Rooms(p));
+            return withUnits ? [.. row, p.Runs.Select(r => r.Name).JoinOrDash()] : row;
+        }));
+    }
+
+    /// <summary>Whom to call, and for what.</summary>
+    public static void Call(MarkdownWriter to, House house) =>
+        to.Filled(["For what", "Who", "Number", "Note"], Calls.Of(house).Select(c => Row(c.For, c.Who, c.Number, c.Note)));
+
+    /// <summary>The breaker of a panel with its rating.</summary>
+    public static Inline Breaker(Panel panel) => new[] { panel.Shown(PanelFacts.Breaker), panel.Shown(PanelFacts.BreakerRating) }.JoinOrDash();
 
     private static Inline Rooms(Panel panel) => panel.Runs.Select(r => r.Unit.Window.Room?.FullName).Distinct().JoinOrDash();
 

@@ -48,7 +48,7 @@ internal static class CutList
 
     private static void Boxes(MarkdownWriter to, House house, CableType cable, CutPlan plan)
     {
-        to.Say(plan.Says(house.DisplayUnits));
+        to.Say(Says(plan, house));
         var boxes = plan.Boxes.Select((b, at) => (Box: b, Name: NameOf(b, at))).ToList();
         foreach (var drawn in boxes.Chunk(BoxesToADrawing))
             to.Draw(cable.Name, BoxCutsDrawing.Describe(drawn), words => BoxCutsDrawing.Of(drawn, house, words));
@@ -62,13 +62,30 @@ internal static class CutList
             to.Say($"On hand and not needed: {plan.Shut.Select(b => b.Id).JoinOrDash()}.");
     }
 
+    /// <summary>How good a plan is: the sentence of <see cref="CutPlan.Says"/>, in the words of the paper.</summary>
+    private static Inline Says(CutPlan plan, House house)
+    {
+        var said = !plan.ToBuy.Proven ? Ours($"{Boxed(plan.ToBuy.Found)} to buy; it may be possible with {plan.ToBuy.Limit}, no fewer.")
+            : !plan.Opened.Proven ? Ours($"{Boxed(plan.Opened.Found)} opened; it may be possible with {plan.Opened.Limit}, no fewer.")
+            : plan.ToBuy.Found > 0 ? Ours($"{Boxed(plan.Opened.Found)} opened ({plan.ToBuy.Found} to buy): no plan needs fewer.")
+            : Ours($"{Boxed(plan.Opened.Found)} opened: no plan needs fewer.");
+        if (!plan.OpenedLength.Proven)
+            said += Ours($"They hold {Mark(plan.OpenedLength.Found, house)}; {Mark(plan.OpenedLength.Limit, house)} might do.");
+        return said + (plan.LongestLeft is { Proven: true } none && none.Found == Length.Zero ? Ours("Nothing is left over.")
+            : plan.LongestLeft.Proven
+                ? Ours($"The longest leftover is {Mark(plan.LongestLeft.Found, house)}: no plan for these boxes leaves a longer one.")
+                : Ours($"The longest leftover is {Mark(plan.LongestLeft.Found, house)}; it can't be over {Mark(plan.LongestLeft.Limit, house)}."));
+    }
+
+    private static Inline Boxed(int count) => count == 1 ? Ours("1 box") : Ours($"{count} boxes");
+
     /// <summary>A box on hand by what is written on it; one to buy by its place in the plan.</summary>
     private static Inline NameOf(BoxCuts box, int at) => box.ToBuy ? Ours($"new {at + 1}") : box.Box.Id;
 
     private static Length? Known(Length? loss) => loss > Length.Zero ? loss : null;
 
     private static Inline? Loss(House house) =>
-        Known(house.Job.Get(HouseFacts.CutLoss)) is { } loss ? (Inline)loss.Show(house.DisplayUnits) : null;
+        Known(house.Job.Get(HouseFacts.CutLoss)) is { } loss ? Figure(loss.Show(house.DisplayUnits)) : null;
 
-    private static Inline Mark(Length length, House house) => length.ShowRounded(house.DisplayUnits, LengthScale.Run);
+    private static Inline Mark(Length length, House house) => Figure(length.ShowRounded(house.DisplayUnits, LengthScale.Run));
 }

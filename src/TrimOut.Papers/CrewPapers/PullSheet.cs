@@ -16,7 +16,8 @@ internal static class PullSheet
     { get; } = new("pull-sheet", "Pull sheet", "the crew", "Which cable goes where, how long, what is written on it, and how boxes are cut.",
         ShortCover.Write,
         new Section("before", "Before you start", Before), new Section("runs", "Home runs", Runs), new Section("ends", "Ends and first test", Ends),
-        new Section("riser", "Riser", Risers), new Section("cable", "Cable needed", Cable), CutList.Section)
+        new Section("riser", "Riser", Risers), new Section("cable", "Cable needed", Cable), CutList.Section,
+        new Section("left_out", "Left out", LeftOut))
     {
         Warns = OpenStops.Of(Phase.WalkThrough, Phase.RoughIn),
     };
@@ -32,11 +33,12 @@ internal static class PullSheet
     private static void Runs(MarkdownWriter to, PaperData data)
     {
         to.Table(
-            ["Unit", "Room", "Panel", "Output", "Cable", "Legs, from the panel", "Cut to", "Pulled"],
+            ["Unit", "Room", "Panel", "Output", "Cable", "Legs, from the panel", "Cut to", "May be", "Pulled"],
             data.House.Runs.Select(r => Row(
                 r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output),
                 r.EntryOrBlank(RunFacts.Cable),
-                r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House), Ticks.Of(r.Unit, "cable-pulled"))),
+                r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House),
+                Long(r.Longest, data.House) ?? Blank, Ticks.Of(r.Unit, "cable-pulled"))),
             "No home runs yet.");
         if (data.House.Runs.IsEmpty)
             return;
@@ -45,6 +47,13 @@ internal static class PullSheet
             + Ours($"Where no tail was measured it takes the way to the far end of the unit, and at the panel {job.BegunEntry(HouseFacts.PanelTail)}."));
     }
 
+    /// <summary>No cable goes there, and whoever pulls is not to think that one was forgotten.</summary>
+    private static void LeftOut(MarkdownWriter to, PaperData data) =>
+        to.Table(["Window", "Room", "No cable, because"], data.House.Windows.Where(w => w.LeftOut).Select(w => Row(
+            w.Tag, (w.Room?.FullName).OrDash(), w.EntryOrBlank(WindowFacts.NotCoveredBecause)))
+            .Concat(data.House.Units.Where(u => !u.OnPanel).Select(u => Row(
+                u.Tag, (u.Window.Room?.FullName).OrDash(), Ours($"power: {u.Entry(UnitFacts.Power)}")))), "No window is left out.");
+
     private static void Ends(MarkdownWriter to, PaperData data) => to.Table(
         ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail left", "Tail at panel", "Spare cables",
             "Loop expected", "Loop read",
@@ -52,7 +61,8 @@ internal static class PullSheet
         data.House.Runs.Select(r => Row(
             r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), r.EntryOrBlank(RunFacts.LabelAtPanel),
             (TailAtLeast(r.Unit)?.RoundUp(TapeMark.Of(data.House.DisplayUnits)).Show(data.House.DisplayUnits)).FigureOrDash(),
-            r.EntryOrBlank(RunFacts.TailAtWindow), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r), Expected.Loop(r) is { } loop ? loop.ToString() : Dash,
+            r.EntryOrBlank(RunFacts.TailAtWindow), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r),
+            Expected.Loop(r) is { } loop ? Figure(loop.ToString()) : Dash,
             r.EntryOrBlank(RunFacts.FirstLoop), r.EntryOrBlank(RunFacts.FirstApart),
             r.EntryOrBlank(RunFacts.FirstToFrame), r.EntryOrBlank(RunFacts.Photo))),
         "No home runs yet.");
@@ -94,5 +104,5 @@ internal static class PullSheet
         ? Ours("Longer than its cable may be: do not cut.")
         : Long(run.Needed, house) ?? Blank;
 
-    private static Inline? Long(Length? length, House house) => length is { } known ? (Inline)known.ShowRounded(house.DisplayUnits, LengthScale.Run) : null;
+    private static Inline? Long(Length? length, House house) => length is { } known ? Figure(known.ShowRounded(house.DisplayUnits, LengthScale.Run)) : null;
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Papers.Photos;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -15,6 +16,7 @@ internal static class TestRecord
         ShortCover.Write,
         new Section("before", "Before you start", Before), new Section("loops", "Loop tests", Loops), new Section("apart", "Far end open", Apart),
         new Section("volts", "Power tests", Volts),
+        new Section("pictures", "Pictures of the open wall", Pictures),
         new Section("signed", "Signed", Signed))
     {
         Warns = OpenStops.Of(Phase.RoughIn, Phase.CloseIn, Phase.Power),
@@ -29,8 +31,8 @@ internal static class TestRecord
     private static void Loops(MarkdownWriter to, PaperData data) => to.Table(
         ["Unit", "Label", "One way", "Expected", "First", "With, who, when", "Second", "With, who, when"],
         data.House.Runs.Select(r => Row(
-            r.Name, r.EntryOrBlank(RunFacts.LabelAtPanel), r.OneWay is { } oneWay ? oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run) : Dash,
-            Expected.Loop(r) is { } loop ? loop.ToString() : Dash,
+            r.Name, r.EntryOrBlank(RunFacts.LabelAtPanel), r.OneWay is { } oneWay ? Figure(oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run)) : Dash,
+            Expected.Loop(r) is { } loop ? Figure(loop.ToString()) : Dash,
             r.EntryOrBlank(RunFacts.FirstLoop), TakenOrBlank(r.Item.Latest(RunFacts.FirstLoop.Name)?.Stored, r.Taken(RunFacts.FirstLoop)),
             r.EntryOrBlank(RunFacts.SecondLoop), TakenOrBlank(r.Item.Latest(RunFacts.SecondLoop.Name)?.Stored, r.Taken(RunFacts.SecondLoop)))),
         "No home runs yet.");
@@ -47,11 +49,19 @@ internal static class TestRecord
     private static void Volts(MarkdownWriter to, PaperData data) => to.Table(
         ["Unit", "Panel", "Output", "Supply", "Open", "Expected while it lifts", "Loaded", "Polarity", "With, who, when"],
         data.House.Runs.Select(r => Row(
-            r.Name, r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.Supply is { } supply ? supply.ToString() : Dash,
-            r.EntryOrBlank(RunFacts.OpenVolts), Expected.WhileRunning(r) is { } volts ? volts.ToString() : Dash,
+            r.Name, r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.Supply is { } supply ? Figure(supply.ToString()) : Dash,
+            r.EntryOrBlank(RunFacts.OpenVolts), Expected.WhileRunning(r) is { } volts ? Figure(volts.ToString()) : Dash,
             r.EntryOrBlank(RunFacts.LoadedVolts), r.EntryOrBlank(RunFacts.Polarity),
             TakenOrBlank(r.Item.Latest(RunFacts.LoadedVolts.Name)?.Stored, r.Taken(RunFacts.OpenVolts, RunFacts.LoadedVolts, RunFacts.Polarity)))),
         "No home runs yet.");
+
+    private static void Pictures(MarkdownWriter to, PaperData data)
+    {
+        var pictures = data.House.Runs.Select(r => (r.Name, r.Show(RunFacts.Photo))).Where(p => !string.IsNullOrWhiteSpace(p.Item2)).ToList();
+        if (pictures.Count == 0)
+            to.Say("None was noted.");
+        PhotoPages.Write(to, data, pictures);
+    }
 
     private static void Signed(MarkdownWriter to, PaperData data) => to.Table(["For", "Name", "Instrument, calibrated until", "Signature", "Date"],
         [Row(Ours("Crew"), Blank, Blank, Blank, Blank)]);

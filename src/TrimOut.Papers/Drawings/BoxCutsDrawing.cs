@@ -21,7 +21,7 @@ internal static class BoxCutsDrawing
     public static Svg Of(IReadOnlyList<(BoxCuts Box, Inline Name)> boxes, House house, Words words)
     {
         var scale = Wide / boxes.Max(b => b.Box.Box.Length.InMetres());
-        var svg = new Svg(Left + Wide + 16, boxes.Count * Line + 4);
+        var svg = new Svg(Left + Wide + 16, boxes.Count * Line + 4 + Svg.LegendLine);
         for (var at = 0; at < boxes.Count; at++)
         {
             var ((box, name), y) = (boxes[at], at * Line + 2);
@@ -31,13 +31,14 @@ internal static class BoxCutsDrawing
                 var (from, to) = (Left + cut.From.InMetres() * scale, Left + cut.To.InMetres() * scale);
                 svg.Box(from, y, to - from, 28, Pen.Thin, Fill.Light)
                     .Text((from + to) / 2, y + 18, cut.Piece.Id, Anchored.Middle, room: to - from - 4, bold: true);
-                svg.Text(to, y + 40, cut.To.ShowRounded(house.DisplayUnits, LengthScale.Run), Anchored.End, 9);
+                svg.Text(to, y + 40, Figure(cut.To.ShowRounded(house.DisplayUnits, LengthScale.Run)).Plain(words), Anchored.End);
             }
             svg.Box(Left, y, box.Box.Length.InMetres() * scale, 28, Pen.Thick);
-            if (box.LeftOver.InMetres() * scale > 60)
+            if (box.LeftOver.InMetres() * scale > 80)
                 svg.Text(Left + box.Box.Length.InMetres() * scale - 6, y + 18,
-                    Ours($"left {box.LeftOver.ShowRounded(house.DisplayUnits, LengthScale.Run)}").Plain(words), Anchored.End, 10);
+                    Ours($"left {Figure(box.LeftOver.ShowRounded(house.DisplayUnits, LengthScale.Run))}").Plain(words), Anchored.End);
         }
-        return svg;
+        return svg.Legend(2, svg.Height - 4,
+            words.Of("Bar: a box, from its loose end. Grey: the piece of a run, cut at the mark below its end. White: what is left."));
     }
 }

@@ -5,11 +5,11 @@ internal static class Dimensions
 {
     private const double Tick = 3;
 
-    /// <summary>A dimension from left to right, its figure above the line.</summary>
-    public static Svg Across(this Svg svg, double from, double to, double y, string figure) => svg
+    /// <summary>A dimension from left to right, its figure above the line, or under it.</summary>
+    public static Svg Across(this Svg svg, double from, double to, double y, string figure, bool underLine = false) => svg
         .Line(from, y, to, y, Pen.Hair)
         .Slant(from, y).Slant(to, y)
-        .Text((from + to) / 2, y - 4, figure, Anchored.Middle);
+        .Text((from + to) / 2, underLine ? y + 13 : y - 4, figure, Anchored.Middle);
 
     /// <summary>A dimension from top to bottom, its figure to the right of the line.</summary>
     public static Svg Down(this Svg svg, double x, double from, double to, string figure) => svg

@@ -10,8 +10,8 @@ internal static class FloorPlan
 {
     private const double Width = 676;
     private const double Gap = 12;
-    private const double PerWindow = 42;
-    private const double NameSize = 11;
+    private const double PerWindow = 48;
+    private const double NameSize = 12;
 
     private enum Edge
     {
@@ -47,7 +47,7 @@ internal static class FloorPlan
         foreach (var room in floor.Rooms)
         {
             var windows = AlongTheWalls(room).ToLookup(EdgeOf);
-            var wide = Math.Min(Width - 4, Math.Max(Math.Max(160, Svg.WidthOf(room.Name, NameSize, bold: true) + 2 * BesideName(windows)),
+            var wide = Math.Min(Width - 4, Math.Max(Math.Max(160, Svg.WidthOf(room.Name, NameSize, bold: true) + 2 * BesideName(windows) + 1),
                 36 + PerWindow * Math.Max(windows[Edge.Top].Count(), windows[Edge.Bottom].Count())));
             var high = Math.Max(96, 56 + 18 * Math.Max(windows[Edge.Left].Count(), windows[Edge.Right].Count()));
             if (x > 2 && x + wide > Width)
@@ -55,12 +55,12 @@ internal static class FloorPlan
             boxes.Add((room, x, y, wide, high, windows));
             (x, rowHigh) = (x + wide + Gap, Math.Max(rowHigh, high));
         }
-        var svg = new Svg(Width, y + rowHigh + 4);
+        var svg = new Svg(Width, y + rowHigh + 8 + Svg.LegendLine);
         svg.Text(2, 14, floor.Name.Length > 0 ? floor.Name : words.Of("(no floor noted)"), size: 13, room: 500, bold: true);
-        svg.Text(Width - 4, 14, words.Of("north is up; not to scale"), Anchored.End, 9);
+        svg.Text(Width - 4, 14, words.Of("north is up; not to scale"), Anchored.End);
         foreach (var box in boxes)
             Draw(svg, box.Room, box.X, box.Y, box.Wide, box.High, box.Windows);
-        return svg;
+        return svg.Legend(2, svg.Height - 4, words.Of("Thick line: a window, on the wall that it faces. Dashed, its tag in brackets: left out."));
     }
 
     private static void Draw(Svg svg, Room room, double x, double y, double wide, double high, ILookup<Edge, Window> windows)
@@ -80,14 +80,14 @@ internal static class FloorPlan
                 {
                     var (middle, line) = (x + wide * share, side.Key == Edge.Top ? y : y + high);
                     svg.Line(middle - 13, line, middle + 13, line, pen)
-                        .Text(middle, side.Key == Edge.Top ? line + 15 : line - 7, tag, Anchored.Middle, 10, PerWindow);
+                        .Text(middle, side.Key == Edge.Top ? line + 15 : line - 7, tag, Anchored.Middle, room: PerWindow);
                 }
                 else
                 {
                     var (middle, line) = (y + 20 + (high - 40) * share, side.Key == Edge.Left ? x : x + wide);
                     svg.Line(line, middle - 8, line, middle + 8, pen)
                         .Text(side.Key == Edge.Left ? line + 6 : line - 6, middle + 4, tag,
-                        side.Key == Edge.Left ? Anchored.Start : Anchored.End, 10, PerWindow);
+                        side.Key == Edge.Left ? Anchored.Start : Anchored.End, room: PerWindow);
                 }
             }
         }

@@ -8,9 +8,9 @@ namespace TrimOut.Papers.Drawings;
 /// <summary>A panel with its outputs in the order of their numbers: what is landed on each.</summary>
 internal static class PanelFront
 {
-    private const int InARow = 10;
-    private const double Wide = 66;
-    private const double High = 74;
+    private const int MostInARow = 8;
+    private const double MostWide = 128;
+    private const double High = 78;
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Panel panel, IReadOnlyCollection<HomeRun> landed) =>
@@ -24,38 +24,41 @@ internal static class PanelFront
     public static Svg Of(Panel panel, IReadOnlyCollection<HomeRun> landed, Words words)
     {
         var outputs = Outputs(panel, landed);
-        var rows = Math.Max(1, (outputs + InARow - 1) / InARow);
-        var svg = new Svg(InARow * Wide + 16, 36 + rows * (High + 8) + 4);
+        var rows = Math.Max(1, (outputs + MostInARow - 1) / MostInARow);
+        var inARow = Math.Max(1, (outputs + rows - 1) / rows);
+        var wide = Math.Min(MostWide, (Svg.Widest - 40) / inARow);
+        var svg = new Svg(inARow * wide + 16, 36 + rows * (High + 8) + 4);
         svg.Box(1, 1, svg.Width - 2, svg.Height - 2, Pen.Thick)
             .Text(12, 22, Ours($"Panel {panel.Name}").Plain(words), size: 14, room: svg.Width - 24, bold: true);
         var runs = landed.Where(r => r.Output is not null).ToLookup(r => r.Output!.Value);
         for (var output = 1; output <= outputs; output++)
         {
-            var (x, y) = (8 + (output - 1) % InARow * Wide, 32 + (output - 1) / InARow * (High + 8));
-            Output(svg, x, y, output, [.. runs[output]], words);
+            var (x, y) = (8 + (output - 1) % inARow * wide, 32 + (output - 1) / inARow * (High + 8));
+            Output(svg, x, y, wide, output, [.. runs[output]], words);
         }
-        return svg;
+        return svg.Legend(2, svg.Height + Svg.LegendLine - 2,
+            words.Of("Box: an output with its number and its two terminals; which of them is plus is printed on the panel. Not to scale."));
     }
 
-    private static void Output(Svg svg, double x, double y, int output, List<HomeRun> runs, Words words)
+    private static void Output(Svg svg, double x, double y, double wide, int output, List<HomeRun> runs, Words words)
     {
-        svg.Box(x + 2, y, Wide - 4, High, runs.Count > 0 ? Pen.Thin : Pen.Hair);
-        svg.Text(x + 8, y + 14, output.ToString(CultureInfo.InvariantCulture), size: 10);
-        svg.Circle(x + Wide - 24, y + 10, 4).Circle(x + Wide - 12, y + 10, 4, fill: Fill.Black);
+        svg.Box(x + 2, y, wide - 4, High, runs.Count > 0 ? Pen.Thin : Pen.Hair);
+        svg.Text(x + 8, y + 14, output.ToString(CultureInfo.InvariantCulture));
+        svg.Circle(x + wide - 24, y + 10, 4).Circle(x + wide - 12, y + 10, 4, fill: Fill.Black);
         if (runs.Count == 0)
         {
-            svg.Text(x + Wide / 2, y + 42, words.Of("free"), Anchored.Middle, 10);
+            svg.Text(x + wide / 2, y + 42, words.Of("free"), Anchored.Middle);
             return;
         }
         if (runs.Count > 1)
         {
             // Several on one output is a fault, and each is named: the table has their rooms.
             for (var at = 0; at < Math.Min(runs.Count, 3); at++)
-                svg.Text(x + Wide / 2, y + 34 + 15 * at, at == 2 && runs.Count > 3 ? "…" : runs[at].Name, Anchored.Middle, 12, Wide - 8, bold: true);
+                svg.Text(x + wide / 2, y + 34 + 15 * at, at == 2 && runs.Count > 3 ? "…" : runs[at].Name, Anchored.Middle, 12, wide - 8, bold: true);
             return;
         }
-        svg.Text(x + Wide / 2, y + 38, runs[0].Name, Anchored.Middle, 13, Wide - 8, bold: true);
-        svg.Text(x + Wide / 2, y + 53, runs[0].Unit.Window.Room?.FullName ?? "", Anchored.Middle, 9, Wide - 8);
-        svg.Text(x + Wide / 2, y + 67, runs[0].LabelAtPanel ?? "", Anchored.Middle, 9, Wide - 8);
+        svg.Text(x + wide / 2, y + 38, runs[0].Name, Anchored.Middle, 13, wide - 8, bold: true);
+        svg.Text(x + wide / 2, y + 54, runs[0].Unit.Window.Room?.FullName ?? "", Anchored.Middle, room: wide - 8);
+        svg.Text(x + wide / 2, y + 69, runs[0].LabelAtPanel ?? "", Anchored.Middle, room: wide - 8);
     }
 }

@@ -10,9 +10,9 @@ internal static class Riser
 {
     private const double Width = 676;
     private const double BandLeft = 96;
-    private const double BoxWide = 74;
-    private const double BoxHigh = 34;
-    private const int InARow = 7;
+    private const double BoxWide = 88;
+    private const double BoxHigh = 36;
+    private const int InARow = 6;
 
     private const int RowsOnASheet = 18;
 
@@ -51,8 +51,8 @@ internal static class Riser
     {
         var floors = sheet.Reverse().ToList();
         var heights = floors.Select(f => 30 + Rows(f.Runs.Count) * (BoxHigh + 6) + 4).ToList();
-        var svg = new Svg(Width, heights.Sum() + 10 * floors.Count + 44);
-        var panelTop = svg.Height - 34;
+        var svg = new Svg(Width, heights.Sum() + 10 * floors.Count + 44 + 2 * Svg.LegendLine);
+        var panelTop = svg.Height - 34 - 2 * Svg.LegendLine;
         var y = 0.0;
         for (var at = 0; at < floors.Count; at++)
         {
@@ -66,7 +66,9 @@ internal static class Riser
             svg.Box(x, panelTop, 84, 28, Pen.Thick, Fill.White).Text(x + 42, panelTop + 18, panel.Name, Anchored.Middle, room: 78, bold: true);
             x += 92;
         }
-        return svg;
+        return svg.Legend(2, svg.Height - 4 - Svg.LegendLine,
+            words.Of("Box: a home run, its panel and its length one way; grey once it has a panel."),
+            words.Of("Line: from a panel to a floor, with the number of cables. Not to scale."));
     }
 
     private static void Band(Svg svg, Floor floor, double y, double high, Words words)
@@ -78,9 +80,9 @@ internal static class Riser
             var (left, top) = (BandLeft + 10 + at % InARow * (BoxWide + 7), y + 26 + at / InARow * (BoxHigh + 6));
             var run = floor.Runs[at];
             svg.Box(left, top, BoxWide, BoxHigh, Pen.Thin, run.Panel is null ? Fill.None : Fill.Light);
-            svg.Text(left + BoxWide / 2, top + 14, run.Name, Anchored.Middle, 11, BoxWide - 4, bold: true);
+            svg.Text(left + BoxWide / 2, top + 14, run.Name, Anchored.Middle, 12, BoxWide - 4, bold: true);
             var length = (run.OneWay?.ShowRounded(run.House.DisplayUnits, LengthScale.Run)).FigureOrDash().Plain(words);
-            svg.Text(left + BoxWide / 2, top + 28, $"{run.Panel?.Name ?? "–"} · {length}", Anchored.Middle, 9, BoxWide - 4);
+            svg.Text(left + BoxWide / 2, top + 29, $"{run.Panel?.Name ?? "–"} · {length}", Anchored.Middle, room: BoxWide - 4);
         }
     }
 
@@ -92,10 +94,10 @@ internal static class Riser
             if (!perPanel.TryGetValue(house.Panels[at].Id, out var cables))
                 continue;
             // All trunks rise on the left; those of later panels, which stand further right, turn off further down.
-            var (x, turn) = (Math.Max(14, 84 - 10 * (at + 1)), y + Math.Min(high - 6, 18 + at * 13));
+            var (x, turn) = (Math.Max(14, 84 - 10 * (at + 1)), y + Math.Min(high - 6, 18 + at * 16));
             var foot = 2 + at * 92 + 42;
             svg.Path([(foot, panelTop), (foot, panelTop - 8), (x, panelTop - 8), (x, turn), (BandLeft, turn)], Pen.Thin);
-            svg.Text(BandLeft - 4, turn - 3, Ours($"{cables} ×").Plain(words), Anchored.End, 9);
+            svg.Text(BandLeft - 4, turn - 3, Ours($"{cables} ×").Plain(words), Anchored.End);
         }
     }
 

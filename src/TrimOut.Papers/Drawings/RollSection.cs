@@ -12,7 +12,7 @@ namespace TrimOut.Papers.Drawings;
 /// </summary>
 internal static class RollSection
 {
-    private const double Left = 40;
+    private const double Left = 54;
     private const double Top = 24;
     private const double Room = 150;
 
@@ -36,12 +36,12 @@ internal static class RollSection
         double At(Length length) => length.InMillimetres() * scale;
         var radius = At(full) / 2;
         var high = Math.Max(At(cover ?? full), At(full));
-        var svg = new Svg(280, Top + high + 88);
+        var svg = new Svg(300, Top + high + 88);
 
         svg.Text(4, 14, unit.Tag, size: 12, room: 70, bold: true);
         // Head of the opening, with the wall above it; the room face is where the reveal begins.
         svg.Line(Left, Top, Left + At(deepest) + 20, Top, Pen.Thick).Line(Left, Top, Left, Top - 18, Pen.Thick);
-        svg.Text(Left - 6, Top + 14, words.Of("room"), Anchored.End, 10).Text(Left + At(deepest) + 26, Top + 14, words.Of("glass"), size: 10);
+        svg.Text(Left - 6, Top + 14, words.Of("room"), Anchored.End).Text(Left + At(deepest) + 26, Top + 14, words.Of("glass"));
         if (cover is { } depth)
             svg.Path([(Left + At(setback) + At(depth), Top + 2), (Left + At(setback), Top + 2), (Left + At(setback), Top + high)], Pen.Thick);
         var (x, y) = (Left + At(setback) + Math.Max(At(cover ?? full), At(full)) / 2, Top + high / 2);
@@ -50,12 +50,13 @@ internal static class RollSection
 
         var below = Top + high + 50;
         if (setback > Length.Zero)
-            svg.Across(Left, Left + At(setback), below, "").Text(Left - 6, below + 4, Shown(setback, unit).Plain(words), Anchored.End, 10);
+            svg.Across(Left, Left + At(setback), below, "").Text(Left - 6, below + 4, Shown(setback, unit).Plain(words), Anchored.End);
         svg.Across(x - radius, x + radius, below, Rounded(full, unit).Plain(words));
         if (unit.Window.Depth is { } reveal)
             svg.Across(Left, Left + At(reveal), below + 28, Shown(reveal, unit).Plain(words));
-        svg.Text(x + radius + 10, y + 4, Ours($"tube {Rounded(tube, unit)}").Plain(words), size: 10);
-        return svg;
+        svg.Text(x + radius + 10, y + 4, Ours($"tube {Rounded(tube, unit)}").Plain(words));
+        return svg.Legend(2, svg.Height + Svg.LegendLine - 4, words.Of("Outer circle: full roll. Grey circle: tube."),
+            words.Of("Thick line: wall, head and head cover."), words.Of("Below: setback, full roll; depth of the reveal."));
     }
 
     private static (Length Tube, Length Full)? Diameters(Unit unit) =>

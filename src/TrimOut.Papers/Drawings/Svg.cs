@@ -8,8 +8,14 @@ namespace TrimOut.Papers.Drawings;
 /// <remarks>It uses no ids, styles or references, so that many can stand in one page, and nothing typed can act as markup.</remarks>
 internal sealed class Svg(double width, double height)
 {
-    /// <summary>Height of ordinary text.</summary>
-    public const double TextSize = 11;
+    /// <summary>Height of ordinary text, which is the least: 8 points, 2.82 mm, are 11.3 of these units.</summary>
+    public const double TextSize = 11.5;
+
+    /// <summary>The widest drawing that a column of text takes as large as it is: 178 mm on A4.</summary>
+    public const double Widest = 712;
+
+    /// <summary>From one line of a legend to the next.</summary>
+    public const double LegendLine = 14;
 
     private readonly StringBuilder _shapes = new(2048);
 
@@ -17,7 +23,10 @@ internal sealed class Svg(double width, double height)
     public double Width { get; } = width;
 
     /// <summary>Its height.</summary>
-    public double Height { get; } = height;
+    public double Height { get; private set; } = height;
+
+    /// <summary>The sheet that it fills to the edges, in one word of ours; null for a drawing among text.</summary>
+    public string? Part { get; init; }
 
     /// <summary>A straight line.</summary>
     public Svg Line(double x1, double y1, double x2, double y2, Pen pen = Pen.Thin)
@@ -73,13 +82,39 @@ internal sealed class Svg(double width, double height)
     /// <param name="size">Height.</param>
     /// <param name="room">The width that there is; null where there is enough.</param>
     /// <param name="bold">Whether it is bold.</param>
-    public Svg Text(double x, double y, string text, Anchored at = Anchored.Start, double size = TextSize, double? room = null, bool bold = false)
+    /// <param name="part">What it stands for, in one word of ours, for whoever reads the drawing back; null for nothing.</param>
+    public Svg Text(double x, double y, string text, Anchored at = Anchored.Start, double size = TextSize, double? room = null, bool bold = false,
+        string? part = null)
     {
-        _shapes.Append("<text x=\"").Number(x).Append("\" y=\"").Number(y).Append("\" font-size=\"").Number(size)
+        _shapes.Append("<text").Part(part).Append(" x=\"").Number(x).Append("\" y=\"").Number(y).Append("\" font-size=\"").Number(size)
             .Append(at switch { Anchored.Middle => "\" text-anchor=\"middle", Anchored.End => "\" text-anchor=\"end", _ => "" })
             .Append(bold ? "\" font-weight=\"bold\">" : "\">")
             .Xml(room is { } wide ? Cut(text, wide, size, bold) : text)
             .Append("</text>");
+        return this;
+    }
+
+    /// <summary>A picture, inside the drawing itself.</summary>
+    public Svg Jpeg(double x, double y, double wide, double high, ReadOnlySpan<byte> jpeg)
+    {
+        _shapes.Append("<image x=\"").Number(x).Append("\" y=\"").Number(y)
+            .Append("\" width=\"").Number(wide).Append("\" height=\"").Number(high).Append("\" href=\"data:image/jpeg;base64,")
+            .Append(Convert.ToBase64String(jpeg)).Append("\"/>");
+        return this;
+    }
+
+    /// <summary>Lines that say what the marks of a drawing mean, one below the other.</summary>
+    /// <param name="x">Where they start.</param>
+    /// <param name="y">The base line of the first.</param>
+    /// <param name="lines">The lines.</param>
+    public Svg Legend(double x, double y, params IEnumerable<string> lines)
+    {
+        foreach (var line in lines.SelectMany(l => Wrapped.Lines(l, Width - x - 2)))
+        {
+            Text(x, y, line, room: Width - x - 2, part: "legend");
+            Height = Math.Max(Height, y + 6);
+            y += LegendLine;
+        }
         return this;
     }
 
@@ -115,7 +150,8 @@ internal sealed class Svg(double width, double height)
         var svg = new StringBuilder(_shapes.Length + 2 * description.Length + 320)
             .Append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 ").Number(Width).Append(' ').Number(Height)
             .Append("\" width=\"").Number(Width / 4).Append("mm\" height=\"").Number(Height / 4)
-            .Append("mm\" font-family=\"Arial, Liberation Sans, DejaVu Sans, sans-serif\"><title>").Xml(description).Append("</title>").Append(_shapes);
+            .Append("mm\"").Part(Part).Append(" font-family=\"Arial, Liberation Sans, DejaVu Sans, sans-serif\"><title>").Xml(description)
+            .Append("</title>").Append(_shapes);
         return svg.Append("</svg>").ToString();
     }
 

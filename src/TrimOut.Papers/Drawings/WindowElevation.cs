@@ -11,13 +11,11 @@ internal static class WindowElevation
 {
     private const double Margin = 36;
     private const double Above = 18;
-    private const double MostWide = 300;
-    private const double MostHigh = 100;
-    private const double LegendLine = 12;
-    private const double LegendSize = 9.5;
+    private const double MostWide = 210;
+    private const double MostHigh = 96;
 
-    /// <summary>As much as a page takes; only a tag or a name that fills a line is cut.</summary>
-    private const double MostLegend = 640;
+    /// <summary>Half of a column of text, so that two stand side by side as large as they are; a longer legend goes on in the next line.</summary>
+    private const double Widest = 344;
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Window window) =>
@@ -30,11 +28,15 @@ internal static class WindowElevation
         var scale = Math.Min(MostWide / (layout.To - layout.From), MostHigh / (layout.High - layout.Top));
         var (left, top) = (Margin - layout.From * scale, Above - layout.Top * scale);
         var (wide, high) = (layout.Wide * scale, layout.High * scale);
-        var legend = Legend(window).Concat(layout.ToScale ? [] : [Ours("Not measured yet: not to scale.")]).Select(l => l.Plain(words)).ToList();
+        var legend = Legend(window).Concat(layout.ToScale ? [] : [Ours("Not measured yet: not to scale.")])
+            .SelectMany(l => Wrapped.Lines(l.Plain(words), Widest - 4)).ToList();
         var widths = window.Mount == Mount.Outside || window.Units.Length > 1;
-        var below = top + high + (widths ? 50 : 26);
-        var widest = legend.Select(l => Math.Min(Svg.WidthOf(l, LegendSize), MostLegend)).DefaultIfEmpty().Max();
-        var svg = new Svg(Math.Max(left + layout.To * scale + 90, 4 + widest), below + 10 + LegendLine * legend.Count + 6);
+        var figures = layout.Units.Select(u => Figure(layout.ToScale ? u.Unit.OwnWidth : null, window.House, words)).ToList();
+        // Figures that are wider than their unit stand above and below the line in turns.
+        var crowded = widths && layout.Units.Zip(figures).Any(u => Svg.WidthOf(u.Second) > (u.First.To - u.First.From) * scale);
+        var below = top + high + (!widths ? 26 : crowded ? 64 : 50);
+        var widest = legend.Select(l => Math.Min(Svg.WidthOf(l), Widest - 4)).DefaultIfEmpty().Max();
+        var svg = new Svg(Math.Max(left + layout.To * scale + 90, 4 + widest), below + 16);
         svg.Box(left, top, wide, high, Pen.Thick, part: "opening");
         foreach (var unit in layout.Units)
             Unit(svg, unit, left, top, high, scale);
@@ -42,15 +44,12 @@ internal static class WindowElevation
             svg.Circle(left + entry.Along * scale, top + entry.Below * scale, 3.5, fill: Fill.Black, part: "entry");
         if (widths)
         {
-            foreach (var unit in layout.Units)
-                svg.Across(left + unit.From * scale, left + unit.To * scale, below - 24,
-                    Figure(layout.ToScale ? unit.Unit.OwnWidth : null, window.House, words));
+            foreach (var (at, unit) in layout.Units.Index())
+                svg.Across(left + unit.From * scale, left + unit.To * scale, top + high + 26, figures[at], underLine: crowded && at % 2 == 1);
         }
         svg.Across(left, left + wide, below, Figure(window.KnownWidth, window.House, words));
         svg.Down(left + Math.Max(layout.To, layout.Wide) * scale + 22, top, top + high, Figure(window.KnownHeight, window.House, words));
-        foreach (var (line, text) in legend.Index())
-            svg.Text(2, below + 10 + LegendLine * (line + 1), text, size: LegendSize, room: svg.Width - 4);
-        return svg;
+        return svg.Legend(2, below + 10 + Svg.LegendLine, legend);
     }
 
     private static void Unit(Svg svg, UnitLayout layout, double left, double top, double high, double scale)
@@ -60,7 +59,7 @@ internal static class WindowElevation
         var drop = high * 0.45;
         svg.Box(x, y, part, drop, Pen.Hair, Fill.Light, part: "unit").Box(x, y, part, Math.Min(9, drop), Pen.Thin, Fill.White);
         svg.Line(x, y + drop, x + part, y + drop, Pen.Thick);
-        svg.Text(x + part / 2, y + drop / 2 + 12, unit.Tag, Anchored.Middle, 13, part - 8, bold: true);
+        svg.Text(x + part / 2, y + drop / 2 + 12, unit.Tag, Anchored.Middle, 12, part - 4, bold: true);
         if (unit.LeadSide is { } lead)
             Lead(svg, lead == Side.Left ? x : x + part, y, lead == Side.Left ? -1 : 1);
     }

@@ -1,5 +1,4 @@
-using System.Globalization;
-using TrimOut.Core;
+using TrimOut.Papers.Tables;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -12,20 +11,32 @@ internal static class LabelSheet
     public static Paper Paper
     { get; } = new("labels", "Cable labels", "the crew", "Labels for both ends of every home run, with codes to scan; as a table for a label printer too.",
         ShortCover.Write,
-        new Section("how", "How to use them", How), new Section("labels", "Labels", Labels), new Section("list", "List of labels", List))
+        new Section("how", "How to use them", How), new Section("list", "List of labels", List),
+        new Section("labels", "Test print and labels", Labels))
     {
-        Csv = WriteCsv,
+        Table = MakeTable,
     };
 
     private static void How(MarkdownWriter to, PaperData data) => to.List(
         Ours("The same words on both ends, and in the house file: as in ANSI/TIA-606, one identifier per cable."),
         Ours("One label within a hand's breadth of each end, a second one where the cable comes out of the wall."),
-        Ours("The code holds the unit, the end and the label, with a semicolon between them."));
+        Ours("The code holds the unit, the end and the label, with a semicolon between them."),
+        Ours($"The sheets below are {SheetsOf(data)}, with {data.Labels.Rows} rows of {data.Labels.Columns}."));
+
+    private static Inline SheetsOf(PaperData data) => Ours((data.Labels.IsLetter, data.Labels.CutOut) switch
+    {
+        (true, true) => "plain paper in Letter, to be cut along the lines",
+        (false, true) => "plain paper in A4, to be cut along the lines",
+        (true, false) => "sheets of labels in Letter",
+        (false, false) => "sheets of labels in A4",
+    });
 
     private static void Labels(MarkdownWriter to, PaperData data)
     {
-        foreach (var sheet in CableEnd.AllOf(data.House).Chunk(LabelDrawing.OnASheet))
-            to.Draw("labels", LabelDrawing.Describe(sheet), words => LabelDrawing.Of(sheet, words));
+        to.Say("The first of the next pages is a test print: print it alone, on plain paper, at 100 %. Then print the pages behind it, on the labels.");
+        to.Draw("test", LabelSheetDrawing.DescribeTest(data.Labels), words => LabelSheetDrawing.Test(data.Labels, words));
+        foreach (var sheet in CableEnd.AllOf(data.House).Chunk(data.Labels.OnASheet))
+            to.Draw("labels", LabelSheetDrawing.Describe(sheet), words => LabelSheetDrawing.Of(sheet, data.Labels, words));
         if (data.House.Runs.IsEmpty)
             to.Say("No home runs yet.");
     }
@@ -37,14 +48,14 @@ internal static class LabelSheet
                 : Dash, Box)),
         "No home runs yet.");
 
-    private static string WriteCsv(PaperData data)
+    private static SheetTable MakeTable(PaperData data)
     {
-        var csv = new CsvTable(["unit", "room", "end", "label", "panel", "output", "cable", "code"]);
+        var table = new SheetTable("Cable labels", "unit", "room", "end", "label", "panel", "output", "cable", "code");
         foreach (var end in CableEnd.AllOf(data.House))
         {
-            csv.Row([end.Run.Name, end.Run.Unit.Window.Room?.FullName ?? "", end.Where, end.Label, end.Run.Panel?.Name ?? "",
-                end.Run.Output?.ToString(CultureInfo.InvariantCulture) ?? "", end.Run.Cable?.Name ?? "", end.Code]);
+            table.Row(end.Run.Name, end.Run.Unit.Window.Room?.FullName ?? "", end.Where, end.Label, end.Run.Panel?.Name ?? "",
+                end.Run.Output is { } output ? output : "", end.Run.Cable?.Name ?? "", end.Code);
         }
-        return csv.ToString();
+        return table;
     }
 }

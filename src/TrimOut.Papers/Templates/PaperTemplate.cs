@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using HandlebarsDotNet;
 using TrimOut.Core;
 using TrimOut.Papers.Writing;
@@ -6,7 +7,7 @@ namespace TrimOut.Papers.Templates;
 
 /// <summary>Another order, other headings and other wording for a paper: Markdown with named places in double braces, and a list of words.</summary>
 /// <remarks>The places are filled with Markdown that is escaped already, so nothing typed into the house can act as markup or as template.</remarks>
-public sealed class PaperTemplate
+public sealed partial class PaperTemplate
 {
     private const string ContentsMark = "\u0002contents\u0002";
 
@@ -48,16 +49,37 @@ public sealed class PaperTemplate
     });
 
     /// <summary>TrimOut's own order and wording as a template, to begin from.</summary>
-    public static string Default(Paper paper)
+    public static string Default(Paper paper) => Default(paper, Words.English);
+
+    /// <summary>A paper in a language that comes with TrimOut: in the usual order, with the words of that language.</summary>
+    /// <param name="paper">The paper.</param>
+    /// <param name="language">The language, such as <c>es</c> or <c>de-AT</c>.</param>
+    /// <returns>The template, or which papers there are in which languages.</returns>
+    public static Result<PaperTemplate> In(Paper paper, string language)
     {
-        var contents = paper.HasContents ? $"{Paper.ContentsIntro}\n\n{{{{{Paper.Contents}}}}}\n\n" : "";
-        var sections = paper.Sections.Select(s => s.NotForOwner
-            ? $"{PartOf(s)}{{{{#if {Everything}}}}}\n## {s.Title}\n\n{{{{{s.Place}}}}}\n{{{{/if}}}}\n"
-            : $"{PartOf(s)}## {s.Title}\n\n{{{{{s.Place}}}}}\n");
-        return $"# {paper.Title}: {{{{{HouseName}}}}}\n\n{{{{{Paper.CoverPlace}}}}}\n\n{contents}{string.Join("\n", sections)}";
+        if (!Tag().IsMatch(language))
+            return new Refusal($"\"{language}\" is no language. Write de, es, or another one with two or three letters.");
+        if (!IsIn(paper, language))
+            return new Refusal($"There is no {paper.Title.ToLowerInvariant()} in \"{language}\". {WhichThereAre()}");
+        return Read(paper, $"{Default(paper, (WordLines.None with { Language = language }).ToWords())}\n```words\nlanguage = {language}\n```\n");
     }
 
-    private static string PartOf(Section section) => section.Part is { } part ? $"## {part}\n\n" : "";
+    /// <summary>Whether a paper comes with TrimOut in a language.</summary>
+    public static bool IsIn(Paper paper, string language) => ShippedWords.OfPapersIn(language).Papers.Contains(paper.Id);
+
+    private static string WhichThereAre() => string.Join(" ", ShippedWords.PaperLanguages.Select(l =>
+        $"In {l} there are: {string.Join(", ", PaperList.All.Where(p => IsIn(p, l)).Select(p => p.Id))}."));
+
+    private static string Default(Paper paper, Words words)
+    {
+        var contents = paper.HasContents ? $"{words.Of(Paper.ContentsIntro)}\n\n{{{{{Paper.Contents}}}}}\n\n" : "";
+        var sections = paper.Sections.Select(s => s.NotForOwner
+            ? $"{PartOf(s, words)}{{{{#if {Everything}}}}}\n## {words.Of(s.Title)}\n\n{{{{{s.Place}}}}}\n{{{{/if}}}}\n"
+            : $"{PartOf(s, words)}## {words.Of(s.Title)}\n\n{{{{{s.Place}}}}}\n");
+        return $"# {words.Of(paper.Title)}: {{{{{HouseName}}}}}\n\n{{{{{Paper.CoverPlace}}}}}\n\n{contents}{string.Join("\n", sections)}";
+    }
+
+    private static string PartOf(Section section, Words words) => section.Part is { } part ? $"## {words.Of(part)}\n\n" : "";
 
     private const string HouseName = "house";
     private const string Day = "date";
@@ -73,6 +95,9 @@ public sealed class PaperTemplate
         var written = Tidy.BlankLines(_body(places));
         return written.Replace(ContentsMark, Tidy.ContentsOf(written), StringComparison.Ordinal);
     }
+
+    [GeneratedRegex("^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$", RegexOptions.CultureInvariant)]
+    private static partial Regex Tag();
 
     private static IEnumerable<string> PlaceNames(Paper paper) =>
         [HouseName, Day, Everything, Paper.Contents, Paper.CoverPlace, .. paper.Sections.Select(s => s.Place)];

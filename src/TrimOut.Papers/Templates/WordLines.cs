@@ -13,6 +13,10 @@ internal sealed partial record WordLines(IReadOnlyDictionary<string, string> Ins
 {
     private const string LanguageLine = "language";
     private const string DecimalsLine = "decimals";
+    private const string PapersLine = "papers";
+
+    /// <summary>The papers that the words are whole for, by their ids: the line <c>papers = walk-sheet, pull-sheet</c> of a language.</summary>
+    public IReadOnlyList<string> Papers { get; init; } = [];
 
     /// <summary>No words.</summary>
     public static WordLines None { get; } = new(FrozenDictionary<string, string>.Empty, null, null);
@@ -23,7 +27,7 @@ internal sealed partial record WordLines(IReadOnlyDictionary<string, string> Ins
     public static Result<WordLines> Read(string lines, int first)
     {
         var instead = new Dictionary<string, string>(StringComparer.Ordinal);
-        var (language, comma) = ((string?)null, (bool?)null);
+        var (language, comma, papers) = ((string?)null, (bool?)null, Array.Empty<string>());
         foreach (var (at, words) in lines.ReplaceLineEndings("\n").TrimStart('\uFEFF').Split('\n').Index())
         {
             if (words.Trim().Length == 0)
@@ -35,6 +39,8 @@ internal sealed partial record WordLines(IReadOnlyDictionary<string, string> Ins
             var (english, other) = (words[..between].Trim(), words[(between + 3)..].Trim());
             if (english == LanguageLine)
                 language = other;
+            else if (english == PapersLine)
+                papers = other.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
             else if (english == DecimalsLine && other is not ("comma" or "point"))
                 return new Refusal($"Line {line}: decimals are parted by a comma or by a point. Write: decimals = comma.");
             else if (english == DecimalsLine)
@@ -44,7 +50,7 @@ internal sealed partial record WordLines(IReadOnlyDictionary<string, string> Ins
             else if (!instead.TryAdd(english, other))
                 return new Refusal($"Line {line}: \"{english}\" is there twice.");
         }
-        return new WordLines(instead, language, comma);
+        return new WordLines(instead, language, comma) { Papers = papers };
     }
 
     /// <summary>
@@ -55,7 +61,7 @@ internal sealed partial record WordLines(IReadOnlyDictionary<string, string> Ins
         var language = Language ?? Words.English.Language;
         var shipped = ShippedWords.Of(language);
         var all = new Dictionary<string, string>(shipped.Instead, StringComparer.Ordinal);
-        foreach (var (english, other) in Instead)
+        foreach (var (english, other) in ShippedWords.OfPapersIn(language).Instead.Concat(Instead))
             all[english] = other;
         return Words.With(all, language, DecimalComma ?? shipped.DecimalComma ?? false);
     }

@@ -1,5 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
+using TrimOut.Papers.Tables;
 using TrimOut.Papers.Writing;
 
 namespace TrimOut.Papers.TradePapers;
@@ -7,12 +9,19 @@ namespace TrimOut.Papers.TradePapers;
 /// <summary>What an order sheet prints of a unit, and the fields that it comes from.</summary>
 /// <param name="Label">What it is called.</param>
 /// <param name="Entry">What is printed.</param>
-/// <param name="Text">The same as plain text, for the table.</param>
+/// <param name="Value">The same for the table: a length as a number in the units of the house.</param>
 /// <param name="Same">Whether two states of the unit say the same: a length is the same in whatever units it is shown.</param>
 /// <param name="From">The fields that it comes from, by item.</param>
 internal sealed record OrderFact(
-    string Label, Func<Unit, Inline> Entry, Func<Unit, string> Text, Func<Unit, Unit, bool> Same, Func<Unit, IEnumerable<(string Item, string Field)>> From)
+    string Label, Func<Unit, Inline> Entry, Func<Unit, SheetCell> Value, Func<Unit, Unit, bool> Same, Func<Unit, IEnumerable<(string Item, string Field)>> From)
 {
+    /// <summary>Whether it is a length, so that the head of its column says the unit.</summary>
+    public bool IsLength { get; private init; }
+
+    /// <summary>The head of its column in the table.</summary>
+    /// <param name="units">What lengths are in.</param>
+    public string HeadIn(DisplayUnits units) => Label.ToLowerInvariant() + (IsLength ? $", {SheetCell.UnitOf(units)}" : "");
+
     public static readonly OrderFact Tag = new("Box label", u => u.Tag, u => u.Tag, (a, b) => a.Tag == b.Tag, u =>
     [
         (u.Window.Id, WindowFacts.Tag.Name),
@@ -46,7 +55,7 @@ internal sealed record OrderFact(
     private static OrderFact PerUnit(OrderFact ofKind) => new(
         ofKind.Label,
         u => EitherWay(u) ? LeadSide.Entry(u) : ofKind.Entry(u),
-        u => EitherWay(u) ? LeadSide.Text(u) : ofKind.Text(u),
+        u => EitherWay(u) ? LeadSide.Value(u) : ofKind.Value(u),
         (a, b) => EitherWay(a) == EitherWay(b) && (EitherWay(a) ? LeadSide : ofKind).Same(a, b),
         u => [.. ofKind.From(u), .. LeadSide.From(u)]);
 
@@ -60,9 +69,12 @@ internal sealed record OrderFact(
     private static OrderFact Of(Fact fact, Func<Unit, Subject?> of, Fact? by = null) => new(
         fact.Label,
         u => of(u)?.Entry(fact) ?? Inline.Dash,
-        u => of(u)?.Show(fact) ?? "",
+        u => fact is Fact<Length> length ? SheetCell.Of(of(u)?.Item.Get(length), u.House.DisplayUnits) : of(u)?.Show(fact) ?? "",
         (a, b) => Compared(of(a), fact) == Compared(of(b), fact),
-        u => Fields(u, fact, of, by));
+        u => Fields(u, fact, of, by))
+    {
+        IsLength = fact is Fact<Length>,
+    };
 
     /// <summary>What tells whether two states say the same: of another item its name, of all else what is stored.</summary>
     private static string? Compared(Subject? subject, Fact fact) => fact is Fact<ItemRef> ? subject?.Show(fact) : subject?.Item.Latest(fact.Name)?.Stored;

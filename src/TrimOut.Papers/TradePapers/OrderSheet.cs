@@ -1,9 +1,8 @@
-using System.Globalization;
-using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Papers.Tables;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -21,13 +20,14 @@ internal static class OrderSheet
         new Section("changed", "Changed since the order", Changed),
         new Section("open", "Not ordered yet", NotFrozen), new Section("controls", "Controls and panels", Controls))
     {
-        Csv = WriteCsv,
+        Table = MakeTable,
         Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order),
     };
 
+    /// <summary>What a sheet prints of a unit, in two tables below each other; the file for other programs has both side by side.</summary>
     private static readonly OrderFact[] Made = [OrderFact.Kind, OrderFact.Width, OrderFact.Height, OrderFact.Mount, OrderFact.MotorEnd,
         OrderFact.LeadSide, OrderFact.Power];
-    private static readonly OrderFact[] Finish = [OrderFact.Fabric, OrderFact.Colour, OrderFact.Opacity, OrderFact.HeadCover];
+    private static readonly OrderFact[] Finish = [OrderFact.Room, OrderFact.Fabric, OrderFact.Colour, OrderFact.Opacity, OrderFact.HeadCover];
 
     private static void Terms(MarkdownWriter to, PaperData data)
     {
@@ -66,9 +66,8 @@ internal static class OrderSheet
     /// <param name="now">The house as it stands.</param>
     private static void Lines(MarkdownWriter to, List<Unit> units, House now)
     {
-        to.Table(["Box label", "Kind", "Width", "Height", "Mount", "Motor end", "Lead side", "Power"],
-            units.Select(u => Row([u.Tag, .. Made.Select(f => f.Entry(u))])));
-        to.Table(["Box label", "Fabric", "Colour", "Opacity", "Head cover", "Maker's number"],
+        to.Table(["Box label", .. Made.Select(f => f.Label)], units.Select(u => Row([u.Tag, .. Made.Select(f => f.Entry(u))])));
+        to.Table(["Box label", .. Finish.Select(f => f.Label), "Maker's number"],
             units.Select(u => Row([u.Tag, .. Finish.Select(f => f.Entry(u)), MakersNumber(now, u) is { Length: > 0 } number ? number : NotYet])));
     }
 
@@ -104,23 +103,22 @@ internal static class OrderSheet
     /// <summary>As it stands: it comes only after the freeze, and is needed most where a unit that was ordered is not wanted any more.</summary>
     private static string MakersNumber(House now, Unit unit) => UnitFacts.Acknowledgement.ShowOf(now.Find(unit.Id) ?? unit.Item, now);
 
-    private static string WriteCsv(PaperData data)
+    private static SheetTable MakeTable(PaperData data)
     {
-        OrderFact[] facts = [OrderFact.Kind, OrderFact.LeadSide, OrderFact.Power, .. Finish, OrderFact.Width, OrderFact.Height,
-            OrderFact.Mount, OrderFact.MotorEnd];
-        var csv = new CsvTable(
-            ["order", "box label", "room", .. facts.Select(f => f.Label.ToLowerInvariant()), "maker's number", "changed since the order"]);
+        OrderFact[] facts = [.. Made, .. Finish];
+        var table = new SheetTable("Order sheet",
+            ["order", "box label", .. facts.Select(f => f.HeadIn(data.House.DisplayUnits)), "maker's number", "changed since the order"]);
         var since = new SinceFrozen(data.Log, data.Frozen);
         foreach (var (at, sheet) in SheetsOf(data).Index())
         {
             foreach (var unit in sheet)
-                Write((at + 1).ToString(CultureInfo.InvariantCulture), unit.AsFrozen, string.Join("; ", since.Of(unit)));
+                Write(at + 1, unit.AsFrozen, string.Join("; ", since.Of(unit)));
         }
         foreach (var unit in NotFrozen(data.House))
             Write("", unit, "");
-        return csv.ToString();
+        return table;
 
-        void Write(string sheet, Unit unit, string changed) => csv.Row(
-            [sheet, unit.Tag, OrderFact.Room.Text(unit), .. facts.Select(f => f.Text(unit)), MakersNumber(data.House, unit), changed]);
+        void Write(SheetCell sheet, Unit unit, string changed) => table.Row(
+            [sheet, unit.Tag, .. facts.Select(f => f.Value(unit)), MakersNumber(data.House, unit), changed]);
     }
 }

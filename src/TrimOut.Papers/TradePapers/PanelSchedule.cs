@@ -36,47 +36,70 @@ internal static class PanelSchedule
             var landed = panel.Runs.ToList();
             if (PanelFront.Outputs(panel, landed) > 0)
                 to.Draw(panel.Name, PanelFront.Describe(panel, landed), words => PanelFront.Of(panel, landed, words));
-            to.Table(["Output", "Unit", "Moves together as", "Cable", "One way", "Running", "Starting", "Volts at the unit, running",
-                "Volts at the unit, starting"], landed.Select(r => Row(
-                r.Entry(RunFacts.Output), r.Name, r.Unit.Entry(UnitFacts.Group), r.Entry(RunFacts.Cable),
-                r.OneWay is { } oneWay ? oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run) : Dash,
-                r.Unit.Kind?.Entry(CoveringKindFacts.RunningCurrent) ?? Dash, r.Unit.Kind?.Entry(CoveringKindFacts.StartingCurrent) ?? Dash,
-                Volts(Expected.WhileRunning(r)), Volts(Expected.WhileStarting(r)))), "Nothing is landed on it.");
-            to.Facts("Load", "Figure",
+            Mains(to, panel);
+            Outputs(to, landed, data.House);
+            to.Facts("Low-voltage side", "Figure",
                 ("Supply", panel.Type?.Entry(PanelTypeFacts.Supply) ?? Dash),
                 ("One output gives at the most", panel.Type?.Entry(PanelTypeFacts.OutputCurrent) ?? Dash),
                 ("All outputs together give at the most", panel.Type?.Entry(PanelTypeFacts.TotalCurrent) ?? Dash),
-                ("Input from the mains at the most", panel.Type?.Entry(PanelTypeFacts.InputCurrent) ?? Dash),
-                ("All units starting at once", Sum(landed)),
+                ("All units running at once", Sum(landed, Running)),
+                ("All units starting at once", Sum(landed, Starting)),
                 ("Largest group starting at once", LargestGroup(landed)));
         }
         if (!data.House.Panels.IsEmpty)
             to.Say(Ours($"Volts at the unit are worked out with the cable at {new JobItself(data.House).BegunEntry(HouseFacts.ConductorTemperature)}."));
     }
 
+    /// <summary>What the electrician needs of the mains side; what nobody noted is a blank for the electrician to fill.</summary>
+    private static void Mains(MarkdownWriter to, Panel panel) => to.Facts("Mains side", "Entry",
+        ("Type", panel.EntryOrBlank(PanelFacts.Type)),
+        ("Hangs", panel.EntryOrBlank(PanelFacts.Location)),
+        ("Board", panel.EntryOrBlank(PanelFacts.Board)),
+        ("Breaker", panel.EntryOrBlank(PanelFacts.Breaker)),
+        ("Breaker rating", panel.EntryOrBlank(PanelFacts.BreakerRating)),
+        ("All else on that breaker", panel.EntryOrBlank(PanelFacts.ElseOnBreaker)),
+        ("Input volts, by its plate", panel.Type?.EntryOrBlank(PanelTypeFacts.InputVolts) ?? Blank),
+        ("Input current at the most, by its plate", panel.Type?.EntryOrBlank(PanelTypeFacts.InputCurrent) ?? Blank));
+
+    private static void Outputs(MarkdownWriter to, List<HomeRun> landed, House house)
+    {
+        to.Table(["Output", "Unit", "Room", "Cable", "Gauge", "One way"], landed.Select(r => Row(
+            r.Entry(RunFacts.Output), r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.Entry(RunFacts.Cable),
+            r.Cable?.Entry(CableTypeFacts.Conductor) ?? Dash,
+            r.OneWay is { } oneWay ? Figure(oneWay.ShowRounded(house.DisplayUnits, LengthScale.Run)) : Dash)), "Nothing is landed on it.");
+        if (landed.Count > 0)
+            to.Table(["Output", "Unit", "Moves together as", "Running current", "Starting current", "Volts at the unit, at its running current",
+                "Volts at the unit, at its starting current"], landed.Select(r => Row(
+                r.Entry(RunFacts.Output), r.Name, r.Unit.Entry(UnitFacts.Group), r.Unit.Kind?.Entry(CoveringKindFacts.RunningCurrent) ?? Dash,
+                r.Unit.Kind?.Entry(CoveringKindFacts.StartingCurrent) ?? Dash, Volts(Expected.WhileRunning(r)), Volts(Expected.WhileStarting(r)))));
+    }
+
     private static void SignOff(MarkdownWriter to, PaperData data) =>
-        to.Table(["Panel", "Location", "Board", "Breaker", "Rating", "All else on it", "Connected by", "Licence", "On", "Signature"],
-        data.House.Panels.Select(p => Row(
-        p.Name, p.EntryOrBlank(PanelFacts.Location), p.EntryOrBlank(PanelFacts.Board), p.EntryOrBlank(PanelFacts.Breaker),
-        p.EntryOrBlank(PanelFacts.BreakerRating), p.EntryOrBlank(PanelFacts.ElseOnBreaker), p.EntryOrBlank(PanelFacts.ConnectedBy),
-        p.EntryOrBlank(PanelFacts.Licence), p.EntryOrBlank(PanelFacts.ConnectedOn), Blank)), "There is no panel in this house.");
+        to.Table(["Panel", "Electrician, name", "Licence", "Connected on", "Signature"], data.House.Panels.Select(p => Row(
+            p.Name, p.EntryOrBlank(PanelFacts.ConnectedBy), p.EntryOrBlank(PanelFacts.Licence), p.EntryOrBlank(PanelFacts.ConnectedOn), Blank)),
+            "There is no panel in this house.");
 
     private static Inline LargestGroup(List<HomeRun> landed)
     {
         var groups = landed.Where(r => r.Unit.Item.Get(UnitFacts.Group) is not null).GroupBy(r => r.Unit.Item.Get(UnitFacts.Group)!).ToList();
-        return groups.MaxBy(g => g.Sum(r => Starting(r)?.Amperes ?? 0)) is { } largest ? Ours($"{largest.Key}: {Sum(largest)}") : Ours("no groups");
+        return groups.MaxBy(g => g.Sum(r => Starting(r)?.Amperes ?? 0)) is { } largest ? Ours($"{largest.Key}: {Sum(largest, Starting)}") : Ours("no groups");
     }
 
-    /// <summary>The starting currents together; where one is not known the sum says so, for it is no sum then.</summary>
-    private static Inline Sum(IEnumerable<HomeRun> runs)
+    /// <summary>The starting currents together.</summary>
+    internal static Inline StartingTogether(IEnumerable<HomeRun> runs) => Sum(runs, Starting);
+
+    /// <summary>The currents together; where one is not known the sum says so, for it is no sum then.</summary>
+    private static Inline Sum(IEnumerable<HomeRun> runs, Func<HomeRun, Current?> ofRun)
     {
-        var currents = runs.Select(Starting).ToList();
+        var currents = runs.Select(ofRun).ToList();
         var known = new Current(currents.Sum(c => c?.Amperes ?? 0));
         var unknown = currents.Count(c => c is null);
-        return unknown == 0 ? known.ToString() : Ours($"{known.ToString()}, and {unknown} units whose current is not known");
+        return unknown == 0 ? Figure(known.ToString()) : Ours($"{Figure(known.ToString())}, and {unknown} units whose current is not known");
     }
 
-    private static Inline Volts(Voltage? volts) => volts is { } known ? known.ToString() : Dash;
+    private static Inline Volts(Voltage? volts) => volts is { } known ? Figure(known.ToString()) : Dash;
+
+    private static Current? Running(HomeRun run) => run.Unit.Kind?.RunningCurrent;
 
     private static Current? Starting(HomeRun run) => run.Unit.Kind?.StartingCurrent;
 }

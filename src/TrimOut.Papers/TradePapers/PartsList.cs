@@ -1,6 +1,6 @@
-using TrimOut.Core;
 using TrimOut.Core.Plans.Parts;
 using TrimOut.Core.Units;
+using TrimOut.Papers.Tables;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -18,7 +18,7 @@ internal static class PartsList
         Group("supplies", "Panels and other supplies", PartGroup.Supplies),
         Group("controls", "Controls", PartGroup.Controls), Group("small", "Small parts", PartGroup.SmallParts))
     {
-        Csv = WriteCsv,
+        Table = MakeTable,
     };
 
     private static Section Group(string place, string title, PartGroup group) => new(place, title, (to, data) =>
@@ -29,11 +29,11 @@ internal static class PartsList
         : (line.Unit.Length == 0 ? NumberText.Plain(count) : NumberText.Show(count, line.Unit)) is var number && line.AtLeast ? Ours($"at least {number}")
         : number;
 
-    private static string WriteCsv(PaperData data)
+    private static SheetTable MakeTable(PaperData data)
     {
-        var csv = new CsvTable(["group", "part", "how many", "unit", "counted from"]);
+        var table = new SheetTable("Parts list", "group", "part", "how many", "unit", "counted from");
         foreach (var line in data.Parts)
-            csv.Row([Core.Houses.KebabCase.Of(line.Group), line.Part, line.Shown, line.Unit, line.CountedFrom]);
-        return csv.ToString();
+            table.Row(Core.Houses.KebabCase.Of(line.Group), line.Part, line is { Count: { } count, AtLeast: false } ? count : line.Shown, line.Unit, line.CountedFrom);
+        return table;
     }
 }

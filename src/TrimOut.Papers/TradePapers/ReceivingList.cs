@@ -20,17 +20,18 @@ internal static class ReceivingList
         Warns = OpenStops.Of(Phase.Receive),
     };
 
+    /// <summary>What is written in by pen, in the order in which the walk of the phase asks for it, so that it is typed in line by line.</summary>
+    internal static readonly Fact[] WrittenIn =
+        [UnitFacts.BoxLabel, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight, UnitFacts.FinishAsOrdered, UnitFacts.Damage, UnitFacts.LeadCameAt,
+            UnitFacts.Serial];
+
     private static void Boxes(MarkdownWriter to, PaperData data)
     {
         to.Say("Open the box before you sign for it. Read the size from the label and from the unit. " +
             "From the box label on the columns stand in the order in which they are typed in.");
-        to.Table(["Unit", "Room", "Ordered", "Maker's number", "Box label", "Width", "Height", "As ordered", "Damage",
-            "Lead leaves at", "Serial", "Seen"], data.House.Units.Select(u => Row(
-            u.Tag, (u.Window.Room?.FullName)
-                .OrDash(), Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]), u.Entry(UnitFacts.Acknowledgement),
-            u.EntryOrBlank(UnitFacts.BoxLabel), u.EntryOrBlank(UnitFacts.DeliveredWidth), u.EntryOrBlank(UnitFacts.DeliveredHeight),
-            u.EntryOrBlank(UnitFacts.FinishAsOrdered), u.EntryOrBlank(UnitFacts.Damage), u.EntryOrBlank(UnitFacts.LeadCameAt),
-            u.EntryOrBlank(UnitFacts.Serial), Ticks.Of(u, "looked-over"))), "No units yet.");
+        to.Table(["Unit", "Room", "Ordered", "Maker's number", .. WrittenIn.Select(f => f.Label), "Seen"], data.House.Units.Select(u => Row([
+            u.Tag, (u.Window.Room?.FullName).OrDash(), Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
+            u.Entry(UnitFacts.Acknowledgement), .. WrittenIn.Select(u.EntryOrBlank), Ticks.Of(u, "looked-over")])), "No units yet.");
     }
 
     private static void Awaited(MarkdownWriter to, PaperData data) =>

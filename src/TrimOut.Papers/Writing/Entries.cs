@@ -23,7 +23,7 @@ internal static class Entries
 
     /// <summary>A figure of the house, and that nobody typed it where it is what the program began with; a blank where there is none.</summary>
     public static Inline BegunEntry(this JobItself job, Fact fact, string unit = "") => Shown(job, fact) is not { } shown ? Inline.Blank
-        : (unit.Length == 0 ? shown : Inline.Ours($"{shown} {unit}")) is var figure && BegunWith.Is(job.Item, fact)
+        : (unit.Length == 0 ? shown : Inline.Join(" ", [shown, unit])) is var figure && BegunWith.Is(job.Item, fact)
             ? Inline.Ours($"{figure} (what the program began with, typed by nobody)") : figure;
 
     /// <summary>Lengths that belong together, the unit of all behind the last one; a dash in the place of each that was not noted.</summary>
@@ -62,7 +62,8 @@ internal static class Entries
         var text when string.IsNullOrWhiteSpace(text) => null,
         var text when fact is Fact<ItemRef> || FactTable.IsKit(fact.Subject) && fact is Fact<string> => OfKit(text),
         var text when fact is Fact<string> or Fact<PartCounts> => text,
-        var text when fact.Options(subject.House).Count > 0 || fact is Fact<Resistance> && text.All(char.IsLetter) => Inline.Choice(fact.Label, text),
+        var text when fact.Options(subject.House).Count > 0 || fact is Fact<Resistance> or Fact<Azimuth> && text.All(char.IsLetter) =>
+            Inline.Choice(fact.Label, text),
         var text => Inline.Figure(text),
     };
 

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Globalization;
 using System.Net;
 using System.Text;
@@ -19,30 +18,37 @@ internal static class HtmlPage
     private static readonly string Style = PageStyle.Css.ReplaceLineEndings("\n");
 
     /// <summary>The page.</summary>
-    public static string Of(WrittenPaper paper)
+    /// <param name="paper">The paper.</param>
+    /// <param name="sheets">The sheets that it is printed on; null for a page that is for the screen as well.</param>
+    public static string Of(WrittenPaper paper, PrintedSheets? sheets)
     {
         // One text that is long enough from the beginning: a large binder would else be copied again and again.
         var page = new StringBuilder(4096 + 2 * paper.Markdown.Length + paper.Drawings.Values.Sum(d => d.Length));
         page.Append(CultureInfo.InvariantCulture,
             $"<!DOCTYPE html>\n<html lang=\"{WebUtility.HtmlEncode(paper.Language)}\">\n<head>\n<meta charset=\"utf-8\">\n")
             .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-            .Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n")
+            .Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; img-src data:\">\n")
             .Append(CultureInfo.InvariantCulture,
-                $"<title>{WebUtility.HtmlEncode(paper.Title)}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n<main " +
-                $"class=\"{WebUtility.HtmlEncode(paper.Id)}\">\n");
+                $"<title>{WebUtility.HtmlEncode(paper.Title)}</title>\n<style>\n{Style}\n{RunningLines.Of(paper, sheets?.Size)}\n</style>\n</head>\n" +
+                $"<body>\n<main class=\"{WebUtility.HtmlEncode(paper.Id)}\">\n");
         using var body = new StringWriter(page, CultureInfo.InvariantCulture) { NewLine = "\n" };
         var renderer = new HtmlRenderer(body);
         Pipeline.Setup(renderer);
-        renderer.ObjectRenderers.Replace<LinkInlineRenderer>(new Links(paper.Drawings));
-        renderer.ObjectRenderers.Replace<HeadingRenderer>(new Headings());
+        renderer.ObjectRenderers.Replace<LinkInlineRenderer>(new Links(paper.Drawings, sheets));
+        var headings = new Headings();
+        renderer.ObjectRenderers.Replace<HeadingRenderer>(headings);
+        renderer.ObjectRenderers.Replace<ParagraphRenderer>(new Paragraphs());
         renderer.ObjectRenderers.Replace<LiteralInlineRenderer>(new Texts());
-        renderer.ObjectRenderers.Replace<HtmlTableRenderer>(new Tables());
+        renderer.ObjectRenderers.Replace<HtmlTableRenderer>(new HtmlTables(() => headings.Last));
         renderer.Render(Markdown.Parse(paper.Markdown, Pipeline));
         return page.Append("</main>\n</body>\n</html>\n").ToString();
     }
 
-    /// <summary>Puts a drawing in the place of its picture, and plain text in the place of anything that would lead outside.</summary>
-    private sealed class Links(IReadOnlyDictionary<string, string> drawings) : LinkInlineRenderer
+    /// <summary>
+    /// Puts a drawing in the place of its picture, plain text in the place of anything that would lead outside, and in print the page behind a link to a
+    /// section.
+    /// </summary>
+    private sealed class Links(IReadOnlyDictionary<string, string> drawings, PrintedSheets? sheets) : LinkInlineRenderer
     {
         protected override void Write(HtmlRenderer renderer, LinkInline link)
         {
@@ -52,6 +58,19 @@ internal static class HtmlPage
                 renderer.WriteChildren(link);
             else
                 base.Write(renderer, link);
+            if (sheets is not null && !link.IsImage && link.Url?.StartsWith('#') == true)
+                renderer.Write("<span class=\"page\">").Write(sheets.PageOf(TextOf(link))).Write("</span>");
+        }
+    }
+
+    /// <summary>Lets the keyboard reach drawings, which a phone moves sideways in their frame.</summary>
+    private sealed class Paragraphs : ParagraphRenderer
+    {
+        protected override void Write(HtmlRenderer renderer, Markdig.Syntax.ParagraphBlock paragraph)
+        {
+            if (paragraph.Inline?.FirstChild is LinkInline { IsImage: true })
+                paragraph.GetAttributes().AddProperty("tabindex", "0");
+            base.Write(renderer, paragraph);
         }
     }
 
@@ -60,43 +79,20 @@ internal static class HtmlPage
     {
         private readonly HashSet<string> _named = [];
 
+        /// <summary>The heading that was written last, as HTML.</summary>
+        public string Last { get; private set; } = "";
+
         protected override void Write(HtmlRenderer renderer, Markdig.Syntax.HeadingBlock heading)
         {
-            if (heading.Level == 2 && Anchor.Of(TextOf(heading)) is { Length: > 0 } name && _named.Add(name))
+            var text = heading.Inline is { } inline ? TextOf(inline) : "";
+            if (heading.Level == 2 && Anchor.Of(text) is { Length: > 0 } name && _named.Add(name))
                 heading.GetAttributes().Id = name;
+            Last = WebUtility.HtmlEncode(text);
             base.Write(renderer, heading);
         }
-
-        private static string TextOf(Markdig.Syntax.HeadingBlock heading) =>
-            string.Concat(heading.Inline?.OfType<LiteralInline>().Select(l => l.Content.ToString()) ?? []);
     }
 
-    /// <summary>Marks cells that hold no more than a tag, figures with their unit or a day: these stay on one line.</summary>
-    private sealed class Tables : HtmlTableRenderer
-    {
-        private const int Short = 10;
-        private const int ShortFigures = 24;
-        private static readonly SearchValues<char> OfFigures = SearchValues.Create("0123456789 /.,x");
-
-        protected override void Write(HtmlRenderer renderer, Table table)
-        {
-            foreach (var row in table)
-            {
-                foreach (var cell in (TableRow)row)
-                {
-                    if (row is TableRow { IsHeader: false }
-                        && ((TableCell)cell) is [Markdig.Syntax.ParagraphBlock
-                        { Inline: { FirstChild: LiteralInline only } inline }] && inline.LastChild == only && StaysWhole(only.Content.AsSpan()))
-                        cell.GetAttributes().AddClass("k");
-                }
-            }
-            base.Write(renderer, table);
-        }
-
-        /// <summary>Whether it is short, or no more than some figures with their unit.</summary>
-        private static bool StaysWhole(ReadOnlySpan<char> text) =>
-            text.Length <= Short || text.Length <= ShortFigures && text[..(text.LastIndexOf(' ') + 1)].IndexOfAnyExcept(OfFigures) < 0;
-    }
+    private static string TextOf(ContainerInline inline) => string.Concat(inline.OfType<LiteralInline>().Select(l => l.Content.ToString()));
 
     /// <summary>Marks the blanks to write in, so that their cells are high enough for a hand.</summary>
     private sealed class Texts : LiteralInlineRenderer

@@ -19,36 +19,73 @@ internal static class PageStyle
         ul, ol { padding-left: 6mm; }
         li { margin-bottom: 1mm; }
         a { color: inherit; }
-        svg { max-width: 100%; height: auto; margin: 2mm 0; vertical-align: bottom; }
-        table { border-collapse: collapse; width: 100%; font-size: 9pt; line-height: 1.25; }
+        svg { max-width: 100%; height: auto; margin: 2mm 0; vertical-align: top; }
+        table { position: relative; border-collapse: collapse; width: 100%; font-size: 9pt; line-height: 1.25; }
+        caption { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
         th, td { border: 0.2mm solid #666; padding: 0.7mm 1.6mm; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
-        th { background: #e8e8e8; border-bottom: 0.5mm solid #000; overflow-wrap: normal; }
+        thead th { background: #e8e8e8; border-bottom: 0.5mm solid #000; overflow-wrap: normal; }
+        tbody th { font-weight: 600; overflow-wrap: break-word; }
         th, td, p, li, h1, h2, h3 { unicode-bidi: plaintext; }
         .k { white-space: nowrap; }
-        td:has(.blank) { height: 9mm; vertical-align: bottom; }
-        .blank { color: #aaa; white-space: nowrap; }
-        td:first-child { font-weight: 600; overflow-wrap: break-word; }
-        table:not(:has(th:nth-child(3))) th:first-child { width: 38%; }
+        .service-form table:has(th:nth-child(5)) td:last-child { min-width: 42mm; }
+        td:has(.blank), th:has(.blank) { height: 9mm; vertical-align: bottom; }
+        .blank { color: #595959; white-space: nowrap; }
+        .page { float: right; padding-left: 2mm; }
+        table:not(:has(th:nth-child(3))) tbody th { width: 38%; }
+        .labels p:has(svg[data-part]) { margin: 0; }
+        svg[data-part] { display: block; margin: 0; }
+        @page letter { size: 215.9mm 279.4mm; margin: 0; @top-left { content: none; } @top-right { content: none; } @bottom-right { content: none; } }
+        @page a4 { size: 210mm 297mm; margin: 0; @top-left { content: none; } @top-right { content: none; } @bottom-right { content: none; } }
+        @media screen and (max-width: 640px) {
+          html { font-size: 12pt; }
+          main { padding: 5mm 4mm; }
+          h1 { font-size: 18pt; }
+          h1, h2, h3, p, li { overflow-wrap: anywhere; }
+          table { font-size: 11pt; }
+          thead th, tbody th { overflow-wrap: anywhere; }
+          p:has(svg) { overflow-x: auto; }
+          svg { max-width: none; }
+          .wide, .wide tbody, .wide tr, .wide th { display: block; }
+          .wide thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+          .wide tr { border: 0.4mm solid #000; margin-bottom: 3mm; }
+          .wide tbody th { background: #e8e8e8; }
+          .wide tbody th, .wide td { display: flow-root; border: 0; padding-left: 44%; height: auto; }
+          .wide td { border-top: 0.2mm solid #666; }
+          .wide tbody th::before, .wide td::before { content: attr(data-label); float: left; width: 72%; margin-left: -75%; font-weight: 400; color: #333; }
+          .k { white-space: normal; }
+        }
         @media print {
-          @page { margin: 16mm 16mm 18mm; @bottom-right { content: counter(page) " / " counter(pages); font: 8pt sans-serif; } }
+          @page { margin: 15mm 16mm 14mm; font: 8pt sans-serif; }
           html { font-size: 10pt; }
           main { max-width: none; padding: 0; }
+          caption { display: none; }
+          table { width: calc(100% - 0.4mm); margin-inline: 0.2mm; }
           .binder h2:has(+ h2) { break-before: page; margin-top: 0; }
           .binder { line-height: 1.35; }
           .binder h2 { margin-top: 5mm; }
-          .binder ul:has(a[href^="#"]) { columns: 2; }
+          .binder ul:has(a[href^="#"]) { columns: 2; column-gap: 14mm; list-style: none; padding: 0; }
           .binder table { font-size: 8.5pt; }
           .binder table:has(tr:nth-child(8)) { break-inside: auto; }
-          .binder p:has(svg ~ svg) svg { max-width: 49%; max-height: 46mm; }
+          .card { line-height: 1.3; }
+          .card h1 { margin-bottom: 3mm; padding-bottom: 1.5mm; }
+          .card h2 { margin: 4mm 0 2mm; }
+          .binder td:has(.blank), .card td:has(.blank) { min-width: 26mm; }
+          .panel-door h3 ~ h3 { break-before: page; }
           h3 { margin-top: 4mm; }
           th, td { padding-block: 0.45mm; }
+          td:not(.k) { min-width: 16mm; }
           svg { margin: 1mm 0; }
           h1, h2, h3, h2 + p, h3 + p, p:has(svg) { break-after: avoid; }
           svg { max-height: 235mm; break-inside: avoid; }
+          svg[data-part] { max-width: none; max-height: none; margin: 0; }
+          p:has(> svg[data-part]) { break-before: page; break-after: page; }
+          p:has(> svg[data-part="letter"]) { page: letter; }
+          p:has(> svg[data-part="a4"]) { page: a4; }
           tr, li, table:not(:has(tr:nth-child(16))) { break-inside: avoid; }
           thead { display: table-header-group; }
-          th { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
+          thead th { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
           p { orphans: 3; widows: 3; }
+          p:has(svg ~ svg) { orphans: 1; widows: 1; }
         }
         """;
 }

@@ -9,23 +9,27 @@ using TrimOut.Screens.Frames;
 namespace TrimOut.Screens.Cables;
 
 /// <summary>A column of the cables: its heading with what it means, where it stands, and what it shows of a run.</summary>
-internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, string> Show)
+internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, string> Show, bool IsFigure = false)
 {
     public static readonly IReadOnlyList<CableColumn> All =
     [
         new(Heads("Unit", "the unit at the window end"), 2, 7, r => r.Unit.Tag),
         new(Heads("Cable", "the cable of the run"), 10, 7, r => r.Cable?.Name ?? ""),
-        new(Heads("Legs", "all legs of the run together"), 18, 8, r => Run(r.LegsLength, r)),
-        new(Heads("With tails", "legs and both tails as measured: what current goes through, one way"), 27, 10, r => Run(r.OneWay, r)),
+        new(Heads("Legs", "all legs of the run together"), 18, 8, r => Run(r.LegsLength, r), IsFigure: true),
+        new(Heads("With tails", "legs and both tails as measured: what current goes through, one way"), 27, 10, r => Run(r.OneWay, r), IsFigure: true),
         new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is pulled"), 38,
-            8, r => HouseCuts.IsPulled(r) ? "pulled" : Run(r.Needed, r)),
+            8, r => HouseCuts.IsPulled(r) ? "pulled" : Run(r.Needed, r), IsFigure: true),
         new(Heads("Longest", "the longest run that the maker's table allows with this cable; with ~ the one of your own loop budget, where there is no table"),
-            47, 8, r => r.Cable?.LongestRun is { } table ? Run(table, r) : r.Cable is { } c && LoopBudget.LongestOf(c) is { } most ? "~" + Run(most, r) : ""),
-        new(Heads("1st test", "loop resistance, after the cable was pulled"), 56, 9, r => r.Show(RunFacts.FirstLoop)),
-        new(Heads("2nd test", "loop resistance, after drywall"), 66, 9, r => r.Show(RunFacts.SecondLoop)),
+            47, 8, r => r.Cable?.LongestRun is { } table ? Run(table, r) : r.Cable is { } c && LoopBudget.LongestOf(c) is { } most ? "~" + Run(most, r) : "",
+            IsFigure: true),
+        new(Heads("1st test", "loop resistance, after the cable was pulled"), 56, 9, r => r.Show(RunFacts.FirstLoop), IsFigure: true),
+        new(Heads("2nd test", "loop resistance, after drywall"), 66, 9, r => r.Show(RunFacts.SecondLoop), IsFigure: true),
         new(Heads("On", "panel and output that it lands on"), 76, 12,
             r => r is { Panel: { } panel, Output: { } output } ? string.Create(CultureInfo.InvariantCulture, $"{panel.Name}-{output}") : ""),
     ];
+
+    /// <summary>The columns that all of it takes.</summary>
+    public static readonly int Width = All.Max(c => c.At + c.Cells) + 1;
 
     private static Sign Heads(string heading, string means) => Sign.Words(heading, $"heads a column: {means}");
 

@@ -12,8 +12,11 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Cables;
 
 /// <summary>Home runs: cable, way, length against what the kit allows, and both tests.</summary>
-internal sealed record CablesScreen(int Selected) : IScreen, IAsked
+internal sealed record CablesScreen(int Selected) : IScreen, IAsked, ITable
 {
+    /// <summary>A unit's card needs so much beside the columns.</summary>
+    private const int LeastCard = 42;
+
     public string Title => "Cables";
 
     public Unit? UnitAt(ScreenContext context) => Current(context)?.Unit;
@@ -24,6 +27,10 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked
     public IReadOnlyList<IKeyAction> Keys => CablesKeys.All;
 
     public IReadOnlyList<Sign> Signs { get; } = [.. CableColumn.All.Select(c => c.Sign), .. FindingSigns.All];
+
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
+        [[.. CableColumn.All.Select(c => c.Sign.Drawn(context.Glyphs))],
+            .. context.House.Runs.Select(r => (IReadOnlyList<string>)[.. CableColumn.All.Select(c => c.Show(r))])];
 
     public static CablesScreen At(ScreenContext context) => new(0);
 
@@ -43,22 +50,42 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked
         }
         var height = Math.Max(3, area.Height - (area.Height > 30 ? 16 : 9));
         var list = area.Rows(0, height);
+        if (Current(context) is { } chosen && area.Width >= CableColumn.Width + LeastCard)
+        {
+            for (var y = 0; y < height; y++)
+                area.Put(CableColumn.Width, y, context.Glyphs.Down, Tone.Dim);
+            UnitCard.Draw(list.Part(CableColumn.Width + 2, 0, area.Width - CableColumn.Width - 2, height - 1), chosen.Unit, context);
+            list = list.Part(0, 0, CableColumn.Width, height);
+        }
         foreach (var column in CableColumn.All)
-            list.Put(column.At, 0, column.Sign.Drawn(context.Glyphs), Tone.Dim);
+        {
+            if (column.IsFigure)
+                list.PutFigure(column.At, 0, column.Cells, column.Sign.Drawn(context.Glyphs), Tone.Dim);
+            else
+                list.PutFit(column.At, 0, column.Cells, column.Sign.Drawn(context.Glyphs), Tone.Dim);
+        }
         var lines = list.Rows(1, list.Height - 1);
-        foreach (var (y, at) in Paging.Rows(lines, runs.Length, Selected))
-            DrawRow(lines.Rows(y, 1), runs[at], context, at == Selected);
+        var seen = Paging.Rows(lines, runs.Length, Selected, at => this with { Selected = at });
+        var cells = CableColumn.All.ToDictionary(c => c, c => Decimals.Alike([.. seen.Select(r => c.Show(runs[r.At]))]));
+        foreach (var (row, (y, at)) in seen.Index())
+            DrawRow(lines.Rows(y, 1), runs[at], column => cells[column][row], context, at == Selected);
         if (Current(context) is { } run)
             DrawWay(area.Rows(height, area.Height - height), run, context);
     }
 
-    private static void DrawRow(Area line, HomeRun run, ScreenContext context, bool selected)
+    private static void DrawRow(Area line, HomeRun run, Func<CableColumn, string> shownIn, ScreenContext context, bool selected)
     {
         var tone = selected ? Tone.Selected : Tone.Text;
         line.PutFit(0, 0, line.Width, "", tone);
         FindingSigns.Put(line, 0, 0, context.Report.About(run.Unit), context.Glyphs, selected ? tone : null);
         foreach (var column in CableColumn.All)
-            line.PutFit(column.At, 0, column.Cells, column.Show(run) is { Length: > 0 } shown ? shown : "-", tone);
+        {
+            var text = shownIn(column) is { Length: > 0 } shown ? shown : "-";
+            if (column.IsFigure)
+                line.PutFigure(column.At, 0, column.Cells, text, tone);
+            else
+                line.PutFit(column.At, 0, column.Cells, text, tone);
+        }
     }
 
     private static void DrawWay(Area area, HomeRun run, ScreenContext context)

@@ -27,6 +27,11 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
     /// <summary>The box at the top.</summary>
     public int Top { get; init; }
 
+    private ScrollEnd End { get; } = new();
+
+    /// <summary>So many boxes further down or up, and no further than the last page.</summary>
+    internal CutPlanScreen Scroll(int by) => this with { Top = Paging.Move(End.Move(Top, by), 0, Boxes) };
+
     public IReadOnlyList<IKeyAction> Keys => CutPlanKeys.All;
 
     public IReadOnlyList<Sign> Signs { get; } = [BoxDrawing.Cut, BoxDrawing.Left];
@@ -89,13 +94,15 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
     /// <summary>The boxes from the one that was scrolled to, each whole, and how many lie beyond the edge.</summary>
     private int DrawBoxes(Area area, int y, CutPlan plan, DisplayUnits units, Glyphs glyphs)
     {
-        var first = Paging.Move(Top, 0, plan.Boxes.Length);
+        string CutsOf(BoxCuts box) => "cut at " + string.Join(", ", box.Cuts.Select(c => $"{c.Piece.Id} {c.To.ShowRounded(units, LengthScale.Run)}")) +
+            $"; left {box.LeftOver.ShowRounded(units, LengthScale.Run)}";
+        var heights = plan.Boxes.Reverse().Select(b => 1 + TextWidth.Wrap(CutsOf(b), area.Width - 4).Count());
+        var first = End.Shown(Top, heights, plan.Boxes.Length, area.Height - 1 - y);
         var names = BoxDrawing.NameCells(plan.Boxes, units, area.Width - 2);
         var shown = 0;
         foreach (var box in plan.Boxes.Skip(first))
         {
-            var cuts = "cut at " + string.Join(", ", box.Cuts.Select(c => $"{c.Piece.Id} {c.To.ShowRounded(units, LengthScale.Run)}")) +
-                $"; left {box.LeftOver.ShowRounded(units, LengthScale.Run)}";
+            var cuts = CutsOf(box);
             if (shown > 0 && y + 1 + TextWidth.Wrap(cuts, area.Width - 4).Count() > area.Height - 1)
                 break;
             shown++;
@@ -120,6 +127,6 @@ internal static class CutPlanKeys
             (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, -1, s.Plans.Length), Top = 0 })),
         new KeyAction<CutPlanScreen>("p", "Plan again", "Plans the cuts of the house as it is now.",
             (s, context) => new Transition(s, CutPlanScreen.Plan(context, inPlace: true))) { OnBar = false },
-        .. Moves.Through<CutPlanScreen>("box", (s, _, by) => s with { Top = Paging.Move(s.Top, by, s.Boxes) }),
+        .. Moves.Through<CutPlanScreen>("box", (s, _, by) => s.Scroll(by)),
     ];
 }

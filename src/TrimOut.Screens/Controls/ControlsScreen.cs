@@ -9,7 +9,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Controls;
 
 /// <summary>Which remote moves which unit: units down, remotes across; hubs and their limits on top.</summary>
-internal sealed record ControlsScreen(int Row, int Column) : IScreen
+internal sealed record ControlsScreen(int Row, int Column) : IScreen, ITable
 {
     public string Title => "Controls";
 
@@ -26,6 +26,11 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
     public IReadOnlyList<Sign> Signs { get; } =
         [Moves, Still, Sign.Words(Load(4, 10), "under a remote: the units it moves, of the most that it can"), .. FindingSigns.All];
 
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
+        [["Unit", "Room", .. context.House.Remotes.Select(r => r.Name)],
+            .. context.House.Units.Select(u => (IReadOnlyList<string>)[u.Tag, u.Window.Room?.FullName ?? "",
+                .. context.House.Remotes.Select(r => u.Remotes.Any(x => x.Id == r.Id) ? "moves" : "")])];
+
     public static ControlsScreen At(ScreenContext context) => new(0, 0);
 
     public Unit? Unit(ScreenContext context) => Row < context.House.Units.Length ? context.House.Units[Row] : null;
@@ -36,6 +41,14 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
         this with { Row = Paging.Move(Row, 0, context.House.Units.Length), Column = Paging.Move(Column, 0, context.House.Remotes.Length) };
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
+    {
+        var (list, card) = Wide.Split(area, context.Glyphs);
+        DrawList(list, context);
+        if (card is { } beside && Remote(context) is { } remote)
+            RemoteCard.Draw(beside, remote, context);
+    }
+
+    private void DrawList(Area area, ScreenContext context)
     {
         var y = 0;
         foreach (var hub in context.House.Hubs)
@@ -82,7 +95,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
         var least = Math.Clamp(remotes.Max(r => r.Name.Split(' ').Max(TextWidth.Of)) + 2, 8, Math.Max(8, area.Width - side));
         var cells = Math.Clamp((area.Width - side) / remotes.Length, least, Math.Max(least, remotes.Max(r => TextWidth.Of(r.Name)) + 2));
         var across = Math.Max(1, (area.Width - side) / cells);
-        var first = Paging.Top(Column, across);
+        var first = Paging.Top(Column, across, remotes.Length);
         var shown = remotes.Skip(first).Take(across).ToList();
         var beyond = Paging.Beyond(first, remotes.Length - first - shown.Count, "to the left", "to the right");
         area.PutFit(1, 0, area.Width - 1, beyond.Length == 0 ? "" : $"Remotes: {beyond}", Tone.Dim);
@@ -97,13 +110,15 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen
             head.Put(0, names, (wrong ? context.Glyphs.Stop : "") + Load(remote.Units.Count(), remote.Type?.Units), wrong ? Tone.Stop : Tone.Dim);
         }
         var list = area.Rows(y + names + 1, area.Height - y - names - 1);
-        foreach (var (line, at) in Paging.Rows(list, units.Length, Row))
+        foreach (var (line, at) in Paging.Rows(list, units.Length, Row, at => this with { Row = at }))
         {
             list.PutFit(1, line, side - 2, " " + NameOf(units[at]), at == Row ? Tone.Selected : Tone.Text);
             FindingSigns.Put(list, 0, line, context.Report.About(units[at]), context.Glyphs);
             foreach (var (remote, column) in shown.Select((r, c) => (r, c)))
             {
                 var moves = units[at].Remotes.Any(r => r.Id == remote.Id);
+                list.PutSpot(side + column * cells, line, cells - 1, at == Row && first + column == Column,
+                    () => this with { Row = at, Column = first + column });
                 list.PutFit(side + column * cells, line, cells - 1, "  " + (moves ? Moves : Still).Drawn(context.Glyphs),
                     at == Row && first + column == Column ? Tone.Selected : moves ? Tone.Strong : Tone.Dim);
             }

@@ -24,30 +24,47 @@ internal readonly record struct UnitPart(Unit Unit, int From, int Cells, int Col
 
     private int Last => From + Cells - 1;
 
-    /// <summary>Head, covering half way down and brackets, with a line to the neighbour on the left.</summary>
+    /// <summary>Whether it hangs over the opening, on the wall, and so hides the edges that it comes to.</summary>
+    private bool IsOutside => Unit.Window.Mount == Mount.Outside;
+
+    /// <summary>The line of its head: in the opening, or over the upper edge.</summary>
+    private int HeadLine => IsOutside ? 0 : 1;
+
+    /// <summary>The first column that it covers; a left edge that it hides is one.</summary>
+    private int Left => IsOutside && IsFirst ? From - 1 : From;
+
+    /// <summary>The last column that it covers.</summary>
+    private int Right => IsOutside && IsLast ? From + Cells : Last;
+
+    /// <summary>Head, covering half way down and brackets, with a line to the neighbour on the left; folds hang all the way down at both sides.</summary>
     public void DrawCovering(Area opening, bool current, Glyphs glyphs)
     {
         var tone = current ? Tone.Strong : Tone.Drawing;
-        var drop = Drop(opening);
-        for (var x = From; x < From + Cells; x++)
+        var look = CoveringLooks.Of(Unit.Kind);
+        var end = look == CoveringLook.Folds ? opening.Height - 2 : Drop(opening);
+        var columns = Right - Left + 1;
+        for (var x = Left; x <= Right; x++)
         {
-            opening.Put(x, 1, DrawingSigns.Head.Drawn(glyphs), tone);
-            for (var y = 2; y < 1 + drop; y++)
-                opening.Put(x, y, DrawingSigns.Fabric.Drawn(glyphs), Tone.Drawing);
-            if (drop + 1 < opening.Height - 1)
-                opening.Put(x, 1 + drop, glyphs.Across, tone);
+            opening.Put(x, HeadLine, DrawingSigns.Head.Drawn(glyphs), tone);
+            for (var y = HeadLine + 1; y <= end; y++)
+            {
+                if (look.Cell(x - Left, y - HeadLine - 1, columns, glyphs) is { Length: > 0 } cell)
+                    opening.Put(x, y, cell, Tone.Drawing);
+            }
+            if (look != CoveringLook.Folds && end + 1 < opening.Height - 1)
+                opening.Put(x, 1 + end, glyphs.Across, tone);
         }
         for (var y = 1; Inner > From && y < opening.Height - 1; y++)
             opening.Put(From, y, glyphs.Down, Tone.Drawing);
-        opening.Put(Inner, 1, DrawingSigns.Bracket.Drawn(glyphs), tone);
-        opening.Put(Last, 1, DrawingSigns.Bracket.Drawn(glyphs), tone);
+        opening.Put(IsFirst ? Left : Inner, HeadLine, DrawingSigns.Bracket.Drawn(glyphs), tone);
+        opening.Put(Right, HeadLine, DrawingSigns.Bracket.Drawn(glyphs), tone);
     }
 
     /// <summary>Lead side, entry and tail; the tail hangs on the wall beside the opening, or between two units inside its own part.</summary>
     public void DrawCable(Area area, int left, int rows, decimal cellsPerLength, decimal cellAspect, Glyphs glyphs)
     {
         if (Unit.LeadSide is { } lead)
-            area.Put(left + (lead == Side.Left ? Inner : Last), 1, DrawingSigns.Lead.Drawn(glyphs), Tone.Note);
+            area.Put(left + (lead == Side.Left ? (IsFirst ? Left : Inner) : Right), HeadLine, DrawingSigns.Lead.Drawn(glyphs), Tone.Note);
         if (Unit.EntrySide is not { } side)
             return;
         var below = (int)Math.Round((Unit.Item.Get(UnitFacts.EntryBelowHead) ?? Length.Zero).Nanometres * cellsPerLength / cellAspect);

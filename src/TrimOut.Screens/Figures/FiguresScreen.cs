@@ -5,36 +5,46 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Figures;
 
 /// <summary>Workings: each with its formula, its inputs and its source, as a finding shows them.</summary>
-internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, int Selected) : IScreen
+internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, int Selected) : IScreen, ITable
 {
     public string Title => $"Figures of {Of}";
 
     public IReadOnlyList<IKeyAction> Keys => FiguresKeys.All;
+
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
+        Figures.Select(f => (IReadOnlyList<string>)[f.Name, f.Value, f.Working.Formula, f.Source.Title]);
 
     public static FiguresScreen For(AskedFigures asked) => new(asked.Of,
         asked.At is { } fact ? [.. asked.All.Where(f => f.IsAbout(fact)), .. asked.All.Where(f => !f.IsAbout(fact))] : asked.All, 0);
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var detail = Math.Min(area.Height / 2, 14);
-        var list = area.Rows(0, area.Height - detail);
-        var names = Math.Clamp(Figures.Max(f => TextWidth.Of(f.Name)), 12, area.Width / 2);
-        foreach (var (y, at) in Paging.Rows(list, Figures.Count, Selected))
+        var (whole, card) = Wide.Split(area, context.Glyphs);
+        var detail = card is null ? Math.Min(area.Height / 2, 14) : 0;
+        var list = whole.Rows(0, whole.Height - detail);
+        var names = Math.Clamp(Figures.Max(f => TextWidth.Of(f.Name)), 12, list.Width / 2);
+        foreach (var (y, at) in Paging.Rows(list, Figures.Count, Selected, at => this with { Selected = at }))
         {
             var tone = at == Selected ? Tone.Selected : Tone.Text;
             list.PutFit(0, y, list.Width, "", tone);
             list.PutFit(1, y, names, Figures[at].Name, tone);
             list.PutFit(names + 3, y, list.Width - names - 3, Figures[at].Value, tone);
         }
-        DrawDetail(area.Rows(area.Height - detail, detail), Figures[Selected], context);
+        if (card is { } beside)
+        {
+            DrawDetail(beside, Figures[Selected]);
+            return;
+        }
+        for (var x = 0; x < area.Width; x++)
+            area.Put(x, area.Height - detail, context.Glyphs.Across, Tone.Dim);
+        DrawDetail(area.Rows(area.Height - detail, detail), Figures[Selected]);
     }
 
-    private static void DrawDetail(Area area, Figure figure, ScreenContext context)
+    private static void DrawDetail(Area area, Figure figure)
     {
-        for (var x = 0; x < area.Width; x++)
-            area.Put(x, 0, context.Glyphs.Across, Tone.Dim);
-        var y = area.PutWrapped(1, 1, 3, $"{figure.Name}: {figure.Value}", Tone.Strong);
-        y = area.PutWrapped(1, y, 3, figure.Working.Formula, Tone.Text);
+        var lines = Math.Max(3, area.Height / 4);
+        var y = area.PutWrapped(1, 1, lines, $"{figure.Name}: {figure.Value}", Tone.Strong);
+        y = area.PutWrapped(1, y, lines, figure.Working.Formula, Tone.Text);
         y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - 2), string.Join("; ", figure.Working.Inputs.Select(i => $"{i.Name} {i.Value}")), Tone.Text);
         area.PutWrapped(1, Math.Min(y, area.Height - 1), 2, figure.Source.Title, Tone.Dim);
     }

@@ -1,3 +1,5 @@
+using TrimOut.Screens.Shell;
+
 namespace TrimOut.Screens.Frames;
 
 /// <summary>A rectangle of a frame that text is put on; what falls outside is cut off.</summary>
@@ -20,11 +22,15 @@ internal readonly record struct Area(Frame Frame, int X, int Y, int Width, int H
         foreach (var (grapheme, columns) in TextWidth.Graphemes(text))
         {
             if (x + columns > Width)
-                break;
+            {
+                Frame.Cut(text, "", tone);
+                return x;
+            }
             if (x >= 0)
                 Frame.Set(X + x, Y + y, grapheme, columns, tone);
             x += columns;
         }
+        Frame.Shown(text);
         return x;
     }
 
@@ -32,6 +38,8 @@ internal readonly record struct Area(Frame Frame, int X, int Y, int Width, int H
     public int PutFit(int x, int y, int cells, string text, Tone tone = Tone.Text)
     {
         var fit = TextWidth.Fit(text, Math.Min(cells, Width - x));
+        if (fit.Length > 0 && fit[^1] == TextWidth.Cut && text[^1] != TextWidth.Cut)
+            Frame.Cut(text, fit, tone);
         var end = Put(x, y, fit, tone);
         Fill(end, y, x + cells - end, tone);
         return x + cells;
@@ -39,11 +47,16 @@ internal readonly record struct Area(Frame Frame, int X, int Y, int Width, int H
 
     public void PutRight(int y, string text, Tone tone = Tone.Text) => Put(Width - TextWidth.Of(text), y, text, tone);
 
-    /// <summary>Puts text in as many lines as it takes, up to so many; returns the line after it.</summary>
+    /// <summary>Puts text in as many lines as it takes, up to so many, the last of which says when it goes on; returns the line after it.</summary>
     public int PutWrapped(int x, int y, int lines, string text, Tone tone = Tone.Text)
     {
-        foreach (var line in TextWidth.Wrap(text, Width - x).Take(lines))
+        var wrapped = TextWidth.Wrap(text, Width - x, Math.Min(lines, Height - y), out var whole);
+        foreach (var line in wrapped)
             Put(x, y++, line, tone);
+        if (whole)
+            Frame.Shown(text);
+        else
+            Frame.Cut(text, string.Join(' ', wrapped), tone);
         return y;
     }
 
@@ -57,6 +70,21 @@ internal readonly record struct Area(Frame Frame, int X, int Y, int Width, int H
     {
         for (var y = 0; y < Height; y++)
             Fill(0, y, Width, tone);
+    }
+
+    /// <summary>Puts a figure against the right edge of so many cells; one that is wider begins at the left, and is cut there.</summary>
+    public void PutFigure(int x, int y, int cells, string figure, Tone tone = Tone.Text)
+    {
+        var wide = TextWidth.Of(figure);
+        Fill(x, y, Math.Max(0, cells - wide), tone);
+        PutFit(x + Math.Max(0, cells - wide), y, Math.Min(cells, wide), figure, tone);
+    }
+
+    /// <summary>Where a click puts the cursor, or opens what it is on already.</summary>
+    public void PutSpot(int x, int y, int cells, bool chosen, Func<IScreen?> choose)
+    {
+        if (y >= 0 && y < Height && cells > 0)
+            Frame.Spots.Add(new Spot(X + x, Y + y, Math.Min(cells, Width - x), null, choose, chosen));
     }
 
     /// <summary>Where the text field lies: at a place, so many cells wide.</summary>

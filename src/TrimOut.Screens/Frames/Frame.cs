@@ -1,4 +1,5 @@
 using System.Text;
+using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.Frames;
 
@@ -26,6 +27,15 @@ internal class Frame
     public int Height { get; }
 
     public Slot? Slot { get; set; }
+
+    /// <summary>Where clicks mean something; what was put last lies on top.</summary>
+    public List<Spot> Spots { get; } = [];
+
+    /// <summary>Told what was cut because it did not fit, and what is left of it. Tests listen.</summary>
+    public virtual void Cut(string whole, string left, Tone tone) { }
+
+    /// <summary>Told what stands there whole. Tests listen.</summary>
+    public virtual void Shown(string whole) { }
 
     public Area All => new(this, 0, 0, Width, Height);
 

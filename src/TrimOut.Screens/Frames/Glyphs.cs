@@ -4,11 +4,11 @@ namespace TrimOut.Screens.Frames;
 internal sealed record Glyphs(
     string Across, string Down, string TopLeft, string TopRight, string BottomLeft, string BottomRight,
     string Fabric, string Solid, string Lead, string Entry, string Cable, string Bracket,
-    string Done, string Begun, string Nothing, string Stop, string Arrow)
+    string Done, string Begun, string Nothing, string Stop, string Arrow, string Slat, string Light, string Fold)
 {
-    public static readonly Glyphs Drawn = new("─", "│", "┌", "┐", "└", "┘", "▒", "█", "◆", "●", "~", "▌", "■", "◧", "·", "!", "►");
+    public static readonly Glyphs Drawn = new("─", "│", "┌", "┐", "└", "┘", "▒", "█", "◆", "●", "~", "▌", "■", "◧", "·", "!", "►", "═", "░", "║");
 
-    public static readonly Glyphs Ascii = new("-", "|", "+", "+", "+", "+", ":", "#", "@", "o", "~", "[", "#", "+", ".", "!", ">");
+    public static readonly Glyphs Ascii = new("-", "|", "+", "+", "+", "+", ":", "#", "@", "o", "~", "[", "#", "+", ".", "!", ">", "=", ",", "I");
 
     public void Box(Area area, Tone tone, string title = "")
     {

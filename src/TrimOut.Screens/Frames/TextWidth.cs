@@ -7,6 +7,9 @@ namespace TrimOut.Screens.Frames;
 /// <summary>How many cells text takes on a terminal, and how to make it fit.</summary>
 internal static class TextWidth
 {
+    /// <summary>Stands where text is cut.</summary>
+    public const char Cut = '…';
+
     public static int Of(string text) => Graphemes(text).Sum(g => g.Columns);
 
     /// <summary>The grapheme clusters of a text with the cells that each takes; those that take none are left out.</summary>
@@ -39,7 +42,24 @@ internal static class TextWidth
                 break;
             (kept, used) = (kept + grapheme, used + columns);
         }
-        return kept + "…";
+        return kept + Cut;
+    }
+
+    /// <summary>The text in lines of at most so many cells, and at most so many of them: the last one says when the text goes on.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="cells">How wide a line is.</param>
+    /// <param name="lines">How many lines there is room for.</param>
+    /// <param name="whole">Whether all of it is there.</param>
+    public static IReadOnlyList<string> Wrap(string text, int cells, int lines, out bool whole)
+    {
+        List<string> all = [.. Wrap(text, cells).Take(Math.Max(0, lines) + 1)];
+        whole = all.Count <= lines;
+        if (whole)
+            return all;
+        all.RemoveAt(all.Count - 1);
+        if (all.Count > 0)
+            all[^1] = Fit($"{all[^1]} {Cut}", cells);
+        return all;
     }
 
     /// <summary>The text in lines of at most so many cells, broken at spaces where there are any.</summary>

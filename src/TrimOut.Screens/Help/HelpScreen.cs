@@ -8,8 +8,9 @@ internal sealed record HelpScreen(string Of, IReadOnlyList<(string Keys, string 
 {
     private const string SignsHere = "Signs here";
 
-    /// <summary>So many of the last lines fit on the smallest screen, each in the three lines that it may take.</summary>
-    private const int LastPage = 6;
+    private const int MostLines = 3;
+
+    private ScrollEnd End { get; } = new();
 
     public string Title => $"Keys of {Of}";
 
@@ -32,19 +33,22 @@ internal sealed record HelpScreen(string Of, IReadOnlyList<(string Keys, string 
         var rows = area.Rows(2, area.Height - 3);
         var nameAt = 2 + Lines.Max(l => TextWidth.Of(l.Keys)) + 1;
         var helpAt = nameAt + Lines.Max(l => TextWidth.Of(l.Name)) + 2;
+        int TextAt((string Keys, string Name, string Help) line) => line.Name.Length == 0 ? nameAt : helpAt;
+        int LinesOf((string Keys, string Name, string Help) line) =>
+            line.Help.Length == 0 ? 1 : Math.Clamp(TextWidth.Wrap(line.Help, rows.Width - TextAt(line)).Count(), 1, MostLines);
+        var top = End.Shown(Top, Lines.Reverse().Select(LinesOf), Lines.Count, rows.Height);
         var (y, shown) = (0, 0);
-        foreach (var line in Lines.Skip(Top).TakeWhile(_ => y < rows.Height))
+        foreach (var line in Lines.Skip(top).TakeWhile(_ => y < rows.Height))
         {
             shown++;
             rows.Put(1, y, line.Keys, Tone.Strong);
             rows.Put(nameAt, y, line.Name, Tone.Heading);
-            var textAt = line.Name.Length == 0 ? nameAt : helpAt;
-            y = line.Help.Length == 0 ? y + 1 : rows.PutWrapped(textAt, y, 3, line.Help);
+            y = line.Help.Length == 0 ? y + 1 : rows.PutWrapped(TextAt(line), y, MostLines, line.Help);
         }
-        area.PutFit(1, area.Height - 1, area.Width - 1, Paging.Beyond(Top, Lines.Count - Top - shown, "above", "below"), Tone.Dim);
+        area.PutFit(1, area.Height - 1, area.Width - 1, Paging.Beyond(top, Lines.Count - top - shown, "above", "below"), Tone.Dim);
     }
 
-    internal HelpScreen Scroll(int by) => this with { Top = Math.Clamp(Top + by, 0, Math.Max(0, Lines.Count - LastPage)) };
+    internal HelpScreen Scroll(int by) => this with { Top = End.Move(Top, by) };
 }
 
 /// <summary>Keys of the help.</summary>

@@ -1,6 +1,6 @@
 using System.Globalization;
-using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Shell;
@@ -31,7 +31,8 @@ internal sealed record AsItStoodScreen(int Count, ScreenContext Then, JobSheetSc
         new(string.Create(CultureInfo.InvariantCulture, $"Going back to change {count}"), (_, _, _) =>
         {
             var then = context.AsItStood(count);
-            var sheet = (from?.Sheet ?? JobSheetScreen.At(then)) with { UnitId = TouchedBy(context.Log.Changes[count - 1], then.House) ?? from?.Sheet.UnitId };
+            var touched = ChangeCard.UnitOf(context.Log.Changes[count - 1], then.House)?.Id;
+            var sheet = (from?.Sheet ?? JobSheetScreen.At(then)) with { UnitId = touched ?? from?.Sheet.UnitId };
             return new Ask.Open(new AsItStoodScreen(count, then, (JobSheetScreen)sheet.Fit(then)), InPlace: from is not null);
         });
 
@@ -44,16 +45,14 @@ internal sealed record AsItStoodScreen(int Count, ScreenContext Then, JobSheetSc
         area.PutFit(0, 1, area.Width, $" {last.What}", Tone.Strong);
         area.PutFit(0, 2, area.Width, " Only to look at. Left and Right: the change before and after. Esc: today.", Tone.Caution);
         Sheet.Draw(area.Rows(BannerLines, area.Height - BannerLines), Then, null);
+        // The sheet chooses on itself; here it is only part of what is seen, and nothing on it opens.
+        for (var at = 0; at < area.Frame.Spots.Count; at++)
+        {
+            var spot = area.Frame.Spots[at];
+            if (spot.Choose is { } choose)
+                area.Frame.Spots[at] = spot with { IsChosen = false, Choose = () => choose() is JobSheetScreen sheet ? this with { Sheet = sheet } : null };
+        }
     }
-
-    /// <summary>The unit that a change was about; null where it was about none.</summary>
-    private static string? TouchedBy(Change change, House house) => change.Edits.OfType<Edit.Put>().Select(p => house.Find(p.Item)).Select(item => item switch
-    {
-        { Kind: ItemKind.Unit } => item.Id,
-        { Kind: ItemKind.Run } => item.Under,
-        { Kind: ItemKind.Window } => house.FindWindow(item.Id)?.Units.FirstOrDefault()?.Id,
-        _ => null,
-    }).FirstOrDefault(id => id is not null && house.FindUnit(id) is not null);
 }
 
 /// <summary>Keys of the house as it stood: those of the job sheet that only look.</summary>

@@ -3,27 +3,36 @@ using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
+using TrimOut.Screens.Copies;
+using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.History;
 
 /// <summary>Who changed what, and when: the latest first.</summary>
-internal sealed record HistoryScreen(int Selected) : IScreen
+internal sealed record HistoryScreen(int Selected) : IScreen, ITable
 {
     public string Title => "History";
 
     public IReadOnlyList<IKeyAction> Keys => HistoryKeys.All;
+
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
+        [["When", "By", "What"], .. context.Log.Changes.Reverse().Select(c => (IReadOnlyList<string>)
+            [c.SaidAt.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture), c.By, c.What])];
 
     public static HistoryScreen At(ScreenContext context) => new(0);
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         var changes = context.Log.Changes;
+        (area, var card) = Wide.Split(area, context.Glyphs);
+        if (card is { } beside && Selected < changes.Count)
+            ChangeCard.Draw(beside, changes.Count - Selected, context);
         area.PutFit(0, 0, area.Width,
             $" {NumberText.Counted(changes.Count, "change")}; nothing is ever deleted. Kept in {context.Where}", Tone.Heading);
         var list = area.Rows(1, area.Height - 1);
-        foreach (var (y, at) in Paging.Rows(list, changes.Count, Selected))
+        foreach (var (y, at) in Paging.Rows(list, changes.Count, Selected, at => this with { Selected = at }))
         {
             var change = changes[changes.Count - 1 - at];
             var inForce = context.Log.IsInForce(change.Id);
@@ -45,6 +54,10 @@ internal static class HistoryKeys
             new Transition(s, AsItStoodScreen.Show(context, context.Log.Changes.Count - s.Selected))) { Disabled = NoChange },
         new KeyAction<HistoryScreen>("g", "Go to a day", "Goes to the last change of a day.",
             (s, _) => Transition.Type(s, new Entry("Day", "", "such as 2026-03-14", (text, now) => GoTo(s, now, text)))) { Disabled = NoChange },
+        new KeyAction<HistoryScreen>("O", "Other copies", "Looks for other copies of this house, to see and take in what was done there.",
+            (s, context) => new Transition(s, CopiesScreen.Find(context))),
+        new KeyAction<HistoryScreen>("D", "In conflict", "What two copies disagree about: value against value, to choose which one stays.",
+            (s, context) => Transition.Open(s, ConflictsScreen.At(context))),
         .. Moves.Through<HistoryScreen>("change", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, context.Log.Changes.Count) }),
     ];
 

@@ -25,6 +25,9 @@ internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selec
         area.Put(2, 1, "TrimOut tracks wired motorised window coverings through a house,", Tone.Text);
         area.Put(2, 2, "from the framing walk to the owner's binder.", Tone.Text);
         var y = 4;
+        (area, var card) = Wide.Split(area, context.Glyphs);
+        if (card is { } beside && !Houses.All(h => h.Sample))
+            FirstTime.Draw(beside, 1);
         var about = Math.Min(8 + Houses.Select(h => TextWidth.Of(h.Name)).DefaultIfEmpty().Max(), area.Width / 2);
         bool? sample = null;
         foreach (var (house, at) in Houses.Select((h, at) => (h, at)))
@@ -35,6 +38,7 @@ internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selec
                 sample = house.Sample;
             }
             var tone = at == Selected ? Tone.Selected : Tone.Text;
+            area.PutSpot(2, y, area.Width - 4, at == Selected, () => this with { Selected = at });
             area.PutFit(2, y, area.Width - 4, $" {(at == Selected ? context.Glyphs.Arrow : " ")} {house.Name}", tone);
             area.PutFit(about, y++, area.Width - 2 - about, house.About, tone);
         }

@@ -11,7 +11,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.JobSheet;
 
 /// <summary>Home: the phases with their sums, all units by room with one mark per phase, and the selected unit's card.</summary>
-internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool OnlyOpen, bool OnlyStops, string Search) : IScreen, IAsked
+internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool OnlyOpen, bool OnlyStops, string Search) : IScreen, IAsked, ITable
 {
     /// <summary>Lines for what would be marked of the picked units.</summary>
     private const int MostPicked = 5;
@@ -39,6 +39,15 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
 
     /// <summary>The window under the cursor that was left out; null when the cursor is on a unit.</summary>
     public Window? LeftOut(ScreenContext context) => UnitId is not null && context.House.FindWindow(UnitId) is { LeftOut: true } window ? window : null;
+
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
+        [["Unit", "Kind", "Room", .. PhaseNames.All.Select(p => p.Full()), "Stops", "Next step"],
+            .. JobSheetRows.Of(this, context).Where(r => r.Id is not null).Select(r => r.Unit is { } unit ? Cells(unit, context) : [r.Text.Trim()])];
+
+    private static IReadOnlyList<string> Cells(Unit unit, ScreenContext context) =>
+        [unit.Tag, unit.Kind?.Name ?? "", unit.Window.Room?.FullName ?? "", .. PhaseNames.All.Select(p => Progress.Of(unit, p, context.Steps)).Select(p =>
+            p.Total == 0 ? "" : $"{NumberText.Plain(p.Done)} of {NumberText.Plain(p.Total)}"),
+            NumberText.Plain(context.Report.About(unit).Count(FindingSigns.IsStop)), Progress.Next(unit, context.Steps)?.Label ?? "complete"];
 
     public IScreen Fit(ScreenContext context)
     {
@@ -89,7 +98,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         var selected = rows.ToList().FindIndex(r => r.Id is { } id && id == UnitId);
         if (rows.Count < list.Height)
             list.PutFit(1, list.Height - 1, list.Width - 1, PhaseMarks.Legend(context.Glyphs), Tone.Dim);
-        foreach (var (line, at) in Paging.Rows(list, rows.Count, selected))
+        foreach (var (line, at) in Paging.Rows(list, rows.Count, selected, at => rows[at].Id is { } id ? this with { UnitId = id } : null))
             DrawRow(list.Rows(line, 1), rows[at], context, columns, at == selected, rows[at].Unit is { } u && Picked.Contains(u.Id));
     }
 

@@ -30,7 +30,7 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
             y = area.PutWrapped(1, y, 2, reason, Tone.Caution);
         var detail = area.Height / 2;
         var rows = area.Rows(y + 1, area.Height - y - 1 - detail);
-        foreach (var (line, at) in Paging.Rows(rows, Parts.Count, Selected))
+        foreach (var (line, at) in Paging.Rows(rows, Parts.Count, Selected, at => this with { Selected = at }))
         {
             var (part, tone) = (Parts[at], at == Selected ? Tone.Selected : Tone.Text);
             rows.PutFit(0, line, 15, KebabCase.Of(part.Kind).Replace('-', ' '), tone);

@@ -12,7 +12,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Kit;
 
 /// <summary>The parts of this house: how many of their values are blank, how many nobody checked against the maker's sheet, and how many checks wait.</summary>
-internal sealed record KitScreen(int Selected) : IScreen
+internal sealed record KitScreen(int Selected) : IScreen, ITable
 {
     public static readonly IReadOnlyList<ItemKind> Kinds = [.. Enum.GetValues<ItemKind>().Where(FactTable.IsKit)];
 
@@ -21,6 +21,10 @@ internal sealed record KitScreen(int Selected) : IScreen
     public IReadOnlyList<IKeyAction> Keys => KitKeys.All;
 
     public IReadOnlyList<Sign> Signs => FindingSigns.All;
+
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
+        [["Sort", "Part", "State"], .. Parts(context).Select(p => (IReadOnlyList<string>)
+            [KebabCase.Of(p.Kind).Replace('-', ' '), context.House.NameOf(p), Said(p, context).Said])];
 
     public static KitScreen At(ScreenContext context) => new(0);
 
@@ -32,13 +36,21 @@ internal sealed record KitScreen(int Selected) : IScreen
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
+        var (list, card) = Wide.Split(area, context.Glyphs);
+        DrawList(list, context);
+        if (card is { } beside && Current(context) is { } part)
+            PartCard.Draw(beside, part, context);
+    }
+
+    private void DrawList(Area area, ScreenContext context)
+    {
         area.PutWrapped(1, 0, 2,
             "What the makers' sheets say governs. With the sheet of a part in hand, s goes through it value by value; a blank is not checked, and never " +
                 "a pass.",
             Tone.Text);
         var rows = area.Rows(3, area.Height - 3);
         var parts = Parts(context);
-        foreach (var (y, at) in Paging.Rows(rows, parts.Count, Selected))
+        foreach (var (y, at) in Paging.Rows(rows, parts.Count, Selected, at => this with { Selected = at }))
         {
             var part = parts[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;

@@ -89,7 +89,7 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
             return;
         }
         var (values, split) = (Values(context), Math.Clamp(area.Width * 6 / 10, 46, 90));
-        foreach (var (y, at) in Paging.Rows(area.Part(0, 0, split, area.Height), values.Count, Selected))
+        foreach (var (y, at) in Paging.Rows(area.Part(0, 0, split, area.Height), values.Count, Selected, at => this with { Selected = at }))
         {
             var (fact, current) = (values[at], at == Selected);
             var shown = fact.ShowOf(part, context.House);

@@ -4,6 +4,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -11,7 +12,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Panels;
 
 /// <summary>The mechanical room: each panel's outputs as they stand on it, and the runs that wait for one.</summary>
-internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IAsked
+internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IAsked, ITable
 {
     public string Title => "Panels";
 
@@ -29,6 +30,12 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
     public IReadOnlyList<IKeyAction> Keys => PanelsKeys.All;
 
     public IReadOnlyList<Sign> Signs { get; } = [.. PanelColumns.All.Select(c => c.Sign), .. FindingSigns.All, PanelDrawing.Used, PanelDrawing.Free];
+
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
+        [["Panel", .. PanelColumns.All.Select(c => c.Sign.Drawn(context.Glyphs))],
+            .. PanelRows.Of(context.House).Where(r => !r.IsHeading).Select(r => (IReadOnlyList<string>)[r.Panel?.Name ?? "",
+                r.Output?.ToString("00", CultureInfo.InvariantCulture) ?? "", r.Run?.Unit.Tag ?? "free", r.Run?.Show(RunFacts.LabelAtPanel) ?? "",
+                r.Run?.Show(RunFacts.OpenVolts) ?? "", r.Run?.Show(RunFacts.LoadedVolts) ?? "", r.Run is null ? "" : DoneSoFar(r.Run)])];
 
     public static PanelsScreen At(ScreenContext context) => new(0, null);
 
@@ -53,17 +60,28 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
         if (area.Width >= 120 && (current?.Panel ?? context.House.Panels.FirstOrDefault()) is { } seen)
         {
             var list = body.Width - PanelDrawing.Width - 2;
-            PanelDrawing.Draw(body.Part(list + 1, 1, PanelDrawing.Width, body.Height - 2), seen, context.Glyphs, current?.Output,
+            var drawn = PanelDrawing.Draw(body.Part(list + 1, 1, PanelDrawing.Width, body.Height - 2), seen, context.Glyphs, current?.Output,
                 run => FindingSigns.AnyStop(context.Report.About(run.Unit)));
+            if (current?.Run is { } under && body.Height - drawn > 3 * UnitCard.LeastDrawing / 2)
+                UnitCard.Draw(body.Part(list + 1, drawn + 2, PanelDrawing.Width, body.Height - drawn - 2), under.Unit, context);
             body = body.Part(0, 0, list, body.Height);
         }
-        var about = TextWidth.Wrap(current is null ? "" : About(current, context), body.Width - 2).Take(MostAbout).ToList();
+        var about = TextWidth.Wrap(current is null ? "" : About(current, context), body.Width - 2, MostAbout, out _);
         var table = body.Rows(0, body.Height - 1 - about.Count);
         foreach (var column in PanelColumns.All)
-            table.PutFit(column.At, 0, table.Width - column.At, column.Sign.Drawn(context.Glyphs), Tone.Dim);
+        {
+            if (column.IsFigure)
+                table.PutFigure(column.At, 0, column.Cells, column.Sign.Drawn(context.Glyphs), Tone.Dim);
+            else
+                table.PutFit(column.At, 0, Math.Min(column.Cells, table.Width - column.At), column.Sign.Drawn(context.Glyphs), Tone.Dim);
+        }
         var lines = table.Rows(1, table.Height - 1);
-        foreach (var (y, at) in Paging.Rows(lines, rows.Count, Selected))
-            DrawRow(lines.Rows(y, 1), rows[at], context, at == Selected);
+        var shown = Paging.Rows(lines, rows.Count, Selected,
+            at => rows[at].CanBeChosen || rows[at].Output is not null ? this with { Selected = at } : null);
+        var open = Decimals.Alike([.. shown.Select(r => Volts(rows[r.At], RunFacts.OpenVolts))]);
+        var loaded = Decimals.Alike([.. shown.Select(r => Volts(rows[r.At], RunFacts.LoadedVolts))]);
+        foreach (var (row, (y, at)) in shown.Index())
+            DrawRow(lines.Rows(y, 1), rows[at], open[row], loaded[row], context, at == Selected);
         for (var at = 0; at < about.Count; at++)
         {
             body.PutFit(0, table.Height + at, body.Width, " " + about[at], Tone.Strong);
@@ -91,7 +109,9 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
         return string.Join(" ", row is { Panel: { } panel, Output: null } ? [Heading(panel) + ".", .. said] : said);
     }
 
-    private static void DrawRow(Area line, PanelRow row, ScreenContext context, bool selected)
+    private static string Volts(PanelRow row, Fact<Voltage> fact) => row.Run?.Item.Get(fact) is { } volts ? volts.ToString() : "-";
+
+    private static void DrawRow(Area line, PanelRow row, string open, string loaded, ScreenContext context, bool selected)
     {
         var tone = selected ? Tone.Selected : Tone.Text;
         line.PutFit(0, 0, line.Width, "", tone);
@@ -114,12 +134,18 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
         }
         Put(PanelColumns.Unit, run.Unit.Tag);
         Put(PanelColumns.Label, run.Show(RunFacts.LabelAtPanel) is { Length: > 0 } label ? label : "no label");
-        Put(PanelColumns.Open, run.Item.Get(RunFacts.OpenVolts)?.ToString() ?? "-");
-        Put(PanelColumns.Loaded, run.Item.Get(RunFacts.LoadedVolts)?.ToString() ?? "-");
+        Put(PanelColumns.Open, open);
+        Put(PanelColumns.Loaded, loaded);
         Put(PanelColumns.Done, DoneSoFar(run));
         FindingSigns.Put(line, 0, 0, context.Report.About(run.Unit), context.Glyphs, selected ? tone : null);
 
-        void Put(PanelColumn column, string text) => line.PutFit(column.At, 0, Math.Min(column.Cells, line.Width - column.At), text, tone);
+        void Put(PanelColumn column, string text)
+        {
+            if (column.IsFigure)
+                line.PutFigure(column.At, 0, column.Cells, text, tone);
+            else
+                line.PutFit(column.At, 0, Math.Min(column.Cells, line.Width - column.At), text, tone);
+        }
     }
 
     private static string Heading(Panel panel)

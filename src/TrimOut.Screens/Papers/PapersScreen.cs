@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -18,18 +19,52 @@ internal sealed record PapersScreen(int Selected) : IScreen
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         var missing = context.Report.Missing.Length;
-        var list = area.Rows(1, area.Height - 1 - (missing > 0 ? 3 : 0));
-        foreach (var (y, at) in Paging.Rows(list, context.Papers.Count, Selected))
+        var (titles, readers) = (Cells(context, p => p.Title, area.Width / 2), Cells(context, p => p.For, area.Width / 3));
+        var ages = area.Width - titles - readers - 6 >= LeastAge;
+        area.PutFit(2, 0, titles, "Paper", Tone.Dim);
+        area.PutFit(titles + 3, 0, readers + 4, "For", Tone.Dim);
+        if (ages)
+            area.PutFit(titles + readers + 6, 0, LeastAge, "Written", Tone.Dim);
+        var list = area.Rows(1, area.Height - 1 - Below - (missing > 0 ? 2 : 0));
+        foreach (var (y, at) in Paging.Rows(list, context.Papers.Count, Selected, at => this with { Selected = at }))
         {
             var paper = context.Papers[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;
             list.PutFit(1, y, list.Width - 2, $" {paper.Title}", tone);
-            list.PutFit(list.Width / 2, y, list.Width - list.Width / 2 - 1, $"for {paper.For}", tone);
+            list.PutFit(titles + 3, y, readers + 1, paper.For, tone);
+            if (ages)
+                list.PutFit(titles + readers + 6, y, list.Width - titles - readers - 7, Age(paper, context), tone);
         }
+        var end = 1 + Math.Min(list.Height, context.Papers.Count);
+        var below = area.Rows(end, area.Height - end);
+        if (Selected < context.Papers.Count)
+            below.PutWrapped(1, 1, Below - 1, InWords(context.Papers[Selected], context), Tone.Text);
         if (missing > 0)
-            area.PutWrapped(1, Math.Min(context.Papers.Count, list.Height) + 2, 2,
-                $"{NumberText.Counted(missing, "check")} could not be made because details are missing. The papers say so.", Tone.Caution);
+            below.PutWrapped(1, Below, 2, $"{NumberText.Counted(missing, "check")} could not be made because details are missing. The papers say so.",
+                Tone.Caution);
     }
+
+    /// <summary>Lines for the chosen paper.</summary>
+    private const int Below = 4;
+
+    /// <summary>"2026-06-01 14:00, may be out of date since 2026-06-02".</summary>
+    private const int LeastAge = 52;
+
+    private static int Cells(ScreenContext context, Func<PaperChoice, string> text, int most) =>
+        Math.Clamp(context.Papers.Select(p => TextWidth.Of(text(p))).DefaultIfEmpty().Max(), 8, most);
+
+    private static string Age(PaperChoice paper, ScreenContext context) => paper.Written is not { } written ? "not written here yet"
+        : context.SinceWritten(paper) is { } since ? string.Create(CultureInfo.InvariantCulture,
+            $"{written.At:yyyy-MM-dd HH:mm}, may be out of date since {since.First.SaidAt:yyyy-MM-dd}")
+        : string.Create(CultureInfo.InvariantCulture, $"{written.At:yyyy-MM-dd HH:mm}, nothing was changed since");
+
+    /// <summary>When the paper was written, and what it does not have: whether that is about something on it only the paper itself tells.</summary>
+    private static string InWords(PaperChoice paper, ScreenContext context) => paper.Written is not { } written
+        ? $"{paper.Title}, for {paper.For}: not written beside this house file yet. w writes it."
+        : context.SinceWritten(paper) is { } since ? string.Create(CultureInfo.InvariantCulture,
+            $"{paper.Title}: written {written.At:yyyy-MM-dd HH:mm}. It may be out of date since {since.First.SaidAt:yyyy-MM-dd HH:mm}: ")
+            + $"{NumberText.Counted(since.Count, "change")} came after it, the first by {since.First.By}: {since.First.What}"
+        : string.Create(CultureInfo.InvariantCulture, $"{paper.Title}: written {written.At:yyyy-MM-dd HH:mm}. Nothing was changed since.");
 }
 
 /// <summary>Keys of the papers.</summary>

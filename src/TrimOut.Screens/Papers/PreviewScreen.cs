@@ -10,12 +10,14 @@ internal sealed record PreviewScreen(PaperChoice Paper, PreviewPages Pages, int 
 
     public IReadOnlyList<IKeyAction> Keys => PreviewKeys.All;
 
+    private ScrollEnd End { get; } = new();
+
     public static PreviewScreen Of(PaperChoice paper, IReadOnlyList<PreviewBlock> blocks) => new(paper, new PreviewPages(blocks), 0);
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         var lines = Pages.Lines(area.Width - 3, context.Glyphs);
-        var top = Math.Clamp(Top, 0, Math.Max(0, lines.Count - 1));
+        var top = End.Shown(Top, Enumerable.Repeat(1, lines.Count), lines.Count, area.Height);
         for (var y = 0; y < area.Height && top + y < lines.Count; y++)
         {
             var x = 1;
@@ -28,8 +30,8 @@ internal sealed record PreviewScreen(PaperChoice Paper, PreviewPages Pages, int 
             area.Put(area.Width - 1, at + y, context.Glyphs.Solid, Tone.Dim);
     }
 
-    /// <summary>The screen further down or up: not past the last line as it was laid out last.</summary>
-    internal PreviewScreen Scroll(int by) => this with { Top = Math.Clamp(Top + by, 0, Math.Max(0, Pages.Count - 1)) };
+    /// <summary>The screen further down or up: not past the last page as it was laid out last.</summary>
+    internal PreviewScreen Scroll(int by) => this with { Top = End.Move(Top, by) };
 }
 
 /// <summary>Keys of a paper that is looked at.</summary>

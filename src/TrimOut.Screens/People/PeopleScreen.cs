@@ -9,7 +9,7 @@ namespace TrimOut.Screens.People;
 /// <summary>Contacts with their numbers, visits with who is expected, and boxes that are not here.</summary>
 /// <param name="RowId">The row under the cursor.</param>
 /// <param name="At">Where that was among all rows, for when it is gone.</param>
-internal sealed record PeopleScreen(string? RowId, int At) : IScreen, IAsked
+internal sealed record PeopleScreen(string? RowId, int At) : IScreen, IAsked, ITable
 {
     private const int LeastCard = 30;
 
@@ -22,6 +22,14 @@ internal sealed record PeopleScreen(string? RowId, int At) : IScreen, IAsked
     public PeopleRow? Current(ScreenContext context) => PeopleRows.Of(context).FirstOrDefault(r => r.Id.Length > 0 && r.Id == RowId);
 
     public Unit? UnitAt(ScreenContext context) => Current(context)?.Box?.Unit;
+
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => PeopleRows.Of(context).Select(r => (IReadOnlyList<string>)(r switch
+    {
+        { Contact: { } c } => [c.Show(ContactFacts.Telephone), c.Show(ContactFacts.Part), c.Name],
+        { Visit: { } v } => [Day(v), v.Name, string.Join(", ", v.Expected.Select(c => c.Name))],
+        { Box: { } b } => [b.Unit.Tag, b.Why.In(context.House)],
+        _ => [r.Heading],
+    }));
 
     /// <summary>So many rows on, past headings.</summary>
     public PeopleScreen Moved(ScreenContext context, int by)
@@ -55,7 +63,7 @@ internal sealed record PeopleScreen(string? RowId, int At) : IScreen, IAsked
         }
         var left = Math.Min(area.Width - LeastCard - 3, 90);
         var list = area.Part(0, 2, left, area.Height - 2);
-        foreach (var (y, at) in Paging.Rows(list, rows.Count, At))
+        foreach (var (y, at) in Paging.Rows(list, rows.Count, At, at => rows[at].Id.Length > 0 ? new PeopleScreen(rows[at].Id, at) : null))
         {
             var (row, current) = (rows[at], at == At && rows[at].Id.Length > 0);
             list.PutFit(0, y, list.Width, Text(row, context), current ? Tone.Selected : ToneOf(row, context));

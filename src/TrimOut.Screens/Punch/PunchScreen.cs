@@ -1,5 +1,6 @@
 using System.Globalization;
 using TrimOut.Core.Checks;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
@@ -10,7 +11,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Punch;
 
 /// <summary>Everything to mend: findings and hand-written items, open ones first.</summary>
-internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IScreen, IAsked
+internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IScreen, IAsked, ITable
 {
     public string Title => "Punch list";
 
@@ -23,6 +24,10 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
 
     public static PunchScreen At(ScreenContext context) => new(0, false, null);
 
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
+        [["State", "Of", "Phase", "What"],
+            .. PunchRows.Of(this, context).Select(r => (IReadOnlyList<string>)[r.State, context.House.NameOf(r.Subject), r.Phase?.Full() ?? "", r.Text])];
+
     /// <summary>The list of facts that checks wait for.</summary>
     public static PunchScreen OfMissingFacts(ScreenContext context) => At(context) with { WantsFacts = true };
 
@@ -32,7 +37,32 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
+        var (list, card) = Wide.Split(area, context.Glyphs);
         var rows = PunchRows.Of(this, context);
+        DrawList(list, rows, context);
+        if (card is { } beside && Selected < rows.Count)
+            DrawSubject(beside, rows[Selected], context);
+    }
+
+    /// <summary>What a row is about: the unit with the drawing that shows its field, the panel with its outputs, the remote with its groups.</summary>
+    private static void DrawSubject(Area area, PunchRow row, ScreenContext context)
+    {
+        var field = row.Finding?.Found.Mends ?? row.FillIn;
+        var fact = field is { } at && context.House.Find(at.Item) is { } item ? FactTable.Find(item.Kind, at.Field) : null;
+        if (UnitOf(context.House, row.Subject) is { } unit)
+            UnitCard.Draw(area, unit, context, Pictures.For(fact), saidAlready: row.Finding is { } said ? [said] : []);
+        else if (context.House.FindPanel(row.Subject.Id) is { } panel)
+            PanelDrawing.Draw(area, panel, context.Glyphs, null, run => FindingSigns.AnyStop(context.Report.About(run.Unit)));
+        else if (context.House.FindRemote(row.Subject.Id) is { } remote)
+            RemoteCard.Draw(area, remote, context);
+        else if (FactTable.IsKit(row.Subject.Kind))
+            PartCard.Draw(area, row.Subject, context);
+        else
+            area.PutWrapped(0, 0, 3, context.House.NameOf(row.Subject), Tone.Strong);
+    }
+
+    private void DrawList(Area area, IReadOnlyList<PunchRow> rows, ScreenContext context)
+    {
         var open = context.Report.Findings.Count(f => f.Open) + context.House.PunchItems.Count(p => !p.Done);
         var only = Only is { } p ? $"; only {p.Full()}" : "";
         if (WantsFacts)
@@ -50,7 +80,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         var list = area.Rows(1, area.Height - 1 - detail);
         var names = Math.Clamp(rows.Max(r => TextWidth.Of(context.House.NameOf(r.Subject))), 4, area.Width >= 100 ? 24 : 11);
         var phases = rows.Max(r => TextWidth.Of(r.Phase?.Full() ?? ""));
-        foreach (var (y, at) in Paging.Rows(list, rows.Count, Selected))
+        foreach (var (y, at) in Paging.Rows(list, rows.Count, Selected, at => this with { Selected = at }))
         {
             var row = rows[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;
@@ -60,8 +90,8 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
             list.PutFit(10 + names, y, phases, row.Phase?.Full() ?? "", tone);
             list.PutFit(11 + names + phases, y, list.Width - 11 - names - phases, row.Text, tone);
         }
-        if (Current(context) is { } current)
-            DrawDetail(area.Rows(area.Height - detail, detail), current, context);
+        if (Selected < rows.Count)
+            DrawDetail(area.Rows(area.Height - detail, detail), rows[Selected], context);
     }
 
     private void DrawSums(Area line, int open, string only, ScreenContext context)

@@ -51,7 +51,7 @@ internal sealed record RoomsScreen(string? RowId, int At) : IScreen, IAsked
         area.PutFit(1, 0, area.Width - 1, "In walking order, as on every list and paper. < and > move a row.", Tone.Dim);
         var left = Math.Min(area.Width - LeastCard - 3, 70);
         var list = area.Part(0, 2, left, area.Height - 2);
-        foreach (var (y, at) in Paging.Rows(list, rows.Count, At))
+        foreach (var (y, at) in Paging.Rows(list, rows.Count, At, at => new RoomsScreen(rows[at].Id, at)))
         {
             var row = rows[at];
             list.PutFit(0, y, list.Width, Text(row, context.House), at == At ? Tone.Selected

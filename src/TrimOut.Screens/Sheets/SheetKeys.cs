@@ -1,3 +1,4 @@
+using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -35,6 +36,10 @@ internal static class SheetKeys
         new KeyAction<SheetScreen>("c", "Checked", "Says that this kit value was checked against the maker's sheet, or not.",
             (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Current!.Item!, s.Current.Fact!)))
             { Disabled = NoKitValue, OnBar = false },
+        new KeyAction<SheetScreen>("E", "In your editor",
+            "Opens the note under the cursor in the editor that VISUAL or EDITOR names, and takes what is left there.",
+            (s, context) => new Transition(s, new Ask.Edit(s.Current!.Shown(context.House), (text, now) => Edited(s, now, text))))
+            { Disabled = NoNote, OnBar = false },
         new KeyAction<SheetScreen>("X", "Remove", "Takes the window, unit, leg or other item under the cursor out of the house; it can be brought back.",
             (s, context) => AskRemove(s, context))
             { Disabled = (s, context) => s.Current?.Item is null or { Kind: ItemKind.House } ? "The house itself stays." : null, OnBar = false },
@@ -50,6 +55,26 @@ internal static class SheetKeys
     }
 
     private static string? NoFact(SheetScreen s, ScreenContext context) => s.Current is null ? "Move to a detail first." : null;
+
+    private static string? NoNote(SheetScreen s, ScreenContext context) => s.Current?.Fact is Fact<string> fact && fact.Options(context.House).Count == 0
+        ? context.ReadOnlyBecause is { } why ? $"This house is open for reading only: {why}" : null
+        : "Only a note, or another detail in words, is opened in your editor.";
+
+    /// <summary>What came back from the editor is saved; what can't be taken stands in the field, to be fixed.</summary>
+    private static Transition Edited(SheetScreen s, ScreenContext context, string text)
+    {
+        var row = s.Current!;
+        var line = ShownText.Kept(text.Trim());
+        var draft = FactEntry.Draft(context.House, row.Item!, row.Fact!, line, row.Key);
+        if (draft.Ok)
+            return draft.Value is { } changed ? new Transition(s, new Ask.Save(changed)) : Transition.Say(s, "Not changed.");
+        return Transition.Type(s, FactEntry.For(s, context.House, row.Item!, row.Fact!, row.Key) with
+        {
+            InPlace = row.Place,
+            Initial = line,
+            Warning = draft.Reason,
+        });
+    }
 
     private static string? NoKitValue(SheetScreen s, ScreenContext context) =>
         s.Current?.Item is { } item && FactTable.IsKit(item.Kind) ? null : "Only values of the kit are checked against a maker's sheet.";

@@ -11,7 +11,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Sheets;
 
 /// <summary>All details of one thing, edited in place.</summary>
-internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IReadOnlyList<SheetRow> Rows) : IScreen, IAsked
+internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IReadOnlyList<SheetRow> Rows) : IScreen, IAsked, ITable
 {
     public Unit? UnitAt(ScreenContext context) => Of is OfUnit of ? context.House.FindUnit(of.UnitId) : null;
 
@@ -28,9 +28,15 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     public IReadOnlyList<Sign> Signs { get; } = [.. FindingSigns.All, NoValue, NotHeld, Begun, .. DrawingSigns.Window];
 
+    /// <summary>A card or a picture beside the rows needs so much.</summary>
+    private const int LeastPicture = 40;
+
     public string? TypesBy(ScreenContext context) => Current is null ? null : "enter";
 
     public SheetRow? Current => Selected < Rows.Count && Rows[Selected].IsFact ? Rows[Selected] : null;
+
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
+        Rows.Select(r => (IReadOnlyList<string>)(r.IsFact ? [r.Label, r.Shown(context.House)] : [r.Heading]));
 
     public static SheetScreen At(SheetOf of, House house)
     {
@@ -111,17 +117,35 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
         var unit = Of is OfUnit of ? context.House.FindUnit(of.UnitId) : null;
         var (about, said) = DrawAbout(unit is null ? side : side.Rows(0, side.Height - UnitCard.LeastDrawing - 1), context, split - LabelCells(split) - 4);
         if (unit is null)
+        {
+            DrawItem(side.Rows(about + 1, side.Height - about - 1), context);
             return;
+        }
         var card = side.Rows(about, side.Height - about);
         var named = card.Height > 20;
         UnitCard.Draw(named ? card.Rows(1, card.Height - 1) : card, unit, context, Pictures.For(Current?.Fact), named, said);
+    }
+
+    /// <summary>Where there is room: the panel with its door open, the remote with its groups, the part with what waits for it.</summary>
+    private void DrawItem(Area area, ScreenContext context)
+    {
+        if (area.Width < LeastPicture || area.Height < UnitCard.LeastDrawing || Of is not OfItem of || context.House.Find(of.ItemId) is not { } item)
+            return;
+        if (context.House.FindPanel(item.Id) is { } panel)
+            PanelDrawing.Draw(area, panel, context.Glyphs, null, run => FindingSigns.AnyStop(context.Report.About(run.Unit)));
+        else if (context.House.FindRemote(item.Id) is { } remote)
+            RemoteCard.Draw(area, remote, context);
+        else if (FactTable.IsKit(item.Kind))
+            PartCard.Draw(area, item, context);
+        else if (item.Kind == ItemKind.House)
+            HouseCard.Draw(area, context);
     }
 
     private void DrawRows(Area area, IReadOnlyList<SheetRow> rows, ScreenContext context, Typing? typing)
     {
         var labels = LabelCells(area.Width);
         var found = context.Report.Findings.Where(f => f.Open).ToLookup(f => $"{f.Found.Mends.Item}/{f.Found.Mends.Field}");
-        foreach (var (y, at) in Paging.Rows(area, rows.Count, Selected))
+        foreach (var (y, at) in Paging.Rows(area, rows.Count, Selected, at => Rows[at].IsFact ? this with { Selected = at } : null))
         {
             var row = rows[at];
             if (!row.IsFact)
@@ -166,7 +190,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
     {
         if (Current is not { } row)
             return (0, []);
-        var y = area.PutWrapped(0, 0, 3, row.Fact!.Help, Tone.Text);
+        var y = area.PutWrapped(0, 0, 5, row.Fact!.Help, Tone.Text);
         if (row.Shown(context.House) is var shown && TextWidth.Of(shown) > valueCells)
             y = area.PutWrapped(0, y, 4, shown, Tone.Strong);
         if (row.Item!.Latest(row.Field) is { Stored: not null } head)

@@ -45,6 +45,9 @@ internal static class CommonKeys
         new KeyAction<IScreen>("?", "Keys", "Shows the keys of this screen.", (s, _) => new Transition(s, new Ask.Help())),
         new KeyAction<IScreen>("esc", "Back", "Goes one step back; never leaves the program.", (s, _) => new Transition(s, new Ask.Back())) { OnBar = false },
         new KeyAction<IScreen>("L", "Look", "Changes the look: dark, sunlight, plain.", (s, _) => new Transition(s, new Ask.NextLook())) { OnBar = false },
+        new KeyAction<IScreen>(ShellState.MouseKey, "Mouse",
+            "Leaves the mouse to the terminal, to select text with, or takes it back for clicks and the wheel; remembered.",
+            (s, _) => new Transition(s, new Ask.SwitchMouse())) { OnBar = false },
         new KeyAction<IScreen>(ShellState.RedrawKey, "Redraw", "Draws the whole terminal again, also while something is typed.", (s, _) => new Transition(s))
             { OnBar = false },
         new KeyAction<IScreen>("f3", "Your name", "Says who is working here: the name stands beside every change.",
@@ -67,6 +70,8 @@ internal static class CommonKeys
         new KeyAction<IScreen>("y", "Workings", "Where the figures of what is under the cursor come from: formula, inputs, source.",
             (s, context) => Transition.Open(s, FiguresScreen.For(((IAsked)s).FiguresAt(context)!)))
             { Disabled = NoFigures, OnBar = false },
+        new KeyAction<IScreen>("Y", "Copy", "Hands the tag, what is wrong, or the whole list to the terminal's clipboard.",
+            (s, context) => Transition.Type(s, Copying.Choice(s, context))) { Disabled = Copying.NotBecause, OnBar = false },
         new KeyAction<IScreen>("m", "Missing details", "Lists the details that checks wait for; on that list, goes back to what is to be fixed.",
             (s, _) => s is PunchScreen list
                 ? new Transition(list with { WantsFacts = !list.WantsFacts, Selected = 0 })

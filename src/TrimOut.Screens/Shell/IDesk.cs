@@ -19,6 +19,13 @@ public interface IDesk
     /// <summary>The look that was last chosen; null the first time.</summary>
     string? Look { get; set; }
 
+    /// <summary>Whether clicks are taken; else the mouse is left to the terminal, to select text with. Remembered.</summary>
+    bool TakesMouse { get => true; set { } }
+
+    /// <summary>Has a text edited in the user's own editor, to which the terminal belongs meanwhile.</summary>
+    /// <returns>The text as it was left, or why there is none.</returns>
+    Result<string> Edit(string text) => new Refusal("There is no editor here.");
+
     /// <summary>Who works here: whose changes are written. Null where nobody was asked yet.</summary>
     string? Who { get => ""; set { } }
 
@@ -52,6 +59,13 @@ public interface IDesk
     /// <summary>Keeps parts there, none of them in the place of another.</summary>
     /// <returns>Their files, or why one of them could not be written.</returns>
     Result<IReadOnlyList<string>> Keep(IReadOnlyList<PartSheet> parts);
+
+    /// <summary>House files that may be copies of a house, which is in this file. Called beside the keys.</summary>
+    IReadOnlyList<CopyChoice> Copies(string where) => [];
+
+    /// <summary>Reads another copy of a house, and nothing else. Called beside the keys.</summary>
+    /// <returns>What is in it; or that it is not there, is no house file, is damaged or can't be read.</returns>
+    Result<CopyRead> ReadCopy(string path) => new Refusal($"{path} can't be read.");
 
     /// <summary>Closes a house file that was opened or made here.</summary>
     void Close(Scribe scribe);
@@ -103,11 +117,32 @@ public sealed record LockedHouse(string Path, string Why);
 /// <param name="About">A line about it.</param>
 public sealed record HouseChoice(string Path, string Name, bool Sample, string About);
 
+/// <summary>A house file that may be a copy of a house.</summary>
+/// <param name="Path">Where it is.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Changed">When it was last written; null where the disk does not say.</param>
+/// <param name="Same">Whether it was begun as the same house; null where it is no house file that can be read.</param>
+public sealed record CopyChoice(string Path, string Name, DateTimeOffset? Changed, bool? Same);
+
+/// <summary>What is in another copy of a house.</summary>
+/// <param name="Log">Its history.</param>
+/// <param name="Remarks">What is to be said about how it was found.</param>
+public sealed record CopyRead(HouseLog Log, IReadOnlyList<string> Remarks);
+
 /// <summary>A paper that can be written.</summary>
 /// <param name="Id">Its short name.</param>
 /// <param name="Title">Its title.</param>
 /// <param name="For">Whom it is for.</param>
-public sealed record PaperChoice(string Id, string Title, string For);
+public sealed record PaperChoice(string Id, string Title, string For)
+{
+    /// <summary>When it was written beside the house file that is open, and how far the history was seen then; null where it was not.</summary>
+    public PaperWriting? Written { get; init; }
+}
+
+/// <summary>When a paper was written.</summary>
+/// <param name="At">When, by the clock of the disk.</param>
+/// <param name="Extent">How far the history was seen; see <see cref="HouseLog.Extent"/>.</param>
+public sealed record PaperWriting(DateTimeOffset At, string Extent);
 
 /// <summary>The house that papers are written from, as it stood when they were asked for.</summary>
 /// <param name="Log">The house with its history.</param>

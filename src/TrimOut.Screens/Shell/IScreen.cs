@@ -40,4 +40,7 @@ internal sealed record Typing(Entry Entry, string Text, string? Refused, string?
 internal interface ITicking
 {
     bool Ticking { get; }
+
+    /// <summary>When what it counts is over, and the bell rings; null where nothing is counted.</summary>
+    DateTimeOffset? EndsAt(ScreenContext context);
 }

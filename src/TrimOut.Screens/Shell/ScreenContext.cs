@@ -13,6 +13,7 @@ internal sealed class ScreenContext
     private readonly Lazy<Progress[]> _sums;
     private readonly Lazy<HouseHead> _head;
     private readonly Lazy<int> _stops;
+    private readonly Lazy<Dictionary<string, (int Count, Change First)>> _since;
 
     // What was judged before is kept, and only what changed since is judged anew: a tick of the clock judges nothing.
     public ScreenContext(Scribe? scribe, IReadOnlyList<PaperChoice> papers, DateTimeOffset now, Glyphs glyphs, CheckReport? before = null)
@@ -32,6 +33,7 @@ internal sealed class ScreenContext
         _report = new(() => before is null ? CheckReport.Of(House, Steps) : ReferenceEquals(before.House, House) ? before : before.After(House));
         _sums = Sums(House, Steps);
         (_head, _stops) = (new(() => HouseHead.Of(House, Steps, Today)), new(() => Report.OpenStops.Count()));
+        _since = new(() => Unwritten(papers, Log));
     }
 
     private ScreenContext(ScreenContext of, House house, CheckReport report)
@@ -41,6 +43,7 @@ internal sealed class ScreenContext
         _report = new(report);
         _sums = Sums(house, Steps);
         (_head, _stops) = (new(() => HouseHead.Of(House, Steps, Today)), new(() => Report.OpenStops.Count()));
+        _since = of._since;
     }
 
     public House House { get; }
@@ -60,6 +63,9 @@ internal sealed class ScreenContext
 
     /// <summary>The list of steps that the work is done by.</summary>
     public StepList Steps { get; }
+
+    /// <summary>How many changes a paper does not have, and the first of them; null for one that has all, and for one that was not written.</summary>
+    public (int Count, Change First)? SinceWritten(PaperChoice paper) => _since.Value.TryGetValue(paper.Id, out var since) ? since : null;
 
     /// <summary>How far the whole house is in each phase.</summary>
     public Progress SumOf(Phase phase) => _sums.Value[(int)phase];
@@ -103,6 +109,20 @@ internal sealed class ScreenContext
         var then = new ScreenContext(this, house, CheckReport.Of(house, Steps));
         then.GetReady();
         return then;
+    }
+
+    private static Dictionary<string, (int Count, Change First)> Unwritten(IReadOnlyList<PaperChoice> papers, HouseLog log)
+    {
+        var since = new Dictionary<string, (int, Change)>();
+        // Papers that were written together have one extent.
+        foreach (var same in papers.Where(p => p.Written is not null).GroupBy(p => p.Written!.Extent))
+        {
+            if (log.Since(same.Key).ToList() is not [var first, ..] changes)
+                continue;
+            foreach (var paper in same)
+                since[paper.Id] = (changes.Count, first);
+        }
+        return since;
     }
 
     private static Lazy<Progress[]> Sums(House house, StepList steps) => new(() => [.. PhaseNames.All.Select(p => Progress.Of(house, p, steps))]);

@@ -55,29 +55,33 @@ internal static class ShellFrame
     private static void DrawKeys(ShellState shell, Area keys, Typing? typing)
     {
         keys.Fill(0, 0, keys.Width, Tone.Bar);
-        IEnumerable<(string Key, string Name)> shown = typing is null
-            ? shell.Actions.Where(a => a.Action.OnBar).Select(a => (KeyNames.Shown(a.Action.Strokes[0]), a.Action.Name))
+        IEnumerable<(string Stroke, string Key, string Name)> shown = typing is null
+            ? shell.Actions.Where(a => a.Action.OnBar).Select(a => (a.Action.Strokes[0], KeyNames.Shown(a.Action.Strokes[0]), a.Action.Name))
             : TypingKeys(typing.Entry);
         var x = 1;
         var help = typing is null ? "? keys" : "";
-        foreach (var (key, name) in shown.Where(k => k.Key != "?"))
+        foreach (var (stroke, key, name) in shown.Where(k => k.Key != "?"))
         {
             if (x + TextWidth.Of(key) + 1 + TextWidth.Of(name) > keys.Width - TextWidth.Of(help) - 2)
                 break;
+            var from = x;
             x = keys.Put(x, 0, key, Tone.Key);
             x = keys.Put(x, 0, " " + name + "  ", Tone.Bar);
+            keys.Frame.Spots.Add(new Spot(keys.X + from, keys.Y, x - from - 1, stroke));
         }
         keys.PutRight(0, help + " ", Tone.Key);
+        if (help.Length > 0)
+            keys.Frame.Spots.Add(new Spot(keys.X + keys.Width - help.Length - 1, keys.Y, help.Length, "?"));
     }
 
-    private static IEnumerable<(string, string)> TypingKeys(Entry entry)
+    private static IEnumerable<(string, string, string)> TypingKeys(Entry entry)
     {
-        yield return ("Enter", "take it");
+        yield return ("enter", "Enter", "take it");
         if (entry.AcceptAndNext is not null)
-            yield return ("Tab", "take it, next");
+            yield return ("tab", "Tab", "take it, next");
         if (entry.Options.Count > 0)
-            yield return ("Up/Down", "choose");
-        yield return ("Esc", "leave as it was");
-        yield return (KeyNames.Shown(ShellState.EmptyKey), "empty the line");
+            yield return ("down", "Up/Down", "choose");
+        yield return ("esc", "Esc", "leave as it was");
+        yield return (ShellState.EmptyKey, KeyNames.Shown(ShellState.EmptyKey), "empty the line");
     }
 }

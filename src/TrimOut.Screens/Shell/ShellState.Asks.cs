@@ -1,6 +1,10 @@
+using System.Collections.Immutable;
 using TrimOut.Core;
 using TrimOut.Core.History;
+using TrimOut.Core.Units;
+using TrimOut.Screens.Copies;
 using TrimOut.Screens.Help;
+using TrimOut.Screens.History;
 using TrimOut.Screens.HousePicker;
 using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Notices;
@@ -10,6 +14,9 @@ namespace TrimOut.Screens.Shell;
 /// <content>What screens ask, carried out.</content>
 internal sealed partial class ShellState
 {
+    // What came in from another copy, as long as nothing was done since: undo is about that first.
+    private ImmutableArray<Change>? _taken;
+
     /// <summary>Carries out a turn; returns why a change was refused.</summary>
     private string? Apply(Transition turn)
     {
@@ -69,6 +76,19 @@ internal sealed partial class ShellState
                     _scribe.By = named.Who;
                 Context = See(Context.Report);
                 Status($"What is done from now on is said to be by {named.Who}.");
+                return null;
+            case Ask.Copy copy:
+                return Copy(copy);
+            case Ask.Edit edit:
+                _outside = edit;
+                return null;
+            case Ask.TakeIn take:
+                return TakeIn(take);
+            case Ask.SwitchMouse:
+                _desk.TakesMouse = !_desk.TakesMouse;
+                Status(_desk.TakesMouse
+                    ? "Clicks choose and open, and the wheel goes through lists. F4 leaves the mouse to the terminal."
+                    : "The mouse is left to the terminal, to select text with. F4 takes it back.");
                 return null;
             case Ask.NextLook:
                 Look = Look.Next;
@@ -132,6 +152,7 @@ internal sealed partial class ShellState
         {
             _desk.Close(scribe);
             _scribe = null;
+            _taken = null;
             Caused = Caused.Nothing;
             Context = See();
             _stack[0] = PickerScreen.At(_desk);
@@ -161,12 +182,34 @@ internal sealed partial class ShellState
     private string? Saved(Change change, Func<IScreen, ScreenContext, Transition>? then = null)
     {
         SaveFailed = false;
+        _taken = null;
         var before = Context.Report;
         Context = See(before);
         Caused = Caused.With(change, before, Context.Report);
         _stack[^1] = _stack[^1].Fit(Context);
         Status($"Saved: {change.What}");
         return then is null ? null : Apply(then(Screen, Context));
+    }
+
+    /// <summary>Takes a copy in, and shows what came: the history, and above it what the two disagree about, where there is anything.</summary>
+    private string? TakeIn(Ask.TakeIn take)
+    {
+        var came = _scribe!.TakeIn(take.Merge);
+        if (!came.Ok)
+            return NotSaved(came.Reason!);
+        var all = came.Value.New;
+        SaveFailed = false;
+        var before = Context.Report;
+        Context = See(before);
+        if (!all.IsEmpty)
+            Caused = Caused.With(all[^1] with { Edits = [.. all.SelectMany(c => c.Edits)] }, before, Context.Report);
+        _taken = all.IsEmpty ? null : all;
+        Apply(new Transition(Screen, new Ask.Section(HistoryScreen.At)));
+        var conflicts = ConflictsScreen.At(Context);
+        if (!conflicts.All.IsEmpty)
+            _stack.Add(conflicts);
+        Status($"{NumberText.Counted(all.Length, "change")} came in from {Path.GetFileName(take.From)}. u takes that back.");
+        return null;
     }
 
     private string? Enter(Ask.Enter enter)
@@ -224,6 +267,12 @@ internal sealed partial class ShellState
 
     private string? AskUndo()
     {
+        if (_taken is { } taken)
+        {
+            _confirm = new Ask.Confirm($"Take back {NumberText.Counted(taken.Length, "change")} that came in? A copy that takes this house in has that too. "
+                + "u takes them back, any other key leaves them.", "u", new Transition(Screen, new Ask.Carry(s => s.TakeBack(taken))));
+            return null;
+        }
         if (Context.UndoNext is not { } last)
             return Refuse("There is nothing to undo on this laptop.");
         _confirm = new Ask.Confirm($"Undo \"{last.What}\"? u undoes it, any other key leaves it.", "u", new Transition(Screen, new Ask.Carry(s => s.Undo())));

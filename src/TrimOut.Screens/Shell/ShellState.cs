@@ -76,7 +76,9 @@ internal sealed partial class ShellState
     /// <summary>The clock went on.</summary>
     public void Tick()
     {
+        var before = Context.Now;
         Context = See(Context.Report);
+        _rings |= Screen is ITicking counts && counts.EndsAt(Context) is { } end && before < end && Context.Now >= end;
         TakeWork();
     }
 
@@ -153,21 +155,32 @@ internal sealed partial class ShellState
     public Frame Draw(int width, int height)
     {
         var frame = new Frame(width, height);
+        DrawOn(frame);
+        return frame;
+    }
+
+    /// <summary>Draws on an empty frame.</summary>
+    internal void DrawOn(Frame frame)
+    {
+        var (width, height) = (frame.Width, frame.Height);
         if (width < MinimumWidth || height < MinimumHeight)
         {
             frame.All.PutWrapped(0, 0, height, string.Create(CultureInfo.InvariantCulture,
                 $"TrimOut needs {MinimumWidth} x {MinimumHeight} characters. This window has {width} x {height}. Make it larger; nothing is lost."),
                     Tone.Strong);
-            return frame;
+            return;
         }
         ShellFrame.Draw(this, frame, _confirm, _status, _statusIsBad);
+        (_drawn, _drawnOf) = (frame, Screen);
         if (Glyphs == Glyphs.Ascii)
             frame.Replace("…", "~");
-        return frame;
     }
 
     /// <summary>Works while something is typed too, so that what a full disk refused is not lost.</summary>
     public const string ElsewhereKey = "f2";
+
+    /// <summary>Leaves the mouse to the terminal, or takes it back.</summary>
+    public const string MouseKey = "f4";
 
     /// <summary>Draws the whole terminal again, whatever something else wrote over it.</summary>
     public const string RedrawKey = "ctrl+l";

@@ -87,6 +87,18 @@ internal abstract record Ask
     /// <summary>The whole house in that new file.</summary>
     public sealed record ElsewhereNow(string Path) : Ask;
 
+    /// <summary>Text for the clipboard, and what it is in a few words.</summary>
+    public sealed record Copy(string What, string Text) : Ask;
+
+    /// <summary>Text to be edited in the user's own editor, and what comes of it.</summary>
+    public sealed record Edit(string Text, Func<string, ScreenContext, Transition> Then) : Ask;
+
+    /// <summary>What another copy has and this one has not, taken in after it was looked at.</summary>
+    public sealed record TakeIn(Merge Merge, string From) : Ask;
+
+    /// <summary>The mouse for clicks, or left to the terminal.</summary>
+    public sealed record SwitchMouse : Ask;
+
     /// <summary>A question who is working here.</summary>
     public sealed record AskWho : Ask;
 

@@ -15,6 +15,7 @@ internal sealed class ShellView : Runnable
 {
     private readonly ShellState _shell;
     private readonly ColourDepth _depth;
+    private readonly bool _takesWords;
     private readonly TextField _field = new() { Visible = false, CanFocus = true, Height = 1 };
     private Frame? _shown;
     private Look? _shownLook;
@@ -23,12 +24,21 @@ internal sealed class ShellView : Runnable
     private Entry? _entry;
     private bool _syncing;
     private object? _beat;
+    private string? _title;
+    private bool? _takesMouse;
 
-    public ShellView(ShellState shell, ColourDepth depth = ColourDepth.Many)
+    /// <summary>A view of a shell.</summary>
+    /// <param name="shell">The shell.</param>
+    /// <param name="depth">The colours of the terminal.</param>
+    /// <param name="takesWords">Whether it takes titles and texts for its clipboard.</param>
+    public ShellView(ShellState shell, ColourDepth depth = ColourDepth.Many, bool takesWords = false)
     {
         _shell = shell;
         _depth = depth;
+        _takesWords = takesWords;
         CanFocus = true;
+        // The library would name the terminal's window after a view that has no name, on every terminal, and never take that back.
+        Border.Settings &= ~BorderSettings.TerminalTitle;
         Width = Dim.Fill();
         Height = Dim.Fill();
         _field.TextChanged += (_, _) => Typed();
@@ -42,11 +52,17 @@ internal sealed class ShellView : Runnable
     public void Listen(IApplication app)
     {
         app.Keyboard.KeyDown += (_, key) => key.Handled = Pressed(key) || key.Handled;
+        app.Mouse.MouseEvent += (_, mouse) => mouse.Handled = Moused(mouse) || mouse.Handled;
         app.ScreenChanged += (_, _) => Refresh(all: true);
         // The library wipes the whole screen before the next draw when any view was moved.
         app.Driver!.ClearedContents += (_, _) => _shown = null;
+        if (_takesWords)
+            app.Driver.WriteRaw(TerminalWords.KeepTitle);
         Refresh(all: true);
     }
+
+    /// <summary>Gives the title and the mouse back, before the library gives back the rest.</summary>
+    public void LetGo(IApplication app) => app.Driver?.WriteRaw(TerminalWords.MouseOff + (_takesWords ? TerminalWords.TitleBack : ""));
 
     protected override bool OnClearingViewport() => true;
 
@@ -106,6 +122,23 @@ internal sealed class ShellView : Runnable
         return true;
     }
 
+    /// <summary>What the mouse did. In the field that one types in the library puts the cursor; nothing else of it is for the library.</summary>
+    private bool Moused(Mouse mouse)
+    {
+        var (x, y, flags) = (mouse.ScreenPosition.X, mouse.ScreenPosition.Y, mouse.Flags);
+        var twice = flags.HasFlag(MouseFlags.LeftButtonDoubleClicked);
+        if (flags.HasFlag(MouseFlags.WheeledDown) || flags.HasFlag(MouseFlags.WheeledUp))
+            _shell.Wheel(flags.HasFlag(MouseFlags.WheeledDown));
+        else if (_shell.IsInField(x, y))
+            return false;
+        else if (twice || flags.HasFlag(MouseFlags.LeftButtonClicked))
+            _shell.Click(x, y, again: twice);
+        else
+            return true;
+        Refresh();
+        return true;
+    }
+
     private void Typed()
     {
         if (_syncing)
@@ -116,7 +149,8 @@ internal sealed class ShellView : Runnable
 
     private void Refresh(bool all = false)
     {
-        if (_shell.Left)
+        SayToTerminal();
+        if (_shell.Left || _shell.Outside is not null)
         {
             App?.RequestStop();
             return;
@@ -131,6 +165,24 @@ internal sealed class ShellView : Runnable
         PlaceField(_next.Slot);
         SetNeedsDraw();
         KeepBeat();
+    }
+
+    /// <summary>What changed besides what stands on the screen.</summary>
+    private void SayToTerminal()
+    {
+        if (App?.Driver is not { } driver)
+            return;
+        var words = "";
+        if (_takesMouse != _shell.TakesMouse)
+            words += (_takesMouse = _shell.TakesMouse) == true ? TerminalWords.MouseOn : TerminalWords.MouseOff;
+        if (_takesWords && _title != _shell.TerminalTitle)
+            words += TerminalWords.Title(_title = _shell.TerminalTitle);
+        if (_shell.TakeCopied() is { } copied)
+            words += TerminalWords.Copy(copied);
+        if (_shell.TakeRing())
+            words += TerminalWords.Bell;
+        if (words.Length > 0)
+            driver.WriteRaw(words);
     }
 
     private void PlaceField(Slot? slot)

@@ -17,6 +17,12 @@ internal static class TerminalSigns
         return utf8 && variable("TERM") is not ("linux" or "dumb" or "vt100") ? Glyphs.Drawn : Glyphs.Ascii;
     }
 
+    /// <summary>Whether the terminal takes titles and texts for its clipboard, or passes over them; some print what they do not know.</summary>
+    public static bool TakesWords() => TakesWords(Environment.GetEnvironmentVariable);
+
+    internal static bool TakesWords(Func<string, string?> variable) =>
+        variable("TERM") is { Length: > 0 } term && term is not ("linux" or "dumb") && !term.StartsWith("vt", StringComparison.Ordinal);
+
     /// <summary>How many colours the terminal has, by what it says of itself; none where NO_COLOR is set and not empty.</summary>
     public static ColourDepth Colours() => Colours(Environment.GetEnvironmentVariable);
 

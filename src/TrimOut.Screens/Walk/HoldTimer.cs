@@ -14,6 +14,16 @@ internal static class HoldTimer
         ["###", "# #", "###", "  #", "###"],
     ];
 
+    private const int FlashCells = 42;
+
+    private static readonly TimeSpan FlashFor = TimeSpan.FromSeconds(3);
+
+    private static readonly TimeSpan FlashBeat = TimeSpan.FromMilliseconds(400);
+
+    /// <summary>At the end it flashes for a few seconds, as the bell rings: a bell is not heard beside a drill, nor where it is off.</summary>
+    private static bool Flashes(TimeSpan hold, TimeSpan held) =>
+        held >= hold && held - hold < FlashFor && (int)((held - hold) / FlashBeat) % 2 == 0;
+
     /// <summary>Draws what is left of a hold.</summary>
     /// <param name="area">Where.</param>
     /// <param name="hold">How long the button is held.</param>
@@ -21,7 +31,10 @@ internal static class HoldTimer
     /// <param name="glyphs">What it is drawn with.</param>
     public static void Draw(Area area, TimeSpan hold, TimeSpan held, Glyphs glyphs)
     {
+        if (Flashes(hold, held))
+            area.Part(2, 0, FlashCells, Digits[0].Length).Clear(Tone.Selected);
         var left = (int)Math.Ceiling(Math.Max(0, (hold - held).TotalSeconds));
+        var tone = left > 0 ? Tone.Strong : Flashes(hold, held) ? Tone.Selected : Tone.Key;
         var x = 4;
         foreach (var digit in left.ToString(CultureInfo.InvariantCulture))
         {
@@ -30,11 +43,11 @@ internal static class HoldTimer
                 for (var column = 0; column < 3; column++)
                 {
                     if (line[column] == '#')
-                        area.Put(x + 2 * column, y, glyphs.Solid + glyphs.Solid, left == 0 ? Tone.Key : Tone.Strong);
+                        area.Put(x + 2 * column, y, glyphs.Solid + glyphs.Solid, tone);
                 }
             }
             x += 8;
         }
-        area.Put(x + 2, 2, left == 0 ? "Let go. Did the cue come?" : "seconds: keep holding", left == 0 ? Tone.Key : Tone.Text);
+        area.Put(x + 2, 2, left == 0 ? "Let go. Did the cue come?" : "seconds: keep holding", left > 0 ? Tone.Text : tone);
     }
 }

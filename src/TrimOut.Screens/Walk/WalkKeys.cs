@@ -82,7 +82,7 @@ internal static class WalkKeys
             : new Transition(s with { SubjectId = subject, StepId = step, HoldSince = null });
     }
 
-    private static WalkScreen Moved(WalkScreen s, ScreenContext context, int by)
+    internal static WalkScreen Moved(WalkScreen s, ScreenContext context, int by)
     {
         var subjects = WalkOrder.Subjects(context, s.Phase);
         var at = subjects.ToList().FindIndex(x => x.Id == s.SubjectId);

@@ -30,6 +30,9 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 
     public bool Ticking => HoldSince is not null;
 
+    public DateTimeOffset? EndsAt(ScreenContext context) =>
+        HoldSince is { } since && Subject(context) is Unit unit && Step(context) is { } step && StepCue.HoldOf(unit, step) is { } hold ? since + hold : null;
+
     /// <summary>At the first thing left to do in the earliest phase that has any.</summary>
     public static WalkScreen At(ScreenContext context) =>
         At(context, PhaseNames.All.FirstOrDefault(p => !Progress.Of(context.House, p, context.Steps).Complete, Phase.Handover), null);
@@ -79,9 +82,34 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         for (var y = 0; y < area.Height; y++)
             area.Put(left, y, context.Glyphs.Down, Tone.Dim);
         var main = area.Part(left + 2, 0, area.Width - left - 2, area.Height);
-        if (Subject(context) is { } subject)
-            DrawSubject(main, subject, context, typing);
+        if (Subject(context) is not { } subject)
+            return;
+        if (area.Width < LeastForPicture)
+        {
+            DrawSubject(main, subject, context, typing, pictured: false);
+            return;
+        }
+        DrawSubject(main.Part(0, 0, Steps, main.Height), subject, context, typing, pictured: true);
+        DrawPicture(main.Part(Steps + 1, 0, main.Width - Steps - 1, main.Height), subject, context);
     }
+
+    /// <summary>From here on there is room for a picture beside the steps.</summary>
+    private const int LeastForPicture = 120;
+
+    private const int Steps = 60;
+
+    /// <summary>What helps with the step at hand: the window, the roll or the way of the cable; of a panel its outputs.</summary>
+    private void DrawPicture(Area area, Subject subject, ScreenContext context)
+    {
+        if (subject is Panel panel)
+            PanelDrawing.Draw(area, panel, context.Glyphs, null, run => FindingSigns.AnyStop(context.Report.About(run.Unit)));
+        else if (subject is Unit unit)
+            Pictures.Draw(area.Rows(0, Math.Min(MostPicture, area.Height)), Pictures.For(Step(context)?.Evidence.FirstOrDefault()), unit, context.Glyphs);
+        else
+            HouseCard.Draw(area, context);
+    }
+
+    private const int MostPicture = 24;
 
     private static readonly Sign Marked = new(g => g.Done, "this step is done, or said to be not needed");
 
@@ -99,7 +127,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         area.PutFit(0, 0, area.Width, string.Create(CultureInfo.InvariantCulture, $" {Phase.Full()} {sum.Done}/{sum.Total}"), Tone.Heading);
         var list = area.Rows(1, area.Height - 1);
         var selected = subjects.ToList().FindIndex(s => s.Id == SubjectId);
-        foreach (var (y, at) in Paging.Rows(list, subjects.Count, selected))
+        foreach (var (y, at) in Paging.Rows(list, subjects.Count, selected, at => WalkKeys.Moved(this, context, at - selected)))
         {
             var subject = subjects[at];
             var tone = at == selected ? Tone.Selected : Tone.Text;
@@ -110,7 +138,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         }
     }
 
-    private void DrawSubject(Area area, Subject subject, ScreenContext context, Typing? typing)
+    private void DrawSubject(Area area, Subject subject, ScreenContext context, Typing? typing, bool pictured)
     {
         var what = subject is Unit unit
             ? $"{unit.Kind?.Name ?? "no kind yet"}, {unit.Window.Room?.FullName ?? "no room yet"}{Reach(unit)}"
@@ -126,6 +154,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             if (y >= area.Height)
                 return;
             var current = step.Id == Step(context)?.Id;
+            area.PutSpot(0, y, area.Width, current, () => this with { StepId = step.Id, HoldSince = null });
             var mark = subject.MarkOf(step);
             var sign = Mark(context, subject, step);
             var said = mark?.NotNeededBecause is { } why ? $" (not needed: {why})"
@@ -148,7 +177,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             if (y < area.Height)
                 y = UnitCard.Put(area, y, finding, context);
         }
-        if (subject is Unit of && area.Height - y > 8)
+        if (!pictured && subject is Unit of && area.Height - y > 8)
             WindowDrawing.Draw(area.Rows(y + 1, Math.Min(16, area.Height - y - 1)), of, context.Glyphs);
     }
 

@@ -13,6 +13,12 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
 {
     public string Title => $"What if{(Of.Length == 0 ? "" : $", from {Of}")}";
 
+    /// <summary>Lines for the limits and what is said of them.</summary>
+    private const int LimitLines = 9;
+
+    /// <summary>A curve that is higher than this is no clearer.</summary>
+    private const int CurveLines = 24;
+
     public string? TypesBy(ScreenContext context) => "enter";
 
     public IReadOnlyList<IKeyAction> Keys => WhatIfKeys.All;
@@ -26,7 +32,8 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
         var house = context.House;
         for (var y = 0; y < WhatIfRow.All.Count; y++)
         {
-            var (row, current) = (WhatIfRow.All[y], y == Selected);
+            var (row, current, at) = (WhatIfRow.All[y], y == Selected, y);
+            area.PutSpot(1, y, 35, current, () => this with { Selected = at });
             area.PutFit(1, y, 19, row.Label, current ? Tone.Selected : Tone.Text);
             area.PutFit(20, y, 16, " " + row.Show(Inputs, house), current ? Tone.Selected : Tone.Text);
         }
@@ -37,7 +44,10 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
             return;
         }
         DrawArriving(area.Part(40, 0, area.Width - 41, WhatIfRow.All.Count), answer.Value, context);
-        DrawLimits(area.Part(1, WhatIfRow.All.Count + 1, area.Width - 2, area.Height - WhatIfRow.All.Count - 1), answer.Value, context);
+        var limits = area.Part(1, WhatIfRow.All.Count + 1, area.Width - 2, area.Height - WhatIfRow.All.Count - 1);
+        DrawLimits(limits, answer.Value, context);
+        if (limits.Height > LimitLines + DropCurve.LeastLines)
+            DropCurve.Draw(limits.Rows(LimitLines, Math.Min(CurveLines, limits.Height - LimitLines)), Inputs, answer.Value, house, context.Glyphs);
     }
 
     private static void DrawArriving(Area area, Question what, ScreenContext context)

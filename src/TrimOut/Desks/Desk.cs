@@ -18,6 +18,8 @@ namespace TrimOut.Desks;
 internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = false) : IDesk
 {
     private readonly PaperDesk _papers = new();
+    // Read again when a house is opened and when papers were written: the screens ask with every key.
+    private volatile IReadOnlyList<PaperChoice> _choices = PaperFiles.Choices;
     private Settings _settings = Settings.Read();
 
     /// <inheritdoc/>
@@ -51,6 +53,17 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     }
 
     /// <inheritdoc/>
+    public bool TakesMouse
+    {
+        get => _settings.Mouse ?? true;
+        set => Remember(_settings with { Mouse = value });
+    }
+
+    /// <inheritdoc/>
+    public Result<string> Edit(string text) => UserEditor.Edit(text,
+        Environment.GetEnvironmentVariable("VISUAL") is { Length: > 0 } visual ? visual : Environment.GetEnvironmentVariable("EDITOR"));
+
+    /// <inheritdoc/>
     public string? Who
     {
         get => by ?? _settings.By;
@@ -65,7 +78,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     public string UsualWho => Environment.UserName;
 
     /// <inheritdoc/>
-    public IReadOnlyList<PaperChoice> Papers => PaperFiles.Choices;
+    public IReadOnlyList<PaperChoice> Papers => _choices;
 
     /// <inheritdoc/>
     public Result<Scribe> Open(string path) => Try(() =>
@@ -105,6 +118,24 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
         var scribe = Take(HouseOnDisk.Create(Path.Combine(UserFolder.Houses, FileName(name) + ".trimout"), Clock));
         return scribe.Record(begin).Then<Scribe>(_ => scribe);
     }));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<CopyChoice> Copies(string where) =>
+        CopyFinder.Of(where, [.. _settings.Recent.Select(r => Path.GetDirectoryName(r) ?? ""), .. CopyFinder.UsualFolders()]);
+
+    /// <inheritdoc/>
+    public Result<CopyRead> ReadCopy(string path)
+    {
+        try
+        {
+            var (log, remarks, _) = HouseSource.Read(Typed(path), goOn, aloud: false);
+            return new CopyRead(log, [.. remarks, .. NotCounted.Of(log).Take(1)]);
+        }
+        catch (Exception failed) when (ExitCode.Of(failed) is not null)
+        {
+            return new Refusal(failed.Message);
+        }
+    }
 
     /// <inheritdoc/>
     public void Close(Scribe scribe) => (scribe.Store as IDisposable)?.Dispose();
@@ -148,7 +179,12 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
 
     /// <inheritdoc/>
     public Result<PapersWritten> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, IReadOnlySet<string> over,
-        CancellationToken stop) => _papers.Write(papers, house, says, over, stop);
+        CancellationToken stop)
+    {
+        var written = _papers.Write(papers, house, says, over, stop);
+        _choices = PaperFiles.WrittenBeside(house.Where, WrittenPapers.OfUser);
+        return written;
+    }
 
     private static IEnumerable<string> Kept() =>
         Directory.Exists(UserFolder.Houses) ? Directory.GetFiles(UserFolder.Houses, "*.trimout").Order(StringComparer.Ordinal) : [];
@@ -195,6 +231,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
                 : $"{uncounted.Length} of what stands in the history does not count; trimout check lists it. {uncounted[0]}";
             Notices = [.. HouseSource.Remarks(house), .. new[] { backup.GetAwaiter().GetResult(), why, kept }.OfType<string>()];
             _papers.InDoubt = house.InDoubt;
+            _choices = PaperFiles.WrittenBeside(house.Where, WrittenPapers.OfUser);
             Remember(_settings.Opened(house.Where));
             return scribe;
         }

@@ -15,7 +15,8 @@ internal sealed class PaperDesk
 
     /// <summary>A paper as it will be, part by part.</summary>
     public Result<IReadOnlyList<PreviewBlock>> Preview(string paper, PaperHouse house, CancellationToken stop) =>
-        PaperFiles.Find(paper).Then<IReadOnlyList<PreviewBlock>>(found => found.Write(Data(house, stop)).Blocks().Select(Shown).ToList());
+        PaperFiles.Find(paper).Then<IReadOnlyList<PreviewBlock>>(found =>
+            found.Write(Data(house, stop) with { Photos = null }).Blocks().Select(Shown).ToList());
 
     /// <summary>Writes papers beside the house file.</summary>
     public Result<PapersWritten> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, IReadOnlySet<string> over, CancellationToken stop)
@@ -53,7 +54,11 @@ internal sealed class PaperDesk
     private PaperData Data(PaperHouse house, CancellationToken stop)
     {
         if (_data is null || !ReferenceEquals(_data.Log, house.Log))
-            _data = new PaperData(house.Log, house.Date, house.Report()) { FilesOf = PaperFiles.StemOf(house.Where) };
+            _data = new PaperData(house.Log, house.Date, house.Report())
+            {
+                FilesOf = PaperFiles.StemOf(house.Where),
+                Photos = PhotoFiles.Of(house.Where).Read,
+            };
         return _data = _data with { Date = house.Date, InDoubt = InDoubt, Stop = stop };
     }
 

@@ -7,11 +7,19 @@ using TrimOut.Screens.Shell;
 
 namespace TrimOut.Desks;
 
-/// <summary>The papers as files: Markdown with its drawings beside it, one HTML page, and a table where there is one.</summary>
+/// <summary>The papers as files: Markdown with its drawings beside it, one HTML page, a table where there is one, and a PDF where asked for.</summary>
 internal static class PaperFiles
 {
     /// <summary>The papers, for the screens.</summary>
     public static IReadOnlyList<PaperChoice> Choices { get; } = [.. PaperList.All.Select(p => new PaperChoice(p.Id, p.Title, p.Reader))];
+
+    /// <summary>The same with when each was written beside a house file.</summary>
+    public static IReadOnlyList<PaperChoice> WrittenBeside(string house, WrittenPapers written)
+    {
+        var pages = Choices.ToDictionary(c => c.Id, c => Path.Combine(Path.GetDirectoryName(Path.GetFullPath(house))!, $"{StemOf(house)}-{c.Id}.html"));
+        var when = written.When(pages.Values);
+        return [.. Choices.Select(c => when.TryGetValue(pages[c.Id], out var at) ? c with { Written = new PaperWriting(at.At, at.Extent) } : c)];
+    }
 
     /// <summary>The paper with that id.</summary>
     public static Result<Paper> Find(string id) => PaperList.Find(id) is { } paper
@@ -25,27 +33,32 @@ internal static class PaperFiles
     /// <param name="folder">The folder to write to, made when it is not there.</param>
     /// <param name="before">What was written before.</param>
     /// <param name="over">Whether a file, by its full path, is written over though TrimOut did not write it; null for none.</param>
+    /// <param name="pdf">Makes a PDF of it; null for none.</param>
     /// <returns>The files.</returns>
     /// <exception cref="OperationCanceledException">It was stopped before any file was touched.</exception>
     /// <exception cref="NotOverwrittenException">Something that is not TrimOut's has the name of a file; none was touched.</exception>
     public static IReadOnlyList<string> Write(Paper paper, PaperData data, PaperTemplate? template, string folder, WrittenPapers before,
-        Func<string, bool>? over = null)
+        Func<string, bool>? over = null, Func<WrittenPaper, byte[]>? pdf = null)
     {
         var written = paper.Write(data, template);
         var stem = $"{data.FilesOf}-{written.Id}";
-        var files = written.Drawings.Select(d => (Name: Uri.UnescapeDataString(d.Key), Text: d.Value)).ToList();
+        var files = written.Drawings.Select(d => (Name: Uri.UnescapeDataString(d.Key), Bytes: Encoding.UTF8.GetBytes(d.Value))).ToList();
         if (paper.Csv is { } csv)
-            files.Add((stem + ".csv", csv(data)));
-        files.Add((stem + ".md", written.Markdown));
-        files.Add((stem + ".html", written.ToHtml()));
+            files.Add((stem + ".csv", Encoding.UTF8.GetBytes(csv(data))));
+        if (paper.Xlsx is { } xlsx)
+            files.Add((stem + ".xlsx", xlsx(data)));
+        files.Add((stem + ".md", Encoding.UTF8.GetBytes(written.Markdown)));
+        files.Add((stem + ".html", Encoding.UTF8.GetBytes(written.ToHtml())));
+        if (pdf is not null)
+            files.Add((stem + ".pdf", pdf(written)));
         data.Stop.ThrowIfCancellationRequested();
-        var bytes = files.Select(f => (f.Name, Bytes: Encoding.UTF8.GetBytes(f.Text))).ToList();
-        before.Require(folder, bytes, over ?? (_ => false));
+        before.Require(folder, files, over ?? (_ => false));
         Directory.CreateDirectory(folder);
         // Remembered first: what is killed in between was TrimOut's, and may be written over.
-        before.Add(folder, bytes);
-        foreach (var file in bytes)
+        before.Add(folder, files);
+        foreach (var file in files)
             Write(Path.Combine(folder, file.Name), file.Bytes);
+        before.Note(Path.Combine(folder, stem + ".html"), data.Log.Extent);
         return [.. files.Select(f => Path.Combine(folder, f.Name)).OrderBy(f => f.EndsWith(".svg", StringComparison.Ordinal))];
     }
 
@@ -56,19 +69,21 @@ internal static class PaperFiles
     /// <param name="says">Told what is being written.</param>
     /// <param name="before">What was written before.</param>
     /// <param name="over">Whether a file, by its full path, is written over though TrimOut did not write it; null for none.</param>
+    /// <param name="template">The template to write each by; null for TrimOut's own.</param>
+    /// <param name="pdf">Makes a PDF of each; null for none.</param>
     /// <returns>The files.</returns>
     /// <exception cref="OperationCanceledException">It was stopped: the papers before are whole, the others untouched.</exception>
     /// <exception cref="NotOverwrittenException">
     /// Something that is not TrimOut's has the name of a file: the papers before are whole, the others untouched.
     /// </exception>
     public static IEnumerable<string> WriteAll(IReadOnlyList<Paper> papers, PaperData data, string folder, Action<string> says, WrittenPapers before,
-        Func<string, bool>? over = null)
+        Func<string, bool>? over = null, Func<Paper, PaperTemplate?>? template = null, Func<WrittenPaper, byte[]>? pdf = null)
     {
         for (var at = 0; at < papers.Count; at++)
         {
             data.Stop.ThrowIfCancellationRequested();
             says(string.Create(CultureInfo.InvariantCulture, $"{at + 1} of {papers.Count}, {papers[at].Title}"));
-            foreach (var file in Write(papers[at], data, null, folder, before, over))
+            foreach (var file in Write(papers[at], data, template?.Invoke(papers[at]), folder, before, over, pdf))
                 yield return file;
         }
     }

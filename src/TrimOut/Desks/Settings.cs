@@ -10,7 +10,8 @@ namespace TrimOut.Desks;
 /// <param name="Recent">House files opened lately, the latest first.</param>
 /// <param name="Backups">The folder that backups are kept in; null for the usual one.</param>
 /// <param name="By">Who works on this machine, as it was asked once; null while nobody was asked.</param>
-internal sealed record Settings(string? Look, ImmutableArray<string> Recent, string? Backups = null, string? By = null)
+/// <param name="Mouse">Whether the screens take clicks; null is yes.</param>
+internal sealed record Settings(string? Look, ImmutableArray<string> Recent, string? Backups = null, string? By = null, bool? Mouse = null)
 {
     private const int RecentAtMost = 12;
     private const int Largest = 1 << 20;

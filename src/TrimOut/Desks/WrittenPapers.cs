@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 
@@ -62,6 +63,47 @@ internal sealed class WrittenPapers(string list)
             OwnFile.Write(list, Encoding.UTF8.GetBytes(string.Join('\n', Lines().TakeLast(5_000)) + "\n"));
         File.AppendAllText(list, string.Concat(files.Select(f => Line(Path.GetFullPath(Path.Combine(folder, f.Name)), f.Bytes) + "\n")));
     }
+
+    /// <summary>Remembers how far the history was seen when a page was written.</summary>
+    /// <param name="page">The page; it is there already.</param>
+    /// <param name="extent">How far.</param>
+    public void Note(string page, string extent)
+    {
+        HouseFile.Files.PlainFile.Check(Dates);
+        var kept = File.Exists(Dates) ? DateLines() : [];
+        var path = Path.GetFullPath(page);
+        var when = File.GetLastWriteTimeUtc(path).ToString("O", CultureInfo.InvariantCulture);
+        OwnFile.Write(Dates, Encoding.UTF8.GetBytes(string.Concat(
+            kept.Where(l => l.Split('\t')[0] != path).TakeLast(MostDates).Append($"{path}\t{when}\t{extent}").Select(l => l + "\n"))));
+    }
+
+    /// <summary>When pages were written, as far as they are there still, and how far the history was seen then.</summary>
+    /// <param name="pages">Their paths.</param>
+    public IReadOnlyDictionary<string, (DateTimeOffset At, string Extent)> When(IEnumerable<string> pages)
+    {
+        var wanted = pages.ToHashSet(StringComparer.Ordinal);
+        var found = new Dictionary<string, (DateTimeOffset, string)>(StringComparer.Ordinal);
+        try
+        {
+            foreach (var line in File.Exists(Dates) ? DateLines() : [])
+            {
+                if (line.Split('\t') is [var page, var when, var extent] && wanted.Contains(page) && File.Exists(page)
+                    && DateTimeOffset.TryParse(when, CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out var at))
+                    found[page] = (at.ToLocalTime(), extent);
+            }
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        {
+            // Nobody knows when, then.
+        }
+        return found;
+    }
+
+    private const int MostDates = 2_000;
+
+    private string Dates => list + "-when";
+
+    private string[] DateLines() => Encoding.UTF8.GetString(HouseFile.Files.PlainFile.ReadAll(Dates)).Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
     private HashSet<string> Read() => File.Exists(list) ? Lines().ToHashSet(StringComparer.Ordinal) : [];
 

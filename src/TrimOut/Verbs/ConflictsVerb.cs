@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using TrimOut.Core;
@@ -33,28 +32,15 @@ internal static class ConflictsVerb
         return verb;
     }
 
-    /// <summary>One fact and its values, without a number.</summary>
-    internal static string Line(Disagreement disagreement, House house) =>
-        $"{house.NameOf(disagreement.Item)}: {disagreement.Fact.Label}: " +
-            $"{string.Join(", ", disagreement.Heads.Select((h, at) => $"{Letter(at)}) {disagreement.Show(h, house)}"))}.";
-
-    /// <summary>An item that one laptop removed while another went on with it, without a number.</summary>
-    internal static string Line(RemovedAtWork removal, House house) =>
-        $"{house.NameOf(removal.Item)}: {removal.Show(house)} " +
-            $"{(removal.Item.Removed ? "a) leave it removed, b) bring it back with all it had" : "a) remove it again, b) leave it in")}.";
-
-    private static List<Choice> All(House house) =>
-    [
-        .. Disagreement.All(house).Select(d => new Choice(Line(d, house), [.. d.Heads.Select(h => ChooseValue.Of(house, d, h))])),
-        .. RemovedAtWork.All(house).Select(r => new Choice(Line(r, house),
-            [RemoveItems.Settle(house, r, back: false), RemoveItems.Settle(house, r, back: true)])),
-    ];
+    /// <summary>What two copies disagree about, and the ways out, without a number.</summary>
+    internal static string Line(Conflict conflict) =>
+        $"{conflict.About} {string.Join(", ", conflict.Ways.Select((w, at) => $"{Letter(at)}) {w.Says}"))}.";
 
     private static int List(House house)
     {
-        var all = All(house);
+        var all = Conflict.All(house).ToList();
         for (var at = 0; at < all.Count; at++)
-            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{at + 1}\t{ShownText.Line(all[at].Line)}"));
+            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{at + 1}\t{ShownText.Line(Line(all[at]))}"));
         return all.Count == 0 ? ExitCode.Fine : ExitCode.OpenStops;
     }
 
@@ -63,25 +49,22 @@ internal static class ConflictsVerb
         var (file, scribe) = HouseSource.Open(path, by);
         using (file)
         {
-            var all = All(scribe.House);
+            var all = Conflict.All(scribe.House).ToList();
             foreach (var way in choices.Select(c => Read(c, all)).ToList())
                 Common.Say($"{way.Then(scribe.Record).OrEnd(ExitCode.Disk).What}.");
             return List(scribe.House);
         }
     }
 
-    private static Result<Draft> Read(string choice, List<Choice> all)
+    private static Result<Draft> Read(string choice, List<Conflict> all)
     {
         var text = choice.Trim().ToLowerInvariant();
         if (text.Length > 1 && int.TryParse(text.AsSpan(0, text.Length - 1), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1
             && number <= all.Count
             && text[^1] - 'a' is >= 0 and var at && at < all[number - 1].Ways.Length)
-            return all[number - 1].Ways[at];
+            return all[number - 1].Ways[at].Draft;
         throw new VerbException(ExitCode.Usage, $"\"{choice}\" is no choice. Write a line's number and a letter as they are listed, such as 1b.");
     }
 
     private static char Letter(int at) => (char)('a' + at);
-
-    /// <summary>Something to choose, and what each way would change.</summary>
-    private sealed record Choice(string Line, ImmutableArray<Result<Draft>> Ways);
 }

@@ -31,10 +31,8 @@ internal static class MergeVerb
                 var uncounted = HouseSource.Tell(merge.Merged);
                 Common.Say(string.Create(CultureInfo.InvariantCulture,
                     $"{NumberText.Counted(merge.New.Length, "change")} {(parsed.GetValue(dry) ? "would come in: this was a try" : "came in")}."));
-                foreach (var disagreement in merge.Disagreements)
-                    Common.Say($"{ConflictsVerb.Line(disagreement, merge.Merged.House)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
-                foreach (var removal in merge.Removals)
-                    Common.Say($"{ConflictsVerb.Line(removal, merge.Merged.House)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
+                foreach (var conflict in merge.Conflicts)
+                    Common.Say($"{ConflictsVerb.Line(conflict)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
                 return look.End(merge.Disagreements.IsEmpty && merge.Removals.IsEmpty && uncounted == 0 ? ExitCode.Fine : ExitCode.LeftOut);
             }
         });

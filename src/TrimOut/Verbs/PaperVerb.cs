@@ -3,6 +3,7 @@ using System.Globalization;
 using TrimOut.Desks;
 using TrimOut.HouseFile.Files;
 using TrimOut.Papers;
+using TrimOut.Papers.Labels;
 using TrimOut.Papers.Templates;
 
 namespace TrimOut.Verbs;
@@ -31,30 +32,40 @@ internal static class PaperVerb
     {
         var path = Common.AnyHouse();
         var (folder, date, ownerOnly, over) = Options();
+        var (labels, language, print) = (LabelSheet(), Language(), new PrintOptions());
         var verb = new Command("papers", "Write every paper, one after the other. Ctrl-C stops between two: what is there is whole.") { path, folder,
-            date, ownerOnly, over, Common.GoOn };
+            date, ownerOnly, over, labels, language, print.Pdf, print.Size, print.Browser, Common.GoOn };
         verb.SetAction((parsed, stop) =>
         {
             var house = parsed.GetRequiredValue(path);
             var look = Look.By(parsed);
-            var data = PaperData.Of(look.At(house), Day(parsed.GetValue(date))) with
+            var said = parsed.GetValue(language);
+            var data = On(parsed.GetValue(labels), PaperData.Of(look.At(house), Day(parsed.GetValue(date))) with
             {
                 OwnerOnly = parsed.GetValue(ownerOnly),
-                FilesOf = PaperFiles.StemOf(house),
+                FilesOf = StemOf(house, said),
                 InDoubt = look.InDoubt,
+                Photos = PhotoFiles.Of(house).Read,
                 Stop = stop,
-            };
-            return Task.Run(() => look.End(WriteAll(data, parsed.GetRequiredValue(folder), parsed.GetValue(over))), CancellationToken.None);
+            });
+            var pdf = print.Printer(parsed, data);
+            return Task.Run(() => look.End(WriteAll(data, parsed.GetRequiredValue(folder), parsed.GetValue(over), said, pdf)), CancellationToken.None);
         });
         return verb;
     }
 
     /// <summary>Names on standard output what is written, and says on standard error how far it is.</summary>
-    private static int WriteAll(PaperData data, string folder, bool overAnything)
+    private static int WriteAll(PaperData data, string folder, bool overAnything, string? language, Func<WrittenPaper, byte[]>? pdf)
     {
+        var papers = language is null ? PaperList.All : [.. PaperList.All.Where(p => PaperTemplate.IsIn(p, language))];
+        if (papers.Count == 0)
+            _ = PaperTemplate.In(Binder.Paper, language!).OrEnd(ExitCode.Usage);
+        if (papers.Count < PaperList.All.Count)
+            Common.Say($"Not in \"{language}\": {string.Join(", ", PaperList.All.Except(papers).Select(p => p.Id))}.");
         try
         {
-            foreach (var file in PaperFiles.WriteAll(PaperList.All, data, folder, Common.Say, WrittenPapers.OfUser, _ => overAnything))
+            foreach (var file in PaperFiles.WriteAll(papers, data, folder, Common.Say, WrittenPapers.OfUser, _ => overAnything,
+                p => language is null ? null : PaperTemplate.In(p, language).OrEnd(ExitCode.Usage), pdf))
                 Console.Out.WriteLine(file);
             return ExitCode.Fine;
         }
@@ -76,13 +87,18 @@ internal static class PaperVerb
         var path = Common.AnyHouse();
         var (folder, date, ownerOnly, over) = Options();
         var template = new Option<string?>("--template") { Description = "A template for its order, headings and words.", HelpName = "file" };
+        var (labels, language) = (LabelSheet(), Language());
         var show = new Option<bool>("--show-template") { Description = "Write TrimOut's own template to standard output instead, to begin from." };
+        var print = new PrintOptions();
         verb.Add(path);
         if (id is not null)
+        {
             verb.Add(id);
-        foreach (var option in new Option[] { folder, date, template, show, ownerOnly, over, Common.GoOn })
+            verb.Add(labels);
+        }
+        foreach (var option in new Option[] { folder, date, template, language, show, ownerOnly, over, print.Pdf, print.Size, print.Browser, Common.GoOn })
             verb.Add(option);
-        verb.SetAction(parsed =>
+        verb.SetAction((parsed, stop) => Task.Run(() =>
         {
             var paper = PaperFiles.Find(which(parsed)).OrEnd(ExitCode.Usage);
             if (parsed.GetValue(show))
@@ -92,18 +108,57 @@ internal static class PaperVerb
             }
             var house = parsed.GetRequiredValue(path);
             var look = Look.By(parsed);
-            var data = PaperData.Of(look.At(house), Day(parsed.GetValue(date))) with
+            var said = parsed.GetValue(language);
+            if (said is not null && parsed.GetValue(template) is not null)
+                throw new VerbException(ExitCode.Usage, "A template says its own language. Give --template or --language, not both.");
+            var data = On(id is null ? null : parsed.GetValue(labels), PaperData.Of(look.At(house), Day(parsed.GetValue(date))) with
             {
                 OwnerOnly = parsed.GetValue(ownerOnly),
-                FilesOf = PaperFiles.StemOf(house),
+                FilesOf = StemOf(house, said),
                 InDoubt = look.InDoubt,
-            };
-            var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, Template(file)).OrEnd(ExitCode.BadData) : null;
-            foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder), WrittenPapers.OfUser, _ => parsed.GetValue(over)))
-                Console.Out.WriteLine(written);
-            return look.End(ExitCode.Fine);
-        });
+                Photos = PhotoFiles.Of(house).Read,
+                Stop = stop,
+            });
+            var by = said is not null ? PaperTemplate.In(paper, said).OrEnd(ExitCode.Usage)
+                : parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, Template(file)).OrEnd(ExitCode.BadData) : null;
+            return look.End(WriteOne(() => PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder), WrittenPapers.OfUser,
+                _ => parsed.GetValue(over), print.Printer(parsed, data))));
+        }, CancellationToken.None));
     }
+
+    private static int WriteOne(Func<IReadOnlyList<string>> write)
+    {
+        try
+        {
+            foreach (var written in write())
+                Console.Out.WriteLine(written);
+            return ExitCode.Fine;
+        }
+        catch (OperationCanceledException)
+        {
+            Common.Say("Stopped. Nothing was written.");
+            return ExitCode.Stopped;
+        }
+    }
+
+    private static Option<string?> Language() => new("--language")
+    {
+        Description = "The language that it is written in, where TrimOut has its words: de or es. Files then have it in their names.",
+        HelpName = "language",
+    };
+
+    /// <summary>One language does not write over the files of another.</summary>
+    private static string StemOf(string house, string? language) => language is null ? PaperFiles.StemOf(house) : $"{PaperFiles.StemOf(house)}-{language}";
+
+    private static Option<string?> LabelSheet() => new("--label-sheet")
+    {
+        Description = "How labels lie on their sheets: rows x columns, such as 10x3 for a common one, with letter or a4, and top=, bottom=, left=, right=, " +
+            "across= and down= in millimetres where it is another; left out: plain paper to be cut.",
+        HelpName = "sheet",
+    };
+
+    private static PaperData On(string? labelSheet, PaperData data) =>
+        labelSheet is null ? data : data with { Labels = LabelGrid.Read(labelSheet).OrEnd(ExitCode.Usage) };
 
     private static string Template(string file)
     {

@@ -110,5 +110,7 @@ public class KeptFoldTests
         public HouseLog Kept => kept;
 
         public void Append(Change change) { }
+
+        public void Take(IReadOnlyList<Change> changes) { }
     }
 }

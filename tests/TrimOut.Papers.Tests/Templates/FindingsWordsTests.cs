@@ -21,7 +21,7 @@ public partial class FindingsWordsTests
     public static TheoryData<string> Languages => [.. ShippedWords.Languages];
 
     [Fact]
-    public void GermanIsAmongTheLanguages() => Assert.Contains("de", ShippedWords.Languages);
+    public void GermanAndSpanishAreTheLanguages() => Assert.Equal(["de", "es"], ShippedWords.Languages);
 
     [Theory]
     [MemberData(nameof(Languages))]
@@ -46,24 +46,25 @@ public partial class FindingsWordsTests
     }
 
     [Fact]
-    public void NoPhraseIsWordedBothInATemplateAndInTheWordsThatItTakesIn()
+    public void NoPhraseIsWordedBothAmongFindingsAndAmongPapers()
     {
-        foreach (var name in ShippedTemplates.Names)
-        {
-            var template = PaperTemplate.Read(Binder.Paper, ShippedTemplates.Text(name).Value).Value;
-            Assert.Empty(template.Phrases.Intersect(ShippedWords.Of(template.Words.Language).Instead.Keys));
-        }
+        Assert.Equal(ShippedWords.Languages, ShippedWords.PaperLanguages);
+        Assert.All(ShippedWords.Languages, l => Assert.Empty(ShippedWords.OfPapersIn(l).Instead.Keys.Intersect(ShippedWords.Of(l).Instead.Keys)));
     }
 
     public static TheoryData<string> Samples => [.. SampleJobs.Names];
 
+    public static IEnumerable<object[]> SamplesByLanguage => from l in ShippedWords.Languages from s in SampleJobs.Names select new object[] { l, s };
+
     [Theory]
-    [MemberData(nameof(Samples))]
-    public void NoWordOfOursStaysEnglishInTheFindingsOfASampleHouse(string sample)
+    [MemberData(nameof(SamplesByLanguage))]
+    public void NoWordOfOursStaysEnglishInTheFindingsOfASampleHouse(string language, string sample)
     {
         var data = SampleJobs.Data(sample);
+        var words = PaperTemplate.In(Binder.Paper, language).Value.Words;
+        var same = ShippedWords.Of(language).Instead.Where(w => w.Key == w.Value).Select(w => w.Key).ToHashSet();
         // What is worded is set in brackets; what is left once that and everything typed is taken out would be English for good.
-        var reader = German.ReaderOf(data.House) with { Words = p => German.Of(p) is var word && word != p || SameInGerman.Contains(p) ? Bracketed(word) : p };
+        var reader = words.ReaderOf(data.House) with { Words = p => words.Of(p) is var word && word != p || same.Contains(p) ? Bracketed(word) : p };
         var typed = Typed(data.House);
         var said = data.Report.Findings.SelectMany(f => new[] { f.Found.Message, f.Found.Mend }).Concat(data.Report.Missing.Select(m => m.NotChecked.Missing))
             .ToList();
@@ -177,19 +178,16 @@ public partial class FindingsWordsTests
 
     private static readonly Message Shown = new("{0}");
 
-    private static Words German { get; } = PaperTemplate.Read(Binder.Paper, ShippedTemplates.Text("binder.de").Value).Value.Words;
-
-    /// <summary>Phrases whose German words are the English ones.</summary>
-    private static readonly HashSet<string> SameInGerman = [.. ShippedWords.Of("de").Instead.Where(w => w.Key == w.Value).Select(w => w.Key)];
+    private static Words German { get; } = PaperTemplate.In(Binder.Paper, "de").Value.Words;
 
     private static List<string[]> OpenFindings(PaperData data)
     {
-        var paper = Binder.Paper.Write(data, PaperTemplate.Read(Binder.Paper, ShippedTemplates.Text("binder.de").Value).Value);
+        var paper = Binder.Paper.Write(data, PaperTemplate.In(Binder.Paper, "de").Value);
         var heading = new HtmlParser().ParseDocument(paper.ToHtml()).QuerySelectorAll("h2").Single(h => h.TextContent == "Befunde");
         var after = heading.NextElementSibling!;
         var table = after.LocalName == "table" ? after : after.QuerySelector("table");
         return [.. (table?.QuerySelectorAll("tbody tr") ?? Enumerable.Empty<IElement>())
-            .Select(r => r.QuerySelectorAll("td").Select(c => c.TextContent).ToArray())];
+            .Select(r => r.Children.Select(c => c.TextContent).ToArray())];
     }
 
     /// <summary>Everything that was typed into a house, the longest first.</summary>

@@ -4,6 +4,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Papers.Tests.Templates;
@@ -37,7 +38,10 @@ internal static class OurWords
     public static IEnumerable<(string Named, string Alone)> Choices => FactTable.All.Where(f => f.IsChoice)
         .SelectMany(f => f.Options(House.Empty).Where(o => f != CableTypeFacts.Listing || o.Shown.Contains(' ', StringComparison.Ordinal))
         .Select(o => ($"{f.Label}: {o.Shown}", o.Shown)))
+        .Concat(CompassPoints.Select(p => ($"{WindowFacts.Facing.Label}: {p}", p)))
         .Distinct();
+
+    private static IEnumerable<string> CompassPoints => Enumerable.Range(0, 16).Select(at => new Azimuth(at * 22.5m).Point);
 
     private static bool HasAName(ItemKind kind) => FactTable.Find(kind, "name") is not null && kind != ItemKind.House;
 

@@ -37,6 +37,7 @@ public class OutsideMarkupTests
     public void TrimOutsOwnTemplatesHaveNone()
     {
         Assert.All(PaperList.All, p => Assert.Null(OutsideMarkup.First(PaperTemplate.Default(p))));
-        Assert.All(ShippedTemplates.Names, n => Assert.True(PaperTemplate.Read(Binder.Paper, ShippedTemplates.Text(n).Value).Ok));
+        Assert.All(ShippedWords.PaperLanguages, l => Assert.All(ShippedWords.OfPapersIn(l).Papers,
+            p => Assert.True(PaperTemplate.In(PaperList.Find(p)!, l).Ok)));
     }
 }

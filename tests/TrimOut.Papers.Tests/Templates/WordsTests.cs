@@ -7,6 +7,8 @@ using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
+using TrimOut.Papers.Labels;
+using TrimOut.Papers.Photos;
 using TrimOut.Papers.Templates;
 using TrimOut.Papers.Writing;
 using TrimOut.Testing;
@@ -30,13 +32,19 @@ public class WordsTests
             var page = Marked(PaperList.Find(id)!, data);
             var tags = data.House.Units.Select(u => u.Tag).ToHashSet();
             Assert.All(page.QuerySelectorAll("p, li").Where(e => e.QuerySelector("svg") is null), e => Assert.Matches("[⟦⟧]", e.TextContent));
-            Assert.All(page.QuerySelectorAll("th").Where(e => !tags.Contains(e.TextContent)),
+            Assert.All(page.QuerySelectorAll("thead th").Where(e => !tags.Contains(e.TextContent)),
                 e => Assert.StartsWith("⟦", e.TextContent, StringComparison.Ordinal));
         }
     }
 
-    [Fact]
-    public void TheGermanBinderTranslatesEveryPhraseAndNoOther()
+    public static TheoryData<string> Languages => [.. ShippedWords.PaperLanguages];
+
+    public static IEnumerable<object[]> PapersByLanguage =>
+        from l in ShippedWords.PaperLanguages from p in ShippedWords.OfPapersIn(l).Papers select new object[] { l, p };
+
+    [Theory]
+    [MemberData(nameof(Languages))]
+    public void ALanguageWordsEveryPhraseOfItsPapersAndNoOther(string language)
     {
         var asked = new SortedSet<string>(StringComparer.Ordinal);
         string Ask(string phrase)
@@ -44,27 +52,42 @@ public class WordsTests
             asked.Add(phrase);
             return phrase;
         }
-        foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())))
-            Assert.NotEmpty(Binder.Paper.Places(data, new Words(Ask, "x-asked"), new SortedDictionary<string, string>()).ToList());
-        foreach (var saves in (long[])[0, 1, 4])
+        var words = new Words(Ask, "x-asked");
+        var papers = ShippedWords.OfPapersIn(language).Papers.Select(p => PaperList.Find(p)!).ToList();
+        Assert.DoesNotContain(papers, p => p is null);
+        foreach (var paper in papers)
         {
-            var head = Binder.Paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, new Words(Ask, "x-asked"));
-            Assert.StartsWith("# A\n\n**", head, StringComparison.Ordinal);
+            asked.UnionWith([paper.Title, .. paper.Sections.SelectMany(s => new[] { s.Title, s.Part }).OfType<string>()]);
+            if (paper.HasContents)
+                asked.Add(Paper.ContentsIntro);
+            foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())).Append(FinishedHouse.Data(NewOutsideHouse())).Concat(WithPhotos)
+                .Concat(OnLabels))
+            {
+                Assert.NotEmpty(paper.Places(data, words, new SortedDictionary<string, string>()).ToList());
+                paper.WithHead("# A\n", data, words);
+            }
+            foreach (var saves in (long[])[0, 1, 4])
+                Assert.StartsWith("# A\n\n**", paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, words), StringComparison.Ordinal);
         }
+        // What depends on a count, on a day to come, or on a plan that is not proven.
         asked.UnionWith(["1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items",
-            "1 check that could not be made yet", "{0} checks that could not be made yet"]);
-        // What stands only where a day is to come, or a reading was taken.
-        asked.UnionWith(["planned for {0}", "Second, apart", "Second, to frame"]);
-        Binder.Paper.WithHead("# A\n", FinishedHouse.Data(SparseHouse()), new Words(Ask, "x-asked"));
-        asked.Add(Binder.Paper.Title);
+            "1 check that could not be made yet", "{0} checks that could not be made yet", "planned for {0}", "Second, apart",
+            "Second, to frame", "1 thing is wrong that this paper is about:", "{0} things are wrong that this paper is about:", "1 box", "{0} boxes",
+            "1 run waits to be cut and has no length yet: it may take more boxes.",
+            "{0} runs wait to be cut and have no length yet: they may take more boxes.", "Nothing can be planned yet.",
+            "{0} to buy; it may be possible with {1}, no fewer.", "{0} opened; it may be possible with {1}, no fewer.",
+            "{0} opened ({1} to buy): no plan needs fewer.", "{0} opened: no plan needs fewer.", "They hold {0}; {1} might do.", "Nothing is left over.",
+            "The longest leftover is {0}; it can't be over {1}.", "There is no plan: {0}", "too long for a code", "Section of {0}", "it is empty",
+            "how much is left in it is not known", "On the web: {0}", "{0}, and {1} units whose current is not known"]);
         var sparse = SparseHouse().House;
-        Assert.Equal("leg of W01", Inline.NameOf(sparse, sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(new Words(Ask, "x-asked")));
+        Assert.Equal("leg of W01", Inline.NameOf(sparse, sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(words));
         asked.UnionWith(KitWords.All);
         var named = OurWords.Labels.Concat(OurWords.Choices).Select(n => n.Named).ToHashSet();
         // A word that the language tells apart by its fact is asked for with it first.
-        Assert.DoesNotContain(asked, p => !IsGerman(p) && !OurWords.Choices.Any(c => c.Alone == p && IsGerman(c.Named))
-            && !named.Contains(p) && !MarksOnJackets.Contains(p) && !OurWords.SameUnits.Contains(p));
-        Assert.Empty(German.Phrases.Except(asked));
+        Assert.DoesNotContain(asked, p => !Has(language, p) && !OurWords.Choices.Any(c => c.Alone == p && Has(language, c.Named))
+            && !OurWords.Labels.Any(l => l.Alone == p && Has(language, l.Named)) && !named.Contains(p) && !MarksOnJackets.Contains(p)
+            && !OurWords.SameUnits.Contains(p));
+        Assert.Empty(ShippedWords.OfPapersIn(language).Instead.Keys.Except(asked));
     }
 
     [Fact]
@@ -78,6 +101,17 @@ public class WordsTests
         Assert.All(page.QuerySelectorAll("a[href^='#']"), a => Assert.NotNull(page.GetElementById(Uri.UnescapeDataString(a.GetAttribute("href")![1..]))));
     }
 
+    public static TheoryData<string> SpanishPapers => [.. ShippedWords.OfPapersIn("es").Papers];
+
+    [Theory]
+    [MemberData(nameof(SpanishPapers))]
+    public void ASpanishPaperIsAsApprovedAndIsSaidToBeSpanish(string id)
+    {
+        var paper = PaperList.Find(id)!.Write(Houses[0], PaperTemplate.In(PaperList.Find(id)!, "es").Value);
+        Approved.Match(paper.Markdown, $"finished-{id}.es.md");
+        Assert.Contains("<html lang=\"es\">", paper.ToHtml(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void OneWordWithTwoMeaningsIsTranslatedByItsFact()
     {
@@ -88,29 +122,54 @@ public class WordsTests
     }
 
     [Fact]
-    public void AShippedTemplateThatIsNotThereIsRefusedWithTheListOfThoseThatAre()
+    public void APaperThatALanguageDoesNotHaveIsRefusedWithTheListOfThoseThatItHas()
     {
-        Assert.Equal("There is no template binder.xx. There are: binder.de.", ShippedTemplates.Text("binder.xx").Reason);
-        Assert.Equal(["binder.de"], ShippedTemplates.Names);
+        Assert.StartsWith("There is no parts list in \"es\". In de there are: binder, card, panel-door, walk-sheet,",
+            PaperTemplate.In(PaperList.Find("parts-list")!, "es").Reason,
+            StringComparison.Ordinal);
+        Assert.StartsWith("There is no owner's binder in \"fr\".", PaperTemplate.In(Binder.Paper, "fr").Reason, StringComparison.Ordinal);
+        Assert.Contains("is no language", PaperTemplate.In(Binder.Paper, "es\n{{cover}}").Reason, StringComparison.Ordinal);
+        Assert.Equal("de-AT", PaperTemplate.In(Binder.Paper, "de-AT").Value.Words.Language);
     }
 
-    [Fact]
-    public void NoWordOfOursStaysEnglishInTheGermanBinder()
+    [Theory]
+    [MemberData(nameof(PapersByLanguage))]
+    public void NoWordOfOursStaysEnglish(string language, string id)
     {
         var job = FinishedHouse.Build(DisplayUnits.Millimetres);
         var typed = HostileTextEverywhereTests.With(job.Scribe.Log, [.. HostileTextEverywhereTests.TextFields(job.House)], HostileTextEverywhereTests.Token);
         // What is worded is set in brackets, what was typed is a token: whatever else is left of a cell, a line or a heading would be English for good.
-        var page = Page(Binder.Paper, FinishedHouse.Data(typed), new Words(p => IsGerman(p) ? Bracketed(p) : p, "de"));
-        var lines = page.QuerySelectorAll("p, li, th, td, h3").Where(e => e.QuerySelector("svg") is null).Select(e => e.TextContent).ToList();
-        Assert.True(lines.Count > 250);
-        Assert.All(lines, line => Assert.Matches("^(mm|ohm|V|A|m|s|x|P1|lead-away-from-motor|[^A-Za-z])*$", Left(line)));
+        var page = Page(PaperList.Find(id)!, FinishedHouse.Data(typed) with { Photos = _ => Photo.Not(PhotoState.Missing) },
+            new Words(p => Has(language, p) ? Bracketed(p) : p, language));
+        // A legend goes on in the next line where it has no room, in the middle of a phrase.
+        var lines = page.QuerySelectorAll("p, li, th, td, h3").Where(e => e.QuerySelector("svg") is null).Select(e => e.TextContent)
+            .Concat(page.QuerySelectorAll("svg").Select(s => string.Join(' ', s.QuerySelectorAll("text[data-part=legend]").Select(t => t.TextContent))))
+            .ToList();
+        Assert.True(lines.Count > id switch { "binder" => 250, "card" or "panel-door" => 18, _ => 40 });
+        Assert.All(lines, line => Assert.Matches("^(mm|ohm|V|A|m|s|x|P1|lead-away-from-motor|binder[.]html|[^A-Za-z])*$", Left(line)));
     }
+
+    [Theory]
+    [MemberData(nameof(Languages))]
+    public void AWordThatIsTheSameInEnglishIsMeantToBe(string language) =>
+        Assert.Empty(ShippedWords.OfPapersIn(language).Instead.Where(w => w.Key == w.Value && w.Key.Any(char.IsLetter)).Select(w => w.Key)
+            .Except(["Plus", "Name", "Panel {0}"]));
 
     private static string Bracketed(string phrase) => "⟦" + Regex.Replace(phrase, @"(\{[0-9]\})", "⟧$1⟦") + "⟧";
 
     private static string Left(string line) => Regex.Replace(Regex.Replace(line, "⟦[^⟧]*⟧", " "), "zz[0-9]{3}zz[AB]?|Test crew", " ");
 
-    private static PaperTemplate German { get; } = PaperTemplate.Read(Binder.Paper, ShippedTemplates.Text("binder.de").Value).Value;
+    private static PaperTemplate German { get; } = PaperTemplate.In(Binder.Paper, "de").Value;
+
+    private static PaperData[] WithPhotos { get; } =
+        [.. Enum.GetValues<PhotoState>().Select(s => FinishedHouse.Data() with { Photos = _ => s == PhotoState.Read ? Small : Photo.Not(s) }),
+            FinishedHouse.Data() with { Photos = _ => Small with { Jpeg = new byte[13 << 20] } },
+            FinishedHouse.Data() with { Photos = _ => Small with { TakenOn = null } }];
+
+    private static Photo Small => new(PhotoState.Read, new byte[3], 4, 3, FinishedHouse.Day);
+
+    private static PaperData[] OnLabels { get; } =
+        [.. new[] { "10x3,letter", "8x3,a4" }.Select(l => FinishedHouse.Data() with { Labels = LabelGrid.Read(l).Value })];
 
     /// <summary>
     /// A house in which little is known: a window with neither room nor size, a room without a floor, a leg without a length, a panel without a type.
@@ -123,7 +182,19 @@ public class WordsTests
         return job.Say("W01", UnitFacts.OpenGap, "1").Scribe.Log;
     }
 
-    private static bool IsGerman(string phrase) => German.Phrases.Contains(phrase) || ShippedWords.Of("de").Instead.ContainsKey(phrase);
+    /// <summary>A house with one window outside and cable on hand that is not cut yet.</summary>
+    private static HouseLog NewOutsideHouse()
+    {
+        var job = new TestJob().Window("W01").Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.WidthTop, "40");
+        job.Legs("W01", ("40 ft", CablePlace.InWall)).Say("W01", RunFacts.Cable, "16/2").Say("W01", RunFacts.TailAtWindow, "48 in")
+            .Say("W01", RunFacts.TailAtPanel, "60 in").SayOf("", HouseFacts.CableAllowance, "10").SayOf("", HouseFacts.CutLoss, "2");
+        job.Window("W02").Say("W02", RunFacts.Cable, "16/2").Say("W01", UnitFacts.OrderHeight, "60");
+        return job.Add(ItemKind.Box, "A").SayOf("A", BoxFacts.Cable, "16/2").SayOf("A", BoxFacts.Left, "90 ft")
+            .Add(ItemKind.Box, "B").SayOf("B", BoxFacts.Cable, "16/2").SayOf("B", BoxFacts.Left, "95 ft").Scribe.Log;
+    }
+
+    private static bool Has(string language, string phrase) =>
+        ShippedWords.OfPapersIn(language).Instead.ContainsKey(phrase) || ShippedWords.Of(language).Instead.ContainsKey(phrase);
 
     private static readonly HashSet<string> MarksOnJackets = [.. CableTypeFacts.Listing.Options(House.Empty).Select(o => o.Shown)];
 

@@ -130,7 +130,7 @@ public class OrderSheetTests
         Assert.Equal(["W01", "Order width", "1143 mm", "1100 mm", "Test crew", Day], Changes(job).Single());
         Assert.Equal("1143 mm", Page(job).TableUnder(Sheet).Single()[2]);
         var rows = CsvTableTests.Read(OrderSheet.Paper.Csv!(FinishedHouse.Data(job.Scribe.Log)));
-        Assert.Equal("1143 mm", rows[1][Array.IndexOf(rows[0], "order width")]);
+        Assert.Equal("1143", rows[1][Array.IndexOf(rows[0], "order width, mm")]);
         Assert.Equal("45\"", Page(job.SayOf("", HouseFacts.Units, "inches")).TableUnder(Sheet).Single()[2]);
     }
 
@@ -177,8 +177,20 @@ public class OrderSheetTests
         job.Do(RemoveItems.Remove(job.House, job.House.FindTag("W02")!.Item)).Window("W03");
         var rows = CsvTableTests.Read(OrderSheet.Paper.Csv!(FinishedHouse.Data(job.Scribe.Log)));
         int Column(string name) => Array.IndexOf(rows[0], name);
-        Assert.Equal([["1", "W01", "45\"", "order width"], ["1", "W02", "", "removed"], ["", "W03", "", ""]],
-            rows.Skip(1).Select(r => new[] { r[0], r[1], r[Column("order width")], r[Column("changed since the order")] }));
+        Assert.Equal([["1", "W01", "45", "order width"], ["1", "W02", "", "removed"], ["", "W03", "", ""]],
+            rows.Skip(1).Select(r => new[] { r[0], r[1], r[Column("order width, in")], r[Column("changed since the order")] }));
+    }
+
+    [Fact]
+    public void TheTableHasTheColumnsOfThePaperInItsOrder()
+    {
+        var job = Frozen();
+        var head = CsvTableTests.Read(OrderSheet.Paper.Csv!(FinishedHouse.Data(job.Scribe.Log)))[0];
+        var tables = Page(job).QuerySelectorAll("h3").Single(h => h.TextContent == Sheet).ParentElement!.QuerySelectorAll("table")
+            .Select(t => t.QuerySelectorAll("thead th").Select(h => h.TextContent.ToLowerInvariant()).ToList())
+            .Where(t => t[0] == "box label" && t[^1] != "when")
+            .Take(2).ToList();
+        Assert.Equal([.. tables[0], .. tables[1].Skip(1)], head[1..^1].Select(h => h.Split(", in")[0]));
     }
 
     [Fact]

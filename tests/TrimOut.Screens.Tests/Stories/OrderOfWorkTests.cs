@@ -76,7 +76,7 @@ public class OrderOfWorkTests
         user.Press("right", "right", "right", "V", "space").Sees("2 units: why all the same:").Sees("W01, W03:").Type("the builder pulled them");
         Assert.Equal("the builder pulled them", MarkOf(user, "W03", "cable-found")!.Although);
         Assert.Equal(StepMark.Done, MarkOf(user, "W02", "cable-found"));
-        user.Press("8").Sees("all the same. Reason: the builder pulled them");
+        user.Press("8").Sees("W03: Cable found again: blank ► done although: the builder");
     }
 
     [Fact]

@@ -42,6 +42,21 @@ public sealed class PaperFilesTests : IDisposable
     }
 
     [Fact]
+    public void WhenAPaperWasWrittenAndHowFarTheHistoryWasSeenIsRemembered()
+    {
+        var data = Data("W01", "house");
+        var page = PaperFiles.Write(Binder.Paper, data, null, _folder, _before).Single(f => f.EndsWith(".html", StringComparison.Ordinal));
+        var house = Path.Combine(_folder, "house.trimout");
+        var choices = PaperFiles.WrittenBeside(house, _before);
+        var written = choices.Single(c => c.Id == Binder.Paper.Id).Written!;
+        Assert.Equal(data.Log.Extent, written.Extent);
+        Assert.Equal(File.GetLastWriteTimeUtc(page), written.At.UtcDateTime);
+        Assert.All(choices.Where(c => c.Id != Binder.Paper.Id), c => Assert.Null(c.Written));
+        File.Delete(page);
+        Assert.All(PaperFiles.WrittenBeside(house, _before), c => Assert.Null(c.Written));
+    }
+
+    [Fact]
     public void WritingThatIsStoppedLeavesWholePapersAndNoOthers()
     {
         using var stop = new CancellationTokenSource();

@@ -1,4 +1,6 @@
+using TrimOut.Desks;
 using TrimOut.HouseFile;
+using TrimOut.Screens.Shell;
 using TrimOut.Testing;
 
 namespace TrimOut.Tests.Terminals;
@@ -46,6 +48,45 @@ public sealed class TourTests : IDisposable
         Assert.DoesNotContain("Who is working here", second.Seen, StringComparison.Ordinal);
         second.Send("qq");
         Assert.Equal(0, second.WaitForExit());
+    }
+
+    [LinuxFact]
+    public void TheWindowIsNamedClicksAreTakenAndAllOfItIsGivenBack()
+    {
+        using var terminal = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm-256color", "open", Ridge, "--by", "Ash");
+        terminal.WaitFor("Living room").WaitFor("\u001b]2;Ridge house - TrimOut\a").WaitFor("\u001b[?1000h\u001b[?1006h");
+        // Pressed and let go on a row, whose line is counted from 1 by terminals.
+        var screen = new ShellState(new Desk("Ash"), SampleHouse.Open("ridge-house", TimeProvider.System)).Draw(80, 24).ToText().Split('\n');
+        var row = 1 + Array.FindIndex(screen, l => l.Contains(" W02 ", StringComparison.Ordinal));
+        terminal.Send($"\u001b[<0;4;{row}M\u001b[<0;4;{row}m");
+        Thread.Sleep(700);
+        Assert.DoesNotContain("\u001b]0;", terminal.Seen, StringComparison.Ordinal);
+        terminal.Forget().Send($"\u001b[<0;4;{row}M\u001b[<0;4;{row}m").WaitFor("W02, Living room").WaitFor("\u001b]2;W02, Ridge house - TrimOut\a");
+        terminal.Forget().Send("Y\r").WaitFor("\u001b]52;c;VzAy\a");
+        terminal.Forget().Send("\u001bOS").WaitFor("\u001b[?1000l");
+        terminal.Send("qq");
+        Assert.Equal(0, terminal.WaitForExit());
+        Assert.Contains("\u001b]2;\a\u001b[23;2t", terminal.Seen, StringComparison.Ordinal);
+        Assert.Equal(terminal.Note("before"), terminal.Note("after"));
+    }
+
+    [LinuxFact]
+    public void ANoteIsEditedInTheUsersOwnEditorAndTheScreenComesBackWhole()
+    {
+        var editor = Path.Combine(_folder, "editor.sh");
+        File.WriteAllText(editor, "#!/bin/sh\nstty -g > editing\necho EDITOR HAS IT\nread line\necho \"$line\" > \"$1\"\n");
+        if (!OperatingSystem.IsWindows())
+            File.SetUnixFileMode(editor, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        using var terminal = new PseudoTerminal(_folder, 80, 24, $"LANG=C.UTF-8 TERM=xterm EDITOR={editor}", "open", Ridge, "--by", "Ash");
+        terminal.WaitFor("Living room");
+        terminal.Send("\r").WaitFor("W01, Living room").Send("\u001b[F").WaitFor("Note");
+        terminal.Forget().Send("E").WaitFor("EDITOR HAS IT");
+        Assert.Contains(LeftTheScreen, terminal.Seen, StringComparison.Ordinal);
+        Assert.Equal(terminal.Note("before"), terminal.Note("editing"));
+        terminal.Forget().Send("a note from the editor\n").WaitFor("Saved: ").WaitFor("a note from the editor").WaitFor("W01, Living room");
+        terminal.Send("qq");
+        Assert.Equal(0, terminal.WaitForExit());
+        Assert.Equal(terminal.Note("before"), terminal.Note("after"));
     }
 
     [LinuxTheory]

@@ -36,7 +36,11 @@ public sealed class WholeJobTests : IDisposable
         var again = desk.Open(file).Value;
         Assert.All(PhaseNames.All, phase => Assert.True(Progress.Of(again.House, phase).Complete, phase.ToString()));
         Assert.Empty(CheckReport.Of(again.House).OpenStops);
-        var binder = Binder.Paper.Write(PaperData.Of(again.Log, new DateOnly(2026, 9, 30)) with { FilesOf = "ridge-house" }).Markdown;
+        var binder = Binder.Paper.Write(PaperData.Of(again.Log, new DateOnly(2026, 9, 30)) with
+        {
+            FilesOf = "ridge-house",
+            Photos = PhotoFiles.Of(file).Read,
+        }).Markdown;
         Assert.Equal(File.ReadAllText(Directory.GetFiles(Path.GetDirectoryName(file)!, "*-binder.md").Single()), binder);
         Approved.Match(binder, "signed-off");
         desk.Close(again);

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Decisions;
+
+/// <summary>Something on which two copies of a house disagree, and the ways out: for screens and for <c>trimout conflicts</c> alike.</summary>
+/// <param name="Item">The item that it is about.</param>
+/// <param name="About">What the copies disagree about, with the item's name.</param>
+/// <param name="Ways">What can be chosen; of values the last is the one that is shown until somebody chooses.</param>
+public sealed record Conflict(Item Item, string About, ImmutableArray<ConflictWay> Ways)
+{
+    /// <summary>All of a house: values first, then what one removed while another went on with it, each in the order in which items were added.</summary>
+    public static IEnumerable<Conflict> All(House house) => Disagreement.All(house).Select(d => Of(d, house))
+        .Concat(RemovedAtWork.All(house).Select(r => Of(r, house)));
+
+    /// <summary>A detail to which two laptops gave different values.</summary>
+    public static Conflict Of(Disagreement disagreement, House house) => new(disagreement.Item,
+        $"{house.NameOf(disagreement.Item)}: {disagreement.Fact.Label}:",
+        [.. disagreement.Heads.Select(h => new ConflictWay(disagreement.Show(h, house), ChooseValue.Of(house, disagreement, h)))]);
+
+    /// <summary>An item that one laptop removed while another went on with it.</summary>
+    public static Conflict Of(RemovedAtWork removal, House house)
+    {
+        var (away, back) = removal.Item.Removed ? ("leave it removed", "bring it back with all it had") : ("remove it again", "leave it in");
+        return new(removal.Item, $"{house.NameOf(removal.Item)}: {removal.Show(house)}",
+            [new(away, RemoveItems.Settle(house, removal, back: false)), new(back, RemoveItems.Settle(house, removal, back: true))]);
+    }
+}
+
+/// <summary>One way out of a conflict.</summary>
+/// <param name="Says">What it is: a value with who put it and when, or what to do.</param>
+/// <param name="Draft">What it changes, or why it can't be done.</param>
+public sealed record ConflictWay(string Says, Result<Draft> Draft);

@@ -1,0 +1,55 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.CrewPapers;
+
+/// <summary>For a call after handover, to be filled by pen: what was complained of, what is read now beside what was read when it was new.</summary>
+internal static class ServiceForm
+{
+    private const int SpareRows = 4;
+
+    public static Paper Paper
+    { get; } = new("service-form", "Service form", "the crew",
+        "For a call after handover: what is read now beside what was read then, to be written in by pen.",
+        ShortCover.Write,
+        new Section("call", "The call", Call), new Section("before", "Before you start", Before), new Section("units", "What is found", Units),
+        new Section("parts", "What was changed", Parts), new Section("signed", "Signed", Signed));
+
+    private static void Call(MarkdownWriter to, PaperData data) => to.Facts("About", "Entry",
+        ("Called by, on", Blank), ("What is wrong, in the owner's words", Blank), ("Which unit, which room", Blank), ("Since when, and how often", Blank),
+        ("Who came, on", Blank), ("Instrument, calibrated until", Blank), ("Warranty, until", Blank));
+
+    private static void Before(MarkdownWriter to, PaperData data) => to.List(
+        Ours("A smell of burning, heat or a buzzing panel: leave the breaker off, touch nothing, and have the licensed electrician come first."),
+        Ours("The mains side of the panel, its breaker and its feed are for a licensed electrician. You work on the low-voltage side only."),
+        Ours("Before you take a unit down or touch a splice: breaker off, kept off, and seen to be dead at the low-voltage outputs."),
+        Ours("Loop tests only with the panel off and the run taken off its output: a meter on ohms across a live supply is destroyed, and may hurt you."),
+        Ours("A unit that was taken down and hung again needs its limits set again."));
+
+    private static void Units(MarkdownWriter to, PaperData data)
+    {
+        to.Table(["Unit", "Room", "Power", "Moves", "Level", "Cords safe", "Found"], data.House.Units.Select(u => Row(
+            u.Tag, (u.Window.Room?.FullName).OrDash(),
+            u.Run is { Panel: { } panel, Output: { } output } ? Ours($"{panel.Name}, output {output}") : u.Entry(UnitFacts.Power), Box, Box, Box, Blank)),
+            "No units yet.");
+        to.Table(["Unit", "Loop then", "Loop now", "Volts loaded then", "Volts loaded now", "Open and closed then", "Open and closed now"],
+            data.House.Units.Select(u => Row(
+                u.Tag, Then(u.Run, RunFacts.SecondLoop, RunFacts.FirstLoop), u.OnPanel ? Blank : Dash, Then(u.Run, RunFacts.LoadedVolts),
+                u.OnPanel ? Blank : Dash, Join(" / ", [u.Entry(UnitFacts.OpenGap), u.Entry(UnitFacts.CloseGap)]), Blank)), "No units yet.");
+    }
+
+    private static Inline Then(HomeRun? run, params Fact[] first) => first.Select(f => run?.Shown(f)).FirstOrDefault(s => s is not null) ?? Dash;
+
+    private static void Parts(MarkdownWriter to, PaperData data) => to.Table(
+        ["Unit", "What was done", "Part, serial taken off", "Serial put in", "Limits and preset set again"],
+        Enumerable.Range(0, SpareRows).Select(_ => Row(Blank, Blank, Blank, Blank, Box)));
+
+    private static void Signed(MarkdownWriter to, PaperData data)
+    {
+        to.Table(["For", "Name", "Signature", "Date"], [Row(Ours("Crew"), Blank, Blank, Blank), Row(Ours("Owner"), Blank, Blank, Blank)]);
+        to.Say("What was read goes into the house file, with instrument and day.");
+    }
+}

@@ -1,0 +1,61 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Papers.BinderSections;
+using TrimOut.Papers.TradePapers;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.OwnerPapers;
+
+/// <summary>One sheet for the door of each panel: cautions, what feeds it, what is on each output, and the load.</summary>
+internal static class PanelDoorSheet
+{
+    public static Paper Paper { get; } = new("panel-door", "Panel door sheet", "whoever stands at a panel",
+        "One sheet for the door of each panel: cautions, breaker, outputs with their units, and the load.",
+        (to, data) => to.Say($"Written on {data.Date.OnPaper()}"), new Section("doors", "For the door of each panel", Doors));
+
+    private static void Doors(MarkdownWriter to, PaperData data)
+    {
+        if (data.House.Panels.IsEmpty)
+            to.Say("There is no panel in this house.");
+        foreach (var panel in data.House.Panels)
+            Door(to, data, panel);
+    }
+
+    private static void Door(MarkdownWriter to, PaperData data, Panel panel)
+    {
+        var landed = panel.Runs.ToList();
+        to.Heading(3, $"Panel {panel.Name}");
+        to.List(
+            Strong("Mains inside.") + Ours("Connected and disconnected by a licensed electrician only, who alone works on its mains side, breaker and feed."),
+            Strong("Owner.") + Ours("Read this sheet and switch the breaker off; open nothing, unplug nothing."),
+            Strong("Low-voltage outputs.") + Ours("For people trained on them, with the breaker off, kept off, and the output checked dead."),
+            Strong("Local rules come first.") + Ours("The code in force and the maker's sheet govern over this sheet."));
+        to.Known("Panel", "Entry", "Nothing was noted of it.",
+            ("Hangs", panel.Entry(PanelFacts.Location)),
+            ("Board", panel.Entry(PanelFacts.Board)),
+            ("Breaker", WhenAUnitStops.Breaker(panel)),
+            ("Input from the mains at the most", OfType(panel, PanelTypeFacts.InputCurrent)),
+            ("Output voltage", OfType(panel, PanelTypeFacts.Supply)),
+            ("One output gives at the most", OfType(panel, PanelTypeFacts.OutputCurrent)),
+            ("All outputs together give at the most", OfType(panel, PanelTypeFacts.TotalCurrent)),
+            ("All units starting at once", landed.Count == 0 ? Dash : PanelSchedule.StartingTogether(landed)));
+        to.Filled(["Output", "Unit", "Room", "Label at panel", "Running", "Starting"], Outputs(panel, landed),
+            "The kit does not say how many outputs it has, and nothing is landed on it.");
+        BookCode.Write(to, data, PanelMap.Section.Title);
+    }
+
+    private static IEnumerable<Inline[]> Outputs(Panel panel, List<HomeRun> landed)
+    {
+        foreach (var (first, last, run) in PanelMap.Outputs(panel, landed))
+        {
+            yield return run is null
+                ? Row(first == last ? Number(first) : $"{first}–{last}", Ours("free"), Dash, Dash, Dash, Dash)
+                : Row(Number(first), run.Name, (run.Unit.Window.Room?.FullName).OrDash(), run.Entry(RunFacts.LabelAtPanel),
+                    run.Unit.Kind?.Entry(CoveringKindFacts.RunningCurrent) ?? Dash, run.Unit.Kind?.Entry(CoveringKindFacts.StartingCurrent) ?? Dash);
+        }
+    }
+
+    private static Inline OfType(Panel panel, Fact fact) => panel.Type?.Entry(fact) ?? Dash;
+}

@@ -1,0 +1,70 @@
+using TrimOut.Papers.Drawings;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.Photos;
+
+/// <summary>Pictures on a paper: shown in a row as far as they can be, then listed with path, day, and why one is not shown.</summary>
+internal static class PhotoPages
+{
+    /// <summary>The most that pictures add to one paper, in bytes as they are embedded; what comes after is listed only.</summary>
+    public const long MostBytes = 24 << 20;
+
+    private const double Wide = 320;
+    private const double High = 240;
+
+    /// <summary>Writes pictures in their order; nothing where there is none.</summary>
+    /// <param name="to">The paper.</param>
+    /// <param name="data">What it is written from.</param>
+    /// <param name="photos">What each is of, and its path as it was typed.</param>
+    public static void Write(MarkdownWriter to, PaperData data, IReadOnlyList<(string Of, string Path)> photos)
+    {
+        if (photos.Count == 0)
+            return;
+        if (data.Photos is not { } read)
+        {
+            to.Say($"Pictures: {Join("; ", [.. photos.Select(p => Ours($"{p.Of}: {p.Path}"))])}");
+            return;
+        }
+        var (shown, rows, bytes) = (new List<Inline>(), new List<Inline[]>(), 0L);
+        foreach (var (of, path) in photos)
+        {
+            data.Stop.ThrowIfCancellationRequested();
+            var photo = read(path);
+            var size = (photo.Jpeg.Length + 2L) / 3 * 4;
+            var fits = bytes + size <= MostBytes;
+            if (photo.State == PhotoState.Read && fits)
+            {
+                bytes += size;
+                shown.Add(to.Drawing(of, Describe(of, photo), words => Draw(of, photo, words)));
+            }
+            rows.Add(Row(of, path, photo.TakenOn is { } day ? day.OnPaper() : Dash, photo.State == PhotoState.Read && !fits
+                ? Ours("not shown: the pictures before it fill the page") : Why(photo.State)));
+        }
+        if (shown.Count > 0)
+            to.Say(shown.Aggregate((row, one) => row + one));
+        to.Filled(["Of", "Picture", "Taken on", "Not shown because"], rows);
+    }
+
+    private static Inline Describe(string of, Photo photo) =>
+        photo.TakenOn is { } day ? Ours($"Picture of {of}, taken on {day.OnPaper()}") : Ours($"Picture of {of}");
+
+    private static Svg Draw(string of, Photo photo, Words words)
+    {
+        var scale = Math.Min(Wide / photo.Wide, High / photo.High);
+        var (wide, high) = (photo.Wide * scale, photo.High * scale);
+        return new Svg(Math.Max(wide, Wide * 0.75), high + 4 + Svg.LegendLine).Jpeg(0, 0, wide, high, photo.Jpeg.Span)
+            .Legend(0, high + Svg.LegendLine, Describe(of, photo).Plain(words));
+    }
+
+    private static Inline Why(PhotoState state) => state switch
+    {
+        PhotoState.Missing => Ours("there is no such file"),
+        PhotoState.Unreadable => Ours("the file can't be read"),
+        PhotoState.TooLarge => Ours("it is too large"),
+        PhotoState.NoPicture => Ours("the file is no picture of a known kind"),
+        PhotoState.Damaged => Ours("the picture is damaged"),
+        _ => Dash,
+    };
+}

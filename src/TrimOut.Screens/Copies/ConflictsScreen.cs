@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Units;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.Copies;
+
+/// <summary>What two copies of the house disagree about: values with who put them and when, and what one removed while the other went on with it.</summary>
+/// <param name="All">All of it, as the house is now.</param>
+/// <param name="Selected">The row under the cursor.</param>
+/// <param name="Way">The way out under the cursor.</param>
+internal sealed record ConflictsScreen(ImmutableArray<Conflict> All, int Selected, int Way) : IScreen, ITable
+{
+    public string Title => "In conflict";
+
+    public IReadOnlyList<IKeyAction> Keys => ConflictsKeys.All;
+
+    public Conflict? Current => Selected < All.Length ? All[Selected] : null;
+
+    public static ConflictsScreen At(ScreenContext context) => On(0, context);
+
+    public IScreen Fit(ScreenContext context) => On(Selected, context);
+
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => All.Select(c => (IReadOnlyList<string>)[c.About, .. c.Ways.Select(w => w.Says)]);
+
+    public void Draw(Area area, ScreenContext context, Typing? typing)
+    {
+        if (Current is not { } current)
+        {
+            area.PutWrapped(2, 1, 2, "Nothing is in conflict. What a copy brings that disagrees with this house stands here until somebody chooses.",
+                Tone.Strong);
+            return;
+        }
+        var y = area.PutWrapped(1, 0, 2,
+            $"{NumberText.Counted(All.Length, "conflict")}. Left and Right go through the ways out, Enter takes the one that is marked.", Tone.Strong);
+        var detail = Math.Min(area.Height / 2, 3 + current.Ways.Length * 2);
+        var list = area.Rows(y + 1, area.Height - y - 1 - detail);
+        foreach (var (line, at) in Paging.Rows(list, All.Length, Selected, at => this with { Selected = at, Way = Shown(All[at]) }))
+            list.PutFit(0, line, list.Width, $" {All[at].About.TrimEnd(':')}", at == Selected ? Tone.Selected : Tone.Text);
+        DrawWays(area.Rows(area.Height - detail, detail), current, context);
+    }
+
+    private void DrawWays(Area area, Conflict conflict, ScreenContext context)
+    {
+        for (var x = 0; x < area.Width; x++)
+            area.Put(x, 0, context.Glyphs.Across, Tone.Dim);
+        var y = area.PutWrapped(1, 1, 2, conflict.About, Tone.Strong);
+        foreach (var (way, at) in conflict.Ways.Select((w, at) => (w, at)))
+        {
+            var from = y;
+            area.Put(1, y, at == Way ? context.Glyphs.Arrow : " ", Tone.Strong);
+            y = area.PutWrapped(3, y, 2, way.Says, at == Way ? Tone.Selected : Tone.Text);
+            for (var line = from; line < y; line++)
+                area.PutSpot(1, line, area.Width - 1, at == Way, () => this with { Way = at });
+        }
+    }
+
+    private static ConflictsScreen On(int selected, ScreenContext context)
+    {
+        ImmutableArray<Conflict> all = [.. Conflict.All(context.House)];
+        var at = Paging.Move(selected, 0, all.Length);
+        return new(all, at, at < all.Length ? Shown(all[at]) : 0);
+    }
+
+    /// <summary>The way that leaves all as it is shown now: of values the last one.</summary>
+    internal static int Shown(Conflict conflict) => conflict.Ways.Length - 1;
+}
+
+/// <summary>Keys of what is in conflict.</summary>
+internal static class ConflictsKeys
+{
+    public static readonly IReadOnlyList<IKeyAction> All =
+    [
+        new KeyAction<ConflictsScreen>("enter", "Take", "Takes the way out that is marked; undo takes it back.",
+            (s, _) => new Transition(s, new Ask.Save(s.Current!.Ways[s.Way].Draft))) { Disabled = Nothing },
+        new KeyAction<ConflictsScreen>("right", "Next way out", "The next value, or what else can be done.", (s, _) => new Transition(Turned(s, 1)))
+            { Disabled = Nothing },
+        new KeyAction<ConflictsScreen>("left", "Way out before", "The value before.", (s, _) => new Transition(Turned(s, -1)))
+            { Disabled = Nothing, OnBar = false },
+        .. Moves.Through<ConflictsScreen>("row", (s, _, by) => Paging.Move(s.Selected, by, s.All.Length) is var at && at < s.All.Length
+            ? s with { Selected = at, Way = at == s.Selected ? s.Way : ConflictsScreen.Shown(s.All[at]) } : s),
+    ];
+
+    private static string? Nothing(ConflictsScreen s, ScreenContext context) => s.Current is null ? "Nothing is in conflict." : null;
+
+    private static ConflictsScreen Turned(ConflictsScreen s, int by) =>
+        s with { Way = (s.Way + by + s.Current!.Ways.Length) % s.Current.Ways.Length };
+}

@@ -1,0 +1,35 @@
+using System.Collections.Concurrent;
+using TrimOut.HouseFile.Files;
+using TrimOut.Papers.Photos;
+
+namespace TrimOut.Desks;
+
+/// <summary>The pictures of a house, by the paths that were typed: beside the house file, or anywhere where a whole path was typed.</summary>
+/// <param name="folder">The folder that paths begin in.</param>
+internal sealed class PhotoFiles(string folder)
+{
+    private const long Largest = 64 << 20;
+
+    private readonly ConcurrentDictionary<string, Photo> _read = new(StringComparer.Ordinal);
+
+    /// <summary>Those of a house file, or of a folder that holds a history.</summary>
+    public static PhotoFiles Of(string house) =>
+        new(Directory.Exists(house) ? Path.GetFullPath(house) : Path.GetDirectoryName(Path.GetFullPath(house)) ?? ".");
+
+    /// <summary>A picture, shrunk; each file is read once.</summary>
+    public Photo Read(string path) => _read.GetOrAdd(path, static (typed, folder) =>
+    {
+        try
+        {
+            // A laptop with another system wrote the other sign between folders.
+            var file = Path.Combine(folder, OperatingSystem.IsWindows() ? typed : typed.Replace('\\', '/'));
+            return !File.Exists(file) && PlainFile.NameOf(file) is null ? Photo.Not(PhotoState.Missing)
+                : new FileInfo(file) is { Exists: true, Length: > Largest } ? Photo.Not(PhotoState.TooLarge)
+                : PhotoShrinker.Read(PlainFile.ReadAll(file, Largest));
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return Photo.Not(PhotoState.Unreadable);
+        }
+    }, folder);
+}

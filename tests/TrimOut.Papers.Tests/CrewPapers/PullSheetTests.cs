@@ -1,0 +1,35 @@
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
+using TrimOut.Papers.CrewPapers;
+using TrimOut.Testing;
+
+namespace TrimOut.Papers.Tests.CrewPapers;
+
+public class PullSheetTests
+{
+    [Fact]
+    public void WhatIsCutStandsBesideWhatItsCableMayBe()
+    {
+        var job = new TestJob().Window("W01");
+        job.Legs("W01", ("40 ft", CablePlace.InWall)).Say("W01", RunFacts.Cable, "16/2").Say("W01", RunFacts.TailAtWindow, "48 in")
+            .Say("W01", RunFacts.TailAtPanel, "60 in").SayOf("", HouseFacts.CableAllowance, "10").SayOf("16/2", CableTypeFacts.LongestRun, "52 ft");
+        // 40 ft + 10 % + 4 ft + 5 ft = 53 ft: no more than the 52 ft of the sheet is cut, for 49 ft are needed without the allowance.
+        Assert.Equal(["52 ft", "52 ft"], Row(job)[6..8]);
+        job.SayOf("16/2", CableTypeFacts.LongestRun, "60 ft");
+        Assert.Equal(["53 ft", "60 ft"], Row(job)[6..8]);
+    }
+
+    [Fact]
+    public void AWindowThatIsLeftOutAndAUnitWithoutACableAreNamedAtItsFoot()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Window("W03").Say("W03", UnitFacts.Power, "battery");
+        job.Do(SetFact.Typed(job.House, job.House.FindTag("W02")!.Item, WindowFacts.NotCoveredBecause, "Stained glass."))
+            .Do(SetFact.Typed(job.House, job.House.FindTag("W02")!.Item, WindowFacts.Covered, "no"));
+        var page = PullSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log));
+        Assert.Equal("Left out", page.QuerySelectorAll("h2").Last().TextContent);
+        Assert.Equal([("W02", "Stained glass."), ("W03", "power: battery")], page.TableUnder("Left out").Select(r => (r[0], r[2])));
+    }
+
+    private static List<string> Row(TestJob job) => PullSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Home runs").Single();
+}

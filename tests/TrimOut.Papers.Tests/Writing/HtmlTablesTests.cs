@@ -1,0 +1,25 @@
+using AngleSharp.Html.Parser;
+
+namespace TrimOut.Papers.Tests.Writing;
+
+public class HtmlTablesTests
+{
+    /// <summary>A path of 24 letters stayed whole, and left the column beside it the width of a word.</summary>
+    [Theory]
+    [InlineData("W01", true)]
+    [InlineData("2026-09-30", true)]
+    [InlineData("1482 / 1482 / 1483 mm", true)]
+    [InlineData("photos/rough-in/W01A.jpg", false)]
+    [InlineData("Coiled behind the plate", false)]
+    public void OnlyTagsFiguresAndDaysStayOnOneLine(string entry, bool whole)
+    {
+        var page = new HtmlParser().ParseDocument(new WrittenPaper("paper", "A", "en", $"# A\n\n| Unit | Entry |\n|---|---|\n| W01 | {entry} |\n",
+            new Dictionary<string, string>()).ToHtml());
+        Assert.Equal(whole, page.QuerySelector("td")!.ClassList.Contains("k"));
+    }
+
+    [Fact]
+    public void WhereNoHeadingStandsAboveThereIsNoCaption() =>
+        Assert.DoesNotContain("<caption>", new WrittenPaper("paper", "A", "en", "| Unit | Entry |\n|---|---|\n| W01 | 1 |\n",
+            new Dictionary<string, string>()).ToHtml(), StringComparison.Ordinal);
+}

@@ -1,0 +1,119 @@
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
+using TrimOut.Core.History;
+using TrimOut.Papers;
+using TrimOut.Papers.Tests;
+using TrimOut.Printing;
+using TrimOut.Testing;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Outline;
+using UglyToad.PdfPig.Outline.Destinations;
+
+namespace TrimOut.Tests.Printing;
+
+/// <summary>Papers of the samples as PDF, read back with PdfPig.</summary>
+public class PrintedPapersTests
+{
+    private static readonly DateOnly Day = new(2026, 9, 30);
+
+    /// <summary>What a line of text at the foot of a page takes, in points: below a heading must be more than that.</summary>
+    private const double Foot = 52;
+
+    [ChromiumFact]
+    public void EverySheetNamesHousePaperDayAndPageOfPages() => EachOfRidgeHouse((written, pdf) =>
+    {
+        var named = pdf.GetPages().Where(p => TextOf(p.GetWords()) is var text && text.Contains(written.Title, StringComparison.Ordinal)
+            && text.Contains("2026-09-30", StringComparison.Ordinal) && text.Contains($"{p.Number} / {pdf.NumberOfPages}", StringComparison.Ordinal));
+        // A sheet of labels is printed to its edges, and so is the one that tells whether they will meet.
+        Assert.Equal(pdf.NumberOfPages - written.Drawings.Values.Count(d => d.StartsWith("<svg", StringComparison.Ordinal)
+            && d[..d.IndexOf('>', StringComparison.Ordinal)].Contains("data-part", StringComparison.Ordinal)), named.Count());
+    });
+
+    [ChromiumFact]
+    public void NoHeadingStandsAtTheFootOfASheetWithoutWhatItHeads() => EachOfRidgeHouse((written, pdf) =>
+    {
+        Assert.True(pdf.TryGetBookmarks(out var bookmarks));
+        var headings = bookmarks.GetNodes().OfType<DocumentBookmarkNode>().ToList();
+        var bodies = Regex.Split(written.Markdown, "^#{1,3} .*$", RegexOptions.Multiline).Skip(1).Select(b => b.Trim()).ToList();
+        Assert.Equal(bodies.Count, headings.Count);
+        foreach (var (heading, body) in headings.Zip(bodies))
+        {
+            var top = heading.Destination.Coordinates.Top ?? throw new InvalidOperationException("A bookmark leads to no place.");
+            var lines = pdf.GetPage(heading.PageNumber).GetWords().Where(w => w.BoundingBox.Bottom > Foot && w.BoundingBox.Top < top)
+                .GroupBy(w => Math.Round(w.BoundingBox.Bottom / 4)).Count();
+            // Its own line, and one below it; two where a sentence leads to more.
+            Assert.True(lines >= (body.Contains("\n\n", StringComparison.Ordinal) ? 3 : 2),
+                $"{written.Title}: \"{heading.Title}\" stands at the foot of page {heading.PageNumber}.");
+        }
+    });
+
+    [ChromiumFact]
+    public void NothingIsWiderThanTheColumnOfText() => EachOfRidgeHouse((written, pdf) =>
+    {
+        const double margin = 16 / 25.4 * 72;
+        foreach (var page in pdf.GetPages())
+        {
+            var words = page.GetWords().ToList();
+            if (TextOf(words).Contains(written.Title, StringComparison.Ordinal))
+                Assert.All(words, w => Assert.InRange(w.BoundingBox.Right, margin, page.Width - margin + 2));
+        }
+    });
+
+    [ChromiumFact]
+    public void TheContentsNameThePageOnWhichEachSectionBegins()
+    {
+        foreach (var size in Enum.GetValues<SheetSize>())
+        {
+            var written = Binder.Paper.Write(Data("ridge-house"));
+            var bytes = Printed(written, size);
+            using var pdf = PdfDocument.Open(bytes);
+            var contents = pdf.GetPage(1).GetWords().Select(w => w.Text).ToList();
+            var pages = SectionPages.Of(bytes);
+            var sections = Regex.Matches(written.Markdown, @"^- \[(?<name>[^\]]+)\]\(#", RegexOptions.Multiline).Select(m => m.Groups["name"].Value).ToList();
+            Assert.True(sections.Count > 15);
+            Assert.True(pages[sections[^1]] > 5);
+            Assert.All(sections, s => Assert.Contains(
+                $" {s} {pages[s].ToString(CultureInfo.InvariantCulture)} ", $" {string.Join(' ', contents)} ", StringComparison.Ordinal));
+        }
+    }
+
+    /// <summary>Rows of several lines, as many as three sheets take: the first word of each is on the sheet of its last.</summary>
+    [ChromiumFact]
+    public void ARowOfATableIsOnOneSheet()
+    {
+        var rows = new StringBuilder("# Rows\n\n## All\n\n| Unit | What |\n|---|---|\n");
+        for (var row = 100; row < 160; row++)
+        {
+            var between = string.Concat(Enumerable.Repeat("words that go on and on ", row % 37));
+            rows.Append(CultureInfo.InvariantCulture, $"| {row} | first{row} {between} last{row} |\n");
+        }
+        var written = new WrittenPaper("binder", "Rows", "en", rows.ToString(), new Dictionary<string, string>()) { Day = Day };
+        using var pdf = PdfDocument.Open(Printed(written, SheetSize.A4));
+        Assert.True(pdf.NumberOfPages > 2);
+        var sheets = pdf.GetPages().Select(p => TextOf(p.GetWords())).ToList();
+        Assert.All(Enumerable.Range(100, 60), row => Assert.Single(sheets,
+            s => s.Contains($"first{row}", StringComparison.Ordinal) && s.Contains($"last{row}", StringComparison.Ordinal)));
+        Assert.All(sheets, s => Assert.Contains("Unit What", s, StringComparison.Ordinal));
+    }
+
+    private static void EachOfRidgeHouse(Action<WrittenPaper, PdfDocument> holds)
+    {
+        var data = Data("ridge-house");
+        foreach (var (paper, at) in PaperList.All.Select((p, at) => (p, at)))
+        {
+            var written = paper.Write(data);
+            using var pdf = PdfDocument.Open(Printed(written, at % 2 == 0 ? SheetSize.A4 : SheetSize.Letter));
+            holds(written, pdf);
+        }
+    }
+
+    private static byte[] Printed(WrittenPaper paper, SheetSize size) =>
+        new PdfPrinter(size, html => new Browser(ChromiumFactAttribute.Browser!, Browser.Limit).Print(html, CancellationToken.None)).Print(paper);
+
+    private static PaperData Data(string sample) => PaperData.Of(HouseLog.Of(File.ReadLines(
+        Path.Combine(Repository.Root, "sample-jobs", sample, "history.jsonl")).Where(l => l.Length > 0).Select(l => ChangeJson.Read(l).Value)).Value, Day);
+
+    private static string TextOf(IEnumerable<Word> words) => string.Join(' ', words.Select(w => w.Text));
+}
