@@ -33,7 +33,8 @@ internal static class PartsList
     {
         var table = new SheetTable("Parts list", "group", "part", "how many", "unit", "counted from");
         foreach (var line in data.Parts)
-            table.Row(Core.Houses.KebabCase.Of(line.Group), line.Part, line is { Count: { } count, AtLeast: false } ? count : line.Shown, line.Unit, line.CountedFrom);
+            table.Row(Core.Houses.KebabCase.Of(line.Group), line.Part,
+                line is { Count: { } count, AtLeast: false } ? count : line.Shown, line.Unit, line.CountedFrom);
         return table;
     }
 }
