@@ -6,10 +6,10 @@ namespace TrimOut;
 /// <summary>What the program tells whoever started it. From 64 on, the numbers are those of sysexits.h.</summary>
 internal static class ExitCode
 {
-    /// <summary>All went well; for <c>check</c>: no open stops.</summary>
+    /// <summary>All went well; for <c>check</c>: no open stops among what could be checked.</summary>
     public const int Fine = 0;
 
-    /// <summary><c>check</c>: there are open stops.</summary>
+    /// <summary><c>check</c>: there are open stops, or checks that wait where they are asked for.</summary>
     public const int OpenStops = 1;
 
     /// <summary>Done, and something was left out: it is listed on standard error.</summary>
@@ -51,8 +51,8 @@ internal static class ExitCode
     /// <summary>The list of them for the help and the manual.</summary>
     public static IReadOnlyList<(int Code, string Meaning)> All { get; } =
     [
-        (Fine, "all went well; check: no open stops"),
-        (OpenStops, "check: there are open stops"),
+        (Fine, "all went well; check: no open stops among what could be checked"),
+        (OpenStops, "check: there are open stops; with --all-made, or checks that wait"),
         (LeftOut, "done, but something could not be read and is listed on standard error"),
         (Usage, "the command was written wrongly"),
         (BadData, "a file holds something else than it should, or is damaged"),

@@ -287,7 +287,7 @@ public enum Stranding
 /// <summary>How a run's polarity read.</summary>
 public enum Polarity
 {
-    /// <summary>Red to red, black to black.</summary>
+    /// <summary>Plus to plus, minus to minus.</summary>
     Right,
 
     /// <summary>The other way round.</summary>

@@ -64,7 +64,7 @@ public static class RunFacts
     public static readonly Fact<Voltage> LoadedVolts = Of.Volts("loaded-volts", "Loaded volts",
         "At the unit while it moves.", Phase.Power, -60, 60, reading: true);
     public static readonly Fact<Polarity> Polarity = Of.Choice<Polarity>("polarity", "Polarity",
-        "Red to red, black to black, read at the window end.", Phase.Power, reading: true);
+        "Plus to plus, minus to minus, read at the window end.", Phase.Power, reading: true);
     public static readonly Fact<WentDead> WentDead = Of.Choice<WentDead>("went-dead", "Its output off",
         "Which window goes dead when the plug of this output alone is pulled at the panel.", Phase.Power);
     public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, 400);

@@ -118,10 +118,14 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
         }
         var carried = context.House.Runs.FirstOrDefault(r => r.Id == Carried);
         var (cue, tone) = carried is null
-            ? (" Panel off while you land and splice: red to red, black to black.", Tone.Caution)
+            ? ($" Panel off while you land and splice: {CableType.Joined(Cable(current, context))}.", Tone.Caution)
             : ($" In hand: {carried.Name}. Move to an output and press Space to land it.", Tone.Strong);
         body.PutFit(0, body.Height - 1, body.Width, cue, tone);
     }
+
+    /// <summary>The cable of the row under the cursor; else the one that all runs of the house have.</summary>
+    private static CableType? Cable(PanelRow? row, ScreenContext context) => row?.Run?.Cable
+        ?? (context.House.Runs.Select(r => r.Cable).DistinctBy(c => c?.Id).ToList() is [{ } only] ? only : null);
 
     /// <summary>What is wrong with the row under the cursor, in the sentences of its findings; of a panel, what it is as well.</summary>
     private static string About(PanelRow row, ScreenContext context)

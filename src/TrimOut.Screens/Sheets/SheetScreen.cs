@@ -3,6 +3,7 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -23,7 +24,9 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     private static readonly Sign NotHeld = new(_ => "?", "a value of the kit that nobody checked against the maker's sheet yet");
 
-    public IReadOnlyList<Sign> Signs { get; } = [.. FindingSigns.All, NoValue, NotHeld, .. DrawingSigns.Window];
+    private static readonly Sign Begun = new(_ => "=", "a figure of the house that the program began with, and nobody typed");
+
+    public IReadOnlyList<Sign> Signs { get; } = [.. FindingSigns.All, NoValue, NotHeld, Begun, .. DrawingSigns.Window];
 
     /// <summary>A card or a picture beside the rows needs so much.</summary>
     private const int LeastPicture = 40;
@@ -185,7 +188,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             var shown = row.Shown(context.House);
             area.PutFit(2, y, labels, row.Label, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
             var (x, cells) = (labels + 4, area.Width - labels - 4);
-            area.PutFit(labels + 2, y, 2, Unchecked(row) ? NotHeld.Drawn(context.Glyphs) : "", Tone.Caution);
+            area.PutFit(labels + 2, y, 2, Unchecked(row) ? NotHeld.Drawn(context.Glyphs)
+                : BegunWith.Is(row.Item!, row.Fact!) ? Begun.Drawn(context.Glyphs) : "", Tone.Caution);
             if (current && typing?.Entry.InPlace == row.Place)
             {
                 area.PutFit(x, y, cells, typing.Text, Tone.Field);
@@ -200,7 +204,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
     }
 
     private static bool Unchecked(SheetRow row) =>
-        FactTable.IsKit(row.Item!.Kind) && row.Item.Latest(row.Field)?.Stored is not null && row.Item.Latest(Companion.Checked(row.Field))?.Stored is null;
+        SheetValues.Of(row.Item!.Kind).Contains(row.Fact!) && row.Item.Latest(row.Field)?.Stored is not null
+        && row.Item.Latest(Companion.Checked(row.Field))?.Stored is null;
 
     private static string Beside(SheetRow row, string companion, string what, string unit) =>
         row.Item!.Latest(companion)?.Stored is { } stored ? $", {what} {stored} {unit}" : "";
@@ -224,7 +229,9 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             var with = (meter is null ? "" : $", with {meter}")
                 + Beside(row, Companion.Leads(row.Field), "leads", "ohm") + Beside(row, Companion.CableAt(row.Field), "cable at", "C")
                 + Beside(row, Companion.MeterStep(row.Field), "last digit", "ohm");
-            y = area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{with}"), Tone.Dim);
+            y = BegunWith.Is(row.Item, row.Fact)
+                ? area.PutWrapped(0, y, 2, "What the program began with: nobody typed it.", Tone.Caution)
+                : area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{with}"), Tone.Dim);
         }
         if (Unchecked(row))
             y = area.PutWrapped(0, y, 3, $"{NotHeld.Drawn(context.Glyphs)} Not checked against the maker's sheet yet. c says that it was.", Tone.Caution);

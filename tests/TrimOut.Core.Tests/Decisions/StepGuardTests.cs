@@ -48,9 +48,9 @@ public class StepGuardTests
     public void PolaritySpeaksAgainstPairingUntilItIsWaived()
     {
         var job = new TestJob().Window("W01").Mark("W01", "volts-read").Say("W01", RunFacts.Polarity, "swapped");
-        Assert.Contains(Against(job, "hub-paired"), a => a.Contains("Red and black are changed over", StringComparison.Ordinal));
+        Assert.Contains(Against(job, "hub-paired"), a => a.Contains("Plus and minus are changed over", StringComparison.Ordinal));
         job.Do(PunchList.Waive(job.Report.OpenStops.Single(f => f.Check.Id == "polarity-swapped"), job.House, "The sheet has it so.", "TO"));
-        Assert.DoesNotContain(Against(job, "hub-paired"), a => a.Contains("Red and black", StringComparison.Ordinal));
+        Assert.DoesNotContain(Against(job, "hub-paired"), a => a.Contains("Plus and minus", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -57,7 +57,7 @@ public class OrderOfWorkTests
         var job = new TestJob().Window("W01").Mark("W01", "volts-read").Add(Core.Houses.ItemKind.Hub, "Hub").Say("W01", UnitFacts.Hub, "Hub")
             .Say("W01", UnitFacts.HubName, "Kitchen").Say("W01", RunFacts.Polarity, "swapped");
         using var user = At(job);
-        user.Press("2", "]", "]", "]", "]", "]", "]", "]", "]", "space").Sees("STOP").Sees("Red and black are changed over").Type("moved by hand only");
+        user.Press("2", "]", "]", "]", "]", "]", "]", "]", "]", "space").Sees("STOP").Sees("Plus and minus are changed over").Type("moved by hand only");
         Assert.Equal("moved by hand only", MarkOf(user, "W01", "hub-paired")!.Although);
     }
 
