@@ -117,6 +117,8 @@ internal sealed partial class ShellState
             Status("");
             if (confirm.IsYes(stroke))
                 Apply(confirm.OnYes);
+            else if (stroke == ElsewhereKey && SaveFailed && _scribe is not null && confirm.OnYes.Ask is Ask.LeaveNow or Ask.BackNow)
+                AskElsewhere();
             else
                 Status("Nothing was done.");
             return;

@@ -44,7 +44,7 @@ internal static class PaperVerb
                 InDoubt = look.InDoubt,
                 Stop = stop,
             };
-            return Task.Run(() => look.End(WriteAll(data, parsed.GetRequiredValue(folder), parsed.GetValue(over))), CancellationToken.None);
+            return Task.Run(() => look.End(WriteAll(data, FolderFor(house, parsed.GetValue(folder)), parsed.GetValue(over))), CancellationToken.None);
         });
         return verb;
     }
@@ -65,8 +65,8 @@ internal static class PaperVerb
         }
     }
 
-    private static (Option<string> Folder, Option<string?> Date, Option<bool> OwnerOnly, Option<bool> Over) Options() => (
-        new Option<string>("--out") { Description = "The folder to write to.", HelpName = "folder", DefaultValueFactory = _ => "." },
+    private static (Option<string?> Folder, Option<string?> Date, Option<bool> OwnerOnly, Option<bool> Over) Options() => (
+        new Option<string?>("--out") { Description = "The folder to write to; that of the house file when left out.", HelpName = "folder" },
         new Option<string?>("--date") { Description = "The day that stands on it; today when left out.", HelpName = "yyyy-mm-dd" },
         new Option<bool>("--owner-only") { Description = "Leave out what only the trade needs." },
         new Option<bool>("--overwrite") { Description = "Also write over files that TrimOut did not write, or that were changed since." });
@@ -99,7 +99,7 @@ internal static class PaperVerb
                 InDoubt = look.InDoubt,
             };
             var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, Template(file)).OrEnd(ExitCode.BadData) : null;
-            foreach (var written in PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder), WrittenPapers.OfUser, _ => parsed.GetValue(over)))
+            foreach (var written in PaperFiles.Write(paper, data, by, FolderFor(house, parsed.GetValue(folder)), WrittenPapers.OfUser, _ => parsed.GetValue(over)))
                 Console.Out.WriteLine(written);
             return look.End(ExitCode.Fine);
         });
@@ -110,6 +110,10 @@ internal static class PaperVerb
         using var text = new StreamReader(new MemoryStream(PlainFile.ReadAll(file, LargestTemplate)));
         return text.ReadToEnd();
     }
+
+    /// <summary>The folder to write to: of a house file its own, as on the screens; of a history as text the one that somebody is in.</summary>
+    private static string FolderFor(string house, string? asked) =>
+        asked ?? (HouseSource.IsSample(house) || Path.GetDirectoryName(house) is not { Length: > 0 } beside ? "." : beside);
 
     private static DateOnly Day(string? typed)
     {

@@ -104,6 +104,30 @@ public class WalkTests
         Assert.Equal("elsewhere", user.Shell.Open!.Store.Device);
     }
 
+    [Theory]
+    [InlineData("q", "Leave TrimOut? NOT SAVED. F2 writes all elsewhere, q or y leaves, any other key stays.")]
+    [InlineData("esc", "Close Test house and go to the list of houses? NOT SAVED. F2 writes all")]
+    public void LeavingWhatIsNotSavedSaysSoAndF2WritesItElsewhere(string leave, string question)
+    {
+        var store = new MemoryStore();
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: store).Window("W01").Scribe);
+        user.Press(leave).Sees("All is saved.").Press("n");
+        store.NotHeldBecause = "The house file was removed.";
+        user.Press(leave).Sees(question).Sees("The house file was removed.").DoesNotSee("All is saved");
+        user.Press("f2").Sees("Write the whole house to").Press("enter").Sees("Written to memory.");
+        Assert.Equal("elsewhere", user.Shell.Open!.Store.Device);
+        user.Press(leave).Sees("All is saved.");
+    }
+
+    [Fact]
+    public void LeavingAfterASaveThatFailedSaysSo()
+    {
+        var store = new MemoryStore();
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: store).Window("W01").Scribe);
+        store.FailWith = "The disk is full. Nothing was saved.";
+        user.Press("enter", "enter").Type("W77").Press("esc").Press("q").Sees("Leave TrimOut? NOT SAVED.").Sees("The disk is full.");
+    }
+
     [Fact]
     public void WhatOneLaptopRemovedWhileTheOtherWentOnIsBroughtBackFromThePunchList()
     {
