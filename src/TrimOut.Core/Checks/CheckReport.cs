@@ -95,6 +95,13 @@ public sealed class CheckReport
     /// <summary>Findings about a unit: its own, its home run's and its window's. What is wrong with its kind is told once, of the kind.</summary>
     public IEnumerable<Finding> About(Unit unit) => _byUnit.Value[unit.Id].Concat(_byUnit.Value[unit.Window.Id]);
 
+    /// <summary>
+    /// Open stops of the parts that a unit consists of, that feed it and that move it. Each is told and counted once, of its part; whoever works on the unit
+    /// has to hear of it all the same.
+    /// </summary>
+    public IEnumerable<Finding> StopsOfParts(Unit unit) =>
+        unit.Parts.SelectMany(p => _byUnit.Value[p.Id]).Where(f => f is { Open: true, Check.Severity: Severity.Stop });
+
     /// <summary>Findings about whatever walks through phases: a unit, a panel, the house itself.</summary>
     public IEnumerable<Finding> About(Subject subject) => subject is Unit unit ? About(unit) : About(subject.Item);
 

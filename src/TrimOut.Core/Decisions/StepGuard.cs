@@ -26,7 +26,9 @@ public static class StepGuard
             .Select(before => (before, Of: Doing(before, subject).Where(s => Lacks(s, before, steps)).Select(s => s.Name).ToList()))
             .Where(b => b.Of.Count > 0)
             .Select(b => $"\"{b.before.Label}\" ({b.before.Phase.Full()}) is not done yet{(b.before.Subject == subject.Item.Kind ? "" : $": {Names(b.Of)}")}.");
-        var stops = Stops(subject, report).Where(f => presupposed.NoStopOf.Contains(f.Check.Phase) || IsOfItsEvidence(f, subject, step)).ToList();
+        var ofParts = subject is Unit unit && !presupposed.NoStopOf.IsEmpty ? report.StopsOfParts(unit).Where(f => f.Check.Phase <= step.Phase) : [];
+        var stops = Stops(subject, report).Where(f => presupposed.NoStopOf.Contains(f.Check.Phase) || IsOfItsEvidence(f, subject, step))
+            .Concat(ofParts).ToList();
         return [.. open, .. subject is JobItself && stops.Count > MostNames
             ? [NumberText.Counted(stops.Count, "stop is open.", "stops are open.")]
             : stops.Select(f => $"STOP{(f.Subject.Id == subject.Id ? "" : $" {report.House.NameOf(f.Subject)}:")} {f.Found.Message.In(report.House)}")];

@@ -27,6 +27,6 @@ public abstract class Subject(House house, Item item)
     public string Show(Fact fact, string? key = null) => fact.ShowOf(Item, House, key);
 
     /// <summary>The item that a fact points at; null when it is missing or was removed.</summary>
-    protected Item? Target(Fact<ItemRef> fact) =>
+    protected internal Item? Target(Fact<ItemRef> fact) =>
         Item.Get(fact) is { } target && House.Find(target.Id) is { Removed: false } found ? found : null;
 }

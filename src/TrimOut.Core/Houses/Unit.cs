@@ -32,6 +32,10 @@ public sealed class Unit : Subject
     /// <summary>Its head cover; null while none is chosen.</summary>
     public HeadCover? HeadCover => field ??= Target(UnitFacts.HeadCover) is { } cover ? new HeadCover(House, cover) : null;
 
+    /// <summary>The parts of the kit that it consists of, that feed it and that move it, as far as they are chosen.</summary>
+    public IEnumerable<Item> Parts => new[] { Kind?.Item, HeadCover?.Item, Run?.Cable?.Item, Run?.Panel?.Type?.Item, Hub?.Target(HubFacts.Type) }
+        .Concat(Remotes.Select(r => r.Target(RemoteFacts.Type))).OfType<Item>().Distinct();
+
     /// <summary>Its hub; null until it is paired.</summary>
     public Hub? Hub => Target(UnitFacts.Hub) is { } hub ? new Hub(House, hub) : null;
 
@@ -139,6 +143,12 @@ public sealed class Unit : Subject
         Facts.OrderedWidth.Opening => ordered - Deduction,
         _ => null,
     };
+
+    /// <summary>What the sheet of its kind does not say of the width for its mount: how it is ordered, or what comes off; null when it says both.</summary>
+    public Fact? WidthUnsaid => Window.Mount is not { } mount ? null
+        : OrderedWidth is null ? CoveringKindFacts.OrderedWidthAt(mount)
+        : Deduction is null ? CoveringKindFacts.DeductionAt(mount)
+        : null;
 
     /// <summary>The width that the finished measures give to order; null while a measure or a fact of the kit is missing.</summary>
     public Length? WorkedOutWidth => Kind?[CoveringKindFacts.RoundTo] is not { } step ? null

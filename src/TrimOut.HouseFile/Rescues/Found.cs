@@ -32,9 +32,16 @@ internal sealed record Found(
     /// The house that the files are of: what the last page says, else the rows, else the journal, which may have come beside the file from elsewhere;
     /// null when none does.
     /// </summary>
-    public string? House => (Last ?? Trailers.LastOrDefault())?.House
+    public string? House => Last?.House ?? HouseOfBoth ?? Trailers.LastOrDefault()?.House
         ?? Rows.Select(r => r.House).Where(h => h.Length > 0).GroupBy(h => h).OrderByDescending(g => g.Count()).FirstOrDefault()?.Key
         ?? Heads.Select(h => h.House).FirstOrDefault(h => h.Length > 0);
+
+    /// <summary>The one house that the rows of the file and its journal have in common: which it is of where its last page can't say so.</summary>
+    private string? HouseOfBoth =>
+        Rows.Select(r => r.House).Intersect(Heads.Select(h => h.House)).Where(h => h.Length > 0).Take(2).ToList() is [var one] ? one : null;
+
+    /// <summary>Whether there is something of several houses in the file, and no last page that says of which it is.</summary>
+    public bool IsOfNobodyKnowsWhich => Last is null && Rows.Select(r => r.House).Where(h => h.Length > 0).Distinct().Skip(1).Any();
 
     /// <summary>Whether nothing of another file or journal lies among these.</summary>
     public bool IsOfOnePiece => Trailers.Count <= 1 && Heads.All(h => h.Id == Last?.Journal);

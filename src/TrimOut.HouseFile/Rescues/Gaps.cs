@@ -36,8 +36,8 @@ internal static class Gaps
 
     /// <summary>A line for each row of changes of a journal that the file itself, without its last page, can't be asked about.</summary>
     public static IEnumerable<string> OfWhoseJournal(IEnumerable<long> numbers, string journal) => Rows([.. numbers.Order()]).Select(r =>
-        $"{Which(r.From, r.To)} came from {journal}, and only the file's last page could tell whether that is this copy's or another one's: look whether it "
-        + "is right.");
+        $"{Which(r.From, r.To)} came from {journal}, and only the file's last page could tell whether that is this copy's or another one's, or even another "
+        + "house's: look whether it is right.");
 
     private static IEnumerable<(long From, long To)> Rows(IReadOnlyList<long> numbers)
     {

@@ -121,6 +121,9 @@ public static class Rescue
             doubts.Add($"{own.Names.Main} is missing: only its journal was read.");
         else if (own.Last is null)
             doubts.Add("The file's last page can't be read, so nobody knows how many changes there were after the last that was found.");
+        if (own.IsOfNobodyKnowsWhich)
+            doubts.Add($"{own.Names.Main} holds changes of several houses, and no last page says of which it is: those of {house} were taken. "
+                + "To take those of another one: --house, with its name.");
         if (own.Trailers.Count > 1)
             doubts.Add($"{own.Names.Main} is several house files, one behind the other: the last one was taken. "
                 + "To take another one of them: --house, with its name.");

@@ -25,7 +25,7 @@ internal static class UnitCard
         IReadOnlyCollection<Finding>? saidAlready = null)
     {
         var y = named ? DrawName(area, unit) : 0;
-        var findings = context.Report.About(unit).Where(f => f.Open && saidAlready?.Contains(f) != true).ToList();
+        var findings = Around(context, unit).Where(f => saidAlready?.Contains(f) != true).ToList();
         var wanted = 1 + findings.Take(4).Sum(f => TextWidth.Wrap(f.Found.Message.In(context.House), area.Width - 5).Count());
         var room = area.Height - y - 1;
         var drawing = Math.Clamp(room - wanted, Math.Min(LeastDrawing, Math.Max(0, room)), Math.Max(LeastDrawing, Math.Min(18, area.Width / 3)));
@@ -53,6 +53,10 @@ internal static class UnitCard
         area.PutFit(x, 0, area.Width - x, $"  {room}", Tone.Text);
         return area.PutWrapped(0, 1, 2, Summary(unit), Tone.Dim) + (area.Height > 20 ? 1 : 0);
     }
+
+    /// <summary>What is open about a unit, and what stops the parts that it is made of, is fed by or is moved by: stops first.</summary>
+    public static IEnumerable<Finding> Around(ScreenContext context, Unit unit) =>
+        context.Report.About(unit).Where(f => f.Open).Concat(context.Report.StopsOfParts(unit)).OrderBy(f => f.Check.Severity);
 
     /// <summary>The lines that a finding takes.</summary>
     public static int Lines(Finding finding, int cells, ScreenContext context) =>

@@ -130,7 +130,7 @@ internal static class JobSheetKeys
     }
 
     private static Transition Mend(JobSheetScreen s, ScreenContext context) =>
-        context.Report.About(s.Current(context)!).FirstOrDefault(f => f.Open) is { } finding
+        UnitCard.Around(context, s.Current(context)!).FirstOrDefault() is { } finding
             ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
             : Transition.Say(s, UnitCard.NothingFound(context, s.Current(context)!));
 

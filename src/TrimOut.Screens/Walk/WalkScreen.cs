@@ -142,7 +142,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             HoldTimer.Draw(area.Rows(y, area.Height - y), hold, context.Now - since, context.Glyphs);
             return;
         }
-        foreach (var finding in context.Report.About(subject).Where(f => f.Open)
+        foreach (var finding in (subject is Unit walked ? UnitCard.Around(context, walked) : context.Report.About(subject).Where(f => f.Open))
             .OrderBy(f => !FindingSigns.IsStop(f)).ThenBy(f => f.Check.Phase != Phase).Take(3))
         {
             if (y < area.Height)

@@ -1,7 +1,9 @@
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Decisions;
@@ -12,7 +14,7 @@ public class StepGuardTests
     private static System.Collections.Immutable.ImmutableArray<string> Against(TestJob job, string step, string tag = "W01") =>
         StepGuard.Against(job.Unit(tag), StepList.Find(step)!, job.Report, StepList.Shipped);
 
-    private static Result<Core.History.Draft> Mark(TestJob job, string step, string? although = null) =>
+    private static Result<Draft> Mark(TestJob job, string step, string? although = null) =>
         MarkStep.InOrder(job.Unit("W01"), StepList.Find(step)!, job.Report, StepList.Shipped, although);
 
     private static TestJob Received(string delivered) => new TestJob().Window("W01")
@@ -54,6 +56,22 @@ public class StepGuardTests
     [Fact]
     public void AUnitWithoutAPanelIsPairedWithoutVolts() =>
         Assert.Empty(Against(new TestJob().Window("W01").Say("W01", UnitFacts.Power, "battery"), "hub-paired"));
+
+    [Fact]
+    public void AStopOfThePartThatAUnitIsOfSpeaksAgainstOrderingAndPoweringItAndIsToldOnceOfThePart()
+    {
+        var job = new TestJob().Window("W01").Window("W02");
+        var kind = job.Unit("W01").Kind!;
+        job.Do(new Draft("sheet").Put(kind.Id, CoveringKindFacts.MotorVolts, new Voltage(48)));
+        var stop = Assert.Single(job.Report.OpenStops, f => f.Check.Id == "motor-off-supply");
+        Assert.Equal(kind.Id, stop.Subject.Id);
+        Assert.DoesNotContain(stop, job.Report.About(job.Unit("W01")));
+        Assert.Contains(stop, job.Report.StopsOfParts(job.Unit("W01")));
+        foreach (var step in new[] { "sheet-frozen", "hub-paired" })
+            Assert.Contains(Against(job, step), a => a.StartsWith("STOP ", StringComparison.Ordinal) && a.Contains("48 V", StringComparison.Ordinal));
+        job.Do(PunchList.Waive(stop, job.House, "A panel of that voltage comes.", "TO"));
+        Assert.Empty(job.Report.StopsOfParts(job.Unit("W01")));
+    }
 
     [Fact]
     public void MainsOfItsPanelComeBeforeVoltsOfAUnit()

@@ -107,6 +107,17 @@ public partial class RescueTests
     }
 
     [Fact]
+    public void OfTwoHousesOneBehindTheOtherTheOneOfTheJournalIsTakenWhereNoLastPageTells()
+    {
+        byte[] joined = [.. OtherHouse().Read(Main), .. File];
+        joined.AsSpan(joined.Length - Trailer.Size).Clear();
+        var read = Rescued(joined, Journal);
+        Assert.Equal(_job.Saved.Count, read.Changes.Length);
+        Assert.Contains(read.Lost, l => l.Contains("changes of several houses", StringComparison.Ordinal) && l.Contains("--house", StringComparison.Ordinal));
+        Assert.Contains(read.Apart, l => l.Contains("another house (00000501)", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void AHouseAndAnOlderStateOfItOneBehindTheOtherAreOneHouse()
     {
         var earlier = new RecordingFiles();

@@ -212,6 +212,10 @@ internal sealed partial class Judge
         // Of another copy of the same house, what was saved there is as good: it is one house.
         if (damaged.What.Contains("other copy's file", StringComparison.Ordinal) && rescued.All(r => _scene.OtherTruth.Contains(r) || truth.Contains(r)))
             return (verb, Outcome.Said, "");
+        // Where nothing of the file itself could be read, a whole journal of another house may pass for its own, as long as that is said.
+        if (damaged.What.Contains("foreign journal", StringComparison.Ordinal)
+            && ended.Error.Contains("or even another house's", StringComparison.Ordinal) && rescued.All(_scene.ForeignTruth.Contains))
+            return (verb, Outcome.Said, "");
         // So is what came from that copy's journal, where no last page could tell whose it is, and that is said.
         if (damaged.What.Contains("other copy's journal", StringComparison.Ordinal)
             && ended.Error.Contains("whether that is this copy's", StringComparison.Ordinal)

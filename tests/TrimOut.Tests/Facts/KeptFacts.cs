@@ -9,7 +9,6 @@ internal static class KeptFacts
     {
         [HouseFacts.Latitude] = "Where the house stands, for programs that read the exported house, such as those that reckon with the sun.",
         [HouseFacts.Longitude] = "As the latitude.",
-        [CoveringKindFacts.DeductionOutside] = "Read where an outside mount is made narrower than it was ordered, which no house of this test has.",
     }
     .Concat(FactTable.All.Where(AboutSheet.Is)
         .Select(f => KeyValuePair.Create<Fact, string>(f, "It says of which sheet the values of a part are, and goes with its file.")))

@@ -111,7 +111,7 @@ public sealed class CableShared : HouseCheck
         return Outcome.All(
             there.Arrives < least ? Faulty(TooFewVolts.With(volts, runs.Count, needed)) : null,
             run.Cable!.LongestRun is { } longest && there.OneWay > longest ? Faulty(PastTable.With(Arg.Run(there.OneWay), Arg.Limit(longest))) : null)
-            ?? (Outcome)new Outcome.Fine(working);
+            ?? (run.Cable!.LongestRun is null ? NotChecked.Of(run.Cable, CableTypeFacts.LongestRun, run, RunFacts.Cable) : (Outcome)new Outcome.Fine(working));
 
         Outcome.Found Faulty(Sentence fault) => new(fault, RunFigures.Mend(run), FieldRef.To(run.Item, RunFacts.Cable), working);
     }

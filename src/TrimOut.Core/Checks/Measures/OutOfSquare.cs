@@ -66,7 +66,9 @@ public sealed class OutOfSquare : WindowCheck
         return Outcome.All(
             Found(leans is null && apart ? SidesNotParallel.With(top, bottom) : leans?.StandingFor(apart ? [top, bottom] : [])),
             Found(tilted ? HeadNotParallel.With(left, right) : null))
-            ?? (Outcome)new Outcome.Fine(working);
+            ?? (comesOff is null && lean > unsure && subject is { Mount: Mount.Inside, Units: [var unit] }
+                ? NotChecked.Of(unit.Kind, CoveringKindFacts.DeductionInside, unit, UnitFacts.Kind)
+                : (Outcome)new Outcome.Fine(working));
     }
 
     private static Sentence Mend(Window window, bool ofSides) =>

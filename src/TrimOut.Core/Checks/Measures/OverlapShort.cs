@@ -38,8 +38,14 @@ public sealed class OverlapShort : WindowCheck
         var working = Working.Of(Info.Source.Formula, () =>
             [("overlap", overlap.In(subject)), ("taken off each side", off.In(subject)), ("least", Least.In(subject))]);
         return overlap - off >= Least
-            ? new Outcome.Fine(working)
+            ? Unsaid(subject, overlap) ?? (Outcome)new Outcome.Fine(working)
             : new Outcome.Found(off > Length.Zero ? ShortAsMade.With(overlap, off, Least) : Short.With(overlap, Least), Overlap.With(Arg.AtLeast(Least + off)),
                 FieldRef.To(subject.Item, WindowFacts.OverlapEachSide), working);
     }
+
+    /// <summary>What the sheet does not say of the width, where the overlap would be too little if something comes off it.</summary>
+    private static Outcome.NotChecked? Unsaid(Window window, Length overlap) =>
+        window.Units is [{ WidthUnsaid: { } unsaid } unit] && !(unit.Deduction is { } whole && overlap - whole / 2 >= Least)
+            ? NotChecked.Of(unit.Kind, unsaid, unit, UnitFacts.Kind)
+            : null;
 }

@@ -37,10 +37,16 @@ public sealed class OrderOffMeasures : UnitCheck
             ("step", subject.Kind!.Show(CoveringKindFacts.RoundTo)),
         ]);
         return width == workedWidth && height == workedHeight
-            ? new Outcome.Fine(working)
+            ? Unsaid(subject) ?? (Outcome)new Outcome.Fine(working)
             : new Outcome.Found(OffMeasures.With(width, height, workedWidth, workedHeight), Moment.NotOrdered(subject) ? TakeWorkedOut : HoldAgainst,
                 FieldRef.To(subject.Item, width == workedWidth ? UnitFacts.OrderHeight : UnitFacts.OrderWidth), working);
     }
+
+    /// <summary>What the sheet does not say of an inside width, where another size would be worked out if it did.</summary>
+    private static Outcome.NotChecked? Unsaid(Unit unit) => unit.Window is { Mount: Mount.Inside, Units.Length: 1 } window
+        && unit.WidthUnsaid is { } unsaid && !(unit.OrderedWidth == OrderedWidth.Opening && (window.PlumbWidth ?? window.SmallestWidth) >= window.SmallestWidth)
+            ? NotChecked.Of(unit.Kind, unsaid, unit, UnitFacts.Kind)
+            : null;
 
     private static Outcome.NotChecked Missing(Unit unit)
     {

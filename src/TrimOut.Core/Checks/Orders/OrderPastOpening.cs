@@ -41,9 +41,16 @@ public sealed class OrderPastOpening : UnitCheck
         // A made width that is as wide as its opening has nothing taken off by anybody.
         var off = single && subject.OrderedWidth == OrderedWidth.Made ? subject.Deduction ?? Length.Zero : Length.Zero;
         return order <= room - off
-            ? new Outcome.Fine(working)
+            ? (single ? Unsaid(subject, order, room) : null) ?? (Outcome)new Outcome.Fine(working)
             : new Outcome.Found(order <= room ? NothingTakenOff.With(order, room, off) : (single ? PastWidth : PastPart).With(order, room),
                 Moment.NotOrdered(subject) ? OrderThis.With(Arg.AtMost(subject.WorkedOutWidth ?? room - off)) : CallMaker,
                 FieldRef.To(subject.Item, UnitFacts.OrderWidth), working);
     }
+
+    /// <summary>The mount, or what the sheet does not say of the width, where the order would be too wide if it is the made width.</summary>
+    private static Outcome.NotChecked? Unsaid(Unit unit, Length order, Length room) =>
+        unit.OrderedWidth == OrderedWidth.Opening || (unit.Deduction is { } off && order <= room - off) ? null
+        : unit.Window.Mount is null ? NotChecked.Of(unit.Window, WindowFacts.Mount)
+        : unit.WidthUnsaid is { } unsaid ? NotChecked.Of(unit.Kind, unsaid, unit, UnitFacts.Kind)
+        : null;
 }

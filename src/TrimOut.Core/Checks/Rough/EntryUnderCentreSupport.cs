@@ -52,7 +52,7 @@ public sealed class EntryUnderCentreSupport : UnitCheck
             ("back", entry.Back.In(subject)), ("below head", entry.BelowHead.In(subject)),
         ]);
         return !print.Covers(entry.Along, entry.Back, entry.BelowHead, entry.Radius)
-            ? new Outcome.Fine(working)
+            ? Entry.DiameterUnknown(subject, r => print.Covers(entry.Along, entry.Back, entry.BelowHead, r)) ?? (Outcome)new Outcome.Fine(working)
             : new Outcome.Found(
                 UnderSupport.With(entry.FromJamb, Arg.AtMost(Length.Min(one, other)), Arg.AtLeast(Length.Max(one, other))),
                 Moment.WallOpen(subject) ? MoveEntry : LeadRound,

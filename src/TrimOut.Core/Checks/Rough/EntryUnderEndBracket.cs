@@ -52,9 +52,10 @@ public sealed class EntryUnderEndBracket : UnitCheck
             ("back", entry.Back.In(subject)), ("bracket front", prints[0].Front.In(subject)), ("bracket rear", prints[0].Back.In(subject)),
             ("below head", entry.BelowHead.In(subject)), ("bracket down", prints[0].Down.In(subject)),
         ]);
-        bool Caught(Length along) => prints.Any(p => p.Covers(along, entry.Back, entry.BelowHead, entry.Radius));
+        bool IsCaught(Length along, Length radius) => prints.Any(p => p.Covers(along, entry.Back, entry.BelowHead, radius));
+        bool Caught(Length along) => IsCaught(along, entry.Radius);
         if (!Caught(entry.Along))
-            return new Outcome.Fine(working);
+            return Entry.DiameterUnknown(subject, radius => IsCaught(entry.Along, radius)) ?? (Outcome)new Outcome.Fine(working);
         var over = prints.FindAll(p => p.Covers(entry.Along, entry.Back, entry.BelowHead, entry.Radius));
         var print = over[0];
         var (one, other) = (Entry.FromEntrySide(subject, print.From), Entry.FromEntrySide(subject, print.To));

@@ -109,8 +109,9 @@ public class CableSharedTests
     {
         var job = Pair("2").SayOf("Roller", CoveringKindFacts.LeastVolts, "9").SayOf("16/2", CableTypeFacts.LongestRun, "50 m");
         Assert.Contains(("longest run", "50 m"), Assert.IsType<Outcome.Fine>(job.Judge(Check, "W02")).Working!.Inputs);
-        Assert.Contains(("longest run", "not in the table"),
-            Assert.IsType<Outcome.Fine>(job.SayOf("16/2", CableTypeFacts.LongestRun, "").Judge(Check, "W02")).Working!.Inputs);
+        Assert.Contains(("longest run", "not in the table"), Assert.IsType<Outcome.Found>(job.SayOf("16/2", CableTypeFacts.LongestRun, "")
+            .SayOf("Roller", CoveringKindFacts.LeastVolts, "12").Judge(Check, "W02")).Working!.Inputs);
+        job.SayOf("Roller", CoveringKindFacts.LeastVolts, "9").Lacks(Check, "W02", "longest run of 16/2 in the kit");
     }
 
     [Fact]
