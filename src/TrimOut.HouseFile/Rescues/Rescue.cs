@@ -171,8 +171,8 @@ public static class Rescue
     }
 
     /// <summary>Sound entries that are tied to nothing: where their seals say a number that nothing else has, they are most likely ours.</summary>
-    private static (List<Entry> Sure, IReadOnlyList<Entry> Apart, List<Entry> FromOthers) Loose(Pool pool, HashSet<string> tied, SortedDictionary<long, Entry> trunk,
-        Found found, List<Found> others, string house, SealMaker seal)
+    private static (List<Entry> Sure, IReadOnlyList<Entry> Apart, List<Entry> FromOthers) Loose(Pool pool, HashSet<string> tied,
+        SortedDictionary<long, Entry> trunk, Found found, List<Found> others, string house, SealMaker seal)
     {
         var theirs = others.SelectMany(o => o.EntriesOf(house, seal)).Select(e => e.Seal).ToHashSet(StringComparer.Ordinal);
         var loose = pool.All.Where(e => !tied.Contains(e.Seal)).ToList();

@@ -27,7 +27,8 @@ internal static class WayBack
         $"Of a house of that name there {Counted(house)}, the newest of {latest.MadeAt.ToLocalTime():yyyy-MM-dd HH:mm} {Holding(latest)}: ")
         + $"trimout backups {house} lists them.";
 
-    private static string Counted(string house) => BackupPlace.Named(house).Sum(f => f.All.Count) is var many && many == 1 ? "is 1 backup" : $"are {many} backups";
+    private static string Counted(string house) =>
+        BackupPlace.Named(house).Sum(f => f.All.Count) is var many && many == 1 ? "is 1 backup" : $"are {many} backups";
 
     private static string Holding(Backup backup) => BackupFolder.ChangesIn(backup) is { } changes
         ? $"with {NumberText.Counted((int)changes, "change")}" : "which is damaged";

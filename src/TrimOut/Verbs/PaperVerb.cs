@@ -99,7 +99,8 @@ internal static class PaperVerb
                 InDoubt = look.InDoubt,
             };
             var by = parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, Template(file)).OrEnd(ExitCode.BadData) : null;
-            foreach (var written in PaperFiles.Write(paper, data, by, FolderFor(house, parsed.GetValue(folder)), WrittenPapers.OfUser, _ => parsed.GetValue(over)))
+            var to = FolderFor(house, parsed.GetValue(folder));
+            foreach (var written in PaperFiles.Write(paper, data, by, to, WrittenPapers.OfUser, _ => parsed.GetValue(over)))
                 Console.Out.WriteLine(written);
             return look.End(ExitCode.Fine);
         });

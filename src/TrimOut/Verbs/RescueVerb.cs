@@ -31,7 +31,8 @@ internal static class RescueVerb
             var rescued = Rescue.Read(parsed.GetRequiredValue(damaged), parsed.GetValue(also) ?? [], parsed.GetValue(house));
             foreach (var said in rescued.Apart.Concat(rescued.Lost))
                 Common.Say(said);
-            if (!rescued.Lost.IsEmpty && parsed.GetValue(also) is null or [] && WayBack.ForRescue(Path.GetFullPath(parsed.GetRequiredValue(damaged))) is { } way)
+            var isAlone = parsed.GetValue(also) is null or [];
+            if (!rescued.Lost.IsEmpty && isAlone && WayBack.ForRescue(Path.GetFullPath(parsed.GetRequiredValue(damaged))) is { } way)
                 Common.Say(way);
             if (rescued.Changes.IsEmpty)
                 throw new VerbException(ExitCode.BadData, $"Nothing in {parsed.GetRequiredValue(damaged)} could be rescued.");

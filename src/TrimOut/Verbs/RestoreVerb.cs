@@ -84,9 +84,11 @@ internal static class RestoreVerb
         var (house, aside) = HouseOnDisk.CreateInstead(file, TimeProvider.System, log.Changes, KeptPlace.NotBrief(), sharing);
         using (house)
             house.KeepAtClosing(() => log);
-        Common.Say($"{file} now holds {source}: {NumberText.Counted(log.Changes.Count, "change")}. What was there, which is damaged, is kept as it was: {aside}. "
-            + $"To bring out what is sound in it: trimout rescue {aside} NEW.trimout");
-        return HouseSource.Tell(log) == 0 ? ExitCode.Fine : ExitCode.LeftOut;
+        Common.Say($"{file} now holds {source}: {NumberText.Counted(log.Changes.Count, "change")}. What was there, which is damaged, is kept as it "
+            + $"was: {aside}. To bring out what is sound in it: trimout rescue {aside} NEW.trimout");
+        HouseSource.Tell(log);
+        // What was saved since then is in what was kept, and only there.
+        return ExitCode.LeftOut;
     }
 
     private static void RequireSame(string file, string source, IReadOnlyList<Change> there, HouseLog log)

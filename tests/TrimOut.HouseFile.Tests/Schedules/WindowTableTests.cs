@@ -32,7 +32,8 @@ public class WindowTableTests
             .Window("W02").Say("W02", WindowFacts.Covered, "no").Say("W02", WindowFacts.NotCoveredBecause, "faces a wall, \"blind\"")
             .Window("W03").Say("W03", WindowFacts.Covered, "no");
         var table = WindowTable.Write(job.House);
-        var back = new TestJob().Do(ScheduleImport.Plan(new TestJob().House, Encoding.UTF8.GetBytes(table), "w.csv", ScheduleOptions.ByHeaders).Value.Draft).House;
+        var plan = ScheduleImport.Plan(new TestJob().House, Encoding.UTF8.GetBytes(table), "w.csv", ScheduleOptions.ByHeaders).Value;
+        var back = new TestJob().Do(plan.Draft).House;
         Assert.Equal(table, WindowTable.Write(back));
         Assert.Equal([false, true, true], back.Windows.Select(w => w.LeftOut));
         Assert.Equal("faces a wall, \"blind\"", back.FindTag("W02")!.Show(WindowFacts.NotCoveredBecause));
