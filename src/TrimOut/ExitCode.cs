@@ -56,7 +56,7 @@ internal static class ExitCode
         (LeftOut, "done, but something could not be read and is listed on standard error"),
         (Usage, "the command was written wrongly"),
         (BadData, "a file holds something else than it should, or is damaged"),
-        (NoInput, "there is no such file"),
+        (NoInput, "there is no such file, or a folder, a pipe or a device has its name"),
         (NoTerminal, "no terminal, or one too small for the screens; for a PDF, no browser that prints it"),
         (Fault, "a fault in TrimOut itself"),
         (CannotCreate, "a file can't be made, or is there already"),
@@ -73,12 +73,13 @@ internal static class ExitCode
         HouseStoreException house => Of(house.Fault),
         NotOverwrittenException => CannotCreate,
         UnauthorizedAccessException => NoRights,
-        FileNotFoundException or DirectoryNotFoundException => NoInput,
+        FileNotFoundException or DirectoryNotFoundException or HouseFile.Files.NotAFileException => NoInput,
         IOException => Disk,
         _ => null,
     };
 
-    private static int Of(StoreFault fault) => fault switch
+    /// <summary>The code for what is wrong with a house or its disk.</summary>
+    public static int Of(StoreFault fault) => fault switch
     {
         StoreFault.NotThere => NoInput,
         StoreFault.AlreadyThere => CannotCreate,
@@ -90,7 +91,7 @@ internal static class ExitCode
 }
 
 /// <summary>A command can't go on: what to say on standard error, and what to end with.</summary>
-internal sealed class VerbException(int code, string message) : Exception(message)
+internal sealed class VerbException(int code, string message, Exception? because = null) : Exception(message, because)
 {
     /// <summary>The exit code.</summary>
     public int Code { get; } = code;

@@ -52,7 +52,7 @@ internal static class CommonKeys
             { OnBar = false },
         new KeyAction<IScreen>("f3", "Your name", "Says who is working here: the name stands beside every change.",
             (s, _) => new Transition(s, new Ask.AskWho())) { OnBar = false },
-        new KeyAction<IScreen>("q", "Leave", "Leaves TrimOut after a question. All is saved already.", (s, _) => new Transition(s, new Ask.Leave()))
+        new KeyAction<IScreen>("q", "Leave", "Leaves TrimOut after a question that says whether all is saved.", (s, _) => new Transition(s, new Ask.Leave()))
             { OnBar = false },
     ];
 

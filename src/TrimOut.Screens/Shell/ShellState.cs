@@ -123,6 +123,8 @@ internal sealed partial class ShellState
             Status("");
             if (confirm.IsYes(stroke))
                 Apply(confirm.OnYes);
+            else if (stroke == ElsewhereKey && SaveFailed && _scribe is not null && confirm.OnYes.Ask is Ask.LeaveNow or Ask.BackNow)
+                AskElsewhere();
             else if (!confirm.OthersAct)
                 Status("Nothing was done.");
             if (confirm.IsYes(stroke) || !confirm.OthersAct)
@@ -152,6 +154,16 @@ internal sealed partial class ShellState
 
     public void TextChanged(string text)
     {
+        if (Typing is { } full && text.Length > MostTyped)
+        {
+            Typing = full with
+            {
+                Text = text[..(char.IsHighSurrogate(text[MostTyped - 1]) ? MostTyped - 1 : MostTyped)],
+                Note = null,
+                Refused = string.Create(CultureInfo.InvariantCulture, $"A field takes {MostTyped} characters. What came after them is left out."),
+            };
+            return;
+        }
         if (Typing is not { } typing || typing.Text == text)
             return;
         var refused = text.Length > 0 && typing.Entry.Echo?.Invoke(text, Context) is { Ok: false } bad ? bad.Reason : null;
@@ -197,6 +209,9 @@ internal sealed partial class ShellState
 
     /// <summary>Empties the line that is being typed.</summary>
     public const string EmptyKey = "ctrl+u";
+
+    /// <summary>The most characters that a field takes: more than any detail may have. A longer paste would be drawn again with each of its keys.</summary>
+    public const int MostTyped = 1_000;
 
     public const int MinimumWidth = 80;
     public const int MinimumHeight = 24;
