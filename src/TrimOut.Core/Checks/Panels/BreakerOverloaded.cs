@@ -20,12 +20,12 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
         new("Read again what is printed on it. If it is right, ask the licensed electrician whether that circuit may feed the panel.");
 
     /// <summary>The largest rating, in amperes, of a breaker that feeds small panels as a rule: common practice, no published source.</summary>
-    public const decimal MostOfCircuit = 40;
+    public const decimal MostOfCircuit = 63;
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("breaker-overloaded", "Panels draw more than their breaker's rating", Severity.Caution, Phase.Power,
         new Source(Source.CommonPractice + "; the electrician and the code in force govern",
-            "input currents of the panels on it + all else on it <= its rating, and that <= 40 A"));
+            "input currents of the panels on it + all else on it <= its rating, and that <= 63 A"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Panel subject)

@@ -59,8 +59,8 @@ public class BreakerOverloadedTests
     [Fact]
     public void ARatingThatNoSuchCircuitHasIsReadAgain()
     {
-        Assert.IsType<Outcome.Fine>(OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").SayOf("P1", PanelFacts.BreakerRating, "40").Of(Check, "P1"));
-        Assert.Equal("Breaker 14 is written with 100 A; a circuit that feeds a panel has 40 A at the most as a rule.",
+        Assert.IsType<Outcome.Fine>(OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").SayOf("P1", PanelFacts.BreakerRating, "63").Of(Check, "P1"));
+        Assert.Equal("Breaker 14 is written with 100 A; a circuit that feeds a panel has 63 A at the most as a rule.",
             OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").SayOf("P1", PanelFacts.BreakerRating, "100").FaultOf(Check, "P1").Message);
     }
 
