@@ -28,7 +28,7 @@ public static class ShownText
     /// <summary>One line of text as it can be shown: <c>W01</c> with an escape sequence behind it becomes <c>W01&lt;U+001B&gt;[31m</c>.</summary>
     public static string Line(string text) => text.AsSpan().IndexOfAnyExcept(Plain) < 0 ? text : Written(text, lines: false, (c, _) => $"<U+{c:X4}>");
 
-    /// <summary>Several lines of text as they can be shown; line ends and tabs stay.</summary>
+    /// <summary>Several lines of text as they can be shown; line ends, CR LF among them, and tabs stay.</summary>
     public static string Lines(string text) => text.AsSpan().IndexOfAnyExcept(PlainOrLineEnd) < 0 ? text : Written(text, lines: true, (c, _) => $"<U+{c:X4}>");
 
     /// <summary>JSON that holds the same as before, with whatever would act written as JSON's own escapes.</summary>
@@ -65,7 +65,8 @@ public static class ShownText
         {
             var whole = Rune.TryGetRuneAt(text, at, out var rune);
             var value = whole ? rune.Value : text[at];
-            var stays = whole && ((lines && value is ('\n' or '\t'))
+            // A table's line ends are CR LF (RFC 4180): together they begin a line and do nothing else.
+            var stays = whole && ((lines && (value is '\n' or '\t' || (value == '\r' && at + 1 < text.Length && text[at + 1] == '\n')))
                 || (!Acts(rune) && (!IsInvisible(rune) || IsPartOfAFlag(value, before)) && (!IsJoinerOrChoice(value) || Joins(before))));
             if (stays)
                 written.Append(rune);

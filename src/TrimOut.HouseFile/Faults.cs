@@ -33,7 +33,9 @@ internal static class Faults
     public static HouseStoreException Opening(string path, Exception failed) => failed switch
     {
         UnauthorizedAccessException => new(StoreFault.NoRights, $"There is no right to read {path}.", failed),
-        DirectoryNotFoundException or FileNotFoundException => NotThere(path),
+        DirectoryNotFoundException or FileNotFoundException when !Path.Exists(path) => NotThere(path),
+        DirectoryNotFoundException or FileNotFoundException => new(StoreFault.NotThere, PlainFile.WhyNotRead(path, failed), failed) { House = path },
+        NotAFileException => new(StoreFault.NotThere, failed.Message, failed),
         _ => new(StoreFault.Disk, PlainFile.WhyNotRead(path, failed), failed),
     };
 
@@ -46,13 +48,19 @@ internal static class Faults
         _ => $"nothing can be written beside {path} ({failed.Message.TrimEnd('.')}).",
     };
 
-    /// <summary>There is no such house file.</summary>
-    public static HouseStoreException NotThere(string path) => new(StoreFault.NotThere, $"There is no house file {path}. To begin one: trimout new {path}");
+    /// <summary>There is no such house file; where its journal lies there all the same, that is said, and how to come by what it holds.</summary>
+    public static HouseStoreException NotThere(Surroundings here, HouseFileNames names) => here.Files.Exists(names.Journal)
+        ? new(StoreFault.NotThere, FreeName.OnlyJournal(here, names)) { House = names.Main }
+        : NotThere(names.Main);
+
+    private static HouseStoreException NotThere(string path) =>
+        new(StoreFault.NotThere, $"There is no house file {path}. To begin one: trimout new {path}") { House = path };
 
     /// <summary>It is damaged.</summary>
     public static HouseStoreException Damaged(string path, string what) =>
         new(StoreFault.Damaged,
-            $"{path} is damaged: {what} Nothing was changed. To bring what is sound into a new file: trimout rescue {path} NEW.trimout");
+            $"{path} is damaged: {what} Nothing was changed. To bring what is sound into a new file: trimout rescue {path} NEW.trimout")
+        { House = path };
 
     /// <summary>Its journal is damaged, or missing, or not its own; the file itself is sound.</summary>
     /// <param name="names">The files.</param>
@@ -69,13 +77,15 @@ internal static class Faults
         return new(StoreFault.Damaged,
             $"{names.Main} is damaged in its journal: {what} {saves} Nothing was changed. "
             + $"To bring what is sound into a new file: trimout rescue {names.Main} NEW.trimout")
-        { JournalOnly = true, InDoubt = inDoubt ?? 0 };
+        { JournalOnly = true, InDoubt = inDoubt ?? 0, House = names.Main };
     }
 
-    private static bool IsReadOnly(IOException failed) => OperatingSystem.IsWindows() ? (failed.HResult & 0xffff) == ReadOnlyOnWindows
+    /// <summary>Whether a disk that is read-only is what failed.</summary>
+    public static bool IsReadOnly(IOException failed) => OperatingSystem.IsWindows() ? (failed.HResult & 0xffff) == ReadOnlyOnWindows
         : failed.HResult == ReadOnlyOnUnix;
 
-    private static bool IsFull(IOException failed) => OperatingSystem.IsWindows()
+    /// <summary>Whether a full disk, or a user's full share of one, is what failed.</summary>
+    public static bool IsFull(IOException failed) => OperatingSystem.IsWindows()
         ? (failed.HResult & 0xffff) == NoSpaceOnWindows
         : failed.HResult is NoSpaceOnUnix or NoQuotaOnUnix;
 }

@@ -36,5 +36,16 @@ internal sealed record HouseFileNames(string Main)
     public string Place => Durable.Trailer.Hash(System.Text.Encoding.UTF8.GetBytes(Main))[..16];
 
     /// <summary>A journal with bytes that could not be read, kept.</summary>
-    public string Unread(DateTimeOffset now) => $"{Main}.unread-{now.UtcDateTime.ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}";
+    public string Unread(Surroundings here) => Dated(here, "unread");
+
+    /// <summary>A house file that another one takes the place of, kept; its journal lies beside it under the name that it has as a house.</summary>
+    public HouseFileNames Aside(Surroundings here) => new(Dated(here, "aside"));
+
+    /// <summary>A name with the date, that nothing has yet.</summary>
+    private string Dated(Surroundings here, string what)
+    {
+        var name = $"{Main}.{what}-{here.Clock.GetUtcNow().UtcDateTime.ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}";
+        return Enumerable.Range(1, int.MaxValue).Select(n => n == 1 ? name : string.Create(CultureInfo.InvariantCulture, $"{name}-{n}"))
+            .First(n => FreeName.IsFree(here, new HouseFileNames(n)));
+    }
 }

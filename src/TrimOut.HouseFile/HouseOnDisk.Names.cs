@@ -33,6 +33,27 @@ public sealed partial class HouseOnDisk
         }
     }
 
+    /// <inheritdoc/>
+    public string? NotHeldBecause => ReadOnlyBecause is not null ? null : NotHeldNow();
+
+    /// <summary>After closing: why what was called saved is not to be found again; null where it is.</summary>
+    public string? NotKeptBecause { get; private set; }
+
+    /// <summary>What a look at the names and at the journal says now.</summary>
+    private string? NotHeldNow()
+    {
+        try
+        {
+            RequireNames();
+            return _journal is null || (!_journalIsCut && IsJournalAsLeft()) ? null
+                : $"{_names.Journal} was cut or written to by something else while the house was open.";
+        }
+        catch (Exception failed) when (Faults.OfDisk(failed) || failed is HouseStoreException)
+        {
+            return failed.Message.Replace("Not saved: ", "", StringComparison.Ordinal);
+        }
+    }
+
     private void LetNamesGo()
     {
         foreach (var held in _held.Values)

@@ -9,24 +9,101 @@ namespace TrimOut.HouseFile;
 public sealed partial class HouseOnDisk
 {
     /// <summary>Begins a house file.</summary>
-    /// <param name="path">Where; nothing may be there yet.</param>
+    /// <param name="path">Where; nothing of a house may have that name yet.</param>
     /// <param name="clock">The clock.</param>
     /// <param name="changes">A history to begin with, in any order.</param>
     /// <param name="brief">What is kept of it.</param>
-    /// <exception cref="HouseStoreException">There is a file already, or it can't be written.</exception>
-    public static HouseOnDisk Create(string path, TimeProvider clock, IReadOnlyList<Change>? changes = null, BriefWork? brief = null) =>
-        Create(Surroundings.Here(clock), path, changes, brief);
+    /// <param name="house">The name that it shares with other copies, where it is made of one; null gives it a name of its own.</param>
+    /// <exception cref="HouseStoreException">There is a file already, or a journal without its file, or it can't be written.</exception>
+    public static HouseOnDisk Create(string path, TimeProvider clock, IReadOnlyList<Change>? changes = null, BriefWork? brief = null, string? house = null) =>
+        Create(Surroundings.Here(clock), path, changes, brief, house);
 
-    internal static HouseOnDisk Create(Surroundings here, string path, IReadOnlyList<Change>? changes = null, BriefWork? brief = null)
+    /// <summary>Begins a house file in the place of what is there, which is kept beside it under a dated name, its journal too.</summary>
+    /// <param name="path">Where.</param>
+    /// <param name="clock">The clock.</param>
+    /// <param name="changes">The history to begin with.</param>
+    /// <param name="brief">What is kept of it.</param>
+    /// <param name="house">The name that it shares with other copies; null gives it a name of its own.</param>
+    /// <returns>The house, and the name that what was there has now.</returns>
+    /// <exception cref="HouseStoreException">Another program has it open, or it can't be written; all is as it was then.</exception>
+    public static (HouseOnDisk House, string Aside) CreateInstead(string path, TimeProvider clock, IReadOnlyList<Change> changes, BriefWork? brief = null,
+        string? house = null)
+    {
+        var here = Surroundings.Here(clock);
+        var names = HouseFileNames.Of(path);
+        var aside = names.Aside(here);
+        try
+        {
+            using (HouseLock.Take(here, names))
+                Move(names, aside);
+            try
+            {
+                return (Create(here, names.Main, changes, brief, house), aside.Main);
+            }
+            catch
+            {
+                Move(aside, names);
+                throw;
+            }
+        }
+        catch (Exception failed) when (Faults.OfDisk(failed))
+        {
+            throw Faults.Saving(names.Main, failed);
+        }
+
+        void Move(HouseFileNames from, HouseFileNames to)
+        {
+            if (here.Files.Exists(from.Journal))
+                here.Files.Rename(from.Journal, to.Journal);
+            if (here.Files.Exists(from.Main))
+                here.Files.Rename(from.Main, to.Main);
+            here.Files.FlushFolderOf(to.Main);
+        }
+    }
+
+    /// <summary>
+    /// The name that all copies of one house share, by the last page of a file or its journal's head alone; null where neither can be read. Nothing else of
+    /// it is read.
+    /// </summary>
+    public static string? HouseOf(string path)
+    {
+        var here = Surroundings.Here(TimeProvider.System);
+        var names = HouseFileNames.Of(path);
+        try
+        {
+            if (here.Files.Exists(names.Main))
+            {
+                using var file = PlainFile.OpenRead(names.Main);
+                var page = new byte[Math.Min(Trailer.Size, file.Length)];
+                file.Seek(-page.Length, SeekOrigin.End);
+                file.ReadExactly(page);
+                if (page.Length == Trailer.Size && Trailer.Read(page) is { } trailer)
+                    return trailer.House;
+            }
+            if (!here.Files.Exists(names.Journal))
+                return null;
+            using var journal = here.Files.OpenToRead(names.Journal);
+            return Journal.Heads(journal).Select(h => h.House).FirstOrDefault(h => h.Length > 0);
+        }
+        catch (Exception failed) when (Faults.OfDisk(failed))
+        {
+            return null;
+        }
+    }
+
+    /// <summary>Whether a house file can be made under a name: nothing of a house has it.</summary>
+    public static bool IsFree(string path) => FreeName.IsFree(Surroundings.Here(TimeProvider.System), new HouseFileNames(Path.GetFullPath(path)));
+
+    internal static HouseOnDisk Create(Surroundings here, string path, IReadOnlyList<Change>? changes = null, BriefWork? brief = null,
+        string? house = null)
     {
         var names = new HouseFileNames(Path.GetFullPath(path));
-        if (here.Files.Exists(names.Main))
-            throw new HouseStoreException(StoreFault.AlreadyThere, $"{names.Main} is there already. Choose another name, or open it.");
+        FreeName.Require(here, names);
         HouseLock? held = null;
         try
         {
             held = HouseLock.Take(here, names);
-            var house = here.FreshName();
+            house ??= here.FreshName();
             var entries = SealAll(here, house, Seal.First(house), 0, changes ?? []);
             var trailer = new Trailer(Trailer.CurrentForm, house, entries.Count, entries.Count == 0 ? Seal.First(house) : entries[^1].Entry.Seal, "",
                 here.FreshDevice(), here.Machine, null, null);
@@ -62,25 +139,6 @@ public sealed partial class HouseOnDisk
     /// <exception cref="HouseStoreException">It is not there, is no house file, or is damaged.</exception>
     public static HouseOnDisk OpenToRead(string path, TimeProvider clock, bool goOn = false) => OpenToRead(Surroundings.Here(clock), path, goOn);
 
-    /// <summary>The name that all copies of one house share, by the last page of a file alone; null where that is none. Nothing else of it is read.</summary>
-    public static string? HouseOf(string path)
-    {
-        try
-        {
-            using var file = PlainFile.OpenRead(path);
-            if (file.Length < Trailer.Size)
-                return null;
-            var page = new byte[Trailer.Size];
-            file.Seek(-Trailer.Size, SeekOrigin.End);
-            file.ReadExactly(page);
-            return Trailer.Read(page)?.House;
-        }
-        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
-        {
-            return null;
-        }
-    }
-
     internal static HouseOnDisk OpenToRead(Surroundings here, string path, bool goOn = false) => Read(here, HouseFileNames.Of(path),
         "you chose only to look.", goOn);
 
@@ -91,7 +149,7 @@ public sealed partial class HouseOnDisk
         try
         {
             if (!here.Files.Exists(names.Main))
-                throw Faults.NotThere(names.Main);
+                throw Faults.NotThere(here, names);
             if (here.Files.ReadOnlyBecause(names.Main) is { } because)
                 return Read(here, names, because);
             Sound.Recognise(here, names);
@@ -101,7 +159,7 @@ public sealed partial class HouseOnDisk
             }
             catch (Exception failed) when (Faults.OfDisk(failed))
             {
-                return Read(here, names, Faults.NothingBeside(names.Main, failed));
+                return Read(here, names, Faults.NothingBeside(names.Main, failed), fault: Faults.Saving(names.Main, failed).Fault);
             }
             return (brief is not { IsBrief: true } ? null : FromKept(here, names, held, brief)) ?? OpenHeld(here, names, held, brief);
         }
@@ -125,7 +183,7 @@ public sealed partial class HouseOnDisk
             return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, newer, remark) { Newer = read.Newer };
         }
         var trailer = sound.Trailer;
-        var unread = sound.Unread == 0 ? null : names.Unread(here.Clock.GetUtcNow());
+        var unread = sound.Unread == 0 ? null : names.Unread(here);
         var late = sound.Entries.Skip((int)trailer.Count).Zip(read.Changes.Skip((int)trailer.Count)).ToList();
         var isOurs = IsOurs(here, names, trailer)
             && (trailer.Journal is null || brief?.KeptIn is not { } folder || LeftMark.Read(here, names, folder, trailer)?.IsIn(0, sound.Entries) != false);
@@ -143,7 +201,7 @@ public sealed partial class HouseOnDisk
             catch (Exception failed) when (Faults.OfDisk(failed))
             {
                 held.Dispose();
-                return Read(here, names, Faults.NothingBeside(names.Main, failed));
+                return Read(here, names, Faults.NothingBeside(names.Main, failed), fault: Faults.Saving(names.Main, failed).Fault);
             }
         }
         else
@@ -158,17 +216,19 @@ public sealed partial class HouseOnDisk
     private static bool IsOurs(Surroundings here, HouseFileNames names, Trailer trailer) => trailer.Machine == here.Machine && trailer.Born is not null
         && trailer.Born == here.Files.BirthOf(names.Main) && trailer.Place == names.Place && here.Files.NamesOf(names.Main) is (null or 1);
 
-    private static HouseOnDisk Read(Surroundings here, HouseFileNames names, string because, bool goOn = false)
+    private static HouseOnDisk Read(Surroundings here, HouseFileNames names, string because, bool goOn = false,
+        StoreFault fault = StoreFault.NoRights)
     {
         try
         {
             if (!here.Files.Exists(names.Main))
-                throw Faults.NotThere(names.Main);
+                throw Faults.NotThere(here, names);
             var sound = Sound.Read(here, names, goOn);
             var read = EntryReader.Changes(names, sound.Entries);
             return new HouseOnDisk(here, names, null, sound.Trailer, read.Changes, read.Newer > 0 ? EntryReader.NewerBecause(read.Newer)
                 : because, EntryReader.RemarkOn(sound, null))
             {
+                ReadOnlyFault = fault,
                 Newer = read.Newer,
                 LeftOut = sound.Damage?.Message,
                 InDoubt = sound.Damage?.InDoubt,

@@ -24,6 +24,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     private long _journalEnd;
     private long _journalRoom;
     private ReachedNote? _reached;
+    private bool _journalIsCut;
     private bool _closed;
 
     private HouseOnDisk(Surroundings here, HouseFileNames names, HouseLock? held, Trailer trailer, IReadOnlyList<Change>? opened, string? readOnlyBecause,
@@ -50,6 +51,9 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
 
     /// <inheritdoc/>
     public string? ReadOnlyBecause { get; private set; }
+
+    /// <summary>What sort of thing <see cref="ReadOnlyBecause"/> is.</summary>
+    public StoreFault ReadOnlyFault { get; private init; } = StoreFault.NoRights;
 
     /// <summary>What the user should know about how the house was found; null when all was well.</summary>
     public string? Remark { get; }
@@ -83,11 +87,15 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
                 _journal = BeginJournal();
                 HoldNames();
             }
+            if (!IsJournalAsLeft())
+                throw WithoutJournal();
             var line = Journal.Line(_trailer.Journal!, entry);
             MakeRoom(_journalEnd + line.Length);
             _journal.Write(_journalEnd, line);
             _journal.FlushToDisk();
             RequireNames();
+            if (_journal.Length != _journalRoom)
+                throw WithoutJournal();
             _journalEnd += line.Length - Journal.EndMark.Length;
         }
         catch (Exception failed) when (Faults.OfDisk(failed) || failed is HouseStoreException)
@@ -169,27 +177,32 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         if (_closed)
             return;
         _closed = true;
+        var notHeld = NotHeldNow();
         try
         {
-            if (LeavesJournal())
+            if (notHeld is null && LeavesJournal())
             {
                 KeepFold(isFileNew: false);
                 return;
             }
+            var keepJournalAs = notHeld is null ? null : _names.Unread(_here);
             LeaveJournal();
             var folds = _sinceFile.Count > 0 && ReadOnlyBecause is null;
             if (folds)
                 RequireNames();
+            else
+                NotKeptBecause = notHeld;
             LetNamesGo();
             if (folds)
-                _trailer = FileWriter.Fold(_here, _names, _trailer, _sinceFile);
+                _trailer = FileWriter.Fold(_here, _names, _trailer, _sinceFile, keepJournalAs);
             if (folds)
                 _sinceFile.Clear();
             KeepFold(folds);
         }
         catch (Exception failed) when (Faults.OfDisk(failed) || failed is HouseStoreException)
         {
-            // All is in the journal, flushed; the next opening folds it in.
+            // All is in the journal, flushed; the next opening folds it in. Where it is not, that is to be said.
+            NotKeptBecause = notHeld;
         }
         finally
         {
@@ -226,10 +239,40 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         }
     }
 
+    /// <summary>Whether the journal is as the last save left it: somebody may have cut or emptied it, or written over its end.</summary>
+    private bool IsJournalAsLeft() =>
+        _journal!.Length == _journalRoom && _journal.Read(_journalEnd, Journal.EndMark.Length).AsSpan().SequenceEqual(Journal.EndMark);
+
+    /// <summary>
+    /// Where something else cut the journal or wrote into it: all that was saved is written from memory into the house file, and what lies in the
+    /// journal is kept beside it. The save that found it out is not done.
+    /// </summary>
+    private HouseStoreException WithoutJournal()
+    {
+        const string found = "was cut or written to by something else while the house was open";
+        var kept = _names.Unread(_here);
+        _journalIsCut = true;
+        try
+        {
+            RequireNames();
+            _trailer = FileWriter.Fold(_here, _names, _trailer, _sinceFile, keepJournalAs: kept);
+        }
+        catch (Exception failed) when (Faults.OfDisk(failed))
+        {
+            return new HouseStoreException(StoreFault.Disk, $"Not saved: {_names.Journal} {found}. Save a copy somewhere else.", failed);
+        }
+        LeaveJournal();
+        HoldNames();
+        _sinceFile.Clear();
+        _journalIsCut = false;
+        return new HouseStoreException(StoreFault.Disk,
+            $"Not saved: {_names.Journal} {found}. All that was saved before is in {_names.Main} again, and what lay in the journal in {kept}. Save again.");
+    }
+
     /// <summary>After a failed save: leaves the journal as it was before, or saves nothing more.</summary>
     private void TakeBack(HouseStoreException fault)
     {
-        if (_journal is null)
+        if (_journal is null || _journalIsCut)
             return;
         try
         {

@@ -6,10 +6,10 @@ namespace TrimOut;
 /// <summary>What the program tells whoever started it. From 64 on, the numbers are those of sysexits.h.</summary>
 internal static class ExitCode
 {
-    /// <summary>All went well; for <c>check</c>: no open stops.</summary>
+    /// <summary>All went well; for <c>check</c>: no open stops among what could be checked.</summary>
     public const int Fine = 0;
 
-    /// <summary><c>check</c>: there are open stops.</summary>
+    /// <summary><c>check</c>: there are open stops, or checks that wait where they are asked for.</summary>
     public const int OpenStops = 1;
 
     /// <summary>Done, and something was left out: it is listed on standard error.</summary>
@@ -51,12 +51,12 @@ internal static class ExitCode
     /// <summary>The list of them for the help and the manual.</summary>
     public static IReadOnlyList<(int Code, string Meaning)> All { get; } =
     [
-        (Fine, "all went well; check: no open stops"),
-        (OpenStops, "check: there are open stops"),
+        (Fine, "all went well; check: no open stops among what could be checked"),
+        (OpenStops, "check: there are open stops; with --all-made, or checks that wait"),
         (LeftOut, "done, but something could not be read and is listed on standard error"),
         (Usage, "the command was written wrongly"),
         (BadData, "a file holds something else than it should, or is damaged"),
-        (NoInput, "there is no such file"),
+        (NoInput, "there is no such file, or a folder, a pipe or a device has its name"),
         (NoTerminal, "no terminal, or one too small for the screens; for a PDF, no browser that prints it"),
         (Fault, "a fault in TrimOut itself"),
         (CannotCreate, "a file can't be made, or is there already"),
@@ -73,12 +73,13 @@ internal static class ExitCode
         HouseStoreException house => Of(house.Fault),
         NotOverwrittenException => CannotCreate,
         UnauthorizedAccessException => NoRights,
-        FileNotFoundException or DirectoryNotFoundException => NoInput,
+        FileNotFoundException or DirectoryNotFoundException or HouseFile.Files.NotAFileException => NoInput,
         IOException => Disk,
         _ => null,
     };
 
-    private static int Of(StoreFault fault) => fault switch
+    /// <summary>The code for what is wrong with a house or its disk.</summary>
+    public static int Of(StoreFault fault) => fault switch
     {
         StoreFault.NotThere => NoInput,
         StoreFault.AlreadyThere => CannotCreate,
@@ -90,7 +91,7 @@ internal static class ExitCode
 }
 
 /// <summary>A command can't go on: what to say on standard error, and what to end with.</summary>
-internal sealed class VerbException(int code, string message) : Exception(message)
+internal sealed class VerbException(int code, string message, Exception? because = null) : Exception(message, because)
 {
     /// <summary>The exit code.</summary>
     public int Code { get; } = code;

@@ -25,9 +25,9 @@ internal static class HouseSource
     public static (HouseLog Log, IReadOnlyList<string> Remarks, long? InDoubt) Read(string path, bool goOn, bool aloud = true)
     {
         if (IsSample(path))
-            return (ReadText(Path.Combine(path, HistoryText.FileName), aloud), [], null);
+            return ReadAsText(Path.Combine(path, HistoryText.FileName), aloud);
         if (path.EndsWith(".jsonl", StringComparison.OrdinalIgnoreCase))
-            return (ReadText(path, aloud), [], null);
+            return ReadAsText(path, aloud);
         using var house = Looked(() => HouseOnDisk.OpenToRead(path, TimeProvider.System, goOn));
         if (house.Newer > 0)
             throw new VerbException(ExitCode.BadData, $"{path}: {house.ReadOnlyBecause}");
@@ -48,8 +48,19 @@ internal static class HouseSource
         }
         catch (HouseStoreException refused) when (refused is { Fault: StoreFault.Damaged, JournalOnly: true })
         {
-            throw new VerbException(ExitCode.BadData, $"{refused.Message.TrimEnd('.')}. To look at what is sound all the same: --go-on");
+            throw new VerbException(ExitCode.BadData, $"{refused.Message.TrimEnd('.')}. To look at what is sound all the same: --go-on", refused);
         }
+    }
+
+    /// <summary>The history that a text file holds, and which changes its devices' numbers say are missing from it.</summary>
+    /// <returns>The history, the remarks, and how many changes are missing at the least: null where none is known to be.</returns>
+    public static (HouseLog Log, IReadOnlyList<string> Remarks, long? InDoubt) ReadAsText(string path, bool aloud = true)
+    {
+        var log = ReadText(path, aloud);
+        var gaps = NumberGaps.In(log.Changes);
+        const int most = 20;
+        return (log, [.. gaps.Take(most).Select(g => $"{path}: {g.Sentence}"), .. gaps.Skip(most).Take(1).Select(_ =>
+            string.Create(CultureInfo.InvariantCulture, $"{path}: and {gaps.Length - most} more such gaps."))], gaps.IsEmpty ? null : gaps.Sum(g => g.Count));
     }
 
     /// <summary>The history that a text file holds; <c>-</c> is standard input.</summary>

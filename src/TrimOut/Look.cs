@@ -17,12 +17,20 @@ internal sealed class Look(bool goOn)
     /// <summary>The history of a house. What is not as it should be is said on standard error; damage ends the verb unless it is to go on.</summary>
     public HouseLog At(string path)
     {
-        var (log, remarks, inDoubt) = HouseSource.Read(path, goOn);
+        return Told(HouseSource.Read(path, goOn));
+    }
+
+    private HouseLog Told((HouseLog Log, IReadOnlyList<string> Remarks, long? InDoubt) read)
+    {
+        var (log, remarks, inDoubt) = read;
         foreach (var remark in remarks)
             Common.Say(remark);
         InDoubt = inDoubt is null ? InDoubt : Math.Max(InDoubt ?? 0, inDoubt.Value);
         return log;
     }
+
+    /// <summary>The history that a text holds; <c>-</c> is standard input.</summary>
+    public HouseLog AtText(string path) => Told(HouseSource.ReadAsText(path));
 
     /// <summary>What the verb ends with: that something was left out goes before what was found in the rest.</summary>
     public int End(int code) => InDoubt is not null && (code is ExitCode.Fine or ExitCode.OpenStops) ? ExitCode.LeftOut : code;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrimOut.Desks;
 
 namespace TrimOut;
 
@@ -29,6 +30,8 @@ internal static class Program
         catch (Exception failed) when (ExitCode.Of(failed) is { } code)
         {
             error.WriteLine($"trimout: {failed.Message}");
+            if (WayBack.From(failed) is { } way)
+                error.WriteLine(way);
             return code;
         }
         catch (Exception fault)

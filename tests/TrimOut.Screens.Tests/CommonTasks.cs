@@ -36,7 +36,7 @@ internal sealed record CommonTask(string Name, string From, string[] Way, string
     /// <summary>Does the task on a small house; the house with what it did.</summary>
     public ShellState Do()
     {
-        var job = new TestJob().Window("W01").Window("W02").Window("W03", "Study").Mark("W01", "cable-pulled").Say("W01", UnitFacts.LeadSide, "right")
+        var job = new TestJob().Window("W01").Window("W02").Window("W03", "Study").Pulled("W01").Say("W01", UnitFacts.BoxLabel, "W09")
             .Say("W03", WindowFacts.RoughWidth, "36").Say("W03", WindowFacts.RoughHeight, "60")
             .Add(ItemKind.Panel, "P1").Add(ItemKind.Remote, "Kitchen").SayOf("Kitchen", RemoteFacts.Room, "Kitchen");
         var shell = new ShellState(new TestDesk(new FakeTimeProvider()), job.Scribe);

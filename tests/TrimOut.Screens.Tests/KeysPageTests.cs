@@ -25,9 +25,11 @@ public class KeysPageTests
         var page = new StringBuilder(
             "# Keys\n\nThis page is made from the key tables of the screens; a test holds it to them. `?` shows the same on every screen.\n\n");
         page.Append(
-            "While something is typed: Enter takes it, Tab takes it and goes to the next field, Up and Down walk through a list of choices, " +
-                "Esc leaves it as it was.\n\nWhile what a save caused is shown above the last lines: `f` goes to the field that fixes it; " +
-                "`Esc` says that a stop was seen, and goes nowhere.\n");
+            "While something is typed: Enter takes it, Tab takes it and goes to the next field, Up and Down walk through the choices that have what was " +
+                "typed, Esc leaves it as it was.\n\nWhile what a save caused is shown above the last lines: `f` goes to the field that fixes it; " +
+                "`Esc` says that a stop was seen, and goes nowhere; the newest is shown first, with how many older ones stay.\n\n" +
+                "A digit goes to another screen. Where a figure was meant, Esc goes back and types it there, and what ends a figure or goes on in one " +
+                "(`Enter`, `Space`, `/`, `-`, `x`) does nothing before it is said what was meant.\n");
         page.Append(
             "\n## The commonest tasks\n\nCounted by a test that does each of them. " +
                 "What is typed as data is not counted.\n\n| Task | From | Keys | Keystrokes |\n|---|---|---|---|\n");
@@ -35,6 +37,10 @@ public class KeysPageTests
             page.Append(CultureInfo.InvariantCulture,
                 $"| {task.Name} | {task.From} | " +
                 $"{string.Join(" ", task.Keys.Select(k => k[0] == CommonTask.Data ? $"*{k[1..]}*" : $"`{KeyNames.Shown(k)}`"))} | {task.Strokes} |\n");
+        page.Append("\n## The work on one unit\n\nKeys besides what is typed as data, counted by a test that does each task, beside what they were when " +
+            "somebody first entered a house from the read-me alone.\n\n| Task | Keys | Were |\n|---|---|---|\n");
+        foreach (var task in KeysPerTask.All)
+            page.Append(CultureInfo.InvariantCulture, $"| {task.Name} | {task.Keys} | {task.Were} |\n");
         var sheets = SheetsInHand.Do();
         page.Append(CultureInfo.InvariantCulture,
             $"\n## The sheets in hand\n\nFrom blank to every value that a check reads of one kind of covering, one panel, one cable, one hub and one remote, " +

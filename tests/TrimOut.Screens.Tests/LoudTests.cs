@@ -208,10 +208,46 @@ public class LoudTests
         shell.Press("enter");
         shell.Press("esc");
         var screen = shell.Screen;
-        Assert.NotNull(shell.Caused.Worst);
+        Assert.NotNull(shell.Caused.Shown);
         shell.Press("esc");
-        Assert.Null(shell.Caused.Worst);
+        Assert.Null(shell.Caused.Shown);
         Assert.Same(screen, shell.Screen);
+    }
+
+    /// <summary>A first stop that nobody has seen yet does not hide a second one: the newest is told, with how many older ones stay.</summary>
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(140, 40)]
+    public void TheNewestCauseIsToldFirstAndTheOlderOnesAreCounted(int width, int height)
+    {
+        var job = new TestJob().Window("W01").Mark("W01", "sheet-frozen").Say("W01", Core.Facts.UnitFacts.OrderWidth, "36")
+            .Say("W01", Core.Facts.UnitFacts.OrderHeight, "60").Say("W01", Core.Facts.UnitFacts.DeliveredHeight, "60");
+        var shell = new ShellState(new TestDesk(Clock), job.Scribe);
+        void Put(Core.Facts.Fact fact, string tag, string text)
+        {
+            foreach (var key in (string[])["1", "g"])
+                shell.Press(key);
+            shell.TextChanged(tag);
+            shell.Press("enter");
+            shell.Press("enter");
+            while (((Sheets.SheetScreen)shell.Screen).Current!.Fact != fact)
+                shell.Press("down");
+            shell.Press("enter");
+            shell.TextChanged(text);
+            shell.Press("enter");
+        }
+
+        string Seen() => Loud(Enumerable.Range(1, height - 1).SelectMany(y => Row(shell.Draw(width, height), y)));
+        Put(Core.Facts.UnitFacts.BoxLabel, "W01", "W02");
+        Assert.Contains("! STOP (f fixes it, Esc: seen) W01: ", Seen(), StringComparison.Ordinal);
+        var first = shell.Caused.Shown!.Check.Id;
+        Put(Core.Facts.UnitFacts.DeliveredWidth, "W01", "35");
+        Assert.NotEqual(first, shell.Caused.Shown!.Check.Id);
+        Assert.Contains("! STOP (1 older STOP stays; f fixes it, Esc: seen) W01: ", Seen(), StringComparison.Ordinal);
+        shell.Press("esc");
+        Assert.Equal(first, shell.Caused.Shown!.Check.Id);
+        shell.Press("esc");
+        Assert.Null(shell.Caused.Shown);
     }
 
     [Fact]
@@ -223,10 +259,10 @@ public class LoudTests
         shell.TextChanged("W02");
         shell.Press("enter");
         shell.Press("esc");
-        Assert.NotNull(shell.Caused.Worst);
+        Assert.NotNull(shell.Caused.Shown);
         shell.Press("u");
         shell.Press("u");
-        Assert.Null(shell.Caused.Worst);
+        Assert.Null(shell.Caused.Shown);
     }
 
     private static IEnumerable<Unit> UnitsOf(Finding finding) =>

@@ -68,6 +68,71 @@ internal sealed record SheetsInHand(ShellState Shell, int Values, int LeftOut, i
 public class SheetsInHandTests
 {
     [Fact]
+    public void ANewerEditionThatLacksAValueIsTakenOnlyAfterAQuestion()
+    {
+        var job = new TestJob();
+        var type = job.House.ItemsOf(ItemKind.PanelType).Single();
+        var part = PartSheet.Of(job.House, type);
+        var newer = part with
+        {
+            About = part.About.SetItem(AboutSheet.Edition, "2"),
+            Values = [.. part.Values.Where(v => v.Fact != PanelTypeFacts.TotalCurrent)],
+        };
+        var desk = new TestDesk(new FakeTimeProvider());
+        desk.Kept.Add(newer);
+        var shell = new ShellState(desk, job.Scribe);
+        shell.Press("9");
+        shell.Press("O");
+        while (shell.Doing is not null)
+            shell.Tick();
+        Assert.Contains("Not in this edition: Current of all outputs.", shell.Draw(120, 40).ToText(), StringComparison.Ordinal);
+        shell.Press("enter");
+        Assert.Null(Edition());
+        shell.Press("y");
+        Assert.Equal("2", Edition());
+        Assert.NotNull(shell.Context.House.Find(type.Id)!.Latest(PanelTypeFacts.TotalCurrent)?.Stored);
+
+        string? Edition() => shell.Context.House.Find(type.Id)!.Latest(AboutSheet.Edition)?.Stored;
+    }
+
+    [Fact]
+    public void WhatTheProgramBeganWithIsMarkedOnTheSheetOfTheHouse()
+    {
+        var shell = new ShellState(new TestDesk(new FakeTimeProvider()), new TestJob().Scribe);
+        shell.Press("0");
+        Assert.Contains("= one or two family", shell.Draw(140, 60).ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AfterTheValuesItAsksForTheNameTheSheetAndItsEditionAndNoneOfTheseIsAValueToCheck()
+    {
+        var scribe = new Scribe(new MemoryStore(), new FakeTimeProvider(), "Ash");
+        Assert.True(NewHouse.Begin("Blank house", DisplayUnits.Inches).Then(scribe.Record).Ok);
+        var shell = new ShellState(new TestDesk(new FakeTimeProvider()), scribe);
+        shell.Press("9");
+        while (((KitScreen)shell.Screen).Current(shell.Context)!.Kind != ItemKind.HubType)
+            shell.Press("down");
+        shell.Press("s");
+        shell.Press("enter");
+        foreach (var typed in new[] { "27", "Hub of mine", "Sheet 4", "B" })
+        {
+            shell.TextChanged(typed);
+            shell.Press("enter");
+        }
+        Assert.Null(shell.Typing);
+        var hub = shell.Context.House.ItemsOf(ItemKind.HubType).Single();
+        Assert.Equal("Hub of mine", shell.Context.House.NameOf(hub));
+        Assert.Equal(["Sheet 4", "B"], new[] { AboutSheet.Sheet, AboutSheet.Edition }.Select(n => hub.Latest(n)?.Stored));
+        Assert.Empty(SheetValues.NotHeldIn(hub));
+        Assert.Equal("Every value of Hub of mine is there. The sheet: Sheet 4, edition B.",
+            ((SheetInHandScreen)shell.Screen).Left(shell.Context));
+        shell.Press("esc");
+        shell.Press("enter");
+        shell.Press("end");
+        Assert.DoesNotContain("Not checked against", shell.Draw(140, 40).ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void EveryValueThatACheckReadsIsThereAndHeldAfterOneKeyAValueAndThreeASheet()
     {
         var sheets = SheetsInHand.Do();

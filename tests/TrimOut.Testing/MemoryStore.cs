@@ -16,6 +16,9 @@ public sealed class MemoryStore(string device = "laptop", IReadOnlyList<Change>?
     /// <summary>The message that the next saves fail with; null when they work.</summary>
     public string? FailWith { get; set; }
 
+    /// <summary>Why what was saved is not to be found any more; null where it is.</summary>
+    public string? NotHeldBecause { get; set; }
+
     public IReadOnlyList<Change> Opened { get; } = opened ?? [];
 
     public IReadOnlyList<Change> Saved => _saved;

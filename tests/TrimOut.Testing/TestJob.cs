@@ -88,6 +88,10 @@ public sealed class TestJob
     /// <summary>Adds something with a name.</summary>
     public TestJob Add(ItemKind kind, string name) => Do(AddItems.Named(House, kind, name));
 
+    /// <summary>A cable that was pulled, with all that is asked of it.</summary>
+    public TestJob Pulled(string tag) => Say(tag, RunFacts.TailAtWindow, "36").Say(tag, RunFacts.TailAtPanel, "36").Say(tag, RunFacts.OnePiece, "yes")
+        .Mark(tag, "cable-pulled");
+
     public TestJob Mark(string tag, string step) => Do(MarkStep.Done(Unit(tag), StepList.Find(step)!));
 
     /// <summary>What one check says first of one unit, its run or its window.</summary>

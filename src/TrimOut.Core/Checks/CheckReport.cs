@@ -16,7 +16,7 @@ public sealed class CheckReport
     private readonly Lazy<ImmutableArray<NotCheckedYet>> _missing;
     private readonly Lazy<ILookup<string, Finding>> _byUnit;
     private readonly Lazy<ILookup<string, NotCheckedYet>> _missingByUnit;
-    private readonly Lazy<(Waiting All, Waiting ForSheets)> _waiting;
+    private readonly Lazy<WaitingSums> _waiting;
 
     private CheckReport(House house, ImmutableArray<CheckSheet> sheets, ReadIndex index, WaiverMemory waived, CheckReport? before = null)
     {
@@ -34,7 +34,7 @@ public sealed class CheckReport
         Passed = sheets.Sum(s => s.Sum.Passed);
         _byUnit = new(() => Findings.ToLookup(f => OwnerOf(f.Subject)));
         _missingByUnit = new(() => Missing.ToLookup(m => OwnerOf(m.Subject)));
-        _waiting = new(() => (Checks.Waiting.Of(Missing), Checks.Waiting.Of(Missing.Where(WaitsForSheet))));
+        _waiting = new(Sums);
     }
 
     /// <summary>The house that was checked.</summary>
@@ -54,6 +54,12 @@ public sealed class CheckReport
 
     /// <summary>How many checks wait for the sheet of a part, and for how many of its values.</summary>
     public Waiting WaitingForSheets => _waiting.Value.ForSheets;
+
+    /// <summary>How many parts these values are of.</summary>
+    public int PartsWaitedFor => _waiting.Value.Parts;
+
+    /// <summary>How many checks of a phase wait for anything but the sheet of a part.</summary>
+    public int WaitingIn(Phase phase) => _waiting.Value.OthersIn[(int)phase];
 
     /// <summary>How many rules hold.</summary>
     public int Passed { get; }
@@ -129,6 +135,18 @@ public sealed class CheckReport
 
     /// <summary>Open stops of one phase.</summary>
     public int StopsIn(Phase phase) => OpenStops.Count(f => f.Check.Phase == phase);
+
+    private WaitingSums Sums()
+    {
+        var bySheet = Missing.ToLookup(WaitsForSheet);
+        var others = new int[PhaseNames.All.Count];
+        foreach (var missing in bySheet[false])
+            others[(int)missing.Check.Phase]++;
+        return new(Checks.Waiting.Of(Missing), Checks.Waiting.Of(bySheet[true]), bySheet[true].Select(m => m.NotChecked.FillIn!.Item).Distinct().Count(),
+            [.. others]);
+    }
+
+    private sealed record WaitingSums(Waiting All, Waiting ForSheets, int Parts, ImmutableArray<int> OthersIn);
 
     private bool WaitsForSheet(NotCheckedYet missing) =>
         missing.NotChecked.FillIn is { } field && House.Find(field.Item) is { } item

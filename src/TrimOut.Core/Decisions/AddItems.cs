@@ -74,7 +74,32 @@ public static class AddItems
     public static Result<Draft> Unit(House house, string windowId) => house.FindWindow(windowId) is not { } window
         ? new Refusal("That window is not in the house.")
         : window.Units.Length >= 9 ? new Refusal($"{window.Tag} has nine units already.")
-        : WithUnit(new Draft($"One more unit in {window.Tag}"), window.Id, window.Units.Select(u => u.Position ?? 0).DefaultIfEmpty().Max() + 1, out _);
+        : window.Units.LastOrDefault() is not { } last
+        ? WithUnit(new Draft($"One more unit in {window.Tag}"), window.Id, 1, out _)
+        : LikeIt(new Draft($"One more unit in {window.Tag}"), last, window.Units.Max(u => u.Position ?? 0) + 1);
+
+    /// <summary>What units of one opening share, as far as it is decided: another value is typed over it.</summary>
+    private static readonly Fact[] Shared =
+    [
+        UnitFacts.Kind, UnitFacts.LeadSide, UnitFacts.Power, UnitFacts.Socket, UnitFacts.Group, UnitFacts.Fabric, UnitFacts.Colour, UnitFacts.Opacity,
+        UnitFacts.HeadCover,
+    ];
+
+    /// <summary>One more unit with all that it shares with the one beside it, and that one's cable; what was taken over is said.</summary>
+    private static Draft LikeIt(Draft draft, Unit beside, int position)
+    {
+        draft = WithUnit(draft, beside.Window.Id, position, out var unit, out var run);
+        var taken = new List<Fact>();
+        foreach (var (to, from, fact) in Shared.Select(f => (unit, beside.Item, f)).Append((run, beside.Run?.Item ?? beside.Item, RunFacts.Cable)))
+        {
+            if (from.Kind != fact.Subject || from.Latest(fact.Name)?.Stored is not { } stored)
+                continue;
+            draft = draft.PutStored(to, fact.Name, stored);
+            taken.Add(fact);
+        }
+        return taken.Count == 0 ? draft
+            : draft with { What = $"{draft.What}; as {beside.Tag}: {string.Join(", ", taken.Select(f => f.Label.ToLowerInvariant()))}" };
+    }
 
     /// <summary>One more leg of a home run.</summary>
     public static Draft Leg(HomeRun run) => new Draft($"One more leg of {run.Name}").New(ItemKind.Leg, run.Id, out _);
@@ -108,10 +133,13 @@ public static class AddItems
         remote.Presets.Any(p => SameName.Comparer.Equals(p.Name, stored)) ? new Refusal($"{remote.Name} has a preset {stored} already.")
         : new Draft($"New preset {stored} on {remote.Name}").New(ItemKind.Preset, remote.Id, out var id).PutStored(id, PresetFacts.Name.Name, stored));
 
-    private static Draft WithUnit(Draft draft, string window, int position, out string unit) => draft
+    /// <summary>Adds a unit with its home run to a draft.</summary>
+    internal static Draft WithUnit(this Draft draft, string window, int position, out string unit) => WithUnit(draft, window, position, out unit, out _);
+
+    private static Draft WithUnit(Draft draft, string window, int position, out string unit, out string run) => draft
         .New(ItemKind.Unit, window, out unit)
         .Put(unit, UnitFacts.Position, position)
-        .New(ItemKind.Run, unit, out _);
+        .New(ItemKind.Run, unit, out run);
 
     private static (Fact<ItemRef> Fact, ItemKind Of)? TypeOf(ItemKind kind) => kind switch
     {

@@ -12,7 +12,8 @@ public static class Landing
     public static Result<Draft> Land(HomeRun run, Panel panel, int output)
     {
         if (panel.Type?.Outputs is not { } outputs)
-            return new Refusal($"The kit does not say how many outputs {panel.Name} has. Choose its type first.");
+            return new Refusal($"How many outputs {panel.Name} has is not known: it stands on the sheet of its type, "
+                + $"{(panel.Type is { } type ? type.Name : "and no type is chosen")}.");
         if (output < 1 || output > outputs)
             return new Refusal($"{panel.Name} has outputs 1 to {outputs}: there is no {output}.");
         var there = panel.RunAt(output);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
@@ -18,6 +19,14 @@ public static class NewHouse
         ? new Refusal($"Two files of the kit are one {KebabCase.Of(twice.First().Kind).Replace('-', ' ')}, {twice.Key}. Move one of them elsewhere.")
         : WithoutKit(name, units).Then<Draft>(d => kit.Aggregate(d, (draft, part) => TakePart.Put(draft, part, null)).WithBlankKit(units,
             [.. Enum.GetValues<ItemKind>().Where(k => FactTable.IsKit(k) && kit.All(p => p.Kind != k))]));
+
+    /// <summary>The parts of a blank kit that a house with a kept kit does not begin with, because that kit has other parts of their sort.</summary>
+    public static ImmutableArray<string> LeftOut(DisplayUnits units, IReadOnlyCollection<PartSheet> kit) => kit.Count == 0 ? [] :
+    [
+        .. new Draft("").WithBlankKit(units, [.. kit.Select(p => p.Kind).Distinct()]).Edits.OfType<Edit.Put>()
+            .Where(p => p.Field == CoveringKindFacts.Name.Name).Select(p => p.Value!)
+            .Where(n => n != HeadCover.NoCover && kit.All(p => !SameName.Comparer.Equals(p.Name, n))),
+    ];
 
     /// <summary>A house with a name and units, and no parts yet.</summary>
     public static Result<Draft> WithoutKit(string name, DisplayUnits units) => HouseFacts.Name.ReadTyped(name, House.Empty).Then<Draft>(stored =>

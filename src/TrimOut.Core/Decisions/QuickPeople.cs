@@ -26,13 +26,19 @@ public static class QuickPeople
     /// A visit: its day where one is agreed, what is done, and behind @ who is expected: <c>2026-05-04 Hang upstairs @Ash, Bo</c>. Where what is done begins
     /// with the name of a phase, it belongs to that.
     /// </summary>
-    public static Result<Draft> Visit(House house, string line)
+    /// <param name="house">The house.</param>
+    /// <param name="line">What was typed.</param>
+    /// <param name="today">Which day it is, for a day that is said from there; null where that is not known.</param>
+    /// <param name="addUnknown">
+    /// Whether who is expected and not known yet becomes a contact, to be shown to whoever typed it; refused where nobody sees it.
+    /// </param>
+    public static Result<Draft> Visit(House house, string line, DateOnly? today = null, bool addUnknown = false)
     {
         var at = line.IndexOf(BeforeWho, StringComparison.Ordinal);
         var (text, who) = at < 0 ? (line.Trim(), "") : (line[..at].Trim(), line[(at + 1)..]);
         var first = text.Split(' ', 2, StringSplitOptions.TrimEntries);
-        var day = VisitFacts.On.ReadTyped(first[0], house);
-        if (!day.Ok && first[0].Length > 0 && char.IsAsciiDigit(first[0][0]))
+        var day = VisitFacts.On.ReadTyped(first[0], house, today);
+        if (!day.Ok && first[0].Length > 0 && (char.IsAsciiDigit(first[0][0]) || first[0][0] is '+' or '-'))
             return new Refusal(day.Reason!);
         var what = !day.Ok ? text : first.Length > 1 ? first[1] : "";
         if (what.Length == 0)
@@ -42,7 +48,7 @@ public static class QuickPeople
         if (VisitFacts.Phase.Options(house).FirstOrDefault(o => words.StartsWith(o.Shown.Replace('-', ' '), StringComparison.OrdinalIgnoreCase)) is { } phase)
             draft = draft.Then<Draft>(d => d.PutStored(Id(d), VisitFacts.Phase.Name, phase.Stored));
         foreach (var name in who.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
-            draft = draft.Then(d => Expecting(house, d, name));
+            draft = draft.Then(d => Expecting(house, d, name, addUnknown));
         return draft;
     }
 
@@ -55,17 +61,22 @@ public static class QuickPeople
             : new Refusal($"\"{word}\" is no telephone number and none of: {ContactFacts.Part.Hint}.");
     }
 
-    private static Result<Draft> Expecting(House house, Draft draft, string name)
+    private static Result<Draft> Expecting(House house, Draft draft, string name, bool addUnknown)
     {
         var fit = house.Contacts.Where(c => SameName.Comparer.Equals(c.Name, name)).ToList();
         if (fit.Count == 0)
             fit = [.. house.Contacts.Where(c => c.Name.StartsWith(name, StringComparison.OrdinalIgnoreCase))];
         return fit is [var one] ? draft.Put(Id(draft), VisitFacts.Expects, YesNo.Yes, one.Id)
             : fit.Count > 1 ? new Refusal($"\"{name}\" fits more than one: {string.Join(", ", fit.Select(c => c.Name))}.")
+            : addUnknown ? Newcomer(house, draft, name)
             : new Refusal($"There is no contact {name}. " + (house.Contacts.Any()
                 ? $"There are: {string.Join(", ", house.Contacts.Select(c => c.Name).Take(8))}."
                 : "Add who is expected first, with the telephone number."));
     }
 
-    private static string Id(Draft draft) => draft.Edits.OfType<Edit.Add>().Single().Item;
+    private static Result<Draft> Newcomer(House house, Draft draft, string name) => ContactFacts.Name.ReadTyped(name, house).Then<Draft>(stored =>
+        (draft with { What = $"{draft.What}; new contact {stored}" }).New(ItemKind.Contact, House.RootId, out var contact)
+            .PutStored(contact, ContactFacts.Name.Name, stored).Put(Id(draft), VisitFacts.Expects, YesNo.Yes, contact));
+
+    private static string Id(Draft draft) => draft.Edits.OfType<Edit.Add>().First().Item;
 }

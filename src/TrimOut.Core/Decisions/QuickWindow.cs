@@ -10,11 +10,13 @@ namespace TrimOut.Core.Decisions;
 /// <remarks>
 /// <c>W12 roller left 36x60 SW ladder inside @Breakfast nook</c>: the words in any order, the room last after <c>@</c>.
 /// A room that is not there yet is added, on the floor after the slash (<c>@Kitchen/Upper</c>) or that of the room before.
-/// Without a tag the next free one is taken; <c>out: reason</c> leaves the window out on purpose.
+/// Where several units hang in the opening, <c>2 units</c>. Without a tag the next free one is taken; <c>out: reason</c> leaves the window out on purpose.
 /// </remarks>
 public sealed partial record QuickWindow
 {
     private const string LeftOutMark = "out:";
+
+    private const int MostUnits = 9;
 
     /// <summary>The tag.</summary>
     public required string Tag { get; init; }
@@ -45,6 +47,12 @@ public sealed partial record QuickWindow
 
     /// <summary>Inside or outside.</summary>
     public Mount? Mount { get; init; }
+
+    /// <summary>How many units hang in it, 1 to 9.</summary>
+    public int Units { get; init; } = 1;
+
+    // Whether the kind was said in this line: more words of its name change nothing.
+    private bool KindSaid { get; init; }
 
     /// <summary>Why it is left out; null when it gets a covering.</summary>
     public string? LeftOutBecause { get; init; }
@@ -106,17 +114,21 @@ public sealed partial record QuickWindow
             }
             if (LeftOutBecause is not null)
                 draft = draft.Put(window, WindowFacts.Covered, YesNo.No).Put(window, WindowFacts.NotCoveredBecause, LeftOutBecause);
-            return draft
+            for (var more = 2; more <= Units; more++)
+                draft = OfUnit(draft.WithUnit(window, more, out var other), other);
+            return OfUnit(draft, unit)
                 .PutIf(window, WindowFacts.RoughWidth, Width)
                 .PutIf(window, WindowFacts.RoughHeight, Height)
                 .PutIf(window, WindowFacts.Facing, Facing)
                 .PutIf(window, WindowFacts.Reach, Reach)
-                .PutIf(window, WindowFacts.Mount, Mount)
-                .PutIf(unit, UnitFacts.Kind, Kind is null ? null : (ItemRef?)new ItemRef(Kind))
-                .PutIf(unit, UnitFacts.LeadSide, Lead)
-                .PutIf(unit, UnitFacts.Power, Power);
+                .PutIf(window, WindowFacts.Mount, Mount);
         });
     }
+
+    private Draft OfUnit(Draft draft, string unit) => draft
+        .PutIf(unit, UnitFacts.Kind, Kind is null ? null : (ItemRef?)new ItemRef(Kind))
+        .PutIf(unit, UnitFacts.LeadSide, Lead)
+        .PutIf(unit, UnitFacts.Power, Power);
 
     /// <summary>What was understood, in one line.</summary>
     public string Echo(House house)
@@ -127,6 +139,7 @@ public sealed partial record QuickWindow
             Tag,
             Room is not { } room ? "no room yet" : room + (room.Id is not null ? "" : NewFloor(house, room) ? " (new room, new floor)" : " (new room)"),
             LeftOutBecause is null ? null : "left out: " + LeftOutBecause,
+            Units == 1 ? null : NumberText.Counted(Units, "unit"),
             Kind is { } kind && house.Find(kind) is { } item ? house.NameOf(item) : null,
             Lead is { } lead ? KebabCase.Of(lead) : null,
             Width is { } w && Height is { } h ? $"{w.Show(units)} x {h.Show(units)}" : null,
@@ -156,6 +169,7 @@ public sealed partial record QuickWindow
             Facing = last?.Item.Get(WindowFacts.Facing),
             Reach = last?.Reach,
             Mount = last?.Mount,
+            Units = Math.Clamp(last?.Units.Length ?? 1, 1, MostUnits),
         };
     }
 
@@ -165,6 +179,11 @@ public sealed partial record QuickWindow
         {
             return WindowFacts.RoughWidth.ReadTyped(size.Groups["w"].Value, house).Then(w => WindowFacts.RoughHeight.ReadTyped(size.Groups["h"].Value, house)
                 .Then<QuickWindow>(h => window with { Width = Stored(w), Height = Stored(h) }));
+        }
+        if (Several().Match(word) is { Success: true } several)
+        {
+            var units = several.Groups["n"].Value[0] - '0';
+            return units == 0 ? new Refusal("A window has 1 to 9 units; out: and the reason leaves it out.") : window with { Units = units };
         }
         if (Azimuth.Read(word) is { Ok: true } facing && !word.All(char.IsAsciiDigit))
             return window with { Facing = facing.Value };
@@ -176,14 +195,20 @@ public sealed partial record QuickWindow
             return window with { Mount = mount };
         if (Choice<PowerSource>(word, house, UnitFacts.Power) is { } power)
             return window with { Power = power };
-        var kinds = house.ItemsOf(ItemKind.CoveringKind).Where(k => house.NameOf(k).StartsWith(word, StringComparison.OrdinalIgnoreCase)).ToList();
+        var any = house.ItemsOf(ItemKind.CoveringKind).Where(k => NameWords.Begin(house.NameOf(k), word)).ToList();
+        // "wood blind" is two words of one kind.
+        if (window.KindSaid && any.Any(k => k.Id == window.Kind))
+            return window;
+        var kinds = any.Where(k => house.NameOf(k).StartsWith(word, StringComparison.OrdinalIgnoreCase)).ToList();
+        if (kinds.Count == 0)
+            kinds = any;
         if (kinds.Count == 1)
-            return window with { Kind = kinds[0].Id };
+            return window with { Kind = kinds[0].Id, KindSaid = true };
         return kinds.Count > 1
             ? new Refusal($"\"{word}\" fits more than one kind: {string.Join(", ", kinds.Select(house.NameOf))}.")
             : new Refusal(
                 $"\"{word}\" is not understood. Kinds here: {string.Join(", ", house.ItemsOf(ItemKind.CoveringKind).Select(house.NameOf))}. " +
-                    $"Then left or right, {SizeExample(house)}, SW, ladder, inside, panel, and the room last after @.");
+                    $"Then left or right, {SizeExample(house)}, SW, ladder, inside, panel, 2 units, and the room last after @.");
     }
 
     private static T? Choice<T>(string word, House house, Fact<T> fact)
@@ -192,6 +217,9 @@ public sealed partial record QuickWindow
     private static Length Stored(string stored) => LengthText.Read(stored, DisplayUnits.Millimetres).Value;
 
     private static string Id(Draft draft, ItemKind kind) => draft.Edits.OfType<Edit.Add>().First(a => a.Kind == kind).Item;
+
+    [GeneratedRegex("^(?<n>[0-9])units?$", RegexOptions.IgnoreCase)]
+    private static partial Regex Several();
 
     [GeneratedRegex("^(?<w>[^x×]*[0-9\"'½¼¾mn])[x×](?<h>[0-9½¼¾].*)$", RegexOptions.IgnoreCase)]
     private static partial Regex Size();

@@ -11,18 +11,23 @@ internal static partial class QuickWords
         var joined = Fraction().Replace(text, "${whole}-${part}");
         joined = Unit().Replace(joined, "${number}${unit}");
         joined = Times().Replace(joined, "x");
+        joined = Several().Replace(joined, "${number}units");
         return joined.Split(' ', StringSplitOptions.RemoveEmptyEntries);
     }
 
     /// <summary>Whether a word that means nothing else can be a tag: it has a digit, and is neither a size nor a length.</summary>
     public static bool MayBeTag(string word) =>
-        word.Any(char.IsAsciiDigit) && !word.Contains('x', StringComparison.OrdinalIgnoreCase) && !word.Contains('/', StringComparison.Ordinal);
+        word.Any(char.IsAsciiDigit) && !word.EndsWith("units", StringComparison.OrdinalIgnoreCase)
+        && !word.Contains('x', StringComparison.OrdinalIgnoreCase) && !word.Contains('/', StringComparison.Ordinal);
 
     [GeneratedRegex(@"(?<![A-WYZa-wyz0-9.])(?<whole>\d+)\s+(?<part>\d+/\d+)")]
     private static partial Regex Fraction();
 
     [GeneratedRegex("(?<number>[0-9½¼¾])\\s+(?<unit>mm|cm|m|in)\\b", RegexOptions.IgnoreCase)]
     private static partial Regex Unit();
+
+    [GeneratedRegex(@"(?<![\w./-])(?<number>\d)\s*-?\s*units?\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Several();
 
     [GeneratedRegex("(?<=[0-9½¼¾\"'mn])(?:\\s*[x×]\\s*|\\s+by\\s+)(?=[0-9½¼¾])", RegexOptions.IgnoreCase)]
     private static partial Regex Times();

@@ -14,7 +14,8 @@ public static class SetFact
     /// <param name="fact">The fact.</param>
     /// <param name="typed">What was typed.</param>
     /// <param name="key">For a keyed fact, which of its values.</param>
-    public static Result<Draft> Typed(House house, Item item, Fact fact, string typed, string? key = null)
+    /// <param name="today">Which day it is, for a day that is said from there; null where that is not known.</param>
+    public static Result<Draft> Typed(House house, Item item, Fact fact, string typed, string? key = null, DateOnly? today = null)
     {
         var field = fact.Field(key);
         var name = $"{house.NameOf(item)}: {fact.Label}{(key is not null && house.Find(key) is { } of ? $" ({house.NameOf(of)})" : "")}";
@@ -27,7 +28,7 @@ public static class SetFact
                 : fact == RoomFacts.Floor && RoomNames.Refuse(house, house.NameOf(item), null, item.Id) is { } twice ? twice
                 : new Draft($"{name} cleared").PutStored(item.Id, field, null);
         }
-        return fact.ReadTyped(typed, house)
+        return fact.ReadTyped(typed, house, today)
             .Then(stored => Rules(house, item, fact, stored))
             .Then<Draft>(stored =>
                 WithCompanions(new Draft($"{name}: {Shown(fact, stored, house)}").PutStored(item.Id, field, stored), house, item, fact, field));

@@ -17,16 +17,19 @@ public static class SetLine
     private const string LegWord = "leg ";
 
     /// <summary>The change that a line wants.</summary>
-    public static Result<Draft> Read(House house, string line)
+    /// <param name="house">The house.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="today">Which day it is, for a day that is said from there; null where that is not known.</param>
+    public static Result<Draft> Read(House house, string line, DateOnly? today = null)
     {
         if (line.Split('\t', 3) is not [var about, var detail, var value])
             return new Refusal("Write tag, detail and value with a tab between.");
         if (SameName.Comparer.Equals(detail.Trim(), New))
-            return Add(house, about.Trim(), value);
-        return ItemsNamed.Find(house, about).Then(items => Put(house, [.. items], detail.Trim(), value));
+            return Add(house, about.Trim(), value, today);
+        return ItemsNamed.Find(house, about).Then(items => Put(house, [.. items], detail.Trim(), value, today));
     }
 
-    private static Result<Draft> Put(House house, IReadOnlyList<Item> items, string detail, string value)
+    private static Result<Draft> Put(House house, IReadOnlyList<Item> items, string detail, string value, DateOnly? today)
     {
         if (items is [{ Kind: ItemKind.Room } room] && detail == MergeInto)
         {
@@ -37,14 +40,14 @@ public static class SetLine
         foreach (var item in items)
         {
             if (FactTable.Find(item.Kind, detail) is { IsKeyed: false } fact)
-                return SetFact.Typed(house, item, fact, value);
+                return SetFact.Typed(house, item, fact, value, today: today);
         }
         foreach (var item in items)
         {
             if (ByLabel(item.Kind, detail) is { } fact)
-                return SetFact.Typed(house, item, fact, value);
+                return SetFact.Typed(house, item, fact, value, today: today);
         }
-        return OfLeg(house, items, detail, value) ?? OneByOne(house, items, detail, value) ?? Unknown(items, detail);
+        return OfLeg(house, items, detail, value, today) ?? OneByOne(house, items, detail, value) ?? Unknown(items, detail);
     }
 
     /// <summary>A detail by the label that the screens show, with what it is of before it where a sheet shows both: <c>Unit: Note</c>.</summary>
@@ -52,7 +55,7 @@ public static class SetLine
         && (SameName.Comparer.Equals(f.Label, detail) || SameName.Comparer.Equals($"{ItemsNamed.Word(kind)}: {f.Label}", detail)));
 
     /// <summary>A detail of a leg of a run, as a unit's sheet shows it: <c>Leg 2: Length</c>.</summary>
-    private static Result<Draft>? OfLeg(House house, IReadOnlyList<Item> items, string detail, string value)
+    private static Result<Draft>? OfLeg(House house, IReadOnlyList<Item> items, string detail, string value, DateOnly? today)
     {
         if (!detail.StartsWith(LegWord, StringComparison.OrdinalIgnoreCase) || items.FirstOrDefault(i => i.Kind == ItemKind.Run) is not { } run)
             return null;
@@ -64,7 +67,7 @@ public static class SetLine
             return new Refusal($"The run of {house.NameOf(run)} has {legs.Length} legs: there is no leg {number}.");
         if ((FactTable.Find(ItemKind.Leg, parts[1]) ?? ByLabel(ItemKind.Leg, parts[1])) is not { IsKeyed: false } fact)
             return null;
-        return SetFact.Typed(house, legs[number - 1], fact, value);
+        return SetFact.Typed(house, legs[number - 1], fact, value, today: today);
     }
 
     /// <summary>A detail that there is once for each other item, whose name follows: <c>moves W03</c>, <c>expects Ash Example</c>.</summary>
@@ -96,11 +99,11 @@ public static class SetLine
             + $"{string.Join(", ", FactTable.Of(items[0].Kind).Where(f => !f.IsByStep).Select(f => f.Name))}"
             + $"{(items[0].Kind == ItemKind.Room ? $", {MergeInto}" : "")}.");
 
-    private static Result<Draft> Add(House house, string sort, string value) => ItemsNamed.Sort(sort) switch
+    private static Result<Draft> Add(House house, string sort, string value, DateOnly? today) => ItemsNamed.Sort(sort) switch
     {
         ItemKind.Room => RoomNames.Read(value.Trim(), house).Then(r => r.Id is null ? AddItems.Room(house, r) : new Refusal($"There is a room {r} already.")),
         ItemKind.Contact => QuickPeople.Contact(house, value),
-        ItemKind.Visit => QuickPeople.Visit(house, value),
+        ItemKind.Visit => QuickPeople.Visit(house, value, today),
         { } kind when FactTable.Find(kind, "name") is not null && kind != ItemKind.Preset => AddItems.Named(house, kind, value),
         _ => new Refusal($"\"{sort}\" is nothing that is added by its name: write room, panel, hub, remote, box, contact, visit or a sort of part."),
     };

@@ -11,6 +11,9 @@ public static class StepGuard
 {
     private const int MostNames = 6;
 
+    /// <summary>More stops than these are counted, and the worst is told: a question that is cut tells nothing.</summary>
+    private const int MostStops = 2;
+
     /// <summary>A skipped step is mended by marking it, so that stop never speaks against it.</summary>
     private const string Skipped = "step-passed-over";
 
@@ -27,11 +30,25 @@ public static class StepGuard
             .Where(b => b.Of.Count > 0)
             .Select(b => $"\"{b.before.Label}\" ({b.before.Phase.Full()}) is not done yet{(b.before.Subject == subject.Item.Kind ? "" : $": {Names(b.Of)}")}.");
         var ofParts = subject is Unit unit && !presupposed.NoStopOf.IsEmpty ? report.StopsOfParts(unit).Where(f => f.Check.Phase <= step.Phase) : [];
-        var stops = Stops(subject, report).Where(f => presupposed.NoStopOf.Contains(f.Check.Phase) || IsOfItsEvidence(f, subject, step))
-            .Concat(ofParts).ToList();
-        return [.. open, .. subject is JobItself && stops.Count > MostNames
-            ? [NumberText.Counted(stops.Count, "stop is open.", "stops are open.")]
-            : stops.Select(f => $"STOP{(f.Subject.Id == subject.Id ? "" : $" {report.House.NameOf(f.Subject)}:")} {f.Found.Message.In(report.House)}")];
+        var stops = Stops(subject, report).Where(f => presupposed.NoStopOf.Contains(f.Check.Phase) || IsOfItsEvidence(f, subject, step)).Concat(ofParts)
+            .Select(f => $"STOP{(f.Subject.Id == subject.Id ? "" : $" {report.House.NameOf(f.Subject)}:")} {f.Found.Message.In(report.House)}").ToList();
+        return
+        [
+            .. stops.Count <= MostStops ? stops : [$"{NumberText.Plain(stops.Count)} stops are open; the worst: {stops[0]}"],
+            .. open, .. presupposed.AllEarlier ? Earlier(subject, step, presupposed, steps) : [],
+        ];
+    }
+
+    /// <summary>How many steps of earlier phases are not done, besides those that are named, and the first of them; empty where all are.</summary>
+    private static ImmutableArray<string> Earlier(Subject subject, Step step, Presupposed presupposed, StepList steps)
+    {
+        IEnumerable<Subject> doing = subject is JobItself ? Progress.Walkers(subject.House) : [subject];
+        var left = PhaseNames.All.Where(p => p < step.Phase)
+            .SelectMany(p => doing.SelectMany(s => steps.Asked(p, s).Where(x => s.MarkOf(x) is null && !presupposed.Before.Contains(x.Id)).Select(x => (x, s))))
+            .ToList();
+        return left is not [var (first, of), ..] ? []
+            : [$"{NumberText.Counted(left.Count, "step")} before it {(left.Count == 1 ? "is" : "are")} not done yet, the first: \"{first.Label}\" "
+                + $"({first.Phase.Full()}){(of.Id == subject.Id ? "" : $" of {of.Name}")}."];
     }
 
     /// <summary>Who does a step that another one presupposes.</summary>

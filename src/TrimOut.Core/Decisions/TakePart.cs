@@ -23,6 +23,35 @@ public static class TakePart
         ];
     }
 
+    /// <summary>What is said otherwise about the sheet itself: which one, its edition, who checked the values and when.</summary>
+    public static ImmutableArray<PartChange> AboutChanges(House house, PartSheet part)
+    {
+        var there = part.In(house);
+        return
+        [
+            .. AboutSheet.Names.Where(n => part.About.TryGetValue(n, out var stored) && there?.Latest(n)?.Stored != stored)
+                .Select(n => AboutSheet.Of(part.Kind, n)).Select(f => new PartChange(f, there is null ? "" : f.ShowOf(there, house),
+                    f.DecodeAny(part.About[f.Name]) is { Ok: true } value ? f.Show(value.Value, house) : part.About[f.Name])),
+        ];
+    }
+
+    /// <summary>Whether it is of another sheet, or of another edition, than the part of the house was checked against.</summary>
+    public static bool IsOtherEdition(PartSheet part, Item? there) => there is not null && new[] { AboutSheet.Sheet, AboutSheet.Edition }
+        .Any(n => part.About.TryGetValue(n, out var stored) && there.Latest(n)?.Stored != stored);
+
+    /// <summary>
+    /// Values that the part of the house has and another edition does not. They stay, and count as not checked: what another edition said is no longer known.
+    /// </summary>
+    public static ImmutableArray<Fact> NotInEdition(House house, PartSheet part) => part.In(house) is { } there && IsOtherEdition(part, there)
+        ? [.. SheetValues.Of(part.Kind).Where(f => there.Latest(f)?.Stored is not null && part.Values.All(v => v.Fact != f))] : [];
+
+    /// <summary>The values that it puts or leaves in the house as not checked against its sheet, and that were other or checked before.</summary>
+    public static ImmutableArray<Fact> TakenUnchecked(House house, PartSheet part)
+    {
+        var there = part.In(house);
+        return [.. part.Values.Where(v => !v.Held && (!IsSame(v, there) || LosesCheck(v, there, IsOtherEdition(part, there)))).Select(v => v.Fact)];
+    }
+
     /// <summary>The change that takes it in.</summary>
     public static Result<Draft> Into(House house, PartSheet part)
     {
@@ -43,19 +72,28 @@ public static class TakePart
             draft = draft.New(part.Kind, House.RootId, out id).PutStored(id, "name", part.Name).AskingOf(id, part.Kind);
         foreach (var (name, stored) in part.About.Where(a => there?.Latest(a.Key)?.Stored != a.Value))
             draft = draft.PutStored(id, name, stored);
+        var other = IsOtherEdition(part, there);
         foreach (var value in part.Values)
         {
-            var (same, check) = (there?.Latest(value.Fact)?.Stored == value.Stored, Companion.Checked(value.Fact.Name));
-            if (!same)
+            var check = Companion.Checked(value.Fact.Name);
+            if (!IsSame(value, there))
                 draft = draft.PutStored(id, value.Fact.Name, value.Stored);
-            var was = there?.Latest(check)?.Stored is not null;
-            if (value.Held && !was)
+            if (value.Held && !IsChecked(there, value.Fact))
                 draft = draft.PutStored(id, check, "yes");
-            else if (!value.Held && was && !same)
+            else if (!value.Held && LosesCheck(value, there, other))
                 draft = draft.PutStored(id, check, null);
         }
+        foreach (var fact in SheetValues.Of(part.Kind).Where(f => other && IsChecked(there, f) && part.Values.All(v => v.Fact != f)))
+            draft = draft.PutStored(id, Companion.Checked(fact.Name), null);
         return draft;
     }
+
+    private static bool IsSame(SheetValue value, Item? there) => there?.Latest(value.Fact)?.Stored == value.Stored;
+
+    private static bool IsChecked(Item? there, Fact fact) => there?.Latest(Companion.Checked(fact.Name))?.Stored is not null;
+
+    private static bool LosesCheck(SheetValue value, Item? there, bool otherEdition) =>
+        IsChecked(there, value.Fact) && (otherEdition || !IsSame(value, there));
 
     /// <summary>What the checks of a house would say after it.</summary>
     public static PartEffect Effect(CheckReport report, Draft draft)

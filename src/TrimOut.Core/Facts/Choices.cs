@@ -10,6 +10,19 @@ public enum YesNo
     No,
 }
 
+/// <summary>What was found out of something that only somebody else can say.</summary>
+public enum Answer
+{
+    /// <summary>Yes.</summary>
+    Yes,
+
+    /// <summary>No.</summary>
+    No,
+
+    /// <summary>It was asked, and nobody could say yet: open, and never a pass.</summary>
+    NotKnownYet,
+}
+
 /// <summary>Left or right, always as seen from inside the room facing the window.</summary>
 public enum Side
 {
@@ -274,7 +287,7 @@ public enum Stranding
 /// <summary>How a run's polarity read.</summary>
 public enum Polarity
 {
-    /// <summary>Red to red, black to black.</summary>
+    /// <summary>Plus to plus, minus to minus.</summary>
     Right,
 
     /// <summary>The other way round.</summary>

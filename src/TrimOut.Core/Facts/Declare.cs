@@ -52,27 +52,23 @@ internal sealed class Declare(ItemKind subject)
             t => NumberText.Read(t, label.ToLowerInvariant(), least, most, ("", 1)), NumberText.Plain));
 
     public Fact<DateOnly> Date(string name, string label, string help, Phase? phase = null) =>
-        Make(name, label, help, phase, new ParsedForm<DateOnly>("2026-03-14",
-            t => DateOnly.TryParseExact(t, "yyyy-MM-dd", Invariant, DateTimeStyles.None, out var day)
-                ? day
-                : new Refusal($"\"{t}\" is no date. Type year-month-day, such as 2026-03-14."),
-            d => d.ToString("yyyy-MM-dd", Invariant)));
+        Make(name, label, help, phase, new DateForm());
 
     public Fact<string> Telephone(string name, string label, string help) => Make(name, label, help, null, new TelephoneForm());
 
     public Fact<Voltage> Volts(string name, string label, string help, Phase? phase, decimal least, decimal most, bool reading = false) =>
-        new(subject, name, label, help, phase, new ParsedForm<Voltage>("12.1",
+        new(subject, name, label, help, phase, new ParsedForm<Voltage>("volts, decimals with a point",
             t => NumberText.Read(t, "volts", least, most, ("", 1), ("v", 1), ("mv", 0.001m)).Then<Voltage>(n => new Voltage(n)),
             v => NumberText.Plain(v.Volts), v => v.ToString()))
         { IsReading = reading };
 
     public Fact<Current> Amps(string name, string label, string help, Phase? phase = null, decimal least = 0.001m, decimal most = 50) =>
-        Make(name, label, help, phase, new ParsedForm<Current>("0.8",
+        Make(name, label, help, phase, new ParsedForm<Current>("amperes, decimals with a point",
             t => NumberText.Read(t, "amperes", least, most, ("", 1), ("a", 1), ("ma", 0.001m)).Then<Current>(n => new Current(n)),
             a => NumberText.Plain(a.Amperes), a => a.ToString()));
 
     public Fact<Resistance> Ohms(string name, string label, string help, Phase? phase) =>
-        new(subject, name, label, help, phase, new ParsedForm<Resistance>("1.28, or open",
+        new(subject, name, label, help, phase, new ParsedForm<Resistance>("ohms, decimals with a point; or open",
             t => t.Equals("open", StringComparison.OrdinalIgnoreCase) || t.Equals("ol", StringComparison.OrdinalIgnoreCase)
                 ? Electrical.LoopReading.Open
                 : NumberText.Read(t, "ohms", 0, 1_000_000, ("", 1), ("ohm", 1), ("ohms", 1), ("mohm", 0.001m), ("k", 1000), ("kohm", 1000))
@@ -81,15 +77,15 @@ internal sealed class Declare(ItemKind subject)
         { IsReading = true };
 
     public Fact<Resistance> LeadOhms(string name, string label, string help) =>
-        Make(name, label, help, null, new ParsedForm<Resistance>("0.2",
+        Make(name, label, help, null, new ParsedForm<Resistance>("ohms, decimals with a point",
             t => NumberText.Read(t, "ohms", 0, 10, ("", 1), ("ohm", 1), ("ohms", 1), ("mohm", 0.001m)).Then<Resistance>(n => new Resistance(n)),
             r => NumberText.Plain(r.Ohms), r => r.ToString()));
 
     public Fact<PartCounts> Parts(string name, string label, string help) =>
-        Make(name, label, help, null, new ParsedForm<PartCounts>("2 end brackets, 6 screws", PartCounts.Read, p => p.ToString()));
+        Make(name, label, help, null, new ParsedForm<PartCounts>("count and part, a comma, the next count and part", PartCounts.Read, p => p.ToString()));
 
     public Fact<Temperature> Degrees(string name, string label, string help, Phase? phase = null) =>
-        Make(name, label, help, phase, new ParsedForm<Temperature>("24",
+        Make(name, label, help, phase, new ParsedForm<Temperature>("degrees Celsius",
             t => NumberText.Read(t, "degrees Celsius", -40, 90, ("", 1), ("c", 1)).Then<Temperature>(n => new Temperature(n)),
             d => NumberText.Plain(d.Celsius), d => d.ToString()));
 
@@ -97,10 +93,10 @@ internal sealed class Declare(ItemKind subject)
         Make(name, label, help, phase, new ParsedForm<Azimuth>("SW or 225", t => Azimuth.Read(t), a => NumberText.Plain(a.Degrees), a => a.ToString()));
 
     public Fact<ConductorSize> Conductor(string name, string label, string help, Phase? phase = null) =>
-        Make(name, label, help, phase, new ParsedForm<ConductorSize>("16 AWG, 1.5 mm2", t => ConductorSize.Read(t), s => s.ToString()));
+        Make(name, label, help, phase, new ParsedForm<ConductorSize>("a gauge with AWG, or an area with mm2", t => ConductorSize.Read(t), s => s.ToString()));
 
     public Fact<TimeSpan> Seconds(string name, string label, string help) =>
-        Make(name, label, help, null, new ParsedForm<TimeSpan>("10",
+        Make(name, label, help, null, new ParsedForm<TimeSpan>("seconds",
             t => NumberText.Read(t, "seconds", 0, 600, ("", 1), ("s", 1)).Then<TimeSpan>(n => TimeSpan.FromMilliseconds((double)(n * 1000))),
             s => NumberText.Plain((decimal)s.TotalSeconds), s => NumberText.Show((decimal)s.TotalSeconds, "s")));
 

@@ -57,7 +57,10 @@ public abstract class Fact
     public string Field(string? key = null) => IsKeyed ? $"{Name}:{key}" : Name;
 
     /// <summary>Reads what a person typed, to the stored form.</summary>
-    public abstract Result<string> ReadTyped(string typed, House house);
+    /// <param name="typed">What was typed.</param>
+    /// <param name="house">The house.</param>
+    /// <param name="today">Which day it is, for a day that is said from there; null where that is not known.</param>
+    public abstract Result<string> ReadTyped(string typed, House house, DateOnly? today = null);
 
     /// <summary>Reads the stored form.</summary>
     internal abstract Result<object> DecodeAny(string stored);
@@ -106,7 +109,8 @@ public sealed class Fact<T> : Fact
     public string Write(T value) => _form.Write(value);
 
     /// <inheritdoc/>
-    public override Result<string> ReadTyped(string typed, House house) => _form.Read(typed.Trim(), house).Then<string>(v => _form.Write(v));
+    public override Result<string> ReadTyped(string typed, House house, DateOnly? today = null) =>
+        _form.Read(typed.Trim(), house, today).Then<string>(v => _form.Write(v));
 
     /// <inheritdoc/>
     public override bool IsChoice => _form.IsChoice;

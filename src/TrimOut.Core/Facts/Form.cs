@@ -10,6 +10,9 @@ public abstract class Form<T>
     /// <summary>Reads what a person typed.</summary>
     public abstract Result<T> Read(string typed, House house);
 
+    /// <summary>The same where it is known which day it is, for what may be said from there.</summary>
+    public virtual Result<T> Read(string typed, House house, DateOnly? today) => Read(typed, house);
+
     /// <summary>The stored form: exact, the same in every culture and unit setting.</summary>
     public abstract string Write(T value);
 

@@ -15,7 +15,7 @@ public static class LegFacts
     public static readonly Fact<CablePlace> Place = Of.Choice<CablePlace>("place", "Place",
         "What is around it: a wall, the way between floors, an air-handling space.", Phase.RoughIn);
 
-    public static readonly Fact<YesNo> AirMoves = Of.Choice<YesNo>("air-moves", "Air moves there",
+    public static readonly Fact<YesNo> AirMoves = Of.Choice<YesNo>("air-moves", "Return air or plenum",
         "Whether air of the building moves around it, such as a return through joists or over a ceiling: ask whoever plans the air.", Phase.RoughIn);
 
     public static readonly Fact<Conduit> Conduit = Of.Choice<Conduit>("conduit", "Conduit",

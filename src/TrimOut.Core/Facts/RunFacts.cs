@@ -10,8 +10,8 @@ public static class RunFacts
     private static readonly Declare Of = new(ItemKind.Run);
 
     public static readonly Fact<ItemRef> Cable = Of.Item(ItemKind.CableType, "cable", "Cable", "The cable it is pulled in.", Phase.RoughIn);
-    public static readonly Fact<string> Bundle = Of.Text("bundle", "Pulled with",
-        "Runs with the same bundle are pulled together, so each comes from a box of its own.", Phase.RoughIn, 40);
+    public static readonly Fact<string> Bundle = Of.Text("bundle", "Bundle",
+        "Runs of the same bundle are pulled together, so each comes from a box of its own.", Phase.RoughIn, 40);
     public static readonly Fact<ItemRef> BranchesOff = Of.Item(ItemKind.Run, "branches-off", "Branches off",
         "The run whose window end it goes on from, where several units share one cable. Most sheets forbid that.", Phase.RoughIn);
     public static readonly Fact<Length> MainsDistance = Of.Opening("mains-distance", "From mains",
@@ -64,7 +64,7 @@ public static class RunFacts
     public static readonly Fact<Voltage> LoadedVolts = Of.Volts("loaded-volts", "Loaded volts",
         "At the unit while it moves.", Phase.Power, -60, 60, reading: true);
     public static readonly Fact<Polarity> Polarity = Of.Choice<Polarity>("polarity", "Polarity",
-        "Red to red, black to black, read at the window end.", Phase.Power, reading: true);
+        "Plus to plus, minus to minus, read at the window end.", Phase.Power, reading: true);
     public static readonly Fact<WentDead> WentDead = Of.Choice<WentDead>("went-dead", "Its output off",
         "Which window goes dead when the plug of this output alone is pulled at the panel.", Phase.Power);
     public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, 400);

@@ -22,7 +22,7 @@ public static class UnitFacts
         "The side where the cable leaves the wall or frame.", Phase.WalkThrough);
     public static readonly Fact<Length> EntryFromJamb = Of.Opening("entry-from-jamb", "Entry from jamb",
         "Distance of the entry from the side of the opening.", Phase.WalkThrough, 0, 120);
-    public static readonly Fact<Length> EntryBack = Of.Opening("entry-back", "Entry back",
+    public static readonly Fact<Length> EntryBack = Of.Opening("entry-back", "Entry setback",
         "Distance of the entry back from the room face.", Phase.WalkThrough, 0, 48);
     public static readonly Fact<Length> EntryBelowHead = Of.Opening("entry-below-head", "Entry below head",
         "Distance of the entry below the head of the opening.", Phase.WalkThrough, 0, 120);

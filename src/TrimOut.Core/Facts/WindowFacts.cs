@@ -12,17 +12,18 @@ public static class WindowFacts
 
     public static readonly Fact<string> Tag = Of.Text("tag", "Tag", "Its short name on plans and labels, unique in the house.", Phase.WalkThrough, 12);
     public static readonly Fact<ItemRef> Room = Of.Item(ItemKind.Room, "room", "Room", "The room it is seen from.", Phase.WalkThrough);
-    public static readonly Fact<YesNo> Covered = Of.Choice<YesNo>("covered", "Gets a covering", "No leaves it out on purpose.", Phase.WalkThrough);
+    public static readonly Fact<YesNo> Covered = Of.Choice<YesNo>("covered", "Covering wanted", "No leaves it out on purpose.", Phase.WalkThrough);
     public static readonly Fact<string> NotCoveredBecause = Of.Evidence("not-covered-because", "Left out because",
         "The reason, so that nobody asks again.", Phase.WalkThrough);
     public static readonly Fact<Azimuth> Facing = Of.Direction("facing", "Facing", "Where it looks out to.", Phase.WalkThrough);
-    public static readonly Fact<Reach> Reach = Of.Choice<Reach>("reach", "Reach", "What it takes to work at its head.", Phase.WalkThrough);
+    public static readonly Fact<Reach> Reach = Of.Choice<Reach>("reach", "Reached from", "What it takes to work at its head.", Phase.WalkThrough);
     public static readonly Fact<Mount> Mount = Of.Choice<Mount>("mount", "Mount", "Inside the reveal, or outside on the face.", Phase.WalkThrough);
     public static readonly Fact<Length> RoughWidth = Of.Opening("rough-width", "Rough width", "Width at framing.", Phase.WalkThrough, 4, Most);
     public static readonly Fact<Length> RoughHeight = Of.Opening("rough-height", "Rough height", "Height at framing.", Phase.WalkThrough, 4, Most);
 
-    public static readonly Fact<YesNo> Escape = Of.Choice<YesNo>("escape", "Escape window",
-        "Whether it counts as a way out in a fire. The local code and its authority say which windows do.", Phase.WalkThrough);
+    public static readonly Fact<Answer> Escape = Of.Choice<Answer>("escape", "Escape window",
+        "Whether it counts as a way out in a fire. The local code and its authority say which windows do; what is not known yet stays listed.",
+        Phase.WalkThrough);
 
     public static readonly Fact<Length> WidthTop = Of.Reading("width-top", "Width, top", "Finished width at the top.", Phase.Measure, 4, Most);
     public static readonly Fact<Length> WidthMiddle = Of.Reading("width-middle", "Width, middle", "Finished width at the middle.", Phase.Measure, 4, Most);

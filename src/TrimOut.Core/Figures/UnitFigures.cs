@@ -54,9 +54,11 @@ public static class UnitFigures
         yield return new Figure("Cable off a box", run.Needed?.ShowRounded(unit.House.DisplayUnits, LengthScale.Run) ?? Missing,
             Working.Of("legs x (1 + allowance / 100) + tail at window + tail at panel; planned where none was measured", () =>
         [
-            ("legs", run.LegsLength?.RunIn(unit) ?? Missing), ("allowance", Said(job, HouseFacts.CableAllowance) + " %"),
+            ("legs", run.LegsLength?.RunIn(unit) ?? Missing),
+            ("allowance", Said(job, HouseFacts.CableAllowance) + " %" + Begun(job, HouseFacts.CableAllowance)),
             ("tail at window", (run.TailAtWindow ?? unit.PartWidth)?.In(unit) ?? Missing),
-            ("tail at panel", (run.TailAtPanel ?? unit.House.Job.Get(HouseFacts.PanelTail))?.In(unit) ?? Missing),
+            ("tail at panel", run.TailAtPanel?.In(unit)
+                ?? (job.Item.Get(HouseFacts.PanelTail) is { } tail ? tail.In(unit) + Begun(job, HouseFacts.PanelTail) : Missing)),
         ]), new CableShortOnHand().Info.Source, [RunFacts.Cable, LegFacts.Length, RunFacts.TailAtPanel]);
         yield return new Figure("Length, one way", run.OneWay?.RunIn(unit) ?? Missing, Working.Of("legs + tail at window + tail at panel, as measured", () =>
         [
@@ -151,8 +153,11 @@ public static class UnitFigures
         ("running", limits?.Running.ToString() ?? Missing),
         ("starting", limits?.Starting.ToString() ?? Missing),
         ("ohms per metre, one conductor", run.OhmsPerMetre is { } ohms ? NumberText.Plain(Math.Round(ohms, 6)) : Missing),
-        ("cable at max temp", Said(new JobItself(run.House), HouseFacts.ConductorTemperature)),
+        ("cable at max temp", Said(new JobItself(run.House), HouseFacts.ConductorTemperature)
+            + Begun(new JobItself(run.House), HouseFacts.ConductorTemperature)),
     ];
+
+    private static string Begun(JobItself job, Fact fact) => BegunWith.Is(job.Item, fact) ? " (what the program began with)" : "";
 
     private static string Said(Subject? subject, Fact fact) => subject?.Show(fact) is { Length: > 0 } shown ? shown : Missing;
 }

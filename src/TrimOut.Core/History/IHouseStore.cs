@@ -18,6 +18,11 @@ public interface IHouseStore
     /// <summary>What <see cref="Opened"/> makes, where that was kept and need not be worked out; else null.</summary>
     HouseLog? Kept => null;
 
+    /// <summary>
+    /// Why what was called saved is not to be found again where it is kept, by a look at it now; null where it is, or nobody can tell.
+    /// </summary>
+    string? NotHeldBecause => null;
+
     /// <summary>Saves one change, whole, before it returns.</summary>
     /// <exception cref="HouseStoreException">It could not be saved; nothing was.</exception>
     void Append(Change change);
@@ -48,6 +53,10 @@ public sealed class HouseStoreException : Exception
 
     /// <summary>Whether only what was saved since the file was last written is damaged, and the file itself is sound.</summary>
     public bool JournalOnly { get; init; }
+
+    /// <summary>The house file that is missing, damaged or no house file, by its whole path: backups of it may be there. Null where it is about
+    /// something else.</summary>
+    public string? House { get; init; }
 
     /// <summary>How many saves are in doubt at the least, where a journal is damaged; 0 where nobody knows how many, null where none is.</summary>
     public long? InDoubt { get; init; }

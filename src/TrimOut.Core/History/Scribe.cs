@@ -46,6 +46,12 @@ public sealed class Scribe
     /// <summary>When the last change of this session was saved; null before the first.</summary>
     public DateTimeOffset? LastSaved { get; private set; }
 
+    /// <summary>Why the last change could not be saved; null when it was, or none was made.</summary>
+    public string? NotSaved { get; private set; }
+
+    /// <summary>What sort of thing <see cref="NotSaved"/> is about.</summary>
+    public StoreFault NotSavedFault { get; private set; }
+
     /// <summary>Today, by the device's clock.</summary>
     public DateOnly Today => DateOnly.FromDateTime(_clock.GetLocalNow().DateTime);
 
@@ -69,8 +75,10 @@ public sealed class Scribe
         }
         catch (HouseStoreException failed)
         {
+            (NotSaved, NotSavedFault) = (failed.Message, failed.Fault);
             return new Refusal(failed.Message);
         }
+        NotSaved = null;
         _sequence = sequence;
         LastSaved = change.SaidAt;
         Log = Log.With(change);

@@ -50,6 +50,22 @@ public sealed class CableType(House house, Item item) : KitSheet(house, item)
     /// <summary>What is printed on the jacket.</summary>
     public CableListing? Listing => Item.Get(CableTypeFacts.Listing);
 
+    /// <summary>The colour of its plus conductor, as the kit has it.</summary>
+    public string? PlusColour => Item.Get(CableTypeFacts.Plus)?.Trim();
+
+    /// <summary>The colour of its other conductor; null where the kit has other than two, or none of them is plus.</summary>
+    public string? MinusColour =>
+        PlusColour is { } plus && Colours is { Count: 2 } two && two.Where(c => !SameName.Comparer.Equals(c, plus)).ToList() is [var other] ? other : null;
+
+    /// <summary>The colours of its conductors, as the kit lists them.</summary>
+    public IReadOnlyList<string> Colours => Item.Get(CableTypeFacts.Colours) is { } typed
+        ? typed.Split([',', ';', '/'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) : [];
+
+    /// <summary>What is joined to what, by the colours of the kit as far as it has them.</summary>
+    public static string Joined(CableType? cable) => cable is { PlusColour: { } plus, MinusColour: { } minus }
+        ? $"{plus} to {plus} (plus), {minus} to {minus} (minus)"
+        : cable?.PlusColour is { } alone ? $"plus ({alone}) to plus, minus to minus" : "plus to plus, minus to minus";
+
     /// <summary>The longest run that the maker's table allows.</summary>
     public Length? LongestRun => Item.Get(CableTypeFacts.LongestRun);
 

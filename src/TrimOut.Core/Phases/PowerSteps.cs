@@ -25,13 +25,13 @@ internal static class PowerSteps
             Since = 2,
         },
         new("landed", Phase.Power, ItemKind.Unit, "Landed on its output",
-            "Panel off. Red to red, black to black; label in view.",
+            "Panel off. Plus to plus, minus to minus; label in view.",
             [RunFacts.Panel, RunFacts.Output])
         {
             Applies = unit => unit.OnPanel,
         },
         new("spliced", Phase.Power, ItemKind.Unit, "Spliced with the power off",
-            "Panel off. Red to red, black to black; pull on each joint.",
+            "Panel off. Plus to plus, minus to minus; pull on each joint.",
             [])
         {
             Applies = unit => unit.OnPanel,

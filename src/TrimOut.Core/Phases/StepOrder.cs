@@ -5,7 +5,8 @@ namespace TrimOut.Core.Phases;
 /// <summary>What a step presupposes.</summary>
 /// <param name="Before">Ids of steps that are done first: of the same unit, of its panel, of the house; for a step of the house, of every unit.</param>
 /// <param name="NoStopOf">Phases none of whose stops may be open at what the step is about.</param>
-public sealed record Presupposed(ImmutableArray<string> Before, ImmutableArray<Phase> NoStopOf);
+/// <param name="AllEarlier">Whether every step that is asked in an earlier phase is done first, whatever it is.</param>
+public sealed record Presupposed(ImmutableArray<string> Before, ImmutableArray<Phase> NoStopOf, bool AllEarlier = false);
 
 /// <summary>Which step makes no sense before which other, and over which open stops: common practice, no published source.</summary>
 /// <remarks>
@@ -36,7 +37,8 @@ public static class StepOrder
         Step("fire-stops-seen", "cable-pulled"),
         Step("tested-first", "cable-pulled"),
 
-        Step("cable-found", "cable-pulled"),
+        // From here on a wrong side, a thin gauge or a short tail costs a wall: whoever begins knows what is still wrong behind it.
+        Step("cable-found", "cable-pulled").OverNoStopOf(Phase.WalkThrough, Phase.RoughIn),
         Step("entry-measured", "cable-found"),
         Step("tail-measured", "cable-found"),
         Step("tested-second", "cable-found"),
@@ -47,7 +49,7 @@ public static class StepOrder
 
         Step("finish-chosen"),
         Step("size-worked-out", "measured").OverNoStopOf(Phase.Measure),
-        Step("sheet-frozen", "measured-again", "finish-chosen", "size-worked-out").OverNoStopOf(Phase.Measure, Phase.Order),
+        Step("sheet-frozen", "measured-again", "finish-chosen", "size-worked-out").OverNoStopOf(Phase.WalkThrough, Phase.CloseIn, Phase.Measure, Phase.Order),
         Step("acknowledged", "sheet-frozen"),
 
         Step("box-matched", "sheet-frozen").OverNoStopOf(Phase.Receive),
@@ -79,12 +81,12 @@ public static class StepOrder
         Step("level-with-neighbours", "open-limit", "close-limit"),
         Step("preset-stored", "remotes-paired", "open-limit", "close-limit").OverNoStopOf(Phase.Limits),
 
-        Step("shown", "moved-by-all", "open-limit", "close-limit").OverNoStopOf([.. PhaseNames.All]),
+        Step("shown", "moved-by-all", "open-limit", "close-limit").OverNoStopOf([.. PhaseNames.All]).AfterAllEarlier(),
         Step("demonstrated"),
         Step("power-cut-shown"),
         Step("binder-given"),
         Step("open-items-agreed"),
-        Step(SignOff.StepId, "shown", "demonstrated", "binder-given", "open-items-agreed").OverNoStopOf([.. PhaseNames.All]),
+        Step(SignOff.StepId, "shown", "demonstrated", "binder-given", "open-items-agreed").OverNoStopOf([.. PhaseNames.All]).AfterAllEarlier(),
     ]);
 
     private static readonly Presupposed Nothing = new([], []);
@@ -96,6 +98,9 @@ public static class StepOrder
     public static IEnumerable<string> Ids => Table.Keys;
 
     private static KeyValuePair<string, Presupposed> Step(string id, params string[] before) => new(id, new Presupposed([.. before], []));
+
+    private static KeyValuePair<string, Presupposed> AfterAllEarlier(this KeyValuePair<string, Presupposed> step) =>
+        new(step.Key, step.Value with { AllEarlier = true });
 
     private static KeyValuePair<string, Presupposed> OverNoStopOf(this KeyValuePair<string, Presupposed> step, params Phase[] phases) =>
         new(step.Key, step.Value with { NoStopOf = [.. phases] });

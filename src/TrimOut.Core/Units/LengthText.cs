@@ -5,7 +5,7 @@ namespace TrimOut.Core.Units;
 
 /// <summary>Reads lengths as people write them on a tape, a drawing or a box, and prints them without loss.</summary>
 /// <remarks>
-/// Read: <c>45 1/2</c>, <c>45-1/2</c>, <c>45.5</c>, <c>1/2"</c>, <c>3' 9 1/2"</c>, <c>3'-9 1/2"</c>, <c>62 ft</c>, <c>1156 mm</c>,
+/// Read: <c>45 1/2</c>, <c>45-1/2</c>, <c>45.5</c>, <c>1/2"</c>, <c>3' 9 1/2"</c>, <c>3'-9 1/2"</c>, <c>62 ft</c>, <c>8 1/2 ft</c>, <c>1156 mm</c>,
 /// <c>115.6 cm</c>, <c>1.2 m</c>, and the printed fraction, prime and quote characters. A bare number is in the
 /// house's own unit. Refused, because they can be read two ways or are on no tape: <c>45-1</c>, <c>3'-13"</c>, <c>1/3</c>.
 /// </remarks>
@@ -47,6 +47,8 @@ public static partial class LengthText
                 (_, LengthScale.Opening) => 1m,
                 _ => 1000m,
             }));
+        if (FeetFraction().Match(text) is { Success: true } feet)
+            return ReadFeet(feet);
         if (Imperial().Match(text) is { Success: true } imperial)
             return ReadImperial(imperial, text, units, scale);
         return Range().IsMatch(text)
@@ -86,6 +88,18 @@ public static partial class LengthText
         (_, LengthScale.Opening) => length.RoundNearest(TapeMark.Millimetre).Show(units),
         _ => string.Create(CultureInfo.InvariantCulture, $"{length.Metres:0.#} m"),
     };
+
+    /// <summary>A part of a foot as a fraction: <c>8 1/2 ft</c>, <c>1/2'</c>.</summary>
+    private static Result<Length> ReadFeet(Match match)
+    {
+        var whole = match.Groups["ft"].Success ? Number(match, "ft") : 0m;
+        var (top, bottom) = (Number(match, "num"), Number(match, "den"));
+        if (!whole.Ok || !top.Ok || !bottom.Ok)
+            return new Refusal("That number is too large for a length.");
+        return bottom.Value is not (2 or 4 or 8 or 16 or 32 or 64) ? new Refusal($"{top.Value}/{bottom.Value} is on no tape. {Tape}")
+            : top.Value >= bottom.Value ? new Refusal($"{top.Value}/{bottom.Value} is a whole foot or more. Write the feet in front of it.")
+            : InRange(whole.Value + top.Value / bottom.Value, 304.8m);
+    }
 
     private static Result<Length> ReadImperial(Match match, string text, DisplayUnits units, LengthScale scale)
     {
@@ -158,6 +172,9 @@ public static partial class LengthText
 
     [GeneratedRegex($@"^(?:{FeetPart})?(?:(?:{InchesPart})?(?:{FractionPart})?\s*(?<mark>""|in\.?|inch|inches)?)?$")]
     private static partial Regex Imperial();
+
+    [GeneratedRegex(@"^(?:(?<ft>\d+)[\s-]+)?(?<num>\d+)\s*/\s*(?<den>\d+)\s*(?:'|ft\.?|feet|foot)$")]
+    private static partial Regex FeetFraction();
 
     [GeneratedRegex(@"^\d+\s*-\s*\d+$")]
     private static partial Regex Range();

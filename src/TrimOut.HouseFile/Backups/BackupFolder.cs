@@ -53,6 +53,19 @@ public sealed class BackupFolder(string path)
         }
     }
 
+    /// <summary>How many changes a backup holds, by its last page alone; null where that can't be read.</summary>
+    public static long? ChangesIn(Backup backup)
+    {
+        try
+        {
+            return EndOf(Surroundings.Here(TimeProvider.System), backup.Path)?.Count;
+        }
+        catch (Exception failed) when (Faults.OfDisk(failed))
+        {
+            return null;
+        }
+    }
+
     /// <summary>Copies a house, open or not, whole and as of now.</summary>
     /// <param name="house">The house file, or a link to it.</param>
     /// <param name="to">The copy; nothing may be there yet.</param>
@@ -62,8 +75,7 @@ public sealed class BackupFolder(string path)
     public static void Copy(string house, string to, TimeProvider clock, bool goOn = false)
     {
         var here = Surroundings.Here(clock);
-        if (here.Files.Exists(to))
-            throw new HouseStoreException(StoreFault.AlreadyThere, $"{to} is there already. Choose another name.");
+        FreeName.Require(here, new HouseFileNames(System.IO.Path.GetFullPath(to)));
         try
         {
             Write(here, System.IO.Path.GetFullPath(to), Copy(here, house, goOn));
@@ -78,7 +90,7 @@ public sealed class BackupFolder(string path)
     {
         var names = HouseFileNames.Of(house);
         if (!here.Files.Exists(names.Main))
-            throw Faults.NotThere(names.Main);
+            throw Faults.NotThere(here, names);
         // Of a closed house the file says by itself whether it is what was written.
         Sound.Recognise(here, names);
         var file = here.Files.Read(names.Main);

@@ -100,7 +100,8 @@ internal static class Journal
         var lines = new ByteLines(file, overZeros: true);
         while (lines.Next() is { } line)
         {
-            if (ReadLine(line) is { } read)
+            // What was cut off within a line leaves zeros between its beginning and the line that was written next.
+            if (ReadLine(line[(line.LastIndexOf('\0') + 1)..]) is { } read)
                 found.Add(read);
         }
         return found;

@@ -66,12 +66,12 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
     private static Trailer Recognise(HouseFileNames names, ReadOnlySpan<byte> start, ReadOnlySpan<byte> end)
     {
         if (end.IsEmpty)
-            throw new HouseStoreException(StoreFault.Foreign, $"{names.Main} is empty: it is no house file. Nothing was changed.");
+            throw new HouseStoreException(StoreFault.Foreign, $"{names.Main} is empty: it is no house file. Nothing was changed.") { House = names.Main };
         if (Trailer.Read(end) is not { } trailer)
         {
             throw start[..Math.Min(start.Length, MarkWithin + DatabaseMark.Length)].IndexOf(DatabaseMark) >= 0
                 ? Faults.Damaged(names.Main, "its last page is missing or can't be read.")
-                : new HouseStoreException(StoreFault.Foreign, $"{names.Main} is no house file. Nothing was changed.");
+                : new HouseStoreException(StoreFault.Foreign, $"{names.Main} is no house file. Nothing was changed.") { House = names.Main };
         }
         return trailer;
     }

@@ -52,8 +52,17 @@ public static class PlainFile
     public static void Check(string path)
     {
         if (NameOf(path) is { } other)
-            throw new IOException($"{path} is {other}, not a file.");
+            throw new NotAFileException($"{path} is {other}, not a file.");
     }
+
+    /// <summary>That a file can't be written, and why, in the user's words.</summary>
+    public static string WhyNotWritten(string path, Exception failed) => failed switch
+    {
+        UnauthorizedAccessException => $"There is no right to write {path}.",
+        IOException io when Faults.IsFull(io) => $"{path} can't be written: the disk that it is on is full.",
+        IOException io when Faults.IsReadOnly(io) => $"{path} can't be written: the disk that it is on is read-only.",
+        _ => failed.Message.Contains(path, StringComparison.Ordinal) ? failed.Message : $"{path} can't be written: {failed.Message}",
+    };
 
     /// <summary>What has that name when it is no plain file, such as "a folder"; null for a plain file, and where nothing is there.</summary>
     public static string? NameOf(string path)
@@ -86,3 +95,6 @@ public static class PlainFile
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     private static extern int Ask(int folder, [MarshalAs(UnmanagedType.LPUTF8Str)] string path, int flags, uint mask, [Out] byte[] answer);
 }
+
+/// <summary>A folder, a pipe, a device or a socket has the name of what should be a file.</summary>
+public sealed class NotAFileException(string message) : IOException(message);

@@ -22,6 +22,9 @@ internal sealed record Found(
 
     private Func<string, JournalContents>? JournalOf { get; init; }
 
+    /// <summary>Whether the journal is a link that leads nowhere.</summary>
+    public bool JournalLeadsNowhere { get; private init; }
+
     /// <summary>Whether there is a journal.</summary>
     public bool HasJournal => JournalOf is not null;
 
@@ -47,15 +50,16 @@ internal sealed record Found(
     public static Found In(Surroundings here, HouseFileNames names)
     {
         if (!here.Files.Exists(names.Main) && !here.Files.Exists(names.Journal))
-            throw Faults.NotThere(names.Main);
-        using var file = here.Files.Exists(names.Main) ? here.Files.OpenToRead(names.Main) : null;
-        using var journal = here.Files.Exists(names.Journal) ? here.Files.OpenToRead(names.Journal) : null;
+            throw Faults.NotThere(here, names);
+        using var file = Opened(here, names.Main);
+        using var journal = Opened(here, names.Journal);
         var trailers = file is null ? [] : TrailersIn(file);
         var read = new Dictionary<string, JournalContents>(StringComparer.Ordinal);
         return new Found(names, file is null ? null : Trailer.Read(here.Files.ReadEnd(names.Main, Trailer.Size)), file is not null,
             [.. trailers.Select(t => t.Trailer)], journal is null ? [] : Journal.Heads(journal),
             file is null ? [] : RowScan.Read(file, [.. trailers.Select(t => t.End)]), journal is null ? [] : Journal.Lines(journal))
         {
+            JournalLeadsNowhere = journal is null && here.Files.Exists(names.Journal),
             JournalOf = journal is null ? null : house => read.TryGetValue(house, out var known) ? known : read[house] = Read(house),
         };
 
@@ -63,6 +67,19 @@ internal sealed record Found(
         {
             using var again = here.Files.OpenToRead(names.Journal);
             return Journal.Read(again, house, here.Seal);
+        }
+    }
+
+    /// <summary>A file, open; null where there is none, and for a link that leads nowhere.</summary>
+    private static IReadFile? Opened(Surroundings here, string path)
+    {
+        try
+        {
+            return here.Files.Exists(path) ? here.Files.OpenToRead(path) : null;
+        }
+        catch (Exception failed) when (failed is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return null;
         }
     }
 
@@ -77,8 +94,9 @@ internal sealed record Found(
             .Concat(Lines.Where(l => IsOwn(own, l)).Select(l => l.Entry)).Where(e => Seal.Fits(e, house, seal));
     }
 
-    /// <summary>How many sound lines there are of a journal of another copy of the house: they go on from the same changes, and are not ours.</summary>
-    public int LinesOfOtherCopies(string house, SealMaker seal) => Lines.Count(l => !IsOwn(TrailerOf(house), l) && Seal.Fits(l.Entry, house, seal));
+    /// <summary>Sound lines of a journal of another copy of the house: they go on from the same changes, and are not ours.</summary>
+    public IEnumerable<Entry> LinesOfOtherCopies(string house, SealMaker seal) =>
+        Lines.Where(l => !IsOwn(TrailerOf(house), l) && Seal.Fits(l.Entry, house, seal)).Select(l => l.Entry);
 
     /// <summary>The last page of a house in the file; null when there is none.</summary>
     public Trailer? TrailerOf(string house) => Last is { } last && last.House == house ? last : Trailers.LastOrDefault(t => t.House == house);

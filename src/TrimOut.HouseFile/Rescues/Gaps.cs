@@ -31,7 +31,7 @@ internal static class Gaps
     public static IEnumerable<string> Uncertain(IEnumerable<long> numbers)
     {
         foreach (var (from, to) in Rows([.. numbers.Order()]))
-            yield return $"{Which(from, to)} was brought out, and what ties it to the others is lost: look whether it is right.";
+            yield return $"{Which(from, to)} {(from == to ? "was" : "were")} brought out, and what ties it to the others is lost: look whether it is right.";
     }
 
     /// <summary>A line for each row of changes of a journal that the file itself, without its last page, can't be asked about.</summary>
@@ -52,7 +52,8 @@ internal static class Gaps
     }
 
     private static string Line(long from, long to, Change? before, Change? behind) => Which(from, to)
-        + (before is null ? "" : $", after {Said(before)}") + (behind is null ? "" : $", before {Said(behind)}");
+        + (before is null ? "" : $", after {Said(before)}") + (behind is null ? "" : $", before {Said(behind)}")
+        + $"{(before is null && behind is null ? "" : ",")} {(from == to ? "is" : "are")} lost.";
 
     private static string Which(long from, long to) => from == to
         ? string.Create(CultureInfo.InvariantCulture, $"Change {from}")

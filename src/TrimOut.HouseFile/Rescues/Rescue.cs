@@ -48,7 +48,10 @@ public static class Rescue
         var others = new List<Found>();
         foreach (var other in also.Select(o => Found.In(here, HouseFileNames.Of(o))))
         {
-            if (other.House == house)
+            if (other.House is null)
+                lost.Add($"Nothing in {other.Names.Main} says which house it is of by a seal: nothing was taken from it. What a history as text has is taken "
+                    + $"into what is rescued by: trimout merge NEW.trimout {other.Names.Main}");
+            else if (other.House == house)
                 others.Add(other);
             else
                 lost.Add($"{other.Names.Main} is of another house: nothing was taken from it.");
@@ -57,15 +60,17 @@ public static class Rescue
         var (expected, doubts, end) = ExpectedOf(own, house);
         lost.AddRange(doubts);
         apart.AddRange(Foreign(own, house));
-        var otherCopies = own.LinesOfOtherCopies(house, here.Seal);
         var trunk = pool.Trunk(Seal.First(house),
             [.. own.AnchorsOf(house), .. others.SelectMany(o => o.AnchorsOf(house)).Where(a => IsOurs(pool, own.AnchorsOf(house), house, a))]);
         var tied = trunk.Values.Select(e => e.Seal).ToHashSet(StringComparer.Ordinal);
         var loose = Loose(pool, tied, trunk, own, others, house, here.Seal);
         foreach (var entry in loose.Sure)
             trunk[entry.Number] = entry;
-        if (loose.Apart + otherCopies > 0)
-            apart.Add($"{NumberText.Counted(loose.Apart + otherCopies, "change is", "changes are")} of another copy of this house, or can't be told from such: "
+        // What was put back stands twice, in another order and under other seals: the change itself is brought out.
+        var there = trunk.Values.Select(e => e.Json).ToHashSet(StringComparer.Ordinal);
+        var leftOut = loose.Apart.Concat(own.LinesOfOtherCopies(house, here.Seal)).Count(e => !there.Contains(e.Json));
+        if (leftOut > 0)
+            apart.Add($"{NumberText.Counted(leftOut, "change is", "changes are")} of another copy of this house, or can't be told from such: "
                 + $"left out. To take them in from that copy: trimout merge.");
 
         var read = new SortedDictionary<long, Change>();
@@ -131,7 +136,8 @@ public static class Rescue
         if (own.JournalAs(house) is not { } journal)
         {
             if (last?.Journal is not null)
-                return (expected, doubts, $"The changes since the house was last opened were in {own.Names.Journal}, which is missing.");
+                return (expected, doubts, $"The changes since the house was last opened were in {own.Names.Journal}, "
+                    + $"which is {(own.JournalLeadsNowhere ? "a link that leads nowhere" : "missing")}.");
             return (expected, doubts, null);
         }
         if (last is { Journal: { } name } && journal.Head?.Id != name)
@@ -165,8 +171,8 @@ public static class Rescue
     }
 
     /// <summary>Sound entries that are tied to nothing: where their seals say a number that nothing else has, they are most likely ours.</summary>
-    private static (List<Entry> Sure, int Apart, List<Entry> FromOthers) Loose(Pool pool, HashSet<string> tied, SortedDictionary<long, Entry> trunk,
-        Found found, List<Found> others, string house, SealMaker seal)
+    private static (List<Entry> Sure, IReadOnlyList<Entry> Apart, List<Entry> FromOthers) Loose(Pool pool, HashSet<string> tied,
+        SortedDictionary<long, Entry> trunk, Found found, List<Found> others, string house, SealMaker seal)
     {
         var theirs = others.SelectMany(o => o.EntriesOf(house, seal)).Select(e => e.Seal).ToHashSet(StringComparer.Ordinal);
         var loose = pool.All.Where(e => !tied.Contains(e.Seal)).ToList();
@@ -174,10 +180,10 @@ public static class Rescue
         var own = loose.Where(e => !theirs.Contains(e.Seal)).ToList();
         // Two changes under one number show that another copy lies here too; then nothing tells whose the others are.
         if (own.Any(e => trunk.ContainsKey(e.Number)))
-            return ([], own.Count, fromOthers);
+            return ([], own, fromOthers);
         var sure = own.Where(e => Seal.SaysWhere(e) || (found.IsOfOnePiece && FitsBetween(e, trunk))).GroupBy(e => e.Number)
             .Where(g => g.Count() == 1 && g.Key > 0).Select(g => g.First()).ToList();
-        return (sure, own.Count - sure.Count, fromOthers);
+        return (sure, [.. own.Except(sure)], fromOthers);
     }
 
     /// <summary>Whether the number of an entry of the first form, which is under no seal, can be right.</summary>

@@ -45,6 +45,16 @@ public sealed record ScheduleField(string Name, ImmutableArray<string> Headers, 
     public static ScheduleField Kind { get; } = new("kind", ["kind", "covering", "coveringkind", "coveringtype", "treatment", "shade", "shadetype"],
         "the kind of covering, by its name in the kit");
 
+    /// <summary>The side on which the cable reaches the unit.</summary>
+    public static ScheduleField LeadSide { get; } = new("lead", ["leadside", "lead"], "the side on which the cable reaches the unit, from inside the room");
+
+    /// <summary>What moves it.</summary>
+    public static ScheduleField Power { get; } = new("power", ["power", "powersource"], "panel, plug-in or battery");
+
+    /// <summary>Why it gets no covering.</summary>
+    public static ScheduleField LeftOut { get; } = new("left-out", ["leftout", "leftoutbecause"],
+        "why the window gets no covering, or yes where no reason is known; empty where it gets one");
+
     /// <summary>How many windows of that tag.</summary>
     public static ScheduleField Quantity { get; } = new("qty", ["qty", "quantity", "count", "pcs"], "how many; W03 times 2 makes W03-1 and W03-2");
 
@@ -55,7 +65,8 @@ public sealed record ScheduleField(string Name, ImmutableArray<string> Headers, 
     public static ScheduleField Note { get; } = new("note", ["note", "notes", "remark", "remarks", "comment", "comments"], "the note");
 
     /// <summary>All of them, in the order in which they are looked for.</summary>
-    public static ImmutableArray<ScheduleField> All { get; } = [Tag, Room, Floor, Width, Height, Size, Facing, Reach, Mount, Kind, Quantity, Sill, Note];
+    public static ImmutableArray<ScheduleField> All { get; } = [Tag, Room, Floor, Width, Height, Size, Facing, Reach, Mount, Kind, LeadSide, Power, LeftOut,
+        Quantity, Sill, Note];
 
     /// <summary>The field of that name; null when there is none.</summary>
     public static ScheduleField? Find(string name) => All.FirstOrDefault(f => f.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase));

@@ -35,6 +35,9 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
         }
         if (!(Read(row, ScheduleField.Tag, WindowFacts.Tag, rowLost: true) is { } tag))
             return;
+        if (row.Cells.Skip(map.Header.Cells.Count).FirstOrDefault(c => c.Length > 0) is { } more)
+            _problems.Add(new ScheduleProblem(row.Line, "behind the last", $"\"{more}\" has no header. A comma in a text without quotes moves what follows "
+                + "it: look whether the row's values are right.", RowLost: false));
         var count = Count(row);
         for (var one = 1; one <= count; one++)
             AddWindow(row, count == 1 ? tag : string.Create(CultureInfo.InvariantCulture, $"{tag}-{one}"), quiet: one > 1);
@@ -74,6 +77,9 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
         Put(window, WindowFacts.Mount, Read(row, ScheduleField.Mount, WindowFacts.Mount, quiet: quiet));
         Put(window, WindowFacts.Note, Note(row, quiet));
         Put(unit, UnitFacts.Kind, Read(row, ScheduleField.Kind, UnitFacts.Kind, quiet: quiet));
+        Put(unit, UnitFacts.LeadSide, Read(row, ScheduleField.LeadSide, UnitFacts.LeadSide, quiet: quiet));
+        Put(unit, UnitFacts.Power, Read(row, ScheduleField.Power, UnitFacts.Power, quiet: quiet));
+        LeaveOut(row, window, quiet);
         _windows.Add(new PlannedWindow(row.Line, tag, roomName, Shown(WindowFacts.RoughWidth, size.Width), Shown(WindowFacts.RoughHeight, size.Height)));
     }
 
@@ -136,6 +142,16 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
         var note = map.Cell(row, ScheduleField.Note) is { Length: > 0 } remark ? remark : null;
         return (sill, note) is (null, null) ? null : ReadText(row, ScheduleField.Note, WindowFacts.Note,
             string.Join(". ", new[] { note, sill }.OfType<string>()), quiet, rowLost: false);
+    }
+
+    private void LeaveOut(SheetRow row, string window, bool quiet)
+    {
+        var cell = map.Cell(row, ScheduleField.LeftOut);
+        if (cell.Length == 0 || cell.Equals(WindowTable.NotLeftOut, StringComparison.OrdinalIgnoreCase))
+            return;
+        _draft = _draft.Put(window, WindowFacts.Covered, YesNo.No);
+        if (!cell.Equals(WindowTable.LeftOutUnsaid, StringComparison.OrdinalIgnoreCase))
+            Put(window, WindowFacts.NotCoveredBecause, ReadText(row, ScheduleField.LeftOut, WindowFacts.NotCoveredBecause, cell, quiet, rowLost: false));
     }
 
     private int Count(SheetRow row)

@@ -54,6 +54,6 @@ internal static class Calls
     private static (string Who, Inline? Number) PartUnlessClient(House house, string? typed)
     {
         var call = PhoneNumber.Part(typed ?? "");
-        return SameName.Comparer.Equals(call.Who, new JobItself(house).Show(HouseFacts.Client)) ? ("", null) : call;
+        return call.Who.Length > 0 && SameName.Comparer.Equals(call.Who, new JobItself(house).Show(HouseFacts.Client)) ? ("", null) : call;
     }
 }

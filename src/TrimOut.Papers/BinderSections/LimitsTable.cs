@@ -23,6 +23,6 @@ internal static class LimitsTable
         to.Heading(3, "How limits are set");
         to.Filled(["Kind", "How", "Hold to set a limit", "Until", "Levelling"], KindsInUse.Alike(data.House,
             CoveringKindFacts.LimitsHow, CoveringKindFacts.LimitHold, CoveringKindFacts.LimitCue, CoveringKindFacts.LevelHow), "The kit does not say.");
-        to.Say("A unit that was taken down and hung again needs its limits set again.");
+        to.Say("Whether a unit that was taken down and hung again needs its limits set again is on the maker's sheet.");
     }
 }

@@ -32,7 +32,7 @@ internal static class LivingWithIt
     private static IEnumerable<Inline> Advice(House house)
     {
         yield return Ours("Move a unit with its remote. Let it finish before you send it the other way.");
-        yield return Ours("Stop it anywhere on its way with the same remote; it keeps that place until the next call.");
+        yield return Ours("How it is stopped on its way, and what each key of its remote does, is on the makers' sheets.");
         if (house.Remotes.Any(r => r.Presets.Any()))
             yield return Ours("Call a preset to bring a room to a stored set of positions. The table below says what each one does.");
         if (!house.Hubs.IsEmpty)
@@ -47,8 +47,8 @@ internal static class LivingWithIt
             yield return Ours(
                 "Change a remote's battery when units answer late or only from near by. Keep batteries out of children's reach: swallowed ones can kill.");
         if (house.Units.Any(u => u.Power == PowerSource.Battery))
-            yield return Ours("Charge a unit's own battery when it slows down, with the charger that the maker's sheet names.");
-        if (house.Windows.Where(w => !w.LeftOut && w.Item.Get(WindowFacts.Escape) == YesNo.Yes).Select(w => w.Tag).ToList() is { Count: > 0 } ways)
+            yield return Ours("Charge a unit's own battery when and how the maker's sheet says, with the charger that it names.");
+        if (house.Windows.Where(w => !w.LeftOut && w.Item.Get(WindowFacts.Escape) == Answer.Yes).Select(w => w.Tag).ToList() is { Count: > 0 } ways)
             yield return Ours($"Escape windows: {string.Join(", ", ways)}. Keep them clear, and know how each is opened without power.");
         yield return Ours($"In a power cut: {new JobItself(house).EntryOrNotYet(HouseFacts.PowerCutTold)}");
         foreach (var kind in KindsInUse.Of(house).Where(k => k.Shown(CoveringKindFacts.WithoutPower) is not null))

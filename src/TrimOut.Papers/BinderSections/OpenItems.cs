@@ -17,7 +17,14 @@ internal static class OpenItems
         var (house, report) = (data.House, data.Report);
         to.Say($"Agreed with the owner: {new JobItself(house).EntryOrNotYet(HouseFacts.OpenItemsAgreed)}");
         to.Heading(3, "Still to be fixed");
-        to.Table(["What", "Where"], report.Findings.Where(f => f.Open).GroupBy(f => f.Check.Title).Select(f => Row(Ours(f.Key), Where(f, house))));
+        to.Table(["What", "Where"], report.Findings.Where(f => f.Open).GroupBy(f => f.Check.Title).Select(f => Row(Ours(f.Key), Where(f, house))),
+            report.Missing.IsEmpty ? "None." : "None that is known.");
+        if (!report.Missing.IsEmpty)
+        {
+            to.Heading(3, "Still to be checked");
+            to.Say(Ours($"Checks of the work that could not be made yet, because details are still missing: {report.Missing.Length}.")
+                + Ours("Nobody knows yet what they would find."));
+        }
 
         if (report.Findings.Any(f => !f.Open))
         {

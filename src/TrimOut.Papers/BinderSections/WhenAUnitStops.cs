@@ -75,7 +75,8 @@ internal static class WhenAUnitStops
     private static IEnumerable<Inline> Tries(House house)
     {
         yield return Ours("Look from the floor whether something is in its way: a handle, a plant, a toy, a window standing open. Clear it and try again.");
-        yield return Ours("Wait twenty minutes. A motor that ran many times in a row may be resting to cool.");
+        yield return Ours(
+            "If it ran many times in a row, leave it for a while: whether its motor rests then, and for how long, is on the maker's sheet.");
         yield return house.Hubs.IsEmpty
             ? Ours("Try another remote that moves it. If that works, change the battery of the first.")
             : Ours("Try another remote that moves it, then the hub. If one of them works, change the battery of the remote that did not.");

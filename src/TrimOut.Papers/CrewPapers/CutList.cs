@@ -31,8 +31,12 @@ internal static class CutList
     private static void Cable(MarkdownWriter to, House house, PlannedCable cable)
     {
         to.Heading(3, $"{cable.Cuts.Cable.Name}");
+        var waiting = cable.Cuts.WithoutLength.Length;
+        if (waiting > 0)
+            to.Say(waiting == 1 ? Ours("1 run waits to be cut and has no length yet: it may take more boxes.")
+                : Ours($"{waiting} runs wait to be cut and have no length yet: they may take more boxes."));
         if (cable.Plan is null)
-            to.Say("Nothing of it waits to be cut.");
+            to.Say(waiting > 0 ? "Nothing can be planned yet." : "Nothing of it waits to be cut.");
         else if (!cable.Plan.Value.Ok)
             to.Say($"There is no plan: {cable.Plan.Value.Reason}");
         else

@@ -43,10 +43,10 @@ internal static class HangSheet
             .Concat(units.Where(RollSection.CanDraw).Select(u =>
                 to.Drawing(u.Tag, RollSection.Describe(u), words => RollSection.Of(u, words)))).ToList();
         to.Say(drawings.Aggregate((row, drawing) => row + drawing));
-        to.Table(["Unit", "Reach", "Box label", "Size", "Mount", "Lead side", "Setback", "Centre support"], units.Select(u => Row(
+        to.Table(["Unit", "Reached from", "Box label", "Size", "Mount", "Lead side", "Setback by the sheet", "Centre support"], units.Select(u => Row(
             u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel),
             Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
-            u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.Shown(UnitFacts.Setback) ?? u.Kind?.Shown(CoveringKindFacts.Setback) ?? Blank,
+            u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), OrBlank(u.Kind?[CoveringKindFacts.Setback], u),
             Ours(u.NeedsCentreSupport ? "yes" : "no"))));
         to.Table(
             ["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Centre support, middle", "Right bracket", "Unit ends",
@@ -56,11 +56,13 @@ internal static class HangSheet
         to.Table(
             ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves freely", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
             units.Select(u => Row(u.Tag, Ticks.Of(u, "brackets-fixed"), u.OnPanel ? Ticks.Of(u, "lead-in-front") : Dash, Ticks.Of(u, "clicked-in"),
-                Ticks.Of(u, "moves-free"), u.EntryOrBlank(UnitFacts.Setback),
+                Ticks.Of(u, "moves-free"), OrBlank(u.Item.Get(UnitFacts.Setback), u),
                 u.EntryOrBlank(UnitFacts.FreeCord), u.EntryOrBlank(UnitFacts.CordHeldBy), u.EntryOrBlank(UnitFacts.CordConfirmedBy), Blank)));
     }
 
     private static Inline Shown(Length? length, Unit unit) => (length?.ShowRounded(unit.House.DisplayUnits)).FigureOrDash();
+
+    private static Inline OrBlank(Length? length, Unit unit) => length is null ? Blank : Shown(length, unit);
 
     private static Inline Shown(Stretch? stretch, Unit unit) => stretch is { } some ? Ours($"{Shown(some.From, unit)} to {Shown(some.To, unit)}") : Dash;
 }

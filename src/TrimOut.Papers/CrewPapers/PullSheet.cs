@@ -30,13 +30,22 @@ internal static class PullSheet
         Ours("One unbroken cable per unit. No joint in the wall. The same label at both ends before the cable is cut."),
         Ours("Leave at least half of the window's width as tail, better the whole; coil it where a drywall saw does not reach."));
 
-    private static void Runs(MarkdownWriter to, PaperData data) => to.Table(
-        ["Unit", "Room", "Panel", "Output", "Cable", "Legs, from the panel", "Cut to", "May be", "Pulled"],
-        data.House.Runs.Select(r => Row(
-            r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.EntryOrBlank(RunFacts.Cable),
-            r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House), Long(r.Longest, data.House) ?? Blank,
-            Ticks.Of(r.Unit, "cable-pulled"))),
-        "No home runs yet.");
+    private static void Runs(MarkdownWriter to, PaperData data)
+    {
+        to.Table(
+            ["Unit", "Room", "Panel", "Output", "Cable", "Legs, from the panel", "Cut to", "May be", "Pulled"],
+            data.House.Runs.Select(r => Row(
+                r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output),
+                r.EntryOrBlank(RunFacts.Cable),
+                r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House),
+                Long(r.Longest, data.House) ?? Blank, Ticks.Of(r.Unit, "cable-pulled"))),
+            "No home runs yet.");
+        if (data.House.Runs.IsEmpty)
+            return;
+        var job = new JobItself(data.House);
+        to.Say(Ours($"\"Cut to\" is the legs, an allowance on them of {job.BegunEntry(HouseFacts.CableAllowance, "%")} for bends and slack, and both tails.")
+            + Ours($"Where no tail was measured it takes the way to the far end of the unit, and at the panel {job.BegunEntry(HouseFacts.PanelTail)}."));
+    }
 
     /// <summary>No cable goes there, and whoever pulls is not to think that one was forgotten.</summary>
     private static void LeftOut(MarkdownWriter to, PaperData data) =>
@@ -83,9 +92,12 @@ internal static class PullSheet
         data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
             g.First().Cable!.Name, g.First().Cable!.EntryOrBlank(CableTypeFacts.Colours), g.First().Cable!.EntryOrBlank(CableTypeFacts.Plus),
             Number(g.Count()), Number(g.Count(r => r.Needed is not null)),
-            Long(g.Select(r => r.Needed).OfType<Length>().Aggregate(Length.Zero, (sum, l) => sum + l), data.House)!, Long(g.First().Cable!.OnHand, data.House)
+            Long(Together(g), data.House) ?? Dash, Long(g.First().Cable!.OnHand, data.House)
                 ?? Blank)),
         "No cable is chosen yet.");
+
+    private static Length? Together(IEnumerable<HomeRun> runs) =>
+        runs.Select(r => r.Needed).OfType<Length>().ToList() is { Count: > 0 } known ? known.Aggregate((sum, l) => sum + l) : null;
 
     /// <summary>What is cut for a run; nothing for one that may not be that long.</summary>
     private static Inline CutTo(HomeRun run, House house) => run.Longest is { } longest && (run.OneWay ?? run.Planned ?? run.AtLeast) > longest

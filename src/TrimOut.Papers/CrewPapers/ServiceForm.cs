@@ -27,7 +27,7 @@ internal static class ServiceForm
         Ours("The mains side of the panel, its breaker and its feed are for a licensed electrician. You work on the low-voltage side only."),
         Ours("Before you take a unit down or touch a splice: breaker off, kept off, and seen to be dead at the low-voltage outputs."),
         Ours("Loop tests only with the panel off and the run taken off its output: a meter on ohms across a live supply is destroyed, and may hurt you."),
-        Ours("A unit that was taken down and hung again needs its limits set again."));
+        Ours("Whether a unit that was taken down and hung again needs its limits set again is on the maker's sheet."));
 
     private static void Units(MarkdownWriter to, PaperData data)
     {

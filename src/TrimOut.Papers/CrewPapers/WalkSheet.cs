@@ -39,7 +39,7 @@ internal static class WalkSheet
     private static void Room(MarkdownWriter to, Inline room, string? floor, List<Window> windows)
     {
         to.Heading(3, $"{room} ({floor.OrDash()})");
-        to.Table(["Window", "Facing", "Reach", "Mount", "Rough width", "Rough height", "Escape window", "Left out because"],
+        to.Table(["Window", "Facing", "Reached from", "Mount", "Rough width", "Rough height", "Escape window", "Left out because"],
             [.. windows.Select(Opening), .. Enumerable.Repeat(Blanks(8), SpareRows)]);
         to.Table(["Unit", "Kind", "Lead side", "Power", "Entry side", "From jamb", "Back", "Below head"],
             [.. windows.Where(w => !w.LeftOut).SelectMany(w => w.Units).Select(Covering), .. Enumerable.Repeat(Blanks(8), SpareRows)]);

@@ -24,7 +24,7 @@ internal static class PanelSchedule
     private static void Cautions(MarkdownWriter to, PaperData data) => to.List(
         Ours("The mains connection is for a licensed electrician, by the code in force; nothing on this paper replaces it."),
         Ours("Low-voltage outputs are power-limited circuits: keep them apart from mains inside the panel and on the way."),
-        Ours("Loads are from the makers' sheets as kept in the kit. What is not checked against a sheet is a first guess."));
+        Ours("Loads are from the makers' sheets as kept in the kit. What nobody checked against a sheet yet may be wrong."));
 
     private static void Panels(MarkdownWriter to, PaperData data)
     {
@@ -46,6 +46,8 @@ internal static class PanelSchedule
                 ("All units starting at once", Sum(landed, Starting)),
                 ("Largest group starting at once", LargestGroup(landed)));
         }
+        if (!data.House.Panels.IsEmpty)
+            to.Say(Ours($"Volts at the unit are worked out with the cable at {new JobItself(data.House).BegunEntry(HouseFacts.ConductorTemperature)}."));
     }
 
     /// <summary>What the electrician needs of the mains side; what nobody noted is a blank for the electrician to fill.</summary>

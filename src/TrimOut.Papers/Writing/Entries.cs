@@ -21,6 +21,11 @@ internal static class Entries
     /// <summary>A fact as it is shown, or a blank to write it in by hand.</summary>
     public static Inline EntryOrBlank(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Blank;
 
+    /// <summary>A figure of the house, and that nobody typed it where it is what the program began with; a blank where there is none.</summary>
+    public static Inline BegunEntry(this JobItself job, Fact fact, string unit = "") => Shown(job, fact) is not { } shown ? Inline.Blank
+        : (unit.Length == 0 ? shown : Inline.Join(" ", [shown, unit])) is var figure && BegunWith.Is(job.Item, fact)
+            ? Inline.Ours($"{figure} (what the program began with, typed by nobody)") : figure;
+
     /// <summary>Lengths that belong together, the unit of all behind the last one; a dash in the place of each that was not noted.</summary>
     public static Inline Sizes(this Subject subject, string between, params IReadOnlyList<Fact<Length>> facts)
     {

@@ -31,8 +31,14 @@ internal static class OpenStops
         var stops = data.Report.OpenStops.Count();
         var cautions = data.Report.Findings.Count(f => f is { Open: true, Check.Severity: Severity.Caution });
         var punch = data.House.PunchItems.Count(p => !p.Done);
-        to.Say(Strong("DRAFT.") + Ours("The house is not handed over yet.") + Ours($"Open: {Join(", ", [
+        var waiting = data.Report.Missing.Length;
+        List<Inline> open =
+        [
             stops == 1 ? Ours("1 stop") : Ours($"{stops} stops"), cautions == 1 ? Ours("1 caution") : Ours($"{cautions} cautions"),
-            punch == 1 ? Ours("1 punch item") : Ours($"{punch} punch items")])}."));
+            punch == 1 ? Ours("1 punch item") : Ours($"{punch} punch items"),
+        ];
+        if (waiting > 0)
+            open.Add(waiting == 1 ? Ours("1 check that could not be made yet") : Ours($"{waiting} checks that could not be made yet"));
+        to.Say(Strong("DRAFT.") + Ours("The house is not handed over yet.") + Ours($"Open: {Join(", ", [.. open])}."));
     }
 }

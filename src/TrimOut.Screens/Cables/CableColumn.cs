@@ -15,7 +15,8 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
     [
         new(Heads("Unit", "the unit at the window end"), 2, 7, r => r.Unit.Tag),
         new(Heads("Cable", "the cable of the run"), 10, 7, r => r.Cable?.Name ?? ""),
-        new(Heads("Legs", "all legs of the run together"), 18, 8, r => Run(r.LegsLength, r), IsFigure: true),
+        new(Heads("Legs", "all legs of the run together"), 18, 8, r => LegsWithoutLength(r) is [var first, ..] ? $"leg {first}: ?" : Run(r.LegsLength, r),
+            IsFigure: true),
         new(Heads("With tails", "legs and both tails as measured: what current goes through, one way"), 27, 10, r => Run(r.OneWay, r), IsFigure: true),
         new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is pulled"), 38,
             8, r => HouseCuts.IsPulled(r) ? "pulled" : Run(r.Needed, r), IsFigure: true),
@@ -30,6 +31,10 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
 
     /// <summary>The columns that all of it takes.</summary>
     public static readonly int Width = All.Max(c => c.At + c.Cells) + 1;
+
+    /// <summary>The legs of a run that have no length yet, from 1 on: while there is one, nothing is known of the length of the run.</summary>
+    public static IReadOnlyList<int> LegsWithoutLength(HomeRun run) =>
+        [.. run.Legs.Select((leg, at) => (leg, Number: at + 1)).Where(l => l.leg.Length is null).Select(l => l.Number)];
 
     private static Sign Heads(string heading, string means) => Sign.Words(heading, $"heads a column: {means}");
 

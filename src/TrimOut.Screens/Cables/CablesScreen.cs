@@ -12,7 +12,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Cables;
 
 /// <summary>Home runs: cable, way, length against what the kit allows, and both tests.</summary>
-internal sealed record CablesScreen(int Selected) : IScreen, IAsked, ITable
+internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
 {
     /// <summary>A unit's card needs so much beside the columns.</summary>
     private const int LeastCard = 42;
@@ -30,20 +30,37 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked, ITable
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
         [[.. CableColumn.All.Select(c => c.Sign.Drawn(context.Glyphs))],
-            .. context.House.Runs.Select(r => (IReadOnlyList<string>)[.. CableColumn.All.Select(c => c.Show(r))])];
+            .. Runs(context).Select(r => (IReadOnlyList<string>)[.. CableColumn.All.Select(c => c.Show(r))])];
 
     public static CablesScreen At(ScreenContext context) => new(0);
 
     public string? TypesBy(ScreenContext context) => Current(context) is null ? null : "t";
 
-    public HomeRun? Current(ScreenContext context) => Selected < context.House.Runs.Length ? context.House.Runs[Selected] : null;
+    public string Search { get; init; } = "";
 
-    public IScreen Fit(ScreenContext context) => this with { Selected = Paging.Move(Selected, 0, context.House.Runs.Length) };
+    /// <summary>The runs that are shown.</summary>
+    public IReadOnlyList<HomeRun> Runs(ScreenContext context) =>
+        Search.Length == 0 ? context.House.Runs : [.. context.House.Runs.Where(r => Filtering.Fits(TextOf(r), Search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Runs(context).Count, context.House.Runs.Length);
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        return to with { Selected = Filtering.Keep(Runs(context), Selected, to.Runs(context), r => r.Id) };
+    }
+
+    public HomeRun? Current(ScreenContext context) => Runs(context) is var runs && Selected < runs.Count ? runs[Selected] : null;
+
+    public IScreen Fit(ScreenContext context) => this with { Selected = Paging.Move(Selected, 0, Runs(context).Count) };
+
+    private static string TextOf(HomeRun run) =>
+        string.Join(' ', [run.Unit.Tag, run.Unit.Window.Room?.FullName, run.Cable?.Name, run.Panel?.Name, .. run.Labels]);
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var runs = context.House.Runs;
-        if (runs.IsEmpty)
+        var runs = Runs(context);
+        if (context.House.Runs.IsEmpty)
         {
             area.PutWrapped(2, 1, 2, "No unit is fed by a panel, so there is no home run.", Tone.Strong);
             return;
@@ -65,7 +82,7 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked, ITable
                 list.PutFit(column.At, 0, column.Cells, column.Sign.Drawn(context.Glyphs), Tone.Dim);
         }
         var lines = list.Rows(1, list.Height - 1);
-        var seen = Paging.Rows(lines, runs.Length, Selected, at => this with { Selected = at });
+        var seen = Paging.Rows(lines, runs.Count, Selected, at => this with { Selected = at });
         var cells = CableColumn.All.ToDictionary(c => c, c => Decimals.Alike([.. seen.Select(r => c.Show(runs[r.At]))]));
         foreach (var (row, (y, at)) in seen.Index())
             DrawRow(lines.Rows(y, 1), runs[at], column => cells[column][row], context, at == Selected);
@@ -98,8 +115,13 @@ internal sealed record CablesScreen(int Selected) : IScreen, IAsked, ITable
             run.Legs.Select(l => $"{l.Show(LegFacts.Direction)} {l.Show(LegFacts.Length)} {l.Show(LegFacts.Place)}".Trim()));
         y = area.PutWrapped(0, y, 3,
             run.Legs.IsEmpty
-            ? "No leg yet. Press l to add one, then Enter to fill it in."
+            ? "No leg yet. l types them in one line, from the panel to the window."
             : $"panel {context.Glyphs.Arrow} {way} {context.Glyphs.Arrow} {run.Unit.Tag}", Tone.Text);
+        if (CableColumn.LegsWithoutLength(run) is { Count: > 0 } blank)
+        {
+            y = area.PutWrapped(0, y, 2, $"No length is known of leg {string.Join(", ", blank)}, so no length of the run is. Enter opens its details.",
+                Tone.Caution);
+        }
         foreach (var finding in context.Report.About(run.Item).Where(f => f.Open).Take(3))
         {
             if (y < area.Height)
@@ -117,8 +139,8 @@ internal static class CablesKeys
             (s, context) => Transition.Open(s, AllFacts(s.Current(context)!, context))) { Disabled = NoRun },
         new KeyAction<CablesScreen>("t", "Type a reading", "Types the test reading that is due, or fixes the last one, and goes to the next run.",
             (s, context) => Transition.Type(s, Reading(s, context))) { Disabled = NoRun },
-        new KeyAction<CablesScreen>("l", "One more leg", "Adds a leg to the run and opens it.",
-            (s, context) => new Transition(s, new Ask.Save(AddItems.Leg(s.Current(context)!), (screen, after) =>
+        new KeyAction<CablesScreen>("l", LegsEntry.Name, LegsEntry.Help,
+            (s, context) => Transition.Type(s, LegsEntry.For(s, s.Current(context)!, (screen, after) =>
                 ((CablesScreen)screen).Current(after) is { } run
                     ? Transition.Open(screen, SheetScreen.OfUnit(run.Unit).On($"{run.Legs[^1].Id}/{LegFacts.Direction.Name}"))
                     : new Transition(screen)))) { Disabled = NoRun },
@@ -131,7 +153,8 @@ internal static class CablesKeys
             context.Report.About(s.Current(context)!.Item).FirstOrDefault(f => f.Open) is { } finding
                 ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
                 : Transition.Say(s, UnitCard.NothingFound(context, s.Current(context)!.Unit))) { Disabled = NoRun },
-        .. Moves.Through<CablesScreen>("run", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, context.House.Runs.Length) }),
+        Filtering.Key<CablesScreen>("runs", "tag, room, cable, panel or label"),
+        .. Moves.Through<CablesScreen>("run", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, s.Runs(context).Count) }),
     ];
 
     private static SheetScreen AllFacts(HomeRun run, ScreenContext context) => SheetScreen.OfUnit(run.Unit).On($"{run.Id}/{NextOf(run, context).Name}");
@@ -157,7 +180,7 @@ internal static class CablesKeys
         var run = s.Current(context)!;
         var fact = run.Item.Latest(RunFacts.FirstLoop.Name)?.Stored is null ? RunFacts.FirstLoop : RunFacts.SecondLoop;
         return FactEntry.For(s, context.House, run.Item, fact, then: (screen, after) =>
-            new Transition((CablesScreen)screen with { Selected = Paging.Move(s.Selected, 1, after.House.Runs.Length) }));
+            new Transition((CablesScreen)screen with { Selected = Paging.Move(s.Selected, 1, s.Runs(after).Count) }));
     }
 
     private static string? NoRun(CablesScreen s, ScreenContext context) => s.Current(context) is null ? "There is no home run here." : null;

@@ -66,7 +66,9 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
         if (plan.Plan is not { } planned)
         {
             y = area.PutWrapped(1, y, 3,
-                plan.Cuts.LeftOut.Any(l => l.Subject is HomeRun)
+                plan.Cuts.WithoutLength.Length > 0
+                ? "Nothing can be planned of this cable yet: the runs that wait to be cut have no length, and what is missing is said below."
+                : plan.Cuts.LeftOut.Any(l => l.Subject is HomeRun)
                 ? "Nothing is left to cut of this cable: no run of it waits to be cut, and why is said below."
                 : "No run is to be cut of this cable.", Tone.Strong);
             y = area.PutWrapped(1, y, 3,
@@ -78,7 +80,8 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
         }
         else
         {
-            y = area.PutWrapped(1, y, 3, planned.Value.Says(units), Tone.Text) + 1;
+            y = area.PutWrapped(1, y, 3,
+                (plan.Cuts.WithoutLength.IsEmpty ? "" : "For the runs whose length is known: ") + planned.Value.Says(units), Tone.Text) + 1;
             y = DrawBoxes(area, y, planned.Value, units, context.Glyphs);
         }
         foreach (var why in plan.Cuts.LeftOut.GroupBy(l => l.Why))

@@ -33,6 +33,7 @@ internal static class ControlsKeys
             (s, context) => new Transition(s with { Column = Paging.Move(s.Column, 1, context.House.Remotes.Length) })) { OnBar = false },
         new KeyAction<ControlsScreen>("left", "Remote before", "The remote before.",
             (s, context) => new Transition(s with { Column = Paging.Move(s.Column, -1, context.House.Remotes.Length) })) { OnBar = false },
+        Filtering.Key<ControlsScreen>("units", "tag, room, kind or remote"),
         .. Moves.Through<ControlsScreen>("unit", Moved),
     ];
 
@@ -43,7 +44,7 @@ internal static class ControlsKeys
 
     private static Room? RoomWithoutRemote(House house) => house.Rooms.FirstOrDefault(r => house.Remotes.All(x => x.Room?.Id != r.Id));
 
-    private static ControlsScreen Moved(ControlsScreen s, ScreenContext context, int by) => s with { Row = Paging.Move(s.Row, by, context.House.Units.Length) };
+    private static ControlsScreen Moved(ControlsScreen s, ScreenContext context, int by) => s with { Row = Paging.Move(s.Row, by, s.Units(context).Count) };
 
     private static Entry Named(ControlsScreen s, ItemKind kind, string label, string offered) => new(label, offered, "short, as the owner will call it",
         (text, context) => AddItems.Named(context.House, kind, text).Then<Transition>(draft =>

@@ -9,7 +9,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Controls;
 
 /// <summary>Which remote moves which unit: units down, remotes across; hubs and their limits on top.</summary>
-internal sealed record ControlsScreen(int Row, int Column) : IScreen, ITable
+internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
 {
     public string Title => "Controls";
 
@@ -33,12 +33,26 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen, ITable
 
     public static ControlsScreen At(ScreenContext context) => new(0, 0);
 
-    public Unit? Unit(ScreenContext context) => Row < context.House.Units.Length ? context.House.Units[Row] : null;
+    public string Search { get; init; } = "";
+
+    /// <summary>The units that are shown.</summary>
+    public IReadOnlyList<Unit> Units(ScreenContext context) => Search.Length == 0 ? context.House.Units
+        : [.. context.House.Units.Where(u => Filtering.Fits($"{NameOf(u)} {u.Kind?.Name} {string.Join(' ', u.Remotes.Select(r => r.Name))}", Search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Units(context).Count, context.House.Units.Length);
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        return to with { Row = Filtering.Keep(Units(context), Row, to.Units(context), u => u.Id) };
+    }
+
+    public Unit? Unit(ScreenContext context) => Units(context) is var units && Row < units.Count ? units[Row] : null;
 
     public Remote? Remote(ScreenContext context) => Column < context.House.Remotes.Length ? context.House.Remotes[Column] : null;
 
     public IScreen Fit(ScreenContext context) =>
-        this with { Row = Paging.Move(Row, 0, context.House.Units.Length), Column = Paging.Move(Column, 0, context.House.Remotes.Length) };
+        this with { Row = Paging.Move(Row, 0, Units(context).Count), Column = Paging.Move(Column, 0, context.House.Remotes.Length) };
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
@@ -90,7 +104,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen, ITable
 
     private void DrawMatrix(Area area, ScreenContext context)
     {
-        var (remotes, units) = (context.House.Remotes, context.House.Units);
+        var (remotes, units) = (context.House.Remotes, Units(context));
         var side = Math.Clamp(units.Select(u => TextWidth.Of(NameOf(u))).DefaultIfEmpty().Max() + 4, 12, area.Width * 2 / 5);
         var least = Math.Clamp(remotes.Max(r => r.Name.Split(' ').Max(TextWidth.Of)) + 2, 8, Math.Max(8, area.Width - side));
         var cells = Math.Clamp((area.Width - side) / remotes.Length, least, Math.Max(least, remotes.Max(r => TextWidth.Of(r.Name)) + 2));
@@ -110,7 +124,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IScreen, ITable
             head.Put(0, names, (wrong ? context.Glyphs.Stop : "") + Load(remote.Units.Count(), remote.Type?.Units), wrong ? Tone.Stop : Tone.Dim);
         }
         var list = area.Rows(y + names + 1, area.Height - y - names - 1);
-        foreach (var (line, at) in Paging.Rows(list, units.Length, Row, at => this with { Row = at }))
+        foreach (var (line, at) in Paging.Rows(list, units.Count, Row, at => this with { Row = at }))
         {
             list.PutFit(1, line, side - 2, " " + NameOf(units[at]), at == Row ? Tone.Selected : Tone.Text);
             FindingSigns.Put(list, 0, line, context.Report.About(units[at]), context.Glyphs);

@@ -62,11 +62,12 @@ internal static class UnitCard
     public static int Lines(Finding finding, int cells, ScreenContext context) =>
         TextWidth.Wrap(finding.Found.Message.In(context.House), cells - TextWidth.Of(WordOf(finding.Check.Severity)) - 1).Count();
 
-    /// <summary>A finding with its severity in words; returns the line after it.</summary>
-    public static int Put(Area area, int y, Finding finding, ScreenContext context)
+    /// <summary>A finding with its severity in words, named by what it is about where nothing else on the screen says it; returns the line after it.</summary>
+    public static int Put(Area area, int y, Finding finding, ScreenContext context, bool named = false)
     {
+        var of = named ? $"{context.House.NameOf(finding.Subject)}: " : "";
         var x = area.Put(0, y, WordOf(finding.Check.Severity), ToneOf(finding.Check.Severity)) + 1;
-        return area.Part(x, y, area.Width - x, area.Height - y).PutWrapped(0, 0, 4, finding.Found.Message.In(context.House),
+        return area.Part(x, y, area.Width - x, area.Height - y).PutWrapped(0, 0, 4, of + finding.Found.Message.In(context.House),
             finding.Check.Severity == Severity.Stop ? Tone.Strong : Tone.Text) + y;
     }
 

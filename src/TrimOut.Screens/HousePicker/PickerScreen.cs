@@ -77,7 +77,7 @@ internal static class PickerKeys
 
     /// <summary>Asks whether the house begins with the parts that are kept, or with blanks.</summary>
     private static Entry AskKit(PickerScreen screen, string name, DisplayUnits units) => new("Kit", Own,
-        $"{Own}: {Parts(screen)} from your folder; {Blank}: no values",
+        $"{Own}: {Parts(screen)} from your folder, no blank ones of their sorts; {Blank}: no values",
         (text, _) => text.Trim() switch
         {
             Own => Begin(screen, name, units, screen.Kit),

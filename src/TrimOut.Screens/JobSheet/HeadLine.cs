@@ -1,33 +1,29 @@
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
-using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.JobSheet;
 
-/// <summary>The state of the house in one line: units finished of all, stops, what is next, and who waits for whom.</summary>
+/// <summary>The state of the house in one line: units finished of all, what is next, and who waits for whom. The line above it counts the stops.</summary>
 internal static class HeadLine
 {
     public static void Draw(Area line, ScreenContext context)
     {
-        var (head, stops) = (context.Head, context.Stops);
-        var stop = stops == 0 ? "" : $"{FindingSigns.Counted(context.Glyphs.Stop, stops)} {(stops == 1 ? "stop" : "stops")}";
+        var head = context.Head;
         var next = head.Next is { } n ? $"Next: {(n.Subject is JobItself ? "" : n.Subject.Name + " ")}{n.Step.Label}"
             : head.Finished == head.Units ? "" : "Next: what others do first";
         var finished = $"{NumberText.Plain(head.Finished)} of {NumberText.Plain(head.Units)} finished";
-        (string Finished, string Stops, string Waiting)[] ways =
+        (string Finished, string Waiting)[] ways =
         [
-            ($"{NumberText.Plain(head.Finished)} of {NumberText.Counted(head.Units, "unit")} finished", stop, Waiting(head, InFull)),
-            (finished, stop, Waiting(head, Short)),
-            (finished, stop.Split(' ')[0],
+            ($"{NumberText.Plain(head.Finished)} of {NumberText.Counted(head.Units, "unit")} finished", Waiting(head, InFull)),
+            (finished, Waiting(head, Short)),
+            (finished,
                 head.Waiting.IsEmpty ? "" : $"waiting: {string.Join(", ", head.Waiting.Select(w => $"{NumberText.Plain(w.Units)} {Short(w.For)}"))}"),
         ];
-        var shown = ways.FirstOrDefault(w => 1 + Wide(w.Finished, w.Stops, next, w.Waiting) <= line.Width, ways[^1]);
+        var shown = ways.FirstOrDefault(w => 1 + Wide(w.Finished, next, w.Waiting) <= line.Width, ways[^1]);
         var x = line.Put(1, 0, shown.Finished, head.Units > 0 && head.Finished == head.Units ? context.Good : Tone.Strong) + 2;
-        if (shown.Stops.Length > 0)
-            x = line.Put(x, 0, shown.Stops, Tone.Stop) + 2;
         // Who waits is short; a long step gives way to it.
         var room = line.Width - x - (shown.Waiting.Length == 0 ? 0 : TextWidth.Of(shown.Waiting) + 2);
         if (next.Length > 0)

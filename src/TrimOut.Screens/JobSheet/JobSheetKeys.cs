@@ -34,11 +34,10 @@ internal static class JobSheetKeys
                 : new Transition(s with { Picked = shown })) { OnBar = false },
         new KeyAction<JobSheetScreen>("S", "Sort", "Sorts by the walk, by stops, by what is least done, by tag.", (s, context) =>
             new Transition((s with { Order = (JobSheetOrder)(((int)s.Order + 1) % Enum.GetValues<JobSheetOrder>().Length) }).Fit(context))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("n", "New window", "Adds a window by one line; what is left out carries over.",
+        new KeyAction<JobSheetScreen>("n", "New window",
+            "Adds a window by one line, with 2 units where two hang in it; what is not said carries over; out: and a reason leaves it out.",
             (s, context) => Transition.Type(s, NewWindow(s, context))),
-        new KeyAction<JobSheetScreen>("/", "Filter", "Shows only units with this text in tag, kind, room or floor.",
-            (s, _) => Transition.Type(s, new Entry("Show units with", s.Search, "tag, kind, room or floor; empty shows all",
-                (text, context) => new Transition((s with { Search = text.Trim() }).Fit(context))))),
+        Filtering.Key<JobSheetScreen>("units", "tag, kind, room or floor"),
         new KeyAction<JobSheetScreen>("g", "Go to tag", "Jumps to a unit by its tag.",
             (s, context) => Transition.Type(s, new Entry("Tag", "", "such as W07", (text, now) => GoTo(s, now, text))
             {
@@ -59,7 +58,7 @@ internal static class JobSheetKeys
             { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("r", "Rooms", "Floors, rooms and windows as one walks: to be named, ordered and merged.",
             (s, context) => Transition.Open(s, RoomsScreen.On((s.LeftOut(context) ?? s.Current(context)?.Window)?.Id, context))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("+", "One more unit", "Adds a unit to this window.",
+        new KeyAction<JobSheetScreen>("+", "One more unit", "Adds a unit to this window, with what it shares with the one beside it.",
             (s, context) => Transition.Save(s, AddItems.Unit(context.House, s.Current(context)!.Window.Id))) { Disabled = NoUnit, OnBar = false },
         new KeyAction<JobSheetScreen>("P", "People, dates", "Contacts with their numbers, visits with who is expected, and boxes that are not here.",
             (s, context) => Transition.Open(s, PeopleScreen.On(null, context))) { OnBar = false },
@@ -112,12 +111,16 @@ internal static class JobSheetKeys
             : Transition.Say(there with { OnlyOpen = false, OnlyStops = false, Search = "" }, $"The filter hid {text.Trim()}: all is shown again.");
     }
 
+    private const string LineHint = "Type: kind left/right WxH facing floor/ladder/scaffold inside/outside panel 2 units @room/floor, or out: and why";
+
     private static Entry NewWindow(JobSheetScreen s, ScreenContext context, string? hidden = null) => new(hidden ?? "New window",
         AddItems.NextTag(context.House) + " ",
-        "tag kind left/right WxH facing floor/ladder/scaffold inside/outside panel @room/floor",
+        LineHint,
         (line, now) => QuickWindow.Read(line, now.House).Then(w => w.Add(now.House).Then<Transition>(draft => new Transition(s, new Ask.Save(draft, Another)))))
     {
-        Echo = (line, now) => QuickWindow.Read(line, now.House).Then<string>(w => w.Echo(now.House)),
+        // What may be typed is told until something is.
+        Echo = (line, now) => QuickWindow.Read(line, now.House).Then<string>(w => line.Trim() == AddItems.NextTag(now.House)
+            ? $"{w.Echo(now.House)}. {LineHint}" : w.Echo(now.House)),
     };
 
     /// <summary>After a window comes the line for the next one; Esc ends that.</summary>

@@ -102,14 +102,14 @@ internal static class JobSheetRows
     private static JobSheetRow LeftOut(Window window) => new($" {window.Tag}  {LeftOutText(window)}", null, false, window);
 
     private static bool Fits(JobSheetScreen screen, Window leftOut) => !screen.OnlyStops && !screen.OnlyOpen
-        && (screen.Search.Length == 0 || $"{leftOut.Tag} {leftOut.Room?.Name} {leftOut.Room?.Floor} {LeftOutText(leftOut)}"
-            .Contains(screen.Search, StringComparison.OrdinalIgnoreCase));
+        && (screen.Search.Length == 0 || Filtering.Fits(
+            $"{leftOut.Tag} {leftOut.Room?.Name} {leftOut.Room?.Floor} {LeftOutText(leftOut)}", screen.Search));
 
     private static bool Fits(JobSheetScreen screen, Unit unit, ScreenContext context) =>
         (!screen.OnlyStops || context.Report.About(unit).Any(f => f is { Open: true, Check.Severity: Severity.Stop }))
         && (!screen.OnlyOpen
             || (screen.PhaseShown is { } phase ? !Progress.Of(unit, phase, context.Steps).Complete : Progress.Next(unit, context.Steps) is not null))
-        && (screen.Search.Length == 0 || Text(unit).Contains(screen.Search, StringComparison.OrdinalIgnoreCase));
+        && (screen.Search.Length == 0 || Filtering.Fits(Text(unit), screen.Search));
 
     private static string Text(Unit unit) => $"{unit.Tag} {unit.Kind?.Name} {unit.Window.Room?.Name} {unit.Window.Room?.Floor}";
 }

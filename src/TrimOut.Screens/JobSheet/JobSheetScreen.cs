@@ -11,7 +11,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.JobSheet;
 
 /// <summary>Home: the phases with their sums, all units by room with one mark per phase, and the selected unit's card.</summary>
-internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool OnlyOpen, bool OnlyStops, string Search) : IScreen, IAsked, ITable
+internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool OnlyOpen, bool OnlyStops, string Search) : IFiltered, IAsked, ITable
 {
     /// <summary>Lines for what would be marked of the picked units.</summary>
     private const int MostPicked = 5;
@@ -32,6 +32,15 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
 
     /// <summary>Whether something may be hidden.</summary>
     public bool Filters => OnlyOpen || OnlyStops || Search.Length > 0;
+
+    public bool FrameSays => false;
+
+    public (int Shown, int All) Count(ScreenContext context) =>
+        (JobSheetRows.Ids(this, context).Count, context.House.Units.Length + context.House.Windows.Count(w => w.LeftOut));
+
+    public IScreen Searching(string search, ScreenContext context) => (this with { Search = search }).Fit(context);
+
+    public IScreen Unfiltered(ScreenContext context) => (this with { Search = "", OnlyOpen = false, OnlyStops = false }).Fit(context);
 
     public static JobSheetScreen At(ScreenContext context) => new(context.House.Units.FirstOrDefault()?.Id, null, false, false, "");
 
@@ -68,8 +77,6 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
             DrawEmpty(area.Rows(top, area.Height - top), context.House);
             return;
         }
-        if (!context.Report.Waiting.None)
-            area.PutFit(1, top++, area.Width - 1, WaitingLine.Of(context.Report), Tone.Caution);
         if (PickedUnits.InWords(this, context) is { Length: > 0 } picked)
             top = area.PutWrapped(1, top, MostPicked, picked, Tone.Strong);
         var body = area.Rows(top, area.Height - top);
@@ -131,7 +138,8 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         area.Put(2, 3, "Press n and type one line for each window as you walk, such as:", Tone.Text);
         area.Put(4, 5, $"W01 roller left {QuickWindow.SizeExample(house)} SW floor inside panel @Kitchen", Tone.Key);
         area.PutWrapped(2, 7, 3,
-            "What you leave out carries over from the window before: after the first, a tag and what differs is enough. A new room is made as you name it.",
+            "What you leave out carries over from the window before: after the first, a tag and what differs is enough; 2 units where two hang in one "
+                + "opening. A new room is made as you name it.",
             Tone.Text);
         area.PutWrapped(2, 11, 3, "Left and right are always as seen from inside the room, facing the window.", Tone.Dim);
         if (SheetValues.Blanks(house) is > 0 and var blanks)

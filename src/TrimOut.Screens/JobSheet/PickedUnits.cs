@@ -12,6 +12,9 @@ namespace TrimOut.Screens.JobSheet;
 /// <summary>Marks the next step of many units at once.</summary>
 internal static class PickedUnits
 {
+    /// <summary>So many are told in full; a question that is cut tells nothing.</summary>
+    private const int MostTold = 3;
+
     /// <summary>The picked units with the step that is marked of each; those that have none left are not among them.</summary>
     public static List<(Unit Unit, Step Step)> Marks(JobSheetScreen s, ScreenContext context) =>
         [.. JobSheetRows.Units(s, context).Where(u => s.Picked.Contains(u.Id))
@@ -51,9 +54,17 @@ internal static class PickedUnits
         var against = ready.Select(x => (x.Unit, x.Step, Against: StepGuard.Against(x.Unit, x.Step, context.Report, context.Steps)))
             .Where(x => !x.Against.IsEmpty).ToList();
         return against.Count == 0 ? Save(s, context, waiting, ready, null) : Transition.Type(s, Marking.WhyAllTheSame(
-            NumberText.Counted(against.Count, "unit"), string.Join(" ", against.GroupBy(x => string.Join(" ", x.Against)).Select(g =>
-                $"{Tags(g.Select(x => x.Unit))}: {g.Key}")), Marking.OfferedFor(against[0].Step, context.House),
+            NumberText.Counted(against.Count, "unit"), InWords([.. against.GroupBy(x => string.Join(" ", x.Against), x => x.Unit)]),
+            Marking.OfferedFor(against[0].Step, context.House),
             (reason, now) => Save(s, now, waiting, ready, reason)));
+    }
+
+    /// <summary>What speaks against the marks, once for all units that it is the same of; of many, the first, and how many more there are.</summary>
+    private static string InWords(List<IGrouping<string, Unit>> against)
+    {
+        var told = string.Join(" ", against.Take(MostTold).Select(g => $"{Tags(g)}: {g.Key}"));
+        var more = against.Skip(MostTold).SelectMany(g => g).ToList();
+        return more.Count == 0 ? told : $"Against {NumberText.Counted(more.Count, "more unit")} something else speaks too: {Tags(more)}. {told}";
     }
 
     private static Transition Save(JobSheetScreen s, ScreenContext context, List<(Unit Unit, Step Step)> waiting, List<(Unit Unit, Step Step)> ready,
@@ -104,7 +115,8 @@ internal static class PickedUnits
         {
             if (text.Trim().Length == 0)
                 return new Refusal("Type what it is, or leave with Esc.");
-            return units.Select(u => SetFact.Typed(now.House, Progress.Holder(now.House.FindUnit(u.Id)!, fact)!, fact, text)).All().Then<Transition>(drafts =>
+            var each = units.Select(u => SetFact.Typed(now.House, Progress.Holder(now.House.FindUnit(u.Id)!, fact)!, fact, text, today: now.Today));
+            return each.All().Then<Transition>(drafts =>
             {
                 var together = drafts.Aggregate((a, b) => a.And(b)) with { What = $"{name}: {text.Trim()}" };
                 return new Transition(s, new Ask.Save(together, (screen, after) => MarkAll((JobSheetScreen)screen, after, Now(waiting, after))));
@@ -112,7 +124,7 @@ internal static class PickedUnits
         })
         {
             Options = fact.Options(house),
-            Echo = (text, now) => fact.ReadTyped(text, now.House).Then<string>(_ => $"the same for all {units.Count}"),
+            Echo = (text, now) => fact.ReadTyped(text, now.House, now.Today).Then<string>(_ => $"the same for all {units.Count}"),
         };
     }
 }

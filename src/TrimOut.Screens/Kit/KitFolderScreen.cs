@@ -64,14 +64,22 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
         var there = part.In(context.House) is not null;
         var y = area.PutWrapped(1, 1, 2, $"{(there ? NumberText.Counted(changes.Length, "value changes", "values change") : "A new part")}; "
             + effect, Tone.Strong);
-        foreach (var change in there ? changes.Take(5) : [])
+        var lost = TakePart.NotInEdition(context.House, part);
+        if (lost.Length > 0)
+            y = area.PutWrapped(1, y, 3, NotInEdition(lost), Tone.Caution);
+        foreach (var change in (there ? TakePart.AboutChanges(context.House, part) : []).Concat(there ? changes.Take(5) : []))
             y = area.PutWrapped(3, y, 1,
                 $"{change.Fact.Label}: {(change.Was.Length == 0 ? "blank" : change.Was)} {context.Glyphs.Arrow} {change.Becomes}", Tone.Text);
         if (there && changes.Length > 5)
             y = area.PutWrapped(3, y, 1, $"and {NumberText.Plain(changes.Length - 5)} more", Tone.Dim);
         foreach (var finding in effect.Come.Concat(effect.Reopen).TakeWhile(_ => y < area.Height))
-            y = UnitCard.Put(area, y, finding, context);
+            y = UnitCard.Put(area, y, finding, context, named: true);
     }
+
+    /// <summary>Which values of the house are not in another edition of the sheet, and what becomes of them.</summary>
+    public static string NotInEdition(IReadOnlyCollection<Fact> lost) =>
+        $"Not in this edition: {string.Join(", ", lost.Select(f => f.Label))}. "
+        + $"{(lost.Count == 1 ? "It stays as it is, and counts" : "They stay as they are, and count")} as not checked.";
 }
 
 /// <summary>Keys of the kit folder.</summary>
@@ -80,8 +88,18 @@ internal static class KitFolderKeys
     public static readonly IReadOnlyList<IKeyAction> All =
     [
         new KeyAction<KitFolderScreen>("enter", "Take", "Takes the part into this house: what is shown is what changes, and one undo takes it back.",
-            (s, context) => Transition.Save(s, TakePart.Into(context.House, s.Current!)))
+            Take)
             { Disabled = (s, _) => s.Current is null ? "There is no part here." : null },
         .. Moves.Through<KitFolderScreen>("part", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Parts.Count) }),
     ];
+
+    private static Transition Take(KitFolderScreen s, ScreenContext context)
+    {
+        var take = TakePart.Into(context.House, s.Current!);
+        return take.Ok && TakePart.NotInEdition(context.House, s.Current!) is { IsEmpty: false } lost
+            ? new Transition(s, new Ask.Confirm($"{KitFolderScreen.NotInEdition(lost)} Take the part all the same? y takes it, any other key leaves it.",
+                Ask.Confirm.AlsoYes,
+                Transition.Save(s, take)))
+            : Transition.Save(s, take);
+    }
 }

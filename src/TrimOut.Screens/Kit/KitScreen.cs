@@ -12,7 +12,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Kit;
 
 /// <summary>The parts of this house: how many of their values are blank, how many nobody checked against the maker's sheet, and how many checks wait.</summary>
-internal sealed record KitScreen(int Selected) : IScreen, ITable
+internal sealed record KitScreen(int Selected) : IFiltered, ITable
 {
     public static readonly IReadOnlyList<ItemKind> Kinds = [.. Enum.GetValues<ItemKind>().Where(FactTable.IsKit)];
 
@@ -30,9 +30,25 @@ internal sealed record KitScreen(int Selected) : IScreen, ITable
 
     public static IReadOnlyList<Item> Parts(ScreenContext context) => [.. Kinds.SelectMany(context.House.ItemsOf)];
 
-    public Item? Current(ScreenContext context) => Parts(context) is var parts && Selected < parts.Count ? parts[Selected] : null;
+    public string Search { get; init; } = "";
 
-    public IScreen Fit(ScreenContext context) => this with { Selected = Paging.Move(Selected, 0, Parts(context).Count) };
+    /// <summary>The parts that are shown.</summary>
+    public IReadOnlyList<Item> Shown(ScreenContext context) => Search.Length == 0 ? Parts(context)
+        : [.. Parts(context).Where(p => Filtering.Fits($"{SortOf(p)} {context.House.NameOf(p)} {Said(p, context).Said}", Search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Shown(context).Count, Parts(context).Count);
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        return to with { Selected = Filtering.Keep(Shown(context), Selected, to.Shown(context), p => p.Id) };
+    }
+
+    public Item? Current(ScreenContext context) => Shown(context) is var parts && Selected < parts.Count ? parts[Selected] : null;
+
+    public IScreen Fit(ScreenContext context) => this with { Selected = Paging.Move(Selected, 0, Shown(context).Count) };
+
+    private static string SortOf(Item part) => KebabCase.Of(part.Kind).Replace('-', ' ');
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
@@ -49,14 +65,14 @@ internal sealed record KitScreen(int Selected) : IScreen, ITable
                 "a pass.",
             Tone.Text);
         var rows = area.Rows(3, area.Height - 3);
-        var parts = Parts(context);
+        var parts = Shown(context);
         foreach (var (y, at) in Paging.Rows(rows, parts.Count, Selected, at => this with { Selected = at }))
         {
             var part = parts[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;
             rows.PutFit(0, y, rows.Width, "", tone);
             FindingSigns.Put(rows, 0, y, context.Report.About(part), context.Glyphs, tone);
-            rows.PutFit(2, y, 14, KebabCase.Of(part.Kind).Replace('-', ' '), tone);
+            rows.PutFit(2, y, 14, SortOf(part), tone);
             rows.PutFit(17, y, 24, context.House.NameOf(part), tone);
             var (said, open) = Said(part, context);
             rows.PutFit(41, y, rows.Width - 41, said, open && at != Selected ? Tone.Caution : tone);
@@ -100,7 +116,8 @@ internal static class KitKeys
             { Disabled = NoPart },
         new KeyAction<KitScreen>("n", "New part", "Adds a part of the same sort.",
             (s, context) => Transition.Type(s, NewPart(s, s.Current(context)!.Kind))) { Disabled = NoPart },
-        .. Moves.Through<KitScreen>("part", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, KitScreen.Parts(context).Count) }),
+        Filtering.Key<KitScreen>("parts", "sort, name, or what is said of it, such as blank"),
+        .. Moves.Through<KitScreen>("part", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown(context).Count) }),
     ];
 
     private static Transition Keep(KitScreen s, IEnumerable<Item> parts, ScreenContext context)

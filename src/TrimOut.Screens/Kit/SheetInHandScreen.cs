@@ -12,6 +12,7 @@ namespace TrimOut.Screens.Kit;
 internal sealed record SheetInHandScreen(string PartId, string Name, int Selected) : IScreen
 {
     private const int Labels = 28;
+    private const string NameField = "name";
 
     public string Title => $"Sheet in hand: {Name}";
 
@@ -23,19 +24,27 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     /// <summary>At the first value of a part that its sheet was not read for.</summary>
     public static SheetInHandScreen At(Item part, House house)
     {
-        var values = SheetValues.Of(part).ToList();
+        var values = Rows(part).ToList();
         return new(part.Id, house.NameOf(part), Math.Max(0, values.FindIndex(f => Open(part, f))));
     }
 
     public Item? Part(ScreenContext context) => context.House.Find(PartId) is { Removed: false } part ? part : null;
 
-    public IReadOnlyList<Fact> Values(ScreenContext context) => Part(context) is { } part ? [.. SheetValues.Of(part)] : [];
+    /// <summary>What is asked: the values in the order of sheets, then what the part is called, which sheet that was and its edition.</summary>
+    public IReadOnlyList<Fact> Values(ScreenContext context) => Part(context) is { } part ? [.. Rows(part)] : [];
+
+    private static IEnumerable<Fact> Rows(Item part) => SheetValues.Of(part).Concat(
+        new[] { NameField, AboutSheet.Sheet, AboutSheet.Edition }.Select(n => FactTable.Find(part.Kind, n)!));
 
     public string? TypesBy(ScreenContext context) => Current(context) is null ? null : "enter";
 
     public Fact? Current(ScreenContext context) => Values(context) is var values && Selected < values.Count ? values[Selected] : null;
 
-    public IScreen Fit(ScreenContext context) => this with { Selected = Paging.Move(Selected, 0, Values(context).Count) };
+    public IScreen Fit(ScreenContext context) => this with
+    {
+        Name = Part(context) is { } part ? context.House.NameOf(part) : Name,
+        Selected = Paging.Move(Selected, 0, Values(context).Count),
+    };
 
     /// <summary>At the next value after the cursor that is blank or was not held; null when there is none behind it.</summary>
     public SheetInHandScreen? Next(ScreenContext context)
@@ -52,9 +61,24 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     /// <summary>What could not be found on the sheet so far.</summary>
     public string Left(ScreenContext context)
     {
-        var blank = Part(context) is { } part ? SheetValues.BlankIn(part).Select(f => f.Label).ToList() : [];
-        return blank.Count == 0 ? $"Every value of {Name} is there."
-            : $"Not found on the sheet yet, {NumberText.Plain(blank.Count)}: {string.Join("; ", blank)}.";
+        if (Part(context) is not { } part)
+            return "";
+        var blank = SheetValues.BlankIn(part).Select(f => f.Label).ToList();
+        return (blank.Count == 0 ? $"Every value of {Name} is there."
+            : $"Not found on the sheet yet, {NumberText.Plain(blank.Count)}: {string.Join("; ", blank)}.") + ReadOff(part, context.House);
+    }
+
+    private static string ReadOff(Item part, House house)
+    {
+        string Said(string name) => AboutSheet.Of(part.Kind, name).ShowOf(part, house);
+        var (sheet, edition) = (Said(AboutSheet.Sheet), Said(AboutSheet.Edition));
+        return (sheet.Length, edition.Length) switch
+        {
+            (0, 0) => " Which sheet that was is not said yet.",
+            (0, _) => $" The sheet: edition {edition}.",
+            (_, 0) => $" The sheet: {sheet}; its edition is not said yet.",
+            _ => $" The sheet: {sheet}, edition {edition}.",
+        };
     }
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
@@ -70,7 +94,7 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
             var (fact, current) = (values[at], at == Selected);
             var shown = fact.ShowOf(part, context.House);
             area.PutFit(1, y, Labels, fact.Label, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
-            area.Put(Labels + 2, y, shown.Length > 0 && Open(part, fact) ? "?" : " ", Tone.Caution);
+            area.Put(Labels + 2, y, shown.Length > 0 && IsOfSheet(part, fact) && Open(part, fact) ? "?" : " ", Tone.Caution);
             var cells = split - Labels - 5;
             if (current && typing?.Entry.InPlace == $"{part.Id}/{fact.Name}")
             {
@@ -85,7 +109,13 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         DrawAbout(area.Part(split + 1, 0, area.Width - split - 1, area.Height), part, context);
     }
 
-    private static bool Open(Item part, Fact fact) => part.Latest(fact)?.Stored is null || part.Latest(Companion.Checked(fact.Name))?.Stored is null;
+    /// <summary>Whether it is a value of the sheet: not what the part is called, nor what is said about the sheet itself.</summary>
+    public static bool IsOfSheet(Item part, Fact fact) => SheetValues.Of(part.Kind).Contains(fact);
+
+    // The name that a blank kit gives a part is asked about until the sheet is named.
+    private static bool Open(Item part, Fact fact) => part.Latest(fact)?.Stored is not { } stored
+        || (IsOfSheet(part, fact) ? part.Latest(Companion.Checked(fact.Name))?.Stored is null
+        : fact.Name == NameField && KitWords.Has(stored) && part.Latest(AboutSheet.Sheet)?.Stored is null);
 
     private void DrawAbout(Area area, Item part, ScreenContext context)
     {
@@ -149,11 +179,14 @@ internal static class SheetInHandKeys
         if (text.Trim().Length == 0 && shown.Length == 0)
             return GoOn(s, context);
         if (text.Trim() != shown)
-            return KitCheck.ReadOff(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
-        return part.Latest(Companion.Checked(fact.Name))?.Stored is not null
+            return Typed(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
+        return !SheetInHandScreen.IsOfSheet(part, fact) || part.Latest(Companion.Checked(fact.Name))?.Stored is not null
             ? GoOn(s, context)
             : new Transition(s, new Ask.Save(KitCheck.Toggle(context.House, part, fact), Then));
     }
+
+    private static Core.Result<Core.History.Draft> Typed(House house, Item part, Fact fact, string text) => SheetInHandScreen.IsOfSheet(part, fact)
+        ? KitCheck.ReadOff(house, part, fact, text) : SetFact.Typed(house, part, fact, text);
 
     private static Transition Then(IScreen screen, ScreenContext context) => GoOn((SheetInHandScreen)screen, context);
 

@@ -12,7 +12,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Panels;
 
 /// <summary>The mechanical room: each panel's outputs as they stand on it, and the runs that wait for one.</summary>
-internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IAsked, ITable
+internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, IAsked, ITable
 {
     public string Title => "Panels";
 
@@ -39,17 +39,44 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
 
     public static PanelsScreen At(ScreenContext context) => new(0, null);
 
-    public PanelRow? Current(ScreenContext context) => PanelRows.Of(context.House) is var rows && Selected < rows.Count ? rows[Selected] : null;
+    public string Search { get; init; } = "";
+
+    /// <summary>The rows that are shown: runs that fit, below their panels; free outputs only where all is shown, or their panel fits.</summary>
+    public IReadOnlyList<PanelRow> Rows(House house)
+    {
+        var all = PanelRows.Of(house);
+        if (Search.Length == 0)
+            return all;
+        var fit = all.Where(r => !r.IsHeading && Filtering.Fits(TextOf(r), Search)).ToHashSet();
+        return [.. all.Where(r => fit.Contains(r) || (r.IsHeading && fit.Any(f => f.Panel?.Id == r.Panel?.Id && (f.Output is null) == (r.Panel is null))))];
+    }
+
+    public (int Shown, int All) Count(ScreenContext context) =>
+        (Rows(context.House).Count(r => !r.IsHeading), PanelRows.Of(context.House).Count(r => !r.IsHeading));
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        var rows = to.Rows(context.House);
+        var at = Filtering.Keep(Rows(context.House), Selected, rows, r => (r.Panel?.Id, r.Output, r.Run?.Id));
+        return to with { Selected = at > 0 ? at : Math.Max(0, rows.ToList().FindIndex(r => !r.IsHeading)) };
+    }
+
+    private static string TextOf(PanelRow row) => string.Create(CultureInfo.InvariantCulture,
+        $"{row.Panel?.Name} {row.Output} {row.Run?.Unit.Tag} {row.Run?.Unit.Window.Room?.FullName} "
+            + $"{string.Join(' ', row.Run?.Labels ?? [])} {(row.Run is null ? "free" : "")}");
+
+    public PanelRow? Current(ScreenContext context) => Rows(context.House) is var rows && Selected < rows.Count ? rows[Selected] : null;
 
     public IScreen Fit(ScreenContext context) => this with
     {
-        Selected = PanelRows.Move(PanelRows.Of(context.House), Selected, 0),
+        Selected = PanelRows.Move(Rows(context.House), Selected, 0),
         Carried = Carried is not null && context.House.Runs.Any(r => r.Id == Carried) ? Carried : null,
     };
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var rows = PanelRows.Of(context.House);
+        var rows = Rows(context.House);
         if (context.House.Panels.IsEmpty)
         {
             area.Put(2, 1, "There is no panel yet. Press n to add one.", Tone.Strong);
@@ -91,10 +118,14 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IScreen, IA
         }
         var carried = context.House.Runs.FirstOrDefault(r => r.Id == Carried);
         var (cue, tone) = carried is null
-            ? (" Panel off while you land and splice: red to red, black to black.", Tone.Caution)
+            ? ($" Panel off while you land and splice: {CableType.Joined(Cable(current, context))}.", Tone.Caution)
             : ($" In hand: {carried.Name}. Move to an output and press Space to land it.", Tone.Strong);
         body.PutFit(0, body.Height - 1, body.Width, cue, tone);
     }
+
+    /// <summary>The cable of the row under the cursor; else the one that all runs of the house have.</summary>
+    private static CableType? Cable(PanelRow? row, ScreenContext context) => row?.Run?.Cable
+        ?? (context.House.Runs.Select(r => r.Cable).DistinctBy(c => c?.Id).ToList() is [{ } only] ? only : null);
 
     /// <summary>What is wrong with the row under the cursor, in the sentences of its findings; of a panel, what it is as well.</summary>
     private static string About(PanelRow row, ScreenContext context)

@@ -7,7 +7,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Papers;
 
 /// <summary>What can be written, with a look at it first.</summary>
-internal sealed record PapersScreen(int Selected) : IScreen
+internal sealed record PapersScreen(int Selected) : IFiltered
 {
     public string Title => "Papers";
 
@@ -15,6 +15,22 @@ internal sealed record PapersScreen(int Selected) : IScreen
 
     /// <summary>On the owner's binder, which is what the whole job is for.</summary>
     public static PapersScreen At(ScreenContext context) => new(Math.Max(0, context.Papers.ToList().FindIndex(p => p.Id == "binder")));
+
+    public string Search { get; init; } = "";
+
+    /// <summary>The papers that are shown.</summary>
+    public IReadOnlyList<PaperChoice> Shown(ScreenContext context) => Search.Length == 0 ? context.Papers
+        : [.. context.Papers.Where(p => Filtering.Fits($"{p.Title} {p.For} {p.Id}", Search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Shown(context).Count, context.Papers.Count);
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        return to with { Selected = Filtering.Keep(Shown(context), Selected, to.Shown(context), p => p.Id) };
+    }
+
+    public IScreen Fit(ScreenContext context) => this with { Selected = Paging.Move(Selected, 0, Shown(context).Count) };
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
@@ -26,19 +42,20 @@ internal sealed record PapersScreen(int Selected) : IScreen
         if (ages)
             area.PutFit(titles + readers + 6, 0, LeastAge, "Written", Tone.Dim);
         var list = area.Rows(1, area.Height - 1 - Below - (missing > 0 ? 2 : 0));
-        foreach (var (y, at) in Paging.Rows(list, context.Papers.Count, Selected, at => this with { Selected = at }))
+        var papers = Shown(context);
+        foreach (var (y, at) in Paging.Rows(list, papers.Count, Selected, at => this with { Selected = at }))
         {
-            var paper = context.Papers[at];
+            var paper = papers[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;
             list.PutFit(1, y, list.Width - 2, $" {paper.Title}", tone);
             list.PutFit(titles + 3, y, readers + 1, paper.For, tone);
             if (ages)
                 list.PutFit(titles + readers + 6, y, list.Width - titles - readers - 7, Age(paper, context), tone);
         }
-        var end = 1 + Math.Min(list.Height, context.Papers.Count);
+        var end = 1 + Math.Min(list.Height, papers.Count);
         var below = area.Rows(end, area.Height - end);
-        if (Selected < context.Papers.Count)
-            below.PutWrapped(1, 1, Below - 1, InWords(context.Papers[Selected], context), Tone.Text);
+        if (Selected < papers.Count)
+            below.PutWrapped(1, 1, Below - 1, InWords(papers[Selected], context), Tone.Text);
         if (missing > 0)
             below.PutWrapped(1, Below, 2, $"{NumberText.Counted(missing, "check")} could not be made because details are missing. The papers say so.",
                 Tone.Caution);
@@ -73,12 +90,13 @@ internal static class PapersKeys
     public static readonly IReadOnlyList<IKeyAction> All =
     [
         new KeyAction<PapersScreen>("enter", "Look at it", "Shows the paper as it will be.",
-            (s, context) => new Transition(s, Look(context.Papers[s.Selected], Of(context)))) { Disabled = NoPaper },
+            (s, context) => new Transition(s, Look(s.Shown(context)[s.Selected], Of(context)))) { Disabled = NoPaper },
         new KeyAction<PapersScreen>("w", "Write it", "Writes the paper beside the house file.",
-            (s, context) => new Transition(s, Write(s, [context.Papers[s.Selected]], Of(context), []))) { Disabled = NoPaper },
+            (s, context) => new Transition(s, Write(s, [s.Shown(context)[s.Selected]], Of(context), []))) { Disabled = NoPaper },
         new KeyAction<PapersScreen>("W", "Write all", "Writes all papers beside the house file, one after the other; Esc stops between two.",
             (s, context) => new Transition(s, Write(s, context.Papers, Of(context), []))) { Disabled = NoPaper },
-        .. Moves.Through<PapersScreen>("paper", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, context.Papers.Count) }),
+        Filtering.Key<PapersScreen>("papers", "title, or whom it is for"),
+        .. Moves.Through<PapersScreen>("paper", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown(context).Count) }),
     ];
 
     /// <summary>The house as it is seen now: what is changed while papers are written is not on them.</summary>
@@ -105,7 +123,7 @@ internal static class PapersKeys
     private static Ask.Beside Look(PaperChoice paper, PaperHouse house) => new($"Making {paper.Title}", (desk, _, stop) =>
         desk.Preview(paper.Id, house, stop).Then<Ask>(blocks => new Ask.Open(PreviewScreen.Of(paper, blocks))));
 
-    private static string? NoPaper(PapersScreen s, ScreenContext context) => context.Papers.Count == 0 ? "There is no paper." : null;
+    private static string? NoPaper(PapersScreen s, ScreenContext context) => s.Shown(context).Count == 0 ? "There is no paper." : null;
 
     /// <summary>The page to open or print comes first; drawings, which a paper may have many of, are counted.</summary>
     private static string Written(IReadOnlyList<string> files)

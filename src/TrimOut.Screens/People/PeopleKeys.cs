@@ -16,9 +16,11 @@ internal static class PeopleKeys
         new KeyAction<PeopleScreen>("enter", "Open", "All details of the contact or visit, or the day on which the box is expected.", Open)
             { Disabled = NoRow },
         new KeyAction<PeopleScreen>("n", "New contact", "Adds somebody by one line: name, part in the job, number.",
-            (s, context) => Transition.Type(s, New("New contact", "name, then part and number, such as Ash Example, crew, 555 0101", QuickPeople.Contact))),
+            (s, context) => Transition.Type(s, New("New contact", "name, then part and number, such as Ash Example, crew, 555 0101",
+                (house, text, _) => QuickPeople.Contact(house, text)))),
         new KeyAction<PeopleScreen>("N", "New visit", "Adds a visit by one line: day, what is done, and who is expected after @.",
-            (s, context) => Transition.Type(s, New("New visit", $"day, what is done, who after @, such as {Example(context)}", QuickPeople.Visit))),
+            (s, context) => Transition.Type(s, New("New visit", $"day, what is done, who after @, such as {Example(context)}",
+                (house, text, today) => QuickPeople.Visit(house, text, today, addUnknown: true)))),
         new KeyAction<PeopleScreen>("space", "Done", "Says that the visit took place, or not after all; that the box is here.",
             (s, context) => Transition.Save(s, s.Current(context) switch
             {
@@ -35,6 +37,7 @@ internal static class PeopleKeys
             })) { Disabled = NoRow },
         new KeyAction<PeopleScreen>("X", "Remove", "Takes the contact or visit out of the house; it can be brought back by undo.", AskRemove)
             { Disabled = (s, context) => s.Current(context) is { Box: null } ? null : "Move to a contact or a visit first.", OnBar = false },
+        Filtering.Key<PeopleScreen>("rows", "name, part in the job, number, day, tag"),
         .. Moves.Through<PeopleScreen>("row", (s, context, by) => s.Moved(context, by)),
     ];
 
@@ -52,24 +55,27 @@ internal static class PeopleKeys
             : SheetScreen.At(new OfItem(row.Id), context.House));
     }
 
-    private static Entry New(string label, string hint, Func<House, string, Result<Draft>> read) => new(label, "", hint,
-        (text, now) => read(now.House, text).Then<Transition>(draft => new Transition(PeopleScreen.On(null, now), new Ask.Save(draft, Newest))))
+    private static Entry New(string label, string hint, Func<House, string, DateOnly, Result<Draft>> read) => new(label, "", hint,
+        (text, now) => read(now.House, text, now.Today).Then<Transition>(draft => new Transition(PeopleScreen.On(null, now), new Ask.Save(draft, Newest))))
     {
-        Echo = (text, now) => text.Trim().Length == 0 ? hint : read(now.House, text).Then<string>(d => Understood(d, now)),
+        Echo = (text, now) => text.Trim().Length == 0 ? hint : read(now.House, text, now.Today).Then<string>(d => Understood(d, now)),
     };
 
     /// <summary>What was understood of the line so far.</summary>
     private static string Understood(Draft draft, ScreenContext context)
     {
         var house = HouseLog.Preview(context.House, draft);
-        var item = house.Items.Values.MaxBy(i => i.Place)!;
+        var added = house.Items.Values.Where(i => context.House.Find(i.Id) is null).OrderBy(i => i.Place).ToList();
+        var item = added[0];
         var facts = FactTable.Of(item.Kind).Where(f => !f.IsKeyed).Select(f => f.ShowOf(item, house)).Where(t => t.Length > 0);
-        var who = new Visit(house, item).Expected.Select(c => c.Name);
+        var who = new Visit(house, item).Expected.Select(c => added.Any(a => a.Id == c.Id) ? $"{c.Name} (new contact)" : c.Name);
         return string.Join(", ", item.Kind == ItemKind.Visit ? facts.Concat(who) : facts);
     }
 
     private static Transition Newest(IScreen screen, ScreenContext context) =>
-        new(PeopleScreen.On(context.House.Items.Values.Where(i => i.Kind is ItemKind.Contact or ItemKind.Visit).MaxBy(i => i.Place)?.Id, context));
+        new(PeopleScreen.On(
+        // A visit that brought a contact with it is what was typed.
+        context.Log.Changes[^1].Edits.OfType<Edit.Add>().FirstOrDefault()?.Item, context));
 
     private static Transition AskRemove(PeopleScreen s, ScreenContext context)
     {

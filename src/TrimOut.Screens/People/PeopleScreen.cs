@@ -9,7 +9,7 @@ namespace TrimOut.Screens.People;
 /// <summary>Contacts with their numbers, visits with who is expected, and boxes that are not here.</summary>
 /// <param name="RowId">The row under the cursor.</param>
 /// <param name="At">Where that was among all rows, for when it is gone.</param>
-internal sealed record PeopleScreen(string? RowId, int At) : IScreen, IAsked, ITable
+internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, ITable
 {
     private const int LeastCard = 30;
 
@@ -19,7 +19,16 @@ internal sealed record PeopleScreen(string? RowId, int At) : IScreen, IAsked, IT
 
     public static PeopleScreen On(string? id, ScreenContext context) => (PeopleScreen)new PeopleScreen(id, 0).Fit(context);
 
-    public PeopleRow? Current(ScreenContext context) => PeopleRows.Of(context).FirstOrDefault(r => r.Id.Length > 0 && r.Id == RowId);
+    public string Search { get; init; } = "";
+
+    public IReadOnlyList<PeopleRow> Rows(ScreenContext context) => Search.Length == 0 ? PeopleRows.Of(context)
+        : [.. PeopleRows.Of(context).Where(r => r.Id.Length == 0 || Filtering.Fits($"{Text(r, context)} {r.Box?.Unit.Window.Room?.FullName}", Search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Rows(context).Count(r => r.Id.Length > 0), PeopleRows.Of(context).Count(r => r.Id.Length > 0));
+
+    public IScreen Searching(string search, ScreenContext context) => (this with { Search = search, At = 0 }).Fit(context);
+
+    public PeopleRow? Current(ScreenContext context) => Rows(context).FirstOrDefault(r => r.Id.Length > 0 && r.Id == RowId);
 
     public Unit? UnitAt(ScreenContext context) => Current(context)?.Box?.Unit;
 
@@ -34,26 +43,28 @@ internal sealed record PeopleScreen(string? RowId, int At) : IScreen, IAsked, IT
     /// <summary>So many rows on, past headings.</summary>
     public PeopleScreen Moved(ScreenContext context, int by)
     {
-        var rows = PeopleRows.Of(context);
+        var rows = Rows(context);
         var stands = Enumerable.Range(0, rows.Count).Where(at => rows[at].Id.Length > 0).ToList();
         if (stands.Count == 0)
-            return new PeopleScreen(null, 0);
+            return this with { RowId = null, At = 0 };
         var now = Math.Max(0, stands.FindLastIndex(at => at <= At));
         var to = stands[Paging.Move(now, by, stands.Count)];
-        return new PeopleScreen(rows[to].Id, to);
+        return this with { RowId = rows[to].Id, At = to };
     }
 
     public IScreen Fit(ScreenContext context)
     {
-        var at = PeopleRows.Of(context).ToList().FindIndex(r => r.Id.Length > 0 && r.Id == RowId);
+        var at = Rows(context).ToList().FindIndex(r => r.Id.Length > 0 && r.Id == RowId);
         return at < 0 ? Moved(context, 0) : this with { At = at };
     }
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var rows = PeopleRows.Of(context);
-        area.PutFit(1, 0, area.Width - 1, "On the papers of the crew; who is called after handover stands in the binder.", Tone.Dim);
-        if (rows.All(r => r.Id.Length == 0))
+        var rows = Rows(context);
+        var nobody = context.House.Contacts.Any() && !context.House.Contacts.Any(c => c.AfterHandover);
+        area.PutFit(1, 0, area.Width - 1, nobody ? "Nobody is chosen to call after handover yet: Enter on a contact says so."
+            : "On the papers of the crew; who is called after handover stands in the binder.", nobody ? Tone.Caution : Tone.Dim);
+        if (Search.Length == 0 && rows.All(r => r.Id.Length == 0))
         {
             area.Put(2, 2, "Nobody is noted yet.", Tone.Strong);
             area.PutWrapped(2, 4, 3, "n adds a contact by one line, N a visit:", Tone.Text);

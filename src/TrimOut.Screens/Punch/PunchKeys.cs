@@ -36,6 +36,7 @@ internal static class PunchKeys
         new KeyAction<PunchScreen>("delete", "Take waiver back", "Opens a waived finding again.",
             (s, context) => Transition.Save(s, RemoveItems.Remove(context.House, s.Current(context)!.Finding!.Waiver!.Item)))
             { Disabled = (s, context) => s.Current(context)?.Finding?.Waiver is null ? "This is not waived." : null, Also = ["backspace"], OnBar = false },
+        Filtering.Key<PunchScreen>("items", "tag, phase, or what it says"),
         .. Moves.Through<PunchScreen>("item", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, PunchRows.Of(s, context).Count) }),
     ];
 

@@ -11,7 +11,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Punch;
 
 /// <summary>Everything to mend: findings and hand-written items, open ones first.</summary>
-internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IScreen, IAsked, ITable
+internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFiltered, IAsked, ITable
 {
     public string Title => "Punch list";
 
@@ -30,6 +30,16 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
 
     /// <summary>The list of facts that checks wait for.</summary>
     public static PunchScreen OfMissingFacts(ScreenContext context) => At(context) with { WantsFacts = true };
+
+    public string Search { get; init; } = "";
+
+    public (int Shown, int All) Count(ScreenContext context) => (PunchRows.Of(this, context).Count, PunchRows.Of(this with { Search = "" }, context).Count);
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        return to with { Selected = Filtering.Keep(PunchRows.Of(this, context), Selected, PunchRows.Of(to, context), r => (r.Subject.Id, r.Text)) };
+    }
 
     public PunchRow? Current(ScreenContext context) => PunchRows.Of(this, context) is var rows && Selected < rows.Count ? rows[Selected] : null;
 
@@ -66,11 +76,16 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : ISc
         var open = context.Report.Findings.Count(f => f.Open) + context.House.PunchItems.Count(p => !p.Done);
         var only = Only is { } p ? $"; only {p.Full()}" : "";
         if (WantsFacts)
-            area.PutFit(0, 0, area.Width, $" {context.Report.Waiting}{only}; m goes back to what is to be fixed", Tone.Heading);
+        {
+            var waits = WaitingLine.Of(context.Report, Only).Replace(" (m)", "", StringComparison.Ordinal);
+            area.PutFit(0, 0, area.Width, $" {waits}; m goes back to what is to be fixed", Tone.Heading);
+        }
         else
             DrawSums(area.Rows(0, 1), open, only, context);
         if (rows.Count == 0)
         {
+            if (Search.Length > 0)
+                return;
             var waiting = !WantsFacts && !context.Report.Waiting.None;
             area.PutWrapped(2, 2, 3, waiting ? $"Nothing is open here yet. {context.Report.Waiting}: m lists them." : "Nothing is open here.",
                 waiting ? Tone.Caution : context.Good);
@@ -144,15 +159,18 @@ internal static class PunchRows
     public static IReadOnlyList<PunchRow> Of(PunchScreen screen, ScreenContext context)
     {
         if (screen.WantsFacts)
-            return [.. Wanted(context).Where(r => screen.Only is null || r.Phase == screen.Only)];
+            return [.. Wanted(context).Where(r => Fits(r, screen, context))];
         var findings = context.Report.Findings.Where(f => f.Open || screen.Closed).Select(f => new PunchRow(f.Subject, f.Check.Phase,
             f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, f.Found.Message.In(context.House),
                 f, null));
         var written = context.House.PunchItems.Where(p => !p.Done || screen.Closed).Select(p => new PunchRow(p.About ?? p.Item, p.Phase,
             p.Done ? "done" : "to fix", p.Done ? Tone.Dim : Tone.Caution, p.Name, null, p));
-        return [.. findings.Concat(written).Where(r => screen.Only is null || r.Phase == screen.Only).OrderBy(r => r.State is "waived" or "done")
+        return [.. findings.Concat(written).Where(r => Fits(r, screen, context)).OrderBy(r => r.State is "waived" or "done")
             .ThenBy(r => r.State == "STOP" ? 0 : r.State == "to fix" ? 1 : 2)];
     }
+
+    private static bool Fits(PunchRow row, PunchScreen screen, ScreenContext context) => (screen.Only is null || row.Phase == screen.Only)
+        && (screen.Search.Length == 0 || Filtering.Fits($"{row.State} {context.House.NameOf(row.Subject)} {row.Phase?.Full()} {row.Text}", screen.Search));
 
     /// <summary>Each fact that checks wait for, once, with the checks that wait: the earliest phase first.</summary>
     private static IEnumerable<PunchRow> Wanted(ScreenContext context) => context.Report.Missing

@@ -32,6 +32,7 @@ internal static class RoomsKeys
             { Disabled = (s, context) => s.Current(context)?.Window is { LeftOut: true } ? null : "Move to a window that is left out first.", OnBar = false },
         new KeyAction<RoomsScreen>("X", "Remove", "Takes an empty room out of the house; it can be brought back by undo.", AskRemove)
             { Disabled = NoRoom, OnBar = false },
+        Filtering.Key<RoomsScreen>("rooms and windows", "tag, kind, room or floor"),
         .. Moves.Through<RoomsScreen>("row", (s, context, by) => s.Moved(context, by)),
     ];
 
@@ -67,7 +68,7 @@ internal static class RoomsKeys
     /// <summary>Tab goes on to the floor.</summary>
     private static Entry NameOf(RoomsScreen s, ScreenContext context, Room room) => FactEntry.For(s, context.House, room.Item, RoomFacts.Name) with
     {
-        AcceptAndNext = (text, now) => FactEntry.Draft(now.House, room.Item, RoomFacts.Name, text, null).Then<Transition>(draft => draft is null
+        AcceptAndNext = (text, now) => FactEntry.Draft(now, room.Item, RoomFacts.Name, text, null).Then<Transition>(draft => draft is null
             ? AskFloor(s, now, room.Id)
             : new Transition(s, new Ask.Save(draft, (screen, after) => AskFloor((RoomsScreen)screen, after, room.Id)))),
     };

@@ -10,7 +10,7 @@ namespace TrimOut.Screens.Rooms;
 /// <summary>Floors, rooms and windows in walking order, to be named, ordered and merged.</summary>
 /// <param name="RowId">The row under the cursor.</param>
 /// <param name="At">Where that was, for when it is gone.</param>
-internal sealed record RoomsScreen(string? RowId, int At) : IScreen, IAsked
+internal sealed record RoomsScreen(string? RowId, int At) : IFiltered, IAsked
 {
     private const int LeastCard = 34;
 
@@ -22,27 +22,37 @@ internal sealed record RoomsScreen(string? RowId, int At) : IScreen, IAsked
 
     public static RoomsScreen On(string? id, ScreenContext context) => (RoomsScreen)new RoomsScreen(id, 0).Fit(context);
 
-    public RoomRow? Current(ScreenContext context) => RoomRows.Of(context.House).FirstOrDefault(r => r.Id == RowId);
+    public string Search { get; init; } = "";
+
+    /// <summary>The rows that are shown: windows that fit, with their rooms and floors, and whole rooms and floors that do.</summary>
+    public IReadOnlyList<RoomRow> Rows(House house) => Search.Length == 0 ? RoomRows.Of(house)
+        : [.. RoomRows.Of(house).Where(r => !r.IsFloor && Filtering.Fits($"{r.Floor} {r.Room?.Name} {(r.Window is null ? "" : Text(r, house))}", Search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Rows(context.House).Count, RoomRows.Of(context.House).Count);
+
+    public IScreen Searching(string search, ScreenContext context) => (this with { Search = search, At = 0 }).Fit(context);
+
+    public RoomRow? Current(ScreenContext context) => Rows(context.House).FirstOrDefault(r => r.Id == RowId);
 
     public Unit? UnitAt(ScreenContext context) => Current(context)?.Window is { LeftOut: false } window ? window.Units.FirstOrDefault() : null;
 
     public RoomsScreen Moved(ScreenContext context, int by)
     {
-        var rows = RoomRows.Of(context.House);
+        var rows = Rows(context.House);
         var to = Paging.Move(At, by, rows.Count);
-        return new RoomsScreen(to < rows.Count ? rows[to].Id : null, to);
+        return this with { RowId = to < rows.Count ? rows[to].Id : null, At = to };
     }
 
     public IScreen Fit(ScreenContext context)
     {
-        var at = RoomRows.Of(context.House).ToList().FindIndex(r => r.Id == RowId);
+        var at = Rows(context.House).ToList().FindIndex(r => r.Id == RowId);
         return at < 0 ? Moved(context, 0) : this with { At = at };
     }
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var rows = RoomRows.Of(context.House);
-        if (rows.Count == 0)
+        var rows = Rows(context.House);
+        if (rows.Count == 0 && Search.Length == 0)
         {
             area.Put(2, 1, "This house has no room yet.", Tone.Strong);
             area.PutWrapped(2, 3, 3, "n adds one. On the job sheet the line of a window makes its room: @Kitchen, or @Kitchen/Upper.", Tone.Text);

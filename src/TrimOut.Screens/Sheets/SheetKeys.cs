@@ -3,6 +3,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Screens.Cables;
 using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Shell;
 
@@ -23,10 +24,10 @@ internal static class SheetKeys
         new KeyAction<SheetScreen>("f", "Findings", "Goes to the next field that fixes a finding.", (s, context) => NextFinding(s, context)),
         new KeyAction<SheetScreen>("space", "Mark next step", "Marks the unit's next step done; evidence is asked for first.",
             MarkNext) { Disabled = NoUnit, OnBar = false },
-        new KeyAction<SheetScreen>("l", "One more leg", "Adds a leg to the home run.",
-            (s, context) => new Transition(s, new Ask.Save(AddItems.Leg(UnitOf(s, context)!.Run!), OnNewLeg)))
+        new KeyAction<SheetScreen>("l", LegsEntry.Name, LegsEntry.Help,
+            (s, context) => Transition.Type(s, LegsEntry.For(s, UnitOf(s, context)!.Run!, OnNewLeg)))
             { Disabled = (s, context) => UnitOf(s, context)?.Run is null ? "Only a unit that a panel feeds has a home run with legs." : null },
-        new KeyAction<SheetScreen>("+", "One more unit", "Adds a unit to this window.",
+        new KeyAction<SheetScreen>("+", "One more unit", "Adds a unit to this window, with what it shares with the one beside it.",
             (s, context) => Transition.Save(s, AddItems.Unit(context.House, UnitOf(s, context)!.Window.Id)))
             { Disabled = NoUnit, OnBar = false },
         new KeyAction<SheetScreen>("right", "Next unit", "The next unit on the walk.", (s, context) => new Transition(Other(s, context, 1)))
@@ -43,6 +44,7 @@ internal static class SheetKeys
         new KeyAction<SheetScreen>("X", "Remove", "Takes the window, unit, leg or other item under the cursor out of the house; it can be brought back.",
             (s, context) => AskRemove(s, context))
             { Disabled = (s, context) => s.Current?.Item is null or { Kind: ItemKind.House } ? "The house itself stays." : null, OnBar = false },
+        Filtering.Key<SheetScreen>("details", "words of the label, or of the phase; Enter goes there"),
         .. Moves.Through<SheetScreen>("detail", (s, _, by) => s.Move(by)),
     ];
 
@@ -65,7 +67,7 @@ internal static class SheetKeys
     {
         var row = s.Current!;
         var line = ShownText.Kept(text.Trim());
-        var draft = FactEntry.Draft(context.House, row.Item!, row.Fact!, line, row.Key);
+        var draft = FactEntry.Draft(context, row.Item!, row.Fact!, line, row.Key);
         if (draft.Ok)
             return draft.Value is { } changed ? new Transition(s, new Ask.Save(changed)) : Transition.Say(s, "Not changed.");
         return Transition.Type(s, FactEntry.For(s, context.House, row.Item!, row.Fact!, row.Key) with
@@ -89,7 +91,7 @@ internal static class SheetKeys
         return Transition.Type(screen, FactEntry.For(screen, context.House, row.Item!, row.Fact!, row.Key) with
         {
             InPlace = row.Place,
-            AcceptAndNext = (text, now) => FactEntry.Draft(now.House, row.Item!, row.Fact!, text, row.Key).Then<Transition>(draft =>
+            AcceptAndNext = (text, now) => FactEntry.Draft(now, row.Item!, row.Fact!, text, row.Key).Then<Transition>(draft =>
                 draft is null ? Next(screen, now) : new Transition(screen, new Ask.Save(draft, (s, after) => Next((SheetScreen)s, after)))),
         });
     }

@@ -3,6 +3,7 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -10,7 +11,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Sheets;
 
 /// <summary>All details of one thing, edited in place.</summary>
-internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IReadOnlyList<SheetRow> Rows) : IScreen, IAsked, ITable
+internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IReadOnlyList<SheetRow> Rows) : IFiltered, IAsked, ITable
 {
     public Unit? UnitAt(ScreenContext context) => Of is OfUnit of ? context.House.FindUnit(of.UnitId) : null;
 
@@ -23,12 +24,41 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     private static readonly Sign NotHeld = new(_ => "?", "a value of the kit that nobody checked against the maker's sheet yet");
 
-    public IReadOnlyList<Sign> Signs { get; } = [.. FindingSigns.All, NoValue, NotHeld, .. DrawingSigns.Window];
+    private static readonly Sign Begun = new(_ => "=", "a figure of the house that the program began with, and nobody typed");
+
+    public IReadOnlyList<Sign> Signs { get; } = [.. FindingSigns.All, NoValue, NotHeld, Begun, .. DrawingSigns.Window];
 
     /// <summary>A card or a picture beside the rows needs so much.</summary>
     private const int LeastPicture = 40;
 
     public string? TypesBy(ScreenContext context) => Current is null ? null : "enter";
+
+    public string Search { get; init; } = "";
+
+    public (int Shown, int All) Count(ScreenContext context) => (Rows.Count(r => r.IsFact), Of.Rows(context.House).Count(r => r.IsFact));
+
+    /// <summary>With only the details whose label has the words, under their headings; where no label has them, those under a heading that has.</summary>
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var rows = Fitting(Of.Rows(context.House), search);
+        var to = this with { Search = search, Rows = rows, Selected = FirstFact(rows) };
+        return Current is { } row ? to.On(row.Place) : to;
+    }
+
+    /// <summary>A sheet is long: what was looked for is gone to, and all the others are there again.</summary>
+    public IScreen Found(ScreenContext context) => Searching("", context);
+
+    private static IReadOnlyList<SheetRow> Fitting(IReadOnlyList<SheetRow> all, string search)
+    {
+        if (search.Length == 0)
+            return all;
+        var heading = "";
+        var rows = all.Select(r => (Row: r, Heading: heading = r.IsFact ? heading : r.Heading)).Where(r => r.Row.IsFact).ToList();
+        var fit = rows.FindAll(r => Filtering.Fits(r.Row.Label, search));
+        if (fit.Count == 0)
+            fit = rows.FindAll(r => Filtering.Fits($"{r.Heading} {r.Row.Label}", search));
+        return [.. fit.GroupBy(r => r.Heading, r => r.Row).SelectMany(g => g.Key.Length == 0 ? g : g.Prepend(SheetRow.Head(g.Key)))];
+    }
 
     public SheetRow? Current => Selected < Rows.Count && Rows[Selected].IsFact ? Rows[Selected] : null;
 
@@ -85,6 +115,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
     {
         var place = Current?.Place;
         var fresh = At(Of.Still(context.House), context.House);
+        fresh = fresh with { Search = Search, Rows = Fitting(fresh.Rows, Search) };
         fresh = fresh with { Selected = Math.Clamp(Selected, 0, Math.Max(0, fresh.Rows.Count - 1)) };
         return place is null ? fresh : fresh.On(place);
     }
@@ -101,13 +132,15 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
+        if (Rows.Count == 0 && Search.Length > 0)
+            return;
         if (Rows.Count == 0)
         {
             area.Put(2, 1, "This is no longer in the house. Esc goes back.", Tone.Strong);
             return;
         }
         // While one types that the window is left out its unit is not in the house that is shown.
-        var rows = Of.Rows(context.House) is { Count: > 0 } now ? now : Rows;
+        var rows = Fitting(Of.Rows(context.House), Search) is { Count: > 0 } now ? now : Rows;
         var split = Of is OfUnit ? Math.Clamp(area.Width * 11 / 20, 40, 66) : Math.Clamp(area.Width * 13 / 20, 52, 90);
         DrawRows(area.Part(0, 0, split, area.Height), rows, context, typing);
         var side = area.Part(split + 1, 0, area.Width - split - 1, area.Height);
@@ -155,7 +188,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             var shown = row.Shown(context.House);
             area.PutFit(2, y, labels, row.Label, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
             var (x, cells) = (labels + 4, area.Width - labels - 4);
-            area.PutFit(labels + 2, y, 2, Unchecked(row) ? NotHeld.Drawn(context.Glyphs) : "", Tone.Caution);
+            area.PutFit(labels + 2, y, 2, Unchecked(row) ? NotHeld.Drawn(context.Glyphs)
+                : BegunWith.Is(row.Item!, row.Fact!) ? Begun.Drawn(context.Glyphs) : "", Tone.Caution);
             if (current && typing?.Entry.InPlace == row.Place)
             {
                 area.PutFit(x, y, cells, typing.Text, Tone.Field);
@@ -170,7 +204,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
     }
 
     private static bool Unchecked(SheetRow row) =>
-        FactTable.IsKit(row.Item!.Kind) && row.Item.Latest(row.Field)?.Stored is not null && row.Item.Latest(Companion.Checked(row.Field))?.Stored is null;
+        SheetValues.Of(row.Item!.Kind).Contains(row.Fact!) && row.Item.Latest(row.Field)?.Stored is not null
+        && row.Item.Latest(Companion.Checked(row.Field))?.Stored is null;
 
     private static string Beside(SheetRow row, string companion, string what, string unit) =>
         row.Item!.Latest(companion)?.Stored is { } stored ? $", {what} {stored} {unit}" : "";
@@ -194,7 +229,9 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
             var with = (meter is null ? "" : $", with {meter}")
                 + Beside(row, Companion.Leads(row.Field), "leads", "ohm") + Beside(row, Companion.CableAt(row.Field), "cable at", "C")
                 + Beside(row, Companion.MeterStep(row.Field), "last digit", "ohm");
-            y = area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{with}"), Tone.Dim);
+            y = BegunWith.Is(row.Item, row.Fact)
+                ? area.PutWrapped(0, y, 2, "What the program began with: nobody typed it.", Tone.Caution)
+                : area.PutWrapped(0, y, 2, string.Create(CultureInfo.InvariantCulture, $"{head.By}, {head.At:yyyy-MM-dd HH:mm}{with}"), Tone.Dim);
         }
         if (Unchecked(row))
             y = area.PutWrapped(0, y, 3, $"{NotHeld.Drawn(context.Glyphs)} Not checked against the maker's sheet yet. c says that it was.", Tone.Caution);

@@ -1,31 +1,36 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 
 namespace TrimOut.Screens.Shell;
 
-/// <summary>What saved values brought up and nobody has seen yet, the worst first. A wrong reading is told while the meter is still on the cable.</summary>
+/// <summary>
+/// What saved values brought up and nobody has seen yet: of the latest change first, the worst first, then what is older. A wrong reading is told while the
+/// meter is still on the cable, whatever else stands.
+/// </summary>
 /// <param name="Findings">The findings, as the house has them now.</param>
-internal sealed record Caused(ImmutableArray<Finding> Findings)
+/// <param name="Latest">How many of them, from the first on, the latest change brought up.</param>
+internal sealed record Caused(ImmutableArray<Finding> Findings, int Latest)
 {
-    public static readonly Caused Nothing = new([]);
+    public static readonly Caused Nothing = new([], 0);
 
     private const int MostLines = 3;
 
     /// <summary>The finding that is shown; null when there is none.</summary>
-    public Finding? Worst => Findings.FirstOrDefault();
+    public Finding? Shown => Findings.FirstOrDefault();
 
     /// <summary>With what a change brought up: what was not there before, and what its own values are still wrong about.</summary>
     public Caused With(Change change, CheckReport before, CheckReport after)
     {
         var known = before.Findings.Where(f => f.Open).Select(Key).ToHashSet();
         var put = change.Edits.OfType<Edit.Put>().Select(p => new FieldRef(p.Item, p.Field)).ToHashSet();
-        var raised = after.Findings.Where(f => f.Open && (!known.Contains(Key(f)) || (put.Contains(f.Found.Mends)
-            && !before.Findings.Any(b => Key(b) == Key(f) && b.Found.Message.Equals(f.Found.Message))))).Select(Key);
-        var unseen = Findings.Select(Key).Concat(raised).ToHashSet();
-        return new([.. after.Findings.Where(f => f.Open && unseen.Contains(Key(f)))]);
+        List<Finding> raised = [.. after.Findings.Where(f => f.Open && (!known.Contains(Key(f)) || (put.Contains(f.Found.Mends)
+            && !before.Findings.Any(b => Key(b) == Key(f) && b.Found.Message.Equals(f.Found.Message)))))];
+        var latest = raised.Select(Key).ToHashSet();
+        return new Caused([.. raised, .. Findings.Where(f => !latest.Contains(Key(f)))], raised.Count).Still(after);
     }
 
     /// <summary>What is left of it in the house as it is now.</summary>
@@ -33,15 +38,27 @@ internal sealed record Caused(ImmutableArray<Finding> Findings)
     {
         if (Findings.IsEmpty)
             return this;
-        var unseen = Findings.Select(Key).ToHashSet();
-        return new([.. report.Findings.Where(f => f.Open && unseen.Contains(Key(f)))]);
+        var unseen = Findings.Select(Key).Distinct().ToList();
+        var now = report.Findings.Where(f => f.Open).ToLookup(Key);
+        var latest = Findings.Take(Latest).Select(Key).ToHashSet();
+        ImmutableArray<Finding> all = [.. unseen.SelectMany(key => now[key])];
+        return new(all, all.Count(f => latest.Contains(Key(f))));
     }
 
     /// <summary>After a look at the screen: a stop stays until somebody says that it was seen.</summary>
-    public Caused LookedAt => new(Findings.RemoveAll(f => !FindingSigns.IsStop(f)));
+    public Caused LookedAt => new(Findings.RemoveAll(f => !FindingSigns.IsStop(f)), Findings.Take(Latest).Count(FindingSigns.IsStop));
 
-    /// <summary>Without the one that is shown.</summary>
-    public Caused Next => Findings.IsEmpty ? this : new(Findings.RemoveAt(0));
+    /// <summary>Without the one that is shown, and what else the same check says of the same thing.</summary>
+    public Caused Next
+    {
+        get
+        {
+            if (Findings.IsEmpty)
+                return this;
+            var seen = Key(Findings[0]);
+            return new(Findings.RemoveAll(f => Key(f) == seen), Findings.Take(Latest).Count(f => Key(f) != seen));
+        }
+    }
 
     /// <summary>The lines that it takes, and their tone.</summary>
     /// <param name="context">What is seen.</param>
@@ -49,15 +66,24 @@ internal sealed record Caused(ImmutableArray<Finding> Findings)
     /// <param name="typing">Whether something is being typed: no key leads from there.</param>
     public (IReadOnlyList<string> Lines, Tone Tone) Lines(ScreenContext context, int cells, bool typing)
     {
-        if (Worst is not { } worst)
+        if (Shown is not { } worst)
             return ([], Tone.Text);
         var severity = worst.Check.Severity;
-        var keys = typing ? "" : severity == Severity.Stop ? " (f fixes it, Esc: seen)" : " (f fixes it)";
-        var more = Findings.Length == 1 ? "" : $" 1 of {Core.Units.NumberText.Plain(Findings.Length)}";
-        var text = $"{(severity == Severity.Stop ? context.Glyphs.Stop + " " : "")}{UnitCard.WordOf(severity)}{more}{keys} " +
+        var (others, older) = (Math.Max(Latest, 1) - 1, Findings.Length - Math.Max(Latest, 1));
+        string?[] beside =
+        [
+            others > 0 ? $"{NumberText.Plain(others)} more" : null,
+            older > 0 ? $"{NumberText.Plain(older)} older {(AllStops(older) ? UnitCard.WordOf(Severity.Stop) + " " : "")}{(older == 1 ? "stays" : "stay")}"
+                : null,
+            typing ? null : severity == Severity.Stop ? "f fixes it, Esc: seen" : "f fixes it",
+        ];
+        var said = string.Join("; ", beside.OfType<string>()) is { Length: > 0 } some ? $" ({some})" : "";
+        var text = $"{(severity == Severity.Stop ? context.Glyphs.Stop + " " : "")}{UnitCard.WordOf(severity)}{said} " +
             $"{context.House.NameOf(worst.Subject)}: {worst.Found.Message.In(context.House)}";
         return ([.. TextWidth.Wrap(text, cells).Take(MostLines)], UnitCard.ToneOf(severity));
     }
+
+    private bool AllStops(int last) => Findings.Skip(Findings.Length - last).All(FindingSigns.IsStop);
 
     private static (string, string, Core.Phases.Phase, Severity) Key(Finding f) => (f.Check.Id, f.Subject.Id, f.Check.Phase, f.Check.Severity);
 }

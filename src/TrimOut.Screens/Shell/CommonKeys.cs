@@ -52,7 +52,7 @@ internal static class CommonKeys
             { OnBar = false },
         new KeyAction<IScreen>("f3", "Your name", "Says who is working here: the name stands beside every change.",
             (s, _) => new Transition(s, new Ask.AskWho())) { OnBar = false },
-        new KeyAction<IScreen>("q", "Leave", "Leaves TrimOut after a question. All is saved already.", (s, _) => new Transition(s, new Ask.Leave()))
+        new KeyAction<IScreen>("q", "Leave", "Leaves TrimOut after a question that says whether all is saved.", (s, _) => new Transition(s, new Ask.Leave()))
             { OnBar = false },
     ];
 
@@ -89,8 +89,9 @@ internal static class CommonKeys
         [.. Always, .. shell.Open is null ? [] : WithHouse, Find(shell)];
 
     private static KeyAction<IScreen> Find(ShellState shell) =>
-        new(":", "Find", "Finds any action by its name, those of the other screens too.",
-            (s, context) => Transition.Type(s, FindEntry(s, shell.Open is null ? Here(shell) : [.. Here(shell), .. Elsewhere(s, context)])))
+        new(":", "Find", "Finds anything by its name: an action of any screen, a tag, a room, a detail, a paper.",
+            (s, context) => Transition.Type(s, FindEntry(s,
+                shell.Open is null ? Here(shell) : [.. Here(shell), .. Elsewhere(s, context), .. Places.Of(s, context)])))
         { OnBar = false, Also = ["ctrl+p"] };
 
     private static List<IKeyAction> Here(ShellState shell) => [.. shell.Actions.Select(a => a.Action).Where(a => !a.Strokes.Contains(":"))];
@@ -106,21 +107,27 @@ internal static class CommonKeys
             (s, _) => new Transition(s, new Ask.Section(c => section.Make(c, s), action)));
 
     private static Entry FindEntry(IScreen screen, IReadOnlyList<IKeyAction> actions) =>
-        new("Find an action", "", "a part of its name; Up and Down walk through all", (text, _) => Match(actions, text) switch
+        new("Find", "", "a part of the name of an action, a tag, a room, a detail or a paper; Up and Down walk through what has it",
+            (text, _) => Match(actions, text) switch
         {
             [var one] => new Transition(screen, new Ask.Action(one)),
-            [] => new Refusal($"No action is called \"{text}\"."),
+            [] => new Refusal($"Nothing is called \"{text}\"."),
             var many => many.FirstOrDefault(a => string.Equals(a.Name, text, StringComparison.OrdinalIgnoreCase)) is { } exact
                 ? new Transition(screen, new Ask.Action(exact))
-                : new Refusal($"More than one: {string.Join(", ", many.Select(a => a.Name))}. Type more of the name."),
+                : new Refusal($"More than one: {Named(many)}. Type more of the name."),
         })
         {
             Options = [.. actions.Select(a => new Option(a.Name, a.Name))],
             Echo = (text, _) => Match(actions, text) is { Count: > 0 } found
-                ? found.Count == 1 ? $"{found[0].Name}: {found[0].Help}" : string.Join("; ", found.Select(a => a.Name))
-                : new Refusal("No action has that in its name."),
+                ? found.Count == 1 ? $"{found[0].Name}: {found[0].Help}" : Named(found)
+                : new Refusal("Nothing has that in its name."),
         };
 
     private static List<IKeyAction> Match(IReadOnlyList<IKeyAction> actions, string text) =>
-        text.Trim() is { Length: > 0 } part ? [.. actions.Where(a => a.Name.Contains(part, StringComparison.OrdinalIgnoreCase))] : [];
+        text.Trim() is { Length: > 0 } part ? [.. actions.Where(a => Filtering.Fits(a.Name, part))] : [];
+
+    private static string Named(List<IKeyAction> found) =>
+        $"{string.Join("; ", found.Take(MostNamed).Select(a => a.Name))}{(found.Count > MostNamed ? $"; {found.Count - MostNamed} more" : "")}";
+
+    private const int MostNamed = 12;
 }

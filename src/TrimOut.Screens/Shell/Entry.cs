@@ -22,6 +22,9 @@ internal sealed record Entry(string Label, string Initial, string Hint, Func<str
     /// <summary>The house as the text so far would leave it, for screens that show it while one types.</summary>
     public Func<string, ScreenContext, ScreenContext>? Preview { get; init; }
 
+    /// <summary>The screen as the text so far makes it, for what is looked for on it; null where a text does nothing before it is taken.</summary>
+    public Func<IScreen, string, ScreenContext, IScreen>? Live { get; init; }
+
     /// <summary>What speaks against going on, in sentences; null where nothing does.</summary>
     public string? Warning { get; init; }
 

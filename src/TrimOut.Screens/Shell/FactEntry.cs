@@ -4,6 +4,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Screens.Shell;
 
@@ -14,19 +15,25 @@ internal static class FactEntry
     {
         var offered = Offered(house, item, fact, key);
         return new(Label(house, item, fact, key), fact.ShowOf(item, house, key), Hint(fact, house, offered),
-            (text, context) => Draft(context.House, item, fact, text, key).Then<Transition>(draft =>
+            (text, context) => Draft(context, item, fact, text, key).Then<Transition>(draft =>
                 draft is null ? (then?.Invoke(screen, context) ?? Transition.Say(screen, "Not changed.")) : new Transition(screen, new Ask.Save(draft, then))))
         {
             Options = Disagreeing(item, fact, key) is { Count: > 1 } heads
                 ? [.. heads.Select(h => new Option(h.Stored!, fact.Show(h.Value!, house)))]
                 : offered is not null ? [new Option(offered, offered)]
                 : fact.Options(house),
-            Echo = (text, context) => fact.ReadTyped(text, context.House)
-                .Then<string>(_ => Whose(context.House, item, fact, text, key) ?? $"{fact.Label}: {Hint(fact, context.House, null)}"),
+            Echo = (text, context) => fact.ReadTyped(text, context.House, context.Today)
+                .Then<string>(stored => Whose(context.House, item, fact, text, key) ?? Day(fact, stored)
+                    ?? $"{fact.Label}: {Hint(fact, context.House, null)}"),
             Preview = (text, context) =>
-                text.Trim().Length > 0 && SetFact.Typed(context.House, item, fact, text, key) is { Ok: true } draft ? context.With(draft.Value) : context,
+                text.Trim().Length > 0 && SetFact.Typed(context.House, item, fact, text, key, context.Today) is { Ok: true } draft
+                    ? context.With(draft.Value) : context,
         };
     }
+
+    /// <summary>Which day was understood, with its weekday; null for what is no day.</summary>
+    private static string? Day(Fact fact, string stored) =>
+        fact is Fact<DateOnly> && DateText.Read(stored) is { Ok: true } day ? $"{fact.Label}: {DateText.WithWeekday(day.Value)}" : null;
 
     private static string Label(House house, Item item, Fact fact, string? key) =>
         $"{house.NameOf(item)}: {fact.Label}{(key is not null && house.Find(key) is { } of ? $" ({house.NameOf(of)})" : "")}";
@@ -37,12 +44,13 @@ internal static class FactEntry
         && house.FindUnit(item.Kind == ItemKind.Run ? item.Under : item.Id) is { } unit ? Offers.For(unit, fact) : null;
 
     /// <summary>The change that a text makes; null when it changes nothing.</summary>
-    public static Result<Draft?> Draft(House house, Item item, Fact fact, string text, string? key)
+    public static Result<Draft?> Draft(ScreenContext context, Item item, Fact fact, string text, string? key)
     {
+        var house = context.House;
         var now = house.Find(item.Id) ?? item;
         if (text.Trim() == fact.ShowOf(now, house, key) && Disagreeing(now, fact, key).Count < 2)
             return (Draft?)null;
-        return SetFact.Typed(house, now, fact, text, key).Then<Draft?>(d => d);
+        return SetFact.Typed(house, now, fact, text, key, context.Today).Then<Draft?>(d => d);
     }
 
     /// <summary>The values that two laptops gave a fact without knowing of each other: the arrow keys walk through them, and taking one settles it.</summary>

@@ -34,7 +34,8 @@ internal interface IScreen
 /// <param name="Text">The text so far.</param>
 /// <param name="Refused">Why it can't be taken; null until it was tried.</param>
 /// <param name="Note">Something to say until the text changes; null when there is nothing.</param>
-internal sealed record Typing(Entry Entry, string Text, string? Refused, string? Note = null);
+/// <param name="Sought">What was last typed by hand: the arrow keys walk through the choices that have it.</param>
+internal sealed record Typing(Entry Entry, string Text, string? Refused, string? Note = null, string Sought = "");
 
 /// <summary>A screen that changes with the clock alone while it counts.</summary>
 internal interface ITicking

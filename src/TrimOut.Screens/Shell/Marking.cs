@@ -3,6 +3,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Screens.Cables;
 
 namespace TrimOut.Screens.Shell;
 
@@ -21,7 +22,8 @@ internal static class Marking
                 return Transition.Type(screen, AskFor(screen, subject, step, holder, fact, then));
         }
         if (steps.AlsoMissing(step, subject) is { } more)
-            return Transition.Say(screen, $"{subject.Name}, {step.Label}: still missing {more.In(subject.House)}. {Hint(step)}");
+            return AskOfLegs(screen, subject, step, then)
+                ?? Transition.Say(screen, $"{subject.Name}, {step.Label}: still missing {more.In(subject.House)}. {Hint(step)}");
         return StepGuard.Against(subject, step, context.Report, steps) is { IsEmpty: false } against
             ? Transition.Type(screen, WhyAllTheSame($"{subject.Name}, {step.Label}", string.Join(" ", against), OfferedFor(step, subject.House),
                 (reason, now) => Again(subject, now.House) is { } again
@@ -57,10 +59,47 @@ internal static class Marking
         return entry with { Initial = Offers.For(subject, fact) ?? "", InPlace = $"{holder.Id}/{fact.Name}" };
     }
 
+    /// <summary>Asks for what a step wants of the legs of a run, leg by leg; for the legs themselves where there is none. Null for any other step.</summary>
+    private static Transition? AskOfLegs(IScreen screen, Subject subject, Step step, Func<IScreen, ScreenContext, Transition> then)
+    {
+        if (step.Phase != Phase.RoughIn || subject is not Unit { Run: { } run })
+            return null;
+        Transition GoOn(IScreen s, ScreenContext after) => Again(subject, after.House) is { } again ? Mark(s, after, again, step, then) : new Transition(s);
+        if (run.Legs.IsEmpty)
+            return Transition.Type(screen, LegsEntry.For(screen, run, GoOn, GoOn));
+        return LegFact(run, step) is var (leg, fact)
+            ? Transition.Type(screen, FactEntry.For(screen, subject.House, leg.Item, fact, then: GoOn) with { InPlace = $"{leg.Id}/{fact.Name}" })
+            : null;
+    }
+
+    /// <summary>The first detail of a leg that a step waits for.</summary>
+    private static (Leg Leg, Fact Fact)? LegFact(HomeRun run, Step step)
+    {
+        (Func<Leg, bool> Lacks, Fact Fact)[] wanted = step.Id switch
+        {
+            "route-chosen" => [(l => l.Length is null, LegFacts.Length)],
+            "air-asked" => [(l => l.AsksAboutAir && l.AirMoves is null, LegFacts.AirMoves)],
+            "fire-stops-seen" =>
+            [
+                (l => l.ThroughFireBarrier is null, LegFacts.FireBarrier), (l => Open(l, LegFacts.SealedBy), LegFacts.SealedBy),
+                (l => Open(l, LegFacts.SealSeenOn), LegFacts.SealSeenOn),
+            ],
+            _ => [],
+        };
+        foreach (var (lacks, fact) in wanted)
+        {
+            if (run.Legs.FirstOrDefault(lacks) is { } leg)
+                return (leg, fact);
+        }
+        return null;
+
+        static bool Open(Leg leg, Fact fact) => leg.ThroughFireBarrier == true && leg.Item.Latest(fact.Name)?.Stored is null;
+    }
+
     private static string Hint(Step step) => step.Phase switch
     {
         Phase.Pair => "Say on the Controls screen (5) which remote moves it.",
         Phase.Limits => "Say on the Controls screen (5) which preset moves it.",
-        _ => "Press l for each leg on the unit's sheet.",
+        _ => "Enter on the cables (4) opens all details of the run.",
     };
 }

@@ -7,6 +7,9 @@ internal static class ShellFrame
 {
     private const int MessageLines = 5;
 
+    /// <summary>What speaks against a mark is told whole: a stop that had no room would not be told.</summary>
+    private const int WarningLines = 9;
+
     public static void Draw(ShellState shell, Frame frame, Ask.Confirm? confirm, string status, bool statusIsBad)
     {
         var (all, context) = (frame.All, shell.Context);
@@ -18,14 +21,20 @@ internal static class ShellFrame
             : status.Length == 0 && shell.Doing is { } doing ? ($"{doing}. Esc stops it.", Tone.Strong)
             : statusIsBad ? ($"{context.Glyphs.Stop} {status}", Tone.Stop) : (status, Tone.Text);
         // A path or a reason is not cut: what it takes beyond its one line the screen does without.
-        var message = TextWidth.Wrap(text, all.Width - 2).Take(MessageLines).ToList();
+        var most = typing?.Entry.Warning is null ? MessageLines : WarningLines;
+        var lines = TextWidth.Wrap(text, all.Width - 2).ToList();
+        var message = lines.Count <= most ? lines : [.. lines.Take(most - 1), TextWidth.Fit($"{lines[most - 1]} …", all.Width - 2)];
         var below = Math.Max(1, message.Count) + 1;
         var (caused, loud) = shell.Caused.Lines(context, all.Width - 2, typing is not null);
         TopLine.Draw(shell, all, context);
         var seen = typing?.Entry.Preview is { } preview ? preview(typing.Text, context) : context;
         // A field that is not on the screen itself stands above the message; what was caused stands above both.
         var above = below + (caused.Count > 0 && typing is not null ? 1 : 0);
-        shell.Screen.Draw(all.Rows(1, frame.Height - 1 - above - caused.Count), seen, typing);
+        // What hides rows says so above them, on every screen.
+        var top = 1;
+        if (shell.Screen is IFiltered { Search.Length: > 0, FrameSays: true } filtered)
+            all.PutFit(0, top++, all.Width, " " + Filtering.InWords(filtered, context, typing is not null), Tone.Strong);
+        shell.Screen.Draw(all.Rows(top, frame.Height - top - above - caused.Count), seen, typing);
         for (var at = 0; at < caused.Count; at++)
             all.PutFit(0, frame.Height - above - caused.Count + at, all.Width, " " + caused[at], loud);
         if (typing is not null)
@@ -79,7 +88,7 @@ internal static class ShellFrame
         yield return ("enter", "Enter", "take it");
         if (entry.AcceptAndNext is not null)
             yield return ("tab", "Tab", "take it, next");
-        if (entry.Options.Count > 0)
+        if (entry.Options.Count > 0 || entry.Live is not null)
             yield return ("down", "Up/Down", "choose");
         yield return ("esc", "Esc", "leave as it was");
         yield return (ShellState.EmptyKey, KeyNames.Shown(ShellState.EmptyKey), "empty the line");

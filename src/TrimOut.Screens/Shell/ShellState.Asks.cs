@@ -30,6 +30,7 @@ internal sealed partial class ShellState
                 return null;
             case Ask.Type type:
                 Typing = new Typing(type.Entry, ShownText.Kept(type.Entry.Initial), null);
+                _before = Screen;
                 return null;
             case Ask.Confirm confirm:
                 _confirm = confirm;
@@ -40,9 +41,16 @@ internal sealed partial class ShellState
                 else
                     _stack.Add(open.Screen);
                 return null;
+            case Ask.Back when Screen is IFiltered { Filters: true } filtered:
+                _stack[^1] = filtered.Unfiltered(Context).Fit(Context);
+                Status("All is shown again.");
+                return null;
             case Ask.Back when _stack.Count == 2 && Screen is JobSheetScreen:
-                _confirm = new Ask.Confirm($"Close {Context.House.Name} and go to the list of houses? All is saved. Esc closes it, any other key stays.", "esc",
-                    new Transition(Screen, new Ask.BackNow()));
+                _confirm = AskLeaving($"Close {Context.House.Name} and go to the list of houses?", "Esc closes it", "esc", new Ask.BackNow());
+                if (!SaveFailed)
+                    _confirm = new Ask.Confirm($"Esc again closes {Context.House.Name} and goes to the list of houses. All is saved.", "esc",
+                        new Transition(Screen, new Ask.BackNow()))
+                    { OthersAct = true };
                 return null;
             case Ask.Back or Ask.BackNow:
                 return Back();
@@ -96,9 +104,8 @@ internal sealed partial class ShellState
                 Status($"Look: {Look.Name}.");
                 return null;
             case Ask.Leave:
-                _confirm = new Ask.Confirm(_scribe is null
-                    ? "Leave TrimOut? q leaves, any other key stays."
-                    : "Leave TrimOut? All is saved. q leaves, any other key stays.", "q", new Transition(Screen, new Ask.LeaveNow()));
+                _confirm = _scribe is not null ? AskLeaving("Leave TrimOut?", "q leaves", "q", new Ask.LeaveNow())
+                    : new Ask.Confirm("Leave TrimOut? q leaves, any other key stays.", "q", new Transition(Screen, new Ask.LeaveNow()));
                 return null;
             case Ask.LeaveNow:
                 _work?.Dispose();
@@ -169,6 +176,16 @@ internal sealed partial class ShellState
             return Refuse(save.Draft.Reason!);
         var saved = _scribe.Record(save.Draft.Value);
         return saved.Ok ? Saved(saved.Value, save.Then) : NotSaved(saved.Reason!);
+    }
+
+    /// <summary>The question before leaving a house, and whether all is saved: by a look at the file itself, and by how the last save ended.</summary>
+    private Ask.Confirm AskLeaving(string question, string leaves, string yes, Ask then)
+    {
+        var gone = _scribe!.Store.NotHeldBecause;
+        SaveFailed = SaveFailed || gone is not null;
+        return new Ask.Confirm(SaveFailed
+            ? $"{question} NOT SAVED. F2 writes all elsewhere, {leaves}, any other key stays. {gone ?? _scribe.NotSaved}"
+            : $"{question} All is saved. {leaves}, any other key stays.", yes, new Transition(Screen, then));
     }
 
     /// <summary>What failed may have left the house for reading only.</summary>

@@ -9,49 +9,110 @@ internal sealed partial class ShellState
 {
     private Strayed? _strayed;
 
-    /// <summary>Where one was when a digit led away from something that a figure can be typed for, and the digits so far.</summary>
-    private sealed record Strayed(IReadOnlyList<IScreen> Stack, string Typed);
+    /// <summary>Where one was when a digit led away from something that a figure can be typed for, and what was typed so far.</summary>
+    /// <param name="Stack">The screens as they were.</param>
+    /// <param name="Typed">What was typed since.</param>
+    /// <param name="Asked">Whether a key came after it that a typist presses, and would do something else here: then it is asked what was meant.</param>
+    /// <param name="Ended">Whether the number was ended: what is typed after it is another one, and waits for the answer.</param>
+    /// <param name="Nowhere">
+    /// Whether no figure was meant where it was typed: then digits are keys, and only a number of several of them that is ended is asked about.
+    /// </param>
+    private sealed record Strayed(IReadOnlyList<IScreen> Stack, string Typed, bool Asked = false, bool Ended = false, bool Nowhere = false)
+    {
+        public string From => Stack[^1].Title;
+    }
 
     /// <summary>
     /// Looks whether a key is one more of a number that strayed, or leads back: Esc goes back to where the number was meant, and with it what was typed of it
-    /// when it was more than one digit; a decimal point, which leads nowhere else, does so at once.
+    /// when it was more than one digit; a decimal point or a mark of feet or inches, which lead nowhere else, do so at once. What ends a number, or goes on in
+    /// one, does nothing here before it is said what was meant: a reading must not be saved elsewhere.
     /// </summary>
     /// <returns>Whether the key is done with.</returns>
     private bool StraysBack(string stroke)
     {
         var strayed = _strayed;
         _strayed = null;
-        if (strayed is not null && stroke is "esc" or "." or ",")
+        if (strayed is { Asked: true })
         {
-            GoBackTo(strayed!, stroke == "esc" ? "" : stroke);
+            Settle(strayed, stroke);
             return true;
         }
-        if (stroke is not [>= '0' and <= '9'] || _scribe is null || (strayed is null && Screen.TypesBy(Context) is null))
+        if (strayed is { Nowhere: false } && stroke is "esc" or "." or "," or "'" or "\"")
+        {
+            GoBackTo(strayed!, stroke == "esc" ? "" : stroke, typing: stroke != "esc" || strayed!.Typed.Length > 1);
+            return true;
+        }
+        if (strayed is { Nowhere: false } or { Typed.Length: > 1 }
+            && stroke is "enter" or "tab" or "space" or "x" or "/" or "-" or "+" or "backspace" or "delete")
+        {
+            AskWhatWasMeant(strayed!, stroke);
+            return true;
+        }
+        if (stroke is not [>= '0' and <= '9'] || _scribe is null)
             return false;
-        var next = new Strayed(strayed?.Stack ?? [.. _stack], strayed?.Typed + stroke);
-        var from = next.Stack[^1].Title;
+        var types = Screen.TypesBy(Context) is not null;
+        // A digit that led to where figures are typed was a key; the next one is the first of a figure.
+        if (strayed is { Nowhere: true } && types)
+            strayed = null;
+        var next = new Strayed(strayed?.Stack ?? [.. _stack], strayed?.Typed + stroke, Nowhere: strayed?.Nowhere ?? !types);
+        Status("");
         Apply(CommonKeys.Sections.First(s => s.Stroke == stroke).Press(Screen, Context));
         _strayed = next;
-        Status($"{KeyNames.Shown(stroke)} is {Screen.Title}. Esc goes back to {from}{(next.Typed.Length > 1 ? $" and types {next.Typed} there" : "")}.");
+        if (!next.Nowhere)
+        {
+            var there = next.Typed.Length > 1 ? $" and types {next.Typed} there" : "";
+            Status($"{KeyNames.Shown(stroke)} is {Screen.Title}. Esc goes back to {next.From}{there}.");
+        }
         return true;
     }
 
-    private void GoBackTo(Strayed strayed, string more)
+    private void AskWhatWasMeant(Strayed strayed, string stroke)
+    {
+        _strayed = strayed = strayed with
+        {
+            Asked = true,
+            Ended = strayed.Ended || stroke is "enter" or "tab",
+            Typed = strayed.Ended ? strayed.Typed : Longer(strayed.Typed, stroke),
+        };
+        Status((strayed.Nowhere ? $"\"{strayed.Typed.Trim()}\" was typed, and nothing took it. Esc goes back to {strayed.From}; "
+            : $"\"{strayed.Typed.Trim()}\" was typed for {strayed.From}. Esc goes back and types it there; ")
+            + $"an arrow key stays in {Screen.Title}, and it is not taken.", bad: true);
+    }
+
+    private void Settle(Strayed strayed, string stroke)
+    {
+        if (stroke == "esc")
+            GoBackTo(strayed, "", typing: !strayed.Nowhere);
+        else if (Moves.Strokes.Contains(stroke))
+            Status($"\"{strayed.Typed.Trim()}\" was not taken.");
+        else
+            AskWhatWasMeant(strayed, stroke);
+    }
+
+    private static string Longer(string typed, string stroke) => stroke switch
+    {
+        "space" => typed + " ",
+        "backspace" or "delete" when typed.Length > 1 => typed[..^1],
+        [_] => typed + stroke,
+        _ => typed,
+    };
+
+    private void GoBackTo(Strayed strayed, string more, bool typing)
     {
         _stack.Clear();
         _stack.AddRange(strayed.Stack);
         _stack[^1] = _stack[^1].Fit(Context);
-        var typed = strayed.Typed + more;
-        if (typed.Length < 2 || Screen.TypesBy(Context) is not { } key)
+        Status("");
+        if (!typing || Screen.TypesBy(Context) is not { } key)
             return;
         var action = Screen.Keys.First(a => a.Strokes.Contains(key));
         if (action.DisabledBecause(Screen, Context) is not null)
             return;
         Apply(action.Press(Screen, Context));
-        if (Typing is { } typing)
+        if (Typing is { } field)
         {
-            Typing = typing with { Text = "" };
-            TextChanged(typed);
+            Typing = field with { Text = "" };
+            TextChanged((strayed.Typed + more).Trim());
         }
     }
 

@@ -22,6 +22,7 @@ internal sealed partial class ShellState
     private bool _statusIsBad;
     private Entry? _where;
     private Typing? _typedBefore;
+    private IScreen? _before;
     private readonly Action<Action> _beside;
     private SideWork? _work;
 
@@ -86,7 +87,10 @@ internal sealed partial class ShellState
     {
         if (Screen is ITicking)
             Tick();
-        if (!SaysSeen(stroke))
+        // A number that strayed is looked at before anything else: not even a stop takes the Esc that leads back to it.
+        if (Typing is null && _confirm is null && !(stroke == "esc" && _work is not null) && StraysBack(stroke))
+            Caused = Caused.LookedAt;
+        else if (!SaysSeen(stroke))
             Answer(stroke);
         Caused = Caused.Still(Context.Report);
     }
@@ -94,7 +98,7 @@ internal sealed partial class ShellState
     /// <summary>Whether a key said that what was caused is seen, or went to the field that mends it. While one types, or is asked, no key does.</summary>
     private bool SaysSeen(string stroke)
     {
-        if (Caused.Worst is not { } worst || Typing is not null || _confirm is not null)
+        if (Caused.Shown is not { } worst || Typing is not null || _confirm is not null)
             return false;
         if (stroke == "f" && Screen is not AsItStoodScreen)
         {
@@ -105,7 +109,7 @@ internal sealed partial class ShellState
             return true;
         }
         var seen = stroke == "esc" && FindingSigns.IsStop(worst);
-        Caused = seen || Screen is PunchScreen ? Caused.Nothing : Caused.LookedAt;
+        Caused = Screen is PunchScreen ? Caused.Nothing : seen ? Caused.Next : Caused.LookedAt;
         if (seen)
             Status("");
         return seen;
@@ -119,9 +123,12 @@ internal sealed partial class ShellState
             Status("");
             if (confirm.IsYes(stroke))
                 Apply(confirm.OnYes);
-            else
+            else if (stroke == ElsewhereKey && SaveFailed && _scribe is not null && confirm.OnYes.Ask is Ask.LeaveNow or Ask.BackNow)
+                AskElsewhere();
+            else if (!confirm.OthersAct)
                 Status("Nothing was done.");
-            return;
+            if (confirm.IsYes(stroke) || !confirm.OthersAct)
+                return;
         }
         if (Typing is not null)
         {
@@ -147,9 +154,24 @@ internal sealed partial class ShellState
 
     public void TextChanged(string text)
     {
-        if (Typing is { } typing && typing.Text != text)
-            Typing = typing with
-            { Text = text, Note = null, Refused = typing.Entry.Echo?.Invoke(text, Context) is { Ok: false } bad && text.Length > 0 ? bad.Reason : null };
+        if (Typing is { } full && text.Length > MostTyped)
+        {
+            Typing = full with
+            {
+                Text = text[..(char.IsHighSurrogate(text[MostTyped - 1]) ? MostTyped - 1 : MostTyped)],
+                Note = null,
+                Refused = string.Create(CultureInfo.InvariantCulture, $"A field takes {MostTyped} characters. What came after them is left out."),
+            };
+            return;
+        }
+        if (Typing is not { } typing || typing.Text == text)
+            return;
+        var refused = text.Length > 0 && typing.Entry.Echo?.Invoke(text, Context) is { Ok: false } bad ? bad.Reason : null;
+        var fit = refused is null || typing.Entry.Options.Count == 0 ? [] : Choosing.Fitting(typing.Entry.Options, text);
+        // What can still become one of the choices is not wrong yet.
+        Typing = typing with { Text = text, Sought = text, Note = fit.Count > 0 ? Choosing.InWords(fit) : null, Refused = fit.Count > 0 ? null : refused };
+        if (typing.Entry.Live is { } live)
+            _stack[^1] = live(Screen, text, Context);
     }
 
     public Frame Draw(int width, int height)
@@ -188,6 +210,9 @@ internal sealed partial class ShellState
     /// <summary>Empties the line that is being typed.</summary>
     public const string EmptyKey = "ctrl+u";
 
+    /// <summary>The most characters that a field takes: more than any detail may have. A longer paste would be drawn again with each of its keys.</summary>
+    public const int MostTyped = 1_000;
+
     public const int MinimumWidth = 80;
     public const int MinimumHeight = 24;
 
@@ -203,7 +228,23 @@ internal sealed partial class ShellState
                 break;
             case "esc":
                 (Typing, _typedBefore) = (_typedBefore, null);
-                Status("Not changed.");
+                if (typing.Entry.Live is not null)
+                    _stack[^1] = _before!.Fit(Context);
+                else
+                    Status("Not changed.");
+                break;
+            case "enter" or "tab" when typing.Entry.Live is not null && Screen is IFiltered filtered:
+                if (filtered.Search.Length > 0 && filtered.Count(Context).Shown == 0)
+                {
+                    Typing = typing with { Refused = $"Nothing here has \"{typing.Text.Trim()}\"." };
+                    break;
+                }
+                Typing = null;
+                _stack[^1] = filtered.Found(Context).Fit(Context);
+                break;
+            case "up" or "down" or "pageup" or "pagedown" when typing.Entry.Live is not null:
+                if (Screen.Keys.FirstOrDefault(a => a.Strokes.Contains(stroke)) is { } move)
+                    _stack[^1] = move.Press(Screen, Context).Screen;
                 break;
             case "enter" or "tab":
                 var accept = stroke == "tab" ? typing.Entry.AcceptAndNext ?? typing.Entry.Accept : typing.Entry.Accept;
@@ -222,10 +263,7 @@ internal sealed partial class ShellState
                 _typedBefore = typing with { Refused = null };
                 break;
             case "up" or "down" when typing.Entry.Options.Count > 0:
-                var options = typing.Entry.Options;
-                var at = options.ToList().FindIndex(o => string.Equals(o.Shown, typing.Text, StringComparison.OrdinalIgnoreCase));
-                at = at < 0 ? (stroke == "down" ? 0 : options.Count - 1) : (at + (stroke == "down" ? 1 : options.Count - 1)) % options.Count;
-                Typing = typing with { Text = options[at].Shown, Refused = null };
+                Typing = typing with { Text = Choosing.Next(typing, stroke == "down" ? 1 : -1), Note = null, Refused = null };
                 break;
         }
     }

@@ -1,6 +1,10 @@
 using System.Globalization;
+using TrimOut.Core.Phases;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
+using TrimOut.Screens.JobSheet;
+using TrimOut.Screens.Punch;
+using TrimOut.Screens.Walk;
 
 namespace TrimOut.Screens.Shell;
 
@@ -23,7 +27,7 @@ internal static class TopLine
         var stop = stops == 0 ? "" : $"{FindingSigns.Counted(context.Glyphs.Stop, stops)} {(stops == 1 ? "stop" : "stops")}";
         var title = TextWidth.Fit($"{context.Glyphs.Arrow} {shell.Screen.Title}", Math.Max(0, all.Width - Wide(stop, saved) - 3));
         var house = shell.Open is null ? "" : context.House.Name;
-        var waiting = shell.Open is null ? ["", "", ""] : WaitingLine.Shorter(context.Report);
+        var waiting = shell.Open is null ? ["", "", ""] : WaitingLine.Shorter(context.Report, PhaseOf(shell.Screen));
 
         (string Program, string House, string Waiting, string File)[] ways =
         [
@@ -43,6 +47,14 @@ internal static class TopLine
         }
         all.PutRight(0, saved + shown.File + " ", Tone.Bar);
     }
+
+    private static Phase? PhaseOf(IScreen screen) => screen switch
+    {
+        JobSheetScreen sheet => sheet.PhaseShown,
+        WalkScreen walk => walk.Phase,
+        PunchScreen punch => punch.Only,
+        _ => null,
+    };
 
     private static int Wide(params string[] parts) => parts.Where(p => p.Length > 0).Sum(p => TextWidth.Of(p) + 2);
 }

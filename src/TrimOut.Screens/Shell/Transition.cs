@@ -41,6 +41,9 @@ internal abstract record Ask
     /// <summary>A question that one key answers with yes, or the letter y, and any other with no.</summary>
     public sealed record Confirm(string Question, string Yes, Transition OnYes) : Ask
     {
+        /// <summary>Whether a key that does not say yes does what it does anywhere: for a question that no answer is waited for.</summary>
+        public bool OthersAct { get; init; }
+
         /// <summary>What the hand types to any question.</summary>
         public const string AlsoYes = "y";
 

@@ -115,8 +115,9 @@ internal sealed class ShellView : Runnable
         }
         if (_shell.Typing is { } typing
             && !(stroke is "esc" or "enter" or "tab" or ShellState.ElsewhereKey or ShellState.EmptyKey
-            || (stroke is "up" or "down" && typing.Entry.Options.Count > 0)))
-            return false;
+            || (stroke is "up" or "down" && typing.Entry.Options.Count > 0)
+            || (stroke is "up" or "down" or "pageup" or "pagedown" && typing.Entry.Live is not null)))
+            return IsBeyondFull(typing, key);
         _shell.Press(stroke);
         Refresh();
         return true;
@@ -136,6 +137,19 @@ internal sealed class ShellView : Runnable
         else
             return true;
         Refresh();
+        return true;
+    }
+
+    /// <summary>Whether a key is a sign that has no room in a full field: it is said once, and costs nothing after that.</summary>
+    private bool IsBeyondFull(Typing typing, Key key)
+    {
+        if (typing.Text.Length < ShellState.MostTyped || _field.SelectedLength > 0 || key.IsCtrl || key.IsAlt || !key.TryGetPrintableRune(out var sign))
+            return false;
+        if (typing.Refused is null)
+        {
+            _shell.TextChanged(typing.Text + sign);
+            Refresh();
+        }
         return true;
     }
 

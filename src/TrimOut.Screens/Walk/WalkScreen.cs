@@ -199,6 +199,8 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
     private static int DrawStep(Area area, int y, Subject subject, Step step, ScreenContext context, Typing? typing)
     {
         y = area.PutWrapped(4, y, 3, step.Cue, Tone.Dim);
+        if (subject is Unit { Run.Cable: { PlusColour: not null } cable } && step is { Phase: Phase.Power })
+            y = area.PutWrapped(4, y, 2, $"{cable.Name}: {CableType.Joined(cable)}.", Tone.Note);
         if (subject is Unit unit && StepCue.Of(step) is { } cue)
             y = DrawCue(area, y, unit, step, cue, typing);
         var asked = context.Steps.EvidenceOf(step, subject).ToHashSet();

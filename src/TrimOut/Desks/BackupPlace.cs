@@ -14,6 +14,37 @@ internal static class BackupPlace
     public static BackupFolder Of(HouseOnDisk house) =>
         new(Path.Combine(Settings.Read().Backups ?? Usual, $"{Path.GetFileNameWithoutExtension(house.Where)}-{house.House}"));
 
+    /// <summary>Earlier backups of a house that lie elsewhere: it had another file name then, or backups were kept in another place.</summary>
+    public static IReadOnlyList<BackupFolder> Earlier(HouseOnDisk house) =>
+        [.. Folders(name => name.EndsWith("-" + house.House, StringComparison.Ordinal)).Where(f => f.Path != Of(house).Path)];
+
+    /// <summary>The backups that a house of a file name may have, though the file can't be read or is not there.</summary>
+    /// <param name="path">The file.</param>
+    public static IReadOnlyList<BackupFolder> Named(string path)
+    {
+        var (stem, house) = (Path.GetFileNameWithoutExtension(path) + "-", HouseOnDisk.HouseOf(path));
+        return Folders(name => house is not null ? name.EndsWith("-" + house, StringComparison.Ordinal)
+            : name.StartsWith(stem, StringComparison.Ordinal) && !name[stem.Length..].Contains('-', StringComparison.Ordinal));
+    }
+
+    /// <summary>Why no backup can be made: the folder that the user said is gone, and may be on a disk that is not here. Null where one can.</summary>
+    public static string? CannotBecause() => Settings.Read().Backups is { } folder && !Directory.Exists(folder)
+        ? $"No backup was made: the folder for backups, {folder}, is not there. Bring it back, or say where else: trimout backup --keep-in FOLDER" : null;
+
+    private static IReadOnlyList<BackupFolder> Folders(Func<string, bool> has)
+    {
+        var settings = Settings.Read();
+        return [.. settings.BackupsBefore.Prepend(settings.Backups ?? Usual).Append(Usual).Distinct().Where(Directory.Exists)
+            .SelectMany(Directory.GetDirectories).Where(f => has(Path.GetFileName(f))).Select(f => new BackupFolder(f)).Where(f => f.All.Count > 0)];
+    }
+
+    /// <summary>Keeps backups in a folder from now on, which is made now: where it is gone later, it is missed.</summary>
+    public static void KeepIn(string folder)
+    {
+        Directory.CreateDirectory(folder);
+        Settings.Read().KeepingIn(folder).Write();
+    }
+
     /// <summary>Makes the usual place where there is none, for this user alone; a place that the user set is left as it is.</summary>
     public static void Make()
     {
@@ -27,6 +58,8 @@ internal static class BackupPlace
     {
         if (house.ReadOnlyBecause is not null)
             return null;
+        if (CannotBecause() is { } because)
+            return because;
         try
         {
             if (Settings.Read().Backups is null)

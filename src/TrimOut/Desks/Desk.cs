@@ -21,6 +21,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     // Read again when a house is opened and when papers were written: the screens ask with every key.
     private volatile IReadOnlyList<PaperChoice> _choices = PaperFiles.Choices;
     private Settings _settings = Settings.Read();
+    private Scribe? _writtenElsewhere;
 
     /// <inheritdoc/>
     public TimeProvider Clock { get; } = clock ?? TimeProvider.System;
@@ -30,6 +31,9 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
 
     /// <summary>What the user should hear after the screens are gone.</summary>
     public List<string> Remarks { get; } = [];
+
+    /// <summary>What is not on the disk of the houses that were closed, for the user to hear after the screens are gone.</summary>
+    public List<string> Unsaved { get; } = [];
 
     /// <inheritdoc/>
     public bool CanStillLook => Fault == ExitCode.InUse;
@@ -138,13 +142,22 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     }
 
     /// <inheritdoc/>
-    public void Close(Scribe scribe) => (scribe.Store as IDisposable)?.Dispose();
+    public void Close(Scribe scribe)
+    {
+        (scribe.Store as IDisposable)?.Dispose();
+        if (scribe == _writtenElsewhere)
+            return;
+        if ((scribe.Store as HouseOnDisk)?.NotKeptBecause is { } because)
+            Unsaved.Add($"{scribe.Store.Where}: what was called saved is not to be found there. {because}");
+        if (scribe.NotSaved is { } typed)
+            Unsaved.Add($"{scribe.Store.Where}: the last thing that you typed was not saved. {typed}");
+    }
 
     /// <inheritdoc/>
     public string Elsewhere(Scribe scribe)
     {
         var stem = Path.Combine(UserFolder.Houses, FileName(scribe.House.Name) + "-copy");
-        return Enumerable.Range(1, 999).Select(n => string.Create(CultureInfo.InvariantCulture, $"{stem}-{n}.trimout")).First(f => !File.Exists(f));
+        return Enumerable.Range(1, 999).Select(n => string.Create(CultureInfo.InvariantCulture, $"{stem}-{n}.trimout")).First(HouseOnDisk.IsFree);
     }
 
     /// <inheritdoc/>
@@ -154,7 +167,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
         if (Path.GetDirectoryName(file) == UserFolder.Houses)
             UserFolder.Make(UserFolder.Houses);
         return Directory.Exists(Path.GetDirectoryName(file))
-            ? Take(HouseOnDisk.Create(file, Clock, scribe.Log.Changes))
+            ? TakeElsewhere(scribe, HouseOnDisk.Create(file, Clock, scribe.Log.Changes))
             : new Refusal($"There is no folder {Path.GetDirectoryName(file)}.");
     });
 
@@ -211,8 +224,15 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
         catch (Exception failed) when (ExitCode.Of(failed) is { } code)
         {
             Fault = code;
-            return new Refusal(failed.Message);
+            return new Refusal(WayBack.From(failed) is { } way ? $"{failed.Message} {way}" : failed.Message);
         }
+    }
+
+    private Scribe TakeElsewhere(Scribe from, HouseOnDisk house)
+    {
+        var taken = Take(house);
+        _writtenElsewhere = from;
+        return taken;
     }
 
     /// <param name="house">The house.</param>

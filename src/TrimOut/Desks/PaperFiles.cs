@@ -53,12 +53,12 @@ internal static class PaperFiles
             files.Add((stem + ".pdf", pdf(written)));
         data.Stop.ThrowIfCancellationRequested();
         before.Require(folder, files, over ?? (_ => false));
-        Directory.CreateDirectory(folder);
+        InWords(folder, () => Directory.CreateDirectory(folder));
         // Remembered first: what is killed in between was TrimOut's, and may be written over.
-        before.Add(folder, files);
+        InWords(before.List, () => before.Add(folder, files));
         foreach (var file in files)
-            Write(Path.Combine(folder, file.Name), file.Bytes);
-        before.Note(Path.Combine(folder, stem + ".html"), data.Log.Extent);
+            InWords(Path.Combine(folder, file.Name), () => Write(Path.Combine(folder, file.Name), file.Bytes));
+        InWords(before.List, () => before.Note(Path.Combine(folder, stem + ".html"), data.Log.Extent));
         return [.. files.Select(f => Path.Combine(folder, f.Name)).OrderBy(f => f.EndsWith(".svg", StringComparison.Ordinal))];
     }
 
@@ -90,6 +90,23 @@ internal static class PaperFiles
 
     /// <summary>The name of a house's file or folder, without its ending.</summary>
     public static string StemOf(string path) => Path.GetFileNameWithoutExtension(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
+
+    /// <summary>Writes something; what the system says of a full or read-only disk is put into the user's words.</summary>
+    private static void InWords(string path, Action write)
+    {
+        try
+        {
+            write();
+        }
+        catch (UnauthorizedAccessException failed)
+        {
+            throw new UnauthorizedAccessException(HouseFile.Files.PlainFile.WhyNotWritten(path, failed), failed);
+        }
+        catch (IOException failed)
+        {
+            throw new IOException(HouseFile.Files.PlainFile.WhyNotWritten(path, failed), failed);
+        }
+    }
 
     private static void Write(string path, byte[] bytes)
     {

@@ -13,6 +13,9 @@ namespace TrimOut.Desks;
 /// <param name="Mouse">Whether the screens take clicks; null is yes.</param>
 internal sealed record Settings(string? Look, ImmutableArray<string> Recent, string? Backups = null, string? By = null, bool? Mouse = null)
 {
+    /// <summary>Folders that backups were kept in before.</summary>
+    public IReadOnlyList<string> BackupsBefore { get; init; } = [];
+
     private const int RecentAtMost = 12;
     private const int Largest = 1 << 20;
 
@@ -22,7 +25,7 @@ internal sealed record Settings(string? Look, ImmutableArray<string> Recent, str
         try
         {
             return JsonSerializer.Deserialize(PlainFile.ReadAll(UserFolder.Settings, Largest), SettingsJson.Default.Settings) is { } read
-                ? read with { Recent = read.Recent.IsDefault ? [] : read.Recent }
+                ? read with { Recent = read.Recent.IsDefault ? [] : read.Recent, BackupsBefore = read.BackupsBefore ?? [] }
                 : new Settings(null, []);
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException or JsonException)
@@ -30,6 +33,13 @@ internal sealed record Settings(string? Look, ImmutableArray<string> Recent, str
             return new Settings(null, []);
         }
     }
+
+    /// <summary>With backups kept in another folder from now on.</summary>
+    public Settings KeepingIn(string folder) => this with
+    {
+        Backups = folder,
+        BackupsBefore = [.. BackupsBefore.Append(Backups).OfType<string>().Where(f => f != folder).Distinct()],
+    };
 
     /// <summary>With a house file at the head of those opened lately.</summary>
     public Settings Opened(string path) => this with { Recent = [path, .. Recent.Where(r => r != path).Take(RecentAtMost - 1)] };

@@ -10,6 +10,9 @@ internal sealed class WrittenPapers(string list)
 {
     private const int LongestList = 4 << 20;
 
+    /// <summary>The file with the list.</summary>
+    public string List => list;
+
     /// <summary>What was written for this user.</summary>
     public static WrittenPapers OfUser => new(Path.Combine(UserFolder.Path, "papers-written"));
 

@@ -26,7 +26,7 @@ internal static class BackupVerb
             {
                 if (Path.Exists(folder) && !Directory.Exists(folder))
                     throw new VerbException(ExitCode.CannotCreate, $"{folder} is there, and is no folder. Backups are kept where they were.");
-                (Settings.Read() with { Backups = Path.GetFullPath(folder) }).Write();
+                BackupPlace.KeepIn(Path.GetFullPath(folder));
                 Common.Say($"Backups are kept in {Path.GetFullPath(folder)} from now on. Those made before stay where they are.");
             }
             if (parsed.GetValue(path) is not { } house)
@@ -44,6 +44,8 @@ internal static class BackupVerb
             using var open = HouseOnDisk.OpenToRead(house, TimeProvider.System);
             foreach (var remark in HouseSource.Remarks(open))
                 Common.Say(remark);
+            if (BackupPlace.CannotBecause() is { } because)
+                throw new VerbException(ExitCode.CannotCreate, because);
             BackupPlace.Make();
             if (BackupPlace.Of(open).Keep(open.Where, TimeProvider.System) is { } made)
                 Console.Out.WriteLine(made.Path);
@@ -58,31 +60,54 @@ internal static class BackupVerb
     {
         var path = Common.House();
         var verb = new Command("backups",
-            "List the backups of a house: the file, when it was made, and how many changes the house has since. " +
-            "Ends with 2 when one of them is damaged.") { path, Common.GoOn };
+            "List the backups of a house: the file, when it was made, how many changes it holds, and how many of them the house has not. " +
+            "Goes also when the house is missing or damaged. Ends with 2 then, and when a backup is damaged.") { path, Common.GoOn };
         verb.SetAction(parsed =>
         {
-            using var house = HouseSource.Looked(() => HouseOnDisk.OpenToRead(parsed.GetRequiredValue(path), TimeProvider.System,
-                parsed.GetValue(Common.GoOn)));
-            foreach (var remark in HouseSource.Remarks(house))
-                Common.Say(remark);
-            var now = HouseLog.Of(house.Opened).OrEnd(ExitCode.BadData);
-            var damaged = house.LeftOut is not null;
-            foreach (var backup in BackupPlace.Of(house).All)
+            var file = parsed.GetRequiredValue(path);
+            try
             {
-                if (Read(backup) is not { } log)
-                {
-                    damaged = true;
-                    continue;
-                }
-                var difference = Difference.Between(log, now);
-                Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                    $"{backup.Path}\t{backup.MadeAt.ToLocalTime():yyyy-MM-dd HH:mm}\t{difference.OnlyThere.Length}"));
+                using var house = HouseSource.Looked(() => HouseOnDisk.OpenToRead(file, TimeProvider.System, parsed.GetValue(Common.GoOn)));
+                foreach (var remark in HouseSource.Remarks(house))
+                    Common.Say(remark);
+                return ListAll([BackupPlace.Of(house), .. BackupPlace.Earlier(house)], HouseLog.Of(house.Opened).OrEnd(ExitCode.BadData))
+                    && house.LeftOut is null ? ExitCode.Fine : ExitCode.LeftOut;
             }
-            return damaged ? ExitCode.LeftOut : ExitCode.Fine;
+            catch (Exception failed) when (WayBack.From(failed) is { } way)
+            {
+                Common.Say($"{failed.Message}{Environment.NewLine}{way}");
+                ListAll(BackupPlace.Named(Path.GetFullPath(file)), null);
+                return ExitCode.LeftOut;
+            }
         });
         return verb;
     }
+
+    /// <summary>Lists the backups in some folders, and says what is damaged.</summary>
+    /// <param name="folders">The folders, that of today first.</param>
+    /// <param name="now">The house as it stands; null where that can't be read.</param>
+    /// <returns>Whether all could be read.</returns>
+    private static bool ListAll(IReadOnlyList<BackupFolder> folders, HouseLog? now)
+    {
+        var whole = true;
+        for (var at = 0; at < folders.Count; at++)
+        {
+            if (at > 0)
+                Common.Say($"Earlier ones, under another name of the house or in another place: {folders[at].Path}");
+            foreach (var backup in folders[at].All)
+            {
+                if (Read(backup) is { } log)
+                    Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                        $"{backup.Path}\t{backup.MadeAt.ToLocalTime():yyyy-MM-dd HH:mm}\t{log.Changes.Count}\t") + NotIn(now, log));
+                else
+                    whole = false;
+            }
+        }
+        return whole;
+    }
+
+    private static string NotIn(HouseLog? now, HouseLog backup) =>
+        now is null ? "-" : backup.Changes.Count(c => now.Find(c.Id) is null).ToString(CultureInfo.InvariantCulture);
 
     private static HouseLog? Read(Backup backup)
     {

@@ -24,9 +24,13 @@ internal static class KitVerb
             var house = look.At(parsed.GetRequiredValue(path)).House;
             var report = CheckReport.Of(house);
             foreach (var part in Parts(house))
-                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(part.Kind), house.NameOf(part), NumberText.Plain(SheetValues.Of(part).Count()),
-                    NumberText.Plain(SheetValues.BlankIn(part).Count()), NumberText.Plain(SheetValues.NotHeldIn(part).Count()),
+            {
+                // What is no part has no sheet, and so no values that could be blank.
+                var facts = SheetValues.IsNoCover(house, part) ? [] : SheetValues.Of(part).ToHashSet();
+                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(part.Kind), house.NameOf(part), NumberText.Plain(facts.Count),
+                    NumberText.Plain(SheetValues.BlankIn(part).Count(facts.Contains)), NumberText.Plain(SheetValues.NotHeldIn(part).Count(facts.Contains)),
                     NumberText.Plain(report.MissingOf(part).Count())));
+            }
             return look.End(ExitCode.Fine);
         });
         return verb;
@@ -82,7 +86,7 @@ internal static class KitVerb
             var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), parsed.GetValue(by)!);
             using (house)
             {
-                foreach (var change in TakePart.Changes(scribe.House, part))
+                foreach (var change in TakePart.AboutChanges(scribe.House, part).Concat(TakePart.Changes(scribe.House, part)))
                     Console.Out.WriteLine($"{part.Name}\t{change.Fact.Label}\t{change.Was}\t{change.Becomes}");
                 var draft = TakePart.Into(scribe.House, part);
                 if (!draft.Ok)
@@ -90,7 +94,9 @@ internal static class KitVerb
                     Common.Say(draft.Reason!);
                     return ExitCode.Fine;
                 }
-                var notHeld = part.Values.Count(v => !v.Held);
+                foreach (var fact in TakePart.NotInEdition(scribe.House, part))
+                    Common.Say($"{fact.Label}: {fact.ShowOf(part.In(scribe.House)!, scribe.House)} is not in this edition. It stays, and is not checked.");
+                var notHeld = TakePart.TakenUnchecked(scribe.House, part).Length;
                 if (notHeld > 0)
                     Common.Say($"{NumberText.Counted(notHeld, "value is", "values are")} taken as not checked against a sheet. "
                         + $"A file says who checked its values and when: {AboutSheet.HeldBy}, {AboutSheet.HeldOn}.");

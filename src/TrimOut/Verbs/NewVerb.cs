@@ -32,12 +32,15 @@ internal static class NewVerb
             var parts = parsed.GetValue(kit) is { } folder ? PartFolder.In(folder).Select(p => p.Part.OrEnd(ExitCode.BadData)).ToList() : [];
             if (parts.Count == 0 && parsed.GetValue(kit) is { } none)
                 throw new VerbException(ExitCode.NoInput, $"There is no part in {none}: no file that ends with {PartFolder.Ending}.");
-            var begin = NewHouse.Begin(called, parsed.GetValue(units) == "mm" ? DisplayUnits.Millimetres : DisplayUnits.Inches, parts).OrEnd(ExitCode.Usage);
+            var shownIn = parsed.GetValue(units) == "mm" ? DisplayUnits.Millimetres : DisplayUnits.Inches;
+            var begin = NewHouse.Begin(called, shownIn, parts).OrEnd(ExitCode.Usage);
             using var house = HouseOnDisk.Create(file, TimeProvider.System);
             var scribe = new Scribe(house, TimeProvider.System, parsed.GetValue(by)!);
             scribe.Record(begin).OrEnd(ExitCode.Disk);
             var blanks = SheetValues.Blanks(scribe.House);
             Common.Say($"Began {house.Where}.");
+            if (NewHouse.LeftOut(shownIn, parts) is { IsEmpty: false } left)
+                Common.Say($"Parts of a blank kit that it does not begin with, because the folder has others of their sort: {string.Join(", ", left)}.");
             if (blanks > 0)
                 Common.Say($"Its kit has {NumberText.Plain(blanks)} blanks, to be read off the sheets of the parts in hand.");
             return ExitCode.Fine;

@@ -37,19 +37,22 @@ internal static class OpenVerb
         var desk = new Desk(by, goOn: goOn);
         var (house, held) = path is null ? (null, null) : Begin(desk, path, toRead);
         library.Wait();
-        return Ended(Streams.Bare(() => OpenScreens.Run(desk, house, held)), desk.Remarks);
+        return Ended(Streams.Bare(() => OpenScreens.Run(desk, house, held)), desk.Remarks, desk.Unsaved);
     }
 
     /// <summary>What to end with when the screens are gone.</summary>
     /// <param name="fault">What to say of the fault that stopped them; null when the user left.</param>
     /// <param name="remarks">What the user should hear.</param>
-    internal static int Ended(string? fault, IReadOnlyList<string> remarks)
+    /// <param name="unsaved">What is not on the disk.</param>
+    internal static int Ended(string? fault, IReadOnlyList<string> remarks, IReadOnlyList<string> unsaved)
     {
+        foreach (var lost in unsaved)
+            Common.Say($"NOT SAVED: {lost}");
         if (fault is not null)
             throw new VerbException(ExitCode.Fault, fault);
         foreach (var remark in remarks)
             Common.Say(remark);
-        return ExitCode.Fine;
+        return unsaved.Count == 0 ? ExitCode.Fine : ExitCode.Disk;
     }
 
     private static (Scribe? House, LockedHouse? Held) Begin(Desk desk, string path, bool toRead)

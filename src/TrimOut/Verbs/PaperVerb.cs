@@ -49,7 +49,7 @@ internal static class PaperVerb
                 Stop = stop,
             });
             var pdf = print.Printer(parsed, data);
-            return Task.Run(() => look.End(WriteAll(data, parsed.GetRequiredValue(folder), parsed.GetValue(over), said, pdf)), CancellationToken.None);
+            return Task.Run(() => look.End(WriteAll(data, FolderFor(house, parsed.GetValue(folder)), parsed.GetValue(over), said, pdf)), CancellationToken.None);
         });
         return verb;
     }
@@ -76,8 +76,8 @@ internal static class PaperVerb
         }
     }
 
-    private static (Option<string> Folder, Option<string?> Date, Option<bool> OwnerOnly, Option<bool> Over) Options() => (
-        new Option<string>("--out") { Description = "The folder to write to.", HelpName = "folder", DefaultValueFactory = _ => "." },
+    private static (Option<string?> Folder, Option<string?> Date, Option<bool> OwnerOnly, Option<bool> Over) Options() => (
+        new Option<string?>("--out") { Description = "The folder to write to; that of the house file when left out.", HelpName = "folder" },
         new Option<string?>("--date") { Description = "The day that stands on it; today when left out.", HelpName = "yyyy-mm-dd" },
         new Option<bool>("--owner-only") { Description = "Leave out what only the trade needs." },
         new Option<bool>("--overwrite") { Description = "Also write over files that TrimOut did not write, or that were changed since." });
@@ -121,7 +121,7 @@ internal static class PaperVerb
             });
             var by = said is not null ? PaperTemplate.In(paper, said).OrEnd(ExitCode.Usage)
                 : parsed.GetValue(template) is { } file ? PaperTemplate.Read(paper, Template(file)).OrEnd(ExitCode.BadData) : null;
-            return look.End(WriteOne(() => PaperFiles.Write(paper, data, by, parsed.GetRequiredValue(folder), WrittenPapers.OfUser,
+            return look.End(WriteOne(() => PaperFiles.Write(paper, data, by, FolderFor(house, parsed.GetValue(folder)), WrittenPapers.OfUser,
                 _ => parsed.GetValue(over), print.Printer(parsed, data))));
         }, CancellationToken.None));
     }
@@ -165,6 +165,10 @@ internal static class PaperVerb
         using var text = new StreamReader(new MemoryStream(PlainFile.ReadAll(file, LargestTemplate)));
         return text.ReadToEnd();
     }
+
+    /// <summary>The folder to write to: of a house file its own, as on the screens; of a history as text the one that somebody is in.</summary>
+    private static string FolderFor(string house, string? asked) =>
+        asked ?? (HouseSource.IsSample(house) || Path.GetDirectoryName(house) is not { Length: > 0 } beside ? "." : beside);
 
     private static DateOnly Day(string? typed)
     {

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Parts;
-using TrimOut.Core.Units;
 
 namespace TrimOut.Verbs;
 
@@ -13,13 +12,12 @@ internal static class PartsVerb
         var path = Common.AnyHouse();
         var verb = new Command("parts",
             "List everything that a house takes, a line each: group, part, how many, unit and what it was counted from, with tabs between. A line " +
-                "that can't be counted yet has no number.") { path, Common.GoOn };
+                "that can't be counted yet has no number, or says \"at least\" before it, and what is missing.") { path, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
             foreach (var line in HouseParts.Of(look.At(parsed.GetRequiredValue(path)).House))
-                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(line.Group), line.Part, line.Count is { } count ? NumberText.Plain(count) : "",
-                    line.Unit, line.CountedFrom));
+                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(line.Group), line.Part, line.Shown, line.Unit, line.CountedFrom));
             return look.End(ExitCode.Fine);
         });
         return verb;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
+using TrimOut.Desks;
 using TrimOut.HouseFile;
 using TrimOut.HouseFile.Rescues;
 
@@ -30,6 +31,9 @@ internal static class RescueVerb
             var rescued = Rescue.Read(parsed.GetRequiredValue(damaged), parsed.GetValue(also) ?? [], parsed.GetValue(house));
             foreach (var said in rescued.Apart.Concat(rescued.Lost))
                 Common.Say(said);
+            var isAlone = parsed.GetValue(also) is null or [];
+            if (!rescued.Lost.IsEmpty && isAlone && WayBack.ForRescue(Path.GetFullPath(parsed.GetRequiredValue(damaged))) is { } way)
+                Common.Say(way);
             if (rescued.Changes.IsEmpty)
                 throw new VerbException(ExitCode.BadData, $"Nothing in {parsed.GetRequiredValue(damaged)} could be rescued.");
             HouseLog.Of(rescued.Changes).OrEnd(ExitCode.BadData);

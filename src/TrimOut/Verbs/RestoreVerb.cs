@@ -3,6 +3,7 @@ using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.Desks;
 using TrimOut.HouseFile;
+using TrimOut.HouseFile.Rescues;
 
 namespace TrimOut.Verbs;
 
@@ -13,19 +14,27 @@ internal static class RestoreVerb
     {
         var path = new Argument<string>("PATH") { Description = "The house file to make, or with --replace the one to put back." };
         var from = new Argument<string>("FROM") { Description = "A backup, another copy, a history as JSON Lines, or - for such a history on standard input." };
-        var replace = new Option<bool>("--replace") { Description = "Put it in the place of the house that is there, which is backed up first." };
+        var replace = new Option<bool>("--replace")
+        {
+            Description = "Put it in the place of the house that is there, which is backed up first, or kept beside it where it is damaged."
+        };
+        var other = new Option<bool>("--other-house") { Description = "With --replace: also when FROM is of another house." };
         var verb = new Command("restore",
             "Make a house file of a backup or of a history as text. Where there is one already, only the difference is shown.") { path, from, replace,
-                Common.GoOn };
+                other, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var file = Common.WithEnding(parsed.GetRequiredValue(path));
             var source = parsed.GetRequiredValue(from);
             var look = Look.By(parsed);
-            var log = Directory.Exists(source) || source == Common.WithEnding(source) ? look.At(source) : HouseSource.ReadText(source);
+            var isFile = source == Common.WithEnding(source) && !Directory.Exists(source);
+            var log = isFile || Directory.Exists(source) ? look.At(source) : look.AtText(source);
+            var (goAhead, anyHouse) = (parsed.GetValue(replace), parsed.GetValue(other));
+            if (goAhead && !HouseOnDisk.IsFree(file) && !IsSound(file))
+                return look.End(ReplaceDamaged(file, source, log, anyHouse, isFile ? HouseOnDisk.HouseOf(source) : null));
             if (File.Exists(file))
-                return look.End(Replace(file, source, log, parsed.GetValue(replace)));
-            using var house = HouseOnDisk.Create(file, TimeProvider.System, log.Changes, KeptPlace.NotBrief());
+                return look.End(Replace(file, source, log, goAhead, anyHouse));
+            using var house = HouseOnDisk.Create(file, TimeProvider.System, log.Changes, KeptPlace.NotBrief(), isFile ? HouseOnDisk.HouseOf(source) : null);
             house.KeepAtClosing(() => log);
             Common.Say($"Made {house.Where} with {NumberText.Counted(log.Changes.Count, "change")}.");
             return look.End(HouseSource.Tell(log) == 0 ? ExitCode.Fine : ExitCode.LeftOut);
@@ -33,7 +42,20 @@ internal static class RestoreVerb
         return verb;
     }
 
-    private static int Replace(string file, string source, HouseLog log, bool goAhead)
+    private static bool IsSound(string file)
+    {
+        try
+        {
+            HouseOnDisk.OpenToRead(file, TimeProvider.System).Dispose();
+            return true;
+        }
+        catch (HouseStoreException failed) when (failed.Fault is StoreFault.Damaged or StoreFault.Foreign or StoreFault.NotThere)
+        {
+            return false;
+        }
+    }
+
+    private static int Replace(string file, string source, HouseLog log, bool goAhead, bool anyHouse)
     {
         var (house, scribe) = HouseSource.Open(file, Environment.UserName);
         using (house)
@@ -43,6 +65,8 @@ internal static class RestoreVerb
                 throw new VerbException(ExitCode.CannotCreate,
                     $"{file} is there already, and was left as it is. This is how they differ; to put {source} in its place: --replace. To take in " +
                         $"what it has more: trimout merge {file} {source}");
+            if (!anyHouse)
+                RequireSame(file, source, scribe.Log.Changes, log);
             // Without a backup of what is there now, nothing is replaced.
             if (BackupPlace.Keep(house) is { } failed)
                 throw new VerbException(ExitCode.Disk, $"{failed} {file} was left as it is.");
@@ -50,5 +74,28 @@ internal static class RestoreVerb
             Common.Say($"{file} now holds {source}. What it held before is among its backups: trimout backups {file}");
             return ExitCode.Fine;
         }
+    }
+
+    /// <summary>Where what is there is damaged it can't be backed up: it is kept as it is, under another name.</summary>
+    private static int ReplaceDamaged(string file, string source, HouseLog log, bool anyHouse, string? sharing)
+    {
+        if (!anyHouse)
+            RequireSame(file, source, Rescue.Read(file).Changes, log);
+        var (house, aside) = HouseOnDisk.CreateInstead(file, TimeProvider.System, log.Changes, KeptPlace.NotBrief(), sharing);
+        using (house)
+            house.KeepAtClosing(() => log);
+        Common.Say($"{file} now holds {source}: {NumberText.Counted(log.Changes.Count, "change")}. What was there, which is damaged, is kept as it "
+            + $"was: {aside}. To bring out what is sound in it: trimout rescue {aside} NEW.trimout");
+        HouseSource.Tell(log);
+        // What was saved since then is in what was kept, and only there.
+        return ExitCode.LeftOut;
+    }
+
+    private static void RequireSame(string file, string source, IReadOnlyList<Change> there, HouseLog log)
+    {
+        if (there.Count > 0 && !there.Any(c => log.Find(c.Id) is not null))
+            throw new VerbException(ExitCode.CannotCreate,
+                $"{source} is of another house: it has no change in common with {file}, which was left as it is. To put it in its place all the same: "
+                + "--replace --other-house");
     }
 }

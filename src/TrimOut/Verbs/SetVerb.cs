@@ -34,6 +34,8 @@ internal static class SetVerb
             var (house, scribe) = HouseSource.Open(file, parsed.GetValue(by)!, brief: true);
             using (house)
             {
+                if (house.ReadOnlyBecause is { } because)
+                    throw new VerbException(ExitCode.Of(house.ReadOnlyFault), $"Nothing was saved: {because}");
                 var (refused, inARow) = (false, 0);
                 var marks = new StepMarks(scribe.Steps);
                 var lines = new ShortLines(Console.In, LongestLine);
@@ -47,6 +49,12 @@ internal static class SetVerb
                         Console.Out.WriteLine(lines.Number.ToString(CultureInfo.InvariantCulture));
                     else
                         Common.Say(string.Create(CultureInfo.InvariantCulture, $"Line {lines.Number}: {saved.Reason}"));
+                    if (!saved.Ok && scribe.NotSaved is not null)
+                        throw new VerbException(ExitCode.Of(scribe.NotSavedFault), string.Create(CultureInfo.InvariantCulture,
+                            $"Line {lines.Number} and what comes after it is not saved."));
+                    if (saved.Ok && line.Split('\t').Any(p => ShownText.Kept(p) != p))
+                        Common.Say(string.Create(CultureInfo.InvariantCulture,
+                            $"Line {lines.Number}: characters in it that can't be seen, or act on a screen, were left out."));
                     (refused, inARow) = (refused || !saved.Ok, saved.Ok ? 0 : inARow + 1);
                     if (inARow == MostRefused)
                         throw new VerbException(ExitCode.BadData, string.Create(CultureInfo.InvariantCulture,
@@ -62,7 +70,7 @@ internal static class SetVerb
     private static Result<Draft> Read(House house, string line, StepMarks marks) =>
         line.Split('\t', 3) is [var tag, var name, var value] && StepMarks.IdIn(name.Trim()) is { } step && UnitOf(house, tag.Trim()) is { } unit
             ? marks.Read(unit, step, value.Trim())
-            : SetLine.Read(house, line);
+            : SetLine.Read(house, line, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime));
 
     private static Unit? UnitOf(House house, string tag) =>
         house.Units.FirstOrDefault(u => SameName.Comparer.Equals(u.Tag, tag)) ?? house.FindTag(tag)?.Units.FirstOrDefault();

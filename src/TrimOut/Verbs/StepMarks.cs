@@ -23,9 +23,11 @@ internal sealed class StepMarks(StepList steps)
     /// <param name="value">The mark as it is written; nothing clears it.</param>
     public Result<Draft> Read(Unit? unit, string id, string value)
     {
-        if (unit is null || steps.Steps.FirstOrDefault(s => s.Id == id && s.Subject == ItemKind.Unit) is not { } step
-            || !steps.Open(step.Phase, unit).Contains(step))
+        if (unit is null)
             return new Refusal($"There is no step {id} here.");
+        var here = steps.Steps.Where(s => s.Subject == ItemKind.Unit && steps.Open(s.Phase, unit).Contains(s)).ToList();
+        if (here.FirstOrDefault(s => s.Id == id) is not { } step)
+            return new Refusal($"{unit.Tag} has no step {id}. It has: {string.Join(", ", here.Select(s => s.Id))}.");
         if (value.Length == 0)
             return MarkStep.Clear(unit, step);
         return StepMark.Read(value).Then(mark =>

@@ -13,7 +13,10 @@ internal static class WindowsVerb
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
-            Console.Out.Write(WindowTable.Write(look.At(parsed.GetRequiredValue(path)).House));
+            var house = look.At(parsed.GetRequiredValue(path)).House;
+            Console.Out.Write(WindowTable.Write(house));
+            if (WindowTable.WithMoreUnits(house) is { Count: > 0 } wide)
+                Common.Say($"These windows have several units, and the table has the first of each: {string.Join(", ", wide.Select(w => w.Tag))}.");
             return look.End(ExitCode.Fine);
         });
         return verb;

@@ -20,6 +20,9 @@ internal static class BlankHouse
         return tags.Aggregate(begun, (job, tag) => job.Window(tag).Say(tag, UnitFacts.Power, "panel"));
     }
 
+    /// <summary>The only type of panel in a house.</summary>
+    public static Item Panel(this TestJob job) => job.House.ItemsOf(ItemKind.PanelType).Single();
+
     /// <summary>A part of its kit.</summary>
     public static Item Part(this TestJob job, ItemKind kind, string name) => job.House.ItemsOf(kind).Single(i => job.House.NameOf(i) == name);
 }

@@ -110,6 +110,57 @@ public class PartTextTests
     }
 
     [Fact]
+    public void AValueThatANewerEditionLacksIsSaidAndStaysNotChecked()
+    {
+        var job = HeldPanel();
+        var text = PartText.Write(PartSheet.Of(job.House, job.Panel()));
+        var newer = PartText.Read(text.Replace("edition: 1", "edition: 2", StringComparison.Ordinal)
+            .Replace("total-current: 15\n", "", StringComparison.Ordinal)).Value;
+        Assert.Contains(TakePart.AboutChanges(job.House, newer), c => (c.Fact.Label, c.Was, c.Becomes) == ("Edition", "1", "2"));
+        Assert.Equal(PanelTypeFacts.TotalCurrent, Assert.Single(TakePart.NotInEdition(job.House, newer)));
+        job.Do(TakePart.Into(job.House, newer));
+        Assert.Equal("15", job.Panel().Latest(PanelTypeFacts.TotalCurrent)!.Stored);
+        Assert.Equal(PanelTypeFacts.TotalCurrent, Assert.Single(SheetValues.NotHeldIn(job.Panel())));
+        Assert.Contains("? total-current: 15", PartText.Write(PartSheet.Of(job.House, job.Panel())), StringComparison.Ordinal);
+        // The same edition that lacks a value is only a file with a gap.
+        Assert.Empty(TakePart.NotInEdition(job.House, newer));
+    }
+
+    [Fact]
+    public void OnlyValuesThatChangeOrLoseTheirCheckAreSaidToBeTakenUnchecked()
+    {
+        var job = HeldPanel();
+        var text = PartText.Write(PartSheet.Of(job.House, job.Panel()));
+        var nobody = string.Join('\n', text.Split('\n').Where(l => !l.StartsWith("held-", StringComparison.Ordinal)));
+        var other = PartText.Read(nobody.Replace("outputs: 10", "outputs: 8", StringComparison.Ordinal)).Value;
+        Assert.Equal(PanelTypeFacts.Outputs, Assert.Single(TakePart.TakenUnchecked(job.House, other)));
+        job.Do(TakePart.Into(job.House, other));
+        Assert.Equal(PanelTypeFacts.Outputs, Assert.Single(SheetValues.NotHeldIn(job.Panel())));
+        // Of another edition nothing is known to be checked that its file does not say.
+        var edition = PartText.Read(nobody.Replace("edition: 1", "edition: 2", StringComparison.Ordinal)).Value;
+        var taken = TakePart.TakenUnchecked(job.House, edition);
+        job.Do(TakePart.Into(job.House, edition));
+        Assert.Equal<Fact>(SheetValues.NotHeldIn(job.Panel()), taken);
+    }
+
+    [Fact]
+    public void PartsOfABlankKitThatAKeptOneTakesThePlaceOfAreNamed()
+    {
+        Assert.Equal("Panel", Assert.Single(
+            NewHouse.LeftOut(DisplayUnits.Inches, [PartText.Read(Panel.Replace("name: Panel", "name: Other", StringComparison.Ordinal)).Value])));
+        Assert.Empty(NewHouse.LeftOut(DisplayUnits.Inches, [PartText.Read(Panel).Value]));
+        Assert.Empty(NewHouse.LeftOut(DisplayUnits.Inches, []));
+    }
+
+    private static TestJob HeldPanel()
+    {
+        var job = new TestJob();
+        job.SayOf("10-output panel", AboutSheet.Of(ItemKind.PanelType, AboutSheet.Sheet), "Panel sheet")
+            .SayOf("10-output panel", AboutSheet.Of(ItemKind.PanelType, AboutSheet.Edition), "1");
+        return job.Do(KitCheck.All(job.House, job.Panel()));
+    }
+
+    [Fact]
     public void AHouseThatBeginsWithAKeptPartHasBlanksOfTheOtherSorts()
     {
         var job = new TestJob(store: new MemoryStore("laptop", Begun(PartText.Read(Panel).Value)));

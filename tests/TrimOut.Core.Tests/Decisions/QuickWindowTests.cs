@@ -23,6 +23,43 @@ public class QuickWindowTests
     }
 
     [Theory]
+    [InlineData("W01 roller left 36x60 2 units")]
+    [InlineData("2 Units W01 roller left 36x60")]
+    [InlineData("W01 2-units roller left 36x60")]
+    [InlineData("W01 roller 2units left 36x60")]
+    public void SeveralUnitsOfOneOpeningAreSaidInItsLine(string line)
+    {
+        var job = new TestJob();
+        var window = Read(line, job.House);
+        Assert.StartsWith("W01, no room yet, 2 units, Roller, left", window.Echo(job.House), StringComparison.Ordinal);
+        job.Do(window.Add(job.House));
+        Assert.Equal(["W01A", "W01B"], job.House.Units.Select(u => u.Tag));
+        Assert.All(job.House.Units, u => Assert.Equal(("Roller", Side.Left), (u.Kind!.Name, u.LeadSide!.Value)));
+        Assert.All(job.House.Units, u => Assert.NotNull(u.Item));
+        Assert.Contains("W02, no room yet, 2 units", Read("W02", job.House).Echo(job.House), StringComparison.Ordinal);
+        Assert.DoesNotContain("units", Read("W02 1 unit", job.House).Echo(job.House), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void NoUnitsAtAllIsAnotherThing() =>
+        Assert.Contains("1 to 9 units", QuickWindow.Read("W01 0 units", new TestJob().House).Reason, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("wood", "Wood blind")]
+    [InlineData("blind", "Wood blind")]
+    [InlineData("wood blind", "Wood blind")]
+    [InlineData("cell", "Small cellular")]
+    [InlineData("small cell", "Small cellular")]
+    public void AKindIsFoundByAnyWordOfItsName(string typed, string kind)
+    {
+        var job = new TestJob().Add(ItemKind.CoveringKind, "Small cellular");
+        foreach (var other in job.House.ItemsOf(ItemKind.CoveringKind).Where(k => job.House.NameOf(k) is not ("Roller" or "Small cellular")).ToList())
+            job.Do(RemoveItems.Remove(job.House, other));
+        job.Add(ItemKind.CoveringKind, "Wood blind");
+        Assert.Contains($", {kind},", Read($"W01 {typed} left", job.House).Echo(job.House), StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("W01 35-3/8x60-1/4")]
     [InlineData("W01 35 3/8x60 1/4")]
     [InlineData("W01 35 3/8 x 60 1/4 left")]

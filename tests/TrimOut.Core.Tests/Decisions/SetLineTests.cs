@@ -42,6 +42,16 @@ public class SetLineTests
         Assert.EndsWith($": {shown}", _job.Scribe.Log.Changes[^1].What, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("visit Hang\tDay\tfri")]
+    [InlineData("visit Hang\tDay\t+2")]
+    public void ADayIsSaidFromTodayWhereThatIsKnown(string line)
+    {
+        Assert.False(SetLine.Read(_job.House, line).Ok);
+        _job.Do(SetLine.Read(_job.House, line, new DateOnly(2026, 11, 25)));
+        Assert.Equal(new DateOnly(2026, 11, 27), _job.House.Visits.Single().On);
+    }
+
     [Fact]
     public void EveryLabelOfEverySortOfItemIsTaken()
     {

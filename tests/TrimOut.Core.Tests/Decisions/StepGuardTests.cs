@@ -48,9 +48,9 @@ public class StepGuardTests
     public void PolaritySpeaksAgainstPairingUntilItIsWaived()
     {
         var job = new TestJob().Window("W01").Mark("W01", "volts-read").Say("W01", RunFacts.Polarity, "swapped");
-        Assert.Contains(Against(job, "hub-paired"), a => a.Contains("Red and black are changed over", StringComparison.Ordinal));
+        Assert.Contains(Against(job, "hub-paired"), a => a.Contains("Plus and minus are changed over", StringComparison.Ordinal));
         job.Do(PunchList.Waive(job.Report.OpenStops.Single(f => f.Check.Id == "polarity-swapped"), job.House, "The sheet has it so.", "TO"));
-        Assert.DoesNotContain(Against(job, "hub-paired"), a => a.Contains("Red and black", StringComparison.Ordinal));
+        Assert.DoesNotContain(Against(job, "hub-paired"), a => a.Contains("Plus and minus", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -87,6 +87,36 @@ public class StepGuardTests
         var job = new TestJob().Window("W01").Window("W02").Mark("W02", "shown");
         var against = StepGuard.Against(new JobItself(job.House), StepList.Find("signed-off")!, job.Report, StepList.Shipped);
         Assert.Contains("\"Shown to the owner\" (Handover) is not done yet: W01.", against);
+    }
+
+    /// <summary>Behind drywall a wrong lead side costs the wall: whoever finds the cable again is told of it.</summary>
+    [Fact]
+    public void AStopOfTheLeadSideSpeaksAgainstFindingTheCableAgain()
+    {
+        var job = new TestJob().Window("W01").Mark("W01", "cable-pulled").Say("W01", UnitFacts.LeadSide, "right").Say("W01", UnitFacts.EntrySide, "left");
+        Assert.Contains(job.Report.OpenStops, f => f.Check.Phase == Phase.WalkThrough);
+        Assert.All(job.Report.OpenStops.Where(f => f.Check.Phase <= Phase.RoughIn), stop =>
+            Assert.Contains(Against(job, "cable-found"), a => a.Contains(stop.Found.Message.In(job.House), StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void ManyStopsAreCountedAndTheWorstIsTold()
+    {
+        var job = Received("35").Say("W01", UnitFacts.BoxLabel, "W09").Say("W01", UnitFacts.Damage, "bent").Mark("W01", "box-matched");
+        var stops = job.Report.OpenStops.Where(f => f.Check.Phase is Phase.Receive or Phase.Hang).ToList();
+        Assert.True(stops.Count > 2);
+        var said = Against(job, "clicked-in")[0];
+        Assert.StartsWith($"{stops.Count} stops are open; the worst: STOP ", said, StringComparison.Ordinal);
+        Assert.Contains(stops, s => said.Contains(s.Found.Message.In(job.House), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void AtHandoverEveryStepThatIsLeftSpeaksAgainstIt()
+    {
+        var job = new TestJob().Window("W01").Mark("W01", "moved-by-all").Mark("W01", "open-limit").Mark("W01", "close-limit");
+        Assert.Matches("^\\d+ steps before it are not done yet, the first: \"Opening recorded\" \\(Walk-through\\)\\.$", Against(job, "shown")[^1]);
+        var signed = StepGuard.Against(new JobItself(job.House), StepList.Find("signed-off")!, job.Report, StepList.Shipped);
+        Assert.Contains(signed, a => a.EndsWith("the first: \"Opening recorded\" (Walk-through) of W01.", StringComparison.Ordinal));
     }
 
     [Fact]

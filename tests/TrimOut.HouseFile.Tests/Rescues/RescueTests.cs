@@ -247,4 +247,37 @@ public partial class RescueTests
         Assert.Equal(_job.Saved.Select(ChangeJson.Write), read.Changes.Select(ChangeJson.Write));
         Assert.Contains(read.Lost, l => l.StartsWith($"Changes {_job.Saved.Count - 11} to {_job.Saved.Count} came from ", StringComparison.Ordinal));
     }
+
+    /// <summary>What a journal was cut to within a line, and a line that a program which did not see it wrote behind the hole.</summary>
+    [Fact]
+    public void ALineThatStandsWholeBehindZerosInTheMiddleOfAnotherIsBroughtOut()
+    {
+        var journal = Journal;
+        var text = Encoding.UTF8.GetString(journal);
+        var lines = text.Split('\n');
+        var from = lines[0].Length + 1 + lines[1].Length + 1;
+        journal.AsSpan(from + 30, lines[2].Length + 1 - 30).Clear();
+        var read = Rescued(File, journal);
+        var saved = _job.Saved.Select(ChangeJson.Write).ToList();
+        var there = read.Changes.Select(ChangeJson.Write).ToHashSet();
+        Assert.Equal(lines[2][lines[2].IndexOf('{', StringComparison.Ordinal)..], Assert.Single(saved, s => !there.Contains(s)));
+    }
+
+    [Fact]
+    public void WhatWasPutBackInAnotherOrderIsNotSaidToBeLeftOut()
+    {
+        var backup = File;
+        var files = With(File, Journal);
+        using (var house = HouseOnDisk.Open(ScriptedJob.Here(files), Main))
+        {
+            var changes = house.Opened.ToList();
+            (changes[^1], changes[^2]) = (changes[^2], changes[^1]);
+            house.Replace(changes);
+        }
+        using (var other = files.Create("/old.trimout"))
+            other.Write(0, backup);
+        var read = Rescue.Read(ScriptedJob.Here(files), Main, ["/old.trimout"]);
+        Assert.Empty(read.Lost);
+        Assert.DoesNotContain(read.Apart, a => a.Contains("left out", StringComparison.Ordinal));
+    }
 }

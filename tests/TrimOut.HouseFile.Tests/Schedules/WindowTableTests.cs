@@ -25,6 +25,30 @@ public class WindowTableTests
         Assert.Contains("\"45 1/2\"\"\"", table);
     }
 
+    [Fact]
+    public void LeadSidePowerAndWhatIsLeftOutGoOutAndComeInAgain()
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.LeadSide, "left").Say("W01", UnitFacts.Power, "battery")
+            .Window("W02").Say("W02", WindowFacts.Covered, "no").Say("W02", WindowFacts.NotCoveredBecause, "faces a wall, \"blind\"")
+            .Window("W03").Say("W03", WindowFacts.Covered, "no");
+        var table = WindowTable.Write(job.House);
+        var plan = ScheduleImport.Plan(new TestJob().House, Encoding.UTF8.GetBytes(table), "w.csv", ScheduleOptions.ByHeaders).Value;
+        var back = new TestJob().Do(plan.Draft).House;
+        Assert.Equal(table, WindowTable.Write(back));
+        Assert.Equal([false, true, true], back.Windows.Select(w => w.LeftOut));
+        Assert.Equal("faces a wall, \"blind\"", back.FindTag("W02")!.Show(WindowFacts.NotCoveredBecause));
+        Assert.Equal(("left", "battery"), (back.Units[0].Show(UnitFacts.LeadSide), back.Units[0].Show(UnitFacts.Power)));
+    }
+
+    [Fact]
+    public void ACellBehindTheLastHeaderIsToldOf()
+    {
+        var plan = ScheduleImport.Plan(new TestJob().House, "Tag,Note\nW01,left, tight\nW02,right,\n"u8.ToArray(), "w.csv", ScheduleOptions.ByHeaders).Value;
+        var said = Assert.Single(plan.Problems);
+        Assert.Equal((2, "behind the last"), (said.Line, said.Column));
+        Assert.StartsWith("\"tight\" has no header.", said.Reason, StringComparison.Ordinal);
+    }
+
     public static TheoryData<string> Samples => [.. Directory.GetDirectories(Path.Combine(Repository.Root, "sample-jobs")).Select(f => Path.GetFileName(f))];
 
     [Theory]
@@ -71,6 +95,6 @@ public class WindowTableTests
         Assert.Equal("", rows[^1]);
         Assert.DoesNotContain('\n', string.Concat(rows));
         Assert.EndsWith(",\"left, \"\"tight\"\"\"", rows[1]);
-        Assert.Equal(9, rows[2].Count(c => c == ','));
+        Assert.Equal(12, rows[2].Count(c => c == ','));
     }
 }

@@ -70,8 +70,11 @@ public class WordsTests
                 Assert.StartsWith("# A\n\n**", paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, words), StringComparison.Ordinal);
         }
         // What depends on a count, on a day to come, or on a plan that is not proven.
-        asked.UnionWith(["1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items", "planned for {0}", "Second, apart",
+        asked.UnionWith(["1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items",
+            "1 check that could not be made yet", "{0} checks that could not be made yet", "planned for {0}", "Second, apart",
             "Second, to frame", "1 thing is wrong that this paper is about:", "{0} things are wrong that this paper is about:", "1 box", "{0} boxes",
+            "1 run waits to be cut and has no length yet: it may take more boxes.",
+            "{0} runs wait to be cut and have no length yet: they may take more boxes.", "Nothing can be planned yet.",
             "{0} to buy; it may be possible with {1}, no fewer.", "{0} opened; it may be possible with {1}, no fewer.",
             "{0} opened ({1} to buy): no plan needs fewer.", "{0} opened: no plan needs fewer.", "They hold {0}; {1} might do.", "Nothing is left over.",
             "The longest leftover is {0}; it can't be over {1}.", "There is no plan: {0}", "too long for a code", "Section of {0}", "it is empty",

@@ -16,13 +16,16 @@ public class HeadOfTheJobSheetTests
     [Theory]
     [InlineData(80, 24)]
     [InlineData(140, 40)]
-    public void OneLineTellsUnitsFinishedStopsWhatIsNextAndWhoWaits(int width, int height)
+    public void OneLineTellsUnitsFinishedWhatIsNextAndWhoWaits(int width, int height)
     {
         var context = new ShellState(new TestDesk(Clock), SampleHouse.Open("ridge-house", Clock)).Context;
         var head = HouseHead.Of(context.House, context.Steps, context.Today);
         var line = Lines(width, height)[1];
         Assert.Contains($"{head.Finished} of {head.Units}", line, StringComparison.Ordinal);
-        Assert.Contains($"!{context.Report.OpenStops.Count()} ", line, StringComparison.Ordinal);
+        // What the top line says of the whole house is not said again below it.
+        Assert.Contains($"!{context.Report.OpenStops.Count()} stop", Lines(width, height)[0], StringComparison.Ordinal);
+        Assert.DoesNotContain("stop", line, StringComparison.Ordinal);
+        Assert.Single(Lines(width, height), l => l.Contains("(m)", StringComparison.Ordinal));
         Assert.Contains($"Next: {head.Next!.Value.Step.Label}", line, StringComparison.Ordinal);
         Assert.All(head.Waiting, w => Assert.Contains($"{w.Units} ", line[line.IndexOf("Next", StringComparison.Ordinal)..], StringComparison.Ordinal));
     }

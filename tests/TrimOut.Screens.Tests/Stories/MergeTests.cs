@@ -190,6 +190,6 @@ public class MergeTests
         var shell = AtLook();
         shell.Press("enter");
         shell.Press("y");
-        Assert.NotNull(shell.Caused.Worst);
+        Assert.NotNull(shell.Caused.Shown);
     }
 }

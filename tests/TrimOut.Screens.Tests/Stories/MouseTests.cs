@@ -157,6 +157,6 @@ public class MouseTests
         user.Press("6");
         Assert.IsType<PunchScreen>(user.Shell.Screen);
         user.ClickOn("STOP").Press("6");
-        Assert.Null(user.Shell.Caused.Worst);
+        Assert.Null(user.Shell.Caused.Shown);
     }
 }

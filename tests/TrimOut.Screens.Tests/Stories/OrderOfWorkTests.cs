@@ -19,7 +19,8 @@ public class OrderOfWorkTests
     {
         using var user = At(new TestJob().Window("W01").Mark("W01", "brackets-fixed").Mark("W01", "looked-over").Say("W01", UnitFacts.OutOfLevel, "0"),
             width, height);
-        user.Press("2", "]", "]", "]", "]", "]", "]", "right", "space").Sees("! \"Box matched\" (Receive) is not done yet.")
+        user.Press("2", "]", "]", "]", "]", "]", "]", "right", "space").Sees("\"Box matched\" (Receive) is not done yet.")
+            .Sees("! STOP \"Checked for damage\" is marked done;")
             .Sees("W01, Clicked in: why all the same:");
         Assert.Null(MarkOf(user, "W01", "clicked-in"));
         user.Type("").Sees("Say why, or leave with Esc").Type("box was opened by the builder").Sees("Saved: W01: Clicked in, although");
@@ -56,7 +57,7 @@ public class OrderOfWorkTests
         var job = new TestJob().Window("W01").Mark("W01", "volts-read").Add(Core.Houses.ItemKind.Hub, "Hub").Say("W01", UnitFacts.Hub, "Hub")
             .Say("W01", UnitFacts.HubName, "Kitchen").Say("W01", RunFacts.Polarity, "swapped");
         using var user = At(job);
-        user.Press("2", "]", "]", "]", "]", "]", "]", "]", "]", "space").Sees("STOP").Sees("Red and black are changed over").Type("moved by hand only");
+        user.Press("2", "]", "]", "]", "]", "]", "]", "]", "]", "space").Sees("STOP").Sees("Plus and minus are changed over").Type("moved by hand only");
         Assert.Equal("moved by hand only", MarkOf(user, "W01", "hub-paired")!.Although);
     }
 
@@ -72,11 +73,28 @@ public class OrderOfWorkTests
     [Fact]
     public void ManyMarksAgainstWhichSomethingSpeaksTakeOneReason()
     {
-        using var user = At(new TestJob().Window("W01").Window("W02").Mark("W02", "cable-pulled").Window("W03"), 140, 40);
+        using var user = At(new TestJob().Window("W01").Window("W02").Pulled("W02").Window("W03"), 140, 40);
         user.Press("right", "right", "right", "V", "space").Sees("2 units: why all the same:").Sees("W01, W03:").Type("the builder pulled them");
         Assert.Equal("the builder pulled them", MarkOf(user, "W03", "cable-found")!.Although);
         Assert.Equal(StepMark.Done, MarkOf(user, "W02", "cable-found"));
         user.Press("8").Sees("W03: Cable found again: blank ► done although: the builder");
+    }
+
+    /// <summary>Where something else speaks against many units, none of them is left out of the question.</summary>
+    [Fact]
+    public void TheQuestionForManyNamesEveryUnitThatSomethingSpeaksAgainst()
+    {
+        var job = new TestJob();
+        for (var n = 1; n <= 8; n++)
+        {
+            job.Window($"W0{n}");
+            if (n > 2)
+                job.Say($"W0{n}", UnitFacts.LeadSide, "left").Say($"W0{n}", UnitFacts.EntrySide, "right").Say($"W0{n}", UnitFacts.EntryFromJamb, $"{n}");
+        }
+        using var user = At(job);
+        user.Press("right", "right", "right", "V", "space").Sees("8 units: why all the same:");
+        Assert.All(user.House.Units, u => Assert.Contains(u.Tag, user.Shell.Typing!.Entry.Warning, StringComparison.Ordinal));
+        user.DoesNotSee("…");
     }
 
     [Fact]
@@ -95,7 +113,7 @@ public class OrderOfWorkTests
     [Fact]
     public void SpaceMarksInThePhaseThatIsShown()
     {
-        using var user = At(new TestJob().Window("W01").Mark("W01", "cable-pulled"));
+        using var user = At(new TestJob().Window("W01").Pulled("W01"));
         user.Press("right", "right", "right", "space");
         Assert.NotNull(MarkOf(user, "W01", "cable-found"));
         Assert.Null(MarkOf(user, "W01", "opening-seen"));

@@ -41,6 +41,86 @@ public class StrayKeysTests
         Assert.Equal("45", user.Shell.Typing!.Text);
     }
 
+    /// <summary>What a hand goes on with after a first digit: none of it may save, mark or open anything where the digit led.</summary>
+    [Theory]
+    [InlineData("60 1/2", "enter")]
+    [InlineData("0", "enter")]
+    [InlineData("8", "enter")]
+    [InlineData("2 1/2", "enter")]
+    [InlineData("2x4", "enter")]
+    [InlineData("6-1/2", "tab")]
+    [InlineData("3/4", "enter")]
+    public void AFigureTypedAfterItsFieldWasLeftLandsNowhereAndComesBack(string figure, string end)
+    {
+        using var user = User();
+        user.Press("enter");
+        var (house, at) = (user.House, ((SheetScreen)user.Shell.Screen).Current!.Place);
+        user.Press([.. figure.Select(c => c == ' ' ? "space" : c.ToString()), end]);
+        user.Sees($"\"{figure}\" was typed for W01, Kitchen. Esc goes back and types it there;");
+        Assert.Null(user.Shell.Typing);
+        Assert.Same(house, user.House);
+        user.Press("esc");
+        Assert.Equal(at, ((SheetScreen)user.Shell.Screen).Current!.Place);
+        Assert.Equal(figure, user.Shell.Typing!.Text);
+    }
+
+    [Fact]
+    public void TheSecondFigureDoesNotBecomeTheNameOfTheHouse()
+    {
+        _job.SayOf("", HouseFacts.Name, "Ridge house").Say("W01", UnitFacts.BoxLabel, "W09");
+        using var user = User();
+        user.Press("enter").Press("3", "0", "enter", "3", "6", "enter", "6", "0", "enter");
+        Assert.Equal("Ridge house", user.House.Name);
+    }
+
+    /// <summary>Where no figure is meant digits are keys; a number of them that is ended is no key all the same.</summary>
+    [Fact]
+    public void AFigureTypedWhereNoneIsMeantOpensNothing()
+    {
+        using var user = User();
+        user.Press("3", "0", "enter").Sees("\"30\" was typed, and nothing took it. Esc goes back to Job sheet;");
+        user.Press("3", "6", "enter");
+        Assert.Null(user.Shell.Typing);
+        user.Press("esc");
+        Assert.IsType<JobSheetScreen>(user.Shell.Screen);
+        user.Press("0", "enter");
+        Assert.NotNull(user.Shell.Typing);
+    }
+
+    [Fact]
+    public void AnArrowKeyStaysWhereTheDigitLedAndEnterThenOpensWhatIsThere()
+    {
+        using var user = User();
+        user.Press("enter", "9", "enter").Sees("\"9\" was typed for W01, Kitchen.").Press("enter").Sees("\"9\" was typed for W01, Kitchen.");
+        user.Press("down").Sees("\"9\" was not taken.");
+        Assert.IsType<Kit.KitScreen>(user.Shell.Screen);
+        user.Press("enter");
+        Assert.IsType<SheetScreen>(user.Shell.Screen);
+    }
+
+    [Fact]
+    public void AStopThatStandsDoesNotTakeTheEscThatLeadsBack()
+    {
+        _job.Mark("W01", "sheet-frozen");
+        using var user = User();
+        user.Press("2", "]", "]", "]", "]", "]", "enter").Type("W02").Press("esc");
+        Assert.NotNull(user.Shell.Caused.Shown);
+        user.Press("1", "2").Sees("types 12 there").Press("esc");
+        Assert.Equal("12", user.Shell.Typing!.Text);
+    }
+
+    [Fact]
+    public void EscOnTheJobSheetTakesNoOtherKey()
+    {
+        using var user = User();
+        user.Press("esc").Sees("Esc again closes").Press("down").DoesNotSee("Esc again");
+        Assert.Equal("W02", ((JobSheetScreen)user.Shell.Screen).Current(user.Shell.Context)!.Tag);
+        user.Press("esc", "4");
+        Assert.IsType<CablesScreen>(user.Shell.Screen);
+        user.Press("1", "down", "esc", "esc");
+        Assert.IsType<HousePicker.PickerScreen>(user.Shell.Screen);
+    }
+
     [Fact]
     public void OneDigitThatWasMeantAsAKeyIsLeftByAnyOtherKey()
     {
@@ -105,9 +185,12 @@ public class StrayKeysTests
     [Fact]
     public void OneMoreUnitIsAddedFromTheJobSheet()
     {
+        _job.Say("W01", UnitFacts.Kind, "Roller").Say("W01", UnitFacts.LeadSide, "left").Say("W01", UnitFacts.Power, "panel");
         using var user = User();
-        user.Press("+").Sees("W01B");
-        Assert.Equal(2, user.House.FindTag("W01")!.Units.Length);
+        user.Press("+").Sees("W01B").Sees("as W01: kind, lead side, power");
+        var units = user.House.FindTag("W01")!.Units;
+        Assert.Equal(2, units.Length);
+        Assert.Equal((units[0].Kind!.Id, units[0].LeadSide, units[0].Power), (units[1].Kind!.Id, units[1].LeadSide, units[1].Power));
     }
 
     [Fact]

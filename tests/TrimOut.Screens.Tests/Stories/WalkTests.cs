@@ -14,7 +14,7 @@ public class WalkTests
     {
         var job = new TestJob();
         for (var n = 1; n <= 40; n++)
-            job.Do(AddItems.Window(job.House, $"W{n:00}", null)).Mark($"W{n:00}", "cable-pulled");
+            job.Do(AddItems.Window(job.House, $"W{n:00}", null)).Pulled($"W{n:00}");
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
         user.Press("2", "]", "]");
         for (var n = 1; n <= 40; n++)
@@ -102,6 +102,40 @@ public class WalkTests
         Assert.Equal("W77", user.House.Windows[0].Tag);
         user.DoesNotSee("NOT SAVED");
         Assert.Equal("elsewhere", user.Shell.Open!.Store.Device);
+    }
+
+    [Theory]
+    [InlineData("q", "Leave TrimOut? NOT SAVED. F2 writes all elsewhere, q or y leaves,")]
+    [InlineData("esc", "Close Test house and go to the list of houses? NOT SAVED.")]
+    public void LeavingWhatIsNotSavedSaysSoAndF2WritesItElsewhere(string leave, string question)
+    {
+        var store = new MemoryStore();
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: store).Window("W01").Scribe);
+        user.Press(leave).Sees("All is saved.").Press("n");
+        store.NotHeldBecause = "The house file was removed.";
+        user.Press(leave).Sees(question).Sees("file was removed.").DoesNotSee("All is saved");
+        user.Press("f2").Sees("Write the whole house to").Press("enter").Sees("Written to memory.");
+        Assert.Equal("elsewhere", user.Shell.Open!.Store.Device);
+        user.Press(leave).Sees("All is saved.");
+    }
+
+    [Fact]
+    public void APasteIsCutToWhatAFieldTakesAndThatIsSaid()
+    {
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe);
+        user.Press("enter", "enter");
+        user.Shell.TextChanged(new string('n', 27_000));
+        user.Sees("A field takes 1000 characters. What came after them is left out.");
+        Assert.Equal(1_000, user.Shell.Typing!.Text.Length);
+    }
+
+    [Fact]
+    public void LeavingAfterASaveThatFailedSaysSo()
+    {
+        var store = new MemoryStore();
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: store).Window("W01").Scribe);
+        store.FailWith = "The disk is full. Nothing was saved.";
+        user.Press("enter", "enter").Type("W77").Press("esc").Press("q").Sees("Leave TrimOut? NOT SAVED.").Sees("The disk is full.");
     }
 
     [Fact]

@@ -20,7 +20,7 @@ public sealed class BackupVerbTests : IDisposable
     {
         var backup = _run.Run("backups", "elm.trimout").Output.Split('\t');
         Assert.StartsWith(_run.In("data"), backup[0]);
-        Assert.Equal("1", backup[2].Trim());
+        Assert.Equal(("1", "0"), (backup[2], backup[3].Trim()));
         Assert.Equal(1, History(backup[0]).Split('\n').Length - 1);
     }
 

@@ -55,7 +55,6 @@ public sealed class DamagedHouseTests : IDisposable
     [InlineData("papers elm.trimout")]
     [InlineData("backup elm.trimout")]
     [InlineData("backup elm.trimout --to copy")]
-    [InlineData("backups elm.trimout")]
     [InlineData("restore made elm.trimout")]
     [InlineData("compare elm.trimout elm.trimout")]
     [InlineData("set elm.trimout")]

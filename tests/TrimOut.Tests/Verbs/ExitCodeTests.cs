@@ -20,8 +20,9 @@ public sealed class ExitCodeTests : IDisposable
     [Fact]
     public void AFaultThatStopsTheScreensEndsWithSeventyToo()
     {
-        Assert.Equal(70, Program.Guarded(() => OpenVerb.Ended("TrimOut stopped by a fault of its own.", []), _said));
-        Assert.Equal(0, Program.Guarded(() => OpenVerb.Ended(null, []), _said));
+        Assert.Equal(70, Program.Guarded(() => OpenVerb.Ended("TrimOut stopped by a fault of its own.", [], []), _said));
+        Assert.Equal(0, Program.Guarded(() => OpenVerb.Ended(null, [], []), _said));
+        Assert.Equal(74, Program.Guarded(() => OpenVerb.Ended(null, [], ["elm.trimout: gone."]), _said));
         Assert.Equal("trimout: TrimOut stopped by a fault of its own.\n", _said.ToString().ReplaceLineEndings("\n"));
     }
 

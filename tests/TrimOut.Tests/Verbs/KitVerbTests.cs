@@ -45,6 +45,45 @@ public sealed class KitVerbTests : IDisposable
     }
 
     [Fact]
+    public void ANewerEditionSaysWhatItLacksAndTheKitVerbCountsWhatIsNoPartAsNothing()
+    {
+        var (house, file) = (Path.Combine(_folder, "lacks.trimout"), Path.Combine(_folder, "panel" + PartFolder.Ending));
+        _run.Run("new", house);
+        Assert.Matches(@"(?m)^head-cover\tNone\t0\t0\t0\t0$", _run.Run("kit", house).Output);
+        const string Head = "trimout-part: 1\nkind: panel-type\nname: Panel\nsheet: S\nedition: {0}\nheld-by: Ash\nheld-on: 2026-03-02\n";
+        File.WriteAllText(file, Head.Replace("{0}", "1", StringComparison.Ordinal) + "outputs: 9\ntotal-current: 6\n");
+        Assert.Equal(0, _run.Run("kit-in", house, file).Code);
+        File.WriteAllText(file, Head.Replace("{0}", "2", StringComparison.Ordinal) + "outputs: 9\n");
+        var tried = _run.Run("kit-in", house, file, "--try");
+        Assert.Equal("Panel\tEdition\t1\t2\n", tried.Output);
+        Assert.Contains("Current of all outputs: 6 A is not in this edition. It stays, and is not checked.", tried.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("taken as not checked", tried.Error, StringComparison.Ordinal);
+        _run.Run("kit-in", house, file);
+        Assert.Matches(@"(?m)^panel-type\tPanel\t\d+\t\d+\t1\t", _run.Run("kit", house).Output);
+    }
+
+    [Fact]
+    public void ANewHouseNamesTheBlankPartsThatItsKitTakesThePlaceOf()
+    {
+        var kit = Path.Combine(_folder, "other");
+        Directory.CreateDirectory(kit);
+        File.WriteAllText(Path.Combine(kit, "p" + PartFolder.Ending), "trimout-part: 1\nkind: covering-kind\nname: Shade of mine\n");
+        Assert.Contains("because the folder has others of their sort: Roller, Cellular, Wood blind.",
+            _run.Run("new", Path.Combine(_folder, "other-house"), "--kit", kit).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ChecksThatWaitCountWhereTheyAreAskedFor()
+    {
+        var (house, windows) = (Path.Combine(_folder, "waits.trimout"), Path.Combine(_folder, "w.csv"));
+        _run.Run("new", house);
+        File.WriteAllText(windows, "Mark,Room\nW01,Den\n");
+        Assert.Equal(0, _run.Run("import", house, windows).Code);
+        Assert.Equal(0, _run.Run("check", house).Code);
+        Assert.Equal(1, _run.Run("check", house, "--all-made").Code);
+    }
+
+    [Fact]
     public void PartsWhoseNamesMakeOneFileNameGetAFileEach()
     {
         var (house, kit) = (Path.Combine(_folder, "named.trimout"), Path.Combine(_folder, "kit"));

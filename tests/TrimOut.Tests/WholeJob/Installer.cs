@@ -94,11 +94,7 @@ internal sealed class Installer(TerminalUser user)
             var run = House.Runs[at];
             if (run.LegsLength is null && run.Legs.IsEmpty)
             {
-                user.Press("l", "enter").Type("across");
-                user.Press("down", "enter").Type("40 ft");
-                user.Press("down", "enter").Type("in wall");
-                while (user.Shell.Screen is SheetScreen)
-                    user.Press("esc");
+                user.Press("l").Type("across 40 ft in wall");
             }
             user.Press("down");
         }

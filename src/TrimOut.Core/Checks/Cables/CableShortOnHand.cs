@@ -16,7 +16,6 @@ public sealed class CableShortOnHand() : Check<CableType>(Subjects.Of(ItemKind.C
 {
     private static readonly Message OneRun = new("{0} of {1} for 1 run", "whole");
     private static readonly Message SeveralRuns = new("{0} of {1} for {2} runs", "whole");
-    private static readonly Message AtLeastOneRun = new("at least {0} of {1} for 1 run", "at-least");
     private static readonly Message AtLeastSeveralRuns = new("at least {0} of {1} for {2} runs", "at-least");
     private static readonly Message OnHandUnknown = new("cable on hand; needed are {0}");
     private static readonly Message LengthOfRun = new("length of the run of {0}");
@@ -46,7 +45,10 @@ public sealed class CableShortOnHand() : Check<CableType>(Subjects.Of(ItemKind.C
         }
         var figure = Figure(subject, runs, needed);
         if (subject.OnHand is not { } there)
-            return new Outcome.NotChecked(OnHandUnknown.With(figure), FieldRef.To(subject.Item, CableTypeFacts.OnHand));
+        {
+            return runs.All(r => r.Needed is null) ? NotChecked.Of(subject, CableTypeFacts.OnHand)
+                : new Outcome.NotChecked(OnHandUnknown.With(figure), FieldRef.To(subject.Item, CableTypeFacts.OnHand));
+        }
         var working = Working.Of(Info.Source.Formula, () =>
             [("runs", NumberText.Plain(runs.Count)), ("needed", Arg.Whole(needed).For(new Reader(subject.House))), ("on hand", there.RunIn(subject))]);
         if (needed > there)
@@ -67,7 +69,7 @@ public sealed class CableShortOnHand() : Check<CableType>(Subjects.Of(ItemKind.C
     {
         var (cable, all) = (Arg.Name(type), runs.All(r => r.Needed is not null));
         return runs.Count == 1
-            ? (all ? OneRun : AtLeastOneRun).With(Arg.Whole(needed), cable)
+            ? OneRun.With(Arg.Whole(needed), cable)
             : (all ? SeveralRuns : AtLeastSeveralRuns).With(Arg.Whole(needed), cable, runs.Count);
     }
 }

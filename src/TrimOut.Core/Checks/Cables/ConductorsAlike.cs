@@ -28,7 +28,7 @@ public sealed class ConductorsAlike() : Check<CableType>(Subjects.Cables)
             return new Outcome.DoesNotApply();
         if (subject.Item.Get(CableTypeFacts.Colours) is not { } typed)
             return NotChecked.Of(subject, CableTypeFacts.Colours);
-        var colours = typed.Split([',', ';', '/'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        var colours = subject.Colours;
         var twice = colours.GroupBy(c => c, SameName.Comparer).Where(c => c.Count() > 1).Select(c => new Outcome.Found(
             TwoAlike.With(Arg.Name(subject), Arg.Typed(c.Key)), MarkOne, FieldRef.To(subject.Item, CableTypeFacts.Colours)));
         var plus = subject.Item.Get(CableTypeFacts.Plus);

@@ -27,7 +27,7 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
     ];
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("sheet-contradicts-itself", "Two values of one sheet can't both be true", Severity.Stop, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("sheet-contradicts-itself", "Two values of one sheet contradict each other", Severity.Stop, Phase.WalkThrough,
         new Source(Source.CommonPractice,
             "minimum volts <= motor volts; running current <= starting current; depth needed <= depth, flush; gap between units <= at most; per output <= all "
                 + "outputs together"));

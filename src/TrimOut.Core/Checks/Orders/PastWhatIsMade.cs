@@ -17,6 +17,7 @@ public sealed class PastWhatIsMade : UnitCheck
 {
     private static readonly Message TooWide = new("It is to be {0} wide; {1} is made up to {2}.", "too-wide");
     private static readonly Message TooHigh = new("It is to be {0} high; {1} is made up to {2}.", "too-high");
+    private static readonly Message LessPlaster = new("{0} ({1} less {2} for plaster and trim)");
     private static readonly Message OthersWhileOpen =
         new("Plan a kind that is made so wide, or several units side by side with a cable each, now while the wall is open.");
     private static readonly Message OtherKindWhileOpen = new("Plan a kind that is made so high, now while the wall is open.");
@@ -41,21 +42,27 @@ public sealed class PastWhatIsMade : UnitCheck
             ?? (Outcome)new Outcome.Fine();
     }
 
-    private static Outcome Judge(Unit unit, Length? size, Fact<Length> most, Fact known, Message past, Message open, Message closed) =>
+    private static Outcome Judge(Unit unit, (Length? Size, bool LessPlaster) of, Fact<Length> most, Fact known, Message past, Message open,
+        Message closed) =>
         unit.Kind?[most] is not { } made ? NotChecked.Of(unit.Kind, most, unit, UnitFacts.Kind)
-        : size is not { } asked ? NotChecked.Of(unit.Window, unit.Window.Item.Get((Fact<Length>)known) is null ? known : WindowFacts.OverlapEachSide)
+        : of.Size is not { } asked ? NotChecked.Of(unit.Window, unit.Window.Item.Get((Fact<Length>)known) is null ? known : WindowFacts.OverlapEachSide)
         : asked <= made ? new Outcome.Fine()
-        : new Outcome.Found(past.With(asked, Arg.Name(unit.Kind), made), Mend(unit, open, closed), FieldRef.To(unit.Item, UnitFacts.Kind));
+        : new Outcome.Found(past.With(Said(asked, of.LessPlaster), Arg.Name(unit.Kind), made), Mend(unit, open, closed),
+            FieldRef.To(unit.Item, UnitFacts.Kind));
 
     private static Message Mend(Unit unit, Message open, Message closed) =>
         Moment.Hangs(unit) ? FigureOrWarranty : !Moment.NotOrdered(unit) ? AskMaker : Moment.WallOpen(unit) ? open : closed;
 
+    // What is taken off is the same whatever was found, and so no figure.
+    private static Arg Said(Length asked, bool lessPlaster) => !lessPlaster ? asked
+        : Arg.Of([asked], LessPlaster.With(asked, asked + FinishedOffRough.Least, FinishedOffRough.Least));
+
     /// <summary>How wide it is to be, as far as that is known.</summary>
-    private static Length? Wide(Unit unit) => Less(unit, unit.OwnWidth, UnitFacts.OrderWidth, unit.Window.SmallestWidth);
+    private static (Length?, bool) Wide(Unit unit) => Less(unit, unit.OwnWidth, UnitFacts.OrderWidth, unit.Window.SmallestWidth);
 
     /// <summary>How high it is to be, as far as that is known.</summary>
-    private static Length? High(Unit unit) => Less(unit, unit.Drop, UnitFacts.OrderHeight, unit.Window.LargestHeight);
+    private static (Length?, bool) High(Unit unit) => Less(unit, unit.Drop, UnitFacts.OrderHeight, unit.Window.LargestHeight);
 
-    private static Length? Less(Unit unit, Length? size, Fact<Length> ordered, Length? finished) =>
-        unit.Item.Get(ordered) is null && finished is null ? size - FinishedOffRough.Least : size;
+    private static (Length?, bool) Less(Unit unit, Length? size, Fact<Length> ordered, Length? finished) =>
+        unit.Item.Get(ordered) is null && finished is null ? (size - FinishedOffRough.Least, true) : (size, false);
 }

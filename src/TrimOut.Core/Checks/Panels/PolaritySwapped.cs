@@ -6,7 +6,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
-/// <summary>Red is red and black is black at the window end.</summary>
+/// <summary>Plus is plus and minus is minus at the window end.</summary>
 /// <remarks>
 /// <para>Why: a motor on swapped wires runs the wrong way or not at all, and some are damaged.</para>
 /// <para>To clear: switch the panel off, change the two wires over at one end, read again.</para>
@@ -14,9 +14,9 @@ namespace TrimOut.Core.Checks.Panels;
 public sealed class PolaritySwapped : RunCheck
 {
     private static readonly Message Negative = new("{0} read {1}: the two wires are changed over.");
-    private static readonly Message ChangedOver = new("Red and black are changed over at the window end.");
+    private static readonly Message ChangedOver = new("Plus and minus are changed over at the window end.");
     private static readonly Message ChangeBack =
-        new("Switch the panel off, change the two wires over at one end, red to red and black to black, and read again.");
+        new("Switch the panel off, change the two wires over at one end, plus to plus and minus to minus, and read again.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("polarity-swapped", "Polarity is reversed", Severity.Stop, Phase.Power,
@@ -45,7 +45,7 @@ public sealed class PolaritySwapped : RunCheck
     private static Outcome.Found Found(HomeRun run, Sentence message, Fact fact) =>
         new(message, ChangeBack, FieldRef.To(run.Item, fact), Reasoning(run));
 
-    private static Working Reasoning(HomeRun run) => Working.Of("red on the red lead shows more than 0 V; wires changed over show less than 0 V", () =>
+    private static Working Reasoning(HomeRun run) => Working.Of("the red lead on plus shows more than 0 V; wires changed over show less than 0 V", () =>
         [.. new Fact[] { RunFacts.Polarity, RunFacts.OpenVolts, RunFacts.LoadedVolts }.Select(f =>
             (f.Label.ToLowerInvariant(), run.Show(f) is { Length: > 0 } shown ? shown : "not read"))]);
 }

@@ -24,9 +24,9 @@ public sealed class EscapeStaysShut : UnitCheck
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
     {
-        if (subject.Window.Item.Get(WindowFacts.Escape) is not { } escape)
+        if (subject.Window.Item.Get(WindowFacts.Escape) is not { } escape || escape == Answer.NotKnownYet)
             return NotChecked.Of(subject.Window, WindowFacts.Escape);
-        if (escape == YesNo.No)
+        if (escape == Answer.No)
             return new Outcome.Fine();
         if (subject.Power == PowerSource.Battery)
             return new Outcome.Fine();

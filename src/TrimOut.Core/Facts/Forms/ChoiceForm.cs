@@ -20,6 +20,8 @@ internal sealed class ChoiceForm<T> : Form<T>
         if (KebabCase.Read<T>(text) is { } exact)
             return exact;
         var matches = Enum.GetValues<T>().Where(v => text.Length > 0 && KebabCase.Of(v).StartsWith(text, StringComparison.Ordinal)).ToList();
+        if (matches.Count == 0)
+            matches = [.. Enum.GetValues<T>().Where(v => text.Length > 1 && NameWords.Begin(Names[v], typed))];
         return matches.Count == 1 ? matches[0] : new Refusal($"\"{typed}\" is none of: {Hint}.");
     }
 

@@ -13,6 +13,8 @@ internal sealed class ItemForm(ItemKind kind) : Form<ItemRef>
         var matches = all.Where(o => string.Equals(o.Shown, typed, StringComparison.OrdinalIgnoreCase) || o.Stored == typed).ToList();
         if (matches.Count == 0 && typed.Length > 0)
             matches = [.. all.Where(o => o.Shown.StartsWith(typed, StringComparison.OrdinalIgnoreCase))];
+        if (matches.Count == 0 && typed.Length > 0)
+            matches = [.. all.Where(o => NameWords.Begin(o.Shown, typed))];
         if (matches.Count == 1)
             return new ItemRef(matches[0].Stored);
         var names = string.Join(", ", all.Select(o => o.Shown).Take(8));

@@ -9,7 +9,14 @@ namespace TrimOut.Core.Plans.Cutting;
 /// <param name="Cable">The cable.</param>
 /// <param name="Order">The order; no run may be in it.</param>
 /// <param name="LeftOut">Runs and boxes that are not in the order, each with the reason: nothing is left out silently.</param>
-public sealed record CableCuts(CableType Cable, CutOrder Order, ImmutableArray<(Subject Subject, string Why)> LeftOut);
+public sealed record CableCuts(CableType Cable, CutOrder Order, ImmutableArray<(Subject Subject, string Why)> LeftOut)
+{
+    /// <summary>Runs that wait to be cut and are not in the order, because their length is not known yet.</summary>
+    public ImmutableArray<HomeRun> WithoutLength => [.. LeftOut.Select(l => l.Subject).OfType<HomeRun>().Where(r => !HouseCuts.IsPulled(r))];
+
+    /// <summary>Boxes on hand that are not in the order, because nobody said how much is left in them.</summary>
+    public ImmutableArray<CableBox> UnknownBoxes => [.. LeftOut.Select(l => l.Subject).OfType<CableBox>().Where(b => b.Left is null)];
+}
 
 /// <summary>A house's runs and boxes as orders for cut plans, one for each cable.</summary>
 public static class HouseCuts

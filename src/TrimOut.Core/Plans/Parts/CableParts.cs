@@ -18,9 +18,10 @@ internal static class CableParts
             var open = runs.Except(known).ToList();
             if (runs.Count > 0)
             {
-                yield return new PartLine(PartGroup.Cable, cuts.Cable.Name, known.Count == 0 ? null : Math.Ceiling(inches ? length.Feet : length.Metres), unit,
+                var line = new PartLine(PartGroup.Cable, cuts.Cable.Name, known.Count == 0 ? null : Math.Ceiling(inches ? length.Feet : length.Metres), unit,
                     $"legs, allowance and both tails of " +
                         $"{HouseParts.Many(known.Count, "run")}{(open.Count > 0 ? $"; no length yet: {HouseParts.Names(open.Select(r => r.Name))}" : "")}");
+                yield return line with { AtLeast = open.Count > 0 };
             }
             yield return Boxes(cuts, plan, house);
         }
@@ -33,14 +34,28 @@ internal static class CableParts
     {
         PartLine Line(decimal? count, string from) => new(PartGroup.Cable, $"{cuts.Cable.Name}: boxes to buy", count, "", from);
 
+        var open = Open("no length yet", cuts.WithoutLength.Select(r => r.Name));
         if (planned is not { } plan)
-            return Line(0, "no run of it waits to be cut");
-        return plan.Ok
-            ? Line(plan.Value.ToBuy.Found,
-                $"cut plan for {HouseParts.Many(cuts.Order.Pieces.Length, "run")} not pulled yet, " +
-                $"{HouseParts.Many(cuts.Order.Boxes.Length, "box", "boxes")} on " +
-                $"hand{(cuts.Order.NewBox is { } box ? $", {box.ShowRounded(house.DisplayUnits, LengthScale.Run)} in a new one" : "")}; " +
-                        $"{(plan.Value.ToBuy.Proven ? "no plan needs fewer" : $"it may be possible with {plan.Value.ToBuy.Limit}")}")
-            : Line(null, plan.Reason!);
+            return cuts.WithoutLength.IsEmpty ? Line(0, "no run of it waits to be cut")
+                : Line(null, $"no run that waits to be cut has a length{open}");
+        if (!plan.Ok)
+            return Line(null, plan.Reason!);
+        var unread = Open("it is not known how much is left in", cuts.UnknownBoxes.Select(b => b.Name));
+        if (unread.Length > 0 && plan.Value.ToBuy.Found > 0)
+            return Line(null, $"{NumberText.Plain(plan.Value.ToBuy.Found)} without what is in boxes on hand that nobody measured{unread}{open}");
+        // With the runs that have no length yet it may take more, and never fewer than is proven for those that have one.
+        if (open.Length > 0)
+        {
+            var least = plan.Value.ToBuy.Limit;
+            var known = Line(least > 0 ? least : null, $"cut plan for the {HouseParts.Many(cuts.Order.Pieces.Length, "run")} whose length is known{open}");
+            return known with { AtLeast = true };
+        }
+        return Line(plan.Value.ToBuy.Found,
+            $"cut plan for {HouseParts.Many(cuts.Order.Pieces.Length, "run")} not pulled yet, " +
+            $"{HouseParts.Many(cuts.Order.Boxes.Length, "box", "boxes")} on " +
+            $"hand{(cuts.Order.NewBox is { } box ? $", {box.ShowRounded(house.DisplayUnits, LengthScale.Run)} in a new one" : "")}; " +
+            $"{(plan.Value.ToBuy.Proven ? "no plan needs fewer" : $"it may be possible with {plan.Value.ToBuy.Limit}")}");
     }
+
+    private static string Open(string why, IEnumerable<string> names) => HouseParts.Names(names) is { Length: > 0 } some ? $"; {why}: {some}" : "";
 }

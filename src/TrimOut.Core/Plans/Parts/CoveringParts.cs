@@ -21,8 +21,11 @@ internal static class CoveringParts
             var unknown = kind.Where(u => (u.Item.Get(UnitFacts.OrderWidth) ?? u.PartWidth) is null).ToList();
             var wide = kind.Where(u => u.NeedsCentreSupport).ToList();
             if (wide.Count + unknown.Count > 0)
-                yield return Line($"{sheet.Name}: centre support", wide.Count,
+            {
+                var line = Line($"{sheet.Name}: centre support", unknown.Count > 0 && wide.Count == 0 ? null : wide.Count,
                     $"units {from.Show(house.DisplayUnits)} wide or wider{(wide.Count > 0 ? ": " + Tags(wide) : "")}{Open(unknown, "no width yet")}");
+                yield return line with { AtLeast = unknown.Count > 0 };
+            }
         }
         foreach (var cover in Chosen(house, UnitFacts.HeadCover).Where(c => c.First().HeadCover is { IsNone: false }))
             yield return Line(cover.First().HeadCover!.Name, cover.Count(), $"head cover of {Tags(cover)}");
@@ -33,7 +36,7 @@ internal static class CoveringParts
             yield return new PartLine(PartGroup.Coverings, "Head covers not chosen", null, "", $"{bare.Count}: {Tags(bare)}");
     }
 
-    private static PartLine Line(string part, int count, string from) => new(PartGroup.Coverings, part, count, "", from);
+    private static PartLine Line(string part, int? count, string from) => new(PartGroup.Coverings, part, count, "", from);
 
     private static string Tags(IEnumerable<Unit> units) => HouseParts.Names(units.Select(u => u.Tag));
 

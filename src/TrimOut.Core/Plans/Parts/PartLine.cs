@@ -1,3 +1,5 @@
+using TrimOut.Core.Units;
+
 namespace TrimOut.Core.Plans.Parts;
 
 /// <summary>What a line of a parts list is about.</summary>
@@ -25,4 +27,11 @@ public enum PartGroup
 /// <param name="Count">How many, or how much; null when it can't be counted yet.</param>
 /// <param name="Unit">What is counted: empty for pieces, else ft or m.</param>
 /// <param name="CountedFrom">What it was counted from, or what is missing.</param>
-public sealed record PartLine(PartGroup Group, string Part, decimal? Count, string Unit, string CountedFrom);
+public sealed record PartLine(PartGroup Group, string Part, decimal? Count, string Unit, string CountedFrom)
+{
+    /// <summary>Whether something that is counted here is not known yet, so that it will be no fewer, and may be more.</summary>
+    public bool AtLeast { get; init; }
+
+    /// <summary>How many without the unit, as it is listed: a number, "at least" a number, or nothing where it can't be counted yet.</summary>
+    public string Shown => Count is not { } count ? "" : AtLeast ? $"at least {NumberText.Plain(count)}" : NumberText.Plain(count);
+}

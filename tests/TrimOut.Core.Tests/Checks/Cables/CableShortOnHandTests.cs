@@ -58,11 +58,11 @@ public class CableShortOnHandTests
         Assert.Equal("length of the run of W02", Jobs.Walked("W02", OnHand("500")).Say("W02", RunFacts.Cable, "16/2").MissingOf(Check, "16/2"));
 
     [Fact]
-    public void OneRunOfUnknownLengthIsAtLeastWhatIsKnown()
+    public void OneRunOfUnknownLengthGivesNoFigure()
     {
         var job = Jobs.Roughed();
         job.Do(AddItems.Leg(job.Run("W01")));
-        Assert.Equal("cable on hand; needed are at least 0 ft of 16/2 for 1 run", job.MissingOf(Check, "16/2"));
+        Assert.Equal("on hand of 16/2 in the kit", job.MissingOf(Check, "16/2"));
     }
 
     private static TestJob OnHand(string feet) => Jobs.Roughed().SayOf("16/2", CableTypeFacts.OnHand, feet);

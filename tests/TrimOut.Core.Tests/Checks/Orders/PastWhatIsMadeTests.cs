@@ -22,13 +22,14 @@ public class PastWhatIsMadeTests
     public void AWindowThatIsTooWideForItsKindIsAStopWhileTheWallIsOpen()
     {
         var found = Made(Jobs.Walked(), "35 13/16", "70").Fault(Check, "W01");
-        Assert.Equal("It is to be 35 7/8\" wide; Roller is made up to 35 13/16\".", found.Message);
+        Assert.Equal("It is to be 35 7/8\" (36\" less 1/8\" for plaster and trim) wide; Roller is made up to 35 13/16\".", found.Message);
         Assert.Equal("Plan a kind that is made so wide, or several units side by side with a cable each, now while the wall is open.", found.Mend);
     }
 
     [Fact]
     public void AWindowThatIsTooHighForItsKindIsAStopToo() =>
-        Assert.Equal("It is to be 59 7/8\" high; Roller is made up to 59\".", Made(Jobs.Walked(), "40", "59").Fault(Check, "W01").Message);
+        Assert.Equal("It is to be 59 7/8\" (60\" less 1/8\" for plaster and trim) high; Roller is made up to 59\".",
+            Made(Jobs.Walked(), "40", "59").Fault(Check, "W01").Message);
 
     [Fact]
     public void AnOrderedSizeCountsWhole()
@@ -43,7 +44,7 @@ public class PastWhatIsMadeTests
         var job = Made(Jobs.Walked(), "40", "70").Say("W01", WindowFacts.Mount, "outside");
         job.Lacks(Check, "W01", "overlap each side");
         job.Say("W01", WindowFacts.HeadAbove, "3").Say("W01", WindowFacts.OverlapEachSide, "3");
-        Assert.Equal("It is to be 41 7/8\" wide; Roller is made up to 40\".", job.Fault(Check, "W01").Message);
+        Assert.Equal("It is to be 41 7/8\" (42\" less 1/8\" for plaster and trim) wide; Roller is made up to 40\".", job.Fault(Check, "W01").Message);
     }
 
     [Fact]

@@ -17,8 +17,8 @@ internal static class Beginning
         Told($"The house has {Walk}; roughed in with 60 ft of 16/2 in walls, tails of 36 in and 72 in, "
             + "both ends labelled W01, a first loop of 0.57 ohm.", Jobs.Roughed()),
         Told($"The house has {Walk}.", Jobs.Walked()),
-        Told("The house is new, with a kit of common practice in place of blanks.", new TestJob()),
-        Told("The house is new and counts in millimetres, with a kit of common practice in place of blanks.", Jobs.Metric()),
+        Told("The house is new, with a kit in which every value is filled in.", new TestJob()),
+        Told("The house is new and counts in millimetres, with a kit in which every value is filled in.", Jobs.Metric()),
     ]);
 
     /// <summary>The sentences, and what else was done before the example's own.</summary>

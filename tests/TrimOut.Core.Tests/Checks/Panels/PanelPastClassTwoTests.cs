@@ -10,9 +10,9 @@ public class PanelPastClassTwoTests
 {
     private static readonly PanelPastClassTwo Check = new();
 
-    public static Example Finds => new(() => Panel("12", "5"), j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "6"));
+    public static Example Finds => new(() => Panel("22", "3"), j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "7"));
 
-    public static Example Passes => new(() => Panel("12", "5"), j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "4"));
+    public static Example Passes => new(() => Panel("22", "3"), j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "3.5"));
 
     // NFPA 70-2017 chapter 9 table 11(B): 12 V 5 A, 24 V 100 / 24 A.
     [Theory]

@@ -18,7 +18,7 @@ public class PolaritySwappedTests
 
     [Fact]
     public void ChangedOverIsAStop() =>
-        Assert.Equal("Red and black are changed over at the window end.", Jobs.Walked().Say("W01", RunFacts.Polarity, "swapped").Fault(Check, "W01").Message);
+        Assert.Equal("Plus and minus are changed over at the window end.", Jobs.Walked().Say("W01", RunFacts.Polarity, "swapped").Fault(Check, "W01").Message);
 
     [Fact]
     public void ANegativeReadingSaysItWhateverWasWritten() =>

@@ -45,7 +45,7 @@ public class EntryUnderEndBracketTests
         Jobs.Walked().SayOf("Roller", CoveringKindFacts.EndBracket, "").Lacks(Check, "W01", "end bracket of Roller in the kit");
 
     [Fact]
-    public void AnUnknownDepthOfTheEntryIsNotAPass() => Jobs.Walked().Forget("W01", UnitFacts.EntryBack).Lacks(Check, "W01", "entry back");
+    public void AnUnknownDepthOfTheEntryIsNotAPass() => Jobs.Walked().Forget("W01", UnitFacts.EntryBack).Lacks(Check, "W01", "entry setback");
 
     [Fact]
     public void TheBracketAtTheFarJambCountsToo()

@@ -18,6 +18,10 @@ public class EscapeStaysShutTests
     public void WhatCanBeOpenedWithoutPowerIsFine(string without) => Without(without).Say("W01", WindowFacts.Escape, "yes").Fine(Check, "W01");
 
     [Fact]
+    public void WhatNobodyCouldTellYetIsOpenAndNoPass() =>
+        Without("stays put").Say("W01", WindowFacts.Escape, "not known yet").Lacks(Check, "W01", "escape window");
+
+    [Fact]
     public void AWindowThatIsNoEscapeWindowIsFine() => Without("stays put").Say("W01", WindowFacts.Escape, "no").Fine(Check, "W01");
 
     [Fact]

@@ -50,6 +50,34 @@ public class HousePartsTests
         Assert.Equal((75m, "legs, allowance and both tails of 1 run; no length yet: W02"),
             Line(Jobs.Roughed().Window("W02").Say("W02", RunFacts.Cable, "16/2"), "16/2"));
 
+    [Fact]
+    public void BoxesAreNoNumberWhileNoRunHasALengthAndAtLeastANumberWhileSomeHaveOne()
+    {
+        var none = new TestJob().Window("W01").Window("W02").Say("W01", RunFacts.Cable, "16/2").Say("W02", RunFacts.Cable, "16/2");
+        Assert.Equal((null, "no run that waits to be cut has a length; no length yet: W01, W02"), Line(none, "16/2: boxes to buy"));
+        Assert.Equal("", Shown(none, "16/2"));
+        var some = Jobs.Roughed().Window("W02").Say("W02", RunFacts.Cable, "16/2");
+        Assert.Equal("cut plan for the 1 run whose length is known; no length yet: W02", Line(some, "16/2: boxes to buy").From);
+        Assert.Equal("at least 1", Shown(some, "16/2: boxes to buy"));
+        Assert.Equal("at least 75", Shown(some, "16/2"));
+        // A box on hand holds the run that is known: how many are to be bought for the other one nobody knows.
+        some.Add(ItemKind.Box, "Box 1").SayOf("Box 1", BoxFacts.Cable, "16/2").SayOf("Box 1", BoxFacts.Left, "80 ft");
+        Assert.Equal("", Shown(some, "16/2: boxes to buy"));
+        Assert.Equal("1", Shown(Jobs.Roughed(), "16/2: boxes to buy"));
+    }
+
+    [Fact]
+    public void ABoxThatNobodyMeasuredMakesTheBoxesToBuyNoNumber()
+    {
+        var job = Jobs.Roughed().Add(ItemKind.Box, "Box 1").SayOf("Box 1", BoxFacts.Cable, "16/2");
+        Assert.Equal((null, "1 without what is in boxes on hand that nobody measured; it is not known how much is left in: Box 1"),
+            Line(job, "16/2: boxes to buy"));
+    }
+
+    [Fact]
+    public void CentreSupportsOfUnitsWithoutAWidthAreNoNumber() =>
+        Assert.Null(Line(new TestJob().Window("W01"), "Roller: centre support").Count);
+
     // Ten outputs on a panel: common practice, no published source.
     [Fact]
     public void TheEleventhUnitAsksForASecondPanel()
@@ -110,6 +138,8 @@ public class HousePartsTests
 
     [Fact]
     public void AnEmptyHouseTakesNothing() => Assert.Empty(HouseParts.Of(new TestJob().House));
+
+    private static string Shown(TestJob job, string part) => HouseParts.Of(job.House).Single(l => l.Part == part).Shown;
 
     private static (decimal? Count, string From) Line(TestJob job, string part) =>
         HouseParts.Of(job.House).Single(l => l.Part == part) is var line ? (line.Count, line.CountedFrom) : default;

@@ -3,10 +3,10 @@ using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfPower;
 
-/// <summary>Red and black are changed over.</summary>
+/// <summary>Plus and minus are changed over.</summary>
 public sealed class WiresChangedOver : Fault
 {
-    public override string Goes => "red and black are changed over";
+    public override string Goes => "plus and minus are changed over";
 
     public override string Costs => "a motor that runs the wrong way, or is damaged";
 
