@@ -72,7 +72,7 @@ public partial class FiguresTellMessagesApartTests
         CableNotListed: air-handling-space between-floors in-wall
         CableNotWanted: fed-otherwise landed left-out moved pulled
         CableShared: circle
-        CableShortOnHand: at-least at-least whole whole
+        CableShortOnHand: at-least whole whole
         DatesRunBackwards: before-date still-to-come
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
