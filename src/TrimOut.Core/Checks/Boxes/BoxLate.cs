@@ -53,15 +53,18 @@ public sealed class BoxLate : UnitCheck
         if (subject.House.Visits.FirstOrDefault(v => v is { Phase: Phase.Hang, State: VisitState.Planned, On: not null }) is { On: { } hung } visit)
         {
             return expected <= hung ? new Outcome.Fine()
-                : new Outcome.Found(Since(again, AfterVisit.With(Day(expected), Arg.Name(visit), Day(hung))), MoveOne, here);
+                : new Outcome.Found(Since(subject, again, AfterVisit.With(Day(expected), Arg.Name(visit), Day(hung))), MoveOne, here);
         }
         return subject.House.Job.Get(HouseFacts.HandoverOn) is not { } handover ? NotChecked.Of(new JobItself(subject.House), HouseFacts.HandoverOn)
             : expected <= handover ? new Outcome.Fine()
-            : new Outcome.Found(Since(again, AfterHandover.With(Day(expected), Day(handover))), MoveOne, here);
+            : new Outcome.Found(Since(subject, again, AfterHandover.With(Day(expected), Day(handover))), MoveOne, here);
     }
 
     /// <summary>Whoever lets a box be late did not let the one be late that was ordered again.</summary>
-    private static Sentence Since(DateOnly? again, Sentence late) => again is { } on ? late.StandingFor([Arg.Value(UnitFacts.ReorderedOn, on)]) : late;
+    private static Sentence Since(Unit unit, DateOnly? again, Sentence late) => again is not { } on ? late
+        : late.StandingFor(unit.Item.Get(UnitFacts.Arrival) is { } arrival
+            ? [Arg.Value(UnitFacts.ReorderedOn, on), Arg.Value(UnitFacts.Arrival, arrival)]
+            : [Arg.Value(UnitFacts.ReorderedOn, on)]);
 
     /// <summary>What else is said of a box whose day nobody knows: another word of it is told anew.</summary>
     private static IEnumerable<Arg> Around(Unit unit)
