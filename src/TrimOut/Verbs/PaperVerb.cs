@@ -49,7 +49,8 @@ internal static class PaperVerb
                 Stop = stop,
             });
             var pdf = print.Printer(parsed, data);
-            return Task.Run(() => look.End(WriteAll(data, FolderFor(house, parsed.GetValue(folder)), parsed.GetValue(over), said, pdf)), CancellationToken.None);
+            var to = FolderFor(house, parsed.GetValue(folder));
+            return Task.Run(() => look.End(WriteAll(data, to, parsed.GetValue(over), said, pdf)), CancellationToken.None);
         });
         return verb;
     }

@@ -3,6 +3,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Screens.Shell;
 using TrimOut.Testing;
 
 namespace TrimOut.Screens.Tests.Stories;
@@ -111,9 +112,9 @@ public class WalkTests
     {
         var store = new MemoryStore();
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob(store: store).Window("W01").Scribe);
-        user.Press(leave).Sees("All is saved.").Press("n");
+        user.Press(leave).Sees("All is saved.").Press("down");
         store.NotHeldBecause = "The house file was removed.";
-        user.Press(leave).Sees(question).Sees("file was removed.").DoesNotSee("All is saved");
+        user.Press(leave).Sees(question).Sees("The house file was").DoesNotSee("All is saved");
         user.Press("f2").Sees("Write the whole house to").Press("enter").Sees("Written to memory.");
         Assert.Equal("elsewhere", user.Shell.Open!.Store.Device);
         user.Press(leave).Sees("All is saved.");
@@ -125,6 +126,7 @@ public class WalkTests
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe);
         user.Press("enter", "enter");
         user.Shell.TextChanged(new string('n', 27_000));
+        user.Press(ShellState.RedrawKey);
         user.Sees("A field takes 1000 characters. What came after them is left out.");
         Assert.Equal(1_000, user.Shell.Typing!.Text.Length);
     }

@@ -22,7 +22,8 @@ public class RidgeHouseTests
     private static readonly string[] BeforeItIsPulled = ["cable-short-on-hand"];
 
     [Fact]
-    public void EveryOtherCheckFindsAMistakeInIt() => Assert.Equal([.. OnlyByMerge.Concat(InCanalHouse).Concat(ByAChangeOfMind).Concat(BeforeItIsPulled).Order(StringComparer.Ordinal)],
+    public void EveryOtherCheckFindsAMistakeInIt() => Assert.Equal(
+        [.. OnlyByMerge.Concat(InCanalHouse).Concat(ByAChangeOfMind).Concat(BeforeItIsPulled).Order(StringComparer.Ordinal)],
         AllChecks.All.Select(c => c.Info.Id).Except(_ridge.Report.Findings.Select(f => f.Check.Id)).Order(StringComparer.Ordinal));
 
     [Fact]

@@ -15,7 +15,7 @@ namespace TrimOut.Core.Checks.Orders;
 public sealed class ChangedSinceOrder : UnitCheck
 {
     private static readonly Message Changed = new("Written after the maker acknowledged it: {0}.");
-    private static readonly Message ValueOf = new("{0}: {1}");
+    private static readonly Message ValueOf = new("{0}, now {1}");
     private static readonly Message Cleared = new("{0} cleared");
     private static readonly Message CallToday =
         new("Call the maker today: until it is cut it can be changed. Write the new acknowledgement, or put back what was ordered.");

@@ -16,13 +16,13 @@ public class ChangedSinceOrderTests
     public void WhatWasWrittenBeforeTheAcknowledgementIsFine() => Acknowledged().Fine(Check, "W01");
 
     [Theory]
-    [InlineData("fabric", "Plain weave", "fabric: Plain weave")]
-    [InlineData("colour", "Slate", "colour: Slate")]
-    [InlineData("opacity", "blackout", "opacity: blackout")]
-    [InlineData("power", "battery", "power: battery")]
-    [InlineData("kind", "Cellular", "kind: Cellular")]
-    [InlineData("lead-side", "right", "lead side: right")]
-    [InlineData("order-width", "35\"", "order width: 35\"")]
+    [InlineData("fabric", "Plain weave", "fabric, now Plain weave")]
+    [InlineData("colour", "Slate", "colour, now Slate")]
+    [InlineData("opacity", "blackout", "opacity, now blackout")]
+    [InlineData("power", "battery", "power, now battery")]
+    [InlineData("kind", "Cellular", "kind, now Cellular")]
+    [InlineData("lead-side", "right", "lead side, now right")]
+    [InlineData("order-width", "35\"", "order width, now 35\"")]
     [InlineData("colour", "", "colour cleared")]
     public void WhateverTheOrderTellsIsFoundWhenItChanges(string fact, string typed, string said)
     {
@@ -33,7 +33,7 @@ public class ChangedSinceOrderTests
 
     [Fact]
     public void SoIsTheMount() =>
-        Assert.Equal("Written after the maker acknowledged it: mount: outside.",
+        Assert.Equal("Written after the maker acknowledged it: mount, now outside.",
             Acknowledged().Say("W01", WindowFacts.Mount, "outside").Fault(Check, "W01").Message);
 
     [Fact]
