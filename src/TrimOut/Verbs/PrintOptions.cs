@@ -32,7 +32,10 @@ internal sealed class PrintOptions
     public Func<WrittenPaper, byte[]>? Printer(ParseResult parsed, PaperData data)
     {
         if (!parsed.GetValue(Pdf))
-            return null;
+        {
+            return parsed.GetValue(Browser) is not { } idle ? null
+                : throw new VerbException(ExitCode.Usage, $"{idle} would print a PDF, and none is asked for. To have one: --pdf");
+        }
         var browser = Printing.Browser.Find(parsed.GetValue(Browser));
         var size = parsed.GetValue(Size) is { } named ? Enum.Parse<SheetSize>(named, ignoreCase: true)
             : data.House.DisplayUnits == DisplayUnits.Millimetres ? SheetSize.A4 : SheetSize.Letter;

@@ -49,7 +49,7 @@ public sealed class RealDiskTests : IDisposable
         using var stick = Stick("4m");
         stick.MakeReadOnly();
         var refused = _run.RunWith("W01\tnote\tx\n", "set", OnStick("elm.trimout"));
-        Assert.Equal(2, refused.Code);
+        Assert.Equal(74, refused.Code);
         Assert.Contains($"the disk that {OnStick("elm.trimout")} is on is read-only", refused.Error);
         using var terminal = Open();
         terminal.WaitFor("open for reading only").WaitFor("READING ONLY").WaitFor("goes on").Send("\r").WaitFor("Job sheet");
@@ -69,7 +69,7 @@ public sealed class RealDiskTests : IDisposable
             .Select(n => string.Create(CultureInfo.InvariantCulture, $"W01\tnote\tnote {n} {new string('x', 300)}\n")));
         var set = _run.RunWith(lines, "set", OnStick("elm.trimout"));
         var saved = set.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length;
-        Assert.Equal(2, set.Code);
+        Assert.Equal(74, set.Code);
         Assert.InRange(saved, 10, 399);
         Assert.Contains($"the disk that {OnStick("elm.trimout")} is on is full", set.Error);
         Assert.Equal(2 + saved, Read(OnStick("elm.trimout")).Changes.Count);
