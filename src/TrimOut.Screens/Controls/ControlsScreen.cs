@@ -28,7 +28,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
         [["Unit", "Room", .. context.House.Remotes.Select(r => r.Name)],
-            .. context.House.Units.Select(u => (IReadOnlyList<string>)[u.Tag, u.Window.Room?.FullName ?? "",
+            .. Units(context).Select(u => (IReadOnlyList<string>)[u.Tag, u.Window.Room?.FullName ?? "",
                 .. context.House.Remotes.Select(r => u.Remotes.Any(x => x.Id == r.Id) ? "moves" : "")])];
 
     public static ControlsScreen At(ScreenContext context) => new(0, 0);

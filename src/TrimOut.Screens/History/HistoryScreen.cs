@@ -18,7 +18,7 @@ internal sealed record HistoryScreen(int Selected) : IFiltered, ITable
     public IReadOnlyList<IKeyAction> Keys => HistoryKeys.All;
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
-        [["When", "By", "What"], .. context.Log.Changes.Reverse().Select(c => (IReadOnlyList<string>)
+        [["When", "By", "What"], .. Counts(context).Select(count => context.Log.Changes[count - 1]).Select(c => (IReadOnlyList<string>)
             [c.SaidAt.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture), c.By, c.What])];
 
     public static HistoryScreen At(ScreenContext context) => new(0);
@@ -49,12 +49,12 @@ internal sealed record HistoryScreen(int Selected) : IFiltered, ITable
     {
         var changes = context.Log.Changes;
         (area, var card) = Wide.Split(area, context.Glyphs);
-        if (card is { } beside && Selected < changes.Count)
-            ChangeCard.Draw(beside, changes.Count - Selected, context);
+        var counts = Counts(context);
+        if (card is { } beside && Selected < counts.Count)
+            ChangeCard.Draw(beside, counts[Selected], context);
         area.PutFit(0, 0, area.Width,
             $" {NumberText.Counted(changes.Count, "change")}; nothing is ever deleted. Kept in {context.Where}", Tone.Heading);
         var list = area.Rows(1, area.Height - 1);
-        var counts = Counts(context);
         foreach (var (y, at) in Paging.Rows(list, counts.Count, Selected, at => this with { Selected = at }))
         {
             var change = changes[counts[at] - 1];

@@ -23,7 +23,7 @@ internal sealed record KitScreen(int Selected) : IFiltered, ITable
     public IReadOnlyList<Sign> Signs => FindingSigns.All;
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
-        [["Sort", "Part", "State"], .. Parts(context).Select(p => (IReadOnlyList<string>)
+        [["Sort", "Part", "State"], .. Shown(context).Select(p => (IReadOnlyList<string>)
             [KebabCase.Of(p.Kind).Replace('-', ' '), context.House.NameOf(p), Said(p, context).Said])];
 
     public static KitScreen At(ScreenContext context) => new(0);

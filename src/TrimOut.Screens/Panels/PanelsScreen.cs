@@ -33,7 +33,7 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
         [["Panel", .. PanelColumns.All.Select(c => c.Sign.Drawn(context.Glyphs))],
-            .. PanelRows.Of(context.House).Where(r => !r.IsHeading).Select(r => (IReadOnlyList<string>)[r.Panel?.Name ?? "",
+            .. Rows(context.House).Where(r => !r.IsHeading).Select(r => (IReadOnlyList<string>)[r.Panel?.Name ?? "",
                 r.Output?.ToString("00", CultureInfo.InvariantCulture) ?? "", r.Run?.Unit.Tag ?? "free", r.Run?.Show(RunFacts.LabelAtPanel) ?? "",
                 r.Run?.Show(RunFacts.OpenVolts) ?? "", r.Run?.Show(RunFacts.LoadedVolts) ?? "", r.Run is null ? "" : DoneSoFar(r.Run)])];
 

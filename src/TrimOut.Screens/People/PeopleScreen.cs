@@ -32,7 +32,7 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
 
     public Unit? UnitAt(ScreenContext context) => Current(context)?.Box?.Unit;
 
-    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => PeopleRows.Of(context).Select(r => (IReadOnlyList<string>)(r switch
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => Rows(context).Select(r => (IReadOnlyList<string>)(r switch
     {
         { Contact: { } c } => [c.Show(ContactFacts.Telephone), c.Show(ContactFacts.Part), c.Name],
         { Visit: { } v } => [Day(v), v.Name, string.Join(", ", v.Expected.Select(c => c.Name))],

@@ -97,6 +97,35 @@ public class FilterTests
     }
 
     [Fact]
+    public void WhatIsCopiedIsWhatTheFilterShows()
+    {
+        var shell = new ShellState(new TestDesk(new FakeTimeProvider()), SampleHouse.Open("ridge-house", new FakeTimeProvider()), Look.Dark);
+        var tried = 0;
+        foreach (var key in new[] { "3", "5", "8", "9" })
+        {
+            shell.Press(key);
+            var screen = (IFiltered)shell.Screen;
+            var all = ((ITable)screen).Table(shell.Context).Count();
+            var some = ((ITable)screen.Searching("a 0", shell.Context)).Table(shell.Context).Count();
+            Assert.True(some < all, shell.Screen.GetType().Name);
+            tried++;
+        }
+        Assert.Equal(4, tried);
+    }
+
+    [Fact]
+    public void TheCardOfTheHistoryIsOfTheChangeThatTheFilterShows()
+    {
+        var shell = new ShellState(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Window("W02").Window("W03").Scribe, Look.Dark);
+        foreach (var key in new[] { "8", "/" })
+            shell.Press(key);
+        shell.TextChanged("W02");
+        var seen = shell.Draw(140, 40).ToText();
+        Assert.Contains("W02", seen, StringComparison.Ordinal);
+        Assert.DoesNotContain("W03", seen, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void EveryScreenWithAListHasTheKey()
     {
         string[] noLongList = ["Walk", "Keys", "A paper that is looked at", "Before you begin", "Open elsewhere", "What if", "Workings", "Houses",
