@@ -49,9 +49,10 @@ internal static class CommandLine
         if (!Console.IsOutputRedirected && root.Options.OfType<HelpOption>().FirstOrDefault()?.Action is HelpAction help && TerminalSize.Now().Width is > 0
             and var width)
             help.MaxWidth = width;
-        var by = Common.By();
+        var (by, mouse) = (Common.By(), MouseOption.Build());
         root.Add(by);
-        root.SetAction(parsed => OpenVerb.Run(Common.Given(parsed, by)));
+        root.Add(mouse);
+        root.SetAction(parsed => OpenVerb.Run(Common.Given(parsed, by), parsed.GetValue(mouse)));
         return root;
     }
 }

@@ -66,15 +66,15 @@ public static class CoveringKindFacts
     public static readonly Fact<string> PairCue = Of.Text("pair-cue", "Pairing cue", "What shows that it listens.");
     public static readonly Fact<TimeSpan> PresetHold = Of.Seconds("preset-hold", "Hold to store preset", "How long the button is held to store a preset.");
     public static readonly Fact<string> PresetCue = Of.Text("preset-cue", "Preset cue", "What shows that it is stored.");
-    public static readonly Fact<string> LimitsHow = Of.Text("limits-how", "Setting limits", "How its limits are set.", null, 400);
+    public static readonly Fact<string> LimitsHow = Of.Text("limits-how", "Setting limits", "How its limits are set.", null, Declare.Note);
     public static readonly Fact<TimeSpan> LimitHold = Of.Seconds("limit-hold", "Hold to set a limit", "How long the button is held to set a limit.");
     public static readonly Fact<string> LimitCue = Of.Text("limit-cue", "Limit cue", "What shows that the limit is set.");
     public static readonly Fact<string> LevelHow = Of.Text("level-how", "Levelling", "How a limit is moved a little, to bring it level with its neighbours.",
-        null, 400);
+        null, Declare.Note);
 
     public static readonly Fact<string> WarrantyTerm = Of.Text("warranty-term", "Warranty, how long", "For how long the maker answers for it.");
     public static readonly Fact<string> WarrantyCovers = Of.Text("warranty-covers", "Warranty covers",
-        "What the maker's warranty covers, and what it does not.", null, 400);
+        "What the maker's warranty covers, and what it does not.", null, Declare.Note);
     public static readonly Fact<string> WarrantyCall = Of.Text("warranty-call", "Warranty, whom to call",
         "Who is called, with the number, and what is asked for.");
 

@@ -103,6 +103,13 @@ internal sealed partial class ShellState
                 _desk.Look = Look.Name;
                 Status($"Look: {Look.Name}.");
                 return null;
+            case Ask.Labels labels:
+                var sheet = _desk.ChooseLabels(labels.Typed);
+                if (!sheet.Ok)
+                    return Refuse(sheet.Reason!);
+                Context = See(Context.Report);
+                Status($"Labels are written for {sheet.Value} from now on, also in other houses.");
+                return null;
             case Ask.Leave:
                 _confirm = _scribe is not null ? AskLeaving("Leave TrimOut?", "q leaves", "q", new Ask.LeaveNow())
                     : new Ask.Confirm("Leave TrimOut? q leaves, any other key stays.", "q", new Transition(Screen, new Ask.LeaveNow()));

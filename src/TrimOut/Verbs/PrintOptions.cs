@@ -1,7 +1,6 @@
 using System.CommandLine;
 using TrimOut.Core.Units;
 using TrimOut.Papers;
-using TrimOut.Printing;
 
 namespace TrimOut.Verbs;
 
@@ -38,7 +37,10 @@ internal sealed class PrintOptions
         }
         var browser = Printing.Browser.Find(parsed.GetValue(Browser));
         var size = parsed.GetValue(Size) is { } named ? Enum.Parse<SheetSize>(named, ignoreCase: true)
-            : data.House.DisplayUnits == DisplayUnits.Millimetres ? SheetSize.A4 : SheetSize.Letter;
-        return new PdfPrinter(size, html => browser.Print(html, data.Stop)).Print;
+            : UsualFor(data.House.DisplayUnits);
+        return browser.Printer(size, data.Stop);
     }
+
+    /// <summary>The sheets of a house where nobody says which.</summary>
+    public static SheetSize UsualFor(DisplayUnits units) => units == DisplayUnits.Millimetres ? SheetSize.A4 : SheetSize.Letter;
 }
