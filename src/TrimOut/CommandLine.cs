@@ -13,7 +13,7 @@ internal static class CommandLine
     public static RootCommand Build()
     {
         var root = new RootCommand(
-            "TrimOut tracks the fitting of wired motorised window coverings, house by house, from the framing walk to the owner's binder. " +
+            "TrimOut tracks the fitting of wired motorized window coverings, house by house, from the framing walk to the owner's binder. " +
                 "Without a command it opens the house picker." +
             $"{Environment.NewLine}{Environment.NewLine}A house is one .trimout file. " +
             $"Commands that only look also take a folder with a {HouseFile.Texts.HistoryText.FileName}." +

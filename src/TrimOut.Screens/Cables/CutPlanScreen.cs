@@ -54,7 +54,8 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
     /// <summary>With only the boxes that a run comes out of; where that is none of this cable, the first cable that has one is shown.</summary>
     public IScreen Searching(string search, ScreenContext context)
     {
-        var has = BoxesOf(Selected, search).Length > 0 ? Selected : Enumerable.Range(0, Plans.Length).FirstOrDefault(c => BoxesOf(c, search).Length > 0, Selected);
+        var has = BoxesOf(Selected, search).Length > 0 ? Selected
+            : Enumerable.Range(0, Plans.Length).FirstOrDefault(c => BoxesOf(c, search).Length > 0, Selected);
         return this with { Search = search, Selected = has, Top = 0 };
     }
 

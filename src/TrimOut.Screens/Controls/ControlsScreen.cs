@@ -127,7 +127,8 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
             var stops = context.Report.About(remote).Concat(remote.Presets.SelectMany(context.Report.About)).Concat(StopsOf(remote.Type?.Item, context))
                 .Where(FindingSigns.IsStop).Distinct().Count();
             var wrong = stops > 0;
-            head.Put(0, names, (wrong ? FindingSigns.Counted(context.Glyphs.Stop, stops) + " " : "") + Load(remote.Units.Count(), remote.Type?.Units), wrong ? Tone.Stop : Tone.Dim);
+            head.Put(0, names, (wrong ? FindingSigns.Counted(context.Glyphs.Stop, stops) + " " : "") + Load(remote.Units.Count(), remote.Type?.Units),
+                wrong ? Tone.Stop : Tone.Dim);
         }
         var list = area.Rows(y + names + 1, area.Height - y - names - 1);
         foreach (var (line, at) in Paging.Rows(list, units.Count, Row, at => this with { Row = at }))

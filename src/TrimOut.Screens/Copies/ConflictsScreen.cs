@@ -38,7 +38,8 @@ internal sealed record ConflictsScreen(ImmutableArray<Conflict> All, int Selecte
 
     private static string Said(Conflict conflict) => string.Join(' ', conflict.Ways.Select(w => w.Says));
 
-    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => Listed.Select(c => (IReadOnlyList<string>)[c.About, .. c.Ways.Select(w => w.Says)]);
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
+        Listed.Select(c => (IReadOnlyList<string>)[c.About, .. c.Ways.Select(w => w.Says)]);
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {

@@ -35,7 +35,7 @@ internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selec
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        area.Put(2, 1, "TrimOut tracks wired motorised window coverings through a house,", Tone.Text);
+        area.Put(2, 1, "TrimOut tracks wired motorized window coverings through a house,", Tone.Text);
         area.Put(2, 2, "from the framing walk to the owner's binder.", Tone.Text);
         (area, var card) = Wide.Split(area, context.Glyphs);
         var firstTime = card is null && Houses.All(h => h.Sample);
@@ -104,7 +104,7 @@ internal static class PickerKeys
     private static Entry AskName(PickerScreen screen) => new("Name of the house", "", "what everybody calls the job",
         (name, _) => name.Trim().Length == 0 ? new Refusal("Type a name.") : Transition.Type(screen, AskUnits(screen, name.Trim())));
 
-    private static Entry AskUnits(PickerScreen screen, string name) => new("Units", "inches", "inches or millimetres",
+    private static Entry AskUnits(PickerScreen screen, string name) => new("Units", "inches", "inches or millimeters",
         (text, _) => Core.Facts.HouseFacts.Units.ReadTyped(text, Core.Houses.House.Empty).Then<Transition>(stored =>
             Units(stored) is var units && screen.Kit.Count > 0 ? Transition.Type(screen, AskKit(screen, name, units)) : Begin(screen, name, units, [])))
     {

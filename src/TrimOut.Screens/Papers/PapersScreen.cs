@@ -61,8 +61,11 @@ internal sealed record PapersScreen(int Selected) : IFiltered
                 Tone.Caution);
     }
 
-    private static string OnWhat(ScreenContext context) =>
-        $" On {(context.Labels.InWords(context.Labels.Chosen ?? LabelSheets.Plain) is { Ok: true } sheet ? sheet.Value : "plain paper")}; G chooses another sheet.";
+    private static string OnWhat(ScreenContext context)
+    {
+        var on = context.Labels.InWords(context.Labels.Chosen ?? LabelSheets.Plain) is { Ok: true } sheet ? sheet.Value : "plain paper";
+        return $" On {on}; G chooses another sheet.";
+    }
 
     /// <summary>Lines for the chosen paper.</summary>
     private const int Below = 4;
@@ -132,7 +135,7 @@ internal static class PapersKeys
         desk.Preview(paper.Id, house, stop).Then<Ask>(blocks => new Ask.Open(PreviewScreen.Of(paper, blocks))));
 
     private static Entry Labels(PapersScreen s, ScreenContext context) => new("Label sheet", context.Labels.Chosen ?? LabelSheets.Plain,
-        "plain, or rows x columns such as 10x3, with letter or a4, and top=, bottom=, left=, right=, across=, down= in millimetres",
+        "plain, or rows x columns such as 10x3, with letter or a4, and top=, bottom=, left=, right=, across=, down= in millimeters",
         (text, _) => new Transition(s, new Ask.Labels(text)))
     {
         Options = [.. context.Labels.Common.Prepend(LabelSheets.Plain).Select(l => new Core.Facts.Option(l, l))],
@@ -145,7 +148,8 @@ internal static class PapersKeys
     private static string Written(IReadOnlyList<string> files)
     {
         var drawings = files.Count(f => f.EndsWith(".svg", StringComparison.Ordinal));
-        var named = files.Where(f => !f.EndsWith(".svg", StringComparison.Ordinal)).OrderBy(f => Path.GetExtension(f) switch { ".pdf" => 0, ".html" => 1, _ => 2 });
+        var named = files.Where(f => !f.EndsWith(".svg", StringComparison.Ordinal))
+            .OrderBy(f => Path.GetExtension(f) switch { ".pdf" => 0, ".html" => 1, _ => 2 });
         var counted = drawings == 0 ? "" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $" and {drawings} drawings");
         return $"Written: {string.Join(", ", named)}{counted}";
     }

@@ -13,7 +13,8 @@ internal static class PaperFiles
     private const string LabelsPaper = "labels";
 
     /// <summary>The papers, for the screens.</summary>
-    public static IReadOnlyList<PaperChoice> Choices { get; } = [.. PaperList.All.Select(p => new PaperChoice(p.Id, p.Title, p.Reader) { OnLabels = p.Id == LabelsPaper })];
+    public static IReadOnlyList<PaperChoice> Choices { get; } =
+        [.. PaperList.All.Select(p => new PaperChoice(p.Id, p.Title, p.Reader) { OnLabels = p.Id == LabelsPaper })];
 
     /// <summary>The same with when each was written beside a house file.</summary>
     public static IReadOnlyList<PaperChoice> WrittenBeside(string house, WrittenPapers written)

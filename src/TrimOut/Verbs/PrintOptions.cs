@@ -16,7 +16,7 @@ internal sealed class PrintOptions
     /// <summary>The sheets.</summary>
     public Option<string?> Size { get; } = new("--size")
     {
-        Description = "The sheets of the PDF; left out, letter for a house in inches and A4 for one in millimetres.",
+        Description = "The sheets of the PDF; left out, letter for a house in inches and A4 for one in millimeters.",
         HelpName = "A4|letter",
     };
 

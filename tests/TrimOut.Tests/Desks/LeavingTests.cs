@@ -56,7 +56,7 @@ public sealed class LeavingTests : IDisposable
         Assert.Contains("Written to", Seen(shell), StringComparison.Ordinal);
         shell.Press(leave);
         Assert.Contains("All is saved", Seen(shell), StringComparison.Ordinal);
-        shell.Press(leave);
+        shell.Press("y");
         if (shell.Open is { } open)
             desk.Close(open);
         Assert.Empty(desk.Unsaved);
