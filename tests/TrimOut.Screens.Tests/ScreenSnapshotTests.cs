@@ -23,7 +23,7 @@ public class ScreenSnapshotTests
         ["unit"] = ["enter"],
         ["unit-editing"] = ["enter", "down", "enter"],
         ["walk"] = ["2"],
-        ["walk-rough-in"] = ["2", "]"],
+        ["walk-rough-in"] = ["2", "["],
         ["panels"] = ["3"],
         ["cables"] = ["4"],
         ["cut-plan"] = ["4", "p"],
@@ -52,7 +52,7 @@ public class ScreenSnapshotTests
         ["undo"] = ["u"],
         ["leave"] = ["q"],
         ["close-house"] = ["esc"],
-        ["picker"] = ["esc", "esc"],
+        ["picker"] = ["esc", "y"],
     };
 
     /// <summary>The keys to every screen that is approved.</summary>

@@ -184,28 +184,34 @@ internal static class SheetInHandKeys
         {
             InPlace = $"{part.Id}/{fact.Name}",
             Accept = (text, now) => Take(s, now, fact, text),
-            AcceptAndNext = (text, now) => Take(s, now, fact, text),
+            AcceptAndNext = (text, now) => Take(s, now, fact, text, goOn: ToNextRow),
         });
     }
 
-    private static Core.Result<Transition> Take(SheetInHandScreen s, ScreenContext context, Fact fact, string text)
+    /// <summary>Takes a value and goes on: to the next one that is open, or as a key says.</summary>
+    private static Core.Result<Transition> Take(SheetInHandScreen s, ScreenContext context, Fact fact, string text,
+        Func<SheetInHandScreen, ScreenContext, Transition>? goOn = null)
     {
+        var then = goOn ?? GoOn;
+        Transition Then(IScreen screen, ScreenContext after) => then((SheetInHandScreen)screen, after);
         if (s.Part(context) is not { } part)
             return Transition.Say(s, "This part is no longer in the house.");
         var shown = fact.ShowOf(part, context.House);
         if (text.Trim().Length == 0 && shown.Length == 0)
-            return GoOn(s, context);
+            return then(s, context);
         if (text.Trim() != shown)
             return Typed(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
         return !SheetInHandScreen.IsOfSheet(part, fact) || part.Latest(Companion.Checked(fact.Name))?.Stored is not null
-            ? GoOn(s, context)
+            ? then(s, context)
             : new Transition(s, new Ask.Save(KitCheck.Toggle(context.House, part, fact), Then));
     }
 
     private static Core.Result<Core.History.Draft> Typed(House house, Item part, Fact fact, string text) => SheetInHandScreen.IsOfSheet(part, fact)
         ? KitCheck.ReadOff(house, part, fact, text) : SetFact.Typed(house, part, fact, text);
 
-    private static Transition Then(IScreen screen, ScreenContext context) => GoOn((SheetInHandScreen)screen, context);
+    /// <summary>Tab goes to the next value, as on a sheet of details, whether it is there or not.</summary>
+    private static Transition ToNextRow(SheetInHandScreen s, ScreenContext context) => s.Selected + 1 < s.Values(context).Count
+        ? Ask(s with { Selected = s.Selected + 1 }, context) : Transition.Say(s, s.Left(context) + " Right goes on to the next part.");
 
     private static Transition GoOn(SheetInHandScreen s, ScreenContext context) =>
         s.Next(context) is { } next ? Ask(next, context) : Transition.Say(s, s.Left(context) + " Right goes on to the next part.");

@@ -92,7 +92,8 @@ internal static class WalkKeys
         if (subjects.Count == 0)
             return s;
         var to = subjects[Paging.Move(at, by, subjects.Count)];
-        var same = context.Steps.Open(s.Phase, to).FirstOrDefault(x => x.Id == s.StepId && to.MarkOf(x) is null);
+        // The step stays, so that a key that follows is about the same one; as it does with x.
+        var same = context.Steps.Open(s.Phase, to).FirstOrDefault(x => x.Id == s.Step(context)?.Id);
         return s with { SubjectId = to.Id, StepId = (same ?? WalkOrder.FirstOpen(context, to, s.Phase))?.Id, HoldSince = null };
     }
 

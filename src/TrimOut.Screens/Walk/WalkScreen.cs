@@ -1,5 +1,6 @@
 using System.Globalization;
 using TrimOut.Core.Checks;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
@@ -53,15 +54,15 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         At(context, PhaseNames.All.FirstOrDefault(p => !Progress.Of(context.House, p, context.Steps).Complete, Phase.Handover), null);
 
     /// <summary>
-    /// From the job sheet the phase that is shown there, from the unit under the cursor on, or else what is not done; from another screen the phase that the
-    /// unit under its cursor is in.
+    /// From the job sheet the phase that is shown there; where none is, and from another screen, the phase that the unit under the cursor is in. It begins with
+    /// that unit.
     /// </summary>
     public static IScreen From(ScreenContext context, IScreen screen)
     {
         if (screen is WalkScreen walk)
             return walk;
         var unit = (screen as IAsked)?.UnitAt(context);
-        var phase = screen is JobSheet.JobSheetScreen sheet ? sheet.PhaseShown : unit is null ? null : Progress.Current(unit, context.Steps);
+        var phase = (screen as JobSheet.JobSheetScreen)?.PhaseShown ?? (unit is null ? null : Progress.Current(unit, context.Steps));
         return phase is { } walked ? At(context, walked, unit?.Id) : At(context);
     }
 
@@ -182,7 +183,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             var mark = subject.MarkOf(step);
             var sign = Mark(context, subject, step);
             var said = mark?.NotNeededBecause is { } why ? $" (not needed: {why})"
-                : mark?.Although is { } although ? $" (although: {although})" : sign == Offered ? " (offered, not asked)" : "";
+                : mark?.Although is { } although ? Although(subject, step, although, context) : sign == Offered ? " (offered, not asked)" : "";
             area.PutFit(0, y, area.Width, $" {sign.Drawn(context.Glyphs)} {step.Label}{said}",
                 current ? Tone.Selected : mark is null ? Tone.Text : context.Good);
             y++;
@@ -204,6 +205,10 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         if (!pictured && subject is Unit of && area.Height - y > 8)
             WindowDrawing.Draw(area.Rows(y + 1, Math.Min(16, area.Height - y - 1)), of, context.Glyphs);
     }
+
+    /// <summary>Why a step was marked although something spoke against it, and whether anything still does; the reason stays in the history.</summary>
+    private static string Although(Subject subject, Step step, string reason, ScreenContext context) =>
+        StepGuard.Against(subject, step, context.Report, context.Steps).IsEmpty ? " (nothing speaks against it any more)" : $" (although: {reason})";
 
     /// <summary>How much is wrong with the unit, or how many checks wait, above its steps: what is said of it below may find no room.</summary>
     private static void DrawCounts(Area line, Subject subject, ScreenContext context)

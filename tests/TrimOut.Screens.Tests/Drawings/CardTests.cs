@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -171,8 +172,7 @@ public class CardTests
             foreach (var cut in box.Cuts)
             {
                 var to = cut.To.ShowRounded(shell.Context.House.DisplayUnits, LengthScale.Run);
-                Assert.Contains(text.Split('\n'), l => l.Length > 80
-                    && System.Text.RegularExpressions.Regex.IsMatch(l[78..], $"{cut.Piece.Id} .* {to} .*{System.Text.RegularExpressions.Regex.Escape(box.Box.Id)}"));
+                Assert.Contains(text.Split('\n'), l => l.Length > 80 && Regex.IsMatch(l[78..], $"{cut.Piece.Id} .* {to} .*{Regex.Escape(box.Box.Id)}"));
             }
         }
     }

@@ -23,7 +23,7 @@ public class FilterTests
     {
         var scribe = SampleHouse.Open("ridge-house", Clock);
         var desk = new TestDesk(Clock) { Papers = Papers, Houses = [new("a", "Corner house", true, "A sample."), new("b", "Elm", false, "~/houses")] };
-        desk.Kept.AddRange(scribe.House.ItemsOf(ItemKind.CableType).Concat(scribe.House.ItemsOf(ItemKind.PanelType)).Select(p => PartSheet.Of(scribe.House, p)));
+        desk.Kept.AddRange(((ItemKind[])[ItemKind.CableType, ItemKind.PanelType]).SelectMany(scribe.House.ItemsOf).Select(p => PartSheet.Of(scribe.House, p)));
         var other = new TestJob(store: new MemoryStore("stick", scribe.Log.Changes)).Say("W03", WindowFacts.RoughWidth, "31").Say("W05", WindowFacts.Note, "x");
         desk.OtherCopies["stick/ridge.trimout"] = new CopyRead(other.Scribe.Log, []);
         desk.OtherCopies["laptop/other.trimout"] = new Core.Refusal("It is no house file.");
@@ -42,7 +42,7 @@ public class FilterTests
     public static TheoryData<string, string> Lists() => new()
     {
         { "", "w03" }, { "r", "w03" }, { "3", "w03" }, { "4", "w03" }, { "5", "w03" }, { "6", "w03" }, { "7", "binder" }, { "8", "w03" }, { "9", "blank" },
-        { "0", "meter" }, { "2", "w03" }, { "9 s", "edition" }, { "9 O", "panel" }, { "y", "roll" }, { "esc esc", "elm" }, { "?", "undo" },
+        { "0", "meter" }, { "2", "w03" }, { "9 s", "edition" }, { "9 O", "panel" }, { "y", "roll" }, { "esc y", "elm" }, { "?", "undo" },
         { "8 O", "stick" }, { "8 O enter", "W03" }, { "8 enter", "w03" },
     };
 
