@@ -149,7 +149,36 @@ public static class HowToMend
             && m.Write(m.Name, PanelFacts.ElseOnBreaker, "0"),
         ["bar-off-sill"] = m => m.Write(m.Unit.Key, UnitFacts.CloseGap, "0"),
         ["step-without-evidence"] = TakeMarksAway,
+        ["units-unlike"] = AllAsTheFirst,
+        ["entry-far-from-motor"] = m => m.Said.Mend.Contains("move the entry", StringComparison.Ordinal)
+            && (m.Said.Field == UnitFacts.EntryBelowHead.Name ? m.Write(m.Unit.Key, UnitFacts.EntryBelowHead, m.Truth.Typed(20)) : ToTheBracket(m)),
+        ["length-unusual"] = LengthRight,
+        ["stands-out-of-reveal"] = m => m.Write(m.Unit.Key, UnitFacts.HeadCover, "None") && (!Stays(m) || m.MountOutside()),
+        ["setback-too-deep"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.Setback, m.Lengths[0]),
+        ["stack-over-glass"] = m => m.Lengths.Count > 0 && m.MountOutside() && m.Write(m.Opening.Tag, WindowFacts.HeadAbove, m.Lengths[0])
+            && m.Write(m.Opening.Tag, WindowFacts.WallAbove, m.Lengths[0] + Clear),
+        ["gap-between-units-too-large"] = Wider,
+        ["changed-since-order"] = m => m.Write(m.Unit.Key, UnitFacts.Acknowledgement, $"A-{m.Unit.Key}-2"),
+        ["sheet-value-unusual"] = m => m.Write(m.Name, CoveringKindFacts.PairHold, Installer.Number(m.Truth.Kinds.First(k => k.Name == m.Name).PairHold))
+            && Done(() => m.Book.HoldAgainstSheet(ItemKind.CoveringKind, m.Name)),
+        ["panel-overloaded"] = m => OneAfterTheOther(m) && OnePressEach(m),
+        ["output-overloaded-together"] = m => ToAFreeOutput(m),
+        ["panel-past-class-two"] = m => m.Write(m.Truth.PanelSheets[0].Name, PanelTypeFacts.OutputCurrent,
+                Installer.Number(Math.Floor(ClassTwo.MostOnNameplate(m.Truth.PanelSheets[0].Volts) * 100) / 100))
+            && Done(() => m.Book.HoldAgainstSheet(ItemKind.PanelType, m.Truth.PanelSheets[0].Name)),
+        ["bars-not-level"] = m => m.Truth.Remotes.First(r => r.Moves.Contains(m.Unit)).Moves.TrueForAll(u =>
+            m.Write(u.Key, UnitFacts.OpenGap, m.Truth.Typed(20)) && m.Write(u.Key, UnitFacts.CloseGap, "0")),
+        ["cable-not-wanted"] = m => m.Said.Field == UnitFacts.Power.Name && m.Write(m.Opening.Units[0].Key, UnitFacts.Power, "panel"),
+        ["cable-shared"] = m => m.Said.Mend.StartsWith("Pull a home run", StringComparison.Ordinal)
+            && m.Write(m.Book.NameOf(m.Said.Item), RunFacts.BranchesOff, ""),
+        ["no-spare-cable"] = m => m.Said.Mend.StartsWith("Pull a second cable", StringComparison.Ordinal)
+            && m.Write(m.Unit.Key, RunFacts.SpareCables, "1") && m.Write(m.Unit.Key, RunFacts.SpareEnds, "Coiled beside the first"),
+        ["listed-by-relaxation"] = m => m.Write(m.Unit.Cable!.Sheet.Name, CableTypeFacts.Listing, "cl2r")
+            && Done(() => m.Book.HoldAgainstSheet(ItemKind.CableType, m.Unit.Cable.Sheet.Name)),
     };
+
+    /// <summary>Checks whose faults only two copies of one house bring about: here one person writes one book.</summary>
+    public static IReadOnlyList<string> OnlyOfTwoCopies { get; } = ["values-disagree", "removed-while-worked-on", "tag-twice"];
 
     private static bool Done(Action what)
     {
@@ -171,6 +200,48 @@ public static class HowToMend
         m.Write(wide, CoveringKindFacts.Widest, "6000 mm");
         m.Write(wide, CoveringKindFacts.Highest, "6000 mm");
         return m.Write(m.Unit.Key, UnitFacts.Kind, wide) && Done(() => m.Book.HoldAgainstSheet(ItemKind.CoveringKind, wide));
+    }
+
+    private static bool AllAsTheFirst(Mending m)
+    {
+        var first = m.Opening.Units[0];
+        return m.Opening.Units.TrueForAll(u => m.Write(u.Key, UnitFacts.Kind, first.Kind.Name)
+            && (m.Book.WrittenIn(u.Key, UnitFacts.Fabric) is null || (m.Write(u.Key, UnitFacts.Fabric, first.Fabric)
+                && m.Write(u.Key, UnitFacts.Colour, first.Colour))));
+    }
+
+    /// <summary>The length as it is in truth, where it was only written down wrong.</summary>
+    private static bool LengthRight(Mending m) => m.Said.Field switch
+    {
+        "depth" => m.Write(m.Opening.Tag, WindowFacts.Depth, m.Truth.Typed(m.Opening.Depth)),
+        "mains-distance" => m.Write(m.Unit.Key, RunFacts.MainsDistance, m.Truth.Typed(m.Unit.Cable!.MainsDistance)),
+        _ => false,
+    };
+
+    private static bool Wider(Mending m)
+    {
+        var first = m.Opening.Units[0].Key;
+        return m.Said.Mend.StartsWith("Order them", StringComparison.Ordinal)
+            && m.Write(first, UnitFacts.OrderWidth, m.Now(first, UnitFacts.OrderWidth) + m.Lengths[0]);
+    }
+
+    /// <summary>No unit of the panel is in a group or a preset any more: they start one after the other.</summary>
+    private static bool OneAfterTheOther(Mending m)
+    {
+        foreach (var unit in m.Truth.Units.Where(u => m.Book.Unit(u.Key).Item.Get(UnitFacts.Group) is not null).ToList())
+            m.Write(unit.Key, UnitFacts.Group, "");
+        return true;
+    }
+
+    /// <summary>No remote moves more than one unit of the panel by one press any more.</summary>
+    private static bool OnePressEach(Mending m)
+    {
+        foreach (var remote in m.Book.House.Remotes)
+        {
+            foreach (var unit in remote.Units.Skip(1).ToList())
+                m.Book.Do(Controls.Toggle(m.Book.House.Remotes.First(r => r.Id == remote.Id), unit));
+        }
+        return true;
     }
 
     private static bool RecordWhatIsMissing(Mending m)
