@@ -32,11 +32,11 @@ public static class UsualLengths
         Inches(WindowFacts.WidthTop, 8, 300, Openings), Inches(WindowFacts.WidthMiddle, 8, 300, Openings), Inches(WindowFacts.WidthBottom, 8, 300, Openings),
         Inches(WindowFacts.HeightLeft, 8, 300, Openings), Inches(WindowFacts.HeightMiddle, 8, 300, Openings),
         Inches(WindowFacts.HeightRight, 8, 300, Openings),
-        Inches(WindowFacts.DiagonalDown, 11, 420, Openings), Inches(WindowFacts.DiagonalUp, 11, 420, Openings),
+        Inches(WindowFacts.DiagonalDown, 11, 390, Openings), Inches(WindowFacts.DiagonalUp, 11, 390, Openings),
         Inches(WindowFacts.Depth, 0.5m, 24, Walls) with { LeastOnlyInside = true },
         Inches(WindowFacts.WidthAgain, 8, 300, Openings), Inches(WindowFacts.HeightAgain, 8, 300, Openings),
         Inches(WindowFacts.InTheWayDepth, 0, 8, Hardware), Inches(WindowFacts.OverlapEachSide, 0, 12, Hardware), Inches(WindowFacts.HeadAbove, 0, 24, Rooms),
-        Inches(WindowFacts.GlassBelowHead, 0, 12, Hardware), Inches(WindowFacts.ClearHeight, 36, 144, Openings), Inches(WindowFacts.WallAbove, 0, 96, Rooms),
+        Inches(WindowFacts.GlassBelowHead, 0, 12, Hardware), Inches(WindowFacts.ClearHeight, 20, 144, Openings), Inches(WindowFacts.WallAbove, 0, 96, Rooms),
         Inches(WindowFacts.ToCornerRight, 0, 120, Rooms), Inches(WindowFacts.ToCornerLeft, 0, 120, Rooms),
 
         Inches(UnitFacts.EntryFromJamb, 0, 120, Openings), Inches(UnitFacts.EntryBack, 0, 24, Walls), Inches(UnitFacts.EntryBelowHead, 0, 96, Openings),
@@ -47,7 +47,7 @@ public static class UsualLengths
         Inches(UnitFacts.FreeCord, 0, 144, Rooms), Inches(UnitFacts.OpenGap, 0, 18, Openings), Inches(UnitFacts.CloseGap, 0, 6, Openings),
 
         Inches(RunFacts.MainsDistance, 0, 240, Rooms), Inches(RunFacts.HoleEdge, 0, 6, Timber), Inches(RunFacts.HoleDrill, 0.125m, 3, Timber),
-        Inches(RunFacts.TailAtWindow, 2, 300, Tails), Inches(RunFacts.TailAtPanel, 6, 480, Tails), Inches(RunFacts.TailFound, 2, 300, Tails),
+        Inches(RunFacts.TailAtWindow, 2, 300, Tails), Inches(RunFacts.TailAtPanel, 6, 360, Tails), Inches(RunFacts.TailFound, 2, 300, Tails),
         Feet(LegFacts.Length, 0.25m, 300, Cables), Feet(BoxFacts.Left, 0, 2500, Cables), Feet(CableTypeFacts.OnHand, 0, 20000, Cables),
     ];
 

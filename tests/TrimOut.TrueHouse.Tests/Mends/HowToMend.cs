@@ -100,8 +100,9 @@ public static class HowToMend
         ["box-late"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
         ["box-label-off"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
         ["serial-twice"] = m => m.Write(m.Unit.Key, UnitFacts.Serial, $"S-{m.Unit.Key}-again"),
-        ["setback-off-sheet"] = m => m.Write(m.Unit.Key, UnitFacts.Setback, m.Now(m.Unit.Kind.Name, CoveringKindFacts.Setback)),
-        ["entry-off-plan"] = m => m.Write(m.Unit.Key, UnitFacts.EntryAsBuilt, m.Now(m.Unit.Key, UnitFacts.EntryFromJamb)),
+        ["setback-off-sheet"] = m => m.Write(m.Unit.Key, UnitFacts.Setback, m.Now(m.Book.Unit(m.Unit.Key).Kind!.Name, CoveringKindFacts.Setback)),
+        ["entry-off-plan"] = m => m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Truth.Typed(m.Unit.EntryFromJamb))
+            && m.Write(m.Unit.Key, UnitFacts.EntryAsBuilt, m.Now(m.Unit.Key, UnitFacts.EntryFromJamb)),
         ["mount-off-measures"] = m => m.Write(m.Opening.Tag, WindowFacts.Mount, "outside"),
         ["setback-past-reveal"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.Setback, m.Lengths[0]),
         ["centre-support-left-out"] = m => Done(() => m.Book.Do(MarkStep.Done(m.Book.Unit(m.Unit.Key), StepList.Find("centre-support-clear")!).Value)),
@@ -153,7 +154,7 @@ public static class HowToMend
         ["entry-far-from-motor"] = m => m.Said.Mend.Contains("move the entry", StringComparison.Ordinal)
             && (m.Said.Field == UnitFacts.EntryBelowHead.Name ? m.Write(m.Unit.Key, UnitFacts.EntryBelowHead, m.Truth.Typed(20)) : ToTheBracket(m)),
         ["length-unusual"] = LengthRight,
-        ["stands-out-of-reveal"] = m => m.Write(m.Unit.Key, UnitFacts.HeadCover, "None") && (!Stays(m) || m.MountOutside()),
+        ["stands-out-of-reveal"] = m => m.Write(m.Unit.Key, UnitFacts.HeadCover, "None") && (!Stays(m) || m.MountOutside()) && TakeOffered(m),
         ["setback-too-deep"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.Setback, m.Lengths[0]),
         ["stack-over-glass"] = m => m.Lengths.Count > 0 && m.MountOutside() && m.Write(m.Opening.Tag, WindowFacts.HeadAbove, m.Lengths[0])
             && m.Write(m.Opening.Tag, WindowFacts.WallAbove, m.Lengths[0] + Clear),
@@ -161,7 +162,7 @@ public static class HowToMend
         ["changed-since-order"] = m => m.Write(m.Unit.Key, UnitFacts.Acknowledgement, $"A-{m.Unit.Key}-2"),
         ["sheet-value-unusual"] = m => m.Write(m.Name, CoveringKindFacts.PairHold, Installer.Number(m.Truth.Kinds.First(k => k.Name == m.Name).PairHold))
             && Done(() => m.Book.HoldAgainstSheet(ItemKind.CoveringKind, m.Name)),
-        ["panel-overloaded"] = m => OneAfterTheOther(m) && OnePressEach(m),
+        ["panel-overloaded"] = m => m.Said.Message.Contains(" of group ", StringComparison.Ordinal) && OneAfterTheOther(m),
         ["output-overloaded-together"] = m => ToAFreeOutput(m),
         ["panel-past-class-two"] = m => m.Write(m.Truth.PanelSheets[0].Name, PanelTypeFacts.OutputCurrent,
                 Installer.Number(Math.Floor(ClassTwo.MostOnNameplate(m.Truth.PanelSheets[0].Volts) * 100) / 100))
@@ -225,22 +226,11 @@ public static class HowToMend
             && m.Write(first, UnitFacts.OrderWidth, m.Now(first, UnitFacts.OrderWidth) + m.Lengths[0]);
     }
 
-    /// <summary>No unit of the panel is in a group or a preset any more: they start one after the other.</summary>
+    /// <summary>No unit is in a group any more: they start one after the other.</summary>
     private static bool OneAfterTheOther(Mending m)
     {
         foreach (var unit in m.Truth.Units.Where(u => m.Book.Unit(u.Key).Item.Get(UnitFacts.Group) is not null).ToList())
             m.Write(unit.Key, UnitFacts.Group, "");
-        return true;
-    }
-
-    /// <summary>No remote moves more than one unit of the panel by one press any more.</summary>
-    private static bool OnePressEach(Mending m)
-    {
-        foreach (var remote in m.Book.House.Remotes)
-        {
-            foreach (var unit in remote.Units.Skip(1).ToList())
-                m.Book.Do(Controls.Toggle(m.Book.House.Remotes.First(r => r.Id == remote.Id), unit));
-        }
         return true;
     }
 
@@ -306,7 +296,8 @@ public static class HowToMend
     /// <summary>The figure as it is in truth, where it was only written down wrong.</summary>
     private static bool FigureRight(Mending m) => m.Said.Field switch
     {
-        "entry-back" => m.Write(m.Unit.Key, UnitFacts.EntryBack, m.Truth.Typed(m.Unit.EntryBack)),
+        "entry-back" => m.Write(m.Unit.Key, UnitFacts.EntryBack, m.Truth.Typed(m.Unit.EntryBack))
+            && (m.Book.WrittenIn(m.Opening.Tag, WindowFacts.Depth) is null || m.Write(m.Opening.Tag, WindowFacts.Depth, m.Truth.Typed(m.Opening.Depth))),
         "entry-below-head" => m.Write(m.Unit.Key, UnitFacts.EntryBelowHead, m.Truth.Typed(m.Unit.EntryBelowHead)),
         _ => m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Truth.Typed(m.Unit.EntryFromJamb)),
     };
@@ -395,6 +386,11 @@ public static class HowToMend
 
     private static bool MarkWhatIsOpen(Mending m)
     {
+        if (m.Said.Mend.StartsWith("Clear the mark", StringComparison.Ordinal))
+        {
+            var step = StepList.Find(m.Said.Field[(m.Said.Field.IndexOf(':', StringComparison.Ordinal) + 1)..])!;
+            return Done(() => m.Book.Do(MarkStep.Clear(SubjectOf(m), step).Value));
+        }
         foreach (var step in StepList.All.Where(s => s.Subject == SubjectOf(m).Item.Kind))
         {
             var subject = SubjectOf(m);

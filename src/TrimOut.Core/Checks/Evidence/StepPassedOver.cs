@@ -20,6 +20,7 @@ public sealed class StepPassedOver : SubjectCheck
     private static readonly Message StepOfMany = new("{0} of {1} and {2} more");
     private static readonly Message SignedOver = new("The house is signed off with this open: {0}.");
     private static readonly Message DoItNow = new("Do it now and mark it, or mark it not needed and say why.");
+    private static readonly Message ClearTheMark = new("Clear the mark until what comes first is done, or mark that not needed and say why.");
     private static readonly Message DoItBefore = new("Do it and mark it before anybody relies on that signature, or mark it not needed and say why.");
 
     private const int MostNames = 6;
@@ -70,12 +71,13 @@ public sealed class StepPassedOver : SubjectCheck
     {
         foreach (var step in StepList.All.Where(s => s.Phase > Phase.Power && s.Subject == subject.Item.Kind && subject.MarkOf(s) == StepMark.Done))
         {
-            var open = StepOrder.OpenBefore(step, subject, StepList.Shipped).Where(b => !told.Contains(b.Before)).ToList();
+            var open = StepOrder.OpenBefore(step, subject, StepList.Shipped).Where(b => b.Before.Phase < step.Phase && !told.Contains(b.Before))
+                .ToList();
             if (open.Count == 0)
                 continue;
             var before = Arg.All(open.Select(b => b.Lacking is [var one] && one.Id == subject.Id ? Arg.Label(b.Before) : OfOthers(b.Before, b.Lacking)));
             yield return new CheckResult(_cautions[step.Phase], subject.Item,
-                new Outcome.Found(MarkedBefore.With(Arg.Label(step), before), DoItNow, FieldRef.To(subject.Item, UnitFacts.Step, step.Id)));
+                new Outcome.Found(MarkedBefore.With(Arg.Label(step), before), ClearTheMark, FieldRef.To(subject.Item, UnitFacts.Step, step.Id)));
         }
     }
 

@@ -50,7 +50,7 @@ public class StepPassedOverTests
             results.Last(r => r.Subject.Id == House.RootId).Outcome), job.House).Message, StringComparison.Ordinal);
     }
 
-    /// <summary>A demonstration of what has no power yet is none; whoever marks it past the guard, in another copy or before there was one, hears it here.</summary>
+    /// <summary>Whoever marks it past the guard, in another copy or before there was one, hears it here.</summary>
     [Fact]
     public void AHandoverThatIsMarkedBeforeVoltsAreReadIsACaution()
     {
@@ -67,7 +67,7 @@ public class StepPassedOverTests
     [Theory]
     [InlineData("hub-paired", "Volts and polarity read")]
     [InlineData("open-limit", "Clicked in, Volts and polarity read")]
-    [InlineData("level-with-neighbours", "Open limit set, Close limit set")]
+    [InlineData("preset-stored", "Paired with its remotes")]
     public void AStepAfterPowerThatIsMarkedBeforeWhatItPresupposesIsACaution(string step, string before)
     {
         var job = Jobs.Walked().Mark("W01", step);
@@ -87,7 +87,8 @@ public class StepPassedOverTests
     {
         var job = Enumerable.Range(1, 9).Aggregate(new TestJob(), (j, n) => Jobs.Walked($"W0{n}", j));
         job.Do(MarkStep.Done(new JobItself(job.House), StepList.Find("binder-given")!));
-        Assert.Contains("Volts and polarity read of W01, W02, W03, W04, W05, W06 and 3 more", job.FaultOf(Check, "Test house").Message, StringComparison.Ordinal);
+        Assert.Contains("Volts and polarity read of W01, W02, W03, W04, W05, W06 and 3 more", job.FaultOf(Check, "Test house").Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
