@@ -20,6 +20,9 @@ public sealed class UnitsUnlike : WindowCheck
     private static readonly Message CallToday =
         new("If it is a slip, call the maker today: until it is cut it can be changed. If they are to differ, waive this and say who wants it so.");
 
+    private static readonly Message AgreeOrOrderAgain =
+        new("Have the owner agree and waive this, or order again what differs; put right what is only written wrong.");
+
     private static readonly ImmutableArray<Fact> Alike = [UnitFacts.Kind, UnitFacts.Fabric, UnitFacts.Colour, UnitFacts.Opacity, UnitFacts.HeadCover];
 
     /// <inheritdoc/>
@@ -47,11 +50,13 @@ public sealed class UnitsUnlike : WindowCheck
 
     private static Outcome.Found Found(Window window, Fact fact, IEnumerable<Unit> known, Unit other) => new(
         Unlike.With(Arg.Label(fact), Arg.All(known.Select(u => (Arg)OfUnit.With(Arg.Name(u), Arg.Value(fact, ValueOf(u, fact)))))),
-        window.Units.All(Moment.NotOrdered) ? ChooseOne.With(Arg.Name(window)) : CallToday, FieldRef.To(other.Item, fact));
+        window.Units.All(Moment.NotOrdered) ? ChooseOne.With(Arg.Name(window))
+            : window.Units.Any(u => u.BoxIsHere || Moment.Hangs(u)) ? AgreeOrOrderAgain : CallToday, FieldRef.To(other.Item, fact));
 
     private static object ValueOf(Unit unit, Fact fact) => unit.Item.Latest(fact)!.Value!;
 
     private static bool IsBeside(Unit one, Unit other) => one.Position is null || one.Position != other.Position;
 
-    private static bool IsSame(object one, object other) => (one, other) is (string a, string b) ? SameName.Comparer.Equals(a.Trim(), b.Trim()) : one.Equals(other);
+    private static bool IsSame(object one, object other) =>
+        (one, other) is (string a, string b) ? SameName.Comparer.Equals(a.Trim(), b.Trim()) : one.Equals(other);
 }
