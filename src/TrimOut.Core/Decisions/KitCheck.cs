@@ -42,6 +42,7 @@ public static class KitCheck
     private static Draft Held(Draft draft, Item sheet, Fact fact)
     {
         var field = Companion.Checked(fact.Name);
-        return (draft with { Edits = [.. draft.Edits.Where(e => e is not Edit.Put put || put.Field != field)] }).PutStored(sheet.Id, field, SheetMark.For(sheet));
+        return (draft with { Edits = [.. draft.Edits.Where(e => e is not Edit.Put put || put.Field != field)] })
+            .PutStored(sheet.Id, field, SheetMark.For(sheet));
     }
 }

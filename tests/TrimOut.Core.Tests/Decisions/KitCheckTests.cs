@@ -20,7 +20,7 @@ public class KitCheckTests
         Assert.Empty(SheetValues.NotHeldIn(job.Part(ItemKind.HubType, "Hub")));
     }
 
-    /// <summary>What was read off an older edition waits to be checked against the newer one; what is said of the sheet first says nothing of a newer one.</summary>
+    /// <summary>What was read off an older edition waits to be checked against the newer one; the first edition is no newer one.</summary>
     [Fact]
     public void AnotherEditionWaitsForEachValueThatWasCheckedAgainstTheOneBefore()
     {

@@ -21,7 +21,8 @@ public sealed class EntryFarFromMotor : UnitCheck
     private static readonly Message MoveUp = new("Put the figure right; if it is right, move the entry to {0} or less below the head while the wall is open.");
     private static readonly Message HideAlong =
         new("Put the figure right; if it is right, lead the cable along behind the head cover, and see that the tail reaches.");
-    private static readonly Message HideUp = new("Put the figure right; if it is right, lead the cable up in a slot or a channel, and see that the tail reaches.");
+    private static readonly Message HideUp =
+        new("Put the figure right; if it is right, lead the cable up in a slot or a channel, and see that the tail reaches.");
 
     /// <summary>How far along the head from the motor's end the cable leaves the wall at the most: common practice, no published source.</summary>
     public static readonly Length MostAlong = Length.FromInches(12);

@@ -61,7 +61,8 @@ public class LengthUnusualTests
     [Fact]
     public void LengthsOfTheHouseOfTheRunAndOfTheUnitAreHeldToo()
     {
-        var job = Jobs.Walked().SayOf("Test house", HouseFacts.SpreadLimit, "2").Say("W01", RunFacts.MainsDistance, "30 ft").Say("W01", UnitFacts.Setback, "20");
+        var job = Jobs.Walked().SayOf("Test house", HouseFacts.SpreadLimit, "2").Say("W01", RunFacts.MainsDistance, "30 ft")
+            .Say("W01", UnitFacts.Setback, "20");
         Assert.Equal(["3 measures may differ by: 2\"", "Bracket setback: 20\"", "From mains: 360\""], Found(job).Select(f => f.Split('.')[0]));
     }
 
@@ -73,7 +74,8 @@ public class LengthUnusualTests
     public void WhatIsNotMeasuredYetIsNotUnusual() => Assert.Empty(Found(new TestJob().Window("W01")));
 
     [Fact]
-    public void AWindowThatIsLeftOutIsNotAsked() => Assert.Empty(Found(Jobs.Walked().Say("W01", WindowFacts.Depth, "3 ft").Say("W01", WindowFacts.Covered, "no")));
+    public void AWindowThatIsLeftOutIsNotAsked() => Assert.Empty(
+        Found(Jobs.Walked().Say("W01", WindowFacts.Depth, "3 ft").Say("W01", WindowFacts.Covered, "no")));
 
     private static string[] Found(TestJob job) =>
         [.. Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>().Select(f => f.Message.In(job.House))];
