@@ -53,7 +53,7 @@ public class FiguresPageTests
         { "Overlap on each side", OverlapShort.Least.Show(DisplayUnits.Inches) },
         { "Open bar clear of the glass", BarInGlass.Least.Show(DisplayUnits.Inches) },
         { "Delivered against ordered", DeliveredSizeOff.Tolerance.Show(DisplayUnits.Inches) },
-        { "Neighbours' bars", BarsNotLevel.Tolerance.Show(DisplayUnits.Inches) },
+        { "Neighbors' bars", BarsNotLevel.Tolerance.Show(DisplayUnits.Inches) },
         { "Entry against its plan", EntryOffPlan.Tolerance.Show(DisplayUnits.Inches) },
         { "Entry from the motor, along the head", EntryFarFromMotor.MostAlong.Show(DisplayUnits.Inches) },
         { "Entry below the head", EntryFarFromMotor.MostDown.Show(DisplayUnits.Inches) },
@@ -61,7 +61,7 @@ public class FiguresPageTests
         { "Around the middle screw", MiddleScrew.Around.Show(DisplayUnits.Inches) },
         { "Free cord or chain", CordWithinReach.Most.Show(DisplayUnits.Inches) },
         { "One end lower than the other, inches", HungOutOfLevel.Most(DisplayUnits.Inches).Show(DisplayUnits.Inches) },
-        { "One end lower than the other, millimetres", HungOutOfLevel.Most(DisplayUnits.Millimetres).Show(DisplayUnits.Millimetres) },
+        { "One end lower than the other, millimeters", HungOutOfLevel.Most(DisplayUnits.Millimetres).Show(DisplayUnits.Millimetres) },
         { "Paint is taken as free of lead from", Invariant((decimal)OldPaintUntested.FreeFrom) },
         { "Bar above the sill", BarOffSill.Tolerance.Show(DisplayUnits.Inches) },
     };
