@@ -9,6 +9,7 @@ public class HtmlTablesTests
     [InlineData("W01", true)]
     [InlineData("2026-09-30", true)]
     [InlineData("1482 / 1482 / 1483 mm", true)]
+    [InlineData("47 3/4\" x 59 1/2\"", true)]
     [InlineData("photos/rough-in/W01A.jpg", false)]
     [InlineData("Coiled behind the plate", false)]
     public void OnlyTagsFiguresAndDaysStayOnOneLine(string entry, bool whole)
