@@ -26,7 +26,7 @@ internal static class PageStyle
         thead th { background: #e8e8e8; border-bottom: 0.5mm solid #000; overflow-wrap: normal; }
         tbody th { font-weight: 600; overflow-wrap: break-word; }
         th, td, p, li, h1, h2, h3 { unicode-bidi: plaintext; }
-        .k { white-space: nowrap; }
+        .k, .f { white-space: nowrap; }
         .service-form table:has(th:nth-child(5)) td:last-child { min-width: 42mm; }
         td:has(.blank), th:has(.blank) { height: 9mm; vertical-align: bottom; }
         .blank { color: #595959; white-space: nowrap; }

@@ -20,6 +20,16 @@ public class HtmlTablesTests
     }
 
     [Fact]
+    public void NoLineEndPartsInchesFromTheirFraction()
+    {
+        const string Positions = "34 3/8\" to 35 7/16\", 1/2 & 36";
+        var cell = new HtmlParser().ParseDocument(new WrittenPaper("paper", "A", "en", $"# A\n\n| Unit | Entry |\n|---|---|\n| W01 | {Positions} |\n",
+            new Dictionary<string, string>()).ToHtml()).QuerySelector("td")!;
+        Assert.Equal(["34 3/8\"", "35 7/16\""], cell.QuerySelectorAll("span.f").Select(f => f.TextContent));
+        Assert.Equal(Positions, cell.TextContent);
+    }
+
+    [Fact]
     public void WhereNoHeadingStandsAboveThereIsNoCaption() =>
         Assert.DoesNotContain("<caption>", new WrittenPaper("paper", "A", "en", "| Unit | Entry |\n|---|---|\n| W01 | 1 |\n",
             new Dictionary<string, string>()).ToHtml(), StringComparison.Ordinal);
