@@ -8,7 +8,7 @@ namespace TrimOut.Core.Plans.Parts;
 internal static class CoveringParts
 {
     private static readonly Message OfThisKind = new("units of this kind: {0}");
-    private static readonly Message CentreSupport = new("{0}: centre support");
+    private static readonly Message CentreSupport = new("{0}: center support");
     private static readonly Message SheetDoesNotSay = new("the sheet does not say from which width on");
     private static readonly Message WideOrWider = new("units {0} wide or wider");
     private static readonly Message WideOrWiderNamed = new("units {0} wide or wider: {1}");
