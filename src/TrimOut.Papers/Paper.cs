@@ -46,6 +46,9 @@ public sealed class Paper
 
     internal bool HasContents { get; init; }
 
+    /// <summary>Whether its tables are so wide that its sheets lie on their side.</summary>
+    internal bool Landscape { get; init; }
+
     /// <summary>What it says at its head of what is still wrong; null for nothing.</summary>
     internal Action<MarkdownWriter, PaperData>? Warns { get; init; }
 
@@ -82,6 +85,7 @@ public sealed class Paper
         {
             Day = data.Date,
             HasContents = HasContents,
+            Landscape = Landscape,
         };
 
     /// <summary>The paper with what its reader has to know first below its title, whatever template it is written by.</summary>

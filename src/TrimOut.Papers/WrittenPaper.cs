@@ -16,6 +16,9 @@ public sealed record WrittenPaper(string Id, string Title, string Language, stri
     /// <summary>Whether it has a list of what stands in it, which in print names the pages.</summary>
     public bool HasContents { get; init; }
 
+    /// <summary>Whether its tables are so wide that its sheets lie on their side.</summary>
+    public bool Landscape { get; init; }
+
     /// <summary>One HTML page that needs no other file: the drawings are inside. Made for the screen and for printing on Letter or A4.</summary>
     public string ToHtml() => HtmlPage.Of(this, null);
 

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Papers.Photos;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -31,8 +32,9 @@ internal static class Findings
         if (house.PunchItems.Any(p => p.Done))
         {
             to.Heading(3, "Punch items that are done");
-            to.Filled(["What", "Where", "Phase", "Photo"], house.PunchItems.Where(p => p.Done).Select(p => Row(
-                p.Name, p.About is { } about ? NameOf(house, about) : Dash, p.Phase is { } phase ? Ours(phase.Full()) : Dash, p.Entry(PunchFacts.Photo))));
+            to.Filled(["What", "Where", "Phase"], house.PunchItems.Where(p => p.Done).Select(p => Row(
+                p.Name, p.About is { } about ? NameOf(house, about) : Dash, p.Phase is { } phase ? Ours(phase.Full()) : Dash)));
+            PhotoPages.WritePunch(to, data, house.PunchItems.Where(p => p.Done));
         }
     }
 

@@ -1,6 +1,7 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Papers.Photos;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -36,8 +37,9 @@ internal static class OpenItems
         if (house.PunchItems.Any(p => !p.Done))
         {
             to.Heading(3, "Punch items");
-            to.Filled(["What", "Where", "Photo"], house.PunchItems.Where(p => !p.Done).Select(p => Row(
-                p.Name, p.About is { } about ? NameOf(house, about) : Dash, p.Entry(PunchFacts.Photo))));
+            to.Filled(["What", "Where"], house.PunchItems.Where(p => !p.Done).Select(p => Row(
+                p.Name, p.About is { } about ? NameOf(house, about) : Dash)));
+            PhotoPages.WritePunch(to, data, house.PunchItems.Where(p => !p.Done));
         }
     }
 

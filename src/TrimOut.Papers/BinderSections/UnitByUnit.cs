@@ -21,7 +21,7 @@ internal static class UnitByUnit
             to.Say("No windows yet.");
             return;
         }
-        to.Say(windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words))).Aggregate((row, one) => row + one));
+        to.Say(Beside([.. windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words)))]));
         PhotoPages.Write(to, data, [.. windows.SelectMany(PhotosOf)]);
         var notes = windows.SelectMany(w => Of(w, WindowFacts.Note, UnitFacts.Note, RunFacts.Note)).ToList();
         if (notes.Count > 0)
@@ -29,10 +29,10 @@ internal static class UnitByUnit
     }
 
     /// <summary>Pictures of a window, of each of its units and of their cables while the wall was open.</summary>
-    private static IEnumerable<(string Of, string Path)> PhotosOf(Window window) =>
+    private static IEnumerable<(string About, Inline Of, string Path)> PhotosOf(Window window) =>
         new[] { (window.Tag, window.Show(WindowFacts.Photo)) }
             .Concat(window.Units.SelectMany(u => new[] { (u.Tag, u.Show(UnitFacts.Photo)), (u.Tag, u.Run?.Show(RunFacts.Photo) ?? "") }))
-            .Where(p => !string.IsNullOrWhiteSpace(p.Item2));
+            .Where(p => !string.IsNullOrWhiteSpace(p.Item2)).Select(p => (p.Tag, (Inline)p.Tag, p.Item2));
 
     /// <summary>What was typed of a window, of each of its units and of their cables.</summary>
     private static IEnumerable<(string Of, Inline Said)> Of(Window window, Fact ofWindow, Fact ofUnit, Fact ofRun)

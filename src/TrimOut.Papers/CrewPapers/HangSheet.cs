@@ -39,13 +39,10 @@ internal static class HangSheet
     {
         var units = windows.SelectMany(w => w.Units).ToList();
         to.Heading(3, $"{room}");
-        var drawings = windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words)))
-            .Concat(units.Where(RollSection.CanDraw).Select(u =>
-                to.Drawing(u.Tag, RollSection.Describe(u), words => RollSection.Of(u, words)))).ToList();
-        to.Say(drawings.Aggregate((row, drawing) => row + drawing));
+        Drawings(to, windows);
         to.Table(["Unit", "Reached from", "Box label", "Size", "Mount", "Lead side", "Setback by the sheet", "Center support"], units.Select(u => Row(
             u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel),
-            Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
+            u.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), OrBlank(u.Kind?[CoveringKindFacts.Setback], u),
             Ours(u.NeedsCentreSupport ? "yes" : "no"))));
         to.Table(
@@ -58,6 +55,30 @@ internal static class HangSheet
             units.Select(u => Row(u.Tag, Ticks.Of(u, "brackets-fixed"), u.OnPanel ? Ticks.Of(u, "lead-in-front") : Dash, Ticks.Of(u, "clicked-in"),
                 Ticks.Of(u, "moves-free"), OrBlank(u.Item.Get(UnitFacts.Setback), u),
                 u.EntryOrBlank(UnitFacts.FreeCord), u.EntryOrBlank(UnitFacts.CordHeldBy), u.EntryOrBlank(UnitFacts.CordConfirmedBy), Blank)));
+    }
+
+    /// <summary>Each window in a paragraph with the sections of its units, which no sheet parts; those without a section side by side.</summary>
+    private static void Drawings(MarkdownWriter to, List<Window> windows)
+    {
+        var row = new List<Inline>();
+        foreach (var window in windows)
+        {
+            var sections = RollSection.Alike(window).ToList();
+            if (sections.Count > 0)
+                EndRow(to, row);
+            row.Add(to.Drawing(window.Tag, WindowElevation.Describe(window), words => WindowElevation.Of(window, words)));
+            row.AddRange(sections.Select(s => to.Drawing(s[0].Tag, RollSection.Describe(s), words => RollSection.Of(s, words))));
+            if (sections.Count > 0)
+                EndRow(to, row);
+        }
+        EndRow(to, row);
+    }
+
+    private static void EndRow(MarkdownWriter to, List<Inline> row)
+    {
+        if (row.Count > 0)
+            to.Say(Beside(row));
+        row.Clear();
     }
 
     private static Inline Shown(Length? length, Unit unit) => (length?.ShowRounded(unit.House.DisplayUnits)).FigureOrDash();

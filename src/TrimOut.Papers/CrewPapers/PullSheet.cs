@@ -54,18 +54,24 @@ internal static class PullSheet
             .Concat(data.House.Units.Where(u => !u.OnPanel).Select(u => Row(
                 u.Tag, (u.Window.Room?.FullName).OrDash(), Ours($"power: {u.Entry(UnitFacts.Power)}")))), "No window is left out.");
 
-    private static void Ends(MarkdownWriter to, PaperData data) => to.Table(
-        ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail left", "Tail at panel", "Spare cables",
-            "Loop expected", "Loop read",
-            "Apart, far end open", "To frame", "Picture"],
-        data.House.Runs.Select(r => Row(
-            r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), r.EntryOrBlank(RunFacts.LabelAtPanel),
-            (TailAtLeast(r.Unit)?.RoundUp(TapeMark.Of(data.House.DisplayUnits)).Show(data.House.DisplayUnits)).FigureOrDash(),
-            r.EntryOrBlank(RunFacts.TailAtWindow), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r),
-            Expected.Loop(r) is { } loop ? Figure(loop.ToString()) : Dash,
-            r.EntryOrBlank(RunFacts.FirstLoop), r.EntryOrBlank(RunFacts.FirstApart),
-            r.EntryOrBlank(RunFacts.FirstToFrame), r.EntryOrBlank(RunFacts.Photo))),
-        "No home runs yet.");
+    private static void Ends(MarkdownWriter to, PaperData data)
+    {
+        to.Table(
+            ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail left", "Tail at panel", "Spare cables"],
+            data.House.Runs.Select(r => Row(
+                r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), r.EntryOrBlank(RunFacts.LabelAtPanel),
+                (TailAtLeast(r.Unit)?.RoundUp(TapeMark.Of(data.House.DisplayUnits)).Show(data.House.DisplayUnits)).FigureOrDash(),
+                r.EntryOrBlank(RunFacts.TailAtWindow), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r))),
+            "No home runs yet.");
+        if (data.House.Runs.IsEmpty)
+            return;
+        to.Table(["Unit", "Loop expected", "Loop read", "Apart, far end open", "To frame", "Open wall photographed"],
+            data.House.Runs.Select(r => Row(
+                r.Name, Expected.Loop(r) is { } loop ? Figure(loop.ToString()) : Dash,
+                r.EntryOrBlank(RunFacts.FirstLoop), r.EntryOrBlank(RunFacts.FirstApart), r.EntryOrBlank(RunFacts.FirstToFrame),
+                Ticks.Of(r.Unit, "wall-photographed"))));
+        to.Say("Pictures stand with their paths in the test record.");
+    }
 
     /// <summary>
     /// What no stop speaks of: half the width that the tail is held against, and the way to the motor where that is longer; null while neither is known.

@@ -57,7 +57,8 @@ internal static class TestRecord
 
     private static void Pictures(MarkdownWriter to, PaperData data)
     {
-        var pictures = data.House.Runs.Select(r => (r.Name, r.Show(RunFacts.Photo))).Where(p => !string.IsNullOrWhiteSpace(p.Item2)).ToList();
+        var pictures = data.House.Runs.Select(r => (r.Name, (Inline)r.Name, r.Show(RunFacts.Photo)))
+            .Where(p => !string.IsNullOrWhiteSpace(p.Item3)).ToList();
         if (pictures.Count == 0)
             to.Say("None was noted.");
         PhotoPages.Write(to, data, pictures);

@@ -37,7 +37,13 @@ internal static class FloorPlan
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Floor floor) =>
         Ours($"Rooms of floor {floor.Name.OrDash()}: " +
-            $"{floor.Rooms.Select(r => Ours($"{r.Name} ({r.Windows.Select(w => w.LeftOut ? $"({w.Tag})" : UnitsOf(w)).JoinOrDash()})")).JoinOrDash("; ")}");
+            $"{floor.Rooms.Select(r => Ours($"{r.Name} ({r.Windows.Select(Facing).JoinOrDash()})")).JoinOrDash("; ")}");
+
+    private static Inline Facing(Window window)
+    {
+        var tag = (Inline)(window.LeftOut ? $"({window.Tag})" : UnitsOf(window));
+        return window.Shown(WindowFacts.Facing) is { } facing ? Join(" ", [tag, facing]) : tag;
+    }
 
     /// <summary>The drawing.</summary>
     public static Svg Of(Floor floor, Words words)

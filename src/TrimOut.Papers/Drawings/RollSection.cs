@@ -19,17 +19,27 @@ internal static class RollSection
     /// <summary>Whether enough is known to draw it: the kind rolls up, and tube, fabric and height are there.</summary>
     public static bool CanDraw(Unit unit) => Diameters(unit) is not null;
 
+    /// <summary>The units of a window that can be drawn, those together whose section is the same.</summary>
+    public static IEnumerable<IReadOnlyList<Unit>> Alike(Window window) => window.Units.Where(CanDraw)
+        .GroupBy(u => (Diameters(u), Setback(u), u.HeadCover?.Item.Id)).Select(g => g.ToList());
+
     /// <summary>What the drawing shows, in words.</summary>
-    public static Inline Describe(Unit unit) => Diameters(unit) is var (tube, full)
-        ? Ours($"Section of {unit.Tag}: tube {Rounded(tube, unit)}, full roll {Rounded(full, unit)}, " +
+    public static Inline Describe(IReadOnlyList<Unit> alike) => Describe(alike[0], Tags(alike));
+
+    private static string Tags(IEnumerable<Unit> alike) => string.Join(", ", alike.Select(u => u.Tag));
+
+    private static Inline Describe(Unit unit, string tags) => Diameters(unit) is var (tube, full)
+        ? Ours($"Section of {tags}, room on the left, glass on the right: tube {Rounded(tube, unit)}, full roll {Rounded(full, unit)}, " +
+            $"set back {Shown(Setback(unit), unit)}, " +
             $"room inside {unit.HeadCover?.OnPaper() ?? Dash} {Shown(unit.HeadCover?.RoomInside, unit)}, depth of the opening {Shown(unit.Window.Depth, unit)}")
-        : Ours($"Section of {unit.Tag}");
+        : Ours($"Section of {tags}");
 
     /// <summary>The drawing.</summary>
-    public static Svg Of(Unit unit, Words words)
+    public static Svg Of(IReadOnlyList<Unit> alike, Words words)
     {
+        var unit = alike[0];
         var (tube, full) = Diameters(unit)!.Value;
-        var setback = unit.Setback ?? unit.Kind?[CoveringKindFacts.Setback] ?? Length.Zero;
+        var setback = Setback(unit) ?? Length.Zero;
         var cover = unit.HeadCover?.Depth;
         var deepest = Length.Max(unit.Window.Depth ?? Length.Zero, setback + Length.Max(full, cover ?? Length.Zero));
         var scale = Math.Min(Room / deepest.InMillimetres(), 70 / Length.Max(full, cover ?? full).InMillimetres());
@@ -38,7 +48,7 @@ internal static class RollSection
         var high = Math.Max(At(cover ?? full), At(full));
         var svg = new Svg(300, Top + high + 88);
 
-        svg.Text(4, 14, unit.Tag, size: 12, room: 70, bold: true);
+        svg.Text(4, 14, Tags(alike), size: 12, room: svg.Width - 8, bold: true);
         // Head of the opening, with the wall above it; the room face is where the reveal begins.
         svg.Line(Left, Top, Left + At(deepest) + 20, Top, Pen.Thick).Line(Left, Top, Left, Top - 18, Pen.Thick);
         svg.Text(Left - 6, Top + 14, words.Of("room"), Anchored.End).Text(Left + At(deepest) + 26, Top + 14, words.Of("glass"));
@@ -58,6 +68,8 @@ internal static class RollSection
         return svg.Legend(2, svg.Height + Svg.LegendLine - 4, words.Of("Outer circle: full roll. Gray circle: tube."),
             words.Of("Thick line: wall, head and head cover."), words.Of("Below: setback, full roll; depth of the opening."));
     }
+
+    private static Length? Setback(Unit unit) => unit.Setback ?? unit.Kind?[CoveringKindFacts.Setback];
 
     private static (Length Tube, Length Full)? Diameters(Unit unit) =>
         unit.Kind is { RaisedForm: RaisedForm.Roll } kind && kind[CoveringKindFacts.Tube] is { } tube

@@ -17,6 +17,8 @@ internal sealed class Svg(double width, double height)
     /// <summary>From one line of a legend to the next.</summary>
     public const double LegendLine = 14;
 
+    private const string JpegBegins = "data:image/jpeg;base64,";
+
     private readonly StringBuilder _shapes = new(2048);
 
     /// <summary>Its width.</summary>
@@ -94,11 +96,14 @@ internal sealed class Svg(double width, double height)
         return this;
     }
 
+    /// <summary>Whether a rendered drawing holds a picture.</summary>
+    public static bool HoldsAPicture(string rendered) => rendered.Contains(JpegBegins, StringComparison.Ordinal);
+
     /// <summary>A picture, inside the drawing itself.</summary>
     public Svg Jpeg(double x, double y, double wide, double high, ReadOnlySpan<byte> jpeg)
     {
         _shapes.Append("<image x=\"").Number(x).Append("\" y=\"").Number(y)
-            .Append("\" width=\"").Number(wide).Append("\" height=\"").Number(high).Append("\" href=\"data:image/jpeg;base64,")
+            .Append("\" width=\"").Number(wide).Append("\" height=\"").Number(high).Append("\" href=\"" + JpegBegins)
             .Append(Convert.ToBase64String(jpeg)).Append("\"/>");
         return this;
     }

@@ -19,7 +19,8 @@ internal static class WindowElevation
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Window window) =>
-        Ours($"Window {window.Tag} from inside the room: {Size(window)}; {Legend(window).JoinOrDash("; ")}");
+        Ours($"Window {window.Tag} from inside the room, mount {window.Entry(WindowFacts.Mount)}: " +
+            $"{Widths(window).Prepend(Size(window)).Concat(Legend(window)).JoinOrDash("; ")}");
 
     /// <summary>The drawing.</summary>
     public static Svg Of(Window window, Words words)
@@ -30,7 +31,7 @@ internal static class WindowElevation
         var (wide, high) = (layout.Wide * scale, layout.High * scale);
         var legend = Legend(window).Concat(layout.ToScale ? [] : [Ours("Not measured yet: not to scale.")])
             .SelectMany(l => Wrapped.Lines(l.Plain(words), Widest - 4)).ToList();
-        var widths = window.Mount == Mount.Outside || window.Units.Length > 1;
+        var widths = !IsAsWide(window);
         var figures = layout.Units.Select(u => Figure(layout.ToScale ? u.Unit.OwnWidth : null, window.House, words)).ToList();
         // Figures that are wider than their unit stand above and below the line in turns.
         var crowded = widths && layout.Units.Zip(figures).Any(u => Svg.WidthOf(u.Second) > (u.First.To - u.First.From) * scale);
@@ -88,7 +89,14 @@ internal static class WindowElevation
 
     private static Inline Show(Length? length, House house) => (length?.ShowRounded(house.DisplayUnits)).FigureOrDash();
 
-    private static Inline Size(Window window) => Ours($"{Show(window.KnownWidth, window.House)} wide, {Show(window.KnownHeight, window.House)} high");
+    /// <summary>How wide each unit is, where it is not as wide as its opening.</summary>
+    private static IEnumerable<Inline> Widths(Window window) => IsAsWide(window) ? []
+        : window.Units.Where(u => u.OwnWidth is not null).Select(u => Ours($"{u.Tag}: {Show(u.OwnWidth, u.House)} wide"));
+
+    private static bool IsAsWide(Window window) => window.Mount != Mount.Outside && window.Units.Length == 1;
+
+    private static Inline Size(Window window) => window is { KnownWidth: null, KnownHeight: null } ? Ours("not measured yet")
+        : Ours($"{Show(window.KnownWidth, window.House)} wide, {Show(window.KnownHeight, window.House)} high");
 
     private static string Figure(Length? length, House house, Words words) => Show(length, house).Plain(words);
 }

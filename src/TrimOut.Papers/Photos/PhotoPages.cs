@@ -1,3 +1,5 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
@@ -17,8 +19,8 @@ internal static class PhotoPages
     /// <summary>Writes pictures in their order; nothing where there is none.</summary>
     /// <param name="to">The paper.</param>
     /// <param name="data">What it is written from.</param>
-    /// <param name="photos">What each is of, and its path as it was typed.</param>
-    public static void Write(MarkdownWriter to, PaperData data, IReadOnlyList<(string Of, string Path)> photos)
+    /// <param name="photos">What each is of, for its file's name and as it reads, and its path as it was typed.</param>
+    public static void Write(MarkdownWriter to, PaperData data, IReadOnlyList<(string About, Inline Of, string Path)> photos)
     {
         if (photos.Count == 0)
             return;
@@ -27,8 +29,8 @@ internal static class PhotoPages
             to.Say($"Pictures: {Join("; ", [.. photos.Select(p => Ours($"{p.Of}: {p.Path}"))])}");
             return;
         }
-        var (shown, rows, bytes) = (new List<Inline>(), new List<Inline[]>(), 0L);
-        foreach (var (of, path) in photos)
+        var (shown, rows, bytes) = (new List<Inline>(), new List<Inline[]>(), to.PictureBytes);
+        foreach (var (about, of, path) in photos)
         {
             data.Stop.ThrowIfCancellationRequested();
             var photo = read(path);
@@ -37,20 +39,25 @@ internal static class PhotoPages
             if (photo.State == PhotoState.Read && fits)
             {
                 bytes += size;
-                shown.Add(to.Drawing(of, Describe(of, photo), words => Draw(of, photo, words)));
+                shown.Add(to.Drawing(about, Describe(of, photo), words => Draw(of, photo, words)));
             }
             rows.Add(Row(of, path, photo.TakenOn is { } day ? day.OnPaper() : Dash, photo.State == PhotoState.Read && !fits
                 ? Ours("not shown: the pictures before it fill the page") : Why(photo.State)));
         }
         if (shown.Count > 0)
-            to.Say(shown.Aggregate((row, one) => row + one));
+            to.Say(Beside(shown));
         to.Filled(["Of", "Picture", "Taken on", "Not shown because"], rows);
     }
 
-    private static Inline Describe(string of, Photo photo) =>
+    /// <summary>Writes the pictures of punch items; nothing where there is none.</summary>
+    public static void WritePunch(MarkdownWriter to, PaperData data, IEnumerable<PunchItem> items) => Write(to, data,
+        [.. items.Where(p => !string.IsNullOrWhiteSpace(p.Show(PunchFacts.Photo))).Select(p => ("punch",
+            p.About is { } about ? Ours($"{NameOf(data.House, about)}: {p.Name}") : p.Name, p.Show(PunchFacts.Photo)))]);
+
+    private static Inline Describe(Inline of, Photo photo) =>
         photo.TakenOn is { } day ? Ours($"Picture of {of}, taken on {day.OnPaper()}") : Ours($"Picture of {of}");
 
-    private static Svg Draw(string of, Photo photo, Words words)
+    private static Svg Draw(Inline of, Photo photo, Words words)
     {
         var scale = Math.Min(Wide / photo.Wide, High / photo.High);
         var (wide, high) = (photo.Wide * scale, photo.High * scale);

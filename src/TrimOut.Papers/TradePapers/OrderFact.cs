@@ -31,6 +31,17 @@ internal sealed record OrderFact(
 
     public static readonly OrderFact Kind = OfUnit(UnitFacts.Kind);
     public static readonly OrderFact Width = OfUnit(UnitFacts.OrderWidth);
+    /// <summary>Whether the width is that of the opening or the made one, by the kind and the mount, so that each line says it.</summary>
+    public static readonly OrderFact WidthIs = new("Width is",
+        u => OrderedWidthOf(u) is { } fact ? u.Kind!.Entry(fact) : Inline.Dash,
+        u => OrderedWidthOf(u) is { } fact ? u.Kind!.Show(fact) : "",
+        (a, b) => a.OrderedWidth is null || a.OrderedWidth == b.OrderedWidth,
+        u =>
+        [
+            (u.Id, UnitFacts.Kind.Name), (u.Window.Id, WindowFacts.Mount.Name),
+            .. OrderedWidthOf(u) is { } fact ? [(u.Kind!.Id, fact.Name)] : Array.Empty<(string, string)>(),
+        ]);
+
     public static readonly OrderFact Height = OfUnit(UnitFacts.OrderHeight);
     public static readonly OrderFact Mount = Of(WindowFacts.Mount, u => u.Window);
     public static readonly OrderFact LeadSide = OfUnit(UnitFacts.LeadSide);
@@ -49,7 +60,11 @@ internal sealed record OrderFact(
 
     /// <summary>All that is frozen with a sheet. The maker's number comes only afterwards.</summary>
     public static readonly IReadOnlyList<OrderFact> All =
-        [Tag, Room, Kind, Width, Height, Mount, MotorEnd, LeadSide, Power, Fabric, Colour, Opacity, HeadCover];
+        [Tag, Room, Kind, Width, WidthIs, Height, Mount, MotorEnd, LeadSide, Power, Fabric, Colour, Opacity, HeadCover];
+
+    /// <summary>The fact of the kit that says what the width of a unit is; null while its kind or its mount is not known.</summary>
+    public static Fact<OrderedWidth>? OrderedWidthOf(Unit unit) =>
+        unit is { Kind: not null, Window.Mount: { } mount } ? CoveringKindFacts.OrderedWidthAt(mount) : null;
 
     /// <summary>The end of the motor: that of the kind, and of a kind that is made either way the side of the lead, which no maker can guess.</summary>
     private static OrderFact PerUnit(OrderFact ofKind) => new(

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Papers.Tables;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
@@ -25,29 +26,46 @@ internal static class OrderSheet
     };
 
     /// <summary>What a sheet prints of a unit, in two tables below each other; the file for other programs has both side by side.</summary>
-    private static readonly OrderFact[] Made = [OrderFact.Kind, OrderFact.Width, OrderFact.Height, OrderFact.Mount, OrderFact.MotorEnd,
-        OrderFact.LeadSide, OrderFact.Power];
+    private static readonly OrderFact[] Made = [OrderFact.Kind, OrderFact.Width, OrderFact.WidthIs, OrderFact.Height, OrderFact.Mount,
+        OrderFact.MotorEnd, OrderFact.LeadSide, OrderFact.Power];
     private static readonly OrderFact[] Finish = [OrderFact.Room, OrderFact.Fabric, OrderFact.Colour, OrderFact.Opacity, OrderFact.HeadCover];
 
     private static void Terms(MarkdownWriter to, PaperData data)
     {
-        to.Facts("About", "Entry", ("Our reference", Blank), ("Send to", Blank), ("Needed by", Blank), ("Ordered by, signature", Blank));
-        to.Table(["Kind", "Mount", "Units", "What the width is", "Who takes the deduction off", "Roll comes down at the glass or the room side"],
-            data.House.Units.Where(u => u.Kind is not null).GroupBy(u => (u.Kind!.Id, u.Window.Mount)).Select(g => Meant(g.First(), g.Count())),
-            "No units yet.");
+        to.Facts("About", "Entry", ("Our reference", Blank), ("Send to", Blank), ("Needed by", NeededBy(data.House)), ("Ordered by, signature", Blank));
+        to.List(
+            Ours("Left and right are as seen from inside the room, facing the window: for the motor end and for the lead side too."),
+            Ours("The lead side is the end at which the low-voltage lead leaves the unit."),
+            Ours("The height is, inside, the largest of the opening; outside, from the top of the unit down to the foot of the opening."),
+            Ours("Mark each box with its box label. What is not clear is asked before it is cut."));
+        to.Table(["Kind", "Mount", "What the width is", "Who takes the deduction off", "Motor volts",
+            "Roll: standard, fabric at the glass, or reverse, fabric at the room"],
+            data.House.Units.Where(u => u.Kind is not null).GroupBy(u => (u.Kind!.Id, u.Window.Mount)).Select(g => Meant(g.First())), "No units yet.");
     }
 
-    private static Inline[] Meant(Unit unit, int units)
+    /// <summary>The day of the first visit to hang that is planned; a blank where there is none.</summary>
+    private static Inline NeededBy(House house) =>
+        house.Visits.FirstOrDefault(v => v is { Phase: Phase.Hang, State: VisitState.Planned, On: not null })?.EntryOrBlank(VisitFacts.On) ?? Blank;
+
+    private static Inline[] Meant(Unit unit)
     {
         var kind = unit.Kind!;
-        var ordered = unit.Window.Mount == Mount.Outside ? CoveringKindFacts.OrderedOutside : CoveringKindFacts.OrderedInside;
-        return Row(kind.OnPaper(), unit.Window.EntryOrBlank(WindowFacts.Mount), Number(units), kind.EntryOrBlank(ordered), kind.Item.Get(ordered) switch
-        {
-            OrderedWidth.Opening => Ours("the maker"),
-            OrderedWidth.Made => Ours("nobody any more: it is off"),
-            _ => Blank,
-        }, kind.RaisedForm == RaisedForm.Roll ? Blank : Dash);
+        return Row(kind.OnPaper(), unit.Window.EntryOrBlank(WindowFacts.Mount),
+            OrderFact.OrderedWidthOf(unit) is { } ordered ? kind.EntryOrBlank(ordered) : Blank, TakenOff(unit), kind.EntryOrBlank(CoveringKindFacts.MotorVolts),
+            kind.RaisedForm == RaisedForm.Roll ? Blank : Dash);
     }
+
+    /// <summary>Who makes the unit narrower than its opening, and by how much we reckon; a blank where the kit does not say.</summary>
+    private static Inline TakenOff(Unit unit) =>
+        (unit.OrderedWidth, unit.Window.Mount, unit.Deduction?.Show(unit.House.DisplayUnits)) switch
+        {
+            (OrderedWidth.Opening, _, { } off) => Ours($"the maker: {Figure(off)} over all"),
+            (OrderedWidth.Opening, _, _) => Ours("the maker"),
+            (OrderedWidth.Made, Mount.Inside, { } off) => Ours($"nobody any more: {Figure(off)} are off"),
+            (OrderedWidth.Made, Mount.Inside, _) => Ours("nobody any more: it is off"),
+            (OrderedWidth.Made, _, _) => Ours("nobody: nothing comes off"),
+            _ => Blank,
+        };
 
     private static void Sheets(MarkdownWriter to, PaperData data)
     {
@@ -66,10 +84,22 @@ internal static class OrderSheet
     /// <param name="now">The house as it stands.</param>
     private static void Lines(MarkdownWriter to, List<Unit> units, House now)
     {
-        to.Table(["Box label", .. Made.Select(f => f.Label)], units.Select(u => Row([u.Tag, .. Made.Select(f => f.Entry(u))])));
+        to.Say($"Units: {units.Count} ({Kinds(units)}).");
+        to.Table(["Box label", .. Made.Select(f => f.Label)], units.Select(u => Row([u.Tag, .. Made.Select(f => Printed(f, u, now))])));
         to.Table(["Box label", .. Finish.Select(f => f.Label), "Maker's number"],
             units.Select(u => Row([u.Tag, .. Finish.Select(f => f.Entry(u)), MakersNumber(now, u) is { Length: > 0 } number ? number : NotYet])));
     }
+
+    /// <summary>What the width is nobody may guess: where the kit was silent it is what it says today, or else a blank to write in.</summary>
+    private static Inline Printed(OrderFact fact, Unit unit, House now) =>
+        fact.Entry(Sayer(fact, unit, now)) is var entry && entry == Dash && fact == OrderFact.WidthIs ? Blank : entry;
+
+    private static Unit Sayer(OrderFact fact, Unit unit, House now) =>
+        fact == OrderFact.WidthIs && unit.OrderedWidth is null && now.FindUnit(unit.Id) is { } today ? today : unit;
+
+    /// <summary>How many of each kind.</summary>
+    private static Inline Kinds(List<Unit> units) =>
+        Join(", ", [.. units.GroupBy(u => u.Kind?.Id).Select(g => Ours($"{OrderFact.Kind.Entry(g.First())}: {g.Count()}"))]);
 
     private static void Changed(MarkdownWriter to, PaperData data) =>
         to.Table(["Box label", "What", "As ordered", "Now", "By", "When"], new SinceFrozen(data.Log, data.Frozen).Rows(), "Nothing.");
@@ -88,7 +118,7 @@ internal static class OrderSheet
     }
 
     private static void Controls(MarkdownWriter to, PaperData data) =>
-        to.Table(["What", "Type", "How many"], SinceFrozen.ControlsOf(data.House).Select(c => Row(Ours(c.What), c.Type.OrDash(), Number(c.Count))));
+        to.Table(["What", "Type", "How many"], SinceFrozen.ControlsOf(data.House).Select(c => Row(Ours(c.What), SinceFrozen.TypeOf(c.Type), Number(c.Count))));
 
     private static IEnumerable<Unit> NotFrozen(House house) => house.Units.Where(u => u.Item.Get(UnitFacts.OrderedOn) is null);
 
@@ -119,6 +149,6 @@ internal static class OrderSheet
         return table;
 
         void Write(SheetCell sheet, Unit unit, string changed) => table.Row(
-            [sheet, unit.Tag, .. facts.Select(f => f.Value(unit)), MakersNumber(data.House, unit), changed]);
+            [sheet, unit.Tag, .. facts.Select(f => f.Value(Sayer(f, unit, data.House))), MakersNumber(data.House, unit), changed]);
     }
 }

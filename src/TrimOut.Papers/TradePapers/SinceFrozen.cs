@@ -83,7 +83,7 @@ internal sealed class SinceFrozen(HouseLog log, IReadOnlyList<FrozenUnit> frozen
         {
             var (before, after) = (then.GetValueOrDefault((what, type)), now.GetValueOrDefault((what, type)));
             if (before != after)
-                yield return Said(Dash, Join(": ", [Ours(what), type.OrDash()]), Number(before), Number(after), [.. Fields(last), .. Fields(log.House)]);
+                yield return Said(Dash, Ours($"{Ours(what)}: {TypeOf(type)}"), Number(before), Number(after), [.. Fields(last), .. Fields(log.House)]);
         }
     }
 
@@ -103,6 +103,9 @@ internal sealed class SinceFrozen(HouseLog log, IReadOnlyList<FrozenUnit> frozen
         from subject in house.Remotes.Concat<Subject>(house.Hubs).Concat(house.Panels)
         from field in new[] { Item.RemovedField, RemoteFacts.Type.Name }
         select (subject.Id, field);
+
+    /// <summary>The type of a remote, hub or panel; a dash where none is chosen.</summary>
+    public static Inline TypeOf(string type) => type.Length == 0 ? Dash : Entries.OfKit(type);
 
     private static IEnumerable<(string, string, int)> Counted(string what, IEnumerable<Subject> subjects, Fact type) =>
         subjects.GroupBy(s => s.Show(type)).Select(g => (what, g.Key, g.Count()));

@@ -26,10 +26,12 @@ internal static class Entries
         : (unit.Length == 0 ? shown : Inline.Join(" ", [shown, unit])) is var figure && BegunWith.Is(job.Item, fact)
             ? Inline.Ours($"{figure} (what the program began with, typed by nobody)") : figure;
 
-    /// <summary>Lengths that belong together, the unit of all behind the last one; a dash in the place of each that was not noted.</summary>
+    /// <summary>Lengths that belong together, the unit of all behind the last one; a dash in the place of each that was not noted, and a single one where none was.</summary>
     public static Inline Sizes(this Subject subject, string between, params IReadOnlyList<Fact<Length>> facts)
     {
         var shown = facts.Select(f => subject.Shown(f) is null ? null : subject.Show(f)).ToList();
+        if (shown.TrueForAll(l => l is null))
+            return Inline.Dash;
         var unit = shown[^1] is { } last ? last[(last.LastIndexOf(' ') + 1)..] : "";
         return unit.Length > 0 && unit.All(char.IsLetter) && shown.TrueForAll(s => s?.EndsWith($" {unit}", StringComparison.Ordinal) == true)
             ? Inline.Join(between, [.. shown.SkipLast(1).Select(s => Inline.Figure(s![..^(unit.Length + 1)])), Inline.Figure(shown[^1]!)])
@@ -67,5 +69,6 @@ internal static class Entries
         var text => Inline.Figure(text),
     };
 
-    private static Inline OfKit(string text) => KitWords.Has(text) ? Inline.Ours(text) : text;
+    /// <summary>A text of the kit: ours in the reader's words, a typed one as it was typed.</summary>
+    public static Inline OfKit(string text) => KitWords.Has(text) ? Inline.Ours(text) : text;
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using System.Text.RegularExpressions;
 using Markdig;
 using Markdig.Extensions.Tables;
 using Markdig.Renderers;
@@ -11,7 +12,7 @@ using Markdig.Syntax.Inlines;
 namespace TrimOut.Papers.Writing;
 
 /// <summary>Turns a paper into one HTML page that needs nothing else: no script, no file, no network.</summary>
-internal static class HtmlPage
+internal static partial class HtmlPage
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().DisableHtml().Build();
 
@@ -94,15 +95,37 @@ internal static class HtmlPage
 
     private static string TextOf(ContainerInline inline) => string.Concat(inline.OfType<LiteralInline>().Select(l => l.Content.ToString()));
 
-    /// <summary>Marks the blanks to write in, so that their cells are high enough for a hand.</summary>
-    private sealed class Texts : LiteralInlineRenderer
+    /// <summary>
+    /// Marks the blanks to write in, so that their cells are high enough for a hand, and inches with their fraction, which no line end may part: 35 at the
+    /// end of one line and 7/16" at the beginning of the next are read as two figures.
+    /// </summary>
+    private sealed partial class Texts : LiteralInlineRenderer
     {
         protected override void Write(HtmlRenderer renderer, LiteralInline text)
         {
             if (renderer.EnableHtmlForInline && text.Content.Length == Inline.BlankMark.Length && text.Content.AsSpan().SequenceEqual(Inline.BlankMark))
                 renderer.Write("<span class=\"blank\">").Write(Inline.BlankMark).Write("</span>");
+            else if (renderer.EnableHtmlForInline && text.Content.AsSpan().Contains('/'))
+                WithFractions(renderer, text.Content.AsSpan());
             else
                 base.Write(renderer, text);
         }
+
+        private static void WithFractions(HtmlRenderer renderer, ReadOnlySpan<char> text)
+        {
+            var from = 0;
+            foreach (var fraction in Fraction().EnumerateMatches(text))
+            {
+                renderer.WriteEscape(text[from..fraction.Index]);
+                renderer.Write("<span class=\"f\">");
+                renderer.WriteEscape(text.Slice(fraction.Index, fraction.Length));
+                renderer.Write("</span>");
+                from = fraction.Index + fraction.Length;
+            }
+            renderer.WriteEscape(text[from..]);
+        }
+
+        [GeneratedRegex("[0-9]+ [0-9]+/[0-9]+[\"']?")]
+        private static partial Regex Fraction();
     }
 }

@@ -21,7 +21,7 @@ internal sealed class HtmlTables(Func<string> caption) : HtmlObjectRenderer<Tabl
 
     private const int Short = 10;
     private const int ShortFigures = 24;
-    private static readonly SearchValues<char> OfFigures = SearchValues.Create("0123456789 /.,x");
+    private static readonly SearchValues<char> OfFigures = SearchValues.Create("0123456789 /.,x'\"-");
 
     protected override void Write(HtmlRenderer renderer, Table table)
     {

@@ -96,6 +96,10 @@ internal sealed class Inline
             ? new(string.Join(between, parts.Select(p => p._text)))
             : new(w => string.Join(between, parts.Select(p => p.Plain(w))));
 
+    /// <summary>All of them with a space between each two: pictures side by side, however many.</summary>
+    public static Inline Beside(IReadOnlyCollection<Inline> parts) =>
+        new(w => string.Join(' ', parts.Select(p => p.Plain(w))), w => string.Join(' ', parts.Select(p => p.Markdown(w))));
+
     /// <summary>Both, with a space between them.</summary>
     public static Inline operator +(Inline a, Inline b) => new(w => $"{a.Plain(w)} {b.Plain(w)}", w => $"{a.Markdown(w)} {b.Markdown(w)}");
 

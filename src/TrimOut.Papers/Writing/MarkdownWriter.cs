@@ -15,6 +15,9 @@ internal sealed class MarkdownWriter(Words words, string drawingsBegin, SortedDi
     /// <summary>The wording that it writes in.</summary>
     public Words Words => words;
 
+    /// <summary>What the pictures take that the paper has so far, in bytes as they are embedded.</summary>
+    public long PictureBytes => drawings.Values.Where(Svg.HoldsAPicture).Sum(d => (long)d.Length);
+
     /// <summary>A heading in our own words; 1 is the title of the paper.</summary>
     public MarkdownWriter Heading(int level, string english) => Heading(level, Inline.Ours(english));
 

@@ -26,7 +26,7 @@ internal static class PageStyle
         thead th { background: #e8e8e8; border-bottom: 0.5mm solid #000; overflow-wrap: normal; }
         tbody th { font-weight: 600; overflow-wrap: break-word; }
         th, td, p, li, h1, h2, h3 { unicode-bidi: plaintext; }
-        .k { white-space: nowrap; }
+        .k, .f { white-space: nowrap; }
         .service-form table:has(th:nth-child(5)) td:last-child { min-width: 42mm; }
         td:has(.blank), th:has(.blank) { height: 9mm; vertical-align: bottom; }
         .blank { color: #595959; white-space: nowrap; }
@@ -77,11 +77,15 @@ internal static class PageStyle
           svg { margin: 1mm 0; }
           h1, h2, h3, h2 + p, h3 + p, p:has(svg) { break-after: avoid; }
           svg { max-height: 235mm; break-inside: avoid; }
+          .hang-sheet p:has(svg) { break-inside: avoid; }
+          .hang-sheet p:has(svg):has(+ p) { break-after: auto; }
+          .measure-form h3 ~ table, .hang-sheet h3 ~ table:not(:has(tr:nth-child(9))) { display: inline-table; vertical-align: top; }
           svg[data-part] { max-width: none; max-height: none; margin: 0; }
           p:has(> svg[data-part]) { break-before: page; break-after: page; }
           p:has(> svg[data-part="letter"]) { page: letter; }
           p:has(> svg[data-part="a4"]) { page: a4; }
           tr, li, table:not(:has(tr:nth-child(16))) { break-inside: avoid; }
+          .receiving-list table:has(tr:nth-child(6)) { break-inside: auto; }
           thead { display: table-header-group; }
           thead th { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
           p { orphans: 3; widows: 3; }

@@ -13,7 +13,13 @@ internal static class RunningLines
     /// <param name="paper">The paper.</param>
     /// <param name="size">The size of the sheets; null for that of the printer.</param>
     public static string Of(WrittenPaper paper, SheetSize? size) => string.Concat(
-        "@page {", size is null ? "" : $" size: {size.Value.ToString()};",
+        "@page {", (size, paper.Landscape) switch
+        {
+            (null, false) => "",
+            (null, true) => " size: landscape;",
+            ({ } sheets, false) => $" size: {sheets.ToString()};",
+            ({ } sheets, true) => $" size: {sheets.ToString()} landscape;",
+        },
         " @top-left { content: ", Text(paper.Title), "; } @top-right { content: ", Text(paper.Day?.OnPaper() ?? ""), "; }",
         " @bottom-right { content: counter(page) \" / \" counter(pages); } }");
 

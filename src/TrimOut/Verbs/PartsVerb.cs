@@ -16,8 +16,9 @@ internal static class PartsVerb
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
-            foreach (var line in HouseParts.Of(look.At(parsed.GetRequiredValue(path)).House))
-                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(line.Group), line.Part, line.Shown, line.Unit, line.CountedFrom));
+            var house = look.At(parsed.GetRequiredValue(path)).House;
+            foreach (var line in HouseParts.Of(house))
+                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(line.Group), line.Part.In(house), line.Shown, line.Unit, line.CountedFrom.In(house)));
             return look.End(ExitCode.Fine);
         });
         return verb;

@@ -1,4 +1,9 @@
 using System.Text.RegularExpressions;
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Phases;
 using TrimOut.Papers.Photos;
 
 namespace TrimOut.Papers.Tests.Photos;
@@ -46,6 +51,44 @@ public partial class PhotoPagesTests
         Assert.Single(page.QuerySelectorAll("svg image"));
         Assert.Equal(["–", "not shown: the pictures before it fill the page", "not shown: the pictures before it fill the page"],
             page.TableUnder("Pictures of the open wall").Select(r => r[^1]));
+    }
+
+    [Fact]
+    public void PicturesOfPunchItemsAreShownLikeAllOthersOpenOnesForTheOwnerAndDoneOnesWithTheFindings()
+    {
+        var job = FinishedHouse.Build();
+        job.Do(PunchList.Write(job.House, job.Unit("W02A").Item, "Scratch in the fascia", Phase.Hang));
+        var (open, done) = (job.House.PunchItems.Single(p => p.Name == "Touch up the sill paint"), job.House.PunchItems.Single(p => p.Name[0] == 'S'));
+        job.Do(SetFact.Typed(job.House, open.Item, PunchFacts.Photo, "photos/sill.jpg"))
+            .Do(SetFact.Typed(job.House, done.Item, PunchFacts.Photo, "scratch.jpg"))
+            .Do(SetFact.Typed(job.House, done.Item, PunchFacts.State, "done"));
+        var page = PaperList.Find("binder")!.Page(FinishedHouse.Data(job.Scribe.Log) with
+        {
+            Photos = p => p is "photos/sill.jpg" or "scratch.jpg" ? Shown : Photo.Not(PhotoState.Missing),
+        });
+        var pictures = page.QuerySelectorAll("svg:has(image) > title");
+        Assert.Equal(["Picture of W01: Touch up the sill paint, taken on 2026-03-12", "Picture of W02A: Scratch in the fascia, taken on 2026-03-12"],
+            pictures.Select(t => t.TextContent));
+        Assert.Equal(["Punch items", "Punch items that are done"], pictures.Select(t => HeadingOf(t.ParentElement!.ParentElement!)));
+        Assert.Contains(page.QuerySelectorAll("tbody tr").Select(r => r.Children.Select(c => c.TextContent).ToArray()),
+            r => r is ["W01: Touch up the sill paint", "photos/sill.jpg", "2026-03-12"]);
+    }
+
+    [Fact]
+    public void AllPicturesOfAPaperShareOneLimitWhateverSectionTheyStandIn()
+    {
+        var job = FinishedHouse.Build();
+        job.Do(SetFact.Typed(job.House, job.House.PunchItems.Single().Item, PunchFacts.Photo, "photos/sill.jpg"));
+        var large = new Photo(PhotoState.Read, new byte[10 << 20], 720, 480, null);
+        var page = PaperList.Find("binder")!.Page(FinishedHouse.Data(job.Scribe.Log) with { Photos = _ => large });
+        Assert.Single(page.QuerySelectorAll("svg image"));
+    }
+
+    private static string HeadingOf(IElement at)
+    {
+        while (at is not IHtmlHeadingElement)
+            at = at.PreviousElementSibling!;
+        return at.TextContent;
     }
 
     [Fact]

@@ -195,7 +195,7 @@ public partial class FindingsWordsTests
     }
 
     /// <summary>Everything that was typed into a house, the longest first.</summary>
-    private static List<string> Typed(House house) =>
+    internal static List<string> Typed(House house) =>
         [.. house.Items.Values.SelectMany(i => i.Fields.SelectMany(f => i.Latest(f.Key) is { } head ? new[] { head.Stored, head.By } : []))
             .Concat(house.Units.Select(u => u.Tag)).OfType<string>().SelectMany(t => t.Split(", ").Prepend(t))
             .Where(t => t.Any(char.IsLetter) && !KebabCaseWords.Contains(t)).Distinct()
@@ -203,7 +203,7 @@ public partial class FindingsWordsTests
 
     private static readonly HashSet<string> KebabCaseWords = [.. OurWords.Choices.Select(c => c.Alone.Replace(' ', '-'))];
 
-    private static string Without(List<string> typed, string text) => typed.Aggregate(text, (left, t) => left.Replace(t, " ", StringComparison.Ordinal));
+    internal static string Without(List<string> typed, string text) => typed.Aggregate(text, (left, t) => left.Replace(t, " ", StringComparison.Ordinal));
 
     private static string Bracketed(string phrase) => "⟦" + Place().Replace(phrase, m => $"⟧{m.Value}⟦") + "⟧";
 

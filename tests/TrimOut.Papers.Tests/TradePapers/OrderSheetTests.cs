@@ -35,8 +35,8 @@ public class OrderSheetTests
     public void AMountThatWasChangedIsPrintedAsFrozenAndListed()
     {
         var job = Frozen().Say("W01", WindowFacts.Mount, "outside");
-        Assert.Equal(["W01", "Mount", "inside", "outside", "Test crew", Day], Changes(job).Single());
-        Assert.Equal("inside", Page(job).TableUnder(Sheet).Single()[4]);
+        Assert.Equal(["W01", "Mount", "inside", "outside", "Test crew", Day], Changes(job).Single(c => c[1] == "Mount"));
+        Assert.Equal("inside", Page(job).TableUnder(Sheet).Single()[5]);
     }
 
     [Fact]
@@ -80,7 +80,7 @@ public class OrderSheetTests
     {
         var job = Frozen().SayOf("Roller", CoveringKindFacts.MotorEnd, "right").SayOf("Roller", CoveringKindFacts.Name, "Roller, large");
         Assert.Equal([["W01", "Kind", "Roller", "Roller, large", "Test crew", Day], ["W01", "Motor end", "left", "right", "Test crew", Day]], Changes(job));
-        Assert.Equal(["Roller", "left"], new[] { 1, 5 }.Select(at => Page(job).TableUnder(Sheet).Single()[at]));
+        Assert.Equal(["Roller", "left"], new[] { 1, 6 }.Select(at => Page(job).TableUnder(Sheet).Single()[at]));
     }
 
     [Fact]
@@ -223,8 +223,50 @@ public class OrderSheetTests
             [new Edit.Put(window.Id, WindowFacts.Mount.Name, "outside", [window.Latest(WindowFacts.Mount.Name)!.Id])]);
         job.Say("W01", UnitFacts.Fabric, "Plain weave").Say("W01", UnitFacts.OrderedOn, Day);
         var merged = job.Scribe.Log.With(other);
-        Assert.Equal("inside", Page(merged).TableUnder(Sheet).Single()[4]);
-        Assert.Equal(["W01", "Mount", "inside", "outside", "Other crew", Day], Page(merged).TableUnder(Since).Single());
+        Assert.Equal("inside", Page(merged).TableUnder(Sheet).Single()[5]);
+        Assert.Equal(["W01", "Mount", "inside", "outside", "Other crew", Day], Page(merged).TableUnder(Since).Single(c => c[1] == "Mount"));
+    }
+
+    [Fact]
+    public void EachLineSaysWhetherItsWidthIsThatOfTheOpeningOrTheMadeOneAndTheFreezeKeepsIt()
+    {
+        var job = new TestJob().SayOf("Roller", CoveringKindFacts.OrderedInside, "opening").Window("W01").Say("W01", WindowFacts.Mount, "inside")
+            .Say("W01", UnitFacts.OrderWidth, "45").Say("W01", UnitFacts.OrderedOn, Day).SayOf("Roller", CoveringKindFacts.OrderedInside, "made");
+        Assert.Equal("opening", Page(job).TableUnder(Sheet).Single()[3]);
+        Assert.Equal(["W01", "Width is", "opening", "made", "Test crew", Day], Changes(job).Single());
+        var silent = new TestJob().SayOf("Roller", CoveringKindFacts.OrderedInside, "").Window("W01").Say("W01", WindowFacts.Mount, "inside")
+            .Say("W01", UnitFacts.OrderWidth, "45").Say("W01", UnitFacts.OrderedOn, Day);
+        Assert.Equal("______", Page(silent).TableUnder(Sheet).Single()[3]);
+        silent.SayOf("Roller", CoveringKindFacts.OrderedInside, "made");
+        Assert.Equal(("made", "Nothing."), (Page(silent).TableUnder(Sheet).Single()[3], Page(silent).SaidUnder(Since).Single()));
+    }
+
+    [Fact]
+    public void WhoTakesTheDeductionOffIsSaidWithHowMuchWeReckon()
+    {
+        var job = new TestJob().SayOf("Roller", CoveringKindFacts.OrderedInside, "opening").SayOf("Roller", CoveringKindFacts.DeductionInside, "1/2")
+            .SayOf("Roller", CoveringKindFacts.MotorVolts, "12").Window("W01").Say("W01", WindowFacts.Mount, "inside");
+        List<string> Terms() => Page(job).QuerySelectorAll("table").Select(t => t.QuerySelectorAll("tbody tr > *").Select(c => c.TextContent).ToList())
+            .Single(t => t[0] == "Roller" && t[1] == "inside");
+        Assert.Equal(["Roller", "inside", "opening", "the maker: 1/2\" over all", "12 V", "______"], Terms());
+        job.SayOf("Roller", CoveringKindFacts.OrderedInside, "made");
+        Assert.Equal("nobody any more: 1/2\" are off", Terms()[3]);
+    }
+
+    [Fact]
+    public void TheSheetSaysHowLeftAndRightAreMeantHowManyItAsksForAndByWhichDay()
+    {
+        var job = Frozen().Window("W02", kind: "Cellular").Say("W02", UnitFacts.OrderedOn, Day).Window("W03");
+        Assert.Contains("Units: 2 (Roller: 1, Cellular: 1).", Page(job).SaidUnder(Sheet));
+        Assert.Contains("Units: 1 (Roller: 1).", Page(job).SaidUnder("Not ordered yet"));
+        Assert.Contains(Page(job).QuerySelectorAll("li").Select(l => l.TextContent),
+            l => l.StartsWith("Left and right are as seen from inside the room, facing the window", StringComparison.Ordinal));
+        string NeededBy() => Page(job).TableUnder("For whoever makes it").Single(r => r[0] == "Needed by")[1];
+        Assert.Equal("______", NeededBy());
+        job.Do(AddItems.Visit(job.House, "Hang upstairs"));
+        job.Do(SetFact.Typed(job.House, job.House.Visits.Single().Item, VisitFacts.On, "2026-05-04"))
+            .Do(SetFact.Typed(job.House, job.House.Visits.Single().Item, VisitFacts.Phase, "hang"));
+        Assert.Equal("2026-05-04", NeededBy());
     }
 
     private static TestJob Frozen() =>

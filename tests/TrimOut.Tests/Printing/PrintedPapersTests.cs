@@ -98,6 +98,70 @@ public class PrintedPapersTests
         Assert.All(sheets, s => Assert.Contains("Unit What", s, StringComparison.Ordinal));
     }
 
+    /// <summary>
+    /// In the legend of a window's drawing each of its units has one wedge, and each section has an outer circle: a window and the sections of its units are
+    /// on one sheet.
+    /// </summary>
+    [ChromiumFact]
+    public void OnTheHangSheetAWindowAndTheSectionsOfItsUnitsAreOnOneSheet()
+    {
+        foreach (var (data, size) in SamplesAndSizes())
+        {
+            var units = data.House.Windows.Where(w => !w.LeftOut).SelectMany(w => w.Units).ToList();
+            var sections = Sections(data);
+            using var pdf = PdfDocument.Open(Printed(PaperList.Find("hang-sheet")!.Write(data), size));
+            var before = 0;
+            foreach (var words in pdf.GetPages().Select(p => p.GetWords().Select(w => w.Text).ToList()))
+            {
+                var here = units.Skip(before).Take(words.Count(w => w == "(wedge)")).ToList();
+                Assert.Equal(here.Count(u => sections.Contains(u.Tag)), words.Count(w => w == "Outer"));
+                before += here.Count;
+            }
+            Assert.Equal(units.Count, before);
+        }
+    }
+
+    /// <summary>On the measure form the drawing of a window is on the sheet of its blanks.</summary>
+    [ChromiumFact]
+    public void OnTheMeasureFormAWindowIsDrawnOnTheSheetWhereItIsWrittenIn()
+    {
+        foreach (var (data, size) in SamplesAndSizes())
+        {
+            var windows = data.House.Windows.Where(w => !w.LeftOut).ToList();
+            using var pdf = PdfDocument.Open(Printed(PaperList.Find("measure-form")!.Write(data), size));
+            var before = 0;
+            foreach (var words in pdf.GetPages().Select(p => TextOf(p.GetWords())))
+            {
+                // Only the head of the table has the word in front of the tag.
+                var written = windows.Where(w => Regex.IsMatch(words, $"\\bWindow {Regex.Escape(w.Tag)} Top or left")).ToList();
+                var drawn = Regex.Count(words, @"\(wedge\)");
+                Assert.Equal(written.Sum(w => w.Units.Length), drawn);
+                before += written.Count;
+            }
+            Assert.Equal(windows.Count, before);
+        }
+    }
+
+    /// <summary>ISO 216 and ANSI/ASME Y14.1: the sheets of a paper with wide tables lie on their side.</summary>
+    [ChromiumFact]
+    public void TheReceivingListLiesOnItsSide()
+    {
+        foreach (var size in Enum.GetValues<SheetSize>())
+        {
+            using var pdf = PdfDocument.Open(Printed(PaperList.Find("receiving-list")!.Write(Data("orchard-cottage")), size));
+            Assert.All(pdf.GetPages(), p => Assert.True(p.Width > p.Height));
+        }
+    }
+
+    private static HashSet<string> Sections(PaperData data) => [.. Regex.Matches(PaperList.Find("hang-sheet")!.Write(data).Markdown,
+        @"!\[Section of (?<tag>[^,]+),").Select(m => m.Groups["tag"].Value)];
+
+    private static IEnumerable<(PaperData Data, SheetSize Size)> SamplesAndSizes() =>
+        from sample in new[] { "canal-house", "orchard-cottage", "ridge-house" }
+        let data = Data(sample)
+        from size in Enum.GetValues<SheetSize>()
+        select (data, size);
+
     private static void EachOfRidgeHouse(Action<WrittenPaper, PdfDocument> holds)
     {
         var data = Data("ridge-house");

@@ -76,7 +76,7 @@ public sealed class WhatIfVerbTests : IDisposable
     {
         var ended = _run.Run("parts", Path.Combine(TrimOut.Testing.Repository.Root, "sample-jobs", "ridge-house"));
         Assert.Equal(0, ended.Code);
-        Assert.Contains("supplies\tMore: Panel, 8 outputs\t1\t\t18 units on panels, 13 places on those of the house; 8 to a panel\n", ended.Output,
+        Assert.Contains("supplies\tMore: Panel, 8 outputs\t1\t\t18 units on panels; the panels of the house have room for 13; 8 to a panel\n", ended.Output,
             StringComparison.Ordinal);
     }
 

@@ -1,12 +1,27 @@
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Plans.Parts;
 
 /// <summary>Cable by type, and the boxes that the cut plan asks for.</summary>
 internal static class CableParts
 {
+    private static readonly Message Lengths = new("legs, allowance and both tails of {0}");
+    private static readonly Message NoLength = new("no length yet");
+    private static readonly Message WithoutCable = new("Runs without a cable");
+    private static readonly Message ToBuy = new("{0}: boxes to buy");
+    private static readonly Message NothingWaits = new("no run of it waits to be cut");
+    private static readonly Message NoneHasALength = new("no run that waits to be cut has a length");
+    private static readonly Message NotMeasured = new("{0} without what is in boxes on hand that nobody measured");
+    private static readonly Message NotKnownHowMuch = new("it is not known how much is left in");
+    private static readonly Message ForThoseKnown = new("cut plan for those whose length is known, {0}");
+    private static readonly Message Planned = new("cut plan for what is not pulled yet, {0}; on hand {1}");
+    private static readonly Message InANewOne = new("{0} in a new one");
+    private static readonly Message NoPlanNeedsFewer = new("no plan needs fewer");
+    private static readonly Message MayBePossible = new("it may be possible with {0}");
+
     public static IEnumerable<PartLine> Of(House house, IEnumerable<PlannedCable> plans)
     {
         var (unit, inches) = house.DisplayUnits == DisplayUnits.Inches ? ("ft", true) : ("m", false);
@@ -18,44 +33,43 @@ internal static class CableParts
             var open = runs.Except(known).ToList();
             if (runs.Count > 0)
             {
-                var line = new PartLine(PartGroup.Cable, cuts.Cable.Name, known.Count == 0 ? null : Math.Ceiling(inches ? length.Feet : length.Metres), unit,
-                    $"legs, allowance and both tails of " +
-                        $"{HouseParts.Many(known.Count, "run")}{(open.Count > 0 ? $"; no length yet: {HouseParts.Names(open.Select(r => r.Name))}" : "")}");
+                var line = new PartLine(PartGroup.Cable, PartWords.Called(cuts.Cable.Name),
+                    known.Count == 0 ? null : Math.Ceiling(inches ? length.Feet : length.Metres), unit,
+                    Lengths.With(PartWords.ManyRuns(known.Count)).But(NoLength, open.Select(r => r.Name)));
                 yield return line with { AtLeast = open.Count > 0 };
             }
-            yield return Boxes(cuts, plan, house);
+            yield return Boxes(cuts, plan, inches);
         }
         var without = house.Runs.Where(r => r.Cable is null).ToList();
         if (without.Count > 0)
-            yield return new PartLine(PartGroup.Cable, "Runs without a cable", null, "", $"{without.Count}: {HouseParts.Names(without.Select(r => r.Name))}");
+            yield return new PartLine(PartGroup.Cable, WithoutCable, null, "", PartWords.Counted(without.Count, without.Select(r => r.Name)));
     }
 
-    private static PartLine Boxes(CableCuts cuts, Result<CutPlan>? planned, House house)
+    private static PartLine Boxes(CableCuts cuts, Result<CutPlan>? planned, bool inches)
     {
-        PartLine Line(decimal? count, string from) => new(PartGroup.Cable, $"{cuts.Cable.Name}: boxes to buy", count, "", from);
+        PartLine Line(decimal? count, Sentence from) => new(PartGroup.Cable, ToBuy.With(PartWords.OfKit(cuts.Cable.Name)), count, "", from);
 
-        var open = Open("no length yet", cuts.WithoutLength.Select(r => r.Name));
+        var waiting = cuts.WithoutLength.Select(r => r.Name).ToList();
         if (planned is not { } plan)
-            return cuts.WithoutLength.IsEmpty ? Line(0, "no run of it waits to be cut")
-                : Line(null, $"no run that waits to be cut has a length{open}");
+            return waiting.Count == 0 ? Line(0, NothingWaits) : Line(null, NoneHasALength.With().But(NoLength, waiting));
         if (!plan.Ok)
-            return Line(null, plan.Reason!);
-        var unread = Open("it is not known how much is left in", cuts.UnknownBoxes.Select(b => b.Name));
-        if (unread.Length > 0 && plan.Value.ToBuy.Found > 0)
-            return Line(null, $"{NumberText.Plain(plan.Value.ToBuy.Found)} without what is in boxes on hand that nobody measured{unread}{open}");
-        // With the runs that have no length yet it may take more, and never fewer than is proven for those that have one.
-        if (open.Length > 0)
+            return Line(null, PartWords.Typed(plan.Reason!));
+        var toBuy = plan.Value.ToBuy;
+        if (!cuts.UnknownBoxes.IsEmpty && toBuy.Found > 0)
         {
-            var least = plan.Value.ToBuy.Limit;
-            var known = Line(least > 0 ? least : null, $"cut plan for the {HouseParts.Many(cuts.Order.Pieces.Length, "run")} whose length is known{open}");
+            return Line(null,
+                NotMeasured.With(toBuy.Found).But(NotKnownHowMuch, cuts.UnknownBoxes.Select(b => b.Name)).But(NoLength, waiting));
+        }
+        // With the runs that have no length yet it may take more, and never fewer than is proven for those that have one.
+        if (waiting.Count > 0)
+        {
+            var known = Line(toBuy.Limit > 0 ? toBuy.Limit : null,
+                ForThoseKnown.With(PartWords.ManyRuns(cuts.Order.Pieces.Length)).But(NoLength, waiting));
             return known with { AtLeast = true };
         }
-        return Line(plan.Value.ToBuy.Found,
-            $"cut plan for {HouseParts.Many(cuts.Order.Pieces.Length, "run")} not pulled yet, " +
-            $"{HouseParts.Many(cuts.Order.Boxes.Length, "box", "boxes")} on " +
-            $"hand{(cuts.Order.NewBox is { } box ? $", {box.ShowRounded(house.DisplayUnits, LengthScale.Run)} in a new one" : "")}; " +
-            $"{(plan.Value.ToBuy.Proven ? "no plan needs fewer" : $"it may be possible with {plan.Value.ToBuy.Limit}")}");
+        var from = Planned.With(PartWords.ManyRuns(cuts.Order.Pieces.Length), PartWords.ManyBoxes(cuts.Order.Boxes.Length));
+        if (cuts.Order.NewBox is { } box)
+            from = from.And(InANewOne.With(inches ? Arg.Number(Math.Round(box.Feet, 1), "ft") : Arg.Number(Math.Round(box.Metres, 1), "m")));
+        return Line(toBuy.Found, from.And(toBuy.Proven ? NoPlanNeedsFewer : MayBePossible.With(toBuy.Limit)));
     }
-
-    private static string Open(string why, IEnumerable<string> names) => HouseParts.Names(names) is { Length: > 0 } some ? $"; {why}: {some}" : "";
 }

@@ -1,57 +1,77 @@
 using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Plans.Parts;
 
 /// <summary>Hubs, remotes by room, wall plates by gangs.</summary>
 internal static class ControlParts
 {
+    private static readonly Message HubOfNoType = new("Hub of no type yet");
+    private static readonly Message HubsOfTheHouse = new("hubs of the house: {0}");
+    private static readonly Message RemoteOfNoType = new("Remote of no type yet");
+    private static readonly Message NoRoomYet = new("no room yet");
+    private static readonly Message InRoom = new("{0}, {1}");
+    private static readonly Message RemotesOfThatRoom = new("remotes of that room: {0}");
+    private static readonly Message GangPlate = new("{0}-gang wall plate");
+    private static readonly Message PlateOf = new("Wall plate of {0}");
+    private static readonly Message GangsNotKnown = new("its type, or the gangs of its type, are not known");
+    private static readonly Message MoreOfThem = new("More hubs");
+    private static readonly Message MoreOfType = new("More: {0}");
+    private static readonly Message UnitsAndRemotes = new("{0} and {1}");
+    private static readonly Message DevicesNotKnown = new("devices of {0} are not known");
+    private static readonly Message HubsKnow = new("those of the house know {0}");
+    private static readonly Message ToAHub = new("{0} to a hub");
+    private static readonly Message NoSheetSays = new("no sheet in the kit says how many a hub knows");
+    private static readonly Message Shared = new("{0} ({1})");
+    private static readonly Message NoPlateSaid = new("{0}, no plate said");
+
     public static IEnumerable<PartLine> Of(House house)
     {
         foreach (var type in house.Hubs.GroupBy(h => h.Show(HubFacts.Type)))
-            yield return Line(type.Key.Length == 0 ? "Hub of no type yet" : type.Key, type.Count(),
-                $"hubs of the house: {HouseParts.Names(type.Select(h => h.Name))}");
+            yield return Line(type.Key.Length == 0 ? HubOfNoType : PartWords.Called(type.Key), type.Count(),
+                HubsOfTheHouse.With(PartWords.Names(type.Select(h => h.Name))));
         if (house.Units.Length > 0)
             yield return MoreHubs(house);
-        foreach (var place in house.Remotes.OrderBy(r => house.Rooms.IndexOf(r.Room!))
-            .GroupBy(r => (Room: r.Room?.FullName ?? "no room yet", Type: r.Show(RemoteFacts.Type))))
-            yield return Line($"{(place.Key.Type.Length == 0 ? "Remote of no type yet" : place.Key.Type)}, {place.Key.Room}", place.Count(),
-                $"remotes of that room: {HouseParts.Names(place.Select(r => r.Name))}");
+        foreach (var place in house.Remotes.OrderBy(r => house.Rooms.IndexOf(r.Room!)).GroupBy(r => (Room: r.Room?.FullName, Type: r.Show(RemoteFacts.Type))))
+            yield return Line(InRoom.With(place.Key.Type.Length == 0 ? RemoteOfNoType : PartWords.OfKit(place.Key.Type), Named(place.Key.Room)),
+                place.Count(), RemotesOfThatRoom.With(PartWords.Names(place.Select(r => r.Name))));
         foreach (var plate in Plates(house).GroupBy(p => p.Gangs).OrderBy(g => g.Key))
-            yield return Line($"{NumberText.Plain(plate.Key)}-gang wall plate", plate.Count(), HouseParts.Names(plate.Select(p => p.From)));
+            yield return Line(GangPlate.With(plate.Key), plate.Count(), PartWords.All([.. plate.Select(p => p.From)]));
         foreach (var silent in house.Remotes.Where(r => Gangs(r) is null))
-            yield return new PartLine(PartGroup.Controls, $"Wall plate of {silent.Name}", null, "", "its type, or the gangs of its type, are not known");
+            yield return new PartLine(PartGroup.Controls, PlateOf.With(Arg.Typed(silent.Name)), null, "", GangsNotKnown);
     }
 
     private static PartLine MoreHubs(House house)
     {
         var devices = house.Units.Length + house.Remotes.Length;
-        var from = $"{HouseParts.Many(house.Units.Length, "unit")} and {HouseParts.Many(house.Remotes.Length, "remote")}";
+        var from = UnitsAndRemotes.With(PartWords.ManyUnits(house.Units.Length), PartWords.ManyRemotes(house.Remotes.Length));
         if (house.Hubs.FirstOrDefault(h => h.Type?.Devices is null) is { } silent)
-            return new PartLine(PartGroup.Controls, "More hubs", null, "", $"{from}; devices of {silent.Name} are not known");
+            return new PartLine(PartGroup.Controls, MoreOfThem, null, "", from.And(DevicesNotKnown.With(Arg.Typed(silent.Name))));
         var known = house.Hubs.Sum(h => h.Type!.Devices!.Value);
         if (devices <= known)
-            return Line("More hubs", 0, $"{from}; those of the house know {NumberText.Plain(known)}");
+            return Line(MoreOfThem, 0, from.And(HubsKnow.With(known)));
         return house.ItemsOf(ItemKind.HubType).Select(i => new HubType(house, i)).FirstOrDefault(t => t.Devices is not null) is { } type
-            ? Line($"More: {type.Name}", (devices - known + type.Devices!.Value - 1) / type.Devices.Value,
-                $"{from}; {NumberText.Plain(type.Devices.Value)} to a hub")
-            : new PartLine(PartGroup.Controls, "More hubs", null, "", $"{from}; no sheet in the kit says how many a hub knows");
+            ? Line(MoreOfType.With(PartWords.OfKit(type.Name)), (devices - known + type.Devices!.Value - 1) / type.Devices.Value,
+                from.And(ToAHub.With(type.Devices.Value)))
+            : new PartLine(PartGroup.Controls, MoreOfThem, null, "", from.And(NoSheetSays));
     }
 
     /// <summary>
     /// Wall plates: remotes of one room with the same plate share it; the place in it stands behind a comma. A remote without a plate gets one of its own.
     /// </summary>
-    private static IEnumerable<(int Gangs, string From)> Plates(House house) =>
+    private static IEnumerable<(int Gangs, Sentence From)> Plates(House house) =>
         from remote in house.Remotes
         where Gangs(remote) is > 0
         let plate = remote.Item.Get(RemoteFacts.Plate)?.Split(',')[0].Trim().ToUpperInvariant()
         group remote by (remote.Room?.Id, plate, plate is null ? remote.Id : "") into shared
         let needed = shared.Sum(r => Gangs(r)!.Value)
+        let names = Arg.Typed(string.Join(", ", shared.Select(r => r.Name)))
         select (Math.Max(needed, Said(shared.Key.plate)),
-            $"{shared.First().Room?.FullName ?? "no room yet"} " +
-            $"({string.Join(" and ", shared.Select(r => r.Name))}{(shared.Key.plate is null ? ", no plate said" : "")})");
+            Shared.With(Named(shared.First().Room?.FullName), shared.Key.plate is null ? NoPlateSaid.With(names) : names));
+
+    private static Arg Named(string? room) => room is null ? NoRoomYet : Arg.Typed(room);
 
     private static int? Gangs(Remote remote) => remote.Type?.Item.Get(RemoteTypeFacts.Gangs);
 
@@ -60,5 +80,5 @@ internal static class ControlParts
         plate?.IndexOf("-GANG", StringComparison.Ordinal) is > 0 and var end
             && int.TryParse(plate.AsSpan(0, end), NumberStyles.None, CultureInfo.InvariantCulture, out var gangs) && gangs <= 12 ? gangs : 0;
 
-    private static PartLine Line(string part, int count, string from) => new(PartGroup.Controls, part, count, "", from);
+    private static PartLine Line(Sentence part, int count, Sentence from) => new(PartGroup.Controls, part, count, "", from);
 }

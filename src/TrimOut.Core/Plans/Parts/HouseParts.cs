@@ -14,15 +14,4 @@ public static class HouseParts
     /// <param name="cuts">The plans, which say how many boxes are to be bought; a plan that may be off says so in its line.</param>
     public static ImmutableArray<PartLine> Of(Houses.House house, IEnumerable<PlannedCable> cuts) =>
         [.. CoveringParts.Of(house), .. CableParts.Of(house, cuts), .. SupplyParts.Of(house), .. ControlParts.Of(house), .. SmallParts.Of(house)];
-
-    /// <summary>A count and what is counted.</summary>
-    internal static string Many(int count, string one, string? many = null) => $"{Units.NumberText.Plain(count)} {(count == 1 ? one : many ?? one + "s")}";
-
-    /// <summary>Names with commas, the first few of them.</summary>
-    internal static string Names(IEnumerable<string> names)
-    {
-        const int Most = 8;
-        var all = names.ToList();
-        return string.Join(", ", all.Take(Most)) + (all.Count > Most ? $" and {all.Count - Most} more" : "");
-    }
 }

@@ -1,4 +1,5 @@
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Plans.Parts;
 
@@ -27,7 +28,7 @@ public enum PartGroup
 /// <param name="Count">How many, or how much; null when it can't be counted yet.</param>
 /// <param name="Unit">What is counted: empty for pieces, else ft or m.</param>
 /// <param name="CountedFrom">What it was counted from, or what is missing.</param>
-public sealed record PartLine(PartGroup Group, string Part, decimal? Count, string Unit, string CountedFrom)
+public sealed record PartLine(PartGroup Group, Sentence Part, decimal? Count, string Unit, Sentence CountedFrom)
 {
     /// <summary>Whether something that is counted here is not known yet, so that it will be no fewer, and may be more.</summary>
     public bool AtLeast { get; init; }

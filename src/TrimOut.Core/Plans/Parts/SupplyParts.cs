@@ -1,24 +1,37 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Plans.Parts;
 
 /// <summary>Panels by type and how many more the units ask for; plug-in supplies and batteries.</summary>
 internal static class SupplyParts
 {
+    private static readonly Message PanelOfNoType = new("Panel of no type yet");
+    private static readonly Message PanelsOfTheHouse = new("panels of the house: {0}");
+    private static readonly Message PlugInFor = new("Plug-in supply for {0}");
+    private static readonly Message BatteryFor = new("Battery for {0}");
+    private static readonly Message NoKindYet = new("no kind yet");
+    private static readonly Message PowerOf = new("power of {0}");
+    private static readonly Message MorePanels = new("More panels");
+    private static readonly Message MoreOfType = new("More: {0}");
+    private static readonly Message OutputsNotKnown = new("outputs of {0} are not known");
+    private static readonly Message Places = new("{0} on panels; the panels of the house have room for {1}");
+    private static readonly Message NoSheetSays = new("no sheet in the kit says how many a panel feeds");
+    private static readonly Message ToAPanel = new("{0} to a panel");
+
     public static IEnumerable<PartLine> Of(House house)
     {
         foreach (var type in house.Panels.GroupBy(p => p.Show(PanelFacts.Type)))
-            yield return new PartLine(PartGroup.Supplies, type.Key.Length == 0 ? "Panel of no type yet" : type.Key, type.Count(), "",
-                $"panels of the house: {HouseParts.Names(type.Select(p => p.Name))}");
+            yield return Line(type.Key.Length == 0 ? PanelOfNoType : PartWords.Called(type.Key), type.Count(),
+                PanelsOfTheHouse.With(PartWords.Names(type.Select(p => p.Name))));
         if (house.Runs.Length > 0)
             yield return More(house);
-        foreach (var (source, part) in ((PowerSource, string)[])[(PowerSource.PlugIn, "Plug-in supply"), (PowerSource.Battery, "Battery")])
+        foreach (var (source, part) in ((PowerSource, Message)[])[(PowerSource.PlugIn, PlugInFor), (PowerSource.Battery, BatteryFor)])
         {
-            foreach (var kind in house.Units.Where(u => u.Power == source).GroupBy(u => u.Kind?.Name ?? "no kind yet"))
-                yield return new PartLine(PartGroup.Supplies, $"{part} for {kind.Key}", kind.Count(), "",
-                    $"power of {HouseParts.Names(kind.Select(u => u.Tag))}");
+            foreach (var kind in house.Units.Where(u => u.Power == source).GroupBy(u => u.Kind?.Name))
+                yield return Line(part.With(kind.Key is { } name ? PartWords.OfKit(name) : NoKindYet), kind.Count(),
+                    PowerOf.With(PartWords.Names(kind.Select(u => u.Tag))));
         }
     }
 
@@ -29,15 +42,16 @@ internal static class SupplyParts
         var types = house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i)).Where(t => t is { Outputs: not null, UnitsPerOutput: not null })
             .ToList();
         if (silent is not null)
-            return new PartLine(PartGroup.Supplies, "More panels", null, "", $"outputs of {silent.Name} are not known");
+            return Line(MorePanels, null, OutputsNotKnown.With(Arg.Typed(silent.Name)));
         var places = house.Panels.Sum(p => p.Type!.Outputs!.Value * p.Type.UnitsPerOutput!.Value);
-        var from = $"{HouseParts.Many(units, "unit")} on panels, {HouseParts.Many(places, "place")} on those of the house";
+        var from = Places.With(PartWords.ManyUnits(units), places);
         if (units <= places)
-            return new PartLine(PartGroup.Supplies, "More panels", 0, "", from);
+            return Line(MorePanels, 0, from);
         if (types.Count == 0)
-            return new PartLine(PartGroup.Supplies, "More panels", null, "", from + "; no sheet in the kit says how many a panel feeds");
+            return Line(MorePanels, null, from.And(NoSheetSays));
         var each = types[0].Outputs!.Value * types[0].UnitsPerOutput!.Value;
-        return new PartLine(PartGroup.Supplies, $"More: {types[0].Name}", (units - places + each - 1) / each, "",
-            $"{from}; {NumberText.Plain(each)} to a panel");
+        return Line(MoreOfType.With(PartWords.OfKit(types[0].Name)), (units - places + each - 1) / each, from.And(ToAPanel.With(each)));
     }
+
+    private static PartLine Line(Sentence part, int? count, Sentence from) => new(PartGroup.Supplies, part, count, "", from);
 }

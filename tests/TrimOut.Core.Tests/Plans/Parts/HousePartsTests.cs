@@ -34,7 +34,8 @@ public class HousePartsTests
     {
         var job = Jobs.Roughed("W02", Jobs.Roughed());
         Assert.Equal((150m, "legs, allowance and both tails of 2 runs"), Line(job, "16/2"));
-        Assert.Equal((1m, "cut plan for 2 runs not pulled yet, 0 boxes on hand, 500 ft in a new one; no plan needs fewer"), Line(job, "16/2: boxes to buy"));
+        Assert.Equal(
+            (1m, "cut plan for what is not pulled yet, 2 runs; on hand 0 boxes; 500 ft in a new one; no plan needs fewer"), Line(job, "16/2: boxes to buy"));
     }
 
     [Fact]
@@ -57,7 +58,7 @@ public class HousePartsTests
         Assert.Equal((null, "no run that waits to be cut has a length; no length yet: W01, W02"), Line(none, "16/2: boxes to buy"));
         Assert.Equal("", Shown(none, "16/2"));
         var some = Jobs.Roughed().Window("W02").Say("W02", RunFacts.Cable, "16/2");
-        Assert.Equal("cut plan for the 1 run whose length is known; no length yet: W02", Line(some, "16/2: boxes to buy").From);
+        Assert.Equal("cut plan for those whose length is known, 1 run; no length yet: W02", Line(some, "16/2: boxes to buy").From);
         Assert.Equal("at least 1", Shown(some, "16/2: boxes to buy"));
         Assert.Equal("at least 75", Shown(some, "16/2"));
         // A box on hand holds the run that is known: how many are to be bought for the other one nobody knows.
@@ -85,8 +86,8 @@ public class HousePartsTests
         var job = new TestJob().WithPanel();
         foreach (var n in Enumerable.Range(1, 10))
             job.Window($"W{n:00}");
-        Assert.Equal((0m, "10 units on panels, 10 places on those of the house"), Line(job, "More panels"));
-        Assert.Equal((1m, "11 units on panels, 10 places on those of the house; 10 to a panel"), Line(job.Window("W11"), "More: Invented supply"));
+        Assert.Equal((0m, "10 units on panels; the panels of the house have room for 10"), Line(job, "More panels"));
+        Assert.Equal((1m, "11 units on panels; the panels of the house have room for 10; 10 to a panel"), Line(job.Window("W11"), "More: Invented supply"));
         Assert.Equal((1m, "panels of the house: P1"), Line(job, "Invented supply"));
     }
 
@@ -111,7 +112,7 @@ public class HousePartsTests
                 job.SayOf(name, RemoteFacts.Plate, plate);
         }
         Assert.Equal((2m, "remotes of that room: R1, R2"), Line(job, "Wall remote, Kitchen"));
-        Assert.Equal((1m, "Kitchen (R1 and R2)"), Line(job, "2-gang wall plate"));
+        Assert.Equal((1m, "Kitchen (R1, R2)"), Line(job, "2-gang wall plate"));
         Assert.Equal((1m, "Hall (R3, no plate said)"), Line(job, "1-gang wall plate"));
         Assert.Equal((1m, "Hall (R4)"), Line(job, "3-gang wall plate"));
     }
@@ -119,7 +120,7 @@ public class HousePartsTests
     [Fact]
     public void AHandheldTakesNoPlate() =>
         Assert.DoesNotContain(HouseParts.Of(new TestJob().Add(ItemKind.Remote, "R1").SayOf("R1", RemoteFacts.Type, "Handheld").House),
-            l => l.Part.Contains("plate", StringComparison.Ordinal));
+            l => l.Part.In(House.Empty).Contains("plate", StringComparison.Ordinal));
 
     [Fact]
     public void WhatASheetCountsIsCountedForEachUnitAndRun()
@@ -139,8 +140,8 @@ public class HousePartsTests
     [Fact]
     public void AnEmptyHouseTakesNothing() => Assert.Empty(HouseParts.Of(new TestJob().House));
 
-    private static string Shown(TestJob job, string part) => HouseParts.Of(job.House).Single(l => l.Part == part).Shown;
+    private static string Shown(TestJob job, string part) => HouseParts.Of(job.House).Single(l => l.Part.In(job.House) == part).Shown;
 
     private static (decimal? Count, string From) Line(TestJob job, string part) =>
-        HouseParts.Of(job.House).Single(l => l.Part == part) is var line ? (line.Count, line.CountedFrom) : default;
+        HouseParts.Of(job.House).Single(l => l.Part.In(job.House) == part) is var line ? (line.Count, line.CountedFrom.In(job.House)) : default;
 }
