@@ -61,7 +61,7 @@ internal sealed class HouseLock : IDisposable
         {
             return here.Files.TryHold(names.Lock);
         }
-        catch (UnauthorizedAccessException failed) when (here.Files.Exists(names.Lock))
+        catch (UnauthorizedAccessException failed) when (File.Exists(names.Lock))
         {
             throw new UnauthorizedAccessException($"{names.Lock} is another user's, and this one has no right to it. Who has the house open: "
                 + $"{Holder(here, names)}. If nobody has, remove that file.", failed);

@@ -135,14 +135,12 @@ public sealed class WayBackTests : IDisposable
     public void AUsersFolderThatTakesNothingCostsTheBackupAndNotTheWork()
     {
         Assert.Equal(0, _run.Run("new", "elm").Code);
-        File.Delete(_run.In("data/trimout/kept"));
         if (Directory.Exists(_run.In("data")))
             Directory.Delete(_run.In("data"), recursive: true);
         File.WriteAllText(_run.In("data"), "no folder");
-        var set = _run.RunWith("house\tnote\ta\n", "set", "elm.trimout");
+        var set = _run.RunWith("house\tclient\tA family\n", "set", "elm.trimout");
         Assert.Contains("No backup was made: ", set.Error);
-        Assert.NotEqual(77, set.Code);
-        Assert.NotEqual(74, set.Code);
+        Assert.Equal((0, "1\n"), (set.Code, set.Output));
     }
 
     [Fact]
@@ -203,7 +201,7 @@ public sealed class WayBackTests : IDisposable
     public void ADamagedHouseOfALongNameIsKeptUnderAShorterOne()
     {
         var name = new string('ü', 115);
-        Assert.Equal(0, _run.Run("new", name).Code);
+        Assert.Equal(0, _run.Run("new", name, "--name", "Long").Code);
         Assert.Equal(0, _run.Run("backup", name + ".trimout", "--to", "copy").Code);
         File.WriteAllBytes(_run.In(name + ".trimout"), [1, 2, 3]);
         Assert.Equal(2, _run.Run("restore", name, "copy.trimout", "--replace").Code);
