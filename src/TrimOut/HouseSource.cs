@@ -32,8 +32,9 @@ internal static class HouseSource
         if (house.Newer > 0)
             throw new VerbException(ExitCode.BadData, $"{path}: {house.ReadOnlyBecause}");
         var log = HouseLog.Of(house.Opened);
-        return log.Ok ? (Told(log.Value, aloud), [.. Remarks(house), .. Holes(house, log.Value)], house.InDoubt)
-            : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
+        if (!log.Ok)
+            throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
+        return (Told(log.Value, aloud), [.. Remarks(house), .. Holes(house, log.Value)], house.InDoubt);
     }
 
     /// <summary>What is to be said about how a house was found.</summary>

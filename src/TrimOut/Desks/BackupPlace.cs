@@ -54,7 +54,7 @@ internal static class BackupPlace
     /// <summary>That nobody knows where the user wanted backups to be kept; null where that is known.</summary>
     public static string? NotKnownWhere() => Settings.Read().Unread is { } why
         ? $"{UserFolder.Settings} can't be read: {why} It counts as never written, and if it said where backups are kept, they are not kept there now but in "
-            + $"{Usual}. To say it again, which writes that file anew and keeps what is there beside it: trimout backup --keep-in FOLDER" : null;
+            + $"{Usual}. To say it again, which keeps what is there beside a new one: trimout backup --keep-in FOLDER" : null;
 
     private static IReadOnlyList<BackupFolder> Folders(Func<string, bool> has)
     {

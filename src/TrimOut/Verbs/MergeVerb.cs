@@ -39,7 +39,8 @@ internal static class MergeVerb
                     Common.Say($"There is more than one {name}: each copy added one. "
                         + "Give one of them another name, or remove it if both are the same.");
                 }
-                return look.End(merge.Disagreements.IsEmpty && merge.Removals.IsEmpty && merge.Namesakes.IsEmpty && uncounted == 0 ? ExitCode.Fine : ExitCode.LeftOut);
+                return look.End(merge.Disagreements.IsEmpty && merge.Removals.IsEmpty && merge.Namesakes.IsEmpty && uncounted == 0
+                    ? ExitCode.Fine : ExitCode.LeftOut);
             }
         });
         return verb;

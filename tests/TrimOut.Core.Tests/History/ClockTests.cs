@@ -17,7 +17,8 @@ public class ClockTests
         var store = new MemoryStore();
         var job = new TestJob(store: store);
         var before = job.Scribe.Log.Changes.Count;
-        var scribe = new Scribe(new MemoryStore("late", job.Scribe.Log.Changes), new FakeTimeProvider(new DateTimeOffset(year, 3, 2, 8, 0, 0, TimeSpan.Zero)), "Ada");
+        var clock = new FakeTimeProvider(new DateTimeOffset(year, 3, 2, 8, 0, 0, TimeSpan.Zero));
+        var scribe = new Scribe(new MemoryStore("late", job.Scribe.Log.Changes), clock, "Ada");
         var refused = AddItems.Window(scribe.House, "W77", null).Then(scribe.Record);
         Assert.Contains("Put the clock right and save again", refused.Reason);
         Assert.Equal(before, scribe.Log.Changes.Count);
@@ -29,7 +30,8 @@ public class ClockTests
     public void WhatIsSavedAtTheEdgesIsReadAgain(int year)
     {
         var job = new TestJob();
-        var scribe = new Scribe(new MemoryStore("late", job.Scribe.Log.Changes), new FakeTimeProvider(new DateTimeOffset(year, 3, 2, 8, 0, 0, TimeSpan.Zero)), "Ada");
+        var clock = new FakeTimeProvider(new DateTimeOffset(year, 3, 2, 8, 0, 0, TimeSpan.Zero));
+        var scribe = new Scribe(new MemoryStore("late", job.Scribe.Log.Changes), clock, "Ada");
         var saved = AddItems.Window(scribe.House, "W77", null).Then(scribe.Record).Value;
         Assert.True(ChangeJson.Read(ChangeJson.Write(saved)).Ok);
     }
