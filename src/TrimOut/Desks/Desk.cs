@@ -7,7 +7,6 @@ using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
 using TrimOut.Screens.Shell;
-using TrimOut.Verbs;
 
 namespace TrimOut.Desks;
 

@@ -36,9 +36,9 @@ internal static class BackupVerb
             {
                 var look = Look.By(parsed);
                 look.At(house);
-                var made = NewFile.Of(copy, house).OrEnd(ExitCode.Usage);
-                BackupFolder.Copy(house, made, TimeProvider.System, parsed.GetValue(Common.GoOn));
-                Console.Out.WriteLine(made);
+                var file = NewFile.Of(copy, house).OrEnd(ExitCode.Usage);
+                BackupFolder.Copy(house, file, TimeProvider.System, parsed.GetValue(Common.GoOn));
+                Console.Out.WriteLine(file);
                 return look.End(ExitCode.Fine);
             }
             // Among the backups there is nothing that is known to lack something: no --go-on here.
