@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Text;
 using TrimOut.Desks;
+using TrimOut.Tests.Terminals;
 
 namespace TrimOut.Tests.Verbs;
 
