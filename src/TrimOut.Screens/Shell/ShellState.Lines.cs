@@ -45,8 +45,13 @@ internal sealed partial class ShellState
             }
             taken++;
         }
-        if (taken > 1 && _pastedLines.Count == 0)
-            Status($"{NumberText.Counted(taken, "pasted line")} taken, each saved by itself.");
+        if (taken < 2 || _pastedLines.Count > 0)
+            return;
+        var said = $"{NumberText.Counted(taken, "pasted line")} taken, each saved by itself.";
+        if (Typing is { } next)
+            Typing = next with { Note = said };
+        else
+            Status(said);
     }
 
     /// <summary>What becomes of waiting lines when the field is left.</summary>
