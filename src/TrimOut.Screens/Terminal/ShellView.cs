@@ -55,7 +55,7 @@ internal sealed class ShellView : Runnable
     {
         app.Keyboard.KeyDown += (_, key) => key.Handled = Pressed(key) || key.Handled;
         app.Mouse.MouseEvent += (_, mouse) => mouse.Handled = Moused(mouse) || mouse.Handled;
-// The library's field would take the first line alone, and the rest would be gone without a word.
+        // The library's field would take the first line alone, and the rest would be gone without a word.
         app.Paste += (_, paste) => paste.Handled = PastedLines(paste.Text) || TakePasted(paste.Text);
         app.ScreenChanged += (_, _) => Refresh(all: true);
         // The library wipes the whole screen before the next draw when any view was moved.
