@@ -55,6 +55,8 @@ public class FiguresPageTests
         { "Delivered against ordered", DeliveredSizeOff.Tolerance.Show(DisplayUnits.Inches) },
         { "Neighbors' bars", BarsNotLevel.Tolerance.Show(DisplayUnits.Inches) },
         { "Entry against its plan", EntryOffPlan.Tolerance.Show(DisplayUnits.Inches) },
+        { "Entry from the motor, along the head", EntryFarFromMotor.MostAlong.Show(DisplayUnits.Inches) },
+        { "Entry below the head", EntryFarFromMotor.MostDown.Show(DisplayUnits.Inches) },
         { "Setback against the sheet", SetbackOffSheet.Tolerance.Show(DisplayUnits.Inches) },
         { "Around the middle screw", MiddleScrew.Around.Show(DisplayUnits.Inches) },
         { "Free cord or chain", CordWithinReach.Most.Show(DisplayUnits.Inches) },
@@ -94,6 +96,11 @@ public class FiguresPageTests
 
         static string Sort(Fact fact) => KebabCase.Of(fact.Subject).Replace('-', ' ');
     }
+
+    [Fact]
+    public void WhatIsUsualInAHouseStandsOnThePage() => Assert.All(UsualLengths.All, usual => Assert.Contains(
+        $"| {KebabCase.Of(usual.Fact.Subject).Replace('-', ' ')} | {usual.Fact.Label} | {usual.Fact.Show(usual.Least, House.Empty)} | "
+            + $"{usual.Fact.Show(usual.Most, House.Empty)} | {usual.Why.English} |", Page, StringComparison.Ordinal));
 
     [Fact]
     public void TheDefaultsOfThePageAreThoseOfANewHouse() => Assert.Contains(Defaults(), Page, StringComparison.Ordinal);

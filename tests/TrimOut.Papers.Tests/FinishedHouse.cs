@@ -118,7 +118,7 @@ internal static class FinishedHouse
         job.Add(ItemKind.Panel, "P1");
         job.SayOf("P1", PanelFacts.Location, "Mechanical room, north wall").SayOf("P1", PanelFacts.Board, "Main board")
             .SayOf("P1", PanelFacts.Breaker, "14").SayOf("P1", PanelFacts.BreakerRating, "15").SayOf("P1", PanelFacts.ElseOnBreaker, "2");
-        job.SayOf("10-output panel", PanelTypeFacts.InputCurrent, "2").SayOf("Roller", CoveringKindFacts.WithoutPower, "moved by hand")
+        job.SayOf("Invented supply", PanelTypeFacts.InputCurrent, "2").SayOf("Roller", CoveringKindFacts.WithoutPower, "moved by hand")
             .SayOf("16/2", CableTypeFacts.Colours, "red, black").SayOf("16/2", CableTypeFacts.Plus, "red");
         job.SayOf("P1", PanelFacts.ConnectedBy, "Sparks Example").SayOf("P1", PanelFacts.Licence, "EL-0001").SayOf("P1", PanelFacts.ConnectedOn, "2026-08-11");
         foreach (var run in job.House.Runs.Select(r => r.Name).ToList())

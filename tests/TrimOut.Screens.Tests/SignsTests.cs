@@ -53,7 +53,7 @@ public class SignsTests
 
     private static string Section()
     {
-        var text = new StringBuilder(Heading + "\nColours carry no meaning alone: a sign or a word stands beside each. `?` explains those of the screen.\n");
+        var text = new StringBuilder(Heading + "\nColors carry no meaning alone: a sign or a word stands beside each. `?` explains those of the screen.\n");
         foreach (var screen in KeyTableTests.EveryScreen().Where(s => s.Signs.Count > 0).DistinctBy(s => string.Concat(s.Signs.Select(x => x.Means))))
         {
             text.Append($"\n**{KeysPageTests.Name(screen)}**\n\n| Sign | What it means |\n|---|---|\n");

@@ -65,7 +65,7 @@ public static class CommonPracticeKit
         draft = Cover(draft, units, "Valance", 3.25m, 3.5m);
         return draft
             .New(ItemKind.PanelType, House.RootId, out var panel)
-            .Put(panel, PanelTypeFacts.Name, "10-output panel")
+            .Put(panel, PanelTypeFacts.Name, "Invented supply")
             .Put(panel, PanelTypeFacts.Outputs, 10)
             .Put(panel, PanelTypeFacts.Supply, new Voltage(12))
             .Put(panel, PanelTypeFacts.OutputCurrent, new Current(2.5m))

@@ -19,7 +19,7 @@ internal sealed class CheckSheet
     /// <summary>The check.</summary>
     public ICheck Check { get; }
 
-    /// <summary>What its judgements read.</summary>
+    /// <summary>What its judgments read.</summary>
     public IReadSets Reads => _judged;
 
     /// <summary>Broken rules and what could not be checked, in the order of the subjects, without what was waived; how often the rule holds.</summary>
@@ -42,7 +42,7 @@ internal sealed class CheckSheet
     /// <summary>What it says of another state of the house.</summary>
     /// <param name="house">The state.</param>
     /// <param name="changed">What reads otherwise in it.</param>
-    /// <param name="touched">The judgements that read some of that.</param>
+    /// <param name="touched">The judgments that read some of that.</param>
     public CheckSheet After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched) =>
         _judged.After(house, changed, touched) is var after && ReferenceEquals(after, _judged) ? this : new CheckSheet(Check, after);
 

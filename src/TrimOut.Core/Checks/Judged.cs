@@ -2,7 +2,7 @@ using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Checks;
 
-/// <summary>What one judgement came to.</summary>
+/// <summary>What one judgment came to.</summary>
 /// <param name="Results">What was found or could not be checked, without its working: that is made again for whoever asks.</param>
 /// <param name="Passed">How often the rule holds.</param>
 internal sealed record Judged(IReadOnlyList<CheckResult> Results, int Passed)

@@ -3,7 +3,7 @@ using TrimOut.Core.Units;
 namespace TrimOut.Core.Checks;
 
 /// <summary>Checks that say nothing yet, because details are missing: never a pass.</summary>
-/// <param name="Checks">How many judgements wait.</param>
+/// <param name="Checks">How many judgments wait.</param>
 /// <param name="Facts">For how many facts; each counts once, and each check names the first one that it misses.</param>
 public readonly record struct Waiting(int Checks, int Facts)
 {

@@ -18,9 +18,9 @@ public static class KitCheck
         if (sheet.Latest(fact.Name)?.Stored is null)
             return new Refusal($"{fact.Label} has no value yet.");
         var field = Companion.Checked(fact.Name);
-        var was = sheet.Latest(field)?.Stored is not null;
+        var was = SheetMark.Holds(sheet, fact);
         return new Draft($"{house.NameOf(sheet)}: {fact.Label} {(was ? "not checked" : "checked")} against the maker's sheet")
-            .PutStored(sheet.Id, field, was ? null : "yes");
+            .PutStored(sheet.Id, field, was ? null : SheetMark.For(sheet));
     }
 
     /// <summary>Says that every value of a part was checked against the sheet. Blanks stay blank: what is not there was not held against anything.</summary>
@@ -29,7 +29,7 @@ public static class KitCheck
         if (!FactTable.IsKit(sheet.Kind))
             return new Refusal(OnlyKit);
         var draft = SheetValues.NotHeldIn(sheet).Aggregate(new Draft($"{house.NameOf(sheet)}: all values checked against the maker's sheet"),
-            (d, f) => d.PutStored(sheet.Id, Companion.Checked(f.Name), "yes"));
+            (d, f) => d.PutStored(sheet.Id, Companion.Checked(f.Name), SheetMark.For(sheet)));
         return draft.Edits.IsEmpty ? new Refusal("Every value that is there was checked against the maker's sheet already.") : draft;
     }
 
@@ -42,6 +42,7 @@ public static class KitCheck
     private static Draft Held(Draft draft, Item sheet, Fact fact)
     {
         var field = Companion.Checked(fact.Name);
-        return (draft with { Edits = [.. draft.Edits.Where(e => e is not Edit.Put put || put.Field != field)] }).PutStored(sheet.Id, field, "yes");
+        return (draft with { Edits = [.. draft.Edits.Where(e => e is not Edit.Put put || put.Field != field)] })
+            .PutStored(sheet.Id, field, SheetMark.For(sheet));
     }
 }

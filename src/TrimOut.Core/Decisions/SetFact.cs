@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Decisions;
@@ -53,6 +54,8 @@ public static class SetFact
             draft = Beside(draft, Companion.CableAt(field), house.Job.Latest(HouseFacts.CableAtTest.Name)?.Stored);
             draft = Beside(draft, Companion.MeterStep(field), house.Job.Latest(HouseFacts.MeterStep.Name)?.Stored);
         }
+        if (AboutSheet.Is(fact) && fact.Name == AboutSheet.Edition && draft.Edits[0] is Edit.Put { Value: { } edition })
+            draft = OtherEdition(draft, item, edition);
         // A place among the windows of one room is none among those of another.
         if (fact == WindowFacts.Room && item.Latest(WindowFacts.PlaceInRoom)?.Stored is not null)
             draft = draft.PutStored(item.Id, WindowFacts.PlaceInRoom.Name, null);
@@ -63,6 +66,16 @@ public static class SetFact
         // A reading taken without leads or temperature said must not keep those of the one before it.
         Draft Beside(Draft to, string companion, string? value) =>
             value is null && item.Latest(companion)?.Stored is null ? to : to.PutStored(item.Id, companion, value);
+    }
+
+    /// <summary>What was checked against the edition before says so in its mark, and waits to be checked against the other one.</summary>
+    private static Draft OtherEdition(Draft draft, Item part, string edition)
+    {
+        var waiting = SheetMark.Waiting(part, edition).ToList();
+        foreach (var fact in waiting.Where(f => SheetMark.Of(part, f) != SheetMark.For(part)))
+            draft = draft.PutStored(part.Id, Companion.Checked(fact.Name), SheetMark.For(part));
+        return waiting.Count == 0 ? draft
+            : draft with { What = $"{draft.What}; {NumberText.Counted(waiting.Count, "value waits", "values wait")} to be checked against it" };
     }
 
     private static string Shown(Fact fact, string stored, House house) =>

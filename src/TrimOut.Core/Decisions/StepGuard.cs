@@ -25,10 +25,8 @@ public static class StepGuard
     public static ImmutableArray<string> Against(Subject subject, Step step, CheckReport report, StepList steps)
     {
         var presupposed = StepOrder.Of(step);
-        var open = presupposed.Before.Select(id => steps.Steps.FirstOrDefault(s => s.Id == id)).OfType<Step>()
-            .Select(before => (before, Of: Doing(before, subject).Where(s => Lacks(s, before, steps)).Select(s => s.Name).ToList()))
-            .Where(b => b.Of.Count > 0)
-            .Select(b => $"\"{b.before.Label}\" ({b.before.Phase.Full()}) is not done yet{(b.before.Subject == subject.Item.Kind ? "" : $": {Names(b.Of)}")}.");
+        var open = StepOrder.OpenBefore(step, subject, steps).Select(b => $"\"{b.Before.Label}\" ({b.Before.Phase.Full()}) is not done yet"
+            + $"{(b.Before.Subject == subject.Item.Kind ? "" : $": {Names([.. b.Lacking.Select(s => s.Name)])}")}.");
         var ofParts = subject is Unit unit && !presupposed.NoStopOf.IsEmpty ? report.StopsOfParts(unit).Where(f => f.Check.Phase <= step.Phase) : [];
         var stops = Stops(subject, report).Where(f => presupposed.NoStopOf.Contains(f.Check.Phase) || IsOfItsEvidence(f, subject, step)).Concat(ofParts)
             .Select(f => $"STOP{(f.Subject.Id == subject.Id ? "" : $" {report.House.NameOf(f.Subject)}:")} {f.Found.Message.In(report.House)}").ToList();
@@ -50,19 +48,6 @@ public static class StepGuard
             : [$"{NumberText.Counted(left.Count, "step")} before it {(left.Count == 1 ? "is" : "are")} not done yet, the first: \"{first.Label}\" "
                 + $"({first.Phase.Full()}){(of.Id == subject.Id ? "" : $" of {of.Name}")}."];
     }
-
-    /// <summary>Who does a step that another one presupposes.</summary>
-    private static IEnumerable<Subject> Doing(Step before, Subject subject) => before.Subject switch
-    {
-        _ when before.Subject == subject.Item.Kind => [subject],
-        ItemKind.House => [new JobItself(subject.House)],
-        ItemKind.Panel when subject is Unit { Run.Panel: { } panel } => [panel],
-        ItemKind.Unit when subject is JobItself => subject.House.Units,
-        _ => [],
-    };
-
-    private static bool Lacks(Subject subject, Step before, StepList steps) =>
-        subject.MarkOf(before) is null && steps.Open(before.Phase, subject).Contains(before) && steps.IsAsked(before, subject);
 
     private static IEnumerable<Finding> Stops(Subject subject, CheckReport report)
     {

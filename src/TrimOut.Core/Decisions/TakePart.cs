@@ -73,13 +73,14 @@ public static class TakePart
         foreach (var (name, stored) in part.About.Where(a => there?.Latest(a.Key)?.Stored != a.Value))
             draft = draft.PutStored(id, name, stored);
         var other = IsOtherEdition(part, there);
+        var edition = part.About.GetValueOrDefault(AboutSheet.Edition) ?? (there is null ? null : SheetMark.EditionOf(there));
         foreach (var value in part.Values)
         {
             var check = Companion.Checked(value.Fact.Name);
             if (!IsSame(value, there))
                 draft = draft.PutStored(id, value.Fact.Name, value.Stored);
-            if (value.Held && !IsChecked(there, value.Fact))
-                draft = draft.PutStored(id, check, "yes");
+            if (value.Held && !(there is not null && SheetMark.Of(there, value.Fact) is { } mark && SheetMark.Holds(mark, edition)))
+                draft = draft.PutStored(id, check, SheetMark.For(edition));
             else if (!value.Held && LosesCheck(value, there, other))
                 draft = draft.PutStored(id, check, null);
         }

@@ -1,4 +1,5 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Houses;
@@ -7,7 +8,7 @@ namespace TrimOut.Core.Houses;
 public abstract class KitSheet(House house, Item item) : Subject(house, item)
 {
     /// <summary>Whether somebody held a value against the maker's sheet.</summary>
-    public bool IsChecked(Fact fact) => Item.Latest(Companion.Checked(fact.Name))?.Stored == "yes";
+    public bool IsChecked(Fact fact) => SheetMark.Holds(Item, fact);
 }
 
 /// <summary>The sheet of a kind of covering.</summary>

@@ -18,7 +18,7 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
         var about = AboutSheet.Names.Where(n => part.Latest(n)?.Stored is not null)
             .ToImmutableSortedDictionary(n => n, n => part.Latest(n)!.Stored!, StringComparer.Ordinal);
         var values = SheetValues.Of(part.Kind).Where(f => part.Latest(f)?.Stored is not null)
-            .Select(f => new SheetValue(f, part.Latest(f)!.Stored!, part.Latest(Companion.Checked(f.Name))?.Stored is not null)).ToImmutableArray();
+            .Select(f => new SheetValue(f, part.Latest(f)!.Stored!, SheetMark.Holds(part, f))).ToImmutableArray();
         // Somebody may have held values against the sheet after what was said about it came with a file.
         var last = values.Where(v => v.Held).Select(v => part.Latest(Companion.Checked(v.Fact.Name))!).MaxBy(h => h.At);
         if (last is not null && (part.Latest(AboutSheet.HeldOn) is not { Stored: not null } said || said.At < last.At))

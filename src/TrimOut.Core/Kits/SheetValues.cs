@@ -32,9 +32,9 @@ public static class SheetValues
     /// <summary>The values of a part that its sheet was not read for yet.</summary>
     public static IEnumerable<Fact> BlankIn(Item part) => Of(part).Where(f => part.Latest(f)?.Stored is null);
 
-    /// <summary>The values of a part that are there, and that nobody checked against its sheet.</summary>
+    /// <summary>The values of a part that are there, and that nobody checked against its sheet, or only against an older edition.</summary>
     public static IEnumerable<Fact> NotHeldIn(Item part) =>
-        Of(part).Where(f => part.Latest(f)?.Stored is not null && part.Latest(Companion.Checked(f.Name))?.Stored is null);
+        Of(part).Where(f => part.Latest(f)?.Stored is not null && !SheetMark.Holds(part, f));
 
     /// <summary>How many values of all parts of a house are blank; a part that is no part, such as no head cover, has none.</summary>
     public static int Blanks(House house) =>

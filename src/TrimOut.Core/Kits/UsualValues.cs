@@ -23,6 +23,8 @@ public static class UsualValues
         Of(CoveringKindFacts.LeastVolts, new Voltage(2), new Voltage(48)),
         Of(CoveringKindFacts.RunningCurrent, new Current(0.05m), MostCurrent),
         Of(CoveringKindFacts.StartingCurrent, new Current(0.05m), MostCurrent),
+        Of(CoveringKindFacts.Widest, Inches(24), Inches(480)),
+        Of(CoveringKindFacts.Highest, Inches(24), Inches(480)),
         Of(CoveringKindFacts.EndBracket, Inches(0.125m), Inches(6)),
         Of(CoveringKindFacts.EndBracketBack, Inches(0.5m), Inches(8)),
         Of(CoveringKindFacts.EndBracketDown, Inches(0.5m), Inches(8)),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Phases;
 
@@ -82,10 +83,11 @@ public static class StepOrder
         Step("preset-stored", "remotes-paired", "open-limit", "close-limit").OverNoStopOf(Phase.Limits),
 
         Step("shown", "moved-by-all", "open-limit", "close-limit").OverNoStopOf([.. PhaseNames.All]).AfterAllEarlier(),
-        Step("demonstrated"),
-        Step("power-cut-shown"),
-        Step("binder-given"),
-        Step("open-items-agreed"),
+        // What is shown, handed over and agreed is of work that was tested and has power: else it is done once more before a witness.
+        Step("demonstrated", "tested-second", "volts-read", "moved-by-all", "open-limit", "close-limit"),
+        Step("power-cut-shown", "clicked-in", "volts-read"),
+        Step("binder-given", "tested-second", "volts-read"),
+        Step("open-items-agreed", "tested-second", "volts-read"),
         Step(SignOff.StepId, "shown", "demonstrated", "binder-given", "open-items-agreed").OverNoStopOf([.. PhaseNames.All]).AfterAllEarlier(),
     ]);
 
@@ -93,6 +95,28 @@ public static class StepOrder
 
     /// <summary>What a step presupposes; nothing for a step that a later version made.</summary>
     public static Presupposed Of(Step step) => Table.GetValueOrDefault(step.Id, Nothing);
+
+    /// <summary>The steps that it presupposes and that are not done yet, each with the units, panels or the house that lack it.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="subject">Whose step it is: a unit, a panel or the house.</param>
+    /// <param name="steps">The list of steps that the work is done by.</param>
+    public static IEnumerable<(Step Before, IReadOnlyList<Subject> Lacking)> OpenBefore(Step step, Subject subject, StepList steps) =>
+        Of(step).Before.Select(id => steps.Steps.FirstOrDefault(s => s.Id == id)).OfType<Step>()
+            .Select(before => (before, (IReadOnlyList<Subject>)[.. Doing(before, subject).Where(s => Lacks(s, before, steps))]))
+            .Where(b => b.Item2.Count > 0);
+
+    /// <summary>Who does a step that another one presupposes.</summary>
+    private static IEnumerable<Subject> Doing(Step before, Subject subject) => before.Subject switch
+    {
+        _ when before.Subject == subject.Item.Kind => [subject],
+        ItemKind.House => [new JobItself(subject.House)],
+        ItemKind.Panel when subject is Unit { Run.Panel: { } panel } => [panel],
+        ItemKind.Unit when subject is JobItself => subject.House.Units,
+        _ => [],
+    };
+
+    private static bool Lacks(Subject subject, Step before, StepList steps) =>
+        subject.MarkOf(before) is null && steps.Open(before.Phase, subject).Contains(before) && steps.IsAsked(before, subject);
 
     /// <summary>The ids of the steps that the table knows.</summary>
     public static IEnumerable<string> Ids => Table.Keys;

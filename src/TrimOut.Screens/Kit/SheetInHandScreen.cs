@@ -130,7 +130,7 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
 
     // The name that a blank kit gives a part is asked about until the sheet is named.
     private static bool Open(Item part, Fact fact) => part.Latest(fact)?.Stored is not { } stored
-        || (IsOfSheet(part, fact) ? part.Latest(Companion.Checked(fact.Name))?.Stored is null
+        || (IsOfSheet(part, fact) ? !SheetMark.Holds(part, fact)
         : fact.Name == NameField && KitWords.Has(stored) && part.Latest(AboutSheet.Sheet)?.Stored is null);
 
     private void DrawAbout(Area area, Item part, ScreenContext context)
@@ -201,7 +201,7 @@ internal static class SheetInHandKeys
             return then(s, context);
         if (text.Trim() != shown)
             return Typed(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
-        return !SheetInHandScreen.IsOfSheet(part, fact) || part.Latest(Companion.Checked(fact.Name))?.Stored is not null
+        return !SheetInHandScreen.IsOfSheet(part, fact) || SheetMark.Holds(part, fact)
             ? then(s, context)
             : new Transition(s, new Ask.Save(KitCheck.Toggle(context.House, part, fact), Then));
     }

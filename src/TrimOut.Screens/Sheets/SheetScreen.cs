@@ -205,7 +205,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     private static bool Unchecked(SheetRow row) =>
         SheetValues.Of(row.Item!.Kind).Contains(row.Fact!) && row.Item.Latest(row.Field)?.Stored is not null
-        && row.Item.Latest(Companion.Checked(row.Field))?.Stored is null;
+        && !SheetMark.Holds(row.Item, row.Fact!);
 
     private static string Beside(SheetRow row, string companion, string what, string unit) =>
         row.Item!.Latest(companion)?.Stored is { } stored ? $", {what} {stored} {unit}" : "";

@@ -86,6 +86,7 @@ public partial class FaultsBesideFaultsTests
         ["parts-past-opening: diagonal-down, width-middle"] = "what hangs plumb is the narrower of the two already",
         ["parts-past-opening: diagonal-up, width-middle"] = "what hangs plumb is the narrower of the two already",
         ["screw-under-centre-support: *, centre-bracket"] = "the screw is somewhere else then",
+        ["units-unlike: colour, colour"] = "what is written alike of both is alike",
         ["volts-short-at-unit: least-volts, *"] = "a supply that gives too little gives too little over every cable",
         ["volts-short-at-unit: supply, *"] = "a supply that gives too little gives too little over every cable",
     };

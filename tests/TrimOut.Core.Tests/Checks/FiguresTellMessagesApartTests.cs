@@ -40,6 +40,9 @@ public partial class FiguresTellMessagesApartTests
         ["PastWhatIsMade: AskMaker, FigureOrWarranty, OtherKindBeforeOrder, OtherKindWhileOpen, OthersBeforeOrder, OthersWhileOpen"] = "six mends",
         ["PlugInWithoutSocket: WallClosed, WhileOpen"] = "two mends",
         ["KitUnchecked: ManyUnchecked, SomeUnchecked"] = "how many is a figure",
+        ["KitUnchecked: ManyOlder, Older"] = "which values they are is a figure",
+        ["UnitsUnlike: OfUnit, Unlike"] = "a sentence and a part of it",
+        ["StepPassedOver: PassedOver, StepOf"] = "a sentence and a part of it",
         ["NotChecked: OfOther, OfSheet"] = "what is missing is not waived",
         ["NotChecked: Alone, OfHouse"] = "what is missing is not waived",
     };
@@ -74,6 +77,7 @@ public partial class FiguresTellMessagesApartTests
         CableShared: circle
         CableShortOnHand: at-least whole whole
         DatesRunBackwards: before-date still-to-come
+        EntryFarFromMotor: along down
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
         GapBetweenUnitsTooSmall: plumb too-wide
@@ -98,6 +102,7 @@ public partial class FiguresTellMessagesApartTests
         RunPastKitTable: at-least planned whole
         ScrewUnderCentreSupport: centre-support end-bracket
         StepOffUnits: inches millimetres
+        StepPassedOver: marked-before
         TailUnderHalfWidth: far-end
         TailUnderWholeWidth: far-end
         """,

@@ -20,6 +20,29 @@ public class KitCheckTests
         Assert.Empty(SheetValues.NotHeldIn(job.Part(ItemKind.HubType, "Hub")));
     }
 
+    /// <summary>What was read off an older edition waits to be checked against the newer one; the first edition is no newer one.</summary>
+    [Fact]
+    public void AnotherEditionWaitsForEachValueThatWasCheckedAgainstTheOneBefore()
+    {
+        var edition = AboutSheet.Of(ItemKind.HubType, AboutSheet.Edition);
+        var job = BlankHouse.With();
+        job.Do(KitCheck.ReadOff(job.House, Hub(), HubTypeFacts.Devices, "21"));
+        job.SayOf("Hub", edition, "March");
+        Assert.Empty(SheetValues.NotHeldIn(Hub()));
+        job.SayOf("Hub", edition, "May");
+        Assert.EndsWith("Edition: May; 1 value waits to be checked against it", job.Scribe.Log.Changes[^1].What, StringComparison.Ordinal);
+        Assert.Equal(HubTypeFacts.Devices, Assert.Single(SheetValues.NotHeldIn(Hub())));
+        Assert.Equal("March", SheetMark.OlderEdition(Hub(), HubTypeFacts.Devices));
+        job.Do(KitCheck.Toggle(job.House, Hub(), HubTypeFacts.Devices));
+        Assert.Empty(SheetValues.NotHeldIn(Hub()));
+        job.SayOf("Hub", edition, "June");
+        Assert.Equal("May", SheetMark.OlderEdition(Hub(), HubTypeFacts.Devices));
+        job.SayOf("Hub", edition, "may ");
+        Assert.Empty(SheetValues.NotHeldIn(Hub()));
+
+        Item Hub() => job.Part(ItemKind.HubType, "Hub");
+    }
+
     [Fact]
     public void AllHeldHoldsNoBlank()
     {

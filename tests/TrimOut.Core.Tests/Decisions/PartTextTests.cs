@@ -155,8 +155,8 @@ public class PartTextTests
     private static TestJob HeldPanel()
     {
         var job = new TestJob();
-        job.SayOf("10-output panel", AboutSheet.Of(ItemKind.PanelType, AboutSheet.Sheet), "Panel sheet")
-            .SayOf("10-output panel", AboutSheet.Of(ItemKind.PanelType, AboutSheet.Edition), "1");
+        job.SayOf("Invented supply", AboutSheet.Of(ItemKind.PanelType, AboutSheet.Sheet), "Panel sheet")
+            .SayOf("Invented supply", AboutSheet.Of(ItemKind.PanelType, AboutSheet.Edition), "1");
         return job.Do(KitCheck.All(job.House, job.Panel()));
     }
 

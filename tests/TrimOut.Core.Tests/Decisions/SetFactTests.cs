@@ -24,6 +24,19 @@ public class SetFactTests
         Assert.Equal("36\"", job.House.FindTag("W01")!.Show(WindowFacts.RoughWidth));
     }
 
+    [Theory]
+    [InlineData("38 ft", "the most that makes sense here is 48\". Did you mean 38\"?")]
+    [InlineData("90 mm", "")]
+    [InlineData("90", "the most that makes sense here is 48\". Did you mean 90 mm?")]
+    [InlineData("900 ft", "the most that makes sense here is 48\".")]
+    public void ADepthInAnotherUnitIsAskedAbout(string typed, string because)
+    {
+        var job = Jobs.Walked();
+        var read = SetFact.Typed(job.House, job.House.FindTag("W01")!.Item, WindowFacts.Depth, typed);
+        Assert.EndsWith(because, read.Reason ?? "", StringComparison.Ordinal);
+        Assert.Equal(because.Length == 0, read.Ok);
+    }
+
     [Fact]
     public void ATagThatIsTakenIsRefusedWhateverItsCase()
     {

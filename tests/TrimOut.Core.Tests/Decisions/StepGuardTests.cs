@@ -89,6 +89,33 @@ public class StepGuardTests
         Assert.Contains("\"Shown to the owner\" (Handover) is not done yet: W01.", against);
     }
 
+    /// <summary>Every step of the handover, of a unit and of the house, waits for volts and loops, and says so where it is marked.</summary>
+    [Theory]
+    [InlineData("demonstrated")]
+    [InlineData("power-cut-shown")]
+    [InlineData("binder-given")]
+    [InlineData("open-items-agreed")]
+    [InlineData("signed-off")]
+    public void NothingIsHandedOverBeforeVoltsAreRead(string step)
+    {
+        var job = new TestJob().Window("W01").Window("W02").Mark("W02", "volts-read").Mark("W02", "tested-second");
+        var against = StepGuard.Against(new JobItself(job.House), StepList.Find(step)!, job.Report, StepList.Shipped);
+        Assert.Contains(against, a => a == "\"Volts and polarity read\" (Power) is not done yet: W01." || a.Contains("before it are not done yet",
+            StringComparison.Ordinal));
+    }
+
+    /// <summary>What a step after power presupposes leads back to volts and to both loops, by one step or by several.</summary>
+    [Fact]
+    public void EveryStepAfterPowerWaitsForVoltsAndForLoops()
+    {
+        static IEnumerable<string> All(string id) => StepOrder.Of(StepList.Find(id)!).Before.SelectMany(b => All(b).Append(b));
+        Assert.All(StepList.All.Where(s => s.Phase > Phase.Power), step =>
+        {
+            Assert.True(StepOrder.Of(step).AllEarlier || All(step.Id).Contains("volts-read"), step.Id);
+            Assert.True(StepOrder.Of(step).AllEarlier || All(step.Id).Contains("tested-second"), step.Id);
+        });
+    }
+
     /// <summary>Behind drywall a wrong lead side costs the wall: whoever finds the cable again is told of it.</summary>
     [Fact]
     public void AStopOfTheLeadSideSpeaksAgainstFindingTheCableAgain()

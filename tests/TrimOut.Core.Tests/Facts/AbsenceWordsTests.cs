@@ -73,8 +73,8 @@ public class AbsenceWordsTests
     [Theory]
     [InlineData("none", "EL-1234", "name")]
     [InlineData("nobody yet", "EL-1234", "name")]
-    [InlineData("Mains Bros", "none", "licence")]
-    [InlineData("Mains Bros", "?", "licence")]
+    [InlineData("Mains Bros", "none", "license")]
+    [InlineData("Mains Bros", "?", "license")]
     public void NoElectricianIsSignedForByAWordOfAbsence(string by, string licence, string missing) =>
         Assert.Equal($"Volts were read on P1 and no {missing} stands beside its mains connection.",
             Live().SayOf("P1", PanelFacts.ConnectedBy, by).SayOf("P1", PanelFacts.Licence, licence).FaultOf(new MainsUnsigned(), "P1").Message);

@@ -14,7 +14,7 @@ public class PanelScheduleTests
         {
             "Hangs", "Board", "Breaker", "Breaker rating", "All else on that breaker", "Input volts, by its plate", "Input current at the most, by its plate",
         }.Select(k => mains[k]));
-        var job = FinishedHouse.Build().SayOf("10-output panel", PanelTypeFacts.InputVolts, "100 to 240 V");
+        var job = FinishedHouse.Build().SayOf("Invented supply", PanelTypeFacts.InputVolts, "100 to 240 V");
         Assert.Contains("100 to 240 V", PanelSchedule.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown, StringComparison.Ordinal);
     }
 

@@ -71,7 +71,8 @@ internal static class FramePicture
         {
             var paint = Palette.Of(look, tone);
             var weight = paint.Style.HasFlag(TextStyle.Bold) ? "; font-weight: bold" : "";
-            colours.Append(CultureInfo.InvariantCulture, $".f{tone} {{ fill: {Hex(paint.Front!.Value)}{weight} }} .b{tone} {{ fill: {Hex(paint.Back!.Value)} }}\n");
+            colours.Append(CultureInfo.InvariantCulture,
+                $".f{tone} {{ fill: {Hex(paint.Front!.Value)}{weight} }} .b{tone} {{ fill: {Hex(paint.Back!.Value)} }}\n");
         }
         return colours.ToString();
     }

@@ -47,7 +47,7 @@ public class OrderOfWorkTests
     public void AReasonIsOfferedAgainForTheNextUnit()
     {
         using var user = At(new TestJob().Window("W01").Window("W02"));
-        user.Press("2", "]", "]", "x").Type("pulled by the builder").Press("x").Sees("Up brings the one before").Press("up", "enter");
+        user.Press("2", "]", "]", "x").Type("pulled by the builder").Press("x").Sees("Why all the same (Up: as before):").Press("up", "enter");
         Assert.Equal("pulled by the builder", MarkOf(user, "W02", "cable-found")!.Although);
     }
 

@@ -8,7 +8,7 @@ public class PanelsTests
 {
     private static TerminalUser At()
     {
-        var job = new TestJob().Window("W01").Window("W02").Add(ItemKind.Panel, "A").SayOf("A", Core.Facts.PanelFacts.Type, "10-output panel");
+        var job = new TestJob().Window("W01").Window("W02").Add(ItemKind.Panel, "A").SayOf("A", Core.Facts.PanelFacts.Type, "Invented supply");
         job.Do(Core.Decisions.Landing.Land(job.Run("W02"), job.House.Panels[0], 3)).Mark("W02", "spliced");
         return new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
     }

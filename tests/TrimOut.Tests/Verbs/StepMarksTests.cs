@@ -26,6 +26,20 @@ public sealed class StepMarksTests : IDisposable
         Assert.Contains("Reason: the builder pulled it", _run.Run("history", "elm.trimout").Output);
     }
 
+    /// <summary>No step after power is marked before volts are read without a reason, here as on the screens.</summary>
+    [Theory]
+    [InlineData("shown", "Moved from every remote")]
+    [InlineData("remotes-paired", "Volts and polarity read")]
+    [InlineData("level-with-neighbours", "Open limit set and seen")]
+    public void AStepAfterPowerWaitsForVolts(string step, string before)
+    {
+        Begin();
+        var set = _run.RunWith($"W01\tstep:{step}\tdone\n", "set", "elm.trimout");
+        Assert.Empty(set.Output);
+        Assert.True(set.Error.Contains($"\"{before}\" ", StringComparison.Ordinal) || set.Error.Contains("still missing ", StringComparison.Ordinal),
+            set.Error);
+    }
+
     [Fact]
     public void AStepWithoutItsEvidenceIsNotMarked()
     {

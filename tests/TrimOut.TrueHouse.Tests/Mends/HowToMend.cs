@@ -100,8 +100,9 @@ public static class HowToMend
         ["box-late"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
         ["box-label-off"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
         ["serial-twice"] = m => m.Write(m.Unit.Key, UnitFacts.Serial, $"S-{m.Unit.Key}-again"),
-        ["setback-off-sheet"] = m => m.Write(m.Unit.Key, UnitFacts.Setback, m.Now(m.Unit.Kind.Name, CoveringKindFacts.Setback)),
-        ["entry-off-plan"] = m => m.Write(m.Unit.Key, UnitFacts.EntryAsBuilt, m.Now(m.Unit.Key, UnitFacts.EntryFromJamb)),
+        ["setback-off-sheet"] = m => m.Write(m.Unit.Key, UnitFacts.Setback, m.Now(m.Book.Unit(m.Unit.Key).Kind!.Name, CoveringKindFacts.Setback)),
+        ["entry-off-plan"] = m => m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Truth.Typed(m.Unit.EntryFromJamb))
+            && m.Write(m.Unit.Key, UnitFacts.EntryAsBuilt, m.Now(m.Unit.Key, UnitFacts.EntryFromJamb)),
         ["mount-off-measures"] = m => m.Write(m.Opening.Tag, WindowFacts.Mount, "outside"),
         ["setback-past-reveal"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.Setback, m.Lengths[0]),
         ["centre-support-left-out"] = m => Done(() => m.Book.Do(MarkStep.Done(m.Book.Unit(m.Unit.Key), StepList.Find("centre-support-clear")!).Value)),
@@ -149,7 +150,36 @@ public static class HowToMend
             && m.Write(m.Name, PanelFacts.ElseOnBreaker, "0"),
         ["bar-off-sill"] = m => m.Write(m.Unit.Key, UnitFacts.CloseGap, "0"),
         ["step-without-evidence"] = TakeMarksAway,
+        ["units-unlike"] = AllAsTheFirst,
+        ["entry-far-from-motor"] = m => m.Said.Mend.Contains("move the entry", StringComparison.Ordinal)
+            && (m.Said.Field == UnitFacts.EntryBelowHead.Name ? m.Write(m.Unit.Key, UnitFacts.EntryBelowHead, m.Truth.Typed(20)) : ToTheBracket(m)),
+        ["length-unusual"] = LengthRight,
+        ["stands-out-of-reveal"] = m => m.Write(m.Unit.Key, UnitFacts.HeadCover, "None") && (!Stays(m) || m.MountOutside()) && TakeOffered(m),
+        ["setback-too-deep"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.Setback, m.Lengths[0]),
+        ["stack-over-glass"] = m => m.Lengths.Count > 0 && m.MountOutside() && m.Write(m.Opening.Tag, WindowFacts.HeadAbove, m.Lengths[0])
+            && m.Write(m.Opening.Tag, WindowFacts.WallAbove, m.Lengths[0] + Clear),
+        ["gap-between-units-too-large"] = Wider,
+        ["changed-since-order"] = m => m.Write(m.Unit.Key, UnitFacts.Acknowledgement, $"A-{m.Unit.Key}-2"),
+        ["sheet-value-unusual"] = m => m.Write(m.Name, CoveringKindFacts.PairHold, Installer.Number(m.Truth.Kinds.First(k => k.Name == m.Name).PairHold))
+            && Done(() => m.Book.HoldAgainstSheet(ItemKind.CoveringKind, m.Name)),
+        ["panel-overloaded"] = m => m.Said.Message.Contains(" of group ", StringComparison.Ordinal) && OneAfterTheOther(m),
+        ["output-overloaded-together"] = m => ToAFreeOutput(m),
+        ["panel-past-class-two"] = m => m.Write(m.Truth.PanelSheets[0].Name, PanelTypeFacts.OutputCurrent,
+                Installer.Number(Math.Floor(ClassTwo.MostOnNameplate(m.Truth.PanelSheets[0].Volts) * 100) / 100))
+            && Done(() => m.Book.HoldAgainstSheet(ItemKind.PanelType, m.Truth.PanelSheets[0].Name)),
+        ["bars-not-level"] = m => m.Truth.Remotes.First(r => r.Moves.Contains(m.Unit)).Moves.TrueForAll(u =>
+            m.Write(u.Key, UnitFacts.OpenGap, m.Truth.Typed(20)) && m.Write(u.Key, UnitFacts.CloseGap, "0")),
+        ["cable-not-wanted"] = m => m.Said.Field == UnitFacts.Power.Name && m.Write(m.Opening.Units[0].Key, UnitFacts.Power, "panel"),
+        ["cable-shared"] = m => m.Said.Mend.StartsWith("Pull a home run", StringComparison.Ordinal)
+            && m.Write(m.Book.NameOf(m.Said.Item), RunFacts.BranchesOff, ""),
+        ["no-spare-cable"] = m => m.Said.Mend.StartsWith("Pull a second cable", StringComparison.Ordinal)
+            && m.Write(m.Unit.Key, RunFacts.SpareCables, "1") && m.Write(m.Unit.Key, RunFacts.SpareEnds, "Coiled beside the first"),
+        ["listed-by-relaxation"] = m => m.Write(m.Unit.Cable!.Sheet.Name, CableTypeFacts.Listing, "cl2r")
+            && Done(() => m.Book.HoldAgainstSheet(ItemKind.CableType, m.Unit.Cable.Sheet.Name)),
     };
+
+    /// <summary>Checks whose faults only two copies of one house bring about: here one person writes one book.</summary>
+    public static IReadOnlyList<string> OnlyOfTwoCopies { get; } = ["values-disagree", "removed-while-worked-on", "tag-twice"];
 
     private static bool Done(Action what)
     {
@@ -171,6 +201,37 @@ public static class HowToMend
         m.Write(wide, CoveringKindFacts.Widest, "6000 mm");
         m.Write(wide, CoveringKindFacts.Highest, "6000 mm");
         return m.Write(m.Unit.Key, UnitFacts.Kind, wide) && Done(() => m.Book.HoldAgainstSheet(ItemKind.CoveringKind, wide));
+    }
+
+    private static bool AllAsTheFirst(Mending m)
+    {
+        var first = m.Opening.Units[0];
+        return m.Opening.Units.TrueForAll(u => m.Write(u.Key, UnitFacts.Kind, first.Kind.Name)
+            && (m.Book.WrittenIn(u.Key, UnitFacts.Fabric) is null || (m.Write(u.Key, UnitFacts.Fabric, first.Fabric)
+                && m.Write(u.Key, UnitFacts.Colour, first.Colour))));
+    }
+
+    /// <summary>The length as it is in truth, where it was only written down wrong.</summary>
+    private static bool LengthRight(Mending m) => m.Said.Field switch
+    {
+        "depth" => m.Write(m.Opening.Tag, WindowFacts.Depth, m.Truth.Typed(m.Opening.Depth)),
+        "mains-distance" => m.Write(m.Unit.Key, RunFacts.MainsDistance, m.Truth.Typed(m.Unit.Cable!.MainsDistance)),
+        _ => false,
+    };
+
+    private static bool Wider(Mending m)
+    {
+        var first = m.Opening.Units[0].Key;
+        return m.Said.Mend.StartsWith("Order them", StringComparison.Ordinal)
+            && m.Write(first, UnitFacts.OrderWidth, m.Now(first, UnitFacts.OrderWidth) + m.Lengths[0]);
+    }
+
+    /// <summary>No unit is in a group any more: they start one after the other.</summary>
+    private static bool OneAfterTheOther(Mending m)
+    {
+        foreach (var unit in m.Truth.Units.Where(u => m.Book.Unit(u.Key).Item.Get(UnitFacts.Group) is not null).ToList())
+            m.Write(unit.Key, UnitFacts.Group, "");
+        return true;
     }
 
     private static bool RecordWhatIsMissing(Mending m)
@@ -235,7 +296,8 @@ public static class HowToMend
     /// <summary>The figure as it is in truth, where it was only written down wrong.</summary>
     private static bool FigureRight(Mending m) => m.Said.Field switch
     {
-        "entry-back" => m.Write(m.Unit.Key, UnitFacts.EntryBack, m.Truth.Typed(m.Unit.EntryBack)),
+        "entry-back" => m.Write(m.Unit.Key, UnitFacts.EntryBack, m.Truth.Typed(m.Unit.EntryBack))
+            && (m.Book.WrittenIn(m.Opening.Tag, WindowFacts.Depth) is null || m.Write(m.Opening.Tag, WindowFacts.Depth, m.Truth.Typed(m.Opening.Depth))),
         "entry-below-head" => m.Write(m.Unit.Key, UnitFacts.EntryBelowHead, m.Truth.Typed(m.Unit.EntryBelowHead)),
         _ => m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Truth.Typed(m.Unit.EntryFromJamb)),
     };
@@ -324,6 +386,11 @@ public static class HowToMend
 
     private static bool MarkWhatIsOpen(Mending m)
     {
+        if (m.Said.Mend.StartsWith("Clear the mark", StringComparison.Ordinal))
+        {
+            var step = StepList.Find(m.Said.Field[(m.Said.Field.IndexOf(':', StringComparison.Ordinal) + 1)..])!;
+            return Done(() => m.Book.Do(MarkStep.Clear(SubjectOf(m), step).Value));
+        }
         foreach (var step in StepList.All.Where(s => s.Subject == SubjectOf(m).Item.Kind))
         {
             var subject = SubjectOf(m);

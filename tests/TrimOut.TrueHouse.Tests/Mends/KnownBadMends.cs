@@ -3,6 +3,12 @@ namespace TrimOut.TrueHouse.Tests.Mends;
 /// <summary>Mends that do not mend today, or that make something new wrong. A test holds this list exactly: what no longer happens must be taken out.</summary>
 public static class KnownBadMends
 {
+    /// <summary>Checks whose mend no fault leads to, with the reason.</summary>
+    public static IReadOnlyDictionary<string, string> NeverCarriedOut { get; } = new Dictionary<string, string>
+    {
+        ["listed-by-relaxation"] = "a note on what the code allows: faultless houses hear it too",
+    };
+
     /// <summary>By what happens, with the reason.</summary>
     public static IReadOnlyDictionary<string, string> All { get; } = new Dictionary<string, string>
     {

@@ -13,10 +13,8 @@ public static class KnownPenSilences
     /// <summary>By the fact, what would show it.</summary>
     public static IReadOnlyDictionary<string, string> All { get; } = new Dictionary<string, string>
     {
-        ["house/panel-tail"] = "the tail that is measured at the pull, where less cable was cut",
         ["window/head-above"] = SecondPass,
         ["window/overlap-each-side"] = SecondPass,
-        ["unit/colour"] = OwnersList,
         ["unit/entry-back"] = "the same reading once more, after drywall",
         ["unit/entry-below-head"] = "the same reading once more, after drywall",
         ["unit/entry-from-jamb"] = "nothing where the slip is under 2 in, which plaster and trim may take; else the reading after drywall",

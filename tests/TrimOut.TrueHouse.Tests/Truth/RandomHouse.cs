@@ -113,13 +113,16 @@ public static class RandomHouse
             Position = at + 1,
             Power = between ? PowerSource.Battery : PowerSource.Panel,
             Group = dice.Chance(0.6) ? $"{opening.Room.Name} front" : null,
-            Fabric = dice.Of(Weaves),
-            Colour = dice.Of(Shades),
-            Opacity = dice.Of([Opacity.Sheer, Opacity.LightFiltering, Opacity.Blackout]),
+            Fabric = AsBeside(opening, dice.Of(Weaves), u => u.Fabric),
+            Colour = AsBeside(opening, dice.Of(Shades), u => u.Colour),
+            Opacity = AsBeside(opening, dice.Of([Opacity.Sheer, Opacity.LightFiltering, Opacity.Blackout]), u => u.Opacity),
             Serial = $"S-{house.Seed}-{opening.Tag}-{at}",
             Cable = between ? null : new RealCable { Sheet = null!, Pulled = null! },
         };
     }
+
+    /// <summary>What was chosen for the first unit of an opening is chosen for those beside it.</summary>
+    private static T AsBeside<T>(RealOpening opening, T rolled, Func<RealUnit, T> of) => opening.Units.Count == 0 ? rolled : of(opening.Units[0]);
 
     /// <summary>Parts an opening so that the gaps lie between what the sheet asks for and what it allows.</summary>
     private static void Part(RealHouse house, RealOpening opening, KindSheet kind, int count)
@@ -140,6 +143,8 @@ public static class RandomHouse
         house.Covers.Add(RandomSheets.Cover(house, dice, "Box cover", rolls.Max(u => u.Kind.Raised(u.Opening.Finished.Height + u.Opening.HeadAbove + 30))));
         foreach (var unit in rolls.Where(_ => dice.Chance(0.75)))
             unit.Cover = house.Covers[1];
+        foreach (var unit in rolls)
+            unit.Cover = unit.Opening.Units[0].Cover;
     }
 
     /// <summary>Makes a reveal deep enough for what hangs in it, and marks where the cable comes out of it.</summary>

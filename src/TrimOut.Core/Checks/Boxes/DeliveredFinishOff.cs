@@ -5,9 +5,9 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Boxes;
 
-/// <summary>What came has the fabric and the colour that were ordered.</summary>
+/// <summary>What came has the fabric and the color that were ordered.</summary>
 /// <remarks>
-/// <para>Why: beside its neighbour everybody sees it, and once it has hung nobody takes it back.</para>
+/// <para>Why: beside its neighbor everybody sees it, and once it has hung nobody takes it back.</para>
 /// <para>To clear: raise it with the maker; say yes once the right one is there.</para>
 /// </remarks>
 public sealed class DeliveredFinishOff : UnitCheck

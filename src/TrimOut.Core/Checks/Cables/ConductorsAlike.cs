@@ -5,10 +5,10 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Cables;
 
-/// <summary>The conductors of a cable in use are told apart by their colours, and one of them is plus.</summary>
+/// <summary>The conductors of a cable in use are told apart by their colors, and one of them is plus.</summary>
 /// <remarks>
 /// <para>Why: of two conductors alike every second pair is joined the wrong way round, one end in the mechanical room and one at the window.</para>
-/// <para>To clear: mark one conductor at both ends of each cable, and write colours and plus in the kit.</para>
+/// <para>To clear: mark one conductor at both ends of each cable, and write colors and plus in the kit.</para>
 /// </remarks>
 public sealed class ConductorsAlike() : Check<CableType>(Subjects.Cables)
 {

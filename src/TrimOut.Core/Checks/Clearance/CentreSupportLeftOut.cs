@@ -5,7 +5,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
-/// <summary>A wide unit has its centre support before the job goes on.</summary>
+/// <summary>A wide unit has its center support before the job goes on.</summary>
 /// <remarks>
 /// <para>Why: without it the head rail sags, and a roll that sags rubs in its middle.</para>
 /// <para>To clear: fix the support, and mark that it is clear of the brackets and their screws.</para>

@@ -7,11 +7,11 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
-/// <summary>Units on two walls of a bay do not run into each other in the corner, nor neighbours on one wall in the middle of it.</summary>
+/// <summary>Units on two walls of a bay do not run into each other in the corner, nor neighbors on one wall in the middle of it.</summary>
 /// <remarks>
 /// <para>Why: each is ordered by its own wall, and in the corner both want the same place.</para>
 /// <para>To clear: let one or both end farther from the corner, or choose a head that stands out less. An inside mount stands out only by what does
-/// not fit its reveal.</para>
+/// not fit its opening.</para>
 /// </remarks>
 public sealed class CornerClash : WindowCheck
 {

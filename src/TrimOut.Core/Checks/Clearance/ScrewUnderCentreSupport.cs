@@ -6,10 +6,10 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
-/// <summary>The middle screw is clear of the centre support and of the end brackets.</summary>
+/// <summary>The middle screw is clear of the center support and of the end brackets.</summary>
 /// <remarks>
 /// <para>Why: a screw head under the support tilts it, and the head rail bows over it.</para>
-/// <para>To clear: set the screw off centre, past the edge of the support.</para>
+/// <para>To clear: set the screw off center, past the edge of the support.</para>
 /// </remarks>
 public sealed class ScrewUnderCentreSupport : UnitCheck
 {

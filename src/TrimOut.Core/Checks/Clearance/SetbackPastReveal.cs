@@ -6,9 +6,9 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Clearance;
 
-/// <summary>Brackets as they are fixed stand inside the reveal.</summary>
+/// <summary>Brackets as they are fixed stand inside the opening.</summary>
 /// <remarks>
-/// <para>Why: a bracket that reaches farther back than the reveal is deep stands in the glass, or one of the figures is misread. A mark of
+/// <para>Why: a bracket that reaches farther back than the opening is deep stands in the glass, or one of the figures is misread. A mark of
 /// the tape for each of the two figures is let pass.</para>
 /// <para>To clear: read the setback again, or fix the brackets nearer to the room face.</para>
 /// </remarks>

@@ -38,8 +38,13 @@ public sealed class StackOverGlass : UnitCheck
             ? new Outcome.Fine(working)
             : new Outcome.Found(CoversGlass.With(Arg.AtLeast(stack.Height), Arg.AtLeast(stack.BelowHead - glass)),
                 subject.Window.Mount == Mount.Inside && Moment.NotOrdered(subject)
-                    ? AgreeOrMountOutside.With(Arg.AtLeast(stack.Height - glass))
+                    ? AgreeOrMountOutside.With(Arg.AtLeast(OutsideFrom(subject, stack, glass)))
                     : Agree,
                 FieldRef.To(subject.Window.Item, WindowFacts.Mount), working);
     }
+
+    /// <summary>How far above the opening it has to start outside: what starts higher drops farther and stacks higher, and its brackets need wall.</summary>
+    private static Length OutsideFrom(Unit unit, RaisedStack stack, Length glass) => Length.Max(
+        (stack.Height - glass) / (1 - Math.Min(unit.Kind!.Item.Get(CoveringKindFacts.StackShare)!.Value, 0.9m)),
+        unit.Kind[CoveringKindFacts.EndBracketDown] ?? Length.Zero);
 }

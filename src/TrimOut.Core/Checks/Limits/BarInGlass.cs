@@ -8,7 +8,7 @@ namespace TrimOut.Core.Checks.Limits;
 
 /// <summary>Open, the bottom bar is clear of the glass.</summary>
 /// <remarks>
-/// <para>Why: neighbours that all stop too low look level, and the bar is across the view of every window of the room.</para>
+/// <para>Why: neighbors that all stop too low look level, and the bar is across the view of every window of the room.</para>
 /// <para>To clear: set the open limit higher. Where a stack covers the top of the glass by its sheet, have the owner agree and waive it.</para>
 /// </remarks>
 public sealed class BarInGlass : UnitCheck

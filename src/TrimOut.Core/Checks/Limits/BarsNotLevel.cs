@@ -6,7 +6,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Limits;
 
-/// <summary>The bars of neighbours in a room stand level, open and closed.</summary>
+/// <summary>The bars of neighbors in a room stand level, open and closed.</summary>
 /// <remarks>
 /// <para>Why: two bars side by side show a difference that nobody sees on one alone.</para>
 /// <para>To clear: set the limit of one of the two again.</para>
@@ -17,7 +17,7 @@ public sealed class BarsNotLevel : UnitCheck
     private static readonly Message ClosedApart = new("Closed, its bar stands at {0} and that of {1} at {2}: {3} apart.", "closed");
     private static readonly Message SetAgain = new("Set the limit of one of the two again, seen from across the room.");
 
-    /// <summary>How far neighbours may differ: common practice, no published source.</summary>
+    /// <summary>How far neighbors may differ: common practice, no published source.</summary>
     public static readonly Length Tolerance = Length.FromInches(0, 1, 8);
 
     /// <inheritdoc/>

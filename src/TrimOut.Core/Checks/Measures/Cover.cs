@@ -5,8 +5,8 @@ using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Checks.Measures;
 
-/// <summary>How deep the head cover of a unit, or the unit without one, sits in its reveal.</summary>
-/// <param name="Depth">Depth of the reveal.</param>
+/// <summary>How deep the head cover of a unit, or the unit without one, sits in its opening.</summary>
+/// <param name="Depth">Depth of the opening.</param>
 /// <param name="Setback">Distance of the front from the room face.</param>
 /// <param name="Reach">How far it reaches back from its front.</param>
 /// <param name="Needed">The least depth in which the brackets hold.</param>

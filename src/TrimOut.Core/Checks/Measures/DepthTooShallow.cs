@@ -5,7 +5,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
-/// <summary>The reveal of an inside mount is deep enough for the brackets.</summary>
+/// <summary>The opening of an inside mount is deep enough for the brackets.</summary>
 /// <remarks>
 /// <para>Why: brackets that hang over the edge have nothing to hold in.</para>
 /// <para>To clear: a shallower kind, or an outside mount.</para>

@@ -6,7 +6,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
-/// <summary>The head cover is inside the reveal at the setback of the sheet.</summary>
+/// <summary>The head cover is inside the opening at the setback of the sheet.</summary>
 /// <remarks>
 /// <para>Why: brackets fixed at the usual setback would leave no room behind; a smaller one makes it flush.</para>
 /// <para>To clear: fix the brackets nearer to the room face, if the sheet allows it.</para>

@@ -8,7 +8,7 @@ namespace TrimOut.Core.Checks.Orders;
 
 /// <summary>Sizes of a kind that is in use, or was checked against its sheet, are ordered in steps of the units that the house is measured in.</summary>
 /// <remarks>
-/// <para>Why: a size in steps of the other units has parts of a millimetre or of a sixteenth that no tape shows, and whoever reads the order rounds it
+/// <para>Why: a size in steps of the other units has parts of a millimeter or of a sixteenth that no tape shows, and whoever reads the order rounds it
 /// once more.</para>
 /// <para>To clear: read the step on the maker's sheet in the house's units.</para>
 /// </remarks>

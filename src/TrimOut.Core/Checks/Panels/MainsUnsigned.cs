@@ -8,7 +8,7 @@ namespace TrimOut.Core.Checks.Panels;
 /// <summary>A panel under power was connected to mains by a licensed electrician who is named, and who is nobody of the crew.</summary>
 /// <remarks>
 /// <para>Why: mains work is for a licensed electrician only, and the owner must know whom to call.</para>
-/// <para>To clear: write who connected it and the licence; if nobody licensed did, switch it off and have it looked at.</para>
+/// <para>To clear: write who connected it and the license; if nobody licensed did, switch it off and have it looked at.</para>
 /// </remarks>
 public sealed class MainsUnsigned() : Check<Panel>(Subjects.Panels)
 {

@@ -22,14 +22,15 @@ public sealed class EntryOffLeadSide : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-off-lead-side", "Entry is not on the lead side", Severity.Caution, Phase.WalkThrough,
-        new Source(Source.CommonPractice, "entry side = lead side"));
+        new Source(Source.CommonPractice, "entry side = lead side, or the motor end of the kind while no lead side is said"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
     {
         if (!subject.OnPanel)
             return new Outcome.DoesNotApply();
-        if (subject.LeadSide is not { } lead)
+        // Until a lead side is said, the motor of the kind says where the cable has to reach it; a match is then no pass.
+        if ((subject.LeadSide ?? subject.MotorSide) is not { } lead || (subject.LeadSide is null && subject.EntrySide == lead))
             return NotChecked.Of(subject, UnitFacts.LeadSide);
         if (subject.EntrySide is not { } entry)
             return NotChecked.Of(subject, UnitFacts.EntrySide);
@@ -37,13 +38,13 @@ public sealed class EntryOffLeadSide : UnitCheck
             return new Outcome.Fine();
         var (leaves, reaches) = (Arg.Value(UnitFacts.EntrySide, entry), Arg.Value(UnitFacts.LeadSide, lead));
         return new Outcome.Found(
-            TailAcross(subject) is { } tail ? OtherSideReached.With(leaves, reaches, Arg.AtLeast(tail)) : OtherSide.With(leaves, reaches),
+            TailAcross(subject, lead) is { } tail ? OtherSideReached.With(leaves, reaches, Arg.AtLeast(tail)) : OtherSide.With(leaves, reaches),
             Moment.WallOpen(subject) ? MoveEntry.With(reaches) : LeadAcross,
             FieldRef.To(subject.Item, UnitFacts.EntrySide));
     }
 
-    private static Length? TailAcross(Unit unit) =>
-        unit is { EntryAlong: { } entry, EntryBelowHead: { } below, LeadSide: { } lead } && unit.MotorAlong(lead) is { } motor
+    private static Length? TailAcross(Unit unit, Side lead) =>
+        unit is { EntryAlong: { } entry, EntryBelowHead: { } below } && unit.MotorAlong(lead) is { } motor
         && unit.Kind?[CoveringKindFacts.LeadBehind] is { } behind
             ? TailPath.ToMotor(entry, motor, below, behind)
             : null;

@@ -6,10 +6,10 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
-/// <summary>The cable of an inside mount leaves the wall inside its reveal: within its width, its height and its depth.</summary>
+/// <summary>The cable of an inside mount leaves the wall inside its opening: within its width, its height and its depth.</summary>
 /// <remarks>
 /// <para>Why: a distance that is typed without its point puts the entry into the next room, and a tail and a bracket are reckoned from it.</para>
-/// <para>To clear: put the figure right, or move the entry into the reveal while the wall is open. The depth counts once it is measured.</para>
+/// <para>To clear: put the figure right, or move the entry into the opening while the wall is open. The depth counts once it is measured.</para>
 /// </remarks>
 public sealed class EntryOffOpening : UnitCheck
 {

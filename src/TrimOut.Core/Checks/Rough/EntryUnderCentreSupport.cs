@@ -6,7 +6,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
-/// <summary>The cable of a wide unit must not leave the wall where the centre support will sit.</summary>
+/// <summary>The cable of a wide unit must not leave the wall where the center support will sit.</summary>
 /// <remarks>
 /// <para>Why: the support is fixed last, into the middle of the head, and pinches what is there.</para>
 /// <para>To clear: move the entry. The support is taken to reach as far back and down as the end bracket of the sheet.</para>

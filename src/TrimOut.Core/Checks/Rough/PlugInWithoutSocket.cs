@@ -5,10 +5,10 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
-/// <summary>The cord of a plug-in supply reaches a socket.</summary>
+/// <summary>The cord of a plug-in supply reaches an outlet.</summary>
 /// <remarks>
 /// <para>Why: a cord across the wall is seen every day, and a child pulls on it.</para>
-/// <para>To clear: a socket by the licensed electrician while the wall is open, or power from a panel or a battery.</para>
+/// <para>To clear: an outlet by the licensed electrician while the wall is open, or power from a panel or a battery.</para>
 /// </remarks>
 public sealed class PlugInWithoutSocket : UnitCheck
 {

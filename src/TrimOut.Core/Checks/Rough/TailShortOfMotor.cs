@@ -7,7 +7,7 @@ namespace TrimOut.Core.Checks.Rough;
 
 /// <summary>The tail at the window must reach the motor.</summary>
 /// <remarks>
-/// <para>Why: a tail that does not reach needs a splice inside the reveal, or a new cable.</para>
+/// <para>Why: a tail that does not reach needs a splice inside the opening, or a new cable.</para>
 /// <para>To clear: a longer tail, or an entry nearer to the motor end.</para>
 /// </remarks>
 public sealed class TailShortOfMotor : RunCheck

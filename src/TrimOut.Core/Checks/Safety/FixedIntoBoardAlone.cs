@@ -7,7 +7,7 @@ namespace TrimOut.Core.Checks.Safety;
 
 /// <summary>Brackets are fixed into something that holds.</summary>
 /// <remarks>
-/// <para>Why: plasterboard alone lets go, and a unit comes down on whoever stands under it.</para>
+/// <para>Why: drywall alone lets go, and a unit comes down on whoever stands under it.</para>
 /// <para>To clear: screws into wood, steel or masonry, or anchors that are made for the load, as the sheet asks.</para>
 /// </remarks>
 public sealed class FixedIntoBoardAlone : UnitCheck

@@ -15,8 +15,14 @@ internal sealed class LengthForm(Length least, Length most, LengthScale scale, b
     public override string HintIn(DisplayUnits units) => units == DisplayUnits.Inches ? Hint
         : scale == LengthScale.Run ? "18.9 m, 62 ft" : "1156, 115.6 cm, 45 1/2 in";
 
-    public override Result<Length> Read(string typed, House house) =>
-        LengthText.Read(typed, house.DisplayUnits, scale).Then(length => Bounded(length, house.DisplayUnits));
+    public override Result<Length> Read(string typed, House house)
+    {
+        var read = LengthText.Read(typed, house.DisplayUnits, scale);
+        if (!read.Ok)
+            return read;
+        var bounded = Bounded(read.Value, house.DisplayUnits);
+        return bounded.Ok ? bounded : new Refusal(bounded.Reason + Meant(typed, read.Value, house.DisplayUnits));
+    }
 
     public override string Write(Length value) => NumberText.Plain(value.Millimetres) + " mm";
 
@@ -24,6 +30,18 @@ internal sealed class LengthForm(Length least, Length most, LengthScale scale, b
         .Then(length => alsoStored ? Bounded(length, DisplayUnits.Millimetres) : length);
 
     public override string Show(Length value, House house) => value.Show(house.DisplayUnits, scale);
+
+    /// <summary>A length that may have been meant, where the unit is another than that of the number; nothing where none fits the bounds.</summary>
+    private string Meant(string typed, Length length, DisplayUnits units)
+    {
+        const int inchesPerFoot = 12;
+        Length[] meant = length < least
+            ? [length * inchesPerFoot, Length.FromInches(length.Millimetres)]
+            : typed.Contains('\'', StringComparison.Ordinal) || typed.Contains('f', StringComparison.OrdinalIgnoreCase)
+            ? [length / inchesPerFoot]
+            : [Length.FromMillimetres(length.Inches), length / inchesPerFoot];
+        return Array.Find(meant, m => m >= least && m <= most) is var fits && fits > Length.Zero ? $" Did you mean {fits.Show(units, scale)}?" : "";
+    }
 
     private Result<Length> Bounded(Length length, DisplayUnits units) =>
         length < least

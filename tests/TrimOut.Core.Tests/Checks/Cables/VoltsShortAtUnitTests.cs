@@ -48,7 +48,7 @@ public class VoltsShortAtUnitTests
     [Fact]
     public void ALowSupplyIsMendedByNoCable()
     {
-        var found = Jobs.Roughed().SayOf("10-output panel", PanelTypeFacts.Supply, "10.2").Fault(Check, "W01");
+        var found = Jobs.Roughed().SayOf("Invented supply", PanelTypeFacts.Supply, "10.2").Fault(Check, "W01");
         Assert.Equal("The supply gives 10.2 V, and it needs 10.2 V: no cable helps.", found.Message);
         Assert.StartsWith("Compare both sheets", found.Mend, StringComparison.Ordinal);
     }
@@ -82,7 +82,7 @@ public class VoltsShortAtUnitTests
         .Say("W01", RunFacts.TailAtWindow, "1000 mm").Say("W01", RunFacts.TailAtPanel, "1000 mm");
 
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
-    private static TestJob Own() => Jobs.Roughed().SayOf("10-output panel", PanelTypeFacts.Supply, "18").SayOf("Roller", CoveringKindFacts.LeastVolts, "15")
+    private static TestJob Own() => Jobs.Roughed().SayOf("Invented supply", PanelTypeFacts.Supply, "18").SayOf("Roller", CoveringKindFacts.LeastVolts, "15")
         .SayOf("Roller", CoveringKindFacts.RunningCurrent, "0.6").SayOf("Roller", CoveringKindFacts.StartingCurrent, "0.75")
         .SayOf("16/2", CableTypeFacts.LongestRun, "520 ft");
 }

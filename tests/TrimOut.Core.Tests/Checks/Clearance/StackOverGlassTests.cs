@@ -24,6 +24,20 @@ public class StackOverGlassTests
         Assert.Contains(("stack", "4.5 in"), found.Working!.Inputs);
     }
 
+    // Inside, 60 in high, it stacks to 4.9 in; outside from a above it to 2.5 + 0.04 (60 + a), which ends at 1 in of glass from a = 3.9 / 0.96 = 4 1/16 in on.
+    [Fact]
+    public void WhatStartsHigherOutsideStacksHigherToo()
+    {
+        var job = Glass("1").Forget("W01", UnitFacts.OrderHeight);
+        Assert.Equal("Have the owner agree, or mount it outside from 4 1/16\" above the opening.", job.Fault(Check, "W01").Mend);
+        Outside(job, "4 1/16").Fine(Check, "W01");
+        Assert.IsType<Core.Checks.Outcome.Found>(Outside(job, "4").Judge(Check, "W01"));
+    }
+
+    [Fact]
+    public void ItsBracketsNeedWallAboveTheOpening() => Assert.EndsWith("mount it outside from 2\" above the opening.",
+        Glass("4 7/16").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+
     // The generic wood blind: 3 in and 0.08 of 50 in are 7 in.
     [Fact]
     public void AWoodBlindStacksHigher()

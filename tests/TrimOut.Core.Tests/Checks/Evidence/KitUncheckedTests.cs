@@ -1,5 +1,6 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Evidence;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
@@ -47,6 +48,22 @@ public class KitUncheckedTests
             Checked(job, fact);
         Assert.IsType<Outcome.Fine>(job.Of(Check, "16/2"));
         Assert.IsType<Outcome.Found>(job.SayOf("16/2", CableTypeFacts.LongestRun, "190").Of(Check, "16/2"));
+    }
+
+    [Fact]
+    public void ValuesThatWereCheckedAgainstAnOlderEditionAreNotedWithBothEditions()
+    {
+        var job = Jobs.Roughed();
+        var edition = AboutSheet.Of(ItemKind.CableType, AboutSheet.Edition);
+        job.SayOf("16/2", edition, "2");
+        job.Do(KitCheck.All(job.House, job.House.ItemsOf(ItemKind.CableType).First()));
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "16/2"));
+        Assert.Equal("Checked against edition 2 of the sheet of 16/2 and not against edition 3: conductor, stranding, listing, longest run and more.",
+            job.SayOf("16/2", edition, "3").FaultOf(Check, "16/2").Message);
+        job.SayOf("16/2", CableTypeFacts.LongestRun, "190");
+        Assert.Equal(["1 value of 16/2 was never checked against the maker's sheet: longest run.",
+            "Checked against edition 2 of the sheet of 16/2 and not against edition 3: conductor, stranding, listing, box length and more."],
+            Check.Run(job.House).Where(r => job.House.NameOf(r.Subject) == "16/2").Select(r => ((Outcome.Found)r.Outcome).Message.In(job.House)));
     }
 
     private static Draft Held(Item part) =>

@@ -15,7 +15,7 @@ public class SheetValueUnusualTests
 
     public static Example Finds => new(() => new TestJob(), j => j.SayOf("Roller", CoveringKindFacts.PairHold, "70"));
 
-    public static Example Passes => new(() => new TestJob(), j => j.SayOf("Roller", CoveringKindFacts.PairHold, "7"));
+    public static Example Passes => new(() => new TestJob(), j => j.SayOf("Roller", CoveringKindFacts.PairHold, "11"));
 
     /// <summary>By value: the limit, and the nearest that is past it.</summary>
     /// <remarks>8 A is what NFPA 70-2017 chapter 9 table 11(B) leaves one output up to 30 V; the others are common practice, no published source.</remarks>

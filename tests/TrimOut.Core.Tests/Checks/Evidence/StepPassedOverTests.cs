@@ -50,6 +50,47 @@ public class StepPassedOverTests
             results.Last(r => r.Subject.Id == House.RootId).Outcome), job.House).Message, StringComparison.Ordinal);
     }
 
+    /// <summary>Whoever marks it past the guard, in another copy or before there was one, hears it here.</summary>
+    [Fact]
+    public void AHandoverThatIsMarkedBeforeVoltsAreReadIsACaution()
+    {
+        var job = Marked(Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn);
+        job.Do(MarkStep.Done(new JobItself(job.House), StepList.Find("binder-given")!));
+        var result = Assert.Single(Check.Run(job.House), r => r.Subject.Id == House.RootId);
+        Assert.Equal("\"Binder given\" is marked done, and not done yet: Volts and polarity read of W01.",
+            Assert.IsType<Outcome.Found>(result.Outcome).Message.In(job.House));
+        Assert.Equal((Severity.Caution, Phase.Handover), (result.Check.Severity, result.Check.Phase));
+        job.Mark("W01", "volts-read");
+        Assert.DoesNotContain(Check.Run(job.House), r => r.Subject.Id == House.RootId && r.Outcome is Outcome.Found);
+    }
+
+    [Theory]
+    [InlineData("hub-paired", "Volts and polarity read")]
+    [InlineData("open-limit", "Clicked in, Volts and polarity read")]
+    [InlineData("preset-stored", "Paired with its remotes")]
+    public void AStepAfterPowerThatIsMarkedBeforeWhatItPresupposesIsACaution(string step, string before)
+    {
+        var job = Jobs.Walked().Mark("W01", step);
+        Assert.EndsWith($"is marked done, and not done yet: {before}.", job.Fault(Check, "W01").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AMarkThatSaysWhyItWasMadeAllTheSameIsLetPass()
+    {
+        var job = Jobs.Walked();
+        job.Do(MarkStep.InOrder(job.Unit("W01"), StepList.Find("hub-paired")!, job.Report, StepList.Shipped, "paired on the bench"));
+        Assert.Empty(Check.Run(job.House));
+    }
+
+    [Fact]
+    public void ManyUnitsAreCounted()
+    {
+        var job = Enumerable.Range(1, 9).Aggregate(new TestJob(), (j, n) => Jobs.Walked($"W0{n}", j));
+        job.Do(MarkStep.Done(new JobItself(job.House), StepList.Find("binder-given")!));
+        Assert.Contains("Volts and polarity read of W01, W02, W03, W04, W05, W06 and 3 more", job.FaultOf(Check, "Test house").Message,
+            StringComparison.Ordinal);
+    }
+
     [Fact]
     public void AHouseInWhichNothingWasDoneYetHasNothingToCompare() => Assert.Empty(Check.Run(Jobs.Walked().House));
 

@@ -48,7 +48,7 @@ public class PlumbWidthShortTests
 
     [Theory]
     [InlineData("-1/4", "A length can't be negative.")]
-    [InlineData("3", "3\" is too long: the most that makes sense here is 2\".")]
+    [InlineData("3", "3\" is too long: the most that makes sense here is 2\". Did you mean 3 mm?")]
     public void AFigureThatNoSheetHasIsRefusedWithTheReason(string typed, string reason) =>
         Assert.Equal(reason, CoveringKindFacts.DeductionInside.ReadTyped(typed, Jobs.Measured().House).Reason);
 

@@ -61,6 +61,6 @@ public class LoadedVoltsLowTests
     public void ADeadOutputIsAnotherChecksToTell() => Read("0.02", "0.02").Fine(Check, "W01");
 
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
-    private static TestJob Own() => Read("15", "14.5").SayOf("10-output panel", PanelTypeFacts.Supply, "15")
+    private static TestJob Own() => Read("15", "14.5").SayOf("Invented supply", PanelTypeFacts.Supply, "15")
         .SayOf("Roller", CoveringKindFacts.LeastVolts, "13").SayOf("Roller", CoveringKindFacts.RunningCurrent, "0.6");
 }

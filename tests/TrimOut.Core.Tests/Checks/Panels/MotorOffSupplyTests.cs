@@ -10,9 +10,9 @@ public class MotorOffSupplyTests
 {
     private static readonly MotorOffSupply Check = new();
 
-    public static Example Finds => new(Own, j => j.SayOf("10-output panel", PanelTypeFacts.Supply, "21"));
+    public static Example Finds => new(Own, j => j.SayOf("Invented supply", PanelTypeFacts.Supply, "21"));
 
-    public static Example Passes => new(Own, j => j.SayOf("10-output panel", PanelTypeFacts.Supply, "14.5"));
+    public static Example Passes => new(Own, j => j.SayOf("Invented supply", PanelTypeFacts.Supply, "14.5"));
 
     // The generic roller is made for 12 V; a tenth of 13.333 V is 1.333 V.
     [Fact]
@@ -24,7 +24,7 @@ public class MotorOffSupplyTests
 
     [Fact]
     public void BeforeAnyUnitIsThereEveryKindOfTheKitIsJudged() =>
-        Assert.IsType<Outcome.Found>(new TestJob().SayOf("10-output panel", PanelTypeFacts.Supply, "24").Of(Check, "Wood blind"));
+        Assert.IsType<Outcome.Found>(new TestJob().SayOf("Invented supply", PanelTypeFacts.Supply, "24").Of(Check, "Wood blind"));
 
     [Fact]
     public void AKindThatHangsOnNoPanelSaysNothing() =>
@@ -60,7 +60,7 @@ public class MotorOffSupplyTests
         Jobs.Walked().SayOf("Roller", CoveringKindFacts.MotorVolts, "").MissingOf(Check, "Roller"));
 
     [Fact]
-    public void ASupplyThatIsNotKnownIsNotAPass() => Assert.Equal("supply of 10-output panel in the kit", Supply("").MissingOf(Check, "Roller"));
+    public void ASupplyThatIsNotKnownIsNotAPass() => Assert.Equal("supply of Invented supply in the kit", Supply("").MissingOf(Check, "Roller"));
 
     // A tenth of 20 V is 2 V, just.
     [Fact]
@@ -81,10 +81,10 @@ public class MotorOffSupplyTests
     [Fact]
     public void ARunThatIsNotLandedIsNotToldWhatItsKindIsTold() => Supply("24").WithPanel().Silent(Check, "W01");
 
-    private static TestJob Supply(string volts) => Jobs.Walked().SayOf("10-output panel", PanelTypeFacts.Supply, volts);
+    private static TestJob Supply(string volts) => Jobs.Walked().SayOf("Invented supply", PanelTypeFacts.Supply, volts);
 
     private static TestJob TwoPanels() => Jobs.Walked().WithPanel().Add(ItemKind.PanelType, "24 V box").SayOf("24 V box", PanelTypeFacts.Supply, "24")
-        .WithPanel("P2").SayOf("P1", PanelFacts.Type, "10-output panel").SayOf("P2", PanelFacts.Type, "24 V box");
+        .WithPanel("P2").SayOf("P1", PanelFacts.Type, "Invented supply").SayOf("P2", PanelFacts.Type, "24 V box");
 
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
     private static TestJob Own() => Jobs.Walked().SayOf("Roller", CoveringKindFacts.MotorVolts, "14");

@@ -38,5 +38,5 @@ public class OpenVoltsOffSupplyTests
     private static TestJob Read(string volts) => Jobs.Walked().Say("W01", RunFacts.OpenVolts, volts);
 
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
-    private static TestJob Own() => Jobs.Walked().SayOf("10-output panel", PanelTypeFacts.Supply, "19");
+    private static TestJob Own() => Jobs.Walked().SayOf("Invented supply", PanelTypeFacts.Supply, "19");
 }

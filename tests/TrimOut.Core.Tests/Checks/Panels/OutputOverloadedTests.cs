@@ -9,9 +9,9 @@ public class OutputOverloadedTests
 {
     private static readonly OutputOverloaded Check = new();
 
-    public static Example Finds => new(Own, j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "0.6"));
+    public static Example Finds => new(Own, j => j.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "0.6"));
 
-    public static Example Passes => new(Own, j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1.1"));
+    public static Example Passes => new(Own, j => j.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "1.1"));
 
     // The generic roller draws 1 A when it starts.
     [Fact]
@@ -21,14 +21,14 @@ public class OutputOverloadedTests
     public void ALittleLessIsAStop() => Assert.Equal("It draws 1 A; an output of P1 gives 0.999 A.", Output("0.999").Fault(Check, "W01").Message);
 
     [Fact]
-    public void AnOutputOfUnknownStrengthIsNotAPass() => Output("").Lacks(Check, "W01", "current per output of 10-output panel in the kit");
+    public void AnOutputOfUnknownStrengthIsNotAPass() => Output("").Lacks(Check, "W01", "current per output of Invented supply in the kit");
 
     [Fact]
     public void WhatNoPanelOfTheHouseDrivesIsAStopBeforeItIsLanded()
     {
-        var job = Jobs.Walked().WithPanel().SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "0.999");
+        var job = Jobs.Walked().WithPanel().SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "0.999");
         Assert.Equal("It draws 1 A; no output of any panel gives more than 0.999 A.", job.Fault(Check, "W01").Message);
-        job.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1").Lacks(Check, "W01", "panel");
+        job.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "1").Lacks(Check, "W01", "panel");
     }
 
     [Fact]
@@ -38,15 +38,15 @@ public class OutputOverloadedTests
     public void TheStrongestPanelOfTheHouseIsTakenBeforeItIsLanded()
     {
         var job = Jobs.Walked().WithPanel().Add(ItemKind.PanelType, "Weak box").SayOf("Weak box", PanelTypeFacts.OutputCurrent, "0.5").WithPanel("P2")
-            .SayOf("P1", PanelFacts.Type, "10-output panel").SayOf("P2", PanelFacts.Type, "Weak box");
-        job.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1");
+            .SayOf("P1", PanelFacts.Type, "Invented supply").SayOf("P2", PanelFacts.Type, "Weak box");
+        job.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "1");
         job.Lacks(Check, "W01", "panel");
-        job.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "0.9").Fault(Check, "W01");
-        job.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "").Lacks(Check, "W01", "panel");
+        job.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "0.9").Fault(Check, "W01");
+        job.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "").Lacks(Check, "W01", "panel");
     }
 
     private static TestJob Output(string gives) =>
-        Jobs.Walked().WithPanel().SayOf("10-output panel", PanelTypeFacts.OutputCurrent, gives).Say("W01", RunFacts.Panel, "P1");
+        Jobs.Walked().WithPanel().SayOf("Invented supply", PanelTypeFacts.OutputCurrent, gives).Say("W01", RunFacts.Panel, "P1");
 
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
     private static TestJob Own() => Output("0.9").SayOf("Roller", CoveringKindFacts.RunningCurrent, "0.5")

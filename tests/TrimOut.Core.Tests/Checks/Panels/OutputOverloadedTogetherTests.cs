@@ -11,9 +11,9 @@ public class OutputOverloadedTogetherTests
 {
     private static readonly OutputOverloadedTogether Check = new();
 
-    public static Example Finds => new(Own, j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1.7"));
+    public static Example Finds => new(Own, j => j.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "1.7"));
 
-    public static Example Passes => new(Own, j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1.9"));
+    public static Example Passes => new(Own, j => j.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "1.9"));
 
     // Two units of one group on one output draw 1 A each when they start.
     [Fact]
@@ -60,7 +60,7 @@ public class OutputOverloadedTogetherTests
 
     [Fact]
     public void AnOutputOfUnknownStrengthIsNotAPass() =>
-        Assert.Equal("current per output of 10-output panel in the kit", Shared("").MissingOf(Check, "W01"));
+        Assert.Equal("current per output of Invented supply in the kit", Shared("").MissingOf(Check, "W01"));
 
     [Fact]
     public void WhereBothLimitsAreOneTheSheetIsNamedFirst()
@@ -72,7 +72,7 @@ public class OutputOverloadedTogetherTests
 
     private static TestJob Shared(string gives)
     {
-        var job = new TestJob().WithPanel().SayOf("10-output panel", PanelTypeFacts.OutputCurrent, gives);
+        var job = new TestJob().WithPanel().SayOf("Invented supply", PanelTypeFacts.OutputCurrent, gives);
         foreach (var tag in (string[])["W01", "W02"])
             job.Window(tag).Say(tag, UnitFacts.Group, "South").Say(tag, RunFacts.Panel, "P1").Say(tag, RunFacts.Output, "1");
         return job;

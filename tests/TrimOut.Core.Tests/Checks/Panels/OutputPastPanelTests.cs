@@ -24,5 +24,5 @@ public class OutputPastPanelTests
     private static TestJob On(string output) => Jobs.Walked().WithPanel().Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.Output, output);
 
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
-    private static TestJob Own() => On("5").SayOf("10-output panel", PanelTypeFacts.Outputs, "7");
+    private static TestJob Own() => On("5").SayOf("Invented supply", PanelTypeFacts.Outputs, "7");
 }

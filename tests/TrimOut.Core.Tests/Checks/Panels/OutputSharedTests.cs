@@ -24,11 +24,11 @@ public class OutputSharedTests
     }
 
     [Fact]
-    public void WhereTheSheetAllowsTwoTheyAreFine() => Two("3", "3").SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, "2").Fine(Check, "W01");
+    public void WhereTheSheetAllowsTwoTheyAreFine() => Two("3", "3").SayOf("Invented supply", PanelTypeFacts.UnitsPerOutput, "2").Fine(Check, "W01");
 
     [Fact]
     public void WhatTheSheetAllowsMustBeKnown() =>
-        Two("3", "3").SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, "").Lacks(Check, "W01", "units per output of 10-output panel in the kit");
+        Two("3", "3").SayOf("Invented supply", PanelTypeFacts.UnitsPerOutput, "").Lacks(Check, "W01", "units per output of Invented supply in the kit");
 
     private static TestJob Two(string first, string second) => new TestJob().Window("W01").Window("W02").WithPanel()
         .Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.Output, first).Say("W02", RunFacts.Panel, "P1").Say("W02", RunFacts.Output, second);

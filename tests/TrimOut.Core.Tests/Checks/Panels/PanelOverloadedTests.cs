@@ -11,9 +11,9 @@ public class PanelOverloadedTests
 {
     private static readonly PanelOverloaded Check = new();
 
-    public static Example Finds => new(Own, j => j.SayOf("10-output panel", PanelTypeFacts.TotalCurrent, "3.1"));
+    public static Example Finds => new(Own, j => j.SayOf("Invented supply", PanelTypeFacts.TotalCurrent, "3.1"));
 
-    public static Example Passes => new(Own, j => j.SayOf("10-output panel", PanelTypeFacts.TotalCurrent, "4.2"));
+    public static Example Passes => new(Own, j => j.SayOf("Invented supply", PanelTypeFacts.TotalCurrent, "4.2"));
 
     // Three units of one group draw 1 A each when they start.
     [Fact]
@@ -43,7 +43,7 @@ public class PanelOverloadedTests
         foreach (var unit in job.House.Units)
             job.SayOf("R1", RemoteFacts.Moves, "yes", unit.Id);
         Assert.Equal("The 3 units of all that R1 moves on P1 draw 3 A when they start together; it gives 2.999 A.", job.FaultOf(Check, "P1").Message);
-        Assert.IsType<Outcome.Fine>(job.SayOf("10-output panel", PanelTypeFacts.TotalCurrent, "3").Of(Check, "P1"));
+        Assert.IsType<Outcome.Fine>(job.SayOf("Invented supply", PanelTypeFacts.TotalCurrent, "3").Of(Check, "P1"));
     }
 
     [Fact]
@@ -78,7 +78,7 @@ public class PanelOverloadedTests
 
     [Fact]
     public void APanelOfUnknownStrengthIsNotAPass() =>
-        Assert.Equal("current of all outputs of 10-output panel in the kit", Group("").MissingOf(Check, "P1"));
+        Assert.Equal("current of all outputs of Invented supply in the kit", Group("").MissingOf(Check, "P1"));
 
     [Fact]
     public void AKindOfUnknownCurrentIsNotAPass() =>
@@ -89,7 +89,7 @@ public class PanelOverloadedTests
 
     private static TestJob Group(string gives)
     {
-        var job = new TestJob().WithPanel().SayOf("10-output panel", PanelTypeFacts.TotalCurrent, gives);
+        var job = new TestJob().WithPanel().SayOf("Invented supply", PanelTypeFacts.TotalCurrent, gives);
         foreach (var (tag, output) in new[] { ("W01", "1"), ("W02", "2"), ("W03", "3") })
             job.Window(tag).Say(tag, UnitFacts.Group, "South").Say(tag, RunFacts.Panel, "P1").Say(tag, RunFacts.Output, output);
         return job;

@@ -10,9 +10,9 @@ public class PanelPastClassTwoTests
 {
     private static readonly PanelPastClassTwo Check = new();
 
-    public static Example Finds => new(() => Panel("22", "3"), j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "7"));
+    public static Example Finds => new(() => Panel("22", "3"), j => j.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "7"));
 
-    public static Example Passes => new(() => Panel("22", "3"), j => j.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "3.5"));
+    public static Example Passes => new(() => Panel("22", "3"), j => j.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "3.5"));
 
     // NFPA 70-2017 chapter 9 table 11(B): 12 V 5 A, 24 V 100 / 24 A.
     [Theory]
@@ -25,11 +25,11 @@ public class PanelPastClassTwoTests
 
     [Fact]
     public void TheFindingNamesBothFigures() =>
-        Assert.Equal("An output of 10-output panel gives 6 A at 12 V; a Class 2 supply gives 5 A at the most.", Panel("12", "6").FaultOf(Check, "P1").Message);
+        Assert.Equal("An output of Invented supply gives 6 A at 12 V; a Class 2 supply gives 5 A at the most.", Panel("12", "6").FaultOf(Check, "P1").Message);
 
     [Fact]
     public void AnUnknownStrengthIsNotAPass() => Assert.IsType<Outcome.NotChecked>(Panel("12", "").Of(Check, "P1"));
 
     private static TestJob Panel(string supply, string gives) =>
-        new TestJob().WithPanel().SayOf("10-output panel", PanelTypeFacts.Supply, supply).SayOf("10-output panel", PanelTypeFacts.OutputCurrent, gives);
+        new TestJob().WithPanel().SayOf("Invented supply", PanelTypeFacts.Supply, supply).SayOf("Invented supply", PanelTypeFacts.OutputCurrent, gives);
 }

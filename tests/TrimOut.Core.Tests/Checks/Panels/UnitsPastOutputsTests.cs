@@ -51,7 +51,7 @@ public class UnitsPastOutputsTests
 
     [Fact]
     public void AnOutputThatFeedsTwoHasTwoPlaces() =>
-        Assert.IsType<Outcome.Fine>(Units(20).WithPanel().SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, "2").Of(Check, "Test house"));
+        Assert.IsType<Outcome.Fine>(Units(20).WithPanel().SayOf("Invented supply", PanelTypeFacts.UnitsPerOutput, "2").Of(Check, "Test house"));
 
     [Fact]
     public void OneUnitIsOneUnit() => Assert.Equal("a panel; 1 unit needs an output", Units(1).MissingOf(Check, "Test house"));
@@ -62,5 +62,5 @@ public class UnitsPastOutputsTests
     private static TestJob Units(int count) => Enumerable.Range(1, count).Aggregate(new TestJob(), (job, n) => job.Window($"W{n:00}"));
 
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
-    private static TestJob Own() => Units(5).WithPanel().SayOf("10-output panel", PanelTypeFacts.Outputs, "5");
+    private static TestJob Own() => Units(5).WithPanel().SayOf("Invented supply", PanelTypeFacts.Outputs, "5");
 }

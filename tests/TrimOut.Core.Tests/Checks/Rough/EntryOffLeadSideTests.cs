@@ -27,5 +27,14 @@ public class EntryOffLeadSideTests
     public void AnUnknownEntrySideIsNotAPass() => Jobs.Walked().Forget("W01", UnitFacts.EntrySide).Lacks(Check, "W01", "entry side");
 
     [Fact]
+    public void UntilALeadSideIsSaidTheMotorOfTheKindSaysWhereTheCableMustReach()
+    {
+        var job = Jobs.Walked().Forget("W01", UnitFacts.LeadSide);
+        job.Lacks(Check, "W01", "lead side");
+        Assert.StartsWith("The cable leaves the wall on the right and reaches the unit on the left.",
+            job.Say("W01", UnitFacts.EntrySide, "right").Fault(Check, "W01").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void ABatteryUnitHasNoEntry() => Jobs.Walked().Say("W01", UnitFacts.Power, "battery").Silent(Check, "W01");
 }

@@ -22,7 +22,7 @@ public class PlugInWithoutSocketTests
         Assert.Equal(said, PlugIn().Say("W01", UnitFacts.Socket, socket).Fault(Check, "W01").Message);
 
     [Fact]
-    public void ASocketThatNobodyLookedForIsNotAPass() => PlugIn().Lacks(Check, "W01", "socket");
+    public void ASocketThatNobodyLookedForIsNotAPass() => PlugIn().Lacks(Check, "W01", "outlet");
 
     [Fact]
     public void WhatAPanelFeedsNeedsNone() => Jobs.Walked().Silent(Check, "W01");

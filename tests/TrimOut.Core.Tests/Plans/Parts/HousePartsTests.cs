@@ -86,8 +86,8 @@ public class HousePartsTests
         foreach (var n in Enumerable.Range(1, 10))
             job.Window($"W{n:00}");
         Assert.Equal((0m, "10 units on panels, 10 places on those of the house"), Line(job, "More panels"));
-        Assert.Equal((1m, "11 units on panels, 10 places on those of the house; 10 to a panel"), Line(job.Window("W11"), "More: 10-output panel"));
-        Assert.Equal((1m, "panels of the house: P1"), Line(job, "10-output panel"));
+        Assert.Equal((1m, "11 units on panels, 10 places on those of the house; 10 to a panel"), Line(job.Window("W11"), "More: Invented supply"));
+        Assert.Equal((1m, "panels of the house: P1"), Line(job, "Invented supply"));
     }
 
     [Fact]

@@ -1,0 +1,69 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Rough;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Rough;
+
+/// <summary>How far the entry may be from the motor: common practice, no published source.</summary>
+public class EntryFarFromMotorTests
+{
+    private static readonly EntryFarFromMotor Check = new();
+
+    public static Example Finds => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.EntryBelowHead, "20"));
+
+    public static Example Passes => new(() => Jobs.Walked(), j => j.Say("W01", UnitFacts.EntryBelowHead, "3"));
+
+    [Theory]
+    [InlineData("entry-from-jamb", "12", "12 1/16", "The cable leaves the wall 12 1/16\" along the head from the left end of the unit, where its motor is.")]
+    [InlineData("entry-below-head", "8", "8 1/16", "The cable leaves the wall 8 1/16\" below the head.")]
+    public void OnTheLimitIsFineAndPastItIsACaution(string fact, string most, string past, string message)
+    {
+        var of = FactTable.Find(Core.Houses.ItemKind.Unit, fact)!;
+        Jobs.Walked().Say("W01", of, most).Fine(Check, "W01");
+        Assert.Equal(message, Jobs.Walked().Say("W01", of, past).Fault(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void AnEntryOnTheMotorSideThatIsFartherThanTheMiddleIsFound() =>
+        Assert.Contains("34\" along the head from the left end", Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "34").Fault(Check, "W01").Message,
+            StringComparison.Ordinal);
+
+    [Fact]
+    public void FarAlongAndFarDownAreTwoFindings() => Assert.Equal(2, Check.Run(
+        Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "20").Say("W01", UnitFacts.EntryBelowHead, "20").House).Count(r => r.Outcome is Outcome.Found));
+
+    [Fact]
+    public void AnEntryOnTheOtherSideIsToldByItsOwnCheck() => Jobs.Walked().Say("W01", UnitFacts.EntrySide, "right").Fine(Check, "W01");
+
+    [Fact]
+    public void AnOutsideMountIsHeldToItToo() =>
+        Jobs.Walked().Say("W01", WindowFacts.Mount, "outside").Say("W01", UnitFacts.EntryBelowHead, "20").Fault(Check, "W01");
+
+    [Fact]
+    public void ACableThatGoesBehindItsNeighbourIsHeldAgainstTheWayOnly()
+    {
+        var job = Jobs.Walked().Say("W01", WindowFacts.RoughWidth, "72").Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id));
+        job.Say("W01B", UnitFacts.LeadSide, "left").Say("W01B", UnitFacts.EntrySide, "left").Say("W01B", UnitFacts.EntryFromJamb, "2")
+            .Say("W01B", UnitFacts.EntryBelowHead, "1").Fine(Check, "W01B");
+    }
+
+    [Theory]
+    [InlineData("entry-side", "entry side")]
+    [InlineData("entry-from-jamb", "entry from jamb")]
+    [InlineData("entry-below-head", "entry below head")]
+    public void WhatIsNotKnownIsNotAPass(string fact, string missing) =>
+        Jobs.Walked().Forget("W01", FactTable.Find(Core.Houses.ItemKind.Unit, fact)!).Lacks(Check, "W01", missing);
+
+    [Fact]
+    public void ABatteryUnitHasNoEntry() => Jobs.Walked().Say("W01", UnitFacts.Power, "battery").Silent(Check, "W01");
+
+    [Fact]
+    public void BehindDrywallTheLeadIsHidden()
+    {
+        var job = Jobs.Walked().Say("W01", UnitFacts.EntryBelowHead, "20");
+        Assert.Contains("move the entry to 8\" or less below the head", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.Contains("lead the cable up", job.Mark("W01", "cable-found").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
+}
