@@ -1,5 +1,6 @@
 using System.Globalization;
 using TrimOut.Core.History;
+using TrimOut.HouseFile.Durable;
 using TrimOut.HouseFile.Files;
 
 namespace TrimOut.HouseFile;
@@ -42,6 +43,7 @@ internal static class Faults
     /// <summary>Why a house is opened for reading only, where nothing can be written beside it.</summary>
     public static string NothingBeside(string path, Exception failed) => failed switch
     {
+        UnauthorizedAccessException { InnerException: UnauthorizedAccessException } told => told.Message,
         UnauthorizedAccessException => $"there is no right to write in {Path.GetDirectoryName(path)}.",
         IOException io when IsFull(io) => $"the disk that {path} is on is full.",
         IOException io when IsReadOnly(io) => $"the disk that {path} is on is read-only.",
@@ -54,20 +56,24 @@ internal static class Faults
         : NotThere(names.Main);
 
     private static HouseStoreException NotThere(string path) =>
-        new(StoreFault.NotThere, $"There is no house file {path}. To begin one: trimout new {path}") { House = path };
+        new(StoreFault.NotThere, $"There is no house file {path}. To begin one: trimout new {ShellWord.Of(path)}") { House = path };
 
     /// <summary>It is damaged.</summary>
     public static HouseStoreException Damaged(string path, string what) =>
         new(StoreFault.Damaged,
-            $"{path} is damaged: {what} Nothing was changed. To bring what is sound into a new file: trimout rescue {path} NEW.trimout")
+            $"{path} is damaged: {what} Nothing was changed. To bring what is sound into a new file: trimout rescue {ShellWord.Of(path)} NEW.trimout")
         { House = path };
 
     /// <summary>Its journal is damaged, or missing, or not its own; the file itself is sound.</summary>
     /// <param name="names">The files.</param>
     /// <param name="what">What is wrong.</param>
     /// <param name="inDoubt">How many saves may be lost; null when nobody knows.</param>
-    public static HouseStoreException JournalDamaged(HouseFileNames names, string what, long? inDoubt)
+    /// <param name="id">The journal that is missing, for a look at whether it lies under another name; null where it is there.</param>
+    public static HouseStoreException JournalDamaged(HouseFileNames names, string what, long? inDoubt, string? id = null)
     {
+        var elsewhere = id is not null && LooseJournals.Of(id, names) is { Count: > 0 } found
+            ? $" In the same folder {string.Join(" and ", found)} goes on from it: it was most likely left under the name that the house file had before. "
+                + $"Rename it to {names.Journal}." : "";
         var saves = inDoubt switch
         {
             null or 0 => "How many saves are in doubt can't be told.",
@@ -75,8 +81,8 @@ internal static class Faults
             { } many => string.Create(CultureInfo.InvariantCulture, $"At least {many} saves are in doubt."),
         };
         return new(StoreFault.Damaged,
-            $"{names.Main} is damaged in its journal: {what} {saves} Nothing was changed. "
-            + $"To bring what is sound into a new file: trimout rescue {names.Main} NEW.trimout")
+            $"{names.Main} is damaged in its journal: {what}{elsewhere} {saves} Nothing was changed. "
+            + $"To bring what is sound into a new file: trimout rescue {ShellWord.Of(names.Main)} NEW.trimout")
         { JournalOnly = true, InDoubt = inDoubt ?? 0, House = names.Main };
     }
 

@@ -1,6 +1,7 @@
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile.Durable;
+using TrimOut.HouseFile.Files;
 
 namespace TrimOut.HouseFile;
 
@@ -19,7 +20,7 @@ internal static class FreeName
     public static void Require(Surroundings here, HouseFileNames names)
     {
         if (here.Files.Exists(names.Main))
-            throw new HouseStoreException(StoreFault.AlreadyThere, $"{names.Main} is there already. Choose another name, or open it.") { House = names.Main };
+            throw new HouseStoreException(StoreFault.AlreadyThere, $"{names.Main} is there already. Choose another name, or open it.");
         if (here.Files.Exists(names.Journal))
             throw new HouseStoreException(StoreFault.AlreadyThere,
                 $"{names.Main} was not made: beside it lies {names.Journal}, {HeldIn(here, names)}. Nothing was changed. {WhatToDo(names)} "
@@ -32,7 +33,7 @@ internal static class FreeName
         $"There is no house file {names.Main}, but beside it lies {names.Journal}, {HeldIn(here, names)}. {WhatToDo(names)}";
 
     private static string WhatToDo(HouseFileNames names) =>
-        $"Put the house file back beside it, or bring out what it holds: trimout rescue {names.Main} NEW.trimout.";
+        $"Put the house file back beside it, or bring out what it holds: trimout rescue {ShellWord.Of(names.Main)} NEW.trimout.";
 
     /// <summary>What a journal holds whose house file is gone, in words.</summary>
     private static string HeldIn(Surroundings here, HouseFileNames names)

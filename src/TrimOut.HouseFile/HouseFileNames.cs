@@ -19,7 +19,10 @@ internal sealed record HouseFileNames(string Main)
     public string Next => Main + ".new";
 
     /// <summary>The changes since the house file was last written.</summary>
-    public string Journal => Main + ".journal";
+    public string Journal => JournalAt ?? Main + ".journal";
+
+    /// <summary>Where the journal lies when it has another name than the house file gives it; null where it has that.</summary>
+    public string? JournalAt { get; init; }
 
     /// <summary>A journal being begun.</summary>
     public string JournalNext => Main + ".journal.new";
@@ -41,10 +44,25 @@ internal sealed record HouseFileNames(string Main)
     /// <summary>A house file that another one takes the place of, kept; its journal lies beside it under the name that it has as a house.</summary>
     public HouseFileNames Aside(Surroundings here) => new(Dated(here, "aside"));
 
+    private const int LongestName = 255;
+    private const int RoomForMore = 48;
+
+    /// <summary>A name that stays short enough for a disk with a date and endings behind it: most take 255 bytes.</summary>
+    private static string Short(string path)
+    {
+        var name = Path.GetFileName(path);
+        while (System.Text.Encoding.UTF8.GetByteCount(name) > LongestName - RoomForMore)
+        {
+            var stem = Path.GetFileNameWithoutExtension(name);
+            name = stem[..^(char.IsLowSurrogate(stem[^1]) ? 2 : 1)] + Path.GetExtension(name);
+        }
+        return Path.Combine(Path.GetDirectoryName(path) ?? "", name);
+    }
+
     /// <summary>A name with the date, that nothing has yet.</summary>
     private string Dated(Surroundings here, string what)
     {
-        var name = $"{Main}.{what}-{here.Clock.GetUtcNow().UtcDateTime.ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}";
+        var name = $"{Short(Main)}.{what}-{here.Clock.GetUtcNow().UtcDateTime.ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}";
         return Enumerable.Range(1, int.MaxValue).Select(n => n == 1 ? name : string.Create(CultureInfo.InvariantCulture, $"{name}-{n}"))
             .First(n => FreeName.IsFree(here, new HouseFileNames(n)));
     }

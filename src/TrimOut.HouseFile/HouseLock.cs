@@ -24,12 +24,12 @@ internal sealed class HouseLock : IDisposable
     /// <exception cref="UnauthorizedAccessException">The folder may not be written to.</exception>
     public static HouseLock Take(Surroundings here, HouseFileNames names)
     {
-        var held = here.Files.TryHold(names.Lock) ?? throw new HouseStoreException(StoreFault.InUse,
+        var held = Held(here, names) ?? throw new HouseStoreException(StoreFault.InUse,
             $"{names.Main} is open in another program: {Holder(here, names)}. Close it there, or open it here for reading only.");
         try
         {
             var since = here.Clock.GetLocalNow().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
-            using var note = here.Files.Create(names.InUse);
+            using var note = here.Files.Create(names.InUse, like: names.Main);
             note.Write(0, Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture,
                 $"{here.User} on {here.Machine}, program number {Environment.ProcessId}, since {since}\n")));
             return new HouseLock(here, names, held);
@@ -55,15 +55,31 @@ internal sealed class HouseLock : IDisposable
         _held.Dispose();
     }
 
+    private static IDisposable? Held(Surroundings here, HouseFileNames names)
+    {
+        try
+        {
+            return here.Files.TryHold(names.Lock);
+        }
+        catch (UnauthorizedAccessException failed) when (File.Exists(names.Lock))
+        {
+            throw new UnauthorizedAccessException($"{names.Lock} is another user's, and this one has no right to it. Who has the house open: "
+                + $"{Holder(here, names)}. If nobody has, remove that file.", failed);
+        }
+    }
+
+    private const string NotSaid = "it does not say which";
+
     private static string Holder(Surroundings here, HouseFileNames names)
     {
         try
         {
-            return here.Files.Exists(names.InUse) ? Encoding.UTF8.GetString(here.Files.Read(names.InUse)).Trim() : "it does not say which";
+            return here.Files.Exists(names.InUse) && Encoding.UTF8.GetString(here.Files.Read(names.InUse)).Trim() is { Length: > 0 } who
+                ? who : NotSaid;
         }
         catch (Exception failed) when (Faults.OfDisk(failed))
         {
-            return "it does not say which";
+            return NotSaid;
         }
     }
 }

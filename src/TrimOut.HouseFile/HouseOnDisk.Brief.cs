@@ -28,7 +28,8 @@ public sealed partial class HouseOnDisk
         var log = _logAtClosing();
         var isKept = !isFileNew && (Kept is not null ? log.SinceFolded <= BriefWork.BehindAtMost
             : !WentOn && KeptFile.Read(_here, _names, folder, _trailer) is not null);
-        if (!isKept && KeptFold.Write(log) is { } fold)
+        // Whoever opens a history with holes is told of them, and that takes all of it.
+        if (!isKept && (Kept is not null || NumberGaps.In(log.Changes).IsEmpty) && KeptFold.Write(log) is { } fold)
             new KeptFile(_trailer.Count + _sinceFile.Count, _lastSeal, fold).Write(_here, _names, folder, _trailer);
     }
 

@@ -113,7 +113,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     public void Take(IReadOnlyList<Change> changes)
     {
         if (ReadOnlyBecause is { } because)
-            throw new HouseStoreException(StoreFault.NoRights, $"Not saved: {because}");
+            throw new HouseStoreException(ReadOnlyFault, $"Not saved: {because}");
         var taken = SealAll(_here, House, _lastSeal, _trailer.Count + _sinceFile.Count, changes);
         try
         {
@@ -139,7 +139,7 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
     public void Replace(IReadOnlyList<Change> changes)
     {
         if (ReadOnlyBecause is { } because)
-            throw new HouseStoreException(StoreFault.NoRights, $"Not saved: {because}");
+            throw new HouseStoreException(ReadOnlyFault, $"Not saved: {because}");
         var entries = SealAll(_here, House, Seal.First(House), 0, changes);
         try
         {

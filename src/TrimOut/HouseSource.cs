@@ -32,12 +32,30 @@ internal static class HouseSource
         if (house.Newer > 0)
             throw new VerbException(ExitCode.BadData, $"{path}: {house.ReadOnlyBecause}");
         var log = HouseLog.Of(house.Opened);
-        return log.Ok ? (Told(log.Value, aloud), Remarks(house), house.InDoubt) : throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
+        if (!log.Ok)
+            throw new VerbException(ExitCode.BadData, $"{path}: {log.Reason}");
+        return (Told(log.Value, aloud), [.. Remarks(house), .. Holes(house, log.Value)], house.InDoubt);
     }
 
     /// <summary>What is to be said about how a house was found.</summary>
     public static IReadOnlyList<string> Remarks(HouseOnDisk house) =>
         [.. new[] { house.Remark, house.LeftOut is null ? null : house.LeftOut + " Told to go on, this shows only what is sound." }.OfType<string>()];
+
+    /// <summary>
+    /// What the numbers of a house's changes say is missing from its history, as after a rescue that lost some; one sentence or none. What was left out of a
+    /// damaged journal is said by itself.
+    /// </summary>
+    public static IEnumerable<string> Holes(HouseOnDisk house, HouseLog log)
+    {
+        if (house.Kept is not null || NumberGaps.In(log.Changes) is not { IsEmpty: false } gaps)
+            return [];
+        const int most = 5;
+        var which = string.Join(", ", gaps.Take(most).Select(g => g.Which)) + (gaps.Length > most ? ", and others" : "");
+        var many = (int)Math.Min(int.MaxValue, gaps.Sum(g => g.Count));
+        return [$"{NumberText.Counted(many, "change is", "changes are")} missing from the history of {house.Where}, "
+            + $"by the numbers of those that are there: {which}. What they said does not stand in the house. Another copy may have them: trimout merge "
+            + $"{ShellWord.Of(house.Where)} OTHER"];
+    }
 
     /// <summary>Looks at a house; where that is refused because only its journal is damaged, says how to look all the same.</summary>
     public static T Looked<T>(Func<T> look)
@@ -68,7 +86,7 @@ internal static class HouseSource
     {
         try
         {
-            using var text = path == "-" ? Console.In : new StreamReader(PlainFile.OpenRead(path));
+            using var text = path == "-" ? Console.In : new StreamReader(PlainFile.OpenRead(path), TextBytes.Marking);
             var log = HistoryText.Read(text, many =>
             {
                 if (aloud)
@@ -117,13 +135,15 @@ internal static class HouseSource
         if (IsSample(path))
             throw new VerbException(ExitCode.Usage,
                 $"{path} is a folder with a history as text: it can be looked at, not changed. To make a house file of it: " +
-                $"trimout restore NEW.trimout {Path.Combine(path, HistoryText.FileName)}");
+                $"trimout restore NEW.trimout {ShellWord.Of(Path.Combine(path, HistoryText.FileName))}");
         var file = HouseOnDisk.Open(path, TimeProvider.System, brief ? new BriefWork(KeptPlace.Folder(), LargeFrom) : KeptPlace.NotBrief());
         try
         {
-            foreach (var remark in new[] { file.Remark, BackupPlace.Keep(file) }.OfType<string>())
+            foreach (var remark in new[] { file.Remark, BackupPlace.NotKnownWhere(), BackupPlace.Keep(file) }.OfType<string>())
                 Console.Error.WriteLine(remark);
             var scribe = new Scribe(file, TimeProvider.System, by);
+            foreach (var hole in Holes(file, scribe.Log))
+                Console.Error.WriteLine(hole);
             Tell(scribe.Log);
             file.KeepAtClosing(() => scribe.Log);
             return (file, scribe);

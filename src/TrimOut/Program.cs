@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using TrimOut.Desks;
 
 namespace TrimOut;
@@ -44,6 +45,12 @@ internal static class Program
     private static int CarryOut(string[] arguments)
     {
         var parsed = Verbs.Value.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (parsed.Errors.Count == 0 && EmptyOf(parsed.CommandResult) is { } empty)
+        {
+            Console.Error.WriteLine($"trimout: {empty} is empty. Say what it is, or leave it out where it may be left out.");
+            Console.Error.WriteLine("For help: trimout help");
+            return ExitCode.Usage;
+        }
         if (parsed.Errors.Count == 0)
             return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
         foreach (var error in parsed.Errors)
@@ -51,4 +58,12 @@ internal static class Program
         Console.Error.WriteLine("For help: trimout help");
         return ExitCode.Usage;
     }
+
+    /// <summary>What has nothing as its value: no file, no name and no number is called that. Null where all have something.</summary>
+    private static string? EmptyOf(CommandResult given) => given.Children.Where(c => c.Tokens.Any(t => string.IsNullOrWhiteSpace(t.Value))).Select(c => c switch
+    {
+        ArgumentResult argument => argument.Argument.Name,
+        OptionResult option => option.Option.Name,
+        _ => null,
+    }).FirstOrDefault(n => n is not null);
 }

@@ -2,6 +2,7 @@ using System.Runtime.InteropServices;
 using System.Text;
 using Microsoft.Win32.SafeHandles;
 using TrimOut.Core;
+using TrimOut.HouseFile.Texts;
 
 namespace TrimOut;
 
@@ -21,12 +22,18 @@ internal static class Streams
         if (IsClosed(0))
             Console.SetIn(TextReader.Null);
         else if (!OperatingSystem.IsWindows() && !Console.IsInputRedirected)
-            Console.SetIn(new StreamReader(new FileStream(new SafeFileHandle(0, ownsHandle: false), FileAccess.Read, bufferSize: 0)));
+            Console.SetIn(Reader(new FileStream(new SafeFileHandle(0, ownsHandle: false), FileAccess.Read, bufferSize: 0)));
+        else
+            Console.SetIn(Reader(Console.OpenStandardInput()));
         _output = IsClosed(1) ? new ClosedWriter() : Writer(OperatingSystem.IsWindows() ? Console.OpenStandardOutput() : new BareOutput(1));
         _error = IsClosed(2) ? TextWriter.Null : Writer(OperatingSystem.IsWindows() ? Console.OpenStandardError() : new BareOutput(2));
         Console.SetOut(new ShownWriter(_output));
         Console.SetError(new ShownWriter(_error));
     }
+
+    /// <summary>A reader of a stream by its byte-order mark, else in the encoding of the terminal; what is not UTF-8 there is marked, not replaced.</summary>
+    private static StreamReader Reader(Stream stream) =>
+        new(stream, Console.InputEncoding is { CodePage: not 65001 } other ? other : TextBytes.Marking, detectEncodingFromByteOrderMarks: true);
 
     /// <summary>A writer on a stream as it is, in the encoding of the terminal.</summary>
     private static StreamWriter Writer(Stream stream) =>

@@ -50,7 +50,7 @@ public static class AllChecks
         new BarsNotLevel(), new BarOffSill(), new BarInGlass(), new PresetOffRemote(),
         new StepWithoutEvidence(), new StepPassedOver(), new DatesRunBackwards(), new LengthUnusual(), new KitUnchecked(), new SheetValueUnusual(),
             new SheetContradictsItself(),
-        new ValuesDisagree(), new RemovedWhileWorkedOn(), new TagTwice(),
+        new ValuesDisagree(), new RemovedWhileWorkedOn(), new TagTwice(), new PanelNameTwice(),
     ];
 
     /// <summary>All checks, with a list of steps that the work is done by.</summary>

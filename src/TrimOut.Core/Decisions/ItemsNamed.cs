@@ -24,6 +24,8 @@ public static class ItemsNamed
         var name = typed.Trim();
         if (name is ['@', .. var room])
             return Room(house, room.Trim());
+        if (house.Windows.Count(w => SameName.Comparer.Equals(w.Tag, name)) is > 1 and var many)
+            return new Refusal($"There are {many} windows {name}: rename one of them on the screens first.");
         var unit = house.Units.FirstOrDefault(u => SameName.Comparer.Equals(u.Tag, name));
         if ((house.FindTag(name) ?? unit?.Window) is { } window)
         {

@@ -7,11 +7,14 @@ namespace TrimOut.Core.History;
 /// <summary>What taking another copy's changes into a house does.</summary>
 /// <param name="Merged">The history with both.</param>
 /// <param name="New">The changes that only the other copy had, in their order.</param>
-/// <param name="Disagreements">Facts on which the two now disagree, and did not before.</param>
-/// <param name="Removals">What one copy removed while the other went on with it, where neither knew that before.</param>
+/// <param name="Disagreements">Facts on which copies disagree in what is merged, and did not in the house that it was taken into.</param>
+/// <param name="Removals">What one copy removed while the other went on with it, where the house that it was taken into did not know that before.</param>
 public sealed record Merge(HouseLog Merged, ImmutableArray<Change> New, ImmutableArray<Disagreement> Disagreements, ImmutableArray<RemovedAtWork> Removals)
 {
-    /// <summary>What the two disagree about now and did not before, with the ways out.</summary>
+    /// <summary>Names that two windows or two panels have now, and had not in the house that it was taken into.</summary>
+    public ImmutableArray<string> Namesakes { get; private init; } = [];
+
+    /// <summary>What copies disagree about now and this house did not before, with the ways out.</summary>
     public IEnumerable<Conflict> Conflicts =>
         Disagreements.Select(d => Conflict.Of(d, Merged.House)).Concat(Removals.Select(r => Conflict.Of(r, Merged.House)));
 
@@ -26,14 +29,20 @@ public sealed record Merge(HouseLog Merged, ImmutableArray<Change> New, Immutabl
             return new Refusal($"{jump} Nothing was merged.");
         return HouseLog.Of(mine.Changes.Concat(theirs.Changes)).Then<Merge>(merged =>
         {
-            var before = Keys(mine.House).Concat(Keys(theirs.House)).ToHashSet();
-            var known = Known(mine.House).Concat(Known(theirs.House)).ToHashSet();
+            var before = Keys(mine.House).ToHashSet();
+            var known = Known(mine.House).ToHashSet();
             return new Merge(merged,
                 [.. theirs.Changes.Where(c => mine.Find(c.Id) is null)],
                 [.. Disagreement.All(merged.House).Where(d => !before.Contains((d.Item.Id, d.Fact.Field(d.Key))))],
-                [.. RemovedAtWork.All(merged.House).Where(r => !known.Contains((r.Item.Id, r.Show(merged.House))))]);
+                [.. RemovedAtWork.All(merged.House).Where(r => !known.Contains((r.Item.Id, r.Show(merged.House))))])
+            {
+                Namesakes = [.. Twice(merged.House).Except(Twice(mine.House), SameName.Comparer)],
+            };
         });
     }
+
+    private static IEnumerable<string> Twice(House house) => house.Windows.Select(w => $"window {w.Tag}")
+        .Concat(house.Panels.Select(p => $"panel {house.NameOf(p.Item)}")).GroupBy(n => n, SameName.Comparer).Where(g => g.Count() > 1).Select(g => g.Key);
 
     private static IEnumerable<(string, string)> Keys(House house) => Disagreement.All(house).Select(d => (d.Item.Id, d.Fact.Field(d.Key)));
 

@@ -16,6 +16,10 @@ public sealed record NumberGap(string Device, long From, long To)
     /// <summary>How many changes are missing.</summary>
     public long Count => To - From + 1;
 
+    /// <summary>Which changes are missing.</summary>
+    public string Which => From == To ? string.Create(CultureInfo.InvariantCulture, $"{Device}:{From}")
+        : string.Create(CultureInfo.InvariantCulture, $"{Device}:{From} to {Device}:{To}");
+
     /// <summary>What is missing, for the user.</summary>
     public string Sentence => From == To
         ? string.Create(CultureInfo.InvariantCulture, $"change {Device}:{From} is missing.")

@@ -66,6 +66,8 @@ public sealed class Scribe
         if (Log.LargestStamp >= Change.LastStamp || _sequence >= ChangeId.Last)
             return new Refusal("Not saved: a change of this history has the last number there is, so no other can follow it. Go back to a backup from " +
                 "before that change was taken in.");
+        if (WhyNoTime(_clock.GetLocalNow()) is { } noTime)
+            return new Refusal($"Not saved: {noTime}");
         var sequence = _sequence + 1;
         var id = new ChangeId(_store.Device, sequence);
         var change = new Change(id, Log.LargestStamp + 1, _clock.GetLocalNow(), By, draft.What, [.. WithNotes(draft.Edits).Select(e => Settle(e, id))]);
@@ -84,6 +86,12 @@ public sealed class Scribe
         Log = Log.With(change);
         return change;
     }
+
+    /// <summary>Why nothing can be saved at a time: a history holds years from 1000 to 2999. Null where it can.</summary>
+    /// <param name="now">The time that the machine's clock has.</param>
+    public static string? WhyNoTime(DateTimeOffset now) => now.Year is >= 1000 and < 3000 ? null
+        : string.Create(System.Globalization.CultureInfo.InvariantCulture,
+            $"the clock of this machine says {now:yyyy-MM-dd}, and no change can be of that day. Put the clock right and save again.");
 
     /// <summary>The change that an undo would take back: this device's latest that is in force; null when there is none.</summary>
     public Change? UndoNext => Mine().FirstOrDefault(c => !IsUndo(c) && Log.IsInForce(c.Id));

@@ -7,7 +7,7 @@ namespace TrimOut.Core.Units;
 /// <remarks>
 /// Read: <c>45 1/2</c>, <c>45-1/2</c>, <c>45.5</c>, <c>1/2"</c>, <c>3' 9 1/2"</c>, <c>3'-9 1/2"</c>, <c>62 ft</c>, <c>8 1/2 ft</c>, <c>1156 mm</c>,
 /// <c>115.6 cm</c>, <c>1.2 m</c>, and the printed fraction, prime and quote characters. A bare number is in the
-/// house's own unit. Refused, because they can be read two ways or are on no tape: <c>45-1</c>, <c>3'-13"</c>, <c>1/3</c>.
+/// house's own unit. Refused, because they can be read two ways or are on no tape: <c>45-1</c>, <c>3'-13"</c>, <c>2'000</c>, <c>1/3</c>.
 /// </remarks>
 public static partial class LengthText
 {
@@ -37,6 +37,9 @@ public static partial class LengthText
         if (text.Contains(',', StringComparison.Ordinal))
             return new Refusal("Write decimals with a point and leave out thousands marks: 45.5, 1156.");
 
+        if (Thousands().IsMatch(text))
+            return new Refusal($"\"{typed!.Trim()}\" can be read two ways: a thousands mark, or feet and inches. Leave out the mark, as in 2000 mm, or write "
+                + "2'-0\" if it is feet.");
         if (Metric().Match(text) is { Success: true } metric)
             return Number(metric, "n").Then(n => InRange(n, metric.Groups["unit"].Value switch { "m" => 1000m, "cm" => 10m, _ => 1m }));
         if (Bare().Match(text) is { Success: true } bare)
@@ -175,6 +178,10 @@ public static partial class LengthText
 
     [GeneratedRegex(@"^(?:(?<ft>\d+)[\s-]+)?(?<num>\d+)\s*/\s*(?<den>\d+)\s*(?:'|ft\.?|feet|foot)$")]
     private static partial Regex FeetFraction();
+
+    /// <summary>Figures in threes behind what may be a thousands mark (Swiss usage) or a foot mark.</summary>
+    [GeneratedRegex(@"^\d{1,3}(?:'\d{3})+(?:\.\d*)?\s*(?:mm|cm|m)?\.?$")]
+    private static partial Regex Thousands();
 
     [GeneratedRegex(@"^\d+\s*-\s*\d+$")]
     private static partial Regex Range();

@@ -39,7 +39,8 @@ internal static class Journal
     /// <summary>What stands after the last line.</summary>
     public static ReadOnlySpan<byte> EndMark => "end\n"u8;
 
-    private const string Kind = "trimout-journal";
+    /// <summary>The first word of every journal.</summary>
+    public const string Kind = "trimout-journal";
     private const int LongestHead = 1024;
 
     /// <summary>A journal without entries, with room for some.</summary>

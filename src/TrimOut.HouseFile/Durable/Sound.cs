@@ -106,7 +106,8 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
             return trailer.Journal is null
                 ? new Sound(trailer, database, entries)
                 : Only(Faults.JournalDamaged(names,
-                    $"The changes since it was last opened are in {names.Journal}, which is missing. Put it back beside the house file.", known));
+                    $"The changes since it was last opened are in {names.Journal}, which is missing. Put it back beside the house file.", known,
+                    trailer.Journal));
         }
         if (trailer.Journal is null)
         {
@@ -117,7 +118,7 @@ internal sealed record Sound(Trailer Trailer, ReadOnlyMemory<byte> Database, IRe
                     $"{names.Journal} beside it is another house's, of another copy, or damaged. If the house file is right, move that file away.", null));
         }
         if (journal.Head is null || journal.Head.Id != trailer.Journal || journal.Head.Start != trailer.Count || journal.Head.After != trailer.Seal)
-            return Only(Faults.JournalDamaged(names, $"{names.Journal} beside it is not the one that goes on from it.", known));
+            return Only(Faults.JournalDamaged(names, $"{names.Journal} beside it is not the one that goes on from it.", known, trailer.Journal));
         var sound = new Sound(trailer, database, [.. entries, .. journal.Entries], journal.Unread, Ended: journal.Ended);
         if (trailer.Reached is { } note && journal.Last < note.Number)
         {

@@ -102,6 +102,7 @@ internal sealed class DiskFiles : IFileLayer
                 if (!OperatingSystem.IsWindows())
                     options.UnixCreateMode = OwnerOnly;
                 var held = new FileStream(path, options);
+                OpenTo(path);
                 if (StillNamed(held.SafeFileHandle, path))
                     return held;
                 held.Dispose();
@@ -112,6 +113,23 @@ internal sealed class DiskFiles : IFileLayer
             }
         }
         return null;
+    }
+
+    /// <summary>Lets whoever may write the house hold its name too, whatever this user's mask leaves of a new file's mode.</summary>
+    private static void OpenTo(string path)
+    {
+        if (OperatingSystem.IsWindows() || Path.ChangeExtension(path, null) is not { } house || !File.Exists(house))
+            return;
+        var mode = OwnerOnly | (File.GetUnixFileMode(house) & (UnixFileMode)0b110_110_110);
+        try
+        {
+            if (File.GetUnixFileMode(path) != mode)
+                File.SetUnixFileMode(path, mode);
+        }
+        catch (UnauthorizedAccessException)
+        {
+            // It is another user's, who left it open to this one.
+        }
     }
 
     /// <summary>Whether the held file is the one of that name: its last holder may have taken the name away between our opening and our holding it.</summary>

@@ -46,6 +46,10 @@ internal sealed record Found(
     /// <summary>Whether nothing of another file or journal lies among these.</summary>
     public bool IsOfOnePiece => Trailers.Count <= 1 && Heads.All(h => h.Id == Last?.Journal);
 
+    /// <summary>Reads a journal alone, whatever it is called.</summary>
+    public static Found InJournal(Surroundings here, string journal) =>
+        In(here, new HouseFileNames(journal + HouseFileNames.Ending) { JournalAt = journal });
+
     /// <summary>Reads the files.</summary>
     public static Found In(Surroundings here, HouseFileNames names)
     {

@@ -46,8 +46,16 @@ public static class Rescue
             return new Rescued([], lost.ToImmutable(), []);
         }
         var others = new List<Found>();
-        foreach (var other in also.Select(o => Found.In(here, HouseFileNames.Of(o))))
+        foreach (var other in also.Select(o => LooseJournals.IsOne(here, o) ? Found.InJournal(here, Path.GetFullPath(o))
+            : Found.In(here, HouseFileNames.Of(o))))
         {
+            if (!own.HasJournal && own.Last?.Journal is { } missing && other.Heads.Any(h => h.Id == missing))
+            {
+                // It lies under another name, as after the house file alone was renamed: it is read as what it is.
+                own = Found.In(here, own.Names with { JournalAt = other.Names.Journal });
+                apart.Add($"{other.Names.Journal} is the journal of {own.Names.Main}: it goes on from its last change, and was read as that.");
+                continue;
+            }
             if (other.House is null)
                 lost.Add($"Nothing in {other.Names.Main} says which house it is of by a seal: nothing was taken from it. What a history as text has is taken "
                     + $"into what is rescued by: trimout merge NEW.trimout {other.Names.Main}");
@@ -68,6 +76,11 @@ public static class Rescue
             trunk[entry.Number] = entry;
         // What was put back stands twice, in another order and under other seals: the change itself is brought out.
         var there = trunk.Values.Select(e => e.Json).ToHashSet(StringComparer.Ordinal);
+        var joined = own.Trailers.Count(t => t.House == house) > 1 ? Joined(loose.Apart, trunk.Values) : [];
+        there.UnionWith(joined.Select(j => j.Json));
+        if (joined.Count > 0)
+            apart.Add($"{NumberText.Counted(joined.Count, "change")} of another copy of this house, which lies in the same file, "
+                + $"{(joined.Count == 1 ? "was" : "were")} taken in as by a merge.");
         var leftOut = loose.Apart.Concat(own.LinesOfOtherCopies(house, here.Seal)).Count(e => !there.Contains(e.Json));
         if (leftOut > 0)
             apart.Add($"{NumberText.Counted(leftOut, "change is", "changes are")} of another copy of this house, or can't be told from such: "
@@ -108,7 +121,7 @@ public static class Rescue
         if (elsewhere.Count > 0)
             apart.Add($"{NumberText.Counted(elsewhere.Count, "change that is", "changes that are")} not in {own.Names.Main} "
                 + $"{(elsewhere.Count == 1 ? "was" : "were")} taken from the other copies.");
-        return new Rescued([.. read.Values, .. elsewhere], lost.ToImmutable(), apart.ToImmutable());
+        return new Rescued([.. read.Values, .. elsewhere, .. Elsewhere(joined, read.Values.Concat(elsewhere))], lost.ToImmutable(), apart.ToImmutable());
     }
 
     private const string AfterTheEnd = "What came after its last sound change is lost.";
@@ -188,6 +201,18 @@ public static class Rescue
 
     /// <summary>Whether the number of an entry of the first form, which is under no seal, can be right.</summary>
     private static bool FitsBetween(Entry entry, SortedDictionary<long, Entry> trunk) => entry.Number > 0 && entry.Number < trunk.Keys.LastOrDefault();
+
+    /// <summary>
+    /// What another copy of the house in the same file has under names of its own, so that a merge would take it in; nothing where that makes no history.
+    /// </summary>
+    private static List<Entry> Joined(IReadOnlyList<Entry> apart, IReadOnlyCollection<Entry> trunk)
+    {
+        var known = trunk.Select(e => ChangeJson.Read(e.Json)).Where(c => c.Ok).Select(c => c.Value).ToList();
+        var more = apart.Where(e => ChangeJson.VersionOf(e.Json) <= ChangeJson.Version).ToList();
+        var names = known.Select(c => c.Id).ToHashSet();
+        var fresh = more.Where(e => ChangeJson.Read(e.Json) is { Ok: true } change && names.Add(change.Value.Id)).ToList();
+        return fresh.Count > 0 && HouseLog.Of([.. known, .. fresh.Select(e => ChangeJson.Read(e.Json).Value)]).Ok ? fresh : [];
+    }
 
     private static List<Change> Elsewhere(List<Entry> entries, IEnumerable<Change> known)
     {

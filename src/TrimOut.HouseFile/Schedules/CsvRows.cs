@@ -28,8 +28,9 @@ internal static class CsvRows
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
-    /// <summary>The text of a file: by its byte-order mark, else UTF-8, else Western European.</summary>
-    public static string Decode(byte[] bytes)
+    /// <summary>The text of a file: by its byte-order mark, else UTF-8, else Western European (Windows-1252) where all of it looks like that.</summary>
+    /// <returns>The text, or the line that is in no encoding that can be told.</returns>
+    public static Result<string> Decode(byte[] bytes)
     {
         if (bytes is [0xff, 0xfe, ..])
             return Encoding.Unicode.GetString(bytes.AsSpan(2));
@@ -41,9 +42,73 @@ internal static class CsvRows
         }
         catch (DecoderFallbackException)
         {
-            return Encoding.Latin1.GetString(bytes);
+            return Western(bytes);
         }
     }
+
+    private static Result<string> Western(byte[] bytes)
+    {
+        var number = 0;
+        foreach (var line in Lines(bytes))
+        {
+            number++;
+            if (!line.AsSpan().ContainsAnyInRange((byte)0x80, (byte)0xff))
+                continue;
+            if (IsUtf8(line))
+                return Doubt(number, "is UTF-8, and others are not");
+            if (line.Where((_, at) => IsUnlikely(line, at)).Any())
+                return Doubt(number, "has signs that no text in a Western European encoding has at such a place: it may be of a DOS code page");
+        }
+        return CodePagesEncodingProvider.Instance.GetEncoding(1252)!.GetString(bytes);
+    }
+
+    private static Refusal Doubt(int line, string why) => new(string.Create(CultureInfo.InvariantCulture,
+        $"Line {line} {why}. Letters with accents would come out as something else. Save the schedule as UTF-8 and import again; nothing was imported."));
+
+    private static IEnumerable<byte[]> Lines(byte[] bytes)
+    {
+        for (var from = 0; from < bytes.Length;)
+        {
+            var end = Array.IndexOf(bytes, (byte)'\n', from);
+            var to = end < 0 ? bytes.Length : end;
+            yield return bytes[from..to];
+            from = to + 1;
+        }
+    }
+
+    private static bool IsUtf8(byte[] line)
+    {
+        try
+        {
+            return Strict.GetCharCount(line) >= 0;
+        }
+        catch (DecoderFallbackException)
+        {
+            return false;
+        }
+    }
+
+    /// <summary>
+    /// Whether a byte is a letter of a DOS code page (437, 850) rather than the quote, dash or sign that Windows-1252 has there: it stands within or at the end
+    /// of a word, where no quote, dash or currency stands.
+    /// </summary>
+    private static bool IsUnlikely(byte[] line, int at)
+    {
+        var (before, sign, after) = (at > 0 && IsLetter(line[at - 1]), line[at], at + 1 < line.Length && IsLetter(line[at + 1]));
+        return sign switch
+        {
+            0x81 or 0x8d or 0x8f or 0x90 or 0x9d => true,
+            // The letters that Windows-1252 has here: S, s, Z, z with a caron, OE, oe, Y with a diaeresis.
+            0x8a or 0x9a or 0x8c or 0x9c or 0x8e or 0x9e or 0x9f => false,
+            // Quotes and dashes: at the edge of a word they are in place. An apostrophe and a dash are so within one too.
+            0x91 or 0x93 or 0x94 or 0x95 => before && after,
+            0x92 or 0x96 or 0x97 => false,
+            >= 0x80 and < 0xa5 => before || after,
+            _ => false,
+        };
+    }
+
+    private static bool IsLetter(byte sign) => char.IsAsciiLetter((char)sign);
 
     /// <summary>The rows, or on which line a quote is broken.</summary>
     public static Result<IReadOnlyList<SheetRow>> Read(string text)

@@ -42,7 +42,7 @@ public static class ScheduleImport
     {
         if (Array.IndexOf(file, (byte)0) >= 0 && file is not ([0xff, 0xfe, ..] or [0xfe, 0xff, ..]))
             return new Refusal($"{name} is no text file. Export the schedule as CSV.");
-        return CsvRows.Read(CsvRows.Decode(file))
+        return CsvRows.Decode(file).Then(CsvRows.Read)
             .Then(rows => ColumnMap.Find(rows, options.Columns).Then<SchedulePlan>(map =>
             {
                 var planner = new SchedulePlanner(house, map, options);

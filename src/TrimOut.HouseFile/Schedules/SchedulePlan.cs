@@ -33,4 +33,11 @@ public sealed record PlannedWindow(int Line, string Tag, string? Room, string Wi
 /// <param name="Column">The header of the column.</param>
 /// <param name="Reason">What is wrong with it.</param>
 /// <param name="RowLost">Whether the whole row was left out rather than this one value.</param>
-public sealed record ScheduleProblem(int Line, string Column, string Reason, bool RowLost);
+public sealed record ScheduleProblem(int Line, string Column, string Reason, bool RowLost)
+{
+    /// <summary>Whether what was read all the same was taken as it stands, and is to be looked at.</summary>
+    public bool Taken { get; init; }
+
+    /// <summary>What came of it, in a sentence.</summary>
+    public string Outcome => RowLost ? "The row was left out." : Taken ? "It was taken as it stands." : "Left empty.";
+}

@@ -11,7 +11,7 @@ namespace TrimOut.HouseFile.Schedules;
 /// <summary>Turns the rows of a schedule into one change, row by row, and keeps a list of what it could not read.</summary>
 internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOptions options)
 {
-    private static readonly string[] TotalWords = ["total", "totals", "grand total", "subtotal", "sum"];
+    private static readonly string[] TotalWords = ["total", "totals", "grand total", "subtotal", "subtotals", "sum"];
     private readonly ImmutableArray<PlannedWindow>.Builder _windows = ImmutableArray.CreateBuilder<PlannedWindow>();
     private readonly ImmutableArray<ScheduleProblem>.Builder _problems = ImmutableArray.CreateBuilder<ScheduleProblem>();
     private readonly ImmutableArray<string>.Builder _understood = ImmutableArray.CreateBuilder<string>();
@@ -37,7 +37,12 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
             return;
         if (row.Cells.Skip(map.Header.Cells.Count).FirstOrDefault(c => c.Length > 0) is { } more)
             _problems.Add(new ScheduleProblem(row.Line, "behind the last", $"\"{more}\" has no header. A comma in a text without quotes moves what follows "
-                + "it: look whether the row's values are right.", RowLost: false));
+                + "it: look whether the row's values are right.", RowLost: false)
+            { Taken = true });
+        if (row.Cells.FirstOrDefault(c => c.Contains('\ufffd', StringComparison.Ordinal)) is { } lost)
+            _problems.Add(new ScheduleProblem(row.Line, map.Header.At(row.Cells.ToList().IndexOf(lost)), $"\"{lost}\" has a sign that was lost before it came "
+                + "here (U+FFFD): look at it.", RowLost: false)
+            { Taken = true });
         var count = Count(row);
         for (var one = 1; one <= count; one++)
             AddWindow(row, count == 1 ? tag : string.Create(CultureInfo.InvariantCulture, $"{tag}-{one}"), quiet: one > 1);
@@ -197,6 +202,10 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
 
     private bool IsRepeatedHeader(SheetRow row) => row.Cells.SequenceEqual(map.Header.Cells);
 
-    private static bool IsTotals(SheetRow row) =>
+    private bool IsTotals(SheetRow row) => IsTotal(map.Cell(row, ScheduleField.Tag)) ||
         row.Cells.FirstOrDefault(c => c.Length > 0) is { } first && TotalWords.Contains(first.TrimEnd(':').ToLowerInvariant().Split(':')[0].Trim());
+
+    /// <summary>Whether what stands for a tag begins with a word for a total, such as "Total glass": no window is called that.</summary>
+    private static bool IsTotal(string tag) =>
+        TotalWords.Any(w => tag.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (tag.Length == w.Length || tag[w.Length] is ' ' or ':' or '='));
 }

@@ -40,6 +40,8 @@ public static class HistoryText
             if (lines.Number == 1)
                 line = line.TrimStart('\ufeff');
             characters += line.Length + 1;
+            if (TextBytes.IsBroken(line))
+                return At(lines, TextBytes.NotUtf8);
             if (lines.TooLong)
                 return At(lines, string.Create(CultureInfo.InvariantCulture, $"it is longer than {LongestLine} characters, and no change."));
             if (characters > MostCharacters)

@@ -120,6 +120,7 @@ internal static class JobSheetKeys
         LineHint,
         (line, now) => QuickWindow.Read(line, now.House).Then(w => w.Add(now.House).Then<Transition>(draft => new Transition(s, new Ask.Save(draft, Another)))))
     {
+        LineByLine = true,
         // What may be typed is told until something is.
         Echo = (line, now) => QuickWindow.Read(line, now.House).Then<string>(w => line.Trim() == AddItems.NextTag(now.House)
             ? $"{w.Echo(now.House)}. {LineHint}" : w.Echo(now.House)),

@@ -7,7 +7,8 @@ internal static class ShellFrame
 {
     private const int MessageLines = 5;
 
-    /// <summary>What speaks against a mark is told whole: a stop that had no room would not be told.</summary>
+    /// <summary>What speaks against a mark, and what went wrong, is told whole: a stop that had no room would not be told, nor an error's end, which says
+    /// what to do.</summary>
     private const int WarningLines = 9;
 
     public static void Draw(ShellState shell, Frame frame, Ask.Confirm? confirm, string status, bool statusIsBad)
@@ -21,7 +22,7 @@ internal static class ShellFrame
             : status.Length == 0 && shell.Doing is { } doing ? ($"{doing}. Esc stops it.", Tone.Strong)
             : statusIsBad ? ($"{context.Glyphs.Stop} {status}", Tone.Stop) : (status, Tone.Text);
         // A path or a reason is not cut: what it takes beyond its one line the screen does without.
-        var most = typing?.Entry.Warning is null ? MessageLines : WarningLines;
+        var most = tone != Tone.Stop && typing?.Entry.Warning is null ? MessageLines : WarningLines;
         var lines = TextWidth.Wrap(text, all.Width - 2).ToList();
         var message = lines.Count <= most ? lines : [.. lines.Take(most - 1), TextWidth.Fit($"{lines[most - 1]} …", all.Width - 2)];
         var below = Math.Max(1, message.Count) + 1;

@@ -249,7 +249,7 @@ internal sealed partial class ShellState
                 if (typing.Entry.Live is not null)
                     _stack[^1] = _before!.Fit(Context);
                 else
-                    Status("Not changed.");
+                    Status(DropLines() ?? "Not changed.");
                 break;
             case "enter" or "tab" when typing.Entry.Live is not null && Screen is IFiltered filtered:
                 if (filtered.Search.Length > 0 && filtered.Count(Context).Shown == 0)
@@ -265,16 +265,9 @@ internal sealed partial class ShellState
                     _stack[^1] = move.Press(Screen, Context).Screen;
                 break;
             case "enter" or "tab":
-                var accept = stroke == "tab" ? typing.Entry.AcceptAndNext ?? typing.Entry.Accept : typing.Entry.Accept;
-                var taken = accept(typing.Text, Context);
-                if (!taken.Ok)
-                {
-                    Typing = typing with { Refused = taken.Reason };
-                    return;
-                }
-                Typing = null;
-                if (Apply(taken.Value) is { } refused)
-                    Typing = typing with { Refused = refused };
+                Accept(stroke);
+                if (_pastedLines.Count > 0 && Typing is { Refused: null })
+                    TakeWaitingLines(1);
                 break;
             case ElsewhereKey when _scribe is not null && typing.Entry != _where:
                 AskElsewhere();
@@ -284,6 +277,22 @@ internal sealed partial class ShellState
                 Typing = typing with { Text = Choosing.Next(typing, stroke == "down" ? 1 : -1), Note = null, Refused = null };
                 break;
         }
+    }
+
+    /// <summary>Takes what was typed; where that is refused it stays, with the reason.</summary>
+    private void Accept(string stroke)
+    {
+        var typing = Typing!;
+        var accept = stroke == "tab" ? typing.Entry.AcceptAndNext ?? typing.Entry.Accept : typing.Entry.Accept;
+        var taken = accept(typing.Text, Context);
+        if (!taken.Ok)
+        {
+            Typing = typing with { Refused = taken.Reason };
+            return;
+        }
+        Typing = null;
+        if (Apply(taken.Value) is { } refused)
+            Typing = typing with { Refused = refused };
     }
 
     private string Refuse(string why)

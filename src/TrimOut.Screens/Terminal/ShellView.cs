@@ -56,7 +56,7 @@ internal sealed class ShellView : Runnable
         app.Keyboard.KeyDown += (_, key) => key.Handled = Pressed(key) || key.Handled;
         app.Mouse.MouseEvent += (_, mouse) => mouse.Handled = Moused(mouse) || mouse.Handled;
         // The library's field would take the first line alone, and the rest would be gone without a word.
-        app.Paste += (_, paste) => paste.Handled = TakePasted(paste.Text);
+        app.Paste += (_, paste) => paste.Handled = PastedLines(paste.Text) || TakePasted(paste.Text);
         app.ScreenChanged += (_, _) => Refresh(all: true);
         // The library wipes the whole screen before the next draw when any view was moved.
         app.Driver!.ClearedContents += (_, _) => _shown = null;
@@ -125,6 +125,14 @@ internal sealed class ShellView : Runnable
         _shell.Press(stroke);
         Refresh();
         return true;
+    }
+
+    private bool PastedLines(string text)
+    {
+        var taken = _shell.TakeLines(text);
+        if (taken)
+            Refresh();
+        return taken;
     }
 
     /// <summary>What the mouse did. In the field that one types in the library puts the cursor; nothing else of it is for the library.</summary>

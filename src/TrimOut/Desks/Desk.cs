@@ -8,7 +8,6 @@ using TrimOut.Core.Units;
 using TrimOut.HouseFile;
 using TrimOut.Papers.Labels;
 using TrimOut.Screens.Shell;
-using TrimOut.Verbs;
 
 namespace TrimOut.Desks;
 
@@ -169,7 +168,10 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     /// <inheritdoc/>
     public Result<Scribe> WriteElsewhere(Scribe scribe, string path) => Try(() =>
     {
-        var file = Common.WithEnding(Typed(path));
+        var named = NewFile.Of(FromOwn(path), FileName(scribe.House.Name));
+        if (!named.Ok)
+            return new Refusal(named.Reason!);
+        var file = Path.GetFullPath(named.Value);
         if (Path.GetDirectoryName(file) == UserFolder.Houses)
             UserFolder.Make(UserFolder.Houses);
         return Directory.Exists(Path.GetDirectoryName(file))
@@ -240,9 +242,11 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
         new([.. name.Trim().Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-')]);
 
     /// <summary>The file that somebody means who typed a path; ~ is the user's own folder, as in a shell.</summary>
-    private static string Typed(string path) => Path.GetFullPath(path is ['~', '/' or '\\', ..]
+    private static string Typed(string path) => Path.GetFullPath(FromOwn(path));
+
+    private static string FromOwn(string path) => path is ['~', '/' or '\\', ..]
         ? Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), path[2..])
-        : path);
+        : path;
 
     private Result<Scribe> Try(Func<Result<Scribe>> open)
     {
@@ -254,7 +258,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
         catch (Exception failed) when (ExitCode.Of(failed) is { } code)
         {
             Fault = code;
-            return new Refusal(WayBack.From(failed) is { } way ? $"{failed.Message} {way}" : failed.Message);
+            return new Refusal(WayBack.From(failed) is { } way ? $"{failed.Message} {way.ReplaceLineEndings(" ")}" : failed.Message);
         }
     }
 
@@ -279,7 +283,8 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
             var uncounted = NotCounted.Of(scribe.Log);
             var kept = uncounted.IsEmpty ? null
                 : $"{uncounted.Length} of what stands in the history does not count; trimout check lists it. {uncounted[0]}";
-            Notices = [.. HouseSource.Remarks(house), .. new[] { backup.GetAwaiter().GetResult(), why, kept }.OfType<string>()];
+            Notices = [.. HouseSource.Remarks(house), .. HouseSource.Holes(house, scribe.Log),
+                .. new[] { BackupPlace.NotKnownWhere(), backup.GetAwaiter().GetResult(), why, kept }.OfType<string>()];
             _papers.InDoubt = house.InDoubt;
             _choices = PaperFiles.WrittenBeside(house.Where, WrittenPapers.OfUser);
             Remember(_settings.Opened(house.Where));

@@ -55,10 +55,12 @@ internal static class PaperFiles
         if (pdf is not null)
             files.Add((stem + ".pdf", pdf(written)));
         data.Stop.ThrowIfCancellationRequested();
-        before.Require(folder, files, over ?? (_ => false));
+        // The first change is in every copy of the house, and in no other house.
+        var house = data.Log.Changes.Count > 0 ? data.Log.Changes[0].Id.ToString() : "";
+        before.Require(folder, files, over ?? (_ => false), house);
         InWords(folder, () => Directory.CreateDirectory(folder));
         // Remembered first: what is killed in between was TrimOut's, and may be written over.
-        InWords(before.List, () => before.Add(folder, files));
+        InWords(before.List, () => before.Add(folder, files, house));
         foreach (var file in files)
             InWords(Path.Combine(folder, file.Name), () => Write(Path.Combine(folder, file.Name), file.Bytes));
         InWords(before.List, () => before.Note(Path.Combine(folder, stem + ".html"), data.Log.Extent));

@@ -18,6 +18,10 @@ internal sealed record Settings(string? Look, ImmutableArray<string> Recent, str
     /// <summary>Folders that backups were kept in before.</summary>
     public IReadOnlyList<string> BackupsBefore { get; init; } = [];
 
+    /// <summary>Why the file that is there can't be read; null where it can, or there is none.</summary>
+    [JsonIgnore]
+    public string? Unread { get; init; }
+
     private const int RecentAtMost = 12;
     private const int Largest = 1 << 20;
 
@@ -30,9 +34,13 @@ internal sealed record Settings(string? Look, ImmutableArray<string> Recent, str
                 ? read with { Recent = read.Recent.IsDefault ? [] : read.Recent, BackupsBefore = read.BackupsBefore ?? [] }
                 : new Settings(null, []);
         }
-        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException or JsonException)
+        catch (Exception failed) when (failed is FileNotFoundException or DirectoryNotFoundException)
         {
             return new Settings(null, []);
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException or JsonException)
+        {
+            return new Settings(null, []) { Unread = failed is JsonException ? "it is empty or damaged." : failed.Message };
         }
     }
 
@@ -46,18 +54,30 @@ internal sealed record Settings(string? Look, ImmutableArray<string> Recent, str
     /// <summary>With a house file at the head of those opened lately.</summary>
     public Settings Opened(string path) => this with { Recent = [path, .. Recent.Where(r => r != path).Take(RecentAtMost - 1)] };
 
-    /// <summary>Writes them; a disk that can't take them costs nothing but the memory.</summary>
+    /// <summary>Writes them; a disk that can't take them costs nothing but the memory. What can't be read is not written over.</summary>
     public void Write()
     {
+        if (Unread is not null)
+            return;
         try
         {
-            UserFolder.Make(UserFolder.Path);
-            OwnFile.Write(UserFolder.Settings, JsonSerializer.SerializeToUtf8Bytes(this, SettingsJson.Default.Settings));
+            WriteOrFail();
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
             // The screens go on without a memory.
         }
+    }
+
+    /// <summary>Writes them. What is there and can't be read is kept beside them.</summary>
+    /// <exception cref="IOException">They can't be written.</exception>
+    /// <exception cref="UnauthorizedAccessException">There is no right to write them.</exception>
+    public void WriteOrFail()
+    {
+        UserFolder.Make(UserFolder.Path);
+        if (Unread is not null && File.Exists(UserFolder.Settings))
+            File.Move(UserFolder.Settings, $"{UserFolder.Settings}.unread-{Path.GetRandomFileName()}");
+        OwnFile.Write(UserFolder.Settings, JsonSerializer.SerializeToUtf8Bytes(this, SettingsJson.Default.Settings));
     }
 }
 

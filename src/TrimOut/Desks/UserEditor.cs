@@ -5,6 +5,7 @@ using System.Runtime.InteropServices;
 using System.Text;
 using TrimOut.Core;
 using TrimOut.HouseFile.Files;
+using TrimOut.HouseFile.Texts;
 
 namespace TrimOut.Desks;
 
@@ -28,7 +29,11 @@ internal static class UserEditor
             var file = Path.Combine(folder, "note.txt");
             OwnFile.Write(file, Encoding.UTF8.GetBytes(text + "\n"));
             var code = Run(editor, file);
-            var left = PlainFile.ReadAll(file, Largest) is var bytes ? Encoding.UTF8.GetString(bytes).TrimEnd() : "";
+            var left = TextBytes.Marking.GetString(PlainFile.ReadAll(file, Largest)).TrimStart('\ufeff').TrimEnd();
+            if (code == 0 && TextBytes.BrokenLine(left) is { } line)
+                return new Refusal(string.Create(CultureInfo.InvariantCulture,
+                    $"Line {line} of the text holds bytes that are not UTF-8: nothing was changed. Have your editor save as UTF-8. ")
+                    + $"What you wrote there is kept in {file}.");
             if (code == 0 || left == text)
                 Directory.Delete(folder, recursive: true);
             return code == 0 ? left : new Refusal(code == NotFound

@@ -5,7 +5,7 @@ using System.Text;
 namespace TrimOut.Desks;
 
 /// <summary>Remembers what TrimOut wrote where: only that is written over without being asked.</summary>
-/// <param name="list">The file with the list: a line each, the SHA-256 of what was written and the path.</param>
+/// <param name="list">The file with the list: a line each, the SHA-256 of what was written, the path, and behind a tab of which house it was.</param>
 internal sealed class WrittenPapers(string list)
 {
     private const int LongestList = 4 << 20;
@@ -20,9 +20,11 @@ internal sealed class WrittenPapers(string list)
     /// <param name="folder">The folder that they go to; it was named by the user, and may be a link.</param>
     /// <param name="files">Their paths below it, and what will stand in them.</param>
     /// <param name="over">Whether the user said that a file, by its full path, is written over though it is not TrimOut's.</param>
-    /// <exception cref="NotOverwrittenException">Something that is not TrimOut's has the name of one.</exception>
-    public void Require(string folder, IReadOnlyList<(string Name, byte[] Bytes)> files, Func<string, bool> over)
+    /// <param name="house">Of which house they are: what all its copies share.</param>
+    /// <exception cref="NotOverwrittenException">Something that is not TrimOut's, or is of another house, has the name of one, or one is read-only.</exception>
+    public void Require(string folder, IReadOnlyList<(string Name, byte[] Bytes)> files, Func<string, bool> over, string house)
     {
+        var ofAnother = false;
         HashSet<string>? written = null;
         var notOurs = new List<string>();
         foreach (var (name, bytes) in files)
@@ -38,15 +40,26 @@ internal sealed class WrittenPapers(string list)
                 throw new NotOverwrittenException($"{path} is a folder. Rename it, or write to another folder.");
             if (HouseFile.Files.PlainFile.NameOf(path) is { } other)
                 throw new NotOverwrittenException($"{path} is {other}, not a file. Remove it, or write to another folder.");
-            if (!File.Exists(path) || over(path))
+            if (!File.Exists(path))
                 continue;
             var there = HouseFile.Files.PlainFile.ReadAll(path);
-            if (!there.AsSpan().SequenceEqual(bytes) && !(written ??= Read()).Contains(Line(path, there)))
-                notOurs.Add(path);
+            if (there.AsSpan().SequenceEqual(bytes))
+                continue;
+            if (File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly))
+                throw new NotOverwrittenException($"{path} is marked read-only. Take the mark away, rename it, or write to another folder.");
+            if (over(path))
+                continue;
+            written ??= Read();
+            // Lists of before do not say of which house a paper was.
+            if (written.Contains(Line(path, there)) || written.Contains(Line(path, there, house)))
+                continue;
+            ofAnother |= written.Any(l => l.StartsWith(Line(path, there) + "\t", StringComparison.Ordinal));
+            notOurs.Add(path);
         }
         if (notOurs is [var first, ..])
         {
-            throw new NotOverwrittenException($"{first} is there already, and is not as TrimOut wrote it here. Rename it, write to another folder, or " +
+            throw new NotOverwrittenException($"{first} is there already, and is {(ofAnother ? "a paper of another house"
+                : "not as TrimOut wrote it here")}. Rename it, write to another folder, or " +
                 $"write over it with --overwrite.")
             {
                 NotOurs = notOurs,
@@ -56,7 +69,7 @@ internal sealed class WrittenPapers(string list)
 
     /// <summary>Remembers files that are about to be written.</summary>
     /// <exception cref="IOException">The list is something else than a file, or can't be written.</exception>
-    public void Add(string folder, IEnumerable<(string Name, byte[] Bytes)> files)
+    public void Add(string folder, IEnumerable<(string Name, byte[] Bytes)> files, string house)
     {
         UserFolder.Make(Path.GetDirectoryName(list)!);
         HouseFile.Files.PlainFile.Check(list);
@@ -64,7 +77,7 @@ internal sealed class WrittenPapers(string list)
             OwnFile.Write(list, []);
         else if (new FileInfo(list).Length > LongestList)
             OwnFile.Write(list, Encoding.UTF8.GetBytes(string.Join('\n', Lines().TakeLast(5_000)) + "\n"));
-        File.AppendAllText(list, string.Concat(files.Select(f => Line(Path.GetFullPath(Path.Combine(folder, f.Name)), f.Bytes) + "\n")));
+        File.AppendAllText(list, string.Concat(files.Select(f => Line(Path.GetFullPath(Path.Combine(folder, f.Name)), f.Bytes, house) + "\n")));
     }
 
     /// <summary>Remembers how far the history was seen when a page was written.</summary>
@@ -113,6 +126,8 @@ internal sealed class WrittenPapers(string list)
     private string[] Lines() => Encoding.UTF8.GetString(HouseFile.Files.PlainFile.ReadAll(list)).Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
     private static string Line(string path, byte[] bytes) => $"{Convert.ToHexStringLower(SHA256.HashData(bytes))} {path}";
+
+    private static string Line(string path, byte[] bytes, string house) => $"{Line(path, bytes)}\t{house}";
 }
 
 /// <summary>A paper was not written, because something that is not TrimOut's has its name.</summary>

@@ -26,7 +26,7 @@ internal static class BackupVerb
             {
                 if (Path.Exists(folder) && !Directory.Exists(folder))
                     throw new VerbException(ExitCode.CannotCreate, $"{folder} is there, and is no folder. Backups are kept where they were.");
-                BackupPlace.KeepIn(Path.GetFullPath(folder));
+                KeepIn(Path.GetFullPath(folder));
                 Common.Say($"Backups are kept in {Path.GetFullPath(folder)} from now on. Those made before stay where they are.");
             }
             if (parsed.GetValue(path) is not { } house)
@@ -36,14 +36,17 @@ internal static class BackupVerb
             {
                 var look = Look.By(parsed);
                 look.At(house);
-                BackupFolder.Copy(house, Common.WithEnding(copy), TimeProvider.System, parsed.GetValue(Common.GoOn));
-                Console.Out.WriteLine(Common.WithEnding(copy));
+                var file = NewFile.Of(copy, house).OrEnd(ExitCode.Usage);
+                BackupFolder.Copy(house, file, TimeProvider.System, parsed.GetValue(Common.GoOn));
+                Console.Out.WriteLine(file);
                 return look.End(ExitCode.Fine);
             }
             // Among the backups there is nothing that is known to lack something: no --go-on here.
             using var open = HouseOnDisk.OpenToRead(house, TimeProvider.System);
             foreach (var remark in HouseSource.Remarks(open))
                 Common.Say(remark);
+            if (BackupPlace.NotKnownWhere() is { } doubt)
+                Common.Say(doubt);
             if (BackupPlace.CannotBecause() is { } because)
                 throw new VerbException(ExitCode.CannotCreate, because);
             BackupPlace.Make();
@@ -54,6 +57,18 @@ internal static class BackupVerb
             return ExitCode.Fine;
         });
         return verb;
+    }
+
+    private static void KeepIn(string folder)
+    {
+        try
+        {
+            BackupPlace.KeepIn(folder);
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        {
+            throw new VerbException(ExitCode.Of(failed)!.Value, $"{failed.Message} Backups are kept where they were.", failed);
+        }
     }
 
     public static Command BuildList()
@@ -70,13 +85,20 @@ internal static class BackupVerb
                 using var house = HouseSource.Looked(() => HouseOnDisk.OpenToRead(file, TimeProvider.System, parsed.GetValue(Common.GoOn)));
                 foreach (var remark in HouseSource.Remarks(house))
                     Common.Say(remark);
-                return ListAll([BackupPlace.Of(house), .. BackupPlace.Earlier(house)], HouseLog.Of(house.Opened).OrEnd(ExitCode.BadData))
-                    && house.LeftOut is null ? ExitCode.Fine : ExitCode.LeftOut;
+                var whole = ListAll([BackupPlace.Of(house), .. BackupPlace.Earlier(house)], HouseLog.Of(house.Opened).OrEnd(ExitCode.BadData));
+                foreach (var elsewhere in BackupPlace.MayBeElsewhere)
+                    Common.Say(elsewhere);
+                return whole && house.LeftOut is null ? ExitCode.Fine : ExitCode.LeftOut;
             }
-            catch (Exception failed) when (WayBack.From(failed) is { } way)
+            catch (Exception failed) when (WayBack.From(failed) is { } way && BackupPlace.Named(Path.GetFullPath(file)) is { Count: > 0 } houses)
             {
                 Common.Say($"{failed.Message}{Environment.NewLine}{way}");
-                ListAll(BackupPlace.Named(Path.GetFullPath(file)), null);
+                foreach (var house in houses)
+                {
+                    if (houses.Count > 1)
+                        Common.Say($"Of {WayBack.InWords(house)}:");
+                    ListAll(house.Folders, null);
+                }
                 return ExitCode.LeftOut;
             }
         });

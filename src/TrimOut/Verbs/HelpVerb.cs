@@ -14,7 +14,7 @@ internal static class HelpVerb
             var name = parsed.GetValue(of);
             if (name is not null && root.Subcommands.All(c => c.Name != name))
                 throw new VerbException(ExitCode.Usage, $"There is no command {name}. There are: {string.Join(", ", root.Subcommands.Select(c => c.Name))}.");
-            return root.Parse(name is null ? ["--help"] : [name, "--help"]).Invoke();
+            return root.Parse(name is null ? ["--help"] : [name, "--help"]).Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
         });
         return help;
     }

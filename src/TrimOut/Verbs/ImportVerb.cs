@@ -81,7 +81,7 @@ internal static class ImportVerb
             Common.Say($"Understood: {note}.");
         foreach (var problem in plan.Problems)
             Common.Say(string.Create(CultureInfo.InvariantCulture,
-                $"Line {problem.Line}, column {problem.Column}: {problem.Reason} {(problem.RowLost ? "The row was left out." : "Left empty.")}"));
+                $"Line {problem.Line}, column {problem.Column}: {problem.Reason} {problem.Outcome}"));
         Common.Say($"{NumberText.Counted(plan.Windows.Length, "window")}, {NumberText.Counted(plan.Problems.Length, "thing")} that could not be read.");
     }
 }

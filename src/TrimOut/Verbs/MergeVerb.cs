@@ -3,6 +3,7 @@ using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
+using TrimOut.HouseFile.Files;
 
 namespace TrimOut.Verbs;
 
@@ -32,8 +33,14 @@ internal static class MergeVerb
                 Common.Say(string.Create(CultureInfo.InvariantCulture,
                     $"{NumberText.Counted(merge.New.Length, "change")} {(parsed.GetValue(dry) ? "would come in: this was a try" : "came in")}."));
                 foreach (var conflict in merge.Conflicts)
-                    Common.Say($"{ConflictsVerb.Line(conflict)} To choose: trimout conflicts {parsed.GetRequiredValue(path)}");
-                return look.End(merge.Disagreements.IsEmpty && merge.Removals.IsEmpty && uncounted == 0 ? ExitCode.Fine : ExitCode.LeftOut);
+                    Common.Say($"{ConflictsVerb.Line(conflict)} To choose: trimout conflicts {ShellWord.Of(parsed.GetRequiredValue(path))}");
+                foreach (var name in merge.Namesakes)
+                {
+                    Common.Say($"There is more than one {name}: each copy added one. "
+                        + "Give one of them another name, or remove it if both are the same.");
+                }
+                return look.End(merge.Disagreements.IsEmpty && merge.Removals.IsEmpty && merge.Namesakes.IsEmpty && uncounted == 0
+                    ? ExitCode.Fine : ExitCode.LeftOut);
             }
         });
         return verb;

@@ -27,7 +27,9 @@ internal static class NewVerb
         var verb = new Command("new", "Begin a house file with a blank kit.") { path, name, units, kit, by };
         verb.SetAction(parsed =>
         {
-            var file = Common.WithEnding(parsed.GetRequiredValue(path));
+            var file = NewFile.Of(parsed.GetRequiredValue(path)).OrEnd(ExitCode.Usage);
+            if (Scribe.WhyNoTime(TimeProvider.System.GetLocalNow()) is { } noTime)
+                throw new VerbException(ExitCode.Usage, noTime);
             var called = parsed.GetValue(name) ?? Path.GetFileNameWithoutExtension(file);
             var parts = parsed.GetValue(kit) is { } folder ? PartFolder.In(folder).Select(p => p.Part.OrEnd(ExitCode.BadData)).ToList() : [];
             if (parts.Count == 0 && parsed.GetValue(kit) is { } none)

@@ -37,7 +37,7 @@ internal static class RescueVerb
             if (rescued.Changes.IsEmpty)
                 throw new VerbException(ExitCode.BadData, $"Nothing in {parsed.GetRequiredValue(damaged)} could be rescued.");
             HouseLog.Of(rescued.Changes).OrEnd(ExitCode.BadData);
-            using var made = HouseOnDisk.Create(Common.WithEnding(parsed.GetRequiredValue(path)), TimeProvider.System, rescued.Changes);
+            using var made = HouseOnDisk.Create(NewFile.Of(parsed.GetRequiredValue(path)).OrEnd(ExitCode.Usage), TimeProvider.System, rescued.Changes);
             Common.Say($"Made {made.Where} with {NumberText.Counted(rescued.Changes.Length, "change")}.");
             return rescued.Lost.IsEmpty ? ExitCode.Fine : ExitCode.LeftOut;
         });

@@ -3,6 +3,7 @@ using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.Desks;
 using TrimOut.HouseFile;
+using TrimOut.HouseFile.Files;
 using TrimOut.HouseFile.Rescues;
 
 namespace TrimOut.Verbs;
@@ -24,7 +25,7 @@ internal static class RestoreVerb
                 other, Common.GoOn };
         verb.SetAction(parsed =>
         {
-            var file = Common.WithEnding(parsed.GetRequiredValue(path));
+            var file = NewFile.Of(parsed.GetRequiredValue(path)).OrEnd(ExitCode.Usage);
             var source = parsed.GetRequiredValue(from);
             var look = Look.By(parsed);
             var isFile = source == Common.WithEnding(source) && !Directory.Exists(source);
@@ -64,14 +65,14 @@ internal static class RestoreVerb
             if (!goAhead)
                 throw new VerbException(ExitCode.CannotCreate,
                     $"{file} is there already, and was left as it is. This is how they differ; to put {source} in its place: --replace. To take in " +
-                        $"what it has more: trimout merge {file} {source}");
+                        $"what it has more: trimout merge {ShellWord.Of(file)} {ShellWord.Of(source)}");
             if (!anyHouse)
                 RequireSame(file, source, scribe.Log.Changes, log);
             // Without a backup of what is there now, nothing is replaced.
             if (BackupPlace.Keep(house) is { } failed)
                 throw new VerbException(ExitCode.Disk, $"{failed} {file} was left as it is.");
             house.Replace(log.Changes);
-            Common.Say($"{file} now holds {source}. What it held before is among its backups: trimout backups {file}");
+            Common.Say($"{file} now holds {source}. What it held before is among its backups: trimout backups {ShellWord.Of(file)}");
             return ExitCode.Fine;
         }
     }
@@ -79,16 +80,36 @@ internal static class RestoreVerb
     /// <summary>Where what is there is damaged it can't be backed up: it is kept as it is, under another name.</summary>
     private static int ReplaceDamaged(string file, string source, HouseLog log, bool anyHouse, string? sharing)
     {
-        if (!anyHouse)
-            RequireSame(file, source, Rescue.Read(file).Changes, log);
+        if (!anyHouse && Rescue.Read(file).Changes is var there)
+        {
+            if (there.IsEmpty)
+                RequireNotKnownToBeAnother(file, source, sharing);
+            else
+                RequireSame(file, source, there, log);
+        }
         var (house, aside) = HouseOnDisk.CreateInstead(file, TimeProvider.System, log.Changes, KeptPlace.NotBrief(), sharing);
         using (house)
             house.KeepAtClosing(() => log);
         Common.Say($"{file} now holds {source}: {NumberText.Counted(log.Changes.Count, "change")}. What was there, which is damaged, is kept as it "
-            + $"was: {aside}. To bring out what is sound in it: trimout rescue {aside} NEW.trimout");
+            + $"was: {aside}. To bring out what is sound in it: trimout rescue {ShellWord.Of(aside)} NEW.trimout");
         HouseSource.Tell(log);
         // What was saved since then is in what was kept, and only there.
         return ExitCode.LeftOut;
+    }
+
+    /// <summary>Where nothing can be read of what is there: its last page or journal, or the backups that have its name, may say whose it was.</summary>
+    private static void RequireNotKnownToBeAnother(string file, string source, string? sharing)
+    {
+        var houses = BackupPlace.Named(Path.GetFullPath(file));
+        var known = HouseOnDisk.HouseOf(file) is { } one ? [one] : houses.Select(h => h.House).ToList();
+        if (known.Count > 0 && (sharing is null || !known.Contains(sharing)))
+            throw new VerbException(ExitCode.CannotCreate,
+                $"Nothing shows that {source} is of the house that {file} was: there is no change in it that can be read, and it or the backups that have its "
+                + $"name say that it is of {string.Join(" or ", houses.Count > 0 ? houses.Select(WayBack.InWords) : known)}. It was left as it is. To put "
+                + $"{source} in its place all the same: --replace --other-house");
+        if (known.Count > 1)
+            Common.Say($"{file} says no more which house it was. Backups of that name are of {string.Join(" and of ", houses.Select(WayBack.InWords))}: "
+                + "look whether this is the right one.");
     }
 
     private static void RequireSame(string file, string source, IReadOnlyList<Change> there, HouseLog log)

@@ -44,6 +44,7 @@ internal static class SetVerb
                     if (string.IsNullOrWhiteSpace(line))
                         continue;
                     var saved = lines.TooLong ? new Refusal($"It is longer than {LongestLine} characters. Nothing after its beginning was read.")
+                        : TextBytes.IsBroken(line) ? new Refusal(TextBytes.NotUtf8)
                         : Read(scribe.House, line, marks).Then(scribe.Record);
                     if (saved.Ok)
                         Console.Out.WriteLine(lines.Number.ToString(CultureInfo.InvariantCulture));
@@ -52,7 +53,7 @@ internal static class SetVerb
                     if (!saved.Ok && scribe.NotSaved is not null)
                         throw new VerbException(ExitCode.Of(scribe.NotSavedFault), string.Create(CultureInfo.InvariantCulture,
                             $"Line {lines.Number} and what comes after it is not saved."));
-                    if (saved.Ok && line.Split('\t').Any(p => ShownText.Kept(p) != p))
+                    if (saved.Ok && line.Split('\t', 3).Any(p => ShownText.Kept(p) != p))
                         Common.Say(string.Create(CultureInfo.InvariantCulture,
                             $"Line {lines.Number}: characters in it that can't be seen, or act on a screen, were left out."));
                     (refused, inARow) = (refused || !saved.Ok, saved.Ok ? 0 : inARow + 1);

@@ -91,6 +91,31 @@ public class MergeTests
     }
 
     [Fact]
+    public void WhatTheOtherCopyKnewOfADisagreementIsNewToThisOneAndToldOnce()
+    {
+        var laptops = new TwoLaptops("ada", "bo", "cy");
+        laptops.Type("bo", WindowFacts.RoughWidth, "45 1/2");
+        laptops.Type("cy", WindowFacts.RoughWidth, "45 5/8");
+        Assert.Single(laptops.Take("cy", "bo").Disagreements);
+        Assert.Single(laptops.Take("ada", "cy").Disagreements);
+        Assert.Empty(laptops.Take("ada", "cy").Disagreements);
+    }
+
+    [Fact]
+    public void WindowsAndPanelsThatGotOneNameOnTwoCopiesAreNamed()
+    {
+        foreach (var name in new[] { "ada", "bo" })
+        {
+            _laptops.Do(name, house => AddItems.Window(house, "W09", null));
+            _laptops.Do(name, house => AddItems.Named(house, ItemKind.Panel, "P2"));
+        }
+        Assert.Equal("window W09, panel P2", string.Join(", ", _laptops.Take("ada", "bo").Namesakes));
+        Assert.Empty(_laptops.Take("ada", "bo").Namesakes);
+        var refused = SetLine.Read(_laptops["ada"].House, "W09\tnote\tx");
+        Assert.Contains("There are 2 windows W09", refused.Reason);
+    }
+
+    [Fact]
     public void AnotherHouseIsNotMerged() =>
         Assert.Contains("have no change in common", Merge.Of(_laptops["ada"].Log, new Testing.TestJob().Scribe.Log).Reason);
 

@@ -65,6 +65,18 @@ public class FailingDiskTests
     }
 
     [Fact]
+    public void WhatIsTakenInOnAFullDiskFailsForTheDiskAsWhatIsTypedDoes()
+    {
+        _house.Dispose();
+        _disk.Failing = new IOException("No space left on device", NoSpace);
+        using var full = HouseOnDisk.Open(ScriptedJob.Here(_disk), ScriptedJob.Path);
+        Assert.Contains("is full", full.ReadOnlyBecause);
+        Assert.Equal(StoreFault.Disk, Assert.Throws<HouseStoreException>(() => full.Take(full.Opened)).Fault);
+        Assert.Equal(StoreFault.Disk, Assert.Throws<HouseStoreException>(() => full.Replace(full.Opened)).Fault);
+        _disk.Failing = null;
+    }
+
+    [Fact]
     public void ClosingOnAFullDiskKeepsTheJournal()
     {
         Assert.True(Window(_scribe).Then(_scribe.Record).Ok);

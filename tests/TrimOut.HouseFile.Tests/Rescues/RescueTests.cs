@@ -155,6 +155,28 @@ public partial class RescueTests
     }
 
     [Fact]
+    public void TwoCopiesOfOneHouseOneBehindTheOtherAreMergedByTheNamesOfTheirChanges()
+    {
+        using var folder = new TryFolder();
+        folder.Begin();
+        var site = folder.In("site.trimout");
+        System.IO.File.Copy(folder.House, site);
+        folder.Work(s => TryFolder.AddWindow(s));
+        folder.Work(s =>
+        {
+            for (var window = 0; window < 3; window++)
+                TryFolder.AddWindow(s);
+        }, site);
+        var joined = folder.In("joined.trimout");
+        System.IO.File.WriteAllBytes(joined, [.. System.IO.File.ReadAllBytes(site), .. System.IO.File.ReadAllBytes(folder.House)]);
+        var read = Rescue.Read(joined);
+        Assert.Equal(2 + 1 + 3, read.Changes.Length);
+        Assert.Contains(read.Apart, l => l.StartsWith("3 changes of another copy of this house", StringComparison.Ordinal));
+        Assert.DoesNotContain(read.Apart, l => l.Contains("left out", StringComparison.Ordinal));
+        Assert.True(HouseLog.Of(read.Changes).Ok);
+    }
+
+    [Fact]
     public void WhatIsTiedToNothingIsBroughtOutAndListedAsNotCertain()
     {
         var file = File;

@@ -151,4 +151,81 @@ public class ScheduleImportTests
         foreach (var file in new[] { utf16, western })
             Assert.Equal("Café", ScheduleImport.Plan(_job.House, file, "x.csv", ScheduleOptions.ByHeaders).Value.Windows.Single().Room);
     }
+
+    private Result<SchedulePlan> PlanOf(params byte[][] parts) =>
+        ScheduleImport.Plan(_job.House, [.. parts.SelectMany(p => p)], "windows.csv", ScheduleOptions.ByHeaders);
+
+    [Theory]
+    [InlineData("2'000")]
+    [InlineData("1'200")]
+    [InlineData("2\u2019000")]
+    [InlineData("2'000 mm")]
+    public void AThousandsMarkIsListedAndNotTakenForFeet(string cell)
+    {
+        // Swiss usage writes 2'000 for two thousand (common practice); with a foot mark the same signs are 2'-0".
+        var plan = Plan($"tag,width (mm),height (mm)\nW01,{cell},900\n").Value;
+        Assert.Contains("can be read two ways", Problems(plan));
+        Assert.Equal("", Assert.Single(plan.Windows).Width);
+    }
+
+    [Fact]
+    public void FeetWithoutInchesAndInchesBehindThemAreReadAsBefore()
+    {
+        var plan = Plan("tag,width,height\nW01,2',3'-0\"\nW02,2'0,3' 10\n").Value;
+        Assert.Empty(plan.Problems);
+        Assert.All(plan.Windows, w => Assert.NotEqual("", w.Width + w.Height));
+    }
+
+    [Theory]
+    [InlineData("DOS 850", new byte[] { (byte)'K', 0x81, (byte)'c', (byte)'h', (byte)'e' })]
+    [InlineData("DOS 850", new byte[] { (byte)'S', (byte)'p', 0x84, (byte)'t' })]
+    [InlineData("DOS 437", new byte[] { (byte)'C', (byte)'a', (byte)'f', 0x82 })]
+    [InlineData("DOS 850", new byte[] { (byte)'B', (byte)'a', 0xa4, (byte)'o' })]
+    public void ADosCodePageIsRefusedAtItsLineWithTheAdvice(string name, byte[] room)
+    {
+        var refused = PlanOf("tag,room,width\nW01,Den,30\nW02,"u8.ToArray(), room, ",30\n"u8.ToArray());
+        Assert.False(refused.Ok, name);
+        Assert.StartsWith("Line 3 ", refused.Reason, StringComparison.Ordinal);
+        Assert.Contains("Save the schedule as UTF-8", refused.Reason);
+    }
+
+    [Fact]
+    public void TwoEncodingsInOneFileAreRefused()
+    {
+        var refused = PlanOf("tag,room,width\nW01,K\u00fcche,30\nW02,B"u8.ToArray(), [0xe4], "d,30\n"u8.ToArray());
+        Assert.StartsWith("Line 2 is UTF-8, and others are not", refused.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WesternEuropeanWithItsQuotesAndDashesIsReadAsWindowsWritesIt()
+    {
+        // Windows-1252: 0x93 and 0x94 are curly quotes, 0x92 an apostrophe, 0x96 a dash, 0xFC a u with a diaeresis.
+        var plan = PlanOf("tag,room,note,width\nW01,K"u8.ToArray(), [0xfc], "che,"u8.ToArray(), [0x93], "Bo"u8.ToArray(), [0x92], "s"u8.ToArray(), [0x94],
+            " "u8.ToArray(), [0x96], " look,45 1/2"u8.ToArray(), [0x94], "\n"u8.ToArray()).Value;
+        Assert.Empty(plan.Problems);
+        _job.Do(plan.Draft);
+        var window = _job.House.FindTag("W01")!;
+        Assert.Equal(("K\u00fcche", "\u201cBo\u2019s\u201d \u2013 look"), (window.Room!.Name, window.Item.Get(WindowFacts.Note)));
+        Assert.Equal(Length.FromInches(45, 1, 2), window.RoughWidth);
+    }
+
+    [Fact]
+    public void ASignThatWasLostBeforeIsListedAndTheRowTaken()
+    {
+        var plan = Plan("tag,room,width\nW01,K\ufffdche,30\n").Value;
+        Assert.Equal(("room", false, true), (Assert.Single(plan.Problems).Column, plan.Problems[0].RowLost, plan.Problems[0].Taken));
+        Assert.Single(plan.Windows);
+    }
+
+    [Theory]
+    [InlineData("Total glass,,30")]
+    [InlineData("TOTAL: 12,,")]
+    [InlineData("Sum of areas,,30")]
+    [InlineData("Subtotal upper floor,,30")]
+    public void ARowOfTotalsIsNoWindowAndSaid(string row)
+    {
+        var plan = Plan($"tag,room,width\nW01,Total Fitness,30\n{row}\nTotem,Den,30\n").Value;
+        Assert.Equal(["W01", "Totem"], plan.Windows.Select(w => w.Tag));
+        Assert.Contains(plan.Understood, u => u.Contains("line 3 left out: it is a row of totals", StringComparison.Ordinal));
+    }
 }

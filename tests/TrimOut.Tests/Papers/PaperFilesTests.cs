@@ -57,6 +57,31 @@ public sealed class PaperFilesTests : IDisposable
     }
 
     [Fact]
+    public void APaperOfAnotherHouseIsNotWrittenOver()
+    {
+        var first = PaperFiles.Write(Binder.Paper, Data("W01", "house"), null, _folder, _before);
+        var before = first.ToDictionary(f => f, File.ReadAllText);
+        var other = Data("X99", "house", device: "elsewhere");
+        var refused = Assert.Throws<NotOverwrittenException>(() => PaperFiles.Write(Binder.Paper, other, null, _folder, _before));
+        Assert.Contains("a paper of another house", refused.Message);
+        Assert.All(before, f => Assert.Equal(f.Value, File.ReadAllText(f.Key)));
+        PaperFiles.Write(Binder.Paper, Data("W02", "house"), null, _folder, _before);
+    }
+
+    [Fact]
+    public void AReadOnlyPaperIsLeftAsItIs()
+    {
+        var page = PaperFiles.Write(Binder.Paper, Data("W01", "house"), null, _folder, _before).Single(f => f.EndsWith(".html", StringComparison.Ordinal));
+        var before = File.ReadAllText(page);
+        File.SetAttributes(page, File.GetAttributes(page) | FileAttributes.ReadOnly);
+        var refused = Assert.Throws<NotOverwrittenException>(() =>
+            PaperFiles.Write(Binder.Paper, Data("W02", "house"), null, _folder, _before, over: _ => true));
+        Assert.Contains("is marked read-only", refused.Message);
+        Assert.Equal(before, File.ReadAllText(page));
+        File.SetAttributes(page, FileAttributes.Normal);
+    }
+
+    [Fact]
     public void WritingThatIsStoppedLeavesWholePapersAndNoOthers()
     {
         using var stop = new CancellationTokenSource();
@@ -151,9 +176,9 @@ public sealed class PaperFilesTests : IDisposable
         Directory.Delete(_own, recursive: true);
     }
 
-    private static PaperData Data(string tag, string files)
+    private static PaperData Data(string tag, string files, string device = "laptop")
     {
-        var log = new TestJob().Room("Kitchen", "Main").Window(tag).Scribe.Log;
+        var log = new TestJob(store: new MemoryStore(device)).Room("Kitchen", "Main").Window(tag).Scribe.Log;
         return new PaperData(log, new DateOnly(2026, 9, 30), CheckReport.Of(log.House)) { FilesOf = files };
     }
 }

@@ -1,0 +1,36 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Copies;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Tests.History;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks.Copies;
+
+public class PanelNameTwiceTests
+{
+    public static Example Finds => new(() => Jobs.Walked(), j => Copies.Merged(j, a => a.Add(ItemKind.Panel, "P7"), b => b.Add(ItemKind.Panel, "P7")));
+
+    public static Example Passes => new(() => Jobs.Walked(), j => Copies.Merged(j, a => a.Add(ItemKind.Panel, "P7"), b => b.Add(ItemKind.Panel, "P8")));
+
+    [Fact]
+    public void TwoLaptopsThatAddOneNameAreAStopWhateverItsCase()
+    {
+        var laptops = new TwoLaptops("ada", "bo");
+        laptops.Do("ada", house => AddItems.Named(house, ItemKind.Panel, "P2"));
+        laptops.Do("bo", house => AddItems.Named(house, ItemKind.Panel, "p2"));
+        laptops.Take("ada", "bo");
+        var found = new PanelNameTwice().Run(laptops["ada"].House).Select(r => r.Outcome).OfType<Outcome.Found>().ToList();
+        Assert.Equal(2, found.Count);
+        Assert.Equal("P2 is the name of 2 panels.", found[0].Message.In(laptops["ada"].House));
+    }
+
+    [Fact]
+    public void NamesOfTheirOwnAreFine()
+    {
+        var job = new TestJob().Add(ItemKind.Panel, "P7").Add(ItemKind.Panel, "P8");
+        Assert.All(new PanelNameTwice().Run(job.House), r => Assert.IsType<Outcome.Fine>(r.Outcome));
+    }
+}
