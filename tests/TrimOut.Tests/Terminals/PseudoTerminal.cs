@@ -16,11 +16,10 @@ internal sealed class PseudoTerminal : IDisposable
     public PseudoTerminal(string folder, int columns, int rows, string environment, params string[] arguments)
     {
         _folder = folder;
-        var program = Path.Combine(AppContext.BaseDirectory, "trimout");
         var words = string.Join(' ', arguments.Select(a => $"'{a}'"));
         var line = $"cd '{folder}'; stty rows {rows.ToString(CultureInfo.InvariantCulture)} cols {columns.ToString(CultureInfo.InvariantCulture)}; " +
             $"tty > tty; stty -g > before; env {environment} XDG_DATA_HOME='{folder}/data' sh -c 'echo $$ > pid; " +
-            $"exec \"{program}\" {words.Replace("'", "\"", StringComparison.Ordinal)}'; echo $? > code; stty -g > after";
+            $"exec \"{RunTrimOut.Program}\" {words.Replace("'", "\"", StringComparison.Ordinal)}'; echo $? > code; stty -g > after";
         var start = new ProcessStartInfo("script", ["-qfec", line, "/dev/null"])
         { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
         _script = Process.Start(start)!;
@@ -51,6 +50,22 @@ internal sealed class PseudoTerminal : IDisposable
     {
         _script.StandardInput.Write(keys);
         _script.StandardInput.Flush();
+        return this;
+    }
+
+    /// <summary>Waits until nothing more comes for a while.</summary>
+    /// <param name="quiet">For how long nothing comes; it is waited for twice as long where nothing came at all.</param>
+    public PseudoTerminal Settle(TimeSpan quiet)
+    {
+        var (clock, came, since) = (Stopwatch.StartNew(), Seen.Length, TimeSpan.Zero);
+        var any = false;
+        while (clock.Elapsed < since + (any ? quiet : quiet * 2))
+        {
+            Thread.Sleep(2);
+            if (Seen.Length == came)
+                continue;
+            (any, came, since) = (true, Seen.Length, clock.Elapsed);
+        }
         return this;
     }
 
