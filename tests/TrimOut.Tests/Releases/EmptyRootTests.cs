@@ -4,10 +4,12 @@ namespace TrimOut.Tests.Releases;
 
 /// <summary>
 /// A build as it is unpacked on a machine that has nothing: a root of its own (<c>unshare</c>, <c>chroot</c>) with the build, the system's libraries that it
-/// is linked against, a few devices, and neither .NET nor a shell.
+/// is linked against, and what the kernel says of processes; neither .NET nor a shell, no users, no settings.
 /// </summary>
 public sealed class EmptyRootTests : IDisposable
 {
+    private const string Enter = "mount --rbind /proc \"$0/proc\" && exec chroot \"$0\" \"$@\"";
+
     private readonly string _root = Directory.CreateTempSubdirectory("trimout-root-").FullName;
 
     public EmptyRootTests()
@@ -24,6 +26,7 @@ public sealed class EmptyRootTests : IDisposable
                 CopyTo(library, _root + library);
         }
         Directory.CreateDirectory(Path.Combine(_root, "tmp"));
+        Directory.CreateDirectory(Path.Combine(_root, "proc"));
     }
 
     public void Dispose() => Directory.Delete(_root, recursive: true);
@@ -46,8 +49,8 @@ public sealed class EmptyRootTests : IDisposable
     [OtherBuildFact]
     public void TheScreensComeUpInIt()
     {
-        var line = "stty rows 24 cols 80; exec unshare -r chroot " + _root +
-            " /opt/trimout/trimout open /opt/trimout/sample-jobs/ridge-house --by Ash";
+        var line = $"stty rows 24 cols 80; exec unshare -rm sh -c '{Enter}' {_root} " +
+            "/opt/trimout/trimout open /opt/trimout/sample-jobs/ridge-house --by Ash";
         var start = new ProcessStartInfo("script", ["-qfec", line, "/dev/null"]) { RedirectStandardInput = true, RedirectStandardOutput = true };
         start.Environment["TERM"] = "xterm";
         start.Environment["XDG_DATA_HOME"] = "/tmp/data";
@@ -66,7 +69,7 @@ public sealed class EmptyRootTests : IDisposable
 
     private string Run(int code, params string[] arguments)
     {
-        var start = new ProcessStartInfo("unshare", ["-r", "chroot", _root, "/opt/trimout/trimout", .. arguments])
+        var start = new ProcessStartInfo("unshare", ["-rm", "sh", "-c", Enter, _root, "/opt/trimout/trimout", .. arguments])
         { RedirectStandardOutput = true, RedirectStandardError = true };
         start.Environment.Clear();
         start.Environment["PATH"] = "/usr/sbin:/usr/bin:/sbin:/bin";
