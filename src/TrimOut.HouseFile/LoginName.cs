@@ -3,6 +3,8 @@ namespace TrimOut.HouseFile;
 /// <summary>The name that somebody is logged in by on this machine.</summary>
 public static class LoginName
 {
+    private static readonly string[] Variables = ["USER", "LOGNAME"];
+
     /// <summary>The name. Where the system has none, as in a container without a list of users, the environment's (USER, LOGNAME), and else "somebody".</summary>
     public static string Now { get; } = Of(() => Environment.UserName, Environment.GetEnvironmentVariable);
 
@@ -18,6 +20,6 @@ public static class LoginName
         {
             // The list of users is a file, and it is not there.
         }
-        return new[] { "USER", "LOGNAME" }.Select(environment).FirstOrDefault(n => !string.IsNullOrWhiteSpace(n)) ?? "somebody";
+        return Variables.Select(environment).FirstOrDefault(n => !string.IsNullOrWhiteSpace(n)) ?? "somebody";
     }
 }

@@ -59,7 +59,7 @@ internal static partial class TemplateSigns
     {
         var (before, after) = (braced.Groups["before"].Success, braced.Groups["after"].Success);
         if (braced.Groups["comment"].Success)
-            return new TemplateSign(TemplateSign.Of.Comment, "", line, before, after);
+            return new TemplateSign(TemplateSign.Of.Comment, "", line, before); // Its last sign is part of what it says.
         var sign = braced.Groups["sign"].Value;
         var words = braced.Groups["words"].Value.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
         return (sign, words) switch

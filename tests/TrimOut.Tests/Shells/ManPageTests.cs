@@ -28,7 +28,7 @@ public class ManPageTests
     {
         if (!File.Exists("/usr/bin/groff"))
             return;
-        using var groff = Process.Start(new ProcessStartInfo("groff", ["-man", "-Tutf8", "-ww", "-P-c"])
+        using var groff = Process.Start(new ProcessStartInfo("groff", ["-man", "-Tutf8", "-ww", "-P-cbou"])
         { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true })!;
         var (text, said) = (groff.StandardOutput.ReadToEndAsync(), groff.StandardError.ReadToEndAsync());
         groff.StandardInput.Write(Page);
@@ -46,6 +46,7 @@ public class ManPageTests
         var said = run.Run("--version");
         Assert.Equal(0, said.Code);
         Assert.Matches(@"^\d+\.\d+\.\d+(\+[0-9a-f]{40})?\s*$", said.Output);
-        Assert.Equal(ProgramVersion.Whole, said.Output.Trim());
+        if (RunTrimOut.Elsewhere is null)
+            Assert.Equal(ProgramVersion.Whole, said.Output.Trim());
     }
 }
