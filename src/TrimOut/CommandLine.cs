@@ -11,7 +11,7 @@ internal static class CommandLine
 {
     /// <summary>What the program is for.</summary>
     public const string About =
-        "TrimOut tracks the fitting of wired motorised window coverings, house by house, from the framing walk to the owner's binder. " +
+        "TrimOut tracks the fitting of wired motorized window coverings, house by house, from the framing walk to the owner's binder. " +
         "Without a command it opens the house picker.\n\nA house is one .trimout file. " +
         $"Commands that only look also take a folder with a {HouseFile.Texts.HistoryText.FileName}.";
 
@@ -51,9 +51,10 @@ internal static class CommandLine
         if (!Console.IsOutputRedirected && root.Options.OfType<HelpOption>().FirstOrDefault()?.Action is HelpAction help && TerminalSize.Now().Width is > 0
             and var width)
             help.MaxWidth = width;
-        var by = Common.By();
+        var (by, mouse) = (Common.By(), MouseOption.Build());
         root.Add(by);
-        root.SetAction(parsed => OpenVerb.Run(Common.Given(parsed, by)));
+        root.Add(mouse);
+        root.SetAction(parsed => OpenVerb.Run(Common.Given(parsed, by), parsed.GetValue(mouse)));
         return root;
     }
 }

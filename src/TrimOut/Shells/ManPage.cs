@@ -14,7 +14,7 @@ internal static class ManPage
     {
         var page = new StringBuilder();
         page.Append(CultureInfo.InvariantCulture, $".TH TRIMOUT 1 \"\" {Quoted($"TrimOut {version}")} {Quoted("User commands")}\n");
-        page.Append(".SH NAME\ntrimout \\- tracks the fitting of wired motorised window coverings\n");
+        page.Append(".SH NAME\ntrimout \\- tracks the fitting of wired motorized window coverings\n");
         page.Append(".SH SYNOPSIS\n.B trimout\n[\\fIcommand\\fR [\\fIarguments\\fR] [\\fIoptions\\fR]]\n.SH DESCRIPTION\n");
         foreach (var part in CommandLine.About.Split("\n\n"))
             page.Append(".PP\n").Append(Text(part)).Append('\n');
