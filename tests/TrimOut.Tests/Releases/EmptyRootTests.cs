@@ -39,7 +39,7 @@ public sealed class EmptyRootTests : IDisposable
         Assert.Contains("completion", Run(0, "help"), StringComparison.Ordinal);
         var sample = "/opt/trimout/sample-jobs/ridge-house";
         var findings = Run(1, "check", sample);
-        Assert.Contains("STOP", findings, StringComparison.Ordinal);
+        Assert.Contains("stop    W", findings, StringComparison.Ordinal);
         Run(0, "new", "/tmp/elm", "--by", "Ash");
         Run(0, "papers", sample, "--out", "/tmp/papers", "--date", "2026-09-30");
         Assert.InRange(Directory.GetFiles(Path.Combine(_root, "tmp", "papers"), "*.html").Length, 10, 100);

@@ -11,6 +11,7 @@ internal sealed class PseudoTerminal : IDisposable
 
     private readonly StringBuilder _seen = new();
     private readonly Process _script;
+    private readonly Task _reading;
     private readonly string _folder;
 
     public PseudoTerminal(string folder, int columns, int rows, string environment, params string[] arguments)
@@ -23,7 +24,7 @@ internal sealed class PseudoTerminal : IDisposable
         var start = new ProcessStartInfo("script", ["-qfec", line, "/dev/null"])
         { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
         _script = Process.Start(start)!;
-        _ = Task.Run(Read);
+        _reading = Task.Run(Read);
     }
 
     /// <summary>Everything that came out so far.</summary>
@@ -94,6 +95,8 @@ internal sealed class PseudoTerminal : IDisposable
     public int WaitForExit()
     {
         Assert.True(_script.WaitForExit(Patience), $"It did not end. What came:\n{Seen}");
+        // A quick program is gone before all that it said was read.
+        _reading.Wait(TimeSpan.FromSeconds(5));
         return int.Parse(Note("code")!, CultureInfo.InvariantCulture);
     }
 
