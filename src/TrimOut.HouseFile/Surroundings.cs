@@ -15,7 +15,7 @@ internal sealed record Surroundings(IFileLayer Files, TimeProvider Clock, string
 {
     /// <summary>This machine.</summary>
     public static Surroundings Here(TimeProvider clock) =>
-        new(DiskFiles.Instance, clock, Environment.MachineName, Environment.UserName, () =>
+        new(DiskFiles.Instance, clock, Environment.MachineName, LoginName.Now, () =>
             RandomNumberGenerator.GetString("abcdefghjkmnpqrstuvwxyz23456789", 8), Durable.Seal.Of);
 
     /// <summary>A device name that no other copy of any house has.</summary>

@@ -9,15 +9,16 @@ namespace TrimOut;
 /// <summary>All verbs of the program.</summary>
 internal static class CommandLine
 {
+    /// <summary>What the program is for.</summary>
+    public const string About =
+        "TrimOut tracks the fitting of wired motorized window coverings, house by house, from the framing walk to the owner's binder. " +
+        "Without a command it opens the house picker.\n\nA house is one .trimout file. " +
+        $"Commands that only look also take a folder with a {HouseFile.Texts.HistoryText.FileName}.";
+
     /// <summary>The command line.</summary>
     public static RootCommand Build()
     {
-        var root = new RootCommand(
-            "TrimOut tracks the fitting of wired motorized window coverings, house by house, from the framing walk to the owner's binder. " +
-                "Without a command it opens the house picker." +
-            $"{Environment.NewLine}{Environment.NewLine}A house is one .trimout file. " +
-            $"Commands that only look also take a folder with a {HouseFile.Texts.HistoryText.FileName}." +
-            $"{Environment.NewLine}{Environment.NewLine}Exit codes:{Environment.NewLine}" +
+        var root = new RootCommand($"{About}\n\nExit codes:\n".ReplaceLineEndings() +
             string.Join(Environment.NewLine, ExitCode.All.Select(c => string.Create(CultureInfo.InvariantCulture, $"  {c.Code,2}  {c.Meaning}"))))
         {
             OpenVerb.Build(),
@@ -44,6 +45,7 @@ internal static class CommandLine
             ConflictsVerb.Build(),
             WhatIfVerb.Build(),
         };
+        root.Add(CompletionVerb.Build(root));
         root.Add(HelpVerb.Build(root));
         // Asked of the runtime, the width would put the terminal into another mode.
         if (!Console.IsOutputRedirected && root.Options.OfType<HelpOption>().FirstOrDefault()?.Action is HelpAction help && TerminalSize.Now().Width is > 0

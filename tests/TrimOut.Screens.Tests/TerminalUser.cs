@@ -31,6 +31,9 @@ internal sealed class TerminalUser : IDisposable
 
     public ShellState Shell { get; }
 
+    /// <summary>All keys that were pressed, by the names that they are pressed by here; a typed sign is one.</summary>
+    public List<string> Pressed { get; } = [];
+
     public House House => Shell.Context.House;
 
     /// <summary>What stands on the terminal.</summary>
@@ -42,6 +45,7 @@ internal sealed class TerminalUser : IDisposable
     {
         foreach (var key in keys)
         {
+            Pressed.Add(key);
             _app.InjectKey(KeyOf(key));
             _app.LayoutAndDraw();
         }
@@ -113,7 +117,10 @@ internal sealed class TerminalUser : IDisposable
         for (var left = Shell.Typing!.Text.Length; left > 0; left--)
             Press("backspace");
         foreach (var rune in text.EnumerateRunes())
+        {
+            Pressed.Add(rune.ToString());
             _app.InjectKey(new Key(rune.ToString()[0]));
+        }
         _app.LayoutAndDraw();
         return this;
     }

@@ -2,10 +2,16 @@ using System.Diagnostics;
 
 namespace TrimOut.Tests;
 
-/// <summary>Runs the real program, as a shell would, in a folder of its own.</summary>
+/// <summary>
+/// Runs the real program, as a shell would, in a folder of its own. TRIMOUT_PROGRAM is the path of another build of it, such as the native one; the one
+/// beside the tests when unset.
+/// </summary>
 public sealed class RunTrimOut : IDisposable
 {
-    internal static readonly string Program = Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "trimout.exe" : "trimout");
+    /// <summary>Another build of the program, which all tests that run it are to run; null for the one beside the tests.</summary>
+    internal static readonly string? Elsewhere = Environment.GetEnvironmentVariable("TRIMOUT_PROGRAM") is { Length: > 0 } path ? Path.GetFullPath(path) : null;
+
+    internal static readonly string Program = Elsewhere ?? Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "trimout.exe" : "trimout");
 
     public string Folder { get; } = Directory.CreateTempSubdirectory("trimout-").FullName;
 
@@ -43,3 +49,9 @@ public sealed class RunTrimOut : IDisposable
 
 /// <summary>How a run ended.</summary>
 public sealed record Ended(int Code, string Output, string Error);
+
+/// <summary>A test that is for another build of the program than the one beside the tests.</summary>
+public sealed class OtherBuildFactAttribute : FactAttribute
+{
+    public OtherBuildFactAttribute() => Skip = RunTrimOut.Elsewhere is not null ? null! : "TRIMOUT_PROGRAM names no other build of the program";
+}

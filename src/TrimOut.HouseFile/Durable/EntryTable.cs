@@ -1,11 +1,12 @@
 using LiteDB;
+using LiteDB.Engine;
 using TrimOut.Core.History;
 
 namespace TrimOut.HouseFile.Durable;
 
 /// <summary>Entries as rows of a LiteDB database. Rows are only ever inserted.</summary>
 /// <remarks>A row is <c>{ _id: "device:seq", house, n, after, seal, stamp, v, json }</c>: our own text, because the database's mapper loses offsets of
-/// times and stores class names.</remarks>
+/// times and stores class names. The database's engine is asked itself: its other entrance brings the mapper along, which makes code as it runs.</remarks>
 internal static class EntryTable
 {
     private const string Name = "changes";
@@ -22,12 +23,12 @@ internal static class EntryTable
         data.Write(before);
         data.Position = 0;
         using (var log = new MemoryStream())
-        using (var database = new LiteDatabase(data, new BsonMapper(), log))
+        using (var database = new LiteEngine(new EngineSettings { DataStream = data, LogStream = log }))
         {
             // Piece by piece: else its log, and what it keeps of it in memory, become as large as all that is added.
             foreach (var piece in added.Chunk(RowsAtOnce).DefaultIfEmpty([]))
             {
-                database.GetCollection(Name).InsertBulk(piece.Select(a => Row(house, a.Entry, a.Change)));
+                database.Insert(Name, piece.Select(a => Row(house, a.Entry, a.Change)), BsonAutoId.ObjectId);
                 database.Checkpoint();
             }
         }
@@ -79,15 +80,17 @@ internal static class EntryTable
     {
         using var data = new MemoryStream(database, writable: false);
         using var log = new MemoryStream();
-        using var opened = new LiteDatabase(data, new BsonMapper(), log);
+        using var opened = new LiteEngine(new EngineSettings { DataStream = data, LogStream = log });
+        using var rows = opened.Query(Name, new Query());
         var entries = new List<Entry>();
-        foreach (var row in opened.GetCollection(Name).FindAll())
-            entries.Add(new Entry(row["n"].AsInt64, row["after"].AsString, row["seal"].AsString, row["json"].AsString));
+        while (rows.Read())
+            entries.Add(new Entry(rows["n"].AsInt64, rows["after"].AsString, rows["seal"].AsString, rows["json"].AsString));
         entries.Sort((a, b) => a.Number.CompareTo(b.Number));
         return entries;
     }
 
-    private static BsonDocument Row(string house, Entry entry, Change change) => new()
+    /// <summary>The row of an entry.</summary>
+    internal static BsonDocument Row(string house, Entry entry, Change change) => new()
     {
         ["_id"] = change.Id.ToString(),
         ["house"] = house,

@@ -8,8 +8,8 @@ namespace TrimOut.HouseFile.Files;
 /// <remarks>
 /// The file is held open, here or by whoever works with it, so that its number on the disk is not given to another one, and so that disks without numbers
 /// of their own (FAT) keep the one that the system made up. Asking costs a few millionths of a second; .NET does not ask
-/// for such numbers, so this does, by statx(2). Elsewhere than on Linux only the name itself is looked for: Windows does
-/// not let the name of an open file be taken away, other systems do.
+/// for such numbers, so this does, by statx(2). Elsewhere than on Linux only the name itself is looked for, and nothing is held open for that: Windows lets
+/// no file be renamed over one that is open (MoveFileEx refuses with ERROR_ACCESS_DENIED), and every save of ours is such a renaming.
 /// </remarks>
 internal sealed class HeldName : IHeldName
 {
@@ -31,7 +31,9 @@ internal sealed class HeldName : IHeldName
         _path = path;
         PlainFile.Check(path);
         // The lock is held for this program alone, and could not be opened a second time.
-        _held = isOpen ? null : File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        if (!OperatingSystem.IsLinux() && !File.Exists(path))
+            throw new FileNotFoundException($"There is no file {path}.", path);
+        _held = isOpen || !OperatingSystem.IsLinux() ? null : File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
         _file = Look();
     }
 

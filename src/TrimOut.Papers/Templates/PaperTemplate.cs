@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using HandlebarsDotNet;
 using TrimOut.Core;
 using TrimOut.Papers.Writing;
 
@@ -11,9 +10,9 @@ public sealed partial class PaperTemplate
 {
     private const string ContentsMark = "\u0002contents\u0002";
 
-    private readonly HandlebarsTemplate<object, object> _body;
+    private readonly TemplateBody _body;
 
-    private PaperTemplate(HandlebarsTemplate<object, object> body, WordLines lines)
+    private PaperTemplate(TemplateBody body, WordLines lines)
     {
         _body = body;
         Words = lines.ToWords();
@@ -31,21 +30,11 @@ public sealed partial class PaperTemplate
     /// <returns>The template, or what is wrong with it and in which line.</returns>
     public static Result<PaperTemplate> Read(Paper paper, string text) => WordsBlock.Read(text).Then<PaperTemplate>(parts =>
     {
-        var places = PlaceNames(paper).ToList();
-        if (TemplatePlaces.Unknown(parts.Body, places) is { } unknown)
-            return new Refusal($"Line {unknown.Line}: there is no place {{{{{unknown.Name}}}}} in this paper. There are: {string.Join(", ", places)}.");
-        if (OutsideMarkup.First(parts.Body) is { } outside)
-            return new Refusal($"Line {outside.Line}: {outside.What} can't be part of a paper. A paper holds no script and no HTML, and leads to " +
-                $"nothing but its own sections; write an address as plain text.");
-        try
-        {
-            var handlebars = Handlebars.Create(new HandlebarsConfiguration { NoEscape = true, ThrowOnUnresolvedBindingExpression = true });
-            return new PaperTemplate(handlebars.Compile(parts.Body), parts.Words);
-        }
-        catch (HandlebarsException wrong)
-        {
-            return new Refusal($"The template can't be read: {wrong.Message}");
-        }
+        var body = TemplateBody.Read(parts.Body, [.. PlaceNames(paper)]);
+        return body.Ok && OutsideMarkup.First(parts.Body) is { } outside
+            ? new Refusal($"Line {outside.Line}: {outside.What} can't be part of a paper. A paper holds no script and no HTML, and leads to " +
+                $"nothing but its own sections; write an address as plain text.")
+            : body.Then<PaperTemplate>(b => new PaperTemplate(b, parts.Words));
     });
 
     /// <summary>TrimOut's own order and wording as a template, to begin from.</summary>
@@ -92,7 +81,7 @@ public sealed partial class PaperTemplate
         places[Day] = data.Date.OnPaper();
         places[Everything] = !data.OwnerOnly;
         places[Paper.Contents] = ContentsMark;
-        var written = Tidy.BlankLines(_body(places));
+        var written = Tidy.BlankLines(_body.Fill(places));
         return written.Replace(ContentsMark, Tidy.ContentsOf(written), StringComparison.Ordinal);
     }
 

@@ -32,7 +32,7 @@ internal sealed class KeyWait : IDisposable
     public KeyWait(Func<bool> drawn, Func<IComponentFactory, object>? over = null)
     {
         _drawn = drawn;
-        var input = OperatingSystem.IsWindows() ? null : new PatientInput(_heard, () => Gone?.Invoke());
+        var input = KeysWait.InTheSystem ? new PatientInput(_heard, () => Gone?.Invoke()) : null;
         if (input is not null && Patient(over ?? Over, input) is { } app)
         {
             Application.MaximumIterationsPerSecond = 1000;

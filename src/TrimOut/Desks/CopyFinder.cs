@@ -30,7 +30,7 @@ internal static class CopyFinder
     {
         var home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
         string[] own = [UserFolder.Houses, home, Path.Combine(home, "Desktop"), Path.Combine(home, "Documents"), Path.Combine(home, "Downloads")];
-        string[] mounts = [Path.Combine("/media", Environment.UserName), Path.Combine("/run/media", Environment.UserName), "/media", "/mnt", "/Volumes"];
+        string[] mounts = [Path.Combine("/media", LoginName.Now), Path.Combine("/run/media", LoginName.Now), "/media", "/mnt", "/Volumes"];
         var sticks = OperatingSystem.IsWindows()
             ? DriveInfo.GetDrives().Where(d => d is { DriveType: DriveType.Removable, IsReady: true }).Select(d => d.RootDirectory.FullName)
             : mounts.SelectMany(Folders);

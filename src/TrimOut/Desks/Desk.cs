@@ -84,7 +84,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     }
 
     /// <inheritdoc/>
-    public string UsualWho => Environment.UserName;
+    public string UsualWho => LoginName.Now;
 
     /// <inheritdoc/>
     public IReadOnlyList<PaperChoice> Papers => _choices;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using TrimOut.Desks;
+using TrimOut.HouseFile;
 
 namespace TrimOut.Verbs;
 
@@ -23,7 +24,7 @@ internal static class Common
     {
         Description = "Who does this; stands in the history. Left out: who the screens were told works here, else your login name.",
         HelpName = "name",
-        DefaultValueFactory = _ => Settings.Read().By ?? Environment.UserName,
+        DefaultValueFactory = _ => Settings.Read().By ?? LoginName.Now,
     };
 
     /// <summary>An option's value where somebody gave it; null where it was left out.</summary>

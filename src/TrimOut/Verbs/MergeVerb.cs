@@ -3,6 +3,7 @@ using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
+using TrimOut.HouseFile;
 using TrimOut.HouseFile.Files;
 
 namespace TrimOut.Verbs;
@@ -20,7 +21,7 @@ internal static class MergeVerb
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
-            var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), Environment.UserName);
+            var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), LoginName.Now);
             using (house)
             {
                 var merge = Merge.Of(scribe.Log, look.At(parsed.GetRequiredValue(other))).OrEnd(ExitCode.BadData);

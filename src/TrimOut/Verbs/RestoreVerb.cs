@@ -58,7 +58,7 @@ internal static class RestoreVerb
 
     private static int Replace(string file, string source, HouseLog log, bool goAhead, bool anyHouse)
     {
-        var (house, scribe) = HouseSource.Open(file, Environment.UserName);
+        var (house, scribe) = HouseSource.Open(file, LoginName.Now);
         using (house)
         {
             CompareVerb.Write(Difference.Between(scribe.Log, log), file, source, Console.Out);

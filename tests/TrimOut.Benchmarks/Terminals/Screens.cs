@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
@@ -13,23 +12,37 @@ internal static class Screens
 {
     private const int Units = 500;
     private const int Keys = 60;
+    private const int Starts = 9;
     private const string Down = "\u001b[B";
 
     public static void Measure(string folder)
     {
         var house = Path.Combine(folder, "five-hundred.trimout");
         Make(house);
+        var sample = Path.Combine(folder, "sample.trimout");
+        using (HouseOnDisk.Create(sample, TimeProvider.System, SampleHouse.Changes("ridge-house")))
+        {
+        }
         var here = AppContext.BaseDirectory;
-        var peer = $"\"{Path.Combine(here, "TrimOut.Benchmarks")}\"";
-        var published = Publish(Path.Combine(folder, "on-site"));
+        var builds = new Builds(folder);
+        Console.WriteLine("Making the tool and the native build; that takes some minutes.");
+        var (built, bareBuilt) = (Path.Combine(here, "trimout"), builds.BareBuilt());
+        var (tool, native, bareNative) = (builds.Tool(), builds.Native(), builds.BareNative());
         Console.WriteLine($"{Units} units, 80 x 24, {Keys} keys; medians, and the 95th of 100");
 
-        var bare = First(folder, $"{peer} bare-line", "one line");
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"bare program: first line {bare:0} ms"));
+        var (bare, bareOfNative) = (First(folder, $"\"{bareBuilt}\"", "one line"), First(folder, $"\"{bareNative}\"", "one line"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"bare program: first line {bare:0.0} ms; native {bareOfNative:0.0} ms"));
+        var peer = $"\"{Path.Combine(here, "TrimOut.Benchmarks")}\"";
         var table = Try(folder, $"{peer} table-peer {Units.ToString(CultureInfo.InvariantCulture)}", "W001");
         Print("plain table", table, table, bare);
-        Print("job sheet, as built", Try(folder, $"\"{Path.Combine(here, "trimout")}\" open --by Ash \"{house}\"", "W001"), table, bare);
-        Print("job sheet, published for site", Try(folder, $"\"{published}\" open --by Ash \"{house}\"", "W001"), table, bare);
+        foreach (var (name, program, of) in new[] { ("as built", built, bare), ("as a tool", tool, bare), ("native", native, bareOfNative) })
+        {
+            Print($"job sheet, {name}", Try(folder, $"\"{program}\" open --by Ash \"{house}\"", "W001"), table, of);
+            var first = First(folder, $"\"{program}\" open --by Ash \"{sample}\"", "Living room");
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  the sample            {first:0} ms, this / bare program {first / of:0.0}"));
+            var none = First(folder, $"\"{program}\" --by Ash", "Sample jobs");
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  the list of houses    {none:0} ms, this / bare program {none / of:0.0}"));
+        }
     }
 
     private static void Print(string name, Figures f, Figures table, double bare) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
@@ -41,27 +54,14 @@ internal static class Screens
           first paint           {f.First:0} ms, this / bare program {f.First / bare:0.0}
         """));
 
-    /// <summary>The program as it goes to the laptop on site, by the profile that the read-me names.</summary>
-    private static string Publish(string to)
-    {
-        var root = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(root.FullName, "TrimOut.sln")))
-            root = root.Parent ?? throw new InvalidOperationException("The benchmark must run from a clone of the repository.");
-        Console.WriteLine("Publishing the program; that takes a minute or two.");
-        using var publish = Process.Start(new ProcessStartInfo("dotnet", ["publish", "src/TrimOut", "-p:PublishProfile=OnSite", "-o", to, "-v", "quiet"])
-        { WorkingDirectory = root.FullName })!;
-        publish.WaitForExit();
-        return publish.ExitCode == 0 ? Path.Combine(to, "trimout") : throw new InvalidOperationException("The program could not be published.");
-    }
-
     private static double First(string folder, string command, string text)
     {
-        var times = Enumerable.Range(0, 5).Select(_ =>
+        var times = Enumerable.Range(0, Starts).Select(_ =>
         {
             using var run = new TerminalRun(folder, command);
             return run.FirstPaint(text).TotalMilliseconds;
         }).Order().ToList();
-        return times[2];
+        return times[Starts / 2];
     }
 
     private static Figures Try(string folder, string command, string text)

@@ -7,12 +7,16 @@ namespace TrimOut.HouseFile.Tests.Crashes;
 /// <summary>A disk in memory that keeps a record of all that was asked of it.</summary>
 internal class RecordingFiles : IFileLayer
 {
-    private readonly Dictionary<string, int> _names = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> _names;
     private readonly Dictionary<int, byte[]> _contents = [];
     private byte[] _lastJournal = [];
 
-    public RecordingFiles(DiskState? state = null)
+    /// <summary>A disk.</summary>
+    /// <param name="state">What is on it; nothing when left out.</param>
+    /// <param name="names">Which names are one; to the letter when left out.</param>
+    public RecordingFiles(DiskState? state = null, StringComparer? names = null)
     {
+        _names = new(names ?? StringComparer.Ordinal);
         foreach (var (name, file) in (state ?? DiskState.Empty).Names)
             _names.Add(name, file);
         foreach (var (file, bytes) in (state ?? DiskState.Empty).Contents)
@@ -41,7 +45,7 @@ internal class RecordingFiles : IFileLayer
 
     public byte[] Read(string path) => _names.TryGetValue(path, out var file) ? [.. _contents[file]] : throw new FileNotFoundException(path);
 
-    public IReadFile OpenToRead(string path) => new BytesAsFile(Read(path));
+    public virtual IReadFile OpenToRead(string path) => new BytesAsFile(Read(path));
 
     public byte[] ReadStart(string path, int count) => Read(path)[..Math.Min(count, _contents[_names[path]].Length)];
 
@@ -51,7 +55,7 @@ internal class RecordingFiles : IFileLayer
 
     public string HashWithout(string path, int last) => Trailer.Hash(Read(path).AsSpan()[..^last]);
 
-    public IOpenFile Create(string path, string? like = null)
+    public virtual IOpenFile Create(string path, string? like = null)
     {
         var file = ++Record.Files;
         _contents[file] = [];
@@ -71,7 +75,7 @@ internal class RecordingFiles : IFileLayer
         Record.Steps.Add(new DiskStep.Name(to, file, from));
     }
 
-    public void Delete(string path)
+    public virtual void Delete(string path)
     {
         if (!_names.Remove(path, out var file))
             return;

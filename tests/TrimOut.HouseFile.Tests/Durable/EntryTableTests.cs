@@ -1,3 +1,4 @@
+using LiteDB;
 using TrimOut.Core.History;
 using TrimOut.HouseFile.Durable;
 using TrimOut.HouseFile.Tests.Crashes;
@@ -22,6 +23,42 @@ public class EntryTableTests
         var read = EntryTable.FromPages(File.Value, Trailer.Read(File.Value)!);
         Assert.Equal(EntryTable.FromDatabase(File.Value[..^Trailer.Size]), read);
         Assert.Contains(read!, e => e.Json.Length > 8192);
+    }
+
+    /// <summary>
+    /// What is compiled ahead has no code made as it runs, which the database's mapper does: rows go in and out by the engine alone. A program that
+    /// goes by the mapper reads them all the same.
+    /// </summary>
+    [Fact]
+    public void RowsWrittenByTheEngineAloneAreReadByTheWholeDatabase()
+    {
+        using var data = new MemoryStream(File.Value[..^Trailer.Size], writable: false);
+        using var log = new MemoryStream();
+        using var database = new LiteDatabase(data, new BsonMapper(), log);
+        var rows = database.GetCollection("changes").FindAll()
+            .Select(r => new Entry(r["n"].AsInt64, r["after"].AsString, r["seal"].AsString, r["json"].AsString)).OrderBy(e => e.Number);
+        Assert.Equal(EntryTable.FromPages(File.Value, Trailer.Read(File.Value)!)!, rows);
+        Assert.Equal(["changes"], database.GetCollectionNames());
+    }
+
+    [Fact]
+    public void TheEngineAloneWritesTheRowsThatTheWholeDatabaseWritesToTheByte()
+    {
+        var trailer = Trailer.Read(File.Value)!;
+        var rows = EntryTable.FromPages(File.Value, trailer)!.Select(e => (Entry: e, Change: ChangeJson.Read(e.Json).Value)).ToList();
+        using var data = new MemoryStream();
+        using (var log = new MemoryStream())
+        using (var database = new LiteDatabase(data, new BsonMapper(), log))
+        {
+            database.GetCollection("changes").Insert(rows.Select(r => EntryTable.Row(trailer.House, r.Entry, r.Change)));
+            database.Checkpoint();
+        }
+        // The levels of the index are rolled, so the files are not the same, and the rows are.
+        var (whole, alone) = (Rows(data.ToArray()), Rows(EntryTable.With([], trailer.House, rows).ToArray()));
+        Assert.Equal(rows.Count, alone.Count);
+        Assert.Equal(whole, alone);
+
+        static List<string> Rows(byte[] file) => [.. RowPages.Documents(file).Select(d => Convert.ToHexString(d.Span)).Order(StringComparer.Ordinal)];
     }
 
     [Fact]

@@ -1,6 +1,8 @@
+using System.Diagnostics;
+
 namespace TrimOut.Tests.Campaign;
 
-/// <summary>Runs the program's own entry within this process, as a shell would run it.</summary>
+/// <summary>Runs the program's own entry within this process, as a shell would run it; another build of it, where one is named, as a program.</summary>
 internal static class VerbRun
 {
     /// <summary>What takes longer hangs.</summary>
@@ -23,6 +25,8 @@ internal static class VerbRun
     /// <summary>The same with something on standard input.</summary>
     public static Ended RunWith(string input, params string[] arguments)
     {
+        if (RunTrimOut.Elsewhere is { } program)
+            return RunOther(program, input, arguments);
         using var from = new StringReader(input);
         using var output = new StringWriter();
         using var error = new StringWriter();
@@ -45,5 +49,28 @@ internal static class VerbRun
             Console.SetError(wasError);
             Console.SetIn(wasIn);
         }
+    }
+
+    private static Ended RunOther(string program, string input, string[] arguments)
+    {
+        using var run = Process.Start(new ProcessStartInfo(program, arguments)
+        { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true })!;
+        var (output, error) = (run.StandardOutput.ReadToEndAsync(), run.StandardError.ReadToEndAsync());
+        try
+        {
+            run.StandardInput.Write(input);
+            run.StandardInput.Close();
+        }
+        catch (IOException)
+        {
+            // It ended without reading all of it.
+        }
+        if (!run.WaitForExit(TooLong))
+        {
+            run.Kill();
+            return new Ended(-1, "", "", Hung: true);
+        }
+        // From 128 on a signal ended it.
+        return new Ended(run.ExitCode, output.Result, error.Result, run.ExitCode > 128 && run.ExitCode != ExitCode.Stopped ? error.Result : null);
     }
 }

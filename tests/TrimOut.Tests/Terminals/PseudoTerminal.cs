@@ -11,20 +11,20 @@ internal sealed class PseudoTerminal : IDisposable
 
     private readonly StringBuilder _seen = new();
     private readonly Process _script;
+    private readonly Task _reading;
     private readonly string _folder;
 
     public PseudoTerminal(string folder, int columns, int rows, string environment, params string[] arguments)
     {
         _folder = folder;
-        var program = Path.Combine(AppContext.BaseDirectory, "trimout");
         var words = string.Join(' ', arguments.Select(a => $"'{a}'"));
         var line = $"cd '{folder}'; stty rows {rows.ToString(CultureInfo.InvariantCulture)} cols {columns.ToString(CultureInfo.InvariantCulture)}; " +
             $"tty > tty; stty -g > before; env {environment} XDG_DATA_HOME='{folder}/data' sh -c 'echo $$ > pid; " +
-            $"exec \"{program}\" {words.Replace("'", "\"", StringComparison.Ordinal)}'; echo $? > code; stty -g > after";
+            $"exec \"{RunTrimOut.Program}\" {words.Replace("'", "\"", StringComparison.Ordinal)}'; echo $? > code; stty -g > after";
         var start = new ProcessStartInfo("script", ["-qfec", line, "/dev/null"])
         { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
         _script = Process.Start(start)!;
-        _ = Task.Run(Read);
+        _reading = Task.Run(Read);
     }
 
     /// <summary>Everything that came out so far.</summary>
@@ -54,6 +54,22 @@ internal sealed class PseudoTerminal : IDisposable
         return this;
     }
 
+    /// <summary>Waits until nothing more comes for a while.</summary>
+    /// <param name="quiet">For how long nothing comes; it is waited for twice as long where nothing came at all.</param>
+    public PseudoTerminal Settle(TimeSpan quiet)
+    {
+        var (clock, came, since) = (Stopwatch.StartNew(), Seen.Length, TimeSpan.Zero);
+        var any = false;
+        while (clock.Elapsed < since + (any ? quiet : quiet * 2))
+        {
+            Thread.Sleep(2);
+            if (Seen.Length == came)
+                continue;
+            (any, came, since) = (true, Seen.Length, clock.Elapsed);
+        }
+        return this;
+    }
+
     public PseudoTerminal WaitFor(string text)
     {
         var clock = Stopwatch.StartNew();
@@ -79,6 +95,8 @@ internal sealed class PseudoTerminal : IDisposable
     public int WaitForExit()
     {
         Assert.True(_script.WaitForExit(Patience), $"It did not end. What came:\n{Seen}");
+        // A quick program is gone before all that it said was read.
+        _reading.Wait(TimeSpan.FromSeconds(5));
         return int.Parse(Note("code")!, CultureInfo.InvariantCulture);
     }
 

@@ -1,0 +1,2 @@
+// The peer of every build kind: a program that prints one line and ends.
+System.Console.WriteLine("one line");
