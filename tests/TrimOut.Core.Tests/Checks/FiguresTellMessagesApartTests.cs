@@ -76,6 +76,7 @@ public partial class FiguresTellMessagesApartTests
         DatesRunBackwards: before-date still-to-come
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
+        FireStopOpen: no-barrier
         GapBetweenUnitsTooSmall: plumb too-wide
         JointsUnderPower: not-looked-at was-on
         ListedByRelaxation: between-floors conduit in-wall
@@ -85,18 +86,21 @@ public partial class FiguresTellMessagesApartTests
         MeasuresIncomplete: not-ordered ordered
         MotorOffSupply: house kit
         OpeningsOffCount: missing too-many
+        OrderOffMeasures: height width
         OrderPastOpening: opening part
         OutOfSquare: head-and-sill sides
         OutputFeedsAnother: another none
         OutputOverloadedTogether: class-2 class-2 output output
         OverlapPastCorner: left right
+        OverlapShort: ordered
         PanelOverloaded: one
-        PartsPastOpening: plumb
+        PartsPastOpening: known plumb
         PassesDisagree: height width
         PastWhatIsMade: too-high too-wide
         PlugInWithoutSocket: none too-far
         RunPastKitTable: at-least planned whole
         ScrewUnderCentreSupport: centre-support end-bracket
+        SheetContradictsItself: power
         StepOffUnits: inches millimetres
         TailUnderHalfWidth: far-end
         TailUnderWholeWidth: far-end
