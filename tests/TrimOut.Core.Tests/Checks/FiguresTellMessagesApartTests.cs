@@ -31,7 +31,9 @@ public partial class FiguresTellMessagesApartTests
         ["ChangedSinceOrder: Changed, Cleared"] = "a sentence and a part of it",
         ["ConductorsNotApart: Leak, Touch"] = "parts of a sentence whose figures say which",
         ["EntryUnderEndBracket: MoveEntry, MoveEntryBefore"] = "two mends",
-        ["FireStopOpen: AskWhoSawIt, HaveItSealed, OpenAndSeal, SeeIt"] = "four mends",
+        ["FireStopOpen: AskWhoSawIt, HaveItSealed, OpenAndSeal, SeeIt, WhichIsRight"] = "five mends",
+        ["CableNotListed: AnotherCable, MeasureJacket"] = "two mends",
+        ["OrderOffMeasures: HoldAgainst, TakeWorkedOut"] = "two mends",
         ["GapBetweenUnitsTooSmall: OneGap, WidthOf"] = "a sentence and a part of it",
         ["GapBetweenUnitsTooSmall: OrderWorkedOut, PartsNarrower"] = "two mends",
         ["ListedByRelaxation: AskAboutConduit, AskAuthority"] = "two mends",
@@ -73,6 +75,7 @@ public partial class FiguresTellMessagesApartTests
         CableNotWanted: fed-otherwise landed left-out moved pulled
         CableShared: circle
         CableShortOnHand: at-least whole whole
+        CornerClash: other-floor
         DatesRunBackwards: before-date still-to-come
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small

@@ -22,7 +22,7 @@ public sealed class CornerClash : WindowCheck
     private static readonly Message OneWall = new("{0} and {1} hang on one wall with {2} between their openings, and together reach {3} over it.");
     private static readonly Message TakeOffOverlaps = new("Take {0} or more off their overlaps together, or mount one of the two inside.");
     private static readonly Message MeetsItself = new("{0} is said to meet itself at a corner on the right.");
-    private static readonly Message OtherFloor = new("{0} is said to meet {1} at a corner, and that is on another floor.");
+    private static readonly Message OtherFloor = new("{0} is said to meet {1} at a corner, and that is on another floor.", "other-floor");
     private static readonly Message NameTheOther = new("Write the window at its right around the corner, or take this away.");
     private static readonly Message EndFarther = new("End {0} {1} farther from the corner, or {2} {3}, or share it; or choose heads that stand out less.");
 
