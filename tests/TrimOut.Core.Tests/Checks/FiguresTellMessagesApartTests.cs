@@ -81,6 +81,7 @@ public partial class FiguresTellMessagesApartTests
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
         FireStopOpen: no-barrier
         GapBetweenUnitsTooSmall: plumb too-wide
+        HubNameTwice: tag
         JointsUnderPower: not-looked-at was-on
         ListedByRelaxation: between-floors conduit in-wall
         LoadedVoltsLow: not-under-load

@@ -66,9 +66,9 @@ public class PartsPastOpeningTests
     public void NothingIsWorkedOutOfPartsThatCanNotBe()
     {
         var job = Rough("30", "18");
-        Assert.Equal(Length.FromInches(18), job.House.FindTag("W01A")!.PartWidth);
+        Assert.Equal(Length.FromInches(18), job.Unit("W01A").PartWidth);
         job.Say("W01A", UnitFacts.PartWidth, "17");
-        Assert.Equal(Length.FromInches(17), job.House.FindTag("W01A")!.PartWidth);
+        Assert.Equal(Length.FromInches(17), job.Unit("W01A").PartWidth);
     }
 
     private static TestJob Rough(string left, string right)
