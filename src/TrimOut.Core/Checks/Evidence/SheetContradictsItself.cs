@@ -56,8 +56,8 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
                 missing ??= Checks.NotChecked.Of(subject, first is null ? less : more);
             }
         }
-        if (GivesMore(subject) is { } more)
-            faults.Add(more);
+        if (GivesMore(subject) is { } gives)
+            faults.Add(gives);
         return Outcome.All(faults) ?? missing ?? (compared ? new Outcome.Fine() : new Outcome.DoesNotApply());
     }
 
