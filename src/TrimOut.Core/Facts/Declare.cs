@@ -9,6 +9,9 @@ namespace TrimOut.Core.Facts;
 /// <summary>Short ways to declare the facts of one kind of item.</summary>
 internal sealed class Declare(ItemKind subject)
 {
+    /// <summary>The most characters of a note or a reason: a page of an e-mail that is pasted.</summary>
+    public const int Note = 2_000;
+
     /// <summary>The most that is kept as a reading, a thousand megohms: past that a meter reads open.</summary>
     private const decimal MostOhms = 1_000_000_000;
 

@@ -16,15 +16,15 @@ public sealed class MainsUnsigned() : Check<Panel>(Subjects.Panels)
     private static readonly Message NoLicence = new("Volts were read on {0} and no {1} stands beside its mains connection.");
     private static readonly Message ByOneOfCrew =
         new("{0} was connected to mains by {1}, who stands in this job as somebody else than the licensed electrician.", "somebody-else");
-    private static readonly Message TwoLicences = new("{0} connected {1} with licence {2}, and {3} with licence {4}.");
-    private static readonly Message ReadLicence = new("Ask the electrician for the licence number, and put right the one that is wrong.");
+    private static readonly Message TwoLicences = new("{0} connected {1} with license {2}, and {3} with license {4}.");
+    private static readonly Message ReadLicence = new("Ask the electrician for the license number, and put right the one that is wrong.");
     private static readonly Message WriteElectrician =
-        new("Write the electrician and the licence. If nobody licensed connected it, switch it off and call one.");
+        new("Write the electrician and the license. If nobody licensed connected it, switch it off and call one.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("mains-unsigned", "Panel is live and nobody licensed signed for the mains", Severity.Stop, Phase.Power,
-        new Source(Source.CommonPractice + "; local law on electrical work governs", "volts were read = connected by and licence are there; " +
-            "connected by = no name of the crew, of the client, or of another part in the job; one name has one licence"));
+        new Source(Source.CommonPractice + "; local law on electrical work governs", "volts were read = connected by and license are there; " +
+            "connected by = no name of the crew, of the client, or of another part in the job; one name has one license"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Panel subject)

@@ -23,7 +23,7 @@ public class MainsUnsignedTests
 
     [Fact]
     public void ANameWithoutALicenceIsNotEnough() =>
-        Assert.Equal("Volts were read on P1 and no licence stands beside its mains connection.", Live().SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros")
+        Assert.Equal("Volts were read on P1 and no license stands beside its mains connection.", Live().SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros")
             .FaultOf(Check, "P1").Message);
 
     [Fact]
@@ -52,7 +52,7 @@ public class MainsUnsignedTests
     [Theory]
     [InlineData("applied for")]
     [InlineData("n/a")]
-    public void ALicenceThatIsToComeIsNone(string licence) => Assert.StartsWith("Volts were read on P1 and no licence",
+    public void ALicenceThatIsToComeIsNone(string licence) => Assert.StartsWith("Volts were read on P1 and no license",
         Live().SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros").SayOf("P1", PanelFacts.Licence, licence).FaultOf(Check, "P1").Message,
         StringComparison.Ordinal);
 
@@ -64,7 +64,7 @@ public class MainsUnsignedTests
             job.SayOf(panel, PanelFacts.ConnectedBy, "Mains Bros").SayOf(panel, PanelFacts.Licence, "EL-1234");
         Assert.IsType<Outcome.Fine>(job.Of(Check, "P1"));
         job.SayOf("P2", PanelFacts.Licence, "EL-1243");
-        Assert.Equal("Mains Bros connected P1 with licence EL-1234, and P2 with licence EL-1243.", job.FaultOf(Check, "P1").Message);
+        Assert.Equal("Mains Bros connected P1 with license EL-1234, and P2 with license EL-1243.", job.FaultOf(Check, "P1").Message);
         Assert.IsType<Outcome.Fine>(job.SayOf("P2", PanelFacts.ConnectedBy, "Volt Sisters").Of(Check, "P1"));
     }
 
