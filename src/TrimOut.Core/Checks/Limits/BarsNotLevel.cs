@@ -6,7 +6,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Limits;
 
-/// <summary>The bars of neighbours on one wall of a room stand level, open and closed.</summary>
+/// <summary>The bars of neighbors on one wall of a room stand level, open and closed.</summary>
 /// <remarks>
 /// <para>Why: two bars side by side show a difference that nobody sees on one alone. Units of two walls, and a unit inside its opening beside one
 /// on the face of the wall, are not seen as one line.</para>

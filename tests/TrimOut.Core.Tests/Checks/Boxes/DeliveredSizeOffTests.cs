@@ -50,7 +50,10 @@ public class DeliveredSizeOffTests
     [Fact]
     public void WhereTheSheetIsSilentOfADeductionANarrowerUnitWaitsForIt()
     {
-        var job = Came("35 11/16", "60").SayOf("Roller", CoveringKindFacts.OrderedInside, "opening").SayOf("Roller", CoveringKindFacts.DeductionInside, "");
+        var job = Came("35 11/16", "60").SayOf("Roller", CoveringKindFacts.OrderedInside, "opening")
+            .SayOf("Roller", CoveringKindFacts.DeductionInside, "5/16");
+        job.Fine(Check, "W01");
+        job.SayOf("Roller", CoveringKindFacts.DeductionInside, "");
         job.Lacks(Check, "W01", "deduction, inside of Roller in the kit");
         job.Say("W01", UnitFacts.DeliveredWidth, "35").Lacks(Check, "W01", "deduction, inside of Roller in the kit");
         job.Say("W01", UnitFacts.DeliveredWidth, "34 63/64").Fault(Check, "W01");

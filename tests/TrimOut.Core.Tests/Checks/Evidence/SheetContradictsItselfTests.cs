@@ -45,8 +45,10 @@ public class SheetContradictsItselfTests
     public void APanelGivesNoMoreThanItTakes(string mains, string input, bool fine)
     {
         var job = new TestJob().SayOf("10-output panel", PanelTypeFacts.Supply, "10").SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1")
-            .SayOf("10-output panel", PanelTypeFacts.TotalCurrent, "2.4").SayOf("10-output panel", PanelTypeFacts.InputVolts, mains)
+            .SayOf("10-output panel", PanelTypeFacts.TotalCurrent, "2.4")
             .SayOf("10-output panel", PanelTypeFacts.InputCurrent, input);
+        if (mains.Length > 0)
+            job.SayOf("10-output panel", PanelTypeFacts.InputVolts, mains);
         Assert.Equal(fine, job.Of(Check, "10-output panel") is Outcome.Fine);
     }
 
