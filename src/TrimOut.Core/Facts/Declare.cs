@@ -88,7 +88,7 @@ internal sealed class Declare(ItemKind subject)
         foreach (var mega in (string[])["Mohms", "Mohm", "MOhm", "M\u03a9", "M"])
         {
             if (text.EndsWith(mega, StringComparison.Ordinal))
-                return NumberText.Read(text[..^mega.Length], "megohms", 0, MostOhms / 1_000_000, ("", 1_000_000)).Then<Resistance>(n => new Resistance(n));
+                return NumberText.Read(text[..^mega.Length], "ohms", 0, MostOhms, ("", 1_000_000)).Then<Resistance>(n => new Resistance(n));
         }
         return NumberText.Read(text, "ohms", 0, MostOhms, ("", 1), ("ohm", 1), ("ohms", 1), ("mohm", 0.001m), ("k", 1000), ("kohm", 1000),
             ("megohm", 1_000_000)).Then<Resistance>(n => new Resistance(n));

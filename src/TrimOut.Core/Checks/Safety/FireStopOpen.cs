@@ -48,20 +48,19 @@ public sealed class FireStopOpen : RunCheck
             else if (through && (by is null || leg.Item.Get(LegFacts.SealSeenOn) is null))
                 open.Add((leg, n + 1, by));
         }
-        if (Needless(subject) is { } needless)
-            return needless;
+        var needless = Needless(subject);
         if (open.Count == 0)
-            return unsure ?? new Outcome.Fine();
+            return needless ?? unsure ?? new Outcome.Fine();
         var (first, number, sealedBy) = open.OrderBy(o => o.SealedBy is not null).First();
         if (subject.FirstTest is null)
-            return unsure ?? NotChecked.Of(first, sealedBy is null ? LegFacts.SealedBy : LegFacts.SealSeenOn);
+            return needless ?? unsure ?? NotChecked.Of(first, sealedBy is null ? LegFacts.SealedBy : LegFacts.SealSeenOn);
         // One leg is named, and all that are open are meant: a waiver for one is none for another.
         var legs = Arg.Of(open.Select(o => Arg.Name(o.Leg.Item)), number);
         var unsealed = open.Where(o => o.SealedBy is null).Select(o => Arg.Name(o.Leg.Item));
         var wallOpen = Moment.WallOpen(subject.Unit);
-        return sealedBy is null ? Found(first, NotSealed.With(legs).StandingFor(unsealed), wallOpen ? HaveItSealed : OpenAndSeal, LegFacts.SealedBy)
+        return Outcome.All(sealedBy is null ? Found(first, NotSealed.With(legs).StandingFor(unsealed), wallOpen ? HaveItSealed : OpenAndSeal, LegFacts.SealedBy)
             : Found(first, NotSeen.With(legs, Arg.Of(open.Select(o => Arg.Typed(o.SealedBy!)), Arg.Typed(sealedBy))), wallOpen ? SeeIt : AskWhoSawIt,
-                LegFacts.SealSeenOn);
+                LegFacts.SealSeenOn), needless)!;
     }
 
     /// <summary>Legs that are said to go through no barrier, and have a seal.</summary>
