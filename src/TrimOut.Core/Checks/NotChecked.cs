@@ -11,6 +11,9 @@ internal static class NotChecked
     /// <summary>Something that is missing of another item.</summary>
     public static readonly Message OfOther = new("{0} of {1}");
 
+    /// <summary>What is missing, and nothing else.</summary>
+    public static readonly Message Alone = new("{0}");
+
     /// <summary>A fact of an item.</summary>
     public static Outcome.NotChecked Of(Subject subject, Fact fact) => new(Named(subject, fact), FieldRef.To(subject.Item, fact));
 
@@ -34,7 +37,6 @@ internal static class NotChecked
 
     private static readonly Message OfSheet = new("{0} of {1} in the kit");
     private static readonly Message OfHouse = new("{0} of the house");
-    private static readonly Message Alone = new("{0}");
 
     private static Sentence Named(Subject subject, Fact fact) => subject switch
     {

@@ -23,6 +23,7 @@ public static class AbsenceWords
         "nobody", "no one", "noone", "no-one", "nobody knows", "not", "not known", "unknown", "not sure", "don't know", "tbd", "tba", "tbc", "open", "pending",
         "later", "to do", "to be done", "missing", "not there", "not done", "not tested", "untested", "not sealed", "unsealed", "not seen", "not connected",
         "not confirmed", "not checked", "not signed", "not shown", "not told", "not licensed", "unlicensed", "no licence", "no license", "no number",
+        "applied for", "in progress", "to follow", "awaited", "beantragt", "wird nachgereicht",
         "no name", "no electrician", "no test", "no seal", "no protection", "no guard", "no photo", "no picture",
         "niemand", "noch offen", "offen", "unbekannt", "nicht bekannt", "nicht", "später", "fehlt", "nicht geprüft", "ungeprüft", "nicht getestet",
         "nicht verschlossen", "nicht gesehen", "nicht angeschlossen", "nicht bestätigt", "nicht erledigt", "nicht gezeigt", "nicht zugelassen",

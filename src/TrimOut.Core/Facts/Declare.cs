@@ -12,6 +12,9 @@ internal sealed class Declare(ItemKind subject)
     /// <summary>The most characters of a note or a reason: a page of an e-mail that is pasted.</summary>
     public const int Note = 2_000;
 
+    /// <summary>The most that is kept as a reading, a thousand megohms: past that a meter reads open.</summary>
+    private const decimal MostOhms = 1_000_000_000;
+
     private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
 
     // What a house was measured to be is kept as it stands; a value of a sheet that can't be is a slip, in a file too.
@@ -74,10 +77,22 @@ internal sealed class Declare(ItemKind subject)
         new(subject, name, label, help, phase, new ParsedForm<Resistance>("ohms, decimals with a point; or open",
             t => t.Equals("open", StringComparison.OrdinalIgnoreCase) || t.Equals("ol", StringComparison.OrdinalIgnoreCase)
                 ? Electrical.LoopReading.Open
-                : NumberText.Read(t, "ohms", 0, 1_000_000, ("", 1), ("ohm", 1), ("ohms", 1), ("mohm", 0.001m), ("k", 1000), ("kohm", 1000))
-                    .Then<Resistance>(n => new Resistance(n)),
+                : ReadOhms(t),
             r => r == Electrical.LoopReading.Open ? "open" : NumberText.Plain(r.Ohms), r => r == Electrical.LoopReading.Open ? "open" : r.ToString()))
         { IsReading = true };
+
+    // A meter shows 2 M for two million ohms and 2 m for two thousandths: only there does a capital tell two values apart.
+    private static Result<Resistance> ReadOhms(string typed)
+    {
+        var text = typed.Trim();
+        foreach (var mega in (string[])["Mohms", "Mohm", "MOhm", "M\u03a9", "M"])
+        {
+            if (text.EndsWith(mega, StringComparison.Ordinal))
+                return NumberText.Read(text[..^mega.Length], "ohms", 0, MostOhms, ("", 1_000_000)).Then<Resistance>(n => new Resistance(n));
+        }
+        return NumberText.Read(text, "ohms", 0, MostOhms, ("", 1), ("ohm", 1), ("ohms", 1), ("mohm", 0.001m), ("k", 1000), ("kohm", 1000),
+            ("megohm", 1_000_000)).Then<Resistance>(n => new Resistance(n));
+    }
 
     public Fact<Resistance> LeadOhms(string name, string label, string help) =>
         Make(name, label, help, null, new ParsedForm<Resistance>("ohms, decimals with a point",

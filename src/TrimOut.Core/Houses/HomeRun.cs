@@ -25,6 +25,14 @@ public sealed class HomeRun : Subject
     /// <summary>The first loop test with what was kept beside it; null until it was read.</summary>
     public LoopTest? FirstTest => Test(RunFacts.FirstLoop);
 
+    /// <summary>
+    /// From which floor to which panel it goes, for whoever compares it with others of that way; null while no floor is written, and while it could land
+    /// on several panels.
+    /// </summary>
+    internal string? WayToPanel => Unit.Window.Room?.Floor is not { } floor ? null
+        : Load.PanelOf(this)?.Id is { } panel ? $"{panel} {floor}"
+        : House.ItemsOf(ItemKind.Panel).Any() ? null : floor;
+
     /// <summary>The second loop test with what was kept beside it; null until it was read.</summary>
     public LoopTest? SecondTest => Test(RunFacts.SecondLoop);
 

@@ -70,6 +70,10 @@ internal static class Lookups
         .Where(u => u.CableThatIsThere is not null).Select(u => (u.CableThatIsThere is { } run
             && run.Get(RunFacts.Panel) is { } panel && run.Get(RunFacts.Output) is { } output ? Load.OutputKey((panel.Id, output)) : null, u.Id)));
 
+    /// <summary>The units whose runs go through a floor, under <see cref="HomeRun.WayToPanel"/>.</summary>
+    public static Lookup<string> UnitsThroughFloor { get; } =
+        OfRuns(17, r => [r.Legs.Any(l => l.Direction == LegDirection.ThroughFloor) ? r.WayToPanel : null], anyCase: true);
+
     private static Lookup<string> OfUnits(int number, Func<Unit, IEnumerable<string?>> keys, bool anyCase = false) =>
         new(number, h => h.State.Of(Units).Keys, (h, id) => keys(h.FindUnit(id)!).Select(k => (k, id)), anyCase);
 

@@ -85,8 +85,12 @@ public sealed class Unit : Subject
     /// <summary>Whether it needs a home run: yes until something else is said.</summary>
     public bool OnPanel => Power is null or PowerSource.Panel;
 
-    /// <summary>The width of its part of the opening: the whole where it is alone; finished, else rough; null while not known.</summary>
-    public Length? PartWidth => Item.Get(UnitFacts.PartWidth) ?? (Window.Units.Length <= 1 ? Window.KnownWidth : Window.KnownWidth / Window.Units.Length);
+    /// <summary>
+    /// The width of its part of the opening: the whole where it is alone; finished, else rough; alike where what is written of the parts does not fit the
+    /// rough opening; null while not known.
+    /// </summary>
+    public Length? PartWidth => (Window.PartsMisread ? null : Item.Get(UnitFacts.PartWidth))
+        ?? (Window.Units.Length <= 1 ? Window.KnownWidth : Window.KnownWidth / Window.Units.Length);
 
     /// <summary>Where its part lies along the opening, from the left of the opening; null while a width is not known.</summary>
     public Stretch? Place => Window.KnownWidth is not { } opening ? null

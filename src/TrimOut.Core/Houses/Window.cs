@@ -68,6 +68,16 @@ public sealed class Window : Subject
     /// <summary>Smallest finished width; null until all three are measured.</summary>
     public Length? SmallestWidth => Widths is ({ } a, { } b, { } c) ? Length.Min(a, Length.Min(b, c)) : null;
 
+    /// <summary>What it can't be wider than: the smallest width that is measured so far, else the rough one; null while there is none.</summary>
+    public Length? WidthAtMost => new[] { Widths.Top, Widths.Middle, Widths.Bottom }.Min() ?? RoughWidth;
+
+    /// <summary>
+    /// Whether the parts of its units make more than its rough width: one of them is mistyped, and nothing is worked out of any. No once the opening is
+    /// measured, where they are judged by what it measures.
+    /// </summary>
+    internal bool PartsMisread => SmallestWidth is null && RoughWidth is { } rough && Units.Length > 1
+        && Units.Aggregate(Length.Zero, (sum, u) => sum + (u.Item.Get(UnitFacts.PartWidth) ?? Length.Zero)) > rough;
+
     /// <summary>Largest finished width; null until all three are measured.</summary>
     public Length? LargestWidth => Widths is ({ } a, { } b, { } c) ? Length.Max(a, Length.Max(b, c)) : null;
 

@@ -31,7 +31,9 @@ public partial class FiguresTellMessagesApartTests
         ["ChangedSinceOrder: Changed, Cleared"] = "a sentence and a part of it",
         ["ConductorsNotApart: Leak, Touch"] = "parts of a sentence whose figures say which",
         ["EntryUnderEndBracket: MoveEntry, MoveEntryBefore"] = "two mends",
-        ["FireStopOpen: AskWhoSawIt, HaveItSealed, OpenAndSeal, SeeIt"] = "four mends",
+        ["FireStopOpen: AskWhoSawIt, HaveItSealed, OpenAndSeal, SeeIt, WhichIsRight"] = "five mends",
+        ["CableNotListed: AnotherCable, MeasureJacket"] = "two mends",
+        ["OrderOffMeasures: HoldAgainst, TakeWorkedOut"] = "two mends",
         ["GapBetweenUnitsTooSmall: OneGap, WidthOf"] = "a sentence and a part of it",
         ["GapBetweenUnitsTooSmall: OrderWorkedOut, PartsNarrower"] = "two mends",
         ["ListedByRelaxation: AskAboutConduit, AskAuthority"] = "two mends",
@@ -76,11 +78,14 @@ public partial class FiguresTellMessagesApartTests
         CableNotWanted: fed-otherwise landed left-out moved pulled
         CableShared: circle
         CableShortOnHand: at-least whole whole
+        CornerClash: other-floor
         DatesRunBackwards: before-date still-to-come
         EntryFarFromMotor: along down
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
+        FireStopOpen: no-barrier
         GapBetweenUnitsTooSmall: plumb too-wide
+        HubNameTwice: tag
         JointsUnderPower: not-looked-at was-on
         ListedByRelaxation: between-floors conduit in-wall
         LoadedVoltsLow: not-under-load
@@ -89,18 +94,21 @@ public partial class FiguresTellMessagesApartTests
         MeasuresIncomplete: not-ordered ordered
         MotorOffSupply: house kit
         OpeningsOffCount: missing too-many
+        OrderOffMeasures: height width
         OrderPastOpening: opening part
         OutOfSquare: head-and-sill sides
         OutputFeedsAnother: another none
         OutputOverloadedTogether: class-2 class-2 output output
         OverlapPastCorner: left right
+        OverlapShort: ordered
         PanelOverloaded: one
-        PartsPastOpening: plumb
+        PartsPastOpening: known plumb
         PassesDisagree: height width
         PastWhatIsMade: too-high too-wide
         PlugInWithoutSocket: none too-far
         RunPastKitTable: at-least planned whole
         ScrewUnderCentreSupport: centre-support end-bracket
+        SheetContradictsItself: power
         StepOffUnits: inches millimetres
         StepPassedOver: marked-before
         TailUnderHalfWidth: far-end

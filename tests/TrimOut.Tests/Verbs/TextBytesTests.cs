@@ -75,8 +75,9 @@ public sealed class TextBytesTests : IDisposable
         Process.Start("chmod", ["+x", script]).WaitForExit();
         var edited = UserEditor.Edit("before", script);
         Assert.False(edited.Ok);
-        Assert.Contains("Line 2 of the text holds bytes that are not UTF-8", edited.Reason);
-        var kept = edited.Reason![(edited.Reason.LastIndexOf(" in ", StringComparison.Ordinal) + 4)..].TrimEnd('.');
+        var reason = edited.Reason!;
+        Assert.Contains("Line 2 of the text holds bytes that are not UTF-8", reason);
+        var kept = reason[(reason.LastIndexOf(" in ", StringComparison.Ordinal) + 4)..].TrimEnd('.');
         Assert.True(File.Exists(kept), kept);
         Directory.Delete(Path.GetDirectoryName(kept)!, recursive: true);
     }

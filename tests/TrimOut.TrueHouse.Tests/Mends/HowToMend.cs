@@ -31,9 +31,11 @@ public static class HowToMend
         ["output-feeds-another"] = m => m.Write(m.Unit.Key, RunFacts.WentDead, "this-window"),
         ["kit-unchecked"] = m => Done(() => m.Book.Do(KitCheck.All(m.Book.House, m.Book.House.Find(m.Said.Subject)!).Value)),
         ["window-left-out-without-reason"] = m => m.Write(m.Name, WindowFacts.NotCoveredBecause, "The owner wants the view."),
-        ["lead-away-from-motor"] = m => m.Said.Mend.StartsWith("Bring the cable", StringComparison.Ordinal)
+        ["lead-away-from-motor"] = m => m.Said.Mend.StartsWith("The cable comes out", StringComparison.Ordinal)
+            ? m.Write(m.Unit.Key, UnitFacts.LeadSide, m.Side) : m.Said.Mend.StartsWith("Bring the cable", StringComparison.Ordinal)
             && m.Write(m.Unit.Key, UnitFacts.LeadSide, m.Side) && m.Write(m.Unit.Key, UnitFacts.EntrySide, m.Side),
-        ["entry-off-lead-side"] = m => m.Said.Mend.StartsWith("Move the entry", StringComparison.Ordinal) && m.Write(m.Unit.Key, UnitFacts.EntrySide, m.Side),
+        ["entry-off-lead-side"] = m => m.Said.Mend.StartsWith("The motor is", StringComparison.Ordinal) ? m.Write(m.Unit.Key, UnitFacts.LeadSide, m.Side)
+            : m.Said.Mend.StartsWith("Move the entry", StringComparison.Ordinal) && m.Write(m.Unit.Key, UnitFacts.EntrySide, m.Side),
         ["entry-under-end-bracket"] = m => m.Said.Mend.Contains("Move the entry", StringComparison.Ordinal)
             && m.Write(m.Unit.Key, m.Lengths.Count > 1 ? UnitFacts.EntryFromJamb : UnitFacts.EntryBack, m.Lengths[0]),
         ["entry-off-opening"] = FigureRight,
@@ -47,7 +49,9 @@ public static class HowToMend
         ["units-past-outputs"] = m => m.Book.Add(ItemKind.Panel, "P7") && m.Write("P7", PanelFacts.Type, m.Truth.PanelSheets[0].Name),
         ["motor-off-supply"] = OtherPanel,
         ["leg-place-off-way"] = m => m.Book.Unit(m.Unit.Key).Run!.Legs.All(l => m.Write(m.Book.NameOf(l.Id), LegFacts.Place,
-            l.Direction == LegDirection.ThroughFloor ? "between-floors" : KebabCase.Of(l.Place!.Value))),
+            l.Direction == LegDirection.ThroughFloor ? "between-floors" : KebabCase.Of(l.Place!.Value)))
+            && (!m.Said.Mend.StartsWith("Put right which way", StringComparison.Ordinal)
+                || (m.Write($"{m.Unit.Key}/3", LegFacts.Direction, "through-floor") && m.Write($"{m.Unit.Key}/3", LegFacts.Place, "between-floors"))),
         ["no-box-long-enough"] = NewBox,
         ["output-overloaded"] = m => m.Said.Mend.StartsWith("Plan a panel", StringComparison.Ordinal)
             && Box(m, "Strong box", m.Unit.Draws(), m.Truth.PanelSheets[0].Volts) && m.Write("P1", PanelFacts.Type, "Strong box"),

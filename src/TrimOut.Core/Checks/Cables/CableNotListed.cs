@@ -21,6 +21,8 @@ public sealed class CableNotListed : RunCheck
         new("{0} is {1} and goes in an air-handling space; {2} or what may stand in for it is asked for.", "air-handling-space");
     private static readonly Message BetweenFloors = new("{0} is {1} and goes between floors; {2} or what may stand in for it is asked for.", "between-floors");
     private static readonly Message InsideWall = new("{0} is {1} and goes inside a wall; {2} or what may stand in for it is asked for.", "in-wall");
+    private static readonly Message MeasureJacket = new("Measure across the jacket first: less than 6 mm (1/4 in) may stay in a one- or two-family house. " +
+        "Else pull a cable listed {0}, or take another way. The code in force governs.");
     private static readonly Message AnotherCable = new("Pull a cable listed {0}, or take another way. The code in force governs.");
 
     /// <summary>A CL2X cable in a dwelling is thinner than this.</summary>
@@ -72,6 +74,11 @@ public sealed class CableNotListed : RunCheck
             Relaxation.Allowed => new Outcome.Fine(),
             Relaxation.AllowedWhenThin when cable.Diameter is not { } across => NotChecked.Of(cable, CableTypeFacts.Diameter),
             Relaxation.AllowedWhenThin when cable.Diameter < Thin => new Outcome.Fine(),
+            Relaxation.AllowedWhenThin => fault with
+            {
+                Mend = MeasureJacket.With(Arg.Mark(Asked(place))),
+                Mends = FieldRef.To(cable.Item, CableTypeFacts.Diameter),
+            },
             _ => fault,
         };
     }

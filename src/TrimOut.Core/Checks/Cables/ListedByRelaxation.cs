@@ -35,11 +35,15 @@ public sealed class ListedByRelaxation : RunCheck
             && CableListings.InConduit(listing, place, conduit)).ToList();
         var dwelling = subject.House.Job.Get(HouseFacts.Dwelling);
         var inDwelling = legs.Except(inConduit)
-            .Where(l => l.Place is { } place && dwelling is { } there && CableListings.InDwelling(listing, place, there) != Relaxation.None);
+            .Where(l => l.Place is { } place && dwelling is { } there && Relaxes(subject.Cable, CableListings.InDwelling(listing, place, there)));
         return Outcome.All([Found(subject, inConduit, InConduit, AskAboutConduit), .. inDwelling.GroupBy(l => l.Place)
             .Select(g => Found(subject, [.. g], g.Key == CablePlace.BetweenFloors ? BetweenFloors : InsideWall, AskAuthority))])
             ?? (Outcome)new Outcome.DoesNotApply();
     }
+
+    /// <summary>Whether a rule lets the cable in: what only a thin one may relies on nothing until its jacket is known to be thin.</summary>
+    private static bool Relaxes(CableType cable, Relaxation by) =>
+        by == Relaxation.Allowed || (by == Relaxation.AllowedWhenThin && cable.Diameter < CableNotListed.Thin);
 
     private static Outcome.Found? Found(HomeRun run, List<Leg> legs, Message relaxed, Message ask) => legs.Count == 0 ? null : new(
         relaxed.With(Arg.Name(run.Cable!)).StandingFor(legs.Select(l => Arg.Name(l))), ask, FieldRef.To(run.Item, RunFacts.Cable));

@@ -22,6 +22,7 @@ public sealed class CornerClash : WindowCheck
     private static readonly Message OneWall = new("{0} and {1} hang on one wall with {2} between their openings, and together reach {3} over it.");
     private static readonly Message TakeOffOverlaps = new("Take {0} or more off their overlaps together, or mount one of the two inside.");
     private static readonly Message MeetsItself = new("{0} is said to meet itself at a corner on the right.");
+    private static readonly Message OtherFloor = new("{0} is said to meet {1} at a corner, and that is on another floor.", "other-floor");
     private static readonly Message NameTheOther = new("Write the window at its right around the corner, or take this away.");
     private static readonly Message EndFarther = new("End {0} {1} farther from the corner, or {2} {3}, or share it; or choose heads that stand out less.");
 
@@ -40,6 +41,8 @@ public sealed class CornerClash : WindowCheck
 
     private Outcome Judge(Window left, Window right)
     {
+        if (left.Room?.Floor is { } floor && right.Room?.Floor is { } another && !SameName.Comparer.Equals(floor, another))
+            return new Outcome.Found(OtherFloor.With(Arg.Name(left), Arg.Name(right)), NameTheOther, FieldRef.To(left.Item, WindowFacts.MeetsRight));
         if (left.Item.Get(WindowFacts.CornerAngle) is not { } angle)
             return NotChecked.Of(left, WindowFacts.CornerAngle);
         if (angle == 180)

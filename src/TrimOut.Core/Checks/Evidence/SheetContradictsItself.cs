@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Evidence;
@@ -14,6 +16,8 @@ namespace TrimOut.Core.Checks.Evidence;
 public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
 {
     private static readonly Message NotMore = new("{0}: {1}. {2}: {3}. The first can't be more than the second.");
+    private static readonly Message GivesMoreThanItTakes =
+        new("At {0} from the mains it takes {1} at the most, and its outputs give {2} together.", "power");
     private static readonly Message ReadAgain = new("Read both lines of the sheet again, and put right the one that is typed wrong.");
 
     /// <summary>What can't be more than what, on one sheet.</summary>
@@ -30,7 +34,7 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
     public override CheckInfo Info { get; } = new("sheet-contradicts-itself", "Two values of one sheet contradict each other", Severity.Stop, Phase.WalkThrough,
         new Source(Source.CommonPractice,
             "minimum volts <= motor volts; running current <= starting current; depth needed <= depth, flush; gap between units <= at most; per output <= all "
-                + "outputs together"));
+                + "outputs together; supply x current of all outputs <= input current x input voltage, 240 V where that is not written"));
 
     /// <inheritdoc/>
     public override Outcome Judge(AnyItem subject)
@@ -52,8 +56,31 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
                 missing ??= Checks.NotChecked.Of(subject, first is null ? less : more);
             }
         }
+        if (GivesMore(subject) is { } gives)
+            faults.Add(gives);
         return Outcome.All(faults) ?? missing ?? (compared ? new Outcome.Fine() : new Outcome.DoesNotApply());
     }
+
+    /// <summary>The highest mains voltage that a house has as a rule, in volts: common practice, no published source.</summary>
+    private const decimal MainsVolts = 240;
+
+    /// <summary>A panel that would give more than it takes, however good it is.</summary>
+    private static Outcome.Found? GivesMore(AnyItem sheet)
+    {
+        if (sheet.Item.Kind != ItemKind.PanelType || sheet.Item.Get(PanelTypeFacts.InputCurrent) is not { } input
+            || sheet.Item.Get(PanelTypeFacts.Supply) is not { } supply
+            || (sheet.Item.Get(PanelTypeFacts.TotalCurrent) ?? sheet.Item.Get(PanelTypeFacts.OutputCurrent)) is not { } output)
+            return null;
+        var mains = HighestNumber(sheet.Item.Get(PanelTypeFacts.InputVolts) ?? "") ?? MainsVolts;
+        return supply.Volts * output.Amperes <= mains * input.Amperes ? null : new Outcome.Found(
+            GivesMoreThanItTakes.With(new Voltage(mains), Arg.Number(mains * input.Amperes, "W"), Arg.Number(supply.Volts * output.Amperes, "W")),
+            ReadAgain, FieldRef.To(sheet.Item, PanelTypeFacts.InputCurrent));
+    }
+
+    /// <summary>The highest voltage of a text such as 120 V or 100 to 240 V, 50/60 Hz; null where it names none.</summary>
+    private static decimal? HighestNumber(string text) => text.Split(" ,;-–/()VvAaCcHhzZ~".ToCharArray(), StringSplitOptions.RemoveEmptyEntries)
+        .Select(t => decimal.TryParse(t, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) ? n : 0)
+        .Where(n => n is > 0 and < 1000).Select(n => (decimal?)n).Max();
 
     private static Rule NoMore<T>(Fact<T> less, Fact<T> more)
         where T : IComparable<T> => new(less, more, (a, b) => ((T)a).CompareTo((T)b) > 0);

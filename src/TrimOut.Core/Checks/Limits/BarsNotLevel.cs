@@ -6,9 +6,10 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Limits;
 
-/// <summary>The bars of neighbors in a room stand level, open and closed.</summary>
+/// <summary>The bars of neighbors on one wall of a room stand level, open and closed.</summary>
 /// <remarks>
-/// <para>Why: two bars side by side show a difference that nobody sees on one alone.</para>
+/// <para>Why: two bars side by side show a difference that nobody sees on one alone. Units of two walls, and a unit inside its opening beside one
+/// on the face of the wall, are not seen as one line.</para>
 /// <para>To clear: set the limit of one of the two again.</para>
 /// </remarks>
 public sealed class BarsNotLevel : UnitCheck
@@ -22,12 +23,13 @@ public sealed class BarsNotLevel : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("bars-not-level", "Bar is not level with its neighbor's", Severity.Caution, Phase.Limits,
-        new Source(Source.CommonPractice, "gaps of neighbors in a room within 1/8 in, open and closed"));
+        new Source(Source.CommonPractice, "gaps of neighbors in a room, with one facing and one mount, within 1/8 in, open and closed"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
     {
-        if (subject.House.UnitBefore(subject) is not { } neighbour || neighbour.Window.RoomId is not { } room || room != subject.Window.RoomId)
+        if (subject.House.UnitBefore(subject) is not { } neighbour || neighbour.Window.RoomId is not { } room || room != subject.Window.RoomId
+            || AreUnlike(neighbour.Window, subject.Window))
             return new Outcome.DoesNotApply();
         var (faults, fine) = (new List<Outcome.Found>(), new Outcome.Fine());
         Outcome.NotChecked? missing = null;
@@ -53,4 +55,9 @@ public sealed class BarsNotLevel : UnitCheck
         }
         return Outcome.All(faults) ?? missing ?? (Outcome)fine;
     }
+
+    /// <summary>Whether two windows are known to look out of two walls, or to be covered one inside and one outside.</summary>
+    private static bool AreUnlike(Window one, Window other) =>
+        (one.Item.Get(WindowFacts.Facing) is { } facing && other.Item.Get(WindowFacts.Facing) is { } theirs && !facing.Equals(theirs))
+        || (one.Mount is { } mount && other.Mount is { } with && mount != with);
 }

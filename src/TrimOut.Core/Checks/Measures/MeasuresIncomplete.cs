@@ -6,7 +6,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Measures;
 
-/// <summary>A window that was measured at all was measured completely.</summary>
+/// <summary>A window was measured completely before the job goes on with it.</summary>
 /// <remarks>
 /// <para>Why: the figure that was left out is the one that is smaller.</para>
 /// <para>To clear: three widths, three heights, both diagonals, and the depth for an inside mount.</para>
@@ -30,7 +30,7 @@ public sealed class MeasuresIncomplete : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("measures-incomplete", "Not fully measured", Severity.Stop, Phase.Measure,
-        new Source(Source.CommonPractice, "all or none of them"));
+        new Source(Source.CommonPractice, "all of them, once it is said to be measured, another window was measured after it, or an order size is written"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)
@@ -42,8 +42,21 @@ public sealed class MeasuresIncomplete : WindowCheck
         var ordered = subject.Units.Any(u => u.Item.Get(UnitFacts.OrderWidth) is not null || u.Item.Get(UnitFacts.OrderHeight) is not null);
         return missing.Count == asked.Length && !ordered
             ? new Outcome.NotChecked(NoneYet, FieldRef.To(subject.Item, missing[0]))
+            // Who is at the third of nine figures has forgotten none.
+            : !ordered && !subject.Units.Any(IsSaidToBeMeasured) && !WentOn(subject)
+            ? new Outcome.NotChecked(NotChecked.Alone.With(Arg.All(missing.Select(f => Arg.Label(f)), "; ")), FieldRef.To(subject.Item, missing[0]))
             : new Outcome.Found((ordered ? OrderedAndNotYet : NotYet).With(Arg.All(missing.Select(f => Arg.Label(f)), "; ")),
                 subject.Units.Any(Moment.Hangs) ? MeasureForRecord : MeasureRest,
                 FieldRef.To(subject.Item, missing[0]));
     }
+
+    /// <summary>Whether a measure of another window was written after the last one of this.</summary>
+    private static bool WentOn(Window window)
+    {
+        var last = Inside.Select(f => window.Item.Latest(f)).OfType<Head>().Aggregate((a, b) => b.IsAfter(a) ? b : a);
+        return window.House.Windows.Any(w => w.Id != window.Id && Inside.Any(f => w.Item.Latest(f) is { Stored: not null } head && head.IsAfter(last)));
+    }
+
+    private static bool IsSaidToBeMeasured(Unit unit) => Moment.Begun(unit, Phase.Order)
+        || ((string[])["measured", "measured-again"]).Any(s => unit.MarkOf(StepList.Find(s)!) is not null);
 }

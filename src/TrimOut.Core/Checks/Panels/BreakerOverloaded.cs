@@ -15,6 +15,8 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
     private static readonly Message TooMuch = new("Breaker {0} is rated {1}; the panels on it draw {2}, all else {3}.");
     private static readonly Message AskElectrician = new("Ask the licensed electrician for another breaker before the units move; mains work is theirs alone.");
 
+    private static readonly Message TwoRatings = new("Breaker {0} is written with {1} at {2} and with {3} at {4}: one breaker has one rating.");
+    private static readonly Message ReadBoth = new("Read the number of the breaker and its rating again, at both panels.");
     private static readonly Message Unusual = new("Breaker {0} is written with {1}; a circuit that feeds a panel has {2} at the most as a rule.");
     private static readonly Message ReadPrint =
         new("Read again what is printed on it. If it is right, ask the licensed electrician whether that circuit may feed the panel.");
@@ -25,11 +27,13 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("breaker-overloaded", "Panels draw more than their breaker's rating", Severity.Caution, Phase.Power,
         new Source(Source.CommonPractice + "; the electrician and the code in force govern",
-            "input currents of the panels on it + all else on it <= its rating, and that <= 63 A"));
+            "input currents of the panels on it + all else on it <= its rating, and that <= 63 A; one breaker of one board has one rating"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Panel subject)
     {
+        if (OfTwoRatings(subject) is { } unlike)
+            return unlike;
         foreach (var fact in (Fact[])[PanelFacts.Breaker, PanelFacts.BreakerRating, PanelFacts.ElseOnBreaker])
         {
             if (subject.Item.Latest(fact)?.Stored is null)
@@ -56,6 +60,17 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
             ? new Outcome.Fine()
             : new Outcome.Found(TooMuch.With(Arg.Typed(subject.Item.Get(PanelFacts.Breaker)!), rating, new Units.Current(together), other), AskElectrician,
                 FieldRef.To(subject.Item, PanelFacts.Breaker));
+    }
+
+    private static Outcome.Found? OfTwoRatings(Panel panel)
+    {
+        if (IsBoardBlank(panel) || panel.Item.Get(PanelFacts.Breaker) is not { } breaker || panel.Item.Get(PanelFacts.BreakerRating) is not { } rating)
+            return null;
+        return panel.House.Panels.FirstOrDefault(p => p.Id != panel.Id && IsOnBreaker(p, panel) && IsOnBoard(p, panel)
+            && p.Item.Get(PanelFacts.BreakerRating) is { } theirs && theirs != rating) is { } other
+            ? new Outcome.Found(TwoRatings.With(Arg.Typed(breaker), rating, Arg.Name(panel), other.Item.Get(PanelFacts.BreakerRating)!.Value, Arg.Name(other)),
+                ReadBoth, FieldRef.To(panel.Item, PanelFacts.BreakerRating))
+            : null;
     }
 
     private static bool IsOnBreaker(Panel panel, Panel other) => Same(panel, other, PanelFacts.Breaker);

@@ -29,7 +29,7 @@ public sealed class JointsUnderPower() : Check<Panel>(Subjects.Panels)
         null => NotChecked.WhereAsked(subject, "off-before-joints", subject, PanelFacts.OffSeen),
         OffSeen.ItWasOn => Found(subject, WasOn),
         OffSeen.NotLookedAt => Found(subject, NotLookedAt),
-        _ => subject.Item.Get(PanelFacts.OffBy) is null ? NotChecked.Of(subject, PanelFacts.OffBy) : new Outcome.Fine(),
+        _ => subject.Item.Evidence(PanelFacts.OffBy) is null ? NotChecked.Of(subject, PanelFacts.OffBy) : new Outcome.Fine(),
     };
 
     private static Outcome.Found Found(Panel panel, Message message) =>

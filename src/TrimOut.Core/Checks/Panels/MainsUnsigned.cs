@@ -16,13 +16,15 @@ public sealed class MainsUnsigned() : Check<Panel>(Subjects.Panels)
     private static readonly Message NoLicence = new("Volts were read on {0} and no {1} stands beside its mains connection.");
     private static readonly Message ByOneOfCrew =
         new("{0} was connected to mains by {1}, who stands in this job as somebody else than the licensed electrician.", "somebody-else");
+    private static readonly Message TwoLicences = new("{0} connected {1} with license {2}, and {3} with license {4}.");
+    private static readonly Message ReadLicence = new("Ask the electrician for the license number, and put right the one that is wrong.");
     private static readonly Message WriteElectrician =
         new("Write the electrician and the license. If nobody licensed connected it, switch it off and call one.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("mains-unsigned", "Panel is live and nobody licensed signed for the mains", Severity.Stop, Phase.Power,
         new Source(Source.CommonPractice + "; local law on electrical work governs", "volts were read = connected by and license are there; " +
-            "connected by = no name of the crew, or of another part in the job"));
+            "connected by = no name of the crew, of the client, or of another part in the job; one name has one license"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Panel subject)
@@ -44,6 +46,16 @@ public sealed class MainsUnsigned() : Check<Panel>(Subjects.Panels)
         var by = panel.Item.Get(PanelFacts.ConnectedBy)!;
         return PeopleOfJob.OtherThanElectrician(panel.House, by)
             ? new Outcome.Found(ByOneOfCrew.With(Arg.Name(panel), Arg.Typed(by)), WriteElectrician, FieldRef.To(panel.Item, PanelFacts.ConnectedBy))
-            : new Outcome.Fine();
+            : WithAnotherLicence(panel, by) ?? (Outcome)new Outcome.Fine();
+    }
+
+    private static Outcome.Found? WithAnotherLicence(Panel panel, string by)
+    {
+        var licence = panel.Item.Get(PanelFacts.Licence)!;
+        var other = panel.House.Panels.FirstOrDefault(p => p.Id != panel.Id && SameName.Comparer.Equals(p.Item.Evidence(PanelFacts.ConnectedBy) ?? "", by)
+            && p.Item.Evidence(PanelFacts.Licence) is { } theirs && !SameName.Comparer.Equals(theirs, licence));
+        return other is null ? null : new Outcome.Found(
+            TwoLicences.With(Arg.Typed(by), Arg.Name(panel), Arg.Typed(licence), Arg.Name(other), Arg.Typed(other.Item.Get(PanelFacts.Licence)!)), ReadLicence,
+            FieldRef.To(panel.Item, PanelFacts.Licence));
     }
 }

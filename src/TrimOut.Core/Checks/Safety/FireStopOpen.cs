@@ -15,6 +15,9 @@ public sealed class FireStopOpen : RunCheck
     private static readonly Message LegsAndBarriers = new("legs");
     private static readonly Message NotSealed = new("Leg {0} goes through a fire barrier, the cable is tested, and nobody has written who sealed the hole.");
     private static readonly Message NotSeen = new("Leg {0} goes through a fire barrier, sealed by {1}, and nobody has written that it was seen.");
+    private static readonly Message SealedWhereNone =
+        new("Leg {0} is said to go through no fire barrier, and a seal is written for it.", "no-barrier");
+    private static readonly Message WhichIsRight = new("Say that it goes through a fire barrier; if it goes through none, take the seal away.");
     private static readonly Message HaveItSealed =
         new("Have the hole sealed by whoever the local code lets do it, see it, and write who and when before the wall closes.");
     private static readonly Message SeeIt = new("Look at the seal before the wall closes, and write the day.");
@@ -26,7 +29,8 @@ public sealed class FireStopOpen : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("fire-stop-open", "Hole through a fire barrier is not sealed and seen", Severity.Stop, Phase.RoughIn,
-        new Source("NFPA 70-2017, 300.21 (from memory); the code in force governs", "tested run: every leg through a fire barrier is sealed and seen"));
+        new Source("NFPA 70-2017, 300.21 (from memory); the code in force governs",
+            "tested run: every leg through a fire barrier is sealed and seen; a leg with a seal goes through one"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -44,18 +48,29 @@ public sealed class FireStopOpen : RunCheck
             else if (through && (by is null || leg.Item.Get(LegFacts.SealSeenOn) is null))
                 open.Add((leg, n + 1, by));
         }
+        var needless = Needless(subject);
         if (open.Count == 0)
-            return unsure ?? new Outcome.Fine();
+            return needless ?? unsure ?? new Outcome.Fine();
         var (first, number, sealedBy) = open.OrderBy(o => o.SealedBy is not null).First();
         if (subject.FirstTest is null)
-            return unsure ?? NotChecked.Of(first, sealedBy is null ? LegFacts.SealedBy : LegFacts.SealSeenOn);
+            return needless ?? unsure ?? NotChecked.Of(first, sealedBy is null ? LegFacts.SealedBy : LegFacts.SealSeenOn);
         // One leg is named, and all that are open are meant: a waiver for one is none for another.
         var legs = Arg.Of(open.Select(o => Arg.Name(o.Leg.Item)), number);
         var unsealed = open.Where(o => o.SealedBy is null).Select(o => Arg.Name(o.Leg.Item));
         var wallOpen = Moment.WallOpen(subject.Unit);
-        return sealedBy is null ? Found(first, NotSealed.With(legs).StandingFor(unsealed), wallOpen ? HaveItSealed : OpenAndSeal, LegFacts.SealedBy)
+        return Outcome.All(sealedBy is null ? Found(first, NotSealed.With(legs).StandingFor(unsealed), wallOpen ? HaveItSealed : OpenAndSeal, LegFacts.SealedBy)
             : Found(first, NotSeen.With(legs, Arg.Of(open.Select(o => Arg.Typed(o.SealedBy!)), Arg.Typed(sealedBy))), wallOpen ? SeeIt : AskWhoSawIt,
-                LegFacts.SealSeenOn);
+                LegFacts.SealSeenOn), needless)!;
+    }
+
+    /// <summary>Legs that are said to go through no barrier, and have a seal.</summary>
+    private static Outcome.Found? Needless(HomeRun run)
+    {
+        var sealedLegs = run.Legs.Index().Where(l => l.Item.ThroughFireBarrier == false
+            && (l.Item.Item.Evidence(LegFacts.SealedBy) is not null || l.Item.Item.Get(LegFacts.SealSeenOn) is not null)).ToList();
+        return sealedLegs is [var (at, leg), ..]
+            ? Found(leg, SealedWhereNone.With(Arg.Of(sealedLegs.Select(l => Arg.Name(l.Item.Item)), at + 1)), WhichIsRight, LegFacts.FireBarrier)
+            : null;
     }
 
     private static Outcome.Found Found(Leg leg, Sentence message, Sentence mend, Fact field) => new(message, mend, FieldRef.To(leg.Item, field));

@@ -32,6 +32,34 @@ public class DeliveredSizeOffTests
     [Fact]
     public void ABoxThatNobodyMeasuredIsNotAPass() => Jobs.Ordered().Lacks(Check, "W01", "delivered width");
 
+    // 36 in ordered of an opening; the maker takes 5/16 in off: the box says 36 in, a tape on the unit 35 11/16 in, and either is the right unit.
+    [Theory]
+    [InlineData("36", true)]
+    [InlineData("35 11/16", true)]
+    [InlineData("35 5/8", true)]
+    [InlineData("35 39/64", false)]
+    [InlineData("35 13/16", false)]
+    public void WhatTheMakerMadeOfTheOrderIsFineToo(string width, bool fine) =>
+        Assert.Equal(fine, Came(width, "60").SayOf("Roller", CoveringKindFacts.OrderedInside, "opening")
+            .SayOf("Roller", CoveringKindFacts.DeductionInside, "5/16").Judge(Check, "W01") is TrimOut.Core.Checks.Outcome.Fine);
+
+    [Fact]
+    public void AUnitOrderedAsMadeComesAsWideAsItWasOrdered() => Came("35 11/16", "60").SayOf("Roller", CoveringKindFacts.OrderedInside, "made")
+        .SayOf("Roller", CoveringKindFacts.DeductionInside, "5/16").Fault(Check, "W01");
+
+    [Fact]
+    public void WhereTheSheetIsSilentOfADeductionANarrowerUnitWaitsForIt()
+    {
+        var job = Came("35 11/16", "60").SayOf("Roller", CoveringKindFacts.OrderedInside, "opening")
+            .SayOf("Roller", CoveringKindFacts.DeductionInside, "5/16");
+        job.Fine(Check, "W01");
+        job.SayOf("Roller", CoveringKindFacts.DeductionInside, "");
+        job.Lacks(Check, "W01", "deduction, inside of Roller in the kit");
+        job.Say("W01", UnitFacts.DeliveredWidth, "35").Lacks(Check, "W01", "deduction, inside of Roller in the kit");
+        job.Say("W01", UnitFacts.DeliveredWidth, "34 63/64").Fault(Check, "W01");
+        job.Say("W01", UnitFacts.DeliveredWidth, "36 1/8").Fault(Check, "W01");
+    }
+
     private static TestJob Came(string width, string height) =>
         Jobs.Ordered().Say("W01", UnitFacts.DeliveredWidth, width).Say("W01", UnitFacts.DeliveredHeight, height);
 }

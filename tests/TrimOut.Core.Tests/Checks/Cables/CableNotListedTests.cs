@@ -51,6 +51,15 @@ public class CableNotListedTests
         Leg(CablePlace.InWall, "cl2x", "one-or-two-family").Lacks(Check, "W01", "outside diameter of 16/2 in the kit");
 
     [Fact]
+    public void OfAThickCl2xTheJacketIsMeasuredBeforeAnythingIsPulledAgain()
+    {
+        var found = Leg(CablePlace.InWall, "cl2x", "one-or-two-family").SayOf("16/2", CableTypeFacts.Diameter, "6 mm").Fault(Check, "W01");
+        Assert.StartsWith("Measure across the jacket first", found.Mend, StringComparison.Ordinal);
+        Assert.Equal("diameter", found.Mends.Field);
+        Assert.StartsWith("Pull a cable", Leg(CablePlace.InWall, "cl2x", "multi-family").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void ACableWithoutAListingIsAStop() => Leg(CablePlace.InWall, "not-listed", "one-or-two-family").Fault(Check, "W01");
 
     [Theory]

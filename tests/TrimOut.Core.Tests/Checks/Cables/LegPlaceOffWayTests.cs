@@ -35,6 +35,25 @@ public class LegPlaceOffWayTests
         job.Do(SetFact.Typed(job.House, job.Run("W01").Legs[1].Item, LegFacts.Direction, "through-floor")).Fine(Check, "W01");
     }
 
+    [Fact]
+    public void ARunFromAFloorFromWhichOthersGoThroughOneIsToGoThroughOneToo()
+    {
+        var job = new TestJob().Room("Loft", "Upper").WithPanel();
+        Jobs.Roughed("W01", job);
+        Jobs.Roughed("W02", job);
+        foreach (var tag in (string[])["W01", "W02"])
+            job.Say(tag, WindowFacts.Room, "Loft").Say(tag, RunFacts.Panel, "P1");
+        Turn("W01", "through-floor").Do(SetFact.Typed(job.House, job.Run("W01").Legs[0].Item, LegFacts.Place, "between-floors")).Silent(Check, "W02");
+        var found = Turn("W02", "up").Fault(Check, "W02");
+        Assert.Equal("No leg of it goes through a floor; other cables from Upper to the same panel go through one.", found.Message);
+        Assert.Equal("direction", found.Mends.Field);
+        job.Forget("W02", RunFacts.FirstLoop).Silent(Check, "W02");
+        job.Pulled("W02").Mark("W02", "cable-pulled").Fault(Check, "W02");
+        job.Room("Hall", "Main").Say("W02", WindowFacts.Room, "Hall").Silent(Check, "W02");
+
+        TestJob Turn(string tag, string way) => job.Do(SetFact.Typed(job.House, job.Run(tag).Legs[0].Item, LegFacts.Direction, way));
+    }
+
     private static TestJob Way(string direction)
     {
         var job = Jobs.Roughed();

@@ -36,5 +36,17 @@ public class ListedByRelaxationTests
 
     [Fact]
     public void Cl2xInsideAWallIsNotedAsWhatItIs() => Assert.DoesNotContain("between floors",
-        Jobs.Roughed().SayOf("16/2", CableTypeFacts.Listing, "cl2x").Fault(Check, "W01").Message, StringComparison.Ordinal);
+        Jobs.Roughed().SayOf("16/2", CableTypeFacts.Listing, "cl2x").SayOf("16/2", CableTypeFacts.Diameter, "5.9 mm").Fault(Check, "W01").Message,
+        StringComparison.Ordinal);
+
+    // NFPA 70-2017, 725.135: only a CL2X cable thinner than 6 mm is let in, so one that is thicker relies on no rule.
+    [Theory]
+    [InlineData("")]
+    [InlineData("6 mm")]
+    public void Cl2xThatIsNotKnownToBeThinReliesOnNothing(string across)
+    {
+        var job = Jobs.Roughed().SayOf("16/2", CableTypeFacts.Listing, "cl2x").SayOf("16/2", CableTypeFacts.Diameter, "5.9 mm");
+        job.Fault(Check, "W01");
+        job.SayOf("16/2", CableTypeFacts.Diameter, across).Silent(Check, "W01");
+    }
 }

@@ -27,6 +27,17 @@ public class CornerClashTests
     }
 
     [Fact]
+    public void AWindowOnAnotherFloorIsAtNoCornerOfIt()
+    {
+        var job = Bay("4", "4", "90").Room("Hall").Room("Loft").Say("W01", WindowFacts.Room, "Hall").Say("W02", WindowFacts.Room, "Loft");
+        job.SayOf("Hall", RoomFacts.Floor, "Main");
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
+        Assert.IsType<Outcome.Fine>(job.SayOf("Loft", RoomFacts.Floor, "main").Of(Check, "W01"));
+        Assert.Equal("W01 is said to meet W02 at a corner, and that is on another floor.",
+            job.SayOf("Loft", RoomFacts.Floor, "Upper").FaultOf(Check, "W01").Message);
+    }
+
+    [Fact]
     public void OneOfTheTwoMayMakeRoomForBoth() => Assert.IsType<Outcome.Fine>(Bay("1", "4", "90").Of(Check, "W01"));
 
     // 3 in / tan(67.5 degrees) is 1.2426 in: with the overlap of 1 in the openings must begin 2.2426 in from the corner.

@@ -24,6 +24,16 @@ public class HubNameTwiceTests
     }
 
     [Fact]
+    public void TheTagOfAnotherUnitIsNoName()
+    {
+        Named("W01", "Den right").Fine(Check, "W01");
+        Assert.Equal("It is called \"w02\" at the hub, and that is the tag of W02.", Named("w02", "Den right").Fault(Check, "W01").Message);
+        var pair = Named("W02A", "Den right");
+        pair.Fine(Check, "W01");
+        pair.Do(TrimOut.Core.Decisions.AddItems.Unit(pair.House, pair.House.FindTag("W02")!.Id)).Fault(Check, "W01");
+    }
+
+    [Fact]
     public void AUnitWithoutANameIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "name at the hub");
 
     private static TestJob Named(string first, string second) =>

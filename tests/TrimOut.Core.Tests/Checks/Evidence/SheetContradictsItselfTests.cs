@@ -34,6 +34,24 @@ public class SheetContradictsItselfTests
         Assert.IsType<Outcome.Found>(new TestJob().SayOf(sheet, said, wrong).Of(Check, sheet));
     }
 
+    // Energy: what comes out is no more than what goes in. 10 V x 2.4 A is 24 W, which is 0.1 A at 240 V and 0.2 A at 120 V.
+    [Theory]
+    [InlineData("", "0.1", true)]
+    [InlineData("", "0.099", false)]
+    [InlineData("120 V", "0.2", true)]
+    [InlineData("120 V", "0.199", false)]
+    [InlineData("100-240 V, 50/60 Hz", "0.1", true)]
+    [InlineData("100-240 V, 50/60 Hz", "0.099", false)]
+    public void APanelGivesNoMoreThanItTakes(string mains, string input, bool fine)
+    {
+        var job = new TestJob().SayOf("10-output panel", PanelTypeFacts.Supply, "10").SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1")
+            .SayOf("10-output panel", PanelTypeFacts.TotalCurrent, "2.4")
+            .SayOf("10-output panel", PanelTypeFacts.InputCurrent, input);
+        if (mains.Length > 0)
+            job.SayOf("10-output panel", PanelTypeFacts.InputVolts, mains);
+        Assert.Equal(fine, job.Of(Check, "10-output panel") is Outcome.Fine);
+    }
+
     [Fact]
     public void BothLinesAreNamed() => Assert.Equal("Running current: 0.8 A. Starting current: 0.4 A. The first can't be more than the second.",
         new TestJob().SayOf("Roller", CoveringKindFacts.StartingCurrent, "0.4").FaultOf(Check, "Roller").Message);

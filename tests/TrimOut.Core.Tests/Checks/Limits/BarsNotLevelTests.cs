@@ -27,6 +27,23 @@ public class BarsNotLevelTests
     public void UnitsOfTwoRoomsAreNoNeighbours() => Set("1/4", "2", "0", "0").Room("Den").Say("W02", WindowFacts.Room, "Den").Silent(Check, "W02");
 
     [Fact]
+    public void UnitsOfTwoWallsAreNoNeighbours()
+    {
+        var job = Set("1/4", "2", "0", "0").Say("W01", WindowFacts.Facing, "S");
+        job.Fault(Check, "W02");
+        job.Say("W02", WindowFacts.Facing, "W").Silent(Check, "W02");
+        job.Say("W02", WindowFacts.Facing, "S").Fault(Check, "W02");
+    }
+
+    [Fact]
+    public void AUnitInsideAndOneOnTheFaceOfTheWallAreNoNeighbours()
+    {
+        var job = Set("1/4", "2", "0", "0").Say("W01", WindowFacts.Mount, "inside").Say("W02", WindowFacts.Mount, "outside");
+        job.Silent(Check, "W02");
+        job.Say("W02", WindowFacts.Mount, "inside").Fault(Check, "W02");
+    }
+
+    [Fact]
     public void AnUnknownGapIsNotAPass()
     {
         Set("1/4", "1/4", "0", "0").Forget("W02", UnitFacts.OpenGap).Lacks(Check, "W02", "open: bar above glass");

@@ -35,6 +35,26 @@ public class OverlapShortTests
     [Fact]
     public void InsideThereIsNone() => Jobs.Measured().Silent(Check, "W01");
 
+    [Theory]
+    [InlineData("36", false)]
+    [InlineData("36 1/64", true)]
+    public void WhatIsOrderedNoWiderThanTheOpeningOverlapsNothingWhateverWasMeant(string width, bool waits)
+    {
+        var job = Outside().Say("W01", UnitFacts.OrderWidth, width);
+        if (waits)
+            job.Lacks(Check, "W01", "overlap each side");
+        else
+            Assert.Equal("It is to be 36\" wide, and the opening is 36\" wide: nothing of it covers the wall beside.", job.Fault(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void WhatTheMakerTakesOffCountsThereToo()
+    {
+        var job = Outside().SayOf("Roller", CoveringKindFacts.OrderedOutside, "opening").SayOf("Roller", CoveringKindFacts.DeductionOutside, "1/2");
+        job.Say("W01", UnitFacts.OrderWidth, "36 1/2").Fault(Check, "W01");
+        job.Say("W01", UnitFacts.OrderWidth, "36 33/64").Lacks(Check, "W01", "overlap each side");
+    }
+
     [Fact]
     public void AnUnknownOverlapIsNotAPass() => Outside().Lacks(Check, "W01", "overlap each side");
 

@@ -35,6 +35,31 @@ public class OrderOffMeasuresTests
     }
 
     [Fact]
+    public void WhatHangsPastTheSillOnTheFaceOfTheWallMayBeWanted()
+    {
+        var job = Jobs.Measured().Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.OverlapEachSide, "3")
+            .Say("W01", WindowFacts.HeadAbove, "4").Say("W01", UnitFacts.OrderWidth, "42").Say("W01", UnitFacts.OrderHeight, "65 1/2");
+        Assert.StartsWith("It comes 1 1/2\" past the sill. If that is wanted", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Take the size", job.Say("W01", UnitFacts.OrderHeight, "63").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AHeightThatIsOffDoesNotWaitForTheWidth()
+    {
+        var job = Jobs.Ordered().Forget("W01", UnitFacts.OrderWidth);
+        job.Lacks(Check, "W01", "order width");
+        Assert.Equal("The order height is 55\"; the measures give 60\".", job.Say("W01", UnitFacts.OrderHeight, "55").Fault(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void AWidthThatIsOffDoesNotWaitForTheHeight()
+    {
+        var job = Jobs.Ordered().Forget("W01", UnitFacts.OrderHeight);
+        job.Lacks(Check, "W01", "order height");
+        Assert.Equal("The order width is 35\"; the measures give 36\".", job.Say("W01", UnitFacts.OrderWidth, "35").Fault(Check, "W01").Message);
+    }
+
+    [Fact]
     public void AnUnknownStepIsNotAPass() =>
         Jobs.Ordered().SayOf("Roller", CoveringKindFacts.RoundTo, "").Lacks(Check, "W01", "order step of Roller in the kit");
 

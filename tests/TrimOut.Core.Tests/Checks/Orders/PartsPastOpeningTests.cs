@@ -3,6 +3,7 @@ using TrimOut.Core.Checks.Orders;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Orders;
@@ -36,6 +37,46 @@ public class PartsPastOpeningTests
     [Fact]
     public void AUnitOfUnknownPartIsNotAPass() =>
         Assert.Equal("part of the opening of W01B", Parts("18", "18").Forget("W01B", UnitFacts.PartWidth).MissingOf(Check, "W01"));
+
+    // No plaster makes a rough opening wider: what is past it at framing is past it for good.
+    [Fact]
+    public void AtFramingTheRoughWidthIsTheMostThatThePartsMayMake()
+    {
+        var job = Rough("30", "6");
+        Assert.Equal("width, top", job.MissingOf(Check, "W01"));
+        var found = job.Say("W01B", UnitFacts.PartWidth, "6 1/64").FaultOf(Check, "W01");
+        Assert.Equal("The parts that are known make 36 1/64\" together; the opening is 36\" wide at the most.", found.Message);
+        Assert.StartsWith("Put right the part that was mistyped", found.Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OnePartThatIsWiderThanTheOpeningDoesNotWaitForTheOther() =>
+        Rough("37", "").FaultOf(Check, "W01");
+
+    [Fact]
+    public void AWidthThatIsMeasuredCountsBeforeTheOthersAre()
+    {
+        var job = Rough("20", "15 1/2");
+        job.Say("W01", WindowFacts.WidthMiddle, "35 1/2");
+        Assert.Equal("width, top", job.MissingOf(Check, "W01"));
+        job.Say("W01", WindowFacts.WidthMiddle, "35 31/64").FaultOf(Check, "W01");
+    }
+
+    [Fact]
+    public void NothingIsWorkedOutOfPartsThatCanNotBe()
+    {
+        var job = Rough("30", "18");
+        Assert.Equal(Length.FromInches(18), job.Unit("W01A").PartWidth);
+        job.Say("W01A", UnitFacts.PartWidth, "17");
+        Assert.Equal(Length.FromInches(17), job.Unit("W01A").PartWidth);
+    }
+
+    private static TestJob Rough(string left, string right)
+    {
+        var job = Jobs.Walked();
+        job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id)).Say("W01A", UnitFacts.PartWidth, left);
+        return right.Length == 0 ? job : job.Say("W01B", UnitFacts.PartWidth, right);
+    }
 
     [Fact]
     public void ASingleUnitHasNoParts() => Assert.Empty(Check.Run(Jobs.Measured().House));

@@ -64,6 +64,17 @@ public class BreakerOverloadedTests
             OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").SayOf("P1", PanelFacts.BreakerRating, "100").FaultOf(Check, "P1").Message);
     }
 
+    [Fact]
+    public void OneBreakerHasOneRating()
+    {
+        var job = OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "0").WithPanel("P2").SayOf("P2", PanelFacts.Board, "A")
+            .SayOf("P2", PanelFacts.Breaker, "14").SayOf("P2", PanelFacts.BreakerRating, "15");
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "P1"));
+        Assert.Equal("Breaker 14 is written with 15 A at P1 and with 10 A at P2: one breaker has one rating.",
+            job.SayOf("P2", PanelFacts.BreakerRating, "10").FaultOf(Check, "P1").Message);
+        Assert.IsType<Outcome.Fine>(job.SayOf("P2", PanelFacts.Board, "B").Of(Check, "P1"));
+    }
+
     private static TestJob OnBreaker() => new TestJob().WithPanel().SayOf("Invented supply", PanelTypeFacts.InputCurrent, "2")
         .SayOf("P1", PanelFacts.Board, "A").SayOf("P1", PanelFacts.Breaker, "14").SayOf("P1", PanelFacts.BreakerRating, "15");
 

@@ -24,6 +24,19 @@ public class EntryOffLeadSideTests
     }
 
     [Fact]
+    public void WhereTheMotorIsAtTheEntryTheLeadSideIsToBePutBack()
+    {
+        var found = Jobs.Walked().Say("W01", UnitFacts.LeadSide, "right").Fault(Check, "W01");
+        Assert.StartsWith("The motor is on the left too: put the lead side back to left", found.Mend, StringComparison.Ordinal);
+        Assert.Equal("lead-side", found.Mends.Field);
+        var other = Jobs.Walked().Say("W01", UnitFacts.EntrySide, "right").Fault(Check, "W01");
+        Assert.StartsWith("Move the entry to the left", other.Mend, StringComparison.Ordinal);
+        Assert.Equal("entry-side", other.Mends.Field);
+        Assert.StartsWith("Move the entry", Jobs.Walked().SayOf("Roller", CoveringKindFacts.MotorEnd, "either").Say("W01", UnitFacts.LeadSide, "right")
+            .Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void AnUnknownEntrySideIsNotAPass() => Jobs.Walked().Forget("W01", UnitFacts.EntrySide).Lacks(Check, "W01", "entry side");
 
     [Fact]

@@ -19,15 +19,25 @@ public class LeadAwayFromMotorTests
     [Fact]
     public void ALeadOnTheOtherSideIsAStop()
     {
-        var found = Jobs.Walked().Say("W01", UnitFacts.LeadSide, "right").Fault(Check, "W01");
+        var found = Jobs.Walked().Say("W01", UnitFacts.LeadSide, "right").Say("W01", UnitFacts.EntrySide, "right").Fault(Check, "W01");
         Assert.Equal("The lead is on the right; Roller has its motor on the left.", found.Message);
         Assert.StartsWith("Bring the cable to the left side now", found.Mend, StringComparison.Ordinal);
     }
 
     [Fact]
     public void OnceTheWallIsClosedTheMendIsToOrderItTheOtherWayRound() =>
-        Assert.StartsWith("Order it with the motor on the right", Jobs.Walked().Say("W01", UnitFacts.LeadSide, "right").Mark("W01", "cable-found")
-            .Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Order it with the motor on the right", Jobs.Walked().Say("W01", UnitFacts.LeadSide, "right").Say("W01", UnitFacts.EntrySide, "right")
+            .Mark("W01", "cable-found").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+
+    [Fact]
+    public void ALeadSideThatStandsAgainstMotorAndCableIsToBePutBack()
+    {
+        var found = Jobs.Walked().Say("W01", UnitFacts.LeadSide, "right").Fault(Check, "W01");
+        Assert.StartsWith("The cable comes out on the left, where the motor is: put the lead side back to left", found.Mend, StringComparison.Ordinal);
+        Assert.Equal("lead-side", found.Mends.Field);
+        var unsaid = Jobs.Walked().Say("W01", UnitFacts.LeadSide, "right").Forget("W01", UnitFacts.EntrySide).Fault(Check, "W01");
+        Assert.StartsWith("Bring the cable", unsaid.Mend, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void AKindThatIsOrderedEitherWayTakesAnySide() =>

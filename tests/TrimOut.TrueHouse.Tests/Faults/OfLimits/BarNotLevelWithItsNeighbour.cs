@@ -14,10 +14,12 @@ public sealed class BarNotLevelWithItsNeighbour : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Remotes.Where(r => r.Moves.Count > 1).One(dice) is not { } remote)
+        if (house.Remotes.Where(r => r.Moves.Count > 1 && AreOneLine(r.Moves[0].Opening, r.Moves[1].Opening)).One(dice) is not { } remote)
             return null;
         remote.Moves[1].OpenGap += 13;
         return At(remote.Moves[1].Key, (remote.Moves[1].Key, UnitFacts.OpenGap), (remote.Moves[0].Key, UnitFacts.OpenGap))
             .And(remote.Room!.Name, remote.Moves[^1].Key).Of(13, 2 * house.TapeError);
     }
+
+    private static bool AreOneLine(RealOpening one, RealOpening other) => one.Facing == other.Facing && one.Outside == other.Outside;
 }
