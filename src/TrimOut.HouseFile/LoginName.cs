@@ -5,7 +5,9 @@ public static class LoginName
 {
     private static readonly string[] Variables = ["USER", "LOGNAME"];
 
-    /// <summary>The name. Where the system has none, as in a container without a list of users, the environment's (USER, LOGNAME), and else "somebody".</summary>
+    /// <summary>
+    /// The name. Where the system has none, as in a container without a list of users, the environment's (USER, LOGNAME), and else "somebody".
+    /// </summary>
     public static string Now { get; } = Of(() => Environment.UserName, Environment.GetEnvironmentVariable);
 
     /// <summary>The same of any system.</summary>

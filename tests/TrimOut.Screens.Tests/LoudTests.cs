@@ -102,7 +102,7 @@ public class LoudTests
     public void AStopOfAPartIsCountedInTheRowsOfTheUnitsThatHaveIt(string screen)
     {
         var job = new TestJob().Window("W01").Window("W02").Add(ItemKind.CoveringKind, "Second").Say("W02", Core.Facts.UnitFacts.Kind, "Second")
-            .Add(ItemKind.Panel, "A").SayOf("A", Core.Facts.PanelFacts.Type, "10-output panel").Add(ItemKind.Remote, "R");
+            .Add(ItemKind.Panel, "A").SayOf("A", Core.Facts.PanelFacts.Type, "Invented supply").Add(ItemKind.Remote, "R");
         job.Do(Core.Decisions.Landing.Land(job.Run("W01"), job.House.Panels[0], 1)).Do(j => Core.Decisions.Landing.Land(j.Run("W02"), j.House.Panels[0], 2));
         Assert.Empty(job.Report.OpenStops);
         job.SayOf("Roller", Core.Facts.CoveringKindFacts.StartingCurrent, "0.4").Say("W01", Core.Facts.UnitFacts.BoxLabel, "W09");

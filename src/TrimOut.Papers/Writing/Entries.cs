@@ -26,7 +26,9 @@ internal static class Entries
         : (unit.Length == 0 ? shown : Inline.Join(" ", [shown, unit])) is var figure && BegunWith.Is(job.Item, fact)
             ? Inline.Ours($"{figure} (what the program began with, typed by nobody)") : figure;
 
-    /// <summary>Lengths that belong together, the unit of all behind the last one; a dash in the place of each that was not noted, and a single one where none was.</summary>
+    /// <summary>
+    /// Lengths that belong together, the unit of all behind the last one; a dash in the place of each that was not noted, and a single one where none was.
+    /// </summary>
     public static Inline Sizes(this Subject subject, string between, params IReadOnlyList<Fact<Length>> facts)
     {
         var shown = facts.Select(f => subject.Shown(f) is null ? null : subject.Show(f)).ToList();

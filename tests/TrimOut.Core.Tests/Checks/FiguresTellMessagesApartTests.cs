@@ -44,6 +44,7 @@ public partial class FiguresTellMessagesApartTests
         ["KitUnchecked: ManyUnchecked, SomeUnchecked"] = "how many is a figure",
         ["KitUnchecked: ManyOlder, Older"] = "which values they are is a figure",
         ["UnitsUnlike: OfUnit, Unlike"] = "a sentence and a part of it",
+        ["UnitsUnlike: AgreeOrOrderAgain, CallToday"] = "two mends",
         ["StepPassedOver: PassedOver, StepOf"] = "a sentence and a part of it",
         ["NotChecked: OfOther, OfSheet"] = "what is missing is not waived",
         ["NotChecked: Alone, OfHouse"] = "what is missing is not waived",

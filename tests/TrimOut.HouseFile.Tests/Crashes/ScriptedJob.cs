@@ -91,7 +91,7 @@ internal sealed class ScriptedJob
     {
         var length = save % 7 == 3 ? 1500 : save % 11 == 5 ? 9000 : 40;
         var note = new string((char)('a' + day % 26), length);
-        return new Change(new ChangeId(device, Saved.Count + 1), Saved.Count + 1, _here.Clock.GetUtcNow(), "Ash", _words,
+        return new Change(new ChangeId(device, Saved.Count(c => c.Id.Device == device) + 1), Saved.Count + 1, _here.Clock.GetUtcNow(), "Ash", _words,
             [new Edit.Put("house", "name", note, [])]);
     }
 }

@@ -81,7 +81,7 @@ public class ScheduleImportTests
         Assert.Equal(["W01", "W02", "W03"], plan.Windows.Select(w => w.Tag));
         Assert.Equal("""
             2 Width: 1/3 is on no tape. A tape has halves, quarters, eighths, sixteenths, thirty-seconds and sixty-fourths.
-            3 Width: 480" is too long: the most that makes sense here is 360".
+            3 Width: 480" is too long: the most that makes sense here is 360". Did you mean 40"?
             3 Height: A length can't be negative.
             4 Mark: there is no tag. (row)
             5 Mark: tag w01 is on line 2 already. Every window has its own tag. (row)

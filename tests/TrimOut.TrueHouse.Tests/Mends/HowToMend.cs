@@ -138,7 +138,7 @@ public static class HowToMend
         ["step-passed-over"] = MarkWhatIsOpen,
         ["fire-stop-open"] = m => Done(() =>
         {
-            for (var n = 1; n <= m.Unit.Cable!.Legs.Count; n++)
+            foreach (var n in m.Unit.Cable!.Legs.Index().Where(l => l.Item.FireBarrier).Select(l => l.Index + 1))
             {
                 m.Write($"{m.Unit.Key}/{n}", LegFacts.SealedBy, "The fire-stopping crew");
                 m.Write($"{m.Unit.Key}/{n}", LegFacts.SealSeenOn, Installer.Day(m.Truth.Days[Truth.Stage.Pulled]));
@@ -183,7 +183,7 @@ public static class HowToMend
     };
 
     /// <summary>Checks whose faults only two copies of one house bring about: here one person writes one book.</summary>
-    public static IReadOnlyList<string> OnlyOfTwoCopies { get; } = ["values-disagree", "removed-while-worked-on", "tag-twice"];
+    public static IReadOnlyList<string> OnlyOfTwoCopies { get; } = ["values-disagree", "removed-while-worked-on", "tag-twice", "panel-name-twice"];
 
     private static bool Done(Action what)
     {

@@ -57,6 +57,7 @@ public sealed class MeasuresIncomplete : WindowCheck
         return window.House.Windows.Any(w => w.Id != window.Id && Inside.Any(f => w.Item.Latest(f) is { Stored: not null } head && head.IsAfter(last)));
     }
 
+    /// <summary>Whether the step is marked, or one that is done after it.</summary>
     private static bool IsSaidToBeMeasured(Unit unit) => Moment.Begun(unit, Phase.Order)
-        || ((string[])["measured", "measured-again"]).Any(s => unit.MarkOf(StepList.Find(s)!) is not null);
+        || MeasureSteps.All.SkipWhile(s => s.Id != "measured").Any(s => s.Subject == ItemKind.Unit && unit.MarkOf(s) is not null);
 }

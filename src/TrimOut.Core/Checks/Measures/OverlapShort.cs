@@ -26,7 +26,7 @@ public sealed class OverlapShort : WindowCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("overlap-short", "Outside mount barely overlaps its opening", Severity.Caution, Phase.Measure,
         new Source(Source.CommonPractice, "outside: overlap each side, less half of what the maker takes off, >= 3/4 in; "
-            + "while no overlap is written, made width, or order width where the sheet says nothing, > widest that is measured"));
+            + "made width, or order width where the sheet says nothing, > widest that is measured"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)
@@ -40,10 +40,10 @@ public sealed class OverlapShort : WindowCheck
         var off = subject.Units is [{ OrderedWidth: OrderedWidth.Opening, Deduction: { } whole }] ? whole / 2 : Length.Zero;
         var working = Working.Of(Info.Source.Formula, () =>
             [("overlap", overlap.In(subject)), ("taken off each side", off.In(subject)), ("least", Least.In(subject))]);
-        return overlap - off >= Least
-            ? Unsaid(subject, overlap) ?? (Outcome)new Outcome.Fine(working)
+        var tooLittle = overlap - off >= Least ? null
             : new Outcome.Found(off > Length.Zero ? ShortAsMade.With(overlap, off, Least) : Short.With(overlap, Least), Overlap.With(Arg.AtLeast(Least + off)),
                 FieldRef.To(subject.Item, WindowFacts.OverlapEachSide), working);
+        return Outcome.All(tooLittle, NoWider(subject)) ?? Unsaid(subject, overlap) ?? (Outcome)new Outcome.Fine(working);
     }
 
     /// <summary>What is ordered no wider than the opening is at one of its widths overlaps it by nothing, whatever overlap was meant.</summary>

@@ -27,7 +27,7 @@ public sealed class UnitsUnlike : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("units-unlike", "Units side by side are unlike", Severity.Caution, Phase.Order,
-        new Source(Source.CommonPractice, "of all units of an opening: kind, fabric, colour, opacity and head cover are the same"));
+        new Source(Source.CommonPractice, "of all units of an opening: kind, fabric, color, opacity and head cover are the same"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)

@@ -48,7 +48,7 @@ public class LegPlaceOffWayTests
         Assert.Equal("No leg of it goes through a floor; other cables from Upper to the same panel go through one.", found.Message);
         Assert.Equal("direction", found.Mends.Field);
         job.Forget("W02", RunFacts.FirstLoop).Silent(Check, "W02");
-        job.Pulled("W02").Mark("W02", "cable-pulled").Fault(Check, "W02");
+        job.Pulled("W02").Fault(Check, "W02");
         job.Room("Hall", "Main").Say("W02", WindowFacts.Room, "Hall").Silent(Check, "W02");
 
         TestJob Turn(string tag, string way) => job.Do(SetFact.Typed(job.House, job.Run(tag).Legs[0].Item, LegFacts.Direction, way));

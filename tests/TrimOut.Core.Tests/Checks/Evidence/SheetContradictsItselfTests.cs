@@ -44,12 +44,12 @@ public class SheetContradictsItselfTests
     [InlineData("100-240 V, 50/60 Hz", "0.099", false)]
     public void APanelGivesNoMoreThanItTakes(string mains, string input, bool fine)
     {
-        var job = new TestJob().SayOf("10-output panel", PanelTypeFacts.Supply, "10").SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1")
-            .SayOf("10-output panel", PanelTypeFacts.TotalCurrent, "2.4")
-            .SayOf("10-output panel", PanelTypeFacts.InputCurrent, input);
+        var job = new TestJob().SayOf("Invented supply", PanelTypeFacts.Supply, "10").SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "1")
+            .SayOf("Invented supply", PanelTypeFacts.TotalCurrent, "2.4")
+            .SayOf("Invented supply", PanelTypeFacts.InputCurrent, input);
         if (mains.Length > 0)
-            job.SayOf("10-output panel", PanelTypeFacts.InputVolts, mains);
-        Assert.Equal(fine, job.Of(Check, "10-output panel") is Outcome.Fine);
+            job.SayOf("Invented supply", PanelTypeFacts.InputVolts, mains);
+        Assert.Equal(fine, job.Of(Check, "Invented supply") is Outcome.Fine);
     }
 
     [Fact]

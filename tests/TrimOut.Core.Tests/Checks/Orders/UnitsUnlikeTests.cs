@@ -19,7 +19,7 @@ public class UnitsUnlikeTests
 
     [Theory]
     [InlineData("fabric", "Twill", "Side by side, and not of one fabric: W01A Linen weave, W01B Twill.")]
-    [InlineData("colour", "Slate", "Side by side, and not of one colour: W01A Chalk, W01B Slate.")]
+    [InlineData("colour", "Slate", "Side by side, and not of one color: W01A Chalk, W01B Slate.")]
     [InlineData("opacity", "blackout", "Side by side, and not of one opacity: W01A sheer, W01B blackout.")]
     [InlineData("head-cover", "Valance", "Side by side, and not of one head cover: W01A None, W01B Valance.")]
     [InlineData("kind", "Cellular", "Side by side, and not of one kind: W01A Roller, W01B Cellular.")]
@@ -34,7 +34,7 @@ public class UnitsUnlikeTests
     public void WhatDiffersIsToldBeforeAllOfItIsChosen() => Two().Forget("W01A", UnitFacts.Colour).Say("W01B", UnitFacts.Kind, "Cellular").Fault(Check, "W01A");
 
     [Fact]
-    public void WhatIsNotChosenYetIsNotAPass() => Two().Forget("W01B", UnitFacts.Colour).Lacks(Check, "W01A", "colour");
+    public void WhatIsNotChosenYetIsNotAPass() => Two().Forget("W01B", UnitFacts.Colour).Lacks(Check, "W01A", "color");
 
     [Fact]
     public void TwoAtOnePlaceDoNotHangSideBySide() =>

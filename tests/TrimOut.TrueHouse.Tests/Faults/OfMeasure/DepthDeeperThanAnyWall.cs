@@ -6,9 +6,9 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfMeasure;
 /// <summary>The depth of a reveal is typed as so many feet as it has inches, deeper than any wall.</summary>
 public sealed class DepthDeeperThanAnyWall : Fault
 {
-    public override string Goes => "the depth of a reveal is typed as so many feet as it has inches, deeper than any wall";
+    public override string Goes => "the depth of an opening is typed as so many feet as it has inches, deeper than any wall";
 
-    public override string Costs => "brackets for a reveal that is not there";
+    public override string Costs => "brackets for an opening that is not there";
 
     public override Stage In => Stage.Measured;
 

@@ -6,9 +6,9 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfMeasure;
 /// <summary>The depth of a reveal is typed a yard deep, deeper than its wall.</summary>
 public sealed class DepthOfAYard : Fault
 {
-    public override string Goes => "the depth of a reveal is typed a yard deep, deeper than its wall";
+    public override string Goes => "the depth of an opening is typed a yard deep, deeper than its wall";
 
-    public override string Costs => "brackets for a reveal that is not there";
+    public override string Costs => "brackets for an opening that is not there";
 
     public override Stage In => Stage.Measured;
 

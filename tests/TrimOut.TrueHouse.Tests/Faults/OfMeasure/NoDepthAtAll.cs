@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfMeasure;
 /// <summary>The tape is read as nothing where the depth of a reveal belongs.</summary>
 public sealed class NoDepthAtAll : Fault
 {
-    public override string Goes => "the tape is read as nothing where the depth of a reveal belongs";
+    public override string Goes => "the tape is read as nothing where the depth of an opening belongs";
 
     public override string Costs => "brackets ordered for a face that is glass";
 

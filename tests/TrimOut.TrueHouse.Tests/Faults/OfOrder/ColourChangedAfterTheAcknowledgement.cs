@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfOrder;
 /// <summary>A colour is changed here after the maker acknowledged the order, and nobody calls.</summary>
 public sealed class ColourChangedAfterTheAcknowledgement : Fault
 {
-    public override string Goes => "a colour is changed here after the maker acknowledged the order, and nobody calls";
+    public override string Goes => "a color is changed here after the maker acknowledged the order, and nobody calls";
 
     public override string Costs => "a box with what was acknowledged, weeks later";
 

@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfOrder;
 /// <summary>One of several units of an opening is ordered in another colour.</summary>
 public sealed class OneOfSeveralInAnotherColour : Fault
 {
-    public override string Goes => "one of several units of an opening is ordered in another colour";
+    public override string Goes => "one of several units of an opening is ordered in another color";
 
     public override string Costs => "a unit that everybody sees, made once more";
 
