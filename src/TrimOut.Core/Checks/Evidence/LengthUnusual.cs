@@ -8,7 +8,7 @@ namespace TrimOut.Core.Checks.Evidence;
 
 /// <summary>The lengths of windows, units, home runs, boxes and the house lie where such lengths usually lie.</summary>
 /// <remarks>
-/// <para>Why: feet typed for inches, inches for millimetres or a point in the wrong place look like any other length, and every sum goes on from them.</para>
+/// <para>Why: feet typed for inches, inches for millimeters or a point in the wrong place look like any other length, and every sum goes on from them.</para>
 /// <para>To clear: measure it again and put right what is typed wrong; waive it where it really is so. What can't be at all is refused as it is typed.</para>
 /// </remarks>
 public sealed class LengthUnusual : SubjectCheck

@@ -6,7 +6,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Orders;
 
-/// <summary>Units side by side in one opening are alike: of one kind, fabric, colour and opacity, under one head cover.</summary>
+/// <summary>Units side by side in one opening are alike: of one kind, fabric, color and opacity, under one head cover.</summary>
 /// <remarks>
 /// <para>Why: side by side everybody sees what differs, and it is mostly the line of another window that was read on the owner's list.</para>
 /// <para>To clear: choose one for all; where the owner wants them unlike, waive it and say so. Units that have one place from the left do not hang side by
