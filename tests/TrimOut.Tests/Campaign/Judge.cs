@@ -13,7 +13,7 @@ internal enum Outcome { Whole, Said, SilentLoss, Crash, Hang }
 internal sealed partial class Judge
 {
     /// <summary>The verbs that read no house that is there.</summary>
-    public static readonly string[] ReadNoHouse = ["new", "what-if", "help"];
+    public static readonly string[] ReadNoHouse = ["new", "what-if", "help", "completion"];
 
     private const string Day = "2026-03-02";
     private const string Part = "trimout-part: 1\nkind: panel-type\nname: Campaign panel\n\noutputs: 14\n";
