@@ -43,6 +43,7 @@ internal static class PageStyle
           h1, h2, h3, p, li { overflow-wrap: anywhere; }
           table { font-size: 11pt; }
           thead th, tbody th { overflow-wrap: anywhere; }
+          table:not(:has(th:nth-child(3))) tbody th { width: 50%; }
           p:has(svg) { overflow-x: auto; }
           svg { max-width: none; }
           .wide, .wide tbody, .wide tr, .wide th { display: block; }
