@@ -85,6 +85,15 @@ public class BinderTests
     }
 
     [Fact]
+    public void AHandoverThatNobodySignedStaysPlannedWhenItsDayHasGoneBy()
+    {
+        var draft = Binder.Paper.Write(SampleJobs.Data("canal-house")).Markdown;
+        Assert.Contains("**DRAFT.** The house is not handed over yet.", draft, StringComparison.Ordinal);
+        Assert.Matches(@"\| Handover +\| planned for 2026-09-11 +\|", draft);
+        Assert.Matches(@"\| Handover +\| 2026-09-30 +\|", Written(Finished));
+    }
+
+    [Fact]
     public void NoTableHasAColumnOfDashes()
     {
         foreach (var data in SampleJobs.Names.Select(SampleJobs.Data).Append(FinishedHouse.Data()))

@@ -3,6 +3,7 @@ using System.Net;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using TrimOut.Papers.Templates;
 
 namespace TrimOut.Papers.Tests;
 
@@ -28,6 +29,20 @@ public partial class PagesInABrowserTests
         Assert.All(wide, w => Assert.True(w.Value.GetProperty("wide").GetInt32() <= Phone, $"{w.Name} is {w.Value.GetProperty("wide")} px wide."));
         // 11 points, as large as a book's print on paper.
         Assert.All(wide, w => Assert.True(w.Value.GetProperty("letters").GetDouble() >= 14.6, $"{w.Name} has letters of {w.Value.GetProperty("letters")} px."));
+    }
+
+    /// <summary>German has long words, and a word in two pieces without a hyphen is read as two.</summary>
+    [ChromiumFact]
+    public void NoWordThatATableBeginsWithIsPartedOnAPhone()
+    {
+        var data = SampleJobs.Data("canal-house");
+        var pages = from language in new[] { "de", "es" }
+                    from paper in PaperList.All
+                    select ($"{paper.Id} in {language}", paper.Write(data, PaperTemplate.In(paper, language).Value));
+        var parted = Framed(Phone, pages, "", "[...d.querySelectorAll('tbody th')].flatMap(e => [...e.childNodes].filter(n => n.nodeType === 3)" +
+            ".flatMap(n => [...n.data.matchAll(/\\p{L}{2,20}/gu)].filter(m => { const r = d.createRange(); r.setStart(n, m.index);" +
+            "r.setEnd(n, m.index + m[0].length); return r.getClientRects().length > 1; }).map(m => m[0])))");
+        Assert.All(parted, p => Assert.True(p.Value.GetArrayLength() == 0, $"{p.Name}: {p.Value}"));
     }
 
     [AxeFact]

@@ -16,9 +16,15 @@ internal static class Cover
             ("Address", job.Entry(HouseFacts.Address)),
             ("Crew", job.Entry(HouseFacts.Crew)),
             ("Code in force", job.Entry(HouseFacts.CodeInForce)),
-            ("Handover", job.DayOrNotYet(HouseFacts.HandoverOn, data.Date)),
+            ("Handover", Handover(job, data.Date)),
             ("This binder written", data.Date.OnPaper()));
         to.Say("A dash means that nothing was noted. \"Not yet\" means that it is still to come. Left and right are as seen from inside the room, " +
             "facing the window.");
     }
+
+    /// <summary>The day stays a plan until somebody signed, also when it has gone by: the draft above says that the house is not handed over.</summary>
+    private static Inline Handover(JobItself job, DateOnly paper) =>
+        job.Item.Get(HouseFacts.AcceptedOn) is null && job.Item.Get(HouseFacts.HandoverOn) is { } day
+            ? Inline.Ours($"planned for {day.OnPaper()}")
+            : job.DayOrNotYet(HouseFacts.HandoverOn, paper);
 }

@@ -38,7 +38,7 @@ internal static class WalkSheet
 
     private static void Room(MarkdownWriter to, Inline room, string? floor, List<Window> windows)
     {
-        to.Heading(3, $"{room} ({floor.OrDash()})");
+        to.Heading(3, floor is null ? room : Ours($"{room} ({floor})"));
         to.Table(["Window", "Facing", "Reached from", "Mount", "Rough width", "Rough height", "Escape window", "Left out because"],
             [.. windows.Select(Opening), .. Enumerable.Repeat(Blanks(8), SpareRows)]);
         to.Table(["Unit", "Kind", "Lead side", "Power", "Entry side", "From jamb", "Back", "Below head"],

@@ -14,8 +14,10 @@ internal static class PanelFront
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Panel panel, IReadOnlyCollection<HomeRun> landed) =>
-        Ours($"Panel {panel.Name}: {Outputs(panel, landed)} outputs, {landed.Count(r => r.Output is not null)} in use; by output: " +
-            $"{landed.Where(r => r.Output is not null).OrderBy(r => r.Output).Select(r => $"{r.Output} {r.Name}").JoinOrDash()}");
+        landed.Where(r => r.Output is not null).OrderBy(r => r.Output).ToList() is { Count: > 0 } used
+            ? Ours($"Panel {panel.Name}: {Outputs(panel, landed)} outputs, {used.Count} in use; by output: " +
+                $"{used.Select(r => $"{r.Output} {r.Name}").JoinOrDash()}")
+            : Ours($"Panel {panel.Name}: {Outputs(panel, landed)} outputs, all free");
 
     /// <summary>How many outputs there are to draw: those of the sheet, and any that a run is said to land on.</summary>
     public static int Outputs(Panel panel, IEnumerable<HomeRun> landed) =>

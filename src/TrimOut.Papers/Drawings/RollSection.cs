@@ -48,7 +48,7 @@ internal static class RollSection
         var high = Math.Max(At(cover ?? full), At(full));
         var svg = new Svg(300, Top + high + 88);
 
-        svg.Text(4, 14, Tags(alike), size: 12, room: svg.Width - 8, bold: true);
+        svg.Text(Left + 8, 14, Tags(alike), size: 12, room: svg.Width - Left - 12, bold: true);
         // Head of the opening, with the wall above it; the room face is where the reveal begins.
         svg.Line(Left, Top, Left + At(deepest) + 20, Top, Pen.Thick).Line(Left, Top, Left, Top - 18, Pen.Thick);
         svg.Text(Left - 6, Top + 14, words.Of("room"), Anchored.End).Text(Left + At(deepest) + 26, Top + 14, words.Of("glass"));

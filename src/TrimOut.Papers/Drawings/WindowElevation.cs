@@ -74,8 +74,8 @@ internal static class WindowElevation
     {
         if (window.Mount == Mount.Outside)
         {
-            yield return Ours($"outside: {window.Entry(WindowFacts.OverlapEachSide)} past the opening on each side, " +
-                $"{window.Entry(WindowFacts.HeadAbove)} above it");
+            yield return Ours($"outside: {Show(window.Item.Get(WindowFacts.OverlapEachSide), window.House)} past the opening on each side, " +
+                $"{Show(window.Item.Get(WindowFacts.HeadAbove), window.House)} above it");
         }
         foreach (var unit in window.Units)
         {

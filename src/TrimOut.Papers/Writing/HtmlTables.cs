@@ -12,7 +12,7 @@ namespace TrimOut.Papers.Writing;
 /// Writes tables so that a reader who hears them, and one who has them on a phone, knows what each cell is: the heading above is the caption, the cells of the
 /// head and the first of each row say what they are the head of, and in a wide table each cell carries the name of its column.
 /// </summary>
-/// <remarks>Cells that hold no more than a tag, figures with their unit or a day are marked: these stay on one line.</remarks>
+/// <remarks>Cells that hold no more than a tag, a word, figures with their unit or a day are marked: these stay on one line.</remarks>
 /// <param name="caption">The heading that a table stands under, as HTML; asked for each table.</param>
 internal sealed class HtmlTables(Func<string> caption) : HtmlObjectRenderer<Table>
 {
@@ -20,6 +20,7 @@ internal sealed class HtmlTables(Func<string> caption) : HtmlObjectRenderer<Tabl
     private const int Narrow = 2;
 
     private const int Short = 10;
+    private const int ShortWord = 12;
     private const int ShortFigures = 24;
     private static readonly SearchValues<char> OfFigures = SearchValues.Create("0123456789 /.,x'\"-");
 
@@ -74,13 +75,24 @@ internal sealed class HtmlTables(Func<string> caption) : HtmlObjectRenderer<Tabl
 
     private static string TextOf(TableCell cell) => string.Concat(cell.Descendants<LiteralInline>().Select(l => l.Content.ToString()));
 
-    /// <summary>Whether it is short, or no more than some figures with their unit.</summary>
+    /// <summary>Whether it is short, one word that is not long, or no more than some figures with their unit.</summary>
     private static bool StaysWhole(TableCell cell)
     {
         if (cell is not [ParagraphBlock { Inline: { FirstChild: LiteralInline only } inline }] || inline.LastChild != only)
             return false;
         var text = only.Content.AsSpan();
         var unit = text.LastIndexOf(' ') + 1;
-        return text.Length <= Short || text.Length <= ShortFigures && unit > 0 && text[..unit].IndexOfAnyExcept(OfFigures) < 0;
+        return text.Length <= Short || text.Length <= ShortWord && IsWord(text)
+            || text.Length <= ShortFigures && unit > 0 && text[..unit].IndexOfAnyExcept(OfFigures) < 0;
+    }
+
+    private static bool IsWord(ReadOnlySpan<char> text)
+    {
+        foreach (var letter in text)
+        {
+            if (!char.IsLetter(letter))
+                return false;
+        }
+        return true;
     }
 }

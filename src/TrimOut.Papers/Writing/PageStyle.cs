@@ -43,6 +43,7 @@ internal static class PageStyle
           h1, h2, h3, p, li { overflow-wrap: anywhere; }
           table { font-size: 11pt; }
           thead th, tbody th { overflow-wrap: anywhere; }
+          table:not(:has(th:nth-child(3))) tbody th { width: 50%; }
           p:has(svg) { overflow-x: auto; }
           svg { max-width: none; }
           .wide, .wide tbody, .wide tr, .wide th { display: block; }
@@ -78,8 +79,10 @@ internal static class PageStyle
           h1, h2, h3, h2 + p, h3 + p, p:has(svg) { break-after: avoid; }
           svg { max-height: 235mm; break-inside: avoid; }
           .hang-sheet p:has(svg) { break-inside: avoid; }
-          .hang-sheet p:has(svg):has(+ p) { break-after: auto; }
-          .measure-form h3 ~ table, .hang-sheet h3 ~ table:not(:has(tr:nth-child(9))) { display: inline-table; vertical-align: top; }
+          .hang-sheet p:has(svg):is(:has(+ p), :has(+ table tr:nth-child(5))) { break-after: auto; }
+          .hang-sheet, .measure-form, .walk-sheet { orphans: 9; }
+          .measure-form h3 ~ table, .hang-sheet h3 ~ table:not(:has(tr:nth-child(9))),
+          .walk-sheet h3 ~ table:not(:has(tr:nth-child(11))) { display: inline-table; vertical-align: top; }
           svg[data-part] { max-width: none; max-height: none; margin: 0; }
           p:has(> svg[data-part]) { break-before: page; break-after: page; }
           p:has(> svg[data-part="letter"]) { page: letter; }

@@ -55,6 +55,20 @@ public class AltTextTests
                 && t.Contains($" {run.Output} {run.Name}", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("en", "Panel B: 5 outputs, all free")]
+    [InlineData("de", "Netzteil B: 5 Ausgänge, alle frei")]
+    [InlineData("es", "Panel B: 5 salidas, todas libres")]
+    public void ADrawingOfAnEmptyPanelSaysThatAllItsOutputsAreFree(string language, string said) =>
+        Assert.Contains(said, Titles("panel-schedule", SampleJobs.Data("ridge-house"), language));
+
+    /// <summary>12 mm and 45 mm were typed of W08 in this house of inches; 1 in is 25.4 mm, and a tape has sixteenths.</summary>
+    [Fact]
+    public void WhatLiesOutsideAnOpeningIsToldInTheUnitsOfTheHouse() =>
+        Assert.Contains("outside: 1/2\" past the opening on each side, 1 3/4\" above it",
+            Assert.Single(Titles("hang-sheet", SampleJobs.Data("ridge-house"), "en"), t => t.StartsWith("Window W08", StringComparison.Ordinal)),
+            StringComparison.Ordinal);
+
     [Fact]
     public void APlanSaysWhatEachWindowFacesAndASectionHowFarItIsSetBack()
     {

@@ -4,12 +4,18 @@ namespace TrimOut.Papers.Tests.Writing;
 
 public class HtmlTablesTests
 {
-    /// <summary>A path of 24 letters stayed whole, and left the column beside it the width of a word.</summary>
+    /// <summary>
+    /// A path of 24 letters stayed whole, and left the column beside it the width of a word; a kind of covering of 12 was parted on the German order sheet.
+    /// </summary>
     [Theory]
     [InlineData("W01", true)]
     [InlineData("2026-09-30", true)]
     [InlineData("1482 / 1482 / 1483 mm", true)]
     [InlineData("47 3/4\" x 59 1/2\"", true)]
+    [InlineData("Wabenplissee", true)]
+    [InlineData("Holzjalousie", true)]
+    [InlineData("Holzjalousien", false)]
+    [InlineData("photos/r.jpg", false)]
     [InlineData("photos/rough-in/W01A.jpg", false)]
     [InlineData("Coiled behind the plate", false)]
     public void OnlyTagsFiguresAndDaysStayOnOneLine(string entry, bool whole)

@@ -142,6 +142,30 @@ public class PrintedPapersTests
         }
     }
 
+    /// <summary>A crew has one sheet in hand: what a room's units are called, where they begin and what is ticked of them is on the same one.</summary>
+    [ChromiumFact]
+    public void TheTablesOfARoomAreOnOneSheet()
+    {
+        foreach (var (data, size) in SamplesAndSizes())
+        {
+            EachSheet("hang-sheet", data, size, (words, sheet) => Assert.True(
+                Heads(words, "Reached") == Heads(words, "minus:") && Heads(words, "Reached") == Heads(words, "Clicked"), sheet));
+            EachSheet("walk-sheet", data, size, (words, sheet) => Assert.True(Heads(words, "Facing") == Heads(words, "Below"), sheet));
+            EachSheet("measure-form", data, size, (words, sheet) => Assert.True(data.House.Windows.Count(w => w.Units.Length > 1
+                && TextOf(words).Contains($"Window {w.Tag} Top or left", StringComparison.Ordinal)) == Heads(words, "Part"), sheet));
+        }
+    }
+
+    private static void EachSheet(string paper, PaperData data, SheetSize size, Action<List<Word>, string> holds)
+    {
+        var written = PaperList.Find(paper)!.Write(data);
+        using var pdf = PdfDocument.Open(Printed(written, size));
+        foreach (var page in pdf.GetPages())
+            holds([.. page.GetWords()], $"{written.Title}, {size}, sheet {page.Number}");
+    }
+
+    private static int Heads(List<Word> words, string word) => words.Count(w => w.Text == word);
+
     /// <summary>ISO 216 and ANSI/ASME Y14.1: the sheets of a paper with wide tables lie on their side.</summary>
     [ChromiumFact]
     public void TheReceivingListLiesOnItsSide()
