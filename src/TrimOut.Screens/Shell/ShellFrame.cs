@@ -48,7 +48,7 @@ internal static class ShellFrame
     }
 
     /// <summary>What is understood of the text so far, or what may be typed: choices in full, however many lines they take.</summary>
-    private static string Understood(Typing typing, ScreenContext context) =>
+    internal static string Understood(Typing typing, ScreenContext context) =>
         typing.Entry.Echo?.Invoke(typing.Text, context) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value : typing.Entry.Hint;
 
     /// <summary>The field above what is understood, where the screen has none of its own.</summary>

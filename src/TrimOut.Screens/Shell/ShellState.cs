@@ -105,8 +105,9 @@ internal sealed partial class ShellState
         {
             Caused = Caused.Next;
             Status("");
-            var there = SheetScreen.Mending(Context.House, worst.Found.Mends);
-            Apply(new Transition(Screen, new Ask.Open(there, InPlace: Screen is SheetScreen sheet && sheet.Of == there.Of)));
+            var there = MendedAt.Of(Context, worst.Found.Mends);
+            Apply(new Transition(Screen, new Ask.Open(there, InPlace: Screen is SheetScreen sheet ? there is SheetScreen same && sheet.Of == same.Of
+                : Screen.GetType() == there.GetType())));
             return true;
         }
         var seen = stroke == "esc" && FindingSigns.IsStop(worst);
@@ -296,6 +297,11 @@ internal sealed partial class ShellState
         if (!taken.Ok)
         {
             Typing = typing with { Refused = taken.Reason };
+            return;
+        }
+        if (typing.Doubted != typing.Text && typing.Entry.Doubt?.Invoke(typing.Text, Context) is { } doubt)
+        {
+            Typing = typing with { Refused = $"{doubt} Enter once more takes it as it is typed.", Doubted = typing.Text };
             return;
         }
         Typing = null;
