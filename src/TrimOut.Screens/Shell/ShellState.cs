@@ -84,8 +84,20 @@ internal sealed partial class ShellState
         TakeWork();
     }
 
+    /// <summary>How many parts the message has that stands at the foot of the screen.</summary>
+    internal int MessageParts { get; set => MessagePart = (field = value) > MessagePart ? MessagePart : 0; } = 1;
+
+    /// <summary>Which of them is shown, from 0.</summary>
+    internal int MessagePart { get; private set; }
+
     public void Press(string stroke)
     {
+        if (stroke == MoreKey && MessageParts > 1)
+        {
+            MessagePart = (MessagePart + 1) % MessageParts;
+            return;
+        }
+        MessagePart = 0;
         if (Screen is ITicking)
             Tick();
         // A number that strayed is looked at before anything else: not even a stop takes the Esc that leads back to it.
@@ -233,6 +245,9 @@ internal sealed partial class ShellState
 
     /// <summary>Draws the whole terminal again, whatever something else wrote over it.</summary>
     public const string RedrawKey = "ctrl+l";
+
+    /// <summary>Shows the next part of a message that is too long for the foot of the screen, whatever is asked there.</summary>
+    public const string MoreKey = "f5";
 
     /// <summary>Empties the line that is being typed.</summary>
     public const string EmptyKey = "ctrl+u";
