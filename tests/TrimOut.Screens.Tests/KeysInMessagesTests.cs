@@ -86,9 +86,11 @@ public partial class KeysInMessagesTests
     }
 
     private static List<string> Named(string said) => [.. Key().Matches(said).Where(m => m.Groups["there"].Length == 0)
-        .Select(m => m.Groups["key"].Value is { Length: 1 } one ? one : m.Groups["key"].Value switch { "Del" => "delete", var name => name.ToLowerInvariant() })];
+        .Select(m => m.Groups["key"].Value is { Length: 1 } one ? one
+            : m.Groups["key"].Value switch { "Del" => "delete", var name => name.ToLowerInvariant() })];
 
     [GeneratedRegex(@"(?<![\w'@{/-])(?<key>[b-zB-HJ-Z%]|Enter|Space|Esc|Del|Tab|F\d) (?<there>there )?"
-        + @"(adds|counts|keeps|takes|opens|brings|merges|goes|shows|lists|marks|walks|does|undoes|removes|lands|begins|fixes|edits|asks|writes|leaves|closes)\b")]
+        + @"(adds|counts|keeps|takes|opens|brings|merges|goes|shows|lists|marks|walks|does|undoes|removes|lands|begins|"
+        + @"fixes|edits|asks|writes|leaves|closes)\b")]
     private static partial Regex Key();
 }

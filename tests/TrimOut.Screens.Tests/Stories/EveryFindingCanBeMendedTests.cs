@@ -66,7 +66,8 @@ public class EveryFindingCanBeMendedTests
         var (key, under) = shell.Screen switch
         {
             SheetScreen sheet => ("enter", sheet.Current?.Place),
-            WalkScreen walk => (walk.Subject(shell.Context)!.MarkOf(walk.Step(shell.Context)!) is null ? "space" : "delete", $"{walk.SubjectId}/{walk.Step(shell.Context)?.Field}"),
+            WalkScreen walk => (walk.Subject(shell.Context)!.MarkOf(walk.Step(shell.Context)!) is null ? "space" : "delete",
+                $"{walk.SubjectId}/{walk.Step(shell.Context)?.Field}"),
             ControlsScreen controls when house.Find(mends.Item)!.Kind == ItemKind.Preset =>
                 ("%", $"{mends.Item}/{PresetFacts.Position.Field(controls.Unit(shell.Context)!.Id)}"),
             ControlsScreen controls => ("space", $"{controls.Remote(shell.Context)!.Id}/{RemoteFacts.Moves.Field(controls.Unit(shell.Context)!.Id)}"),

@@ -26,7 +26,8 @@ public class LongMessageTests
         for (var text = first; told.Count == 0 || text != first; text = shell.Draw(80, 24).ToText())
         {
             Assert.InRange(told.Count, 0, Words.Length - 1);
-            told.AddRange(text.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries).Where(w => w.StartsWith("word", StringComparison.Ordinal)));
+            told.AddRange(text.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)
+                .Where(w => w.StartsWith("word", StringComparison.Ordinal)));
             Assert.Contains("F5 shows the next part", text, StringComparison.Ordinal);
             shell.Press("f5");
         }

@@ -4,7 +4,7 @@ namespace TrimOut.Tests.Verbs;
 
 public class ByInBytesTests
 {
-    /// <summary>A terminal that is set to another encoding sends bytes that are no UTF-8; the history would keep a sign for "lost" in place of a letter.</summary>
+    /// <summary>A terminal that is set to another encoding sends bytes that are no UTF-8; the history would keep a sign for "lost" for a letter.</summary>
     [Fact]
     public void ANameThatIsNoUtf8IsRefusedAndNothingIsMade()
     {
