@@ -162,6 +162,7 @@ internal sealed class TerminalUser : IDisposable
         "f2" => Key.F2,
         "f3" => Key.F3,
         "f4" => Key.F4,
+        "f5" => Key.F5,
         _ when stroke.StartsWith("ctrl+", StringComparison.Ordinal) => new Key(stroke[5]).WithCtrl,
         _ => new Key(stroke[0]),
     };

@@ -120,6 +120,8 @@ public sealed partial record QuickWindow
                 draft = draft.Put(window, WindowFacts.Covered, YesNo.No).Put(window, WindowFacts.NotCoveredBecause, LeftOutBecause);
             for (var more = 2; more <= Units; more++)
                 draft = OfUnit(draft.WithUnit(window, more, out var other), other);
+            if (AsBefore(house) is (var before, { Count: > 0 } alike))
+                draft = draft with { What = $"{draft.What}; as {before}: {string.Join(", ", alike)}" };
             return OfUnit(draft, unit)
                 .PutIf(window, WindowFacts.RoughWidth, Width)
                 .PutIf(window, WindowFacts.RoughHeight, Height)
@@ -155,11 +157,37 @@ public sealed partial record QuickWindow
         return string.Join(", ", parts.OfType<string>());
     }
 
+    /// <summary>The window before, and what this one has as it has: carried over, or typed alike.</summary>
+    private (string Tag, IReadOnlyList<string> Labels)? AsBefore(House house)
+    {
+        if (Before(house) is not { } last)
+            return null;
+        var before = CarriedOver(house);
+        (bool Alike, Fact Fact)[] all =
+        [
+            (Room is not null && Room == before.Room, WindowFacts.Room), (Kind is not null && Kind == before.Kind, UnitFacts.Kind),
+            (Lead is not null && Lead == before.Lead, UnitFacts.LeadSide), (Power is not null && Power == before.Power, UnitFacts.Power),
+            (Width is not null && Width == before.Width, WindowFacts.RoughWidth), (Height is not null && Height == before.Height, WindowFacts.RoughHeight),
+            (Facing is not null && Facing == before.Facing, WindowFacts.Facing), (Reach is not null && Reach == before.Reach, WindowFacts.Reach),
+            (Mount is not null && Mount == before.Mount, WindowFacts.Mount),
+        ];
+        return (last.Tag, [.. all.Where(f => f.Alike).Select(f => f.Fact.Label.ToLowerInvariant())]);
+    }
+
+    private static Window? Before(House house) => house.Windows.Where(w => !w.LeftOut).OrderBy(w => w.Item.Place).LastOrDefault();
+
+    /// <summary>A word about the window that stands behind its new room, and so became the end of its name or floor; null where none does.</summary>
+    /// <param name="house">The house.</param>
+    public string? SwallowedBy(House house) =>
+        Room is { Id: null } room && (room.Floor is { } floor && NewFloor(house, room) ? floor : room.Name)
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries) is [_, .., var last]
+        && Understand(new QuickWindow { Tag = Tag }, last, house) is { Ok: true, Value: { Reach: null, Facing: null } } ? last : null;
+
     private static bool NewFloor(House house, RoomChoice room) => room.Floor is { } floor && !house.Floors.Contains(floor, SameName.Comparer);
 
     private static QuickWindow CarriedOver(House house)
     {
-        var last = house.Windows.Where(w => !w.LeftOut).OrderBy(w => w.Item.Place).LastOrDefault();
+        var last = Before(house);
         var unit = last?.Units.FirstOrDefault();
         return new QuickWindow
         {

@@ -151,7 +151,7 @@ internal static class CablesKeys
                 (text, now) => NewBox(s, now, text)))),
         new KeyAction<CablesScreen>("f", "Findings", "Goes to the field that fixes the run's worst finding.", (s, context) =>
             context.Report.About(s.Current(context)!.Item).FirstOrDefault(f => f.Open) is { } finding
-                ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
+                ? Transition.Open(s, MendedAt.Of(context, finding.Found.Mends))
                 : Transition.Say(s, UnitCard.NothingFound(context, s.Current(context)!.Unit))) { Disabled = NoRun },
         Filtering.Key<CablesScreen>("runs", "tag, room, cable, panel or label"),
         .. Moves.Through<CablesScreen>("run", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, s.Runs(context).Count) }),

@@ -1,6 +1,7 @@
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
@@ -29,6 +30,10 @@ internal static class ControlsKeys
         new KeyAction<ControlsScreen>("d", "All details", "All details of the first hub.",
             (s, context) => Transition.Open(s, SheetScreen.At(new OfItem(context.House.Hubs[0].Id), context.House)))
             { Disabled = (s, context) => context.House.Hubs.IsEmpty ? "There is no hub yet. N adds one." : null, OnBar = false },
+        new KeyAction<ControlsScreen>("f", "Findings", "Goes to the field that fixes the worst finding that is told here.", (s, context) =>
+            s.Worst(context) is { } finding
+                ? Transition.Open(s, MendedAt.Of(context, finding.Found.Mends))
+                : Transition.Say(s, s.Unit(context) is { } unit ? UnitCard.NothingFound(context, unit) : "Nothing wrong is known here.")) { OnBar = false },
         new KeyAction<ControlsScreen>("right", "Next remote", "The next remote.",
             (s, context) => new Transition(s with { Column = Paging.Move(s.Column, 1, context.House.Remotes.Length) })) { OnBar = false },
         new KeyAction<ControlsScreen>("left", "Remote before", "The remote before.",

@@ -33,6 +33,14 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
 
     public static ControlsScreen At(ScreenContext context) => new(0, 0);
 
+    /// <summary>With the cursor where a remote and a unit meet.</summary>
+    public static ControlsScreen On(ScreenContext context, string remote, string unit) => new(
+        Math.Max(0, context.House.Units.ToList().FindIndex(u => u.Id == unit)), Math.Max(0, context.House.Remotes.ToList().FindIndex(r => r.Id == remote)));
+
+    /// <summary>The worst that is told here, of what is under the cursor before the hubs.</summary>
+    public Finding? Worst(ScreenContext context) => Said(context).Where(f => f.Open).OrderBy(f => f.Check.Severity)
+        .ThenBy(f => f.Subject.Kind == ItemKind.Hub).FirstOrDefault();
+
     public string Search { get; init; } = "";
 
     /// <summary>The units that are shown.</summary>

@@ -121,6 +121,10 @@ internal static class JobSheetKeys
         (line, now) => QuickWindow.Read(line, now.House).Then(w => w.Add(now.House).Then<Transition>(draft => new Transition(s, new Ask.Save(draft, Another)))))
     {
         LineByLine = true,
+        Doubt = (line, now) => QuickWindow.Read(line, now.House) is { Ok: true, Value: { Room: { } room } quick }
+            ? RoomDoubts.Of(room, now.House) ?? (quick.SwallowedBy(now.House) is { } word
+                ? $"\"{word}\" is taken for a part of {room}, which would be new: the room comes last, behind all else." : null)
+            : null,
         // What may be typed is told until something is.
         Echo = (line, now) => QuickWindow.Read(line, now.House).Then<string>(w => line.Trim() == AddItems.NextTag(now.House)
             ? $"{w.Echo(now.House)}. {LineHint}" : w.Echo(now.House)),
@@ -137,7 +141,7 @@ internal static class JobSheetKeys
 
     private static Transition Mend(JobSheetScreen s, ScreenContext context) =>
         UnitCard.Around(context, s.Current(context)!).FirstOrDefault() is { } finding
-            ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
+            ? Transition.Open(s, MendedAt.Of(context, finding.Found.Mends))
             : Transition.Say(s, UnitCard.NothingFound(context, s.Current(context)!));
 
     private static Transition BringBack(JobSheetScreen s, ScreenContext context)

@@ -52,13 +52,13 @@ internal static class PunchKeys
     {
         var row = s.Current(context)!;
         if (row.FillIn is { } field)
-            return Transition.Open(s, SheetScreen.Mending(context.House, field));
+            return Transition.Open(s, MendedAt.Of(context, field));
         if (row.Finding is { } removal && IsRemoval(removal))
             return Transition.Type(s, Removed(s, context, row.Subject));
         if (row.Item is { } written)
             return Transition.Open(s, SheetScreen.OfWritten(written));
         return Transition.Open(s, row.Finding is { } finding
-            ? SheetScreen.Mending(context.House, finding.Found.Mends)
+            ? MendedAt.Of(context, finding.Found.Mends)
             : SheetScreen.At(SheetOf.Holding(context.House, row.Subject), context.House));
     }
 

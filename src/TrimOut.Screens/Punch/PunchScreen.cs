@@ -31,6 +31,15 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
     /// <summary>The list of facts that checks wait for.</summary>
     public static PunchScreen OfMissingFacts(ScreenContext context) => At(context) with { WantsFacts = true };
 
+    /// <summary>On what one laptop removed and another worked on.</summary>
+    public static PunchScreen OnRemoved(ScreenContext context, string item)
+    {
+        var all = At(context);
+        var at = PunchRows.Of(all, context).ToList()
+            .FindIndex(r => r.Subject.Id == item && r.Finding?.Found.Mends.Field == Item.RemovedField);
+        return all with { Selected = Math.Max(0, at) };
+    }
+
     public string Search { get; init; } = "";
 
     public (int Shown, int All) Count(ScreenContext context) => (PunchRows.Of(this, context).Count, PunchRows.Of(this with { Search = "" }, context).Count);

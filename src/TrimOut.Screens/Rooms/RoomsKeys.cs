@@ -63,11 +63,13 @@ internal static class RoomsKeys
             : ArrangeRooms.NameFloor(now.House, floor, text).Then<Transition>(d => Transition.Save(s, d)))
         {
             Options = Floors(context.House),
+            Doubt = (text, now) => RoomDoubts.OfFloor(text, now.House, floor),
         };
 
     /// <summary>Tab goes on to the floor.</summary>
     private static Entry NameOf(RoomsScreen s, ScreenContext context, Room room) => FactEntry.For(s, context.House, room.Item, RoomFacts.Name) with
     {
+        Doubt = (text, now) => RoomDoubts.OfName(text, now.House, room.Id),
         AcceptAndNext = (text, now) => FactEntry.Draft(now, room.Item, RoomFacts.Name, text, null).Then<Transition>(draft => draft is null
             ? AskFloor(s, now, room.Id)
             : new Transition(s, new Ask.Save(draft, (screen, after) => AskFloor((RoomsScreen)screen, after, room.Id)))),
@@ -77,7 +79,11 @@ internal static class RoomsKeys
         Transition.Type(s, FloorOf(s, context, context.House.FindRoom(room)!));
 
     private static Entry FloorOf(RoomsScreen s, ScreenContext context, Room room) =>
-        FactEntry.For(s, context.House, room.Item, RoomFacts.Floor) with { Options = Floors(context.House) };
+        FactEntry.For(s, context.House, room.Item, RoomFacts.Floor) with
+        {
+            Options = Floors(context.House),
+            Doubt = (text, now) => RoomDoubts.OfFloor(text, now.House),
+        };
 
     private static IReadOnlyList<Option> Floors(House house) => [.. house.Floors.Select(f => new Option(f, f))];
 
@@ -86,6 +92,7 @@ internal static class RoomsKeys
             new Transition(s, new Ask.Save(draft, (_, after) => new Transition(RoomsScreen.On(after.House.Rooms.MaxBy(r => r.Item.Place)!.Id, after))))))
     {
         Echo = (text, now) => text.Trim().Length == 0 ? "" : Read(text, now.House, floor).Then<string>(r => r.ToString()),
+        Doubt = (text, now) => Read(text, now.House, floor) is { Ok: true } room ? RoomDoubts.Of(room.Value, now.House) : null,
     };
 
     private static Result<RoomChoice> Read(string text, House house, string? floor) =>

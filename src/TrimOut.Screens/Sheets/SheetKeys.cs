@@ -34,6 +34,8 @@ internal static class SheetKeys
             { Disabled = NoUnit },
         new KeyAction<SheetScreen>("left", "Unit before", "The unit before on the walk.", (s, context) => new Transition(Other(s, context, -1)))
             { Disabled = NoUnit },
+        new KeyAction<SheetScreen>("\"", "As before", "Takes for the detail under the cursor what the unit before has; a reading is read on each.",
+            AsBefore) { Disabled = NoFact, OnBar = false },
         new KeyAction<SheetScreen>("c", "Checked", "Says that this kit value was checked against the maker's sheet, or not.",
             (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Current!.Item!, s.Current.Fact!)))
             { Disabled = NoKitValue, OnBar = false },
@@ -94,6 +96,17 @@ internal static class SheetKeys
             AcceptAndNext = (text, now) => FactEntry.Draft(now, row.Item!, row.Fact!, text, row.Key).Then<Transition>(draft =>
                 draft is null ? Next(screen, now) : new Transition(screen, new Ask.Save(draft, (s, after) => Next((SheetScreen)s, after)))),
         });
+    }
+
+    /// <summary>What the unit before has, and the next detail.</summary>
+    private static Transition AsBefore(SheetScreen s, ScreenContext context)
+    {
+        var row = s.Current!;
+        return row.Item!.Latest(row.Field)?.Stored is not null ? Transition.Say(s, $"{row.Label} has a value. Enter edits it.")
+            : row.Key is not null || Offers.AsBefore(context.House, row.Item, row.Fact!) is not { } before
+            ? Transition.Say(s, row.Fact!.IsReading ? $"{row.Label} is read on each one." : $"No unit before has {row.Label} to be taken over.")
+            : new Transition(s, new Ask.Save(SetFact.Typed(context.House, row.Item, row.Fact!, row.Fact!.ShowStored(before.Stored, context.House), null)
+                .Then<Core.History.Draft>(d => d with { What = $"{d.What}, as {before.Of}" }), (screen, _) => new Transition(((SheetScreen)screen).Move(1))));
     }
 
     private static Transition OnNewLeg(IScreen screen, ScreenContext context) =>

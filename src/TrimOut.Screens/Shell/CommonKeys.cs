@@ -50,6 +50,9 @@ internal static class CommonKeys
             (s, _) => new Transition(s, new Ask.SwitchMouse())) { OnBar = false },
         new KeyAction<IScreen>(ShellState.RedrawKey, "Redraw", "Draws the whole terminal again, also while something is typed.", (s, _) => new Transition(s))
             { OnBar = false },
+        new KeyAction<IScreen>(ShellState.MoreKey, "Next part",
+            "Shows the next part of a message that is too long for its place, also while something is typed.",
+            (s, _) => Transition.Say(s, "No message here is longer than its place.")) { OnBar = false },
         new KeyAction<IScreen>("f3", "Your name", "Says who is working here: the name stands beside every change.",
             (s, _) => new Transition(s, new Ask.AskWho())) { OnBar = false },
         new KeyAction<IScreen>("q", "Leave", "Leaves TrimOut after a question that says whether all is saved.", (s, _) => new Transition(s, new Ask.Leave()))

@@ -31,6 +31,11 @@ internal sealed record Entry(string Label, string Initial, string Hint, Func<str
     /// <summary>What speaks against going on, in sentences; null where nothing does.</summary>
     public string? Warning { get; init; }
 
+    /// <summary>
+    /// What may be a slip of the pen in a text that could be taken, in a sentence: Enter once more takes it all the same. Null where nothing is.
+    /// </summary>
+    public Func<string, ScreenContext, string?>? Doubt { get; init; }
+
     /// <summary>The field that it fills, as "item/field", for screens that show it in place.</summary>
     public string? InPlace { get; init; }
 }

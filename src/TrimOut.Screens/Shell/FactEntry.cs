@@ -13,14 +13,16 @@ internal static class FactEntry
 {
     public static Entry For(IScreen screen, House house, Item item, Fact fact, string? key = null, Func<IScreen, ScreenContext, Transition>? then = null)
     {
-        var offered = Offered(house, item, fact, key);
-        return new(Label(house, item, fact, key), fact.ShowOf(item, house, key), Hint(fact, house, offered),
+        var before = item.Latest(fact.Field(key))?.Stored is null ? Offers.AsBefore(house, item, fact) : null;
+        var offered = Offered(house, item, fact, key) ?? (before is { } like ? fact.ShowStored(like.Stored, house) : null);
+        return new(Label(house, item, fact, key), fact.ShowOf(item, house, key),
+            Hint(fact, house, before is { } had && offered is not null ? $"{offered}, as {had.Of}" : offered),
             (text, context) => Draft(context, item, fact, text, key).Then<Transition>(draft =>
                 draft is null ? (then?.Invoke(screen, context) ?? Transition.Say(screen, "Not changed.")) : new Transition(screen, new Ask.Save(draft, then))))
         {
             Options = Disagreeing(item, fact, key) is { Count: > 1 } heads
                 ? [.. heads.Select(h => new Option(h.Stored!, fact.Show(h.Value!, house)))]
-                : offered is not null ? [new Option(offered, offered)]
+                : offered is not null ? [.. fact.Options(house).Where(o => o.Shown != offered), new Option(before?.Stored ?? offered, offered)]
                 : fact.Options(house),
             Echo = (text, context) => fact.ReadTyped(text, context.House, context.Today)
                 .Then<string>(stored => Whose(context.House, item, fact, text, key) ?? Day(fact, stored)

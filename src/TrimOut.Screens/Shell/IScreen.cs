@@ -39,6 +39,9 @@ internal sealed record Typing(Entry Entry, string Text, string? Refused, string?
 {
     /// <summary>Whether the text was typed, so that it goes on at its end; a text that was offered stands selected, and typing replaces it.</summary>
     public bool Begun { get; init; }
+
+    /// <summary>The text that was asked about; taken again it is meant so.</summary>
+    public string? Doubted { get; init; }
 }
 
 /// <summary>A screen that changes with the clock alone while it counts.</summary>

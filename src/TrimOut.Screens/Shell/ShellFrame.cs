@@ -1,3 +1,4 @@
+using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 
 namespace TrimOut.Screens.Shell;
@@ -8,7 +9,7 @@ internal static class ShellFrame
     private const int MessageLines = 5;
 
     /// <summary>What speaks against a mark, and what went wrong, is told whole: a stop that had no room would not be told, nor an error's end, which says
-    /// what to do.</summary>
+    /// what to do. What is longer still is told in parts.</summary>
     private const int WarningLines = 9;
 
     public static void Draw(ShellState shell, Frame frame, Ask.Confirm? confirm, string status, bool statusIsBad)
@@ -24,7 +25,10 @@ internal static class ShellFrame
         // A path or a reason is not cut: what it takes beyond its one line the screen does without.
         var most = tone != Tone.Stop && typing?.Entry.Warning is null ? MessageLines : WarningLines;
         var lines = TextWidth.Wrap(text, all.Width - 2).ToList();
-        var message = lines.Count <= most ? lines : [.. lines.Take(most - 1), TextWidth.Fit($"{lines[most - 1]} …", all.Width - 2)];
+        var parts = lines.Count <= most ? [lines] : lines.Chunk(most - 1).Select(part => part.ToList()).ToList();
+        shell.MessageParts = parts.Count;
+        var message = parts.Count == 1 ? lines
+            : [.. parts[shell.MessagePart], $"{NumberText.Plain(shell.MessagePart + 1)} of {NumberText.Plain(parts.Count)}: F5 shows the next part."];
         var below = Math.Max(1, message.Count) + 1;
         var (caused, loud) = shell.Caused.Lines(context, all.Width - 2, typing is not null);
         TopLine.Draw(shell, all, context);
@@ -48,7 +52,7 @@ internal static class ShellFrame
     }
 
     /// <summary>What is understood of the text so far, or what may be typed: choices in full, however many lines they take.</summary>
-    private static string Understood(Typing typing, ScreenContext context) =>
+    internal static string Understood(Typing typing, ScreenContext context) =>
         typing.Entry.Echo?.Invoke(typing.Text, context) is { Ok: true } echo && typing.Text.Length > 0 ? echo.Value : typing.Entry.Hint;
 
     /// <summary>The field above what is understood, where the screen has none of its own.</summary>

@@ -212,7 +212,11 @@ internal sealed partial class ShellState
         Caused = Caused.With(change, before, Context.Report);
         _stack[^1] = _stack[^1].Fit(Context);
         Status($"Saved: {change.What}");
-        return then is null ? null : Apply(then(Screen, Context));
+        var refused = then is null ? null : Apply(then(Screen, Context));
+        // Where one line follows the other the status is not seen: what was saved stands above what the next line may be.
+        if (Typing is { Entry.LineByLine: true, Note: null } next)
+            Typing = next with { Note = $"Saved: {change.What}. {ShellFrame.Understood(next, Context)}" };
+        return refused;
     }
 
     /// <summary>Takes a copy in, and shows what came: the history, and above it what the two disagree about, where there is anything.</summary>

@@ -84,8 +84,20 @@ internal sealed partial class ShellState
         TakeWork();
     }
 
+    /// <summary>How many parts the message has that stands at the foot of the screen.</summary>
+    internal int MessageParts { get; set => MessagePart = (field = value) > MessagePart ? MessagePart : 0; } = 1;
+
+    /// <summary>Which of them is shown, from 0.</summary>
+    internal int MessagePart { get; private set; }
+
     public void Press(string stroke)
     {
+        if (stroke == MoreKey && MessageParts > 1)
+        {
+            MessagePart = (MessagePart + 1) % MessageParts;
+            return;
+        }
+        MessagePart = 0;
         if (Screen is ITicking)
             Tick();
         // A number that strayed is looked at before anything else: not even a stop takes the Esc that leads back to it.
@@ -105,8 +117,9 @@ internal sealed partial class ShellState
         {
             Caused = Caused.Next;
             Status("");
-            var there = SheetScreen.Mending(Context.House, worst.Found.Mends);
-            Apply(new Transition(Screen, new Ask.Open(there, InPlace: Screen is SheetScreen sheet && sheet.Of == there.Of)));
+            var there = MendedAt.Of(Context, worst.Found.Mends);
+            Apply(new Transition(Screen, new Ask.Open(there, InPlace: Screen is SheetScreen sheet ? there is SheetScreen same && sheet.Of == same.Of
+                : Screen.GetType() == there.GetType())));
             return true;
         }
         var seen = stroke == "esc" && FindingSigns.IsStop(worst);
@@ -233,6 +246,9 @@ internal sealed partial class ShellState
     /// <summary>Draws the whole terminal again, whatever something else wrote over it.</summary>
     public const string RedrawKey = "ctrl+l";
 
+    /// <summary>Shows the next part of a message that is too long for the foot of the screen, whatever is asked there.</summary>
+    public const string MoreKey = "f5";
+
     /// <summary>Empties the line that is being typed.</summary>
     public const string EmptyKey = "ctrl+u";
 
@@ -296,6 +312,11 @@ internal sealed partial class ShellState
         if (!taken.Ok)
         {
             Typing = typing with { Refused = taken.Reason };
+            return;
+        }
+        if (typing.Doubted != typing.Text && typing.Entry.Doubt?.Invoke(typing.Text, Context) is { } doubt)
+        {
+            Typing = typing with { Refused = $"{doubt} Enter once more takes it as it is typed.", Doubted = typing.Text };
             return;
         }
         Typing = null;

@@ -46,7 +46,7 @@ internal static class WalkKeys
         new KeyAction<WalkScreen>("f", "Findings", "Goes to the field that fixes the worst finding.", (s, context) =>
             s.Subject(context) is { } subject && (subject is Unit unit ? UnitCard.Around(context, unit).FirstOrDefault()
                 : context.Report.About(subject).FirstOrDefault(x => x.Open)) is { } finding
-                ? Transition.Open(s, SheetScreen.Mending(context.House, finding.Found.Mends))
+                ? Transition.Open(s, MendedAt.Of(context, finding.Found.Mends))
                 : Transition.Say(s,
                     s.Subject(context) is Unit found ? UnitCard.NothingFound(context, found) : "Nothing wrong is known here.")) { OnBar = false },
     ];

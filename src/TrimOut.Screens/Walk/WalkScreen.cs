@@ -68,6 +68,13 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 
     public static WalkScreen At(ScreenContext context, Phase phase, string? subjectId) => new WalkScreen(phase, subjectId, null, null).Begun(context);
 
+    /// <summary>At a step of something; null where it does not walk through that step.</summary>
+    public static WalkScreen? OnStep(ScreenContext context, Step step, string subjectId)
+    {
+        var walk = At(context, step.Phase, subjectId) with { StepId = step.Id };
+        return walk.SubjectId == subjectId && walk.Step(context)?.Id == step.Id ? walk : null;
+    }
+
     public string? TypesBy(ScreenContext context) => Step(context) is { Evidence.IsEmpty: false } ? "enter" : null;
 
     /// <summary>The same walk through another phase, with the filter as long as it shows anybody there.</summary>

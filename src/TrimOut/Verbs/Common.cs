@@ -20,12 +20,25 @@ internal static class Common
     };
 
     /// <summary>Whose changes are written.</summary>
-    public static Option<string> By() => new("--by")
+    public static Option<string> By()
     {
-        Description = "Who does this; stands in the history. Left out: who the screens were told works here, else your login name.",
-        HelpName = "name",
-        DefaultValueFactory = _ => Settings.Read().By ?? LoginName.Now,
-    };
+        var by = new Option<string>("--by")
+        {
+            Description = "Who does this; stands in the history. Left out: who the screens were told works here, else your login name.",
+            HelpName = "name",
+            DefaultValueFactory = _ => Settings.Read().By ?? LoginName.Now,
+        };
+        // What is no UTF-8 comes as this character, and the history would keep that for ever in place of a name.
+        by.Validators.Add(result =>
+        {
+            if (result.Tokens.Any(t => t.Value.Contains('\ufffd', StringComparison.Ordinal)))
+            {
+                result.AddError("--by: the name has bytes that are no UTF-8, so it can't be kept as you wrote it. "
+                    + "Type it in a terminal that is set to UTF-8, or in plain letters.");
+            }
+        });
+        return by;
+    }
 
     /// <summary>An option's value where somebody gave it; null where it was left out.</summary>
     public static string? Given(ParseResult parsed, Option<string> option) => parsed.GetResult(option) is { Implicit: false } ? parsed.GetValue(option) : null;

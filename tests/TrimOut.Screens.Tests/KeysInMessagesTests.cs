@@ -1,0 +1,96 @@
+using System.Text.RegularExpressions;
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Screens.Shell;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests;
+
+/// <summary>Every key of every screen is pressed, and what is said then names only keys that there are where it stands.</summary>
+public partial class KeysInMessagesTests
+{
+    /// <summary>The ways to the screens from the job sheet, in an empty house and in a house with some of everything.</summary>
+    private static readonly string[][] Ways =
+    [
+        [], ["enter"], ["2"], ["2", "]"], ["3"], ["4"], ["4", "p"], ["5"], ["6"], ["6", "m"], ["7"], ["7", "enter"], ["8"], ["9"], ["9", "enter"], ["0"], ["r"],
+        ["P"], ["="], ["?"],
+    ];
+
+    public static TheoryData<string, string> Screens()
+    {
+        var all = new TheoryData<string, string>();
+        foreach (var house in (string[])["empty", "some"])
+        {
+            foreach (var way in Ways)
+                all.Add(house, string.Join(' ', way));
+        }
+        return all;
+    }
+
+    [Theory]
+    [MemberData(nameof(Screens))]
+    public void WhatIsSaidNamesKeysThatThereAre(string house, string way)
+    {
+        var strokes = At(house, way).Screen.Keys.SelectMany(k => k.Strokes).Where(s => !Moves.Strokes.Contains(s)).ToList();
+        foreach (var stroke in strokes)
+        {
+            var shell = At(house, way);
+            var before = Foot(shell);
+            shell.Press(stroke);
+            var said = Foot(shell);
+            if (said == before)
+                continue;
+            var keys = shell.Typing is not null ? ["enter", "esc", "tab", "up", "down", "f5", "f3"] : shell.Actions.SelectMany(a => a.Action.Strokes)
+                .Append(stroke).Append("y").ToHashSet();
+            foreach (var key in Named(said).Where(key => !keys.Contains(key)))
+                Assert.Fail($"On {shell.Screen.Title} ({house}: {way} {stroke}) {key} does nothing, and it says: {said}");
+        }
+    }
+
+    [Fact]
+    public void KeysAreSeenInSentences()
+    {
+        Assert.Equal(["n", "N"], Named("There is no remote yet. n adds one, N adds a hub."));
+        Assert.Equal(["enter", "delete"], Named("It has a value. Enter edits it, Del takes the waiver back."));
+        Assert.Equal(["space"], Named("That is all. Space marks it done."));
+        Assert.Empty(Named("A dog walks. That is a mark, and it shows. r on the job sheet has the rooms; M there merges them."));
+    }
+
+    private static ShellState At(string house, string way)
+    {
+        var job = new TestJob();
+        if (house != "empty")
+            job.Window("W01");
+        if (house == "some")
+        {
+            job.Window("W02").Window("W03", "Bedroom").Add(ItemKind.Panel, "P1").Add(ItemKind.Hub, "Hub").Add(ItemKind.Remote, "R1").Add(ItemKind.Box, "A")
+                .Say("W01", RunFacts.Cable, "16/2").Say("W01", RunFacts.FirstLoop, "0.4").Say("W01", UnitFacts.BoxLabel, "W02");
+        }
+        var clock = new FakeTimeProvider();
+        var shell = new ShellState(new TestDesk(clock), job.Scribe);
+        foreach (var key in way.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            shell.Press(key);
+            clock.Advance(TimeSpan.FromSeconds(2));
+        }
+        shell.Draw(400, 60);
+        return shell;
+    }
+
+    /// <summary>The lines at the foot, above the names of the keys.</summary>
+    private static string Foot(ShellState shell)
+    {
+        var lines = shell.Draw(400, 60).ToText().Split('\n');
+        return string.Join(' ', lines[^4..^1].Select(l => l.Trim()));
+    }
+
+    private static List<string> Named(string said) => [.. Key().Matches(said).Where(m => m.Groups["there"].Length == 0)
+        .Select(m => m.Groups["key"].Value is { Length: 1 } one ? one
+            : m.Groups["key"].Value switch { "Del" => "delete", var name => name.ToLowerInvariant() })];
+
+    [GeneratedRegex(@"(?<![\w'@{/-])(?<key>[b-zB-HJ-Z%]|Enter|Space|Esc|Del|Tab|F\d) (?<there>there )?"
+        + @"(adds|counts|keeps|takes|opens|brings|merges|goes|shows|lists|marks|walks|does|undoes|removes|lands|begins|"
+        + @"fixes|edits|asks|writes|leaves|closes)\b")]
+    private static partial Regex Key();
+}
