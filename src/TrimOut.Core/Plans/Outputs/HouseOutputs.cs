@@ -30,7 +30,7 @@ public static class HouseOutputs
             [.. runs.Select(r => new RunToLand(
                 r.Id,
                 r.Unit.Window.RoomId,
-                [.. presets[r.Unit.Id].Prepend(r.Unit.Item.Get(UnitFacts.Group) is { } group ? $"group {group}" : null).OfType<string>()],
+                [.. presets[r.Unit.Id].Prepend(r.Unit.Item.Get(UnitFacts.Group) is { } group ? $"group {ShownText.Key(group).ToUpperInvariant()}" : null).OfType<string>()],
                 known ? Milliamperes(r.Unit.Kind!.StartingCurrent!.Value) : 1,
                 Place(r)))],
             mayMove,
