@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -35,6 +36,9 @@ internal static class NotChecked
             ? Of(subject, fact)
             : new Outcome.DoesNotApply();
 
+    // Thousands of windows wait for the same few facts, and each keeps what it waits for.
+    private static readonly ConcurrentDictionary<Fact, Sentence> Blank = [];
+
     private static readonly Message OfSheet = new("{0} of {1} in the kit");
     private static readonly Message OfHouse = new("{0} of the house");
 
@@ -42,6 +46,6 @@ internal static class NotChecked
     {
         KitSheet sheet => OfSheet.With(Arg.Label(fact), Arg.Name(sheet)),
         JobItself => OfHouse.With(Arg.Label(fact)),
-        _ => Alone.With(Arg.Label(fact)),
+        _ => Blank.GetOrAdd(fact, static f => Alone.With(Arg.Label(f))),
     };
 }

@@ -217,6 +217,9 @@ public sealed class House
     /// <summary>The units under a key of a lookup, in its order.</summary>
     internal IEnumerable<Unit> UnitsAt(Lookup<string> lookup, string key) => State.Of(lookup)[key].Select(u => FindUnit(u)!);
 
+    /// <summary>The panels under a key of a lookup, in its order.</summary>
+    internal IEnumerable<Panel> PanelsAt(Lookup<string> lookup, string key) => State.Of(lookup)[key].Select(p => FindPanel(p)!);
+
     /// <summary>The unit before another on the walk; null for the first.</summary>
     internal Unit? UnitBefore(Unit unit) => State.Of(Lookups.Units).Before(unit.Id) is { } before ? FindUnit(before) : null;
 

@@ -14,6 +14,13 @@ public sealed class ItemTable
     private const int Shift = 6;
     private const int Row = 1 << Shift;
 
+    private const int Hints = 1024;
+    private const int HintLetters = 6;
+
+    // Where an id was found the last time, in whatever table: only a guess.
+    [ThreadStatic]
+    private static int[]? _hints;
+
     private readonly Item[][] _rows;
     private readonly Dictionary<string, int> _first;
     private readonly ImmutableDictionary<string, int> _since;
@@ -59,7 +66,25 @@ public sealed class ItemTable
     public Item this[string id] => Find(id) ?? throw new KeyNotFoundException($"There is no item {id}.");
 
     /// <summary>The item with an id; null when there is none.</summary>
-    public Item? Find(string id) => _first.TryGetValue(id, out var place) || (_since.Count > 0 && _since.TryGetValue(id, out place)) ? this[place] : null;
+    public Item? Find(string id)
+    {
+        ref var hint = ref HintFor(id);
+        if (hint < Count && this[hint] is var hinted && hinted.Id == id)
+            return hinted;
+        if (!_first.TryGetValue(id, out var place) && (_since.Count == 0 || !_since.TryGetValue(id, out place)))
+            return null;
+        hint = place;
+        return this[place];
+    }
+
+    // Whoever works through a house asks for the same few items many times in a row; in a large house each look into the dictionary leaves the cache.
+    private static ref int HintFor(string id)
+    {
+        var hash = id.Length;
+        for (var at = Math.Max(0, id.Length - HintLetters); at < id.Length; at++)
+            hash = (hash << 5) ^ (hash >> 7) ^ id[at];
+        return ref (_hints ??= new int[Hints])[hash & (Hints - 1)];
+    }
 
     /// <summary>A table to be changed and then kept.</summary>
     internal Editor Edit() => new(this);

@@ -22,7 +22,8 @@ internal abstract class Lookup(int number, bool anyCase)
         Lookups.Units, Lookups.Runs, Lookups.UnitsByPanel, Lookups.UnitsByHub, Lookups.RemotesByHub, Lookups.RemotesByUnit, Lookups.WindowsByTag,
         Lookups.WindowsByRoom, Lookups.UnitsByHubName, Lookups.UnitsByLabel, Lookups.UsersOfPart, Lookups.NeedsOfCable, Lookups.UnitsFedByPanel,
         Lookups.UnitsByOutput, Lookups.PresetsByUnit, Lookups.UnitsByNameSketch, Lookups.LandedAtOutput,
-        Lookups.UnitsThroughFloor,
+        Lookups.UnitsThroughFloor, Lookups.PanelsByName, Lookups.PanelsByBreaker, Lookups.PanelsByElectrician,
+        Lookups.LastMeasures,
     ];
 
     /// <summary>The ids of what puts something into it, in their order.</summary>

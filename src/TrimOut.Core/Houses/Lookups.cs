@@ -1,6 +1,8 @@
 using TrimOut.Core.Checks.Controls;
+using TrimOut.Core.Checks.Measures;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Houses;
@@ -73,6 +75,22 @@ internal static class Lookups
     /// <summary>The units whose runs go through a floor, under <see cref="HomeRun.WayToPanel"/>.</summary>
     public static Lookup<string> UnitsThroughFloor { get; } =
         OfRuns(17, r => [r.Legs.Any(l => l.Direction == LegDirection.ThroughFloor) ? r.WayToPanel : null], anyCase: true);
+
+    /// <summary>The panels of each name, whatever its case.</summary>
+    public static Lookup<string> PanelsByName { get; } = OfPanels(18, p => p.Get(PanelFacts.Name));
+
+    /// <summary>The panels that each number of a breaker feeds, on whatever board, whatever its case.</summary>
+    public static Lookup<string> PanelsByBreaker { get; } = OfPanels(19, p => p.Get(PanelFacts.Breaker));
+
+    /// <summary>The panels that were connected to mains by each name, whatever its case.</summary>
+    public static Lookup<string> PanelsByElectrician { get; } = OfPanels(20, p => p.Evidence(PanelFacts.ConnectedBy));
+
+    /// <summary>The change that wrote the last finished measure of each window, all under one key.</summary>
+    public static Lookup<(string Window, long Stamp, ChangeId Id)> LastMeasures { get; } = new(21, h => h.Windows.Select(w => w.Id),
+        (h, id) => MeasuresIncomplete.LastOf(h.FindWindow(id)!) is { } last ? [("", (id, last.Stamp, last.Id))] : []);
+
+    private static Lookup<string> OfPanels(int number, Func<Item, string?> key) =>
+        new(number, h => h.ItemsOf(ItemKind.Panel).Select(i => i.Id), (h, id) => [(key(h.Find(id)!), id)], anyCase: true);
 
     private static Lookup<string> OfUnits(int number, Func<Unit, IEnumerable<string?>> keys, bool anyCase = false) =>
         new(number, h => h.State.Of(Units).Keys, (h, id) => keys(h.FindUnit(id)!).Select(k => (k, id)), anyCase);

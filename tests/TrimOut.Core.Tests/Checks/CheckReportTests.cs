@@ -176,10 +176,18 @@ public class CheckReportTests
     {
         Assert.All(Lookup.All, lookup =>
         {
-            if (lookup is Lookup<string> ids)
-                SameLookup(expected.State.Of(ids), actual.State.Of(ids));
-            else
-                SameLookup(expected.State.Of((Lookup<(string, Length?)>)lookup), actual.State.Of((Lookup<(string, Length?)>)lookup));
+            switch (lookup)
+            {
+                case Lookup<string> ids:
+                    SameLookup(expected.State.Of(ids), actual.State.Of(ids));
+                    break;
+                case Lookup<(string, Length?)> lengths:
+                    SameLookup(expected.State.Of(lengths), actual.State.Of(lengths));
+                    break;
+                default:
+                    SameLookup(expected.State.Of((Lookup<(string, long, ChangeId)>)lookup), actual.State.Of((Lookup<(string, long, ChangeId)>)lookup));
+                    break;
+            }
         });
     }
 

@@ -24,7 +24,7 @@ public sealed class PanelNameTwice() : Check<Panel>(Subjects.Panels)
     {
         if (subject.Item.Get(PanelFacts.Name) is not { } name)
             return new Outcome.DoesNotApply();
-        var others = subject.House.Panels.Where(p => p.Id != subject.Id && SameName.Comparer.Equals(p.Item.Get(PanelFacts.Name), name)).ToList();
+        var others = subject.House.PanelsAt(Lookups.PanelsByName, name).Where(p => p.Id != subject.Id).ToList();
         return others.Count == 0 ? new Outcome.Fine()
             : new Outcome.Found(AlsoAnother.With(Arg.Of([Arg.Typed(ShownText.Key(name).ToUpperInvariant())], Arg.Name(subject)),
                 Arg.Of(others.Select(o => Arg.Name(o)), others.Count + 1)), AnotherName, FieldRef.To(subject.Item, PanelFacts.Name));

@@ -1,4 +1,5 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
@@ -50,11 +51,16 @@ public sealed class MeasuresIncomplete : WindowCheck
                 FieldRef.To(subject.Item, missing[0]));
     }
 
+    /// <summary>The finished measure of a window that was written last; null before the first.</summary>
+    internal static Head? LastOf(Window window) =>
+        Inside.Select(f => window.Item.Latest(f)).OfType<Head>().Where(h => h.Stored is not null).Aggregate((Head?)null, (a, b) => a is null || b.IsAfter(a) ? b : a);
+
     /// <summary>Whether a measure of another window was written after the last one of this.</summary>
     private static bool WentOn(Window window)
     {
         var last = Inside.Select(f => window.Item.Latest(f)).OfType<Head>().Aggregate((a, b) => b.IsAfter(a) ? b : a);
-        return window.House.Windows.Any(w => w.Id != window.Id && Inside.Any(f => w.Item.Latest(f) is { Stored: not null } head && head.IsAfter(last)));
+        return window.House.Look(Lookups.LastMeasures, "")
+            .Any(m => m.Window != window.Id && Change.Order(m.Stamp, m.Id, last.Stamp, last.Id) > 0);
     }
 
     /// <summary>Whether the step is marked, or one that is done after it.</summary>

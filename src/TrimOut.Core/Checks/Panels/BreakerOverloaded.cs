@@ -45,12 +45,11 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
                 FieldRef.To(subject.Item, PanelFacts.BreakerRating));
         }
         // Two panels on breakers of one number are on one breaker, or on those of two boards: that has to be said.
-        if (subject.House.Panels.FirstOrDefault(p => IsOnBreaker(p, subject) && !IsOnBoard(p, subject)
-            && (IsBoardBlank(p) || IsBoardBlank(subject))) is { } unclear)
+        if (OnBreakerOf(subject).FirstOrDefault(p => !IsOnBoard(p, subject) && (IsBoardBlank(p) || IsBoardBlank(subject))) is { } unclear)
             return NotChecked.Of(IsBoardBlank(subject) ? subject : unclear, PanelFacts.Board);
         var (rating, other) = (subject.Item.Get(PanelFacts.BreakerRating)!.Value, subject.Item.Get(PanelFacts.ElseOnBreaker)!.Value);
         var together = 0m;
-        foreach (var panel in subject.House.Panels.Where(p => IsOnBreaker(p, subject) && IsOnBoard(p, subject)))
+        foreach (var panel in OnBreakerOf(subject).Where(p => IsOnBoard(p, subject)))
         {
             if (panel.Type?.InputCurrent is not { } input)
                 return NotChecked.Of(panel.Type, PanelTypeFacts.InputCurrent, panel, PanelFacts.Type);
@@ -66,19 +65,16 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
     {
         if (IsBoardBlank(panel) || panel.Item.Get(PanelFacts.Breaker) is not { } breaker || panel.Item.Get(PanelFacts.BreakerRating) is not { } rating)
             return null;
-        return panel.House.Panels.FirstOrDefault(p => p.Id != panel.Id && IsOnBreaker(p, panel) && IsOnBoard(p, panel)
-            && p.Item.Get(PanelFacts.BreakerRating) is { } theirs && theirs != rating) is { } other
+        return OnBreakerOf(panel).FirstOrDefault(p => p.Id != panel.Id && IsOnBoard(p, panel) && p.Item.Get(PanelFacts.BreakerRating) is { } theirs && theirs != rating) is { } other
             ? new Outcome.Found(TwoRatings.With(Arg.Typed(breaker), rating, Arg.Name(panel), other.Item.Get(PanelFacts.BreakerRating)!.Value, Arg.Name(other)),
                 ReadBoth, FieldRef.To(panel.Item, PanelFacts.BreakerRating))
             : null;
     }
 
-    private static bool IsOnBreaker(Panel panel, Panel other) => Same(panel, other, PanelFacts.Breaker);
+    private static IEnumerable<Panel> OnBreakerOf(Panel panel) => panel.House.PanelsAt(Lookups.PanelsByBreaker, panel.Item.Get(PanelFacts.Breaker) ?? "");
 
-    private static bool IsOnBoard(Panel panel, Panel other) => Same(panel, other, PanelFacts.Board);
+    private static bool IsOnBoard(Panel panel, Panel other) =>
+        SameName.Comparer.Equals(panel.Item.Get(PanelFacts.Board) ?? "", other.Item.Get(PanelFacts.Board) ?? "");
 
     private static bool IsBoardBlank(Panel panel) => panel.Item.Get(PanelFacts.Board) is null;
-
-    private static bool Same(Panel panel, Panel other, Fact<string> fact) =>
-        SameName.Comparer.Equals(panel.Item.Get(fact) ?? "", other.Item.Get(fact) ?? "");
 }
