@@ -34,7 +34,8 @@ public sealed class UnitsUnlike : WindowCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("units-unlike", "Units side by side are unlike", Severity.Caution, Phase.Order,
-        new Source(Source.CommonPractice, "of all units of an opening: kind, fabric, color, opacity and head cover are the same; of all units in one fabric and color: opacity"));
+        new Source(Source.CommonPractice, "of all units of an opening: kind, fabric, color, opacity and head cover are the same; "
+            + "of all units in one fabric and color: opacity"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)
