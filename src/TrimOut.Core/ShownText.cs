@@ -43,19 +43,25 @@ public static class ShownText
         : Written(text, lines: false, (c, before) => c is not (< 0x20 or (>= 0x7f and < 0xa0) or 0x2028 or 0x2029) || before.Length == 0 || before[^1] == ' '
             ? "" : " ");
 
-    /// <summary>What of a name can be seen: two names that look alike because they differ by invisible characters alone have one key.</summary>
+    /// <summary>
+    /// What of a name can be seen: two names that look alike because they differ by invisible characters alone, or by how many spaces part their words,
+    /// have one key.
+    /// </summary>
     public static string Key(string name)
     {
         if (name.AsSpan().IndexOfAnyExcept(Plain) < 0)
-            return name.Trim();
+            return OneSpace(name.Trim());
         var key = new StringBuilder(name.Length);
         foreach (var rune in name.EnumerateRunes())
         {
             if (!Acts(rune) && !IsInvisible(rune) && !IsJoinerOrChoice(rune.Value))
                 key.Append(rune);
         }
-        return key.ToString().Normalize(NormalizationForm.FormC).Trim();
+        return OneSpace(key.ToString().Normalize(NormalizationForm.FormC).Trim());
     }
+
+    private static string OneSpace(string name) =>
+        name.Contains("  ", StringComparison.Ordinal) ? string.Join(' ', name.Split(' ', StringSplitOptions.RemoveEmptyEntries)) : name;
 
     private static string Written(string text, bool lines, Func<int, StringBuilder, string> instead)
     {

@@ -115,8 +115,8 @@ public static class AddItems
         return fact.ReadTyped(name, house).Then<Draft>(stored =>
         {
             var what = KebabCase.Of(kind).Replace('-', ' ');
-            if (house.ItemsOf(kind).Any(i => SameName.Comparer.Equals(house.NameOf(i), stored)))
-                return new Refusal($"There is a {what} {stored} already.");
+            if (OwnNames.Refuse(house, kind, stored) is { } taken)
+                return taken;
             var draft = new Draft($"New {what} {stored}").New(kind, House.RootId, out var id).PutStored(id, fact.Name, stored).AskingOf(id, kind);
             return TypeOf(kind) is var (type, of) && house.ItemsOf(of).FirstOrDefault() is { } first ? draft.Put(id, type, new ItemRef(first.Id)) : draft;
         });

@@ -41,6 +41,7 @@ public static class SetFact
             return duplicate;
         return fact == RoomFacts.Name && RoomNames.Refuse(house, stored, item.Get(RoomFacts.Floor), item.Id) is { } named ? named
             : fact == RoomFacts.Floor && RoomNames.Refuse(house, house.NameOf(item), stored, item.Id) is { } there ? there
+            : OwnNames.Has(fact) && OwnNames.Refuse(house, item.Kind, stored, item.Id) is { } taken ? taken
             : stored;
     }
 

@@ -29,7 +29,7 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
     public static IEnumerable<Load> Together(IReadOnlyList<Unit> units)
     {
         foreach (var group in units.Where(u => u.Item.Get(UnitFacts.Group) is not null)
-            .GroupBy(u => u.Item.Get(UnitFacts.Group)!, StringComparer.OrdinalIgnoreCase))
+            .GroupBy(u => u.Item.Get(UnitFacts.Group)!, SameName.Comparer))
             yield return Sum(OfGroup.With(Named(group.Key)), group);
         var house = units.Count > 0 ? units[0].House : House.Empty;
         foreach (var remote in units.SelectMany(u => house.Look(Lookups.RemotesByUnit, u.Id).Select(r => (Remote: house.Find(r)!, Unit: u)))

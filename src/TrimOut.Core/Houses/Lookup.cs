@@ -23,7 +23,7 @@ internal abstract class Lookup(int number, bool anyCase)
         Lookups.WindowsByRoom, Lookups.UnitsByHubName, Lookups.UnitsByLabel, Lookups.UsersOfPart, Lookups.NeedsOfCable, Lookups.UnitsFedByPanel,
         Lookups.UnitsByOutput, Lookups.PresetsByUnit, Lookups.UnitsByNameSketch, Lookups.LandedAtOutput,
         Lookups.UnitsThroughFloor, Lookups.PanelsByName, Lookups.PanelsByBreaker, Lookups.PanelsByElectrician,
-        Lookups.LastMeasures,
+        Lookups.LastMeasures, Lookups.UnitsByCloth,
     ];
 
     /// <summary>The ids of what puts something into it, in their order.</summary>

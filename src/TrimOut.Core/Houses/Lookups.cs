@@ -1,5 +1,6 @@
 using TrimOut.Core.Checks.Controls;
 using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Checks.Orders;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
@@ -88,6 +89,9 @@ internal static class Lookups
     /// <summary>The change that wrote the last finished measure of each window, all under one key.</summary>
     public static Lookup<(string Window, long Stamp, ChangeId Id)> LastMeasures { get; } = new(21, h => h.Windows.Select(w => w.Id),
         (h, id) => MeasuresIncomplete.LastOf(h.FindWindow(id)!) is { } last ? [("", (id, last.Stamp, last.Id))] : []);
+
+    /// <summary>The units in each fabric and color, whatever their case.</summary>
+    public static Lookup<string> UnitsByCloth { get; } = OfUnits(22, u => [UnitsUnlike.Cloth(u)], anyCase: true);
 
     private static Lookup<string> OfPanels(int number, Func<Item, string?> key) =>
         new(number, h => h.ItemsOf(ItemKind.Panel).Select(i => i.Id), (h, id) => [(key(h.Find(id)!), id)], anyCase: true);

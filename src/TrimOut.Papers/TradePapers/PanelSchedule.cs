@@ -81,7 +81,8 @@ internal static class PanelSchedule
 
     private static Inline LargestGroup(List<HomeRun> landed)
     {
-        var groups = landed.Where(r => r.Unit.Item.Get(UnitFacts.Group) is not null).GroupBy(r => r.Unit.Item.Get(UnitFacts.Group)!).ToList();
+        var groups = landed.Where(r => r.Unit.Item.Get(UnitFacts.Group) is not null)
+            .GroupBy(r => r.Unit.Item.Get(UnitFacts.Group)!, SameName.Comparer).ToList();
         return groups.MaxBy(g => g.Sum(r => Starting(r)?.Amperes ?? 0)) is { } largest ? Ours($"{largest.Key}: {Sum(largest, Starting)}") : Ours("no groups");
     }
 

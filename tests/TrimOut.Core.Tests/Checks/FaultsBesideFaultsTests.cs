@@ -87,6 +87,7 @@ public partial class FaultsBesideFaultsTests
         ["parts-past-opening: *, diagonal-up"] = "too wide for the opening is too wide for what hangs plumb in it",
         ["parts-past-opening: diagonal-down, width-middle"] = "what hangs plumb is the narrower of the two already",
         ["parts-past-opening: diagonal-up, width-middle"] = "what hangs plumb is the narrower of the two already",
+        ["position-twice: position, position"] = "the place of one that has moved past the last is free for the other",
         ["screw-under-centre-support: *, centre-bracket"] = "the screw is somewhere else then",
         ["sheet-contradicts-itself: total-current, input-current"] = "outputs that give less together take less from the mains",
         ["units-unlike: colour, colour"] = "what is written alike of both is alike",

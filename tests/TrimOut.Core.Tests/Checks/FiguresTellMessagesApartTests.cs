@@ -79,7 +79,7 @@ public partial class FiguresTellMessagesApartTests
         CableNotWanted: fed-otherwise landed left-out moved pulled
         CableShared: circle
         CableShortOnHand: at-least whole whole
-        CornerClash: other-floor
+        CornerClash: each-at-right other-floor other-room two-meet-one
         DatesRunBackwards: before-date still-to-come
         EntryFarFromMotor: along down
         EntryOffOpening: below-sill past-width too-deep
@@ -107,6 +107,7 @@ public partial class FiguresTellMessagesApartTests
         PassesDisagree: height width
         PastWhatIsMade: too-high too-wide
         PlugInWithoutSocket: none too-far
+        PositionTwice: past-number
         RunPastKitTable: at-least planned whole
         ScrewUnderCentreSupport: centre-support end-bracket
         SheetContradictsItself: power
@@ -114,6 +115,7 @@ public partial class FiguresTellMessagesApartTests
         StepPassedOver: marked-before
         TailUnderHalfWidth: far-end
         TailUnderWholeWidth: far-end
+        UnitsUnlike: two-opacities
         """,
         string.Join('\n', Classes.Select(c => (c.Name, Tags: Tags(c))).Where(c => c.Tags.Count > 0).OrderBy(c => c.Name, StringComparer.Ordinal)
             .Select(c => $"{c.Name}: {string.Join(' ', c.Tags)}")),

@@ -46,6 +46,21 @@ public class SetFactTests
         Assert.True(SetFact.Typed(job.House, job.House.FindTag("W01")!.Item, WindowFacts.Tag, "w01").Ok);
     }
 
+    [Theory]
+    [InlineData(ItemKind.Panel)]
+    [InlineData(ItemKind.Hub)]
+    [InlineData(ItemKind.Remote)]
+    [InlineData(ItemKind.HeadCover)]
+    public void ANameThatAnotherOfItsSortHasIsRefusedWhereItIsChangedAsWhereItIsAdded(ItemKind kind)
+    {
+        var job = new TestJob().Add(kind, "North one").Add(kind, "South one");
+        Result<Core.History.Draft> Call(string name) => SetFact.Typed(job.House, job.House.ItemsOf(kind).First(i => job.House.NameOf(i) == "South one"),
+            FactTable.Find(kind, "name")!, name);
+        Assert.EndsWith(" north  ONE already.", Call("north  ONE").Reason, StringComparison.Ordinal);
+        Assert.True(Call("south ONE").Ok);
+        Assert.True(Call("West one").Ok);
+    }
+
     [Fact]
     public void AWindowKeepsATag()
     {

@@ -31,6 +31,13 @@ public class LoadTests
         Assert.Null(Load.Largest([]));
     }
 
+    [Fact]
+    public void AGroupIsOneHoweverManySpacesPartItsWords()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Say("W01", UnitFacts.Group, "South side").Say("W02", UnitFacts.Group, "south  Side");
+        Assert.Equal(2, Load.Together([job.Unit("W01"), job.Unit("W02")]).First().Units);
+    }
+
     // W01 and W02 are one group however it is spelt; R1 moves W02 and W03; Evening is on both remotes, Morning on one.
     [Fact]
     public void WhateverOnePressMovesIsALoadInTheOrderOfTheHouse()

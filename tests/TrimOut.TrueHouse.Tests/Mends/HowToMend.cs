@@ -81,7 +81,9 @@ public static class HowToMend
         ["finished-off-rough"] = MeasureAgainElseRough,
         ["overlap-short"] = m => m.Write(m.Opening.Tag, WindowFacts.OverlapEachSide, m.Lengths[0]),
         ["overlap-past-corner"] = m => m.Write(m.Opening.Tag, WindowFacts.OverlapEachSide, m.Lengths[0]),
-        ["corner-clash"] = m => m.Said.Mend.StartsWith("Take ", StringComparison.Ordinal)
+        ["corner-clash"] = m => m.Said.Mend.Contains("the window at its right around the corner", StringComparison.Ordinal)
+            ? m.Write(m.Opening.Tag, WindowFacts.MeetsRight, "")
+            : m.Said.Mend.StartsWith("Take ", StringComparison.Ordinal)
             && m.Write(m.Opening.Tag, WindowFacts.OverlapEachSide, m.Now(m.Opening.Tag, WindowFacts.OverlapEachSide) - m.Lengths[0]),
         ["measures-incomplete"] = m => m.MeasureAgain(),
         ["passes-disagree"] = m => m.MeasureAgain(),
@@ -209,6 +211,8 @@ public static class HowToMend
 
     private static bool AllAsTheFirst(Mending m)
     {
+        if (m.Said.Mend.StartsWith("Read the fabric again", StringComparison.Ordinal))
+            return m.Truth.Units.ToList().TrueForAll(u => m.Write(u.Key, UnitFacts.Opacity, Installer.Word(u.Opacity)));
         var first = m.Opening.Units[0];
         return m.Opening.Units.TrueForAll(u => m.Write(u.Key, UnitFacts.Kind, first.Kind.Name)
             && (m.Book.WrittenIn(u.Key, UnitFacts.Fabric) is null || (m.Write(u.Key, UnitFacts.Fabric, first.Fabric)

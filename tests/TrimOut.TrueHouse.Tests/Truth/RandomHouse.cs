@@ -103,7 +103,7 @@ public static class RandomHouse
         var between = at > 0 && at < count - 1;
         if (count > 1)
             kind.Motor = MotorEnd.Either;
-        return new RealUnit
+        var unit = new RealUnit
         {
             Key = count == 1 ? opening.Tag : opening.Tag + (char)('A' + at),
             Opening = opening,
@@ -119,6 +119,9 @@ public static class RandomHouse
             Serial = $"S-{house.Seed}-{opening.Tag}-{at}",
             Cable = between ? null : new RealCable { Sheet = null!, Pulled = null! },
         };
+        // One fabric in one color is one cloth, and lets one light through.
+        unit.Opacity = house.Units.Concat(opening.Units).FirstOrDefault(u => (u.Fabric, u.Colour) == (unit.Fabric, unit.Colour))?.Opacity ?? unit.Opacity;
+        return unit;
     }
 
     /// <summary>What was chosen for the first unit of an opening is chosen for those beside it.</summary>

@@ -66,7 +66,7 @@ public sealed class RealUnit
     public CoverSheet Cover { get; set; } = new("None", null, null);
     public string Fabric { get; init; } = "";
     public string Colour { get; init; } = "";
-    public Opacity Opacity { get; init; }
+    public Opacity Opacity { get; set; }
 
     /// <summary>How much wider and longer it came than it was ordered.</summary>
     public double CameWider { get; set; }

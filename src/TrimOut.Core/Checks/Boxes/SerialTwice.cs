@@ -8,7 +8,7 @@ namespace TrimOut.Core.Checks.Boxes;
 /// <summary>No two units have one serial number.</summary>
 /// <remarks>
 /// <para>Why: a warranty is asked for by the serial, and a serial that stands at two units covers neither.</para>
-/// <para>To clear: read the serial of both units again.</para>
+/// <para>To clear: read the serial of both units again. What says that there is none, such as n/a, is no serial, and is asked for.</para>
 /// </remarks>
 public sealed class SerialTwice : HouseCheck
 {
@@ -22,7 +22,7 @@ public sealed class SerialTwice : HouseCheck
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)
     {
-        var units = house.Units.Select(u => (Unit: u, Serial: u.Item.Get(UnitFacts.Serial)?.Trim())).ToList();
+        var units = house.Units.Select(u => (Unit: u, Serial: u.Item.Evidence(UnitFacts.Serial)?.Trim())).ToList();
         var bySerial = units.Where(u => u.Serial is not null).ToLookup(u => u.Serial!, u => u.Unit, SameName.Comparer);
         return units.Select(u => Result(u.Unit, Judge(u.Unit, u.Serial, bySerial)));
     }

@@ -23,6 +23,12 @@ public sealed class CornerClash : WindowCheck
     private static readonly Message TakeOffOverlaps = new("Take {0} or more off their overlaps together, or mount one of the two inside.");
     private static readonly Message MeetsItself = new("{0} is said to meet itself at a corner on the right.");
     private static readonly Message OtherFloor = new("{0} is said to meet {1} at a corner, and that is on another floor.", "other-floor");
+    private static readonly Message OtherRoom = new("{0} in {1} is said to meet {2} at a corner, and that is in {3}.", "other-room");
+    private static readonly Message EachAtRight = new("{0} and {1} are each said to meet the other at its right: one of them is at the left.", "each-at-right");
+    private static readonly Message TwoMeetOne = new("{0} and {1} are both said to meet {2} at their right: it has one left end.", "two-meet-one");
+    private static readonly Message ReadTheCorner = new("Stand in the room and look: keep what is right of {0}, and take the other away.");
+    private static readonly Message RoomOrCorner =
+        new("Put right the room or the window at its right around the corner; if one corner lies between two rooms, waive this.");
     private static readonly Message NameTheOther = new("Write the window at its right around the corner, or take this away.");
     private static readonly Message EndFarther = new("End {0} {1} farther from the corner, or {2} {3}, or share it; or choose heads that stand out less.");
 
@@ -43,6 +49,32 @@ public sealed class CornerClash : WindowCheck
     {
         if (left.Room?.Floor is { } floor && right.Room?.Floor is { } another && !SameName.Comparer.Equals(floor, another))
             return new Outcome.Found(OtherFloor.With(Arg.Name(left), Arg.Name(right)), NameTheOther, FieldRef.To(left.Item, WindowFacts.MeetsRight));
+        if (NoSuchCorner(left, right) is { } slip)
+            return slip;
+        var clash = Clash(left, right);
+        return left.Room is { } here && right.Room is { } there && here.Id != there.Id
+            ? Outcome.All(new Outcome.Found(OtherRoom.With(Arg.Name(left), Arg.Name(here), Arg.Name(right), Arg.Name(there)), RoomOrCorner,
+                FieldRef.To(left.Item, WindowFacts.MeetsRight)), clash as Outcome.Found)!
+            : clash;
+    }
+
+    /// <summary>What can't be whatever is measured: two windows each at the right of the other, and two at the left of one.</summary>
+    private static Outcome.Found? NoSuchCorner(Window left, Window right)
+    {
+        if (right.Item.Get(WindowFacts.MeetsRight)?.Id == left.Id)
+        {
+            return new Outcome.Found(EachAtRight.With(Arg.Name(left), Arg.Name(right)), ReadTheCorner.With(Arg.Name(left)),
+                FieldRef.To(left.Item, WindowFacts.MeetsRight));
+        }
+        return right.RoomId is { } room && left.House.Look(Lookups.WindowsByRoom, room).Where(w => w != left.Id).Select(w => left.House.FindWindow(w)!)
+                .Where(w => !w.LeftOut && w.Item.Get(WindowFacts.MeetsRight)?.Id == right.Id).ToList() is [var other, ..] others
+            ? new Outcome.Found(TwoMeetOne.With(Arg.Name(left), Arg.Of(others.Select(o => Arg.Name(o)), Arg.Name(other)), Arg.Name(right)),
+                ReadTheCorner.With(Arg.Name(left)), FieldRef.To(left.Item, WindowFacts.MeetsRight))
+            : null;
+    }
+
+    private Outcome Clash(Window left, Window right)
+    {
         if (left.Item.Get(WindowFacts.CornerAngle) is not { } angle)
             return NotChecked.Of(left, WindowFacts.CornerAngle);
         if (angle == 180)

@@ -30,12 +30,15 @@ public static class HouseOutputs
             [.. runs.Select(r => new RunToLand(
                 r.Id,
                 r.Unit.Window.RoomId,
-                [.. presets[r.Unit.Id].Prepend(r.Unit.Item.Get(UnitFacts.Group) is { } group ? $"group {group}" : null).OfType<string>()],
+                [.. presets[r.Unit.Id].Prepend(Group(r.Unit)).OfType<string>()],
                 known ? Milliamperes(r.Unit.Kind!.StartingCurrent!.Value) : 1,
                 Place(r)))],
             mayMove,
             known ? "mA" : OutputOrder.Units);
     }
+
+    private static string? Group(Unit unit) =>
+        unit.Item.Get(UnitFacts.Group) is { } group ? $"group {ShownText.Key(group).ToUpperInvariant()}" : null;
 
     private static OutputPlace? Place(HomeRun run) => run is { Panel: { } panel, Output: { } output } ? new(panel.Id, output) : null;
 

@@ -26,5 +26,12 @@ public class SerialTwiceTests
     [Fact]
     public void AnUnknownSerialIsNotAPass() => Two().Lacks(Check, "W02", "serial");
 
+    [Theory]
+    [InlineData("none")]
+    [InlineData("n/a")]
+    [InlineData("-")]
+    public void WhatSaysThatThereIsNoneIsNoSerial(string none) =>
+        Two().Say("W01", UnitFacts.Serial, none).Say("W02", UnitFacts.Serial, none).Lacks(Check, "W02", "serial");
+
     private static TestJob Two() => Jobs.Ordered("W02", Jobs.Ordered()).Say("W01", UnitFacts.Serial, "A 100");
 }

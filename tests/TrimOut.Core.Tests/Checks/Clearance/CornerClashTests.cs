@@ -31,10 +31,45 @@ public class CornerClashTests
     {
         var job = Bay("4", "4", "90").Room("Hall").Room("Loft").Say("W01", WindowFacts.Room, "Hall").Say("W02", WindowFacts.Room, "Loft");
         job.SayOf("Hall", RoomFacts.Floor, "Main");
-        Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
-        Assert.IsType<Outcome.Fine>(job.SayOf("Loft", RoomFacts.Floor, "main").Of(Check, "W01"));
+        Assert.EndsWith("and that is in Loft.", job.FaultOf(Check, "W01").Message, StringComparison.Ordinal);
+        Assert.EndsWith("and that is in Loft.", job.SayOf("Loft", RoomFacts.Floor, "main").FaultOf(Check, "W01").Message, StringComparison.Ordinal);
         Assert.Equal("W01 is said to meet W02 at a corner, and that is on another floor.",
             job.SayOf("Loft", RoomFacts.Floor, "Upper").FaultOf(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void AWindowInAnotherRoomIsAtNoCornerOfIt()
+    {
+        var job = Bay("4", "4", "90").Room("Hall").Room("Loft").Say("W01", WindowFacts.Room, "Hall").Say("W02", WindowFacts.Room, "Hall");
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
+        Assert.Equal("W01 in Hall is said to meet W02 at a corner, and that is in Loft.",
+            job.Say("W02", WindowFacts.Room, "Loft").FaultOf(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void AtACornerOfTwoRoomsTheUnitsStillRunIntoEachOther()
+    {
+        var job = Bay("3", "3", "90").Room("Hall").Room("Loft").Say("W01", WindowFacts.Room, "Hall").Say("W02", WindowFacts.Room, "Loft");
+        Assert.Equal(2, Check.Run(job.House).Count(r => r.Outcome is Outcome.Found));
+    }
+
+    [Fact]
+    public void TwoWindowsAreNotEachAtTheRightOfTheOther()
+    {
+        var job = Bay("4", "4", "90").Say("W02", WindowFacts.MeetsRight, "W01");
+        Assert.Equal("W01 and W02 are each said to meet the other at its right: one of them is at the left.", job.FaultOf(Check, "W01").Message);
+        Assert.Equal("W02 and W01 are each said to meet the other at its right: one of them is at the left.", job.FaultOf(Check, "W02").Message);
+    }
+
+    [Fact]
+    public void OneWindowIsAtTheRightOfOneOnly()
+    {
+        var job = Jobs.Measured("W03", Bay("4", "4", "90")).Room("Hall");
+        foreach (var tag in (string[])["W01", "W02", "W03"])
+            job.Say(tag, WindowFacts.Room, "Hall");
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
+        Assert.Equal("W01 and W03 are both said to meet W02 at their right: it has one left end.",
+            job.Say("W03", WindowFacts.MeetsRight, "W02").FaultOf(Check, "W01").Message);
     }
 
     [Fact]

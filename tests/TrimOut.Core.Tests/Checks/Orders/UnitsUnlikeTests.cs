@@ -41,6 +41,18 @@ public class UnitsUnlikeTests
         Two().Say("W01B", UnitFacts.Opacity, "blackout").Say("W01B", UnitFacts.Position, "1").Fine(Check, "W01A");
 
     [Fact]
+    public void OneFabricInOneColorHasOneOpacityInTheWholeHouse()
+    {
+        var job = Two().Window("W02");
+        job.Say("W02", UnitFacts.Fabric, "linen  weave").Say("W02", UnitFacts.Colour, "chalk").Say("W02", UnitFacts.Opacity, "sheer").Silent(Check, "W02");
+        Assert.Equal("linen  weave in chalk is blackout at W02 and sheer at W01A: one fabric has one opacity.",
+            job.Say("W02", UnitFacts.Opacity, "blackout").Fault(Check, "W02").Message);
+        Assert.Equal(3, Check.Run(job.House).Count(r => r.Outcome is Outcome.Found));
+        job.Say("W02", UnitFacts.Colour, "Slate").Silent(Check, "W02");
+        job.Say("W02", UnitFacts.Colour, "Chalk").Say("W02", UnitFacts.Fabric, "Linen weave, blackout").Silent(Check, "W02");
+    }
+
+    [Fact]
     public void OneUnitAloneHasNoNeighbour() => Jobs.Walked().Silent(Check, "W01");
 
     [Fact]

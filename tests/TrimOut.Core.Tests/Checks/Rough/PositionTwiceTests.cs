@@ -11,7 +11,7 @@ public class PositionTwiceTests
 
     public static Example Finds => new(() => Two(), j => j.Say("W01B", UnitFacts.Position, "1"));
 
-    public static Example Passes => new(() => Two(), j => j.Say("W01B", UnitFacts.Position, "3"));
+    public static Example Passes => new(() => Two().Say("W01B", UnitFacts.Position, "1"), j => j.Say("W01B", UnitFacts.Position, "2"));
 
     [Fact]
     public void TwoUnitsWithPlacesOfTheirOwnAreFine() => Two().Fine(Check, "W01A");
@@ -19,6 +19,10 @@ public class PositionTwiceTests
     [Fact]
     public void OnePlaceForTwoIsAStop() =>
         Assert.Equal("W01A and W01B are both number 1 from the left.", Two().Say("W01B", UnitFacts.Position, "1").Fault(Check, "W01A").Message);
+
+    [Fact]
+    public void APlacePastTheNumberOfUnitsIsAStop() => Assert.Equal("W01B is number 3 from the left, and there are 2 units in W01.",
+        Two().Say("W01B", UnitFacts.Position, "3").Fault(Check, "W01A").Message);
 
     [Fact]
     public void OneUnitAloneHasNoNeighbour() => Jobs.Walked().Silent(Check, "W01");

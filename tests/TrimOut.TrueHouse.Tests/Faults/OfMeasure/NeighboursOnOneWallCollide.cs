@@ -16,7 +16,8 @@ public sealed class NeighboursOnOneWallCollide : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Wired.Select(u => u.Opening).Where(o => o.Units.Count == 1).Two(dice) is not var (left, right))
+        if (house.Wired.Select(u => u.Opening).Where(o => o.Units.Count == 1).GroupBy(o => o.Room).Where(r => r.Count() > 1).One(dice)?.Two(dice)
+            is not var (left, right))
             return null;
         left.MountOutside(house);
         right.MountOutside(house);
