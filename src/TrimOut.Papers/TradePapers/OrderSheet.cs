@@ -21,7 +21,7 @@ internal static class OrderSheet
         new Section("open", "Not ordered yet", NotFrozen), new Section("controls", "Controls and panels", Controls))
     {
         Table = MakeTable,
-        Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order),
+        Warns = OpenStops.UpTo(Phase.Order),
     };
 
     /// <summary>What a sheet prints of a unit, in two tables below each other; the file for other programs has both side by side.</summary>
@@ -40,11 +40,12 @@ internal static class OrderSheet
     private static Inline[] Meant(Unit unit, int units)
     {
         var kind = unit.Kind!;
-        var ordered = unit.Window.Mount == Mount.Outside ? CoveringKindFacts.OrderedOutside : CoveringKindFacts.OrderedInside;
-        return Row(kind.OnPaper(), unit.Window.EntryOrBlank(WindowFacts.Mount), Number(units), kind.EntryOrBlank(ordered), kind.Item.Get(ordered) switch
+        var width = unit.Window.Mount is { } mount ? kind.EntryOrBlank(CoveringKindFacts.OrderedWidthAt(mount)) : Blank;
+        return Row(kind.OnPaper(), unit.Window.EntryOrBlank(WindowFacts.Mount), Number(units), width, unit.OrderedWidth switch
         {
             OrderedWidth.Opening => Ours("the maker"),
-            OrderedWidth.Made => Ours("nobody any more: it is off"),
+            // How much that is, nobody knows while the sheet was not read for it: then it is not off either.
+            OrderedWidth.Made => unit.Deduction is null ? Ours("ask the sheet") : Ours("nobody any more: it is off"),
             _ => Blank,
         }, kind.RaisedForm == RaisedForm.Roll ? Blank : Dash);
     }

@@ -160,11 +160,20 @@ internal static class SheetInHandKeys
         return parts.Count == 0 ? s : SheetInHandScreen.At(parts[Paging.Move(at, by, parts.Count)], context.House);
     }
 
-    private static Transition Ask(SheetInHandScreen s, ScreenContext context)
+    private static Transition Ask(SheetInHandScreen s, ScreenContext context) => Ask(s, context, null);
+
+    /// <param name="s">The screen.</param>
+    /// <param name="context">What it sees.</param>
+    /// <param name="note">What was done just before, to be said above the field; null where there is nothing to say.</param>
+    private static Transition Ask(SheetInHandScreen s, ScreenContext context, string? note)
     {
         var (part, fact) = (s.Part(context)!, s.Current(context)!);
-        return Transition.Type(s, FactEntry.For(s, context.House, part, fact) with
+        var entry = FactEntry.For(s, context.House, part, fact);
+        return Transition.Type(s, entry with
         {
+            Note = note,
+            Hint = fact.ShowOf(part, context.House).Length > 0 && SheetInHandScreen.IsOfSheet(part, fact) && !IsChecked(part, fact)
+                ? $"as it stands Enter says that you checked it against the sheet; Esc leaves it. {entry.Hint}" : entry.Hint,
             InPlace = $"{part.Id}/{fact.Name}",
             Accept = (text, now) => Take(s, now, fact, text),
             AcceptAndNext = (text, now) => Take(s, now, fact, text),
@@ -180,16 +189,19 @@ internal static class SheetInHandKeys
             return GoOn(s, context);
         if (text.Trim() != shown)
             return Typed(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
-        return !SheetInHandScreen.IsOfSheet(part, fact) || part.Latest(Companion.Checked(fact.Name))?.Stored is not null
+        return !SheetInHandScreen.IsOfSheet(part, fact) || IsChecked(part, fact)
             ? GoOn(s, context)
-            : new Transition(s, new Ask.Save(KitCheck.Toggle(context.House, part, fact), Then));
+            : new Transition(s, new Ask.Save(KitCheck.Toggle(context.House, part, fact), (screen, now) =>
+                GoOn((SheetInHandScreen)screen, now, $"{fact.Label} {shown} is said to be checked against the sheet now; Esc and u take that back.")));
     }
+
+    private static bool IsChecked(Item part, Fact fact) => part.Latest(Companion.Checked(fact.Name))?.Stored is not null;
 
     private static Core.Result<Core.History.Draft> Typed(House house, Item part, Fact fact, string text) => SheetInHandScreen.IsOfSheet(part, fact)
         ? KitCheck.ReadOff(house, part, fact, text) : SetFact.Typed(house, part, fact, text);
 
     private static Transition Then(IScreen screen, ScreenContext context) => GoOn((SheetInHandScreen)screen, context);
 
-    private static Transition GoOn(SheetInHandScreen s, ScreenContext context) =>
-        s.Next(context) is { } next ? Ask(next, context) : Transition.Say(s, s.Left(context) + " Right goes on to the next part.");
+    private static Transition GoOn(SheetInHandScreen s, ScreenContext context, string? note = null) => s.Next(context) is { } next ? Ask(next, context, note)
+        : Transition.Say(s, $"{(note is null ? "" : $"{note} ")}{s.Left(context)} Right goes on to the next part.");
 }

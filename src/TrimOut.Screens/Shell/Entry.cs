@@ -25,6 +25,9 @@ internal sealed record Entry(string Label, string Initial, string Hint, Func<str
     /// <summary>The screen as the text so far makes it, for what is looked for on it; null where a text does nothing before it is taken.</summary>
     public Func<IScreen, string, ScreenContext, IScreen>? Live { get; init; }
 
+    /// <summary>What was done just before, said until the text changes; null where there is nothing to say.</summary>
+    public string? Note { get; init; }
+
     /// <summary>What speaks against going on, in sentences; null where nothing does.</summary>
     public string? Warning { get; init; }
 

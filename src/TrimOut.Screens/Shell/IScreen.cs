@@ -35,7 +35,11 @@ internal interface IScreen
 /// <param name="Refused">Why it can't be taken; null until it was tried.</param>
 /// <param name="Note">Something to say until the text changes; null when there is nothing.</param>
 /// <param name="Sought">What was last typed by hand: the arrow keys walk through the choices that have it.</param>
-internal sealed record Typing(Entry Entry, string Text, string? Refused, string? Note = null, string Sought = "");
+internal sealed record Typing(Entry Entry, string Text, string? Refused, string? Note = null, string Sought = "")
+{
+    /// <summary>Whether the text was typed, so that it goes on at its end; a text that was offered stands selected, and typing replaces it.</summary>
+    public bool Begun { get; init; }
+}
 
 /// <summary>A screen that changes with the clock alone while it counts.</summary>
 internal interface ITicking

@@ -158,6 +158,7 @@ internal sealed partial class ShellState
         {
             Typing = full with
             {
+                Begun = true,
                 Text = text[..(char.IsHighSurrogate(text[MostTyped - 1]) ? MostTyped - 1 : MostTyped)],
                 Note = null,
                 Refused = string.Create(CultureInfo.InvariantCulture, $"A field takes {MostTyped} characters. What came after them is left out."),
@@ -169,7 +170,14 @@ internal sealed partial class ShellState
         var refused = text.Length > 0 && typing.Entry.Echo?.Invoke(text, Context) is { Ok: false } bad ? bad.Reason : null;
         var fit = refused is null || typing.Entry.Options.Count == 0 ? [] : Choosing.Fitting(typing.Entry.Options, text);
         // What can still become one of the choices is not wrong yet.
-        Typing = typing with { Text = text, Sought = text, Note = fit.Count > 0 ? Choosing.InWords(fit) : null, Refused = fit.Count > 0 ? null : refused };
+        Typing = typing with
+        {
+            Text = text,
+            Sought = text,
+            Begun = true,
+            Note = fit.Count > 0 ? Choosing.InWords(fit) : null,
+            Refused = fit.Count > 0 ? null : refused,
+        };
         if (typing.Entry.Live is { } live)
             _stack[^1] = live(Screen, text, Context);
     }
@@ -263,7 +271,7 @@ internal sealed partial class ShellState
                 _typedBefore = typing with { Refused = null };
                 break;
             case "up" or "down" when typing.Entry.Options.Count > 0:
-                Typing = typing with { Text = Choosing.Next(typing, stroke == "down" ? 1 : -1), Note = null, Refused = null };
+                Typing = typing with { Text = Choosing.Next(typing, stroke == "down" ? 1 : -1), Begun = false, Note = null, Refused = null };
                 break;
         }
     }

@@ -233,7 +233,7 @@ internal sealed class ShellView : Runnable
     {
         _entry = typing.Entry;
         _field.ClearAllSelection();
-        if (typing.Text.EndsWith(' '))
+        if (typing.Begun || typing.Text.EndsWith(' '))
             _field.MoveEnd();
         else
             _field.SelectAll();

@@ -30,6 +30,42 @@ public class StrayKeysTests
         user.Type("1.28").Sees("1.28 ohm");
     }
 
+    /// <summary>Key by key through the real text field, which replaces what stands selected in it.</summary>
+    [Theory]
+    [InlineData("1.42", "1.42 ohm")]
+    [InlineData("0.42", "0.42 ohm")]
+    [InlineData("12.5", "12.5 ohm")]
+    [InlineData("7.55", "7.55 ohm")]
+    public void AFigureTypedWithoutOpeningItsFieldKeepsItsFront(string typed, string saved)
+    {
+        using var user = User();
+        user.Press("4").Press([.. typed.Select(c => c.ToString())]);
+        Assert.Equal(typed, user.Shell.Typing!.Text);
+        user.Press("enter");
+        Assert.Equal(saved, user.House.Runs[0].Show(RunFacts.FirstLoop));
+    }
+
+    [Fact]
+    public void AFigureThatEscBroughtBackGoesOnAtItsEnd()
+    {
+        using var user = User();
+        user.Press("4").Press("3", "5", "esc", ".", "2");
+        Assert.Equal("35.2", user.Shell.Typing!.Text);
+    }
+
+    /// <summary>What is offered still stands selected: typing replaces it.</summary>
+    [Fact]
+    public void AValueThatIsThereIsReplacedByTyping()
+    {
+        _job.Say("W01", RunFacts.FirstLoop, "1.28");
+        using var user = User();
+        user.Press("4", "enter");
+        if (user.Shell.Typing is null)
+            user.Press("enter");
+        user.Press("2");
+        Assert.Equal("2", user.Shell.Typing!.Text);
+    }
+
     [Fact]
     public void DigitsTypedOnASheetComeBackWithEsc()
     {

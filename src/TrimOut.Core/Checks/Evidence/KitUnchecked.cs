@@ -12,13 +12,13 @@ namespace TrimOut.Core.Checks.Evidence;
 /// </remarks>
 public sealed class KitUnchecked() : Check<AnyItem>(Subjects.Parts)
 {
-    private static readonly Message OneUnchecked = new("1 value of {0} was never checked against the maker's sheet: {1}.");
-    private static readonly Message SomeUnchecked = new("{0} values of {1} were never checked against the maker's sheet: {2}.");
-    private static readonly Message ManyUnchecked = new("{0} values of {1} were never checked against the maker's sheet: {2} and more.");
+    private static readonly Message OneUnchecked = new("1 value of {0} is not checked against the maker's sheet: {1}.");
+    private static readonly Message SomeUnchecked = new("{0} values of {1} are not checked against the maker's sheet: {2}.");
+    private static readonly Message ManyUnchecked = new("{0} values of {1} are not checked against the maker's sheet: {2} and more.");
     private static readonly Message ReadSheet = new("Read the sheet, put right what differs, and mark each value checked.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("kit-unchecked", "Kit values were never checked against the maker's sheet", Severity.Note, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("kit-unchecked", "Kit values are not checked against the maker's sheet", Severity.Note, Phase.WalkThrough,
         new Source(Source.MakersSheet, "every value of a part in use is marked checked"));
 
     /// <inheritdoc/>

@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Units;
@@ -20,7 +21,8 @@ internal static class CableParts
             {
                 var line = new PartLine(PartGroup.Cable, cuts.Cable.Name, known.Count == 0 ? null : Math.Ceiling(inches ? length.Feet : length.Metres), unit,
                     $"legs, allowance and both tails of " +
-                        $"{HouseParts.Many(known.Count, "run")}{(open.Count > 0 ? $"; no length yet: {HouseParts.Names(open.Select(r => r.Name))}" : "")}");
+                        $"{HouseParts.Many(known.Count, "run")}{(open.Count > 0 ? $"; no length yet: {HouseParts.Names(open.Select(r => r.Name))}" : "")}"
+                        + $"{(known.Count > 0 ? TypedByNobody(house, known) : "")}");
                 yield return line with { AtLeast = open.Count > 0 };
             }
             yield return Boxes(cuts, plan, house);
@@ -28,6 +30,16 @@ internal static class CableParts
         var without = house.Runs.Where(r => r.Cable is null).ToList();
         if (without.Count > 0)
             yield return new PartLine(PartGroup.Cable, "Runs without a cable", null, "", $"{without.Count}: {HouseParts.Names(without.Select(r => r.Name))}");
+    }
+
+    /// <summary>Which figures in a length are those that the program began with, as the pull sheet says it.</summary>
+    private static string TypedByNobody(House house, List<HomeRun> runs)
+    {
+        var facts = new Fact[] { HouseFacts.CableAllowance, HouseFacts.PanelTail }.Where(f => BegunWith.Is(house.Job, f)
+            && (f != HouseFacts.PanelTail || runs.Exists(r => r.TailAtPanel is null)));
+        var begun = facts.Select(f => f == HouseFacts.CableAllowance
+            ? $"allowance {f.ShowOf(house.Job, house)} %" : $"tail at the panel {f.ShowOf(house.Job, house)}").ToList();
+        return begun.Count == 0 ? "" : $"; {string.Join(", ", begun)} (what the program began with, typed by nobody)";
     }
 
     private static PartLine Boxes(CableCuts cuts, Result<CutPlan>? planned, House house)
@@ -53,7 +65,7 @@ internal static class CableParts
         return Line(plan.Value.ToBuy.Found,
             $"cut plan for {HouseParts.Many(cuts.Order.Pieces.Length, "run")} not pulled yet, " +
             $"{HouseParts.Many(cuts.Order.Boxes.Length, "box", "boxes")} on " +
-            $"hand{(cuts.Order.NewBox is { } box ? $", {box.ShowRounded(house.DisplayUnits, LengthScale.Run)} in a new one" : "")}; " +
+            $"hand{(cuts.Order.NewBox is { } box ? $", {box.ShowAtMost(house.DisplayUnits, LengthScale.Run)} in a new one" : "")}; " +
             $"{(plan.Value.ToBuy.Proven ? "no plan needs fewer" : $"it may be possible with {plan.Value.ToBuy.Limit}")}");
     }
 

@@ -22,6 +22,15 @@ internal static class SupplyParts
         }
     }
 
+    /// <summary>What is missing before the places on a panel can be counted.</summary>
+    private static string Missing(Panel panel) => panel.Type switch
+    {
+        null => $"the type of {panel.Name} is not known",
+        { Outputs: null, UnitsPerOutput: null } type => $"the sheet of {type.Name} does not say yet how many outputs it has, nor how many units one feeds",
+        { Outputs: null } type => $"the sheet of {type.Name} does not say yet how many outputs it has",
+        var type => $"the sheet of {type.Name} does not say yet how many units an output feeds",
+    };
+
     private static PartLine More(House house)
     {
         var units = house.Runs.Length;
@@ -29,7 +38,7 @@ internal static class SupplyParts
         var types = house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i)).Where(t => t is { Outputs: not null, UnitsPerOutput: not null })
             .ToList();
         if (silent is not null)
-            return new PartLine(PartGroup.Supplies, "More panels", null, "", $"outputs of {silent.Name} are not known");
+            return new PartLine(PartGroup.Supplies, "More panels", null, "", Missing(silent));
         var places = house.Panels.Sum(p => p.Type!.Outputs!.Value * p.Type.UnitsPerOutput!.Value);
         var from = $"{HouseParts.Many(units, "unit")} on panels, {HouseParts.Many(places, "place")} on those of the house";
         if (units <= places)

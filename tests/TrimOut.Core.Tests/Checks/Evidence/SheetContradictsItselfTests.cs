@@ -21,6 +21,7 @@ public class SheetContradictsItselfTests
         { "Roller", CoveringKindFacts.StartingCurrent.Name, "0.8", "0.799" },
         { "Roller", CoveringKindFacts.DepthFlush.Name, "2 1/2", "2 31/64" },
         { "Roller", CoveringKindFacts.GapMost.Name, "1/8", "7/64" },
+        { "Roller", CoveringKindFacts.Widest.Name, "108", "107" },
         { "10-output panel", PanelTypeFacts.TotalCurrent.Name, "2.5", "2.499" },
     };
 
