@@ -84,8 +84,7 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
     /// <summary>What a new part brings: its values, which of them nobody checked, and what its sheet was not read for.</summary>
     private static int DrawNew(Area area, int y, PartSheet part, House house)
     {
-        var values = part.Values.Select(v =>
-            $"{(v.Held ? "" : "? ")}{v.Fact.Label} {(v.Fact.DecodeAny(v.Stored) is { Ok: true } value ? v.Fact.Show(value.Value, house) : v.Stored)}");
+        var values = TakePart.Changes(house, part).Select(c => $"{(part.Values.Any(v => v.Held && v.Fact == c.Fact) ? "" : "? ")}{c.Fact.Label} {c.Becomes}");
         y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - 2), part.Values.IsEmpty ? "It has no value." : string.Join("; ", values), Tone.Text);
         var (blank, open) = (SheetValues.Of(part.Kind).Count(f => part.Values.All(v => v.Fact != f)), part.Values.Count(v => !v.Held));
         return area.PutWrapped(3, y, 1, $"{NumberText.Plain(blank)} blank, {NumberText.Plain(open)} not checked (?)", Tone.Dim);
