@@ -93,7 +93,7 @@ public partial class FiguresTellMessagesApartTests
         PanelOverloaded: one
         PartsPastOpening: plumb
         PassesDisagree: height width
-        PastWhatIsMade: too-high too-wide
+        PastWhatIsMade: too-high too-high-already too-wide too-wide-already
         PlugInWithoutSocket: none too-far
         RunPastKitTable: at-least planned whole
         ScrewUnderCentreSupport: centre-support end-bracket
