@@ -21,7 +21,7 @@ public class KitUncheckedTests
     public void AKitThatNobodyCheckedIsNoted()
     {
         var found = Jobs.Roughed().FaultOf(Check, "16/2");
-        Assert.Equal("6 values of 16/2 were never checked against the maker's sheet: conductor, stranding, listing, longest run and more.", found.Message);
+        Assert.Equal("6 values of 16/2 are not checked against the maker's sheet: conductor, stranding, listing, longest run and more.", found.Message);
     }
 
     [Fact]
@@ -35,7 +35,7 @@ public class KitUncheckedTests
         foreach (var fact in new Fact[] { CableTypeFacts.Conductor, CableTypeFacts.Stranding, CableTypeFacts.Listing, CableTypeFacts.LongestRun,
             CableTypeFacts.PartsPerRun })
             Checked(job, fact);
-        Assert.Equal("1 value of 16/2 was never checked against the maker's sheet: box length.", job.FaultOf(Check, "16/2").Message);
+        Assert.Equal("1 value of 16/2 is not checked against the maker's sheet: box length.", job.FaultOf(Check, "16/2").Message);
         Checked(job, CableTypeFacts.BoxLength);
         Assert.IsType<Outcome.Fine>(job.Of(Check, "16/2"));
     }
