@@ -1,5 +1,4 @@
 using TrimOut.Core.Facts;
-using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Photos;
 using TrimOut.Papers.Writing;

@@ -1,6 +1,5 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;

@@ -43,7 +43,7 @@ public class UnknownFiguresTests
     [Fact]
     public void TheHangSheetAsksTheSheetWhereItDoesNotSayFromWhichWidthOnThereIsACentreSupport()
     {
-        string[] Hung(TestJob job) => PaperList.Find("hang-sheet")!.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Kitchen").Single();
+        List<string> Hung(TestJob job) => PaperList.Find("hang-sheet")!.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Kitchen").Single();
         var job = Measured();
         Assert.Equal("no ?", Hung(job)[7]);
         Assert.Equal("ask the sheet", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, ""))[7]);

@@ -63,7 +63,7 @@ public class OutputOverloadedTogetherTests
     {
         var job = Shared("0.9").Say("W02", UnitFacts.Kind, "");
         Assert.IsType<Outcome.Found>(job.Of(Check, "W01"));
-        Assert.IsType<Outcome.NotChecked>(job.SayOf("10-output panel", PanelTypeFacts.OutputCurrent, "1").Of(Check, "W01"));
+        Assert.IsType<Outcome.NotChecked>(job.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "1").Of(Check, "W01"));
     }
 
     [Fact]

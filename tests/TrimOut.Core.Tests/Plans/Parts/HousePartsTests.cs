@@ -44,10 +44,10 @@ public class HousePartsTests
     [Fact]
     public void WhatIsMissingBeforePanelsCanBeCountedIsNamed()
     {
-        var job = Jobs.Roughed().WithPanel("P1").SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, "");
-        Assert.Equal((null, "the sheet of 10-output panel does not say yet how many units an output feeds"), Line(job, "More panels"));
-        job.SayOf("10-output panel", PanelTypeFacts.UnitsPerOutput, "1").SayOf("10-output panel", PanelTypeFacts.Outputs, "");
-        Assert.Equal((null, "the sheet of 10-output panel does not say yet how many outputs it has"), Line(job, "More panels"));
+        var job = Jobs.Roughed().WithPanel("P1").SayOf("Invented supply", PanelTypeFacts.UnitsPerOutput, "");
+        Assert.Equal((null, "the sheet of Invented supply does not say yet how many units an output feeds"), Line(job, "More panels"));
+        job.SayOf("Invented supply", PanelTypeFacts.UnitsPerOutput, "1").SayOf("Invented supply", PanelTypeFacts.Outputs, "");
+        Assert.Equal((null, "the sheet of Invented supply does not say yet how many outputs it has"), Line(job, "More panels"));
         Assert.Equal((null, "the type of P1 is not known"), Line(job.SayOf("P1", PanelFacts.Type, ""), "More panels"));
     }
 
