@@ -53,7 +53,10 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public List<PartSheet> Kept { get; } = [];
 
-    public IReadOnlyList<Result<PartSheet>> Kit => [.. Kept.Select(p => (Result<PartSheet>)p)];
+    public IReadOnlyList<KeptPart> Kit => [.. Kept.Select((p, at) => new KeptPart($"{p.Name}-{at + 1}.part.txt", p))];
+
+    public IReadOnlyList<string> Weaker(IReadOnlyList<PartSheet> parts) => [.. parts.Where(p => Kept.Exists(k => p.Kind == k.Kind && p.Name == k.Name
+        && k.Values.Any(v => v.Held) && p.Values.All(v => !v.Held))).Select(p => p.Name)];
 
     public Result<IReadOnlyList<string>> Keep(IReadOnlyList<PartSheet> parts)
     {

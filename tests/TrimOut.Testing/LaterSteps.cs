@@ -36,6 +36,9 @@ public static class LaterSteps
     {
         Evidence = [.. s.Evidence.Where(f => s.SinceOf(f) == 1)],
         Later = ImmutableDictionary<Fact, int>.Empty,
+        Applies = unit => s.Applies(unit) && !s.Undecided(unit),
+        Undecided = _ => false,
+        UndecidedSince = 1,
         AlsoSince = 1,
         AlsoMissing = s.AlsoSince == 1 ? s.AlsoMissing : _ => null,
     }));

@@ -28,6 +28,14 @@ public static class NewHouse
             .Where(n => n != HeadCover.NoCover && kit.All(p => !SameName.Comparer.Equals(p.Name, n))),
     ];
 
+    /// <summary>The units as they are typed where a house begins, long or short: inches or in, millimetres or mm.</summary>
+    public static Result<DisplayUnits> ReadUnits(string typed) => typed.Trim().ToLowerInvariant() switch
+    {
+        "inches" or "inch" or "in" => DisplayUnits.Inches,
+        "millimetres" or "millimetre" or "millimeters" or "millimeter" or "mm" => DisplayUnits.Millimetres,
+        _ => new Refusal($"\"{typed.Trim()}\" are no units here: inches (in) or millimetres (mm)."),
+    };
+
     /// <summary>A house with a name and units, and no parts yet.</summary>
     public static Result<Draft> WithoutKit(string name, DisplayUnits units) => HouseFacts.Name.ReadTyped(name, House.Empty).Then<Draft>(stored =>
         new Draft($"New house {stored}")

@@ -26,13 +26,20 @@ public static class QuickLegs
     public static Result<ImmutableArray<QuickLeg>> Read(string line, House house)
     {
         var legs = ImmutableArray.CreateBuilder<QuickLeg>();
+        var (bare, other) = ((string?)null, (string?)null);
         foreach (var text in line.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
             var leg = Leg(text, house);
             if (!leg.Ok)
                 return new Refusal($"Leg {NumberText.Plain(legs.Count + 1)}: {leg.Reason}");
-            legs.Add(leg.Value);
+            legs.Add(leg.Value.Leg);
+            if (IsBare(leg.Value.Typed))
+                bare ??= leg.Value.Typed;
+            else if (IsMetric(leg.Value.Typed) != (house.DisplayUnits == DisplayUnits.Millimetres))
+                other ??= leg.Value.Typed;
         }
+        if (bare is not null && other is not null)
+            return new Refusal($"One leg is {other}, and {bare} has no unit: write {bare} m or {bare} ft.");
         return legs.Count == 0 ? new Refusal($"Type the legs from the panel on, such as {Example(house)}.") : legs.ToImmutable();
     }
 
@@ -74,7 +81,7 @@ public static class QuickLegs
         new[] { LegFacts.Direction.Show(l.Direction, house), l.Length.Show(house.DisplayUnits, LengthScale.Run),
             l.Place is { } place ? LegFacts.Place.Show(place, house) : null }.OfType<string>())));
 
-    private static Result<QuickLeg> Leg(string text, House house)
+    private static Result<(QuickLeg Leg, string Typed)> Leg(string text, House house)
     {
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         // "through floor" is two words; one is enough of it.
@@ -86,9 +93,14 @@ public static class QuickLegs
         var (place, measured) = Place(rest, house);
         if (measured.Length == 0)
             return new Refusal($"say how long it is, such as {Example(house).Split(',')[0]}.");
-        return LegFacts.Length.ReadTyped(string.Join(' ', measured), house).Then<QuickLeg>(stored => new QuickLeg(
-            KebabCase.Read<LegDirection>(way.Value)!.Value, LengthText.Read(stored, DisplayUnits.Millimetres).Value, place));
+        var typed = string.Join(' ', measured);
+        return LegFacts.Length.ReadTyped(typed, house).Then<(QuickLeg, string)>(stored => (new QuickLeg(
+            KebabCase.Read<LegDirection>(way.Value)!.Value, LengthText.Read(stored, DisplayUnits.Millimetres).Value, place), typed));
     }
+
+    private static bool IsBare(string length) => length.All(c => char.IsAsciiDigit(c) || c is '.');
+
+    private static bool IsMetric(string length) => length.TrimEnd('.').EndsWith('m');
 
     /// <summary>What is around a leg stands last; <c>46 in wall</c> is 46 of the house's own, in a wall, and <c>46 in</c> is 46 inches.</summary>
     private static (CablePlace? Place, string[] Length) Place(string[] words, House house)

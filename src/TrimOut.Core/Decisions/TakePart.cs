@@ -52,14 +52,27 @@ public static class TakePart
         return [.. part.Values.Where(v => !v.Held && (!IsSame(v, there) || LosesCheck(v, there, IsOtherEdition(part, there)))).Select(v => v.Fact)];
     }
 
+    /// <summary>The values that were checked against a sheet, and would no longer be with the part.</summary>
+    public static ImmutableArray<Fact> LosesChecked(House house, PartSheet part) => part.In(house) is not { } there ? []
+        : [.. TakenUnchecked(house, part).Concat(NotInEdition(house, part)).Where(f => IsChecked(there, f))];
+
+    /// <summary>Where parts come from as a rule.</summary>
+    public const string FromFolder = "the kit folder";
+
     /// <summary>The change that takes it in.</summary>
-    public static Result<Draft> Into(House house, PartSheet part)
+    /// <param name="house">The house.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="from">Where it comes from, in words.</param>
+    public static Result<Draft> Into(House house, PartSheet part, string from = FromFolder)
     {
         var there = part.In(house);
         var what = there is null ? $"New {KebabCase.Of(part.Kind).Replace('-', ' ')} {part.Name}" : part.Name;
-        var draft = Put(new Draft($"{what}, from the kit folder"), part, there);
-        return draft.Edits.IsEmpty ? new Refusal($"{part.Name} is in this house already, value for value.") : draft;
+        var draft = Put(new Draft($"{what}, from {from}"), part, there);
+        return draft.Edits.IsEmpty ? new Refusal($"{part.Name} is in this house already, value for value{Unchecked(there!)}.") : draft;
     }
+
+    private static string Unchecked(Item there) => SheetValues.NotHeldIn(there).Count() is > 0 and var open
+        ? $"; {NumberText.Counted(open, "value of it is", "values of it are")} not checked against the sheet" : "";
 
     /// <summary>Puts a part into a draft.</summary>
     /// <param name="draft">The draft.</param>

@@ -51,7 +51,7 @@ public static class UnitFigures
         if (unit.Run is not { } run)
             yield break;
         var job = new JobItself(unit.House);
-        yield return new Figure("Cable off a box", run.Needed?.ShowRounded(unit.House.DisplayUnits, LengthScale.Run) ?? Missing,
+        yield return new Figure("Cable off a box", run.ShownNeeded ?? Missing,
             Working.Of("legs x (1 + allowance / 100) + tail at window + tail at panel; planned where none was measured", () =>
         [
             ("legs", run.LegsLength?.RunIn(unit) ?? Missing),

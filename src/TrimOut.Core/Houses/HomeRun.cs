@@ -80,6 +80,13 @@ public sealed class HomeRun : Subject
             : null;
 
     /// <summary>
+    /// What comes off the box as it is read, in the house's units: rounded up, and down where it would be longer than it may be; null while not known.
+    /// </summary>
+    public string? ShownNeeded => Needed is not { } needed ? null
+        : Longest is { } longest && needed >= longest - Length.FromMetres(0.1m) && needed <= longest
+        ? needed.ShowAtMost(House.DisplayUnits, LengthScale.Run) : needed.ShowAtLeast(House.DisplayUnits, LengthScale.Run);
+
+    /// <summary>
     /// The longest that it may be, by the kit's table and by voltage as far as they are known; null while neither is, and for one on a shared cable.
     /// </summary>
     public Length? Longest => BranchesOff is not null ? null : Limits?.Governing ?? Cable?.LongestRun;

@@ -185,9 +185,8 @@ public sealed class Unit : Subject
         _ => null,
     };
 
-    /// <summary>Whether it is wide enough for a centre support by its kind's sheet; no while either is not known.</summary>
-    public bool NeedsCentreSupport => (OwnWidth ?? PartWidth) is { } width && Kind?[CoveringKindFacts.CentreFrom] is { } from
-        && width >= from;
+    /// <summary>Whether it is wide enough for a centre support by its kind's sheet; null while either is not known, which is no "no".</summary>
+    public bool? NeedsCentreSupport => (OwnWidth ?? PartWidth, Kind?[CoveringKindFacts.CentreFrom]) is ({ } width, { } from) ? width >= from : null;
 
     /// <summary>Remotes that move it.</summary>
     public IEnumerable<Remote> Remotes => House.Look(Lookups.RemotesByUnit, Id).Select(r => House.FindRemote(r)!);

@@ -16,10 +16,12 @@ internal static class HangSteps
             Later = ImmutableDictionary<Fact, int>.Empty.Add(UnitFacts.FixedInto, 2),
         },
         new("centre-support-clear", Phase.Hang, ItemKind.Unit, "Center support clear",
-            "Center support clear of the brackets and of their screws.",
+            "Center support clear of the brackets and of their screws. Where the sheet was not read for the width from which on there is one, ask it.",
             [])
         {
-            Applies = unit => unit.NeedsCentreSupport,
+            Applies = unit => unit.NeedsCentreSupport != false,
+            Undecided = unit => unit.NeedsCentreSupport is null,
+            UndecidedSince = 3,
         },
         new("lead-in-front", Phase.Hang, ItemKind.Unit, "Lead brought in front",
             "Bring the cable in front of the unit where it can be reached later.",

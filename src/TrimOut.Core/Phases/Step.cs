@@ -20,6 +20,15 @@ public sealed record Step(string Id, Phase Phase, ItemKind Subject, string Label
     /// <summary>Whether a unit has this step at all; steps of panels and the house are always there.</summary>
     public Func<Unit, bool> Applies { get; init; } = _ => true;
 
+    /// <summary>Whether nobody can tell yet if a unit has it, because a value is blank; then it is asked all the same, for a blank is no "no".</summary>
+    public Func<Unit, bool> Undecided { get; init; } = _ => false;
+
+    /// <summary>The version of the step list from which on it is asked while that is undecided.</summary>
+    public int UndecidedSince { get; init; } = 1;
+
+    /// <summary>The version from which on it is asked of a unit, a panel or the house.</summary>
+    public int SinceFor(Subject subject) => UndecidedSince > Since && subject is Unit unit && Undecided(unit) ? UndecidedSince : Since;
+
     /// <summary>The version of the step list that it came with: one more than <see cref="StepList.Version"/> was before.</summary>
     public int Since { get; init; } = 1;
 
@@ -30,7 +39,7 @@ public sealed record Step(string Id, Phase Phase, ItemKind Subject, string Label
     public int SinceOf(Fact evidence) => Later.GetValueOrDefault(evidence, Since);
 
     /// <summary>The versions that it and its evidence came with.</summary>
-    internal IEnumerable<int> Versions => Later.Values.Prepend(Since).Append(AlsoSince);
+    internal IEnumerable<int> Versions => Later.Values.Prepend(Since).Append(AlsoSince).Append(UndecidedSince);
 
     /// <summary>The version that <see cref="AlsoMissing"/> came with, where that is later than the step's.</summary>
     public int AlsoSince { get; init; } = 1;

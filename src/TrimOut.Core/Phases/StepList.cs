@@ -54,11 +54,11 @@ public sealed class StepList
     public IEnumerable<Step> Asked(Phase phase, Subject subject)
     {
         var held = HeldTo(phase, subject);
-        return held == Version ? Open(phase, subject) : Open(phase, subject).Where(s => s.Since <= held || subject.MarkOf(s) is not null);
+        return held == Version ? Open(phase, subject) : Open(phase, subject).Where(s => s.SinceFor(subject) <= held || subject.MarkOf(s) is not null);
     }
 
     /// <summary>Whether a step is asked of a unit, a panel or the house, not only offered.</summary>
-    public bool IsAsked(Step step, Subject subject) => step.Since <= HeldTo(step.Phase, subject) || subject.MarkOf(step) is not null;
+    public bool IsAsked(Step step, Subject subject) => step.SinceFor(subject) <= HeldTo(step.Phase, subject) || subject.MarkOf(step) is not null;
 
     /// <summary>The evidence that a step asks of a unit, a panel or the house. What came with the step always goes with it.</summary>
     public IEnumerable<Fact> EvidenceOf(Step step, Subject subject)
@@ -90,7 +90,7 @@ public sealed class StepList
         var from = PhaseNames.All.Skip((int)phase).Concat(PhaseNames.All.Take((int)phase).Reverse());
         foreach (var at in from)
         {
-            var asked = Open(at, subject).Where(s => s.Since <= StepVersion.NotedAt(subject, at)).ToList();
+            var asked = Open(at, subject).Where(s => s.SinceFor(subject) <= StepVersion.NotedAt(subject, at)).ToList();
             if (asked.Count > 0)
                 return asked.All(s => subject.MarkOf(s) is not null);
         }

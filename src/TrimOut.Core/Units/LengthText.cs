@@ -92,6 +92,23 @@ public static partial class LengthText
         _ => string.Create(CultureInfo.InvariantCulture, $"{length.Metres:0.#} m"),
     };
 
+    /// <summary>Prints what a length may not pass, rounded down to what is read: to 1/16 in or 1 mm, or for runs to 0.1 ft or 0.1 m.</summary>
+    /// <param name="length">The limit.</param>
+    /// <param name="units">The house's units.</param>
+    /// <param name="scale">Whether openings or cable runs are spoken of.</param>
+    public static string ShowAtMost(this Length length, DisplayUnits units, LengthScale scale = LengthScale.Opening) =>
+        length.RoundDown(StepRead(units, scale)).ShowRounded(units, scale);
+
+    /// <summary>Prints what a length must reach, rounded up to what is read: to 1/16 in or 1 mm, or for runs to 0.1 ft or 0.1 m.</summary>
+    /// <param name="length">What must be reached.</param>
+    /// <param name="units">The house's units.</param>
+    /// <param name="scale">Whether openings or cable runs are spoken of.</param>
+    public static string ShowAtLeast(this Length length, DisplayUnits units, LengthScale scale = LengthScale.Opening) =>
+        length.RoundUp(StepRead(units, scale)).ShowRounded(units, scale);
+
+    private static Length StepRead(DisplayUnits units, LengthScale scale) => scale == LengthScale.Opening ? TapeMark.Of(units)
+        : units == DisplayUnits.Inches ? Length.FromFeet(0.1m) : Length.FromMetres(0.1m);
+
     /// <summary>A part of a foot as a fraction: <c>8 1/2 ft</c>, <c>1/2'</c>.</summary>
     private static Result<Length> ReadFeet(Match match)
     {

@@ -17,7 +17,7 @@ internal static class HangSheet
         ShortCover.Write,
         new Section("before", "Before you start", Before), new Section("rooms", "Room by room", Rooms))
     {
-        Warns = OpenStops.Of(Phase.Measure, Phase.Receive, Phase.Hang),
+        Warns = OpenStops.UpTo(Phase.Hang),
     };
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
@@ -43,13 +43,13 @@ internal static class HangSheet
         to.Table(["Unit", "Reached from", "Box label", "Size", "Mount", "Lead side", "Setback by the sheet", "Center support"], units.Select(u => Row(
             u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel),
             u.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight),
-            u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), OrBlank(u.Kind?[CoveringKindFacts.Setback], u),
-            Ours(u.NeedsCentreSupport ? "yes" : "no"))));
+            u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), Setback(u),
+            CentreSupport(u))));
+        SheetMarks.Explain(to, units.Select(u => u.Kind), CoveringKindFacts.Setback, CoveringKindFacts.CentreFrom);
         to.Table(
             ["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Center support, middle", "Right bracket", "Unit ends",
                 "Cable comes out"],
-            units.Select(u => AlongOpening.Of(u) is var along ? Row(u.Tag, Shown(along.From, u), Shown(along.LeftBracket, u), Shown(along.Centre, u),
-                Shown(along.RightBracket, u), Shown(along.To, u), u.OnPanel ? Shown(u.EntryAlong, u) : Dash) : []));
+            units.Select(Along));
         to.Table(
             ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves freely", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
             units.Select(u => Row(u.Tag, Ticks.Of(u, "brackets-fixed"), u.OnPanel ? Ticks.Of(u, "lead-in-front") : Dash, Ticks.Of(u, "clicked-in"),
@@ -79,6 +79,29 @@ internal static class HangSheet
         if (row.Count > 0)
             to.Say(Beside(row));
         row.Clear();
+    }
+
+    private static Inline Setback(Unit unit) => unit.Kind is { } kind && kind[CoveringKindFacts.Setback] is { } setback
+        ? Shown(setback, unit).Marked(!kind.IsChecked(CoveringKindFacts.Setback)) : Blank;
+
+    /// <summary>Whether it has one by its sheet; where the sheet was not read for it, nobody is told that there is none.</summary>
+    private static Inline CentreSupport(Unit unit) => unit.NeedsCentreSupport switch
+    {
+        { } needs when unit.Window.SmallestWidth is null && unit.Item.Get(UnitFacts.OrderWidth) is null =>
+            Ours(needs ? "yes, by the rough size" : "no, by the rough size").Marked(!unit.Kind!.IsChecked(CoveringKindFacts.CentreFrom)),
+        { } needs => Ours(needs ? "yes" : "no").Marked(!unit.Kind!.IsChecked(CoveringKindFacts.CentreFrom)),
+        null => unit.Kind?[CoveringKindFacts.CentreFrom] is null ? Ours("ask the sheet") : Blank,
+    };
+
+    /// <summary>Where it sits. By a rough size nobody drills: there are blanks to be measured.</summary>
+    private static Inline[] Along(Unit unit)
+    {
+        if (unit.Window.SmallestWidth is null)
+            return Row(unit.Tag, Blank, Blank, Blank, Blank, Blank, unit.OnPanel ? Blank : Dash);
+        var along = AlongOpening.Of(unit);
+        return Row(unit.Tag, Shown(along.From, unit), Shown(along.LeftBracket, unit),
+            unit.NeedsCentreSupport is null ? CentreSupport(unit) : Shown(along.Centre, unit),
+            Shown(along.RightBracket, unit), Shown(along.To, unit), unit.OnPanel ? Shown(unit.EntryAlong, unit) : Dash);
     }
 
     private static Inline Shown(Length? length, Unit unit) => (length?.ShowRounded(unit.House.DisplayUnits)).FigureOrDash();

@@ -38,7 +38,7 @@ internal static class PullSheet
                 r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output),
                 r.EntryOrBlank(RunFacts.Cable),
                 r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House),
-                Long(r.Longest, data.House) ?? Blank, Ticks.Of(r.Unit, "cable-pulled"))),
+                r.Longest is { } most ? Figure(most.ShowAtMost(data.House.DisplayUnits, LengthScale.Run)) : Blank, Ticks.Of(r.Unit, "cable-pulled"))),
             "No home runs yet.");
         if (data.House.Runs.IsEmpty)
             return;
@@ -98,7 +98,8 @@ internal static class PullSheet
         data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
             g.First().Cable!.Name, g.First().Cable!.EntryOrBlank(CableTypeFacts.Colours), g.First().Cable!.EntryOrBlank(CableTypeFacts.Plus),
             Number(g.Count()), Number(g.Count(r => r.Needed is not null)),
-            Long(Together(g), data.House) ?? Dash, Long(g.First().Cable!.OnHand, data.House)
+            Together(g) is { } together ? Figure(together.ShowAtLeast(data.House.DisplayUnits, LengthScale.Run)) : Dash,
+            Long(g.First().Cable!.OnHand, data.House)
                 ?? Blank)),
         "No cable is chosen yet.");
 
@@ -108,7 +109,7 @@ internal static class PullSheet
     /// <summary>What is cut for a run; nothing for one that may not be that long.</summary>
     private static Inline CutTo(HomeRun run, House house) => run.Longest is { } longest && (run.OneWay ?? run.Planned ?? run.AtLeast) > longest
         ? Ours("Longer than its cable may be: do not cut.")
-        : Long(run.Needed, house) ?? Blank;
+        : run.ShownNeeded is { } needed ? Figure(needed) : Blank;
 
     private static Inline? Long(Length? length, House house) => length is { } known ? Figure(known.ShowRounded(house.DisplayUnits, LengthScale.Run)) : null;
 }

@@ -1,5 +1,4 @@
 using TrimOut.Core.Facts;
-using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Photos;
 using TrimOut.Papers.Writing;
@@ -19,7 +18,7 @@ internal static class TestRecord
         new Section("pictures", "Pictures of the open wall", Pictures),
         new Section("signed", "Signed", Signed))
     {
-        Warns = OpenStops.Of(Phase.RoughIn, Phase.CloseIn, Phase.Power),
+        Warns = OpenStops.OfPanels,
     };
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(

@@ -24,7 +24,7 @@ internal sealed record AlongOpening(Length? From, Length? To, Stretch? LeftBrack
         var bracket = unit.Kind?[CoveringKindFacts.EndBracket];
         return new AlongOpening(from, to,
             bracket is { } left ? new Stretch(from, Length.Min(from + left, to)) : null,
-            unit.NeedsCentreSupport ? (from + to) / 2 : null,
+            unit.NeedsCentreSupport == true ? (from + to) / 2 : null,
             bracket is { } right ? new Stretch(Length.Max(to - right, from), to) : null);
     }
 

@@ -13,7 +13,14 @@ internal static class PanelDoorSheet
 {
     public static Paper Paper { get; } = new("panel-door", "Panel door sheet", "whoever stands at a panel",
         "One sheet for the door of each panel: cautions, breaker, outputs with their units, and the load.",
-        (to, data) => to.Say($"Written on {data.Date.OnPaper()}"), new Section("doors", "For the door of each panel", Doors));
+        (to, data) => to.Say($"Written on {data.Date.OnPaper()}"), new Section("doors", "For the door of each panel", Doors))
+    {
+        Warns = (to, data) =>
+        {
+            OpenStops.Draft(to, data);
+            OpenStops.OfPanels(to, data);
+        },
+    };
 
     private static void Doors(MarkdownWriter to, PaperData data)
     {
@@ -36,13 +43,16 @@ internal static class PanelDoorSheet
             ("Hangs", panel.Entry(PanelFacts.Location)),
             ("Board", panel.Entry(PanelFacts.Board)),
             ("Breaker", WhenAUnitStops.Breaker(panel)),
-            ("Input from the mains at the most", OfType(panel, PanelTypeFacts.InputCurrent)),
-            ("Output voltage", OfType(panel, PanelTypeFacts.Supply)),
-            ("One output gives at the most", OfType(panel, PanelTypeFacts.OutputCurrent)),
-            ("All outputs together give at the most", OfType(panel, PanelTypeFacts.TotalCurrent)),
+            ("Input from the mains at the most", panel.Type.EntryOfSheet(PanelTypeFacts.InputCurrent)),
+            ("Output voltage", panel.Type.EntryOfSheet(PanelTypeFacts.Supply)),
+            ("One output gives at the most", panel.Type.EntryOfSheet(PanelTypeFacts.OutputCurrent)),
+            ("All outputs together give at the most", panel.Type.EntryOfSheet(PanelTypeFacts.TotalCurrent)),
             ("All units starting at once", landed.Count == 0 ? Dash : PanelSchedule.StartingTogether(landed)));
         to.Filled(["Output", "Unit", "Room", "Label at panel", "Running", "Starting"], Outputs(panel, landed),
             "The kit does not say how many outputs it has, and nothing is landed on it.");
+        SheetMarks.Explain(to, [panel.Type, .. landed.Select(r => r.Unit.Kind)],
+            CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent, PanelTypeFacts.InputCurrent,
+            PanelTypeFacts.Supply, PanelTypeFacts.OutputCurrent, PanelTypeFacts.TotalCurrent);
         BookCode.Write(to, data, PanelMap.Section.Title);
     }
 
@@ -53,9 +63,7 @@ internal static class PanelDoorSheet
             yield return run is null
                 ? Row(first == last ? Number(first) : $"{first}–{last}", Ours("free"), Dash, Dash, Dash, Dash)
                 : Row(Number(first), run.Name, (run.Unit.Window.Room?.FullName).OrDash(), run.Entry(RunFacts.LabelAtPanel),
-                    run.Unit.Kind?.Entry(CoveringKindFacts.RunningCurrent) ?? Dash, run.Unit.Kind?.Entry(CoveringKindFacts.StartingCurrent) ?? Dash);
+                    run.Unit.Kind.EntryOfSheet(CoveringKindFacts.RunningCurrent), run.Unit.Kind.EntryOfSheet(CoveringKindFacts.StartingCurrent));
         }
     }
-
-    private static Inline OfType(Panel panel, Fact fact) => panel.Type?.Entry(fact) ?? Dash;
 }

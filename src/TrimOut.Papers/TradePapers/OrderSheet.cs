@@ -22,7 +22,7 @@ internal static class OrderSheet
         new Section("open", "Not ordered yet", NotFrozen), new Section("controls", "Controls and panels", Controls))
     {
         Table = MakeTable,
-        Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order),
+        Warns = OpenStops.UpTo(Phase.Order),
     };
 
     /// <summary>What a sheet prints of a unit, in two tables below each other; the file for other programs has both side by side.</summary>
@@ -62,7 +62,8 @@ internal static class OrderSheet
             (OrderedWidth.Opening, _, { } off) => Ours($"the maker: {Figure(off)} over all"),
             (OrderedWidth.Opening, _, _) => Ours("the maker"),
             (OrderedWidth.Made, Mount.Inside, { } off) => Ours($"nobody any more: {Figure(off)} are off"),
-            (OrderedWidth.Made, Mount.Inside, _) => Ours("nobody any more: it is off"),
+            // How much that is, nobody knows while the sheet was not read for it: then it is not off either.
+            (OrderedWidth.Made, Mount.Inside, _) => Ours("ask the sheet"),
             (OrderedWidth.Made, _, _) => Ours("nobody: nothing comes off"),
             _ => Blank,
         };

@@ -1,6 +1,5 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
@@ -18,7 +17,7 @@ internal static class PanelSchedule
         ShortCover.Write,
         new Section("cautions", "Cautions", Cautions), new Section("panels", "Panels and loads", Panels), new Section("sign_off", "Mains sign-off", SignOff))
     {
-        Warns = OpenStops.Of(Phase.Power),
+        Warns = OpenStops.OfPanels,
     };
 
     private static void Cautions(MarkdownWriter to, PaperData data) => to.List(
@@ -39,12 +38,16 @@ internal static class PanelSchedule
             Mains(to, panel);
             Outputs(to, landed, data.House);
             to.Facts("Low-voltage side", "Figure",
-                ("Supply", panel.Type?.Entry(PanelTypeFacts.Supply) ?? Dash),
-                ("One output gives at the most", panel.Type?.Entry(PanelTypeFacts.OutputCurrent) ?? Dash),
-                ("All outputs together give at the most", panel.Type?.Entry(PanelTypeFacts.TotalCurrent) ?? Dash),
-                ("All units running at once", Sum(landed, Running)),
-                ("All units starting at once", Sum(landed, Starting)),
+                ("Supply", panel.Type.EntryOfSheet(PanelTypeFacts.Supply)),
+                ("One output gives at the most", panel.Type.EntryOfSheet(PanelTypeFacts.OutputCurrent)),
+                ("All outputs together give at the most", panel.Type.EntryOfSheet(PanelTypeFacts.TotalCurrent)),
+                ("All units running at once", Sum(landed, CoveringKindFacts.RunningCurrent)),
+                ("All units starting at once", StartingTogether(landed)),
                 ("Largest group starting at once", LargestGroup(landed)));
+            SheetMarks.Explain(to, [panel.Type, .. landed.Select(r => r.Unit.Kind), .. landed.Select(r => r.Cable)],
+                CableTypeFacts.Conductor, PanelTypeFacts.InputVolts, PanelTypeFacts.InputCurrent, CoveringKindFacts.RunningCurrent,
+                CoveringKindFacts.StartingCurrent,
+                PanelTypeFacts.Supply, PanelTypeFacts.OutputCurrent, PanelTypeFacts.TotalCurrent);
         }
         if (!data.House.Panels.IsEmpty)
             to.Say(Ours($"Volts at the unit are worked out with the cable at {new JobItself(data.House).BegunEntry(HouseFacts.ConductorTemperature)}."));
@@ -58,20 +61,23 @@ internal static class PanelSchedule
         ("Breaker", panel.EntryOrBlank(PanelFacts.Breaker)),
         ("Breaker rating", panel.EntryOrBlank(PanelFacts.BreakerRating)),
         ("All else on that breaker", panel.EntryOrBlank(PanelFacts.ElseOnBreaker)),
-        ("Input volts, by its plate", panel.Type?.EntryOrBlank(PanelTypeFacts.InputVolts) ?? Blank),
-        ("Input current at the most, by its plate", panel.Type?.EntryOrBlank(PanelTypeFacts.InputCurrent) ?? Blank));
+        ("Input volts, by its plate", OfPlate(panel, PanelTypeFacts.InputVolts)),
+        ("Input current at the most, by its plate", OfPlate(panel, PanelTypeFacts.InputCurrent)));
+
+    private static Inline OfPlate(Panel panel, Fact fact) => panel.Type?.Shown(fact) is null ? Blank : panel.Type.EntryOfSheet(fact);
 
     private static void Outputs(MarkdownWriter to, List<HomeRun> landed, House house)
     {
         to.Table(["Output", "Unit", "Room", "Cable", "Gauge", "One way"], landed.Select(r => Row(
             r.Entry(RunFacts.Output), r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.Entry(RunFacts.Cable),
-            r.Cable?.Entry(CableTypeFacts.Conductor) ?? Dash,
+            r.Cable.EntryOfSheet(CableTypeFacts.Conductor),
             r.OneWay is { } oneWay ? Figure(oneWay.ShowRounded(house.DisplayUnits, LengthScale.Run)) : Dash)), "Nothing is landed on it.");
         if (landed.Count > 0)
             to.Table(["Output", "Unit", "Moves together as", "Running current", "Starting current", "Volts at the unit, at its running current",
                 "Volts at the unit, at its starting current"], landed.Select(r => Row(
-                r.Entry(RunFacts.Output), r.Name, r.Unit.Entry(UnitFacts.Group), r.Unit.Kind?.Entry(CoveringKindFacts.RunningCurrent) ?? Dash,
-                r.Unit.Kind?.Entry(CoveringKindFacts.StartingCurrent) ?? Dash, Volts(Expected.WhileRunning(r)), Volts(Expected.WhileStarting(r)))));
+                r.Entry(RunFacts.Output), r.Name, r.Unit.Entry(UnitFacts.Group), r.Unit.Kind.EntryOfSheet(CoveringKindFacts.RunningCurrent),
+                r.Unit.Kind.EntryOfSheet(CoveringKindFacts.StartingCurrent), Volts(Expected.WhileRunning(r), r, CoveringKindFacts.RunningCurrent),
+                Volts(Expected.WhileStarting(r), r, CoveringKindFacts.StartingCurrent))));
     }
 
     private static void SignOff(MarkdownWriter to, PaperData data) =>
@@ -83,24 +89,27 @@ internal static class PanelSchedule
     {
         var groups = landed.Where(r => r.Unit.Item.Get(UnitFacts.Group) is not null)
             .GroupBy(r => r.Unit.Item.Get(UnitFacts.Group)!, SameName.Comparer).ToList();
-        return groups.MaxBy(g => g.Sum(r => Starting(r)?.Amperes ?? 0)) is { } largest ? Ours($"{largest.Key}: {Sum(largest, Starting)}") : Ours("no groups");
+        return groups.MaxBy(g => g.Sum(r => Drawn(r, CoveringKindFacts.StartingCurrent)?.Amperes ?? 0)) is { } largest
+            ? Ours($"{largest.Key}: {StartingTogether(largest)}") : Ours("no groups");
     }
 
     /// <summary>The starting currents together.</summary>
-    internal static Inline StartingTogether(IEnumerable<HomeRun> runs) => Sum(runs, Starting);
+    internal static Inline StartingTogether(IEnumerable<HomeRun> runs) => Sum(runs, CoveringKindFacts.StartingCurrent);
 
     /// <summary>The currents together; where one is not known the sum says so, for it is no sum then.</summary>
-    private static Inline Sum(IEnumerable<HomeRun> runs, Func<HomeRun, Current?> ofRun)
+    private static Inline Sum(IEnumerable<HomeRun> runs, Fact<Current> drawn)
     {
-        var currents = runs.Select(ofRun).ToList();
-        var known = new Current(currents.Sum(c => c?.Amperes ?? 0));
-        var unknown = currents.Count(c => c is null);
-        return unknown == 0 ? Figure(known.ToString()) : Ours($"{Figure(known.ToString())}, and {unknown} units whose current is not known");
+        var all = runs.ToList();
+        var known = new Current(all.Sum(r => Drawn(r, drawn)?.Amperes ?? 0));
+        var unknown = all.Count(r => Drawn(r, drawn) is null);
+        var sum = Figure(known.ToString()).Marked(all.Exists(r => Drawn(r, drawn) is not null && !r.Unit.Kind!.IsChecked(drawn)));
+        return unknown == 0 ? sum : Ours($"{sum}, and {unknown} units whose current is not known");
     }
 
-    private static Inline Volts(Voltage? volts) => volts is { } known ? Figure(known.ToString()) : Dash;
+    /// <summary>Volts that were worked out with the current of a unit, the supply of its panel and the conductor of its cable.</summary>
+    private static Inline Volts(Voltage? volts, HomeRun run, Fact<Current> drawn) => volts is not { } known ? Dash
+        : Figure(known.ToString()).Marked(run.Unit.Kind?.IsChecked(drawn) != true || run.Cable?.IsChecked(CableTypeFacts.Conductor) != true
+            || run.Panel?.Type?.IsChecked(PanelTypeFacts.Supply) != true);
 
-    private static Current? Running(HomeRun run) => run.Unit.Kind?.RunningCurrent;
-
-    private static Current? Starting(HomeRun run) => run.Unit.Kind?.StartingCurrent;
+    private static Current? Drawn(HomeRun run, Fact<Current> drawn) => run.Unit.Kind?.Item.Get(drawn);
 }

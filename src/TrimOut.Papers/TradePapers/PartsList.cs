@@ -1,3 +1,4 @@
+using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Parts;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Tables;
@@ -19,6 +20,7 @@ internal static class PartsList
         Group("controls", "Controls", PartGroup.Controls), Group("small", "Small parts", PartGroup.SmallParts))
     {
         Table = MakeTable,
+        Warns = OpenStops.UpTo(Phase.Order),
     };
 
     private static Section Group(string place, string title, PartGroup group) => new(place, title, (to, data) =>

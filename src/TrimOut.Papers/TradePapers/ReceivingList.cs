@@ -18,7 +18,7 @@ internal static class ReceivingList
         new Section("left_over", "Boxes that belong to no window", LeftOver))
     {
         Landscape = true,
-        Warns = OpenStops.Of(Phase.Receive),
+        Warns = OpenStops.Of(Phase.Order, Phase.Receive),
     };
 
     /// <summary>What is written in by pen, in the order in which the walk of the phase asks for it, so that it is typed in line by line.</summary>

@@ -19,9 +19,10 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
             IsFigure: true),
         new(Heads("With tails", "legs and both tails as measured: what current goes through, one way"), 27, 10, r => Run(r.OneWay, r), IsFigure: true),
         new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is pulled"), 38,
-            8, r => HouseCuts.IsPulled(r) ? "pulled" : Run(r.Needed, r), IsFigure: true),
+            8, r => HouseCuts.IsPulled(r) ? "pulled" : r.ShownNeeded ?? "", IsFigure: true),
         new(Heads("Longest", "the longest run that the maker's table allows with this cable; with ~ the one of your own loop budget, where there is no table"),
-            47, 8, r => r.Cable?.LongestRun is { } table ? Run(table, r) : r.Cable is { } c && LoopBudget.LongestOf(c) is { } most ? "~" + Run(most, r) : "",
+            47, 8,
+            r => r.Cable?.LongestRun is { } table ? AtMost(table, r) : r.Cable is { } c && LoopBudget.LongestOf(c) is { } most ? "~" + AtMost(most, r) : "",
             IsFigure: true),
         new(Heads("1st test", "loop resistance, after the cable was pulled"), 56, 9, r => r.Show(RunFacts.FirstLoop), IsFigure: true),
         new(Heads("2nd test", "loop resistance, after drywall"), 66, 9, r => r.Show(RunFacts.SecondLoop), IsFigure: true),
@@ -37,6 +38,8 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
         [.. run.Legs.Select((leg, at) => (leg, Number: at + 1)).Where(l => l.leg.Length is null).Select(l => l.Number)];
 
     private static Sign Heads(string heading, string means) => Sign.Words(heading, $"heads a column: {means}");
+
+    private static string AtMost(Length length, HomeRun run) => length.ShowAtMost(run.House.DisplayUnits, LengthScale.Run);
 
     private static string Run(Length? length, HomeRun run) => length?.ShowRounded(run.House.DisplayUnits, LengthScale.Run) ?? "";
 }

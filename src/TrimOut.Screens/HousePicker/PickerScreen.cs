@@ -1,4 +1,6 @@
 using TrimOut.Core;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
@@ -28,10 +30,10 @@ internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selec
 
     public HouseChoice? Current => Shown is var houses && Selected < houses.Count ? houses[Selected] : null;
 
-    /// <summary>The parts of the user's kit that can be read.</summary>
-    public IReadOnlyList<PartSheet> Kit { get; init; } = [];
+    /// <summary>Reads the user's kit folder, which may change while the picker stands.</summary>
+    public Func<IReadOnlyList<KeptPart>> Kept { get; init; } = () => [];
 
-    public static PickerScreen At(IDesk desk) => new(desk.Houses, 0) { Kit = [.. desk.Kit.Where(p => p.Ok).Select(p => p.Value)] };
+    public static PickerScreen At(IDesk desk) => new(desk.Houses, 0) { Kept = () => desk.Kit };
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
@@ -105,32 +107,47 @@ internal static class PickerKeys
         (name, _) => name.Trim().Length == 0 ? new Refusal("Type a name.") : Transition.Type(screen, AskUnits(screen, name.Trim())));
 
     private static Entry AskUnits(PickerScreen screen, string name) => new("Units", "inches", "inches or millimeters",
-        (text, _) => Core.Facts.HouseFacts.Units.ReadTyped(text, Core.Houses.House.Empty).Then<Transition>(stored =>
-            Units(stored) is var units && screen.Kit.Count > 0 ? Transition.Type(screen, AskKit(screen, name, units)) : Begin(screen, name, units, [])))
+        (text, _) => NewHouse.ReadUnits(text).Then<Transition>(units => screen.Kept().Where(k => k is { Older: false, Part.Ok: true }).ToList()
+            is { Count: > 0 } kept ? Transition.Type(screen, AskKit(screen, name, units, kept)) : Begin(screen, name, units, [])))
     {
         Options = Core.Facts.HouseFacts.Units.Options(Core.Houses.House.Empty),
     };
 
     /// <summary>Asks whether the house begins with the parts that are kept, or with blanks.</summary>
-    private static Entry AskKit(PickerScreen screen, string name, DisplayUnits units) => new("Kit", Own,
-        $"{Own}: {Parts(screen)} from your folder, no blank ones of their sorts; {Blank}: no values",
-        (text, _) => text.Trim() switch
-        {
-            Own => Begin(screen, name, units, screen.Kit),
-            Blank => Begin(screen, name, units, []),
-            _ => new Refusal($"Choose: {Own}, or {Blank}."),
-        })
+    private static Entry AskKit(PickerScreen screen, string name, DisplayUnits units, List<KeptPart> kept) => new("Kit", Own,
+        $"{Own}: {Parts(kept)} from your folder, no blank ones of their sorts; {Blank}: no values",
+        (text, _) => text.Trim() is { Length: > 0 } typed && Own.StartsWith(typed, StringComparison.OrdinalIgnoreCase) ? OneOfEach(screen, name, units, kept)
+            : text.Trim() is { Length: > 0 } other && Blank.StartsWith(other, StringComparison.OrdinalIgnoreCase) ? Begin(screen, name, units, [])
+            : new Refusal($"Choose: {Own}, or {Blank}."))
     {
         Options = [new Core.Facts.Option(Own, Own), new Core.Facts.Option(Blank, Blank)],
     };
+
+    /// <summary>Begins with the parts that are kept; where two files are one part, asks first which of them it is to be.</summary>
+    private static Transition OneOfEach(PickerScreen screen, string name, DisplayUnits units, List<KeptPart> kept)
+    {
+        if (Same(kept).FirstOrDefault(g => g.Count() > 1) is not { } twice)
+            return Begin(screen, name, units, [.. kept.Select(k => k.Part.Value)]);
+        var part = twice.First().Part.Value;
+        var files = twice.Select(k => k.File).ToList();
+        return Transition.Type(screen, new Entry($"Which file is {KebabCase.Of(part.Kind).Replace('-', ' ')} {part.Name}", files[0],
+            $"your kit folder has it in {string.Join(" and ", files)}: Up and Down choose, Enter takes it",
+            (text, _) => files.Contains(text.Trim())
+                ? OneOfEach(screen, name, units, [.. kept.Where(k => !files.Contains(k.File) || k.File == text.Trim())])
+                : new Refusal($"Choose one of: {string.Join(", ", files)}."))
+        {
+            Options = [.. files.Select(f => new Core.Facts.Option(f, f))],
+        });
+    }
+
+    private static IEnumerable<IEnumerable<KeptPart>> Same(IEnumerable<KeptPart> kept) =>
+        kept.GroupBy(k => k.Part.Value.Kind).SelectMany(k => k.GroupBy(p => p.Part.Value.Name, SameName.Comparer));
 
     private const string Own = "my kit";
 
     private const string Blank = "blank";
 
-    private static string Parts(PickerScreen screen) => screen.Kit.Count == 1 ? "1 part" : $"{NumberText.Plain(screen.Kit.Count)} parts";
-
-    private static DisplayUnits Units(string stored) => stored == "inches" ? DisplayUnits.Inches : DisplayUnits.Millimetres;
+    private static string Parts(List<KeptPart> kept) => NumberText.Counted(Same(kept).Count(), "part");
 
     private static Transition Begin(PickerScreen screen, string name, DisplayUnits units, IReadOnlyList<PartSheet> kit) =>
         new(screen, new Ask.Enter(d => d.Create(name, units, kit)));

@@ -1,3 +1,4 @@
+using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
@@ -11,21 +12,22 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Kit;
 
 /// <summary>The parts of the user's kit folder, with what each would change in this house before it is taken.</summary>
-internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> Parts, IReadOnlyList<string> Unread, int Selected) : IFiltered
+internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Kept, IReadOnlyList<string> Unread, int Selected) : IFiltered
 {
     public string Title => "Kit folder";
 
     public IReadOnlyList<IKeyAction> Keys => KitFolderKeys.All;
 
-    public static KitFolderScreen Of(string folder, IReadOnlyList<Result<PartSheet>> found) =>
-        new(folder, [.. found.Where(p => p.Ok).Select(p => p.Value)], [.. found.Where(p => !p.Ok).Select(p => p.Reason!)], 0);
+    public static KitFolderScreen Of(string folder, IReadOnlyList<KeptPart> found) =>
+        new(folder, [.. found.Where(p => p.Part.Ok)], [.. found.Where(p => !p.Part.Ok).Select(p => p.Part.Reason!)], 0);
 
     public string Search { get; init; } = "";
 
     /// <summary>The parts that are shown.</summary>
-    public IReadOnlyList<PartSheet> Shown => Search.Length == 0 ? Parts : [.. Parts.Where(p => Filtering.Fits($"{SortOf(p)} {p.Name} {Held(p)}", Search))];
+    public IReadOnlyList<KeptPart> Shown => Search.Length == 0 ? Kept
+        : [.. Kept.Where(k => Filtering.Fits($"{SortOf(k.Part.Value)} {k.Part.Value.Name} {Held(k.Part.Value)}", Search))];
 
-    public (int Shown, int All) Count(ScreenContext context) => (Shown.Count, Parts.Count);
+    public (int Shown, int All) Count(ScreenContext context) => (Shown.Count, Kept.Count);
 
     public IScreen Searching(string search, ScreenContext context)
     {
@@ -33,14 +35,14 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
         return to with { Selected = Filtering.Keep(Shown, Selected, to.Shown, p => p) };
     }
 
-    public PartSheet? Current => Shown is var parts && Selected < parts.Count ? parts[Selected] : null;
+    public PartSheet? Current => Shown is var parts && Selected < parts.Count ? parts[Selected].Part.Value : null;
 
     private static string SortOf(PartSheet part) => KebabCase.Of(part.Kind).Replace('-', ' ');
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         var y = area.PutWrapped(1, 0, 2,
-            Parts.Count == 0 ? $"No part is kept in {Folder} yet. On the kit k keeps one." : $"Kept in {Folder}. Enter takes a part.", Tone.Text);
+            Kept.Count == 0 ? $"No part is kept in {Folder} yet. On the kit k keeps one." : $"Kept in {Folder}. Enter takes a part.", Tone.Text);
         foreach (var reason in Unread.Take(3))
             y = area.PutWrapped(1, y, 2, reason, Tone.Caution);
         var detail = area.Height / 2;
@@ -48,10 +50,10 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
         var parts = Shown;
         foreach (var (line, at) in Paging.Rows(rows, parts.Count, Selected, at => this with { Selected = at }))
         {
-            var (part, tone) = (parts[at], at == Selected ? Tone.Selected : Tone.Text);
+            var (part, tone) = (parts[at].Part.Value, at == Selected ? Tone.Selected : Tone.Text);
             rows.PutFit(0, line, 15, SortOf(part), tone);
             rows.PutFit(16, line, 22, part.Name, tone);
-            rows.PutFit(39, line, rows.Width - 39, Held(part), tone);
+            rows.PutFit(39, line, rows.Width - 39, (parts[at].Older ? "older: " : "") + Held(part), tone);
         }
         if (Current is { } current)
             DrawDetail(area.Rows(area.Height - detail, detail), current, context);
@@ -61,8 +63,10 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
     {
         string? Said(string name) => part.About.GetValueOrDefault(name);
         string?[] parts = [Said(AboutSheet.Sheet), Said(AboutSheet.Edition) is { } e ? $"edition {e}" : null,
-            Said(AboutSheet.HeldBy) is { } by ? $"checked by {by}" : null, Said(AboutSheet.HeldOn)];
-        return parts.OfType<string>().ToList() is { Count: > 0 } some ? string.Join(", ", some) : "checked against no sheet";
+            string.Create(CultureInfo.InvariantCulture,
+                $"{part.Values.Count(v => v.Held)} of {NumberText.Counted(part.Values.Length, "value")} checked")
+                + (Said(AboutSheet.HeldBy) is { } by ? $" by {by}" : ""), Said(AboutSheet.HeldOn)];
+        return string.Join(", ", parts.OfType<string>());
     }
 
     private static void DrawDetail(Area area, PartSheet part, ScreenContext context)
@@ -88,8 +92,19 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
                 $"{change.Fact.Label}: {(change.Was.Length == 0 ? "blank" : change.Was)} {context.Glyphs.Arrow} {change.Becomes}", Tone.Text);
         if (there && changes.Length > 5)
             y = area.PutWrapped(3, y, 1, $"and {NumberText.Plain(changes.Length - 5)} more", Tone.Dim);
+        if (!there)
+            y = DrawNew(area, y, part, context.House);
         foreach (var finding in effect.Come.Concat(effect.Reopen).TakeWhile(_ => y < area.Height))
             y = UnitCard.Put(area, y, finding, context, named: true);
+    }
+
+    /// <summary>What a new part brings: its values, which of them nobody checked, and what its sheet was not read for.</summary>
+    private static int DrawNew(Area area, int y, PartSheet part, House house)
+    {
+        var values = TakePart.Changes(house, part).Select(c => $"{(part.Values.Any(v => v.Held && v.Fact == c.Fact) ? "" : "? ")}{c.Fact.Label} {c.Becomes}");
+        y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - 2), part.Values.IsEmpty ? "It has no value." : string.Join("; ", values), Tone.Text);
+        var (blank, open) = (SheetValues.Of(part.Kind).Count(f => part.Values.All(v => v.Fact != f)), part.Values.Count(v => !v.Held));
+        return area.PutWrapped(3, y, 1, $"{NumberText.Plain(blank)} blank, {NumberText.Plain(open)} not checked (?)", Tone.Dim);
     }
 
     /// <summary>Which values of the house are not in another edition of the sheet, and what becomes of them.</summary>
@@ -113,10 +128,15 @@ internal static class KitFolderKeys
     private static Transition Take(KitFolderScreen s, ScreenContext context)
     {
         var take = TakePart.Into(context.House, s.Current!);
-        return take.Ok && TakePart.NotInEdition(context.House, s.Current!) is { IsEmpty: false } lost
-            ? new Transition(s, new Ask.Confirm($"{KitFolderScreen.NotInEdition(lost)} Take the part all the same? y takes it, any other key leaves it.",
-                Ask.Confirm.AlsoYes,
-                Transition.Save(s, take)))
-            : Transition.Save(s, take);
+        if (!take.Ok)
+            return Transition.Save(s, take);
+        var (lost, open) = (TakePart.NotInEdition(context.House, s.Current!), TakePart.LosesChecked(context.House, s.Current!));
+        var why = lost.IsEmpty ? "" : KitFolderScreen.NotInEdition(lost) + " ";
+        var other = open.Where(f => !lost.Contains(f)).ToList();
+        if (other.Count > 0)
+            why += $"Checked now, and then no longer: {string.Join(", ", other.Select(f => f.Label))}. ";
+        return why.Length == 0 ? Transition.Save(s, take)
+            : new Transition(s, new Ask.Confirm($"{why}Take the part all the same? y takes it, any other key leaves it.", Ask.Confirm.AlsoYes,
+                Transition.Save(s, take)));
     }
 }

@@ -127,9 +127,17 @@ internal static class KitKeys
         List<string> left = [.. read[false].Where(p => !SheetValues.IsNoCover(context.House, p)).Select(context.House.NameOf)];
         var not = left.Count == 0 ? "" : $" Not kept, for nothing was read off a sheet: {string.Join(", ", left)}.";
         return sheets.Count == 0 ? Transition.Say(s, $"There is no value to keep yet.{not}")
-            : new Transition(s, new Ask.Beside("Keeping parts", (desk, _, _) => desk.Keep(sheets).Then<Ask>(files =>
-                new Ask.Say($"Kept: {(files.Count == 1 ? files[0] : $"{NumberText.Plain(files.Count)} parts in {desk.KitFolder}")}.{not}"))));
+            : new Transition(s, new Ask.Beside("Looking at the kit folder", (desk, _, _) => desk.Weaker(sheets) is { Count: > 0 } weaker
+                ? new Ask.Confirm($"The folder has values of {string.Join(", ", weaker)} that were checked against the sheet; here they were not. "
+                    + "y keeps these, and the others as older ones beside them; any other key leaves the folder as it is.",
+                    Ask.Confirm.AlsoYes, new Transition(s, Keeping(sheets, not)))
+                : Kept(desk, sheets, not)));
     }
+
+    private static Ask.Beside Keeping(List<PartSheet> sheets, string not) => new("Keeping parts", (desk, _, _) => Kept(desk, sheets, not));
+
+    private static Core.Result<Ask> Kept(IDesk desk, List<PartSheet> sheets, string not) => desk.Keep(sheets).Then<Ask>(files =>
+        new Ask.Say($"Kept: {(files.Count == 1 ? files[0] : $"{NumberText.Plain(files.Count)} parts in {desk.KitFolder}")}.{not}"));
 
     private static Transition AskAll(KitScreen s, ScreenContext context)
     {

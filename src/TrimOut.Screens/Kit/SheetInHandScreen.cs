@@ -177,11 +177,20 @@ internal static class SheetInHandKeys
         return parts.Count == 0 ? s : SheetInHandScreen.At(parts[Paging.Move(at, by, parts.Count)], context.House);
     }
 
-    private static Transition Ask(SheetInHandScreen s, ScreenContext context)
+    private static Transition Ask(SheetInHandScreen s, ScreenContext context) => Ask(s, context, null);
+
+    /// <param name="s">The screen.</param>
+    /// <param name="context">What it sees.</param>
+    /// <param name="note">What was done just before, to be said above the field; null where there is nothing to say.</param>
+    private static Transition Ask(SheetInHandScreen s, ScreenContext context, string? note)
     {
         var (part, fact) = (s.Part(context)!, s.Current(context)!);
-        return Transition.Type(s, FactEntry.For(s, context.House, part, fact) with
+        var entry = FactEntry.For(s, context.House, part, fact);
+        return Transition.Type(s, entry with
         {
+            Note = note,
+            Hint = fact.ShowOf(part, context.House).Length > 0 && SheetInHandScreen.IsOfSheet(part, fact) && !SheetMark.Holds(part, fact)
+                ? $"as it stands Enter says that you checked it against the sheet; Esc leaves it. {entry.Hint}" : entry.Hint,
             InPlace = $"{part.Id}/{fact.Name}",
             Accept = (text, now) => Take(s, now, fact, text),
             AcceptAndNext = (text, now) => Take(s, now, fact, text, goOn: ToNextRow),
@@ -192,7 +201,7 @@ internal static class SheetInHandKeys
     private static Core.Result<Transition> Take(SheetInHandScreen s, ScreenContext context, Fact fact, string text,
         Func<SheetInHandScreen, ScreenContext, Transition>? goOn = null)
     {
-        var then = goOn ?? GoOn;
+        var then = goOn ?? ((screen, now) => GoOn(screen, now));
         Transition Then(IScreen screen, ScreenContext after) => then((SheetInHandScreen)screen, after);
         if (s.Part(context) is not { } part)
             return Transition.Say(s, "This part is no longer in the house.");
@@ -201,9 +210,11 @@ internal static class SheetInHandKeys
             return then(s, context);
         if (text.Trim() != shown)
             return Typed(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
-        return !SheetInHandScreen.IsOfSheet(part, fact) || SheetMark.Holds(part, fact)
+        // Tab only passes by: to say that a value was checked is for Enter.
+        return goOn is not null || !SheetInHandScreen.IsOfSheet(part, fact) || SheetMark.Holds(part, fact)
             ? then(s, context)
-            : new Transition(s, new Ask.Save(KitCheck.Toggle(context.House, part, fact), Then));
+            : new Transition(s, new Ask.Save(KitCheck.Toggle(context.House, part, fact), (screen, now) =>
+                GoOn((SheetInHandScreen)screen, now, $"{fact.Label} {shown} is said to be checked against the sheet now; Esc and u take that back.")));
     }
 
     private static Core.Result<Core.History.Draft> Typed(House house, Item part, Fact fact, string text) => SheetInHandScreen.IsOfSheet(part, fact)
@@ -213,6 +224,6 @@ internal static class SheetInHandKeys
     private static Transition ToNextRow(SheetInHandScreen s, ScreenContext context) => s.Selected + 1 < s.Values(context).Count
         ? Ask(s with { Selected = s.Selected + 1 }, context) : Transition.Say(s, s.Left(context) + " Right goes on to the next part.");
 
-    private static Transition GoOn(SheetInHandScreen s, ScreenContext context) =>
-        s.Next(context) is { } next ? Ask(next, context) : Transition.Say(s, s.Left(context) + " Right goes on to the next part.");
+    private static Transition GoOn(SheetInHandScreen s, ScreenContext context, string? note = null) => s.Next(context) is { } next ? Ask(next, context, note)
+        : Transition.Say(s, $"{(note is null ? "" : $"{note} ")}{s.Left(context)} Right goes on to the next part.");
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Checks;
+using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
@@ -27,10 +28,14 @@ internal sealed record Caused(ImmutableArray<Finding> Findings, int Latest)
     {
         var known = before.Findings.Where(f => f.Open).Select(Key).ToHashSet();
         var put = change.Edits.OfType<Edit.Put>().Select(p => new FieldRef(p.Item, p.Field)).ToHashSet();
-        List<Finding> raised = [.. after.Findings.Where(f => f.Open && (!known.Contains(Key(f)) || (put.Contains(f.Found.Mends)
+        // A check may tell all that is wrong with one thing in one finding, which leads to the first of it: a fault more of it is new all the same.
+        var touched = put.Select(p => p.Item).ToHashSet();
+        List<Finding> raised = [.. after.Findings.Where(f => f.Open && (!known.Contains(Key(f)) || (Touches(f)
             && !before.Findings.Any(b => Key(b) == Key(f) && b.Found.Message.Equals(f.Found.Message)))))];
         var latest = raised.Select(Key).ToHashSet();
         return new Caused([.. raised, .. Findings.Where(f => !latest.Contains(Key(f)))], raised.Count).Still(after);
+
+        bool Touches(Finding f) => put.Contains(f.Found.Mends) || (touched.Contains(f.Subject.Id) && FactTable.IsKit(f.Subject.Kind));
     }
 
     /// <summary>What is left of it in the house as it is now.</summary>
@@ -41,8 +46,11 @@ internal sealed record Caused(ImmutableArray<Finding> Findings, int Latest)
         var unseen = Findings.Select(Key).Distinct().ToList();
         var now = report.Findings.Where(f => f.Open).ToLookup(Key);
         var latest = Findings.Take(Latest).Select(Key).ToHashSet();
-        ImmutableArray<Finding> all = [.. unseen.SelectMany(key => now[key])];
+        ImmutableArray<Finding> all = [.. unseen.SelectMany(key => now[key].OrderBy(f => Raised(f) is >= 0 and var at ? at : int.MaxValue))];
         return new(all, all.Count(f => latest.Contains(Key(f))));
+
+        // Of several that one check says of one thing, the one that came last stays in front.
+        int Raised(Finding f) => Findings.ToList().FindIndex(r => Key(r) == Key(f) && r.Found.Message.Equals(f.Found.Message));
     }
 
     /// <summary>After a look at the screen: a stop stays until somebody says that it was seen.</summary>

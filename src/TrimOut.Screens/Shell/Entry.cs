@@ -27,6 +27,8 @@ internal sealed record Entry(string Label, string Initial, string Hint, Func<str
 
     /// <summary>Whether the next line is asked for after each, so that several that are pasted are taken in turn.</summary>
     public bool LineByLine { get; init; }
+    /// <summary>What was done just before, said until the text changes; null where there is nothing to say.</summary>
+    public string? Note { get; init; }
 
     /// <summary>What speaks against going on, in sentences; null where nothing does.</summary>
     public string? Warning { get; init; }

@@ -53,8 +53,11 @@ public interface IDesk
     /// <summary>Where the parts of the user's kit are kept, for the user.</summary>
     string KitFolder { get; }
 
-    /// <summary>The parts that are kept there; one that can't be read with the reason.</summary>
-    IReadOnlyList<Result<PartSheet>> Kit { get; }
+    /// <summary>The parts that are kept there as they are now, and behind them older texts of them; one that can't be read with the reason.</summary>
+    IReadOnlyList<KeptPart> Kit { get; }
+
+    /// <summary>Which of these parts would take the place of a kept one that was checked against its sheet and of which they know less.</summary>
+    IReadOnlyList<string> Weaker(IReadOnlyList<PartSheet> parts);
 
     /// <summary>Keeps parts there, none of them in the place of another.</summary>
     /// <returns>Their files, or why one of them could not be written.</returns>

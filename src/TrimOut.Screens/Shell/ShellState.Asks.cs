@@ -29,7 +29,7 @@ internal sealed partial class ShellState
                 Status(say.Text);
                 return null;
             case Ask.Type type:
-                Typing = new Typing(type.Entry, ShownText.Kept(type.Entry.Initial), null);
+                Typing = new Typing(type.Entry, ShownText.Kept(type.Entry.Initial), null, type.Entry.Note);
                 _before = Screen;
                 return null;
             case Ask.Confirm confirm:

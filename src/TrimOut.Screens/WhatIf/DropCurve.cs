@@ -73,7 +73,7 @@ internal static class DropCurve
         var asksAt = Math.Clamp(Axis + here - TextWidth.Of(asks) / 2, Axis + 2, axis.Width - 14);
         axis.Put(asksAt, 0, asks, Tone.Strong);
         // The limit that governs, where its words do not lie over the others.
-        var limit = $"longest {asked.Governing.ShowRounded(units, LengthScale.Run)}";
+        var limit = $"longest {asked.Governing.ShowAtMost(units, LengthScale.Run)}";
         var limitAt = Axis + (int)Math.Round(asked.Governing / farthest * (plot.Width - 1)) - TextWidth.Of(limit) / 2;
         if ((limitAt > asksAt + TextWidth.Of(asks) || limitAt + TextWidth.Of(limit) < asksAt)
             && limitAt > Axis + 2 && limitAt + TextWidth.Of(limit) < axis.Width - 12)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
@@ -11,6 +12,14 @@ namespace TrimOut.Screens.WhatIf;
 internal sealed record WhatIfInputs(
     Length OneWay, ConductorSize Conductor, Stranding Made, Current? Current, int Units, Length Apart, Voltage? Supply, Voltage? Least, Temperature Warmest)
 {
+    private ImmutableHashSet<string> Begun { get; init; } = [];
+
+    /// <summary>Whether nobody typed a figure, here or in the house: it is what the program began with.</summary>
+    public bool IsBegun(string label) => Begun.Contains(label);
+
+    /// <summary>With a figure that somebody said.</summary>
+    public WhatIfInputs Said(string label) => this with { Begun = Begun.Remove(label) };
+
     /// <summary>
     /// What is known of a unit and its run. Where nothing is, a length and a conductor to begin with; volts and currents are blank: sheets say them.
     /// </summary>
@@ -19,12 +28,25 @@ internal sealed record WhatIfInputs(
         var run = unit?.Run;
         var cable = run?.Cable ?? house.ItemsOf(ItemKind.CableType).Select(i => new CableType(house, i)).FirstOrDefault(c => c.Conductor is not null);
         var inches = house.DisplayUnits == DisplayUnits.Inches;
+        // The length that checks and the cut plan reckon with: legs with tails as measured, or as planned where none was.
+        var length = run?.OneWay ?? run?.Planned;
+        string?[] begun =
+        [
+            length > Length.Zero ? null : WhatIfRow.LengthLabel,
+            run?.Cable?.Conductor is null ? WhatIfRow.ConductorLabel : null,
+            run?.Cable?.Stranding is null ? WhatIfRow.StrandingLabel : null,
+            WhatIfRow.ApartLabel,
+            BegunWith.Is(house.Job, HouseFacts.ConductorTemperature) || house.Job.Get(HouseFacts.ConductorTemperature) is null ? WhatIfRow.WarmestLabel : null,
+        ];
         return new(
-            (run?.OneWay ?? run?.AtLeast) is { } known && known > Length.Zero ? known : inches ? Length.FromFeet(60) : Length.FromMetres(20),
+            length is { } known && known > Length.Zero ? known : inches ? Length.FromFeet(60) : Length.FromMetres(20),
             cable?.Conductor ?? new ConductorSize.Gauge(16), cable?.Stranding ?? Stranding.Stranded,
             unit is not null && Load.Of(unit) is { } draws ? draws : house.Job.Get(HouseFacts.BudgetCurrent), 1,
             inches ? Length.FromFeet(10) : Length.FromMetres(3),
-            run?.Supply ?? house.UsualSupply, unit?.Kind?.LeastVolts, house.Job.Get(HouseFacts.ConductorTemperature) ?? new Temperature(30));
+            run?.Supply ?? house.UsualSupply, unit?.Kind?.LeastVolts, house.Job.Get(HouseFacts.ConductorTemperature) ?? new Temperature(30))
+        {
+            Begun = [.. begun.OfType<string>()],
+        };
     }
 
     /// <summary>The answer, with what the kit says beside it; or which figure makes no sense.</summary>

@@ -15,18 +15,23 @@ namespace TrimOut.Screens.WhatIf;
 internal sealed record WhatIfRow(string Label, string Hint, Func<WhatIfInputs, House, string> Show, Func<WhatIfInputs, House, string,
     Result<WhatIfInputs>> Read, Func<WhatIfInputs, House, int, WhatIfInputs> Step)
 {
+    public const string LengthLabel = "Length, one way";
+    public const string ConductorLabel = "Conductor";
+    public const string StrandingLabel = "Solid or stranded";
+    public const string ApartLabel = "Cable between units";
+    public const string WarmestLabel = "Max cable temp";
     private const string AskTheSheet = "ask the sheet";
 
     private static readonly ConductorSize[] Sizes = [.. ((int[])[22, 20, 18, 16, 14, 12, 10]).Select(n => new ConductorSize.Gauge(n))];
 
     public static readonly IReadOnlyList<WhatIfRow> All =
     [
-        new("Length, one way", "62 ft, 18.9 m", (i, h) => i.OneWay.ShowRounded(h.DisplayUnits, LengthScale.Run),
+        new(LengthLabel, "62 ft, 18.9 m", (i, h) => i.OneWay.ShowRounded(h.DisplayUnits, LengthScale.Run),
             (i, h, t) => LengthText.Read(t, h.DisplayUnits, LengthScale.Run).Then<WhatIfInputs>(v => i with { OneWay = v }),
             (i, h, by) => i with { OneWay = Length.Max(Foot(h), i.OneWay + Foot(h) * (5 * by)) }),
-        new("Conductor", "16 AWG, 1.5 mm2", (i, _) => i.Conductor.ToString()!,
+        new(ConductorLabel, "16 AWG, 1.5 mm2", (i, _) => i.Conductor.ToString()!,
             (i, _, t) => ConductorSize.Read(t).Then<WhatIfInputs>(v => i with { Conductor = v }), (i, _, by) => i with { Conductor = Beside(i.Conductor, by) }),
-        new("Solid or stranded", "solid or stranded", (i, _) => KebabCase.Of(i.Made),
+        new(StrandingLabel, "solid or stranded", (i, _) => KebabCase.Of(i.Made),
             (i, h, t) => CableTypeFacts.Stranding.ReadTyped(t, h).Then<WhatIfInputs>(v => i with { Made = KebabCase.Read<Stranding>(v)!.Value }),
             (i, _, _) => i with { Made = i.Made == Stranding.Solid ? Stranding.Stranded : Stranding.Solid }),
         new("Current of a unit", "amperes, as the sheet of the kind says", (i, _) => Said(i.Current),
@@ -36,7 +41,7 @@ internal sealed record WhatIfRow(string Label, string Hint, Func<WhatIfInputs, H
             (i, _, t) => Number(t, "units", 8)
                 .Then<WhatIfInputs>(v => v == Math.Truncate(v) ? i with { Units = (int)v } : new Refusal($"{t} is no whole number.")),
             (i, _, by) => i with { Units = Math.Clamp(i.Units + by, 1, Core.Electrical.WhatIf.MostUnits) }),
-        new("Cable between units", "10 ft, 3 m", (i, h) => i.Units == 1 ? "-" : i.Apart.ShowRounded(h.DisplayUnits, LengthScale.Run),
+        new(ApartLabel, "10 ft, 3 m", (i, h) => i.Units == 1 ? "-" : i.Apart.ShowRounded(h.DisplayUnits, LengthScale.Run),
             (i, h, t) => LengthText.Read(t, h.DisplayUnits, LengthScale.Run).Then<WhatIfInputs>(v => i with { Apart = v }),
             (i, h, by) => i with { Apart = Length.Max(Length.Zero, i.Apart + Foot(h) * by) }),
         new("Supply", "volts, as the sheet of the panel says", (i, _) => Said(i.Supply),
@@ -47,7 +52,7 @@ internal sealed record WhatIfRow(string Label, string Hint, Func<WhatIfInputs, H
             (i, _, by) => i.Least is { } now
                 ? i with { Least = new Voltage(Math.Clamp(now.Volts + 0.1m * by, 0, i.Supply?.Volts ?? Core.Electrical.WhatIf.MostVolts)) }
                 : i),
-        new("Max cable temp", "30", (i, _) => i.Warmest.ToString(),
+        new(WarmestLabel, "30", (i, _) => i.Warmest.ToString(),
             (i, _, t) => NumberText.Read(t, "degrees Celsius", -60, 150, ("", 1), ("c", 1)).Then<WhatIfInputs>(v => i with { Warmest = new(v) }),
             (i, _, by) => i with { Warmest = new(Math.Clamp(i.Warmest.Celsius + 5 * by, -60, 150)) }),
     ];

@@ -13,6 +13,11 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
 {
     public string Title => $"What if{(Of.Length == 0 ? "" : $", from {Of}")}";
 
+    /// <summary>What the sign behind a figure means.</summary>
+    public const string NobodyTyped = "* typed by nobody: what the program began with, or a cable of the kit";
+
+    public IReadOnlyList<Sign> Signs => [Sign.Words("*", "a figure that nobody typed for this unit: what the program began with, or a cable of the kit")];
+
     /// <summary>Lines for the limits and what is said of them.</summary>
     private const int LimitLines = 9;
 
@@ -35,8 +40,12 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
             var (row, current, at) = (WhatIfRow.All[y], y == Selected, y);
             area.PutSpot(1, y, 35, current, () => this with { Selected = at });
             area.PutFit(1, y, 19, row.Label, current ? Tone.Selected : Tone.Text);
-            area.PutFit(20, y, 16, " " + row.Show(Inputs, house), current ? Tone.Selected : Tone.Text);
+            var shown = row.Show(Inputs, house);
+            area.PutFit(20, y, 16, $" {shown}{(Inputs.IsBegun(row.Label) && shown != "-" ? " *" : "")}", current ? Tone.Selected : Tone.Text);
         }
+        var begun = WhatIfRow.All.Any(r => Inputs.IsBegun(r.Label) && r.Show(Inputs, house) != "-");
+        if (begun)
+            area.PutFit(1, WhatIfRow.All.Count, area.Width - 2, NobodyTyped, Tone.Dim);
         var answer = Answer(house, Inputs);
         if (!answer.Ok)
         {
@@ -81,9 +90,10 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
         area.PutFit(48, 0, area.Width - 48, "Voltage drop", Tone.Heading);
         area.PutFit(0, 1, 19, "Longest run", Tone.Text);
         var governs = $" {context.Glyphs.Arrow} governs";
-        var byTable = what.LongestByTable is { } table ? Run(table) + (what.TableGoverns ? governs : "") : "not in the kit";
+        var byTable = what.LongestByTable is { } table ? table.ShowAtMost(units, LengthScale.Run) + (what.TableGoverns ? governs : "") : "not in the kit";
         area.PutFit(20, 1, 27, byTable, what.TableGoverns ? Tone.Strong : Tone.Text);
-        area.PutFit(48, 1, area.Width - 48, Run(what.Longest) + (what.TableGoverns ? "" : governs), what.TableGoverns ? Tone.Text : Tone.Strong);
+        area.PutFit(48, 1, area.Width - 48,
+            what.Longest.ShowAtMost(units, LengthScale.Run) + (what.TableGoverns ? "" : governs), what.TableGoverns ? Tone.Text : Tone.Strong);
         var fits = what.MarginLength >= Length.Zero && what.Margin.Volts >= 0;
         area.PutFit(0, 2, 19, "Margin", Tone.Text);
         var margin = string.Create(CultureInfo.InvariantCulture, $"{what.Margin.Volts:+0.00;-0.00} V, ")
@@ -125,14 +135,14 @@ internal static class WhatIfKeys
         var inputs = WhatIfRow.All[s.Selected].Step(s.Inputs, context.House, by);
         return inputs == s.Inputs && inputs.Wanted is not null ? Transition.Say(s, "Ask the sheet first: Enter types what it says.")
             : Refused(s, context, inputs) is { } reason ? Transition.Say(s, reason)
-            : new Transition(s with { Inputs = inputs });
+            : new Transition(s with { Inputs = inputs.Said(WhatIfRow.All[s.Selected].Label) });
     }
 
     private static Entry Edit(WhatIfScreen s, ScreenContext context)
     {
         var row = WhatIfRow.All[s.Selected];
         return new Entry(row.Label, row.IsBlank(s.Inputs) ? "" : row.Show(s.Inputs, context.House), row.Hint,
-            (text, now) => Read(row, s, now, text).Then<Transition>(inputs => new Transition(s with { Inputs = inputs })))
+            (text, now) => Read(row, s, now, text).Then<Transition>(inputs => new Transition(s with { Inputs = inputs.Said(row.Label) })))
         {
             Echo = (text, now) => Read(row, s, now, text).Then<string>(_ => $"{row.Label}: {row.Hint}"),
         };

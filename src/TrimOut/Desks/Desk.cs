@@ -109,7 +109,18 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     public string KitFolder => FromHome(UserFolder.Kit);
 
     /// <inheritdoc/>
-    public IReadOnlyList<Result<PartSheet>> Kit => [.. PartFolder.In(UserFolder.Kit).Select(p => p.Part)];
+    public IReadOnlyList<KeptPart> Kit =>
+    [
+        .. PartFolder.In(UserFolder.Kit).Select(p => new KeptPart(Path.GetFileName(p.File), p.Part)),
+        .. PartFolder.OlderIn(UserFolder.Kit).Select(p => new KeptPart(Path.GetFileName(p.File), p.Part, Older: true)),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Weaker(IReadOnlyList<PartSheet> parts)
+    {
+        var kept = new PartsKept(UserFolder.Kit);
+        return [.. parts.Where(kept.IsWeaker).Select(p => p.Name)];
+    }
 
     /// <inheritdoc/>
     public Result<IReadOnlyList<string>> Keep(IReadOnlyList<PartSheet> parts)

@@ -18,6 +18,14 @@ internal static class PartFolder
         ? [.. Directory.GetFiles(folder, "*" + Ending).Order(StringComparer.Ordinal).Select(f => (f, Read(f)))]
         : [];
 
+    /// <summary>The texts in a folder that another text of their part took the place of.</summary>
+    public static IReadOnlyList<(string File, Result<PartSheet> Part)> OlderIn(string folder) => Directory.Exists(folder)
+        ? [.. Directory.GetFiles(folder, $"*{Ending}.{Older}*").Order(StringComparer.Ordinal).Select(f => (f, Read(f)))]
+        : [];
+
+    /// <summary>What the name of an older text ends with, before its number.</summary>
+    public const string Older = "older-";
+
     /// <summary>Reads a part.</summary>
     public static Result<PartSheet> Read(string file)
     {

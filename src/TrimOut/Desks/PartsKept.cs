@@ -20,6 +20,11 @@ internal sealed class PartsKept(string folder)
     /// <summary>The name that another text of the part just written was kept under, as it was; null where there was none.</summary>
     public string? Older { get; private set; }
 
+    /// <summary>Whether a part would take the place of one with a value that was checked against its sheet, and that it has not or not so.</summary>
+    public bool IsWeaker(PartSheet part) => Numbered(Path.Combine(folder, Stem(part))).First(f => IsFor(f, part)) is var file && File.Exists(file)
+        && PartFolder.Read(file) is { Ok: true } there
+        && there.Value.Values.Any(was => was.Held && !part.Values.Any(v => v.Held && v.Fact == was.Fact));
+
     /// <summary>Writes a part.</summary>
     /// <returns>The file.</returns>
     public Result<string> Write(PartSheet part)
@@ -33,7 +38,7 @@ internal sealed class PartsKept(string folder)
             if (File.Exists(file) && !bytes.AsSpan().SequenceEqual(PlainFile.ReadAll(file, PartFolder.MostBytes)))
             {
                 Older = Enumerable.Range(1, MostFiles)
-                    .Select(n => string.Create(CultureInfo.InvariantCulture, $"{file}.older-{n}")).First(f => !Path.Exists(f));
+                    .Select(n => string.Create(CultureInfo.InvariantCulture, $"{file}.{PartFolder.Older}{n}")).First(f => !Path.Exists(f));
                 File.Move(file, Older);
             }
             OwnFile.Write(file, bytes);

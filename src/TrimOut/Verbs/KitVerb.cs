@@ -42,8 +42,9 @@ internal static class KitVerb
         var path = Common.AnyHouse();
         var folder = Folder("Where the files go");
         var name = new Option<string?>("--part") { Description = "Only the parts of this name.", HelpName = "name" };
+        var replace = new Option<bool>("--replace") { Description = "Also where a kept part was checked against its sheet and this one was not." };
         var verb = new Command("kit-out", "Keep the parts of a house as text, one part a file. A file that says something else is kept under another name.")
-            { path, folder, name, Common.GoOn };
+            { path, folder, name, replace, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
@@ -54,7 +55,11 @@ internal static class KitVerb
             if (Path.Exists(into) && !Directory.Exists(into))
                 throw new VerbException(ExitCode.CannotCreate, $"{into} is no folder. Parts are kept in one: name another with --kit.");
             var kept = new PartsKept(into);
-            foreach (var part in found[true].Select(p => PartSheet.Of(house, p)))
+            List<PartSheet> parts = [.. found[true].Select(p => PartSheet.Of(house, p))];
+            if (!parsed.GetValue(replace) && parts.Where(kept.IsWeaker).Select(p => p.Name).ToList() is { Count: > 0 } weaker)
+                throw new VerbException(ExitCode.CannotCreate, $"Nothing was kept. {into} has values of {string.Join(", ", weaker)} that were checked against "
+                    + "the sheet; in this house they were not. --replace keeps these all the same, and the others as older ones beside them.");
+            foreach (var part in parts)
             {
                 Console.Out.WriteLine(kept.Write(part).OrEnd(ExitCode.Disk));
                 if (kept.Older is { } older)
@@ -76,40 +81,67 @@ internal static class KitVerb
         var path = Common.House();
         var file = new Argument<string>("FILE") { Description = $"A part that was kept, {PartFolder.Ending}." };
         var dry = new Option<bool>("--try") { Description = "Show what would change, and save nothing." };
+        var yes = new Option<bool>("--yes") { Description = "Also where a value that was checked against a sheet would no longer be." };
         var by = Common.By();
         var verb = new Command("kit-in", "Take a part from its file: says which values change and what the checks then say otherwise. One change, one undo.")
-            { path, file, dry, by };
+            { path, file, dry, yes, by, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var part = PartFolder.Read(parsed.GetRequiredValue(file))
                 .OrEnd(Path.Exists(parsed.GetRequiredValue(file)) ? ExitCode.BadData : ExitCode.NoInput);
+            // A try only looks: it needs no lock, and no house that can be written.
+            var look = Look.By(parsed);
+            if (parsed.GetValue(dry))
+            {
+                var looked = look.At(parsed.GetRequiredValue(path)).House;
+                if (Say(looked, part, parsed.GetRequiredValue(file)) is not null)
+                    Common.Say("Nothing was taken: this was a try.");
+                return look.End(ExitCode.Fine);
+            }
             var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), parsed.GetValue(by)!);
             using (house)
             {
-                foreach (var change in TakePart.AboutChanges(scribe.House, part).Concat(TakePart.Changes(scribe.House, part)))
-                    Console.Out.WriteLine($"{part.Name}\t{change.Fact.Label}\t{change.Was}\t{change.Becomes}");
-                var draft = TakePart.Into(scribe.House, part);
-                if (!draft.Ok)
-                {
-                    Common.Say(draft.Reason!);
+                if (Say(scribe.House, part, parsed.GetRequiredValue(file)) is not { } draft)
                     return ExitCode.Fine;
-                }
-                foreach (var fact in TakePart.NotInEdition(scribe.House, part))
-                    Common.Say($"{fact.Label}: {fact.ShowOf(part.In(scribe.House)!, scribe.House)} is not in this edition. It stays, and is not checked.");
-                var notHeld = TakePart.TakenUnchecked(scribe.House, part).Length;
-                if (notHeld > 0)
-                    Common.Say($"{NumberText.Counted(notHeld, "value is", "values are")} taken as not checked against a sheet. "
-                        + $"A file says who checked its values and when: {AboutSheet.HeldBy}, {AboutSheet.HeldOn}.");
-                var effect = TakePart.Effect(CheckReport.Of(scribe.House), draft.Value);
-                foreach (var (said, finding) in effect.Come.Select(f => ("Then found", f))
-                    .Concat(effect.Reopen.Select(f => ("Waived, and then open again", f))))
-                    Common.Say($"{said}: {scribe.House.NameOf(finding.Subject)}: {finding.Found.Message.In(scribe.House)}");
-                Common.Say(effect.ToString());
-                Common.Say(parsed.GetValue(dry) ? "Nothing was taken: this was a try." : $"Saved: {scribe.Record(draft.Value).OrEnd(ExitCode.Disk).What}.");
+                if (!parsed.GetValue(yes) && TakePart.LosesChecked(scribe.House, part) is { IsEmpty: false } lost)
+                    throw new VerbException(ExitCode.Usage, "Nothing was taken. These were checked against a sheet, and would no longer be: "
+                        + $"{string.Join(", ", lost.Select(f => f.Label))}. --yes takes the part all the same.");
+                Common.Say($"Saved: {scribe.Record(draft).OrEnd(ExitCode.Disk).What}.");
                 return ExitCode.Fine;
             }
         });
         return verb;
+    }
+
+    /// <summary>Says what a part changes in a house, and which findings come and go.</summary>
+    /// <returns>The change; null where there is none.</returns>
+    private static Core.History.Draft? Say(House house, PartSheet part, string file)
+    {
+        foreach (var change in TakePart.AboutChanges(house, part).Concat(TakePart.Changes(house, part)))
+            Console.Out.WriteLine($"{part.Name}\t{change.Fact.Label}\t{change.Was}\t{change.Becomes}");
+        var inFolder = Path.GetDirectoryName(Path.GetFullPath(file)) == Path.GetFullPath(UserFolder.Kit);
+        var draft = TakePart.Into(house, part, inFolder ? TakePart.FromFolder : $"the file {Path.GetFileName(file)}");
+        if (!draft.Ok)
+        {
+            Common.Say(draft.Reason!);
+            return null;
+        }
+        foreach (var fact in TakePart.NotInEdition(house, part))
+            Common.Say($"{fact.Label}: {fact.ShowOf(part.In(house)!, house)} is not in this edition. It stays, and is not checked.");
+        var notHeld = TakePart.TakenUnchecked(house, part).Length;
+        if (notHeld > 0)
+        {
+            var says = part.About.ContainsKey(AboutSheet.HeldBy) && part.About.ContainsKey(AboutSheet.HeldOn);
+            Common.Say($"{NumberText.Counted(notHeld, "value is", "values are")} taken as not checked against a sheet. "
+                + (says ? "The file marks them so, with a ? before the name."
+                    : $"A file says who checked its values and when: {AboutSheet.HeldBy}, {AboutSheet.HeldOn}."));
+        }
+        var effect = TakePart.Effect(CheckReport.Of(house), draft.Value);
+        foreach (var (said, finding) in effect.Come.Select(f => ("Then found", f))
+            .Concat(effect.Reopen.Select(f => ("Waived, and then open again", f))).Concat(effect.Go.Select(f => ("Then no longer found", f))))
+            Common.Say($"{said}: {house.NameOf(finding.Subject)}: {finding.Found.Message.In(house)}");
+        Common.Say(effect.ToString());
+        return draft.Value;
     }
 
     /// <summary>The folder of the user's kit.</summary>

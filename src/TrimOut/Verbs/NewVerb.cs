@@ -21,7 +21,7 @@ internal static class NewVerb
             DefaultValueFactory = _ =>
             "inches"
         };
-        units.AcceptOnlyFromAmong("inches", "mm");
+        units.HelpName = "inches|mm";
         var kit = new Option<string?>("--kit") { Description = "Begin with the parts that are kept in this folder.", HelpName = "folder" };
         var by = Common.By();
         var verb = new Command("new", "Begin a house file with a blank kit.") { path, name, units, kit, by };
@@ -34,7 +34,7 @@ internal static class NewVerb
             var parts = parsed.GetValue(kit) is { } folder ? PartFolder.In(folder).Select(p => p.Part.OrEnd(ExitCode.BadData)).ToList() : [];
             if (parts.Count == 0 && parsed.GetValue(kit) is { } none)
                 throw new VerbException(ExitCode.NoInput, $"There is no part in {none}: no file that ends with {PartFolder.Ending}.");
-            var shownIn = parsed.GetValue(units) == "mm" ? DisplayUnits.Millimetres : DisplayUnits.Inches;
+            var shownIn = NewHouse.ReadUnits(parsed.GetValue(units)!).OrEnd(ExitCode.Usage);
             var begin = NewHouse.Begin(called, shownIn, parts).OrEnd(ExitCode.Usage);
             using var house = HouseOnDisk.Create(file, TimeProvider.System);
             var scribe = new Scribe(house, TimeProvider.System, parsed.GetValue(by)!);

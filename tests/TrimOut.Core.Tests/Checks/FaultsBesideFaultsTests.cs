@@ -78,6 +78,7 @@ public partial class FaultsBesideFaultsTests
         ["label-twice: label-at-window, *"] = "the other cable has another label then",
         ["listed-by-relaxation: place, *"] = "the leg goes through another place then",
         ["loop-open-or-shorted: first-loop, *"] = "an open loop says nothing of the length",
+        ["past-what-is-made: order-width, mount"] = "the ordered size is the whole of it, with its overlaps",
         ["order-past-opening: *, ordered-inside"] = "wider than the opening is wider than what must come off it",
         ["out-of-square: *, deduction-inside"] = "one lean, held against two limits",
         ["out-of-square: *, square-limit"] = "one lean, held against two limits",

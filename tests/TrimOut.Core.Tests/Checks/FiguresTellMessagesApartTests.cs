@@ -105,7 +105,7 @@ public partial class FiguresTellMessagesApartTests
         PanelOverloaded: one
         PartsPastOpening: known plumb
         PassesDisagree: height width
-        PastWhatIsMade: too-high too-wide
+        PastWhatIsMade: too-high too-high-already too-wide too-wide-already
         PlugInWithoutSocket: none too-far
         PositionTwice: past-number
         RunPastKitTable: at-least planned whole

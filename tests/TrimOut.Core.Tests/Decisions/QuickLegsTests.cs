@@ -34,8 +34,18 @@ public class QuickLegsTests
     [InlineData("up 8, across", "Leg 2: say how long it is")]
     [InlineData("up eight", "Leg 1: \"eight\" is no length")]
     [InlineData("up 9000", "too long")]
+    [InlineData("up 2.4 m, across 46 in wall", "One leg is 2.4 m, and 46 has no unit: write 46 m or 46 ft.")]
     public void WhatIsNotUnderstoodIsRefusedWithItsLeg(string line, string why) =>
         Assert.Contains(why, QuickLegs.Read(line, new TestJob().House).Reason, StringComparison.Ordinal);
+
+    [Fact]
+    public void InMetresALegInFeetMakesOneWithoutAUnitAQuestion()
+    {
+        var house = new TestJob(DisplayUnits.Millimetres).House;
+        Assert.Equal("One leg is 8 ft, and 3 has no unit: write 3 m or 3 ft.", QuickLegs.Read("up 8 ft, across 2.4 m, down 3", house).Reason);
+        Assert.True(QuickLegs.Read("up 8 ft, across 2.4 m, down 3 m", house).Ok);
+        Assert.True(QuickLegs.Read("up 2.4 m, down 3", house).Ok);
+    }
 
     [Fact]
     public void TheLineOfARunReadsTheSame()

@@ -30,7 +30,7 @@ public class StepGuardTests
     {
         var job = new TestJob().Window("W01").Say("W01", UnitFacts.Damage, "none").Say("W01", UnitFacts.LeadSide, "left")
             .Say("W01", UnitFacts.LeadCameAt, "left").Mark("W01", "looked-over").Say("W01", UnitFacts.Setback, "1").Say("W01", UnitFacts.FixedInto, "wood")
-            .Mark("W01", "brackets-fixed");
+            .Mark("W01", "brackets-fixed").Mark("W01", "centre-support-clear");
         job.Do(MarkStep.NotNeeded(job.Unit("W01"), StepList.Find("box-matched")!, "came without a box"));
         Assert.Empty(Against(job, "clicked-in"));
     }

@@ -25,6 +25,20 @@ public class LaterStepsTests
         Assert.NotEqual(Levelled, Progress.Next(job.Unit("W01"), Second));
     }
 
+    /// <summary>A unit that was hung before a blank of the sheet counted as undecided is not opened again by it.</summary>
+    [Fact]
+    public void AStepThatIsUndecidedIsNotAskedWhereThePhaseWasCompleteBefore()
+    {
+        var job = new TestJob(steps: First).Window("W01").Say("W01", WindowFacts.RoughWidth, "36").SayOf("Roller", CoveringKindFacts.CentreFrom, "");
+        foreach (var step in StepList.Of(Phase.Hang, job.Unit("W01")).Where(s => s.Since == 1 && s.Id != "centre-support-clear").ToList())
+            job.Mark("W01", step.Id);
+        var undecided = StepList.Find("centre-support-clear")!;
+        Assert.DoesNotContain(undecided, StepList.Of(Phase.Hang, job.Unit("W01")));
+        Assert.Contains(undecided, StepList.Shipped.Open(Phase.Hang, job.Unit("W01")));
+        job.Do(j => MarkStep.Clear(j.Unit("W01"), StepList.Find("moves-free")!));
+        Assert.Contains(undecided, StepList.Of(Phase.Hang, job.Unit("W01")));
+    }
+
     [Fact]
     public void AStepIsAskedWhereThePhaseWasOpenWhenItCame()
     {

@@ -38,6 +38,19 @@ public class StepListTests
     public void EveryPhaseHasStepsForAUnitOrTheHouse() =>
         Assert.All(PhaseNames.All, p => Assert.Contains(StepList.All, s => s.Phase == p && s.Subject != ItemKind.Panel));
 
+    /// <summary>A blank is no "no": nobody knows that no centre support is needed, and so it is asked.</summary>
+    [Fact]
+    public void ACentreSupportIsAskedUntilTheSheetSaysThatNoneIsNeeded()
+    {
+        var job = new TestJob().Window("W01").Say("W01", WindowFacts.RoughWidth, "36");
+        bool Asked() => StepList.Of(Phase.Hang, job.Unit("W01")).Any(s => s.Id == "centre-support-clear");
+        Assert.False(Asked());
+        job.SayOf("Roller", CoveringKindFacts.CentreFrom, "");
+        Assert.True(Asked());
+        job.SayOf("Roller", CoveringKindFacts.CentreFrom, "35");
+        Assert.True(Asked());
+    }
+
     [Fact]
     public void PresetStoredWaitsForAPresetThatMovesTheUnit()
     {

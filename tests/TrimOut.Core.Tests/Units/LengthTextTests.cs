@@ -5,6 +5,16 @@ namespace TrimOut.Core.Tests.Units;
 
 public class LengthTextTests
 {
+    // 62 ft is 18.8976 m: a cable that may be so long is not 18.9 m, and one that must be is not 18.8 m.
+    [Fact]
+    public void ALimitIsReadRoundedDownAndANeedRoundedUp()
+    {
+        var (length, metric, run) = (Length.FromFeet(62), DisplayUnits.Millimetres, LengthScale.Run);
+        Assert.Equal(("18.8 m", "18.9 m"), (length.ShowAtMost(metric, run), length.ShowAtLeast(metric, run)));
+        Assert.Equal(("62 ft", "62 ft"), (length.ShowAtMost(DisplayUnits.Inches, run), length.ShowAtLeast(DisplayUnits.Inches, run)));
+        Assert.Equal(("1 mm", "2 mm"), (Length.FromMillimetres(1.7m).ShowAtMost(metric), Length.FromMillimetres(1.2m).ShowAtLeast(metric)));
+    }
+
     // Notations of drawings and tapes: from memory of drafting convention. 1 in = 25.4 mm exactly (1959).
     [Theory]
     [InlineData("45 1/2", 1155.7)]

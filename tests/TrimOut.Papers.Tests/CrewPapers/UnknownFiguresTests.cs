@@ -40,6 +40,29 @@ public class UnknownFiguresTests
         Assert.DoesNotContain("50 mm", text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void TheHangSheetAsksTheSheetWhereItDoesNotSayFromWhichWidthOnThereIsACentreSupport()
+    {
+        List<string> Hung(TestJob job) => PaperList.Find("hang-sheet")!.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Kitchen").Single();
+        var job = Measured();
+        Assert.Equal("no ?", Hung(job)[7]);
+        Assert.Equal("ask the sheet", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, ""))[7]);
+        Assert.Equal("yes ?", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, "36"))[7]);
+    }
+
+    [Fact]
+    public void TheHangSheetGivesNoPositionByARoughSize()
+    {
+        string Text(TestJob job) => PaperList.Find("hang-sheet")!.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown;
+        var rough = new TestJob().Window("W01").Say("W01", WindowFacts.RoughWidth, "36").Say("W01", WindowFacts.Mount, "inside");
+        Assert.Contains("| W01 | ______ | ______ | ______ | ______ | ______ | ______ |", Text(rough), StringComparison.Ordinal);
+        Assert.Contains("no, by the rough size", Text(rough), StringComparison.Ordinal);
+        Assert.DoesNotContain("| W01 | ______ | ______ | ______ |", Text(Measured()), StringComparison.Ordinal);
+    }
+
+    private static TestJob Measured() => new TestJob().Window("W01").Say("W01", WindowFacts.Mount, "inside").Say("W01", WindowFacts.WidthTop, "36")
+        .Say("W01", WindowFacts.WidthMiddle, "36").Say("W01", WindowFacts.WidthBottom, "36");
+
     private static string Said(TestJob job) =>
         string.Join('\n', PaperList.Find("pull-sheet")!.Page(FinishedHouse.Data(job.Scribe.Log)).SaidUnder("Home runs"));
 }

@@ -25,6 +25,16 @@ public class OrderSheetTests
     }
 
     [Fact]
+    public void NobodySaysThatADeductionIsOffWhichTheSheetWasNotReadFor()
+    {
+        string Said(TestJob job) => Page(job).TableUnder("For whoever makes it").Single(r => r[0] == "Roller")[4];
+        var job = new TestJob().Window("W01").Say("W01", WindowFacts.Mount, "outside").SayOf("Roller", CoveringKindFacts.OrderedOutside, "made")
+            .SayOf("Roller", CoveringKindFacts.DeductionOutside, "");
+        Assert.Equal("ask the sheet", Said(job));
+        Assert.Equal("nobody any more: it is off", Said(job.SayOf("Roller", CoveringKindFacts.DeductionOutside, "1/4")));
+    }
+
+    [Fact]
     public void AValueThatIsPutAgainAsItWasIsNoChange()
     {
         var job = Frozen().Say("W01", UnitFacts.OrderWidth, "44").Say("W01", UnitFacts.OrderWidth, "45");

@@ -12,11 +12,14 @@ public class OpenStopsTests
     {
         { "walk-sheet", [Phase.WalkThrough] },
         { "pull-sheet", [Phase.WalkThrough, Phase.RoughIn] },
-        { "test-record", [Phase.RoughIn, Phase.CloseIn, Phase.Power] },
-        { "order-sheet", [Phase.WalkThrough, Phase.Measure, Phase.Order] },
-        { "receiving-list", [Phase.Receive] },
-        { "hang-sheet", [Phase.Measure, Phase.Receive, Phase.Hang] },
-        { "panel-schedule", [Phase.Power] },
+        { "test-record", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Power] },
+        { "measure-form", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Measure] },
+        { "parts-list", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Measure, Phase.Order] },
+        { "order-sheet", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Measure, Phase.Order] },
+        { "receiving-list", [Phase.Order, Phase.Receive] },
+        { "hang-sheet", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Measure, Phase.Order, Phase.Receive, Phase.Hang] },
+        { "panel-schedule", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Power] },
+        { "panel-door", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Power] },
     };
 
     [Theory]
@@ -33,11 +36,37 @@ public class OpenStopsTests
         Assert.DoesNotContain("wrong", PaperList.Find(id)!.Write(SampleJobs.Data("orchard-cottage")).Markdown.Split("\n## ")[0], StringComparison.Ordinal);
     }
 
+    /// <summary>A motor that its panel does not fit: the electrician, whoever hangs it and whoever stands at the panel are told.</summary>
+    [Theory]
+    [InlineData("panel-schedule")]
+    [InlineData("panel-door")]
+    [InlineData("hang-sheet")]
+    public void AMotorThatItsPanelDoesNotFitStandsAtTheHead(string id)
+    {
+        var job = FinishedHouse.Build().SayOf("Roller", CoveringKindFacts.MotorVolts, "16.5");
+        Assert.Contains("16.5 V", PaperList.Find(id)!.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown.Split("\n## ")[0], StringComparison.Ordinal);
+    }
+
     [Fact]
-    public void TheBookIsADraftUntilItIsSignedFor()
+    public void LoadsThatNobodyCheckedAreMarkedAtThePanel()
+    {
+        var job = FinishedHouse.Build().SayOf("Roller", CoveringKindFacts.RunningCurrent, "0.85");
+        foreach (var id in (string[])["panel-schedule", "panel-door"])
+        {
+            string Text() => PaperList.Find(id)!.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown;
+            Assert.Contains("0.85 A ?", Text(), StringComparison.Ordinal);
+            Assert.Contains("nobody checked it against that sheet yet", Text(), StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("binder")]
+    [InlineData("card")]
+    [InlineData("panel-door")]
+    public void WhatTheOwnerGetsIsADraftUntilItIsSignedFor(string id)
     {
         var job = FinishedHouse.Build();
-        string Head() => Binder.Markdown(job.Scribe.Log, FinishedHouse.Day).Split("\n## ")[0];
+        string Head() => PaperList.Find(id)!.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown.Split("\n## ")[0];
         Assert.DoesNotContain("DRAFT", Head(), StringComparison.Ordinal);
         job.Do(SetFact.Typed(job.House, job.House.Job, HouseFacts.AcceptedOn, ""));
         Assert.Contains("DRAFT", Head(), StringComparison.Ordinal);

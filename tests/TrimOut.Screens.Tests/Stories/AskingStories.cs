@@ -18,6 +18,20 @@ public class AskingStories
         user.Press("=").Sees("What if, from W01").Sees("69 ft").Sees("16 AWG").Sees("arrive of 12 V");
     }
 
+    /// <summary>Figures that the program brings stand under no unit's name unmarked, and tails that are planned count as they do for checks.</summary>
+    [Fact]
+    public void WhatIfMarksWhatNobodyTyped()
+    {
+        using (var user = At(new TestJob().Window("W01")))
+        {
+            user.Press("=").Sees("60 ft *").Sees("16 AWG *").Sees("* typed by nobody").Press("enter").Type("62 ft").Sees("62 ft").DoesNotSee("62 ft *");
+        }
+        // 36 in of window and 72 in at the panel beside 20 ft of legs.
+        var planned = new TestJob().Window("W01").Say("W01", WindowFacts.RoughWidth, "36").Say("W01", RunFacts.Cable, "16/2");
+        using var there = At(planned.Do(QuickLegs.Add(planned.Run("W01"), "up 20 ft")));
+        there.Press("=").Sees("29 ft").DoesNotSee("29 ft *").DoesNotSee("16 AWG *");
+    }
+
     [Fact]
     public void AThinnerGaugeIsTooLittleAndAThickerOneIsEnoughAgain()
     {

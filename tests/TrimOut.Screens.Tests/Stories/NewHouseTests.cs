@@ -1,5 +1,8 @@
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Screens.Tests.Stories;
 
@@ -16,6 +19,29 @@ public class NewHouseTests
         var unit = Assert.Single(user.House.Units);
         Assert.Equal("36\"", unit.Window.Show(WindowFacts.RoughWidth));
         Assert.Equal(Side.Left, unit.LeadSide);
+    }
+
+    [Theory]
+    [InlineData("mm")]
+    [InlineData("millimetres")]
+    public void UnitsAreTakenShortAndLong(string typed)
+    {
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()));
+        user.Press("n").Type("Mill cottage").Type(typed);
+        Assert.Equal(DisplayUnits.Millimetres, user.House.DisplayUnits);
+    }
+
+    /// <summary>The folder is read when it is asked about, so that what was put right there needs no new start.</summary>
+    [Fact]
+    public void WhereTwoFilesAreOnePartBothAreNamedAndOneIsChosen()
+    {
+        var desk = new TestDesk(new FakeTimeProvider());
+        using var user = new TerminalUser(desk);
+        PartSheet Hub(int devices) => PartText.Read($"trimout-part: 1\nkind: hub-type\nname: Hub\ndevices: {devices}\n").Value;
+        desk.Kept.AddRange([Hub(7), Hub(9)]);
+        user.Press("n").Type("Mill cottage").Press("enter").Sees("1 part from your folder").Type("my").Sees("Hub-1.part.txt").Sees("Hub-2.part.txt");
+        user.Type("Hub-2.part.txt");
+        Assert.Equal(9, user.House.ItemsOf(ItemKind.HubType).Single().Get(HubTypeFacts.Devices));
     }
 
     [Fact]

@@ -58,7 +58,10 @@ public sealed class KitVerbTests : IDisposable
         Assert.Equal("Panel\tEdition\t1\t2\n", tried.Output);
         Assert.Contains("Current of all outputs: 6 A is not in this edition. It stays, and is not checked.", tried.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("taken as not checked", tried.Error, StringComparison.Ordinal);
-        _run.Run("kit-in", house, file);
+        var refused = _run.Run("kit-in", house, file);
+        Assert.NotEqual(0, refused.Code);
+        Assert.Contains("would no longer be: Current of all outputs. --yes takes the part all the same.", refused.Error, StringComparison.Ordinal);
+        Assert.Equal(0, _run.Run("kit-in", house, file, "--yes").Code);
         Assert.Matches(@"(?m)^panel-type\tPanel\t\d+\t\d+\t1\t", _run.Run("kit", house).Output);
     }
 
@@ -70,6 +73,48 @@ public sealed class KitVerbTests : IDisposable
         File.WriteAllText(Path.Combine(kit, "p" + PartFolder.Ending), "trimout-part: 1\nkind: covering-kind\nname: Shade of mine\n");
         Assert.Contains("because the folder has others of their sort: Roller, Cellular, Wood blind.",
             _run.Run("new", Path.Combine(_folder, "other-house"), "--kit", kit).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void APartSaysWhyItsValuesAreNotCheckedAndWhereItCameFrom()
+    {
+        var (house, file) = (Path.Combine(_folder, "why.trimout"), Path.Combine(_folder, "hub" + PartFolder.Ending));
+        _run.Run("new", house, "--units", "millimetres");
+        File.WriteAllText(file, "trimout-part: 1\nkind: hub-type\nname: Hub\nheld-by: Ash\nheld-on: 2026-03-02\n? devices: 7\n");
+        var taken = _run.Run("kit-in", house, file);
+        Assert.Contains("The file marks them so, with a ? before the name.", taken.Error, StringComparison.Ordinal);
+        Assert.Contains("Saved: Hub, from the file hub.part.txt.", taken.Error, StringComparison.Ordinal);
+        Assert.Contains("value for value; 1 value of it is not checked against the sheet.", _run.Run("kit-in", house, file).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ATryNeedsNoLock()
+    {
+        var (house, file) = (Path.Combine(_folder, "held.trimout"), Path.Combine(_folder, "hub" + PartFolder.Ending));
+        _run.Run("new", house);
+        File.WriteAllText(file, "trimout-part: 1\nkind: hub-type\nname: Hub\ndevices: 7\n");
+        using var held = TrimOut.HouseFile.HouseOnDisk.Open(house, TimeProvider.System);
+        Assert.Equal("Hub\tDevices\t\t7\n", _run.Run("kit-in", house, file, "--try").Output);
+    }
+
+    [Fact]
+    public void AKeptPartThatWasCheckedIsNotReplacedByOneThatWasNot()
+    {
+        var (house, kit) = (Path.Combine(_folder, "weak.trimout"), Path.Combine(_folder, "kit"));
+        Directory.CreateDirectory(kit);
+        var file = Path.Combine(kit, "hub-type-hub" + PartFolder.Ending);
+        const string Head = "trimout-part: 1\nkind: hub-type\nname: Hub\n";
+        _run.Run("new", house);
+        File.WriteAllText(file, Head + "devices: 7\n");
+        _run.Run("kit-in", house, file);
+        File.WriteAllText(file, Head + "held-by: Ash\nheld-on: 2026-03-02\ndevices: 9\n");
+        var refused = _run.Run("kit-out", house, "--kit", kit);
+        Assert.NotEqual(0, refused.Code);
+        Assert.Contains("--replace keeps these all the same", refused.Error, StringComparison.Ordinal);
+        Assert.Contains("devices: 9", File.ReadAllText(file), StringComparison.Ordinal);
+        Assert.Equal(0, _run.Run("kit-out", house, "--kit", kit, "--replace").Code);
+        Assert.Contains("devices: 7", File.ReadAllText(file), StringComparison.Ordinal);
+        Assert.Equal(9, int.Parse(PartFolder.OlderIn(kit).Single().Part.Value.Values.Single().Stored, System.Globalization.CultureInfo.InvariantCulture));
     }
 
     [Fact]

@@ -68,7 +68,7 @@ public sealed class WholeJobTests : IDisposable
             user.Press("9", "home", "k").Sees("Kept");
             desk.Close(scribe);
         }
-        Assert.Equal("Roller", Assert.Single(desk.Kit).Value.Name);
+        Assert.Equal("Roller", Assert.Single(desk.Kit).Part.Value.Name);
     }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);

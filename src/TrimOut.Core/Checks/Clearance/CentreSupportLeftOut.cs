@@ -27,7 +27,7 @@ public sealed class CentreSupportLeftOut : UnitCheck
         if (subject.OwnWidth is not { } width)
             return NotChecked.Of(subject.Window, subject.PartWidth is null ? WindowFacts.RoughWidth : WindowFacts.OverlapEachSide);
         var step = StepList.Find("centre-support-clear")!;
-        if (!subject.NeedsCentreSupport || !StepList.All.Any(s => s.Subject == ItemKind.Unit && s.Phase > Phase.Hang && subject.MarkOf(s) is not null))
+        if (subject.NeedsCentreSupport != true || !StepList.All.Any(s => s.Subject == ItemKind.Unit && s.Phase > Phase.Hang && subject.MarkOf(s) is not null))
             return new Outcome.DoesNotApply();
         return subject.MarkOf(step) is { NotNeededBecause: null }
             ? new Outcome.Fine()

@@ -34,7 +34,8 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
             return NotChecked.Of(subject.Window, subject.PartWidth is null ? WindowFacts.RoughWidth : WindowFacts.OverlapEachSide);
         if (new[] { CoveringKindFacts.EndBracket, CoveringKindFacts.CentreFrom }.FirstOrDefault(f => kind[f] is null) is { } missing)
             return NotChecked.Of(kind, missing);
-        var (bracket, support) = (kind[CoveringKindFacts.EndBracket]!.Value, subject.NeedsCentreSupport ? kind[CoveringKindFacts.CentreBracket] : Length.Zero);
+        var bracket = kind[CoveringKindFacts.EndBracket]!.Value;
+        var support = subject.NeedsCentreSupport == true ? kind[CoveringKindFacts.CentreBracket] : Length.Zero;
         if (support is not { } wide)
             return NotChecked.Of(kind, CoveringKindFacts.CentreBracket);
         var (from, to) = ((width - wide) / 2, (width + wide) / 2);

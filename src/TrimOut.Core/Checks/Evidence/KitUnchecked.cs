@@ -15,16 +15,16 @@ public sealed class KitUnchecked() : Check<AnyItem>(Subjects.Parts)
 {
     private const int Shown = 4;
 
-    private static readonly Message OneUnchecked = new("1 value of {0} was never checked against the maker's sheet: {1}.");
-    private static readonly Message SomeUnchecked = new("{0} values of {1} were never checked against the maker's sheet: {2}.");
-    private static readonly Message ManyUnchecked = new("{0} values of {1} were never checked against the maker's sheet: {2} and more.");
+    private static readonly Message OneUnchecked = new("1 value of {0} is not checked against the maker's sheet: {1}.");
+    private static readonly Message SomeUnchecked = new("{0} values of {1} are not checked against the maker's sheet: {2}.");
+    private static readonly Message ManyUnchecked = new("{0} values of {1} are not checked against the maker's sheet: {2} and more.");
     private static readonly Message Older = new("Checked against edition {0} of the sheet of {1} and not against edition {2}: {3}.");
     private static readonly Message ManyOlder = new("Checked against edition {0} of the sheet of {1} and not against edition {2}: {3} and more.");
     private static readonly Message ReadOther = new("Read the newer sheet, put right what differs, and mark each value checked again.");
     private static readonly Message ReadSheet = new("Read the sheet, put right what differs, and mark each value checked.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("kit-unchecked", "Kit values were never checked against the maker's sheet", Severity.Note, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("kit-unchecked", "Kit values are not checked against the maker's sheet", Severity.Note, Phase.WalkThrough,
         new Source(Source.MakersSheet, "every value of a part in use is marked checked"));
 
     /// <inheritdoc/>

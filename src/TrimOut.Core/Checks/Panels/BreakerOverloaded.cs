@@ -49,14 +49,15 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
             return NotChecked.Of(IsBoardBlank(subject) ? subject : unclear, PanelFacts.Board);
         var (rating, other) = (subject.Item.Get(PanelFacts.BreakerRating)!.Value, subject.Item.Get(PanelFacts.ElseOnBreaker)!.Value);
         var together = 0m;
+        Panel? unknown = null;
         foreach (var panel in OnBreakerOf(subject).Where(p => IsOnBoard(p, subject)))
         {
-            if (panel.Type?.InputCurrent is not { } input)
-                return NotChecked.Of(panel.Type, PanelTypeFacts.InputCurrent, panel, PanelFacts.Type);
-            together += input.Amperes;
+            together += panel.Type?.InputCurrent?.Amperes ?? 0;
+            unknown ??= panel.Type?.InputCurrent is null ? panel : null;
         }
+        // What is not known only adds: where the rest is too much already, nothing is waited for.
         return together + other.Amperes <= rating.Amperes
-            ? new Outcome.Fine()
+            ? unknown is null ? new Outcome.Fine() : NotChecked.Of(unknown.Type, PanelTypeFacts.InputCurrent, unknown, PanelFacts.Type)
             : new Outcome.Found(TooMuch.With(Arg.Typed(subject.Item.Get(PanelFacts.Breaker)!), rating, new Units.Current(together), other), AskElectrician,
                 FieldRef.To(subject.Item, PanelFacts.Breaker));
     }

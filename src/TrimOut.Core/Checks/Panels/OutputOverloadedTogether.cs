@@ -41,8 +41,6 @@ public sealed class OutputOverloadedTogether : RunCheck
             return new Outcome.DoesNotApply();
         }
         var (panel, output, load) = (subject.House.FindPanel(place.Panel)!, place.Output, Load.Largest(units)!.Value);
-        if (units.FirstOrDefault(u => Load.Of(u) is null) is { } silent)
-            return NotChecked.Of(silent.Kind, CoveringKindFacts.StartingCurrent, silent, UnitFacts.Kind);
         if (panel.Type?.OutputCurrent is not { } gives)
             return NotChecked.Of(panel.Type, PanelTypeFacts.OutputCurrent, panel, PanelFacts.Type);
         if (panel.Type.Supply is not { } supply)
@@ -70,6 +68,11 @@ public sealed class OutputOverloadedTogether : RunCheck
             };
         }
         var (byOutput, byClassTwo) = (Found(PastOutput, OnePastOutput, gives), Found(PastClassTwo, OnePastClassTwo, nameplate));
-        return Outcome.All(gives <= nameplate ? [byOutput, byClassTwo] : [byClassTwo, byOutput]) ?? (Outcome)new Outcome.Fine(working);
+        if (Outcome.All(gives <= nameplate ? [byOutput, byClassTwo] : [byClassTwo, byOutput]) is { } faults)
+            return faults;
+        // What is not known only adds: where the rest is too much already, nothing is waited for.
+        return units.FirstOrDefault(u => Load.Of(u) is null) is { } silent
+            ? NotChecked.Of(silent.Kind, CoveringKindFacts.StartingCurrent, silent, UnitFacts.Kind)
+            : new Outcome.Fine(working);
     }
 }

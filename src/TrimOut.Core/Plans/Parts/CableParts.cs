@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Units;
@@ -9,6 +10,9 @@ namespace TrimOut.Core.Plans.Parts;
 internal static class CableParts
 {
     private static readonly Message Lengths = new("legs, allowance and both tails of {0}");
+    private static readonly Message Allowance = new("allowance {0}");
+    private static readonly Message PanelTail = new("tail at the panel {0}");
+    private static readonly Message BegunBy = new("{0} (what the program began with, typed by nobody)");
     private static readonly Message NoLength = new("no length yet");
     private static readonly Message WithoutCable = new("Runs without a cable");
     private static readonly Message ToBuy = new("{0}: boxes to buy");
@@ -36,6 +40,8 @@ internal static class CableParts
                 var line = new PartLine(PartGroup.Cable, PartWords.Called(cuts.Cable.Name),
                     known.Count == 0 ? null : Math.Ceiling(inches ? length.Feet : length.Metres), unit,
                     Lengths.With(PartWords.ManyRuns(known.Count)).But(NoLength, open.Select(r => r.Name)));
+                if (known.Count > 0 && TypedByNobody(house, known) is { } begun)
+                    line = line with { CountedFrom = line.CountedFrom.And(begun) };
                 yield return line with { AtLeast = open.Count > 0 };
             }
             yield return Boxes(cuts, plan, inches);
@@ -43,6 +49,17 @@ internal static class CableParts
         var without = house.Runs.Where(r => r.Cable is null).ToList();
         if (without.Count > 0)
             yield return new PartLine(PartGroup.Cable, WithoutCable, null, "", PartWords.Counted(without.Count, without.Select(r => r.Name)));
+    }
+
+    /// <summary>Which figures in a length are those that the program began with, as the pull sheet says it; null where there are none.</summary>
+    private static Sentence? TypedByNobody(House house, List<HomeRun> runs)
+    {
+        var begun = new List<Arg>();
+        if (BegunWith.Is(house.Job, HouseFacts.CableAllowance))
+            begun.Add(Allowance.With(Arg.Number(house.Job.Get(HouseFacts.CableAllowance)!.Value, "%")));
+        if (BegunWith.Is(house.Job, HouseFacts.PanelTail) && runs.Exists(r => r.TailAtPanel is null))
+            begun.Add(PanelTail.With(house.Job.Get(HouseFacts.PanelTail)!.Value));
+        return begun.Count == 0 ? null : BegunBy.With(Arg.All(begun));
     }
 
     private static PartLine Boxes(CableCuts cuts, Result<CutPlan>? planned, bool inches)

@@ -30,7 +30,7 @@ internal static class CoveringParts
                 continue;
             }
             var unknown = kind.Where(u => (u.Item.Get(UnitFacts.OrderWidth) ?? u.PartWidth) is null).ToList();
-            var wide = kind.Where(u => u.NeedsCentreSupport).ToList();
+            var wide = kind.Where(u => u.NeedsCentreSupport == true).ToList();
             if (wide.Count + unknown.Count > 0)
             {
                 var line = Line(support, unknown.Count > 0 && wide.Count == 0 ? null : wide.Count,

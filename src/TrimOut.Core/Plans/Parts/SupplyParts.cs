@@ -15,7 +15,10 @@ internal static class SupplyParts
     private static readonly Message PowerOf = new("power of {0}");
     private static readonly Message MorePanels = new("More panels");
     private static readonly Message MoreOfType = new("More: {0}");
-    private static readonly Message OutputsNotKnown = new("outputs of {0} are not known");
+    private static readonly Message TypeNotKnown = new("the type of {0} is not known");
+    private static readonly Message OutputsAndUnitsNotKnown = new("the sheet of {0} does not say yet how many outputs it has, nor how many units one feeds");
+    private static readonly Message OutputsNotKnown = new("the sheet of {0} does not say yet how many outputs it has");
+    private static readonly Message UnitsNotKnown = new("the sheet of {0} does not say yet how many units an output feeds");
     private static readonly Message Places = new("{0} on panels; the panels of the house have room for {1}");
     private static readonly Message NoSheetSays = new("no sheet in the kit says how many a panel feeds");
     private static readonly Message ToAPanel = new("{0} to a panel");
@@ -35,6 +38,15 @@ internal static class SupplyParts
         }
     }
 
+    /// <summary>What is missing before the places on a panel can be counted.</summary>
+    private static Sentence Missing(Panel panel) => panel.Type switch
+    {
+        null => TypeNotKnown.With(Arg.Name(panel)),
+        { Outputs: null, UnitsPerOutput: null } type => OutputsAndUnitsNotKnown.With(PartWords.OfKit(type.Name)),
+        { Outputs: null } type => OutputsNotKnown.With(PartWords.OfKit(type.Name)),
+        var type => UnitsNotKnown.With(PartWords.OfKit(type.Name)),
+    };
+
     private static PartLine More(House house)
     {
         var units = house.Runs.Length;
@@ -42,7 +54,7 @@ internal static class SupplyParts
         var types = house.ItemsOf(ItemKind.PanelType).Select(i => new PanelType(house, i)).Where(t => t is { Outputs: not null, UnitsPerOutput: not null })
             .ToList();
         if (silent is not null)
-            return Line(MorePanels, null, OutputsNotKnown.With(Arg.Typed(silent.Name)));
+            return Line(MorePanels, null, Missing(silent));
         var places = house.Panels.Sum(p => p.Type!.Outputs!.Value * p.Type.UnitsPerOutput!.Value);
         var from = Places.With(PartWords.ManyUnits(units), places);
         if (units <= places)

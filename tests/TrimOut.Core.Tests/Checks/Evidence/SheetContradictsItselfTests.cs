@@ -22,6 +22,7 @@ public class SheetContradictsItselfTests
         { "Roller", CoveringKindFacts.DepthFlush.Name, "2 1/2", "2 31/64" },
         { "Roller", CoveringKindFacts.GapMost.Name, "1/8", "7/64" },
         { "Invented supply", PanelTypeFacts.TotalCurrent.Name, "2.5", "2.499" },
+        { "Roller", CoveringKindFacts.Widest.Name, "108", "107" },
     };
 
     [Theory]

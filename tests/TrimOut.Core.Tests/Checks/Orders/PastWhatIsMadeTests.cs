@@ -1,3 +1,4 @@
+using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Orders;
 using TrimOut.Core.Facts;
 using TrimOut.Testing;
@@ -43,8 +44,21 @@ public class PastWhatIsMadeTests
     {
         var job = Made(Jobs.Walked(), "40", "70").Say("W01", WindowFacts.Mount, "outside");
         job.Lacks(Check, "W01", "overlap each side");
+        job.Say("W01", WindowFacts.OverlapEachSide, "0").Lacks(Check, "W01", "head above");
         job.Say("W01", WindowFacts.HeadAbove, "3").Say("W01", WindowFacts.OverlapEachSide, "3");
         Assert.Equal("It is to be 41 7/8\" (42\" less 1/8\" for plaster and trim) wide; Roller is made up to 40\".", job.Fault(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void WhatIsTooWideBeforeItsOverlapsAreKnownNeedNotWaitForThem()
+    {
+        var job = Made(Jobs.Walked(), "35", "59").Say("W01", WindowFacts.Mount, "outside");
+        var said = Check.Run(job.House).Select(r => ((Outcome.Found)r.Outcome).Message.In(job.House));
+        Assert.Equal(
+        [
+            "It is to be 35 7/8\" (36\" less 1/8\" for plaster and trim) wide, overlaps not counted; Roller is made up to 35\".",
+            "It is to be 59 7/8\" (60\" less 1/8\" for plaster and trim) high, what is above the opening not counted; Roller is made up to 59\".",
+        ], said);
     }
 
     [Fact]

@@ -31,6 +31,15 @@ public class BreakerOverloadedTests
         Assert.IsType<Outcome.Fine>(job.SayOf("P2", PanelFacts.Board, "B").Of(Check, "P1"));
     }
 
+    [Fact]
+    public void ABreakerThatIsPastItsRatingAlreadyDoesNotWaitForAnotherPanel()
+    {
+        var job = OnBreaker().SayOf("P1", PanelFacts.ElseOnBreaker, "13").WithPanel("P2")
+            .SayOf("P2", PanelFacts.Board, "a").SayOf("P2", PanelFacts.Breaker, "14").SayOf("P2", PanelFacts.Type, "");
+        Assert.IsType<Outcome.NotChecked>(job.Of(Check, "P1"));
+        Assert.IsType<Outcome.Found>(job.SayOf("P1", PanelFacts.ElseOnBreaker, "13.1").Of(Check, "P1"));
+    }
+
     [Theory]
     [InlineData("breaker", "breaker")]
     [InlineData("breaker-rating", "breaker rating")]

@@ -59,6 +59,14 @@ public class OutputOverloadedTogetherTests
         Assert.Equal("starting current of Roller in the kit", Shared("9").SayOf("Roller", CoveringKindFacts.StartingCurrent, "").MissingOf(Check, "W01"));
 
     [Fact]
+    public void AnOutputThatOneUnitOverloadsDoesNotWaitForTheOther()
+    {
+        var job = Shared("0.9").Say("W02", UnitFacts.Kind, "");
+        Assert.IsType<Outcome.Found>(job.Of(Check, "W01"));
+        Assert.IsType<Outcome.NotChecked>(job.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "1").Of(Check, "W01"));
+    }
+
+    [Fact]
     public void AnOutputOfUnknownStrengthIsNotAPass() =>
         Assert.Equal("current per output of Invented supply in the kit", Shared("").MissingOf(Check, "W01"));
 

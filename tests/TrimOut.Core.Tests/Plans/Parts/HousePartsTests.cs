@@ -33,9 +33,22 @@ public class HousePartsTests
     public void CableIsCountedFromWhatTheRunsTakeOffTheirBoxes()
     {
         var job = Jobs.Roughed("W02", Jobs.Roughed());
-        Assert.Equal((150m, "legs, allowance and both tails of 2 runs"), Line(job, "16/2"));
-        Assert.Equal(
-            (1m, "cut plan for what is not pulled yet, 2 runs; on hand 0 boxes; 500 ft in a new one; no plan needs fewer"), Line(job, "16/2: boxes to buy"));
+        Assert.Equal((150m, "legs, allowance and both tails of 2 runs; allowance 10 % (what the program began with, typed by nobody)"), Line(job, "16/2"));
+        Assert.Equal((1m, "cut plan for what is not pulled yet, 2 runs; on hand 0 boxes; 500 ft in a new one; no plan needs fewer"), Line(job, "16/2: boxes to buy"));
+    }
+
+    [Fact]
+    public void AnAllowanceThatSomebodyTypedIsNotMarked() => Assert.DoesNotContain("typed by nobody",
+        Line(Jobs.Roughed().SayOf("", HouseFacts.CableAllowance, "15"), "16/2").From, StringComparison.Ordinal);
+
+    [Fact]
+    public void WhatIsMissingBeforePanelsCanBeCountedIsNamed()
+    {
+        var job = Jobs.Roughed().WithPanel("P1").SayOf("Invented supply", PanelTypeFacts.UnitsPerOutput, "");
+        Assert.Equal((null, "the sheet of Invented supply does not say yet how many units an output feeds"), Line(job, "More panels"));
+        job.SayOf("Invented supply", PanelTypeFacts.UnitsPerOutput, "1").SayOf("Invented supply", PanelTypeFacts.Outputs, "");
+        Assert.Equal((null, "the sheet of Invented supply does not say yet how many outputs it has"), Line(job, "More panels"));
+        Assert.Equal((null, "the type of P1 is not known"), Line(job.SayOf("P1", PanelFacts.Type, ""), "More panels"));
     }
 
     [Fact]
@@ -48,7 +61,7 @@ public class HousePartsTests
 
     [Fact]
     public void ARunWithoutALengthIsSaidSo() =>
-        Assert.Equal((75m, "legs, allowance and both tails of 1 run; no length yet: W02"),
+        Assert.Equal((75m, "legs, allowance and both tails of 1 run; no length yet: W02; allowance 10 % (what the program began with, typed by nobody)"),
             Line(Jobs.Roughed().Window("W02").Say("W02", RunFacts.Cable, "16/2"), "16/2"));
 
     [Fact]
