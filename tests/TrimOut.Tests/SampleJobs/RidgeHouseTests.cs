@@ -16,7 +16,7 @@ public class RidgeHouseTests
         "changed-since-order"];
 
     /// <summary>What comes of a mind that was changed after the cable was pulled.</summary>
-    private static readonly string[] ByAChangeOfMind = ["cable-not-wanted"];
+    private static readonly string[] ByAChangeOfMind = ["cable-not-wanted", "proof-outdated"];
 
     /// <summary>What was found of cable before it was pulled: in this house most of it is in the wall.</summary>
     private static readonly string[] BeforeItIsPulled = ["cable-short-on-hand"];
