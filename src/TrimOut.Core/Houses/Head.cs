@@ -19,7 +19,7 @@ public sealed record Head(ChangeId Id, string? Stored, object? Value, string By,
     /// <summary>Whether it was put later than another value, by the order of the history: no clock is asked, for a laptop's may be wrong.</summary>
     public bool IsAfter(Head other) => Change.Order(Stamp, Id, other.Stamp, other.Id) > 0;
 
-    /// <summary>What stood in the field when another value was put: this one, an earlier one of those that are kept, or null where there was none yet.</summary>
+    /// <summary>What stood in the field when another value was put: this one, an earlier one that is kept, or null where there was none yet.</summary>
     internal Head? When(Head put)
     {
         var then = this;

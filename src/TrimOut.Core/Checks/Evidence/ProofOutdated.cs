@@ -69,14 +69,14 @@ public sealed class ProofOutdated : SubjectCheck
             foreach (var before in of.Where(p => ground.Before(p.Made) is not null).GroupBy(p => ground.Before(p.Made)!.Stored!, StringComparer.Ordinal))
             {
                 var (was, now) = (ground.Before(before.First().Made)!, ground.Now!);
-                outdated.Add((before.First(), Changed.With(Labels(before), Named(unit, ground), Arg.Value(ground.Fact, was.Value ?? was.Stored!),
-                    Arg.Value(ground.Fact, now.Value ?? now.Stored!), Day(now))));
+                outdated.Add((before.First(), Changed.With(Labels(before), Named(unit, ground), Said(ground.Fact, was), Said(ground.Fact, now), Day(now))));
                 stop |= OfTheRun.Contains(ground.Fact) && phase is not Phase.RoughIn;
             }
             if (of.Where(p => ground.IsNew(p.Made)).ToList() is [var first, ..] joined)
                 outdated.Add((first, Joined.With(Labels(joined), Arg.Name(ground.Item), Day(ground.Now!))));
         }
-        if (Another(unit) is { } again && proofs.Where(p => p.With.Any(g => g.Fact == UnitFacts.Serial) && again.IsAfter(p.Made)).ToList() is [var one, ..] older)
+        if (Another(unit) is { } again
+            && proofs.Where(p => p.With.Any(g => g.Fact == UnitFacts.Serial) && again.IsAfter(p.Made)).ToList() is [var one, ..] older)
             outdated.Add((one, AnotherCame.With(Labels(older), Arg.Value(UnitFacts.ReorderedOn, again.Value!))));
         return outdated.Count == 0 ? null
             : new CheckResult((stop ? _stops : _cautions)[phase], unit.Item,
@@ -99,6 +99,9 @@ public sealed class ProofOutdated : SubjectCheck
     private static Arg Named(Unit unit, Proof.Ground ground) => ground.Item.Id == unit.Id || ground.Item.Under == unit.Id
         ? Arg.Label(ground.Fact, small: false)
         : OfRun.With(Arg.Label(ground.Fact, small: false), Arg.Name(ground.Item));
+
+    /// <summary>A value as it is shown; one that this version can't read as it is stored.</summary>
+    private static Arg Said(Fact fact, Head head) => head.Value is { } value ? Arg.Value(fact, value) : Arg.Typed(head.Stored!);
 
     private static Arg Labels(IEnumerable<Proof> proofs) => Arg.All(proofs.Select(p => p.Label));
 
