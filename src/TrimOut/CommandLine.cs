@@ -13,7 +13,7 @@ internal static class CommandLine
     public static RootCommand Build()
     {
         var root = new RootCommand(
-            "TrimOut tracks the fitting of wired motorised window coverings, house by house, from the framing walk to the owner's binder. " +
+            "TrimOut tracks the fitting of wired motorized window coverings, house by house, from the framing walk to the owner's binder. " +
                 "Without a command it opens the house picker." +
             $"{Environment.NewLine}{Environment.NewLine}A house is one .trimout file. " +
             $"Commands that only look also take a folder with a {HouseFile.Texts.HistoryText.FileName}." +
@@ -49,9 +49,10 @@ internal static class CommandLine
         if (!Console.IsOutputRedirected && root.Options.OfType<HelpOption>().FirstOrDefault()?.Action is HelpAction help && TerminalSize.Now().Width is > 0
             and var width)
             help.MaxWidth = width;
-        var by = Common.By();
+        var (by, mouse) = (Common.By(), MouseOption.Build());
         root.Add(by);
-        root.SetAction(parsed => OpenVerb.Run(Common.Given(parsed, by)));
+        root.Add(mouse);
+        root.SetAction(parsed => OpenVerb.Run(Common.Given(parsed, by), parsed.GetValue(mouse)));
         return root;
     }
 }

@@ -22,6 +22,9 @@ public class KeyTableTests
 {
     private static readonly Lazy<ShellState> Shell = new(() => new ShellState(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe));
 
+    /// <summary>What the screens below see.</summary>
+    internal static ScreenContext Context => Shell.Value.Context;
+
     internal static IReadOnlyList<IScreen> EveryScreen()
     {
         var desk = new TestDesk(new FakeTimeProvider());

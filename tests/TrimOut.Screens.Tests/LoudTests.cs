@@ -17,6 +17,9 @@ public class LoudTests
     /// <summary>High enough for every row of the sample.</summary>
     private const int High = 160;
 
+    /// <summary>The cells that a list has at the least.</summary>
+    private const int MostList = 76;
+
     /// <summary>Screens with a row for each unit.</summary>
     private static readonly Dictionary<string, string[]> OfUnits = new()
     {
@@ -89,6 +92,29 @@ public class LoudTests
                 }
             }
         }
+    }
+
+    /// <summary>A stop of a part is told of the part; who looks at the panel, the cable or the controls sees it in the row of each unit too, counted.</summary>
+    [Theory]
+    [InlineData("panels")]
+    [InlineData("cables")]
+    [InlineData("controls")]
+    public void AStopOfAPartIsCountedInTheRowsOfTheUnitsThatHaveIt(string screen)
+    {
+        var job = new TestJob().Window("W01").Window("W02").Add(ItemKind.CoveringKind, "Second").Say("W02", Core.Facts.UnitFacts.Kind, "Second")
+            .Add(ItemKind.Panel, "A").SayOf("A", Core.Facts.PanelFacts.Type, "10-output panel").Add(ItemKind.Remote, "R");
+        job.Do(Core.Decisions.Landing.Land(job.Run("W01"), job.House.Panels[0], 1)).Do(j => Core.Decisions.Landing.Land(j.Run("W02"), j.House.Panels[0], 2));
+        Assert.Empty(job.Report.OpenStops);
+        job.SayOf("Roller", Core.Facts.CoveringKindFacts.StartingCurrent, "0.4").Say("W01", Core.Facts.UnitFacts.BoxLabel, "W09");
+        Assert.Equal(2, job.Report.OpenStops.Count());
+        var shell = new ShellState(new TestDesk(Clock), job.Scribe);
+        foreach (var key in OfUnits[screen])
+            shell.Press(key);
+        var frame = shell.Draw(80, High);
+        Assert.Equal(["!2"], RowsOf(frame, "W01").Select(Loud).Distinct());
+        Assert.DoesNotContain(RowsOf(frame, "W02"), HasStop);
+        if (screen == "panels")
+            Assert.Equal("!2", Loud(Enumerable.Range(1, 20).Select(y => Row(frame, y)).First(r => Text(r).Contains(" A: ", StringComparison.Ordinal))));
     }
 
     [Fact]
@@ -268,8 +294,9 @@ public class LoudTests
     private static IEnumerable<Unit> UnitsOf(Finding finding) =>
         Ridge.Value.Context.House.Units.Where(u => Ridge.Value.Context.Report.About(u).Contains(finding));
 
-    private static IEnumerable<Cell[]> RowsOf(Frame frame, string tag) => Enumerable.Range(1, frame.Height - 3).Select(y => Row(frame, y))
-        .Where(row => Text(row[..Math.Min(row.Length, 40)]).Split(' ', StringSplitOptions.RemoveEmptyEntries).Contains(tag));
+    /// <summary>The rows of a tag as far as the list goes: a card beside it tells of the house.</summary>
+    private static IEnumerable<Cell[]> RowsOf(Frame frame, string tag) => Enumerable.Range(1, frame.Height - 3).Select(y => Row(frame, y)[..MostList])
+        .Where(row => Text(row[..40]).Split(' ', StringSplitOptions.RemoveEmptyEntries).Contains(tag));
 
     private static bool HasStop(Cell[] row) =>
         Loud(row) is var loud && (loud.Contains('!', StringComparison.Ordinal) || loud.Contains("STOP", StringComparison.Ordinal));

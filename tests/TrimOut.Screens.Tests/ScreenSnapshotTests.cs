@@ -17,12 +17,13 @@ public class ScreenSnapshotTests
     {
         ["job-sheet"] = [],
         ["job-sheet-stops"] = ["!"],
+        ["job-sheet-phases"] = ["#"],
         ["rooms"] = ["r", "up"],
         ["people"] = ["P"],
         ["unit"] = ["enter"],
         ["unit-editing"] = ["enter", "down", "enter"],
         ["walk"] = ["2"],
-        ["walk-rough-in"] = ["2", "]"],
+        ["walk-rough-in"] = ["2", "["],
         ["panels"] = ["3"],
         ["cables"] = ["4"],
         ["cut-plan"] = ["4", "p"],
@@ -51,14 +52,17 @@ public class ScreenSnapshotTests
         ["undo"] = ["u"],
         ["leave"] = ["q"],
         ["close-house"] = ["esc"],
-        ["picker"] = ["esc", "esc"],
+        ["picker"] = ["esc", "y"],
     };
+
+    /// <summary>The keys to every screen that is approved.</summary>
+    internal static IEnumerable<string[]> EveryWay => Ways.Values;
 
     /// <summary>
     /// Where a large terminal shows something that a small one does not, not only more of the same: a column, a drawing, a figure in another form.
     /// </summary>
     private static readonly string[] OtherWhenLarge =
-        ["job-sheet", "rooms", "unit", "walk-rough-in", "panels", "cables", "controls", "punch-list", "papers",
+        ["job-sheet", "rooms", "unit", "walk-rough-in", "panels", "cables", "cut-plan", "controls", "punch-list", "papers", "paper",
         "history", "kit", "house", "what-if", "figures"];
 
     public static TheoryData<string, int, int> ApprovedScreens()

@@ -107,8 +107,27 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
     /// <summary>Files that somebody else wrote.</summary>
     public List<string> Others { get; } = [];
 
-    public Result<PapersWritten> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, IReadOnlySet<string> over, CancellationToken stop)
+    public string? LabelSheet { get; private set; }
+
+    public IReadOnlyList<string> LabelSheets => ["10x3,letter", "8x3,a4"];
+
+    public Result<string> LabelsInWords(string typed) => typed == "plain" ? "plain paper, to be cut"
+        : LabelSheets.Contains(typed) ? $"sheets of {typed}" : new Refusal($"\"{typed}\" is no sheet of labels.");
+
+    public Result<string> ChooseLabels(string typed) => LabelsInWords(typed).Then<string>(words =>
     {
+        LabelSheet = typed == "plain" ? null : typed;
+        return words;
+    });
+
+    /// <summary>Papers that were asked for as PDF.</summary>
+    public List<string> Printed { get; } = [];
+
+    public Result<PapersWritten> Write(IReadOnlyList<string> papers, bool pdf, PaperHouse house, Action<string> says, IReadOnlySet<string> over,
+        CancellationToken stop)
+    {
+        if (pdf)
+            Printed.AddRange(papers);
         foreach (var paper in papers)
         {
             says(paper);
@@ -117,7 +136,7 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
                 return new PapersWritten([], others);
             Written.Add(paper);
         }
-        return new PapersWritten(papers.SelectMany(p => new[] { $"{p}.md", $"{p}.html" }).ToList(), []);
+        return new PapersWritten(papers.SelectMany(p => (string[])[$"{p}.md", $"{p}.html", .. pdf ? [$"{p}.pdf"] : Array.Empty<string>()]).ToList(), []);
     }
 
     private Result<Scribe> Begin(string name, DisplayUnits units) => CommonPracticeKit.NewHouse(name, units).Then(Recorded);

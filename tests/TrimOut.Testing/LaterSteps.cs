@@ -12,7 +12,7 @@ namespace TrimOut.Testing;
 public static class LaterSteps
 {
     /// <summary>A step of a unit in a phase that had some.</summary>
-    public static readonly Step Levelled = new("head-levelled", Phase.Hang, ItemKind.Unit, "Head levelled", "A level on the head, both ways.", [])
+    public static readonly Step Levelled = new("head-levelled", Phase.Hang, ItemKind.Unit, "Head leveled", "A level on the head, both ways.", [])
     { Since = 2 };
 
     /// <summary>A step of a panel in a phase that asked nothing of panels.</summary>

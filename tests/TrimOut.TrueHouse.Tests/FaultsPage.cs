@@ -82,7 +82,7 @@ internal static class FaultsPage
             ## Slips of the pen
 
             In {PenRecord.Houses} faultless houses each value that is written was written wrong once in each of five ways: twice as much, two digits changed
-            over, the number of the other side of the tape, a neighbour's, another choice. Of {all} slips {spoil} make the job come out otherwise: another
+            over, the number of the other side of the tape, a neighbor's, another choice. Of {all} slips {spoil} make the job come out otherwise: another
             size is ordered, another length is cut, something is fixed, landed or joined elsewhere. {spoil - silent.Count} of these are refused, or a stop
             or a caution tells of them; {silent.Count} pass in silence, as nothing else that is recorded speaks against the value:
 

@@ -37,13 +37,13 @@ public partial class FiguresInSentencesTests(ITestOutputHelper output)
         if (metric && Inches().IsMatch(text))
             yield return "inches in a metric house";
         if (metric && PartsOfMillimetres().IsMatch(text))
-            yield return "parts of a millimetre";
+            yield return "parts of a millimeter";
         if (RunInMillimetres().IsMatch(text))
-            yield return "a run in millimetres";
+            yield return "a run in millimeters";
         if (!metric && Metres().IsMatch(text))
-            yield return "metres in a house in inches";
+            yield return "meters in a house in inches";
         if (!metric && Millimetres().IsMatch(text))
-            yield return "millimetres in a house in inches";
+            yield return "millimeters in a house in inches";
         if (!metric && (Finer().IsMatch(text) || Decimals().IsMatch(text)))
             yield return "finer than a sixteenth";
     }

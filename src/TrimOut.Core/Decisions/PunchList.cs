@@ -32,7 +32,8 @@ public static class PunchList
             return new Refusal("That finding is waived already.");
         return WaiverFacts.Reason.ReadTyped(reason, house) switch
         {
-            { Ok: false } => new Refusal("A waiver needs a reason."),
+            { Ok: false } when reason.Trim().Length == 0 => new Refusal("A waiver needs a reason."),
+            { Ok: false } tooMuch => new Refusal($"The reason of a waiver: {tooMuch.Reason}"),
             var because => WaiverFacts.Initials.ReadTyped(initials, house) switch
             {
                 { Ok: false } bad => new Refusal($"A waiver needs initials, up to six letters. {bad.Reason}"),

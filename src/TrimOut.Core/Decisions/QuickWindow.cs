@@ -72,8 +72,12 @@ public sealed partial record QuickWindow
             var reason = text[(mark + LeftOutMark.Length)..].Trim();
             if (reason.Length == 0)
                 return new Refusal("Say after out: why the window is left out.");
-            window = window with { LeftOutBecause = reason };
+            // Its room is that of the window before; nothing else is carried over to a window that gets no covering.
+            window = new QuickWindow { Tag = window.Tag, Room = window.Room };
             text = text[..mark];
+            if (reason.LastIndexOf('@') is > 0 and var of)
+                (text, reason) = ($"{text} {reason[of..]}", reason[..of].Trim());
+            window = window with { LeftOutBecause = reason };
         }
         if (text.IndexOf('@', StringComparison.Ordinal) is >= 0 and var at)
         {
@@ -169,7 +173,6 @@ public sealed partial record QuickWindow
             Facing = last?.Item.Get(WindowFacts.Facing),
             Reach = last?.Reach,
             Mount = last?.Mount,
-            Units = Math.Clamp(last?.Units.Length ?? 1, 1, MostUnits),
         };
     }
 

@@ -52,7 +52,8 @@ public static class SetLine
 
     /// <summary>A detail by the label that the screens show, with what it is of before it where a sheet shows both: <c>Unit: Note</c>.</summary>
     private static Fact? ByLabel(ItemKind kind, string detail) => FactTable.Of(kind).FirstOrDefault(f => !f.IsKeyed
-        && (SameName.Comparer.Equals(f.Label, detail) || SameName.Comparer.Equals($"{ItemsNamed.Word(kind)}: {f.Label}", detail)));
+        && (SameName.Comparer.Equals(f.Label, Spelling.Shown(detail))
+            || SameName.Comparer.Equals($"{ItemsNamed.Word(kind)}: {f.Label}", Spelling.Shown(detail))));
 
     /// <summary>A detail of a leg of a run, as a unit's sheet shows it: <c>Leg 2: Length</c>.</summary>
     private static Result<Draft>? OfLeg(House house, IReadOnlyList<Item> items, string detail, string value, DateOnly? today)

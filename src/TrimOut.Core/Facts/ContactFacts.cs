@@ -13,7 +13,7 @@ public static class ContactFacts
     public static readonly Fact<string> Telephone = Of.Telephone("telephone", "Telephone", "The number that they answer.");
     public static readonly Fact<YesNo> AfterHandover = Of.Choice<YesNo>("after-handover", "Call after handover",
         "Whether the owner calls them when something fails: then they stand in the binder.", Phase.Handover);
-    public static readonly Fact<string> Note = Of.Text("note", "Note", "When they can be reached, or what they bring.", null, 400);
+    public static readonly Fact<string> Note = Of.Text("note", "Note", "When they can be reached, or what they bring.", null, Declare.Note);
 
     internal static readonly Fact[] All = [Name, Part, Telephone, AfterHandover, Note];
 }

@@ -28,10 +28,10 @@ public static class CoveringKindFacts
         "How far the end bracket reaches back from its front.", null, 0, 24);
     public static readonly Fact<Length> EndBracketDown = Of.Opening("end-bracket-down", "Bracket down",
         "How far the end bracket reaches down from the head.", null, 0, 24);
-    public static readonly Fact<Length> CentreBracket = Of.Opening("centre-bracket", "Centre bracket", "Width of the centre support.", null, 0, 24);
-    public static readonly Fact<Length> CentreFrom = Of.Opening("centre-from", "Centre support from",
-        "Units this wide or wider need a centre support.", null, 4, 360);
-    public static readonly Fact<Length> MiddleScrew = Of.OpeningOrNone("middle-screw", "Middle screw off centre",
+    public static readonly Fact<Length> CentreBracket = Of.Opening("centre-bracket", "Center bracket", "Width of the center support.", null, 0, 24);
+    public static readonly Fact<Length> CentreFrom = Of.Opening("centre-from", "Center support from",
+        "Units this wide or wider need a center support.", null, 4, 360);
+    public static readonly Fact<Length> MiddleScrew = Of.OpeningOrNone("middle-screw", "Middle screw off center",
         "How far to the right of the middle its middle screw goes; none where it has none.", NoMiddleScrew, 0, 48);
     public static readonly Fact<Length> GapBetween = Of.Opening("gap-between", "Gap between units",
         "The least between two units side by side in one opening.", null, 0, 6);
@@ -66,15 +66,15 @@ public static class CoveringKindFacts
     public static readonly Fact<string> PairCue = Of.Text("pair-cue", "Pairing cue", "What shows that it listens.");
     public static readonly Fact<TimeSpan> PresetHold = Of.Seconds("preset-hold", "Hold to store preset", "How long the button is held to store a preset.");
     public static readonly Fact<string> PresetCue = Of.Text("preset-cue", "Preset cue", "What shows that it is stored.");
-    public static readonly Fact<string> LimitsHow = Of.Text("limits-how", "Setting limits", "How its limits are set.", null, 400);
+    public static readonly Fact<string> LimitsHow = Of.Text("limits-how", "Setting limits", "How its limits are set.", null, Declare.Note);
     public static readonly Fact<TimeSpan> LimitHold = Of.Seconds("limit-hold", "Hold to set a limit", "How long the button is held to set a limit.");
     public static readonly Fact<string> LimitCue = Of.Text("limit-cue", "Limit cue", "What shows that the limit is set.");
-    public static readonly Fact<string> LevelHow = Of.Text("level-how", "Levelling", "How a limit is moved a little, to bring it level with its neighbours.",
-        null, 400);
+    public static readonly Fact<string> LevelHow = Of.Text("level-how", "Leveling", "How a limit is moved a little, to bring it level with its neighbors.",
+        null, Declare.Note);
 
     public static readonly Fact<string> WarrantyTerm = Of.Text("warranty-term", "Warranty, how long", "For how long the maker answers for it.");
     public static readonly Fact<string> WarrantyCovers = Of.Text("warranty-covers", "Warranty covers",
-        "What the maker's warranty covers, and what it does not.", null, 400);
+        "What the maker's warranty covers, and what it does not.", null, Declare.Note);
     public static readonly Fact<string> WarrantyCall = Of.Text("warranty-call", "Warranty, whom to call",
         "Who is called, with the number, and what is asked for.");
 

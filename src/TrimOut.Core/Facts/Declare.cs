@@ -9,6 +9,9 @@ namespace TrimOut.Core.Facts;
 /// <summary>Short ways to declare the facts of one kind of item.</summary>
 internal sealed class Declare(ItemKind subject)
 {
+    /// <summary>The most characters of a note or a reason: a page of an e-mail that is pasted.</summary>
+    public const int Note = 2_000;
+
     private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
 
     // What a house was measured to be is kept as it stands; a value of a sheet that can't be is a slip, in a file too.

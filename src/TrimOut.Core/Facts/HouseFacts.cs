@@ -63,18 +63,18 @@ public static class HouseFacts
         "When every unit was shown to the owner.", Phase.Handover);
     public static readonly Fact<string> DemonstratedTo = Of.Evidence("demonstrated-to", "Demonstrated to", "Who saw it.", Phase.Handover);
     public static readonly Fact<string> PowerCutTold = Of.Evidence("power-cut-told", "In a power cut",
-        "What the owner was told and shown that each unit does without power, and how it is moved by hand.", Phase.Handover, 400);
+        "What the owner was told and shown that each unit does without power, and how it is moved by hand.", Phase.Handover, Declare.Note);
     public static readonly Fact<DateOnly> BinderGivenOn = Of.Date("binder-given-on", "Binder given on", "When the binder was handed over.", Phase.Handover);
     public static readonly Fact<string> BookAt = Of.Text("book-at", "Book on the web",
         "Web address under which the owner keeps the book, such as https://...; codes on the card and the panel door then lead there.", Phase.Handover);
     public static readonly Fact<string> OpenItemsAgreed = Of.Text("open-items-agreed", "Open items agreed",
-        "What was agreed about the items still open, or none.", Phase.Handover, 400);
+        "What was agreed about the items still open, or none.", Phase.Handover, Declare.Note);
     public static readonly Fact<string> AcceptedBy = Of.Evidence("accepted-by", "Accepted by", "Who signs for the owner.", Phase.Handover);
     public static readonly Fact<DateOnly> AcceptedOn = Of.Date("accepted-on", "Accepted on", "When it was signed.", Phase.Handover);
     public static readonly Fact<string> WarrantyTerm = Of.Text("warranty-term", "Warranty, how long",
         "For how long the crew answers for its work, such as two years.", Phase.Handover);
     public static readonly Fact<string> WarrantyCovers = Of.Text("warranty-covers", "Warranty covers",
-        "What is repaired or replaced without charge, and what is not.", Phase.Handover, 400);
+        "What is repaired or replaced without charge, and what is not.", Phase.Handover, Declare.Note);
     public static readonly Fact<DateOnly> WarrantyFrom = Of.Date("warranty-from", "Warranty from", "The day it runs from.", Phase.Handover);
     public static readonly Fact<string> WarrantyCall = Of.Text("warranty-call", "Warranty, whom to call",
         "Who is called when something fails, with the number.", Phase.Handover);

@@ -67,7 +67,7 @@ public static class RunFacts
         "Plus to plus, minus to minus, read at the window end.", Phase.Power, reading: true);
     public static readonly Fact<WentDead> WentDead = Of.Choice<WentDead>("went-dead", "Its output off",
         "Which window goes dead when the plug of this output alone is pulled at the panel.", Phase.Power);
-    public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, 400);
+    public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, Declare.Note);
 
     internal static readonly Fact[] All =
     [

@@ -16,8 +16,8 @@ public static class UnitFacts
     public static readonly Fact<Side> LeadSide = Of.Choice<Side>("lead-side", "Lead side",
         "The side the cable reaches the unit, seen from inside the room facing the window.", Phase.WalkThrough);
     public static readonly Fact<PowerSource> Power = Of.Choice<PowerSource>("power", "Power", "Panel output, plug-in supply or battery.", Phase.WalkThrough);
-    public static readonly Fact<SocketNear> Socket = Of.Choice<SocketNear>("socket", "Socket",
-        "Plug-in supply: whether its cord reaches a socket out of sight and out of a child's reach.", Phase.WalkThrough);
+    public static readonly Fact<SocketNear> Socket = Of.Choice<SocketNear>("socket", "Outlet",
+        "Plug-in supply: whether its cord reaches an outlet out of sight and out of a child's reach.", Phase.WalkThrough);
     public static readonly Fact<Side> EntrySide = Of.Choice<Side>("entry-side", "Entry side",
         "The side where the cable leaves the wall or frame.", Phase.WalkThrough);
     public static readonly Fact<Length> EntryFromJamb = Of.Opening("entry-from-jamb", "Entry from jamb",
@@ -35,7 +35,7 @@ public static class UnitFacts
         "Width of this unit's part where a window has several.", Phase.Measure, 4, 360);
 
     public static readonly Fact<string> Fabric = Of.Text("fabric", "Fabric", "Name of the fabric or slat.", Phase.Order, 60);
-    public static readonly Fact<string> Colour = Of.Text("colour", "Colour", "Its colour.", Phase.Order, 40);
+    public static readonly Fact<string> Colour = Of.Text("colour", "Color", "Its color.", Phase.Order, 40);
     public static readonly Fact<Opacity> Opacity = Of.Choice<Opacity>("opacity", "Opacity", "Sheer, light filtering or blackout.", Phase.Order);
     public static readonly Fact<ItemRef> HeadCover = Of.Item(ItemKind.HeadCover, "head-cover", "Head cover",
         "What hides the roll: fascia, valance or none.", Phase.Order);
@@ -58,7 +58,7 @@ public static class UnitFacts
     public static readonly Fact<Length> DeliveredHeight = Of.Reading("delivered-height", "Delivered height",
         "Height on the box or of the unit.", Phase.Receive, 4, 360);
     public static readonly Fact<YesNo> FinishAsOrdered = Of.Choice<YesNo>("finish-as-ordered", "Finish as ordered",
-        "Whether fabric and colour, as printed on the box and as seen in it, are the ordered ones.", Phase.Receive);
+        "Whether fabric and color, as printed on the box and as seen in it, are the ordered ones.", Phase.Receive);
     public static readonly Fact<Side> LeadCameAt = Of.Choice<Side>("lead-came-at", "Lead leaves at",
         "The end at which the lead leaves the unit: held up as it will hang, seen from inside the room.", Phase.Receive);
     public static readonly Fact<string> Damage = Of.Text("damage", "Damage", "What is damaged, or none.", Phase.Receive);
@@ -91,7 +91,7 @@ public static class UnitFacts
         "With the close limit set: gap under the bottom bar; 0 just touches.", Phase.Limits, 0, 48);
 
     public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture.", null, 240);
-    public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, 400);
+    public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, Declare.Note);
     public static readonly Fact<StepMark> Step = Of.Marks();
 
     internal static readonly Fact[] All =

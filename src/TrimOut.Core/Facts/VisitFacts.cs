@@ -13,7 +13,7 @@ public static class VisitFacts
     public static readonly Fact<Phase> Phase = Of.Choice<Phase>("phase", "Phase", "The phase that it belongs to; a delivery belongs to receive.");
     public static readonly Fact<YesNo> Expects = Of.YesPer("expects", "Expected", "Whether that contact is expected to be there.", null);
     public static readonly Fact<VisitState> State = Of.Choice<VisitState>("state", "State", "Planned, done or called off.");
-    public static readonly Fact<string> Note = Of.Text("note", "Note", "What must be ready before, or what came of it.", null, 400);
+    public static readonly Fact<string> Note = Of.Text("note", "Note", "What must be ready before, or what came of it.", null, Declare.Note);
 
     internal static readonly Fact[] All = [What, On, Phase, Expects, State, Note];
 }

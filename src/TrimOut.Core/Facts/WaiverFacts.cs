@@ -13,7 +13,7 @@ public static class WaiverFacts
 
     public static readonly Fact<string> Arguments = Of.Text("arguments", "Arguments",
         "The figures that it was waived with, exact and without words; others reopen it.", null, 4000);
-    public static readonly Fact<string> Reason = Of.Text("reason", "Reason", "Why it may stay as it is.", null, 400);
+    public static readonly Fact<string> Reason = Of.Text("reason", "Reason", "Why it may stay as it is.", null, Declare.Note);
     public static readonly Fact<string> Initials = Of.Text("initials", "Initials", "Who says so.", null, 6);
 
     internal static readonly Fact[] All = [Check, Figures, Arguments, Reason, Initials];

@@ -17,7 +17,7 @@ public static class WindowFacts
         "The reason, so that nobody asks again.", Phase.WalkThrough);
     public static readonly Fact<Azimuth> Facing = Of.Direction("facing", "Facing", "Where it looks out to.", Phase.WalkThrough);
     public static readonly Fact<Reach> Reach = Of.Choice<Reach>("reach", "Reached from", "What it takes to work at its head.", Phase.WalkThrough);
-    public static readonly Fact<Mount> Mount = Of.Choice<Mount>("mount", "Mount", "Inside the reveal, or outside on the face.", Phase.WalkThrough);
+    public static readonly Fact<Mount> Mount = Of.Choice<Mount>("mount", "Mount", "Inside the opening, or outside on the face.", Phase.WalkThrough);
     public static readonly Fact<Length> RoughWidth = Of.Opening("rough-width", "Rough width", "Width at framing.", Phase.WalkThrough, 4, Most);
     public static readonly Fact<Length> RoughHeight = Of.Opening("rough-height", "Rough height", "Height at framing.", Phase.WalkThrough, 4, Most);
 
@@ -36,7 +36,7 @@ public static class WindowFacts
     public static readonly Fact<Length> DiagonalUp = Of.Reading("diagonal-up", "Diagonal, bottom left",
         "Bottom left to top right.", Phase.Measure, 4, 2 * Most);
     public static readonly Fact<Length> Depth = Of.Reading("depth", "Depth",
-        "Flat depth of the reveal, from the room face to the glass or frame, or to the first thing in the way.", Phase.Measure, 0, 48);
+        "Flat depth of the opening, from the room face to the glass or frame, or to the first thing in the way.", Phase.Measure, 0, 48);
     public static readonly Fact<DepthTo> DepthTo = Of.Choice<DepthTo>("depth-to", "Depth read to",
         "Glass, or the first thing in the way: what stands out is then not taken off again.", Phase.Measure);
     public static readonly Fact<Length> WidthAgain = Of.Reading("width-again", "Width, 2nd measure",
@@ -55,7 +55,7 @@ public static class WindowFacts
     public static readonly Fact<Length> ClearHeight = Of.Opening("clear-height", "Clear height wanted",
         "For a door or a way through: the height that stays clear under the raised unit.", Phase.Measure, 12, Most);
     public static readonly Fact<Length> WallAbove = Of.Reading("wall-above", "Wall above",
-        "Outside mount: flat wall from the opening up to the ceiling, a beam or a moulding.", Phase.Measure, 0, 120);
+        "Outside mount: flat wall from the opening up to the ceiling, a beam or a molding.", Phase.Measure, 0, 120);
     public static readonly Fact<ItemRef> MeetsRight = Of.Item(ItemKind.Window, "meets-right", "Meets at right",
         "The window whose covering meets this one's at a corner on the right.", Phase.Measure);
     public static readonly Fact<decimal> CornerAngle = Of.Number("corner-angle", "Corner angle, right",
@@ -67,7 +67,7 @@ public static class WindowFacts
     public static readonly Fact<int> PlaceInRoom = Of.Count("order", "Order in room",
         "Its place among the windows of its room on the walk, from 1.", null, 1, 999);
     public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture.", null, 240);
-    public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, 400);
+    public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, Declare.Note);
 
     internal static readonly Fact[] All =
     [

@@ -68,7 +68,7 @@ public static class UnitFigures
         var limits = run.Limits;
         var budget = run.Cable is { } drawn ? LoopBudget.LongestOf(drawn) : null;
         yield return new Figure("Longest run", limits?.Governing.LimitIn(unit) ?? Missing,
-            Working.Of("tighter of the table and (supply - minimum volts) / (2 x larger current x ohms per metre)", () =>
+            Working.Of("tighter of the table and (supply - minimum volts) / (2 x larger current x ohms per meter)", () =>
         [
             ("by the kit's table", run.Cable?.LongestRun?.LimitIn(unit) ?? "not given"), ("by voltage drop", limits?.ByVolts.LimitIn(unit) ?? Missing),
             ("by your own loop budget", budget?.LimitIn(unit) ?? "not stated"),
@@ -152,7 +152,7 @@ public static class UnitFigures
         ("supply", run.Supply?.ToString() ?? Missing), ("minimum volts", limits?.Least.ToString() ?? Missing),
         ("running", limits?.Running.ToString() ?? Missing),
         ("starting", limits?.Starting.ToString() ?? Missing),
-        ("ohms per metre, one conductor", run.OhmsPerMetre is { } ohms ? NumberText.Plain(Math.Round(ohms, 6)) : Missing),
+        ("ohms per meter, one conductor", run.OhmsPerMetre is { } ohms ? NumberText.Plain(Math.Round(ohms, 6)) : Missing),
         ("cable at max temp", Said(new JobItself(run.House), HouseFacts.ConductorTemperature)
             + Begun(new JobItself(run.House), HouseFacts.ConductorTemperature)),
     ];

@@ -15,8 +15,8 @@ internal static class HangSteps
         {
             Later = ImmutableDictionary<Fact, int>.Empty.Add(UnitFacts.FixedInto, 2),
         },
-        new("centre-support-clear", Phase.Hang, ItemKind.Unit, "Centre support clear",
-            "Centre support clear of the brackets and of their screws.",
+        new("centre-support-clear", Phase.Hang, ItemKind.Unit, "Center support clear",
+            "Center support clear of the brackets and of their screws.",
             [])
         {
             Applies = unit => unit.NeedsCentreSupport,

@@ -18,7 +18,7 @@ internal static class LimitsSteps
         new("close-limit", Phase.Limits, ItemKind.Unit, "Close limit set and seen",
             "The bar just touches the sill: no slack, no bow.",
             [UnitFacts.CloseGap]),
-        new("level-with-neighbours", Phase.Limits, ItemKind.Unit, "Level with its neighbours",
+        new("level-with-neighbours", Phase.Limits, ItemKind.Unit, "Level with its neighbors",
             "Open and closed, seen from across the room.",
             []),
         new("preset-stored", Phase.Limits, ItemKind.Unit, "Preset stored",

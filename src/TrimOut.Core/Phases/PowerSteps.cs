@@ -13,7 +13,7 @@ internal static class PowerSteps
             "Where it can be reached and opened, with air around it.",
             [PanelFacts.Type, PanelFacts.Location]),
         new("mains-connected", Phase.Power, ItemKind.Panel, "Connected to mains by a licensed electrician",
-            "Mains work is for a licensed electrician only. Write down who did it and the licence.",
+            "Mains work is for a licensed electrician only. Write down who did it and the license.",
             [PanelFacts.Board, PanelFacts.Breaker, PanelFacts.BreakerRating, PanelFacts.ConnectedBy, PanelFacts.Licence, PanelFacts.ConnectedOn])
         {
             Later = ImmutableDictionary<Fact, int>.Empty.Add(PanelFacts.Board, 2).Add(PanelFacts.BreakerRating, 2),

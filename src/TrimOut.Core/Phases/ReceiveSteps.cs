@@ -10,7 +10,7 @@ internal static class ReceiveSteps
     public static readonly ImmutableArray<Step> All =
     [
         new("box-matched", Phase.Receive, ItemKind.Unit, "Box matched",
-            "Read the label, the size, the fabric and the colour on the box.",
+            "Read the label, the size, the fabric and the color on the box.",
             [UnitFacts.BoxLabel, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight, UnitFacts.FinishAsOrdered])
         {
             Later = ImmutableDictionary<Fact, int>.Empty.Add(UnitFacts.FinishAsOrdered, 2),

@@ -53,7 +53,7 @@ internal static class RoughInSteps
             Applies = unit => unit.OnPanel,
             Later = ImmutableDictionary<Fact, int>.Empty.Add(RunFacts.OnePiece, 2),
         },
-        new("both-ends-labelled", Phase.RoughIn, ItemKind.Unit, "Both ends labelled",
+        new("both-ends-labelled", Phase.RoughIn, ItemKind.Unit, "Both ends labeled",
             "The same words at both ends, and in this file.",
             [RunFacts.LabelAtWindow, RunFacts.LabelAtPanel])
         {
@@ -83,7 +83,7 @@ internal static class RoughInSteps
         },
         new("tested-first", Phase.RoughIn, ItemKind.Unit, "First test",
             "Short the window end, read the loop. Take the short off and read again: it must read open. The loop sees no short near the window. " +
-                "Then both conductors to bare metal of the building, never to a socket or a board: open too.",
+                "Then both conductors to bare metal of the building, never to an outlet or a board: open too.",
             [RunFacts.FirstLoop, RunFacts.FirstApart, RunFacts.FirstToFrame])
         {
             Applies = unit => unit.OnPanel,

@@ -19,8 +19,8 @@ internal static class WalkThroughSteps
         new("covering-planned", Phase.WalkThrough, ItemKind.Unit, "Kind, lead side and power decided",
             "Stand inside the room, face the window: left and right are as you see them.",
             [UnitFacts.Kind, UnitFacts.LeadSide, UnitFacts.Power]),
-        new("socket-seen", Phase.WalkThrough, ItemKind.Unit, "Socket for the plug-in supply",
-            "Look for the socket that its cord reaches. A new one is for the licensed electrician, while the wall is open.",
+        new("socket-seen", Phase.WalkThrough, ItemKind.Unit, "Outlet for the plug-in supply",
+            "Look for the outlet that its cord reaches. A new one is for the licensed electrician, while the wall is open.",
             [UnitFacts.Socket])
         {
             Applies = unit => unit.Power == PowerSource.PlugIn,

@@ -31,7 +31,7 @@ public abstract record ConductorSize
         foreach (var unit in (string[])["mm2", "mm^2", "sqmm"])
         {
             if (text.EndsWith(unit, StringComparison.Ordinal)
-                && NumberText.Read(text[..^unit.Length], "square millimetres", 0.05m, 50, ("", 1)) is { Ok: true } area)
+                && NumberText.Read(text[..^unit.Length], "square millimeters", 0.05m, 50, ("", 1)) is { Ok: true } area)
                 return new Metric(area.Value);
         }
         var bare = text.TrimStart('#').Replace("awg", "", StringComparison.Ordinal).Replace("ga", "", StringComparison.Ordinal).Trim();

@@ -27,7 +27,7 @@ internal static class Care
             yield return Ours("Coverings that stack: lower them fully and clean each cell or slat by itself; keep wood dry.");
         yield return Ours("No water, spray or steam near the motor end, a splice or the panel.");
         yield return Ours(
-            "Once a year: every unit once fully open and once fully closed, level with its neighbours; no frayed cord, no loose bracket, " +
+            "Once a year: every unit once fully open and once fully closed, level with its neighbors; no frayed cord, no loose bracket, " +
                 "no cable hanging free; the labels at the panel still legible.");
         yield return Ours("Before painting or new windows: have the crew take units down. Tape no cable to a wall, and cut none.");
     }

@@ -21,7 +21,7 @@ internal static class LimitsTable
         if (set[false].Any())
             to.Say($"Not set yet: {string.Join(", ", set[false].Select(u => u.Tag))}.");
         to.Heading(3, "How limits are set");
-        to.Filled(["Kind", "How", "Hold to set a limit", "Until", "Levelling"], KindsInUse.Alike(data.House,
+        to.Filled(["Kind", "How", "Hold to set a limit", "Until", "Leveling"], KindsInUse.Alike(data.House,
             CoveringKindFacts.LimitsHow, CoveringKindFacts.LimitHold, CoveringKindFacts.LimitCue, CoveringKindFacts.LevelHow), "The kit does not say.");
         to.Say("Whether a unit that was taken down and hung again needs its limits set again is on the maker's sheet.");
     }

@@ -22,7 +22,7 @@ internal static class SignOff
             ("Accepted on", job.DayOrNotYet(HouseFacts.AcceptedOn, data.Date)));
 
         if (!data.House.Panels.IsEmpty)
-            to.Heading(3, "Mains connection").Filled(["Panel", "Connected by", "Licence", "On", "Signature"], data.House.Panels.Select(p => Row(
+            to.Heading(3, "Mains connection").Filled(["Panel", "Connected by", "License", "On", "Signature"], data.House.Panels.Select(p => Row(
             p.Name, p.EntryOrNotYet(PanelFacts.ConnectedBy), p.Entry(PanelFacts.Licence), p.DayOrNotYet(PanelFacts.ConnectedOn, data.Date), Blank)));
 
         to.Heading(3, "Handover");

@@ -81,7 +81,7 @@ internal static class WhenAUnitStops
             ? Ours("Try another remote that moves it. If that works, change the battery of the first.")
             : Ours("Try another remote that moves it, then the hub. If one of them works, change the battery of the remote that did not.");
         if (house.Units.Any(u => u.Power == PowerSource.PlugIn))
-            yield return Ours("For a unit on a plug-in supply: see that the plug is in, and that the socket works with a lamp.");
+            yield return Ours("For a unit on a plug-in supply: see that the plug is in, and that the outlet works with a lamp.");
         if (house.Units.Any(u => u.Power == PowerSource.Battery))
             yield return Ours("For a unit with its own battery: charge it as the maker's sheet says.");
         if (!house.Panels.IsEmpty)

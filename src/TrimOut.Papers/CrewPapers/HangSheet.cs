@@ -43,13 +43,13 @@ internal static class HangSheet
             .Concat(units.Where(RollSection.CanDraw).Select(u =>
                 to.Drawing(u.Tag, RollSection.Describe(u), words => RollSection.Of(u, words)))).ToList();
         to.Say(drawings.Aggregate((row, drawing) => row + drawing));
-        to.Table(["Unit", "Reached from", "Box label", "Size", "Mount", "Lead side", "Setback by the sheet", "Centre support"], units.Select(u => Row(
+        to.Table(["Unit", "Reached from", "Box label", "Size", "Mount", "Lead side", "Setback by the sheet", "Center support"], units.Select(u => Row(
             u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel),
             Join(" x ", [u.Entry(UnitFacts.OrderWidth), u.Entry(UnitFacts.OrderHeight)]),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), OrBlank(u.Kind?[CoveringKindFacts.Setback], u),
             Ours(u.NeedsCentreSupport ? "yes" : "no"))));
         to.Table(
-            ["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Centre support, middle", "Right bracket", "Unit ends",
+            ["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Center support, middle", "Right bracket", "Unit ends",
                 "Cable comes out"],
             units.Select(u => AlongOpening.Of(u) is var along ? Row(u.Tag, Shown(along.From, u), Shown(along.LeftBracket, u), Shown(along.Centre, u),
                 Shown(along.RightBracket, u), Shown(along.To, u), u.OnPanel ? Shown(u.EntryAlong, u) : Dash) : []));

@@ -37,7 +37,7 @@ internal static class MeasureForm
         Ours("Stand inside the room and face the window: left and right are as you see them."),
         data.House.DisplayUnits == DisplayUnits.Inches
             ? Ours("Steel tape, in inches and sixteenths. Write what you read: nothing is taken off and nothing rounded.")
-            : Ours("Steel tape, in whole millimetres. Write what you read: nothing is taken off and nothing rounded."),
+            : Ours("Steel tape, in whole millimeters. Write what you read: nothing is taken off and nothing rounded."),
         Ours("Depth: flat, from the room face to the glass, or to the first thing in the way; say which."),
         Ours("Ladder on firm ground; two people for a wide or high window."),
         Ours("The second measure is taken by somebody else or on another round, without a look at the first."));

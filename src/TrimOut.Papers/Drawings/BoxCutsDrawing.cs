@@ -39,6 +39,6 @@ internal static class BoxCutsDrawing
                     Ours($"left {Figure(box.LeftOver.ShowRounded(house.DisplayUnits, LengthScale.Run))}").Plain(words), Anchored.End);
         }
         return svg.Legend(2, svg.Height - 4,
-            words.Of("Bar: a box, from its loose end. Grey: the piece of a run, cut at the mark below its end. White: what is left."));
+            words.Of("Bar: a box, from its loose end. Gray: the piece of a run, cut at the mark below its end. White: what is left."));
     }
 }

@@ -67,7 +67,7 @@ internal static class Riser
             x += 92;
         }
         return svg.Legend(2, svg.Height - 4 - Svg.LegendLine,
-            words.Of("Box: a home run, its panel and its length one way; grey once it has a panel."),
+            words.Of("Box: a home run, its panel and its length one way; gray once it has a panel."),
             words.Of("Line: from a panel to a floor, with the number of cables. Not to scale."));
     }
 

@@ -22,7 +22,7 @@ internal static class RollSection
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Unit unit) => Diameters(unit) is var (tube, full)
         ? Ours($"Section of {unit.Tag}: tube {Rounded(tube, unit)}, full roll {Rounded(full, unit)}, " +
-            $"room inside {unit.HeadCover?.OnPaper() ?? Dash} {Shown(unit.HeadCover?.RoomInside, unit)}, depth of the reveal {Shown(unit.Window.Depth, unit)}")
+            $"room inside {unit.HeadCover?.OnPaper() ?? Dash} {Shown(unit.HeadCover?.RoomInside, unit)}, depth of the opening {Shown(unit.Window.Depth, unit)}")
         : Ours($"Section of {unit.Tag}");
 
     /// <summary>The drawing.</summary>
@@ -55,8 +55,8 @@ internal static class RollSection
         if (unit.Window.Depth is { } reveal)
             svg.Across(Left, Left + At(reveal), below + 28, Shown(reveal, unit).Plain(words));
         svg.Text(x + radius + 10, y + 4, Ours($"tube {Rounded(tube, unit)}").Plain(words));
-        return svg.Legend(2, svg.Height + Svg.LegendLine - 4, words.Of("Outer circle: full roll. Grey circle: tube."),
-            words.Of("Thick line: wall, head and head cover."), words.Of("Below: setback, full roll; depth of the reveal."));
+        return svg.Legend(2, svg.Height + Svg.LegendLine - 4, words.Of("Outer circle: full roll. Gray circle: tube."),
+            words.Of("Thick line: wall, head and head cover."), words.Of("Below: setback, full roll; depth of the opening."));
     }
 
     private static (Length Tube, Length Full)? Diameters(Unit unit) =>

@@ -60,6 +60,20 @@ public sealed partial record LabelGrid
     /// <summary>How many labels a sheet holds.</summary>
     public int OnASheet => Rows * Columns;
 
+    /// <summary>A common sheet as it is typed: rows x columns, and the paper.</summary>
+    public string Typed => string.Create(CultureInfo.InvariantCulture, $"{Rows}x{Columns},{(IsLetter ? "letter" : "a4")}");
+
+    /// <summary>The sheet in words, with the size of a label.</summary>
+    public string InWords
+    {
+        get
+        {
+            var units = IsLetter ? DisplayUnits.Inches : DisplayUnits.Millimetres;
+            return string.Create(CultureInfo.InvariantCulture, $"{(IsLetter ? "Letter" : "A4")} sheets of {Rows} rows x {Columns}, {OnASheet} labels of ")
+                + $"{Wide.ShowRounded(units, LengthScale.Opening)} x {High.ShowRounded(units, LengthScale.Opening)}";
+        }
+    }
+
     /// <summary>Sheets that are common, by rows, columns and margins; which one is in hand its wrapping says, and the test print shows.</summary>
     public static ImmutableArray<LabelGrid> Common { get; } =
     [

@@ -75,7 +75,7 @@ internal static class PanelSchedule
     }
 
     private static void SignOff(MarkdownWriter to, PaperData data) =>
-        to.Table(["Panel", "Electrician, name", "Licence", "Connected on", "Signature"], data.House.Panels.Select(p => Row(
+        to.Table(["Panel", "Electrician, name", "License", "Connected on", "Signature"], data.House.Panels.Select(p => Row(
             p.Name, p.EntryOrBlank(PanelFacts.ConnectedBy), p.EntryOrBlank(PanelFacts.Licence), p.EntryOrBlank(PanelFacts.ConnectedOn), Blank)),
             "There is no panel in this house.");
 

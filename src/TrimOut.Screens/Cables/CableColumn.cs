@@ -13,7 +13,7 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
 {
     public static readonly IReadOnlyList<CableColumn> All =
     [
-        new(Heads("Unit", "the unit at the window end"), 2, 7, r => r.Unit.Tag),
+        new(Heads("Unit", "the unit at the window end"), 4, 5, r => r.Unit.Tag),
         new(Heads("Cable", "the cable of the run"), 10, 7, r => r.Cable?.Name ?? ""),
         new(Heads("Legs", "all legs of the run together"), 18, 8, r => LegsWithoutLength(r) is [var first, ..] ? $"leg {first}: ?" : Run(r.LegsLength, r),
             IsFigure: true),

@@ -26,7 +26,7 @@ internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
 
     public IReadOnlyList<IKeyAction> Keys => CablesKeys.All;
 
-    public IReadOnlyList<Sign> Signs { get; } = [.. CableColumn.All.Select(c => c.Sign), .. FindingSigns.All];
+    public IReadOnlyList<Sign> Signs { get; } = [.. CableColumn.All.Select(c => c.Sign), .. FindingSigns.Counting];
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
         [[.. CableColumn.All.Select(c => c.Sign.Drawn(context.Glyphs))],
@@ -94,7 +94,7 @@ internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
     {
         var tone = selected ? Tone.Selected : Tone.Text;
         line.PutFit(0, 0, line.Width, "", tone);
-        FindingSigns.Put(line, 0, 0, context.Report.About(run.Unit), context.Glyphs, selected ? tone : null);
+        FindingSigns.PutCount(line, 0, 0, UnitCard.Around(context, run.Unit), context.Glyphs, selected ? tone : null);
         foreach (var column in CableColumn.All)
         {
             var text = shownIn(column) is { Length: > 0 } shown ? shown : "-";

@@ -13,7 +13,7 @@ namespace TrimOut.Screens.Cables;
 /// <param name="House">The house that it was planned for.</param>
 /// <param name="Plans">The plan of each cable, the same as on the papers.</param>
 /// <param name="Selected">The cable that is shown.</param>
-internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> Plans, int Selected) : IScreen, IAsked
+internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> Plans, int Selected) : IFiltered, IAsked
 {
     public string Title => "Cut plan";
 
@@ -42,8 +42,25 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
     public static Ask.Beside Plan(ScreenContext context, bool inPlace = false) => new("Planning the cuts", (_, says, stop) =>
         new Ask.Open(new CutPlanScreen(context.House, CutPlans.Of(context.House, says, stop), 0), inPlace));
 
-    /// <summary>Boxes of the plan that is shown.</summary>
-    public int Boxes => Selected < Plans.Length && Plans[Selected].Plan is { Ok: true } plan ? plan.Value.Boxes.Length : 0;
+    public string Search { get; init; } = "";
+
+    /// <summary>The boxes that are shown of the plan of a cable.</summary>
+    private ImmutableArray<BoxCuts> BoxesOf(int cable, string search) => cable >= Plans.Length || Plans[cable].Plan is not { Ok: true } plan ? []
+        : search.Length == 0 ? plan.Value.Boxes
+        : [.. plan.Value.Boxes.Where(b => Filtering.Fits($"{BoxDrawing.Name(b)} {string.Join(' ', b.Cuts.Select(c => c.Piece.Id))}", search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Boxes, BoxesOf(Selected, "").Length);
+
+    /// <summary>With only the boxes that a run comes out of; where that is none of this cable, the first cable that has one is shown.</summary>
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var has = BoxesOf(Selected, search).Length > 0 ? Selected
+            : Enumerable.Range(0, Plans.Length).FirstOrDefault(c => BoxesOf(c, search).Length > 0, Selected);
+        return this with { Search = search, Selected = has, Top = 0 };
+    }
+
+    /// <summary>Boxes of the plan that are shown.</summary>
+    public int Boxes => BoxesOf(Selected, Search).Length;
 
     private bool IsOf(ScreenContext context) => ReferenceEquals(context.House, House);
 
@@ -61,6 +78,13 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
         }
         var plan = Plans[Math.Min(Selected, Plans.Length - 1)];
         var units = context.House.DisplayUnits;
+        var boxes = BoxesOf(Selected, Search);
+        if (boxes.Any(b => b.Cuts.Length > 0))
+        {
+            (area, var card) = Wide.Split(area, context.Glyphs);
+            if (card is { } beside)
+                CutCard.Draw(beside, boxes, units, Top < boxes.Length ? boxes[Top] : null);
+        }
         area.PutFit(1, 0, area.Width - 1, $"{plan.Cuts.Cable.Name} ({Selected + 1} of {Plans.Length} cables; left and right change)", Tone.Heading);
         var y = 1;
         if (plan.Plan is not { } planned)
@@ -82,7 +106,7 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
         {
             y = area.PutWrapped(1, y, 3,
                 (plan.Cuts.WithoutLength.IsEmpty ? "" : "For the runs whose length is known: ") + planned.Value.Says(units), Tone.Text) + 1;
-            y = DrawBoxes(area, y, planned.Value, units, context.Glyphs);
+            y = DrawBoxes(area, y, boxes, units, context.Glyphs);
         }
         foreach (var why in plan.Cuts.LeftOut.GroupBy(l => l.Why))
         {
@@ -92,15 +116,15 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
     }
 
     /// <summary>The boxes from the one that was scrolled to, each whole, and how many lie beyond the edge.</summary>
-    private int DrawBoxes(Area area, int y, CutPlan plan, DisplayUnits units, Glyphs glyphs)
+    private int DrawBoxes(Area area, int y, ImmutableArray<BoxCuts> boxes, DisplayUnits units, Glyphs glyphs)
     {
         string CutsOf(BoxCuts box) => "cut at " + string.Join(", ", box.Cuts.Select(c => $"{c.Piece.Id} {c.To.ShowRounded(units, LengthScale.Run)}")) +
             $"; left {box.LeftOver.ShowRounded(units, LengthScale.Run)}";
-        var heights = plan.Boxes.Reverse().Select(b => 1 + TextWidth.Wrap(CutsOf(b), area.Width - 4).Count());
-        var first = End.Shown(Top, heights, plan.Boxes.Length, area.Height - 1 - y);
-        var names = BoxDrawing.NameCells(plan.Boxes, units, area.Width - 2);
+        var heights = boxes.Reverse().Select(b => 1 + TextWidth.Wrap(CutsOf(b), area.Width - 4).Count());
+        var first = End.Shown(Top, heights, boxes.Length, area.Height - 1 - y);
+        var names = BoxDrawing.NameCells(boxes, units, area.Width - 2);
         var shown = 0;
-        foreach (var box in plan.Boxes.Skip(first))
+        foreach (var box in boxes.Skip(first))
         {
             var cuts = CutsOf(box);
             if (shown > 0 && y + 1 + TextWidth.Wrap(cuts, area.Width - 4).Count() > area.Height - 1)
@@ -109,7 +133,7 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
             BoxDrawing.Draw(area.Part(1, y++, area.Width - 2, 1), box, units, glyphs, names);
             y = area.PutWrapped(4, y, Math.Max(0, area.Height - y), cuts, Tone.Dim);
         }
-        if (Paging.Beyond(first, plan.Boxes.Length - first - shown, "boxes above", "boxes below") is not { Length: > 0 } beyond)
+        if (Paging.Beyond(first, boxes.Length - first - shown, "boxes above", "boxes below") is not { Length: > 0 } beyond)
             return y;
         area.PutFit(1, Math.Min(y, area.Height - 1), area.Width - 1, beyond, Tone.Dim);
         return y + 1;
@@ -127,6 +151,7 @@ internal static class CutPlanKeys
             (s, _) => new Transition(s with { Selected = Paging.Move(s.Selected, -1, s.Plans.Length), Top = 0 })),
         new KeyAction<CutPlanScreen>("p", "Plan again", "Plans the cuts of the house as it is now.",
             (s, context) => new Transition(s, CutPlanScreen.Plan(context, inPlace: true))) { OnBar = false },
+        Filtering.Key<CutPlanScreen>("boxes", "tag of a run, or label of a box"),
         .. Moves.Through<CutPlanScreen>("box", (s, _, by) => s.Scroll(by)),
     ];
 }

@@ -24,7 +24,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
     public IReadOnlyList<IKeyAction> Keys => ControlsKeys.All;
 
     public IReadOnlyList<Sign> Signs { get; } =
-        [Moves, Still, Sign.Words(Load(4, 10), "under a remote: the units it moves, of the most that it can"), .. FindingSigns.All];
+        [Moves, Still, Sign.Words(Load(4, 10), "under a remote: the units it moves, of the most that it can"), .. FindingSigns.Counting];
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
         [["Unit", "Room", .. context.House.Remotes.Select(r => r.Name)],
@@ -71,11 +71,11 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
             var most = hub.Type?.Devices?.ToString(CultureInfo.InvariantCulture) ?? "?";
             var where = hub.Show(Core.Facts.HubFacts.Location) is { Length: > 0 } place ? $", {place}" : "";
             var wrong = context.Report.About(hub).Where(f => f.Open).ToList();
-            var x = area.Put(2, y, $"{hub.Name}: ", Tone.Heading);
+            var x = area.Put(4, y, $"{hub.Name}: ", Tone.Heading);
             x = area.Put(x, y, string.Create(CultureInfo.InvariantCulture, $"{devices} of {most} devices"),
                 FindingSigns.AnyStop(wrong) ? Tone.Stop : Tone.Heading);
             area.PutFit(x, y, area.Width - x, where, Tone.Heading);
-            FindingSigns.Put(area, 0, y++, wrong, context.Glyphs);
+            FindingSigns.PutCount(area, 0, y++, wrong.Concat(StopsOf(hub.Type?.Item, context)), context.Glyphs);
         }
         if (context.House.Hubs.IsEmpty)
             area.Put(1, y++, "No hub yet: N adds one.", Tone.Strong);
@@ -102,10 +102,14 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
         .Concat(Remote(context) is { } remote ? context.Report.About(remote).Concat(remote.Presets.SelectMany(context.Report.About)) : [])
         .Concat(Unit(context) is { } unit ? context.Report.About(unit).Where(f => f.Check.Phase is Phase.Pair or Phase.Limits) : []);
 
+    /// <summary>Open stops of the part that something is of: its sheet contradicts itself, say.</summary>
+    private static IEnumerable<Finding> StopsOf(Item? part, ScreenContext context) =>
+        part is null ? [] : context.Report.About(part).Where(FindingSigns.IsStop);
+
     private void DrawMatrix(Area area, ScreenContext context)
     {
         var (remotes, units) = (context.House.Remotes, Units(context));
-        var side = Math.Clamp(units.Select(u => TextWidth.Of(NameOf(u))).DefaultIfEmpty().Max() + 4, 12, area.Width * 2 / 5);
+        var side = Math.Clamp(units.Select(u => TextWidth.Of(NameOf(u))).DefaultIfEmpty().Max() + 6, 14, area.Width * 2 / 5);
         var least = Math.Clamp(remotes.Max(r => r.Name.Split(' ').Max(TextWidth.Of)) + 2, 8, Math.Max(8, area.Width - side));
         var cells = Math.Clamp((area.Width - side) / remotes.Length, least, Math.Max(least, remotes.Max(r => TextWidth.Of(r.Name)) + 2));
         var across = Math.Max(1, (area.Width - side) / cells);
@@ -120,14 +124,17 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
             var tone = first + at == Column ? Tone.Selected : Tone.Text;
             var head = area.Part(side + at * cells, y, cells - 1, names + 1);
             head.PutWrapped(0, 0, names, remote.Name, tone);
-            var wrong = FindingSigns.AnyStop(context.Report.About(remote).Concat(remote.Presets.SelectMany(context.Report.About)));
-            head.Put(0, names, (wrong ? context.Glyphs.Stop : "") + Load(remote.Units.Count(), remote.Type?.Units), wrong ? Tone.Stop : Tone.Dim);
+            var stops = context.Report.About(remote).Concat(remote.Presets.SelectMany(context.Report.About)).Concat(StopsOf(remote.Type?.Item, context))
+                .Where(FindingSigns.IsStop).Distinct().Count();
+            var wrong = stops > 0;
+            head.Put(0, names, (wrong ? FindingSigns.Counted(context.Glyphs.Stop, stops) + " " : "") + Load(remote.Units.Count(), remote.Type?.Units),
+                wrong ? Tone.Stop : Tone.Dim);
         }
         var list = area.Rows(y + names + 1, area.Height - y - names - 1);
         foreach (var (line, at) in Paging.Rows(list, units.Count, Row, at => this with { Row = at }))
         {
-            list.PutFit(1, line, side - 2, " " + NameOf(units[at]), at == Row ? Tone.Selected : Tone.Text);
-            FindingSigns.Put(list, 0, line, context.Report.About(units[at]), context.Glyphs);
+            list.PutFit(3, line, side - 4, " " + NameOf(units[at]), at == Row ? Tone.Selected : Tone.Text);
+            FindingSigns.PutCount(list, 0, line, UnitCard.Around(context, units[at]), context.Glyphs);
             foreach (var (remote, column) in shown.Select((r, c) => (r, c)))
             {
                 var moves = units[at].Remotes.Any(r => r.Id == remote.Id);

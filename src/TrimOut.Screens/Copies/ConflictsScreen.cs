@@ -10,24 +10,43 @@ namespace TrimOut.Screens.Copies;
 /// <param name="All">All of it, as the house is now.</param>
 /// <param name="Selected">The row under the cursor.</param>
 /// <param name="Way">The way out under the cursor.</param>
-internal sealed record ConflictsScreen(ImmutableArray<Conflict> All, int Selected, int Way) : IScreen, ITable
+internal sealed record ConflictsScreen(ImmutableArray<Conflict> All, int Selected, int Way) : IFiltered, ITable
 {
     public string Title => "In conflict";
 
     public IReadOnlyList<IKeyAction> Keys => ConflictsKeys.All;
 
-    public Conflict? Current => Selected < All.Length ? All[Selected] : null;
+    public string Search { get; init; } = "";
 
-    public static ConflictsScreen At(ScreenContext context) => On(0, context);
+    /// <summary>The conflicts that are listed.</summary>
+    public ImmutableArray<Conflict> Listed => Search.Length == 0 ? All : [.. All.Where(c => Filtering.Fits($"{c.About} {Said(c)}", Search))];
 
-    public IScreen Fit(ScreenContext context) => On(Selected, context);
+    public (int Shown, int All) Count(ScreenContext context) => (Listed.Length, All.Length);
 
-    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => All.Select(c => (IReadOnlyList<string>)[c.About, .. c.Ways.Select(w => w.Says)]);
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        var at = Filtering.Keep(Listed, Selected, to.Listed, c => c);
+        return to.On(at, stay: to.Listed is var listed && at < listed.Length && listed[at] == Current);
+    }
+
+    public Conflict? Current => Listed is var listed && Selected < listed.Length ? listed[Selected] : null;
+
+    public static ConflictsScreen At(ScreenContext context) => new ConflictsScreen([.. Conflict.All(context.House)], 0, 0).On(0);
+
+    public IScreen Fit(ScreenContext context) => (this with { All = [.. Conflict.All(context.House)] }).On(Selected);
+
+    private static string Said(Conflict conflict) => string.Join(' ', conflict.Ways.Select(w => w.Says));
+
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
+        Listed.Select(c => (IReadOnlyList<string>)[c.About, .. c.Ways.Select(w => w.Says)]);
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         if (Current is not { } current)
         {
+            if (Search.Length > 0)
+                return;
             area.PutWrapped(2, 1, 2, "Nothing is in conflict. What a copy brings that disagrees with this house stands here until somebody chooses.",
                 Tone.Strong);
             return;
@@ -36,8 +55,9 @@ internal sealed record ConflictsScreen(ImmutableArray<Conflict> All, int Selecte
             $"{NumberText.Counted(All.Length, "conflict")}. Left and Right go through the ways out, Enter takes the one that is marked.", Tone.Strong);
         var detail = Math.Min(area.Height / 2, 3 + current.Ways.Length * 2);
         var list = area.Rows(y + 1, area.Height - y - 1 - detail);
-        foreach (var (line, at) in Paging.Rows(list, All.Length, Selected, at => this with { Selected = at, Way = Shown(All[at]) }))
-            list.PutFit(0, line, list.Width, $" {All[at].About.TrimEnd(':')}", at == Selected ? Tone.Selected : Tone.Text);
+        var listed = Listed;
+        foreach (var (line, at) in Paging.Rows(list, listed.Length, Selected, at => On(at)))
+            list.PutFit(0, line, list.Width, $" {listed[at].About.TrimEnd(':')}", at == Selected ? Tone.Selected : Tone.Text);
         DrawWays(area.Rows(area.Height - detail, detail), current, context);
     }
 
@@ -56,15 +76,16 @@ internal sealed record ConflictsScreen(ImmutableArray<Conflict> All, int Selecte
         }
     }
 
-    private static ConflictsScreen On(int selected, ScreenContext context)
+    /// <summary>With another row under the cursor, and of that the way out that leaves all as it is; of the same row the way that was marked.</summary>
+    internal ConflictsScreen On(int selected, bool stay = false)
     {
-        ImmutableArray<Conflict> all = [.. Conflict.All(context.House)];
-        var at = Paging.Move(selected, 0, all.Length);
-        return new(all, at, at < all.Length ? Shown(all[at]) : 0);
+        var listed = Listed;
+        var at = Paging.Move(selected, 0, listed.Length);
+        return this with { Selected = at, Way = stay ? Way : at < listed.Length ? Shown(listed[at]) : 0 };
     }
 
     /// <summary>The way that leaves all as it is shown now: of values the last one.</summary>
-    internal static int Shown(Conflict conflict) => conflict.Ways.Length - 1;
+    private static int Shown(Conflict conflict) => conflict.Ways.Length - 1;
 }
 
 /// <summary>Keys of what is in conflict.</summary>
@@ -78,8 +99,9 @@ internal static class ConflictsKeys
             { Disabled = Nothing },
         new KeyAction<ConflictsScreen>("left", "Way out before", "The value before.", (s, _) => new Transition(Turned(s, -1)))
             { Disabled = Nothing, OnBar = false },
-        .. Moves.Through<ConflictsScreen>("row", (s, _, by) => Paging.Move(s.Selected, by, s.All.Length) is var at && at < s.All.Length
-            ? s with { Selected = at, Way = at == s.Selected ? s.Way : ConflictsScreen.Shown(s.All[at]) } : s),
+        Filtering.Key<ConflictsScreen>("conflicts", "tag, detail, or what a way out says"),
+        .. Moves.Through<ConflictsScreen>("row", (s, _, by) =>
+            Paging.Move(s.Selected, by, s.Listed.Length) is var at ? s.On(at, stay: at == s.Selected) : s),
     ];
 
     private static string? Nothing(ConflictsScreen s, ScreenContext context) => s.Current is null ? "Nothing is in conflict." : null;

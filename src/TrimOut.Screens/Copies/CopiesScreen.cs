@@ -7,7 +7,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Copies;
 
 /// <summary>House files that may be copies of this house: beside it, in the user's folders, on sticks.</summary>
-internal sealed record CopiesScreen(IReadOnlyList<CopyChoice> Found, int Selected) : IScreen
+internal sealed record CopiesScreen(IReadOnlyList<CopyChoice> Found, int Selected) : IFiltered
 {
     private const int Names = 30;
 
@@ -15,7 +15,20 @@ internal sealed record CopiesScreen(IReadOnlyList<CopyChoice> Found, int Selecte
 
     public IReadOnlyList<IKeyAction> Keys => CopiesKeys.All;
 
-    public CopyChoice? Current => Selected < Found.Count ? Found[Selected] : null;
+    public string Search { get; init; } = "";
+
+    /// <summary>The files that are shown.</summary>
+    public IReadOnlyList<CopyChoice> Shown => Search.Length == 0 ? Found : [.. Found.Where(c => Filtering.Fits($"{c.Name} {c.Path} {Said(c)}", Search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Shown.Count, Found.Count);
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        return to with { Selected = Filtering.Keep(Shown, Selected, to.Shown, c => c) };
+    }
+
+    public CopyChoice? Current => Shown is var copies && Selected < copies.Count ? copies[Selected] : null;
 
     /// <summary>Looks for them beside the keys: a stick may be slow.</summary>
     public static Ask.Beside Find(ScreenContext context) =>
@@ -32,9 +45,10 @@ internal sealed record CopiesScreen(IReadOnlyList<CopyChoice> Found, int Selecte
             return;
         }
         var list = area.Rows(y + 1, area.Height - y - 4);
-        foreach (var (line, at) in Paging.Rows(list, Found.Count, Selected, at => this with { Selected = at }))
+        var copies = Shown;
+        foreach (var (line, at) in Paging.Rows(list, copies.Count, Selected, at => this with { Selected = at }))
         {
-            var (copy, tone) = (Found[at], at == Selected ? Tone.Selected : Tone.Text);
+            var (copy, tone) = (copies[at], at == Selected ? Tone.Selected : Tone.Text);
             list.PutFit(0, line, list.Width, "", tone);
             list.PutFit(1, line, Names, copy.Name, tone);
             list.PutFit(Names + 2, line, 17, copy.Changed is { } when ? when.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) : "", tone);
@@ -63,7 +77,8 @@ internal static class CopiesKeys
         new KeyAction<CopiesScreen>("O", "Open a path", "Shows what would come in from a house file, or from a folder or file with a history as text.",
             (s, context) => Transition.Type(s, new Entry("The other copy", "", "a .trimout file, or a folder or file with its history as text",
                 (text, now) => text.Trim().Length == 0 ? new Refusal("Type the path of the other copy.") : new Transition(s, Look(now, text.Trim()))))),
-        .. Moves.Through<CopiesScreen>("copy", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Found.Count) }),
+        Filtering.Key<CopiesScreen>("files", "name, folder, or what is said of it"),
+        .. Moves.Through<CopiesScreen>("copy", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown.Count) }),
     ];
 
     /// <summary>Reads a copy and holds it against this house, beside the keys.</summary>

@@ -16,7 +16,7 @@ namespace TrimOut.Screens.Copies;
 /// <param name="Shown">The list that is shown.</param>
 /// <param name="Selected">The row under the cursor.</param>
 internal sealed record MergeScreen(string From, Merge Merge, int Only, ImmutableArray<MergeList> Lists, ImmutableArray<string> Remarks, int Shown, int Selected)
-    : IScreen, ITable
+    : IFiltered, ITable
 {
     private const int Detail = 4;
 
@@ -25,6 +25,20 @@ internal sealed record MergeScreen(string From, Merge Merge, int Only, Immutable
     public IReadOnlyList<IKeyAction> Keys => MergeKeys.All;
 
     public MergeList List => Lists[Shown];
+
+    public string Search { get; init; } = "";
+
+    /// <summary>The rows of the list that are shown.</summary>
+    public IReadOnlyList<MergeRow> Rows => Search.Length == 0 ? List.Rows
+        : [.. List.Rows.Where(r => Filtering.Fits($"{r.First} {r.Second} {r.Third}", Search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Rows.Count, List.Rows.Length);
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        return to with { Selected = Filtering.Keep(Rows, Selected, to.Rows, r => r) };
+    }
 
     /// <summary>The look at a copy. Holds every value against every other: called beside the keys.</summary>
     public static MergeScreen Of(HouseLog mine, CopyRead copy, Merge merge, string path) => new(path, merge,
@@ -37,7 +51,7 @@ internal sealed record MergeScreen(string From, Merge Merge, int Only, Immutable
         ],
         [.. copy.Remarks], 0, 0);
 
-    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => List.Rows.Select(r => (IReadOnlyList<string>)[r.First, r.Second, r.Third]);
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => Rows.Select(r => (IReadOnlyList<string>)[r.First, r.Second, r.Third]);
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
@@ -60,19 +74,19 @@ internal sealed record MergeScreen(string From, Merge Merge, int Only, Immutable
         var detail = area.Rows(area.Height - Detail, Detail);
         for (var column = 0; column < detail.Width; column++)
             detail.Put(column, 0, context.Glyphs.Across, Tone.Dim);
-        if (Selected < List.Rows.Length)
-            detail.PutWrapped(1, 1, Detail - 1, InWords(List.Rows[Selected], context), Tone.Text);
+        if (Rows is var shown && Selected < shown.Count)
+            detail.PutWrapped(1, 1, Detail - 1, InWords(shown[Selected], context), Tone.Text);
     }
 
     private void DrawList(Area list, ScreenContext context)
     {
-        var rows = List.Rows;
-        if (rows.IsEmpty)
+        var rows = Rows;
+        if (List.Rows.IsEmpty)
         {
             list.Put(1, 0, $"{(Shown == 2 ? "Nothing" : "No")} {List.One}.", Tone.Dim);
             return;
         }
-        foreach (var (line, at) in Paging.Rows(list, rows.Length, Selected, at => this with { Selected = at }))
+        foreach (var (line, at) in Paging.Rows(list, rows.Count, Selected, at => this with { Selected = at }))
         {
             var (row, tone) = (rows[at], at == Selected ? Tone.Selected : Tone.Text);
             var (first, second) = Shown == 0 ? (17, 12) : (list.Width * 2 / 5, list.Width / 4);
@@ -112,7 +126,8 @@ internal static class MergeKeys
             { Disabled = NotBecause },
         new KeyAction<MergeScreen>("right", "Next list", "Changes, then values that change, then what is in conflict.", (s, _) => new Transition(Turned(s, 1))),
         new KeyAction<MergeScreen>("left", "List before", "The list before.", (s, _) => new Transition(Turned(s, -1))) { OnBar = false },
-        .. Moves.Through<MergeScreen>("row", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.List.Rows.Length) }),
+        Filtering.Key<MergeScreen>("rows", "when, who, what, or which value"),
+        .. Moves.Through<MergeScreen>("row", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Rows.Count) }),
     ];
 
     private static string? NotBecause(MergeScreen s, ScreenContext context) => s.Merge.New.IsEmpty ? "Nothing would come in from this copy."

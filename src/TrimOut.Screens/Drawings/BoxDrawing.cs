@@ -42,7 +42,8 @@ internal static class BoxDrawing
         int At(Length mark) => (int)Math.Round(mark.Nanometres / all * cells);
     }
 
-    private static string Name(BoxCuts box) => $"{box.Box.Id}{(box.ToBuy ? " (buy)" : "")}";
+    /// <summary>The name of a box, and whether it is still to be bought.</summary>
+    public static string Name(BoxCuts box) => $"{box.Box.Id}{(box.ToBuy ? " (buy)" : "")}";
 
     private static string Size(BoxCuts box, DisplayUnits units) => box.Box.Length.ShowRounded(units, LengthScale.Run);
 }

@@ -58,6 +58,10 @@ internal static class UnitCard
     public static IEnumerable<Finding> Around(ScreenContext context, Unit unit) =>
         context.Report.About(unit).Where(f => f.Open).Concat(context.Report.StopsOfParts(unit)).OrderBy(f => f.Check.Severity);
 
+    /// <summary>The same of a panel: its own, and of every unit that is on it.</summary>
+    public static IEnumerable<Finding> Around(ScreenContext context, Panel panel) =>
+        context.Report.About(panel).Where(f => f.Open).Concat(panel.Runs.SelectMany(r => Around(context, r.Unit))).Distinct();
+
     /// <summary>The lines that a finding takes.</summary>
     public static int Lines(Finding finding, int cells, ScreenContext context) =>
         TextWidth.Wrap(finding.Found.Message.In(context.House), cells - TextWidth.Of(WordOf(finding.Check.Severity)) - 1).Count();

@@ -5,39 +5,56 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Figures;
 
 /// <summary>Workings: each with its formula, its inputs and its source, as a finding shows them.</summary>
-internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, int Selected) : IScreen, ITable
+internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, int Selected) : IFiltered, ITable
 {
     public string Title => $"Figures of {Of}";
 
     public IReadOnlyList<IKeyAction> Keys => FiguresKeys.All;
 
+    public string Search { get; init; } = "";
+
+    /// <summary>The figures that are shown.</summary>
+    public IReadOnlyList<Figure> Shown => Search.Length == 0 ? Figures
+        : [.. Figures.Where(f => Filtering.Fits($"{f.Name} {f.Value} {f.Source.Title}", Search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Shown.Count, Figures.Count);
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        return to with { Selected = Filtering.Keep(Shown, Selected, to.Shown, f => f) };
+    }
+
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
-        Figures.Select(f => (IReadOnlyList<string>)[f.Name, f.Value, f.Working.Formula, f.Source.Title]);
+        Shown.Select(f => (IReadOnlyList<string>)[f.Name, f.Value, f.Working.Formula, f.Source.Title]);
 
     public static FiguresScreen For(AskedFigures asked) => new(asked.Of,
         asked.At is { } fact ? [.. asked.All.Where(f => f.IsAbout(fact)), .. asked.All.Where(f => !f.IsAbout(fact))] : asked.All, 0);
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
+        var figures = Shown;
+        if (figures.Count == 0)
+            return;
         var (whole, card) = Wide.Split(area, context.Glyphs);
         var detail = card is null ? Math.Min(area.Height / 2, 14) : 0;
         var list = whole.Rows(0, whole.Height - detail);
         var names = Math.Clamp(Figures.Max(f => TextWidth.Of(f.Name)), 12, list.Width / 2);
-        foreach (var (y, at) in Paging.Rows(list, Figures.Count, Selected, at => this with { Selected = at }))
+        foreach (var (y, at) in Paging.Rows(list, figures.Count, Selected, at => this with { Selected = at }))
         {
             var tone = at == Selected ? Tone.Selected : Tone.Text;
             list.PutFit(0, y, list.Width, "", tone);
-            list.PutFit(1, y, names, Figures[at].Name, tone);
-            list.PutFit(names + 3, y, list.Width - names - 3, Figures[at].Value, tone);
+            list.PutFit(1, y, names, figures[at].Name, tone);
+            list.PutFit(names + 3, y, list.Width - names - 3, figures[at].Value, tone);
         }
         if (card is { } beside)
         {
-            DrawDetail(beside, Figures[Selected]);
+            DrawDetail(beside, figures[Selected]);
             return;
         }
         for (var x = 0; x < area.Width; x++)
             area.Put(x, area.Height - detail, context.Glyphs.Across, Tone.Dim);
-        DrawDetail(area.Rows(area.Height - detail, detail), Figures[Selected]);
+        DrawDetail(area.Rows(area.Height - detail, detail), figures[Selected]);
     }
 
     private static void DrawDetail(Area area, Figure figure)
@@ -55,6 +72,7 @@ internal static class FiguresKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        .. Moves.Through<FiguresScreen>("figure", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Figures.Count) }),
+        Filtering.Key<FiguresScreen>("figures", "name, value or source"),
+        .. Moves.Through<FiguresScreen>("figure", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown.Count) }),
     ];
 }

@@ -11,6 +11,10 @@ internal static class Wide
 
     private const int MostCard = 64;
 
+    /// <summary>Where the card of a screen would stand beside its list; null on a narrow screen.</summary>
+    public static Area? Beside(Area area) => area.Width < Least ? null
+        : area.Part(area.Width - Math.Min(MostCard, area.Width - LeastList - 2), 0, area.Width, area.Height);
+
     /// <summary>The list, and on a wide screen the card beside it, with a line between the two.</summary>
     public static (Area List, Area? Card) Split(Area area, Glyphs glyphs)
     {

@@ -11,7 +11,7 @@ namespace TrimOut.Screens.History;
 /// <param name="Count">How many changes it had.</param>
 /// <param name="Then">What was seen then.</param>
 /// <param name="Sheet">The job sheet.</param>
-internal sealed record AsItStoodScreen(int Count, ScreenContext Then, JobSheetScreen Sheet) : IScreen, IAsked
+internal sealed record AsItStoodScreen(int Count, ScreenContext Then, JobSheetScreen Sheet) : IFiltered, IAsked
 {
     private const int BannerLines = 3;
 
@@ -20,6 +20,18 @@ internal sealed record AsItStoodScreen(int Count, ScreenContext Then, JobSheetSc
     public IReadOnlyList<IKeyAction> Keys => AsItStoodKeys.All;
 
     public IReadOnlyList<Sign> Signs => Sheet.Signs;
+
+    public string Search => Sheet.Search;
+
+    public bool Filters => Sheet.Filters;
+
+    public bool FrameSays => Sheet.FrameSays;
+
+    (int Shown, int All) IFiltered.Count(ScreenContext context) => Sheet.Count(Then);
+
+    public IScreen Searching(string search, ScreenContext context) => this with { Sheet = (JobSheetScreen)Sheet.Searching(search, Then) };
+
+    public IScreen Unfiltered(ScreenContext context) => this with { Sheet = (JobSheetScreen)Sheet.Unfiltered(Then) };
 
     public Unit? UnitAt(ScreenContext context) => Sheet.UnitAt(Then);
 
@@ -58,7 +70,7 @@ internal sealed record AsItStoodScreen(int Count, ScreenContext Then, JobSheetSc
 /// <summary>Keys of the house as it stood: those of the job sheet that only look.</summary>
 internal static class AsItStoodKeys
 {
-    private static readonly HashSet<string> Looking = ["S", "!", "o", "*", "[", "]", .. Moves.Strokes.Except(["left", "right"])];
+    private static readonly HashSet<string> Looking = ["S", "!", "o", "*", "#", "[", "]", .. Moves.Strokes.Except(["left", "right"])];
 
     public static readonly IReadOnlyList<IKeyAction> All =
     [
@@ -66,6 +78,7 @@ internal static class AsItStoodKeys
             { Disabled = (s, _) => s.Count > 1 ? null : "This is the first change." },
         new KeyAction<AsItStoodScreen>("right", "Change after", "The house as it stood one change later.", (s, context) => Go(s, context, 1))
             { Disabled = (s, context) => s.Count < context.Log.Changes.Count ? null : "This is the latest change." },
+        Filtering.Key<AsItStoodScreen>("units", "tag, kind, room or floor"),
         .. JobSheetKeys.All.Where(k => k.Strokes.Any(Looking.Contains)).Select(k => new KeyAction<AsItStoodScreen>(
             k.Strokes.First(Looking.Contains), k.Name, k.Help,
             (s, _) => new Transition(s with { Sheet = (JobSheetScreen)k.Press(s.Sheet, s.Then).Screen })) { OnBar = k.OnBar }),

@@ -15,6 +15,9 @@ internal static class FirstTime
         ("q", "leaves. There is nothing to save: every change is on the disk"),
     ];
 
+    /// <summary>The lines that it takes.</summary>
+    public static int Height => Lines.Length + 1;
+
     /// <summary>Draws it; returns the line after it.</summary>
     public static int Draw(Area area, int y)
     {

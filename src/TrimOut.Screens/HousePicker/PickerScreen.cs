@@ -7,13 +7,26 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.HousePicker;
 
 /// <summary>Houses opened lately, sample jobs, and a new one.</summary>
-internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selected) : IScreen
+internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selected) : IFiltered
 {
     public string Title => "Houses";
 
     public IReadOnlyList<IKeyAction> Keys => PickerKeys.All;
 
-    public HouseChoice? Current => Selected < Houses.Count ? Houses[Selected] : null;
+    public string Search { get; init; } = "";
+
+    /// <summary>The houses that are shown.</summary>
+    public IReadOnlyList<HouseChoice> Shown => Search.Length == 0 ? Houses : [.. Houses.Where(h => Filtering.Fits($"{h.Name} {h.About}", Search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Shown.Count, Houses.Count);
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        return to with { Selected = Filtering.Keep(Shown, Selected, to.Shown, h => h) };
+    }
+
+    public HouseChoice? Current => Shown is var houses && Selected < houses.Count ? houses[Selected] : null;
 
     /// <summary>The parts of the user's kit that can be read.</summary>
     public IReadOnlyList<PartSheet> Kit { get; init; } = [];
@@ -22,30 +35,52 @@ internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selec
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        area.Put(2, 1, "TrimOut tracks wired motorised window coverings through a house,", Tone.Text);
+        area.Put(2, 1, "TrimOut tracks wired motorized window coverings through a house,", Tone.Text);
         area.Put(2, 2, "from the framing walk to the owner's binder.", Tone.Text);
-        var y = 4;
         (area, var card) = Wide.Split(area, context.Glyphs);
-        if (card is { } beside && !Houses.All(h => h.Sample))
+        var firstTime = card is null && Houses.All(h => h.Sample);
+        if (card is { } beside)
             FirstTime.Draw(beside, 1);
-        var about = Math.Min(8 + Houses.Select(h => TextWidth.Of(h.Name)).DefaultIfEmpty().Max(), area.Width / 2);
-        bool? sample = null;
-        foreach (var (house, at) in Houses.Select((h, at) => (h, at)))
+        var houses = Shown;
+        var rows = Rows(houses);
+        var about = Math.Min(8 + houses.Select(h => TextWidth.Of(h.Name)).DefaultIfEmpty().Max(), area.Width / 2);
+        var list = area.Part(2, Top, area.Width - 4, Math.Min(rows.Count, area.Height - Top - Below - (firstTime ? FirstTime.Height + 1 : 0)));
+        foreach (var (line, at) in Paging.Rows(list, rows.Count, Math.Max(0, rows.FindIndex(r => r.At == Selected)),
+            at => rows[at].At is { } house ? this with { Selected = house } : null))
         {
-            if (house.Sample != sample)
+            if (rows[at].At is not { } row)
             {
-                area.Put(2, y++, house.Sample ? "Sample jobs" : "Your houses", Tone.Heading);
-                sample = house.Sample;
+                list.PutFit(0, line, list.Width, rows[at].Heading, Tone.Heading);
+                continue;
             }
-            var tone = at == Selected ? Tone.Selected : Tone.Text;
-            area.PutSpot(2, y, area.Width - 4, at == Selected, () => this with { Selected = at });
-            area.PutFit(2, y, area.Width - 4, $" {(at == Selected ? context.Glyphs.Arrow : " ")} {house.Name}", tone);
-            area.PutFit(about, y++, area.Width - 2 - about, house.About, tone);
+            var tone = row == Selected ? Tone.Selected : Tone.Text;
+            list.PutFit(0, line, list.Width, $" {(row == Selected ? context.Glyphs.Arrow : " ")} {houses[row].Name}", tone);
+            list.PutFit(about - 2, line, list.Width - about + 2, houses[row].About, tone);
         }
-        if (Houses.All(h => h.Sample))
+        var y = Top + list.Height;
+        if (firstTime)
             y = FirstTime.Draw(area, y + 1);
         area.PutWrapped(2, y + 1, 3,
             "Mains work is for a licensed electrician only. The code in force and the makers' sheets govern over anything said here.", Tone.Dim);
+    }
+
+    /// <summary>The line that the list begins at.</summary>
+    private const int Top = 4;
+
+    /// <summary>Lines below the list, for what is said of mains work.</summary>
+    private const int Below = 3;
+
+    /// <summary>A heading above your houses and above the sample jobs, and the houses by their place in the list.</summary>
+    private static List<(string Heading, int? At)> Rows(IReadOnlyList<HouseChoice> houses)
+    {
+        var rows = new List<(string, int?)>();
+        for (var at = 0; at < houses.Count; at++)
+        {
+            if (at == 0 || houses[at].Sample != houses[at - 1].Sample)
+                rows.Add((houses[at].Sample ? "Sample jobs" : "Your houses", null));
+            rows.Add(("", at));
+        }
+        return rows;
     }
 }
 
@@ -62,13 +97,14 @@ internal static class PickerKeys
             (s, _) => Transition.Type(s, new Entry("House file", "", "the path of a .trimout file or of a sample folder", (text, _) => text.Trim().Length == 0
                 ? new Refusal("Type the path of a house file.")
                 : new Transition(s, new Ask.Enter(d => d.Open(text.Trim()), text.Trim()))))),
-        .. Moves.Through<PickerScreen>("house", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Houses.Count) }),
+        Filtering.Key<PickerScreen>("houses", "name, folder, or what is said of it"),
+        .. Moves.Through<PickerScreen>("house", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown.Count) }),
     ];
 
     private static Entry AskName(PickerScreen screen) => new("Name of the house", "", "what everybody calls the job",
         (name, _) => name.Trim().Length == 0 ? new Refusal("Type a name.") : Transition.Type(screen, AskUnits(screen, name.Trim())));
 
-    private static Entry AskUnits(PickerScreen screen, string name) => new("Units", "inches", "inches or millimetres",
+    private static Entry AskUnits(PickerScreen screen, string name) => new("Units", "inches", "inches or millimeters",
         (text, _) => Core.Facts.HouseFacts.Units.ReadTyped(text, Core.Houses.House.Empty).Then<Transition>(stored =>
             Units(stored) is var units && screen.Kit.Count > 0 ? Transition.Type(screen, AskKit(screen, name, units)) : Begin(screen, name, units, [])))
     {

@@ -46,18 +46,21 @@ internal readonly record struct JobSheetColumns(int Kind, int Marks, int Counts,
             : new(kindAt, marksAt, countsAt, screen, Math.Max(most - 2, nextAt - 1));
     }
 
-    /// <summary>Two lines: the names of the columns, and the numbers of the phases, read downwards.</summary>
+    /// <summary>
+    /// The names of the columns, and the numbers of the phases: read downwards in two lines, or in one line only the last figure of each.
+    /// </summary>
     public void DrawHeading(Area area, Phase? shown)
     {
-        area.Put(Tag, 1, "Unit", Tone.Dim);
-        area.Put(Kind, 1, "Kind", Tone.Dim);
+        var last = area.Height - 1;
+        area.Put(Tag, last, "Unit", Tone.Dim);
+        area.Put(Kind, last, "Kind", Tone.Dim);
         foreach (var phase in PhaseNames.All)
         {
             var number = Ribbon.Number(phase);
             for (var y = 0; y < number.Length; y++)
-                area.Put(Marks + (int)phase, 2 - number.Length + y, number[y].ToString(), phase == shown ? Tone.Selected : Tone.Dim);
+                area.Put(Marks + (int)phase, last + 1 - number.Length + y, number[y].ToString(), phase == shown ? Tone.Selected : Tone.Dim);
         }
         if (Next < area.Width)
-            area.Put(Next, 1, "Next step", Tone.Dim);
+            area.Put(Next, last, "Next step", Tone.Dim);
     }
 }

@@ -52,8 +52,10 @@ internal static class JobSheetKeys
             (s, context) => ShowPhase(s, context, 1)) { OnBar = false, Also = ["]"] },
         new KeyAction<JobSheetScreen>("left", "Phase before", "Shows the phase before.",
             (s, context) => ShowPhase(s, context, -1)) { OnBar = false, Also = ["["] },
+        new KeyAction<JobSheetScreen>("#", "Phases", "Shows the phases with their names and how far each is, or in one line.",
+            (s, _) => new Transition(s with { OtherHead = !s.OtherHead })) { OnBar = false },
         new KeyAction<JobSheetScreen>("*", "All", "Clears every filter, order and pick.",
-            (s, context) => new Transition(new JobSheetScreen(s.UnitId, null, false, false, "").Fit(context))) { OnBar = false },
+            (s, context) => new Transition(new JobSheetScreen(s.UnitId, null, false, false, "") { OtherHead = s.OtherHead }.Fit(context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("f", "Findings", "Goes to the field that fixes the unit's worst finding.", (s, context) => Mend(s, context))
             { Disabled = NoUnit },
         new KeyAction<JobSheetScreen>("r", "Rooms", "Floors, rooms and windows as one walks: to be named, ordered and merged.",

@@ -16,6 +16,12 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
     /// <summary>Lines for what would be marked of the picked units.</summary>
     private const int MostPicked = 5;
 
+    /// <summary>A screen of fewer lines has its phases in one line, to leave the others to the units.</summary>
+    private const int LeastForNames = 27;
+
+    /// <summary>Whether the phases are shown in the other way: with their names on a low screen, in one line on a high one.</summary>
+    public bool OtherHead { get; init; }
+
     /// <summary>The order of the rows.</summary>
     public JobSheetOrder Order { get; init; }
 
@@ -71,7 +77,12 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         HeadLine.Draw(area.Rows(0, 1), context);
-        var top = 1 + Ribbon.Draw(area.Rows(1, area.Height - 1), context, PhaseShown);
+        var folded = area.Height < LeastForNames != OtherHead;
+        var top = 2;
+        if (folded)
+            Ribbon.DrawFolded(area.Rows(1, 1), context, PhaseShown);
+        else
+            top = 1 + Ribbon.Draw(area.Rows(1, area.Height - 1), context, PhaseShown);
         if (context.House.Windows.IsEmpty)
         {
             DrawEmpty(area.Rows(top, area.Height - top), context.House);
@@ -82,7 +93,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         var body = area.Rows(top, area.Height - top);
         var columns = JobSheetColumns.For(context.House, body.Width);
         var left = columns.Width;
-        DrawUnits(body.Part(0, 0, left, body.Height), context, columns);
+        DrawUnits(body.Part(0, 0, left, body.Height), context, columns, folded ? 1 : 2);
         for (var y = 0; y < body.Height; y++)
             body.Put(left, y, context.Glyphs.Down, Tone.Dim);
         var card = body.Part(left + 2, 0, body.Width - left - 2, body.Height);
@@ -94,14 +105,14 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
             card.PutWrapped(0, 0, 3, "No unit fits the filter. Esc or * shows all again.", Tone.Strong);
     }
 
-    private void DrawUnits(Area area, ScreenContext context, JobSheetColumns columns)
+    private void DrawUnits(Area area, ScreenContext context, JobSheetColumns columns, int heading)
     {
         var rows = JobSheetRows.Of(this, context);
         var y = 0;
         if (JobSheetRows.FilterText(this) is { Length: > 0 } filter)
             y = area.PutWrapped(1, y, 3, $"Shown: {filter}{JobSheetRows.HiddenText(this, context)} (* shows all)", Tone.Strong);
-        columns.DrawHeading(area.Rows(y, 2), PhaseShown);
-        var list = area.Rows(y + 2, area.Height - y - 2);
+        columns.DrawHeading(area.Rows(y, heading), PhaseShown);
+        var list = area.Rows(y + heading, area.Height - y - heading);
         var selected = rows.ToList().FindIndex(r => r.Id is { } id && id == UnitId);
         if (rows.Count < list.Height)
             list.PutFit(1, list.Height - 1, list.Width - 1, PhaseMarks.Legend(context.Glyphs), Tone.Dim);

@@ -34,9 +34,12 @@ internal static class PhaseMarks
     {
         if (open.Any(f => f.Check.Severity == Severity.Stop && f.Check.Phase == phase))
             return Stop;
-        var progress = Progress.Of(unit, phase, steps);
-        return progress.Total == 0 ? NotAsked : progress.Complete ? Done : progress.Done > 0 ? Begun : Nothing;
+        return Of(Progress.Of(unit, phase, steps));
     }
+
+    /// <summary>One sign for how far something is.</summary>
+    public static Sign Of(Progress progress) =>
+        progress.Total == 0 ? NotAsked : progress.Complete ? Done : progress.Done > 0 ? Begun : Nothing;
 
     /// <summary>The marks in a line, each with its word.</summary>
     public static string Legend(Glyphs glyphs) => $"{glyphs.Done} done  {glyphs.Begun} begun  {glyphs.Nothing} not yet  {glyphs.Stop} stop";

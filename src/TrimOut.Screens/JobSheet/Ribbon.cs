@@ -6,13 +6,50 @@ using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.JobSheet;
 
-/// <summary>The phases across the sheet: each with its number, which heads its column below, its open stops, its name in full, and how far it is.</summary>
+/// <summary>
+/// The phases across the sheet: each with its number, which heads its column below, its open stops, its name in full, and how far it is. Folded it is one line
+/// of numbers, marks and stops, and the names of as many phases as have room.
+/// </summary>
 internal static class Ribbon
 {
     /// <summary>A sum needs so many cells.</summary>
     private const int LeastCells = 5;
 
-    /// <summary>Draws it; returns the lines that it took.</summary>
+    /// <summary>Draws it in one line.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="context">What is seen.</param>
+    /// <param name="shown">The phase that is shown, which is named in any case; null for the one that the crew works in.</param>
+    public static void DrawFolded(Area line, ScreenContext context, Phase? shown)
+    {
+        var named = shown ?? context.Head.Next?.Step.Phase ?? Phase.Handover;
+        // All names, or that of one phase alone: some of them would look like all there are.
+        var all = PhaseNames.All.Sum(p => Folded(p, context, true).Sum(t => TextWidth.Of(t.Text)) + 2) < line.Width;
+        var x = 1;
+        foreach (var phase in PhaseNames.All)
+        {
+            foreach (var (text, tone) in Folded(phase, context, all))
+                x = line.Put(x, 0, text, phase == shown && tone != Tone.Stop ? Tone.Selected : tone);
+            x += all ? 2 : 1;
+        }
+        if (all)
+            return;
+        var sum = context.SumOf(named);
+        var words = $"{Number(named)} {named.Full()} {PhaseMarks.Sum(sum, line.Width, context.Glyphs)}";
+        if (x + 1 + TextWidth.Of(words) > line.Width)
+            words = $"{Number(named)} {named.Full()}";
+        line.PutFit(x + 1, 0, line.Width - x - 1, words, named == shown ? Tone.Selected : Tone.Heading);
+    }
+
+    /// <summary>A phase in the folded line: how far it is as a mark, its number, its name where there is room, and its stops.</summary>
+    private static IEnumerable<(string Text, Tone Tone)> Folded(Phase phase, ScreenContext context, bool named)
+    {
+        var mark = PhaseMarks.Of(context.SumOf(phase)).Drawn(context.Glyphs);
+        yield return ($"{mark}{Number(phase)}{(named ? " " + phase.Full() : "")}", Tone.Heading);
+        if (context.Report.StopsIn(phase) is > 0 and var stops)
+            yield return ((named ? " " : "") + FindingSigns.Counted(context.Glyphs.Stop, stops), Tone.Stop);
+    }
+
+    /// <summary>Draws it with every name in full; returns the lines that it took.</summary>
     public static int Draw(Area area, ScreenContext context, Phase? shown)
     {
         var whole = PhaseNames.All.Sum(p => Cells([p.Full()])) < area.Width;

@@ -11,7 +11,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Kit;
 
 /// <summary>The parts of the user's kit folder, with what each would change in this house before it is taken.</summary>
-internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> Parts, IReadOnlyList<string> Unread, int Selected) : IScreen
+internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> Parts, IReadOnlyList<string> Unread, int Selected) : IFiltered
 {
     public string Title => "Kit folder";
 
@@ -20,7 +20,22 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
     public static KitFolderScreen Of(string folder, IReadOnlyList<Result<PartSheet>> found) =>
         new(folder, [.. found.Where(p => p.Ok).Select(p => p.Value)], [.. found.Where(p => !p.Ok).Select(p => p.Reason!)], 0);
 
-    public PartSheet? Current => Selected < Parts.Count ? Parts[Selected] : null;
+    public string Search { get; init; } = "";
+
+    /// <summary>The parts that are shown.</summary>
+    public IReadOnlyList<PartSheet> Shown => Search.Length == 0 ? Parts : [.. Parts.Where(p => Filtering.Fits($"{SortOf(p)} {p.Name} {Held(p)}", Search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Shown.Count, Parts.Count);
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        return to with { Selected = Filtering.Keep(Shown, Selected, to.Shown, p => p) };
+    }
+
+    public PartSheet? Current => Shown is var parts && Selected < parts.Count ? parts[Selected] : null;
+
+    private static string SortOf(PartSheet part) => KebabCase.Of(part.Kind).Replace('-', ' ');
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
@@ -30,10 +45,11 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<PartSheet> P
             y = area.PutWrapped(1, y, 2, reason, Tone.Caution);
         var detail = area.Height / 2;
         var rows = area.Rows(y + 1, area.Height - y - 1 - detail);
-        foreach (var (line, at) in Paging.Rows(rows, Parts.Count, Selected, at => this with { Selected = at }))
+        var parts = Shown;
+        foreach (var (line, at) in Paging.Rows(rows, parts.Count, Selected, at => this with { Selected = at }))
         {
-            var (part, tone) = (Parts[at], at == Selected ? Tone.Selected : Tone.Text);
-            rows.PutFit(0, line, 15, KebabCase.Of(part.Kind).Replace('-', ' '), tone);
+            var (part, tone) = (parts[at], at == Selected ? Tone.Selected : Tone.Text);
+            rows.PutFit(0, line, 15, SortOf(part), tone);
             rows.PutFit(16, line, 22, part.Name, tone);
             rows.PutFit(39, line, rows.Width - 39, Held(part), tone);
         }
@@ -90,7 +106,8 @@ internal static class KitFolderKeys
         new KeyAction<KitFolderScreen>("enter", "Take", "Takes the part into this house: what is shown is what changes, and one undo takes it back.",
             Take)
             { Disabled = (s, _) => s.Current is null ? "There is no part here." : null },
-        .. Moves.Through<KitFolderScreen>("part", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Parts.Count) }),
+        Filtering.Key<KitFolderScreen>("parts", "sort, name, sheet, or who checked it"),
+        .. Moves.Through<KitFolderScreen>("part", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown.Count) }),
     ];
 
     private static Transition Take(KitFolderScreen s, ScreenContext context)

@@ -9,7 +9,7 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Kit;
 
 /// <summary>The guided way through the sheet of one part, value by value in the order of sheets: to read each there is to check it.</summary>
-internal sealed record SheetInHandScreen(string PartId, string Name, int Selected) : IScreen
+internal sealed record SheetInHandScreen(string PartId, string Name, int Selected) : IFiltered
 {
     private const int Labels = 28;
     private const string NameField = "name";
@@ -30,8 +30,24 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
 
     public Item? Part(ScreenContext context) => context.House.Find(PartId) is { Removed: false } part ? part : null;
 
-    /// <summary>What is asked: the values in the order of sheets, then what the part is called, which sheet that was and its edition.</summary>
-    public IReadOnlyList<Fact> Values(ScreenContext context) => Part(context) is { } part ? [.. Rows(part)] : [];
+    public string Search { get; init; } = "";
+
+    /// <summary>
+    /// What is asked: the values in the order of sheets, then what the part is called, which sheet that was and its edition; of these the ones that are shown.
+    /// </summary>
+    public IReadOnlyList<Fact> Values(ScreenContext context) => Part(context) is { } part
+        ? [.. Rows(part).Where(f => Search.Length == 0 || Filtering.Fits($"{f.Label} {f.ShowOf(part, context.House)}", Search))] : [];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Values(context).Count, Part(context) is { } part ? Rows(part).Count() : 0);
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        return to with { Selected = Filtering.Keep(Values(context), Selected, to.Values(context), f => f.Name) };
+    }
+
+    /// <summary>A sheet is gone through in its order: what was looked for is gone to, and all the others are there again.</summary>
+    public IScreen Found(ScreenContext context) => Searching("", context);
 
     private static IEnumerable<Fact> Rows(Item part) => SheetValues.Of(part).Concat(
         new[] { NameField, AboutSheet.Sheet, AboutSheet.Edition }.Select(n => FactTable.Find(part.Kind, n)!));
@@ -148,6 +164,7 @@ internal static class SheetInHandKeys
         new KeyAction<SheetInHandScreen>("right", "Next part", "The sheet of the next part.", (s, context) => new Transition(Beside(s, context, 1))),
         new KeyAction<SheetInHandScreen>("left", "Part before", "The sheet of the part before.", (s, context) => new Transition(Beside(s, context, -1)))
             { OnBar = false },
+        Filtering.Key<SheetInHandScreen>("values", "words of the label, or what stands there; Enter goes there"),
         .. Moves.Through<SheetInHandScreen>("value", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, s.Values(context).Count) }),
     ];
 
@@ -167,28 +184,34 @@ internal static class SheetInHandKeys
         {
             InPlace = $"{part.Id}/{fact.Name}",
             Accept = (text, now) => Take(s, now, fact, text),
-            AcceptAndNext = (text, now) => Take(s, now, fact, text),
+            AcceptAndNext = (text, now) => Take(s, now, fact, text, goOn: ToNextRow),
         });
     }
 
-    private static Core.Result<Transition> Take(SheetInHandScreen s, ScreenContext context, Fact fact, string text)
+    /// <summary>Takes a value and goes on: to the next one that is open, or as a key says.</summary>
+    private static Core.Result<Transition> Take(SheetInHandScreen s, ScreenContext context, Fact fact, string text,
+        Func<SheetInHandScreen, ScreenContext, Transition>? goOn = null)
     {
+        var then = goOn ?? GoOn;
+        Transition Then(IScreen screen, ScreenContext after) => then((SheetInHandScreen)screen, after);
         if (s.Part(context) is not { } part)
             return Transition.Say(s, "This part is no longer in the house.");
         var shown = fact.ShowOf(part, context.House);
         if (text.Trim().Length == 0 && shown.Length == 0)
-            return GoOn(s, context);
+            return then(s, context);
         if (text.Trim() != shown)
             return Typed(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
         return !SheetInHandScreen.IsOfSheet(part, fact) || part.Latest(Companion.Checked(fact.Name))?.Stored is not null
-            ? GoOn(s, context)
+            ? then(s, context)
             : new Transition(s, new Ask.Save(KitCheck.Toggle(context.House, part, fact), Then));
     }
 
     private static Core.Result<Core.History.Draft> Typed(House house, Item part, Fact fact, string text) => SheetInHandScreen.IsOfSheet(part, fact)
         ? KitCheck.ReadOff(house, part, fact, text) : SetFact.Typed(house, part, fact, text);
 
-    private static Transition Then(IScreen screen, ScreenContext context) => GoOn((SheetInHandScreen)screen, context);
+    /// <summary>Tab goes to the next value, as on a sheet of details, whether it is there or not.</summary>
+    private static Transition ToNextRow(SheetInHandScreen s, ScreenContext context) => s.Selected + 1 < s.Values(context).Count
+        ? Ask(s with { Selected = s.Selected + 1 }, context) : Transition.Say(s, s.Left(context) + " Right goes on to the next part.");
 
     private static Transition GoOn(SheetInHandScreen s, ScreenContext context) =>
         s.Next(context) is { } next ? Ask(next, context) : Transition.Say(s, s.Left(context) + " Right goes on to the next part.");

@@ -3,7 +3,6 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
@@ -29,7 +28,7 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
 
     public IReadOnlyList<IKeyAction> Keys => PanelsKeys.All;
 
-    public IReadOnlyList<Sign> Signs { get; } = [.. PanelColumns.All.Select(c => c.Sign), .. FindingSigns.All, PanelDrawing.Used, PanelDrawing.Free];
+    public IReadOnlyList<Sign> Signs { get; } = [.. PanelColumns.All.Select(c => c.Sign), .. FindingSigns.Counting, PanelDrawing.Used, PanelDrawing.Free];
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
         [["Panel", .. PanelColumns.All.Select(c => c.Sign.Drawn(context.Glyphs))],
@@ -88,7 +87,7 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
         {
             var list = body.Width - PanelDrawing.Width - 2;
             var drawn = PanelDrawing.Draw(body.Part(list + 1, 1, PanelDrawing.Width, body.Height - 2), seen, context.Glyphs, current?.Output,
-                run => FindingSigns.AnyStop(context.Report.About(run.Unit)));
+                run => FindingSigns.AnyStop(UnitCard.Around(context, run.Unit)));
             if (current?.Run is { } under && body.Height - drawn > 3 * UnitCard.LeastDrawing / 2)
                 UnitCard.Draw(body.Part(list + 1, drawn + 2, PanelDrawing.Width, body.Height - drawn - 2), under.Unit, context);
             body = body.Part(0, 0, list, body.Height);
@@ -130,7 +129,7 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
     /// <summary>What is wrong with the row under the cursor, in the sentences of its findings; of a panel, what it is as well.</summary>
     private static string About(PanelRow row, ScreenContext context)
     {
-        var findings = row.Run is { } run ? context.Report.About(run.Unit).OrderBy(f => f.Check.Severity).ThenBy(f => f.Subject.Id != run.Id)
+        var findings = row.Run is { } run ? UnitCard.Around(context, run.Unit).OrderBy(f => f.Check.Severity).ThenBy(f => f.Subject.Id != run.Id)
             : row.Panel is { } on ? context.Report.About(on) : [];
         var said = findings.Where(f => f.Open).Select(f => $"{UnitCard.WordOf(f.Check.Severity)} {f.Found.Message.In(context.House)}");
         return string.Join(" ", row is { Panel: { } panel, Output: null } ? [Heading(panel) + ".", .. said] : said);
@@ -144,12 +143,11 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
         line.PutFit(0, 0, line.Width, "", tone);
         if (row.IsHeading)
         {
-            var wrong = row.Panel is { } of ? context.Report.About(of).Concat(of.Runs.SelectMany(r => context.Report.About(r.Item))
-                .Where(f => f.Check.Phase == Phase.Power)).ToList() : [];
-            line.PutFit(2, 0, line.Width - 2, row.Panel is { } panel ? Heading(panel) : row.Text, selected ? tone : Tone.Heading);
+            var wrong = row.Panel is { } of ? UnitCard.Around(context, of).ToList() : [];
+            line.PutFit(4, 0, line.Width - 4, row.Panel is { } panel ? Heading(panel) : row.Text, selected ? tone : Tone.Heading);
             if (row.Panel is { } shown && PanelUse.Of(shown) is var use && use.InWords != use.Fits && FindingSigns.AnyStop(wrong))
-                line.Put(2 + TextWidth.Of(shown.Name) + 2, 0, use.InWords, Tone.Stop);
-            FindingSigns.Put(line, 0, 0, wrong, context.Glyphs, selected ? tone : null);
+                line.Put(4 + TextWidth.Of(shown.Name) + 2, 0, use.InWords, Tone.Stop);
+            FindingSigns.PutCount(line, 0, 0, wrong, context.Glyphs, selected ? tone : null);
             return;
         }
         if (row.Output is { } output)
@@ -164,7 +162,7 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
         Put(PanelColumns.Open, open);
         Put(PanelColumns.Loaded, loaded);
         Put(PanelColumns.Done, DoneSoFar(run));
-        FindingSigns.Put(line, 0, 0, context.Report.About(run.Unit), context.Glyphs, selected ? tone : null);
+        FindingSigns.PutCount(line, 0, 0, UnitCard.Around(context, run.Unit), context.Glyphs, selected ? tone : null);
 
         void Put(PanelColumn column, string text)
         {

@@ -55,10 +55,16 @@ internal sealed record PapersScreen(int Selected) : IFiltered
         var end = 1 + Math.Min(list.Height, papers.Count);
         var below = area.Rows(end, area.Height - end);
         if (Selected < papers.Count)
-            below.PutWrapped(1, 1, Below - 1, InWords(papers[Selected], context), Tone.Text);
+            below.PutWrapped(1, 1, Below - 1, InWords(papers[Selected], context) + (papers[Selected].OnLabels ? OnWhat(context) : ""), Tone.Text);
         if (missing > 0)
             below.PutWrapped(1, Below, 2, $"{NumberText.Counted(missing, "check")} could not be made because details are missing. The papers say so.",
                 Tone.Caution);
+    }
+
+    private static string OnWhat(ScreenContext context)
+    {
+        var on = context.Labels.InWords(context.Labels.Chosen ?? LabelSheets.Plain) is { Ok: true } sheet ? sheet.Value : "plain paper";
+        return $" On {on}; G chooses another sheet.";
     }
 
     /// <summary>Lines for the chosen paper.</summary>
@@ -76,7 +82,7 @@ internal sealed record PapersScreen(int Selected) : IFiltered
         : string.Create(CultureInfo.InvariantCulture, $"{written.At:yyyy-MM-dd HH:mm}, nothing was changed since");
 
     /// <summary>When the paper was written, and what it does not have: whether that is about something on it only the paper itself tells.</summary>
-    private static string InWords(PaperChoice paper, ScreenContext context) => paper.Written is not { } written
+    internal static string InWords(PaperChoice paper, ScreenContext context) => paper.Written is not { } written
         ? $"{paper.Title}, for {paper.For}: not written beside this house file yet. w writes it."
         : context.SinceWritten(paper) is { } since ? string.Create(CultureInfo.InvariantCulture,
             $"{paper.Title}: written {written.At:yyyy-MM-dd HH:mm}. It may be out of date since {since.First.SaidAt:yyyy-MM-dd HH:mm}: ")
@@ -92,9 +98,13 @@ internal static class PapersKeys
         new KeyAction<PapersScreen>("enter", "Look at it", "Shows the paper as it will be.",
             (s, context) => new Transition(s, Look(s.Shown(context)[s.Selected], Of(context)))) { Disabled = NoPaper },
         new KeyAction<PapersScreen>("w", "Write it", "Writes the paper beside the house file.",
-            (s, context) => new Transition(s, Write(s, [s.Shown(context)[s.Selected]], Of(context), []))) { Disabled = NoPaper },
+            (s, context) => new Transition(s, Write(s, [s.Shown(context)[s.Selected]], pdf: false, Of(context), []))) { Disabled = NoPaper },
+        new KeyAction<PapersScreen>("A", "As PDF", "Writes the paper as PDF too, printed by a browser of this machine; Esc stops it.",
+            (s, context) => new Transition(s, Write(s, [s.Shown(context)[s.Selected]], pdf: true, Of(context), []))) { Disabled = NoPaper },
         new KeyAction<PapersScreen>("W", "Write all", "Writes all papers beside the house file, one after the other; Esc stops between two.",
-            (s, context) => new Transition(s, Write(s, context.Papers, Of(context), []))) { Disabled = NoPaper },
+            (s, context) => new Transition(s, Write(s, context.Papers, pdf: false, Of(context), []))) { Disabled = NoPaper },
+        new KeyAction<PapersScreen>("G", "Label sheet", "Chooses the sheet that labels are written for: plain paper to be cut, or rows and columns of labels.",
+            (s, context) => Transition.Type(s, Labels(s, context))),
         Filtering.Key<PapersScreen>("papers", "title, or whom it is for"),
         .. Moves.Through<PapersScreen>("paper", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown(context).Count) }),
     ];
@@ -105,14 +115,15 @@ internal static class PapersKeys
     /// <summary>Writes papers, and asks before it writes over what is not as TrimOut wrote it.</summary>
     /// <param name="asked">The screen that asks for it.</param>
     /// <param name="papers">The papers.</param>
+    /// <param name="pdf">Whether each is written as PDF too.</param>
     /// <param name="house">What they are written from.</param>
     /// <param name="over">The files that may be written over.</param>
-    public static Ask.Beside Write(IScreen asked, IReadOnlyList<PaperChoice> papers, PaperHouse house, ImmutableHashSet<string> over) =>
+    public static Ask.Beside Write(IScreen asked, IReadOnlyList<PaperChoice> papers, bool pdf, PaperHouse house, ImmutableHashSet<string> over) =>
         new(papers.Count == 1 ? $"Writing {papers[0].Title}" : "Writing all papers", (desk, says, stop) =>
-        desk.Write([.. papers.Select(p => p.Id)], house, says, over, stop).Then<Ask>(came => came.InTheWay is [var first, ..] files
+        desk.Write([.. papers.Select(p => p.Id)], pdf, house, says, over, stop).Then<Ask>(came => came.InTheWay is [var first, ..] files
             ? new Ask.Confirm($"{first}{Others(files.Count)} not as TrimOut wrote {(files.Count == 1 ? "it" : "them")}. w writes over " +
                 $"{(files.Count == 1 ? "it" : "them")}, any other key leaves all as it is.", "w",
-                new Transition(asked, Write(asked, papers, house, over.Union(files))))
+                new Transition(asked, Write(asked, papers, pdf, house, over.Union(files))))
             : new Ask.Say(papers.Count == 1
                 ? Written(came.Files)
                 : $"Written: {NumberText.Counted(papers.Count, "paper")} in {NumberText.Counted(came.Files.Count, "file")}, in "
@@ -123,13 +134,22 @@ internal static class PapersKeys
     private static Ask.Beside Look(PaperChoice paper, PaperHouse house) => new($"Making {paper.Title}", (desk, _, stop) =>
         desk.Preview(paper.Id, house, stop).Then<Ask>(blocks => new Ask.Open(PreviewScreen.Of(paper, blocks))));
 
+    private static Entry Labels(PapersScreen s, ScreenContext context) => new("Label sheet", context.Labels.Chosen ?? LabelSheets.Plain,
+        "plain, or rows x columns such as 10x3, with letter or a4, and top=, bottom=, left=, right=, across=, down= in millimeters",
+        (text, _) => new Transition(s, new Ask.Labels(text)))
+    {
+        Options = [.. context.Labels.Common.Prepend(LabelSheets.Plain).Select(l => new Core.Facts.Option(l, l))],
+        Echo = (text, now) => now.Labels.InWords(text),
+    };
+
     private static string? NoPaper(PapersScreen s, ScreenContext context) => s.Shown(context).Count == 0 ? "There is no paper." : null;
 
-    /// <summary>The page to open or print comes first; drawings, which a paper may have many of, are counted.</summary>
+    /// <summary>What to open or print comes first; drawings, which a paper may have many of, are counted.</summary>
     private static string Written(IReadOnlyList<string> files)
     {
         var drawings = files.Count(f => f.EndsWith(".svg", StringComparison.Ordinal));
-        var named = files.Where(f => !f.EndsWith(".svg", StringComparison.Ordinal)).OrderBy(f => f.EndsWith(".html", StringComparison.Ordinal) ? 0 : 1);
+        var named = files.Where(f => !f.EndsWith(".svg", StringComparison.Ordinal))
+            .OrderBy(f => Path.GetExtension(f) switch { ".pdf" => 0, ".html" => 1, _ => 2 });
         var counted = drawings == 0 ? "" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $" and {drawings} drawings");
         return $"Written: {string.Join(", ", named)}{counted}";
     }

@@ -5,13 +5,19 @@ using Line = System.Collections.Generic.IReadOnlyList<(string Text, TrimOut.Scre
 
 namespace TrimOut.Screens.Papers;
 
+/// <summary>A heading of a paper that is looked at.</summary>
+/// <param name="Line">The line that it stands on.</param>
+/// <param name="Level">Of the heading, from 1 on.</param>
+/// <param name="Text">What it says.</param>
+internal sealed record PreviewHeading(int Line, int Level, string Text);
+
 /// <summary>A paper laid out in lines of character cells, kept for the width that it was last asked for.</summary>
 internal sealed class PreviewPages(IReadOnlyList<PreviewBlock> blocks)
 {
     private static readonly Line Empty = [];
 
     private List<Line> _lines = [];
-    private List<int> _headings = [];
+    private List<PreviewHeading> _headings = [];
     private int _width;
     private Glyphs? _glyphs;
 
@@ -19,7 +25,10 @@ internal sealed class PreviewPages(IReadOnlyList<PreviewBlock> blocks)
     public int Count => _lines.Count;
 
     /// <summary>The line of the next heading; the same line where there is none.</summary>
-    public int HeadingAfter(int line) => _headings.Find(h => h > line) is > 0 and var next ? next : line;
+    public int HeadingAfter(int line) => _headings.Find(h => h.Line > line)?.Line ?? line;
+
+    /// <summary>The headings at the last width, first to last.</summary>
+    public IReadOnlyList<PreviewHeading> Headings => _headings;
 
     /// <summary>All lines, none longer than so many cells.</summary>
     public IReadOnlyList<Line> Lines(int width, Glyphs glyphs)
@@ -39,7 +48,7 @@ internal sealed class PreviewPages(IReadOnlyList<PreviewBlock> blocks)
         switch (block.Kind)
         {
             case PreviewKind.Heading:
-                _headings.Add(_lines.Count);
+                _headings.Add(new PreviewHeading(_lines.Count, block.Level, string.Concat(block.Text.Select(t => t.Text))));
                 var mark = block.Level > 2 ? glyphs.Arrow + " " : "";
                 _lines.AddRange(Wrapped([new(mark + string.Concat(block.Text.Select(t => t.Text)))], width, Tone.Heading));
                 if (block.Level <= 2)
@@ -48,7 +57,7 @@ internal sealed class PreviewPages(IReadOnlyList<PreviewBlock> blocks)
             case PreviewKind.Item:
                 var indent = 2 * block.Level;
                 var hang = indent + block.Mark.Length + 1;
-                if (_lines.Count > 0 && _headings.LastOrDefault() == _lines.Count - 2)
+                if (_lines.Count > 0 && _headings is [.., var last] && last.Line == _lines.Count - 2)
                     _lines.Add(Empty);
                 foreach (var (at, line) in Wrapped(block.Text, Math.Max(8, width - hang), Tone.Text).Index())
                     _lines.Add([(at == 0 ? new string(' ', indent) + block.Mark + " " : new string(' ', hang), Tone.Text), .. line]);

@@ -1,3 +1,4 @@
+using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
@@ -16,6 +17,7 @@ internal sealed record PreviewScreen(PaperChoice Paper, PreviewPages Pages, int 
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
+        (area, var card) = Wide.Split(area, context.Glyphs);
         var lines = Pages.Lines(area.Width - 3, context.Glyphs);
         var top = End.Shown(Top, Enumerable.Repeat(1, lines.Count), lines.Count, area.Height);
         for (var y = 0; y < area.Height && top + y < lines.Count; y++)
@@ -28,6 +30,24 @@ internal sealed record PreviewScreen(PaperChoice Paper, PreviewPages Pages, int 
         var at = lines.Count <= area.Height ? 0 : Math.Min(area.Height - bar, top * (area.Height - bar) / (lines.Count - area.Height));
         for (var y = 0; lines.Count > area.Height && y < bar; y++)
             area.Put(area.Width - 1, at + y, context.Glyphs.Solid, Tone.Dim);
+        if (card is { } beside)
+            DrawContents(beside, top, context);
+    }
+
+    /// <summary>Whom the paper is for and when it was written, and below that its headings, the one that is read now marked.</summary>
+    private void DrawContents(Area area, int top, ScreenContext context)
+    {
+        var paper = context.Papers.FirstOrDefault(p => p.Id == Paper.Id) ?? Paper;
+        var y = area.PutWrapped(0, 0, 5, PapersScreen.InWords(paper, context), Tone.Text);
+        area.PutFit(0, y + 1, area.Width, $"Line {NumberText.Plain(top + 1)} of {NumberText.Plain(Pages.Count)}", Tone.Dim);
+        var headings = Pages.Headings;
+        var read = Math.Max(0, headings.Count(h => h.Line <= top) - 1);
+        var list = area.Rows(y + 3, area.Height - y - 3);
+        foreach (var (line, at) in Paging.Rows(list, headings.Count, read, at => this with { Top = headings[at].Line }))
+        {
+            var indent = 2 * Math.Min(3, headings[at].Level - 1);
+            list.PutFit(0, line, list.Width, new string(' ', indent) + headings[at].Text, at == read ? Tone.Selected : Tone.Text);
+        }
     }
 
     /// <summary>The screen further down or up: not past the last page as it was laid out last.</summary>
@@ -40,7 +60,9 @@ internal static class PreviewKeys
     public static readonly IReadOnlyList<IKeyAction> All =
     [
         new KeyAction<PreviewScreen>("w", "Write it", "Writes the paper beside the house file.",
-            (s, context) => new Transition(s, PapersKeys.Write(s, [s.Paper], PapersKeys.Of(context), []))),
+            (s, context) => new Transition(s, PapersKeys.Write(s, [s.Paper], pdf: false, PapersKeys.Of(context), []))),
+        new KeyAction<PreviewScreen>("A", "As PDF", "Writes the paper as PDF too, printed by a browser of this machine; Esc stops it.",
+            (s, context) => new Transition(s, PapersKeys.Write(s, [s.Paper], pdf: true, PapersKeys.Of(context), []))),
         new KeyAction<PreviewScreen>("space", "Page down", "A page down.", (s, _) => new Transition(s.Scroll(18))),
         new KeyAction<PreviewScreen>("right", "Next heading", "To the next heading.", (s, _) => new Transition(s with { Top = s.Pages.HeadingAfter(s.Top) })),
         .. Moves.Through<PreviewScreen>("line", (s, _, by) => s.Scroll(by)),

@@ -78,7 +78,8 @@ internal static class PunchKeys
     }
 
     private static Entry Reason(PunchScreen s) => new("Waived because", "", "the reason, for whoever reads the binder",
-        (reason, _) => reason.Trim().Length == 0 ? new Refusal("A waiver needs a reason.") : Transition.Type(s, Initials(s, reason)));
+        (reason, context) => reason.Trim().Length == 0 ? new Refusal("A waiver needs a reason.")
+            : WaiverFacts.Reason.ReadTyped(reason, context.House).Then<Transition>(_ => Transition.Type(s, Initials(s, reason))));
 
     private static Entry Initials(PunchScreen s, string reason) => new("Your initials", "", "up to six letters",
         (initials, context) => s.Current(context)?.Finding is { } finding

@@ -62,7 +62,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
         if (UnitOf(context.House, row.Subject) is { } unit)
             UnitCard.Draw(area, unit, context, Pictures.For(fact), saidAlready: row.Finding is { } said ? [said] : []);
         else if (context.House.FindPanel(row.Subject.Id) is { } panel)
-            PanelDrawing.Draw(area, panel, context.Glyphs, null, run => FindingSigns.AnyStop(context.Report.About(run.Unit)));
+            PanelDrawing.Draw(area, panel, context.Glyphs, null, run => FindingSigns.AnyStop(UnitCard.Around(context, run.Unit)));
         else if (context.House.FindRemote(row.Subject.Id) is { } remote)
             RemoteCard.Draw(area, remote, context);
         else if (FactTable.IsKit(row.Subject.Kind))

@@ -162,7 +162,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
         if (area.Width < LeastPicture || area.Height < UnitCard.LeastDrawing || Of is not OfItem of || context.House.Find(of.ItemId) is not { } item)
             return;
         if (context.House.FindPanel(item.Id) is { } panel)
-            PanelDrawing.Draw(area, panel, context.Glyphs, null, run => FindingSigns.AnyStop(context.Report.About(run.Unit)));
+            PanelDrawing.Draw(area, panel, context.Glyphs, null, run => FindingSigns.AnyStop(UnitCard.Around(context, run.Unit)));
         else if (context.House.FindRemote(item.Id) is { } remote)
             RemoteCard.Draw(area, remote, context);
         else if (FactTable.IsKit(item.Kind))

@@ -90,14 +90,29 @@ public interface IDesk
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     Result<IReadOnlyList<PreviewBlock>> Preview(string paper, PaperHouse house, CancellationToken stop);
 
+    /// <summary>How labels lie on their sheets, as it was chosen last; null is plain paper, to be cut. Remembered.</summary>
+    string? LabelSheet => null;
+
+    /// <summary>Sheets of labels that are common, as they are typed.</summary>
+    IReadOnlyList<string> LabelSheets => [];
+
+    /// <summary>What is understood of a sheet of labels as it is typed, or why it is none.</summary>
+    Result<string> LabelsInWords(string typed) => new Refusal("There are no labels here.");
+
+    /// <summary>Chooses the sheet that labels are written for from now on.</summary>
+    /// <returns>The sheet in words, or why it is none.</returns>
+    Result<string> ChooseLabels(string typed) => new Refusal("There are no labels here.");
+
     /// <summary>Writes papers beside the house file, one after the other: each is whole or not there. Called beside the keys.</summary>
     /// <param name="papers">Their short names.</param>
+    /// <param name="pdf">Whether each is written as PDF too, which a browser of this machine prints.</param>
     /// <param name="house">What they are written from.</param>
     /// <param name="says">Told what is being written.</param>
     /// <param name="over">Files that the user said may be written over, though they are not as TrimOut wrote them.</param>
     /// <param name="stop">Stops between two papers.</param>
     /// <returns>The files that were written, or why there are none or not all.</returns>
-    Result<PapersWritten> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, IReadOnlySet<string> over, CancellationToken stop);
+    Result<PapersWritten> Write(IReadOnlyList<string> papers, bool pdf, PaperHouse house, Action<string> says, IReadOnlySet<string> over,
+        CancellationToken stop);
 }
 
 /// <summary>What came of writing papers.</summary>
@@ -135,6 +150,9 @@ public sealed record CopyRead(HouseLog Log, IReadOnlyList<string> Remarks);
 /// <param name="For">Whom it is for.</param>
 public sealed record PaperChoice(string Id, string Title, string For)
 {
+    /// <summary>Whether it is printed on sheets of labels, which can be chosen.</summary>
+    public bool OnLabels { get; init; }
+
     /// <summary>When it was written beside the house file that is open, and how far the history was seen then; null where it was not.</summary>
     public PaperWriting? Written { get; init; }
 }

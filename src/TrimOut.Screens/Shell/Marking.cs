@@ -34,10 +34,11 @@ internal static class Marking
 
     /// <summary>Asks why something is marked against which something speaks; without a reason nothing is marked.</summary>
     public static Entry WhyAllTheSame(string what, string against, string offered, Func<string, ScreenContext, Result<Transition>> mark) =>
-        new($"{what}: why all the same", offered, "the reason, which is kept with the mark; Esc marks nothing",
+        new("Why all the same", "", $"the reason, which is kept with the mark; Esc marks nothing{(offered.Length == 0 ? "" : "; Up brings the one before")}",
             (text, now) => text.Trim().Length == 0 ? new Refusal("Say why, or leave with Esc: then nothing is marked.") : mark(text.Trim(), now))
         {
-            Warning = against,
+            Warning = $"{what}: {against}",
+            Options = offered.Length == 0 ? [] : [new Option(offered, offered)],
         };
 
     /// <summary>The reason that was given for the same step elsewhere; forty units are often late for one reason.</summary>

@@ -1,3 +1,4 @@
+using TrimOut.Core;
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
@@ -5,6 +6,16 @@ using TrimOut.Core.Phases;
 using TrimOut.Screens.Frames;
 
 namespace TrimOut.Screens.Shell;
+
+/// <summary>The sheets that labels can be written for.</summary>
+/// <param name="Chosen">The one that was chosen, as it is typed; null for plain paper, to be cut.</param>
+/// <param name="Common">Those that are common, as they are typed.</param>
+/// <param name="InWords">What is understood of one as it is typed, or why it is none.</param>
+internal sealed record LabelSheets(string? Chosen, IReadOnlyList<string> Common, Func<string, Result<string>> InWords)
+{
+    /// <summary>What plain paper is called.</summary>
+    public const string Plain = "plain";
+}
 
 /// <summary>What screens see: the house as it stands, what the checks say of it, and where it is kept. Never changes.</summary>
 internal sealed class ScreenContext
@@ -86,6 +97,9 @@ internal sealed class ScreenContext
     public Change? RedoNext { get; }
 
     public IReadOnlyList<PaperChoice> Papers { get; }
+
+    /// <summary>The sheets that labels can be written for.</summary>
+    public LabelSheets Labels { get; init; } = new(null, [], _ => new Refusal("There are no labels here."));
 
     public DateOnly Today => DateOnly.FromDateTime(Now.DateTime);
 

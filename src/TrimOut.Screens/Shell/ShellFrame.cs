@@ -34,7 +34,9 @@ internal static class ShellFrame
         var top = 1;
         if (shell.Screen is IFiltered { Search.Length: > 0, FrameSays: true } filtered)
             all.PutFit(0, top++, all.Width, " " + Filtering.InWords(filtered, context, typing is not null), Tone.Strong);
-        shell.Screen.Draw(all.Rows(top, frame.Height - top - above - caused.Count), seen, typing);
+        var body = all.Rows(top, frame.Height - top - above - caused.Count);
+        shell.Screen.Draw(body, seen, typing);
+        FreeHalf.Draw(body, seen);
         for (var at = 0; at < caused.Count; at++)
             all.PutFit(0, frame.Height - above - caused.Count + at, all.Width, " " + caused[at], loud);
         if (typing is not null)

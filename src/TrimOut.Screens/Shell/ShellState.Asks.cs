@@ -46,9 +46,9 @@ internal sealed partial class ShellState
                 Status("All is shown again.");
                 return null;
             case Ask.Back when _stack.Count == 2 && Screen is JobSheetScreen:
-                _confirm = AskLeaving($"Close {Context.House.Name} and go to the list of houses?", "Esc closes it", "esc", new Ask.BackNow());
+                _confirm = AskLeaving($"Close {Context.House.Name} and go to the list of houses?", "y closes it", Ask.Confirm.AlsoYes, new Ask.BackNow());
                 if (!SaveFailed)
-                    _confirm = new Ask.Confirm($"Esc again closes {Context.House.Name} and goes to the list of houses. All is saved.", "esc",
+                    _confirm = new Ask.Confirm($"Close {Context.House.Name} and go to the list of houses? y does. All is saved.", Ask.Confirm.AlsoYes,
                         new Transition(Screen, new Ask.BackNow()))
                     { OthersAct = true };
                 return null;
@@ -102,6 +102,13 @@ internal sealed partial class ShellState
                 Look = Look.Next;
                 _desk.Look = Look.Name;
                 Status($"Look: {Look.Name}.");
+                return null;
+            case Ask.Labels labels:
+                var sheet = _desk.ChooseLabels(labels.Typed);
+                if (!sheet.Ok)
+                    return Refuse(sheet.Reason!);
+                Context = See(Context.Report);
+                Status($"Labels are written for {sheet.Value} from now on, also in other houses.");
                 return null;
             case Ask.Leave:
                 _confirm = _scribe is not null ? AskLeaving("Leave TrimOut?", "q leaves", "q", new Ask.LeaveNow())

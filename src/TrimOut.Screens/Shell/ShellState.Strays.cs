@@ -7,6 +7,9 @@ namespace TrimOut.Screens.Shell;
 /// <content>A number that was typed where a reading was meant, before its field was opened: digits go to other screens, and there is a way back.</content>
 internal sealed partial class ShellState
 {
+    /// <summary>Keys of one number come one after the other: what comes after a pause is a key.</summary>
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(600);
+
     private Strayed? _strayed;
 
     /// <summary>Where one was when a digit led away from something that a figure can be typed for, and what was typed so far.</summary>
@@ -20,6 +23,9 @@ internal sealed partial class ShellState
     private sealed record Strayed(IReadOnlyList<IScreen> Stack, string Typed, bool Asked = false, bool Ended = false, bool Nowhere = false)
     {
         public string From => Stack[^1].Title;
+
+        /// <summary>When its last digit came.</summary>
+        public DateTimeOffset At { get; init; }
     }
 
     /// <summary>
@@ -42,6 +48,8 @@ internal sealed partial class ShellState
             GoBackTo(strayed!, stroke == "esc" ? "" : stroke, typing: stroke != "esc" || strayed!.Typed.Length > 1);
             return true;
         }
+        if (strayed is not null && _desk.Clock.GetUtcNow() - strayed.At > Pause)
+            strayed = null;
         if (strayed is { Nowhere: false } or { Typed.Length: > 1 }
             && stroke is "enter" or "tab" or "space" or "x" or "/" or "-" or "+" or "backspace" or "delete")
         {
@@ -54,7 +62,7 @@ internal sealed partial class ShellState
         // A digit that led to where figures are typed was a key; the next one is the first of a figure.
         if (strayed is { Nowhere: true } && types)
             strayed = null;
-        var next = new Strayed(strayed?.Stack ?? [.. _stack], strayed?.Typed + stroke, Nowhere: strayed?.Nowhere ?? !types);
+        var next = new Strayed(strayed?.Stack ?? [.. _stack], strayed?.Typed + stroke, Nowhere: strayed?.Nowhere ?? !types) { At = _desk.Clock.GetUtcNow() };
         Status("");
         Apply(CommonKeys.Sections.First(s => s.Stroke == stroke).Press(Screen, Context));
         _strayed = next;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.History;
@@ -160,7 +161,7 @@ internal sealed partial class ShellState
             {
                 Text = text[..(char.IsHighSurrogate(text[MostTyped - 1]) ? MostTyped - 1 : MostTyped)],
                 Note = null,
-                Refused = string.Create(CultureInfo.InvariantCulture, $"A field takes {MostTyped} characters. What came after them is left out."),
+                Refused = $"A field takes {NumberText.Plain(MostTyped)} characters. The {NumberText.Plain(text.Length - MostTyped)} after them are left out.",
             };
             return;
         }
@@ -173,6 +174,23 @@ internal sealed partial class ShellState
         if (typing.Entry.Live is { } live)
             _stack[^1] = live(Screen, text, Context);
     }
+
+    /// <summary>Text was pasted into the field that is open.</summary>
+    /// <param name="text">What stands in the field now.</param>
+    /// <param name="breaks">How many line breaks of it became spaces: a field is one line, and nothing changes without a word.</param>
+    public void Pasted(string text, int breaks)
+    {
+        TextChanged(text);
+        if (Typing is not { } typing || breaks == 0)
+            return;
+        var said = $"{NumberText.Counted(breaks, "line break")} of what was pasted became {(breaks == 1 ? "a space" : "spaces")}.";
+        Typing = typing.Refused is { } refused ? typing with { Refused = $"{refused} {said}" }
+            : typing with { Note = typing.Entry.Warning is { } warning ? $"{said} {warning}" : said };
+    }
+
+    /// <summary>Text was pasted where no field is open.</summary>
+    public void PastedNowhere(string text) =>
+        Status($"Nothing took the {NumberText.Counted(text.Length, "character")} that you pasted: no field is open. Open one, and paste again.", bad: true);
 
     public Frame Draw(int width, int height)
     {
@@ -210,8 +228,8 @@ internal sealed partial class ShellState
     /// <summary>Empties the line that is being typed.</summary>
     public const string EmptyKey = "ctrl+u";
 
-    /// <summary>The most characters that a field takes: more than any detail may have. A longer paste would be drawn again with each of its keys.</summary>
-    public const int MostTyped = 1_000;
+    /// <summary>The most characters that a field takes: more than any detail may have.</summary>
+    public const int MostTyped = 4_000;
 
     public const int MinimumWidth = 80;
     public const int MinimumHeight = 24;
@@ -276,5 +294,8 @@ internal sealed partial class ShellState
 
     private void Status(string text, bool bad = false) => (_status, _statusIsBad) = (text, bad);
 
-    private ScreenContext See(CheckReport? before = null) => new(_scribe, _desk.Papers, _desk.Clock.GetLocalNow(), Glyphs, before);
+    private ScreenContext See(CheckReport? before = null) => new(_scribe, _desk.Papers, _desk.Clock.GetLocalNow(), Glyphs, before)
+    {
+        Labels = new LabelSheets(_desk.LabelSheet, _desk.LabelSheets, _desk.LabelsInWords),
+    };
 }

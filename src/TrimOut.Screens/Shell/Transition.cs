@@ -111,6 +111,9 @@ internal abstract record Ask
     /// <summary>The next look.</summary>
     public sealed record NextLook : Ask;
 
+    /// <summary>The sheet that labels are written for from now on, as it was typed.</summary>
+    public sealed record Labels(string Typed) : Ask;
+
     /// <summary>An end, after a question.</summary>
     public sealed record Leave : Ask;
 

@@ -28,7 +28,7 @@ internal static class Palette
         Tone.Caution => new(221, DarkGround) { Sixteen = (93, 40) },
         Tone.Note => new(117, DarkGround) { Sixteen = (96, 40) },
         Tone.Good => new(157, DarkGround) { Sixteen = (92, 40) },
-        _ => throw new ArgumentOutOfRangeException(nameof(tone), tone, "Every tone has a colour."),
+        _ => throw new ArgumentOutOfRangeException(nameof(tone), tone, "Every tone has a color."),
     };
 
     private static Paint Sunlight(Tone tone) => tone switch
@@ -46,7 +46,7 @@ internal static class Palette
         Tone.Caution => new(53, LightGround) { Sixteen = (35, 107) },
         Tone.Note => new(18, LightGround) { Sixteen = (34, 107) },
         Tone.Good => new(22, LightGround) { Sixteen = (30, 107) },
-        _ => throw new ArgumentOutOfRangeException(nameof(tone), tone, "Every tone has a colour."),
+        _ => throw new ArgumentOutOfRangeException(nameof(tone), tone, "Every tone has a color."),
     };
 
     private static Paint Plain(Tone tone) => new(null, null, tone switch

@@ -1,10 +1,12 @@
 using System.Drawing;
+using System.Globalization;
 using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
+using TrimOut.Core;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
@@ -53,6 +55,8 @@ internal sealed class ShellView : Runnable
     {
         app.Keyboard.KeyDown += (_, key) => key.Handled = Pressed(key) || key.Handled;
         app.Mouse.MouseEvent += (_, mouse) => mouse.Handled = Moused(mouse) || mouse.Handled;
+        // The library's field would take the first line alone, and the rest would be gone without a word.
+        app.Paste += (_, paste) => paste.Handled = TakePasted(paste.Text);
         app.ScreenChanged += (_, _) => Refresh(all: true);
         // The library wipes the whole screen before the next draw when any view was moved.
         app.Driver!.ClearedContents += (_, _) => _shown = null;
@@ -159,6 +163,34 @@ internal sealed class ShellView : Runnable
             return;
         _shell.TextChanged(_field.Text);
         Refresh();
+    }
+
+    /// <summary>Puts pasted text where the cursor is, or in the place of what is selected, as one line and as one change.</summary>
+    private bool TakePasted(string text)
+    {
+        if (_shell.Typing is null || !_field.Visible)
+        {
+            _shell.PastedNowhere(text);
+            Refresh();
+            return true;
+        }
+        var lines = text.Trim('\r', '\n').ReplaceLineEndings("\n");
+        var pasted = ShownText.Kept(lines);
+        var before = new StringInfo(_field.Text);
+        var selected = _field.SelectedLength;
+        // The anchor of a selection is at either end of it.
+        var from = selected == 0 ? _field.InsertionPoint : Math.Min(_field.SelectedStart, _field.InsertionPoint);
+        from = Math.Clamp(from, 0, before.LengthInTextElements);
+        var head = from == 0 ? "" : before.SubstringByTextElements(0, from);
+        var tail = from + selected >= before.LengthInTextElements ? "" : before.SubstringByTextElements(from + selected);
+        _shell.Pasted(head + pasted + tail, lines.Count(c => c == '\n'));
+        _syncing = true;
+        _field.Text = _shell.Typing.Text;
+        _field.ClearAllSelection();
+        _field.InsertionPoint = new StringInfo(head + pasted).LengthInTextElements;
+        _syncing = false;
+        Refresh();
+        return true;
     }
 
     private void Refresh(bool all = false)

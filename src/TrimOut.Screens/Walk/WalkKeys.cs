@@ -29,9 +29,10 @@ internal static class WalkKeys
         new KeyAction<WalkScreen>("right", "Next step", "The next step of this one.", (s, context) => new Transition(Stepped(s, context, 1))),
         new KeyAction<WalkScreen>("left", "Step before", "The step before.", (s, context) => new Transition(Stepped(s, context, -1))) { OnBar = false },
         new KeyAction<WalkScreen>("]", "Next phase", "Walks the next phase.",
-            (s, context) => new Transition(WalkScreen.At(context, (Phase)Math.Min((int)s.Phase + 1, PhaseNames.All.Count - 1), s.SubjectId))),
+            (s, context) => new Transition(s.In((Phase)Math.Min((int)s.Phase + 1, PhaseNames.All.Count - 1), context))),
         new KeyAction<WalkScreen>("[", "Phase before", "Walks the phase before.",
-            (s, context) => new Transition(WalkScreen.At(context, (Phase)Math.Max((int)s.Phase - 1, 0), s.SubjectId))) { OnBar = false },
+            (s, context) => new Transition(s.In((Phase)Math.Max((int)s.Phase - 1, 0), context))) { OnBar = false },
+        Filtering.Key<WalkScreen>("those", "tag, kind, room or floor"),
         new KeyAction<WalkScreen>("delete", "Unmark", "Clears the mark of the step.",
             (s, context) => Transition.Save(s, MarkStep.Clear(s.Subject(context)!, s.Step(context)!)))
             { Disabled = NoStep, Also = ["backspace"], OnBar = false },
@@ -68,28 +69,31 @@ internal static class WalkKeys
 
     private static Transition GoOn(WalkScreen s, ScreenContext context)
     {
-        var (subject, step) = WalkOrder.After(context, s.Phase, s.SubjectId);
+        var (subject, step) = WalkOrder.After(context, s.Phase, s.Subjects(context), s.SubjectId);
         return step is null
-            ? Transition.Say(s, $"{s.Phase.Full()} is done for every one. ] goes on to the next phase.")
+            ? Transition.Say(s, $"{s.Phase.Full()} is done for every one{Shown(s)}. ] goes on to the next phase.")
             : new Transition(s with { SubjectId = subject, StepId = step, HoldSince = null });
     }
 
     private static Transition SameStep(WalkScreen s, ScreenContext context)
     {
-        var (subject, step) = WalkOrder.SameStep(context, s.Phase, s.SubjectId, s.Step(context)!.Id);
+        var (subject, step) = WalkOrder.SameStep(context, s.Phase, s.Subjects(context), s.SubjectId, s.Step(context)!.Id);
         return subject == s.SubjectId
-            ? Transition.Say(s, "That step is done for every one.")
+            ? Transition.Say(s, $"That step is done for every one{Shown(s)}.")
             : new Transition(s with { SubjectId = subject, StepId = step, HoldSince = null });
     }
 
+    private static string Shown(WalkScreen s) => s.Search.Length > 0 ? " that is shown" : "";
+
     internal static WalkScreen Moved(WalkScreen s, ScreenContext context, int by)
     {
-        var subjects = WalkOrder.Subjects(context, s.Phase);
+        var subjects = s.Subjects(context);
         var at = subjects.ToList().FindIndex(x => x.Id == s.SubjectId);
         if (subjects.Count == 0)
             return s;
         var to = subjects[Paging.Move(at, by, subjects.Count)];
-        var same = context.Steps.Open(s.Phase, to).FirstOrDefault(x => x.Id == s.StepId && to.MarkOf(x) is null);
+        // The step stays, so that a key that follows is about the same one; as it does with x.
+        var same = context.Steps.Open(s.Phase, to).FirstOrDefault(x => x.Id == s.Step(context)?.Id);
         return s with { SubjectId = to.Id, StepId = (same ?? WalkOrder.FirstOpen(context, to, s.Phase))?.Id, HoldSince = null };
     }
 

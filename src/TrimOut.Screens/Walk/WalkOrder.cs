@@ -15,9 +15,9 @@ internal static class WalkOrder
         FirstAsked(context, subject, phase) ?? context.Steps.Open(phase, subject).FirstOrDefault();
 
     /// <summary>After a step: the next open step of the same subject, else the first open step of the next subject that has one.</summary>
-    public static (string? Subject, string? Step) After(ScreenContext context, Phase phase, string? subjectId)
+    public static (string? Subject, string? Step) After(ScreenContext context, Phase phase, IReadOnlyList<Subject> subjects,
+        string? subjectId)
     {
-        var subjects = Subjects(context, phase);
         var at = Math.Max(0, subjects.ToList().FindIndex(s => s.Id == subjectId));
         for (var by = 0; by < subjects.Count; by++)
         {
@@ -29,9 +29,9 @@ internal static class WalkOrder
     }
 
     /// <summary>The next subject that has the same step still open; where there is none, the place stays.</summary>
-    public static (string? Subject, string? Step) SameStep(ScreenContext context, Phase phase, string? subjectId, string stepId)
+    public static (string? Subject, string? Step) SameStep(ScreenContext context, Phase phase, IReadOnlyList<Subject> subjects,
+        string? subjectId, string stepId)
     {
-        var subjects = Subjects(context, phase);
         var at = Math.Max(0, subjects.ToList().FindIndex(s => s.Id == subjectId));
         for (var by = 1; by < subjects.Count; by++)
         {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using TrimOut.Core.Checks;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
@@ -11,9 +12,24 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Walk;
 
 /// <summary>The guided run through one phase: subject after subject, step after step, with the evidence that each asks for.</summary>
-internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId, DateTimeOffset? HoldSince) : IScreen, IAsked, ITicking
+internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId, DateTimeOffset? HoldSince) : IFiltered, IAsked, ITicking
 {
     public string Title => $"Walk: {Phase.Full()}";
+
+    public string Search { get; init; } = "";
+
+    /// <summary>Who walks through the phase, as far as the filter shows them: nobody else is walked to.</summary>
+    public IReadOnlyList<Subject> Subjects(ScreenContext context) => WalkOrder.Subjects(context, Phase) is var all && Search.Length == 0 ? all
+        : [.. all.Where(s => Filtering.Fits(TextOf(s), Search))];
+
+    public (int Shown, int All) Count(ScreenContext context) => (Subjects(context).Count, WalkOrder.Subjects(context, Phase).Count);
+
+    public IScreen Searching(string search, ScreenContext context) => (this with { Search = search }).Fit(context);
+
+    private static string TextOf(Subject subject) => subject is Unit unit
+        ? $"{unit.Tag} {unit.Kind?.Name} {unit.Window.Room?.FullName}" : $"{subject.Name} {WordOf(subject)}";
+
+    private static string WordOf(Subject subject) => subject is Panel ? "panel" : "house";
 
     public Unit? UnitAt(ScreenContext context) => Subject(context) as Unit;
 
@@ -38,40 +54,51 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         At(context, PhaseNames.All.FirstOrDefault(p => !Progress.Of(context.House, p, context.Steps).Complete, Phase.Handover), null);
 
     /// <summary>
-    /// From the job sheet the phase that is shown there, from the unit under the cursor on, or else what is not done; from another screen the phase that the
-    /// unit under its cursor is in.
+    /// From the job sheet the phase that is shown there; where none is, and from another screen, the phase that the unit under the cursor is in. It begins with
+    /// that unit.
     /// </summary>
     public static IScreen From(ScreenContext context, IScreen screen)
     {
         if (screen is WalkScreen walk)
             return walk;
         var unit = (screen as IAsked)?.UnitAt(context);
-        var phase = screen is JobSheet.JobSheetScreen sheet ? sheet.PhaseShown : unit is null ? null : Progress.Current(unit, context.Steps);
+        var phase = (screen as JobSheet.JobSheetScreen)?.PhaseShown ?? (unit is null ? null : Progress.Current(unit, context.Steps));
         return phase is { } walked ? At(context, walked, unit?.Id) : At(context);
     }
 
-    public static WalkScreen At(ScreenContext context, Phase phase, string? subjectId)
-    {
-        var subjects = WalkOrder.Subjects(context, phase);
-        var subject = subjects.FirstOrDefault(s => s.Id == subjectId) ?? subjects.FirstOrDefault(s => !Progress.Of(s, phase, context.Steps).Complete)
-            ?? subjects.FirstOrDefault();
-        return new WalkScreen(phase, subject?.Id, subject is null ? null : WalkOrder.FirstOpen(context, subject, phase)?.Id, null);
-    }
+    public static WalkScreen At(ScreenContext context, Phase phase, string? subjectId) => new WalkScreen(phase, subjectId, null, null).Begun(context);
 
     public string? TypesBy(ScreenContext context) => Step(context) is { Evidence.IsEmpty: false } ? "enter" : null;
 
-    public Subject? Subject(ScreenContext context) => WalkOrder.Subjects(context, Phase).FirstOrDefault(s => s.Id == SubjectId);
+    /// <summary>The same walk through another phase, with the filter as long as it shows anybody there.</summary>
+    public WalkScreen In(Phase phase, ScreenContext context)
+    {
+        var there = this with { Phase = phase, HoldSince = null };
+        return there.Subjects(context).Count == 0 ? At(context, phase, SubjectId) : there.Begun(context);
+    }
+
+    private WalkScreen Begun(ScreenContext context)
+    {
+        var subjects = Subjects(context);
+        var subject = subjects.FirstOrDefault(s => s.Id == SubjectId) ?? subjects.FirstOrDefault(s => !Progress.Of(s, Phase, context.Steps).Complete)
+            ?? subjects.FirstOrDefault();
+        return this with { SubjectId = subject?.Id, StepId = subject is null ? null : WalkOrder.FirstOpen(context, subject, Phase)?.Id };
+    }
+
+    public Subject? Subject(ScreenContext context) => Subjects(context).FirstOrDefault(s => s.Id == SubjectId);
 
     public Step? Step(ScreenContext context) =>
         Subject(context) is { } subject && context.Steps.Open(Phase, subject).ToList() is var steps
             ? steps.Find(s => s.Id == StepId) ?? steps.FirstOrDefault()
             : null;
 
-    public IScreen Fit(ScreenContext context) => Subject(context) is null ? At(context, Phase, null) : this;
+    public IScreen Fit(ScreenContext context) => Subject(context) is null ? (this with { SubjectId = null, HoldSince = null }).Begun(context) : this;
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var subjects = WalkOrder.Subjects(context, Phase);
+        var subjects = Subjects(context);
+        if (subjects.Count == 0 && Search.Length > 0)
+            return;
         if (subjects.Count == 0)
         {
             area.PutWrapped(2, 1, 3, "Nothing walks through this phase yet. Add windows on the job sheet (1) with n.", Tone.Strong);
@@ -102,7 +129,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
     private void DrawPicture(Area area, Subject subject, ScreenContext context)
     {
         if (subject is Panel panel)
-            PanelDrawing.Draw(area, panel, context.Glyphs, null, run => FindingSigns.AnyStop(context.Report.About(run.Unit)));
+            PanelDrawing.Draw(area, panel, context.Glyphs, null, run => FindingSigns.AnyStop(UnitCard.Around(context, run.Unit)));
         else if (subject is Unit unit)
             Pictures.Draw(area.Rows(0, Math.Min(MostPicture, area.Height)), Pictures.For(Step(context)?.Evidence.FirstOrDefault()), unit, context.Glyphs);
         else
@@ -142,9 +169,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
     {
         var what = subject is Unit unit
             ? $"{unit.Kind?.Name ?? "no kind yet"}, {unit.Window.Room?.FullName ?? "no room yet"}{Reach(unit)}"
-            : subject is Panel
-            ? "panel"
-            : "house";
+            : WordOf(subject);
         var x = area.Put(0, 0, subject.Name, Tone.Strong);
         area.PutFit(x, 0, area.Width - x, "  " + what, Tone.Dim);
         DrawCounts(area.Rows(1, 1), subject, context);
@@ -158,7 +183,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
             var mark = subject.MarkOf(step);
             var sign = Mark(context, subject, step);
             var said = mark?.NotNeededBecause is { } why ? $" (not needed: {why})"
-                : mark?.Although is { } although ? $" (although: {although})" : sign == Offered ? " (offered, not asked)" : "";
+                : mark?.Although is { } although ? Although(subject, step, although, context) : sign == Offered ? " (offered, not asked)" : "";
             area.PutFit(0, y, area.Width, $" {sign.Drawn(context.Glyphs)} {step.Label}{said}",
                 current ? Tone.Selected : mark is null ? Tone.Text : context.Good);
             y++;
@@ -180,6 +205,10 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         if (!pictured && subject is Unit of && area.Height - y > 8)
             WindowDrawing.Draw(area.Rows(y + 1, Math.Min(16, area.Height - y - 1)), of, context.Glyphs);
     }
+
+    /// <summary>Why a step was marked although something spoke against it, and whether anything still does; the reason stays in the history.</summary>
+    private static string Although(Subject subject, Step step, string reason, ScreenContext context) =>
+        StepGuard.Against(subject, step, context.Report, context.Steps).IsEmpty ? " (nothing speaks against it any more)" : $" (although: {reason})";
 
     /// <summary>How much is wrong with the unit, or how many checks wait, above its steps: what is said of it below may find no room.</summary>
     private static void DrawCounts(Area line, Subject subject, ScreenContext context)

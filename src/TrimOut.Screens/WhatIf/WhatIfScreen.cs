@@ -97,9 +97,9 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
         if (what.Units > 1)
             y = area.PutWrapped(0, y, 2, Allows(what), what.IsAllowed ? Tone.Text : Tone.Stop);
         area.PutWrapped(0, y + 1, 3, what.Units == 1
-            ? "volts = supply - current x 2 x length x ohms per metre. Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228. " +
+            ? "volts = supply - current x 2 x length x ohms per meter. Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228. " +
                 "The tighter of table and voltage drop governs. Nothing here is saved."
-            : "each stretch loses 2 x length x ohms per metre x current of all behind it. Ohm's law; conductors by ASTM B258 and IEC 60028, " +
+            : "each stretch loses 2 x length x ohms per meter x current of all behind it. Ohm's law; conductors by ASTM B258 and IEC 60028, " +
                 "metric sizes by IEC 60228. Nothing here is saved.", Tone.Dim);
     }
 

@@ -6,6 +6,7 @@ using TrimOut.Core.History;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
+using TrimOut.Papers.Labels;
 using TrimOut.Screens.Shell;
 using TrimOut.Verbs;
 
@@ -15,9 +16,10 @@ namespace TrimOut.Desks;
 /// <param name="by">Whose changes are written this time; null where it is whoever said so on the screens, or is asked.</param>
 /// <param name="clock">The clock; the machine's own where none is given.</param>
 /// <param name="goOn">Whether a house whose journal is damaged is shown as far as it is sound, where it is only looked at.</param>
-internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = false) : IDesk
+/// <param name="mouse">Whether clicks are taken this time; null where it is as it was left last.</param>
+internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = false, bool? mouse = null) : IDesk
 {
-    private readonly PaperDesk _papers = new();
+    private readonly PaperDesk _papers = new() { Labels = KeptGrid(Settings.Read().Labels) };
     // Read again when a house is opened and when papers were written: the screens ask with every key.
     private volatile IReadOnlyList<PaperChoice> _choices = PaperFiles.Choices;
     private Settings _settings = Settings.Read();
@@ -59,8 +61,12 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     /// <inheritdoc/>
     public bool TakesMouse
     {
-        get => _settings.Mouse ?? true;
-        set => Remember(_settings with { Mouse = value });
+        get => mouse ?? _settings.Mouse ?? true;
+        set
+        {
+            mouse = null;
+            Remember(_settings with { Mouse = value });
+        }
     }
 
     /// <inheritdoc/>
@@ -191,10 +197,34 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     public Result<IReadOnlyList<PreviewBlock>> Preview(string paper, PaperHouse house, CancellationToken stop) => _papers.Preview(paper, house, stop);
 
     /// <inheritdoc/>
-    public Result<PapersWritten> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, IReadOnlySet<string> over,
+    public string? LabelSheet => _papers.Labels is null ? null : _settings.Labels;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> LabelSheets { get; } = [.. LabelGrid.Common.Select(g => g.Typed)];
+
+    /// <inheritdoc/>
+    public Result<string> LabelsInWords(string typed) => Labels(typed).Then<string>(grid => grid is null ? "plain paper, to be cut" : grid.InWords);
+
+    /// <inheritdoc/>
+    public Result<string> ChooseLabels(string typed)
+    {
+        var grid = Labels(typed);
+        if (!grid.Ok)
+            return new Refusal(grid.Reason!);
+        _papers.Labels = grid.Value;
+        Remember(_settings with { Labels = grid.Value is null ? null : typed.Trim() });
+        return LabelsInWords(typed);
+    }
+
+    private static Result<LabelGrid?> Labels(string typed) => typed.Trim() is "" or "plain" ? (LabelGrid?)null : LabelGrid.Read(typed).Then<LabelGrid?>(g => g);
+
+    private static LabelGrid? KeptGrid(string? labels) => labels is null || !LabelGrid.Read(labels).Ok ? null : LabelGrid.Read(labels).Value;
+
+    /// <inheritdoc/>
+    public Result<PapersWritten> Write(IReadOnlyList<string> papers, bool pdf, PaperHouse house, Action<string> says, IReadOnlySet<string> over,
         CancellationToken stop)
     {
-        var written = _papers.Write(papers, house, says, over, stop);
+        var written = _papers.Write(papers, pdf, house, says, over, stop);
         _choices = PaperFiles.WrittenBeside(house.Where, WrittenPapers.OfUser);
         return written;
     }

@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
 using TrimOut.Core;
 using TrimOut.Papers;
+using TrimOut.Papers.Labels;
+using TrimOut.Printing;
 using TrimOut.Screens.Shell;
+using TrimOut.Verbs;
 
 namespace TrimOut.Desks;
 
@@ -13,19 +16,24 @@ internal sealed class PaperDesk
     /// <summary>How many saves of the house that is open are in doubt at the least; 0 where nobody knows how many, null where none is.</summary>
     public long? InDoubt { get; set; }
 
+    /// <summary>How labels lie on their sheets; null for plain paper, to be cut.</summary>
+    public LabelGrid? Labels { get; set; }
+
     /// <summary>A paper as it will be, part by part.</summary>
     public Result<IReadOnlyList<PreviewBlock>> Preview(string paper, PaperHouse house, CancellationToken stop) =>
         PaperFiles.Find(paper).Then<IReadOnlyList<PreviewBlock>>(found =>
             found.Write(Data(house, stop) with { Photos = null }).Blocks().Select(Shown).ToList());
 
     /// <summary>Writes papers beside the house file.</summary>
-    public Result<PapersWritten> Write(IReadOnlyList<string> papers, PaperHouse house, Action<string> says, IReadOnlySet<string> over, CancellationToken stop)
+    public Result<PapersWritten> Write(IReadOnlyList<string> papers, bool pdf, PaperHouse house, Action<string> says, IReadOnlySet<string> over,
+        CancellationToken stop)
     {
         var files = new List<string>();
         try
         {
+            var printer = pdf ? Browser.OnScreens().Printer(Sheets(house), stop) : null;
             foreach (var file in PaperFiles.WriteAll([.. papers.Select(p => PaperFiles.Find(p).Value)], Data(house, stop),
-                Path.GetDirectoryName(house.Where)!, says, WrittenPapers.OfUser, over.Contains))
+                Path.GetDirectoryName(house.Where)!, says, WrittenPapers.OfUser, over.Contains, pdf: printer))
                 files.Add(file);
             return new PapersWritten(files, []);
         }
@@ -37,11 +45,13 @@ internal sealed class PaperDesk
         {
             return new Refusal($"Stopped. {Count(files)}; the papers that are there are whole.");
         }
-        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException or VerbException)
         {
             return new Refusal($"{failed.Message} {Count(files)}.");
         }
     }
+
+    private static SheetSize Sheets(PaperHouse house) => PrintOptions.UsualFor(house.Log.House.DisplayUnits);
 
     private static string Count(List<string> files) => files.Count switch
     {
@@ -59,7 +69,13 @@ internal sealed class PaperDesk
                 FilesOf = PaperFiles.StemOf(house.Where),
                 Photos = PhotoFiles.Of(house.Where).Read,
             };
-        return _data = _data with { Date = house.Date, InDoubt = InDoubt, Stop = stop };
+        return _data = _data with
+        {
+            Date = house.Date,
+            InDoubt = InDoubt,
+            Stop = stop,
+            Labels = Labels ?? LabelGrid.Plain(house.Log.House.DisplayUnits),
+        };
     }
 
     private static PreviewBlock Shown(PaperBlock block) => new(

@@ -10,8 +10,11 @@ namespace TrimOut.Desks;
 /// <summary>The papers as files: Markdown with its drawings beside it, one HTML page, a table where there is one, and a PDF where asked for.</summary>
 internal static class PaperFiles
 {
+    private const string LabelsPaper = "labels";
+
     /// <summary>The papers, for the screens.</summary>
-    public static IReadOnlyList<PaperChoice> Choices { get; } = [.. PaperList.All.Select(p => new PaperChoice(p.Id, p.Title, p.Reader))];
+    public static IReadOnlyList<PaperChoice> Choices { get; } =
+        [.. PaperList.All.Select(p => new PaperChoice(p.Id, p.Title, p.Reader) { OnLabels = p.Id == LabelsPaper })];
 
     /// <summary>The same with when each was written beside a house file.</summary>
     public static IReadOnlyList<PaperChoice> WrittenBeside(string house, WrittenPapers written)

@@ -11,7 +11,9 @@ namespace TrimOut.Desks;
 /// <param name="Backups">The folder that backups are kept in; null for the usual one.</param>
 /// <param name="By">Who works on this machine, as it was asked once; null while nobody was asked.</param>
 /// <param name="Mouse">Whether the screens take clicks; null is yes.</param>
-internal sealed record Settings(string? Look, ImmutableArray<string> Recent, string? Backups = null, string? By = null, bool? Mouse = null)
+/// <param name="Labels">How labels lie on their sheets, as it was typed; null for plain paper.</param>
+internal sealed record Settings(string? Look, ImmutableArray<string> Recent, string? Backups = null, string? By = null, bool? Mouse = null,
+    string? Labels = null)
 {
     /// <summary>Folders that backups were kept in before.</summary>
     public IReadOnlyList<string> BackupsBefore { get; init; } = [];

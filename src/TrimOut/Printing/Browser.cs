@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.Diagnostics;
+using TrimOut.Papers;
 
 namespace TrimOut.Printing;
 
@@ -10,8 +11,11 @@ namespace TrimOut.Printing;
 /// </remarks>
 /// <param name="program">Its program.</param>
 /// <param name="limit">How long one print may take.</param>
-internal sealed class Browser(string program, TimeSpan limit)
+/// <param name="otherwise">What to do where it fails; null for what the options of a verb can do.</param>
+internal sealed class Browser(string program, TimeSpan limit, string? otherwise = null)
 {
+    private const string WithoutScreens = "Print the HTML page from any browser, or name the program of one: trimout paper --pdf --browser.";
+
     /// <summary>How long a print may take where nobody says otherwise: a book of 500 windows takes some seconds.</summary>
     public static readonly TimeSpan Limit = TimeSpan.FromMinutes(2);
 
@@ -24,6 +28,17 @@ internal sealed class Browser(string program, TimeSpan limit)
     public static Browser Find(string? named) => named is not null && !File.Exists(named)
         ? throw new VerbException(ExitCode.NoProgram, $"There is no program {named}. Name the program of a browser with --browser, or leave it out.")
         : new Browser(named is not null ? Path.GetFullPath(named) : BrowserSearch.Find() ?? throw new VerbException(ExitCode.NoProgram, NoBrowser), Limit);
+
+    /// <summary>The first that is found, for the screens, which have no options.</summary>
+    /// <exception cref="VerbException">There is none.</exception>
+    public static Browser OnScreens() => BrowserSearch.Find() is { } found ? new Browser(found, Limit, WithoutScreens)
+        : throw new VerbException(ExitCode.NoProgram, "No browser was found that prints PDF: Chromium, Chrome or Edge. "
+            + "w writes the paper without it. " + WithoutScreens);
+
+    /// <summary>Makes papers PDF.</summary>
+    /// <param name="size">The sheets.</param>
+    /// <param name="stop">Stops it.</param>
+    public Func<WrittenPaper, byte[]> Printer(SheetSize size, CancellationToken stop) => new PdfPrinter(size, html => Print(html, stop)).Print;
 
     /// <summary>Prints a page.</summary>
     /// <param name="html">The page, which needs no other file.</param>
@@ -91,7 +106,7 @@ internal sealed class Browser(string program, TimeSpan limit)
     }
 
     private VerbException Failed(string how) =>
-        new(ExitCode.NoProgram, $"The browser {program} {how}. Name another one with --browser, or print the HTML page from a browser.");
+        new(ExitCode.NoProgram, $"The browser {program} {how}. {otherwise ?? "Name another one with --browser, or print the HTML page from a browser."}");
 
     // Children of the browser may still write into its profile for a moment.
     private static void Remove(DirectoryInfo folder)

@@ -17,24 +17,27 @@ internal static class OpenVerb
             "made the first time."
         };
         var read = new Option<bool>("--read-only") { Description = "View only; goes also while another program has the house open." };
-        var by = Common.By();
-        var verb = new Command("open", "Open a house on the screens.") { path, read, by, Common.GoOn };
-        verb.SetAction(parsed => Run(Common.Given(parsed, by), parsed.GetRequiredValue(path), parsed.GetValue(read) || parsed.GetValue(Common.GoOn),
-            parsed.GetValue(Common.GoOn)));
+        var (by, mouse) = (Common.By(), MouseOption.Build());
+        var verb = new Command("open", "Open a house on the screens.") { path, read, by, mouse, Common.GoOn };
+        verb.SetAction(parsed => Run(Common.Given(parsed, by), parsed.GetValue(mouse), parsed.GetRequiredValue(path),
+            parsed.GetValue(read) || parsed.GetValue(Common.GoOn), parsed.GetValue(Common.GoOn)));
         return verb;
     }
 
     /// <summary>Shows the screens.</summary>
     /// <param name="by">Whose changes are written; null where nobody said so on the command line.</param>
+    /// <param name="mouse">Whether the mouse is taken, as the option says; null where it was left out.</param>
     /// <param name="path">The house to begin with; null begins with the house picker.</param>
     /// <param name="toRead">Whether the house is only looked at.</param>
     /// <param name="goOn">Whether a house whose journal is damaged is shown as far as it is sound.</param>
-    public static int Run(string? by, string? path = null, bool toRead = false, bool goOn = false)
+    public static int Run(string? by, string? mouse, string? path = null, bool toRead = false, bool goOn = false)
     {
         if (OpenScreens.CannotBecause() is { } because)
             throw new VerbException(ExitCode.NoTerminal, because);
         var library = Task.Run(OpenScreens.GetReady);
-        var desk = new Desk(by, goOn: goOn);
+        var unclear = new List<string>();
+        var desk = new Desk(by, goOn: goOn, mouse: MouseOption.Of(mouse, Environment.GetEnvironmentVariable(MouseOption.Variable), unclear.Add));
+        desk.Remarks.AddRange(unclear);
         var (house, held) = path is null ? (null, null) : Begin(desk, path, toRead);
         library.Wait();
         return Ended(Streams.Bare(() => OpenScreens.Run(desk, house, held)), desk.Remarks, desk.Unsaved);

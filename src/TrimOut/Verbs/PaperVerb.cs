@@ -154,7 +154,7 @@ internal static class PaperVerb
     private static Option<string?> LabelSheet() => new("--label-sheet")
     {
         Description = "How labels lie on their sheets: rows x columns, such as 10x3 for a common one, with letter or a4, and top=, bottom=, left=, right=, " +
-            "across= and down= in millimetres where it is another; left out: plain paper to be cut.",
+            "across= and down= in millimeters where it is another; left out: plain paper to be cut.",
         HelpName = "sheet",
     };
 

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using TrimOut.Core.Units;
 using TrimOut.Papers;
-using TrimOut.Printing;
 
 namespace TrimOut.Verbs;
 
@@ -17,7 +16,7 @@ internal sealed class PrintOptions
     /// <summary>The sheets.</summary>
     public Option<string?> Size { get; } = new("--size")
     {
-        Description = "The sheets of the PDF; left out, letter for a house in inches and A4 for one in millimetres.",
+        Description = "The sheets of the PDF; left out, letter for a house in inches and A4 for one in millimeters.",
         HelpName = "A4|letter",
     };
 
@@ -38,7 +37,10 @@ internal sealed class PrintOptions
         }
         var browser = Printing.Browser.Find(parsed.GetValue(Browser));
         var size = parsed.GetValue(Size) is { } named ? Enum.Parse<SheetSize>(named, ignoreCase: true)
-            : data.House.DisplayUnits == DisplayUnits.Millimetres ? SheetSize.A4 : SheetSize.Letter;
-        return new PdfPrinter(size, html => browser.Print(html, data.Stop)).Print;
+            : UsualFor(data.House.DisplayUnits);
+        return browser.Printer(size, data.Stop);
     }
+
+    /// <summary>The sheets of a house where nobody says which.</summary>
+    public static SheetSize UsualFor(DisplayUnits units) => units == DisplayUnits.Millimetres ? SheetSize.A4 : SheetSize.Letter;
 }

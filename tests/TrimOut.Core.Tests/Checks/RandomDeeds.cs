@@ -95,7 +95,7 @@ internal static class RandomDeeds
     /// <summary>A note, which no check judges by.</summary>
     private static Draft Unread(House house, Item item) => FactTable.Find(item.Kind, "note") is { } note
         ? new Draft("note").PutStored(item.Id, note.Name, "ladder")
-        : new Draft("contact").Put(House.RootId, HouseFacts.SiteContact, "the neighbour");
+        : new Draft("contact").Put(House.RootId, HouseFacts.SiteContact, "the neighbor");
 
     private static Draft Swapped(Window window) => new Draft("swap")
         .Put(window.Units[0].Id, UnitFacts.Position, 2).Put(window.Units[1].Id, UnitFacts.Position, 1);

@@ -135,13 +135,13 @@ public class WaiversOfOneMessageTests
 
     // The words of these waivers lie in files; the second is said in other words now.
     [Theory]
-    [InlineData("The reveal is 3\" deep; Roller needs 5\".", true)]
-    [InlineData("The reveal has 3\" of depth and Roller takes 5\".", true)]
-    [InlineData("The reveal is 76.2 mm deep; Roller needs 127 mm.", true)]
-    [InlineData("The reveal is 3\" deep; Cellular needs 5\".", false)]
-    [InlineData("The reveal has 3\" of depth and Cellular takes 5\".", false)]
-    [InlineData("The reveal is 3\" deep; Roller needs 4\".", false)]
-    [InlineData("The reveal is 3\" deep; Solar shade needs 5\".", true)]
+    [InlineData("The opening is 3\" deep; Roller needs 5\".", true)]
+    [InlineData("The opening has 3\" of depth and Roller takes 5\".", true)]
+    [InlineData("The opening is 76.2 mm deep; Roller needs 127 mm.", true)]
+    [InlineData("The opening is 3\" deep; Cellular needs 5\".", false)]
+    [InlineData("The opening has 3\" of depth and Cellular takes 5\".", false)]
+    [InlineData("The opening is 3\" deep; Roller needs 4\".", false)]
+    [InlineData("The opening is 3\" deep; Solar shade needs 5\".", true)]
     public void TheWordsOfAnEarlierDayHoldForTheItemsThatTheyName(string said, bool holds)
     {
         var job = Jobs.Measured().Say("W01", WindowFacts.Depth, "3").SayOf("Roller", CoveringKindFacts.DepthNeeded, "5");

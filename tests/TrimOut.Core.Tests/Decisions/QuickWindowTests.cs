@@ -36,7 +36,7 @@ public class QuickWindowTests
         Assert.Equal(["W01A", "W01B"], job.House.Units.Select(u => u.Tag));
         Assert.All(job.House.Units, u => Assert.Equal(("Roller", Side.Left), (u.Kind!.Name, u.LeadSide!.Value)));
         Assert.All(job.House.Units, u => Assert.NotNull(u.Item));
-        Assert.Contains("W02, no room yet, 2 units", Read("W02", job.House).Echo(job.House), StringComparison.Ordinal);
+        Assert.DoesNotContain("2 units", Read("W02", job.House).Echo(job.House), StringComparison.Ordinal);
         Assert.DoesNotContain("units", Read("W02 1 unit", job.House).Echo(job.House), StringComparison.Ordinal);
     }
 
@@ -116,6 +116,22 @@ public class QuickWindowTests
         job.Do(Read("W01 36x60 @Hall out: stained glass", job.House).Add(job.House));
         Assert.True(job.House.FindTag("W01")!.LeftOut);
         Assert.Equal("stained glass", job.House.FindTag("W01")!.Show(WindowFacts.NotCoveredBecause));
+    }
+
+    /// <summary>A window that gets no covering takes the room of the one before and nothing else; another room may be said behind the reason.</summary>
+    [Theory]
+    [InlineData("W02 out: stained glass", "Hall")]
+    [InlineData("W02 out: stained glass @Study", "Study")]
+    [InlineData("W02 @Study out: stained glass", "Study")]
+    public void ALeftOutWindowCarriesOverItsRoomAlone(string line, string room)
+    {
+        var job = new TestJob();
+        job.Do(Read("W01 roller left 36x60 SW ladder outside panel 2 units @Hall", job.House).Add(job.House));
+        job.Do(Read(line, job.House).Add(job.House));
+        var window = job.House.FindTag("W02")!;
+        Assert.Equal(("stained glass", room), (window.Show(WindowFacts.NotCoveredBecause), window.Room!.Name));
+        Assert.Equal((null, null, null, 1), (window.RoughWidth, window.Mount, window.Reach, window.Units.Length));
+        Assert.Equal("W03, Hall", Read("W03", job.House).Echo(job.House)[..9]);
     }
 
     [Fact]

@@ -42,7 +42,7 @@ public class AbsenceWordsTests
     [InlineData("not tested yet.")]
     [InlineData("?")]
     [InlineData("none?")]
-    [InlineData("no licence")]
+    [InlineData("no license")]
     [InlineData("TBD")]
     [InlineData("noch nicht")]
     [InlineData("noch nicht geprüft")]

@@ -7,11 +7,11 @@ namespace TrimOut.Core.Tests.Houses;
 public class JoinedConductorsTests
 {
     [Theory]
-    [InlineData("rust, grey", "rust", "rust to rust (plus), grey to grey (minus)")]
-    [InlineData("rust, grey", "Grey", "Grey to Grey (plus), rust to rust (minus)")]
-    [InlineData("rust, grey, white", "rust", "plus (rust) to plus, minus to minus")]
+    [InlineData("rust, gray", "rust", "rust to rust (plus), gray to gray (minus)")]
+    [InlineData("rust, gray", "Gray", "Gray to Gray (plus), rust to rust (minus)")]
+    [InlineData("rust, gray, white", "rust", "plus (rust) to plus, minus to minus")]
     [InlineData("", "rust", "plus (rust) to plus, minus to minus")]
-    [InlineData("rust, grey", "", "plus to plus, minus to minus")]
+    [InlineData("rust, gray", "", "plus to plus, minus to minus")]
     public void ConductorsAreJoinedByTheColoursOfTheKit(string colours, string plus, string joined)
     {
         var job = Jobs.Roughed();

@@ -110,7 +110,7 @@ public class ScheduleImportTests
     }
 
     [Theory]
-    [InlineData("colour,price\nred,3\n", "No row names a column with the windows' tags")]
+    [InlineData("color,price\nred,3\n", "No row names a column with the windows' tags")]
     [InlineData("", "The file is empty")]
     [InlineData("\n , \n", "The file is empty")]
     [InlineData("tag,width\n\"W01,30\nW02,30\n", "Line 2: a quote is opened and not closed")]

@@ -18,7 +18,7 @@ public class PhoneNumberTests
     }
 
     [Theory]
-    [InlineData("Jon, licence E-3071822")]
+    [InlineData("Jon, license E-3071822")]
     [InlineData("since 2026-09-30")]
     [InlineData("since 30.09.2026")]
     [InlineData("Circuit 10")]

@@ -1,8 +1,10 @@
+using System.Text.RegularExpressions;
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -97,25 +99,82 @@ public class CardTests
         });
     }
 
-    /// <summary>On a wide screen something stands in the right half of every screen that has a list.</summary>
+    public static TheoryData<string> EveryWay() => [.. ScreenSnapshotTests.EveryWay.Select(way => string.Join(' ', way))];
+
+    public static TheoryData<string> EveryScreen() => [.. KeyTableTests.EveryScreen().Select(s => s.GetType().Name).Distinct()];
+
+    /// <summary>On a wide screen something stands in the right half of every screen, however it is reached.</summary>
     [Theory]
-    [InlineData("3")]
-    [InlineData("5")]
-    [InlineData("6")]
-    [InlineData("8")]
-    [InlineData("9")]
-    [InlineData("9 enter")]
-    [InlineData("0")]
-    [InlineData("=")]
-    [InlineData("y")]
-    [InlineData("r")]
-    [InlineData("enter")]
-    [InlineData("2")]
-    [InlineData("4")]
-    public void TheFreeHalfOfAWideScreenShowsSomething(string way)
+    [MemberData(nameof(EveryWay))]
+    public void TheFreeHalfOfAWideScreenShowsSomething(string way) =>
+        ShowsSomething(Ridge(way.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Draw(140, 40));
+
+    /// <summary>Also on those that no snapshot has, in a house of one window.</summary>
+    [Theory]
+    [MemberData(nameof(EveryScreen))]
+    public void NoScreenLeavesTheFreeHalfEmpty(string screen)
     {
-        var lines = Ridge(way.Split(' ')).Draw(140, 40).ToText().Split('\n')[1..38];
-        Assert.InRange(lines.Count(l => l.Length > 80 && l[80..].Trim(' ', '│').Length > 0), 4, 40);
+        var frame = new Frame(140, 40);
+        var body = frame.All.Rows(1, 37);
+        KeyTableTests.EveryScreen().First(s => s.GetType().Name == screen).Draw(body, KeyTableTests.Context, null);
+        FreeHalf.Draw(body, KeyTableTests.Context);
+        ShowsSomething(frame);
+    }
+
+    private static void ShowsSomething(Frame frame) => Assert.True(
+        frame.ToText().Split('\n')[1..38].Count(l => l.Length > 80 && l[80..].Trim(' ', '│').Length > 0) >= 4, frame.ToText());
+
+    [Fact]
+    public void AHouseWithoutAWindowShowsABeginnerWhatToPressInTheFreeHalf()
+    {
+        var shell = new ShellState(new TestDesk(Clock), new TestJob().Scribe, Look.Dark);
+        foreach (var key in (string[])["1", "3", "4", "5", "6", "7", "P"])
+        {
+            shell.Press(key);
+            Assert.Contains("leaves. There is nothing to save", shell.Draw(140, 40).ToText(), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void BesideAPaperStandItsHeadingsAndTheOneThatIsRead()
+    {
+        PreviewBlock Heading(string text) => new(PreviewKind.Heading, 1, "", [new(text)], []);
+        PreviewBlock Text(string text) => new(PreviewKind.Paragraph, 0, "", [new(text)], []);
+        var blocks = Enumerable.Range(1, 30).SelectMany(n => (PreviewBlock[])[Heading($"Part {n:00}"), Text($"Words {n:00}.")]).ToList();
+        var context = Ridge().Context;
+        var screen = TrimOut.Screens.Papers.PreviewScreen.Of(new PaperChoice("binder", "Owner's binder", "the owner"), blocks);
+        for (var part = 1; part <= 3; part++)
+        {
+            var frame = new Frame(140, 36);
+            screen.Draw(frame.All, context, null);
+            var text = frame.ToText().Split('\n');
+            Assert.Contains("for the owner: not written", text[0], StringComparison.Ordinal);
+            Assert.Contains(text, l => l.Length > 80 && l[80..].Contains("Part 20", StringComparison.Ordinal));
+            Assert.Equal($"Part {part:00}", string.Concat(Enumerable.Range(0, 36).SelectMany(y => frame.Row(y).ToArray()).Where(c => c.Tone == Tone.Selected)
+                .Select(c => c.Text)).Trim());
+            screen = screen with { Top = screen.Pages.HeadingAfter(screen.Top) };
+        }
+    }
+
+    [Fact]
+    public void BesideTheCutPlanEachRunStandsWithItsMarksAndItsBox()
+    {
+        var shell = Ridge("4", "p");
+        var screen = (TrimOut.Screens.Cables.CutPlanScreen)shell.Screen;
+        while (screen.Boxes == 0)
+        {
+            shell.Press("right");
+            screen = (TrimOut.Screens.Cables.CutPlanScreen)shell.Screen;
+        }
+        var text = shell.Draw(140, 40).ToText();
+        foreach (var box in screen.Plans[screen.Selected].Plan!.Value.Value.Boxes)
+        {
+            foreach (var cut in box.Cuts)
+            {
+                var to = cut.To.ShowRounded(shell.Context.House.DisplayUnits, LengthScale.Run);
+                Assert.Contains(text.Split('\n'), l => l.Length > 80 && Regex.IsMatch(l[78..], $"{cut.Piece.Id} .* {to} .*{Regex.Escape(box.Box.Id)}"));
+            }
+        }
     }
 
     [Fact]

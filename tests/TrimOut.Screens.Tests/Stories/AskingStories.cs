@@ -84,7 +84,7 @@ public class AskingStories
         user.Press("4", "enter");
         for (var tries = 0; tries < 40 && ((TrimOut.Screens.Sheets.SheetScreen)user.Shell.Screen).Current?.Fact != RunFacts.FirstLoop; tries++)
             user.Press("down");
-        user.Press("y").Sees("Loop to expect:").Sees("2 x length x ohms per metre at the cable's temperature");
+        user.Press("y").Sees("Loop to expect:").Sees("2 x length x ohms per meter at the cable's temperature");
     }
 
     [Fact]

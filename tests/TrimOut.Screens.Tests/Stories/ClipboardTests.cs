@@ -95,7 +95,7 @@ public class ClipboardTests
         Assert.Equal($"{house} - TrimOut", shell.TerminalTitle);
         shell.Press("enter");
         Assert.Equal($"W02, {house} - TrimOut", shell.TerminalTitle);
-        foreach (var key in (string[])["esc", "esc", "esc"])
+        foreach (var key in (string[])["esc", "esc", "y"])
             shell.Press(key);
         Assert.Equal("TrimOut", shell.TerminalTitle);
     }

@@ -53,9 +53,9 @@ public class EditorTests
     {
         var shell = AtNote();
         shell.Press("E");
-        shell.CameBack(new string('x', 600));
+        shell.CameBack(new string('x', 2_600));
         Assert.Equal("before", Note);
-        Assert.Equal(new string('x', 600), shell.Typing!.Text);
+        Assert.Equal(new string('x', 2_600), shell.Typing!.Text);
         shell.TextChanged("shorter");
         shell.Press("enter");
         Assert.Equal("shorter", Note);

@@ -1,9 +1,11 @@
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
+using TrimOut.Screens.Walk;
 using TrimOut.Testing;
 
 namespace TrimOut.Screens.Tests.Stories;
@@ -16,22 +18,39 @@ public class FilterTests
     private static readonly PaperChoice[] Papers =
         [new("binder", "Owner's binder", "the owner"), new("labels", "Labels", "the crew"), new("order", "Order", "the maker")];
 
-    private static TerminalUser Ridge(int width = 80, int height = 24) =>
-        new(new TestDesk(Clock) { Papers = Papers }, SampleHouse.Open("ridge-house", Clock), width, height);
+    /// <summary>Somebody with papers, two houses, parts in the kit folder, and a copy of the house with one window more and two values that disagree.</summary>
+    private static TerminalUser Ridge(int width = 80, int height = 24)
+    {
+        var scribe = SampleHouse.Open("ridge-house", Clock);
+        var desk = new TestDesk(Clock) { Papers = Papers, Houses = [new("a", "Corner house", true, "A sample."), new("b", "Elm", false, "~/houses")] };
+        desk.Kept.AddRange(((ItemKind[])[ItemKind.CableType, ItemKind.PanelType]).SelectMany(scribe.House.ItemsOf).Select(p => PartSheet.Of(scribe.House, p)));
+        var other = new TestJob(store: new MemoryStore("stick", scribe.Log.Changes)).Say("W03", WindowFacts.RoughWidth, "31").Say("W05", WindowFacts.Note, "x");
+        desk.OtherCopies["stick/ridge.trimout"] = new CopyRead(other.Scribe.Log, []);
+        desk.OtherCopies["laptop/other.trimout"] = new Core.Refusal("It is no house file.");
+        return new(desk, scribe, width, height);
+    }
+
+    private static TerminalUser At(string way)
+    {
+        var user = Ridge();
+        return user.Press(way.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+    }
+
+    /// <summary>Where one goes back to all of it with what was looked for under the cursor.</summary>
+    private static readonly string[] GoesThere = ["0", "9 s"];
 
     public static TheoryData<string, string> Lists() => new()
     {
         { "", "w03" }, { "r", "w03" }, { "3", "w03" }, { "4", "w03" }, { "5", "w03" }, { "6", "w03" }, { "7", "binder" }, { "8", "w03" }, { "9", "blank" },
-        { "0", "meter" },
+        { "0", "meter" }, { "2", "w03" }, { "9 s", "edition" }, { "9 O", "panel" }, { "y", "roll" }, { "esc y", "elm" }, { "?", "undo" },
+        { "8 O", "stick" }, { "8 O enter", "W03" }, { "8 enter", "w03" },
     };
 
     [Theory]
     [MemberData(nameof(Lists))]
     public void AListShowsLessWithEachLetterAndAllAgainWithEsc(string screen, string typed)
     {
-        using var user = Ridge();
-        if (screen.Length > 0)
-            user.Press(screen);
+        using var user = At(screen);
         var list = Assert.IsAssignableFrom<IFiltered>(user.Shell.Screen);
         var all = list.Count(user.Shell.Context);
         Assert.Equal(all.All, all.Shown);
@@ -47,11 +66,9 @@ public class FilterTests
     [MemberData(nameof(Lists))]
     public void WhatHidesRowsSaysSoUntilEsc(string screen, string typed)
     {
-        if (screen == "0")
+        if (GoesThere.Contains(screen))
             return;
-        using var user = Ridge();
-        if (screen.Length > 0)
-            user.Press(screen);
+        using var user = At(screen);
         user.Press("/").Write(typed).Press("enter");
         var list = (IFiltered)user.Shell.Screen;
         Assert.Equal(typed, list.Search);
@@ -65,9 +82,7 @@ public class FilterTests
     public void WhatNothingHasIsNotTaken(string screen, string typed)
     {
         Assert.NotEqual("zzqx", typed);
-        using var user = Ridge();
-        if (screen.Length > 0)
-            user.Press(screen);
+        using var user = At(screen);
         user.Press("/").Write("zzqx").Press("enter").Sees("Nothing here has \"zzqx\".");
         Assert.NotNull(user.Shell.Typing);
     }
@@ -125,14 +140,76 @@ public class FilterTests
         Assert.DoesNotContain("W03", seen, StringComparison.Ordinal);
     }
 
+    /// <summary>A text is no list, and the nine figures of what-if stand on every screen.</summary>
+    private static readonly string[] NoList = ["A paper that is looked at", "What if"];
+
+    /// <summary>Whatever goes through rows can be narrowed: a screen that comes later is found by its keys for that.</summary>
     [Fact]
-    public void EveryScreenWithAListHasTheKey()
+    public void EveryScreenWithAListHasTheKey() =>
+        Assert.Equal(NoList.Order(), KeyTableTests.EveryScreen().Where(s => s.Keys.Any(k => k.Strokes.Contains("pagedown")))
+            .Where(s => s is not IFiltered || !s.Keys.Any(k => k.Strokes.Contains("/"))).Select(KeysPageTests.Name).Order());
+
+    [Fact]
+    public void EveryScreenThatThereIsIsLookedAt() => Assert.Equal(
+        typeof(IScreen).Assembly.GetTypes().Where(t => t is { IsAbstract: false, IsInterface: false } && t.IsAssignableTo(typeof(IScreen))).Select(t => t.Name)
+            .Order(),
+        KeyTableTests.EveryScreen().Select(s => s.GetType().Name).Distinct().Order());
+
+    [Fact]
+    public void AWalkGoesOnOnlyToThoseThatAreShown()
     {
-        string[] noLongList = ["Walk", "Keys", "A paper that is looked at", "Before you begin", "Open elsewhere", "What if", "Workings", "Houses",
-            "Sheet in hand", "From the kit folder", "Kit folder", "Cut plan", "As it stood", "Other copies", "What would come in", "In conflict"];
-        Assert.All(KeyTableTests.EveryScreen().Where(s => s.Keys.Any(k => k.Strokes.Contains("pagedown"))), screen =>
-            Assert.True(screen is IFiltered && screen.Keys.Any(k => k.Strokes.Contains("/")) || noLongList.Contains(KeysPageTests.Name(screen)),
-                KeysPageTests.Name(screen)));
+        using var user = new TerminalUser(new TestDesk(Clock), new TestJob().Window("W01", "Kitchen").Window("W02", "Study").Window("W03", "Kitchen").Scribe);
+        user.Press("2", "]").Press("/").Write("kitchen").Press("enter");
+        string Tag() => ((WalkScreen)user.Shell.Screen).Subject(user.Shell.Context)!.Name;
+        Assert.Equal("W01", Tag());
+        user.Press("down");
+        Assert.Equal("W03", Tag());
+        user.Press("down");
+        Assert.Equal("W03", Tag());
+        user.Press("]");
+        Assert.Equal(("W03", "kitchen"), (Tag(), ((WalkScreen)user.Shell.Screen).Search));
+        user.Press("esc", "down");
+        Assert.Equal("W02", Tag());
+    }
+
+    [Fact]
+    public void AStepThatIsDoneForAllThatAreShownIsNotMarkedForOthers()
+    {
+        using var user = new TerminalUser(new TestDesk(Clock), new TestJob().Window("W01", "Kitchen").Window("W02", "Study").Scribe);
+        user.Press("2", "]", "]", "/").Write("kitchen").Press("enter");
+        var step = ((WalkScreen)user.Shell.Screen).Step(user.Shell.Context)!;
+        user.Press("x");
+        for (var asked = 0; user.Shell.Typing is not null && asked < 6; asked++)
+            user.Type("24");
+        user.Sees("That step is done for every one that is shown.");
+        Assert.Null(user.House.Units[1].MarkOf(step));
+    }
+
+    [Fact]
+    public void TheCutPlanFindsTheBoxThatARunComesOutOf()
+    {
+        var shell = new ShellState(new TestDesk(Clock), SampleHouse.Open("ridge-house", Clock), Look.Dark);
+        foreach (var key in new[] { "4", "p", "/" })
+            shell.Press(key);
+        shell.TextChanged("w08");
+        shell.Press("enter");
+        var plan = (TrimOut.Screens.Cables.CutPlanScreen)shell.Screen;
+        Assert.Equal(1, plan.Boxes);
+        Assert.Contains("cut at W08", shell.Draw(80, 24).ToText(), StringComparison.Ordinal);
+        shell.Press("esc");
+        Assert.Equal("", ((IFiltered)shell.Screen).Search);
+    }
+
+    [Fact]
+    public void ManyHousesAreGoneThroughPageByPage()
+    {
+        var desk = new TestDesk(Clock) { Houses = [.. Enumerable.Range(1, 60).Select(n => new HouseChoice($"h{n}", $"House {n:00}", n > 57, "a house"))] };
+        var shell = new ShellState(desk, null);
+        for (var at = 1; at <= 60; at++)
+        {
+            Assert.Contains($"► House {at:00}", shell.Draw(80, 24).ToText(), StringComparison.Ordinal);
+            shell.Press("down");
+        }
     }
 
     [Theory]

@@ -73,8 +73,8 @@ public class JobSheetTests
     public void EscNeverLeavesTheProgramAndQuittingAsks()
     {
         using var user = At(Job());
-        user.Press("esc").Sees("Esc again closes Test house").Press("down").Sees("Job sheet");
-        user.Press("esc", "esc", "esc").Sees("q leaves TrimOut");
+        user.Press("esc").Sees("Close Test house and go to the list of houses? y does.").Press("down").Sees("Job sheet");
+        user.Press("esc", "y", "esc").Sees("q leaves TrimOut");
         Assert.False(user.Shell.Left);
         user.Press("q", "x").Sees("Nothing was done.");
         Assert.False(user.Shell.Left);

@@ -16,7 +16,7 @@ public class LaterStepsTests
     {
         var shell = AtHang();
         var seen = shell.Draw(100, 30).ToText();
-        Assert.Contains(" + Head levelled (offered, not asked)", seen, StringComparison.Ordinal);
+        Assert.Contains(" + Head leveled (offered, not asked)", seen, StringComparison.Ordinal);
         Assert.Contains("■■■■+", seen, StringComparison.Ordinal);
         shell.Press("space");
         Assert.Equal(_job.Unit("W02").Id, ((WalkScreen)shell.Screen).SubjectId);

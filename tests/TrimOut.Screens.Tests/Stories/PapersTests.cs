@@ -29,6 +29,53 @@ public class PapersTests
         Assert.False(shell.Ticks);
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void OneKeyWritesThePaperAsPdfToo(bool looked)
+    {
+        var shell = AtPapers();
+        if (looked)
+        {
+            shell.Press("enter");
+            Finish();
+            shell.Tick();
+            Assert.IsType<PreviewScreen>(shell.Screen);
+        }
+        shell.Press("A");
+        Finish();
+        shell.Tick();
+        Assert.Equal(["binder"], _desk.Printed);
+        Assert.Equal("Written: binder.pdf, binder.html, binder.md", Message(shell));
+        shell.Press("w");
+        Finish();
+        Assert.Equal(["binder"], _desk.Printed);
+    }
+
+    [Fact]
+    public void TheSheetOfLabelsIsChosenAndStandsBesideThePaperThatIsPrintedOnIt()
+    {
+        _desk.Papers = [_desk.Papers[0], _desk.Papers[1] with { OnLabels = true }];
+        var shell = AtPapers();
+        string Seen() => string.Join(' ', shell.Draw(80, 24).ToText().Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        Assert.DoesNotContain("G chooses", Seen(), StringComparison.Ordinal);
+        shell.Press("down");
+        Assert.Contains("On plain paper, to be cut; G chooses another sheet.", Seen(), StringComparison.Ordinal);
+        shell.Press("G");
+        shell.TextChanged("3x");
+        shell.Press("enter");
+        Assert.Contains("\"3x\" is no sheet of labels.", Seen(), StringComparison.Ordinal);
+        shell.TextChanged("8x3,a4");
+        shell.Press("enter");
+        Assert.Equal("8x3,a4", _desk.LabelSheet);
+        Assert.Contains("On sheets of 8x3,a4; G chooses another sheet.", Seen(), StringComparison.Ordinal);
+        shell.Press("G");
+        shell.Press("down");
+        shell.TextChanged("plain");
+        shell.Press("enter");
+        Assert.Null(_desk.LabelSheet);
+    }
+
     [Fact]
     public void WhatTrimOutDidNotWriteIsAskedAboutBeforeItIsWrittenOver()
     {

@@ -87,6 +87,23 @@ public class StrayKeysTests
         Assert.NotNull(user.Shell.Typing);
     }
 
+    /// <summary>What comes after a pause is a key of the screen that the digit led to, and no part of a figure.</summary>
+    [Fact]
+    public void AKeyAfterAPauseDoesWhatItDoesThere()
+    {
+        var clock = new FakeTimeProvider();
+        using var user = new TerminalUser(new TestDesk(clock), _job.Scribe);
+        user.Press("4", "8");
+        clock.Advance(TimeSpan.FromSeconds(1));
+        user.Press("/");
+        Assert.Equal("Show only", user.Shell.Typing!.Entry.Label);
+        user.Press("esc", "4", "3");
+        clock.Advance(TimeSpan.FromSeconds(1));
+        user.Press("5");
+        clock.Advance(TimeSpan.FromSeconds(1));
+        user.Press("enter").DoesNotSee("was typed for");
+    }
+
     [Fact]
     public void AnArrowKeyStaysWhereTheDigitLedAndEnterThenOpensWhatIsThere()
     {
@@ -113,11 +130,13 @@ public class StrayKeysTests
     public void EscOnTheJobSheetTakesNoOtherKey()
     {
         using var user = User();
-        user.Press("esc").Sees("Esc again closes").Press("down").DoesNotSee("Esc again");
+        user.Press("esc").Sees("? y does. All is saved.").Press("down").DoesNotSee("? y does");
         Assert.Equal("W02", ((JobSheetScreen)user.Shell.Screen).Current(user.Shell.Context)!.Tag);
         user.Press("esc", "4");
         Assert.IsType<CablesScreen>(user.Shell.Screen);
-        user.Press("1", "down", "esc", "esc");
+        user.Press("1", "down", "esc", "esc", "esc", "esc");
+        Assert.IsType<JobSheetScreen>(user.Shell.Screen);
+        user.Press("y");
         Assert.IsType<HousePicker.PickerScreen>(user.Shell.Screen);
     }
 

@@ -44,7 +44,7 @@ public class MendingRidgeHouseTests
         Mend();
         Assert.Equal(["depth-too-shallow W14"], _job.Report.OpenStops.Select(f => $"{f.Check.Id} {_job.House.NameOf(f.Subject)}"));
         var left = _job.Report.OpenStops.Single();
-        _job.Do(PunchList.Waive(left, _job.House, "The maker sends brackets for a shallow reveal.", "AR"));
+        _job.Do(PunchList.Waive(left, _job.House, "The maker sends brackets for a shallow opening.", "AR"));
         Assert.Empty(_job.Report.OpenStops);
     }
 

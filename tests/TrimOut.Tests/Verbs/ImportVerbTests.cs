@@ -44,7 +44,7 @@ public sealed class ImportVerbTests : IDisposable
 
     [Theory]
     [InlineData("Mark,Width\n\"W01,30\nW02,30\n", "Line 2: a quote")]
-    [InlineData("colour\nred\n", "The columns are: colour.")]
+    [InlineData("color\nred\n", "The columns are: color.")]
     [InlineData("Mark,Width\n,30\n", "No window could be read")]
     public void ABrokenFileImportsNothing(string csv, string said)
     {

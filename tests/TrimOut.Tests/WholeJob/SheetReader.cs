@@ -49,7 +49,7 @@ internal sealed class SheetReader(TerminalUser user)
         [CoveringKindFacts.PresetCue] = "the bar nods",
         [CableTypeFacts.Stranding] = "stranded",
         [CableTypeFacts.Listing] = "CL2R",
-        [CableTypeFacts.Colours] = "grey, brown",
+        [CableTypeFacts.Colours] = "gray, brown",
         [CableTypeFacts.Plus] = "brown",
         [CableTypeFacts.LongestRun] = "130 ft",
         [CableTypeFacts.Diameter] = "0.27",

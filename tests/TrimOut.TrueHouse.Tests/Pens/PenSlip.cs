@@ -34,7 +34,7 @@ public static partial class PenSlips
         PenSlip.Doubled => "twice as much",
         PenSlip.DigitsSwapped => "two digits changed over",
         PenSlip.OtherUnit => "other side of the tape",
-        PenSlip.Neighbours => "a neighbour's",
+        PenSlip.Neighbours => "a neighbor's",
         _ => "another choice",
     };
 

@@ -9,7 +9,7 @@ public static class KnownOddFigures
     /// <summary>The id of the check and what is odd.</summary>
     public static IReadOnlySet<string> All { get; } = new HashSet<string>
     {
-        "step-off-units: parts of a millimetre",
+        "step-off-units: parts of a millimeter",
     };
 
     /// <summary>

@@ -12,14 +12,14 @@ namespace TrimOut.Core.Checks.Boxes;
 /// </remarks>
 public sealed class DeliveredFinishOff : UnitCheck
 {
-    private static readonly Message OtherFinish = new("It did not come in the ordered fabric and colour: {0}, {1}.");
-    private static readonly Message OtherThanAgreed = new("It did not come in the ordered fabric and colour.");
+    private static readonly Message OtherFinish = new("It did not come in the ordered fabric and color: {0}, {1}.");
+    private static readonly Message OtherThanAgreed = new("It did not come in the ordered fabric and color.");
     private static readonly Message RaiseIt =
         new("See whether it belongs to another window; else photograph the print on the box and raise it with the maker.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("delivered-finish-off", "Came in another fabric or colour", Severity.Caution, Phase.Receive,
-        new Source(Source.CommonPractice, "fabric and colour on the box = as ordered"));
+    public override CheckInfo Info { get; } = new("delivered-finish-off", "Came in another fabric or color", Severity.Caution, Phase.Receive,
+        new Source(Source.CommonPractice, "fabric and color on the box = as ordered"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) => subject.Item.Get(UnitFacts.FinishAsOrdered) switch

@@ -27,7 +27,7 @@ public sealed class CableShared : HouseCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cable-shared", "Several units on one cable", Severity.Stop, Phase.RoughIn,
         new Source("Ohm's law; the currents of all units behind a stretch add. The maker's sheet says whether it is allowed",
-            "units on the cable <= units per output; volts at each = volts before it - 2 x stretch x ohms per metre x current of all behind >= minimum " +
+            "units on the cable <= units per output; volts at each = volts before it - 2 x stretch x ohms per meter x current of all behind >= minimum " +
                 "volts; way to each <= longest run"));
 
     /// <inheritdoc/>

@@ -14,12 +14,12 @@ public sealed class ConductorsAlike() : Check<CableType>(Subjects.Cables)
 {
     private static readonly Message TwoAlike = new("{0} has more than one conductor that is {1}.");
     private static readonly Message NoSuchPlus = new("Plus is to be {0}, and the conductors of {1} are {2}.");
-    private static readonly Message MarkOne = new("Mark one of them at both ends of every run before it is joined, and write the colours as they are then.");
-    private static readonly Message LookAgain = new("Look at the cable again, and write its colours and which of them is plus.");
+    private static readonly Message MarkOne = new("Mark one of them at both ends of every run before it is joined, and write the colors as they are then.");
+    private static readonly Message LookAgain = new("Look at the cable again, and write its colors and which of them is plus.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("conductors-alike", "Conductors can't be told apart", Severity.Caution, Phase.RoughIn,
-        new Source(Source.CommonPractice, "every colour is there once; plus is one of them"));
+        new Source(Source.CommonPractice, "every color is there once; plus is one of them"));
 
     /// <inheritdoc/>
     public override Outcome Judge(CableType subject)

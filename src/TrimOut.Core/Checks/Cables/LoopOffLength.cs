@@ -27,7 +27,7 @@ public sealed class LoopOffLength : RunCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("loop-off-length", "First loop test does not match the run", Severity.Caution, Phase.RoughIn,
         new Source(Source.CommonPractice,
-            "reading = 2 x length x ohms per metre at the cable's temperature + meter leads, within the meter's 0.5 % and 2 1/2 steps of its last " +
+            "reading = 2 x length x ohms per meter at the cable's temperature + meter leads, within the meter's 0.5 % and 2 1/2 steps of its last " +
                 "digit, 1.25 % for a temperature within 2.5 K, and legs within 1 % and 80 mm each; while nobody said what its last digit is: within " +
                 "10 % + 0.1 ohm for the contacts; without a temperature 20 C, without leads none"));
 
@@ -50,7 +50,7 @@ public sealed class LoopOffLength : RunCheck
             return new Outcome.DoesNotApply();
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("length, one way", length.RunIn(subject)), ($"ohms per metre at {test.At}", NumberText.Plain(Math.Round(ohms.Value, 6))),
+            ("length, one way", length.RunIn(subject)), ($"ohms per meter at {test.At}", NumberText.Plain(Math.Round(ohms.Value, 6))),
             ("worked out with", test.Circumstances.In(subject.House)), ("expected", expected.ToString()), ("read", subject.Show(RunFacts.FirstLoop)),
             ("tolerance", band.ToString()),
             ("not seen", $"a short in the last {Length.Min(length, TwoWire.FromLoop(band, ohms.Value)).LimitIn(subject)}, a joint under {band}"),

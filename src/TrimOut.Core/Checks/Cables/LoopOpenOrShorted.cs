@@ -26,7 +26,7 @@ public sealed class LoopOpenOrShorted : RunCheck
     public override CheckInfo Info { get; } = new("loop-open-or-shorted", "First loop test finds a cut or a short", Severity.Stop, Phase.RoughIn,
         new Source(Source.CommonPractice,
             "not open, and reading >= expected - 10 % - 0.1 ohm, or what the reading may be off where that is more; expected = 2 x " +
-                "length x ohms per metre at the cable's temperature + meter leads"));
+                "length x ohms per meter at the cable's temperature + meter leads"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)

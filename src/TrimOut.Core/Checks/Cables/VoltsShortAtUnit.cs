@@ -23,7 +23,7 @@ public sealed class VoltsShortAtUnit : RunCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("volts-short-at-unit", "Not enough volts at the unit", Severity.Stop, Phase.RoughIn,
         new Source("Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228",
-            "supply - current x 2 x length x ohms per metre >= minimum volts; tails not left yet as planned"));
+            "supply - current x 2 x length x ohms per meter >= minimum volts; tails not left yet as planned"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -44,7 +44,7 @@ public sealed class VoltsShortAtUnit : RunCheck
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("supply", limits.Supply.ToString()), ("length, one way", length.RunIn(subject)),
-                ("ohms per metre", NumberText.Plain(Math.Round(limits.OhmsPerMetre, 6))),
+                ("ohms per meter", NumberText.Plain(Math.Round(limits.OhmsPerMetre, 6))),
             ("running", $"{limits.Running}: {limits.WhileRunning(length)} arrive"), ("starting", $"{limits.Starting}: {limits.WhileStarting(length)} arrive"),
             ("minimum volts", limits.Least.ToString()), ("margin", $"{limits.MarginVolts(length)}, {limits.MarginLength(length).LimitIn(subject)}"),
         ]);

@@ -12,11 +12,11 @@ namespace TrimOut.Core.Checks.Clearance;
 /// </remarks>
 public sealed class CentreSupportLeftOut : UnitCheck
 {
-    private static readonly Message NotMarked = new("It is {0} wide and needs a centre support from {1} on; nobody marked one, and the job has gone on.");
-    private static readonly Message FixIt = new("Fix the centre support now, and mark \"{0}\".");
+    private static readonly Message NotMarked = new("It is {0} wide and needs a center support from {1} on; nobody marked one, and the job has gone on.");
+    private static readonly Message FixIt = new("Fix the center support now, and mark \"{0}\".");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("centre-support-left-out", "Wide unit without its centre support", Severity.Stop, Phase.Hang,
+    public override CheckInfo Info { get; } = new("centre-support-left-out", "Wide unit without its center support", Severity.Stop, Phase.Hang,
         new Source(Source.MakersSheet, "from the sheet's width on: the step of the support is marked before any step of a later phase"));
 
     /// <inheritdoc/>

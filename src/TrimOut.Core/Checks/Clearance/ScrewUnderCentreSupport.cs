@@ -14,7 +14,7 @@ namespace TrimOut.Core.Checks.Clearance;
 public sealed class ScrewUnderCentreSupport : UnitCheck
 {
     private static readonly Message AtEndBracket = new("The middle screw is {0} from the left; an end bracket takes {1} at each end of {2}.", "end-bracket");
-    private static readonly Message AtCentreSupport = new("The middle screw is {0} from the left; the centre support takes {1} to {2}.", "centre-support");
+    private static readonly Message AtCentreSupport = new("The middle screw is {0} from the left; the center support takes {1} to {2}.", "centre-support");
     private static readonly Message Clear = new("Set it clear of the brackets.");
     private static readonly Message ClearAt = new("Set it clear of the brackets, such as {0} from the left.");
 

@@ -14,13 +14,13 @@ namespace TrimOut.Core.Checks.Clearance;
 /// </remarks>
 public sealed class SetbackPastReveal : UnitCheck
 {
-    private static readonly Message TooFar = new("Set back {0}, the brackets reach {1} back in a reveal that is {2} deep.");
+    private static readonly Message TooFar = new("Set back {0}, the brackets reach {1} back in an opening that is {2} deep.");
     private static readonly Message SetBackLess = new("Read it again; if it stays, set the brackets back {0} or less.");
     private static readonly Message SetBackBySheet = new("Read it again; if it stays, set the brackets back {0}, as the sheet has it.");
     private static readonly Message Again = new("Read setback and depth again; if they stay, mount it outside.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("setback-past-reveal", "Brackets are set back past the reveal", Severity.Stop, Phase.Hang,
+    public override CheckInfo Info { get; } = new("setback-past-reveal", "Brackets are set back past the opening", Severity.Stop, Phase.Hang,
         new Source(Source.MakersSheet, "inside: setback as measured + bracket back <= depth + 2 marks of the tape"));
 
     /// <inheritdoc/>

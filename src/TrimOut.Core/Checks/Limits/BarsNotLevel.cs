@@ -21,8 +21,8 @@ public sealed class BarsNotLevel : UnitCheck
     public static readonly Length Tolerance = Length.FromInches(0, 1, 8);
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("bars-not-level", "Bar is not level with its neighbour's", Severity.Caution, Phase.Limits,
-        new Source(Source.CommonPractice, "gaps of neighbours in a room within 1/8 in, open and closed"));
+    public override CheckInfo Info { get; } = new("bars-not-level", "Bar is not level with its neighbor's", Severity.Caution, Phase.Limits,
+        new Source(Source.CommonPractice, "gaps of neighbors in a room within 1/8 in, open and closed"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

@@ -12,12 +12,12 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class DepthTooShallow : UnitCheck
 {
-    private static readonly Message TooShallow = new("The reveal is {0} deep; {1} needs {2}.");
+    private static readonly Message TooShallow = new("The opening is {0} deep; {1} needs {2}.");
     private static readonly Message OrderOther = new("Order a kind that needs less depth, or mount it outside.");
     private static readonly Message AskMaker = new("Ask the maker for brackets for less depth, or mount it outside.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("depth-too-shallow", "Reveal is too shallow for the brackets", Severity.Stop, Phase.Measure,
+    public override CheckInfo Info { get; } = new("depth-too-shallow", "Opening is too shallow for the brackets", Severity.Stop, Phase.Measure,
         new Source(Source.MakersSheet, "depth >= depth needed"));
 
     /// <inheritdoc/>

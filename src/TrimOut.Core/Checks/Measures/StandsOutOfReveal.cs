@@ -13,11 +13,11 @@ namespace TrimOut.Core.Checks.Measures;
 /// </remarks>
 public sealed class StandsOutOfReveal : UnitCheck
 {
-    private static readonly Message StandsOut = new("It needs {0} to be flush and the reveal is {1} deep: {2} stand out.");
+    private static readonly Message StandsOut = new("It needs {0} to be flush and the opening is {1} deep: {2} stand out.");
     private static readonly Message ChooseSmaller = new("Choose a smaller head cover, mount it outside, or have the owner agree that it stands out.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("stands-out-of-reveal", "Sticks out of the reveal", Severity.Caution, Phase.Measure,
+    public override CheckInfo Info { get; } = new("stands-out-of-reveal", "Sticks out of the opening", Severity.Caution, Phase.Measure,
         new Source(Source.MakersSheet, "head cover, or depth for flush without one, <= depth"));
 
     /// <inheritdoc/>

@@ -15,7 +15,7 @@ public sealed class GapBetweenUnitsTooLarge : WindowCheck
     private static readonly Message OneGap = new("{0} are left for 1 gap between the units; {1} are the most.");
     private static readonly Message ManyGaps = new("{0} are left for {1} gaps between the units; {2} are the most.");
     private static readonly Message OrderWider = new("Order them {0} wider, together.");
-    private static readonly Message CoverStrip = new("Ask the maker, or cover the strip with a moulding.");
+    private static readonly Message CoverStrip = new("Ask the maker, or cover the strip with a molding.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("gap-between-units-too-large", "A strip of light between units side by side", Severity.Caution, Phase.Order,

@@ -14,9 +14,9 @@ namespace TrimOut.Core.Checks.Orders;
 /// </remarks>
 public sealed class StepOffUnits() : Check<CoveringKind>(Subjects.Kinds)
 {
-    private static readonly Message NoMillimetres = new("Sizes of {0} are ordered in steps of {1}, and the house is measured in millimetres.", "millimetres");
+    private static readonly Message NoMillimetres = new("Sizes of {0} are ordered in steps of {1}, and the house is measured in millimeters.", "millimetres");
     private static readonly Message NoInches = new("Sizes of {0} are ordered in steps of {1}, and the house is measured in inches.", "inches");
-    private static readonly Message WholeMillimetres = new("Read the step on the maker's sheet again: whole millimetres, or the part of one that it says.");
+    private static readonly Message WholeMillimetres = new("Read the step on the maker's sheet again: whole millimeters, or the part of one that it says.");
     private static readonly Message PartOfInch = new("Read the step on the maker's sheet again: a part of an inch that a tape shows.");
 
     private static readonly Length HalfMillimetre = Length.FromMillimetres(0.5m);
@@ -25,7 +25,7 @@ public sealed class StepOffUnits() : Check<CoveringKind>(Subjects.Kinds)
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("step-off-units", "Order steps are not in the units of the house", Severity.Caution,
         Phase.WalkThrough, new Source(Source.CommonPractice,
-            "millimetres: halves of a millimetre or more, or a part that makes up a whole one; inches: 64ths, or a part that makes up a whole one"));
+            "millimeters: halves of a millimeter or more, or a part that makes up a whole one; inches: 64ths, or a part that makes up a whole one"));
 
     /// <inheritdoc/>
     public override Outcome Judge(CoveringKind subject)

@@ -17,11 +17,11 @@ public sealed class MainsUnsigned() : Check<Panel>(Subjects.Panels)
     private static readonly Message ByOneOfCrew =
         new("{0} was connected to mains by {1}, who stands in this job as somebody else than the licensed electrician.", "somebody-else");
     private static readonly Message WriteElectrician =
-        new("Write the electrician and the licence. If nobody licensed connected it, switch it off and call one.");
+        new("Write the electrician and the license. If nobody licensed connected it, switch it off and call one.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("mains-unsigned", "Panel is live and nobody licensed signed for the mains", Severity.Stop, Phase.Power,
-        new Source(Source.CommonPractice + "; local law on electrical work governs", "volts were read = connected by and licence are there; " +
+        new Source(Source.CommonPractice + "; local law on electrical work governs", "volts were read = connected by and license are there; " +
             "connected by = no name of the crew, or of another part in the job"));
 
     /// <inheritdoc/>

@@ -15,9 +15,9 @@ public sealed class EntryOffOpening : UnitCheck
 {
     private static readonly Message PastWidth = new("The cable leaves the wall {0} from the jamb; the opening is {1} wide.", "past-width");
     private static readonly Message BelowSill = new("The cable leaves the wall {0} below the head; the opening is {1} high.", "below-sill");
-    private static readonly Message TooDeep = new("The cable leaves the wall {0} back from the room face; the reveal is {1} deep.", "too-deep");
+    private static readonly Message TooDeep = new("The cable leaves the wall {0} back from the room face; the opening is {1} deep.", "too-deep");
     private static readonly Message MoveInto = new("Put the figure right; if it is right, move the entry to {0} or less while the wall is open.");
-    private static readonly Message Look = new("Look where the cable comes out and put the figure right; if it is right, lead it into the reveal in a slot.");
+    private static readonly Message Look = new("Look where the cable comes out and put the figure right; if it is right, lead it into the opening in a slot.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-off-opening", "Entry is outside the opening", Severity.Stop, Phase.WalkThrough,

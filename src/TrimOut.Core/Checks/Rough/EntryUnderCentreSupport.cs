@@ -13,12 +13,12 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class EntryUnderCentreSupport : UnitCheck
 {
-    private static readonly Message UnderSupport = new("The cable leaves the wall {0} from the jamb; the centre support takes {1} to {2}.");
+    private static readonly Message UnderSupport = new("The cable leaves the wall {0} from the jamb; the center support takes {1} to {2}.");
     private static readonly Message MoveEntry = new("Move the entry to the lead side, clear of the end bracket.");
     private static readonly Message LeadRound = new("Lead the cable round the support, never under it.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("entry-under-centre-support", "Entry is under the centre support", Severity.Stop, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("entry-under-centre-support", "Entry is under the center support", Severity.Stop, Phase.WalkThrough,
         new Source(Source.MakersSheet,
             "clear when the hole, half the cable around its middle, is outside half the width +- half the support, or clear of its depth or height"));
 
@@ -47,7 +47,7 @@ public sealed class EntryUnderCentreSupport : UnitCheck
         var (one, other) = (Entry.FromEntrySide(subject, print.From), Entry.FromEntrySide(subject, print.To));
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("from jamb", entry.FromJamb.In(subject)), ("width", width.In(subject)), ("centre support", support.In(subject)),
+            ("from jamb", entry.FromJamb.In(subject)), ("width", width.In(subject)), ("center support", support.In(subject)),
             ("from", print.From.In(subject)), ("to", print.To.In(subject)), ("half the cable", entry.Radius.In(subject)),
             ("back", entry.Back.In(subject)), ("below head", entry.BelowHead.In(subject)),
         ]);

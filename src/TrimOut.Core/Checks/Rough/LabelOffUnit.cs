@@ -13,7 +13,7 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class LabelOffUnit : RunCheck
 {
-    private static readonly Message OtherTag = new("Its cable is labelled \"{0}\", which is the tag of another unit.");
+    private static readonly Message OtherTag = new("Its cable is labeled \"{0}\", which is the tag of another unit.");
     private static readonly Message FindOut =
         new("Short the window end and read at the panel which cable it is; then label both ends with the tag of its unit.");
 

@@ -12,15 +12,15 @@ namespace TrimOut.Core.Checks.Rough;
 /// </remarks>
 public sealed class PlugInWithoutSocket : UnitCheck
 {
-    private static readonly Message TooFar = new("The socket for its plug-in supply is too far: the cord would cross the wall.", "too-far");
-    private static readonly Message None = new("It is to have a plug-in supply, and there is no socket.", "none");
+    private static readonly Message TooFar = new("The outlet for its plug-in supply is too far: the cord would cross the wall.", "too-far");
+    private static readonly Message None = new("It is to have a plug-in supply, and there is no outlet.", "none");
     private static readonly Message WhileOpen =
-        new("Ask the licensed electrician for a socket near its head while the wall is open, or plan a home run or a battery.");
-    private static readonly Message WallClosed = new("Plan a battery, or ask the licensed electrician for a socket. No cord goes across the wall.");
+        new("Ask the licensed electrician for an outlet near its head while the wall is open, or plan a home run or a battery.");
+    private static readonly Message WallClosed = new("Plan a battery, or ask the licensed electrician for an outlet. No cord goes across the wall.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("plug-in-without-socket", "Plug-in supply without a socket", Severity.Stop, Phase.WalkThrough,
-        new Source(Source.CommonPractice + "; the code in force governs sockets and cords", "plug-in supply = its cord reaches a socket"));
+    public override CheckInfo Info { get; } = new("plug-in-without-socket", "Plug-in supply without an outlet", Severity.Stop, Phase.WalkThrough,
+        new Source(Source.CommonPractice + "; the code in force governs outlets and cords", "plug-in supply = its cord reaches an outlet"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) => subject.Power != PowerSource.PlugIn ? new Outcome.DoesNotApply()

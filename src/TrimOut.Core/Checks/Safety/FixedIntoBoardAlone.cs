@@ -12,12 +12,12 @@ namespace TrimOut.Core.Checks.Safety;
 /// </remarks>
 public sealed class FixedIntoBoardAlone : UnitCheck
 {
-    private static readonly Message NothingBehind = new("Its brackets are fixed into plasterboard alone.");
+    private static readonly Message NothingBehind = new("Its brackets are fixed into drywall alone.");
     private static readonly Message FixAnew =
         new("Take it down. Fix the brackets into wood, steel or masonry, or with anchors that are made for the load, as the sheet asks.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("fixed-into-board-alone", "Brackets hold in plasterboard alone", Severity.Stop, Phase.Hang,
+    public override CheckInfo Info { get; } = new("fixed-into-board-alone", "Brackets hold in drywall alone", Severity.Stop, Phase.Hang,
         new Source(Source.CommonPractice + "; the maker's sheet says what its brackets need", "fixed into wood, masonry, steel, or anchors made for the load"));
 
     /// <inheritdoc/>

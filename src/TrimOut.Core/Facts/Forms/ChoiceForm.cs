@@ -7,7 +7,8 @@ namespace TrimOut.Core.Facts.Forms;
 internal sealed class ChoiceForm<T> : Form<T>
     where T : struct, Enum
 {
-    private static readonly FrozenDictionary<T, string> Names = Enum.GetValues<T>().ToFrozenDictionary(v => v, v => KebabCase.Of(v).Replace('-', ' '));
+    private static readonly FrozenDictionary<T, string> Names =
+        Enum.GetValues<T>().ToFrozenDictionary(v => v, v => Spelling.Shown(KebabCase.Of(v).Replace('-', ' ')));
     private static readonly Option[] All = [.. Enum.GetValues<T>().Select(v => new Option(KebabCase.Of(v), Names[v]))];
 
     public override bool IsChoice => true;
@@ -19,7 +20,9 @@ internal sealed class ChoiceForm<T> : Form<T>
         var text = typed.Replace(' ', '-').ToLowerInvariant();
         if (KebabCase.Read<T>(text) is { } exact)
             return exact;
-        var matches = Enum.GetValues<T>().Where(v => text.Length > 0 && KebabCase.Of(v).StartsWith(text, StringComparison.Ordinal)).ToList();
+        var shown = Spelling.Shown(typed.Replace('-', ' '));
+        var matches = Enum.GetValues<T>().Where(v => text.Length > 0
+            && (KebabCase.Of(v).StartsWith(text, StringComparison.Ordinal) || Names[v].StartsWith(shown, StringComparison.OrdinalIgnoreCase))).ToList();
         if (matches.Count == 0)
             matches = [.. Enum.GetValues<T>().Where(v => text.Length > 1 && NameWords.Begin(Names[v], typed))];
         return matches.Count == 1 ? matches[0] : new Refusal($"\"{typed}\" is none of: {Hint}.");

@@ -13,7 +13,8 @@ internal sealed class TextForm(int most) : Form<string>
     {
         var text = Clean(typed);
         return text.Length == 0 ? new Refusal("Nothing was typed.")
-            : new StringInfo(text).LengthInTextElements > most ? new Refusal($"That is too long: {most} characters at the most.")
+            : new StringInfo(text).LengthInTextElements is var length && length > most
+            ? new Refusal($"That is too long: {most} characters at the most, and it has {length}.")
             : text;
     }
 

@@ -15,14 +15,14 @@ internal static class CoveringParts
             yield return Line(sheet.Name, kind.Count(), $"units of this kind: {Tags(kind)}");
             if (sheet[CoveringKindFacts.CentreFrom] is not { } from)
             {
-                yield return new PartLine(PartGroup.Coverings, $"{sheet.Name}: centre support", null, "", "the sheet does not say from which width on");
+                yield return new PartLine(PartGroup.Coverings, $"{sheet.Name}: center support", null, "", "the sheet does not say from which width on");
                 continue;
             }
             var unknown = kind.Where(u => (u.Item.Get(UnitFacts.OrderWidth) ?? u.PartWidth) is null).ToList();
             var wide = kind.Where(u => u.NeedsCentreSupport).ToList();
             if (wide.Count + unknown.Count > 0)
             {
-                var line = Line($"{sheet.Name}: centre support", unknown.Count > 0 && wide.Count == 0 ? null : wide.Count,
+                var line = Line($"{sheet.Name}: center support", unknown.Count > 0 && wide.Count == 0 ? null : wide.Count,
                     $"units {from.Show(house.DisplayUnits)} wide or wider{(wide.Count > 0 ? ": " + Tags(wide) : "")}{Open(unknown, "no width yet")}");
                 yield return line with { AtLeast = unknown.Count > 0 };
             }

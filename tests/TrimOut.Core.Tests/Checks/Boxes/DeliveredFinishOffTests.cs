@@ -19,9 +19,9 @@ public class DeliveredFinishOffTests
     public void AnotherIsACautionThatSaysWhatWasOrdered()
     {
         var job = Jobs.Walked().Say("W01", UnitFacts.FinishAsOrdered, "no");
-        Assert.Equal("It did not come in the ordered fabric and colour.", job.Fault(Check, "W01").Message);
+        Assert.Equal("It did not come in the ordered fabric and color.", job.Fault(Check, "W01").Message);
         job.Say("W01", UnitFacts.Fabric, "Twill").Say("W01", UnitFacts.Colour, "Slate");
-        Assert.Equal("It did not come in the ordered fabric and colour: Twill, Slate.", job.Fault(Check, "W01").Message);
+        Assert.Equal("It did not come in the ordered fabric and color: Twill, Slate.", job.Fault(Check, "W01").Message);
     }
 
     [Fact]

@@ -29,7 +29,7 @@ public class ConductorsAlikeTests
         Assert.Equal("Plus is to be brown, and the conductors of 16/2 are red, black.", Of("red, black", "brown").FaultOf(Check, Cable).Message);
 
     [Fact]
-    public void ColoursThatNobodyWroteAreNotAPass() => Assert.Equal("conductor colours of 16/2 in the kit", Jobs.Roughed().MissingOf(Check, Cable));
+    public void ColoursThatNobodyWroteAreNotAPass() => Assert.Equal("conductor colors of 16/2 in the kit", Jobs.Roughed().MissingOf(Check, Cable));
 
     [Fact]
     public void APlusThatNobodyWroteIsNotAPass() =>

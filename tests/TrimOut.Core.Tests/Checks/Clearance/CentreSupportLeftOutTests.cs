@@ -19,7 +19,7 @@ public class CentreSupportLeftOutTests
 
     [Fact]
     public void GoingOnWithoutItIsAStop() => Assert.Equal(
-        "It is 36\" wide and needs a centre support from 36\" on; nobody marked one, and the job has gone on.",
+        "It is 36\" wide and needs a center support from 36\" on; nobody marked one, and the job has gone on.",
         Wide().Mark("W01", "spliced").Fault(Check, "W01").Message);
 
     [Fact]
@@ -34,13 +34,13 @@ public class CentreSupportLeftOutTests
     // An opening of 36 in and 2 in of overlap on each side: nothing is ordered yet.
     [Fact]
     public void OutsideTheOverlapsCountBeforeAnythingIsOrdered() => Assert.Equal(
-        "It is 40\" wide and needs a centre support from 38\" on; nobody marked one, and the job has gone on.",
+        "It is 40\" wide and needs a center support from 38\" on; nobody marked one, and the job has gone on.",
         Jobs.Measured().Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.OverlapEachSide, "2")
             .SayOf("Roller", CoveringKindFacts.CentreFrom, "38").Mark("W01", "spliced").Fault(Check, "W01").Message);
 
     [Fact]
     public void AnUnknownWidthOfTheSheetIsNotAPass() =>
-        Wide().SayOf("Roller", CoveringKindFacts.CentreFrom, "").Lacks(Check, "W01", "centre support from of Roller in the kit");
+        Wide().SayOf("Roller", CoveringKindFacts.CentreFrom, "").Lacks(Check, "W01", "center support from of Roller in the kit");
 
     private static TestJob Wide() => Jobs.Ordered().SayOf("Roller", CoveringKindFacts.CentreFrom, "36");
 }

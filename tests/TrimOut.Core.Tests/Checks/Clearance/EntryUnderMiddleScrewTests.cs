@@ -47,7 +47,7 @@ public class EntryUnderMiddleScrewTests
     public void ABlankInABlankKitIsNotCheckedUntilTheSheetSays()
     {
         var job = BlankHouse.With("W01").Say("W01", UnitFacts.Kind, "Wood blind").Say("W01", WindowFacts.Mount, "inside");
-        job.Lacks(Check, "W01", "middle screw off centre of Wood blind in the kit");
+        job.Lacks(Check, "W01", "middle screw off center of Wood blind in the kit");
         job.SayOf("Wood blind", CoveringKindFacts.MiddleScrew, "none").Silent(Check, "W01");
     }
 
@@ -56,9 +56,9 @@ public class EntryUnderMiddleScrewTests
     {
         var job = Entry("20", "left");
         job.Do(AddItems.Named(job.House, ItemKind.CoveringKind, "Slats")).Say("W01", UnitFacts.Kind, "Slats")
-            .Lacks(Check, "W01", "middle screw off centre of Slats in the kit");
+            .Lacks(Check, "W01", "middle screw off center of Slats in the kit");
         job.Do(TakePart.Into(job.House, PartSheet.Of(job.House, job.Part(ItemKind.CoveringKind, "Roller")) with { Name = "Wide roller" }))
-            .Say("W01", UnitFacts.Kind, "Wide roller").Lacks(Check, "W01", "middle screw off centre of Wide roller in the kit");
+            .Say("W01", UnitFacts.Kind, "Wide roller").Lacks(Check, "W01", "middle screw off center of Wide roller in the kit");
     }
 
     [Fact]

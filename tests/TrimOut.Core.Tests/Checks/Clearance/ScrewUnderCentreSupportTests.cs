@@ -21,8 +21,8 @@ public class ScrewUnderCentreSupportTests
     public void AtTheEdgeOfABracketIsFine(string at) => Screw(at).Fine(Check, "W01");
 
     [Theory]
-    [InlineData("30 63/64", "The middle screw is 30 63/64\" from the left; the centre support takes 29\" to 31\".")]
-    [InlineData("30", "The middle screw is 30\" from the left; the centre support takes 29\" to 31\".")]
+    [InlineData("30 63/64", "The middle screw is 30 63/64\" from the left; the center support takes 29\" to 31\".")]
+    [InlineData("30", "The middle screw is 30\" from the left; the center support takes 29\" to 31\".")]
     [InlineData("1 31/64", "The middle screw is 1 31/64\" from the left; an end bracket takes 1 1/2\" at each end of 60\".")]
     [InlineData("58 9/16", "The middle screw is 58 9/16\" from the left; an end bracket takes 1 1/2\" at each end of 60\".")]
     public void UnderABracketIsAStop(string at, string message) => Assert.Equal(message, Screw(at).Fault(Check, "W01").Message);
@@ -45,7 +45,7 @@ public class ScrewUnderCentreSupportTests
 
     [Fact]
     public void AnUnknownBracketIsNotAPass() =>
-        Screw("30").SayOf("Wood blind", CoveringKindFacts.CentreBracket, "").Lacks(Check, "W01", "centre bracket of Wood blind in the kit");
+        Screw("30").SayOf("Wood blind", CoveringKindFacts.CentreBracket, "").Lacks(Check, "W01", "center bracket of Wood blind in the kit");
 
     [Fact]
     public void AnUnknownWidthIsNotAPass() => Screw("30").Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "rough width");

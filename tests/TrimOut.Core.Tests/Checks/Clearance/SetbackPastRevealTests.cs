@@ -18,14 +18,14 @@ public class SetbackPastRevealTests
         Jobs.Measured().Say("W01", UnitFacts.Setback, "2 5/8").Fine(Check, "W01");
 
     [Fact]
-    public void AMarkMoreIsAStop() => Assert.Equal("Set back 2 11/16\", the brackets reach 5 3/16\" back in a reveal that is 5\" deep.",
+    public void AMarkMoreIsAStop() => Assert.Equal("Set back 2 11/16\", the brackets reach 5 3/16\" back in an opening that is 5\" deep.",
         Jobs.Measured().Say("W01", UnitFacts.Setback, "2 11/16").Fault(Check, "W01").Message);
 
     [Fact]
     public void WhereNothingOfItIsInTheRevealItIsAStop()
     {
         var found = Jobs.Measured().Say("W01", UnitFacts.Setback, "5").Fault(Check, "W01");
-        Assert.Equal("Set back 5\", the brackets reach 7 1/2\" back in a reveal that is 5\" deep.", found.Message);
+        Assert.Equal("Set back 5\", the brackets reach 7 1/2\" back in an opening that is 5\" deep.", found.Message);
         Assert.Equal("Read it again; if it stays, set the brackets back 1 1/2\", as the sheet has it.", found.Mend);
     }
 

@@ -18,7 +18,7 @@ public class DepthTooShallowTests
 
     [Fact]
     public void ALittleLessIsAStop() =>
-        Assert.Equal("The reveal is 2 31/64\" deep; Roller needs 2 1/2\".", Jobs.Measured().Say("W01", WindowFacts.Depth, "2 31/64")
+        Assert.Equal("The opening is 2 31/64\" deep; Roller needs 2 1/2\".", Jobs.Measured().Say("W01", WindowFacts.Depth, "2 31/64")
             .Fault(Check, "W01").Message);
 
     [Fact]

@@ -17,7 +17,7 @@ public class StandsOutOfRevealTests
 
     [Fact]
     public void ALittleLessDepthAndItStandsOut() =>
-        Assert.Equal("It needs 3\" to be flush and the reveal is 2 15/16\" deep: 1/16\" stand out.", Depth("2 15/16").Fault(Check, "W01").Message);
+        Assert.Equal("It needs 3\" to be flush and the opening is 2 15/16\" deep: 1/16\" stand out.", Depth("2 15/16").Fault(Check, "W01").Message);
 
     [Fact]
     public void WithoutACoverTheSheetsDepthForFlushCounts()

@@ -17,13 +17,13 @@ public class ChangedSinceOrderTests
 
     [Theory]
     [InlineData("fabric", "Plain weave", "fabric, now Plain weave")]
-    [InlineData("colour", "Slate", "colour, now Slate")]
+    [InlineData("colour", "Slate", "color, now Slate")]
     [InlineData("opacity", "blackout", "opacity, now blackout")]
     [InlineData("power", "battery", "power, now battery")]
     [InlineData("kind", "Cellular", "kind, now Cellular")]
     [InlineData("lead-side", "right", "lead side, now right")]
     [InlineData("order-width", "35\"", "order width, now 35\"")]
-    [InlineData("colour", "", "colour cleared")]
+    [InlineData("colour", "", "color cleared")]
     public void WhateverTheOrderTellsIsFoundWhenItChanges(string fact, string typed, string said)
     {
         var found = Acknowledged().Say("W01", FactTable.Find(Core.Houses.ItemKind.Unit, fact)!, typed).Fault(Check, "W01");

@@ -42,7 +42,7 @@ public class StepOffUnitsTests
     public void AStepOfMillimetresIsNone(string step) => Assert.IsType<Outcome.Found>(Of(new TestJob(), step));
 
     [Fact]
-    public void TheStepAndTheUnitsAreNamed() => Assert.Equal("Sizes of Roller are ordered in steps of 3.175 mm, and the house is measured in millimetres.",
+    public void TheStepAndTheUnitsAreNamed() => Assert.Equal("Sizes of Roller are ordered in steps of 3.175 mm, and the house is measured in millimeters.",
         Jobs.Walked(job: Jobs.Metric()).SayOf("Roller", CoveringKindFacts.RoundTo, "1/8\"").FaultOf(Check, "Roller").Message);
 
     [Fact]

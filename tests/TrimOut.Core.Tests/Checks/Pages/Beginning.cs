@@ -15,10 +15,10 @@ internal static class Beginning
         Told($"The house has {Walk}; measured twice, square and 5 in deep, with a fascia of 3 in; ordered as the measures give it.", Jobs.Ordered()),
         Told($"The house has {Walk}; measured twice, square and 5 in deep, with a fascia of 3 in.", Jobs.Measured()),
         Told($"The house has {Walk}; roughed in with 60 ft of 16/2 in walls, tails of 36 in and 72 in, "
-            + "both ends labelled W01, a first loop of 0.57 ohm.", Jobs.Roughed()),
+            + "both ends labeled W01, a first loop of 0.57 ohm.", Jobs.Roughed()),
         Told($"The house has {Walk}.", Jobs.Walked()),
         Told("The house is new, with a kit in which every value is filled in.", new TestJob()),
-        Told("The house is new and counts in millimetres, with a kit in which every value is filled in.", Jobs.Metric()),
+        Told("The house is new and counts in millimeters, with a kit in which every value is filled in.", Jobs.Metric()),
     ]);
 
     /// <summary>The sentences, and what else was done before the example's own.</summary>

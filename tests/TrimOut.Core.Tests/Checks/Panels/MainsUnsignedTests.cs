@@ -23,7 +23,7 @@ public class MainsUnsignedTests
 
     [Fact]
     public void ANameWithoutALicenceIsNotEnough() =>
-        Assert.Equal("Volts were read on P1 and no licence stands beside its mains connection.", Live().SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros")
+        Assert.Equal("Volts were read on P1 and no license stands beside its mains connection.", Live().SayOf("P1", PanelFacts.ConnectedBy, "Mains Bros")
             .FaultOf(Check, "P1").Message);
 
     [Fact]

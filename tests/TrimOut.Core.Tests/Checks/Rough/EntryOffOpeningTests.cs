@@ -32,7 +32,7 @@ public class EntryOffOpeningTests
     public void JustDeeperThanTheRevealIsAStopOnceItIsMeasured()
     {
         Jobs.Measured().Say("W01", UnitFacts.EntryBack, "5").Fine(Check, "W01");
-        Assert.Equal("The cable leaves the wall 5 1/16\" back from the room face; the reveal is 5\" deep.",
+        Assert.Equal("The cable leaves the wall 5 1/16\" back from the room face; the opening is 5\" deep.",
             Jobs.Measured().Say("W01", UnitFacts.EntryBack, "5 1/16").Fault(Check, "W01").Message);
     }
 

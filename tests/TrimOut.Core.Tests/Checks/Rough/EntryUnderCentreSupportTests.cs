@@ -22,7 +22,7 @@ public class EntryUnderCentreSupportTests
     [InlineData("53 17/64")]
     [InlineData("54 47/64")]
     public void AnEntryJustInsideItIsAStop(string fromJamb) =>
-        Assert.Equal($"The cable leaves the wall {fromJamb}\" from the jamb; the centre support takes 53 1/4\" to 54 3/4\".",
+        Assert.Equal($"The cable leaves the wall {fromJamb}\" from the jamb; the center support takes 53 1/4\" to 54 3/4\".",
             Wide().Say("W01", UnitFacts.EntryFromJamb, fromJamb).Fault(Check, "W01").Message);
 
     [Fact]

@@ -18,7 +18,7 @@ public class LabelOffUnitTests
     public void ItsOwnTagIsFine() => Two().Fine(Check, "W01");
 
     [Fact]
-    public void AnotherUnitsTagAtBothEndsIsACaution() => Assert.Equal("Its cable is labelled \"w02\", which is the tag of another unit.",
+    public void AnotherUnitsTagAtBothEndsIsACaution() => Assert.Equal("Its cable is labeled \"w02\", which is the tag of another unit.",
         Two().Say("W01", RunFacts.LabelAtWindow, "w02").Say("W01", RunFacts.LabelAtPanel, "w02").Fault(Check, "W01").Message);
 
     [Fact]

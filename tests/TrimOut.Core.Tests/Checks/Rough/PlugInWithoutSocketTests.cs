@@ -16,8 +16,8 @@ public class PlugInWithoutSocketTests
     public void ASocketInReachIsFine() => PlugIn().Say("W01", UnitFacts.Socket, "in reach").Fine(Check, "W01");
 
     [Theory]
-    [InlineData("none", "It is to have a plug-in supply, and there is no socket.")]
-    [InlineData("too far", "The socket for its plug-in supply is too far: the cord would cross the wall.")]
+    [InlineData("none", "It is to have a plug-in supply, and there is no outlet.")]
+    [InlineData("too far", "The outlet for its plug-in supply is too far: the cord would cross the wall.")]
     public void NoneOrOneThatIsTooFarIsAStop(string socket, string said) =>
         Assert.Equal(said, PlugIn().Say("W01", UnitFacts.Socket, socket).Fault(Check, "W01").Message);
 

@@ -20,7 +20,7 @@ public class FixedIntoBoardAloneTests
     public void WhatHoldsIsFine(string into) => Jobs.Walked().Say("W01", UnitFacts.FixedInto, into).Fine(Check, "W01");
 
     [Fact]
-    public void PlasterboardAloneIsAStop() => Assert.Equal("Its brackets are fixed into plasterboard alone.",
+    public void PlasterboardAloneIsAStop() => Assert.Equal("Its brackets are fixed into drywall alone.",
         Jobs.Walked().Say("W01", UnitFacts.FixedInto, "board alone").Fault(Check, "W01").Message);
 
     [Fact]

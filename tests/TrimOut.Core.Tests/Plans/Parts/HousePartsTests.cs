@@ -21,12 +21,12 @@ public class HousePartsTests
     {
         var job = new TestJob().Window("W01").Window("W02").Window("W03").Say("W01", WindowFacts.RoughWidth, "108")
             .Say("W02", WindowFacts.RoughWidth, "107 63/64");
-        Assert.Equal((1m, "units 108\" wide or wider: W01; no width yet: W03"), Line(job, "Roller: centre support"));
+        Assert.Equal((1m, "units 108\" wide or wider: W01; no width yet: W03"), Line(job, "Roller: center support"));
     }
 
     [Fact]
     public void ASheetThatSaysNothingIsNoCount() =>
-        Assert.Null(Line(new TestJob().Window("W01").SayOf("Roller", CoveringKindFacts.CentreFrom, ""), "Roller: centre support").Count);
+        Assert.Null(Line(new TestJob().Window("W01").SayOf("Roller", CoveringKindFacts.CentreFrom, ""), "Roller: center support").Count);
 
     // 60 ft of legs and a tenth more, 3 ft and 6 ft of tails: 75 ft a run.
     [Fact]
@@ -76,7 +76,7 @@ public class HousePartsTests
 
     [Fact]
     public void CentreSupportsOfUnitsWithoutAWidthAreNoNumber() =>
-        Assert.Null(Line(new TestJob().Window("W01"), "Roller: centre support").Count);
+        Assert.Null(Line(new TestJob().Window("W01"), "Roller: center support").Count);
 
     // Ten outputs on a panel: common practice, no published source.
     [Fact]

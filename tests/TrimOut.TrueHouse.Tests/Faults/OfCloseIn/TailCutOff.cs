@@ -8,7 +8,7 @@ public sealed class TailCutOff : Fault
 {
     public override string Goes => "the plasterer cuts a tail off";
 
-    public override string Costs => "a splice inside the reveal, or a new cable";
+    public override string Costs => "a splice inside the opening, or a new cable";
 
     public override Stage In => Stage.CloseIn;
 

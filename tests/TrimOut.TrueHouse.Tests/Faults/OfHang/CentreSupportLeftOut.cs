@@ -5,7 +5,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfHang;
 /// <summary>A wide unit is hung without its centre support.</summary>
 public sealed class CentreSupportLeftOut : Fault
 {
-    public override string Goes => "a wide unit is hung without its centre support";
+    public override string Goes => "a wide unit is hung without its center support";
 
     public override string Costs => "a head rail that sags";
 

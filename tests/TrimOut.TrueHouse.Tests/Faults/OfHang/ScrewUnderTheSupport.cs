@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfHang;
 /// <summary>The middle screw is driven where the centre support sits.</summary>
 public sealed class ScrewUnderTheSupport : Fault
 {
-    public override string Goes => "the middle screw is driven where the centre support sits";
+    public override string Goes => "the middle screw is driven where the center support sits";
 
     public override string Costs => "a bowed head rail";
 

@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfHang;
 /// <summary>Brackets are screwed into plasterboard alone.</summary>
 public sealed class ScrewedIntoPlasterboard : Fault
 {
-    public override string Goes => "brackets are screwed into plasterboard alone";
+    public override string Goes => "brackets are screwed into drywall alone";
 
     public override string Costs => "a unit that comes down";
 

@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfHang;
 /// <summary>A setback is written that is more than the reveal is deep.</summary>
 public sealed class SetbackDeeperThanTheReveal : Fault
 {
-    public override string Goes => "a setback is written that is more than the reveal is deep";
+    public override string Goes => "a setback is written that is more than the opening is deep";
 
     public override string Costs => "brackets that are not where the drawing has them";
 

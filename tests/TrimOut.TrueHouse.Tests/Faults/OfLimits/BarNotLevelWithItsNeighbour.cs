@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfLimits;
 /// <summary>A bar stops half an inch above its neighbour's.</summary>
 public sealed class BarNotLevelWithItsNeighbour : Fault
 {
-    public override string Goes => "a bar stops half an inch above its neighbour's";
+    public override string Goes => "a bar stops half an inch above its neighbor's";
 
     public override string Costs => "a ladder fetched again after the owner has seen it";
 

@@ -8,7 +8,7 @@ public sealed class CeilingInTheWay : Fault
 {
     public override string Goes => "an outside mount starts higher than there is wall";
 
-    public override string Costs => "brackets in a moulding";
+    public override string Costs => "brackets in a molding";
 
     public override Stage In => Stage.Measured;
 

@@ -7,7 +7,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfMeasure;
 /// <summary>A width is typed in centimetres in a house that reads bare numbers as millimetres.</summary>
 public sealed class CentimetresTypedAsMillimetres : Fault
 {
-    public override string Goes => "a width is typed in centimetres in a house that reads bare numbers as millimetres";
+    public override string Goes => "a width is typed in centimeters in a house that reads bare numbers as millimeters";
 
     public override string Costs => "a size that is a tenth of itself";
 

@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfMeasure;
 /// <summary>A reveal is shallower than the brackets need.</summary>
 public sealed class RevealTooShallow : Fault
 {
-    public override string Goes => "a reveal is shallower than the brackets need";
+    public override string Goes => "an opening is shallower than the brackets need";
 
     public override string Costs => "brackets that hold in nothing";
 

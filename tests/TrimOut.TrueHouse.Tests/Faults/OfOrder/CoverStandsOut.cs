@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfOrder;
 /// <summary>A head cover is chosen that is deeper than its reveal.</summary>
 public sealed class CoverStandsOut : Fault
 {
-    public override string Goes => "a head cover is chosen that is deeper than its reveal";
+    public override string Goes => "a head cover is chosen that is deeper than its opening";
 
     public override string Costs => "a cover that stands out into the room";
 

@@ -8,7 +8,7 @@ public sealed class MadeWidthOrderedLikeAnOpening : Fault
 {
     public override string Goes => "the width that this maker asks for is the made width, and it is ordered like an opening";
 
-    public override string Costs => "every unit of the kind jams in its reveal";
+    public override string Costs => "every unit of the kind jams in its opening";
 
     public override Stage In => Stage.Sized;
 

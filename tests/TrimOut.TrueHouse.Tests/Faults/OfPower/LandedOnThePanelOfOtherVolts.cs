@@ -8,7 +8,7 @@ public sealed class LandedOnThePanelOfOtherVolts : Fault
 {
     public override string Goes => "a run is landed on a second panel that gives other volts than its motor is made for";
 
-    public override string Costs => "a burnt motor";
+    public override string Costs => "a burned motor";
 
     public override Stage In => Stage.Powered;
 

@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfReceive;
 /// <summary>A unit comes in another colour than its neighbour.</summary>
 public sealed class OtherFabricCame : Fault
 {
-    public override string Goes => "a unit comes in another colour than its neighbour";
+    public override string Goes => "a unit comes in another color than its neighbor";
 
     public override string Costs => "a second delivery, or an owner who lives with it";
 

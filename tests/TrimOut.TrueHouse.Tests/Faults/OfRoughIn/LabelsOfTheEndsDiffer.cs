@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfRoughIn;
 /// <summary>The two ends of a cable are labelled differently.</summary>
 public sealed class LabelsOfTheEndsDiffer : Fault
 {
-    public override string Goes => "the two ends of a cable are labelled differently";
+    public override string Goes => "the two ends of a cable are labeled differently";
 
     public override string Costs => "an afternoon with a buzzer";
 

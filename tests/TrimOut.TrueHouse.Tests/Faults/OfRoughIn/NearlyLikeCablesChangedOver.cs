@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfRoughIn;
 /// <summary>Two cables of nearly one length are labelled as each other in the mechanical room.</summary>
 public sealed class NearlyLikeCablesChangedOver : Fault
 {
-    public override string Goes => "two cables of nearly one length are labelled as each other in the mechanical room";
+    public override string Goes => "two cables of nearly one length are labeled as each other in the mechanical room";
 
     public override string Costs => "each unit moves when the other should";
 

@@ -8,7 +8,7 @@ public sealed class TailReckonedFromItsPart : Fault
 {
     public override string Goes => "the tail of the last of several units, whose cable comes from the far jamb, is cut to its own part of the opening";
 
-    public override string Costs => "a cable that ends behind its neighbour: a joint in the reveal, or a new run";
+    public override string Costs => "a cable that ends behind its neighbor: a joint in the opening, or a new run";
 
     public override Stage In => Stage.Pulled;
 

@@ -8,7 +8,7 @@ public sealed class TailUnderHalf : Fault
 {
     public override string Goes => "a tail is left that is shorter than half the window";
 
-    public override string Costs => "a splice inside the reveal, or a new cable";
+    public override string Costs => "a splice inside the opening, or a new cable";
 
     public override Stage In => Stage.Pulled;
 

@@ -8,7 +8,7 @@ public sealed class FlushDepthUnderDepthNeeded : Fault
 {
     public override string Goes => "depth needed and depth for flush are typed into each other's line";
 
-    public override string Costs => "a unit ordered for a reveal that its brackets do not hold in";
+    public override string Costs => "a unit ordered for an opening that its brackets do not hold in";
 
     public override Stage In => Stage.Sheets;
 

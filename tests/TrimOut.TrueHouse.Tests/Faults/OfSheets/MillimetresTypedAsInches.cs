@@ -7,7 +7,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfSheets;
 /// <summary>A bracket is typed in the millimetres of its sheet in a house that reads bare numbers as inches.</summary>
 public sealed class MillimetresTypedAsInches : Fault
 {
-    public override string Goes => "a bracket is typed in the millimetres of its sheet in a house that reads bare numbers as inches";
+    public override string Goes => "a bracket is typed in the millimeters of its sheet in a house that reads bare numbers as inches";
 
     public override string Costs => "brackets that seem to fill the window";
 

@@ -8,7 +8,7 @@ public sealed class MotorForOtherVolts : Fault
 {
     public override string Goes => "a motor made for half the volts of the panels is planned";
 
-    public override string Costs => "a burnt motor on the day of the first power, or one that only hums";
+    public override string Costs => "a burned motor on the day of the first power, or one that only hums";
 
     public override Stage In => Stage.Sheets;
 

@@ -6,9 +6,9 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfSheets;
 /// <summary>Plus is said to be a colour that the cable does not have.</summary>
 public sealed class PlusOfNoConductor : Fault
 {
-    public override string Goes => "plus is said to be a colour that the cable does not have";
+    public override string Goes => "plus is said to be a color that the cable does not have";
 
-    public override string Costs => "a colour that everybody guesses at anew";
+    public override string Costs => "a color that everybody guesses at anew";
 
     public override Stage In => Stage.Sheets;
 

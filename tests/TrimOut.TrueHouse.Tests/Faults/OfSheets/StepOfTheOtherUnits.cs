@@ -7,9 +7,9 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfSheets;
 /// <summary>A house in millimetres keeps sizes in steps of an eighth of an inch.</summary>
 public sealed class StepOfTheOtherUnits : Fault
 {
-    public override string Goes => "a house in millimetres keeps sizes in steps of an eighth of an inch";
+    public override string Goes => "a house in millimeters keeps sizes in steps of an eighth of an inch";
 
-    public override string Costs => "orders with odd tenths of a millimetre, rounded once more by the maker";
+    public override string Costs => "orders with odd tenths of a millimeter, rounded once more by the maker";
 
     public override Stage In => Stage.Sheets;
 

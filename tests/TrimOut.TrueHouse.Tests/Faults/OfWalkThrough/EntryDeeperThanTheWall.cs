@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfWalkThrough;
 /// <summary>The entry is marked farther back than the reveal is deep.</summary>
 public sealed class EntryDeeperThanTheWall : Fault
 {
-    public override string Goes => "the entry is marked farther back than the reveal is deep";
+    public override string Goes => "the entry is marked farther back than the opening is deep";
 
     public override string Costs => "a cable that comes out in the window frame or outside";
 

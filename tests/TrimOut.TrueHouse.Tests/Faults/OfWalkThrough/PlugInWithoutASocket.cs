@@ -6,7 +6,7 @@ namespace TrimOut.TrueHouse.Tests.Faults.OfWalkThrough;
 /// <summary>A plug-in supply is planned where no socket is.</summary>
 public sealed class PlugInWithoutASocket : Fault
 {
-    public override string Goes => "a plug-in supply is planned where no socket is";
+    public override string Goes => "a plug-in supply is planned where no outlet is";
 
     public override string Costs => "a cord across the wall";
 
