@@ -70,7 +70,7 @@ public sealed class ProofOutdated : SubjectCheck
             {
                 var (was, now) = (ground.Before(before.First().Made)!, ground.Now!);
                 outdated.Add((before.First(), Changed.With(Labels(before), Named(unit, ground), Said(ground.Fact, was), Said(ground.Fact, now), Day(now))));
-                stop |= OfTheRun.Contains(ground.Fact) && phase is not Phase.RoughIn;
+                stop |= OfTheRun.Contains(ground.Fact) && (phase != Phase.RoughIn || ground.Fact == RunFacts.Cable);
             }
             if (of.Where(p => ground.IsNew(p.Made)).ToList() is [var first, ..] joined)
                 outdated.Add((first, Joined.With(Labels(joined), Arg.Name(ground.Item), Day(ground.Now!))));
