@@ -18,6 +18,7 @@ public partial class FiguresTellMessagesApartTests
         ["CableShared: AllTogether, PastTable, SeveralAllowed"] = "a sentence and volts; two lengths; names and a count",
         ["LoopOffLength: ReadsLong, ReadsShort"] = "parts of a sentence whose figures say which",
         ["OutOfSquare: ReachFarther, ShimTrim"] = "two mends",
+        ["ProofOutdated: CableAgain, CordAgain, LimitsAgain, PairAgain, PowerAgain"] = "five mends",
         ["StepPassedOver: DoItBefore, DoItNow"] = "two mends",
         ["LoopOpenOrShorted: NowWallOpen, WallClosed"] = "two mends",
         ["OpenVoltsOffSupply: AnotherSupply, NoPower"] = "parts of a sentence whose figures say which",

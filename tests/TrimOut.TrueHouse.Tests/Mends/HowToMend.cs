@@ -131,6 +131,7 @@ public static class HowToMend
             .TrueForAll(u => m.Write(u.Key, UnitFacts.OpenGap, m.Truth.Typed(20))),
         ["step-off-units"] = m => m.Write(m.Name, CoveringKindFacts.RoundTo, m.Truth.Metric ? "1 mm" : "1/8\"")
             && Done(() => m.Book.Do(KitCheck.All(m.Book.House, m.Book.House.Find(m.Said.Subject)!).Value)),
+        ["proof-outdated"] = m => m.Said.Mend.StartsWith("Read volts", StringComparison.Ordinal) && m.ReadVoltsAgain(),
         ["dates-run-backwards"] = RightDates,
         ["remote-at-another-hub"] = m => m.Write(m.Name, RemoteFacts.Hub, m.Truth.Remotes.First(r => r.Name == m.Name).Moves[0].Hub),
         ["preset-off-remote"] = m => Done(() => m.Book.PutFor(m.Name, RemoteFacts.Moves,
