@@ -2,7 +2,7 @@ using TrimOut.Core.Facts;
 
 namespace TrimOut.Core.Houses;
 
-/// <summary>The fields of which a house knows what stood there before: those that readings and marks are about.</summary>
+/// <summary>The fields of which a house knows what stood there before: those that readings, marks and labels are about.</summary>
 /// <remarks>A value that was put back to what it was is no other one; without the values in between nobody could tell.</remarks>
 internal static class EarlierValues
 {
@@ -12,7 +12,9 @@ internal static class EarlierValues
     /// <summary>Whether they are kept of a field.</summary>
     public static bool AreKept(ItemKind kind, string field) => kind switch
     {
-        ItemKind.Run => field == RunFacts.Panel.Name || field == RunFacts.Output.Name || field == RunFacts.Cable.Name || field == RunFacts.BranchesOff.Name,
+        ItemKind.Window => field == WindowFacts.Tag.Name,
+        ItemKind.Run => field == RunFacts.Panel.Name || field == RunFacts.Output.Name || field == RunFacts.Cable.Name || field == RunFacts.BranchesOff.Name
+            || field == RunFacts.FirstLoop.Name,
         ItemKind.Unit => field == UnitFacts.Hub.Name || field == UnitFacts.Serial.Name,
         ItemKind.Remote => field == RemoteFacts.Type.Name || field.StartsWith(Moves, StringComparison.Ordinal),
         ItemKind.Preset => field.StartsWith(Position, StringComparison.Ordinal),

@@ -77,11 +77,11 @@ public partial class FiguresTellMessagesApartTests
         BarsNotLevel: closed open
         BoxLate: read
         CableNotListed: air-handling-space between-floors in-wall
-        CableNotWanted: fed-otherwise landed left-out moved pulled
+        CableNotWanted: fed-otherwise in-a-box landed left-out moved on-order pulled
         CableShared: circle
         CableShortOnHand: at-least whole whole
         CornerClash: other-floor
-        DatesRunBackwards: before-date still-to-come
+        DatesRunBackwards: before-date box-before-order first-after-second still-to-come
         EntryFarFromMotor: along down
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
@@ -89,9 +89,10 @@ public partial class FiguresTellMessagesApartTests
         GapBetweenUnitsTooSmall: plumb too-wide
         HubNameTwice: tag
         JointsUnderPower: not-looked-at was-on
+        LabelOffUnit: old-tag
         ListedByRelaxation: between-floors conduit in-wall
         LoadedVoltsLow: not-under-load
-        LoopTestLeftOut: first second
+        LoopTestLeftOut: first no-cable second
         MainsUnsigned: somebody-else
         MeasuresIncomplete: not-ordered ordered
         MotorOffSupply: house kit

@@ -20,7 +20,8 @@ public sealed class ProofOutdated : SubjectCheck
     private static readonly Message AnotherCame = new("It was ordered again on {1}, and another one came; shown before that: {0}.", "another");
     private static readonly Message OfRun = new("{0} of {1}");
     private static readonly Message PowerAgain =
-        new("Read volts and polarity again at the window and prove its output; or put back what was written before, if nothing was moved.");
+        new("See the splice, read volts and polarity again at the window and prove its output; make marks that are named anew. " +
+            "If nothing was moved, put back what was written before.");
     private static readonly Message CableAgain =
         new("See where the cable ends and which one lies there, and read tails and loop again; or put back what was written before, if nothing was moved.");
     private static readonly Message PairAgain =
