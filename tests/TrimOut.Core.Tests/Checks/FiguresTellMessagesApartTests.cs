@@ -109,6 +109,7 @@ public partial class FiguresTellMessagesApartTests
         PassesDisagree: height width
         PastWhatIsMade: too-high too-wide
         PlugInWithoutSocket: none too-far
+        ProofOutdated: another joined
         RunPastKitTable: at-least planned whole
         ScrewUnderCentreSupport: centre-support end-bracket
         SheetContradictsItself: power
