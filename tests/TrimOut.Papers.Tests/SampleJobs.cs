@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 
 namespace TrimOut.Papers.Tests;
@@ -14,11 +15,14 @@ internal static class SampleJobs
     public static string[] Names { get; } = [.. Directory.GetDirectories(Folder).Select(d => Path.GetFileName(d)!).Order(StringComparer.Ordinal)];
 
     /// <summary>What papers of one are written from, on a fixed day.</summary>
-    public static PaperData Data(string name)
-    {
-        var changes = File.ReadLines(Path.Combine(Folder, name, "history.jsonl")).Where(l => l.Length > 0).Select(l => ChangeJson.Read(l).Value);
-        return PaperData.Of(HouseLog.Of(changes).Value, FinishedHouse.Day);
-    }
+    public static PaperData Data(string name) => PaperData.Of(HouseLog.Of(Changes(name)).Value, FinishedHouse.Day);
+
+    /// <summary>Serials that were ever written in one: a finding may tell of one that stands there no more.</summary>
+    public static IEnumerable<string> Serials(string name) => Changes(name).SelectMany(c => c.Edits).OfType<Edit.Put>()
+        .Where(p => p.Field == UnitFacts.Serial.Name).Select(p => p.Value).OfType<string>();
+
+    private static IEnumerable<Change> Changes(string name) =>
+        File.ReadLines(Path.Combine(Folder, name, "history.jsonl")).Where(l => l.Length > 0).Select(l => ChangeJson.Read(l).Value);
 
     private static string Find()
     {

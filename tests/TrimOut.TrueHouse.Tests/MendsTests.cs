@@ -26,6 +26,7 @@ public class MendsTests(ITestOutputHelper output)
             if (!HowToMend.All.TryGetValue(said.Check, out var mend) || !mend(new Mending(walk, word.Stage, said)))
                 continue;
             carriedOut[said.Check] = carriedOut.GetValueOrDefault(said.Check) + 1;
+            HowToMend.ShowAgainWhatWasMoved(walk, word.Stage, before);
             var after = Said.Of(walk.Book.House);
             var replay = $"TRIMOUT_TRUE_SEED={run.Seed} TRIMOUT_TRUE_FAULT={run.Fault.Id}: \"{said.Message}\" \"{said.Mend}\"";
             if (after.FirstOrDefault(s => s.Check == said.Check && s.Subject == said.Subject) is { } still)

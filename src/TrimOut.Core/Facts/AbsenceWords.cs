@@ -3,7 +3,7 @@ using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Facts;
 
-/// <summary>Words with which people say, in a text, that something is not there: in English and in German, whatever their case.</summary>
+/// <summary>Words with which people say, in a text, that something is not there: in English, German and Spanish, whatever their case.</summary>
 /// <remarks>
 /// A text is evidence, or a fault, only where it says more than that. Whole texts are known, never beginnings: "No. 4711" is a licence,
 /// and "no bottom bar" is damage.
@@ -16,6 +16,8 @@ public static class AbsenceWords
         "no damage", "no damages", "no damage seen", "not damaged", "undamaged", "no obstruction", "no obstructions", "nothing in the way",
         "kein", "keine", "keiner", "keines", "keins", "nein", "nichts", "entfällt", "nicht vorhanden", "kein schaden", "keine schäden", "unbeschädigt",
         "nicht beschädigt", "nichts im weg", "kein hindernis", "keine hindernisse",
+        "ninguno", "ninguna", "ningún", "nada", "sin daño", "sin daños", "no hay", "no hay daños", "no aplica", "no procede", "nada en medio",
+        "sin obstáculos", "ningún obstáculo",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     private static readonly FrozenSet<string> NotYet = new[]
@@ -29,6 +31,10 @@ public static class AbsenceWords
         "nicht verschlossen", "nicht gesehen", "nicht angeschlossen", "nicht bestätigt", "nicht erledigt", "nicht gezeigt", "nicht zugelassen",
         "keine zulassung", "keine lizenz", "keine nummer", "kein name", "keine elektrofachkraft", "keine prüfung", "kein test", "kein schutz", "kein foto",
         "kein bild",
+        "nadie", "todavía no", "aún no",
+        "no se sabe", "desconocido", "desconocida", "pendiente", "por hacer", "por confirmar", "falta", "más tarde", "no probado", "sin probar",
+        "no sellado", "sin sellar", "no visto", "no conectado", "no confirmado", "sin nombre", "sin número", "sin licencia", "sin foto", "sin prueba",
+        "sin protección", "no revisado", "sin revisar", "en trámite",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Whether a text says that there is nothing: none, no damage, nichts, -.</summary>
@@ -44,16 +50,16 @@ public static class AbsenceWords
 
     private static bool IsUnknown(string text) => text.Contains('?', StringComparison.Ordinal);
 
-    /// <summary>The text without the signs around it, and without the "yet" or "noch" that says that it is to come.</summary>
+    /// <summary>The text without the signs around it, and without the "yet", "noch" or "todavía" that says that it is to come.</summary>
     private static string Plain(string text)
     {
         var plain = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).Trim(Signs);
-        foreach (var end in (string[])[" yet", " so far", " till now", " for now", " bisher", " bislang"])
+        foreach (var end in (string[])[" yet", " so far", " till now", " for now", " bisher", " bislang", " todavía", " aún", " por ahora"])
         {
             if (plain.EndsWith(end, StringComparison.OrdinalIgnoreCase))
                 plain = plain[..^end.Length].Trim(Signs);
         }
-        foreach (var start in (string[])["noch ", "bisher ", "bislang ", "as yet ", "up to now "])
+        foreach (var start in (string[])["noch ", "bisher ", "bislang ", "as yet ", "up to now ", "todavía ", "aún "])
         {
             if (plain.StartsWith(start, StringComparison.OrdinalIgnoreCase) && !NotYet.Contains(plain))
                 plain = plain[start.Length..].Trim(Signs);

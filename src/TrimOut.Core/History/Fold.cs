@@ -71,6 +71,10 @@ internal static class Fold
     private static ImmutableArray<Head> Heads(ImmutableArray<Head> before, ItemKind kind, Edit.Put put, Change change)
     {
         var head = HeadOf(kind, put, change);
-        return before.IsDefaultOrEmpty ? [head] : [.. before.Where(h => h.Id != change.Id && !put.Over.Contains(h.Id)), head];
+        if (before.IsDefaultOrEmpty)
+            return [head];
+        if (EarlierValues.AreKept(kind, put.Field))
+            head = head with { Before = before[^1] };
+        return [.. before.Where(h => h.Id != change.Id && !put.Over.Contains(h.Id)), head];
     }
 }

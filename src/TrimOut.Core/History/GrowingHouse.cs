@@ -73,9 +73,12 @@ internal sealed class GrowingHouse
     private sealed class Growing(Item item)
     {
         private readonly Dictionary<string, ImmutableArray<(Edit.Put Put, Change Change)>> _fields = [];
+        private readonly Dictionary<string, Head> _kept = [];
 
         public void Put(Edit.Put put, Change change)
         {
+            if (EarlierValues.AreKept(item.Kind, put.Field))
+                _kept[put.Field] = Fold.HeadOf(item.Kind, put, change) with { Before = _kept.GetValueOrDefault(put.Field) };
             ref var puts = ref CollectionsMarshal.GetValueRefOrAddDefault(_fields, put.Field, out _);
             puts = puts.IsDefaultOrEmpty || (puts.Length == 1 && IsOver(puts[0].Change, put, change))
                 ? [(put, change)]
@@ -83,7 +86,15 @@ internal sealed class GrowingHouse
         }
 
         public Item Done() => Item.Of(item,
-            _fields.Select(f => KeyValuePair.Create(f.Key, ImmutableArray.CreateRange(f.Value, p => Fold.HeadOf(item.Kind, p.Put, p.Change)))));
+            _fields.Select(f => KeyValuePair.Create(f.Key, ImmutableArray.CreateRange(f.Value, p => HeadOf(p.Put, p.Change)))));
+
+        private Head HeadOf(Edit.Put put, Change change)
+        {
+            var kept = _kept.GetValueOrDefault(put.Field);
+            while (kept is not null && (kept.Id != change.Id || kept.Stored != put.Value))
+                kept = kept.Before;
+            return kept ?? Fold.HeadOf(item.Kind, put, change);
+        }
 
         private static bool IsOver(Change before, Edit.Put put, Change change) => before.Id == change.Id || put.Over.Contains(before.Id);
     }

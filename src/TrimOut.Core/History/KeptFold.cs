@@ -46,15 +46,7 @@ public static class KeptFold
                 Each(item.Fields.ToList(), field =>
                 {
                     WriteText(field.Key);
-                    Each(field.Value, head =>
-                    {
-                        Write(head.Id);
-                        to.Write7BitEncodedInt64(head.Stamp);
-                        WriteText(head.Stored);
-                        WriteText(head.By);
-                        to.Write(head.At.Ticks);
-                        to.Write((short)head.At.TotalOffsetMinutes);
-                    });
+                    Each(field.Value, head => Each(FromFirst(head), WriteHead));
                 });
             });
 
@@ -63,6 +55,16 @@ public static class KeptFold
                 to.Write7BitEncodedInt(all.Count);
                 foreach (var one in all)
                     write(one);
+            }
+
+            void WriteHead(Head head)
+            {
+                Write(head.Id);
+                to.Write7BitEncodedInt64(head.Stamp);
+                WriteText(head.Stored);
+                WriteText(head.By);
+                to.Write(head.At.Ticks);
+                to.Write((short)head.At.TotalOffsetMinutes);
             }
 
             void Write(ChangeId id)
@@ -126,10 +128,18 @@ public static class KeptFold
                 facts.Add((kind, number), fact = FactTable.Find(kind, texts[number]));
             return KeyValuePair.Create(texts[number], Each(() =>
             {
-                var (id, stamp, stored, by) = (Id(), from.Read7BitEncodedInt64(), from.Read7BitEncodedInt(), Text()!);
-                var at = new DateTimeOffset(from.ReadInt64(), TimeSpan.FromMinutes(from.ReadInt16()));
-                return new Head(id, stored == NoText ? null : texts[stored], Value(fact, stored), by, at) { Stamp = stamp };
+                Head? head = null;
+                for (var left = from.Read7BitEncodedInt(); left > 0; left--)
+                    head = HeadOver(head, fact);
+                return head!;
             }));
+        }
+
+        Head HeadOver(Head? before, Fact? fact)
+        {
+            var (id, stamp, stored, by) = (Id(), from.Read7BitEncodedInt64(), from.Read7BitEncodedInt(), Text()!);
+            var at = new DateTimeOffset(from.ReadInt64(), TimeSpan.FromMinutes(from.ReadInt16()));
+            return new Head(id, stored == NoText ? null : texts[stored], Value(fact, stored), by, at) { Stamp = stamp, Before = before };
         }
 
         // The same value of the same fact comes often, and what it is decoded to never changes.
@@ -141,6 +151,16 @@ public static class KeptFold
                 values.Add((fact, stored), value = Fold.ValueOf(fact, texts[stored]));
             return value;
         }
+    }
+
+    /// <summary>A value and those before it that are kept, the first of them first.</summary>
+    private static List<Head> FromFirst(Head head)
+    {
+        var all = new List<Head>();
+        for (var one = head; one is not null; one = one.Before)
+            all.Add(one);
+        all.Reverse();
+        return all;
     }
 
     private sealed class Texts

@@ -39,6 +39,10 @@ public sealed class HomeRun : Subject
     /// <summary>The panel it lands on; null until it is landed.</summary>
     public Panel? Panel => Target(RunFacts.Panel) is { } panel ? House.FindPanel(panel.Id) : null;
 
+    /// <summary>Whether a reading was taken on a panel: on that which it lands on, unless it was landed on another one when it was read.</summary>
+    internal bool WasReadOn(Panel panel, Fact reading) => Item.Latest(reading) is { Stored: not null } read
+        && (Item.Latest(RunFacts.Panel)?.When(read)?.Value is not ItemRef then || then.Id == panel.Id);
+
     /// <summary>The output it lands on, from 1.</summary>
     public int? Output => Item.Get(RunFacts.Output);
 

@@ -14,6 +14,9 @@ public sealed class PunchItem(House house, Item item) : Subject(house, item)
 
     /// <summary>Whether it was mended.</summary>
     public bool Done => Item.Get(PunchFacts.State) == PunchState.Done;
+
+    /// <summary>Whether something is still to be mended: not where it reads "none" or "nichts".</summary>
+    public bool Open => !Done && !AbsenceWords.SayNothing(Item.Get(PunchFacts.What) ?? "?");
 }
 
 /// <summary>A finding passed with a reason and initials.</summary>

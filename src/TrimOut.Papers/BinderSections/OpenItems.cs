@@ -34,12 +34,12 @@ internal static class OpenItems
                 Row(Ours(f.Key.Title), Where(f, house), f.Key.Reason.OrDash())));
         }
 
-        if (house.PunchItems.Any(p => !p.Done))
+        if (house.PunchItems.Any(p => p.Open))
         {
             to.Heading(3, "Punch items");
-            to.Filled(["What", "Where"], house.PunchItems.Where(p => !p.Done).Select(p => Row(
+            to.Filled(["What", "Where"], house.PunchItems.Where(p => p.Open).Select(p => Row(
                 p.Name, p.About is { } about ? NameOf(house, about) : Dash)));
-            PhotoPages.WritePunch(to, data, house.PunchItems.Where(p => !p.Done));
+            PhotoPages.WritePunch(to, data, house.PunchItems.Where(p => p.Open));
         }
     }
 

@@ -36,7 +36,7 @@ internal static class OpenStops
             return;
         var stops = data.Report.OpenStops.Count();
         var cautions = data.Report.Findings.Count(f => f is { Open: true, Check.Severity: Severity.Caution });
-        var punch = data.House.PunchItems.Count(p => !p.Done);
+        var punch = data.House.PunchItems.Count(p => p.Open);
         var waiting = data.Report.Missing.Length;
         List<Inline> open =
         [

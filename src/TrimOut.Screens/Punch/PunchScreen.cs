@@ -82,7 +82,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
 
     private void DrawList(Area area, IReadOnlyList<PunchRow> rows, ScreenContext context)
     {
-        var open = context.Report.Findings.Count(f => f.Open) + context.House.PunchItems.Count(p => !p.Done);
+        var open = context.Report.Findings.Count(f => f.Open) + context.House.PunchItems.Count(p => p.Open);
         var only = Only is { } p ? $"; only {p.Full()}" : "";
         if (WantsFacts)
         {
@@ -172,8 +172,8 @@ internal static class PunchRows
         var findings = context.Report.Findings.Where(f => f.Open || screen.Closed).Select(f => new PunchRow(f.Subject, f.Check.Phase,
             f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, f.Found.Message.In(context.House),
                 f, null));
-        var written = context.House.PunchItems.Where(p => !p.Done || screen.Closed).Select(p => new PunchRow(p.About ?? p.Item, p.Phase,
-            p.Done ? "done" : "to fix", p.Done ? Tone.Dim : Tone.Caution, p.Name, null, p));
+        var written = context.House.PunchItems.Where(p => p.Open || screen.Closed).Select(p => new PunchRow(p.About ?? p.Item, p.Phase,
+            p.Open ? "to fix" : "done", p.Open ? Tone.Caution : Tone.Dim, p.Name, null, p));
         return [.. findings.Concat(written).Where(r => Fits(r, screen, context)).OrderBy(r => r.State is "waived" or "done")
             .ThenBy(r => r.State == "STOP" ? 0 : r.State == "to fix" ? 1 : 2)];
     }

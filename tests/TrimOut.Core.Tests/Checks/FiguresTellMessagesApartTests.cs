@@ -18,6 +18,7 @@ public partial class FiguresTellMessagesApartTests
         ["CableShared: AllTogether, PastTable, SeveralAllowed"] = "a sentence and volts; two lengths; names and a count",
         ["LoopOffLength: ReadsLong, ReadsShort"] = "parts of a sentence whose figures say which",
         ["OutOfSquare: ReachFarther, ShimTrim"] = "two mends",
+        ["ProofOutdated: CableAgain, CordAgain, LimitsAgain, PairAgain, PowerAgain"] = "five mends",
         ["StepPassedOver: DoItBefore, DoItNow"] = "two mends",
         ["LoopOpenOrShorted: NowWallOpen, WallClosed"] = "two mends",
         ["OpenVoltsOffSupply: AnotherSupply, NoPower"] = "parts of a sentence whose figures say which",
@@ -76,11 +77,11 @@ public partial class FiguresTellMessagesApartTests
         BarsNotLevel: closed open
         BoxLate: read
         CableNotListed: air-handling-space between-floors in-wall
-        CableNotWanted: fed-otherwise landed left-out moved pulled
+        CableNotWanted: fed-otherwise in-a-box landed left-out moved on-order pulled
         CableShared: circle
         CableShortOnHand: at-least whole whole
         CornerClash: each-at-right other-floor other-room two-meet-one
-        DatesRunBackwards: before-date still-to-come
+        DatesRunBackwards: before-date box-before-order first-after-second still-to-come
         EntryFarFromMotor: along down
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
@@ -88,9 +89,10 @@ public partial class FiguresTellMessagesApartTests
         GapBetweenUnitsTooSmall: plumb too-wide
         HubNameTwice: tag
         JointsUnderPower: not-looked-at was-on
+        LabelOffUnit: old-tag
         ListedByRelaxation: between-floors conduit in-wall
         LoadedVoltsLow: not-under-load
-        LoopTestLeftOut: first second
+        LoopTestLeftOut: first no-cable second
         MainsUnsigned: somebody-else
         MeasuresIncomplete: not-ordered ordered
         MotorOffSupply: house kit
@@ -108,6 +110,7 @@ public partial class FiguresTellMessagesApartTests
         PastWhatIsMade: too-high too-high-already too-wide too-wide-already
         PlugInWithoutSocket: none too-far
         PositionTwice: past-number
+        ProofOutdated: another joined
         RunPastKitTable: at-least planned whole
         ScrewUnderCentreSupport: centre-support end-bracket
         SheetContradictsItself: power

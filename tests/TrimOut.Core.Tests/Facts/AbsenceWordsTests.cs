@@ -28,6 +28,9 @@ public class AbsenceWordsTests
     [InlineData("keine")]
     [InlineData("Kein Schaden.")]
     [InlineData("nichts")]
+    [InlineData("Ninguno.")]
+    [InlineData("nada")]
+    [InlineData("Sin daños")]
     public void NothingIsThere(string text)
     {
         Assert.True(AbsenceWords.SayNothing(text));
@@ -49,6 +52,10 @@ public class AbsenceWordsTests
     [InlineData("Niemand")]
     [InlineData("noch niemand")]
     [InlineData("unbekannt")]
+    [InlineData("nadie")]
+    [InlineData("Todavía no")]
+    [InlineData("sin probar")]
+    [InlineData("pendiente")]
     public void ThatIsNotKnownOrNotDoneIsNoEvidenceAndNotNothing(string text)
     {
         Assert.False(AbsenceWords.SayNothing(text));
@@ -131,6 +138,20 @@ public class AbsenceWordsTests
     {
         Jobs.Walked().Say("W01", UnitFacts.Damage, typed).Fine(new DeliveredDamaged(), "W01");
         Jobs.Measured().Say("W01", WindowFacts.InTheWay, typed).Fine(new HandleInHangingPlane(), "W01");
+    }
+
+    [Theory]
+    [InlineData("none", false)]
+    [InlineData("Nothing.", false)]
+    [InlineData("keine", false)]
+    [InlineData("ninguno", false)]
+    [InlineData("no bottom bar", true)]
+    [InlineData("?", true)]
+    public void APunchItemThatSaysNothingIsNotOpen(string typed, bool open)
+    {
+        var job = new TestJob();
+        job.Do(Core.Decisions.PunchList.Write(job.House, job.House.Job, typed, Core.Phases.Phase.Handover));
+        Assert.Equal(open, Assert.Single(job.House.PunchItems).Open);
     }
 
     [Fact]

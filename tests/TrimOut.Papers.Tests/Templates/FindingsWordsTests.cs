@@ -69,7 +69,7 @@ public partial class FindingsWordsTests
         var same = ShippedWords.Of(language).Instead.Where(w => w.Key == w.Value).Select(w => w.Key).ToHashSet();
         // What is worded is set in brackets; what is left once that and everything typed is taken out would be English for good.
         var reader = words.ReaderOf(data.House) with { Words = p => words.Of(p) is var word && word != p || same.Contains(p) ? Bracketed(word) : p };
-        var typed = Typed(data.House);
+        var typed = Typed(data.House).Concat(SampleJobs.Serials(sample)).ToList();
         var said = data.Report.Findings.SelectMany(f => new[] { f.Found.Message, f.Found.Mend }).Concat(data.Report.Missing.Select(m => m.NotChecked.Missing))
             .ToList();
         Assert.NotEmpty(said);

@@ -32,7 +32,7 @@ internal static class Mends
             "hub-name-twice" => $"{unit!.Window.Room!.Name} {unit.Tag}",
             "box-late" => "2026-09-01",
             "box-label-off" => unit!.Tag,
-            "mains-unsigned" or "step-without-evidence" or "measures-incomplete" =>
+            "mains-unsigned" or "step-without-evidence" or "proof-outdated" or "measures-incomplete" =>
                 Answers.For(house, item, FactTable.Find(item.Kind, finding.Found.Mends.Field)!),
             _ => null,
         };

@@ -5,6 +5,7 @@ using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.TrueHouse.Tests.Faults;
 using TrimOut.TrueHouse.Tests.Recording;
+using TrimOut.TrueHouse.Tests.Runs;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Mends;
@@ -63,7 +64,9 @@ public static class HowToMend
         ["tail-short-of-motor"] = PullMore,
         ["label-ends-differ"] = m => m.Write(m.Unit.Key, RunFacts.LabelAtPanel, m.Unit.Key) && m.Write(m.Unit.Key, RunFacts.LabelAtWindow, m.Unit.Key),
         ["label-twice"] = LabelAll,
-        ["label-off-unit"] = LabelAll,
+        ["label-off-unit"] = m => m.Said.Mend.StartsWith("Make new labels", StringComparison.Ordinal)
+            ? m.Write(m.Unit.Key, RunFacts.LabelAtWindow, m.Unit.BoxLabel) && m.Write(m.Unit.Key, RunFacts.LabelAtPanel, m.Unit.BoxLabel)
+            : LabelAll(m),
         ["panel-tail-short"] = m => m.Said.Mend.StartsWith("Pull ", StringComparison.Ordinal)
             && m.Write(m.Unit.Key, RunFacts.TailAtPanel, m.Now(m.Unit.Key, RunFacts.TailAtPanel) + m.Lengths[0])
             && Done(() => m.Unit.Cable!.TailAtPanel += (double)m.Lengths[0].Metres) && m.TestAgain(),
@@ -71,7 +74,7 @@ public static class HowToMend
         ["loop-off-length"] = m => m.TestAgain(),
         ["loop-open-or-shorted"] = m => m.TestAgain(),
         ["conductors-not-apart"] = m => m.TestAgain(),
-        ["loop-test-left-out"] = m => m.TestAgain(),
+        ["loop-test-left-out"] = m => m.Said.Field == UnitFacts.Power.Name ? m.Write(m.Unit.Key, UnitFacts.Power, "battery") : m.TestAgain(),
         ["second-loop-differs"] = m => m.TestAgain(),
         ["widths-spread"] = MeasureAgainElseOutside,
         ["heights-spread"] = MeasureAgainElseOutside,
@@ -133,6 +136,7 @@ public static class HowToMend
             .TrueForAll(u => m.Write(u.Key, UnitFacts.OpenGap, m.Truth.Typed(20))),
         ["step-off-units"] = m => m.Write(m.Name, CoveringKindFacts.RoundTo, m.Truth.Metric ? "1 mm" : "1/8\"")
             && Done(() => m.Book.Do(KitCheck.All(m.Book.House, m.Book.House.Find(m.Said.Subject)!).Value)),
+        ["proof-outdated"] = m => m.EachOf("proof-outdated").ToList().TrueForAll(ShowAgain),
         ["dates-run-backwards"] = RightDates,
         ["remote-at-another-hub"] = m => m.Write(m.Name, RemoteFacts.Hub, m.Truth.Remotes.First(r => r.Name == m.Name).Moves[0].Hub),
         ["preset-off-remote"] = m => Done(() => m.Book.PutFor(m.Name, RemoteFacts.Moves,
@@ -318,6 +322,39 @@ public static class HowToMend
 
     private static bool MeasureAgainElseOutside(Mending m) =>
         m.MeasureAgain() && (!Stays(m) || m.MountOutside());
+
+    /// <summary>Who moves a run, a unit or a remote does what is said of it then: reads again, and makes the marks again.</summary>
+    public static void ShowAgainWhatWasMoved(Walk walk, Stage stage, IReadOnlyList<Said> before)
+    {
+        foreach (var said in Said.Of(walk.Book.House).Where(s => s.Check == "proof-outdated" && !before.Any(b => b.Message == s.Message)))
+            ShowAgain(new Mending(walk, stage, said));
+    }
+
+    /// <summary>Reads or does again what the finding names, with what is there now.</summary>
+    private static bool ShowAgain(Mending m)
+    {
+        var (key, mend) = (m.Unit.Key, m.Said.Mend);
+        if (mend.StartsWith("Set its limits", StringComparison.Ordinal))
+        {
+            return m.Write(key, UnitFacts.OpenGap, m.Truth.Typed(m.Unit.OpenGap)) && m.Write(key, UnitFacts.CloseGap, m.Truth.Typed(m.Unit.CloseGap))
+                && MarkAgain("preset-stored");
+        }
+        return mend.StartsWith("See where the cable", StringComparison.Ordinal) ? m.TestAgain()
+            : mend.StartsWith("See the splice", StringComparison.Ordinal)
+                ? m.ReadVoltsAgain() && m.Write(key, RunFacts.WentDead, "this-window") && MarkAgain("spliced")
+            : mend.StartsWith("Look at its cords", StringComparison.Ordinal) ? m.Write(key, UnitFacts.CordConfirmedBy, "Another of the crew")
+            : mend.StartsWith("Pair it again", StringComparison.Ordinal) && MarkAgain("hub-paired", "remotes-paired", "moved-by-all");
+
+        bool MarkAgain(params string[] steps)
+        {
+            foreach (var step in steps.Select(s => StepList.Find(s)!).Where(s => m.Book.Unit(key).MarkOf(s) is not null))
+            {
+                m.Book.Do(MarkStep.Clear(m.Book.Unit(key), step).Value);
+                m.Book.Do(MarkStep.Done(m.Book.Unit(key), step).Value);
+            }
+            return true;
+        }
+    }
 
     private static bool LabelAll(Mending m)
     {

@@ -21,6 +21,10 @@ public sealed partial class Mending(Walk walk, Stage stage, Said said)
     /// <summary>What is written.</summary>
     public Book Book => walk.Book;
 
+    /// <summary>All that a check says of the same subject now, in each of its phases.</summary>
+    public IEnumerable<Mending> EachOf(string check) =>
+        Said.Of(Book.House).Where(s => s.Check == check && s.Subject == Said.Subject).Select(s => new Mending(walk, stage, s));
+
     /// <summary>What it is about, by name.</summary>
     public string Name => Book.NameOf(Said.Subject);
 

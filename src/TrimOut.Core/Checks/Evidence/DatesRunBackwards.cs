@@ -16,9 +16,13 @@ public sealed class DatesRunBackwards : SubjectCheck
 {
     private static readonly Message BeforeDate = new("{0} is {1}, and {2}, which comes first, is {3}.", "before-date");
     private static readonly Message FrozenBeforeMeasure = new("{0} is {1}, and the opening was measured on {2}.");
+    private static readonly Message FrozenAfterBox = new("{0} is {1}, and its box was read on {2}.", "box-before-order");
+    private static readonly Message FirstAfterSecond = new("{0} was written on {1}, and {2}, which comes after it, on {3}.", "first-after-second");
     private static readonly Message StillToCome = new("{0} is {1}, and that was written on {2}, before it could be done.", "still-to-come");
     private static readonly Message All = new("{0}");
     private static readonly Message PutRight = new("Put right the date that is wrong; if it is right, do again what came too early.");
+    private static readonly Message ReadSecondAgain =
+        new("See of which day the reading is. If it was read after the drywall, read the loop again and write that as the second test.");
 
     private static readonly ImmutableArray<ImmutableArray<Fact<DateOnly>>> Orders =
     [
@@ -44,6 +48,8 @@ public sealed class DatesRunBackwards : SubjectCheck
         WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom, WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight,
     ];
 
+    private static readonly ImmutableArray<Fact> OfTheBox = [UnitFacts.BoxLabel, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight, UnitFacts.Serial];
+
     private readonly Dictionary<Phase, CheckInfo> _byPhase;
 
     /// <summary>The rule.</summary>
@@ -52,6 +58,7 @@ public sealed class DatesRunBackwards : SubjectCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("dates-run-backwards", "Dates are out of order", Severity.Caution, Phase.WalkThrough,
         new Source(Source.CommonPractice, "framing, drywall, paint, handover; demonstrated, accepted, warranty; measures, sheet; " +
+            "order, box; first loop, second loop; " +
             "sheet, box, shown; seal, drywall; panel connected, shown; done <= day on which that was written + 1"));
 
     internal override IEnumerable<string> SubjectIds(House house) => Subjects.Walkers.Ids(house);
@@ -66,7 +73,7 @@ public sealed class DatesRunBackwards : SubjectCheck
 
     private static ImmutableArray<(Phase Phase, Outcome Outcome)> Of(Subject subject) => subject switch
     {
-        Unit unit => [OfUnit(unit), .. OfOrder(unit), .. OfSeals(unit)],
+        Unit unit => [OfUnit(unit), OfBox(unit), .. OfOrder(unit), .. OfSeals(unit), OfLoops(unit)],
         Panel panel => [.. OfPanel(panel)],
         JobItself => [.. OfHouse(subject), .. Pairs.Select(p => InOrder(subject, p.First, subject, p.Then)), .. NotYet(subject)],
         _ => [],
@@ -74,7 +81,7 @@ public sealed class DatesRunBackwards : SubjectCheck
 
     private static Outcome Together(ImmutableArray<Outcome> outcomes) =>
         outcomes.OfType<Outcome.Found>().ToList() is [var first, ..] found
-            ? new Outcome.Found(All.With(Arg.All(found.Select(f => (Arg)f.Message), " ")), PutRight, first.Mends)
+            ? new Outcome.Found(All.With(Arg.All(found.Select(f => (Arg)f.Message), " ")), first.Mend, first.Mends)
             : outcomes.FirstOrDefault(o => o is Outcome.NotChecked) ?? outcomes[0];
 
     private static IEnumerable<(Phase Phase, Outcome Outcome)> OfHouse(Subject house)
@@ -164,6 +171,23 @@ public sealed class DatesRunBackwards : SubjectCheck
             : Found(FrozenBeforeMeasure.With(Arg.Label(UnitFacts.OrderedOn, small: false), Day(UnitFacts.OrderedOn, frozen),
                 Day(UnitFacts.OrderedOn, measured)), unit, UnitFacts.OrderedOn));
     }
+
+    /// <summary>Whether it was ordered before its box was read; a day that was typed before that is held against the day of typing.</summary>
+    private static (Phase Phase, Outcome Outcome) OfBox(Unit unit) =>
+        (Phase.Order, unit.Item.Get(UnitFacts.OrderedOn) is not { } ordered || FirstTyped(unit.Item, OfTheBox) is not { } read ? new Outcome.DoesNotApply()
+            : ordered <= read || FirstTyped(unit.Item, [UnitFacts.OrderedOn]) <= read ? new Outcome.Fine()
+            : Found(FrozenAfterBox.With(Arg.Label(UnitFacts.OrderedOn, small: false), Day(UnitFacts.OrderedOn, ordered), Day(UnitFacts.OrderedOn, read)),
+                unit, UnitFacts.OrderedOn));
+
+    /// <summary>Whether the loop was read for the first time before it was read after the drywall; a reading that was put right is no first one.</summary>
+    private static (Phase Phase, Outcome Outcome) OfLoops(Unit unit) =>
+        (Phase.CloseIn, unit.Run is not { } run || run.Item.Latest(RunFacts.FirstLoop) is not { Stored: not null, Before: null } first
+            || run.Item.Latest(RunFacts.SecondLoop) is not { Stored: not null } second ? new Outcome.DoesNotApply()
+            : DayOf(first) <= DayOf(second) ? new Outcome.Fine()
+            : new Outcome.Found(FirstAfterSecond.With(Arg.Label(RunFacts.FirstLoop, small: false), Day(UnitFacts.OrderedOn, DayOf(first)),
+                Arg.Label(RunFacts.SecondLoop), Day(UnitFacts.OrderedOn, DayOf(second))), ReadSecondAgain, FieldRef.To(run.Item, RunFacts.SecondLoop)));
+
+    private static DateOnly DayOf(Head head) => DateOnly.FromDateTime(head.At.DateTime);
 
     /// <summary>The first day on which one of them was typed, by the clock of the device; null while none is there.</summary>
     private static DateOnly? FirstTyped(Item item, ImmutableArray<Fact> facts)

@@ -6,18 +6,20 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
 
-/// <summary>What is said to have no home run, or no covering at all, has no cable in the wall and is moved by nothing.</summary>
+/// <summary>What is said to have no home run, or no covering at all, has no cable in the wall, is moved by nothing and is not on order.</summary>
 /// <remarks>
 /// <para>Why: a cable that was landed is live, whoever says what of its unit, and its output is not free; all else that is checked of a unit on a panel
-/// is no longer asked.</para>
+/// is no longer asked. What nobody cancels is made, and paid for.</para>
 /// <para>To clear: say again that it is fed by a panel, or cover its window; or take the cable off its output with the panel off, clear what is written of
-/// it, and take the unit off its remotes. A cable that stays in the wall for later is waived with the reason.</para>
+/// it, take the unit off its remotes, cancel its order and clear the day of it. A cable that stays in the wall for later is waived with the reason.</para>
 /// </remarks>
 public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
 {
     private static readonly Message Landed = new("{0} {1}, and its cable is landed on {2} output {3}.", "landed");
     private static readonly Message Pulled = new("{0} {1}, and its cable lies in the wall.", "pulled");
     private static readonly Message Moved = new("{0} {1}, and {2} is still to move it.", "moved");
+    private static readonly Message OnOrder = new("{0} {1}, and its unit was ordered on {2}.", "on-order");
+    private static readonly Message InABox = new("{0} {1}, and the box of its unit is here; it was ordered on {2}.", "in-a-box");
     private static readonly Message LeftOut = new("is in a window that is left out", "left-out");
     private static readonly Message Feeds = new("is to be fed otherwise than by a panel", "fed-otherwise");
     private static readonly Message CoverOrTakeOff =
@@ -25,6 +27,10 @@ public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
     private static readonly Message PanelOrTakeOff =
         new("Say that a panel feeds it, or take the cable off its output with the panel off and clear its panel and output.");
     private static readonly Message SayOrWaive = new("Say what is so: cover it from a panel, or waive this and say where its cable ends.");
+    private static readonly Message CancelOrder =
+        new("Cover the window again, or call the maker today, cancel the unit, and clear the day on which it was ordered.");
+    private static readonly Message SendBack =
+        new("Cover the window again, or ask the maker to take the unit back, and clear the day on which it was ordered; else waive this and say why.");
     private static readonly Message TakeOffRemote = new("Cover the window again, or take the unit off {0}.");
 
     private static readonly ImmutableArray<Fact> WhatIsThere =
@@ -34,9 +40,10 @@ public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
     ];
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("cable-not-wanted", "Said to need no cable, and its cable or its remote is there",
+    public override CheckInfo Info { get; } = new("cable-not-wanted", "Not wanted, and its cable, its remote or its order is there",
         Severity.Caution, Phase.Power,
-        new Source(Source.CommonPractice, "left out, battery or plug-in = no cable pulled or landed; left out = no remote and no preset moves it"));
+        new Source(Source.CommonPractice, "left out, battery or plug-in = no cable pulled or landed; left out = no remote and no preset moves it, " +
+            "and it is not ordered"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Window subject)
@@ -46,7 +53,7 @@ public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
             ? new Outcome.DoesNotApply()
             : Outcome.All(unwanted.SelectMany(u => new[]
             {
-                subject.LeftOut ? OfCable(u, leftOut: true) : null, u.OnPanel ? null : OfCable(u, leftOut: false), OfRemotes(u),
+                subject.LeftOut ? OfCable(u, leftOut: true) : null, u.OnPanel ? null : OfCable(u, leftOut: false), OfRemotes(u), OfOrder(u),
             })) ?? (Outcome)new Outcome.Fine();
     }
 
@@ -74,6 +81,10 @@ public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
             : new Outcome.Found(Moved.With(NameOf(unit), (Arg)LeftOut, Arg.All(movers)), TakeOffRemote.With(Arg.All(movers)),
                 FieldRef.To(unit.Window.Item, WindowFacts.Covered));
     }
+
+    private static Outcome.Found? OfOrder(Unit unit) => !unit.Window.LeftOut || unit.Item.Get(UnitFacts.OrderedOn) is not { } on ? null
+        : new Outcome.Found((unit.BoxIsHere ? InABox : OnOrder).With(NameOf(unit), (Arg)LeftOut, Arg.Value(UnitFacts.OrderedOn, on)),
+            unit.BoxIsHere ? SendBack : CancelOrder, FieldRef.To(unit.Window.Item, WindowFacts.Covered));
 
     /// <summary>A unit, or its window where that is left out: then the unit has no tag.</summary>
     private static Arg NameOf(Unit unit) => unit.Window.LeftOut ? Arg.Name(unit.Window) : Arg.Name(unit);

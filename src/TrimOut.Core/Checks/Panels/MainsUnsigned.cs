@@ -31,7 +31,7 @@ public sealed class MainsUnsigned() : Check<Panel>(Subjects.Panels)
     {
         if (new[] { PanelFacts.ConnectedBy, PanelFacts.Licence }.Where(f => subject.Item.Evidence(f) is null).ToList() is not [var first, ..] missing)
             return OfSomebodyElse(subject);
-        var live = subject.Runs.Any(r => r.Item.Get(RunFacts.OpenVolts) is not null || r.Item.Get(RunFacts.LoadedVolts) is not null);
+        var live = subject.Runs.Any(r => r.WasReadOn(subject, RunFacts.OpenVolts) || r.WasReadOn(subject, RunFacts.LoadedVolts));
         return !live
             ? NotChecked.Of(subject, first)
             // Who let the name go did not let the licence go too.

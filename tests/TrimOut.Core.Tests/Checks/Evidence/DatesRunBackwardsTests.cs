@@ -126,6 +126,43 @@ public class DatesRunBackwardsTests
         Assert.DoesNotContain(Check.Run(On(HouseFacts.HandoverOn, "2030-01-01").House), r => r.Outcome is Outcome.Found);
     }
 
+    [Fact]
+    public void ABoxIsNotReadBeforeItsUnitIsOrdered()
+    {
+        var job = Ordered(Today).Say("W01", UnitFacts.BoxLabel, "W01");
+        job.Clock.Advance(TimeSpan.FromDays(9));
+        job.Say("W01", UnitFacts.OrderedOn, "2026-03-02").Fine(Check, "W01");
+        job.Say("W01", UnitFacts.OrderedOn, "2026-03-03");
+        Assert.Equal("Ordered on is 2026-03-03, and its box was read on 2026-03-02.", job.Fault(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void ABoxThatIsCopiedFromPaperWithItsOrderIsNotHeldAgainstTheDayOfTyping() =>
+        Ordered("2026-03-03").Say("W01", UnitFacts.BoxLabel, "W01").Fine(Check, "W01");
+
+    [Fact]
+    public void TheFirstLoopIsReadBeforeTheSecond()
+    {
+        var job = Jobs.Walked().Say("W01", RunFacts.SecondLoop, "0.57").Say("W01", RunFacts.FirstLoop, "0.57");
+        Assert.DoesNotContain(Check.Run(job.House), r => r.Outcome is Outcome.Found);
+        job = Jobs.Walked().Say("W01", RunFacts.SecondLoop, "0.57");
+        job.Clock.Advance(TimeSpan.FromDays(1));
+        job.Say("W01", RunFacts.FirstLoop, "0.57");
+        Assert.Equal("First test, loop was written on 2026-03-03, and second test, loop, which comes after it, on 2026-03-02.",
+            Found(job));
+        job.Say("W01", RunFacts.SecondLoop, "0.58");
+        Assert.DoesNotContain(Check.Run(job.House), r => r.Outcome is Outcome.Found);
+    }
+
+    [Fact]
+    public void AFirstLoopThatIsPutRightWasReadWhenItWasFirstWritten()
+    {
+        var job = Jobs.Roughed().Say("W01", RunFacts.SecondLoop, "0.57");
+        job.Clock.Advance(TimeSpan.FromDays(1));
+        job.Say("W01", RunFacts.FirstLoop, "0.58");
+        Assert.DoesNotContain(Check.Run(job.House), r => r.Outcome is Outcome.Found);
+    }
+
     private static TestJob Ordered(string on) => Jobs.Measured().Say("W01", UnitFacts.OrderedOn, on);
 
     private static TestJob Connected(string on) => Jobs.Walked().WithPanel().SayOf("P1", PanelFacts.ConnectedOn, on);

@@ -43,6 +43,21 @@ public class CableNotWantedTests
     }
 
     [Fact]
+    public void AUnitOfAWindowThatIsLeftOutIsNotOnOrder()
+    {
+        var job = Jobs.Ordered().Say("W01", UnitFacts.OrderedOn, "2026-03-02");
+        Assert.Empty(Check.Run(job.House));
+        job.Say("W01", WindowFacts.Covered, "no");
+        Assert.Equal("W01 is in a window that is left out, and its unit was ordered on 2026-03-02.", Found(job));
+        job.Do(Core.Decisions.LeaveOut.TakeIn(job.House.FindTag("W01")!)).Say("W01", UnitFacts.BoxLabel, "W01").Say("W01", WindowFacts.Covered, "no");
+        Assert.Equal("W01 is in a window that is left out, and the box of its unit is here; it was ordered on 2026-03-02.", Found(job));
+    }
+
+    [Fact]
+    public void AnOrderThatWasCancelledIsNone() => Assert.DoesNotContain(Check.Run(Jobs.Ordered().Say("W01", UnitFacts.OrderedOn, "2026-03-02")
+        .Forget("W01", UnitFacts.OrderedOn).Say("W01", WindowFacts.Covered, "no").House), r => r.Outcome is Outcome.Found);
+
+    [Fact]
     public void ItsOutputIsNotFreeForAnother()
     {
         var job = Jobs.Roughed("W02", Landed()).Say("W02", RunFacts.Panel, "P1").Say("W02", RunFacts.Output, "1");

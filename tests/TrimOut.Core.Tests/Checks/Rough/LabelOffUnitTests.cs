@@ -36,5 +36,32 @@ public class LabelOffUnitTests
     [Fact]
     public void ACableWithoutALabelIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "label at window");
 
+    [Fact]
+    public void ATagThatItsWindowHadBeforeIsAnOldLabel()
+    {
+        var job = Two().Say("W01", WindowFacts.Tag, "W11");
+        var found = job.Fault(Check, "W11");
+        Assert.Equal("Its cable is labeled \"W01\", which was its tag once; its tag is W11 now.", found.Message);
+        Assert.Equal("Make new labels that say W11, for both ends, and write here what they say.", found.Mend);
+        job.Say("W11", RunFacts.LabelAtWindow, "W11").Say("W11", RunFacts.LabelAtPanel, "W11").Fine(Check, "W11");
+    }
+
+    [Fact]
+    public void ATagThatWasPutBackIsNoOldOne()
+    {
+        var job = Two().Say("W01", WindowFacts.Tag, "W11").Say("W11", WindowFacts.Tag, "W01");
+        job.Fine(Check, "W01");
+        job.Say("W01", RunFacts.LabelAtWindow, "W11").Say("W01", RunFacts.LabelAtPanel, "w11");
+        Assert.StartsWith("Its cable is labeled \"W11\", which was its tag once", job.Fault(Check, "W01").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WordsThatNeverWereATagStayAfterATagIsChanged() => Two().Say("W01", RunFacts.LabelAtWindow, "Kitchen left")
+        .Say("W01", RunFacts.LabelAtPanel, "Kitchen left").Say("W01", WindowFacts.Tag, "W11").Fine(Check, "W11");
+
+    [Fact]
+    public void AnOldTagThatAnotherUnitHasNowIsOfAnotherUnit() => Assert.Equal("Its cable is labeled \"W01\", which is the tag of another unit.",
+        Two().Say("W01", WindowFacts.Tag, "W11").Say("W02", WindowFacts.Tag, "W01").Fault(Check, "W11").Message);
+
     private static TestJob Two() => Jobs.Roughed("W02", Jobs.Roughed());
 }
