@@ -76,7 +76,7 @@ public static class Conductors
                 return new Refusal($"Conductor: {size} is no gauge. Gauges go from 0 to 36.");
             case ConductorSize.Gauge gauge:
                 var across = MillimetresAcross(gauge.Number);
-                var at20 = 1 / (CopperConductivity * (decimal)Math.PI * across * across / 4);
+                var at20 = 1 / (CopperConductivity * 3.14159265358979m * across * across / 4);
                 return at20 * (stranding == Stranding.Stranded ? StrandedLay : 1) * Warmed(PerKelvinFrom20, at);
             case ConductorSize.Metric metric when MostOhmsPerKilometre.TryGetValue(metric.SquareMillimetres, out var most):
                 return (stranding == Stranding.Stranded ? most.Class5 : most.Class2) / 1000 * Warmed(PerKelvinMetric, at);

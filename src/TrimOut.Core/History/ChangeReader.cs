@@ -143,7 +143,7 @@ internal static class ChangeReader
             else
                 (newer, _) = (true, Pass(ref json));
             newer |= part is Part.Put && put is null || part is Part.Add && add is null || part is Part.Undo && undo is null;
-            if ((parts & part) != 0)
+            if ((parts & part) != Part.None)
                 throw Twice(part.ToString().ToLowerInvariant());
             parts |= part;
         }

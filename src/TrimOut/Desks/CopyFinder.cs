@@ -43,7 +43,7 @@ internal static class CopyFinder
         return new(path, Path.GetFileNameWithoutExtension(path), Changed(path), of is null ? null : of == house);
     }
 
-    private static DateTimeOffset? Changed(string path) => Quietly<DateTimeOffset?>(() => new FileInfo(path).LastWriteTime, null);
+    private static DateTimeOffset? Changed(string path) => Quietly<DateTimeOffset?>(() => new DateTimeOffset(new FileInfo(path).LastWriteTime), null);
 
     private static string[] Files(string folder) => Quietly(() => Directory.Exists(folder) ? Directory.GetFiles(folder, Pattern) : [], []);
 

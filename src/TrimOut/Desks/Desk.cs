@@ -23,6 +23,8 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     private volatile IReadOnlyList<PaperChoice> _choices = PaperFiles.Choices;
     private Settings _settings = Settings.Read();
     private Scribe? _writtenElsewhere;
+    private string? _by = by;
+    private bool? _mouse = mouse;
 
     /// <inheritdoc/>
     public TimeProvider Clock { get; } = clock ?? TimeProvider.System;
@@ -60,10 +62,10 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     /// <inheritdoc/>
     public bool TakesMouse
     {
-        get => mouse ?? _settings.Mouse ?? true;
+        get => _mouse ?? _settings.Mouse ?? true;
         set
         {
-            mouse = null;
+            _mouse = null;
             Remember(_settings with { Mouse = value });
         }
     }
@@ -75,10 +77,10 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     /// <inheritdoc/>
     public string? Who
     {
-        get => by ?? _settings.By;
+        get => _by ?? _settings.By;
         set
         {
-            by = null;
+            _by = null;
             Remember(_settings with { By = value });
         }
     }
