@@ -1,3 +1,4 @@
+using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
