@@ -45,15 +45,19 @@ internal static class FactEntry
         key is null && item.Latest(fact.Name)?.Stored is null && fact.Options(house).Count == 0
         && house.FindUnit(item.Kind == ItemKind.Run ? item.Under : item.Id) is { } unit ? Offers.For(unit, fact) : null;
 
-    /// <summary>The change that a text makes; null when it changes nothing.</summary>
+    /// <summary>The change that a text makes; null when it changes nothing. A reading that is to be taken again counts where it reads the same.</summary>
     public static Result<Draft?> Draft(ScreenContext context, Item item, Fact fact, string text, string? key)
     {
         var house = context.House;
         var now = house.Find(item.Id) ?? item;
-        if (text.Trim() == fact.ShowOf(now, house, key) && Disagreeing(now, fact, key).Count < 2)
+        if (text.Trim() == fact.ShowOf(now, house, key) && Disagreeing(now, fact, key).Count < 2 && !IsToBeReadAgain(context, now, fact.Field(key)))
             return (Draft?)null;
         return SetFact.Typed(house, now, fact, text, key, context.Today).Then<Draft?>(d => d);
     }
+
+    private static bool IsToBeReadAgain(ScreenContext context, Item item, string field) =>
+        context.Report.Findings.Any(f =>
+            f.Check.Id == "proof-outdated" && f.Found.Mends.Item == item.Id && f.Found.Mends.Field == field);
 
     /// <summary>The values that two laptops gave a fact without knowing of each other: the arrow keys walk through them, and taking one settles it.</summary>
     private static List<Head> Disagreeing(Item item, Fact fact, string? key) =>
