@@ -1,6 +1,5 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Kits;
 
 namespace TrimOut.Papers.Writing;
 
@@ -18,7 +17,7 @@ internal static class SheetMarks
     /// <summary>Says what the mark means, where one of these parts has one of these values and nobody checked it.</summary>
     public static void Explain(MarkdownWriter to, IEnumerable<KitSheet?> parts, params Fact[] values)
     {
-        if (parts.OfType<KitSheet>().Any(p => SheetValues.NotHeldIn(p.Item).Any(f => values.Contains(f))))
+        if (parts.OfType<KitSheet>().Any(p => values.Any(v => p.Shown(v) is not null && !p.IsChecked(v))))
             to.Say("A ? behind a figure: it comes from a maker's sheet, and nobody checked it against that sheet yet.");
     }
 }

@@ -186,11 +186,13 @@ internal static class SheetInHandKeys
     {
         var (part, fact) = (s.Part(context)!, s.Current(context)!);
         var entry = FactEntry.For(s, context.House, part, fact);
+        var shown = fact.ShowOf(part, context.House);
+        var marks = shown.Length > 0 && SheetInHandScreen.IsOfSheet(part, fact) && !SheetMark.Holds(part, fact);
         return Transition.Type(s, entry with
         {
             Note = note,
-            Hint = fact.ShowOf(part, context.House).Length > 0 && SheetInHandScreen.IsOfSheet(part, fact) && !SheetMark.Holds(part, fact)
-                ? $"as it stands Enter says that you checked it against the sheet; Esc leaves it. {entry.Hint}" : entry.Hint,
+            Echo = (text, now) => marks && text.Trim() == shown
+                ? $"as it stands Enter says that you checked it against the sheet; Esc leaves it. {entry.Hint}" : entry.Echo!(text, now),
             InPlace = $"{part.Id}/{fact.Name}",
             Accept = (text, now) => Take(s, now, fact, text),
             AcceptAndNext = (text, now) => Take(s, now, fact, text, goOn: ToNextRow),

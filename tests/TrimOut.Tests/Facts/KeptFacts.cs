@@ -1,4 +1,5 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 
 namespace TrimOut.Tests.Facts;
 
@@ -10,7 +11,11 @@ internal static class KeptFacts
         [HouseFacts.Latitude] = "Where the house stands, for programs that read the exported house, such as those that reckon with the sun.",
         [HouseFacts.Longitude] = "As the latitude.",
     }
-    .Concat(FactTable.All.Where(AboutSheet.Is)
+    .Concat(FactTable.All.Where(f => AboutSheet.Is(f) && !IsOnPaper(f))
         .Select(f => KeyValuePair.Create<Fact, string>(f, "It says of which sheet the values of a part are, and goes with its file.")))
     .ToDictionary();
+
+    /// <summary>Papers mark what was not checked against the edition that a part has now.</summary>
+    private static bool IsOnPaper(Fact fact) =>
+        fact.Name == AboutSheet.Edition && fact.Subject is (ItemKind.CoveringKind or ItemKind.CableType or ItemKind.PanelType);
 }
