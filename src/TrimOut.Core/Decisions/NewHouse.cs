@@ -33,7 +33,7 @@ public static class NewHouse
     {
         "inches" or "inch" or "in" => DisplayUnits.Inches,
         "millimetres" or "millimetre" or "millimeters" or "millimeter" or "mm" => DisplayUnits.Millimetres,
-        _ => new Refusal($"\"{typed.Trim()}\" are no units here: inches (in) or millimetres (mm)."),
+        _ => new Refusal($"\"{typed.Trim()}\" are no units here: inches (in) or millimeters (mm)."),
     };
 
     /// <summary>A house with a name and units, and no parts yet.</summary>

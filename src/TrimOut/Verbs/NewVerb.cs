@@ -18,10 +18,10 @@ internal static class NewVerb
         var units = new Option<string>("--units")
         {
             Description = "What lengths are shown in, and what a bare number means.",
-            DefaultValueFactory = _ =>
-            "inches"
+            DefaultValueFactory = _ => "inches",
+            HelpName = "inches|mm",
         };
-        units.HelpName = "inches|mm";
+        units.CompletionSources.Add("inches", "mm");
         var kit = new Option<string?>("--kit") { Description = "Begin with the parts that are kept in this folder.", HelpName = "folder" };
         var by = Common.By();
         var verb = new Command("new", "Begin a house file with a blank kit.") { path, name, units, kit, by };
