@@ -17,7 +17,7 @@ internal static class HangSheet
         ShortCover.Write,
         new Section("before", "Before you start", Before), new Section("rooms", "Room by room", Rooms))
     {
-        Warns = OpenStops.UpTo(Phase.Hang),
+        Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order, Phase.Receive, Phase.Hang),
     };
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(

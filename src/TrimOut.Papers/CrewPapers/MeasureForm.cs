@@ -20,7 +20,7 @@ internal static class MeasureForm
         ShortCover.Write,
         new Section("before", "Before you start", Before), new Section("first", "First measure", First), new Section("second", "Second measure", Second))
     {
-        Warns = OpenStops.UpTo(Phase.Measure),
+        Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure),
     };
 
     private static readonly Fact[] Widths = [WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom];

@@ -18,7 +18,7 @@ internal static class TestRecord
         new Section("pictures", "Pictures of the open wall", Pictures),
         new Section("signed", "Signed", Signed))
     {
-        Warns = OpenStops.OfPanels,
+        Warns = OpenStops.Of(Phase.RoughIn, Phase.CloseIn, Phase.Power),
     };
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(

@@ -22,7 +22,7 @@ internal static class OrderSheet
         new Section("open", "Not ordered yet", NotFrozen), new Section("controls", "Controls and panels", Controls))
     {
         Table = MakeTable,
-        Warns = OpenStops.UpTo(Phase.Order),
+        Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order),
     };
 
     /// <summary>What a sheet prints of a unit, in two tables below each other; the file for other programs has both side by side.</summary>

@@ -20,7 +20,7 @@ internal static class PartsList
         Group("controls", "Controls", PartGroup.Controls), Group("small", "Small parts", PartGroup.SmallParts))
     {
         Table = MakeTable,
-        Warns = OpenStops.UpTo(Phase.Order),
+        Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order),
     };
 
     private static Section Group(string place, string title, PartGroup group) => new(place, title, (to, data) =>

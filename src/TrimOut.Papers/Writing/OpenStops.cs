@@ -10,9 +10,6 @@ namespace TrimOut.Papers.Writing;
 /// <summary>What a paper says at its head of what is still wrong, so that nobody drills, orders or signs by it unwarned.</summary>
 internal static class OpenStops
 {
-    /// <summary>On a paper to work by: the open stops of its phase and of all before it, whose faults go into what is built by it.</summary>
-    public static Action<MarkdownWriter, PaperData> UpTo(Phase last) => Of([.. PhaseNames.All.TakeWhile(p => p <= last)]);
-
     private static readonly Phase[] OfAPanel = [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Power];
 
     /// <summary>What feeds and loads a panel goes wrong in these phases.</summary>

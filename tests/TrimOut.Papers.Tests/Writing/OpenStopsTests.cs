@@ -14,12 +14,12 @@ public class OpenStopsTests
     {
         { "walk-sheet", [Phase.WalkThrough] },
         { "pull-sheet", [Phase.WalkThrough, Phase.RoughIn] },
-        { "test-record", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Power] },
-        { "measure-form", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Measure] },
-        { "parts-list", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Measure, Phase.Order] },
-        { "order-sheet", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Measure, Phase.Order] },
+        { "test-record", [Phase.RoughIn, Phase.CloseIn, Phase.Power] },
+        { "measure-form", [Phase.WalkThrough, Phase.Measure] },
+        { "parts-list", [Phase.WalkThrough, Phase.Measure, Phase.Order] },
+        { "order-sheet", [Phase.WalkThrough, Phase.Measure, Phase.Order] },
         { "receiving-list", [Phase.Order, Phase.Receive] },
-        { "hang-sheet", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Measure, Phase.Order, Phase.Receive, Phase.Hang] },
+        { "hang-sheet", [Phase.WalkThrough, Phase.Measure, Phase.Order, Phase.Receive, Phase.Hang] },
         { "panel-schedule", [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Power] },
     };
 
