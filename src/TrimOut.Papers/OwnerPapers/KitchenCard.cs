@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Papers.BinderSections;
 using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
 
 namespace TrimOut.Papers.OwnerPapers;
 
@@ -14,16 +15,16 @@ internal static class KitchenCard
         new Section("one", WhenAUnitStops.OneStops, (to, data) => WhenAUnitStops.One(to, data.House)),
         new Section("all", WhenAUnitStops.AllStop, All),
         new Section("call", WhenAUnitStops.WhomToCall, (to, data) => WhenAUnitStops.Call(to, data.House)),
-        new Section("book", "All else is in the owner's binder", (to, data) => BookCode.Write(to, data, WhenAUnitStops.Section.Title)))
-    {
-        Warns = OpenStops.Draft,
-    };
+        new Section("book", "All else is in the owner's binder", (to, data) => BookCode.Write(to, data, WhenAUnitStops.Section.Title)));
 
     private static void Cover(MarkdownWriter to, PaperData data)
     {
         WhenAUnitStops.Danger(to);
+        List<Inline> said = OpenStops.IsDraft(data) ? [OpenStops.DraftMark] : [];
         if (new JobItself(data.House).Shown(HouseFacts.Address) is { } address)
-            to.Say($"This house: {address}");
+            said.Add(Ours($"This house: {address}"));
+        if (said.Count > 0)
+            to.Say(Join(" ", [.. said]));
     }
 
     private static void All(MarkdownWriter to, PaperData data)

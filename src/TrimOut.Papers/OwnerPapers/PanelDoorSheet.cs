@@ -15,11 +15,7 @@ internal static class PanelDoorSheet
         "One sheet for the door of each panel: cautions, breaker, outputs with their units, and the load.",
         (to, data) => to.Say($"Written on {data.Date.OnPaper()}"), new Section("doors", "For the door of each panel", Doors))
     {
-        Warns = (to, data) =>
-        {
-            OpenStops.Draft(to, data);
-            OpenStops.OfPanels(to, data);
-        },
+        Warns = OpenStops.DraftWithPanels,
     };
 
     private static void Doors(MarkdownWriter to, PaperData data)

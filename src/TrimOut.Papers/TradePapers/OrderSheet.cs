@@ -61,10 +61,10 @@ internal static class OrderSheet
         {
             (OrderedWidth.Opening, _, { } off) => Ours($"the maker: {Figure(off)} over all"),
             (OrderedWidth.Opening, _, _) => Ours("the maker"),
-            (OrderedWidth.Made, Mount.Inside, { } off) => Ours($"nobody any more: {Figure(off)} are off"),
             // How much that is, nobody knows while the sheet was not read for it: then it is not off either.
-            (OrderedWidth.Made, Mount.Inside, _) => Ours("ask the sheet"),
-            (OrderedWidth.Made, _, _) => Ours("nobody: nothing comes off"),
+            (OrderedWidth.Made, _, null) => Ours("ask the sheet"),
+            (OrderedWidth.Made, _, _) when unit.Deduction == Length.Zero => Ours("nobody: nothing comes off"),
+            (OrderedWidth.Made, _, { } off) => Ours($"nobody any more: {Figure(off)} are off"),
             _ => Blank,
         };
 

@@ -13,13 +13,15 @@ internal static class OpenStops
     /// <summary>On a paper to work by: the open stops of its phase and of all before it, whose faults go into what is built by it.</summary>
     public static Action<MarkdownWriter, PaperData> UpTo(Phase last) => Of([.. PhaseNames.All.TakeWhile(p => p <= last)]);
 
+    private static readonly Phase[] OfAPanel = [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Power];
+
     /// <summary>What feeds and loads a panel goes wrong in these phases.</summary>
-    public static Action<MarkdownWriter, PaperData> OfPanels { get; } = Of(Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Power);
+    public static Action<MarkdownWriter, PaperData> OfPanels { get; } = Of(OfAPanel);
 
     /// <summary>On a paper to work by: the open stops of its phases.</summary>
     public static Action<MarkdownWriter, PaperData> Of(params Phase[] phases) => (to, data) =>
     {
-        var stops = data.Report.OpenStops.Where(f => phases.Contains(f.Check.Phase)).ToList();
+        var stops = In(data, phases);
         if (stops.Count == 0)
             return;
         to.Say(Strong("Stop first.") + (stops.Count == 1
@@ -29,11 +31,40 @@ internal static class OpenStops
             Row(NameOf(data.House, f.Subject), Said(f.Found.Message, data.House), Said(f.Found.Mend, data.House))));
     };
 
+    /// <summary>On a sheet of one page: that it is a draft, how many stops there are that have to do with a panel, and where they stand.</summary>
+    public static void DraftWithPanels(MarkdownWriter to, PaperData data)
+    {
+        var stops = In(data, OfAPanel).Count;
+        List<Inline> said = [.. DraftOf(data)];
+        if (stops > 0)
+        {
+            said.Add(Strong("Stop first.") + (stops == 1
+                ? Ours("1 thing is wrong that has to do with a panel: it stands on the panel schedule.")
+                : Ours($"{stops} things are wrong that have to do with a panel: they stand on the panel schedule.")));
+        }
+        if (said.Count > 0)
+            to.Say(Join(" ", [.. said]));
+    }
+
+    private static List<Finding> In(PaperData data, Phase[] phases) => data.Report.OpenStops.Where(f => phases.Contains(f.Check.Phase)).ToList();
+
     /// <summary>On the owner's book until it is signed for: that it is a draft, and how much is open.</summary>
     public static void Draft(MarkdownWriter to, PaperData data)
     {
-        if (new JobItself(data.House).Item.Get(HouseFacts.AcceptedOn) is not null)
-            return;
+        foreach (var draft in DraftOf(data))
+            to.Say(draft);
+    }
+
+    /// <summary>Whether the house is not handed over yet.</summary>
+    public static bool IsDraft(PaperData data) => new JobItself(data.House).Item.Get(HouseFacts.AcceptedOn) is null;
+
+    /// <summary>What a paper says then.</summary>
+    public static Inline DraftMark => Strong("DRAFT.") + Ours("The house is not handed over yet.");
+
+    private static IEnumerable<Inline> DraftOf(PaperData data)
+    {
+        if (!IsDraft(data))
+            yield break;
         var stops = data.Report.OpenStops.Count();
         var cautions = data.Report.Findings.Count(f => f is { Open: true, Check.Severity: Severity.Caution });
         var punch = data.House.PunchItems.Count(p => p.Open);
@@ -45,6 +76,6 @@ internal static class OpenStops
         ];
         if (waiting > 0)
             open.Add(waiting == 1 ? Ours("1 check that could not be made yet") : Ours($"{waiting} checks that could not be made yet"));
-        to.Say(Strong("DRAFT.") + Ours("The house is not handed over yet.") + Ours($"Open: {Join(", ", [.. open])}."));
+        yield return DraftMark + Ours($"Open: {Join(", ", [.. open])}.");
     }
 }

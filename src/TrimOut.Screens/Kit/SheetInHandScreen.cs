@@ -185,12 +185,11 @@ internal static class SheetInHandKeys
     private static Transition Ask(SheetInHandScreen s, ScreenContext context, string? note)
     {
         var (part, fact) = (s.Part(context)!, s.Current(context)!);
-        var entry = FactEntry.For(s, context.House, part, fact);
-        return Transition.Type(s, entry with
+        var asks = fact.ShowOf(part, context.House).Length > 0 && SheetInHandScreen.IsOfSheet(part, fact) && !SheetMark.Holds(part, fact)
+            ? "as it stands Enter says that you checked it against the sheet; Esc leaves it." : null;
+        return Transition.Type(s, FactEntry.For(s, context.House, part, fact) with
         {
-            Note = note,
-            Hint = fact.ShowOf(part, context.House).Length > 0 && SheetInHandScreen.IsOfSheet(part, fact) && !SheetMark.Holds(part, fact)
-                ? $"as it stands Enter says that you checked it against the sheet; Esc leaves it. {entry.Hint}" : entry.Hint,
+            Note = note is null ? asks : asks is null ? note : $"{note} {char.ToUpperInvariant(asks[0])}{asks[1..]}",
             InPlace = $"{part.Id}/{fact.Name}",
             Accept = (text, now) => Take(s, now, fact, text),
             AcceptAndNext = (text, now) => Take(s, now, fact, text, goOn: ToNextRow),

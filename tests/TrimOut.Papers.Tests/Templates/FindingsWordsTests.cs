@@ -203,7 +203,8 @@ public partial class FindingsWordsTests
 
     private static readonly HashSet<string> KebabCaseWords = [.. OurWords.Choices.Select(c => c.Alone.Replace(' ', '-'))];
 
-    internal static string Without(List<string> typed, string text) => typed.Aggregate(text, (left, t) => left.Replace(t, " ", StringComparison.Ordinal));
+    internal static string Without(List<string> typed, string text) => typed.Aggregate(text, (left, t) => t.Length > 1
+        ? left.Replace(t, " ", StringComparison.Ordinal) : Regex.Replace(left, $@"(?<!\w){Regex.Escape(t)}(?!\w)", " "));
 
     private static string Bracketed(string phrase) => "⟦" + Place().Replace(phrase, m => $"⟧{m.Value}⟦") + "⟧";
 

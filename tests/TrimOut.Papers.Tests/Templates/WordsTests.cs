@@ -80,7 +80,7 @@ public class WordsTests
             "The longest leftover is {0}; it can't be over {1}.", "There is no plan: {0}", "too long for a code", "Section of {0}", "it is empty",
             "how much is left in it is not known", "On the web: {0}", "{0}, and {1} units whose current is not known"]);
         // What a maker is told of a kit that says less or otherwise than those of the houses above, and of what became of an order.
-        asked.UnionWith(["the maker", "the maker: {0} over all", "nobody any more: {0} are off", "nobody any more: it is off", "nobody: nothing comes off",
+        asked.UnionWith(["the maker", "the maker: {0} over all", "nobody any more: {0} are off", "nobody: nothing comes off",
             "Nothing is ordered yet.", "The unit", "ordered", "removed", "its window is left out", "off its sheet", "added, not ordered yet",
             "Width by the measures", "Height by the measures", "Nothing.", "at least {0}", "no groups", "Nothing is landed on it.",
             "Nothing is awaited or to be reordered."]);

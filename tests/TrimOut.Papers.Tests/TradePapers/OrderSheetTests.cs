@@ -27,11 +27,11 @@ public class OrderSheetTests
     [Fact]
     public void NobodySaysThatADeductionIsOffWhichTheSheetWasNotReadFor()
     {
-        string Said(TestJob job) => Page(job).TableUnder("For whoever makes it").Single(r => r[0] == "Roller")[4];
+        string Said(TestJob job) => Page(job).QuerySelectorAll("tr").Single(r => r.Children[0].TextContent == "Roller").Children[3].TextContent;
         var job = new TestJob().Window("W01").Say("W01", WindowFacts.Mount, "outside").SayOf("Roller", CoveringKindFacts.OrderedOutside, "made")
             .SayOf("Roller", CoveringKindFacts.DeductionOutside, "");
         Assert.Equal("ask the sheet", Said(job));
-        Assert.Equal("nobody any more: it is off", Said(job.SayOf("Roller", CoveringKindFacts.DeductionOutside, "1/4")));
+        Assert.Equal("nobody any more: 1/4\" are off", Said(job.SayOf("Roller", CoveringKindFacts.DeductionOutside, "1/4")));
     }
 
     [Fact]

@@ -17,7 +17,8 @@ public class OrderOfWorkTests
     [InlineData(140, 40)]
     public void HungBeforeReceivedAsksAndNamesWhatComesFirst(int width, int height)
     {
-        using var user = At(new TestJob().Window("W01").Mark("W01", "brackets-fixed").Mark("W01", "looked-over").Say("W01", UnitFacts.OutOfLevel, "0"),
+        using var user = At(new TestJob().Window("W01").Mark("W01", "brackets-fixed").Mark("W01", "centre-support-clear").Mark("W01", "looked-over")
+            .Say("W01", UnitFacts.OutOfLevel, "0"),
             width, height);
         user.Press("2", "]", "]", "]", "]", "]", "]", "right", "space").Sees("\"Box matched\" (Receive) is not done yet.")
             .Sees("STOP \"Checked for damage\" is marked done;")

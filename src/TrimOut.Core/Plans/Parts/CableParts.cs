@@ -12,7 +12,7 @@ internal static class CableParts
     private static readonly Message Lengths = new("legs, allowance and both tails of {0}");
     private static readonly Message Allowance = new("allowance {0}");
     private static readonly Message PanelTail = new("tail at the panel {0}");
-    private static readonly Message BegunBy = new("{0} (what the program began with, typed by nobody)");
+    private static readonly Message BegunBy = new("{0}: what the program began with, typed by nobody");
     private static readonly Message NoLength = new("no length yet");
     private static readonly Message WithoutCable = new("Runs without a cable");
     private static readonly Message ToBuy = new("{0}: boxes to buy");

@@ -33,7 +33,7 @@ public class HousePartsTests
     public void CableIsCountedFromWhatTheRunsTakeOffTheirBoxes()
     {
         var job = Jobs.Roughed("W02", Jobs.Roughed());
-        Assert.Equal((150m, "legs, allowance and both tails of 2 runs; allowance 10 % (what the program began with, typed by nobody)"), Line(job, "16/2"));
+        Assert.Equal((150m, "legs, allowance and both tails of 2 runs; allowance 10 %: what the program began with, typed by nobody"), Line(job, "16/2"));
         Assert.Equal((1m, "cut plan for what is not pulled yet, 2 runs; on hand 0 boxes; 500 ft in a new one; no plan needs fewer"), Line(job, "16/2: boxes to buy"));
     }
 
@@ -61,7 +61,7 @@ public class HousePartsTests
 
     [Fact]
     public void ARunWithoutALengthIsSaidSo() =>
-        Assert.Equal((75m, "legs, allowance and both tails of 1 run; no length yet: W02; allowance 10 % (what the program began with, typed by nobody)"),
+        Assert.Equal((75m, "legs, allowance and both tails of 1 run; no length yet: W02; allowance 10 %: what the program began with, typed by nobody"),
             Line(Jobs.Roughed().Window("W02").Say("W02", RunFacts.Cable, "16/2"), "16/2"));
 
     [Fact]
