@@ -42,7 +42,10 @@ public sealed record Merge(HouseLog Merged, ImmutableArray<Change> New, Immutabl
     }
 
     private static IEnumerable<string> Twice(House house) => house.Windows.Select(w => $"window {w.Tag}")
-        .Concat(house.Panels.Select(p => $"panel {house.NameOf(p.Item)}")).GroupBy(n => n, SameName.Comparer).Where(g => g.Count() > 1).Select(g => g.Key);
+        .Concat(Named(house, ItemKind.Panel, "panel")).Concat(Named(house, ItemKind.Hub, "hub")).Concat(Named(house, ItemKind.Remote, "remote"))
+        .GroupBy(n => n, SameName.Comparer).Where(g => g.Count() > 1).Select(g => g.Key);
+
+    private static IEnumerable<string> Named(House house, ItemKind kind, string word) => house.ItemsOf(kind).Select(i => $"{word} {house.NameOf(i)}");
 
     private static IEnumerable<(string, string)> Keys(House house) => Disagreement.All(house).Select(d => (d.Item.Id, d.Fact.Field(d.Key)));
 

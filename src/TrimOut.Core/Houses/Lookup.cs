@@ -22,7 +22,7 @@ internal abstract class Lookup(int number, bool anyCase)
         Lookups.Units, Lookups.Runs, Lookups.UnitsByPanel, Lookups.UnitsByHub, Lookups.RemotesByHub, Lookups.RemotesByUnit, Lookups.WindowsByTag,
         Lookups.WindowsByRoom, Lookups.UnitsByHubName, Lookups.UnitsByLabel, Lookups.UsersOfPart, Lookups.NeedsOfCable, Lookups.UnitsFedByPanel,
         Lookups.UnitsByOutput, Lookups.PresetsByUnit, Lookups.UnitsByNameSketch, Lookups.LandedAtOutput,
-        Lookups.UnitsThroughFloor, Lookups.PanelsByName, Lookups.PanelsByBreaker, Lookups.PanelsByElectrician,
+        Lookups.UnitsThroughFloor, Lookups.ByName, Lookups.PanelsByBreaker, Lookups.PanelsByElectrician,
         Lookups.LastMeasures, Lookups.UnitsByCloth,
     ];
 

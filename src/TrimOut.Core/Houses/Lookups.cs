@@ -77,8 +77,11 @@ internal static class Lookups
     public static Lookup<string> UnitsThroughFloor { get; } =
         OfRuns(17, r => [r.Legs.Any(l => l.Direction == LegDirection.ThroughFloor) ? r.WayToPanel : null], anyCase: true);
 
-    /// <summary>The panels of each name, whatever its case.</summary>
-    public static Lookup<string> PanelsByName { get; } = OfPanels(18, p => p.Get(PanelFacts.Name));
+    /// <summary>The panels, hubs and remotes of each name, whatever its case, under <see cref="NameKey"/>.</summary>
+    public static Lookup<string> ByName { get; } = new(18,
+        h => new[] { ItemKind.Panel, ItemKind.Hub, ItemKind.Remote }.SelectMany(h.ItemsOf).Select(i => i.Id),
+        (h, id) => h.Find(id)! is var item && item.Get((Fact<string>)FactTable.Find(item.Kind, PanelFacts.Name.Name)!) is { } name
+            ? [(NameKey(item.Kind, name), id)] : [], anyCase: true);
 
     /// <summary>The panels that each number of a breaker feeds, on whatever board, whatever its case.</summary>
     public static Lookup<string> PanelsByBreaker { get; } = OfPanels(19, p => p.Get(PanelFacts.Breaker));
@@ -92,6 +95,9 @@ internal static class Lookups
 
     /// <summary>The units in each fabric and color, whatever their case.</summary>
     public static Lookup<string> UnitsByCloth { get; } = OfUnits(22, u => [UnitsUnlike.Cloth(u)], anyCase: true);
+
+    /// <summary>The key of a name among things of one kind.</summary>
+    public static string NameKey(ItemKind kind, string name) => $"{kind} {name}";
 
     private static Lookup<string> OfPanels(int number, Func<Item, string?> key) =>
         new(number, h => h.ItemsOf(ItemKind.Panel).Select(i => i.Id), (h, id) => [(key(h.Find(id)!), id)], anyCase: true);

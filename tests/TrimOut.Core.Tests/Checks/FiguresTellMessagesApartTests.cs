@@ -1,16 +1,12 @@
-using System.Reflection;
-using System.Text.RegularExpressions;
-using TrimOut.Core.Checks;
-using TrimOut.Core.History;
-using TrimOut.Core.Wording;
+using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks;
 
 /// <summary>
 /// A waiver holds for check, subject and figures. So where a check has several messages for what it finds, their figures must tell them apart: by how
-/// many there are, or by a tag. All messages are gathered from the code; which of them are only a mend or a missing fact is read from the source.
+/// many there are, or by a tag.
 /// </summary>
-public partial class FiguresTellMessagesApartTests
+public class FiguresTellMessagesApartTests
 {
     /// <summary>Messages that have as many places, no tags, and are told apart all the same.</summary>
     private static readonly Dictionary<string, string> ToldApart = new()
@@ -39,6 +35,8 @@ public partial class FiguresTellMessagesApartTests
         ["GapBetweenUnitsTooSmall: OrderWorkedOut, PartsNarrower"] = "two mends",
         ["ListedByRelaxation: AskAboutConduit, AskAuthority"] = "two mends",
         ["OpeningsOffCount: CountAgain, FindIt, FindItBehindTheWall"] = "three mends",
+        ["PanelNameTwice: OfHubs, OfPanels, OfRemotes"] = "what is called so is a panel, a hub or a remote and never two of these",
+        ["PanelNameTwice: OtherHubName, OtherPanelName, OtherRemoteName"] = "three mends",
         ["OutputFeedsAnother: FindIt, TheOutput"] = "a mend, and a part of the sentence",
         ["PastWhatIsMade: AskMaker, FigureOrWarranty, OtherKindBeforeOrder, OtherKindWhileOpen, OthersBeforeOrder, OthersWhileOpen"] = "six mends",
         ["PlugInWithoutSocket: WallClosed, WhileOpen"] = "two mends",
@@ -54,7 +52,7 @@ public partial class FiguresTellMessagesApartTests
     [Fact]
     public void MessagesOfOneCheckWithAsManyFiguresHaveTags()
     {
-        var alike = Classes.SelectMany(c => Found(c).Where(m => m.Message.Tag.Length == 0).GroupBy(m => m.Message.Places).Where(g => g.Count() > 1)
+        var alike = CheckMessages.Classes.SelectMany(c => CheckMessages.Found(c).Where(m => m.Message.Tag.Length == 0).GroupBy(m => m.Message.Places).Where(g => g.Count() > 1)
             .Select(g => $"{c.Name}: {string.Join(", ", g.Select(m => m.Name).Order(StringComparer.Ordinal))}"));
         var (known, found) = (ToldApart.Keys.ToHashSet(StringComparer.Ordinal), alike.ToHashSet(StringComparer.Ordinal));
         Assert.True(known.SetEquals(found), string.Join('\n',
@@ -64,7 +62,7 @@ public partial class FiguresTellMessagesApartTests
     [Fact]
     public void ATagIsThereOnceAmongAsManyFiguresAndIsWrittenAsItIsStored()
     {
-        var tagged = Classes.SelectMany(c => Messages(c).Where(m => m.Message.Tag.Length > 0).Select(m => (Class: c.Name, m.Message))).ToList();
+        var tagged = CheckMessages.Classes.SelectMany(c => CheckMessages.Of(c).Where(m => m.Message.Tag.Length > 0).Select(m => (Class: c.Name, m.Message))).ToList();
         Assert.True(tagged.Count > 20);
         Assert.All(tagged, t => Assert.Matches("^[a-z0-9]+(-[a-z0-9]+)*$", t.Message.Tag));
         Assert.Equal(tagged.Count, tagged.Select(t => (t.Class, t.Message.Tag, t.Message.Places)).Distinct().Count());
@@ -120,55 +118,10 @@ public partial class FiguresTellMessagesApartTests
         TailUnderWholeWidth: far-end
         UnitsUnlike: two-opacities
         """,
-        string.Join('\n', Classes.Select(c => (c.Name, Tags: Tags(c))).Where(c => c.Tags.Count > 0).OrderBy(c => c.Name, StringComparer.Ordinal)
+        string.Join('\n', CheckMessages.Classes.Select(c => (c.Name, Tags: Tags(c))).Where(c => c.Tags.Count > 0).OrderBy(c => c.Name, StringComparer.Ordinal)
             .Select(c => $"{c.Name}: {string.Join(' ', c.Tags)}")),
         ignoreLineEndingDifferences: true);
 
-    /// <summary>All that checks say something with.</summary>
-    private static IEnumerable<Type> Classes => typeof(ICheck).Assembly.GetTypes().Where(t =>
-        t.Namespace?.StartsWith(typeof(ICheck).Namespace!, StringComparison.Ordinal) == true || t == typeof(RemovedAtWork) || t == typeof(Disagreement));
-
-    private static List<string> Tags(Type type) => [.. Messages(type).Select(m => m.Message.Tag).Where(t => t.Length > 0).Order(StringComparer.Ordinal)];
-
-    private static IEnumerable<(string Name, Message Message)> Messages(Type type) => type.ContainsGenericParameters ? [] : type
-        .GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly)
-        .Where(f => f.FieldType == typeof(Message)).Select(f => (f.Name, (Message)f.GetValue(null)!));
-
-    /// <summary>Messages that are not only a mend or a missing fact: what is found, and parts of that.</summary>
-    private static IEnumerable<(string Name, Message Message)> Found(Type type)
-    {
-        var messages = Messages(type).ToList();
-        if (messages.Count < 2)
-            return [];
-        var source = File.ReadAllText(Directory.EnumerateFiles(Path.Combine(RepositoryRoot.Path, "src", "TrimOut.Core"), type.Name + ".cs",
-            SearchOption.AllDirectories).Single());
-        var others = Calls(source, "new Outcome.Found(").Select(a => a[1]).Concat(Calls(source, "new Outcome.NotChecked(").Select(a => a[0]))
-            .SelectMany(a => Word().Matches(a).Select(m => m.Value)).ToHashSet(StringComparer.Ordinal);
-        return messages.Where(m => !others.Contains(m.Name));
-    }
-
-    /// <summary>The arguments of each call.</summary>
-    private static IEnumerable<List<string>> Calls(string source, string call)
-    {
-        for (var at = source.IndexOf(call, StringComparison.Ordinal); at >= 0; at = source.IndexOf(call, at + 1, StringComparison.Ordinal))
-        {
-            var (depth, arguments, begin, quoted) = (0, new List<string>(), at + call.Length, false);
-            for (var end = begin; depth >= 0; end++)
-            {
-                quoted ^= source[end] == '"' && source[end - 1] != '\\';
-                if (quoted)
-                    continue;
-                depth += source[end] switch { '(' or '[' or '{' => 1, ')' or ']' or '}' => -1, _ => 0 };
-                if (depth < 0 || (depth == 0 && source[end] == ','))
-                {
-                    arguments.Add(source[begin..end]);
-                    begin = end + 1;
-                }
-            }
-            yield return arguments;
-        }
-    }
-
-    [GeneratedRegex(@"\w+")]
-    private static partial Regex Word();
+    private static List<string> Tags(Type type) =>
+        [.. CheckMessages.Of(type).Select(m => m.Message.Tag).Where(t => t.Length > 0).Order(StringComparer.Ordinal)];
 }

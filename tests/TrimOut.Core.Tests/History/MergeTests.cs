@@ -102,14 +102,15 @@ public class MergeTests
     }
 
     [Fact]
-    public void WindowsAndPanelsThatGotOneNameOnTwoCopiesAreNamed()
+    public void WhatGotOneNameOnTwoCopiesIsNamed()
     {
         foreach (var name in new[] { "ada", "bo" })
         {
             _laptops.Do(name, house => AddItems.Window(house, "W09", null));
-            _laptops.Do(name, house => AddItems.Named(house, ItemKind.Panel, "P2"));
+            foreach (var kind in new[] { ItemKind.Panel, ItemKind.Hub, ItemKind.Remote })
+                _laptops.Do(name, house => AddItems.Named(house, kind, "P2"));
         }
-        Assert.Equal("window W09, panel P2", string.Join(", ", _laptops.Take("ada", "bo").Namesakes));
+        Assert.Equal("window W09, panel P2, hub P2, remote P2", string.Join(", ", _laptops.Take("ada", "bo").Namesakes));
         Assert.Empty(_laptops.Take("ada", "bo").Namesakes);
         var refused = SetLine.Read(_laptops["ada"].House, "W09\tnote\tx");
         Assert.Contains("There are 2 windows W09", refused.Reason);

@@ -25,7 +25,7 @@ public class CanalHouseTests
     public void EverythingUpToPowerIsDoneAndPairingIsNot()
     {
         Assert.All(PhaseNames.All.Where(p => p <= Phase.Power), p => Assert.All(Progress.Walkers(House).Where(w => w is not JobItself),
-            w => Assert.Equal((w.Name, p) != ("W08", Phase.Hang), Progress.Of(w, p).Complete)));
+            w => Assert.Equal((w.Name, p) is not ("W08", Phase.Hang) and not ("W07B", Phase.Power), Progress.Of(w, p).Complete)));
         Assert.InRange(Progress.Of(House, Phase.Pair).Done, 1, Progress.Of(House, Phase.Pair).Total - 1);
         Assert.Equal(12, House.Units.Count(u => u.Hub is not null));
         Assert.Equal(10, House.Units.Count(u => Progress.Of(u, Phase.Pair).Complete));
@@ -34,8 +34,12 @@ public class CanalHouseTests
     [Fact]
     public void ItsStopsAreOfTheLastTwoDaysTwoFindingsAreWaivedAndTwoPunchItemsWait()
     {
-        Assert.Equal(["plug-in-without-socket W11", "overlap-past-corner W08", "head-room-short W08", "corner-clash W07", "centre-support-left-out W08",
-            "remote-at-another-hub Landing wall", "plate-too-small Dining wall", "preset-off-remote Front remote"],
+        Assert.Equal(
+            ["openings-off-count Canal house", "plug-in-without-socket W11", "position-twice W05", "sheet-contradicts-itself Panel, 12 outputs",
+                "leg-place-off-way W10B", "overlap-past-corner W08", "overlap-past-corner W08", "head-room-short W08", "corner-clash W01",
+                "corner-clash W02", "corner-clash W07", "corner-clash W09", "corner-clash W10", "centre-support-left-out W08", "mains-unsigned A",
+                "mains-unsigned B", "joints-under-power A", "output-feeds-another W09A", "remote-at-another-hub Landing wall",
+                "plate-too-small Dining wall", "hub-name-twice W05A", "preset-off-remote Front remote"],
             _canal.Report.OpenStops.Select(f => $"{f.Check.Id} {House.NameOf(f.Subject)}"));
         Assert.Equal(["W12B", "W11"], _canal.Report.Findings.Where(f => !f.Open).Select(f => House.NameOf(f.Subject)));
         Assert.Equal(["W05B", "W07B"], House.PunchItems.Where(p => !p.Done).Select(p => House.NameOf(p.About!)));

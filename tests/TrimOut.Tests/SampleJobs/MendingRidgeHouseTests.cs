@@ -36,6 +36,7 @@ public class MendingRidgeHouseTests
         ("W16", UnitFacts.DeliveredWidth, "35"), ("W17", WindowFacts.RoughHeight, "72"),
         ("W07", RunFacts.OnePiece, "yes"), ("W12", UnitFacts.Setback, "1"), ("W13", UnitFacts.Setback, "5/8"),
         ("W09", RunFacts.FirstToFrame, "open"), ("W14", UnitFacts.LeadCameAt, "left"),
+        ("W02", WindowFacts.MeetsRight, ""), ("W05", UnitFacts.OrderHeight, ""), ("W07", UnitFacts.EntryBelowHead, "1"),
         ("W12", UnitFacts.FixedInto, "wood"), ("W17", RunFacts.WentDead, "this-window"),
         ("W13", UnitFacts.HubName, "Guest room, bed"),
     ];
@@ -54,7 +55,7 @@ public class MendingRidgeHouseTests
     public void EveryStopCanBeWaivedAsWell()
     {
         var stops = _job.Report.OpenStops.ToList();
-        Assert.Equal(75, stops.Count);
+        Assert.Equal(81, stops.Count);
         foreach (var stop in stops)
             _job.Do(PunchList.Waive(stop, _job.House, "Agreed on site.", "AR"));
         Assert.Empty(_job.Report.OpenStops);
@@ -68,6 +69,8 @@ public class MendingRidgeHouseTests
         _job.Do(SetFact.Typed(_job.House, chase.Item, LegFacts.Place, "in-wall"));
         var floor = _job.Run("W09").Legs.Single(l => l.Direction == LegDirection.ThroughFloor);
         _job.Do(SetFact.Typed(_job.House, floor.Item, LegFacts.Place, "between-floors"));
+        _job.Do(SetFact.Typed(_job.House, _job.Run("W05").Legs[0].Item, LegFacts.SealedBy, ""));
+        _job.Do(SetFact.Typed(_job.House, _job.Run("W05").Legs[1].Item, LegFacts.SealSeenOn, "2026-06-05"));
         var barrier = _job.Run("W03").Legs.Single(l => l.ThroughFireBarrier == true);
         _job.Do(SetFact.Typed(_job.House, barrier.Item, LegFacts.SealedBy, "Builder's crew"));
         _job.Do(SetFact.Typed(_job.House, _job.House.Find(barrier.Id)!, LegFacts.SealSeenOn, "2026-06-05"));

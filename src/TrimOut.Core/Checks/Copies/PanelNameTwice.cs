@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -5,28 +6,55 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Copies;
 
-/// <summary>No two panels have one name.</summary>
+/// <summary>No two panels have one name, no two hubs and no two remotes.</summary>
 /// <remarks>
-/// <para>Why: two laptops can each add a panel under one name; whoever reads it on a cable or a door sheet then lands the cable on the wrong one.</para>
-/// <para>To clear: give one of them another name, on its door too, or remove it when both are the same panel.</para>
+/// <para>Why: two laptops can each add a panel, a hub or a remote under one name; whoever reads it on a cable, a door sheet or a list then lands the cable
+/// on the wrong panel, or pairs with the wrong one.</para>
+/// <para>To clear: give one of them another name, on its door or its back too, or remove it when both are the same.</para>
 /// </remarks>
-public sealed class PanelNameTwice() : Check<Panel>(Subjects.Panels)
+public sealed class PanelNameTwice : SubjectCheck
 {
-    private static readonly Message AlsoAnother = new("{0} is the name of {1} panels.");
-    private static readonly Message AnotherName = new("Give one of them another name, on its door too, or remove it if both are the same panel.");
+    private static readonly Message OfPanels = new("{0} is the name of {1} panels.");
+    private static readonly Message OfHubs = new("{0} is the name of {1} hubs.");
+    private static readonly Message OfRemotes = new("{0} is the name of {1} remotes.");
+    private static readonly Message OtherPanelName = new("Give one of them another name, on its door too, or remove it if both are the same panel.");
+    private static readonly Message OtherHubName = new("Give one of them another name, in its app too, or remove it if both are the same hub.");
+    private static readonly Message OtherRemoteName = new("Give one of them another name, on its back too, or remove it if both are the same remote.");
+
+    private static readonly ImmutableArray<ItemKind> Kinds = [ItemKind.Panel, ItemKind.Hub, ItemKind.Remote];
+
+    private readonly CheckInfo _paired;
+
+    /// <summary>The rule.</summary>
+    public PanelNameTwice() => _paired = Info with { Phase = Phase.Pair };
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("panel-name-twice", "Two panels have the same name", Severity.Stop, Phase.RoughIn,
-        new Source(Source.CommonPractice, "every panel a name of its own, whatever its case"));
+    public override CheckInfo Info { get; } = new("panel-name-twice", "Two panels, hubs or remotes have the same name", Severity.Stop, Phase.RoughIn,
+        new Source(Source.CommonPractice, "every panel, every hub and every remote a name of its own among its kind, whatever its case"));
 
-    /// <inheritdoc/>
-    public override Outcome Judge(Panel subject)
+    internal override IEnumerable<string> SubjectIds(House house) => Kinds.SelectMany(house.ItemsOf).Select(i => i.Id);
+
+    internal override Subject Find(House house, string id) => new AnyItem(house, house.State.Items[id]);
+
+    internal override IEnumerable<CheckResult> RunOn(Subject subject)
     {
-        if (subject.Item.Get(PanelFacts.Name) is not { } name)
-            return new Outcome.DoesNotApply();
-        var others = subject.House.PanelsAt(Lookups.PanelsByName, name).Where(p => p.Id != subject.Id).ToList();
-        return others.Count == 0 ? new Outcome.Fine()
-            : new Outcome.Found(AlsoAnother.With(Arg.Of([Arg.Typed(ShownText.Key(name).ToUpperInvariant())], Arg.Name(subject)),
-                Arg.Of(others.Select(o => Arg.Name(o)), others.Count + 1)), AnotherName, FieldRef.To(subject.Item, PanelFacts.Name));
+        var item = subject.Item;
+        var fact = (Fact<string>)FactTable.Find(item.Kind, PanelFacts.Name.Name)!;
+        if (item.Get(fact) is not { } name)
+            return [];
+        var others = subject.House.Look(Lookups.ByName, Lookups.NameKey(item.Kind, name)).Where(o => o != item.Id)
+            .Select(o => Arg.Name(subject.House.Find(o)!)).ToList();
+        if (others.Count == 0)
+            return [Result(new Outcome.Fine())];
+        var (said, mend) = item.Kind switch
+        {
+            ItemKind.Panel => (OfPanels, OtherPanelName),
+            ItemKind.Hub => (OfHubs, OtherHubName),
+            _ => (OfRemotes, OtherRemoteName),
+        };
+        return [Result(new Outcome.Found(said.With(Arg.Of([Arg.Typed(ShownText.Key(name).ToUpperInvariant())], Arg.Name(subject)),
+            Arg.Of(others, others.Count + 1)), mend, FieldRef.To(item, fact)))];
+
+        CheckResult Result(Outcome outcome) => new(item.Kind == ItemKind.Panel ? Info : _paired, item, outcome);
     }
 }

@@ -4,6 +4,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Tests.History;
 using TrimOut.Testing;
 
@@ -25,6 +26,30 @@ public class PanelNameTwiceTests
         var found = new PanelNameTwice().Run(laptops["ada"].House).Select(r => r.Outcome).OfType<Outcome.Found>().ToList();
         Assert.Equal(2, found.Count);
         Assert.Equal("P2 is the name of 2 panels.", found[0].Message.In(laptops["ada"].House));
+    }
+
+    [Theory]
+    [InlineData(ItemKind.Hub, "HOUSE HUB is the name of 2 hubs.", "hub")]
+    [InlineData(ItemKind.Remote, "HOUSE HUB is the name of 2 remotes.", "remote")]
+    public void SoAreTwoHubsAndTwoRemotes(ItemKind kind, string said, string mended)
+    {
+        var laptops = new TwoLaptops("ada", "bo");
+        laptops.Do("ada", house => AddItems.Named(house, kind, "HOUSE HUB"));
+        laptops.Do("bo", house => AddItems.Named(house, kind, "House hub"));
+        laptops.Take("ada", "bo");
+        var results = new PanelNameTwice().Run(laptops["ada"].House).ToList();
+        Assert.Equal([Phase.Pair, Phase.Pair], results.Select(r => r.Check.Phase));
+        var found = results.Select(r => r.Outcome).OfType<Outcome.Found>().ToList();
+        Assert.Equal(2, found.Count);
+        Assert.Equal(said, found[0].Message.In(laptops["ada"].House));
+        Assert.EndsWith($"if both are the same {mended}.", found[0].Mend.In(laptops["ada"].House), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void APanelAHubAndARemoteMayShareAName()
+    {
+        var job = new TestJob().Add(ItemKind.Panel, "Attic").Add(ItemKind.Hub, "Attic").Add(ItemKind.Remote, "Attic");
+        Assert.Equal(3, new PanelNameTwice().Run(job.House).Count(r => r.Outcome is Outcome.Fine));
     }
 
     [Fact]
