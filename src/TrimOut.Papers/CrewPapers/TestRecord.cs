@@ -1,4 +1,5 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Photos;
 using TrimOut.Papers.Writing;

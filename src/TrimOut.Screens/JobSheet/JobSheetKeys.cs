@@ -71,7 +71,7 @@ internal static class JobSheetKeys
         .. Moves.Through<JobSheetScreen>("unit", Moved),
     ];
 
-    /// <summary>Shows another phase, and says which: that is where Space marks then, and after the last comes the first.</summary>
+    /// <summary>Shows another phase, and says which: that is where Space marks then. Before the first and after the last all are shown: a stray key leads no further.</summary>
     private static Transition ShowPhase(JobSheetScreen s, ScreenContext context, int by)
     {
         var phase = Shift(s.PhaseShown, by);
@@ -93,7 +93,7 @@ internal static class JobSheetKeys
 
     private static Phase? Shift(Phase? phase, int by)
     {
-        var next = phase is null ? (by > 0 ? 0 : PhaseNames.All.Count - 1) : (int)phase + by;
+        var next = (phase is { } shown ? (int)shown : -1) + by;
         return next < 0 || next >= PhaseNames.All.Count ? null : (Phase)next;
     }
 

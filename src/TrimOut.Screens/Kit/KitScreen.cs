@@ -90,7 +90,9 @@ internal sealed record KitScreen(int Selected) : IFiltered, ITable
             blank > 0 ? $"{Number(blank)} blank" : null, unheld > 0 ? $"{Number(unheld)} not checked" : null,
             waiting > 0 ? $"{Number(waiting)} check{(waiting == 1 ? " waits" : "s wait")}" : null,
         ];
-        return parts.OfType<string>().ToList() is { Count: > 0 } open ? (string.Join(", ", open), true) : ("every value checked against the sheet", false);
+        return parts.OfType<string>().ToList() is { Count: > 0 } open ? (string.Join(", ", open), true)
+            : part.Latest(AboutSheet.Of(part.Kind, AboutSheet.Sheet))?.Stored is null ? ("every value checked; which sheet is not said", true)
+            : ("every value checked against the sheet", false);
     }
 
     private static string Number(int n) => n.ToString(CultureInfo.InvariantCulture);
