@@ -157,8 +157,8 @@ internal sealed partial class ShellState
     private void Show(IScreen section)
     {
         var walk = _stack.ElementAtOrDefault(2) as WalkScreen;
-        if (walk is not null && section is WalkScreen && (Screen as IAsked)?.UnitAt(Context) is null)
-            section = walk;
+        if (walk is not null && section is WalkScreen && Screen is not WalkScreen)
+            section = (Screen as IAsked)?.UnitAt(Context) is { } unit ? WalkScreen.At(Context, walk.Phase, unit.Id) : walk;
         _stack.RemoveRange(2, Math.Max(0, _stack.Count - 2));
         if (walk is not null && _stack[^1] is JobSheetScreen sheet)
             _stack[^1] = sheet.After(walk, Context);
@@ -229,8 +229,12 @@ internal sealed partial class ShellState
         Context = See(before);
         Caused = Caused.With(change, before, Context.Report);
         _stack[^1] = _stack[^1].Fit(Context);
-        Status($"Saved: {change.What}{PhotoNote.Of(change, Context, path => _desk.IsThere(Context.Where, path))}");
+        Status($"Saved: {change.What}");
         var refused = then is null ? null : Apply(then(Screen, Context));
+        // Behind what the next step says of itself, which would take its place.
+        var lost = PhotoNote.Of(change, Context, path => _desk.IsThere(Context.Where, path));
+        if (lost.Length > 0 && !_status.Contains(lost, StringComparison.Ordinal))
+            Status($"Saved: {change.What}{lost}");
         // Where one line follows the other the status is not seen: what was saved stands above what the next line may be.
         if (Typing is { Entry.LineByLine: true, Note: null } next)
             Typing = next with { Note = $"Saved: {change.What}. {ShellFrame.Understood(next, Context)}" };
@@ -321,7 +325,8 @@ internal sealed partial class ShellState
         }
         if (Context.UndoNext is not { } last)
             return Refuse("There is nothing to undo on this laptop.");
-        _confirm = new Ask.Confirm($"Undo \"{last.What}\"?{EvidenceLeft.In(last, Context.House, Context.Steps)} u undoes it, any other key leaves it.", "u", new Transition(Screen, new Ask.Carry(s => s.Undo())));
+        _confirm = new Ask.Confirm($"Undo \"{last.What}\"?{EvidenceLeft.In(last, Context.House, Context.Steps)} u undoes it, any other key leaves it.", "u",
+            new Transition(Screen, new Ask.Carry(s => s.Undo())));
         return null;
     }
 
