@@ -37,6 +37,11 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
     public Result<CopyRead> ReadCopy(string path) =>
         OtherCopies.TryGetValue(path, out var copy) ? copy : new Refusal($"{path} can't be read: there is no such file.");
 
+    /// <summary>Pictures that are not there.</summary>
+    public List<string> LostPictures { get; } = [];
+
+    public bool IsThere(string where, string picture) => !LostPictures.Contains(picture);
+
     public string UsualWho => "login";
 
     public Result<Scribe> Open(string path) =>

@@ -27,6 +27,10 @@ internal sealed class Declare(ItemKind subject)
     public Fact<string> Evidence(string name, string label, string help, Phase? phase = null, int most = 120) =>
         new(subject, name, label, help, phase, new TextForm(most)) { IsMoreThanNone = true };
 
+    /// <summary>Somebody's name as evidence.</summary>
+    public Fact<string> Somebody(string name, string label, string help, Phase? phase) =>
+        new(subject, name, label, help, phase, new TextForm(120, ofSomebody: true)) { IsMoreThanNone = true };
+
     public Fact<Length> Opening(string name, string label, string help, Phase? phase, decimal leastInches, decimal mostInches) =>
         Make(name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening, OfSheet));
 
@@ -34,8 +38,9 @@ internal sealed class Declare(ItemKind subject)
         Make(name, label, help, null, new LengthOrNoneForm(none,
             new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening, OfSheet)));
 
-    public Fact<Length> Reading(string name, string label, string help, Phase? phase, decimal leastInches, decimal mostInches) =>
-        new(subject, name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening))
+    public Fact<Length> Reading(string name, string label, string help, Phase? phase, decimal leastInches, decimal mostInches, bool orNone = false) =>
+        new(subject, name, label, help, phase,
+            new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening, noneIsZero: orNone))
         { IsReading = true };
 
     public Fact<Length> Cable(string name, string label, string help, Phase? phase, decimal mostFeet = 1000) =>

@@ -61,7 +61,7 @@ public static class HouseFacts
         "A second measure that differs by more is taken again.", Phase.Measure, 0, 4);
     public static readonly Fact<DateOnly> DemonstratedOn = Of.Date("demonstrated-on", "Demonstrated on",
         "When every unit was shown to the owner.", Phase.Handover);
-    public static readonly Fact<string> DemonstratedTo = Of.Evidence("demonstrated-to", "Demonstrated to", "Who saw it.", Phase.Handover);
+    public static readonly Fact<string> DemonstratedTo = Of.Somebody("demonstrated-to", "Demonstrated to", "Who saw it.", Phase.Handover);
     public static readonly Fact<string> PowerCutTold = Of.Evidence("power-cut-told", "In a power cut",
         "What the owner was told and shown that each unit does without power, and how it is moved by hand.", Phase.Handover, Declare.Note);
     public static readonly Fact<DateOnly> BinderGivenOn = Of.Date("binder-given-on", "Binder given on", "When the binder was handed over.", Phase.Handover);
@@ -69,7 +69,7 @@ public static class HouseFacts
         "Web address under which the owner keeps the book, such as https://...; codes on the card and the panel door then lead there.", Phase.Handover);
     public static readonly Fact<string> OpenItemsAgreed = Of.Text("open-items-agreed", "Open items agreed",
         "What was agreed about the items still open, or none.", Phase.Handover, Declare.Note);
-    public static readonly Fact<string> AcceptedBy = Of.Evidence("accepted-by", "Accepted by", "Who signs for the owner.", Phase.Handover);
+    public static readonly Fact<string> AcceptedBy = Of.Somebody("accepted-by", "Accepted by", "Who signs for the owner.", Phase.Handover);
     public static readonly Fact<DateOnly> AcceptedOn = Of.Date("accepted-on", "Accepted on", "When it was signed.", Phase.Handover);
     public static readonly Fact<string> WarrantyTerm = Of.Text("warranty-term", "Warranty, how long",
         "For how long the crew answers for its work, such as two years.", Phase.Handover);

@@ -23,7 +23,7 @@ public static class LegFacts
 
     public static readonly Fact<YesNo> FireBarrier = Of.Choice<YesNo>("fire-barrier", "Through a fire barrier",
         "Whether it goes through a wall or floor that must hold back fire. The drawings or the local authority say which do.", Phase.RoughIn);
-    public static readonly Fact<string> SealedBy = Of.Evidence("sealed-by", "Sealed by",
+    public static readonly Fact<string> SealedBy = Of.Somebody("sealed-by", "Sealed by",
         "Who sealed the hole around it so that fire does not pass.", Phase.RoughIn);
     public static readonly Fact<DateOnly> SealSeenOn = Of.Date("seal-seen-on", "Seal seen on", "The day on which that seal was seen.", Phase.RoughIn);
 

@@ -18,13 +18,13 @@ public static class PanelFacts
         "What is printed on that breaker, in amperes.", Phase.Power, most: 200);
     public static readonly Fact<Current> ElseOnBreaker = Of.Amps("else-on-breaker", "Other load on breaker",
         "What all else on that breaker draws, as the electrician adds it up; 0 where it feeds panels alone.", Phase.Power, least: 0, most: 200);
-    public static readonly Fact<string> ConnectedBy = Of.Evidence("connected-by", "Connected by",
+    public static readonly Fact<string> ConnectedBy = Of.Somebody("connected-by", "Connected by",
         "The licensed electrician who connected it to mains.", Phase.Power);
     public static readonly Fact<string> Licence = Of.Evidence("licence", "License", "The electrician's license number.", Phase.Power, 60);
     public static readonly Fact<DateOnly> ConnectedOn = Of.Date("connected-on", "Connected on", "The day it was connected.", Phase.Power);
     public static readonly Fact<OffSeen> OffSeen = Of.Choice<OffSeen>("off-seen", "Off before joints",
         "How its outputs were seen to be dead before the first joint was made.", Phase.Power);
-    public static readonly Fact<string> OffBy = Of.Evidence("off-by", "Switched off by",
+    public static readonly Fact<string> OffBy = Of.Somebody("off-by", "Switched off by",
         "Who switched it off and kept it off. Where that takes the breaker: whoever the local rules let.", Phase.Power);
     public static readonly Fact<StepMark> Step = Of.Marks();
 

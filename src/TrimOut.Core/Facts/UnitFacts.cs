@@ -76,10 +76,10 @@ public static class UnitFacts
         "Distance of the middle screw from the left end of the unit.", Phase.Hang, 0, 360);
 
     public static readonly Fact<Length> FreeCord = Of.Reading("free-cord", "Free cord",
-        "The longest cord, chain or cable that hangs free within reach, in any position of the unit; 0 for none.", Phase.Hang, 0, 360);
+        "The longest cord, chain or cable that hangs free within reach, in any position of the unit; 0 for none.", Phase.Hang, 0, 360, orNone: true);
     public static readonly Fact<string> CordHeldBy = Of.Text("cord-held-by", "Cord held by",
         "What holds cords and chains tight, such as a tensioner fixed to the wall; none where there is nothing to hold.", Phase.Hang);
-    public static readonly Fact<string> CordConfirmedBy = Of.Evidence("cord-confirmed-by", "Cord confirmed by",
+    public static readonly Fact<string> CordConfirmedBy = Of.Somebody("cord-confirmed-by", "Cord confirmed by",
         "Who looked at it in every position, for a child's sake.", Phase.Hang);
 
     public static readonly Fact<ItemRef> Hub = Of.Item(ItemKind.Hub, "hub", "Hub", "The hub it is paired with.", Phase.Pair);

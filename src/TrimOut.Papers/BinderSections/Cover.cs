@@ -23,8 +23,11 @@ internal static class Cover
     }
 
     /// <summary>The day stays a plan until somebody signed, also when it has gone by: the draft above says that the house is not handed over.</summary>
-    private static Inline Handover(JobItself job, DateOnly paper) =>
-        job.Item.Get(HouseFacts.AcceptedOn) is null && job.Item.Get(HouseFacts.HandoverOn) is { } day
-            ? Inline.Ours($"planned for {day.OnPaper()}")
-            : job.DayOrNotYet(HouseFacts.HandoverOn, paper);
+    private static Inline Handover(JobItself job, DateOnly paper) => (job.Item.Get(HouseFacts.AcceptedOn), job.Item.Get(HouseFacts.HandoverOn)) switch
+    {
+        (null, { } day) => Inline.Ours($"planned for {day.OnPaper()}"),
+        // Nobody has to write the day twice: the house is handed over with the signature.
+        ({ }, null) => job.DayOrNotYet(HouseFacts.AcceptedOn, paper),
+        _ => job.DayOrNotYet(HouseFacts.HandoverOn, paper),
+    };
 }

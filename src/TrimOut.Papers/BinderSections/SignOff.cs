@@ -30,7 +30,7 @@ internal static class SignOff
             "the open items above are agreed.");
         to.Table(["For", "Name", "Signature", "Date"],
         [
-            Row(Ours("Owner"), Blank, Blank, Blank),
+            Row(Ours("Owner"), job.EntryOrBlank(HouseFacts.AcceptedBy), Blank, Blank),
             Row(Ours("Crew"), Blank, Blank, Blank),
         ]);
     }

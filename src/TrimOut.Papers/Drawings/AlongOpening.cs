@@ -28,11 +28,11 @@ internal sealed record AlongOpening(Length? From, Length? To, Stretch? LeftBrack
             bracket is { } right ? new Stretch(Length.Max(to - right, from), to) : null);
     }
 
-    /// <summary>Both ends: of its part inside, and outside of its own width over the middle of its part.</summary>
+    /// <summary>Both ends: of its own width over the middle of its part; while it is not ordered, of its part inside.</summary>
     private static (Length? From, Length? To) Ends(Unit unit)
     {
-        if (unit.Place is not { } place || unit.Window.Mount != Mount.Outside)
-            return (unit.Place?.From, unit.Place?.To);
+        if (unit.Place is not { } place)
+            return (null, null);
         var past = (unit.OwnWidth - (place.To - place.From)) / 2;
         return (place.From - past, place.To + past);
     }

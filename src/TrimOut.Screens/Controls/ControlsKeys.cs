@@ -22,7 +22,7 @@ internal static class ControlsKeys
             (s, context) => Transition.Type(s, Named(s, ItemKind.Remote, "Name of the remote", RoomWithoutRemote(context.House)?.Name ?? ""))),
         new KeyAction<ControlsScreen>("N", "New hub", "Adds a hub.",
             (s, context) => Transition.Type(s, Named(s, ItemKind.Hub, "Name of the hub", context.House.Hubs.IsEmpty ? "Hub" : ""))),
-        new KeyAction<ControlsScreen>("%", "Preset", "Stores a position of this unit in a preset of this remote.",
+        new KeyAction<ControlsScreen>("%", "Preset", "Stores a position of this unit in a preset of this remote; then the next unit.",
             (s, context) => Transition.Type(s, PresetName(s, context)))
             { Disabled = NoRemoteOrUnit },
         new KeyAction<ControlsScreen>("enter", "Remote", "All details of the remote: type, room, hub, wall plate.",

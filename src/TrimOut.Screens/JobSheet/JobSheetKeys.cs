@@ -75,7 +75,7 @@ internal static class JobSheetKeys
     private static Transition ShowPhase(JobSheetScreen s, ScreenContext context, int by)
     {
         var phase = Shift(s.PhaseShown, by);
-        return Transition.Say((s with { PhaseShown = phase }).Fit(context),
+        return Transition.Say((s with { PhaseShown = phase, Walked = null }).Fit(context),
             phase is { } shown ? $"{shown.Full()} is shown: Space marks in it." : "All phases are shown: Space marks the next step of each unit.");
     }
 

@@ -7,6 +7,7 @@ using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
+using TrimOut.Screens.Walk;
 
 namespace TrimOut.Screens.JobSheet;
 
@@ -21,6 +22,16 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
 
     /// <summary>Whether the phases are shown in the other way: with their names on a low screen, in one line on a high one.</summary>
     public bool OtherHead { get; init; }
+
+    /// <summary>The phase that was walked last, where the walk was left; null once another is shown.</summary>
+    public Phase? Walked { get; init; }
+
+    /// <summary>As it stands when one comes back from a walk: on the unit that was walked last, where it is shown.</summary>
+    public JobSheetScreen After(WalkScreen walk, ScreenContext context) => this with
+    {
+        Walked = walk.Phase,
+        UnitId = walk.UnitAt(context) is { } unit && JobSheetRows.Ids(this, context).Contains(unit.Id) ? unit.Id : UnitId,
+    };
 
     /// <summary>The order of the rows.</summary>
     public JobSheetOrder Order { get; init; }

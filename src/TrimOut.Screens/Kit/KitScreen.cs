@@ -48,6 +48,13 @@ internal sealed record KitScreen(int Selected) : IFiltered, ITable
 
     public IScreen Fit(ScreenContext context) => this with { Selected = Paging.Move(Selected, 0, Shown(context).Count) };
 
+    /// <summary>With the cursor on a part; all are shown where the filter hides it.</summary>
+    public KitScreen On(string part, ScreenContext context)
+    {
+        var shown = Shown(context).Any(p => p.Id == part) ? this : this with { Search = "" };
+        return shown with { Selected = Math.Max(0, shown.Shown(context).ToList().FindIndex(p => p.Id == part)) };
+    }
+
     private static string SortOf(Item part) => KebabCase.Of(part.Kind).Replace('-', ' ');
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
@@ -154,7 +161,8 @@ internal static class KitKeys
     }
 
     private static Entry NewPart(KitScreen s, ItemKind kind) => new($"Name of the {KebabCase.Of(kind).Replace('-', ' ')}", "", "what the crew calls it",
-        (text, now) => AddItems.Named(now.House, kind, text).Then<Transition>(d => Transition.Save(s, d)));
+        (text, now) => AddItems.Named(now.House, kind, text).Then<Transition>(d => new Transition(s, new Ask.Save(d,
+            (screen, after) => new Transition(((KitScreen)screen).On(after.House.ItemsOf(kind).MaxBy(p => p.Place)!.Id, after))))));
 
     private static string? NoPart(KitScreen s, ScreenContext context) => s.Current(context) is null ? "This house has no kit." : null;
 }

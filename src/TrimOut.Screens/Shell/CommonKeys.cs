@@ -22,7 +22,7 @@ internal static class CommonKeys
     [
         ("1", "Job sheet", "All units by room, with one mark for each phase.", (c, _) => JobSheetScreen.At(c)),
         ("2", "Walk",
-            "One phase, unit after unit, step after step: that which is shown on the job sheet, else that of the unit under the cursor.",
+            "One phase, unit after unit, step after step: the one walked last, else the one shown on the job sheet, else that of the unit under the cursor.",
             WalkScreen.From),
         ("3", "Panels", "The outputs in the mechanical room.", (c, _) => PanelsScreen.At(c)),
         ("4", "Cables", "Home runs: lengths, volts, tests.", (c, _) => CablesScreen.At(c)),

@@ -70,6 +70,11 @@ public interface IDesk
     /// <returns>What is in it; or that it is not there, is no house file, is damaged or can't be read.</returns>
     Result<CopyRead> ReadCopy(string path) => new Refusal($"{path} can't be read.");
 
+    /// <summary>Whether the file of a picture is there, by the path that was typed for it.</summary>
+    /// <param name="where">The house file.</param>
+    /// <param name="picture">The path.</param>
+    bool IsThere(string where, string picture) => true;
+
     /// <summary>Closes a house file that was opened or made here.</summary>
     void Close(Scribe scribe);
 

@@ -57,7 +57,7 @@ internal static class Marking
     {
         var entry = FactEntry.For(screen, subject.House, holder, fact, then: (s, after) =>
             Again(subject, after.House) is { } again ? Mark(s, after, again, step, then) : new Transition(s));
-        return entry with { Initial = Offers.For(subject, fact) ?? "", InPlace = $"{holder.Id}/{fact.Name}" };
+        return entry with { Initial = Offers.For(subject, fact) ?? "", InPlace = $"{holder.Id}/{fact.Name}", AcceptAndNext = entry.Accept };
     }
 
     /// <summary>Asks for what a step wants of the legs of a run, leg by leg; for the legs themselves where there is none. Null for any other step.</summary>

@@ -8,6 +8,7 @@ using TrimOut.Screens.History;
 using TrimOut.Screens.HousePicker;
 using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Notices;
+using TrimOut.Screens.Walk;
 
 namespace TrimOut.Screens.Shell;
 
@@ -122,9 +123,7 @@ internal sealed partial class ShellState
                 _stack.Add(HelpScreen.For(this));
                 return null;
             case Ask.Section section:
-                _stack.RemoveRange(2, Math.Max(0, _stack.Count - 2));
-                if (section.Make(Context) is { } other and not JobSheetScreen)
-                    _stack.Add(other);
+                Show(section.Make(Context));
                 _stack[^1] = _stack[^1].Fit(Context);
                 return section.Then is { } then ? Do(then) : null;
             case Ask.Action action:
@@ -154,6 +153,22 @@ internal sealed partial class ShellState
         }
     }
 
+    /// <summary>A main screen in place of what lies above the job sheet, or above the walk that it was gone to from: Esc goes back there.</summary>
+    private void Show(IScreen section)
+    {
+        var walk = _stack.ElementAtOrDefault(2) as WalkScreen;
+        if (walk is not null && section is WalkScreen && Screen is not WalkScreen)
+            section = (Screen as IAsked)?.UnitAt(Context) is { } unit ? WalkScreen.At(Context, walk.Phase, unit.Id) : walk;
+        _stack.RemoveRange(2, Math.Max(0, _stack.Count - 2));
+        if (walk is not null && _stack[^1] is JobSheetScreen sheet)
+            _stack[^1] = sheet.After(walk, Context);
+        if (section is JobSheetScreen)
+            return;
+        if (walk is not null && section is not WalkScreen)
+            _stack.Add(walk);
+        _stack.Add(section);
+    }
+
     private string? Back()
     {
         if (_stack.Count == 1)
@@ -161,7 +176,10 @@ internal sealed partial class ShellState
             Status("This is the first screen. q leaves TrimOut.");
             return null;
         }
+        var left = Screen;
         _stack.RemoveAt(_stack.Count - 1);
+        if (left is WalkScreen walk && _stack[^1] is JobSheetScreen sheet)
+            _stack[^1] = sheet.After(walk, Context);
         if (_stack.Count == 1 && _scribe is { } scribe)
         {
             _desk.Close(scribe);
@@ -213,6 +231,10 @@ internal sealed partial class ShellState
         _stack[^1] = _stack[^1].Fit(Context);
         Status($"Saved: {change.What}");
         var refused = then is null ? null : Apply(then(Screen, Context));
+        // Behind what the next step says of itself, which would take its place.
+        var lost = PhotoNote.Of(change, Context, path => _desk.IsThere(Context.Where, path));
+        if (lost.Length > 0 && !_status.Contains(lost, StringComparison.Ordinal))
+            Status($"Saved: {change.What}{lost}");
         // Where one line follows the other the status is not seen: what was saved stands above what the next line may be.
         if (Typing is { Entry.LineByLine: true, Note: null } next)
             Typing = next with { Note = $"Saved: {change.What}. {ShellFrame.Understood(next, Context)}" };
@@ -303,7 +325,8 @@ internal sealed partial class ShellState
         }
         if (Context.UndoNext is not { } last)
             return Refuse("There is nothing to undo on this laptop.");
-        _confirm = new Ask.Confirm($"Undo \"{last.What}\"? u undoes it, any other key leaves it.", "u", new Transition(Screen, new Ask.Carry(s => s.Undo())));
+        _confirm = new Ask.Confirm($"Undo \"{last.What}\"?{EvidenceLeft.In(last, Context.House, Context.Steps)} u undoes it, any other key leaves it.", "u",
+            new Transition(Screen, new Ask.Carry(s => s.Undo())));
         return null;
     }
 

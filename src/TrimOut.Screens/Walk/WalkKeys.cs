@@ -71,7 +71,8 @@ internal static class WalkKeys
     {
         var (subject, step) = WalkOrder.After(context, s.Phase, s.Subjects(context), s.SubjectId);
         return step is null
-            ? Transition.Say(s, $"{s.Phase.Full()} is done for every one{Shown(s)}. ] goes on to the next phase.")
+            ? Transition.Say(s, $"{s.Phase.Full()} is done for every one{Shown(s)}. "
+                + (s.Phase == PhaseNames.All[^1] ? "It is the last phase." : "] goes on to the next phase."))
             : new Transition(s with { SubjectId = subject, StepId = step, HoldSince = null });
     }
 
@@ -123,6 +124,7 @@ internal static class WalkKeys
         return Transition.Type(s, entry with
         {
             InPlace = $"{holder.Id}/{fact.Name}",
+            AcceptAndNext = entry.Accept,
             Initial = entry.Initial.Length > 0 ? entry.Initial : Offers.For(subject, fact) ?? "",
         });
     }

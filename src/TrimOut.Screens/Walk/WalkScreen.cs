@@ -54,16 +54,23 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         At(context, PhaseNames.All.FirstOrDefault(p => !Progress.Of(context.House, p, context.Steps).Complete, Phase.Handover), null);
 
     /// <summary>
-    /// From the job sheet the phase that is shown there; where none is, and from another screen, the phase that the unit under the cursor is in. It begins with
-    /// that unit.
+    /// From the job sheet the phase that was walked last, as long as it is not done; else the one that is shown there; where none is, and from another screen,
+    /// the phase that the unit under the cursor is in. It begins with that unit.
     /// </summary>
     public static IScreen From(ScreenContext context, IScreen screen)
     {
         if (screen is WalkScreen walk)
             return walk;
         var unit = (screen as IAsked)?.UnitAt(context);
-        var phase = (screen as JobSheet.JobSheetScreen)?.PhaseShown ?? (unit is null ? null : Progress.Current(unit, context.Steps));
+        var sheet = screen as JobSheet.JobSheetScreen;
+        if (sheet?.Walked is { } last && !Done(last))
+            return At(context, last, unit?.Id);
+        if (sheet?.Walked is not null && (sheet.PhaseShown is not { } shown || Done(shown)))
+            return At(context);
+        var phase = sheet?.PhaseShown ?? (unit is null ? null : Progress.Current(unit, context.Steps));
         return phase is { } walked ? At(context, walked, unit?.Id) : At(context);
+
+        bool Done(Phase phase) => Progress.Of(context.House, phase, context.Steps).Complete;
     }
 
     public static WalkScreen At(ScreenContext context, Phase phase, string? subjectId) => new WalkScreen(phase, subjectId, null, null).Begun(context);

@@ -86,6 +86,9 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     }
 
     /// <inheritdoc/>
+    public bool IsThere(string where, string picture) => PhotoFiles.Of(where).Has(picture);
+
+    /// <inheritdoc/>
     public string UsualWho => LoginName.Now;
 
     /// <inheritdoc/>

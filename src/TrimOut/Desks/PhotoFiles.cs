@@ -16,13 +16,18 @@ internal sealed class PhotoFiles(string folder)
     public static PhotoFiles Of(string house) =>
         new(Directory.Exists(house) ? Path.GetFullPath(house) : Path.GetDirectoryName(Path.GetFullPath(house)) ?? ".");
 
+    /// <summary>Whether the file of a picture is there; it is not read.</summary>
+    public bool Has(string path) => File.Exists(In(folder, path));
+
+    // A laptop with another system wrote the other sign between folders.
+    private static string In(string folder, string typed) => Path.Combine(folder, OperatingSystem.IsWindows() ? typed : typed.Replace('\\', '/'));
+
     /// <summary>A picture, shrunk; each file is read once.</summary>
     public Photo Read(string path) => _read.GetOrAdd(path, static (typed, folder) =>
     {
         try
         {
-            // A laptop with another system wrote the other sign between folders.
-            var file = Path.Combine(folder, OperatingSystem.IsWindows() ? typed : typed.Replace('\\', '/'));
+            var file = In(folder, typed);
             return !File.Exists(file) && PlainFile.NameOf(file) is null ? Photo.Not(PhotoState.Missing)
                 : new FileInfo(file) is { Exists: true, Length: > Largest } ? Photo.Not(PhotoState.TooLarge)
                 : PhotoShrinker.Read(PlainFile.ReadAll(file, Largest));

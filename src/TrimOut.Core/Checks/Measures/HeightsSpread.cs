@@ -21,7 +21,8 @@ public sealed class HeightsSpread : WindowCheck
     /// <inheritdoc/>
     public override Outcome Judge(Window subject) =>
         subject.SmallestHeight is { } smallest && subject.LargestHeight is { } largest
-            ? Spread.Judge(subject, Apart, smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.HeightLeft), ofWidths: false)
+            ? Spread.Judge(subject, Apart, smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item,
+                Spread.OffTheOthers(subject, WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight)), ofWidths: false)
             : NotChecked.Of(subject,
                 new[] { WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight }.First(f => subject.Item.Get(f) is null));
 }

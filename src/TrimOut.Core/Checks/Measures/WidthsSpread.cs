@@ -21,6 +21,7 @@ public sealed class WidthsSpread : WindowCheck
     /// <inheritdoc/>
     public override Outcome Judge(Window subject) =>
         subject.SmallestWidth is { } smallest && subject.LargestWidth is { } largest
-            ? Spread.Judge(subject, Apart, smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item, WindowFacts.WidthTop), ofWidths: true)
+            ? Spread.Judge(subject, Apart, smallest, largest, Info.Source.Formula, FieldRef.To(subject.Item,
+                Spread.OffTheOthers(subject, WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom)), ofWidths: true)
             : NotChecked.Of(subject, new[] { WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom }.First(f => subject.Item.Get(f) is null));
 }

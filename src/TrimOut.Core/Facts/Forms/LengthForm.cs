@@ -8,7 +8,8 @@ namespace TrimOut.Core.Facts.Forms;
 /// <param name="most">The most that can be typed.</param>
 /// <param name="scale">Whether it is of an opening or of a run.</param>
 /// <param name="alsoStored">Whether the bounds hold for what comes with a file too, and what is past them does not count.</param>
-internal sealed class LengthForm(Length least, Length most, LengthScale scale, bool alsoStored = false) : Form<Length>
+/// <param name="noneIsZero">Whether a word that says that there is none is typed for zero too.</param>
+internal sealed class LengthForm(Length least, Length most, LengthScale scale, bool alsoStored = false, bool noneIsZero = false) : Form<Length>
 {
     public override string Hint => scale == LengthScale.Run ? "62 ft, 18.9 m" : "45 1/2, 3'-9 1/2\", 1156 mm";
 
@@ -17,6 +18,8 @@ internal sealed class LengthForm(Length least, Length most, LengthScale scale, b
 
     public override Result<Length> Read(string typed, House house)
     {
+        if (noneIsZero && typed.Any(char.IsLetter) && AbsenceWords.SayNothing(typed))
+            return Length.Zero;
         var read = LengthText.Read(typed, house.DisplayUnits, scale);
         if (!read.Ok)
             return read;

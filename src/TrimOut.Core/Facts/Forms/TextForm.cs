@@ -5,7 +5,9 @@ using TrimOut.Core.Houses;
 namespace TrimOut.Core.Facts.Forms;
 
 /// <summary>Free text on one line.</summary>
-internal sealed class TextForm(int most) : Form<string>
+/// <param name="most">The most characters.</param>
+/// <param name="ofSomebody">Whether it says who somebody is: a name has a letter in it, in whatever writing.</param>
+internal sealed class TextForm(int most, bool ofSomebody = false) : Form<string>
 {
     public override string Hint => "text";
 
@@ -15,6 +17,7 @@ internal sealed class TextForm(int most) : Form<string>
         return text.Length == 0 ? new Refusal("Nothing was typed.")
             : new StringInfo(text).LengthInTextElements is var length && length > most
             ? new Refusal($"That is too long: {most} characters at the most, and it has {length}.")
+            : ofSomebody && !text.EnumerateRunes().Any(Rune.IsLetter) ? new Refusal($"\"{text}\" is no name: type who it was.")
             : text;
     }
 

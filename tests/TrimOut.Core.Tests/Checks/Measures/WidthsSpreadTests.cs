@@ -21,6 +21,17 @@ public class WidthsSpreadTests
         Assert.Equal("The widths go from 36\" to 36 5/16\": 5/16\" apart, where 1/4\" is the limit.",
             Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "36 5/16").Fault(Check, "W01").Message);
 
+    [Theory]
+    [InlineData("width-top")]
+    [InlineData("width-middle")]
+    [InlineData("width-bottom")]
+    public void ItLeadsToTheMeasureThatIsOffTheOthers(string name)
+    {
+        var fact = FactTable.Find(Core.Houses.ItemKind.Window, name)!;
+        foreach (var off in (string[])["35 1/2", "36 1/2"])
+            Assert.Equal(name, Jobs.Measured().Say("W01", fact, off).Fault(Check, "W01").Mends.Field);
+    }
+
     [Fact]
     public void ACrewMaySetItsOwnLimit() =>
         Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "36 1/4").SayOf("", HouseFacts.SpreadLimit, "1/8").Fault(Check, "W01");
