@@ -11,16 +11,25 @@ internal static class SignOff
 {
     public static Section Section { get; } = new("sign_off", "Sign-off", Write);
 
+    private static readonly Fact[] Noted =
+        [HouseFacts.DemonstratedOn, HouseFacts.DemonstratedTo, HouseFacts.BinderGivenOn, HouseFacts.AcceptedBy, HouseFacts.AcceptedOn];
+
     private static void Write(MarkdownWriter to, PaperData data)
     {
         var job = new JobItself(data.House);
-        to.Facts("What", "Entry",
-            ("Demonstrated on", job.DayOrNotYet(HouseFacts.DemonstratedOn, data.Date)),
-            ("Demonstrated to", job.EntryOrNotYet(HouseFacts.DemonstratedTo)),
-            ("Binder given on", job.DayOrNotYet(HouseFacts.BinderGivenOn, data.Date)),
-            ("Accepted by", job.EntryOrNotYet(HouseFacts.AcceptedBy)),
-            ("Accepted on", job.DayOrNotYet(HouseFacts.AcceptedOn, data.Date)));
-
+        if (Array.TrueForAll(Noted, f => job.Item.Latest(f)?.Stored is null))
+        {
+            to.Say("Nothing is signed off yet.");
+        }
+        else
+        {
+            to.Facts("What", "Entry",
+                ("Demonstrated on", job.DayOrNotYet(HouseFacts.DemonstratedOn, data.Date)),
+                ("Demonstrated to", job.EntryOrNotYet(HouseFacts.DemonstratedTo)),
+                ("Binder given on", job.DayOrNotYet(HouseFacts.BinderGivenOn, data.Date)),
+                ("Accepted by", job.EntryOrNotYet(HouseFacts.AcceptedBy)),
+                ("Accepted on", job.DayOrNotYet(HouseFacts.AcceptedOn, data.Date)));
+        }
         if (!data.House.Panels.IsEmpty)
             to.Heading(3, "Mains connection").Filled(["Panel", "Connected by", "License", "On", "Signature"], data.House.Panels.Select(p => Row(
             p.Name, p.EntryOrNotYet(PanelFacts.ConnectedBy), p.Entry(PanelFacts.Licence), p.DayOrNotYet(PanelFacts.ConnectedOn, data.Date), Blank)));

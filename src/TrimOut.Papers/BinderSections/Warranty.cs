@@ -15,14 +15,23 @@ internal static class Warranty
         var job = new JobItself(data.House);
         to.Say("As it was agreed and noted; the papers that came with the house and with the units govern. When you call, " +
             "have the unit's tag and serial at hand: they stand in part two.");
-        to.Heading(3, "The crew's work");
-        to.Known("About", "Entry", "Nothing was noted.",
-            ("How long", job.Entry(HouseFacts.WarrantyTerm)),
-            ("Runs from", job.Entry(HouseFacts.WarrantyFrom)),
-            ("Covers", job.Entry(HouseFacts.WarrantyCovers)));
-        to.Heading(3, "The units, by kind");
-        to.Filled(["Kind", "How long", "Covers"], KindsInUse.Of(data.House)
-            .Where(k => k.Shown(CoveringKindFacts.WarrantyTerm) is not null || k.Shown(CoveringKindFacts.WarrantyCovers) is not null)
-            .Select(k => Row(k.OnPaper(), k.Entry(CoveringKindFacts.WarrantyTerm), k.Entry(CoveringKindFacts.WarrantyCovers))), "Nothing was noted.");
+        Fact[] ofJob = [HouseFacts.WarrantyTerm, HouseFacts.WarrantyFrom, HouseFacts.WarrantyCovers];
+        var ofCrew = ofJob.Any(f => job.Shown(f) is not null);
+        var kinds = KindsInUse.Of(data.House)
+            .Where(k => k.Shown(CoveringKindFacts.WarrantyTerm) is not null || k.Shown(CoveringKindFacts.WarrantyCovers) is not null).ToList();
+        if (!ofCrew && kinds.Count == 0)
+            to.Say("Nothing was noted.");
+        if (ofCrew)
+        {
+            to.Heading(3, "The crew's work").Known("About", "Entry", "Nothing was noted.",
+                ("How long", job.Entry(HouseFacts.WarrantyTerm)),
+                ("Runs from", job.Entry(HouseFacts.WarrantyFrom)),
+                ("Covers", job.Entry(HouseFacts.WarrantyCovers)));
+        }
+        if (kinds.Count > 0)
+        {
+            to.Heading(3, "The units, by kind").Filled(["Kind", "How long", "Covers"],
+                kinds.Select(k => Row(k.OnPaper(), k.Entry(CoveringKindFacts.WarrantyTerm), k.Entry(CoveringKindFacts.WarrantyCovers))), "Nothing was noted.");
+        }
     }
 }

@@ -13,9 +13,10 @@ internal static class PanelDoorSheet
 {
     public static Paper Paper { get; } = new("panel-door", "Panel door sheet", "whoever stands at a panel",
         "One sheet for the door of each panel: cautions, breaker, outputs with their units, and the load.",
-        (to, data) => to.Say($"Written on {data.Date.OnPaper()}"), new Section("doors", "For the door of each panel", Doors))
+        static (_, _) => { }, new Section("doors", "For the door of each panel", Doors))
     {
         Warns = OpenStops.DraftWithPanels,
+        OnOneSheet = true,
     };
 
     private static void Doors(MarkdownWriter to, PaperData data)

@@ -30,6 +30,7 @@ internal static class PhotoPages
             return;
         }
         var (shown, rows, bytes) = (new List<Inline>(), new List<Inline[]>(), to.PictureBytes);
+        var unread = new List<(PhotoState State, Inline Of, string Path)>();
         foreach (var (about, of, path) in photos)
         {
             data.Stop.ThrowIfCancellationRequested();
@@ -41,9 +42,19 @@ internal static class PhotoPages
                 bytes += size;
                 shown.Add(to.Drawing(about, Describe(of, photo), words => Draw(of, photo, words)));
             }
-            rows.Add(Row(of, path, photo.TakenOn is { } day ? day.OnPaper() : Dash, photo.State == PhotoState.Read && !fits
-                ? Ours("not shown: the pictures before it fill the page") : Why(photo.State)));
+            if (photo.State == PhotoState.Read)
+            {
+                rows.Add(Row(of, path, photo.TakenOn is { } day ? day.OnPaper() : Dash,
+                    fits ? Why(photo.State) : Ours("not shown: the pictures before it fill the page")));
+            }
+            else
+            {
+                unread.Add((photo.State, of, path));
+            }
         }
+        // Of many that nobody took along one row says so.
+        rows.AddRange(unread.GroupBy(u => u.State).Select(g =>
+            Row(Join(", ", [.. g.Select(u => u.Of)]), Join(", ", [.. g.Select(u => (Inline)u.Path)]), Dash, Why(g.Key))));
         if (shown.Count > 0)
             to.Say(Beside(shown));
         to.Filled(["Of", "Picture", "Taken on", "Not shown because"], rows);

@@ -28,7 +28,7 @@ internal static class OpenStops
             Row(NameOf(data.House, f.Subject), Said(f.Found.Message, data.House), Said(f.Found.Mend, data.House))));
     };
 
-    /// <summary>On a sheet of one page: that it is a draft, how many stops there are that have to do with a panel, and where they stand.</summary>
+    /// <summary>On a sheet of one page: that it is a draft, how many stops there are that have to do with a panel, where they stand, and its day.</summary>
     public static void DraftWithPanels(MarkdownWriter to, PaperData data)
     {
         var stops = In(data, OfAPanel).Count;
@@ -39,8 +39,8 @@ internal static class OpenStops
                 ? Ours("1 thing is wrong that has to do with a panel: it stands on the panel schedule.")
                 : Ours($"{stops} things are wrong that have to do with a panel: they stand on the panel schedule.")));
         }
-        if (said.Count > 0)
-            to.Say(Join(" ", [.. said]));
+        said.Add(Ours($"Written on {data.Date.OnPaper()}"));
+        to.Say(Join(" ", [.. said]));
     }
 
     private static List<Finding> In(PaperData data, Phase[] phases) => data.Report.OpenStops.Where(f => phases.Contains(f.Check.Phase)).ToList();

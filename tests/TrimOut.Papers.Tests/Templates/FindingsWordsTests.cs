@@ -7,6 +7,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
 using TrimOut.Papers.Templates;
@@ -69,11 +70,13 @@ public partial class FindingsWordsTests
         var same = ShippedWords.Of(language).Instead.Where(w => w.Key == w.Value).Select(w => w.Key).ToHashSet();
         // What is worded is set in brackets; what is left once that and everything typed is taken out would be English for good.
         var reader = words.ReaderOf(data.House) with { Words = p => words.Of(p) is var word && word != p || same.Contains(p) ? Bracketed(word) : p };
-        var typed = Typed(data.House).Concat(SampleJobs.Serials(sample)).ToList();
+        var editions = data.House.Items.Values.Where(i => FactTable.IsKit(i.Kind)).SelectMany(i => SheetValues.Of(i.Kind)
+            .Select(f => SheetMark.OlderEdition(i, f)).Append(i.Latest(AboutSheet.Of(i.Kind, AboutSheet.Edition))?.Stored)).OfType<string>().Distinct();
+        var typed = Typed(data.House).Concat(SampleJobs.Serials(sample)).Concat(editions).ToList();
         var said = data.Report.Findings.SelectMany(f => new[] { f.Found.Message, f.Found.Mend }).Concat(data.Report.Missing.Select(m => m.NotChecked.Missing))
             .ToList();
         Assert.NotEmpty(said);
-        Assert.All(said, s => Assert.Matches("^(mm|m|V|A|s|x|AWG|C[LM][A-Z0-9]*|PLTC|[^A-Za-z])*$", Without(typed, Worded().Replace(s.For(reader), " "))));
+        Assert.All(said, s => Assert.Matches("^(mm|m|V|A|W|s|x|AWG|C[LM][A-Z0-9]*|PLTC|[^A-Za-z])*$", Without(typed, Worded().Replace(s.For(reader), " "))));
         Assert.All(data.Report.Findings.Select(f => f.Subject).Concat(data.Report.Missing.Select(m => m.Subject)),
             i => Assert.Matches("^[^A-Za-z]*$", Without(typed, Worded().Replace(data.House.NameOf(i, reader.Words), " "))));
     }
