@@ -45,7 +45,6 @@ internal static class HangSheet
             u.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), Setback(u),
             CentreSupport(u))));
-        SheetMarks.Explain(to, units.Select(u => u.Kind), CoveringKindFacts.Setback, CoveringKindFacts.CentreFrom);
         to.Table(
             ["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Center support, middle", "Right bracket", "Unit ends",
                 "Cable comes out"],
@@ -55,6 +54,7 @@ internal static class HangSheet
             units.Select(u => Row(u.Tag, Ticks.Of(u, "brackets-fixed"), u.OnPanel ? Ticks.Of(u, "lead-in-front") : Dash, Ticks.Of(u, "clicked-in"),
                 Ticks.Of(u, "moves-free"), OrBlank(u.Item.Get(UnitFacts.Setback), u),
                 u.EntryOrBlank(UnitFacts.FreeCord), u.EntryOrBlank(UnitFacts.CordHeldBy), u.EntryOrBlank(UnitFacts.CordConfirmedBy), Blank)));
+        SheetMarks.Explain(to, units.Select(u => u.Kind), CoveringKindFacts.Setback, CoveringKindFacts.CentreFrom);
     }
 
     /// <summary>Each window in a paragraph with the sections of its units, which no sheet parts; those without a section side by side.</summary>

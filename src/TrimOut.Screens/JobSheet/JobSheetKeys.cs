@@ -71,7 +71,7 @@ internal static class JobSheetKeys
         .. Moves.Through<JobSheetScreen>("unit", Moved),
     ];
 
-    /// <summary>Shows another phase, and says which: that is where Space marks then. Before the first and after the last all are shown: a stray key leads no further.</summary>
+    /// <summary>Shows another phase, and says which: that is where Space marks then. Before the first and after the last all are shown.</summary>
     private static Transition ShowPhase(JobSheetScreen s, ScreenContext context, int by)
     {
         var phase = Shift(s.PhaseShown, by);

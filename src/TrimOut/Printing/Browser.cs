@@ -97,7 +97,12 @@ internal sealed class Browser(string program, TimeSpan limit, string? otherwise 
     {
         try
         {
-            return Process.Start(new ProcessStartInfo(program, options) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })!;
+            return Process.Start(new ProcessStartInfo(program, options)
+            {
+                UseShellExecute = false,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            })!;
         }
         catch (Win32Exception)
         {

@@ -52,7 +52,8 @@ public class FiguresTellMessagesApartTests
     [Fact]
     public void MessagesOfOneCheckWithAsManyFiguresHaveTags()
     {
-        var alike = CheckMessages.Classes.SelectMany(c => CheckMessages.Found(c).Where(m => m.Message.Tag.Length == 0).GroupBy(m => m.Message.Places).Where(g => g.Count() > 1)
+        var alike = CheckMessages.Classes.SelectMany(c => CheckMessages.Found(c).Where(m => m.Message.Tag.Length == 0)
+            .GroupBy(m => m.Message.Places).Where(g => g.Count() > 1)
             .Select(g => $"{c.Name}: {string.Join(", ", g.Select(m => m.Name).Order(StringComparer.Ordinal))}"));
         var (known, found) = (ToldApart.Keys.ToHashSet(StringComparer.Ordinal), alike.ToHashSet(StringComparer.Ordinal));
         Assert.True(known.SetEquals(found), string.Join('\n',
@@ -62,7 +63,8 @@ public class FiguresTellMessagesApartTests
     [Fact]
     public void ATagIsThereOnceAmongAsManyFiguresAndIsWrittenAsItIsStored()
     {
-        var tagged = CheckMessages.Classes.SelectMany(c => CheckMessages.Of(c).Where(m => m.Message.Tag.Length > 0).Select(m => (Class: c.Name, m.Message))).ToList();
+        var tagged = CheckMessages.Classes.SelectMany(c => CheckMessages.Of(c).Where(m => m.Message.Tag.Length > 0)
+            .Select(m => (Class: c.Name, m.Message))).ToList();
         Assert.True(tagged.Count > 20);
         Assert.All(tagged, t => Assert.Matches("^[a-z0-9]+(-[a-z0-9]+)*$", t.Message.Tag));
         Assert.Equal(tagged.Count, tagged.Select(t => (t.Class, t.Message.Tag, t.Message.Places)).Distinct().Count());

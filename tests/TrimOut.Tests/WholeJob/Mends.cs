@@ -23,7 +23,7 @@ internal static class Mends
         {
             "lead-away-from-motor" => unit!.Kind!.MotorEnd == MotorEnd.Left ? "left" : "right",
             "tail-under-half-width" or "tail-short-of-motor" =>
-                Shown(house, Length.Max(Length.FromInches(96), unit!.Window.KnownWidth!.Value.RoundUp(Length.FromInches(1)) * 2)),
+                Shown(house, Length.Max(Length.FromInches(120), unit!.Window.KnownWidth!.Value.RoundUp(Length.FromInches(1)) * 2)),
             "run-past-kit-table" or "volts-short-at-unit" when finding.Found.Mends.Field == RunFacts.Cable.Name
                 && house.NameOf(unit!.Run!.Cable!.Item) != "16/2" => "16/2",
             "cable-shared" => "",

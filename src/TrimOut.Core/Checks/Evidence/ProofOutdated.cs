@@ -20,14 +20,14 @@ public sealed class ProofOutdated : SubjectCheck
     private static readonly Message AnotherCame = new("It was ordered again on {1}, and another one came; shown before that: {0}.", "another");
     private static readonly Message OfRun = new("{0} of {1}");
     private static readonly Message PowerAgain =
-        new("See the splice, read volts and polarity again at the window and prove its output; make marks that are named anew. " +
+        new("See the splice, read volts and polarity again at the window and prove its output; make marks that are named once more. " +
             "If nothing was moved, put back what was written before.");
     private static readonly Message CableAgain =
         new("See where the cable ends and which one lies there, and read tails and loop again; or put back what was written before, if nothing was moved.");
     private static readonly Message PairAgain =
         new("Pair it again and move it from the hub and from each remote; then clear the old marks and make them again, or put back what was written before.");
     private static readonly Message LimitsAgain =
-        new("Set its limits and presets again, write both gaps anew, and clear the old marks and make them again; or put back what was written before.");
+        new("Set its limits and presets again, write both gaps once more, and clear the old marks and make them again; or put back what was written before.");
     private static readonly Message CordAgain =
         new("Look at its cords again in every position, for a child's sake, and write who did; or put back what was written before.");
 

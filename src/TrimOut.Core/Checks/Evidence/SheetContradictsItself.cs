@@ -34,8 +34,9 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("sheet-contradicts-itself", "Two values of one sheet contradict each other", Severity.Stop, Phase.WalkThrough,
         new Source(Source.CommonPractice,
-            "minimum volts <= motor volts; running current <= starting current; depth needed <= depth, flush; gap between units <= at most; center support from <= widest; per output <= "
-                + "all outputs together; supply x current of all outputs <= input current x input voltage, 240 V where that is not written"));
+            "minimum volts <= motor volts; running current <= starting current; depth needed <= depth, flush; gap between units <= at most; "
+                + "center support from <= widest; per output <= all outputs together; "
+                + "supply x current of all outputs <= input current x input voltage, 240 V where that is not written"));
 
     /// <inheritdoc/>
     public override Outcome Judge(AnyItem subject)

@@ -53,7 +53,8 @@ public sealed class MeasuresIncomplete : WindowCheck
 
     /// <summary>The finished measure of a window that was written last; null before the first.</summary>
     internal static Head? LastOf(Window window) =>
-        Inside.Select(f => window.Item.Latest(f)).OfType<Head>().Where(h => h.Stored is not null).Aggregate((Head?)null, (a, b) => a is null || b.IsAfter(a) ? b : a);
+        Inside.Select(f => window.Item.Latest(f)).OfType<Head>().Where(h => h.Stored is not null)
+            .Aggregate((Head?)null, (a, b) => a is null || b.IsAfter(a) ? b : a);
 
     /// <summary>Whether a measure of another window was written after the last one of this.</summary>
     private static bool WentOn(Window window)

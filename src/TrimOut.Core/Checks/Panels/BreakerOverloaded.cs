@@ -66,7 +66,8 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
     {
         if (IsBoardBlank(panel) || panel.Item.Get(PanelFacts.Breaker) is not { } breaker || panel.Item.Get(PanelFacts.BreakerRating) is not { } rating)
             return null;
-        return OnBreakerOf(panel).FirstOrDefault(p => p.Id != panel.Id && IsOnBoard(p, panel) && p.Item.Get(PanelFacts.BreakerRating) is { } theirs && theirs != rating) is { } other
+        return OnBreakerOf(panel).FirstOrDefault(p => p.Id != panel.Id && IsOnBoard(p, panel)
+            && p.Item.Get(PanelFacts.BreakerRating) is { } theirs && theirs != rating) is { } other
             ? new Outcome.Found(TwoRatings.With(Arg.Typed(breaker), rating, Arg.Name(panel), other.Item.Get(PanelFacts.BreakerRating)!.Value, Arg.Name(other)),
                 ReadBoth, FieldRef.To(panel.Item, PanelFacts.BreakerRating))
             : null;

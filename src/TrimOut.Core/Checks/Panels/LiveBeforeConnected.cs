@@ -23,7 +23,8 @@ public sealed class LiveBeforeConnected() : Check<Panel>(Subjects.Panels)
     /// <inheritdoc/>
     public override Outcome Judge(Panel subject)
     {
-        var days = subject.Runs.SelectMany(r => new Fact[] { RunFacts.OpenVolts, RunFacts.LoadedVolts }.Where(f => r.WasReadOn(subject, f)).Select(r.Item.Latest))
+        var days = subject.Runs.SelectMany(r => new Fact[] { RunFacts.OpenVolts, RunFacts.LoadedVolts }
+            .Where(f => r.WasReadOn(subject, f)).Select(r.Item.Latest))
             .Select(h => DateOnly.FromDateTime(h!.At.DateTime)).ToList();
         if (days.Count == 0)
             return new Outcome.DoesNotApply();

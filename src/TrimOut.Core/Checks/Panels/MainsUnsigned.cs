@@ -52,7 +52,8 @@ public sealed class MainsUnsigned() : Check<Panel>(Subjects.Panels)
     private static Outcome.Found? WithAnotherLicence(Panel panel, string by)
     {
         var licence = panel.Item.Get(PanelFacts.Licence)!;
-        var other = panel.House.PanelsAt(Lookups.PanelsByElectrician, by).FirstOrDefault(p => p.Id != panel.Id && p.Item.Evidence(PanelFacts.Licence) is { } theirs && !SameName.Comparer.Equals(theirs, licence));
+        var other = panel.House.PanelsAt(Lookups.PanelsByElectrician, by).FirstOrDefault(p => p.Id != panel.Id
+            && p.Item.Evidence(PanelFacts.Licence) is { } theirs && !SameName.Comparer.Equals(theirs, licence));
         return other is null ? null : new Outcome.Found(
             TwoLicences.With(Arg.Typed(by), Arg.Name(panel), Arg.Typed(licence), Arg.Name(other), Arg.Typed(other.Item.Get(PanelFacts.Licence)!)), ReadLicence,
             FieldRef.To(panel.Item, PanelFacts.Licence));

@@ -34,7 +34,8 @@ public class HousePartsTests
     {
         var job = Jobs.Roughed("W02", Jobs.Roughed());
         Assert.Equal((150m, "legs, allowance and both tails of 2 runs; allowance 10 %: what the program began with, typed by nobody"), Line(job, "16/2"));
-        Assert.Equal((1m, "cut plan for what is not pulled yet, 2 runs; on hand 0 boxes; 500 ft in a new one; no plan needs fewer"), Line(job, "16/2: boxes to buy"));
+        Assert.Equal(
+            (1m, "cut plan for what is not pulled yet, 2 runs; on hand 0 boxes; 500 ft in a new one; no plan needs fewer"), Line(job, "16/2: boxes to buy"));
     }
 
     [Fact]
