@@ -49,9 +49,6 @@ public sealed class Paper
     /// <summary>Whether its tables are so wide that its sheets lie on their side.</summary>
     internal bool Landscape { get; init; }
 
-    /// <summary>Whether each of its parts has to fit one sheet, and is printed a little smaller for it.</summary>
-    internal bool OnOneSheet { get; init; }
-
     /// <summary>What it says at its head of what is still wrong; null for nothing.</summary>
     internal Action<MarkdownWriter, PaperData>? Warns { get; init; }
 
@@ -89,7 +86,6 @@ public sealed class Paper
             Day = data.Date,
             HasContents = HasContents,
             Landscape = Landscape,
-            OnOneSheet = OnOneSheet,
         };
 
     /// <summary>The paper with what its reader has to know first below its title, whatever template it is written by.</summary>

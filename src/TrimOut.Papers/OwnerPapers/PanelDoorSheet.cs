@@ -16,7 +16,6 @@ internal static class PanelDoorSheet
         static (_, _) => { }, new Section("doors", "For the door of each panel", Doors))
     {
         Warns = OpenStops.DraftWithPanels,
-        OnOneSheet = true,
     };
 
     private static void Doors(MarkdownWriter to, PaperData data)
