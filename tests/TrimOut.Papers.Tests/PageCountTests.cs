@@ -9,7 +9,7 @@ namespace TrimOut.Papers.Tests;
 public partial class PageCountTests
 {
     private const int OwnersPartAtMost = 8;
-    private const int BookAtMost = 17;
+    private const int BookAtMost = 16;
 
     [ChromiumFact]
     public void TheBookOfCanalHouseTakesAsManyPagesAsTheDocsSay()

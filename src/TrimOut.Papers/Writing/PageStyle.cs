@@ -94,6 +94,7 @@ internal static class PageStyle
           thead th { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
           p { orphans: 3; widows: 3; }
           p:has(svg ~ svg) { orphans: 1; widows: 1; }
+          .binder p:has(svg ~ svg) { break-after: auto; }
         }
         """;
 }
