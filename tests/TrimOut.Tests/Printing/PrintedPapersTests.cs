@@ -99,8 +99,8 @@ public class PrintedPapersTests
     }
 
     /// <summary>
-    /// In the legend of a window's drawing each of its units has a line with its lead, and each section has an outer circle: a window and the sections of its units are
-    /// on one sheet.
+    /// In the legend of a window's drawing each of its units has a line with its lead, and each section has an outer circle: a window and the sections
+    /// of its units are on one sheet.
     /// </summary>
     [ChromiumFact]
     public void OnTheHangSheetAWindowAndTheSectionsOfItsUnitsAreOnOneSheet()
