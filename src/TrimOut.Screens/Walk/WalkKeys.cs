@@ -14,7 +14,7 @@ internal static class WalkKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<WalkScreen>("space", "Done, next step", "Marks the step done and goes to the next one; missing evidence is asked for first.",
+        new KeyAction<WalkScreen>("space", "Done", "Marks the step done and goes to the next one; missing evidence is asked for first.",
             (s, context) => MarkStepOf(s, context, (screen, after) => GoOn((WalkScreen)screen, after))) { Disabled = NoStep },
         new KeyAction<WalkScreen>("x", "Done, next unit", "Marks the step done and goes to the same step of the next unit.",
             (s, context) => MarkStepOf(s, context, (screen, after) => SameStep((WalkScreen)screen, after))) { Disabled = NoStep },
@@ -64,8 +64,9 @@ internal static class WalkKeys
     private static Transition MarkStepOf(WalkScreen s, ScreenContext context, Func<IScreen, ScreenContext, Transition> then)
     {
         var (subject, step) = (s.Subject(context)!, s.Step(context)!);
+        // Nothing runs on from a done step, so that no answer typed for another one lands where nobody looked.
         return subject.MarkOf(step) is { } mark
-            ? Transition.Say(s, $"{subject.Name}, {step.Label}: {(mark.NotNeededBecause is null ? "done" : "said to be not needed")} already. "
+            ? WalkOrder.After(context, s.Phase, s.Subjects(context), s.SubjectId).Step is null ? then(s, context) : Transition.Say(s, $"{subject.Name}, {step.Label}: {(mark.NotNeededBecause is null ? "done" : "said to be not needed")} already. "
                 + "Left and Right go to its other steps, Down to the next one.")
             : Marking.Mark(s with { HoldSince = null }, context, subject, step, then);
     }

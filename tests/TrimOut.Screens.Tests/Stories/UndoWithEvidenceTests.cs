@@ -19,7 +19,7 @@ public class UndoWithEvidenceTests
     {
         _job.Say("W01", RunFacts.LabelAtWindow, "W01").Say("W01", RunFacts.LabelAtPanel, "W01").Mark("W01", Step);
         using var user = User();
-        user.Press("u").Sees("typed for it: ").Sees(RunFacts.LabelAtPanel.Label).Sees("u undoes all of it").Press("u");
+        user.Press("u").Sees("typed for it: ").Sees(RunFacts.LabelAtPanel.Label).Sees("u or y undoes all of it").Press("u");
         Assert.Equal((false, "", ""), Now());
         Assert.Equal("W02", _job.Unit("W02").Show(UnitFacts.BoxLabel));
         user.Press("U", "U");
