@@ -64,11 +64,16 @@ internal static class WalkKeys
     private static Transition MarkStepOf(WalkScreen s, ScreenContext context, Func<IScreen, ScreenContext, Transition> then)
     {
         var (subject, step) = (s.Subject(context)!, s.Step(context)!);
-        // Nothing runs on from a done step, so that no answer typed for another one lands where nobody looked.
-        return subject.MarkOf(step) is { } mark
-            ? WalkOrder.After(context, s.Phase, s.Subjects(context), s.SubjectId).Step is null ? then(s, context) : Transition.Say(s, $"{subject.Name}, {step.Label}: {(mark.NotNeededBecause is null ? "done" : "said to be not needed")} already. "
-                + "Left and Right go to its other steps, Down to the next one.")
-            : Marking.Mark(s with { HoldSince = null }, context, subject, step, then);
+        if (subject.MarkOf(step) is not { } mark)
+            return Marking.Mark(s with { HoldSince = null }, context, subject, step, then);
+        // While this one has a step left nothing runs on, so that no answer typed for that one lands where nobody looked.
+        if (context.Steps.Asked(s.Phase, subject).Any(x => subject.MarkOf(x) is null))
+        {
+            return Transition.Say(s, $"{subject.Name}, {step.Label}: {(mark.NotNeededBecause is null ? "done" : "said to be not needed")} already. "
+                + "Left and Right go to its other steps, Down to the next one.");
+        }
+        var on = then(s, context);
+        return on is { Ask: null, Screen: WalkScreen there } ? Transition.Say(there, $"{subject.Name} is done here. This is {there.Subject(context)!.Name}.") : on;
     }
 
     private static Transition GoOn(WalkScreen s, ScreenContext context)

@@ -19,8 +19,6 @@ public class LaterStepsTests
         Assert.Contains(" + Head leveled (offered, not asked)", seen, StringComparison.Ordinal);
         Assert.Contains("■■■■+", seen, StringComparison.Ordinal);
         shell.Press("space");
-        Assert.Equal(_job.Unit("W01").Id, ((WalkScreen)shell.Screen).SubjectId);
-        shell.Press("down");
         Assert.Equal(_job.Unit("W02").Id, ((WalkScreen)shell.Screen).SubjectId);
         Assert.DoesNotContain("offered", shell.Draw(100, 30).ToText(), StringComparison.Ordinal);
     }

@@ -146,6 +146,15 @@ public class TypedAheadTests
     }
 
     [Fact]
+    public void FromAUnitThatIsDoneTheWalkGoesOnAndSaysWhereTo()
+    {
+        foreach (var step in StepList.Of(Phase.CloseIn, _job.Unit("W01")))
+            _job.Mark("W01", step.Id);
+        using var user = User();
+        user.Press("2", "]", "]").Sees("W01  Roller").Press("space").Sees("W01 is done here. This is W02.");
+    }
+
+    [Fact]
     public void TheKeyToAnotherStepStandsOnTheBottomLine()
     {
         using var user = User();
