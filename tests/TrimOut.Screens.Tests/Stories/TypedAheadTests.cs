@@ -103,13 +103,9 @@ public class TypedAheadTests
     {
         using var user = User();
         user.Press("-").Type("owner unsure").Press("enter");
-        while (user.Shell.Typing?.Entry.Label.EndsWith(WindowFacts.Covered.Label, StringComparison.Ordinal) != true)
-        {
-            if (user.Shell.Typing is not null)
-                user.Press("esc");
-            user.Press("down", "enter");
-        }
-        user.Type("yes");
+        for (var row = 0; row < 20 && ((Sheets.SheetScreen)user.Shell.Screen).Current?.Fact != WindowFacts.Covered; row++)
+            user.Press("down");
+        user.Press("enter").Type("yes");
         Assert.Equal("", user.House.Windows[0].Show(WindowFacts.NotCoveredBecause));
     }
 
@@ -185,8 +181,7 @@ public class TypedAheadTests
         _job.Room("Bath", "Main");
         using var user = User();
         user.Press("r", "home");
-        while (!((Rooms.RoomsScreen)user.Shell.Screen).Current(user.Shell.Context)!.IsFloor
-            || ((Rooms.RoomsScreen)user.Shell.Screen).Current(user.Shell.Context)!.Floor != "Main")
+        for (var row = 0; row < 20 && ((Rooms.RoomsScreen)user.Shell.Screen).Current(user.Shell.Context) is not { IsFloor: true, Floor: "Main" }; row++)
             user.Press("down");
         user.Press("enter").Sees("Name of the FLOOR Main").Type("Kitchen").Sees("Kitchen is a room, and this names the floor");
         Assert.Contains("Main", user.House.Floors);
