@@ -70,7 +70,9 @@ public static partial class LengthText
         if (units == DisplayUnits.Millimetres)
             return Metric(length, scale);
         if (!IsOnTape(length))
-            return scale == LengthScale.Opening && IsInThousandths(length) ? $"{Plain((decimal)length.Nanometres / Length.NanometresPerInch)}\"" : Metric(length, scale);
+            return scale == LengthScale.Opening && IsInThousandths(length)
+                ? $"{Plain((decimal)length.Nanometres / Length.NanometresPerInch)}\""
+                : Metric(length, scale);
         return scale == LengthScale.Run ? FeetAndInches(length) : Inches(length) + "\"";
     }
 

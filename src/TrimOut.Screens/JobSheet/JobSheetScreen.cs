@@ -151,8 +151,10 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         }
         FindingSigns.PutCounts(line, columns.Counts, 0, findings, context.Glyphs, selected ? tone : null);
         if (columns.Next < line.Width)
-            line.PutFit(columns.Next, 0, line.Width - columns.Next, NextMark.Of(this, unit, context.Steps)?.Label ?? (PhaseShown is null ? "complete" : "done in this phase"),
-                selected ? tone : Tone.Dim);
+        {
+            var done = PhaseShown is null ? "complete" : "done in this phase";
+            line.PutFit(columns.Next, 0, line.Width - columns.Next, NextMark.Of(this, unit, context.Steps)?.Label ?? done, selected ? tone : Tone.Dim);
+        }
     }
 
     private static void DrawEmpty(Area area, House house)

@@ -58,7 +58,8 @@ internal static class RoomsKeys
     };
 
     private static Entry NameOfFloor(RoomsScreen s, ScreenContext context, string floor) =>
-        new(floor.Length == 0 ? "Name of the FLOOR" : $"Name of the FLOOR {floor}", floor, "such as Main or Upper; the name of another floor puts both together", (text, now) => text.Trim() == floor
+        new(floor.Length == 0 ? "Name of the FLOOR" : $"Name of the FLOOR {floor}", floor,
+            "such as Main or Upper; the name of another floor puts both together", (text, now) => text.Trim() == floor
             ? Transition.Say(s, "Not changed.")
             : ArrangeRooms.NameFloor(now.House, floor, text).Then<Transition>(d => Transition.Save(s, d)))
         {

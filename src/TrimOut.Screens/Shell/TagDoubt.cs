@@ -4,7 +4,9 @@ using TrimOut.Core.Units;
 
 namespace TrimOut.Screens.Shell;
 
-/// <summary>A tag that reads as a length, or is the name of a room, was most likely typed into the wrong field. A whole number is a tag as others are.</summary>
+/// <summary>
+/// A tag that reads as a length, or is the name of a room, was most likely typed into the wrong field. A whole number is a tag as others are.
+/// </summary>
 internal static class TagDoubt
 {
     /// <summary>What to ask before a tag is taken; null where nothing speaks against it.</summary>

@@ -73,7 +73,8 @@ internal static class WalkKeys
                 + "Left and Right go to its other steps, Down to the next one.");
         }
         var on = then(s, context);
-        return on is { Ask: null, Screen: WalkScreen there } ? Transition.Say(there, $"{subject.Name} is done here. This is {there.Subject(context)!.Name}.") : on;
+        return on is { Ask: null, Screen: WalkScreen there }
+            ? Transition.Say(there, $"{subject.Name} is done here. This is {there.Subject(context)!.Name}.") : on;
     }
 
     private static Transition GoOn(WalkScreen s, ScreenContext context)
