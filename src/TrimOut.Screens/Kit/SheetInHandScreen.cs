@@ -54,7 +54,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
 
     public string? TypesBy(ScreenContext context) => Current(context) is null ? null : "enter";
 
-    public bool DigitsType(ScreenContext context) => context.ReadOnlyBecause is null && Current(context)?.Options(context.House).Count == 0;
+    public bool DigitsType(ScreenContext context) => context.ReadOnlyBecause is null && Part(context) is { } part && Current(context) is { } fact
+        && IsOfSheet(part, fact) && fact.Options(context.House).Count == 0;
 
     public Fact? Current(ScreenContext context) => Values(context) is var values && Selected < values.Count ? values[Selected] : null;
 

@@ -116,7 +116,7 @@ public class SheetInHandTests
         using var user = AtPanel();
         user.Press("1", "2", "enter");
         Assert.Equal(12, user.House.ItemsOf(ItemKind.PanelType).Last().Get(PanelTypeFacts.Outputs));
-        user.Press("esc").Press("esc", "3").Sees("Panels");
+        user.Press("esc", "end", "3").Sees("3 is Panels.");
     }
 
     [Fact]
