@@ -61,6 +61,9 @@ public sealed class CheckReport
     /// <summary>How many checks of a phase wait for anything but the sheet of a part.</summary>
     public int WaitingIn(Phase phase) => _waiting.Value.OthersIn[(int)phase];
 
+    /// <summary>How many checks of a phase and of those before it wait, for whatever it is.</summary>
+    public int WaitingUpTo(Phase phase) => _waiting.Value.AllIn.Take((int)phase + 1).Sum();
+
     /// <summary>How many rules hold.</summary>
     public int Passed { get; }
 
@@ -142,11 +145,14 @@ public sealed class CheckReport
         var others = new int[PhaseNames.All.Count];
         foreach (var missing in bySheet[false])
             others[(int)missing.Check.Phase]++;
+        var all = new int[PhaseNames.All.Count];
+        foreach (var missing in Missing)
+            all[(int)missing.Check.Phase]++;
         return new(Checks.Waiting.Of(Missing), Checks.Waiting.Of(bySheet[true]), bySheet[true].Select(m => m.NotChecked.FillIn!.Item).Distinct().Count(),
-            [.. others]);
+            [.. others], [.. all]);
     }
 
-    private sealed record WaitingSums(Waiting All, Waiting ForSheets, int Parts, ImmutableArray<int> OthersIn);
+    private sealed record WaitingSums(Waiting All, Waiting ForSheets, int Parts, ImmutableArray<int> OthersIn, ImmutableArray<int> AllIn);
 
     private bool WaitsForSheet(NotCheckedYet missing) =>
         missing.NotChecked.FillIn is { } field && House.Find(field.Item) is { } item

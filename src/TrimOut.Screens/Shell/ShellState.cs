@@ -135,6 +135,11 @@ internal sealed partial class ShellState
         {
             _confirm = null;
             Status("");
+            if (stroke == "enter" && !confirm.OthersAct && !confirm.IsYes(stroke))
+            {
+                _confirm = confirm with { Entered = true };
+                return;
+            }
             if (confirm.IsYes(stroke))
                 Apply(confirm.OnYes);
             else if (stroke == ElsewhereKey && SaveFailed && _scribe is not null && confirm.OnYes.Ask is Ask.LeaveNow or Ask.BackNow)
@@ -297,6 +302,10 @@ internal sealed partial class ShellState
                 AskElsewhere();
                 _typedBefore = typing with { Refused = null };
                 break;
+            case "down" when typing.Entry is { GoesOn: true, Options.Count: 0 } && typing.Text == typing.Entry.Initial:
+                // A hand that knows lists goes down after Enter, which went on by itself.
+                Typing = typing with { Note = $"Enter went on by itself: this is {typing.Entry.Label}. {typing.Entry.Hint}", Stays = true };
+                break;
             case "up" or "down" when typing.Entry.Options.Count > 0:
                 Typing = typing with { Text = Choosing.Next(typing, stroke == "down" ? 1 : -1), Begun = false, Note = null, Refused = null };
                 break;
@@ -307,6 +316,11 @@ internal sealed partial class ShellState
     private void Accept(string stroke)
     {
         var typing = Typing!;
+        if (typing.Stays && typing.Text == typing.Entry.Initial)
+        {
+            Typing = typing with { Stays = false, Note = $"{typing.Entry.Label}: type it. Enter once more goes on as it stands. {typing.Entry.Hint}" };
+            return;
+        }
         var accept = stroke == "tab" ? typing.Entry.AcceptAndNext ?? typing.Entry.Accept : typing.Entry.Accept;
         var taken = accept(typing.Text, Context);
         if (!taken.Ok)

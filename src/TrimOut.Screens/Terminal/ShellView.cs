@@ -119,7 +119,7 @@ internal sealed class ShellView : Runnable
         }
         if (_shell.Typing is { } typing
             && !(stroke is "esc" or "enter" or "tab" or ShellState.ElsewhereKey or ShellState.EmptyKey
-            || (stroke is "up" or "down" && typing.Entry.Options.Count > 0)
+            || (stroke is "up" or "down" && (typing.Entry.Options.Count > 0 || typing.Entry.GoesOn))
             || (stroke is "up" or "down" or "pageup" or "pagedown" && typing.Entry.Live is not null)))
             return IsBeyondFull(typing, key);
         _shell.Press(stroke);
