@@ -1,28 +1,34 @@
-using System.Text;
+using QRCoder;
 
 namespace TrimOut.Papers.Labels;
 
 /// <summary>A QR code: ISO/IEC 18004, UTF-8, error correction M, of the smallest version that holds the text.</summary>
 internal sealed class QrCode
 {
-    private readonly byte[] _fields;
+    // The library puts the quiet border around, which readers need; a drawing leaves it free.
+    private const int Border = 4;
 
-    private QrCode(byte[] fields, int side) => (_fields, Side) = (fields, side);
+    private readonly IReadOnlyList<System.Collections.BitArray> _fields;
+
+    private QrCode(IReadOnlyList<System.Collections.BitArray> fields) => _fields = fields;
 
     /// <summary>Fields a side, without the quiet border.</summary>
-    public int Side { get; }
+    public int Side => _fields.Count - 2 * Border;
 
     /// <summary>Whether a field is dark.</summary>
-    public bool Dark(int row, int column) => _fields[row * Side + column] != 0;
+    public bool Dark(int row, int column) => _fields[row + Border][column + Border];
 
     /// <summary>The code of a text; null for one that is too long.</summary>
     public static QrCode? Of(string text)
     {
-        var bytes = Encoding.UTF8.GetBytes(text);
-        if (QrSize.Holding(bytes.Length) is not { } size)
+        try
+        {
+            using var data = QRCodeGenerator.GenerateQrCode(text, QRCodeGenerator.ECCLevel.M, forceUtf8: true);
+            return new QrCode([.. data.ModuleMatrix]);
+        }
+        catch (QRCoder.Exceptions.DataTooLongException)
+        {
             return null;
-        var symbol = new QrSymbol(size);
-        symbol.Fill(QrWords.Of(bytes, size));
-        return new QrCode(symbol.Masked(), size.Side);
+        }
     }
 }
