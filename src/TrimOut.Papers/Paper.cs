@@ -88,13 +88,24 @@ public sealed class Paper
             Landscape = Landscape,
         };
 
+    /// <summary>Whether what a mark means is said at its foot, because what stands first has to be first.</summary>
+    internal bool MarksAtFoot { get; init; }
+
     /// <summary>The paper with what its reader has to know first below its title, whatever template it is written by.</summary>
     internal string WithHead(string markdown, PaperData data, Words words)
     {
         var head = new MarkdownWriter(words, "", []);
         Doubt.Say(head, data);
         Warns?.Invoke(head, data);
+        if (SheetMarks.AreIn(markdown) && !MarksAtFoot)
+            SheetMarks.Explain(head);
         var said = head.ToString();
+        if (SheetMarks.AreIn(markdown) && MarksAtFoot)
+        {
+            var foot = new MarkdownWriter(words, "", []);
+            SheetMarks.Explain(foot);
+            markdown = $"{markdown}\n{foot}";
+        }
         var title = markdown.StartsWith("# ", StringComparison.Ordinal) ? markdown.IndexOf('\n', StringComparison.Ordinal) + 1 : 0;
         return said.Length == 0 ? markdown : title > 0 ? $"{markdown[..title]}\n{said}{markdown[title..]}" : $"{said}\n{markdown}";
     }

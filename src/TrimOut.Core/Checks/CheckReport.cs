@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Reads;
@@ -124,7 +125,19 @@ public sealed class CheckReport
     public IEnumerable<Finding> About(Item item) => Findings.Where(f => f.Subject.Id == item.Id);
 
     /// <summary>How the figures of a finding were worked out; null where none are involved. It is judged again for whoever asks.</summary>
-    public Working? WorkingOf(Finding finding)
+    public Working? WorkingOf(Finding finding) => JudgedAgain(finding)?.Working;
+
+    /// <summary>The values of makers' sheets, as facts, that a finding was judged by and that nobody checked against their sheets.</summary>
+    public IReadOnlyList<Fact> UncheckedBehind(Finding finding)
+    {
+        if (House.State.UncheckedValues.Count == 0)
+            return [];
+        _ = ReadRecorder.Record(() => JudgedAgain(finding), out var reads);
+        reads.IntersectWith(House.State.UncheckedValues);
+        return [.. FactsRead.Of(House, reads)];
+    }
+
+    private Outcome.Found? JudgedAgain(Finding finding)
     {
         var view = new House(House.State);
         var check = _sheets.Select(s => s.Check).First(c => c.Info.Id == finding.Check.Id);
@@ -133,7 +146,7 @@ public sealed class CheckReport
             ? by.SubjectIds(view).Where(id => id == finding.Subject.Id || id == finding.Subject.Under).SelectMany(id => by.RunOn(by.Find(view, id)))
             : check.Run(view);
         return results.Where(r => r.Subject.Id == finding.Subject.Id).Select(r => r.Outcome).OfType<Outcome.Found>()
-            .FirstOrDefault(f => f.Message.Equals(finding.Found.Message))?.Working;
+            .FirstOrDefault(f => f.Message.Equals(finding.Found.Message));
     }
 
     /// <summary>Open stops of one phase.</summary>
