@@ -82,7 +82,7 @@ public class FiguresTellMessagesApartTests
         CableShortOnHand: at-least whole whole
         CornerClash: each-at-right other-floor other-room two-meet-one
         DatesRunBackwards: before-date box-before-order first-after-second still-to-come
-        EntryFarFromMotor: along down
+        EntryFarFromMotor: along down one-place
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
         FireStopOpen: no-barrier

@@ -161,8 +161,8 @@ public static class HowToMend
         ["bar-off-sill"] = m => m.Write(m.Unit.Key, UnitFacts.CloseGap, "0"),
         ["step-without-evidence"] = TakeMarksAway,
         ["units-unlike"] = AllAsTheFirst,
-        ["entry-far-from-motor"] = m => m.Said.Mend.Contains("move the entry", StringComparison.Ordinal)
-            && (m.Said.Field == UnitFacts.EntryBelowHead.Name ? m.Write(m.Unit.Key, UnitFacts.EntryBelowHead, m.Truth.Typed(20)) : ToTheBracket(m)),
+        ["entry-far-from-motor"] = m => m.Said.Mend.Contains("counts from the jamb", StringComparison.Ordinal) ? EntryFromTheJamb(m)
+            : m.Said.Mend.Contains("move the entry", StringComparison.Ordinal) && (m.Said.Field == UnitFacts.EntryBelowHead.Name ? m.Write(m.Unit.Key, UnitFacts.EntryBelowHead, m.Truth.Typed(20)) : ToTheBracket(m)),
         ["length-unusual"] = LengthRight,
         ["stands-out-of-reveal"] = m => m.Write(m.Unit.Key, UnitFacts.HeadCover, "None") && (!Stays(m) || m.MountOutside()) && TakeOffered(m),
         ["setback-too-deep"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.Setback, m.Lengths[0]),
@@ -255,6 +255,12 @@ public static class HowToMend
 
     private static bool ToTheBracket(Mending m) => m.Said.Mend.Contains("Move the entry", StringComparison.Ordinal)
         && m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Book.Unit(m.Unit.Key).Kind![CoveringKindFacts.EndBracket]!.Value + Clear);
+
+    /// <summary>From the jamb of the opening, where it was written from the end of its own unit.</summary>
+    private static bool EntryFromTheJamb(Mending m) => m.Book.Unit(m.Unit.Key) is { Place: { } place, EntryFromJamb: { } fromEnd, EntrySide: { } side } unit
+        && (side == Side.Left ? place.From : unit.Window.KnownWidth!.Value - place.To) + fromEnd is var fromJamb
+        && (m.Book.WrittenIn(m.Unit.Key, UnitFacts.EntryAsBuilt) is null || m.Write(m.Unit.Key, UnitFacts.EntryAsBuilt, fromJamb))
+        && m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, fromJamb);
 
     private static bool PullMore(Mending m) => m.Said.Mend.StartsWith("Pull ", StringComparison.Ordinal)
         && m.Write(m.Unit.Key, RunFacts.TailAtWindow, m.Now(m.Unit.Key, RunFacts.TailAtWindow) + m.Lengths[0])
