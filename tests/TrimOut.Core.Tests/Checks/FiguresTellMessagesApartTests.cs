@@ -87,6 +87,7 @@ public class FiguresTellMessagesApartTests
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
         FireStopOpen: no-barrier
         GapBetweenUnitsTooSmall: plumb too-wide
+        HandleInHangingPlane: said-none
         HubNameTwice: tag
         JointsUnderPower: not-looked-at was-on
         LabelOffUnit: old-tag
