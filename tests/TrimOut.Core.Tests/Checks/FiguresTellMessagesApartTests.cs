@@ -112,6 +112,7 @@ public class FiguresTellMessagesApartTests
         PlugInWithoutSocket: none too-far
         PositionTwice: past-number
         ProofOutdated: another joined
+        RemovedOnOrder: box-here on-order
         RunPastKitTable: at-least planned whole
         ScrewUnderCentreSupport: centre-support end-bracket
         SheetContradictsItself: power
