@@ -88,8 +88,10 @@ public static class RandomHouse
         }
         if (count > 1)
             Part(house, opening, kind, count);
-        if (opening.Outside && kind.Form == RaisedForm.Stack && dice.Chance(0.5))
-            opening.ClearHeight = house.OnTape(height - kind.Raised(height + opening.HeadAbove) - 25);
+        // Nobody walks through less.
+        if (opening.Outside && kind.Form == RaisedForm.Stack && dice.Chance(0.5)
+            && height - kind.Raised(height + opening.HeadAbove) - 25 is >= 600 and var clear)
+            opening.ClearHeight = house.OnTape(clear);
         if (dice.Chance(0.3))
             (opening.InTheWay, opening.StandsOut) = (dice.Of(["crank", "handle", "alarm contact"]), house.OnTape(dice.Between(15, 45)));
         return opening;
