@@ -162,7 +162,8 @@ public static class HowToMend
         ["step-without-evidence"] = TakeMarksAway,
         ["units-unlike"] = AllAsTheFirst,
         ["entry-far-from-motor"] = m => m.Said.Mend.Contains("counts from the jamb", StringComparison.Ordinal) ? EntryFromTheJamb(m)
-            : m.Said.Mend.Contains("move the entry", StringComparison.Ordinal) && (m.Said.Field == UnitFacts.EntryBelowHead.Name ? m.Write(m.Unit.Key, UnitFacts.EntryBelowHead, m.Truth.Typed(20)) : ToTheBracket(m)),
+            : m.Said.Mend.Contains("move the entry", StringComparison.Ordinal)
+            && (m.Said.Field == UnitFacts.EntryBelowHead.Name ? m.Write(m.Unit.Key, UnitFacts.EntryBelowHead, m.Truth.Typed(20)) : ToTheBracket(m)),
         ["length-unusual"] = LengthRight,
         ["stands-out-of-reveal"] = m => m.Write(m.Unit.Key, UnitFacts.HeadCover, "None") && (!Stays(m) || m.MountOutside()) && TakeOffered(m),
         ["setback-too-deep"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.Setback, m.Lengths[0]),

@@ -18,7 +18,8 @@ public sealed class RemovedOnOrder : HouseCheck
     private static readonly Message BoxHere = new("Removed, and its box is here: {0}, {1}.", "box-here");
     private static readonly Message ValueOf = new("{0} {1}");
     private static readonly Message Cancel = new("Call the maker today and cancel it, and waive this with what was agreed; or bring it back.");
-    private static readonly Message SendBack = new("Ask the maker to take it back, or keep it as a spare, and waive this with what was agreed; or bring it back.");
+    private static readonly Message SendBack =
+        new("Ask the maker to take it back, or keep it as a spare, and waive this with what was agreed; or bring it back.");
 
     /// <summary>What the maker knows it by.</summary>
     private static readonly ImmutableArray<Fact> KnownBy =

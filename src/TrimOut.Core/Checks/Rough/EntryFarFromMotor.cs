@@ -40,7 +40,8 @@ public sealed class EntryFarFromMotor : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-far-from-motor", "Entry is far from the motor", Severity.Caution, Phase.WalkThrough,
-        new Source(Source.CommonPractice, "along the head from the motor's end <= 12 in, or beside another unit >= 1 in from its entry; below the head <= 8 in"));
+        new Source(Source.CommonPractice,
+            "along the head from the motor's end <= 12 in, or beside another unit >= 1 in from its entry; below the head <= 8 in"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
@@ -78,7 +79,8 @@ public sealed class EntryFarFromMotor : UnitCheck
     private Outcome BesideOthers(Unit unit, Side end)
     {
         var others = unit.Window.Units.Where(u => u.Id != unit.Id && u.OnPanel).ToList();
-        var there = others.Where(o => At(unit.EntryAlong, o.EntryAlong) && At(unit.EntryBack, o.EntryBack) && At(unit.EntryBelowHead, o.EntryBelowHead)).ToList();
+        var there = others.Where(o => At(unit.EntryAlong, o.EntryAlong) && At(unit.EntryBack, o.EntryBack)
+            && At(unit.EntryBelowHead, o.EntryBelowHead)).ToList();
         if (there.Count == 0)
             return others.Find(o => o.EntryAlong is null) is { } other ? NotChecked.Of(other, Entry.FromJambFact(other)) : new Outcome.Fine();
         var far = (unit.EntryAlong!.Value - unit.MotorAlong(end)!.Value).Abs();
