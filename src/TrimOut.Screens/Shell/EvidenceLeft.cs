@@ -41,13 +41,9 @@ internal static class EvidenceLeft
         .OfType<string>().Distinct());
 
     private static IEnumerable<(Item Holder, Fact Fact)> Evidence(Change mark, House house, StepList steps) =>
-        from put in mark.Edits.OfType<Edit.Put>()
-        where put.Value is not null && put.Field.StartsWith($"{StepMark.FactName}:", StringComparison.Ordinal)
-        let step = steps.Steps.FirstOrDefault(s => put.Field == UnitFacts.Step.Field(s.Id))
-        let subject = Progress.Walkers(house).FirstOrDefault(s => s.Id == put.Item)
-        where step is not null && subject is not null
-        from fact in step.Evidence
-        let holder = Progress.Holder(subject, fact)
+        from made in MarksMade.In(mark, house, steps)
+        from fact in made.Step.Evidence
+        let holder = Progress.Holder(made.Of, fact)
         where holder is not null
         select (holder, fact);
 }
