@@ -6,6 +6,7 @@ using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.History;
 using TrimOut.Screens.HousePicker;
+using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Notices;
 using TrimOut.Screens.Punch;
 using TrimOut.Screens.Sheets;
@@ -26,6 +27,7 @@ internal sealed partial class ShellState
     private IScreen? _before;
     private readonly Action<Action> _beside;
     private SideWork? _work;
+    private BeforeChecks? _beforeChecks;
 
     // What may take long runs beside the keys; where no way to do that is given it runs at once.
     public ShellState(IDesk desk, Scribe? scribe, Look? look = null, Glyphs? glyphs = null, LockedHouse? held = null, Action<Action>? beside = null)
@@ -223,6 +225,31 @@ internal sealed partial class ShellState
         var frame = new Frame(width, height);
         DrawOn(frame);
         return frame;
+    }
+
+    /// <summary>
+    /// What is shown until the checks of a house that was just opened are done; null once they are, and where something else than its sheet is on the screen.
+    /// </summary>
+    public Frame? DrawBeforeChecks(int width, int height)
+    {
+        if (!LooksBeforeChecks() || width < MinimumWidth || height < MinimumHeight)
+            return null;
+        var frame = new Frame(width, height);
+        _beforeChecks!.Draw(frame.All);
+        if (Glyphs == Glyphs.Ascii)
+            frame.Replace("…", "~");
+        return frame;
+    }
+
+    /// <summary>Reads of the house what is shown until its checks are done. Nothing else may read it until they are.</summary>
+    /// <returns>Whether that is to be shown.</returns>
+    public bool LooksBeforeChecks()
+    {
+        if (Context.IsChecked || Typing is not null || _confirm is not null || Screen is not JobSheetScreen sheet)
+            return false;
+        if (_beforeChecks?.Context != Context)
+            _beforeChecks = BeforeChecks.Of(sheet, Context);
+        return true;
     }
 
     /// <summary>Draws on an empty frame.</summary>
