@@ -24,8 +24,7 @@ internal sealed class DiskFiles : IFileLayer
     private static byte[] ReadPart(string path, int count, Func<long, long> from)
     {
         PlainFile.Check(path);
-        // Whoever has the house open writes into it: Windows lets nobody read beside that who does not share writing.
-        using var file = File.OpenHandle(path, share: FileShare.ReadWrite | FileShare.Delete);
+        using var file = File.OpenHandle(path);
         var length = RandomAccess.GetLength(file);
         var part = new byte[Math.Min(count, length)];
         var read = 0;
