@@ -40,7 +40,8 @@ public sealed class WholeJobByTheProgramTests : IDisposable
         var log = HouseLog.Of(house.Opened).Value;
         Assert.All(PhaseNames.All, phase => Assert.True(Progress.Of(log.House, phase).Complete, phase.ToString()));
         Assert.Equal(expected, BinderOf(log));
-        Assert.Contains("# Owner's binder: Ridge house", File.ReadAllText(Directory.GetFiles(Path.GetDirectoryName(made)!, "*-binder.md").Single()), StringComparison.Ordinal);
+        var binder = Directory.GetFiles(Path.GetDirectoryName(made)!, "*-binder.md").Single();
+        Assert.Contains("# Owner's binder: Ridge house", File.ReadAllText(binder), StringComparison.Ordinal);
     }
 
     public void Dispose()
