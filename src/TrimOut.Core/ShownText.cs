@@ -57,7 +57,7 @@ public static class ShownText
             if (!Acts(rune) && !IsInvisible(rune) && !IsJoinerOrChoice(rune.Value))
                 key.Append(rune);
         }
-        return OneSpace(key.ToString().Normalize(NormalizationForm.FormC).Trim());
+        return OneSpace(ComposedText.Of(key.ToString()).Trim());
     }
 
     private static string OneSpace(string name) =>

@@ -9,7 +9,8 @@ namespace TrimOut.HouseFile;
 internal static class Faults
 {
     private const int NoSpaceOnUnix = 28;
-    private const int NoQuotaOnUnix = 122;
+    private const int NoQuotaOnLinux = 122;
+    private const int NoQuotaOnMac = 69;
     private const int ReadOnlyOnUnix = 30;
     private const int NoSpaceOnWindows = 0x70;
     private const int ReadOnlyOnWindows = 0x13;
@@ -93,5 +94,8 @@ internal static class Faults
     /// <summary>Whether a full disk, or a user's full share of one, is what failed.</summary>
     public static bool IsFull(IOException failed) => OperatingSystem.IsWindows()
         ? (failed.HResult & 0xffff) == NoSpaceOnWindows
-        : failed.HResult is NoSpaceOnUnix or NoQuotaOnUnix;
+        : IsFullOnUnix(failed.HResult, OperatingSystem.IsMacOS());
+
+    /// <summary>The same by the number of an error (errno.h of Linux, and of macOS).</summary>
+    internal static bool IsFullOnUnix(int error, bool isMac) => error == NoSpaceOnUnix || error == (isMac ? NoQuotaOnMac : NoQuotaOnLinux);
 }

@@ -201,8 +201,10 @@ public sealed partial class HouseOnDisk : IHouseStore, IDisposable
         }
         catch (Exception failed) when (Faults.OfDisk(failed) || failed is HouseStoreException)
         {
-            // All is in the journal, flushed; the next opening folds it in. Where it is not, that is to be said.
-            NotKeptBecause = notHeld;
+            // All is in the journal, flushed; the next opening folds it in. Where it is not, or can't go into the file that lies there now, that is to be said.
+            NotKeptBecause = notHeld ?? (failed is not HouseStoreException ? null
+                : $"{_names.Main} is not the file any more that was opened. All that was saved lies in {_names.Journal}. "
+                    + $"To bring it out: trimout rescue {ShellWord.Of(_names.Main)} NEW.trimout");
         }
         finally
         {

@@ -49,9 +49,6 @@ public sealed class Paper
     /// <summary>Whether its tables are so wide that its sheets lie on their side.</summary>
     internal bool Landscape { get; init; }
 
-    /// <summary>Whether each of its parts has to fit one sheet, and is printed a little smaller for it.</summary>
-    internal bool OnOneSheet { get; init; }
-
     /// <summary>What it says at its head of what is still wrong; null for nothing.</summary>
     internal Action<MarkdownWriter, PaperData>? Warns { get; init; }
 
@@ -89,8 +86,10 @@ public sealed class Paper
             Day = data.Date,
             HasContents = HasContents,
             Landscape = Landscape,
-            OnOneSheet = OnOneSheet,
         };
+
+    /// <summary>Whether what a mark means is said at its foot, because what stands first has to be first.</summary>
+    internal bool MarksAtFoot { get; init; }
 
     /// <summary>The paper with what its reader has to know first below its title, whatever template it is written by.</summary>
     internal string WithHead(string markdown, PaperData data, Words words)
@@ -98,7 +97,15 @@ public sealed class Paper
         var head = new MarkdownWriter(words, "", []);
         Doubt.Say(head, data);
         Warns?.Invoke(head, data);
+        if (SheetMarks.AreIn(markdown) && !MarksAtFoot)
+            SheetMarks.Explain(head);
         var said = head.ToString();
+        if (SheetMarks.AreIn(markdown) && MarksAtFoot)
+        {
+            var foot = new MarkdownWriter(words, "", []);
+            SheetMarks.Explain(foot);
+            markdown = $"{markdown}\n{foot}";
+        }
         var title = markdown.StartsWith("# ", StringComparison.Ordinal) ? markdown.IndexOf('\n', StringComparison.Ordinal) + 1 : 0;
         return said.Length == 0 ? markdown : title > 0 ? $"{markdown[..title]}\n{said}{markdown[title..]}" : $"{said}\n{markdown}";
     }

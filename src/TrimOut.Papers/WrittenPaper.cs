@@ -19,9 +19,6 @@ public sealed record WrittenPaper(string Id, string Title, string Language, stri
     /// <summary>Whether its tables are so wide that its sheets lie on their side.</summary>
     public bool Landscape { get; init; }
 
-    /// <summary>Whether each of its parts has to fit one sheet, and is printed a little smaller for it.</summary>
-    public bool OnOneSheet { get; init; }
-
     /// <summary>One HTML page that needs no other file: the drawings are inside. Made for the screen and for printing on Letter or A4.</summary>
     public string ToHtml() => HtmlPage.Of(this, null);
 

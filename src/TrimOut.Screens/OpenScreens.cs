@@ -81,13 +81,15 @@ public static class OpenScreens
 
     private static void Show(ShellState shell, ColourDepth depth, bool words)
     {
-        // The checks take as long as the library does to take over the terminal.
-        _ = Task.Run(() => shell.Context.GetReady());
+        // The checks of a small house take as long as the library does to take over the terminal; those of a large one go on while its units are shown.
+        shell.LooksBeforeChecks();
+        _ = shell.Context.GetReadyBeside();
         var view = new ShellView(shell, depth, words);
         var gone = false;
         var wait = new KeyWait(() => view.Drawn && !gone);
         var app = wait.App;
         wait.Gone += Gone;
+        view.Changed += wait.Wake;
         app.Init(DriverRegistry.Names.ANSI);
         using var asked = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Asked);
         using var interrupted = PosixSignalRegistration.Create(PosixSignal.SIGINT, Asked);

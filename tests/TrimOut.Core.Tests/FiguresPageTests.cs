@@ -59,6 +59,7 @@ public class FiguresPageTests
         { "Neighbors' bars", BarsNotLevel.Tolerance.Show(DisplayUnits.Inches) },
         { "Entry against its plan", EntryOffPlan.Tolerance.Show(DisplayUnits.Inches) },
         { "Entry from the motor, along the head", EntryFarFromMotor.MostAlong.Show(DisplayUnits.Inches) },
+        { "Entries of one opening, apart", EntryFarFromMotor.OnePlace.Show(DisplayUnits.Inches) },
         { "Entry below the head", EntryFarFromMotor.MostDown.Show(DisplayUnits.Inches) },
         { "Setback against the sheet", SetbackOffSheet.Tolerance.Show(DisplayUnits.Inches) },
         { "Around the middle screw", MiddleScrew.Around.Show(DisplayUnits.Inches) },

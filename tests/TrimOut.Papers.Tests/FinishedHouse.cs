@@ -4,6 +4,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Testing;
@@ -36,6 +37,7 @@ internal static class FinishedHouse
         Controls(job);
         People(job);
         OpenItems(job);
+        CheckKit(job);
         foreach (var phase in PhaseNames.All)
         {
             job.Clock.Advance(TimeSpan.FromDays(2));
@@ -47,6 +49,11 @@ internal static class FinishedHouse
         }
         return job;
     }
+
+    /// <summary>Somebody checked every value of the kit against its sheet.</summary>
+    private static void CheckKit(TestJob job) => job.Do(job.House.Items.Values.Where(i => FactTable.IsKit(i.Kind) && !i.Removed)
+        .SelectMany(i => SheetValues.NotHeldIn(i).Select(f => (Part: i, Fact: f)))
+        .Aggregate(new Draft("all checked"), (draft, v) => draft.PutStored(v.Part.Id, Companion.Checked(v.Fact.Name), SheetMark.For(v.Part))));
 
     private static void Job(TestJob job)
     {

@@ -76,7 +76,7 @@ public class KeyTableTests
         ["enter"] = (
             ["Open", "Edit", "Details", "Evidence", "Fix", "Remote", "Look at it", "As it stood", "Name or open", "Type", "Take", "Go on", "Try again"],
             "goes into what is under the cursor"),
-        ["space"] = (["Mark next step", "Done, next step", "Done", "Pick up / land", "Moves", "Page down"],
+        ["space"] = (["Mark next step", "Done", "Pick up / land", "Moves", "Page down"],
             "does the next thing with what is under the cursor"),
         ["delete"] = (["Clear", "Unmark", "Take off", "Take waiver back"], "takes away what is said of what is under the cursor"),
         ["backspace"] = (["Clear", "Unmark", "Take off", "Take waiver back"], "as Del"),

@@ -15,6 +15,7 @@ internal sealed class TerminalUser : IDisposable
 {
     private readonly IApplication _app;
     private readonly ShellView _view;
+    private readonly AutoResetEvent _changed = new(false);
     private DateTime _clicked = new(2026, 3, 2);
 
     public TerminalUser(IDesk desk, Scribe? scribe = null, int width = 80, int height = 24)
@@ -24,10 +25,26 @@ internal sealed class TerminalUser : IDisposable
         _app.Driver!.SetScreenSize(width, height);
         Shell = new ShellState(desk, scribe, null, Glyphs.Drawn);
         _view = new ShellView(Shell);
+        _view.Changed += () => _changed.Set();
         _app.Begin(_view);
         _view.Listen(_app);
+        Settle();
+    }
+
+    /// <summary>Draws, and again when the checks of a house that was just opened are done.</summary>
+    private void Settle()
+    {
+        _app.LayoutAndDraw();
+        if (!_view.ShowsBeforeChecks)
+            return;
+        FirstSight ??= Screen;
+        Assert.True(_changed.WaitOne(TimeSpan.FromSeconds(60)), "The checks never ended.");
+        _app.TimedEvents!.RunTimers();
         _app.LayoutAndDraw();
     }
+
+    /// <summary>What stood on the terminal while the checks of the first house went on; null where they were done before anything was drawn.</summary>
+    public string? FirstSight { get; private set; }
 
     public ShellState Shell { get; }
 
@@ -47,7 +64,7 @@ internal sealed class TerminalUser : IDisposable
         {
             Pressed.Add(key);
             _app.InjectKey(KeyOf(key));
-            _app.LayoutAndDraw();
+            Settle();
         }
         return this;
     }
@@ -56,7 +73,7 @@ internal sealed class TerminalUser : IDisposable
     public TerminalUser PressThroughThePipeline(Key key)
     {
         _app.GetInputInjector().InjectKey(key, new InputInjectionOptions { Mode = InputInjectionMode.Pipeline });
-        _app.LayoutAndDraw();
+        Settle();
         return this;
     }
 
@@ -64,7 +81,7 @@ internal sealed class TerminalUser : IDisposable
     public TerminalUser Paste(string text)
     {
         _app.RaisePasteEvent(text);
-        _app.LayoutAndDraw();
+        Settle();
         return this;
     }
 
@@ -103,7 +120,7 @@ internal sealed class TerminalUser : IDisposable
     {
         _clicked += TimeSpan.FromMilliseconds(20);
         _app.InjectMouse(new Mouse { ScreenPosition = new(x, y), Flags = flags, Timestamp = _clicked });
-        _app.LayoutAndDraw();
+        Settle();
     }
 
     /// <summary>Types text into the field that is open, in place of what stands there, and takes it.</summary>
@@ -121,7 +138,7 @@ internal sealed class TerminalUser : IDisposable
             Pressed.Add(rune.ToString());
             _app.InjectKey(new Key(rune.ToString()[0]));
         }
-        _app.LayoutAndDraw();
+        Settle();
         return this;
     }
 

@@ -1,6 +1,9 @@
+using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Checks;
+using TrimOut.Core.Phases;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
+using TrimOut.Testing;
 
 namespace TrimOut.Screens.Tests;
 
@@ -17,6 +20,21 @@ public class WaitingLineTests
     public void OfAPhaseThatIsShownItSaysHowManyWaitInIt() => Assert.Equal(
         "51 checks wait for the sheets of 5 parts (9); 40 for Rough-in, 415 later or before (m)",
         WaitingLine.Of(new Waiting(506, 325), new Waiting(51, 8), 5, ("Rough-in", 40)));
+
+    /// <summary>What waits for phases that nobody works in yet is no work, and no reason to be afraid.</summary>
+    [Fact]
+    public void InShortItSaysWhatWaitsNowAndWhatLater()
+    {
+        Assert.Equal(["34 checks wait now, 694 for later phases (m)", "34 not checked, 694 later (m)"], WaitingLine.InShort(new Waiting(728, 428), 34));
+        Assert.Equal(["4 checks waiting for 2 details (m)", "4 not checked (m)"], WaitingLine.InShort(new Waiting(4, 2), 4));
+    }
+
+    [Fact]
+    public void ANewHouseSaysHowManyChecksWaitInThePhaseThatIsWorkedIn()
+    {
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe);
+        user.Sees($"{user.Shell.Context.Report.WaitingUpTo(Phase.WalkThrough)} not checked, ");
+    }
 
     // The list of what is missing begins with it, from the second column of 80.
     [Fact]

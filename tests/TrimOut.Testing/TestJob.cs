@@ -47,12 +47,12 @@ public sealed class TestJob
     public TestJob Do(Func<TestJob, Result<Draft>> want) => Do(want(this));
 
     /// <summary>Adds a room where there is none of that name.</summary>
-    public TestJob Room(string name, string? floor = null) => House.Rooms.Any(r => r.Name == name) ? this : Do(AddItems.Room(House, name, floor));
+    public TestJob Room(string name, string? floor = null) => House.Rooms.Any(r => SameName.Comparer.Equals(r.Name, name)) ? this : Do(AddItems.Room(House, name, floor));
 
     /// <summary>Adds a window with one unit.</summary>
     public TestJob Window(string tag, string room = "Kitchen", string kind = "Roller")
     {
-        Room(room).Do(AddItems.Window(House, tag, House.Rooms.Single(r => r.Name == room).Id));
+        Room(room).Do(AddItems.Window(House, tag, House.Rooms.Single(r => SameName.Comparer.Equals(r.Name, room)).Id));
         return Say(tag, UnitFacts.Kind, kind);
     }
 

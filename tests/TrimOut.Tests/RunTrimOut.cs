@@ -55,3 +55,9 @@ public sealed class OtherBuildFactAttribute : FactAttribute
 {
     public OtherBuildFactAttribute() => Skip = RunTrimOut.Elsewhere is not null ? null! : "TRIMOUT_PROGRAM names no other build of the program";
 }
+
+/// <summary>A test that sets something inside the program, and so can only be of the one that runs in the tests.</summary>
+public sealed class ThisBuildFactAttribute : FactAttribute
+{
+    public ThisBuildFactAttribute() => Skip = RunTrimOut.Elsewhere is null ? null! : "it sets something inside the program, and TRIMOUT_PROGRAM is another";
+}

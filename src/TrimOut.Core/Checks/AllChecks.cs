@@ -38,7 +38,7 @@ public static class AllChecks
         new StackOverGlass(), new StackInTheWay(), new HeadRoomShort(), new CornerClash(), new ScrewUnderCentreSupport(),
             new SetbackPastReveal(), new SetbackOffSheet(), new CentreSupportLeftOut(),
         new StepOffUnits(), new UnitsUnlike(), new RollPastHeadCover(), new OrderPastOpening(), new PlumbWidthShort(), new OrderOffMeasures(),
-            new PartsPastOpening(), new ChangedSinceOrder(), new GapBetweenUnitsTooSmall(), new GapBetweenUnitsTooLarge(),
+            new PartsPastOpening(), new ChangedSinceOrder(), new RemovedOnOrder(), new GapBetweenUnitsTooSmall(), new GapBetweenUnitsTooLarge(),
         new BoxLate(), new DeliveredSizeOff(), new BoxLabelOff(), new DeliveredFinishOff(), new DeliveredLeadOff(), new DeliveredDamaged(), new SerialTwice(),
             new FixedIntoBoardAlone(), new HungOutOfLevel(), new CordWithinReach(),
         new OutputPastPanel(), new OutputShared(), new OutputOverloaded(), new OutputOverloadedTogether(), new PanelOverloaded(), new MainsUnsigned(),

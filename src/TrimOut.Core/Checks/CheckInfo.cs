@@ -8,7 +8,11 @@ namespace TrimOut.Core.Checks;
 /// <param name="Severity">How bad it is.</param>
 /// <param name="Phase">The phase in which it first matters.</param>
 /// <param name="Source">Where its rule and figures come from.</param>
-public sealed record CheckInfo(string Id, string Title, Severity Severity, Phase Phase, Source Source);
+public sealed record CheckInfo(string Id, string Title, Severity Severity, Phase Phase, Source Source)
+{
+    /// <summary>The same check for each phase, for a rule that reports a fault in the phase of what it is about.</summary>
+    internal IReadOnlyDictionary<Phase, CheckInfo> InEachPhase() => PhaseNames.All.ToDictionary(p => p, p => this with { Phase = p });
+}
 
 /// <summary>Where a rule or a figure comes from.</summary>
 /// <param name="Title">A standard with its edition and section, or "common practice, no published source".</param>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Reads;
@@ -61,6 +62,9 @@ public sealed class CheckReport
     /// <summary>How many checks of a phase wait for anything but the sheet of a part.</summary>
     public int WaitingIn(Phase phase) => _waiting.Value.OthersIn[(int)phase];
 
+    /// <summary>How many checks of a phase and of those before it wait, for whatever it is.</summary>
+    public int WaitingUpTo(Phase phase) => _waiting.Value.AllIn.Take((int)phase + 1).Sum();
+
     /// <summary>How many rules hold.</summary>
     public int Passed { get; }
 
@@ -121,7 +125,19 @@ public sealed class CheckReport
     public IEnumerable<Finding> About(Item item) => Findings.Where(f => f.Subject.Id == item.Id);
 
     /// <summary>How the figures of a finding were worked out; null where none are involved. It is judged again for whoever asks.</summary>
-    public Working? WorkingOf(Finding finding)
+    public Working? WorkingOf(Finding finding) => JudgedAgain(finding)?.Working;
+
+    /// <summary>The values of makers' sheets, as facts, that a finding was judged by and that nobody checked against their sheets.</summary>
+    public IReadOnlyList<Fact> UncheckedBehind(Finding finding)
+    {
+        if (House.State.UncheckedValues.Count == 0)
+            return [];
+        _ = ReadRecorder.Record(() => JudgedAgain(finding), out var reads);
+        reads.IntersectWith(House.State.UncheckedValues);
+        return [.. FactsRead.Of(House, reads)];
+    }
+
+    private Outcome.Found? JudgedAgain(Finding finding)
     {
         var view = new House(House.State);
         var check = _sheets.Select(s => s.Check).First(c => c.Info.Id == finding.Check.Id);
@@ -130,7 +146,7 @@ public sealed class CheckReport
             ? by.SubjectIds(view).Where(id => id == finding.Subject.Id || id == finding.Subject.Under).SelectMany(id => by.RunOn(by.Find(view, id)))
             : check.Run(view);
         return results.Where(r => r.Subject.Id == finding.Subject.Id).Select(r => r.Outcome).OfType<Outcome.Found>()
-            .FirstOrDefault(f => f.Message.Equals(finding.Found.Message))?.Working;
+            .FirstOrDefault(f => f.Message.Equals(finding.Found.Message));
     }
 
     /// <summary>Open stops of one phase.</summary>
@@ -142,11 +158,14 @@ public sealed class CheckReport
         var others = new int[PhaseNames.All.Count];
         foreach (var missing in bySheet[false])
             others[(int)missing.Check.Phase]++;
+        var all = new int[PhaseNames.All.Count];
+        foreach (var missing in Missing)
+            all[(int)missing.Check.Phase]++;
         return new(Checks.Waiting.Of(Missing), Checks.Waiting.Of(bySheet[true]), bySheet[true].Select(m => m.NotChecked.FillIn!.Item).Distinct().Count(),
-            [.. others]);
+            [.. others], [.. all]);
     }
 
-    private sealed record WaitingSums(Waiting All, Waiting ForSheets, int Parts, ImmutableArray<int> OthersIn);
+    private sealed record WaitingSums(Waiting All, Waiting ForSheets, int Parts, ImmutableArray<int> OthersIn, ImmutableArray<int> AllIn);
 
     private bool WaitsForSheet(NotCheckedYet missing) =>
         missing.NotChecked.FillIn is { } field && House.Find(field.Item) is { } item

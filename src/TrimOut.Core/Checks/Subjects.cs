@@ -1,6 +1,5 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Phases;
 
 namespace TrimOut.Core.Checks;
 
@@ -21,11 +20,10 @@ public static class Subjects
     public static Subjects<HomeRun> Runs { get; } = new(house => house.State.Of(Lookups.Runs).Keys, (house, id) => house.FindUnit(id)!.Run!);
 
     /// <summary>All windows, in walking order.</summary>
-    public static Subjects<Window> Windows { get; } = new(house => house.Windows.Select(w => w.Id), (house, id) => house.FindWindow(id)!);
+    public static Subjects<Window> Windows { get; } = new(house => house.WindowIds, (house, id) => house.FindWindow(id)!);
 
     /// <summary>Windows that get a covering, in walking order.</summary>
-    public static Subjects<Window> CoveredWindows { get; } = new(house => house.Windows.Where(w => !w.LeftOut).Select(w => w.Id), (house, id) =>
-        house.FindWindow(id)!);
+    public static Subjects<Window> CoveredWindows { get; } = new(house => house.State.Of(Lookups.CoveredWindows).Keys, (house, id) => house.FindWindow(id)!);
 
     /// <summary>Kinds of covering in the kit, as they were added.</summary>
     public static Subjects<CoveringKind> Kinds { get; } = Of(ItemKind.CoveringKind, (house, item) => new CoveringKind(house, item));
@@ -43,8 +41,9 @@ public static class Subjects
     public static Subjects<Remote> Remotes { get; } = Of(ItemKind.Remote, (house, item) => new Remote(house, item));
 
     /// <summary>Everything that walks through phases: units, then panels, then the house itself.</summary>
-    public static Subjects<Subject> Walkers { get; } = new(house => Progress.Walkers(house).Select(w => w.Id), (house, id) =>
-        id == Houses.House.RootId ? new JobItself(house) : house.FindUnit(id) as Subject ?? house.FindPanel(id)!);
+    public static Subjects<Subject> Walkers { get; } = new(
+        house => [.. house.State.Of(Lookups.Units).Keys, .. house.ItemsOf(ItemKind.Panel).Select(p => p.Id), Houses.House.RootId],
+        (house, id) => id == Houses.House.RootId ? new JobItself(house) : house.FindUnit(id) as Subject ?? house.FindPanel(id)!);
 
     /// <summary>The job itself.</summary>
     public static Subjects<JobItself> House { get; } = new(_ => [Houses.House.RootId], (house, _) => new JobItself(house));

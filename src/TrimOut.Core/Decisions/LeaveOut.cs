@@ -14,6 +14,11 @@ public static class LeaveOut
             .Put(window.Id, WindowFacts.Covered, YesNo.No)
             .PutStored(window.Id, WindowFacts.NotCoveredBecause.Name, stored));
 
-    /// <summary>A window that gets a covering after all; the reason stays with it, should it be left out again.</summary>
-    public static Draft TakeIn(Window window) => new Draft($"{window.Tag} gets a covering after all").Put(window.Id, WindowFacts.Covered, YesNo.Yes);
+    /// <summary>A window that gets a covering after all; why it got none before stays in the history.</summary>
+    public static Draft TakeIn(Window window) => WithoutReason(
+        new Draft($"{window.Tag} gets a covering after all").Put(window.Id, WindowFacts.Covered, YesNo.Yes), window.Item);
+
+    /// <summary>The change, and with it an end to the reason why a window was left out.</summary>
+    internal static Draft WithoutReason(Draft draft, Item window) => window.Get(WindowFacts.NotCoveredBecause) is not { } because ? draft
+        : (draft with { What = $"{draft.What}; it was left out: {because}" }).PutStored(window.Id, WindowFacts.NotCoveredBecause.Name, null);
 }

@@ -98,7 +98,7 @@ public sealed partial record QuickWindow
             if (!understood.Ok && (number == 0 || ((tagAt < 0 || number == 1) && char.IsAsciiLetter(words[number][0]))) && QuickWords.MayBeTag(words[number]))
                 (understood, tagAt) = (window with { Tag = words[number] }, number);
             if (!understood.Ok)
-                return understood;
+                return FloorMeant(words, number, house) ?? understood;
             window = understood.Value;
         }
         return Tags.Refuse(house, window.Tag) is { } taken ? taken : window;
@@ -202,6 +202,17 @@ public sealed partial record QuickWindow
             Reach = last?.Reach,
             Mount = last?.Mount,
         };
+    }
+
+    /// <summary>The refusal of a word that most likely names a floor of the house; null for any other word.</summary>
+    private static Refusal? FloorMeant(string[] words, int number, House house)
+    {
+        var word = words[number];
+        return IsFloor(number - 1) || IsFloor(number + 1) || house.Floors.Any(f => NameWords.Begin(f, word)) ? new Refusal(
+            $"\"{word}\" is not understood. A floor of the house stands last, behind the room: @Kitchen/Upper. "
+                + "\"floor\" alone says that one reaches the window from the floor.") : null;
+
+        bool IsFloor(int at) => at >= 0 && at < words.Length && words[at].Equals("floor", StringComparison.OrdinalIgnoreCase);
     }
 
     private static Result<QuickWindow> Understand(QuickWindow window, string word, House house)

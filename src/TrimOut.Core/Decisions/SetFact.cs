@@ -57,6 +57,8 @@ public static class SetFact
         }
         if (AboutSheet.Is(fact) && fact.Name == AboutSheet.Edition && draft.Edits[0] is Edit.Put { Value: { } edition })
             draft = OtherEdition(draft, item, edition);
+        if (fact == WindowFacts.Covered && draft.Edits[0] is Edit.Put { Value: var covered } && covered == KebabCase.Of(YesNo.Yes))
+            draft = LeaveOut.WithoutReason(draft, item);
         // A place among the windows of one room is none among those of another.
         if (fact == WindowFacts.Room && item.Latest(WindowFacts.PlaceInRoom)?.Stored is not null)
             draft = draft.PutStored(item.Id, WindowFacts.PlaceInRoom.Name, null);

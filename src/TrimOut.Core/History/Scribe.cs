@@ -100,9 +100,14 @@ public sealed class Scribe
     public Change? RedoNext => Mine().TakeWhile(IsUndo).FirstOrDefault(c => TargetOf(c) is { } target && !IsUndo(target) && Log.IsInForce(c.Id));
 
     /// <summary>Takes back the latest change.</summary>
-    public Result<Change> Undo() => UndoNext is { } last
-        ? Record(new Draft(UndoWord + last.What, [new Edit.Undo(last.Id)]))
-        : new Refusal("There is nothing to undo on this laptop.");
+    public Result<Change> Undo() => Undo([]);
+
+    /// <summary>Takes back the latest change together with others that were made for it, in one change that <see cref="Redo"/> brings back.</summary>
+    /// <param name="with">The others; those that no longer count are left as they are.</param>
+    public Result<Change> Undo(IReadOnlyCollection<Change> with) => UndoNext is not { } last
+        ? new Refusal("There is nothing to undo on this laptop.")
+        : Record(new Draft($"{UndoWord}{string.Join("; ", with.Reverse().Select(c => c.What).Prepend(last.What))}",
+            [new Edit.Undo(last.Id), .. with.Where(c => Log.IsInForce(c.Id)).Select(c => new Edit.Undo(c.Id))]));
 
     /// <summary>Brings back what was last undone.</summary>
     public Result<Change> Redo() => RedoNext is { } undo

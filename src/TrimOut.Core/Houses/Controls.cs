@@ -25,8 +25,7 @@ public sealed class Remote(House house, Item item) : Subject(house, item)
     public Room? Room => Target(RemoteFacts.Room) is { } room ? House.FindRoom(room.Id) : null;
 
     /// <summary>Units that it moves, in walking order.</summary>
-    public IEnumerable<Unit> Units => Item.All(RemoteFacts.Moves)
-        .Where(m => m.Value == YesNo.Yes).Select(m => House.FindUnit(m.Key)).OfType<Unit>().OrderBy(u => House.PlaceOf(u));
+    public IEnumerable<Unit> Units => House.UnitsAt(Lookups.UnitsByRemote, Id);
 
     /// <summary>Its presets.</summary>
     public IEnumerable<Preset> Presets => House.Under(Item, ItemKind.Preset).Select(i => new Preset(House, i));
@@ -54,9 +53,5 @@ public sealed class Preset(House house, Item item) : Subject(house, item)
 
     /// <summary>The position of each unit in it, in per cent open, in walking order.</summary>
     public IEnumerable<(Unit Unit, int PercentOpen)> Positions =>
-        from position in Item.All(PresetFacts.Position)
-        let unit = House.FindUnit(position.Key)
-        where unit is not null
-        orderby House.PlaceOf(unit)
-        select (unit, position.Value);
+        House.UnitsAt(Lookups.UnitsByPreset, Id).Select(u => (u, Item.Get(PresetFacts.Position, u.Id)!.Value));
 }

@@ -59,6 +59,16 @@ public sealed class House
     /// <summary>Windows in walking order: by room, then by their place in it, then as they were added.</summary>
     public ImmutableArray<Window> Windows => Once(ref Kept.Windows, ReadKey.Windows, State.Shape.Windows, View);
 
+    /// <summary>Their ids.</summary>
+    internal IEnumerable<string> WindowIds
+    {
+        get
+        {
+            ReadRecorder.Note(ReadKey.Windows);
+            return State.Shape.Windows.Select(place => State.Items[place].Id);
+        }
+    }
+
     /// <summary>Units in walking order; those of windows left out on purpose are not among them.</summary>
     public ImmutableArray<Unit> Units => Kept.Units.IsDefault ? Kept.Units = [.. State.Of(Lookups.Units).Keys.Select(u => FindUnit(u)!)] : Kept.Units;
 
@@ -222,9 +232,6 @@ public sealed class House
 
     /// <summary>The unit before another on the walk; null for the first.</summary>
     internal Unit? UnitBefore(Unit unit) => State.Of(Lookups.Units).Before(unit.Id) is { } before ? FindUnit(before) : null;
-
-    /// <summary>A unit's place on the walk.</summary>
-    internal int PlaceOf(Unit unit) => State.Of(Lookups.Units).PlaceOf(unit.Id);
 
     private Item? Here(string id, ItemKind kind) => Find(id) is { } item && item.Kind == kind && State.Shape.Contains(item.Place) ? item : null;
 

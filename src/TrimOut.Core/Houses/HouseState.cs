@@ -8,12 +8,16 @@ internal sealed class HouseState(ItemTable items, Lazy<HouseShape> shape, HouseS
 {
     private readonly LookupMade?[] _lookups = new LookupMade?[Lookup.All.Length];
     private (ImmutableArray<IReadSets> Of, ReadIndex Index)? _index;
+    private HashSet<long>? _uncheckedValues;
 
     /// <summary>All items.</summary>
     public ItemTable Items => items;
 
     /// <summary>Which of them are in the house, and in what order.</summary>
     public HouseShape Shape => shape.Value;
+
+    /// <summary>What is read where a value of a sheet that nobody checked is read; worked out once.</summary>
+    public IReadOnlySet<long> UncheckedValues => _uncheckedValues ??= Kits.UncheckedValues.KeysIn(items);
 
     /// <summary>A lookup as it is in this state.</summary>
     public LookupMade<T> Of<T>(Lookup<T> lookup)

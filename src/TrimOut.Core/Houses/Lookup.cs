@@ -8,13 +8,16 @@ namespace TrimOut.Core.Houses;
 /// What making it read is recorded source by source, and so is each look into it, under its key: when a value that it was made of
 /// changes, only that source is read again, and only whoever looked under a key that holds something else now is worked out again.
 /// </remarks>
-internal abstract class Lookup(int number, bool anyCase)
+internal abstract class Lookup(int number, bool anyCase, bool neighbors)
 {
     /// <summary>Its number among all, by which it is known in keys of reads.</summary>
     public int Number => number;
 
     /// <summary>Whether keys that a person takes for one name are one key.</summary>
     public bool AnyCase => anyCase;
+
+    /// <summary>Whether it is a list of which somebody asks what stands before a key.</summary>
+    public bool Neighbors => neighbors;
 
     /// <summary>All of them, each after those that it is made of.</summary>
     public static ImmutableArray<Lookup> All { get; } =
@@ -23,7 +26,7 @@ internal abstract class Lookup(int number, bool anyCase)
         Lookups.WindowsByRoom, Lookups.UnitsByHubName, Lookups.UnitsByLabel, Lookups.UsersOfPart, Lookups.NeedsOfCable, Lookups.UnitsFedByPanel,
         Lookups.UnitsByOutput, Lookups.PresetsByUnit, Lookups.UnitsByNameSketch, Lookups.LandedAtOutput,
         Lookups.UnitsThroughFloor, Lookups.ByName, Lookups.PanelsByBreaker, Lookups.PanelsByElectrician,
-        Lookups.LastMeasures, Lookups.UnitsByCloth,
+        Lookups.LastMeasures, Lookups.UnitsByCloth, Lookups.UnitsByRemote, Lookups.UnitsByPreset, Lookups.CoveredWindows,
     ];
 
     /// <summary>The ids of what puts something into it, in their order.</summary>
@@ -45,9 +48,10 @@ internal abstract class Lookup(int number, bool anyCase)
 /// <param name="sources">The ids of what puts something into it, in their order.</param>
 /// <param name="pairs">What one of them puts into it, and under which keys.</param>
 /// <param name="anyCase">Whether keys that a person takes for one name are one key.</param>
+/// <param name="neighbors">Whether it is a list of which somebody asks what stands before a key.</param>
 internal sealed class Lookup<T>(int number, Func<House, IEnumerable<string>> sources, Func<House, string, IEnumerable<(string? Key, T Value)>> pairs,
-    bool anyCase = false)
-    : Lookup(number, anyCase)
+    bool anyCase = false, bool neighbors = false)
+    : Lookup(number, anyCase, neighbors)
     where T : IEquatable<T>
 {
     /// <summary>What each of its sources puts into it.</summary>

@@ -68,15 +68,12 @@ internal sealed class LookupMade<T> : LookupMade
     /// <summary>Makes one for a state of a house.</summary>
     public static LookupMade<T> Of(Lookup<T> lookup, HouseState house) => Of(lookup, new Mapped<(string, T)[]>.Begun(lookup.Map, house).Done());
 
-    /// <summary>The place of a key in their order.</summary>
-    public int PlaceOf(string key)
+    /// <summary>The key before another in their order; null for the first. Only of a lookup that is a list of <see cref="Lookup.Neighbors"/>.</summary>
+    public string? Before(string key)
     {
-        ReadRecorder.Note(ReadKey.All(_lookup));
-        return _order.Value[key];
+        ReadRecorder.Note(ReadKey.Before(_lookup, key));
+        return BeforeIn(_order.Value, key);
     }
-
-    /// <summary>The key before another in their order; null for the first.</summary>
-    public string? Before(string key) => PlaceOf(key) is > 0 and var place ? _order.Value.GetAt(place - 1).Key : null;
 
     /// <inheritdoc/>
     public override LookupMade After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched)
@@ -94,6 +91,8 @@ internal sealed class LookupMade<T> : LookupMade
             // The same things under the same keys may come in another order, such as two units of a window that change places.
             if (moved.Count > 0)
                 changed.Add(ReadKey.All(_lookup).Value);
+            if (moved.Count > 0 && _lookup.Neighbors)
+                AddOtherNeighbors(after, changed);
         }
         else
         {
@@ -101,6 +100,8 @@ internal sealed class LookupMade<T> : LookupMade
             keys = after._order.Value.Keys.Union(_order.Value.Keys, _lookup.Comparer);
             if (!after._order.Value.Keys.SequenceEqual(_order.Value.Keys))
                 changed.Add(ReadKey.All(_lookup).Value);
+            if (_lookup.Neighbors)
+                AddOtherNeighbors(after, changed);
         }
         foreach (var key in keys)
         {
@@ -110,6 +111,20 @@ internal sealed class LookupMade<T> : LookupMade
             changed.Add(ReadKey.All(_lookup).Value);
         }
         return after;
+    }
+
+    private static string? BeforeIn(OrderedDictionary<string, int> order, string key) =>
+        order.TryGetValue(key, out var place) && place > 0 ? order.GetAt(place - 1).Key : null;
+
+    private void AddOtherNeighbors(LookupMade<T> after, HashSet<long> changed)
+    {
+        string? previous = null;
+        foreach (var key in after._order.Value.Keys)
+        {
+            if (BeforeIn(_order.Value, key) != previous)
+                changed.Add(ReadKey.Before(_lookup, key).Value);
+            previous = key;
+        }
     }
 
     private static LookupMade<T> Of(Lookup<T> lookup, Mapped<(string Key, T Value)[]> map)

@@ -12,8 +12,8 @@ namespace TrimOut.Core.Houses;
 internal static class Lookups
 {
     /// <summary>The window of each unit that is to be hung, in walking order.</summary>
-    public static Lookup<string> Units { get; } = new(0, h => h.Windows.Select(w => w.Id),
-        (h, id) => h.FindWindow(id) is { LeftOut: false } w ? w.Units.Select(u => ((string?)u.Id, w.Id)) : []);
+    public static Lookup<string> Units { get; } = new(0, h => h.WindowIds,
+        (h, id) => h.FindWindow(id) is { LeftOut: false } w ? w.Units.Select(u => ((string?)u.Id, w.Id)) : [], neighbors: true);
 
     /// <summary>The run of each unit that has one, in the order of the units.</summary>
     public static Lookup<string> Runs { get; } = new(1, h => h.State.Of(Units).Keys, (h, id) => h.FindUnit(id)!.Run is { } run ? [(id, run.Id)] : []);
@@ -32,10 +32,10 @@ internal static class Lookups
         OfRemotes(5, r => r.Item.All(RemoteFacts.Moves).Where(m => m.Value == YesNo.Yes).Select(m => ((string?)m.Key, r.Id)));
 
     /// <summary>The windows with each tag, whatever its case.</summary>
-    public static Lookup<string> WindowsByTag { get; } = new(6, h => h.Windows.Select(w => w.Id), (h, id) => [(h.FindWindow(id)!.Tag, id)], anyCase: true);
+    public static Lookup<string> WindowsByTag { get; } = new(6, h => h.WindowIds, (h, id) => [(h.FindWindow(id)!.Tag, id)], anyCase: true);
 
     /// <summary>The windows in each room.</summary>
-    public static Lookup<string> WindowsByRoom { get; } = new(7, h => h.Windows.Select(w => w.Id), (h, id) => [(h.FindWindow(id)!.RoomId, id)]);
+    public static Lookup<string> WindowsByRoom { get; } = new(7, h => h.WindowIds, (h, id) => [(h.FindWindow(id)!.RoomId, id)]);
 
     /// <summary>The units with each name at the hub, whatever its case.</summary>
     public static Lookup<string> UnitsByHubName { get; } = OfUnits(8, u => [u.Item.Get(UnitFacts.HubName)], anyCase: true);
@@ -69,7 +69,7 @@ internal static class Lookups
     /// The units whose runs lie on each output, under <see cref="Load.OutputKey"/>, whatever is said of them: a cable that was landed is there, also where
     /// its window was left out or its unit is to have a battery.
     /// </summary>
-    public static Lookup<string> LandedAtOutput { get; } = new(16, h => h.Windows.Select(w => w.Id), (h, id) => h.FindWindow(id)!.Units
+    public static Lookup<string> LandedAtOutput { get; } = new(16, h => h.WindowIds, (h, id) => h.FindWindow(id)!.Units
         .Where(u => u.CableThatIsThere is not null).Select(u => (u.CableThatIsThere is { } run
             && run.Get(RunFacts.Panel) is { } panel && run.Get(RunFacts.Output) is { } output ? Load.OutputKey((panel.Id, output)) : null, u.Id)));
 
@@ -90,11 +90,20 @@ internal static class Lookups
     public static Lookup<string> PanelsByElectrician { get; } = OfPanels(20, p => p.Evidence(PanelFacts.ConnectedBy));
 
     /// <summary>The change that wrote the last finished measure of each window, all under one key.</summary>
-    public static Lookup<(string Window, long Stamp, ChangeId Id)> LastMeasures { get; } = new(21, h => h.Windows.Select(w => w.Id),
+    public static Lookup<(string Window, long Stamp, ChangeId Id)> LastMeasures { get; } = new(21, h => h.WindowIds,
         (h, id) => MeasuresIncomplete.LastOf(h.FindWindow(id)!) is { } last ? [("", (id, last.Stamp, last.Id))] : []);
 
     /// <summary>The units in each fabric and color, whatever their case.</summary>
     public static Lookup<string> UnitsByCloth { get; } = OfUnits(22, u => [UnitsUnlike.Cloth(u)], anyCase: true);
+
+    /// <summary>The units that each remote moves, in walking order.</summary>
+    public static Lookup<string> UnitsByRemote { get; } = OfUnits(23, u => u.House.State.Of(RemotesByUnit)[u.Id]);
+
+    /// <summary>The units that each preset sends somewhere, in walking order.</summary>
+    public static Lookup<string> UnitsByPreset { get; } = OfUnits(24, u => u.House.State.Of(PresetsByUnit)[u.Id]);
+
+    /// <summary>The windows that get a covering, each under itself, in walking order.</summary>
+    public static Lookup<string> CoveredWindows { get; } = new(25, h => h.WindowIds, (h, id) => h.FindWindow(id)!.LeftOut ? [] : [(id, id)]);
 
     /// <summary>The key of a name among things of one kind.</summary>
     public static string NameKey(ItemKind kind, string name) => $"{kind} {name}";

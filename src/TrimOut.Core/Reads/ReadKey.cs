@@ -44,7 +44,7 @@ internal readonly record struct ReadKey(long Value)
         get
         {
             var rest = Value & ((1L << PlaceShift) - 1);
-            return IsLookup ? (Value & uint.MaxValue) == 0 ? ReadSort.WholeLookup : ReadSort.LookupKey
+            return IsLookup ? (Value & uint.MaxValue) == 0 ? ReadSort.WholeLookup : (Value & 1) == 0 ? ReadSort.LookupNeighbor : ReadSort.LookupKey
                 : (rest & Shape) != Shape ? (rest & AllKeyed) != 0 ? ReadSort.AllOfAFact : ReadSort.Field
                 : (rest & ~Shape) switch
                 {
@@ -92,6 +92,10 @@ internal readonly record struct ReadKey(long Value)
     /// <summary>What a lookup has under a key.</summary>
     public static ReadKey Of(Lookup lookup, string key) =>
         new(LookupBit | (long)lookup.Number << 32 | unchecked((uint)key.GetHashCode(StringComparison.Ordinal)) | 1);
+
+    /// <summary>Which key of a lookup stands before a key.</summary>
+    public static ReadKey Before(Lookup lookup, string key) =>
+        new(LookupBit | (long)lookup.Number << 32 | (unchecked((uint)key.GetHashCode(StringComparison.Ordinal)) & ~1u) | 2);
 
     /// <summary>The whole of a lookup, in its order.</summary>
     public static ReadKey All(Lookup lookup) => new(LookupBit | (long)lookup.Number << 32);

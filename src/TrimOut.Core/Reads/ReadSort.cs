@@ -30,6 +30,9 @@ internal enum ReadSort
     /// <summary>What a lookup has under a key.</summary>
     LookupKey,
 
+    /// <summary>What stands before a key of a lookup.</summary>
+    LookupNeighbor,
+
     /// <summary>The whole of a lookup in its order.</summary>
     WholeLookup,
 }

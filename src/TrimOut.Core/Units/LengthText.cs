@@ -70,7 +70,9 @@ public static partial class LengthText
         if (units == DisplayUnits.Millimetres)
             return Metric(length, scale);
         if (!IsOnTape(length))
-            return Metric(length, scale);
+            return scale == LengthScale.Opening && IsInThousandths(length)
+                ? $"{Plain((decimal)length.Nanometres / Length.NanometresPerInch)}\""
+                : Metric(length, scale);
         return scale == LengthScale.Run ? FeetAndInches(length) : Inches(length) + "\"";
     }
 
@@ -157,6 +159,9 @@ public static partial class LengthText
         number <= 1_000_000m ? Length.FromMillimetres(number * millimetresEach) : new Refusal("That number is too large for a length.");
 
     private static bool IsOnTape(Length length) => length.Nanometres % (Length.NanometresPerInch / 64) == 0;
+
+    /// <summary>Whether it reads as inches with up to three decimals, as the sheet of a cable has them.</summary>
+    private static bool IsInThousandths(Length length) => length.Nanometres % (Length.NanometresPerInch / 1000) == 0;
 
     private static string Metric(Length length, LengthScale scale) =>
         scale == LengthScale.Run ? $"{Plain(length.Metres)} m" : $"{Plain(length.Millimetres)} mm";

@@ -26,12 +26,12 @@ internal static class CableSchedule
             return;
         }
 
+        // The drawing goes first: a table can begin in what is left of its sheet.
+        foreach (var sheet in Riser.Sheets(data.House))
+            to.Draw("riser", Riser.Describe(sheet), words => Riser.Of(data.House, sheet, words));
         to.Filled(["Unit", "Legs, from the panel", "Tail at window", "Tail at panel", "In all, one way"], runs.Select(r => Row(
             r.Name, r.Legs.Select(LegText.Of).JoinOrDash("; "), Tail(r, data.House), r.Entry(RunFacts.TailAtPanel),
             (r.OneWay?.ShowRounded(data.House.DisplayUnits, LengthScale.Run)).FigureOrDash())));
-
-        foreach (var sheet in Riser.Sheets(data.House))
-            to.Draw("riser", Riser.Describe(sheet), words => Riser.Of(data.House, sheet, words));
     }
 
     private static Inline Tail(HomeRun run, House house) => (run.TailAtWindow?.Show(house.DisplayUnits)).FigureOrDash();

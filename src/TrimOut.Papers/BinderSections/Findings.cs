@@ -17,7 +17,7 @@ internal static class Findings
     {
         var (house, report) = (data.House, data.Report);
         to.Table(["Where", "How bad", "What is wrong", "How to fix it"], report.Findings.Where(f => f.Open).Select(f => Row(
-            NameOf(house, f.Subject), Ours(f.Check.Severity.ToString()), Said(f.Found.Message, house), Said(f.Found.Mend, house))),
+            NameOf(house, f.Subject), Ours(f.Check.Severity.ToString()), SheetMarks.Said(data, f), Said(f.Found.Mend, house))),
             "Nothing that was checked is wrong.");
         if (!report.Missing.IsEmpty)
             to.Say($"Not checked, because details are missing: {report.Missing.Length}.");
@@ -26,7 +26,7 @@ internal static class Findings
         {
             to.Heading(3, "Waived");
             to.Table(["Where", "What", "Initials", "When"], report.Findings.Where(f => !f.Open).Select(f => Row(
-                NameOf(house, f.Subject), Said(f.Found.Message, house), f.Waiver!.Initials.OrDash(), WaivedOn(f.Waiver))));
+                NameOf(house, f.Subject), SheetMarks.Said(data, f), f.Waiver!.Initials.OrDash(), WaivedOn(f.Waiver))));
         }
 
         if (house.PunchItems.Any(p => p.Done))

@@ -43,8 +43,8 @@ internal static class HangSheet
         to.Table(["Unit", "Reached from", "Box label", "Size", "Mount", "Lead side", "Setback by the sheet", "Center support"], units.Select(u => Row(
             u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel),
             u.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight),
-            u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), Setback(u),
-            CentreSupport(u))));
+            u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.BySheet(Setback),
+            u.BySheet(CentreSupport))));
         to.Table(
             ["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Center support, middle", "Right bracket", "Unit ends",
                 "Cable comes out"],
@@ -54,7 +54,6 @@ internal static class HangSheet
             units.Select(u => Row(u.Tag, Ticks.Of(u, "brackets-fixed"), u.OnPanel ? Ticks.Of(u, "lead-in-front") : Dash, Ticks.Of(u, "clicked-in"),
                 Ticks.Of(u, "moves-free"), OrBlank(u.Item.Get(UnitFacts.Setback), u),
                 u.EntryOrBlank(UnitFacts.FreeCord), u.EntryOrBlank(UnitFacts.CordHeldBy), u.EntryOrBlank(UnitFacts.CordConfirmedBy), Blank)));
-        SheetMarks.Explain(to, units.Select(u => u.Kind), CoveringKindFacts.Setback, CoveringKindFacts.CentreFrom);
     }
 
     /// <summary>Each window in a paragraph with the sections of its units, which no sheet parts; those without a section side by side.</summary>
@@ -82,14 +81,14 @@ internal static class HangSheet
     }
 
     private static Inline Setback(Unit unit) => unit.Kind is { } kind && kind[CoveringKindFacts.Setback] is { } setback
-        ? Shown(setback, unit).Marked(!kind.IsChecked(CoveringKindFacts.Setback)) : Blank;
+        ? Shown(setback, unit) : Blank;
 
     /// <summary>Whether it has one by its sheet; where the sheet was not read for it, nobody is told that there is none.</summary>
     private static Inline CentreSupport(Unit unit) => unit.NeedsCentreSupport switch
     {
         { } needs when unit.Window.SmallestWidth is null && unit.Item.Get(UnitFacts.OrderWidth) is null =>
-            Ours(needs ? "yes, by the rough size" : "no, by the rough size").Marked(!unit.Kind!.IsChecked(CoveringKindFacts.CentreFrom)),
-        { } needs => Ours(needs ? "yes" : "no").Marked(!unit.Kind!.IsChecked(CoveringKindFacts.CentreFrom)),
+            Ours(needs ? "yes, by the rough size" : "no, by the rough size"),
+        { } needs => Ours(needs ? "yes" : "no"),
         null => unit.Kind?[CoveringKindFacts.CentreFrom] is null ? Ours("ask the sheet") : Blank,
     };
 
@@ -98,10 +97,11 @@ internal static class HangSheet
     {
         if (unit.Window.SmallestWidth is null)
             return Row(unit.Tag, Blank, Blank, Blank, Blank, Blank, unit.OnPanel ? Blank : Dash);
-        var along = AlongOpening.Of(unit);
-        return Row(unit.Tag, Shown(along.From, unit), Shown(along.LeftBracket, unit),
-            unit.NeedsCentreSupport is null ? CentreSupport(unit) : Shown(along.Centre, unit),
-            Shown(along.RightBracket, unit), Shown(along.To, unit), unit.OnPanel ? Shown(unit.EntryAlong, unit) : Dash);
+        return Row(unit.Tag, At(a => Shown(a.From, unit)), At(a => Shown(a.LeftBracket, unit)),
+            unit.BySheet(u => u.NeedsCentreSupport is null ? CentreSupport(u) : Shown(AlongOpening.Of(u).Centre, u)),
+            At(a => Shown(a.RightBracket, unit)), At(a => Shown(a.To, unit)), unit.OnPanel ? unit.BySheet(u => Shown(u.EntryAlong, u)) : Dash);
+
+        Inline At(Func<AlongOpening, Inline> place) => unit.BySheet(u => place(AlongOpening.Of(u)));
     }
 
     private static Inline Shown(Length? length, Unit unit) => (length?.ShowRounded(unit.House.DisplayUnits)).FigureOrDash();

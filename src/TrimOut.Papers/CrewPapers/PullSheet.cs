@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
@@ -37,8 +38,8 @@ internal static class PullSheet
             data.House.Runs.Select(r => Row(
                 r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output),
                 r.EntryOrBlank(RunFacts.Cable),
-                r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r, data.House),
-                r.Longest is { } most ? Figure(most.ShowAtMost(data.House.DisplayUnits, LengthScale.Run)) : Blank, Ticks.Of(r.Unit, "cable-pulled"))),
+                r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), r.BySheet(CutTo),
+                r.BySheet(MayBe), Ticks.Of(r.Unit, "cable-pulled"))),
             "No home runs yet.");
         if (data.House.Runs.IsEmpty)
             return;
@@ -60,14 +61,14 @@ internal static class PullSheet
             ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail left", "Tail at panel", "Spare cables"],
             data.House.Runs.Select(r => Row(
                 r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), r.EntryOrBlank(RunFacts.LabelAtPanel),
-                (TailAtLeast(r.Unit)?.RoundUp(TapeMark.Of(data.House.DisplayUnits)).Show(data.House.DisplayUnits)).FigureOrDash(),
+                r.BySheet(x => (TailAtLeast(x.Unit)?.RoundUp(TapeMark.Of(data.House.DisplayUnits)).Show(data.House.DisplayUnits)).FigureOrDash()),
                 r.EntryOrBlank(RunFacts.TailAtWindow), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r))),
             "No home runs yet.");
         if (data.House.Runs.IsEmpty)
             return;
         to.Table(["Unit", "Loop expected", "Loop read", "Apart, far end open", "To frame", "Open wall photographed"],
             data.House.Runs.Select(r => Row(
-                r.Name, Expected.Loop(r) is { } loop ? Figure(loop.ToString()) : Dash,
+                r.Name, r.BySheet(x => Expected.Loop(x)?.ToString().FigureOrDash() ?? Dash),
                 r.EntryOrBlank(RunFacts.FirstLoop), r.EntryOrBlank(RunFacts.FirstApart), r.EntryOrBlank(RunFacts.FirstToFrame),
                 Ticks.Of(r.Unit, "wall-photographed"))));
         to.Say("Pictures stand with their paths in the test record.");
@@ -98,7 +99,8 @@ internal static class PullSheet
         data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
             g.First().Cable!.Name, g.First().Cable!.EntryOrBlank(CableTypeFacts.Colours), g.First().Cable!.EntryOrBlank(CableTypeFacts.Plus),
             Number(g.Count()), Number(g.Count(r => r.Needed is not null)),
-            Together(g) is { } together ? Figure(together.ShowAtLeast(data.House.DisplayUnits, LengthScale.Run)) : Dash,
+            (Together(g) is { } together ? Figure(together.ShowAtLeast(data.House.DisplayUnits, LengthScale.Run)) : Dash)
+                .Marked(g.Any(r => UncheckedValues.Read(r.Unit, u => u.Run!.Needed).Unchecked.Count > 0)),
             Long(g.First().Cable!.OnHand, data.House)
                 ?? Blank)),
         "No cable is chosen yet.");
@@ -107,9 +109,12 @@ internal static class PullSheet
         runs.Select(r => r.Needed).OfType<Length>().ToList() is { Count: > 0 } known ? known.Aggregate((sum, l) => sum + l) : null;
 
     /// <summary>What is cut for a run; nothing for one that may not be that long.</summary>
-    private static Inline CutTo(HomeRun run, House house) => run.Longest is { } longest && (run.OneWay ?? run.Planned ?? run.AtLeast) > longest
+    private static Inline CutTo(HomeRun run) => run.Longest is { } longest && (run.OneWay ?? run.Planned ?? run.AtLeast) > longest
         ? Ours("Longer than its cable may be: do not cut.")
         : run.ShownNeeded is { } needed ? Figure(needed) : Blank;
+
+    private static Inline MayBe(HomeRun run) =>
+        run.Longest is { } most ? Figure(most.ShowAtMost(run.House.DisplayUnits, LengthScale.Run)) : Blank;
 
     private static Inline? Long(Length? length, House house) => length is { } known ? Figure(known.ShowRounded(house.DisplayUnits, LengthScale.Run)) : null;
 }

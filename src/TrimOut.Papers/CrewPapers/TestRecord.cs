@@ -32,7 +32,7 @@ internal static class TestRecord
         ["Unit", "Label", "One way", "Expected", "First", "With, who, when", "Second", "With, who, when"],
         data.House.Runs.Select(r => Row(
             r.Name, r.EntryOrBlank(RunFacts.LabelAtPanel), r.OneWay is { } oneWay ? Figure(oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run)) : Dash,
-            Expected.Loop(r) is { } loop ? Figure(loop.ToString()) : Dash,
+            r.BySheet(x => Expected.Loop(x)?.ToString().FigureOrDash() ?? Dash),
             r.EntryOrBlank(RunFacts.FirstLoop), TakenOrBlank(r.Item.Latest(RunFacts.FirstLoop.Name)?.Stored, r.Taken(RunFacts.FirstLoop)),
             r.EntryOrBlank(RunFacts.SecondLoop), TakenOrBlank(r.Item.Latest(RunFacts.SecondLoop.Name)?.Stored, r.Taken(RunFacts.SecondLoop)))),
         "No home runs yet.");
@@ -49,8 +49,8 @@ internal static class TestRecord
     private static void Volts(MarkdownWriter to, PaperData data) => to.Table(
         ["Unit", "Panel", "Output", "Supply", "Open", "Expected while it lifts", "Loaded", "Polarity", "With, who, when"],
         data.House.Runs.Select(r => Row(
-            r.Name, r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.Supply is { } supply ? Figure(supply.ToString()) : Dash,
-            r.EntryOrBlank(RunFacts.OpenVolts), Expected.WhileRunning(r) is { } volts ? Figure(volts.ToString()) : Dash,
+            r.Name, r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.BySheet(x => x.Supply?.ToString().FigureOrDash() ?? Dash),
+            r.EntryOrBlank(RunFacts.OpenVolts), r.BySheet(x => Expected.WhileRunning(x)?.ToString().FigureOrDash() ?? Dash),
             r.EntryOrBlank(RunFacts.LoadedVolts), r.EntryOrBlank(RunFacts.Polarity),
             TakenOrBlank(r.Item.Latest(RunFacts.LoadedVolts.Name)?.Stored, r.Taken(RunFacts.OpenVolts, RunFacts.LoadedVolts, RunFacts.Polarity)))),
         "No home runs yet.");

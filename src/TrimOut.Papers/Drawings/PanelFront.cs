@@ -10,7 +10,7 @@ internal static class PanelFront
 {
     private const int MostInARow = 8;
     private const double MostWide = 128;
-    private const double High = 78;
+    private const double High = 68;
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Panel panel, IReadOnlyCollection<HomeRun> landed) =>
@@ -40,7 +40,7 @@ internal static class PanelFront
             Output(svg, x, y, wide, output, [.. runs[output]], words);
         }
         return svg.Legend(2, svg.Height + Svg.LegendLine - 2,
-            words.Of("Box: an output with its number and its two terminals; which of them is plus is printed on the panel. Not to scale."));
+            words.Of("Box: an output with its number and two terminals; the panel itself says which is plus. Not to scale."));
     }
 
     private static void Output(Svg svg, double x, double y, double wide, int output, List<HomeRun> runs, Words words)
@@ -50,18 +50,18 @@ internal static class PanelFront
         svg.Circle(x + wide - 24, y + 10, 4).Circle(x + wide - 12, y + 10, 4, fill: Fill.Black);
         if (runs.Count == 0)
         {
-            svg.Text(x + wide / 2, y + 42, words.Of("free"), Anchored.Middle);
+            svg.Text(x + wide / 2, y + 38, words.Of("free"), Anchored.Middle);
             return;
         }
         if (runs.Count > 1)
         {
             // Several on one output is a fault, and each is named: the table has their rooms.
             for (var at = 0; at < Math.Min(runs.Count, 3); at++)
-                svg.Text(x + wide / 2, y + 34 + 15 * at, at == 2 && runs.Count > 3 ? "…" : runs[at].Name, Anchored.Middle, 12, wide - 8, bold: true);
+                svg.Text(x + wide / 2, y + 30 + 15 * at, at == 2 && runs.Count > 3 ? "…" : runs[at].Name, Anchored.Middle, 12, wide - 8, bold: true);
             return;
         }
-        svg.Text(x + wide / 2, y + 38, runs[0].Name, Anchored.Middle, 13, wide - 8, bold: true);
-        svg.Text(x + wide / 2, y + 54, runs[0].Unit.Window.Room?.FullName ?? "", Anchored.Middle, room: wide - 8);
-        svg.Text(x + wide / 2, y + 69, runs[0].LabelAtPanel ?? "", Anchored.Middle, room: wide - 8);
+        svg.Text(x + wide / 2, y + 32, runs[0].Name, Anchored.Middle, 13, wide - 8, bold: true);
+        svg.Text(x + wide / 2, y + 47, runs[0].Unit.Window.Room?.FullName ?? "", Anchored.Middle, room: wide - 8);
+        svg.Text(x + wide / 2, y + 61, runs[0].LabelAtPanel ?? "", Anchored.Middle, room: wide - 8);
     }
 }

@@ -24,7 +24,7 @@ internal static class RollSection
         .GroupBy(u => (Diameters(u), Setback(u), u.HeadCover?.Item.Id)).Select(g => g.ToList());
 
     /// <summary>What the drawing shows, in words.</summary>
-    public static Inline Describe(IReadOnlyList<Unit> alike) => Describe(alike[0], Tags(alike));
+    public static Inline Describe(IReadOnlyList<Unit> alike) => alike[0].BySheet(u => Describe(u, Tags(alike)));
 
     private static string Tags(IEnumerable<Unit> alike) => string.Join(", ", alike.Select(u => u.Tag));
 
@@ -60,11 +60,11 @@ internal static class RollSection
 
         var below = Top + high + 50;
         if (setback > Length.Zero)
-            svg.Across(Left, Left + At(setback), below, "").Text(Left - 6, below + 4, Shown(setback, unit).Plain(words), Anchored.End);
-        svg.Across(x - radius, x + radius, below, Rounded(full, unit).Plain(words));
+            svg.Across(Left, Left + At(setback), below, "").Text(Left - 6, below + 4, unit.BySheet(u => Shown(Setback(u), u)).Plain(words), Anchored.End);
+        svg.Across(x - radius, x + radius, below, unit.BySheet(u => Rounded(Diameters(u)!.Value.Full, u)).Plain(words));
         if (unit.Window.Depth is { } reveal)
             svg.Across(Left, Left + At(reveal), below + 28, Shown(reveal, unit).Plain(words));
-        svg.Text(x + radius + 10, y + 4, Ours($"tube {Rounded(tube, unit)}").Plain(words));
+        svg.Text(x + radius + 10, y + 4, unit.BySheet(u => Ours($"tube {Rounded(Diameters(u)!.Value.Tube, u)}")).Plain(words));
         return svg.Legend(2, svg.Height + Svg.LegendLine - 4, words.Of("Outer circle: full roll. Gray circle: tube."),
             words.Of("Thick line: wall, head and head cover."), words.Of("Below: setback, full roll; depth of the opening."));
     }

@@ -9,13 +9,18 @@ namespace TrimOut.Papers.Drawings;
 /// <summary>A window as seen from inside the room: opening, units and entries to scale, and on which side each lead is.</summary>
 internal static class WindowElevation
 {
-    private const double Margin = 36;
+    private const double Margin = 24;
     private const double Above = 18;
     private const double MostWide = 210;
     private const double MostHigh = 96;
 
-    /// <summary>Half of a column of text, so that two stand side by side as large as they are; a longer legend goes on in the next line.</summary>
-    private const double Widest = 344;
+    /// <summary>The widest legend where two drawings stand side by side as large as they are; a longer one goes on in the next line.</summary>
+    public const double HalfAColumn = 344;
+
+    /// <summary>The widest legend where three stand side by side.</summary>
+    public const double ThirdOfAColumn = 232;
+
+    private const double ToHeight = 22;
 
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Window window) =>
@@ -23,21 +28,24 @@ internal static class WindowElevation
             $"{Widths(window).Prepend(Size(window)).Concat(Legend(window)).JoinOrDash("; ")}");
 
     /// <summary>The drawing.</summary>
-    public static Svg Of(Window window, Words words)
+    /// <param name="window">The window.</param>
+    /// <param name="words">The wording.</param>
+    /// <param name="room">How wide its legend may be.</param>
+    public static Svg Of(Window window, Words words, double room = HalfAColumn)
     {
         var layout = WindowLayout.Of(window);
         var scale = Math.Min(MostWide / (layout.To - layout.From), MostHigh / (layout.High - layout.Top));
         var (left, top) = (Margin - layout.From * scale, Above - layout.Top * scale);
         var (wide, high) = (layout.Wide * scale, layout.High * scale);
-        var legend = Legend(window).Concat(layout.ToScale ? [] : [Ours("Not measured yet: not to scale.")])
-            .SelectMany(l => Wrapped.Lines(l.Plain(words), Widest - 4)).ToList();
+        var legend = Lines(window, layout, words).SelectMany(l => Wrapped.Lines(l, room - 4)).ToList();
         var widths = !IsAsWide(window);
         var figures = layout.Units.Select(u => Figure(layout.ToScale ? u.Unit.OwnWidth : null, window.House, words)).ToList();
         // Figures that are wider than their unit stand above and below the line in turns.
         var crowded = widths && layout.Units.Zip(figures).Any(u => Svg.WidthOf(u.Second) > (u.First.To - u.First.From) * scale);
         var below = top + high + (!widths ? 26 : crowded ? 64 : 50);
-        var widest = legend.Select(l => Math.Min(Svg.WidthOf(l), Widest - 4)).DefaultIfEmpty().Max();
-        var svg = new Svg(Math.Max(left + layout.To * scale + 90, 4 + widest), below + 16);
+        var (beside, height) = (left + Math.Max(layout.To, layout.Wide) * scale + ToHeight, Figure(window.KnownHeight, window.House, words));
+        var widest = legend.Select(l => Math.Min(Svg.WidthOf(l), room - 4)).DefaultIfEmpty().Max();
+        var svg = new Svg(Math.Max(beside + 6 + Svg.WidthOf(height), 4 + widest), below + 16);
         svg.Box(left, top, wide, high, Pen.Thick, part: "opening");
         foreach (var unit in layout.Units)
             Unit(svg, unit, left, top, high, scale);
@@ -49,7 +57,7 @@ internal static class WindowElevation
                 svg.Across(left + unit.From * scale, left + unit.To * scale, top + high + 26, figures[at], underLine: crowded && at % 2 == 1);
         }
         svg.Across(left, left + wide, below, Figure(window.KnownWidth, window.House, words));
-        svg.Down(left + Math.Max(layout.To, layout.Wide) * scale + 22, top, top + high, Figure(window.KnownHeight, window.House, words));
+        svg.Down(beside, top, top + high, height);
         return svg.Legend(2, below + 10 + Svg.LegendLine, legend);
     }
 
@@ -69,7 +77,18 @@ internal static class WindowElevation
     private static void Lead(Svg svg, double x, double y, int outwards) =>
         svg.Path([(x + outwards * 14, y - 1), (x, y + 4.5), (x + outwards * 14, y + 10), (x + outwards * 14, y - 1)]);
 
-    /// <summary>What the drawing shows and can't say in lines, and what its marks mean.</summary>
+    /// <summary>The legend with what the marks mean, which goes on in the last line of it.</summary>
+    private static List<string> Lines(Window window, WindowLayout layout, Words words)
+    {
+        var lines = Legend(window).Select(l => l.Plain(words)).ToList();
+        if (layout.Units.Any(u => u.Unit.LeadSide is not null || u.Entry is not null))
+            lines[^1] = $"{lines[^1]}. {words.Of("Wedge: the lead. Dot: the entry.")}";
+        if (!layout.ToScale)
+            lines.Add(words.Of("Not measured yet: not to scale."));
+        return lines;
+    }
+
+    /// <summary>What the drawing shows and can't say in lines.</summary>
     private static IEnumerable<Inline> Legend(Window window)
     {
         if (window.Mount == Mount.Outside)
@@ -79,9 +98,9 @@ internal static class WindowElevation
         }
         foreach (var unit in window.Units)
         {
-            yield return Ours($"{unit.Tag}: lead (wedge) {unit.Entry(UnitFacts.LeadSide)}, tail {Show(unit.Run?.TailAtWindow, unit.House)}");
+            yield return Ours($"{unit.Tag}: lead {unit.Entry(UnitFacts.LeadSide)}, tail {Show(unit.Run?.TailAtWindow, unit.House)}");
             yield return unit.OnPanel
-                ? Ours($"entry (dot) {Show(unit.EntryAlong, unit.House)} from the left of the opening, {Show(unit.EntryBelowHead, unit.House)} down, " +
+                ? Ours($"entry {Show(unit.EntryAlong, unit.House)} from the left of the opening, {Show(unit.EntryBelowHead, unit.House)} down, " +
                     $"{Show(unit.EntryBack, unit.House)} back")
                 : Ours($"power: {unit.Entry(UnitFacts.Power)}");
         }

@@ -15,7 +15,10 @@ internal static class KitchenCard
         new Section("one", WhenAUnitStops.OneStops, (to, data) => WhenAUnitStops.One(to, data.House)),
         new Section("all", WhenAUnitStops.AllStop, All),
         new Section("call", WhenAUnitStops.WhomToCall, (to, data) => WhenAUnitStops.Call(to, data.House)),
-        new Section("book", "All else is in the owner's binder", (to, data) => BookCode.Write(to, data, WhenAUnitStops.Section.Title)));
+        new Section("book", "All else is in the owner's binder", (to, data) => BookCode.Write(to, data, WhenAUnitStops.Section.Title)))
+    {
+        MarksAtFoot = true,
+    };
 
     private static void Cover(MarkdownWriter to, PaperData data)
     {

@@ -16,7 +16,6 @@ internal static class PanelDoorSheet
         static (_, _) => { }, new Section("doors", "For the door of each panel", Doors))
     {
         Warns = OpenStops.DraftWithPanels,
-        OnOneSheet = true,
     };
 
     private static void Doors(MarkdownWriter to, PaperData data)
@@ -47,9 +46,6 @@ internal static class PanelDoorSheet
             ("All units starting at once", landed.Count == 0 ? Dash : PanelSchedule.StartingTogether(landed)));
         to.Filled(["Output", "Unit", "Room", "Label at panel", "Running", "Starting"], Outputs(panel, landed),
             "The kit does not say how many outputs it has, and nothing is landed on it.");
-        SheetMarks.Explain(to, [panel.Type, .. landed.Select(r => r.Unit.Kind)],
-            CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent, PanelTypeFacts.InputCurrent,
-            PanelTypeFacts.Supply, PanelTypeFacts.OutputCurrent, PanelTypeFacts.TotalCurrent);
         BookCode.Write(to, data, PanelMap.Section.Title);
     }
 

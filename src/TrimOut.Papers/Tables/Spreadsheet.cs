@@ -14,6 +14,7 @@ namespace TrimOut.Papers.Tables;
 /// </remarks>
 internal static class Spreadsheet
 {
+    private const string BookType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml";
     private const int Widest = 60;
     private const int LongestText = 32_767;
     private const uint Head = 1;
@@ -28,8 +29,8 @@ internal static class Spreadsheet
         using var file = new MemoryStream();
         using (var document = SpreadsheetDocument.Create(file, SpreadsheetDocumentType.Workbook))
         {
-            var book = document.AddWorkbookPart();
-            document.ChangeIdOfPart(book, "book");
+            // The library's own way would roll a name for the part.
+            var book = document.AddNewPart<WorkbookPart>(BookType, "book");
             book.AddNewPart<WorkbookStylesPart>("styles").Stylesheet = Styles();
             book.AddNewPart<WorksheetPart>("sheet").Worksheet = new Worksheet(HeadStays(), Widths(table), new SheetData(Rows(table)));
             book.Workbook = new Workbook(new Sheets(new Sheet { Id = "sheet", SheetId = 1, Name = table.Name }));

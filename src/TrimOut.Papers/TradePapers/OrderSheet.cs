@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Tables;
@@ -51,7 +52,7 @@ internal static class OrderSheet
     {
         var kind = unit.Kind!;
         return Row(kind.OnPaper(), unit.Window.EntryOrBlank(WindowFacts.Mount),
-            OrderFact.OrderedWidthOf(unit) is { } ordered ? kind.EntryOrBlank(ordered) : Blank, TakenOff(unit), kind.EntryOrBlank(CoveringKindFacts.MotorVolts),
+            OrderFact.OrderedWidthOf(unit) is { } ordered ? kind.EntryOrBlank(ordered) : Blank, unit.BySheet(TakenOff), kind.EntryOrBlank(CoveringKindFacts.MotorVolts),
             kind.RaisedForm == RaisedForm.Roll ? Blank : Dash);
     }
 
@@ -95,8 +96,9 @@ internal static class OrderSheet
     private static Inline Printed(OrderFact fact, Unit unit, House now) =>
         fact.Entry(Sayer(fact, unit, now)) is var entry && entry == Dash && fact == OrderFact.WidthIs ? Blank : entry;
 
+    /// <summary>Who says it: as it was frozen; where nothing else is said today the unit of today, whose values may have been checked since.</summary>
     private static Unit Sayer(OrderFact fact, Unit unit, House now) =>
-        fact == OrderFact.WidthIs && unit.OrderedWidth is null && now.FindUnit(unit.Id) is { } today ? today : unit;
+        now.FindUnit(unit.Id) is { } today && (fact.Same(unit, today) || (fact == OrderFact.WidthIs && unit.OrderedWidth is null)) ? today : unit;
 
     /// <summary>How many of each kind.</summary>
     private static Inline Kinds(List<Unit> units) =>
@@ -138,7 +140,8 @@ internal static class OrderSheet
     {
         OrderFact[] facts = [.. Made, .. Finish];
         var table = new SheetTable("Order sheet",
-            ["order", "box label", .. facts.Select(f => f.HeadIn(data.House.DisplayUnits)), "maker's number", "changed since the order"]);
+            ["order", "box label", .. facts.Select(f => f.HeadIn(data.House.DisplayUnits)), "maker's number", "changed since the order",
+                "not checked against the sheet"]);
         var since = new SinceFrozen(data.Log, data.Frozen);
         foreach (var (at, sheet) in SheetsOf(data).Index())
         {
@@ -150,6 +153,8 @@ internal static class OrderSheet
         return table;
 
         void Write(SheetCell sheet, Unit unit, string changed) => table.Row(
-            [sheet, unit.Tag, .. facts.Select(f => f.Value(Sayer(f, unit, data.House))), MakersNumber(data.House, unit), changed]);
+            [sheet, unit.Tag, .. facts.Select(f => f.Value(Sayer(f, unit, data.House))), MakersNumber(data.House, unit), changed,
+                string.Join("; ", UncheckedValues.Read(unit, u => string.Concat(facts.Select(f => f.Value(Sayer(f, u, data.House)).ToString()))).Unchecked
+                    .Select(f => f.Label))]);
     }
 }

@@ -45,10 +45,6 @@ internal static class PanelSchedule
                 ("All units running at once", Sum(landed, CoveringKindFacts.RunningCurrent)),
                 ("All units starting at once", StartingTogether(landed)),
                 ("Largest group starting at once", LargestGroup(landed)));
-            SheetMarks.Explain(to, [panel.Type, .. landed.Select(r => r.Unit.Kind), .. landed.Select(r => r.Cable)],
-                CableTypeFacts.Conductor, PanelTypeFacts.InputVolts, PanelTypeFacts.InputCurrent, CoveringKindFacts.RunningCurrent,
-                CoveringKindFacts.StartingCurrent,
-                PanelTypeFacts.Supply, PanelTypeFacts.OutputCurrent, PanelTypeFacts.TotalCurrent);
         }
         if (!data.House.Panels.IsEmpty)
             to.Say(Ours($"Volts at the unit are worked out with the cable at {new JobItself(data.House).BegunEntry(HouseFacts.ConductorTemperature)}."));
@@ -77,8 +73,8 @@ internal static class PanelSchedule
             to.Table(["Output", "Unit", "Moves together as", "Running current", "Starting current", "Volts at the unit, at its running current",
                 "Volts at the unit, at its starting current"], landed.Select(r => Row(
                 r.Entry(RunFacts.Output), r.Name, r.Unit.Entry(UnitFacts.Group), r.Unit.Kind.EntryOfSheet(CoveringKindFacts.RunningCurrent),
-                r.Unit.Kind.EntryOfSheet(CoveringKindFacts.StartingCurrent), Volts(Expected.WhileRunning(r), r, CoveringKindFacts.RunningCurrent),
-                Volts(Expected.WhileStarting(r), r, CoveringKindFacts.StartingCurrent))));
+                r.Unit.Kind.EntryOfSheet(CoveringKindFacts.StartingCurrent), r.BySheet(x => Volts(Expected.WhileRunning(x))),
+                r.BySheet(x => Volts(Expected.WhileStarting(x))))));
     }
 
     private static void SignOff(MarkdownWriter to, PaperData data) =>
@@ -104,13 +100,15 @@ internal static class PanelSchedule
         var known = new Current(all.Sum(r => Drawn(r, drawn)?.Amperes ?? 0));
         var unknown = all.Count(r => Drawn(r, drawn) is null);
         var sum = Figure(known.ToString()).Marked(all.Exists(r => Drawn(r, drawn) is not null && !r.Unit.Kind!.IsChecked(drawn)));
-        return unknown == 0 ? sum : Ours($"{sum}, and {unknown} units whose current is not known");
+        return unknown switch
+        {
+            0 => sum,
+            1 => Ours($"{sum}, and 1 unit whose current is not known"),
+            _ => Ours($"{sum}, and {unknown} units whose current is not known"),
+        };
     }
 
-    /// <summary>Volts that were worked out with the current of a unit, the supply of its panel and the conductor of its cable.</summary>
-    private static Inline Volts(Voltage? volts, HomeRun run, Fact<Current> drawn) => volts is not { } known ? Dash
-        : Figure(known.ToString()).Marked(run.Unit.Kind?.IsChecked(drawn) != true || run.Cable?.IsChecked(CableTypeFacts.Conductor) != true
-            || run.Panel?.Type?.IsChecked(PanelTypeFacts.Supply) != true);
+    private static Inline Volts(Voltage? volts) => (volts?.ToString()).FigureOrDash();
 
     private static Current? Drawn(HomeRun run, Fact<Current> drawn) => run.Unit.Kind?.Item.Get(drawn);
 }

@@ -43,7 +43,7 @@ internal sealed class SinceFrozen(HouseLog log, IReadOnlyList<FrozenUnit> frozen
         var sizes = SizeByMeasures.All.Where(s => !s.Follows(then, now)).ToList();
         foreach (var size in sizes)
         {
-            yield return Said(then.Tag, Ours(size.Label), size.Entry(then), size.Entry(now),
+            yield return Said(then.Tag, Ours(size.Label), then.BySheet(size.Entry), now.BySheet(size.Entry),
                 [.. size.ChangedSince(then, now).SelectMany(c => c.Fields), .. NewNeighbours(then, now)]);
         }
         foreach (var changed in sizes.SelectMany(s => s.ChangedSince(then, now)).DistinctBy(c => c.Fact).Where(c => !c.IsPrinted))

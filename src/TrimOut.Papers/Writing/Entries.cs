@@ -9,17 +9,17 @@ namespace TrimOut.Papers.Writing;
 internal static class Entries
 {
     /// <summary>A fact as it is shown, or a dash where nothing was noted.</summary>
-    public static Inline Entry(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Dash;
+    public static Inline Entry(this Subject subject, Fact fact) => Printed(subject, fact) ?? Inline.Dash;
 
     /// <summary>A fact as it is shown, or "not yet" where it is still to come.</summary>
-    public static Inline EntryOrNotYet(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.NotYet;
+    public static Inline EntryOrNotYet(this Subject subject, Fact fact) => Printed(subject, fact) ?? Inline.NotYet;
 
     /// <summary>A day, "planned" where it comes after the day of the paper, or "not yet" where none is known.</summary>
     public static Inline DayOrNotYet(this Subject subject, Fact<DateOnly> fact, DateOnly paper) =>
         subject.Item.Get(fact) is { } day && day > paper ? Inline.Ours($"planned for {day.OnPaper()}") : subject.EntryOrNotYet(fact);
 
     /// <summary>A fact as it is shown, or a blank to write it in by hand.</summary>
-    public static Inline EntryOrBlank(this Subject subject, Fact fact) => Shown(subject, fact) ?? Inline.Blank;
+    public static Inline EntryOrBlank(this Subject subject, Fact fact) => Printed(subject, fact) ?? Inline.Blank;
 
     /// <summary>A figure of the house, and that nobody typed it where it is what the program began with; a blank where there is none.</summary>
     public static Inline BegunEntry(this JobItself job, Fact fact, string unit = "") => Shown(job, fact) is not { } shown ? Inline.Blank
@@ -70,6 +70,9 @@ internal static class Entries
             Inline.Choice(fact.Label, text),
         var text => Inline.Figure(text),
     };
+
+    private static Inline? Printed(Subject subject, Fact fact) => Shown(subject, fact)?.Marked(
+        subject is KitSheet part && !part.IsChecked(fact) && SheetValues.Of(part.Item.Kind).Contains(fact));
 
     /// <summary>A text of the kit: ours in the reader's words, a typed one as it was typed.</summary>
     public static Inline OfKit(string text) => KitWords.Has(text) ? Inline.Ours(text) : text;

@@ -100,6 +100,9 @@ internal sealed class Inline
     public static Inline Beside(IReadOnlyCollection<Inline> parts) =>
         new(w => string.Join(' ', parts.Select(p => p.Plain(w))), w => string.Join(' ', parts.Select(p => p.Markdown(w))));
 
+    /// <summary>A text with a sign right behind it.</summary>
+    public static Inline WithBehind(Inline text, string sign) => new(w => text.Plain(w) + sign, w => text.Markdown(w) + sign);
+
     /// <summary>Both, with a space between them.</summary>
     public static Inline operator +(Inline a, Inline b) => new(w => $"{a.Plain(w)} {b.Plain(w)}", w => $"{a.Markdown(w)} {b.Markdown(w)}");
 

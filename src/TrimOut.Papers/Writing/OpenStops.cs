@@ -25,7 +25,7 @@ internal static class OpenStops
             ? Ours("1 thing is wrong that this paper is about:")
             : Ours($"{stops.Count} things are wrong that this paper is about:")));
         to.Table(["Where", "What is wrong", "How to fix it"], stops.Select(f =>
-            Row(NameOf(data.House, f.Subject), Said(f.Found.Message, data.House), Said(f.Found.Mend, data.House))));
+            Row(NameOf(data.House, f.Subject), SheetMarks.Said(data, f), Said(f.Found.Mend, data.House))));
     };
 
     /// <summary>On a sheet of one page: that it is a draft, how many stops there are that have to do with a panel, where they stand, and its day.</summary>

@@ -67,9 +67,10 @@ internal static class PageStyle
           .binder ul:has(a[href^="#"]) { columns: 2; column-gap: 14mm; list-style: none; padding: 0; }
           .binder table { font-size: 8.5pt; }
           .binder table:has(tr:nth-child(8)) { break-inside: auto; }
-          .card { line-height: 1.3; }
-          .card h1 { margin-bottom: 3mm; padding-bottom: 1.5mm; }
-          .card h2 { margin: 4mm 0 2mm; }
+          .card, .panel-door { line-height: 1.3; }
+          .card h1, .panel-door h1 { margin-bottom: 3mm; padding-bottom: 1.5mm; }
+          .card h2, .panel-door h2 { margin: 3mm 0 1.5mm; }
+          .card :is(p, ol, table), .panel-door :is(p, ul, table) { margin-bottom: 2mm; }
           .binder td:has(.blank), .card td:has(.blank) { min-width: 26mm; }
           .panel-door h3 ~ h3 { break-before: page; }
           h3 { margin-top: 4mm; }
@@ -93,6 +94,7 @@ internal static class PageStyle
           thead th { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
           p { orphans: 3; widows: 3; }
           p:has(svg ~ svg) { orphans: 1; widows: 1; }
+          .binder p:has(svg ~ svg) { break-after: auto; }
         }
         """;
 }

@@ -21,7 +21,7 @@ internal static class RunningLines
             ({ } sheets, true) => $" size: {sheets.ToString()} landscape;",
         },
         " @top-left { content: ", Text(paper.Title), "; } @top-right { content: ", Text(paper.Day?.OnPaper() ?? ""), "; }",
-        " @bottom-right { content: counter(page) \" / \" counter(pages); } }", paper.OnOneSheet ? " @media print { main { zoom: 0.92; } }" : "");
+        " @bottom-right { content: counter(page) \" / \" counter(pages); } }");
 
     /// <summary>
     /// Text for CSS in which nothing that was typed can act: all but letters and digits of ASCII by its number, which a space ends. CSS Syntax 3, 4.3.7.

@@ -1,23 +1,44 @@
+using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 
 namespace TrimOut.Papers.Writing;
 
-/// <summary>Values of makers' sheets as they stand on paper: each that nobody checked against its sheet has the mark that the screens give it.</summary>
+/// <summary>
+/// What comes from a maker's sheet, on paper: each figure that was worked out with a value that nobody checked against its sheet has the mark that the
+/// screens give it.
+/// </summary>
 internal static class SheetMarks
 {
-    private const string Mark = "?";
+    // The space does not break, so that the mark stays with its figure.
+    private const string Behind = "\u00A0?";
 
     /// <summary>A value of a part, marked where nobody checked it; a dash where there is no part, or its sheet was not read for it.</summary>
-    public static Inline EntryOfSheet(this KitSheet? part, Fact fact) => part?.Shown(fact) is { } shown ? shown.Marked(!part.IsChecked(fact)) : Inline.Dash;
+    public static Inline EntryOfSheet(this KitSheet? part, Fact fact) => part?.Entry(fact) ?? Inline.Dash;
 
-    /// <summary>A figure, marked where it was worked out with a value that nobody checked.</summary>
-    public static Inline Marked(this Inline figure, bool byUnchecked) => byUnchecked ? Inline.Join(" ", [figure, Mark]) : figure;
-
-    /// <summary>Says what the mark means, where one of these parts has one of these values and nobody checked it.</summary>
-    public static void Explain(MarkdownWriter to, IEnumerable<KitSheet?> parts, params Fact[] values)
+    /// <summary>What is said of a unit, marked where it was worked out with a value that nobody checked.</summary>
+    public static Inline BySheet(this Unit unit, Func<Unit, Inline> figure)
     {
-        if (parts.OfType<KitSheet>().Any(p => values.Any(v => p.Shown(v) is not null && !p.IsChecked(v))))
-            to.Say("A ? behind a figure: it comes from a maker's sheet, and nobody checked it against that sheet yet.");
+        var (entry, by) = UncheckedValues.Read(unit, figure);
+        return entry.Marked(by.Count > 0);
     }
+
+    /// <summary>What is said of a run, marked likewise.</summary>
+    public static Inline BySheet(this HomeRun run, Func<HomeRun, Inline> figure) => run.Unit.BySheet(u => figure(u.Run!));
+
+    /// <summary>What a finding says, marked where it was judged by a value that nobody checked.</summary>
+    public static Inline Said(PaperData data, Finding finding) =>
+        Inline.Said(finding.Found.Message, data.House).Marked(data.Report.UncheckedBehind(finding).Count > 0);
+
+    /// <summary>A figure, marked where it was worked out with a value that nobody checked; not where there is none.</summary>
+    public static Inline Marked(this Inline figure, bool byUnchecked) =>
+        byUnchecked && figure != Inline.Dash && figure != Inline.Blank && figure != Inline.NotYet ? Inline.WithBehind(figure, Behind) : figure;
+
+    /// <summary>Whether a mark stands in a paper.</summary>
+    public static bool AreIn(string markdown) => markdown.Contains(Behind, StringComparison.Ordinal);
+
+    /// <summary>Says what the mark means.</summary>
+    public static void Explain(MarkdownWriter to) =>
+        to.Say("A ? behind a figure or a sentence: it rests on a maker's sheet, and nobody checked it against that sheet yet.");
 }

@@ -4,6 +4,7 @@ using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
+using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.Drawings;
@@ -21,8 +22,9 @@ internal static class UnitCard
     /// <param name="picture">The drawing on it.</param>
     /// <param name="named">Whether it begins with what the unit is; not where that stands beside it already.</param>
     /// <param name="saidAlready">Findings that stand beside it already.</param>
+    /// <param name="phase">The phase that is shown beside it, where a key marks in that one; null for all.</param>
     public static void Draw(Area area, Unit unit, ScreenContext context, Picture picture = Picture.Window, bool named = true,
-        IReadOnlyCollection<Finding>? saidAlready = null)
+        IReadOnlyCollection<Finding>? saidAlready = null, Phase? phase = null)
     {
         var y = named ? DrawName(area, unit) : 0;
         var findings = Around(context, unit).Where(f => saidAlready?.Contains(f) != true).ToList();
@@ -30,7 +32,7 @@ internal static class UnitCard
         var room = area.Height - y - 1;
         var drawing = Math.Clamp(room - wanted, Math.Min(LeastDrawing, Math.Max(0, room)), Math.Max(LeastDrawing, Math.Min(18, area.Width / 3)));
         y += Pictures.Draw(area.Rows(y, drawing), picture, unit, context.Glyphs);
-        y = Next(area, y, unit, context);
+        y = Next(area, y, unit, context, phase);
         foreach (var finding in findings)
         {
             if (y >= area.Height)
@@ -104,17 +106,19 @@ internal static class UnitCard
         return string.Join(", ", parts.OfType<string>());
     }
 
-    private static int Next(Area area, int y, Unit unit, ScreenContext context)
+    /// <summary>The step that is marked next; where a phase is shown it is one of that, and what comes before it is said below.</summary>
+    private static int Next(Area area, int y, Unit unit, ScreenContext context, Phase? phase)
     {
         if (y >= area.Height)
             return y;
-        if (Progress.Next(unit, context.Steps) is not { } step)
+        var first = Progress.Next(unit, context.Steps);
+        if (NextMark.Of(phase, unit, context.Steps) is { } step)
         {
-            area.Put(0, y, "Every step is done.", context.Good);
-            return y + 1;
+            var x = area.Put(0, y, $"{context.Glyphs.Arrow} {step.Phase.Full()}: ", Tone.Heading);
+            area.PutFit(x, y++, area.Width - x, step.Label);
+            return first is null || first == step ? y : area.PutWrapped(0, y, 2, $"Next of all is {first.Label} ({first.Phase.Full()}).", Tone.Caution);
         }
-        var x = area.Put(0, y, $"{context.Glyphs.Arrow} {step.Phase.Full()}: ", Tone.Heading);
-        area.PutFit(x, y, area.Width - x, step.Label);
-        return y + 1;
+        y = area.PutWrapped(0, y, 2, phase is { } shown && first is not null ? $"Every step of {shown.Full()} is done." : "Every step is done.", context.Good);
+        return first is null ? y : area.PutWrapped(0, y, 2, $"Next of all is {first.Label} ({first.Phase.Full()}).", Tone.Dim);
     }
 }

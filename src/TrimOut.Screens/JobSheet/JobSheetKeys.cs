@@ -121,10 +121,7 @@ internal static class JobSheetKeys
         (line, now) => QuickWindow.Read(line, now.House).Then(w => w.Add(now.House).Then<Transition>(draft => new Transition(s, new Ask.Save(draft, Another)))))
     {
         LineByLine = true,
-        Doubt = (line, now) => QuickWindow.Read(line, now.House) is { Ok: true, Value: { Room: { } room } quick }
-            ? RoomDoubts.Of(room, now.House) ?? (quick.SwallowedBy(now.House) is { } word
-                ? $"\"{word}\" is taken for a part of {room}, which would be new: the room comes last, behind all else." : null)
-            : null,
+        Doubt = (line, now) => LineDoubts.Of(line, now.House),
         // What may be typed is told until something is.
         Echo = (line, now) => QuickWindow.Read(line, now.House).Then<string>(w => line.Trim() == AddItems.NextTag(now.House)
             ? $"{w.Echo(now.House)}. {LineHint}" : w.Echo(now.House)),

@@ -109,7 +109,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
             body.Put(left, y, context.Glyphs.Down, Tone.Dim);
         var card = body.Part(left + 2, 0, body.Width - left - 2, body.Height);
         if (Current(context) is { } unit)
-            UnitCard.Draw(card, unit, context);
+            UnitCard.Draw(card, unit, context, phase: PhaseShown);
         else if (LeftOut(context) is { } leftOut)
             LeftOutCard.Draw(card, leftOut);
         else
@@ -131,7 +131,7 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
             DrawRow(list.Rows(line, 1), rows[at], context, columns, at == selected, rows[at].Unit is { } u && Picked.Contains(u.Id));
     }
 
-    private static void DrawRow(Area line, JobSheetRow row, ScreenContext context, JobSheetColumns columns, bool selected, bool picked)
+    private void DrawRow(Area line, JobSheetRow row, ScreenContext context, JobSheetColumns columns, bool selected, bool picked)
     {
         if (row.Unit is not { } unit)
         {
@@ -151,7 +151,10 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
         }
         FindingSigns.PutCounts(line, columns.Counts, 0, findings, context.Glyphs, selected ? tone : null);
         if (columns.Next < line.Width)
-            line.PutFit(columns.Next, 0, line.Width - columns.Next, Progress.Next(unit, context.Steps)?.Label ?? "complete", selected ? tone : Tone.Dim);
+        {
+            var done = PhaseShown is null ? "complete" : "done in this phase";
+            line.PutFit(columns.Next, 0, line.Width - columns.Next, NextMark.Of(this, unit, context.Steps)?.Label ?? done, selected ? tone : Tone.Dim);
+        }
     }
 
     private static void DrawEmpty(Area area, House house)

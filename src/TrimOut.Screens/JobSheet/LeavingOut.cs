@@ -17,5 +17,6 @@ internal static class LeavingOut
     public static Entry Ask(IScreen screen, Window window) => new(
         window.Units.Length > 1 ? $"Leave out {window.Tag} with its {window.Units.Length} units because" : $"Leave out {window.Tag} because",
         window.Show(WindowFacts.NotCoveredBecause), "the reason, so that nobody asks again",
-        (text, now) => LeaveOut.Window(now.House.FindWindow(window.Id)!, text).Then<Transition>(draft => Transition.Save(screen, draft)));
+        (text, now) => Reasons.Take(text, why =>
+            LeaveOut.Window(now.House.FindWindow(window.Id)!, why).Then<Transition>(draft => Transition.Save(screen, draft))));
 }

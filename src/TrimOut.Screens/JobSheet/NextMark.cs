@@ -9,8 +9,11 @@ namespace TrimOut.Screens.JobSheet;
 internal static class NextMark
 {
     /// <summary>The step that Space marks of a unit: in the phase that is shown, or the next of all.</summary>
-    public static Step? Of(JobSheetScreen s, Unit unit, StepList steps) =>
-        s.PhaseShown is { } phase ? steps.Asked(phase, unit).FirstOrDefault(x => unit.MarkOf(x) is null) : Progress.Next(unit, steps);
+    public static Step? Of(JobSheetScreen s, Unit unit, StepList steps) => Of(s.PhaseShown, unit, steps);
+
+    /// <summary>The same by the phase that is shown; null for all of them.</summary>
+    public static Step? Of(Phase? shown, Unit unit, StepList steps) =>
+        shown is { } phase ? steps.Asked(phase, unit).FirstOrDefault(x => unit.MarkOf(x) is null) : Progress.Next(unit, steps);
 
     /// <summary>Marks the step of the unit under the cursor, and goes to the next unit.</summary>
     public static Transition One(JobSheetScreen s, ScreenContext context, Func<JobSheetScreen, ScreenContext, JobSheetScreen> goOn)

@@ -162,7 +162,10 @@ internal static class KitKeys
 
     private static Entry NewPart(KitScreen s, ItemKind kind) => new($"Name of the {KebabCase.Of(kind).Replace('-', ' ')}", "", "what the crew calls it",
         (text, now) => AddItems.Named(now.House, kind, text).Then<Transition>(d => new Transition(s, new Ask.Save(d,
-            (screen, after) => new Transition(((KitScreen)screen).On(after.House.ItemsOf(kind).MaxBy(p => p.Place)!.Id, after))))));
+            (screen, after) => new Transition(((KitScreen)screen).On(after.House.ItemsOf(kind).MaxBy(p => p.Place)!.Id, after))))))
+    {
+        Doubt = (text, _) => NameDoubt.Of(text, "a part"),
+    };
 
     private static string? NoPart(KitScreen s, ScreenContext context) => s.Current(context) is null ? "This house has no kit." : null;
 }

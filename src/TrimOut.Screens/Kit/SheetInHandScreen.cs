@@ -54,6 +54,9 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
 
     public string? TypesBy(ScreenContext context) => Current(context) is null ? null : "enter";
 
+    public bool DigitsType(ScreenContext context) => context.ReadOnlyBecause is null && Part(context) is { } part && Current(context) is { } fact
+        && IsOfSheet(part, fact) && fact.Options(context.House).Count == 0;
+
     public Fact? Current(ScreenContext context) => Values(context) is var values && Selected < values.Count ? values[Selected] : null;
 
     public IScreen Fit(ScreenContext context) => this with
@@ -104,7 +107,7 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
             area.Put(2, 1, "This part is no longer in the house. Esc goes back.", Tone.Strong);
             return;
         }
-        var (values, split) = (Values(context), Math.Clamp(area.Width * 6 / 10, 46, 90));
+        var (values, passed, split) = (Values(context), PassedBy(context), Math.Clamp(area.Width * 6 / 10, 46, 90));
         foreach (var (y, at) in Paging.Rows(area.Part(0, 0, split, area.Height), values.Count, Selected, at => this with { Selected = at }))
         {
             var (fact, current) = (values[at], at == Selected);
@@ -119,7 +122,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
             }
             else
             {
-                area.PutFit(Labels + 4, y, cells, shown.Length == 0 ? context.Glyphs.Nothing : shown, shown.Length == 0 ? Tone.Dim : Tone.Text);
+                area.PutFit(Labels + 4, y, cells, shown.Length == 0 ? context.Glyphs.Nothing : shown,
+                    shown.Length > 0 ? Tone.Text : passed.Contains(fact) ? Tone.Caution : Tone.Dim);
             }
         }
         DrawAbout(area.Part(split + 1, 0, area.Width - split - 1, area.Height), part, context);
@@ -133,6 +137,10 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         || (IsOfSheet(part, fact) ? !SheetMark.Holds(part, fact)
         : fact.Name == NameField && KitWords.Has(stored) && part.Latest(AboutSheet.Sheet)?.Stored is null);
 
+    /// <summary>What was gone past without a value, up to the cursor.</summary>
+    public IReadOnlyList<Fact> PassedBy(ScreenContext context) => Part(context) is not { } part ? []
+        : [.. Values(context).Take(Selected).Where(f => SheetValues.BlankIn(part).Contains(f))];
+
     private void DrawAbout(Area area, Item part, ScreenContext context)
     {
         if (Current(context) is not { } fact)
@@ -144,6 +152,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         var checks = ChecksByValue.Of(fact);
         y = area.PutWrapped(0, y, 8, checks.Count == 0 ? "No check reads it: papers and people do."
             : $"Read by: {string.Join("; ", checks.Select(c => c.Title))}.", Tone.Dim);
+        if (PassedBy(context) is { Count: > 0 } passed)
+            y = area.PutWrapped(0, y + 1, 3, $"{NumberText.Plain(passed.Count)} passed by, the last: {passed[^1].Label}.", Tone.Caution);
         area.PutWrapped(0, y + 1, Math.Max(1, area.Height - y - 1), Left(context), Tone.Note);
     }
 }
@@ -154,7 +164,7 @@ internal static class SheetInHandKeys
     public static readonly IReadOnlyList<IKeyAction> All =
     [
         new KeyAction<SheetInHandScreen>("enter", "Type",
-            "Types the value as it stands on the sheet, then the next one; an empty line leaves it, to be listed.", Ask)
+            "Types the value as it stands on the sheet, and goes to the next one; an empty line leaves it, to be listed. A digit begins at once.", Ask)
             { Disabled = NoValue },
         new KeyAction<SheetInHandScreen>("c", "Checked", "Says that the value was checked against the maker's sheet, or not.",
             (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Part(context)!, s.Current(context)!))) { Disabled = NoValue },
@@ -191,6 +201,7 @@ internal static class SheetInHandKeys
         {
             Note = note is null ? asks : asks is null ? note : $"{note} {char.ToUpperInvariant(asks[0])}{asks[1..]}",
             InPlace = $"{part.Id}/{fact.Name}",
+            GoesOn = true,
             Accept = (text, now) => Take(s, now, fact, text),
             AcceptAndNext = (text, now) => Take(s, now, fact, text, goOn: ToNextRow),
         });

@@ -79,7 +79,7 @@ internal static class PunchKeys
 
     private static Entry Reason(PunchScreen s) => new("Waived because", "", "the reason, for whoever reads the binder",
         (reason, context) => reason.Trim().Length == 0 ? new Refusal("A waiver needs a reason.")
-            : WaiverFacts.Reason.ReadTyped(reason, context.House).Then<Transition>(_ => Transition.Type(s, Initials(s, reason))));
+            : Reasons.Take(reason, why => WaiverFacts.Reason.ReadTyped(why, context.House).Then<Transition>(_ => Transition.Type(s, Initials(s, why)))));
 
     private static Entry Initials(PunchScreen s, string reason) => new("Your initials", "", "up to six letters",
         (initials, context) => s.Current(context)?.Finding is { } finding

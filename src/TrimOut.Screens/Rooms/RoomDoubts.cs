@@ -1,5 +1,7 @@
+using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Houses;
+using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.Rooms;
 
@@ -10,9 +12,14 @@ internal static class RoomDoubts
     public static string? Of(RoomChoice room, House house) => room.Id is not null ? null : OfName(room.Name, house) ?? OfFloor(room.Floor ?? "", house);
 
     /// <summary>The same of the name of a room.</summary>
-    public static string? OfName(string name, House house, string? except = null) =>
-        NearNames.Of(name, house.Rooms.Where(r => r.Id != except).Select(r => r.Name)) is { } near
-            ? $"{name.Trim()} would be a new room, and there is a room {near}." : null;
+    public static string? OfName(string name, House house, string? except = null) => NameDoubt.Of(name, "a room")
+        ?? (NearNames.Of(name, house.Rooms.Where(r => r.Id != except).Select(r => r.Name)) is { } near
+            ? $"{name.Trim()} would be a new room, and there is a room {near}." : null);
+
+    /// <summary>What may be a slip in the name that a floor is given on the list of rooms: that of a room was meant for the row below.</summary>
+    public static string? OfFloorName(string name, House house, string floor) =>
+        house.Rooms.FirstOrDefault(r => SameName.Comparer.Equals(r.Name, name.Trim())) is { } room
+            ? $"{room.Name} is a room, and this names the floor for all rooms on it." : OfFloor(name, house, floor);
 
     /// <summary>The same of a floor.</summary>
     public static string? OfFloor(string floor, House house, string? except = null) =>

@@ -58,12 +58,13 @@ internal static class RoomsKeys
     };
 
     private static Entry NameOfFloor(RoomsScreen s, ScreenContext context, string floor) =>
-        new("Name of the floor", floor, "such as Main or Upper; the name of another floor puts both together", (text, now) => text.Trim() == floor
+        new(floor.Length == 0 ? "Name of the FLOOR" : $"Name of the FLOOR {floor}", floor,
+            "such as Main or Upper; the name of another floor puts both together", (text, now) => text.Trim() == floor
             ? Transition.Say(s, "Not changed.")
             : ArrangeRooms.NameFloor(now.House, floor, text).Then<Transition>(d => Transition.Save(s, d)))
         {
             Options = Floors(context.House),
-            Doubt = (text, now) => RoomDoubts.OfFloor(text, now.House, floor),
+            Doubt = (text, now) => RoomDoubts.OfFloorName(text, now.House, floor),
         };
 
     /// <summary>Tab goes on to the floor.</summary>

@@ -25,8 +25,12 @@ internal sealed record Entry(string Label, string Initial, string Hint, Func<str
     /// <summary>The screen as the text so far makes it, for what is looked for on it; null where a text does nothing before it is taken.</summary>
     public Func<IScreen, string, ScreenContext, IScreen>? Live { get; init; }
 
+    /// <summary>Whether Enter goes on to the next field by itself.</summary>
+    public bool GoesOn { get; init; }
+
     /// <summary>Whether the next line is asked for after each, so that several that are pasted are taken in turn.</summary>
     public bool LineByLine { get; init; }
+
     /// <summary>What was done just before, said until the text changes; null where there is nothing to say.</summary>
     public string? Note { get; init; }
 

@@ -28,7 +28,7 @@ internal static class FactEntry
                 .Then<string>(stored => Whose(context.House, item, fact, text, key) ?? Day(fact, stored)
                     ?? $"{fact.Label}: {Hint(fact, context.House, null)}"),
             Note = house.FindUnit(item.Id) is { } unit && item.Latest(fact.Field(key))?.Stored is null ? OfferWaits.For(unit, fact) : null,
-            Doubt = fact == WindowFacts.Tag ? (text, context) => TagDoubt.Of(text, context.House) : null,
+            Doubt = ValueDoubts.Of(fact, item),
             Preview = (text, context) =>
                 text.Trim().Length > 0 && SetFact.Typed(context.House, item, fact, text, key, context.Today) is { Ok: true } draft
                     ? context.With(draft.Value) : context,

@@ -25,6 +25,9 @@ internal interface IScreen
     /// </summary>
     string? TypesBy(ScreenContext context) => null;
 
+    /// <summary>Whether a digit is the first of a figure for what is under the cursor, and no key: on a screen where nothing but values is typed.</summary>
+    bool DigitsType(ScreenContext context) => false;
+
     /// <summary>The screen after the house changed: a selection that is gone is mended here.</summary>
     IScreen Fit(ScreenContext context) => this;
 }
@@ -39,6 +42,9 @@ internal sealed record Typing(Entry Entry, string Text, string? Refused, string?
 {
     /// <summary>Whether the text was typed, so that it goes on at its end; a text that was offered stands selected, and typing replaces it.</summary>
     public bool Begun { get; init; }
+
+    /// <summary>Whether the next Enter does not take what stands there: it was meant to open the field, which was open already.</summary>
+    public bool Stays { get; init; }
 
     /// <summary>The text that was asked about; taken again it is meant so.</summary>
     public string? Doubted { get; init; }

@@ -35,7 +35,8 @@ internal static class Marking
     /// <summary>Asks why something is marked against which something speaks; without a reason nothing is marked.</summary>
     public static Entry WhyAllTheSame(string what, string against, string offered, Func<string, ScreenContext, Result<Transition>> mark) =>
         new(offered.Length == 0 ? "Why all the same" : "Why all the same (Up: as before)", "", "the reason, which is kept with the mark; Esc marks nothing",
-            (text, now) => text.Trim().Length == 0 ? new Refusal("Say why, or leave with Esc: then nothing is marked.") : mark(text.Trim(), now))
+            (text, now) => text.Trim().Length == 0 ? new Refusal("Say why, or leave with Esc: then nothing is marked.")
+                : Reasons.Take(text, why => mark(why, now)))
         {
             Warning = $"{what}: {against}",
             Options = offered.Length == 0 ? [] : [new Option(offered, offered)],

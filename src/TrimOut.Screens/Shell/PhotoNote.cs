@@ -13,14 +13,9 @@ internal static class PhotoNote
     /// <param name="isThere">Whether the file of a path is there.</param>
     public static string Of(Change change, ScreenContext context, Func<string, bool> isThere)
     {
-        var puts = change.Edits.OfType<Edit.Put>().Where(p => p.Value is not null).ToList();
-        var typed = puts.Where(p => p.Field == RunFacts.Photo.Name).Select(p => p.Value!);
-        var marked = from put in puts
-                     let step = context.Steps.Steps.FirstOrDefault(s => put.Field == UnitFacts.Step.Field(s.Id))
-                     where step is not null && step.Evidence.Contains(RunFacts.Photo)
-                     let subject = Progress.Walkers(context.House).FirstOrDefault(s => s.Id == put.Item)
-                     where subject is not null
-                     select Progress.Holder(subject, RunFacts.Photo)?.Get(RunFacts.Photo);
+        var typed = change.Edits.OfType<Edit.Put>().Where(p => p.Field == RunFacts.Photo.Name).Select(p => p.Value).OfType<string>();
+        var marked = MarksMade.In(change, context.House, context.Steps).Where(m => m.Step.Evidence.Contains(RunFacts.Photo))
+            .Select(m => Progress.Holder(m.Of, RunFacts.Photo)?.Get(RunFacts.Photo));
         var lost = typed.Concat(marked.OfType<string>()).Distinct().Where(p => !AbsenceWords.SayNoMore(p) && !isThere(p)).ToList();
         return lost.Count == 0 ? ""
             : $". There is no file {string.Join(", ", lost)} beside the house file yet: put it there while it can still be taken, or put the path right.";

@@ -20,6 +20,7 @@ internal sealed record LabelSheets(string? Chosen, IReadOnlyList<string> Common,
 /// <summary>What screens see: the house as it stands, what the checks say of it, and where it is kept. Never changes.</summary>
 internal sealed class ScreenContext
 {
+    private readonly bool _follows;
     private readonly Lazy<CheckReport> _report;
     private readonly Lazy<Progress[]> _sums;
     private readonly Lazy<HouseHead> _head;
@@ -41,6 +42,7 @@ internal sealed class ScreenContext
         Papers = papers;
         Now = now;
         Glyphs = glyphs;
+        _follows = before is not null;
         _report = new(() => before is null ? CheckReport.Of(House, Steps) : ReferenceEquals(before.House, House) ? before : before.After(House));
         _sums = Sums(House, Steps);
         (_head, _stops) = (new(() => HouseHead.Of(House, Steps, Today)), new(() => Report.OpenStops.Count()));
@@ -51,7 +53,7 @@ internal sealed class ScreenContext
     {
         (Log, House, Where, ReadOnlyBecause, LastSaved) = (of.Log, house, of.Where, of.ReadOnlyBecause, of.LastSaved);
         (By, UndoNext, RedoNext, Papers, Now, Glyphs, Steps) = (of.By, of.UndoNext, of.RedoNext, of.Papers, of.Now, of.Glyphs, of.Steps);
-        _report = new(report);
+        (_follows, _report) = (true, new(report));
         _sums = Sums(house, Steps);
         (_head, _stops) = (new(() => HouseHead.Of(House, Steps, Today)), new(() => Report.OpenStops.Count()));
         _since = of._since;
@@ -62,6 +64,9 @@ internal sealed class ScreenContext
     public HouseLog Log { get; }
 
     public CheckReport Report => _report.Value;
+
+    /// <summary>Whether what <see cref="GetReady"/> works out is there, or follows at once from what was there before.</summary>
+    public bool IsChecked => _follows || (_report.IsValueCreated && _sums.IsValueCreated && _head.IsValueCreated && _stops.IsValueCreated);
 
     /// <summary>The tone of what is well: nothing is green while checks wait or a stop is open.</summary>
     public Tone Good => Report.Waiting.None && Stops == 0 ? Tone.Good : Tone.Text;
@@ -83,6 +88,13 @@ internal sealed class ScreenContext
 
     /// <summary>Works out what the screens will ask for, so that another thread can do it before they ask.</summary>
     public void GetReady() => _ = (_report.Value, _sums.Value, _head.Value, _stops.Value);
+
+    /// <summary>The same beside the keys.</summary>
+    /// <remarks>
+    /// On a thread of its own: the pool begins with one for each processor, and on a laptop with two the library, which waits for one of the pool before it
+    /// shows anything, would wait for the checks.
+    /// </remarks>
+    public Task GetReadyBeside() => Task.Factory.StartNew(GetReady, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
 
     public string Where { get; }
 

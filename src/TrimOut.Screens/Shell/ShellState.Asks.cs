@@ -325,8 +325,11 @@ internal sealed partial class ShellState
         }
         if (Context.UndoNext is not { } last)
             return Refuse("There is nothing to undo on this laptop.");
-        _confirm = new Ask.Confirm($"Undo \"{last.What}\"?{EvidenceLeft.In(last, Context.House, Context.Steps)} u undoes it, any other key leaves it.", "u",
-            new Transition(Screen, new Ask.Carry(s => s.Undo())));
+        var typed = EvidenceLeft.TypedFor(last, Context.Log, Context.House, Context.Steps);
+        var with = typed.IsEmpty ? "" : $", and what was typed for it: {EvidenceLeft.Named(typed, Context.House)}";
+        _confirm = new Ask.Confirm($"Undo \"{last.What}\"{with}?{EvidenceLeft.In(last, typed, Context.House, Context.Steps)} u undoes "
+            + $"{(typed.IsEmpty ? "it, any other key leaves it" : "all of it, any other key leaves it")}.", "u", new Transition(Screen,
+                new Ask.Carry(s => s.Undo(typed))));
         return null;
     }
 

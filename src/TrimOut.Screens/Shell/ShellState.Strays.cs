@@ -58,6 +58,12 @@ internal sealed partial class ShellState
         }
         if (stroke is not [>= '0' and <= '9'] || _scribe is null)
             return false;
+        if (strayed is null && Screen.DigitsType(Context))
+        {
+            Status("");
+            TypeHere(stroke);
+            return true;
+        }
         var types = Screen.TypesBy(Context) is not null;
         // A digit that led to where figures are typed was a key; the next one is the first of a figure.
         if (strayed is { Nowhere: true } && types)
@@ -111,7 +117,14 @@ internal sealed partial class ShellState
         _stack.AddRange(strayed.Stack);
         _stack[^1] = _stack[^1].Fit(Context);
         Status("");
-        if (!typing || Screen.TypesBy(Context) is not { } key)
+        if (typing)
+            TypeHere(strayed.Typed + more);
+    }
+
+    /// <summary>Opens the field of what is under the cursor, with a text in it.</summary>
+    private void TypeHere(string text)
+    {
+        if (Screen.TypesBy(Context) is not { } key)
             return;
         var action = Screen.Keys.First(a => a.Strokes.Contains(key));
         if (action.DisabledBecause(Screen, Context) is not null)
@@ -120,7 +133,7 @@ internal sealed partial class ShellState
         if (Typing is { } field)
         {
             Typing = field with { Text = "" };
-            TextChanged((strayed.Typed + more).Trim());
+            TextChanged(text.Trim());
         }
     }
 

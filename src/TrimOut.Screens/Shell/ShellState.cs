@@ -6,6 +6,7 @@ using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.History;
 using TrimOut.Screens.HousePicker;
+using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Notices;
 using TrimOut.Screens.Punch;
 using TrimOut.Screens.Sheets;
@@ -26,6 +27,7 @@ internal sealed partial class ShellState
     private IScreen? _before;
     private readonly Action<Action> _beside;
     private SideWork? _work;
+    private BeforeChecks? _beforeChecks;
 
     // What may take long runs beside the keys; where no way to do that is given it runs at once.
     public ShellState(IDesk desk, Scribe? scribe, Look? look = null, Glyphs? glyphs = null, LockedHouse? held = null, Action<Action>? beside = null)
@@ -135,6 +137,11 @@ internal sealed partial class ShellState
         {
             _confirm = null;
             Status("");
+            if (stroke == "enter" && !confirm.OthersAct && !confirm.IsYes(stroke))
+            {
+                _confirm = confirm with { Entered = true };
+                return;
+            }
             if (confirm.IsYes(stroke))
                 Apply(confirm.OnYes);
             else if (stroke == ElsewhereKey && SaveFailed && _scribe is not null && confirm.OnYes.Ask is Ask.LeaveNow or Ask.BackNow)
@@ -220,6 +227,31 @@ internal sealed partial class ShellState
         return frame;
     }
 
+    /// <summary>
+    /// What is shown until the checks of a house that was just opened are done; null once they are, and where something else than its sheet is on the screen.
+    /// </summary>
+    public Frame? DrawBeforeChecks(int width, int height)
+    {
+        if (!LooksBeforeChecks() || width < MinimumWidth || height < MinimumHeight)
+            return null;
+        var frame = new Frame(width, height);
+        _beforeChecks!.Draw(frame.All);
+        if (Glyphs == Glyphs.Ascii)
+            frame.Replace("…", "~");
+        return frame;
+    }
+
+    /// <summary>Reads of the house what is shown until its checks are done. Nothing else may read it until they are.</summary>
+    /// <returns>Whether that is to be shown.</returns>
+    public bool LooksBeforeChecks()
+    {
+        if (Context.IsChecked || Typing is not null || _confirm is not null || Screen is not JobSheetScreen sheet)
+            return false;
+        if (_beforeChecks?.Context != Context)
+            _beforeChecks = BeforeChecks.Of(sheet, Context);
+        return true;
+    }
+
     /// <summary>Draws on an empty frame.</summary>
     internal void DrawOn(Frame frame)
     {
@@ -297,6 +329,10 @@ internal sealed partial class ShellState
                 AskElsewhere();
                 _typedBefore = typing with { Refused = null };
                 break;
+            case "down" when typing.Entry is { GoesOn: true, Options.Count: 0 } && typing.Text == typing.Entry.Initial:
+                // A hand that knows lists goes down after Enter, which went on by itself.
+                Typing = typing with { Note = $"Enter went on by itself: this is {typing.Entry.Label}. {typing.Entry.Hint}", Stays = true };
+                break;
             case "up" or "down" when typing.Entry.Options.Count > 0:
                 Typing = typing with { Text = Choosing.Next(typing, stroke == "down" ? 1 : -1), Begun = false, Note = null, Refused = null };
                 break;
@@ -307,6 +343,11 @@ internal sealed partial class ShellState
     private void Accept(string stroke)
     {
         var typing = Typing!;
+        if (typing.Stays && typing.Text == typing.Entry.Initial)
+        {
+            Typing = typing with { Stays = false, Note = $"{typing.Entry.Label}: type it. Enter once more goes on as it stands. {typing.Entry.Hint}" };
+            return;
+        }
         var accept = stroke == "tab" ? typing.Entry.AcceptAndNext ?? typing.Entry.Accept : typing.Entry.Accept;
         var taken = accept(typing.Text, Context);
         if (!taken.Ok)

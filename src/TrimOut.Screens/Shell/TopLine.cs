@@ -27,7 +27,7 @@ internal static class TopLine
         var stop = stops == 0 ? "" : $"{FindingSigns.Counted(context.Glyphs.Stop, stops)} {(stops == 1 ? "stop" : "stops")}";
         var title = TextWidth.Fit($"{context.Glyphs.Arrow} {shell.Screen.Title}", Math.Max(0, all.Width - Wide(stop, saved) - 3));
         var house = shell.Open is null ? "" : context.House.Name;
-        var waiting = shell.Open is null ? ["", "", ""] : WaitingLine.Shorter(context.Report, PhaseOf(shell.Screen));
+        var waiting = shell.Open is null ? ["", "", ""] : WaitingLine.Shorter(context.Report, PhaseOf(shell.Screen), context.Head.Next?.Step.Phase);
 
         (string Program, string House, string Waiting, string File)[] ways =
         [

@@ -44,11 +44,16 @@ internal abstract record Ask
         /// <summary>Whether a key that does not say yes does what it does anywhere: for a question that no answer is waited for.</summary>
         public bool OthersAct { get; init; }
 
+        /// <summary>Whether Enter was pressed, which answers no question: then it says so, and is still asked.</summary>
+        public bool Entered { get; init; }
+
         /// <summary>What the hand types to any question.</summary>
         public const string AlsoYes = "y";
 
         /// <summary>The question as it is shown: with both keys that say yes, so that any other key is any other key.</summary>
-        public string Shown
+        public string Shown => Entered ? $"Enter answers nothing here. {Asked}" : Asked;
+
+        private string Asked
         {
             get
             {
@@ -60,7 +65,7 @@ internal abstract record Ask
         }
 
         /// <summary>Whether a key says yes: only one that the question names does.</summary>
-        public bool IsYes(string stroke) => stroke == Yes || (stroke == AlsoYes && Shown != Question);
+        public bool IsYes(string stroke) => stroke == Yes || (stroke == AlsoYes && Asked != Question);
     }
 
     /// <summary>Work that may take long, done beside the keys: what it is called, and what is asked when it is through.</summary>

@@ -27,7 +27,25 @@ internal static class WaitingLine
     }
 
     /// <summary>For the top line of every screen, shorter and shorter; empty where nothing waits.</summary>
-    public static IReadOnlyList<string> Shorter(CheckReport report, Phase? phase) => report.Waiting is { None: false } all
-        ? [Of(report, phase), $"{all} (m)", $"{NumberText.Plain(all.Checks)} not checked (m)"]
-        : ["", "", ""];
+    /// <param name="report">What is waited for.</param>
+    /// <param name="phase">The phase that is shown; null for all.</param>
+    /// <param name="current">The phase that is worked in: what waits for a later one is no work yet. Null where nothing is left to do.</param>
+    public static IReadOnlyList<string> Shorter(CheckReport report, Phase? phase, Phase? current)
+    {
+        if (report.Waiting is not { None: false } all)
+            return ["", "", ""];
+        var brief = InShort(all, (phase ?? current) is { } until ? report.WaitingUpTo(until) : all.Checks);
+        return [report.WaitingForSheets.None ? brief[0] : Of(report, phase ?? current), .. brief];
+    }
+
+    /// <summary>How many wait now and how many later, in two lengths.</summary>
+    /// <param name="all">All that wait.</param>
+    /// <param name="now">How many of them wait in the phase that is worked in, or before it.</param>
+    public static IReadOnlyList<string> InShort(Waiting all, int now)
+    {
+        var later = all.Checks - now;
+        return later == 0 ? [$"{all} (m)", $"{NumberText.Plain(all.Checks)} not checked (m)"]
+            : [$"{NumberText.Counted(now, "check waits", "checks wait")} now, {NumberText.Plain(later)} for later phases (m)",
+                $"{NumberText.Plain(now)} not checked, {NumberText.Plain(later)} later (m)"];
+    }
 }

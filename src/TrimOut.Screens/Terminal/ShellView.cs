@@ -28,6 +28,8 @@ internal sealed class ShellView : Runnable
     private object? _beat;
     private string? _title;
     private bool? _takesMouse;
+    private readonly ScreenContext _first;
+    private ScreenContext? _checking;
 
     /// <summary>A view of a shell.</summary>
     /// <param name="shell">The shell.</param>
@@ -35,7 +37,7 @@ internal sealed class ShellView : Runnable
     /// <param name="takesWords">Whether it takes titles and texts for its clipboard.</param>
     public ShellView(ShellState shell, ColourDepth depth = ColourDepth.Many, bool takesWords = false)
     {
-        _shell = shell;
+        (_shell, _first) = (shell, shell.Context);
         _depth = depth;
         _takesWords = takesWords;
         CanFocus = true;
@@ -47,16 +49,23 @@ internal sealed class ShellView : Runnable
         Add(_field);
     }
 
+    /// <summary>Something is to be drawn that no key asked for. Raised beside the keys.</summary>
+    public event Action? Changed;
+
     /// <summary>Whether the first screen is on the terminal.</summary>
     public bool Drawn => _shown is not null;
+
+    /// <summary>Whether a house is shown whose checks are not done yet.</summary>
+    public bool ShowsBeforeChecks { get; private set; }
 
     /// <summary>Listens to the application's keys before any view does, so that a key means the same everywhere.</summary>
     public void Listen(IApplication app)
     {
-        app.Keyboard.KeyDown += (_, key) => key.Handled = Pressed(key) || key.Handled;
-        app.Mouse.MouseEvent += (_, mouse) => mouse.Handled = Moused(mouse) || mouse.Handled;
+        // What is pressed means something only on a house that is checked, and nothing else reads it before.
+        app.Keyboard.KeyDown += (_, key) => key.Handled = Checked() && (Pressed(key) || key.Handled);
+        app.Mouse.MouseEvent += (_, mouse) => mouse.Handled = Checked() && (Moused(mouse) || mouse.Handled);
         // The library's field would take the first line alone, and the rest would be gone without a word.
-        app.Paste += (_, paste) => paste.Handled = PastedLines(paste.Text) || TakePasted(paste.Text);
+        app.Paste += (_, paste) => paste.Handled = Checked() && (PastedLines(paste.Text) || TakePasted(paste.Text));
         app.ScreenChanged += (_, _) => Refresh(all: true);
         // The library wipes the whole screen before the next draw when any view was moved.
         app.Driver!.ClearedContents += (_, _) => _shown = null;
@@ -108,6 +117,14 @@ internal sealed class ShellView : Runnable
         buffer.DirtyLines[y] = frame.Slot?.Y == y;
     }
 
+    /// <summary>Waits for the checks that go on beside the keys, if any do.</summary>
+    private bool Checked()
+    {
+        if (_shell.Context == _first || _shell.Context == _checking)
+            _shell.Context.GetReady();
+        return true;
+    }
+
     private bool Pressed(Key key)
     {
         if (KeyStrokes.Of(key) is not { } stroke)
@@ -119,7 +136,7 @@ internal sealed class ShellView : Runnable
         }
         if (_shell.Typing is { } typing
             && !(stroke is "esc" or "enter" or "tab" or ShellState.ElsewhereKey or ShellState.EmptyKey
-            || (stroke is "up" or "down" && typing.Entry.Options.Count > 0)
+            || (stroke is "up" or "down" && (typing.Entry.Options.Count > 0 || typing.Entry.GoesOn))
             || (stroke is "up" or "down" or "pageup" or "pagedown" && typing.Entry.Live is not null)))
             return IsBeyondFull(typing, key);
         _shell.Press(stroke);
@@ -212,13 +229,34 @@ internal sealed class ShellView : Runnable
         var screen = App?.Screen.Size ?? new Size(ShellState.MinimumWidth, ShellState.MinimumHeight);
         if (screen.Width <= 0 || screen.Height <= 0)
             return;
-        _next = _shell.Draw(screen.Width, screen.Height);
+        var before = _shell.DrawBeforeChecks(screen.Width, screen.Height);
+        _next = before ?? _shell.Draw(screen.Width, screen.Height);
+        ShowsBeforeChecks = before is not null;
+        if (ShowsBeforeChecks)
+            DrawOnceChecked(_shell.Context);
         if (all || _shown?.Width != _next.Width || _shown.Height != _next.Height || _shownLook != _shell.Look)
             _shown = null;
         _shownLook = _shell.Look;
         PlaceField(_next.Slot);
         SetNeedsDraw();
         KeepBeat();
+    }
+
+    /// <summary>Draws anew when the checks are done. A fault in them comes up where the keys are.</summary>
+    private void DrawOnceChecked(ScreenContext context)
+    {
+        if (_checking == context || App is not { } app)
+            return;
+        _checking = context;
+        _ = context.GetReadyBeside().ContinueWith(_ =>
+        {
+            app.Invoke(() =>
+            {
+                context.GetReady();
+                Refresh();
+            });
+            Changed?.Invoke();
+        }, TaskScheduler.Default);
     }
 
     /// <summary>What changed besides what stands on the screen.</summary>

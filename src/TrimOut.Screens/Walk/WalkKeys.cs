@@ -14,19 +14,19 @@ internal static class WalkKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<WalkScreen>("space", "Done, next step", "Marks the step done and goes to the next one; missing evidence is asked for first.",
+        new KeyAction<WalkScreen>("space", "Done", "Marks the step done and goes to the next one; missing evidence is asked for first.",
             (s, context) => MarkStepOf(s, context, (screen, after) => GoOn((WalkScreen)screen, after))) { Disabled = NoStep },
         new KeyAction<WalkScreen>("x", "Done, next unit", "Marks the step done and goes to the same step of the next unit.",
             (s, context) => MarkStepOf(s, context, (screen, after) => SameStep((WalkScreen)screen, after))) { Disabled = NoStep },
         new KeyAction<WalkScreen>("enter", "Evidence", "Types the step's evidence, or fixes it.", (s, context) => Evidence(s, context, 0))
             { Disabled = NoEvidence },
+        new KeyAction<WalkScreen>("right", "Next step", "The next step of this one.", (s, context) => new Transition(Stepped(s, context, 1))),
         new KeyAction<WalkScreen>("-", "Not needed", "Says that the step is not needed here, and why.", (s, context) => Transition.Type(s, NotNeeded(s)))
             { Disabled = NoStep },
         new KeyAction<WalkScreen>("h", "Hold timer", "Counts the seconds to hold the button, by the kit.",
             (s, context) => new Transition(s with { HoldSince = s.HoldSince is null ? context.Now : null }))
             { Disabled = NoHold },
         .. Moves.Through<WalkScreen>("unit", Moved),
-        new KeyAction<WalkScreen>("right", "Next step", "The next step of this one.", (s, context) => new Transition(Stepped(s, context, 1))),
         new KeyAction<WalkScreen>("left", "Step before", "The step before.", (s, context) => new Transition(Stepped(s, context, -1))) { OnBar = false },
         new KeyAction<WalkScreen>("]", "Next phase", "Walks the next phase.",
             (s, context) => new Transition(s.In((Phase)Math.Min((int)s.Phase + 1, PhaseNames.All.Count - 1), context))),
@@ -64,7 +64,17 @@ internal static class WalkKeys
     private static Transition MarkStepOf(WalkScreen s, ScreenContext context, Func<IScreen, ScreenContext, Transition> then)
     {
         var (subject, step) = (s.Subject(context)!, s.Step(context)!);
-        return subject.MarkOf(step) is not null ? then(s, context) : Marking.Mark(s with { HoldSince = null }, context, subject, step, then);
+        if (subject.MarkOf(step) is not { } mark)
+            return Marking.Mark(s with { HoldSince = null }, context, subject, step, then);
+        // While this one has a step left nothing runs on, so that no answer typed for that one lands where nobody looked.
+        if (context.Steps.Asked(s.Phase, subject).Any(x => subject.MarkOf(x) is null))
+        {
+            return Transition.Say(s, $"{subject.Name}, {step.Label}: {(mark.NotNeededBecause is null ? "done" : "said to be not needed")} already. "
+                + "Left and Right go to its other steps, Down to the next one.");
+        }
+        var on = then(s, context);
+        return on is { Ask: null, Screen: WalkScreen there }
+            ? Transition.Say(there, $"{subject.Name} is done here. This is {there.Subject(context)!.Name}.") : on;
     }
 
     private static Transition GoOn(WalkScreen s, ScreenContext context)
@@ -108,8 +118,8 @@ internal static class WalkKeys
     }
 
     private static Entry NotNeeded(WalkScreen s) => new("Not needed because", "", "the reason, for whoever reads the binder",
-        (text, context) => MarkStep.NotNeeded(s.Subject(context)!, s.Step(context)!, text).Then<Transition>(draft =>
-            new Transition(s, new Ask.Save(draft, (screen, after) => GoOn((WalkScreen)screen, after)))));
+        (text, context) => Reasons.Take(text, why => MarkStep.NotNeeded(s.Subject(context)!, s.Step(context)!, why).Then<Transition>(draft =>
+            new Transition(s, new Ask.Save(draft, (screen, after) => GoOn((WalkScreen)screen, after))))));
 
     /// <summary>Asks for the step's facts one after the other, those that are there too.</summary>
     private static Transition Evidence(WalkScreen s, ScreenContext context, int from)

@@ -6,6 +6,7 @@ using TrimOut.Core.History;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
+using TrimOut.HouseFile.Files;
 using TrimOut.Papers.Labels;
 using TrimOut.Screens.Shell;
 
@@ -255,7 +256,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
             + path[home.Length..] : path;
 
     private static string FileName(string name) =>
-        new([.. name.Trim().Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-')]);
+        NameAnywhere.Freed(new([.. name.Trim().Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-')]));
 
     /// <summary>The file that somebody means who typed a path; ~ is the user's own folder, as in a shell.</summary>
     private static string Typed(string path) => Path.GetFullPath(FromOwn(path));

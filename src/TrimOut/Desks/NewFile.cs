@@ -1,4 +1,5 @@
 using TrimOut.Core;
+using TrimOut.HouseFile.Files;
 
 namespace TrimOut.Desks;
 
@@ -21,10 +22,10 @@ internal static class NewFile
         var isFolder = Path.EndsInDirectorySeparator(typed);
         // A folder that has a house file's name is in its way: nobody means a file in it.
         if (!isFolder && (house is null || typed.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) || !Directory.Exists(typed)))
-            return Visible(typed.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) ? typed : typed + Ending);
+            return Visible(typed.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) ? typed : typed + Ending).Then(Anywhere);
         if (house is null)
             return new Refusal($"{typed} is a folder. Say which file in it, such as {Path.Combine(typed, "elm.trimout")}.");
-        return Directory.Exists(typed) ? Path.Combine(typed, NameOf(house) + Ending)
+        return Directory.Exists(typed) ? Anywhere(Path.Combine(typed, NameOf(house) + Ending))
             : new Refusal($"There is no folder {typed}. Make it first, or say another one.");
     }
 
@@ -34,6 +35,11 @@ internal static class NewFile
         var stem = name.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) ? name[..^Ending.Length] : name;
         return stem.TrimStart('.') is { Length: > 0 } seen ? seen : "house";
     }
+
+    /// <summary>A name that is none on another system is refused before a file has it; one that is there already goes on as it is.</summary>
+    private static Result<string> Anywhere(string path) =>
+        // On Windows such a name is never a file, though the device that has it may well be there.
+        (OperatingSystem.IsWindows() || !Path.Exists(path)) && NameAnywhere.WhyNot(path) is { } why ? new Refusal(why) : path;
 
     /// <summary>A name of nothing but the ending is hidden, and most often one that was forgotten.</summary>
     private static Result<string> Visible(string path) => Path.GetFileName(path).Equals(Ending, StringComparison.OrdinalIgnoreCase)

@@ -51,22 +51,26 @@ internal static class Screens
           key to settled paint  {f.Median:0.0} ms ({f.Late:0.0}), plain table / this {table.Median / f.Median:0.0}
           bytes a key           {f.Bytes} ({f.MostBytes})
           at rest, 10 s         {f.Rest:0.00} % of a core, {f.RestBytes} bytes
-          first paint           {f.First:0} ms, this / bare program {f.First / bare:0.0}
+          units in sight        {f.Sight:0} ms, this / bare program {f.Sight / bare:0.0}
+          first full paint      {f.First:0} ms, this / bare program {f.First / bare:0.0}
         """));
 
-    private static double First(string folder, string command, string text)
+    private static double First(string folder, string command, string text) => Starting(folder, command, text).Full;
+
+    private static (double Sight, double Full) Starting(string folder, string command, string text)
     {
         var times = Enumerable.Range(0, Starts).Select(_ =>
         {
             using var run = new TerminalRun(folder, command);
-            return run.FirstPaint(text).TotalMilliseconds;
-        }).Order().ToList();
-        return times[Starts / 2];
+            var full = run.FirstPaint(text).TotalMilliseconds;
+            return (Sight: run.FirstSight.TotalMilliseconds, Full: full);
+        }).ToList();
+        return (times.Select(t => t.Sight).Order().ElementAt(Starts / 2), times.Select(t => t.Full).Order().ElementAt(Starts / 2));
     }
 
     private static Figures Try(string folder, string command, string text)
     {
-        var first = First(folder, command, text);
+        var (sight, first) = Starting(folder, command, text);
         using var run = new TerminalRun(folder, command);
         run.FirstPaint(text);
         run.Key(Down);
@@ -74,7 +78,7 @@ internal static class Screens
         var times = keys.Select(k => k.Time.TotalMilliseconds).Order().ToList();
         var bytes = keys.Select(k => k.Bytes).Order().ToList();
         var (percent, restBytes) = run.Idle(TimeSpan.FromSeconds(10));
-        return new Figures(first, times[Keys / 2], times[Keys * 95 / 100], bytes[Keys / 2], bytes[Keys * 95 / 100], percent, restBytes);
+        return new Figures(sight, first, times[Keys / 2], times[Keys * 95 / 100], bytes[Keys / 2], bytes[Keys * 95 / 100], percent, restBytes);
     }
 
     private static void Make(string path)
@@ -86,5 +90,5 @@ internal static class Screens
             scribe.Record(QuickWindow.Read($"W{at:000} roller left 36x60 S floor inside panel @Room {at / 10}", scribe.House).Value.Add(scribe.House).Value);
     }
 
-    private sealed record Figures(double First, double Median, double Late, long Bytes, long MostBytes, double Rest, long RestBytes);
+    private sealed record Figures(double Sight, double First, double Median, double Late, long Bytes, long MostBytes, double Rest, long RestBytes);
 }

@@ -29,6 +29,9 @@ internal sealed partial class TerminalRun : IDisposable
         reader.Start();
     }
 
+    /// <summary>From the start until the text that <see cref="FirstPaint"/> waits for was on the screen, whatever came after it.</summary>
+    public TimeSpan FirstSight { get; private set; }
+
     /// <summary>From the start until the text is on the screen and the terminal is quiet.</summary>
     public TimeSpan FirstPaint(string text)
     {
@@ -41,8 +44,10 @@ internal sealed partial class TerminalRun : IDisposable
                 if (_bytes == looked)
                     continue;
                 looked = _bytes;
-                if (_seen.ToString().Contains(text, StringComparison.Ordinal))
-                    break;
+                if (!_seen.ToString().Contains(text, StringComparison.Ordinal))
+                    continue;
+                FirstSight = _lastByte;
+                break;
             }
         }
         return _clock.Elapsed < TooLong ? Settled() : throw new InvalidOperationException($"\"{text}\" did not come on the screen. What came: {_seen}");

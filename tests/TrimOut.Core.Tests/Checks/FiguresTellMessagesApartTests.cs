@@ -82,11 +82,12 @@ public class FiguresTellMessagesApartTests
         CableShortOnHand: at-least whole whole
         CornerClash: each-at-right other-floor other-room two-meet-one
         DatesRunBackwards: before-date box-before-order first-after-second still-to-come
-        EntryFarFromMotor: along down
+        EntryFarFromMotor: along down one-place
         EntryOffOpening: below-sill past-width too-deep
         FinishedOffRough: height-too-large height-too-small width-too-large width-too-small
         FireStopOpen: no-barrier
         GapBetweenUnitsTooSmall: plumb too-wide
+        HandleInHangingPlane: said-none
         HubNameTwice: tag
         JointsUnderPower: not-looked-at was-on
         LabelOffUnit: old-tag
@@ -111,6 +112,7 @@ public class FiguresTellMessagesApartTests
         PlugInWithoutSocket: none too-far
         PositionTwice: past-number
         ProofOutdated: another joined
+        RemovedOnOrder: box-here on-order
         RunPastKitTable: at-least planned whole
         ScrewUnderCentreSupport: centre-support end-bracket
         SheetContradictsItself: power

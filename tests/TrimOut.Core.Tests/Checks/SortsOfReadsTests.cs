@@ -30,6 +30,8 @@ public class SortsOfReadsTests
         [ReadSort.ListOfItems] = (h => h.Rooms.Length, job => job.Room("Attic")),
         [ReadSort.NoSuchItem] = (h => Enumerable.Range(1, 99).Count(n => h.Find($"laptop-{n}-0") is not null), job => job.Room("Attic")),
         [ReadSort.LookupKey] = (h => h.FindTag("W09")?.Id, job => job.Do(AddItems.Window(job.House, "W09", null))),
+        [ReadSort.LookupNeighbor] = (h => h.UnitBefore(h.FindUnit(h.State.Items.Values.First(i => i.Kind == ItemKind.Unit).Id)!)?.Tag,
+            MoveBehindAnother),
         [ReadSort.WholeLookup] = (h => h.Units.Length, job => job.Do(AddItems.Window(job.House, "W09", null))),
     };
 
@@ -42,6 +44,12 @@ public class SortsOfReadsTests
         var (now, again, without) = Play(Enum.Parse<ReadSort>(sort));
         Assert.Equal(now, again);
         Assert.NotEqual(now, without);
+    }
+
+    private static void MoveBehindAnother(TestJob job)
+    {
+        job.Do(AddItems.Window(job.House, "W09", job.Unit("W01").Window.RoomId));
+        job.Do(WalkingOrder.Move(job.Unit("W01").Window, 1));
     }
 
     private static (string Now, string Again, string Without) Play(ReadSort sort)

@@ -96,6 +96,16 @@ public class QuickWindowTests
     }
 
     [Theory]
+    [InlineData("W01 roller floor 1 left")]
+    [InlineData("W01 Ground floor left")]
+    [InlineData("W02 Upper left")]
+    public void AFloorOfTheHouseAmongTheWordsIsToldWhereItStands(string line)
+    {
+        var refused = QuickWindow.Read(line, new TestJob().Room("Bath", "Upper").House);
+        Assert.Contains("A floor of the house stands last, behind the room: @Kitchen/Upper.", refused.Reason!, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("W01 @", "Say after @ which room it is in.")]
     [InlineData("W01 out:", "Say after out: why the window is left out.")]
     [InlineData("W01 400'x60", "too long")]

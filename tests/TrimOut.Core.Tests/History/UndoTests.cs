@@ -24,6 +24,21 @@ public class UndoTests
     }
 
     [Fact]
+    public void SeveralChangesAreTakenBackAsOneAndComeBackAsOne()
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.LeadSide, "r").Say("W01", UnitFacts.BoxLabel, "W01").Say("W01", UnitFacts.Serial, "77");
+        var changes = job.Scribe.Log.Changes.Count;
+        Assert.True(job.Scribe.Undo([job.Scribe.Log.Changes[^2], job.Scribe.Log.Changes[^3]]).Ok);
+        Assert.Equal(changes + 1, job.Scribe.Log.Changes.Count);
+        Assert.All([UnitFacts.LeadSide, UnitFacts.BoxLabel, (Fact)UnitFacts.Serial], f => Assert.Equal("", f.ShowOf(job.Unit("W01").Item, job.House)));
+        Assert.True(job.Scribe.Redo().Ok);
+        Assert.Equal(["W01", "77"], new Fact[] { UnitFacts.BoxLabel, UnitFacts.Serial }.Select(f => f.ShowOf(job.Unit("W01").Item, job.House)));
+        Assert.True(job.Scribe.Undo().Ok);
+        Assert.Equal("", job.Unit("W01").Show(UnitFacts.Serial));
+        Assert.Equal("W01", job.Unit("W01").Show(UnitFacts.BoxLabel));
+    }
+
+    [Fact]
     public void AnUndoLeavesTheItemsThatItIsNotAboutAsTheyAre()
     {
         var job = new TestJob().Window("W01").Window("W02").Say("W01", UnitFacts.LeadSide, "r").Say("W02", UnitFacts.LeadSide, "l");

@@ -96,6 +96,11 @@ public class LengthTextTests
     [InlineData("1/2", "1/2\"")]
     [InlineData("0", "0\"")]
     [InlineData("1156 mm", "1156 mm")]
+    [InlineData("0.3", "0.3\"")]
+    [InlineData("0.285", "0.285\"")]
+    [InlineData("36.3", "36.3\"")]
+    [InlineData("0.2854", "7.24916 mm")]
+    [InlineData("7 mm", "7 mm")]
     public void PrintsInches(string typed, string printed) =>
         Assert.Equal(printed, LengthText.Read(typed, DisplayUnits.Inches).Value.Show(DisplayUnits.Inches));
 

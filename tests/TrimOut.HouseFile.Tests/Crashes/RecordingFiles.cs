@@ -90,18 +90,18 @@ internal class RecordingFiles : IFileLayer
             Record.Steps.Add(new DiskStep.FlushFolder());
     }
 
-    public string? BirthOf(string path) => _names.TryGetValue(path, out var file) ? file.ToString(CultureInfo.InvariantCulture) : null;
+    public virtual string? BirthOf(string path) => _names.TryGetValue(path, out var file) ? file.ToString(CultureInfo.InvariantCulture) : null;
 
     /// <summary>Names that lead to a link, as another program may have made of them.</summary>
     public HashSet<string> Links { get; } = new(StringComparer.Ordinal);
 
-    public IHeldName Hold(string path, bool isOpen) => new RecordedName(this, path, _names[path]);
+    public virtual IHeldName Hold(string path, bool isOpen) => new RecordedName(this, path, _names[path]);
 
     public int? NamesOf(string path) => _names.TryGetValue(path, out var file) ? _names.Count(n => n.Value == file) : null;
 
     public string? ReadOnlyBecause(string path) => null;
 
-    public IDisposable? TryHold(string path) => new MemoryStream();
+    public virtual IDisposable? TryHold(string path) => new MemoryStream();
 
     private void Flush(int file)
     {

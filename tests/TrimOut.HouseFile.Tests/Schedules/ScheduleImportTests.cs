@@ -140,6 +140,10 @@ public class ScheduleImportTests
     }
 
     [Fact]
+    public void ARoomThatAMacSpellsWithItsAccentsApartIsOneRoom() =>
+        Assert.Equal("Küche", string.Join(", ", Plan("Tag,Room,Size\nA,Küche,4050\nB,Ku\u0308che,2668\n").Value.NewRooms));
+
+    [Fact]
     public void SeveralWindowsOfOneMarkGetTagsOfTheirOwn() =>
         Assert.Equal(["A-1", "A-2", "A-3", "B"], Plan("mark,qty,size\nA,3,4050\nB,1,2668\n").Value.Windows.Select(w => w.Tag));
 

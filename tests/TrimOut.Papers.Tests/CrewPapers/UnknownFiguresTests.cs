@@ -45,9 +45,9 @@ public class UnknownFiguresTests
     {
         List<string> Hung(TestJob job) => PaperList.Find("hang-sheet")!.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Kitchen").Single();
         var job = Measured();
-        Assert.Equal("no ?", Hung(job)[7]);
+        Assert.Equal("no\u00A0?", Hung(job)[7]);
         Assert.Equal("ask the sheet", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, ""))[7]);
-        Assert.Equal("yes ?", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, "36"))[7]);
+        Assert.Equal("yes\u00A0?", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, "36"))[7]);
     }
 
     [Fact]

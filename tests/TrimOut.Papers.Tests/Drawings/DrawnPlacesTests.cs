@@ -37,7 +37,7 @@ public class DrawnPlacesTests
         var job = new TestJob().Window("W01").Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id));
         Typed(job, "W01B", (WindowFacts.RoughWidth, "70"), (WindowFacts.RoughHeight, "50"));
         Typed(job, "W01B", (UnitFacts.EntrySide, "right"), (UnitFacts.EntryFromJamb, "2"));
-        Assert.Contains("entry (dot) 68\" from the left of the opening", WindowElevation.Describe(job.House.FindTag("W01")!).Plain(Words.English),
+        Assert.Contains("entry 68\" from the left of the opening", WindowElevation.Describe(job.House.FindTag("W01")!).Plain(Words.English),
             StringComparison.Ordinal);
     }
 

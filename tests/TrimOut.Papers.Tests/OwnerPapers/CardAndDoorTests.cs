@@ -69,7 +69,7 @@ public class CardAndDoorTests
             "Mains inside. Connected and disconnected by a licensed electrician only", StringComparison.Ordinal));
         var facts = page.TableUnder("Panel P1");
         Assert.Contains(facts, f => f.SequenceEqual(["Breaker", "14, 15 A"]));
-        Assert.Contains(facts, f => f[0] == "All units starting at once" && f[1].EndsWith(" A ?", StringComparison.Ordinal));
+        Assert.Contains(facts, f => f[0] == "All units starting at once" && f[1].EndsWith(" A", StringComparison.Ordinal));
         var outputs = page.QuerySelectorAll("table").Last().QuerySelectorAll("tbody tr").Select(r => (r.Children[0].TextContent, r.Children[1].TextContent));
         Assert.Equal([("1", "W01"), ("2", "W02A"), ("3", "W02B"), ("4–10", "free")], outputs);
     }

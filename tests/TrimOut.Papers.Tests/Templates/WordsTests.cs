@@ -78,7 +78,9 @@ public class WordsTests
             "{0} to buy; it may be possible with {1}, no fewer.", "{0} opened; it may be possible with {1}, no fewer.",
             "{0} opened ({1} to buy): no plan needs fewer.", "{0} opened: no plan needs fewer.", "They hold {0}; {1} might do.", "Nothing is left over.",
             "The longest leftover is {0}; it can't be over {1}.", "There is no plan: {0}", "too long for a code", "Section of {0}", "it is empty",
-            "how much is left in it is not known", "On the web: {0}", "{0}, and {1} units whose current is not known"]);
+            "how much is left in it is not known", "On the web: {0}", "{0}, and 1 unit whose current is not known",
+            "{0}, and {1} units whose current is not known",
+            "A ? behind a figure or a sentence: it rests on a maker's sheet, and nobody checked it against that sheet yet."]);
         // What a maker is told of a kit that says less or otherwise than those of the houses above, and of what became of an order.
         asked.UnionWith(["the maker", "the maker: {0} over all", "nobody any more: {0} are off", "nobody: nothing comes off",
             "Nothing is ordered yet.", "The unit", "ordered", "removed", "its window is left out", "off its sheet", "added, not ordered yet",

@@ -57,7 +57,7 @@ public class OpenStopsTests
         foreach (var id in (string[])["panel-schedule", "panel-door"])
         {
             string Text() => PaperList.Find(id)!.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown;
-            Assert.Contains("0.85 A ?", Text(), StringComparison.Ordinal);
+            Assert.Contains("0.85 A\u00A0?", Text(), StringComparison.Ordinal);
             Assert.Contains("nobody checked it against that sheet yet", Text(), StringComparison.Ordinal);
         }
     }

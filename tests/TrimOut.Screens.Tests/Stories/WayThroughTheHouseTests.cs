@@ -104,7 +104,7 @@ public class WayThroughTheHouseTests
     public void UndoingAMarkSaysWhichEvidenceStays()
     {
         using var user = At(ThreeWindows().Say("W01", RunFacts.LabelAtWindow, "W01").Say("W01", RunFacts.LabelAtPanel, "W01")
-            .Mark("W01", "both-ends-labelled"));
+            .Say("W02", UnitFacts.BoxLabel, "W02").Mark("W01", "both-ends-labelled"));
         user.Press("u").Sees("stays: ").Sees(RunFacts.LabelAtPanel.Label);
     }
 

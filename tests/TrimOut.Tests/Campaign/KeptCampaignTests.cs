@@ -45,7 +45,7 @@ public sealed class KeptCampaignTests : IDisposable
         Directory.Delete(_folder, recursive: true);
     }
 
-    [Fact]
+    [ThisBuildFact]
     public void WhatIsKeptNeverShowsLessAndNeverHidesDamage()
     {
         var (cases, seed, from) = (Number("CASES", Damage.SortsOfFiles.Count), Number("SEED", 1), Number("FROM", 0));
@@ -73,7 +73,7 @@ public sealed class KeptCampaignTests : IDisposable
         Assert.True(counts[(int)Outcome.Whole] > 0 && counts[(int)Outcome.Said] > counts.Sum() / 2, all);
     }
 
-    [Fact]
+    [ThisBuildFact]
     public void WithoutDamageTheKeptFoldIsGoneOnFrom()
     {
         var (_, truth) = Begin();

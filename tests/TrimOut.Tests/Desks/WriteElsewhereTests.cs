@@ -47,6 +47,8 @@ public sealed class WriteElsewhereTests : IDisposable
     [InlineData("-", "standard output")]
     [InlineData("gone/", "There is no folder")]
     [InlineData(".trimout", "only the ending")]
+    [InlineData("nul", "Windows keeps NUL for a device")]
+    [InlineData("elm?.trimout", "Windows takes no ? in a file's name")]
     public void WhatIsNoFilesNameIsRefused(string where, string why)
     {
         var there = Directory.GetFileSystemEntries(_folder).Length;
@@ -54,5 +56,13 @@ public sealed class WriteElsewhereTests : IDisposable
         Assert.False(ok);
         Assert.Contains(why, said);
         Assert.Equal(there, Directory.GetFileSystemEntries(_folder).Length);
+    }
+
+    [Fact]
+    public void AHouseThatIsCalledAsADeviceGetsAFileWithANameNearIt()
+    {
+        var begun = new Desk("Test crew").Create("Aux", Core.Units.DisplayUnits.Inches, []).Value;
+        (begun.Store as IDisposable)?.Dispose();
+        Assert.Equal("house-Aux.trimout", Path.GetFileName(begun.Store.Where));
     }
 }

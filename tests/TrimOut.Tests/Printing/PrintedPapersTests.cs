@@ -99,8 +99,8 @@ public class PrintedPapersTests
     }
 
     /// <summary>
-    /// In the legend of a window's drawing each of its units has one wedge, and each section has an outer circle: a window and the sections of its units are
-    /// on one sheet.
+    /// In the legend of a window's drawing each of its units has a line with its lead, and each section has an outer circle: a window and the sections
+    /// of its units are on one sheet.
     /// </summary>
     [ChromiumFact]
     public void OnTheHangSheetAWindowAndTheSectionsOfItsUnitsAreOnOneSheet()
@@ -111,10 +111,10 @@ public class PrintedPapersTests
             var sections = Sections(data);
             using var pdf = PdfDocument.Open(Printed(PaperList.Find("hang-sheet")!.Write(data), size));
             var before = 0;
-            foreach (var words in pdf.GetPages().Select(p => p.GetWords().Select(w => w.Text).ToList()))
+            foreach (var words in pdf.GetPages().Select(p => TextOf(p.GetWords())))
             {
-                var here = units.Skip(before).Take(words.Count(w => w == "(wedge)")).ToList();
-                Assert.Equal(here.Count(u => sections.Contains(u.Tag)), words.Count(w => w == "Outer"));
+                var here = units.Skip(before).Take(Leads(words)).ToList();
+                Assert.Equal(here.Count(u => sections.Contains(u.Tag)), Regex.Count(words, @"\bOuter circle"));
                 before += here.Count;
             }
             Assert.Equal(units.Count, before);
@@ -134,8 +134,7 @@ public class PrintedPapersTests
             {
                 // Only the head of the table has the word in front of the tag.
                 var written = windows.Where(w => Regex.IsMatch(words, $"\\bWindow {Regex.Escape(w.Tag)} Top or left")).ToList();
-                var drawn = Regex.Count(words, @"\(wedge\)");
-                Assert.Equal(written.Sum(w => w.Units.Length), drawn);
+                Assert.Equal(written.Sum(w => w.Units.Length), Leads(words));
                 before += written.Count;
             }
             Assert.Equal(windows.Count, before);
@@ -202,6 +201,8 @@ public class PrintedPapersTests
 
     private static PaperData Data(string sample) => PaperData.Of(HouseLog.Of(File.ReadLines(
         Path.Combine(Repository.Root, "sample-jobs", sample, "history.jsonl")).Where(l => l.Length > 0).Select(l => ChangeJson.Read(l).Value)).Value, Day);
+
+    private static int Leads(string words) => Regex.Count(words, ": lead (left|right|–), tail");
 
     private static string TextOf(IEnumerable<Word> words) => string.Join(' ', words.Select(w => w.Text));
 }

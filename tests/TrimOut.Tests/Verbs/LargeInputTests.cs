@@ -64,7 +64,7 @@ public sealed class LargeInputTests(ITestOutputHelper output) : IDisposable
         output.WriteLine($"{what}, {words}: {peak} MiB at the most");
         Assert.True(code == ended.Code, $"{ended.Code}: {ended.Error[..Math.Min(ended.Error.Length, 2000)]}");
         Assert.NotEmpty(ended.Error);
-        Assert.InRange(peak, 10, most);
+        Assert.InRange(peak, 1, most);
         Assert.Equal(before, _run.Run("history", "elm.trimout").Output);
     }
 
@@ -96,7 +96,7 @@ public sealed class LargeInputTests(ITestOutputHelper output) : IDisposable
         var (ended, peak) = Measured(words);
         output.WriteLine($"{where}, {words}: {peak} MiB at the most");
         Assert.True(code == ended.Code, $"{ended.Code}: {ended.Error[..Math.Min(ended.Error.Length, 2000)]}");
-        Assert.InRange(peak, 10, 350);
+        Assert.InRange(peak, 1, 350);
         if (words.StartsWith("rescue", StringComparison.Ordinal))
             Assert.Equal(before, _run.Run("history", "new.trimout").Output);
     }
@@ -113,7 +113,7 @@ public sealed class LargeInputTests(ITestOutputHelper output) : IDisposable
         var (ended, peak) = Measured(line, asItIs: true);
         output.WriteLine($"{line}: {peak} MiB at the most");
         Assert.Equal(code, ended.Code);
-        Assert.InRange(peak, 10, 400);
+        Assert.InRange(peak, 1, 400);
     }
 
     [LinuxFact]
@@ -175,7 +175,7 @@ public sealed class LargeInputTests(ITestOutputHelper output) : IDisposable
     private static string Change(int n) => string.Create(CultureInfo.InvariantCulture,
         $$"""{"v":1,"id":"a:{{n}}","stamp":{{n}},"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[]}""") + "\n";
 
-    /// <summary>Runs it and says how much memory it had at the most, in MiB.</summary>
+    /// <summary>Runs it and says how much memory it had at the most, in MiB; of a quick build that is gone at once, what it had when it was looked at.</summary>
     private (Ended Ended, long Peak) Measured(string words, bool asItIs = false)
     {
         var line = (asItIs ? words : $"\"$0\" {words}").Replace("\"$0\"", "bash \"$0\" \"$1\"", StringComparison.Ordinal);
@@ -207,7 +207,7 @@ public sealed class LargeInputTests(ITestOutputHelper output) : IDisposable
         shell.StandardInput.Close();
         var error = shell.StandardError.ReadToEndAsync();
         var text = shell.StandardOutput.ReadToEndAsync();
-        Assert.True(shell.WaitForExit(TimeSpan.FromSeconds(60)), line);
+        Assert.True(shell.WaitForExit(TimeSpan.FromSeconds(180)), line);
         return (new Ended(shell.ExitCode, text.Result, error.Result), long.Parse(File.ReadAllText(_run.In("peak")), CultureInfo.InvariantCulture) / 1024);
     }
 }

@@ -41,6 +41,34 @@ public sealed class NewFileTests : IDisposable
         Assert.Empty(Directory.GetFileSystemEntries(_run.In("tray")));
     }
 
+    /// <summary>Source: Microsoft Learn, "Naming Files, Paths, and Namespaces".</summary>
+    [Theory]
+    [InlineData("Windows keeps CON for a device", "house-con.trimout", "new", "con")]
+    [InlineData("Windows keeps AUX for a device", "house-aux.old.trimout", "restore", "aux.old", "elm.trimout")]
+    [InlineData("Windows keeps COM1 for a device", "house-Com1 .trimout", "rescue", "elm.trimout", "Com1 .trimout")]
+    [InlineData("Windows takes no : in a file's name", "elm-2.trimout", "backup", "elm.trimout", "--to", "elm:2")]
+    public void ANameThatWindowsKeepsIsRefusedOnEverySystem(string why, string instead, params string[] words)
+    {
+        var there = Directory.GetFileSystemEntries(_run.Folder).Length;
+        var refused = _run.Run(words);
+        Assert.Equal(64, refused.Code);
+        Assert.Contains($"can't be a house file's name: {why}, and a house file may go to a laptop with Windows.", refused.Error);
+        Assert.Contains($"such as {instead}.", refused.Error);
+        Assert.Equal(there, Directory.GetFileSystemEntries(_run.Folder).Length);
+    }
+
+    [Fact]
+    public void AHouseThatHasSuchANameAlreadyIsWorkedOnAsEver()
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        File.Move(_run.In("elm.trimout"), _run.In("con.trimout"));
+        Assert.Equal(0, _run.RunWith("house\tcrew\tAsh\n", "set", "con.trimout").Code);
+        Assert.Equal(0, _run.Run("backup", "con.trimout", "--to", "copy").Code);
+        Assert.Equal(0, _run.Run("restore", "con.trimout", "copy.trimout", "--replace").Code);
+        Assert.Contains("con.trimout is there already", _run.Run("new", "con").Error);
+    }
+
     [Theory]
     [InlineData("HOUSE", "check", "")]
     [InlineData("PATH", "new", " ")]

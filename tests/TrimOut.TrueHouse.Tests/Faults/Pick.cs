@@ -26,6 +26,17 @@ internal static class Pick
     /// <summary>Units that hang alone inside their reveal, on a home run.</summary>
     public static IEnumerable<RealUnit> Inside(this RealHouse house) => house.Wired.Where(u => !u.Opening.Outside && u.Opening.Units.Count == 1);
 
+    /// <summary>Takes a unit off every remote and preset.</summary>
+    public static void MovedByNothing(this RealHouse house, RealUnit unit)
+    {
+        foreach (var remote in house.Remotes)
+        {
+            remote.Moves.Remove(unit);
+            foreach (var preset in remote.Presets.Values)
+                preset.Remove(unit);
+        }
+    }
+
     /// <summary>Openings that get a covering.</summary>
     public static IEnumerable<RealOpening> Covered(this RealHouse house) => house.Openings.Where(o => !o.LeftOut);
 

@@ -162,7 +162,8 @@ public static class HowToMend
         ["bar-off-sill"] = m => m.Write(m.Unit.Key, UnitFacts.CloseGap, "0"),
         ["step-without-evidence"] = TakeMarksAway,
         ["units-unlike"] = AllAsTheFirst,
-        ["entry-far-from-motor"] = m => m.Said.Mend.Contains("move the entry", StringComparison.Ordinal)
+        ["entry-far-from-motor"] = m => m.Said.Mend.Contains("counts from the jamb", StringComparison.Ordinal) ? EntryFromTheJamb(m)
+            : m.Said.Mend.Contains("move the entry", StringComparison.Ordinal)
             && (m.Said.Field == UnitFacts.EntryBelowHead.Name ? m.Write(m.Unit.Key, UnitFacts.EntryBelowHead, m.Truth.Typed(20)) : ToTheBracket(m)),
         ["length-unusual"] = LengthRight,
         ["stands-out-of-reveal"] = m => m.Write(m.Unit.Key, UnitFacts.HeadCover, "None") && (!Stays(m) || m.MountOutside()) && TakeOffered(m),
@@ -170,6 +171,7 @@ public static class HowToMend
         ["stack-over-glass"] = m => m.Lengths.Count > 0 && m.MountOutside() && m.Write(m.Opening.Tag, WindowFacts.HeadAbove, m.Lengths[0])
             && m.Write(m.Opening.Tag, WindowFacts.WallAbove, m.Lengths[0] + Clear),
         ["gap-between-units-too-large"] = Wider,
+        ["removed-on-order"] = BringBack,
         ["changed-since-order"] = m => m.Write(m.Unit.Key, UnitFacts.Acknowledgement, $"A-{m.Unit.Key}-2"),
         ["sheet-value-unusual"] = m => m.Write(m.Name, CoveringKindFacts.PairHold, Installer.Number(m.Truth.Kinds.First(k => k.Name == m.Name).PairHold))
             && Done(() => m.Book.HoldAgainstSheet(ItemKind.CoveringKind, m.Name)),
@@ -180,7 +182,8 @@ public static class HowToMend
             && Done(() => m.Book.HoldAgainstSheet(ItemKind.PanelType, m.Truth.PanelSheets[0].Name)),
         ["bars-not-level"] = m => m.Truth.Remotes.First(r => r.Moves.Contains(m.Unit)).Moves.TrueForAll(u =>
             m.Write(u.Key, UnitFacts.OpenGap, m.Truth.Typed(20)) && m.Write(u.Key, UnitFacts.CloseGap, "0")),
-        ["cable-not-wanted"] = m => m.Said.Field == UnitFacts.Power.Name && m.Write(m.Opening.Units[0].Key, UnitFacts.Power, "panel"),
+        ["cable-not-wanted"] = m => m.Said.Field == UnitFacts.Power.Name ? m.Write(m.Opening.Units[0].Key, UnitFacts.Power, "panel")
+            : m.Said.Mend.StartsWith("Cover the window again", StringComparison.Ordinal) && m.Write(m.Opening.Tag, WindowFacts.Covered, "yes"),
         ["cable-shared"] = m => m.Said.Mend.StartsWith("Pull a home run", StringComparison.Ordinal)
             && m.Write(m.Book.NameOf(m.Said.Item), RunFacts.BranchesOff, ""),
         ["no-spare-cable"] = m => m.Said.Mend.StartsWith("Pull a second cable", StringComparison.Ordinal)
@@ -256,6 +259,21 @@ public static class HowToMend
 
     private static bool ToTheBracket(Mending m) => m.Said.Mend.Contains("Move the entry", StringComparison.Ordinal)
         && m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Book.Unit(m.Unit.Key).Kind![CoveringKindFacts.EndBracket]!.Value + Clear);
+
+    /// <summary>From the jamb of the opening, where it was written from the end of its own unit.</summary>
+    private static bool EntryFromTheJamb(Mending m) => m.Book.Unit(m.Unit.Key) is { Place: { } place, EntryFromJamb: { } fromEnd, EntrySide: { } side } unit
+        && (side == Side.Left ? place.From : unit.Window.KnownWidth!.Value - place.To) + fromEnd is var fromJamb
+        && (m.Book.WrittenIn(m.Unit.Key, UnitFacts.EntryAsBuilt) is null || m.Write(m.Unit.Key, UnitFacts.EntryAsBuilt, fromJamb))
+        && m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, fromJamb);
+
+    private static bool BringBack(Mending m)
+    {
+        if (!m.Said.Mend.Contains("bring it back", StringComparison.Ordinal))
+            return false;
+        foreach (var gone in m.Book.House.Items.Values.Where(i => i is { Removed: true, Kind: ItemKind.Window }).ToList())
+            m.Book.Do(RemoveItems.BringBack(m.Book.House, gone).Value);
+        return true;
+    }
 
     private static bool PullMore(Mending m) => m.Said.Mend.StartsWith("Pull ", StringComparison.Ordinal)
         && m.Write(m.Unit.Key, RunFacts.TailAtWindow, m.Now(m.Unit.Key, RunFacts.TailAtWindow) + m.Lengths[0])

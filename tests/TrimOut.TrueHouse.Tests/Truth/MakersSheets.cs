@@ -84,8 +84,8 @@ public sealed class PanelSheet
     public required double Total { get; set; }
     public required int UnitsPerOutput { get; set; }
 
-    /// <summary>What it draws from the mains when it gives all that it can, of 120 V or 230 V.</summary>
-    public double Input(bool metric) => Math.Round(Total * Volts / (metric ? 230 : 120) / 0.85, 1);
+    /// <summary>What it draws from the mains when it gives all that it can, of 120 V or 230 V: what is printed is never less.</summary>
+    public double Input(bool metric) => Math.Ceiling(Total * Volts / (metric ? 230 : 120) / 0.85 * 10) / 10;
 }
 
 /// <summary>What a maker prints of a hub or a remote: how much it takes.</summary>

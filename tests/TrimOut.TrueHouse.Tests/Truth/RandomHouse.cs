@@ -88,8 +88,10 @@ public static class RandomHouse
         }
         if (count > 1)
             Part(house, opening, kind, count);
-        if (opening.Outside && kind.Form == RaisedForm.Stack && dice.Chance(0.5))
-            opening.ClearHeight = house.OnTape(height - kind.Raised(height + opening.HeadAbove) - 25);
+        var underIt = height - kind.Raised(height + opening.HeadAbove) - 25;
+        // Nobody walks through less than 600 mm.
+        if (opening.Outside && kind.Form == RaisedForm.Stack && dice.Chance(0.5) && underIt >= 600)
+            opening.ClearHeight = house.OnTape(underIt);
         if (dice.Chance(0.3))
             (opening.InTheWay, opening.StandsOut) = (dice.Of(["crank", "handle", "alarm contact"]), house.OnTape(dice.Between(15, 45)));
         return opening;

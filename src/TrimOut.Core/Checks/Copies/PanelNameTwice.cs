@@ -23,10 +23,10 @@ public sealed class PanelNameTwice : SubjectCheck
 
     private static readonly ImmutableArray<ItemKind> Kinds = [ItemKind.Panel, ItemKind.Hub, ItemKind.Remote];
 
-    private readonly CheckInfo _paired;
+    private readonly IReadOnlyDictionary<Phase, CheckInfo> _byPhase;
 
     /// <summary>The rule.</summary>
-    public PanelNameTwice() => _paired = Info with { Phase = Phase.Pair };
+    public PanelNameTwice() => _byPhase = Info.InEachPhase();
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("panel-name-twice", "Two panels, hubs or remotes have the same name", Severity.Stop, Phase.RoughIn,
@@ -55,6 +55,6 @@ public sealed class PanelNameTwice : SubjectCheck
         return [Result(new Outcome.Found(said.With(Arg.Of([Arg.Typed(ShownText.Key(name).ToUpperInvariant())], Arg.Name(subject)),
             Arg.Of(others, others.Count + 1)), mend, FieldRef.To(item, fact)))];
 
-        CheckResult Result(Outcome outcome) => new(item.Kind == ItemKind.Panel ? Info : _paired, item, outcome);
+        CheckResult Result(Outcome outcome) => new(_byPhase[item.Kind == ItemKind.Panel ? Phase.RoughIn : Phase.Pair], item, outcome);
     }
 }

@@ -50,10 +50,10 @@ public sealed class DatesRunBackwards : SubjectCheck
 
     private static readonly ImmutableArray<Fact> OfTheBox = [UnitFacts.BoxLabel, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight, UnitFacts.Serial];
 
-    private readonly Dictionary<Phase, CheckInfo> _byPhase;
+    private readonly IReadOnlyDictionary<Phase, CheckInfo> _byPhase;
 
     /// <summary>The rule.</summary>
-    public DatesRunBackwards() => _byPhase = PhaseNames.All.ToDictionary(p => p, p => Info with { Phase = p });
+    public DatesRunBackwards() => _byPhase = Info.InEachPhase();
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("dates-run-backwards", "Dates are out of order", Severity.Caution, Phase.WalkThrough,

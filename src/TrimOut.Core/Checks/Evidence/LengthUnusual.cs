@@ -19,10 +19,10 @@ public sealed class LengthUnusual : SubjectCheck
     private static readonly Message MeasureAgain =
         new("Measure it again. Look at the unit, such as feet for inches, and at the point. Waive it where it really is so.");
 
-    private readonly Dictionary<Phase, CheckInfo> _byPhase;
+    private readonly IReadOnlyDictionary<Phase, CheckInfo> _byPhase;
 
     /// <summary>The rule.</summary>
-    public LengthUnusual() => _byPhase = PhaseNames.All.ToDictionary(p => p, p => Info with { Phase = p });
+    public LengthUnusual() => _byPhase = Info.InEachPhase();
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("length-unusual", "Length is far from usual", Severity.Caution, Phase.WalkThrough,

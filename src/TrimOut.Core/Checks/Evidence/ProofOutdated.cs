@@ -33,12 +33,11 @@ public sealed class ProofOutdated : SubjectCheck
 
     private static readonly Fact[] OfTheRun = [RunFacts.Panel, RunFacts.Output, RunFacts.Cable, RunFacts.BranchesOff];
 
-    private readonly Dictionary<Phase, CheckInfo> _cautions;
-    private readonly Dictionary<Phase, CheckInfo> _stops;
+    private readonly IReadOnlyDictionary<Phase, CheckInfo> _cautions;
+    private readonly IReadOnlyDictionary<Phase, CheckInfo> _stops;
 
     /// <summary>The rule.</summary>
-    public ProofOutdated() => (_cautions, _stops) = (PhaseNames.All.ToDictionary(p => p, p => Info with { Phase = p }),
-        PhaseNames.All.ToDictionary(p => p, p => Info with { Phase = p, Severity = Severity.Stop }));
+    public ProofOutdated() => (_cautions, _stops) = (Info.InEachPhase(), (Info with { Severity = Severity.Stop }).InEachPhase());
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("proof-outdated", "Shown with something that was changed since", Severity.Caution, Phase.WalkThrough,

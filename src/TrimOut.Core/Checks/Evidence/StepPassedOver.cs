@@ -25,12 +25,11 @@ public sealed class StepPassedOver : SubjectCheck
 
     private const int MostNames = 6;
 
-    private readonly Dictionary<Phase, CheckInfo> _cautions;
-    private readonly Dictionary<Phase, CheckInfo> _stops;
+    private readonly IReadOnlyDictionary<Phase, CheckInfo> _cautions;
+    private readonly IReadOnlyDictionary<Phase, CheckInfo> _stops;
 
     /// <summary>The rule.</summary>
-    public StepPassedOver() => (_cautions, _stops) = (PhaseNames.All.ToDictionary(p => p, p => Info with { Phase = p }),
-        PhaseNames.All.ToDictionary(p => p, p => Info with { Phase = p, Severity = Severity.Stop }));
+    public StepPassedOver() => (_cautions, _stops) = (Info.InEachPhase(), (Info with { Severity = Severity.Stop }).InEachPhase());
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("step-passed-over", "Step was skipped", Severity.Caution, Phase.WalkThrough,
@@ -62,7 +61,7 @@ public sealed class StepPassedOver : SubjectCheck
             results.AddRange(Early(subject, [.. results.SelectMany(r => open[(int)r.Check.Phase])]));
         return results.Count > 0 ? results : later is null && !signed ? [] : [new CheckResult(Info, subject.Item, new Outcome.Fine())];
 
-        CheckResult Result(Dictionary<Phase, CheckInfo> infos, Sentence message, Sentence mend, List<Step> left) => new(infos[left[0].Phase], subject.Item,
+        CheckResult Result(IReadOnlyDictionary<Phase, CheckInfo> infos, Sentence message, Sentence mend, List<Step> left) => new(infos[left[0].Phase], subject.Item,
             new Outcome.Found(message, mend, FieldRef.To(subject.Item, UnitFacts.Step, left[0].Id)));
     }
 

@@ -18,7 +18,7 @@ public sealed class StepWithoutEvidence : SubjectCheck
     private static readonly Message WriteMissingNow = new("Write what is missing, or mark the step not needed and say why: the house is signed off.");
     private static readonly Message WriteMissing = new("Write what is missing, or clear the mark.");
 
-    private readonly Dictionary<Phase, CheckInfo> _byPhase;
+    private readonly IReadOnlyDictionary<Phase, CheckInfo> _byPhase;
     private readonly StepList _steps;
 
     /// <summary>The rule.</summary>
@@ -26,7 +26,7 @@ public sealed class StepWithoutEvidence : SubjectCheck
     public StepWithoutEvidence(StepList? steps = null)
     {
         _steps = steps ?? StepList.Shipped;
-        _byPhase = PhaseNames.All.ToDictionary(p => p, p => Info with { Phase = p });
+        _byPhase = Info.InEachPhase();
     }
 
     /// <inheritdoc/>

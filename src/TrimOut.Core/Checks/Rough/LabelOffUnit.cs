@@ -50,7 +50,7 @@ public sealed class LabelOffUnit : RunCheck
         return false;
     }
 
-    private static bool Same(string one, string two) => string.Equals(one, two, StringComparison.OrdinalIgnoreCase);
+    private static bool Same(string one, string two) => SameName.Comparer.Equals(one, two);
 
     private static bool IsOfAnother(HomeRun run, string label) =>
         // A tag of a unit is the window's, with a letter where it has several.

@@ -27,5 +27,5 @@ internal sealed class TextForm(int most, bool ofSomebody = false) : Form<string>
 
     public override string Show(string value, House house) => value;
 
-    private static string Clean(string typed) => ShownText.Kept(typed.Trim()).Trim().Normalize(NormalizationForm.FormC);
+    private static string Clean(string typed) => ComposedText.Of(ShownText.Kept(typed.Trim()).Trim());
 }

@@ -44,7 +44,7 @@ internal static class CableParts
                     line = line with { CountedFrom = line.CountedFrom.And(begun) };
                 yield return line with { AtLeast = open.Count > 0 };
             }
-            yield return Boxes(cuts, plan, inches);
+            yield return Boxes(cuts, plan, inches).By(cuts.Cable.Item, CableTypeFacts.BoxLength);
         }
         var without = house.Runs.Where(r => r.Cable is null).ToList();
         if (without.Count > 0)

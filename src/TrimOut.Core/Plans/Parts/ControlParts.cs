@@ -38,7 +38,8 @@ internal static class ControlParts
             yield return Line(InRoom.With(place.Key.Type.Length == 0 ? RemoteOfNoType : PartWords.OfKit(place.Key.Type), Named(place.Key.Room)),
                 place.Count(), RemotesOfThatRoom.With(PartWords.Names(place.Select(r => r.Name))));
         foreach (var plate in Plates(house).GroupBy(p => p.Gangs).OrderBy(g => g.Key))
-            yield return Line(GangPlate.With(plate.Key), plate.Count(), PartWords.All([.. plate.Select(p => p.From)]));
+            yield return plate.SelectMany(p => p.Types).Aggregate(Line(GangPlate.With(plate.Key), plate.Count(), PartWords.All([.. plate.Select(p => p.From)])),
+                (line, type) => line.By(type.Item, RemoteTypeFacts.Gangs));
         foreach (var silent in house.Remotes.Where(r => Gangs(r) is null))
             yield return new PartLine(PartGroup.Controls, PlateOf.With(Arg.Typed(silent.Name)), null, "", GangsNotKnown);
     }
@@ -51,17 +52,17 @@ internal static class ControlParts
             return new PartLine(PartGroup.Controls, MoreOfThem, null, "", from.And(DevicesNotKnown.With(Arg.Typed(silent.Name))));
         var known = house.Hubs.Sum(h => h.Type!.Devices!.Value);
         if (devices <= known)
-            return Line(MoreOfThem, 0, from.And(HubsKnow.With(known)));
+            return By(house.Hubs.Select(h => h.Type!), Line(MoreOfThem, 0, from.And(HubsKnow.With(known))));
         return house.ItemsOf(ItemKind.HubType).Select(i => new HubType(house, i)).FirstOrDefault(t => t.Devices is not null) is { } type
-            ? Line(MoreOfType.With(PartWords.OfKit(type.Name)), (devices - known + type.Devices!.Value - 1) / type.Devices.Value,
-                from.And(ToAHub.With(type.Devices.Value)))
+            ? By([type, .. house.Hubs.Select(h => h.Type!)], Line(MoreOfType.With(PartWords.OfKit(type.Name)),
+                (devices - known + type.Devices!.Value - 1) / type.Devices.Value, from.And(ToAHub.With(type.Devices.Value))))
             : new PartLine(PartGroup.Controls, MoreOfThem, null, "", from.And(NoSheetSays));
     }
 
     /// <summary>
     /// Wall plates: remotes of one room with the same plate share it; the place in it stands behind a comma. A remote without a plate gets one of its own.
     /// </summary>
-    private static IEnumerable<(int Gangs, Sentence From)> Plates(House house) =>
+    private static IEnumerable<(int Gangs, Sentence From, IEnumerable<RemoteType> Types)> Plates(House house) =>
         from remote in house.Remotes
         where Gangs(remote) is > 0
         let plate = remote.Item.Get(RemoteFacts.Plate)?.Split(',')[0].Trim().ToUpperInvariant()
@@ -69,7 +70,8 @@ internal static class ControlParts
         let needed = shared.Sum(r => Gangs(r)!.Value)
         let names = Arg.Typed(string.Join(", ", shared.Select(r => r.Name)))
         select (Math.Max(needed, Said(shared.Key.plate)),
-            Shared.With(Named(shared.First().Room?.FullName), shared.Key.plate is null ? NoPlateSaid.With(names) : names));
+            Shared.With(Named(shared.First().Room?.FullName), shared.Key.plate is null ? NoPlateSaid.With(names) : names),
+            shared.Select(r => r.Type!));
 
     private static Arg Named(string? room) => room is null ? NoRoomYet : Arg.Typed(room);
 
@@ -79,6 +81,8 @@ internal static class ControlParts
     private static int Said(string? plate) =>
         plate?.IndexOf("-GANG", StringComparison.Ordinal) is > 0 and var end
             && int.TryParse(plate.AsSpan(0, end), NumberStyles.None, CultureInfo.InvariantCulture, out var gangs) && gangs <= 12 ? gangs : 0;
+
+    private static PartLine By(IEnumerable<HubType> types, PartLine line) => types.Aggregate(line, (l, type) => l.By(type.Item, HubTypeFacts.Devices));
 
     private static PartLine Line(Sentence part, int count, Sentence from) => new(PartGroup.Controls, part, count, "", from);
 }

@@ -35,7 +35,7 @@ internal static class CoveringParts
             {
                 var line = Line(support, unknown.Count > 0 && wide.Count == 0 ? null : wide.Count,
                     (wide.Count > 0 ? WideOrWiderNamed.With(from, Tags(wide)) : WideOrWider.With(from)).But(NoWidth, unknown.Select(u => u.Tag)));
-                yield return line with { AtLeast = unknown.Count > 0 };
+                yield return line.By(sheet.Item, CoveringKindFacts.CentreFrom) with { AtLeast = unknown.Count > 0 };
             }
         }
         foreach (var cover in Chosen(house, UnitFacts.HeadCover).Where(c => c.First().HeadCover is { IsNone: false }))

@@ -1,3 +1,7 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
 
@@ -32,6 +36,15 @@ public sealed record PartLine(PartGroup Group, Sentence Part, decimal? Count, st
 {
     /// <summary>Whether something that is counted here is not known yet, so that it will be no fewer, and may be more.</summary>
     public bool AtLeast { get; init; }
+
+    /// <summary>The values of makers' sheets that it was counted by and that nobody checked against their sheets, as they are labelled.</summary>
+    public ImmutableArray<string> Unchecked { get; private init; } = [];
+
+    /// <summary>The line, counted by these values of a sheet.</summary>
+    internal PartLine By(Item sheet, params IEnumerable<Fact> values) => this with
+    {
+        Unchecked = [.. Unchecked, .. values.Where(v => sheet.Latest(v)?.Stored is not null && !SheetMark.Holds(sheet, v)).Select(v => v.Label).Except(Unchecked)],
+    };
 
     /// <summary>How many without the unit, as it is listed: a number, "at least" a number, or nothing where it can't be counted yet.</summary>
     public string Shown => Count is not { } count ? "" : AtLeast ? $"at least {NumberText.Plain(count)}" : NumberText.Plain(count);

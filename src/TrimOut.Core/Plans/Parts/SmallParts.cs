@@ -40,7 +40,10 @@ internal static class SmallParts
                 continue;
             }
             foreach (var (count, part) in parts.Parts)
-                yield return new PartLine(PartGroup.SmallParts, OfSheet.With(name, Arg.Typed(part)), count * uses, "", ForEach.With(count, each(uses)));
+            {
+                yield return new PartLine(PartGroup.SmallParts, OfSheet.With(name, Arg.Typed(part)), count * uses, "", ForEach.With(count, each(uses)))
+                    .By(sheet, fact);
+            }
         }
     }
 }

@@ -58,12 +58,16 @@ internal static class SupplyParts
         var places = house.Panels.Sum(p => p.Type!.Outputs!.Value * p.Type.UnitsPerOutput!.Value);
         var from = Places.With(PartWords.ManyUnits(units), places);
         if (units <= places)
-            return Line(MorePanels, 0, from);
+            return By(house.Panels.Select(p => p.Type!), Line(MorePanels, 0, from));
         if (types.Count == 0)
             return Line(MorePanels, null, from.And(NoSheetSays));
         var each = types[0].Outputs!.Value * types[0].UnitsPerOutput!.Value;
-        return Line(MoreOfType.With(PartWords.OfKit(types[0].Name)), (units - places + each - 1) / each, from.And(ToAPanel.With(each)));
+        return By([types[0], .. house.Panels.Select(p => p.Type!)],
+            Line(MoreOfType.With(PartWords.OfKit(types[0].Name)), (units - places + each - 1) / each, from.And(ToAPanel.With(each))));
     }
+
+    private static PartLine By(IEnumerable<PanelType> types, PartLine line) =>
+        types.Aggregate(line, (l, type) => l.By(type.Item, PanelTypeFacts.Outputs, PanelTypeFacts.UnitsPerOutput));
 
     private static PartLine Line(Sentence part, int? count, Sentence from) => new(PartGroup.Supplies, part, count, "", from);
 }

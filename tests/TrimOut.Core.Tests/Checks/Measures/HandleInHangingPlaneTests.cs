@@ -31,6 +31,24 @@ public class HandleInHangingPlaneTests
     [Fact]
     public void NothingInTheWayIsFine() => Jobs.Measured().Fine(Check, "W01");
 
+    // The roller takes up 4 in, and the depth is 5 in.
+    [Theory]
+    [InlineData("1", null, null)]
+    [InlineData("1 1/16", null, "3 15/16\" of a depth of 5\"")]
+    [InlineData(null, "4", null)]
+    [InlineData(null, "3 15/16", "3 15/16\" of a depth of 3 15/16\"")]
+    public void NothingInTheWayThatWasMeasuredAllTheSameIsJudgedAsIfItWereThere(string? standsOut, string? toFirstThing, string? found)
+    {
+        var job = standsOut is not null ? Handle(standsOut) : Jobs.Measured().Say("W01", WindowFacts.Depth, toFirstThing!)
+            .Say("W01", WindowFacts.DepthTo, "first thing");
+        job.Say("W01", WindowFacts.InTheWay, "none");
+        if (found is null)
+            job.Fine(Check, "W01");
+        else
+            Assert.Equal($"Nothing is said to be in the way, and yet {found} are left free; the unit takes up 4\" from the room face.",
+                job.Fault(Check, "W01").Message);
+    }
+
     [Fact]
     public void AThingOfUnknownDepthIsNotAPass() => Jobs.Measured().Say("W01", WindowFacts.InTheWay, "crank").Lacks(Check, "W01", "sticks out by");
 

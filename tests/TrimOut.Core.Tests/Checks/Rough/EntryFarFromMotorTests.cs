@@ -50,6 +50,47 @@ public class EntryFarFromMotorTests
     }
 
     [Theory]
+    [InlineData("left", "W01B", "W01A", "left")]
+    [InlineData("right", "W01A", "W01B", "right")]
+    public void OfTwoCablesThatComeOutAtOnePlaceTheOneWhoseMotorIsFarIsFound(string side, string far, string near, string end)
+    {
+        var job = Beside(side, "1 15/16", "2");
+        Assert.Equal($"The cable leaves the wall where that of {near} does, and the {end} end of its own unit, where the motor is, is "
+            + $"{(side == "left" ? "34\"" : "34 1/16\"")} from there.", job.Fault(Check, far).Message);
+        job.Fine(Check, near);
+    }
+
+    [Fact]
+    public void AnEntryOnItsLimitFromItsNeighboursHasAPlaceOfItsOwn()
+    {
+        Beside("left", "1", "1 15/16").Fault(Check, "W01B");
+        Beside("left", "1", "2").Fine(Check, "W01B");
+        Beside("left", "1", "1").Say("W01B", UnitFacts.EntryBack, "3").Fine(Check, "W01B");
+        Beside("left", "1", "1").Say("W01B", UnitFacts.EntryBelowHead, "2").Fine(Check, "W01B");
+    }
+
+    [Fact]
+    public void AnEntryIsNotHeldAgainstThatOfANeighbourWithABattery() =>
+        Beside("left", "1", "1").Say("W01A", UnitFacts.Power, "battery").Fine(Check, "W01B");
+
+    [Fact]
+    public void WhereANeighboursCableComesOutIsAskedFor() =>
+        Beside("left", "1", "1").Forget("W01A", UnitFacts.EntryFromJamb).Lacks(Check, "W01B", "entry from jamb");
+
+    /// <summary>Two units in 72 in, both with entry and motor on one side.</summary>
+    private static TestJob Beside(string side, string first, string second)
+    {
+        var job = Jobs.Walked().Say("W01", WindowFacts.RoughWidth, "72").SayOf("Roller", CoveringKindFacts.MotorEnd, "either")
+            .Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id));
+        foreach (var (tag, jamb) in (ReadOnlySpan<(string, string)>)[("W01A", first), ("W01B", second)])
+        {
+            job.Say(tag, UnitFacts.LeadSide, side).Say(tag, UnitFacts.EntrySide, side).Say(tag, UnitFacts.EntryFromJamb, jamb)
+                .Say(tag, UnitFacts.EntryBack, "2").Say(tag, UnitFacts.EntryBelowHead, "1");
+        }
+        return job;
+    }
+
+    [Theory]
     [InlineData("entry-side", "entry side")]
     [InlineData("entry-from-jamb", "entry from jamb")]
     [InlineData("entry-below-head", "entry below head")]

@@ -63,5 +63,11 @@ public class LabelOffUnitTests
     public void AnOldTagThatAnotherUnitHasNowIsOfAnotherUnit() => Assert.Equal("Its cable is labeled \"W01\", which is the tag of another unit.",
         Two().Say("W01", WindowFacts.Tag, "W11").Say("W02", WindowFacts.Tag, "W01").Fault(Check, "W11").Message);
 
+    [Fact]
+    public void AnOldTagIsKnownWhereALabelHasOneSpaceAndTheTagHadTwo() =>
+        Assert.Equal("Its cable is labeled \"Up 1\", which was its tag once; its tag is W11 now.", Two().Say("W01", WindowFacts.Tag, "Up  1")
+            .Say("Up  1", WindowFacts.Tag, "W11").Say("W11", RunFacts.LabelAtWindow, "Up 1").Say("W11", RunFacts.LabelAtPanel, "Up 1")
+            .Fault(Check, "W11").Message);
+
     private static TestJob Two() => Jobs.Roughed("W02", Jobs.Roughed());
 }

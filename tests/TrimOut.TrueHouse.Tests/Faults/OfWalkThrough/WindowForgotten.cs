@@ -25,6 +25,6 @@ public sealed class WindowForgotten : Fault
                 units.RemoveAll(u => u.Opening == opening);
         }
         house.NotWalkedPast = 1;
-        return At(Book.JobItself, (Book.JobItself, HouseFacts.Openings));
+        return At(Book.JobItself, (Book.JobItself, HouseFacts.Openings)).And(opening.Tag);
     }
 }

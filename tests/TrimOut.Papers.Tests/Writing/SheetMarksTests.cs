@@ -1,0 +1,92 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
+using TrimOut.Core.Units;
+using TrimOut.Papers.Writing;
+using TrimOut.Testing;
+
+namespace TrimOut.Papers.Tests.Writing;
+
+/// <summary>
+/// A value that nobody checked is changed: whatever reads otherwise on a paper then was worked out with it, and has its mark. So no list says which
+/// figures come from a sheet.
+/// </summary>
+public class SheetMarksTests
+{
+    private const string Mark = "\u00A0?";
+
+    private static readonly string[] Tries =
+        ["1", "2", "3", "12", "13", "24", "25", "0.85", "0.9", "2 screws", "3 screws", "red, black", "blue, white", "red", "one", "other words"];
+
+    /// <summary>What counts findings, which those who tell of one mark, and advice that is true of whatever hangs.</summary>
+    private static readonly string[] Counting = ["How far each phase is", "Still to be fixed", "Care"];
+
+    public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void WhatAnUncheckedValueDecidesHasItsMark(string id)
+    {
+        var job = FinishedHouse.Build();
+        var (paper, silent, decided) = (PaperList.Find(id)!, new List<string>(), 0);
+        foreach (var part in job.House.Items.Values.Where(i => FactTable.IsKit(i.Kind) && !i.Removed).ToList())
+        {
+            foreach (var fact in SheetValues.Of(part).Where(f => part.Latest(f)?.Stored is not null))
+            {
+                var others = Others(job.House, part, fact).Take(2).ToList();
+                Assert.True(others.Count == 2, $"{part.Kind} {fact.Name} has no other values to try.");
+                var written = others.ConvertAll(o => Written(job, paper, part, fact, o));
+                var differing = Differing(written[0], written[1]).ToList();
+                decided += differing.Count;
+                silent.AddRange(differing.Where(d => !d.Contains(Mark, StringComparison.Ordinal)).Select(d => $"{part.Kind} {fact.Name}: {d}"));
+            }
+        }
+        Assert.True(silent.Count == 0, $"{silent.Count} of {decided}\n{string.Join('\n', silent.Take(60))}");
+    }
+
+    [Fact]
+    public void WhereEverythingWasCheckedThereIsNoMarkAndNoExplanation() => Assert.All(PaperList.All, p =>
+        Assert.DoesNotContain(Mark, p.Write(FinishedHouse.Data(FinishedHouse.Build().Scribe.Log)).Markdown, StringComparison.Ordinal));
+
+    private static IEnumerable<string> Others(House house, Item part, Fact fact)
+    {
+        var now = part.Latest(fact)!.Stored;
+        var options = fact.Options(house).Select(o => o.Stored).ToList();
+        return (options.Count > 0 ? options
+            : fact is Fact<Length> length && part.Get(length) is { } is_ ? [Stored(fact, is_ + Length.FromInches(0, 1, 16)), Stored(fact, is_ + Length.FromInches(0, 3, 16))]
+            : Tries.Select(t => fact.ReadTyped(t, house)).Where(r => r.Ok).Select(r => r.Value)).Where(v => v != now).Append(now!);
+    }
+
+    private static string Stored(Fact fact, Length length) => fact.ReadTyped(length.Show(DisplayUnits.Inches), House.Empty).Value;
+
+    private static List<string> Written(TestJob job, Paper paper, Item part, Fact fact, string value)
+    {
+        var isSo = value == part.Latest(fact)?.Stored && part.Latest(Companion.Checked(fact.Name))?.Stored is null;
+        if (!isSo)
+            job.Do(new Draft("another value").PutStored(part.Id, fact.Name, value).PutStored(part.Id, Companion.Checked(fact.Name), null));
+        var markdown = paper.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown;
+        if (!isSo)
+            job.Scribe.Undo();
+        return [.. Lines(markdown)];
+    }
+
+    /// <summary>Whatever stands on a paper, without what counts findings and what heads a table: those who tell of a finding mark it where they tell it.</summary>
+    private static IEnumerable<string> Lines(string markdown)
+    {
+        var (section, lines) = ("", markdown.Split('\n'));
+        foreach (var (at, line) in lines.Index())
+        {
+            section = line.StartsWith('#') ? line.TrimStart('#', ' ') : section;
+            if (!Counting.Contains(section) && !line.Contains("Stop first.", StringComparison.Ordinal) && !line.StartsWith("A ?", StringComparison.Ordinal)
+                && !line.StartsWith("Written on ", StringComparison.Ordinal)
+                && !line.StartsWith("|--", StringComparison.Ordinal)
+                && lines.ElementAtOrDefault(at + 1)?.StartsWith("|--", StringComparison.Ordinal) != true)
+                yield return $"{section} / {string.Join(" | ", line.Replace(Inline.BlankMark, "–", StringComparison.Ordinal).Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))}";
+        }
+    }
+
+    private static IEnumerable<string> Differing(List<string> one, List<string> other) => one.Count == other.Count
+        ? one.Zip(other).Where(p => p.First != p.Second).Select(p => $"{p.First} >< {p.Second}")
+        : one.SequenceEqual(other) ? [] : [string.Join('\n', one.Except(other).Concat(other.Except(one)))];
+}
