@@ -13,7 +13,7 @@ public static class Binder
         Cover.Write,
         WhenAUnitStops.Section, Cautions.Section, LivingWithIt.Section, AtAGlance.Section, Care.Section, Warranty.Section, OpenItems.Section, SignOff.Section,
         PanelMap.Section, CableSchedule.Section, CableTests.Section, Measures.Section, UnitTable.Section, UnitByUnit.Section, LimitsTable.Section,
-        PairingAndPresets.Section, SunOnWindows.Section, Findings.Section, WhoDidWhat.Section)
+        PairingAndPresets.Section, Findings.Section, WhoDidWhat.Section)
     {
         HasContents = true,
         Warns = OpenStops.Draft,

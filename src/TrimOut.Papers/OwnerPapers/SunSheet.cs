@@ -3,7 +3,6 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Sun;
 using TrimOut.Core.Units;
-using TrimOut.Papers.BinderSections;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
@@ -31,8 +30,8 @@ internal static class SunSheet
 
     private static void Times(MarkdownWriter to, PaperData data)
     {
-        if (SunOnWindows.Sides(to, data.House) is { Count: > 0 } sides)
-            SunOnWindows.Times(to, data.House, sides);
+        if (SunSides.Of(to, data.House) is { Count: > 0 } sides)
+            SunSides.Times(to, data.House, sides);
         else if (HouseSun.Missing(data.House).IsEmpty)
             to.Say("No window has a covering and a direction yet.");
     }
@@ -59,20 +58,20 @@ internal static class SunSheet
             to.Say("Once the house says where it stands.");
             return;
         }
-        foreach (var side in SunOnWindows.Sides(new MarkdownWriter(to.Words, "", []), data.House))
+        foreach (var side in SunSides.Of(new MarkdownWriter(to.Words, "", []), data.House))
         {
             to.Heading(3, $"Side {side.Name}");
             to.Say($"Windows: {side.Windows.Select(w => w.Tag).JoinOrDash()}.");
             Before(to, side);
-            to.Say(SunOnWindows.Chart(to, data.House, side));
+            to.Say(SunSides.Chart(to, data.House, side));
             to.Table(["Month", "Close and open", "Direct sun", "Glare", "Heat", "Most straight on"], side.Year.Months.Select(m => Row(
-                SunChart.MonthOf(data.House, m.Month), SunOnWindows.Closed(m), SunChart.Spans(m.Direct), SunChart.Spans(m.Glare), SunChart.Spans(m.Heat),
+                SunChart.MonthOf(data.House, m.Month), SunSides.Closed(m), SunChart.Spans(m.Direct), SunChart.Spans(m.Glare), SunChart.Spans(m.Heat),
                 m.Straightest is { } angle ? Figure(NumberText.Show(Math.Round((decimal)angle), "deg")) : Ours("none"))));
         }
     }
 
     /// <summary>What stands before the sun on a side.</summary>
-    private static void Before(MarkdownWriter to, SunOnWindows.Side side)
+    private static void Before(MarkdownWriter to, SunSides.Side side)
     {
         var window = side.Windows[0];
         if (side.Year.Facade.Horizon > 0)

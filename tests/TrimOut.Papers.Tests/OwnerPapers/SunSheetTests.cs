@@ -20,8 +20,11 @@ public class SunSheetTests
         Assert.Equal(12, table.Count);
         var (east, south) = (FacadeYear.Of(Denver, new Facade(90)), FacadeYear.Of(Denver, new Facade(180, 15)));
         Assert.All(table.Index(), row => Assert.Equal([Shown(east.Months[row.Index]), Shown(south.Months[row.Index])], row.Item.Skip(1)));
-        Assert.Contains("stays open", table.SelectMany(r => r));
     }
+
+    [Fact]
+    public void ASideThatTheSunNeverReachesStaysOpen() =>
+        Assert.All(Sheet.Page(Data(Job().Say("W03", WindowFacts.Horizon, "80"))).TableUnder("When to close and open"), r => Assert.Equal("stays open", r[2]));
 
     /// <summary>A box of the drawing is as wide as its hours: 12 of its units are an hour.</summary>
     [Fact]
@@ -47,15 +50,19 @@ public class SunSheetTests
     public void AHouseThatDoesNotSayWhereItStandsIsToldWhatToTypeAndWhere()
     {
         var job = new TestJob().Window("W01").Say("W01", WindowFacts.Facing, "E");
-        foreach (var paper in new[] { Sheet, Binder.Paper })
-        {
-            var text = paper.Write(Data(job)).Markdown;
-            Assert.Contains("Still to type: Latitude, Longitude, Time zone.", text, StringComparison.Ordinal);
-            Assert.Contains("key 0", text, StringComparison.Ordinal);
-            Assert.DoesNotContain("| January", text, StringComparison.Ordinal);
-        }
+        var text = Sheet.Write(Data(job)).Markdown;
+        Assert.Contains("Still to type: Latitude, Longitude, Time zone.", text, StringComparison.Ordinal);
+        Assert.Contains("key 0", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("| January", text, StringComparison.Ordinal);
         job.SayOf("", HouseFacts.Latitude, "39.74");
         Assert.Contains("Still to type: Longitude, Time zone.", Sheet.Write(Data(job)).Markdown, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TheBookSaysWhereTheTimesStandOnceThereAreAny()
+    {
+        Assert.Contains("stands on the sun sheet", Binder.Paper.Write(Data(Job())).Markdown, StringComparison.Ordinal);
+        Assert.DoesNotContain("sun sheet", Binder.Paper.Write(Data(new TestJob().Window("W01"))).Markdown, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -87,7 +94,7 @@ public class SunSheetTests
     [InlineData("es", "enero", "queda abierta")]
     public void ItHasOtherLanguages(string language, string january, string open)
     {
-        var text = Sheet.Write(Data(Job()), PaperTemplate.In(Sheet, language).Value).Markdown;
+        var text = Sheet.Write(Data(Job().Say("W03", WindowFacts.Horizon, "80")), PaperTemplate.In(Sheet, language).Value).Markdown;
         Assert.Contains(january, text, StringComparison.Ordinal);
         Assert.Contains(open, text, StringComparison.Ordinal);
     }

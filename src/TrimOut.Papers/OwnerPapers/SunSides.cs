@@ -6,14 +6,12 @@ using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 
-namespace TrimOut.Papers.BinderSections;
+namespace TrimOut.Papers.OwnerPapers;
 
-/// <summary>When the sun is on each side of the house, and when to close and open against it.</summary>
-internal static class SunOnWindows
+/// <summary>The sides of a house, and when to close and open each against the sun.</summary>
+internal static class SunSides
 {
     private const int SidesAcross = 6;
-
-    public static Section Section { get; } = new("sun", "Sun on the windows", Write);
 
     /// <summary>A side of the house: windows that have the same sun.</summary>
     /// <param name="Name">What it faces, with a number where another side faces the same way and has something else before it.</param>
@@ -21,16 +19,8 @@ internal static class SunOnWindows
     /// <param name="Year">Its sun.</param>
     public sealed record Side(Inline Name, ImmutableArray<Window> Windows, FacadeYear Year);
 
-    private static void Write(MarkdownWriter to, PaperData data)
-    {
-        if (Sides(to, data.House) is not { Count: > 0 } sides)
-            return;
-        Times(to, data.House, sides);
-        to.Say("The sun sheet, a paper of its own, has a chart of each side, glare and heat.");
-    }
-
     /// <summary>The sides of a house; says what is missing where the sun can't be reckoned with, and which windows are not in here.</summary>
-    public static List<Side> Sides(MarkdownWriter to, House house)
+    public static List<Side> Of(MarkdownWriter to, House house)
     {
         if (HouseSun.Of(house) is not { } sun)
         {
@@ -61,7 +51,7 @@ internal static class SunOnWindows
             "by the clocks of the house, daylight saving and all.");
         foreach (var some in sides.Chunk(SidesAcross))
         {
-            to.List(some.Select(s => Ours($"Side {s.Name}: {s.Windows.Select(w => w.Tag).JoinOrDash()}")));
+            to.Say(Join("; ", [.. some.Select(s => Ours($"Side {s.Name}: {s.Windows.Select(w => w.Tag).JoinOrDash()}"))]));
             to.Table([Ours("Month"), .. some.Select(s => s.Name)], Enumerable.Range(0, 12).Select(m => (Inline[])
                 [SunChart.MonthOf(house, m + 1), .. some.Select(s => Closed(s.Year.Months[m]))]));
         }
