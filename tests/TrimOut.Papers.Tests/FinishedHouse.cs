@@ -99,7 +99,8 @@ internal static class FinishedHouse
             foreach (var (fact, typed) in facts)
                 job.Do(SetFact.Typed(job.House, job.House.FindTag(tag)!.Item, fact, typed));
         }
-        job.Say("W01", WindowFacts.Horizon, "12").Say("W01", WindowFacts.OverhangDepth, Size("24", "610")).Say("W01", WindowFacts.OverhangAbove, Size("6", "152"));
+        job.Say("W01", WindowFacts.Horizon, "12").Say("W01", WindowFacts.OverhangDepth, Size("24", "610"))
+            .Say("W01", WindowFacts.OverhangAbove, Size("6", "152"));
         foreach (var unit in job.House.Units.Select(u => u.Tag).ToList())
         {
             job.Say(unit, UnitFacts.LeadSide, "left").Say(unit, UnitFacts.Power, unit == "W03" ? "battery" : "panel");

@@ -47,7 +47,7 @@ internal static class SunSides
     public static void Times(MarkdownWriter to, House house, IReadOnlyList<Side> sides)
     {
         to.Say(
-            "Close at the first time and open at the second: reckoned for a clear sky on the 15th of each month, " +
+            "Close at the first time and open at the second: worked out for a clear sky on the 15th of each month, " +
             "by the clocks of the house, daylight saving and all.");
         foreach (var some in sides.Chunk(SidesAcross))
         {

@@ -60,7 +60,8 @@ public class WordsTests
             asked.UnionWith([paper.Title, .. paper.Sections.SelectMany(s => new[] { s.Title, s.Part }).OfType<string>()]);
             if (paper.HasContents)
                 asked.Add(Paper.ContentsIntro);
-            foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())).Append(FinishedHouse.Data(NewOutsideHouse())).Append(FinishedHouse.Data(SomewhereHouse())).Concat(WithPhotos)
+            foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())).Append(FinishedHouse.Data(NewOutsideHouse()))
+                .Append(FinishedHouse.Data(SomewhereHouse())).Concat(WithPhotos)
                 .Concat(OnLabels))
             {
                 Assert.NotEmpty(paper.Places(data, words, new SortedDictionary<string, string>()).ToList());
