@@ -84,7 +84,9 @@ public sealed class NotedReads
             _facts.Add(new(fact, read.Sort == ReadSort.Field ? BesideOf(read, kind) : Beside.Value));
     }
 
-    /// <summary>A look under one key depends on what put something there; the whole of a lookup, and what stands before a key, on all sources and on their order.</summary>
+    /// <summary>
+    /// A look under one key depends on what put something there; the whole of a lookup, and what stands before a key, on all sources and on their order.
+    /// </summary>
     private void Follow(Lookup lookup, ReadKey read)
     {
         var whole = read.Sort != ReadSort.LookupKey;

@@ -47,7 +47,8 @@ public sealed class TestJob
     public TestJob Do(Func<TestJob, Result<Draft>> want) => Do(want(this));
 
     /// <summary>Adds a room where there is none of that name.</summary>
-    public TestJob Room(string name, string? floor = null) => House.Rooms.Any(r => SameName.Comparer.Equals(r.Name, name)) ? this : Do(AddItems.Room(House, name, floor));
+    public TestJob Room(string name, string? floor = null) => House.Rooms.Any(r => SameName.Comparer.Equals(r.Name, name)) ? this
+        : Do(AddItems.Room(House, name, floor));
 
     /// <summary>Adds a window with one unit.</summary>
     public TestJob Window(string tag, string room = "Kitchen", string kind = "Roller")

@@ -13,12 +13,13 @@ namespace TrimOut.Core.Kits;
 /// <summary>A part as text, a line for each value: what is kept in a folder of kits, and can be read and written by hand.</summary>
 /// <remarks>
 /// Lines are "name: value"; "?" before a name says that nobody held the value against the sheet, and so does a file that does not say who held its values
-/// and when; "#" begins a remark.
+/// and when, or that they were held against another edition than it has now; "#" begins a remark.
 /// </remarks>
 public static class PartText
 {
     private const string Form = "1";
     private const string FormName = "trimout-part";
+    private const string HeldEdition = "held-edition";
     private const char NotHeld = '?';
 
     /// <summary>The text of a part, which <see cref="Read(string)"/> reads to the same part.</summary>
@@ -30,6 +31,8 @@ public static class PartText
         Line("name", part.Name);
         foreach (var name in AboutSheet.Names.Where(part.About.ContainsKey))
             Line(name, part.About[name]);
+        if (part.About.TryGetValue(AboutSheet.Edition, out var edition) && part.Values.Any(v => v.Held))
+            Line(HeldEdition, edition);
         text.Append('\n');
         foreach (var value in part.Values)
             Line($"{(value.Held ? "" : $"{NotHeld} ")}{value.Fact.Name}", value.Stored);
@@ -57,7 +60,7 @@ public static class PartText
     public static Result<PartSheet> Read(string text)
     {
         ItemKind? kind = null;
-        string? name = null, form = null;
+        string? name = null, form = null, heldEdition = null;
         var about = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         var values = new List<SheetValue>();
         var number = 0;
@@ -87,6 +90,12 @@ public static class PartText
             }
             else if (kind is not { } sort)
                 return Bad("say its kind before anything else");
+            else if (field == HeldEdition)
+            {
+                if (heldEdition is not null)
+                    return Bad($"{field} stands there twice");
+                heldEdition = typed;
+            }
             else if (FactTable.Find(sort, field) is not { IsKeyed: false } fact
                 || (field != "name" && !AboutSheet.Is(fact) && !SheetValues.Of(sort).Contains(fact)))
                 return Bad($"a {KebabCase.Of(sort).Replace('-', ' ')} has no {field} on its sheet");
@@ -101,7 +110,8 @@ public static class PartText
             else
                 values.Add(new SheetValue(fact, stored.Value, held));
         }
-        var saidWho = about.ContainsKey(AboutSheet.HeldBy) && about.ContainsKey(AboutSheet.HeldOn);
+        var saidWho = about.ContainsKey(AboutSheet.HeldBy) && about.ContainsKey(AboutSheet.HeldOn)
+            && (heldEdition is null || SameName.Comparer.Equals(heldEdition, about.GetValueOrDefault(AboutSheet.Edition)));
         return kind is not { } of ? new Refusal("It says no kind.")
             : name is null ? new Refusal("It says no name.")
             : new PartSheet(of, name, about.ToImmutable(),

@@ -27,8 +27,8 @@ internal static class Calls
         foreach (var kinds in KindsInUse.Of(house).Where(k => !string.IsNullOrWhiteSpace(k.Show(CoveringKindFacts.WarrantyCall)))
             .GroupBy(k => k.Show(CoveringKindFacts.WarrantyCall)))
             yield return Call(house, Ours($"The maker's warranty: {Join(", ", [.. kinds.Select(k => k.OnPaper())])}"), kinds.Key, null) is var call
-                && kinds.All(k => k.IsChecked(CoveringKindFacts.WarrantyCall)) is var known ? (call.For, call.Who.Marked(!known), call.Number.Marked(!known), call.Note)
-                : default;
+                && kinds.All(k => k.IsChecked(CoveringKindFacts.WarrantyCall)) is var known
+                ? (call.For, call.Who.Marked(!known), call.Number.Marked(!known), call.Note) : default;
         if (house.Panels.IsEmpty || contacts.Exists(c => c.Part == ContactPart.Electrician))
             yield break;
         foreach (var typed in house.Panels.Select(p => p.Show(PanelFacts.ConnectedBy)).Where(t => !string.IsNullOrWhiteSpace(t)).DefaultIfEmpty("").Distinct())

@@ -97,9 +97,9 @@ internal static class HangSheet
     {
         if (unit.Window.SmallestWidth is null)
             return Row(unit.Tag, Blank, Blank, Blank, Blank, Blank, unit.OnPanel ? Blank : Dash);
-        return Row(unit.Tag, At(a => Shown(a.From, unit)), At(a => Shown(a.LeftBracket, unit)),
+        return Row(unit.Tag, At(a => OrBlank(a.From, unit)), At(a => OrBlank(a.LeftBracket, unit)),
             unit.BySheet(u => u.NeedsCentreSupport is null ? CentreSupport(u) : Shown(AlongOpening.Of(u).Centre, u)),
-            At(a => Shown(a.RightBracket, unit)), At(a => Shown(a.To, unit)), unit.OnPanel ? unit.BySheet(u => Shown(u.EntryAlong, u)) : Dash);
+            At(a => OrBlank(a.RightBracket, unit)), At(a => OrBlank(a.To, unit)), unit.OnPanel ? unit.BySheet(u => Shown(u.EntryAlong, u)) : Dash);
 
         Inline At(Func<AlongOpening, Inline> place) => unit.BySheet(u => place(AlongOpening.Of(u)));
     }
@@ -108,5 +108,5 @@ internal static class HangSheet
 
     private static Inline OrBlank(Length? length, Unit unit) => length is null ? Blank : Shown(length, unit);
 
-    private static Inline Shown(Stretch? stretch, Unit unit) => stretch is { } some ? Ours($"{Shown(some.From, unit)} to {Shown(some.To, unit)}") : Dash;
+    private static Inline OrBlank(Stretch? stretch, Unit unit) => stretch is { } some ? Ours($"{Shown(some.From, unit)} to {Shown(some.To, unit)}") : Blank;
 }

@@ -19,7 +19,7 @@ internal sealed record AlongOpening(Length? From, Length? To, Stretch? LeftBrack
     /// <summary>Of a unit, inside or outside.</summary>
     public static AlongOpening Of(Unit unit)
     {
-        if (Ends(unit) is not ({ } from, { } to))
+        if (Ends(unit, Wide(unit)) is not ({ } from, { } to))
             return new AlongOpening(null, null, null, null, null);
         var bracket = unit.Kind?[CoveringKindFacts.EndBracket];
         return new AlongOpening(from, to,
@@ -28,12 +28,20 @@ internal sealed record AlongOpening(Length? From, Length? To, Stretch? LeftBrack
             bracket is { } right ? new Stretch(Length.Max(to - right, from), to) : null);
     }
 
-    /// <summary>Both ends: of its own width over the middle of its part; while it is not ordered, of its part inside.</summary>
-    private static (Length? From, Length? To) Ends(Unit unit)
+    /// <summary>Both ends as near as a drawing shows them: by its ordered width, and while it is not ordered by its part.</summary>
+    public static (Length? From, Length? To) Drawn(Unit unit) => Ends(unit, unit.OwnWidth);
+
+    private static (Length? From, Length? To) Ends(Unit unit, Length? wide)
     {
         if (unit.Place is not { } place)
             return (null, null);
-        var past = (unit.OwnWidth - (place.To - place.From)) / 2;
+        var past = (wide - (place.To - place.From)) / 2;
         return (place.From - past, place.To + past);
     }
+
+    /// <summary>
+    /// What is made of what was ordered; while nothing is ordered, its part. Of several in one opening nobody knows the parts before somebody wrote them.
+    /// </summary>
+    private static Length? Wide(Unit unit) => unit.Item.Get(UnitFacts.OrderWidth) is { } ordered ? unit.MadeFrom(ordered)
+        : unit.Window.Units.Length > 1 && unit.Item.Get(UnitFacts.PartWidth) is null ? null : unit.OwnWidth;
 }

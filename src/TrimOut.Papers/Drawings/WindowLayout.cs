@@ -32,7 +32,7 @@ internal sealed record WindowLayout(double Wide, double High, bool ToScale, IRea
         var above = outside ? window.Item.Get(WindowFacts.HeadAbove)?.InMillimetres() ?? 0 : 0;
         return new WindowLayout(wide, high, toScale, [.. window.Units.Select((unit, at) =>
         {
-            var (from, to) = toScale && AlongOpening.Of(unit) is { From: { } left, To: { } right }
+            var (from, to) = toScale && AlongOpening.Drawn(unit) is ({ } left, { } right)
                 ? (left.InMillimetres(), right.InMillimetres())
                 : (wide * at / window.Units.Length, wide * (at + 1) / window.Units.Length);
             return new UnitLayout(unit, from, to, -above, EntryOf(unit, wide, toScale));

@@ -52,7 +52,8 @@ internal static class OrderSheet
     {
         var kind = unit.Kind!;
         return Row(kind.OnPaper(), unit.Window.EntryOrBlank(WindowFacts.Mount),
-            OrderFact.OrderedWidthOf(unit) is { } ordered ? kind.EntryOrBlank(ordered) : Blank, unit.BySheet(TakenOff), kind.EntryOrBlank(CoveringKindFacts.MotorVolts),
+            OrderFact.OrderedWidthOf(unit) is { } ordered ? kind.EntryOrBlank(ordered) : Blank, unit.BySheet(TakenOff),
+            kind.EntryOrBlank(CoveringKindFacts.MotorVolts),
             kind.RaisedForm == RaisedForm.Roll ? Blank : Dash);
     }
 

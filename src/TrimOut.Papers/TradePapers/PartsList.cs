@@ -25,7 +25,8 @@ internal static class PartsList
 
     private static Section Group(string place, string title, PartGroup group) => new(place, title, (to, data) =>
         to.Table(["Part", "How many", "Counted from"],
-            data.Parts.Where(l => l.Group == group).Select(l => Row(Said(l.Part, data.House), Counted(l).Marked(!l.Unchecked.IsEmpty), Said(l.CountedFrom, data.House))), "Nothing."));
+            data.Parts.Where(l => l.Group == group).Select(l => Row(
+                Said(l.Part, data.House), Counted(l).Marked(!l.Unchecked.IsEmpty), Said(l.CountedFrom, data.House))), "Nothing."));
 
     private static Inline Counted(PartLine line) => line.Count is not { } count ? NotYet
         : Figure(line.Unit.Length == 0 ? NumberText.Plain(count) : NumberText.Show(count, line.Unit)) is var number && line.AtLeast
@@ -36,7 +37,8 @@ internal static class PartsList
         var table = new SheetTable("Parts list", "group", "part", "how many", "unit", "counted from", "not checked against the sheet");
         foreach (var line in data.Parts)
             table.Row(Core.Houses.KebabCase.Of(line.Group), line.Part.In(data.House),
-                line is { Count: { } count, AtLeast: false } ? count : line.Shown, line.Unit, line.CountedFrom.In(data.House), string.Join("; ", line.Unchecked));
+                line is { Count: { } count, AtLeast: false } ? count : line.Shown, line.Unit, line.CountedFrom.In(data.House),
+                string.Join("; ", line.Unchecked));
         return table;
     }
 }

@@ -57,6 +57,19 @@ public class PartTextTests
     public void AFileThatDoesNotSayWhoHeldItAndWhenHoldsNothing(string about) => Assert.DoesNotContain(
         PartText.Read($"trimout-part: 1\nkind: panel-type\nname: P\n{about}\noutputs: 7\n").Value.Values, v => v.Held);
 
+    /// <summary>Somebody opened the file and wrote the edition of a newer sheet into it: nobody held the values against that one.</summary>
+    [Fact]
+    public void AnEditionThatIsChangedByHandLeavesEveryValueUnchecked()
+    {
+        var part = PartText.Read(Panel).Value;
+        var file = PartText.Write(part);
+        Assert.Equal(["outputs"], PartText.Read(file).Value.Values.Where(v => v.Held).Select(v => v.Fact.Name));
+        var other = PartText.Read(file.Replace("\nedition: B\n", "\nedition: C\n", StringComparison.Ordinal)).Value;
+        Assert.Equal(("C", 2, 0), (other.About[AboutSheet.Edition], other.Values.Length, other.Values.Count(v => v.Held)));
+        var twice = PartText.Read(file.Replace("held-on", "held-edition: B\nheld-on", StringComparison.Ordinal));
+        Assert.Contains("twice", twice.Reason!, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void WhatIsNotUtf8IsRefusedByItsLine()
     {

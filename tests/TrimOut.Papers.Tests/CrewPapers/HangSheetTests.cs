@@ -6,13 +6,15 @@ namespace TrimOut.Papers.Tests.CrewPapers;
 
 public class HangSheetTests
 {
-    /// <summary>Two units of 45 3/8" in an opening of 91": each over the middle of its half of 45 1/2".</summary>
+    /// <summary>
+    /// Two units ordered for 45 3/8" in an opening of 91", of which the maker takes 1/4": 45 1/8" hang over the middle of each half of 45 1/2".
+    /// </summary>
     [Fact]
-    public void UnitsOfOneOpeningBeginAndEndByTheirOrderedWidths()
+    public void UnitsOfOneOpeningBeginAndEndByTheWidthThatIsMadeOfWhatWasOrdered()
     {
         var job = FinishedHouse.Build();
-        Assert.Equal(("1/16\"", "45 7/16\""), Ends("W02A"));
-        Assert.Equal(("45 9/16\"", "90 15/16\""), Ends("W02B"));
+        Assert.Equal(("3/16\"", "45 5/16\""), Ends("W02A"));
+        Assert.Equal(("45 11/16\"", "90 13/16\""), Ends("W02B"));
 
         (string, string) Ends(string unit) => HangSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).QuerySelectorAll("table")
             .Where(t => t.QuerySelectorAll("th").Any(h => h.TextContent == "Unit begins"))
@@ -21,13 +23,16 @@ public class HangSheetTests
     }
 
     [Fact]
-    public void BeforeAnythingIsOrderedEachHasItsPart()
+    public void BeforeSeveralAreOrderedNobodyIsToldToDrillForHalfTheOpening()
     {
         var job = FinishedHouse.Build();
         foreach (var unit in (string[])["W02A", "W02B"])
-            job.Do(SetFact.Typed(job.House, job.Unit(unit).Item, UnitFacts.OrderWidth, ""));
+        {
+            foreach (var fact in ((Fact[])[UnitFacts.OrderWidth, UnitFacts.PartWidth]).Where(f => job.Unit(unit).Item.Latest(f)?.Stored is not null))
+                job.Do(SetFact.Typed(job.House, job.Unit(unit).Item, fact, ""));
+        }
         var rows = HangSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).QuerySelectorAll("tbody tr")
             .Select(r => r.Children.Select(c => c.TextContent).ToList());
-        Assert.Contains(rows, r => r is ["W02A", "0\"", _, _, _, "45 1/2\"", ..]);
+        Assert.Contains(rows, r => r is ["W02A", "______", _, _, _, "______", ..]);
     }
 }

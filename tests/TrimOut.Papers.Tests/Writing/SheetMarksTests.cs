@@ -54,7 +54,8 @@ public class SheetMarksTests
         var now = part.Latest(fact)!.Stored;
         var options = fact.Options(house).Select(o => o.Stored).ToList();
         return (options.Count > 0 ? options
-            : fact is Fact<Length> length && part.Get(length) is { } is_ ? [Stored(fact, is_ + Length.FromInches(0, 1, 16)), Stored(fact, is_ + Length.FromInches(0, 3, 16))]
+            : fact is Fact<Length> length && part.Get(length) is { } stands
+                ? [Stored(fact, stands + Length.FromInches(0, 1, 16)), Stored(fact, stands + Length.FromInches(0, 3, 16))]
             : Tries.Select(t => fact.ReadTyped(t, house)).Where(r => r.Ok).Select(r => r.Value)).Where(v => v != now).Append(now!);
     }
 
@@ -71,7 +72,7 @@ public class SheetMarksTests
         return [.. Lines(markdown)];
     }
 
-    /// <summary>Whatever stands on a paper, without what counts findings and what heads a table: those who tell of a finding mark it where they tell it.</summary>
+    /// <summary>Whatever stands on a paper, without what counts findings and what heads a table: a finding is marked where it is told.</summary>
     private static IEnumerable<string> Lines(string markdown)
     {
         var (section, lines) = ("", markdown.Split('\n'));
@@ -82,7 +83,11 @@ public class SheetMarksTests
                 && !line.StartsWith("Written on ", StringComparison.Ordinal)
                 && !line.StartsWith("|--", StringComparison.Ordinal)
                 && lines.ElementAtOrDefault(at + 1)?.StartsWith("|--", StringComparison.Ordinal) != true)
-                yield return $"{section} / {string.Join(" | ", line.Replace(Inline.BlankMark, "–", StringComparison.Ordinal).Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))}";
+            {
+                var cells = line.Replace(Inline.BlankMark, "–", StringComparison.Ordinal)
+                    .Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+                yield return $"{section} / {string.Join(" | ", cells)}";
+            }
         }
     }
 

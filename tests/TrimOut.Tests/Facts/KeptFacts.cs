@@ -15,5 +15,5 @@ internal static class KeptFacts
 
     /// <summary>Papers mark what was not checked against the edition that a part has now.</summary>
     private static bool IsOnPaper(Fact fact) =>
-        fact.Name == AboutSheet.Edition && fact.Subject is (ItemKind.CoveringKind or ItemKind.CableType or ItemKind.PanelType);
+        fact.Name == AboutSheet.Edition && fact.Subject != ItemKind.HeadCover;
 }

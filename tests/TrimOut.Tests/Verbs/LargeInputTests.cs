@@ -175,7 +175,9 @@ public sealed class LargeInputTests(ITestOutputHelper output) : IDisposable
     private static string Change(int n) => string.Create(CultureInfo.InvariantCulture,
         $$"""{"v":1,"id":"a:{{n}}","stamp":{{n}},"at":"2026-03-02T08:00:00+00:00","by":"b","what":"w","edits":[]}""") + "\n";
 
-    /// <summary>Runs it and says how much memory it had at the most, in MiB; of a quick build that is gone at once, what it had when it was looked at.</summary>
+    /// <summary>
+    /// Runs it and says how much memory it had at the most, in MiB; of a quick build that is gone at once, what it had when it was looked at.
+    /// </summary>
     private (Ended Ended, long Peak) Measured(string words, bool asItIs = false)
     {
         var line = (asItIs ? words : $"\"$0\" {words}").Replace("\"$0\"", "bash \"$0\" \"$1\"", StringComparison.Ordinal);

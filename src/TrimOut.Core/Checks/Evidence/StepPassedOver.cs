@@ -61,7 +61,8 @@ public sealed class StepPassedOver : SubjectCheck
             results.AddRange(Early(subject, [.. results.SelectMany(r => open[(int)r.Check.Phase])]));
         return results.Count > 0 ? results : later is null && !signed ? [] : [new CheckResult(Info, subject.Item, new Outcome.Fine())];
 
-        CheckResult Result(IReadOnlyDictionary<Phase, CheckInfo> infos, Sentence message, Sentence mend, List<Step> left) => new(infos[left[0].Phase], subject.Item,
+        CheckResult Result(IReadOnlyDictionary<Phase, CheckInfo> infos, Sentence message, Sentence mend, List<Step> left) => new(
+            infos[left[0].Phase], subject.Item,
             new Outcome.Found(message, mend, FieldRef.To(subject.Item, UnitFacts.Step, left[0].Id)));
     }
 

@@ -27,7 +27,7 @@ public sealed class RemovedOnOrder : HouseCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("removed-on-order", "Removed, and still on order", Severity.Caution, Phase.Order,
-        new Source(Source.CommonPractice, "removed = not ordered, or its order was cancelled"));
+        new Source(Source.CommonPractice, "removed = not ordered, or its order was canceled"));
 
     /// <inheritdoc/>
     public override IEnumerable<CheckResult> Run(House house)

@@ -43,7 +43,7 @@ public sealed record PartLine(PartGroup Group, Sentence Part, decimal? Count, st
     /// <summary>The line, counted by these values of a sheet.</summary>
     internal PartLine By(Item sheet, params IEnumerable<Fact> values) => this with
     {
-        Unchecked = [.. Unchecked, .. values.Where(v => sheet.Latest(v)?.Stored is not null && !SheetMark.Holds(sheet, v)).Select(v => v.Label).Except(Unchecked)],
+        Unchecked = [.. Unchecked.Union(values.Where(v => sheet.Latest(v)?.Stored is not null && !SheetMark.Holds(sheet, v)).Select(v => v.Label))],
     };
 
     /// <summary>How many without the unit, as it is listed: a number, "at least" a number, or nothing where it can't be counted yet.</summary>
