@@ -40,7 +40,7 @@ public sealed class WholeJobByTheProgramTests : IDisposable
         var log = HouseLog.Of(house.Opened).Value;
         Assert.All(PhaseNames.All, phase => Assert.True(Progress.Of(log.House, phase).Complete, phase.ToString()));
         Assert.Equal(expected, BinderOf(log));
-        Assert.Contains("# Ridge house", File.ReadAllText(Directory.GetFiles(Path.GetDirectoryName(made)!, "*-binder.md").Single()), StringComparison.Ordinal);
+        Assert.Contains("# Owner's binder: Ridge house", File.ReadAllText(Directory.GetFiles(Path.GetDirectoryName(made)!, "*-binder.md").Single()), StringComparison.Ordinal);
     }
 
     public void Dispose()
