@@ -3,6 +3,7 @@ using System.Text;
 using TrimOut.Core.Checks.Boxes;
 using TrimOut.Core.Checks.Cables;
 using TrimOut.Core.Checks.Clearance;
+using TrimOut.Core.Checks.Controls;
 using TrimOut.Core.Checks.Limits;
 using TrimOut.Core.Checks.Measures;
 using TrimOut.Core.Checks.Panels;
@@ -14,6 +15,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
+using TrimOut.Core.Sun;
 using TrimOut.Core.Units;
 using TrimOut.Testing;
 
@@ -66,6 +68,17 @@ public class FiguresPageTests
         { "One end lower than the other, millimeters", HungOutOfLevel.Most(DisplayUnits.Millimetres).Show(DisplayUnits.Millimetres) },
         { "Paint is taken as free of lead from", Invariant((decimal)OldPaintUntested.FreeFrom) },
         { "Bar above the sill", BarOffSill.Tolerance.Show(DisplayUnits.Inches) },
+        { "Sun closes a covering within, from straight on", $"{Invariant((decimal)SunRules.ClosesWithin)} deg" },
+        { "And for at least", $"{Invariant((decimal)SunRules.ClosesFor)} minutes" },
+        { "Glare: the sun is lower than", $"{Invariant((decimal)SunRules.GlaresBelow)} deg" },
+        { "Glare: from straight on within", $"{Invariant((decimal)SunRules.GlaresWithin)} deg" },
+        { "Heat: beam on the glass from", $"{Invariant((decimal)SunRules.HeatsFrom)} W/m²" },
+        { "Day that stands for a month", Invariant((decimal)SunRules.Day) },
+        { "Times to program are steps of", $"{Invariant((decimal)SunRules.Step)} minutes" },
+        { "A preset opens a unit from", $"{Invariant((decimal)ScheduleOffSun.Opens)} %" },
+        { "Low sun that is let be", $"{Invariant((decimal)ScheduleOffSun.GlareLet)} minutes" },
+        { "Sun's middle at sunrise and sunset", $"{Invariant(Math.Round((decimal)SolarPosition.OnHorizon, 4))} deg" },
+        { "Clocks behind the even time of astronomy", $"{Invariant((decimal)SolarPosition.ClockBehind)} s" },
     };
 
     [Theory]

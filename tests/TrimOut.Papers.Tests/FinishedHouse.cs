@@ -59,7 +59,8 @@ internal static class FinishedHouse
     {
         (Fact Fact, string Typed)[] facts =
         [
-            (HouseFacts.Client, "R. Example"), (HouseFacts.Address, "12 Sample Lane"), (HouseFacts.SiteContact, "Foreman, 555 0100"),
+            (HouseFacts.Client, "R. Example"), (HouseFacts.Address, "12 Sample Lane"), (HouseFacts.Latitude, "39.74"), (HouseFacts.Longitude, "-104.99"),
+            (HouseFacts.TimeZone, "America/Denver"), (HouseFacts.SiteContact, "Foreman, 555 0100"),
             (HouseFacts.Crew, "Crew North"),
             (HouseFacts.CodeInForce, "Local wiring rules, 2023 edition"), (HouseFacts.Meter, "Meter 7, calibrated 2026-01-09"),
             (HouseFacts.Openings, "4"), (HouseFacts.OldestPaint, "2026"), (HouseFacts.DrillGuard, "Glasses, masks, a vacuum at the drill"),
@@ -98,6 +99,8 @@ internal static class FinishedHouse
             foreach (var (fact, typed) in facts)
                 job.Do(SetFact.Typed(job.House, job.House.FindTag(tag)!.Item, fact, typed));
         }
+        job.Say("W01", WindowFacts.Horizon, "12").Say("W01", WindowFacts.OverhangDepth, Size("24", "610"))
+            .Say("W01", WindowFacts.OverhangAbove, Size("6", "152"));
         foreach (var unit in job.House.Units.Select(u => u.Tag).ToList())
         {
             job.Say(unit, UnitFacts.LeadSide, "left").Say(unit, UnitFacts.Power, unit == "W03" ? "battery" : "panel");
@@ -165,7 +168,8 @@ internal static class FinishedHouse
         }
         job.Say("W02A", UnitFacts.Group, "Bed pair").Say("W02B", UnitFacts.Group, "Bed pair");
         job.Do(AddItems.Preset(Remote(job, "Bedside"), "Evening"));
-        job.SayOf("Evening", PresetFacts.Position, "50", job.Unit("W02A").Id).SayOf("Evening", PresetFacts.Position, "0", job.Unit("W03").Id);
+        job.SayOf("Evening", PresetFacts.Position, "50", job.Unit("W02A").Id).SayOf("Evening", PresetFacts.Position, "0", job.Unit("W03").Id)
+            .SayOf("Evening", PresetFacts.RunsAt, "19:30");
     }
 
     private static void People(TestJob job)

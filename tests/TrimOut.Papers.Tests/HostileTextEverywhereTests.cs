@@ -25,7 +25,7 @@ public class HostileTextEverywhereTests
         Assert.True(fields.Count > 60);
         var harmless = Elements(paper, With(job.Scribe.Log, fields, Token));
         Assert.True(Enumerable.Range(0, fields.Count)
-            .Count(at => harmless.Any(e => e.Text.Contains(Token(at), StringComparison.Ordinal))) > (id == "binder" ? 40 : 10));
+            .Count(at => harmless.Any(e => e.Text.Contains(Token(at), StringComparison.Ordinal))) > (id switch { "binder" => 40, "sun-sheet" => 6, _ => 10 }));
         // The binder holds every text against every place; the others, built of the same parts, every seventh.
         for (var shift = 0; shift < HostileText.All.Length; shift += id == "binder" ? 1 : 7)
         {
@@ -44,7 +44,8 @@ public class HostileTextEverywhereTests
     {
         var job = FinishedHouse.Build();
         var held = TextFields(job.House).Select(f => (job.House.Find(f.Item)!.Kind, f.Field)).ToHashSet();
-        var all = FactTable.All.OfType<Fact<string>>().Where(f => f != WaiverFacts.Check && f != WaiverFacts.Figures && f != WaiverFacts.Arguments)
+        var all = FactTable.All.OfType<Fact<string>>()
+            .Where(f => f != WaiverFacts.Check && f != WaiverFacts.Figures && f != WaiverFacts.Arguments && f != HouseFacts.TimeZone)
             .Select(f => (f.Subject, f.Name));
         Assert.Empty(all.Except(held));
     }
@@ -70,11 +71,11 @@ public class HostileTextEverywhereTests
                 "hostile", [.. edits]));
     }
 
-    // A waiver holds for one check and one set of figures: with those changed it would no longer be one.
+    // A waiver holds for one check and one set of figures: with those changed it would no longer be one. A time zone that is none is no value.
     internal static IEnumerable<(string Item, string Field)> TextFields(House house) =>
         from item in house.Items.Values.OrderBy(i => i.Place)
         from field in FactTable.Of(item.Kind).OfType<Fact<string>>()
-            .Where(f => f != WaiverFacts.Check && f != WaiverFacts.Figures && f != WaiverFacts.Arguments).Select(f => f.Name)
+            .Where(f => f != WaiverFacts.Check && f != WaiverFacts.Figures && f != WaiverFacts.Arguments && f != HouseFacts.TimeZone).Select(f => f.Name)
             .Concat(item.Fields.Select(f => f.Key).Where(k => k.EndsWith("#meter", StringComparison.Ordinal)).Order())
         select (item.Id, field);
 }

@@ -8,7 +8,8 @@ namespace TrimOut.Testing;
 /// <summary>A house with an item of every sort and a value for every fact of every item.</summary>
 public static class FilledHouse
 {
-    private static readonly string[] Tries = ["1", "10", "4", "12", "30", "100", "1987", "2026-03-14", "SW", "16 AWG", "2 screws", "done"];
+    private static readonly string[] Tries =
+        ["1", "10", "4", "12", "30", "100", "1987", "2026-03-14", "SW", "16 AWG", "2 screws", "7:30", "America/Denver", "done"];
 
     public static TestJob Of(int windows)
     {

@@ -19,8 +19,8 @@ public class WalkingOrderTests
 {
     private static readonly DateOnly Day = new(2026, 9, 7);
 
-    /// <summary>Papers that list by something else: outputs of a panel, parts.</summary>
-    private static readonly string[] ListOtherThings = ["parts-list", "panel-schedule", "panel-door", "card"];
+    /// <summary>Papers that list by something else: outputs of a panel, parts, sides of the house.</summary>
+    private static readonly string[] ListOtherThings = ["parts-list", "panel-schedule", "panel-door", "card", "sun-sheet"];
 
     private readonly TestJob _job = Moved();
 

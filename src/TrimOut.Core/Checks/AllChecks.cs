@@ -47,7 +47,7 @@ public static class AllChecks
             new OutputFeedsAnother(),
         new HubPastDevices(), new RemotePastUnits(), new RemoteAtAnotherHub(), new PlateTooSmall(), new UnitOffRoomRemote(), new HubNameTwice(),
             new HubNamesAlike(),
-        new BarsNotLevel(), new BarOffSill(), new BarInGlass(), new PresetOffRemote(),
+        new BarsNotLevel(), new BarOffSill(), new BarInGlass(), new PresetOffRemote(), new ScheduleOffSun(),
         new StepWithoutEvidence(), new StepPassedOver(), new ProofOutdated(), new DatesRunBackwards(), new LengthUnusual(), new KitUnchecked(),
             new SheetValueUnusual(), new SheetContradictsItself(),
         new ValuesDisagree(), new RemovedWhileWorkedOn(), new TagTwice(), new PanelNameTwice(),

@@ -384,3 +384,43 @@ public enum RaisedForm
     /// <summary>It stacks at the head.</summary>
     Stack,
 }
+
+/// <summary>A month of the year.</summary>
+public enum Month
+{
+    /// <summary>January.</summary>
+    January,
+
+    /// <summary>February.</summary>
+    February,
+
+    /// <summary>March.</summary>
+    March,
+
+    /// <summary>April.</summary>
+    April,
+
+    /// <summary>May.</summary>
+    May,
+
+    /// <summary>June.</summary>
+    June,
+
+    /// <summary>July.</summary>
+    July,
+
+    /// <summary>August.</summary>
+    August,
+
+    /// <summary>September.</summary>
+    September,
+
+    /// <summary>October.</summary>
+    October,
+
+    /// <summary>November.</summary>
+    November,
+
+    /// <summary>December.</summary>
+    December,
+}

@@ -65,6 +65,14 @@ internal sealed class Declare(ItemKind subject)
     public Fact<DateOnly> Date(string name, string label, string help, Phase? phase = null) =>
         Make(name, label, help, phase, new DateForm());
 
+    /// <summary>A time zone by its name in the time-zone database.</summary>
+    public Fact<string> Zone(string name, string label, string help) =>
+        Make(name, label, help, null, new ParsedForm<string>("America/Denver", t => Sun.HouseZone.Read(t), id => id));
+
+    /// <summary>A time of the clock, to the minute.</summary>
+    public Fact<TimeOnly> Clock(string name, string label, string help, Phase? phase) =>
+        Make(name, label, help, phase, new ParsedForm<TimeOnly>("17:30, 5:30 pm", ClockText.Read, ClockText.Show));
+
     public Fact<string> Telephone(string name, string label, string help) => Make(name, label, help, null, new TelephoneForm());
 
     public Fact<Voltage> Volts(string name, string label, string help, Phase? phase, decimal least, decimal most, bool reading = false) =>

@@ -21,6 +21,8 @@ public static class HouseFacts
         "The wiring rules that the local authority enforces, with the edition.");
     public static readonly Fact<decimal> Latitude = Of.Number("latitude", "Latitude", "Degrees north; south is negative.", null, -90, 90);
     public static readonly Fact<decimal> Longitude = Of.Number("longitude", "Longitude", "Degrees east; west is negative.", null, -180, 180);
+    public static readonly Fact<string> TimeZone = Of.Zone("time-zone", "Time zone",
+        "Whose clocks the house goes by: a continent and a city, such as America/Denver.");
     public static readonly Fact<string> Meter = Of.Text("meter", "Meter in use", "The instrument that readings are taken with from now on.");
     public static readonly Fact<Resistance> MeterLeads = Of.LeadOhms("meter-leads", "Meter leads",
         "What the meter in use shows with its leads held together; kept with each loop reading from now on. 0 where they are taken off.");
@@ -82,8 +84,8 @@ public static class HouseFacts
 
     internal static readonly Fact[] All =
     [
-        Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, Meter, MeterLeads, MeterStep, CableAtTest,
-        Openings, OldestPaint, PaintTested, DrillGuard,
+        Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, TimeZone, Meter, MeterLeads, MeterStep,
+        CableAtTest, Openings, OldestPaint, PaintTested, DrillGuard,
         FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature, DropAllowed, BudgetCurrent, PanelTail, CutLoss,
         SpreadLimit, SquareLimit, PassLimit,
         DemonstratedOn, DemonstratedTo, PowerCutTold, BinderGivenOn, BookAt, OpenItemsAgreed, AcceptedBy, AcceptedOn,

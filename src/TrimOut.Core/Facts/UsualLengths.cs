@@ -38,6 +38,7 @@ public static class UsualLengths
         Inches(WindowFacts.InTheWayDepth, 0, 8, Hardware), Inches(WindowFacts.OverlapEachSide, 0, 12, Hardware), Inches(WindowFacts.HeadAbove, 0, 24, Rooms),
         Inches(WindowFacts.GlassBelowHead, 0, 12, Hardware), Inches(WindowFacts.ClearHeight, 20, 144, Openings), Inches(WindowFacts.WallAbove, 0, 96, Rooms),
         Inches(WindowFacts.ToCornerRight, 0, 120, Rooms), Inches(WindowFacts.ToCornerLeft, 0, 120, Rooms),
+        Inches(WindowFacts.OverhangDepth, 0, 240, Rooms), Inches(WindowFacts.OverhangAbove, 0, 120, Rooms),
 
         Inches(UnitFacts.EntryFromJamb, 0, 120, Openings), Inches(UnitFacts.EntryBack, 0, 24, Walls), Inches(UnitFacts.EntryBelowHead, 0, 96, Openings),
         Inches(UnitFacts.EntryAsBuilt, 0, 120, Openings), Inches(UnitFacts.PartWidth, 8, 300, Openings),

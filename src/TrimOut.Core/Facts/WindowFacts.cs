@@ -64,6 +64,12 @@ public static class WindowFacts
         "Along the wall from the right edge of the opening to the corner.", Phase.Measure, 0, 120);
     public static readonly Fact<Length> ToCornerLeft = Of.Reading("to-corner-left", "To corner, left",
         "Along the wall from the left edge of the opening to the corner.", Phase.Measure, 0, 120);
+    public static readonly Fact<Length> OverhangDepth = Of.Opening("overhang-depth", "Overhang stands out",
+        "How far a roof, balcony or awning above it stands out from the glass.", null, 0, Most);
+    public static readonly Fact<Length> OverhangAbove = Of.Opening("overhang-above", "Overhang above head",
+        "How high the edge of that overhang is above the head of the window.", null, 0, Most);
+    public static readonly Fact<decimal> Horizon = Of.Number("horizon", "Horizon",
+        "How high houses, trees or a ridge opposite reach, in degrees above level.", null, 0, 80);
     public static readonly Fact<int> PlaceInRoom = Of.Count("order", "Order in room",
         "Its place among the windows of its room on the walk, from 1.", null, 1, 999);
     public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture.", null, 240);
@@ -74,6 +80,7 @@ public static class WindowFacts
         Tag, Room, Covered, NotCoveredBecause, Facing, Reach, Mount, RoughWidth, RoughHeight, Escape,
         WidthTop, WidthMiddle, WidthBottom, HeightLeft, HeightMiddle, HeightRight, DiagonalDown, DiagonalUp, Depth, DepthTo,
         WidthAgain, HeightAgain, InTheWay, InTheWayDepth, OverlapEachSide, HeadAbove,
-        GlassBelowHead, ClearHeight, WallAbove, MeetsRight, CornerAngle, ToCornerRight, ToCornerLeft, PlaceInRoom, Photo, Note,
+        GlassBelowHead, ClearHeight, WallAbove, MeetsRight, CornerAngle, ToCornerRight, ToCornerLeft, OverhangDepth, OverhangAbove, Horizon,
+        PlaceInRoom, Photo, Note,
     ];
 }

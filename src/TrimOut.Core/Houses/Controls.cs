@@ -34,6 +34,23 @@ public sealed class Remote(House house, Item item) : Subject(house, item)
 /// <summary>A stored set of positions on one remote.</summary>
 public sealed class Preset(House house, Item item) : Subject(house, item)
 {
+    /// <summary>When a timer calls it by itself, by the clocks of the house; null where only a key does.</summary>
+    public TimeOnly? RunsAt => Item.Get(PresetFacts.RunsAt);
+
+    /// <summary>
+    /// The months in which its timer calls it, in their order: all where none were noted; over the turn of the year where the first is the later one.
+    /// </summary>
+    public IEnumerable<Month> RunsIn
+    {
+        get
+        {
+            const int months = (int)Month.December + 1;
+            var (from, to) = (Item.Get(PresetFacts.RunsFrom) ?? Month.January, Item.Get(PresetFacts.RunsTo) ?? Month.December);
+            var count = ((int)to - (int)from + months) % months + 1;
+            return Enumerable.Range((int)from, count).Select(m => (Month)(m % months));
+        }
+    }
+
     /// <summary>The position of each unit in it, in per cent open, in walking order.</summary>
     public IEnumerable<(Unit Unit, int PercentOpen)> Positions =>
         House.UnitsAt(Lookups.UnitsByPreset, Id).Select(u => (u, Item.Get(PresetFacts.Position, u.Id)!.Value));

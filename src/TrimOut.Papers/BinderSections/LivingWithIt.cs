@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Sun;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -35,6 +36,8 @@ internal static class LivingWithIt
         yield return Ours("How it is stopped on its way, and what each key of its remote does, is on the makers' sheets.");
         if (house.Remotes.Any(r => r.Presets.Any()))
             yield return Ours("Call a preset to bring a room to a stored set of positions. The table below says what each one does.");
+        if (HouseSun.Missing(house).IsEmpty && !HouseSun.Facades(house).IsEmpty)
+            yield return Ours("When to close and open each side of the house against the sun, month by month, stands on the sun sheet, a paper of its own.");
         if (!house.Hubs.IsEmpty)
             yield return Ours(
                 "Leave the hub switched on and where it stands: it knows every unit by the name in this binder. Moved far away, it may no longer reach them.");

@@ -23,6 +23,7 @@ internal abstract record SheetOf
         ItemKind.Window when house.FindWindow(item.Id) is { LeftOut: false } window && window.Units.FirstOrDefault() is { } unit => new OfUnit(unit.Id),
         ItemKind.Unit => new OfUnit(item.Id),
         ItemKind.Run or ItemKind.Leg when house.Find(item.Under) is { } above => Holding(house, above),
+        ItemKind.Preset => new OfItem(item.Under),
         _ => new OfItem(item.Id),
     };
 }
@@ -83,8 +84,19 @@ internal sealed record OfItem(string ItemId) : SheetOf
     public override SheetOf Still(House house) => house.Find(ItemId) is { Kind: ItemKind.Window } window ? Holding(house, window) : this;
 
     public override IReadOnlyList<SheetRow> Rows(House house) => house.Find(ItemId) is { Removed: false } item
-        ? [.. FactTable.Of(item.Kind).SelectMany(f => Rows(house, item, f))]
+        ? [.. FactTable.Of(item.Kind).SelectMany(f => Rows(house, item, f)), .. Presets(house, item)]
         : [];
+
+    /// <summary>The presets of a remote, each with its timer; positions have a screen of their own.</summary>
+    private static IEnumerable<SheetRow> Presets(House house, Item item)
+    {
+        foreach (var preset in house.FindRemote(item.Id)?.Presets ?? [])
+        {
+            yield return SheetRow.Head($"Preset {preset.Name}");
+            foreach (var fact in FactTable.Of(ItemKind.Preset).Where(f => !f.IsKeyed))
+                yield return SheetRow.Of(preset.Item, fact);
+        }
+    }
 
     /// <summary>
     /// A detail, or for each contact whether it is expected; what else is one by one, such as which remote moves what, has a screen of its own.

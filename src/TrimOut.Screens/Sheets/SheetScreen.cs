@@ -26,7 +26,7 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     private static readonly Sign Begun = new(_ => "=", "a figure of the house that the program began with, and nobody typed");
 
-    public IReadOnlyList<Sign> Signs { get; } = [.. FindingSigns.All, NoValue, NotHeld, Begun, .. DrawingSigns.Window];
+    public IReadOnlyList<Sign> Signs { get; } = [.. FindingSigns.All, NoValue, NotHeld, Begun, .. DrawingSigns.Window, .. SunDrawing.Signs];
 
     /// <summary>A card or a picture beside the rows needs so much.</summary>
     private const int LeastPicture = 40;

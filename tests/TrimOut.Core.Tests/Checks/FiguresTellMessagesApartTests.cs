@@ -114,6 +114,7 @@ public class FiguresTellMessagesApartTests
         ProofOutdated: another joined
         RemovedOnOrder: box-here on-order
         RunPastKitTable: at-least planned whole
+        ScheduleOffSun: glare late
         ScrewUnderCentreSupport: centre-support end-bracket
         SheetContradictsItself: power
         StepOffUnits: inches millimetres

@@ -60,7 +60,8 @@ public class WordsTests
             asked.UnionWith([paper.Title, .. paper.Sections.SelectMany(s => new[] { s.Title, s.Part }).OfType<string>()]);
             if (paper.HasContents)
                 asked.Add(Paper.ContentsIntro);
-            foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())).Append(FinishedHouse.Data(NewOutsideHouse())).Concat(WithPhotos)
+            foreach (var data in Houses.Append(FinishedHouse.Data(SparseHouse())).Append(FinishedHouse.Data(NewOutsideHouse()))
+                .Append(FinishedHouse.Data(SomewhereHouse())).Concat(WithPhotos)
                 .Concat(OnLabels))
             {
                 Assert.NotEmpty(paper.Places(data, words, new SortedDictionary<string, string>()).ToList());
@@ -131,7 +132,7 @@ public class WordsTests
     [Fact]
     public void APaperThatALanguageDoesNotHaveIsRefusedWithTheListOfThoseThatItHas()
     {
-        Assert.StartsWith("There is no parts list in \"xx\". In de there are: binder, card, panel-door, walk-sheet,",
+        Assert.StartsWith("There is no parts list in \"xx\". In de there are: binder, card, panel-door, sun-sheet, walk-sheet,",
             PaperTemplate.In(PaperList.Find("parts-list")!, "xx").Reason,
             StringComparison.Ordinal);
         Assert.StartsWith("There is no owner's binder in \"xx\".", PaperTemplate.In(Binder.Paper, "xx").Reason, StringComparison.Ordinal);
@@ -154,7 +155,8 @@ public class WordsTests
             .ToList();
         Assert.True(lines.Count > id switch { "binder" => 250, "card" or "panel-door" => 18, _ => 40 });
         // An order is printed as it was placed, before the tokens were typed; and the parts that a sheet counts are no text that a token stands for.
-        var before = id == "order-sheet" ? FindingsWordsTests.Typed(job.House) : id == "parts-list" ? ["end brackets", "screws", "splice connectors"] : [];
+        var before = id == "order-sheet" ? FindingsWordsTests.Typed(job.House) : id == "parts-list" ? ["end brackets", "screws", "splice connectors"]
+            : id == "sun-sheet" ? ["America/Denver"] : [];
         Assert.All(lines, line => Assert.Matches("^(mm|ohm|V|A|m|s|x|AWG|P1|lead-away-from-motor|binder[.]html|[^A-Za-z])*$",
             FindingsWordsTests.Without(before, Left(line))));
     }
@@ -207,6 +209,10 @@ public class WordsTests
         return job.Add(ItemKind.Box, "A").SayOf("A", BoxFacts.Cable, "16/2").SayOf("A", BoxFacts.Left, "90 ft")
             .Add(ItemKind.Box, "B").SayOf("B", BoxFacts.Cable, "16/2").SayOf("B", BoxFacts.Left, "95 ft").Scribe.Log;
     }
+
+    /// <summary>A house of which is known where it stands, and of its only window not where it looks out to.</summary>
+    private static HouseLog SomewhereHouse() => new TestJob().SayOf("", HouseFacts.Latitude, "39.74").SayOf("", HouseFacts.Longitude, "-104.99")
+        .SayOf("", HouseFacts.TimeZone, "America/Denver").Window("W01").Scribe.Log;
 
     private static bool Has(string language, string phrase) =>
         ShippedWords.OfPapersIn(language).Instead.ContainsKey(phrase) || ShippedWords.Of(language).Instead.ContainsKey(phrase);

@@ -8,8 +8,6 @@ internal static class KeptFacts
 {
     public static IReadOnlyDictionary<Fact, string> Why { get; } = new Dictionary<Fact, string>
     {
-        [HouseFacts.Latitude] = "Where the house stands, for programs that read the exported house, such as those that reckon with the sun.",
-        [HouseFacts.Longitude] = "As the latitude.",
     }
     .Concat(FactTable.All.Where(f => AboutSheet.Is(f) && !IsOnPaper(f))
         .Select(f => KeyValuePair.Create<Fact, string>(f, "It says of which sheet the values of a part are, and goes with its file.")))

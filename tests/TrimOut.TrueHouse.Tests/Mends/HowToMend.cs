@@ -141,6 +141,7 @@ public static class HowToMend
         ["remote-at-another-hub"] = m => m.Write(m.Name, RemoteFacts.Hub, m.Truth.Remotes.First(r => r.Name == m.Name).Moves[0].Hub),
         ["preset-off-remote"] = m => Done(() => m.Book.PutFor(m.Name, RemoteFacts.Moves,
             m.Book.NameOf(m.Said.Field[(m.Said.Field.IndexOf(':', StringComparison.Ordinal) + 1)..]), "yes")),
+        ["schedule-off-sun"] = m => m.Write($"{m.Name}/Evening", PresetFacts.RunsAt, "06:00"),
         ["step-passed-over"] = MarkWhatIsOpen,
         ["fire-stop-open"] = m => Done(() =>
         {

@@ -136,6 +136,9 @@ public sealed class RealRemote
     public string Plate { get; set; } = "";
     public List<RealUnit> Moves { get; } = [];
     public Dictionary<string, List<RealUnit>> Presets { get; } = [];
+
+    /// <summary>When its timer calls its presets; empty where only a key does.</summary>
+    public string RunsAt { get; set; } = "";
 }
 
 /// <summary>A house as it is, which nobody but the simulator sees, and what its installer gets wrong in writing it down.</summary>

@@ -8,7 +8,7 @@ internal sealed class ChoiceForm<T> : Form<T>
     where T : struct, Enum
 {
     private static readonly FrozenDictionary<T, string> Names =
-        Enum.GetValues<T>().ToFrozenDictionary(v => v, v => Spelling.Shown(KebabCase.Of(v).Replace('-', ' ')));
+        Enum.GetValues<T>().ToFrozenDictionary(v => v, NameOf);
     private static readonly Option[] All = [.. Enum.GetValues<T>().Select(v => new Option(KebabCase.Of(v), Names[v]))];
 
     public override bool IsChoice => true;
@@ -35,4 +35,9 @@ internal sealed class ChoiceForm<T> : Form<T>
     public override string Show(T value, House house) => Names[value];
 
     public override IReadOnlyList<Option> Options(House house) => All;
+
+    // English writes months with a capital.
+    private static string NameOf(T value) => Spelling.Shown(KebabCase.Of(value).Replace('-', ' ')) is var name && typeof(T) == typeof(Month)
+        ? char.ToUpperInvariant(name[0]) + name[1..]
+        : name;
 }

@@ -17,10 +17,14 @@ internal static class LimitsPage
             foreach (var (name, units) in remote.Presets)
             {
                 book.AddPreset(remote.Name, name);
+                if (remote.RunsAt.Length > 0)
+                    book.Put($"{remote.Name}/{name}", (PresetFacts.RunsAt, remote.RunsAt));
                 foreach (var unit in units)
                     book.PutFor($"{remote.Name}/{name}", PresetFacts.Position, unit.Key, "40");
             }
         }
+        if (house.Remotes.Any(r => r.RunsAt.Length > 0))
+            book.Put(Book.JobItself, (HouseFacts.Latitude, "39.74"), (HouseFacts.Longitude, "-104.99"), (HouseFacts.TimeZone, "America/Denver"));
         installer.MarkUnits(Phase.Limits);
     }
 }
