@@ -23,7 +23,8 @@ public class OrderPastOpeningTests
             .Fault(Check, "W01").Message);
 
     [Fact]
-    public void TheNarrowestPlaceCounts() => Jobs.Ordered().Say("W01", WindowFacts.WidthMiddle, "35 7/8").Fault(Check, "W01");
+    public void TheNarrowestPlaceCounts() => Assert.Contains(("smallest width", "35 7/8\""),
+        Jobs.Ordered().Say("W01", WindowFacts.WidthMiddle, "35 7/8").Fault(Check, "W01").Working!.Inputs);
 
     [Fact]
     public void AnOutsideMountMayBeWider() =>
