@@ -84,7 +84,7 @@ public sealed class CornerClash : WindowCheck
             return unknown!;
         var (theirs, missing) = SideOf(right.Units[0], WindowFacts.ToCornerLeft);
         if (theirs is not { } b)
-            return missing! with { Missing = NotChecked.OfOther.With(missing.Missing, Arg.Name(right)) };
+            return OfOther(right, missing!);
         var past = ((Unit Unit, CornerSide Side)[])[(left.Units[^1], a), (right.Units[0], b)];
         // Whoever lets one end past the corner has seen how the other one ends there.
         if (Outcome.All(past.Where(p => p.Side.FromCorner < Length.Zero && angle < 180).Select(p => new Outcome.Found(
@@ -116,10 +116,11 @@ public sealed class CornerClash : WindowCheck
             return new Outcome.DoesNotApply();
         foreach (var (window, fact) in ((Window, Fact<Length>)[])[(left, WindowFacts.ToCornerRight), (right, WindowFacts.ToCornerLeft)])
         {
-            if (window.Mount is null || (window.Mount == Mount.Outside && window.Item.Get(WindowFacts.OverlapEachSide) is null))
-                return NotChecked.Of(window, window.Mount is null ? WindowFacts.Mount : WindowFacts.OverlapEachSide);
-            if (window.Item.Get(fact) is null)
-                return NotChecked.Of(window, fact);
+            Fact? blank = window.Mount is null ? WindowFacts.Mount
+                : window.Mount == Mount.Outside && window.Item.Get(WindowFacts.OverlapEachSide) is null ? WindowFacts.OverlapEachSide
+                : window.Item.Get(fact) is null ? fact : null;
+            if (blank is not null)
+                return window == left ? NotChecked.Of(left, blank) : OfOther(right, NotChecked.Of(right, blank));
         }
         var between = left.Item.Get(WindowFacts.ToCornerRight)!.Value + right.Item.Get(WindowFacts.ToCornerLeft)!.Value;
         var taken = Overlap(left) + Overlap(right);
@@ -131,6 +132,9 @@ public sealed class CornerClash : WindowCheck
                 TakeOffOverlaps.With(Arg.AtLeast(taken - between)),
                 FieldRef.To(left.Item, WindowFacts.OverlapEachSide), working);
     }
+
+    private static Outcome.NotChecked OfOther(Window other, Outcome.NotChecked missing) =>
+        missing with { Missing = NotChecked.OfOther.With(missing.Missing, Arg.Name(other)) };
 
     private static Length Overlap(Window window) =>
         window.Mount == Mount.Outside ? window.Item.Get(WindowFacts.OverlapEachSide)!.Value : Length.Zero;

@@ -49,7 +49,7 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
             FieldRef.To(subject.Item, UnitFacts.MiddleScrew), working);
         return Outcome.All(
             screw < bracket || screw > width - bracket ? Found(AtEndBracket.With(screw, bracket, width)) : null,
-            wide > Length.Zero && screw > from && screw < to ? Found(AtCentreSupport.With(screw, Arg.AtMost(from), Arg.AtLeast(to))) : null)
+            screw > from && screw < to ? Found(AtCentreSupport.With(screw, Arg.AtMost(from), Arg.AtLeast(to))) : null)
             ?? (Outcome)new Outcome.Fine(working);
     }
 

@@ -58,7 +58,7 @@ public sealed class GapBetweenUnitsTooSmall : WindowCheck
     private static Sentence Narrower(Window window, Neighbours there, Length asked)
     {
         var spared = window.Units.Where(IsWider).Aggregate(Length.Zero, (sum, u) => sum + u.Item.Get(UnitFacts.OrderWidth)!.Value - u.WorkedOutWidth!.Value);
-        return there.Left + spared >= asked && spared > Length.Zero
+        return there.Left + spared >= asked
             ? OrderWorkedOut.With(Arg.All(window.Units.Where(IsWider).Select(u => (Arg)WidthOf.With(Arg.Name(u), u.WorkedOutWidth!.Value))))
             : PartsNarrower.With(Arg.AtLeast(asked - there.Left - spared));
     }

@@ -43,4 +43,15 @@ public class CentreSupportLeftOutTests
         Wide().SayOf("Roller", CoveringKindFacts.CentreFrom, "").Lacks(Check, "W01", "center support from of Roller in the kit");
 
     private static TestJob Wide() => Jobs.Ordered().SayOf("Roller", CoveringKindFacts.CentreFrom, "36");
+
+    [Fact]
+    public void AStepOfHangingIsNotGoingOn() => Wide().Mark("W01", "clicked-in").Silent(Check, "W01");
+
+    [Fact]
+    public void WhatItsWidthWaitsForIsNamed()
+    {
+        var job = Jobs.Walked().Say("W01", WindowFacts.Mount, "outside");
+        job.Lacks(Check, "W01", "overlap each side");
+        job.Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "rough width");
+    }
 }

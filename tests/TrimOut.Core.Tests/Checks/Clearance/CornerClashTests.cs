@@ -1,6 +1,8 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Clearance;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Clearance;
@@ -136,9 +138,51 @@ public class CornerClashTests
 
     [Fact]
     public void OnOneWallAnUnknownDistanceIsNotAPass() =>
-        Assert.Equal("to corner, left", Bay("1", "1", "180").Forget("W02", WindowFacts.ToCornerLeft).MissingOf(Check, "W01"));
+        Assert.Equal("to corner, left of W02", Bay("1", "1", "180").Forget("W02", WindowFacts.ToCornerLeft).MissingOf(Check, "W01"));
 
     [Fact]
     public void AWindowThatMeetsItselfIsASlip() => Assert.Equal("W01 is said to meet itself at a corner on the right.",
         Jobs.Walked().Say("W01", WindowFacts.MeetsRight, "W01").Fault(Check, "W01").Message);
+
+    // The generic roller is 4 in deep without a cover, and its neighbor's fascia 3 in: alike, both would need what the deeper one does.
+    [Fact]
+    public void OfTwoThatStandOutUnlikeTheDeeperIsTold()
+    {
+        var found = Bay("3", "3", "90").Say("W02", UnitFacts.HeadCover, "None").FaultOf(Check, "W01");
+        Assert.Contains("W02 ends 2\" from it and stands out 4\"", found.Message, StringComparison.Ordinal);
+        Assert.Contains(("alike, each would need", "4 in"), found.Working!.Inputs);
+    }
+
+    [Fact]
+    public void ACoverOfUnknownDepthIsNotAPass() =>
+        Assert.Equal("depth of Fascia 3 in in the kit", Missing(Bay("4", "4", "90").SayOf("Fascia 3 in", HeadCoverFacts.Depth, "")));
+
+    [Fact]
+    public void AWindowWhoseUnitWasTakenAwayMeetsNobody()
+    {
+        var job = Bay("1", "1", "90");
+        Assert.Empty(Check.Run(job.Do(RemoveItems.Remove(job.House, job.Unit("W01").Item)).House));
+    }
+
+    // Only the overlap of the one outside counts, 1 in; the other takes nothing, whatever is still written of its overlap.
+    [Theory]
+    [InlineData("W01", "W02", "1", true)]
+    [InlineData("W01", "W02", "15/16", false)]
+    [InlineData("W02", "W01", "1", true)]
+    [InlineData("W02", "W01", "15/16", false)]
+    public void OnOneWallAnInsideMountTakesNothing(string outside, string inside, string between, bool fine)
+    {
+        var job = Bay(between, "0", "180").Say(inside, WindowFacts.Mount, "inside");
+        Assert.Equal(fine, job.Of(Check, "W01") is Outcome.Fine);
+        Assert.Equal(fine, job.Forget(inside, WindowFacts.OverlapEachSide).Of(Check, "W01") is Outcome.Fine);
+        Assert.Empty(Check.Run(job.Say(outside, WindowFacts.Mount, "inside").House));
+    }
+
+    [Theory]
+    [InlineData("W01", "mount", "mount")]
+    [InlineData("W01", "overlap-each-side", "overlap each side")]
+    [InlineData("W02", "mount", "mount of W02")]
+    [InlineData("W02", "overlap-each-side", "overlap each side of W02")]
+    public void OnOneWallWhatIsBlankIsNamedWithItsWindow(string tag, string fact, string missing) =>
+        Assert.Equal(missing, Missing(Bay("1", "1", "180").Forget(tag, FactTable.Find(ItemKind.Window, fact)!)));
 }

@@ -66,4 +66,38 @@ public class EntryUnderMiddleScrewTests
 
     private static TestJob Entry(string jamb, string side) =>
         Jobs.Walked().Say("W01", UnitFacts.Kind, "Wood blind").Say("W01", UnitFacts.EntrySide, side).Say("W01", UnitFacts.EntryFromJamb, jamb);
+
+    [Fact]
+    public void TheEntryIsMovedWhileTheWallIsOpenAndTheScrewAfterwards()
+    {
+        var job = Entry("20", "left");
+        Assert.Equal("Move the entry to the lead side, clear of the brackets.", job.Fault(Check, "W01").Mend);
+        Assert.Equal("Set the screw to the other side of the middle, and hold the cable away while you drive it.",
+            job.Mark("W01", "cable-found").Fault(Check, "W01").Mend);
+    }
+
+    [Fact]
+    public void OutsideOrWithoutAHomeRunNoCableLeavesTheWallThere()
+    {
+        Entry("20", "left").Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.OverlapEachSide, "0").Silent(Check, "W01");
+        Entry("20", "left").Say("W01", UnitFacts.Power, "battery").Silent(Check, "W01");
+    }
+
+    // Ordered 35 in wide for an opening of 36, it begins 1/2 in from the jamb, and its screw is 17 1/2 + 2 in from its left end: 20 in.
+    [Fact]
+    public void AUnitThatIsNarrowerThanItsPartHangsInTheMiddleOfIt() => Assert.EndsWith("the middle screw goes in at 20\".",
+        Entry("20", "left").Say("W01", UnitFacts.OrderWidth, "35").Fault(Check, "W01").Message, StringComparison.Ordinal);
+
+    // The right one of two has the half from 18 in on, and its screw 9 + 2 in from there: 29 in.
+    [Fact]
+    public void TheScrewOfAUnitAtTheRightIsCountedFromWhereItBegins()
+    {
+        var job = Entry("1", "left").Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id)).Say("W01B", UnitFacts.Kind, "Wood blind")
+            .Say("W01B", UnitFacts.EntrySide, "left").Say("W01B", UnitFacts.EntryFromJamb, "29");
+        Assert.EndsWith("the middle screw goes in at 29\".", Said.Of((Core.Checks.Outcome.Found)Check.Run(job.House)
+            .Single(r => r.Subject.Id == job.Unit("W01B").Id).Outcome, job.House).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AnUnknownWidthIsNotAPass() => Entry("20", "left").Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "rough width");
 }

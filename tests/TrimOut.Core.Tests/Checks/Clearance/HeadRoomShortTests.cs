@@ -40,4 +40,19 @@ public class HeadRoomShortTests
 
     private static TestJob Outside(string above, string wall) =>
         Jobs.Walked().Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.HeadAbove, above).Say("W01", WindowFacts.WallAbove, wall);
+
+    // Where the flat wall is at least as high as the generic roller's bracket of 2 1/2 in, the unit can start lower.
+    [Theory]
+    [InlineData("4 1/64", "4", "Start it 4\" above the opening or less.")]
+    [InlineData("3", "2 1/2", "Start it 2 1/2\" above the opening or less.")]
+    [InlineData("3", "2 7/16", "There is no room for its brackets: choose an inside mount, or ask for brackets that fix to the ceiling.")]
+    public void TheMendIsOneThatTheWallHasRoomFor(string above, string wall, string mend) => Assert.Equal(mend, Outside(above, wall).Fault(Check, "W01").Mend);
+
+    [Fact]
+    public void TheWorkingTellsTheWallAsFarAsItIsKnown()
+    {
+        var job = Outside("2", "4");
+        Assert.Contains(("wall above", "4\""), job.Fault(Check, "W01").Working!.Inputs);
+        Assert.Contains(("wall above", "not known"), job.Forget("W01", WindowFacts.WallAbove).Fault(Check, "W01").Working!.Inputs);
+    }
 }

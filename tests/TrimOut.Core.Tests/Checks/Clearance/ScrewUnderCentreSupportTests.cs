@@ -68,4 +68,41 @@ public class ScrewUnderCentreSupportTests
     [Fact]
     public void OutsideTheMiddleIsThatOfTheUnit() => Screw("30").Forget("W01", UnitFacts.MiddleScrew).Say("W01", WindowFacts.Mount, "outside")
         .Say("W01", WindowFacts.OverlapEachSide, "3").Say("W01", UnitFacts.OrderWidth, "66").Fine(Check, "W01");
+
+    [Theory]
+    [InlineData("kind", "kind")]
+    [InlineData("mount", "overlap each side")]
+    public void WhatThePlaceWaitsForIsNamed(string without, string missing)
+    {
+        var job = Screw("30");
+        if (without == "mount")
+            job.Say("W01", WindowFacts.Mount, "outside").Lacks(Check, "W01", missing);
+        else
+            job.Forget("W01", UnitFacts.Kind).Lacks(Check, "W01", missing);
+        job.Forget("W01", UnitFacts.MiddleScrew).Lacks(Check, "W01", missing);
+    }
+
+    // 24 in wide, a support of 18 in takes 3 to 21 in; half an inch beside it are 21 1/2 and 2 1/2 in, where brackets of 2 1/2 in just end.
+    [Theory]
+    [InlineData("2 1/2", "1", "Set it clear of the brackets, such as 21 1/2\" from the left.")]
+    [InlineData("2 1/2", "21 1/2", "Set it clear of the brackets, such as 2 1/2\" from the left.")]
+    [InlineData("2 33/64", "1", "Set it clear of the brackets.")]
+    public void NoPlaceUnderAnEndBracketIsTold(string bracket, string entry, string mend) => Assert.Equal(mend,
+        Screw("12").Say("W01", WindowFacts.RoughWidth, "24").Say("W01", UnitFacts.EntryFromJamb, entry).SayOf("Wood blind", CoveringKindFacts.CentreFrom, "24")
+            .SayOf("Wood blind", CoveringKindFacts.CentreBracket, "18").SayOf("Wood blind", CoveringKindFacts.EndBracket, bracket).Fault(Check, "W01").Mend);
+
+    // A place half an inch from the cable is told. Ordered 62 in wide for 64, it begins 1 in from the jamb: its support takes 30 to 32 in, and half an inch
+    // beside that are 32 1/2 and 29 1/2 in; a cable 33 1/2 in from the jamb is 32 1/2 in from its left end.
+    [Theory]
+    [InlineData("60", "60", "30", "32", "31 1/2")]
+    [InlineData("64", "62", "31", "33 1/2", "29 1/2")]
+    public void TheCableIsCountedFromTheEndOfTheUnit(string opening, string ordered, string screw, string entry, string told) =>
+        Assert.Equal($"Set it clear of the brackets, such as {told}\" from the left.", Screw(screw).Say("W01", WindowFacts.RoughWidth, opening)
+            .Say("W01", UnitFacts.OrderWidth, ordered).Say("W01", UnitFacts.EntryFromJamb, entry).Fault(Check, "W01").Mend);
+
+    [Theory]
+    [InlineData("60", "29\" to 31\"")]
+    [InlineData("59", "none")]
+    public void TheWorkingTellsWhatTheSupportTakes(string width, string support) =>
+        Assert.Contains(("support", support), Screw("1").Say("W01", WindowFacts.RoughWidth, width).Fault(Check, "W01").Working!.Inputs);
 }

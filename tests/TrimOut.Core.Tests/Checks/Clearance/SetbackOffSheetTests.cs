@@ -31,4 +31,13 @@ public class SetbackOffSheetTests
     public void ASetbackThatNobodyMeasuredIsNotAPass() => Sheet().Lacks(Check, "W01", "bracket setback");
 
     private static TestJob Sheet() => Jobs.Measured().SayOf("Roller", CoveringKindFacts.Setback, "1 1/2");
+
+    // A fascia of 3 in at the sheet's 1 1/2 in stands out of 4 in; set back 1 in it is flush. Set back more, it stands out farther.
+    [Fact]
+    public void LessIsLetPassOnlyWhereTheCoverIsFlushSo()
+    {
+        Sheet().Say("W01", WindowFacts.Depth, "4").Say("W01", UnitFacts.Setback, "1").Fine(Check, "W01");
+        Sheet().Say("W01", WindowFacts.Depth, "4").Say("W01", UnitFacts.Setback, "2").Fault(Check, "W01");
+        Sheet().Say("W01", UnitFacts.Setback, "1").Fault(Check, "W01");
+    }
 }

@@ -41,4 +41,11 @@ public class SetbackPastRevealTests
 
     [Fact]
     public void AnUnknownDepthIsNotAPass() => Jobs.Walked().Say("W01", UnitFacts.Setback, "1").Lacks(Check, "W01", "depth");
+
+    // Brackets that reach 2 1/2 in back fit in as much, flush with the wall, and in no less.
+    [Theory]
+    [InlineData("2 1/2", "Read it again; if it stays, set the brackets back 0\" or less.")]
+    [InlineData("2 7/16", "Read setback and depth again; if they stay, mount it outside.")]
+    public void WhereNoSetbackFitsAnOutsideMountIsTold(string depth, string mend) =>
+        Assert.Equal(mend, Jobs.Measured().Say("W01", WindowFacts.Depth, depth).Say("W01", UnitFacts.Setback, "4").Fault(Check, "W01").Mend);
 }

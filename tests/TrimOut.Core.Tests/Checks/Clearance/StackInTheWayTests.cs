@@ -49,4 +49,34 @@ public class StackInTheWayTests
     [Fact]
     public void AnUnknownTubeIsNotAPass() =>
         Door("55").Say("W01", UnitFacts.Kind, "Roller").SayOf("Roller", CoveringKindFacts.Tube, "").Lacks(Check, "W01", "tube of Roller in the kit");
+
+    [Fact]
+    public void TheMendIsThatOfTheMoment()
+    {
+        var job = Door("56");
+        Assert.StartsWith("Mount it outside and higher", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Ask the maker today", job.Say("W01", UnitFacts.OrderedOn, "2026-03-02").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("It hangs:", job.Mark("W01", "clicked-in").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
+
+    // A stack of 4 1/2 in leaves 55 1/2 in of the rough 60; of 59 1/2 in at the lowest place, measured, it leaves 55.
+    [Fact]
+    public void TheLowestPlaceCountsOverTheRoughHeight()
+    {
+        var job = Jobs.Walked().Say("W01", UnitFacts.Kind, "Cellular").Say("W01", UnitFacts.OrderHeight, "50");
+        job.Say("W01", WindowFacts.ClearHeight, "55 1/2").Fine(Check, "W01");
+        Assert.Equal("Raised, it leaves 55\" clear; 55 1/2\" are wanted.",
+            Door("55 1/2").Say("W01", WindowFacts.HeightMiddle, "59 1/2").Fault(Check, "W01").Message);
+    }
+
+    // The roll is that of 1.991 in above.
+    [Theory]
+    [InlineData("Cellular", "fixed part, share of the drop, stack", "55.5 in")]
+    [InlineData("Roller", "tube, fabric, roll", "58.01 in")]
+    public void TheWorkingTellsAStackOrARoll(string kind, string figures, string clear)
+    {
+        var inputs = Door("59").Say("W01", UnitFacts.Kind, kind).Fault(Check, "W01").Working!.Inputs;
+        Assert.Equal($"drop, {figures}, starts above the opening, height of the opening, clear, wanted", string.Join(", ", inputs.Select(i => i.Name)));
+        Assert.Contains(("clear", clear), inputs);
+    }
 }

@@ -78,4 +78,12 @@ public class StackOverGlassTests
         Jobs.Measured().Say("W01", UnitFacts.Kind, "Cellular").Say("W01", UnitFacts.OrderHeight, "50").Say("W01", WindowFacts.GlassBelowHead, below);
 
     private static TestJob Outside(TestJob job, string above) => job.Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.HeadAbove, above);
+
+    [Fact]
+    public void OutsideOrOnceOrderedOnlyTheOwnerCanAgree()
+    {
+        const string Agree = "Have the owner agree that it covers the top of the glass.";
+        Assert.Equal(Agree, Outside(Glass("1"), "3 7/16").Fault(Check, "W01").Mend);
+        Assert.Equal(Agree, Glass("4 7/16").Say("W01", UnitFacts.OrderedOn, "2026-03-02").Fault(Check, "W01").Mend);
+    }
 }

@@ -38,4 +38,20 @@ public class GapBetweenUnitsTooLargeTests
 
     [Fact]
     public void ASingleUnitHasNoNeighbour() => Assert.Empty(Check.Run(Jobs.Ordered().House));
+
+    // 36 in less 34 15/16 leave 1 1/16 in for two gaps of at most 1/2 in each.
+    [Fact]
+    public void OfThreeUnitsBothGapsCountTogether()
+    {
+        Assert.IsType<Outcome.Fine>(Three("12", "12", "11").Of(Check, "W01"));
+        Assert.Equal("1 1/16\" are left for 2 gaps between the units; 1\" are the most.", Three("12", "12", "10 15/16").FaultOf(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void OnceOrderedTheStripIsCovered()
+    {
+        var job = Pair("18", "17 7/16");
+        Assert.Equal("Order them 1/16\" wider, together.", job.FaultOf(Check, "W01").Mend);
+        Assert.StartsWith("Ask the maker, or cover", job.Say("W01B", UnitFacts.OrderedOn, "2026-03-02").FaultOf(Check, "W01").Mend, StringComparison.Ordinal);
+    }
 }

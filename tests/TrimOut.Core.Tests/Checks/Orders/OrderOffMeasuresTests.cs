@@ -1,5 +1,7 @@
 using TrimOut.Core.Checks.Orders;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Orders;
@@ -65,4 +67,59 @@ public class OrderOffMeasuresTests
 
     [Fact]
     public void AnOrderWithoutASizeIsNotAPass() => Jobs.Measured().Lacks(Check, "W01", "order width");
+
+    [Theory]
+    [InlineData("mount", "mount")]
+    [InlineData("height-left", "height, left")]
+    [InlineData("width-top", "width, top")]
+    public void WhatTheSizeWaitsForIsNamed(string without, string missing) =>
+        Jobs.Ordered().Forget("W01", FactTable.Find(ItemKind.Window, without)!).Lacks(Check, "W01", missing);
+
+    [Fact]
+    public void WhatAnOutsideSizeWaitsForIsNamed()
+    {
+        var job = Jobs.Ordered().Say("W01", WindowFacts.Mount, "outside");
+        job.Lacks(Check, "W01", "overlap each side");
+        job.Say("W01", WindowFacts.OverlapEachSide, "0").Lacks(Check, "W01", "head above");
+    }
+
+    [Fact]
+    public void OfSeveralUnitsEachWaitsForItsPart()
+    {
+        var job = Jobs.Ordered().Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id));
+        job.Lacks(Check, "W01A", "part of the opening");
+        job.Say("W01A", UnitFacts.PartWidth, "36").Forget("W01", WindowFacts.HeightLeft).Lacks(Check, "W01A", "height, left");
+    }
+
+    // What is made of an ordered opening is the same whatever comes off, unless it leans; where it is not said what is ordered, a made width is 1/4 in less.
+    [Fact]
+    public void WhatTheSheetLeavesOpenIsAskedForOnlyWhereItCounts()
+    {
+        Jobs.Ordered().SayOf("Roller", CoveringKindFacts.OrderedInside, "").Lacks(Check, "W01", "ordered width, inside of Roller in the kit");
+        var job = Jobs.Ordered().SayOf("Roller", CoveringKindFacts.DeductionInside, "");
+        job.Fine(Check, "W01");
+        job.Say("W01", WindowFacts.DiagonalDown, "1780.538197 mm").Say("W01", WindowFacts.DiagonalUp, "1774.004097 mm")
+            .Lacks(Check, "W01", "deduction, inside of Roller in the kit");
+        job.Forget("W01", WindowFacts.DiagonalUp).Fine(Check, "W01");
+    }
+
+    // Outside 36 + 2 x 3 by 60 + 4 in are to be ordered.
+    [Theory]
+    [InlineData("41", "65 1/2", "Take the size", "order-width")]
+    [InlineData("41", "64", "Take the size", "order-width")]
+    [InlineData("42", "65 1/2", "It comes 1 1/2\" past the sill.", "order-height")]
+    [InlineData("", "65 1/2", "It comes 1 1/2\" past the sill.", "order-height")]
+    [InlineData("41", "", "Take the size", "order-width")]
+    public void OnlyAHeightThatAloneIsOffMayBeWanted(string width, string height, string mend, string field)
+    {
+        var job = Jobs.Measured().Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.OverlapEachSide, "3")
+            .Say("W01", WindowFacts.HeadAbove, "4");
+        foreach (var (fact, typed) in new[] { (UnitFacts.OrderWidth, width), (UnitFacts.OrderHeight, height) }.Where(t => t.Item2.Length > 0))
+            job.Say("W01", fact, typed);
+        var found = job.Fault(Check, "W01");
+        Assert.StartsWith(mend, found.Mend, StringComparison.Ordinal);
+        Assert.Equal(field, found.Mends.Field);
+        Assert.StartsWith("Compare it with the acknowledgement", job.Say("W01", UnitFacts.OrderedOn, "2026-03-02").Fault(Check, "W01").Mend,
+            StringComparison.Ordinal);
+    }
 }

@@ -86,4 +86,11 @@ public class PartsPastOpeningTests
         var job = Jobs.Measured();
         return job.Do(AddItems.Unit(job.House, job.House.FindTag("W01")!.Id)).Say("W01A", UnitFacts.PartWidth, left).Say("W01B", UnitFacts.PartWidth, right);
     }
+
+    [Fact]
+    public void WhatIsTooWideIsTold()
+    {
+        Assert.Equal("Take 1/4\" or more off the parts.", Parts("18", "18 1/4").FaultOf(Check, "W01").Mend);
+        Assert.Equal("Put right the part that was mistyped, or take 1/4\" or more off the parts.", Rough("30", "6 1/4").FaultOf(Check, "W01").Mend);
+    }
 }

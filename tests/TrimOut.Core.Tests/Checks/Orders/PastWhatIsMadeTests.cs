@@ -67,4 +67,20 @@ public class PastWhatIsMadeTests
 
     private static TestJob Made(TestJob job, string widest, string highest) =>
         job.SayOf("Roller", CoveringKindFacts.Widest, widest).SayOf("Roller", CoveringKindFacts.Highest, highest);
+
+    [Fact]
+    public void TheMendIsThatOfTheMoment()
+    {
+        var job = Made(Jobs.Walked(), "35", "70").Mark("W01", "cable-found");
+        Assert.StartsWith("Choose a kind that is made so wide before anything is ordered.", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Ask the maker today", job.Say("W01", UnitFacts.OrderedOn, "2026-03-02").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("It hangs,", job.Mark("W01", "clicked-in").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AMeasuredOrAnOrderedSizeHasItsPlaster()
+    {
+        Made(Jobs.Measured(), "35 15/16", "70").Fault(Check, "W01");
+        Made(Jobs.Walked().Say("W01", UnitFacts.OrderWidth, "36"), "35 15/16", "70").Fault(Check, "W01");
+    }
 }

@@ -1,4 +1,5 @@
 using TrimOut.Core.Checks.Orders;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Testing;
 
@@ -63,4 +64,26 @@ public class PlumbWidthShortTests
         job.Lacks(Check, "W01", "diagonal, top left");
         job.Lacks(new OrderOffMeasures(), "W01", "diagonal, top left");
     }
+
+    [Fact]
+    public void InASquareOpeningItsWholeWidthHangsPlumb()
+    {
+        Jobs.Ordered().SayOf("Roller", CoveringKindFacts.OrderedInside, "made").Fine(Check, "W01");
+        Leaning().Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id)).SayOf("Roller", CoveringKindFacts.DeductionInside, "0").Silent(Check, "W01A");
+    }
+
+    [Fact]
+    public void WidthsAreAskedForBeforeDiagonals()
+    {
+        var job = Jobs.Walked().Say("W01", UnitFacts.OrderWidth, "36");
+        job.Lacks(Check, "W01", "width, top");
+        Jobs.Ordered().Forget("W01", WindowFacts.DiagonalUp).Lacks(Check, "W01", "diagonal, top left");
+    }
+
+    [Theory]
+    [InlineData("made", "the made width")]
+    [InlineData("opening", "the opening")]
+    public void TheWorkingTellsWhatIsOrdered(string ordered, string told) => Assert.Contains(("ordered width is", told),
+        Leaning().SayOf("Roller", CoveringKindFacts.OrderedInside, ordered).SayOf("Roller", CoveringKindFacts.DeductionInside, "3/16")
+            .Fault(Check, "W01").Working!.Inputs);
 }

@@ -42,4 +42,24 @@ public class RollPastHeadCoverTests
         .SayOf("Roller", CoveringKindFacts.Tube, "50").SayOf("Roller", CoveringKindFacts.FabricThickness, "0.4")
         .SayOf("Roller", CoveringKindFacts.ExtraFabric, "0")
         .SayOf("Fascia 3 in", HeadCoverFacts.RoomInside, room);
+
+    [Fact]
+    public void ACoverOfUnknownRoomIsNotAPass() =>
+        Room("70 mm").SayOf("Fascia 3 in", HeadCoverFacts.RoomInside, "").Lacks(Check, "W01", "room inside of Fascia 3 in in the kit");
+
+    [Fact]
+    public void WhatTheDropWaitsForIsNamed()
+    {
+        var job = Room("70 mm").Say("W01", WindowFacts.Mount, "outside");
+        job.Lacks(Check, "W01", "head above");
+        job.Forget("W01", WindowFacts.RoughHeight).Lacks(Check, "W01", "rough height");
+    }
+
+    [Fact]
+    public void OnceOrderedTheMakerIsAsked()
+    {
+        var job = Room("62 mm");
+        Assert.StartsWith("Order a larger head cover", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Ask the maker", job.Say("W01", UnitFacts.OrderedOn, "2026-03-02").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
 }

@@ -53,4 +53,14 @@ public class StepOffUnitsTests
     public void AKindThatNobodyUsesOrHeldAgainstItsSheetIsNotJudged() => Assert.Empty(Check.Run(new TestJob(DisplayUnits.Millimetres).House));
 
     private static Outcome Of(TestJob job, string step) => Jobs.Walked(job: job).SayOf("Roller", CoveringKindFacts.RoundTo, step).Of(Check, "Roller");
+
+    [Theory]
+    [InlineData(DisplayUnits.Inches, "1 mm", "measured in inches.", "a part of an inch that a tape shows.")]
+    [InlineData(DisplayUnits.Millimetres, "1/8\"", "measured in millimeters.", "whole millimeters, or the part of one that it says.")]
+    public void TheMendIsInTheUnitsOfTheHouse(DisplayUnits units, string step, string message, string mend)
+    {
+        var found = Jobs.Walked(job: new TestJob(units)).SayOf("Roller", CoveringKindFacts.RoundTo, step).FaultOf(Check, "Roller");
+        Assert.EndsWith(message, found.Message, StringComparison.Ordinal);
+        Assert.EndsWith(mend, found.Mend, StringComparison.Ordinal);
+    }
 }

@@ -73,4 +73,30 @@ public class UnitsUnlikeTests
         }
         return job;
     }
+
+    [Fact]
+    public void TheOneThatDiffersIsWhatToChange()
+    {
+        var job = Two().Say("W01B", UnitFacts.Fabric, "Twill");
+        Assert.Equal(Core.Checks.FieldRef.To(job.Unit("W01B").Item, UnitFacts.Fabric), job.Fault(Check, "W01A").Mends);
+    }
+
+    [Fact]
+    public void OfSeveralBlanksTheFirstIsAskedForAndOfTheUnitThatHasIt()
+    {
+        var job = Two().Forget("W01B", UnitFacts.Colour).Forget("W01A", UnitFacts.HeadCover);
+        job.Lacks(Check, "W01A", "color");
+        Assert.Equal(Core.Checks.FieldRef.To(job.Unit("W01B").Item, UnitFacts.Colour),
+            ((Outcome.NotChecked)job.Judge(Check, "W01A")).FillIn);
+    }
+
+    [Theory]
+    [InlineData("label")]
+    [InlineData("hung")]
+    public void OnceOneOfThemIsThereTheOwnerAgreesOrItIsOrderedAgain(string by)
+    {
+        var job = Two().Say("W01B", UnitFacts.Fabric, "Twill").Say("W01A", UnitFacts.OrderedOn, "2026-03-02");
+        job = by == "hung" ? job.Mark("W01B", "clicked-in") : job.Say("W01B", UnitFacts.BoxLabel, "W01B");
+        Assert.StartsWith("Have the owner agree", job.Fault(Check, "W01A").Mend, StringComparison.Ordinal);
+    }
 }
