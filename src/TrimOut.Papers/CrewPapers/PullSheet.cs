@@ -84,7 +84,7 @@ internal static class PullSheet
     };
 
     private static Inline Spares(HomeRun run) => run.Shown(RunFacts.SpareCables) is not { } count ? Blank
-        : run.Shown(RunFacts.SpareEnds) is { } ends ? Ours($"{count}, ends at {ends}") : count;
+        : run.Shown(RunFacts.SpareEnds) is { } ends ? Ours($"{count}: {ends}") : count;
 
     private static void Risers(MarkdownWriter to, PaperData data)
     {

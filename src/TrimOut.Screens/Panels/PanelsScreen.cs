@@ -219,8 +219,7 @@ internal static class PanelRows
         {
             rows.Add(new PanelRow(panel, null, null));
             var runs = panel.Runs.ToLookup(r => r.Output);
-            var last = Math.Max(panel.Type?.Outputs ?? 0, runs.Max(r => r.Key) ?? 0);
-            for (var output = 1; output <= last; output++)
+            foreach (var output in panel.OutputNumbers)
             {
                 if (!runs[output].Any())
                     rows.Add(new PanelRow(panel, output, null));
