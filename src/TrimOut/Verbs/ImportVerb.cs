@@ -117,6 +117,8 @@ internal static class ImportVerb
     {
         if (PlainFile.NameOf(path) is { } other)
             throw new VerbException(ExitCode.CannotCreate, $"{path} is {other}, not a file.");
+        if (File.Exists(path) && (new FileInfo(path).Length > MostOfColumns || ColumnsIn(path).Any(l => !ScheduleOptions.ReadColumn(l).Ok)))
+            throw new VerbException(ExitCode.CannotCreate, $"{path} is there already and holds something else than columns. Nothing was imported.");
         File.WriteAllLines(path, plan.Columns.Select(c => $"{c.Field.Name}={c.Header}"));
         Common.Say($"Columns written to {path}.");
     }
