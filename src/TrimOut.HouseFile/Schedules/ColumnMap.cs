@@ -67,7 +67,7 @@ internal sealed class ColumnMap
     /// <summary>Whether no two columns have one header, such as a width below "Rough opening" and another below "Unit".</summary>
     private bool IsTold => Header.Cells.Where(h => h.Length > 0).GroupBy(h => h, StringComparer.OrdinalIgnoreCase).All(h => h.Count() == 1);
 
-    /// <summary>A header below one that heads several columns at once: each column by both, the upper one reaching as far as nothing else stands in it.</summary>
+    /// <summary>A header below one that heads several columns at once: each by both, the upper one reaching as far as nothing else stands in it.</summary>
     private static SheetRow Under(SheetRow group, SheetRow row)
     {
         var over = "";

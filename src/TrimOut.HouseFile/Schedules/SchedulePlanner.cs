@@ -160,7 +160,8 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         _imports ??= log.Changes.Where(c => c.What.StartsWith(ScheduleImport.Begins, StringComparison.Ordinal)).Select(c => c.Id).ToHashSet();
         return head?.Stored is null ? null
             : !_imports.Contains(head.Id) ? string.Create(CultureInfo.InvariantCulture, $"{head.By} typed it on {head.At:yyyy-MM-dd}")
-            : of is Window { SmallestWidth: not null } && (fact == WindowFacts.RoughWidth || fact == WindowFacts.RoughHeight) ? "the finished opening was measured"
+            : of is Window { SmallestWidth: not null } && (fact == WindowFacts.RoughWidth || fact == WindowFacts.RoughHeight)
+                ? "the finished opening was measured"
             : null;
     }
 

@@ -78,7 +78,7 @@ internal static class StepText
     private static StepEntity? Entity(string statement, int line, Func<string, bool> wanted)
     {
         var (equals, open) = (statement.IndexOf('=', StringComparison.Ordinal), statement.IndexOf('(', StringComparison.Ordinal));
-        if (statement is not ['#', ..] || equals < 0 || open < equals || !int.TryParse(statement.AsSpan(1, equals - 1).Trim(), out var id))
+        if (statement is not ['#', ..] || equals < 0 || open < equals || ReferenceIn(statement[..equals].Trim()) is not { } id)
             return null;
         var type = statement[(equals + 1)..open].Trim().ToUpperInvariant();
         var close = statement.LastIndexOf(')');

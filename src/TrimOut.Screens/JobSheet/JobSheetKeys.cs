@@ -65,7 +65,8 @@ internal static class JobSheetKeys
             (s, context) => Transition.Save(s, AddItems.Unit(context.House, s.Current(context)!.Window.Id))) { Disabled = NoUnit, OnBar = false },
         new KeyAction<JobSheetScreen>("P", "People, dates", "Contacts with their numbers, visits with who is expected, and boxes that are not here.",
             (s, context) => Transition.Open(s, PeopleScreen.On(null, context))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("I", "Schedule", "Takes windows in from an office's schedule: CSV, a spreadsheet or a building model; shown before anything is.",
+        new KeyAction<JobSheetScreen>("I", "Schedule",
+            "Takes windows in from an office's schedule: CSV, a spreadsheet or a building model; shown before anything is.",
             (s, context) => new Transition(s, SchedulesScreen.Find(context))) { OnBar = false },
         new KeyAction<JobSheetScreen>("-", "Leave out", LeavingOut.Help, (s, context) => Transition.Type(s, LeavingOut.Ask(s, s.Current(context)!.Window)))
             { Disabled = (s, context) => LeavingOut.NotBecause(s.LeftOut(context) ?? s.Current(context)?.Window), OnBar = false },

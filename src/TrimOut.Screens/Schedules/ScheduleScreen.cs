@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
@@ -34,7 +33,7 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
 
     public string Search { get; init; } = "";
 
-    public (int Shown, int All) Count(ScreenContext context) => (Rows.Count, ListAt(Shown).Count);
+    public (int Shown, int All) Count(ScreenContext context) => (Rows.Count, ListAt(Shown).Length);
 
     public IScreen Searching(string search, ScreenContext context)
     {
@@ -84,7 +83,7 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
             detail.PutWrapped(1, 1, Detail - 1, $"{Rows[Selected].Head}: {Rows[Selected].Text}{(Column is { } of ? $" ({of.Help})" : "")}", Tone.Text);
     }
 
-    private IReadOnlyList<ScheduleLine> ListAt(int list) => list switch
+    private ImmutableArray<ScheduleLine> ListAt(int list) => list switch
     {
         0 => Read.Windows,
         1 => Read.Differing,

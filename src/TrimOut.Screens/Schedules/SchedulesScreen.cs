@@ -40,8 +40,8 @@ internal sealed record SchedulesScreen(IReadOnlyList<ScheduleChoice> Found, int 
             + "O takes any file by its path.", Tone.Text);
         if (Found.Count == 0)
         {
-            area.PutWrapped(1, y + 1, 3, "No such file was found beside this house, in your folders or on a stick. Plug it in and come back, or type its path: O.",
-                Tone.Strong);
+            area.PutWrapped(1, y + 1, 3,
+                "No such file was found beside this house, in your folders or on a stick. Plug it in and come back, or type its path: O.", Tone.Strong);
             return;
         }
         var list = area.Rows(y + 1, area.Height - y - 4);

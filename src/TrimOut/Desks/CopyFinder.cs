@@ -19,7 +19,8 @@ internal static class CopyFinder
         var name = HouseOnDisk.HouseOf(house);
         return
         [
-            .. folders.Prepend(Path.GetDirectoryName(house) ?? "").Where(f => f.Length > 0).Distinct(StringComparer.Ordinal).SelectMany(f => FoundFiles.In(f, Pattern))
+            .. folders.Prepend(Path.GetDirectoryName(house) ?? "").Where(f => f.Length > 0).Distinct(StringComparer.Ordinal)
+                .SelectMany(f => FoundFiles.In(f, Pattern))
                 .Where(f => f != house).Distinct(StringComparer.Ordinal).Take(Most).Select(f => Choice(f, name))
                 .OrderByDescending(c => c.Same == true).ThenByDescending(c => c.Changed),
         ];

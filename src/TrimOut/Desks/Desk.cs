@@ -160,7 +160,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
         ScheduleDesk.Read(log, Typed(path), columns).Then(read =>
         {
             if (columns.Count > 0)
-                (_settings = _settings with { Columns = new Dictionary<string, IReadOnlyDictionary<string, string>>(_settings.Columns) { [read.Headers] = columns } }).Write();
+                (_settings = _settings.Naming(read.Headers, columns)).Write();
             else if (_settings.Columns.TryGetValue(read.Headers, out var before))
                 return ScheduleDesk.Read(log, Typed(path), before).Then<ScheduleRead>(again => again.Read);
             return (Result<ScheduleRead>)read.Read;

@@ -41,7 +41,8 @@ internal static class ScheduleDesk
             return new Refusal($"{path} can't be read: {failed.Message}");
         }
         return ScheduleImport.Plan(log, bytes, Path.GetFileName(path), ScheduleOptions.ByHeaders with { Columns = named, Revised = true })
-            .Then<(ScheduleRead, string)>(plan => (Told(plan), string.Join('\n', plan.Columns.Select(c => c.Header).Concat(plan.Unused).Order(StringComparer.Ordinal))));
+            .Then<(ScheduleRead, string)>(plan =>
+                (Told(plan), string.Join('\n', plan.Columns.Select(c => c.Header).Concat(plan.Unused).Order(StringComparer.Ordinal))));
     }
 
     private static ScheduleRead Told(SchedulePlan plan) => new(plan.Sheet, plan.Changes ? plan.Draft : null,
@@ -51,7 +52,8 @@ internal static class ScheduleDesk
         plan.Revised.Count(r => r.KeptBecause is null),
         plan.Missing,
         [
-            .. plan.Problems.Select(p => new ScheduleLine(string.Create(CultureInfo.InvariantCulture, $"line {p.Line}"), $"{p.Column}: {p.Reason} {p.Outcome}")),
+            .. plan.Problems.Select(p =>
+                new ScheduleLine(string.Create(CultureInfo.InvariantCulture, $"line {p.Line}"), $"{p.Column}: {p.Reason} {p.Outcome}")),
             .. plan.Understood.Select(u => new ScheduleLine("understood", u)),
         ],
         [.. ScheduleField.All.Select(f => new ScheduleColumn(f.Name, f.Help, plan.Columns.Where(c => c.Field == f).Select(c => c.Header).FirstOrDefault()))],

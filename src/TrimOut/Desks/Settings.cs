@@ -57,6 +57,12 @@ internal sealed record Settings(string? Look, ImmutableArray<string> Recent, str
         BackupsBefore = [.. BackupsBefore.Append(Backups).OfType<string>().Where(f => f != folder).Distinct()],
     };
 
+    /// <summary>With columns that were chosen for schedules of such headers; of many the oldest are forgotten.</summary>
+    public Settings Naming(string headers, IReadOnlyDictionary<string, string> columns) => this with
+    {
+        Columns = Columns.Where(c => c.Key != headers).TakeLast(RecentAtMost - 1).Append(new(headers, columns)).ToDictionary(c => c.Key, c => c.Value),
+    };
+
     /// <summary>With a house file at the head of those opened lately.</summary>
     public Settings Opened(string path) => this with { Recent = [path, .. Recent.Where(r => r != path).Take(RecentAtMost - 1)] };
 

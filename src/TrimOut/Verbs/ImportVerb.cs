@@ -16,7 +16,10 @@ internal static class ImportVerb
     public static Command Build()
     {
         var path = Common.House();
-        var schedule = new Argument<string>("SCHEDULE") { Description = "The window schedule: CSV, a spreadsheet (.xlsx, .xls) or a building model (IFC as STEP text)." };
+        var schedule = new Argument<string>("SCHEDULE")
+        {
+            Description = "The window schedule: CSV, a spreadsheet (.xlsx, .xls) or a building model (IFC as STEP text).",
+        };
         var room = new Option<string?>("--room") { Description = "The room of windows that have none.", HelpName = "name" };
         var units = new Option<string?>("--units") { Description = "The unit of bare numbers where a header names none; the house's own when left out." };
         units.AcceptOnlyFromAmong("in", "ft", "mm", "cm");
@@ -106,7 +109,8 @@ internal static class ImportVerb
         if (PlainFile.NameOf(path) is { } other)
             throw new VerbException(ExitCode.NoInput, $"{path} is {other}, not a file.");
         return !File.Exists(path) ? throw new VerbException(ExitCode.NoInput, $"There is no file {path}.")
-            : Encoding.UTF8.GetString(PlainFile.ReadAll(path, MostOfColumns)).Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+            : Encoding.UTF8.GetString(PlainFile.ReadAll(path, MostOfColumns))
+                .Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
                 .Where(l => !l.StartsWith('#'));
     }
 

@@ -14,7 +14,7 @@ internal static class SmallBook
     private static readonly string[] Formats = ["General", "0.0 \"mm\"", "# ??/16\\\"", "yyyy-mm-dd"];
 
     /// <summary>A file.</summary>
-    /// <param name="sheets">Each sheet: name, whether it is hidden, rows of cells (text, a number, a number with the place of its format), merged ranges.</param>
+    /// <param name="sheets">Each sheet: name, whether hidden, rows of cells (text, a number, a number with the place of its format), merged ranges.</param>
     public static byte[] Of(params (string Name, bool Hidden, object?[][] Rows, string[] Merged)[] sheets)
     {
         using var file = new MemoryStream();
@@ -22,17 +22,20 @@ internal static class SmallBook
         {
             Put(zip, "[Content_Types].xml", "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"><Default Extension=\"rels\" "
                 + "ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/><Default Extension=\"xml\" ContentType=\"application/xml\"/>"
-                + "<Override PartName=\"/xl/workbook.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml\"/></Types>");
+                + "<Override PartName=\"/xl/workbook.xml\" "
+                + "ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml\"/></Types>");
             Put(zip, "_rels/.rels", Relations(["officeDocument"], _ => "xl/workbook.xml"));
             Put(zip, "xl/workbook.xml", $"<workbook xmlns=\"{Space}\" xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\"><sheets>"
-                + string.Concat(sheets.Select((s, at) => $"<sheet name=\"{s.Name}\" sheetId=\"{at + 1}\"{(s.Hidden ? " state=\"hidden\"" : "")} r:id=\"r{at}\"/>"))
+                + string.Concat(sheets.Select((s, at) =>
+                    $"<sheet name=\"{s.Name}\" sheetId=\"{at + 1}\"{(s.Hidden ? " state=\"hidden\"" : "")} r:id=\"r{at}\"/>"))
                 + "</sheets></workbook>");
             Put(zip, "xl/_rels/workbook.xml.rels", Relations([.. sheets.Select(_ => "worksheet"), "styles"],
                 at => at < sheets.Length ? $"worksheets/sheet{at}.xml" : "styles.xml"));
             Put(zip, "xl/styles.xml", $"<styleSheet xmlns=\"{Space}\"><numFmts count=\"{Formats.Length - 1}\">"
                 + string.Concat(Formats.Skip(1).Select((f, at) => $"<numFmt numFmtId=\"{170 + at}\" formatCode=\"{SecurityElement.Escape(f)}\"/>"))
                 + $"</numFmts><cellXfs count=\"{Formats.Length}\">"
-                + string.Concat(Formats.Select((_, at) => $"<xf numFmtId=\"{(at == 0 ? 0 : 169 + at)}\" applyNumberFormat=\"1\"/>")) + "</cellXfs></styleSheet>");
+                + string.Concat(Formats.Select((_, at) => $"<xf numFmtId=\"{(at == 0 ? 0 : 169 + at)}\" applyNumberFormat=\"1\"/>"))
+                + "</cellXfs></styleSheet>");
             foreach (var (at, sheet) in sheets.Index())
                 Put(zip, $"xl/worksheets/sheet{at}.xml", Sheet(sheet.Rows, sheet.Merged));
         }

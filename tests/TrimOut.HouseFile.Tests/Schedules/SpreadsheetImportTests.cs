@@ -64,7 +64,8 @@ public class SpreadsheetImportTests
     }
 
     [Fact]
-    public void AProblemNamesTheRowOfTheSheet() => Assert.Equal([3], Plan(Book([["Tag", "Width"], ["W01", 30], ["W02", "wide"]])).Value.Problems.Select(p => p.Line));
+    public void AProblemNamesTheRowOfTheSheet() =>
+        Assert.Equal([3], Plan(Book([["Tag", "Width"], ["W01", 30], ["W02", "wide"]])).Value.Problems.Select(p => p.Line));
 
     [Fact]
     public void AFileThatOnlyBeginsLikeASpreadsheetIsRefusedInWords()

@@ -43,7 +43,8 @@ public class WindowTableTests
     [Fact]
     public void ACellBehindTheLastHeaderIsToldOf()
     {
-        var plan = ScheduleImport.Plan(new TestJob().Scribe.Log, "Tag,Note\nW01,left, tight\nW02,right,\n"u8.ToArray(), "w.csv", ScheduleOptions.ByHeaders).Value;
+        var plan = ScheduleImport.Plan(new TestJob().Scribe.Log, "Tag,Note\nW01,left, tight\nW02,right,\n"u8.ToArray(), "w.csv",
+            ScheduleOptions.ByHeaders).Value;
         var said = Assert.Single(plan.Problems);
         Assert.Equal((2, "behind the last"), (said.Line, said.Column));
         Assert.StartsWith("\"tight\" has no header.", said.Reason, StringComparison.Ordinal);
