@@ -131,7 +131,7 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
     {
         var findings = row.Run is { } run ? UnitCard.Around(context, run.Unit).OrderBy(f => f.Check.Severity).ThenBy(f => f.Subject.Id != run.Id)
             : row.Panel is { } on ? context.Report.About(on) : [];
-        var said = findings.Where(f => f.Open).Select(f => $"{UnitCard.WordOf(f.Check.Severity)} {f.Found.Message.In(context.House)}");
+        var said = findings.Where(f => f.Open).Select(f => $"{UnitCard.WordOf(f.Check.Severity)} {context.Report.Said(f)}");
         return string.Join(" ", row is { Panel: { } panel, Output: null } ? [Heading(panel) + ".", .. said] : said);
     }
 

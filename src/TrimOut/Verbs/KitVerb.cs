@@ -137,9 +137,8 @@ internal static class KitVerb
                     : $"A file says who checked its values and when: {AboutSheet.HeldBy}, {AboutSheet.HeldOn}."));
         }
         var effect = TakePart.Effect(CheckReport.Of(house), draft.Value);
-        foreach (var (said, finding) in effect.Come.Select(f => ("Then found", f))
-            .Concat(effect.Reopen.Select(f => ("Waived, and then open again", f))).Concat(effect.Go.Select(f => ("Then no longer found", f))))
-            Common.Say($"{said}: {house.NameOf(finding.Subject)}: {finding.Found.Message.In(house)}");
+        foreach (var (becomes, _, said) in effect.Told)
+            Common.Say($"{becomes}: {said}");
         Common.Say(effect.ToString());
         return draft.Value;
     }
