@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
+using TrimOut.Core.Checks.Evidence;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
@@ -131,7 +132,9 @@ public sealed class CheckReport
     public Working? WorkingOf(Finding finding) => JudgedAgain(finding)?.Working;
 
     /// <summary>The values of makers' sheets, as facts, that a finding was judged by and that nobody checked against their sheets.</summary>
-    public IReadOnlyList<Fact> UncheckedBehind(Finding finding) => House.State.UncheckedValues.Count == 0 ? []
+    public IReadOnlyList<Fact> UncheckedBehind(Finding finding) =>
+        // That rule tells of such values and of nothing else: a mark would say it twice.
+        House.State.UncheckedValues.Count == 0 || finding.Check.Id == KitUnchecked.Id ? []
         : _unchecked.GetOrAdd(finding, f => UncheckedValues.In(House, [.. _sheets.First(s => s.Check.Info.Id == f.Check.Id).ReadsBehind(f)]));
 
     /// <summary>What a finding says to whoever reads the house as it is shown, marked where it was judged by a value that nobody checked.</summary>

@@ -64,10 +64,12 @@ internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, i
         var y = area.PutWrapped(1, 1, lines, $"{figure.Name}: {figure.Value}", Tone.Strong);
         y = area.PutWrapped(1, y, lines, figure.Working.Formula, Tone.Text);
         var inputs = string.Join("; ", figure.Working.Inputs.Select(i => $"{i.Name} {i.Value}"));
-        if (figure.ByUnchecked is { } by)
-            y = area.PutWrapped(1, y, 3, $"{char.ToUpperInvariant(by[0])}{by[1..]}. Their makers' sheets are the source, and nobody held them against those yet.", Tone.Caution);
-        y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - 2), UncheckedValues.Marked(inputs, figure.ByUnchecked is not null), Tone.Text);
-        area.PutWrapped(1, Math.Min(y, area.Height - 1), 2, figure.Source.Title, Tone.Dim);
+        var open = !figure.Unchecked.IsEmpty;
+        var source = figure.Source.Title
+            + (open ? $"; maker's sheet, not checked by anyone: {string.Join(", ", figure.Unchecked.Select(f => f.Label))}" : "");
+        var below = Math.Clamp(TextWidth.Wrap(source, area.Width - 1).Count(), 1, 3);
+        y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - below), UncheckedValues.Marked(inputs, open), Tone.Text);
+        area.PutWrapped(1, Math.Min(y, area.Height - 1), below, source, open ? Tone.Caution : Tone.Dim);
     }
 }
 

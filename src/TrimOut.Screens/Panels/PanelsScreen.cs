@@ -124,7 +124,7 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
         var carried = context.House.Runs.FirstOrDefault(r => r.Id == Carried);
         var (joined, by) = UncheckedValues.Read(context.House, house => CableType.Joined(Cable(current?.Run is { } at ? house.FindUnit(at.Unit.Id)?.Run : null, house)));
         var (cue, tone) = carried is null
-            ? (UncheckedValues.Marked($" Panel off while you land and splice: {joined}.", by.Count > 0), Tone.Caution)
+            ? (UncheckedValues.Marked($" Panel off to land and splice: {joined}.", by.Count > 0), Tone.Caution)
             : ($" In hand: {carried.Name}. Move to an output and press Space to land it.", Tone.Strong);
         body.PutFit(0, body.Height - 1, body.Width, cue, tone);
     }

@@ -17,8 +17,10 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
     /// <summary>What the sign behind a figure means.</summary>
     public const string NobodyTyped = "* typed by nobody: what the program began with, or a cable of the kit";
 
+    private const string NobodyTypedInShort = "* typed by nobody: begun with, or the kit's";
+
     /// <summary>What the other sign behind a figure means.</summary>
-    public const string NobodyChecked = "? by a maker's sheet that nobody checked it against";
+    public const string NobodyChecked = "? not checked against its sheet";
 
     public IReadOnlyList<Sign> Signs => [Sign.Words("?", "a figure that rests on a maker's sheet, and nobody checked it against that sheet yet"), Sign.Words("*", "a figure that nobody typed for this unit: what the program began with, or a cable of the kit")];
 
@@ -50,9 +52,14 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
             area.PutFit(20, y, 16, $" {shown}{(Inputs.IsBegun(row.Label) && shown != "-" ? " *" : "")}{(Inputs.IsUnchecked(row.Label) ? UncheckedValues.Mark : "")}", current ? Tone.Selected : Tone.Text);
         }
         var begun = WhatIfRow.All.Any(r => Inputs.IsBegun(r.Label) && r.Show(Inputs, house) != "-");
-        string?[] notes = [begun ? NobodyTyped : null, Inputs.RestsOnUnchecked ? NobodyChecked : null];
-        if (notes.OfType<string>().ToList() is { Count: > 0 } said)
-            area.PutFit(1, WhatIfRow.All.Count, area.Width - 2, string.Join("; ", said), Tone.Dim);
+        var notes = (begun, Inputs.RestsOnUnchecked) switch
+        {
+            (true, true) => $"{NobodyTypedInShort}; {NobodyChecked}",
+            (true, _) => NobodyTyped,
+            (_, true) => NobodyChecked,
+            _ => "",
+        };
+        area.PutFit(1, WhatIfRow.All.Count, area.Width - 2, notes, Tone.Dim);
         var answer = Answer(house, Inputs);
         if (!answer.Ok)
         {
@@ -78,7 +85,7 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
                 $"{(enough ? "" : context.Glyphs.Stop + " ")}{what.Arrives.Volts:0.00} V arrive of {what.Supply}")),
             enough ? Tone.Strong : Tone.Stop);
         area.PutFit(0, 1, area.Width,
-            Marked(string.Create(CultureInfo.InvariantCulture, $"{what.LostPercent:0.0} % lost over {what.Loop.Ohms:0.000} ohm out and back")), Tone.Text);
+            Marked(string.Create(CultureInfo.InvariantCulture, $"{what.LostPercent:0.0} % lost, {what.Loop.Ohms:0.000} ohm out and back")), Tone.Text);
         if (what.Units == 1)
             return;
         var each = what.Each;
