@@ -67,7 +67,11 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public List<PartSheet> Kept { get; } = [];
 
-    public IReadOnlyList<KeptPart> Kit => [.. Kept.Select((p, at) => new KeptPart($"{p.Name}-{at + 1}.part.txt", p))];
+    public IReadOnlyList<KeptPart> Kit => [.. Kept.Select((p, at) => new KeptPart($"{p.Name}-{at + 1}.part.txt", p)),
+        .. Broken.Select(why => new KeptPart(why, new Core.Refusal(why)))];
+
+    /// <summary>Files of the kit folder that can't be read, each with why.</summary>
+    public List<string> Broken { get; } = [];
 
     public IReadOnlyList<string> Weaker(IReadOnlyList<PartSheet> parts) => [.. parts.Where(p => Kept.Exists(k => p.Kind == k.Kind && p.Name == k.Name
         && k.Values.Any(v => v.Held) && p.Values.All(v => !v.Held))).Select(p => p.Name)];
