@@ -11,8 +11,8 @@ public static class PaperList
     /// <summary>All papers.</summary>
     public static IReadOnlyList<Paper> All { get; } =
     [
-        Binder.Paper, KitchenCard.Paper, PanelDoorSheet.Paper, SunSheet.Paper, WalkSheet.Paper, PullSheet.Paper, LabelSheet.Paper, TestRecord.Paper,
-        MeasureForm.Paper, PartsList.Paper, OrderSheet.Paper, ReceivingList.Paper, HangSheet.Paper, PanelSchedule.Paper, ServiceForm.Paper,
+        Binder.Paper, KitchenCard.Paper, PanelDoorSheet.Paper, SunSheet.Paper, WorkPlan.Paper, WalkSheet.Paper, PullSheet.Paper, LabelSheet.Paper,
+        TestRecord.Paper, MeasureForm.Paper, PartsList.Paper, OrderSheet.Paper, ReceivingList.Paper, HangSheet.Paper, PanelSchedule.Paper, ServiceForm.Paper,
     ];
 
     /// <summary>The paper with that id; null when there is none.</summary>

@@ -92,6 +92,7 @@ public class KeyTableTests
         ["n"] = (["New house", "New window", "New panel", "New remote", "New item", "New part", "New room", "New box", "New contact"], "adds one"),
         ["N"] = (["New hub", "New visit"], "adds one of the other sort that the screen shows"),
         ["O"] = (["Open a path", "From folder", "View only", "Other copies"], "opens in another way than Enter"),
+        ["w"] = (["Write calendar", "Write it"], "writes what the screen is about to a file"),
         ["t"] = (["Type a column", "Type a reading", "Type the output"], "types what is due of the row under the cursor"),
         ["p"] = (["Cut plan", "Plan again", "Spread out"], "plans"),
         ["g"] = (["Go to tag", "Go to a day"], "goes to what is typed"),

@@ -43,6 +43,12 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
     public Result<ScheduleRead> ReadSchedule(HouseLog log, string path, IReadOnlyDictionary<string, string> columns) =>
         FoundSchedules.TryGetValue(path, out var read) ? read(log, columns) : new Refusal($"There is no file {path}.");
 
+    public Result<string> WriteCalendar(HouseLog log, string where)
+    {
+        Written.Add($"calendar of {log.House.Visits.Count()}");
+        return $"{where}-visits.ics";
+    }
+
     public Result<CopyRead> ReadCopy(string path) =>
         OtherCopies.TryGetValue(path, out var copy) ? copy : new Refusal($"{path} can't be read: there is no such file.");
 

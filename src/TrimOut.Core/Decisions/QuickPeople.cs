@@ -1,3 +1,4 @@
+using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
@@ -40,16 +41,31 @@ public static class QuickPeople
         var day = VisitFacts.On.ReadTyped(first[0], house, today);
         if (!day.Ok && first[0].Length > 0 && (char.IsAsciiDigit(first[0][0]) || first[0][0] is '+' or '-'))
             return new Refusal(day.Reason!);
-        var what = !day.Ok ? text : first.Length > 1 ? first[1] : "";
+        var (what, times) = Times(house, !day.Ok ? text : first.Length > 1 ? first[1] : "");
         if (what.Length == 0)
             return new Refusal("Say what is done on that day, such as Hang upstairs.");
-        var draft = AddItems.Visit(house, what).Then<Draft>(d => day.Ok ? d.PutStored(Id(d), VisitFacts.On.Name, day.Value) : d);
+        var draft = AddItems.Visit(house, what).Then<Draft>(d => day.Ok ? d.PutStored(Id(d), VisitFacts.On.Name, day.Value) : d)
+            .Then<Draft>(d => times.Aggregate(d, (all, t) => all.PutStored(Id(all), t.Fact.Name, t.Stored)));
         var words = what.Replace('-', ' ');
         if (VisitFacts.Phase.Options(house).FirstOrDefault(o => words.StartsWith(o.Shown.Replace('-', ' '), StringComparison.OrdinalIgnoreCase)) is { } phase)
             draft = draft.Then<Draft>(d => d.PutStored(Id(d), VisitFacts.Phase.Name, phase.Stored));
         foreach (var name in who.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
             draft = draft.Then(d => Expecting(house, d, name, addUnknown));
         return draft;
+    }
+
+    /// <summary>Takes a time of day off the words, and how long it lasts where a second one stands behind it: <c>08:30-12:00 Hang upstairs</c>.</summary>
+    private static (string Words, List<(Fact Fact, string Stored)> Times) Times(House house, string words)
+    {
+        var first = words.Split(' ', 2, StringSplitOptions.TrimEntries);
+        var clocks = first[0].Split('-', '–');
+        if (first.Length < 2 || clocks.Length > 2 || clocks.Any(c => !c.Contains(':', StringComparison.Ordinal) || !VisitFacts.From.ReadTyped(c, house).Ok))
+            return (words, []);
+        var times = clocks.Select(c => TimeOnly.Parse(VisitFacts.From.ReadTyped(c, house).Value, CultureInfo.InvariantCulture)).ToList();
+        var taken = new List<(Fact, string)> { (VisitFacts.From, VisitFacts.From.Write(times[0])) };
+        if (times.Count == 2 && times[1] > times[0])
+            taken.Add((VisitFacts.Lasts, VisitFacts.Lasts.Write(Math.Round((decimal)(times[1] - times[0]).TotalHours, 2))));
+        return times.Count == 2 && times[1] <= times[0] ? (words, []) : (first[1], taken);
     }
 
     private static Result<Draft> With(House house, Draft draft, string word)

@@ -43,6 +43,8 @@ public static class HouseFacts
     public static readonly Fact<DateOnly> DrywallOn = Of.Date("drywall-on", "Drywall starts", "After this day a mistake costs a wall.", Phase.RoughIn);
     public static readonly Fact<DateOnly> PaintedOn = Of.Date("painted-on", "Painted", "When the finished openings can be measured.", Phase.CloseIn);
     public static readonly Fact<DateOnly> HandoverOn = Of.Date("handover-on", "Handover", "When the owner moves in.", Phase.Handover);
+    public static readonly Fact<int> OrderLead = Of.Count("order-lead", "Order takes, days",
+        "How many days the maker takes from the order to the boxes, as the supplier says.", Phase.Order, 1, 365);
     public static readonly Fact<decimal> CableAllowance = Of.Number("cable-allowance", "Cable allowance, %",
         "Added to the legs for bends and slack: a crew's own figure.", Phase.RoughIn, 0, 100);
     public static readonly Fact<Temperature> ConductorTemperature = Of.Degrees("conductor-temperature", "Max cable temp",
@@ -86,7 +88,7 @@ public static class HouseFacts
     [
         Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, TimeZone, Meter, MeterLeads, MeterStep,
         CableAtTest, Openings, OldestPaint, PaintTested, DrillGuard,
-        FramingOn, DrywallOn, PaintedOn, HandoverOn, CableAllowance, ConductorTemperature, DropAllowed, BudgetCurrent, PanelTail, CutLoss,
+        FramingOn, DrywallOn, PaintedOn, HandoverOn, OrderLead, CableAllowance, ConductorTemperature, DropAllowed, BudgetCurrent, PanelTail, CutLoss,
         SpreadLimit, SquareLimit, PassLimit,
         DemonstratedOn, DemonstratedTo, PowerCutTold, BinderGivenOn, BookAt, OpenItemsAgreed, AcceptedBy, AcceptedOn,
         WarrantyTerm, WarrantyCovers, WarrantyFrom, WarrantyCall, Step,

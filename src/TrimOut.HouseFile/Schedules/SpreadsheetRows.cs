@@ -55,7 +55,7 @@ internal static class SpreadsheetRows
         // Whatever is wrong with the file, the library's words for it help nobody on site.
         catch (Exception e) when (e is not OutOfMemoryException)
         {
-            return new Refusal("It looks like a spreadsheet and can't be read as one. Open it, save it anew as .xlsx or CSV, and import that; "
+            return new Refusal("It looks like a spreadsheet and can't be read as one. Open it, save it again as .xlsx or CSV, and import that; "
                 + "nothing was imported.");
         }
     }

@@ -35,11 +35,17 @@ internal static class PeopleKeys
                 { Box.Unit: { } unit } => Deliver.DidNotCome(unit),
                 _ => new Refusal("Move to a visit or a box first."),
             })) { Disabled = NoRow },
+        new KeyAction<PeopleScreen>("w", "Write calendar", "Writes the visits beside the house file, as a calendar of any sort takes them in (.ics).",
+            (s, context) => new Transition(s, Calendar(context)))
+            { Disabled = (_, context) => context.House.Visits.Any(v => v.On is not null) ? null : "No visit has a day yet. N adds one.", OnBar = false },
         new KeyAction<PeopleScreen>("X", "Remove", "Takes the contact or visit out of the house; it can be brought back by undo.", AskRemove)
             { Disabled = (s, context) => s.Current(context) is { Box: null } ? null : "Move to a contact or a visit first.", OnBar = false },
         Filtering.Key<PeopleScreen>("rows", "name, part in the job, number, day, tag"),
         .. Moves.Through<PeopleScreen>("row", (s, context, by) => s.Moved(context, by)),
     ];
+
+    private static Ask.Beside Calendar(ScreenContext context) => new("Writing the visits", (desk, _, _) =>
+        desk.WriteCalendar(context.Log, context.Where).Then<Ask>(file => new Ask.Say($"Written: {file}. Taken in again, it changes the same entries.")));
 
     private static string? NoRow(PeopleScreen s, ScreenContext context) =>
         s.Current(context) is null ? "Nobody is noted yet. n adds a contact, N a visit." : null;

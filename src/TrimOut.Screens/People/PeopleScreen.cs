@@ -1,6 +1,8 @@
 using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Visits;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
@@ -62,6 +64,10 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
     {
         var rows = Rows(context);
         var nobody = context.House.Contacts.Any() && !context.House.Contacts.Any(c => c.AfterHandover);
+        if (VisitPlan.Order(context.House) is { } due)
+            area.PutFit(1, 1, area.Width - 1, string.Create(CultureInfo.InvariantCulture,
+                $"{(due.By < context.Today ? "TOO LATE to order" : "To be ordered")} by {due.By:yyyy-MM-dd}, to be here on {due.Needed:yyyy-MM-dd}: {string.Join(", ", due.Units)}"),
+                due.By < context.Today ? Tone.Stop : Tone.Caution);
         area.PutFit(1, 0, area.Width - 1, nobody ? "Nobody is chosen to call after handover yet: Enter on a contact says so."
             : "On the papers of the crew; who is called after handover stands in the binder.", nobody ? Tone.Caution : Tone.Dim);
         if (Search.Length == 0 && rows.All(r => r.Id.Length == 0))
@@ -88,7 +94,7 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
     private static string Text(PeopleRow row, ScreenContext context) => row switch
     {
         { Contact: { } c } => $"  {TextWidth.Fit(c.Show(ContactFacts.Telephone), 16).PadRight(16)} {Part(c)}{c.Name}",
-        { Visit: { } v } => $"  {Day(v),-10} {When(v, context)}{v.Name}{Who(v)}",
+        { Visit: { } v } => $"  {Day(v),-10}{Time(v)} {When(v, context)}{v.Name}{Who(v)}",
         { Box: { } b } => $"  {b.Unit.Tag,-6} {(b.Reorder ? "REORDER: " : "")}{b.Why.In(context.House)}",
         { Heading: PeopleRows.Contacts } when !context.House.Contacts.Any() => $" {row.Heading}: none yet; n adds one",
         { Heading: PeopleRows.Visits } when !context.House.Visits.Any() => $" {row.Heading}: none planned; N adds one",
@@ -98,6 +104,9 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
     private static string Part(Contact contact) => contact.Show(ContactFacts.Part) is { Length: > 0 } part ? $"{part}: " : "";
 
     private static string Day(Visit visit) => visit.Show(VisitFacts.On) is { Length: > 0 } on ? on : "no day yet";
+
+    private static string Time(Visit visit) => visit.Show(VisitFacts.From) is not { Length: > 0 } from ? ""
+        : visit.Show(VisitFacts.Lasts) is { Length: > 0 } hours ? $" {from} for {hours} h" : $" {from}";
 
     private static string When(Visit visit, ScreenContext context) => visit.State switch
     {
@@ -136,13 +145,15 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
         {
             var y = area.PutWrapped(0, 0, 3, visit.Name, Tone.Strong);
             var state = visit.State switch { VisitState.Done => "done", VisitState.CalledOff => "called off", _ => "planned" };
-            y = area.PutWrapped(0, y, 2, $"{Day(visit)}, {state}{(visit.Phase is null ? "" : $", {visit.Show(VisitFacts.Phase)}")}",
+            y = area.PutWrapped(0, y, 2, $"{Day(visit)}{Time(visit)}, {state}{(visit.Phase is null ? "" : $", {visit.Show(VisitFacts.Phase)}")}",
                 IsPast(visit, context) ? Tone.Caution : Tone.Text);
             var expected = visit.Expected.ToList();
             if (expected.Count == 0)
                 y = area.PutWrapped(0, y, 2, "Nobody is expected yet: Enter says who.", Tone.Caution);
             foreach (var who in expected.Take(8))
                 y = area.PutWrapped(0, y, 2, $"{who.Name} {who.Show(ContactFacts.Telephone)}".Trim(), Tone.Text);
+            foreach (var before in VisitPlan.Before(visit, context.Steps))
+                y = area.PutWrapped(0, y, 3, $"Before it, {before.Phase.Full()}: {string.Join(", ", before.Who)}", Tone.Caution);
             area.PutWrapped(0, y, 5, visit.Show(VisitFacts.Note), Tone.Dim);
         }
         else if (row.Box is { } box)

@@ -81,6 +81,12 @@ public interface IDesk
     /// <returns>That; or that the file is not there, is no schedule or can't be read.</returns>
     Result<ScheduleRead> ReadSchedule(HouseLog log, string path, IReadOnlyDictionary<string, string> columns) => new Refusal($"{path} can't be read.");
 
+    /// <summary>Writes the visits of a house beside its file, for a calendar to take in. Called beside the keys.</summary>
+    /// <param name="log">The house with its history.</param>
+    /// <param name="where">The house file.</param>
+    /// <returns>The file, or why it could not be written.</returns>
+    Result<string> WriteCalendar(HouseLog log, string where) => new Refusal("There is no calendar here.");
+
     /// <summary>Whether the file of a picture is there, by the path that was typed for it.</summary>
     /// <param name="where">The house file.</param>
     /// <param name="picture">The path.</param>

@@ -167,6 +167,19 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
         });
 
     /// <inheritdoc/>
+    public Result<string> WriteCalendar(HouseLog log, string where)
+    {
+        try
+        {
+            return CalendarFile.Write(Path.ChangeExtension(where, null) + "-visits.ics", log);
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        {
+            return new Refusal($"The calendar can't be written: {failed.Message}");
+        }
+    }
+
+    /// <inheritdoc/>
     public Result<CopyRead> ReadCopy(string path)
     {
         try

@@ -1,7 +1,11 @@
 using System.CommandLine;
+using System.Globalization;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Deliveries;
+using TrimOut.Core.Plans.Visits;
+using TrimOut.Desks;
 
 namespace TrimOut.Verbs;
 
@@ -11,23 +15,38 @@ internal static class PeopleVerb
     public static Command Build()
     {
         var path = Common.AnyHouse();
+        var calendar = new Option<string?>("--calendar")
+        {
+            Description = "Also write the visits to a file that calendars take in (iCalendar, .ics). A file that TrimOut wrote is written over.",
+            HelpName = "file",
+        };
         var verb = new Command("people",
             "List who has a part in the job, who comes when, and which boxes are not here, a line each with tabs between: contact, name, part, number; "
-                + "visit, day, what, state, who is expected; box, unit, day expected, how it stands, reorder.") { path, Common.GoOn };
+                + "visit, day, what, state, who is expected, from, hours, what must be ready before; box, unit, day expected, how it stands, reorder; "
+                + "order, last day, day on which the boxes are needed, units.") { path, calendar, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
-            var house = look.At(parsed.GetRequiredValue(path)).House;
+            var log = look.At(parsed.GetRequiredValue(path));
+            var house = log.House;
             foreach (var contact in house.Contacts)
                 Say("contact", contact.Name, contact.Show(ContactFacts.Part), contact.Show(ContactFacts.Telephone));
             foreach (var visit in house.Visits)
-                Say("visit", visit.Show(VisitFacts.On), visit.Name, visit.Show(VisitFacts.State), string.Join(", ", visit.Expected.Select(c => c.Name)));
+                Say("visit", visit.Show(VisitFacts.On), visit.Name, visit.Show(VisitFacts.State), string.Join(", ", visit.Expected.Select(c => c.Name)),
+                    visit.Show(VisitFacts.From), visit.Show(VisitFacts.Lasts),
+                    string.Join("; ", VisitPlan.Before(visit).Select(b => $"{b.Phase.Full()}: {string.Join(", ", b.Who)}")));
             foreach (var box in AwaitedBox.Of(house, CheckReport.Of(house), DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)))
                 Say("box", box.Unit.Tag, box.Unit.Show(UnitFacts.ExpectedOn), box.Why.In(house), box.Reorder ? "reorder" : "");
+            if (VisitPlan.Order(house) is { } due)
+                Say("order", Iso(due.By), Iso(due.Needed), string.Join(", ", due.Units));
+            if (parsed.GetValue(calendar) is { } file)
+                CalendarFile.Write(file, log).OrEnd(ExitCode.CannotCreate);
             return look.End(ExitCode.Fine);
         });
         return verb;
     }
+
+    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static void Say(params string[] cells) => Console.Out.WriteLine(string.Join('\t', cells));
 }

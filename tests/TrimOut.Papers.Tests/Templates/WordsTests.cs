@@ -87,7 +87,8 @@ public class WordsTests
         asked.UnionWith(["the maker", "the maker: {0} over all", "nobody any more: {0} are off", "nobody: nothing comes off",
             "Nothing is ordered yet.", "The unit", "ordered", "removed", "its window is left out", "off its sheet", "added, not ordered yet",
             "Width by the measures", "Height by the measures", "Nothing.", "at least {0}", "no groups", "Nothing is landed on it.",
-            "Nothing is awaited or to be reordered."]);
+            "Nothing is awaited or to be reordered.",
+            "Not ordered yet, and to be ordered by {0} at the latest, to be here on {1}: {2}."]);
         var sparse = SparseHouse().House;
         Assert.Equal("leg of W01", Inline.NameOf(sparse, sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(words));
         asked.UnionWith(KitWords.All);
@@ -133,7 +134,7 @@ public class WordsTests
     [Fact]
     public void APaperThatALanguageDoesNotHaveIsRefusedWithTheListOfThoseThatItHas()
     {
-        Assert.StartsWith("There is no parts list in \"xx\". In de there are: binder, card, panel-door, sun-sheet, walk-sheet,",
+        Assert.StartsWith("There is no parts list in \"xx\". In de there are: binder, card, panel-door, sun-sheet, work-plan,",
             PaperTemplate.In(PaperList.Find("parts-list")!, "xx").Reason,
             StringComparison.Ordinal);
         Assert.StartsWith("There is no owner's binder in \"xx\".", PaperTemplate.In(Binder.Paper, "xx").Reason, StringComparison.Ordinal);

@@ -1,0 +1,47 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Visits;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.CrewPapers;
+
+/// <summary>Who does what, when: by day, and for each person.</summary>
+internal static class WorkPlan
+{
+    public static Paper Paper { get; } = new("work-plan", "Work plan", "whoever works at the house",
+        "Visits by day and by person: when, how long, who, and what must be ready before; by when the order must go out.",
+        ShortCover.Write,
+        new Section("days", "Day by day", Days), new Section("people", "For each person", Persons));
+
+    private static void Days(MarkdownWriter to, PaperData data)
+    {
+        if (VisitPlan.Order(data.House) is { } due)
+            to.Say($"Not ordered yet, and to be ordered by {due.By.OnPaper()} at the latest, to be here on {due.Needed.OnPaper()}: {due.Units.JoinOrDash()}.");
+        to.Table(["Day", "From", "Lasts, hours", "Visit", "Phase", "Expected", "Must be ready before"], Planned(data.House).Select(v => Row(
+            v.EntryOrNotYet(VisitFacts.On), v.Entry(VisitFacts.From), v.Entry(VisitFacts.Lasts), v.Entry(VisitFacts.What), v.Entry(VisitFacts.Phase),
+            v.Expected.Select(c => c.Show(ContactFacts.Name)).JoinOrDash(), Before(v))), "No visit is planned.");
+    }
+
+    private static void Persons(MarkdownWriter to, PaperData data)
+    {
+        var planned = Planned(data.House).ToList();
+        foreach (var contact in data.House.Contacts.Where(c => planned.Any(v => v.Expected.Any(e => e.Id == c.Id))))
+        {
+            to.Heading(3, $"{contact.Entry(ContactFacts.Name)}");
+            to.Table(["Day", "From", "Lasts, hours", "Visit", "With", "Note"], planned.Where(v => v.Expected.Any(e => e.Id == contact.Id)).Select(v => Row(
+                v.EntryOrNotYet(VisitFacts.On), v.Entry(VisitFacts.From), v.Entry(VisitFacts.Lasts), v.Entry(VisitFacts.What),
+                v.Expected.Where(e => e.Id != contact.Id).Select(c => c.Show(ContactFacts.Name)).JoinOrDash(), v.Entry(VisitFacts.Note))));
+        }
+        if (!planned.Any(v => v.Expected.Any()))
+            to.Say("Nobody is expected on a day yet.");
+    }
+
+    private static IEnumerable<Visit> Planned(House house) =>
+        house.Visits.Where(v => v.State == VisitState.Planned).OrderBy(v => v.On is null).ThenBy(v => v.On).ThenBy(v => v.Item.Get(VisitFacts.From));
+
+    private static Inline Before(Visit visit) =>
+        VisitPlan.Before(visit).Select(b => Ours($"{Ours(b.Phase.Full())}: {b.Who.JoinOrDash()}")).ToList() is { Count: > 0 } open ? Join("; ", [.. open]) : Dash;
+}

@@ -1,0 +1,70 @@
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Visits;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Plans.Visits;
+
+public class VisitPlanTests
+{
+    private static TestJob With(string visit, TestJob? job = null)
+    {
+        job ??= new TestJob().Window("W01").Window("W02");
+        return job.Do(QuickPeople.Visit(job.House, visit).Value);
+    }
+
+    private static TestJob House(TestJob job, Fact fact, string typed) => job.Do(SetFact.Typed(job.House, job.House.Job, fact, typed));
+
+    [Fact]
+    public void WhatIsOpenInThePhasesBeforeAVisitMustBeReady()
+    {
+        var job = With("2026-05-04 Rough-in");
+        Assert.Equal([Phase.WalkThrough], VisitPlan.Before(job.House.Visits.Single()).Select(b => b.Phase));
+        Assert.Subset(VisitPlan.Before(job.House.Visits.Single())[0].Who.ToHashSet(), new HashSet<string> { "W01", "W02" });
+    }
+
+    [Fact]
+    public void OfAVisitOfNoPhaseOrThatIsDoneNothingIsAsked()
+    {
+        var job = With("2026-05-04 Coffee");
+        Assert.Empty(VisitPlan.Before(job.House.Visits.Single()));
+        job = With("2026-05-04 Hang upstairs");
+        job.Do(Deliver.Done(job.House.Visits.Single()));
+        Assert.Empty(VisitPlan.Before(job.House.Visits.Single()));
+    }
+
+    /// <summary>June 1 less 21 days is May 11.</summary>
+    [Fact]
+    public void TheOrderMustGoOutSoManyDaysBeforeTheFirstVisitToHang()
+    {
+        var job = House(House(With("2026-06-08 Hang downstairs", With("2026-06-01 Hang upstairs")), HouseFacts.OrderLead, "21"), HouseFacts.HandoverOn, "2026-05-20");
+        Assert.Equal((new DateOnly(2026, 5, 11), new DateOnly(2026, 6, 1)), VisitPlan.Order(job.House) is { } due ? (due.By, due.Needed) : default);
+        Assert.Equal(["W01", "W02"], VisitPlan.Order(job.House)!.Units.AsEnumerable());
+        job.Say("W01", UnitFacts.OrderedOn, "2026-05-01");
+        Assert.Equal(["W02"], VisitPlan.Order(job.House)!.Units.AsEnumerable());
+        job.Say("W02", UnitFacts.OrderedOn, "2026-05-01");
+        Assert.Null(VisitPlan.Order(job.House));
+    }
+
+    [Fact]
+    public void WithoutSuchAVisitItIsTheHandoverAndWithoutALeadNothingIsSaid()
+    {
+        var job = House(new TestJob().Window("W01"), HouseFacts.HandoverOn, "2026-09-01");
+        Assert.Null(VisitPlan.Order(job.House));
+        House(job, HouseFacts.OrderLead, "31");
+        Assert.Equal(new DateOnly(2026, 8, 1), VisitPlan.Order(job.House)!.By);
+    }
+
+    [Theory]
+    [InlineData("2026-05-04 08:30 Hang upstairs", "Hang upstairs", "08:30", "")]
+    [InlineData("2026-05-04 08:30-12:00 Hang upstairs", "Hang upstairs", "08:30", "3.5")]
+    [InlineData("2026-05-04 12:00-08:30 Hang upstairs", "12:00-08:30 Hang upstairs", "", "")]
+    [InlineData("2026-05-04 Hang 08:30", "Hang 08:30", "", "")]
+    public void ATimeBehindTheDayIsTheTimeOfTheVisit(string line, string what, string from, string lasts)
+    {
+        var visit = With(line).House.Visits.Single();
+        Assert.Equal((what, from, lasts), (visit.Show(VisitFacts.What), visit.Show(VisitFacts.From), visit.Show(VisitFacts.Lasts)));
+    }
+}

@@ -1,0 +1,44 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests.Stories;
+
+/// <summary>A visit is planned with its time, shows what must be ready before it, and goes into a calendar; and the order that must go out is said.</summary>
+public class VisitTests
+{
+    private static readonly FakeTimeProvider Clock = new(new DateTimeOffset(2026, 3, 5, 8, 0, 0, TimeSpan.Zero));
+
+    [Fact]
+    public void AVisitHasItsTimeAndShowsWhatMustBeReadyBeforeIt()
+    {
+        using var user = new TerminalUser(new TestDesk(Clock), new TestJob().Window("W01").Window("W02").Scribe);
+        user.Press("P", "N").Type("2026-05-04 08:30-12:00 Rough-in upstairs @Ash").Sees("2026-05-04 08:30 for 3.5 h").Sees("Rough-in upstairs").Sees("Ash")
+            .Sees("Before it, Walk-through: W01,");
+    }
+
+    [Fact]
+    public void TheVisitsGoIntoACalendarOnceOneHasADay()
+    {
+        var desk = new TestDesk(Clock);
+        using var user = new TerminalUser(desk, new TestJob().Window("W01").Scribe);
+        user.Press("P", "N").Type("Hang upstairs").Press("w").Sees("No visit has a day yet.");
+        Assert.Empty(desk.Written);
+        user.Press("N").Type("2026-05-04 Hang downstairs").Press("w").Sees("-visits.ics");
+        Assert.Equal(["calendar of 2"], desk.Written);
+    }
+
+    /// <summary>March 20 less 10 days is March 10, in five days; less 20 days it is February 28, five days ago.</summary>
+    [Theory]
+    [InlineData("10", "To be ordered by 2026-03-10")]
+    [InlineData("20", "TOO LATE to order by 2026-02-28")]
+    public void ByWhenTheOrderMustGoOutIsSaid(string days, string said)
+    {
+        var job = new TestJob().Window("W01");
+        job.Do(QuickPeople.Visit(job.House, "2026-03-20 Hang").Value).Do(SetFact.Typed(job.House, job.House.Job, HouseFacts.OrderLead, days));
+        using var user = new TerminalUser(new TestDesk(Clock), job.Scribe);
+        user.Press("P").Sees(said).Sees("to be here on 2026-03-20: W01");
+    }
+}
