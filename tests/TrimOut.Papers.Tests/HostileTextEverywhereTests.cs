@@ -25,7 +25,8 @@ public class HostileTextEverywhereTests
         Assert.True(fields.Count > 60);
         var harmless = Elements(paper, With(job.Scribe.Log, fields, Token));
         Assert.True(Enumerable.Range(0, fields.Count)
-            .Count(at => harmless.Any(e => e.Text.Contains(Token(at), StringComparison.Ordinal))) > (id switch { "binder" => 40, "sun-sheet" or "work-plan" => 6, _ => 10 }));
+            .Count(at => harmless.Any(e => e.Text.Contains(Token(at), StringComparison.Ordinal))) >
+                (id switch { "binder" => 40, "sun-sheet" or "work-plan" => 6, _ => 10 }));
         // The binder holds every text against every place; the others, built of the same parts, every seventh.
         for (var shift = 0; shift < HostileText.All.Length; shift += id == "binder" ? 1 : 7)
         {

@@ -32,7 +32,10 @@ public static class VisitCalendar
         // The rules of the zone from the year of the first visit on, whenever the file is written.
         var timed = house.Visits.Where(v => v.Item.Get(VisitFacts.From) is not null).Select(v => v.On).Min();
         if (zone is not null && timed is { } first)
-            calendar.AddTimeZone(VTimeZone.FromDateTimeZone(zone, new DateTime(first.Year, 1, 1, 0, 0, 0, DateTimeKind.Unspecified), includeHistoricalData: false));
+        {
+            var from = new DateTime(first.Year, 1, 1, 0, 0, 0, DateTimeKind.Unspecified);
+            calendar.AddTimeZone(VTimeZone.FromDateTimeZone(zone, from, includeHistoricalData: false));
+        }
         calendar.Events.AddRange(house.Visits.Where(v => v.On is not null).Select(v => Event(v, begun, zone, Times(v, log))));
         return new CalendarSerializer().SerializeToString(calendar) ?? "";
     }

@@ -43,5 +43,6 @@ internal static class WorkPlan
         house.Visits.Where(v => v.State == VisitState.Planned).OrderBy(v => v.On is null).ThenBy(v => v.On).ThenBy(v => v.Item.Get(VisitFacts.From));
 
     private static Inline Before(Visit visit) =>
-        VisitPlan.Before(visit).Select(b => Ours($"{Ours(b.Phase.Full())}: {b.Who.JoinOrDash()}")).ToList() is { Count: > 0 } open ? Join("; ", [.. open]) : Dash;
+        VisitPlan.Before(visit).Select(b => Ours($"{Ours(b.Phase.Full())}: {b.Who.JoinOrDash()}")).ToList() is { Count: > 0 } open
+            ? Join("; ", [.. open]) : Dash;
 }

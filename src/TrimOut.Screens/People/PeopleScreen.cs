@@ -65,8 +65,8 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
         var rows = Rows(context);
         var nobody = context.House.Contacts.Any() && !context.House.Contacts.Any(c => c.AfterHandover);
         if (VisitPlan.Order(context.House) is { } due)
-            area.PutFit(1, 1, area.Width - 1, string.Create(CultureInfo.InvariantCulture,
-                $"{(due.By < context.Today ? "TOO LATE to order" : "To be ordered")} by {due.By:yyyy-MM-dd}, to be here on {due.Needed:yyyy-MM-dd}: {string.Join(", ", due.Units)}"),
+            area.PutFit(1, 1, area.Width - 1, $"{(due.By < context.Today ? "TOO LATE to order" : "To be ordered")} by " + string.Create(
+                CultureInfo.InvariantCulture, $"{due.By:yyyy-MM-dd}, to be here on {due.Needed:yyyy-MM-dd}: {string.Join(", ", due.Units)}"),
                 due.By < context.Today ? Tone.Stop : Tone.Caution);
         area.PutFit(1, 0, area.Width - 1, nobody ? "Nobody is chosen to call after handover yet: Enter on a contact says so."
             : "On the papers of the crew; who is called after handover stands in the binder.", nobody ? Tone.Caution : Tone.Dim);

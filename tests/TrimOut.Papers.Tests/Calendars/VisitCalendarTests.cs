@@ -58,7 +58,7 @@ public class VisitCalendarTests
         Assert.Equal("CONFIRMED", Of(events[2], "STATUS").Value);
     }
 
-    /// <summary>Directive 2000/84/EC: summer time begins at one o'clock in the morning, Greenwich Mean Time, on the last Sunday in March: 29 March 2026.</summary>
+    /// <summary>Directive 2000/84/EC (from memory): summer time begins at one o'clock GMT on the last Sunday in March.</summary>
     [Fact]
     public void TheRulesOfTheTimeZoneAreInTheFile()
     {

@@ -11,19 +11,20 @@ public static class VisitPlan
     /// <summary>Phases before that of a planned visit in which something is still to be done, in their order; none for a visit of no phase.</summary>
     /// <param name="visit">The visit.</param>
     /// <param name="steps">The list of steps; this program's where none is given.</param>
-    /// <remarks>A unit that is not hung needs no power, and one without a cable nothing behind the wall: each phase builds on those before (common practice).</remarks>
+    /// <remarks>Each phase builds on those before: a unit that does not hang needs no power (common practice, no published source).</remarks>
     public static ImmutableArray<OpenBefore> Before(Visit visit, StepList? steps = null) =>
         visit is not { State: VisitState.Planned, Phase: { } phase } ? []
         : [.. PhaseNames.All.Where(p => p < phase)
             .Select(p => new OpenBefore(p, [.. Progress.Walkers(visit.House).Where(s => !Progress.Of(s, p, steps).Complete).Select(s => s.Name)]))
             .Where(o => !o.Who.IsEmpty)];
 
-    /// <summary>The last day on which what is not ordered yet can be, so that the boxes come in time; null while nothing is to be ordered, or it can't be said.</summary>
+    /// <summary>The last day on which what is not ordered yet can be, so that its boxes come in time; null while that can't be said, or all is.</summary>
     /// <remarks>The day of the first planned visit to hang, else that of the handover, less the days that the order takes.</remarks>
     public static OrderDue? Order(House house)
     {
         var job = new JobItself(house);
-        var units = house.Units.Where(u => u.Item.Get(UnitFacts.OrderedOn) is null && u.Item.Get(UnitFacts.Serial) is null).Select(u => u.Tag).ToImmutableArray();
+        var units = house.Units.Where(u => u.Item.Get(UnitFacts.OrderedOn) is null && u.Item.Get(UnitFacts.Serial) is null)
+            .Select(u => u.Tag).ToImmutableArray();
         var hang = house.Visits.Where(v => v is { State: VisitState.Planned, Phase: Phase.Hang, On: not null }).Select(v => v.On).Min();
         return units.IsEmpty || (hang ?? job.Item.Get(HouseFacts.HandoverOn)) is not { } needed || job.Item.Get(HouseFacts.OrderLead) is not { } lead
             ? null : new OrderDue(needed.AddDays(-lead), needed, units);

@@ -39,7 +39,8 @@ public class VisitPlanTests
     [Fact]
     public void TheOrderMustGoOutSoManyDaysBeforeTheFirstVisitToHang()
     {
-        var job = House(House(With("2026-06-08 Hang downstairs", With("2026-06-01 Hang upstairs")), HouseFacts.OrderLead, "21"), HouseFacts.HandoverOn, "2026-05-20");
+        var job = House(House(With("2026-06-08 Hang downstairs", With("2026-06-01 Hang upstairs")), HouseFacts.OrderLead, "21"),
+            HouseFacts.HandoverOn, "2026-05-20");
         Assert.Equal((new DateOnly(2026, 5, 11), new DateOnly(2026, 6, 1)), VisitPlan.Order(job.House) is { } due ? (due.By, due.Needed) : default);
         Assert.Equal(["W01", "W02"], VisitPlan.Order(job.House)!.Units.AsEnumerable());
         job.Say("W01", UnitFacts.OrderedOn, "2026-05-01");
