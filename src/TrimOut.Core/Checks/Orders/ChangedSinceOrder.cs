@@ -52,11 +52,11 @@ public sealed class ChangedSinceOrder : UnitCheck
             ?? new Outcome.Fine();
     }
 
-    /// <summary>Whether an acknowledgement took the place of another one that came since a sheet was frozen.</summary>
+    /// <summary>Whether an acknowledgement took the place of another one that came with a sheet or since.</summary>
     private static bool IsAnew(Head answer, Head frozen)
     {
         var answers = 0;
-        for (var one = answer; one is not null && one.IsAfter(frozen); one = one.Before)
+        for (var one = answer; one is not null && !frozen.IsAfter(one); one = one.Before)
             answers += one.Stored is null ? 0 : 1;
         return answers > 1;
     }
