@@ -13,4 +13,22 @@ public sealed class Panel(House house, Item item) : Subject(house, item)
 
     /// <summary>The run on an output; null when it is free.</summary>
     public HomeRun? RunAt(int output) => Runs.FirstOrDefault(r => r.Output == output);
+
+    /// <summary>
+    /// The numbers of its outputs, from 1: those of its sheet, and behind them each that a run is said to land on and that the sheet does not have;
+    /// where no sheet says how many there are, up to the last that is used.
+    /// </summary>
+    public IReadOnlyList<int> OutputNumbers
+    {
+        get
+        {
+            var used = Runs.Select(r => r.Output ?? 0).Where(o => o > 0).Distinct().Order().ToList();
+            var count = Type?.Outputs ?? used.LastOrDefault();
+            return [.. Enumerable.Range(1, count), .. used.Where(o => o > count)];
+        }
+    }
+
+    /// <summary>Whether its sheet says that it has no output of this number.</summary>
+    /// <param name="output">The number, from 1.</param>
+    public bool HasNo(int output) => Type?.Outputs < output;
 }

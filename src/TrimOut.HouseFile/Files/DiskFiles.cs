@@ -24,7 +24,8 @@ internal sealed class DiskFiles : IFileLayer
     private static byte[] ReadPart(string path, int count, Func<long, long> from)
     {
         PlainFile.Check(path);
-        using var file = File.OpenHandle(path);
+        // Windows opens no file for somebody who would not let others write it while somebody else does: then nobody would come to see who has it.
+        using var file = File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
         var length = RandomAccess.GetLength(file);
         var part = new byte[Math.Min(count, length)];
         var read = 0;

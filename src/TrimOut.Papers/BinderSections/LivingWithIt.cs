@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Sun;
+using TrimOut.Papers.OwnerPapers;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -16,6 +17,16 @@ internal static class LivingWithIt
     {
         var house = data.House;
         to.List(Advice(house));
+        Remotes(to, house);
+        if (!SunIsKnown(house))
+            return;
+        to.Heading(3, "Against the sun");
+        SunSides.Times(to, house, SunSides.Of(to, house));
+        to.Say("Charts, glare and heat stand on the sun sheet, a paper of its own.");
+    }
+
+    private static void Remotes(MarkdownWriter to, House house)
+    {
         if (house.Remotes.IsEmpty)
             return;
         to.Heading(3, "Remotes and presets");
@@ -25,6 +36,8 @@ internal static class LivingWithIt
             r.Name, r.Entry(RemoteFacts.Type), (r.Room?.FullName).OrDash(), r.Entry(RemoteFacts.Plate), r.Units.Select(u => u.Tag).JoinOrDash(),
             r.Presets.Select(p => $"{p.Name}: {Positions(p)}").JoinOrDash("; "))));
     }
+
+    private static bool SunIsKnown(House house) => HouseSun.Missing(house).IsEmpty && !HouseSun.Facades(house).IsEmpty;
 
     /// <summary>The units of a preset, those that go equally far together.</summary>
     private static string Positions(Preset preset) =>
@@ -36,8 +49,6 @@ internal static class LivingWithIt
         yield return Ours("How it is stopped on its way, and what each key of its remote does, is on the makers' sheets.");
         if (house.Remotes.Any(r => r.Presets.Any()))
             yield return Ours("Call a preset to bring a room to a stored set of positions. The table below says what each one does.");
-        if (HouseSun.Missing(house).IsEmpty && !HouseSun.Facades(house).IsEmpty)
-            yield return Ours("When to close and open each side of the house against the sun, month by month, stands on the sun sheet, a paper of its own.");
         if (!house.Hubs.IsEmpty)
             yield return Ours(
                 "Leave the hub switched on and where it stands: it knows every unit by the name in this binder. Moved far away, it may no longer reach them.");

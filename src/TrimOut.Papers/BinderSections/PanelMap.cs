@@ -23,7 +23,7 @@ internal static class PanelMap
             var landed = panel.Runs.ToList();
             if (panel.Type is { } type)
                 to.Say($"{type.OnPaper()}; output voltage {type.Entry(PanelTypeFacts.Supply)}.");
-            if (PanelFront.Outputs(panel, landed) > 0)
+            if (panel.OutputNumbers.Count > 0)
                 to.Draw(panel.Name, PanelFront.Describe(panel, landed), words => PanelFront.Of(panel, landed, words));
             to.Filled(["Output", "Unit", "Room", "Label at panel", "Label at window", "Cable"], Outputs(panel, landed).Select(o => Row(o.First, o.Last, o.Run)),
                 "The kit does not say how many outputs it has, and nothing is landed on it.");
@@ -39,22 +39,29 @@ internal static class PanelMap
     public static IEnumerable<(int First, int Last, HomeRun? Run)> Outputs(Panel panel, List<HomeRun> landed)
     {
         var runs = landed.Where(r => r.Output is not null).ToLookup(r => r.Output!.Value);
-        var last = PanelFront.Outputs(panel, landed);
-        for (var output = 1; output <= last; output++)
+        var outputs = panel.OutputNumbers;
+        for (var at = 0; at < outputs.Count; at++)
         {
-            var first = output;
-            while (!runs.Contains(first) && output < last && !runs.Contains(output + 1))
-                output++;
+            var first = outputs[at];
+            while (!runs.Contains(first) && at + 1 < outputs.Count && !runs.Contains(outputs[at + 1]))
+                at++;
             if (!runs.Contains(first))
-                yield return (first, output, null);
-            foreach (var run in runs[output])
-                yield return (output, output, run);
+                yield return (first, outputs[at], null);
+            foreach (var run in runs[first])
+                yield return (first, first, run);
         }
     }
 
+    /// <summary>The number of one output, or of the first and the last of some.</summary>
+    public static Inline Numbered(int first, int last) => first == last ? Number(first) : $"{first}–{last}";
+
+    /// <summary>The output of a run; said where its panel has none of that number.</summary>
+    public static Inline OutputOf(HomeRun run) => run is { Panel: { } panel, Output: { } output } && panel.HasNo(output)
+        ? run.BySheet(r => r.Panel!.HasNo(output) ? Ours($"{output}: the panel has no such output") : Number(output)) : run.Entry(RunFacts.Output);
+
     private static Inline[] Row(int first, int last, HomeRun? run) => run is null
-        ? MarkdownWriter.Row(first == last ? Number(first) : $"{first}–{last}", Ours("free"), Dash, Dash, Dash, Dash)
-        : [Number(first), .. Landed(run)];
+        ? MarkdownWriter.Row(Numbered(first, last), Ours("free"), Dash, Dash, Dash, Dash)
+        : [OutputOf(run), .. Landed(run)];
 
     private static Inline[] Landed(HomeRun run) => MarkdownWriter.Row(run.Name, (run.Unit.Window.Room?.FullName).OrDash(),
         run.Entry(RunFacts.LabelAtPanel), run.Entry(RunFacts.LabelAtWindow), run.Entry(RunFacts.Cable));

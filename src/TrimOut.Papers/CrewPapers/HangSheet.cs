@@ -49,6 +49,11 @@ internal static class HangSheet
             ["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Center support, middle", "Right bracket", "Unit ends",
                 "Cable comes out"],
             units.Select(Along));
+        foreach (var blank in units.Where(u => u.Window.SmallestWidth is not null).GroupBy(u => (Lacks: AlongOpening.Lacks(u), u.Kind?.Id)))
+        {
+            if (blank.Key.Lacks is { } fact)
+                to.Say($"Blank until this is known: {Lacking(fact, blank.First())}. Units: {blank.Select(u => u.Tag).JoinOrDash()}.");
+        }
         to.Table(
             ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves freely", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
             units.Select(u => Row(u.Tag, Ticks.Of(u, "brackets-fixed"), u.OnPanel ? Ticks.Of(u, "lead-in-front") : Dash, Ticks.Of(u, "clicked-in"),
@@ -103,6 +108,9 @@ internal static class HangSheet
 
         Inline At(Func<AlongOpening, Inline> place) => unit.BySheet(u => place(AlongOpening.Of(u)));
     }
+
+    private static Inline Lacking(Fact fact, Unit unit) => fact.Subject == ItemKind.CoveringKind && unit.Kind is { } kind
+        ? Ours($"{Ours(fact.Label)}, of {kind.OnPaper()}") : Ours(fact.Label);
 
     private static Inline Shown(Length? length, Unit unit) => (length?.ShowRounded(unit.House.DisplayUnits)).FigureOrDash();
 

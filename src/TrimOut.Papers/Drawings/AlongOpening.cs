@@ -28,6 +28,13 @@ internal sealed record AlongOpening(Length? From, Length? To, Stretch? LeftBrack
             bracket is { } right ? new Stretch(Length.Max(to - right, from), to) : null);
     }
 
+    /// <summary>What has to be known before it can be said where a measured unit sits; null when nothing is lacking.</summary>
+    public static Fact? Lacks(Unit unit) => unit.Kind is not { } kind ? UnitFacts.Kind
+        : unit.Item.Get(UnitFacts.OrderWidth) is not null && unit.WidthUnsaid is { } unsaid ? unsaid
+        : Wide(unit) is null ? UnitFacts.PartWidth
+        : kind[CoveringKindFacts.EndBracket] is null ? CoveringKindFacts.EndBracket
+        : null;
+
     /// <summary>Both ends as near as a drawing shows them: by its ordered width, and while it is not ordered by its part.</summary>
     public static (Length? From, Length? To) Drawn(Unit unit) => Ends(unit, unit.OwnWidth);
 

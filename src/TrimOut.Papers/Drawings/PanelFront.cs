@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
@@ -15,39 +16,40 @@ internal static class PanelFront
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Panel panel, IReadOnlyCollection<HomeRun> landed) =>
         landed.Where(r => r.Output is not null).OrderBy(r => r.Output).ToList() is { Count: > 0 } used
-            ? Ours($"Panel {panel.Name}: {Outputs(panel, landed)} outputs, {used.Count} in use; by output: " +
+            ? Ours($"Panel {panel.Name}: {Count(panel)} outputs, {used.Count} in use; by output: " +
                 $"{used.Select(r => $"{r.Output} {r.Name}").JoinOrDash()}")
-            : Ours($"Panel {panel.Name}: {Outputs(panel, landed)} outputs, all free");
+            : Ours($"Panel {panel.Name}: {Count(panel)} outputs, all free");
 
-    /// <summary>How many outputs there are to draw: those of the sheet, and any that a run is said to land on.</summary>
-    public static int Outputs(Panel panel, IEnumerable<HomeRun> landed) =>
-        Math.Max(panel.Type?.Outputs ?? 0, landed.Select(r => r.Output ?? 0).DefaultIfEmpty().Max());
+    private static Inline Count(Panel panel) =>
+        panel.OutputNumbers.Any(panel.HasNo) ? panel.Type.EntryOfSheet(PanelTypeFacts.Outputs) : Number(panel.OutputNumbers.Count);
 
     /// <summary>The drawing.</summary>
     public static Svg Of(Panel panel, IReadOnlyCollection<HomeRun> landed, Words words)
     {
-        var outputs = Outputs(panel, landed);
-        var rows = Math.Max(1, (outputs + MostInARow - 1) / MostInARow);
-        var inARow = Math.Max(1, (outputs + rows - 1) / rows);
+        var outputs = panel.OutputNumbers;
+        var rows = Math.Max(1, (outputs.Count + MostInARow - 1) / MostInARow);
+        var inARow = Math.Max(1, (outputs.Count + rows - 1) / rows);
         var wide = Math.Min(MostWide, (Svg.Widest - 40) / inARow);
         var svg = new Svg(inARow * wide + 16, 36 + rows * (High + 8) + 4);
         svg.Box(1, 1, svg.Width - 2, svg.Height - 2, Pen.Thick)
             .Text(12, 22, Ours($"Panel {panel.Name}").Plain(words), size: 14, room: svg.Width - 24, bold: true);
         var runs = landed.Where(r => r.Output is not null).ToLookup(r => r.Output!.Value);
-        for (var output = 1; output <= outputs; output++)
+        for (var at = 0; at < outputs.Count; at++)
         {
-            var (x, y) = (8 + (output - 1) % inARow * wide, 32 + (output - 1) / inARow * (High + 8));
-            Output(svg, x, y, wide, output, [.. runs[output]], words);
+            var (x, y) = (8 + at % inARow * wide, 32 + at / inARow * (High + 8));
+            Output(svg, x, y, wide, outputs[at], panel.HasNo(outputs[at]), [.. runs[outputs[at]]], words);
         }
-        return svg.Legend(2, svg.Height + Svg.LegendLine - 2,
-            words.Of("Box: an output with its number and two terminals; the panel itself says which is plus. Not to scale."));
+        var legend = "Box: an output with its number and two terminals; the panel itself says which is plus. Not to scale.";
+        return svg.Legend(2, svg.Height + Svg.LegendLine - 2, outputs.Any(panel.HasNo)
+            ? $"{words.Of(legend)} {words.Of("Dashed: the panel has no such output.")}" : words.Of(legend));
     }
 
-    private static void Output(Svg svg, double x, double y, double wide, int output, List<HomeRun> runs, Words words)
+    private static void Output(Svg svg, double x, double y, double wide, int output, bool isNotThere, List<HomeRun> runs, Words words)
     {
-        svg.Box(x + 2, y, wide - 4, High, runs.Count > 0 ? Pen.Thin : Pen.Hair);
+        svg.Box(x + 2, y, wide - 4, High, isNotThere ? Pen.Dashed : runs.Count > 0 ? Pen.Thin : Pen.Hair);
         svg.Text(x + 8, y + 14, output.ToString(CultureInfo.InvariantCulture));
-        svg.Circle(x + wide - 24, y + 10, 4).Circle(x + wide - 12, y + 10, 4, fill: Fill.Black);
+        if (!isNotThere)
+            svg.Circle(x + wide - 24, y + 10, 4).Circle(x + wide - 12, y + 10, 4, fill: Fill.Black);
         if (runs.Count == 0)
         {
             svg.Text(x + wide / 2, y + 38, words.Of("free"), Anchored.Middle);

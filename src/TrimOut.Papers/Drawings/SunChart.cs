@@ -10,12 +10,10 @@ namespace TrimOut.Papers.Drawings;
 /// <summary>The sun on one side of the house through the year: a row for each month, the hours of the clock across.</summary>
 internal static class SunChart
 {
-    /// <summary>Two of them stand side by side.</summary>
-    private const double Width = 334;
     private const double Left = 36;
-    private const double Top = 34;
+    private const double Top = 20;
     private const double Row = 13;
-    private const double Hour = 12;
+    private const double Hour = 24;
     private const double Bar = 3;
     private const int Letters = 3;
 
@@ -31,11 +29,10 @@ internal static class SunChart
     public static Inline MonthOf(House house, int month) => Choice(PresetFacts.RunsFrom.Label, PresetFacts.RunsFrom.Show((Month)(month - 1), house));
 
     /// <summary>The drawing.</summary>
-    public static Svg Of(House house, Inline side, FacadeYear year, Words words)
+    public static Svg Of(House house, FacadeYear year, Words words)
     {
         var foot = Top + 12 * Row;
-        var svg = new Svg(Width, foot + 6 + 3 * Svg.LegendLine);
-        svg.Text(2, 12, Ours($"Side {side}").Plain(words), size: 12, room: Width - 4, bold: true);
+        var svg = new Svg(X(24 * 60) + 4, foot + 6 + 2 * Svg.LegendLine);
         for (var hour = 0; hour <= 24; hour += 6)
         {
             var at = hour == 0 ? Anchored.Start : hour == 24 ? Anchored.End : Anchored.Middle;

@@ -62,5 +62,5 @@ internal static class SunSides
 
     /// <summary>The chart of a side.</summary>
     public static Inline Chart(MarkdownWriter to, House house, Side side) =>
-        to.Drawing("sun", SunChart.Describe(side.Name, side.Year), words => SunChart.Of(house, side.Name, side.Year, words));
+        to.Drawing("sun", SunChart.Describe(side.Name, side.Year), words => SunChart.Of(house, side.Year, words));
 }

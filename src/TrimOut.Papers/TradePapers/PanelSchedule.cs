@@ -2,6 +2,7 @@ using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
+using TrimOut.Papers.BinderSections;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
@@ -34,7 +35,7 @@ internal static class PanelSchedule
         {
             to.Heading(3, $"Panel {panel.Name}");
             var landed = panel.Runs.ToList();
-            if (PanelFront.Outputs(panel, landed) > 0)
+            if (panel.OutputNumbers.Count > 0)
                 to.Draw(panel.Name, PanelFront.Describe(panel, landed), words => PanelFront.Of(panel, landed, words));
             Mains(to, panel);
             Outputs(to, landed, data.House);
@@ -66,7 +67,7 @@ internal static class PanelSchedule
     private static void Outputs(MarkdownWriter to, List<HomeRun> landed, House house)
     {
         to.Table(["Output", "Unit", "Room", "Cable", "Gauge", "One way"], landed.Select(r => Row(
-            r.Entry(RunFacts.Output), r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.Entry(RunFacts.Cable),
+            PanelMap.OutputOf(r), r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.Entry(RunFacts.Cable),
             r.Cable.EntryOfSheet(CableTypeFacts.Conductor),
             r.OneWay is { } oneWay ? Figure(oneWay.ShowRounded(house.DisplayUnits, LengthScale.Run)) : Dash)), "Nothing is landed on it.");
         if (landed.Count > 0)

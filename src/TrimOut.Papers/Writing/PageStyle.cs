@@ -66,7 +66,7 @@ internal static class PageStyle
           .binder h2 { margin-top: 5mm; }
           .binder ul:has(a[href^="#"]) { columns: 2; column-gap: 14mm; list-style: none; padding: 0; }
           .binder table { font-size: 8.5pt; }
-          .binder table:has(tr:nth-child(8)) { break-inside: auto; }
+          .binder table:has(tr:nth-child(6)) { break-inside: auto; }
           .card, .panel-door { line-height: 1.3; }
           .card h1, .panel-door h1 { margin-bottom: 3mm; padding-bottom: 1.5mm; }
           .card h2, .panel-door h2 { margin: 3mm 0 1.5mm; }
@@ -79,6 +79,8 @@ internal static class PageStyle
           svg { margin: 1mm 0; }
           h1, h2, h3, h2 + p, h3 + p, p:has(svg) { break-after: avoid; }
           svg { max-height: 235mm; break-inside: avoid; }
+          .sun-sheet h3 ~ table { font-size: 8.5pt; line-height: 1.15; }
+          .sun-sheet h3 ~ table :is(th, td) { padding-block: 0.2mm; }
           .hang-sheet p:has(svg) { break-inside: avoid; }
           .hang-sheet p:has(svg):is(:has(+ p), :has(+ table tr:nth-child(5))) { break-after: auto; }
           .hang-sheet, .measure-form, .walk-sheet { orphans: 9; }
@@ -94,7 +96,7 @@ internal static class PageStyle
           thead th { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
           p { orphans: 3; widows: 3; }
           p:has(svg ~ svg) { orphans: 1; widows: 1; }
-          .binder p:has(svg ~ svg) { break-after: auto; }
+          .binder p:has(svg ~ svg), .binder p:has(svg):has(+ p > svg) { break-after: auto; }
         }
         """;
 }

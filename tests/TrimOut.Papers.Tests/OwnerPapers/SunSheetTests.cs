@@ -34,7 +34,7 @@ public class SunSheetTests
         Assert.Equal(2, paper.Drawings.Count);
         var gray = XDocument.Parse(paper.Drawings.First().Value).Descendants()
             .Where(e => e.Name.LocalName == "rect" && (string?)e.Attribute("fill") == "#e8e8e8")
-            .Select(e => (From: Minutes(e, "x") - 36 * 5, Long: Minutes(e, "width"))).ToList();
+            .Select(e => (From: Minutes(e, "x") - 36 * 2.5, Long: Minutes(e, "width"))).ToList();
         var direct = FacadeYear.Of(Denver, new Facade(90)).Months.SelectMany(m => m.Direct).ToList();
         Assert.Equal(direct.Count, gray.Count);
         Assert.All(direct.Zip(gray), pair =>
@@ -43,7 +43,7 @@ public class SunSheetTests
             Assert.Equal(pair.First.To - pair.First.From, pair.Second.Long, 1.0);
         });
 
-        static double Minutes(XElement box, string name) => (double)box.Attribute(name)! * 5;
+        static double Minutes(XElement box, string name) => (double)box.Attribute(name)! * 2.5;
     }
 
     [Fact]
@@ -59,9 +59,12 @@ public class SunSheetTests
     }
 
     [Fact]
-    public void TheBookSaysWhereTheTimesStandOnceThereAreAny()
+    public void TheBookHasTheTimesAndSaysWhereTheChartsStandOnceThereAreAny()
     {
-        Assert.Contains("stands on the sun sheet", Binder.Paper.Write(Data(Job())).Markdown, StringComparison.Ordinal);
+        var book = Binder.Paper.Write(Data(Job())).Markdown;
+        Assert.Contains("stand on the sun sheet", book, StringComparison.Ordinal);
+        Assert.All(Sheet.Write(Data(Job())).Markdown.Split('\n').Where(l => l.StartsWith("| June |", StringComparison.Ordinal)).Take(1),
+            june => Assert.Contains(june, book, StringComparison.Ordinal));
         Assert.DoesNotContain("sun sheet", Binder.Paper.Write(Data(new TestJob().Window("W01"))).Markdown, StringComparison.Ordinal);
     }
 

@@ -29,7 +29,7 @@ public class TailShortOfMotorTests
     {
         var job = Jobs.Roughed().SayOf("Roller", CoveringKindFacts.MotorEnd, "right").Say("W01", RunFacts.TailAtWindow, "42");
         job.Fine(Check, "W01");
-        Assert.Equal("42\"", UnitFigures.Of(job.Unit("W01")).Single(f => f.Name == "Tail that reaches the motor").Value);
+        Assert.Equal("42\"\u00A0?", UnitFigures.Of(job.Unit("W01")).Single(f => f.Name == "Tail that reaches the motor").Value);
     }
 
     // From the right: 36 - 1 along, 1 up, 6 behind.
