@@ -25,7 +25,8 @@ public class FiguresTellMessagesApartTests
         ["UnitOffRoomRemote: OneElsewhere, SeveralElsewhere"] = "one name or several",
         ["UnitsPastOutputs: PastOnePanel, PastPanels"] = "one panel or several, which is a figure",
         ["ValuesDisagree: Differ, Or"] = "a sentence and a part of it",
-        ["ChangedSinceOrder: Changed, Cleared"] = "a sentence and a part of it",
+        ["ChangedSinceOrder: AfterAnswer, Cleared"] = "a sentence and a part of it",
+        ["ChangedSinceOrder: CallToday, SendAnew"] = "two mends",
         ["ConductorsNotApart: Leak, Touch"] = "parts of a sentence whose figures say which",
         ["EntryUnderEndBracket: MoveEntry, MoveEntryBefore"] = "two mends",
         ["FireStopOpen: AskWhoSawIt, HaveItSealed, OpenAndSeal, SeeIt, WhichIsRight"] = "five mends",
@@ -80,6 +81,7 @@ public class FiguresTellMessagesApartTests
         CableNotWanted: fed-otherwise in-a-box landed left-out moved on-order pulled
         CableShared: circle
         CableShortOnHand: at-least whole whole
+        ChangedSinceOrder: sent
         CornerClash: each-at-right other-floor other-room two-meet-one
         DatesRunBackwards: before-date box-before-order first-after-second still-to-come
         EntryFarFromMotor: along down one-place

@@ -21,6 +21,7 @@ public class EveryMessageTests
         ["PanelNameTwice: OfHubs, OfPanels, OfRemotes, OtherHubName, OtherPanelName, OtherRemoteName"] = Copies,
         ["ValuesDisagree: Differ, Or"] = Copies,
         ["TagTwice: NoRoom, OneOther, SeveralOthers"] = Copies,
+        ["ChangedSinceOrder: CallToday"] = "what the samples change after an acknowledgement they change once its box is there",
         ["ScheduleOffSun: ClosesLate"] = "the one timer of the samples opens",
         ["OpeningsOffCount: FindIt"] = "it is said while every wall is open; each sample has a part that was closed before its openings were counted",
     };

@@ -172,7 +172,9 @@ public static class HowToMend
             && m.Write(m.Opening.Tag, WindowFacts.WallAbove, m.Lengths[0] + Clear),
         ["gap-between-units-too-large"] = Wider,
         ["removed-on-order"] = BringBack,
-        ["changed-since-order"] = m => m.Write(m.Unit.Key, UnitFacts.Acknowledgement, $"A-{m.Unit.Key}-2"),
+        ["changed-since-order"] = m => m.Said.Mend.Contains("the day of the order once more", StringComparison.Ordinal)
+            ? m.Write(m.Unit.Key, UnitFacts.OrderedOn, Installer.Day(m.Truth.Days[Truth.Stage.Ordered]))
+            : m.Write(m.Unit.Key, UnitFacts.Acknowledgement, $"A-{m.Unit.Key}-2"),
         ["sheet-value-unusual"] = m => m.Write(m.Name, CoveringKindFacts.PairHold, Installer.Number(m.Truth.Kinds.First(k => k.Name == m.Name).PairHold))
             && Done(() => m.Book.HoldAgainstSheet(ItemKind.CoveringKind, m.Name)),
         ["panel-overloaded"] = m => m.Said.Message.Contains(" of group ", StringComparison.Ordinal) && OneAfterTheOther(m),

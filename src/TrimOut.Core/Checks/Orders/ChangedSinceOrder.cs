@@ -23,7 +23,8 @@ public sealed class ChangedSinceOrder : UnitCheck
     private static readonly Message CallToday =
         new("Call the maker today: until it is cut it can be changed. Write the new acknowledgement, or put back what was ordered.");
     private static readonly Message SendAnew =
-        new("Call the maker today: until it is cut it can be changed. Write the day of the order once more when the maker has it so, or put back what was sent.");
+        new("Call the maker today: until it is cut it can be changed. Write the day of the order once more when the maker has it so, " +
+            "or put back what was sent.");
     private static readonly Message SeeWhatCame = new("See what came, and write that here; if it can't be hung so, raise it with the maker.");
     private static readonly Message WriteWhatHangs = new("Write what hangs there: the owner orders a spare by it.");
 
@@ -52,11 +53,11 @@ public sealed class ChangedSinceOrder : UnitCheck
             ?? new Outcome.Fine();
     }
 
-    /// <summary>Whether an acknowledgement took the place of another one that came since a sheet was frozen.</summary>
+    /// <summary>Whether an acknowledgement took the place of another one that came with a sheet or since.</summary>
     private static bool IsAnew(Head answer, Head frozen)
     {
         var answers = 0;
-        for (var one = answer; one is not null && one.IsAfter(frozen); one = one.Before)
+        for (var one = answer; one is not null && !frozen.IsAfter(one); one = one.Before)
             answers += one.Stored is null ? 0 : 1;
         return answers > 1;
     }

@@ -1,5 +1,6 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Orders;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
@@ -70,6 +71,17 @@ public class ChangedSinceOrderTests
         Assert.Equal("Written after the maker acknowledged it: color, now Slate.", again.Fault(Check, "W01").Message);
         Assert.Equal("Changed after the order was sent: color, now Slate.", again.Say("W01", UnitFacts.Acknowledgement, "N-2").Fault(Check, "W01").Message);
         again.Say("W01", UnitFacts.Acknowledgement, "N-3").Fine(Check, "W01");
+    }
+
+    [Fact]
+    public void AnAcknowledgementThatIsWrittenWithTheDayOfTheSheetIsItsFirst()
+    {
+        var job = Finished(Jobs.Ordered());
+        var both = job.Do(SetFact.Typed(job.House, job.Unit("W01").Item, UnitFacts.OrderedOn, "2026-03-02")
+            .Then<Draft>(d => d.And(SetFact.Typed(job.House, job.Unit("W01").Item, UnitFacts.Acknowledgement, "N-1").Value)))
+            .Say("W01", UnitFacts.Colour, "Slate");
+        Assert.Equal("Written after the maker acknowledged it: color, now Slate.", both.Fault(Check, "W01").Message);
+        both.Say("W01", UnitFacts.Acknowledgement, "N-2").Fine(Check, "W01");
     }
 
     [Fact]

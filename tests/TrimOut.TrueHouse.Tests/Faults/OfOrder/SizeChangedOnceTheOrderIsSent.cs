@@ -19,6 +19,7 @@ public sealed class SizeChangedOnceTheOrderIsSent : Fault
         if (house.Inside().One(dice) is not { } unit)
             return null;
         house.Slips.LeavesOut(unit.Key, UnitFacts.Acknowledgement);
+        house.Slips.LeavesUnmarked(unit.Key, "acknowledged");
         house.Slips.Does(Stage.Ordered, i => i.Book.Correct(unit.Key, UnitFacts.OrderWidth, house.Typed(unit.Opening.Finished.Width - 27)));
         house.Slips.Does(Stage.Received, i => i.Book.Correct(unit.Key, UnitFacts.Acknowledgement, $"A-{unit.Key}"));
         return From(Stage.Ordered, unit.Key);
