@@ -50,6 +50,20 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
     public static IReadOnlyList<int> LegsWithoutLength(HomeRun run) =>
         [.. run.Legs.Select((leg, at) => (leg, Number: at + 1)).Where(l => l.leg.Length is null).Select(l => l.Number)];
 
+    /// <summary>Which values of which sheets would say how long a run may be; empty where that is known, or where no cable is chosen yet.</summary>
+    public static string SheetsToAsk(HomeRun run)
+    {
+        if (run is not { Cable: { } cable, BranchesOff: null } || run.Longest is not null)
+            return "";
+        var of = new (KitSheet? Part, Fact[] Facts)[]
+        {
+            (cable, [CableTypeFacts.LongestRun]), (run.Panel?.Type, [PanelTypeFacts.Supply]),
+            (run.Unit.Kind, [CoveringKindFacts.LeastVolts, CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent]),
+        };
+        return string.Join("; ", of.Select(p => (p.Part, Blank: p.Facts.Where(f => p.Part is not null && p.Part.Item.Latest(f)?.Stored is null).ToList()))
+            .Where(p => p.Blank.Count > 0).Select(p => $"{p.Part!.Name}: {string.Join(", ", p.Blank.Select(f => f.Label))}"));
+    }
+
     private static Sign Heads(string heading, string means) => Sign.Words(heading, $"heads a column: {means}");
 
     private static string AtMost(Length length, HomeRun run) => length.ShowAtMost(run.House.DisplayUnits, LengthScale.Run);
