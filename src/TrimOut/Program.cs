@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using TrimOut.Desks;
+using TrimOut.HouseFile.Files;
 
 namespace TrimOut;
 
@@ -55,6 +56,8 @@ internal static class Program
             return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
         foreach (var error in parsed.Errors)
             Console.Error.WriteLine($"trimout: {error.Message}");
+        if (parsed.UnmatchedTokens is [var first, ..] && first.EndsWith(".trimout", StringComparison.OrdinalIgnoreCase))
+            Console.Error.WriteLine($"To open a house: trimout open {ShellWord.Of(first)}");
         Console.Error.WriteLine("For help: trimout help");
         return ExitCode.Usage;
     }

@@ -24,4 +24,13 @@ public sealed class OpenVerbTests : IDisposable
         Assert.Equal(["elm.trimout"], Directory.GetFiles(_run.Folder).Select(f => Path.GetFileName(f)));
         Assert.False(Directory.Exists(_run.In("data")));
     }
+
+    [Fact]
+    public void AHouseWithoutAVerbIsToldHowItIsOpened()
+    {
+        var ended = _run.Run("my houses/elm.trimout");
+        Assert.Equal(64, ended.Code);
+        Assert.Contains("To open a house: trimout open 'my houses/elm.trimout'", ended.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("To open a house", _run.Run("nonsense").Error, StringComparison.Ordinal);
+    }
 }
