@@ -111,7 +111,7 @@ public class SheetsInHandTests
         var run = scribe.House.Units.Single().Run!;
         Assert.True(SetFact.Typed(scribe.House, run.Item, RunFacts.Cable, "16/2").Then(scribe.Record).Ok);
         shell = new ShellState(new TestDesk(new FakeTimeProvider()), scribe);
-        Assert.Contains("Ask the sheets (9): 16/2: Longest run; Roller: Minimum volts, Running current, Starting current.", Seen(120, "4"),
+        Assert.Contains("Ask the sheets (9): 16/2: Longest run; Roller: Minimum volts, Running current, Starting current.", Seen(140, "4"),
             StringComparison.Ordinal);
 
         string Seen(int width, string key)

@@ -58,7 +58,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     public string? TypesBy(ScreenContext context) => Current(context) is null ? null : "enter";
 
     public bool DigitsType(ScreenContext context) => context.ReadOnlyBecause is null && Part(context) is { } part && Current(context) is { } fact
-        && IsOfSheet(part, fact) && fact.Options(context.House).Count == 0;
+        // Behind the last value one goes elsewhere by a digit; no word begins with one.
+        && IsOfSheet(part, fact) && fact is not Fact<string> && Open(part, fact) && fact.Options(context.House).Count == 0;
 
     public Fact? Current(ScreenContext context) => Values(context) is var values && Selected < values.Count ? values[Selected] : null;
 
