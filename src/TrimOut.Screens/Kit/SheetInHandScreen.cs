@@ -252,8 +252,12 @@ internal static class SheetInHandKeys
 
     /// <summary>Tab goes to the next value, as on a sheet of details, whether it is there or not.</summary>
     private static Transition ToNextRow(SheetInHandScreen s, ScreenContext context) => s.Selected + 1 < s.Values(context).Count
-        ? Ask(s with { Selected = s.Selected + 1 }, context) : Transition.Say(s, s.Left(context) + " Right goes on to the next part.");
+        ? Ask(s with { Selected = s.Selected + 1 }, context) : Through(s, context, null);
 
     private static Transition GoOn(SheetInHandScreen s, ScreenContext context, string? note = null) => s.Next(context) is { } next ? Ask(next, context, note)
-        : Transition.Say(s, $"{(note is null ? "" : $"{note} ")}{s.Left(context)} Right goes on to the next part.");
+        : Through(s, context, note);
+
+    /// <summary>At the end of a sheet, back to its head: there a digit leads to another screen, and begins no value that was left.</summary>
+    private static Transition Through(SheetInHandScreen s, ScreenContext context, string? note) =>
+        Transition.Say(s with { Selected = 0 }, $"{(note is null ? "" : $"{note} ")}{s.Left(context)} Right goes on to the next part.");
 }
