@@ -51,7 +51,8 @@ internal static class CheckFigures
     private static Figure Made(House house, CheckInfo info, string? broken, Working working, HashSet<long> reads)
     {
         var figure = new Figure(info.Id, broken ?? "the rule holds", working, info.Source,
-            [.. FactsRead.Of(house, reads).Where(f => !FactTable.IsKit(f.Subject))]) { Unchecked = [.. UncheckedValues.In(house, reads)] };
+            [.. FactsRead.Of(house, reads).Where(f => !FactTable.IsKit(f.Subject))])
+        { Unchecked = [.. UncheckedValues.In(house, reads)] };
         return figure.ByUnchecked is not { } by ? figure
             : figure with { Value = broken is null ? $"{figure.Value}, {by}" : UncheckedValues.Marked(broken, true) };
     }

@@ -30,7 +30,8 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
         new(Heads("Legs", "all legs of the run together"), 18, 8, r => LegsWithoutLength(r) is [var first, ..] ? $"leg {first}: ?" : Run(r.LegsLength, r),
             IsFigure: true),
         new(Heads("With tails", "legs and both tails as measured: what current goes through, one way"), 27, 10, r => Run(r.OneWay, r), IsFigure: true),
-        new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is pulled, or too long to be cut"), 38,
+        new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is "
+            + "pulled, or too long to be cut"), 38,
             8, r => HouseCuts.IsPulled(r) ? "pulled" : r.IsTooLong ? "too long" : r.ShownNeeded ?? "", IsFigure: true) { IsOfSheets = true },
         new(Heads("Longest", "the longest run by the maker's table and by voltage drop, the tighter of them; with ~ the one of your own loop budget, where "
             + "neither is known; a ? behind a figure: it rests on a maker's sheet, and nobody checked it against that sheet yet"),
