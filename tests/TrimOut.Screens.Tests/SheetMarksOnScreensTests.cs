@@ -78,7 +78,8 @@ public class SheetMarksOnScreensTests
     }
 
     /// <summary>A line of a text that goes over several has the mark at the end of it.</summary>
-    private static bool HasMark(string text, IEnumerable<string> on) => text.Contains('?', StringComparison.Ordinal) || text.Contains("nobody checked", StringComparison.Ordinal)
+    private static bool HasMark(string text, IEnumerable<string> on) => text.Contains('?', StringComparison.Ordinal)
+        || text.Contains("nobody checked", StringComparison.Ordinal)
         || text.Contains("not checked against", StringComparison.Ordinal)
         || IsOf(text, on.Where(whole => whole.Contains('?', StringComparison.Ordinal)));
 

@@ -95,6 +95,32 @@ public class SheetsInHandTests
         string? Edition() => shell.Context.House.Find(type.Id)!.Latest(AboutSheet.Edition)?.Stored;
     }
 
+    /// <summary>A new house with blanks: the walk, the cables and the card of a unit say what waits for makers' sheets, and which keys lead there.</summary>
+    [Fact]
+    public void WhereItMattersABlankKitSaysThatItsSheetsAreToBeAsked()
+    {
+        var scribe = new Scribe(new MemoryStore(), new FakeTimeProvider(), "Ash");
+        Assert.True(NewHouse.Begin("Blank house", DisplayUnits.Inches).Then(scribe.Record).Ok);
+        var shell = new ShellState(new TestDesk(new FakeTimeProvider()), scribe);
+        shell.Press("n");
+        shell.TextChanged("W01 roller left 36x60 SW floor inside panel @Kitchen");
+        shell.Press("enter");
+        shell.Press("esc");
+        Assert.Matches(@"for makers'\s+sheets \(9\)", Seen(100, "1"));
+        Assert.Matches("[1-9][0-9]* for makers' sheets \\(9\\)", Seen(100, "2"));
+        var run = scribe.House.Units.Single().Run!;
+        Assert.True(SetFact.Typed(scribe.House, run.Item, RunFacts.Cable, "16/2").Then(scribe.Record).Ok);
+        shell = new ShellState(new TestDesk(new FakeTimeProvider()), scribe);
+        Assert.Contains("Ask the sheets (9): 16/2: Longest run; Roller: Minimum volts, Running current, Starting current.", Seen(140, "4"),
+            StringComparison.Ordinal);
+
+        string Seen(int width, string key)
+        {
+            shell.Press(key);
+            return shell.Draw(width, 40).ToText();
+        }
+    }
+
     [Fact]
     public void WhatTheProgramBeganWithIsMarkedOnTheSheetOfTheHouse()
     {

@@ -170,7 +170,8 @@ public sealed class CheckReport
 
     private sealed record WaitingSums(Waiting All, Waiting ForSheets, int Parts, ImmutableArray<int> OthersIn, ImmutableArray<int> AllIn);
 
-    private bool WaitsForSheet(NotCheckedYet missing) =>
+    /// <summary>Whether a check waits for a value of a maker's sheet.</summary>
+    public bool WaitsForSheet(NotCheckedYet missing) =>
         missing.NotChecked.FillIn is { } field && House.Find(field.Item) is { } item
         && SheetValues.Of(item.Kind).Any(f => f.Name == field.Field);
 

@@ -39,7 +39,9 @@ public static class KitCheck
         : SetFact.Typed(house, sheet, fact, typed).Then<Draft>(d =>
             string.IsNullOrWhiteSpace(typed) ? d : Held(d with { What = d.What + ", off the sheet" }, sheet, fact));
 
-    /// <summary>How many values were checked against the edition that is said of a part, and would wait were another one typed; none for any other fact.</summary>
+    /// <summary>
+    /// How many values were checked against the edition that is said of a part, and would wait were another one typed; none for any other fact.
+    /// </summary>
     public static int WaitForEdition(House house, Item sheet, Fact fact, string typed) =>
         AboutSheet.Is(fact) && fact.Name == AboutSheet.Edition && fact.ReadTyped(typed, house) is { Ok: true } edition
             ? SheetMark.Waiting(sheet, edition.Value).Count() : 0;

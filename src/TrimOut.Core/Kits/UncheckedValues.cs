@@ -43,6 +43,9 @@ public static class UncheckedValues
             return (work(house), []);
         var view = new House(house.State);
         var value = ReadRecorder.Record(() => work(view), out var reads);
+        // Whoever notes what is read around this read it too.
+        foreach (var read in reads)
+            ReadRecorder.Note(new ReadKey(read));
         return (value, In(view, reads));
     }
 

@@ -30,7 +30,8 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
         new(Heads("Legs", "all legs of the run together"), 18, 8, r => LegsWithoutLength(r) is [var first, ..] ? $"leg {first}: ?" : Run(r.LegsLength, r),
             IsFigure: true),
         new(Heads("With tails", "legs and both tails as measured: what current goes through, one way"), 27, 10, r => Run(r.OneWay, r), IsFigure: true),
-        new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is pulled, or too long to be cut"), 38,
+        new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is "
+            + "pulled, or too long to be cut"), 38,
             8, r => HouseCuts.IsPulled(r) ? "pulled" : r.IsTooLong ? "too long" : r.ShownNeeded ?? "", IsFigure: true) { IsOfSheets = true },
         new(Heads("Longest", "the longest run by the maker's table and by voltage drop, the tighter of them; with ~ the one of your own loop budget, where "
             + "neither is known; a ? behind a figure: it rests on a maker's sheet, and nobody checked it against that sheet yet"),
@@ -49,6 +50,20 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
     /// <summary>The legs of a run that have no length yet, from 1 on: while there is one, nothing is known of the length of the run.</summary>
     public static IReadOnlyList<int> LegsWithoutLength(HomeRun run) =>
         [.. run.Legs.Select((leg, at) => (leg, Number: at + 1)).Where(l => l.leg.Length is null).Select(l => l.Number)];
+
+    /// <summary>Which values of which sheets would say how long a run may be; empty where that is known, or where no cable is chosen yet.</summary>
+    public static string SheetsToAsk(HomeRun run)
+    {
+        if (run is not { Cable: { } cable, BranchesOff: null } || run.Longest is not null)
+            return "";
+        var of = new (KitSheet? Part, Fact[] Facts)[]
+        {
+            (cable, [CableTypeFacts.LongestRun]), (run.Panel?.Type, [PanelTypeFacts.Supply]),
+            (run.Unit.Kind, [CoveringKindFacts.LeastVolts, CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent]),
+        };
+        return string.Join("; ", of.Select(p => (p.Part, Blank: p.Facts.Where(f => p.Part is not null && p.Part.Item.Latest(f)?.Stored is null).ToList()))
+            .Where(p => p.Blank.Count > 0).Select(p => $"{p.Part!.Name}: {string.Join(", ", p.Blank.Select(f => f.Label))}"));
+    }
 
     private static Sign Heads(string heading, string means) => Sign.Words(heading, $"heads a column: {means}");
 

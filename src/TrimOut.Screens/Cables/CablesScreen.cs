@@ -123,6 +123,8 @@ internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
             y = area.PutWrapped(0, y, 2, $"No length is known of leg {string.Join(", ", blank)}, so no length of the run is. Enter opens its details.",
                 Tone.Caution);
         }
+        if (CableColumn.SheetsToAsk(run) is { Length: > 0 } ask && y < area.Height)
+            y = area.PutWrapped(0, y, 2, $"How long it may be is not known. Ask the sheets (9): {ask}.", Tone.Caution);
         foreach (var finding in context.Report.About(run.Item).Where(f => f.Open).Take(3))
         {
             if (y < area.Height)

@@ -27,7 +27,9 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
     public IReadOnlyList<IKeyAction> Keys => ControlsKeys.All;
 
     public IReadOnlyList<Sign> Signs { get; } =
-        [Moves, Still, Sign.Words(Load(4, "10"), "under a remote: the units it moves, of the most that it can; a ? behind that: nobody checked it against the sheet"), .. FindingSigns.Counting];
+        [Moves, Still,
+            Sign.Words(Load(4, "10"), "under a remote: the units it moves, of the most that it can; a ? behind that: nobody checked it against the sheet"),
+            .. FindingSigns.Counting];
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
         [["Unit", "Room", .. context.House.Remotes.Select(r => r.Name)],
@@ -138,7 +140,8 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
             var stops = context.Report.About(remote).Concat(remote.Presets.SelectMany(context.Report.About)).Concat(StopsOf(remote.Type?.Item, context))
                 .Where(FindingSigns.IsStop).Distinct().Count();
             var wrong = stops > 0;
-            head.Put(0, names, (wrong ? FindingSigns.Counted(context.Glyphs.Stop, stops) + " " : "") + Load(remote.Units.Count(), UncheckedValues.Count(remote.Type, RemoteTypeFacts.Units)),
+            head.Put(0, names, (wrong ? FindingSigns.Counted(context.Glyphs.Stop, stops) + " " : "")
+                + Load(remote.Units.Count(), UncheckedValues.Count(remote.Type, RemoteTypeFacts.Units)),
                 wrong ? Tone.Stop : Tone.Dim);
         }
         var list = area.Rows(y + names + 1, area.Height - y - names - 1);

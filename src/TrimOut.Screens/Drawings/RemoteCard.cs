@@ -19,7 +19,8 @@ internal static class RemoteCard
         var moved = remote.Units.ToList();
         var most = remote.Type?.Units;
         y = area.PutWrapped(0, y, 1, $"Moves {NumberText.Counted(moved.Count, "unit")}"
-            + (most is null ? "" : $" of the {UncheckedValues.Count(remote.Type, RemoteTypeFacts.Units)} that it can"), moved.Count > most ? Tone.Stop : Tone.Text) + 1;
+            + (most is null ? "" : $" of the {UncheckedValues.Count(remote.Type, RemoteTypeFacts.Units)} that it can"),
+            moved.Count > most ? Tone.Stop : Tone.Text) + 1;
         var presets = remote.Presets.ToList();
         var columns = PresetColumns(area.Width, presets);
         var positions = presets.ConvertAll(p => p.Positions.ToDictionary(x => x.Unit.Id, x => x.PercentOpen));

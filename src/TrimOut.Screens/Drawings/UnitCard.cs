@@ -41,11 +41,11 @@ internal static class UnitCard
         }
         if (findings.Count > 0 || saidAlready is { Count: > 0 } || y >= area.Height)
             return;
-        var waiting = Waiting.Of(context.Report.MissingAbout(unit));
-        if (waiting.None)
+        var waiting = WaitingLine.Of(context.Report, unit);
+        if (waiting.Length == 0)
             area.Put(0, y, "Nothing wrong is known.", context.Good);
         else
-            area.PutWrapped(0, y, 2, $"{waiting}: m lists them.", Tone.Caution);
+            area.PutWrapped(0, y, 2, $"{waiting}.", Tone.Caution);
     }
 
     private static int DrawName(Area area, Unit unit)
@@ -79,8 +79,8 @@ internal static class UnitCard
 
     /// <summary>What is said of a unit where nothing wrong was found: that checks wait is never well.</summary>
     public static string NothingFound(ScreenContext context, Unit unit) =>
-        Waiting.Of(context.Report.MissingAbout(unit)) is { None: false } waiting
-            ? $"Nothing wrong is known yet. {waiting}: m lists them."
+        WaitingLine.Of(context.Report, unit) is { Length: > 0 } waiting
+            ? $"Nothing wrong is known yet. {waiting}."
             : "Nothing wrong is known.";
 
     public static string WordOf(Severity severity) => severity switch

@@ -142,8 +142,9 @@ internal static class PickerKeys
             return Begin(screen, name, units, [.. kept.Select(k => k.Part.Value)]);
         var part = twice.First().Part.Value;
         var files = twice.Select(k => k.File).ToList();
+        var named = string.Join(" and ", twice.Select(k => $"{k.File} ({(k.Part.Value.Edition is { } e ? $"edition {e}" : "no edition")})"));
         return Transition.Type(screen, new Entry($"Which file is {KebabCase.Of(part.Kind).Replace('-', ' ')} {part.Name}", files[0],
-            $"your kit folder has it in {string.Join(" and ", twice.Select(k => $"{k.File} ({(k.Part.Value.Edition is { } e ? $"edition {e}" : "no edition")})"))}: "
+            $"your kit folder has it in {named}: "
                 + "Up and Down choose, Enter takes it",
             (text, _) => files.Contains(text.Trim())
                 ? OneOfEach(screen, name, units, [.. kept.Where(k => !files.Contains(k.File) || k.File == text.Trim())])

@@ -58,7 +58,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     public string? TypesBy(ScreenContext context) => Current(context) is null ? null : "enter";
 
     public bool DigitsType(ScreenContext context) => context.ReadOnlyBecause is null && Part(context) is { } part && Current(context) is { } fact
-        && IsOfSheet(part, fact) && fact.Options(context.House).Count == 0;
+        // Behind the last value one goes elsewhere by a digit; no word begins with one.
+        && IsOfSheet(part, fact) && fact is not Fact<string> && Open(part, fact) && fact.Options(context.House).Count == 0;
 
     public Fact? Current(ScreenContext context) => Values(context) is var values && Selected < values.Count ? values[Selected] : null;
 
@@ -251,8 +252,12 @@ internal static class SheetInHandKeys
 
     /// <summary>Tab goes to the next value, as on a sheet of details, whether it is there or not.</summary>
     private static Transition ToNextRow(SheetInHandScreen s, ScreenContext context) => s.Selected + 1 < s.Values(context).Count
-        ? Ask(s with { Selected = s.Selected + 1 }, context) : Transition.Say(s, s.Left(context) + " Right goes on to the next part.");
+        ? Ask(s with { Selected = s.Selected + 1 }, context) : Through(s, context, null);
 
     private static Transition GoOn(SheetInHandScreen s, ScreenContext context, string? note = null) => s.Next(context) is { } next ? Ask(next, context, note)
-        : Transition.Say(s, $"{(note is null ? "" : $"{note} ")}{s.Left(context)} Right goes on to the next part.");
+        : Through(s, context, note);
+
+    /// <summary>At the end of a sheet, back to its head: there a digit leads to another screen, and begins no value that was left.</summary>
+    private static Transition Through(SheetInHandScreen s, ScreenContext context, string? note) =>
+        Transition.Say(s with { Selected = 0 }, $"{(note is null ? "" : $"{note} ")}{s.Left(context)} Right goes on to the next part.");
 }

@@ -82,7 +82,8 @@ internal static class PanelsKeys
         var (wrong, by) = UncheckedValues.Read(after, house => new MotorOffSupply().Run(house).Where(r => landed.Contains(r.Subject.Id))
             .Select(r => (r.Subject, Found: r.Outcome as Outcome.Found)).Where(r => r.Found is not null).ToList());
         var more = wrong.Count > 2 ? $" {NumberText.Plain(wrong.Count - 2)} more." : "";
-        return string.Concat(wrong.Take(2).Select(w => $" STOP {after.NameOf(w.Subject)}: {UncheckedValues.Marked(w.Found!.Message.In(after), by.Count > 0)}")) + more;
+        return string.Concat(wrong.Take(2).Select(w =>
+            $" STOP {after.NameOf(w.Subject)}: {UncheckedValues.Marked(w.Found!.Message.In(after), by.Count > 0)}")) + more;
     }
 
     private static SheetScreen FactsOf(PanelRow row, House house) => SheetScreen.At(SheetOf.Holding(house, row.Run?.Item ?? row.Panel!.Item), house);

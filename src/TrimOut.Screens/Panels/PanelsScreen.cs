@@ -122,7 +122,8 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
                 body.Put(1 + TextWidth.Of(about[at][..stop]), table.Height + at, StopWord, Tone.Stop);
         }
         var carried = context.House.Runs.FirstOrDefault(r => r.Id == Carried);
-        var (joined, by) = UncheckedValues.Read(context.House, house => CableType.Joined(Cable(current?.Run is { } at ? house.FindUnit(at.Unit.Id)?.Run : null, house)));
+        var (joined, by) = UncheckedValues.Read(context.House, house =>
+            CableType.Joined(Cable(current?.Run is { } at ? house.FindUnit(at.Unit.Id)?.Run : null, house)));
         var (cue, tone) = carried is null
             ? (UncheckedValues.Marked($" Panel off to land and splice: {joined}.", by.Count > 0), Tone.Caution)
             : ($" In hand: {carried.Name}. Move to an output and press Space to land it.", Tone.Strong);

@@ -29,7 +29,8 @@ internal static class FactEntry
             Echo = (text, context) => fact.ReadTyped(text, context.House, context.Today)
                 .Then<string>(stored => Whose(context.House, item, fact, text, key) ?? Day(fact, stored)
                     ?? $"{fact.Label}: {Hint(fact, context.House, null)}"),
-            Note = house.FindUnit(item.Kind == ItemKind.Run ? item.Under : item.Id) is { } unit && item.Latest(fact.Field(key))?.Stored is null ? OfferWaits.For(unit, fact) : null,
+            Note = house.FindUnit(item.Kind == ItemKind.Run ? item.Under : item.Id) is { } unit
+                && item.Latest(fact.Field(key))?.Stored is null ? OfferWaits.For(unit, fact) : null,
             Doubt = ValueDoubts.Of(fact, item),
             Preview = (text, context) =>
                 text.Trim().Length > 0 && SetFact.Typed(context.House, item, fact, text, key, context.Today) is { Ok: true } draft

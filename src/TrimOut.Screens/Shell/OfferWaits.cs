@@ -5,7 +5,9 @@ using TrimOut.Core.Kits;
 
 namespace TrimOut.Screens.Shell;
 
-/// <summary>Why a size that is worked out elsewhere can't be offered yet, or on what the offer rests: whoever finds the line empty looks for the reason.</summary>
+/// <summary>
+/// Why a size that is worked out elsewhere can't be offered yet, or on what the offer rests: whoever finds the line empty looks for the reason.
+/// </summary>
 internal static class OfferWaits
 {
     /// <summary>

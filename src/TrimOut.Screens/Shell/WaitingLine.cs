@@ -1,4 +1,5 @@
 using TrimOut.Core.Checks;
+using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 
@@ -24,6 +25,14 @@ internal static class WaitingLine
         return sheets.None ? $"{all} (m)"
             : $"{NumberText.Counted(sheets.Checks, "check")} {(sheets.Checks == 1 ? "waits" : "wait")} for the {(parts == 1 ? "sheet" : "sheets")} of "
                 + $"{NumberText.Counted(parts, "part")} (9){(rest == 0 ? "" : "; " + others)}";
+    }
+
+    /// <summary>How many checks of a unit wait, and how many of them for makers' sheets, with the keys that lead there; empty where none waits.</summary>
+    public static string Of(CheckReport report, Unit unit)
+    {
+        var missing = report.MissingAbout(unit).ToList();
+        var sheets = missing.Count(report.WaitsForSheet);
+        return missing.Count == 0 ? "" : $"{Waiting.Of(missing)} (m){(sheets == 0 ? "" : $"; {NumberText.Plain(sheets)} for makers' sheets (9)")}";
     }
 
     /// <summary>For the top line of every screen, shorter and shorter; empty where nothing waits.</summary>

@@ -22,7 +22,11 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
     /// <summary>What the other sign behind a figure means.</summary>
     public const string NobodyChecked = "? not checked against its sheet";
 
-    public IReadOnlyList<Sign> Signs => [Sign.Words("?", "a figure that rests on a maker's sheet, and nobody checked it against that sheet yet"), Sign.Words("*", "a figure that nobody typed for this unit: what the program began with, or a cable of the kit")];
+    public IReadOnlyList<Sign> Signs =>
+    [
+        Sign.Words("?", "a figure that rests on a maker's sheet, and nobody checked it against that sheet yet"),
+        Sign.Words("*", "a figure that nobody typed for this unit: what the program began with, or a cable of the kit"),
+    ];
 
     /// <summary>Lines for the limits and what is said of them.</summary>
     private const int LimitLines = 9;
@@ -49,7 +53,8 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
             area.PutSpot(1, y, 35, current, () => this with { Selected = at });
             area.PutFit(1, y, 19, row.Label, current ? Tone.Selected : Tone.Text);
             var shown = row.Show(Inputs, house);
-            area.PutFit(20, y, 16, $" {shown}{(Inputs.IsBegun(row.Label) && shown != "-" ? " *" : "")}{(Inputs.IsUnchecked(row.Label) ? UncheckedValues.Mark : "")}", current ? Tone.Selected : Tone.Text);
+            area.PutFit(20, y, 16, $" {shown}{(Inputs.IsBegun(row.Label) && shown != "-" ? " *" : "")}"
+                + $"{(Inputs.IsUnchecked(row.Label) ? UncheckedValues.Mark : "")}", current ? Tone.Selected : Tone.Text);
         }
         var begun = WhatIfRow.All.Any(r => Inputs.IsBegun(r.Label) && r.Show(Inputs, house) != "-");
         var notes = (begun, Inputs.RestsOnUnchecked) switch
@@ -125,7 +130,9 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
         area.PutFit(0, 3, area.Width, Marked(thinnest), Tone.Text);
         var y = 4;
         if (what.Units > 1)
-            y = area.PutWrapped(0, y, 2, UncheckedValues.Marked(Allows(what), WhatIfInputs.IsAllowedUnchecked(context.House, Unit(context.House))), what.IsAllowed ? Tone.Text : Tone.Stop);
+            y = area.PutWrapped(0, y, 2,
+                UncheckedValues.Marked(Allows(what), WhatIfInputs.IsAllowedUnchecked(context.House, Unit(context.House))),
+                what.IsAllowed ? Tone.Text : Tone.Stop);
         area.PutWrapped(0, y + 1, 3, what.Units == 1
             ? "volts = supply - current x 2 x length x ohms per meter. Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228. " +
                 "The tighter of table and voltage drop governs. Nothing here is saved."

@@ -36,7 +36,8 @@ internal static class CheckVerb
         foreach (var finding in report.Findings)
         {
             var waived = finding.Waiver is null ? "" : ", waived";
-            var by = report.UncheckedBehind(finding) is { Count: > 0 } some ? $", by values that nobody checked: {string.Join(", ", some.Select(f => f.Label))}" : "";
+            var by = report.UncheckedBehind(finding) is { Count: > 0 } some
+                ? $", by values that nobody checked: {string.Join(", ", some.Select(f => f.Label))}" : "";
             text.Append(CultureInfo.InvariantCulture,
                 $"{KebabCase.Of(finding.Check.Severity),-8}{report.House.NameOf(finding.Subject)}: {finding.Found.Message.In(report.House)} " +
                     $"[{finding.Check.Id}{waived}{by}]\n");

@@ -155,7 +155,8 @@ internal static class KitVerb
     public static void SayIfHeldLater(PartSheet part)
     {
         if (part.IsHeldAfter(DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)))
-            Common.Say($"{part.Name} says that it was checked on {part.About[AboutSheet.HeldOn]}, which is still to come: look at {AboutSheet.HeldOn} in its file.");
+            Common.Say($"{part.Name} says that it was checked on {part.About[AboutSheet.HeldOn]}, which is still to come: "
+                + $"look at {AboutSheet.HeldOn} in its file.");
     }
 
     /// <summary>The folder of the user's kit.</summary>

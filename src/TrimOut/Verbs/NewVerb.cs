@@ -34,7 +34,8 @@ internal static class NewVerb
                 throw new VerbException(ExitCode.Usage, noTime);
             var called = parsed.GetValue(name) ?? Path.GetFileNameWithoutExtension(file);
             var files = parsed.GetValue(kit) is { } folder ? PartFolder.In(folder).Select(p => (p.File, Part: p.Part.OrEnd(ExitCode.BadData))).ToList() : [];
-            if (files.GroupBy(f => f.Part.Kind).SelectMany(k => k.GroupBy(f => f.Part.Name, SameName.Comparer)).FirstOrDefault(n => n.Skip(1).Any()) is { } twice)
+            if (files.GroupBy(f => f.Part.Kind)
+                .SelectMany(k => k.GroupBy(f => f.Part.Name, SameName.Comparer)).FirstOrDefault(n => n.Skip(1).Any()) is { } twice)
             {
                 throw new VerbException(ExitCode.Usage, $"Two files are one {KebabCase.Of(twice.First().Part.Kind).Replace('-', ' ')}, {twice.Key}: "
                     + $"{string.Join(" and ", twice.Select(t => Path.GetFileName(t.File) + (t.Part.Edition is { } e ? $" (edition {e})" : "")))}. "

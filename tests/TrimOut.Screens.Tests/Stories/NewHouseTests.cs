@@ -40,7 +40,8 @@ public class NewHouseTests
         PartSheet Hub(int devices) =>
             PartText.Read($"trimout-part: 1\nkind: hub-type\nname: Hub\nedition: rev {devices}\ndevices: {devices}\n").Value;
         desk.Kept.AddRange([Hub(7), Hub(9)]);
-        user.Press("n").Type("Mill cottage").Press("enter").Sees("1 part from your folder").Type("my").Sees("Hub-1.part.txt (edition rev 7)").Sees("Hub-2.part.txt").Sees("(edition rev 9)");
+        user.Press("n").Type("Mill cottage").Press("enter").Sees("1 part from your folder").Type("my")
+            .Sees("Hub-1.part.txt (edition rev 7)").Sees("Hub-2.part.txt").Sees("(edition rev 9)");
         user.Type("Hub-2.part.txt");
         Assert.Equal(9, user.House.ItemsOf(ItemKind.HubType).Single().Get(HubTypeFacts.Devices));
     }

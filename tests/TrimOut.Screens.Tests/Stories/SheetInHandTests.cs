@@ -29,7 +29,8 @@ public class SheetInHandTests
     public void EnterOnAValueThatIsThereSaysThatItWasMarkedAsChecked()
     {
         using var user = AtRoller(CoveringKindFacts.RunningCurrent);
-        user.Press("enter").Sees("Running current 0.8 A: Enter says that you checked it").Press("enter").Sees("Running current 0.8 A is said to be checked now");
+        user.Press("enter").Sees("Running current 0.8 A: Enter says that you checked it").Press("enter")
+            .Sees("Running current 0.8 A is said to be checked now");
         Assert.Contains(CoveringKindFacts.LeastVolts, SheetValues.NotHeldIn(user.House.ItemsOf(ItemKind.CoveringKind).First()));
     }
 

@@ -35,7 +35,8 @@ public static class HouseCuts
     /// <param name="house">The house.</param>
     /// <param name="lossPerCut">Cable lost at each cut.</param>
     /// <remarks>
-    /// A run is in it until its cable is said to be pulled, and not while it is longer than it may be. Its length is <see cref="HomeRun.Needed"/>; a run with the same bundle as
+    /// A run is in it until its cable is said to be pulled, and not while it is longer than it may be. Its
+    /// length is <see cref="HomeRun.Needed"/>; a run with the same bundle as
     /// another comes from another box. Boxes of the length on the kit's sheet may be bought.
     /// </remarks>
     public static ImmutableArray<CableCuts> Orders(House house, Length lossPerCut) =>
@@ -53,7 +54,8 @@ public static class HouseCuts
         var pulled = runs.Where(IsPulled).ToHashSet();
         var tooLong = runs.Where(r => r.IsTooLong && !pulled.Contains(r)).ToHashSet();
         var order = new CutOrder(
-            [.. runs.Where(r => !pulled.Contains(r) && !tooLong.Contains(r) && r.Needed is not null).Select(r => new Piece(r.Name, r.Needed!.Value, r.Item.Get(RunFacts.Bundle)))],
+            [.. runs.Where(r => !pulled.Contains(r) && !tooLong.Contains(r) && r.Needed is not null)
+                .Select(r => new Piece(r.Name, r.Needed!.Value, r.Item.Get(RunFacts.Bundle)))],
             [.. boxes.Where(b => b.Left > Length.Zero).Select(b => new StockBox(b.Name, b.Left!.Value))],
             lossPerCut,
             cable.BoxLength)
@@ -64,7 +66,8 @@ public static class HouseCuts
         [
             .. runs.Where(pulled.Contains).Select(r => ((Subject)r, "pulled already")),
             .. runs.Where(tooLong.Contains).Select(r => ((Subject)r, "longer than its cable may be: not to be cut")),
-            .. runs.Where(r => !pulled.Contains(r) && !tooLong.Contains(r) && r.Needed is null).Select(r => ((Subject)r, "its length is not known: legs, tails, allowance")),
+            .. runs.Where(r => !pulled.Contains(r) && !tooLong.Contains(r) && r.Needed is null)
+                .Select(r => ((Subject)r, "its length is not known: legs, tails, allowance")),
             .. boxes.Where(b => b.Left is null).Select(b => ((Subject)b, "how much is left in it is not known")),
             .. boxes.Where(b => b.Left == Length.Zero).Select(b => ((Subject)b, "it is empty")),
         ]);
