@@ -317,7 +317,8 @@ internal sealed partial class ShellState
                 _stack[^1] = filtered.Found(Context).Fit(Context);
                 break;
             case "up" or "down" or "pageup" or "pagedown" when typing.Entry.Live is not null:
-                if (Screen.Keys.FirstOrDefault(a => a.Strokes.Contains(stroke)) is { } move)
+                var inList = (Screen as IFiltered)?.InTheList(stroke) ?? stroke;
+                if (Screen.Keys.FirstOrDefault(a => a.Strokes.Contains(inList)) is { } move)
                     _stack[^1] = move.Press(Screen, Context).Screen;
                 break;
             case "enter" or "tab":
