@@ -57,6 +57,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     public bool DigitsType(ScreenContext context) => context.ReadOnlyBecause is null && Part(context) is { } part && Current(context) is { } fact
         && IsOfSheet(part, fact) && fact.Options(context.House).Count == 0;
 
+    public bool WordsType(ScreenContext context) => context.ReadOnlyBecause is null && Current(context) is not null;
+
     public Fact? Current(ScreenContext context) => Values(context) is var values && Selected < values.Count ? values[Selected] : null;
 
     public IScreen Fit(ScreenContext context) => this with

@@ -102,11 +102,13 @@ internal sealed partial class ShellState
         MessagePart = 0;
         if (Screen is ITicking)
             Tick();
+        var word = BeginsWord(stroke);
         // A number that strayed is looked at before anything else: not even a stop takes the Esc that leads back to it.
         if (Typing is null && _confirm is null && !(stroke == "esc" && _work is not null) && StraysBack(stroke))
             Caused = Caused.LookedAt;
-        else if (!SaysSeen(stroke))
+        else if (!GoesOnInWord(stroke) && !SaysSeen(stroke))
             Answer(stroke);
+        _word = word;
         Caused = Caused.Still(Context.Report);
     }
 
@@ -166,7 +168,7 @@ internal sealed partial class ShellState
             return;
         var action = Actions.Select(a => a.Action).FirstOrDefault(a => a.Strokes.Contains(stroke));
         if (action is null)
-            Status($"{KeyNames.Shown(stroke)} does nothing here. ? shows the keys.");
+            Status($"{KeyNames.Shown(stroke)} does nothing here. {(Screen.WordsType(Context) ? "Enter opens what is under the cursor, ? shows" : "? shows")} the keys.");
         else if (action.DisabledBecause(Screen, Context) is { } why)
             Status(why);
         else
@@ -186,7 +188,7 @@ internal sealed partial class ShellState
             };
             return;
         }
-        if (Typing is not { } typing || typing.Text == text)
+        if (Typing is not { } typing || typing.Text == text || LineGoesOnInWord(text))
             return;
         var refused = text.Length > 0 && typing.Entry.Echo?.Invoke(text, Context) is { Ok: false } bad ? bad.Reason : null;
         var fit = refused is null || typing.Entry.Options.Count == 0 ? [] : Choosing.Fitting(typing.Entry.Options, text);
