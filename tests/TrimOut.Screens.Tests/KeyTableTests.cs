@@ -12,6 +12,7 @@ using TrimOut.Screens.Notices;
 using TrimOut.Screens.Papers;
 using TrimOut.Screens.People;
 using TrimOut.Screens.Rooms;
+using TrimOut.Screens.Schedules;
 using TrimOut.Screens.Shell;
 using TrimOut.Screens.WhatIf;
 using TrimOut.Testing;
@@ -33,9 +34,12 @@ public class KeyTableTests
             new LockedHouseScreen(new LockedHouse("", "")), WhatIfScreen.At(Shell.Value.Context, null), Figures(), .. sections,
             RoomsScreen.On(null, Shell.Value.Context), PeopleScreen.On(null, Shell.Value.Context),
             SheetInHandScreen.At(Shell.Value.Context.House.ItemsOf(ItemKind.PanelType).First(), Shell.Value.Context.House), KitFolderScreen.Of("kit", []),
-            new CopiesScreen([], 0), Look(), ConflictsScreen.At(Shell.Value.Context),
+            new CopiesScreen([], 0), new SchedulesScreen([], 0), Brings(), Look(), ConflictsScreen.At(Shell.Value.Context),
             new CutPlanScreen(Shell.Value.Context.House, [], 0), new AsItStoodScreen(1, Shell.Value.Context, JobSheetScreen.At(Shell.Value.Context))];
     }
+
+    private static ScheduleScreen Brings() => ScheduleScreen.Of("windows.csv", new ScheduleRead(null, null, [], [], 0, [], [], [], []),
+        System.Collections.Immutable.ImmutableDictionary<string, string>.Empty);
 
     private static MergeScreen Look() => MergeScreen.Of(Shell.Value.Context.Log, new CopyRead(Shell.Value.Context.Log, []),
         Core.History.Merge.Of(Shell.Value.Context.Log, Shell.Value.Context.Log).Value, "copy.trimout");
@@ -88,7 +92,7 @@ public class KeyTableTests
         ["n"] = (["New house", "New window", "New panel", "New remote", "New item", "New part", "New room", "New box", "New contact"], "adds one"),
         ["N"] = (["New hub", "New visit"], "adds one of the other sort that the screen shows"),
         ["O"] = (["Open a path", "From folder", "View only", "Other copies"], "opens in another way than Enter"),
-        ["t"] = (["Type a reading", "Type the output"], "types what is due of the run under the cursor"),
+        ["t"] = (["Type a column", "Type a reading", "Type the output"], "types what is due of the row under the cursor"),
         ["p"] = (["Cut plan", "Plan again", "Spread out"], "plans"),
         ["g"] = (["Go to tag", "Go to a day"], "goes to what is typed"),
         ["-"] = (["Leave out", "Not needed", "Not coming"], "says that it is not, with the item kept"),

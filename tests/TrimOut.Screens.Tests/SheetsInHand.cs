@@ -104,7 +104,7 @@ public class SheetsInHandTests
     }
 
     [Fact]
-    public void AfterTheValuesItAsksForTheNameTheSheetAndItsEditionAndNoneOfTheseIsAValueToCheck()
+    public void BeforeTheValuesItAsksForTheSheetItsEditionAndTheNameAndNoneOfTheseIsAValueToCheck()
     {
         var scribe = new Scribe(new MemoryStore(), new FakeTimeProvider(), "Ash");
         Assert.True(NewHouse.Begin("Blank house", DisplayUnits.Inches).Then(scribe.Record).Ok);
@@ -114,7 +114,7 @@ public class SheetsInHandTests
             shell.Press("down");
         shell.Press("s");
         shell.Press("enter");
-        foreach (var typed in new[] { "27", "Hub of mine", "Sheet 4", "B" })
+        foreach (var typed in new[] { "Sheet 4", "B", "Hub of mine", "27" })
         {
             shell.TextChanged(typed);
             shell.Press("enter");

@@ -3,6 +3,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
+using TrimOut.Screens.Schedules;
 using TrimOut.Screens.Shell;
 using TrimOut.Testing;
 
@@ -34,6 +35,14 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
     public IReadOnlyList<CopyChoice> Copies(string where) =>
         [.. OtherCopies.Select(c => new CopyChoice(c.Key, Path.GetFileNameWithoutExtension(c.Key), clock.GetUtcNow(), c.Value.Ok ? true : null))];
 
+    /// <summary>Schedules that are found, each with what reading it gives, by the columns that were chosen.</summary>
+    public Dictionary<string, Func<HouseLog, IReadOnlyDictionary<string, string>, Result<ScheduleRead>>> FoundSchedules { get; } = [];
+
+    public IReadOnlyList<ScheduleChoice> Schedules(string where) => [.. FoundSchedules.Keys.Select(s => new ScheduleChoice(s, clock.GetUtcNow()))];
+
+    public Result<ScheduleRead> ReadSchedule(HouseLog log, string path, IReadOnlyDictionary<string, string> columns) =>
+        FoundSchedules.TryGetValue(path, out var read) ? read(log, columns) : new Refusal($"There is no file {path}.");
+
     public Result<CopyRead> ReadCopy(string path) =>
         OtherCopies.TryGetValue(path, out var copy) ? copy : new Refusal($"{path} can't be read: there is no such file.");
 
@@ -58,7 +67,11 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public List<PartSheet> Kept { get; } = [];
 
-    public IReadOnlyList<KeptPart> Kit => [.. Kept.Select((p, at) => new KeptPart($"{p.Name}-{at + 1}.part.txt", p))];
+    public IReadOnlyList<KeptPart> Kit => [.. Kept.Select((p, at) => new KeptPart($"{p.Name}-{at + 1}.part.txt", p)),
+        .. Broken.Select(why => new KeptPart(why, new Core.Refusal(why)))];
+
+    /// <summary>Files of the kit folder that can't be read, each with why.</summary>
+    public List<string> Broken { get; } = [];
 
     public IReadOnlyList<string> Weaker(IReadOnlyList<PartSheet> parts) => [.. parts.Where(p => Kept.Exists(k => p.Kind == k.Kind && p.Name == k.Name
         && k.Values.Any(v => v.Held) && p.Values.All(v => !v.Held))).Select(p => p.Name)];

@@ -25,15 +25,15 @@ public class WaitingLineTests
     [Fact]
     public void InShortItSaysWhatWaitsNowAndWhatLater()
     {
-        Assert.Equal(["34 checks wait now, 694 for later phases (m)", "34 not checked, 694 later (m)"], WaitingLine.InShort(new Waiting(728, 428), 34));
-        Assert.Equal(["4 checks waiting for 2 details (m)", "4 not checked (m)"], WaitingLine.InShort(new Waiting(4, 2), 4));
+        Assert.Equal(["34 checks wait now, 694 for later phases (m)", "34 checks wait, 694 later (m)"], WaitingLine.InShort(new Waiting(728, 428), 34));
+        Assert.Equal(["4 checks waiting for 2 details (m)", "4 checks wait (m)"], WaitingLine.InShort(new Waiting(4, 2), 4));
     }
 
     [Fact]
     public void ANewHouseSaysHowManyChecksWaitInThePhaseThatIsWorkedIn()
     {
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe);
-        user.Sees($"{user.Shell.Context.Report.WaitingUpTo(Phase.WalkThrough)} not checked, ");
+        user.Sees($"{user.Shell.Context.Report.WaitingUpTo(Phase.WalkThrough)} checks wait, ");
     }
 
     // The list of what is missing begins with it, from the second column of 80.

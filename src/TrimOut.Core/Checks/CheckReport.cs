@@ -1,7 +1,10 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
+using TrimOut.Core.Checks.Evidence;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Reads;
 
@@ -18,6 +21,7 @@ public sealed class CheckReport
     private readonly Lazy<ILookup<string, Finding>> _byUnit;
     private readonly Lazy<ILookup<string, NotCheckedYet>> _missingByUnit;
     private readonly Lazy<WaitingSums> _waiting;
+    private readonly ConcurrentDictionary<Finding, IReadOnlyList<Fact>> _unchecked = new(ReferenceEqualityComparer.Instance);
 
     private CheckReport(House house, ImmutableArray<CheckSheet> sheets, ReadIndex index, WaiverMemory waived, CheckReport? before = null)
     {
@@ -128,14 +132,13 @@ public sealed class CheckReport
     public Working? WorkingOf(Finding finding) => JudgedAgain(finding)?.Working;
 
     /// <summary>The values of makers' sheets, as facts, that a finding was judged by and that nobody checked against their sheets.</summary>
-    public IReadOnlyList<Fact> UncheckedBehind(Finding finding)
-    {
-        if (House.State.UncheckedValues.Count == 0)
-            return [];
-        _ = ReadRecorder.Record(() => JudgedAgain(finding), out var reads);
-        reads.IntersectWith(House.State.UncheckedValues);
-        return [.. FactsRead.Of(House, reads)];
-    }
+    public IReadOnlyList<Fact> UncheckedBehind(Finding finding) =>
+        // That rule tells of such values and of nothing else: a mark would say it twice.
+        House.State.UncheckedValues.Count == 0 || finding.Check.Id == KitUnchecked.Id ? []
+        : _unchecked.GetOrAdd(finding, f => UncheckedValues.In(House, [.. _sheets.First(s => s.Check.Info.Id == f.Check.Id).ReadsBehind(f)]));
+
+    /// <summary>What a finding says to whoever reads the house as it is shown, marked where it was judged by a value that nobody checked.</summary>
+    public string Said(Finding finding) => UncheckedValues.Marked(finding.Found.Message.In(House), UncheckedBehind(finding).Count > 0);
 
     private Outcome.Found? JudgedAgain(Finding finding)
     {
@@ -169,7 +172,7 @@ public sealed class CheckReport
 
     private bool WaitsForSheet(NotCheckedYet missing) =>
         missing.NotChecked.FillIn is { } field && House.Find(field.Item) is { } item
-        && Kits.SheetValues.Of(item.Kind).Any(f => f.Name == field.Field);
+        && SheetValues.Of(item.Kind).Any(f => f.Name == field.Field);
 
     private static ImmutableArray<IReadSets> SetsOf(ImmutableArray<CheckSheet> sheets) => ImmutableArray.CreateRange(sheets, s => s.Reads);
 

@@ -13,6 +13,7 @@ internal sealed class CheckSheet
 
     private readonly Mapped<Judged> _judged;
     private Totals? _totals;
+    private Dictionary<string, int>? _places;
 
     private CheckSheet(ICheck check, Mapped<Judged> judged) => (Check, _judged) = (check, judged);
 
@@ -24,6 +25,21 @@ internal sealed class CheckSheet
 
     /// <summary>Broken rules and what could not be checked, in the order of the subjects, without what was waived; how often the rule holds.</summary>
     public Totals Sum => _totals ??= Totals.Of(_judged.Parts);
+
+    /// <summary>What the judgment read that a finding comes from.</summary>
+    public ReadOnlySpan<long> ReadsBehind(Finding finding)
+    {
+        if (Check is not SubjectCheck)
+            return _judged.Reads(0);
+        _places ??= _judged.Ids.Index().ToDictionary(i => i.Item, i => i.Index, StringComparer.Ordinal);
+        // A run is judged under the id of its unit.
+        foreach (var id in (string[])[finding.Subject.Id, finding.Subject.Under])
+        {
+            if (_places.TryGetValue(id, out var at) && _judged.Parts[at].Results.Any(r => r.Subject.Id == finding.Subject.Id))
+                return _judged.Reads(at);
+        }
+        return [];
+    }
 
     /// <summary>What checks say of a house, in their order.</summary>
     public static ImmutableArray<CheckSheet> Of(IEnumerable<ICheck> checks, HouseState house, Func<ReadKey, bool>? forgets = null)

@@ -36,6 +36,14 @@ internal static class NotChecked
             ? Of(subject, fact)
             : new Outcome.DoesNotApply();
 
+    /// <summary>All that parts of one rule lack, each thing once, beginning with the first; null where none lacks anything.</summary>
+    public static Outcome.NotChecked? All(params IEnumerable<Outcome?> parts) => parts.OfType<Outcome.NotChecked>().Distinct().ToList() switch
+    {
+        [] => null,
+        [var one] => one,
+        [var first, ..] all => first with { Missing = Alone.With(Arg.All(all.Select(m => (Arg)m.Missing), "; ")) },
+    };
+
     // Thousands of windows wait for the same few facts, and each keeps what it waits for.
     private static readonly ConcurrentDictionary<Fact, Sentence> Blank = [];
 

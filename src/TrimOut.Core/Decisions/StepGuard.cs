@@ -29,7 +29,7 @@ public static class StepGuard
             + $"{(b.Before.Subject == subject.Item.Kind ? "" : $": {Names([.. b.Lacking.Select(s => s.Name)])}")}.");
         var ofParts = subject is Unit unit && !presupposed.NoStopOf.IsEmpty ? report.StopsOfParts(unit).Where(f => f.Check.Phase <= step.Phase) : [];
         var stops = Stops(subject, report).Where(f => presupposed.NoStopOf.Contains(f.Check.Phase) || IsOfItsEvidence(f, subject, step)).Concat(ofParts)
-            .Select(f => $"STOP{(f.Subject.Id == subject.Id ? "" : $" {report.House.NameOf(f.Subject)}:")} {f.Found.Message.In(report.House)}").ToList();
+            .Select(f => $"STOP{(f.Subject.Id == subject.Id ? "" : $" {report.House.NameOf(f.Subject)}:")} {report.Said(f)}").ToList();
         return
         [
             .. stops.Count <= MostStops ? stops : [$"{NumberText.Plain(stops.Count)} stops are open; the worst: {stops[0]}"],

@@ -116,7 +116,7 @@ public static class TakePart
         var (was, willBe) = (report.Findings.Select(Key).ToHashSet(), after.Findings.Select(Key).ToHashSet());
         var waived = report.Findings.Where(f => !f.Open).Select(Key).ToHashSet();
         return new([.. after.Findings.Where(f => !was.Contains(Key(f)))], [.. after.Findings.Where(f => f.Open && waived.Contains(Key(f)))],
-            [.. report.Findings.Where(f => !willBe.Contains(Key(f)))]);
+            [.. report.Findings.Where(f => !willBe.Contains(Key(f)))], report, after);
 
         static (string, string) Key(Finding finding) => (finding.Check.Id, finding.Subject.Id);
     }
@@ -132,8 +132,19 @@ public readonly record struct PartChange(Fact Fact, string Was, string Becomes);
 /// <param name="Come">Findings that are not there now.</param>
 /// <param name="Reopen">Findings that are waived now, for figures that would no longer be theirs.</param>
 /// <param name="Go">Findings that would no longer be there.</param>
-public sealed record PartEffect(ImmutableArray<Finding> Come, ImmutableArray<Finding> Reopen, ImmutableArray<Finding> Go)
+/// <param name="Before">What is said now.</param>
+/// <param name="After">What would be said then.</param>
+public sealed record PartEffect(ImmutableArray<Finding> Come, ImmutableArray<Finding> Reopen, ImmutableArray<Finding> Go, CheckReport Before, CheckReport After)
 {
+    /// <summary>Each finding that comes, opens again or goes: what becomes of it, what it is about and what it says.</summary>
+    public IEnumerable<(string Becomes, Finding Finding, string Said)> Told =>
+    [
+        .. Come.Select(f => ("Then found", f, Said(After, f))), .. Reopen.Select(f => ("Waived, and then open again", f, Said(After, f))),
+        .. Go.Select(f => ("Then no longer found", f, Said(Before, f))),
+    ];
+
+    private static string Said(CheckReport report, Finding finding) => $"{report.House.NameOf(finding.Subject)}: {report.Said(finding)}";
+
     /// <summary>All of it as counts.</summary>
     public override string ToString() => $"{NumberText.Counted(Come.Length, "finding comes", "findings come")}, "
         + (Reopen.IsEmpty ? "" : $"{NumberText.Counted(Reopen.Length, "waived one opens again", "waived ones open again")}, ")

@@ -1,6 +1,7 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Reads;
 
 namespace TrimOut.Core.Figures;
@@ -20,19 +21,38 @@ internal static class CheckFigures
         foreach (var check in AllChecks.All)
         {
             var view = new House(house.State);
-            var results = ReadRecorder.Record(() => check is SubjectCheck by
-                ? by.SubjectIds(house).Where(asked.Contains).SelectMany(id => by.RunOn(by.Find(view, id))).ToList()
-                : [.. check.Run(view)], out var reads);
+            var results = ReadRecorder.Record(() => Worked(check, house, view, asked), out var reads);
             foreach (var (info, _, outcome) in results.Where(r => ids.Contains(r.Subject.Id)))
             {
                 if (outcome is Outcome.Fine { Working: { } fine })
-                    yield return Made(house, info, "the rule holds", fine, reads);
+                    yield return Made(house, info, null, fine, reads);
                 else if (outcome is Outcome.Found { Working: { } broken } found)
                     yield return Made(house, info, found.Message.In(house), broken, reads);
             }
         }
     }
 
-    private static Figure Made(House house, CheckInfo info, string value, Working working, HashSet<long> reads) =>
-        new(info.Id, value, working, info.Source, [.. FactsRead.Of(house, reads).Where(f => !FactTable.IsKit(f.Subject))]);
+    private static List<CheckResult> Worked(ICheck check, House house, House view, HashSet<string> asked)
+    {
+        var results = check is SubjectCheck by
+            ? by.SubjectIds(house).Where(asked.Contains).SelectMany(id => by.RunOn(by.Find(view, id))).ToList()
+            : [.. check.Run(view)];
+        // A working is printed for whoever asks; what it prints is among what was read.
+        foreach (var working in results.Select(r => (r.Outcome as Outcome.Fine)?.Working ?? (r.Outcome as Outcome.Found)?.Working))
+            _ = working?.Inputs;
+        return results;
+    }
+
+    /// <param name="house">The house.</param>
+    /// <param name="info">The check.</param>
+    /// <param name="broken">What is wrong; null where the rule holds.</param>
+    /// <param name="working">How it was worked out.</param>
+    /// <param name="reads">What was read for it.</param>
+    private static Figure Made(House house, CheckInfo info, string? broken, Working working, HashSet<long> reads)
+    {
+        var figure = new Figure(info.Id, broken ?? "the rule holds", working, info.Source,
+            [.. FactsRead.Of(house, reads).Where(f => !FactTable.IsKit(f.Subject))]) { Unchecked = [.. UncheckedValues.In(house, reads)] };
+        return figure.ByUnchecked is not { } by ? figure
+            : figure with { Value = broken is null ? $"{figure.Value}, {by}" : UncheckedValues.Marked(broken, true) };
+    }
 }

@@ -12,6 +12,12 @@ namespace TrimOut.Core.Figures;
 /// <param name="About">Facts that it is shown beside, or that go into it.</param>
 public sealed record Figure(string Name, string Value, Working Working, Source Source, ImmutableArray<Fact> About)
 {
+    /// <summary>The values of makers' sheets that it was worked out with and that nobody checked against their sheets.</summary>
+    public ImmutableArray<Fact> Unchecked { get; init; } = [];
+
+    /// <summary>Which these are, in words; null where there is none.</summary>
+    public string? ByUnchecked => Unchecked.IsEmpty ? null : $"by values that nobody checked: {string.Join(", ", Unchecked.Select(f => f.Label))}";
+
     /// <summary>Whether it is shown beside a fact, or a fact goes into it.</summary>
     public bool IsAbout(Fact fact) => About.Contains(fact);
 }

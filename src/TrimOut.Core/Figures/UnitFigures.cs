@@ -9,6 +9,7 @@ using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Figures;
@@ -20,38 +21,61 @@ public static class UnitFigures
     private static readonly Source Volts = new VoltsShortAtUnit().Info.Source;
     private static readonly Source Loop = new LoopOffLength().Info.Source;
 
-    /// <summary>The figures of a unit, its window and its home run.</summary>
-    public static ImmutableArray<Figure> Of(Unit unit) => [.. Sizes(unit), .. Cable(unit), .. Raised(unit), .. CheckFigures.Of(unit)];
+    private static readonly Func<Unit, Figure?>[] Worked =
+        [Width, Height, CableOffBox, OneWay, LongestRun, VoltsAtUnit, LoopToExpect, LoadedVolts, LoadOnOutput, TailToMotor, RaisedHeight, RolledUp];
 
-    private static IEnumerable<Figure> Sizes(Unit unit)
+    /// <summary>The figures of a unit, its window and its home run.</summary>
+    public static ImmutableArray<Figure> Of(Unit unit) =>
+        [.. Worked.Select(w => WithUnchecked(unit, w)).OfType<Figure>(), .. CheckFigures.Of(unit)];
+
+    private static Figure? WithUnchecked(Unit unit, Func<Unit, Figure?> work)
+    {
+        var (figure, by) = UncheckedValues.Read(unit, u =>
+        {
+            var worked = work(u);
+            _ = worked?.Working.Inputs;
+            return worked;
+        });
+        return figure is null || by.Count == 0 ? figure
+            : figure with { Value = UncheckedValues.Marked(figure.Value, figure.Value != Missing), Unchecked = [.. by] };
+    }
+
+    private static Figure Width(Unit unit)
     {
         var window = unit.Window;
-        var step = ("step", unit.Kind?.Show(CoveringKindFacts.RoundTo) is { Length: > 0 } shown ? shown : Missing);
-        yield return new Figure("Order width, worked out", unit.WorkedOutWidth?.In(unit) ?? Missing, Working.Of(Order.Formula, () =>
+        return new Figure("Order width, worked out", unit.WorkedOutWidth?.In(unit) ?? Missing, Working.Of(Order.Formula, () =>
         [
             ("mount", Said(window, WindowFacts.Mount)),
             ("top, middle, bottom", $"{Said(window, WindowFacts.WidthTop)}, {Said(window, WindowFacts.WidthMiddle)}, {Said(window, WindowFacts.WidthBottom)}"),
             ("hangs plumb", window.PlumbWidth?.About(unit) ?? Missing), ("ordered width is", unit.OrderedWidth is { } by ? KebabCase.Of(by) : Missing),
             ("comes off", unit.Deduction?.In(unit) ?? Missing),
             ("part of the opening", window.Units.Length > 1 ? Said(unit, UnitFacts.PartWidth) : "the whole"),
-            ("overlap each side", window.Mount == Mount.Outside ? Said(window, WindowFacts.OverlapEachSide) : "none"), step,
+            ("overlap each side", window.Mount == Mount.Outside ? Said(window, WindowFacts.OverlapEachSide) : "none"), Step(unit),
         ]), Order,
             [UnitFacts.OrderWidth, UnitFacts.PartWidth, WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom, WindowFacts.OverlapEachSide]);
-        yield return new Figure("Order height, worked out", unit.WorkedOutHeight?.In(unit) ?? Missing, Working.Of(Order.Formula, () =>
+    }
+
+    private static Figure Height(Unit unit)
+    {
+        var window = unit.Window;
+        return new Figure("Order height, worked out", unit.WorkedOutHeight?.In(unit) ?? Missing, Working.Of(Order.Formula, () =>
         [
             ("mount", Said(window, WindowFacts.Mount)),
             ("left, middle, right",
                 $"{Said(window, WindowFacts.HeightLeft)}, {Said(window, WindowFacts.HeightMiddle)}, {Said(window, WindowFacts.HeightRight)}"),
-            ("head above", window.Mount == Mount.Outside ? Said(window, WindowFacts.HeadAbove) : "none"), step,
+            ("head above", window.Mount == Mount.Outside ? Said(window, WindowFacts.HeadAbove) : "none"), Step(unit),
         ]), Order, [UnitFacts.OrderHeight, WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight, WindowFacts.HeadAbove]);
     }
 
-    private static IEnumerable<Figure> Cable(Unit unit)
+    private static (string, string) Step(Unit unit) =>
+        ("step", unit.Kind?.Show(CoveringKindFacts.RoundTo) is { Length: > 0 } shown ? shown : Missing);
+
+    private static Figure? CableOffBox(Unit unit)
     {
         if (unit.Run is not { } run)
-            yield break;
+            return null;
         var job = new JobItself(unit.House);
-        yield return new Figure("Cable off a box", run.ShownNeeded ?? Missing,
+        return new Figure("Cable off a box", run.ShownNeeded ?? Missing,
             Working.Of("legs x (1 + allowance / 100) + tail at window + tail at panel; planned where none was measured", () =>
         [
             ("legs", run.LegsLength?.RunIn(unit) ?? Missing),
@@ -60,32 +84,64 @@ public static class UnitFigures
             ("tail at panel", run.TailAtPanel?.In(unit)
                 ?? (job.Item.Get(HouseFacts.PanelTail) is { } tail ? tail.In(unit) + Begun(job, HouseFacts.PanelTail) : Missing)),
         ]), new CableShortOnHand().Info.Source, [RunFacts.Cable, LegFacts.Length, RunFacts.TailAtPanel]);
-        yield return new Figure("Length, one way", run.OneWay?.RunIn(unit) ?? Missing, Working.Of("legs + tail at window + tail at panel, as measured", () =>
+    }
+
+    private static Figure? OneWay(Unit unit)
+    {
+        if (unit.Run is not { } run)
+            return null;
+        return new Figure("Length, one way", run.OneWay?.RunIn(unit) ?? Missing, Working.Of("legs + tail at window + tail at panel, as measured", () =>
         [
             ("legs", run.LegsLength?.RunIn(unit) ?? Missing), ("tail at window", run.TailAtWindow?.In(unit) ?? Missing),
             ("tail at panel", run.TailAtPanel?.In(unit) ?? Missing),
         ]), new RunPastKitTable().Info.Source, [LegFacts.Length, RunFacts.TailAtWindow, RunFacts.TailFound, RunFacts.TailAtPanel]);
+    }
+
+    private static Figure? LongestRun(Unit unit)
+    {
+        if (unit.Run is not { } run)
+            return null;
         var limits = run.Limits;
         var budget = run.Cable is { } drawn ? LoopBudget.LongestOf(drawn) : null;
-        yield return new Figure("Longest run", limits?.Governing.LimitIn(unit) ?? Missing,
+        return new Figure("Longest run", limits?.Governing.LimitIn(unit) ?? Missing,
             Working.Of("tighter of the table and (supply - minimum volts) / (2 x larger current x ohms per meter)", () =>
         [
             ("by the kit's table", run.Cable?.LongestRun?.LimitIn(unit) ?? "not given"), ("by voltage drop", limits?.ByVolts.LimitIn(unit) ?? Missing),
             ("by your own loop budget", budget?.LimitIn(unit) ?? "not stated"),
             .. Circuit(run, limits),
         ]), Volts, [RunFacts.Cable, LegFacts.Length, RunFacts.Panel]);
+    }
+
+    private static Figure? VoltsAtUnit(Unit unit)
+    {
+        if (unit.Run is not { } run)
+            return null;
+        var limits = run.Limits;
         var volts = limits is { } l && run.OneWay is { } way ? $"{l.WhileRunning(way)} running, {l.WhileStarting(way)} starting" : Missing;
-        yield return new Figure("Volts at the unit", volts,
+        return new Figure("Volts at the unit", volts,
             Working.Of(Volts.Formula, () => [("length, one way", run.OneWay?.RunIn(unit) ?? Missing), .. Circuit(run, limits)]),
             Volts, [RunFacts.Cable, LegFacts.Length, RunFacts.Panel, UnitFacts.Kind]);
-        yield return new Figure("Loop to expect", ExpectedLoop(run) is { } loop ? loop.ToString() : Missing, Working.Of(Loop.Formula, () =>
+    }
+
+    private static Figure? LoopToExpect(Unit unit)
+    {
+        if (unit.Run is not { } run)
+            return null;
+        return new Figure("Loop to expect", ExpectedLoop(run) is { } loop ? loop.ToString() : Missing, Working.Of(Loop.Formula, () =>
         [
             ("length, one way", run.OneWay?.RunIn(unit) ?? Missing),
             ("conductor", run.Cable is { } cable ? $"{Said(cable, CableTypeFacts.Conductor)}, {Said(cable, CableTypeFacts.Stranding)}" : Missing),
             ("worked out with", (run.FirstTest ?? default).Circumstances.In(unit.House)),
         ]), Loop, [RunFacts.FirstLoop, RunFacts.SecondLoop]);
+    }
+
+    private static Figure? LoadedVolts(Unit unit)
+    {
+        if (unit.Run is not { } run)
+            return null;
+        var limits = run.Limits;
         var open = run.Item.Get(RunFacts.OpenVolts);
-        yield return new Figure("Loaded volts to expect",
+        return new Figure("Loaded volts to expect",
             limits is { } at && run.OneWay is { } far ? $"{new Voltage(Math.Abs((open ?? at.Supply).Volts)) - (at.Supply - at.WhileRunning(far))}" : Missing,
             Working.Of("open-circuit volts, or the supply's, - running current x loop", () =>
             [
@@ -93,18 +149,31 @@ public static class UnitFigures
                 ("length, one way", run.OneWay?.RunIn(unit) ?? Missing), .. Circuit(run, limits),
             ]),
             new LoadedVoltsLow().Info.Source, [RunFacts.LoadedVolts, RunFacts.OpenVolts]);
-        yield return new Figure("Load on its output", Load.Of(unit) is { } draws ? draws.ToString() : Missing,
+    }
+
+    private static Figure? LoadOnOutput(Unit unit)
+    {
+        if (unit.Run is not { } run)
+            return null;
+        var limits = run.Limits;
+        return new Figure("Load on its output", Load.Of(unit) is { } draws ? draws.ToString() : Missing,
             Working.Of("larger of running and starting current", () =>
             [
                 ("running", limits?.Running.ToString() ?? Said(unit.Kind, CoveringKindFacts.RunningCurrent)),
                 ("starting", limits?.Starting.ToString() ?? Said(unit.Kind, CoveringKindFacts.StartingCurrent)),
             ]),
             new OutputOverloaded().Info.Source, [UnitFacts.Kind, UnitFacts.Group, RunFacts.Output]);
+    }
+
+    private static Figure? TailToMotor(Unit unit)
+    {
+        if (unit.Run is null)
+            return null;
         if (unit is { EntryFromJamb: { } jamb, EntryAlong: { } entry, EntryBelowHead: { } below, Kind: { } kind }
             && kind[CoveringKindFacts.LeadBehind] is { } behind && unit.EntrySide is { } side && unit.MotorSide is { } end
             && unit.MotorAlong(end) is { } motor && unit.WayToMotor is { } path)
         {
-            yield return new Figure("Tail that reaches the motor", path.In(unit),
+            return new Figure("Tail that reaches the motor", path.In(unit),
                 Working.Of(new TailShortOfMotor().Info.Source.Formula, () =>
                 [
                     ("entry from jamb", jamb.In(unit)), ("entry from the left", entry.In(unit)), ("motor from the left", motor.In(unit)),
@@ -114,23 +183,29 @@ public static class UnitFigures
                 new TailShortOfMotor().Info.Source,
                 [RunFacts.TailAtWindow, RunFacts.TailFound, UnitFacts.EntrySide, UnitFacts.EntryFromJamb, UnitFacts.EntryBelowHead]);
         }
+        return null;
     }
 
-    private static IEnumerable<Figure> Raised(Unit unit)
+    private static Figure? RaisedHeight(Unit unit)
     {
         if (RaisedStack.Of(unit).Figures is { } stack)
         {
             var source = new StackOverGlass().Info.Source;
-            yield return new Figure("Raised stack", stack.Height.About(unit), stack.Working(unit, "fixed part + share x drop"), source,
+            return new Figure("Raised stack", stack.Height.About(unit), stack.Working(unit, "fixed part + share x drop"), source,
                 [UnitFacts.OrderHeight, WindowFacts.GlassBelowHead, UnitFacts.Kind]);
         }
+        return null;
+    }
+
+    private static Figure? RolledUp(Unit unit)
+    {
         var kind = unit.Kind;
         if (kind?.RaisedForm == RaisedForm.Roll && kind[CoveringKindFacts.Tube] is { } tube && kind[CoveringKindFacts.FabricThickness] is { } fabric
             && kind[CoveringKindFacts.ExtraFabric] is { } extra
             && unit.Drop is { } drop)
         {
             var source = new RollPastHeadCover().Info.Source;
-            yield return new Figure("Roll, raised",
+            return new Figure("Roll, raised",
                 $"{Roll.Diameter(tube, fabric, drop + extra).About(unit)}, {Roll.RoomToTurn(tube, fabric, drop + extra).About(unit)} to turn",
                 Working.Of(source.Title, () =>
                 [
@@ -138,6 +213,7 @@ public static class UnitFigures
                 ]),
                 source, [UnitFacts.HeadCover, UnitFacts.OrderHeight, UnitFacts.Kind]);
         }
+        return null;
     }
 
     private const string Missing = "not known";

@@ -20,18 +20,17 @@ public sealed record FrozenUnit(Unit AsFrozen, DateOnly On, Head Frozen)
     public static IReadOnlyList<FrozenUnit> All(HouseLog log)
     {
         var frozen = new List<FrozenUnit>();
-        var freezes = log.House.Items.Values.Where(i => i.Kind == ItemKind.Unit).Select(Freeze).OfType<(Item Unit, Head Head, DateOnly On, Seen? Seen)>();
-        foreach (var known in freezes.GroupBy(f => Known(f.Head, f.Seen)))
+        var freezes = log.House.Items.Values.Where(i => i.Kind == ItemKind.Unit)
+            .SelectMany(i => Freeze.Of(i) is { } freeze ? [(Unit: i, Freeze: freeze)] : Array.Empty<(Item Unit, Freeze Freeze)>());
+        foreach (var known in freezes.GroupBy(f => Known(f.Freeze)))
         {
-            List<Change> changes = known.First() is { Seen: { } seen, Head.Id.Device: var own }
-                ? [.. log.Changes.Where(c => c.Id.Device == own || seen.Covers(c.Id))]
-                : [.. log.Changes];
+            List<Change> changes = [.. log.Changes.Where(c => known.First().Freeze.Knew(c.Id))];
             var past = new PastHouses();
-            foreach (var (unit, head, on, _) in known.OrderBy(f => f.Head, Later))
+            foreach (var (unit, freeze) in known.OrderBy(f => f.Freeze.Put, Later))
             {
-                var house = past.At(changes, 1 + changes.BinarySearch(log.Find(head.Id)!, InOrder));
+                var house = past.At(changes, 1 + changes.BinarySearch(log.Find(freeze.Put.Id)!, InOrder));
                 if (InUnitsOf(log.House, house).UnitAlone(unit.Id) is { } asFrozen)
-                    frozen.Add(new FrozenUnit(asFrozen, on, head));
+                    frozen.Add(new FrozenUnit(asFrozen, freeze.On, freeze.Put));
             }
         }
         return [.. frozen.OrderBy(f => f.Frozen, Later).ThenBy(f => f.AsFrozen.Item.Place)];
@@ -41,12 +40,7 @@ public sealed record FrozenUnit(Unit AsFrozen, DateOnly On, Head Frozen)
     private static House InUnitsOf(House now, House then) => now.DisplayUnits == then.DisplayUnits ? then
         : HouseLog.Preview(then, new Draft("The units of today").Put(House.RootId, HouseFacts.Units, now.DisplayUnits));
 
-    private static (Item Unit, Head Head, DateOnly On, Seen? Seen)? Freeze(Item unit) =>
-        unit.Latest(UnitFacts.OrderedOn.Name) is { Value: DateOnly on } head
-            ? (unit, head, on,
-                unit.Latest(Companion.Seen(UnitFacts.OrderedOn.Name)) is { Stored: { } seen } said && said.Id == head.Id ? Seen.Read(seen) : null)
-            : null;
-
     /// <summary>What somebody knew of the other laptops: the same for all that was frozen between two merges.</summary>
-    private static string Known(Head head, Seen? seen) => seen is null ? "" : $"{head.Id.Device} {seen.Without(head.Id.Device)}";
+    private static string Known(Freeze freeze) =>
+        freeze.Seen is null ? "" : $"{freeze.Put.Id.Device} {freeze.Seen.Without(freeze.Put.Id.Device)}";
 }

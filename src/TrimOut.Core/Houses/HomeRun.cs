@@ -95,6 +95,11 @@ public sealed class HomeRun : Subject
     /// </summary>
     public Length? Longest => BranchesOff is not null ? null : Limits?.Governing ?? Cable?.LongestRun;
 
+    /// <summary>
+    /// Whether it is longer than it may be, as measured, as planned, or by what is known of it so far: such a one is not to be cut, and in no cut plan.
+    /// </summary>
+    public bool IsTooLong => Longest is { } longest && (OneWay ?? Planned ?? AtLeast) > longest;
+
     /// <summary>Voltage at its output: of the panel it lands on; until it is landed the one that all panels, or all panels of the kit, agree on.</summary>
     public Voltage? Supply => Panel is { } panel ? panel.Type?.Supply : House.UsualSupply;
 

@@ -30,6 +30,13 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     private static string Short(string by) => AboutSheet.Of(ItemKind.CoveringKind, AboutSheet.HeldBy).ReadTyped(by, House.Empty).Ok
         ? by : new StringInfo(by).SubstringByTextElements(0, AboutSheet.LongestName);
 
+    /// <summary>The edition of its sheet; null where none is said.</summary>
+    public string? Edition => About.GetValueOrDefault(AboutSheet.Edition);
+
+    /// <summary>Whether it says that its values were checked later than a day: nobody can have.</summary>
+    public bool IsHeldAfter(DateOnly day) => About.TryGetValue(AboutSheet.HeldOn, out var on)
+        && DateOnly.TryParseExact(on, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var held) && held > day;
+
     /// <summary>The part of a house that it is a sheet of: the same sort, the same name; null where there is none.</summary>
     public Item? In(House house) => house.ItemsOf(Kind).FirstOrDefault(i => SameName.Comparer.Equals(house.NameOf(i), Name));
 }

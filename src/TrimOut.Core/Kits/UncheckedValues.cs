@@ -2,12 +2,26 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Reads;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Kits;
 
 /// <summary>Whether something is worked out with a value of a maker's sheet that nobody checked against that sheet.</summary>
 public static class UncheckedValues
 {
+    /// <summary>The mark behind what rests on one. The space does not break, so that the mark stays with its figure.</summary>
+    public const string Mark = "\u00A0?";
+
+    /// <summary>A text with the mark behind it where it rests on such values; an empty text says nothing that could.</summary>
+    public static string Marked(string text, bool isOfUnchecked) => isOfUnchecked && text.Length > 0 ? text + Mark : text;
+
+    /// <summary>A text that was worked out of a unit, with the mark where it rests on such values.</summary>
+    public static string Marked(Unit unit, Func<Unit, string> work) => Read(unit, work) is var (text, by) ? Marked(text, by.Count > 0) : "";
+
+    /// <summary>A count of a sheet in the fewest cells: a ? behind one that nobody checked, and a ? alone for one that is not there.</summary>
+    public static string Count(KitSheet? part, Fact<int> fact) => part?.Item.Get(fact) is not { } count ? "?"
+        : NumberText.Plain(count) + (SheetMark.Holds(part.Item, fact) ? "" : "?");
+
     /// <summary>Works something out of a unit, and says with which unchecked values.</summary>
     /// <param name="unit">The unit.</param>
     /// <param name="work">What is worked out; through when it returns.</param>
@@ -15,15 +29,28 @@ public static class UncheckedValues
     /// <remarks>
     /// What is read is recorded, on a view of the house in which nothing was worked out yet. Where every value was checked nothing is recorded.
     /// </remarks>
-    public static (T Value, IReadOnlyList<Fact> Unchecked) Read<T>(Unit unit, Func<Unit, T> work)
+    public static (T Value, IReadOnlyList<Fact> Unchecked) Read<T>(Unit unit, Func<Unit, T> work) =>
+        Read(unit.House, house => work(house.FindUnit(unit.Id) ?? unit));
+
+    /// <summary>Works something out of a house, and says with which unchecked values.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="work">What is worked out of the house that it is given; through when it returns.</param>
+    /// <returns>What was worked out, and the facts of the sheets whose values it read and nobody checked, each once.</returns>
+    public static (T Value, IReadOnlyList<Fact> Unchecked) Read<T>(House house, Func<House, T> work)
     {
-        var not = unit.House.State.UncheckedValues;
+        var not = house.State.UncheckedValues;
         if (not.Count == 0)
-            return (work(unit), []);
-        var view = new House(unit.House.State);
-        var value = ReadRecorder.Record(() => work(view.FindUnit(unit.Id) ?? unit), out var reads);
-        reads.IntersectWith(not);
-        return (value, [.. FactsRead.Of(view, reads)]);
+            return (work(house), []);
+        var view = new House(house.State);
+        var value = ReadRecorder.Record(() => work(view), out var reads);
+        return (value, In(view, reads));
+    }
+
+    /// <summary>The facts of unchecked values that are among what was read, each once.</summary>
+    internal static IReadOnlyList<Fact> In(House house, HashSet<long> reads)
+    {
+        var not = house.State.UncheckedValues;
+        return not.Count == 0 ? [] : [.. FactsRead.Of(house, reads.Where(not.Contains))];
     }
 
     /// <summary>What is read where one of these values is read.</summary>

@@ -48,7 +48,8 @@ internal sealed class ColumnMap
     {
         if (rows.All(r => r.IsBlank))
             return new Refusal("The file is empty.");
-        var best = rows.Take(RowsToLookAt).Select((row, at) => Map(at, row, named)).OfType<ColumnMap>().MaxBy(m => m._columns.Count);
+        var best = rows.Take(RowsToLookAt).SelectMany((row, at) => new[] { Map(at, row, named), at > 0 ? Map(at, Under(rows[at - 1], row), named) : null })
+            .OfType<ColumnMap>().MaxBy(m => (m._columns.Count, m.IsTold));
         if (best is not null)
             return best;
         var looked = rows.Take(RowsToLookAt).Where(r => !r.IsBlank).MaxBy(r => r.Cells.Count(c => c.Length > 0))!;
@@ -61,6 +62,23 @@ internal sealed class ColumnMap
             return new Refusal($"No column is headed \"{missing}\" (asked for as {field.Name}). The columns are: {headers}. Nothing was imported.");
         return new Refusal($"No row names a column with the windows' tags and one more thing to import. The columns are: {headers}. Say which is " +
             $"which, such as --column tag=\"{looked.Cells.First(c => c.Length > 0)}\". Nothing was imported.");
+    }
+
+    /// <summary>Whether no two columns have one header, such as a width below "Rough opening" and another below "Unit".</summary>
+    private bool IsTold => Header.Cells.Where(h => h.Length > 0).GroupBy(h => h, StringComparer.OrdinalIgnoreCase).All(h => h.Count() == 1);
+
+    /// <summary>A header below one that heads several columns at once: each by both, the upper one reaching as far as nothing else stands in it.</summary>
+    private static SheetRow Under(SheetRow group, SheetRow row)
+    {
+        var over = "";
+        return row with
+        {
+            Cells = [.. row.Cells.Select((cell, at) =>
+            {
+                over = group.At(at) is { Length: > 0 } begins ? begins : over;
+                return cell.Length == 0 ? group.At(at) : $"{over} {cell}".Trim();
+            })],
+        };
     }
 
     private static ColumnMap? Map(int at, SheetRow row, IReadOnlyDictionary<ScheduleField, string> named)

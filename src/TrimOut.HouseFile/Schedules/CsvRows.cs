@@ -23,6 +23,9 @@ internal static class CsvRows
     /// <summary>The most rows of a schedule: more than any house has windows.</summary>
     public const int MostRows = 5_000;
 
+    /// <summary>The most columns of a schedule that are looked at.</summary>
+    public const int MostColumns = 256;
+
     /// <summary>The most characters of a cell.</summary>
     public const int LongestCell = 10_000;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using TrimOut.Core;
-using TrimOut.Core.Houses;
+using TrimOut.Core.History;
 
 namespace TrimOut.HouseFile.Schedules;
 
@@ -11,6 +10,15 @@ namespace TrimOut.HouseFile.Schedules;
 /// <param name="BareUnit">The unit of bare numbers where a header names none: "mm", "cm", "in" or "ft"; null takes the house's own.</param>
 public sealed record ScheduleOptions(ImmutableDictionary<ScheduleField, string> Columns, string? Room, string? BareUnit)
 {
+    /// <summary>The sheet of a spreadsheet; null takes the one whose header names the most.</summary>
+    public string? Sheet { get; init; }
+
+    /// <summary>The encoding of a text file, such as 850; null goes by the text.</summary>
+    public string? Encoding { get; init; }
+
+    /// <summary>Whether the schedule is a revised one: windows that the house has are compared, and what nobody typed since is taken over.</summary>
+    public bool Revised { get; init; }
+
     /// <summary>By the headers alone.</summary>
     public static ScheduleOptions ByHeaders { get; } = new(ImmutableDictionary<ScheduleField, string>.Empty, null, null);
 
@@ -26,33 +34,51 @@ public sealed record ScheduleOptions(ImmutableDictionary<ScheduleField, string> 
     }
 }
 
-/// <summary>Plans the import of a window schedule from CSV.</summary>
+/// <summary>Plans the import of a window schedule from CSV, a spreadsheet or a building model.</summary>
 public static class ScheduleImport
 {
-    /// <summary>The most bytes of a schedule.</summary>
+    /// <summary>The most bytes of a schedule; a building model may have so many times eight.</summary>
     public const int MostBytes = 16 << 20;
 
+    /// <summary>The most bytes of a building model.</summary>
+    public const int MostBytesOfModel = 8 * MostBytes;
+
+    /// <summary>How the change of an import is called in the history, before the name of its file.</summary>
+    internal const string Begins = "Import ";
+
     /// <summary>What importing would do.</summary>
-    /// <param name="house">The house.</param>
-    /// <param name="file">The bytes of the CSV file.</param>
+    /// <param name="log">The house with its history, which tells what was imported and what somebody typed.</param>
+    /// <param name="file">The bytes of the file: CSV, .xlsx, .xls or IFC as STEP text.</param>
     /// <param name="name">What the file is called, for the history.</param>
     /// <param name="options">How to read it.</param>
     /// <returns>The plan, or why nothing at all can be read.</returns>
-    public static Result<SchedulePlan> Plan(House house, byte[] file, string name, ScheduleOptions options)
-    {
-        if (Array.IndexOf(file, (byte)0) >= 0 && file is not ([0xff, 0xfe, ..] or [0xfe, 0xff, ..]))
-            return new Refusal($"{name} is no text file. Export the schedule as CSV.");
-        return CsvRows.Decode(file).Then(CsvRows.Read)
-            .Then(rows => ColumnMap.Find(rows, options.Columns).Then<SchedulePlan>(map =>
+    public static Result<SchedulePlan> Plan(HouseLog log, byte[] file, string name, ScheduleOptions options) =>
+        file.Length > MostBytes && !IfcRows.IsOne(file)
+            ? new Refusal($"{name} has more than {MostBytes >> 20} MiB: that is no house's schedule. Nothing was imported.")
+            : ScheduleSheets.Read(file, name, options.Encoding).Then(sheets => Chosen(sheets, name, options)).Then<SchedulePlan>(chosen =>
             {
-                var planner = new SchedulePlanner(house, map, options);
-                foreach (var row in rows.Skip(map.HeaderIndex + 1))
+                var planner = new SchedulePlanner(log, chosen.Map, options);
+                foreach (var row in chosen.Sheet.Rows.Skip(chosen.Map.HeaderIndex + 1))
                 {
                     planner.Add(row);
                     if (planner.Windows > CsvRows.MostRows)
                         return new Refusal($"{name} has more than {CsvRows.MostRows} windows: that is no house's schedule. Nothing was imported.");
                 }
-                return planner.Finish(string.Create(CultureInfo.InvariantCulture, $"Import {name}"));
-            }));
+                var of = chosen.Sheet.Name is { } sheet && sheet != name ? $"{name}, sheet {sheet}" : name;
+                var plan = planner.Finish($"{Begins}{of}") with { Sheet = chosen.Sheet.Name };
+                return IfcRows.IsOne(file) ? plan with { Understood = [IfcRows.AboutFacing, .. plan.Understood] } : plan;
+            });
+
+    private static Result<(Sheet Sheet, ColumnMap Map)> Chosen(IReadOnlyList<Sheet> sheets, string name, ScheduleOptions options)
+    {
+        var asked = options.Sheet is not { } wanted ? sheets
+            : [.. sheets.Where(s => string.Equals(s.Name, wanted, StringComparison.OrdinalIgnoreCase))];
+        if (asked.Count == 0)
+            return new Refusal(options.Sheet is null ? $"{name} has no sheet that can be seen. Nothing was imported."
+                : $"{name} has no sheet \"{options.Sheet}\". There are: {string.Join(", ", sheets.Select(s => s.Name ?? "one without a name"))}.");
+        var mapped = asked.Select(s => (Sheet: s, Map: ColumnMap.Find(s.Rows, options.Columns))).ToList();
+        var best = mapped.Where(m => m.Map.Ok).OrderByDescending(m => m.Map.Value.Used.Count()).ToList();
+        return best.Count > 0 ? (best[0].Sheet, best[0].Map.Value)
+            : new Refusal(mapped.FirstOrDefault(m => !m.Sheet.Rows.All(r => r.IsBlank), mapped[0]).Map.Reason!);
     }
 }

@@ -18,7 +18,29 @@ public sealed record SchedulePlan(
     ImmutableArray<ScheduleProblem> Problems,
     ImmutableArray<string> Understood,
     ImmutableArray<(ScheduleField Field, string Header)> Columns,
-    ImmutableArray<string> Unused);
+    ImmutableArray<string> Unused)
+{
+    /// <summary>The sheet of a spreadsheet that it was read from; null of another file.</summary>
+    public string? Sheet { get; init; }
+
+    /// <summary>What a revised schedule says otherwise than the house, and what comes of it.</summary>
+    public ImmutableArray<RevisedValue> Revised { get; init; } = [];
+
+    /// <summary>Tags of windows of the house that a revised schedule does not have; nothing is done to them.</summary>
+    public ImmutableArray<string> Missing { get; init; } = [];
+
+    /// <summary>Whether it changes anything.</summary>
+    public bool Changes => !Windows.IsEmpty || Revised.Any(r => r.KeptBecause is null);
+}
+
+/// <summary>A value that a revised schedule gives otherwise than the house has it.</summary>
+/// <param name="Line">The line of the file.</param>
+/// <param name="Tag">The window.</param>
+/// <param name="Label">The detail.</param>
+/// <param name="Here">What the house has; empty where it has none.</param>
+/// <param name="There">What the schedule says.</param>
+/// <param name="KeptBecause">Why the house keeps its own; null where the schedule's is taken.</param>
+public sealed record RevisedValue(int Line, string Tag, string Label, string Here, string There, string? KeptBecause);
 
 /// <summary>One window of an import.</summary>
 /// <param name="Line">The line of the file.</param>

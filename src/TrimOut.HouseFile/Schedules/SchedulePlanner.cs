@@ -9,8 +9,10 @@ using TrimOut.Core.Houses;
 namespace TrimOut.HouseFile.Schedules;
 
 /// <summary>Turns the rows of a schedule into one change, row by row, and keeps a list of what it could not read.</summary>
-internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOptions options)
+internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptions options)
 {
+    private readonly House house = log.House;
+    private const int WordsOfNote = 3;
     private static readonly string[] TotalWords = ["total", "totals", "grand total", "subtotal", "subtotals", "sum"];
     private readonly ImmutableArray<PlannedWindow>.Builder _windows = ImmutableArray.CreateBuilder<PlannedWindow>();
     private readonly ImmutableArray<ScheduleProblem>.Builder _problems = ImmutableArray.CreateBuilder<ScheduleProblem>();
@@ -18,6 +20,8 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
     private readonly Dictionary<string, int> _lineOfTag = new(SameName.Comparer);
     private readonly List<RoomChoice> _newRooms = [];
     private readonly List<string> _newRoomNames = [];
+    private readonly ImmutableArray<RevisedValue>.Builder _revised = ImmutableArray.CreateBuilder<RevisedValue>();
+    private HashSet<ChangeId>? _imports;
     private Draft _draft = new("Import");
 
     /// <summary>How many windows there are so far.</summary>
@@ -31,6 +35,11 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
         if (IsTotals(row))
         {
             _understood.Add(string.Create(CultureInfo.InvariantCulture, $"line {row.Line} left out: it is a row of totals"));
+            return;
+        }
+        if (IsNote(row))
+        {
+            _understood.Add(string.Create(CultureInfo.InvariantCulture, $"line {row.Line} left out: it is a note"));
             return;
         }
         if (!(Read(row, ScheduleField.Tag, WindowFacts.Tag, rowLost: true) is { } tag))
@@ -49,9 +58,18 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
     }
 
     /// <summary>The plan.</summary>
-    public SchedulePlan Finish(string what) => new(
-        _draft with { What = string.Create(CultureInfo.InvariantCulture, $"{what}: {_windows.Count} window{(_windows.Count == 1 ? "" : "s")}") },
-        _windows.ToImmutable(), [.. _newRoomNames], _problems.ToImmutable(), _understood.ToImmutable(), [.. map.Used], [.. map.Unused]);
+    public SchedulePlan Finish(string what)
+    {
+        var taken = _revised.Count(r => r.KeptBecause is null);
+        var counted = string.Create(CultureInfo.InvariantCulture, $"{_windows.Count} window{(_windows.Count == 1 ? "" : "s")}");
+        var revised = taken == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", {taken} value{(taken == 1 ? "" : "s")} of others");
+        return new SchedulePlan(_draft with { What = $"{what}: {counted}{revised}" }, _windows.ToImmutable(), [.. _newRoomNames], _problems.ToImmutable(),
+            _understood.ToImmutable(), [.. map.Used], [.. map.Unused])
+        {
+            Revised = _revised.ToImmutable(),
+            Missing = options.Revised ? [.. house.Windows.Select(w => w.Tag).Where(t => !_lineOfTag.ContainsKey(t))] : [],
+        };
+    }
 
     private void AddWindow(SheetRow row, string tag, bool quiet)
     {
@@ -59,6 +77,12 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
         {
             Problem(row, ScheduleField.Tag, string.Create(CultureInfo.InvariantCulture,
                 $"tag {tag} is on line {first} already. Every window has its own tag."), rowLost: true);
+            return;
+        }
+        if (options.Revised && house.FindTag(tag) is { } revised)
+        {
+            _lineOfTag[tag] = row.Line;
+            Revise(revised, row, quiet);
             return;
         }
         if (house.FindTag(tag) is { } there)
@@ -86,6 +110,59 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
         Put(unit, UnitFacts.Power, Read(row, ScheduleField.Power, UnitFacts.Power, quiet: quiet));
         LeaveOut(row, window, quiet);
         _windows.Add(new PlannedWindow(row.Line, tag, roomName, Shown(WindowFacts.RoughWidth, size.Width), Shown(WindowFacts.RoughHeight, size.Height)));
+    }
+
+    private void Revise(Window window, SheetRow row, bool quiet)
+    {
+        var size = Size(row, window.Tag, quiet);
+        Revise(window, row, WindowFacts.RoughWidth, size.Width);
+        Revise(window, row, WindowFacts.RoughHeight, size.Height);
+        Revise(window, row, WindowFacts.Facing, Read(row, ScheduleField.Facing, WindowFacts.Facing, quiet: quiet));
+        Revise(window, row, WindowFacts.Reach, Read(row, ScheduleField.Reach, WindowFacts.Reach, quiet: quiet));
+        Revise(window, row, WindowFacts.Mount, Read(row, ScheduleField.Mount, WindowFacts.Mount, quiet: quiet));
+        Revise(window, row, WindowFacts.Note, Note(row, quiet));
+        ReviseRoom(window, row);
+        if (window.Units is [var unit])
+        {
+            Revise(unit, row, UnitFacts.Kind, Read(row, ScheduleField.Kind, UnitFacts.Kind, quiet: quiet));
+            Revise(unit, row, UnitFacts.LeadSide, Read(row, ScheduleField.LeadSide, UnitFacts.LeadSide, quiet: quiet));
+            Revise(unit, row, UnitFacts.Power, Read(row, ScheduleField.Power, UnitFacts.Power, quiet: quiet));
+        }
+    }
+
+    private void Revise(Subject of, SheetRow row, Fact fact, string? stored)
+    {
+        var head = of.Item.Latest(fact);
+        if (stored is null || stored == head?.Stored)
+            return;
+        var kept = KeptBecause(of, fact, head);
+        _revised.Add(new RevisedValue(row.Line, of.Name, fact.Label, head?.Stored is { } here ? fact.ShowStored(here, house) : "",
+            fact.ShowStored(stored, house), kept));
+        if (kept is null)
+            _draft = _draft.PutStored(of.Item.Id, fact.Name, stored);
+    }
+
+    private void ReviseRoom(Window window, SheetRow row)
+    {
+        var named = map.Cell(row, ScheduleField.Room);
+        if (named.Length == 0 || (window.Room is { } there && SameName.Comparer.Equals(there.Name, named)))
+            return;
+        var kept = KeptBecause(window, WindowFacts.Room, window.Item.Latest(WindowFacts.Room));
+        var room = kept is null ? Room(row) : (Id: null, Name: named);
+        _revised.Add(new RevisedValue(row.Line, window.Tag, WindowFacts.Room.Label, window.Room?.FullName ?? "", room.Name ?? named, kept));
+        if (room.Id is { } id)
+            _draft = _draft.PutStored(window.Item.Id, WindowFacts.Room.Name, id);
+    }
+
+    /// <summary>Why what the house has stays: somebody typed it here, or the opening was measured, and no office knows it better.</summary>
+    private string? KeptBecause(Subject of, Fact fact, Head? head)
+    {
+        _imports ??= log.Changes.Where(c => c.What.StartsWith(ScheduleImport.Begins, StringComparison.Ordinal)).Select(c => c.Id).ToHashSet();
+        return head?.Stored is null ? null
+            : !_imports.Contains(head.Id) ? string.Create(CultureInfo.InvariantCulture, $"{head.By} typed it on {head.At:yyyy-MM-dd}")
+            : of is Window { SmallestWidth: not null } && (fact == WindowFacts.RoughWidth || fact == WindowFacts.RoughHeight)
+                ? "the finished opening was measured"
+            : null;
     }
 
     private (string? Id, string? Name) Room(SheetRow row)
@@ -133,7 +210,18 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
     }
 
     private string? Length(SheetRow row, ScheduleField field, Fact fact, string cell, bool quiet) =>
-        cell.Length == 0 ? null : ReadText(row, field, fact, WithUnit(cell, field), quiet, rowLost: false);
+        cell.Length == 0 ? null : ReadText(row, field, fact, WithUnit(WithPoint(cell, quiet), field), quiet, rowLost: false);
+
+    /// <summary>A decimal comma as a point; with three digits behind it a comma may be a thousands mark, and stays to be asked about.</summary>
+    private string WithPoint(string cell, bool quiet)
+    {
+        if (!SizePatterns.DecimalComma().IsMatch(cell))
+            return cell;
+        var pointed = cell.Replace(',', '.');
+        if (!quiet)
+            _understood.Add($"{cell} read as {pointed}");
+        return pointed;
+    }
 
     private string WithUnit(string cell, ScheduleField field)
     {
@@ -201,6 +289,10 @@ internal sealed class SchedulePlanner(House house, ColumnMap map, ScheduleOption
         _problems.Add(new ScheduleProblem(row.Line, map.HeaderOf(field), reason, rowLost));
 
     private bool IsRepeatedHeader(SheetRow row) => row.Cells.SequenceEqual(map.Header.Cells);
+
+    /// <summary>Whether a row is a sentence below the table: words in the place of the tag and nothing else.</summary>
+    private bool IsNote(SheetRow row) => map.Cell(row, ScheduleField.Tag).Split(' ', StringSplitOptions.RemoveEmptyEntries).Length >= WordsOfNote
+        && row.Cells.Count(c => c.Length > 0) == 1;
 
     private bool IsTotals(SheetRow row) => IsTotal(map.Cell(row, ScheduleField.Tag)) ||
         row.Cells.FirstOrDefault(c => c.Length > 0) is { } first && TotalWords.Contains(first.TrimEnd(':').ToLowerInvariant().Split(':')[0].Trim());

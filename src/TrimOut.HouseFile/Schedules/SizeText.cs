@@ -57,4 +57,7 @@ internal static partial class SizePatterns
 
     [GeneratedRegex(@"^[\d\s./-]+$")]
     public static partial Regex Bare();
+
+    [GeneratedRegex(@"^\d+,\d{1,2}(?!\d)\D*$")]
+    public static partial Regex DecimalComma();
 }

@@ -36,7 +36,7 @@ internal static class CutList
             to.Say(waiting == 1 ? Ours("1 run waits to be cut and has no length yet: it may take more boxes.")
                 : Ours($"{waiting} runs wait to be cut and have no length yet: they may take more boxes."));
         if (cable.Plan is null)
-            to.Say(waiting > 0 ? "Nothing can be planned yet." : "Nothing of it waits to be cut.");
+            to.Say(waiting > 0 ? "Nothing can be planned yet." : cable.Cuts.TooLong.IsEmpty ? "Nothing of it waits to be cut." : "Nothing of it may be cut yet.");
         else if (!cable.Plan.Value.Ok)
             to.Say($"There is no plan: {cable.Plan.Value.Reason}");
         else

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
@@ -94,22 +95,31 @@ internal static class PullSheet
             to.Say("No home runs yet.");
     }
 
-    private static void Cable(MarkdownWriter to, PaperData data) => to.Table(
-        ["Cable", "Conductors", "Plus", "Runs", "Runs with a known length", "Needed for these", "On hand"],
-        data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
-            g.First().Cable!.Name, g.First().Cable!.EntryOrBlank(CableTypeFacts.Colours), g.First().Cable!.EntryOrBlank(CableTypeFacts.Plus),
-            Number(g.Count()), Number(g.Count(r => r.Needed is not null)),
-            (Together(g) is { } together ? Figure(together.ShowAtLeast(data.House.DisplayUnits, LengthScale.Run)) : Dash)
-                .Marked(g.Any(r => UncheckedValues.Read(r.Unit, u => u.Run!.Needed).Unchecked.Count > 0)),
-            Long(g.First().Cable!.OnHand, data.House)
-                ?? Blank)),
-        "No cable is chosen yet.");
+    private static void Cable(MarkdownWriter to, PaperData data)
+    {
+        to.Table(
+            ["Cable", "Conductors", "Plus", "Runs", "Runs with a known length", "Needed for these", "On hand"],
+            data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
+                g.First().Cable!.Name, g.First().Cable!.EntryOrBlank(CableTypeFacts.Colours), g.First().Cable!.EntryOrBlank(CableTypeFacts.Plus),
+                Number(g.Count()), Number(MayBeCut(g).Count()),
+                (Together(g) is { } together ? Figure(together.ShowAtLeast(data.House.DisplayUnits, LengthScale.Run)) : Dash)
+                    .Marked(g.Any(r => UncheckedValues.Read(r.Unit, u => MayBeCut([u.Run!]).FirstOrDefault()?.Needed).Unchecked.Count > 0)),
+                Long(g.First().Cable!.OnHand, data.House)
+                    ?? Blank)),
+            "No cable is chosen yet.");
+        var held = data.House.Runs.Where(r => r is { Cable: not null, IsTooLong: true } && !HouseCuts.IsPulled(r)).ToList();
+        if (held.Count > 0)
+            to.Say(Ours($"Longer than its cable may be, and not among these: {held.Select(r => (Inline)r.Name).JoinOrDash()}."));
+    }
+
+    /// <summary>The runs whose length is known and that may have it; what was pulled already was cut.</summary>
+    private static IEnumerable<HomeRun> MayBeCut(IEnumerable<HomeRun> runs) => runs.Where(r => r.Needed is not null && (!r.IsTooLong || HouseCuts.IsPulled(r)));
 
     private static Length? Together(IEnumerable<HomeRun> runs) =>
-        runs.Select(r => r.Needed).OfType<Length>().ToList() is { Count: > 0 } known ? known.Aggregate((sum, l) => sum + l) : null;
+        MayBeCut(runs).Select(r => r.Needed).OfType<Length>().ToList() is { Count: > 0 } known ? known.Aggregate((sum, l) => sum + l) : null;
 
     /// <summary>What is cut for a run; nothing for one that may not be that long.</summary>
-    private static Inline CutTo(HomeRun run) => run.Longest is { } longest && (run.OneWay ?? run.Planned ?? run.AtLeast) > longest
+    private static Inline CutTo(HomeRun run) => run.IsTooLong
         ? Ours("Longer than its cable may be: do not cut.")
         : run.ShownNeeded is { } needed ? Figure(needed) : Blank;
 

@@ -11,9 +11,6 @@ namespace TrimOut.Papers.Writing;
 /// </summary>
 internal static class SheetMarks
 {
-    // The space does not break, so that the mark stays with its figure.
-    private const string Behind = "\u00A0?";
-
     /// <summary>A value of a part, marked where nobody checked it; a dash where there is no part, or its sheet was not read for it.</summary>
     public static Inline EntryOfSheet(this KitSheet? part, Fact fact) => part?.Entry(fact) ?? Inline.Dash;
 
@@ -33,10 +30,10 @@ internal static class SheetMarks
 
     /// <summary>A figure, marked where it was worked out with a value that nobody checked; not where there is none.</summary>
     public static Inline Marked(this Inline figure, bool byUnchecked) =>
-        byUnchecked && figure != Inline.Dash && figure != Inline.Blank && figure != Inline.NotYet ? Inline.WithBehind(figure, Behind) : figure;
+        byUnchecked && figure != Inline.Dash && figure != Inline.Blank && figure != Inline.NotYet ? Inline.WithBehind(figure, UncheckedValues.Mark) : figure;
 
     /// <summary>Whether a mark stands in a paper.</summary>
-    public static bool AreIn(string markdown) => markdown.Contains(Behind, StringComparison.Ordinal);
+    public static bool AreIn(string markdown) => markdown.Contains(UncheckedValues.Mark, StringComparison.Ordinal);
 
     /// <summary>Says what the mark means.</summary>
     public static void Explain(MarkdownWriter to) =>

@@ -2,6 +2,7 @@ using System.Globalization;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
@@ -11,6 +12,17 @@ namespace TrimOut.Screens.Cables;
 /// <summary>A column of the cables: its heading with what it means, where it stands, and what it shows of a run.</summary>
 internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, string> Show, bool IsFigure = false)
 {
+    /// <summary>Whether sheets of the kit decide it: then a figure that rests on a value that nobody checked has a ? behind it, in a cell of its own.</summary>
+    private bool IsOfSheets { get; init; }
+
+    /// <summary>What it shows of a run, with the mark.</summary>
+    public string Shown(HomeRun run) => !IsOfSheets ? Show(run)
+        : UncheckedValues.Read(run.Unit, u => Show(u.Run!)) is ({ Length: > 0 } shown, { Count: > 0 }) ? shown + Mark : Show(run);
+
+    /// <summary>The mark where there are no cells to spare.</summary>
+    private const string Mark = "?";
+
+
     public static readonly IReadOnlyList<CableColumn> All =
     [
         new(Heads("Unit", "the unit at the window end"), 4, 5, r => r.Unit.Tag),
@@ -18,12 +30,13 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
         new(Heads("Legs", "all legs of the run together"), 18, 8, r => LegsWithoutLength(r) is [var first, ..] ? $"leg {first}: ?" : Run(r.LegsLength, r),
             IsFigure: true),
         new(Heads("With tails", "legs and both tails as measured: what current goes through, one way"), 27, 10, r => Run(r.OneWay, r), IsFigure: true),
-        new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is pulled"), 38,
-            8, r => HouseCuts.IsPulled(r) ? "pulled" : r.ShownNeeded ?? "", IsFigure: true),
-        new(Heads("Longest", "the longest run that the maker's table allows with this cable; with ~ the one of your own loop budget, where there is no table"),
+        new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is pulled, or too long to be cut"), 38,
+            8, r => HouseCuts.IsPulled(r) ? "pulled" : r.IsTooLong ? "too long" : r.ShownNeeded ?? "", IsFigure: true) { IsOfSheets = true },
+        new(Heads("Longest", "the longest run by the maker's table and by voltage drop, the tighter of them; with ~ the one of your own loop budget, where "
+            + "neither is known; a ? behind a figure: it rests on a maker's sheet, and nobody checked it against that sheet yet"),
             47, 8,
-            r => r.Cable?.LongestRun is { } table ? AtMost(table, r) : r.Cable is { } c && LoopBudget.LongestOf(c) is { } most ? "~" + AtMost(most, r) : "",
-            IsFigure: true),
+            r => r.Longest is { } most ? AtMost(most, r) : r.Cable is { } c && LoopBudget.LongestOf(c) is { } budget ? "~" + AtMost(budget, r) : "",
+            IsFigure: true) { IsOfSheets = true },
         new(Heads("1st test", "loop resistance, after the cable was pulled"), 56, 9, r => r.Show(RunFacts.FirstLoop), IsFigure: true),
         new(Heads("2nd test", "loop resistance, after drywall"), 66, 9, r => r.Show(RunFacts.SecondLoop), IsFigure: true),
         new(Heads("On", "panel and output that it lands on"), 76, 12,

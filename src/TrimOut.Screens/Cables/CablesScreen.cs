@@ -30,7 +30,7 @@ internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
         [[.. CableColumn.All.Select(c => c.Sign.Drawn(context.Glyphs))],
-            .. Runs(context).Select(r => (IReadOnlyList<string>)[.. CableColumn.All.Select(c => c.Show(r))])];
+            .. Runs(context).Select(r => (IReadOnlyList<string>)[.. CableColumn.All.Select(c => c.Shown(r))])];
 
     public static CablesScreen At(ScreenContext context) => new(0);
 
@@ -83,7 +83,7 @@ internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
         }
         var lines = list.Rows(1, list.Height - 1);
         var seen = Paging.Rows(lines, runs.Count, Selected, at => this with { Selected = at });
-        var cells = CableColumn.All.ToDictionary(c => c, c => Decimals.Alike([.. seen.Select(r => c.Show(runs[r.At]))]));
+        var cells = CableColumn.All.ToDictionary(c => c, c => Decimals.Alike([.. seen.Select(r => c.Shown(runs[r.At]))]));
         foreach (var (row, (y, at)) in seen.Index())
             DrawRow(lines.Rows(y, 1), runs[at], column => cells[column][row], context, at == Selected);
         if (Current(context) is { } run)
@@ -98,8 +98,9 @@ internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
         foreach (var column in CableColumn.All)
         {
             var text = shownIn(column) is { Length: > 0 } shown ? shown : "-";
+            // A mark stands in the cell behind its column, so that figures with and without one stand below each other.
             if (column.IsFigure)
-                line.PutFigure(column.At, 0, column.Cells, text, tone);
+                line.PutFigure(column.At, 0, column.Cells + 1, text[^1] == '?' ? text : text + " ", tone);
             else
                 line.PutFit(column.At, 0, column.Cells, text, tone);
         }

@@ -1,7 +1,10 @@
 using System.Globalization;
 using TrimOut.Core.Checks;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -24,7 +27,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
     public IReadOnlyList<IKeyAction> Keys => ControlsKeys.All;
 
     public IReadOnlyList<Sign> Signs { get; } =
-        [Moves, Still, Sign.Words(Load(4, 10), "under a remote: the units it moves, of the most that it can"), .. FindingSigns.Counting];
+        [Moves, Still, Sign.Words(Load(4, "10"), "under a remote: the units it moves, of the most that it can; a ? behind that: nobody checked it against the sheet"), .. FindingSigns.Counting];
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
         [["Unit", "Room", .. context.House.Remotes.Select(r => r.Name)],
@@ -76,7 +79,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
         foreach (var hub in context.House.Hubs)
         {
             var devices = hub.Units.Count() + hub.Remotes.Count();
-            var most = hub.Type?.Devices?.ToString(CultureInfo.InvariantCulture) ?? "?";
+            var most = UncheckedValues.Count(hub.Type, HubTypeFacts.Devices);
             var where = hub.Show(Core.Facts.HubFacts.Location) is { Length: > 0 } place ? $", {place}" : "";
             var wrong = context.Report.About(hub).Where(f => f.Open).ToList();
             var x = area.Put(4, y, $"{hub.Name}: ", Tone.Heading);
@@ -135,7 +138,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
             var stops = context.Report.About(remote).Concat(remote.Presets.SelectMany(context.Report.About)).Concat(StopsOf(remote.Type?.Item, context))
                 .Where(FindingSigns.IsStop).Distinct().Count();
             var wrong = stops > 0;
-            head.Put(0, names, (wrong ? FindingSigns.Counted(context.Glyphs.Stop, stops) + " " : "") + Load(remote.Units.Count(), remote.Type?.Units),
+            head.Put(0, names, (wrong ? FindingSigns.Counted(context.Glyphs.Stop, stops) + " " : "") + Load(remote.Units.Count(), UncheckedValues.Count(remote.Type, RemoteTypeFacts.Units)),
                 wrong ? Tone.Stop : Tone.Dim);
         }
         var list = area.Rows(y + names + 1, area.Height - y - names - 1);
@@ -156,8 +159,7 @@ internal sealed record ControlsScreen(int Row, int Column) : IFiltered, ITable
 
     private static string NameOf(Unit unit) => $"{unit.Tag}  {unit.Window.Room?.FullName}";
 
-    private static string Load(int units, int? most) =>
-        string.Create(CultureInfo.InvariantCulture, $"{units}/{most?.ToString(CultureInfo.InvariantCulture) ?? "?"}");
+    private static string Load(int units, string most) => $"{NumberText.Plain(units)}/{most}";
 
     private static string Presets(Remote remote) =>
         string.Concat(remote.Presets.Select(p => $"; {p.Name}: {string.Join(", ", p.Positions.Select(Position))}"));

@@ -1,6 +1,7 @@
 using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -18,7 +19,7 @@ internal static class RemoteCard
         var moved = remote.Units.ToList();
         var most = remote.Type?.Units;
         y = area.PutWrapped(0, y, 1, $"Moves {NumberText.Counted(moved.Count, "unit")}"
-            + (most is { } can ? $" of the {NumberText.Plain(can)} that it can" : ""), moved.Count > most ? Tone.Stop : Tone.Text) + 1;
+            + (most is null ? "" : $" of the {UncheckedValues.Count(remote.Type, RemoteTypeFacts.Units)} that it can"), moved.Count > most ? Tone.Stop : Tone.Text) + 1;
         var presets = remote.Presets.ToList();
         var columns = PresetColumns(area.Width, presets);
         var positions = presets.ConvertAll(p => p.Positions.ToDictionary(x => x.Unit.Id, x => x.PercentOpen));

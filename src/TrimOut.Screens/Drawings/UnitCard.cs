@@ -28,7 +28,7 @@ internal static class UnitCard
     {
         var y = named ? DrawName(area, unit) : 0;
         var findings = Around(context, unit).Where(f => saidAlready?.Contains(f) != true).ToList();
-        var wanted = 1 + findings.Take(4).Sum(f => TextWidth.Wrap(f.Found.Message.In(context.House), area.Width - 5).Count());
+        var wanted = 1 + findings.Take(4).Sum(f => TextWidth.Wrap(context.Report.Said(f), area.Width - 5).Count());
         var room = area.Height - y - 1;
         var drawing = Math.Clamp(room - wanted, Math.Min(LeastDrawing, Math.Max(0, room)), Math.Max(LeastDrawing, Math.Min(18, area.Width / 3)));
         y += Pictures.Draw(area.Rows(y, drawing), picture, unit, context.Glyphs);
@@ -66,14 +66,14 @@ internal static class UnitCard
 
     /// <summary>The lines that a finding takes.</summary>
     public static int Lines(Finding finding, int cells, ScreenContext context) =>
-        TextWidth.Wrap(finding.Found.Message.In(context.House), cells - TextWidth.Of(WordOf(finding.Check.Severity)) - 1).Count();
+        TextWidth.Wrap(context.Report.Said(finding), cells - TextWidth.Of(WordOf(finding.Check.Severity)) - 1).Count();
 
     /// <summary>A finding with its severity in words, named by what it is about where nothing else on the screen says it; returns the line after it.</summary>
     public static int Put(Area area, int y, Finding finding, ScreenContext context, bool named = false)
     {
         var of = named ? $"{context.House.NameOf(finding.Subject)}: " : "";
         var x = area.Put(0, y, WordOf(finding.Check.Severity), ToneOf(finding.Check.Severity)) + 1;
-        return area.Part(x, y, area.Width - x, area.Height - y).PutWrapped(0, 0, 4, of + finding.Found.Message.In(context.House),
+        return area.Part(x, y, area.Width - x, area.Height - y).PutWrapped(0, 0, 4, of + context.Report.Said(finding),
             finding.Check.Severity == Severity.Stop ? Tone.Strong : Tone.Text) + y;
     }
 

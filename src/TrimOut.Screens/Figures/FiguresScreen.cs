@@ -1,4 +1,5 @@
 using TrimOut.Core.Figures;
+using TrimOut.Core.Kits;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
@@ -26,7 +27,7 @@ internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, i
     }
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
-        Shown.Select(f => (IReadOnlyList<string>)[f.Name, f.Value, f.Working.Formula, f.Source.Title]);
+        Shown.Select(f => (IReadOnlyList<string>)[f.Name, f.Value, f.Working.Formula, f.Source.Title, f.ByUnchecked ?? ""]);
 
     public static FiguresScreen For(AskedFigures asked) => new(asked.Of,
         asked.At is { } fact ? [.. asked.All.Where(f => f.IsAbout(fact)), .. asked.All.Where(f => !f.IsAbout(fact))] : asked.All, 0);
@@ -62,8 +63,13 @@ internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, i
         var lines = Math.Max(3, area.Height / 4);
         var y = area.PutWrapped(1, 1, lines, $"{figure.Name}: {figure.Value}", Tone.Strong);
         y = area.PutWrapped(1, y, lines, figure.Working.Formula, Tone.Text);
-        y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - 2), string.Join("; ", figure.Working.Inputs.Select(i => $"{i.Name} {i.Value}")), Tone.Text);
-        area.PutWrapped(1, Math.Min(y, area.Height - 1), 2, figure.Source.Title, Tone.Dim);
+        var inputs = string.Join("; ", figure.Working.Inputs.Select(i => $"{i.Name} {i.Value}"));
+        var open = !figure.Unchecked.IsEmpty;
+        var source = figure.Source.Title
+            + (open ? $"; maker's sheet, not checked by anyone: {string.Join(", ", figure.Unchecked.Select(f => f.Label))}" : "");
+        var below = Math.Clamp(TextWidth.Wrap(source, area.Width - 1).Count(), 1, 3);
+        y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - below), UncheckedValues.Marked(inputs, open), Tone.Text);
+        area.PutWrapped(1, Math.Min(y, area.Height - 1), below, source, open ? Tone.Caution : Tone.Dim);
     }
 }
 

@@ -17,9 +17,9 @@ internal static partial class Decimals
     private static string With(Match figure, int most)
     {
         var missing = new string('0', most - Of(figure));
-        return $"{figure.Groups["whole"]}{(most == 0 ? "" : ".")}{figure.Groups["part"]}{missing}{figure.Groups["unit"]}";
+        return $"{figure.Groups["whole"]}{(most == 0 ? "" : ".")}{figure.Groups["part"]}{missing}{figure.Groups["unit"]}{figure.Groups["mark"]}";
     }
 
-    [GeneratedRegex(@"^(?<whole>[~+-]?\d+)(?:\.(?<part>\d+))?(?<unit> [A-Za-z%]+)?$")]
+    [GeneratedRegex(@"^(?<whole>[~+-]?\d+)(?:\.(?<part>\d+))?(?<unit> [A-Za-z%]+)?(?<mark>\??)$")]
     private static partial Regex Figure();
 }

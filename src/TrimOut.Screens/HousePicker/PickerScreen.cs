@@ -107,21 +107,33 @@ internal static class PickerKeys
         (name, _) => name.Trim().Length == 0 ? new Refusal("Type a name.") : Transition.Type(screen, AskUnits(screen, name.Trim())));
 
     private static Entry AskUnits(PickerScreen screen, string name) => new("Units", "inches", "inches or millimeters",
-        (text, _) => NewHouse.ReadUnits(text).Then<Transition>(units => screen.Kept().Where(k => k is { Older: false, Part.Ok: true }).ToList()
-            is { Count: > 0 } kept ? Transition.Type(screen, AskKit(screen, name, units, kept)) : Begin(screen, name, units, [])))
+        (text, _) => NewHouse.ReadUnits(text).Then<Transition>(units =>
+        {
+            var kept = screen.Kept().Where(k => !k.Older).ToLookup(k => k.Part.Ok);
+            var unread = kept[false].Select(k => k.Part.Reason!).ToList();
+            return kept[true].Any() ? Transition.Type(screen, AskKit(screen, name, units, [.. kept[true]], unread))
+                : unread.Count == 0 ? Begin(screen, name, units, [])
+                : new Transition(screen, new Ask.Confirm($"{Unread(unread)} y begins with a blank kit, any other key leaves it.", Ask.Confirm.AlsoYes,
+                    Begin(screen, name, units, [])));
+        }))
     {
         Options = Core.Facts.HouseFacts.Units.Options(Core.Houses.House.Empty),
     };
 
     /// <summary>Asks whether the house begins with the parts that are kept, or with blanks.</summary>
-    private static Entry AskKit(PickerScreen screen, string name, DisplayUnits units, List<KeptPart> kept) => new("Kit", Own,
+    private static Entry AskKit(PickerScreen screen, string name, DisplayUnits units, List<KeptPart> kept, List<string> unread) => new("Kit", Own,
         $"{Own}: {Parts(kept)} from your folder, no blank ones of their sorts; {Blank}: no values",
         (text, _) => text.Trim() is { Length: > 0 } typed && Own.StartsWith(typed, StringComparison.OrdinalIgnoreCase) ? OneOfEach(screen, name, units, kept)
             : text.Trim() is { Length: > 0 } other && Blank.StartsWith(other, StringComparison.OrdinalIgnoreCase) ? Begin(screen, name, units, [])
             : new Refusal($"Choose: {Own}, or {Blank}."))
     {
         Options = [new Core.Facts.Option(Own, Own), new Core.Facts.Option(Blank, Blank)],
+        Note = unread.Count == 0 ? null : $"{Unread(unread)} {Own} has the {Parts(kept)} of the other files; {Blank} has no values.",
     };
+
+    /// <summary>Which files of the kit folder can't be read, and why: the house begins without their parts.</summary>
+    private static string Unread(List<string> unread) => $"Not read, so not in it: {unread[0]}"
+        + (unread.Count == 1 ? "" : $" And {NumberText.Counted(unread.Count - 1, "other file")}: O on the kit (9) tells of them.");
 
     /// <summary>Begins with the parts that are kept; where two files are one part, asks first which of them it is to be.</summary>
     private static Transition OneOfEach(PickerScreen screen, string name, DisplayUnits units, List<KeptPart> kept)
@@ -131,7 +143,8 @@ internal static class PickerKeys
         var part = twice.First().Part.Value;
         var files = twice.Select(k => k.File).ToList();
         return Transition.Type(screen, new Entry($"Which file is {KebabCase.Of(part.Kind).Replace('-', ' ')} {part.Name}", files[0],
-            $"your kit folder has it in {string.Join(" and ", files)}: Up and Down choose, Enter takes it",
+            $"your kit folder has it in {string.Join(" and ", twice.Select(k => $"{k.File} ({(k.Part.Value.Edition is { } e ? $"edition {e}" : "no edition")})"))}: "
+                + "Up and Down choose, Enter takes it",
             (text, _) => files.Contains(text.Trim())
                 ? OneOfEach(screen, name, units, [.. kept.Where(k => !files.Contains(k.File) || k.File == text.Trim())])
                 : new Refusal($"Choose one of: {string.Join(", ", files)}."))

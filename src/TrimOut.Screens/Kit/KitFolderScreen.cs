@@ -53,16 +53,23 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
             var (part, tone) = (parts[at].Part.Value, at == Selected ? Tone.Selected : Tone.Text);
             rows.PutFit(0, line, 15, SortOf(part), tone);
             rows.PutFit(16, line, 22, part.Name, tone);
-            rows.PutFit(39, line, rows.Width - 39, (parts[at].Older ? "older: " : "") + Held(part), tone);
+            rows.PutFit(39, line, rows.Width - 39, (parts[at].Older ? "older: " : "") + OfWhich(parts[at]) + Held(part), tone);
         }
         if (Current is { } current)
             DrawDetail(area.Rows(area.Height - detail, detail), current, context);
     }
 
+    /// <summary>What tells a file from another one of the same part: the edition in it, and its name where there is another one.</summary>
+    private string OfWhich(KeptPart kept)
+    {
+        var others = Kept.Count(k => k.Part.Value.Kind == kept.Part.Value.Kind && SameName.Comparer.Equals(k.Part.Value.Name, kept.Part.Value.Name)) > 1;
+        return $"{(kept.Part.Value.Edition is { } e ? $"edition {e}, " : others ? "no edition, " : "")}{(others ? $"{kept.File}, " : "")}";
+    }
+
     private static string Held(PartSheet part)
     {
         string? Said(string name) => part.About.GetValueOrDefault(name);
-        string?[] parts = [Said(AboutSheet.Sheet), Said(AboutSheet.Edition) is { } e ? $"edition {e}" : null,
+        string?[] parts = [Said(AboutSheet.Sheet),
             string.Create(CultureInfo.InvariantCulture,
                 $"{part.Values.Count(v => v.Held)} of {NumberText.Counted(part.Values.Length, "value")} checked")
                 + (Said(AboutSheet.HeldBy) is { } by ? $" by {by}" : ""), Said(AboutSheet.HeldOn)];
@@ -85,26 +92,33 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
         var y = area.PutWrapped(1, 1, 2, $"{(there ? NumberText.Counted(changes.Length, "value changes", "values change") : "A new part")}; "
             + effect, Tone.Strong);
         var lost = TakePart.NotInEdition(context.House, part);
+        if (part.IsHeldAfter(context.Today))
+            y = area.PutWrapped(1, y, 2, "It says that it was checked on a day that is still to come.", Tone.Caution);
         if (lost.Length > 0)
             y = area.PutWrapped(1, y, 3, NotInEdition(lost), Tone.Caution);
+        var told = effect.Told.ToList();
+        foreach (var (becomes, finding, said) in told.Take(MostFindings))
+            y = area.PutWrapped(3, y, 2, $"{becomes}: {UnitCard.WordOf(finding.Check.Severity)} {said}", UnitCard.ToneOf(finding.Check.Severity));
+        if (told.Count > MostFindings)
+            y = area.PutWrapped(3, y, 1, $"and {NumberText.Plain(told.Count - MostFindings)} more, which the punch list (6) has once it is taken", Tone.Dim);
         foreach (var change in (there ? TakePart.AboutChanges(context.House, part) : []).Concat(there ? changes.Take(5) : []))
             y = area.PutWrapped(3, y, 1,
                 $"{change.Fact.Label}: {(change.Was.Length == 0 ? "blank" : change.Was)} {context.Glyphs.Arrow} {change.Becomes}", Tone.Text);
         if (there && changes.Length > 5)
             y = area.PutWrapped(3, y, 1, $"and {NumberText.Plain(changes.Length - 5)} more", Tone.Dim);
         if (!there)
-            y = DrawNew(area, y, part, context.House);
-        foreach (var finding in effect.Come.Concat(effect.Reopen).TakeWhile(_ => y < area.Height))
-            y = UnitCard.Put(area, y, finding, context, named: true);
+            DrawNew(area, y, part, context.House);
     }
 
+    private const int MostFindings = 3;
+
     /// <summary>What a new part brings: its values, which of them nobody checked, and what its sheet was not read for.</summary>
-    private static int DrawNew(Area area, int y, PartSheet part, House house)
+    private static void DrawNew(Area area, int y, PartSheet part, House house)
     {
         var values = TakePart.Changes(house, part).Select(c => $"{(part.Values.Any(v => v.Held && v.Fact == c.Fact) ? "" : "? ")}{c.Fact.Label} {c.Becomes}");
         y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - 2), part.Values.IsEmpty ? "It has no value." : string.Join("; ", values), Tone.Text);
         var (blank, open) = (SheetValues.Of(part.Kind).Count(f => part.Values.All(v => v.Fact != f)), part.Values.Count(v => !v.Held));
-        return area.PutWrapped(3, y, 1, $"{NumberText.Plain(blank)} blank, {NumberText.Plain(open)} not checked (?)", Tone.Dim);
+        area.PutWrapped(3, y, 1, $"{NumberText.Plain(blank)} blank, {NumberText.Plain(open)} not checked (?)", Tone.Dim);
     }
 
     /// <summary>Which values of the house are not in another edition of the sheet, and what becomes of them.</summary>

@@ -134,7 +134,9 @@ internal static class KitKeys
         var read = parts.ToLookup(BlankKit.IsMore);
         List<PartSheet> sheets = [.. read[true].Select(p => PartSheet.Of(context.House, p))];
         List<string> left = [.. read[false].Where(p => !SheetValues.IsNoCover(context.House, p)).Select(context.House.NameOf)];
-        var not = left.Count == 0 ? "" : $" Not kept, for nothing was read off a sheet: {string.Join(", ", left)}.";
+        var not = (sheets.Where(p => p.Values.All(v => !v.Held)).Select(p => p.Name).ToList() is { Count: > 0 } open
+                ? $" Kept, though nobody checked a value of it: {string.Join(", ", open)}." : "")
+            + (left.Count == 0 ? "" : $" Not kept, for no value is there: {string.Join(", ", left)}.");
         return sheets.Count == 0 ? Transition.Say(s, $"There is no value to keep yet.{not}")
             : new Transition(s, new Ask.Beside("Looking at the kit folder", (desk, _, _) => desk.Weaker(sheets) is { Count: > 0 } weaker
                 ? new Ask.Confirm($"The folder has values of {string.Join(", ", weaker)} that were checked against the sheet; here they were not. "
@@ -151,13 +153,15 @@ internal static class KitKeys
     private static Transition AskAll(KitScreen s, ScreenContext context)
     {
         var part = s.Current(context)!;
-        var unheld = SheetValues.NotHeldIn(part).Count();
         var all = KitCheck.All(context.House, part);
         if (!all.Ok)
             return Transition.Say(s, all.Reason!);
-        var values = unheld == 1 ? "1 value that nobody looked at" : string.Create(CultureInfo.InvariantCulture, $"{unheld} values that nobody looked at");
-        return new Transition(s, new Ask.Confirm($"{context.House.NameOf(part)} has {values} yet. Did you check each against the sheet of the part in hand? "
-            + "C says so, any other key leaves it.", "C", Transition.Save(s, all)));
+        var open = SheetValues.NotHeldIn(part).ToLookup(f => SheetMark.OlderEdition(part, f));
+        var said = open.OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => NumberText.Counted(g.Count(), "value")
+            + (g.Key is { } older ? $" checked against edition {older} alone" : " that nobody looked at yet"));
+        return new Transition(s, new Ask.Confirm($"{context.House.NameOf(part)} has {string.Join(", and ", said)}. Did you check each against the sheet in hand"
+            + $"{(part.Latest(AboutSheet.Of(part.Kind, AboutSheet.Edition))?.Stored is { } now ? $", edition {now}" : "")}? "
+            + "y says so, any other key leaves it.", Ask.Confirm.AlsoYes, Transition.Save(s, all)));
     }
 
     private static Entry NewPart(KitScreen s, ItemKind kind) => new($"Name of the {KebabCase.Of(kind).Replace('-', ' ')}", "", "what the crew calls it",

@@ -21,11 +21,14 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     public IReadOnlyList<Sign> Signs { get; } =
         [new(g => g.Nothing, "no value yet"), new(_ => "?", "a value of the kit that nobody checked against the maker's sheet yet")];
 
-    /// <summary>At the first value of a part that its sheet was not read for.</summary>
+    /// <summary>
+    /// Where a part's sheet is to be begun: what is read counts against the edition that is said, so the edition is looked at before any value.
+    /// </summary>
     public static SheetInHandScreen At(Item part, House house)
     {
-        var values = Rows(part).ToList();
-        return new(part.Id, house.NameOf(part), Math.Max(0, values.FindIndex(f => Open(part, f))));
+        var rows = Rows(part).ToList();
+        var edition = rows.FindIndex(f => f.Name == AboutSheet.Edition);
+        return new(part.Id, house.NameOf(part), Math.Clamp(rows.FindIndex(f => Open(part, f)), 0, edition));
     }
 
     public Item? Part(ScreenContext context) => context.House.Find(PartId) is { Removed: false } part ? part : null;
@@ -33,7 +36,7 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     public string Search { get; init; } = "";
 
     /// <summary>
-    /// What is asked: the values in the order of sheets, then what the part is called, which sheet that was and its edition; of these the ones that are shown.
+    /// What is asked: which sheet it is and its edition, what the part is called, then the values in the order of sheets; of these the ones that are shown.
     /// </summary>
     public IReadOnlyList<Fact> Values(ScreenContext context) => Part(context) is { } part
         ? [.. Rows(part).Where(f => Search.Length == 0 || Filtering.Fits($"{f.Label} {f.ShowOf(part, context.House)}", Search))] : [];
@@ -49,8 +52,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     /// <summary>A sheet is gone through in its order: what was looked for is gone to, and all the others are there again.</summary>
     public IScreen Found(ScreenContext context) => Searching("", context);
 
-    private static IEnumerable<Fact> Rows(Item part) => SheetValues.Of(part).Concat(
-        new[] { NameField, AboutSheet.Sheet, AboutSheet.Edition }.Select(n => FactTable.Find(part.Kind, n)!));
+    private static IEnumerable<Fact> Rows(Item part) =>
+        new[] { AboutSheet.Sheet, AboutSheet.Edition, NameField }.Select(n => FactTable.Find(part.Kind, n)!).Concat(SheetValues.Of(part));
 
     public string? TypesBy(ScreenContext context) => Current(context) is null ? null : "enter";
 
@@ -86,7 +89,17 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
             return "";
         var blank = SheetValues.BlankIn(part).Select(f => f.Label).ToList();
         return (blank.Count == 0 ? $"Every value of {Name} is there."
-            : $"Not found on the sheet yet, {NumberText.Plain(blank.Count)}: {string.Join("; ", blank)}.") + ReadOff(part, context.House);
+            : $"Not found on the sheet yet, {NumberText.Plain(blank.Count)}: {string.Join("; ", blank)}.") + ReadOff(part, context.House) + NotHeld(part);
+    }
+
+    /// <summary>How many values wait: for the edition that is said, or to be looked at for the first time.</summary>
+    private static string NotHeld(Item part)
+    {
+        var open = SheetValues.NotHeldIn(part).ToLookup(f => SheetMark.OlderEdition(part, f) is not null);
+        var (older, never) = (open[true].Count(), open[false].Count());
+        return (older == 0 ? "" : $" {NumberText.Counted(older, "value was", "values were")} checked against another edition, and "
+            + $"{(older == 1 ? "waits" : "wait")} to be checked against this one.")
+            + (never == 0 ? "" : $" {NumberText.Counted(never, "value was", "values were")} never checked.");
     }
 
     private static string ReadOff(Item part, House house)
@@ -134,10 +147,10 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     /// <summary>Whether it is a value of the sheet: not what the part is called, nor what is said about the sheet itself.</summary>
     public static bool IsOfSheet(Item part, Fact fact) => SheetValues.Of(part.Kind).Contains(fact);
 
-    // The name that a blank kit gives a part is asked about until the sheet is named.
-    private static bool Open(Item part, Fact fact) => part.Latest(fact)?.Stored is not { } stored
+    /// <summary>Whether a row is still asked: it is blank, or its value was not checked. The name of a blank kit is asked until a value was.</summary>
+    public static bool Open(Item part, Fact fact) => part.Latest(fact)?.Stored is not { } stored
         || (IsOfSheet(part, fact) ? !SheetMark.Holds(part, fact)
-        : fact.Name == NameField && KitWords.Has(stored) && part.Latest(AboutSheet.Sheet)?.Stored is null);
+        : fact.Name == NameField && KitWords.Has(stored) && !SheetValues.Of(part).Any(f => SheetMark.Holds(part, f)));
 
     /// <summary>What was gone past without a value, up to the cursor.</summary>
     public IReadOnlyList<Fact> PassedBy(ScreenContext context) => Part(context) is not { } part ? []
@@ -166,7 +179,8 @@ internal static class SheetInHandKeys
     public static readonly IReadOnlyList<IKeyAction> All =
     [
         new KeyAction<SheetInHandScreen>("enter", "Type",
-            "Types the value as it stands on the sheet, and goes to the next one; an empty line leaves it, to be listed. A digit begins at once.", Ask)
+            "Types the value as it stands on the sheet, and goes to the next one that is missing; from one that was checked, to the row below. An empty "
+                + "line leaves it, to be listed. A digit begins at once.", Ask)
             { Disabled = NoValue },
         new KeyAction<SheetInHandScreen>("c", "Checked", "Says that the value was checked against the maker's sheet, or not.",
             (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Part(context)!, s.Current(context)!))) { Disabled = NoValue },
@@ -197,11 +211,13 @@ internal static class SheetInHandKeys
     private static Transition Ask(SheetInHandScreen s, ScreenContext context, string? note)
     {
         var (part, fact) = (s.Part(context)!, s.Current(context)!);
-        var asks = fact.ShowOf(part, context.House).Length > 0 && SheetInHandScreen.IsOfSheet(part, fact) && !SheetMark.Holds(part, fact)
-            ? "as it stands Enter says that you checked it against the sheet; Esc leaves it." : null;
-        return Transition.Type(s, FactEntry.For(s, context.House, part, fact) with
+        var shown = fact.ShowOf(part, context.House);
+        var entry = FactEntry.For(s, context.House, part, fact);
+        var asks = shown.Length > 0 && SheetInHandScreen.IsOfSheet(part, fact) && !SheetMark.Holds(part, fact)
+            ? $"{fact.Label} {shown}: Enter says that you checked it against the sheet as it stands; Esc leaves it." : null;
+        return Transition.Type(s, entry with
         {
-            Note = note is null ? asks : asks is null ? note : $"{note} {char.ToUpperInvariant(asks[0])}{asks[1..]}",
+            Note = note is null ? asks : $"{note} {asks ?? $"{fact.Label}: {fact.HintFor(context.House)}."}",
             InPlace = $"{part.Id}/{fact.Name}",
             GoesOn = true,
             Accept = (text, now) => Take(s, now, fact, text),
@@ -213,20 +229,23 @@ internal static class SheetInHandKeys
     private static Core.Result<Transition> Take(SheetInHandScreen s, ScreenContext context, Fact fact, string text,
         Func<SheetInHandScreen, ScreenContext, Transition>? goOn = null)
     {
-        var then = goOn ?? ((screen, now) => GoOn(screen, now));
-        Transition Then(IScreen screen, ScreenContext after) => then((SheetInHandScreen)screen, after);
         if (s.Part(context) is not { } part)
             return Transition.Say(s, "This part is no longer in the house.");
+        // Whoever is on a value that was checked puts right what was typed: the row below may be next.
+        var then = goOn ?? (SheetInHandScreen.IsOfSheet(part, fact) && !SheetInHandScreen.Open(part, fact) ? ToNextRow : (screen, now) => GoOn(screen, now));
+        Transition Then(IScreen screen, ScreenContext after) => then((SheetInHandScreen)screen, after);
         var shown = fact.ShowOf(part, context.House);
         if (text.Trim().Length == 0 && shown.Length == 0)
             return then(s, context);
+        if (EditionEntry.For(s, context.House, part, fact, text, Then) is { } which)
+            return Transition.Type(s, which);
         if (text.Trim() != shown)
             return Typed(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
         // Tab only passes by: to say that a value was checked is for Enter.
         return goOn is not null || !SheetInHandScreen.IsOfSheet(part, fact) || SheetMark.Holds(part, fact)
             ? then(s, context)
             : new Transition(s, new Ask.Save(KitCheck.Toggle(context.House, part, fact), (screen, now) =>
-                GoOn((SheetInHandScreen)screen, now, $"{fact.Label} {shown} is said to be checked against the sheet now; Esc and u take that back.")));
+                GoOn((SheetInHandScreen)screen, now, $"{fact.Label} {shown} is said to be checked now; Esc and u take that back.")));
     }
 
     private static Core.Result<Core.History.Draft> Typed(House house, Item part, Fact fact, string text) => SheetInHandScreen.IsOfSheet(part, fact)

@@ -1,5 +1,7 @@
 using System.Globalization;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 
 namespace TrimOut.Screens.Panels;
 
@@ -8,7 +10,8 @@ namespace TrimOut.Screens.Panels;
 /// <param name="Used">Outputs of those with a run.</param>
 /// <param name="Shared">Outputs with more than one run.</param>
 /// <param name="NotThere">Outputs that runs are said to be on, and that it does not have.</param>
-internal sealed record PanelUse(int? Outputs, int Used, IReadOnlyList<int> Shared, IReadOnlyList<int> NotThere)
+/// <param name="Most">The outputs that it has, as they are shown.</param>
+internal sealed record PanelUse(int? Outputs, int Used, IReadOnlyList<int> Shared, IReadOnlyList<int> NotThere, string Most)
 {
     /// <summary>The use of a panel.</summary>
     public static PanelUse Of(Panel panel)
@@ -18,11 +21,11 @@ internal sealed record PanelUse(int? Outputs, int Used, IReadOnlyList<int> Share
         return new(outputs,
             runs.Count(r => r.Key <= (outputs ?? int.MaxValue)),
             [.. runs.Where(r => r.Skip(1).Any()).Select(r => r.Key)],
-            [.. runs.Where(r => r.Key > outputs).Select(r => r.Key)]);
+            [.. runs.Where(r => r.Key > outputs).Select(r => r.Key)], UncheckedValues.Count(panel.Type, PanelTypeFacts.Outputs));
     }
 
     /// <summary>The same of the outputs that it has alone.</summary>
-    public string Fits => string.Create(CultureInfo.InvariantCulture, $"{Used} of {Outputs?.ToString(CultureInfo.InvariantCulture) ?? "?"} outputs used");
+    public string Fits => string.Create(CultureInfo.InvariantCulture, $"{Used} of {Most} outputs used");
 
     /// <summary>In a few words, as it follows the panel's name.</summary>
     public string InWords

@@ -6,6 +6,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
@@ -78,10 +79,10 @@ internal static class PanelsKeys
     {
         var landed = draft.Edits.OfType<Edit.Put>().Select(p => p.Item).ToHashSet();
         var after = HouseLog.Preview(house, draft);
-        var wrong = new MotorOffSupply().Run(after).Where(r => landed.Contains(r.Subject.Id)).Select(r => (r.Subject, Found: r.Outcome as Outcome.Found))
-            .Where(r => r.Found is not null).ToList();
+        var (wrong, by) = UncheckedValues.Read(after, house => new MotorOffSupply().Run(house).Where(r => landed.Contains(r.Subject.Id))
+            .Select(r => (r.Subject, Found: r.Outcome as Outcome.Found)).Where(r => r.Found is not null).ToList());
         var more = wrong.Count > 2 ? $" {NumberText.Plain(wrong.Count - 2)} more." : "";
-        return string.Concat(wrong.Take(2).Select(w => $" STOP {after.NameOf(w.Subject)}: {w.Found!.Message.In(after)}")) + more;
+        return string.Concat(wrong.Take(2).Select(w => $" STOP {after.NameOf(w.Subject)}: {UncheckedValues.Marked(w.Found!.Message.In(after), by.Count > 0)}")) + more;
     }
 
     private static SheetScreen FactsOf(PanelRow row, House house) => SheetScreen.At(SheetOf.Holding(house, row.Run?.Item ?? row.Panel!.Item), house);

@@ -3,6 +3,7 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
@@ -92,7 +93,12 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
                 UnitCard.Draw(body.Part(list + 1, drawn + 2, PanelDrawing.Width, body.Height - drawn - 2), under.Unit, context);
             body = body.Part(0, 0, list, body.Height);
         }
-        var about = TextWidth.Wrap(current is null ? "" : About(current, context), body.Width - 2, MostAbout, out _);
+        var said = current is null ? "" : About(current, context);
+        var about = TextWidth.Wrap(said, body.Width - 2, MostAbout, out var whole);
+        if (whole)
+            body.Frame.Shown(said);
+        else
+            body.Frame.Cut(said, string.Join(' ', about), Tone.Strong);
         var table = body.Rows(0, body.Height - 1 - about.Count);
         foreach (var column in PanelColumns.All)
         {
@@ -116,22 +122,23 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
                 body.Put(1 + TextWidth.Of(about[at][..stop]), table.Height + at, StopWord, Tone.Stop);
         }
         var carried = context.House.Runs.FirstOrDefault(r => r.Id == Carried);
+        var (joined, by) = UncheckedValues.Read(context.House, house => CableType.Joined(Cable(current?.Run is { } at ? house.FindUnit(at.Unit.Id)?.Run : null, house)));
         var (cue, tone) = carried is null
-            ? ($" Panel off while you land and splice: {CableType.Joined(Cable(current, context))}.", Tone.Caution)
+            ? (UncheckedValues.Marked($" Panel off to land and splice: {joined}.", by.Count > 0), Tone.Caution)
             : ($" In hand: {carried.Name}. Move to an output and press Space to land it.", Tone.Strong);
         body.PutFit(0, body.Height - 1, body.Width, cue, tone);
     }
 
     /// <summary>The cable of the row under the cursor; else the one that all runs of the house have.</summary>
-    private static CableType? Cable(PanelRow? row, ScreenContext context) => row?.Run?.Cable
-        ?? (context.House.Runs.Select(r => r.Cable).DistinctBy(c => c?.Id).ToList() is [{ } only] ? only : null);
+    private static CableType? Cable(HomeRun? run, House house) => run?.Cable
+        ?? (house.Runs.Select(r => r.Cable).DistinctBy(c => c?.Id).ToList() is [{ } only] ? only : null);
 
     /// <summary>What is wrong with the row under the cursor, in the sentences of its findings; of a panel, what it is as well.</summary>
     private static string About(PanelRow row, ScreenContext context)
     {
         var findings = row.Run is { } run ? UnitCard.Around(context, run.Unit).OrderBy(f => f.Check.Severity).ThenBy(f => f.Subject.Id != run.Id)
             : row.Panel is { } on ? context.Report.About(on) : [];
-        var said = findings.Where(f => f.Open).Select(f => $"{UnitCard.WordOf(f.Check.Severity)} {f.Found.Message.In(context.House)}");
+        var said = findings.Where(f => f.Open).Select(f => $"{UnitCard.WordOf(f.Check.Severity)} {context.Report.Said(f)}");
         return string.Join(" ", row is { Panel: { } panel, Output: null } ? [Heading(panel) + ".", .. said] : said);
     }
 

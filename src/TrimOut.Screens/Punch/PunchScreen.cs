@@ -170,7 +170,7 @@ internal static class PunchRows
         if (screen.WantsFacts)
             return [.. Wanted(context).Where(r => Fits(r, screen, context))];
         var findings = context.Report.Findings.Where(f => f.Open || screen.Closed).Select(f => new PunchRow(f.Subject, f.Check.Phase,
-            f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, f.Found.Message.In(context.House),
+            f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, context.Report.Said(f),
                 f, null));
         var written = context.House.PunchItems.Where(p => p.Open || screen.Closed).Select(p => new PunchRow(p.About ?? p.Item, p.Phase,
             p.Open ? "to fix" : "done", p.Open ? Tone.Caution : Tone.Dim, p.Name, null, p));

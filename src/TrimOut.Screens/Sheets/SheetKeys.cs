@@ -93,7 +93,9 @@ internal static class SheetKeys
         return Transition.Type(screen, FactEntry.For(screen, context.House, row.Item!, row.Fact!, row.Key) with
         {
             InPlace = row.Place,
-            AcceptAndNext = (text, now) => FactEntry.Draft(now, row.Item!, row.Fact!, text, row.Key).Then<Transition>(draft =>
+            AcceptAndNext = (text, now) => EditionEntry.For(screen, now.House, row.Item!, row.Fact!, text, (s, after) => Next((SheetScreen)s, after)) is { } which
+                ? Transition.Type(screen, which)
+                : FactEntry.Draft(now, row.Item!, row.Fact!, text, row.Key).Then<Transition>(draft =>
                 draft is null ? Next(screen, now) : new Transition(screen, new Ask.Save(draft, (s, after) => Next((SheetScreen)s, after)))),
         });
     }

@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 
 namespace TrimOut.Screens.Sheets;
 
@@ -18,5 +19,7 @@ internal sealed record SheetRow(string Heading, Item? Item, Fact? Fact, string? 
 
     public string Place => $"{Item!.Id}/{Field}";
 
-    public string Shown(House house) => Fact!.ShowOf(Item!, house, Key);
+    /// <summary>What stands there; who checked the values of a part, and when, is what the marks beside them say where nobody typed it.</summary>
+    public string Shown(House house) => Fact!.ShowOf(Item!, house, Key) is { Length: 0 } && AboutSheet.Is(Fact)
+        && PartSheet.Of(house, Item!).About.TryGetValue(Fact.Name, out var known) ? Fact.ShowStored(known, house) : Fact.ShowOf(Item!, house, Key);
 }

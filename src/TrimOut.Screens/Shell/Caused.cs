@@ -87,7 +87,7 @@ internal sealed record Caused(ImmutableArray<Finding> Findings, int Latest)
         ];
         var said = string.Join("; ", beside.OfType<string>()) is { Length: > 0 } some ? $" ({some})" : "";
         var text = $"{(severity == Severity.Stop ? context.Glyphs.Stop + " " : "")}{UnitCard.WordOf(severity)}{said} " +
-            $"{context.House.NameOf(worst.Subject)}: {worst.Found.Message.In(context.House)}";
+            $"{context.House.NameOf(worst.Subject)}: {context.Report.Said(worst)}";
         return ([.. TextWidth.Wrap(text, cells).Take(MostLines)], UnitCard.ToneOf(severity));
     }
 

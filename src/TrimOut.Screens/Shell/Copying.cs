@@ -36,7 +36,7 @@ internal static class Copying
         if (screen is PunchScreen punch && punch.Current(context) is { } row)
             yield return (Finding, TextOf(row), () => TextOf(row));
         else if (unit is not null && context.Report.About(unit).FirstOrDefault(f => f.Open) is { } worst)
-            yield return (Finding, $"{unit.Tag}: {worst.Found.Message.In(context.House)}", () => $"{unit.Tag}: {worst.Found.Message.In(context.House)}");
+            yield return (Finding, $"{unit.Tag}: {context.Report.Said(worst)}", () => $"{unit.Tag}: {context.Report.Said(worst)}");
         if (screen is ITable table)
             yield return (Table, $"the list of {screen.Title}", () => Lines(table.Table(context)));
 

@@ -17,7 +17,9 @@ internal static class FactEntry
         var offered = Offered(house, item, fact, key) ?? (before is { } like ? fact.ShowStored(like.Stored, house) : null);
         return new(Label(house, item, fact, key), fact.ShowOf(item, house, key),
             Hint(fact, house, before is { } had && offered is not null ? $"{offered}, as {had.Of}" : offered),
-            (text, context) => Draft(context, item, fact, text, key).Then<Transition>(draft =>
+            (text, context) => EditionEntry.For(screen, context.House, context.House.Find(item.Id) ?? item, fact, text, then) is { } which
+                ? Transition.Type(screen, which)
+                : Draft(context, item, fact, text, key).Then<Transition>(draft =>
                 draft is null ? (then?.Invoke(screen, context) ?? Transition.Say(screen, "Not changed.")) : new Transition(screen, new Ask.Save(draft, then))))
         {
             Options = Disagreeing(item, fact, key) is { Count: > 1 } heads
@@ -27,7 +29,7 @@ internal static class FactEntry
             Echo = (text, context) => fact.ReadTyped(text, context.House, context.Today)
                 .Then<string>(stored => Whose(context.House, item, fact, text, key) ?? Day(fact, stored)
                     ?? $"{fact.Label}: {Hint(fact, context.House, null)}"),
-            Note = house.FindUnit(item.Id) is { } unit && item.Latest(fact.Field(key))?.Stored is null ? OfferWaits.For(unit, fact) : null,
+            Note = house.FindUnit(item.Kind == ItemKind.Run ? item.Under : item.Id) is { } unit && item.Latest(fact.Field(key))?.Stored is null ? OfferWaits.For(unit, fact) : null,
             Doubt = ValueDoubts.Of(fact, item),
             Preview = (text, context) =>
                 text.Trim().Length > 0 && SetFact.Typed(context.House, item, fact, text, key, context.Today) is { Ok: true } draft

@@ -4,6 +4,7 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
+using TrimOut.Screens.Schedules;
 
 namespace TrimOut.Screens.Shell;
 
@@ -69,6 +70,16 @@ public interface IDesk
     /// <summary>Reads another copy of a house, and nothing else. Called beside the keys.</summary>
     /// <returns>What is in it; or that it is not there, is no house file, is damaged or can't be read.</returns>
     Result<CopyRead> ReadCopy(string path) => new Refusal($"{path} can't be read.");
+
+    /// <summary>Files that may be window schedules: beside a house file, in the user's folders, on sticks. Called beside the keys.</summary>
+    IReadOnlyList<ScheduleChoice> Schedules(string where) => [];
+
+    /// <summary>What a window schedule would bring into a house, compared with what the house has. Called beside the keys.</summary>
+    /// <param name="log">The house with its history.</param>
+    /// <param name="path">The file.</param>
+    /// <param name="columns">Columns that were chosen, field to header; none goes by the headers, or as it was chosen for such headers before.</param>
+    /// <returns>That; or that the file is not there, is no schedule or can't be read.</returns>
+    Result<ScheduleRead> ReadSchedule(HouseLog log, string path, IReadOnlyDictionary<string, string> columns) => new Refusal($"{path} can't be read.");
 
     /// <summary>Whether the file of a picture is there, by the path that was typed for it.</summary>
     /// <param name="where">The house file.</param>

@@ -1,14 +1,20 @@
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 
 namespace TrimOut.Screens.Shell;
 
-/// <summary>Why a size that is worked out elsewhere can't be offered yet: whoever finds the line empty looks for the reason.</summary>
+/// <summary>Why a size that is worked out elsewhere can't be offered yet, or on what the offer rests: whoever finds the line empty looks for the reason.</summary>
 internal static class OfferWaits
 {
-    /// <summary>What the offer of a detail waits for, in a sentence; null where something is offered, or nothing ever is.</summary>
+    /// <summary>
+    /// What the offer of a detail waits for, or which values it rests on that nobody checked, in a sentence; null where neither is so.
+    /// </summary>
     public static string? For(Unit unit, Fact fact) => fact == UnitFacts.OrderWidth && unit.WorkedOutWidth is null ? Waits(unit, Width(unit))
         : fact == UnitFacts.OrderHeight && unit.WorkedOutHeight is null ? Waits(unit, Height(unit))
+        : UncheckedValues.Read(unit, u => Offers.For(u, fact)) is ({ Length: > 0 } offered, { Count: > 0 } by)
+            ? $"{offered} is offered by values that nobody checked against a maker's sheet: {string.Join(", ", by.Select(f => f.Label))}."
         : null;
 
     private static string? Waits(Unit unit, Fact? fact) => fact is null ? null

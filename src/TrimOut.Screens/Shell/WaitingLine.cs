@@ -44,8 +44,8 @@ internal static class WaitingLine
     public static IReadOnlyList<string> InShort(Waiting all, int now)
     {
         var later = all.Checks - now;
-        return later == 0 ? [$"{all} (m)", $"{NumberText.Plain(all.Checks)} not checked (m)"]
+        return later == 0 ? [$"{all} (m)", $"{NumberText.Counted(all.Checks, "check waits", "checks wait")} (m)"]
             : [$"{NumberText.Counted(now, "check waits", "checks wait")} now, {NumberText.Plain(later)} for later phases (m)",
-                $"{NumberText.Plain(now)} not checked, {NumberText.Plain(later)} later (m)"];
+                $"{NumberText.Counted(now, "check waits", "checks wait")}, {NumberText.Plain(later)} later (m)"];
     }
 }

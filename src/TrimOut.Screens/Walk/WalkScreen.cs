@@ -245,10 +245,10 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
     private static int DrawStep(Area area, int y, Subject subject, Step step, ScreenContext context, Typing? typing)
     {
         y = area.PutWrapped(4, y, 3, step.Cue, Tone.Dim);
-        if (subject is Unit { Run.Cable: { PlusColour: not null } cable } && step is { Phase: Phase.Power })
-            y = area.PutWrapped(4, y, 2, $"{cable.Name}: {CableType.Joined(cable)}.", Tone.Note);
-        if (subject is Unit unit && StepCue.Of(step) is { } cue)
-            y = DrawCue(area, y, unit, step, cue, typing);
+        if (subject is Unit { Run.Cable: { PlusColour: not null } cable } unit && step is { Phase: Phase.Power })
+            y = area.PutWrapped(4, y, 2, UncheckedValues.Marked(unit, u => $"{cable.Name}: {CableType.Joined(u.Run?.Cable)}."), Tone.Note);
+        if (subject is Unit cued && StepCue.Of(step) is { } cue)
+            y = DrawCue(area, y, cued, step, cue, typing);
         var asked = context.Steps.EvidenceOf(step, subject).ToHashSet();
         foreach (var fact in step.Evidence)
         {
@@ -280,8 +280,12 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
     {
         if (unit.Kind is not { } kind)
             return area.PutWrapped(4, y, 2, "No kind is chosen, so there is no sheet to go by.", Tone.Caution);
-        if (cue.Said(kind) is { Length: > 0 } said)
-            y = area.PutWrapped(4, y, 4, typing is null && StepCue.HoldOf(unit, step) is not null ? $"{said} h counts." : said, Tone.Note);
+        var (said, by) = UncheckedValues.Read(unit, u => cue.Said(u.Kind!));
+        if (said.Length > 0)
+        {
+            var marked = UncheckedValues.Marked(said, by.Count > 0);
+            y = area.PutWrapped(4, y, 4, typing is null && StepCue.HoldOf(unit, step) is not null ? $"{marked} h counts." : marked, Tone.Note);
+        }
         var blank = cue.Blank(kind).ToList();
         return blank.Count == 0 ? y
             : area.PutWrapped(4, y, 3, $"Not in the kit yet, ask the sheet of {kind.Name}: {string.Join(", ", blank.Select(f => f.Label))}.", Tone.Caution);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using Question = TrimOut.Core.Electrical.WhatIf;
@@ -73,7 +74,8 @@ internal static class DropCurve
         var asksAt = Math.Clamp(Axis + here - TextWidth.Of(asks) / 2, Axis + 2, axis.Width - 14);
         axis.Put(asksAt, 0, asks, Tone.Strong);
         // The limit that governs, where its words do not lie over the others.
-        var limit = $"longest {asked.Governing.ShowAtMost(units, LengthScale.Run)}";
+        var limit = UncheckedValues.Marked($"longest {asked.Governing.ShowAtMost(units, LengthScale.Run)}",
+            inputs.RestsOnUnchecked || inputs.IsTableUnchecked(house));
         var limitAt = Axis + (int)Math.Round(asked.Governing / farthest * (plot.Width - 1)) - TextWidth.Of(limit) / 2;
         if ((limitAt > asksAt + TextWidth.Of(asks) || limitAt + TextWidth.Of(limit) < asksAt)
             && limitAt > Axis + 2 && limitAt + TextWidth.Of(limit) < axis.Width - 12)
@@ -91,7 +93,8 @@ internal static class DropCurve
     private static decimal Lowest(Question asked) => Math.Max(0, asked.Least.Volts - Math.Max(1, (asked.Supply.Volts - asked.Least.Volts) / 2));
 
     private static string Legend(WhatIfInputs inputs, Glyphs glyphs) =>
-        "Volts that arrive, over length:  " + string.Join("  ", Conductors(inputs.Conductor).Select(c => $"{Mark(inputs, c, glyphs)} {c}"));
+        "Volts that arrive, over length:  " + string.Join("  ", Conductors(inputs.Conductor).Select(c =>
+            UncheckedValues.Marked($"{Mark(inputs, c, glyphs)} {c}", c == inputs.Conductor && inputs.IsUnchecked(WhatIfRow.ConductorLabel))));
 
     private static string Volts(decimal volts) => string.Create(CultureInfo.InvariantCulture, $"{volts:0.0} V");
 

@@ -18,6 +18,9 @@ internal sealed record WhatIfRow(string Label, string Hint, Func<WhatIfInputs, H
     public const string LengthLabel = "Length, one way";
     public const string ConductorLabel = "Conductor";
     public const string StrandingLabel = "Solid or stranded";
+    public const string CurrentLabel = "Current of a unit";
+    public const string SupplyLabel = "Supply";
+    public const string LeastLabel = "Minimum volts";
     public const string ApartLabel = "Cable between units";
     public const string WarmestLabel = "Max cable temp";
     private const string AskTheSheet = "ask the sheet";
@@ -34,7 +37,7 @@ internal sealed record WhatIfRow(string Label, string Hint, Func<WhatIfInputs, H
         new(StrandingLabel, "solid or stranded", (i, _) => KebabCase.Of(i.Made),
             (i, h, t) => CableTypeFacts.Stranding.ReadTyped(t, h).Then<WhatIfInputs>(v => i with { Made = KebabCase.Read<Stranding>(v)!.Value }),
             (i, _, _) => i with { Made = i.Made == Stranding.Solid ? Stranding.Stranded : Stranding.Solid }),
-        new("Current of a unit", "amperes, as the sheet of the kind says", (i, _) => Said(i.Current),
+        new(CurrentLabel, "amperes, as the sheet of the kind says", (i, _) => Said(i.Current),
             (i, _, t) => Number(t, "amperes", 50, ("a", 1), ("ma", 0.001m)).Then<WhatIfInputs>(v => i with { Current = new Current(v) }),
             (i, _, by) => i.Current is { } now ? i with { Current = new Current(Math.Max(0.1m, now.Amperes + 0.1m * by)) } : i),
         new("Units on the cable", "1 to 8", (i, _) => i.Units.ToString(CultureInfo.InvariantCulture),
@@ -44,10 +47,10 @@ internal sealed record WhatIfRow(string Label, string Hint, Func<WhatIfInputs, H
         new(ApartLabel, "10 ft, 3 m", (i, h) => i.Units == 1 ? "-" : i.Apart.ShowRounded(h.DisplayUnits, LengthScale.Run),
             (i, h, t) => LengthText.Read(t, h.DisplayUnits, LengthScale.Run).Then<WhatIfInputs>(v => i with { Apart = v }),
             (i, h, by) => i with { Apart = Length.Max(Length.Zero, i.Apart + Foot(h) * by) }),
-        new("Supply", "volts, as the sheet of the panel says", (i, _) => Said(i.Supply),
+        new(SupplyLabel, "volts, as the sheet of the panel says", (i, _) => Said(i.Supply),
             (i, _, t) => Number(t, "volts", 60, ("v", 1)).Then<WhatIfInputs>(v => i with { Supply = new Voltage(v) }),
             (i, _, by) => i.Supply is { } now ? i with { Supply = new Voltage(Math.Clamp(now.Volts + by, 1, 60)) } : i),
-        new("Minimum volts", "volts, as the sheet of the kind says", (i, _) => Said(i.Least),
+        new(LeastLabel, "volts, as the sheet of the kind says", (i, _) => Said(i.Least),
             (i, _, t) => Number(t, "volts", 60, ("v", 1)).Then<WhatIfInputs>(v => i with { Least = new Voltage(v) }),
             (i, _, by) => i.Least is { } now
                 ? i with { Least = new Voltage(Math.Clamp(now.Volts + 0.1m * by, 0, i.Supply?.Volts ?? Core.Electrical.WhatIf.MostVolts)) }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -16,7 +17,12 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
     /// <summary>What the sign behind a figure means.</summary>
     public const string NobodyTyped = "* typed by nobody: what the program began with, or a cable of the kit";
 
-    public IReadOnlyList<Sign> Signs => [Sign.Words("*", "a figure that nobody typed for this unit: what the program began with, or a cable of the kit")];
+    private const string NobodyTypedInShort = "* typed by nobody: begun with, or the kit's";
+
+    /// <summary>What the other sign behind a figure means.</summary>
+    public const string NobodyChecked = "? not checked against its sheet";
+
+    public IReadOnlyList<Sign> Signs => [Sign.Words("?", "a figure that rests on a maker's sheet, and nobody checked it against that sheet yet"), Sign.Words("*", "a figure that nobody typed for this unit: what the program began with, or a cable of the kit")];
 
     /// <summary>Lines for the limits and what is said of them.</summary>
     private const int LimitLines = 9;
@@ -30,7 +36,9 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
 
     public static WhatIfScreen At(ScreenContext context, Unit? unit) => new(WhatIfInputs.From(context.House, unit), unit?.Id, unit?.Tag ?? "", 0);
 
-    public Result<Question> Answer(House house, WhatIfInputs inputs) => inputs.Ask(house, UnitId is null ? null : house.FindUnit(UnitId));
+    public Result<Question> Answer(House house, WhatIfInputs inputs) => inputs.Ask(house, Unit(house));
+
+    private Unit? Unit(House house) => UnitId is null ? null : house.FindUnit(UnitId);
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
@@ -41,11 +49,17 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
             area.PutSpot(1, y, 35, current, () => this with { Selected = at });
             area.PutFit(1, y, 19, row.Label, current ? Tone.Selected : Tone.Text);
             var shown = row.Show(Inputs, house);
-            area.PutFit(20, y, 16, $" {shown}{(Inputs.IsBegun(row.Label) && shown != "-" ? " *" : "")}", current ? Tone.Selected : Tone.Text);
+            area.PutFit(20, y, 16, $" {shown}{(Inputs.IsBegun(row.Label) && shown != "-" ? " *" : "")}{(Inputs.IsUnchecked(row.Label) ? UncheckedValues.Mark : "")}", current ? Tone.Selected : Tone.Text);
         }
         var begun = WhatIfRow.All.Any(r => Inputs.IsBegun(r.Label) && r.Show(Inputs, house) != "-");
-        if (begun)
-            area.PutFit(1, WhatIfRow.All.Count, area.Width - 2, NobodyTyped, Tone.Dim);
+        var notes = (begun, Inputs.RestsOnUnchecked) switch
+        {
+            (true, true) => $"{NobodyTypedInShort}; {NobodyChecked}",
+            (true, _) => NobodyTyped,
+            (_, true) => NobodyChecked,
+            _ => "",
+        };
+        area.PutFit(1, WhatIfRow.All.Count, area.Width - 2, notes, Tone.Dim);
         var answer = Answer(house, Inputs);
         if (!answer.Ok)
         {
@@ -59,23 +73,27 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
             DropCurve.Draw(limits.Rows(LimitLines, Math.Min(CurveLines, limits.Height - LimitLines)), Inputs, answer.Value, house, context.Glyphs);
     }
 
-    private static void DrawArriving(Area area, Question what, ScreenContext context)
+    /// <summary>What is worked out, with the mark where a figure of it came off no sheet.</summary>
+    private string Marked(string text) => UncheckedValues.Marked(text, Inputs.RestsOnUnchecked);
+
+    private void DrawArriving(Area area, Question what, ScreenContext context)
     {
         var units = context.House.DisplayUnits;
         var enough = what.Margin.Volts >= 0;
         area.PutFit(0, 0, area.Width,
-            string.Create(CultureInfo.InvariantCulture, $"{(enough ? "" : context.Glyphs.Stop + " ")}{what.Arrives.Volts:0.00} V arrive of {what.Supply}"),
+            Marked(string.Create(CultureInfo.InvariantCulture,
+                $"{(enough ? "" : context.Glyphs.Stop + " ")}{what.Arrives.Volts:0.00} V arrive of {what.Supply}")),
             enough ? Tone.Strong : Tone.Stop);
         area.PutFit(0, 1, area.Width,
-            string.Create(CultureInfo.InvariantCulture, $"{what.LostPercent:0.0} % lost over {what.Loop.Ohms:0.000} ohm out and back"), Tone.Text);
+            Marked(string.Create(CultureInfo.InvariantCulture, $"{what.LostPercent:0.0} % lost, {what.Loop.Ohms:0.000} ohm out and back")), Tone.Text);
         if (what.Units == 1)
             return;
         var each = what.Each;
         for (var n = 0; n < each.Length && n + 2 < area.Height; n++)
         {
-            area.PutFit(0, n + 2, area.Width, string.Create(CultureInfo.InvariantCulture,
+            area.PutFit(0, n + 2, area.Width, Marked(string.Create(CultureInfo.InvariantCulture,
                 $"{n + 1}: {each[n].OneWay.ShowRounded(units, LengthScale.Run)}, {each[n].Through.Amperes:0.##} A: " +
-                    $"{Math.Max(0, each[n].Arrives.Volts):0.00} V"), each[n].Arrives >= what.Least ? Tone.Text : Tone.Stop);
+                    $"{Math.Max(0, each[n].Arrives.Volts):0.00} V")), each[n].Arrives >= what.Least ? Tone.Text : Tone.Stop);
         }
     }
 
@@ -90,22 +108,24 @@ internal sealed record WhatIfScreen(WhatIfInputs Inputs, string? UnitId, string 
         area.PutFit(48, 0, area.Width - 48, "Voltage drop", Tone.Heading);
         area.PutFit(0, 1, 19, "Longest run", Tone.Text);
         var governs = $" {context.Glyphs.Arrow} governs";
-        var byTable = what.LongestByTable is { } table ? table.ShowAtMost(units, LengthScale.Run) + (what.TableGoverns ? governs : "") : "not in the kit";
+        var tableUnchecked = Inputs.IsTableUnchecked(context.House);
+        var byTable = what.LongestByTable is { } table
+            ? UncheckedValues.Marked(table.ShowAtMost(units, LengthScale.Run), tableUnchecked) + (what.TableGoverns ? governs : "") : "not in the kit";
         area.PutFit(20, 1, 27, byTable, what.TableGoverns ? Tone.Strong : Tone.Text);
         area.PutFit(48, 1, area.Width - 48,
-            what.Longest.ShowAtMost(units, LengthScale.Run) + (what.TableGoverns ? "" : governs), what.TableGoverns ? Tone.Text : Tone.Strong);
+            Marked(what.Longest.ShowAtMost(units, LengthScale.Run)) + (what.TableGoverns ? "" : governs), what.TableGoverns ? Tone.Text : Tone.Strong);
         var fits = what.MarginLength >= Length.Zero && what.Margin.Volts >= 0;
         area.PutFit(0, 2, 19, "Margin", Tone.Text);
         var margin = string.Create(CultureInfo.InvariantCulture, $"{what.Margin.Volts:+0.00;-0.00} V, ")
             + $"{(what.MarginLength < Length.Zero ? "-" : "+")}{Run(what.MarginLength.Abs())}{(fits ? "" : ": too long")}";
-        area.PutFit(20, 2, area.Width - 20, margin, fits ? Tone.Strong : Tone.Stop);
+        area.PutFit(20, 2, area.Width - 20, UncheckedValues.Marked(margin, Inputs.RestsOnUnchecked || tableUnchecked), fits ? Tone.Strong : Tone.Stop);
         var thinnest = Inputs.Thinnest is { } gauge
             ? string.Create(CultureInfo.InvariantCulture, $"The thinnest gauge with which enough arrives is {gauge} AWG.")
             : "With no gauge up to 10 AWG enough arrives.";
-        area.PutFit(0, 3, area.Width, thinnest, Tone.Text);
+        area.PutFit(0, 3, area.Width, Marked(thinnest), Tone.Text);
         var y = 4;
         if (what.Units > 1)
-            y = area.PutWrapped(0, y, 2, Allows(what), what.IsAllowed ? Tone.Text : Tone.Stop);
+            y = area.PutWrapped(0, y, 2, UncheckedValues.Marked(Allows(what), WhatIfInputs.IsAllowedUnchecked(context.House, Unit(context.House))), what.IsAllowed ? Tone.Text : Tone.Stop);
         area.PutWrapped(0, y + 1, 3, what.Units == 1
             ? "volts = supply - current x 2 x length x ohms per meter. Ohm's law; conductors by ASTM B258 and IEC 60028, metric sizes by IEC 60228. " +
                 "The tighter of table and voltage drop governs. Nothing here is saved."

@@ -8,6 +8,7 @@ using TrimOut.Core.Units;
 using TrimOut.HouseFile;
 using TrimOut.HouseFile.Files;
 using TrimOut.Papers.Labels;
+using TrimOut.Screens.Schedules;
 using TrimOut.Screens.Shell;
 
 namespace TrimOut.Desks;
@@ -147,7 +148,23 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
 
     /// <inheritdoc/>
     public IReadOnlyList<CopyChoice> Copies(string where) =>
-        CopyFinder.Of(where, [.. _settings.Recent.Select(r => Path.GetDirectoryName(r) ?? ""), .. CopyFinder.UsualFolders()]);
+        CopyFinder.Of(where, LookedInto());
+
+    private IEnumerable<string> LookedInto() => [.. _settings.Recent.Select(r => Path.GetDirectoryName(r) ?? ""), .. FoundFiles.UsualFolders()];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ScheduleChoice> Schedules(string where) => ScheduleDesk.Find(where, LookedInto());
+
+    /// <inheritdoc/>
+    public Result<ScheduleRead> ReadSchedule(HouseLog log, string path, IReadOnlyDictionary<string, string> columns) =>
+        ScheduleDesk.Read(log, Typed(path), columns).Then(read =>
+        {
+            if (columns.Count > 0)
+                (_settings = _settings.Naming(read.Headers, columns)).Write();
+            else if (_settings.Columns.TryGetValue(read.Headers, out var before))
+                return ScheduleDesk.Read(log, Typed(path), before).Then<ScheduleRead>(again => again.Read);
+            return (Result<ScheduleRead>)read.Read;
+        });
 
     /// <inheritdoc/>
     public Result<CopyRead> ReadCopy(string path)

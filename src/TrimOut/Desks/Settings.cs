@@ -18,9 +18,15 @@ internal sealed record Settings(string? Look, ImmutableArray<string> Recent, str
     /// <summary>Folders that backups were kept in before.</summary>
     public IReadOnlyList<string> BackupsBefore { get; init; } = [];
 
+    /// <summary>Columns that were chosen for schedules, field to header, by the headers that those have.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyDictionary<string, string>> Columns { get; init; } = NoColumns;
+
     /// <summary>Why the file that is there can't be read; null where it can, or there is none.</summary>
     [JsonIgnore]
     public string? Unread { get; init; }
+
+    private static readonly IReadOnlyDictionary<string, IReadOnlyDictionary<string, string>> NoColumns =
+        new Dictionary<string, IReadOnlyDictionary<string, string>>();
 
     private const int RecentAtMost = 12;
     private const int Largest = 1 << 20;
@@ -31,7 +37,7 @@ internal sealed record Settings(string? Look, ImmutableArray<string> Recent, str
         try
         {
             return JsonSerializer.Deserialize(PlainFile.ReadAll(UserFolder.Settings, Largest), SettingsJson.Default.Settings) is { } read
-                ? read with { Recent = read.Recent.IsDefault ? [] : read.Recent, BackupsBefore = read.BackupsBefore ?? [] }
+                ? read with { Recent = read.Recent.IsDefault ? [] : read.Recent, BackupsBefore = read.BackupsBefore ?? [], Columns = read.Columns ?? NoColumns }
                 : new Settings(null, []);
         }
         catch (Exception failed) when (failed is FileNotFoundException or DirectoryNotFoundException)
@@ -49,6 +55,12 @@ internal sealed record Settings(string? Look, ImmutableArray<string> Recent, str
     {
         Backups = folder,
         BackupsBefore = [.. BackupsBefore.Append(Backups).OfType<string>().Where(f => f != folder).Distinct()],
+    };
+
+    /// <summary>With columns that were chosen for schedules of such headers; of many the oldest are forgotten.</summary>
+    public Settings Naming(string headers, IReadOnlyDictionary<string, string> columns) => this with
+    {
+        Columns = Columns.Where(c => c.Key != headers).TakeLast(RecentAtMost - 1).Append(new(headers, columns)).ToDictionary(c => c.Key, c => c.Value),
     };
 
     /// <summary>With a house file at the head of those opened lately.</summary>

@@ -36,9 +36,10 @@ internal static class CheckVerb
         foreach (var finding in report.Findings)
         {
             var waived = finding.Waiver is null ? "" : ", waived";
+            var by = report.UncheckedBehind(finding) is { Count: > 0 } some ? $", by values that nobody checked: {string.Join(", ", some.Select(f => f.Label))}" : "";
             text.Append(CultureInfo.InvariantCulture,
                 $"{KebabCase.Of(finding.Check.Severity),-8}{report.House.NameOf(finding.Subject)}: {finding.Found.Message.In(report.House)} " +
-                    $"[{finding.Check.Id}{waived}]\n");
+                    $"[{finding.Check.Id}{waived}{by}]\n");
             text.Append(CultureInfo.InvariantCulture, $"        {finding.Found.Mend.In(report.House)}\n");
         }
         foreach (var missing in report.Missing)
@@ -76,6 +77,10 @@ internal static class CheckVerb
                 json.WriteString("mend", finding.Found.Mend.In(report.House));
                 json.WriteString("field", finding.Found.Mends.Field);
                 json.WriteBoolean("waived", !finding.Open);
+                json.WriteStartArray("unchecked");
+                foreach (var fact in report.UncheckedBehind(finding))
+                    json.WriteStringValue(fact.Label);
+                json.WriteEndArray();
                 json.WriteEndObject();
             }
             json.WriteEndArray();

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
+using System.Text;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Units;
@@ -15,7 +16,10 @@ internal static class ImportVerb
     public static Command Build()
     {
         var path = Common.House();
-        var schedule = new Argument<string>("SCHEDULE") { Description = "The window schedule, as CSV." };
+        var schedule = new Argument<string>("SCHEDULE")
+        {
+            Description = "The window schedule: CSV, a spreadsheet (.xlsx, .xls) or a building model (IFC as STEP text).",
+        };
         var room = new Option<string?>("--room") { Description = "The room of windows that have none.", HelpName = "name" };
         var units = new Option<string?>("--units") { Description = "The unit of bare numbers where a header names none; the house's own when left out." };
         units.AcceptOnlyFromAmong("in", "ft", "mm", "cm");
@@ -24,14 +28,35 @@ internal static class ImportVerb
             Description = "Which column holds what, such as tag=Mark. " + string.Join("; ", ScheduleField.All.Select(f => $"{f.Name}: {f.Help}")) + ".",
             HelpName = "field=Header",
         };
+        var columnsFrom = new Option<string?>("--columns") { Description = "A text file with such lines, as --keep-columns writes it.", HelpName = "file" };
+        var keep = new Option<string?>("--keep-columns")
+        {
+            Description = "Also write which column was taken for what to a file, for the next schedule of the same office.",
+            HelpName = "file",
+        };
+        var sheet = new Option<string?>("--sheet")
+        {
+            Description = "The sheet of a spreadsheet; left out, the one whose header names the most.",
+            HelpName = "name",
+        };
+        var encoding = new Option<string?>("--encoding")
+        {
+            Description = "The encoding of a CSV file, such as 850, 1250 or macintosh, where it is neither Unicode nor Western European (1252).",
+            HelpName = "name",
+        };
+        var revised = new Option<bool>("--revised")
+        {
+            Description = "The schedule is a revised one: windows that the house has are compared. What an import brought is renewed, what somebody typed or "
+                + "measured here stays, and both are listed, with the windows that the schedule no longer has.",
+        };
         var dry = new Option<bool>("--try") { Description = "Only show what would be imported." };
         var by = Common.By();
         var verb = new Command("import", "Add the windows of a schedule to a house. Ends with 2 when something in it could not be read.") { path, schedule,
-            room, units, column, dry, by };
+            room, units, column, columnsFrom, keep, sheet, encoding, revised, dry, by };
         verb.SetAction(parsed =>
         {
             var columns = ImmutableDictionary<ScheduleField, string>.Empty;
-            foreach (var typed in parsed.GetValue(column) ?? [])
+            foreach (var typed in ColumnsIn(parsed.GetValue(columnsFrom)).Concat(parsed.GetValue(column) ?? []))
             {
                 var (field, header) = ScheduleOptions.ReadColumn(typed).OrEnd(ExitCode.Usage);
                 columns = columns.SetItem(field, header);
@@ -45,12 +70,21 @@ internal static class ImportVerb
             using (house)
             {
                 var roomName = parsed.GetValue(room) is { } named ? RoomFacts.Name.ReadTyped(named, scribe.House).OrEnd(ExitCode.Usage) : null;
-                var plan = ScheduleImport.Plan(scribe.House, Bytes(csv), Path.GetFileName(csv),
-                    new ScheduleOptions(columns, roomName, parsed.GetValue(units))).OrEnd(ExitCode.BadData);
+                var plan = ScheduleImport.Plan(scribe.Log, Bytes(csv), Path.GetFileName(csv),
+                    new ScheduleOptions(columns, roomName, parsed.GetValue(units))
+                    {
+                        Sheet = parsed.GetValue(sheet),
+                        Encoding = parsed.GetValue(encoding),
+                        Revised = parsed.GetValue(revised),
+                    }).OrEnd(ExitCode.BadData);
                 Show(plan);
+                if (parsed.GetValue(keep) is { } file)
+                    Keep(plan, file);
                 if (parsed.GetValue(dry))
                     Common.Say("Nothing was imported: this was a try.");
-                else if (plan.Windows.IsEmpty)
+                else if (!plan.Changes && parsed.GetValue(revised))
+                    Common.Say("Nothing was imported: the house has it all.");
+                else if (!plan.Changes)
                     throw new VerbException(ExitCode.BadData, "No window could be read. Nothing was imported.");
                 else
                     Common.Say($"Saved: {scribe.Record(plan.Draft).OrEnd(ExitCode.Disk).What}. {CheckReport.Of(scribe.House).Waiting}.");
@@ -60,18 +94,45 @@ internal static class ImportVerb
         return verb;
     }
 
-    private static byte[] Bytes(string csv)
+    private static byte[] Bytes(string path)
     {
-        if (new FileInfo(csv).Length > ScheduleImport.MostBytes)
+        if (new FileInfo(path).Length > ScheduleImport.MostBytesOfModel)
             throw new VerbException(ExitCode.BadData,
-                $"{csv} has more than {ScheduleImport.MostBytes >> 20} MiB: that is no house's schedule. Nothing was imported.");
-        return PlainFile.ReadAll(csv, ScheduleImport.MostBytes);
+                $"{path} has more than {ScheduleImport.MostBytesOfModel >> 20} MiB: that is no house's schedule. Nothing was imported.");
+        return PlainFile.ReadAll(path, ScheduleImport.MostBytesOfModel);
+    }
+
+    private static IEnumerable<string> ColumnsIn(string? path)
+    {
+        if (path is null)
+            return [];
+        if (PlainFile.NameOf(path) is { } other)
+            throw new VerbException(ExitCode.NoInput, $"{path} is {other}, not a file.");
+        return !File.Exists(path) ? throw new VerbException(ExitCode.NoInput, $"There is no file {path}.")
+            : Encoding.UTF8.GetString(PlainFile.ReadAll(path, MostOfColumns))
+                .Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+                .Where(l => !l.StartsWith('#'));
+    }
+
+    /// <summary>No list of columns is longer, in bytes.</summary>
+    private const int MostOfColumns = 1 << 16;
+
+    private static void Keep(SchedulePlan plan, string path)
+    {
+        if (PlainFile.NameOf(path) is { } other)
+            throw new VerbException(ExitCode.CannotCreate, $"{path} is {other}, not a file.");
+        if (File.Exists(path) && (new FileInfo(path).Length > MostOfColumns || ColumnsIn(path).Any(l => !ScheduleOptions.ReadColumn(l).Ok)))
+            throw new VerbException(ExitCode.CannotCreate, $"{path} is there already and holds something else than columns. Nothing was imported.");
+        File.WriteAllLines(path, plan.Columns.Select(c => $"{c.Field.Name}={c.Header}"));
+        Common.Say($"Columns written to {path}.");
     }
 
     private static void Show(SchedulePlan plan)
     {
         foreach (var window in plan.Windows)
             Console.Out.WriteLine($"{window.Tag}\t{window.Room}\t{window.Width}\t{window.Height}");
+        if (plan.Sheet is { } sheet)
+            Common.Say($"Sheet: {sheet}.");
         Common.Say($"Columns: {string.Join(", ", plan.Columns.Select(c => $"{c.Field.Name} from \"{c.Header}\""))}.");
         if (!plan.Unused.IsEmpty)
             Common.Say($"Not used: {string.Join(", ", plan.Unused)}.");
@@ -79,6 +140,11 @@ internal static class ImportVerb
             Common.Say($"New rooms: {string.Join(", ", plan.NewRooms)}.");
         foreach (var note in plan.Understood)
             Common.Say($"Understood: {note}.");
+        foreach (var value in plan.Revised)
+            Common.Say($"{value.Tag}, {value.Label}: {(value.Here.Length > 0 ? value.Here : "nothing")} here, {value.There} in the schedule. "
+                + (value.KeptBecause is { } why ? $"Kept: {why}." : "Taken."));
+        if (!plan.Missing.IsEmpty)
+            Common.Say($"Not in this schedule, and left as they are: {string.Join(", ", plan.Missing)}.");
         foreach (var problem in plan.Problems)
             Common.Say(string.Create(CultureInfo.InvariantCulture,
                 $"Line {problem.Line}, column {problem.Column}: {problem.Reason} {problem.Outcome}"));

@@ -51,6 +51,8 @@ internal static class KitVerb
             var house = look.At(parsed.GetRequiredValue(path)).House;
             var found = Parts(house).Where(p => parsed.GetValue(name) is not { } only || Core.SameName.Comparer.Equals(house.NameOf(p), only))
                 .ToLookup(BlankKit.IsMore);
+            if (found.Count == 0 && parsed.GetValue(name) is { } unknown)
+                throw new VerbException(ExitCode.Usage, $"There is no part {unknown}. There are: {string.Join(", ", Parts(house).Select(house.NameOf))}.");
             var into = parsed.GetValue(folder)!;
             if (Path.Exists(into) && !Directory.Exists(into))
                 throw new VerbException(ExitCode.CannotCreate, $"{into} is no folder. Parts are kept in one: name another with --kit.");
@@ -65,11 +67,11 @@ internal static class KitVerb
                 if (kept.Older is { } older)
                     Common.Say($"Another text of {part.Name} was there: kept as {older}.");
             }
+            if (parts.Where(p => p.Values.All(v => !v.Held)).Select(p => p.Name).ToList() is { Count: > 0 } open)
+                Common.Say($"Kept, though nobody checked a value of it: {string.Join(", ", open)}.");
             List<string> left = [.. found[false].Where(p => !SheetValues.IsNoCover(house, p)).Select(house.NameOf)];
             if (left.Count > 0)
-                Common.Say($"Not kept, for nothing was read off a sheet: {string.Join(", ", left)}.");
-            else if (found.Count == 0)
-                Common.Say("There is no such part.");
+                Common.Say($"Not kept, for no value is there: {string.Join(", ", left)}.");
             return look.End(ExitCode.Fine);
         });
         return verb;
@@ -136,12 +138,24 @@ internal static class KitVerb
                 + (says ? "The file marks them so, with a ? before the name."
                     : $"A file says who checked its values and when: {AboutSheet.HeldBy}, {AboutSheet.HeldOn}."));
         }
+        var held = part.Values.Count(v => v.Held && !(part.In(house) is { } now && SheetMark.Holds(now, v.Fact) && now.Latest(v.Fact)?.Stored == v.Stored
+            && !TakePart.IsOtherEdition(part, now)));
+        if (held > 0)
+            Common.Say($"{NumberText.Counted(held, "value counts", "values count")} as checked, by {part.About.GetValueOrDefault(AboutSheet.HeldBy)} on "
+                + $"{part.About.GetValueOrDefault(AboutSheet.HeldOn)}: the file says so.");
+        SayIfHeldLater(part);
         var effect = TakePart.Effect(CheckReport.Of(house), draft.Value);
-        foreach (var (said, finding) in effect.Come.Select(f => ("Then found", f))
-            .Concat(effect.Reopen.Select(f => ("Waived, and then open again", f))).Concat(effect.Go.Select(f => ("Then no longer found", f))))
-            Common.Say($"{said}: {house.NameOf(finding.Subject)}: {finding.Found.Message.In(house)}");
+        foreach (var (becomes, _, said) in effect.Told)
+            Common.Say($"{becomes}: {said}");
         Common.Say(effect.ToString());
         return draft.Value;
+    }
+
+    /// <summary>Says so where a part was checked on a day that is still to come.</summary>
+    public static void SayIfHeldLater(PartSheet part)
+    {
+        if (part.IsHeldAfter(DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)))
+            Common.Say($"{part.Name} says that it was checked on {part.About[AboutSheet.HeldOn]}, which is still to come: look at {AboutSheet.HeldOn} in its file.");
     }
 
     /// <summary>The folder of the user's kit.</summary>

@@ -1,6 +1,8 @@
 using System.CommandLine;
+using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
+using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Desks;
@@ -31,7 +33,14 @@ internal static class NewVerb
             if (Scribe.WhyNoTime(TimeProvider.System.GetLocalNow()) is { } noTime)
                 throw new VerbException(ExitCode.Usage, noTime);
             var called = parsed.GetValue(name) ?? Path.GetFileNameWithoutExtension(file);
-            var parts = parsed.GetValue(kit) is { } folder ? PartFolder.In(folder).Select(p => p.Part.OrEnd(ExitCode.BadData)).ToList() : [];
+            var files = parsed.GetValue(kit) is { } folder ? PartFolder.In(folder).Select(p => (p.File, Part: p.Part.OrEnd(ExitCode.BadData))).ToList() : [];
+            if (files.GroupBy(f => f.Part.Kind).SelectMany(k => k.GroupBy(f => f.Part.Name, SameName.Comparer)).FirstOrDefault(n => n.Skip(1).Any()) is { } twice)
+            {
+                throw new VerbException(ExitCode.Usage, $"Two files are one {KebabCase.Of(twice.First().Part.Kind).Replace('-', ' ')}, {twice.Key}: "
+                    + $"{string.Join(" and ", twice.Select(t => Path.GetFileName(t.File) + (t.Part.Edition is { } e ? $" (edition {e})" : "")))}. "
+                    + "Move all but one of them elsewhere.");
+            }
+            var parts = files.ConvertAll(f => f.Part);
             if (parts.Count == 0 && parsed.GetValue(kit) is { } none)
                 throw new VerbException(ExitCode.NoInput, $"There is no part in {none}: no file that ends with {PartFolder.Ending}.");
             var shownIn = NewHouse.ReadUnits(parsed.GetValue(units)!).OrEnd(ExitCode.Usage);
@@ -41,6 +50,7 @@ internal static class NewVerb
             scribe.Record(begin).OrEnd(ExitCode.Disk);
             var blanks = SheetValues.Blanks(scribe.House);
             Common.Say($"Began {house.Where}.");
+            parts.ForEach(KitVerb.SayIfHeldLater);
             if (NewHouse.LeftOut(shownIn, parts) is { IsEmpty: false } left)
                 Common.Say($"Parts of a blank kit that it does not begin with, because the folder has others of their sort: {string.Join(", ", left)}.");
             if (blanks > 0)

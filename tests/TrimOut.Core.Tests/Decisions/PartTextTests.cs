@@ -107,6 +107,25 @@ public class PartTextTests
             [PartText.Read(Panel).Value, PartText.Read(Panel.Replace("name: Panel", "name: PANEL", StringComparison.Ordinal)).Value]).Reason);
 
     [Fact]
+    public void AnEditionThatWasMistypedKeepsWhatWasCheckedAndANewOneDoesNot()
+    {
+        var (kind, edition) = (ItemKind.PanelType, AboutSheet.Of(ItemKind.PanelType, AboutSheet.Edition));
+        var job = new TestJob();
+        Item Panel() => job.House.ItemsOf(kind).Single();
+        job.Do(SetFact.Typed(job.House, Panel(), edition, "A sheet")).Do(j => KitCheck.All(j.House, Panel()));
+        var values = SheetValues.Of(kind).Count(f => SheetMark.Holds(Panel(), f));
+        Assert.Equal(values, KitCheck.WaitForEdition(job.House, Panel(), edition, "2025-B"));
+        Assert.Equal(0, KitCheck.WaitForEdition(job.House, Panel(), edition, "a SHEET"));
+        Assert.Equal(0, KitCheck.WaitForEdition(job.House, Panel(), PanelTypeFacts.InputVolts, "2025-B"));
+        job.Do(KitCheck.EditionMistyped(job.House, Panel(), "2025-B"));
+        Assert.Empty(SheetValues.NotHeldIn(Panel()));
+        Assert.Equal("2025-B", Panel().Latest(edition)?.Stored);
+        job.Do(SetFact.Typed(job.House, Panel(), edition, "2026-A"));
+        Assert.Equal(values, SheetValues.NotHeldIn(Panel()).Count());
+        Assert.All(SheetValues.NotHeldIn(Panel()), f => Assert.Equal("2025-B", SheetMark.OlderEdition(Panel(), f)));
+    }
+
+    [Fact]
     public void ANewerEditionShowsWhatItChangesAndWhatTheChecksThenSay()
     {
         var job = new TestJob().Add(ItemKind.Panel, "A").Window("W01").Say("W01", UnitFacts.Power, "panel").Say("W01", RunFacts.Panel, "A")

@@ -13,7 +13,7 @@ public class ScheduleImportTests
     private readonly TestJob _job = new();
 
     private Result<SchedulePlan> Plan(string csv, ScheduleOptions? options = null) =>
-        ScheduleImport.Plan(_job.House, Encoding.UTF8.GetBytes(csv), "windows.csv", options ?? ScheduleOptions.ByHeaders);
+        ScheduleImport.Plan(_job.Scribe.Log, Encoding.UTF8.GetBytes(csv), "windows.csv", options ?? ScheduleOptions.ByHeaders);
 
     private static string Problems(SchedulePlan plan) =>
         string.Join("\n", plan.Problems.Select(p => $"{p.Line} {p.Column}: {p.Reason}{(p.RowLost ? " (row)" : "")}"));
@@ -153,11 +153,11 @@ public class ScheduleImportTests
         var utf16 = Encoding.Unicode.GetPreamble().Concat(Encoding.Unicode.GetBytes("tag\troom\nW1\tCafé\n")).ToArray();
         var western = Encoding.Latin1.GetBytes("tag,room\nW1,Café\n");
         foreach (var file in new[] { utf16, western })
-            Assert.Equal("Café", ScheduleImport.Plan(_job.House, file, "x.csv", ScheduleOptions.ByHeaders).Value.Windows.Single().Room);
+            Assert.Equal("Café", ScheduleImport.Plan(_job.Scribe.Log, file, "x.csv", ScheduleOptions.ByHeaders).Value.Windows.Single().Room);
     }
 
     private Result<SchedulePlan> PlanOf(params byte[][] parts) =>
-        ScheduleImport.Plan(_job.House, [.. parts.SelectMany(p => p)], "windows.csv", ScheduleOptions.ByHeaders);
+        ScheduleImport.Plan(_job.Scribe.Log, [.. parts.SelectMany(p => p)], "windows.csv", ScheduleOptions.ByHeaders);
 
     [Theory]
     [InlineData("2'000")]
@@ -231,5 +231,40 @@ public class ScheduleImportTests
         var plan = Plan($"tag,room,width\nW01,Total Fitness,30\n{row}\nTotem,Den,30\n").Value;
         Assert.Equal(["W01", "Totem"], plan.Windows.Select(w => w.Tag));
         Assert.Contains(plan.Understood, u => u.Contains("line 3 left out: it is a row of totals", StringComparison.Ordinal));
+    }
+
+    /// <summary>"Küche" in code page 850 (IBM): ü is 0x81; in Windows-1250 š is 0x9a; in Mac OS Roman é is 0x8e (from memory).</summary>
+    [Theory]
+    [InlineData("850", 0x81, "Küche", "K", "che")]
+    [InlineData("ibm850", 0x81, "Küche", "K", "che")]
+    [InlineData("1250", 0x9a, "Košice", "Ko", "ice")]
+    [InlineData("macintosh", 0x8e, "Séjour", "S", "jour")]
+    public void AnEncodingThatIsNamedIsTaken(string encoding, byte letter, string room, string before, string after)
+    {
+        byte[] file = [.. Encoding.ASCII.GetBytes($"tag,room,width\nW01,{before}"), letter, .. Encoding.ASCII.GetBytes($"{after},30\n")];
+        Assert.Equal(room, ScheduleImport.Plan(_job.Scribe.Log, file, "w.csv", ScheduleOptions.ByHeaders with { Encoding = encoding }).Value.NewRooms.Single());
+        Assert.Contains("no encoding \"morse\"", ScheduleImport.Plan(_job.Scribe.Log, file, "w.csv",
+            ScheduleOptions.ByHeaders with { Encoding = "morse" }).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ADecimalCommaIsReadAndSaidAndOneThatMayBeAThousandsMarkIsAskedAbout()
+    {
+        var plan = Plan("tag;width (cm);height (cm)\nW01;91,5;120,25\nW02;1,200;90\n").Value;
+        Assert.Equal(["91,5 read as 91.5", "120,25 read as 120.25"], plan.Understood.ToArray());
+        Assert.Equal([3], plan.Problems.Select(p => p.Line));
+        _job.Do(plan.Draft);
+        Assert.Equal(Length.FromMillimetres(915), _job.House.FindTag("W01")!.RoughWidth);
+        Assert.Equal(Length.FromMillimetres(1202.5m), _job.House.FindTag("W01")!.RoughHeight);
+        Assert.Null(_job.House.FindTag("W02")!.RoughWidth);
+    }
+
+    [Fact]
+    public void AHeaderOfTwoRowsTellsColumnsOfOneNameApart()
+    {
+        var plan = Plan(",,Unit,,Rough opening,\nTag,Room,Width,Height,Width,Height\nW01,Den,29,39,30,40\n").Value;
+        _job.Do(plan.Draft);
+        Assert.Equal(Length.FromInches(30), _job.House.FindTag("W01")!.RoughWidth);
+        Assert.Equal(Length.FromInches(40), _job.House.FindTag("W01")!.RoughHeight);
     }
 }

@@ -17,7 +17,7 @@ public class WindowTableTests
             .Say("W01", WindowFacts.Reach, "ladder").Say("W01", WindowFacts.Mount, "inside").Say("W01", WindowFacts.Note, "=SUM(A1), \"or so\"; ünusual")
             .Window("W02", "Den", "Wood blind");
         var table = WindowTable.Write(job.House);
-        var plan = ScheduleImport.Plan(new TestJob().House, Encoding.UTF8.GetBytes(table), "windows.csv", ScheduleOptions.ByHeaders).Value;
+        var plan = ScheduleImport.Plan(new TestJob().Scribe.Log, Encoding.UTF8.GetBytes(table), "windows.csv", ScheduleOptions.ByHeaders).Value;
         Assert.Empty(plan.Problems);
         Assert.Empty(plan.Unused);
         Assert.Equal(table, WindowTable.Write(new TestJob().Do(plan.Draft).House));
@@ -32,7 +32,7 @@ public class WindowTableTests
             .Window("W02").Say("W02", WindowFacts.Covered, "no").Say("W02", WindowFacts.NotCoveredBecause, "faces a wall, \"blind\"")
             .Window("W03").Say("W03", WindowFacts.Covered, "no");
         var table = WindowTable.Write(job.House);
-        var plan = ScheduleImport.Plan(new TestJob().House, Encoding.UTF8.GetBytes(table), "w.csv", ScheduleOptions.ByHeaders).Value;
+        var plan = ScheduleImport.Plan(new TestJob().Scribe.Log, Encoding.UTF8.GetBytes(table), "w.csv", ScheduleOptions.ByHeaders).Value;
         var back = new TestJob().Do(plan.Draft).House;
         Assert.Equal(table, WindowTable.Write(back));
         Assert.Equal([false, true, true], back.Windows.Select(w => w.LeftOut));
@@ -43,7 +43,8 @@ public class WindowTableTests
     [Fact]
     public void ACellBehindTheLastHeaderIsToldOf()
     {
-        var plan = ScheduleImport.Plan(new TestJob().House, "Tag,Note\nW01,left, tight\nW02,right,\n"u8.ToArray(), "w.csv", ScheduleOptions.ByHeaders).Value;
+        var plan = ScheduleImport.Plan(new TestJob().Scribe.Log, "Tag,Note\nW01,left, tight\nW02,right,\n"u8.ToArray(), "w.csv",
+            ScheduleOptions.ByHeaders).Value;
         var said = Assert.Single(plan.Problems);
         Assert.Equal((2, "behind the last"), (said.Line, said.Column));
         Assert.StartsWith("\"tight\" has no header.", said.Reason, StringComparison.Ordinal);
@@ -61,7 +62,7 @@ public class WindowTableTests
         foreach (var item in log.House.Windows.Select(w => w.Item).Concat(log.House.Rooms.Select(r => r.Item)))
             job.Do(RemoveItems.Remove(job.House, item).Value);
         Assert.Empty(job.House.Windows);
-        var plan = ScheduleImport.Plan(job.House, Encoding.UTF8.GetBytes(table), "windows.csv", ScheduleOptions.ByHeaders).Value;
+        var plan = ScheduleImport.Plan(job.Scribe.Log, Encoding.UTF8.GetBytes(table), "windows.csv", ScheduleOptions.ByHeaders).Value;
         Assert.Empty(plan.Problems);
         Assert.Equal(log.House.Windows.Length, plan.Windows.Length);
         Assert.Equal(table, WindowTable.Write(job.Do(plan.Draft).House));
@@ -80,7 +81,7 @@ public class WindowTableTests
     {
         var table = WindowTable.Write(new TestJob().Window("W01").Say("W01", WindowFacts.Note, note).House);
         Assert.EndsWith("," + cell + "\r\n", table.Replace("\"", "", StringComparison.Ordinal), StringComparison.Ordinal);
-        var plan = ScheduleImport.Plan(new TestJob().House, Encoding.UTF8.GetBytes(table), "windows.csv", ScheduleOptions.ByHeaders).Value;
+        var plan = ScheduleImport.Plan(new TestJob().Scribe.Log, Encoding.UTF8.GetBytes(table), "windows.csv", ScheduleOptions.ByHeaders).Value;
         Assert.Equal(note, new TestJob().Do(plan.Draft).House.FindTag("W01")!.Show(WindowFacts.Note));
     }
 

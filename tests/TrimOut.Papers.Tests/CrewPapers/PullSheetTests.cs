@@ -21,6 +21,20 @@ public class PullSheetTests
     }
 
     [Fact]
+    public void ARunThatMayNotBeCutIsInNoCutPlanAndInNoLengthAndIsNamedThere()
+    {
+        var job = new TestJob().Window("W01");
+        job.Legs("W01", ("40 ft", CablePlace.InWall)).Say("W01", RunFacts.Cable, "16/2").Say("W01", RunFacts.TailAtWindow, "48 in")
+            .Say("W01", RunFacts.TailAtPanel, "60 in").SayOf("16/2", CableTypeFacts.LongestRun, "48 ft");
+        Assert.Equal("Longer than its cable may be: do not cut.\u00A0?", Row(job)[6]);
+        var page = PullSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log));
+        Assert.Contains("Nothing of it may be cut yet.", page.Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Longer than its cable may be, and not among these: W01.", page.Body.TextContent, StringComparison.Ordinal);
+        Assert.Equal(["0", "–"], page.TableUnder("Cable needed").Single()[4..6]);
+        Assert.Contains(page.QuerySelectorAll("td").Select(c => c.TextContent), c => c == "longer than its cable may be: not to be cut");
+    }
+
+    [Fact]
     public void AWindowThatIsLeftOutAndAUnitWithoutACableAreNamedAtItsFoot()
     {
         var job = new TestJob().Window("W01").Window("W02").Window("W03").Say("W03", UnitFacts.Power, "battery");

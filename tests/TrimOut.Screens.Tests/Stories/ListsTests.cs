@@ -67,7 +67,7 @@ public class ListsTests
     public void OutputsAreCountedOnceAndThoseThatAreNotThereAreNamed()
     {
         using var user = AtRidgeHouse();
-        user.Press("3").Sees("A: 3 of 8 outputs used, 03 shared, 11 is not on it");
+        user.Press("3").Sees("A: 3 of 8? outputs used, 03 shared, 11 is not on it");
         Assert.Equal(3, PanelUse.Of(user.House.Panels[0]).Used);
     }
 

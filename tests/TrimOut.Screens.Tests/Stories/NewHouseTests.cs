@@ -37,11 +37,27 @@ public class NewHouseTests
     {
         var desk = new TestDesk(new FakeTimeProvider());
         using var user = new TerminalUser(desk);
-        PartSheet Hub(int devices) => PartText.Read($"trimout-part: 1\nkind: hub-type\nname: Hub\ndevices: {devices}\n").Value;
+        PartSheet Hub(int devices) =>
+            PartText.Read($"trimout-part: 1\nkind: hub-type\nname: Hub\nedition: rev {devices}\ndevices: {devices}\n").Value;
         desk.Kept.AddRange([Hub(7), Hub(9)]);
-        user.Press("n").Type("Mill cottage").Press("enter").Sees("1 part from your folder").Type("my").Sees("Hub-1.part.txt").Sees("Hub-2.part.txt");
+        user.Press("n").Type("Mill cottage").Press("enter").Sees("1 part from your folder").Type("my").Sees("Hub-1.part.txt (edition rev 7)").Sees("Hub-2.part.txt").Sees("(edition rev 9)");
         user.Type("Hub-2.part.txt");
         Assert.Equal(9, user.House.ItemsOf(ItemKind.HubType).Single().Get(HubTypeFacts.Devices));
+    }
+
+    [Fact]
+    public void AFileOfTheKitFolderThatCannotBeReadIsSaidWhereAHouseBegins()
+    {
+        var desk = new TestDesk(new FakeTimeProvider()) { Broken = { "broken.part.txt: It says no name." } };
+        using (var user = new TerminalUser(desk))
+        {
+            user.Press("n").Type("Mill cottage").Press("enter").Sees("Not read, so not in it: broken.part.txt: It says no name.").Press("y");
+            Assert.NotEmpty(user.House.ItemsOf(ItemKind.HubType));
+        }
+        desk.Kept.Add(PartText.Read("trimout-part: 1\nkind: hub-type\nname: Attic hub\ndevices: 7\n").Value);
+        using var other = new TerminalUser(desk);
+        other.Press("n").Type("Other cottage").Press("enter").Sees("Not read, so not in it: broken.part.txt: It says no name.").Type("my kit");
+        Assert.Equal("Attic hub", other.House.NameOf(other.House.ItemsOf(ItemKind.HubType).Single()));
     }
 
     [Fact]

@@ -1,8 +1,10 @@
 using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Screens.Kit;
+using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
 using TrimOut.Testing;
 
@@ -27,7 +29,7 @@ public class SheetInHandTests
     public void EnterOnAValueThatIsThereSaysThatItWasMarkedAsChecked()
     {
         using var user = AtRoller(CoveringKindFacts.RunningCurrent);
-        user.Press("enter").Sees("as it stands Enter says that you checked it").Press("enter").Sees("Running current 0.8 A is said to be checked");
+        user.Press("enter").Sees("Running current 0.8 A: Enter says that you checked it").Press("enter").Sees("Running current 0.8 A is said to be checked now");
         Assert.Contains(CoveringKindFacts.LeastVolts, SheetValues.NotHeldIn(user.House.ItemsOf(ItemKind.CoveringKind).First()));
     }
 
@@ -70,13 +72,129 @@ public class SheetInHandTests
         user.Press("9", "O").Sees("0 of 1 value checked by Ash").Sees("? Devices 7").Sees("1 not checked (?)");
     }
 
+    [Fact]
+    public void TwoFilesOfOnePartAreToldApartByEditionAndNameAndTheFindingsThatComeAreNamed()
+    {
+        PartSheet Roller(string edition, string volts) => PartText.Read("trimout-part: 1\nkind: covering-kind\nname: Roller\nsheet: A sheet of a very long "
+            + $"title\nedition: {edition}\nheld-by: Ash\nheld-on: 2026-03-02\nmotor-volts: 12 V\nleast-volts: {volts} V\n").Value;
+        _desk.Kept.AddRange([Roller("rev C", "10"), Roller("rev D", "13")]);
+        using var user = new TerminalUser(_desk, _job.Scribe);
+        user.Press("9", "O").Sees("edition rev C, Roller-1.part.txt").Sees("edition rev D, Roller-2.part.txt");
+        user.Press("down").Sees("Then found: STOP Roller: ");
+    }
+
+    [Fact]
+    public void ADayOfCheckingThatIsStillToComeIsSaid()
+    {
+        _desk.Kept.Add(PartText.Read("trimout-part: 1\nkind: hub-type\nname: Attic hub\nheld-by: Ash\nheld-on: 2999-01-01\ndevices: 7\n").Value);
+        using var user = new TerminalUser(_desk, _job.Scribe, width: 110);
+        user.Press("9", "O").Sees("checked on a day that is still to come");
+    }
+
+    [Fact]
+    public void WhoReadTheSheetAndWhenStandsInTheHouseWhereItWasRead()
+    {
+        using var user = AtRoller(CoveringKindFacts.MotorVolts);
+        user.Press("enter", "enter", "esc", "esc", "enter", "end").Sees("Checked by").Sees("Test crew").Sees("2026-03-02");
+    }
+
     private TerminalUser AtPanel()
     {
         var user = new TerminalUser(_desk, _job.Scribe, width: 110, height: 40);
         user.Press("9");
         while (((KitScreen)user.Shell.Screen).Current(user.Shell.Context)!.Kind != ItemKind.PanelType)
             user.Press("down");
-        return user.Press("n").Type("Attic panel").Press("s");
+        user.Press("n").Type("Attic panel").Press("s");
+        while (((SheetInHandScreen)user.Shell.Screen).Current(user.Shell.Context) != PanelTypeFacts.Outputs)
+            user.Press("down");
+        return user;
+    }
+
+    private TerminalUser AtCheckedRoller(Fact fact)
+    {
+        _job.SayOf("Roller", AboutSheet.Of(ItemKind.CoveringKind, AboutSheet.Sheet), "Sheet 4")
+            .SayOf("Roller", AboutSheet.Of(ItemKind.CoveringKind, AboutSheet.Edition), "A").Do(j => KitCheck.All(j.House, Roller(j.House)));
+        return AtRoller(fact);
+    }
+
+    private static Item Roller(House house) => house.ItemsOf(ItemKind.CoveringKind).First();
+
+    private static Fact Edition => AboutSheet.Of(ItemKind.CoveringKind, AboutSheet.Edition);
+
+    [Fact]
+    public void TheSheetAndItsEditionAreAskedBeforeAnyValueSoThatWhatIsReadCountsAgainstThem()
+    {
+        using var user = new TerminalUser(_desk, _job.Scribe, width: 110, height: 40);
+        user.Press("9", "s", "enter").Sees("Maker's sheet").Type("Sheet 4").Type("A").Press("esc");
+        Assert.Equal(["Sheet 4", "A"], new[] { AboutSheet.Sheet, AboutSheet.Edition }.Select(n => Roller(user.House).Latest(n)?.Stored));
+        user.Press("esc", "s");
+        Assert.Equal(Edition, ((SheetInHandScreen)user.Shell.Screen).Current(user.Shell.Context));
+    }
+
+    [Theory]
+    [InlineData("new edition")]
+    [InlineData("typing mistake")]
+    public void AnotherEditionIsANewOneOrATypingMistakeAndOnlyWithANewOneValuesWait(string answer)
+    {
+        using var user = AtCheckedRoller(Edition);
+        var values = SheetValues.Of(Roller(user.House)).Count(f => SheetMark.Holds(Roller(user.House), f));
+        user.Press("enter").Type("B").Sees("checked against A.");
+        Assert.Equal("A", Roller(user.House).Latest(Edition)?.Stored);
+        user.Type("").Sees("Say which").Type(answer).Press("esc");
+        Assert.Equal("B", Roller(user.House).Latest(Edition)?.Stored);
+        Assert.Equal(answer == "new edition" ? values : 0, SheetValues.NotHeldIn(Roller(user.House)).Count());
+        var left = ((SheetInHandScreen)user.Shell.Screen).Left(user.Shell.Context);
+        Assert.Equal(answer == "new edition", left.EndsWith($" {values} values were checked against another edition, and wait to be checked against this one.",
+            StringComparison.Ordinal));
+        user.Press("u", "u");
+        Assert.Equal("A", Roller(user.House).Latest(Edition)?.Stored);
+        Assert.Empty(SheetValues.NotHeldIn(Roller(user.House)));
+    }
+
+    [Theory]
+    [InlineData("enter")]
+    [InlineData("tab")]
+    public void TheSheetOfDetailsAsksTheSame(string key)
+    {
+        AtCheckedRoller(Edition).Dispose();
+        using var user = new TerminalUser(_desk, _job.Scribe, width: 110, height: 40);
+        user.Press("9", "enter");
+        while (((SheetScreen)user.Shell.Screen).Current!.Fact != Edition)
+            user.Press("down");
+        user.Press("enter");
+        user.Shell.TextChanged("B");
+        user.Press(key).Sees("typing mistake: A was a slip").Type("typing mistake").Press("esc");
+        Assert.Equal("B", Roller(user.House).Latest(Edition)?.Stored);
+        Assert.Empty(SheetValues.NotHeldIn(Roller(user.House)));
+    }
+
+    [Fact]
+    public void FromAValueThatWasCheckedEnterGoesToTheRowBelow()
+    {
+        using var user = AtCheckedRoller(CoveringKindFacts.MotorVolts);
+        user.Press("enter").Type("24");
+        Assert.Equal($"{Roller(user.House).Id}/{CoveringKindFacts.LeastVolts.Name}", user.Shell.Typing!.Entry.InPlace);
+        user.Type("21.5").Press("enter");
+        Assert.Equal(21.5m, Roller(user.House).Get(CoveringKindFacts.LeastVolts)!.Value.Volts);
+        Assert.Equal($"{Roller(user.House).Id}/{CoveringKindFacts.StartingCurrent.Name}", user.Shell.Typing!.Entry.InPlace);
+    }
+
+    [Fact]
+    public void AfterAValueWasSaidToBeCheckedTheNextOneIsNamedWithWhatItMayBe()
+    {
+        using var user = AtRoller(CoveringKindFacts.MotorVolts);
+        user.Press("enter", "enter").Sees("Motor volts 12 V is said to be checked now").Sees("Minimum volts 10.2 V: Enter says");
+    }
+
+    [Fact]
+    public void OneKeyTwiceChecksNothingAndTheQuestionSaysAgainstWhichEditionValuesWereLookedAt()
+    {
+        using var user = AtCheckedRoller(Edition);
+        user.Press("enter").Type("B").Type("new edition").Press("esc", "esc", "C")
+            .Sees("checked against edition A alone. Did you check each against the sheet in hand").Press("C");
+        Assert.NotEmpty(SheetValues.NotHeldIn(Roller(user.House)));
+        user.Press("C", "y");
+        Assert.Empty(SheetValues.NotHeldIn(Roller(user.House)));
     }
 
     [Fact]
@@ -116,14 +234,14 @@ public class SheetInHandTests
         using var user = AtPanel();
         user.Press("1", "2", "enter");
         Assert.Equal(12, user.House.ItemsOf(ItemKind.PanelType).Last().Get(PanelTypeFacts.Outputs));
-        user.Press("esc", "end", "3").Sees("3 is Panels.");
+        user.Press("esc", "home", "3").Sees("3 is Panels.");
     }
 
     [Fact]
     public void AFigureIsNoNameOfAPartAndAVoltageHasItsUnit()
     {
         using var user = AtPanel();
-        user.Press("end", "up", "up", "enter").Type("120").Sees("\"120\" would be the name of a part, and has no letter.").Press("esc");
+        user.Press("home", "down", "down", "enter").Type("120").Sees("\"120\" would be the name of a part, and has no letter.").Press("esc");
         user.Press("home");
         while (((SheetInHandScreen)user.Shell.Screen).Current(user.Shell.Context) != PanelTypeFacts.InputVolts)
             user.Press("down");

@@ -12,7 +12,7 @@ public class ArchitectScheduleTests
 
     public ArchitectScheduleTests()
     {
-        _plan = ScheduleImport.Plan(_job.House, File, "architect-schedule.csv", ScheduleOptions.ByHeaders).Value;
+        _plan = ScheduleImport.Plan(_job.Scribe.Log, File, "architect-schedule.csv", ScheduleOptions.ByHeaders).Value;
         _job.Do(_plan.Draft);
     }
 

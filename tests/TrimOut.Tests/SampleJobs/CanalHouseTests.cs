@@ -49,7 +49,8 @@ public class CanalHouseTests
     public void ItsScheduleGivesTheSameRoomsAndOpenings()
     {
         var job = new TestJob(DisplayUnits.Millimetres);
-        var plan = ScheduleImport.Plan(job.House, File.ReadAllBytes(_canal.In("window-schedule.csv")), "window-schedule.csv", ScheduleOptions.ByHeaders).Value;
+        var plan = ScheduleImport.Plan(job.Scribe.Log, File.ReadAllBytes(_canal.In("window-schedule.csv")), "window-schedule.csv",
+            ScheduleOptions.ByHeaders).Value;
         Assert.Empty(plan.Problems);
         Assert.Empty(plan.Unused);
         job.Do(plan.Draft);

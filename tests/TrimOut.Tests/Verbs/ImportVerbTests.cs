@@ -62,4 +62,38 @@ public sealed class ImportVerbTests : IDisposable
         Assert.Equal(64, Import("a,b\nW01,900\n", "--column", "width").Code);
         Assert.Equal(64, Import("a,b\nW01,900\n", "--column", "price=b").Code);
     }
+
+    [Fact]
+    public void ColumnsThatWereSaidAreKeptForTheNextScheduleOfThatOffice()
+    {
+        Assert.Equal(0, Import("a,b\nW01,30\n", "--column", "tag=a", "--column", "width=b", "--keep-columns", "office.txt").Code);
+        Assert.Equal("tag=a\nwidth=b\n", File.ReadAllText(_run.In("office.txt")).ReplaceLineEndings("\n"));
+        Assert.Equal("W02\t\t31\"\t\n", Import("a,b\nW02,31\n", "--columns", "office.txt").Output.ReplaceLineEndings("\n"));
+        Assert.Equal(66, Import("a,b\nW03,31\n", "--columns", "nowhere.txt").Code);
+        Assert.Equal(73, Import("Mark,Width\nW03,31\n", "--keep-columns", ".", "--try").Code);
+        var house = File.ReadAllBytes(_run.In("elm.trimout"));
+        Assert.Equal(73, Import("Mark,Width\nW03,31\n", "--keep-columns", "elm.trimout", "--try").Code);
+        Assert.Equal(73, Import("Mark,Width\nW03,31\n", "--keep-columns", "s.csv", "--try").Code);
+        Assert.Equal(house, File.ReadAllBytes(_run.In("elm.trimout")));
+    }
+
+    [Fact]
+    public void ARevisedScheduleIsComparedAndWhatWasTypedStays()
+    {
+        Assert.Equal(0, Import("Mark,Width\nW01,30\nW02,40\nW03,50\n").Code);
+        Assert.Equal(0, _run.RunWith("W02\trough width\t41\n", "set", "elm.trimout").Code);
+        var ended = Import("Mark,Width\nW01,31\nW02,42\nW04,60\n", "--revised");
+        Assert.Equal(0, ended.Code);
+        Assert.Contains("W01, Rough width: 30\" here, 31\" in the schedule. Taken.", ended.Error, StringComparison.Ordinal);
+        Assert.Contains("W02, Rough width: 41\" here, 42\" in the schedule. Kept: ", ended.Error, StringComparison.Ordinal);
+        Assert.Contains("Not in this schedule, and left as they are: W03.", ended.Error, StringComparison.Ordinal);
+        Assert.Contains("the house has it all", Import("Mark,Width\nW01,31\n", "--revised").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AnEncodingOrASheetThatIsNotThereIsSaid()
+    {
+        Assert.Contains("There is no encoding", Import("Mark,Width\nW01,30\n", "--encoding", "morse").Error, StringComparison.Ordinal);
+        Assert.Contains("has no sheet \"Doors\"", Import("Mark,Width\nW01,30\n", "--sheet", "Doors").Error, StringComparison.Ordinal);
+    }
 }

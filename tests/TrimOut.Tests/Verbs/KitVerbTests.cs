@@ -163,7 +163,70 @@ public sealed class KitVerbTests : IDisposable
         _run.Run("new", house);
         var ended = _run.Run("kit-out", house, "--kit", Path.Combine(_folder, "kit"));
         Assert.Empty(ended.Output);
-        Assert.Contains("Not kept, for nothing was read off a sheet: Roller, Cellular, ", ended.Error, StringComparison.Ordinal);
+        Assert.Contains("Not kept, for no value is there: Roller, Cellular, ", ended.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhatIsKeptWithoutACheckedValueIsSaid()
+    {
+        var (house, file) = (Path.Combine(_folder, "open.trimout"), Path.Combine(_folder, "hub" + PartFolder.Ending));
+        _run.Run("new", house);
+        File.WriteAllText(file, "trimout-part: 1\nkind: hub-type\nname: Attic hub\ndevices: 7\n");
+        _run.Run("kit-in", house, file);
+        var ended = _run.Run("kit-out", house, "--kit", Path.Combine(_folder, "kit"));
+        Assert.Contains("Kept, though nobody checked a value of it: Attic hub.", ended.Error, StringComparison.Ordinal);
+        Assert.Equal(0, ended.Code);
+    }
+
+    [Fact]
+    public void APartThatTheHouseHasNotEndsAsAnUnknownNameDoes()
+    {
+        var ended = _run.Run("kit-out", Orchard, "--kit", Path.Combine(_folder, "kit"), "--part", "Nonsense");
+        Assert.Equal(ExitCode.Usage, ended.Code);
+        Assert.Contains("There is no part Nonsense. There are: ", ended.Error, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(Path.Combine(_folder, "kit")));
+    }
+
+    [Fact]
+    public void TwoFilesOfOnePartAreNamedWithTheirEditionsAndBeginNoHouse()
+    {
+        foreach (var edition in new[] { "C", "D" })
+        {
+            File.WriteAllText(Path.Combine(_folder, $"{edition}{PartFolder.Ending}"),
+                $"trimout-part: 1\nkind: hub-type\nname: Hub\nedition: rev {edition}\ndevices: 7\n");
+        }
+        var ended = _run.Run("new", Path.Combine(_folder, "twice"), "--kit", _folder);
+        Assert.Equal(ExitCode.Usage, ended.Code);
+        Assert.Contains("Two files are one hub type, Hub: C.part.txt (edition rev C) and D.part.txt (edition rev D).", ended.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(_folder, "twice.trimout")));
+    }
+
+    [Fact]
+    public void WhatCountsAsCheckedIsSaidAndADayThatIsStillToCome()
+    {
+        var (house, file) = (Path.Combine(_folder, "later.trimout"), Path.Combine(_folder, "hub" + PartFolder.Ending));
+        _run.Run("new", house);
+        File.WriteAllText(file, "trimout-part: 1\nkind: hub-type\nname: Attic hub\nheld-by: Ash\nheld-on: 2999-01-01\ndevices: 7\n");
+        var ended = _run.Run("kit-in", house, file, "--try");
+        Assert.Contains("1 value counts as checked, by Ash on 2999-01-01: the file says so.", ended.Error, StringComparison.Ordinal);
+        Assert.Contains("Attic hub says that it was checked on 2999-01-01, which is still to come", ended.Error, StringComparison.Ordinal);
+        Assert.Contains("which is still to come", _run.Run("new", Path.Combine(_folder, "from"), "--kit", _folder).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AFindingThatRestsOnAValueThatNobodyCheckedSaysSo()
+    {
+        var (house, file) = (Path.Combine(_folder, "rests.trimout"), Path.Combine(_folder, "roller" + PartFolder.Ending));
+        _run.Run("new", house);
+        const string Text = "trimout-part: 1\nkind: covering-kind\nname: Roller\nheld-by: Ash\nheld-on: 2026-03-02\n";
+        File.WriteAllText(file, Text + "? motor-volts: 12 V\n? least-volts: 13 V\n");
+        _run.Run("kit-in", house, file);
+        var open = _run.Run("check", house);
+        Assert.Contains(", by values that nobody checked: ", open.Output, StringComparison.Ordinal);
+        Assert.Contains("\"unchecked\": [", _run.Run("check", house, "--json").Output, StringComparison.Ordinal);
+        File.WriteAllText(file, Text + "motor-volts: 12 V\nleast-volts: 13 V\n");
+        _run.Run("kit-in", house, file);
+        Assert.DoesNotContain("nobody checked", _run.Run("check", house).Output, StringComparison.Ordinal);
     }
 
     [Fact]

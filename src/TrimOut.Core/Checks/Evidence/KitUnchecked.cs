@@ -23,8 +23,11 @@ public sealed class KitUnchecked() : Check<AnyItem>(Subjects.Parts)
     private static readonly Message ReadOther = new("Read the newer sheet, put right what differs, and mark each value checked again.");
     private static readonly Message ReadSheet = new("Read the sheet, put right what differs, and mark each value checked.");
 
+    /// <summary>Its id.</summary>
+    internal const string Id = "kit-unchecked";
+
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("kit-unchecked", "Kit values are not checked against the maker's sheet", Severity.Note, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new(Id, "Kit values are not checked against the maker's sheet", Severity.Note, Phase.WalkThrough,
         new Source(Source.MakersSheet, "every value of a part in use is marked checked"));
 
     /// <inheritdoc/>

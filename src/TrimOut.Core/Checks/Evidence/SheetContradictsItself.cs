@@ -41,7 +41,7 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
     /// <inheritdoc/>
     public override Outcome Judge(AnyItem subject)
     {
-        Outcome? missing = null;
+        var missing = new List<Outcome.NotChecked>();
         var compared = false;
         var faults = new List<Outcome.Found>();
         foreach (var (less, more, isMore) in Rules.Where(r => r.Less.Subject == subject.Item.Kind))
@@ -55,12 +55,12 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
             }
             else if (first is not null || second is not null)
             {
-                missing ??= Checks.NotChecked.Of(subject, first is null ? less : more);
+                missing.Add(Checks.NotChecked.Of(subject, first is null ? less : more));
             }
         }
         if (GivesMore(subject) is { } gives)
             faults.Add(gives);
-        return Outcome.All(faults) ?? missing ?? (compared ? new Outcome.Fine() : new Outcome.DoesNotApply());
+        return Outcome.All(faults) ?? Checks.NotChecked.All(missing) ?? (compared ? (Outcome)new Outcome.Fine() : new Outcome.DoesNotApply());
     }
 
     /// <summary>The highest mains voltage that a house has as a rule, in volts: common practice, no published source.</summary>

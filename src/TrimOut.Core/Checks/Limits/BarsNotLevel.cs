@@ -32,13 +32,13 @@ public sealed class BarsNotLevel : UnitCheck
             || AreUnlike(neighbour.Window, subject.Window))
             return new Outcome.DoesNotApply();
         var (faults, fine) = (new List<Outcome.Found>(), new Outcome.Fine());
-        Outcome.NotChecked? missing = null;
+        var missing = new List<Outcome.NotChecked>();
         foreach (var (fact, unlike) in ((Fact<Length>, Message)[])[(UnitFacts.OpenGap, OpenApart), (UnitFacts.CloseGap, ClosedApart)])
         {
             if (subject.Item.Get(fact) is not { } mine || neighbour.Item.Get(fact) is not { } theirs)
             {
-                missing ??= subject.Item.Get(fact) is null ? NotChecked.Of(subject, fact) : new Outcome.NotChecked(
-                    NotChecked.OfOther.With(Arg.Label(fact, small: false), Arg.Name(neighbour)), FieldRef.To(neighbour.Item, fact));
+                missing.Add(subject.Item.Get(fact) is null ? NotChecked.Of(subject, fact) : new Outcome.NotChecked(
+                    NotChecked.OfOther.With(Arg.Label(fact, small: false), Arg.Name(neighbour)), FieldRef.To(neighbour.Item, fact)));
                 continue;
             }
             var working = Working.Of(Info.Source.Formula, () =>
@@ -53,7 +53,7 @@ public sealed class BarsNotLevel : UnitCheck
             }
             fine = new Outcome.Fine(working);
         }
-        return Outcome.All(faults) ?? missing ?? (Outcome)fine;
+        return Outcome.All(faults) ?? NotChecked.All(missing) ?? (Outcome)fine;
     }
 
     /// <summary>Whether two windows are known to look out of two walls, or to be covered one inside and one outside.</summary>

@@ -28,7 +28,7 @@ public sealed class PassesDisagree : WindowCheck
             return NotChecked.Of(new JobItself(subject.House), HouseFacts.PassLimit);
         var width = Judge(subject, limit, WidthsDisagree, subject.SmallestWidth, WindowFacts.WidthTop, WindowFacts.WidthAgain);
         var height = Judge(subject, limit, HeightsDisagree, subject.LargestHeight, WindowFacts.HeightLeft, WindowFacts.HeightAgain);
-        return Outcome.All(width as Outcome.Found, height as Outcome.Found) ?? (width is Outcome.NotChecked && height is Outcome.Fine ? width : height);
+        return Outcome.All(width as Outcome.Found, height as Outcome.Found) ?? NotChecked.All(width, height) ?? height;
     }
 
     private Outcome Judge(Window window, Length limit, Message disagree, Length? first, Fact<Length> firstFact, Fact<Length> secondFact)

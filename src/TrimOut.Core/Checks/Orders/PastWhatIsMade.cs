@@ -41,8 +41,7 @@ public sealed class PastWhatIsMade : UnitCheck
     {
         var wide = Judge(subject, Wide(subject), CoveringKindFacts.Widest, WindowFacts.OverlapEachSide, OthersWhileOpen, OthersBeforeOrder);
         var high = Judge(subject, High(subject), CoveringKindFacts.Highest, WindowFacts.HeadAbove, OtherKindWhileOpen, OtherKindBeforeOrder);
-        return Outcome.All(wide as Outcome.Found, high as Outcome.Found) ?? wide as Outcome.NotChecked ?? high as Outcome.NotChecked
-            ?? (Outcome)new Outcome.Fine();
+        return Outcome.All(wide as Outcome.Found, high as Outcome.Found) ?? NotChecked.All(wide, high) ?? (Outcome)new Outcome.Fine();
     }
 
     private static Outcome Judge(Unit unit, Size size, Fact<Length> most, Fact more, Message open, Message closed) =>

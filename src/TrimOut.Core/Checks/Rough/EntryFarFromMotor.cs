@@ -49,7 +49,7 @@ public sealed class EntryFarFromMotor : UnitCheck
         if (!subject.OnPanel)
             return new Outcome.DoesNotApply();
         var (along, down) = (OfAlong(subject), OfDown(subject));
-        return Outcome.All(along as Outcome.Found, down as Outcome.Found) ?? (along is Outcome.NotChecked ? along : down);
+        return Outcome.All(along as Outcome.Found, down as Outcome.Found) ?? NotChecked.All(along, down) ?? down;
     }
 
     private Outcome OfAlong(Unit unit)

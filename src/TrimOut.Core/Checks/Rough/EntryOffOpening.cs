@@ -29,7 +29,7 @@ public sealed class EntryOffOpening : UnitCheck
         if (!subject.OnPanel || subject.Window.Mount == Mount.Outside)
             return new Outcome.DoesNotApply();
         var window = subject.Window;
-        Outcome.NotChecked? unknown = null;
+        var unknown = new List<Outcome.NotChecked>();
         var faults = new List<Outcome.Found>();
         foreach (var (entry, entryFact, limit, limitFact, past) in ((Length?, Fact, Length?, Fact, Message)[])
             [
@@ -39,15 +39,15 @@ public sealed class EntryOffOpening : UnitCheck
             ])
         {
             if (entry is not { } at)
-                unknown ??= NotChecked.Of(subject, entryFact);
+                unknown.Add(NotChecked.Of(subject, entryFact));
             else if (limit is not { } most)
-                unknown ??= NotChecked.Of(window, limitFact);
+                unknown.Add(NotChecked.Of(window, limitFact));
             else if (at > most)
             {
                 faults.Add(new Outcome.Found(past.With(at, most), Moment.WallOpen(subject) ? MoveInto.With(Arg.AtMost(most - subject.EntryRadius)) : Look,
                     FieldRef.To(subject.Item, entryFact), Working.Of(Info.Source.Formula, () => [("entry", at.In(subject)), ("opening", most.In(subject))])));
             }
         }
-        return Outcome.All(faults) ?? unknown ?? (Outcome)new Outcome.Fine();
+        return Outcome.All(faults) ?? NotChecked.All(unknown) ?? (Outcome)new Outcome.Fine();
     }
 }

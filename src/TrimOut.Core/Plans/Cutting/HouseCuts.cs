@@ -12,7 +12,12 @@ namespace TrimOut.Core.Plans.Cutting;
 public sealed record CableCuts(CableType Cable, CutOrder Order, ImmutableArray<(Subject Subject, string Why)> LeftOut)
 {
     /// <summary>Runs that wait to be cut and are not in the order, because their length is not known yet.</summary>
-    public ImmutableArray<HomeRun> WithoutLength => [.. LeftOut.Select(l => l.Subject).OfType<HomeRun>().Where(r => !HouseCuts.IsPulled(r))];
+    public ImmutableArray<HomeRun> WithoutLength => [.. Waiting.Where(r => !r.IsTooLong)];
+
+    /// <summary>Runs that wait to be cut and are held back, because they are longer than their cable may be.</summary>
+    public ImmutableArray<HomeRun> TooLong => [.. Waiting.Where(r => r.IsTooLong)];
+
+    private IEnumerable<HomeRun> Waiting => LeftOut.Select(l => l.Subject).OfType<HomeRun>().Where(r => !HouseCuts.IsPulled(r));
 
     /// <summary>Boxes on hand that are not in the order, because nobody said how much is left in them.</summary>
     public ImmutableArray<CableBox> UnknownBoxes => [.. LeftOut.Select(l => l.Subject).OfType<CableBox>().Where(b => b.Left is null)];
@@ -30,7 +35,7 @@ public static class HouseCuts
     /// <param name="house">The house.</param>
     /// <param name="lossPerCut">Cable lost at each cut.</param>
     /// <remarks>
-    /// A run is in it until its cable is said to be pulled. Its length is <see cref="HomeRun.Needed"/>; a run with the same bundle as
+    /// A run is in it until its cable is said to be pulled, and not while it is longer than it may be. Its length is <see cref="HomeRun.Needed"/>; a run with the same bundle as
     /// another comes from another box. Boxes of the length on the kit's sheet may be bought.
     /// </remarks>
     public static ImmutableArray<CableCuts> Orders(House house, Length lossPerCut) =>
@@ -46,8 +51,9 @@ public static class HouseCuts
         var runs = house.Runs.Where(r => r.Cable?.Id == cable.Id).ToArray();
         var boxes = house.Boxes.Where(b => b.Cable?.Id == cable.Id).ToArray();
         var pulled = runs.Where(IsPulled).ToHashSet();
+        var tooLong = runs.Where(r => r.IsTooLong && !pulled.Contains(r)).ToHashSet();
         var order = new CutOrder(
-            [.. runs.Where(r => !pulled.Contains(r) && r.Needed is not null).Select(r => new Piece(r.Name, r.Needed!.Value, r.Item.Get(RunFacts.Bundle)))],
+            [.. runs.Where(r => !pulled.Contains(r) && !tooLong.Contains(r) && r.Needed is not null).Select(r => new Piece(r.Name, r.Needed!.Value, r.Item.Get(RunFacts.Bundle)))],
             [.. boxes.Where(b => b.Left > Length.Zero).Select(b => new StockBox(b.Name, b.Left!.Value))],
             lossPerCut,
             cable.BoxLength)
@@ -57,7 +63,8 @@ public static class HouseCuts
         return new CableCuts(cable, order,
         [
             .. runs.Where(pulled.Contains).Select(r => ((Subject)r, "pulled already")),
-            .. runs.Where(r => !pulled.Contains(r) && r.Needed is null).Select(r => ((Subject)r, "its length is not known: legs, tails, allowance")),
+            .. runs.Where(tooLong.Contains).Select(r => ((Subject)r, "longer than its cable may be: not to be cut")),
+            .. runs.Where(r => !pulled.Contains(r) && !tooLong.Contains(r) && r.Needed is null).Select(r => ((Subject)r, "its length is not known: legs, tails, allowance")),
             .. boxes.Where(b => b.Left is null).Select(b => ((Subject)b, "how much is left in it is not known")),
             .. boxes.Where(b => b.Left == Length.Zero).Select(b => ((Subject)b, "it is empty")),
         ]);

@@ -14,6 +14,9 @@ internal static class CableParts
     private static readonly Message PanelTail = new("tail at the panel {0}");
     private static readonly Message BegunBy = new("{0}: what the program began with, typed by nobody");
     private static readonly Message NoLength = new("no length yet");
+    private static readonly Message HeldBack = new("longer than its cable may be, and not to be cut");
+    private static readonly Message NoneMayBeCut = new("no run that waits may be cut yet");
+    private static readonly Message ForThoseThatMayBeCut = new("cut plan for those that may be cut, {0}");
     private static readonly Message WithoutCable = new("Runs without a cable");
     private static readonly Message ToBuy = new("{0}: boxes to buy");
     private static readonly Message NothingWaits = new("no run of it waits to be cut");
@@ -32,17 +35,19 @@ internal static class CableParts
         foreach (var (cuts, plan) in plans)
         {
             var runs = house.Runs.Where(r => r.Cable?.Id == cuts.Cable.Id).ToList();
-            var known = runs.Where(r => r.Needed is not null).ToList();
+            var held = cuts.TooLong.Select(r => r.Id).ToHashSet();
+            var known = runs.Where(r => r.Needed is not null && !held.Contains(r.Id)).ToList();
             var length = known.Aggregate(Length.Zero, (sum, r) => sum + r.Needed!.Value);
-            var open = runs.Except(known).ToList();
+            var open = runs.Except(known).Where(r => !held.Contains(r.Id)).ToList();
             if (runs.Count > 0)
             {
                 var line = new PartLine(PartGroup.Cable, PartWords.Called(cuts.Cable.Name),
                     known.Count == 0 ? null : Math.Ceiling(inches ? length.Feet : length.Metres), unit,
-                    Lengths.With(PartWords.ManyRuns(known.Count)).But(NoLength, open.Select(r => r.Name)));
+                    Lengths.With(PartWords.ManyRuns(known.Count)).But(NoLength, open.Select(r => r.Name))
+                        .But(HeldBack, cuts.TooLong.Select(r => r.Name)));
                 if (known.Count > 0 && TypedByNobody(house, known) is { } begun)
                     line = line with { CountedFrom = line.CountedFrom.And(begun) };
-                yield return line with { AtLeast = open.Count > 0 };
+                yield return line with { AtLeast = open.Count + held.Count > 0 };
             }
             yield return Boxes(cuts, plan, inches).By(cuts.Cable.Item, CableTypeFacts.BoxLength);
         }
@@ -67,21 +72,27 @@ internal static class CableParts
         PartLine Line(decimal? count, Sentence from) => new(PartGroup.Cable, ToBuy.With(PartWords.OfKit(cuts.Cable.Name)), count, "", from);
 
         var waiting = cuts.WithoutLength.Select(r => r.Name).ToList();
+        var held = cuts.TooLong.Select(r => r.Name).ToList();
         if (planned is not { } plan)
-            return waiting.Count == 0 ? Line(0, NothingWaits) : Line(null, NoneHasALength.With().But(NoLength, waiting));
+        {
+            return held.Count > 0 ? Line(null, NoneMayBeCut.With().But(NoLength, waiting).But(HeldBack, held))
+                : waiting.Count == 0 ? Line(0, NothingWaits) : Line(null, NoneHasALength.With().But(NoLength, waiting));
+        }
         if (!plan.Ok)
             return Line(null, PartWords.Typed(plan.Reason!));
         var toBuy = plan.Value.ToBuy;
         if (!cuts.UnknownBoxes.IsEmpty && toBuy.Found > 0)
         {
             return Line(null,
-                NotMeasured.With(toBuy.Found).But(NotKnownHowMuch, cuts.UnknownBoxes.Select(b => b.Name)).But(NoLength, waiting));
+                NotMeasured.With(toBuy.Found).But(NotKnownHowMuch, cuts.UnknownBoxes.Select(b => b.Name)).But(NoLength, waiting)
+                    .But(HeldBack, held));
         }
-        // With the runs that have no length yet it may take more, and never fewer than is proven for those that have one.
-        if (waiting.Count > 0)
+        // With the runs that have no length yet, or may not be cut yet, it may take more, and never fewer than is proven for those that have one.
+        if (waiting.Count + held.Count > 0)
         {
             var known = Line(toBuy.Limit > 0 ? toBuy.Limit : null,
-                ForThoseKnown.With(PartWords.ManyRuns(cuts.Order.Pieces.Length)).But(NoLength, waiting));
+                (held.Count > 0 ? ForThoseThatMayBeCut : ForThoseKnown).With(PartWords.ManyRuns(cuts.Order.Pieces.Length)).But(NoLength, waiting)
+                    .But(HeldBack, held));
             return known with { AtLeast = true };
         }
         var from = Planned.With(PartWords.ManyRuns(cuts.Order.Pieces.Length), PartWords.ManyBoxes(cuts.Order.Boxes.Length));

@@ -175,4 +175,26 @@ public class DatesRunBackwardsTests
     private static TestJob Say(TestJob job, Fact fact, string day) => job.SayOf("Test house", fact, day);
 
     private static Fact Fact(string name) => FactTable.Find(ItemKind.House, name)!;
+
+    // The first of its measures on the 2nd, another one on the 4th, the order of the 3rd typed on the 5th: it was measured before it was ordered.
+    [Fact]
+    public void TheFirstMeasureOfAWindowCounts()
+    {
+        var job = Jobs.Walked().Say("W01", WindowFacts.WidthTop, "36");
+        job.Clock.Advance(TimeSpan.FromDays(2));
+        job.Say("W01", WindowFacts.WidthBottom, "36");
+        job.Clock.Advance(TimeSpan.FromDays(1));
+        job.Say("W01", UnitFacts.OrderedOn, "2026-03-03");
+        Assert.DoesNotContain(Check.Run(job.House), r => r.Outcome is Outcome.Found);
+    }
+
+    [Theory]
+    [InlineData("handover-on", "2026-03-01", "ordered-on", Phase.Order)]
+    [InlineData("framing-on", "2026-03-20", "connected-on", Phase.Power)]
+    public void TheDayThatIsAskedAboutIsTheOneToPutRight(string fact, string day, string field, Phase phase)
+    {
+        var job = Say(Ordered("2026-03-02").WithPanel().SayOf("P1", PanelFacts.ConnectedOn, "2026-03-03"), Fact(fact), day);
+        var result = Check.Run(job.House).First(r => r.Outcome is Outcome.Found f && f.Mends.Field == field);
+        Assert.Equal(phase, result.Check.Phase);
+    }
 }

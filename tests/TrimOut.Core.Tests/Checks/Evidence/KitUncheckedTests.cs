@@ -4,6 +4,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Testing;
 
@@ -72,4 +73,29 @@ public class KitUncheckedTests
 
     private static void Checked(TestJob job, Fact fact) =>
         job.Do(new Draft("checked").PutStored(job.House.ItemsOf(ItemKind.CableType).First().Id, Companion.Checked(fact.Name), "yes"));
+
+    // Four are named, and "more" are five.
+    [Theory]
+    [InlineData(1, "5 values of 16/2 are not checked against the maker's sheet: stranding, listing, longest run, box length and more.")]
+    [InlineData(2, "4 values of 16/2 are not checked against the maker's sheet: listing, longest run, box length, parts per run.")]
+    public void FourAreNamedAndTheRestIsCounted(int held, string said)
+    {
+        var job = Jobs.Roughed();
+        foreach (var fact in new Fact[] { CableTypeFacts.Conductor, CableTypeFacts.Stranding }.Take(held))
+            Checked(job, fact);
+        Assert.Equal(said, job.FaultOf(Check, "16/2").Message);
+    }
+
+    [Fact]
+    public void FourOfAnOlderEditionAreNamedToo()
+    {
+        var edition = AboutSheet.Of(ItemKind.CableType, AboutSheet.Edition);
+        var job = Jobs.Roughed().SayOf("16/2", edition, "2");
+        var part = job.House.ItemsOf(ItemKind.CableType).First();
+        foreach (var fact in new Fact[] { CableTypeFacts.Conductor, CableTypeFacts.Stranding, CableTypeFacts.Listing, CableTypeFacts.LongestRun })
+            job.Do(new Draft("checked").PutStored(part.Id, Companion.Checked(fact.Name), SheetMark.For("2")));
+        job.SayOf("16/2", edition, "3");
+        Assert.Contains("Checked against edition 2 of the sheet of 16/2 and not against edition 3: conductor, stranding, listing, longest run.",
+            Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>().Select(f => f.Message.In(job.House)));
+    }
 }

@@ -79,4 +79,14 @@ public class LengthUnusualTests
 
     private static string[] Found(TestJob job) =>
         [.. Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>().Select(f => f.Message.In(job.House))];
+
+    [Fact]
+    public void WhatIsUsualIsFine() => Jobs.Walked().Fine(Check, "W01");
+
+    // 20,000 ft are usual at the most.
+    [Theory]
+    [InlineData("20000 ft", 0)]
+    [InlineData("20001 ft", 1)]
+    public void TheCableOnHandIsHeldToo(string onHand, int found) =>
+        Assert.Equal(found, Found(new TestJob().SayOf("16/2", CableTypeFacts.OnHand, onHand)).Length);
 }

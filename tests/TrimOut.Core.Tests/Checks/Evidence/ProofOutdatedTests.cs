@@ -1,5 +1,6 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Evidence;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -57,4 +58,83 @@ public class ProofOutdatedTests
 
     private static TestJob Read() => Jobs.Roughed().WithPanel().Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.Output, "3")
         .Say("W01", RunFacts.OpenVolts, "12.1");
+
+    [Fact]
+    public void WhatWasDoneWithAnotherMotorIsACautionAndNoStop()
+    {
+        var job = Jobs.Roughed().Say("W01", UnitFacts.Serial, "S1").Mark("W01", "hub-paired").Say("W01", UnitFacts.Serial, "S2");
+        Assert.Equal([(Severity.Caution, Phase.Pair)], Found(job).Select(r => (r.Check.Severity, r.Check.Phase)));
+    }
+
+    [Fact]
+    public void ALoopOfAnotherCableIsAStopInRoughIn()
+    {
+        var job = Jobs.Roughed().Add(ItemKind.CableType, "Other").Say("W01", RunFacts.Cable, "Other");
+        Assert.Equal([(Severity.Stop, Phase.RoughIn)], Found(job).Select(r => (r.Check.Severity, r.Check.Phase)));
+    }
+
+    // Two grounds of one reading that each make a stop of it make one stop.
+    [Fact]
+    public void AnotherPanelAndAnotherOutputAreOneStop() => Assert.Equal([Severity.Stop],
+        Found(Read().WithPanel("P2").Say("W01", RunFacts.Panel, "P2").Say("W01", RunFacts.Output, "1")).Select(r => r.Check.Severity));
+
+    // The tail was left for a panel at another place: it is to be measured again, and nobody is hurt by it.
+    [Theory]
+    [InlineData("Attic", 1)]
+    [InlineData("closet", 0)]
+    public void ATailThatWasLeftForAPanelElsewhereIsACaution(string place, int found)
+    {
+        var job = Jobs.Roughed().WithPanel().WithPanel("P2").SayOf("P1", PanelFacts.Location, "Closet").SayOf("P2", PanelFacts.Location, place)
+            .Say("W01", RunFacts.Panel, "P1").Say("W01", RunFacts.TailAtPanel, "72").Say("W01", RunFacts.Panel, "P2");
+        Assert.Equal(Enumerable.Repeat((Severity.Caution, Phase.RoughIn), found), Found(job).Select(r => (r.Check.Severity, r.Check.Phase)));
+    }
+
+    [Fact]
+    public void OfTheVoltsOnlyThoseUnderLoadAreOfTheMotorToo()
+    {
+        var open = Read().Say("W01", UnitFacts.Serial, "S1").Say("W01", RunFacts.OpenVolts, "12.1").Say("W01", UnitFacts.Serial, "S2");
+        open.Fine(Check, "W01");
+        var loaded = Read().Say("W01", UnitFacts.Serial, "S1").Say("W01", RunFacts.LoadedVolts, "11.8").Say("W01", UnitFacts.Serial, "S2");
+        Assert.StartsWith("Serial was S1 and is S2", loaded.Fault(Check, "W01").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ARemoteThatMovesItSinceIsNew()
+    {
+        var job = Jobs.Roughed().Add(ItemKind.Remote, "R1").Mark("W01", "remotes-paired");
+        Assert.Equal("R1 is to move it since 2026-03-02; shown before that: paired with its remotes.",
+            job.SayOf("R1", RemoteFacts.Moves, "yes", job.Unit("W01").Id).Fault(Check, "W01").Message, ignoreCase: true);
+        job.Do(MarkStep.Clear(job.Unit("W01"), StepList.Find("remotes-paired")!)).Mark("W01", "remotes-paired").Fine(Check, "W01");
+    }
+
+    [Fact]
+    public void APresetThatGetsAPlaceForItSinceIsNew()
+    {
+        var job = Jobs.Roughed().Add(ItemKind.Remote, "R1");
+        job.Do(AddItems.Preset(job.House.Remotes[0], "Evening")).Mark("W01", "preset-stored");
+        Assert.StartsWith("Evening is to move it since 2026-03-02;",
+            job.SayOf("Evening", PresetFacts.Position, "50", job.Unit("W01").Id).Fault(Check, "W01").Message, StringComparison.Ordinal);
+    }
+
+    // What was shown of the cable alone holds; what was shown of the unit that came first does not.
+    [Fact]
+    public void OnceItIsOrderedAgainAndAnotherOneCameWhatWasShownOfTheFirstIsOutdated()
+    {
+        var job = Read().Say("W01", UnitFacts.Serial, "S1").Mark("W01", "hub-paired").Say("W01", UnitFacts.ReorderedOn, "2026-03-05");
+        Assert.Empty(Found(job));
+        var result = Assert.Single(Found(job.Say("W01", UnitFacts.BoxLabel, "W01")));
+        Assert.Equal(Phase.Pair, result.Check.Phase);
+        Assert.StartsWith("It was ordered again on 2026-03-05, and another one came; shown before that:",
+            ((Outcome.Found)result.Outcome).Message.In(job.House), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhatChangedOnTheCableThatItBranchesOffIsNamedAsThat()
+    {
+        var job = Jobs.Walked("W02", Read()).Say("W02", RunFacts.BranchesOff, "W01").Say("W02", RunFacts.OpenVolts, "12.1").Say("W01", RunFacts.Output, "7");
+        Assert.StartsWith("Output of W01 was 3 and is 7", job.Fault(Check, "W02").Message, StringComparison.Ordinal);
+        Assert.StartsWith("Output was 3 and is 7", job.Fault(Check, "W01").Message, StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<CheckResult> Found(TestJob job) => Check.Run(job.House).Where(r => r.Outcome is Outcome.Found);
 }

@@ -63,4 +63,35 @@ public class SheetContradictsItselfTests
 
     [Fact]
     public void ASheetWithNothingToCompareSaysNothing() => Assert.DoesNotContain(Check.Run(new TestJob().House), r => r.Subject.Kind == ItemKind.CableType);
+
+    // By its sheet 10 V x 2.4 A, 24 W; at 240 V 0.09 A are 21.6 W. Where one output is all that is said, it counts.
+    [Theory]
+    [InlineData("2.4")]
+    [InlineData("")]
+    public void WhatItGivesIsReckonedFromAllOutputsOrFromOne(string total)
+    {
+        var job = new TestJob().SayOf("Invented supply", PanelTypeFacts.Supply, "10").SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "2.4")
+            .SayOf("Invented supply", PanelTypeFacts.TotalCurrent, "2.4").SayOf("Invented supply", PanelTypeFacts.InputCurrent, "0.09");
+        if (total.Length == 0)
+            job.SayOf("Invented supply", PanelTypeFacts.TotalCurrent, "");
+        Assert.Equal("At 240 V from the mains it takes 21.6 W at the most, and its outputs give 24 W together.", job.FaultOf(Check, "Invented supply").Message);
+    }
+
+    // 120 V x 0.2 A is 24 W. A number that no mains has, and a text without one, say nothing.
+    [Theory]
+    [InlineData("120 V, 1000 VA", "0.199", false)]
+    [InlineData("120 V, 1000 VA", "0.2", true)]
+    [InlineData("mains", "0.1", true)]
+    [InlineData("999 V", "0.03", true)]
+    public void OnlyANumberThatCanBeMainsIsTakenForVolts(string mains, string input, bool fine)
+    {
+        var job = new TestJob().SayOf("Invented supply", PanelTypeFacts.Supply, "10").SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "1")
+            .SayOf("Invented supply", PanelTypeFacts.TotalCurrent, "2.4").SayOf("Invented supply", PanelTypeFacts.InputVolts, mains)
+            .SayOf("Invented supply", PanelTypeFacts.InputCurrent, input);
+        Assert.Equal(fine, job.Of(Check, "Invented supply") is Outcome.Fine);
+    }
+
+    [Fact]
+    public void EachLineWithoutItsOtherIsNamed() => Assert.Equal("motor volts; starting current",
+        new TestJob().SayOf("Roller", CoveringKindFacts.MotorVolts, "").SayOf("Roller", CoveringKindFacts.StartingCurrent, "").MissingOf(Check, "Roller"));
 }

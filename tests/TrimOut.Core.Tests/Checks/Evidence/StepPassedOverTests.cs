@@ -102,4 +102,19 @@ public class StepPassedOverTests
             job.Mark("W01", step.Id);
         return job;
     }
+
+    [Fact]
+    public void SixUnitsAreNamedAndNoneIsCounted()
+    {
+        var job = Enumerable.Range(1, 6).Aggregate(new TestJob(), (j, n) => Jobs.Walked($"W0{n}", j));
+        job.Do(MarkStep.Done(new JobItself(job.House), StepList.Find("binder-given")!));
+        Assert.Contains("Volts and polarity read of W01, W02, W03, W04, W05, W06.", job.FaultOf(Check, "Test house").Message, StringComparison.Ordinal);
+    }
+
+    // Until the power is on, units are worked on in any order: what was passed over is told by the phase.
+    [Theory]
+    [InlineData("tested-second")]
+    [InlineData("size-worked-out")]
+    [InlineData("landed")]
+    public void UpToThePowerOneStepBeforeAnotherIsLetPass(string step) => Assert.Empty(Check.Run(Jobs.Walked().Mark("W01", step).House));
 }

@@ -92,4 +92,22 @@ public class StepWithoutEvidenceTests
     private static readonly Message OwnWords = new("a level");
 
     private static CheckResult Only(TestJob job) => Assert.Single(Check.Run(job.House));
+
+    [Fact]
+    public void EachPhaseIsHeldByItselfAndOnlyWhatLacksIsNamed()
+    {
+        var job = Jobs.Roughed().Mark("W01", "cable-pulled").Mark("W01", "both-ends-labelled").Mark("W01", "remotes-paired");
+        var results = Check.Run(job.House).ToList();
+        Assert.Equal([Phase.RoughIn, Phase.Pair], results.Select(r => r.Check.Phase));
+        Assert.Equal("\"Cable pulled, tails left\" is marked done; missing: one piece.", ((Outcome.Found)results[0].Outcome).Message.In(job.House));
+    }
+
+    [Fact]
+    public void OnceTheHouseIsSignedOffNoMarkIsCleared()
+    {
+        var job = Jobs.Walked().Mark("W01", "cable-pulled");
+        Assert.Equal("Write what is missing, or clear the mark.", ((Outcome.Found)Only(job).Outcome).Mend.In(job.House));
+        job.SayOf("Test house", HouseFacts.AcceptedOn, "2026-09-30");
+        Assert.EndsWith("the house is signed off.", ((Outcome.Found)Only(job).Outcome).Mend.In(job.House), StringComparison.Ordinal);
+    }
 }

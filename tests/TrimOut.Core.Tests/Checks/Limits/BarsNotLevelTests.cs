@@ -48,6 +48,8 @@ public class BarsNotLevelTests
     {
         Set("1/4", "1/4", "0", "0").Forget("W02", UnitFacts.OpenGap).Lacks(Check, "W02", "open: bar above glass");
         Set("1/4", "1/4", "0", "0").Forget("W01", UnitFacts.CloseGap).Lacks(Check, "W02", "Closed: bar above sill of W01");
+        Set("1/4", "1/4", "0", "0").Forget("W02", UnitFacts.OpenGap).Forget("W01", UnitFacts.CloseGap)
+            .Lacks(Check, "W02", "open: bar above glass; Closed: bar above sill of W01");
     }
 
     private static TestJob Set(string open1, string open2, string close1, string close2) => new TestJob().Window("W01").Window("W02")

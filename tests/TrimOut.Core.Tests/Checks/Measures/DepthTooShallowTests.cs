@@ -26,4 +26,12 @@ public class DepthTooShallowTests
 
     [Fact]
     public void AnUnknownDepthIsNotAPass() => Jobs.Measured().Forget("W01", WindowFacts.Depth).Lacks(Check, "W01", "depth");
+
+    [Fact]
+    public void OnceOrderedTheMakerIsAsked()
+    {
+        var job = Jobs.Measured().Say("W01", WindowFacts.Depth, "2");
+        Assert.StartsWith("Order a kind that needs less depth", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Ask the maker", job.Say("W01", UnitFacts.OrderedOn, "2026-03-02").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
 }

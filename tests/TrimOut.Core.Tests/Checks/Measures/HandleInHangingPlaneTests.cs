@@ -65,4 +65,17 @@ public class HandleInHangingPlaneTests
         job.Say("W01", WindowFacts.DepthTo, "first thing").Fine(Check, "W01");
         Assert.Contains("read the depth again", job.Say("W01", WindowFacts.Depth, "3 15/16").Fault(Check, "W01").Mend, StringComparison.Ordinal);
     }
+
+    // Set back 2 in instead of the sheet's 1 1/2, the roller takes up 4 1/2 in of 5.
+    [Fact]
+    public void TheSetbackAsMeasuredCounts() => Handle("1").Say("W01", UnitFacts.Setback, "2").Fault(Check, "W01");
+
+    [Fact]
+    public void TheMendIsOneForTheMount()
+    {
+        var job = Handle("5 1/64");
+        Assert.Equal("Change to a folding handle, set the unit back less, or mount it outside.", job.Fault(Check, "W01").Mend);
+        Assert.Equal("Change to a folding handle, or bring the brackets forward.",
+            job.Say("W01", WindowFacts.Mount, "outside").Fault(Check, "W01").Mend);
+    }
 }

@@ -25,4 +25,15 @@ public class MeasuredBeforePaintTests
 
     [Fact]
     public void AnUnmeasuredWindowIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "width, top");
+
+    // One of them is measured again a day later, when the paint is done: the others are as old as before.
+    [Fact]
+    public void TheFirstMeasureCounts()
+    {
+        var job = Jobs.Measured();
+        job.Clock.Advance(TimeSpan.FromDays(1));
+        var found = job.Say("W01", WindowFacts.WidthTop, "36 1/16").SayOf("Test house", HouseFacts.PaintedOn, "2026-03-03").Fault(Check, "W01");
+        Assert.StartsWith("It was measured on 2026-03-02;", found.Message, StringComparison.Ordinal);
+        Assert.Equal("width-middle", found.Mends.Field);
+    }
 }

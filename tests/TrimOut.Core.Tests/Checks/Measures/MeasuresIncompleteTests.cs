@@ -1,4 +1,5 @@
 using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Testing;
@@ -54,4 +55,27 @@ public class MeasuresIncompleteTests
     public void AnOrderSizeWithoutMeasuresIsAStop() =>
         Assert.StartsWith("An order size is written, and not measured yet", Jobs.Walked().Say("W01", UnitFacts.OrderWidth, "36").Fault(Check, "W01").Message,
             StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("W02 bottom, W01 top, W02 top", true)]
+    [InlineData("W01 bottom, W02 top, W01 top", false)]
+    [InlineData("W01 top, W02 top, W01 bottom", false)]
+    public void WhoWroteLastIsSeenWhateverOrderTheyMeasureIn(string order, bool leftOut)
+    {
+        var job = Jobs.Walked("W02", Jobs.Walked());
+        foreach (var step in order.Split(", "))
+            job.Say(step[..3], step.EndsWith("top", StringComparison.Ordinal) ? WindowFacts.WidthTop : WindowFacts.WidthBottom, "36");
+        Assert.Equal(leftOut, job.Of(Check, "W01") is Core.Checks.Outcome.Found);
+    }
+
+    [Theory]
+    [InlineData("ordered", "Measure what is left before anything is ordered.")]
+    [InlineData("measured", "Measure what is left before anything is ordered.")]
+    [InlineData("clicked-in", "It hangs: measure what can still be reached, and waive the rest.")]
+    public void OneUnitOfSeveralIsEnough(string done, string mend)
+    {
+        var job = Jobs.Measured().Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id)).Forget("W01", WindowFacts.WidthBottom);
+        job = done == "ordered" ? job.Say("W01B", UnitFacts.OrderWidth, "18") : job.Mark("W01B", done);
+        Assert.Equal(mend, job.FaultOf(Check, "W01").Mend);
+    }
 }

@@ -1,4 +1,5 @@
 using TrimOut.Core.Checks.Measures;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Testing;
 
@@ -28,4 +29,12 @@ public class MountOffMeasuresTests
     [Fact]
     public void AnUnknownMountIsNotAPass() =>
         Jobs.Measured().Forget("W01", WindowFacts.Mount).Say("W01", WindowFacts.OverlapEachSide, "2").Lacks(Check, "W01", "mount");
+
+    [Fact]
+    public void OnceOneOfItsUnitsHangsTheMountIsPutAsItHangs()
+    {
+        var job = Jobs.Measured().Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id)).Say("W01", WindowFacts.OverlapEachSide, "2");
+        Assert.StartsWith("Put the mount right before it is ordered", job.FaultOf(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Put the mount as it hangs", job.Mark("W01B", "clicked-in").FaultOf(Check, "W01").Mend, StringComparison.Ordinal);
+    }
 }

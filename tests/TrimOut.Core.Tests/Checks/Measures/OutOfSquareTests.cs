@@ -78,4 +78,48 @@ public class OutOfSquareTests
     [Fact]
     public void DiagonalsThatNoOpeningHasGiveNoWidthToOrder() =>
         Assert.Null(Jobs.Measured().Say("W01", WindowFacts.DiagonalDown, "120").Unit("W01").Window.PlumbWidth);
+
+    [Theory]
+    [InlineData("width-top", "width, top")]
+    [InlineData("width-bottom", "width, bottom")]
+    [InlineData("height-left", "height, left")]
+    [InlineData("height-right", "height, right")]
+    [InlineData("diagonal-down", "diagonal, top left")]
+    public void WhatIsNotMeasuredIsNamed(string without, string missing) =>
+        Jobs.Measured().Forget("W01", FactTable.Find(Core.Houses.ItemKind.Window, without)!).Lacks(Check, "W01", missing);
+
+    [Fact]
+    public void OutsideWhatIsHiddenAboveIsAskedForToo() => Jobs.Measured().Say("W01", WindowFacts.Mount, "outside")
+        .Say("W01", WindowFacts.OverlapEachSide, "2").Lacks(Check, "W01", "head above");
+
+    // 70 1/8^2 - 69 7/8^2 over 4 x 35 in is a lean of 1/4 in, which is the limit; a height of 60 5/8 in goes with diagonals of 70.
+    [Theory]
+    [InlineData("70 1/8", true)]
+    [InlineData("70 3/16", false)]
+    public void ALeanOfTheLimitIsFine(string down, bool fine)
+    {
+        var job = Diagonals(down, "69 7/8");
+        foreach (var fact in (Fact[])[WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom])
+            job.Say("W01", fact, "35");
+        foreach (var fact in (Fact[])[WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight])
+            job.Say("W01", fact, "60 5/8");
+        Assert.Equal(fine, job.Judge(Check, "W01") is Core.Checks.Outcome.Fine);
+    }
+
+    // A lean of 70 1/4^2 - 70^2 over 4 x 36, 0.24 in, is under the limit, and whether a unit hangs plumb in it is for what comes off to say.
+    [Fact]
+    public void WhatComesOffIsAskedForOnlyWhereItLeans()
+    {
+        Diagonals("70 1/4", "70").SayOf("Roller", CoveringKindFacts.DeductionInside, "").Lacks(Check, "W01", "deduction, inside of Roller in the kit");
+        Jobs.Measured().SayOf("Roller", CoveringKindFacts.DeductionInside, "").Fine(Check, "W01");
+    }
+
+    [Fact]
+    public void TheWorkingTellsWhatComesOff()
+    {
+        var job = Diagonals("70.164644", "69.778781");
+        Assert.Contains(("comes off the width", "1/4\""), job.Fault(Check, "W01").Working!.Inputs);
+        Assert.Contains(("comes off the width", "not known"),
+            job.SayOf("Roller", CoveringKindFacts.DeductionInside, "").Fault(Check, "W01").Working!.Inputs);
+    }
 }

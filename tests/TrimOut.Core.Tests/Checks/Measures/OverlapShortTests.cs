@@ -59,4 +59,23 @@ public class OverlapShortTests
     public void AnUnknownOverlapIsNotAPass() => Outside().Lacks(Check, "W01", "overlap each side");
 
     private static TestJob Outside() => Jobs.Measured().Say("W01", WindowFacts.Mount, "outside");
+
+    [Fact]
+    public void WhatTheMakerTakesOffIsTold() => Assert.Contains("1/4\"", Outside().SayOf("Roller", CoveringKindFacts.OrderedOutside, "opening")
+        .SayOf("Roller", CoveringKindFacts.DeductionOutside, "1/2").Say("W01", WindowFacts.OverlapEachSide, "15/16").Fault(Check, "W01").Message,
+        StringComparison.Ordinal);
+
+    // Of 1/2 in over all 1/4 comes off each side, if anything does: 1 in of overlap is enough either way.
+    [Fact]
+    public void WhatTheSheetLeavesOpenIsAskedForOnlyWhereItCounts()
+    {
+        var job = Outside().SayOf("Roller", CoveringKindFacts.OrderedOutside, "").SayOf("Roller", CoveringKindFacts.DeductionOutside, "1/2");
+        job.Say("W01", WindowFacts.OverlapEachSide, "1").Fine(Check, "W01");
+        job.Say("W01", WindowFacts.OverlapEachSide, "15/16").Lacks(Check, "W01", "ordered width, outside of Roller in the kit");
+    }
+
+    [Fact]
+    public void TheWidestPlaceIsWhatIsToBeCovered() =>
+        Assert.Contains("the opening is 37\" wide", Outside().Say("W01", WindowFacts.WidthMiddle, "37").Say("W01", UnitFacts.OrderWidth, "36 1/2")
+            .Fault(Check, "W01").Message, StringComparison.Ordinal);
 }

@@ -29,5 +29,12 @@ public class PassesDisagreeTests
             Jobs.Measured().Say("W01", WindowFacts.HeightAgain, "59").Forget("W01", WindowFacts.WidthAgain).Fault(Check, "W01").Message);
 
     [Fact]
+    public void BothSecondMeasuresAreNamedWhereBothAreMissing() => Jobs.Measured().Forget("W01", WindowFacts.WidthAgain).Forget("W01", WindowFacts.HeightAgain)
+        .Lacks(Check, "W01", "width, 2nd measure; height, 2nd measure");
+
+    [Fact]
     public void WithoutASecondPassNothingIsProved() => Jobs.Measured().Forget("W01", WindowFacts.WidthAgain).Lacks(Check, "W01", "width, 2nd measure");
+
+    [Fact]
+    public void ASecondHeightIsAskedForAsAWidthIs() => Jobs.Measured().Forget("W01", WindowFacts.HeightAgain).Lacks(Check, "W01", "height, 2nd measure");
 }

@@ -34,4 +34,8 @@ public class SetbackTooDeepTests
     public void AnUnknownHeadCoverIsNotAPass() => Depth("4").Forget("W01", UnitFacts.HeadCover).Lacks(Check, "W01", "head cover");
 
     private static TestJob Depth(string depth) => Jobs.Measured().Say("W01", WindowFacts.Depth, depth);
+
+    [Fact]
+    public void TheWorkingTellsTheDepths() => Assert.Equal("depth 4\", setback 1 1/2\", reaches back 3\", depth needed 2 1/2\"",
+        string.Join(", ", Depth("4").Fault(Check, "W01").Working!.Inputs.Select(i => $"{i.Name} {i.Value}")));
 }

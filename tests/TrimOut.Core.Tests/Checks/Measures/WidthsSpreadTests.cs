@@ -51,4 +51,17 @@ public class WidthsSpreadTests
         job.Say("W01", WindowFacts.OverlapEachSide, "5/16").Fine(Check, "W01");
         job.Say("W01", WindowFacts.WidthMiddle, "36 3/8").Fault(Check, "W01");
     }
+
+    [Fact]
+    public void WhereNoneIsFartherOffItLeadsToTheFirst() => Assert.Equal("width-top", Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "35 1/2")
+        .Say("W01", WindowFacts.WidthBottom, "36 1/2").Fault(Check, "W01").Mends.Field);
+
+    [Fact]
+    public void InsideAnOutsideMountHidesItAndOutsideAWiderUnit()
+    {
+        var job = Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "37");
+        Assert.EndsWith("an outside mount hides it.", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.EndsWith("let the unit reach farther past the opening.", job.Say("W01", WindowFacts.Mount, "outside")
+            .Say("W01", WindowFacts.OverlapEachSide, "1/2").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
 }

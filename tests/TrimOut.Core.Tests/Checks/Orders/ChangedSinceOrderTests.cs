@@ -1,5 +1,8 @@
+using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Orders;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Units;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Orders;
@@ -36,6 +39,65 @@ public class ChangedSinceOrderTests
         Assert.Equal("Written after the maker acknowledged it: mount, now outside.",
             Acknowledged().Say("W01", WindowFacts.Mount, "outside").Fault(Check, "W01").Message);
 
+    [Theory]
+    [InlineData("order-width", "35\"", "order width, now 35\"")]
+    [InlineData("colour", "Slate", "color, now Slate")]
+    [InlineData("fabric", "", "fabric cleared")]
+    public void WhatChangesBeforeTheAcknowledgementIsFoundAtOnce(string fact, string typed, string said)
+    {
+        var found = Sent().Say("W01", FactTable.Find(Core.Houses.ItemKind.Unit, fact)!, typed).Fault(Check, "W01");
+        Assert.Equal($"Changed after the order was sent: {said}.", found.Message);
+        Assert.StartsWith("Call the maker today: until it is cut it can be changed. Write the day of the order once more", found.Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TheFirstAcknowledgementAnswersWhatWasSentAndNotWhatWasChangedSince() =>
+        Assert.Equal("Changed after the order was sent: order width, now 35\".",
+            Sent().Say("W01", UnitFacts.OrderWidth, "35\"").Say("W01", UnitFacts.Acknowledgement, "N-1").Fault(Check, "W01").Message);
+
+    [Fact]
+    public void WhatChangedBeforeTheAcknowledgementAndAfterItAreTwoFindings()
+    {
+        var job = Sent().Say("W01", UnitFacts.OrderWidth, "35\"").Say("W01", UnitFacts.Acknowledgement, "N-1").Say("W01", UnitFacts.Colour, "Slate");
+        Assert.Equal(["Changed after the order was sent: order width, now 35\".", "Written after the maker acknowledged it: color, now Slate."],
+            Check.Run(job.House).Select(r => Assert.IsType<Outcome.Found>(r.Outcome).Message.In(job.House)));
+    }
+
+    [Fact]
+    public void AnAcknowledgementOfBeforeTheSheetWasFrozenAgainAnswersNothingOfIt()
+    {
+        var again = Acknowledged().Say("W01", UnitFacts.OrderedOn, "2026-03-03").Say("W01", UnitFacts.Colour, "Slate");
+        Assert.Equal("Written after the maker acknowledged it: color, now Slate.", again.Fault(Check, "W01").Message);
+        Assert.Equal("Changed after the order was sent: color, now Slate.", again.Say("W01", UnitFacts.Acknowledgement, "N-2").Fault(Check, "W01").Message);
+        again.Say("W01", UnitFacts.Acknowledgement, "N-3").Fine(Check, "W01");
+    }
+
+    [Fact]
+    public void WhatIsPutBackByHandIsNoChange()
+    {
+        Sent().Say("W01", UnitFacts.Colour, "Slate").Say("W01", UnitFacts.Colour, "Stone").Fine(Check, "W01");
+        Acknowledged().Say("W01", UnitFacts.Colour, "").Say("W01", UnitFacts.Colour, "Stone").Fine(Check, "W01");
+        Acknowledged().Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.Mount, "inside").Fine(Check, "W01");
+    }
+
+    [Fact]
+    public void ATakenAcknowledgementIsNone() => Assert.Equal("Changed after the order was sent: color, now Slate.",
+        Acknowledged().Say("W01", UnitFacts.Colour, "Slate").Forget("W01", UnitFacts.Acknowledgement).Fault(Check, "W01").Message);
+
+    [Fact]
+    public void WhatAnotherLaptopHadChangedUnknownToWhoeverSentTheOrderIsFound()
+    {
+        var site = new TestJob(DisplayUnits.Inches, new MemoryStore("site"));
+        Finished(Jobs.Ordered(job: site));
+        var office = new TestJob(DisplayUnits.Inches, new MemoryStore("office", site.Scribe.Log.Changes));
+        office.Clock.SetUtcNow(site.Clock.GetUtcNow());
+        office.Say("W01", UnitFacts.Colour, "Slate");
+        site.Clock.Advance(TimeSpan.FromHours(1));
+        site.Say("W01", UnitFacts.OrderedOn, "2026-03-02");
+        Assert.True(site.Scribe.TakeIn(Merge.Of(site.Scribe.Log, office.Scribe.Log).Value).Ok);
+        Assert.Equal("Changed after the order was sent: color, now Slate.", site.Fault(Check, "W01").Message);
+    }
+
     [Fact]
     public void ANewAcknowledgementCoversWhatWasChanged() =>
         Acknowledged().Say("W01", UnitFacts.Colour, "Slate").Say("W01", UnitFacts.Acknowledgement, "N-2").Fine(Check, "W01");
@@ -53,8 +115,20 @@ public class ChangedSinceOrderTests
     }
 
     [Fact]
-    public void WithoutAnAcknowledgementNothingIsKnown() => Jobs.Ordered().Lacks(Check, "W01", "acknowledgement");
+    public void WithoutADayAndAnAcknowledgementNothingIsKnown() => Jobs.Ordered().Lacks(Check, "W01", "ordered on");
 
-    private static TestJob Acknowledged() => Jobs.Ordered().Say("W01", UnitFacts.Fabric, "Weave").Say("W01", UnitFacts.Colour, "Stone")
-        .Say("W01", UnitFacts.OrderedOn, "2026-03-02").Say("W01", UnitFacts.Acknowledgement, "N-1");
+    [Fact]
+    public void WithoutADayTheAcknowledgementTells() =>
+        Assert.Equal("Written after the maker acknowledged it: color, now Slate.",
+            Finished(Jobs.Ordered()).Say("W01", UnitFacts.Acknowledgement, "N-1").Say("W01", UnitFacts.Colour, "Slate").Fault(Check, "W01").Message);
+
+    private static TestJob Acknowledged() => Sent().Say("W01", UnitFacts.Acknowledgement, "N-1");
+
+    private static TestJob Sent() => Finished(Jobs.Ordered()).Say("W01", UnitFacts.OrderedOn, "2026-03-02");
+
+    private static TestJob Finished(TestJob job) => job.Say("W01", UnitFacts.Fabric, "Weave").Say("W01", UnitFacts.Colour, "Stone");
+
+    [Fact]
+    public void WhatChangedIsToldInTheOrderOfTheSheet() => Assert.Equal("Written after the maker acknowledged it: color, now Slate, mount, now outside.",
+        Acknowledged().Say("W01", WindowFacts.Mount, "outside").Say("W01", UnitFacts.Colour, "Slate").Fault(Check, "W01").Message);
 }

@@ -43,7 +43,7 @@ public class PastWhatIsMadeTests
     public void OutsideItCountsWithItsOverlaps()
     {
         var job = Made(Jobs.Walked(), "40", "70").Say("W01", WindowFacts.Mount, "outside");
-        job.Lacks(Check, "W01", "overlap each side");
+        job.Lacks(Check, "W01", "overlap each side; head above");
         job.Say("W01", WindowFacts.OverlapEachSide, "0").Lacks(Check, "W01", "head above");
         job.Say("W01", WindowFacts.HeadAbove, "3").Say("W01", WindowFacts.OverlapEachSide, "3");
         Assert.Equal("It is to be 41 7/8\" (42\" less 1/8\" for plaster and trim) wide; Roller is made up to 40\".", job.Fault(Check, "W01").Message);
@@ -64,6 +64,13 @@ public class PastWhatIsMadeTests
     [Fact]
     public void AKindWhoseSheetSaysNothingIsNotAPass() =>
         Jobs.Walked().SayOf("Roller", CoveringKindFacts.Widest, "").Lacks(Check, "W01", "widest of Roller in the kit");
+
+    [Fact]
+    public void WhatBothSizesWaitForIsNamedTogetherAndOnce()
+    {
+        Made(Jobs.Walked(), "", "").Lacks(Check, "W01", "widest of Roller in the kit; highest of Roller in the kit");
+        Jobs.Walked().Forget("W01", UnitFacts.Kind).Lacks(Check, "W01", "kind");
+    }
 
     private static TestJob Made(TestJob job, string widest, string highest) =>
         job.SayOf("Roller", CoveringKindFacts.Widest, widest).SayOf("Roller", CoveringKindFacts.Highest, highest);

@@ -98,6 +98,11 @@ public class EntryFarFromMotorTests
         Jobs.Walked().Forget("W01", FactTable.Find(Core.Houses.ItemKind.Unit, fact)!).Lacks(Check, "W01", missing);
 
     [Fact]
+    public void BothWaysAreNamedWhereBothAreMissing() =>
+        Jobs.Walked().Forget("W01", UnitFacts.EntryFromJamb).Forget("W01", UnitFacts.EntryBelowHead)
+            .Lacks(Check, "W01", "entry from jamb; entry below head");
+
+    [Fact]
     public void ABatteryUnitHasNoEntry() => Jobs.Walked().Say("W01", UnitFacts.Power, "battery").Silent(Check, "W01");
 
     [Fact]
@@ -106,5 +111,32 @@ public class EntryFarFromMotorTests
         var job = Jobs.Walked().Say("W01", UnitFacts.EntryBelowHead, "20");
         Assert.Contains("move the entry to 8\" or less below the head", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
         Assert.Contains("lead the cable up", job.Mark("W01", "cable-found").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("entry-from-jamb", "Put the figure right; if it is right, move the entry to 12\" or less from the left end", "lead the cable along")]
+    [InlineData("entry-below-head", "Put the figure right; if it is right, move the entry to 8\" or less below the head", "lead the cable up")]
+    public void BehindDrywallTheLeadIsHiddenAndTheCableStaysWhereItIs(string fact, string open, string closed)
+    {
+        var job = Jobs.Walked().Say("W01", FactTable.Find(Core.Houses.ItemKind.Unit, fact)!, "20");
+        Assert.StartsWith(open, job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith($"Put the figure right; if it is right, {closed}", job.Mark("W01", "cable-found").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
+
+    // The sheet's motor end counts over a lead side that stands against it, and the lead side where the sheet says nothing.
+    [Theory]
+    [InlineData("left", "right")]
+    [InlineData("", "left")]
+    public void TheMotorOfTheSheetCountsAndElseTheLeadSide(string motor, string lead) =>
+        Assert.Equal("The cable leaves the wall 20\" along the head from the left end of the unit, where its motor is.",
+            Jobs.Walked().SayOf("Roller", CoveringKindFacts.MotorEnd, motor).Say("W01", UnitFacts.LeadSide, lead).Say("W01", UnitFacts.EntryFromJamb, "20")
+                .Fault(Check, "W01").Message);
+
+    [Fact]
+    public void WithoutAMotorEndAndALeadSideTheOneThatIsMissingIsNamed()
+    {
+        var job = Jobs.Walked().Forget("W01", UnitFacts.LeadSide);
+        job.SayOf("Roller", CoveringKindFacts.MotorEnd, "").Lacks(Check, "W01", "lead side");
+        job.Forget("W01", UnitFacts.Kind).Lacks(Check, "W01", "kind");
     }
 }

@@ -51,4 +51,8 @@ public class EntryOffLeadSideTests
 
     [Fact]
     public void ABatteryUnitHasNoEntry() => Jobs.Walked().Say("W01", UnitFacts.Power, "battery").Silent(Check, "W01");
+
+    [Fact]
+    public void BehindDrywallTheCableIsLedAcross() => Assert.Equal("Lead the cable across behind the head cover, and see that the tail reaches.",
+        Jobs.Walked().Say("W01", UnitFacts.EntrySide, "right").Mark("W01", "cable-found").Fault(Check, "W01").Mend);
 }

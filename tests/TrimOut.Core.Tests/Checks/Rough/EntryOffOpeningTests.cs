@@ -45,4 +45,29 @@ public class EntryOffOpeningTests
 
     [Fact]
     public void AnUnknownDistanceIsNotAPass() => Jobs.Measured().Forget("W01", UnitFacts.EntryFromJamb).Lacks(Check, "W01", "entry from jamb");
+
+    // 36 in less half of a cable 1/4 in thick.
+    [Fact]
+    public void TheHoleIsToLieInTheOpeningWithAllOfTheCable()
+    {
+        var job = Jobs.Roughed().SayOf("16/2", CableTypeFacts.Diameter, "1/4").Say("W01", UnitFacts.EntryFromJamb, "38");
+        Assert.Equal("Put the figure right; if it is right, move the entry to 35 7/8\" or less while the wall is open.", job.Fault(Check, "W01").Mend);
+        Assert.StartsWith("Look where the cable comes out", job.Mark("W01", "cable-found").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AllThatIsMissingIsNamed()
+    {
+        Jobs.Walked().Forget("W01", UnitFacts.EntryFromJamb).Forget("W01", UnitFacts.EntryBelowHead)
+            .Lacks(Check, "W01", "entry from jamb; entry below head; depth");
+        Jobs.Walked().Forget("W01", WindowFacts.RoughWidth).Forget("W01", WindowFacts.RoughHeight).Lacks(Check, "W01", "rough width; rough height; depth");
+    }
+
+    [Fact]
+    public void TheFieldOfTheFigureThatCountsIsTheOneToPutRight()
+    {
+        var job = Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "38");
+        Assert.Equal("entry-from-jamb", job.Fault(Check, "W01").Mends.Field);
+        Assert.Equal("entry-as-built", job.Say("W01", UnitFacts.EntryAsBuilt, "37").Fault(Check, "W01").Mends.Field);
+    }
 }

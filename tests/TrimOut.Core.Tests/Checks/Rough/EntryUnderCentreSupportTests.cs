@@ -32,4 +32,32 @@ public class EntryUnderCentreSupportTests
     public void AnUnknownEntryIsNotAPass() => Wide().Forget("W01", UnitFacts.EntryFromJamb).Lacks(Check, "W01", "entry from jamb");
 
     private static TestJob Wide() => Jobs.Walked().Say("W01", WindowFacts.RoughWidth, "108").Say("W01", UnitFacts.EntryFromJamb, "54");
+
+    [Fact]
+    public void ItIsAStopOnAPanelAndInsideOnly()
+    {
+        Wide().Say("W01", WindowFacts.Mount, "outside").Silent(Check, "W01");
+        Wide().Say("W01", UnitFacts.Power, "battery").Silent(Check, "W01");
+    }
+
+    [Fact]
+    public void BehindDrywallTheCableIsLedRoundTheSupport()
+    {
+        Assert.Equal("Move the entry to the lead side, clear of the end bracket.", Wide().Fault(Check, "W01").Mend);
+        Assert.Equal("Lead the cable round the support, never under it.", Wide().Mark("W01", "cable-found").Fault(Check, "W01").Mend);
+    }
+
+    // The support begins 53 1/4 in from the jamb; the thickest cable is 1 in, half of it 1/2.
+    [Theory]
+    [InlineData("52 13/16", false)]
+    [InlineData("52 3/4", true)]
+    public void ACableOfUnknownThicknessIsAskedForOnlyWhereAThickOneWouldBeCaught(string fromJamb, bool fine)
+    {
+        var job = Jobs.Roughed().SayOf("16/2", CableTypeFacts.Diameter, "1").SayOf("16/2", CableTypeFacts.Diameter, "")
+            .Say("W01", WindowFacts.RoughWidth, "108").Say("W01", UnitFacts.EntryFromJamb, fromJamb);
+        if (fine)
+            job.Fine(Check, "W01");
+        else
+            job.Lacks(Check, "W01", "outside diameter of 16/2 in the kit");
+    }
 }

@@ -87,4 +87,46 @@ public class EntryUnderEndBracketTests
     private static TestJob Two() => Jobs.Walked().Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id))
         .Say("W01B", UnitFacts.Kind, "Roller").Say("W01B", UnitFacts.LeadSide, "left").Say("W01B", UnitFacts.EntrySide, "left")
         .Say("W01B", UnitFacts.EntryBack, "2").Say("W01B", UnitFacts.EntryBelowHead, "1");
+
+    // The bracket ends 3/4 in from the jamb; the thickest cable is 1 in, half of it 1/2.
+    [Theory]
+    [InlineData("1 3/16", false)]
+    [InlineData("1 1/4", true)]
+    public void ACableOfUnknownThicknessIsAskedForOnlyWhereAThickOneWouldBeCaught(string fromJamb, bool fine)
+    {
+        var job = Jobs.Roughed().SayOf("16/2", CableTypeFacts.Diameter, "1").SayOf("16/2", CableTypeFacts.Diameter, "")
+            .Say("W01", UnitFacts.EntryFromJamb, fromJamb);
+        if (fine)
+            job.Fine(Check, "W01");
+        else
+            job.Lacks(Check, "W01", "outside diameter of 16/2 in the kit");
+    }
+
+    // The far bracket begins 35 1/4 in from the jamb, and half of the cable is 1/8 in.
+    [Fact]
+    public void BeforeTheFarBracketThereIsToBeRoomForHalfTheCable() =>
+        Assert.Equal("Move the entry to 35 1/8\" from the jamb or less, or to 4 1/8\" back or more.",
+            Jobs.Roughed().SayOf("16/2", CableTypeFacts.Diameter, "1/4").Say("W01", UnitFacts.EntryFromJamb, "35 1/2").Fault(Check, "W01").Mend);
+
+    // Brackets of 20 in of a unit 36 in wide: 0 to 20 in and 16 to 36 in, and no place in the opening is clear of both.
+    [Fact]
+    public void WhereNoPlaceIsClearTheEntryGoesBehindTheBracket() => Assert.Equal("Move the entry to 4\" back or more.",
+        Jobs.Walked().SayOf("Roller", CoveringKindFacts.EndBracket, "20").Say("W01", UnitFacts.EntryFromJamb, "17").Fault(Check, "W01").Mend);
+
+    [Fact]
+    public void FromTheRightItIsCountedFromTheRightJamb() =>
+        Assert.Equal("The cable leaves the wall 1/2\" from the jamb and 2\" back; the end bracket takes 3/4\" from the jamb, 1 1/2\" to 4\" back.",
+            Jobs.Walked().Say("W01", UnitFacts.EntrySide, "right").Say("W01", UnitFacts.EntryFromJamb, "1/2").Fault(Check, "W01").Message);
+
+    // Hung 2 in back, where the sheet says 1 1/2, the bracket begins where the cable of no width is: clear.
+    [Fact]
+    public void TheSetbackAsMeasuredCountsOverTheSheets() =>
+        Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "1/2").Say("W01", UnitFacts.Setback, "2").Fine(Check, "W01");
+
+    [Theory]
+    [InlineData("entry-side", "entry side")]
+    [InlineData("entry-from-jamb", "entry from jamb")]
+    [InlineData("entry-below-head", "entry below head")]
+    public void WhatIsNotKnownOfTheEntryIsNamed(string fact, string missing) =>
+        Jobs.Walked().Forget("W01", FactTable.Find(Core.Houses.ItemKind.Unit, fact)!).Lacks(Check, "W01", missing);
 }

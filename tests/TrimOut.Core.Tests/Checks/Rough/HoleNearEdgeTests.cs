@@ -61,4 +61,12 @@ public class HoleNearEdgeTests
 
     private static TestJob ToMiddle() =>
         Jobs.Roughed().Say("W01", RunFacts.HoleEdge, "2").Say("W01", RunFacts.HoleTo, "middle").Say("W01", RunFacts.NailPlates, "no");
+
+    [Fact]
+    public void APlateIsNailedOnlyWhileTheWallIsOpen()
+    {
+        var job = Jobs.Roughed().Say("W01", RunFacts.HoleEdge, "1").Say("W01", RunFacts.NailPlates, "no");
+        Assert.StartsWith("Nail a steel plate over it", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("The wall is closed", job.Mark("W01", "cable-found").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
 }

@@ -70,4 +70,24 @@ public class LabelOffUnitTests
             .Fault(Check, "W11").Message);
 
     private static TestJob Two() => Jobs.Roughed("W02", Jobs.Roughed());
+
+    [Theory]
+    [InlineData("label-at-panel", "label-at-window")]
+    [InlineData("label-at-window", "label-at-panel")]
+    public void TheLabelThatIsThereIsTheOneToPutRight(string without, string field)
+    {
+        var job = Two().Say("W01", RunFacts.LabelAtWindow, "W02").Say("W01", RunFacts.LabelAtPanel, "W02");
+        Assert.Equal(field, job.Forget("W01", FactTable.Find(Core.Houses.ItemKind.Run, without)!).Fault(Check, "W01").Mends.Field);
+    }
+
+    [Theory]
+    [InlineData("W01")]
+    [InlineData("W01A")]
+    public void OfSeveralUnitsAnOldTagIsKnownWithAndWithoutItsLetter(string label)
+    {
+        var job = Two().Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id));
+        job.Say("W01A", RunFacts.LabelAtWindow, label).Say("W01A", RunFacts.LabelAtPanel, label).SayOf("W01", WindowFacts.Tag, "W11");
+        Assert.Equal($"Its cable is labeled \"{label}\", which was its tag once; its tag is W11A now.", job.Fault(Check, "W11A").Message);
+        job.SayOf("W11", WindowFacts.Tag, "W01").Fine(Check, "W01A");
+    }
 }

@@ -25,4 +25,12 @@ public class LabelTwiceTests
 
     [Fact]
     public void ACableWithoutALabelIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "label at window");
+
+    [Fact]
+    public void TheEndThatHasTheLabelIsTheOneToPutRight()
+    {
+        var job = Jobs.Roughed("W02", Jobs.Roughed()).Say("W02", RunFacts.LabelAtPanel, "w01");
+        Assert.Equal("label-at-window", job.Fault(Check, "W01").Mends.Field);
+        Assert.Equal("label-at-panel", job.Fault(Check, "W02").Mends.Field);
+    }
 }

@@ -45,4 +45,9 @@ public class LeadAwayFromMotorTests
 
     [Fact]
     public void AnUnknownLeadSideIsNotAPass() => Jobs.Walked().Forget("W01", UnitFacts.LeadSide).Lacks(Check, "W01", "lead side");
+
+    [Fact]
+    public void OnceItIsOrderedTheMakerIsAsked() => Assert.StartsWith("Ask the maker for the motor at the other end",
+        Jobs.Walked().Say("W01", UnitFacts.LeadSide, "right").Say("W01", UnitFacts.EntrySide, "right").Mark("W01", "cable-found")
+            .Say("W01", UnitFacts.OrderedOn, "2026-03-02").Fault(Check, "W01").Mend, StringComparison.Ordinal);
 }

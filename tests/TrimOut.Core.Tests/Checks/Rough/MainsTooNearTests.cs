@@ -35,4 +35,12 @@ public class MainsTooNearTests
 
     [Fact]
     public void AnUnknownDistanceIsNotAPass() => Jobs.Roughed().Forget("W01", RunFacts.MainsDistance).Lacks(Check, "W01", "from mains");
+
+    [Fact]
+    public void TheCableIsMovedOnlyWhileTheWallIsOpen()
+    {
+        var job = Jobs.Roughed().Say("W01", RunFacts.MainsDistance, "1").Say("W01", RunFacts.MainsSheathed, "no");
+        Assert.StartsWith("Move the cable away", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("The wall is closed", job.Mark("W01", "cable-found").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
 }

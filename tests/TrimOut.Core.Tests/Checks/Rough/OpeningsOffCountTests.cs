@@ -43,4 +43,13 @@ public class OpeningsOffCountTests
     private static TestJob Counted(string openings) => Jobs.Walked().SayOf(House, HouseFacts.Openings, openings);
 
     private static TestJob Mark(TestJob job) => job.Do(MarkStep.Done(new JobItself(job.House), StepList.Find("openings-counted")!));
+
+    [Fact]
+    public void BehindDrywallTheWindowThatIsMissingGetsNoCable()
+    {
+        Assert.EndsWith("before the wall closes, with a covering or left out.", Mark(Counted("2")).FaultOf(Check, House).Mend,
+            System.StringComparison.Ordinal);
+        Assert.EndsWith("left out, or with a covering on a battery or a plug.", Mark(Counted("2")).Mark("W01", "cable-found").FaultOf(Check, House).Mend,
+            System.StringComparison.Ordinal);
+    }
 }

@@ -28,4 +28,12 @@ public class PlugInWithoutSocketTests
     public void WhatAPanelFeedsNeedsNone() => Jobs.Walked().Silent(Check, "W01");
 
     private static TestJob PlugIn() => Jobs.Walked().Say("W01", UnitFacts.Power, "plug in");
+
+    [Fact]
+    public void BehindDrywallABatteryIsTheFirstWayOut()
+    {
+        var job = PlugIn().Say("W01", UnitFacts.Socket, "none");
+        Assert.StartsWith("Ask the licensed electrician for an outlet", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Plan a battery", job.Mark("W01", "measured").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
 }

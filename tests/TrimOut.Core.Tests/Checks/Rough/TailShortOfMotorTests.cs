@@ -29,7 +29,7 @@ public class TailShortOfMotorTests
     {
         var job = Jobs.Roughed().SayOf("Roller", CoveringKindFacts.MotorEnd, "right").Say("W01", RunFacts.TailAtWindow, "42");
         job.Fine(Check, "W01");
-        Assert.Equal("42\"", UnitFigures.Of(job.Unit("W01")).Single(f => f.Name == "Tail that reaches the motor").Value);
+        Assert.Equal("42\"\u00A0?", UnitFigures.Of(job.Unit("W01")).Single(f => f.Name == "Tail that reaches the motor").Value);
     }
 
     // From the right: 36 - 1 along, 1 up, 6 behind.
@@ -61,4 +61,13 @@ public class TailShortOfMotorTests
     [Fact]
     public void AnUnknownMotorEndIsNotAPass() =>
         Jobs.Roughed().SayOf("Roller", CoveringKindFacts.MotorEnd, "").Lacks(Check, "W01", "motor end of Roller in the kit");
+
+    [Fact]
+    public void WhatIsPulledIsWhatIsMissing()
+    {
+        var job = Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "5");
+        Assert.Equal("Pull 3\" more to the window now.", job.Fault(Check, "W01").Mend);
+        Assert.StartsWith("Look for slack behind the drywall first", job.Mark("W01", "cable-found").Fault(Check, "W01").Mend,
+            System.StringComparison.Ordinal);
+    }
 }

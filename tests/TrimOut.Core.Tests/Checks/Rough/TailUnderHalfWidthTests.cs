@@ -43,4 +43,15 @@ public class TailUnderHalfWidthTests
 
     [Fact]
     public void AnUnknownWidthIsNotAPass() => Jobs.Roughed().Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "rough width");
+
+    [Fact]
+    public void TheWorkingTellsHalfTheWidth() => Assert.Equal("tail 17\", width 36\", half 18\"", string.Join(", ",
+        Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "17").Fault(Check, "W01").Working!.Inputs.Select(i => $"{i.Name} {i.Value}")));
+
+    [Fact]
+    public void TheTailThatCountsIsTheOneToPutRight()
+    {
+        Assert.Equal("tail-at-window", Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "10").Fault(Check, "W01").Mends.Field);
+        Assert.Equal("tail-found", Jobs.Roughed().Say("W01", RunFacts.TailFound, "10").Fault(Check, "W01").Mends.Field);
+    }
 }

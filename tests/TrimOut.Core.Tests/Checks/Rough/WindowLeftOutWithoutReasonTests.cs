@@ -25,4 +25,13 @@ public class WindowLeftOutWithoutReasonTests
     public void AWindowThatIsCoveredHasNothingToExplain() => Assert.Empty(Check.Run(Jobs.Walked().House));
 
     private static TestJob LeftOut() => Jobs.Walked().SayOf("W01", WindowFacts.Covered, "no");
+
+    [Fact]
+    public void OnceAWallOfTheHouseIsClosedNoCoveringNeedsACable()
+    {
+        var job = Jobs.Walked("W02", LeftOut());
+        Assert.EndsWith("or give it a covering while the wall is open.", job.FaultOf(Check, "W01").Mend, System.StringComparison.Ordinal);
+        Assert.EndsWith("on a battery or a plug: the walls are closed.", job.Mark("W02", "cable-found").FaultOf(Check, "W01").Mend,
+            System.StringComparison.Ordinal);
+    }
 }

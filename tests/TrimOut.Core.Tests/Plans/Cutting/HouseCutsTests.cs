@@ -46,6 +46,21 @@ public class HouseCutsTests
             cuts.LeftOut.Select(l => $"{l.Subject.Name}: {l.Why}"));
     }
 
+    /// <summary>60 ft of legs, 3 ft and 6 ft of tails are 69 ft: the sheet's longest run, and an inch more than it.</summary>
+    [Theory]
+    [InlineData("69 ft", true)]
+    [InlineData("68'-11\"", false)]
+    public void ARunThatIsLongerThanItsCableMayBeIsHeldBackAndNamed(string longest, bool isCut)
+    {
+        var job = Job("W01", "W02").Say("W02", RunFacts.TailAtPanel, "24\"").SayOf("16/2", CableTypeFacts.LongestRun, longest);
+        var cuts = HouseCuts.Orders(job.House, Length.Zero).Single();
+        Assert.Equal(isCut ? ["W01", "W02"] : (string[])["W02"], cuts.Order.Pieces.Select(p => p.Id));
+        Assert.Equal(isCut ? [] : (string[])["W01"], cuts.TooLong.Select(r => r.Name));
+        Assert.Empty(cuts.WithoutLength);
+        // What was pulled was cut already, however long it is.
+        Assert.Empty(HouseCuts.Orders(job.Mark("W01", "cable-pulled").House, Length.Zero).Single().TooLong);
+    }
+
     [Fact]
     public void EachCableIsCutByItself()
     {

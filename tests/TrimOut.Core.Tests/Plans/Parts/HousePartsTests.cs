@@ -82,6 +82,15 @@ public class HousePartsTests
     }
 
     [Fact]
+    public void ARunThatMayNotBeCutIsNamedAndNotCounted()
+    {
+        var job = Jobs.Roughed().SayOf("16/2", CableTypeFacts.LongestRun, "40 ft");
+        Assert.Equal((null, "no run that waits may be cut yet; longer than its cable may be, and not to be cut: W01"), Line(job, "16/2: boxes to buy"));
+        Assert.Equal("", Shown(job, "16/2"));
+        Assert.Contains("longer than its cable may be, and not to be cut: W01", Line(job, "16/2").From, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void ABoxThatNobodyMeasuredMakesTheBoxesToBuyNoNumber()
     {
         var job = Jobs.Roughed().Add(ItemKind.Box, "Box 1").SayOf("Box 1", BoxFacts.Cable, "16/2");

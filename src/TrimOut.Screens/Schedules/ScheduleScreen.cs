@@ -1,0 +1,137 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
+using TrimOut.Screens.Frames;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Screens.Schedules;
+
+/// <summary>What a schedule would bring: windows that are new, what differs, what could not be read, and which column is taken for what.</summary>
+/// <param name="From">The file.</param>
+/// <param name="Read">What was read of it.</param>
+/// <param name="Named">Columns that were chosen here: field to header.</param>
+/// <param name="Shown">The list that is shown.</param>
+/// <param name="Selected">The row under the cursor.</param>
+internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableDictionary<string, string> Named, int Shown, int Selected) : IFiltered, ITable
+{
+    private const int Detail = 4;
+    private const int Head = 14;
+
+    /// <summary>The list of columns among the lists.</summary>
+    private const int OfColumns = 3;
+
+    public string Title => "What a schedule brings";
+
+    public IReadOnlyList<IKeyAction> Keys => ScheduleKeys.All;
+
+    /// <summary>How many lists there are.</summary>
+    public const int Lists = 4;
+
+    /// <summary>The rows of the list that is shown.</summary>
+    public IReadOnlyList<ScheduleLine> Rows => Search.Length == 0 ? ListAt(Shown)
+        : [.. ListAt(Shown).Where(r => Filtering.Fits($"{r.Head} {r.Text}", Search))];
+
+    public string Search { get; init; } = "";
+
+    public (int Shown, int All) Count(ScreenContext context) => (Rows.Count, ListAt(Shown).Length);
+
+    public IScreen Searching(string search, ScreenContext context)
+    {
+        var to = this with { Search = search };
+        return to with { Selected = Filtering.Keep(Rows, Selected, to.Rows, r => r) };
+    }
+
+    /// <summary>The column under the cursor; null where another list is shown.</summary>
+    public ScheduleColumn? Column => Shown == OfColumns && Selected < Rows.Count ? Read.Columns.FirstOrDefault(c => c.Field == Rows[Selected].Head) : null;
+
+    /// <summary>What would come in.</summary>
+    public string InWords => $"{NumberText.Counted(Read.Windows.Length, "window")}{(Read.Taken == 0 ? "" : $" and {NumberText.Counted(Read.Taken, "value")}")}";
+
+    /// <summary>Begins with what comes in.</summary>
+    public static ScheduleScreen Of(string path, ScheduleRead read, ImmutableDictionary<string, string> named) => new(path, read, named, 0, 0);
+
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => Rows.Select(r => (IReadOnlyList<string>)[r.Head, r.Text]);
+
+    public void Draw(Area area, ScreenContext context, Typing? typing)
+    {
+        var y = area.PutWrapped(1, 0, 2, Read.Draft is null ? "Nothing would come in: there is no window to read, or this house has it all."
+            : $"{InWords} would come in. Enter takes all of it in; nothing was changed yet.", Tone.Strong);
+        y = area.PutWrapped(1, y, 2, $"From {From}{(Read.Sheet is { } sheet ? $", sheet {sheet}" : "")}.", Tone.Dim);
+        if (!Read.Missing.IsEmpty)
+            y = area.PutWrapped(1, y, 2, $"Not in this schedule, and left as they are: {string.Join(", ", Read.Missing)}.", Tone.Caution);
+        var x = 1;
+        for (var at = 0; at < Lists; at++)
+        {
+            var (from, list) = (x, at);
+            x = area.Put(x, y, $" {CountAt(at)} ", at == Shown ? Tone.Selected : at == 2 && !Read.Remarks.IsEmpty ? Tone.Caution : Tone.Text) + 1;
+            area.PutSpot(from, y, x - from, false, () => this with { Shown = list, Selected = 0 });
+        }
+        var rows = area.Rows(y + 1, area.Height - y - 1 - Detail);
+        foreach (var (line, at) in Paging.Rows(rows, Rows.Count, Selected, at => this with { Selected = at }))
+        {
+            var (row, tone) = (Rows[at], at == Selected ? Tone.Selected : Tone.Text);
+            rows.PutFit(0, line, rows.Width, "", tone);
+            rows.PutFit(1, line, Head - 1, row.Head, tone);
+            rows.PutFit(Head + 1, line, rows.Width - Head - 1, row.Text, tone);
+        }
+        if (Rows.Count == 0 && Search.Length == 0)
+            rows.Put(1, 0, "Nothing.", Tone.Dim);
+        var detail = area.Rows(area.Height - Detail, Detail);
+        for (var column = 0; column < detail.Width; column++)
+            detail.Put(column, 0, context.Glyphs.Across, Tone.Dim);
+        if (Selected < Rows.Count)
+            detail.PutWrapped(1, 1, Detail - 1, $"{Rows[Selected].Head}: {Rows[Selected].Text}{(Column is { } of ? $" ({of.Help})" : "")}", Tone.Text);
+    }
+
+    private ImmutableArray<ScheduleLine> ListAt(int list) => list switch
+    {
+        0 => Read.Windows,
+        1 => Read.Differing,
+        2 => Read.Remarks,
+        _ => [.. Read.Columns.Select(c => new ScheduleLine(c.Field, c.Header is { } header ? $"from \"{header}\"" : "from no column"))],
+    };
+
+    private string CountAt(int list) => list switch
+    {
+        0 => NumberText.Counted(Read.Windows.Length, "new window"),
+        1 => NumberText.Counted(Read.Differing.Length, "value differs", "values differ"),
+        2 => NumberText.Counted(Read.Remarks.Length, "remark"),
+        _ => $"columns ({NumberText.Plain(Read.Unused.Length)} not used)",
+    };
+}
+
+/// <summary>Keys of what a schedule brings.</summary>
+internal static class ScheduleKeys
+{
+    public static readonly IReadOnlyList<IKeyAction> All =
+    [
+        new KeyAction<ScheduleScreen>("enter", "Take", "Takes all of it into this house, after a question; one undo takes it back.", (s, _) =>
+            new Transition(s, new Ask.Confirm($"Take in {s.InWords}? y takes them in (undo takes them back), any other key leaves this house as it is.",
+                Ask.Confirm.AlsoYes,
+                new Transition(s, new Ask.Save(s.Read.Draft!, (_, after) => new Transition(JobSheet.JobSheetScreen.At(after)))))))
+            { Disabled = NotBecause },
+        new KeyAction<ScheduleScreen>("t", "Type a column", "Takes a detail from another column; the same office's next schedule is read so too.",
+            (s, _) => Transition.Type(s, Other(s, s.Column!)))
+            { Disabled = (s, _) => s.Column is null ? "Right goes to the list of columns: there a detail can be taken from another one." : null },
+        new KeyAction<ScheduleScreen>("right", "Next list", "New windows, what differs, remarks, columns.", (s, _) => new Transition(Turned(s, 1))),
+        new KeyAction<ScheduleScreen>("left", "List before", "The list before.", (s, _) => new Transition(Turned(s, -1))) { OnBar = false },
+        Filtering.Key<ScheduleScreen>("rows", "tag, line, detail, or what is said"),
+        .. Moves.Through<ScheduleScreen>("row", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Rows.Count) }),
+    ];
+
+    private static string? NotBecause(ScheduleScreen s, ScreenContext context) => s.Read.Draft is null ? "Nothing would come in."
+        : context.ReadOnlyBecause is { } why ? $"This house is open for reading only: {why}" : null;
+
+    private static Entry Other(ScheduleScreen s, ScheduleColumn column) => new($"{column.Field} from", column.Header ?? "", "the header of a column",
+        (text, now) => new Transition(s, new Ask.Beside($"Reading {Path.GetFileName(s.From)}", (desk, _, _) =>
+        {
+            var named = s.Named.SetItem(column.Field, text.Trim());
+            return desk.ReadSchedule(now.Log, s.From, named).Then<Ask>(read => new Ask.Open(s with { Read = read, Named = named }));
+        })))
+    {
+        Options = [.. s.Read.Unused.Concat(s.Read.Columns.Select(c => c.Header).OfType<string>()).Distinct().Select(h => new Option(h, h))],
+    };
+
+    private static ScheduleScreen Turned(ScheduleScreen s, int by) =>
+        s with { Shown = (s.Shown + by + ScheduleScreen.Lists) % ScheduleScreen.Lists, Selected = 0 };
+}

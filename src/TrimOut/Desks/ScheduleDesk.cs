@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TrimOut.Core;
+using TrimOut.Core.History;
+using TrimOut.HouseFile.Files;
+using TrimOut.HouseFile.Schedules;
+using TrimOut.Screens.Schedules;
+
+namespace TrimOut.Desks;
+
+/// <summary>Window schedules for the screens.</summary>
+internal static class ScheduleDesk
+{
+    private const int Most = 200;
+    private static readonly string[] Patterns = ["*.csv", "*.xlsx", "*.xls", "*.ifc"];
+
+    /// <summary>What was found, the latest first.</summary>
+    public static IReadOnlyList<ScheduleChoice> Find(string house, IEnumerable<string> folders) =>
+    [
+        .. folders.Prepend(Path.GetDirectoryName(house) ?? "").Where(f => f.Length > 0).Distinct(StringComparer.Ordinal)
+            .SelectMany(f => Patterns.SelectMany(p => FoundFiles.In(f, p))).Distinct(StringComparer.Ordinal).Take(Most)
+            .Select(f => new ScheduleChoice(f, FoundFiles.Changed(f))).OrderByDescending(f => f.Changed),
+    ];
+
+    /// <summary>What a schedule would bring, and the headers that it has, in one word.</summary>
+    public static Result<(ScheduleRead Read, string Headers)> Read(HouseLog log, string path, IReadOnlyDictionary<string, string> columns)
+    {
+        if (PlainFile.NameOf(path) is { } other)
+            return new Refusal($"{path} is {other}, not a file.");
+        if (!File.Exists(path))
+            return new Refusal($"There is no file {path}.");
+        var named = columns.Select(c => (Field: ScheduleField.Find(c.Key), c.Value)).Where(c => c.Field is not null)
+            .ToImmutableDictionary(c => c.Field!, c => c.Value);
+        byte[] bytes;
+        try
+        {
+            bytes = PlainFile.ReadAll(path, ScheduleImport.MostBytesOfModel);
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        {
+            return new Refusal($"{path} can't be read: {failed.Message}");
+        }
+        return ScheduleImport.Plan(log, bytes, Path.GetFileName(path), ScheduleOptions.ByHeaders with { Columns = named, Revised = true })
+            .Then<(ScheduleRead, string)>(plan =>
+                (Told(plan), string.Join('\n', plan.Columns.Select(c => c.Header).Concat(plan.Unused).Order(StringComparer.Ordinal))));
+    }
+
+    private static ScheduleRead Told(SchedulePlan plan) => new(plan.Sheet, plan.Changes ? plan.Draft : null,
+        [.. plan.Windows.Select(w => new ScheduleLine(w.Tag, string.Join(", ", new[] { w.Room ?? "no room", Size(w) }.Where(t => t.Length > 0))))],
+        [.. plan.Revised.Select(r => new ScheduleLine(r.Tag, $"{r.Label}: {(r.Here.Length > 0 ? r.Here : "nothing")} here, {r.There} there. "
+            + (r.KeptBecause is { } why ? $"Kept: {why}" : "Taken")))],
+        plan.Revised.Count(r => r.KeptBecause is null),
+        plan.Missing,
+        [
+            .. plan.Problems.Select(p =>
+                new ScheduleLine(string.Create(CultureInfo.InvariantCulture, $"line {p.Line}"), $"{p.Column}: {p.Reason} {p.Outcome}")),
+            .. plan.Understood.Select(u => new ScheduleLine("understood", u)),
+        ],
+        [.. ScheduleField.All.Select(f => new ScheduleColumn(f.Name, f.Help, plan.Columns.Where(c => c.Field == f).Select(c => c.Header).FirstOrDefault()))],
+        plan.Unused);
+
+    private static string Size(PlannedWindow window) => (window.Width, window.Height) switch
+    {
+        ({ Length: > 0 } width, { Length: > 0 } height) => $"{width} x {height}",
+        var (width, height) => width + height,
+    };
+}

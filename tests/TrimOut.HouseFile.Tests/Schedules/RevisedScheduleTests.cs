@@ -1,0 +1,91 @@
+using System.Text;
+using TrimOut.Core;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Units;
+using TrimOut.HouseFile.Schedules;
+using TrimOut.Testing;
+
+namespace TrimOut.HouseFile.Tests.Schedules;
+
+/// <summary>A schedule comes again, revised: nothing that somebody typed or measured here is overwritten, and all that differs is said.</summary>
+public class RevisedScheduleTests
+{
+    private const string First = "tag,room,width,height,facing\nW01,Kitchen,36,48,S\nW02,Kitchen,30,48,S\nW03,Den,30,40,\n";
+
+    private readonly TestJob _job = new();
+
+    public RevisedScheduleTests() => _job.Do(Plan(First, revised: false).Draft);
+
+    private SchedulePlan Plan(string csv, bool revised = true) =>
+        ScheduleImport.Plan(_job.Scribe.Log, Encoding.UTF8.GetBytes(csv), "r.csv", ScheduleOptions.ByHeaders with { Revised = revised }).Value;
+
+    private Length Width(string tag) => _job.House.FindTag(tag)!.RoughWidth!.Value;
+
+    [Fact]
+    public void TheSameScheduleChangesNothing()
+    {
+        var plan = Plan(First);
+        Assert.False(plan.Changes);
+        Assert.Empty(plan.Revised);
+        Assert.Empty(plan.Missing);
+    }
+
+    [Fact]
+    public void WhatAnImportBroughtIsRenewedNewWindowsComeAndThoseThatAreGoneAreNamed()
+    {
+        var plan = Plan("tag,room,width,height,facing\nW01,Kitchen,40,48,S\nW03,Study,30,40,N\nW04,Den,20,20,\n");
+        Assert.Equal("W02", Assert.Single(plan.Missing));
+        Assert.Equal(["W04"], plan.Windows.Select(w => w.Tag));
+        Assert.Equal([("W01", "36\"", "40\"", null), ("W03", "", "N", null), ("W03", "Den", "Study", null)],
+            plan.Revised.Select(r => (r.Tag, r.Here, r.There, r.KeptBecause)));
+        _job.Do(plan.Draft);
+        Assert.Equal(Length.FromInches(40), Width("W01"));
+        Assert.Equal("Study", _job.House.FindTag("W03")!.Room!.Name);
+        Assert.Equal(["W01", "W02", "W03", "W04"], _job.House.Windows.Select(w => w.Tag).Order());
+    }
+
+    [Fact]
+    public void WhatSomebodyTypedStays()
+    {
+        _job.Say("W01", WindowFacts.RoughWidth, "36 1/2");
+        var plan = Plan(First.Replace("W01,Kitchen,36", "W01,Kitchen,40", StringComparison.Ordinal));
+        Assert.Contains("typed it on", Assert.Single(plan.Revised).KeptBecause, StringComparison.Ordinal);
+        Assert.False(plan.Changes);
+        Assert.Equal(Length.FromInches(36, 1, 2), Width("W01"));
+    }
+
+    [Fact]
+    public void WhatWasMeasuredIsNotOverwrittenEither()
+    {
+        foreach (var fact in new[] { WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom })
+            _job.Say("W01", fact, "35 1/2");
+        var plan = Plan(First.Replace("W01,Kitchen,36", "W01,Kitchen,40", StringComparison.Ordinal));
+        Assert.Equal("the finished opening was measured", Assert.Single(plan.Revised).KeptBecause);
+        Assert.Equal(Length.FromInches(36), Width("W01"));
+    }
+
+    [Fact]
+    public void WithoutThatWordATagThatIsThereIsLeftOutAsBefore() =>
+        Assert.Equal(3, Plan(First, revised: false).Problems.Count(p => p.RowLost));
+
+    /// <summary>A test in an odd dozen of random revisions: whatever was typed here stands after each.</summary>
+    [Fact]
+    public void NothingTypedIsEverLost()
+    {
+        var random = new Random(5);
+        var typed = new Dictionary<string, Length>();
+        for (var round = 0; round < 60; round++)
+        {
+            var tag = $"W0{random.Next(1, 4)}";
+            if (random.Next(3) == 0)
+            {
+                var width = Length.FromInches(random.Next(20, 60));
+                _job.Say(tag, WindowFacts.RoughWidth, width.Show(DisplayUnits.Inches));
+                typed[tag] = width;
+            }
+            if (Plan($"tag,width\n{tag},{random.Next(20, 60)}\n") is { Changes: true } plan)
+                _job.Do(plan.Draft);
+            Assert.All(typed, t => Assert.Equal(t.Value, Width(t.Key)));
+        }
+    }
+}

@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.History;
+using TrimOut.Screens.JobSheet;
+using TrimOut.Screens.Schedules;
+using TrimOut.Screens.Shell;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests.Stories;
+
+/// <summary>An office sends a schedule: it is picked in a list, looked at, a column is put right, and then it is taken in.</summary>
+public class ScheduleTests
+{
+    private const string File = "/media/stick/windows.xlsx";
+
+    private readonly TestDesk _desk = new(new FakeTimeProvider(new DateTimeOffset(2026, 3, 5, 8, 0, 0, TimeSpan.Zero)));
+    private readonly ShellState _shell;
+
+    public ScheduleTests()
+    {
+        _desk.FoundSchedules[File] = Read;
+        _shell = new ShellState(_desk, new TestJob().Window("W01").Scribe);
+    }
+
+    private static Result<ScheduleRead> Read(HouseLog log, IReadOnlyDictionary<string, string> columns) => new ScheduleRead("Level 1",
+        AddItems.Window(log.House, "W02", null).Value, [new("W02", "Den, 30\" x 40\"")],
+        [new("W01", "Rough width: 36\" here, 40\" there. Kept: Ada typed it on 2026-03-04")], 0, ["W09"],
+        [new("line 7", "Height: \"wide\" is no length. Left empty.")],
+        [new("tag", "the window's tag", "Mark"), new("width", "rough width", columns.GetValueOrDefault("width"))], ["RO W"]);
+
+    private void Press(params string[] keys)
+    {
+        foreach (var key in keys)
+            _shell.Press(key);
+    }
+
+    private string Seen() => _shell.Draw(100, 30).ToText();
+
+    [Fact]
+    public void WhatWouldComeInIsSeenInFourListsBeforeAnythingIsTakenIn()
+    {
+        Press("I", "enter");
+        Assert.IsType<ScheduleScreen>(_shell.Screen);
+        Assert.Contains("1 window would come in", Seen(), StringComparison.Ordinal);
+        Assert.Contains("sheet Level 1", Seen(), StringComparison.Ordinal);
+        Assert.Contains("left as they are: W09.", Seen(), StringComparison.Ordinal);
+        Assert.Matches("W02 +Den, 30\" x 40\"", Seen());
+        Press("right");
+        Assert.Contains("Kept: Ada typed it", Seen(), StringComparison.Ordinal);
+        Press("right");
+        Assert.Contains("\"wide\" is no length", Seen(), StringComparison.Ordinal);
+        Press("right");
+        Assert.Matches("tag +from \"Mark\"", Seen());
+        Assert.Matches("width +from no column", Seen());
+        Assert.Equal(["W01"], _shell.Context.House.Windows.Select(w => w.Tag));
+    }
+
+    [Fact]
+    public void ADetailIsTakenFromAnotherColumn()
+    {
+        Press("I", "enter", "left", "down", "t");
+        _shell.TextChanged("RO W");
+        Press("enter");
+        Assert.Matches("width +from \"RO W\"", Seen());
+        Assert.Equal("RO W", Assert.IsType<ScheduleScreen>(_shell.Screen).Named["width"]);
+    }
+
+    [Fact]
+    public void ItIsTakenInAfterAQuestionAndOneUndoTakesItBack()
+    {
+        Press("I", "enter", "enter", "x");
+        Assert.Equal(["W01"], _shell.Context.House.Windows.Select(w => w.Tag));
+        Press("enter", "y");
+        Assert.IsType<JobSheetScreen>(_shell.Screen);
+        Assert.Equal(["W01", "W02"], _shell.Context.House.Windows.Select(w => w.Tag));
+        Press("u", "u");
+        Assert.Equal(["W01"], _shell.Context.House.Windows.Select(w => w.Tag));
+    }
+
+    [Fact]
+    public void WhereNothingWouldComeInNothingIsTaken()
+    {
+        _desk.FoundSchedules[File] = (log, columns) => Read(log, columns).Value with { Draft = null, Windows = ImmutableArray<ScheduleLine>.Empty };
+        Press("I", "enter", "enter");
+        Assert.Contains("Nothing would come in.", Seen(), StringComparison.Ordinal);
+        Press("y");
+        Assert.Equal(["W01"], _shell.Context.House.Windows.Select(w => w.Tag));
+    }
+
+    [Fact]
+    public void AFileThatIsFoundNowhereIsSaid()
+    {
+        _desk.FoundSchedules.Clear();
+        Press("I");
+        Assert.Contains("No such file was found", Seen(), StringComparison.Ordinal);
+        Press("O");
+        _shell.TextChanged("/x.csv");
+        Press("enter");
+        Assert.Contains("There is no file /x.csv.", Seen(), StringComparison.Ordinal);
+    }
+}
