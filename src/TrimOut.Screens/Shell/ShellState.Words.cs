@@ -3,7 +3,7 @@ using TrimOut.Screens.Sheets;
 
 namespace TrimOut.Screens.Shell;
 
-/// <content>A word that was typed where a value was meant, before its field was opened: its first letter was a key, and the second one takes that back.</content>
+/// <content>A word that was typed where a value was meant, before its field was opened: what its first letter did as a key is taken back.</content>
 internal sealed partial class ShellState
 {
     /// <summary>Letters of a word come faster than keys of which each is looked at.</summary>
@@ -11,16 +11,17 @@ internal sealed partial class ShellState
 
     private BegunWord? _word;
 
-    /// <summary>What was there before a letter that may have been the first of a word.</summary>
-    private sealed record BegunWord(IReadOnlyList<IScreen> Stack, House House, Look Look, string Letter, DateTimeOffset At);
+    /// <summary>What was there before a letter that may have been the first of a word, and whether that letter is a key there.</summary>
+    private sealed record BegunWord(IReadOnlyList<IScreen> Stack, House House, Look Look, string Letter, bool IsKey, DateTimeOffset At);
 
     private BegunWord? BeginsWord(string stroke) =>
-        _scribe is not null && Typing is null && _confirm is null && stroke is [var sign] && char.IsAsciiLetter(sign) && Screen.WordsType(Context)
-            ? new BegunWord([.. _stack], Context.House, Look, stroke, _desk.Clock.GetUtcNow()) : null;
+        _scribe is not null && Typing is null && _confirm is null && _strayed is null
+            && stroke is [var sign] && char.IsAsciiLetter(sign) && Screen.WordsType(Context)
+            ? new BegunWord([.. _stack], Context.House, Look, stroke, Actions.Any(a => a.Action.Strokes.Contains(stroke)), _desk.Clock.GetUtcNow()) : null;
 
     /// <summary>
     /// Whether a key is the second letter of a word. Then what the first one did, which saved nothing, is taken back, and the field is opened with both. The
-    /// same letter again is a key that is held, and what comes later is a key.
+    /// same letter again is a key that is held, and what comes later is a key; a digit goes on only where the letter was no key.
     /// </summary>
     private bool GoesOnInWord(string stroke)
     {
@@ -43,7 +44,9 @@ internal sealed partial class ShellState
         return true;
     }
 
-    private bool IsInWord(string letter) => _word is { } word && letter is [>= 'a' and <= 'z'] && letter != word.Letter
+    private bool IsInWord(string sign) => _word is { } word && sign != word.Letter && sign is [var second] && word.Letter is [var first]
+        && (char.IsAsciiLetterLower(second) || (char.IsAsciiLetterUpper(second) && char.IsAsciiLetterUpper(first))
+            || (char.IsAsciiDigit(second) && !word.IsKey))
         && Context.House == word.House && _desk.Clock.GetUtcNow() - word.At <= Quick;
 
     private void TakeBackTo(BegunWord word, string second)

@@ -104,7 +104,7 @@ internal sealed partial class ShellState
             Tick();
         var word = BeginsWord(stroke);
         // A number that strayed is looked at before anything else: not even a stop takes the Esc that leads back to it.
-        if (Typing is null && _confirm is null && !(stroke == "esc" && _work is not null) && StraysBack(stroke))
+        if (Typing is null && _confirm is null && !IsInWord(stroke) && !(stroke == "esc" && _work is not null) && StraysBack(stroke))
             Caused = Caused.LookedAt;
         else if (!GoesOnInWord(stroke) && !SaysSeen(stroke))
             Answer(stroke);
@@ -168,7 +168,8 @@ internal sealed partial class ShellState
             return;
         var action = Actions.Select(a => a.Action).FirstOrDefault(a => a.Strokes.Contains(stroke));
         if (action is null)
-            Status($"{KeyNames.Shown(stroke)} does nothing here. {(Screen.WordsType(Context) ? "Enter opens what is under the cursor, ? shows" : "? shows")} the keys.");
+            Status($"{KeyNames.Shown(stroke)} does nothing here. {(Screen.WordsType(Context) ? "Enter opens what is under the cursor. " : "")}"
+                + "? shows the keys.");
         else if (action.DisabledBecause(Screen, Context) is { } why)
             Status(why);
         else

@@ -24,6 +24,9 @@ public class TypedWordsTests
     [Theory]
     [InlineData("east")]
     [InlineData("missing")]
+    [InlineData("SW")]
+    [InlineData("W07")]
+    [InlineData("SE")]
     [InlineData("Sunroom side")]
     public void AWordTypedOnARowStandsInItsField(string word)
     {
