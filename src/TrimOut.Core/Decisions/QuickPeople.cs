@@ -2,6 +2,7 @@ using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Decisions;
 
@@ -10,6 +11,9 @@ public static class QuickPeople
 {
     /// <summary>Stands before who is expected.</summary>
     public const char BeforeWho = '@';
+
+    /// <summary>A day may be three words: <c>14 mar 2026</c>.</summary>
+    private const int MostOfADay = 3;
 
     /// <summary>A contact: the name, then in any order the part in the job and the number, with commas between: <c>Ash Example, crew, 555 0101</c>.</summary>
     public static Result<Draft> Contact(House house, string line)
@@ -37,14 +41,16 @@ public static class QuickPeople
     {
         var at = line.IndexOf(BeforeWho, StringComparison.Ordinal);
         var (text, who) = at < 0 ? (line.Trim(), "") : (line[..at].Trim(), line[(at + 1)..]);
-        var first = text.Split(' ', 2, StringSplitOptions.TrimEntries);
-        var day = VisitFacts.On.ReadTyped(first[0], house, today);
-        if (!day.Ok && first[0].Length > 0 && (char.IsAsciiDigit(first[0][0]) || first[0][0] is '+' or '-'))
-            return new Refusal(day.Reason!);
-        var (what, times) = Times(house, !day.Ok ? text : first.Length > 1 ? first[1] : "");
+        var typed = text.Split(' ', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var days = Enumerable.Range(1, Math.Min(MostOfADay, typed.Length)).Reverse()
+            .Select(n => (Words: n, Day: VisitFacts.On.ReadTyped(string.Join(' ', typed[..n]), house, today))).ToList();
+        if (!days.Exists(d => d.Day.Ok) && typed.Length > 0 && DateText.BeginsADay(text))
+            return new Refusal(days[^1].Day.Reason!);
+        var (ofDay, day) = days.Find(d => d.Day.Ok);
+        var (what, times) = Times(house, string.Join(' ', typed[ofDay..]));
         if (what.Length == 0)
             return new Refusal("Say what is done on that day, such as Hang upstairs.");
-        var draft = AddItems.Visit(house, what).Then<Draft>(d => day.Ok ? d.PutStored(Id(d), VisitFacts.On.Name, day.Value) : d)
+        var draft = AddItems.Visit(house, what).Then<Draft>(d => ofDay > 0 ? d.PutStored(Id(d), VisitFacts.On.Name, day.Value) : d)
             .Then<Draft>(d => times.Aggregate(d, (all, t) => all.PutStored(Id(all), t.Fact.Name, t.Stored)));
         var words = what.Replace('-', ' ');
         if (VisitFacts.Phase.Options(house).FirstOrDefault(o => words.StartsWith(o.Shown.Replace('-', ' '), StringComparison.OrdinalIgnoreCase)) is { } phase)

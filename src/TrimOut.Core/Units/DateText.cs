@@ -37,6 +37,11 @@ public static partial class DateText
         return new Refusal($"\"{text}\" is no date. Type year-month-day, such as 2026-03-14{(today is null ? "" : "; or today, +3 or fri")}.");
     }
 
+    /// <summary>Whether a line begins with what can only be meant as a day, read or not: a figure, a weekday, a month with a figure behind it.</summary>
+    internal static bool BeginsADay(string line) => Beginning().Match(line.Trim()) is { Success: true } begins
+        && (!begins.Groups["word"].Success || WeekdayOf(begins.Groups["word"].Value) is not null
+            || (begins.Groups["n"].Success && MonthOf(begins.Groups["word"].Value) > 0));
+
     /// <summary>A day with its weekday, so that whoever typed it sees which one was understood.</summary>
     public static string WithWeekday(DateOnly day) => day.ToString("dddd, yyyy-MM-dd", Invariant);
 
@@ -49,9 +54,7 @@ public static partial class DateText
                 return new Refusal($"\"{text}\" is too far away. Type the day itself, such as 2026-03-14.");
             days = n * (shift.Groups["week"].Success ? 7 : 1) * (shift.Groups["sign"].Value == "-" ? -1 : 1);
         }
-        var weekday = days is null && text.Length >= FewestLetters
-            ? Enum.GetValues<DayOfWeek>().Where(d => d.ToString().StartsWith(text, StringComparison.OrdinalIgnoreCase)).Cast<DayOfWeek?>().FirstOrDefault()
-            : null;
+        var weekday = days is null ? WeekdayOf(text) : null;
         if (days is null && weekday is null)
             return null;
         if (today is not { } now)
@@ -60,6 +63,12 @@ public static partial class DateText
             return new Refusal($"Today is a {wanted}: type today, or +7 for the next one.");
         return now.AddDays(days ?? ((int)weekday!.Value - (int)now.DayOfWeek + 7) % 7);
     }
+
+    private static DayOfWeek? WeekdayOf(string word) => word.Length < FewestLetters ? null
+        : Enum.GetValues<DayOfWeek>().Where(d => d.ToString().StartsWith(word, StringComparison.OrdinalIgnoreCase)).Cast<DayOfWeek?>().FirstOrDefault();
+
+    private static int MonthOf(string word) =>
+        Array.FindIndex(Months, m => m.Length > 0 && m.StartsWith(word, StringComparison.OrdinalIgnoreCase)) + 1;
 
     private static Result<DateOnly> InEitherOrder(string text, Match match)
     {
@@ -79,8 +88,7 @@ public static partial class DateText
 
     private static Result<DateOnly> Named(string text, Match match)
     {
-        var word = match.Groups["month"].Value;
-        var month = Array.FindIndex(Months, m => m.Length > 0 && m.StartsWith(word, StringComparison.OrdinalIgnoreCase)) + 1;
+        var month = MonthOf(match.Groups["month"].Value);
         return month > 0 && On(Year(match), month, Number(match, "d")) is { } day ? day
             : new Refusal($"\"{text}\" is no day. Type year-month-day, such as 2026-03-14.");
     }
@@ -94,6 +102,9 @@ public static partial class DateText
 
     [GeneratedRegex(@"^(?<sign>[+-])\s*(?<n>\d{1,5})\s*(?<week>w)?$")]
     private static partial Regex Shift();
+
+    [GeneratedRegex(@"^([0-9+-]|(?<word>[A-Za-z]{3,9})\b\.?(\s*(?<n>\d))?)")]
+    private static partial Regex Beginning();
 
     [GeneratedRegex(@"^(?<a>\d{1,2})(?<sep>[/.-])(?<b>\d{1,2})\k<sep>(?<y>\d{4}|\d{2})$")]
     private static partial Regex Numbers();

@@ -61,6 +61,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         // Behind the last value one goes elsewhere by a digit; no word begins with one.
         && IsOfSheet(part, fact) && fact is not Fact<string> && Open(part, fact) && fact.Options(context.House).Count == 0;
 
+    public bool WordsType(ScreenContext context) => context.ReadOnlyBecause is null && Current(context) is not null;
+
     public Fact? Current(ScreenContext context) => Values(context) is var values && Selected < values.Count ? values[Selected] : null;
 
     public IScreen Fit(ScreenContext context) => this with

@@ -33,6 +33,8 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
 
     public string? TypesBy(ScreenContext context) => Current is null ? null : "enter";
 
+    public bool WordsType(ScreenContext context) => Current is not null;
+
     public string Search { get; init; } = "";
 
     public (int Shown, int All) Count(ScreenContext context) => (Rows.Count(r => r.IsFact), Of.Rows(context.House).Count(r => r.IsFact));

@@ -24,6 +24,9 @@ internal interface IFiltered : IScreen
     /// <summary>With every row.</summary>
     IScreen Unfiltered(ScreenContext context) => Searching("", context);
 
+    /// <summary>The key that does to the list what a key that was pressed beside the words is meant to.</summary>
+    string InTheList(string stroke) => stroke;
+
     /// <summary>What is left when the words were taken: a list goes on with its filter.</summary>
     IScreen Found(ScreenContext context) => this;
 }

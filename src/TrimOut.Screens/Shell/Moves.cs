@@ -13,6 +13,15 @@ internal static class Moves
     [
         Move("down", "Down", $"The next {of}.", 1, move),
         Move("up", "Up", $"The {of} before.", -1, move),
+        .. Farther(of, move),
+    ];
+
+    /// <summary>The keys that move by more than one, where the arrow keys go through something finer.</summary>
+    /// <param name="of">What the list is of, in the singular.</param>
+    /// <param name="move">The screen after a move by so many rows.</param>
+    public static IReadOnlyList<IKeyAction> Farther<T>(string of, Func<T, ScreenContext, int, T> move)
+        where T : IScreen =>
+    [
         Move("pagedown", "Page down", $"Ten {Several(of)} on.", 10, move),
         Move("pageup", "Page up", $"Ten {Several(of)} back.", -10, move),
         Move("home", "First", $"The first {of}.", -1_000_000, move),

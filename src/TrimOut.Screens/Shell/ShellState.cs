@@ -102,11 +102,13 @@ internal sealed partial class ShellState
         MessagePart = 0;
         if (Screen is ITicking)
             Tick();
+        var word = BeginsWord(stroke);
         // A number that strayed is looked at before anything else: not even a stop takes the Esc that leads back to it.
-        if (Typing is null && _confirm is null && !(stroke == "esc" && _work is not null) && StraysBack(stroke))
+        if (Typing is null && _confirm is null && !IsInWord(stroke) && !(stroke == "esc" && _work is not null) && StraysBack(stroke))
             Caused = Caused.LookedAt;
-        else if (!SaysSeen(stroke))
+        else if (!GoesOnInWord(stroke) && !SaysSeen(stroke))
             Answer(stroke);
+        _word = word;
         Caused = Caused.Still(Context.Report);
     }
 
@@ -166,7 +168,8 @@ internal sealed partial class ShellState
             return;
         var action = Actions.Select(a => a.Action).FirstOrDefault(a => a.Strokes.Contains(stroke));
         if (action is null)
-            Status($"{KeyNames.Shown(stroke)} does nothing here. ? shows the keys.");
+            Status($"{KeyNames.Shown(stroke)} does nothing here. {(Screen.WordsType(Context) ? "Enter opens what is under the cursor. " : "")}"
+                + "? shows the keys.");
         else if (action.DisabledBecause(Screen, Context) is { } why)
             Status(why);
         else
@@ -186,7 +189,7 @@ internal sealed partial class ShellState
             };
             return;
         }
-        if (Typing is not { } typing || typing.Text == text)
+        if (Typing is not { } typing || typing.Text == text || LineGoesOnInWord(text))
             return;
         var refused = text.Length > 0 && typing.Entry.Echo?.Invoke(text, Context) is { Ok: false } bad ? bad.Reason : null;
         var fit = refused is null || typing.Entry.Options.Count == 0 ? [] : Choosing.Fitting(typing.Entry.Options, text);
@@ -317,7 +320,8 @@ internal sealed partial class ShellState
                 _stack[^1] = filtered.Found(Context).Fit(Context);
                 break;
             case "up" or "down" or "pageup" or "pagedown" when typing.Entry.Live is not null:
-                if (Screen.Keys.FirstOrDefault(a => a.Strokes.Contains(stroke)) is { } move)
+                var inList = (Screen as IFiltered)?.InTheList(stroke) ?? stroke;
+                if (Screen.Keys.FirstOrDefault(a => a.Strokes.Contains(inList)) is { } move)
                     _stack[^1] = move.Press(Screen, Context).Screen;
                 break;
             case "enter" or "tab":

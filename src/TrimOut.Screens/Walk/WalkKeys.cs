@@ -20,14 +20,19 @@ internal static class WalkKeys
             (s, context) => MarkStepOf(s, context, (screen, after) => SameStep((WalkScreen)screen, after))) { Disabled = NoStep },
         new KeyAction<WalkScreen>("enter", "Evidence", "Types the step's evidence, or fixes it.", (s, context) => Evidence(s, context, 0))
             { Disabled = NoEvidence },
-        new KeyAction<WalkScreen>("right", "Next step", "The next step of this one.", (s, context) => new Transition(Stepped(s, context, 1))),
+        new KeyAction<WalkScreen>("up", "Step before", "The step before; from the first one the last step of the one before.",
+            (s, context) => new Transition(Stepped(s, context, -1))),
+        new KeyAction<WalkScreen>("down", "Next step", "The next step; from the last one the first step of the next one.",
+            (s, context) => new Transition(Stepped(s, context, 1))) { OnBar = false },
         new KeyAction<WalkScreen>("-", "Not needed", "Says that the step is not needed here, and why.", (s, context) => Transition.Type(s, NotNeeded(s)))
             { Disabled = NoStep },
         new KeyAction<WalkScreen>("h", "Hold timer", "Counts the seconds to hold the button, by the kit.",
             (s, context) => new Transition(s with { HoldSince = s.HoldSince is null ? context.Now : null }))
             { Disabled = NoHold },
-        .. Moves.Through<WalkScreen>("unit", Moved),
-        new KeyAction<WalkScreen>("left", "Step before", "The step before.", (s, context) => new Transition(Stepped(s, context, -1))) { OnBar = false },
+        new KeyAction<WalkScreen>("right", "Next unit", "The same step of the next one.", (s, context) => new Transition(Moved(s, context, 1))),
+        new KeyAction<WalkScreen>("left", "Unit before", "The same step of the one before.",
+            (s, context) => new Transition(Moved(s, context, -1))) { OnBar = false },
+        .. Moves.Farther<WalkScreen>("unit", Moved),
         new KeyAction<WalkScreen>("]", "Next phase", "Walks the next phase.",
             (s, context) => new Transition(s.In((Phase)Math.Min((int)s.Phase + 1, PhaseNames.All.Count - 1), context))),
         new KeyAction<WalkScreen>("[", "Phase before", "Walks the phase before.",
@@ -70,7 +75,7 @@ internal static class WalkKeys
         if (context.Steps.Asked(s.Phase, subject).Any(x => subject.MarkOf(x) is null))
         {
             return Transition.Say(s, $"{subject.Name}, {step.Label}: {(mark.NotNeededBecause is null ? "done" : "said to be not needed")} already. "
-                + "Left and Right go to its other steps, Down to the next one.");
+                + "Up and Down go to its other steps, Right to the next one.");
         }
         var on = then(s, context);
         return on is { Ask: null, Screen: WalkScreen there }
@@ -113,8 +118,14 @@ internal static class WalkKeys
         if (s.Subject(context) is not { } subject)
             return s;
         var steps = context.Steps.Open(s.Phase, subject).ToList();
-        var at = steps.FindIndex(x => x.Id == s.Step(context)?.Id);
-        return steps.Count == 0 ? s : s with { StepId = steps[Paging.Move(at, by, steps.Count)].Id, HoldSince = null };
+        var to = steps.FindIndex(x => x.Id == s.Step(context)?.Id) + by;
+        if (to >= 0 && to < steps.Count)
+            return s with { StepId = steps[to].Id, HoldSince = null };
+        var there = Moved(s, context, by);
+        if (there.SubjectId == s.SubjectId)
+            return s;
+        var others = context.Steps.Open(s.Phase, there.Subject(context)!);
+        return there with { StepId = (by < 0 ? others.Last() : others.First()).Id };
     }
 
     private static Entry NotNeeded(WalkScreen s) => new("Not needed because", "", "the reason, for whoever reads the binder",

@@ -26,6 +26,9 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
 
     public IScreen Searching(string search, ScreenContext context) => (this with { Search = search }).Fit(context);
 
+    /// <summary>Those who walk are what the words narrow, and Up and Down go through steps.</summary>
+    public string InTheList(string stroke) => stroke switch { "up" => "left", "down" => "right", _ => stroke };
+
     private static string TextOf(Subject subject) => subject is Unit unit
         ? $"{unit.Tag} {unit.Kind?.Name} {unit.Window.Room?.FullName}" : $"{subject.Name} {WordOf(subject)}";
 

@@ -66,6 +66,30 @@ public class QuickPeopleTests
         Assert.Contains(why, QuickPeople.Visit(_job.House, line).Reason, StringComparison.Ordinal);
     }
 
+    /// <summary>A day in the line of a visit is taken or refused, and never becomes a part of what is done: that visit would have no day, unsaid.</summary>
+    [Theory]
+    [InlineData("fri Hang upstairs", "Today is a Friday: type today, or +7")]
+    [InlineData("Friday Hang", "Today is a Friday")]
+    [InlineData("mar 14 Hang", "is no date")]
+    [InlineData("14 mar Hang", "is no date")]
+    public void ADayThatCannotBeTakenIsRefused(string line, string why) =>
+        Assert.Contains(why, QuickPeople.Visit(_job.House, line, new DateOnly(2026, 11, 27)).Reason, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("sat Hang", "2026-11-28", "Hang")]
+    [InlineData("+3 Hang upstairs", "2026-11-30", "Hang upstairs")]
+    [InlineData("14 mar 2026 Hang", "2026-03-14", "Hang")]
+    [InlineData("mar 14 26 Hang", "2026-03-14", "Hang")]
+    [InlineData("March blinds arrive", null, "March blinds arrive")]
+    [InlineData("Satin rollers looked at", null, "Satin rollers looked at")]
+    [InlineData("Look again in 3 days", null, "Look again in 3 days")]
+    public void ADayOfSeveralWordsIsTaken(string line, string? on, string what)
+    {
+        _job.Do(QuickPeople.Visit(_job.House, line, new DateOnly(2026, 11, 27)));
+        var visit = _job.House.Visits.Single();
+        Assert.Equal((on is null ? null : DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture), what), (visit.On, visit.Name));
+    }
+
     [Fact]
     public void VisitsStandByTheirDayAndThoseWithoutOneLast()
     {

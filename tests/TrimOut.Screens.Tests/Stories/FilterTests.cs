@@ -162,13 +162,13 @@ public class FilterTests
         user.Press("2", "]").Press("/").Write("kitchen").Press("enter");
         string Tag() => ((WalkScreen)user.Shell.Screen).Subject(user.Shell.Context)!.Name;
         Assert.Equal("W01", Tag());
-        user.Press("down");
+        user.Press("right");
         Assert.Equal("W03", Tag());
-        user.Press("down");
+        user.Press("right");
         Assert.Equal("W03", Tag());
         user.Press("]");
         Assert.Equal(("W03", "kitchen"), (Tag(), ((WalkScreen)user.Shell.Screen).Search));
-        user.Press("esc", "down");
+        user.Press("esc", "right");
         Assert.Equal("W02", Tag());
     }
 

@@ -27,7 +27,7 @@ public class LaterStepsTests
     public void MarkingGoesOnToWhatIsAskedAndPastWhatIsOffered()
     {
         var shell = AtHang();
-        shell.Press("down");
+        shell.Press("right");
         while (!Progress.Of(_job.Unit("W02"), Phase.Hang, _job.Scribe.Steps).Complete)
             MarkHere(shell);
         Assert.True(Progress.Of(_job.House, Phase.Hang, _job.Scribe.Steps).Complete);
@@ -41,8 +41,8 @@ public class LaterStepsTests
     public void WhatIsOfferedCanBeMarked()
     {
         var shell = AtHang();
-        for (var step = 0; step < 8; step++)
-            shell.Press("right");
+        while (((WalkScreen)shell.Screen).Step(shell.Context) != LaterSteps.Levelled)
+            shell.Press("down");
         shell.Press("space");
         Assert.NotNull(_job.Unit("W01").MarkOf(LaterSteps.Levelled));
     }

@@ -20,7 +20,7 @@ public class OrderOfWorkTests
         using var user = At(new TestJob().Window("W01").Mark("W01", "brackets-fixed").Mark("W01", "centre-support-clear").Mark("W01", "looked-over")
             .Say("W01", UnitFacts.OutOfLevel, "0"),
             width, height);
-        user.Press("2", "]", "]", "]", "]", "]", "]", "right", "space").Sees("\"Box matched\" (Receive) is not done yet.")
+        user.Press("2", "]", "]", "]", "]", "]", "]", "down", "space").Sees("\"Box matched\" (Receive) is not done yet.")
             .Sees("STOP \"Checked for damage\" is marked done;")
             .Sees("W01, Clicked in: ").Sees("Why all the same:");
         Assert.Null(MarkOf(user, "W01", "clicked-in"));

@@ -133,7 +133,7 @@ public class TypedAheadTests
     {
         _job.Pulled("W01").Pulled("W02").Mark("W01", "cable-found");
         using var user = User();
-        user.Press("2", "]", "]", "left", "left", "left");
+        user.Press("2", "]", "]", "up", "up", "up");
         var walk = (Walk.WalkScreen)user.Shell.Screen;
         Assert.Equal("cable-found", walk.Step(user.Shell.Context)!.Id);
         user.Press("x").Sees("W01, ").Sees(" done already.");
@@ -154,7 +154,7 @@ public class TypedAheadTests
     public void TheKeyToAnotherStepStandsOnTheBottomLine()
     {
         using var user = User();
-        user.Press("2").Sees("Right Next step");
+        user.Press("2").Sees("Up Step before");
     }
 
     [Fact]

@@ -24,6 +24,39 @@ public class WalkTests
         Assert.All(user.House.Units, u => Assert.NotNull(u.MarkOf(step)));
     }
 
+    /// <summary>Steps stand one above the other: the arrow that points at a step goes there, and Left and Right go through units, as on a sheet.</summary>
+    [Fact]
+    public void UpGoesToTheStepBeforeFirstAndOnlyThenToTheUnitBefore()
+    {
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Window("W02").Scribe);
+        user.Press("2", "]");
+        var steps = user.Shell.Context.Steps.Open(Phase.RoughIn, user.House.Units[0]).Select(s => s.Id).ToList();
+        Assert.Equal(("W01", steps[0]), At());
+        user.Press("down", "right");
+        Assert.Equal(("W02", steps[1]), At());
+        user.Press("up");
+        Assert.Equal(("W02", steps[0]), At());
+        user.Press("up");
+        Assert.Equal(("W01", steps[^1]), At());
+        user.Press("down");
+        Assert.Equal(("W02", steps[0]), At());
+        user.Press("left");
+        Assert.Equal(("W01", steps[0]), At());
+        user.Press("up");
+        Assert.Equal(("W01", steps[0]), At());
+
+        (string Unit, string Step) At() => user.Shell.Screen is Walk.WalkScreen walk
+            ? (walk.Subject(user.Shell.Context)!.Name, walk.Step(user.Shell.Context)!.Id) : default;
+    }
+
+    [Fact]
+    public void UpAndDownBesideWhatIsTypedForTheFilterChooseWhoWalks()
+    {
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Window("W02").Scribe);
+        user.Press("2", "]", "/").Write("w0").Press("down", "enter");
+        Assert.Equal("W02", ((Walk.WalkScreen)user.Shell.Screen).Subject(user.Shell.Context)!.Name);
+    }
+
     [Fact]
     public void EvidenceIsAskedForBeforeAStepIsMarkedAndJudgedOnTheSpot()
     {
@@ -73,7 +106,7 @@ public class WalkTests
         using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
         user.Press("2", "]");
         while (((Walk.WalkScreen)user.Shell.Screen).StepId != "tested-first")
-            user.Press("right");
+            user.Press("down");
         user.Press("x").Type("12 ohm").Sees("CAUTION W01: The loop reads 12 ohm");
     }
 

@@ -38,7 +38,7 @@ public class WayThroughTheHouseTests
     public void TheJobSheetStandsOnTheUnitThatWasWalkedLast()
     {
         using var user = At(ThreeWindows());
-        user.Press("2", "down", "down", "esc");
+        user.Press("2", "right", "right", "esc");
         Assert.Equal("W03", ((JobSheetScreen)user.Shell.Screen).UnitAt(user.Shell.Context)!.Tag);
     }
 
@@ -54,12 +54,13 @@ public class WayThroughTheHouseTests
 
     [Theory]
     [InlineData("7", "home")]
+    [InlineData("7", "w")]
     [InlineData("3", "down")]
     [InlineData("9", "down")]
     public void EscGoesBackToTheWalkFromTheScreenThatWasGoneTo(string section, string key)
     {
         using var user = At(ThreeWindows());
-        user.Press("2", "]", "down", section, key, "esc");
+        user.Press("2", "]", "right", section, key, "esc");
         var walk = Assert.IsType<WalkScreen>(user.Shell.Screen);
         Assert.Equal((Phase.RoughIn, "W02"), (walk.Phase, walk.UnitAt(user.Shell.Context)!.Tag));
         user.Press(section, key, "2");
@@ -91,7 +92,7 @@ public class WayThroughTheHouseTests
         using var user = At(ThreeWindows());
         user.Press("2", "]", "]", "]");
         while (((WalkScreen)user.Shell.Screen).Step(user.Shell.Context)!.Evidence.Length < 3)
-            user.Press("right");
+            user.Press("down");
         var step = ((WalkScreen)user.Shell.Screen).Step(user.Shell.Context)!;
         user.Press("enter");
         var first = user.Shell.Typing!.Entry.InPlace;
@@ -115,10 +116,10 @@ public class WayThroughTheHouseTests
         using var user = At(ThreeWindows());
         user.Press("2", "]");
         while (!((WalkScreen)user.Shell.Screen).Step(user.Shell.Context)!.Evidence.Contains(RunFacts.Photo))
-            user.Press("right");
+            user.Press("down");
         user.Press("enter").Type("photos/W01.jpg").Sees("There is no file photos/W01.jpg");
         Assert.Equal("photos/W01.jpg", user.House.Units[0].Run!.Item.Get(RunFacts.Photo));
-        user.Press("left", "right", "space").DoesNotSee("There is no file").Type("the wall is open").Sees("There is no file photos/W01.jpg");
+        user.Press("up", "down", "space").DoesNotSee("There is no file").Type("the wall is open").Sees("There is no file photos/W01.jpg");
     }
 
     [Fact]
@@ -127,7 +128,7 @@ public class WayThroughTheHouseTests
         using var user = At(new TestJob().Window("W01").Say("W01", WindowFacts.Mount, "inside"));
         user.Press("2", "]", "]", "]", "]");
         while (!((WalkScreen)user.Shell.Screen).Step(user.Shell.Context)!.Evidence.Contains(UnitFacts.OrderWidth))
-            user.Press("right");
+            user.Press("down");
         user.Press("enter").Sees("Nothing is offered: ");
     }
 

@@ -58,7 +58,7 @@ internal sealed class Installer(TerminalUser user)
             user.Press("space");
             AnswerWhileAsked();
             if ((House, user.Shell.Screen) == before)
-                user.Press("right");
+                user.Press("down");
         }
     }
 

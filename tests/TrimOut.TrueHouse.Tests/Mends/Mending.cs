@@ -39,7 +39,7 @@ public sealed partial class Mending(Walk walk, Stage stage, Said said)
         .Select(m => LengthText.Read(m.Value.Replace(" in", "\"", StringComparison.Ordinal), Book.House.DisplayUnits).Value)];
 
     /// <summary>The side that the mend names.</summary>
-    public string Side => Said.Mend.Contains("left", StringComparison.Ordinal) ? "left" : "right";
+    public string Side => Said.Mend.Split(' ', ',', ';', '.', ':').First(word => word is "left" or "right");
 
     /// <summary>What is written in a fact now.</summary>
     public Length Now(string name, Fact<Length> fact) => Book.House.Find(Book.IdOf(fact.Subject, name))!.Get(fact)!.Value;

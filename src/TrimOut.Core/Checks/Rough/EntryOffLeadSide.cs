@@ -18,6 +18,8 @@ public sealed class EntryOffLeadSide : UnitCheck
     private static readonly Message OtherSideReached =
         new("The cable leaves the wall on the {0} and reaches the unit on the {1}. A tail of {2} reaches across.");
     private static readonly Message MoveEntry = new("Move the entry to the {0} now, while the wall is open.");
+    private static readonly Message MoveOrPutBack =
+        new("Move the entry to the {0} now, while the wall is open; or put the lead side to {1} if that was mistyped.");
     private static readonly Message PutBack =
         new("The motor is on the {0} too: put the lead side back to {0} if it was mistyped, and leave the cable where it is.");
     private static readonly Message LeadAcross = new("Lead the cable across behind the head cover, and see that the tail reaches.");
@@ -39,11 +41,14 @@ public sealed class EntryOffLeadSide : UnitCheck
         if (entry == lead)
             return new Outcome.Fine();
         // Two against one: the kind has its motor where the cable comes out.
-        var mistyped = subject.Kind?.MotorEnd is MotorEnd.Left or MotorEnd.Right && subject.MotorSide == entry;
+        var known = subject.Kind?.MotorEnd is MotorEnd.Left or MotorEnd.Right;
+        var mistyped = known && subject.MotorSide == entry;
         var (leaves, reaches) = (Arg.Value(UnitFacts.EntrySide, entry), Arg.Value(UnitFacts.LeadSide, lead));
         return new Outcome.Found(
             TailAcross(subject, lead) is { } tail ? OtherSideReached.With(leaves, reaches, Arg.AtLeast(tail)) : OtherSide.With(leaves, reaches),
-            mistyped ? PutBack.With(leaves) : Moment.WallOpen(subject) ? MoveEntry.With(reaches) : LeadAcross,
+            mistyped ? PutBack.With(leaves)
+                : !Moment.WallOpen(subject) ? LeadAcross
+                : known ? MoveEntry.With(reaches) : MoveOrPutBack.With(reaches, leaves),
             FieldRef.To(subject.Item, mistyped ? UnitFacts.LeadSide : UnitFacts.EntrySide));
     }
 

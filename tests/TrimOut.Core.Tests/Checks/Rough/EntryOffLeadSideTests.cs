@@ -32,8 +32,9 @@ public class EntryOffLeadSideTests
         var other = Jobs.Walked().Say("W01", UnitFacts.EntrySide, "right").Fault(Check, "W01");
         Assert.StartsWith("Move the entry to the left", other.Mend, StringComparison.Ordinal);
         Assert.Equal("entry-side", other.Mends.Field);
-        Assert.StartsWith("Move the entry", Jobs.Walked().SayOf("Roller", CoveringKindFacts.MotorEnd, "either").Say("W01", UnitFacts.LeadSide, "right")
-            .Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.EndsWith("while the wall is open.", other.Mend, StringComparison.Ordinal);
+        Assert.Equal("Move the entry to the right now, while the wall is open; or put the lead side to left if that was mistyped.", Jobs.Walked().SayOf("Roller", CoveringKindFacts.MotorEnd, "either").Say("W01", UnitFacts.LeadSide, "right")
+            .Fault(Check, "W01").Mend);
     }
 
     [Fact]
