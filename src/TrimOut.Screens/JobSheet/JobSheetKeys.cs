@@ -6,6 +6,7 @@ using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
+using TrimOut.Screens.InService;
 using TrimOut.Screens.People;
 using TrimOut.Screens.Rooms;
 using TrimOut.Screens.Sheets;
@@ -64,6 +65,7 @@ internal static class JobSheetKeys
             (s, context) => Transition.Save(s, AddItems.Unit(context.House, s.Current(context)!.Window.Id))) { Disabled = NoUnit, OnBar = false },
         new KeyAction<JobSheetScreen>("P", "People, dates", "Contacts with their numbers, visits with who is expected, and boxes that are not here.",
             (s, context) => Transition.Open(s, PeopleScreen.On(null, context))) { OnBar = false },
+        ServiceKeys.Opening<JobSheetScreen>((s, context) => s.Current(context)?.Item),
         new KeyAction<JobSheetScreen>("-", "Leave out", LeavingOut.Help, (s, context) => Transition.Type(s, LeavingOut.Ask(s, s.Current(context)!.Window)))
             { Disabled = (s, context) => LeavingOut.NotBecause(s.LeftOut(context) ?? s.Current(context)?.Window), OnBar = false },
         new KeyAction<JobSheetScreen>("b", "Bring back", "Brings the window under the cursor back that was left out, or else a removed one, with all it had.",
