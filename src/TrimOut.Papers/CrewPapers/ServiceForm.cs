@@ -44,21 +44,22 @@ internal static class ServiceForm
                 u.OnPanel ? Blank : Dash, Join(" / ", [u.Entry(UnitFacts.OpenGap), u.Entry(UnitFacts.CloseGap)]), Blank)), "No units yet.");
     }
 
+    private static readonly string[] OnceAYear =
+    [
+        "Every unit once fully open and once fully closed, level with its neighbors",
+        "Brackets, screws and end plugs tight, nothing that rubs or frays",
+        "No cord, chain or cable loop that hangs free within a child's reach",
+        "Every escape window opens past its covering, by hand and without power",
+        "Every remote and every preset, and the batteries of remotes",
+        "Labels and sheet at the panel legible, air around it; mains side only by a licensed electrician",
+        "Open items of the book, and claims that are open",
+    ];
+
     private static void Again(MarkdownWriter to, PaperData data) => to.Table(["What", "Step", "Since", "Done"],
         AskedAgain.Waiting(data.House).Select(w => Row(NameOf(data.House, w.Subject.Item), Ours(w.Step.Label), NameOf(data.House, w.Since.Item), Box)),
         "Nothing is to be done again.");
 
-    private static void Yearly(MarkdownWriter to, PaperData data) => to.Table(["Once a year", "Seen"],
-        new[]
-        {
-            "Every unit once fully open and once fully closed, level with its neighbors",
-            "Brackets, screws and end plugs tight, nothing that rubs or frays",
-            "No cord, chain or cable loop that hangs free within a child's reach",
-            "Every escape window opens past its covering, by hand and without power",
-            "Every remote and every preset, and the batteries of remotes",
-            "Labels and sheet at the panel legible, air around it; mains side only by a licensed electrician",
-            "Open items of the book, and claims that are open",
-        }.Select(what => Row(Ours(what), Box)));
+    private static void Yearly(MarkdownWriter to, PaperData data) => to.Table(["Once a year", "Seen"], OnceAYear.Select(what => Row(Ours(what), Box)));
 
     private static Inline Then(HomeRun? run, params Fact[] first) => first.Select(f => run?.Shown(f)).FirstOrDefault(s => s is not null) ?? Dash;
 

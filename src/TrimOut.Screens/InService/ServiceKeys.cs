@@ -11,7 +11,7 @@ namespace TrimOut.Screens.InService;
 internal static class ServiceKeys
 {
     /// <summary>The key that opens the screen, wherever it does.</summary>
-    public const string Stroke = "I";
+    public const string Stroke = "H";
 
     private const string Name = "In service";
 

@@ -304,7 +304,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
             var due = DueInService.Of(scribe.House, scribe.Today).Where(d => d.Pressing).Select(d => d.Say.In(scribe.House)).ToList();
             Notices = [.. HouseSource.Remarks(house), .. HouseSource.Holes(house, scribe.Log),
                 .. new[] { BackupPlace.NotKnownWhere(), backup.GetAwaiter().GetResult(), why, kept }.OfType<string>(),
-                .. due.Count == 0 ? Array.Empty<string>() : [$"In service: {string.Join(" ", due)} I on the job sheet shows all of it."]];
+                .. due.Count == 0 ? Array.Empty<string>() : [$"In service: {string.Join(" ", due)} H on the job sheet shows all of it."]];
             _papers.InDoubt = house.InDoubt;
             _choices = PaperFiles.WrittenBeside(house.Where, WrittenPapers.OfUser);
             Remember(_settings.Opened(house.Where));

@@ -26,7 +26,7 @@ public class ServiceTests
     public void AUnitIsReplacedByOneLineAndItsStepsAreAskedAgain(int width, int height)
     {
         using var user = At(Accepted(), width, height);
-        user.Press("I").Sees("Nothing was done yet; n records what was done").Press("n").Sees("W01");
+        user.Press("H").Sees("Nothing was done yet; n records what was done").Press("n").Sees("W01");
         user.Write("W01 replaced, serial B-7, claim C-17, motor grinds").Sees("asked again").Press("enter");
         user.Sees("W01 replaced").Sees("claim open").Sees("Serial put in: B-7").Sees("To be done again").Sees("Serial taken off: A-1");
         var unit = user.House.Units.Single(u => u.Tag == "W01");
@@ -41,7 +41,7 @@ public class ServiceTests
     public void WhatCanNotBeRecordedStaysInItsFieldWithTheReason()
     {
         using var user = At(Accepted());
-        user.Press("I", "n").Write("W01 yearly visit").Press("enter").Sees("A yearly visit is of the house");
+        user.Press("H", "n").Write("W01 yearly visit").Press("enter").Sees("A yearly visit is of the house");
         Assert.Empty(user.House.Services);
     }
 
@@ -49,7 +49,7 @@ public class ServiceTests
     public void FromTheSheetOfARemoteTheLineBeginsWithIt()
     {
         using var user = At(Accepted());
-        user.Press("5", "enter", "I", "n").Type("Hall battery changed yesterday");
+        user.Press("5", "enter", "H", "n").Type("Hall battery changed yesterday");
         Assert.Equal("Hall battery changed 2027-03-01", Assert.Single(user.House.Services).Name);
         user.Sees("Hall battery changed").Press("esc").Sees("Hall");
         Assert.IsType<SheetScreen>(user.Shell.Screen);
@@ -59,7 +59,7 @@ public class ServiceTests
     public void OneUndoBringsTheUnitBackAsItWas()
     {
         using var user = At(Accepted());
-        user.Press("I", "n").Type("W01 replaced").Press("u", "u").Sees("Nothing was done yet");
+        user.Press("H", "n").Type("W01 replaced").Press("u", "u").Sees("Nothing was done yet");
         Assert.Equal("A-1", user.House.Units[0].Show(UnitFacts.Serial));
         Assert.NotNull(user.House.Units[0].MarkOf(StepList.Find("clicked-in")!));
     }
@@ -68,7 +68,7 @@ public class ServiceTests
     public void TheListIsNarrowedByWhatIsTypedAndARecordIsRemovedAfterAQuestion()
     {
         using var user = At(Accepted());
-        user.Press("I", "n").Type("W01 repaired, loose bracket").Press("n").Type("Hall battery changed");
+        user.Press("H", "n").Type("W01 repaired, loose bracket").Press("n").Type("Hall battery changed");
         user.Press("/").Type("bracket").Sees("W01 repaired").DoesNotSee("Hall battery").Press("X").Sees("Remove W01 repaired").Press("X");
         Assert.Equal("Hall battery changed 2027-03-02", Assert.Single(user.House.Services).Name);
     }
@@ -79,6 +79,6 @@ public class ServiceTests
         var job = Accepted().SayOf("Test house", HouseFacts.WarrantyTerm, "six months");
         job.Do(QuickService.Read(job.House, "W01 replaced, serial B-7", new DateOnly(2027, 3, 1)));
         using var user = At(job);
-        user.Press("I").Sees("W01 replaced 2027-03-01, to be done again: ").Sees("The crew's warranty ends on 2027-03-31");
+        user.Press("H").Sees("W01 replaced 2027-03-01, to be done again: ").Sees("The crew's warranty ends on 2027-03-31");
     }
 }
