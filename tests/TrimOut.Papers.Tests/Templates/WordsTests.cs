@@ -19,7 +19,7 @@ public class WordsTests
 {
     private static readonly PaperData[] Houses =
         [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).Scribe.Log), FinishedHouse.Data(new TestJob().Scribe.Log),
-            .. SampleJobs.Names.Select(SampleJobs.Data)];
+            .. SampleJobs.Names.Select(SampleJobs.Data), FinishedHouse.Data(ServedHouse.Build().Scribe.Log)];
 
     public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
 
