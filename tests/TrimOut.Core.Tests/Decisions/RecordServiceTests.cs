@@ -127,7 +127,9 @@ public class RecordServiceTests
         var earlier = new StepList(StepList.All.Where(s => s.Since == 1).Select(s => s with
         {
             Evidence = [.. s.Evidence.Where(f => s.SinceOf(f) == 1)],
-            Later = System.Collections.Immutable.ImmutableDictionary<Fact, int>.Empty, AlsoSince = 1, UndecidedSince = 1,
+            Later = System.Collections.Immutable.ImmutableDictionary<Fact, int>.Empty,
+            AlsoSince = 1,
+            UndecidedSince = 1,
         }));
         var old = new TestJob(steps: earlier).Window("W01").Add(ItemKind.Remote, "Hall");
         foreach (var step in earlier.Steps.Where(s => s.Subject == ItemKind.Unit && s.Applies(old.Unit("W01"))))
