@@ -32,8 +32,12 @@ public static class SetFact
         return fact.ReadTyped(typed, house, today)
             .Then(stored => Rules(house, item, fact, stored))
             .Then<Draft>(stored =>
-                WithCompanions(new Draft($"{name}: {Shown(fact, stored, house)}").PutStored(item.Id, field, stored), house, item, fact, field));
+                WithCompanions(Put(new Draft($"{name}: {Shown(fact, stored, house)}"), item, fact, field, stored), house, item, fact, field));
     }
+
+    private static Draft Put(Draft draft, Item item, Fact fact, string field, string stored) =>
+        fact == UnitFacts.HeadCover && stored == HeadCover.NoCoverToCome
+            ? draft.WithNoCover(out var none).PutStored(item.Id, field, none) : draft.PutStored(item.Id, field, stored);
 
     private static Result<string> Rules(House house, Item item, Fact fact, string stored)
     {

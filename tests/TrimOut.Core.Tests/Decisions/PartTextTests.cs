@@ -200,6 +200,17 @@ public class PartTextTests
         Assert.NotEmpty(SheetValues.BlankIn(job.House.ItemsOf(ItemKind.HubType).Single()));
     }
 
+    [Fact]
+    public void AHouseThatBeginsWithAMakersHeadCoverCanStillSayNone()
+    {
+        var job = new TestJob(store: new MemoryStore("laptop", Begun(Cover("Fascia"))));
+        Assert.Equal(["Fascia", "None"], job.House.ItemsOf(ItemKind.HeadCover).Select(job.House.NameOf).Order());
+        Assert.Empty(NewHouse.LeftOut(DisplayUnits.Inches, [Cover("Fascia"), Cover("Valance")]));
+        Assert.Single(new TestJob(store: new MemoryStore("laptop", Begun(Cover("none")))).House.ItemsOf(ItemKind.HeadCover));
+    }
+
+    private static PartSheet Cover(string name) => PartText.Read($"trimout-part: 1\nkind: head-cover\nname: {name}\n").Value;
+
     private static ImmutableList<Change> Begun(PartSheet part)
     {
         var scribe = new Scribe(new MemoryStore(), TimeProvider.System, "Ash");
