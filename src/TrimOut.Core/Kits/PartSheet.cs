@@ -30,6 +30,9 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     private static string Short(string by) => AboutSheet.Of(ItemKind.CoveringKind, AboutSheet.HeldBy).ReadTyped(by, House.Empty).Ok
         ? by : new StringInfo(by).SubstringByTextElements(0, AboutSheet.LongestName);
 
+    /// <summary>Against which other sheet or edition its file says that its values were checked, so that none counts; null where it says none.</summary>
+    public string? HeldAgainstOther { get; init; }
+
     /// <summary>The edition of its sheet; null where none is said.</summary>
     public string? Edition => About.GetValueOrDefault(AboutSheet.Edition);
 

@@ -18,6 +18,7 @@ public class PullSheetTests
         Assert.Equal(["52 ft\u00A0?", "52 ft\u00A0?"], Row(job)[6..8]);
         Assert.Contains("Less of the allowance is cut where the cable may be no longer: W01 52 ft, not 53 ft\u00A0?.", Text(), StringComparison.Ordinal);
         Assert.Contains("less of the allowance, for the cable may be no longer: W01", Text("parts-list"), StringComparison.Ordinal);
+        Assert.Equal("52 ft\u00A0?", PaperList.Find("parts-list")!.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Cable")[0][1]);
         job.SayOf("16/2", CableTypeFacts.LongestRun, "60 ft");
         Assert.Equal(["53 ft\u00A0?", "60 ft\u00A0?"], Row(job)[6..8]);
         Assert.DoesNotContain("ess of the allowance", Text() + Text("parts-list"), StringComparison.Ordinal);

@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
@@ -48,7 +49,8 @@ internal static class CableParts
                         .But(HeldBack, cuts.TooLong.Select(r => r.Name)).But(LessAllowance, known.Where(r => r.ShownBeforeLimit is not null).Select(r => r.Name)));
                 if (known.Count > 0 && TypedByNobody(house, known) is { } begun)
                     line = line with { CountedFrom = line.CountedFrom.And(begun) };
-                yield return line with { AtLeast = open.Count + held.Count > 0 };
+                yield return (line with { AtLeast = open.Count + held.Count > 0 })
+                    .By(runs.SelectMany(r => UncheckedValues.Read(r.Unit, u => (u.Run!.IsTooLong, u.Run.Needed)).Unchecked));
             }
             yield return Boxes(cuts, plan, inches).By(cuts.Cable.Item, CableTypeFacts.BoxLength);
         }
