@@ -1,4 +1,3 @@
-using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
@@ -14,18 +13,15 @@ internal static class SheetsInUse
     public static Section Section { get; } = new("sheets_used", "Makers' sheets", Write);
 
     private static void Write(MarkdownWriter to, PaperData data) =>
-        to.Table(["Part", "Maker's sheet", "Edition", "Checked by", "Checked on", "Values not checked"],
-            Parts(data.House).Select(p => Of(data.House, p)), "No part of the kit is used yet.");
+        to.Table(["Part", "Maker's sheet", "Edition", "Checked by", "Checked on"],
+            Parts(data.House).Select(Of), "No part of the kit is used yet.");
 
-    private static Inline[] Of(House house, KitSheet part)
+    private static Inline[] Of(KitSheet part)
     {
         var kind = part.Item.Kind;
-        var about = PartSheet.Of(house, part.Item).About;
+        var (by, on) = PartSheet.CheckedLast(part.Item);
         return Row(part.OnPaper(), part.EntryOrNotYet(AboutSheet.Of(kind, AboutSheet.Sheet)), part.EntryOrNotYet(AboutSheet.Of(kind, AboutSheet.Edition)),
-            about.GetValueOrDefault(AboutSheet.HeldBy).OrDash(),
-            about.TryGetValue(AboutSheet.HeldOn, out var on) && DateOnly.TryParseExact(on, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
-                ? day.OnPaper() : Dash,
-            Number(SheetValues.NotHeldIn(part.Item).Count()));
+            by.OrDash(), on.OrDash());
     }
 
     /// <summary>Each part that something in the house is made of, once, in the order of the kit; no head cover is no part.</summary>
