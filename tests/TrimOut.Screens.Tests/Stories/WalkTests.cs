@@ -66,6 +66,15 @@ public class WalkTests
         Assert.Equal("36\"", user.House.Windows[0].Show(WindowFacts.RoughWidth));
     }
 
+    /// <summary>The findings beside an open line are judged as if its value were saved now.</summary>
+    [Fact]
+    public void ABoxLabelThatIsBeingTypedIsNotReadBeforeItsOrder()
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.OrderedOn, "2026-03-02");
+        using var user = new TerminalUser(new TestDesk(job.Clock), job.Scribe);
+        user.Press("2", "]", "]", "]", "]", "]", "space").Write("W01").Sees("Box label").DoesNotSee("0001-01-01").DoesNotSee("its box was read on");
+    }
+
     [Fact]
     public void AStepThatIsNotNeededAsksWhy()
     {
