@@ -159,6 +159,14 @@ public class BinderTests
     }
 
     [Fact]
+    public void OfAnElectricalReadingAMissingInstrumentIsNamed()
+    {
+        var job = new TestJob().Window("W01").Say("W01", RunFacts.FirstLoop, "0.42");
+        Assert.Contains(Page(job.Scribe.Log).QuerySelectorAll("p"), p => p.TextContent.StartsWith("Read:", StringComparison.Ordinal)
+            && p.TextContent.Contains("instrument not noted, Test crew", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void OpenAndWaivedFindingsStandApart()
     {
         var page = Page(Finished);
