@@ -7,6 +7,7 @@ using Markdig.Syntax;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
+using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 using TrimOut.Testing;
 
@@ -77,6 +78,29 @@ public class BinderTests
     }
 
     [Fact]
+    public void WhoeverHasThePartIsCalledWhereNobodyWasChosenAndNoNumberNoted()
+    {
+        var job = FinishedHouse.Build();
+        job.SayOf("R. Example", ContactFacts.AfterHandover, "").SayOf("", HouseFacts.WarrantyCall, "").SayOf("R. Example", ContactFacts.Name, "Ash Example");
+        Contact("Volt Example", "electrician", "555 0102");
+        Contact("Site Example", "other", "555 0198");
+        Assert.Equal([("Ash Example", "555 0101"), ("Volt Example", "555 0102")], Called());
+
+        job.SayOf("", HouseFacts.WarrantyCall, "Crew desk, 555 0150");
+        Assert.Equal([("Crew desk", "555 0150"), ("Volt Example", "555 0102")], Called());
+        job.SayOf("Volt Example", ContactFacts.AfterHandover, "no");
+        Assert.Equal([("Crew desk", "555 0150"), ("Sparks Example", "______")], Called());
+        job.SayOf("Volt Example", ContactFacts.AfterHandover, "").SayOf("", HouseFacts.Client, "Volt Example");
+        Assert.Equal([("Crew desk", "555 0150"), ("Sparks Example", "______")], Called());
+
+        void Contact(string name, string part, string number) =>
+            job.Add(ItemKind.Contact, name).SayOf(name, ContactFacts.Part, part).SayOf(name, ContactFacts.Telephone, number);
+
+        IEnumerable<(string, string)> Called() => Table(Page(job.Scribe.Log), "Whom to call", 0)
+            .Where(c => !c[0].StartsWith("The maker", StringComparison.Ordinal)).Select(c => (c[1], c[2]));
+    }
+
+    [Fact]
     public void ADayThatIsStillToComeReadsAsPlanned()
     {
         var early = Binder.Markdown(Finished, new DateOnly(2026, 9, 1), FinishedHouse.Report(Finished.House));
@@ -123,6 +147,23 @@ public class BinderTests
         var read = Page(Finished).QuerySelectorAll("p").Select(p => p.TextContent)
             .First(p => p.StartsWith("Read:", StringComparison.Ordinal));
         Assert.Contains($"({test[6].Split(", ")[0]}) Meter 7, calibrated 2026-01-09, Test crew, 2026-03-12", read, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OfLengthsNoInstrumentIsNamed()
+    {
+        var read = Page(Finished).QuerySelectorAll("p").Select(p => p.TextContent).Where(p => p.StartsWith("Read:", StringComparison.Ordinal)).ToList();
+        Assert.Equal(3, read.Count);
+        Assert.Single(read, p => p.Contains("Meter 7", StringComparison.Ordinal));
+        Assert.Equal(2, read.Count(p => p.StartsWith("Read: (1) Test crew, 2026-", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void OfAnElectricalReadingAMissingInstrumentIsNamed()
+    {
+        var job = new TestJob().Window("W01").Say("W01", RunFacts.FirstLoop, "0.42");
+        Assert.Contains(Page(job.Scribe.Log).QuerySelectorAll("p"), p => p.TextContent.StartsWith("Read:", StringComparison.Ordinal)
+            && p.TextContent.Contains("instrument not noted, Test crew", StringComparison.Ordinal));
     }
 
     [Fact]

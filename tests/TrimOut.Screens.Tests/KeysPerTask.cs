@@ -88,7 +88,7 @@ internal sealed record KeysPerTask(string Name, int Were, int Keys)
         var job = new TestJob().Window("W01").Say("W01", UnitFacts.LeadSide, "left").Say("W01", UnitFacts.Power, "panel");
         foreach (var step in StepList.Of(Phase.WalkThrough, job.Unit("W01")).ToList())
             job.Do(MarkStep.NotNeeded(job.Unit("W01"), step, "walked with the architect"));
-        job.Do(QuickLegs.Add(job.Run("W01"), "up 8, across 46 in wall, down 3"));
+        job.Do(QuickLegs.Add(job.Run("W01"), "up 8, across 46 in wall, down 3, in wall"));
         var (shell, keys) = (At(job), 0);
         shell.Press("2");
         while (((TrimOut.Screens.Walk.WalkScreen)shell.Screen).Phase < phase)

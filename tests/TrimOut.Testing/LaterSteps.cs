@@ -41,6 +41,8 @@ public static class LaterSteps
         UndecidedSince = 1,
         AlsoSince = 1,
         AlsoMissing = s.AlsoSince == 1 ? s.AlsoMissing : _ => null,
+        LaterMissing = _ => null,
+        LaterMissingSince = 1,
     }));
 
     /// <summary>The second version.</summary>

@@ -15,6 +15,7 @@ public sealed record QuickLeg(LegDirection Direction, Length Length, CablePlace?
 /// <summary>One line that adds the legs of a home run, from the panel on: <c>up 8, across 46 in wall, down 3</c>.</summary>
 /// <remarks>
 /// Each leg is its direction, its length as cable is measured in the house, and what is around it; nothing is taken over from the leg before.
+/// A place that stands alone at the end of the line is that of all its legs that have none: <c>up 8, across 46, down 3, in wall</c>.
 /// </remarks>
 public static class QuickLegs
 {
@@ -27,9 +28,12 @@ public static class QuickLegs
     {
         var legs = ImmutableArray.CreateBuilder<QuickLeg>();
         var (bare, other) = ((string?)null, (string?)null);
-        foreach (var text in line.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        var texts = line.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        foreach (var text in texts)
         {
             var leg = Leg(text, house);
+            if (!leg.Ok && legs.Count > 0 && legs.Count == texts.Length - 1 && PlaceAlone(text, house) is { } around)
+                return legs.Select(l => l.Place is null ? l with { Place = around } : l).ToImmutableArray();
             if (!leg.Ok)
                 return new Refusal($"Leg {NumberText.Plain(legs.Count + 1)}: {leg.Reason}");
             legs.Add(leg.Value.Leg);
@@ -43,8 +47,10 @@ public static class QuickLegs
         return legs.Count == 0 ? new Refusal($"Type the legs from the panel on, such as {Example(house)}.") : legs.ToImmutable();
     }
 
-    /// <summary>The change that adds the legs of a line behind those that a run has.</summary>
-    public static Result<Draft> Add(HomeRun run, string line) => Read(line, run.House).Then<Draft>(legs =>
+    /// <summary>The change that adds the legs of a line behind those that a run has; a place alone is said of all its legs that have none.</summary>
+    public static Result<Draft> Add(HomeRun run, string line) => Around(run, line) is var (place, open)
+        ? open.Aggregate(new Draft($"{LegFacts.Place.Label} of {run.Name}: {LegFacts.Place.Show(place, run.House)}"), (d, leg) => d.Put(leg.Id, LegFacts.Place, place))
+        : Read(line, run.House).Then<Draft>(legs =>
     {
         var draft = new Draft($"{NumberText.Counted(legs.Length, "leg")} of {run.Name}: {InWords(legs, run.House)}");
         foreach (var leg in legs)
@@ -56,7 +62,18 @@ public static class QuickLegs
     });
 
     /// <summary>What was understood of a line, with the length of all of it.</summary>
-    public static string Echo(HomeRun run, ImmutableArray<QuickLeg> legs)
+    public static Result<string> Echo(HomeRun run, string line) => Around(run, line) is var (place, open)
+        ? $"{LegFacts.Place.Show(place, run.House)}: around {NumberText.Counted(open.Count, "leg")} of which nothing is said"
+        : Read(line, run.House).Then<string>(legs => Echo(run, legs));
+
+    /// <summary>A place that was typed alone, and the legs of a run that have none; null for any other line, and where each leg has one.</summary>
+    private static (CablePlace Place, IReadOnlyList<Leg> Open)? Around(HomeRun run, string line) => PlaceAlone(line.Trim(), run.House) is { } place
+        && run.Legs.Where(l => l.Place is null).ToList() is { Count: > 0 } open ? (place, open) : null;
+
+    private static CablePlace? PlaceAlone(string text, House house) =>
+        text.Length > 2 && char.IsLetter(text[0]) && LegFacts.Place.ReadTyped(text, house) is { Ok: true } stored ? KebabCase.Read<CablePlace>(stored.Value) : null;
+
+    private static string Echo(HomeRun run, ImmutableArray<QuickLeg> legs)
     {
         var all = legs.Aggregate(Length.Zero, (sum, leg) => sum + leg.Length);
         var open = legs.Count(l => l.Place is null);
@@ -108,8 +125,8 @@ public static class QuickLegs
         for (var count = Math.Min(4, words.Length - 1); count > 0; count--)
         {
             var last = string.Join(' ', words[^count..]);
-            if (last.Length > 2 && char.IsLetter(last[0]) && LegFacts.Place.ReadTyped(last, house) is { Ok: true } stored)
-                return (KebabCase.Read<CablePlace>(stored.Value), words[..^count]);
+            if (PlaceAlone(last, house) is { } place)
+                return (place, words[..^count]);
         }
         return (null, words);
     }

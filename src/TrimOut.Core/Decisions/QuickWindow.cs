@@ -18,6 +18,9 @@ public sealed partial record QuickWindow
 
     private const int MostUnits = 9;
 
+    // "no", "in" and "of" may be words of a kind's name, and of a room's.
+    private const int ShortestOfKind = 4;
+
     /// <summary>The tag.</summary>
     public required string Tag { get; init; }
 
@@ -87,6 +90,11 @@ public sealed partial record QuickWindow
             if (!choice.Ok)
                 return new Refusal(choice.Reason!);
             window = window with { Room = choice.Value };
+            if (window.WordsOfNewRoom(house).FirstOrDefault(w => IsOfTheWindow(w, house)) is { } word)
+            {
+                return new Refusal($"\"{word}\" is taken for a part of {choice.Value}, which would be new: the room comes last, behind all else. "
+                    + "A room that is called so is added under r on the job sheet.");
+            }
             text = text[..at];
         }
         var words = QuickWords.Of(text);
@@ -182,6 +190,19 @@ public sealed partial record QuickWindow
         Room is { Id: null } room && (room.Floor is { } floor && NewFloor(house, room) ? floor : room.Name)
             .Split(' ', StringSplitOptions.RemoveEmptyEntries) is [_, .., var last]
         && Understand(new QuickWindow { Tag = Tag }, last, house) is { Ok: true, Value: { Reach: null, Facing: null } } ? last : null;
+
+    /// <summary>What stands behind the first word of a new room's name and of a new floor; the first word may be any.</summary>
+    private IEnumerable<string> WordsOfNewRoom(House house) => Room is not { Id: null } room ? []
+        : QuickWords.Of(room.Name).Skip(1).Concat(room.Floor is { } floor && NewFloor(house, room) ? QuickWords.Of(floor).Skip(1) : []);
+
+    /// <summary>Whether a word, written out, says a size, a number of units, a side, a mount or a kind.</summary>
+    private static bool IsOfTheWindow(string word, House house) => Size().IsMatch(word) || Several().IsMatch(word)
+        || Whole<Side>(word) || Whole<Mount>(word)
+        || (word.Length >= ShortestOfKind && house.ItemsOf(ItemKind.CoveringKind)
+            .Any(k => house.NameOf(k).Split(' ', '-').Contains(word, SameName.Comparer)));
+
+    private static bool Whole<T>(string word)
+        where T : struct, Enum => Enum.GetValues<T>().Any(v => word.Equals(KebabCase.Of(v), StringComparison.OrdinalIgnoreCase));
 
     private static bool NewFloor(House house, RoomChoice room) => room.Floor is { } floor && !house.Floors.Contains(floor, SameName.Comparer);
 

@@ -11,6 +11,9 @@ public static class RoomNames
     /// <summary>Stands between a room and its floor.</summary>
     public const char BeforeFloor = '/';
 
+    // Before the room in the line of a new window.
+    private const char InLine = '@';
+
     /// <summary>Why a room can't be called so; null when it can.</summary>
     /// <param name="house">The house.</param>
     /// <param name="name">The name.</param>
@@ -57,7 +60,9 @@ public static class RoomNames
     }
 
     private static Result<RoomChoice> New(string name, string? floor, House house) =>
-        RoomFacts.Name.ReadTyped(name, house).Then(stored => floor is null
+        name.Contains(InLine, StringComparison.Ordinal) || floor?.Contains(InLine, StringComparison.Ordinal) == true
+        ? new Refusal("A new room has no @ in its name or floor. @ stands once in the line of a window, before its room; the next window has its own line.")
+        : RoomFacts.Name.ReadTyped(name, house).Then(stored => floor is null
             ? Free(house, stored, null)
             : RoomFacts.Floor.ReadTyped(floor, house).Then(on => Free(house, stored, on)));
 

@@ -50,12 +50,13 @@ public static class RunFacts
 
     public static readonly Fact<Length> TailFound = Of.Reading("tail-found", "Tail found",
         "Tail at the window as found after drywall and paint.", Phase.CloseIn, 0, 360);
-    public static readonly Fact<Resistance> SecondLoop = Of.Ohms("second-loop", "Second test, loop", "The same reading after drywall.", Phase.CloseIn);
+    public static readonly Fact<Resistance> SecondLoop = Of.Ohms("second-loop", "Second test, loop",
+        "Loop resistance after drywall, with the far end shorted as the first time, as the meter shows it.", Phase.CloseIn);
     public static readonly Fact<Resistance> SecondApart = Of.Ohms("second-apart", "2nd test, far end open",
         "With the far end open after drywall: it must read open.", Phase.CloseIn);
 
     public static readonly Fact<Resistance> SecondToFrame = Of.Ohms("second-to-frame", "2nd test, to the frame",
-        "The same reading after drywall: it must read open.", Phase.CloseIn);
+        "After drywall, both conductors held together at one end, far end open, to bare metal of the building: it must read open.", Phase.CloseIn);
 
     public static readonly Fact<ItemRef> Panel = Of.Item(ItemKind.Panel, "panel", "Panel", "The panel it lands on.", Phase.Power);
     public static readonly Fact<int> Output = Of.Count("output", "Output", "The output it lands on, from 1.", Phase.Power, 1, 64);

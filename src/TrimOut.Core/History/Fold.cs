@@ -36,11 +36,11 @@ internal static class Fold
     }
 
     /// <summary>The house as a draft would leave it: its values replace those that are there.</summary>
-    public static House Replacing(House house, Draft draft)
+    public static House Replacing(House house, Draft draft, DateTimeOffset saidAt)
     {
         var over = draft.Edits.OfType<Edit.Put>().SelectMany(p => house.Find(p.Item)?.Heads(p.Field).Select(h => h.Id) ?? []).ToImmutableArray();
         var edits = draft.Edits.Select(e => e is Edit.Put put ? put with { Over = over } : e).ToImmutableArray();
-        return One(house, new Change(new ChangeId("preview", long.MaxValue), long.MaxValue, default, "", draft.What, edits));
+        return One(house, new Change(new ChangeId("preview", long.MaxValue), long.MaxValue, saidAt, "", draft.What, edits));
     }
 
     /// <summary>A value as it stands in a field.</summary>

@@ -139,7 +139,10 @@ public sealed class HouseLog
     public bool IsInForce(ChangeId id) => Find(id) is not null && !_undone.ContainsKey(id);
 
     /// <summary>The house as a draft would leave it, without anything being recorded.</summary>
-    public static House Preview(House house, Draft draft) => Fold.Replacing(house, draft);
+    /// <param name="house">The house.</param>
+    /// <param name="draft">The draft.</param>
+    /// <param name="saidAt">When it would be said; checks judge the days of what is written by it.</param>
+    public static House Preview(House house, Draft draft, DateTimeOffset saidAt = default) => Fold.Replacing(house, draft, saidAt);
 
     /// <summary>This log and one more change.</summary>
     /// <exception cref="ArgumentException">A change with that name is there already.</exception>

@@ -9,6 +9,7 @@ namespace TrimOut.Core.Phases;
 internal static class RoughInSteps
 {
     private static readonly Message Legs = new("legs with their lengths");
+    private static readonly Message OfEachLeg = new("{0} of each leg");
 
     public static readonly ImmutableArray<Step> All =
     [
@@ -18,6 +19,8 @@ internal static class RoughInSteps
         {
             Applies = unit => unit.OnPanel,
             AlsoMissing = subject => subject is Unit { Run.LegsLength: not null } ? null : Legs.With(),
+            LaterMissing = subject => subject is Unit { Run: { } run } && run.Legs.Any(l => l.Place is null) ? OfEachLeg.With(Arg.Label(LegFacts.Place)) : null,
+            LaterMissingSince = 4,
         },
         new("air-asked", Phase.RoughIn, ItemKind.Unit, "Moving air asked about",
             "Say of each leg across whether air of the building moves around it. Ask whoever plans the air: a return hardly shows at framing.",

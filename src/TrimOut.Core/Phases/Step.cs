@@ -39,11 +39,17 @@ public sealed record Step(string Id, Phase Phase, ItemKind Subject, string Label
     public int SinceOf(Fact evidence) => Later.GetValueOrDefault(evidence, Since);
 
     /// <summary>The versions that it and its evidence came with.</summary>
-    internal IEnumerable<int> Versions => Later.Values.Prepend(Since).Append(AlsoSince).Append(UndecidedSince);
+    internal IEnumerable<int> Versions => Later.Values.Prepend(Since).Append(AlsoSince).Append(LaterMissingSince).Append(UndecidedSince);
 
     /// <summary>The version that <see cref="AlsoMissing"/> came with, where that is later than the step's.</summary>
     public int AlsoSince { get; init; } = 1;
 
     /// <summary>Evidence that is not a single fact: what is missing of it, or null when nothing is.</summary>
     public Func<Subject, Sentence?> AlsoMissing { get; init; } = _ => null;
+
+    /// <summary>Further evidence that is not a single fact, which a later version added; null where none is missing.</summary>
+    public Func<Subject, Sentence?> LaterMissing { get; init; } = _ => null;
+
+    /// <summary>The version that <see cref="LaterMissing"/> came with.</summary>
+    public int LaterMissingSince { get; init; } = 1;
 }

@@ -68,8 +68,11 @@ public sealed class StepList
     }
 
     /// <summary>What is missing of the evidence that is no single fact, as far as it is asked; null when nothing is.</summary>
-    public Sentence? AlsoMissing(Step step, Subject subject) =>
-        step.AlsoSince <= Math.Max(step.Since, HeldTo(step.Phase, subject)) ? step.AlsoMissing(subject) : null;
+    public Sentence? AlsoMissing(Step step, Subject subject)
+    {
+        var held = Math.Max(step.Since, HeldTo(step.Phase, subject));
+        return (step.AlsoSince <= held ? step.AlsoMissing(subject) : null) ?? (step.LaterMissingSince <= held ? step.LaterMissing(subject) : null);
+    }
 
     /// <summary>The version of the list that a phase of a unit, a panel or the house is held to.</summary>
     /// <remarks>

@@ -45,6 +45,8 @@ public static class StepOrder
         Step("tested-second", "cable-found"),
 
         Step("measured"),
+        Step("part-measured", "measured"),
+        Step("overlap-chosen"),
         Step("measured-again", "measured"),
         Step("in-the-way-noted"),
 

@@ -13,7 +13,8 @@ internal static class Calls
     private static readonly Inline OfMains = Ours("A breaker that trips again, and all mains work: a licensed electrician");
 
     /// <summary>
-    /// The contacts that are for after handover; where the crew or the electrician is not among them, whoever else was noted; and the makers.
+    /// The contacts that are for after handover; where the crew or the electrician is not among them, whoever else was noted
+    /// with a number, or has that part in the job; and the makers.
     /// The contact on site is for the time of the works.
     /// </summary>
     public static IEnumerable<(Inline For, Inline Who, Inline Number, Inline Note)> Of(House house)
@@ -23,7 +24,11 @@ internal static class Calls
             yield return (For(contact), contact.Entry(ContactFacts.Name), Number(contact), contact.Entry(ContactFacts.Note));
         var job = new JobItself(house);
         if (!contacts.Exists(c => c.Part == ContactPart.Crew))
-            yield return Call(house, OfCrew, job.Show(HouseFacts.WarrantyCall), job.Show(HouseFacts.Crew));
+        {
+            var crew = Call(house, OfCrew, job.Show(HouseFacts.WarrantyCall), job.Show(HouseFacts.Crew));
+            foreach (var call in OrOfPart(house, ContactPart.Crew, [crew]))
+                yield return call;
+        }
         foreach (var kinds in KindsInUse.Of(house).Where(k => !string.IsNullOrWhiteSpace(k.Show(CoveringKindFacts.WarrantyCall)))
             .GroupBy(k => k.Show(CoveringKindFacts.WarrantyCall)))
             yield return Call(house, Ours($"The maker's warranty: {Join(", ", [.. kinds.Select(k => k.OnPaper())])}"), kinds.Key, null) is var call
@@ -31,8 +36,19 @@ internal static class Calls
                 ? (call.For, call.Who.Marked(!known), call.Number.Marked(!known), call.Note) : default;
         if (house.Panels.IsEmpty || contacts.Exists(c => c.Part == ContactPart.Electrician))
             yield break;
-        foreach (var typed in house.Panels.Select(p => p.Show(PanelFacts.ConnectedBy)).Where(t => !string.IsNullOrWhiteSpace(t)).DefaultIfEmpty("").Distinct())
-            yield return Call(house, OfMains, typed, null);
+        var connected = house.Panels.Select(p => p.Show(PanelFacts.ConnectedBy)).Where(t => !string.IsNullOrWhiteSpace(t)).DefaultIfEmpty("").Distinct();
+        foreach (var call in OrOfPart(house, ContactPart.Electrician, [.. connected.Select(typed => Call(house, OfMains, typed, null))]))
+            yield return call;
+    }
+
+    /// <summary>The calls that have a number, and for those that have none whoever of that part in the job left one.</summary>
+    private static IEnumerable<(Inline For, Inline Who, Inline Number, Inline Note)> OrOfPart(House house, ContactPart part,
+        IReadOnlyList<(Inline For, Inline Who, Inline Number, Inline Note)> calls)
+    {
+        var left = house.Contacts.Where(c => c.Part == part && c.Telephone is not null && c.Item.Get(ContactFacts.AfterHandover) != YesNo.No
+            && !IsClient(house, c.Show(ContactFacts.Name))).ToList();
+        return left.Count == 0 || calls.All(c => c.Number != Blank) ? calls
+            : calls.Where(c => c.Number != Blank).Concat(left.Select(c => (For(c), c.Entry(ContactFacts.Name), Number(c), c.Entry(ContactFacts.Note))));
     }
 
     private static Inline For(Contact contact) => contact.Part switch
@@ -56,6 +72,8 @@ internal static class Calls
     private static (string Who, Inline? Number) PartUnlessClient(House house, string? typed)
     {
         var call = PhoneNumber.Part(typed ?? "");
-        return call.Who.Length > 0 && SameName.Comparer.Equals(call.Who, new JobItself(house).Show(HouseFacts.Client)) ? ("", null) : call;
+        return call.Who.Length > 0 && IsClient(house, call.Who) ? ("", null) : call;
     }
+
+    private static bool IsClient(House house, string name) => SameName.Comparer.Equals(name, new JobItself(house).Show(HouseFacts.Client));
 }

@@ -26,8 +26,7 @@ internal static class Cover
     private static Inline Handover(JobItself job, DateOnly paper) => (job.Item.Get(HouseFacts.AcceptedOn), job.Item.Get(HouseFacts.HandoverOn)) switch
     {
         (null, { } day) => Inline.Ours($"planned for {day.OnPaper()}"),
-        // Nobody has to write the day twice: the house is handed over with the signature.
-        ({ }, null) => job.DayOrNotYet(HouseFacts.AcceptedOn, paper),
-        _ => job.DayOrNotYet(HouseFacts.HandoverOn, paper),
+        // The house is handed over with the signature, on whatever day that was planned.
+        _ => job.DayOrNotYet(HouseFacts.AcceptedOn, paper),
     };
 }

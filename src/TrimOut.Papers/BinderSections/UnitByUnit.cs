@@ -33,7 +33,7 @@ internal static class UnitByUnit
     private static IEnumerable<(string About, Inline Of, string Path)> PhotosOf(Window window) =>
         new[] { (window.Tag, window.Show(WindowFacts.Photo)) }
             .Concat(window.Units.SelectMany(u => new[] { (u.Tag, u.Show(UnitFacts.Photo)), (u.Tag, u.Run?.Show(RunFacts.Photo) ?? "") }))
-            .Where(p => !string.IsNullOrWhiteSpace(p.Item2)).Select(p => (p.Tag, (Inline)p.Tag, p.Item2));
+            .Where(p => !string.IsNullOrWhiteSpace(p.Item2)).Distinct().Select(p => (p.Tag, (Inline)p.Tag, p.Item2));
 
     /// <summary>What was typed of a window, of each of its units and of their cables.</summary>
     private static IEnumerable<(string Of, Inline Said)> Of(Window window, Fact ofWindow, Fact ofUnit, Fact ofRun)

@@ -45,10 +45,13 @@ internal static class HangSheet
             u.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.BySheet(Setback),
             u.BySheet(CentreSupport))));
-        to.Table(
+        string[] along =
             ["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Center support, middle", "Right bracket", "Unit ends",
-                "Cable comes out"],
-            units.Select(Along));
+                "Cable comes out"];
+        if (windows.Exists(w => w.Mount == Mount.Outside))
+            to.Table([.. along, "Head above the opening"], units.Select(u => (Inline[])[.. Along(u), HeadAbove(u)]));
+        else
+            to.Table(along, units.Select(Along));
         to.Table(
             ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves freely", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
             units.Select(u => Row(u.Tag, Ticks.Of(u, "brackets-fixed"), u.OnPanel ? Ticks.Of(u, "lead-in-front") : Dash, Ticks.Of(u, "clicked-in"),
@@ -108,6 +111,9 @@ internal static class HangSheet
 
         Inline At(Func<AlongOpening, Inline> place) => unit.BySheet(u => place(AlongOpening.Of(u)));
     }
+
+    private static Inline HeadAbove(Unit unit) =>
+        unit.Window.Mount == Mount.Outside ? OrBlank(unit.Window.Item.Get(WindowFacts.HeadAbove), unit) : Dash;
 
     private static Inline Lacking(Fact fact, Unit unit) => fact.Subject == ItemKind.CoveringKind && unit.Kind is { } kind
         ? Ours($"{Ours(fact.Label)}, of {kind.OnPaper()}") : Ours(fact.Label);

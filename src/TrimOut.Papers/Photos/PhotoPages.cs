@@ -22,6 +22,8 @@ internal static class PhotoPages
     /// <param name="photos">What each is of, for its file's name and as it reads, and its path as it was typed.</param>
     public static void Write(MarkdownWriter to, PaperData data, IReadOnlyList<(string About, Inline Of, string Path)> photos)
     {
+        // One picture may show the walls of several units.
+        photos = [.. photos.GroupBy(p => p.Path, StringComparer.Ordinal).Select(g => (g.First().About, Join(", ", [.. g.Select(p => p.Of)]), g.Key))];
         if (photos.Count == 0)
             return;
         if (data.Photos is not { } read)

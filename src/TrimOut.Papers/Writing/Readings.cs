@@ -1,6 +1,7 @@
 using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Papers.Writing;
 
@@ -20,16 +21,20 @@ internal static class Readings
 
     /// <summary>Instrument, person and day in one line.</summary>
     public static Inline OnPaper((string? Meter, string By, string On) taken) =>
-        Inline.Join(", ", [string.IsNullOrWhiteSpace(taken.Meter) ? Inline.Ours("instrument not noted") : taken.Meter, taken.By, taken.On]);
+        taken.Meter is null ? Inline.Join(", ", [taken.By, taken.On])
+        : Inline.Join(", ", [string.IsNullOrWhiteSpace(taken.Meter) ? Inline.Ours("instrument not noted") : taken.Meter, taken.By, taken.On]);
 
-    /// <summary>Instrument, person and day of the facts of an item that are known, each once.</summary>
+    /// <summary>
+    /// Instrument, person and day of the facts of an item that are known, each once; the instrument is empty where none was noted, and null for a length,
+    /// which no meter reads.
+    /// </summary>
     public static IEnumerable<(string? Meter, string By, string On)> TakenBy(this Subject subject, params ReadOnlySpan<Fact> facts)
     {
         var taken = new List<(string? Meter, string By, string On)>();
         foreach (var fact in facts)
         {
             if (subject.Item.Latest(fact.Name) is { Stored: not null } head)
-                taken.Add((subject.Item.Latest(Companion.Meter(fact.Name))?.Stored, head.By, head.At.OnPaper()));
+                taken.Add((fact is Fact<Length> ? null : subject.Item.Latest(Companion.Meter(fact.Name))?.Stored ?? "", head.By, head.At.OnPaper()));
         }
         return taken.Distinct();
     }

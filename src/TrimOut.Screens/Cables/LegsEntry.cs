@@ -12,7 +12,7 @@ internal static class LegsEntry
     public const string Name = "Legs";
 
     public const string Help =
-        "Adds legs by one line, such as up 8, across 46 in wall, down 3; Up and Down bring those of other runs, and an empty line adds one to be filled in.";
+        "Adds legs by one line, such as up 8, across 46 in wall, down 3; a place alone at the end is said of all legs without one; Up and Down bring those of other runs, and an empty line adds one to be filled in.";
 
     /// <param name="screen">The screen that asks.</param>
     /// <param name="run">The run that gets them.</param>
@@ -21,14 +21,15 @@ internal static class LegsEntry
     public static Entry For(IScreen screen, HomeRun run, Func<IScreen, ScreenContext, Transition> blank, Func<IScreen, ScreenContext, Transition>? then = null)
     {
         var neighbours = QuickLegs.OfNeighbours(run);
-        var hint = $"from the panel: {QuickLegs.Example(run.House)}; empty adds one to be filled in"
+        var hint = $"from the panel: {QuickLegs.Example(run.House)}; a place alone at the end is said of all legs without one; "
+            + "empty adds one to be filled in"
             + (neighbours.Count == 0 ? "" : "; Up and Down bring the legs of other runs");
         return new Entry($"Legs of {run.Name}", "", hint, (text, now) => Again(run, now) is not { } to ? new Refusal($"{run.Name} is no longer in the house.")
             : text.Trim().Length == 0 ? new Transition(screen, new Ask.Save(AddItems.Leg(to), blank))
             : QuickLegs.Add(to, text).Then<Transition>(draft => new Transition(screen, new Ask.Save(draft, then))))
         {
             Options = [.. neighbours.Select(n => new Option(n, n))],
-            Echo = (text, now) => QuickLegs.Read(text, now.House).Then<string>(legs => QuickLegs.Echo(Again(run, now) ?? run, legs)),
+            Echo = (text, now) => QuickLegs.Echo(Again(run, now) ?? run, text),
             Preview = (text, now) => text.Trim().Length > 0 && Again(run, now) is { } to && QuickLegs.Add(to, text) is { Ok: true } draft
                 ? now.With(draft.Value) : now,
         };

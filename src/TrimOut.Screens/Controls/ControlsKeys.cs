@@ -93,7 +93,29 @@ internal static class ControlsKeys
         };
     }
 
-    private static Entry Position(ControlsScreen s, ScreenContext context, Item preset) =>
-        FactEntry.For(s, context.House, preset, PresetFacts.Position, s.Unit(context)!.Id,
+    private static Entry Position(ControlsScreen s, ScreenContext context, Item preset)
+    {
+        var unit = s.Unit(context)!;
+        var entry = FactEntry.For(s, context.House, preset, PresetFacts.Position, unit.Id,
             (screen, after) => new Transition(Moved((ControlsScreen)screen, after, 1)));
+        if (preset.Latest(PresetFacts.Position.Field(unit.Id))?.Stored is not null)
+            return entry;
+        var before = Before(s, context, preset);
+        return entry with
+        {
+            Options = before is { } like ? [new Option(like.Shown, like.Shown)] : entry.Options,
+            Hint = before is { } had ? $"{entry.Hint}; Up brings {had.Shown}, as {had.Tag}" : entry.Hint,
+            Accept = (text, now) => text.Trim().Length > 0 ? entry.Accept(text, now)
+                : Transition.Say(Moved(s, now, 1), $"{unit.Tag} stays without a position in {now.House.NameOf(preset)}: nothing was typed."),
+        };
+    }
+
+    /// <summary>The position of the nearest unit above that has one in a preset; null where none has.</summary>
+    private static (string Tag, string Shown)? Before(ControlsScreen s, ScreenContext context, Item preset)
+    {
+        var units = s.Units(context);
+        return units.TakeWhile(u => u.Id != s.Unit(context)!.Id).Reverse()
+            .Select(u => (u.Tag, Shown: PresetFacts.Position.ShowOf(preset, context.House, u.Id))).Where(u => u.Shown.Length > 0)
+            .Select(u => ((string, string)?)u).FirstOrDefault();
+    }
 }

@@ -70,7 +70,7 @@ internal static class PeopleKeys
     /// <summary>What was understood of the line so far.</summary>
     private static string Understood(Draft draft, ScreenContext context)
     {
-        var house = HouseLog.Preview(context.House, draft);
+        var house = HouseLog.Preview(context.House, draft, context.Now);
         var added = house.Items.Values.Where(i => context.House.Find(i.Id) is null).OrderBy(i => i.Place).ToList();
         var item = added[0];
         var facts = FactTable.Of(item.Kind).Where(f => !f.IsKeyed).Select(f => f.ShowOf(item, house)).Where(t => t.Length > 0);

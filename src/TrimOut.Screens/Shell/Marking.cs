@@ -79,7 +79,7 @@ internal static class Marking
     {
         (Func<Leg, bool> Lacks, Fact Fact)[] wanted = step.Id switch
         {
-            "route-chosen" => [(l => l.Length is null, LegFacts.Length)],
+            "route-chosen" => [(l => l.Length is null, LegFacts.Length), (l => l.Place is null, LegFacts.Place)],
             "air-asked" => [(l => l.AsksAboutAir && l.AirMoves is null, LegFacts.AirMoves)],
             "fire-stops-seen" =>
             [

@@ -21,7 +21,8 @@ internal static class OfferWaits
 
     private static string? Waits(Unit unit, Fact? fact) => fact is null ? null
         : FactTable.IsKit(fact.Subject) ? $"Nothing is offered: {fact.Label} of {unit.Kind!.Name} is not in the kit (9)."
-        : $"Nothing is offered: {fact.Label} of {(fact.Subject == ItemKind.Window ? unit.Window.Tag : unit.Tag)} is not there yet.";
+        : $"Nothing is offered: {fact.Label} of {(fact.Subject == ItemKind.Window ? unit.Window.Tag : unit.Tag)} is not there yet: "
+            + $"leave this line with Esc, d shows all details, / finds {fact.Label}.";
 
     private static Fact? Width(Unit unit) => Kit(unit)
         ?? (unit.Window.Units.Length > 1 ? UnitFacts.PartWidth

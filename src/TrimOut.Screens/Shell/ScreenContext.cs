@@ -122,7 +122,7 @@ internal sealed class ScreenContext
     /// <summary>The same with the house as a draft would leave it, for showing what is being typed.</summary>
     public ScreenContext With(Draft draft)
     {
-        var house = HouseLog.Preview(House, draft);
+        var house = HouseLog.Preview(House, draft, Now);
         return new ScreenContext(this, house, Report.After(house));
     }
 

@@ -59,6 +59,26 @@ public class QuickLegsTests
     }
 
     [Fact]
+    public void APlaceAloneAtTheEndIsThatOfEveryLegThatHasNone()
+    {
+        var legs = QuickLegs.Read("up 8, across 46 between floors, down 3, in wall", new TestJob().House).Value;
+        Assert.Equal([CablePlace.InWall, CablePlace.BetweenFloors, CablePlace.InWall], legs.Select(l => l.Place));
+        Assert.Contains("Leg 1: \"in\" is none of", QuickLegs.Read("in wall", new TestJob().House).Reason, StringComparison.Ordinal);
+        Assert.Contains("Leg 2: \"in\" is none of", QuickLegs.Read("up 8, in wall, down 3", new TestJob().House).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void APlaceAloneIsSaidOfTheLegsThatARunHas()
+    {
+        var job = new TestJob().Window("W01");
+        job.Do(QuickLegs.Add(job.Run("W01"), "up 8, across 46 between floors, down 3"));
+        Assert.Equal("In wall: around 2 legs of which nothing is said", QuickLegs.Echo(job.Run("W01"), "in wall").Value, ignoreCase: true);
+        job.Do(QuickLegs.Add(job.Run("W01"), "in wall"));
+        Assert.Equal([CablePlace.InWall, CablePlace.BetweenFloors, CablePlace.InWall], job.Run("W01").Legs.Select(l => l.Place));
+        Assert.False(QuickLegs.Add(job.Run("W01"), "between floors").Ok);
+    }
+
+    [Fact]
     public void ARunWithABlankLegIsNotOfferedToOthers()
     {
         var job = new TestJob().Window("W01").Window("W02");

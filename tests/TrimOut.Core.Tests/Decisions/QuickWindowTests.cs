@@ -175,6 +175,36 @@ public class QuickWindowTests
             StringComparison.Ordinal);
     }
 
+    /// <summary>What stands behind the room would become its name, and a second window would be lost in it.</summary>
+    [Theory]
+    [InlineData("W02 @Living room/Main cellular inside 30x50 left N floor @Bedroom/Upper", "A new room has no @ in its name or floor.")]
+    [InlineData("W02 @Den roller 30x50", "\"roller\" is taken for a part of Den roller 30x50")]
+    [InlineData("W02 @Den 30 x 50", "\"30x50\" is taken for a part of")]
+    [InlineData("W02 @Den/Upper left", "\"left\" is taken for a part of")]
+    [InlineData("W02 @Den inside", "\"inside\" is taken for a part of")]
+    [InlineData("W02 @Den 2 units", "\"2units\" is taken for a part of")]
+    public void AWordOfTheWindowInsideANewRoomsNameIsRefused(string line, string because) =>
+        Assert.StartsWith(because, QuickWindow.Read(line, new TestJob().Window("W01").House).Reason, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("W02 @Left bedroom", "Left bedroom")]
+    [InlineData("W02 @Bedroom 2/Upper", "Bedroom 2")]
+    [InlineData("W02 @Room in back", "Room in back")]
+    [InlineData("W02 left @Den inside", "Den inside")]
+    public void ARoomMayBeginWithAnyWordAndOneThatIsThereKeepsItsName(string line, string room)
+    {
+        var job = new TestJob().Room("Den inside").Window("W01");
+        Assert.Equal(room, Read(line, job.House).Room!.Value.Name);
+    }
+
+    [Fact]
+    public void ARoomIsAddedWithoutAnAtInItsName()
+    {
+        var house = new TestJob().House;
+        Assert.StartsWith("A new room has no @", SetLine.Read(house, "room\tnew\tDen @Bedroom").Reason, StringComparison.Ordinal);
+        Assert.True(SetLine.Read(house, "room\tnew\tHall inside").Ok);
+    }
+
     private static QuickWindow Read(string line, House house) =>
         QuickWindow.Read(line, house) is var read && read.Ok ? read.Value : throw new Xunit.Sdk.XunitException($"{line}: {read.Reason}");
 }

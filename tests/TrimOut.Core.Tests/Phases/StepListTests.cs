@@ -52,6 +52,32 @@ public class StepListTests
     }
 
     [Fact]
+    public void WhatAnOrderSizeIsWorkedOutFromIsAskedAsTheOpeningIsMeasured()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Say("W02", WindowFacts.Mount, "outside");
+        job.Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id));
+        Assert.Equal([UnitFacts.PartWidth], Asked("W01A"));
+        Assert.Equal([WindowFacts.OverlapEachSide, WindowFacts.HeadAbove], Asked("W02"));
+        job.Say("W02", WindowFacts.Mount, "inside");
+        Assert.Empty(Asked("W02"));
+
+        IEnumerable<Fact> Asked(string tag) => StepList.Of(Phase.Measure, job.Unit(tag)).Where(s => s.Since == 4)
+            .SelectMany(s => StepList.Shipped.EvidenceOf(s, job.Unit(tag)));
+    }
+
+    /// <summary>A route that is marked while nobody said what is around the cable lacks that; one that was marked before it was asked is left alone.</summary>
+    [Fact]
+    public void ARouteWaitsForWhatIsAroundEachLeg()
+    {
+        var step = StepList.Find("route-chosen")!;
+        var job = new TestJob().Window("W01").Say("W01", RunFacts.Cable, "16/2");
+        job.Do(QuickLegs.Add(job.Run("W01"), "up 8, across 46 in wall"));
+        Assert.Equal(["place of each leg"], Progress.Missing(job.Unit("W01"), step).Select(m => m.For(new Reader(job.House))));
+        job.Do(QuickLegs.Add(job.Run("W01"), "in wall"));
+        Assert.True(Progress.IsComplete(job.Unit("W01"), step));
+    }
+
+    [Fact]
     public void PresetStoredWaitsForAPresetThatMovesTheUnit()
     {
         var step = StepList.Find("preset-stored")!;

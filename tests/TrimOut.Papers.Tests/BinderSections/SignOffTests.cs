@@ -16,6 +16,14 @@ public class SignOffTests
     }
 
     [Fact]
+    public void AHouseAcceptedBeforeThePlannedDayIsHandedOverOnTheDayOfTheSignature()
+    {
+        var job = FinishedHouse.Build();
+        job.SayOf("", HouseFacts.HandoverOn, "2027-02-28");
+        Assert.Equal("2026-09-30", Handover(job));
+    }
+
+    [Fact]
     public void WhoAcceptsStandsAtTheOwnersSignature()
     {
         var job = FinishedHouse.Build();

@@ -35,4 +35,18 @@ public class HangSheetTests
             .Select(r => r.Children.Select(c => c.TextContent).ToList());
         Assert.Contains(rows, r => r is ["W02A", "______", _, _, _, "______", ..]);
     }
+
+    [Fact]
+    public void HowHighAnOutsideMountHangsStandsBesideItsBrackets()
+    {
+        var job = FinishedHouse.Build();
+        Assert.DoesNotContain("Head above the opening", Heads());
+        job.Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.HeadAbove, "3 1/2");
+        Assert.Contains("Head above the opening", Heads());
+        var rows = Tables().First(t => t.QuerySelectorAll("th").Any(h => h.TextContent == "Head above the opening")).QuerySelectorAll("tbody tr");
+        Assert.Equal("3 1/2\"", rows.First(r => r.Children[0].TextContent == "W01").Children[^1].TextContent);
+
+        IEnumerable<AngleSharp.Dom.IElement> Tables() => HangSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).QuerySelectorAll("table");
+        IEnumerable<string> Heads() => Tables().SelectMany(t => t.QuerySelectorAll("th")).Select(h => h.TextContent);
+    }
 }

@@ -91,6 +91,21 @@ public partial class PhotoPagesTests
         return at.TextContent;
     }
 
+    /// <summary>One picture of a wall shows the cables of all its windows.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void APictureOfSeveralUnitsIsListedOnce(bool read)
+    {
+        var job = FinishedHouse.Build();
+        foreach (var run in job.House.Runs)
+            job.Do(SetFact.Typed(job.House, run.Item, RunFacts.Photo, "photos/wall1.jpg"));
+        var page = PaperList.Find("test-record")!.Page(FinishedHouse.Data(job.Scribe.Log) with { Photos = read ? _ => Photo.Not(PhotoState.Missing) : null });
+        var cells = read ? page.TableUnder("Pictures of the open wall").SelectMany(r => r).ToList() : [.. page.SaidUnder("Pictures of the open wall")];
+        Assert.Contains(cells, c => c.Contains("W01, W02A, W02B", StringComparison.Ordinal));
+        Assert.Equal(1, string.Concat(cells).Split("wall1.jpg").Length - 1);
+    }
+
     [Fact]
     public void WhereNobodyReadsPicturesTheirPathsAreListed() =>
         Assert.Contains("photos/W01-open-wall.jpg", PaperList.Find("test-record")!.Page(FinishedHouse.Data()).SaidUnder("Pictures of the open wall").Single(),

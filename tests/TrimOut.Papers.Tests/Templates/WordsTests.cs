@@ -89,7 +89,7 @@ public class WordsTests
             "Nothing is ordered yet.", "The unit", "ordered", "removed", "its window is left out", "off its sheet", "added, not ordered yet",
             "Width by the measures", "Height by the measures", "Nothing.", "at least {0}", "no groups", "Nothing is landed on it.",
             "Nothing is awaited or to be reordered.",
-            "Not ordered yet, and to be ordered by {0} at the latest, to be here on {1}: {2}."]);
+            "Not ordered yet, and to be ordered by {0} at the latest, to be here on {1}: {2}.", "instrument not noted"]);
         var sparse = SparseHouse().House;
         Assert.Equal("leg of W01", Inline.NameOf(sparse, sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(words));
         asked.UnionWith(KitWords.All);

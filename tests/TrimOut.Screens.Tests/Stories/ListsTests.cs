@@ -19,6 +19,18 @@ public class ListsTests
 
     private static SheetScreen Sheet(TerminalUser user) => Assert.IsType<SheetScreen>(user.Shell.Screen);
 
+    /// <summary>Nothing goes by without a word: a unit without a position is said to stay so, and the arrow brings that of the unit above.</summary>
+    [Fact]
+    public void AnEmptyPositionOfAPresetIsSaidToStayOpenAndTheOneAboveIsOffered()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Add(ItemKind.Remote, "R1");
+        using var user = new TerminalUser(new TestDesk(job.Clock), job.Scribe, 120, 30);
+        user.Press("5", "%").Type("Evening").Type("40");
+        user.Press("%").Type("Evening").Sees("Up brings 40 %, as W01").Press("enter").Sees("W02 stays without a position in Evening");
+        user.Press("up", "down", "%").Type("Evening").Press("up", "enter");
+        Assert.Equal([40, 40], user.House.Remotes[0].Presets.Single().Positions.Select(p => p.PercentOpen));
+    }
+
     [Fact]
     public void HomeEndAndPagesReachBothEndsOfAFactsSheet()
     {

@@ -37,6 +37,14 @@ public class NearRoomsTests
     }
 
     [Fact]
+    public void ASecondWindowTypedOnToTheLineMakesNoRoomAndTheLineStays()
+    {
+        using var user = Begun();
+        user.Type("W02 @Bedroom/Upper roller 30x50 @Study").Sees("A new room has no @").Press("enter").Sees("W02 @Bedroom/Upper roller 30x50 @Study");
+        Assert.Single(user.House.Rooms);
+    }
+
+    [Fact]
     public void OnTheRoomsANewNameTooIsAskedAbout()
     {
         using var user = Begun();

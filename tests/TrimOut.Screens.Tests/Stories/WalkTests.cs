@@ -66,6 +66,35 @@ public class WalkTests
         Assert.Equal("36\"", user.House.Windows[0].Show(WindowFacts.RoughWidth));
     }
 
+    /// <summary>The findings beside an open line are judged as if its value were saved now.</summary>
+    [Fact]
+    public void ABoxLabelThatIsBeingTypedIsNotReadBeforeItsOrder()
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.OrderedOn, "2026-03-02");
+        using var user = new TerminalUser(new TestDesk(job.Clock), job.Scribe);
+        user.Press("2", "]", "]", "]", "]", "]", "space").Write("W01").Sees("Box label").DoesNotSee("0001-01-01").DoesNotSee("its box was read on");
+    }
+
+    [Fact]
+    public void EvidenceThatIsChangedOnAMarkedStepIsNotSaidToWaitForSpace()
+    {
+        var job = new TestJob().Window("W01");
+        job.Do(SetFact.Typed(job.House, job.House.Windows[0].Item, WindowFacts.InTheWay, "none")).Mark("W01", "in-the-way-noted");
+        using var user = new TerminalUser(new TestDesk(job.Clock), job.Scribe);
+        user.Press("2", "]", "]", "]", "down", "down", "enter").Type("a handle").Sees("which was marked done before").DoesNotSee("Space marks it done");
+        Assert.Equal("a handle", user.House.Windows[0].Show(WindowFacts.InTheWay));
+    }
+
+    [Fact]
+    public void AnOfferThatWaitsForAnotherDetailSaysWhereThatIsTyped()
+    {
+        var job = new TestJob().Window("W01").Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.WidthTop, "36")
+            .Say("W01", WindowFacts.WidthMiddle, "36").Say("W01", WindowFacts.WidthBottom, "36");
+        using var user = new TerminalUser(new TestDesk(job.Clock), job.Scribe, 160, 40);
+        user.Press("2", "]", "]", "]", "]", "down", "space").Sees("Overlap each side of W01 is not there yet").Sees("d shows all details, / finds Overlap each side");
+        user.Press("esc", "d", "/").Write("Overlap").Sees("Overlap each side");
+    }
+
     [Fact]
     public void AStepThatIsNotNeededAsksWhy()
     {

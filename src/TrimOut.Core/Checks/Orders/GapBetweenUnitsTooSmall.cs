@@ -18,7 +18,7 @@ public sealed class GapBetweenUnitsTooSmall : WindowCheck
     private static readonly Message OneGap = new("{0} are left for 1 gap; the sheet asks for {1}.");
     private static readonly Message ManyGaps = new("{0} are left for {1} gaps; the sheet asks for {2}.");
     private static readonly Message OrderWorkedOut = new("Order {0}, as the parts give it.");
-    private static readonly Message PartsNarrower = new("Take {0} off the parts, together, and order what they give then.");
+    private static readonly Message PartsNarrower = new("Take {0} off the parts, together, the gap between them included, and order what they give then.");
     private static readonly Message WidthOf = new("{0} {1} wide");
     private static readonly Message CallMaker = new("Call the maker today: before they are cut, the size can still be changed.");
 

@@ -1,6 +1,8 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Evidence;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Testing;
@@ -52,6 +54,16 @@ public class DatesRunBackwardsTests
         Assert.Equal("live-before-connected", Assert.Single(Of(live, "live-before-connected", Check.Info.Id)));
 
         static IEnumerable<string> Of(TestJob job, params string[] ids) => job.Report.Findings.Select(f => f.Check.Id).Where(ids.Contains);
+    }
+
+    [Fact]
+    public void WhatIsBeingTypedIsSaidOnTheDayOnWhichItIsTyped()
+    {
+        var job = Jobs.Measured().Say("W01", UnitFacts.OrderedOn, Today);
+        job.Clock.Advance(TimeSpan.FromDays(1));
+        var draft = SetFact.Typed(job.House, job.Unit("W01").Item, UnitFacts.BoxLabel, "W01").Value;
+        Assert.DoesNotContain(Check.Run(HouseLog.Preview(job.House, draft, job.Clock.GetLocalNow())), r => r.Outcome is Outcome.Found);
+        Assert.Contains(Check.Run(HouseLog.Preview(job.House, draft, job.Clock.GetLocalNow().AddDays(-2))), r => r.Outcome is Outcome.Found);
     }
 
     [Fact]

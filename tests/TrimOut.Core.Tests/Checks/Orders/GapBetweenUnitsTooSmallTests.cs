@@ -103,8 +103,8 @@ public class GapBetweenUnitsTooSmallTests
     [Theory]
     [InlineData("18", "17 7/8", "18", "18", "Order W01B 17 7/8\" wide, as the parts give it.", "W01B")]
     [InlineData("17 7/8", "18", "18", "18", "Order W01A 17 7/8\" wide, as the parts give it.", "W01A")]
-    [InlineData("18", "18", "18 1/8", "18", "Take 1/8\" off the parts, together, and order what they give then.", "W01A")]
-    [InlineData("", "", "18", "17 15/16", "Take 1/16\" off the parts, together, and order what they give then.", "W01B")]
+    [InlineData("18", "18", "18 1/8", "18", "Take 1/8\" off the parts, together, the gap between them included, and order what they give then.", "W01A")]
+    [InlineData("", "", "18", "17 15/16", "Take 1/16\" off the parts, together, the gap between them included, and order what they give then.", "W01B")]
     public void TheMendIsTheLeastThatLeavesTheGap(string leftPart, string rightPart, string left, string right, string mend, string at)
     {
         var job = Pair(left, right);
