@@ -47,7 +47,11 @@ internal sealed partial class ShellState
     private bool IsInWord(string sign) => _word is { } word && sign != word.Letter && sign is [var second] && word.Letter is [var first]
         && (char.IsAsciiLetterLower(second) || (char.IsAsciiLetterUpper(second) && char.IsAsciiLetterUpper(first))
             || (char.IsAsciiDigit(second) && !word.IsKey))
-        && Context.House == word.House && _desk.Clock.GetUtcNow() - word.At <= Quick;
+        && Context.House == word.House && _desk.Clock.GetUtcNow() - word.At <= Quick && !IsKeyOfWhatOpened(word, letter);
+
+    /// <summary>Whether the first letter opened another screen that has a key of its own for the second: then both were keys, however fast they came.</summary>
+    private bool IsKeyOfWhatOpened(BegunWord word, string letter) =>
+        Screen.GetType() != word.Stack[^1].GetType() && Screen.Keys.Any(k => k.Strokes.Contains(letter));
 
     private void TakeBackTo(BegunWord word, string second)
     {
