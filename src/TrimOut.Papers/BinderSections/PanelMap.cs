@@ -25,7 +25,8 @@ internal static class PanelMap
                 to.Say($"{type.OnPaper()}; output voltage {type.Entry(PanelTypeFacts.Supply)}.");
             if (panel.OutputNumbers.Count > 0)
                 to.Draw(panel.Name, PanelFront.Describe(panel, landed), words => PanelFront.Of(panel, landed, words));
-            to.Filled(["Output", "Unit", "Room", "Label at panel", "Label at window", "Cable"], Outputs(panel, landed).Select(o => Row(panel, o.First, o.Last, o.Run)),
+            to.Filled(["Output", "Unit", "Room", "Label at panel", "Label at window", "Cable"],
+                Outputs(panel, landed).Select(o => Row(panel, o.First, o.Last, o.Run)),
                 "The kit does not say how many outputs it has, and nothing is landed on it.");
         }
         if (data.House.Runs.Where(r => r.Panel is null || r.Output is null).ToList() is { Count: > 0 } waiting)
@@ -52,7 +53,9 @@ internal static class PanelMap
         }
     }
 
-    /// <summary>The number of a free output, or of the first and the last of some; marked where they end where the sheet says, and nobody checked that.</summary>
+    /// <summary>
+    /// The number of a free output, or of the first and the last of some; marked where they end where the sheet says, and nobody checked that.
+    /// </summary>
     public static Inline Free(Panel panel, int first, int last) => (first == last ? Number(first) : $"{first}–{last}")
         .Marked(panel.Type is { } type && type.Outputs == last && !type.IsChecked(PanelTypeFacts.Outputs));
 

@@ -49,7 +49,8 @@ internal static class PullSheet
             + Ours($"Where no tail was measured it takes the way to the far end of the unit, and at the panel {job.BegunEntry(HouseFacts.PanelTail)}."));
         if (data.House.Runs.Where(r => r.ShownBeforeLimit is not null).ToList() is { Count: > 0 } limited)
         {
-            to.Say(Ours($"Less of the allowance is cut where the cable may be no longer: {limited.Select(r => (Inline?)r.BySheet(Limited)).JoinOrDash("; ")}."));
+            to.Say(Ours(
+                $"Less of the allowance is cut where the cable may be no longer: {limited.Select(r => (Inline?)r.BySheet(Limited)).JoinOrDash("; ")}."));
         }
     }
 

@@ -127,7 +127,8 @@ internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
         }
         if (run.ShownBeforeLimit is { } whole && !run.IsTooLong && !HouseCuts.IsPulled(run) && y < area.Height)
         {
-            y = area.PutWrapped(0, y, 2, UncheckedValues.Marked(run.Unit, u => $"Cut {u.Run!.ShownNeeded}, not {u.Run!.ShownBeforeLimit}: its cable may be no longer."),
+            y = area.PutWrapped(0, y, 2,
+                UncheckedValues.Marked(run.Unit, u => $"Cut {u.Run!.ShownNeeded}, not {u.Run!.ShownBeforeLimit}: its cable may be no longer."),
                 Tone.Caution);
         }
         if (CableColumn.SheetsToAsk(run) is { Length: > 0 } ask && y < area.Height)

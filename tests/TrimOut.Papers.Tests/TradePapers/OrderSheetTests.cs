@@ -280,7 +280,7 @@ public class OrderSheetTests
         Assert.Equal("2026-05-04", NeededBy());
     }
 
-    // 45 in measured, and nothing off: the width that was taken as it was offered rests on the step and on what the width is, and one typed otherwise on neither.
+    // 45 in measured: a width that was taken as it was offered rests on the step and on what the width is, and one typed otherwise on neither.
     [Fact]
     public void ASizeThatWasTakenAsItWasOfferedHasTheMarkOfTheOffer()
     {

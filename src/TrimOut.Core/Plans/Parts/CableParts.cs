@@ -46,7 +46,8 @@ internal static class CableParts
                 var line = new PartLine(PartGroup.Cable, PartWords.Called(cuts.Cable.Name),
                     known.Count == 0 ? null : Math.Ceiling(inches ? length.Feet : length.Metres), unit,
                     Lengths.With(PartWords.ManyRuns(known.Count)).But(NoLength, open.Select(r => r.Name))
-                        .But(HeldBack, cuts.TooLong.Select(r => r.Name)).But(LessAllowance, known.Where(r => r.ShownBeforeLimit is not null).Select(r => r.Name)));
+                        .But(HeldBack, cuts.TooLong.Select(r => r.Name))
+                        .But(LessAllowance, known.Where(r => r.ShownBeforeLimit is not null).Select(r => r.Name)));
                 if (known.Count > 0 && TypedByNobody(house, known) is { } begun)
                     line = line with { CountedFrom = line.CountedFrom.And(begun) };
                 yield return (line with { AtLeast = open.Count + held.Count > 0 })
