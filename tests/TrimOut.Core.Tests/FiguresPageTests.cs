@@ -15,6 +15,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
+using TrimOut.Core.Plans.InService;
 using TrimOut.Core.Sun;
 using TrimOut.Core.Units;
 using TrimOut.Testing;
@@ -36,6 +37,8 @@ public class FiguresPageTests
         { "The same from 75 C", Invariant(Conductors.PerKelvinFrom75) },
         { "Rise per kelvin of metric sizes, from 20 C", Invariant(Conductors.PerKelvinMetric) },
         { "Lay factor of stranded gauges", Invariant(Conductors.StrandedLay) },
+        { "The end of a warranty is said at opening", $"{DueInService.WarrantyDays} days before" },
+        { "A yearly visit is said at opening", $"{DueInService.VisitDays} days before" },
         { "Distance from open mains wiring", MainsTooNear.Least.Show(DisplayUnits.Millimetres) },
         { "Edge of a hole without a plate", HoleNearEdge.Least.Show(DisplayUnits.Inches) },
         { "CL2X in a small house is thinner than", CableNotListed.Thin.Show(DisplayUnits.Millimetres) },

@@ -6,6 +6,7 @@ using TrimOut.Screens.Figures;
 using TrimOut.Screens.Help;
 using TrimOut.Screens.History;
 using TrimOut.Screens.HousePicker;
+using TrimOut.Screens.InService;
 using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Kit;
 using TrimOut.Screens.Notices;
@@ -33,6 +34,7 @@ public class KeyTableTests
         return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], []), new NoticeScreen([]),
             new LockedHouseScreen(new LockedHouse("", "")), WhatIfScreen.At(Shell.Value.Context, null), Figures(), .. sections,
             RoomsScreen.On(null, Shell.Value.Context), PeopleScreen.On(null, Shell.Value.Context),
+            ServiceScreen.About(null, Shell.Value.Context),
             SheetInHandScreen.At(Shell.Value.Context.House.ItemsOf(ItemKind.PanelType).First(), Shell.Value.Context.House), KitFolderScreen.Of("kit", []),
             new CopiesScreen([], 0), new SchedulesScreen([], 0), Brings(), Look(), ConflictsScreen.At(Shell.Value.Context),
             new CutPlanScreen(Shell.Value.Context.House, [], 0), new AsItStoodScreen(1, Shell.Value.Context, JobSheetScreen.At(Shell.Value.Context))];
@@ -89,7 +91,8 @@ public class KeyTableTests
         ["right"] = (["Next phase", "Next remote", "Next unit", "Next part", "Change after", "Next cable", "More", "Next heading", "Next list",
                 "Next way out"],
             "the next one"),
-        ["n"] = (["New house", "New window", "New panel", "New remote", "New item", "New part", "New room", "New box", "New contact"], "adds one"),
+        ["n"] = (["New house", "New window", "New panel", "New remote", "New item", "New part", "New room", "New box", "New contact",
+            "New service"], "adds one"),
         ["N"] = (["New hub", "New visit"], "adds one of the other sort that the screen shows"),
         ["O"] = (["Open a path", "From folder", "View only", "Other copies"], "opens in another way than Enter"),
         ["w"] = (["Write calendar", "Write it"], "writes what the screen is about to a file"),

@@ -18,6 +18,7 @@ public static class FilledHouse
         job.Do(new Draft("one of every sort").New(ItemKind.Preset, remote.Id, out _)
             .New(ItemKind.Punch, window.Id, out _).New(ItemKind.Waiver, window.Id, out _)
             .New(ItemKind.Contact, House.RootId, out _).New(ItemKind.Visit, House.RootId, out _)
+            .New(ItemKind.Service, window.Units[0].Id, out _)
             .New(ItemKind.Box, House.RootId, out var box).Put(box, BoxFacts.Cable, new ItemRef(job.House.ItemsOf(ItemKind.CableType).First().Id)));
         var filled = new Draft("every fact");
         foreach (var item in job.House.Items.Values.Where(i => !i.Removed))

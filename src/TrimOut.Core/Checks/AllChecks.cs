@@ -5,6 +5,7 @@ using TrimOut.Core.Checks.Clearance;
 using TrimOut.Core.Checks.Controls;
 using TrimOut.Core.Checks.Copies;
 using TrimOut.Core.Checks.Evidence;
+using TrimOut.Core.Checks.InService;
 using TrimOut.Core.Checks.Limits;
 using TrimOut.Core.Checks.Measures;
 using TrimOut.Core.Checks.Orders;
@@ -47,7 +48,7 @@ public static class AllChecks
             new OutputFeedsAnother(),
         new HubPastDevices(), new RemotePastUnits(), new RemoteAtAnotherHub(), new PlateTooSmall(), new UnitOffRoomRemote(), new HubNameTwice(),
             new HubNamesAlike(),
-        new BarsNotLevel(), new BarOffSill(), new BarInGlass(), new PresetOffRemote(), new ScheduleOffSun(),
+        new BarsNotLevel(), new BarOffSill(), new BarInGlass(), new PresetOffRemote(), new ScheduleOffSun(), new ClaimOpen(),
         new StepWithoutEvidence(), new StepPassedOver(), new ProofOutdated(), new DatesRunBackwards(), new LengthUnusual(), new KitUnchecked(),
             new SheetValueUnusual(), new SheetContradictsItself(),
         new ValuesDisagree(), new RemovedWhileWorkedOn(), new TagTwice(), new PanelNameTwice(),

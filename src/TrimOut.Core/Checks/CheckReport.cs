@@ -178,5 +178,5 @@ public sealed class CheckReport
     private static ImmutableArray<IReadSets> SetsOf(ImmutableArray<CheckSheet> sheets) => ImmutableArray.CreateRange(sheets, s => s.Reads);
 
     private string OwnerOf(Item item) =>
-        item.Kind is ItemKind.Run or ItemKind.Leg && House.Find(item.Under) is { } above ? OwnerOf(above) : item.Id;
+        item.Kind is ItemKind.Run or ItemKind.Leg or ItemKind.Service && House.Find(item.Under) is { } above ? OwnerOf(above) : item.Id;
 }

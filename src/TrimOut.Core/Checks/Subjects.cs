@@ -37,6 +37,9 @@ public static class Subjects
     /// <summary>Hubs, as they were added.</summary>
     public static Subjects<Hub> Hubs { get; } = Of(ItemKind.Hub, (house, item) => new Hub(house, item));
 
+    /// <summary>What was done in service, as it was recorded.</summary>
+    public static Subjects<Service> Services { get; } = Of(ItemKind.Service, (house, item) => new Service(house, item));
+
     /// <summary>Remotes, as they were added.</summary>
     public static Subjects<Remote> Remotes { get; } = Of(ItemKind.Remote, (house, item) => new Remote(house, item));
 

@@ -40,22 +40,23 @@ public static class KitCheck
             string.IsNullOrWhiteSpace(typed) ? d : Held(d with { What = d.What + ", off the sheet" }, sheet, fact));
 
     /// <summary>
-    /// How many values were checked against the edition that is said of a part, and would wait were another one typed; none for any other fact.
+    /// How many values were checked against the sheet and the edition that are said of a part, and would wait were another sheet or edition typed; none for
+    /// any other fact.
     /// </summary>
-    public static int WaitForEdition(House house, Item sheet, Fact fact, string typed) =>
-        AboutSheet.Is(fact) && fact.Name == AboutSheet.Edition && fact.ReadTyped(typed, house) is { Ok: true } edition
-            ? SheetMark.Waiting(sheet, edition.Value).Count() : 0;
+    public static int WaitFor(House house, Item sheet, Fact fact, string typed) =>
+        !AboutSheet.Is(fact) || fact.ReadTyped(typed, house) is not { Ok: true } said ? 0
+        : fact.Name == AboutSheet.Edition ? SheetMark.Waiting(sheet, said.Value).Count()
+        : fact.Name == AboutSheet.Sheet ? SheetMark.WaitingForSheet(sheet, said.Value).Count() : 0;
 
-    /// <summary>Puts the edition right where it was mistyped: what was checked against it stays checked, for the sheet is the same one.</summary>
-    public static Result<Draft> EditionMistyped(House house, Item sheet, string typed)
+    /// <summary>Puts the name or the edition of a sheet right where it was mistyped: what was checked stays checked, for the sheet is the same one.</summary>
+    public static Result<Draft> Mistyped(House house, Item sheet, Fact fact, string typed)
     {
-        if (!FactTable.IsKit(sheet.Kind))
+        if (!FactTable.IsKit(sheet.Kind) || !AboutSheet.Is(fact))
             return new Refusal(OnlyKit);
-        var edition = AboutSheet.Of(sheet.Kind, AboutSheet.Edition);
-        return edition.ReadTyped(typed, house).Then<Draft>(stored => SheetMark.Waiting(sheet, stored)
+        return fact.ReadTyped(typed, house).Then<Draft>(stored => (fact.Name == AboutSheet.Edition ? SheetMark.Waiting(sheet, stored) : [])
             .Where(f => SheetMark.Of(sheet, f) != SheetMark.For((string?)null))
-            .Aggregate(new Draft($"{house.NameOf(sheet)}: {edition.Label}: {stored}; the one before was mistyped, and what was checked stays checked")
-                .PutStored(sheet.Id, edition.Name, stored), (d, f) => d.PutStored(sheet.Id, Companion.Checked(f.Name), SheetMark.For(stored))));
+            .Aggregate(new Draft($"{house.NameOf(sheet)}: {fact.Label}: {stored}; the one before was mistyped, and what was checked stays checked")
+                .PutStored(sheet.Id, fact.Name, stored), (d, f) => d.PutStored(sheet.Id, Companion.Checked(f.Name), SheetMark.For(stored))));
     }
 
     private static Draft Held(Draft draft, Item sheet, Fact fact)

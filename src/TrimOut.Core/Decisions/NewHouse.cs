@@ -18,7 +18,11 @@ public static class NewHouse
         : kit.GroupBy(p => p.Kind).SelectMany(k => k.GroupBy(p => p.Name, SameName.Comparer)).FirstOrDefault(n => n.Skip(1).Any()) is { } twice
         ? new Refusal($"Two files of the kit are one {KebabCase.Of(twice.First().Kind).Replace('-', ' ')}, {twice.Key}. Move one of them elsewhere.")
         : WithoutKit(name, units).Then<Draft>(d => kit.Aggregate(d, (draft, part) => TakePart.Put(draft, part, null)).WithBlankKit(units,
-            [.. Enum.GetValues<ItemKind>().Where(k => FactTable.IsKit(k) && kit.All(p => p.Kind != k))]));
+            [.. Enum.GetValues<ItemKind>().Where(k => FactTable.IsKit(k) && kit.All(p => p.Kind != k))]))
+            .Then<Draft>(d => LacksNoCover(kit) ? d.WithNoCover(out _) : d);
+
+    private static bool LacksNoCover(IReadOnlyCollection<PartSheet> kit) => kit.Any(p => p.Kind == ItemKind.HeadCover)
+        && !kit.Any(p => p.Kind == ItemKind.HeadCover && SameName.Comparer.Equals(p.Name, HeadCover.NoCover));
 
     /// <summary>The parts of a blank kit that a house with a kept kit does not begin with, because that kit has other parts of their sort.</summary>
     public static ImmutableArray<string> LeftOut(DisplayUnits units, IReadOnlyCollection<PartSheet> kit) => kit.Count == 0 ? [] :

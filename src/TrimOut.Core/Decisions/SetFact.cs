@@ -32,8 +32,12 @@ public static class SetFact
         return fact.ReadTyped(typed, house, today)
             .Then(stored => Rules(house, item, fact, stored))
             .Then<Draft>(stored =>
-                WithCompanions(new Draft($"{name}: {Shown(fact, stored, house)}").PutStored(item.Id, field, stored), house, item, fact, field));
+                WithCompanions(Put(new Draft($"{name}: {Shown(fact, stored, house)}"), item, fact, field, stored), house, item, fact, field));
     }
+
+    private static Draft Put(Draft draft, Item item, Fact fact, string field, string stored) =>
+        fact == UnitFacts.HeadCover && stored == HeadCover.NoCoverToCome
+            ? draft.WithNoCover(out var none).PutStored(item.Id, field, none) : draft.PutStored(item.Id, field, stored);
 
     private static Result<string> Rules(House house, Item item, Fact fact, string stored)
     {
@@ -57,6 +61,8 @@ public static class SetFact
         }
         if (AboutSheet.Is(fact) && fact.Name == AboutSheet.Edition && draft.Edits[0] is Edit.Put { Value: { } edition })
             draft = OtherEdition(draft, item, edition);
+        if (AboutSheet.Is(fact) && fact.Name == AboutSheet.Sheet && draft.Edits[0] is Edit.Put { Value: { } sheet })
+            draft = OtherSheet(draft, item, sheet);
         if (fact == WindowFacts.Covered && draft.Edits[0] is Edit.Put { Value: var covered } && covered == KebabCase.Of(YesNo.Yes))
             draft = LeaveOut.WithoutReason(draft, item);
         // A place among the windows of one room is none among those of another.
@@ -77,9 +83,19 @@ public static class SetFact
         var waiting = SheetMark.Waiting(part, edition).ToList();
         foreach (var fact in waiting.Where(f => SheetMark.Of(part, f) != SheetMark.For(part)))
             draft = draft.PutStored(part.Id, Companion.Checked(fact.Name), SheetMark.For(part));
-        return waiting.Count == 0 ? draft
-            : draft with { What = $"{draft.What}; {NumberText.Counted(waiting.Count, "value waits", "values wait")} to be checked against it" };
+        return Waits(draft, waiting.Count);
     }
+
+    /// <summary>What was checked against another sheet was not checked against this one, whatever edition that was.</summary>
+    private static Draft OtherSheet(Draft draft, Item part, string sheet)
+    {
+        var waiting = SheetMark.WaitingForSheet(part, sheet).Count();
+        return waiting == 0 ? draft : Waits(SheetValues.Of(part.Kind).Where(f => SheetMark.Of(part, f) is not null)
+            .Aggregate(draft, (d, f) => d.PutStored(part.Id, Companion.Checked(f.Name), null)), waiting);
+    }
+
+    private static Draft Waits(Draft draft, int count) => count == 0 ? draft
+        : draft with { What = $"{draft.What}; {NumberText.Counted(count, "value waits", "values wait")} to be checked against it" };
 
     private static string Shown(Fact fact, string stored, House house) =>
         fact.DecodeAny(stored) is { Ok: true } value ? fact.Show(value.Value, house) : stored;

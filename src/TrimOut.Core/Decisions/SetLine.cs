@@ -105,7 +105,8 @@ public static class SetLine
         ItemKind.Room => RoomNames.Read(value.Trim(), house).Then(r => r.Id is null ? AddItems.Room(house, r) : new Refusal($"There is a room {r} already.")),
         ItemKind.Contact => QuickPeople.Contact(house, value),
         ItemKind.Visit => QuickPeople.Visit(house, value, today),
+        ItemKind.Service => QuickService.Read(house, value, today),
         { } kind when FactTable.Find(kind, "name") is not null && kind != ItemKind.Preset => AddItems.Named(house, kind, value),
-        _ => new Refusal($"\"{sort}\" is nothing that is added by its name: write room, panel, hub, remote, box, contact, visit or a sort of part."),
+        _ => new Refusal($"\"{sort}\" is nothing that is added by its name: write room, panel, hub, remote, box, contact, visit, service or a sort of part."),
     };
 }

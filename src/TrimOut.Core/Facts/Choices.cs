@@ -352,6 +352,44 @@ public enum Arrival
     NotArrived,
 }
 
+/// <summary>What was done to something that is in service.</summary>
+public enum ServiceKind
+{
+    /// <summary>The whole of it is another one now.</summary>
+    Replaced,
+
+    /// <summary>A unit has another motor.</summary>
+    MotorReplaced,
+
+    /// <summary>A part of it is another one, and neither its motor nor its radio.</summary>
+    PartReplaced,
+
+    /// <summary>A remote or a unit has another battery.</summary>
+    BatteryChanged,
+
+    /// <summary>It was mended, and no part of it is another one.</summary>
+    Repaired,
+
+    /// <summary>The house was looked through, as once a year.</summary>
+    YearlyVisit,
+}
+
+/// <summary>What became of a warranty claim.</summary>
+public enum ClaimOutcome
+{
+    /// <summary>It was paid for or made good.</summary>
+    Granted,
+
+    /// <summary>A part of it was.</summary>
+    PartlyGranted,
+
+    /// <summary>Nothing of it was.</summary>
+    Refused,
+
+    /// <summary>Nobody asks for it any more.</summary>
+    Withdrawn,
+}
+
 /// <summary>How a punch item stands.</summary>
 public enum PunchState
 {

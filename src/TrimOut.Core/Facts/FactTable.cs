@@ -23,6 +23,7 @@ public static class FactTable
         [ItemKind.Box] = BoxFacts.All,
         [ItemKind.Contact] = ContactFacts.All,
         [ItemKind.Visit] = VisitFacts.All,
+        [ItemKind.Service] = ServiceFacts.All,
         [ItemKind.CoveringKind] = CoveringKindFacts.All,
         [ItemKind.CableType] = CableTypeFacts.All,
         [ItemKind.PanelType] = PanelTypeFacts.All,

@@ -83,6 +83,7 @@ public static class UnitFigures
             ("tail at window", (run.TailAtWindow ?? unit.PartWidth)?.In(unit) ?? Missing),
             ("tail at panel", run.TailAtPanel?.In(unit)
                 ?? (job.Item.Get(HouseFacts.PanelTail) is { } tail ? tail.In(unit) + Begun(job, HouseFacts.PanelTail) : Missing)),
+            .. run.ShownBeforeLimit is { } whole ? [("no more than its cable may be", $"{run.ShownNeeded}, not {whole}")] : Array.Empty<(string, string)>(),
         ]), new CableShortOnHand().Info.Source, [RunFacts.Cable, LegFacts.Length, RunFacts.TailAtPanel]);
     }
 

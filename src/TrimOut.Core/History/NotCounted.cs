@@ -39,7 +39,7 @@ public static class NotCounted
 
     private static string? WhyNot(House house, HashSet<string> added, Item item, string field, Head head)
     {
-        if (field == Item.RemovedField || StepVersion.IsNote(field))
+        if (field == Item.RemovedField || StepVersion.IsNote(field) || AskedAgain.IsNote(field))
             return null;
         if (FactTable.Find(item.Kind, Companion.Beside(field) ?? field) is not { } fact)
             return $"{house.NameOf(item)} has {field} \"{head.Stored}\". No detail of this version is called that: it is kept, and does not count here.";

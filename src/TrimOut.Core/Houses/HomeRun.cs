@@ -77,11 +77,13 @@ public sealed class HomeRun : Subject
     /// Cable that it takes off a box: legs with the crew's allowance, and both tails, planned where none was measured; no more than may be used of its
     /// cable, where that is enough without the allowance; null while a part is not known.
     /// </summary>
-    public Length? Needed =>
+    public Length? Needed => WithAllowance is not { } needed ? null
+        : Longest is { } longest && Planned <= longest ? Length.Min(needed, longest) : needed;
+
+    /// <summary>Legs with the whole allowance, and both tails, however long its cable may be.</summary>
+    private Length? WithAllowance =>
         LegsLength is { } legs && PlannedTailAtWindow is { } window && PlannedTailAtPanel is { } panel &&
-        House.Job.Get(HouseFacts.CableAllowance) is { } allowance && NeededCable.Of(legs, window, panel, allowance) is var needed
-            ? Longest is { } longest && Planned <= longest ? Length.Min(needed, longest) : needed
-            : null;
+        House.Job.Get(HouseFacts.CableAllowance) is { } allowance ? NeededCable.Of(legs, window, panel, allowance) : null;
 
     /// <summary>
     /// What comes off the box as it is read, in the house's units: rounded up, and down where it would be longer than it may be; null while not known.
@@ -89,6 +91,13 @@ public sealed class HomeRun : Subject
     public string? ShownNeeded => Needed is not { } needed ? null
         : Longest is { } longest && needed >= longest - Length.FromMetres(0.1m) && needed <= longest
         ? needed.ShowAtMost(House.DisplayUnits, LengthScale.Run) : needed.ShowAtLeast(House.DisplayUnits, LengthScale.Run);
+
+    /// <summary>
+    /// What would come off the box with the whole allowance, in the house's units, where less does because its cable may be no longer; null where
+    /// nothing is taken off the allowance.
+    /// </summary>
+    public string? ShownBeforeLimit => WithAllowance is { } whole && whole > Needed
+        && whole.ShowAtLeast(House.DisplayUnits, LengthScale.Run) is var shown && shown != ShownNeeded ? shown : null;
 
     /// <summary>
     /// The longest that it may be, by the kit's table and by voltage as far as they are known; null while neither is, and for one on a shared cable.

@@ -97,6 +97,10 @@ public sealed class House
     /// <summary>Visits by their day, those without one last.</summary>
     public IEnumerable<Visit> Visits => ItemsOf(ItemKind.Visit).Select(i => View(i, (h, x) => new Visit(h, x))).OrderBy(v => v.On ?? DateOnly.MaxValue);
 
+    /// <summary>What was done in service, by its day, what has none last.</summary>
+    public IEnumerable<Service> Services =>
+        ItemsOf(ItemKind.Service).Select(i => View(i, (h, x) => new Service(h, x))).OrderBy(s => s.On ?? DateOnly.MaxValue);
+
     /// <summary>Punch items written by hand, as they were added.</summary>
     public ImmutableArray<PunchItem> PunchItems => Kept.PunchItems.IsDefault
         ? Kept.PunchItems = [.. ItemsOf(ItemKind.Punch).Select(i => View(i, (h, x) => new PunchItem(h, x)))] : Kept.PunchItems;

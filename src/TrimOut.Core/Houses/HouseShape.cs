@@ -31,7 +31,8 @@ internal sealed class HouseShape
                 continue;
             _present[place] = true;
             (byKind[(int)item.Kind] ??= []).Add(place);
-            if (above is not null && item.Kind is ItemKind.Unit or ItemKind.Run or ItemKind.Leg or ItemKind.Preset or ItemKind.Punch or ItemKind.Waiver)
+            if (above is not null && item.Kind is ItemKind.Unit or ItemKind.Run or ItemKind.Leg or ItemKind.Preset or ItemKind.Punch or ItemKind.Waiver
+                or ItemKind.Service)
                 (children[above!.Place] ??= []).Add(place);
         }
         _byKind = [.. byKind.Select(k => k?.ToArray() ?? [])];
@@ -75,7 +76,7 @@ internal sealed class HouseShape
     /// <summary>Items of one kind, as they were added.</summary>
     public IReadOnlyList<int> OfKind(ItemKind kind) => _byKind[(int)kind];
 
-    /// <summary>Units, runs, legs, presets, punch items and waivers that belong to an item, as they were added.</summary>
+    /// <summary>Units, runs, legs, presets, punch items, waivers and services that belong to an item, as they were added.</summary>
     public ReadOnlySpan<int> Under(int place) => place < _children.Length ? _children[place] : null;
 
     /// <summary>What reads otherwise in this shape than in an earlier one of the same house.</summary>

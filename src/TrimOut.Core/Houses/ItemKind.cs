@@ -48,6 +48,9 @@ public enum ItemKind
     /// <summary>One day's work or delivery at the house, with who is expected.</summary>
     Visit,
 
+    /// <summary>What was done to something after it was handed over: replaced, repaired, looked at.</summary>
+    Service,
+
     /// <summary>Kit: a kind of covering.</summary>
     CoveringKind,
 

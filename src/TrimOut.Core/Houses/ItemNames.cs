@@ -16,6 +16,7 @@ internal static class ItemNames
     private static readonly Message LegOf = new("leg of {0}");
     private static readonly Message PunchItem = new("(punch item)");
     private static readonly Message Visit = new("(visit)");
+    private static readonly Message ServiceAlone = new("(service)");
     private static readonly Message Waiver = new("(waiver)");
     private static readonly Message Nameless = new("({0} without a name)");
 
@@ -34,11 +35,20 @@ internal static class ItemNames
         ItemKind.Leg => LegOf.In(words, house.Find(item.Under) is { Kind: ItemKind.Run } run ? OfRun(house, run, words) : words(RunAlone.English)),
         ItemKind.Punch => item.Get(PunchFacts.What) ?? words(PunchItem.English),
         ItemKind.Visit => item.Get(VisitFacts.What) ?? words(Visit.English),
+        ItemKind.Service => OfService(house, item, words),
         ItemKind.Waiver => item.Get(WaiverFacts.Check) ?? words(Waiver.English),
         _ => item.Latest("name") is { Stored: { } stored } head && (head.Value as string ?? stored) is { } name
             ? FactTable.IsKit(item.Kind) ? KitWords.In(words, name) : name
             : Nameless.In(words, words(KebabCase.Of(item.Kind))),
     };
+
+    /// <summary>What it was done to, what was done and when: W03 replaced 2027-03-02.</summary>
+    private static string OfService(House house, Item item, Func<string, string> words)
+    {
+        var about = house.Find(item.Under) is { Kind: not (ItemKind.House or ItemKind.Service) } of ? Of(house, of, words) : "";
+        var did = ServiceFacts.Kind.ShowOf(item, house) is { Length: > 0 } shown ? words(shown) : words(ServiceAlone.English);
+        return string.Join(' ', new[] { about, did, ServiceFacts.On.ShowOf(item, house) }.Where(w => w.Length > 0));
+    }
 
     private static string OfRun(House house, Item run, Func<string, string> words) =>
         // A history that no program wrote may have a run lie under itself.

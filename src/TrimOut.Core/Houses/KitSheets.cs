@@ -137,4 +137,11 @@ public sealed class HeadCover(House house, Item item) : KitSheet(house, item)
 
     /// <summary>The name of no head cover.</summary>
     public const string NoCover = "None";
+
+    /// <summary>What stands for the one that is none in a house that has no part of that name; who chooses it adds the part.</summary>
+    internal const string NoCoverToCome = "none";
+
+    /// <summary>Whether a house has no part by the name of the one that is none.</summary>
+    internal static bool IsNoCoverToCome(House house) =>
+        !house.ItemsOf(ItemKind.HeadCover).Any(i => SameName.Comparer.Equals(house.NameOf(i), NoCover));
 }

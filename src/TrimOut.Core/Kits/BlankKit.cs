@@ -51,6 +51,10 @@ public static class BlankKit
         bool Wanted(ItemKind kind) => only?.Contains(kind) != false;
     }
 
+    /// <summary>Adds the head cover that is none, which belongs to every house whatever its kit has.</summary>
+    internal static Draft WithNoCover(this Draft draft, out string id) =>
+        Named(draft, ItemKind.HeadCover, HeadCoverFacts.Name, HeadCover.NoCover, out id);
+
     /// <summary>Whether more is known of a part than a blank kit begins with: a value of another sort, or one that was held against a sheet.</summary>
     public static bool IsMore(Item part) => SheetValues.Of(part.Kind).Any(f => part.Latest(f)?.Stored is not null
         && (!Given.Contains(f) || part.Latest(Companion.Checked(f.Name))?.Stored is not null));

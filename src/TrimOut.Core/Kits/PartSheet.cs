@@ -19,16 +19,28 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
             .ToImmutableSortedDictionary(n => n, n => part.Latest(n)!.Stored!, StringComparer.Ordinal);
         var values = SheetValues.Of(part.Kind).Where(f => part.Latest(f)?.Stored is not null)
             .Select(f => new SheetValue(f, part.Latest(f)!.Stored!, SheetMark.Holds(part, f))).ToImmutableArray();
-        // Somebody may have held values against the sheet after what was said about it came with a file.
-        var last = values.Where(v => v.Held).Select(v => part.Latest(Companion.Checked(v.Fact.Name))!).MaxBy(h => h.At);
-        if (last is not null && (part.Latest(AboutSheet.HeldOn) is not { Stored: not null } said || said.At < last.At))
-            about = about.SetItem(AboutSheet.HeldBy, Short(last.By)).SetItem(AboutSheet.HeldOn, last.At.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        if (CheckedLast(part) is ({ } by, { } on))
+            about = about.SetItem(AboutSheet.HeldBy, by).SetItem(AboutSheet.HeldOn, on);
         return new PartSheet(part.Kind, house.NameOf(part), about, values);
+    }
+
+    /// <summary>Who last checked values of a part that count as checked, and on which day, as 2026-03-14; nobody where none counts.</summary>
+    /// <param name="part">The part.</param>
+    public static (string? By, string? On) CheckedLast(Item part)
+    {
+        var last = SheetValues.Of(part.Kind).Where(f => SheetMark.Holds(part, f)).Select(f => part.Latest(Companion.Checked(f.Name))!).MaxBy(h => h.At);
+        // Somebody may have held values against the sheet after what was said about it came with a file.
+        return last is null ? default
+            : part.Latest(AboutSheet.HeldOn) is { Stored: not null } said && said.At >= last.At ? (part.Latest(AboutSheet.HeldBy)?.Stored, said.Stored)
+            : (Short(last.By), last.At.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
     }
 
     // Whoever saves a change may have a longer name than the sheet has room for.
     private static string Short(string by) => AboutSheet.Of(ItemKind.CoveringKind, AboutSheet.HeldBy).ReadTyped(by, House.Empty).Ok
         ? by : new StringInfo(by).SubstringByTextElements(0, AboutSheet.LongestName);
+
+    /// <summary>Against which other sheet or edition its file says that its values were checked, so that none counts; null where it says none.</summary>
+    public string? HeldAgainstOther { get; init; }
 
     /// <summary>The edition of its sheet; null where none is said.</summary>
     public string? Edition => About.GetValueOrDefault(AboutSheet.Edition);

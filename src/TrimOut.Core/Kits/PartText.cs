@@ -13,13 +13,14 @@ namespace TrimOut.Core.Kits;
 /// <summary>A part as text, a line for each value: what is kept in a folder of kits, and can be read and written by hand.</summary>
 /// <remarks>
 /// Lines are "name: value"; "?" before a name says that nobody held the value against the sheet, and so does a file that does not say who held its values
-/// and when, or that they were held against another edition than it has now; "#" begins a remark.
+/// and when, or that they were held against another sheet or edition than it has now; "#" begins a remark.
 /// </remarks>
 public static class PartText
 {
     private const string Form = "1";
     private const string FormName = "trimout-part";
-    private const string HeldEdition = "held-edition";
+    private const string HeldBefore = "held-";
+    private static readonly string[] HeldAgainst = [AboutSheet.Sheet, AboutSheet.Edition];
     private const char NotHeld = '?';
 
     /// <summary>The text of a part, which <see cref="Read(string)"/> reads to the same part.</summary>
@@ -31,8 +32,8 @@ public static class PartText
         Line("name", part.Name);
         foreach (var name in AboutSheet.Names.Where(part.About.ContainsKey))
             Line(name, part.About[name]);
-        if (part.About.TryGetValue(AboutSheet.Edition, out var edition) && part.Values.Any(v => v.Held))
-            Line(HeldEdition, edition);
+        foreach (var name in HeldAgainst.Where(n => part.About.ContainsKey(n) && part.Values.Any(v => v.Held)))
+            Line(HeldBefore + name, part.About[name]);
         text.Append('\n');
         foreach (var value in part.Values)
             Line($"{(value.Held ? "" : $"{NotHeld} ")}{value.Fact.Name}", value.Stored);
@@ -60,7 +61,8 @@ public static class PartText
     public static Result<PartSheet> Read(string text)
     {
         ItemKind? kind = null;
-        string? name = null, form = null, heldEdition = null;
+        string? name = null, form = null;
+        var heldAgainst = new Dictionary<string, string>(StringComparer.Ordinal);
         var about = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         var values = new List<SheetValue>();
         var number = 0;
@@ -90,11 +92,10 @@ public static class PartText
             }
             else if (kind is not { } sort)
                 return Bad("say its kind before anything else");
-            else if (field == HeldEdition)
+            else if (HeldAgainst.FirstOrDefault(n => field == HeldBefore + n) is { } against)
             {
-                if (heldEdition is not null)
+                if (!heldAgainst.TryAdd(against, typed))
                     return Bad($"{field} stands there twice");
-                heldEdition = typed;
             }
             else if (FactTable.Find(sort, field) is not { IsKeyed: false } fact
                 || (field != "name" && !AboutSheet.Is(fact) && !SheetValues.Of(sort).Contains(fact)))
@@ -110,12 +111,16 @@ public static class PartText
             else
                 values.Add(new SheetValue(fact, stored.Value, held));
         }
-        var saidWho = about.ContainsKey(AboutSheet.HeldBy) && about.ContainsKey(AboutSheet.HeldOn)
-            && (heldEdition is null || SameName.Comparer.Equals(heldEdition, about.GetValueOrDefault(AboutSheet.Edition)));
+        var other = heldAgainst.Where(h => !SameName.Comparer.Equals(h.Value, about.GetValueOrDefault(h.Key)))
+            .Select(h => $"{HeldBefore}{h.Key}: {h.Value}, and {h.Key}: {about.GetValueOrDefault(h.Key)}").ToList();
+        var counts = about.ContainsKey(AboutSheet.HeldBy) && about.ContainsKey(AboutSheet.HeldOn) && other.Count == 0;
         return kind is not { } of ? new Refusal("It says no kind.")
             : name is null ? new Refusal("It says no name.")
             : new PartSheet(of, name, about.ToImmutable(),
-                [.. SheetValues.Of(of).SelectMany(f => values.Where(v => v.Fact == f)).Select(v => v with { Held = v.Held && saidWho })]);
+                [.. SheetValues.Of(of).SelectMany(f => values.Where(v => v.Fact == f)).Select(v => v with { Held = v.Held && counts })])
+            {
+                HeldAgainstOther = other.Count == 0 ? null : string.Join("; ", other),
+            };
 
         Refusal Bad(string why) => new(string.Create(CultureInfo.InvariantCulture, $"Line {number}: {why.TrimEnd('.')}."));
     }

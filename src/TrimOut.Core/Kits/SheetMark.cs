@@ -31,6 +31,13 @@ public static class SheetMark
     internal static IEnumerable<Fact> Waiting(Item part, string edition) => EditionOf(part) is not { } now || SameName.Comparer.Equals(now, edition) ? []
         : SheetValues.Of(part.Kind).Where(f => Of(part, f) is { } mark && Holds(mark, now));
 
+    /// <summary>The values of a part that count as checked, and would not were another sheet said of it; none where no sheet is said yet.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="sheet">The other sheet.</param>
+    internal static IEnumerable<Fact> WaitingForSheet(Item part, string sheet) =>
+        part.Latest(AboutSheet.Sheet)?.Stored is not { } now || SameName.Comparer.Equals(now, sheet) ? []
+            : SheetValues.Of(part.Kind).Where(f => Holds(part, f));
+
     /// <summary>The stored mark of a value; null where there is none.</summary>
     internal static string? Of(Item part, Fact fact) => part.Latest(Companion.Checked(fact.Name))?.Stored;
 

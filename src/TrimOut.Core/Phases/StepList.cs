@@ -54,11 +54,11 @@ public sealed class StepList
     public IEnumerable<Step> Asked(Phase phase, Subject subject)
     {
         var held = HeldTo(phase, subject);
-        return held == Version ? Open(phase, subject) : Open(phase, subject).Where(s => s.SinceFor(subject) <= held || subject.MarkOf(s) is not null);
+        return held == Version ? Open(phase, subject) : Open(phase, subject).Where(s => s.SinceFor(subject) <= held || IsUsed(subject, s));
     }
 
     /// <summary>Whether a step is asked of a unit, a panel or the house, not only offered.</summary>
-    public bool IsAsked(Step step, Subject subject) => step.SinceFor(subject) <= HeldTo(step.Phase, subject) || subject.MarkOf(step) is not null;
+    public bool IsAsked(Step step, Subject subject) => step.SinceFor(subject) <= HeldTo(step.Phase, subject) || IsUsed(subject, step);
 
     /// <summary>The evidence that a step asks of a unit, a panel or the house. What came with the step always goes with it.</summary>
     public IEnumerable<Fact> EvidenceOf(Step step, Subject subject)
@@ -78,7 +78,8 @@ public sealed class StepList
     /// <remarks>
     /// Whoever adds an item notes the version of the list beside it, and so does whoever marks a step of a phase that is still open
     /// (<see cref="StepVersion"/>). A phase that is complete by the version noted last was complete before any later one came, and is
-    /// held to it; an open one is held to this program's. A phase that asked nothing goes by the next one that did.
+    /// held to it; an open one is held to this program's. A phase that asked nothing goes by the next one that did. What is only asked again because something
+    /// was replaced opens no phase: nothing else is asked with it.
     /// </remarks>
     public int HeldTo(Phase phase, Subject subject)
     {
@@ -88,6 +89,9 @@ public sealed class StepList
         return noted < Version && WasComplete(phase, subject) ? noted : Version;
     }
 
+    /// <summary>Whether a step is marked, or was and is asked again.</summary>
+    private static bool IsUsed(Subject subject, Step step) => subject.MarkOf(step) is not null || AskedAgain.Since(subject, step) is not null;
+
     private bool WasComplete(Phase phase, Subject subject)
     {
         var from = PhaseNames.All.Skip((int)phase).Concat(PhaseNames.All.Take((int)phase).Reverse());
@@ -95,7 +99,7 @@ public sealed class StepList
         {
             var asked = Open(at, subject).Where(s => s.SinceFor(subject) <= StepVersion.NotedAt(subject, at)).ToList();
             if (asked.Count > 0)
-                return asked.All(s => subject.MarkOf(s) is not null);
+                return asked.All(s => IsUsed(subject, s));
         }
         return false;
     }

@@ -15,6 +15,9 @@ internal static class StepVersion
     /// <summary>The version that a phase of a subject was last worked on by, or else the one that it was added by.</summary>
     public static int NotedAt(Subject subject, Phase phase) => Math.Max(Noted(subject.Item, Field), Noted(subject.Item, FieldOf[(int)phase]));
 
+    /// <summary>The note that was made when an item was added; null where none was.</summary>
+    public static Head? AddedBy(Item item) => item.Latest(Field);
+
     /// <summary>Whether a field holds a note of a version, which is no fact.</summary>
     public static bool IsNote(string field) => field == Field || FieldOf.Contains(field);
 
@@ -41,7 +44,7 @@ internal static class StepVersion
     }
 
     private static bool IsOpen(Subject subject, Phase phase, StepList steps) =>
-        NotedAt(subject, phase) < steps.Version && !Progress.Of(subject, phase, steps).Complete;
+        NotedAt(subject, phase) < steps.Version && steps.HeldTo(phase, subject) == steps.Version && !Progress.Of(subject, phase, steps).Complete;
 
     private static Subject? WalkerOf(House house, string id) =>
         id == House.RootId ? new JobItself(house) : (Subject?)house.FindUnit(id) ?? house.FindPanel(id);

@@ -155,11 +155,12 @@ public static partial class LengthText
             ? number
             : new Refusal("That number is too large for a length.");
 
-    /// <summary>The longest length that there is of anything, all cable of a house together: 100,000 ft. What is stored in millimeters is read up to it.</summary>
+    /// <summary>The longest length of anything, all cable of a house together: 100,000 ft. What is stored in millimeters is read up to it.</summary>
     private const decimal LongestMillimetres = 30_480_000m;
 
     private static Result<Length> InRange(decimal number, decimal millimetresEach) =>
-        number <= Math.Max(1_000_000m, LongestMillimetres / millimetresEach) ? Length.FromMillimetres(number * millimetresEach) : new Refusal("That number is too large for a length.");
+        number <= Math.Max(1_000_000m, LongestMillimetres / millimetresEach) ? Length.FromMillimetres(number * millimetresEach)
+            : new Refusal("That number is too large for a length.");
 
     private static bool IsOnTape(Length length) => length.Nanometres % (Length.NanometresPerInch / 64) == 0;
 

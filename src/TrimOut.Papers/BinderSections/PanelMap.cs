@@ -25,7 +25,7 @@ internal static class PanelMap
                 to.Say($"{type.OnPaper()}; output voltage {type.Entry(PanelTypeFacts.Supply)}.");
             if (panel.OutputNumbers.Count > 0)
                 to.Draw(panel.Name, PanelFront.Describe(panel, landed), words => PanelFront.Of(panel, landed, words));
-            to.Filled(["Output", "Unit", "Room", "Label at panel", "Label at window", "Cable"], Outputs(panel, landed).Select(o => Row(o.First, o.Last, o.Run)),
+            to.Filled(["Output", "Unit", "Room", "Label at panel", "Label at window", "Cable"], Outputs(panel, landed).Select(o => Row(panel, o.First, o.Last, o.Run)),
                 "The kit does not say how many outputs it has, and nothing is landed on it.");
         }
         if (data.House.Runs.Where(r => r.Panel is null || r.Output is null).ToList() is { Count: > 0 } waiting)
@@ -52,15 +52,16 @@ internal static class PanelMap
         }
     }
 
-    /// <summary>The number of one output, or of the first and the last of some.</summary>
-    public static Inline Numbered(int first, int last) => first == last ? Number(first) : $"{first}–{last}";
+    /// <summary>The number of a free output, or of the first and the last of some; marked where they end where the sheet says, and nobody checked that.</summary>
+    public static Inline Free(Panel panel, int first, int last) => (first == last ? Number(first) : $"{first}–{last}")
+        .Marked(panel.Type is { } type && type.Outputs == last && !type.IsChecked(PanelTypeFacts.Outputs));
 
     /// <summary>The output of a run; said where its panel has none of that number.</summary>
     public static Inline OutputOf(HomeRun run) => run is { Panel: { } panel, Output: { } output } && panel.HasNo(output)
         ? run.BySheet(r => r.Panel!.HasNo(output) ? Ours($"{output}: the panel has no such output") : Number(output)) : run.Entry(RunFacts.Output);
 
-    private static Inline[] Row(int first, int last, HomeRun? run) => run is null
-        ? MarkdownWriter.Row(Numbered(first, last), Ours("free"), Dash, Dash, Dash, Dash)
+    private static Inline[] Row(Panel panel, int first, int last, HomeRun? run) => run is null
+        ? MarkdownWriter.Row(Free(panel, first, last), Ours("free"), Dash, Dash, Dash, Dash)
         : [OutputOf(run), .. Landed(run)];
 
     private static Inline[] Landed(HomeRun run) => MarkdownWriter.Row(run.Name, (run.Unit.Window.Room?.FullName).OrDash(),

@@ -1,10 +1,11 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
 
-/// <summary>Every unit as it was made.</summary>
+/// <summary>Every unit as it was made, and what became of it since.</summary>
 internal static class UnitTable
 {
     public static Section Section { get; } = new("units", "The units as made", Write);
@@ -17,6 +18,13 @@ internal static class UnitTable
             new[] { u.Shown(UnitFacts.Fabric), u.Shown(UnitFacts.Colour), u.Shown(UnitFacts.Opacity) }.JoinOrDash(), u.Entry(UnitFacts.HeadCover),
             u.DayOrNotYet(UnitFacts.OrderedOn, data.Date), u.EntryOrNotYet(UnitFacts.Acknowledgement), u.EntryOrNotYet(UnitFacts.Serial))), "No units yet.");
 
+        Cords(to, units);
+        UnitLives.Write(to, data);
+        SinceLastBook.Write(to, data);
+    }
+
+    private static void Cords(MarkdownWriter to, IEnumerable<Unit> units)
+    {
         var cords = units.Where(u => u.Shown(UnitFacts.FreeCord) is not null).ToList();
         if (cords.Count == 0)
             return;

@@ -1,11 +1,12 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Plans.InService;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
 
-/// <summary>Who answers for what, how long, and whom to call: as it was typed in, nothing worked out.</summary>
+/// <summary>Who answers for what, how long, and whom to call: as it was typed in; only the last day is worked out, where the term can be read.</summary>
 internal static class Warranty
 {
     public static Section Section { get; } = new("warranty", "Warranty", Write);
@@ -26,12 +27,14 @@ internal static class Warranty
             to.Heading(3, "The crew's work").Known("About", "Entry", "Nothing was noted.",
                 ("How long", job.Entry(HouseFacts.WarrantyTerm)),
                 ("Runs from", job.Entry(HouseFacts.WarrantyFrom)),
+                ("Last day", DueInService.CrewUntil(data.House)?.OnPaper() ?? Inline.Dash),
                 ("Covers", job.Entry(HouseFacts.WarrantyCovers)));
         }
         if (kinds.Count > 0)
         {
-            to.Heading(3, "The units, by kind").Filled(["Kind", "How long", "Covers"],
-                kinds.Select(k => Row(k.OnPaper(), k.Entry(CoveringKindFacts.WarrantyTerm), k.Entry(CoveringKindFacts.WarrantyCovers))), "Nothing was noted.");
+            to.Heading(3, "The units, by kind").Filled(["Kind", "How long", "Last day", "Covers"],
+                kinds.Select(k => Row(k.OnPaper(), k.Entry(CoveringKindFacts.WarrantyTerm),
+                    DueInService.MakerUntil(data.House, k.Item)?.OnPaper() ?? Inline.Dash, k.Entry(CoveringKindFacts.WarrantyCovers))), "Nothing was noted.");
         }
     }
 }

@@ -52,16 +52,16 @@ internal static class HangSheet
             to.Table([.. along, "Head above the opening"], units.Select(u => (Inline[])[.. Along(u), HeadAbove(u)]));
         else
             to.Table(along, units.Select(Along));
-        foreach (var blank in units.Where(u => u.Window.SmallestWidth is not null).GroupBy(u => (Lacks: AlongOpening.Lacks(u), u.Kind?.Id)))
-        {
-            if (blank.Key.Lacks is { } fact)
-                to.Say($"Blank until this is known: {Lacking(fact, blank.First())}. Units: {blank.Select(u => u.Tag).JoinOrDash()}.");
-        }
         to.Table(
             ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves freely", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
             units.Select(u => Row(u.Tag, Ticks.Of(u, "brackets-fixed"), u.OnPanel ? Ticks.Of(u, "lead-in-front") : Dash, Ticks.Of(u, "clicked-in"),
                 Ticks.Of(u, "moves-free"), OrBlank(u.Item.Get(UnitFacts.Setback), u),
                 u.EntryOrBlank(UnitFacts.FreeCord), u.EntryOrBlank(UnitFacts.CordHeldBy), u.EntryOrBlank(UnitFacts.CordConfirmedBy), Blank)));
+        foreach (var blank in units.Where(u => u.Window.SmallestWidth is not null).GroupBy(u => (Lacks: AlongOpening.Lacks(u), u.Kind?.Id)))
+        {
+            if (blank.Key.Lacks is { } fact)
+                to.Say($"Blank until this is known: {Lacking(fact, blank.First())}. Units: {blank.Select(u => u.Tag).JoinOrDash()}.");
+        }
     }
 
     /// <summary>Each window in a paragraph with the sections of its units, which no sheet parts; those without a section side by side.</summary>

@@ -47,6 +47,10 @@ internal static class PullSheet
         var job = new JobItself(data.House);
         to.Say(Ours($"\"Cut to\" is the legs, an allowance on them of {job.BegunEntry(HouseFacts.CableAllowance, "%")} for bends and slack, and both tails.")
             + Ours($"Where no tail was measured it takes the way to the far end of the unit, and at the panel {job.BegunEntry(HouseFacts.PanelTail)}."));
+        if (data.House.Runs.Where(r => r.ShownBeforeLimit is not null).ToList() is { Count: > 0 } limited)
+        {
+            to.Say(Ours($"Less of the allowance is cut where the cable may be no longer: {limited.Select(r => (Inline?)r.BySheet(Limited)).JoinOrDash("; ")}."));
+        }
     }
 
     /// <summary>No cable goes there, and whoever pulls is not to think that one was forgotten.</summary>
@@ -122,6 +126,9 @@ internal static class PullSheet
     private static Inline CutTo(HomeRun run) => run.IsTooLong
         ? Ours("Longer than its cable may be: do not cut.")
         : run.ShownNeeded is { } needed ? Figure(needed) : Blank;
+
+    private static Inline Limited(HomeRun run) =>
+        Ours($"{run.Name} {run.ShownNeeded.FigureOrDash()}, not {run.ShownBeforeLimit.FigureOrDash()}");
 
     private static Inline MayBe(HomeRun run) =>
         run.Longest is { } most ? Figure(most.ShowAtMost(run.House.DisplayUnits, LengthScale.Run)) : Blank;

@@ -1,5 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.InService;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -13,14 +15,15 @@ internal static class ServiceForm
 
     public static Paper Paper
     { get; } = new("service-form", "Service form", "the crew",
-        "For a call after handover: what is read now beside what was read then, to be written in by pen.",
+        "For a call after handover and the yearly visit: what is read now beside what was read then, to be written in by pen.",
         ShortCover.Write,
         new Section("call", "The call", Call), new Section("before", "Before you start", Before), new Section("units", "What is found", Units),
+        new Section("again", "To be done again", Again), new Section("yearly", "The yearly visit", Yearly),
         new Section("parts", "What was changed", Parts), new Section("signed", "Signed", Signed));
 
     private static void Call(MarkdownWriter to, PaperData data) => to.Facts("About", "Entry",
         ("Called by, on", Blank), ("What is wrong, in the owner's words", Blank), ("Which unit, which room", Blank), ("Since when, and how often", Blank),
-        ("Who came, on", Blank), ("Instrument, calibrated until", Blank), ("Warranty, until", Blank));
+        ("Who came, on", Blank), ("Instrument, calibrated until", Blank), ("Warranty, until", DueInService.CrewUntil(data.House)?.OnPaper() ?? Blank));
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("A smell of burning, heat or a buzzing panel: leave the breaker off, touch nothing, and have the licensed electrician come first."),
@@ -40,6 +43,23 @@ internal static class ServiceForm
                 u.Tag, Then(u.Run, RunFacts.SecondLoop, RunFacts.FirstLoop), u.OnPanel ? Blank : Dash, Then(u.Run, RunFacts.LoadedVolts),
                 u.OnPanel ? Blank : Dash, Join(" / ", [u.Entry(UnitFacts.OpenGap), u.Entry(UnitFacts.CloseGap)]), Blank)), "No units yet.");
     }
+
+    private static readonly string[] OnceAYear =
+    [
+        "Every unit once fully open and once fully closed, level with its neighbors",
+        "Brackets, screws and end plugs tight, nothing that rubs or frays",
+        "No cord, chain or cable loop that hangs free within a child's reach",
+        "Every escape window opens past its covering, by hand and without power",
+        "Every remote and every preset, and the batteries of remotes",
+        "Labels and sheet at the panel legible, air around it; mains side only by a licensed electrician",
+        "Open items of the book, and claims that are open",
+    ];
+
+    private static void Again(MarkdownWriter to, PaperData data) => to.Table(["What", "Step", "Since", "Done"],
+        AskedAgain.Waiting(data.House).Select(w => Row(NameOf(data.House, w.Subject.Item), Ours(w.Step.Label), NameOf(data.House, w.Since.Item), Box)),
+        "Nothing is to be done again.");
+
+    private static void Yearly(MarkdownWriter to, PaperData data) => to.Table(["Once a year", "Seen"], OnceAYear.Select(what => Row(Ours(what), Box)));
 
     private static Inline Then(HomeRun? run, params Fact[] first) => first.Select(f => run?.Shown(f)).FirstOrDefault(s => s is not null) ?? Dash;
 

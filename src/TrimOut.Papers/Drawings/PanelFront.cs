@@ -21,7 +21,7 @@ internal static class PanelFront
             : Ours($"Panel {panel.Name}: {Count(panel)} outputs, all free");
 
     private static Inline Count(Panel panel) =>
-        panel.OutputNumbers.Any(panel.HasNo) ? panel.Type.EntryOfSheet(PanelTypeFacts.Outputs) : Number(panel.OutputNumbers.Count);
+        panel.Type?.Outputs is not null ? panel.Type.EntryOfSheet(PanelTypeFacts.Outputs) : Number(panel.OutputNumbers.Count);
 
     /// <summary>The drawing.</summary>
     public static Svg Of(Panel panel, IReadOnlyCollection<HomeRun> landed, Words words)

@@ -54,7 +54,7 @@ internal static class PanelDoorSheet
         foreach (var (first, last, run) in PanelMap.Outputs(panel, landed))
         {
             yield return run is null
-                ? Row(PanelMap.Numbered(first, last), Ours("free"), Dash, Dash, Dash, Dash)
+                ? Row(PanelMap.Free(panel, first, last), Ours("free"), Dash, Dash, Dash, Dash)
                 : Row(PanelMap.OutputOf(run), run.Name, (run.Unit.Window.Room?.FullName).OrDash(), run.Entry(RunFacts.LabelAtPanel),
                     run.Unit.Kind.EntryOfSheet(CoveringKindFacts.RunningCurrent), run.Unit.Kind.EntryOfSheet(CoveringKindFacts.StartingCurrent));
         }

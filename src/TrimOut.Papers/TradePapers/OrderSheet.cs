@@ -1,7 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Tables;
@@ -155,7 +154,6 @@ internal static class OrderSheet
 
         void Write(SheetCell sheet, Unit unit, string changed) => table.Row(
             [sheet, unit.Tag, .. facts.Select(f => f.Value(Sayer(f, unit, data.House))), MakersNumber(data.House, unit), changed,
-                string.Join("; ", UncheckedValues.Read(unit, u => string.Concat(facts.Select(f => f.Value(Sayer(f, u, data.House)).ToString()))).Unchecked
-                    .Select(f => f.Label))]);
+                string.Join("; ", facts.SelectMany(f => f.UncheckedBehind(Sayer(f, unit, data.House))).Distinct().Select(f => f.Label))]);
     }
 }

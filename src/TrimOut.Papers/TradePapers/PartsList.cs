@@ -17,7 +17,7 @@ internal static class PartsList
         ShortCover.Write,
         Group("coverings", "Coverings", PartGroup.Coverings), Group("cable", "Cable", PartGroup.Cable),
         Group("supplies", "Panels and other supplies", PartGroup.Supplies),
-        Group("controls", "Controls", PartGroup.Controls), Group("small", "Small parts", PartGroup.SmallParts))
+        Group("controls", "Controls", PartGroup.Controls), Group("small", "Small parts", PartGroup.SmallParts), SheetsInUse.Section)
     {
         Table = MakeTable,
         Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order),

@@ -3,7 +3,9 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Cutting;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Sheets;
@@ -121,6 +123,11 @@ internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
         if (CableColumn.LegsWithoutLength(run) is { Count: > 0 } blank)
         {
             y = area.PutWrapped(0, y, 2, $"No length is known of leg {string.Join(", ", blank)}, so no length of the run is. Enter opens its details.",
+                Tone.Caution);
+        }
+        if (run.ShownBeforeLimit is { } whole && !run.IsTooLong && !HouseCuts.IsPulled(run) && y < area.Height)
+        {
+            y = area.PutWrapped(0, y, 2, UncheckedValues.Marked(run.Unit, u => $"Cut {u.Run!.ShownNeeded}, not {u.Run!.ShownBeforeLimit}: its cable may be no longer."),
                 Tone.Caution);
         }
         if (CableColumn.SheetsToAsk(run) is { Length: > 0 } ask && y < area.Height)

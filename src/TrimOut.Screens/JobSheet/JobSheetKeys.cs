@@ -6,6 +6,7 @@ using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
+using TrimOut.Screens.InService;
 using TrimOut.Screens.People;
 using TrimOut.Screens.Rooms;
 using TrimOut.Screens.Schedules;
@@ -68,6 +69,7 @@ internal static class JobSheetKeys
         new KeyAction<JobSheetScreen>("I", "Schedule",
             "Takes windows in from an office's schedule: CSV, a spreadsheet or a building model; shown before anything is.",
             (s, context) => new Transition(s, SchedulesScreen.Find(context))) { OnBar = false },
+        ServiceKeys.Opening<JobSheetScreen>((s, context) => s.Current(context)?.Item),
         new KeyAction<JobSheetScreen>("-", "Leave out", LeavingOut.Help, (s, context) => Transition.Type(s, LeavingOut.Ask(s, s.Current(context)!.Window)))
             { Disabled = (s, context) => LeavingOut.NotBecause(s.LeftOut(context) ?? s.Current(context)?.Window), OnBar = false },
         new KeyAction<JobSheetScreen>("b", "Bring back", "Brings the window under the cursor back that was left out, or else a removed one, with all it had.",

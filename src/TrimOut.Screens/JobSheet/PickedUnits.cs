@@ -118,7 +118,9 @@ internal static class PickedUnits
             var each = units.Select(u => SetFact.Typed(now.House, Progress.Holder(now.House.FindUnit(u.Id)!, fact)!, fact, text, today: now.Today));
             return each.All().Then<Transition>(drafts =>
             {
-                var together = drafts.Aggregate((a, b) => a.And(b)) with { What = $"{name}: {text.Trim()}" };
+                var all = drafts.Aggregate((a, b) => a.And(b));
+                // A part that each of them would add is added once.
+                var together = all with { What = $"{name}: {text.Trim()}", Edits = [.. all.Edits.Distinct()] };
                 return new Transition(s, new Ask.Save(together, (screen, after) => MarkAll((JobSheetScreen)screen, after, Now(waiting, after))));
             });
         })

@@ -156,6 +156,14 @@ internal static class KitKeys
         var all = KitCheck.All(context.House, part);
         if (!all.Ok)
             return Transition.Say(s, all.Reason!);
+        var sheet = AboutSheet.Of(part.Kind, AboutSheet.Sheet);
+        if (part.Latest(sheet)?.Stored is null && part.Latest(AboutSheet.Edition)?.Stored is null)
+        {
+            return Transition.Type(s, FactEntry.For(s, context.House, part, sheet, then: (screen, after) => AskAll((KitScreen)screen, after)) with
+            {
+                Note = "Which sheet that is nobody said yet. Type its title or number, then say that its values were checked.",
+            });
+        }
         var open = SheetValues.NotHeldIn(part).ToLookup(f => SheetMark.OlderEdition(part, f));
         var said = open.OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => NumberText.Counted(g.Count(), "value")
             + (g.Key is { } older ? $" checked against edition {older} alone" : " that nobody looked at yet"));

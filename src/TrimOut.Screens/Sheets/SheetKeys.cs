@@ -4,6 +4,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Screens.Cables;
+using TrimOut.Screens.InService;
 using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Shell;
 
@@ -46,6 +47,8 @@ internal static class SheetKeys
         new KeyAction<SheetScreen>("X", "Remove", "Takes the window, unit, leg or other item under the cursor out of the house; it can be brought back.",
             (s, context) => AskRemove(s, context))
             { Disabled = (s, context) => s.Current?.Item is null or { Kind: ItemKind.House } ? "The house itself stays." : null, OnBar = false },
+        ServiceKeys.Opening<SheetScreen>((s, context) => UnitOf(s, context)?.Item
+            ?? (s.Of is OfItem of && context.House.Find(of.ItemId) is { Kind: ItemKind.Panel or ItemKind.Hub or ItemKind.Remote } item ? item : null)),
         Filtering.Key<SheetScreen>("details", "words of the label, or of the phase; Enter goes there"),
         .. Moves.Through<SheetScreen>("detail", (s, _, by) => s.Move(by)),
     ];

@@ -1,5 +1,4 @@
 using System.Globalization;
-using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;

@@ -4,6 +4,7 @@ using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
 using TrimOut.Core.Kits;
+using TrimOut.Core.Plans.InService;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
 using TrimOut.HouseFile.Files;
@@ -330,8 +331,10 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
             var uncounted = NotCounted.Of(scribe.Log);
             var kept = uncounted.IsEmpty ? null
                 : $"{uncounted.Length} of what stands in the history does not count; trimout check lists it. {uncounted[0]}";
+            var due = DueInService.Of(scribe.House, scribe.Today).Where(d => d.Pressing).Select(d => d.Say.In(scribe.House)).ToList();
             Notices = [.. HouseSource.Remarks(house), .. HouseSource.Holes(house, scribe.Log),
-                .. new[] { BackupPlace.NotKnownWhere(), backup.GetAwaiter().GetResult(), why, kept }.OfType<string>()];
+                .. new[] { BackupPlace.NotKnownWhere(), backup.GetAwaiter().GetResult(), why, kept }.OfType<string>(),
+                .. due.Count == 0 ? Array.Empty<string>() : [$"In service: {string.Join(" ", due)} H on the job sheet shows all of it."]];
             _papers.InDoubt = house.InDoubt;
             _choices = PaperFiles.WrittenBeside(house.Where, WrittenPapers.OfUser);
             Remember(_settings.Opened(house.Where));

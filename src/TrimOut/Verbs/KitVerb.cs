@@ -96,8 +96,10 @@ internal static class KitVerb
             if (parsed.GetValue(dry))
             {
                 var looked = look.At(parsed.GetRequiredValue(path)).House;
-                if (Say(looked, part, parsed.GetRequiredValue(file)) is not null)
-                    Common.Say("Nothing was taken: this was a try.");
+                if (Say(looked, part, parsed.GetRequiredValue(file)) is null)
+                    return look.End(ExitCode.Fine);
+                Common.Say("Nothing was taken: this was a try." + (TakePart.LosesChecked(looked, part) is { IsEmpty: false } losing
+                    ? $" To take it needs --yes, for these were checked against a sheet, and would no longer be: {Labels(losing)}." : ""));
                 return look.End(ExitCode.Fine);
             }
             var (house, scribe) = HouseSource.Open(parsed.GetRequiredValue(path), parsed.GetValue(by)!);
@@ -107,13 +109,15 @@ internal static class KitVerb
                     return ExitCode.Fine;
                 if (!parsed.GetValue(yes) && TakePart.LosesChecked(scribe.House, part) is { IsEmpty: false } lost)
                     throw new VerbException(ExitCode.Usage, "Nothing was taken. These were checked against a sheet, and would no longer be: "
-                        + $"{string.Join(", ", lost.Select(f => f.Label))}. --yes takes the part all the same.");
+                        + $"{Labels(lost)}. --yes takes the part all the same.");
                 Common.Say($"Saved: {scribe.Record(draft).OrEnd(ExitCode.Disk).What}.");
                 return ExitCode.Fine;
             }
         });
         return verb;
     }
+
+    private static string Labels(IEnumerable<Fact> facts) => string.Join(", ", facts.Select(f => f.Label));
 
     /// <summary>Says what a part changes in a house, and which findings come and go.</summary>
     /// <returns>The change; null where there is none.</returns>
@@ -135,7 +139,8 @@ internal static class KitVerb
         {
             var says = part.About.ContainsKey(AboutSheet.HeldBy) && part.About.ContainsKey(AboutSheet.HeldOn);
             Common.Say($"{NumberText.Counted(notHeld, "value is", "values are")} taken as not checked against a sheet. "
-                + (says ? "The file marks them so, with a ? before the name."
+                + (part.HeldAgainstOther is { } other ? $"The file says that its values were checked against another one: {other}."
+                    : says ? "The file marks them so, with a ? before the name."
                     : $"A file says who checked its values and when: {AboutSheet.HeldBy}, {AboutSheet.HeldOn}."));
         }
         var held = part.Values.Count(v => v.Held && !(part.In(house) is { } now && SheetMark.Holds(now, v.Fact) && now.Latest(v.Fact)?.Stored == v.Stored

@@ -171,7 +171,8 @@ internal static class PaperVerb
     private static string FolderFor(string house, string? asked) =>
         asked ?? (HouseSource.IsSample(house) || Path.GetDirectoryName(house) is not { Length: > 0 } beside ? "." : beside);
 
-    private static DateOnly Day(string? typed)
+    /// <summary>A day that was given on the command line; today where none was.</summary>
+    internal static DateOnly Day(string? typed)
     {
         if (typed is null)
             return DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);

@@ -15,7 +15,7 @@ public class FiguresTellMessagesApartTests
         ["LoopOffLength: ReadsLong, ReadsShort"] = "parts of a sentence whose figures say which",
         ["OutOfSquare: ReachFarther, ShimTrim"] = "two mends",
         ["ProofOutdated: CableAgain, CordAgain, LimitsAgain, PairAgain, PowerAgain"] = "five mends",
-        ["StepPassedOver: DoItBefore, DoItNow"] = "two mends",
+        ["StepPassedOver: DoItAgain, DoItBefore, DoItNow"] = "three mends",
         ["LoopOpenOrShorted: NowWallOpen, WallClosed"] = "two mends",
         ["OpenVoltsOffSupply: AnotherSupply, NoPower"] = "parts of a sentence whose figures say which",
         ["PolaritySwapped: ChangeBack, ChangedOver"] = "a mend, and the part of a sentence whose figures say so",
@@ -118,9 +118,10 @@ public class FiguresTellMessagesApartTests
         RunPastKitTable: at-least planned whole
         ScheduleOffSun: glare late
         ScrewUnderCentreSupport: centre-support end-bracket
+        SerialTwice: taken-off
         SheetContradictsItself: power
         StepOffUnits: inches millimetres
-        StepPassedOver: marked-before
+        StepPassedOver: again marked-before
         TailUnderHalfWidth: far-end
         TailUnderWholeWidth: far-end
         UnitsUnlike: two-opacities

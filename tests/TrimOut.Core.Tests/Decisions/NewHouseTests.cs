@@ -58,6 +58,17 @@ public class NewHouseTests
     }
 
     [Fact]
+    public void NoneIsTakenForAHeadCoverWhereTheHouseHasNoSuchPartAndAddsItOnce()
+    {
+        var job = BlankHouse.With("W01", "W02");
+        job.Do(RemoveItems.Remove(job.House, job.Part(ItemKind.HeadCover, "None")));
+        Assert.Contains("None", UnitFacts.HeadCover.Options(job.House).Select(o => o.Shown));
+        job.Say("W01", UnitFacts.HeadCover, "none").Say("W02", UnitFacts.HeadCover, "none");
+        Assert.All(job.House.Units, u => Assert.True(u.HeadCover!.IsNone));
+        Assert.Equal(["Fascia", "None", "Valance"], job.House.ItemsOf(ItemKind.HeadCover).Select(job.House.NameOf).Order());
+    }
+
+    [Fact]
     public void AMissingSupplyIsAskedOfThePanelsSheetWhileNoPanelIsThere()
     {
         var job = BlankHouse.With("W01").Say("W01", RunFacts.Cable, "16/2").SayOf("16/2", CableTypeFacts.Stranding, "stranded")

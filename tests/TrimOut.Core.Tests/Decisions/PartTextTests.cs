@@ -114,15 +114,51 @@ public class PartTextTests
         Item Panel() => job.House.ItemsOf(kind).Single();
         job.Do(SetFact.Typed(job.House, Panel(), edition, "A sheet")).Do(j => KitCheck.All(j.House, Panel()));
         var values = SheetValues.Of(kind).Count(f => SheetMark.Holds(Panel(), f));
-        Assert.Equal(values, KitCheck.WaitForEdition(job.House, Panel(), edition, "2025-B"));
-        Assert.Equal(0, KitCheck.WaitForEdition(job.House, Panel(), edition, "a SHEET"));
-        Assert.Equal(0, KitCheck.WaitForEdition(job.House, Panel(), PanelTypeFacts.InputVolts, "2025-B"));
-        job.Do(KitCheck.EditionMistyped(job.House, Panel(), "2025-B"));
+        Assert.Equal(values, KitCheck.WaitFor(job.House, Panel(), edition, "2025-B"));
+        Assert.Equal(0, KitCheck.WaitFor(job.House, Panel(), edition, "a SHEET"));
+        Assert.Equal(0, KitCheck.WaitFor(job.House, Panel(), PanelTypeFacts.InputVolts, "2025-B"));
+        job.Do(KitCheck.Mistyped(job.House, Panel(), edition, "2025-B"));
         Assert.Empty(SheetValues.NotHeldIn(Panel()));
         Assert.Equal("2025-B", Panel().Latest(edition)?.Stored);
         job.Do(SetFact.Typed(job.House, Panel(), edition, "2026-A"));
         Assert.Equal(values, SheetValues.NotHeldIn(Panel()).Count());
         Assert.All(SheetValues.NotHeldIn(Panel()), f => Assert.Equal("2025-B", SheetMark.OlderEdition(Panel(), f)));
+    }
+
+    [Fact]
+    public void AnotherSheetWaitsForEachValueAndAMistypedNameForNone()
+    {
+        var (kind, sheet) = (ItemKind.PanelType, AboutSheet.Of(ItemKind.PanelType, AboutSheet.Sheet));
+        var job = new TestJob();
+        Item Panel() => job.House.ItemsOf(kind).Single();
+        job.Do(KitCheck.All(job.House, Panel()));
+        var values = SheetValues.Of(kind).Count(f => SheetMark.Holds(Panel(), f));
+        Assert.Equal(0, KitCheck.WaitFor(job.House, Panel(), sheet, "Sheet 4"));
+        job.Do(SetFact.Typed(job.House, Panel(), sheet, "Sheet 4"));
+        Assert.Equal(values, KitCheck.WaitFor(job.House, Panel(), sheet, "Sheet 5"));
+        job.Do(KitCheck.Mistyped(job.House, Panel(), sheet, "Sheet 4b")).Do(SetFact.Typed(job.House, Panel(), sheet, "SHEET 4B"));
+        Assert.Equal("SHEET 4B", Panel().Latest(sheet)?.Stored);
+        Assert.Empty(SheetValues.NotHeldIn(Panel()));
+        job.Do(SetFact.Typed(job.House, Panel(), sheet, "Sheet 5"));
+        Assert.EndsWith($"{values} values wait to be checked against it", job.Scribe.Log.Changes[^1].What, StringComparison.Ordinal);
+        Assert.Equal(values, SheetValues.NotHeldIn(Panel()).Count());
+    }
+
+    [Theory]
+    [InlineData("sheet: Sheet 4", "sheet: Sheet 5", "held-sheet: Sheet 4, and sheet: Sheet 5")]
+    [InlineData("edition: A", "edition: B", "held-edition: A, and edition: B")]
+    [InlineData("sheet: ", "sheet: ", null)]
+    public void AFileWhoseSheetOrEditionWasChangedByHandHasNoCheckedValue(string was, string becomes, string? other)
+    {
+        var job = new TestJob();
+        Item Panel() => job.House.ItemsOf(ItemKind.PanelType).Single();
+        foreach (var (name, said) in new[] { (AboutSheet.Sheet, "Sheet 4"), (AboutSheet.Edition, "A") })
+            job.Do(SetFact.Typed(job.House, Panel(), AboutSheet.Of(ItemKind.PanelType, name), said));
+        job.Do(KitCheck.All(job.House, Panel()));
+        var part = PartText.Read(PartText.Write(PartSheet.Of(job.House, Panel())).Replace($"\n{was}", $"\n{becomes}", StringComparison.Ordinal)).Value;
+        Assert.Equal(other, part.HeldAgainstOther);
+        Assert.Equal(other is null, part.Values.Any(v => v.Held));
+        Assert.Equal(other is null, TakePart.LosesChecked(job.House, part).IsEmpty);
     }
 
     [Fact]
@@ -199,6 +235,17 @@ public class PartTextTests
         Assert.Equal("7", Assert.Single(job.House.ItemsOf(ItemKind.PanelType)).Latest(PanelTypeFacts.Outputs)!.Stored);
         Assert.NotEmpty(SheetValues.BlankIn(job.House.ItemsOf(ItemKind.HubType).Single()));
     }
+
+    [Fact]
+    public void AHouseThatBeginsWithAMakersHeadCoverCanStillSayNone()
+    {
+        var job = new TestJob(store: new MemoryStore("laptop", Begun(Cover("Fascia"))));
+        Assert.Equal(["Fascia", "None"], job.House.ItemsOf(ItemKind.HeadCover).Select(job.House.NameOf).Order());
+        Assert.Empty(NewHouse.LeftOut(DisplayUnits.Inches, [Cover("Fascia"), Cover("Valance")]));
+        Assert.Single(new TestJob(store: new MemoryStore("laptop", Begun(Cover("none")))).House.ItemsOf(ItemKind.HeadCover));
+    }
+
+    private static PartSheet Cover(string name) => PartText.Read($"trimout-part: 1\nkind: head-cover\nname: {name}\n").Value;
 
     private static ImmutableList<Change> Begun(PartSheet part)
     {

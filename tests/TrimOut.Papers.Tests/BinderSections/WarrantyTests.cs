@@ -9,7 +9,7 @@ public class WarrantyTests
     {
         var page = Binder.Paper.Page(FinishedHouse.Data());
         Assert.Equal(
-            ["Two years", "2026-09-30", "Labour and wiring, not wear of fabric."],
+            ["Two years", "2026-09-30", "2028-09-29", "Labour and wiring, not wear of fabric."],
             page.TableUnder("The crew's work").Select(r => r[1]));
         Assert.Equal(["Roller", "Five years from delivery", "Motor and tube"], page.TableUnder("The units, by kind").First());
     }

@@ -16,8 +16,14 @@ public class PullSheetTests
             .Say("W01", RunFacts.TailAtPanel, "60 in").SayOf("", HouseFacts.CableAllowance, "10").SayOf("16/2", CableTypeFacts.LongestRun, "52 ft");
         // 40 ft + 10 % + 4 ft + 5 ft = 53 ft: no more than the 52 ft of the sheet is cut, for 49 ft are needed without the allowance.
         Assert.Equal(["52 ft\u00A0?", "52 ft\u00A0?"], Row(job)[6..8]);
+        Assert.Contains("Less of the allowance is cut where the cable may be no longer: W01 52 ft, not 53 ft\u00A0?.", Text(), StringComparison.Ordinal);
+        Assert.Contains("less of the allowance, for the cable may be no longer: W01", Text("parts-list"), StringComparison.Ordinal);
+        Assert.Equal("52 ft\u00A0?", PaperList.Find("parts-list")!.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Cable")[0][1]);
         job.SayOf("16/2", CableTypeFacts.LongestRun, "60 ft");
         Assert.Equal(["53 ft\u00A0?", "60 ft\u00A0?"], Row(job)[6..8]);
+        Assert.DoesNotContain("ess of the allowance", Text() + Text("parts-list"), StringComparison.Ordinal);
+
+        string Text(string paper = "pull-sheet") => PaperList.Find(paper)!.Page(FinishedHouse.Data(job.Scribe.Log)).Body!.TextContent;
     }
 
     [Fact]

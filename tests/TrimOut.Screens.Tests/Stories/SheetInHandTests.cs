@@ -153,6 +153,29 @@ public class SheetInHandTests
     }
 
     [Theory]
+    [InlineData("another sheet")]
+    [InlineData("typing mistake")]
+    public void AnotherSheetIsAskedAboutAsAnotherEditionIs(string answer)
+    {
+        var sheet = AboutSheet.Of(ItemKind.CoveringKind, AboutSheet.Sheet);
+        using var user = AtCheckedRoller(Edition);
+        user.Press("up");
+        var values = SheetValues.Of(Roller(user.House)).Count(f => SheetMark.Holds(Roller(user.House), f));
+        user.Press("enter").Type("Sheet 5").Sees("checked against Sheet 4.").Type("").Sees("Say which").Type(answer).Press("esc");
+        Assert.Equal("Sheet 5", Roller(user.House).Latest(sheet)?.Stored);
+        Assert.Equal(answer == "another sheet" ? values : 0, SheetValues.NotHeldIn(Roller(user.House)).Count());
+    }
+
+    [Fact]
+    public void AllCheckedAsksWhichSheetThatIsWhereNobodySaid()
+    {
+        using var user = new TerminalUser(_desk, _job.Scribe, width: 110, height: 40);
+        user.Press("9", "C").Sees("Which sheet that is nobody said yet").Type("Sheet 7").Sees("Did you check each against the sheet in hand").Press("y");
+        Assert.Equal("Sheet 7", Roller(user.House).Latest(AboutSheet.Sheet)?.Stored);
+        Assert.Empty(SheetValues.NotHeldIn(Roller(user.House)));
+    }
+
+    [Theory]
     [InlineData("enter")]
     [InlineData("tab")]
     public void TheSheetOfDetailsAsksTheSame(string key)

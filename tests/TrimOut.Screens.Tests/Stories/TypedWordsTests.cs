@@ -6,7 +6,7 @@ using TrimOut.Testing;
 
 namespace TrimOut.Screens.Tests.Stories;
 
-/// <summary>A word that is typed on a row of a sheet before its field was opened: its letters are keys, and none of it may be lost or do something else.</summary>
+/// <summary>A word typed on a row of a sheet before its field was opened: its letters are keys, and none may be lost or do something else.</summary>
 public class TypedWordsTests
 {
     private readonly TestJob _job = new TestJob().Window("W01").Window("W02");

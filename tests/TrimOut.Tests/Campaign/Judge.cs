@@ -106,6 +106,7 @@ internal sealed partial class Judge
         yield return ("conflicts", () => WithCode(VerbRun.Run("conflicts", _house)));
         yield return ("kit", () => WithCode(VerbRun.Run("kit", _house)));
         yield return ("people", () => WithCode(VerbRun.Run("people", _house)));
+        yield return ("service", () => WithCode(VerbRun.Run("service", _house, "--date", Day)));
         yield return ("kit-out", () => WithCode(VerbRun.Run("kit-out", _house, "--kit", Path.Combine(_folder, "kit"))));
         yield return ("kit-in --try", () => Tried(VerbRun.Run("kit-in", _house, Beside("hub.part.txt", Part), "--try")));
         yield return ("import --try", () => Tried(VerbRun.Run("import", _house, Beside("windows.csv", "tag,width,height\nK01,36,60\n"), "--try")));

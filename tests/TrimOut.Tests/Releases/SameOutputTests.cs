@@ -19,6 +19,7 @@ public sealed class SameOutputTests : IDisposable
         {
             var house = Path.Combine(Repository.Root, "sample-jobs", sample);
             string[][] runs = [["check", house], ["check", "--json", house], ["history", house], ["windows", house], ["parts", house], ["people", house],
+                ["service", house, "--date", "2026-09-30"],
                 ["kit", house], ["conflicts", house], ["compare", house, house], ["paper", house, "binder", "--show-template"]];
             Assert.All(runs, run => Assert.Equal(Ran(Beside, run), Ran(RunTrimOut.Elsewhere!, run)));
         }

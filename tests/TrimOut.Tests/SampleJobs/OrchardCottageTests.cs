@@ -31,6 +31,14 @@ public class OrchardCottageTests
     }
 
     [Fact]
+    public void TheMotorOfOneUnitWasReplacedAndAllThatItUndidIsDoneAgain()
+    {
+        var service = Assert.Single(House.Services);
+        Assert.Equal(("W03 motor replaced 2026-07-20", "K-2207", ClaimOutcome.Granted), (service.Name, service.Claim, service.Item.Get(ServiceFacts.Outcome)));
+        Assert.Empty(AskedAgain.Waiting(House));
+    }
+
+    [Fact]
     public void EveryRemoteHasAPresetForEachUnitThatItMoves() =>
         Assert.All(House.Remotes, remote => Assert.Equal(remote.Units.Select(u => u.Tag), Assert.Single(remote.Presets).Positions.Select(p => p.Unit.Tag)));
 

@@ -54,7 +54,7 @@ public sealed class TourTests : IDisposable
     public void TheWindowIsNamedClicksAreTakenAndAllOfItIsGivenBack()
     {
         using var terminal = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm-256color", "open", Ridge, "--by", "Ash");
-        terminal.WaitFor("Living room").WaitFor("not checked").WaitFor("\u001b]2;Ridge house - TrimOut\a").WaitFor("\u001b[?1000h\u001b[?1006h");
+        terminal.WaitFor("Living room").WaitFor("checks wait").WaitFor("\u001b]2;Ridge house - TrimOut\a").WaitFor("\u001b[?1000h\u001b[?1006h");
         // Pressed and let go on a row, whose line is counted from 1 by terminals.
         var screen = new ShellState(new Desk("Ash"), SampleHouse.Open("ridge-house", TimeProvider.System)).Draw(80, 24).ToText().Split('\n');
         var row = 1 + Array.FindIndex(screen, l => l.Contains(" W02 ", StringComparison.Ordinal));

@@ -48,7 +48,7 @@ public sealed class HostileInputTests : IDisposable
         Assert.Equal(0, _run.Run("new", "other").Code);
         string[][] runs =
         [
-            ["check", house], ["check", "--json", house], ["history", house], ["windows", house], ["parts", house], ["people", house],
+            ["check", house], ["check", "--json", house], ["history", house], ["windows", house], ["parts", house], ["people", house], ["service", house],
             ["backup", house], ["backups", house],
             ["compare", house, "other.trimout"], ["compare", "other.trimout", house],
             ["conflicts", house], ["merge", "other.trimout", house], ["restore", house, "other.trimout"], ["rescue", house, "saved"], ["binder", house],

@@ -66,6 +66,24 @@ public sealed class HouseVerbsTests : IDisposable
     }
 
     [Fact]
+    public void WhatWasDoneInServiceIsRecordedByALineAndListedWithWhatIsDue()
+    {
+        Begin();
+        File.WriteAllText(_run.In("s.csv"), "tag,room\nW01,Kitchen\n");
+        Assert.Equal(0, _run.Run("import", "elm.trimout", "s.csv").Code);
+        var set = _run.RunWith("W01\tserial\tA-1\nhouse\taccepted-on\t2026-10-01\nhouse\twarranty-term\t2 years\nW01\tout-of-level\t0\n"
+            + "W01\tstep:clicked-in\tdone although: seen\n"
+            + "service\tnew\tW01 replaced 2027-03-02 @Ash, serial B-7, claim C-17, motor grinds\nW01 replaced 2027-03-02\tClaim came to\tgranted\n",
+            "set", "elm.trimout");
+        Assert.Equal(("1\n2\n3\n4\n5\n6\n7\n", ""), (set.Output, set.Error));
+        Assert.Equal("due\tnow\tW01 replaced 2027-03-02, to be done again: Clicked in.\n"
+            + "due\tlater\tThe crew's warranty ends on 2028-09-30 (days left: 578).\n"
+            + "done\t2027-03-02\tW01\treplaced\tAsh\tmotor grinds\tA-1\tB-7\tC-17\tgranted\n",
+            _run.Run("service", "elm.trimout", "--date", "2027-03-02").Output.ReplaceLineEndings("\n"));
+        Assert.Equal(64, _run.Run("service", "elm.trimout", "--date", "soon").Code);
+    }
+
+    [Fact]
     public void TheHistoryAsTextMakesTheSameHouseAgain()
     {
         Begin();

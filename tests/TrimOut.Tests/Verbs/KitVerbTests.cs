@@ -57,6 +57,8 @@ public sealed class KitVerbTests : IDisposable
         var tried = _run.Run("kit-in", house, file, "--try");
         Assert.Equal("Panel\tEdition\t1\t2\n", tried.Output);
         Assert.Contains("Current of all outputs: 6 A is not in this edition. It stays, and is not checked.", tried.Error, StringComparison.Ordinal);
+        Assert.Contains("To take it needs --yes, for these were checked against a sheet, and would no longer be: Current of all outputs.", tried.Error,
+            StringComparison.Ordinal);
         Assert.DoesNotContain("taken as not checked", tried.Error, StringComparison.Ordinal);
         var refused = _run.Run("kit-in", house, file);
         Assert.NotEqual(0, refused.Code);
@@ -85,6 +87,19 @@ public sealed class KitVerbTests : IDisposable
         Assert.Contains("The file marks them so, with a ? before the name.", taken.Error, StringComparison.Ordinal);
         Assert.Contains("Saved: Hub, from the file hub.part.txt.", taken.Error, StringComparison.Ordinal);
         Assert.Contains("value for value; 1 value of it is not checked against the sheet.", _run.Run("kit-in", house, file).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void APartThatWasCheckedAgainstAnotherEditionThanItsFileSaysNowGivesThatAsTheReason()
+    {
+        var (house, file) = (Path.Combine(_folder, "other-edition.trimout"), Path.Combine(_folder, "hub" + PartFolder.Ending));
+        _run.Run("new", house);
+        File.WriteAllText(file, "trimout-part: 1\nkind: hub-type\nname: Hub\nedition: 09/2026\nheld-by: Ash\nheld-on: 2026-03-02\nheld-edition: 07/2025\n"
+            + "devices: 7\n");
+        var taken = _run.Run("kit-in", house, file);
+        Assert.Contains("The file says that its values were checked against another one: held-edition: 07/2025, and edition: 09/2026.", taken.Error,
+            StringComparison.Ordinal);
+        Assert.DoesNotContain("with a ?", taken.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -26,6 +26,15 @@ internal sealed class Installer(TerminalUser user)
         }
     }
 
+    /// <summary>Records in one line what was done in service, and does again what that asked for.</summary>
+    public void Serve(string line)
+    {
+        user.Press("1", "H", "n").Type(line).Sees("In service");
+        Assert.True(user.Shell.Typing is null, user.Screen);
+        foreach (var phase in PhaseNames.All)
+            Walk(phase);
+    }
+
     private void GetReadyFor(Phase phase)
     {
         if (phase == Phase.RoughIn)

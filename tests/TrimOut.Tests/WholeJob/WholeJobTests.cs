@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Checks;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Desks;
@@ -65,10 +66,26 @@ public sealed class WholeJobTests : IDisposable
             Assert.All(PhaseNames.All, phase => Assert.True(Progress.Of(user.House, phase).Complete, phase.ToString()));
             Assert.True(user.Shell.Context.Report.WaitingForSheets.None);
             Assert.Empty(user.Shell.Context.Report.OpenStops);
+            ServeAfterHandover(user);
             user.Press("9", "home", "k").Sees("Kept");
             desk.Close(scribe);
         }
         Assert.Equal("Roller", Assert.Single(desk.Kit).Part.Value.Name);
+    }
+
+    /// <summary>Half a year later a unit fails, and a remote too: what that undid is done again by keyboard, and stands in the next book.</summary>
+    private static void ServeAfterHandover(TerminalUser user)
+    {
+        var installer = new Installer(user);
+        var before = user.House.Units[0].Show(UnitFacts.Serial);
+        installer.Serve("W01 replaced 2026-09-02 @Ash, serial N-1, claim C-1, granted, motor hums");
+        installer.Serve($"{user.House.Remotes[0].Name} replaced 2026-09-03 @Ash");
+        Assert.All(PhaseNames.All, phase => Assert.True(Progress.Of(user.House, phase).Complete, phase.ToString()));
+        Assert.Empty(user.Shell.Context.Report.OpenStops);
+        var binder = Binder.Paper.Write(PaperData.Of(user.Shell.Context.Log, new DateOnly(2026, 9, 4))).Markdown;
+        Assert.Contains("What was done in service", binder, StringComparison.Ordinal);
+        Assert.Contains("Changed since the book of", binder, StringComparison.Ordinal);
+        Assert.Equal(("N-1", before), (user.House.Units[0].Show(UnitFacts.Serial), user.House.Services.First().Show(ServiceFacts.OldSerial)));
     }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);

@@ -34,7 +34,8 @@ public sealed class PastWhatIsMade : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("past-what-is-made", "Wider or higher than its kind is made", Severity.Stop, Phase.WalkThrough,
-        new Source(Source.MakersSheet, "width <= widest, height <= highest; of a rough size 1/8 in is taken off"));
+        new Source(Source.MakersSheet + "; what plaster and trim take is common practice, no published source",
+            "width <= widest, height <= highest; of a rough size 1/8 in is taken off for plaster and trim"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

@@ -27,11 +27,15 @@ internal sealed class ItemForm(ItemKind kind) : Form<ItemRef>
 
     public override Result<ItemRef> Decode(string stored) => new ItemRef(stored);
 
-    public override string Show(ItemRef value, House house) =>
+    public override string Show(ItemRef value, House house) => kind == ItemKind.HeadCover && value.Id == HeadCover.NoCoverToCome ? HeadCover.NoCover :
         house.Find(value.Id) is { Removed: false } item ? NameOf(item, house) : ItemNames.Removed.English;
 
+    /// <summary>Those of the house. That a window has no head cover can be said in any house, for it is no part of a maker.</summary>
     public override IReadOnlyList<Option> Options(House house) =>
-        [.. house.ItemsOf(kind).Select(i => new Option(i.Id, NameOf(i, house)))];
+    [
+        .. house.ItemsOf(kind).Select(i => new Option(i.Id, NameOf(i, house))),
+        .. kind == ItemKind.HeadCover && HeadCover.IsNoCoverToCome(house) ? [new Option(HeadCover.NoCoverToCome, HeadCover.NoCover)] : Array.Empty<Option>(),
+    ];
 
     /// <summary>Two rooms of one name are told apart by their floors.</summary>
     private static string NameOf(Item item, House house) =>

@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
@@ -15,6 +16,7 @@ internal static class CableParts
     private static readonly Message BegunBy = new("{0}: what the program began with, typed by nobody");
     private static readonly Message NoLength = new("no length yet");
     private static readonly Message HeldBack = new("longer than its cable may be, and not to be cut");
+    private static readonly Message LessAllowance = new("less of the allowance, for the cable may be no longer");
     private static readonly Message NoneMayBeCut = new("no run that waits may be cut yet");
     private static readonly Message ForThoseThatMayBeCut = new("cut plan for those that may be cut, {0}");
     private static readonly Message WithoutCable = new("Runs without a cable");
@@ -44,10 +46,11 @@ internal static class CableParts
                 var line = new PartLine(PartGroup.Cable, PartWords.Called(cuts.Cable.Name),
                     known.Count == 0 ? null : Math.Ceiling(inches ? length.Feet : length.Metres), unit,
                     Lengths.With(PartWords.ManyRuns(known.Count)).But(NoLength, open.Select(r => r.Name))
-                        .But(HeldBack, cuts.TooLong.Select(r => r.Name)));
+                        .But(HeldBack, cuts.TooLong.Select(r => r.Name)).But(LessAllowance, known.Where(r => r.ShownBeforeLimit is not null).Select(r => r.Name)));
                 if (known.Count > 0 && TypedByNobody(house, known) is { } begun)
                     line = line with { CountedFrom = line.CountedFrom.And(begun) };
-                yield return line with { AtLeast = open.Count + held.Count > 0 };
+                yield return (line with { AtLeast = open.Count + held.Count > 0 })
+                    .By(runs.SelectMany(r => UncheckedValues.Read(r.Unit, u => (u.Run!.IsTooLong, u.Run.Needed)).Unchecked));
             }
             yield return Boxes(cuts, plan, inches).By(cuts.Cable.Item, CableTypeFacts.BoxLength);
         }

@@ -46,6 +46,9 @@ public sealed record PartLine(PartGroup Group, Sentence Part, decimal? Count, st
         Unchecked = [.. Unchecked.Union(values.Where(v => sheet.Latest(v)?.Stored is not null && !SheetMark.Holds(sheet, v)).Select(v => v.Label))],
     };
 
+    /// <summary>The line, counted by these unchecked values.</summary>
+    internal PartLine By(IEnumerable<Fact> notChecked) => this with { Unchecked = [.. Unchecked.Union(notChecked.Select(v => v.Label))] };
+
     /// <summary>How many without the unit, as it is listed: a number, "at least" a number, or nothing where it can't be counted yet.</summary>
     public string Shown => Count is not { } count ? "" : AtLeast ? $"at least {NumberText.Plain(count)}" : NumberText.Plain(count);
 }

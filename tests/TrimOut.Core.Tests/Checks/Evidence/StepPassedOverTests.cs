@@ -4,6 +4,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Tests.Decisions;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Evidence;
@@ -48,6 +49,35 @@ public class StepPassedOverTests
         Assert.Equal(PhaseNames.All.Count - 1, results.Count(r => r.Subject.Kind == ItemKind.Unit));
         Assert.StartsWith("The house is signed off with this open: Demonstration given, ", Said.Of(Assert.IsType<Outcome.Found>(
             results.Last(r => r.Subject.Id == House.RootId).Outcome), job.House).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhatIsAskedAgainAfterTheSignatureIsACautionThatSaysSinceWhen()
+    {
+        var job = ServedHouse.Of().Serve("Attic replaced 2027-03-02");
+        var results = Check.Run(job.House).Where(r => r.Outcome is Outcome.Found).ToList();
+        Assert.Equal(2, results.Count);
+        Assert.All(results, r => Assert.Equal((Severity.Caution, Phase.Pair), (r.Check.Severity, r.Check.Phase)));
+        Assert.Equal("To be done again: Paired with the hub, Moved from every remote (Attic replaced 2027-03-02).",
+            ((Outcome.Found)results[0].Outcome).Message.In(job.House));
+    }
+
+    [Fact]
+    public void WhatWasOpenAtTheSignatureStaysAStopBesideWhatIsAskedAgain()
+    {
+        var job = ServedHouse.Of();
+        job.Do(MarkStep.Clear(job.Unit("W01"), StepList.Find("hub-paired")!)).Serve("Attic replaced");
+        Assert.Equal([Severity.Stop, Severity.Caution], Check.Run(job.House).Where(r => r.Outcome is Outcome.Found && r.Subject.Id == job.Unit("W01").Id)
+            .Select(r => r.Check.Severity).Order());
+    }
+
+    [Fact]
+    public void AWindowThatCameAfterTheSignatureIsNotSignedOver()
+    {
+        var job = Jobs.Walked("W03", ServedHouse.Of());
+        Assert.DoesNotContain(Check.Run(job.House), r => r.Outcome is Outcome.Found);
+        job.Do(LeaveOut.Window(job.House.FindTag("W03")!, "stays as it is"));
+        Assert.DoesNotContain(Check.Run(job.Do(LeaveOut.TakeIn(job.House.FindTag("W03")!)).House), r => r.Outcome is Outcome.Found);
     }
 
     /// <summary>Whoever marks it past the guard, in another copy or before there was one, hears it here.</summary>

@@ -48,7 +48,8 @@ public class ChangedSinceOrderTests
     {
         var found = Sent().Say("W01", FactTable.Find(Core.Houses.ItemKind.Unit, fact)!, typed).Fault(Check, "W01");
         Assert.Equal($"Changed after the order was sent: {said}.", found.Message);
-        Assert.StartsWith("Call the maker today: until it is cut it can be changed. Write the day of the order once more", found.Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Call the maker today: until it is cut it can be changed. Write the day of the order once more", found.Mend,
+            StringComparison.Ordinal);
     }
 
     [Fact]

@@ -84,6 +84,11 @@ public class PastWhatIsMadeTests
         Assert.StartsWith("It hangs,", job.Mark("W01", "clicked-in").Fault(Check, "W01").Mend, StringComparison.Ordinal);
     }
 
+    /// <summary>No sheet says what plaster takes: who reads the source is not to look for it there.</summary>
+    [Fact]
+    public void WhatPlasterTakesIsNoFigureOfTheMaker() => Assert.Equal(
+        "the maker's sheet, as kept in the kit; what plaster and trim take is common practice, no published source", new PastWhatIsMade().Info.Source.Title);
+
     [Fact]
     public void AMeasuredOrAnOrderedSizeHasItsPlaster()
     {

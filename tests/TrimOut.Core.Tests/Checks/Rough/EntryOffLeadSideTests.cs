@@ -33,7 +33,8 @@ public class EntryOffLeadSideTests
         Assert.StartsWith("Move the entry to the left", other.Mend, StringComparison.Ordinal);
         Assert.Equal("entry-side", other.Mends.Field);
         Assert.EndsWith("while the wall is open.", other.Mend, StringComparison.Ordinal);
-        Assert.Equal("Move the entry to the right now, while the wall is open; or put the lead side to left if that was mistyped.", Jobs.Walked().SayOf("Roller", CoveringKindFacts.MotorEnd, "either").Say("W01", UnitFacts.LeadSide, "right")
+        Assert.Equal("Move the entry to the right now, while the wall is open; or put the lead side to left if that was mistyped.",
+            Jobs.Walked().SayOf("Roller", CoveringKindFacts.MotorEnd, "either").Say("W01", UnitFacts.LeadSide, "right")
             .Fault(Check, "W01").Mend);
     }
 

@@ -1,0 +1,117 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Core.Decisions;
+
+/// <summary>What somebody says of something that was done in service.</summary>
+/// <param name="Kind">What was done.</param>
+/// <param name="On">The day on which it was done.</param>
+public sealed record ServiceSaid(ServiceKind Kind, DateOnly On)
+{
+    /// <summary>Who did it; null where nobody says.</summary>
+    public string? By { get; init; }
+
+    /// <summary>What was wrong; null where nobody says.</summary>
+    public string? Cause { get; init; }
+
+    /// <summary>The serial of the unit that hangs there now; null while nobody read it.</summary>
+    public string? NewSerial { get; init; }
+
+    /// <summary>The number of the warranty claim; null where none was made.</summary>
+    public string? Claim { get; init; }
+
+    /// <summary>What became of the claim; null while that is open.</summary>
+    public ClaimOutcome? Outcome { get; init; }
+}
+
+/// <summary>Records what was done in service, and has asked again what that undid: all in one change, which one undo takes back.</summary>
+public static class RecordService
+{
+    private const int MostNames = 6;
+
+    /// <summary>The change that records it.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="about">What it was done to: a unit, a panel, a hub, a remote, or the house itself.</param>
+    /// <param name="said">What is said of it.</param>
+    public static Result<Draft> Of(House house, Item about, ServiceSaid said)
+    {
+        if (Refuse(house, about, said) is { } refusal)
+            return refusal;
+        var (did, day) = (ServiceFacts.Kind.Show(said.Kind, house), ServiceFacts.On.Show(said.On, house));
+        var again = AskedAgain.By(house, about, said.Kind).Where(a => a.Step.Id != "serial-noted" || said.NewSerial is null).ToList();
+        var draft = new Draft($"{(about.Kind == ItemKind.House ? "" : house.NameOf(about) + " ")}{did} on {day}{Asking(again)}")
+            .New(ItemKind.Service, about.Id, out var id)
+            .Put(id, ServiceFacts.Kind, said.Kind)
+            .Put(id, ServiceFacts.On, said.On)
+            .PutIf(id, ServiceFacts.By, said.By)
+            .PutIf(id, ServiceFacts.Cause, said.Cause)
+            .PutIf(id, ServiceFacts.Claim, said.Claim)
+            .PutIf(id, ServiceFacts.Outcome, said.Outcome);
+        if (about.Kind == ItemKind.Unit && said.Kind == ServiceKind.Replaced)
+        {
+            draft = draft.PutIf(id, ServiceFacts.OldSerial, about.Get(UnitFacts.Serial));
+            if (said.NewSerial is not null || about.Latest(UnitFacts.Serial)?.Stored is not null)
+                draft = draft.PutStored(about.Id, UnitFacts.Serial.Name, said.NewSerial);
+        }
+        foreach (var (subject, step) in again)
+        {
+            draft = draft.PutStored(subject.Id, step.Field, null).PutStored(subject.Id, AskedAgain.Field(step), id);
+            foreach (var fact in AskedAgain.ReadAgain(step).Where(f => f != UnitFacts.Serial))
+            {
+                if (Progress.Holder(subject, fact) is { } holder && holder.Latest(fact.Name)?.Stored is not null)
+                    draft = draft.PutStored(holder.Id, fact.Name, null);
+            }
+        }
+        return draft;
+    }
+
+    /// <summary>Which kinds of service something can have.</summary>
+    public static bool CanBe(Item about, ServiceKind kind) => (about.Kind, kind) switch
+    {
+        (ItemKind.House, _) => kind is ServiceKind.YearlyVisit or ServiceKind.Repaired,
+        (_, ServiceKind.YearlyVisit) => false,
+        (ItemKind.Unit, ServiceKind.BatteryChanged) => about.Get(UnitFacts.Power) == PowerSource.Battery,
+        (ItemKind.Unit, _) => true,
+        (ItemKind.Remote, _) => kind != ServiceKind.MotorReplaced,
+        (ItemKind.Panel or ItemKind.Hub, _) => kind is not (ServiceKind.MotorReplaced or ServiceKind.BatteryChanged),
+        _ => false,
+    };
+
+    private static Refusal? Refuse(House house, Item about, ServiceSaid said)
+    {
+        if (!CanBe(about, said.Kind))
+        {
+            return new Refusal(said.Kind switch
+            {
+                ServiceKind.YearlyVisit => "A yearly visit is of the house: leave out what it is of.",
+                ServiceKind.MotorReplaced => $"{house.NameOf(about)} has no motor: write replaced, part replaced or repaired.",
+                ServiceKind.BatteryChanged => $"{house.NameOf(about)} has no battery by what is noted of it: "
+                    + "write part replaced, or put its power right first.",
+                _ => about.Kind == ItemKind.House ? "Say what it was done to: a unit by its tag, a panel, a hub or a remote by its name."
+                    : $"{house.NameOf(about)} can't be in service: write a unit by its tag, a panel, a hub or a remote by its name.",
+            });
+        }
+        if (said.NewSerial is not { } serial)
+            return null;
+        return about.Kind != ItemKind.Unit || said.Kind != ServiceKind.Replaced
+            ? new Refusal("Only a unit that was replaced has another serial: write it into the cause where it is that of a part.")
+            : SameName.Comparer.Equals(about.Get(UnitFacts.Serial) ?? "", serial)
+                ? new Refusal($"{serial} is the serial of the unit that was taken off. Read the one that hangs there now, or leave it out until somebody does.")
+                : null;
+    }
+
+    /// <summary>What is asked again, for the history.</summary>
+    private static string Asking(List<(Subject Subject, Step Step)> again)
+    {
+        if (again.Count == 0)
+            return "";
+        var steps = string.Join(", ", again.Select(a => a.Step.Label).Distinct());
+        var names = again.Select(a => a.Subject.Name).Distinct().ToList();
+        return names.Count == 1 ? $"; asked again: {steps}"
+            : $"; asked again of {string.Join(", ", names.Take(MostNames))}"
+                + $"{(names.Count > MostNames ? $" and {NumberText.Plain(names.Count - MostNames)} more" : "")}: {steps}";
+    }
+}

@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Phases;
+
+/// <summary>Which steps are done once more when something was replaced: common practice, no published source.</summary>
+/// <remarks>
+/// Only steps that were marked done are asked again, and nothing else is. Their marks are cleared by the change that records the service, and so stay in the
+/// history. Beside each stands for which service it is asked again, so that nobody takes it for a step that was never done.
+/// </remarks>
+public static class AskedAgain
+{
+    private const string FieldName = "asked-again";
+
+    private static readonly ImmutableArray<string> OfMotor =
+    [
+        "clicked-in", "moves-free", "spliced", "volts-read", "hub-paired", "remotes-paired", "moved-by-all", "open-limit", "close-limit",
+        "level-with-neighbours", "preset-stored",
+    ];
+
+    private static readonly ImmutableArray<string> OfUnit = ["serial-noted", "cords-safe", .. OfMotor];
+
+    private static readonly ImmutableArray<string> OfPanel = ["panel-hung", "mains-connected", "off-before-joints"];
+
+    private static readonly ImmutableArray<string> OfOutput = ["landed", "volts-read", "output-proved"];
+
+    /// <summary>What stays as it was, for the next one is to have it too: where the run lands, which hub, which name, which breaker.</summary>
+    private static readonly ImmutableArray<Fact> Stays =
+    [
+        UnitFacts.Hub, UnitFacts.HubName, RunFacts.Panel, RunFacts.Output,
+        PanelFacts.Type, PanelFacts.Location, PanelFacts.Board, PanelFacts.Breaker, PanelFacts.BreakerRating,
+    ];
+
+    /// <summary>The steps that are asked again, each with whose step it is, in the order of the work.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="about">What something was done to.</param>
+    /// <param name="kind">What was done.</param>
+    public static IEnumerable<(Subject Subject, Step Step)> By(House house, Item about, ServiceKind kind) =>
+        from of in Wanted(house, about, kind)
+        from step in StepList.All
+        where step.Subject == of.Subject.Item.Kind && of.Steps.Contains(step.Id) && of.Subject.MarkOf(step) is { NotNeededBecause: null }
+        select (of.Subject, step);
+
+    /// <summary>The evidence of a step that was of what is gone, and is read or seen once more.</summary>
+    public static IEnumerable<Fact> ReadAgain(Step step) => step.Evidence.Where(f => !Stays.Contains(f));
+
+    /// <summary>The service since which an open step waits; null for a step that is done, or that was open before.</summary>
+    public static Service? Since(Subject subject, Step step) =>
+        subject.MarkOf(step) is null && subject.Item.Latest(Field(step)) is { Stored: { } id } && subject.House.Find(id) is { Removed: false } service
+            ? new Service(subject.House, service)
+            : null;
+
+    /// <summary>The steps that wait since something was replaced, with whose step each is.</summary>
+    public static IEnumerable<(Subject Subject, Step Step, Service Since)> Waiting(House house) => !house.ItemsOf(ItemKind.Service).Any() ? []
+        : from subject in Progress.Walkers(house)
+          from phase in PhaseNames.All
+          from step in StepList.Of(phase, subject)
+          let since = Since(subject, step)
+          where since is not null
+          select (subject, step, since);
+
+    /// <summary>The field that says for which service a step is asked again.</summary>
+    internal static string Field(Step step) => $"{FieldName}:{step.Id}";
+
+    /// <summary>Whether a field says that, and is no fact.</summary>
+    internal static bool IsNote(string field) => field.StartsWith(FieldName + ":", StringComparison.Ordinal);
+
+    private static IEnumerable<(Subject Subject, ImmutableArray<string> Steps)> Wanted(House house, Item about, ServiceKind kind) => (about.Kind, kind) switch
+    {
+        (ItemKind.Unit, ServiceKind.Replaced) => house.FindUnit(about.Id) is { } unit ? [(unit, OfUnit)] : [],
+        (ItemKind.Unit, ServiceKind.MotorReplaced) => house.FindUnit(about.Id) is { } unit ? [(unit, OfMotor)] : [],
+        (ItemKind.Panel, ServiceKind.Replaced) => house.UnitsAt(Lookups.UnitsFedByPanel, about.Id).Select(u => ((Subject)u, OfOutput))
+            .Prepend((house.FindPanel(about.Id)!, OfPanel)),
+        (ItemKind.Hub, ServiceKind.Replaced) => house.UnitsAt(Lookups.UnitsByHub, about.Id)
+            .Select(u => ((Subject)u, ImmutableArray.Create("hub-paired", "moved-by-all"))),
+        (ItemKind.Remote, ServiceKind.Replaced) => house.FindRemote(about.Id)!.Units.Select(u => ((Subject)u, OfRemote(house, about, u))),
+        _ => [],
+    };
+
+    private static ImmutableArray<string> OfRemote(House house, Item remote, Unit unit) =>
+        house.Look(Lookups.PresetsByUnit, unit.Id).Any(p => house.Find(p)?.Under == remote.Id)
+            ? ["remotes-paired", "moved-by-all", "preset-stored"]
+            : ["remotes-paired", "moved-by-all"];
+}

@@ -1,0 +1,54 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.BinderSections;
+
+/// <summary>What is otherwise than when a book was handed over; nothing where no book was, or nothing is.</summary>
+/// <remarks>It goes by the change that noted the day of the book. Once a new book is handed over and its day is noted, it tells of that one.</remarks>
+internal static class SinceLastBook
+{
+    /// <summary>What the book tells of.</summary>
+    private static readonly ItemKind[] Kinds =
+        [ItemKind.Window, ItemKind.Unit, ItemKind.Run, ItemKind.Leg, ItemKind.Panel, ItemKind.Hub, ItemKind.Remote, ItemKind.Preset];
+
+    public static void Write(MarkdownWriter to, PaperData data)
+    {
+        if (data.House.Job.Latest(HouseFacts.BinderGivenOn) is not { Value: DateOnly day } given || data.Log.At(given.Id) is not { Units.IsEmpty: false } then)
+            return;
+        var rows = Kinds.SelectMany(kind => Rows(then, data.House, kind)).ToList();
+        if (rows.Count == 0)
+            return;
+        to.Heading(3, (Phrase)$"Changed since the book of {day.OnPaper()}");
+        to.Filled(["What", "Detail", "Then", "Now"], rows);
+    }
+
+    private static IEnumerable<Inline[]> Rows(House then, House now, ItemKind kind)
+    {
+        var (before, after) = (Of(then, kind), Of(now, kind));
+        foreach (var (_, item) in after.Where(i => !before.ContainsKey(i.Key)))
+            yield return Row(Named(now, item), Dash, Dash, Ours("added"));
+        foreach (var (id, item) in before)
+        {
+            if (!after.TryGetValue(id, out var still))
+            {
+                yield return Row(Named(then, item), Dash, Dash, Ours("gone"));
+                continue;
+            }
+            foreach (var fact in FactTable.Of(kind).Where(f => !f.IsKeyed && item.Latest(f)?.Stored != still.Latest(f)?.Stored))
+                yield return Row(Named(now, still), Ours(fact.Label), new AnyItem(then, item).Entry(fact), new AnyItem(now, still).Entry(fact));
+        }
+    }
+
+    /// <summary>What it is called; the cable of a unit is told from the unit.</summary>
+    private static Inline Named(House house, Item item) => item.Kind == ItemKind.Run ? Ours((Phrase)$"cable of {NameOf(house, item)}") : NameOf(house, item);
+
+    /// <summary>Items of a kind that the book tells of; units and windows only where the window gets a covering.</summary>
+    private static Dictionary<string, Item> Of(House house, ItemKind kind) => house.ItemsOf(kind)
+        .Where(i => kind is not (ItemKind.Window or ItemKind.Unit) || IsCovered(house, i)).ToDictionary(i => i.Id);
+
+    private static bool IsCovered(House house, Item item) => item.Kind == ItemKind.Window ? house.FindWindow(item.Id) is { LeftOut: false }
+        : house.FindUnit(item.Id) is not null;
+}

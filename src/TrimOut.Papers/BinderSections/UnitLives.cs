@@ -1,0 +1,44 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.BinderSections;
+
+/// <summary>What was done in service, as the life of each thing that it was done to; nothing where nothing was.</summary>
+internal static class UnitLives
+{
+    public static void Write(MarkdownWriter to, PaperData data)
+    {
+        var services = data.House.Services.ToList();
+        if (services.Count == 0)
+            return;
+        to.Heading(3, "What was done in service");
+        to.Filled(["What", "Day", "Done", "By", "Cause", "Serial taken off", "Serial put in", "Claim", "Came to"], services
+            .GroupBy(s => s.About?.Id).OrderBy(of => PlaceOf(data.House, of.Key)).SelectMany(of => Life(data, [.. of])));
+    }
+
+    private static IEnumerable<Inline[]> Life(PaperData data, List<Service> services)
+    {
+        var house = data.House;
+        var name = services[0].About is { } about ? NameOf(house, about) : Dash;
+        if (services.Find(s => s.Kind == ServiceKind.Replaced) is { About.Kind: ItemKind.Unit } first)
+        {
+            yield return Row(name, new JobItself(house).DayOrNotYet(HouseFacts.AcceptedOn, data.Date), Ours("handed over"), Dash, Dash, Dash,
+                first.Item.Get(ServiceFacts.OldSerial).OrDash(), Dash, Dash);
+        }
+        foreach (var service in services)
+        {
+            yield return Row(name, service.DayOrNotYet(ServiceFacts.On, data.Date), service.Entry(ServiceFacts.Kind), service.Entry(ServiceFacts.By),
+                service.Entry(ServiceFacts.Cause), service.Entry(ServiceFacts.OldSerial),
+                service is { Kind: ServiceKind.Replaced, About.Kind: ItemKind.Unit } ? service.NewSerial is { } serial ? serial : NotYet : Dash,
+                service.Entry(ServiceFacts.Claim), service.ClaimIsOpen ? NotYet : service.Entry(ServiceFacts.Outcome));
+        }
+    }
+
+    /// <summary>Units in the order of the walk, then panels, hubs and remotes, the house last.</summary>
+    private static (int, int) PlaceOf(House house, string? id) => house.FindUnit(id ?? "") is { } unit ? (0, house.Units.IndexOf(unit))
+        : id is null or House.RootId ? (2, 0)
+        : (1, house.Find(id)?.Place ?? 0);
+}

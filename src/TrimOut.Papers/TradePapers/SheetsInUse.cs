@@ -1,0 +1,33 @@
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.TradePapers;
+
+/// <summary>By which maker's sheet, in which edition, each part that is used was built, and who checked its values against that sheet.</summary>
+internal static class SheetsInUse
+{
+    public static Section Section { get; } = new("sheets_used", "Makers' sheets", Write);
+
+    private static void Write(MarkdownWriter to, PaperData data) =>
+        to.Table(["Part", "Maker's sheet", "Edition", "Checked by", "Checked on"],
+            Parts(data.House).Select(Of), "No part of the kit is used yet.");
+
+    private static Inline[] Of(KitSheet part)
+    {
+        var kind = part.Item.Kind;
+        var (by, on) = PartSheet.CheckedLast(part.Item);
+        return Row(part.OnPaper(), part.EntryOrNotYet(AboutSheet.Of(kind, AboutSheet.Sheet)), part.EntryOrNotYet(AboutSheet.Of(kind, AboutSheet.Edition)),
+            by.OrDash(), on.OrDash());
+    }
+
+    /// <summary>Each part that something in the house is made of, once, in the order of the kit; no head cover is no part.</summary>
+    private static IEnumerable<KitSheet> Parts(House house) =>
+        new IEnumerable<KitSheet?>[]
+        {
+            house.Units.Select(u => u.Kind), house.Runs.Select(r => r.Cable), house.Units.Select(u => u.HeadCover is { IsNone: false } cover ? cover : null),
+            house.Panels.Select(p => p.Type), house.Hubs.Select(h => h.Type), house.Remotes.Select(r => r.Type),
+        }.SelectMany(s => s).OfType<KitSheet>().DistinctBy(p => p.Id).OrderBy(p => p.Item.Kind).ThenBy(p => p.Item.Place);
+}

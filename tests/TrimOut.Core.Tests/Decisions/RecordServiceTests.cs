@@ -1,0 +1,173 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Decisions;
+
+/// <summary>What is asked again when something is replaced: common practice, no published source.</summary>
+public class RecordServiceTests
+{
+    [Fact]
+    public void AUnitThatIsReplacedIsHungSplicedPairedAndSetAgainAndNothingElseIs()
+    {
+        var job = ServedHouse.Of().Serve("W01 replaced 2027-03-02 @Ash Example, serial B-7, claim C-17, motor grinds");
+        Assert.Equal(["clicked-in", "cords-safe", "moves-free", "spliced", "volts-read", "hub-paired", "remotes-paired", "moved-by-all", "open-limit",
+            "close-limit", "level-with-neighbours", "preset-stored"], job.Open("W01"));
+        Assert.Empty(job.Open("W02"));
+        Assert.Empty(job.Open("P1"));
+        Assert.Empty(job.Open("Test house"));
+        var service = Assert.Single(job.House.Services);
+        Assert.Equal("W01 replaced 2027-03-02", service.Name);
+        Assert.Equal(("Ash Example", "motor grinds", "A-W01", "C-17"), (service.Show(ServiceFacts.By), service.Show(ServiceFacts.Cause),
+            service.Show(ServiceFacts.OldSerial), service.Claim));
+        Assert.Equal("B-7", service.NewSerial);
+    }
+
+    [Fact]
+    public void WithoutItsSerialTheSerialIsAskedToo()
+    {
+        var job = ServedHouse.Of().Serve("W01 replaced");
+        Assert.Contains("serial-noted", job.Open("W01"));
+        Assert.Null(job.Unit("W01").Item.Get(UnitFacts.Serial));
+        Assert.Equal("B-7", Assert.Single(job.Say("W01", UnitFacts.Serial, "B-7").House.Services).NewSerial);
+    }
+
+    [Fact]
+    public void WhatWasReadOfTheOldOneIsReadAgainAndWhatWasPlannedStays()
+    {
+        var unit = ServedHouse.Of().Serve("W01 replaced, serial B-7").Unit("W01");
+        Assert.All(new Fact[] { UnitFacts.OpenGap, UnitFacts.CloseGap, UnitFacts.CordConfirmedBy, UnitFacts.OutOfLevel },
+            f => Assert.Equal("", unit.Show(f)));
+        Assert.All(new Fact[] { RunFacts.OpenVolts, RunFacts.LoadedVolts, RunFacts.Polarity }, f => Assert.Equal("", unit.Run!.Show(f)));
+        Assert.Equal(("Attic", "Shade W01", "P1", "1", "this window"), (unit.Show(UnitFacts.Hub), unit.Show(UnitFacts.HubName), unit.Run!.Show(RunFacts.Panel),
+            unit.Run.Show(RunFacts.Output), unit.Run.Show(RunFacts.WentDead)));
+    }
+
+    [Fact]
+    public void AMotorThatIsReplacedAsksNeitherSerialNorCords()
+    {
+        var job = ServedHouse.Of().Serve("W01 motor replaced");
+        Assert.DoesNotContain("cords-safe", job.Open("W01"));
+        Assert.Contains("open-limit", job.Open("W01"));
+        Assert.Equal("A-W01", job.Unit("W01").Show(UnitFacts.Serial));
+    }
+
+    [Theory]
+    [InlineData("Hall battery changed")]
+    [InlineData("W01 part replaced, bracket bent")]
+    [InlineData("W01 repaired")]
+    [InlineData("yearly visit")]
+    public void WhatLeavesMotorAndRadioAsTheyWereAsksNothing(string line)
+    {
+        var job = ServedHouse.Of().Serve(line);
+        Assert.Empty(AskedAgain.Waiting(job.House));
+        Assert.Single(job.House.Services);
+    }
+
+    [Fact]
+    public void AHubThatIsReplacedIsPairedWithEveryUnitThatWasPairedWithIt()
+    {
+        var job = ServedHouse.Of().Serve("Attic replaced");
+        Assert.All(new[] { "W01", "W02" }, tag => Assert.Equal(["hub-paired", "moved-by-all"], job.Open(tag)));
+        Assert.Equal("Attic", job.Unit("W02").Show(UnitFacts.Hub));
+    }
+
+    [Fact]
+    public void ARemoteThatIsReplacedIsPairedWithWhatItMovesAndStoresItsPresetsAgain()
+    {
+        var job = ServedHouse.Of().Serve("Hall replaced");
+        Assert.Equal(["remotes-paired", "moved-by-all", "preset-stored"], job.Open("W01"));
+        Assert.Equal(["remotes-paired", "moved-by-all"], job.Open("W02"));
+        Assert.Empty(ServedHouse.Of().Serve("Bed replaced").Open("W01"));
+    }
+
+    [Fact]
+    public void APanelThatIsReplacedIsForTheElectricianAndEachOfItsOutputsIsTestedAgain()
+    {
+        var job = ServedHouse.Of().Serve("P1 replaced");
+        Assert.Equal(["panel-hung", "mains-connected", "off-before-joints"], job.Open("P1"));
+        Assert.Equal(["landed", "volts-read", "output-proved"], job.Open("W02"));
+        var panel = job.House.Panels[0];
+        Assert.Equal(("", "", "12"), (panel.Show(PanelFacts.ConnectedBy), panel.Show(PanelFacts.Licence), panel.Show(PanelFacts.Breaker)));
+        Assert.Equal("2", job.Run("W02").Show(RunFacts.Output));
+    }
+
+    [Fact]
+    public void WhatWasNotNeededIsNotAskedAgain()
+    {
+        var job = ServedHouse.Of();
+        job.Do(MarkStep.NotNeeded(job.Unit("W02"), StepList.Find("preset-stored")!, "no preset moves it")).Serve("W02 replaced");
+        Assert.DoesNotContain("preset-stored", job.Open("W02"));
+    }
+
+    [Fact]
+    public void TheEarlierMarksStayInTheHistoryAndOneUndoBringsAllBack()
+    {
+        var job = ServedHouse.Of();
+        var (before, marks) = (job.House, job.Scribe.Log.Changes.Count(c => c.Edits.Any(e => e is Edit.Put { Field: "step:open-limit", Value: "done" })));
+        job.Serve("W01 replaced, serial B-7").Mark("W01", "clicked-in");
+        Assert.Equal(marks, job.Scribe.Log.Changes.Count(c => c.Edits.Any(e => e is Edit.Put { Field: "step:open-limit", Value: "done" })));
+        Assert.True(job.Scribe.Undo().Ok);
+        Assert.True(job.Scribe.Undo().Ok);
+        Assert.Empty(job.House.Services);
+        Assert.Empty(job.Open("W01"));
+        Assert.Equal(before.Items.Values.SelectMany(i => i.Fields.Select(f => (i.Id, f.Key, i.Latest(f.Key)?.Stored))).Where(f => f.Stored is not null),
+            job.House.Items.Values.Where(i => before.Find(i.Id) is not null)
+                .SelectMany(i => i.Fields.Select(f => (i.Id, f.Key, i.Latest(f.Key)?.Stored))).Where(f => f.Stored is not null));
+    }
+
+    /// <summary>A house of the first release was complete by a shorter list of steps, and by less evidence.</summary>
+    [Fact]
+    public void APhaseThatWasCompleteByAnEarlierListIsHeldToItAlsoWhileItsStepsAreAskedAgain()
+    {
+        var earlier = new StepList(StepList.All.Where(s => s.Since == 1).Select(s => s with
+        {
+            Evidence = [.. s.Evidence.Where(f => s.SinceOf(f) == 1)],
+            Later = System.Collections.Immutable.ImmutableDictionary<Fact, int>.Empty,
+            AlsoSince = 1,
+            UndecidedSince = 1,
+        }));
+        var old = new TestJob(steps: earlier).Window("W01").Add(ItemKind.Remote, "Hall");
+        foreach (var step in earlier.Steps.Where(s => s.Subject == ItemKind.Unit && s.Applies(old.Unit("W01"))))
+            old.Mark("W01", step.Id);
+        var job = new TestJob(store: new MemoryStore("tablet", old.Scribe.Log.Changes));
+        job.Serve("W01 replaced, serial B-7");
+        Assert.Contains("clicked-in", AskedAgain.Waiting(job.House).Select(w => w.Step.Id));
+        Assert.DoesNotContain(StepList.Of(Phase.Hang, job.Unit("W01")), s => s.Id == "cords-safe");
+        foreach (var (subject, step, _) in AskedAgain.Waiting(job.House).ToList())
+            job.Mark(subject.Name, step.Id);
+        Assert.Empty(Progress.Next(job.Unit("W01")) is { } next ? [next.Id] : Array.Empty<string>());
+    }
+
+    [Fact]
+    public void TheHistorySaysWhatIsAskedAgain() => Assert.Equal(
+        "Hall replaced on 2027-03-02; asked again of W01, W02: Paired with its remotes, Moved from every remote, Preset stored",
+        ServedHouse.Of().Serve("Hall replaced").Scribe.Log.Changes[^1].What);
+
+    [Fact]
+    public void NothingInTheHistoryIsTakenForSomethingThatDoesNotCount() =>
+        Assert.Empty(NotCounted.Of(ServedHouse.Of().Serve("W01 replaced").Scribe.Log));
+
+    [Fact]
+    public void TheLifeOfAUnitHasTheSerialOfEachOne()
+    {
+        var job = ServedHouse.Of().Serve("W01 replaced 2027-03-02, serial B-7").Serve("W01 repaired 2027-09-01").Serve("W01 replaced 2028-05-01, serial C-9");
+        Assert.Equal([("A-W01", "B-7"), ("", null), ("B-7", "C-9")],
+            Service.Of(job.House, job.Unit("W01").Item).Select(s => (s.Show(ServiceFacts.OldSerial), s.NewSerial)));
+    }
+
+    [Fact]
+    public void OnceAllIsDoneAgainNothingIsSaidOfItAnyMore()
+    {
+        var job = ServedHouse.Of().Serve("Hall replaced");
+        Assert.Equal(3, job.Report.Findings.Count(f => f.Check.Id == "step-passed-over" && f.Check.Severity == Severity.Caution));
+        foreach (var (subject, step, _) in AskedAgain.Waiting(job.House).ToList())
+            job.Mark(subject.Name, step.Id);
+        Assert.DoesNotContain(job.Report.Findings, f => f.Check.Id == "step-passed-over");
+        Assert.Empty(AskedAgain.Waiting(job.House));
+    }
+}

@@ -1,0 +1,41 @@
+using TrimOut.Core.Facts;
+using TrimOut.Testing;
+
+namespace TrimOut.Papers.Tests.BinderSections;
+
+public class SinceLastBookTests
+{
+    private const string Heading = "Changed since the book of 2026-10-01";
+
+    private static List<IReadOnlyList<string>> Rows(TestJob job) =>
+        [.. Binder.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder(Heading)];
+
+    [Fact]
+    public void WhatIsOtherwiseThanInTheBookThatWasHandedOverIsListed()
+    {
+        var rows = Rows(ServedHouse.Build());
+        Assert.Contains(rows, r => r is ["W02A", "Serial", "SN-W02A", "SN-NEW"]);
+        Assert.Contains(rows, r => r is ["W09", _, _, "added"]);
+        Assert.Contains(rows, r => r is ["W03", _, _, "gone"]);
+        Assert.Contains(rows, r => r is ["cable of W02A", "Volts, loaded", _, _] or ["cable of W02A", _, "11.9 V", _] || r[0] == "W02A");
+        Assert.DoesNotContain(rows, r => r[0] == "W01");
+    }
+
+    [Fact]
+    public void OnceTheDayOfTheNewBookIsNotedItTellsOfThatOne()
+    {
+        var job = ServedHouse.Build();
+        job.SayOf(job.House.Name, HouseFacts.BinderGivenOn, "2027-03-10");
+        Assert.DoesNotContain("Changed since the book", Binder.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown, StringComparison.Ordinal);
+        job.Say("W01", UnitFacts.Colour, "Sand");
+        Assert.Contains("Changed since the book of 2027-03-10", Binder.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhatWasPutBackIsNoChange()
+    {
+        var job = FinishedHouse.Build();
+        job.SayOf(job.House.Name, HouseFacts.BinderGivenOn, "2026-10-01").Say("W01", UnitFacts.Colour, "Sand").Say("W01", UnitFacts.Colour, "Chalk");
+        Assert.DoesNotContain("Changed since the book", Binder.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,84 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Screens.Sheets;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests.Stories;
+
+/// <summary>A house that was handed over: a unit fails and is replaced, a claim is made, all by keyboard, on a small terminal and on a large one.</summary>
+public class ServiceTests
+{
+    public static TheoryData<int, int> Sizes => new() { { 80, 24 }, { 140, 40 } };
+
+    private static readonly DateTimeOffset Now = new(2027, 3, 2, 9, 0, 0, TimeSpan.Zero);
+
+    private static TerminalUser At(TestJob job, int width = 80, int height = 24) => new(new TestDesk(new FakeTimeProvider(Now)), job.Scribe, width, height);
+
+    private static TestJob Accepted() => new TestJob().Window("W01").Window("W02").Say("W01", UnitFacts.Serial, "A-1").Say("W02", UnitFacts.Serial, "A-2")
+        .Add(ItemKind.Remote, "Hall").SayOf("Test house", HouseFacts.AcceptedOn, "2026-10-01")
+        .Mark("W01", "clicked-in").Mark("W01", "hub-paired").Mark("W01", "open-limit").Mark("W02", "hub-paired");
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void AUnitIsReplacedByOneLineAndItsStepsAreAskedAgain(int width, int height)
+    {
+        using var user = At(Accepted(), width, height);
+        user.Press("H").Sees("Nothing was done yet; n records what was done").Press("n").Sees("W01");
+        user.Write("W01 replaced, serial B-7, claim C-17, motor grinds").Sees("asked again").Press("enter");
+        user.Sees("W01 replaced").Sees("claim open").Sees("Serial put in: B-7").Sees("To be done again").Sees("Serial taken off: A-1");
+        var unit = user.House.Units.Single(u => u.Tag == "W01");
+        Assert.Equal(["clicked-in", "hub-paired", "open-limit"], AskedAgain.Waiting(user.House).Select(w => w.Step.Id));
+        Assert.Equal("B-7", unit.Show(UnitFacts.Serial));
+        user.Press("enter").Sees("Claim came to").Press("home", "down", "down", "down", "down", "down", "down", "enter").Type("granted").Press("esc")
+            .DoesNotSee("claim open");
+        Assert.Equal(ClaimOutcome.Granted, Assert.Single(user.House.Services).Item.Get(ServiceFacts.Outcome));
+    }
+
+    [Fact]
+    public void WhatCanNotBeRecordedStaysInItsFieldWithTheReason()
+    {
+        using var user = At(Accepted());
+        user.Press("H", "n").Write("W01 yearly visit").Press("enter").Sees("A yearly visit is of the house");
+        Assert.Empty(user.House.Services);
+    }
+
+    [Fact]
+    public void FromTheSheetOfARemoteTheLineBeginsWithIt()
+    {
+        using var user = At(Accepted());
+        user.Press("5", "enter", "H", "n").Type("Hall battery changed yesterday");
+        Assert.Equal("Hall battery changed 2027-03-01", Assert.Single(user.House.Services).Name);
+        user.Sees("Hall battery changed").Press("esc").Sees("Hall");
+        Assert.IsType<SheetScreen>(user.Shell.Screen);
+    }
+
+    [Fact]
+    public void OneUndoBringsTheUnitBackAsItWas()
+    {
+        using var user = At(Accepted());
+        user.Press("H", "n").Type("W01 replaced").Press("u", "u").Sees("Nothing was done yet");
+        Assert.Equal("A-1", user.House.Units[0].Show(UnitFacts.Serial));
+        Assert.NotNull(user.House.Units[0].MarkOf(StepList.Find("clicked-in")!));
+    }
+
+    [Fact]
+    public void TheListIsNarrowedByWhatIsTypedAndARecordIsRemovedAfterAQuestion()
+    {
+        using var user = At(Accepted());
+        user.Press("H", "n").Type("W01 repaired, loose bracket").Press("n").Type("Hall battery changed");
+        user.Press("/").Type("bracket").Sees("W01 repaired").DoesNotSee("Hall battery").Press("X").Sees("Remove W01 repaired").Press("X");
+        Assert.Equal("Hall battery changed 2027-03-02", Assert.Single(user.House.Services).Name);
+    }
+
+    [Fact]
+    public void WhatIsDueStandsAboveWhatWasDone()
+    {
+        var job = Accepted().SayOf("Test house", HouseFacts.WarrantyTerm, "six months");
+        job.Do(QuickService.Read(job.House, "W01 replaced, serial B-7", new DateOnly(2027, 3, 1)));
+        using var user = At(job);
+        user.Press("H").Sees("W01 replaced 2027-03-01, to be done again: ").Sees("The crew's warranty ends on 2027-03-31");
+    }
+}
