@@ -49,7 +49,8 @@ public static class QuickLegs
 
     /// <summary>The change that adds the legs of a line behind those that a run has; a place alone is said of all its legs that have none.</summary>
     public static Result<Draft> Add(HomeRun run, string line) => Around(run, line) is var (place, open)
-        ? open.Aggregate(new Draft($"{LegFacts.Place.Label} of {run.Name}: {LegFacts.Place.Show(place, run.House)}"), (d, leg) => d.Put(leg.Id, LegFacts.Place, place))
+        ? open.Aggregate(new Draft($"{LegFacts.Place.Label} of {run.Name}: {LegFacts.Place.Show(place, run.House)}"),
+            (draft, leg) => draft.Put(leg.Id, LegFacts.Place, place))
         : Read(line, run.House).Then<Draft>(legs =>
     {
         var draft = new Draft($"{NumberText.Counted(legs.Length, "leg")} of {run.Name}: {InWords(legs, run.House)}");
@@ -71,7 +72,8 @@ public static class QuickLegs
         && run.Legs.Where(l => l.Place is null).ToList() is { Count: > 0 } open ? (place, open) : null;
 
     private static CablePlace? PlaceAlone(string text, House house) =>
-        text.Length > 2 && char.IsLetter(text[0]) && LegFacts.Place.ReadTyped(text, house) is { Ok: true } stored ? KebabCase.Read<CablePlace>(stored.Value) : null;
+        text.Length > 2 && char.IsLetter(text[0]) && LegFacts.Place.ReadTyped(text, house) is { Ok: true } stored
+            ? KebabCase.Read<CablePlace>(stored.Value) : null;
 
     private static string Echo(HomeRun run, ImmutableArray<QuickLeg> legs)
     {

@@ -12,7 +12,8 @@ internal static class LegsEntry
     public const string Name = "Legs";
 
     public const string Help =
-        "Adds legs by one line, such as up 8, across 46 in wall, down 3; a place alone at the end is said of all legs without one; Up and Down bring those of other runs, and an empty line adds one to be filled in.";
+        "Adds legs by one line, such as up 8, across 46 in wall, down 3; a place alone at the end is said of all legs without one; "
+        + "Up and Down bring those of other runs, and an empty line adds one to be filled in.";
 
     /// <param name="screen">The screen that asks.</param>
     /// <param name="run">The run that gets them.</param>

@@ -138,7 +138,8 @@ internal static class WalkKeys
         var (subject, step) = (s.Subject(context)!, s.Step(context)!);
         if (from >= step.Evidence.Length)
             return Transition.Say(s, subject.MarkOf(step) is { } mark
-                ? $"That is all the evidence of this step, which was marked {(mark.NotNeededBecause is null ? "done" : "as not needed")} before. What is changed counts."
+                ? $"That is all the evidence of this step, which was marked {(mark.NotNeededBecause is null ? "done" : "as not needed")} before. "
+                    + "What is changed counts."
                 : "That is all the evidence of this step. Space marks it done.");
         var fact = step.Evidence[from];
         if (Progress.Holder(subject, fact) is not { } holder)

@@ -91,7 +91,8 @@ public class WalkTests
         var job = new TestJob().Window("W01").Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.WidthTop, "36")
             .Say("W01", WindowFacts.WidthMiddle, "36").Say("W01", WindowFacts.WidthBottom, "36");
         using var user = new TerminalUser(new TestDesk(job.Clock), job.Scribe, 160, 40);
-        user.Press("2", "]", "]", "]", "]", "down", "space").Sees("Overlap each side of W01 is not there yet").Sees("d shows all details, / finds Overlap each side");
+        user.Press("2", "]", "]", "]", "]", "down", "space").Sees("Overlap each side of W01 is not there yet")
+            .Sees("d shows all details, / finds Overlap each side");
         user.Press("esc", "d", "/").Write("Overlap").Sees("Overlap each side");
     }
 
