@@ -47,7 +47,7 @@ internal sealed partial class ShellState
     private bool IsInWord(string sign) => _word is { } word && sign != word.Letter && sign is [var second] && word.Letter is [var first]
         && (char.IsAsciiLetterLower(second) || (char.IsAsciiLetterUpper(second) && char.IsAsciiLetterUpper(first))
             || (char.IsAsciiDigit(second) && !word.IsKey))
-        && Context.House == word.House && _desk.Clock.GetUtcNow() - word.At <= Quick && !IsKeyOfWhatOpened(word, letter);
+        && Context.House == word.House && _desk.Clock.GetUtcNow() - word.At <= Quick && !IsKeyOfWhatOpened(word, sign);
 
     /// <summary>Whether the first letter opened another screen that has a key of its own for the second: then both were keys, however fast they came.</summary>
     private bool IsKeyOfWhatOpened(BegunWord word, string letter) =>
