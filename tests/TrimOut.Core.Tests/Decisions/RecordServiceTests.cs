@@ -130,6 +130,7 @@ public class RecordServiceTests
             Later = System.Collections.Immutable.ImmutableDictionary<Fact, int>.Empty,
             AlsoSince = 1,
             UndecidedSince = 1,
+            LaterMissingSince = 1,
         }));
         var old = new TestJob(steps: earlier).Window("W01").Add(ItemKind.Remote, "Hall");
         foreach (var step in earlier.Steps.Where(s => s.Subject == ItemKind.Unit && s.Applies(old.Unit("W01"))))
