@@ -11,7 +11,7 @@ namespace TrimOut.HouseFile.Schedules;
 /// <summary>Turns the rows of a schedule into one change, row by row, and keeps a list of what it could not read.</summary>
 internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptions options)
 {
-    private readonly House house = log.House;
+    private readonly House _house = log.House;
     private const int WordsOfNote = 3;
     private static readonly string[] TotalWords = ["total", "totals", "grand total", "subtotal", "subtotals", "sum"];
     private readonly ImmutableArray<PlannedWindow>.Builder _windows = ImmutableArray.CreateBuilder<PlannedWindow>();
@@ -67,7 +67,7 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
             _understood.ToImmutable(), [.. map.Used], [.. map.Unused])
         {
             Revised = _revised.ToImmutable(),
-            Missing = options.Revised ? [.. house.Windows.Select(w => w.Tag).Where(t => !_lineOfTag.ContainsKey(t))] : [],
+            Missing = options.Revised ? [.. _house.Windows.Select(w => w.Tag).Where(t => !_lineOfTag.ContainsKey(t))] : [],
         };
     }
 
@@ -79,18 +79,18 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
                 $"tag {tag} is on line {first} already. Every window has its own tag."), rowLost: true);
             return;
         }
-        if (options.Revised && house.FindTag(tag) is { } revised)
+        if (options.Revised && _house.FindTag(tag) is { } revised)
         {
             _lineOfTag[tag] = row.Line;
             Revise(revised, row, quiet);
             return;
         }
-        if (house.FindTag(tag) is { } there)
+        if (_house.FindTag(tag) is { } there)
         {
             Problem(row, ScheduleField.Tag, $"tag {there.Tag} is in the house already{(there.Room is { } of ? $", in {of.FullName}" : "")}.", rowLost: true);
             return;
         }
-        if (WindowFacts.Tag.ReadTyped(tag, house) is { Ok: false, Reason: { } reason })
+        if (WindowFacts.Tag.ReadTyped(tag, _house) is { Ok: false, Reason: { } reason })
         {
             Problem(row, ScheduleField.Tag, reason, rowLost: true);
             return;
@@ -136,8 +136,8 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         if (stored is null || stored == head?.Stored)
             return;
         var kept = KeptBecause(of, fact, head);
-        _revised.Add(new RevisedValue(row.Line, of.Name, fact.Label, head?.Stored is { } here ? fact.ShowStored(here, house) : "",
-            fact.ShowStored(stored, house), kept));
+        _revised.Add(new RevisedValue(row.Line, of.Name, fact.Label, head?.Stored is { } here ? fact.ShowStored(here, _house) : "",
+            fact.ShowStored(stored, _house), kept));
         if (kept is null)
             _draft = _draft.PutStored(of.Item.Id, fact.Name, stored);
     }
@@ -171,7 +171,7 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         var name = map.Cell(row, ScheduleField.Room) is { Length: > 0 } ? Read(row, ScheduleField.Room, RoomFacts.Name) : options.Room ?? floor;
         if (name is null)
             return (null, null);
-        var named = house.Rooms.Select(RoomChoice.Of).Concat(_newRooms).Where(r => SameName.Comparer.Equals(r.Name, name)).ToList();
+        var named = _house.Rooms.Select(RoomChoice.Of).Concat(_newRooms).Where(r => SameName.Comparer.Equals(r.Name, name)).ToList();
         var fit = named.Where(r => floor is null || r.Floor is null || SameName.Comparer.Equals(r.Floor, floor)).ToList();
         if (fit.Count > 1 && floor is null)
         {
@@ -183,7 +183,7 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
             return fit.OrderBy(r => r.Floor is null).Select(r => (r.Id, r.Name)).First();
         _draft = _draft.New(ItemKind.Room, House.RootId, out var id)
             .PutStored(id, RoomFacts.Name.Name, name)
-            .Put(id, RoomFacts.WalkingOrder, house.Rooms.Select(r => r.WalkingOrder ?? 0).DefaultIfEmpty().Max() + _newRooms.Count + 1)
+            .Put(id, RoomFacts.WalkingOrder, _house.Rooms.Select(r => r.WalkingOrder ?? 0).DefaultIfEmpty().Max() + _newRooms.Count + 1)
             .PutIf(id, RoomFacts.Floor, floor);
         _newRooms.Add(new RoomChoice(id, name, floor));
         _newRoomNames.Add(name);
@@ -268,7 +268,7 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
 
     private string? ReadText(SheetRow row, ScheduleField field, Fact fact, string text, bool quiet, bool rowLost)
     {
-        var read = fact.ReadTyped(text, house);
+        var read = fact.ReadTyped(text, _house);
         if (read.Ok)
             return read.Value;
         if (!quiet)
@@ -283,7 +283,7 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     }
 
     private string Shown(Fact<Core.Units.Length> fact, string? stored) =>
-        stored is null ? "" : fact.Show(Core.Units.LengthText.Read(stored, Core.Units.DisplayUnits.Millimetres).Value, house);
+        stored is null ? "" : fact.Show(Core.Units.LengthText.Read(stored, Core.Units.DisplayUnits.Millimetres).Value, _house);
 
     private void Problem(SheetRow row, ScheduleField field, string reason, bool rowLost) =>
         _problems.Add(new ScheduleProblem(row.Line, map.HeaderOf(field), reason, rowLost));
