@@ -21,9 +21,6 @@ namespace TrimOut.Screens.Tests;
 /// </summary>
 public class SheetMarksOnScreensTests
 {
-    private static readonly string[] Tries =
-        ["1", "2", "3", "12", "13", "24", "25", "0.85", "0.9", "2 screws", "3 screws", "red, black", "blue, white", "red", "one", "other words"];
-
     private static readonly Dictionary<string, string[]> Ways = new()
     {
         ["job sheet"] = [],
@@ -50,7 +47,7 @@ public class SheetMarksOnScreensTests
         {
             foreach (var fact in SheetValues.Of(part).Where(f => part.Latest(f)?.Stored is not null))
             {
-                var seen = Others(job.House, part, fact).Take(2).Select(o => Seen(job, part, fact, o)).ToList();
+                var seen = OtherValues.Of(job.House, part, fact).Take(2).Select(o => Seen(job, part, fact, o)).ToList();
                 var alike = seen[0].Findings.Intersect(seen[1].Findings).ToList();
                 foreach (var (one, other) in seen[0].Screens.Zip(seen[1].Screens))
                 {
@@ -98,18 +95,6 @@ public class SheetMarksOnScreensTests
     /// <summary>What counts findings and what waits, and how bad one is: each is marked where it is told. What is told either way may have no room.</summary>
     private static bool Counts(string text) =>
         text.Split(' ', StringSplitOptions.RemoveEmptyEntries).All(w => w is "STOP" or "CAUTION" or "note" or "stops" or "open," || !w.Any(char.IsLetter));
-
-    private static IEnumerable<string> Others(House house, Item part, Fact fact)
-    {
-        var now = part.Latest(fact)!.Stored;
-        var options = fact.Options(house).Select(o => o.Stored).ToList();
-        return (options.Count > 0 ? options
-            : fact is Fact<Length> length && part.Get(length) is { } stands
-                ? [Stored(fact, stands + Length.FromInches(0, 1, 16)), Stored(fact, stands + Length.FromInches(0, 3, 16))]
-            : Tries.Select(t => fact.ReadTyped(t, house)).Where(r => r.Ok).Select(r => r.Value)).Where(v => v != now).Append(now!);
-    }
-
-    private static string Stored(Fact fact, Length length) => fact.ReadTyped(length.Show(DisplayUnits.Inches), House.Empty).Value;
 
     private static (List<(string Screen, List<string> Texts)> Screens, List<string> Findings) Seen(TestJob job, Item part, Fact fact, string value)
     {

@@ -9,6 +9,7 @@ internal sealed class IfcModel
     private readonly Dictionary<int, int> _wallOf = [];
     private readonly Dictionary<int, int> _spaceOf = [];
     private readonly Dictionary<int, string> _markOf = [];
+    private readonly HashSet<string> _roomsAlike;
 
     /// <summary>Reads the relations.</summary>
     /// <param name="entities">The entities of the kinds that it knows.</param>
@@ -19,6 +20,8 @@ internal sealed class IfcModel
         Windows = [.. _entities.Values.Where(e => e.Type is "IFCWINDOW" or "IFCWINDOWSTANDARDCASE").OrderBy(e => e.Line).ThenBy(e => e.Id)];
         foreach (var relation in _entities.Values)
             Relate(relation);
+        _roomsAlike = _entities.Values.Where(e => e.Type == "IFCSPACE").Select(e => e.Text(7)).OfType<string>().GroupBy(n => n, StringComparer.Ordinal)
+            .Where(n => n.Count() > 1).Select(n => n.Key).ToHashSet(StringComparer.Ordinal);
     }
 
     /// <summary>The windows, in the order of the file.</summary>
@@ -42,7 +45,7 @@ internal sealed class IfcModel
         if (!_spaceOf.TryGetValue(window.Id, out var space) || Find(space) is not { } room)
             return null;
         var (number, full) = (room.Text(2), room.Text(7));
-        return full is not { Length: > 0 } ? number : _entities.Values.Count(e => e.Type == "IFCSPACE" && e.Text(7) == full) > 1 ? $"{full} {number}" : full;
+        return full is not { Length: > 0 } ? number : _roomsAlike.Contains(full) ? $"{full} {number}" : full;
     }
 
     /// <summary>An entity by its number; null where it is not of a kind that is known here.</summary>

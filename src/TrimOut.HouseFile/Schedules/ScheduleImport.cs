@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using TrimOut.Core;
 using TrimOut.Core.History;
 
@@ -35,16 +36,15 @@ public sealed record ScheduleOptions(ImmutableDictionary<ScheduleField, string> 
 }
 
 /// <summary>Plans the import of a window schedule from CSV, a spreadsheet or a building model.</summary>
-public static class ScheduleImport
+public static partial class ScheduleImport
 {
-    /// <summary>The most bytes of a schedule; a building model may have so many times eight.</summary>
-    public const int MostBytes = 16 << 20;
+    private const string Begins = "Import ";
 
-    /// <summary>The most bytes of a building model.</summary>
-    public const int MostBytesOfModel = 8 * MostBytes;
+    /// <summary>Whether a change is an import, by what it is called in the history: an item may be called Import too.</summary>
+    internal static bool IsOne(Change change) => Called().IsMatch(change.What);
 
-    /// <summary>How the change of an import is called in the history, before the name of its file.</summary>
-    internal const string Begins = "Import ";
+    [GeneratedRegex(@"^Import .+: [0-9]+ windows?(, [0-9]+ values? of others)?$", RegexOptions.Singleline)]
+    private static partial Regex Called();
 
     /// <summary>What importing would do.</summary>
     /// <param name="log">The house with its history, which tells what was imported and what somebody typed.</param>
@@ -53,9 +53,7 @@ public static class ScheduleImport
     /// <param name="options">How to read it.</param>
     /// <returns>The plan, or why nothing at all can be read.</returns>
     public static Result<SchedulePlan> Plan(HouseLog log, byte[] file, string name, ScheduleOptions options) =>
-        file.Length > MostBytes && !IfcRows.IsOne(file)
-            ? new Refusal($"{name} has more than {MostBytes >> 20} MiB: that is no house's schedule. Nothing was imported.")
-            : ScheduleSheets.Read(file, name, options.Encoding).Then(sheets => Chosen(sheets, name, options)).Then<SchedulePlan>(chosen =>
+        ScheduleSheets.Read(file, name, options.Encoding).Then(sheets => Chosen(sheets, name, options)).Then<SchedulePlan>(chosen =>
             {
                 var planner = new SchedulePlanner(log, chosen.Map, options);
                 foreach (var row in chosen.Sheet.Rows.Skip(chosen.Map.HeaderIndex + 1))
@@ -66,7 +64,7 @@ public static class ScheduleImport
                 }
                 var of = chosen.Sheet.Name is { } sheet && sheet != name ? $"{name}, sheet {sheet}" : name;
                 var plan = planner.Finish($"{Begins}{of}") with { Sheet = chosen.Sheet.Name };
-                return IfcRows.IsOne(file) ? plan with { Understood = [IfcRows.AboutFacing, .. plan.Understood] } : plan;
+                return chosen.Sheet.Remark is { } remark ? plan with { Understood = [remark, .. plan.Understood] } : plan;
             });
 
     private static Result<(Sheet Sheet, ColumnMap Map)> Chosen(IReadOnlyList<Sheet> sheets, string name, ScheduleOptions options)

@@ -157,7 +157,7 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     /// <summary>Why what the house has stays: somebody typed it here, or the opening was measured, and no office knows it better.</summary>
     private string? KeptBecause(Subject of, Fact fact, Head? head)
     {
-        _imports ??= log.Changes.Where(c => c.What.StartsWith(ScheduleImport.Begins, StringComparison.Ordinal)).Select(c => c.Id).ToHashSet();
+        _imports ??= log.Changes.Where(ScheduleImport.IsOne).Select(c => c.Id).ToHashSet();
         return head?.Stored is null ? null
             : !_imports.Contains(head.Id) ? string.Create(CultureInfo.InvariantCulture, $"{head.By} typed it on {head.At:yyyy-MM-dd}")
             : of is Window { SmallestWidth: not null } && (fact == WindowFacts.RoughWidth || fact == WindowFacts.RoughHeight)

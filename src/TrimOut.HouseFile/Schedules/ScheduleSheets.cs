@@ -16,7 +16,7 @@ internal static class ScheduleSheets
         if (SpreadsheetRows.IsOne(file))
             return SpreadsheetRows.Read(file);
         if (IfcRows.IsOne(file))
-            return IfcRows.Read(file).Then(Alone);
+            return IfcRows.Read(file).Then<IReadOnlyList<Sheet>>(rows => new Sheet[] { new(null, rows) { Remark = IfcRows.AboutFacing } });
         if (encoding is null && Array.IndexOf(file, (byte)0) >= 0 && file is not ([0xff, 0xfe, ..] or [0xfe, 0xff, ..]))
             return new Refusal($"{name} is no text file, no spreadsheet and no building model (IFC). Export the schedule as CSV or .xlsx.");
         return (encoding is null ? CsvRows.Decode(file) : Decode(file, encoding)).Then(CsvRows.Read).Then(Alone);

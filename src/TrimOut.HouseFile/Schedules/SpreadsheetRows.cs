@@ -114,4 +114,8 @@ internal static class SpreadsheetRows
 /// <summary>One sheet of a schedule.</summary>
 /// <param name="Name">Its name; null where a file is a sheet by itself.</param>
 /// <param name="Rows">Its rows.</param>
-internal sealed record Sheet(string? Name, IReadOnlyList<SheetRow> Rows);
+internal sealed record Sheet(string? Name, IReadOnlyList<SheetRow> Rows)
+{
+    /// <summary>What is to be said of how it was read; null where nothing is.</summary>
+    public string? Remark { get; init; }
+}

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
@@ -36,11 +37,12 @@ public static class VisitCalendar
             var from = new DateTime(first.Year, 1, 1, 0, 0, 0, DateTimeKind.Unspecified);
             calendar.AddTimeZone(VTimeZone.FromDateTimeZone(zone, from, includeHistoricalData: false));
         }
-        calendar.Events.AddRange(house.Visits.Where(v => v.On is not null).Select(v => Event(v, begun, zone, Times(v, log))));
+        var open = VisitPlan.Open(house);
+        calendar.Events.AddRange(house.Visits.Where(v => v.On is not null).Select(v => Event(v, begun, zone, Times(v, log), Told(v, open))));
         return new CalendarSerializer().SerializeToString(calendar) ?? "";
     }
 
-    private static CalendarEvent Event(Visit visit, string begun, string? zone, int times)
+    private static CalendarEvent Event(Visit visit, string begun, string? zone, int times, string told)
     {
         var (house, on, from) = (visit.House, visit.On!.Value, visit.Item.Get(VisitFacts.From) is { } at ? at : (TimeOnly?)null);
         var entry = new CalendarEvent
@@ -51,7 +53,7 @@ public static class VisitCalendar
             Summary = $"{house.Name}: {visit.Name}",
             Start = from is { } time ? new CalDateTime(on, time, zone) : new CalDateTime(on),
             Status = visit.State == VisitState.CalledOff ? EventStatus.Cancelled : EventStatus.Confirmed,
-            Description = Told(visit),
+            Description = told,
         };
         if (new JobItself(house).Item.Get(HouseFacts.Address) is { } address)
             entry.Location = address;
@@ -63,11 +65,11 @@ public static class VisitCalendar
     /// <summary>How often something of it was changed: a calendar takes the later one.</summary>
     private static int Times(Visit visit, HouseLog log) => log.Changes.Count(c => c.Edits.OfType<Edit.Put>().Any(p => p.Item == visit.Id)) - 1;
 
-    private static string Told(Visit visit) => string.Join("\n", new[]
+    private static string Told(Visit visit, ImmutableArray<OpenPhase> open) => string.Join("\n", new[]
     {
         string.Join(", ", visit.Expected.Select(c => $"{c.Name} {c.Show(ContactFacts.Telephone)}".Trim())),
         visit.Item.Get(VisitFacts.Note) ?? "",
-        string.Join("\n", VisitPlan.Before(visit).Select(b => string.Create(CultureInfo.InvariantCulture,
+        string.Join("\n", VisitPlan.Before(visit, open).Select(b => string.Create(CultureInfo.InvariantCulture,
             $"{b.Phase.Full()} still open: {string.Join(", ", b.Who)}"))),
     }.Where(t => t.Length > 0));
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -20,9 +21,10 @@ internal static class WorkPlan
     {
         if (VisitPlan.Order(data.House) is { } due)
             to.Say($"Not ordered yet, and to be ordered by {due.By.OnPaper()} at the latest, to be here on {due.Needed.OnPaper()}: {due.Units.JoinOrDash()}.");
+        var open = VisitPlan.Open(data.House);
         to.Table(["Day", "From", "Lasts, hours", "Visit", "Phase", "Expected", "Must be ready before"], Planned(data.House).Select(v => Row(
             v.EntryOrNotYet(VisitFacts.On), v.Entry(VisitFacts.From), v.Entry(VisitFacts.Lasts), v.Entry(VisitFacts.What), v.Entry(VisitFacts.Phase),
-            v.Expected.Select(c => c.Show(ContactFacts.Name)).JoinOrDash(), Before(v))), "No visit is planned.");
+            v.Expected.Select(c => c.Show(ContactFacts.Name)).JoinOrDash(), Before(v, open))), "No visit is planned.");
     }
 
     private static void Persons(MarkdownWriter to, PaperData data)
@@ -42,7 +44,7 @@ internal static class WorkPlan
     private static IEnumerable<Visit> Planned(House house) =>
         house.Visits.Where(v => v.State == VisitState.Planned).OrderBy(v => v.On is null).ThenBy(v => v.On).ThenBy(v => v.Item.Get(VisitFacts.From));
 
-    private static Inline Before(Visit visit) =>
-        VisitPlan.Before(visit).Select(b => Ours($"{Ours(b.Phase.Full())}: {b.Who.JoinOrDash()}")).ToList() is { Count: > 0 } open
-            ? Join("; ", [.. open]) : Dash;
+    private static Inline Before(Visit visit, ImmutableArray<OpenPhase> open) =>
+        VisitPlan.Before(visit, open).Select(b => Ours($"{Ours(b.Phase.Full())}: {b.Who.JoinOrDash()}")).ToList() is { Count: > 0 } before
+            ? Join("; ", [.. before]) : Dash;
 }

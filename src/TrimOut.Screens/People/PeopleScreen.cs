@@ -152,7 +152,7 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
                 y = area.PutWrapped(0, y, 2, "Nobody is expected yet: Enter says who.", Tone.Caution);
             foreach (var who in expected.Take(8))
                 y = area.PutWrapped(0, y, 2, $"{who.Name} {who.Show(ContactFacts.Telephone)}".Trim(), Tone.Text);
-            foreach (var before in VisitPlan.Before(visit, context.Steps))
+            foreach (var before in VisitPlan.Before(visit, context.OpenPhases))
                 y = area.PutWrapped(0, y, 3, $"Before it, {before.Phase.Full()}: {string.Join(", ", before.Who)}", Tone.Caution);
             area.PutWrapped(0, y, 5, visit.Show(VisitFacts.Note), Tone.Dim);
         }

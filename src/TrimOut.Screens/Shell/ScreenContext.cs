@@ -1,8 +1,10 @@
+using System.Collections.Immutable;
 using TrimOut.Core;
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Visits;
 using TrimOut.Screens.Frames;
 
 namespace TrimOut.Screens.Shell;
@@ -23,6 +25,7 @@ internal sealed class ScreenContext
     private readonly bool _follows;
     private readonly Lazy<CheckReport> _report;
     private readonly Lazy<Progress[]> _sums;
+    private readonly Lazy<ImmutableArray<OpenPhase>> _openPhases;
     private readonly Lazy<HouseHead> _head;
     private readonly Lazy<int> _stops;
     private readonly Lazy<Dictionary<string, (int Count, Change First)>> _since;
@@ -45,6 +48,7 @@ internal sealed class ScreenContext
         _follows = before is not null;
         _report = new(() => before is null ? CheckReport.Of(House, Steps) : ReferenceEquals(before.House, House) ? before : before.After(House));
         _sums = Sums(House, Steps);
+        _openPhases = new(() => VisitPlan.Open(House, Steps));
         (_head, _stops) = (new(() => HouseHead.Of(House, Steps, Today)), new(() => Report.OpenStops.Count()));
         _since = new(() => Unwritten(papers, Log));
     }
@@ -55,6 +59,7 @@ internal sealed class ScreenContext
         (By, UndoNext, RedoNext, Papers, Now, Glyphs, Steps) = (of.By, of.UndoNext, of.RedoNext, of.Papers, of.Now, of.Glyphs, of.Steps);
         (_follows, _report) = (true, new(report));
         _sums = Sums(house, Steps);
+        _openPhases = new(() => VisitPlan.Open(house, Steps));
         (_head, _stops) = (new(() => HouseHead.Of(House, Steps, Today)), new(() => Report.OpenStops.Count()));
         _since = of._since;
     }
@@ -82,6 +87,9 @@ internal sealed class ScreenContext
 
     /// <summary>How many changes a paper does not have, and the first of them; null for one that has all, and for one that was not written.</summary>
     public (int Count, Change First)? SinceWritten(PaperChoice paper) => _since.Value.TryGetValue(paper.Id, out var since) ? since : null;
+
+    /// <summary>Phases in which something is still to be done, each with who is not through it.</summary>
+    public ImmutableArray<OpenPhase> OpenPhases => _openPhases.Value;
 
     /// <summary>How far the whole house is in each phase.</summary>
     public Progress SumOf(Phase phase) => _sums.Value[(int)phase];

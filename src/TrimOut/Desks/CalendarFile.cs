@@ -12,6 +12,9 @@ internal static class CalendarFile
     // More than the first lines of such a file take.
     private const int Start = 256;
 
+    /// <summary>The name of the file beside a house file.</summary>
+    public static string Beside(string house) => Path.ChangeExtension(house, null) + "-visits.ics";
+
     /// <summary>Writes it whole or not at all; over a file only where TrimOut wrote that.</summary>
     /// <returns>The file, or why it was not written.</returns>
     public static Result<string> Write(string path, HouseLog log)

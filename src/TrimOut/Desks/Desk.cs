@@ -172,11 +172,11 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     {
         try
         {
-            return CalendarFile.Write(Path.ChangeExtension(where, null) + "-visits.ics", log);
+            return CalendarFile.Write(CalendarFile.Beside(where), log);
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
-            return new Refusal($"The calendar can't be written: {failed.Message}");
+            return new Refusal(PlainFile.WhyNotWritten(CalendarFile.Beside(where), failed));
         }
     }
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.History;
-using TrimOut.HouseFile.Files;
 using TrimOut.HouseFile.Schedules;
 using TrimOut.Screens.Schedules;
 
@@ -25,22 +24,10 @@ internal static class ScheduleDesk
     /// <summary>What a schedule would bring, and the headers that it has, in one word.</summary>
     public static Result<(ScheduleRead Read, string Headers)> Read(HouseLog log, string path, IReadOnlyDictionary<string, string> columns)
     {
-        if (PlainFile.NameOf(path) is { } other)
-            return new Refusal($"{path} is {other}, not a file.");
-        if (!File.Exists(path))
-            return new Refusal($"There is no file {path}.");
         var named = columns.Select(c => (Field: ScheduleField.Find(c.Key), c.Value)).Where(c => c.Field is not null)
             .ToImmutableDictionary(c => c.Field!, c => c.Value);
-        byte[] bytes;
-        try
-        {
-            bytes = PlainFile.ReadAll(path, ScheduleImport.MostBytesOfModel);
-        }
-        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
-        {
-            return new Refusal($"{path} can't be read: {failed.Message}");
-        }
-        return ScheduleImport.Plan(log, bytes, Path.GetFileName(path), ScheduleOptions.ByHeaders with { Columns = named, Revised = true })
+        return ScheduleFile.Read(path)
+            .Then(file => ScheduleImport.Plan(log, file, Path.GetFileName(path), ScheduleOptions.ByHeaders with { Columns = named, Revised = true }))
             .Then<(ScheduleRead, string)>(plan =>
                 (Told(plan), string.Join('\n', plan.Columns.Select(c => c.Header).Concat(plan.Unused).Order(StringComparer.Ordinal))));
     }

@@ -5,6 +5,7 @@ using System.Text;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Units;
+using TrimOut.Desks;
 using TrimOut.HouseFile.Files;
 using TrimOut.HouseFile.Schedules;
 
@@ -70,7 +71,7 @@ internal static class ImportVerb
             using (house)
             {
                 var roomName = parsed.GetValue(room) is { } named ? RoomFacts.Name.ReadTyped(named, scribe.House).OrEnd(ExitCode.Usage) : null;
-                var plan = ScheduleImport.Plan(scribe.Log, Bytes(csv), Path.GetFileName(csv),
+                var plan = ScheduleImport.Plan(scribe.Log, ScheduleFile.Read(csv).OrEnd(ExitCode.BadData), Path.GetFileName(csv),
                     new ScheduleOptions(columns, roomName, parsed.GetValue(units))
                     {
                         Sheet = parsed.GetValue(sheet),
@@ -94,14 +95,6 @@ internal static class ImportVerb
         return verb;
     }
 
-    private static byte[] Bytes(string path)
-    {
-        if (new FileInfo(path).Length > ScheduleImport.MostBytesOfModel)
-            throw new VerbException(ExitCode.BadData,
-                $"{path} has more than {ScheduleImport.MostBytesOfModel >> 20} MiB: that is no house's schedule. Nothing was imported.");
-        return PlainFile.ReadAll(path, ScheduleImport.MostBytesOfModel);
-    }
-
     private static IEnumerable<string> ColumnsIn(string? path)
     {
         if (path is null)
@@ -123,7 +116,7 @@ internal static class ImportVerb
             throw new VerbException(ExitCode.CannotCreate, $"{path} is {other}, not a file.");
         if (File.Exists(path) && (new FileInfo(path).Length > MostOfColumns || ColumnsIn(path).Any(l => !ScheduleOptions.ReadColumn(l).Ok)))
             throw new VerbException(ExitCode.CannotCreate, $"{path} is there already and holds something else than columns. Nothing was imported.");
-        File.WriteAllLines(path, plan.Columns.Select(c => $"{c.Field.Name}={c.Header}"));
+        OwnFile.Write(path, Encoding.UTF8.GetBytes(string.Concat(plan.Columns.Select(c => $"{c.Field.Name}={c.Header}\n"))));
         Common.Say($"Columns written to {path}.");
     }
 

@@ -31,10 +31,11 @@ internal static class PeopleVerb
             var house = log.House;
             foreach (var contact in house.Contacts)
                 Say("contact", contact.Name, contact.Show(ContactFacts.Part), contact.Show(ContactFacts.Telephone));
+            var open = VisitPlan.Open(house);
             foreach (var visit in house.Visits)
                 Say("visit", visit.Show(VisitFacts.On), visit.Name, visit.Show(VisitFacts.State), string.Join(", ", visit.Expected.Select(c => c.Name)),
                     visit.Show(VisitFacts.From), visit.Show(VisitFacts.Lasts),
-                    string.Join("; ", VisitPlan.Before(visit).Select(b => $"{b.Phase.Full()}: {string.Join(", ", b.Who)}")));
+                    string.Join("; ", VisitPlan.Before(visit, open).Select(b => $"{b.Phase.Full()}: {string.Join(", ", b.Who)}")));
             foreach (var box in AwaitedBox.Of(house, CheckReport.Of(house), DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)))
                 Say("box", box.Unit.Tag, box.Unit.Show(UnitFacts.ExpectedOn), box.Why.In(house), box.Reorder ? "reorder" : "");
             if (VisitPlan.Order(house) is { } due)

@@ -54,6 +54,15 @@ public class RevisedScheduleTests
         Assert.Equal(Length.FromInches(36, 1, 2), Width("W01"));
     }
 
+    /// <summary>What stands in the history of such a window begins as an import does.</summary>
+    [Fact]
+    public void WhatSomebodyTypedOfAWindowThatIsCalledImportStays()
+    {
+        _job.Window("Import bay").Say("Import bay", WindowFacts.RoughWidth, "36 1/2");
+        Assert.StartsWith("Import bay: ", _job.Scribe.Log.Changes[^1].What, StringComparison.Ordinal);
+        Assert.NotNull(Assert.Single(Plan("tag,width\nImport bay,40\n").Revised).KeptBecause);
+    }
+
     [Fact]
     public void WhatWasMeasuredIsNotOverwrittenEither()
     {

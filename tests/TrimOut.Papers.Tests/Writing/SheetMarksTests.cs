@@ -16,9 +16,6 @@ public class SheetMarksTests
 {
     private const string Mark = "\u00A0?";
 
-    private static readonly string[] Tries =
-        ["1", "2", "3", "12", "13", "24", "25", "0.85", "0.9", "2 screws", "3 screws", "red, black", "blue, white", "red", "one", "other words"];
-
     /// <summary>What counts findings, which those who tell of one mark, and advice that is true of whatever hangs.</summary>
     private static readonly string[] Counting = ["How far each phase is", "Still to be fixed", "Care"];
 
@@ -34,7 +31,7 @@ public class SheetMarksTests
         {
             foreach (var fact in SheetValues.Of(part).Where(f => part.Latest(f)?.Stored is not null))
             {
-                var all = Others(job.House, part, fact).ToList();
+                var all = OtherValues.Of(job.House, part, fact).ToList();
                 Assert.True(all.Count > 1, $"{part.Kind} {fact.Name} has no other values to try.");
                 // Two small values, and two that are large enough for whatever the house has of them.
                 foreach (var pair in new[] { all.Take(2).ToList(), all.SkipLast(1).TakeLast(2).ToList() }.Where(p => p.Count == 2))
@@ -52,18 +49,6 @@ public class SheetMarksTests
     [Fact]
     public void WhereEverythingWasCheckedThereIsNoMarkAndNoExplanation() => Assert.All(PaperList.All, p =>
         Assert.DoesNotContain(Mark, p.Write(FinishedHouse.Data(FinishedHouse.Build().Scribe.Log)).Markdown, StringComparison.Ordinal));
-
-    private static IEnumerable<string> Others(House house, Item part, Fact fact)
-    {
-        var now = part.Latest(fact)!.Stored;
-        var options = fact.Options(house).Select(o => o.Stored).ToList();
-        return (options.Count > 0 ? options
-            : fact is Fact<Length> length && part.Get(length) is { } stands
-                ? [Stored(fact, stands + Length.FromInches(0, 1, 16)), Stored(fact, stands + Length.FromInches(0, 3, 16))]
-            : Tries.Select(t => fact.ReadTyped(t, house)).Where(r => r.Ok).Select(r => r.Value)).Where(v => v != now).Append(now!);
-    }
-
-    private static string Stored(Fact fact, Length length) => fact.ReadTyped(length.Show(DisplayUnits.Inches), House.Empty).Value;
 
     private static List<string> Written(TestJob job, Paper paper, Item part, Fact fact, string value)
     {

@@ -8,15 +8,22 @@ namespace TrimOut.Core.Plans.Visits;
 /// <summary>What must be ready before a visit, and by when the order must go out.</summary>
 public static class VisitPlan
 {
-    /// <summary>Phases before that of a planned visit in which something is still to be done, in their order; none for a visit of no phase.</summary>
-    /// <param name="visit">The visit.</param>
+    /// <summary>Phases of a house in which something is still to be done, in their order. It goes through every step of every unit.</summary>
+    /// <param name="house">The house.</param>
     /// <param name="steps">The list of steps; this program's where none is given.</param>
+    public static ImmutableArray<OpenPhase> Open(House house, StepList? steps = null) =>
+    [
+        .. PhaseNames.All
+            .Select(p => new OpenPhase(p, [.. Progress.Walkers(house).Where(s => !Progress.Of(s, p, steps).Complete).Select(s => s.Name)]))
+            .Where(o => !o.Who.IsEmpty),
+    ];
+
+    /// <summary>What of that must be ready before a planned visit: the phases before its own; nothing for a visit of no phase.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="open">What is open in its house.</param>
     /// <remarks>Each phase builds on those before: a unit that does not hang needs no power (common practice, no published source).</remarks>
-    public static ImmutableArray<OpenBefore> Before(Visit visit, StepList? steps = null) =>
-        visit is not { State: VisitState.Planned, Phase: { } phase } ? []
-        : [.. PhaseNames.All.Where(p => p < phase)
-            .Select(p => new OpenBefore(p, [.. Progress.Walkers(visit.House).Where(s => !Progress.Of(s, p, steps).Complete).Select(s => s.Name)]))
-            .Where(o => !o.Who.IsEmpty)];
+    public static IEnumerable<OpenPhase> Before(Visit visit, ImmutableArray<OpenPhase> open) =>
+        visit is { State: VisitState.Planned, Phase: { } phase } ? open.TakeWhile(o => o.Phase < phase) : [];
 
     /// <summary>The last day on which what is not ordered yet can be, so that its boxes come in time; null while that can't be said, or all is.</summary>
     /// <remarks>The day of the first planned visit to hang, else that of the handover, less the days that the order takes.</remarks>
@@ -34,7 +41,7 @@ public static class VisitPlan
 /// <summary>A phase in which something is still to be done.</summary>
 /// <param name="Phase">The phase.</param>
 /// <param name="Who">Units and panels, and the house, that are not through it.</param>
-public sealed record OpenBefore(Phase Phase, ImmutableArray<string> Who);
+public sealed record OpenPhase(Phase Phase, ImmutableArray<string> Who);
 
 /// <summary>By when an order must go out.</summary>
 /// <param name="By">The last day.</param>

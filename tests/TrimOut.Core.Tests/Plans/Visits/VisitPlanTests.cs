@@ -17,22 +17,24 @@ public class VisitPlanTests
 
     private static TestJob House(TestJob job, Fact fact, string typed) => job.Do(SetFact.Typed(job.House, job.House.Job, fact, typed));
 
+    private static IEnumerable<OpenPhase> Before(TestJob job) => VisitPlan.Before(job.House.Visits.Single(), VisitPlan.Open(job.House));
+
     [Fact]
     public void WhatIsOpenInThePhasesBeforeAVisitMustBeReady()
     {
         var job = With("2026-05-04 Rough-in");
-        Assert.Equal([Phase.WalkThrough], VisitPlan.Before(job.House.Visits.Single()).Select(b => b.Phase));
-        Assert.Subset(VisitPlan.Before(job.House.Visits.Single())[0].Who.ToHashSet(), new HashSet<string> { "W01", "W02" });
+        Assert.Equal([Phase.WalkThrough], Before(job).Select(b => b.Phase));
+        Assert.Subset(Before(job).First().Who.ToHashSet(), new HashSet<string> { "W01", "W02" });
     }
 
     [Fact]
     public void OfAVisitOfNoPhaseOrThatIsDoneNothingIsAsked()
     {
         var job = With("2026-05-04 Coffee");
-        Assert.Empty(VisitPlan.Before(job.House.Visits.Single()));
+        Assert.Empty(Before(job));
         job = With("2026-05-04 Hang upstairs");
         job.Do(Deliver.Done(job.House.Visits.Single()));
-        Assert.Empty(VisitPlan.Before(job.House.Visits.Single()));
+        Assert.Empty(Before(job));
     }
 
     /// <summary>June 1 less 21 days is May 11.</summary>
