@@ -36,7 +36,7 @@ internal static class JobSheetKeys
                 : new Transition(s with { Picked = shown })) { OnBar = false },
         new KeyAction<JobSheetScreen>("S", "Sort", "Sorts by the walk, by stops, by what is least done, by tag.", (s, context) =>
             new Transition((s with { Order = (JobSheetOrder)(((int)s.Order + 1) % Enum.GetValues<JobSheetOrder>().Length) }).Fit(context))) { OnBar = false },
-        new KeyAction<JobSheetScreen>("n", "New window",
+        new KeyAction<JobSheetScreen>(LineDoubts.Opens, "New window",
             "Adds a window by one line, with 2 units where two hang in it; what is not said carries over; out: and a reason leaves it out.",
             (s, context) => Transition.Type(s, NewWindow(s, context))),
         Filtering.Key<JobSheetScreen>("units", "tag, kind, room or floor"),

@@ -10,11 +10,16 @@ namespace TrimOut.Screens.JobSheet;
 /// <summary>What may be a slip in the line of a new window, asked about before it makes one.</summary>
 internal static class LineDoubts
 {
+    /// <summary>The key that opens the line, which stays open for the next window.</summary>
+    public const string Opens = "n";
+
     /// <summary>The question; null where there is none.</summary>
     public static string? Of(string line, House house)
     {
         if (QuickWindow.Read(line, house) is not { Ok: true, Value: var quick })
             return null;
+        if (SameName.Comparer.Equals(quick.Tag, Opens + AddItems.NextTag(house)))
+            return $"The line was open already, and {Opens} went into it: the tag would be {quick.Tag}, and not {AddItems.NextTag(house)}.";
         if (quick.LeftOutBecause is { } because && Reasons.Against(because) is { } none)
             return none;
         if (quick.Room is { } room)

@@ -13,6 +13,17 @@ public class TypedAheadTests
 
     private TerminalUser User() => new(new TestDesk(new FakeTimeProvider()), _job.Scribe);
 
+    /// <summary>The line stays open for the next window: whoever presses n once more has it in the tag.</summary>
+    [Fact]
+    public void TheKeyOfTheLineInAnOpenLineIsNoPartOfATag()
+    {
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), new TestJob().Window("W01").Scribe);
+        user.Press("n").Type("W02 30x40").Type("nW03").Sees("The line was open already").Sees("W03.");
+        Assert.Equal(["W01", "W02"], user.House.Windows.Select(w => w.Tag));
+        user.Type("W03");
+        Assert.Equal(["W01", "W02", "W03"], user.House.Windows.Select(w => w.Tag));
+    }
+
     [Theory]
     [InlineData("W03 o")]
     [InlineData("o")]
