@@ -40,7 +40,7 @@ public sealed class DatesRunBackwards : SubjectCheck
     private static readonly ImmutableArray<Fact<DateOnly>> DoneOn =
     [
         HouseFacts.DemonstratedOn, HouseFacts.BinderGivenOn, HouseFacts.AcceptedOn, UnitFacts.OrderedOn, UnitFacts.ReorderedOn, LegFacts.SealSeenOn,
-        PanelFacts.ConnectedOn,
+        PanelFacts.ConnectedOn, ServiceFacts.On,
     ];
 
     private static readonly ImmutableArray<Fact> Measures =
@@ -59,7 +59,7 @@ public sealed class DatesRunBackwards : SubjectCheck
     public override CheckInfo Info { get; } = new("dates-run-backwards", "Dates are out of order", Severity.Caution, Phase.WalkThrough,
         new Source(Source.CommonPractice, "framing, drywall, paint, handover; demonstrated, accepted, warranty; measures, sheet; " +
             "order, box; first loop, second loop; " +
-            "sheet, box, shown; seal, drywall; panel connected, shown; done <= day on which that was written + 1"));
+            "sheet, box, shown; sheet, service; seal, drywall; panel connected, shown; done <= day on which that was written + 1"));
 
     internal override IEnumerable<string> SubjectIds(House house) => Subjects.Walkers.Ids(house);
 
@@ -73,7 +73,7 @@ public sealed class DatesRunBackwards : SubjectCheck
 
     private static ImmutableArray<(Phase Phase, Outcome Outcome)> Of(Subject subject) => subject switch
     {
-        Unit unit => [OfUnit(unit), OfBox(unit), .. OfOrder(unit), .. OfSeals(unit), OfLoops(unit)],
+        Unit unit => [OfUnit(unit), OfBox(unit), .. OfOrder(unit), .. OfSeals(unit), OfLoops(unit), .. OfServices(unit)],
         Panel panel => [.. OfPanel(panel)],
         JobItself => [.. OfHouse(subject), .. Pairs.Select(p => InOrder(subject, p.First, subject, p.Then)), .. NotYet(subject)],
         _ => [],
@@ -115,6 +115,10 @@ public sealed class DatesRunBackwards : SubjectCheck
         ];
     }
 
+    /// <summary>Whether what was done to a unit in service was done after the unit was ordered.</summary>
+    private static IEnumerable<(Phase Phase, Outcome Outcome)> OfServices(Unit unit) =>
+        Service.Of(unit.House, unit.Item).SelectMany(s => NotYet(s).Prepend(InOrder(unit, UnitFacts.OrderedOn, s, ServiceFacts.On)));
+
     private static IEnumerable<(Phase Phase, Outcome Outcome)> OfSeals(Unit unit) => unit.Run is not { } run ? []
         : run.Legs.Where(l => l.ThroughFireBarrier == true).SelectMany(l =>
             NotYet(l).Prepend(InOrder(l, LegFacts.SealSeenOn, new JobItself(unit.House), HouseFacts.DrywallOn, l)));
@@ -122,12 +126,18 @@ public sealed class DatesRunBackwards : SubjectCheck
     private static IEnumerable<(Phase Phase, Outcome Outcome)> OfPanel(Panel panel)
     {
         var job = new JobItself(panel.House);
+        var services = Service.Of(panel.House, panel.Item).ToList();
+        // Who connects the panel that was put in its place comes after the handover, as whoever put it there.
+        IEnumerable<(Phase Phase, Outcome Outcome)> connected = services.LastOrDefault(s => s.Kind == ServiceKind.Replaced) is { } swap
+            ? [InOrder(swap, ServiceFacts.On, panel, PanelFacts.ConnectedOn)]
+            : [InOrder(panel, PanelFacts.ConnectedOn, job, HouseFacts.DemonstratedOn, panel),
+                InOrder(panel, PanelFacts.ConnectedOn, job, HouseFacts.HandoverOn, panel)];
         return
         [
             InOrder(job, HouseFacts.FramingOn, panel, PanelFacts.ConnectedOn),
-            InOrder(panel, PanelFacts.ConnectedOn, job, HouseFacts.DemonstratedOn, panel),
-            InOrder(panel, PanelFacts.ConnectedOn, job, HouseFacts.HandoverOn, panel),
+            .. connected,
             .. NotYet(panel),
+            .. services.SelectMany(NotYet),
         ];
     }
 
@@ -140,7 +150,7 @@ public sealed class DatesRunBackwards : SubjectCheck
     private static (Phase Phase, Outcome Outcome) InOrder(Subject before, Fact<DateOnly> first, Subject after, Fact<DateOnly> then, Subject? mends = null)
     {
         var (field, subject) = ReferenceEquals(mends, before) ? (first, before) : (then, after);
-        return (field.Phase!.Value, (before.Item.Get(first), after.Item.Get(then)) is not ({ } early, { } late) ? new Outcome.DoesNotApply()
+        return (PhaseOf(field), (before.Item.Get(first), after.Item.Get(then)) is not ({ } early, { } late) ? new Outcome.DoesNotApply()
             : early <= late ? new Outcome.Fine()
             : Found(BeforeDate.With(Arg.Label(then, small: false), Day(then, late), Arg.Label(first), Day(first, early)), subject, field));
     }
@@ -153,12 +163,15 @@ public sealed class DatesRunBackwards : SubjectCheck
             if (fact.Subject == subject.Item.Kind && subject.Item.Latest(fact) is { Value: DateOnly on } head)
             {
                 var written = DateOnly.FromDateTime(head.At.DateTime);
-                yield return (fact.Phase!.Value, on <= written.AddDays(1)
+                yield return (PhaseOf(fact), on <= written.AddDays(1)
                     ? new Outcome.Fine()
                     : Found(StillToCome.With(Arg.Label(fact, small: false), Day(fact, on), Day(fact, written)), subject, fact));
             }
         }
     }
+
+    /// <summary>The phase of a day; what is done in service comes after the last one.</summary>
+    private static Phase PhaseOf(Fact fact) => fact.Phase ?? Phase.Handover;
 
     private static (Phase Phase, Outcome Outcome) OfUnit(Unit unit)
     {

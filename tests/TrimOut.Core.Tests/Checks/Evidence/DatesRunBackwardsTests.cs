@@ -5,6 +5,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Tests.Decisions;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Evidence;
@@ -34,6 +35,27 @@ public class DatesRunBackwardsTests
         var result = Assert.Single(Check.Run(Say(On(before, Today), after, "2026-03-01").House), r => r.Outcome is Outcome.Found);
         Assert.Equal(phase, result.Check.Phase);
         Assert.Equal(then, ((Outcome.Found)result.Outcome).Mends.Field);
+    }
+
+    [Theory]
+    [InlineData("2026-03-01", true)]
+    [InlineData(Today, false)]
+    [InlineData("2026-03-03", false)]
+    [InlineData("2026-03-04", true)]
+    public void WhatIsReplacedWasOrderedBeforeItAndIsNotWrittenBeforeItIsDone(string day, bool found)
+    {
+        var job = Jobs.Ordered().Say("W01", UnitFacts.OrderedOn, Today).Serve($"W01 replaced {day}");
+        Assert.Equal(found, Check.Run(job.House).Any(r => r is { Outcome: Outcome.Found { Mends.Field: "on" }, Check.Phase: Phase.Handover }));
+    }
+
+    [Theory]
+    [InlineData(Today, "")]
+    [InlineData("2026-03-01", "connected-on")]
+    public void APanelThatWasReplacedAfterTheHandoverIsConnectedAfterThat(string connected, string field)
+    {
+        var job = Jobs.Roughed().WithPanel().SayOf("Test house", HouseFacts.DemonstratedOn, "2026-02-01").SayOf("Test house", HouseFacts.HandoverOn, "2026-02-01")
+            .Serve($"P1 replaced {Today}").SayOf("P1", PanelFacts.ConnectedOn, connected);
+        Assert.Equal(field, string.Join(' ', Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>().Select(f => f.Mends.Field)));
     }
 
     [Fact]
