@@ -447,6 +447,7 @@ public static class HowToMend
             : fact == HouseFacts.PaintedOn ? m.Truth.Days[Truth.Stage.CloseIn].AddDays(-1)
             : fact == UnitFacts.OrderedOn ? m.Truth.Days[Truth.Stage.Ordered]
             : fact == PanelFacts.ConnectedOn ? m.Truth.Days[Truth.Stage.Powered]
+            : fact == ServiceFacts.On ? m.Truth.Days[Truth.Stage.Service]
             : m.Truth.Days[Truth.Stage.Handover];
         return fact is not null && m.Write(m.Book.NameOf(m.Said.Item), fact, Installer.Day(day));
     }

@@ -7,7 +7,6 @@ public static class KnownBadMends
     public static IReadOnlyDictionary<string, string> NeverCarriedOut { get; } = new Dictionary<string, string>
     {
         ["listed-by-relaxation"] = "a note on what the code allows: faultless houses hear it too",
-        ["claim-open"] = "no true house is walked on into its service: ClaimOpenTests carries it out",
     };
 
     /// <summary>By what happens, with the reason.</summary>

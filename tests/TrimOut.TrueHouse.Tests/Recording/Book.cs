@@ -113,6 +113,16 @@ public sealed class Book
         Know(ItemKind.Preset, $"{remote}/{name}", Added()[0]);
     }
 
+    /// <summary>Records what was done in service to something, under a name of its own.</summary>
+    /// <returns>Whether it was taken.</returns>
+    public bool AddService(string name, Item about, ServiceSaid said)
+    {
+        if (!Take(RecordService.Of(House, about, said), name, null, KebabCase.Of(said.Kind)))
+            return false;
+        Know(ItemKind.Service, name, Added()[0]);
+        return true;
+    }
+
     /// <summary>Types values to facts of one item; a slip may change or leave out some.</summary>
     public void Put(string name, params (Fact Fact, string? Seen)[] entries)
     {

@@ -24,6 +24,7 @@ public sealed class Installer
         [Stage.Paired] = PairedPage.Write,
         [Stage.Limits] = LimitsPage.Write,
         [Stage.Handover] = HandoverPage.Write,
+        [Stage.Service] = ServicePage.Write,
     };
 
     /// <summary>An installer before a house.</summary>

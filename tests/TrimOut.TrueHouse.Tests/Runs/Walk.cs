@@ -17,7 +17,7 @@ public sealed class Walk
     public Book Book => Installer.Book;
 
     /// <summary>Walks a house to its end, or to a stage.</summary>
-    public static Walk Through(RealHouse truth, Stage until = Stage.Handover, double meterDigit = 0.01)
+    public static Walk Through(RealHouse truth, Stage until = Stage.Service, double meterDigit = 0.01)
     {
         var walk = new Walk(truth, meterDigit);
         foreach (var stage in Stages.All.Where(s => s <= until))

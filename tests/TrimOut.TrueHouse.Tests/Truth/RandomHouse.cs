@@ -38,6 +38,8 @@ public static class RandomHouse
         var day = new DateOnly(2026, 3, 2);
         foreach (var stage in Stages.All)
             house.Days[stage] = day = day.AddDays(dice.Whole(3, 25));
+        // Dice of its own: what comes years later changes nothing of the house that was built.
+        RandomServices.Roll(house, new Dice((seed * 53) + 11));
         return house;
     }
 

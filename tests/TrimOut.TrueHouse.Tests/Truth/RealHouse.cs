@@ -181,6 +181,9 @@ public sealed class RealHouse
     /// <summary>Units on home runs.</summary>
     public IEnumerable<RealUnit> Wired => Units.Where(u => u is { Power: PowerSource.Panel, Cable: not null });
 
+    /// <summary>What is replaced, repaired and looked at after the handover, in the order of the days.</summary>
+    public List<RealService> Services { get; } = [];
+
     /// <summary>The day of a stage, and what the house plans for it.</summary>
     public Dictionary<Stage, DateOnly> Days { get; } = [];
 

@@ -49,6 +49,9 @@ public enum Stage
 
     /// <summary>The owner signs.</summary>
     Handover,
+
+    /// <summary>The years after: what failed was replaced.</summary>
+    Service,
 }
 
 /// <summary>What stages are called, and the phase that each belongs to.</summary>
@@ -65,6 +68,7 @@ public static class Stages
         Stage.Pulled => "Rough-in",
         Stage.Sized => "Order, before it is sent",
         Stage.Ordered => "Order",
+        Stage.Service => "In service",
         _ => stage.Phase().Full(),
     };
 

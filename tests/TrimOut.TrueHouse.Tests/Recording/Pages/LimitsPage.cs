@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Phases;
+using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Recording.Pages;
 
@@ -8,10 +9,9 @@ internal static class LimitsPage
 {
     public static void Write(Installer installer)
     {
-        var (house, book, tape) = (installer.Truth, installer.Book, installer.Tape);
+        var (house, book) = (installer.Truth, installer.Book);
         foreach (var unit in house.Units)
-            book.Put(unit.Key, (UnitFacts.OpenGap, tape.Read(unit.OpenGap, unit.Key, "open gap")),
-                (UnitFacts.CloseGap, tape.Read(unit.CloseGap, unit.Key, "close gap")));
+            Write(installer, unit);
         foreach (var remote in house.Remotes)
         {
             foreach (var (name, units) in remote.Presets)
@@ -27,4 +27,9 @@ internal static class LimitsPage
             book.Put(Book.JobItself, (HouseFacts.Latitude, "39.74"), (HouseFacts.Longitude, "-104.99"), (HouseFacts.TimeZone, "America/Denver"));
         installer.MarkUnits(Phase.Limits);
     }
+
+    /// <summary>What is read at one unit that is all open, and all closed.</summary>
+    public static void Write(Installer installer, RealUnit unit) =>
+        installer.Book.Put(unit.Key, (UnitFacts.OpenGap, installer.Tape.Read(unit.OpenGap, unit.Key, "open gap")),
+            (UnitFacts.CloseGap, installer.Tape.Read(unit.CloseGap, unit.Key, "close gap")));
 }

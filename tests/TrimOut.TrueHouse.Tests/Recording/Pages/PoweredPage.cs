@@ -10,26 +10,32 @@ internal static class PoweredPage
 {
     public static void Write(Installer installer)
     {
-        var (house, book, meter) = (installer.Truth, installer.Book, installer.Meter);
+        var (house, book) = (installer.Truth, installer.Book);
         foreach (var panel in house.Panels)
-        {
-            book.Put(panel.Name, (PanelFacts.Board, "Board A"), (PanelFacts.Breaker, panel.Breaker),
-                (PanelFacts.BreakerRating, Number(panel.BreakerRating)), (PanelFacts.ElseOnBreaker, Number(panel.ElseOnBreaker)),
-                (PanelFacts.ConnectedBy, panel.Signed ? "R. Field, licensed electrician" : null),
-                (PanelFacts.Licence, panel.Signed ? "EL-0000" : null), (PanelFacts.ConnectedOn, Day(house.Days[Stage.Powered])),
-                (PanelFacts.OffSeen, Word(panel.OffForJoints)), (PanelFacts.OffBy, "The crew"));
-        }
+            Write(installer, panel, house.Days[Stage.Powered]);
         foreach (var unit in house.Wired.Where(u => u.Panel is not null))
-        {
-            var (open, loaded) = Volts(house, unit);
-            book.Put(unit.Key, (RunFacts.Panel, unit.Panel!.Name), (RunFacts.Output, Number(unit.Output)),
-                (RunFacts.OpenVolts, meter.Volts(open, unit.Key, "open volts")),
-                (RunFacts.LoadedVolts, meter.Volts(loaded, unit.Key, "loaded volts")), (RunFacts.Polarity, unit.WiresChangedOver ? "swapped" : "right"),
-                (RunFacts.WentDead, Word(unit.LandedInsteadOfIt is null ? WentDead.ThisWindow : WentDead.AnotherWindow)));
-        }
+            Write(installer, unit);
         foreach (var panel in book.House.Panels)
             book.MarkAll(panel, panel.Name, Phase.Power);
         installer.MarkUnits(Phase.Power);
+    }
+
+    /// <summary>What is seen at one panel on the day on which it was connected.</summary>
+    public static void Write(Installer installer, RealPanel panel, DateOnly connected) =>
+        installer.Book.Put(panel.Name, (PanelFacts.Board, "Board A"), (PanelFacts.Breaker, panel.Breaker),
+            (PanelFacts.BreakerRating, Number(panel.BreakerRating)), (PanelFacts.ElseOnBreaker, Number(panel.ElseOnBreaker)),
+            (PanelFacts.ConnectedBy, panel.Signed ? "R. Field, licensed electrician" : null),
+            (PanelFacts.Licence, panel.Signed ? "EL-0000" : null), (PanelFacts.ConnectedOn, Day(connected)),
+            (PanelFacts.OffSeen, Word(panel.OffForJoints)), (PanelFacts.OffBy, "The crew"));
+
+    /// <summary>What is read at the window of one wired unit.</summary>
+    public static void Write(Installer installer, RealUnit unit)
+    {
+        var (meter, (open, loaded)) = (installer.Meter, Volts(installer.Truth, unit));
+        installer.Book.Put(unit.Key, (RunFacts.Panel, unit.Panel!.Name), (RunFacts.Output, Number(unit.Output)),
+            (RunFacts.OpenVolts, meter.Volts(open, unit.Key, "open volts")),
+            (RunFacts.LoadedVolts, meter.Volts(loaded, unit.Key, "loaded volts")), (RunFacts.Polarity, unit.WiresChangedOver ? "swapped" : "right"),
+            (RunFacts.WentDead, Word(unit.LandedInsteadOfIt is null ? WentDead.ThisWindow : WentDead.AnotherWindow)));
     }
 
     /// <summary>What stands at the window end of a run without load, and while the unit moves.</summary>
