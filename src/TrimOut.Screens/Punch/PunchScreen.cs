@@ -100,7 +100,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
         if (WantsFacts)
         {
             var waits = WaitingLine.Of(context.Report, Only).Replace(" (m)", "", StringComparison.Ordinal);
-            area.PutFit(0, 0, area.Width, $" {waits}; m goes back to what is to be fixed", Tone.Heading);
+            area.PutFit(0, 0, area.Width, $" {waits}; m goes back", Tone.Heading);
         }
         else
             DrawSums(area.Rows(0, 1), open, only, context);
