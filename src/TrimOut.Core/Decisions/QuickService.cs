@@ -52,7 +52,9 @@ public static class QuickService
         ? today is { } now ? now : new Refusal("Say the day on which it was done, such as 2027-03-02.")
         : ServiceFacts.On.ReadTyped(typed, house, today).Then(stored => ServiceFacts.On.DecodeAny(stored).Then<DateOnly>(d => (DateOnly)d));
 
-    /// <summary>What it was done to. A line may begin with it before anybody types: said twice it is meant once, and another name behind it is asked for.</summary>
+    /// <summary>
+    /// What it was done to. A line may begin with it before anybody types: said twice it is meant once, and another name behind it is asked about.
+    /// </summary>
     private static Result<Item> About(House house, string typed)
     {
         var words = typed.Split(' ', StringSplitOptions.RemoveEmptyEntries);

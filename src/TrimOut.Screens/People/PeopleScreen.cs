@@ -149,8 +149,8 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
                 Doubt(visit, context) is null ? Tone.Text : Tone.Caution);
             if (Doubt(visit, context) is { } doubt)
             {
-                y = area.PutWrapped(0, y, 5, $"{(doubt == MayBeDone.DayIsPast ? $"Was planned for {Day(visit)}" : $"Every step of {visit.Phase!.Value.Full()} is marked")}"
-                    + ": is it done? Space says so, - calls it off, Enter gives it another day.", Tone.Caution);
+                var why = doubt == MayBeDone.DayIsPast ? $"Was planned for {Day(visit)}" : $"Every step of {visit.Phase!.Value.Full()} is marked";
+                y = area.PutWrapped(0, y, 5, $"{why}: is it done? Space says so, - calls it off, Enter gives it another day.", Tone.Caution);
             }
             var expected = visit.Expected.ToList();
             if (expected.Count == 0)

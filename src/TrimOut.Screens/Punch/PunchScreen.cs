@@ -28,7 +28,9 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
     /// <summary>The findings that are picked, to be waived with one reason.</summary>
     public ImmutableHashSet<PickedFinding> Picked { get; init; } = [];
 
-    /// <summary>What would be waived: the picked findings that are still open, those that a filter hides too; where none is picked, the one under the cursor.</summary>
+    /// <summary>
+    /// What would be waived: the picked findings that are still open, those that a filter hides too; where none is picked, the one under the cursor.
+    /// </summary>
     public IReadOnlyList<Finding> ToWaive(ScreenContext context)
     {
         var picked = context.Report.Findings.Where(f => f.Open && Picked.Contains(PickedFinding.Of(f))).ToList();
@@ -137,8 +139,8 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
     {
         if (context.Report.Findings.Count(f => f.Open && Picked.Contains(PickedFinding.Of(f))) is > 0 and var picked)
         {
-            line.PutFit(0, 0, line.Width, $" {NumberText.Counted(picked, "finding")} picked. a waives {(picked == 1 ? "it" : "them with one reason")}; v leaves "
-                + "one out or takes one in.", Tone.Strong);
+            var them = picked == 1 ? "it" : "them with one reason";
+            line.PutFit(0, 0, line.Width, $" {NumberText.Counted(picked, "finding")} picked. a waives {them}; v leaves one out or takes one in.", Tone.Strong);
             return;
         }
         var x = line.Put(0, 0, string.Create(CultureInfo.InvariantCulture, $" {open} open, "), Tone.Heading);
@@ -163,7 +165,8 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
         var y = area.PutWrapped(1, 1, 3, row.Text, Tone.Strong);
         if (row.FillIn is not null)
         {
-            area.PutWrapped(1, y, 2, row.State == PunchRows.Unchecked ? "Enter goes to the value, to be held against the maker's sheet. Until then this is no pass."
+            area.PutWrapped(1, y, 2, row.State == PunchRows.Unchecked
+                ? "Enter goes to the value, to be held against the maker's sheet. Until then this is no pass."
                 : "Enter goes to the field. A missing detail is never a pass.", Tone.Note);
             return;
         }
@@ -210,7 +213,8 @@ internal static class PunchRows
     }
 
     private static bool Fits(PunchRow row, PunchScreen screen, ScreenContext context) => (screen.Only is null || row.Phase == screen.Only)
-        && (screen.Search.Length == 0 || Filtering.Fits($"{row.State} {context.House.NameOf(row.Subject)} {row.Phase?.Full()} {row.Text} {row.Finding?.Check.Id}", screen.Search));
+        && (screen.Search.Length == 0 || Filtering.Fits(
+            $"{row.State} {context.House.NameOf(row.Subject)} {row.Phase?.Full()} {row.Text} {row.Finding?.Check.Id}", screen.Search));
 
     /// <summary>Each fact that checks wait for, once, with the checks that wait: the earliest phase first.</summary>
     private static IEnumerable<PunchRow> Wanted(ScreenContext context) => context.Report.Missing
@@ -227,7 +231,7 @@ internal static class PunchRows
         .Select(g => (Part: context.House.Find(g.Key.Item)!, Passing: g))
         .Select(g => new PunchRow(g.Part, g.Passing.Min(u => u.Check.Phase), Unchecked, Tone.Caution,
             $"Passes by a value nobody checked: {LabelOf(g.Part, g.Passing.Key, context)}. {NumberText.Counted(g.Passing.Count(), "check")}: "
-                + string.Join("; ", g.Passing.GroupBy(u => u.Check).Select(c => $"{c.Key.Title} ({Few([.. c.Select(u => context.House.NameOf(u.Subject))])})")) + ".",
+                + string.Join("; ", g.Passing.GroupBy(u => u.Check, u => context.House.NameOf(u.Subject)).Select(c => $"{c.Key.Title} ({Few([.. c])})")) + ".",
             null, null, g.Passing.Key));
 
     private static string LabelOf(Item part, FieldRef value, ScreenContext context) =>

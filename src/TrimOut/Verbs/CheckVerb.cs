@@ -18,8 +18,11 @@ internal static class CheckVerb
     {
         var path = Common.AnyHouse();
         var json = new Option<bool>("--json") { Description = "Write JSON rather than text." };
-        var waiting = new Option<bool>("--all-made") { Description = "Ask for every check to be made: end with 1 also while one waits for a detail, or passes only by a value that nobody checked against "
-                + "its maker's sheet." };
+        var waiting = new Option<bool>("--all-made")
+        {
+            Description = "Ask for every check to be made: end with 1 also while one waits for a detail, or passes only by a value that nobody checked against "
+                + "its maker's sheet.",
+        };
         var verb = new Command("check", "Hold a house against every check. Ends with 1 when there are open stops. 0 says only that none was found: checks that "
             + "wait for details were not made, and are counted in the last line.") { path, json, waiting, Common.GoOn };
         verb.SetAction(parsed =>

@@ -22,7 +22,8 @@ internal static class PeopleVerb
         };
         var verb = new Command("people",
             "List who has a part in the job, who comes when, and which boxes are not here, a line each with tabs between: contact, name, part, number; "
-                + "visit, day, what, state, who is expected, from, hours, what must be ready before, done? where it may be done; box, unit, day expected, how it stands, reorder; "
+                + "visit, day, what, state, who is expected, from, hours, what must be ready before, done? where it may be done; box, unit, day expected, "
+                + "how it stands, reorder; "
                 + "order, last day, day on which the boxes are needed, units.") { path, calendar, Common.GoOn };
         verb.SetAction(parsed =>
         {

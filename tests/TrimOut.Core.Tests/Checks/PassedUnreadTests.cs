@@ -53,7 +53,7 @@ public class PassedUnreadTests
         Assert.Equal(before.Passed + before.Unread.Sum(u => u.Passed) + 1, job.Report.Passed);
     }
 
-    /// <summary>By the width from which on it needs a support a unit has none: the rule of the support does not apply, and that too rests on the value.</summary>
+    /// <summary>A unit needs no support by the width that the sheet is said to have: that its rule does not apply rests on the value too.</summary>
     [Fact]
     public void ARuleThatDoesNotApplyByAValueThatNobodyReadRestsOnItToo()
     {

@@ -19,7 +19,8 @@ public class WaitingTests
         var said = page.SaidUnder("Still to be checked").ToList();
         Assert.Equal(2, said.Count);
         Assert.Contains($": {waiting}.", said[0], StringComparison.Ordinal);
-        Assert.Equal($"Checks that pass only by values that nobody checked against a maker's sheet: {data.Report.Unread.Length}. They are no pass yet.", said[1]);
+        Assert.Equal($"Checks that pass only by values that nobody checked against a maker's sheet: {data.Report.Unread.Length}. They are no pass yet.",
+            said[1]);
         Assert.DoesNotContain("None.", page.SaidUnder("Still to be fixed"));
     }
 

@@ -36,7 +36,7 @@ public class HangSheetTests
         Assert.Contains(rows, r => r is ["W02A", "______", _, _, _, "______", ..]);
     }
 
-    /// <summary>A support that is needed and whose place nobody knows yet is a blank: a dash would say that there is none, beside a "yes" and a counted part.</summary>
+    /// <summary>A support that is needed and whose place nobody knows yet is a blank: a dash would say that there is none, beside a "yes".</summary>
     [Fact]
     public void ASupportWhosePlaceIsNotKnownYetIsABlankAndNoDash()
     {

@@ -44,8 +44,9 @@ public class SampleKitsTests
     public void NoCableOfOneHasTheLongestRunOfACableOfAnother()
     {
         var runs = from sample in new[] { "canal-house", "orchard-cottage", "ridge-house" }
-                   from said in SampleJob.Open(sample).House.ItemsOf(ItemKind.CableType).Select(c => c.Get(CableTypeFacts.LongestRun)).OfType<Length>().Distinct()
-                   select said;
+                   let cables = SampleJob.Open(sample).House.ItemsOf(ItemKind.CableType)
+                   from run in cables.Select(c => c.Get(CableTypeFacts.LongestRun)).OfType<Length>().Distinct()
+                   select run;
         Assert.Equal(runs.Distinct().Order(), runs.Order());
     }
 

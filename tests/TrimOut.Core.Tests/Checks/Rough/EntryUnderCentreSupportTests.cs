@@ -28,7 +28,7 @@ public class EntryUnderCentreSupportTests
     [Fact]
     public void ANarrowUnitHasNoCentreSupport() => Wide().Say("W01", WindowFacts.RoughWidth, "107 63/64").Silent(Check, "W01");
 
-    /// <summary>The opening is at the limit and the unit that is ordered for it under it: the hang sheet and the list of parts know of no support either.</summary>
+    /// <summary>The opening is at the limit, the unit ordered for it is under it: the hang sheet and the list of parts have no support either.</summary>
     [Fact]
     public void AUnitThatIsOrderedUnderTheLimitHasNoCentreSupport()
     {
