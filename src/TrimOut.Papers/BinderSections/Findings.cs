@@ -21,6 +21,7 @@ internal static class Findings
             "Nothing that was checked is wrong.");
         if (!report.Missing.IsEmpty)
             to.Say($"Not checked, because details are missing: {report.Missing.Length}.");
+        SheetMarks.SayPassing(to, data);
 
         if (report.Findings.Any(f => !f.Open))
         {

@@ -19,13 +19,13 @@ internal static class OpenItems
         to.Say($"Agreed with the owner: {new JobItself(house).EntryOrNotYet(HouseFacts.OpenItemsAgreed)}");
         to.Heading(3, "Still to be fixed");
         to.Table(["What", "Where"], report.Findings.Where(f => f.Open).GroupBy(f => f.Check.Title).Select(f => Row(Ours(f.Key), Where(f, house))),
-            report.Missing.IsEmpty ? "None." : "None that is known.");
-        if (!report.Missing.IsEmpty)
-        {
+            report.Waiting.None ? "None." : "None that is known.");
+        if (!report.Waiting.None)
             to.Heading(3, "Still to be checked");
+        if (!report.Missing.IsEmpty)
             to.Say(Ours($"Checks of the work that could not be made yet, because details are still missing: {report.Missing.Length}.")
                 + Ours("Nobody knows yet what they would find."));
-        }
+        SheetMarks.SayPassing(to, data);
 
         if (report.Findings.Any(f => !f.Open))
         {

@@ -11,6 +11,11 @@ namespace TrimOut.Screens.People;
 /// <summary>Keys of people and dates.</summary>
 internal static class PeopleKeys
 {
+    /// <summary>The key that opens the screen, wherever it does.</summary>
+    public static KeyAction<T> Opening<T>()
+        where T : IScreen => new("P", "People, dates", "Contacts with their numbers, visits with who is expected, and boxes that are not here.",
+            (s, context) => Transition.Open(s, PeopleScreen.On(null, context))) { OnBar = false };
+
     public static readonly IReadOnlyList<IKeyAction> All =
     [
         new KeyAction<PeopleScreen>("enter", "Open", "All details of the contact or visit, or the day on which the box is expected.", Open)
