@@ -19,6 +19,7 @@ public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
 {
     private ImmutableArray<PlannedCable> _cuts;
     private ImmutableArray<PartLine> _parts;
+    private ImmutableArray<CallOff> _callOffs;
     private IReadOnlyList<FrozenUnit>? _frozen;
 
     /// <summary>The house as it stands.</summary>
@@ -61,6 +62,9 @@ public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
 
     /// <summary>Everything that the house takes.</summary>
     internal ImmutableArray<PartLine> Parts => _parts.IsDefault ? _parts = HouseParts.Of(House, Cuts) : _parts;
+
+    /// <summary>By when each line of that must be ordered.</summary>
+    internal ImmutableArray<CallOff> CallOffs => _callOffs.IsDefault ? _callOffs = CallOff.Of(House, Parts, Steps) : _callOffs;
 
     /// <summary>The data of a house as it stands; the checks are run.</summary>
     public static PaperData Of(HouseLog log, DateOnly date) => new(log, date, CheckReport.Of(log.House));

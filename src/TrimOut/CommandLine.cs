@@ -32,6 +32,7 @@ internal static class CommandLine
             WindowsVerb.Build(),
             PartsVerb.Build(),
             PeopleVerb.Build(),
+            HoursVerb.Build(),
             ServiceVerb.Build(),
             KitVerb.Build(),
             KitVerb.BuildOut(),

@@ -72,6 +72,7 @@ internal static class FinishedHouse
             (HouseFacts.AcceptedOn, "2026-09-30"),
             (HouseFacts.WarrantyTerm, "Two years"), (HouseFacts.WarrantyCovers, "Labour and wiring, not wear of fabric."),
             (HouseFacts.WarrantyFrom, "2026-09-30"), (HouseFacts.WarrantyCall, "Crew North, 555 0101"),
+            (HouseFacts.Spares, "10 % screws, 1 Handheld"), (HouseFacts.PairPartsOn, "2026-07-01"), (HouseFacts.HoursHang, "6.5"),
         ];
         foreach (var (fact, typed) in facts)
             job.SayOf("", fact, typed);
@@ -181,6 +182,11 @@ internal static class FinishedHouse
         var visit = job.House.Visits.Single().Item;
         job.Do(SetFact.Typed(job.House, visit, VisitFacts.On, "2027-09-01"));
         job.Do(SetFact.Typed(job.House, visit, VisitFacts.Phase, "handover"));
+        job.Do(AddItems.Visit(job.House, "Hang day"));
+        var hung = job.House.Visits.Single(v => v.Name == "Hang day").Item;
+        (Fact Fact, string Typed)[] day = [(VisitFacts.On, "2026-07-06"), (VisitFacts.Phase, "hang"), (VisitFacts.Worked, "6"), (VisitFacts.State, "done")];
+        foreach (var (fact, typed) in day)
+            job.Do(SetFact.Typed(job.House, job.House.Find(hung.Id)!, fact, typed));
         job.Do(SetFact.Typed(job.House, visit, VisitFacts.Expects, "yes", job.House.Contacts.First(c => c.Part == ContactPart.Crew).Id));
     }
 

@@ -5,6 +5,7 @@ using TrimOut.Screens.Copies;
 using TrimOut.Screens.Figures;
 using TrimOut.Screens.Help;
 using TrimOut.Screens.History;
+using TrimOut.Screens.Hours;
 using TrimOut.Screens.HousePicker;
 using TrimOut.Screens.InService;
 using TrimOut.Screens.JobSheet;
@@ -34,7 +35,7 @@ public class KeyTableTests
         return [PickerScreen.At(desk), HelpScreen.For(Shell.Value), PreviewScreen.Of(desk.Papers[0], []), new NoticeScreen([]),
             new LockedHouseScreen(new LockedHouse("", "")), WhatIfScreen.At(Shell.Value.Context, null), Figures(), .. sections,
             RoomsScreen.On(null, Shell.Value.Context), PeopleScreen.On(null, Shell.Value.Context),
-            ServiceScreen.About(null, Shell.Value.Context),
+            ServiceScreen.About(null, Shell.Value.Context), new HoursScreen(0, Core.Plans.Hours.PhaseHours.Of(Shell.Value.Context.Log), []),
             SheetInHandScreen.At(Shell.Value.Context.House.ItemsOf(ItemKind.PanelType).First(), Shell.Value.Context.House), KitFolderScreen.Of("kit", []),
             new CopiesScreen([], 0), new SchedulesScreen([], 0), Brings(), Look(), ConflictsScreen.At(Shell.Value.Context),
             new CutPlanScreen(Shell.Value.Context.House, [], 0), new AsItStoodScreen(1, Shell.Value.Context, JobSheetScreen.At(Shell.Value.Context))];

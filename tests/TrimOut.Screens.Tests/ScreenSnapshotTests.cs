@@ -20,6 +20,7 @@ public class ScreenSnapshotTests
         ["job-sheet-phases"] = ["#"],
         ["rooms"] = ["r", "up"],
         ["people"] = ["P"],
+        ["hours"] = ["P", "T"],
         ["unit"] = ["enter"],
         ["unit-editing"] = ["enter", "down", "enter"],
         ["walk"] = ["2"],

@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
 using TrimOut.Core.Kits;
+using TrimOut.Core.Plans.Hours;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Schedules;
 using TrimOut.Screens.Shell;
@@ -48,6 +50,11 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
         Written.Add($"calendar of {log.House.Visits.Count()}");
         return $"{where}-visits.ics";
     }
+
+    /// <summary>What phases took in other houses.</summary>
+    public IReadOnlyList<ImmutableArray<PhaseHours>> HoursElsewhere { get; set; } = [];
+
+    public IReadOnlyList<ImmutableArray<PhaseHours>> OtherHours(string where, CancellationToken stop) => HoursElsewhere;
 
     public Result<CopyRead> ReadCopy(string path) =>
         OtherCopies.TryGetValue(path, out var copy) ? copy : new Refusal($"{path} can't be read: there is no such file.");

@@ -39,6 +39,7 @@ public static class AllChecks
         new StackOverGlass(), new StackInTheWay(), new HeadRoomShort(), new CornerClash(), new ScrewUnderCentreSupport(),
             new SetbackPastReveal(), new SetbackOffSheet(), new CentreSupportLeftOut(),
         new StepOffUnits(), new UnitsUnlike(), new RollPastHeadCover(), new OrderPastOpening(), new PlumbWidthShort(), new OrderOffMeasures(),
+            new OrderTooLate(),
             new PartsPastOpening(), new ChangedSinceOrder(), new RemovedOnOrder(), new GapBetweenUnitsTooSmall(), new GapBetweenUnitsTooLarge(),
         new BoxLate(), new DeliveredSizeOff(), new BoxLabelOff(), new DeliveredFinishOff(), new DeliveredLeadOff(), new DeliveredDamaged(), new SerialTwice(),
             new FixedIntoBoardAlone(), new HungOutOfLevel(), new CordWithinReach(),
@@ -49,7 +50,8 @@ public static class AllChecks
         new HubPastDevices(), new RemotePastUnits(), new RemoteAtAnotherHub(), new PlateTooSmall(), new UnitOffRoomRemote(), new HubNameTwice(),
             new HubNamesAlike(),
         new BarsNotLevel(), new BarOffSill(), new BarInGlass(), new PresetOffRemote(), new ScheduleOffSun(), new ClaimOpen(),
-        new StepWithoutEvidence(), new StepPassedOver(), new ProofOutdated(), new DatesRunBackwards(), new LengthUnusual(), new KitUnchecked(),
+        new StepWithoutEvidence(), new StepPassedOver(), new ProofOutdated(), new DatesRunBackwards(), new LongitudeOffZone(),
+            new LengthUnusual(), new KitUnchecked(),
             new SheetValueUnusual(), new SheetContradictsItself(),
         new ValuesDisagree(), new RemovedWhileWorkedOn(), new TagTwice(), new PanelNameTwice(),
     ];

@@ -62,6 +62,10 @@ internal sealed class Declare(ItemKind subject)
         Make(name, label, help, phase, new ParsedForm<decimal>($"{NumberText.Plain(least)} to {NumberText.Plain(most)}",
             t => NumberText.Read(t, label.ToLowerInvariant(), least, most, ("", 1)), NumberText.Plain));
 
+    /// <summary>The hours that a phase took, all people together: to ten thousand, four years of work.</summary>
+    public Fact<decimal> PhaseHours(Phase phase) => Number($"hours-{KebabCase.Of(phase)}", $"Hours, {phase.Full().ToLowerInvariant()}",
+        $"What {phase.Full().ToLowerInvariant()} took, in hours of all people together; it goes before those of visits and marks.", null, 0.25m, 10_000);
+
     public Fact<DateOnly> Date(string name, string label, string help, Phase? phase = null) =>
         Make(name, label, help, phase, new DateForm());
 
@@ -114,6 +118,9 @@ internal sealed class Declare(ItemKind subject)
 
     public Fact<PartCounts> Parts(string name, string label, string help) =>
         Make(name, label, help, null, new ParsedForm<PartCounts>("count and part, a comma, the next count and part", PartCounts.Read, p => p.ToString()));
+
+    public Fact<SpareCounts> Spares(string name, string label, string help) =>
+        Make(name, label, help, null, new ParsedForm<SpareCounts>("count or percent and part, a comma, the next", SpareCounts.Read, s => s.ToString()));
 
     public Fact<Temperature> Degrees(string name, string label, string help, Phase? phase = null) =>
         Make(name, label, help, phase, new ParsedForm<Temperature>("degrees Celsius",

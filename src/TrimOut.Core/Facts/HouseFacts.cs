@@ -45,6 +45,17 @@ public static class HouseFacts
     public static readonly Fact<DateOnly> HandoverOn = Of.Date("handover-on", "Handover", "When the owner moves in.", Phase.Handover);
     public static readonly Fact<int> OrderLead = Of.Count("order-lead", "Order takes, days",
         "How many days the maker takes from the order to the boxes, as the supplier says.", Phase.Order, 1, 365);
+    public static readonly Fact<int> PartsLead = Of.Count("parts-lead", "Parts take, days",
+        "How many days the supplier takes from the order to the house, of all but the units.", null, 1, 365);
+    public static readonly Fact<DateOnly> RoughInPartsOn = Of.Date("rough-in-parts-on", "Rough-in parts ordered",
+        "When cable, boxes and what else the pull takes were called off.");
+    public static readonly Fact<DateOnly> HangPartsOn = Of.Date("hang-parts-on", "Hang parts ordered",
+        "When brackets, screws and what else hanging takes were called off; each unit has a day of its own.");
+    public static readonly Fact<DateOnly> PowerPartsOn = Of.Date("power-parts-on", "Power parts ordered",
+        "When panels, supplies and connectors were called off.");
+    public static readonly Fact<DateOnly> PairPartsOn = Of.Date("pair-parts-on", "Pair parts ordered", "When hubs, remotes and wall plates were called off.");
+    public static readonly Fact<SpareCounts> Spares = Of.Spares("spares", "Spare parts",
+        "How many of what to have more than the house takes, by the names on the parts list, such as 2 Handheld, 10 % screws.");
     public static readonly Fact<decimal> CableAllowance = Of.Number("cable-allowance", "Cable allowance, %",
         "Added to the legs for bends and slack: a crew's own figure.", Phase.RoughIn, 0, 100);
     public static readonly Fact<Temperature> ConductorTemperature = Of.Degrees("conductor-temperature", "Max cable temp",
@@ -82,15 +93,46 @@ public static class HouseFacts
     public static readonly Fact<DateOnly> WarrantyFrom = Of.Date("warranty-from", "Warranty from", "The day it runs from.", Phase.Handover);
     public static readonly Fact<string> WarrantyCall = Of.Text("warranty-call", "Warranty, whom to call",
         "Who is called when something fails, with the number.", Phase.Handover);
+    public static readonly Fact<decimal> HoursWalkThrough = Of.PhaseHours(Phase.WalkThrough);
+    public static readonly Fact<decimal> HoursRoughIn = Of.PhaseHours(Phase.RoughIn);
+    public static readonly Fact<decimal> HoursCloseIn = Of.PhaseHours(Phase.CloseIn);
+    public static readonly Fact<decimal> HoursMeasure = Of.PhaseHours(Phase.Measure);
+    public static readonly Fact<decimal> HoursOrder = Of.PhaseHours(Phase.Order);
+    public static readonly Fact<decimal> HoursReceive = Of.PhaseHours(Phase.Receive);
+    public static readonly Fact<decimal> HoursHang = Of.PhaseHours(Phase.Hang);
+    public static readonly Fact<decimal> HoursPower = Of.PhaseHours(Phase.Power);
+    public static readonly Fact<decimal> HoursPair = Of.PhaseHours(Phase.Pair);
+    public static readonly Fact<decimal> HoursLimits = Of.PhaseHours(Phase.Limits);
+    public static readonly Fact<decimal> HoursHandover = Of.PhaseHours(Phase.Handover);
     public static readonly Fact<StepMark> Step = Of.Marks();
 
     internal static readonly Fact[] All =
     [
         Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, TimeZone, Meter, MeterLeads, MeterStep,
         CableAtTest, Openings, OldestPaint, PaintTested, DrillGuard,
-        FramingOn, DrywallOn, PaintedOn, HandoverOn, OrderLead, CableAllowance, ConductorTemperature, DropAllowed, BudgetCurrent, PanelTail, CutLoss,
+        FramingOn, DrywallOn, PaintedOn, HandoverOn, OrderLead, PartsLead, RoughInPartsOn, HangPartsOn, PowerPartsOn, PairPartsOn, Spares,
+        CableAllowance, ConductorTemperature, DropAllowed, BudgetCurrent, PanelTail, CutLoss,
         SpreadLimit, SquareLimit, PassLimit,
         DemonstratedOn, DemonstratedTo, PowerCutTold, BinderGivenOn, BookAt, OpenItemsAgreed, AcceptedBy, AcceptedOn,
-        WarrantyTerm, WarrantyCovers, WarrantyFrom, WarrantyCall, Step,
+        WarrantyTerm, WarrantyCovers, WarrantyFrom, WarrantyCall,
+        HoursWalkThrough, HoursRoughIn, HoursCloseIn, HoursMeasure, HoursOrder, HoursReceive, HoursHang, HoursPower, HoursPair, HoursLimits, HoursHandover,
+        Step,
     ];
+
+    /// <summary>The hours of a phase as somebody typed them for the whole house.</summary>
+    public static Fact<decimal> HoursOf(Phase phase) => phase switch
+    {
+        Phase.WalkThrough => HoursWalkThrough,
+        Phase.RoughIn => HoursRoughIn,
+        Phase.CloseIn => HoursCloseIn,
+        Phase.Measure => HoursMeasure,
+        Phase.Order => HoursOrder,
+        Phase.Receive => HoursReceive,
+        Phase.Hang => HoursHang,
+        Phase.Power => HoursPower,
+        Phase.Pair => HoursPair,
+        Phase.Limits => HoursLimits,
+        Phase.Handover => HoursHandover,
+        _ => throw new ArgumentOutOfRangeException(nameof(phase), phase, "No phase."),
+    };
 }

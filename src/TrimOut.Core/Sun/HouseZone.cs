@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using NodaTime.TimeZones;
 
 namespace TrimOut.Core.Sun;
 
@@ -22,6 +23,13 @@ public sealed class HouseZone
 
     /// <summary>Its name in the database, such as America/Denver.</summary>
     public string Id => _zone.Id;
+
+    /// <summary>What its clocks are ahead of UTC by while no summer time is kept, in hours, from -12 to 14.</summary>
+    public decimal StandardHours => (decimal)Math.Min(HoursIn(1), HoursIn(7));
+
+    /// <summary>The longitude of the place that it is named after, in degrees east, by the location table of the database; null where that has none.</summary>
+    public decimal? PlaceLongitude =>
+        TzdbDateTimeZoneSource.Default.Zone1970Locations?.FirstOrDefault(l => l.ZoneId == Id) is { } location ? (decimal)location.Longitude : null;
 
     /// <summary>The zone with that name; null when there is none.</summary>
     public static HouseZone? Find(string id) =>
@@ -56,6 +64,8 @@ public sealed class HouseZone
     public double MinutesAt(double unixSeconds) =>
         Instant.FromUnixTimeTicks((long)Math.Round(unixSeconds * NodaConstants.TicksPerSecond)).InZone(_zone).TimeOfDay.TickOfDay
             / (double)NodaConstants.TicksPerMinute;
+
+    private double HoursIn(int month) => _zone.GetUtcOffset(Instant.FromUtc(2026, month, 15, 12, 0)).Seconds / (double)NodaConstants.SecondsPerHour;
 
     private static double Seconds(Instant instant) => instant.ToUnixTimeTicks() / (double)NodaConstants.TicksPerSecond;
 

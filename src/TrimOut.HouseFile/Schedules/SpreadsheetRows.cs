@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.IO.Compression;
+using System.Security.Cryptography;
 using System.Text;
+using System.Xml;
 using ExcelDataReader;
 using ExcelDataReader.Exceptions;
 using TrimOut.Core;
@@ -52,13 +54,23 @@ internal static class SpreadsheetRows
         {
             return new Refusal("The spreadsheet is locked by a password. Save it without one and import again; nothing was imported.");
         }
-        // Whatever is wrong with the file, the library's words for it help nobody on site.
-        catch (Exception e) when (e is not OutOfMemoryException)
+        // The library's words for what is wrong with the file help nobody on site.
+        catch (Exception e) when (IsOfTheFile(e))
         {
             return new Refusal("It looks like a spreadsheet and can't be read as one. Open it, save it again as .xlsx or CSV, and import that; "
                 + "nothing was imported.");
         }
     }
+
+    /// <summary>
+    /// Whether a file that is none brings that about: what the library throws itself, by its source, and what the parts of .NET throw that it reads a ZIP, XML,
+    /// numbers and encrypted parts with.
+    /// </summary>
+    private static bool IsOfTheFile(Exception e) => e is ExcelReaderException or NotSupportedException or NotImplementedException or InvalidOperationException
+        or ArgumentException or InvalidDataException or IOException or XmlException or FormatException or OverflowException or IndexOutOfRangeException
+        or KeyNotFoundException or CryptographicException
+        // So it refuses a sort of encryption that it does not know.
+        || e.GetType() == typeof(Exception);
 
     private static long Unpacked(byte[] file)
     {

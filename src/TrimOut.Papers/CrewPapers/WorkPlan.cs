@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Hours;
 using TrimOut.Core.Plans.Visits;
+using TrimOut.Core.Units;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -13,9 +15,10 @@ namespace TrimOut.Papers.CrewPapers;
 internal static class WorkPlan
 {
     public static Paper Paper { get; } = new("work-plan", "Work plan", "whoever works at the house",
-        "Visits by day and by person: when, how long, who, and what must be ready before; by when the order must go out.",
+        "Visits by day and by person: when, how long, who, and what must be ready before; by when the order must go out; what each phase took so far.",
         ShortCover.Write,
-        new Section("days", "Day by day", Days), new Section("people", "For each person", Persons));
+        new Section("days", "Day by day", Days), new Section("people", "For each person", Persons),
+        new Section("hours", "Hours by phase", Hours) { NotForOwner = true });
 
     private static void Days(MarkdownWriter to, PaperData data)
     {
@@ -40,6 +43,17 @@ internal static class WorkPlan
         if (!planned.Any(v => v.Expected.Any()))
             to.Say("Nobody is expected on a day yet.");
     }
+
+    private static void Hours(MarkdownWriter to, PaperData data)
+    {
+        var known = PhaseHours.Of(data.Log, data.Steps).Where(p => p.Counted is not null).ToList();
+        to.Filled(["Phase", "Hours", "Typed", "Of visits", "By marks, at least", "Units through it", "Hours a unit"], known.Select(p => Row(
+            Ours(p.Phase.Full()), Shown(p.Counted), Shown(p.Typed), Shown(p.OfVisits), p.Marked > 0 ? Shown(p.Marked) : Dash,
+            Ours($"{Number(p.Through)} of {Number(p.Units)}"), Shown(p.PerUnit))),
+            "No hours are known yet: type them for a visit or a phase, or mark steps as they are done.");
+    }
+
+    private static Inline Shown(decimal? hours) => hours is { } known ? Figure(NumberText.Plain(Math.Round(known, 2))) : Dash;
 
     private static IEnumerable<Visit> Planned(House house) =>
         house.Visits.Where(v => v.State == VisitState.Planned).OrderBy(v => v.On is null).ThenBy(v => v.On).ThenBy(v => v.Item.Get(VisitFacts.From));

@@ -1,3 +1,6 @@
+using System.Globalization;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Parts;
 using TrimOut.Core.Units;
@@ -8,25 +11,50 @@ using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.TradePapers;
 
-/// <summary>Everything that the house takes, and what each line was counted from.</summary>
+/// <summary>Everything that the house takes, by when it must be ordered, and what each line was counted from.</summary>
 internal static class PartsList
 {
     public static Paper Paper
     { get; } = new("parts-list", "Parts list", "whoever buys and packs",
-        "Everything that the house takes: cable with boxes, panels, remotes by room, wall plates, small parts; each line with what it was counted from.",
+        "Everything that the house takes: cable with boxes, panels, remotes by room, wall plates, small parts, spare parts; each line with what it was "
+            + "counted from, the phase that it is needed in and the last day to order it.",
         ShortCover.Write,
+        new Section("call-off", "Call-off by phase", ByPhase),
         Group("coverings", "Coverings", PartGroup.Coverings), Group("cable", "Cable", PartGroup.Cable),
         Group("supplies", "Panels and other supplies", PartGroup.Supplies),
-        Group("controls", "Controls", PartGroup.Controls), Group("small", "Small parts", PartGroup.SmallParts), SheetsInUse.Section)
+        Group("controls", "Controls", PartGroup.Controls), Group("small", "Small parts", PartGroup.SmallParts),
+        Group("spares", "Spare parts", PartGroup.Spares), SheetsInUse.Section)
     {
         Table = MakeTable,
         Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order),
+        Landscape = true,
     };
 
+    private static void ByPhase(MarkdownWriter to, PaperData data)
+    {
+        to.Table(["Needed in", "Here by", "Order by", "How it stands"], data.CallOffs.GroupBy(c => (c.Line.NeededIn, c.Line.MadeFor.IsEmpty))
+            .OrderBy(g => g.Key.NeededIn).ThenBy(g => g.Key.IsEmpty).Select(g => Row(
+                g.Key.IsEmpty ? Ours(g.Key.NeededIn.Full()) : Ours($"{Ours(g.Key.NeededIn.Full())}: the units"),
+                Day(g.First().NeededBy), Day(g.First().OrderBy), Stands(g.ToList()))), "Nothing.");
+        var open = data.CallOffs.Where(c => c.State == CallOffState.Open).ToList();
+        if (data.House.Job.Get(HouseFacts.OrderLead) is null && open.Exists(c => !c.Line.MadeFor.IsEmpty))
+            to.Say($"By when to order the units can't be said: nobody noted under {Ours(HouseFacts.OrderLead.Label)} how long that is.");
+        if (data.House.Job.Get(HouseFacts.PartsLead) is null && open.Exists(c => c.Line.MadeFor.IsEmpty))
+            to.Say($"By when to order all else can't be said: nobody noted under {Ours(HouseFacts.PartsLead.Label)} how long that is.");
+    }
+
+    private static Inline Stands(List<CallOff> of) => of.Exists(c => c.State == CallOffState.Open)
+        ? of.SelectMany(c => c.NotOrdered).Distinct().ToList() is { Count: > 0 } tags ? Ours($"not ordered: {tags.JoinOrDash()}") : Ours("to be ordered")
+        : of.Select(c => c.OrderedOn).Max() is { } on ? Ours($"ordered on {on.OnPaper()}") : Ours("nothing to order");
+
+    private static Inline Day(DateOnly? day) => day is { } known ? known.OnPaper() : Dash;
+
     private static Section Group(string place, string title, PartGroup group) => new(place, title, (to, data) =>
-        to.Table(["Part", "How many", "Counted from"],
-            data.Parts.Where(l => l.Group == group).Select(l => Row(
-                Said(l.Part, data.House), Counted(l).Marked(!l.Unchecked.IsEmpty), Said(l.CountedFrom, data.House))), "Nothing."));
+        to.Filled(["Part", "How many", "Needed in", "Here by", "Order by", "Counted from"],
+            data.CallOffs.Where(c => c.Line.Group == group).Select(c => Row(
+                Said(c.Line.Part, data.House), Counted(c.Line).Marked(!c.Line.Unchecked.IsEmpty), Ours(c.Line.NeededIn.Full()), Day(c.NeededBy),
+                c.State == CallOffState.CalledOff && c.OrderedOn is { } on ? Ours($"ordered on {on.OnPaper()}") : Day(c.OrderBy),
+                Said(c.Line.CountedFrom, data.House))), "Nothing."));
 
     private static Inline Counted(PartLine line) => line.Count is not { } count ? NotYet
         : Figure(line.Unit.Length == 0 ? NumberText.Plain(count) : NumberText.Show(count, line.Unit)) is var number && line.AtLeast
@@ -34,11 +62,14 @@ internal static class PartsList
 
     private static SheetTable MakeTable(PaperData data)
     {
-        var table = new SheetTable("Parts list", "group", "part", "how many", "unit", "counted from", "not checked against the sheet");
-        foreach (var line in data.Parts)
-            table.Row(Core.Houses.KebabCase.Of(line.Group), line.Part.In(data.House),
+        var table = new SheetTable("Parts list", "group", "part", "how many", "unit", "counted from", "not checked against the sheet",
+            "needed in", "here by", "order by", "ordered on", "not ordered for");
+        foreach (var (line, needed, orderBy, _, ordered, waiting) in data.CallOffs)
+            table.Row(KebabCase.Of(line.Group), line.Part.In(data.House),
                 line is { Count: { } count, AtLeast: false } ? count : line.Shown, line.Unit, line.CountedFrom.In(data.House),
-                string.Join("; ", line.Unchecked));
+                string.Join("; ", line.Unchecked), KebabCase.Of(line.NeededIn), Iso(needed), Iso(orderBy), Iso(ordered), string.Join(", ", waiting));
         return table;
     }
+
+    private static string Iso(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "";
 }

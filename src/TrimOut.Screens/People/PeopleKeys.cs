@@ -3,6 +3,7 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Screens.Hours;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
 
@@ -43,6 +44,8 @@ internal static class PeopleKeys
         new KeyAction<PeopleScreen>("w", "Write calendar", "Writes the visits beside the house file, as a calendar of any sort takes them in (.ics).",
             (s, context) => new Transition(s, Calendar(context)))
             { Disabled = (_, context) => context.House.Visits.Any(v => v.On is not null) ? null : "No visit has a day yet. N adds one.", OnBar = false },
+        new KeyAction<PeopleScreen>("T", "Hours", "What each phase took, typed or by the marks, and what is likely by the houses before.",
+            (s, context) => new Transition(s, HoursScreen.Read(context))),
         new KeyAction<PeopleScreen>("X", "Remove", "Takes the contact or visit out of the house; it can be brought back by undo.", AskRemove)
             { Disabled = (s, context) => s.Current(context) is { Box: null } ? null : "Move to a contact or a visit first.", OnBar = false },
         Filtering.Key<PeopleScreen>("rows", "name, part in the job, number, day, tag"),

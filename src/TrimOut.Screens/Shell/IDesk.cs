@@ -3,6 +3,7 @@ using TrimOut.Core;
 using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Core.Kits;
+using TrimOut.Core.Plans.Hours;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Schedules;
 
@@ -86,6 +87,12 @@ public interface IDesk
     /// <param name="where">The house file.</param>
     /// <returns>The file, or why it could not be written.</returns>
     Result<string> WriteCalendar(HouseLog log, string where) => new Refusal("There is no calendar here.");
+
+    /// <summary>What the phases of other houses took that were opened here. Called beside the keys.</summary>
+    /// <param name="where">The house that is to be estimated by them.</param>
+    /// <param name="stop">Stops between two houses.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    IReadOnlyList<ImmutableArray<PhaseHours>> OtherHours(string where, CancellationToken stop) => [];
 
     /// <summary>Whether the file of a picture is there, by the path that was typed for it.</summary>
     /// <param name="where">The house file.</param>

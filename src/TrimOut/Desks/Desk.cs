@@ -1,10 +1,13 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
 using TrimOut.Core.Kits;
+using TrimOut.Core.Plans.Hours;
 using TrimOut.Core.Plans.InService;
+using TrimOut.Core.Plans.Visits;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
 using TrimOut.HouseFile.Files;
@@ -181,6 +184,10 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     }
 
     /// <inheritdoc/>
+    public IReadOnlyList<ImmutableArray<PhaseHours>> OtherHours(string where, CancellationToken stop) =>
+        HoursElsewhere.Of(where, Houses.Where(h => !h.Sample).Select(h => h.Path), stop);
+
+    /// <inheritdoc/>
     public Result<CopyRead> ReadCopy(string path)
     {
         try
@@ -335,6 +342,8 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
             Notices = [.. HouseSource.Remarks(house), .. HouseSource.Holes(house, scribe.Log),
                 .. new[] { BackupPlace.NotKnownWhere(), backup.GetAwaiter().GetResult(), why, kept }.OfType<string>(),
                 .. due.Count == 0 ? Array.Empty<string>() : [$"In service: {string.Join(" ", due)} H on the job sheet shows all of it."]];
+            if (VisitPlan.Order(scribe.House) is { } order && order.IsPressing(scribe.Today))
+                Notices = [.. Notices, OrderNotice(order, scribe.Today)];
             _papers.InDoubt = house.InDoubt;
             _choices = PaperFiles.WrittenBeside(house.Where, WrittenPapers.OfUser);
             Remember(_settings.Opened(house.Where));
@@ -346,6 +355,12 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
             throw;
         }
     }
+
+    private static string OrderNotice(OrderDue due, DateOnly today) => string.Create(CultureInfo.InvariantCulture,
+        $"{(due.By < today ? "The last day to order was" : "To be ordered by")} {due.By:yyyy-MM-dd}, to be here on {due.Needed:yyyy-MM-dd}: ")
+        + $"{string.Join(", ", due.Units.Take(MostUnits))}{(due.Units.Length > MostUnits ? " and others" : "")}. P on the job sheet shows all of it.";
+
+    private const int MostUnits = 12;
 
     private void Remember(Settings settings)
     {

@@ -1,26 +1,41 @@
 using System.CommandLine;
+using System.Globalization;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Parts;
 
 namespace TrimOut.Verbs;
 
-/// <summary><c>trimout parts</c>: everything that a house takes, and what each line was counted from.</summary>
+/// <summary><c>trimout parts</c>: everything that a house takes, by when it must be ordered, and what each line was counted from.</summary>
 internal static class PartsVerb
 {
     public static Command Build()
     {
         var path = Common.AnyHouse();
+        var now = new Option<bool>("--now")
+        {
+            Description = "Only what is to be called off now, the most pressing first: what must be ordered within 14 days or should have been; where no day "
+                + "is known, what the phase after the furthest one that was begun takes.",
+        };
+        var date = new Option<string?>("--date") { Description = "The day on which it is looked at; today when left out.", HelpName = "yyyy-mm-dd" };
         var verb = new Command("parts",
-            "List everything that a house takes, a line each: group, part, how many, unit and what it was counted from, with tabs between. A line " +
-                "that can't be counted yet has no number, or says \"at least\" before it, and what is missing.") { path, Common.GoOn };
+            "List everything that a house takes, a line each: group, part, how many, unit, what it was counted from, the phase that it is needed in, the day "
+                + "to have it by, the last day to order it, the day on which it was ordered and the units that it is not ordered for, with tabs between. A "
+                + "line that can't be counted yet has no number, or says \"at least\" before it, and what is missing.") { path, now, date, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
             var house = look.At(parsed.GetRequiredValue(path)).House;
-            foreach (var line in HouseParts.Of(house))
-                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(line.Group), line.Part.In(house), line.Shown, line.Unit, line.CountedFrom.In(house)));
+            var all = CallOff.Of(house, HouseParts.Of(house));
+            foreach (var (line, needed, orderBy, _, ordered, waiting) in parsed.GetValue(now)
+                ? CallOff.Now(house, all, PaperVerb.Day(parsed.GetValue(date))) : all)
+            {
+                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(line.Group), line.Part.In(house), line.Shown, line.Unit, line.CountedFrom.In(house),
+                    KebabCase.Of(line.NeededIn), Iso(needed), Iso(orderBy), Iso(ordered), string.Join(", ", waiting)));
+            }
             return look.End(ExitCode.Fine);
         });
         return verb;
     }
+
+    private static string Iso(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "";
 }

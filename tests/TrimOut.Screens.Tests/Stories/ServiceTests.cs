@@ -37,6 +37,17 @@ public class ServiceTests
         Assert.Equal(ClaimOutcome.Granted, Assert.Single(user.House.Services).Item.Get(ServiceFacts.Outcome));
     }
 
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void WhatIsDueAndWhatWasDoneLooksAsApproved(int width, int height)
+    {
+        using var user = At(Accepted().SayOf("Test house", HouseFacts.WarrantyTerm, "six months"), width, height);
+        foreach (var line in new[] { "W01 replaced, serial B-7, claim C-17, motor grinds", "Hall battery changed 2027-02-01", "W02 repaired 2027-02-20 @Ash" })
+            user.Press("H", "n").Type(line).Press("esc");
+        user.Press("H");
+        Approved.Match(user.Screen, $"in-service-{width}x{height}");
+    }
+
     [Fact]
     public void WhatCanNotBeRecordedStaysInItsFieldWithTheReason()
     {

@@ -75,7 +75,11 @@ internal sealed record FactReader(string Sort, string Name, Func<Scribe, IReadOn
     private static IReadOnlySet<FactRead> PartsReads(Scribe scribe)
     {
         var cuts = CutPlans.Of(scribe.House);
-        return NotedReads.Of(scribe.House, h => _ = HouseParts.Of(h, cuts).Sum(l => l.Part.In(h).Length + l.CountedFrom.In(h).Length));
+        return NotedReads.Of(scribe.House, h =>
+        {
+            var parts = HouseParts.Of(h, cuts);
+            _ = (parts.Sum(l => l.Part.In(h).Length + l.CountedFrom.In(h).Length), CallOff.Of(h, parts));
+        });
     }
 
     private static FactReader OfPaper(Paper paper) => new("paper", paper.Title, scribe =>

@@ -15,12 +15,12 @@ public class RidgeHouseTests
         "preset-off-remote", "schedule-off-sun", "overlap-past-corner", "bar-in-glass", "plug-in-without-socket",
         "changed-since-order"];
 
-    /// <summary>What comes after handover; the history of orchard cottage has it in what was taken back (<see cref="EveryMessageTests"/>).</summary>
-    private static readonly string[] InService = ["claim-open"];
+    /// <summary>What the other samples have in what was taken back, or nobody in them typed what it needs (<see cref="EveryMessageTests"/>).</summary>
+    private static readonly string[] NotInIt = ["claim-open", "longitude-off-zone", "order-too-late"];
 
     [Fact]
     public void EveryOtherCheckFindsAMistakeInIt() => Assert.Equal(
-        [.. OnlyByMerge.Concat(InCanalHouse).Concat(InService).Order(StringComparer.Ordinal)],
+        [.. OnlyByMerge.Concat(InCanalHouse).Concat(NotInIt).Order(StringComparer.Ordinal)],
         AllChecks.All.Select(c => c.Info.Id).Except(_ridge.Report.Findings.Select(f => f.Check.Id)).Order(StringComparer.Ordinal));
 
     [Fact]

@@ -26,6 +26,28 @@ internal sealed class Installer(TerminalUser user)
         }
     }
 
+    /// <summary>Types what to have spare and how long parts take, and reads on the parts list what to call off for the pull.</summary>
+    public void CallOffParts()
+    {
+        TypeOfHouse(HouseFacts.Spares, "10 % screws, 1 16/2");
+        TypeOfHouse(HouseFacts.PartsLead, "10");
+        user.Press("7").Press([.. Enumerable.Repeat("down", 10)]).Press("enter").Sees("Call-off by phase").Sees("2026-06-05");
+        TypeOfHouse(HouseFacts.RoughInPartsOn, "2026-06-01");
+    }
+
+    /// <summary>Types what a phase took where it is seen beside what the marks show.</summary>
+    public void TypeHours(Phase phase, string hours)
+    {
+        user.Press("1", "P", "T").Press([.. Enumerable.Repeat("down", (int)phase)]).Press("enter").Type(hours).Sees(hours);
+    }
+
+    private void TypeOfHouse(Fact fact, string text)
+    {
+        user.Press("0");
+        GoTo(House.Job, fact);
+        user.Press("enter").Type(text);
+    }
+
     /// <summary>Records in one line what was done in service, and does again what that asked for.</summary>
     public void Serve(string line)
     {

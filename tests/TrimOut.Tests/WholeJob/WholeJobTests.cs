@@ -2,6 +2,8 @@ using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Hours;
+using TrimOut.Core.Plans.Parts;
 using TrimOut.Core.Units;
 using TrimOut.Desks;
 using TrimOut.HouseFile;
@@ -27,7 +29,10 @@ public sealed class WholeJobTests : IDisposable
 
         using (var user = new TerminalUser(desk, scribe))
         {
-            new Installer(user).DoTheWholeJob();
+            var installer = new Installer(user);
+            installer.CallOffParts();
+            installer.DoTheWholeJob();
+            installer.TypeHours(Phase.Hang, "14.5");
             user.Press("7", "w").Sees("Written:");
             user.Press("q", "q");
             Assert.True(user.Shell.Left);
@@ -37,6 +42,9 @@ public sealed class WholeJobTests : IDisposable
         var again = desk.Open(file).Value;
         Assert.All(PhaseNames.All, phase => Assert.True(Progress.Of(again.House, phase).Complete, phase.ToString()));
         Assert.Empty(CheckReport.Of(again.House).OpenStops);
+        var hang = PhaseHours.Of(again.Log)[(int)Phase.Hang];
+        Assert.Equal((14.5m, HoursFrom.Typed, true), (hang.Counted, hang.From, hang.IsOver));
+        Assert.Contains(HouseParts.Of(again.House), l => l is { Group: PartGroup.Spares, Count: > 0 });
         var binder = Binder.Paper.Write(PaperData.Of(again.Log, new DateOnly(2026, 9, 30)) with
         {
             FilesOf = "ridge-house",

@@ -109,6 +109,8 @@ public static class HowToMend
         ["box-late"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
         ["box-label-off"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
         ["serial-twice"] = m => m.Write(m.Unit.Key, UnitFacts.Serial, $"S-{m.Unit.Key}-again"),
+        ["longitude-off-zone"] = m => m.Write(m.Name, HouseFacts.Longitude, "-105"),
+        ["order-too-late"] = m => m.Write(m.Unit.Key, UnitFacts.ExpectedOn, "2026-06-01"),
         ["claim-open"] = m => m.Write(m.Name, ServiceFacts.Outcome, "granted"),
         ["setback-off-sheet"] = m => m.Write(m.Unit.Key, UnitFacts.Setback, m.Now(m.Book.Unit(m.Unit.Key).Kind!.Name, CoveringKindFacts.Setback)),
         ["entry-off-plan"] = m => m.Write(m.Unit.Key, UnitFacts.EntryFromJamb, m.Truth.Typed(m.Unit.EntryFromJamb))

@@ -73,7 +73,8 @@ internal static class CableParts
 
     private static PartLine Boxes(CableCuts cuts, Result<CutPlan>? planned, bool inches)
     {
-        PartLine Line(decimal? count, Sentence from) => new(PartGroup.Cable, ToBuy.With(PartWords.OfKit(cuts.Cable.Name)), count, "", from);
+        PartLine Line(decimal? count, Sentence from) =>
+            new(PartGroup.Cable, ToBuy.With(PartWords.OfKit(cuts.Cable.Name)), count, "", from) { Name = cuts.Cable.Name };
 
         var waiting = cuts.WithoutLength.Select(r => r.Name).ToList();
         var held = cuts.TooLong.Select(r => r.Name).ToList();

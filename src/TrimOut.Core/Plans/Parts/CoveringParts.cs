@@ -17,16 +17,18 @@ internal static class CoveringParts
     private static readonly Message WithoutKind = new("Units without a kind");
     private static readonly Message NotChosen = new("Head covers not chosen");
 
+    private const string Support = "center support";
+
     public static IEnumerable<PartLine> Of(House house)
     {
         foreach (var kind in Chosen(house, UnitFacts.Kind))
         {
             var sheet = kind.First().Kind!;
-            yield return Line(PartWords.Called(sheet.Name), kind.Count(), OfThisKind.With(Tags(kind)));
+            yield return Line(PartWords.Called(sheet.Name), kind.Count(), OfThisKind.With(Tags(kind)), kind);
             var support = CentreSupport.With(PartWords.OfKit(sheet.Name));
             if (sheet[CoveringKindFacts.CentreFrom] is not { } from)
             {
-                yield return new PartLine(PartGroup.Coverings, support, null, "", SheetDoesNotSay);
+                yield return Line(support, null, SheetDoesNotSay, kind) with { Name = Support };
                 continue;
             }
             var unknown = kind.Where(u => u.NeedsCentreSupport is null).ToList();
@@ -34,20 +36,22 @@ internal static class CoveringParts
             if (wide.Count + unknown.Count > 0)
             {
                 var line = Line(support, unknown.Count > 0 && wide.Count == 0 ? null : wide.Count,
-                    (wide.Count > 0 ? WideOrWiderNamed.With(from, Tags(wide)) : WideOrWider.With(from)).But(NoWidth, unknown.Select(u => u.Tag)));
-                yield return line.By(sheet.Item, CoveringKindFacts.CentreFrom) with { AtLeast = unknown.Count > 0 };
+                    (wide.Count > 0 ? WideOrWiderNamed.With(from, Tags(wide)) : WideOrWider.With(from)).But(NoWidth, unknown.Select(u => u.Tag)),
+                    [.. wide, .. unknown]);
+                yield return line.By(sheet.Item, CoveringKindFacts.CentreFrom) with { AtLeast = unknown.Count > 0, Name = Support };
             }
         }
         foreach (var cover in Chosen(house, UnitFacts.HeadCover).Where(c => c.First().HeadCover is { IsNone: false }))
-            yield return Line(PartWords.Called(cover.First().HeadCover!.Name), cover.Count(), HeadCoverOf.With(Tags(cover)));
+            yield return Line(PartWords.Called(cover.First().HeadCover!.Name), cover.Count(), HeadCoverOf.With(Tags(cover)), cover);
         var (without, bare) = (house.Units.Where(u => u.Kind is null).ToList(), house.Units.Where(u => u.HeadCover is null).ToList());
         if (without.Count > 0)
-            yield return new PartLine(PartGroup.Coverings, WithoutKind, null, "", PartWords.Counted(without.Count, without.Select(u => u.Tag)));
+            yield return Line(WithoutKind, null, PartWords.Counted(without.Count, without.Select(u => u.Tag)), without);
         if (bare.Count > 0)
-            yield return new PartLine(PartGroup.Coverings, NotChosen, null, "", PartWords.Counted(bare.Count, bare.Select(u => u.Tag)));
+            yield return Line(NotChosen, null, PartWords.Counted(bare.Count, bare.Select(u => u.Tag)), bare);
     }
 
-    private static PartLine Line(Sentence part, int? count, Sentence from) => new(PartGroup.Coverings, part, count, "", from);
+    private static PartLine Line(Sentence part, int? count, Sentence from, IEnumerable<Unit> units) =>
+        new(PartGroup.Coverings, part, count, "", from) { MadeFor = [.. units] };
 
     private static Arg Tags(IEnumerable<Unit> units) => PartWords.Names(units.Select(u => u.Tag));
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
 
@@ -24,6 +25,9 @@ public enum PartGroup
 
     /// <summary>What the sheets count for each unit and each run.</summary>
     SmallParts,
+
+    /// <summary>What is to be had more than the house takes.</summary>
+    Spares,
 }
 
 /// <summary>One line of a parts list.</summary>
@@ -34,6 +38,22 @@ public enum PartGroup
 /// <param name="CountedFrom">What it was counted from, or what is missing.</param>
 public sealed record PartLine(PartGroup Group, Sentence Part, decimal? Count, string Unit, Sentence CountedFrom)
 {
+    /// <summary>The phase that it is first needed in (common practice, no published source).</summary>
+    public Phase NeededIn { get; init; } = Group switch
+    {
+        PartGroup.Cable => Phase.RoughIn,
+        PartGroup.Supplies => Phase.Power,
+        PartGroup.Controls => Phase.Pair,
+        PartGroup.Spares => Phase.Handover,
+        _ => Phase.Hang,
+    };
+
+    /// <summary>What the part is called by whoever wants some of it spare; empty for what is made to measure, and for what is no part yet.</summary>
+    public string Name { get; init; } = "";
+
+    /// <summary>The units that the maker makes it for; none for all that a supplier has.</summary>
+    public ImmutableArray<Unit> MadeFor { get; init; } = [];
+
     /// <summary>Whether something that is counted here is not known yet, so that it will be no fewer, and may be more.</summary>
     public bool AtLeast { get; init; }
 
@@ -48,6 +68,9 @@ public sealed record PartLine(PartGroup Group, Sentence Part, decimal? Count, st
 
     /// <summary>The line, counted by these unchecked values.</summary>
     internal PartLine By(IEnumerable<Fact> notChecked) => this with { Unchecked = [.. Unchecked.Union(notChecked.Select(v => v.Label))] };
+
+    /// <summary>The line, counted by what other lines were counted by.</summary>
+    internal PartLine By(IEnumerable<PartLine> lines) => this with { Unchecked = [.. Unchecked.Union(lines.SelectMany(l => l.Unchecked))] };
 
     /// <summary>How many without the unit, as it is listed: a number, "at least" a number, or nothing where it can't be counted yet.</summary>
     public string Shown => Count is not { } count ? "" : AtLeast ? $"at least {NumberText.Plain(count)}" : NumberText.Plain(count);

@@ -1,12 +1,14 @@
+using System.Text.RegularExpressions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Plans.Parts;
 
 /// <summary>What the sheets count for each unit and each run, and the labels of both cable ends.</summary>
-internal static class SmallParts
+internal static partial class SmallParts
 {
     private static readonly Message CableLabel = new("Cable label");
     private static readonly Message BothEnds = new("both ends of {0}");
@@ -23,7 +25,11 @@ internal static class SmallParts
         foreach (var line in Counted(house, ItemKind.CableType, CableTypeFacts.PartsPerRun, [.. cables], PartWords.ManyRuns))
             yield return line;
         if (house.Runs.Length > 0)
-            yield return new PartLine(PartGroup.SmallParts, CableLabel, 2 * house.Runs.Length, "", BothEnds.With(PartWords.ManyRuns(house.Runs.Length)));
+            yield return new PartLine(PartGroup.SmallParts, CableLabel, 2 * house.Runs.Length, "", BothEnds.With(PartWords.ManyRuns(house.Runs.Length)))
+            {
+                NeededIn = Phase.RoughIn,
+                Name = CableLabel.English,
+            };
     }
 
     private static IEnumerable<PartLine> Counted(House house, ItemKind kind, Fact<PartCounts> fact, IReadOnlyList<ItemRef?> chosen, Func<int, Arg> each)
@@ -36,14 +42,27 @@ internal static class SmallParts
             var name = PartWords.OfKit(house.NameOf(sheet));
             if (sheet.Get(fact) is not { } parts)
             {
-                yield return new PartLine(PartGroup.SmallParts, OfSheet.With(name, Arg.Label(fact)), null, "", SaysNothing.With(name));
+                yield return new PartLine(PartGroup.SmallParts, OfSheet.With(name, Arg.Label(fact)), null, "", SaysNothing.With(name))
+                {
+                    NeededIn = PhaseOf(kind, ""),
+                };
                 continue;
             }
             foreach (var (count, part) in parts.Parts)
             {
                 yield return new PartLine(PartGroup.SmallParts, OfSheet.With(name, Arg.Typed(part)), count * uses, "", ForEach.With(count, each(uses)))
-                    .By(sheet, fact);
+                    .By(sheet, fact) with { NeededIn = PhaseOf(kind, part), Name = part };
             }
         }
     }
+
+    /// <summary>
+    /// What a run needs besides its cable is needed as it is pulled, such as nail plates; what its joints are made of once there is power. By a name that says
+    /// neither it is called for with the cable, which is never too late (common practice, no published source).
+    /// </summary>
+    private static Phase PhaseOf(ItemKind sheet, string part) => sheet != ItemKind.CableType ? Phase.Hang : Joint().IsMatch(part) ? Phase.Power : Phase.RoughIn;
+
+    [GeneratedRegex("splice|connector|joint|ferrule|terminal|verbinder|klemme|h\u00fclse|conector|empalme|borne|puntera",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Joint();
 }

@@ -39,15 +39,24 @@ public static class VisitPlan
             ? MayBeDone.StepsAreMarked
         : null;
 
+    /// <summary>Whether a unit was ordered, or is here.</summary>
+    public static bool IsOrdered(Unit unit) => unit.Item.Get(UnitFacts.OrderedOn) is not null || unit.Item.Get(UnitFacts.Serial) is not null;
+
+    /// <summary>The day on which what a phase takes must be at the house; null while neither a visit nor a date of the house says one.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="phase">The phase.</param>
+    /// <remarks>The day of the first planned visit of that phase; else at the latest that on which drywall starts, or behind it that of the handover.</remarks>
+    public static DateOnly? Needed(House house, Phase phase) =>
+        house.Visits.Where(v => v is { State: VisitState.Planned, On: not null } && v.Phase == phase).Select(v => v.On).Min()
+        ?? house.Job.Get(phase <= Phase.RoughIn ? HouseFacts.DrywallOn : HouseFacts.HandoverOn);
+
     /// <summary>The last day on which what is not ordered yet can be, so that its boxes come in time; null while that can't be said, or all is.</summary>
     /// <remarks>The day of the first planned visit to hang, else that of the handover, less the days that the order takes.</remarks>
     public static OrderDue? Order(House house)
     {
         var job = new JobItself(house);
-        var units = house.Units.Where(u => u.Item.Get(UnitFacts.OrderedOn) is null && u.Item.Get(UnitFacts.Serial) is null)
-            .Select(u => u.Tag).ToImmutableArray();
-        var hang = house.Visits.Where(v => v is { State: VisitState.Planned, Phase: Phase.Hang, On: not null }).Select(v => v.On).Min();
-        return units.IsEmpty || (hang ?? job.Item.Get(HouseFacts.HandoverOn)) is not { } needed || job.Item.Get(HouseFacts.OrderLead) is not { } lead
+        var units = house.Units.Where(u => !IsOrdered(u)).Select(u => u.Tag).ToImmutableArray();
+        return units.IsEmpty || Needed(house, Phase.Hang) is not { } needed || job.Item.Get(HouseFacts.OrderLead) is not { } lead
             ? null : new OrderDue(needed.AddDays(-lead), needed, units);
     }
 }
@@ -71,4 +80,12 @@ public sealed record OpenPhase(Phase Phase, ImmutableArray<string> Who);
 /// <param name="By">The last day.</param>
 /// <param name="Needed">The day on which the boxes must be there.</param>
 /// <param name="Units">Tags of the units that are not ordered.</param>
-public sealed record OrderDue(DateOnly By, DateOnly Needed, ImmutableArray<string> Units);
+public sealed record OrderDue(DateOnly By, DateOnly Needed, ImmutableArray<string> Units)
+{
+    /// <summary>So many days before the last one it is said when the house is opened; common practice, no published source.</summary>
+    public const int DaysAhead = 14;
+
+    /// <summary>Whether the last day is near or past.</summary>
+    /// <param name="today">The day on which it is looked at.</param>
+    public bool IsPressing(DateOnly today) => By <= today.AddDays(DaysAhead);
+}

@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Visits;
+
+namespace TrimOut.Core.Plans.Parts;
+
+/// <summary>Whether a line of a parts list is still to be ordered.</summary>
+public enum CallOffState
+{
+    /// <summary>Nobody ordered it yet, or not for all units.</summary>
+    Open,
+
+    /// <summary>It was ordered.</summary>
+    CalledOff,
+
+    /// <summary>There is nothing to order: none is taken, or the phase that it is for is over.</summary>
+    Nothing,
+}
+
+/// <summary>By when a line of a parts list is needed and must be ordered.</summary>
+/// <param name="Line">The line.</param>
+/// <param name="NeededBy">The day to have it by; null while no visit and no date of the house says one.</param>
+/// <param name="OrderBy">The last day to order it on; null while the day or the days that it takes are not known.</param>
+/// <param name="State">Whether it is still to be ordered.</param>
+/// <param name="OrderedOn">The day on which it was ordered; of units the last one. Null while it is to be ordered.</param>
+/// <param name="NotOrdered">Tags of the units that it is made for and that are not ordered.</param>
+public sealed record CallOff(
+    PartLine Line, DateOnly? NeededBy, DateOnly? OrderBy, CallOffState State, DateOnly? OrderedOn, ImmutableArray<string> NotOrdered)
+{
+    /// <summary>So many days before the last one something is called off: time to ask what it costs; common practice, no published source.</summary>
+    public const int DaysAhead = 14;
+
+    /// <summary>The call-offs of a parts list, line by line.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="lines">Its parts list.</param>
+    /// <param name="steps">The list of steps; this program's where none is given.</param>
+    public static ImmutableArray<CallOff> Of(House house, IEnumerable<PartLine> lines, StepList? steps = null)
+    {
+        var phases = new Dictionary<Phase, (DateOnly? Needed, DateOnly? Ordered, bool Over)>();
+        return [.. lines.Select(line =>
+        {
+            if (!phases.TryGetValue(line.NeededIn, out var phase))
+            {
+                phases.Add(line.NeededIn, phase = (VisitPlan.Needed(house, line.NeededIn), OrderedFact(line.NeededIn) is { } fact ? house.Job.Get(fact) : null,
+                    Progress.Of(house, line.NeededIn, steps).Complete));
+            }
+            var lead = house.Job.Get(line.MadeFor.IsEmpty ? HouseFacts.PartsLead : HouseFacts.OrderLead);
+            var orderBy = lead is { } days ? phase.Needed?.AddDays(-days) : null;
+            if (line.Count == 0)
+                return new CallOff(line, phase.Needed, orderBy, CallOffState.Nothing, null, []);
+            if (line.MadeFor.IsEmpty)
+            {
+                return new CallOff(line, phase.Needed, orderBy,
+                    phase.Ordered is not null ? CallOffState.CalledOff : phase.Over ? CallOffState.Nothing : CallOffState.Open, phase.Ordered, []);
+            }
+            var waiting = line.MadeFor.Where(u => !VisitPlan.IsOrdered(u)).Select(u => u.Tag).ToImmutableArray();
+            return waiting.IsEmpty
+                ? new CallOff(line, phase.Needed, orderBy, CallOffState.CalledOff, line.MadeFor.Max(u => u.Item.Get(UnitFacts.OrderedOn)), [])
+                : new CallOff(line, phase.Needed, orderBy, CallOffState.Open, null, waiting);
+        })];
+    }
+
+    /// <summary>
+    /// What is to be called off now, the most pressing first: whose last day is not far or past; and where no day is known, what the phase after the furthest
+    /// one that was begun takes.
+    /// </summary>
+    /// <param name="house">The house.</param>
+    /// <param name="all">Its call-offs.</param>
+    /// <param name="today">The day on which it is looked at.</param>
+    /// <param name="steps">The list of steps; this program's where none is given.</param>
+    public static ImmutableArray<CallOff> Now(House house, IEnumerable<CallOff> all, DateOnly today, StepList? steps = null)
+    {
+        var begun = PhaseNames.All.LastOrDefault(p => Progress.Of(house, p, steps).Done > 0, Phase.WalkThrough);
+        return [.. all.Where(c => c.State == CallOffState.Open && (c.LastDay is { } day ? day <= today.AddDays(DaysAhead) : c.OrderedIn <= begun + 1))
+            .OrderBy(c => c.LastDay ?? DateOnly.MaxValue).ThenBy(c => c.OrderedIn)];
+    }
+
+    /// <summary>The last day to order it on as far as it is known: where nobody said how long it takes, the day to have it by.</summary>
+    public DateOnly? LastDay => OrderBy ?? NeededBy;
+
+    /// <summary>The phase in which it is ordered: of what the maker makes that of the order sheet.</summary>
+    public Phase OrderedIn => Line.MadeFor.IsEmpty ? Line.NeededIn : Phase.Order;
+
+    private static Fact<DateOnly>? OrderedFact(Phase phase) => phase switch
+    {
+        Phase.RoughIn => HouseFacts.RoughInPartsOn,
+        Phase.Hang => HouseFacts.HangPartsOn,
+        Phase.Power => HouseFacts.PowerPartsOn,
+        Phase.Pair => HouseFacts.PairPartsOn,
+        _ => null,
+    };
+}

@@ -1,0 +1,108 @@
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Parts;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Plans.Parts;
+
+public class CallOffTests
+{
+    private static readonly DateOnly Today = new(2026, 3, 2);
+
+    // Cable and what lies along it at the pull, units and their screws to hang, panels and joints with the power, remotes to pair: common practice.
+    [Theory]
+    [InlineData("16/2", Phase.RoughIn)]
+    [InlineData("16/2: boxes to buy", Phase.RoughIn)]
+    [InlineData("16/2: nail plates", Phase.RoughIn)]
+    [InlineData("16/2: splice connectors", Phase.Power)]
+    [InlineData("Cable label", Phase.RoughIn)]
+    [InlineData("Roller", Phase.Hang)]
+    [InlineData("Roller: screws", Phase.Hang)]
+    [InlineData("Invented supply", Phase.Power)]
+    [InlineData("Hub", Phase.Pair)]
+    public void APartIsNeededInThePhaseThatItIsFirstUsedIn(string part, Phase phase) => Assert.Equal(phase, Of(Whole(), part).Line.NeededIn);
+
+    // March 30 less 10 days is March 20; May 4 less 21 days is April 13.
+    [Fact]
+    public void TheLastDayIsSoManyDaysBeforeTheFirstVisitOfThePhase()
+    {
+        var job = With("2026-03-30 Rough-in upstairs", With("2026-04-02 Rough-in downstairs", With("2026-05-04 Hang", Whole())))
+            .SayOf("", HouseFacts.PartsLead, "10").SayOf("", HouseFacts.OrderLead, "21");
+        Assert.Equal((Day(3, 30), Day(3, 20)), Days(Of(job, "16/2")));
+        Assert.Equal((Day(5, 4), Day(4, 13)), Days(Of(job, "Roller")));
+        Assert.Equal((Day(5, 4), Day(4, 24)), Days(Of(job, "Roller: screws")));
+    }
+
+    [Fact]
+    public void WithoutAVisitTheDatesOfTheHouseCountAndWithoutALeadNoLastDayIsSaid()
+    {
+        var job = Whole().SayOf("", HouseFacts.DrywallOn, "2026-04-20").SayOf("", HouseFacts.HandoverOn, "2026-09-01");
+        Assert.Equal((Day(4, 20), null), Days(Of(job, "16/2")));
+        Assert.Equal((Day(9, 1), null), Days(Of(job, "Hub")));
+        Assert.Equal((null, null), Days(Of(Whole(), "16/2")));
+    }
+
+    [Fact]
+    public void AUnitIsToBeOrderedUntilAllOfItsKindAre()
+    {
+        var job = Whole().Window("W02");
+        Assert.Equal((CallOffState.Open, "W01, W02"), Stands(Of(job, "Roller")));
+        Assert.Equal((CallOffState.Open, "W02"), Stands(Of(job.Say("W01", UnitFacts.OrderedOn, "2026-03-01"), "Roller")));
+        job.Say("W02", UnitFacts.OrderedOn, "2026-03-02");
+        Assert.Equal((CallOffState.CalledOff, ""), Stands(Of(job, "Roller")));
+        Assert.Equal(Day(3, 2), Of(job, "Roller").OrderedOn);
+    }
+
+    [Fact]
+    public void WhatWasCalledOffOrIsNotTakenIsNotToBeOrdered()
+    {
+        var job = Whole().SayOf("", HouseFacts.PowerPartsOn, "2026-03-01");
+        Assert.Equal(CallOffState.CalledOff, Of(job, "Invented supply").State);
+        Assert.Equal(CallOffState.Nothing, Of(job, "More panels").State);
+        Assert.Equal(CallOffState.Open, Of(job, "Hub").State);
+    }
+
+    /// <summary>Fourteen days on from March 2 is March 16.</summary>
+    [Theory]
+    [InlineData("2026-03-16", true)]
+    [InlineData("2026-03-17", false)]
+    [InlineData("2026-02-20", true)]
+    public void WhatMustGoOutWithinTwoWeeksOrShouldHaveIsDue(string drywall, bool due) => Assert.Equal(due,
+        Now(Whole().SayOf("", HouseFacts.DrywallOn, drywall)).Any(c => c.Line.NeededIn == Phase.RoughIn));
+
+    [Fact]
+    public void WhereNoDayIsKnownTheNextPhaseIsDue()
+    {
+        Assert.Equal([Phase.RoughIn], Now(Whole()).Select(c => c.Line.NeededIn).Distinct());
+        Assert.DoesNotContain(Now(Whole()), c => c.OrderedIn == Phase.Order);
+        var measured = Whole().Mark("W01", "cable-found");
+        Assert.DoesNotContain(Now(measured), c => c.OrderedIn == Phase.Order);
+        Assert.Contains(Now(measured.Mark("W01", "in-the-way-noted")), c => c.OrderedIn == Phase.Order);
+    }
+
+    [Fact]
+    public void TheMostPressingComesFirst()
+    {
+        var job = With("2026-03-10 Pair", Whole().SayOf("", HouseFacts.DrywallOn, "2026-03-12"));
+        Assert.Equal([Phase.Pair, Phase.RoughIn], Now(job).Select(c => c.Line.NeededIn).Distinct());
+    }
+
+    private static TestJob Whole() => Jobs.Roughed().WithPanel("P1").Add(ItemKind.Hub, "Main").SayOf("Main", HubFacts.Type, "Hub")
+        .SayOf("Roller", CoveringKindFacts.PartsPerUnit, "6 screws").SayOf("16/2", CableTypeFacts.PartsPerRun, "2 splice connectors, 4 nail plates");
+
+    private static TestJob With(string visit, TestJob job) => job.Do(QuickPeople.Visit(job.House, visit).Value);
+
+    private static CallOff Of(TestJob job, string part) => All(job).Single(c => c.Line.Part.In(job.House) == part);
+
+    private static IEnumerable<CallOff> All(TestJob job) => CallOff.Of(job.House, HouseParts.Of(job.House));
+
+    private static IEnumerable<CallOff> Now(TestJob job) => CallOff.Now(job.House, All(job), Today);
+
+    private static (DateOnly? Needed, DateOnly? OrderBy) Days(CallOff of) => (of.NeededBy, of.OrderBy);
+
+    private static (CallOffState State, string Waiting) Stands(CallOff of) => (of.State, string.Join(", ", of.NotOrdered));
+
+    private static DateOnly? Day(int month, int day) => new DateOnly(2026, month, day);
+}
