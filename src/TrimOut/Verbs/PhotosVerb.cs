@@ -77,7 +77,7 @@ internal static class PhotosVerb
             : scribe.Record(TakePhotos.Draft(scribe.House, CheckReport.Of(scribe.House, scribe.Steps), scribe.Steps, noted).OrEnd(ExitCode.Fault)).OrEnd(ExitCode.Disk);
         var fates = chosen.Zip(came).ToDictionary(c => c.First.File.Path, c => c.Second, StringComparer.Ordinal);
         foreach (var (file, placement) in placed)
-            Say(file, placement, fates.TryGetValue(file.Path, out var fate) ? fate : null);
+            Say(file, placement, fates.TryGetValue(file.Path, out var fate) ? (Result<string>?)fate : null);
         foreach (var remark in read.Remarks)
             Common.Say(remark);
         Common.Say(dry ? "Nothing was taken in: this was a try." : change is null ? "Nothing was taken in." : $"Saved: {change.What}.");

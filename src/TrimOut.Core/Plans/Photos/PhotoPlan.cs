@@ -55,7 +55,7 @@ public sealed class PhotoPlan
     {
         if (photo.Unreadable is { } unreadable)
             return new Refusal($"{photo.Name} can't be taken in: {unreadable}.");
-        var (named, words) = _tags.In(typed);
+        var (named, words) = _tags.In(typed, typed: true);
         return named switch
         {
             [var one] when words.FirstOrDefault(w => PhaseWords.In([w]) is null) is not { } unknown => At(photo, one.Of, words, PlacedBy.Hand, "as you said"),
@@ -76,7 +76,7 @@ public sealed class PhotoPlan
         }
         var phase = said?.Phase ?? _times.PhaseOf(unit, photo) ?? Current(unit);
         var step = _steps.Open(phase, unit).FirstOrDefault(s => s.Evidence.Contains(RunFacts.Photo));
-        var worded = said is { } spoken ? $"{why}, \"{spoken.Word}\"" : why;
+        var worded = by != PlacedBy.Hand && said is { } spoken ? $"{why}, \"{spoken.Word}\"" : why;
         return step is not null && Progress.Holder(unit, RunFacts.Photo) is { } run
             ? new PhotoPlacement(photo, new PhotoPlace(unit, run, RunFacts.Photo, step, phase), by, worded)
             : new PhotoPlacement(photo, new PhotoPlace(unit, unit.Item, UnitFacts.Photo, null, phase), by, worded);

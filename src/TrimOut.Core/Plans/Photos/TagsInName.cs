@@ -7,7 +7,7 @@ namespace TrimOut.Core.Plans.Photos;
 /// <summary>Finds the tags of a house in the names of files.</summary>
 /// <remarks>
 /// A tag is a word of its own there, in any case and with or without signs inside: W-03 is W03, W03rough is not. What a tag was called before counts as long
-/// as no other window is called so now. A tag without a letter never counts: cameras number their pictures.
+/// as no other window is called so now. A tag without a letter counts only where somebody types it: cameras number their pictures.
 /// </remarks>
 internal sealed partial class TagsInName
 {
@@ -35,13 +35,14 @@ internal sealed partial class TagsInName
 
     /// <summary>What the words of a name are about, each subject once, and the words that are no tag.</summary>
     /// <param name="name">The name of a file, without its ending, or what somebody typed.</param>
-    public (IReadOnlyList<(Subject Of, string? Before)> Found, IReadOnlyList<string> Others) In(string name)
+    /// <param name="typed">Whether somebody typed it.</param>
+    public (IReadOnlyList<(Subject Of, string? Before)> Found, IReadOnlyList<string> Others) In(string name, bool typed = false)
     {
         var (words, found, others) = (Words(name), new List<(Subject Of, string? Before)>(), new List<string>());
         for (var at = 0; at < words.Length;)
         {
             var many = Math.Min(_longest, words.Length - at);
-            while (many > 0 && (!_words.TryGetValue(string.Join(' ', words, at, many), out var tag) || tag.Of is null))
+            while (many > 0 && !IsTag(string.Join(' ', words, at, many)))
                 many--;
             if (many == 0)
                 others.Add(words[at++]);
@@ -51,6 +52,8 @@ internal sealed partial class TagsInName
         // Whoever writes the tag of a unit may write that of its window too.
         found.RemoveAll(f => f.Of is Window && found.Any(u => u.Of is Unit unit && unit.Window.Id == f.Of.Id));
         return (found, others);
+
+        bool IsTag(string key) => _words.TryGetValue(key, out var tag) && tag.Of is not null && (typed || key.Any(char.IsLetter));
     }
 
     /// <summary>What has a tag, as a label says it; null where nothing has.</summary>
@@ -60,8 +63,6 @@ internal sealed partial class TagsInName
     private void Add(string tag, Subject of, string? before)
     {
         var words = Words(tag);
-        if (!tag.Any(char.IsLetter))
-            return;
         Put(string.Join(' ', words));
         if (words is [var one] && LettersThenDigits().Match(one) is { Success: true } parts)
             Put($"{parts.Groups[1].Value} {parts.Groups[2].Value}");
