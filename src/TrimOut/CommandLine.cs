@@ -24,6 +24,7 @@ internal static class CommandLine
             OpenVerb.Build(),
             NewVerb.Build(),
             ImportVerb.Build(),
+            PhotosVerb.Build(),
             CheckVerb.Build(),
             PaperVerb.BuildBinder(),
             PaperVerb.Build(),

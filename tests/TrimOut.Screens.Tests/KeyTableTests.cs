@@ -13,6 +13,7 @@ using TrimOut.Screens.Kit;
 using TrimOut.Screens.Notices;
 using TrimOut.Screens.Papers;
 using TrimOut.Screens.People;
+using TrimOut.Screens.Photos;
 using TrimOut.Screens.Rooms;
 using TrimOut.Screens.Schedules;
 using TrimOut.Screens.Shell;
@@ -37,7 +38,9 @@ public class KeyTableTests
             RoomsScreen.On(null, Shell.Value.Context), PeopleScreen.On(null, Shell.Value.Context),
             ServiceScreen.About(null, Shell.Value.Context), new HoursScreen(0, Core.Plans.Hours.PhaseHours.Of(Shell.Value.Context.Log), []),
             SheetInHandScreen.At(Shell.Value.Context.House.ItemsOf(ItemKind.PanelType).First(), Shell.Value.Context.House), KitFolderScreen.Of("kit", []),
-            new CopiesScreen([], 0), new SchedulesScreen([], 0), Brings(), Look(), ConflictsScreen.At(Shell.Value.Context),
+            new CopiesScreen([], 0), new SchedulesScreen([], 0), Brings(), new PhotoFoldersScreen([], 0),
+            PhotosScreen.Of("stick", new PhotosRead([], []), []), new UnitPhotosScreen(Shell.Value.Context.House.Units[0].Id, 0),
+            new PictureScreen([new PictureOf("the unit W01", "a.jpg")], 0, "a.jpg", new Core.Refusal("")), Look(), ConflictsScreen.At(Shell.Value.Context),
             new CutPlanScreen(Shell.Value.Context.House, [], 0), new AsItStoodScreen(1, Shell.Value.Context, JobSheetScreen.At(Shell.Value.Context))];
     }
 
@@ -83,21 +86,21 @@ public class KeyTableTests
         ["enter"] = (
             ["Open", "Edit", "Details", "Evidence", "Fix", "Remote", "Look at it", "As it stood", "Name or open", "Type", "Take", "Go on", "Try again"],
             "goes into what is under the cursor"),
-        ["space"] = (["Mark next step", "Done", "Pick up / land", "Moves", "Page down"],
+        ["space"] = (["Mark next step", "Done", "Pick up / land", "Moves", "Page down", "Take or leave"],
             "does the next thing with what is under the cursor"),
         ["delete"] = (["Clear", "Unmark", "Take off", "Take waiver back"], "takes away what is said of what is under the cursor"),
         ["backspace"] = (["Clear", "Unmark", "Take off", "Take waiver back"], "as Del"),
         ["left"] = (["Phase before", "Remote before", "Unit before", "Part before", "Change before", "Cable before", "List before",
-            "Way out before", "Less"], "the one before"),
+            "Way out before", "Less", "Photo before"], "the one before"),
         ["right"] = (["Next phase", "Next remote", "Next unit", "Next part", "Change after", "Next cable", "More", "Next heading", "Next list",
-                "Next way out"],
+                "Next way out", "Next photo"],
             "the next one"),
         ["n"] = (["New house", "New window", "New panel", "New remote", "New item", "New part", "New room", "New box", "New contact",
             "New service"], "adds one"),
         ["N"] = (["New hub", "New visit"], "adds one of the other sort that the screen shows"),
         ["O"] = (["Open a path", "From folder", "View only", "Other copies"], "opens in another way than Enter"),
         ["w"] = (["Write calendar", "Write it"], "writes what the screen is about to a file"),
-        ["t"] = (["Type a column", "Type a reading", "Type the output"], "types what is due of the row under the cursor"),
+        ["t"] = (["Type a column", "Type a reading", "Type the output", "Type the tag"], "types what is due of the row under the cursor"),
         ["p"] = (["Cut plan", "Plan again", "Spread out"], "plans"),
         ["g"] = (["Go to tag", "Go to a day"], "goes to what is typed"),
         ["-"] = (["Leave out", "Not needed", "Not coming"], "says that it is not, with the item kept"),

@@ -4,7 +4,9 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Plans.Hours;
+using TrimOut.Core.Plans.Photos;
 using TrimOut.Core.Units;
+using TrimOut.Screens.Photos;
 using TrimOut.Screens.Schedules;
 using TrimOut.Screens.Shell;
 using TrimOut.Testing;
@@ -58,6 +60,27 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public Result<CopyRead> ReadCopy(string path) =>
         OtherCopies.TryGetValue(path, out var copy) ? copy : new Refusal($"{path} can't be read: there is no such file.");
+
+    /// <summary>Folders with photos, each with what is in it.</summary>
+    public Dictionary<string, PhotosRead> FoundPhotos { get; } = [];
+
+    /// <summary>Photos that go with the stick before they are copied.</summary>
+    public List<string> GoneWithTheStick { get; } = [];
+
+    public IReadOnlyList<PhotoFolderChoice> PhotoFolders(string where) =>
+        [.. FoundPhotos.Select(f => new PhotoFolderChoice(f.Key, f.Value.Files.Count, clock.GetUtcNow()))];
+
+    public Result<PhotosRead> ReadPhotos(HouseLog log, string where, string folder, Action<string> says, CancellationToken stop) =>
+        FoundPhotos.TryGetValue(folder, out var read) ? read : new Refusal($"There is no folder {folder}.");
+
+    public IReadOnlyList<Result<string>> CopyPhotos(HouseLog log, string where, IReadOnlyList<(PhotoFile File, PhotoPlace Place)> photos, Action<string> says,
+        CancellationToken stop) => [.. photos.Select(p => GoneWithTheStick.Contains(p.File.Photo.Name) ? new Refusal($"{p.File.Path} can't be read.")
+            : (Result<string>)$"house-photos/{p.File.Photo.Name}")];
+
+    public Result<CellPicture> Picture(string where, string path) => LostPictures.Contains(path) ? new Refusal("there is no such file.")
+        : new CellPicture(4, 2, [.. Enumerable.Repeat(new byte[] { 255, 0, 0 }, 4).Concat(Enumerable.Repeat(new byte[] { 0, 0, 255 }, 4)).SelectMany(p => p)]);
+
+    public string FileOf(string where, string path) => $"/houses/{path}";
 
     /// <summary>Pictures that are not there.</summary>
     public List<string> LostPictures { get; } = [];

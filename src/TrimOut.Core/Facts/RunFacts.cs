@@ -35,7 +35,7 @@ public static class RunFacts
         "What is written on the cable at the window.", Phase.RoughIn, 40);
     public static readonly Fact<string> LabelAtPanel = Of.Evidence("label-at-panel", "Label at panel",
         "What is written on the cable in the mechanical room.", Phase.RoughIn, 40);
-    public static readonly Fact<string> Photo = Of.Evidence("photo", "Photo", "Path of a picture of the open wall.", Phase.RoughIn, 240);
+    public static readonly Fact<string> Photo = Of.Evidence("photo", "Photo", "Path of a picture of the open wall; | between several.", Phase.RoughIn, 240);
     public static readonly Fact<int> SpareCables = Of.Count("spare-cables", "Spare cables",
         "How many more cables lie beside it, for the day on which it fails; 0 for none.", Phase.RoughIn, 0, 9);
     public static readonly Fact<string> SpareEnds = Of.Text("spare-ends", "Spare ends at", "Where both ends of the spare cables are.", Phase.RoughIn);

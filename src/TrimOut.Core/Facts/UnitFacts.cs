@@ -90,7 +90,7 @@ public static class UnitFacts
     public static readonly Fact<Length> CloseGap = Of.Reading("close-gap", "Closed: bar above sill",
         "With the close limit set: gap under the bottom bar; 0 just touches.", Phase.Limits, 0, 48);
 
-    public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture.", null, 240);
+    public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture; | between several.", null, 240);
     public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, Declare.Note);
     public static readonly Fact<StepMark> Step = Of.Marks();
 

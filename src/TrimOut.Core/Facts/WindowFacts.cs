@@ -72,7 +72,7 @@ public static class WindowFacts
         "How high houses, trees or a ridge opposite reach, in degrees above level.", null, 0, 80);
     public static readonly Fact<int> PlaceInRoom = Of.Count("order", "Order in room",
         "Its place among the windows of its room on the walk, from 1.", null, 1, 999);
-    public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture.", null, 240);
+    public static readonly Fact<string> Photo = Of.Text("photo", "Photo", "Path of a picture; | between several.", null, 240);
     public static readonly Fact<string> Note = Of.Text("note", "Note", "Anything the next person should know.", null, Declare.Note);
 
     internal static readonly Fact[] All =

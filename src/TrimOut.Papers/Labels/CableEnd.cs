@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Papers.Labels;
@@ -5,7 +6,7 @@ namespace TrimOut.Papers.Labels;
 /// <summary>One end of a home run, which carries a label.</summary>
 /// <param name="Run">The run.</param>
 /// <param name="AtWindow">Whether it is the end at the window; else the one at the panel.</param>
-internal sealed record CableEnd(HomeRun Run, bool AtWindow)
+internal sealed partial record CableEnd(HomeRun Run, bool AtWindow)
 {
     /// <summary>Both ends of every run, in walking order.</summary>
     public static IEnumerable<CableEnd> AllOf(House house) => house.Runs.SelectMany(r => new[] { new CableEnd(r, true), new CableEnd(r, false) });
@@ -19,4 +20,10 @@ internal sealed record CableEnd(HomeRun Run, bool AtWindow)
 
     /// <summary>What its code holds: unit, end and label.</summary>
     public string Code => $"{Run.Name};{Where};{Label}";
+
+    /// <summary>The tag of the unit by the code of a label; null for a code that is none of ours.</summary>
+    public static string? TagIn(string code) => CodeOfLabel().Match(code) is { Success: true } label ? label.Groups[1].Value : null;
+
+    [GeneratedRegex("^(.+?);(?:window|panel);", RegexOptions.Singleline)]
+    private static partial Regex CodeOfLabel();
 }

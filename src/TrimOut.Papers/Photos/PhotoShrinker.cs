@@ -1,5 +1,3 @@
-using MetadataExtractor;
-using MetadataExtractor.Formats.Exif;
 using SkiaSharp;
 
 namespace TrimOut.Papers.Photos;
@@ -19,18 +17,39 @@ public static class PhotoShrinker
     /// <param name="file">All that the file holds.</param>
     public static Photo Read(ReadOnlyMemory<byte> file)
     {
+        using var read = Decode(file, LongerSide, out var state, out var origin);
+        return read is null ? Photo.Not(state)
+            : Upright(read, origin) with { TakenOn = PhotoTime.Of(file).Taken is { } taken ? DateOnly.FromDateTime(taken) : null };
+    }
+
+    /// <summary>A picture as its file stores it, shrunk as far as its kind can be shrunk while it is read; null where it can't be read, and why.</summary>
+    /// <param name="file">All that the file holds.</param>
+    /// <param name="longerSide">About how many pixels are wanted of the longer side.</param>
+    /// <param name="state">What came of reading it.</param>
+    /// <param name="origin">From where to where its rows go.</param>
+    internal static SKBitmap? Decode(ReadOnlyMemory<byte> file, int longerSide, out PhotoState state, out SKEncodedOrigin origin)
+    {
         using var data = SKData.CreateCopy(file.Span);
         using var codec = SKCodec.Create(data);
+        (state, origin) = (PhotoState.NoPicture, SKEncodedOrigin.Default);
         if (codec is null || codec.Info.Width < 1 || codec.Info.Height < 1)
-            return Photo.Not(PhotoState.NoPicture);
-        var wanted = Math.Min(1f, (float)LongerSide / Math.Max(codec.Info.Width, codec.Info.Height));
-        var stored = codec.GetScaledDimensions(wanted);
+            return null;
+        origin = codec.EncodedOrigin;
+        var stored = codec.GetScaledDimensions(Math.Min(1f, (float)longerSide / Math.Max(codec.Info.Width, codec.Info.Height)));
         if ((long)stored.Width * stored.Height > MostPixels)
-            return Photo.Not(PhotoState.TooLarge);
-        using var read = new SKBitmap(new SKImageInfo(stored.Width, stored.Height, SKColorType.Rgba8888, SKAlphaType.Premul));
-        if (read.GetPixels() == IntPtr.Zero || codec.GetPixels(read.Info, read.GetPixels()) != SKCodecResult.Success)
-            return Photo.Not(PhotoState.Damaged);
-        return Upright(read, codec.EncodedOrigin) with { TakenOn = TakenOn(file) };
+        {
+            state = PhotoState.TooLarge;
+            return null;
+        }
+        var read = new SKBitmap(new SKImageInfo(stored.Width, stored.Height, SKColorType.Rgba8888, SKAlphaType.Premul));
+        if (read.GetPixels() != IntPtr.Zero && codec.GetPixels(read.Info, read.GetPixels()) == SKCodecResult.Success)
+        {
+            state = PhotoState.Read;
+            return read;
+        }
+        read.Dispose();
+        state = PhotoState.Damaged;
+        return null;
     }
 
     private static Photo Upright(SKBitmap read, SKEncodedOrigin origin)
@@ -64,24 +83,4 @@ public static class PhotoShrinker
         SKEncodedOrigin.LeftBottom => new SKMatrix(0, 1, 0, -1, 0, wide, 0, 0, 1),
         _ => SKMatrix.Identity,
     };
-
-    /// <summary>The day that the camera wrote; a file that says it wrongly, or not at all, has none.</summary>
-    private static DateOnly? TakenOn(ReadOnlyMemory<byte> file)
-    {
-        try
-        {
-            using var stream = new MemoryStream(file.ToArray(), writable: false);
-            var exif = ImageMetadataReader.ReadMetadata(stream).OfType<ExifSubIfdDirectory>();
-            foreach (var directory in exif)
-            {
-                if (directory.TryGetDateTime(ExifDirectoryBase.TagDateTimeOriginal, out var taken))
-                    return DateOnly.FromDateTime(taken);
-            }
-        }
-        catch (Exception wrong) when (wrong is ImageProcessingException or IOException or MetadataException or ArgumentException or OverflowException)
-        {
-            // Metadata of a hostile or broken file: the picture itself was read, its day is not known.
-        }
-        return null;
-    }
 }

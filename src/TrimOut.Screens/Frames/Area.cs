@@ -45,6 +45,13 @@ internal readonly record struct Area(Frame Frame, int X, int Y, int Width, int H
         return x + cells;
     }
 
+    /// <summary>Puts two pixels of a picture into a cell; see <see cref="Frames.Frame.SetTint"/>.</summary>
+    public void PutTint(int x, int y, string shade, Tint? tint)
+    {
+        if (x >= 0 && x < Width && y >= 0 && y < Height)
+            Frame.SetTint(X + x, Y + y, shade, tint);
+    }
+
     public void PutRight(int y, string text, Tone tone = Tone.Text) => Put(Width - TextWidth.Of(text), y, text, tone);
 
     /// <summary>Puts text in as many lines as it takes, up to so many, the last of which says when it goes on; returns the line after it.</summary>

@@ -4,7 +4,10 @@ using TrimOut.Screens.Shell;
 namespace TrimOut.Screens.Frames;
 
 /// <summary>One cell of a screen; the second half of a wide character holds an empty text.</summary>
-internal readonly record struct Cell(string Text, Tone Tone);
+/// <param name="Text">What stands in it.</param>
+/// <param name="Tone">What that is.</param>
+/// <param name="Tint">Two pixels of a picture that go in the place of the text where the terminal has colours for them.</param>
+internal readonly record struct Cell(string Text, Tone Tone, Tint? Tint = null);
 
 /// <summary>Where the text field lies while something is typed.</summary>
 internal readonly record struct Slot(int X, int Y, int Width);
@@ -52,6 +55,17 @@ internal class Frame
         var next = at + columns;
         if (x + columns < Width && _cells[next].Text.Length == 0)
             _cells[next] = new Cell(" ", _cells[next].Tone);
+    }
+
+    /// <summary>Puts two pixels of a picture into a cell.</summary>
+    /// <param name="x">Its column.</param>
+    /// <param name="y">Its row.</param>
+    /// <param name="shade">The sign of one column that goes for them where there are no colours.</param>
+    /// <param name="tint">The pixels; null where only the sign is to be shown.</param>
+    public void SetTint(int x, int y, string shade, Tint? tint)
+    {
+        Set(x, y, shade, 1, Tone.Drawing);
+        _cells[y * Width + x] = new Cell(shade, Tone.Drawing, tint);
     }
 
     /// <summary>Puts a plain sign in place of one that the terminal may not have.</summary>

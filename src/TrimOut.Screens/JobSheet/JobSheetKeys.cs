@@ -8,6 +8,7 @@ using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.InService;
 using TrimOut.Screens.People;
+using TrimOut.Screens.Photos;
 using TrimOut.Screens.Rooms;
 using TrimOut.Screens.Schedules;
 using TrimOut.Screens.Sheets;
@@ -68,6 +69,10 @@ internal static class JobSheetKeys
         new KeyAction<JobSheetScreen>("I", "Schedule",
             "Takes windows in from an office's schedule: CSV, a spreadsheet or a building model; shown before anything is.",
             (s, context) => new Transition(s, SchedulesScreen.Find(context))) { OnBar = false },
+        new KeyAction<JobSheetScreen>("B", "Take in photos",
+            "Takes photos in from a folder or a stick: placed by a label seen in them, by a tag in their name, or by their time; shown before any is.",
+            (s, context) => new Transition(s, PhotoFoldersScreen.Find(context))) { OnBar = false },
+        UnitPhotosKeys.Opening<JobSheetScreen>(),
         ServiceKeys.Opening<JobSheetScreen>((s, context) => s.Current(context)?.Item),
         new KeyAction<JobSheetScreen>("-", "Leave out", LeavingOut.Help, (s, context) => Transition.Type(s, LeavingOut.Ask(s, s.Current(context)!.Window)))
             { Disabled = (s, context) => LeavingOut.NotBecause(s.LeftOut(context) ?? s.Current(context)?.Window), OnBar = false },

@@ -6,6 +6,7 @@ using TrimOut.Core.Phases;
 using TrimOut.Screens.Cables;
 using TrimOut.Screens.InService;
 using TrimOut.Screens.JobSheet;
+using TrimOut.Screens.Photos;
 using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.Sheets;
@@ -49,6 +50,7 @@ internal static class SheetKeys
             { Disabled = (s, context) => s.Current?.Item is null or { Kind: ItemKind.House } ? "The house itself stays." : null, OnBar = false },
         ServiceKeys.Opening<SheetScreen>((s, context) => UnitOf(s, context)?.Item
             ?? (s.Of is OfItem of && context.House.Find(of.ItemId) is { Kind: ItemKind.Panel or ItemKind.Hub or ItemKind.Remote } item ? item : null)),
+        UnitPhotosKeys.Opening<SheetScreen>(),
         Filtering.Key<SheetScreen>("details", "words of the label, or of the phase; Enter goes there"),
         .. Moves.Through<SheetScreen>("detail", (s, _, by) => s.Move(by)),
     ];

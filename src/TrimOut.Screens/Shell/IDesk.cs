@@ -4,7 +4,9 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Plans.Hours;
+using TrimOut.Core.Plans.Photos;
 using TrimOut.Core.Units;
+using TrimOut.Screens.Photos;
 using TrimOut.Screens.Schedules;
 
 namespace TrimOut.Screens.Shell;
@@ -98,6 +100,36 @@ public interface IDesk
     /// <param name="where">The house file.</param>
     /// <param name="picture">The path.</param>
     bool IsThere(string where, string picture) => true;
+
+    /// <summary>Folders with pictures: beside a house file, in the user's folders, on sticks. Called beside the keys.</summary>
+    IReadOnlyList<PhotoFolderChoice> PhotoFolders(string where) => [];
+
+    /// <summary>The pictures of a folder and of those in it, with what each says. Called beside the keys.</summary>
+    /// <param name="log">The house with its history, which tells what was taken in before.</param>
+    /// <param name="where">The house file.</param>
+    /// <param name="folder">The folder.</param>
+    /// <param name="says">Told how far it is.</param>
+    /// <param name="stop">Stops between two pictures.</param>
+    /// <returns>That; or that there is no such folder, or it can't be read.</returns>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    Result<PhotosRead> ReadPhotos(HouseLog log, string where, string folder, Action<string> says, CancellationToken stop) =>
+        new Refusal($"{folder} can't be read.");
+
+    /// <summary>Copies pictures beside a house file, each whole or not at all; the pictures themselves stay where they are. Called beside the keys.</summary>
+    /// <param name="log">The house with its history, which tells for how many more there is room.</param>
+    /// <param name="where">The house file.</param>
+    /// <param name="photos">Their files, and where each is to be noted.</param>
+    /// <param name="says">Told how far it is.</param>
+    /// <param name="stop">Stops between two pictures: those that were copied by then are there.</param>
+    /// <returns>For each its path beside the house file, or why it was not copied.</returns>
+    IReadOnlyList<Result<string>> CopyPhotos(HouseLog log, string where, IReadOnlyList<(PhotoFile File, PhotoPlace Place)> photos, Action<string> says,
+        CancellationToken stop) => [.. photos.Select(_ => (Result<string>)new Refusal("There are no pictures here."))];
+
+    /// <summary>A picture small enough for cells, by the path that was noted for it or a whole one; or why it can't be shown. Called beside the keys.</summary>
+    Result<CellPicture> Picture(string where, string path) => new Refusal("There are no pictures here.");
+
+    /// <summary>Where the file of a picture is, by the path that was noted for it or a whole one.</summary>
+    string FileOf(string where, string path) => path;
 
     /// <summary>Closes a house file that was opened or made here.</summary>
     void Close(Scribe scribe);

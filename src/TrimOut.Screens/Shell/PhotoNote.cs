@@ -16,7 +16,8 @@ internal static class PhotoNote
         var typed = change.Edits.OfType<Edit.Put>().Where(p => p.Field == RunFacts.Photo.Name).Select(p => p.Value).OfType<string>();
         var marked = MarksMade.In(change, context.House, context.Steps).Where(m => m.Step.Evidence.Contains(RunFacts.Photo))
             .Select(m => Progress.Holder(m.Of, RunFacts.Photo)?.Get(RunFacts.Photo));
-        var lost = typed.Concat(marked.OfType<string>()).Distinct().Where(p => !AbsenceWords.SayNoMore(p) && !isThere(p)).ToList();
+        var lost = typed.Concat(marked.OfType<string>()).Where(p => !AbsenceWords.SayNoMore(p)).SelectMany(p => PhotoPaths.Of(p)).Distinct()
+            .Where(p => !isThere(p)).ToList();
         return lost.Count == 0 ? ""
             : $". There is no file {string.Join(", ", lost)} beside the house file yet: put it there while it can still be taken, or put the path right.";
     }

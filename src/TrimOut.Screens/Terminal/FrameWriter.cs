@@ -20,6 +20,8 @@ internal static class FrameWriter
     {
         var text = new StringBuilder();
         Tone? tone = null;
+        Tint? tint = null;
+        var paintsDots = depth >= ColourDepth.Many && look != Look.Plain;
         for (var y = 0; y < to.Height; y++)
         {
             var row = to.Row(y);
@@ -30,6 +32,15 @@ internal static class FrameWriter
                 {
                     if (row[x].Text.Length == 0)
                         continue;
+                    if (paintsDots && row[x].Tint is { } dots)
+                    {
+                        if (tint != dots)
+                            text.Append(dots.Sequence(depth));
+                        (tint, tone) = (dots, null);
+                        text.Append(Tint.Halves);
+                        continue;
+                    }
+                    tint = null;
                     if (row[x].Tone != tone)
                         text.Append(Palette.Of(look, row[x].Tone).Sequence(depth));
                     tone = row[x].Tone;

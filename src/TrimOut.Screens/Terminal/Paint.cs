@@ -15,6 +15,9 @@ internal enum ColourDepth
 
     /// <summary>The 256 of xterm: a fixed cube of 6 x 6 x 6 and 24 greys.</summary>
     Many,
+
+    /// <summary>Those, and any other by its red, green and blue.</summary>
+    Full,
 }
 
 /// <summary>The colours of a tone in one look. Null is the terminal's own colour.</summary>
@@ -36,7 +39,7 @@ internal sealed record Paint(byte? Front, byte? Back, TextStyle Style = TextStyl
             codes += ";4";
         if (Style.HasFlag(TextStyle.Reverse))
             codes += ";7";
-        if (depth == ColourDepth.Many && Front is { } front && Back is { } back)
+        if (depth >= ColourDepth.Many && Front is { } front && Back is { } back)
             codes += string.Create(CultureInfo.InvariantCulture, $";38;5;{front};48;5;{back}");
         if (depth == ColourDepth.Sixteen && Sixteen is { } near)
             codes += string.Create(CultureInfo.InvariantCulture, $";{near.Front};{near.Back}");

@@ -32,8 +32,9 @@ internal static class TerminalSigns
         if (!string.IsNullOrEmpty(variable("NO_COLOR")) || term is "" or "dumb" || term.StartsWith("vt", StringComparison.Ordinal)
             || term.EndsWith("-mono", StringComparison.Ordinal) || term.EndsWith("-m", StringComparison.Ordinal))
             return ColourDepth.None;
-        return term.Contains("256color", StringComparison.Ordinal) || term.Contains("direct", StringComparison.Ordinal)
-            || !string.IsNullOrEmpty(variable("COLORTERM"))
+        if (variable("COLORTERM") is "truecolor" or "24bit" || term.Contains("direct", StringComparison.Ordinal))
+            return ColourDepth.Full;
+        return term.Contains("256color", StringComparison.Ordinal) || !string.IsNullOrEmpty(variable("COLORTERM"))
             ? ColourDepth.Many
             : ColourDepth.Sixteen;
     }

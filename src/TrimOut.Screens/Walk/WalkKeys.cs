@@ -6,6 +6,7 @@ using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.InService;
 using TrimOut.Screens.People;
+using TrimOut.Screens.Photos;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
 
@@ -39,6 +40,7 @@ internal static class WalkKeys
             (s, context) => new Transition(s.In((Phase)Math.Min((int)s.Phase + 1, PhaseNames.All.Count - 1), context))),
         new KeyAction<WalkScreen>("[", "Phase before", "Walks the phase before.",
             (s, context) => new Transition(s.In((Phase)Math.Max((int)s.Phase - 1, 0), context))) { OnBar = false },
+        UnitPhotosKeys.Opening<WalkScreen>(),
         Filtering.Key<WalkScreen>("those", "tag, kind, room or floor"),
         new KeyAction<WalkScreen>("delete", "Unmark", "Clears the mark of the step.",
             (s, context) => Transition.Save(s, MarkStep.Clear(s.Subject(context)!, s.Step(context)!)))

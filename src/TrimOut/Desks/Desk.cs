@@ -7,11 +7,13 @@ using TrimOut.Core.History;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Plans.Hours;
 using TrimOut.Core.Plans.InService;
+using TrimOut.Core.Plans.Photos;
 using TrimOut.Core.Plans.Visits;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;
 using TrimOut.HouseFile.Files;
 using TrimOut.Papers.Labels;
+using TrimOut.Screens.Photos;
 using TrimOut.Screens.Schedules;
 using TrimOut.Screens.Shell;
 
@@ -93,6 +95,23 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
 
     /// <inheritdoc/>
     public bool IsThere(string where, string picture) => PhotoFiles.Of(where).Has(picture);
+
+    /// <inheritdoc/>
+    public string FileOf(string where, string path) => PhotoFiles.Of(where).FileOf(path);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<PhotoFolderChoice> PhotoFolders(string where) => PhotoDesk.Folders(where, LookedInto());
+
+    /// <inheritdoc/>
+    public Result<PhotosRead> ReadPhotos(HouseLog log, string where, string folder, Action<string> says, CancellationToken stop) =>
+        PhotoDesk.Read(log.House, where, Typed(folder), says, stop);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Result<string>> CopyPhotos(HouseLog log, string where, IReadOnlyList<(PhotoFile File, PhotoPlace Place)> photos, Action<string> says,
+        CancellationToken stop) => PhotoDesk.Copy(log.House, where, photos, says, stop);
+
+    /// <inheritdoc/>
+    public Result<CellPicture> Picture(string where, string path) => PhotoDesk.Picture(PhotoFiles.Of(where).Read(path));
 
     /// <inheritdoc/>
     public string UsualWho => LoginName.Now;

@@ -23,7 +23,8 @@ internal static class FoundFiles
     /// <summary>The files of a folder with such names.</summary>
     public static string[] In(string folder, string pattern) => Quietly(() => Directory.Exists(folder) ? Directory.GetFiles(folder, pattern) : [], []);
 
-    private static string[] Folders(string folder) => Quietly(() => Directory.Exists(folder) ? Directory.GetDirectories(folder) : [], []);
+    /// <summary>The folders in a folder.</summary>
+    public static string[] Folders(string folder) => Quietly(() => Directory.Exists(folder) ? Directory.GetDirectories(folder) : [], []);
 
     /// <summary>A folder that may not be looked into, or a stick that is pulled out meanwhile, has nothing.</summary>
     private static T Quietly<T>(Func<T> look, T otherwise)

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using TrimOut.HouseFile.Files;
+using TrimOut.HouseFile.Photos;
 using TrimOut.Papers.Photos;
 
 namespace TrimOut.Desks;
@@ -8,13 +9,14 @@ namespace TrimOut.Desks;
 /// <param name="folder">The folder that paths begin in.</param>
 internal sealed class PhotoFiles(string folder)
 {
-    private const long Largest = 64 << 20;
-
     private readonly ConcurrentDictionary<string, Photo> _read = new(StringComparer.Ordinal);
 
     /// <summary>Those of a house file, or of a folder that holds a history.</summary>
     public static PhotoFiles Of(string house) =>
         new(Directory.Exists(house) ? Path.GetFullPath(house) : Path.GetDirectoryName(Path.GetFullPath(house)) ?? ".");
+
+    /// <summary>Where the file of a picture is, whether it is there or not.</summary>
+    public string FileOf(string path) => In(folder, path);
 
     /// <summary>Whether the file of a picture is there; it is not read.</summary>
     public bool Has(string path) => File.Exists(In(folder, path));
@@ -29,8 +31,8 @@ internal sealed class PhotoFiles(string folder)
         {
             var file = In(folder, typed);
             return !File.Exists(file) && PlainFile.NameOf(file) is null ? Photo.Not(PhotoState.Missing)
-                : new FileInfo(file) is { Exists: true, Length: > Largest } ? Photo.Not(PhotoState.TooLarge)
-                : PhotoShrinker.Read(PlainFile.ReadAll(file, Largest));
+                : new FileInfo(file) is { Exists: true, Length: > PhotoFolder.Largest } ? Photo.Not(PhotoState.TooLarge)
+                : PhotoShrinker.Read(PlainFile.ReadAll(file, PhotoFolder.Largest));
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {

@@ -48,6 +48,16 @@ internal sealed class Installer(TerminalUser user)
         user.Press("enter").Type(text);
     }
 
+    /// <summary>Takes in the photos of a folder, all that are placed.</summary>
+    public void TakePhotosFrom(string folder)
+    {
+        user.Press("1", "B", "O").Type(folder).Sees("would be copied beside this house");
+        user.Press("enter", "y").Sees("taken in, of");
+    }
+
+    /// <summary>The folder with photos of the open wall, taken in before the rough-in is walked; null where their paths are typed.</summary>
+    public string? PhotosOfTheWall { get; init; }
+
     /// <summary>Records in one line what was done in service, and does again what that asked for.</summary>
     public void Serve(string line)
     {
@@ -64,6 +74,8 @@ internal sealed class Installer(TerminalUser user)
             LayLegs();
             SayWhereAirMoves();
             SayWhatHoldsBackFire();
+            if (PhotosOfTheWall is { } folder)
+                TakePhotosFrom(folder);
         }
         if (phase == Phase.Measure)
             ShareOpenings();

@@ -8,6 +8,7 @@ using TrimOut.Core.Units;
 using TrimOut.Desks;
 using TrimOut.HouseFile;
 using TrimOut.Papers;
+using TrimOut.Papers.Tests.Photos;
 using TrimOut.Screens.Tests;
 using TrimOut.Testing;
 
@@ -70,8 +71,14 @@ public sealed class WholeJobTests : IDisposable
             user.Press("esc");
             Assert.False(user.Shell.Context.Report.WaitingForSheets.None);
             new SheetReader(user).ReadAll();
-            new Installer(user).DoTheWholeJob();
+            new Installer(user) { PhotosOfTheWall = Stick() }.DoTheWholeJob();
             Assert.All(PhaseNames.All, phase => Assert.True(Progress.Of(user.House, phase).Complete, phase.ToString()));
+            Assert.All(user.House.Units, u => Assert.Equal($"Blank-house-photos/{u.Tag} wall.jpg", u.Run!.Show(RunFacts.Photo)));
+            var record = PaperFiles.Find("test-record").Value.Write(PaperData.Of(scribe.Log, new DateOnly(2026, 3, 12)) with
+            {
+                Photos = PhotoFiles.Of(scribe.Store.Where).Read,
+            });
+            Assert.Equal(3, record.Drawings.Count(d => d.Value.Contains("data:image/jpeg", StringComparison.Ordinal)));
             Assert.True(user.Shell.Context.Report.WaitingForSheets.None);
             Assert.Empty(user.Shell.Context.Report.OpenStops);
             ServeAfterHandover(user);
@@ -79,6 +86,18 @@ public sealed class WholeJobTests : IDisposable
             desk.Close(scribe);
         }
         Assert.Equal("Roller", Assert.Single(desk.Kit).Part.Value.Name);
+    }
+
+    /// <summary>A stick with a photo of the open wall at each window.</summary>
+    private string Stick()
+    {
+        var stick = Directory.CreateDirectory(Path.Combine(_folder, "stick")).FullName;
+        foreach (var (seed, tag) in new[] { "W01", "W02", "W03" }.Index())
+        {
+            File.WriteAllBytes(Path.Combine(stick, $"{tag} wall.jpg"),
+                CameraPhoto.Jpeg([], taken: new DateTime(2026, 3, 2, 9, seed, 0), seed: seed, wide: 400, high: 300));
+        }
+        return stick;
     }
 
     /// <summary>Half a year later a unit fails, and a remote too: what that undid is done again by keyboard, and stands in the next book.</summary>

@@ -1,0 +1,84 @@
+using System.Text.RegularExpressions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+
+namespace TrimOut.Core.Plans.Photos;
+
+/// <summary>Finds the tags of a house in the names of files.</summary>
+/// <remarks>
+/// A tag is a word of its own there, in any case and with or without signs inside: W-03 is W03, W03rough is not. What a tag was called before counts as long
+/// as no other window is called so now. A tag without a letter counts only where somebody types it: cameras number their pictures.
+/// </remarks>
+internal sealed partial class TagsInName
+{
+    private readonly Dictionary<string, (Subject? Of, string? Before)> _words = new(StringComparer.Ordinal);
+    private readonly int _longest;
+
+    public TagsInName(House house)
+    {
+        foreach (var window in house.Windows)
+        {
+            Add(window.Tag, window.Units is [var only] ? only : window, null);
+            foreach (var unit in window.Units.Where(u => u.Tag != window.Tag))
+                Add(unit.Tag, unit, null);
+        }
+        foreach (var window in house.Windows)
+        {
+            for (var head = window.Item.Latest(WindowFacts.Tag)?.Before; head is not null; head = head.Before)
+            {
+                if (head.Value is string before && !_words.ContainsKey(string.Join(' ', Words(before))))
+                    Add(before, window.Units is [var only] ? only : window, before);
+            }
+        }
+        _longest = _words.Keys.Select(k => k.Count(c => c == ' ') + 1).DefaultIfEmpty(0).Max();
+    }
+
+    /// <summary>What the words of a name are about, each subject once, and the words that are no tag.</summary>
+    /// <param name="name">The name of a file, without its ending, or what somebody typed.</param>
+    /// <param name="typed">Whether somebody typed it.</param>
+    public (IReadOnlyList<(Subject Of, string? Before)> Found, IReadOnlyList<string> Others) In(string name, bool typed = false)
+    {
+        var (words, found, others) = (Words(name), new List<(Subject Of, string? Before)>(), new List<string>());
+        for (var at = 0; at < words.Length;)
+        {
+            var many = Math.Min(_longest, words.Length - at);
+            while (many > 0 && !IsTag(string.Join(' ', words, at, many)))
+                many--;
+            if (many == 0)
+                others.Add(words[at++]);
+            else if (_words[string.Join(' ', words, at, many)] is var (of, before) && (at += many) > 0 && found.All(f => f.Of.Id != of!.Id))
+                found.Add((of!, before));
+        }
+        // Whoever writes the tag of a unit may write that of its window too.
+        found.RemoveAll(f => f.Of is Window && found.Any(u => u.Of is Unit unit && unit.Window.Id == f.Of.Id));
+        return (found, others);
+
+        bool IsTag(string key) => _words.TryGetValue(key, out var tag) && tag.Of is not null && (typed || key.Any(char.IsLetter));
+    }
+
+    /// <summary>What has a tag, as a label says it; null where nothing has.</summary>
+    public (Subject Of, string? Before)? Tagged(string tag) =>
+        _words.TryGetValue(string.Join(' ', Words(tag)), out var found) && found.Of is { } of ? (of, found.Before) : null;
+
+    private void Add(string tag, Subject of, string? before)
+    {
+        var words = Words(tag);
+        Put(string.Join(' ', words));
+        if (words is [var one] && LettersThenDigits().Match(one) is { Success: true } parts)
+            Put($"{parts.Groups[1].Value} {parts.Groups[2].Value}");
+
+        void Put(string key) => _words[key] = _words.TryGetValue(key, out var there) && there.Of?.Id != of.Id ? (null, null) : (of, before);
+    }
+
+    private static string[] Words(string text) => [.. NoWord().Split(BeforeLetter().Replace(text.ToUpperInvariant(), "")).Where(w => w.Length > 0)];
+
+    [GeneratedRegex(@"[^\p{L}\p{Nd}]+")]
+    private static partial Regex NoWord();
+
+    /// <summary>The sign between a window's tag and the letter of its unit: W02-A.</summary>
+    [GeneratedRegex(@"(?<=\p{Nd})-(?=\p{L}(?![\p{L}\p{Nd}]))")]
+    private static partial Regex BeforeLetter();
+
+    [GeneratedRegex(@"^(\p{L}+)(\p{Nd}+\p{L}?)$")]
+    private static partial Regex LettersThenDigits();
+}

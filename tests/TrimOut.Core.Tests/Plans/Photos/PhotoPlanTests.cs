@@ -1,0 +1,175 @@
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Photos;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Plans.Photos;
+
+/// <summary>What a person who sorts photos by hand would say of each; common practice, no published source.</summary>
+public class PhotoPlanTests
+{
+    private static readonly DateTime Morning = new(2026, 3, 2, 8, 0, 0);
+
+    /// <summary>Three windows, of which W02 has two units.</summary>
+    private static TestJob Job()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Window("W03");
+        return job.Do(j => AddItems.Unit(j.House, j.House.FindTag("W02")!.Id));
+    }
+
+    private static PhotoPlacement Place(TestJob job, string name, DateTime? taken = null, params string[] labels) =>
+        new PhotoPlan(job.House).Place(new FoundPhoto(name, taken, [.. labels]));
+
+    [Theory]
+    [InlineData("W03.jpg", "W03")]
+    [InlineData("W03 rough.jpg", "W03")]
+    [InlineData("w03_2.JPG", "W03")]
+    [InlineData("W-03_2.jpg", "W03")]
+    [InlineData("IMG_0042 (W03).jpeg", "W03")]
+    [InlineData("2026-03-12 w 03 wall.png", "W03")]
+    [InlineData("W02A hang.jpg", "W02A")]
+    [InlineData("W02-b.jpg", "W02B")]
+    [InlineData("W02 from the door.jpg", "W02")]
+    [InlineData("W02 W02A.jpg", "W02A")]
+    public void ATagAsAWordOfItsOwnSaysWhatItIsOf(string name, string tag)
+    {
+        var placed = Place(Job(), name);
+        Assert.Equal((tag, PlacedBy.Name), (placed.Place?.Of.Name, placed.By));
+        Assert.True(placed.IsSure);
+        Assert.Contains($"by {tag} in its name", placed.Why, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("W03rough.jpg", "no tag in its name")]
+    [InlineData("W033.jpg", "no tag in its name")]
+    [InlineData("IMG_20260312_140512.jpg", "no tag in its name")]
+    [InlineData("W01 W03.jpg", "W01 and W03 are in its name")]
+    public void WhatNamesNoneOrTwoIsNotPlaced(string name, string why)
+    {
+        var placed = Place(Job(), name);
+        Assert.Null(placed.Place);
+        Assert.Contains(why, placed.Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ATagOfFiguresAloneIsNoWordOfAName()
+    {
+        var job = new TestJob().Window("12");
+        Assert.Null(Place(job, "IMG_12.jpg").Place);
+        Assert.Equal("12", Place(job, "IMG_12.jpg", null, "12").Place?.Of.Name);
+    }
+
+    [Fact]
+    public void ATagThatAWindowHadBeforeStillFindsItUnlessAnotherHasItNow()
+    {
+        var job = Job().Say("W03", WindowFacts.Tag, "K1");
+        var placed = Place(job, "w03 rough.jpg");
+        Assert.Equal("K1", placed.Place!.Of.Name);
+        Assert.Contains("by W03 in its name, as it was called before", placed.Why, StringComparison.Ordinal);
+        Assert.Equal("K1", Place(job, "a.jpg", null, "W03").Place!.Of.Name);
+        job.Window("W03");
+        Assert.Equal(job.Unit("W03").Id, Place(job, "w03.jpg").Place!.Of.Id);
+    }
+
+    [Fact]
+    public void ALabelIsSurestAndOneThatContradictsTheNameIsLeftToAPerson()
+    {
+        var job = Job();
+        var placed = Place(job, "IMG_1.jpg", null, "W02B");
+        Assert.Equal(("W02B", PlacedBy.Label, "by its label"), (placed.Place!.Of.Name, placed.By, placed.Why));
+        Assert.Equal("W02B", Place(job, "W02.jpg", null, "W02B").Place!.Of.Name);
+        Assert.Contains("its label says W01, and its name W03".Replace("its label", "the label in it", StringComparison.Ordinal),
+            Place(job, "W03.jpg", null, "W01").Why, StringComparison.Ordinal);
+        Assert.Contains("says Z9", Place(job, "W03.jpg", null, "Z9").Why, StringComparison.Ordinal);
+        Assert.Contains("labels of W01 and W03", Place(job, "panel.jpg", null, "W01", "W03").Why, StringComparison.Ordinal);
+        Assert.Equal("W03", Place(job, "W03.jpg", null, "W01", "W03").Place!.Of.Name);
+    }
+
+    [Fact]
+    public void ATimeBetweenTheMarksOfOneUnitIsOfferedAndNotDone()
+    {
+        var job = Job();
+        job.Clock.Advance(TimeSpan.FromHours(1));
+        job.Mark("W01", "opening-seen");
+        job.Clock.Advance(TimeSpan.FromMinutes(20));
+        var first = job.Clock.GetUtcNow().DateTime.AddMinutes(1);
+        job.Mark("W03", "opening-seen");
+        job.Clock.Advance(TimeSpan.FromMinutes(9));
+        job.Mark("W03", "covering-planned");
+        var placed = Place(job, "IMG_1.jpg", first.AddMinutes(5));
+        Assert.Equal(("W03", PlacedBy.Time, false), (placed.Place!.Of.Name, placed.By, placed.IsSure));
+        Assert.Contains($"by its time, {first.AddMinutes(5):yyyy-MM-dd HH:mm}: between \"", placed.Why, StringComparison.Ordinal);
+        Assert.Equal("W03", Place(job, "IMG_2.jpg", first.AddMinutes(-2)).Place!.Of.Name);
+        Assert.Contains("soon before", Place(job, "IMG_2.jpg", first.AddMinutes(-2)).Why, StringComparison.Ordinal);
+        Assert.Null(Place(job, "IMG_3.jpg", first.AddMinutes(-10)).Place);
+        Assert.Contains("lies between \"Opening seen\" of W01".Split('"')[0], Place(job, "IMG_3.jpg", first.AddMinutes(-10)).Why, StringComparison.Ordinal);
+        Assert.Contains("within 2 hours", Place(job, "IMG_4.jpg", first.AddHours(5)).Why, StringComparison.Ordinal);
+        // The same moment by a camera two hours ahead that says so.
+        Assert.Equal("W03", new PhotoPlan(job.House).Place(new FoundPhoto("IMG_5.jpg", first.AddMinutes(125), []) { FromUtc = TimeSpan.FromHours(2) }).Place!.Of.Name);
+    }
+
+    [Fact]
+    public void MarksThatWereMadeOnSeveralUnitsAtOnceSayOfNoneWhenItWasWorkedOn()
+    {
+        var job = Job();
+        job.Clock.Advance(TimeSpan.FromHours(3));
+        var step = StepList.Find("opening-seen")!;
+        job.Do(MarkStep.Done(job.Unit("W01"), step).Then<Draft>(d => d.And(MarkStep.Done(job.Unit("W03"), step).Value)));
+        Assert.Null(Place(job, "IMG_1.jpg", job.Clock.GetUtcNow().DateTime.AddMinutes(1)).Place);
+    }
+
+    [Fact]
+    public void ThePhaseSaysWhetherItShowsTheOpenWallOrTheUnit()
+    {
+        var job = Job();
+        Assert.Equal(UnitFacts.Photo, Place(job, "W03.jpg").Place!.Fact);
+        var wall = Place(job, "W03 wall.jpg").Place!;
+        Assert.Equal((RunFacts.Photo, "wall-photographed", Phase.RoughIn), (wall.Fact, wall.Step!.Id, wall.Phase));
+        Assert.Equal(job.Run("W03").Id, wall.Holder.Id);
+        Assert.Equal(Phase.Hang, Place(job, "W03 brackets.jpg").Place!.Phase);
+        Assert.Equal(WindowFacts.Photo, Place(job, "W02 wall.jpg").Place!.Fact);
+        // A mark of the same day tells the phase where no word does.
+        job.Pulled("W03");
+        Assert.Equal(RunFacts.Photo, Place(job, "W03.jpg", job.Clock.GetUtcNow().DateTime.AddMinutes(2)).Place!.Fact);
+        Assert.Equal(UnitFacts.Photo, Place(job, "W03 finished.jpg", job.Clock.GetUtcNow().DateTime.AddMinutes(2)).Place!.Fact);
+    }
+
+    [Fact]
+    public void ABatteryUnitHasNoOpenWall()
+    {
+        var job = Job().Say("W03", UnitFacts.Power, "battery");
+        Assert.Equal(UnitFacts.Photo, Place(job, "W03 wall.jpg").Place!.Fact);
+    }
+
+    [Fact]
+    public void WhatCanNotBeShownOrIsThereAlreadyIsSaid()
+    {
+        var plan = new PhotoPlan(Job().House);
+        var photo = new FoundPhoto("W03.jpg", Morning, []);
+        Assert.Equal("the picture is damaged", plan.Place(photo with { Unreadable = "the picture is damaged" }).Why);
+        Assert.Equal("the same picture was taken in before, as p/a.jpg", plan.Place(photo with { TakenInAs = "p/a.jpg" }).Why);
+        Assert.Equal("the same picture as W01.jpg", plan.Place(photo with { SameAs = "W01.jpg" }).Why);
+        Assert.False(plan.Place(photo with { Unreadable = "the picture is damaged" }, "W03").Ok);
+    }
+
+    [Theory]
+    [InlineData("w03", "W03", nameof(ItemKind.Unit))]
+    [InlineData("W-03 wall", "W03", nameof(ItemKind.Run))]
+    [InlineData("W02b", "W02B", nameof(ItemKind.Unit))]
+    public void ATypedTagPlacesAPhoto(string typed, string tag, string holder)
+    {
+        var placed = new PhotoPlan(Job().House).Place(new FoundPhoto("x.jpg", null, []), typed).Value;
+        Assert.Equal((tag, PlacedBy.Hand, holder), (placed.Place!.Of.Name, placed.By, placed.Place.Holder.Kind.ToString()));
+    }
+
+    [Theory]
+    [InlineData("", "No window or unit is called")]
+    [InlineData("W09", "No window or unit is called W09")]
+    [InlineData("W01 W03", "2 tags")]
+    [InlineData("W03 kittens", "\"kittens\" is no word")]
+    public void WhatNamesNothingIsRefused(string typed, string why) =>
+        Assert.Contains(why, new PhotoPlan(Job().House).Place(new FoundPhoto("x.jpg", null, []), typed).Reason, StringComparison.Ordinal);
+}
