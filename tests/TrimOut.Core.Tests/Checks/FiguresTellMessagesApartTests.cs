@@ -95,6 +95,7 @@ public class FiguresTellMessagesApartTests
         LabelOffUnit: old-tag
         ListedByRelaxation: between-floors conduit in-wall
         LoadedVoltsLow: not-under-load
+        LongitudeOffZone: clocks sign
         LoopTestLeftOut: first no-cable second
         MainsUnsigned: somebody-else
         MeasuresIncomplete: not-ordered ordered
@@ -102,6 +103,7 @@ public class FiguresTellMessagesApartTests
         OpeningsOffCount: missing too-many
         OrderOffMeasures: height width
         OrderPastOpening: opening part
+        OrderTooLate: before ordered past
         OutOfSquare: head-and-sill sides
         OutputFeedsAnother: another none
         OutputOverloadedTogether: class-2 class-2 output output
