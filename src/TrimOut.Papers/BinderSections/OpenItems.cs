@@ -20,12 +20,17 @@ internal static class OpenItems
         to.Heading(3, "Still to be fixed");
         to.Table(["What", "Where"], report.Findings.Where(f => f.Open).GroupBy(f => f.Check.Title).Select(f => Row(Ours(f.Key), Where(f, house))),
             report.Waiting.None ? "None." : "None that is known.");
+        Inline?[] waiting =
+        [
+            report.Missing.IsEmpty ? null : Ours($"Checks of the work that could not be made yet, because details are still missing: {report.Missing.Length}.")
+                + Ours("Nobody knows yet what they would find."),
+            SheetMarks.Passing(data),
+        ];
         if (!report.Waiting.None)
+        {
             to.Heading(3, "Still to be checked");
-        if (!report.Missing.IsEmpty)
-            to.Say(Ours($"Checks of the work that could not be made yet, because details are still missing: {report.Missing.Length}.")
-                + Ours("Nobody knows yet what they would find."));
-        SheetMarks.SayPassing(to, data);
+            to.Say(Join(" ", [.. waiting.OfType<Inline>()]));
+        }
 
         if (report.Findings.Any(f => !f.Open))
         {

@@ -73,10 +73,6 @@ internal static class OpenStops
         ];
         if (waiting > 0)
             open.Add(waiting == 1 ? Ours("1 check that could not be made yet") : Ours($"{waiting} checks that could not be made yet"));
-        var unread = data.Report.Unread.Length;
-        if (unread > 0)
-            open.Add(unread == 1 ? Ours("1 check that passes only by a value that nobody checked")
-                : Ours($"{unread} checks that pass only by values that nobody checked"));
         yield return DraftMark + Ours($"Open: {Join(", ", [.. open])}.");
     }
 }

@@ -16,11 +16,11 @@ public class WaitingTests
         Assert.True(waiting > 1);
         Assert.Contains($"{waiting} checks that could not be made yet", Binder.Paper.Write(data).Markdown, StringComparison.Ordinal);
         var page = Binder.Paper.Page(data);
-        var said = page.SaidUnder("Still to be checked").ToList();
-        Assert.Equal(2, said.Count);
-        Assert.Contains($": {waiting}.", said[0], StringComparison.Ordinal);
-        Assert.Equal($"Checks that pass only by values that nobody checked against a maker's sheet: {data.Report.Unread.Length}. They are no pass yet.",
-            said[1]);
+        var said = Assert.Single(page.SaidUnder("Still to be checked"));
+        Assert.Contains($": {waiting}.", said, StringComparison.Ordinal);
+        Assert.True(data.Report.Unread.Length > 1);
+        Assert.EndsWith($"by values that nobody checked against a maker's sheet: {data.Report.Unread.Length}. They are no pass yet.", said,
+            StringComparison.Ordinal);
         Assert.DoesNotContain("None.", page.SaidUnder("Still to be fixed"));
     }
 
