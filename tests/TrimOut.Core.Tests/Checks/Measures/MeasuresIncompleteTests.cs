@@ -78,4 +78,25 @@ public class MeasuresIncompleteTests
         job = done == "ordered" ? job.Say("W01B", UnitFacts.OrderWidth, "18") : job.Mark("W01B", done);
         Assert.Equal(mend, job.FaultOf(Check, "W01").Mend);
     }
+
+    [Theory]
+    [InlineData("width-top")]
+    [InlineData("width-middle")]
+    [InlineData("width-bottom")]
+    [InlineData("height-left")]
+    [InlineData("height-middle")]
+    [InlineData("height-right")]
+    [InlineData("diagonal-down")]
+    [InlineData("diagonal-up")]
+    [InlineData("depth")]
+    public void EachMeasureIsNeededOnceASizeIsWritten(string measure)
+    {
+        var fact = FactTable.Find(Core.Houses.ItemKind.Window, measure)!;
+        var found = Jobs.Ordered().Forget("W01", fact).Fault(Check, "W01");
+        Assert.Equal($"An order size is written, and not measured yet: {fact.Label[..1].ToLowerInvariant()}{fact.Label[1..]}.", found.Message);
+        Assert.Equal(measure, found.Mends.Field);
+    }
+
+    [Fact]
+    public void AHeightAloneIsAnOrderSizeToo() => Jobs.Measured().Say("W01", UnitFacts.OrderHeight, "60").Forget("W01", WindowFacts.WidthTop).Fault(Check, "W01");
 }
