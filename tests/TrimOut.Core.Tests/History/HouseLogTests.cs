@@ -59,7 +59,7 @@ public class HouseLogTests
     public void WhatComesLateTakesItsPlaceInTheAgreedOrder()
     {
         var log = Log.With(At("van", 1, Log.LargestStamp + 2, Note("last")));
-        Assert.Equal((Log.LargestStamp + 2, 1), (log.LargestStamp, log.SinceFolded));
+        Assert.Equal((Log.LargestStamp + 2, Log.SinceFolded + 1), (log.LargestStamp, log.SinceFolded));
         var late = log.With(At("office", 1, Log.LargestStamp + 1, Note("first")));
         Assert.Equal(["office:1", "van:1"], late.Changes.TakeLast(2).Select(c => c.Id.ToString()));
         Assert.Equal("last", late.House.FindTag("W01")!.Item.Get(WindowFacts.Note));
