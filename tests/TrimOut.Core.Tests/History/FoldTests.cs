@@ -40,8 +40,8 @@ public class FoldTests
     }
 
     [Fact]
-    public void OfOneChangeTheLastValueCounts() => Assert.Equal("a:2=second", Values(Of(Window, By("a", 2, 2, Put("w", "note", "first"), Put("w", "note", "second"))),
-        "w", "note"));
+    public void OfOneChangeTheLastValueCounts() => Assert.Equal("a:2=second",
+        Values(Of(Window, By("a", 2, 2, Put("w", "note", "first"), Put("w", "note", "second"))), "w", "note"));
 
     [Fact]
     public void WhatIsPutToNothingAddsNothingAndWhatIsAddedTwiceIsThereOnce()
@@ -113,7 +113,8 @@ public class FoldTests
     [Fact]
     public void APartThatWasAddedLaterComesBackByItself()
     {
-        var house = Of(Window, By("a", 2, 2, Add("z", ItemKind.Unit, "w"), Put("z", "serial", "9")), By("a", 3, 3, Undo("a", 2)), By("b", 1, 4, Put("z", "note", "x")));
+        var house = Of(Window, By("a", 2, 2, Add("z", ItemKind.Unit, "w"), Put("z", "serial", "9")), By("a", 3, 3, Undo("a", 2)),
+            By("b", 1, 4, Put("z", "note", "x")));
         Assert.True(house.Find("z")!.Removed);
         Assert.False(house.Find("w")!.Removed);
         Assert.Equal("a:2=9", Values(house, "z", "serial"));
@@ -131,7 +132,8 @@ public class FoldTests
     [Fact]
     public void ItemsThatWereAddedInACircleAndUndoneComeBackAndHangNothing()
     {
-        var house = Of(By("a", 1, 1, Add("x", ItemKind.Unit, "y"), Add("y", ItemKind.Unit, "x")), By("a", 2, 2, Undo("a", 1)), By("b", 1, 3, Put("x", "note", "n")));
+        var house = Of(By("a", 1, 1, Add("x", ItemKind.Unit, "y"), Add("y", ItemKind.Unit, "x")), By("a", 2, 2, Undo("a", 1)),
+            By("b", 1, 3, Put("x", "note", "n")));
         Assert.Equal("b:1=n", Values(house, "x", "note"));
         Assert.Empty(house.Units);
     }

@@ -15,7 +15,8 @@ public class NotCountedTests
     private HouseLog With(params Edit[] edits) => With(_job.Scribe.Log, 1, edits);
 
     private static HouseLog With(HouseLog log, long number, params Edit[] edits) =>
-        log.With(new Change(new ChangeId("later", number), log.LargestStamp + 1, new DateTimeOffset(2026, 3, 4, 8, 0, 0, TimeSpan.Zero), "Bo", "w", [.. edits]));
+        log.With(new Change(new ChangeId("later", number), log.LargestStamp + 1, new DateTimeOffset(2026, 3, 4, 8, 0, 0, TimeSpan.Zero), "Bo", "w",
+            [.. edits]));
 
     private static Edit Put(string item, string field, string? value) => new Edit.Put(item, field, value, []);
 

@@ -32,5 +32,6 @@ public class SeenTests
     public void WhatDoesNotSayIsNone(string stored) => Assert.Null(Seen.Read(stored));
 
     [Fact]
-    public void MoreIsAddedAndNothingLost() => Assert.Equal("a:3 b:4 c:1", Two.With([new ChangeId("b", 4), new ChangeId("c", 1), new ChangeId("a", 1)]).ToString());
+    public void MoreIsAddedAndNothingLost() =>
+        Assert.Equal("a:3 b:4 c:1", Two.With([new ChangeId("b", 4), new ChangeId("c", 1), new ChangeId("a", 1)]).ToString());
 }

@@ -265,8 +265,8 @@ public class DatesRunBackwardsTests
     [Fact]
     public void AnOrderThatIsStillToComeOrASecondOneIsNotPlaced()
     {
-        Assert.StartsWith("Reordered on is 2026-03-04, and that was written on 2026-03-02", Found(Ordered(Today).Say("W01", UnitFacts.ReorderedOn, "2026-03-04")),
-            StringComparison.Ordinal);
+        Assert.StartsWith("Reordered on is 2026-03-04, and that was written on 2026-03-02",
+            Found(Ordered(Today).Say("W01", UnitFacts.ReorderedOn, "2026-03-04")), StringComparison.Ordinal);
         var job = Jobs.Roughed();
         var leg = job.Run("W01").Legs[0].Id;
         job.Do(j => SetFact.Typed(j.House, j.House.Find(leg)!, LegFacts.FireBarrier, "yes"));

@@ -98,5 +98,6 @@ public class MeasuresIncompleteTests
     }
 
     [Fact]
-    public void AHeightAloneIsAnOrderSizeToo() => Jobs.Measured().Say("W01", UnitFacts.OrderHeight, "60").Forget("W01", WindowFacts.WidthTop).Fault(Check, "W01");
+    public void AHeightAloneIsAnOrderSizeToo() =>
+        Jobs.Measured().Say("W01", UnitFacts.OrderHeight, "60").Forget("W01", WindowFacts.WidthTop).Fault(Check, "W01");
 }

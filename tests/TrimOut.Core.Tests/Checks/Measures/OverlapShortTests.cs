@@ -83,7 +83,8 @@ public class OverlapShortTests
     public void TheWorkingTellsWhatComesOffEachSide()
     {
         var job = Outside().SayOf("Roller", CoveringKindFacts.OrderedOutside, "opening").SayOf("Roller", CoveringKindFacts.DeductionOutside, "1/2");
-        Assert.Equal("overlap 15/16\", taken off each side 1/4\", least 3/4\"", job.Say("W01", WindowFacts.OverlapEachSide, "15/16").Fault(Check, "W01").Worked);
+        Assert.Equal("overlap 15/16\", taken off each side 1/4\", least 3/4\"",
+            job.Say("W01", WindowFacts.OverlapEachSide, "15/16").Fault(Check, "W01").Worked);
     }
 
     [Fact]
