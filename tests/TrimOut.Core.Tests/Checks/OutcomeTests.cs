@@ -94,6 +94,5 @@ public class OutcomeTests
         Assert.IsType<Outcome.NotChecked>(NotChecked.WhereAsked(unit, "serial-noted", unit, UnitFacts.Serial));
         Assert.IsType<Outcome.DoesNotApply>(NotChecked.WhereAsked(unit, "serial-noted", unit, UnitFacts.Fabric));
         Assert.IsType<Outcome.DoesNotApply>(NotChecked.WhereAsked(unit, "no-such-step", unit, UnitFacts.Serial));
-        Assert.IsType<Outcome.DoesNotApply>(NotChecked.WhereAsked(new JobItself(Job.House), "serial-noted", unit, UnitFacts.Serial));
     }
 }

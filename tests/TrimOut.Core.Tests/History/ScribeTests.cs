@@ -195,10 +195,10 @@ public class ScribeTests
     {
         var first = Note("a").Value;
         Assert.Empty(first.Edits.OfType<Edit.Put>().Single().Over);
-        Assert.Equal([first.Id], Note("b").Value.Edits.OfType<Edit.Put>().Single().Over);
+        Assert.Equal<ChangeId>([first.Id], Note("b").Value.Edits.OfType<Edit.Put>().Single().Over);
         var taken = Note("").Value.Edits.OfType<Edit.Put>().Single();
         Assert.Null(taken.Value);
-        Assert.Equal([new ChangeId("van", 2)], taken.Over);
+        Assert.Equal<ChangeId>([new ChangeId("van", 2)], taken.Over);
     }
 
     [Fact]

@@ -136,7 +136,8 @@ public class CableNotListedTests
     public void EachSortOfPlaceIsAFaultOfItsOwn(string listing, int faults)
     {
         var job = Jobs.Walked().Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("20", CablePlace.InWall), ("5", CablePlace.BetweenFloors),
-            ("5", CablePlace.AirHandlingSpace), ("5", CablePlace.InWall)).SayOf("16/2", CableTypeFacts.Listing, listing).SayOf("", HouseFacts.Dwelling, "other");
+            ("5", CablePlace.AirHandlingSpace), ("5", CablePlace.InWall)).SayOf("16/2", CableTypeFacts.Listing, listing)
+            .SayOf("", HouseFacts.Dwelling, "other");
         var found = Check.Run(job.House).Select(r => ((Outcome.Found)r.Outcome).Message.In(job.House)).ToList();
         Assert.Equal(faults, found.Count);
         Assert.Contains("CL2P", found[0], StringComparison.Ordinal);

@@ -42,7 +42,7 @@ public class TagTwiceTests
         var found = new TagTwice().Run(job.House).Select(r => ((Outcome.Found)r.Outcome).Message.In(job.House)).ToList();
         Assert.Equal(4, found.Count);
         Assert.Equal("W01 is also the tag of 3 windows in Den, Hall.", found[0]);
-        Assert.Equal("W01 is also the tag of 3 windows in Den.", found[3]);
+        Assert.Equal("w01 is also the tag of 3 windows in Den.", found[3]);
     }
 
     [Fact]
