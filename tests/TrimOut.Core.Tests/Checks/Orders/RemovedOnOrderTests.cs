@@ -98,4 +98,22 @@ public class RemovedOnOrderTests
         var result = Assert.Single(Check.Run(Remove(Frozen().Forget("W01", UnitFacts.OrderedOn)).House));
         Assert.IsType<Outcome.Fine>(result.Outcome);
     }
+
+    [Fact]
+    public void AnotherWindowThatWasBroughtBackHidesNone()
+    {
+        var job = Remove(Jobs.Walked("W02", Frozen()));
+        job.Do(RemoveItems.Remove(job.House, job.House.FindTag("W02")!.Item));
+        var back = job.House.Items.Values.Last(i => i is { Removed: true, Kind: Core.Houses.ItemKind.Window });
+        Assert.Single(Check.Run(job.Do(RemoveItems.BringBack(job.House, back)).House), r => r.Outcome is Outcome.Found);
+    }
+
+    [Fact]
+    public void AUnitWhoseOrderWasTakenBackIsFineAtItsWindow()
+    {
+        var job = Frozen().Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id)).Say("W01B", UnitFacts.OrderedOn, "2026-03-02");
+        job.Forget("W01B", UnitFacts.OrderedOn).Do(RemoveItems.Remove(job.House, job.Unit("W01B").Item));
+        var result = Assert.Single(Check.Run(job.House));
+        Assert.Equal(("W01", true), (job.House.NameOf(result.Subject), result.Outcome is Outcome.Fine));
+    }
 }
