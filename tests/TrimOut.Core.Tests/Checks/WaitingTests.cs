@@ -15,16 +15,16 @@ public class WaitingTests
 
     private readonly TestJob _job = Jobs.Walked("W02", Jobs.Walked());
 
-    private static ICheck LacksDepth(Phase phase) => new Says<Window>($"lacks-depth-{(int)phase}", Subjects.CoveredWindows, Severity.Stop, phase,
+    private static Says<Window> LacksDepth(Phase phase) => new($"lacks-depth-{(int)phase}", Subjects.CoveredWindows, Severity.Stop, phase,
         w => NotChecked.Of(w, WindowFacts.Depth));
 
-    private static ICheck LacksSheet(Phase phase) => new Says<Unit>($"lacks-sheet-{(int)phase}", Subjects.Units, Severity.Stop, phase,
+    private static Says<Unit> LacksSheet(Phase phase) => new($"lacks-sheet-{(int)phase}", Subjects.Units, Severity.Stop, phase,
         u => NotChecked.Of(u.Kind, CoveringKindFacts.MotorVolts, u, UnitFacts.Kind));
 
-    private static ICheck LacksWords() => new Says<JobItself>("lacks-words", Subjects.House, Severity.Stop, Phase.Power,
+    private static Says<JobItself> LacksWords() => new("lacks-words", Subjects.House, Severity.Stop, Phase.Power,
         _ => new Outcome.NotChecked(Words.With(Arg.Typed("a panel"))));
 
-    private static Outcome Found(Subject subject, Fact fact) => new Outcome.Found(Words.With(Arg.Typed("found")), Words.With(Arg.Typed("mend")),
+    private static Outcome.Found Found(Subject subject, Fact fact) => new(Words.With(Arg.Typed("found")), Words.With(Arg.Typed("mend")),
         FieldRef.To(subject.Item, fact));
 
     [Fact]

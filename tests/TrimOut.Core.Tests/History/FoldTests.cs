@@ -9,11 +9,11 @@ public class FoldTests
     private static Change By(string device, long number, long stamp, params Edit[] edits) =>
         new(new ChangeId(device, number), stamp, new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.Zero), device.ToUpperInvariant(), "w", [.. edits]);
 
-    private static Edit Add(string item, ItemKind kind, string under) => new Edit.Add(item, kind, under);
+    private static Edit.Add Add(string item, ItemKind kind, string under) => new(item, kind, under);
 
-    private static Edit Put(string item, string field, string? value, params ChangeId[] over) => new Edit.Put(item, field, value, [.. over]);
+    private static Edit.Put Put(string item, string field, string? value, params ChangeId[] over) => new(item, field, value, [.. over]);
 
-    private static Edit Undo(string device, long number) => new Edit.Undo(new ChangeId(device, number));
+    private static Edit.Undo Undo(string device, long number) => new(new ChangeId(device, number));
 
     private static ChangeId Id(string device, long number) => new(device, number);
 

@@ -14,7 +14,7 @@ public class HouseLogTests
 
     private static Change Next(HouseLog log, params Edit[] edits) => At("van", log.LastOf("van") + 1, log.LargestStamp + 1, edits);
 
-    private static Edit Note(string note) => new Edit.Put(Log.House.FindTag("W01")!.Id, WindowFacts.Note.Name, note, []);
+    private static Edit.Put Note(string note) => new(Log.House.FindTag("W01")!.Id, WindowFacts.Note.Name, note, []);
 
     [Fact]
     public void AnEmptyHistoryHasTheHouseItselfAndNoLastChange()

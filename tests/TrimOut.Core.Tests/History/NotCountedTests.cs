@@ -18,7 +18,7 @@ public class NotCountedTests
         log.With(new Change(new ChangeId("later", number), log.LargestStamp + 1, new DateTimeOffset(2026, 3, 4, 8, 0, 0, TimeSpan.Zero), "Bo", "w",
             [.. edits]));
 
-    private static Edit Put(string item, string field, string? value) => new Edit.Put(item, field, value, []);
+    private static Edit.Put Put(string item, string field, string? value) => new(item, field, value, []);
 
     private void Told(string why, params Edit[] edits) => Assert.Equal($"Change later:1, 2026-03-04 by Bo: {why}", Assert.Single(NotCounted.Of(With(edits))));
 

@@ -300,4 +300,12 @@ public class DatesRunBackwardsTests
         Assert.Equal((Phase.CloseIn, "second-loop"), (result.Check.Phase, ((Outcome.Found)result.Outcome).Mends.Field));
         Assert.StartsWith("See of which day the reading is.", ((Outcome.Found)result.Outcome).Mend.In(job.House), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void ADateThatIsMissingIsToldBesideOnesThatAreInOrder()
+    {
+        var job = Say(Say(On(HouseFacts.PaintedOn, "2026-02-01"), HouseFacts.HandoverOn, Today), HouseFacts.AcceptedOn, Today);
+        var missing = Assert.Single(Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.NotChecked>());
+        Assert.Equal("demonstrated on of the house", missing.Missing.In(job.House));
+    }
 }

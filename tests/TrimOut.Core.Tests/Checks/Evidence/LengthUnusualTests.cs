@@ -100,4 +100,11 @@ public class LengthUnusualTests
         Assert.StartsWith("Leg 2, length: 360'-0\"", found[1].Message.In(job.House), StringComparison.Ordinal);
         Assert.All(found, f => Assert.StartsWith("Measure it again.", f.Mend.In(job.House), StringComparison.Ordinal));
     }
+
+    // 2,500 ft are usual at the most.
+    [Theory]
+    [InlineData("2500 ft", 0)]
+    [InlineData("2501 ft", 1)]
+    public void WhatIsLeftInABoxIsHeldToo(string left, int found) =>
+        Assert.Equal(found, Found(new TestJob().Add(ItemKind.Box, "A").SayOf("A", BoxFacts.Left, left)).Length);
 }

@@ -93,4 +93,8 @@ public class HandleInHangingPlaneTests
         Handle("1").SayOf("Roller", CoveringKindFacts.EndBracketBack, "").Lacks(Check, "W01", "bracket back of Roller in the kit");
         Handle("1").SayOf("Roller", CoveringKindFacts.Setback, "").Lacks(Check, "W01", "bracket setback of Roller in the kit");
     }
+
+    [Fact]
+    public void NothingThatSticksOutByNothingIsFineBeforeTheDepthIsRead() =>
+        Handle("0").Say("W01", WindowFacts.InTheWay, "none").Forget("W01", WindowFacts.Depth).Fine(Check, "W01");
 }

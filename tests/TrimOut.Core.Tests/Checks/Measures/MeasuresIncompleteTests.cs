@@ -2,6 +2,7 @@ using TrimOut.Core.Checks.Measures;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
+using TrimOut.Core.History;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Measures;
@@ -100,4 +101,14 @@ public class MeasuresIncompleteTests
     [Fact]
     public void AHeightAloneIsAnOrderSizeToo() =>
         Jobs.Measured().Say("W01", UnitFacts.OrderHeight, "60").Forget("W01", WindowFacts.WidthTop).Fault(Check, "W01");
+
+    // A file that brings a measure of each window has gone on from neither.
+    [Fact]
+    public void WhoMeasuresTwoWindowsAtOnceHasLeftNothingOut()
+    {
+        var job = Jobs.Walked("W02", Jobs.Walked());
+        Draft Put(string tag) => SetFact.Typed(job.House, job.House.FindTag(tag)!.Item, WindowFacts.WidthTop, "36").Value;
+        job.Do(Put("W01").And(Put("W02")));
+        Assert.All(Check.Run(job.House), r => Assert.IsType<Core.Checks.Outcome.NotChecked>(r.Outcome));
+    }
 }

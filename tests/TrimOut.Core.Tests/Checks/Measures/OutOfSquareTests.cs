@@ -167,4 +167,15 @@ public class OutOfSquareTests
             ("lean", "0 in")], worked.Take(4));
         Assert.Contains(("limit", "1/4\""), worked);
     }
+
+    // The same lean by the same mean width: a waiver of it is none of sides that are not parallel besides, and holds within the limit of those.
+    [Fact]
+    public void ALeanWithSidesThatAreNotParallelIsAnotherFinding()
+    {
+        string Figures(string top, string bottom) => Diagonals("70.164644", "69.778781").Say("W01", WindowFacts.WidthTop, top)
+            .Say("W01", WindowFacts.WidthBottom, bottom).Fault(Check, "W01").Found.Message.Figures;
+        Assert.Equal(Figures("36", "36"), Figures("36 1/16", "35 15/16"));
+        Assert.NotEqual(Figures("36", "36"), Figures("36 1/4", "35 3/4"));
+        Assert.NotEqual(Figures("36 5/16", "35 11/16"), Figures("36 1/4", "35 3/4"));
+    }
 }
