@@ -1,5 +1,5 @@
-using TrimOut.Core.Checks.Cables;
 using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Cables;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Testing;
