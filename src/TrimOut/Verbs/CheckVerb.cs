@@ -57,9 +57,10 @@ internal static class CheckVerb
         if (report.WaitingForSheets is { None: false } sheets)
             text.Append(CultureInfo.InvariantCulture, $"{NumberText.Counted(sheets.Checks, "check waits", "checks wait")} for "
                 + $"{NumberText.Counted(sheets.Facts, "value")} of makers' sheets: trimout kit lists the parts\n");
+        var unreads = report.Unread.IsEmpty ? "" : $", {NumberText.Counted(report.Unread.Length, "passes", "pass")} by values that nobody checked";
         text.Append(CultureInfo.InvariantCulture,
             $"{NumberText.Counted(report.OpenStops.Count(), "open stop")}, {NumberText.Counted(report.Findings.Length, "finding")}, " +
-                $"{report.Missing.Length} not checked, {report.Unread.Length} passing by values that nobody checked, {report.Passed} fine\n");
+                $"{report.Missing.Length} not checked{unreads}, {report.Passed} fine\n");
         return text.ToString();
     }
 

@@ -255,6 +255,17 @@ public sealed class KitVerbTests : IDisposable
         Assert.DoesNotContain("nobody checked", _run.Run("check", house).Output, StringComparison.Ordinal);
     }
 
+    /// <summary>In the sample nobody read the sheet of the rollers: what passes by its values is a line of its own, and no pass.</summary>
+    [Fact]
+    public void WhatPassesByAValueThatNobodyCheckedIsNoPass()
+    {
+        var house = Path.Combine(Path.GetDirectoryName(Orchard)!, "ridge-house");
+        var said = _run.Run("check", house).Output;
+        Assert.Matches("(?m)^unread  W[0-9A-Z]+: passes by values that nobody checked: .*of Roller", said);
+        Assert.Matches("[0-9]+ not checked, [0-9]+ pass by values that nobody checked, [0-9]+ fine", said);
+        Assert.Contains("\"passedUnread\": [", _run.Run("check", house, "--json").Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void AnotherTextOfAPartIsKeptAsItWas()
     {
