@@ -20,6 +20,9 @@ public sealed class CheckReport
     private readonly Lazy<ImmutableArray<NotCheckedYet>> _missing;
     private readonly Lazy<ILookup<string, Finding>> _byUnit;
     private readonly Lazy<ILookup<string, NotCheckedYet>> _missingByUnit;
+    private readonly Lazy<ImmutableArray<PassedUnread>> _unread;
+    private readonly Lazy<ILookup<string, PassedUnread>> _unreadByUnit;
+    private readonly Lazy<ILookup<string, PassedUnread>> _unreadByPart;
     private readonly Lazy<WaitingSums> _waiting;
     private readonly ConcurrentDictionary<Finding, IReadOnlyList<Fact>> _unchecked = new(ReferenceEqualityComparer.Instance);
 
@@ -36,9 +39,11 @@ public sealed class CheckReport
         waived.Settle();
         _missing = new(() => [.. sheets.SelectMany(s => s.Sum.Missing)
             .Select(r => new NotCheckedYet(r.Check, house.State.Items[r.Subject.Place], (Outcome.NotChecked)r.Outcome))]);
-        Passed = sheets.Sum(s => s.Sum.Passed);
         _byUnit = new(() => Findings.ToLookup(f => OwnerOf(f.Subject)));
         _missingByUnit = new(() => Missing.ToLookup(m => OwnerOf(m.Subject)));
+        _unread = new(() => [.. sheets.SelectMany(UnreadOn)]);
+        _unreadByUnit = new(() => Unread.ToLookup(u => OwnerOf(u.Subject)));
+        _unreadByPart = new(() => Unread.SelectMany(u => u.Values.Select(v => v.Item).Distinct(), (u, part) => (u, part)).ToLookup(x => x.part, x => x.u));
         _waiting = new(Sums);
     }
 
@@ -51,13 +56,19 @@ public sealed class CheckReport
     /// <summary>What could not be checked yet.</summary>
     public ImmutableArray<NotCheckedYet> Missing => _missing.Value;
 
+    /// <summary>
+    /// What finds nothing wrong only by values of makers' sheets that nobody checked: no pass yet. What judges a part itself is not among it, for it is
+    /// about those very values.
+    /// </summary>
+    public ImmutableArray<PassedUnread> Unread => _unread.Value;
+
     /// <summary>How many waivers of earlier releases were held against what is said, in making this report.</summary>
     internal int WaiversWorkedOut => _waived.WorkedOut;
 
-    /// <summary>How many checks wait, and for how many facts.</summary>
+    /// <summary>How many checks wait, and for how many facts: those that lack a detail, and those that pass by a value that nobody checked.</summary>
     public Waiting Waiting => _waiting.Value.All;
 
-    /// <summary>How many checks wait for the sheet of a part, and for how many of its values.</summary>
+    /// <summary>How many checks wait for the sheet of a part, and for how many of its values, blank or never checked.</summary>
     public Waiting WaitingForSheets => _waiting.Value.ForSheets;
 
     /// <summary>How many parts these values are of.</summary>
@@ -69,8 +80,8 @@ public sealed class CheckReport
     /// <summary>How many checks of a phase and of those before it wait, for whatever it is.</summary>
     public int WaitingUpTo(Phase phase) => _waiting.Value.AllIn.Take((int)phase + 1).Sum();
 
-    /// <summary>How many rules hold.</summary>
-    public int Passed { get; }
+    /// <summary>How many rules hold, without those that do only by values that nobody checked.</summary>
+    public int Passed => _sheets.Sum(s => s.Sum.Passed) - Unread.Sum(u => u.Passed);
 
     /// <summary>Stops that are neither mended nor waived.</summary>
     public IEnumerable<Finding> OpenStops => Findings.Where(f => f is { Open: true, Check.Severity: Severity.Stop });
@@ -122,6 +133,12 @@ public sealed class CheckReport
     /// <summary>What could not be checked yet of a unit, its home run and its window.</summary>
     public IEnumerable<NotCheckedYet> MissingAbout(Unit unit) => _missingByUnit.Value[unit.Id].Concat(_missingByUnit.Value[unit.Window.Id]);
 
+    /// <summary>What passes of a unit, its home run and its window by values that nobody checked.</summary>
+    public IEnumerable<PassedUnread> UnreadAbout(Unit unit) => _unreadByUnit.Value[unit.Id].Concat(_unreadByUnit.Value[unit.Window.Id]);
+
+    /// <summary>What passes by values of a part that nobody checked.</summary>
+    public IEnumerable<PassedUnread> UnreadOf(Item part) => _unreadByPart.Value[part.Id];
+
     /// <summary>What could not be checked yet because a part has blanks.</summary>
     public IEnumerable<NotCheckedYet> MissingOf(Item part) => Missing.Where(m => m.NotChecked.FillIn?.Item == part.Id);
 
@@ -162,10 +179,21 @@ public sealed class CheckReport
         foreach (var missing in bySheet[false])
             others[(int)missing.Check.Phase]++;
         var all = new int[PhaseNames.All.Count];
-        foreach (var missing in Missing)
-            all[(int)missing.Check.Phase]++;
-        return new(Checks.Waiting.Of(Missing), Checks.Waiting.Of(bySheet[true]), bySheet[true].Select(m => m.NotChecked.FillIn!.Item).Distinct().Count(),
-            [.. others], [.. all]);
+        foreach (var phase in Missing.Select(m => m.Check.Phase).Concat(Unread.Select(u => u.Check.Phase)))
+            all[(int)phase]++;
+        var parts = bySheet[true].Select(m => m.NotChecked.FillIn!.Item).Concat(Unread.SelectMany(u => u.Values).Select(v => v.Item)).Distinct().Count();
+        return new(Checks.Waiting.Of(Missing, Unread), Checks.Waiting.Of(bySheet[true], Unread), parts, [.. others], [.. all]);
+    }
+
+    private IEnumerable<PassedUnread> UnreadOn(CheckSheet sheet) => House.State.UncheckedValues is not { Count: > 0 } values
+        || sheet.Check.Info.Id == KitUnchecked.Id ? []
+        : sheet.NothingFoundBy(values).Select(n => (Subject: House.State.Items.Find(n.Id)!, n.Passed, n.Reads)).Where(n => !FactTable.IsKit(n.Subject.Kind))
+            .Select(n => new PassedUnread(sheet.Check.Info, n.Subject, [.. n.Reads.Select(r => FieldOf(new ReadKey(r)))], n.Passed));
+
+    private FieldRef FieldOf(ReadKey read)
+    {
+        var part = House.State.Items[read.Place];
+        return FieldRef.To(part, read.FactOf(part.Kind)!);
     }
 
     private sealed record WaitingSums(Waiting All, Waiting ForSheets, int Parts, ImmutableArray<int> OthersIn, ImmutableArray<int> AllIn);

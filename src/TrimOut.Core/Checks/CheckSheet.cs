@@ -14,6 +14,7 @@ internal sealed class CheckSheet
     private readonly Mapped<Judged> _judged;
     private Totals? _totals;
     private Dictionary<string, int>? _places;
+    private NothingFound? _nothingFound;
 
     private CheckSheet(ICheck check, Mapped<Judged> judged) => (Check, _judged) = (check, judged);
 
@@ -41,6 +42,32 @@ internal sealed class CheckSheet
         return [];
     }
 
+    /// <summary>
+    /// The judgments that found nothing and lacked nothing, and read one of these values: each by the id of its subject, with how often the rule holds and
+    /// what it read of the values.
+    /// </summary>
+    /// <remarks>Kept as long as the sheet and the values are the same, for an edit leaves most sheets as they are.</remarks>
+    public ImmutableArray<(string Id, int Passed, ImmutableArray<long> Reads)> NothingFoundBy(IReadOnlySet<long> values)
+    {
+        if (_nothingFound is { } kept && kept.By.SetEquals(values))
+            return kept.Said;
+        var said = ImmutableArray.CreateBuilder<(string, int, ImmutableArray<long>)>();
+        for (var at = 0; at < _judged.Count; at++)
+        {
+            if (_judged.Parts[at] is { Results.Count: > 0, Passed: 0 })
+                continue;
+            HashSet<long>? read = null;
+            foreach (var key in _judged.Reads(at))
+            {
+                if (values.Contains(key))
+                    (read ??= []).Add(key);
+            }
+            if (read is not null)
+                said.Add((_judged.Ids[at], _judged.Parts[at].Passed, [.. read]));
+        }
+        return (_nothingFound = new NothingFound(values, said.DrainToImmutable())).Said;
+    }
+
     /// <summary>What checks say of a house, in their order.</summary>
     public static ImmutableArray<CheckSheet> Of(IEnumerable<ICheck> checks, HouseState house, Func<ReadKey, bool>? forgets = null)
     {
@@ -65,6 +92,8 @@ internal sealed class CheckSheet
     private static Map<Judged> Map(ICheck check) => check is SubjectCheck by
         ? new(by.SubjectIds, (house, id) => by.JudgedOn(by.Find(house, id)))
         : new(_ => TheHouse, (house, _) => Judged.Of(check.Run(house)));
+
+    private sealed record NothingFound(IReadOnlySet<long> By, ImmutableArray<(string Id, int Passed, ImmutableArray<long> Reads)> Said);
 
     /// <summary>What a sheet comes to.</summary>
     internal sealed record Totals(ImmutableArray<CheckResult> Findings, ImmutableArray<CheckResult> Missing, int Passed)

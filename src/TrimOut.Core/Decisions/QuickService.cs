@@ -52,7 +52,24 @@ public static class QuickService
         ? today is { } now ? now : new Refusal("Say the day on which it was done, such as 2027-03-02.")
         : ServiceFacts.On.ReadTyped(typed, house, today).Then(stored => ServiceFacts.On.DecodeAny(stored).Then<DateOnly>(d => (DateOnly)d));
 
-    private static Result<Item> About(House house, string name)
+    /// <summary>
+    /// What it was done to. A line may begin with it before anybody types: said twice it is meant once, and another name behind it is asked about.
+    /// </summary>
+    private static Result<Item> About(House house, string typed)
+    {
+        var words = typed.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        for (var at = 1; at < words.Length && !Named(house, typed).Ok; at++)
+        {
+            var (one, other) = (string.Join(' ', words[..at]), string.Join(' ', words[at..]));
+            if (SameName.Comparer.Equals(one, other))
+                return Named(house, one);
+            if (Named(house, one) is { Ok: true } first && Named(house, other) is { Ok: true } second)
+                return first.Value.Id == second.Value.Id ? second : new Refusal($"{one} and {other} both stand there: write the one that it was done to.");
+        }
+        return Named(house, typed);
+    }
+
+    private static Result<Item> Named(House house, string name)
     {
         if (name.Length == 0)
             return house.Job;

@@ -185,8 +185,14 @@ public sealed class Unit : Subject
         _ => null,
     };
 
-    /// <summary>Whether it is wide enough for a centre support by its kind's sheet; null while either is not known, which is no "no".</summary>
-    public bool? NeedsCentreSupport => (OwnWidth ?? PartWidth, Kind?[CoveringKindFacts.CentreFrom]) is ({ } width, { } from) ? width >= from : null;
+    /// <summary>
+    /// Whether it is wide enough for a centre support by its kind's sheet: the one answer for checks, steps, drawings and the list of parts. As wide as the
+    /// limit is wide enough. Null while its width or the limit is not known, which is no "no"; outside an opening of less than the limit it stays open until
+    /// the overlap is known.
+    /// </summary>
+    public bool? NeedsCentreSupport => Kind?[CoveringKindFacts.CentreFrom] is not { } from ? null
+        : OwnWidth is { } width ? width >= from
+        : PartWidth >= from ? true : null;
 
     /// <summary>Remotes that move it.</summary>
     public IEnumerable<Remote> Remotes => House.Look(Lookups.RemotesByUnit, Id).Select(r => House.FindRemote(r)!);

@@ -42,6 +42,11 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     /// <summary>Against which other sheet or edition its file says that its values were checked, so that none counts; null where it says none.</summary>
     public string? HeldAgainstOther { get; init; }
 
+    /// <summary>
+    /// What its file names and does not say that its values were held against, so that none counts: the sheet, the edition, or both; null where neither is so.
+    /// </summary>
+    public string? HeldAgainstUnknown { get; init; }
+
     /// <summary>The edition of its sheet; null where none is said.</summary>
     public string? Edition => About.GetValueOrDefault(AboutSheet.Edition);
 

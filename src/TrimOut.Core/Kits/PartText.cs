@@ -13,7 +13,7 @@ namespace TrimOut.Core.Kits;
 /// <summary>A part as text, a line for each value: what is kept in a folder of kits, and can be read and written by hand.</summary>
 /// <remarks>
 /// Lines are "name: value"; "?" before a name says that nobody held the value against the sheet, and so does a file that does not say who held its values
-/// and when, or that they were held against another sheet or edition than it has now; "#" begins a remark.
+/// and when, against which sheet and edition where it names them, or that they were held against another one than it has now; "#" begins a remark.
 /// </remarks>
 public static class PartText
 {
@@ -113,13 +113,15 @@ public static class PartText
         }
         var other = heldAgainst.Where(h => !SameName.Comparer.Equals(h.Value, about.GetValueOrDefault(h.Key)))
             .Select(h => $"{HeldBefore}{h.Key}: {h.Value}, and {h.Key}: {about.GetValueOrDefault(h.Key)}").ToList();
-        var counts = about.ContainsKey(AboutSheet.HeldBy) && about.ContainsKey(AboutSheet.HeldOn) && other.Count == 0;
+        var unknown = values.Exists(v => v.Held) ? HeldAgainst.Where(n => about.ContainsKey(n) && !heldAgainst.ContainsKey(n)).ToList() : [];
+        var counts = about.ContainsKey(AboutSheet.HeldBy) && about.ContainsKey(AboutSheet.HeldOn) && other.Count + unknown.Count == 0;
         return kind is not { } of ? new Refusal("It says no kind.")
             : name is null ? new Refusal("It says no name.")
             : new PartSheet(of, name, about.ToImmutable(),
                 [.. SheetValues.Of(of).SelectMany(f => values.Where(v => v.Fact == f)).Select(v => v with { Held = v.Held && counts })])
             {
                 HeldAgainstOther = other.Count == 0 ? null : string.Join("; ", other),
+                HeldAgainstUnknown = unknown.Count == 0 ? null : string.Join(" and ", unknown),
             };
 
         Refusal Bad(string why) => new(string.Create(CultureInfo.InvariantCulture, $"Line {number}: {why.TrimEnd('.')}."));

@@ -19,12 +19,17 @@ internal static class OpenItems
         to.Say($"Agreed with the owner: {new JobItself(house).EntryOrNotYet(HouseFacts.OpenItemsAgreed)}");
         to.Heading(3, "Still to be fixed");
         to.Table(["What", "Where"], report.Findings.Where(f => f.Open).GroupBy(f => f.Check.Title).Select(f => Row(Ours(f.Key), Where(f, house))),
-            report.Missing.IsEmpty ? "None." : "None that is known.");
-        if (!report.Missing.IsEmpty)
+            report.Waiting.None ? "None." : "None that is known.");
+        Inline?[] waiting =
+        [
+            report.Missing.IsEmpty ? null : Ours($"Checks of the work that could not be made yet, because details are still missing: {report.Missing.Length}.")
+                + Ours("Nobody knows yet what they would find."),
+            SheetMarks.Passing(data),
+        ];
+        if (!report.Waiting.None)
         {
             to.Heading(3, "Still to be checked");
-            to.Say(Ours($"Checks of the work that could not be made yet, because details are still missing: {report.Missing.Length}.")
-                + Ours("Nobody knows yet what they would find."));
+            to.Say(Join(" ", [.. waiting.OfType<Inline>()]));
         }
 
         if (report.Findings.Any(f => !f.Open))

@@ -20,11 +20,13 @@ public static class VisitCalendar
 
     /// <summary>The file: each visit that has a day. Taken in again it changes the same entries, for each keeps its name.</summary>
     /// <param name="log">The house with its history.</param>
+    /// <param name="today">The day on which it is written, so that a visit of an earlier day is asked about; null where only the house is to speak.</param>
     /// <remarks>
     /// A visit with a time of day is in the time zone of the house (with its rules in the file), and by no zone where the house names none; one without is all
-    /// day. One that was called off comes as cancelled. The same house gives the same file.
+    /// day. One that was called off comes as cancelled. The same house gives the same file on the same
+    /// day.
     /// </remarks>
-    public static string Write(HouseLog log)
+    public static string Write(HouseLog log, DateOnly? today = null)
     {
         var house = log.House;
         var begun = log.Changes.IsEmpty ? House.RootId : log.Changes[0].Id.ToString();
@@ -38,7 +40,7 @@ public static class VisitCalendar
             calendar.AddTimeZone(VTimeZone.FromDateTimeZone(zone, from, includeHistoricalData: false));
         }
         var open = VisitPlan.Open(house);
-        calendar.Events.AddRange(house.Visits.Where(v => v.On is not null).Select(v => Event(v, begun, zone, Times(v, log), Told(v, open))));
+        calendar.Events.AddRange(house.Visits.Where(v => v.On is not null).Select(v => Event(v, begun, zone, Times(v, log), Told(v, open, today))));
         return new CalendarSerializer().SerializeToString(calendar) ?? "";
     }
 
@@ -65,11 +67,16 @@ public static class VisitCalendar
     /// <summary>How often something of it was changed: a calendar takes the later one.</summary>
     private static int Times(Visit visit, HouseLog log) => log.Changes.Count(c => c.Edits.OfType<Edit.Put>().Any(p => p.Item == visit.Id)) - 1;
 
-    private static string Told(Visit visit, ImmutableArray<OpenPhase> open) => string.Join("\n", new[]
+    private static string Told(Visit visit, ImmutableArray<OpenPhase> open, DateOnly? today) => string.Join("\n", new[]
     {
+        VisitPlan.IsItDone(visit, open, today) is { } why ? AskIfDone(visit, why) : "",
         string.Join(", ", visit.Expected.Select(c => $"{c.Name} {c.Show(ContactFacts.Telephone)}".Trim())),
         visit.Item.Get(VisitFacts.Note) ?? "",
         string.Join("\n", VisitPlan.Before(visit, open).Select(b => string.Create(CultureInfo.InvariantCulture,
             $"{b.Phase.Full()} still open: {string.Join(", ", b.Who)}"))),
     }.Where(t => t.Length > 0));
+
+    private static string AskIfDone(Visit visit, MayBeDone why) => (why == MayBeDone.DayIsPast
+        ? string.Create(CultureInfo.InvariantCulture, $"Was planned for {visit.On!.Value:yyyy-MM-dd}")
+        : $"Every step of {visit.Phase!.Value.Full()} is marked") + ": is it done?";
 }

@@ -106,7 +106,12 @@ internal static class HangSheet
         if (unit.Window.SmallestWidth is null)
             return Row(unit.Tag, Blank, Blank, Blank, Blank, Blank, unit.OnPanel ? Blank : Dash);
         return Row(unit.Tag, At(a => OrBlank(a.From, unit)), At(a => OrBlank(a.LeftBracket, unit)),
-            unit.BySheet(u => u.NeedsCentreSupport is null ? CentreSupport(u) : Shown(AlongOpening.Of(u).Centre, u)),
+            unit.BySheet(u => u.NeedsCentreSupport switch
+            {
+                null => CentreSupport(u),
+                true => OrBlank(AlongOpening.Of(u).Centre, u),
+                false => Dash,
+            }),
             At(a => OrBlank(a.RightBracket, unit)), At(a => OrBlank(a.To, unit)), unit.OnPanel ? unit.BySheet(u => Shown(u.EntryAlong, u)) : Dash);
 
         Inline At(Func<AlongOpening, Inline> place) => unit.BySheet(u => place(AlongOpening.Of(u)));

@@ -24,14 +24,16 @@ internal static class RollSection
         .GroupBy(u => (Diameters(u), Setback(u), u.HeadCover?.Item.Id)).Select(g => g.ToList());
 
     /// <summary>What the drawing shows, in words.</summary>
-    public static Inline Describe(IReadOnlyList<Unit> alike) => alike[0].BySheet(u => Describe(u, Tags(alike)));
+    public static Inline Describe(IReadOnlyList<Unit> alike) => Describe(alike[0], Tags(alike));
 
     private static string Tags(IEnumerable<Unit> alike) => string.Join(", ", alike.Select(u => u.Tag));
 
-    private static Inline Describe(Unit unit, string tags) => Diameters(unit) is var (tube, full)
-        ? Ours($"Section of {tags}, room on the left, glass on the right: tube {Rounded(tube, unit)}, full roll {Rounded(full, unit)}, " +
-            $"set back {Shown(Setback(unit), unit)}, " +
-            $"room inside {unit.HeadCover?.OnPaper() ?? Dash} {Shown(unit.HeadCover?.RoomInside, unit)}, depth of the opening {Shown(unit.Window.Depth, unit)}")
+    // Each figure has its own mark: the depth was measured, whatever the sheet says of the rest.
+    private static Inline Describe(Unit unit, string tags) => CanDraw(unit)
+        ? Ours($"Section of {tags}, room on the left, glass on the right: tube {unit.BySheet(Tube)}, full roll {unit.BySheet(FullRoll)}, " +
+            $"set back {unit.BySheet(SetBack)}, " +
+            $"room inside {unit.HeadCover?.OnPaper() ?? Dash} {unit.BySheet(u => Shown(u.HeadCover?.RoomInside, u))}, " +
+            $"depth of the opening {Shown(unit.Window.Depth, unit)}")
         : Ours($"Section of {tags}");
 
     /// <summary>The drawing.</summary>
@@ -60,14 +62,20 @@ internal static class RollSection
 
         var below = Top + high + 50;
         if (setback > Length.Zero)
-            svg.Across(Left, Left + At(setback), below, "").Text(Left - 6, below + 4, unit.BySheet(u => Shown(Setback(u), u)).Plain(words), Anchored.End);
-        svg.Across(x - radius, x + radius, below, unit.BySheet(u => Rounded(Diameters(u)!.Value.Full, u)).Plain(words));
+            svg.Across(Left, Left + At(setback), below, "").Text(Left - 6, below + 4, unit.BySheet(SetBack).Plain(words), Anchored.End);
+        svg.Across(x - radius, x + radius, below, unit.BySheet(FullRoll).Plain(words));
         if (unit.Window.Depth is { } reveal)
             svg.Across(Left, Left + At(reveal), below + 28, Shown(reveal, unit).Plain(words));
-        svg.Text(x + radius + 10, y + 4, unit.BySheet(u => Ours($"tube {Rounded(Diameters(u)!.Value.Tube, u)}")).Plain(words));
+        svg.Text(x + radius + 10, y + 4, unit.BySheet(u => Ours($"tube {Tube(u)}")).Plain(words));
         return svg.Legend(2, svg.Height + Svg.LegendLine - 4, words.Of("Outer circle: full roll. Gray circle: tube."),
             words.Of("Thick line: wall, head and head cover."), words.Of("Below: setback, full roll; depth of the opening."));
     }
+
+    private static Inline Tube(Unit unit) => Rounded(unit.Kind![CoveringKindFacts.Tube]!.Value, unit);
+
+    private static Inline FullRoll(Unit unit) => Rounded(Diameters(unit)!.Value.Full, unit);
+
+    private static Inline SetBack(Unit unit) => Shown(Setback(unit), unit);
 
     private static Length? Setback(Unit unit) => unit.Setback ?? unit.Kind?[CoveringKindFacts.Setback];
 

@@ -1,5 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Visits;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.Writing;
@@ -24,5 +26,20 @@ internal static class People
                 v.Expected.Select(c => c.Show(ContactFacts.Name)).JoinOrDash(), v.Entry(VisitFacts.Note))).ToList();
         if (rows.Count > 0)
             to.Table(["Day", "Visit", "Phase", "Expected", "Note"], rows);
+        SayMayBeDone(to, data);
+    }
+
+    /// <summary>Asks of each visit that is still planned and may be done whether it is.</summary>
+    private static void SayMayBeDone(MarkdownWriter to, PaperData data)
+    {
+        var planned = data.House.Visits.Where(v => v.State == VisitState.Planned).ToList();
+        var open = planned.Count == 0 ? [] : VisitPlan.Open(data.House, data.Steps);
+        foreach (var visit in planned)
+        {
+            if (VisitPlan.IsItDone(visit, open, data.Date, data.Steps) is { } why)
+                to.Say(Inline.Strong("Is it done?") + (why == MayBeDone.DayIsPast
+                    ? Inline.Ours($"{visit.Entry(VisitFacts.What)} was planned for {visit.Entry(VisitFacts.On)}, and nobody said that it took place.")
+                    : Inline.Ours($"Every step of {Inline.Ours(visit.Phase!.Value.Full())} is marked, and {visit.Entry(VisitFacts.What)} is still planned.")));
+        }
     }
 }

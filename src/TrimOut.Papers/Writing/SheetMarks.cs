@@ -32,6 +32,10 @@ internal static class SheetMarks
     public static Inline Marked(this Inline figure, bool byUnchecked) =>
         byUnchecked && figure != Inline.Dash && figure != Inline.Blank && figure != Inline.NotYet ? Inline.WithBehind(figure, UncheckedValues.Mark) : figure;
 
+    /// <summary>How many checks pass only by values that nobody checked; null where none does. None of them is a pass yet.</summary>
+    public static Inline? Passing(PaperData data) => data.Report.Unread.Length is > 0 and var passing
+        ? Inline.Ours($"Checks that pass only by values that nobody checked against a maker's sheet: {passing}. They are no pass yet.") : null;
+
     /// <summary>Whether a mark stands in a paper.</summary>
     public static bool AreIn(string markdown) => markdown.Contains(UncheckedValues.Mark, StringComparison.Ordinal);
 

@@ -21,5 +21,7 @@ internal static class ShortCover
         if (!data.Report.Missing.IsEmpty)
             to.Say(Inline.Ours(
                 $"Checks that could not be made, because details are missing: {data.Report.Missing.Length}. What they would find stands on no paper."));
+        if (SheetMarks.Passing(data) is { } passing)
+            to.Say(passing);
     }
 }

@@ -24,13 +24,16 @@ internal static class PartCard
             blank.Count == 0 ? Tone.Text : Tone.Caution);
         y = area.PutWrapped(0, y, 8, unchecked_.Count == 0 ? "Every value that is there was checked against the sheet."
             : $"Not checked: {string.Join(", ", unchecked_.Select(f => f.Label))}", Tone.Text) + 1;
-        var waiting = context.Report.MissingOf(part).GroupBy(m => (m.NotChecked.FillIn!.Field, m.Check.Title)).OrderBy(g => g.Key.Field).ToList();
+        var (missing, unread) = (context.Report.MissingOf(part).ToList(), context.Report.UnreadOf(part).ToList());
+        var waiting = missing.Select(m => (m.NotChecked.FillIn!.Field, m.Check.Title, m.Subject))
+            .Concat(unread.SelectMany(u => u.Values.Where(v => v.Item == part.Id), (u, v) => (v.Field, u.Check.Title, u.Subject)))
+            .GroupBy(w => (w.Field, w.Title)).OrderBy(g => g.Key.Field, StringComparer.Ordinal).ToList();
         if (waiting.Count == 0)
         {
             area.PutWrapped(0, y, 2, "No check waits for a value of it.", Tone.Text);
             return;
         }
-        area.PutFit(0, y++, area.Width, $"{NumberText.Counted(waiting.Sum(g => g.Count()), "check")} wait for its values:", Tone.Heading);
+        area.PutFit(0, y++, area.Width, $"{NumberText.Counted(missing.Count + unread.Count, "check waits", "checks wait")} for its values:", Tone.Heading);
         foreach (var group in waiting)
         {
             if (y >= area.Height)

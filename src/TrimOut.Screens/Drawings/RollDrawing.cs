@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 
@@ -21,11 +22,11 @@ internal static class RollDrawing
     public static int Draw(Area area, Unit unit, Glyphs glyphs)
     {
         if (unit.Kind is not { RaisedForm: RaisedForm.Roll } kind || (unit.Item.Get(UnitFacts.OrderHeight) ?? unit.Window.KnownHeight) is not { } drop
-            || kind[CoveringKindFacts.Tube] is not { } tube || kind[CoveringKindFacts.FabricThickness] is not { } fabric
+            || kind[CoveringKindFacts.Tube] is not { } tube || kind[CoveringKindFacts.FabricThickness] is null
             || area.Height < CellsHigh + 3 || area.Width < LeastWidth)
             return 0;
         var units = unit.House.DisplayUnits;
-        var roll = Roll.RoomToTurn(tube, fabric, drop + (kind[CoveringKindFacts.ExtraFabric] ?? Length.Zero));
+        var roll = RoomToTurn(unit, drop);
         var room = unit.HeadCover?.RoomInside;
         var tallest = Length.Max(roll, room ?? roll);
         var cellsPerHeight = CellsHigh / (decimal)tallest.Nanometres;
@@ -39,11 +40,16 @@ internal static class RollDrawing
         Disc(area, Left + 2 * inset, 1 + inset, tube, cellsPerHeight, glyphs.Solid, Tone.Strong);
         area.Put(0, 1, "room", Tone.Dim);
         area.Put(0, 2, "face", Tone.Dim);
-        var words = room is null ? $"The roll takes {roll.ShowRounded(units)}; no head cover's room to hold it against."
-            : $"It {(roll <= room.Value ? "turns" : "does NOT turn")}: the roll takes {roll.ShowRounded(units)}, inside is {room.Value.Show(units)}.";
+        var takes = UncheckedValues.Marked(unit, u => RoomToTurn(u, drop).ShowRounded(units));
+        var words = room is null ? $"The roll takes {takes}; no head cover's room to hold it against."
+            : $"It {(roll <= room.Value ? "turns" : "does NOT turn")}: the roll takes {takes}, inside is "
+                + $"{UncheckedValues.Marked(unit, u => u.HeadCover!.RoomInside!.Value.Show(units))}.";
         return area.PutWrapped(0, CellsHigh + 2, Math.Min(3, area.Height - CellsHigh - 2), words,
             room is not null && roll > room.Value ? Tone.Stop : Tone.Text);
     }
+
+    private static Length RoomToTurn(Unit unit, Length drop) => Roll.RoomToTurn(unit.Kind![CoveringKindFacts.Tube]!.Value,
+        unit.Kind[CoveringKindFacts.FabricThickness]!.Value, drop + (unit.Kind[CoveringKindFacts.ExtraFabric] ?? Length.Zero));
 
     private static void Disc(Area area, int x, int y, Length across, decimal cellsPerHeight, string sign, Tone tone)
     {

@@ -45,7 +45,7 @@ internal static class UnitCard
         if (waiting.Length == 0)
             area.Put(0, y, "Nothing wrong is known.", context.Good);
         else
-            area.PutWrapped(0, y, 2, $"{waiting}.", Tone.Caution);
+            area.PutWrapped(0, y, 3, $"{waiting}.", Tone.Caution);
     }
 
     private static int DrawName(Area area, Unit unit)

@@ -36,7 +36,8 @@ internal static class ServiceKeys
         where T : IScreen => new(Stroke, Name, Help, (s, context) => Transition.Open(s, ServiceScreen.About(about(s, context), context))) { OnBar = false };
 
     private static string? NoRow(ServiceScreen s, ScreenContext context) =>
-        s.Current(context) is null ? "Nothing is recorded yet. n records what was done." : null;
+        s.Current(context) is not null ? null : context.House.Services.Any() ? "Move to something that was done first."
+        : "Nothing is recorded yet. n records what was done.";
 
     private static Entry New(ServiceScreen s, ScreenContext context) => new("New service",
         s.AboutId is { } id && context.House.Find(id) is { } about ? $"{context.House.NameOf(about)} " : "",

@@ -1,20 +1,18 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
-using TrimOut.Core.Plans.InService;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.InService;
 
 /// <summary>A house in service: what is due, and what was replaced, repaired and looked at.</summary>
-/// <param name="RowId">The row under the cursor.</param>
+/// <param name="RowId">The row under the cursor: what was done by its id, what is due by its words.</param>
 /// <param name="At">Where that was among all rows, for when it is gone.</param>
 /// <param name="AboutId">What the screen was opened from, which the next line begins with; null where that was the house.</param>
 internal sealed record ServiceScreen(string? RowId, int At, string? AboutId) : IFiltered, IAsked, ITable
 {
     private const int LeastCard = 32;
-    private const int MostDue = 4;
 
     public string Title => "In service";
 
@@ -25,22 +23,25 @@ internal sealed record ServiceScreen(string? RowId, int At, string? AboutId) : I
 
     public string Search { get; init; } = "";
 
-    public IReadOnlyList<Service> Rows(ScreenContext context) =>
-        [.. context.House.Services.Where(s => Search.Length == 0 || Filtering.Fits(ServiceRows.Sought(s), Search))];
+    /// <summary>What is due, what presses first; then what was done.</summary>
+    public IReadOnlyList<ServiceRow> Rows(ScreenContext context) =>
+        [.. ServiceRows.Of(context).Where(r => Search.Length == 0 || Filtering.Fits(r.Sought, Search))];
 
-    public (int Shown, int All) Count(ScreenContext context) => (Rows(context).Count, context.House.Services.Count());
+    public (int Shown, int All) Count(ScreenContext context) => (Rows(context).Count, ServiceRows.Of(context).Count);
 
     public IScreen Searching(string search, ScreenContext context) => (this with { Search = search, At = 0 }).Fit(context);
 
-    public Service? Current(ScreenContext context) => Rows(context).FirstOrDefault(s => s.Id == RowId);
+    /// <summary>What was done, under the cursor; null on what is due.</summary>
+    public Service? Current(ScreenContext context) => Rows(context).FirstOrDefault(r => r.Id == RowId)?.Done;
 
     public Unit? UnitAt(ScreenContext context) => Current(context)?.About is { } about ? context.House.FindUnit(about.Id) : null;
 
-    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => Rows(context).Select(s => (IReadOnlyList<string>)
-    [
-        s.Show(ServiceFacts.On), s.Name, s.Show(ServiceFacts.By), s.Show(ServiceFacts.Cause), s.Show(ServiceFacts.OldSerial), s.NewSerial ?? "",
-        s.Claim ?? "", s.Show(ServiceFacts.Outcome),
-    ]);
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => Rows(context).Select(r => (IReadOnlyList<string>)(r.Done is not { } s ? [r.Text]
+        :
+        [
+            s.Show(ServiceFacts.On), s.Name, s.Show(ServiceFacts.By), s.Show(ServiceFacts.Cause), s.Show(ServiceFacts.OldSerial), s.NewSerial ?? "",
+            s.Claim ?? "", s.Show(ServiceFacts.Outcome),
+        ]));
 
     public ServiceScreen Moved(ScreenContext context, int by)
     {
@@ -53,39 +54,29 @@ internal sealed record ServiceScreen(string? RowId, int At, string? AboutId) : I
 
     public IScreen Fit(ScreenContext context)
     {
-        var at = Rows(context).ToList().FindIndex(s => s.Id == RowId);
-        return at < 0 ? Moved(context, 0) : this with { At = at };
+        var rows = Rows(context).ToList();
+        var at = rows.FindIndex(r => r.Id == RowId);
+        // What was done is worked on; what is due is only read.
+        return at >= 0 ? this with { At = at } : (this with { At = Math.Max(At, rows.FindIndex(r => r.Done is not null)) }).Moved(context, 0);
     }
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var y = DrawDue(area, context) + 1;
         var rows = Rows(context);
+        var y = area.PutWrapped(1, 0, 2, ServiceRows.InWords(context), Tone.Dim) + 1;
         if (rows.Count == 0)
-        {
-            area.PutWrapped(1, y, 3, Search.Length > 0 ? "" : "Nothing was done yet; n records what was done.", Tone.Dim);
             return;
-        }
         var left = Math.Min(area.Width - LeastCard - 3, 90);
         var list = area.Part(0, y, left, area.Height - y);
         foreach (var (line, at) in Paging.Rows(list, rows.Count, At, at => this with { RowId = rows[at].Id, At = at }))
-            list.PutFit(0, line, list.Width, ServiceRows.Text(rows[at]), at == At ? Tone.Selected : rows[at].ClaimIsOpen ? Tone.Caution : Tone.Text);
+            list.PutFit(0, line, list.Width, rows[at].Text, at == At ? Tone.Selected : rows[at].Presses ? Tone.Caution : Tone.Text);
         for (var line = y; line < area.Height; line++)
             area.Put(left, line, context.Glyphs.Down, Tone.Dim);
-        if (Current(context) is { } service)
-            DrawAbout(area.Part(left + 2, y, area.Width - left - 2, area.Height - y), service);
-    }
-
-    /// <summary>What is due, what presses first; how many more there are where they are many.</summary>
-    private static int DrawDue(Area area, ScreenContext context)
-    {
-        var due = DueInService.Of(context.House, context.Today).OrderByDescending(d => d.Pressing).ToList();
-        if (due.Count == 0)
-            return area.PutWrapped(1, 0, 2, "Nothing is due that is known.", Tone.Dim);
-        var y = 0;
-        foreach (var one in due.Take(MostDue))
-            y = area.PutWrapped(1, y, 2, one.Say.In(context.House), one.Pressing ? Tone.Caution : Tone.Text);
-        return due.Count > MostDue ? area.PutWrapped(1, y, 1, $"{due.Count - MostDue} more: trimout service lists all.", Tone.Dim) : y;
+        var beside = area.Part(left + 2, y, area.Width - left - 2, area.Height - y);
+        if (rows[Math.Min(At, rows.Count - 1)] is { Done: { } service })
+            DrawAbout(beside, service);
+        else
+            beside.PutWrapped(0, 0, beside.Height, rows[Math.Min(At, rows.Count - 1)].Text.Trim(), Tone.Strong);
     }
 
     private static void DrawAbout(Area area, Service service)

@@ -11,21 +11,20 @@ using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.Kit;
 
-/// <summary>The parts of the user's kit folder, with what each would change in this house before it is taken.</summary>
-internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Kept, IReadOnlyList<string> Unread, int Selected) : IFiltered
+/// <summary>The files of the user's kit folder, with what each would change in this house before it is taken; last those that can't be read.</summary>
+internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Kept, int Selected) : IFiltered
 {
     public string Title => "Kit folder";
 
     public IReadOnlyList<IKeyAction> Keys => KitFolderKeys.All;
 
     public static KitFolderScreen Of(string folder, IReadOnlyList<KeptPart> found) =>
-        new(folder, [.. found.Where(p => p.Part.Ok)], [.. found.Where(p => !p.Part.Ok).Select(p => p.Part.Reason!)], 0);
+        new(folder, [.. found.OrderBy(p => !p.Part.Ok)], 0);
 
     public string Search { get; init; } = "";
 
-    /// <summary>The parts that are shown.</summary>
-    public IReadOnlyList<KeptPart> Shown => Search.Length == 0 ? Kept
-        : [.. Kept.Where(k => Filtering.Fits($"{SortOf(k.Part.Value)} {k.Part.Value.Name} {Held(k.Part.Value)}", Search))];
+    /// <summary>The files that are shown.</summary>
+    public IReadOnlyList<KeptPart> Shown => Search.Length == 0 ? Kept : [.. Kept.Where(k => Filtering.Fits(TextOf(k), Search))];
 
     public (int Shown, int All) Count(ScreenContext context) => (Shown.Count, Kept.Count);
 
@@ -35,34 +34,62 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
         return to with { Selected = Filtering.Keep(Shown, Selected, to.Shown, p => p) };
     }
 
-    public PartSheet? Current => Shown is var parts && Selected < parts.Count ? parts[Selected].Part.Value : null;
+    /// <summary>The file under the cursor; null where there is none.</summary>
+    public KeptPart? CurrentFile => Shown is var files && Selected < files.Count ? files[Selected] : null;
+
+    /// <summary>The part under the cursor; null where there is none, or its file can't be read.</summary>
+    public PartSheet? Current => CurrentFile is { Part: { Ok: true } part } ? part.Value : null;
+
+    private static string TextOf(KeptPart kept) => kept.Part is { Ok: true, Value: var part } ? $"{SortOf(part)} {part.Name} {Held(part)}"
+        : $"{NotRead} {kept.Part.Reason}";
 
     private static string SortOf(PartSheet part) => KebabCase.Of(part.Kind).Replace('-', ' ');
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         var y = area.PutWrapped(1, 0, 2,
-            Kept.Count == 0 ? $"No part is kept in {Folder} yet. On the kit k keeps one." : $"Kept in {Folder}. Enter takes a part.", Tone.Text);
-        foreach (var reason in Unread.Take(3))
-            y = area.PutWrapped(1, y, 2, reason, Tone.Caution);
+            !Kept.Any(k => k.Part.Ok) ? $"No part is kept in {Folder} yet. On the kit k keeps one." : $"Kept in {Folder}. Enter takes a part.", Tone.Text);
+        if (Kept.Count(k => !k.Part.Ok) is > 0 and var unread)
+        {
+            y = area.PutWrapped(1, y, 2, $"{NumberText.Counted(unread, "file of it", "files of it")} can't be read: "
+                + $"{(unread == 1 ? "it stands" : "they stand")} last, each with its reason.", Tone.Caution);
+        }
         var detail = area.Height / 2;
         var rows = area.Rows(y + 1, area.Height - y - 1 - detail);
         var parts = Shown;
         foreach (var (line, at) in Paging.Rows(rows, parts.Count, Selected, at => this with { Selected = at }))
         {
-            var (part, tone) = (parts[at].Part.Value, at == Selected ? Tone.Selected : Tone.Text);
+            var tone = at == Selected ? Tone.Selected : parts[at].Part.Ok ? Tone.Text : Tone.Caution;
+            if (!parts[at].Part.Ok)
+            {
+                rows.PutFit(0, line, 15, NotRead, tone);
+                rows.PutFit(16, line, rows.Width - 16, parts[at].Part.Reason!, tone);
+                continue;
+            }
+            var part = parts[at].Part.Value;
             rows.PutFit(0, line, 15, SortOf(part), tone);
             rows.PutFit(16, line, 22, part.Name, tone);
             rows.PutFit(39, line, rows.Width - 39, (parts[at].Older ? "older: " : "") + OfWhich(parts[at]) + Held(part), tone);
         }
-        if (Current is { } current)
-            DrawDetail(area.Rows(area.Height - detail, detail), current, context);
+        if (CurrentFile is not { } current)
+            return;
+        var below = area.Rows(area.Height - detail, detail);
+        for (var x = 0; x < below.Width; x++)
+            below.Put(x, 0, context.Glyphs.Across, Tone.Dim);
+        if (current.Part is { Ok: true, Value: var chosen })
+            DrawDetail(below, chosen, context);
+        else
+            below.PutWrapped(1, 1, Math.Max(1, detail - 1), $"{current.Part.Reason} Put the file right, or take it out of the folder; nothing of it is taken.",
+                Tone.Caution);
     }
+
+    private const string NotRead = "can't be read";
 
     /// <summary>What tells a file from another one of the same part: the edition in it, and its name where there is another one.</summary>
     private string OfWhich(KeptPart kept)
     {
-        var others = Kept.Count(k => k.Part.Value.Kind == kept.Part.Value.Kind && SameName.Comparer.Equals(k.Part.Value.Name, kept.Part.Value.Name)) > 1;
+        var others = Kept.Count(k => k.Part.Ok && k.Part.Value.Kind == kept.Part.Value.Kind
+            && SameName.Comparer.Equals(k.Part.Value.Name, kept.Part.Value.Name)) > 1;
         return $"{(kept.Part.Value.Edition is { } e ? $"edition {e}, " : others ? "no edition, " : "")}{(others ? $"{kept.File}, " : "")}";
     }
 
@@ -72,14 +99,14 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
         string?[] parts = [Said(AboutSheet.Sheet),
             string.Create(CultureInfo.InvariantCulture,
                 $"{part.Values.Count(v => v.Held)} of {NumberText.Counted(part.Values.Length, "value")} checked")
-                + (Said(AboutSheet.HeldBy) is { } by ? $" by {by}" : ""), Said(AboutSheet.HeldOn)];
+                + (Said(AboutSheet.HeldBy) is { } by ? $" by {by}" : ""), Said(AboutSheet.HeldOn),
+            part.HeldAgainstOther is null ? null : "held against another sheet: check again",
+            part.HeldAgainstUnknown is { } unknown ? $"held against no {unknown} known: check again" : null];
         return string.Join(", ", parts.OfType<string>());
     }
 
     private static void DrawDetail(Area area, PartSheet part, ScreenContext context)
     {
-        for (var x = 0; x < area.Width; x++)
-            area.Put(x, 0, context.Glyphs.Across, Tone.Dim);
         var changes = TakePart.Changes(context.House, part);
         var draft = TakePart.Into(context.House, part);
         if (!draft.Ok)
@@ -92,6 +119,8 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
         var y = area.PutWrapped(1, 1, 2, $"{(there ? NumberText.Counted(changes.Length, "value changes", "values change") : "A new part")}; "
             + effect, Tone.Strong);
         var lost = TakePart.NotInEdition(context.House, part);
+        if (part.HeldAgainstUnknown is { } unknown)
+            y = area.PutWrapped(1, y, 2, $"Its values were held against no {unknown} known: check again.", Tone.Caution);
         if (part.IsHeldAfter(context.Today))
             y = area.PutWrapped(1, y, 2, "It says that it was checked on a day that is still to come.", Tone.Caution);
         if (lost.Length > 0)
@@ -134,8 +163,8 @@ internal static class KitFolderKeys
     [
         new KeyAction<KitFolderScreen>("enter", "Take", "Takes the part into this house: what is shown is what changes, and one undo takes it back.",
             Take)
-            { Disabled = (s, _) => s.Current is null ? "There is no part here." : null },
-        Filtering.Key<KitFolderScreen>("parts", "sort, name, sheet, or who checked it"),
+            { Disabled = (s, _) => s.Current is not null ? null : s.CurrentFile is null ? "There is no part here." : "This file can't be read." },
+        Filtering.Key<KitFolderScreen>("files", "sort, name, sheet, who checked it, or why it can't be read"),
         .. Moves.Through<KitFolderScreen>("part", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown.Count) }),
     ];
 

@@ -91,7 +91,7 @@ internal sealed record KitScreen(int Selected) : IFiltered, ITable
         if (SheetValues.IsNoCover(context.House, part))
             return ("no part, no sheet", false);
         var (blank, unheld) = (SheetValues.BlankIn(part).Count(), SheetValues.NotHeldIn(part).Count());
-        var waiting = context.Report.MissingOf(part).Count();
+        var waiting = context.Report.MissingOf(part).Count() + context.Report.UnreadOf(part).Count();
         string?[] parts =
         [
             blank > 0 ? $"{Number(blank)} blank" : null, unheld > 0 ? $"{Number(unheld)} not checked" : null,

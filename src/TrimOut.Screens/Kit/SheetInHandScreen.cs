@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -83,14 +85,23 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         return null;
     }
 
-    /// <summary>What could not be found on the sheet so far.</summary>
+    /// <summary>The values that were asked and left with an empty line, by their names.</summary>
+    public ImmutableHashSet<string> LeftEmpty { get; init; } = [];
+
+    /// <summary>What was asked and could not be found on the sheet, and how much was not asked yet.</summary>
     public string Left(ScreenContext context)
     {
         if (Part(context) is not { } part)
             return "";
-        var blank = SheetValues.BlankIn(part).Select(f => f.Label).ToList();
-        return (blank.Count == 0 ? $"Every value of {Name} is there."
-            : $"Not found on the sheet yet, {NumberText.Plain(blank.Count)}: {string.Join("; ", blank)}.") + ReadOff(part, context.House) + NotHeld(part);
+        var blank = SheetValues.BlankIn(part).ToLookup(f => LeftEmpty.Contains(f.Name), f => f.Label);
+        var (left, open) = (blank[true].ToList(), blank[false].Count());
+        string?[] said =
+        [
+            left.Count > 0 ? $"Not found on the sheet, {NumberText.Plain(left.Count)}: {string.Join("; ", left)}." : null,
+            open > 0 ? $"{NumberText.Plain(open)} blank and not asked{(left.Count > 0 ? "" : " yet")}." : null,
+        ];
+        return (left.Count + open == 0 ? $"Every value of {Name} is there." : string.Join(" ", said.OfType<string>()))
+            + ReadOff(part, context.House) + NotHeld(part);
     }
 
     /// <summary>How many values wait: for the edition that is said, or to be looked at for the first time.</summary>
@@ -165,6 +176,9 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         var waiting = context.Report.MissingOf(part).Count(m => m.NotChecked.FillIn!.Field == fact.Name);
         if (waiting > 0)
             y = area.PutWrapped(0, y, 2, $"{NumberText.Plain(waiting)} check{(waiting == 1 ? " waits" : "s wait")} for it now.", Tone.Caution);
+        var unread = context.Report.UnreadOf(part).Count(u => u.Values.Contains(FieldRef.To(part, fact)));
+        if (unread > 0)
+            y = area.PutWrapped(0, y, 2, $"{NumberText.Counted(unread, "check passes", "checks pass")} only by it, and nobody checked it.", Tone.Caution);
         var checks = ChecksByValue.Of(fact);
         y = area.PutWrapped(0, y, 8, checks.Count == 0 ? "No check reads it: papers and people do."
             : $"Read by: {string.Join("; ", checks.Select(c => c.Title))}.", Tone.Dim);
@@ -237,7 +251,7 @@ internal static class SheetInHandKeys
         Transition Then(IScreen screen, ScreenContext after) => then((SheetInHandScreen)screen, after);
         var shown = fact.ShowOf(part, context.House);
         if (text.Trim().Length == 0 && shown.Length == 0)
-            return then(s, context);
+            return then(SheetInHandScreen.IsOfSheet(part, fact) ? s with { LeftEmpty = s.LeftEmpty.Add(fact.Name) } : s, context);
         if (EditionEntry.For(s, context.House, part, fact, text, Then) is { } which)
             return Transition.Type(s, which);
         if (text.Trim() != shown)

@@ -34,14 +34,14 @@ internal sealed record PapersScreen(int Selected) : IFiltered
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
-        var missing = context.Report.Missing.Length;
+        var (missing, unread) = (context.Report.Missing.Length, context.Report.Unread.Length);
         var (titles, readers) = (Cells(context, p => p.Title, area.Width / 2), Cells(context, p => p.For, area.Width / 3));
         var ages = area.Width - titles - readers - 6 >= LeastAge;
         area.PutFit(2, 0, titles, "Paper", Tone.Dim);
         area.PutFit(titles + 3, 0, readers + 4, "For", Tone.Dim);
         if (ages)
             area.PutFit(titles + readers + 6, 0, LeastAge, "Written", Tone.Dim);
-        var list = area.Rows(1, area.Height - 1 - Below - (missing > 0 ? 2 : 0));
+        var list = area.Rows(1, area.Height - 1 - Below - (missing + unread > 0 ? 2 : 0));
         var papers = Shown(context);
         foreach (var (y, at) in Paging.Rows(list, papers.Count, Selected, at => this with { Selected = at }))
         {
@@ -56,9 +56,13 @@ internal sealed record PapersScreen(int Selected) : IFiltered
         var below = area.Rows(end, area.Height - end);
         if (Selected < papers.Count)
             below.PutWrapped(1, 1, Below - 1, InWords(papers[Selected], context) + (papers[Selected].OnLabels ? OnWhat(context) : ""), Tone.Text);
-        if (missing > 0)
-            below.PutWrapped(1, Below, 2, $"{NumberText.Counted(missing, "check")} could not be made because details are missing. The papers say so.",
-                Tone.Caution);
+        string?[] open =
+        [
+            missing > 0 ? $"{NumberText.Counted(missing, "check")} could not be made because details are missing" : null,
+            unread > 0 ? $"{NumberText.Counted(unread, "passes", "pass")} only by values that nobody checked" : null,
+        ];
+        if (missing + unread > 0)
+            below.PutWrapped(1, Below, 2, $"{string.Join("; ", open.OfType<string>())}. The papers say so.", Tone.Caution);
     }
 
     private static string OnWhat(ScreenContext context)

@@ -11,6 +11,10 @@ namespace TrimOut.Screens.People;
 /// <summary>Keys of people and dates.</summary>
 internal static class PeopleKeys
 {
+    private const string Name = "People, dates";
+
+    private const string Help = "Contacts with their numbers, visits with who is expected, and boxes that are not here.";
+
     public static readonly IReadOnlyList<IKeyAction> All =
     [
         new KeyAction<PeopleScreen>("enter", "Open", "All details of the contact or visit, or the day on which the box is expected.", Open)
@@ -43,6 +47,10 @@ internal static class PeopleKeys
         Filtering.Key<PeopleScreen>("rows", "name, part in the job, number, day, tag"),
         .. Moves.Through<PeopleScreen>("row", (s, context, by) => s.Moved(context, by)),
     ];
+
+    /// <summary>The key that opens the screen, wherever it does.</summary>
+    public static KeyAction<T> Opening<T>()
+        where T : IScreen => new("P", Name, Help, (s, context) => Transition.Open(s, PeopleScreen.On(null, context))) { OnBar = false };
 
     private static Ask.Beside Calendar(ScreenContext context) => new("Writing the visits", (desk, _, _) =>
         desk.WriteCalendar(context.Log, context.Where).Then<Ask>(file => new Ask.Say($"Written: {file}. Taken in again, it changes the same entries.")));

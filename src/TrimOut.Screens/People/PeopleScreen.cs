@@ -112,17 +112,17 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
     {
         VisitState.Done => "done: ",
         VisitState.CalledOff => "called off: ",
-        _ when IsPast(visit, context) => "PAST, not marked: ",
+        _ when Doubt(visit, context) is not null => "IS IT DONE? ",
         _ => "",
     };
 
-    private static bool IsPast(Visit visit, ScreenContext context) => visit is { State: VisitState.Planned, On: { } on } && on < context.Today;
+    private static MayBeDone? Doubt(Visit visit, ScreenContext context) => VisitPlan.IsItDone(visit, context.OpenPhases, context.Today, context.Steps);
 
     private static string Who(Visit visit) => string.Join(", ", visit.Expected.Select(c => c.Name)) is { Length: > 0 } who ? $" ({who})" : "";
 
     private static Tone ToneOf(PeopleRow row, ScreenContext context) => row switch
     {
-        { Visit: { State: VisitState.Planned } visit } => IsPast(visit, context) ? Tone.Caution : Tone.Text,
+        { Visit: { State: VisitState.Planned } visit } => Doubt(visit, context) is null ? Tone.Text : Tone.Caution,
         { Visit: not null } => Tone.Dim,
         { Box: { } box } => box.Reorder || box.Overdue ? Tone.Caution : Tone.Text,
         { Contact: not null } => Tone.Text,
@@ -146,7 +146,12 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
             var y = area.PutWrapped(0, 0, 3, visit.Name, Tone.Strong);
             var state = visit.State switch { VisitState.Done => "done", VisitState.CalledOff => "called off", _ => "planned" };
             y = area.PutWrapped(0, y, 2, $"{Day(visit)}{Time(visit)}, {state}{(visit.Phase is null ? "" : $", {visit.Show(VisitFacts.Phase)}")}",
-                IsPast(visit, context) ? Tone.Caution : Tone.Text);
+                Doubt(visit, context) is null ? Tone.Text : Tone.Caution);
+            if (Doubt(visit, context) is { } doubt)
+            {
+                var why = doubt == MayBeDone.DayIsPast ? $"Was planned for {Day(visit)}" : $"Every step of {visit.Phase!.Value.Full()} is marked";
+                y = area.PutWrapped(0, y, 5, $"{why}: is it done? Space says so, - calls it off, Enter gives it another day.", Tone.Caution);
+            }
             var expected = visit.Expected.ToList();
             if (expected.Count == 0)
                 y = area.PutWrapped(0, y, 2, "Nobody is expected yet: Enter says who.", Tone.Caution);

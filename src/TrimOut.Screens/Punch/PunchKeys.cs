@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
@@ -5,6 +6,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
@@ -18,9 +20,22 @@ internal static class PunchKeys
     [
         new KeyAction<PunchScreen>("enter", "Fix", "Goes to the field that fixes it, or asks what to do with something that one laptop removed.", Mend)
             { Disabled = Nothing },
-        new KeyAction<PunchScreen>("a", "Waive", "Passes a finding with a reason and initials; other figures reopen it.",
-            (s, context) => Transition.Type(s, Reason(s)))
+        new KeyAction<PunchScreen>("a", "Waive",
+            "Passes the finding, or all that are picked, with one reason and initials; other figures of one reopen that one.",
+            (s, context) => Transition.Type(s, Reason(s, context)))
             { Disabled = CannotWaive },
+        new KeyAction<PunchScreen>("v", "Pick", "Picks the finding, to be waived together with others, or no longer; then the next row.",
+            (s, context) => new Transition(s with
+            {
+                Picked = s.Picked.SymmetricExcept([PickedFinding.Of(s.Current(context)!.Finding!)]),
+                Selected = Paging.Move(s.Selected, 1, PunchRows.Of(s, context).Count),
+            }))
+            { Disabled = CannotPick, OnBar = false },
+        new KeyAction<PunchScreen>("V", "Pick all shown", "Picks every open finding that is shown, or none where all are picked.",
+            (s, context) => new Transition(Picking(s, context, _ => true))) { OnBar = false },
+        new KeyAction<PunchScreen>("&", "Pick alike", "Picks every open finding that is shown of the same check, or none of them where all are picked.",
+            (s, context) => new Transition(Picking(s, context, f => f.Check.Id == s.Current(context)!.Finding!.Check.Id)))
+            { Disabled = CannotPick, OnBar = false },
         new KeyAction<PunchScreen>("space", "Done", "Says that a written item was fixed, or opens it again.",
             (s, context) => Transition.Save(s, PunchList.Toggle(s.Current(context)!.Item!)))
             { Disabled = (s, context) => s.Current(context)?.Item is null ? "A finding goes away by itself when its cause does." : null },
@@ -41,10 +56,23 @@ internal static class PunchKeys
     ];
 
     private static string? CannotWaive(PunchScreen s, ScreenContext context) =>
-        s.Current(context)?.Finding is not { } finding ? "Only a finding is waived. Space marks a written item done."
+        s.ToWaive(context) is { Count: > 1 } ? null
+        : s.ToWaive(context) is not [var finding] ? "Only a finding is waived. Space marks a written item done."
         : IsRemoval(finding) ? "This is not waived but decided: Enter asks."
         : finding.Open ? null
         : "It is waived already. Del takes the waiver back.";
+
+    private static string? CannotPick(PunchScreen s, ScreenContext context) =>
+        s.Current(context)?.Finding is not { Open: true } finding ? "Only an open finding is picked, to be waived with others."
+        : IsRemoval(finding) ? "This is not waived but decided: Enter asks." : null;
+
+    /// <summary>With all such findings picked too, or without them where all are picked.</summary>
+    private static PunchScreen Picking(PunchScreen s, ScreenContext context, Func<Finding, bool> such)
+    {
+        var shown = PunchRows.Of(s, context).Select(r => r.Finding).OfType<Finding>().Where(f => f.Open && !IsRemoval(f) && such(f))
+            .Select(PickedFinding.Of).ToImmutableHashSet();
+        return s with { Picked = shown.IsSubsetOf(s.Picked) ? s.Picked.Except(shown) : s.Picked.Union(shown) };
+    }
 
     private static string? Nothing(PunchScreen s, ScreenContext context) => s.Current(context) is null ? "Nothing is open here." : null;
 
@@ -77,13 +105,14 @@ internal static class PunchKeys
         };
     }
 
-    private static Entry Reason(PunchScreen s) => new("Waived because", "", "the reason, for whoever reads the binder",
+    private static Entry Reason(PunchScreen s, ScreenContext context) => new("Waived because", "", s.ToWaive(context) is { Count: > 1 } several
+        ? $"the reason, one for all {NumberText.Plain(several.Count)}, for whoever reads the binder" : "the reason, for whoever reads the binder",
         (reason, context) => reason.Trim().Length == 0 ? new Refusal("A waiver needs a reason.")
             : Reasons.Take(reason, why => WaiverFacts.Reason.ReadTyped(why, context.House).Then<Transition>(_ => Transition.Type(s, Initials(s, why)))));
 
     private static Entry Initials(PunchScreen s, string reason) => new("Your initials", "", "up to six letters",
-        (initials, context) => s.Current(context)?.Finding is { } finding
-            ? PunchList.Waive(finding, context.House, reason, initials).Then<Transition>(d => Transition.Save(s, d))
+        (initials, context) => s.ToWaive(context) is { Count: > 0 } findings
+            ? PunchList.Waive(findings, context.House, reason, initials).Then<Transition>(d => Transition.Save(s with { Picked = [] }, d))
             : new Refusal("That finding is gone."));
 
     private static Entry Write(PunchScreen s, ScreenContext context) => new("To fix", "", "tag: what is wrong, such as W03: fascia scratched",

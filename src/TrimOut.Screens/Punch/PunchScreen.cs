@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
@@ -21,6 +22,20 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
     public bool WantsFacts { get; init; }
 
     public IReadOnlyList<IKeyAction> Keys => PunchKeys.All;
+
+    public IReadOnlyList<Sign> Signs { get; } = [new(g => g.Arrow, "before an item: picked, to be waived together with others")];
+
+    /// <summary>The findings that are picked, to be waived with one reason.</summary>
+    public ImmutableHashSet<PickedFinding> Picked { get; init; } = [];
+
+    /// <summary>
+    /// What would be waived: the picked findings that are still open, those that a filter hides too; where none is picked, the one under the cursor.
+    /// </summary>
+    public IReadOnlyList<Finding> ToWaive(ScreenContext context)
+    {
+        var picked = context.Report.Findings.Where(f => f.Open && Picked.Contains(PickedFinding.Of(f))).ToList();
+        return picked.Count > 0 ? picked : Current(context)?.Finding is { } finding ? [finding] : [];
+    }
 
     public static PunchScreen At(ScreenContext context) => new(0, false, null);
 
@@ -87,7 +102,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
         if (WantsFacts)
         {
             var waits = WaitingLine.Of(context.Report, Only).Replace(" (m)", "", StringComparison.Ordinal);
-            area.PutFit(0, 0, area.Width, $" {waits}; m goes back to what is to be fixed", Tone.Heading);
+            area.PutFit(0, 0, area.Width, $" {waits}; m goes back", Tone.Heading);
         }
         else
             DrawSums(area.Rows(0, 1), open, only, context);
@@ -109,6 +124,8 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
             var row = rows[at];
             var tone = at == Selected ? Tone.Selected : Tone.Text;
             list.PutFit(0, y, list.Width, "", tone);
+            if (row.Finding is { } finding && Picked.Contains(PickedFinding.Of(finding)))
+                list.Put(0, y, context.Glyphs.Arrow, tone);
             list.Put(1, y, row.State, at == Selected && row.Tone != Tone.Stop ? tone : row.Tone);
             list.PutFit(9, y, names, context.House.NameOf(row.Subject), tone);
             list.PutFit(10 + names, y, phases, row.Phase?.Full() ?? "", tone);
@@ -120,6 +137,12 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
 
     private void DrawSums(Area line, int open, string only, ScreenContext context)
     {
+        if (context.Report.Findings.Count(f => f.Open && Picked.Contains(PickedFinding.Of(f))) is > 0 and var picked)
+        {
+            var them = picked == 1 ? "it" : "them with one reason";
+            line.PutFit(0, 0, line.Width, $" {NumberText.Counted(picked, "finding")} picked. a waives {them}; v leaves one out or takes one in.", Tone.Strong);
+            return;
+        }
         var x = line.Put(0, 0, string.Create(CultureInfo.InvariantCulture, $" {open} open, "), Tone.Heading);
         var stops = context.Stops;
         x = stops == 0 ? line.Put(x, 0, "none of them a stop", Tone.Heading)
@@ -142,7 +165,9 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
         var y = area.PutWrapped(1, 1, 3, row.Text, Tone.Strong);
         if (row.FillIn is not null)
         {
-            area.PutWrapped(1, y, 2, "Enter goes to the field. A missing detail is never a pass.", Tone.Note);
+            area.PutWrapped(1, y, 2, row.State == PunchRows.Unchecked
+                ? "Enter goes to the value, to be held against the maker's sheet. Until then this is no pass."
+                : "Enter goes to the field. A missing detail is never a pass.", Tone.Note);
             return;
         }
         if (row.Finding is not { } finding)
@@ -159,16 +184,25 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
     }
 }
 
+/// <summary>Which finding was picked; other figures of it are another one.</summary>
+internal readonly record struct PickedFinding(string Check, string Subject, string Figures)
+{
+    public static PickedFinding Of(Finding finding) => new(finding.Check.Id, finding.Subject.Id, finding.Found.Message.Figures);
+}
+
 /// <summary>A finding or a hand-written item.</summary>
 internal sealed record PunchRow(Item Subject, Phase? Phase, string State, Tone Tone, string Text, Finding? Finding, PunchItem? Item, FieldRef? FillIn = null);
 
 /// <summary>The rows of the list.</summary>
 internal static class PunchRows
 {
+    /// <summary>What stands before a value that nobody checked, among what checks wait for.</summary>
+    public const string Unchecked = "unread";
+
     public static IReadOnlyList<PunchRow> Of(PunchScreen screen, ScreenContext context)
     {
         if (screen.WantsFacts)
-            return [.. Wanted(context).Where(r => Fits(r, screen, context))];
+            return [.. Wanted(context).Concat(Unread(context)).Where(r => Fits(r, screen, context))];
         var findings = context.Report.Findings.Where(f => f.Open || screen.Closed).Select(f => new PunchRow(f.Subject, f.Check.Phase,
             f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, context.Report.Said(f),
                 f, null));
@@ -179,7 +213,8 @@ internal static class PunchRows
     }
 
     private static bool Fits(PunchRow row, PunchScreen screen, ScreenContext context) => (screen.Only is null || row.Phase == screen.Only)
-        && (screen.Search.Length == 0 || Filtering.Fits($"{row.State} {context.House.NameOf(row.Subject)} {row.Phase?.Full()} {row.Text}", screen.Search));
+        && (screen.Search.Length == 0 || Filtering.Fits(
+            $"{row.State} {context.House.NameOf(row.Subject)} {row.Phase?.Full()} {row.Text} {row.Finding?.Check.Id}", screen.Search));
 
     /// <summary>Each fact that checks wait for, once, with the checks that wait: the earliest phase first.</summary>
     private static IEnumerable<PunchRow> Wanted(ScreenContext context) => context.Report.Missing
@@ -187,4 +222,23 @@ internal static class PunchRows
         .OrderBy(g => g.Min(m => m.Check.Phase))
         .Select(g => new PunchRow(context.House.Find(g.Key.Field.Item) ?? g.First().Subject, g.Min(m => m.Check.Phase), "blank", Tone.Note,
             $"Missing: {g.Key.Missing.In(context.House)}. Waiting: {string.Join(", ", g.Select(m => m.Check.Title).Distinct())}.", null, null, g.Key.Field));
+
+    /// <summary>Each value of a sheet that nobody checked and that checks pass by, once, with these checks: none of them is a pass yet.</summary>
+    private static IEnumerable<PunchRow> Unread(ScreenContext context) => context.Report.Unread
+        .SelectMany(u => u.Values, (u, value) => (u.Check, u.Subject, Value: value))
+        .GroupBy(u => u.Value)
+        .OrderBy(g => g.Min(u => u.Check.Phase))
+        .Select(g => (Part: context.House.Find(g.Key.Item)!, Passing: g))
+        .Select(g => new PunchRow(g.Part, g.Passing.Min(u => u.Check.Phase), Unchecked, Tone.Caution,
+            $"Passes by a value nobody checked: {LabelOf(g.Part, g.Passing.Key, context)}. {NumberText.Counted(g.Passing.Count(), "check")}: "
+                + string.Join("; ", g.Passing.GroupBy(u => u.Check, u => context.House.NameOf(u.Subject)).Select(c => $"{c.Key.Title} ({Few([.. c])})")) + ".",
+            null, null, g.Passing.Key));
+
+    private static string LabelOf(Item part, FieldRef value, ScreenContext context) =>
+        FactTable.Find(part.Kind, value.Field) is { } fact ? $"{fact.Label} {fact.ShowOf(part, context.House)}" : value.Field;
+
+    private static string Few(List<string> names) => names.Count <= MostNames ? string.Join(", ", names)
+        : $"{string.Join(", ", names.Take(MostNames))} and {NumberText.Plain(names.Count - MostNames)} more";
+
+    private const int MostNames = 3;
 }

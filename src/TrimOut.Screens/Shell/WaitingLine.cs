@@ -27,13 +27,29 @@ internal static class WaitingLine
                 + $"{NumberText.Counted(parts, "part")} (9){(rest == 0 ? "" : "; " + others)}";
     }
 
-    /// <summary>How many checks of a unit wait, and how many of them for makers' sheets, with the keys that lead there; empty where none waits.</summary>
+    /// <summary>
+    /// How many checks of a unit wait, how many of them for makers' sheets, and how many of these pass by values that nobody checked, with the keys
+    /// that lead there; empty where none waits.
+    /// </summary>
     public static string Of(CheckReport report, Unit unit)
     {
-        var missing = report.MissingAbout(unit).ToList();
-        var sheets = missing.Count(report.WaitsForSheet);
-        return missing.Count == 0 ? "" : $"{Waiting.Of(missing)} (m){(sheets == 0 ? "" : $"; {NumberText.Plain(sheets)} for makers' sheets (9)")}";
+        var (missing, unread) = (report.MissingAbout(unit).ToList(), report.UnreadAbout(unit).ToList());
+        var sheets = missing.Count(report.WaitsForSheet) + unread.Count;
+        return missing.Count + unread.Count == 0 ? ""
+            : $"{Waiting.Of(missing, unread)} (m){(sheets == 0 ? "" : $"; {NumberText.Plain(sheets)} for makers' sheets (9)")}"
+                + (unread.Count == 0 ? "" : $", {Passing(unread.Count)}");
     }
+
+    /// <summary>The same in one short line.</summary>
+    public static string Brief(CheckReport report, Unit unit)
+    {
+        var (missing, unread) = (report.MissingAbout(unit).Count(), report.UnreadAbout(unit).Count());
+        return $"{NumberText.Counted(missing + unread, "check waits", "checks wait")} (m){(unread == 0 ? "" : $", {Passing(unread)}")}";
+    }
+
+    /// <summary>How many of those that wait pass by such values.</summary>
+    public static string Passing(int unread) =>
+        $"{NumberText.Counted(unread, "passes", "pass")} by values nobody checked";
 
     /// <summary>For the top line of every screen, shorter and shorter; empty where nothing waits.</summary>
     /// <param name="report">What is waited for.</param>

@@ -4,6 +4,8 @@ using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
+using TrimOut.Screens.InService;
+using TrimOut.Screens.People;
 using TrimOut.Screens.Sheets;
 using TrimOut.Screens.Shell;
 
@@ -48,6 +50,8 @@ internal static class WalkKeys
         new KeyAction<WalkScreen>("d", "All details", "All details of this one.",
             (s, context) => Transition.Open(s, SheetScreen.At(SheetOf.Holding(context.House, s.Subject(context)!.Item), context.House)))
             { Disabled = NoStep, OnBar = false },
+        PeopleKeys.Opening<WalkScreen>(),
+        ServiceKeys.Opening<WalkScreen>((s, context) => s.Subject(context) is JobItself ? null : s.Subject(context)?.Item),
         new KeyAction<WalkScreen>("f", "Findings", "Goes to the field that fixes the worst finding.", (s, context) =>
             s.Subject(context) is { } subject && (subject is Unit unit ? UnitCard.Around(context, unit).FirstOrDefault()
                 : context.Report.About(subject).FirstOrDefault(x => x.Open)) is { } finding

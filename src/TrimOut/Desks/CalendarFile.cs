@@ -16,14 +16,17 @@ internal static class CalendarFile
     public static string Beside(string house) => Path.ChangeExtension(house, null) + "-visits.ics";
 
     /// <summary>Writes it whole or not at all; over a file only where TrimOut wrote that.</summary>
+    /// <param name="path">Where.</param>
+    /// <param name="log">The house with its history.</param>
+    /// <param name="today">The day on which it is written.</param>
     /// <returns>The file, or why it was not written.</returns>
-    public static Result<string> Write(string path, HouseLog log)
+    public static Result<string> Write(string path, HouseLog log, DateOnly today)
     {
         if (PlainFile.NameOf(path) is { } other)
             return new Refusal($"{path} is {other}, not a file.");
         if (File.Exists(path) && !Encoding.UTF8.GetString(DiskStart(path)).Contains(VisitCalendar.Maker, StringComparison.Ordinal))
             return new Refusal($"{path} is there already, and TrimOut did not write it. Name another file.");
-        OwnFile.Write(path, Encoding.UTF8.GetBytes(VisitCalendar.Write(log)));
+        OwnFile.Write(path, Encoding.UTF8.GetBytes(VisitCalendar.Write(log, today)));
         return path;
     }
 

@@ -5,6 +5,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using TrimOut.Core;
 using TrimOut.Core.Checks;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 
@@ -17,7 +18,11 @@ internal static class CheckVerb
     {
         var path = Common.AnyHouse();
         var json = new Option<bool>("--json") { Description = "Write JSON rather than text." };
-        var waiting = new Option<bool>("--all-made") { Description = "Ask for every check to be made: end with 1 also while one waits for a detail." };
+        var waiting = new Option<bool>("--all-made")
+        {
+            Description = "Ask for every check to be made: end with 1 also while one waits for a detail, or passes only by a value that nobody checked against "
+                + "its maker's sheet.",
+        };
         var verb = new Command("check", "Hold a house against every check. Ends with 1 when there are open stops. 0 says only that none was found: checks that "
             + "wait for details were not made, and are counted in the last line.") { path, json, waiting, Common.GoOn };
         verb.SetAction(parsed =>
@@ -25,7 +30,7 @@ internal static class CheckVerb
             var look = Look.By(parsed);
             var report = CheckReport.Of(look.At(parsed.GetRequiredValue(path)).House);
             Console.Out.Write(parsed.GetValue(json) ? ShownText.Json(Json(report)) : Text(report));
-            return look.End(report.OpenStops.Any() || (parsed.GetValue(waiting) && !report.Missing.IsEmpty) ? ExitCode.OpenStops : ExitCode.Fine);
+            return look.End(report.OpenStops.Any() || (parsed.GetValue(waiting) && !report.Waiting.None) ? ExitCode.OpenStops : ExitCode.Fine);
         });
         return verb;
     }
@@ -46,14 +51,23 @@ internal static class CheckVerb
         foreach (var missing in report.Missing)
             text.Append(CultureInfo.InvariantCulture,
                 $"missing {report.House.NameOf(missing.Subject)}: {missing.NotChecked.Missing.In(report.House)} [{missing.Check.Id}]\n");
+        foreach (var unread in report.Unread)
+            text.Append(CultureInfo.InvariantCulture,
+                $"unread  {report.House.NameOf(unread.Subject)}: passes by values that nobody checked: {Values(report, unread)} [{unread.Check.Id}]\n");
         if (report.WaitingForSheets is { None: false } sheets)
             text.Append(CultureInfo.InvariantCulture, $"{NumberText.Counted(sheets.Checks, "check waits", "checks wait")} for "
                 + $"{NumberText.Counted(sheets.Facts, "value")} of makers' sheets: trimout kit lists the parts\n");
+        var unreads = report.Unread.IsEmpty ? "" : $", {NumberText.Counted(report.Unread.Length, "passes", "pass")} by values that nobody checked";
         text.Append(CultureInfo.InvariantCulture,
             $"{NumberText.Counted(report.OpenStops.Count(), "open stop")}, {NumberText.Counted(report.Findings.Length, "finding")}, " +
-                $"{report.Missing.Length} not checked, {report.Passed} fine\n");
+                $"{report.Missing.Length} not checked{unreads}, {report.Passed} fine\n");
         return text.ToString();
     }
+
+    private static string Values(CheckReport report, PassedUnread unread) => string.Join(", ", unread.Values.Select(v => LabelOf(report.House, v)));
+
+    private static string LabelOf(House house, FieldRef value) => house.Find(value.Item) is { } part && FactTable.Find(part.Kind, value.Field) is { } fact
+        ? $"{fact.Label} of {house.NameOf(part)}" : value.Field;
 
     internal static string Json(CheckReport report)
     {
@@ -90,6 +104,17 @@ internal static class CheckVerb
             {
                 Begin(json, report, missing.Check, missing.Subject);
                 json.WriteString("missing", missing.NotChecked.Missing.In(report.House));
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+            json.WriteStartArray("passedUnread");
+            foreach (var unread in report.Unread)
+            {
+                Begin(json, report, unread.Check, unread.Subject);
+                json.WriteStartArray("values");
+                foreach (var value in unread.Values)
+                    json.WriteStringValue(LabelOf(report.House, value));
+                json.WriteEndArray();
                 json.WriteEndObject();
             }
             json.WriteEndArray();

@@ -29,7 +29,7 @@ internal static class KitVerb
                 var facts = SheetValues.IsNoCover(house, part) ? [] : SheetValues.Of(part).ToHashSet();
                 Console.Out.WriteLine(string.Join('\t', KebabCase.Of(part.Kind), house.NameOf(part), NumberText.Plain(facts.Count),
                     NumberText.Plain(SheetValues.BlankIn(part).Count(facts.Contains)), NumberText.Plain(SheetValues.NotHeldIn(part).Count(facts.Contains)),
-                    NumberText.Plain(report.MissingOf(part).Count())));
+                    NumberText.Plain(report.MissingOf(part).Count() + report.UnreadOf(part).Count())));
             }
             return look.End(ExitCode.Fine);
         });
@@ -140,6 +140,7 @@ internal static class KitVerb
             var says = part.About.ContainsKey(AboutSheet.HeldBy) && part.About.ContainsKey(AboutSheet.HeldOn);
             Common.Say($"{NumberText.Counted(notHeld, "value is", "values are")} taken as not checked against a sheet. "
                 + (part.HeldAgainstOther is { } other ? $"The file says that its values were checked against another one: {other}."
+                    : part.HeldAgainstUnknown is { } unknown ? $"The file says that they were held against no {unknown} known: check again."
                     : says ? "The file marks them so, with a ? before the name."
                     : $"A file says who checked its values and when: {AboutSheet.HeldBy}, {AboutSheet.HeldOn}."));
         }

@@ -22,26 +22,29 @@ internal static class PeopleVerb
         };
         var verb = new Command("people",
             "List who has a part in the job, who comes when, and which boxes are not here, a line each with tabs between: contact, name, part, number; "
-                + "visit, day, what, state, who is expected, from, hours, what must be ready before; box, unit, day expected, how it stands, reorder; "
+                + "visit, day, what, state, who is expected, from, hours, what must be ready before, done? where it may be done; box, unit, day expected, "
+                + "how it stands, reorder; "
                 + "order, last day, day on which the boxes are needed, units.") { path, calendar, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
             var log = look.At(parsed.GetRequiredValue(path));
             var house = log.House;
+            var today = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
             foreach (var contact in house.Contacts)
                 Say("contact", contact.Name, contact.Show(ContactFacts.Part), contact.Show(ContactFacts.Telephone));
             var open = VisitPlan.Open(house);
             foreach (var visit in house.Visits)
                 Say("visit", visit.Show(VisitFacts.On), visit.Name, visit.Show(VisitFacts.State), string.Join(", ", visit.Expected.Select(c => c.Name)),
                     visit.Show(VisitFacts.From), visit.Show(VisitFacts.Lasts),
-                    string.Join("; ", VisitPlan.Before(visit, open).Select(b => $"{b.Phase.Full()}: {string.Join(", ", b.Who)}")));
-            foreach (var box in AwaitedBox.Of(house, CheckReport.Of(house), DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)))
+                    string.Join("; ", VisitPlan.Before(visit, open).Select(b => $"{b.Phase.Full()}: {string.Join(", ", b.Who)}")),
+                    VisitPlan.IsItDone(visit, open, today) is null ? "" : "done?");
+            foreach (var box in AwaitedBox.Of(house, CheckReport.Of(house), today))
                 Say("box", box.Unit.Tag, box.Unit.Show(UnitFacts.ExpectedOn), box.Why.In(house), box.Reorder ? "reorder" : "");
             if (VisitPlan.Order(house) is { } due)
                 Say("order", Iso(due.By), Iso(due.Needed), string.Join(", ", due.Units));
             if (parsed.GetValue(calendar) is { } file)
-                CalendarFile.Write(file, log).OrEnd(ExitCode.CannotCreate);
+                CalendarFile.Write(file, log, today).OrEnd(ExitCode.CannotCreate);
             return look.End(ExitCode.Fine);
         });
         return verb;

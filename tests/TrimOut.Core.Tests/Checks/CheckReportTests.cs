@@ -198,11 +198,15 @@ public class CheckReportTests
         Assert.All(expected.Keys, key => Assert.Equal(expected[key], actual[key]));
     }
 
+    private static readonly Comparer<FieldRef> ByName = Comparer<FieldRef>.Create((a, b) => string.CompareOrdinal(a.ToString(), b.ToString()));
+
     private static void Same(CheckReport expected, CheckReport actual)
     {
         Assert.Equal(expected.Findings.Select(f => (f.Check, f.Subject.Id, f.Found, f.Waiver?.Id)),
             actual.Findings.Select(f => (f.Check, f.Subject.Id, f.Found, f.Waiver?.Id)));
         Assert.Equal(expected.Missing.Select(m => (m.Check, m.Subject.Id, m.NotChecked)), actual.Missing.Select(m => (m.Check, m.Subject.Id, m.NotChecked)));
+        Assert.Equal(expected.Unread.Select(u => (u.Check, u.Subject.Id, string.Join(' ', u.Values.Order(ByName)), u.Passed)),
+            actual.Unread.Select(u => (u.Check, u.Subject.Id, string.Join(' ', u.Values.Order(ByName)), u.Passed)));
         Assert.Equal(expected.Passed, actual.Passed);
         Assert.All(actual.Findings.Select(f => f.Subject).Concat(actual.Missing.Select(m => m.Subject)), s => Assert.Same(actual.House.Find(s.Id), s));
     }

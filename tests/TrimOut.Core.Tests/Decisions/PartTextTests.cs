@@ -11,8 +11,8 @@ namespace TrimOut.Core.Tests.Decisions;
 
 public class PartTextTests
 {
-    private const string Panel = "trimout-part: 1\nkind: panel-type\nname: Panel\nsheet: Sheet of the panel\nedition: B\nheld-by: Ash\nheld-on: 2026-03-02\n\n"
-        + "outputs: 7\n? supply: 21 V\n";
+    private const string Panel = "trimout-part: 1\nkind: panel-type\nname: Panel\nsheet: Sheet of the panel\nedition: B\nheld-by: Ash\nheld-on: 2026-03-02\n"
+        + "held-sheet: Sheet of the panel\nheld-edition: B\n\noutputs: 7\n? supply: 21 V\n";
 
     [Fact]
     public void APartReadsAsItWasWritten() => Assert.All(new TestJob().House.Items.Values.Where(i => FactTable.IsKit(i.Kind)), item =>
@@ -159,6 +159,24 @@ public class PartTextTests
         Assert.Equal(other, part.HeldAgainstOther);
         Assert.Equal(other is null, part.Values.Any(v => v.Held));
         Assert.Equal(other is null, TakePart.LosesChecked(job.House, part).IsEmpty);
+    }
+
+    /// <summary>Whoever takes the line out by hand says of no edition that the values were held against it: it is no way round the sheet.</summary>
+    [Theory]
+    [InlineData("edition")]
+    [InlineData("sheet")]
+    public void AFileThatNamesAnEditionAndNotTheOneItsValuesWereHeldAgainstHasNoCheckedValue(string name)
+    {
+        var job = new TestJob();
+        Item Panel() => job.House.ItemsOf(ItemKind.PanelType).Single();
+        foreach (var (of, said) in new[] { (AboutSheet.Sheet, "Sheet 4"), (AboutSheet.Edition, "A") })
+            job.Do(SetFact.Typed(job.House, Panel(), AboutSheet.Of(ItemKind.PanelType, of), said));
+        job.Do(KitCheck.All(job.House, Panel()));
+        var text = PartText.Write(PartSheet.Of(job.House, Panel()));
+        Assert.Null(PartText.Read(text).Value.HeldAgainstUnknown);
+        var part = PartText.Read(string.Join('\n', text.Split('\n').Where(l => !l.StartsWith($"held-{name}:", StringComparison.Ordinal)))).Value;
+        Assert.Equal(name, part.HeldAgainstUnknown);
+        Assert.DoesNotContain(part.Values, v => v.Held);
     }
 
     [Fact]

@@ -14,6 +14,9 @@ public class QuickServiceTests
     [InlineData("Hall battery changed 2027-02-01", "Hall battery changed 2027-02-01")]
     [InlineData("yearly visit 2027-10-01 @Bo", "yearly visit 2027-10-01")]
     [InlineData("panel P1 Part Replaced", "P1 part replaced 2027-03-02")]
+    [InlineData("W01 W01 replaced", "W01 replaced 2027-03-02")]
+    [InlineData("W01 w01 motor-replaced yesterday", "W01 motor replaced 2027-03-01")]
+    [InlineData("P1 panel P1 part replaced", "P1 part replaced 2027-03-02")]
     public void ALineSaysWhatItWasDoneToWhatWasDoneAndWhen(string line, string name)
     {
         var job = ServedHouse.Of();
@@ -43,6 +46,7 @@ public class QuickServiceTests
     [InlineData("Attic replaced, serial X-1", "Only a unit that was replaced has another serial")]
     [InlineData("W01 replaced, refused", "Write the number of the claim before what became of it")]
     [InlineData("@Kitchen replaced", "Kitchen can't be in service")]
+    [InlineData("W01 W02 replaced", "W01 and W02 both stand there: write the one that it was done to.")]
     public void WhatCanNotBeReadIsRefusedWithWhatToDo(string line, string reason)
     {
         var read = QuickService.Read(ServedHouse.Of().House, line, Today);

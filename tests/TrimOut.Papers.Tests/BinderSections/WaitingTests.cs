@@ -16,7 +16,11 @@ public class WaitingTests
         Assert.True(waiting > 1);
         Assert.Contains($"{waiting} checks that could not be made yet", Binder.Paper.Write(data).Markdown, StringComparison.Ordinal);
         var page = Binder.Paper.Page(data);
-        Assert.Contains($": {waiting}.", Assert.Single(page.SaidUnder("Still to be checked")), StringComparison.Ordinal);
+        var said = Assert.Single(page.SaidUnder("Still to be checked"));
+        Assert.Contains($": {waiting}.", said, StringComparison.Ordinal);
+        Assert.True(data.Report.Unread.Length > 1);
+        Assert.EndsWith($"by values that nobody checked against a maker's sheet: {data.Report.Unread.Length}. They are no pass yet.", said,
+            StringComparison.Ordinal);
         Assert.DoesNotContain("None.", page.SaidUnder("Still to be fixed"));
     }
 

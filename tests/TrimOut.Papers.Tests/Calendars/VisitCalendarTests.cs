@@ -90,6 +90,14 @@ public class VisitCalendarTests
     }
 
     [Fact]
+    public void AVisitOfAnEarlierDayIsAskedAbout()
+    {
+        var events = Events(VisitCalendar.Write(Job().Scribe.Log, new DateOnly(2026, 3, 29)));
+        Assert.StartsWith("Was planned for 2026-03-28: is it done?\n", Of(events[0], "DESCRIPTION").Value, StringComparison.Ordinal);
+        Assert.DoesNotContain(events[1], l => l.Value.Contains("is it done?", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void TheSameHouseGivesTheSameFile()
     {
         var log = Job().Scribe.Log;

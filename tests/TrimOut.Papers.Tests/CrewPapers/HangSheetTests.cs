@@ -36,6 +36,23 @@ public class HangSheetTests
         Assert.Contains(rows, r => r is ["W02A", "______", _, _, _, "______", ..]);
     }
 
+    /// <summary>A support that is needed and whose place nobody knows yet is a blank: a dash would say that there is none, beside a "yes".</summary>
+    [Fact]
+    public void ASupportWhosePlaceIsNotKnownYetIsABlankAndNoDash()
+    {
+        var job = FinishedHouse.Build();
+        job.SayOf(job.House.NameOf(job.Unit("W02A").Kind!.Item), CoveringKindFacts.CentreFrom, "40");
+        foreach (var unit in (string[])["W02A", "W02B"])
+        {
+            foreach (var fact in ((Fact[])[UnitFacts.OrderWidth, UnitFacts.PartWidth]).Where(f => job.Unit(unit).Item.Latest(f)?.Stored is not null))
+                job.Do(SetFact.Typed(job.House, job.Unit(unit).Item, fact, ""));
+        }
+        var rows = HangSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).QuerySelectorAll("tbody tr")
+            .Select(r => r.Children.Select(c => c.TextContent).ToList());
+        Assert.Contains(rows, r => r is ["W02A", _, _, _, _, _, _, { } support] && support.StartsWith("yes", StringComparison.Ordinal));
+        Assert.Contains(rows, r => r is ["W02A", "______", _, "______", _, "______", ..]);
+    }
+
     [Fact]
     public void HowHighAnOutsideMountHangsStandsBesideItsBrackets()
     {

@@ -77,8 +77,8 @@ public class AltTextTests
         var house = FinishedHouse.Build().SayOf("Roller", CoveringKindFacts.Tube, "1 1/2").SayOf("Roller", CoveringKindFacts.FabricThickness, "0.02")
             .SayOf("Roller", CoveringKindFacts.Setback, "1/4");
         Assert.Contains(Titles("hang-sheet", FinishedHouse.Data(house.Scribe.Log), "en"),
-            t => t.StartsWith("Section of W01, room on the left, glass on the right: tube 1 1/2\", ", StringComparison.Ordinal)
-                && t.Contains("set back 1/4\"", StringComparison.Ordinal));
+            t => t.StartsWith("Section of W01, room on the left, glass on the right: tube 1 1/2\"\u00A0?, ", StringComparison.Ordinal)
+                && t.Contains("set back 1/4\"\u00A0?, ", StringComparison.Ordinal));
     }
 
     private static List<string> Titles(string paper, PaperData data, string language)

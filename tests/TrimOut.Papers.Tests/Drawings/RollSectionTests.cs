@@ -1,8 +1,12 @@
 using System.Globalization;
 using System.Xml.Linq;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
+using TrimOut.Testing;
 
 namespace TrimOut.Papers.Tests.Drawings;
 
@@ -20,6 +24,22 @@ public class RollSectionTests
         var sections = SampleJobs.Data(sample).House.Windows.SelectMany(RollSection.Alike).ToList();
         Assert.NotEmpty(sections);
         Assert.All(sections, TagsStandClear);
+    }
+
+    /// <summary>The tube is of a sheet that nobody checked, the depth was measured: the mark stands behind the one and not behind the other.</summary>
+    [Fact]
+    public void InWordsTheMarkStandsBehindTheValueThatNobodyChecked()
+    {
+        var job = new TestJob().Window("W01").Say("W01", WindowFacts.RoughHeight, "60").Say("W01", WindowFacts.Depth, "4 1/2");
+        foreach (var part in job.House.Items.Values.Where(i => FactTable.IsKit(i.Kind) && SheetValues.NotHeldIn(i).Any()).ToList())
+            job.Do(KitCheck.All(job.House, part));
+        Assert.DoesNotContain("?", Described(), StringComparison.Ordinal);
+        job.SayOf("Roller", CoveringKindFacts.Tube, "1 3/4");
+        Assert.Contains("tube 1 3/4\"\u00A0?", Described(), StringComparison.Ordinal);
+        Assert.Matches("full roll [^,]*\u00A0\\?, set back", Described());
+        Assert.EndsWith("depth of the opening 4 1/2\"", Described(), StringComparison.Ordinal);
+
+        string Described() => RollSection.Describe(RollSection.Alike(job.House.Windows[0]).Single()).Plain(Words.English);
     }
 
     private static void TagsStandClear(IReadOnlyList<Unit> alike)

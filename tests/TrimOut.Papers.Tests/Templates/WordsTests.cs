@@ -72,8 +72,10 @@ public class WordsTests
         }
         // What depends on a count, on a day to come, or on a plan that is not proven.
         asked.UnionWith(["1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items",
-            "1 check that could not be made yet", "{0} checks that could not be made yet", "planned for {0}", "Second, apart",
-            "Second, to frame", "1 thing is wrong that this paper is about:", "{0} things are wrong that this paper is about:", "1 box", "{0} boxes",
+            "1 check that could not be made yet", "{0} checks that could not be made yet",
+            "Is it done?", "{0} was planned for {1}, and nobody said that it took place.", "Every step of {0} is marked, and {1} is still planned.",
+            "planned for {0}", "Second, apart", "Second, to frame", "1 thing is wrong that this paper is about:",
+            "{0} things are wrong that this paper is about:", "1 box", "{0} boxes",
             "1 run waits to be cut and has no length yet: it may take more boxes.",
             "{0} runs wait to be cut and have no length yet: they may take more boxes.", "Nothing can be planned yet.",
             "Nothing of it may be cut yet.", "Less of the allowance is cut where the cable may be no longer: {0}.", "{0} {1}, not {2}",

@@ -69,6 +69,7 @@ public class SheetMarksTests
         {
             section = line.StartsWith('#') ? line.TrimStart('#', ' ') : section;
             if (!Counting.Contains(section) && !line.Contains("Stop first.", StringComparison.Ordinal) && !line.StartsWith("A ?", StringComparison.Ordinal)
+                && !line.StartsWith("Checks that pass only by values that nobody checked", StringComparison.Ordinal)
                 && !line.StartsWith("Written on ", StringComparison.Ordinal)
                 && !line.StartsWith("|--", StringComparison.Ordinal)
                 && lines.ElementAtOrDefault(at + 1)?.StartsWith("|--", StringComparison.Ordinal) != true)

@@ -67,6 +67,20 @@ public class DrawingTests
         Assert.InRange(at, least, most);
     }
 
+    /// <summary>The room of the head cover was checked, the tube was not: the mark stands behind the roll and not behind the room.</summary>
+    [Fact]
+    public void TheWordsOfARollMarkWhatNobodyChecked()
+    {
+        var job = new TestJob().Window("W01").Say("W01", WindowFacts.RoughHeight, "60").Add(ItemKind.HeadCover, "Box").Say("W01", UnitFacts.HeadCover, "Box")
+            .SayOf("Box", HeadCoverFacts.RoomInside, "6");
+        foreach (var part in job.House.Items.Values.Where(i => FactTable.IsKit(i.Kind) && Core.Kits.SheetValues.NotHeldIn(i).Any()).ToList())
+            job.Do(Core.Decisions.KitCheck.All(job.House, part));
+        job.SayOf("Roller", CoveringKindFacts.Tube, "1 3/4");
+        var frame = new Frame(90, 24);
+        RollDrawing.Draw(frame.All, job.House.Units[0], Glyphs.Drawn);
+        Assert.Matches("the roll takes [^,]*\"\u00A0\\?, inside is 6\"\\.", frame.ToText());
+    }
+
     [Theory]
     [MemberData(nameof(Windows))]
     public void TextsOfAWindowOverwriteNeitherItsFrameNorEachOther(int size, int unitsOnIt, string side)

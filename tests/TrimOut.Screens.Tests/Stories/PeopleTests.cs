@@ -37,7 +37,7 @@ public class PeopleTests
     {
         using var user = At(new TestJob().Window("W01"), width, height);
         user.Press("P", "n").Type("Ash Example, crew, 555 0101").Press("n").Type("Bo Example, electrician, 555 0102");
-        user.Press("N").Type("2026-09-07 Hang upstairs @Ash").Sees("PAST, not marked: Hang upstairs").Sees("555 0101");
+        user.Press("N").Type("2026-09-07 Hang upstairs @Ash").Sees("IS IT DONE? Hang upstairs").Sees("555 0101").Sees("Was planned for 2026-09-07");
         user.Press("enter").Sees("Expected: Bo Example");
         var sheet = (SheetScreen)user.Shell.Screen;
         var bo = user.House.Contacts.Single(c => c.Name == "Bo Example");

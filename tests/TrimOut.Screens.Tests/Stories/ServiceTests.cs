@@ -55,6 +55,31 @@ public class ServiceTests
         Assert.IsType<SheetScreen>(user.Shell.Screen);
     }
 
+    /// <summary>The line begins with the unit already; whoever types it once more means it once.</summary>
+    [Fact]
+    public void TheTagThatStandsThereAndIsTypedOnceMoreIsTakenOnce()
+    {
+        using var user = At(Accepted());
+        user.Press("H", "n").Write("W01 W01 replaced").Sees("W01 replaced on 2027-03-02").Press("enter");
+        Assert.Equal("W01 replaced 2027-03-02", Assert.Single(user.House.Services).Name);
+    }
+
+    [Fact]
+    public void EverythingThatIsDueIsReachedByTheArrowsHoweverMuchItIs()
+    {
+        var job = Accepted().SayOf("Test house", HouseFacts.WarrantyTerm, "six months");
+        foreach (var tag in (string[])["W03", "W04", "W05", "W06", "W07", "W08", "W09"])
+        {
+            job.Window(tag).Say(tag, UnitFacts.Serial, $"A-{tag}").Mark(tag, "clicked-in");
+            job.Do(QuickService.Read(job.House, $"{tag} replaced, serial B-{tag}", new DateOnly(2027, 3, 1)));
+        }
+        using var user = At(job);
+        user.Press("H").Sees("Due: 8, first.").DoesNotSee("trimout service");
+        user.Press("home").Sees("W03 replaced 2027-03-01, to be done again").Press("down", "down", "down", "down", "down", "down")
+            .Sees("W09 replaced 2027-03-01, to be done again").Press("down").Sees("The crew's warranty ends on 2027-03-31");
+        user.Press("enter").Sees("Move to something that was done first.");
+    }
+
     [Fact]
     public void OneUndoBringsTheUnitBackAsItWas()
     {

@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Screens.Kit;
@@ -82,6 +83,43 @@ public class SheetInHandTests
         using var user = new TerminalUser(_desk, _job.Scribe);
         user.Press("9", "O").Sees("edition rev C, Roller-1.part.txt").Sees("edition rev D, Roller-2.part.txt");
         user.Press("down").Sees("Then found: STOP Roller: ");
+    }
+
+    /// <summary>Nine files that can't be read, and one that can: each is reached with its reason, and their number is said.</summary>
+    [Fact]
+    public void EveryFileThatCanNotBeReadIsReachedWithItsReason()
+    {
+        _desk.Kept.Add(PartText.Read("trimout-part: 1\nkind: hub-type\nname: Attic hub\ndevices: 7\n").Value);
+        _desk.Broken.AddRange(Enumerable.Range(1, 9).Select(n => $"part-{n}.part.txt: Line {n}: write a name, a colon and a value."));
+        using var user = new TerminalUser(_desk, _job.Scribe);
+        user.Press("9", "O").Sees("9 files of it can't be read: they stand last").Sees("Attic hub");
+        for (var n = 1; n <= 9; n++)
+            user.Press("down").Sees($"part-{n}.part.txt: Line {n}: write a name").Sees("nothing of it is taken");
+        user.Press("enter").Sees("This file can't be read.");
+        user.Press("/").Type("part-7").Sees("part-7.part.txt").DoesNotSee("part-8.part.txt");
+    }
+
+    [Fact]
+    public void AFileThatNoLongerSaysItsHeldEditionIsToBeCheckedAgain()
+    {
+        _desk.Kept.Add(PartText.Read("trimout-part: 1\nkind: hub-type\nname: Attic hub\nedition: C\nheld-by: Ash\nheld-on: 2026-03-02\ndevices: 7\n").Value);
+        using var user = new TerminalUser(_desk, _job.Scribe, width: 130);
+        user.Press("9", "O").Sees("0 of 1 value checked").Sees("held against no edition known: check again");
+    }
+
+    /// <summary>A box has a length, whatever its sheet says: what nobody was asked for is not said to be missing on the sheet.</summary>
+    [Fact]
+    public void OnlyWhatWasAskedAndLeftCountsAsNotFoundOnTheSheet()
+    {
+        var scribe = new Scribe(new MemoryStore(), new FakeTimeProvider(), "Ash");
+        Assert.True(NewHouse.Begin("Blank house", Core.Units.DisplayUnits.Inches).Then(scribe.Record).Ok);
+        using var user = new TerminalUser(_desk, scribe, width: 110, height: 40);
+        user.Press("9");
+        while (((KitScreen)user.Shell.Screen).Current(user.Shell.Context)!.Kind != ItemKind.CableType)
+            user.Press("down");
+        user.Press("s").DoesNotSee("Not found on the sheet").Sees("blank and not asked yet.");
+        user.Press("enter").Type("Sheet 4").Type("A").Press("enter").Sees("Stranding").Press("enter");
+        user.Press("esc").Sees("Not found on the sheet, 1: Stranding.").DoesNotSee("Box length;");
     }
 
     [Fact]

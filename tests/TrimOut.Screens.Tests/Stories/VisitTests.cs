@@ -41,4 +41,11 @@ public class VisitTests
         using var user = new TerminalUser(new TestDesk(Clock), job.Scribe);
         user.Press("P").Sees(said).Sees("to be here on 2026-03-20: W01");
     }
+
+    [Fact]
+    public void FromAWalkTheKeysOfPeopleAndOfServiceDoWhatTheyDoOnTheJobSheet()
+    {
+        using var user = new TerminalUser(new TestDesk(Clock), new TestJob().Window("W01").Scribe);
+        user.Press("2", "P").Sees("People and dates").Press("esc").Sees("Walk: Walk-through").Press("H").Sees("In service");
+    }
 }

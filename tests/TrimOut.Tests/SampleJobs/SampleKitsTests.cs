@@ -39,6 +39,17 @@ public class SampleKitsTests
         new[] { "canal-house", "orchard-cottage", "ridge-house" }
             .Select(s => Figures(HouseOf(s), ItemKind.CoveringKind)[$"{kind}: {CoveringKindFacts.Setback.Label}"]).Distinct().Count()));
 
+    /// <summary>Runs that are alike in two houses would be read as the table of one maker.</summary>
+    [Fact]
+    public void NoCableOfOneHasTheLongestRunOfACableOfAnother()
+    {
+        var runs = from sample in new[] { "canal-house", "orchard-cottage", "ridge-house" }
+                   let cables = SampleJob.Open(sample).House.ItemsOf(ItemKind.CableType)
+                   from run in cables.Select(c => c.Get(CableTypeFacts.LongestRun)).OfType<Length>().Distinct()
+                   select run;
+        Assert.Equal(runs.Distinct().Order(), runs.Order());
+    }
+
     /// <summary>The figures of all parts of one sort by their names: lengths to the millimetre, for inches and millimetres never agree to more.</summary>
     private static Dictionary<string, string> Figures(House house, ItemKind kind) => house.ItemsOf(kind)
         .SelectMany(part => UsualValues.All.Select(u => u.Fact).Where(f => f.Subject == kind && !Common.Contains(f) && part.Latest(f)?.Value is not null)

@@ -28,11 +28,11 @@ public sealed class EntryUnderCentreSupport : UnitCheck
         if (!subject.OnPanel || subject.Window.Mount == Mount.Outside)
             return new Outcome.DoesNotApply();
         var kind = subject.Kind;
-        if (kind?[CoveringKindFacts.CentreFrom] is not { } from)
+        if (kind?[CoveringKindFacts.CentreFrom] is null)
             return NotChecked.Of(kind, CoveringKindFacts.CentreFrom, subject, UnitFacts.Kind);
         if (subject.PartWidth is not { } width)
             return NotChecked.Of(subject.Window, WindowFacts.RoughWidth);
-        if (width < from)
+        if (subject.NeedsCentreSupport != true)
             return new Outcome.DoesNotApply();
         if (Entry.Unknown(subject) is { } unknown)
             return unknown;

@@ -29,7 +29,7 @@ internal static class CoveringParts
                 yield return new PartLine(PartGroup.Coverings, support, null, "", SheetDoesNotSay);
                 continue;
             }
-            var unknown = kind.Where(u => (u.Item.Get(UnitFacts.OrderWidth) ?? u.PartWidth) is null).ToList();
+            var unknown = kind.Where(u => u.NeedsCentreSupport is null).ToList();
             var wide = kind.Where(u => u.NeedsCentreSupport == true).ToList();
             if (wide.Count + unknown.Count > 0)
             {

@@ -25,6 +25,20 @@ public static class VisitPlan
     public static IEnumerable<OpenPhase> Before(Visit visit, ImmutableArray<OpenPhase> open) =>
         visit is { State: VisitState.Planned, Phase: { } phase } ? open.TakeWhile(o => o.Phase < phase) : [];
 
+    /// <summary>Why a visit that is still planned may be done already, so that it is asked; null where nothing says so.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="open">What is open in its house.</param>
+    /// <param name="today">The day on which it is looked at; null where only the house is to speak.</param>
+    /// <param name="steps">The list of steps; this program's where none is given.</param>
+    public static MayBeDone? IsItDone(Visit visit, ImmutableArray<OpenPhase> open, DateOnly? today, StepList? steps = null) =>
+        visit.State != VisitState.Planned ? null
+        : visit.On < today ? MayBeDone.DayIsPast
+        // Where nobody walks through a phase nothing of it was done; and whoever comes after the acceptance comes for something else.
+        : visit.On > visit.House.Job.Get(HouseFacts.AcceptedOn) ? null
+        : visit.Phase is { } phase && open.All(o => o.Phase != phase) && visit.House.Units.Any() && Progress.Of(visit.House, phase, steps).Total > 0
+            ? MayBeDone.StepsAreMarked
+        : null;
+
     /// <summary>The last day on which what is not ordered yet can be, so that its boxes come in time; null while that can't be said, or all is.</summary>
     /// <remarks>The day of the first planned visit to hang, else that of the handover, less the days that the order takes.</remarks>
     public static OrderDue? Order(House house)
@@ -36,6 +50,16 @@ public static class VisitPlan
         return units.IsEmpty || (hang ?? job.Item.Get(HouseFacts.HandoverOn)) is not { } needed || job.Item.Get(HouseFacts.OrderLead) is not { } lead
             ? null : new OrderDue(needed.AddDays(-lead), needed, units);
     }
+}
+
+/// <summary>Why a visit that is planned may be done already.</summary>
+public enum MayBeDone
+{
+    /// <summary>Its day is past.</summary>
+    DayIsPast,
+
+    /// <summary>Every step of its phase is marked.</summary>
+    StepsAreMarked,
 }
 
 /// <summary>A phase in which something is still to be done.</summary>

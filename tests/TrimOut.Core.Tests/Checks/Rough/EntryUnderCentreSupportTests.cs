@@ -28,6 +28,14 @@ public class EntryUnderCentreSupportTests
     [Fact]
     public void ANarrowUnitHasNoCentreSupport() => Wide().Say("W01", WindowFacts.RoughWidth, "107 63/64").Silent(Check, "W01");
 
+    /// <summary>The opening is at the limit, the unit ordered for it is under it: the hang sheet and the list of parts have no support either.</summary>
+    [Fact]
+    public void AUnitThatIsOrderedUnderTheLimitHasNoCentreSupport()
+    {
+        Wide().Say("W01", UnitFacts.OrderWidth, "107 3/4").Silent(Check, "W01");
+        Wide().Say("W01", UnitFacts.OrderWidth, "108").Fault(Check, "W01");
+    }
+
     [Fact]
     public void AnUnknownEntryIsNotAPass() => Wide().Forget("W01", UnitFacts.EntryFromJamb).Lacks(Check, "W01", "entry from jamb");
 

@@ -24,6 +24,16 @@ public class HousePartsTests
         Assert.Equal((1m, "units 108\" wide or wider: W01; no width yet: W03"), Line(job, "Roller: center support"));
     }
 
+    /// <summary>Outside a unit is wider than its opening, by how much nobody said yet: under the limit that is no "no", at the limit it is a "yes".</summary>
+    [Fact]
+    public void OutsideWithoutAnOverlapASupportIsLeftOpenUnderItsWidth()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Say("W01", WindowFacts.RoughWidth, "108").Say("W02", WindowFacts.RoughWidth, "107")
+            .Say("W01", WindowFacts.Mount, "outside").Say("W02", WindowFacts.Mount, "outside");
+        Assert.Equal((1m, "units 108\" wide or wider: W01; no width yet: W02"), Line(job, "Roller: center support"));
+        Assert.Equal((2m, "units 108\" wide or wider: W01, W02"), Line(job.Say("W02", WindowFacts.OverlapEachSide, "1/2"), "Roller: center support"));
+    }
+
     [Fact]
     public void ASheetThatSaysNothingIsNoCount() =>
         Assert.Null(Line(new TestJob().Window("W01").SayOf("Roller", CoveringKindFacts.CentreFrom, ""), "Roller: center support").Count);

@@ -70,4 +70,36 @@ public class VisitPlanTests
         var visit = With(line).House.Visits.Single();
         Assert.Equal((what, from, lasts), (visit.Show(VisitFacts.What), visit.Show(VisitFacts.From), visit.Show(VisitFacts.Lasts)));
     }
+
+    private static MayBeDone? Asked(TestJob job, string today) =>
+        VisitPlan.IsItDone(job.House.Visits.Single(), VisitPlan.Open(job.House), DateOnly.ParseExact(today, "yyyy-MM-dd"));
+
+    [Theory]
+    [InlineData("2026-05-03", false)]
+    [InlineData("2026-05-04", false)]
+    [InlineData("2026-05-05", true)]
+    public void AVisitWhoseDayIsPastIsAskedWhetherItIsDone(string today, bool asked) =>
+        Assert.Equal(asked ? MayBeDone.DayIsPast : null, Asked(With("2026-05-04 Hang upstairs"), today));
+
+    [Fact]
+    public void AVisitIsAskedWhetherItIsDoneOnceEveryStepOfItsPhaseIsMarked()
+    {
+        var job = With("2026-05-04 Walk-through");
+        Assert.Null(Asked(job, "2026-05-01"));
+        foreach (var walker in Progress.Walkers(job.House).ToList())
+        {
+            foreach (var step in StepList.Of(Phase.WalkThrough, walker).ToList())
+                job.Do(MarkStep.NotNeeded(Progress.Walkers(job.House).Single(w => w.Id == walker.Id), step, "seen by the builder"));
+        }
+        Assert.Equal(MayBeDone.StepsAreMarked, Asked(job, "2026-05-01"));
+        // Whoever comes after the house was accepted comes for something else, such as the yearly visit.
+        House(job, HouseFacts.AcceptedOn, "2026-05-03");
+        Assert.Null(Asked(job, "2026-05-01"));
+        House(job, HouseFacts.AcceptedOn, "");
+        job.Do(Deliver.Done(job.House.Visits.Single()));
+        Assert.Null(Asked(job, "2026-06-01"));
+    }
+
+    [Fact]
+    public void InAHouseWithoutAUnitNothingIsDone() => Assert.Null(Asked(With("2026-05-04 Hang", new TestJob()), "2026-05-01"));
 }

@@ -1,0 +1,75 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Checks;
+
+/// <summary>A value that nobody read off a sheet makes a stop go away: what passes by it is no pass.</summary>
+public class PassedUnreadTests
+{
+    private const string TooWide = "past-what-is-made";
+
+    private static TestJob Wide() => Checked(new TestJob().Window("W01").Say("W01", WindowFacts.RoughWidth, "150").Say("W01", WindowFacts.RoughHeight, "60"));
+
+    /// <summary>Every value of the kit was checked.</summary>
+    private static TestJob Checked(TestJob job)
+    {
+        foreach (var part in job.House.Items.Values.Where(i => FactTable.IsKit(i.Kind) && SheetValues.NotHeldIn(i).Any()).ToList())
+            job.Do(KitCheck.All(job.House, part));
+        return job;
+    }
+
+    private static Item Roller(TestJob job) => job.House.ItemsOf(ItemKind.CoveringKind).First(i => job.House.NameOf(i) == "Roller");
+
+    private static IEnumerable<PassedUnread> By(TestJob job, Fact fact) =>
+        job.Report.Unread.Where(u => u.Values.Contains(FieldRef.To(Roller(job), fact)));
+
+    [Fact]
+    public void AStopThatGoesAwayByAValueThatNobodyReadIsNoPass()
+    {
+        var job = Wide();
+        Assert.Contains(job.Report.OpenStops, f => f.Check.Id == TooWide);
+        Assert.Empty(job.Report.Unread);
+        var waiting = job.Report.Waiting;
+        job.SayOf("Roller", CoveringKindFacts.Widest, "200");
+        Assert.DoesNotContain(job.Report.Findings, f => f.Check.Id == TooWide);
+        var passed = Assert.Single(By(job, CoveringKindFacts.Widest), u => u.Check.Id == TooWide);
+        Assert.Equal(("W01", 1), (job.House.NameOf(passed.Subject), passed.Passed));
+        Assert.Equal(waiting.Checks + job.Report.Unread.Length, job.Report.Waiting.Checks);
+        Assert.True(job.Report.WaitingForSheets.Checks >= 1);
+    }
+
+    [Fact]
+    public void OnceTheValueWasCheckedItIsAPass()
+    {
+        var job = Wide().SayOf("Roller", CoveringKindFacts.Widest, "200");
+        var before = job.Report;
+        job.Do(KitCheck.Toggle(job.House, Roller(job), CoveringKindFacts.Widest));
+        Assert.Empty(job.Report.Unread);
+        // They are passes now, and so is that every value of the part was checked.
+        Assert.Equal(before.Passed + before.Unread.Sum(u => u.Passed) + 1, job.Report.Passed);
+    }
+
+    /// <summary>A unit needs no support by the width that the sheet is said to have: that its rule does not apply rests on the value too.</summary>
+    [Fact]
+    public void ARuleThatDoesNotApplyByAValueThatNobodyReadRestsOnItToo()
+    {
+        var job = Wide().SayOf("Roller", CoveringKindFacts.CentreFrom, "300");
+        Assert.Equal(0, Assert.Single(By(job, CoveringKindFacts.CentreFrom), u => u.Check.Id == "entry-under-centre-support").Passed);
+    }
+
+    [Fact]
+    public void WhatJudgesAPartItselfDoesNotRestOnIt() => Assert.DoesNotContain(Wide().SayOf("Roller", CoveringKindFacts.Widest, "200").Report.Unread,
+        u => FactTable.IsKit(u.Subject.Kind));
+
+    [Fact]
+    public void ItIsToldOfItsUnitAndOfThePartThatTheValueIsOf()
+    {
+        var job = Wide().SayOf("Roller", CoveringKindFacts.Widest, "200");
+        Assert.Contains(job.Report.UnreadAbout(job.Unit("W01")), u => u.Check.Id == TooWide);
+        Assert.Contains(job.Report.UnreadOf(Roller(job)), u => u.Check.Id == TooWide);
+    }
+}
