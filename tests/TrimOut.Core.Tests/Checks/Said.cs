@@ -7,4 +7,7 @@ namespace TrimOut.Core.Tests.Checks;
 internal sealed record Said(string Message, string Mend, FieldRef Mends, Working? Working, Outcome.Found Found)
 {
     public static Said Of(Outcome.Found found, House house) => new(found.Message.In(house), found.Mend.In(house), found.Mends, found.Working, found);
+
+    /// <summary>The figures that it was worked out from, as they are shown beside it.</summary>
+    public string Worked => string.Join(", ", Working!.Inputs.Select(i => $"{i.Name} {i.Value}"));
 }

@@ -38,4 +38,14 @@ public class DifferenceTests
         _laptops.Do("bo", house => Core.Decisions.RemoveItems.Remove(house, house.FindTag("W02")!.Item));
         Assert.Empty(Difference.Between(_laptops["ada"].Log, _laptops["bo"].Log).Values);
     }
+
+    // A value that this version can't read is shown as it is stored.
+    [Fact]
+    public void WhatCanNotBeReadIsShownAsItIsStored()
+    {
+        _laptops.Do("ada", house => new Draft("w").PutStored(house.FindTag("W01")!.Id, WindowFacts.RoughWidth.Name, "900 units"));
+        _laptops.Do("ada", house => new Draft("w").PutStored(house.FindTag("W01")!.Id, "shade", "red"));
+        Assert.Equal<(string, string, string)>([("W01: Rough width", "900 units", "-")],
+            Difference.Between(_laptops["ada"].Log, _laptops["bo"].Log).Values);
+    }
 }

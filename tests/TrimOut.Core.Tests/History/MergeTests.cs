@@ -217,4 +217,27 @@ public class MergeTests
             .Where(p => !puts.Any(q => q.Put.Item == p.Put.Item && q.Put.Field == p.Put.Field && q.Put.Over.Contains(p.Id)))
             .All(p => merged.House.Find(p.Put.Item)!.Heads(p.Put.Field).Any(h => h.Id == p.Id));
     }, iter: 100);
+
+    // A new house file takes in a copy whole, and a copy that is new takes in nothing.
+    [Fact]
+    public void AnEmptyHistoryIsTheBeginningOfAnyHouse()
+    {
+        var log = _laptops["ada"].Log;
+        Assert.Equal(log.Changes.Count, Merge.Of(HouseLog.Empty, log).Value.New.Length);
+        Assert.Empty(Merge.Of(log, HouseLog.Empty).Value.New);
+        Assert.Empty(Merge.Of(HouseLog.Empty, HouseLog.Empty).Value.Merged.Changes);
+    }
+
+    [Fact]
+    public void TheConflictsAreWhatDisagreesAndWhatWasRemovedAtWork()
+    {
+        _laptops.Do("ada", house => AddItems.Window(house, "W02", null));
+        _laptops.Take("bo", "ada");
+        _laptops.Type("ada", WindowFacts.RoughWidth, "45");
+        _laptops.Type("bo", WindowFacts.RoughWidth, "46");
+        _laptops.Do("ada", house => RemoveItems.Remove(house, house.FindTag("W02")!.Item));
+        _laptops.Type("bo", WindowFacts.RoughWidth, "30", "W02");
+        var merge = _laptops.Take("ada", "bo");
+        Assert.Equal((1, 1, 2), (merge.Disagreements.Length, merge.Removals.Length, merge.Conflicts.Count()));
+    }
 }

@@ -114,4 +114,42 @@ public class CableNotListedTests
         var job = Jobs.Roughed().Do(j => SetFact.Typed(j.House, j.Run("W01").Legs[0].Item, LegFacts.Direction, "across"));
         return air is null ? job : job.Do(j => SetFact.Typed(j.House, j.Run("W01").Legs[0].Item, LegFacts.AirMoves, air));
     }
+
+    [Theory]
+    [InlineData(CablePlace.AirHandlingSpace, "16/2 is CL2X and goes in an air-handling space; CL2P or", "Pull a cable listed CL2P")]
+    [InlineData(CablePlace.BetweenFloors, "16/2 is CL2X and goes between floors; CL2R or", "Pull a cable listed CL2R")]
+    [InlineData(CablePlace.InWall, "16/2 is CL2X and goes inside a wall; CL2 or", "Pull a cable listed CL2,")]
+    public void WhatIsAskedForIsNamedForEachPlace(CablePlace place, string said, string mend)
+    {
+        var job = Jobs.Walked().Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("20", place)).SayOf("16/2", CableTypeFacts.Listing, "cl2x")
+            .SayOf("", HouseFacts.Dwelling, "other");
+        var found = job.Fault(Check, "W01");
+        Assert.StartsWith(said, found.Message, StringComparison.Ordinal);
+        Assert.StartsWith(mend, found.Mend, StringComparison.Ordinal);
+        Assert.Equal("cable", found.Mends.Field);
+    }
+
+    // Each sort of place is one fault, the one that asks for most first; of a cable without a listing it is one in all.
+    [Theory]
+    [InlineData("cl2x", 3)]
+    [InlineData("not-listed", 1)]
+    public void EachSortOfPlaceIsAFaultOfItsOwn(string listing, int faults)
+    {
+        var job = Jobs.Walked().Say("W01", RunFacts.Cable, "16/2").Legs("W01", ("20", CablePlace.InWall), ("5", CablePlace.BetweenFloors),
+            ("5", CablePlace.AirHandlingSpace), ("5", CablePlace.InWall)).SayOf("16/2", CableTypeFacts.Listing, listing)
+            .SayOf("", HouseFacts.Dwelling, "other");
+        var found = Check.Run(job.House).Select(r => ((Outcome.Found)r.Outcome).Message.In(job.House)).ToList();
+        Assert.Equal(faults, found.Count);
+        Assert.Contains("CL2P", found[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhatIsNotKnownIsNamed()
+    {
+        Jobs.Roughed().SayOf("16/2", CableTypeFacts.Listing, "").Lacks(Check, "W01", "listing of 16/2 in the kit");
+        Jobs.Roughed().Forget("W01", RunFacts.Cable).Lacks(Check, "W01", "cable");
+        Jobs.Walked().Say("W01", RunFacts.Cable, "16/2").Lacks(Check, "W01", "legs with their places");
+        Leg(CablePlace.BetweenFloors, "cl2", "one-or-two-family").SayOf("", HouseFacts.Dwelling, "")
+            .Lacks(Check, "W01", $"{HouseFacts.Dwelling.Label.ToLowerInvariant()} of the house");
+    }
 }

@@ -79,4 +79,8 @@ public class CableShortOnHandTests
         job.Mark("W02", "cable-pulled");
         Assert.Empty(Check.Run(job.House));
     }
+
+    [Fact]
+    public void TheWorkingTellsRunsNeedAndStock() =>
+        Assert.Equal("runs 1, needed 75 ft, on hand 74'-11 63/64\"", OnHand("74'-11 63/64\"").FaultOf(Check, "16/2").Worked);
 }

@@ -43,4 +43,21 @@ public class LoopOpenOrShortedTests
         .SayOf("16/2", CableTypeFacts.Conductor, "1 mm2").SayOf("16/2", CableTypeFacts.Stranding, "solid").Say("W01", RunFacts.Cable, "16/2")
         .Legs("W01", ("48 m", CablePlace.InWall))
         .Say("W01", RunFacts.TailAtWindow, "1000 mm").Say("W01", RunFacts.TailAtPanel, "1000 mm").Say("W01", RunFacts.FirstLoop, ohms);
+
+    [Fact]
+    public void TheWorkingTellsWhatWasExpected()
+    {
+        var worked = Read("1.528").Fault(Check, "W01").Working!.Inputs;
+        Assert.Contains(("length, one way", "50 m"), worked);
+        Assert.Contains(("expected", "1.81 ohm"), worked);
+        Assert.Contains(("read", "1.528 ohm"), worked);
+    }
+
+    [Fact]
+    public void ACableOfUnknownMakeIsNotAPass()
+    {
+        Read("1.81").SayOf("16/2", CableTypeFacts.Stranding, "").Lacks(Check, "W01", "stranding of 16/2 in the kit");
+        Read("1.81").SayOf("16/2", CableTypeFacts.Conductor, "").Lacks(Check, "W01", "conductor of 16/2 in the kit");
+        Read("1.81").Forget("W01", RunFacts.Cable).Lacks(Check, "W01", "cable");
+    }
 }

@@ -1,6 +1,7 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Cables;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Cables;
@@ -85,4 +86,41 @@ public class VoltsShortAtUnitTests
     private static TestJob Own() => Jobs.Roughed().SayOf("Invented supply", PanelTypeFacts.Supply, "18").SayOf("Roller", CoveringKindFacts.LeastVolts, "15")
         .SayOf("Roller", CoveringKindFacts.RunningCurrent, "0.6").SayOf("Roller", CoveringKindFacts.StartingCurrent, "0.75")
         .SayOf("16/2", CableTypeFacts.LongestRun, "520 ft");
+
+    [Theory]
+    [InlineData("least-volts", "minimum volts of Roller in the kit")]
+    [InlineData("running-current", "running current of Roller in the kit")]
+    [InlineData("stranding", "stranding of 16/2 in the kit")]
+    [InlineData("supply", "supply of Invented supply in the kit")]
+    public void WhatASheetLeavesOpenIsNamed(string fact, string missing)
+    {
+        var (part, kind) = fact switch
+        {
+            "stranding" => ("16/2", ItemKind.CableType),
+            "supply" => ("Invented supply", ItemKind.PanelType),
+            _ => ("Roller", ItemKind.CoveringKind),
+        };
+        Jobs.Roughed().SayOf(part, FactTable.Find(kind, fact)!, "").Lacks(Check, "W01", missing);
+    }
+
+    [Fact]
+    public void WhatIsNotChosenIsNamed()
+    {
+        Jobs.Roughed().Forget("W01", UnitFacts.Kind).Lacks(Check, "W01", "kind");
+        Jobs.Roughed().Forget("W01", RunFacts.Cable).Lacks(Check, "W01", "cable");
+        Jobs.Roughed().SayOf("", HouseFacts.ConductorTemperature, "").Lacks(Check, "W01",
+            $"{HouseFacts.ConductorTemperature.Label.ToLowerInvariant()} of the house");
+        Jobs.Roughed().WithPanel().Say("W01", RunFacts.Panel, "P1").SayOf("P1", PanelFacts.Type, "").Lacks(Check, "W01", "type");
+        Jobs.Roughed().WithPanel().Say("W01", RunFacts.Panel, "P1").SayOf("Invented supply", PanelTypeFacts.Supply, "")
+            .Lacks(Check, "W01", "supply of Invented supply in the kit");
+    }
+
+    // 1 mm2 solid out and back: 10.191 V are wanted where 10.19 arrive.
+    [Fact]
+    public void TheWorkingTellsWhatItIsReckonedFrom()
+    {
+        var worked = Metric("10.191").Fault(Check, "W01").Working!.Inputs;
+        Assert.Equal(["supply", "length, one way", "ohms per meter", "running", "starting", "minimum volts", "margin"], worked.Select(i => i.Name));
+        Assert.Equal(["12 V", "50 m", "0.0181", "0.8 A: 10.552 V arrive", "1 A: 10.19 V arrive", "10.191 V"], worked.Take(6).Select(i => i.Value));
+    }
 }

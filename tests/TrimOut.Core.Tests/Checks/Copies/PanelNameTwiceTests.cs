@@ -58,4 +58,25 @@ public class PanelNameTwiceTests
         var job = new TestJob().Add(ItemKind.Panel, "P7").Add(ItemKind.Panel, "P8");
         Assert.All(new PanelNameTwice().Run(job.House), r => Assert.IsType<Outcome.Fine>(r.Outcome));
     }
+
+    [Fact]
+    public void AllThatHaveTheNameAreCounted()
+    {
+        var job = new TestJob().Add(ItemKind.Panel, "P7").Add(ItemKind.Panel, "P8").Add(ItemKind.Panel, "P9");
+        foreach (var panel in job.House.Panels.Skip(1).ToList())
+            job.Do(new Draft("name").PutStored(panel.Id, PanelFacts.Name.Name, "P7"));
+        var results = new PanelNameTwice().Run(job.House).ToList();
+        Assert.Equal([Phase.RoughIn, Phase.RoughIn, Phase.RoughIn], results.Select(r => r.Check.Phase));
+        Assert.All(results, r => Assert.Equal("P7 is the name of 3 panels.", ((Outcome.Found)r.Outcome).Message.In(job.House)));
+        Assert.EndsWith("if both are the same panel.", ((Outcome.Found)results[0].Outcome).Mend.In(job.House), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void APanelWithoutANameHasNoNamesake()
+    {
+        var job = new TestJob().Add(ItemKind.Panel, "P7").Add(ItemKind.Panel, "P8");
+        foreach (var panel in job.House.Panels.ToList())
+            job.Do(new Draft("no name").PutStored(panel.Id, PanelFacts.Name.Name, null));
+        Assert.Empty(new PanelNameTwice().Run(job.House));
+    }
 }

@@ -42,6 +42,7 @@ public class RemovedWhileWorkedOnTests
         Assert.Equal("Ada removed it on 2026-03-03 08:00, while Bo went on with it (Rough height, Rough width).",
             Found("ada").Message.In(_laptops["ada"].House));
         Assert.Equal(Found("ada"), Found("bo"));
+        Assert.Equal("Bring it back with all it had, or leave it removed.", Found("ada").Mend.In(_laptops["ada"].House));
         Assert.Equal("W01", _laptops["bo"].House.NameOf(Assert.Single(Run(_laptops["bo"])).Subject));
     }
 

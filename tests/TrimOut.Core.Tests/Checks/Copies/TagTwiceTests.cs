@@ -32,4 +32,25 @@ public class TagTwiceTests
         var job = new TestJob().Window("W01").Window("W02");
         Assert.All(new TagTwice().Run(job.House), r => Assert.IsType<Outcome.Fine>(r.Outcome));
     }
+
+    [Fact]
+    public void OfSeveralOthersTheyAreCountedAndEachRoomIsNamedOnce()
+    {
+        var job = new TestJob().Window("W01", "Den").Window("W02", "Den").Window("W03", "Den").Window("W04", "Hall");
+        foreach (var window in job.House.Windows.Skip(1).ToList())
+            job.Do(new Draft("tag").PutStored(window.Id, WindowFacts.Tag.Name, "w01"));
+        var found = new TagTwice().Run(job.House).Select(r => ((Outcome.Found)r.Outcome).Message.In(job.House)).ToList();
+        Assert.Equal(4, found.Count);
+        Assert.Equal("W01 is also the tag of 3 windows in Den, Hall.", found[0]);
+        Assert.Equal("w01 is also the tag of 3 windows in Den.", found[3]);
+    }
+
+    [Fact]
+    public void AWindowWithoutATagHasNoNamesake()
+    {
+        var job = new TestJob().Window("W01").Window("W02");
+        foreach (var window in job.House.Windows.ToList())
+            job.Do(new Draft("no tag").PutStored(window.Id, WindowFacts.Tag.Name, null));
+        Assert.Empty(new TagTwice().Run(job.House));
+    }
 }

@@ -231,4 +231,103 @@ public class DatesRunBackwardsTests
         var result = Check.Run(job.House).First(r => r.Outcome is Outcome.Found f && f.Mends.Field == field);
         Assert.Equal(phase, result.Check.Phase);
     }
+
+    [Theory]
+    [InlineData("framing-on", "demonstrated-on")]
+    [InlineData("painted-on", "demonstrated-on")]
+    [InlineData("framing-on", "binder-given-on")]
+    public void NothingIsShownOrGivenBeforeItIsFramedAndPainted(string first, string then)
+    {
+        var job = Say(On(Fact(first), Today), Fact(then), Today);
+        Assert.DoesNotContain(Check.Run(job.House), r => r.Outcome is Outcome.Found);
+        var result = Assert.Single(Check.Run(Say(job, Fact(then), "2026-03-01").House), r => r.Outcome is Outcome.Found);
+        Assert.Equal((Phase.Handover, then), (result.Check.Phase, ((Outcome.Found)result.Outcome).Mends.Field));
+    }
+
+    [Theory]
+    [InlineData("width-top")]
+    [InlineData("width-middle")]
+    [InlineData("width-bottom")]
+    [InlineData("height-left")]
+    [InlineData("height-middle")]
+    [InlineData("height-right")]
+    public void WhicheverMeasureWasTakenFirstAnOrderComesAfterIt(string measure)
+    {
+        var job = Jobs.Walked().Say("W01", FactTable.Find(ItemKind.Window, measure)!, "36");
+        job.Clock.Advance(TimeSpan.FromDays(1));
+        Assert.Equal("Ordered on is 2026-03-01, and the opening was measured on 2026-03-02.", Found(job.Say("W01", UnitFacts.OrderedOn, "2026-03-01")));
+        Assert.DoesNotContain(Check.Run(job.Say("W01", UnitFacts.OrderedOn, "2026-03-02").House), r => r.Outcome is Outcome.Found);
+    }
+
+    [Theory]
+    [InlineData("box-label", "W01")]
+    [InlineData("delivered-width", "36")]
+    [InlineData("delivered-height", "60")]
+    [InlineData("serial", "77")]
+    public void WhateverIsReadOfABoxIsReadAfterItsOrder(string read, string typed)
+    {
+        var job = Jobs.Measured().Say("W01", FactTable.Find(ItemKind.Unit, read)!, typed);
+        job.Clock.Advance(TimeSpan.FromDays(1));
+        Assert.Equal("Ordered on is 2026-03-03, and its box was read on 2026-03-02.", Found(job.Say("W01", UnitFacts.OrderedOn, "2026-03-03")));
+        Assert.DoesNotContain(Check.Run(job.Say("W01", UnitFacts.OrderedOn, "2026-03-02").House), r => r.Outcome is Outcome.Found);
+    }
+
+    [Theory]
+    [InlineData("demonstrated-on")]
+    [InlineData("accepted-on")]
+    [InlineData("binder-given-on")]
+    public void WhatIsStillToComeIsNotDone(string fact)
+    {
+        string[] Told(string day) => [.. Check.Run(On(Fact(fact), day).House).Select(r => r.Outcome).OfType<Outcome.Found>()
+            .Select(f => f.Message.Args.Count == 1 ? f.Mends.Field : "")];
+        Assert.Empty(Told("2026-03-03"));
+        Assert.Equal([fact], Told("2026-03-04"));
+    }
+
+    [Fact]
+    public void AnOrderThatIsStillToComeOrASecondOneIsNotPlaced()
+    {
+        Assert.StartsWith("Reordered on is 2026-03-04, and that was written on 2026-03-02",
+            Found(Ordered(Today).Say("W01", UnitFacts.ReorderedOn, "2026-03-04")), StringComparison.Ordinal);
+        var job = Jobs.Roughed();
+        var leg = job.Run("W01").Legs[0].Id;
+        job.Do(j => SetFact.Typed(j.House, j.House.Find(leg)!, LegFacts.FireBarrier, "yes"));
+        job.Do(j => SetFact.Typed(j.House, j.House.Find(leg)!, LegFacts.SealSeenOn, "2026-03-04"));
+        Assert.StartsWith("Seal seen on is 2026-03-04, and that was written on 2026-03-02", Found(job), StringComparison.Ordinal);
+        job.Do(j => SetFact.Typed(j.House, j.House.Find(leg)!, LegFacts.FireBarrier, "no"));
+        Assert.DoesNotContain(Check.Run(job.House), r => r.Outcome is Outcome.Found);
+    }
+
+    [Fact]
+    public void SeveralOfOnePhaseAreToldTogetherAndTheFirstIsPutRight()
+    {
+        var job = Ordered("2026-02-01").Say("W01", UnitFacts.ExpectedOn, "2026-01-31").Say("W01", UnitFacts.ReorderedOn, "2026-01-30");
+        Assert.Equal("Box expected on is 2026-01-31, and ordered on, which comes first, is 2026-02-01. " +
+            "Reordered on is 2026-01-30, and ordered on, which comes first, is 2026-02-01.", Found(job));
+        var found = Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>().Single();
+        Assert.Equal("expected-on", found.Mends.Field);
+        Assert.StartsWith("Put right the date that is wrong", found.Mend.In(job.House), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AnOrderWithoutMeasuresIsNotAPass() => Jobs.Walked().Say("W01", UnitFacts.OrderedOn, Today).Lacks(Check, "W01", "width, top");
+
+    [Fact]
+    public void ALoopThatWasReadTooLateIsReadAgain()
+    {
+        var job = Jobs.Walked().Say("W01", RunFacts.SecondLoop, "0.57");
+        job.Clock.Advance(TimeSpan.FromDays(1));
+        job.Say("W01", RunFacts.FirstLoop, "0.57");
+        var result = Assert.Single(Check.Run(job.House), r => r.Outcome is Outcome.Found);
+        Assert.Equal((Phase.CloseIn, "second-loop"), (result.Check.Phase, ((Outcome.Found)result.Outcome).Mends.Field));
+        Assert.StartsWith("See of which day the reading is.", ((Outcome.Found)result.Outcome).Mend.In(job.House), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ADateThatIsMissingIsToldBesideOnesThatAreInOrder()
+    {
+        var job = Say(Say(On(HouseFacts.PaintedOn, "2026-02-01"), HouseFacts.HandoverOn, Today), HouseFacts.AcceptedOn, Today);
+        var missing = Assert.Single(Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.NotChecked>());
+        Assert.Equal("demonstrated on of the house", missing.Missing.In(job.House));
+    }
 }

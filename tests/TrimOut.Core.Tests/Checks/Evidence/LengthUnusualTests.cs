@@ -89,4 +89,22 @@ public class LengthUnusualTests
     [InlineData("20001 ft", 1)]
     public void TheCableOnHandIsHeldToo(string onHand, int found) =>
         Assert.Equal(found, Found(new TestJob().SayOf("16/2", CableTypeFacts.OnHand, onHand)).Length);
+
+    [Fact]
+    public void EachLeadsToItsOwnFieldAndSaysWhatToDo()
+    {
+        var job = Jobs.Walked().Legs("W01", ("60 ft", CablePlace.InWall), ("360 ft", CablePlace.InWall)).Say("W01", WindowFacts.Depth, "3 ft");
+        var found = Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>().ToList();
+        Assert.Equal([FieldRef.To(job.House.FindTag("W01")!.Item, WindowFacts.Depth), FieldRef.To(job.Run("W01").Legs[1].Item, LegFacts.Length)],
+            found.Select(f => f.Mends));
+        Assert.StartsWith("Leg 2, length: 360'-0\"", found[1].Message.In(job.House), StringComparison.Ordinal);
+        Assert.All(found, f => Assert.StartsWith("Measure it again.", f.Mend.In(job.House), StringComparison.Ordinal));
+    }
+
+    // 2,500 ft are usual at the most.
+    [Theory]
+    [InlineData("2500 ft", 0)]
+    [InlineData("2501 ft", 1)]
+    public void WhatIsLeftInABoxIsHeldToo(string left, int found) =>
+        Assert.Equal(found, Found(new TestJob().Add(ItemKind.Box, "A").SayOf("A", BoxFacts.Left, left)).Length);
 }

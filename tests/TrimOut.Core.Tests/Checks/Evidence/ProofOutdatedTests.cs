@@ -137,4 +137,99 @@ public class ProofOutdatedTests
     }
 
     private static IEnumerable<CheckResult> Found(TestJob job) => Check.Run(job.House).Where(r => r.Outcome is Outcome.Found);
+
+    /// <summary>Whatever is shown of a unit with its motor is outdated by another motor, each in its phase and with what is done about it.</summary>
+    [Theory]
+    [InlineData("cord-confirmed-by", Phase.Hang, "Look at its cords again")]
+    [InlineData("open-gap", Phase.Limits, "Set its limits and presets again")]
+    [InlineData("close-gap", Phase.Limits, "Set its limits and presets again")]
+    [InlineData("loaded-volts", Phase.Power, "See the splice")]
+    [InlineData("spliced", Phase.Power, "See the splice")]
+    [InlineData("hub-paired", Phase.Pair, "Pair it again")]
+    [InlineData("remotes-paired", Phase.Pair, "Pair it again")]
+    [InlineData("moved-by-all", Phase.Pair, "Pair it again")]
+    [InlineData("preset-stored", Phase.Limits, "Set its limits and presets again")]
+    public void AnotherMotorOutdatesWhatWasShownOfTheFirst(string shown, Phase phase, string mend)
+    {
+        var job = Jobs.Roughed().Say("W01", UnitFacts.Serial, "S1");
+        job = StepList.Find(shown) is not null ? job.Mark("W01", shown)
+            : job.Say("W01", FactTable.Find(ItemKind.Unit, shown) ?? FactTable.Find(ItemKind.Run, shown)!, shown == "cord-confirmed-by" ? "The crew" : "1");
+        Assert.Empty(Found(job));
+        var result = Assert.Single(Found(job.Say("W01", UnitFacts.Serial, "S2")));
+        Assert.Equal((Severity.Caution, phase), (result.Check.Severity, result.Check.Phase));
+        Assert.StartsWith(mend, ((Outcome.Found)result.Outcome).Mend.In(job.House), StringComparison.Ordinal);
+        Assert.EndsWith(shown, ((Outcome.Found)result.Outcome).Mends.Field, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("first-loop", Phase.RoughIn)]
+    [InlineData("first-apart", Phase.RoughIn)]
+    [InlineData("first-to-frame", Phase.RoughIn)]
+    [InlineData("second-loop", Phase.CloseIn)]
+    [InlineData("second-apart", Phase.CloseIn)]
+    [InlineData("second-to-frame", Phase.CloseIn)]
+    public void EveryReadingOfACableIsOutdatedByAnotherOne(string reading, Phase phase)
+    {
+        var job = Jobs.Walked().Say("W01", RunFacts.Cable, "16/2").Say("W01", FactTable.Find(ItemKind.Run, reading)!, "open").Add(ItemKind.CableType, "Other");
+        var result = Assert.Single(Found(job.Say("W01", RunFacts.Cable, "Other")));
+        Assert.Equal((Severity.Stop, phase, reading), (result.Check.Severity, result.Check.Phase, ((Outcome.Found)result.Outcome).Mends.Field));
+        Assert.StartsWith("See where the cable ends", ((Outcome.Found)result.Outcome).Mend.In(job.House), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("open-volts", "12.1")]
+    [InlineData("loaded-volts", "11.8")]
+    [InlineData("polarity", "right")]
+    [InlineData("went-dead", "this window")]
+    public void EveryReadingOfAnOutputIsOutdatedByAnotherOneByAnotherCableAndByAnotherTrunk(string reading, string value)
+    {
+        TestJob Shown() => Jobs.Roughed().WithPanel().WithPanel("P2").Add(ItemKind.CableType, "Other").Say("W01", RunFacts.Panel, "P1")
+            .Say("W01", RunFacts.Output, "3").Say("W01", FactTable.Find(ItemKind.Run, reading)!, value);
+        void Outdated(TestJob job, string said)
+        {
+            var result = Assert.Single(Found(job), r => r.Check.Phase == Phase.Power);
+            Assert.Equal((Severity.Stop, reading), (result.Check.Severity, ((Outcome.Found)result.Outcome).Mends.Field));
+            Assert.StartsWith(said, ((Outcome.Found)result.Outcome).Message.In(job.House), StringComparison.Ordinal);
+        }
+        Assert.Empty(Found(Shown()));
+        Outdated(Shown().Say("W01", RunFacts.Panel, "P2"), "Panel was P1 and is P2");
+        Outdated(Shown().Say("W01", RunFacts.Output, "4"), "Output was 3 and is 4");
+        Outdated(Shown().Say("W01", RunFacts.Cable, "Other"), "Cable was 16/2 and is Other");
+    }
+
+    [Theory]
+    [InlineData("panel", "P2", "Panel of W01 was P1 and is P2")]
+    [InlineData("cable", "Other", "Cable of W01 was 16/2 and is Other")]
+    public void WhatChangesOnTheTrunkOutdatesWhatWasReadOnTheBranch(string fact, string typed, string said)
+    {
+        var job = Jobs.Walked("W02", Jobs.Roughed().WithPanel().WithPanel("P2").Add(ItemKind.CableType, "Other").Say("W01", RunFacts.Panel, "P1"))
+            .Say("W02", RunFacts.BranchesOff, "W01").Say("W02", RunFacts.OpenVolts, "12.1");
+        job.Fine(Check, "W02");
+        Assert.StartsWith(said, job.Say("W01", FactTable.Find(ItemKind.Run, fact)!, typed).Fault(Check, "W02").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AStepThatWasNotNeededShowsNothing()
+    {
+        var job = Jobs.Walked().Say("W01", UnitFacts.Serial, "S1");
+        job.Do(MarkStep.NotNeeded(job.Unit("W01"), StepList.Find("hub-paired")!, "no hub")).Say("W01", UnitFacts.Serial, "S2");
+        Assert.Empty(Check.Run(job.House));
+    }
+
+    // Two that are shown with one value are told together, in one sentence for each value that changed.
+    [Fact]
+    public void WhatChangedIsToldOnceForAllThatWasShownWithIt()
+    {
+        var job = Read().Say("W01", RunFacts.Polarity, "right").Say("W01", RunFacts.Output, "7");
+        Assert.Equal("Output was 3 and is 7 since 2026-03-02; shown before that: open-circuit volts, polarity.", job.Fault(Check, "W01").Message);
+        job.Say("W01", RunFacts.OpenVolts, "12.1").Say("W01", RunFacts.Output, "8");
+        Assert.Equal("Output was 7 and is 8 since 2026-03-02; shown before that: open-circuit volts. " +
+            "Output was 3 and is 8 since 2026-03-02; shown before that: polarity.", job.Fault(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void AReadingThatIsTakenAwayIsNoProof() => Assert.Empty(Found(Read().Say("W01", RunFacts.Output, "7").Forget("W01", RunFacts.OpenVolts)));
+
+    [Fact]
+    public void AValueThatIsTakenAwayIsNoOther() => Assert.Empty(Found(Read().Forget("W01", RunFacts.Output)));
 }

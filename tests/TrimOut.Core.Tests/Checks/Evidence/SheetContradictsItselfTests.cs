@@ -94,4 +94,8 @@ public class SheetContradictsItselfTests
     [Fact]
     public void EachLineWithoutItsOtherIsNamed() => Assert.Equal("motor volts; starting current",
         new TestJob().SayOf("Roller", CoveringKindFacts.MotorVolts, "").SayOf("Roller", CoveringKindFacts.StartingCurrent, "").MissingOf(Check, "Roller"));
+
+    [Fact]
+    public void TheSmallerOfTwoLinesIsAskedForAsTheLargerIs() =>
+        Assert.Equal("minimum volts", new TestJob().SayOf("Roller", CoveringKindFacts.LeastVolts, "").MissingOf(Check, "Roller"));
 }

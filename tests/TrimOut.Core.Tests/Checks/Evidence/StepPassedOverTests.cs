@@ -147,4 +147,15 @@ public class StepPassedOverTests
     [InlineData("size-worked-out")]
     [InlineData("landed")]
     public void UpToThePowerOneStepBeforeAnotherIsLetPass(string step) => Assert.Empty(Check.Run(Jobs.Walked().Mark("W01", step).House));
+
+    [Fact]
+    public void WhatWasOpenAtTheSignatureAndWhatIsAskedAgainAreToldApart()
+    {
+        var job = ServedHouse.Of();
+        job.Do(MarkStep.Clear(job.Unit("W01"), StepList.Find("hub-paired")!)).Serve("Attic replaced");
+        var said = Check.Run(job.House).Where(r => r.Outcome is Outcome.Found && r.Subject.Id == job.Unit("W01").Id)
+            .ToDictionary(r => r.Check.Severity, r => ((Outcome.Found)r.Outcome).Message.In(job.House));
+        Assert.Equal("The house is signed off with this open: Paired with the hub.", said[Severity.Stop]);
+        Assert.StartsWith("To be done again: Moved from every remote (", said[Severity.Caution], StringComparison.Ordinal);
+    }
 }

@@ -34,4 +34,16 @@ public class DepthTooShallowTests
         Assert.StartsWith("Order a kind that needs less depth", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
         Assert.StartsWith("Ask the maker", job.Say("W01", UnitFacts.OrderedOn, "2026-03-02").Fault(Check, "W01").Mend, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void TheWorkingTellsBothDepths() =>
+        Assert.Equal("depth 2\", depth needed 2 1/2\"", Jobs.Measured().Say("W01", WindowFacts.Depth, "2").Fault(Check, "W01").Worked);
+
+    [Fact]
+    public void WhatIsMissingIsNamed()
+    {
+        Jobs.Measured().Forget("W01", WindowFacts.Mount).Lacks(Check, "W01", "mount");
+        Jobs.Measured().SayOf("Roller", CoveringKindFacts.DepthNeeded, "").Lacks(Check, "W01", "depth needed of Roller in the kit");
+        Jobs.Measured().Forget("W01", UnitFacts.Kind).Lacks(Check, "W01", "kind");
+    }
 }

@@ -78,4 +78,23 @@ public class HandleInHangingPlaneTests
         Assert.Equal("Change to a folding handle, or bring the brackets forward.",
             job.Say("W01", WindowFacts.Mount, "outside").Fault(Check, "W01").Mend);
     }
+
+    [Fact]
+    public void TheWorkingTellsWhereBothAre() => Assert.Equal(
+        "depth 5\", stands out 1 1/16\", its front from the room face 3 15/16\", rear of the unit from the room face 4\"",
+        Handle("1 1/16").Fault(Check, "W01").Worked);
+
+    [Fact]
+    public void WhatIsMissingIsNamed()
+    {
+        Handle("1").Forget("W01", WindowFacts.Depth).Lacks(Check, "W01", "depth");
+        Handle("1").Forget("W01", WindowFacts.Mount).Lacks(Check, "W01", "mount");
+        Handle("1").Forget("W01", UnitFacts.Kind).Lacks(Check, "W01", "kind");
+        Handle("1").SayOf("Roller", CoveringKindFacts.EndBracketBack, "").Lacks(Check, "W01", "bracket back of Roller in the kit");
+        Handle("1").SayOf("Roller", CoveringKindFacts.Setback, "").Lacks(Check, "W01", "bracket setback of Roller in the kit");
+    }
+
+    [Fact]
+    public void NothingThatSticksOutByNothingIsFineBeforeTheDepthIsRead() =>
+        Handle("0").Say("W01", WindowFacts.InTheWay, "none").Forget("W01", WindowFacts.Depth).Fine(Check, "W01");
 }

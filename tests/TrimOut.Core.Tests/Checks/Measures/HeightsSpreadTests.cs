@@ -40,4 +40,16 @@ public class HeightsSpreadTests
         job.Say("W01", WindowFacts.OverlapEachSide, "2").Say("W01", WindowFacts.HeadAbove, "5/16").Fine(Check, "W01");
         job.Say("W01", WindowFacts.HeightMiddle, "60 3/8").Fault(Check, "W01");
     }
+
+    [Theory]
+    [InlineData("height-left")]
+    [InlineData("height-middle")]
+    [InlineData("height-right")]
+    public void ItLeadsToTheMeasureThatIsOffTheOthersOrThatIsMissing(string name)
+    {
+        var fact = FactTable.Find(Core.Houses.ItemKind.Window, name)!;
+        foreach (var off in (string[])["59 1/2", "60 1/2"])
+            Assert.Equal(name, Jobs.Measured().Say("W01", fact, off).Fault(Check, "W01").Mends.Field);
+        Jobs.Measured().Forget("W01", fact).Lacks(Check, "W01", name.Replace("-", ", ", System.StringComparison.Ordinal));
+    }
 }

@@ -36,4 +36,17 @@ public class MeasuredBeforePaintTests
         Assert.StartsWith("It was measured on 2026-03-02;", found.Message, StringComparison.Ordinal);
         Assert.Equal("width-middle", found.Mends.Field);
     }
+
+    [Theory]
+    [InlineData("width-top")]
+    [InlineData("width-middle")]
+    [InlineData("width-bottom")]
+    [InlineData("height-left")]
+    [InlineData("height-middle")]
+    [InlineData("height-right")]
+    public void WhicheverMeasureIsOfBeforeThePaintIsTheOneToTakeAgain(string measure)
+    {
+        var job = Jobs.Walked().Say("W01", FactTable.Find(Core.Houses.ItemKind.Window, measure)!, "36");
+        Assert.Equal(measure, job.SayOf("Test house", HouseFacts.PaintedOn, "2026-03-03").Fault(Check, "W01").Mends.Field);
+    }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Checks.Measures;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
+using TrimOut.Core.History;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks.Measures;
@@ -77,5 +78,37 @@ public class MeasuresIncompleteTests
         var job = Jobs.Measured().Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id)).Forget("W01", WindowFacts.WidthBottom);
         job = done == "ordered" ? job.Say("W01B", UnitFacts.OrderWidth, "18") : job.Mark("W01B", done);
         Assert.Equal(mend, job.FaultOf(Check, "W01").Mend);
+    }
+
+    [Theory]
+    [InlineData("width-top")]
+    [InlineData("width-middle")]
+    [InlineData("width-bottom")]
+    [InlineData("height-left")]
+    [InlineData("height-middle")]
+    [InlineData("height-right")]
+    [InlineData("diagonal-down")]
+    [InlineData("diagonal-up")]
+    [InlineData("depth")]
+    public void EachMeasureIsNeededOnceASizeIsWritten(string measure)
+    {
+        var fact = FactTable.Find(Core.Houses.ItemKind.Window, measure)!;
+        var found = Jobs.Ordered().Forget("W01", fact).Fault(Check, "W01");
+        Assert.Equal($"An order size is written, and not measured yet: {fact.Label[..1].ToLowerInvariant()}{fact.Label[1..]}.", found.Message);
+        Assert.Equal(measure, found.Mends.Field);
+    }
+
+    [Fact]
+    public void AHeightAloneIsAnOrderSizeToo() =>
+        Jobs.Measured().Say("W01", UnitFacts.OrderHeight, "60").Forget("W01", WindowFacts.WidthTop).Fault(Check, "W01");
+
+    // A file that brings a measure of each window has gone on from neither.
+    [Fact]
+    public void WhoMeasuresTwoWindowsAtOnceHasLeftNothingOut()
+    {
+        var job = Jobs.Walked("W02", Jobs.Walked());
+        Draft Put(string tag) => SetFact.Typed(job.House, job.House.FindTag(tag)!.Item, WindowFacts.WidthTop, "36").Value;
+        job.Do(Put("W01").And(Put("W02")));
+        Assert.All(Check.Run(job.House), r => Assert.IsType<Core.Checks.Outcome.NotChecked>(r.Outcome));
     }
 }

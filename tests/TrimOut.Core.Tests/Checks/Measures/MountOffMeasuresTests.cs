@@ -37,4 +37,12 @@ public class MountOffMeasuresTests
         Assert.StartsWith("Put the mount right before it is ordered", job.FaultOf(Check, "W01").Mend, StringComparison.Ordinal);
         Assert.StartsWith("Put the mount as it hangs", job.Mark("W01B", "clicked-in").FaultOf(Check, "W01").Mend, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void BothMeasuresAreTwoFindingsAndOutsideNone()
+    {
+        var job = Jobs.Measured().Say("W01", WindowFacts.OverlapEachSide, "2").Say("W01", WindowFacts.HeadAbove, "3");
+        Assert.Equal(2, Check.Run(job.House).Count());
+        job.Say("W01", WindowFacts.Mount, "outside").Silent(Check, "W01");
+    }
 }

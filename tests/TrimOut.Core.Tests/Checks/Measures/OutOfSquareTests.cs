@@ -122,4 +122,60 @@ public class OutOfSquareTests
         Assert.Contains(("comes off the width", "not known"),
             job.SayOf("Roller", CoveringKindFacts.DeductionInside, "").Fault(Check, "W01").Working!.Inputs);
     }
+
+    // 1/4 in is the limit of a new house for sides, and for head and sill.
+    [Theory]
+    [InlineData("width-bottom", "36 1/4", "")]
+    [InlineData("width-bottom", "36 5/16", "The top is 36\" wide and the bottom 36 5/16\"")]
+    [InlineData("width-top", "36 5/16", "The top is 36 5/16\" wide and the bottom 36\"")]
+    [InlineData("height-left", "60 1/4", "")]
+    [InlineData("height-left", "60 5/16", "The left side is 60 5/16\" high and the right 60\"")]
+    public void WhatIsNotParallelIsFoundPastTheLimit(string fact, string typed, string said)
+    {
+        var job = Jobs.Measured().Say("W01", FactTable.Find(Core.Houses.ItemKind.Window, fact)!, typed);
+        if (said.Length == 0)
+            job.Fine(Check, "W01");
+        else
+            Assert.StartsWith(said, job.Fault(Check, "W01").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TheMendIsOneForWhatIsOff()
+    {
+        Assert.StartsWith("Measure again; if it stays, what hangs plumb is ",
+            Jobs.Measured().Say("W01", WindowFacts.WidthTop, "35").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Measure again; if it stays, shim the trim, or mount outside",
+            Jobs.Measured().Say("W01", WindowFacts.HeightLeft, "61").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Measure again; if it stays, let the unit reach farther",
+            Jobs.Measured().Say("W01", WindowFacts.HeightLeft, "61").Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.OverlapEachSide, "1/2")
+                .Say("W01", WindowFacts.HeadAbove, "1/2").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void SidesAndHeadAreTwoFindings() => Assert.Equal(2,
+        Check.Run(Jobs.Measured().Say("W01", WindowFacts.WidthTop, "35").Say("W01", WindowFacts.HeightLeft, "61").House).Count());
+
+    [Fact]
+    public void AHouseWithoutALimitIsNotAPass() =>
+        Jobs.Measured().SayOf("", HouseFacts.SquareLimit, "").Lacks(Check, "W01", $"{HouseFacts.SquareLimit.Label.ToLowerInvariant()} of the house");
+
+    [Fact]
+    public void TheWorkingTellsWhatWasMeasured()
+    {
+        var worked = Jobs.Measured().Say("W01", WindowFacts.HeightLeft, "61").Fault(Check, "W01").Working!.Inputs;
+        Assert.Equal([("diagonals", "69 31/32\" and 69 31/32\""), ("top and bottom", "36\" and 36\""), ("left and right", "61\" and 60\""),
+            ("lean", "0 in")], worked.Take(4));
+        Assert.Contains(("limit", "1/4\""), worked);
+    }
+
+    // The same lean by the same mean width: a waiver of it is none of sides that are not parallel besides, and holds within the limit of those.
+    [Fact]
+    public void ALeanWithSidesThatAreNotParallelIsAnotherFinding()
+    {
+        string Figures(string top, string bottom) => Diagonals("70.164644", "69.778781").Say("W01", WindowFacts.WidthTop, top)
+            .Say("W01", WindowFacts.WidthBottom, bottom).Fault(Check, "W01").Found.Message.Figures;
+        Assert.Equal(Figures("36", "36"), Figures("36 1/16", "35 15/16"));
+        Assert.NotEqual(Figures("36", "36"), Figures("36 1/4", "35 3/4"));
+        Assert.NotEqual(Figures("36 5/16", "35 11/16"), Figures("36 1/4", "35 3/4"));
+    }
 }

@@ -78,4 +78,23 @@ public class OverlapShortTests
     public void TheWidestPlaceIsWhatIsToBeCovered() =>
         Assert.Contains("the opening is 37\" wide", Outside().Say("W01", WindowFacts.WidthMiddle, "37").Say("W01", UnitFacts.OrderWidth, "36 1/2")
             .Fault(Check, "W01").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void TheWorkingTellsWhatComesOffEachSide()
+    {
+        var job = Outside().SayOf("Roller", CoveringKindFacts.OrderedOutside, "opening").SayOf("Roller", CoveringKindFacts.DeductionOutside, "1/2");
+        Assert.Equal("overlap 15/16\", taken off each side 1/4\", least 3/4\"",
+            job.Say("W01", WindowFacts.OverlapEachSide, "15/16").Fault(Check, "W01").Worked);
+    }
+
+    [Fact]
+    public void WithoutAMountNothingIsKnownOfTheOverlap() => Outside().Forget("W01", WindowFacts.Mount).Lacks(Check, "W01", "mount");
+
+    [Fact]
+    public void AnOverlapThatIsTooLittleAndAnOrderThatIsNoWiderAreTwoFindings()
+    {
+        var job = Outside().Say("W01", WindowFacts.OverlapEachSide, "1/2").Say("W01", UnitFacts.OrderWidth, "36");
+        Assert.Equal(["overlap-each-side", "order-width"],
+            Check.Run(job.House).Select(r => ((Core.Checks.Outcome.Found)r.Outcome).Mends.Field));
+    }
 }

@@ -37,4 +37,28 @@ public class PassesDisagreeTests
 
     [Fact]
     public void ASecondHeightIsAskedForAsAWidthIs() => Jobs.Measured().Forget("W01", WindowFacts.HeightAgain).Lacks(Check, "W01", "height, 2nd measure");
+
+    [Fact]
+    public void TheWorkingTellsBothPasses() => Assert.Equal("first pass 36\", second pass 36 3/16\", apart 3/16\", limit 1/8\"",
+        Jobs.Measured().Say("W01", WindowFacts.WidthAgain, "36 3/16").Fault(Check, "W01").Worked);
+
+    // The first pass of a width is its smallest, and of a height its largest, as they are ordered.
+    [Fact]
+    public void TheFirstPassIsWhatIsOrderedBy()
+    {
+        Jobs.Measured().Say("W01", WindowFacts.WidthTop, "36 1/4").Fine(Check, "W01");
+        Jobs.Measured().Say("W01", WindowFacts.HeightRight, "59 3/4").Fine(Check, "W01");
+        Jobs.Measured().Say("W01", WindowFacts.HeightRight, "60 1/4").Fault(Check, "W01");
+    }
+
+    [Fact]
+    public void WidthAndHeightAreTwoFindings() => Assert.Equal(2,
+        Check.Run(Jobs.Measured().Say("W01", WindowFacts.WidthAgain, "37").Say("W01", WindowFacts.HeightAgain, "61").House).Count());
+
+    [Fact]
+    public void WithoutALimitOrAFirstPassNothingIsHeldAgainstIt()
+    {
+        Jobs.Measured().SayOf("", HouseFacts.PassLimit, "").Lacks(Check, "W01", "2nd measure may differ by of the house");
+        Jobs.Measured().Forget("W01", WindowFacts.WidthTop).Lacks(Check, "W01", "width, top");
+    }
 }

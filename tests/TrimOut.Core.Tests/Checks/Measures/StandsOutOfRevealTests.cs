@@ -33,4 +33,22 @@ public class StandsOutOfRevealTests
     public void AnUnknownDepthIsNotAPass() => Depth("3").Forget("W01", WindowFacts.Depth).Lacks(Check, "W01", "depth");
 
     private static TestJob Depth(string depth) => Jobs.Measured().Say("W01", WindowFacts.Depth, depth);
+
+    [Fact]
+    public void TheWorkingTellsTheDepths() =>
+        Assert.Equal("depth 2 15/16\", setback 1 1/2\", reaches back 3\", depth needed 2 1/2\"", Depth("2 15/16").Fault(Check, "W01").Worked);
+
+    [Fact]
+    public void OutsideNothingStandsInAReveal() => Depth("2").Say("W01", WindowFacts.Mount, "outside").Silent(Check, "W01");
+
+    [Fact]
+    public void WhatIsMissingIsNamed()
+    {
+        Depth("4").Forget("W01", UnitFacts.Kind).Lacks(Check, "W01", "kind");
+        Depth("4").SayOf("Roller", CoveringKindFacts.DepthNeeded, "").Lacks(Check, "W01", "depth needed of Roller in the kit");
+        Depth("4").SayOf("Roller", CoveringKindFacts.Setback, "").Lacks(Check, "W01", "bracket setback of Roller in the kit");
+        Depth("4").Say("W01", UnitFacts.HeadCover, "None").SayOf("Roller", CoveringKindFacts.DepthFlush, "")
+            .Lacks(Check, "W01", "depth, flush of Roller in the kit");
+        Depth("4").SayOf("Fascia 3 in", HeadCoverFacts.Depth, "").Lacks(Check, "W01", "depth of Fascia 3 in in the kit");
+    }
 }

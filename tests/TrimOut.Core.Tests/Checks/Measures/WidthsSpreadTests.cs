@@ -64,4 +64,8 @@ public class WidthsSpreadTests
         Assert.EndsWith("let the unit reach farther past the opening.", job.Say("W01", WindowFacts.Mount, "outside")
             .Say("W01", WindowFacts.OverlapEachSide, "1/2").Fault(Check, "W01").Mend, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void TheWorkingTellsBothEnds() => Assert.Equal("largest 36 5/16\", smallest 36\", spread 5/16\", limit 1/4\"",
+        Jobs.Measured().Say("W01", WindowFacts.WidthMiddle, "36 5/16").Fault(Check, "W01").Worked);
 }

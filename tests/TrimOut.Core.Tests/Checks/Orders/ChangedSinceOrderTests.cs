@@ -144,4 +144,11 @@ public class ChangedSinceOrderTests
     [Fact]
     public void WhatChangedIsToldInTheOrderOfTheSheet() => Assert.Equal("Written after the maker acknowledged it: color, now Slate, mount, now outside.",
         Acknowledged().Say("W01", WindowFacts.Mount, "outside").Say("W01", UnitFacts.Colour, "Slate").Fault(Check, "W01").Message);
+
+    // The sheet was frozen again after N-1, and N-1 taken away since: N-2 is the first answer to what was sent then, and says nothing of the color.
+    [Fact]
+    public void AnAcknowledgementThatWasTakenAwayIsNoneThatIsAnsweredAnew() =>
+        Assert.Equal("Changed after the order was sent: color, now Slate.", Acknowledged().Say("W01", UnitFacts.OrderedOn, "2026-03-03")
+            .Say("W01", UnitFacts.Colour, "Slate").Forget("W01", UnitFacts.Acknowledgement).Say("W01", UnitFacts.Acknowledgement, "N-2")
+            .Fault(Check, "W01").Message);
 }

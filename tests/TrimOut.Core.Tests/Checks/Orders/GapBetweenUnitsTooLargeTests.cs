@@ -54,4 +54,28 @@ public class GapBetweenUnitsTooLargeTests
         Assert.Equal("Order them 1/16\" wider, together.", job.FaultOf(Check, "W01").Mend);
         Assert.StartsWith("Ask the maker, or cover", job.Say("W01B", UnitFacts.OrderedOn, "2026-03-02").FaultOf(Check, "W01").Mend, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void TheWorkingTellsEachUnit() => Assert.Equal(
+        "opening 36\", W01A 18\", W01B 17 7/16\", both ends 0\", left for gaps 9/16\", gaps 1, at most 1/2\"",
+        string.Join(", ", Pair("18", "17 7/16").FaultOf(Check, "W01").Working!.Inputs.Select(i => $"{i.Name} {i.Value}")));
+
+    [Fact]
+    public void TheLastOneIsOrderedWider()
+    {
+        var job = Pair("18", "17 7/16");
+        Assert.Equal(FieldRef.To(job.Unit("W01B").Item, UnitFacts.OrderWidth), job.FaultOf(Check, "W01").Mends);
+    }
+
+    [Fact]
+    public void WhatIsNotKnownIsNotAPass()
+    {
+        Assert.Equal("mount", Pair("18", "17").SayOf("W01", WindowFacts.Mount, "").MissingOf(Check, "W01"));
+        var outside = Pair("18", "17").SayOf("W01", WindowFacts.Mount, "outside");
+        Assert.Equal("overlap each side", outside.MissingOf(Check, "W01"));
+        Assert.Equal("width, top", outside.SayOf("W01", WindowFacts.OverlapEachSide, "2").SayOf("W01", WindowFacts.WidthTop, "").MissingOf(Check, "W01"));
+        Assert.Equal("order width of W01A", Pair("18", "17").Forget("W01A", UnitFacts.OrderWidth).MissingOf(Check, "W01"));
+        Assert.Equal("end allowance of Roller in the kit", Pair("18", "17").SayOf("Roller", CoveringKindFacts.EndAllowance, "").MissingOf(Check, "W01"));
+        Assert.Equal("kind", Pair("18", "17").Forget("W01B", UnitFacts.Kind).MissingOf(Check, "W01"));
+    }
 }

@@ -122,4 +122,8 @@ public class OrderOffMeasuresTests
         Assert.StartsWith("Compare it with the acknowledgement", job.Say("W01", UnitFacts.OrderedOn, "2026-03-02").Fault(Check, "W01").Mend,
             StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void TheWorkingTellsBothSizesAndTheStep() => Assert.Equal("worked out 36\" x 60\", ordered 35 1/2\" x 60\", step 1/8\"",
+        string.Join(", ", Jobs.Ordered().Say("W01", UnitFacts.OrderWidth, "35 1/2").Fault(Check, "W01").Working!.Inputs.Select(i => $"{i.Name} {i.Value}")));
 }

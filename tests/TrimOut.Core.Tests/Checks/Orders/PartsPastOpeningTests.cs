@@ -93,4 +93,25 @@ public class PartsPastOpeningTests
         Assert.Equal("Take 1/4\" or more off the parts.", Parts("18", "18 1/4").FaultOf(Check, "W01").Mend);
         Assert.Equal("Put right the part that was mistyped, or take 1/4\" or more off the parts.", Rough("30", "6 1/4").FaultOf(Check, "W01").Mend);
     }
+
+    [Fact]
+    public void TheWorkingTellsEachPart() => Assert.Equal("W01A 18\", W01B 18 1/4\", sum 36 1/4\", opening 36\"",
+        string.Join(", ", Parts("18", "18 1/4").FaultOf(Check, "W01").Working!.Inputs.Select(i => $"{i.Name} {i.Value}")));
+
+    // 36 in were measured: one part alone that is wider is one too much, whatever the other one is.
+    [Fact]
+    public void InAMeasuredOpeningOnePartAloneMayBeTooWide()
+    {
+        var job = Parts("37", "18").Forget("W01B", UnitFacts.PartWidth);
+        var found = job.FaultOf(Check, "W01");
+        Assert.Equal("The parts that are known make 37\" together; the opening is 36\" wide at the most.", found.Message);
+        Assert.Equal(FieldRef.To(job.Unit("W01A").Item, UnitFacts.PartWidth), found.Mends);
+    }
+
+    [Fact]
+    public void WithoutAnyWidthNothingIsKnownOfTheParts() =>
+        Assert.Equal("width, top", Rough("90", "90").SayOf("W01", WindowFacts.RoughWidth, "").MissingOf(Check, "W01"));
+
+    [Fact]
+    public void OutsideThereIsWallToBothSides() => Assert.Empty(Check.Run(Parts("30", "30").SayOf("W01", WindowFacts.Mount, "outside").House));
 }

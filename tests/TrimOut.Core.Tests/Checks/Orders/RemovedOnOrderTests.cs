@@ -76,4 +76,44 @@ public class RemovedOnOrderTests
     private static Outcome.Found Found(TestJob job) => Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>().Single();
 
     private static string Said(TestJob job) => Found(job).Message.In(job.House);
+
+    [Fact]
+    public void SeveralAreToldInTheOrderInWhichTheyWereAddedAndWithWhereToWriteWhatWasAgreed()
+    {
+        var job = Frozen();
+        for (var n = 0; n < 2; n++)
+            job.Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id));
+        job.Say("W01C", UnitFacts.OrderedOn, "2026-03-03").Say("W01B", UnitFacts.OrderedOn, "2026-03-02");
+        foreach (var unit in job.House.Units.Skip(1).Select(u => u.Item).Reverse().ToList())
+            job.Do(RemoveItems.Remove(job.House, unit));
+        var found = Check.Run(job.House).Select(r => (Outcome.Found)r.Outcome).ToList();
+        Assert.Equal(["2026-03-02", "2026-03-03"], found.Select(f => f.Message.In(job.House)[^11..^1]));
+        Assert.All(found, f => Assert.Equal(FieldRef.To(job.House.FindTag("W01")!.Item, WindowFacts.Note), f.Mends));
+        Assert.Equal(FieldRef.To(job.House.Job, HouseFacts.OpenItemsAgreed), Found(Remove(Frozen())).Mends);
+    }
+
+    [Fact]
+    public void WhoseOrderWasTakenBackBeforeItWasRemovedIsFine()
+    {
+        var result = Assert.Single(Check.Run(Remove(Frozen().Forget("W01", UnitFacts.OrderedOn)).House));
+        Assert.IsType<Outcome.Fine>(result.Outcome);
+    }
+
+    [Fact]
+    public void AnotherWindowThatWasBroughtBackHidesNone()
+    {
+        var job = Remove(Jobs.Walked("W02", Frozen()));
+        job.Do(RemoveItems.Remove(job.House, job.House.FindTag("W02")!.Item));
+        var back = job.House.Items.Values.Last(i => i is { Removed: true, Kind: Core.Houses.ItemKind.Window });
+        Assert.Single(Check.Run(job.Do(RemoveItems.BringBack(job.House, back)).House), r => r.Outcome is Outcome.Found);
+    }
+
+    [Fact]
+    public void AUnitWhoseOrderWasTakenBackIsFineAtItsWindow()
+    {
+        var job = Frozen().Do(j => AddItems.Unit(j.House, j.House.FindTag("W01")!.Id)).Say("W01B", UnitFacts.OrderedOn, "2026-03-02");
+        job.Forget("W01B", UnitFacts.OrderedOn).Do(RemoveItems.Remove(job.House, job.Unit("W01B").Item));
+        var result = Assert.Single(Check.Run(job.House));
+        Assert.Equal(("W01", true), (job.House.NameOf(result.Subject), result.Outcome is Outcome.Fine));
+    }
 }

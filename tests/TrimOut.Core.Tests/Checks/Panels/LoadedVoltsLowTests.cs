@@ -63,4 +63,30 @@ public class LoadedVoltsLowTests
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
     private static TestJob Own() => Read("15", "14.5").SayOf("Invented supply", PanelTypeFacts.Supply, "15")
         .SayOf("Roller", CoveringKindFacts.LeastVolts, "13").SayOf("Roller", CoveringKindFacts.RunningCurrent, "0.6");
+
+    // 0.8 A lose 1.448 V on the way; 1.601 V lost by 0.8 A are those of 2.001 ohm.
+    [Fact]
+    public void TheWorkingTellsWhatThePredictionIsMadeOf()
+    {
+        var worked = Read("12", "10.399").Fault(Check, "W01").Working!.Inputs;
+        Assert.Equal(["open-circuit", "running current", "length, one way", "predicted", "read", "tolerance", "loop by these volts", "second loop test"],
+            worked.Select(i => i.Name));
+        Assert.Equal(["12 V", "0.8 A", "50 m", "10.552 V", "10.399 V", "0.152 V", "2.001 ohm", "not read"], worked.Select(i => i.Value));
+        Assert.Contains(("second loop test", "1.81 ohm"), Read("12", "10.399").Say("W01", RunFacts.SecondLoop, "1.81").Fault(Check, "W01").Working!.Inputs);
+    }
+
+    [Fact]
+    public void WhatThePredictionLacksIsNamed()
+    {
+        Read("12", "11").SayOf("Roller", CoveringKindFacts.RunningCurrent, "").Lacks(Check, "W01", "running current of Roller in the kit");
+        Read("12", "11").Forget("W01", RunFacts.TailAtPanel).Lacks(Check, "W01", "tail at panel");
+    }
+
+    // Wires that are changed over are another check's to tell: the volts that are lost are the same.
+    [Fact]
+    public void WiresThatAreChangedOverLoseAsMuch()
+    {
+        Read("-12", "-10.4").Fine(Check, "W01");
+        Read("-12", "-10.399").Fault(Check, "W01");
+    }
 }

@@ -39,4 +39,7 @@ public class OpenVoltsOffSupplyTests
 
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
     private static TestJob Own() => Jobs.Walked().SayOf("Invented supply", PanelTypeFacts.Supply, "19");
+
+    [Fact]
+    public void TheWorkingTellsBothVoltages() => Assert.Equal("read 13.201 V, supply 12 V", Read("13.201").Fault(Check, "W01").Worked);
 }

@@ -51,4 +51,20 @@ public class OutputOverloadedTests
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
     private static TestJob Own() => Output("0.9").SayOf("Roller", CoveringKindFacts.RunningCurrent, "0.5")
         .SayOf("Roller", CoveringKindFacts.StartingCurrent, "0.7");
+
+    [Fact]
+    public void TheWorkingTellsBothCurrents()
+    {
+        Assert.Equal("draws 1 A, per output 0.999 A", Output("0.999").Fault(Check, "W01").Worked);
+        Assert.Equal("draws 1 A, per output, of the strongest panel 0.999 A",
+            Jobs.Walked().WithPanel().SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "0.999").Fault(Check, "W01").Worked);
+    }
+
+    [Fact]
+    public void AKindOfUnknownCurrentIsNotAPass()
+    {
+        Output("1").SayOf("Roller", CoveringKindFacts.StartingCurrent, "").Lacks(Check, "W01", "starting current of Roller in the kit");
+        Output("1").Forget("W01", UnitFacts.Kind).Lacks(Check, "W01", "kind");
+        Output("1").SayOf("P1", PanelFacts.Type, "").Lacks(Check, "W01", "type");
+    }
 }

@@ -88,4 +88,35 @@ public class OutputOverloadedTogetherTests
 
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
     private static TestJob Own() => Shared("2.1").SayOf("Roller", CoveringKindFacts.StartingCurrent, "0.9");
+
+    [Fact]
+    public void TheWorkingTellsBothLimits() => Assert.Equal(
+        "moves together group South, units 2, peak 2 A, per output 1.999 A, Class 2 nameplate current 5 A", Shared("1.999").FaultOf(Check, "W01").Worked);
+
+    [Fact]
+    public void OneUnitAloneMayBeTooMuch()
+    {
+        var job = Shared("0.999").Forget("W01", UnitFacts.Group).Forget("W02", UnitFacts.Group);
+        Assert.Equal("W01 on P1 output 1 draws 1 A when it starts; an output gives 0.999 A.", job.FaultOf(Check, "W01").Message);
+        job.SayOf("Invented supply", PanelTypeFacts.OutputCurrent, "9").SayOf("Roller", CoveringKindFacts.StartingCurrent, "5.001");
+        Assert.Equal("W01 on P1 output 1 draws 5.001 A when it starts; a Class 2 supply gives 5 A at the most.", job.FaultOf(Check, "W01").Message);
+    }
+
+    [Fact]
+    public void APanelOfUnknownTypeOrSupplyIsNotAPass()
+    {
+        Assert.Equal("supply of Invented supply in the kit", Shared("2").SayOf("Invented supply", PanelTypeFacts.Supply, "").MissingOf(Check, "W01"));
+        Assert.Equal("type", Shared("2").SayOf("P1", PanelFacts.Type, "").MissingOf(Check, "W01"));
+    }
+
+    // The sheet gives more than Class 2 does, or less: whichever is passed first is told first, and both where both are passed.
+    [Fact]
+    public void TheLimitThatIsPassedFirstIsToldFirst()
+    {
+        string[] Told(string gives) => [.. Check.Run(Shared(gives).SayOf("Roller", CoveringKindFacts.StartingCurrent, "4").House)
+            .Select(r => ((Outcome.Found)r.Outcome).Message.Message.English.Split("; ")[1])];
+        Assert.Equal(["an output gives {5}.", "a Class 2 supply gives {5} at the most."], Told("4"));
+        Assert.Equal(["a Class 2 supply gives {5} at the most.", "an output gives {5}."], Told("6"));
+        Assert.Equal(["a Class 2 supply gives {5} at the most."], Told("8"));
+    }
 }

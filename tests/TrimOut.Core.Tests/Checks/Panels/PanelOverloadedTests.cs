@@ -97,4 +97,23 @@ public class PanelOverloadedTests
 
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
     private static TestJob Own() => Group("5").SayOf("Roller", CoveringKindFacts.StartingCurrent, "1.3");
+
+    [Fact]
+    public void TheWorkingTellsWhatMovesTogether() =>
+        Assert.Equal("moves together group South, units 3, peak 3 A, all together 2.999 A", Group("2.999").FaultOf(Check, "P1").Worked);
+
+    [Fact]
+    public void OneUnitAloneMayBeTooMuch()
+    {
+        var found = Ungrouped("0.999").FaultOf(Check, "P1");
+        Assert.Equal("W01 on P1 draws 1 A when it starts; the panel gives 0.999 A.", found.Message);
+        Assert.Equal("Land it on a panel that gives more, or ask the maker.", found.Mend);
+        Assert.StartsWith("Spread them over two panels", Group("2.999").FaultOf(Check, "P1").Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void APanelThatFeedsNothingIsNotJudged() => Assert.Empty(Check.Run(new TestJob().WithPanel().House));
+
+    [Fact]
+    public void APanelOfUnknownTypeIsNotAPass() => Assert.Equal("type", Group("3").SayOf("P1", PanelFacts.Type, "").MissingOf(Check, "P1"));
 }

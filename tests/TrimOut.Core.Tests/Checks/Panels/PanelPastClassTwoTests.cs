@@ -32,4 +32,17 @@ public class PanelPastClassTwoTests
 
     private static TestJob Panel(string supply, string gives) =>
         new TestJob().WithPanel().SayOf("Invented supply", PanelTypeFacts.Supply, supply).SayOf("Invented supply", PanelTypeFacts.OutputCurrent, gives);
+
+    // Table 11(B): up to 20 V the nameplate has 5 x V volt-amperes, 60 at 12 V.
+    [Fact]
+    public void TheWorkingTellsTheNameplate() =>
+        Assert.Equal("supply 12 V, per output 6 A, nameplate current 5 A, nameplate power 60 W", Panel("12", "6").FaultOf(Check, "P1").Worked);
+
+    [Fact]
+    public void WhatIsMissingIsNamed()
+    {
+        Assert.Equal("current per output of Invented supply in the kit", Panel("12", "").MissingOf(Check, "P1"));
+        Assert.Equal("supply of Invented supply in the kit", Panel("", "5").MissingOf(Check, "P1"));
+        Assert.Equal("type", Panel("12", "5").SayOf("P1", PanelFacts.Type, "").MissingOf(Check, "P1"));
+    }
 }

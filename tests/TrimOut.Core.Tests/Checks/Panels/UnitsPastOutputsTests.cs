@@ -63,4 +63,16 @@ public class UnitsPastOutputsTests
 
     // The examples have a kit of their own, so that the pages of docs/checks together show no set of values.
     private static TestJob Own() => Units(5).WithPanel().SayOf("Invented supply", PanelTypeFacts.Outputs, "5");
+
+    [Fact]
+    public void TheWorkingTellsUnitsAndPlaces() => Assert.Equal("units 11, panels 1, places 10", Units(11).WithPanel().FaultOf(Check, "Test house").Worked);
+
+    [Fact]
+    public void ASheetThatDoesNotSayHowManyIsNotAPass()
+    {
+        Assert.Equal("outputs of Invented supply in the kit",
+            Units(2).WithPanel().SayOf("Invented supply", PanelTypeFacts.Outputs, "").MissingOf(Check, "Test house"));
+        Assert.Equal("units per output of Invented supply in the kit",
+            Units(2).WithPanel().SayOf("Invented supply", PanelTypeFacts.UnitsPerOutput, "").MissingOf(Check, "Test house"));
+    }
 }

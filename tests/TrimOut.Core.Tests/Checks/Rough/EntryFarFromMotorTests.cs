@@ -139,4 +139,10 @@ public class EntryFarFromMotorTests
         job.SayOf("Roller", CoveringKindFacts.MotorEnd, "").Lacks(Check, "W01", "lead side");
         job.Forget("W01", UnitFacts.Kind).Lacks(Check, "W01", "kind");
     }
+
+    [Theory]
+    [InlineData("entry-from-jamb", "along the head 20\", at the most 12\"")]
+    [InlineData("entry-below-head", "below the head 20\", at the most 8\"")]
+    public void TheWorkingTellsHowFarItIs(string fact, string worked) =>
+        Assert.Equal(worked, Jobs.Walked().Say("W01", FactTable.Find(Core.Houses.ItemKind.Unit, fact)!, "20").Fault(Check, "W01").Worked);
 }

@@ -70,4 +70,11 @@ public class EntryOffOpeningTests
         Assert.Equal("entry-from-jamb", job.Fault(Check, "W01").Mends.Field);
         Assert.Equal("entry-as-built", job.Say("W01", UnitFacts.EntryAsBuilt, "37").Fault(Check, "W01").Mends.Field);
     }
+
+    [Fact]
+    public void TheWorkingTellsTheEntryAndTheOpening() =>
+        Assert.Equal("entry 38\", opening 36\"", Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "38").Fault(Check, "W01").Worked);
+
+    [Fact]
+    public void ABatteryUnitHasNoEntry() => Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "38").Say("W01", UnitFacts.Power, "battery").Silent(Check, "W01");
 }

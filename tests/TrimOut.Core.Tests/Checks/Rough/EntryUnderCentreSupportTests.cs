@@ -68,4 +68,24 @@ public class EntryUnderCentreSupportTests
         else
             job.Lacks(Check, "W01", "outside diameter of 16/2 in the kit");
     }
+
+    [Fact]
+    public void TheWorkingTellsTheEntryAndTheSupport() => Assert.Equal(
+        "from jamb 54\", width 108\", center support 1 1/2\", from 53 1/4\", to 54 3/4\", half the cable 0\", back 2\", below head 1\"",
+        Wide().Fault(Check, "W01").Worked);
+
+    [Fact]
+    public void WhatIsNotKnownIsNamed()
+    {
+        Wide().SayOf("Roller", CoveringKindFacts.CentreFrom, "").Lacks(Check, "W01", "center support from of Roller in the kit");
+        Wide().SayOf("Roller", CoveringKindFacts.CentreBracket, "").Lacks(Check, "W01", "center bracket of Roller in the kit");
+        Wide().Forget("W01", UnitFacts.Kind).Lacks(Check, "W01", "kind");
+        Wide().Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "rough width");
+        Wide().SayOf("Roller", CoveringKindFacts.Setback, "").Lacks(Check, "W01", "bracket setback of Roller in the kit");
+    }
+
+    [Fact]
+    public void FromTheRightTheFiguresCountFromTheRight() =>
+        Assert.Equal("The cable leaves the wall 54 1/2\" from the jamb; the center support takes 53 1/4\" to 54 3/4\".",
+            Wide().Say("W01", UnitFacts.EntrySide, "right").Say("W01", UnitFacts.EntryFromJamb, "54 1/2").Fault(Check, "W01").Message);
 }

@@ -34,4 +34,12 @@ public class PanelTailShortTests
     [Fact]
     public void WithoutAPlanNothingIsShort() =>
         Jobs.Roughed().SayOf("Test house", HouseFacts.PanelTail, "").Lacks(Check, "W01", "tail at panel, planned of the house");
+
+    [Fact]
+    public void TheWorkingTellsTheTailAndThePlan() =>
+        Assert.Equal("tail at panel 6\", planned 72\"", Jobs.Roughed().Say("W01", RunFacts.TailAtPanel, "6").Fault(Check, "W01").Worked);
+
+    [Fact]
+    public void ARunThatBranchesOffHasNoTailAtThePanel() =>
+        Jobs.Roughed("W02", Jobs.Roughed()).Say("W02", RunFacts.TailAtPanel, "6").Say("W02", RunFacts.BranchesOff, "W01").Silent(Check, "W02");
 }

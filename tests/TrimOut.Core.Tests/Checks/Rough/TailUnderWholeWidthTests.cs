@@ -43,4 +43,8 @@ public class TailUnderWholeWidthTests
         Assert.Equal("The tail is 34\"; the way along the head to its far end is 35\".", job.Fault(Check, "W01B").Message);
         Assert.StartsWith("The tail is 16\"; the width is ", job.Fault(Check, "W01A").Message, System.StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void TheWorkingTellsTheTailAndTheWidth() =>
+        Assert.Equal("tail 30\", width 36\"", Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "30").Fault(Check, "W01").Worked);
 }

@@ -36,4 +36,12 @@ public class CordWithinReachTests
         Jobs.Walked().Say("W01", UnitFacts.FreeCord, "0").Lacks(Check, "W01", "cord confirmed by");
 
     private static TestJob Confirmed(TestJob job) => job.Say("W01", UnitFacts.CordConfirmedBy, "The crew");
+
+    [Fact]
+    public void TheCordIsHeldTightAndThatIsWritten()
+    {
+        var found = Jobs.Walked().Say("W01", UnitFacts.FreeCord, "9").Fault(Check, "W01");
+        Assert.Equal("free-cord", found.Mends.Field);
+        Confirmed(Jobs.Walked()).Say("W01", UnitFacts.CordConfirmedBy, "none").Say("W01", UnitFacts.FreeCord, "0").Lacks(Check, "W01", "cord confirmed by");
+    }
 }
