@@ -89,7 +89,14 @@ public class NonsenseTests
     public void AKitWithHolesNeverBecomesAPass()
     {
         var job = BigHouse.Of(12);
+        // What nobody checked is no pass to begin with.
+        foreach (var sheet in job.House.Items.Values.Where(i => FactTable.IsKit(i.Kind)).ToList())
+        {
+            if (TrimOut.Core.Decisions.KitCheck.All(job.House, job.House.Find(sheet.Id)!) is { Ok: true } held)
+                job.Do(held);
+        }
         var before = job.Report;
+        Assert.Empty(before.Unread);
         foreach (var sheet in job.House.Items.Values.Where(i => FactTable.IsKit(i.Kind)).OrderBy(i => i.Place).ToList())
         {
             foreach (var fact in FactTable.Of(sheet.Kind).Where(f => f.Name != "name" && sheet.Latest(f.Name)?.Stored is not null))

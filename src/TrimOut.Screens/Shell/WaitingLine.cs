@@ -2,6 +2,7 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
+using TrimOut.Screens.Frames;
 
 namespace TrimOut.Screens.Shell;
 
@@ -40,11 +41,16 @@ internal static class WaitingLine
                 + (unread.Count == 0 ? "" : $", {Passing(unread.Count)}");
     }
 
-    /// <summary>The same in one short line.</summary>
-    public static string Brief(CheckReport report, Unit unit)
+    /// <summary>The same in one line of so many cells: how many pass by such values goes first, then how many wait for sheets.</summary>
+    public static string Fit(CheckReport report, Unit unit, int width)
     {
-        var (missing, unread) = (report.MissingAbout(unit).Count(), report.UnreadAbout(unit).Count());
-        return $"{NumberText.Counted(missing + unread, "check waits", "checks wait")} (m){(unread == 0 ? "" : $", {Passing(unread)}")}";
+        var (all, unread) = (Of(report, unit), report.UnreadAbout(unit).Count());
+        if (TextWidth.Of(all) <= width || all.Length == 0)
+            return all;
+        var passing = unread == 0 ? "" : $", {Passing(unread)}";
+        var waiting = all[..^passing.Length];
+        return TextWidth.Of(waiting) <= width ? waiting
+            : $"{NumberText.Counted(report.MissingAbout(unit).Count() + unread, "check waits", "checks wait")} (m){passing}";
     }
 
     /// <summary>How many of those that wait pass by such values.</summary>

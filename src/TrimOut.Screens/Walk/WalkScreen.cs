@@ -237,8 +237,8 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         }
         if (x > 0)
             line.PutFit(x, 0, line.Width - x, "f goes to the worst", Tone.Dim);
-        else if (subject is Unit unit && WaitingLine.Of(context.Report, unit) is { Length: > 0 } waiting)
-            line.PutFit(0, 0, line.Width, TextWidth.Of(waiting) <= line.Width ? waiting : WaitingLine.Brief(context.Report, unit), Tone.Caution);
+        else if (subject is Unit unit && WaitingLine.Fit(context.Report, unit, line.Width) is { Length: > 0 } waiting)
+            line.PutFit(0, 0, line.Width, waiting, Tone.Caution);
     }
 
     private static int DrawStep(Area area, int y, Subject subject, Step step, ScreenContext context, Typing? typing)

@@ -51,10 +51,10 @@ internal static class PapersBesideMarkdig
             Console.WriteLine("  paper             Markdown KB   written ms   page ms   Markdig ms   ratio   allocated MB   Markdig MB");
             foreach (var (paper, write, page, peer) in all)
                 Print(paper.Id, markdown[Array.FindIndex(all, a => a.Paper == paper)].Length, write, page, peer);
-            var (written, pages, peers) = (Best.Sum(all.Select(a => a.Written)), Best.Sum(all.Select(a => a.Page)), Best.Sum(all.Select(a => a.Peer)));
-            Print("all papers", markdown.Sum(m => m.Length), written, pages, peers);
-            Print("and checks", markdown.Sum(m => m.Length), Best.Sum([written, checks]), pages, peers);
-            Print("and cut plans", markdown.Sum(m => m.Length), Best.Sum([written, checks, cuts]), pages, peers);
+            var (writing, pages, peers) = (Best.Sum(all.Select(a => a.Written)), Best.Sum(all.Select(a => a.Page)), Best.Sum(all.Select(a => a.Peer)));
+            Print("all papers", markdown.Sum(m => m.Length), writing, pages, peers);
+            Print("and checks", markdown.Sum(m => m.Length), Best.Sum([writing, checks]), pages, peers);
+            Print("and cut plans", markdown.Sum(m => m.Length), Best.Sum([writing, checks, cuts]), pages, peers);
         }
     }
 

@@ -53,7 +53,8 @@ public class DatesRunBackwardsTests
     [InlineData("2026-03-01", "connected-on")]
     public void APanelThatWasReplacedAfterTheHandoverIsConnectedAfterThat(string connected, string field)
     {
-        var job = Jobs.Roughed().WithPanel().SayOf("Test house", HouseFacts.DemonstratedOn, "2026-02-01").SayOf("Test house", HouseFacts.HandoverOn, "2026-02-01")
+        var job = Jobs.Roughed().WithPanel()
+            .SayOf("Test house", HouseFacts.DemonstratedOn, "2026-02-01").SayOf("Test house", HouseFacts.HandoverOn, "2026-02-01")
             .Serve($"P1 replaced {Today}").SayOf("P1", PanelFacts.ConnectedOn, connected);
         Assert.Equal(field, string.Join(' ', Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>().Select(f => f.Mends.Field)));
     }
