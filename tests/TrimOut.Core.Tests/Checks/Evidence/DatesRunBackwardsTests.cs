@@ -60,6 +60,14 @@ public class DatesRunBackwardsTests
     }
 
     [Fact]
+    public void APanelThatWasReplacedBeforeTheHouseWasShownIsConnectedBeforeThat()
+    {
+        var job = Jobs.Roughed().WithPanel().SayOf("Test house", HouseFacts.DemonstratedOn, "2026-03-01")
+            .Serve("P1 replaced 2026-02-20").SayOf("P1", PanelFacts.ConnectedOn, Today);
+        Assert.Equal("connected-on", Assert.Single(Check.Run(job.House).Select(r => r.Outcome).OfType<Outcome.Found>()).Mends.Field);
+    }
+
+    [Fact]
     public void BothDatesAreNamed() => Assert.Equal("Drywall starts is 2025-04-20, and framing walk, which comes first, is 2026-04-01.",
         Found(Say(On(HouseFacts.FramingOn, "2026-04-01"), HouseFacts.DrywallOn, "2025-04-20")));
 
