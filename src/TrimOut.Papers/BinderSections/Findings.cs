@@ -19,12 +19,8 @@ internal static class Findings
         to.Table(["Where", "How bad", "What is wrong", "How to fix it"], report.Findings.Where(f => f.Open).Select(f => Row(
             NameOf(house, f.Subject), Ours(f.Check.Severity.ToString()), SheetMarks.Said(data, f), Said(f.Found.Mend, house))),
             "Nothing that was checked is wrong.");
-        Inline?[] waiting =
-        [
-            report.Missing.IsEmpty ? null : Ours($"Not checked, because details are missing: {report.Missing.Length}."), SheetMarks.Passing(data),
-        ];
-        if (!report.Waiting.None)
-            to.Say(Join(" ", [.. waiting.OfType<Inline>()]));
+        if (!report.Missing.IsEmpty)
+            to.Say($"Not checked, because details are missing: {report.Missing.Length}.");
 
         if (report.Findings.Any(f => !f.Open))
         {

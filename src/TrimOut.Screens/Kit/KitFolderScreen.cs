@@ -100,8 +100,8 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
             string.Create(CultureInfo.InvariantCulture,
                 $"{part.Values.Count(v => v.Held)} of {NumberText.Counted(part.Values.Length, "value")} checked")
                 + (Said(AboutSheet.HeldBy) is { } by ? $" by {by}" : ""), Said(AboutSheet.HeldOn),
-            part.HeldAgainstOther is null ? null : "held against another sheet: check again",
-            part.HeldAgainstUnknown is { } unknown ? $"held against no {unknown} known: check again" : null];
+            part.HeldAgainstOther is null ? null : "checked against another sheet: check again",
+            part.HeldAgainstUnknown is { } unknown ? $"checked against no known {unknown}: check again" : null];
         return string.Join(", ", parts.OfType<string>());
     }
 
@@ -120,7 +120,7 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
             + effect, Tone.Strong);
         var lost = TakePart.NotInEdition(context.House, part);
         if (part.HeldAgainstUnknown is { } unknown)
-            y = area.PutWrapped(1, y, 2, $"Its values were held against no {unknown} known: check again.", Tone.Caution);
+            y = area.PutWrapped(1, y, 2, $"Its values were checked against no known {unknown}: check again.", Tone.Caution);
         if (part.IsHeldAfter(context.Today))
             y = area.PutWrapped(1, y, 2, "It says that it was checked on a day that is still to come.", Tone.Caution);
         if (lost.Length > 0)

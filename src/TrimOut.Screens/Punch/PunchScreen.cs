@@ -166,7 +166,7 @@ internal sealed record PunchScreen(int Selected, bool Closed, Phase? Only) : IFi
         if (row.FillIn is not null)
         {
             area.PutWrapped(1, y, 2, row.State == PunchRows.Unchecked
-                ? "Enter goes to the value, to be held against the maker's sheet. Until then this is no pass."
+                ? "Enter goes to the value, to be checked against the maker's sheet. Until then this is no pass."
                 : "Enter goes to the field. A missing detail is never a pass.", Tone.Note);
             return;
         }

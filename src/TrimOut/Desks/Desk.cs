@@ -194,7 +194,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     {
         try
         {
-            return CalendarFile.Write(CalendarFile.Beside(where), log, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime));
+            return CalendarFile.Write(CalendarFile.Beside(where), log, DateOnly.FromDateTime(Clock.GetLocalNow().DateTime));
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {

@@ -140,7 +140,7 @@ internal static class KitVerb
             var says = part.About.ContainsKey(AboutSheet.HeldBy) && part.About.ContainsKey(AboutSheet.HeldOn);
             Common.Say($"{NumberText.Counted(notHeld, "value is", "values are")} taken as not checked against a sheet. "
                 + (part.HeldAgainstOther is { } other ? $"The file says that its values were checked against another one: {other}."
-                    : part.HeldAgainstUnknown is { } unknown ? $"The file says that they were held against no {unknown} known: check again."
+                    : part.HeldAgainstUnknown is { } unknown ? $"The file says that they were checked against no known {unknown}: check again."
                     : says ? "The file marks them so, with a ? before the name."
                     : $"A file says who checked its values and when: {AboutSheet.HeldBy}, {AboutSheet.HeldOn}."));
         }

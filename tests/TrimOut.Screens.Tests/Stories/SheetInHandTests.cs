@@ -104,7 +104,7 @@ public class SheetInHandTests
     {
         _desk.Kept.Add(PartText.Read("trimout-part: 1\nkind: hub-type\nname: Attic hub\nedition: C\nheld-by: Ash\nheld-on: 2026-03-02\ndevices: 7\n").Value);
         using var user = new TerminalUser(_desk, _job.Scribe, width: 130);
-        user.Press("9", "O").Sees("0 of 1 value checked").Sees("held against no edition known: check again");
+        user.Press("9", "O").Sees("0 of 1 value checked").Sees("checked against no known edition: check again");
     }
 
     /// <summary>A box has a length, whatever its sheet says: what nobody was asked for is not said to be missing on the sheet.</summary>

@@ -109,7 +109,7 @@ public sealed class KitVerbTests : IDisposable
         var (house, file) = (Path.Combine(_folder, "no-edition.trimout"), Path.Combine(_folder, "hub" + PartFolder.Ending));
         _run.Run("new", house);
         File.WriteAllText(file, "trimout-part: 1\nkind: hub-type\nname: Hub\nedition: 09/2026\nheld-by: Ash\nheld-on: 2026-03-02\ndevices: 7\n");
-        Assert.Contains("The file says that they were held against no edition known: check again.", _run.Run("kit-in", house, file).Error,
+        Assert.Contains("The file says that they were checked against no known edition: check again.", _run.Run("kit-in", house, file).Error,
             StringComparison.Ordinal);
     }
 

@@ -127,15 +127,14 @@ public sealed class DatesRunBackwards : SubjectCheck
     {
         var job = new JobItself(panel.House);
         var services = Service.Of(panel.House, panel.Item).ToList();
-        // Who connects the panel that was put in its place comes after the handover, as whoever put it there.
-        IEnumerable<(Phase Phase, Outcome Outcome)> connected = services.LastOrDefault(s => s.Kind == ServiceKind.Replaced) is { } swap
-            ? [InOrder(swap, ServiceFacts.On, panel, PanelFacts.ConnectedOn)]
-            : [InOrder(panel, PanelFacts.ConnectedOn, job, HouseFacts.DemonstratedOn, panel),
-                InOrder(panel, PanelFacts.ConnectedOn, job, HouseFacts.HandoverOn, panel)];
+        var swap = services.LastOrDefault(s => s is { Kind: ServiceKind.Replaced, On: not null });
+        // Who connects the panel that was put in its place after the house was shown or handed over comes after that too.
+        var shown = new[] { HouseFacts.DemonstratedOn, HouseFacts.HandoverOn }.Where(day => swap is null || !(job.Item.Get(day) < swap.On));
         return
         [
             InOrder(job, HouseFacts.FramingOn, panel, PanelFacts.ConnectedOn),
-            .. connected,
+            .. swap is null ? [] : new[] { InOrder(swap, ServiceFacts.On, panel, PanelFacts.ConnectedOn) },
+            .. shown.Select(day => InOrder(panel, PanelFacts.ConnectedOn, job, day, panel)),
             .. NotYet(panel),
             .. services.SelectMany(NotYet),
         ];

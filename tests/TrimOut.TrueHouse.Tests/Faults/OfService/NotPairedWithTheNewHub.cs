@@ -15,7 +15,8 @@ public sealed class NotPairedWithTheNewHub : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Services.FirstOrDefault(s => s.To == ItemKind.Hub) is not { } service || house.Units.Where(u => u.Hub == service.Name).ToList() is not [_, ..] units)
+        if (house.Services.FirstOrDefault(s => s.To == ItemKind.Hub) is not { } service
+            || house.Units.Where(u => u.Hub == service.Name).ToList() is not [_, ..] units)
             return null;
         var unit = dice.Of(units);
         service.NotDoneAgain.Add((unit.Key, Phase.Pair));

@@ -13,7 +13,8 @@ public sealed class SerialOfANeighborWritten : Fault
 
     public override Trace? Strike(RealHouse house, Dice dice)
     {
-        if (house.Services.FirstOrDefault(s => s.Serial is not null) is not { } service || house.Units.Where(u => u.Key != service.Name).ToList() is not [_, ..] others)
+        if (house.Services.FirstOrDefault(s => s.Serial is not null) is not { } service
+            || house.Units.Where(u => u.Key != service.Name).ToList() is not [_, ..] others)
             return null;
         var other = dice.Of(others);
         service.Serial = other.Serial;
