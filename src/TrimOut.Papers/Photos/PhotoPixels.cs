@@ -1,5 +1,3 @@
-using SkiaSharp;
-
 namespace TrimOut.Papers.Photos;
 
 /// <summary>The pixels of a picture as it goes on paper, small enough for a screen made of characters.</summary>

@@ -30,7 +30,7 @@ internal readonly record struct Dot(byte R, byte G, byte B)
 internal readonly record struct Tint(Dot Above, Dot Below)
 {
     /// <summary>The sign whose upper half is painted and whose lower half is ground.</summary>
-    public const string Halves = "\u2580";
+    public const char Halves = '\u2580';
 
     /// <summary>The escape sequence that paints both.</summary>
     public string Sequence(ColourDepth depth) => depth == ColourDepth.Full

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Hours;

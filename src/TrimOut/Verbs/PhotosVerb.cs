@@ -5,7 +5,6 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
 using TrimOut.Core.Plans.Photos;
-using TrimOut.Core.Units;
 using TrimOut.Desks;
 using TrimOut.Screens.Photos;
 

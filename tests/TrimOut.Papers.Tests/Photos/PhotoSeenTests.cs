@@ -52,7 +52,7 @@ public class PhotoSeenTests
     public void WhatIsNoPictureIsSaidAndNothingIsReadOfIt()
     {
         Assert.Equal(PhotoState.NoPicture, PhotoSeen.In("no picture"u8.ToArray()).State);
-        Assert.Equal(PhotoState.Damaged, PhotoSeen.In(CameraPhoto.Jpeg([], wide: 80, high: 60)[..^400]).State);
+        Assert.Equal(PhotoState.Damaged, PhotoSeen.In(CameraPhoto.Jpeg([], wide: 80, high: 60).AsMemory()[..^400]).State);
     }
 
     [Theory]

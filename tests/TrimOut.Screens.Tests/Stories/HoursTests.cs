@@ -47,7 +47,10 @@ public class HoursTests
     }
 
     private static TerminalUser At(int width, int height, params decimal[] hangElsewhere) => new(
-        new TestDesk(Clock) { HoursElsewhere = [.. hangElsewhere.Select(h => (System.Collections.Immutable.ImmutableArray<PhaseHours>)
-            [new PhaseHours(Phase.Hang, h, null, 0, 2, 2)])] },
+        new TestDesk(Clock)
+        {
+            HoursElsewhere = [.. hangElsewhere.Select(h => (System.Collections.Immutable.ImmutableArray<PhaseHours>)
+            [new PhaseHours(Phase.Hang, h, null, 0, 2, 2)])]
+        },
         new TestJob().Window("W01").Window("W02").Window("W03").Scribe, width, height);
 }

@@ -1,6 +1,4 @@
-using TrimOut.Core.Facts;
 using TrimOut.Core.History;
-using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 
 namespace TrimOut.Core.Plans.Hours;

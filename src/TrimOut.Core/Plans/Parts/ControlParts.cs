@@ -31,16 +31,19 @@ internal static class ControlParts
     {
         foreach (var type in house.Hubs.GroupBy(h => h.Show(HubFacts.Type)))
             yield return Line(type.Key.Length == 0 ? HubOfNoType : PartWords.Called(type.Key), type.Count(),
-                HubsOfTheHouse.With(PartWords.Names(type.Select(h => h.Name)))) with { Name = type.Key };
+                HubsOfTheHouse.With(PartWords.Names(type.Select(h => h.Name)))) with
+            { Name = type.Key };
         if (house.Units.Length > 0)
             yield return MoreHubs(house);
         foreach (var place in house.Remotes.OrderBy(r => house.Rooms.IndexOf(r.Room!)).GroupBy(r => (Room: r.Room?.FullName, Type: r.Show(RemoteFacts.Type))))
             yield return Line(InRoom.With(place.Key.Type.Length == 0 ? RemoteOfNoType : PartWords.OfKit(place.Key.Type), Named(place.Key.Room)),
-                place.Count(), RemotesOfThatRoom.With(PartWords.Names(place.Select(r => r.Name)))) with { Name = place.Key.Type };
+                place.Count(), RemotesOfThatRoom.With(PartWords.Names(place.Select(r => r.Name)))) with
+            { Name = place.Key.Type };
         foreach (var plate in Plates(house).GroupBy(p => p.Gangs).OrderBy(g => g.Key))
             yield return plate.SelectMany(p => p.Types).Aggregate(
                 Line(GangPlate.With(plate.Key), plate.Count(), PartWords.All([.. plate.Select(p => p.From)]))
-                    with { Name = string.Create(CultureInfo.InvariantCulture, $"{plate.Key}-gang wall plate") },
+                    with
+                { Name = string.Create(CultureInfo.InvariantCulture, $"{plate.Key}-gang wall plate") },
                 (line, type) => line.By(type.Item, RemoteTypeFacts.Gangs));
         foreach (var silent in house.Remotes.Where(r => Gangs(r) is null))
             yield return new PartLine(PartGroup.Controls, PlateOf.With(Arg.Typed(silent.Name)), null, "", GangsNotKnown);
@@ -57,7 +60,8 @@ internal static class ControlParts
             return By(house.Hubs.Select(h => h.Type!), Line(MoreOfThem, 0, from.And(HubsKnow.With(known))));
         return house.ItemsOf(ItemKind.HubType).Select(i => new HubType(house, i)).FirstOrDefault(t => t.Devices is not null) is { } type
             ? By([type, .. house.Hubs.Select(h => h.Type!)], Line(MoreOfType.With(PartWords.OfKit(type.Name)),
-                (devices - known + type.Devices!.Value - 1) / type.Devices.Value, from.And(ToAHub.With(type.Devices.Value)))) with { Name = type.Name }
+                (devices - known + type.Devices!.Value - 1) / type.Devices.Value, from.And(ToAHub.With(type.Devices.Value)))) with
+            { Name = type.Name }
             : new PartLine(PartGroup.Controls, MoreOfThem, null, "", from.And(NoSheetSays));
     }
 

@@ -51,7 +51,8 @@ internal static partial class SmallParts
             foreach (var (count, part) in parts.Parts)
             {
                 yield return new PartLine(PartGroup.SmallParts, OfSheet.With(name, Arg.Typed(part)), count * uses, "", ForEach.With(count, each(uses)))
-                    .By(sheet, fact) with { NeededIn = PhaseOf(kind, part), Name = part };
+                    .By(sheet, fact) with
+                { NeededIn = PhaseOf(kind, part), Name = part };
             }
         }
     }

@@ -27,7 +27,8 @@ internal static class SupplyParts
     {
         foreach (var type in house.Panels.GroupBy(p => p.Show(PanelFacts.Type)))
             yield return Line(type.Key.Length == 0 ? PanelOfNoType : PartWords.Called(type.Key), type.Count(),
-                PanelsOfTheHouse.With(PartWords.Names(type.Select(p => p.Name)))) with { Name = type.Key };
+                PanelsOfTheHouse.With(PartWords.Names(type.Select(p => p.Name)))) with
+            { Name = type.Key };
         if (house.Runs.Length > 0)
             yield return More(house);
         foreach (var (source, part, name) in ((PowerSource, Message, string)[])
@@ -35,7 +36,8 @@ internal static class SupplyParts
         {
             foreach (var kind in house.Units.Where(u => u.Power == source).GroupBy(u => u.Kind?.Name))
                 yield return Line(part.With(kind.Key is { } of ? PartWords.OfKit(of) : NoKindYet), kind.Count(),
-                    PowerOf.With(PartWords.Names(kind.Select(u => u.Tag)))) with { Name = name };
+                    PowerOf.With(PartWords.Names(kind.Select(u => u.Tag)))) with
+                { Name = name };
         }
     }
 
@@ -65,7 +67,8 @@ internal static class SupplyParts
         var each = types[0].Outputs!.Value * types[0].UnitsPerOutput!.Value;
         return By([types[0], .. house.Panels.Select(p => p.Type!)],
             Line(MoreOfType.With(PartWords.OfKit(types[0].Name)), (units - places + each - 1) / each, from.And(ToAPanel.With(each))))
-            with { Name = types[0].Name };
+            with
+        { Name = types[0].Name };
     }
 
     private static PartLine By(IEnumerable<PanelType> types, PartLine line) =>

@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
-using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Plans.Photos;
 

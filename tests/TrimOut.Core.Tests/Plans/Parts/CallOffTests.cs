@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -96,9 +97,9 @@ public class CallOffTests
 
     private static CallOff Of(TestJob job, string part) => All(job).Single(c => c.Line.Part.In(job.House) == part);
 
-    private static IEnumerable<CallOff> All(TestJob job) => CallOff.Of(job.House, HouseParts.Of(job.House));
+    private static ImmutableArray<CallOff> All(TestJob job) => CallOff.Of(job.House, HouseParts.Of(job.House));
 
-    private static IEnumerable<CallOff> Now(TestJob job) => CallOff.Now(job.House, All(job), Today);
+    private static ImmutableArray<CallOff> Now(TestJob job) => CallOff.Now(job.House, All(job), Today);
 
     private static (DateOnly? Needed, DateOnly? OrderBy) Days(CallOff of) => (of.NeededBy, of.OrderBy);
 
