@@ -31,7 +31,9 @@ public class HostileTextEverywhereTests
         for (var shift = 0; shift < HostileText.All.Length; shift += id == "binder" ? 1 : 7)
         {
             // Instruments stay apart from each other, as the harmless ones are: the same one twice is told once. A dash alone is no punch item and no claim.
+            // What parts two paths of photos is no part of one.
             string Typed(int at) => HostileText.All[(at + shift) % HostileText.All.Length]
+                .Replace(PhotoPaths.Between, fields[at].Field == UnitFacts.Photo.Name ? "/" : PhotoPaths.Between, StringComparison.Ordinal)
                 + (fields[at].Field.EndsWith("#meter", StringComparison.Ordinal) || fields[at].Field == PunchFacts.What.Name
                     || fields[at].Field == ServiceFacts.Claim.Name ? Token(at)[2..5] : "");
             var expected = harmless.Select(e => (e.Tag, Text: Filled(e.Text, Typed))).ToList();

@@ -2,18 +2,20 @@ using System.Collections.Immutable;
 
 namespace TrimOut.Core.Facts;
 
-/// <summary>The pictures that one photo detail names: paths, with <c>|</c> between several. Windows has no file with that sign in its name.</summary>
+/// <summary>The pictures that one photo detail names: paths, with <c>|</c> and a space on each side of it between several.</summary>
 public static class PhotoPaths
 {
     /// <summary>What stands between two paths.</summary>
-    public const char Between = '|';
+    public const string Between = " | ";
 
     /// <summary>The paths, in the order in which they were noted; none for an empty text.</summary>
     public static ImmutableArray<string> Of(string? noted) =>
         noted is null ? [] : [.. noted.Split(Between, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
 
-    /// <summary>What is noted once another path is; the same where it names that path already, and the path alone where it only said that there is none.</summary>
+    /// <summary>
+    /// What is noted once another path is; the same where it names that path already, and the path alone where it only said that there is none.
+    /// </summary>
     public static string With(string? noted, string path) =>
         Of(noted) is var before && (before.IsEmpty || AbsenceWords.SayNoMore(noted!)) ? path
-        : before.Contains(path, StringComparer.Ordinal) ? noted! : $"{noted!.Trim()} {Between} {path}";
+        : before.Contains(path, StringComparer.Ordinal) ? noted! : $"{noted!.Trim()}{Between}{path}";
 }

@@ -29,7 +29,9 @@ public sealed class PhotoFolder
     /// <summary>The path that a picture would be noted by, beside the house file, as long as no other one has the name.</summary>
     public string PathOf(string name) => $"{_name}/{Clean(Path.GetFileName(name))}";
 
-    /// <summary>Copies a picture into the folder, so that it stands on the disk before anything is noted. One that is there already is not copied again.</summary>
+    /// <summary>
+    /// Copies a picture into the folder, so that it stands on the disk before anything is noted. One that is there already is not copied again.
+    /// </summary>
     /// <param name="name">What its file is called; another name is made of it where a different picture has that one.</param>
     /// <param name="bytes">The picture, all of its file.</param>
     /// <returns>Its path beside the house file, or why it could not be written: then nothing of it is left there.</returns>

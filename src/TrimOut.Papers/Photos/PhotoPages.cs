@@ -23,7 +23,9 @@ internal static class PhotoPages
     public static void Write(MarkdownWriter to, PaperData data, IReadOnlyList<(string About, Inline Of, string Path)> photos)
     {
         // One picture may show the walls of several units.
-        photos = [.. photos.SelectMany(p => PhotoPaths.Of(p.Path).Select(path => (p.About, p.Of, Path: path))).GroupBy(p => p.Path, StringComparer.Ordinal).Select(g => (g.First().About, Join(", ", [.. g.Select(p => p.Of)]), g.Key))];
+        photos = [.. photos.SelectMany(p => PhotoPaths.Of(p.Path).Select(path => (p.About, p.Of, Path: path)))
+            .GroupBy(p => p.Path, StringComparer.Ordinal)
+            .Select(g => (g.First().About, Join(", ", [.. g.Select(p => p.Of)]), g.Key))];
         if (photos.Count == 0)
             return;
         if (data.Photos is not { } read)

@@ -73,7 +73,8 @@ internal sealed record PhotosScreen(string From, ImmutableArray<PhotoRow> All, I
     {
         var (offered, lost) = (All.Count(r => !r.Take && r.Placement.Place is not null), All.Count(r => r.Placement.Place is null));
         var y = area.PutWrapped(1, 0, 2, Chosen.IsEmpty ? "None would be taken in yet. t types the tag of a photo, Space takes one that is offered."
-            : $"{NumberText.Counted(Chosen.Length, "photo")} would be copied beside this house and noted. Enter takes them in; nothing was changed yet.", Tone.Strong);
+            : $"{NumberText.Counted(Chosen.Length, "photo")} would be copied beside this house and noted. Enter takes them in; "
+                + "nothing was changed yet.", Tone.Strong);
         y = area.PutWrapped(1, y, 2, $"From {From}: {NumberText.Plain(offered)} offered, {NumberText.Plain(lost)} not placed."
             + string.Concat(Remarks.Select(r => $" {r}")), Tone.Dim);
         var rows = Rows;
@@ -96,7 +97,8 @@ internal sealed record PhotosScreen(string From, ImmutableArray<PhotoRow> All, I
         if (Current is { } current)
         {
             detail.PutWrapped(1, 1, Detail - 1, $"{current.File.Photo.Name}: "
-                + (current.Placement.Place is { } place ? $"{place.Of.Name}, {place.Shows}; {current.Placement.Why}." : $"not placed: {current.Placement.Why}."), Tone.Text);
+                + (current.Placement.Place is { } place ? $"{place.Of.Name}, {place.Shows}; {current.Placement.Why}."
+                    : $"not placed: {current.Placement.Why}."), Tone.Text);
         }
     }
 
@@ -114,15 +116,17 @@ internal static class PhotosKeys
     [
         new KeyAction<PhotosScreen>("enter", "Take", "Copies the chosen photos beside this house and notes them, after a question; one undo takes that back.",
             (s, context) => new Transition(s, new Ask.Confirm(
-                $"Take in {NumberText.Counted(s.Chosen.Length, "photo")}? y copies and notes them (undo takes the notes back), any other key leaves this house as it "
-                    + "is.", Ask.Confirm.AlsoYes, new Transition(s, Taking(s, context)))))
+                $"Take in {NumberText.Counted(s.Chosen.Length, "photo")}? y copies and notes them (undo takes the notes back), "
+                    + "any other key leaves this house as it is.", Ask.Confirm.AlsoYes, new Transition(s, Taking(s, context)))))
             { Disabled = NotBecause },
         new KeyAction<PhotosScreen>("space", "Take or leave", "Chooses the photo, or leaves it out; then the next one.",
             (s, _) => new Transition(Moved(s.With(s.Current! with { Take = !s.Current!.Take }), 1)))
             { Disabled = (s, _) => s.Current?.Placement.Place is null ? "This one is not placed. t types its tag." : null },
-        new KeyAction<PhotosScreen>("t", "Type the tag", "Says what the photo is of: a tag, and perhaps a word for what it shows.", (s, _) => Transition.Type(s, Tag(s)))
+        new KeyAction<PhotosScreen>("t", "Type the tag", "Says what the photo is of: a tag, and perhaps a word for what it shows.", 
+            (s, _) => Transition.Type(s, Tag(s)))
             { Disabled = (s, _) => s.Current is null ? "There is no photo here." : null },
-        new KeyAction<PhotosScreen>("z", "Photos", "Shows the photo as well as this terminal can.", (s, context) => new Transition(s, PictureScreen.Look(context,
+        new KeyAction<PhotosScreen>("z", "Photos", "Shows the photo as well as this terminal can.",
+            (s, context) => new Transition(s, PictureScreen.Look(context,
             [.. s.Rows.Select(r => new PictureOf($"{r.File.Photo.Name}", r.File.Path))], s.Selected)))
             { Disabled = (s, _) => s.Current is null ? "There is no photo here." : null },
         Filtering.Key<PhotosScreen>("photos", "name, tag, what it shows, or why"),
@@ -132,7 +136,8 @@ internal static class PhotosKeys
     private static PhotosScreen Moved(PhotosScreen s, int by) => s with { Selected = Paging.Move(s.Selected, by, s.Rows.Length) };
 
     private static string? NotBecause(PhotosScreen s, ScreenContext context) => context.ReadOnlyBecause is { } why
-        ? $"This house is open for reading only: {why}" : s.Chosen.IsEmpty ? "No photo is chosen. t types the tag of one, Space takes one that is offered." : null;
+        ? $"This house is open for reading only: {why}"
+        : s.Chosen.IsEmpty ? "No photo is chosen. t types the tag of one, Space takes one that is offered." : null;
 
     private static Entry Tag(PhotosScreen s) => new($"{s.Current!.File.Photo.Name} is of", s.Current.Placement.Place?.Of.Name ?? "",
         "a tag, and perhaps wall, box, brackets, finished or the like",

@@ -7,7 +7,9 @@ internal static class PictureInCells
 {
     private const string Shades = " .:-=+*#%@";
 
-    /// <summary>Draws a picture as large as the area allows, in the middle of it; its sides keep their proportion where a cell is twice as high as wide.</summary>
+    /// <summary>
+    /// Draws a picture as large as the area allows, in the middle of it; its sides keep their proportion where a cell is twice as high as wide.
+    /// </summary>
     public static void Draw(Area area, CellPicture picture, Glyphs glyphs)
     {
         if (area.Width < 1 || area.Height < 1 || picture.Wide < 1 || picture.High < 1)

@@ -23,7 +23,8 @@ internal sealed record UnitPhotosScreen(string UnitId, int Selected) : IFiltered
     public Unit? UnitAt(ScreenContext context) => context.House.FindUnit(UnitId);
 
     /// <summary>The pictures that are shown.</summary>
-    public ImmutableArray<HousePhoto> Rows(ScreenContext context) => [.. All(context).Where(p => Search.Length == 0 || Filtering.Fits($"{p.Path} {p.Shows}", Search))];
+    public ImmutableArray<HousePhoto> Rows(ScreenContext context) =>
+        [.. All(context).Where(p => Search.Length == 0 || Filtering.Fits($"{p.Path} {p.Shows}", Search))];
 
     public (int Shown, int All) Count(ScreenContext context) => (Rows(context).Length, All(context).Length);
 

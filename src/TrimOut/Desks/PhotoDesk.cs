@@ -53,7 +53,8 @@ internal static class PhotoDesk
         try
         {
             var own = new PhotoFolder(where).Where;
-            var files = (File.Exists(folder) ? [folder] : Directory.EnumerateFiles(folder, "*", Inside).Where(f => IsPicture(f) && Path.GetDirectoryName(f) != own))
+            var files = (File.Exists(folder) ? [folder]
+                : Directory.EnumerateFiles(folder, "*", Inside).Where(f => IsPicture(f) && Path.GetDirectoryName(f) != own))
                 .Take(Most + 1).Order(StringComparer.Ordinal).ToList();
             var many = files.Count > Most;
             var had = Had(house, where);
@@ -127,7 +128,8 @@ internal static class PhotoDesk
         {
             var bytes = PlainFile.ReadAll(file, PhotoFolder.Largest);
             var seen = PhotoSeen.In(bytes);
-            return new PhotoFile(file, PhotoFolder.Print(bytes), new FoundPhoto(name, seen.Taken, seen.Labels) { FromUtc = seen.FromUtc, Unreadable = Why(seen.State) });
+            return new PhotoFile(file, PhotoFolder.Print(bytes), new FoundPhoto(name, seen.Taken, seen.Labels)
+            { FromUtc = seen.FromUtc, Unreadable = Why(seen.State) });
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
@@ -148,7 +150,8 @@ internal static class PhotoDesk
     };
 
     private static bool IsPicture(string file) => Path.GetFileName(file)[0] != '.'
-        && (Endings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase) || OtherEndings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase));
+        && (Endings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase)
+            || OtherEndings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase));
 
     private static HadPhotos Had(House house, string where) => new(PhotoFiles.Of(where), HousePhotos.Of(house).Select(p => p.Path));
 }
@@ -164,7 +167,8 @@ internal sealed class HadPhotos
 
     /// <summary>The path by which the house names the same picture; null where it has none.</summary>
     public string? TakenInAs(PhotoFile file) => file.Print.Length == 0 ? null
-        : _bySize[new FileInfo(file.Path) is { Exists: true } there ? there.Length : -1].Where(p => PrintOf(p.File) == file.Print).Select(p => p.Path).FirstOrDefault();
+        : _bySize[new FileInfo(file.Path) is { Exists: true } there ? there.Length : -1]
+            .Where(p => PrintOf(p.File) == file.Print).Select(p => p.Path).FirstOrDefault();
 
     private string PrintOf(string file)
     {

@@ -73,7 +73,8 @@ internal static class PhotosVerb
             : PhotoDesk.Copy(scribe.House, where, [.. chosen.Select(c => (c.File, c.Placement.Place!))], _ => { }, stop.Token);
         var noted = chosen.Zip(came).Where(c => c.Second.Ok).Select(c => (c.First.Placement.Place!, c.Second.Value)).ToList();
         var change = dry || noted.Count == 0 ? null
-            : scribe.Record(TakePhotos.Draft(scribe.House, CheckReport.Of(scribe.House, scribe.Steps), scribe.Steps, noted).OrEnd(ExitCode.Fault)).OrEnd(ExitCode.Disk);
+            : scribe.Record(TakePhotos
+                .Draft(scribe.House, CheckReport.Of(scribe.House, scribe.Steps), scribe.Steps, noted).OrEnd(ExitCode.Fault)).OrEnd(ExitCode.Disk);
         var fates = chosen.Zip(came).ToDictionary(c => c.First.File.Path, c => c.Second, StringComparer.Ordinal);
         foreach (var (file, placement) in placed)
             Say(file, placement, fates.TryGetValue(file.Path, out var fate) ? (Result<string>?)fate : null);

@@ -91,7 +91,8 @@ internal static class CameraPhoto
         if (offset is not null)
             Entry(36881, 2, 7, textAt + 20);
         Long(0);
-        tiff.AddRange(Encoding.ASCII.GetBytes(taken.ToString("yyyy:MM:dd HH:mm:ss", CultureInfo.InvariantCulture) + "\0" + (offset is null ? "" : offset + "\0")));
+        tiff.AddRange(Encoding.ASCII.GetBytes(taken.ToString("yyyy:MM:dd HH:mm:ss", CultureInfo.InvariantCulture) + "\0"
+            + (offset is null ? "" : offset + "\0")));
         byte[] body = [.. "Exif\0\0"u8, .. tiff];
         return [0xff, 0xe1, (byte)((body.Length + 2) >> 8), (byte)((body.Length + 2) & 0xff), .. body];
     }

@@ -35,7 +35,8 @@ public class PictureInCellsTests
     {
         var frame = Drawn(Halves(40, 40), Glyphs.Ascii);
         Assert.All(Enumerable.Range(0, 10), y => Assert.Equal(new string('@', 10), string.Concat(frame.Row(y).ToArray().Select(c => c.Text)).TrimEnd()));
-        Assert.DoesNotContain("\u2580", FrameWriter.Between(null, frame, Look.Dark, ColourDepth.Full), StringComparison.Ordinal);
+        Assert.DoesNotContain("\u2580",
+            FrameWriter.Between(null, frame, Look.Dark, ColourDepth.Full), StringComparison.Ordinal);
     }
 
     // ECMA-48 8.3.117 (SGR), and the colours of ISO 8613-6 (38 and 48) as xterm writes them.
@@ -43,8 +44,10 @@ public class PictureInCellsTests
     public void TheTerminalGetsAsManyColoursAsItHas()
     {
         var frame = Drawn(new CellPicture(1, 2, [200, 10, 20, 30, 40, 250]), Glyphs.Drawn, 1, 1);
-        Assert.Contains("\u001b[0;38;2;200;10;20;48;2;30;40;250m\u2580", FrameWriter.Between(null, frame, Look.Dark, ColourDepth.Full), StringComparison.Ordinal);
-        Assert.Contains("\u001b[0;38;5;160;48;5;21m\u2580", FrameWriter.Between(null, frame, Look.Dark, ColourDepth.Many), StringComparison.Ordinal);
+        Assert.Contains("\u001b[0;38;2;200;10;20;48;2;30;40;250m\u2580",
+            FrameWriter.Between(null, frame, Look.Dark, ColourDepth.Full), StringComparison.Ordinal);
+        Assert.Contains("\u001b[0;38;5;160;48;5;21m\u2580",
+            FrameWriter.Between(null, frame, Look.Dark, ColourDepth.Many), StringComparison.Ordinal);
         Assert.All(new[] { FrameWriter.Between(null, frame, Look.Dark, ColourDepth.Sixteen), FrameWriter.Between(null, frame, Look.Plain, ColourDepth.Full) },
             sent => Assert.DoesNotContain("\u2580", sent, StringComparison.Ordinal));
     }
@@ -63,7 +66,8 @@ public class PictureInCellsTests
     [Fact]
     public void TheNearestColourIsNearlyTheNearestOfAll()
     {
-        foreach (var (r, g, b) in from r in Enumerable.Range(0, 18) from g in Enumerable.Range(0, 18) from b in Enumerable.Range(0, 18) select (r * 15, g * 15, b * 15))
+        var steps = Enumerable.Range(0, 18).Select(s => s * 15);
+        foreach (var (r, g, b) in from r in steps from g in steps from b in steps select (r, g, b))
         {
             var best = Enumerable.Range(16, 240).Min(i => Away((byte)i));
             Assert.InRange(Away(new Dot((byte)r, (byte)g, (byte)b).Nearest), best, best + 1200);

@@ -22,7 +22,7 @@ public class EveryMessageTests
         ["ValuesDisagree: Differ, Or"] = Copies,
         ["TagTwice: NoRoom, OneOther, SeveralOthers"] = Copies,
         ["ChangedSinceOrder: CallToday"] = "what the samples change after an acknowledgement they change once its box is there",
-        ["OrderTooLate: AskForDay, MakeRoom, NobodyCanMeasure, NotOrdered, OrderNow, OrderedAfter"] = "nobody in the samples wrote how long an order takes",
+        ["OrderTooLate: OrderedAfter"] = "of each unit on order the samples have the box, or the day on which it is expected",
         ["LongitudeOffZone: OtherSign"] = "only canal house has its place typed, and so near to Greenwich the sign does not tell",
         ["OpeningsOffCount: FindIt"] = "it is said while every wall is open; each sample has a part that was closed before its openings were counted",
     };

@@ -31,7 +31,10 @@ internal sealed class Installer(TerminalUser user)
     {
         TypeOfHouse(HouseFacts.Spares, "10 % screws, 1 16/2");
         TypeOfHouse(HouseFacts.PartsLead, "10");
-        user.Press("7").Press([.. Enumerable.Repeat("down", 10)]).Press("enter").Sees("Call-off by phase").Sees("2026-06-05");
+        user.Press("7").Press([.. Enumerable.Repeat("down", 10)]).Press("enter").Sees("Parts list");
+        for (var headings = 0; headings < 9 && !user.Screen.Contains("Call-off by phase", StringComparison.Ordinal); headings++)
+            user.Press("right");
+        user.Sees("Call-off by phase").Sees("2026-06-05");
         TypeOfHouse(HouseFacts.RoughInPartsOn, "2026-06-01");
     }
 

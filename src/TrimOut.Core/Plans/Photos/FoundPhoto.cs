@@ -11,7 +11,9 @@ namespace TrimOut.Core.Plans.Photos;
 /// <param name="Labels">The tags on the labels that are seen in it, each once; none where none could be read.</param>
 public sealed record FoundPhoto(string Name, DateTime? Taken, ImmutableArray<string> Labels)
 {
-    /// <summary>How far the camera's clock was from UTC; null where the file does not say, and the clock of whoever marked steps is taken for the same.</summary>
+    /// <summary>
+    /// How far the camera's clock was from UTC; null where the file does not say, and the clock of whoever marked steps is taken for the same.
+    /// </summary>
     public TimeSpan? FromUtc { get; init; }
 
     /// <summary>Why it can't be shown, as it ends a sentence; null where it can.</summary>

@@ -18,7 +18,9 @@ public class LongitudeOffZoneTests
     public void ALongitudeWithoutItsSignIsAskedAbout()
     {
         var found = At("America/Denver", "104.99").FaultOf(Check, "Test house");
-        Assert.Equal("Longitude 105.0 degrees is 150.0 degrees from the place that America/Denver is named after; with the other sign it is 0.0 degrees.", found.Message);
+        Assert.Equal(
+            "Longitude 105.0 degrees is 150.0 degrees from the place that America/Denver is named after; with the other sign it is 0.0 degrees.",
+            found.Message);
     }
 
     // Berlin stands at 13 deg 22 min east (zone1970.tab: +5230+01322): so near to Greenwich the clocks alone do not tell.

@@ -108,7 +108,8 @@ public class PhotoPlanTests
         Assert.Contains("lies between \"Opening seen\" of W01".Split('"')[0], Place(job, "IMG_3.jpg", first.AddMinutes(-10)).Why, StringComparison.Ordinal);
         Assert.Contains("within 2 hours", Place(job, "IMG_4.jpg", first.AddHours(5)).Why, StringComparison.Ordinal);
         // The same moment by a camera two hours ahead that says so.
-        Assert.Equal("W03", new PhotoPlan(job.House).Place(new FoundPhoto("IMG_5.jpg", first.AddMinutes(125), []) { FromUtc = TimeSpan.FromHours(2) }).Place!.Of.Name);
+        Assert.Equal("W03", new PhotoPlan(job.House)
+            .Place(new FoundPhoto("IMG_5.jpg", first.AddMinutes(125), []) { FromUtc = TimeSpan.FromHours(2) }).Place!.Of.Name);
     }
 
     [Fact]
