@@ -52,7 +52,7 @@ internal sealed class ColumnMap
             .OfType<ColumnMap>().MaxBy(m => (m._columns.Count, m.IsTold));
         if (best is not null)
             return best;
-        var looked = rows.Take(RowsToLookAt).Where(r => !r.IsBlank).MaxBy(r => r.Cells.Count(c => c.Length > 0))!;
+        var looked = rows[LikeliestHeader(rows, named)];
         var headers = string.Join(", ", looked.Cells.Where(c => c.Length > 0).Take(16));
         if (named.Count > 0 && named.FirstOrDefault(n => !looked.Cells.Contains(n.Value, StringComparer.OrdinalIgnoreCase)) is
             {
@@ -63,6 +63,25 @@ internal sealed class ColumnMap
         return new Refusal($"No row names a column with the windows' tags and one more thing to import. The columns are: {headers}. Say which is " +
             $"which, such as --column tag=\"{looked.Cells.First(c => c.Length > 0)}\". Nothing was imported.");
     }
+
+    /// <summary>The columns of a file by the row that is most like a header, with none of them taken for the tags yet.</summary>
+    public static ColumnMap Unmapped(IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named)
+    {
+        var at = LikeliestHeader(rows, named);
+        var columns = named.Select(n => (n.Key, Column: rows[at].Cells.ToList().FindIndex(c => c.Equals(n.Value.Trim(), StringComparison.OrdinalIgnoreCase))))
+            .Where(n => n.Column >= 0).ToDictionary(n => n.Key, n => (n.Column, Plain(rows[at].Cells[n.Column]).Unit));
+        return new ColumnMap(at, rows[at], columns);
+    }
+
+    /// <summary>Whether a column is known to hold the tags of the windows.</summary>
+    public bool HasTags => _columns.ContainsKey(ScheduleField.Tag);
+
+    /// <summary>The row that has most of the headers that were asked for, and then most cells of words: rows of windows have figures.</summary>
+    private static int LikeliestHeader(IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named) =>
+        Enumerable.Range(0, Math.Min(rows.Count, RowsToLookAt)).MaxBy(at => (
+            named.Values.Count(n => rows[at].Cells.Contains(n.Trim(), StringComparer.OrdinalIgnoreCase)),
+            rows[at].Cells.Count(c => c.Length > 0 && !c.Any(char.IsAsciiDigit)),
+            -at));
 
     /// <summary>Whether no two columns have one header, such as a width below "Rough opening" and another below "Unit".</summary>
     private bool IsTold => Header.Cells.Where(h => h.Length > 0).GroupBy(h => h, StringComparer.OrdinalIgnoreCase).All(h => h.Count() == 1);

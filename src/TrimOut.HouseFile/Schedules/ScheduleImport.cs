@@ -20,6 +20,9 @@ public sealed record ScheduleOptions(ImmutableDictionary<ScheduleField, string> 
     /// <summary>Whether the schedule is a revised one: windows that the house has are compared, and what nobody typed since is taken over.</summary>
     public bool Revised { get; init; }
 
+    /// <summary>Whether a file of which no column is known to hold the tags is shown with its columns, for somebody to say which is which, and not refused.</summary>
+    public bool Unmapped { get; init; }
+
     /// <summary>By the headers alone.</summary>
     public static ScheduleOptions ByHeaders { get; } = new(ImmutableDictionary<ScheduleField, string>.Empty, null, null);
 
@@ -56,7 +59,9 @@ public static partial class ScheduleImport
         ScheduleSheets.Read(file, name, options.Encoding).Then(sheets => Chosen(sheets, name, options)).Then<SchedulePlan>(chosen =>
             {
                 var planner = new SchedulePlanner(log, chosen.Map, options);
-                foreach (var row in chosen.Sheet.Rows.Skip(chosen.Map.HeaderIndex + 1))
+                if (!chosen.Map.HasTags)
+                    planner.SayNoTags();
+                foreach (var row in !chosen.Map.HasTags ? [] : chosen.Sheet.Rows.Skip(chosen.Map.HeaderIndex + 1))
                 {
                     planner.Add(row);
                     if (planner.Windows > CsvRows.MostRows)
@@ -76,6 +81,8 @@ public static partial class ScheduleImport
                 : $"{name} has no sheet \"{options.Sheet}\". There are: {string.Join(", ", sheets.Select(s => s.Name ?? "one without a name"))}.");
         var mapped = asked.Select(s => (Sheet: s, Map: ColumnMap.Find(s.Rows, options.Columns))).ToList();
         var best = mapped.Where(m => m.Map.Ok).OrderByDescending(m => m.Map.Value.Used.Count()).ToList();
+        if (best.Count == 0 && options.Unmapped && asked.FirstOrDefault(s => !s.Rows.All(r => r.IsBlank)) is { } first)
+            return (first, ColumnMap.Unmapped(first.Rows, options.Columns));
         return best.Count > 0 ? (best[0].Sheet, best[0].Map.Value)
             : new Refusal(mapped.FirstOrDefault(m => !m.Sheet.Rows.All(r => r.IsBlank), mapped[0]).Map.Reason!);
     }

@@ -48,7 +48,11 @@ public sealed record RevisedValue(int Line, string Tag, string Label, string Her
 /// <param name="Room">Its room; null when none is said.</param>
 /// <param name="Width">Its rough width as shown; empty when not known.</param>
 /// <param name="Height">Its rough height as shown; empty when not known.</param>
-public sealed record PlannedWindow(int Line, string Tag, string? Room, string Width, string Height);
+public sealed record PlannedWindow(int Line, string Tag, string? Room, string Width, string Height)
+{
+    /// <summary>What is said of its unit, as shown: kind, lead side, power; empty where nothing is.</summary>
+    public string Unit { get; init; } = "";
+}
 
 /// <summary>A cell or a row that could not be read.</summary>
 /// <param name="Line">The line of the file, from 1.</param>
@@ -60,6 +64,9 @@ public sealed record ScheduleProblem(int Line, string Column, string Reason, boo
     /// <summary>Whether what was read all the same was taken as it stands, and is to be looked at.</summary>
     public bool Taken { get; init; }
 
+    /// <summary>Whether nothing of the file could be read for it.</summary>
+    public bool NothingRead { get; init; }
+
     /// <summary>What came of it, in a sentence.</summary>
-    public string Outcome => RowLost ? "The row was left out." : Taken ? "It was taken as it stands." : "Left empty.";
+    public string Outcome => NothingRead ? "Nothing was read." : RowLost ? "The row was left out." : Taken ? "It was taken as it stands." : "Left empty.";
 }

@@ -5,15 +5,26 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Plans.Visits;
 
 namespace TrimOut.HouseFile.Schedules;
 
 /// <summary>Turns the rows of a schedule into one change, row by row, and keeps a list of what it could not read.</summary>
 internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptions options)
 {
+    private static readonly (ScheduleField Field, Fact Fact)[] UnitColumns =
+        [(ScheduleField.Kind, UnitFacts.Kind), (ScheduleField.LeadSide, UnitFacts.LeadSide), (ScheduleField.Power, UnitFacts.Power)];
+
+    /// <summary>Details that are chosen of a few, by the beginning of a name too.</summary>
+    private static readonly Fact[] Chosen = [UnitFacts.Kind, UnitFacts.LeadSide, UnitFacts.Power, WindowFacts.Mount, WindowFacts.Reach];
+
     private readonly House _house = log.House;
     private const int WordsOfNote = 3;
-    private static readonly string[] TotalWords = ["total", "totals", "grand total", "subtotal", "subtotals", "sum"];
+    /// <summary>The fewest letters by which a kind is told, unless they are its whole name: an office's own types are called A, B and C.</summary>
+    private const int LettersOfKind = 3;
+
+    private static readonly string[] TotalWords = ["total", "totals", "grand total", "subtotal", "subtotals", "sum", "summe", "gesamt", "gesamtsumme",
+        "zwischensumme", "suma"];
     private readonly ImmutableArray<PlannedWindow>.Builder _windows = ImmutableArray.CreateBuilder<PlannedWindow>();
     private readonly ImmutableArray<ScheduleProblem>.Builder _problems = ImmutableArray.CreateBuilder<ScheduleProblem>();
     private readonly ImmutableArray<string>.Builder _understood = ImmutableArray.CreateBuilder<string>();
@@ -21,6 +32,7 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     private readonly List<RoomChoice> _newRooms = [];
     private readonly List<string> _newRoomNames = [];
     private readonly ImmutableArray<RevisedValue>.Builder _revised = ImmutableArray.CreateBuilder<RevisedValue>();
+    private readonly HashSet<(ScheduleField, string)> _readAs = [];
     private HashSet<ChangeId>? _imports;
     private Draft _draft = new("Import");
 
@@ -56,6 +68,11 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         for (var one = 1; one <= count; one++)
             AddWindow(row, count == 1 ? tag : string.Create(CultureInfo.InvariantCulture, $"{tag}-{one}"), quiet: one > 1);
     }
+
+    /// <summary>Says that nothing can be read before somebody says which column holds the tags.</summary>
+    public void SayNoTags() => _problems.Add(new ScheduleProblem(map.Header.Line, ScheduleField.Tag.Name,
+        $"no column is known to hold the windows' tags. There are: {string.Join(", ", map.Unused.Take(16))}. Say in the list of columns which is which.",
+        RowLost: true) { NothingRead = true });
 
     /// <summary>The plan.</summary>
     public SchedulePlan Finish(string what)
@@ -105,11 +122,14 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         Put(window, WindowFacts.Reach, Read(row, ScheduleField.Reach, WindowFacts.Reach, quiet: quiet));
         Put(window, WindowFacts.Mount, Read(row, ScheduleField.Mount, WindowFacts.Mount, quiet: quiet));
         Put(window, WindowFacts.Note, Note(row, quiet));
-        Put(unit, UnitFacts.Kind, Read(row, ScheduleField.Kind, UnitFacts.Kind, quiet: quiet));
-        Put(unit, UnitFacts.LeadSide, Read(row, ScheduleField.LeadSide, UnitFacts.LeadSide, quiet: quiet));
-        Put(unit, UnitFacts.Power, Read(row, ScheduleField.Power, UnitFacts.Power, quiet: quiet));
+        var ofUnit = UnitColumns.Select(c => (c.Fact, Stored: Read(row, c.Field, c.Fact, quiet: quiet))).ToList();
+        foreach (var (fact, stored) in ofUnit)
+            Put(unit, fact, stored);
         LeaveOut(row, window, quiet);
-        _windows.Add(new PlannedWindow(row.Line, tag, roomName, Shown(WindowFacts.RoughWidth, size.Width), Shown(WindowFacts.RoughHeight, size.Height)));
+        _windows.Add(new PlannedWindow(row.Line, tag, roomName, Shown(WindowFacts.RoughWidth, size.Width), Shown(WindowFacts.RoughHeight, size.Height))
+        {
+            Unit = string.Join(", ", ofUnit.Where(u => u.Stored is not null).Select(u => $"{u.Fact.Label.ToLowerInvariant()} {u.Fact.ShowStored(u.Stored!, _house)}")),
+        });
     }
 
     private void Revise(Window window, SheetRow row, bool quiet)
@@ -124,9 +144,8 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         ReviseRoom(window, row);
         if (window.Units is [var unit])
         {
-            Revise(unit, row, UnitFacts.Kind, Read(row, ScheduleField.Kind, UnitFacts.Kind, quiet: quiet));
-            Revise(unit, row, UnitFacts.LeadSide, Read(row, ScheduleField.LeadSide, UnitFacts.LeadSide, quiet: quiet));
-            Revise(unit, row, UnitFacts.Power, Read(row, ScheduleField.Power, UnitFacts.Power, quiet: quiet));
+            foreach (var (field, fact) in UnitColumns)
+                Revise(unit, row, fact, Read(row, field, fact, quiet: quiet));
         }
     }
 
@@ -154,16 +173,28 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
             _draft = _draft.PutStored(window.Item.Id, WindowFacts.Room.Name, id);
     }
 
-    /// <summary>Why what the house has stays: somebody typed it here, or the opening was measured, and no office knows it better.</summary>
+    /// <summary>Why what the house has stays: somebody typed it here, or the opening was measured, or the maker has it; no office knows it better.</summary>
     private string? KeptBecause(Subject of, Fact fact, Head? head)
     {
         _imports ??= log.Changes.Where(ScheduleImport.IsOne).Select(c => c.Id).ToHashSet();
         return head?.Stored is null ? null
             : !_imports.Contains(head.Id) ? string.Create(CultureInfo.InvariantCulture, $"{head.By} typed it on {head.At:yyyy-MM-dd}")
-            : of is Window { SmallestWidth: not null } && (fact == WindowFacts.RoughWidth || fact == WindowFacts.RoughHeight)
-                ? "the finished opening was measured"
+            : IsMeasured(of) && (fact == WindowFacts.RoughWidth || fact == WindowFacts.RoughHeight) ? "the finished opening was measured"
+            : fact != WindowFacts.Room && fact != WindowFacts.Note && fact != WindowFacts.Facing && OnOrder(of) is { } ordered
+                ? $"{ordered.Tag} is on order: ask the maker first, and type it where it is to be another"
             : null;
     }
+
+    /// <summary>One measure is enough: it is of the opening as it is, and what is drawn of that came before it.</summary>
+    private static bool IsMeasured(Subject of) => of is Window { Widths: var (top, middle, bottom), Heights: var (left, centre, right) }
+        && (top ?? middle ?? bottom ?? left ?? centre ?? right) is not null;
+
+    private static Unit? OnOrder(Subject of) => (of switch
+    {
+        Window window => window.Units,
+        Unit unit => [unit],
+        _ => [],
+    }).FirstOrDefault(VisitPlan.IsOrdered);
 
     private (string? Id, string? Name) Room(SheetRow row)
     {
@@ -209,8 +240,17 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
             height ?? Length(row, ScheduleField.Size, WindowFacts.RoughHeight, read.Value.Height, quiet));
     }
 
-    private string? Length(SheetRow row, ScheduleField field, Fact fact, string cell, bool quiet) =>
-        cell.Length == 0 ? null : ReadText(row, field, fact, WithUnit(WithPoint(cell, quiet), field), quiet, rowLost: false);
+    private string? Length(SheetRow row, ScheduleField field, Fact fact, string cell, bool quiet)
+    {
+        if (!SizePatterns.EitherComma().IsMatch(cell))
+            return cell.Length == 0 ? null : ReadText(row, field, fact, WithUnit(WithPoint(cell, quiet), field), quiet, rowLost: false);
+        if (!quiet)
+        {
+            Problem(row, field, $"\"{cell}\" can be {cell.Replace(",", "", StringComparison.Ordinal)} or {cell.Replace(',', '.')}: write it without the comma.",
+                rowLost: false);
+        }
+        return null;
+    }
 
     /// <summary>A decimal comma as a point; with three digits behind it a comma may be a thousands mark, and stays to be asked about.</summary>
     private string WithPoint(string cell, bool quiet)
@@ -269,6 +309,13 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     private string? ReadText(SheetRow row, ScheduleField field, Fact fact, string text, bool quiet, bool rowLost)
     {
         var read = fact.ReadTyped(text, _house);
+        if (read.Ok && Chosen.Contains(fact) && fact.ShowStored(read.Value, _house) is var shown && !SameName.Comparer.Equals(shown, text))
+        {
+            if (fact == UnitFacts.Kind && text.Length < LettersOfKind)
+                read = new Refusal($"\"{text}\" is too short to tell a kind by: write its name, such as {shown}.");
+            else if (_readAs.Add((field, text)))
+                _understood.Add($"{fact.Label} \"{text}\" read as {shown}");
+        }
         if (read.Ok)
             return read.Value;
         if (!quiet)

@@ -60,4 +60,8 @@ internal static partial class SizePatterns
 
     [GeneratedRegex(@"^\d+,\d{1,2}(?!\d)\D*$")]
     public static partial Regex DecimalComma();
+
+    /// <summary>Three digits behind a comma: thousands, or a decimal comma.</summary>
+    [GeneratedRegex(@"^\d{1,3},\d{3}(?!\d)\D*$")]
+    public static partial Regex EitherComma();
 }

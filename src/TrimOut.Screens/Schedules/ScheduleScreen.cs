@@ -126,7 +126,7 @@ internal static class ScheduleKeys
         (text, now) => new Transition(s, new Ask.Beside($"Reading {Path.GetFileName(s.From)}", (desk, _, _) =>
         {
             var named = s.Named.SetItem(column.Field, text.Trim());
-            return desk.ReadSchedule(now.Log, s.From, named).Then<Ask>(read => new Ask.Open(s with { Read = read, Named = named }));
+            return desk.ReadSchedule(now.Log, s.From, named).Then<Ask>(read => new Ask.Open(s with { Read = read, Named = named }, InPlace: true));
         })))
     {
         Options = [.. s.Read.Unused.Concat(s.Read.Columns.Select(c => c.Header).OfType<string>()).Distinct().Select(h => new Option(h, h))],

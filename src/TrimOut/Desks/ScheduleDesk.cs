@@ -27,13 +27,13 @@ internal static class ScheduleDesk
         var named = columns.Select(c => (Field: ScheduleField.Find(c.Key), c.Value)).Where(c => c.Field is not null)
             .ToImmutableDictionary(c => c.Field!, c => c.Value);
         return ScheduleFile.Read(path)
-            .Then(file => ScheduleImport.Plan(log, file, Path.GetFileName(path), ScheduleOptions.ByHeaders with { Columns = named, Revised = true }))
+            .Then(file => ScheduleImport.Plan(log, file, Path.GetFileName(path), ScheduleOptions.ByHeaders with { Columns = named, Revised = true, Unmapped = true }))
             .Then<(ScheduleRead, string)>(plan =>
                 (Told(plan), string.Join('\n', plan.Columns.Select(c => c.Header).Concat(plan.Unused).Order(StringComparer.Ordinal))));
     }
 
     private static ScheduleRead Told(SchedulePlan plan) => new(plan.Sheet, plan.Changes ? plan.Draft : null,
-        [.. plan.Windows.Select(w => new ScheduleLine(w.Tag, string.Join(", ", new[] { w.Room ?? "no room", Size(w) }.Where(t => t.Length > 0))))],
+        [.. plan.Windows.Select(w => new ScheduleLine(w.Tag, string.Join(", ", new[] { w.Room ?? "no room", Size(w), w.Unit }.Where(t => t.Length > 0))))],
         [.. plan.Revised.Select(r => new ScheduleLine(r.Tag, $"{r.Label}: {(r.Here.Length > 0 ? r.Here : "nothing")} here, {r.There} there. "
             + (r.KeptBecause is { } why ? $"Kept: {why}" : "Taken")))],
         plan.Revised.Count(r => r.KeptBecause is null),
@@ -49,6 +49,8 @@ internal static class ScheduleDesk
     private static string Size(PlannedWindow window) => (window.Width, window.Height) switch
     {
         ({ Length: > 0 } width, { Length: > 0 } height) => $"{width} x {height}",
-        var (width, height) => width + height,
+        ({ Length: > 0 } width, _) => $"{width} wide, no height",
+        (_, { Length: > 0 } height) => $"{height} high, no width",
+        _ => "no size",
     };
 }

@@ -74,6 +74,24 @@ public class RevisedScheduleTests
     }
 
     [Fact]
+    public void OneMeasureOfTheFinishedOpeningIsEnoughToKeepBothRoughSizes()
+    {
+        _job.Say("W01", WindowFacts.HeightLeft, "47 3/4");
+        var plan = Plan(First.Replace("W01,Kitchen,36,48", "W01,Kitchen,40,50", StringComparison.Ordinal));
+        Assert.Equal(["the finished opening was measured", "the finished opening was measured"], plan.Revised.Select(r => r.KeptBecause));
+        Assert.False(plan.Changes);
+    }
+
+    [Fact]
+    public void WhatIsOnOrderIsNotMadeAnotherByASchedule()
+    {
+        _job.Say("W01", UnitFacts.OrderedOn, "2026-03-01");
+        var plan = Plan("tag,room,width,height,facing,mount,kind\nW01,Kitchen,40,48,N,outside,Roller\n");
+        Assert.Equal([("Rough width", true), ("Facing", false)],
+            plan.Revised.Where(r => r.Here.Length > 0).Select(r => (r.Label, r.KeptBecause?.StartsWith("W01 is on order", StringComparison.Ordinal) == true)));
+    }
+
+    [Fact]
     public void WithoutThatWordATagThatIsThereIsLeftOutAsBefore() =>
         Assert.Equal(3, Plan(First, revised: false).Problems.Count(p => p.RowLost));
 

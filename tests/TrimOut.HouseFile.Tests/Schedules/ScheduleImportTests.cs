@@ -267,4 +267,43 @@ public class ScheduleImportTests
         Assert.Equal(Length.FromInches(30), _job.House.FindTag("W01")!.RoughWidth);
         Assert.Equal(Length.FromInches(40), _job.House.FindTag("W01")!.RoughHeight);
     }
+
+    /// <summary>An office calls its own types A, B and C; a kit may have a kind that begins so.</summary>
+    [Fact]
+    public void ALetterIsNoKindAndWhatWasReadByABeginningIsListed()
+    {
+        var plan = Plan("tag,kind,power\nW01,R,panel\nW02,roll,b\nW03,Roller,panel\nW04,roll,\n").Value;
+        Assert.Equal("2 kind: \"R\" is too short to tell a kind by: write its name, such as Roller.", Problems(plan));
+        Assert.Equal(["Kind \"roll\" read as Roller", "Power \"b\" read as battery"], plan.Understood.ToArray());
+        Assert.Equal(["power panel", "kind Roller, power battery", "kind Roller, power panel", "kind Roller"], plan.Windows.Select(w => w.Unit));
+        _job.Do(plan.Draft);
+        Assert.Null(_job.Unit("W01").Kind);
+        Assert.Equal("Roller", _job.Unit("W02").Kind!.Name);
+    }
+
+    [Theory]
+    [InlineData("Pos.;Raum;Geschoss;Breite;Höhe;Anzahl;Bemerkung", "Summe EG;;;;;7;")]
+    [InlineData("Marca;Estancia;Planta;Ancho;Alto;Cantidad;Observaciones", "Suma;;;;;7;")]
+    public void HeadersAndTotalsAreGermanAndSpanishToo(string header, string total)
+    {
+        var plan = Plan($"{header}\nF1;Bad;EG;900 mm;1200 mm;1;\n{total}\n").Value;
+        Assert.Empty(plan.Problems);
+        Assert.Equal(("F1", "Bad"), (Assert.Single(plan.Windows).Tag, plan.Windows[0].Room));
+        Assert.Equal("line 3 left out: it is a row of totals", Assert.Single(plan.Understood));
+        _job.Do(plan.Draft);
+        Assert.Equal(Length.FromMillimetres(900), _job.House.FindTag("F1")!.RoughWidth);
+    }
+
+    [Fact]
+    public void AFileWhoseTagsAreInNoKnownColumnIsShownWithItsColumnsToWhoeverCanSay()
+    {
+        const string csv = "Neubau 12;;\nKürzel;Wo;Lichte\nW01;Bad;900 mm\nW02;Flur;1,20\n";
+        Assert.Contains("The columns are: Kürzel, Wo, Lichte.", Plan(csv).Reason, StringComparison.Ordinal);
+        var shown = Plan(csv, ScheduleOptions.ByHeaders with { Unmapped = true }).Value;
+        Assert.Equal(["Kürzel", "Wo", "Lichte"], shown.Unused.ToArray());
+        Assert.False(shown.Changes);
+        Assert.Equal("Nothing was read.", Assert.Single(shown.Problems).Outcome);
+        var columns = ImmutableDictionary<ScheduleField, string>.Empty.Add(ScheduleField.Tag, "Kürzel").Add(ScheduleField.Width, "Lichte");
+        Assert.Equal(["W01", "W02"], Plan(csv, ScheduleOptions.ByHeaders with { Columns = columns }).Value.Windows.Select(w => w.Tag));
+    }
 }
