@@ -18,7 +18,8 @@ public sealed record ScheduleField(string Name, ImmutableArray<string> Headers, 
         "the room, made when the house has none of that name");
 
     /// <summary>The floor of the room.</summary>
-    public static ScheduleField Floor { get; } = new("floor", ["floor", "level", "storey", "story", "geschoss", "etage", "stockwerk", "planta", "piso", "nivel"],
+    public static ScheduleField Floor { get; } = new("floor", ["floor", "level", "storey", "story",
+        "geschoss", "etage", "stockwerk", "planta", "piso", "nivel"],
         "the floor of a new room; the room itself where no room is said");
 
     /// <summary>The rough width.</summary>

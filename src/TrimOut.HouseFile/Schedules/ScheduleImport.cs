@@ -20,7 +20,9 @@ public sealed record ScheduleOptions(ImmutableDictionary<ScheduleField, string> 
     /// <summary>Whether the schedule is a revised one: windows that the house has are compared, and what nobody typed since is taken over.</summary>
     public bool Revised { get; init; }
 
-    /// <summary>Whether a file of which no column is known to hold the tags is shown with its columns, for somebody to say which is which, and not refused.</summary>
+    /// <summary>
+    /// Whether a file of which no column is known to hold the tags is shown with its columns, for somebody to say which is which, and not refused.
+    /// </summary>
     public bool Unmapped { get; init; }
 
     /// <summary>By the headers alone.</summary>

@@ -128,7 +128,8 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         LeaveOut(row, window, quiet);
         _windows.Add(new PlannedWindow(row.Line, tag, roomName, Shown(WindowFacts.RoughWidth, size.Width), Shown(WindowFacts.RoughHeight, size.Height))
         {
-            Unit = string.Join(", ", ofUnit.Where(u => u.Stored is not null).Select(u => $"{u.Fact.Label.ToLowerInvariant()} {u.Fact.ShowStored(u.Stored!, _house)}")),
+            Unit = string.Join(", ", ofUnit.Where(u => u.Stored is not null)
+                .Select(u => $"{u.Fact.Label.ToLowerInvariant()} {u.Fact.ShowStored(u.Stored!, _house)}")),
         });
     }
 

@@ -27,7 +27,8 @@ internal static class ScheduleDesk
         var named = columns.Select(c => (Field: ScheduleField.Find(c.Key), c.Value)).Where(c => c.Field is not null)
             .ToImmutableDictionary(c => c.Field!, c => c.Value);
         return ScheduleFile.Read(path)
-            .Then(file => ScheduleImport.Plan(log, file, Path.GetFileName(path), ScheduleOptions.ByHeaders with { Columns = named, Revised = true, Unmapped = true }))
+            .Then(file => ScheduleImport.Plan(log, file, Path.GetFileName(path),
+                ScheduleOptions.ByHeaders with { Columns = named, Revised = true, Unmapped = true }))
             .Then<(ScheduleRead, string)>(plan =>
                 (Told(plan), string.Join('\n', plan.Columns.Select(c => c.Header).Concat(plan.Unused).Order(StringComparer.Ordinal))));
     }
