@@ -42,9 +42,9 @@ public sealed class TrialServer
     /// <param name="port">Its port.</param>
     /// <param name="now">The clock.</param>
     /// <param name="settings">More lines for the server's settings.</param>
-    /// <returns>The server, and who owns its tables, which it does not have yet.</returns>
+    /// <returns>The server, who owns its tables, which it does not have yet, and who may do everything on it.</returns>
     /// <exception cref="OfficeException">PostgreSQL is not here, or something of it failed; what it said is in the message.</exception>
-    public static async Task<(TrialServer Server, Credentials Owner)> Make(string folder, int port, TimeProvider now, string settings = "")
+    public static async Task<(TrialServer Server, Credentials Owner, Credentials Administrator)> Make(string folder, int port, TimeProvider now, string settings = "")
     {
         var server = At(folder);
         Directory.CreateDirectory(server.Folder);
@@ -71,7 +71,7 @@ public sealed class TrialServer
 
             """));
         server.Start();
-        var first = new Credentials(Host, port, "postgres", "postgres", "postgres", password, certificate.Root);
+        var first = new Credentials(Host, port, "postgres", "administrator", "postgres", password, certificate.Root);
         var owner = first with { Database = Database, Device = "office-owner", Login = OwnerLogin, Password = Convert.ToBase64String(RandomNumberGenerator.GetBytes(24)) };
         await Devices.Do(first, $"""
             create role {OwnerLogin} login createrole password '{Devices.Check(owner.Password)}';
@@ -79,7 +79,7 @@ public sealed class TrialServer
             """, CancellationToken.None).ConfigureAwait(false);
         await Devices.Do(first, $"create database {Database} owner {OwnerLogin}", CancellationToken.None).ConfigureAwait(false);
         await Devices.Do(first, $"revoke all on database {Database} from public", CancellationToken.None).ConfigureAwait(false);
-        return (server, owner);
+        return (server, owner, first);
     }
 
     /// <summary>The one that lies in a folder.</summary>
@@ -99,10 +99,27 @@ public sealed class TrialServer
 
     /// <summary>Runs one of PostgreSQL's programs as the server's user.</summary>
     /// <exception cref="OfficeException">It failed; what it said is in the message.</exception>
-    public void Run(string program, params string[] arguments)
+    public void Run(string program, params string[] arguments) => Run(program, arguments, null);
+
+    /// <summary>Runs one of PostgreSQL's programs as the server's user and as somebody who connects.</summary>
+    /// <param name="program">The program.</param>
+    /// <param name="arguments">Its arguments.</param>
+    /// <param name="who">Who connects; null where nobody does. The secret goes by the environment.</param>
+    /// <exception cref="OfficeException">It failed; what it said is in the message.</exception>
+    public void Run(string program, IReadOnlyList<string> arguments, Credentials? who)
     {
         string[] all = [.. AsServer, Path.Combine(_programs, program), .. arguments];
         var start = new ProcessStartInfo(all[0], all[1..]) { RedirectStandardError = true, RedirectStandardOutput = true, WorkingDirectory = Folder };
+        if (who is not null)
+        {
+            var root = Path.Combine(Data, "root.crt");
+            WriteForServer(root, who.Root);
+            foreach (var (name, value) in new[] { ("PGHOST", who.Host), ("PGPORT", who.Port.ToString(CultureInfo.InvariantCulture)), ("PGUSER", who.Login),
+                ("PGDATABASE", who.Database), ("PGPASSWORD", who.Password), ("PGSSLMODE", "verify-full"), ("PGSSLROOTCERT", root) })
+            {
+                start.Environment[name] = value;
+            }
+        }
         using var process = Process.Start(start)!;
         // What is started in the background keeps these open: nobody waits for their end.
         var said = new StringBuilder();

@@ -31,7 +31,8 @@ internal static class TrialVerb
                     TrialServer.At(place).Start();
                 return ExitCode.Fine;
             }
-            var (_, owner) = OfficeVerb.Waited(() => TrialServer.Make(place, parsed.GetValue(port), TimeProvider.System));
+            var (_, owner, administrator) = OfficeVerb.Waited(() => TrialServer.Make(place, parsed.GetValue(port), TimeProvider.System));
+            Write(place, "administrator", administrator);
             Write(place, "owner", owner);
             OfficeVerb.Waited(() => Migrations.Apply(owner, _ => { }, CancellationToken.None));
             foreach (var (device, part) in new[] { ("desk", "office"), ("van", "crew"), ("client", "reader") })
