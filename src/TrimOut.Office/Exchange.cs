@@ -61,6 +61,8 @@ public static class Exchange
             reached = await FetchAll(office, house, reached, came, says, stop).ConfigureAwait(false);
         }
         var both = Together(mine, came);
+        if (sent > 0 && reached.Held.Count == both.Merged.Changes.Count)
+            await KeepLists(office, house, reached.Arrival, both.Merged, stop).ConfigureAwait(false);
         var point = new OfficePoint(reached.Arrival, reached.Token, reached.Held.ToString());
         return new Exchanged(both.New.IsEmpty ? null : both, sent, new ExchangeMark(house, now.GetLocalNow(),
             reached.Arrival == 0 ? [] : both.New.IsEmpty || from is null ? [point] : [.. new[] { point, from }.DistinctBy(p => p.Arrival)]));
@@ -82,6 +84,34 @@ public static class Exchange
         if (came.Count == 0)
             throw new OfficeException(OfficeFault.BadData, "The office has no change of that house yet.");
         return (Together(HouseLog.Empty, came).Merged, new(house, now.GetLocalNow(), [new(reached.Arrival, reached.Token, reached.Held.ToString())]));
+    }
+
+    /// <summary>Works out the lists of each house that is behind.</summary>
+    /// <param name="office">The connection.</param>
+    /// <param name="says">Told the house's number and name.</param>
+    /// <param name="stop">Stops between two houses.</param>
+    /// <exception cref="OfficeException">It could not be done.</exception>
+    public static async Task CatchUp(OfficeConnection office, Action<int, string> says, CancellationToken stop)
+    {
+        foreach (var house in await office.Behind(stop).ConfigureAwait(false))
+        {
+            var (log, mark) = await First(office, house, TimeProvider.System, _ => { }, stop).ConfigureAwait(false);
+            await office.KeepLists(house, mark.Points[0].Arrival, HouseLists.Of(log.House), stop).ConfigureAwait(false);
+            says(house, log.House.Name);
+        }
+    }
+
+    /// <summary>What was sent is there: lists that could not be worked out now are when somebody sends something next.</summary>
+    private static async Task KeepLists(OfficeConnection office, int house, int arrival, HouseLog log, CancellationToken stop)
+    {
+        try
+        {
+            await office.KeepLists(house, arrival, HouseLists.Of(log.House), stop).ConfigureAwait(false);
+        }
+        catch (OfficeException)
+        {
+            // Said by the view of the houses: changes_behind.
+        }
     }
 
     private sealed record Reached(int Arrival, Guid Token, HeldChanges Held);

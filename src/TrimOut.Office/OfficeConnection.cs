@@ -164,6 +164,32 @@ public sealed class OfficeConnection : IAsyncDisposable
         return true;
     }, stop, house, device, part);
 
+    /// <summary>Keeps the lists of a house for the office's views.</summary>
+    /// <param name="house">The house's number.</param>
+    /// <param name="arrival">The arrival number of the last change that they were worked out from, and all before it.</param>
+    /// <param name="lists">The lists, as <see cref="HouseLists"/> writes them.</param>
+    /// <param name="stop">Stops waiting.</param>
+    /// <returns>Whether they were kept; not where more has arrived since.</returns>
+    /// <exception cref="OfficeException">They could not be kept.</exception>
+    public Task<bool> KeepLists(int house, int arrival, string lists, CancellationToken stop) =>
+        Asked("select office.keep_lists($1, $2, $3, $4::jsonb)", async command => (bool)(await command.ExecuteScalarAsync(stop).ConfigureAwait(false))!, stop,
+            house, arrival, typeof(HouseLists).Assembly.GetName().Version!.ToString(), lists);
+
+    /// <summary>The houses whose lists are behind their history.</summary>
+    /// <param name="stop">Stops waiting.</param>
+    /// <exception cref="OfficeException">It could not be asked.</exception>
+    public Task<IReadOnlyList<int>> Behind(CancellationToken stop) => Asked("select house from office.behind()", async command =>
+    {
+        var houses = new List<int>();
+        var answer = await command.ExecuteReaderAsync(stop).ConfigureAwait(false);
+        await using (answer.ConfigureAwait(false))
+        {
+            while (await answer.ReadAsync(stop).ConfigureAwait(false))
+                houses.Add(answer.GetInt32(0));
+        }
+        return (IReadOnlyList<int>)houses;
+    }, stop);
+
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {

@@ -60,7 +60,8 @@ internal static class Sql
     [
         "select h::text from office.houses h order by house", "select c::text from office.changes c order by house, arrival",
         "select p::text from office.pushes p order by push", "select d::text from office.devices d order by device",
-        "select a::text from office.access a order by house, device", "select m::text from office.migrations m order by number",
+        "select a::text from office.access a order by house, device", "select s::text from office.summaries s order by house",
+        "select relname || reloptions::text from pg_class where relnamespace = 'report'::regnamespace order by 1", "select m::text from office.migrations m order by number",
         "select tgname || tgenabled::text from pg_trigger where not tgisinternal order by 1",
         "select polname || polrelid::regclass::text from pg_policy order by 1",
         "select proname || proacl::text from pg_proc where pronamespace = 'office'::regnamespace order by 1",
