@@ -38,13 +38,13 @@ public static class Exchange
     public static async Task<Exchanged> Run(OfficeConnection office, HouseLog mine, ExchangeMark? mark, TimeProvider now, bool sends, Action<string> says,
         CancellationToken stop)
     {
-        var (house, points) = await Known(office, mine, mark, sends, stop).ConfigureAwait(false);
+        var (house, points, first) = await Known(office, mine, mark, sends, stop).ConfigureAwait(false);
         var from = points.FirstOrDefault(p => HeldChanges.Read(p.Held).Value.IsIn(mine));
         var atOffice = ExchangeMark.HeldBy(points);
         var reached = new Reached(from?.Arrival ?? 0, from?.Token ?? Guid.Empty, HeldChanges.Read(from?.Held ?? "").Value);
         var came = new List<Change>();
-        reached = await FetchAll(office, house, reached, came, says, stop).ConfigureAwait(false);
-        var sent = 0;
+        reached = await FetchAll(office, house, reached, came, says, stop, first).ConfigureAwait(false);
+        var (sent, others) = (0, false);
         if (sends)
         {
             atOffice = atOffice.With(reached.Held);
@@ -54,11 +54,13 @@ public static class Exchange
                 says($"{NumberText.Counted(sent, "change")} sent");
                 var answer = await office.Send(house, [.. lines.Select(l => l.Line)], stop).ConfigureAwait(false);
                 sent += answer.Fresh;
-                // Where another device sent something in between, the next fetch brings it together with what was sent from here.
-                if (answer.Before == reached.Arrival && answer.Fresh == lines.Count)
+                // Where another device sent something in between, it is fetched together with what was sent from here.
+                others |= answer.Before != reached.Arrival || answer.Fresh != lines.Count;
+                if (!others)
                     reached = new(answer.Last, answer.Token, reached.Held.With(HeldChanges.Of(lines.Select(l => l.Id))));
             }
-            reached = await FetchAll(office, house, reached, came, says, stop).ConfigureAwait(false);
+            if (others)
+                reached = await FetchAll(office, house, reached, came, says, stop).ConfigureAwait(false);
         }
         var both = Together(mine, came);
         if (sent > 0 && reached.Held.Count == both.Merged.Changes.Count)
@@ -116,16 +118,17 @@ public static class Exchange
 
     private sealed record Reached(int Arrival, Guid Token, HeldChanges Held);
 
-    /// <summary>The house at the office, and those points of the mark that are still the office's past.</summary>
-    private static async Task<(int House, ImmutableArray<OfficePoint> Points)> Known(OfficeConnection office, HouseLog mine, ExchangeMark? mark, bool sends,
+    /// <summary>The house at the office, those points of the mark that are still the office's past, and the first news where the highest one says after what.</summary>
+    private static async Task<(int House, ImmutableArray<OfficePoint> Points, IReadOnlyList<ArrivedChange>? First)> Known(OfficeConnection office, HouseLog mine, ExchangeMark? mark, bool sends,
         CancellationToken stop)
     {
         foreach (var point in mark?.Points.OrderByDescending(p => p.Arrival) ?? Enumerable.Empty<OfficePoint>())
         {
             try
             {
-                await office.Fetch(mark!.House, point.Arrival, point.Token, 0, stop).ConfigureAwait(false);
-                return (mark.House, [.. mark.Points.Where(p => p.Arrival <= point.Arrival).OrderByDescending(p => p.Arrival)]);
+                var goesOn = HeldChanges.Read(point.Held).Value.IsIn(mine);
+                var first = await office.Fetch(mark!.House, point.Arrival, point.Token, goesOn ? FetchedAtATime : 0, stop).ConfigureAwait(false);
+                return (mark.House, [.. mark.Points.Where(p => p.Arrival <= point.Arrival).OrderByDescending(p => p.Arrival)], goesOn ? first : null);
             }
             catch (OfficeException failed) when (failed.IsAnotherPast || failed.Fault == OfficeFault.NotAllowed)
             {
@@ -135,17 +138,18 @@ public static class Exchange
         var found = await office.Find([.. mine.Changes.Take(NamesToFindBy).Select(c => c.Id.ToString())], stop).ConfigureAwait(false);
         if (found is null && !sends)
             throw new OfficeException(OfficeFault.NotAllowed, "The office does not have this house, or does not let this device see it.");
-        return (found ?? await office.Begin(mine.Changes[0].Id.ToString(), stop).ConfigureAwait(false), []);
+        return (found ?? await office.Begin(mine.Changes[0].Id.ToString(), stop).ConfigureAwait(false), [], null);
     }
 
     private static async Task<Reached> FetchAll(OfficeConnection office, int house, Reached reached, List<Change> came, Action<string> says,
-        CancellationToken stop)
+        CancellationToken stop, IReadOnlyList<ArrivedChange>? begun = null)
     {
         var characters = 0L;
         while (true)
         {
             stop.ThrowIfCancellationRequested();
-            var batch = await office.Fetch(house, reached.Arrival, reached.Token, FetchedAtATime, stop).ConfigureAwait(false);
+            var batch = begun ?? await office.Fetch(house, reached.Arrival, reached.Token, FetchedAtATime, stop).ConfigureAwait(false);
+            begun = null;
             if (batch.Count == 0)
                 return reached;
             var first = came.Count;
@@ -164,6 +168,8 @@ public static class Exchange
                 throw new OfficeException(OfficeFault.BadData, $"The office has more than {MostChanges} changes, or 128 MiB, of this house: that is no house.");
             reached = new(batch[^1].Arrival, batch[^1].Token, reached.Held.With(HeldChanges.Of(came.Skip(first).Select(c => c.Id))));
             says($"{NumberText.Counted(came.Count, "change")} fetched");
+            if (batch.Count < FetchedAtATime)
+                return reached;
         }
     }
 

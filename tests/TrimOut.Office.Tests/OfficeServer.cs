@@ -49,3 +49,9 @@ public sealed class OfficeFactAttribute : FactAttribute
 {
     public OfficeFactAttribute() => Skip = TrialServer.Programs is null ? "There is no PostgreSQL 15 or later here (Debian: apt install postgresql)." : null!;
 }
+
+/// <summary>The same for a test with cases.</summary>
+public sealed class OfficeTheoryAttribute : TheoryAttribute
+{
+    public OfficeTheoryAttribute() => Skip = new OfficeFactAttribute().Skip;
+}

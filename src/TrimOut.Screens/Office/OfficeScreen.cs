@@ -73,7 +73,7 @@ internal static class OfficeKeys
     ];
 
     /// <summary>The key that opens it.</summary>
-    public static IKeyAction Opening<T>() where T : IScreen => new KeyAction<T>("T", "Office",
+    public static IKeyAction Opening<T>() where T : IScreen => new KeyAction<T>("@", "Office",
         "When this house was last exchanged with the office, and what is not there yet; Enter there exchanges.", (s, _) => Transition.Open(s, new OfficeScreen(0)))
         { OnBar = false };
 

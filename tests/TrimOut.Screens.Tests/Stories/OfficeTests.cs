@@ -28,7 +28,7 @@ public class OfficeTests
         _job.Say("W01", WindowFacts.RoughWidth, "36");
         shell = new ShellState(_desk, _job.Scribe);
         Assert.Contains("1 not at office", Seen(shell).Split('\n')[0], StringComparison.Ordinal);
-        shell.Press("T");
+        shell.Press("@");
         Assert.IsType<OfficeScreen>(shell.Screen);
         Assert.Contains("Last exchanged yesterday, 1 changes not yet at the office.", Seen(shell), StringComparison.Ordinal);
         Assert.Contains("W01: Rough width: 36\"", Seen(shell), StringComparison.Ordinal);
@@ -40,7 +40,7 @@ public class OfficeTests
     {
         _desk.AtOffice = null;
         var shell = new ShellState(_desk, _job.Scribe);
-        shell.Press("T");
+        shell.Press("@");
         Assert.Contains("not enrolled at an office", Seen(shell), StringComparison.Ordinal);
         shell.Press("enter");
         Assert.Contains("This laptop is not enrolled at an office.", Seen(shell), StringComparison.Ordinal);
@@ -52,7 +52,7 @@ public class OfficeTests
         var site = new TestJob(store: new MemoryStore("site", _job.Scribe.Log.Changes)).Say("W02", WindowFacts.RoughWidth, "40");
         _desk.Exchanging = (log, _, _) => Merge.Of(log, site.Scribe.Log).Then<OfficeExchange>(m => new OfficeExchange(m, 3));
         var shell = new ShellState(_desk, _job.Scribe);
-        foreach (var key in (string[])["8", "T", "enter"])
+        foreach (var key in (string[])["8", "@", "enter"])
             shell.Press(key);
         Assert.IsType<MergeScreen>(shell.Screen);
         Assert.Contains("1 change would come in", Seen(shell), StringComparison.Ordinal);
@@ -68,7 +68,7 @@ public class OfficeTests
     {
         _desk.Exchanging = (_, _, _) => new Refusal("The office at office.example:5432 can't be reached now.");
         var shell = new ShellState(_desk, _job.Scribe);
-        shell.Press("T");
+        shell.Press("@");
         shell.Press("enter");
         Assert.Contains("can't be reached now", Seen(shell), StringComparison.Ordinal);
     }
@@ -84,7 +84,7 @@ public class OfficeTests
             return new Refusal("It never hung.");
         };
         var shell = new ShellState(_desk, _job.Scribe, beside: work => Task.Run(work));
-        shell.Press("T");
+        shell.Press("@");
         shell.Press("enter");
         Assert.True(SpinWait.SpinUntil(() => shell.Doing == "Exchanging with the office: connecting", TimeSpan.FromSeconds(20)), shell.Doing);
         shell.Tick();

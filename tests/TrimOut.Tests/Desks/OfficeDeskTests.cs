@@ -43,7 +43,7 @@ public sealed class OfficeDeskTests : IDisposable
         var shell = Shell(() => Silent);
         var changes = shell.Context.Log.Changes.Count;
         Assert.Contains($"{changes} not at office", Seen(shell), StringComparison.Ordinal);
-        shell.Press("T");
+        shell.Press("@");
         shell.Press("enter");
         Assert.True(SpinWait.SpinUntil(_silent.Pending, TimeSpan.FromSeconds(30)), "nobody called");
         shell.Press("1");
@@ -75,7 +75,7 @@ public sealed class OfficeDeskTests : IDisposable
     public void CredentialsThatCannotBeUsedAreSaidAndNothingElseChanges()
     {
         var shell = Shell(() => throw new OfficeException(OfficeFault.NotAllowed, "office.credentials holds a secret, and others may read it."));
-        shell.Press("T");
+        shell.Press("@");
         Assert.Contains("others may read it", Seen(shell), StringComparison.Ordinal);
     }
 }

@@ -25,6 +25,7 @@ internal static class OfficeVerb
         LetInVerb.Build(),
         DeviceVerbs.BuildEnroll(),
         DeviceVerbs.BuildShutOut(),
+        ListsVerb.Build(),
         SetUpVerb.Build(),
         TrialVerb.Build(),
     };
