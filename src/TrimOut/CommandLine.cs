@@ -3,6 +3,7 @@ using System.CommandLine.Help;
 using System.Globalization;
 using TrimOut.Screens.Terminal;
 using TrimOut.Verbs;
+using TrimOut.Verbs.Office;
 
 namespace TrimOut;
 
@@ -47,6 +48,7 @@ internal static class CommandLine
             MergeVerb.Build(),
             ConflictsVerb.Build(),
             WhatIfVerb.Build(),
+            OfficeVerb.Build(),
         };
         root.Add(CompletionVerb.Build(root));
         root.Add(HelpVerb.Build(root));

@@ -1,5 +1,6 @@
 using TrimOut.Core.History;
 using TrimOut.Desks;
+using TrimOut.Office;
 
 namespace TrimOut;
 
@@ -30,6 +31,9 @@ internal static class ExitCode
     /// <summary>A browser was to print, and there is none, or it failed.</summary>
     public const int NoProgram = 69;
 
+    /// <summary>The office can't be reached, or is not the one that it should be.</summary>
+    public const int NoOffice = 69;
+
     /// <summary>A fault in TrimOut itself.</summary>
     public const int Fault = 70;
 
@@ -57,7 +61,7 @@ internal static class ExitCode
         (Usage, "the command was written wrongly"),
         (BadData, "a file holds something else than it should, or is damaged"),
         (NoInput, "there is no such file, or a folder, a pipe or a device has its name"),
-        (NoTerminal, "no terminal, or one too small for the screens; for a PDF, no browser that prints it"),
+        (NoTerminal, "no terminal, or one too small for the screens; for a PDF, no browser that prints it; the office can't be reached"),
         (Fault, "a fault in TrimOut itself"),
         (CannotCreate, "a file can't be made, or is there already"),
         (Disk, "the disk failed"),
@@ -71,11 +75,21 @@ internal static class ExitCode
     {
         VerbException end => end.Code,
         HouseStoreException house => Of(house.Fault),
+        OfficeException office => Of(office.Fault),
         NotOverwrittenException => CannotCreate,
         UnauthorizedAccessException => NoRights,
         FileNotFoundException or DirectoryNotFoundException or HouseFile.Files.NotAFileException => NoInput,
         IOException => Disk,
         _ => null,
+    };
+
+    /// <summary>The code for what is wrong between here and the office.</summary>
+    public static int Of(OfficeFault fault) => fault switch
+    {
+        OfficeFault.NotAllowed => NoRights,
+        OfficeFault.BadData => BadData,
+        OfficeFault.NoCredentials => NoInput,
+        _ => NoOffice,
     };
 
     /// <summary>The code for what is wrong with a house or its disk.</summary>

@@ -5,6 +5,7 @@ using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using TrimOut.Benchmarks.Checks;
 using TrimOut.Benchmarks.HouseFiles;
+using TrimOut.Benchmarks.Office;
 using TrimOut.Benchmarks.Papers;
 using TrimOut.Benchmarks.Plans;
 using TrimOut.Benchmarks.Terminals;
@@ -33,6 +34,13 @@ if (args is ["table-peer", var rows])
 if (args is ["bare-line"])
 {
     Console.WriteLine("one line");
+    return;
+}
+
+// The office copy takes turns with the bare server.
+if (args is ["office", .. var houses])
+{
+    OfficeCopy.Measure(houses is [var many] ? int.Parse(many, System.Globalization.CultureInfo.InvariantCulture) : 500);
     return;
 }
 

@@ -11,6 +11,7 @@ using TrimOut.Screens.InService;
 using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Kit;
 using TrimOut.Screens.Notices;
+using TrimOut.Screens.Office;
 using TrimOut.Screens.Papers;
 using TrimOut.Screens.People;
 using TrimOut.Screens.Photos;
@@ -38,7 +39,7 @@ public class KeyTableTests
             RoomsScreen.On(null, Shell.Value.Context), PeopleScreen.On(null, Shell.Value.Context),
             ServiceScreen.About(null, Shell.Value.Context), new HoursScreen(0, Core.Plans.Hours.PhaseHours.Of(Shell.Value.Context.Log), []),
             SheetInHandScreen.At(Shell.Value.Context.House.ItemsOf(ItemKind.PanelType).First(), Shell.Value.Context.House), KitFolderScreen.Of("kit", []),
-            new CopiesScreen([], 0), new SchedulesScreen([], 0), Brings(), new PhotoFoldersScreen([], 0),
+            new CopiesScreen([], 0), new OfficeScreen(0), new SchedulesScreen([], 0), Brings(), new PhotoFoldersScreen([], 0),
             PhotosScreen.Of("stick", new PhotosRead([], []), []), new UnitPhotosScreen(Shell.Value.Context.House.Units[0].Id, 0),
             new PictureScreen([new PictureOf("the unit W01", "a.jpg")], 0, "a.jpg", new Core.Refusal("")), Look(), ConflictsScreen.At(Shell.Value.Context),
             new CutPlanScreen(Shell.Value.Context.House, [], 0), new AsItStoodScreen(1, Shell.Value.Context, JobSheetScreen.At(Shell.Value.Context))];
@@ -84,7 +85,8 @@ public class KeyTableTests
     private static readonly Dictionary<string, (string[] Names, string Does)> OneSortOfThing = new()
     {
         ["enter"] = (
-            ["Open", "Edit", "Details", "Evidence", "Fix", "Remote", "Look at it", "As it stood", "Name or open", "Type", "Take", "Go on", "Try again"],
+            ["Open", "Edit", "Details", "Evidence", "Fix", "Remote", "Look at it", "As it stood", "Name or open", "Type", "Take", "Go on", "Try again",
+                "Exchange"],
             "goes into what is under the cursor"),
         ["space"] = (["Mark next step", "Done", "Pick up / land", "Moves", "Page down", "Take or leave"],
             "does the next thing with what is under the cursor"),

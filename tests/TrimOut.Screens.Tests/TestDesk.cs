@@ -58,6 +58,17 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public IReadOnlyList<ImmutableArray<PhaseHours>> OtherHours(string where, CancellationToken stop) => HoursElsewhere;
 
+    /// <summary>The changes that the office has; null where this laptop is enrolled at none.</summary>
+    public HashSet<ChangeId>? AtOffice { get; set; }
+
+    /// <summary>What exchanging gives.</summary>
+    public Func<HouseLog, Action<string>, CancellationToken, Result<OfficeExchange>> Exchanging { get; set; } = (_, _, _) => new Refusal("The office can't be reached.");
+
+    public OfficeStanding? Office(HouseLog log) => AtOffice is null ? null
+        : log.Changes.Where(c => !AtOffice.Contains(c.Id)).ToList() is var more ? new($"Last exchanged yesterday, {more.Count} changes not yet at the office.", more) : null;
+
+    public Result<OfficeExchange> Exchange(HouseLog log, Action<string> says, CancellationToken stop) => Exchanging(log, says, stop);
+
     public Result<CopyRead> ReadCopy(string path) =>
         OtherCopies.TryGetValue(path, out var copy) ? copy : new Refusal($"{path} can't be read: there is no such file.");
 

@@ -6,6 +6,7 @@ using TrimOut.Core.Units;
 using TrimOut.Screens.Copies;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
+using TrimOut.Screens.Office;
 using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.History;
@@ -82,6 +83,7 @@ internal static class HistoryKeys
             (s, context) => new Transition(s, CopiesScreen.Find(context))),
         new KeyAction<HistoryScreen>("D", "In conflict", "What two copies disagree about: value against value, to choose which one stays.",
             (s, context) => Transition.Open(s, ConflictsScreen.At(context))),
+        OfficeKeys.Opening<HistoryScreen>(),
         Filtering.Key<HistoryScreen>("changes", "what was done, by whom, on which day"),
         .. Moves.Through<HistoryScreen>("change", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, s.Counts(context).Count) }),
     ];

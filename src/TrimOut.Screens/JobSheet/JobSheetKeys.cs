@@ -7,6 +7,7 @@ using TrimOut.Core.Phases;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.InService;
+using TrimOut.Screens.Office;
 using TrimOut.Screens.People;
 using TrimOut.Screens.Photos;
 using TrimOut.Screens.Rooms;
@@ -66,6 +67,7 @@ internal static class JobSheetKeys
         new KeyAction<JobSheetScreen>("+", "One more unit", "Adds a unit to this window, with what it shares with the one beside it.",
             (s, context) => Transition.Save(s, AddItems.Unit(context.House, s.Current(context)!.Window.Id))) { Disabled = NoUnit, OnBar = false },
         PeopleKeys.Opening<JobSheetScreen>(),
+        OfficeKeys.Opening<JobSheetScreen>(),
         new KeyAction<JobSheetScreen>("I", "Schedule",
             "Takes windows in from an office's schedule: CSV, a spreadsheet or a building model; shown before anything is.",
             (s, context) => new Transition(s, SchedulesScreen.Find(context))) { OnBar = false },

@@ -74,6 +74,18 @@ public interface IDesk
     /// <returns>What is in it; or that it is not there, is no house file, is damaged or can't be read.</returns>
     Result<CopyRead> ReadCopy(string path) => new Refusal($"{path} can't be read.");
 
+    /// <summary>Where a house stands with the office, as far as this machine knows; null where it is enrolled at none. Asks no network: the screens ask with
+    /// every key.</summary>
+    OfficeStanding? Office(HouseLog log) => null;
+
+    /// <summary>Sends what the office lacks and fetches what was done elsewhere; nothing is taken in yet. Called beside the keys.</summary>
+    /// <param name="log">The house with its history.</param>
+    /// <param name="says">Told how far it is.</param>
+    /// <param name="stop">Stops it at once: doing it again is safe.</param>
+    /// <returns>What came and was sent; or why the two could not exchange.</returns>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    Result<OfficeExchange> Exchange(HouseLog log, Action<string> says, CancellationToken stop) => new Refusal("There is no office here.");
+
     /// <summary>Files that may be window schedules: beside a house file, in the user's folders, on sticks. Called beside the keys.</summary>
     IReadOnlyList<ScheduleChoice> Schedules(string where) => [];
 
@@ -207,6 +219,16 @@ public sealed record CopyChoice(string Path, string Name, DateTimeOffset? Change
 /// <param name="Log">Its history.</param>
 /// <param name="Remarks">What is to be said about how it was found.</param>
 public sealed record CopyRead(HouseLog Log, IReadOnlyList<string> Remarks);
+
+/// <summary>Where a house stands with the office.</summary>
+/// <param name="InWords">When the two last exchanged and how many changes are not there yet, in one line.</param>
+/// <param name="NotYetThere">The changes that are not yet there, in their order.</param>
+public sealed record OfficeStanding(string InWords, IReadOnlyList<Change> NotYetThere);
+
+/// <summary>What came of exchanging with the office.</summary>
+/// <param name="Merge">This house with what came, not yet taken in; null where nothing did.</param>
+/// <param name="Sent">How many changes the office had not had.</param>
+public sealed record OfficeExchange(Merge? Merge, int Sent);
 
 /// <summary>A paper that can be written.</summary>
 /// <param name="Id">Its short name.</param>

@@ -56,6 +56,7 @@ internal sealed class ScreenContext
     private ScreenContext(ScreenContext of, House house, CheckReport report)
     {
         (Log, House, Where, ReadOnlyBecause, LastSaved) = (of.Log, house, of.Where, of.ReadOnlyBecause, of.LastSaved);
+        AsksOffice = of.AsksOffice;
         (By, UndoNext, RedoNext, Papers, Now, Glyphs, Steps) = (of.By, of.UndoNext, of.RedoNext, of.Papers, of.Now, of.Glyphs, of.Steps);
         (_follows, _report) = (true, new(report));
         _sums = Sums(house, Steps);
@@ -120,6 +121,12 @@ internal sealed class ScreenContext
 
     /// <summary>The sheets that labels can be written for.</summary>
     public LabelSheets Labels { get; init; } = new(null, [], _ => new Refusal("There are no labels here."));
+
+    /// <summary>Where the house stands with the office; null where this laptop is enrolled at none.</summary>
+    public OfficeStanding? Office => Log.Changes.IsEmpty ? null : AsksOffice(Log);
+
+    /// <summary>Who knows where a house stands with the office. It changes while the house does not.</summary>
+    public Func<HouseLog, OfficeStanding?> AsksOffice { private get; init; } = _ => null;
 
     public DateOnly Today => DateOnly.FromDateTime(Now.DateTime);
 

@@ -380,5 +380,6 @@ internal sealed partial class ShellState
     private ScreenContext See(CheckReport? before = null) => new(_scribe, _desk.Papers, _desk.Clock.GetLocalNow(), Glyphs, before)
     {
         Labels = new LabelSheets(_desk.LabelSheet, _desk.LabelSheets, _desk.LabelsInWords),
+        AsksOffice = _desk.Office,
     };
 }

@@ -37,6 +37,9 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     /// <inheritdoc/>
     public TimeProvider Clock { get; } = clock ?? TimeProvider.System;
 
+    /// <summary>The office.</summary>
+    internal OfficeDesk AtOffice { private get; init; } = new(() => OfficePlace.IsEnrolled ? OfficePlace.Credentials() : null);
+
     /// <summary>The exit code for what last went wrong in opening a house.</summary>
     public int Fault { get; private set; } = ExitCode.Fault;
 
@@ -219,6 +222,12 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
             return new Refusal(failed.Message);
         }
     }
+
+    /// <inheritdoc/>
+    public OfficeStanding? Office(HouseLog log) => AtOffice.Of(log);
+
+    /// <inheritdoc/>
+    public Result<OfficeExchange> Exchange(HouseLog log, Action<string> says, CancellationToken stop) => AtOffice.Exchange(log, Clock, says, stop);
 
     /// <inheritdoc/>
     public void Close(Scribe scribe)

@@ -20,16 +20,16 @@ internal static class ManPage
             page.Append(".PP\n").Append(Text(part)).Append('\n');
         page.Append(".SH COMMANDS\n");
         foreach (var verb in root.Subcommands.Where(v => !v.Hidden))
-            Verb(page, verb);
+            Verb(page, verb, $"trimout {verb.Name}");
         page.Append(".SH \"EXIT STATUS\"\n");
         foreach (var (code, meaning) in ExitCode.All)
             page.Append(CultureInfo.InvariantCulture, $".TP\n.B {code}\n{Text(meaning)}\n");
         return page.ToString();
     }
 
-    private static void Verb(StringBuilder page, Command verb)
+    private static void Verb(StringBuilder page, Command verb, string typed)
     {
-        page.Append(".SS ").Append(Quoted(string.Join(' ', [$"trimout {verb.Name}", .. verb.Arguments.Select(a =>
+        page.Append(".SS ").Append(Quoted(string.Join(' ', [typed, .. verb.Arguments.Select(a =>
             a.Arity.MinimumNumberOfValues == 0 ? $"[{a.Name}]" : a.Name)]))).Append('\n');
         page.Append(Text(verb.Description!)).Append('\n');
         foreach (var argument in verb.Arguments)
@@ -39,6 +39,8 @@ internal static class ManPage
             var value = option.Value is { } takes ? $" \\fI{Text(takes.Called)}\\fR" : "";
             page.Append(CultureInfo.InvariantCulture, $".TP\n\\fB{Text(option.Name)}\\fR{value}\n{Text(option.About)}\n");
         }
+        foreach (var part in verb.Subcommands)
+            Verb(page, part, $"{typed} {part.Name}");
     }
 
     /// <summary>A text as it stands: no sign of it acts, and no line of it is taken for a request.</summary>

@@ -28,12 +28,17 @@ internal sealed record VerbTable(string Name, string About, IReadOnlyList<VerbTa
     /// <summary>All verbs of a command line, in its order.</summary>
     public static IReadOnlyList<VerbTable> Of(RootCommand root) => [.. root.Subcommands.Where(c => !c.Hidden).Select(verb => new VerbTable(verb.Name,
         verb.Description!,
-        Of(verb),
-        [.. verb.Arguments.Select(a => ValueOf(a.Name, [.. WordsOf(a)], root))]))];
+        [.. Whole(verb).SelectMany(Of).DistinctBy(o => o.Name)],
+        [.. Parts(verb), .. Whole(verb).SelectMany(c => c.Arguments).Select(a => ValueOf(a.Name, [.. WordsOf(a)], root))]))];
 
     /// <summary>The options of a verb.</summary>
     public static IReadOnlyList<Option> Of(Command verb) =>
         [.. verb.Options.Where(o => !o.Hidden).Select(o => new Option(o.Name, o.Description!, ValueOf(o)))];
+
+    /// <summary>A verb and those that stand behind it.</summary>
+    private static IEnumerable<Command> Whole(Command verb) => [verb, .. verb.Subcommands];
+
+    private static IEnumerable<Value> Parts(Command verb) => verb.Subcommands.Count == 0 ? [] : [new Value("COMMAND", false, [.. verb.Subcommands.Select(c => c.Name)])];
 
     private static Value? ValueOf(System.CommandLine.Option option) =>
         option.Arity.MaximumNumberOfValues == 0 || option.ValueType == typeof(bool) ? null

@@ -1,0 +1,71 @@
+using TrimOut.Core;
+using TrimOut.Core.History;
+using TrimOut.Office;
+using TrimOut.Screens.Shell;
+
+namespace TrimOut.Desks;
+
+/// <summary>The office for the screens: what is known without asking, and exchanging.</summary>
+/// <param name="credentials">What this machine is known by there; null where it is enrolled at none. It may say why they can't be used.</param>
+internal sealed class OfficeDesk(Func<Credentials?> credentials)
+{
+    private volatile Known? _known;
+    private bool _asked;
+    private Credentials? _office;
+    private string? _unusable;
+
+    /// <summary>Where a house stands, as far as this machine knows. Asked with every key: what was worked out is kept until something changes.</summary>
+    public OfficeStanding? Of(HouseLog log)
+    {
+        if (!_asked)
+            Ask();
+        if (_unusable is not null)
+            return new OfficeStanding(_unusable, []);
+        if (_office is null)
+            return null;
+        if (_known is { } known && ReferenceEquals(known.Log, log))
+            return known.Standing;
+        var mark = OfficePlace.MarkOf(_office, log);
+        var standing = new OfficeStanding(ExchangeStatus.Of(mark, log).InWords, ExchangeMark.NotYetThere(mark, log));
+        _known = new Known(log, standing);
+        return standing;
+    }
+
+    /// <summary>Exchanges a house. Called beside the keys.</summary>
+    public Result<OfficeExchange> Exchange(HouseLog log, TimeProvider clock, Action<string> says, CancellationToken stop)
+    {
+        try
+        {
+            var office = credentials() ?? throw new OfficeException(OfficeFault.NoCredentials, "This laptop is not enrolled at an office.");
+            says("connecting");
+            var done = Task.Run(async () =>
+            {
+                var connection = await OfficeConnection.Open(office, stop).ConfigureAwait(false);
+                await using (connection.ConfigureAwait(false))
+                    return await TrimOut.Office.Exchange.Run(connection, log, OfficePlace.MarkOf(office, log), clock, sends: true, says, stop).ConfigureAwait(false);
+            }, stop).GetAwaiter().GetResult();
+            OfficePlace.Keep(office, log, done.Mark);
+            _known = null;
+            return new OfficeExchange(done.Merge, done.Sent);
+        }
+        catch (OfficeException failed)
+        {
+            return new Refusal(failed.Message);
+        }
+    }
+
+    private void Ask()
+    {
+        _asked = true;
+        try
+        {
+            _office = credentials();
+        }
+        catch (OfficeException failed)
+        {
+            _unusable = failed.Message;
+        }
+    }
+
+    private sealed record Known(HouseLog Log, OfficeStanding Standing);
+}
