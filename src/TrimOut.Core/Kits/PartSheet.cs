@@ -15,7 +15,7 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     /// <summary>A part of a house. Who held it last, and when, is what the house knows of it.</summary>
     public static PartSheet Of(House house, Item part)
     {
-        var about = AboutSheet.Names.Where(n => part.Latest(n)?.Stored is not null)
+        var about = AboutSheet.Names.Where(n => n is not (AboutSheet.HeldBy or AboutSheet.HeldOn) && part.Latest(n)?.Stored is not null)
             .ToImmutableSortedDictionary(n => n, n => part.Latest(n)!.Stored!, StringComparer.Ordinal);
         var values = SheetValues.Of(part.Kind).Where(f => part.Latest(f)?.Stored is not null)
             .Select(f => new SheetValue(f, part.Latest(f)!.Stored!, SheetMark.Holds(part, f))).ToImmutableArray();
@@ -34,6 +34,11 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
             : part.Latest(AboutSheet.HeldOn) is { Stored: not null } said && said.At >= last.At ? (part.Latest(AboutSheet.HeldBy)?.Stored, said.Stored)
             : (Short(last.By), last.At.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
     }
+
+    /// <summary>How many of the values that are there nobody checked against the edition that is said of a part, and how many are there.</summary>
+    /// <param name="part">The part.</param>
+    public static (int Unchecked, int There) NotChecked(Item part) =>
+        (SheetValues.NotHeldIn(part).Count(), SheetValues.Of(part).Count(f => part.Latest(f)?.Stored is not null));
 
     // Whoever saves a change may have a longer name than the sheet has room for.
     private static string Short(string by) => AboutSheet.Of(ItemKind.CoveringKind, AboutSheet.HeldBy).ReadTyped(by, House.Empty).Ok

@@ -41,4 +41,19 @@ public class UnreadValuesTests
         user.Press("9").Sees("Widest: ");
         Assert.Contains("by values nobody checked", Shell.WaitingLine.Of(user.Shell.Context.Report, user.House.Units[0]), StringComparison.Ordinal);
     }
+
+    /// <summary>A file says who checked its values, and none of them counts: its name stands beside none.</summary>
+    [Fact]
+    public void NoNameStandsAsTheOneWhoCheckedWhereNothingWasChecked()
+    {
+        var job = new TestJob().Window("W01");
+        foreach (var (name, said) in new[] { (AboutSheet.HeldBy, "Bo Example"), (AboutSheet.HeldOn, "2026-01-05") })
+            job.SayOf("16/2", AboutSheet.Of(ItemKind.CableType, name), said);
+        var part = job.House.ItemsOf(ItemKind.CableType).Single(c => job.House.NameOf(c) == "16/2");
+        string Shown() => SheetScreen.At(new OfItem(part.Id), job.House).Rows.Single(r => r.Fact?.Name == AboutSheet.HeldBy).Shown(job.House);
+        Assert.Matches("^nobody: ([0-9]+) of \\1 not checked$", Shown());
+        Assert.DoesNotContain("held-by", PartText.Write(PartSheet.Of(job.House, part)), StringComparison.Ordinal);
+        job.Do(KitCheck.Toggle(job.House, part, CableTypeFacts.LongestRun));
+        Assert.Matches("^Test crew; [0-9]+ of [0-9]+ not checked$", Shown());
+    }
 }
