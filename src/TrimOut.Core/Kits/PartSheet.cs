@@ -28,7 +28,8 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     /// <param name="part">The part.</param>
     public static (string? By, string? On) CheckedLast(Item part)
     {
-        var last = SheetValues.Of(part.Kind).Where(f => SheetMark.Holds(part, f)).Select(f => part.Latest(Companion.Checked(f.Name))!).MaxBy(h => h.At);
+        var last = SheetValues.Of(part.Kind).Where(f => part.Latest(f)?.Stored is not null && SheetMark.Holds(part, f))
+            .Select(f => part.Latest(Companion.Checked(f.Name))!).MaxBy(h => h.At);
         // Somebody may have held values against the sheet after what was said about it came with a file.
         return last is null ? default
             : part.Latest(AboutSheet.HeldOn) is { Stored: not null } said && said.At >= last.At ? (part.Latest(AboutSheet.HeldBy)?.Stored, said.Stored)
@@ -51,6 +52,10 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     /// What its file names and does not say that its values were held against, so that none counts: the sheet, the edition, or both; null where neither is so.
     /// </summary>
     public string? HeldAgainstUnknown { get; init; }
+
+    /// <summary>Why none of its values counts as checked though its file says that they were, as a sentence; null where that is not so.</summary>
+    public string? WhyNoneCounts => HeldAgainstOther is { } other ? $"The values of {Name} count as not checked: they were checked against another one ({other})."
+        : HeldAgainstUnknown is { } unknown ? $"The values of {Name} count as not checked: its file says against no known {unknown}. Check again." : null;
 
     /// <summary>The edition of its sheet; null where none is said.</summary>
     public string? Edition => About.GetValueOrDefault(AboutSheet.Edition);

@@ -12,9 +12,7 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class MotorOffSupply : SubjectCheck
 {
-    private static readonly Message OfKind = new("{0} is made for {1}; no panel of the kit gives that, within a tenth.", "kit");
-    // The same waiver holds for both: they are told of the same kind, before and after there is a panel.
-    private static readonly Message OfKindInTheHouse = new("{0} is made for {1}; no panel of the house gives that, within a tenth.", "kit");
+    private static readonly Message OfKind = new("{0} is made for {1}; no panel of the house or its kit gives that, within a tenth.", "kit");
     private static readonly Message OfRun = new("{0} is made for {1}; {2} gives {3}.");
     private static readonly Message OfAllPanels = new("{0} is made for {1}; no panel of the house gives that, within a tenth.", "house");
     private static readonly Message PutRight =
@@ -65,7 +63,7 @@ public sealed class MotorOffSupply : SubjectCheck
         kind.MotorVolts is not { } volts ? NotChecked.Of(kind, CoveringKindFacts.MotorVolts)
         : kit.Any(t => Fits(volts, t)) ? new Outcome.Fine()
         : kit.FirstOrDefault(t => t.Supply is null) is { } silent ? NotChecked.Of(silent, PanelTypeFacts.Supply)
-        : new Outcome.Found((kind.House.ItemsOf(ItemKind.Panel).Any() ? OfKindInTheHouse : OfKind).With(Arg.Name(kind), volts), PutRight, FieldRef.To(kind.Item, CoveringKindFacts.MotorVolts));
+        : new Outcome.Found(OfKind.With(Arg.Name(kind), volts), PutRight, FieldRef.To(kind.Item, CoveringKindFacts.MotorVolts));
 
     private static Outcome Judge(HomeRun run)
     {
