@@ -143,10 +143,10 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
             foreach (var line in OfNew(part, context.House))
                 yield return line;
         }
-        if (TakePart.NotInEdition(context.House, part) is { Length: > 0 } lost)
-            yield return (NotInEdition(lost), Tone.Caution, 1);
         foreach (var (becomes, finding, said) in effect.Told)
             yield return ($"{becomes}: {UnitCard.WordOf(finding.Check.Severity)} {said}", UnitCard.ToneOf(finding.Check.Severity), 3);
+        if (TakePart.NotInEdition(context.House, part) is { Length: > 0 } lost)
+            yield return (NotInEdition(lost), Tone.Caution, 1);
     }
 
     /// <summary>What a new part brings: its values, which of them nobody checked, and what its sheet was not read for.</summary>
