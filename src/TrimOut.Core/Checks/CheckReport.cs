@@ -192,7 +192,8 @@ public sealed class CheckReport
         // What is told of a part itself is told for all that say nothing because of it: it is found, and passes nowhere.
         var told = sheet.Sum.Findings.Where(f => FactTable.IsKit(f.Subject.Kind))
             .Select(f => sheet.ReadsBehind(f.Subject).ToArray().ToHashSet()).ToList();
-        return sheet.NothingFoundBy(values).Select(n => (Subject: House.State.Items.Find(n.Id)!, n.Passed, n.Reads)).Where(n => !FactTable.IsKit(n.Subject.Kind))
+        return sheet.NothingFoundBy(values).Select(n => (Subject: House.State.Items.Find(n.Id)!, n.Passed, n.Reads))
+            .Where(n => !FactTable.IsKit(n.Subject.Kind))
             .Where(n => n.Passed > 0 || !told.Exists(t => n.Reads.All(t.Contains)))
             .Select(n => new PassedUnread(sheet.Check.Info, n.Subject, [.. n.Reads.Select(r => FieldOf(new ReadKey(r)))], n.Passed));
     }

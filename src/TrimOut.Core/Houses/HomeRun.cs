@@ -128,7 +128,7 @@ public sealed class HomeRun : Subject
     /// <summary>Legs and both tails: the cable that current goes through, one way; null while a part is not known.</summary>
     public Length? OneWay => LegsLength + TailAtWindow + TailAtPanel;
 
-    /// <summary>Volts at its unit while it lifts, with the cable at the warmest that it gets; null while supply, cable, length or current is not known.</summary>
+    /// <summary>Volts at its unit while it lifts, with the cable at the warmest that it gets; null while a part is not known.</summary>
     public Voltage? VoltsWhileRunning => Arrives(Unit.Kind?.RunningCurrent);
 
     /// <summary>Volts at its unit in the first moment, likewise.</summary>

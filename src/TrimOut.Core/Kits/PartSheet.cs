@@ -54,7 +54,8 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     public string? HeldAgainstUnknown { get; init; }
 
     /// <summary>Why none of its values counts as checked though its file says that they were, as a sentence; null where that is not so.</summary>
-    public string? WhyNoneCounts => HeldAgainstOther is { } other ? $"The values of {Name} count as not checked: they were checked against another one ({other})."
+    public string? WhyNoneCounts => !About.ContainsKey(AboutSheet.HeldBy) || !About.ContainsKey(AboutSheet.HeldOn) ? null
+        : HeldAgainstOther is { } other ? $"The values of {Name} count as not checked: they were checked against another one ({other})."
         : HeldAgainstUnknown is { } unknown ? $"The values of {Name} count as not checked: its file says against no known {unknown}. Check again." : null;
 
     /// <summary>The edition of its sheet; null where none is said.</summary>

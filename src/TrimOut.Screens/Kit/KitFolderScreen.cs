@@ -96,8 +96,8 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
     private static string Held(PartSheet part)
     {
         string? Said(string name) => part.About.GetValueOrDefault(name);
-        string?[] parts = [part.HeldAgainstOther is null ? null : "checked against another sheet: check again",
-            part.HeldAgainstUnknown is { } unknown ? $"no known {unknown}: check again" : null, Said(AboutSheet.Sheet),
+        string?[] parts = [part.WhyNoneCounts is null ? null : part.HeldAgainstUnknown is { } unknown ? $"no known {unknown}: check again" : "another sheet: check again",
+            Said(AboutSheet.Sheet),
             string.Create(CultureInfo.InvariantCulture,
                 $"{part.Values.Count(v => v.Held)} of {NumberText.Counted(part.Values.Length, "value")} checked")
                 + (Said(AboutSheet.HeldBy) is { } by ? $" by {by}" : ""), Said(AboutSheet.HeldOn)];

@@ -9,7 +9,8 @@ using TrimOut.Screens.Walk;
 namespace TrimOut.Screens.Shell;
 
 /// <summary>
-/// The top line of every screen: where one is, how many stops are open, what waits, and what is saved. What has no room gets shorter or goes; stops and what waits stay.
+/// The top line of every screen: where one is, how many stops are open, what waits, and what is saved. What has no room gets shorter or goes; stops and
+/// what waits stay.
 /// </summary>
 internal static class TopLine
 {

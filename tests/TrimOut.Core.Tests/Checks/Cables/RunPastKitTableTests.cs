@@ -52,8 +52,8 @@ public class RunPastKitTableTests
         var job = Run("16/2", "150");
         string Value(string name) => UnitFigures.Of(job.Unit("W01")).Single(f => f.Name == name).Value;
         var (running, starting) = (job.Run("W01").VoltsWhileRunning, job.Run("W01").VoltsWhileStarting);
-        var limits = job.Run("W01").Limits!.Value;
-        Assert.Equal((limits.WhileRunning(job.Run("W01").OneWay!.Value), limits.WhileStarting(job.Run("W01").OneWay!.Value)), (running!.Value, starting!.Value));
+        var (limits, oneWay) = (job.Run("W01").Limits!.Value, job.Run("W01").OneWay!.Value);
+        Assert.Equal((limits.WhileRunning(oneWay), limits.WhileStarting(oneWay)), (running!.Value, starting!.Value));
         Assert.StartsWith("200 ft", Value("Longest run"), StringComparison.Ordinal);
         var (volts, loaded) = (Value("Volts at the unit"), Value("Loaded volts to expect"));
         job.SayOf("Roller", CoveringKindFacts.LeastVolts, "");

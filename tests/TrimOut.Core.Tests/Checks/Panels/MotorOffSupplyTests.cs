@@ -20,7 +20,8 @@ public class MotorOffSupplyTests
 
     [Fact]
     public void ALittleMoreIsAStop() =>
-        Assert.Equal("Roller is made for 12 V; no panel of the house or its kit gives that, within a tenth.", Supply("13.334").FaultOf(Check, "Roller").Message);
+        Assert.Equal("Roller is made for 12 V; no panel of the house or its kit gives that, within a tenth.",
+            Supply("13.334").FaultOf(Check, "Roller").Message);
 
     [Fact]
     public void BeforeAnyUnitIsThereEveryKindOfTheKitIsJudged() =>
