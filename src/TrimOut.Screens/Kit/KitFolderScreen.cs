@@ -96,7 +96,8 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
     private static string Held(PartSheet part)
     {
         string? Said(string name) => part.About.GetValueOrDefault(name);
-        string?[] parts = [part.WhyNoneCounts is null ? null : part.HeldAgainstUnknown is { } unknown ? $"no known {unknown}: check again" : "another sheet: check again",
+        string?[] parts = [part.WhyNoneCounts is null ? null
+                : part.HeldAgainstUnknown is { } unknown ? $"no known {unknown}: check again" : "another sheet: check again",
             Said(AboutSheet.Sheet),
             string.Create(CultureInfo.InvariantCulture,
                 $"{part.Values.Count(v => v.Held)} of {NumberText.Counted(part.Values.Length, "value")} checked")
