@@ -97,10 +97,11 @@ public sealed class Paper
         var head = new MarkdownWriter(words, "", []);
         Doubt.Say(head, data);
         Warns?.Invoke(head, data);
-        if (SheetMarks.AreIn(markdown) && !MarksAtFoot)
+        var marked = SheetMarks.AreIn(markdown) || SheetMarks.AreIn(head.ToString());
+        if (marked && !MarksAtFoot)
             SheetMarks.Explain(head);
         var said = head.ToString();
-        if (SheetMarks.AreIn(markdown) && MarksAtFoot)
+        if (marked && MarksAtFoot)
         {
             var foot = new MarkdownWriter(words, "", []);
             SheetMarks.Explain(foot);

@@ -152,7 +152,7 @@ public sealed class CheckReport
     public IReadOnlyList<Fact> UncheckedBehind(Finding finding) =>
         // That rule tells of such values and of nothing else: a mark would say it twice.
         House.State.UncheckedValues.Count == 0 || finding.Check.Id == KitUnchecked.Id ? []
-        : _unchecked.GetOrAdd(finding, f => UncheckedValues.In(House, [.. _sheets.First(s => s.Check.Info.Id == f.Check.Id).ReadsBehind(f)]));
+        : _unchecked.GetOrAdd(finding, f => UncheckedValues.In(House, [.. _sheets.First(s => s.Check.Info.Id == f.Check.Id).ReadsBehind(f.Subject)]));
 
     /// <summary>What a finding says to whoever reads the house as it is shown, marked where it was judged by a value that nobody checked.</summary>
     public string Said(Finding finding) => UncheckedValues.Marked(finding.Found.Message.In(House), UncheckedBehind(finding).Count > 0);
@@ -185,10 +185,18 @@ public sealed class CheckReport
         return new(Checks.Waiting.Of(Missing, Unread), Checks.Waiting.Of(bySheet[true], Unread), parts, [.. others], [.. all]);
     }
 
-    private IEnumerable<PassedUnread> UnreadOn(CheckSheet sheet) => House.State.UncheckedValues is not { Count: > 0 } values
-        || sheet.Check.Info.Id == KitUnchecked.Id ? []
-        : sheet.NothingFoundBy(values).Select(n => (Subject: House.State.Items.Find(n.Id)!, n.Passed, n.Reads)).Where(n => !FactTable.IsKit(n.Subject.Kind))
+    private IEnumerable<PassedUnread> UnreadOn(CheckSheet sheet)
+    {
+        if (House.State.UncheckedValues is not { Count: > 0 } values || sheet.Check.Info.Id == KitUnchecked.Id)
+            return [];
+        // What is told of a part itself is told for all that say nothing because of it: it is found, and passes nowhere.
+        var told = sheet.Sum.Findings.Where(f => FactTable.IsKit(f.Subject.Kind))
+            .Select(f => sheet.ReadsBehind(f.Subject).ToArray().ToHashSet()).ToList();
+        return sheet.NothingFoundBy(values).Select(n => (Subject: House.State.Items.Find(n.Id)!, n.Passed, n.Reads))
+            .Where(n => !FactTable.IsKit(n.Subject.Kind))
+            .Where(n => n.Passed > 0 || !told.Exists(t => n.Reads.All(t.Contains)))
             .Select(n => new PassedUnread(sheet.Check.Info, n.Subject, [.. n.Reads.Select(r => FieldOf(new ReadKey(r)))], n.Passed));
+    }
 
     private FieldRef FieldOf(ReadKey read)
     {

@@ -27,16 +27,16 @@ internal sealed class CheckSheet
     /// <summary>Broken rules and what could not be checked, in the order of the subjects, without what was waived; how often the rule holds.</summary>
     public Totals Sum => _totals ??= Totals.Of(_judged.Parts);
 
-    /// <summary>What the judgment read that a finding comes from.</summary>
-    public ReadOnlySpan<long> ReadsBehind(Finding finding)
+    /// <summary>What the judgment read that a finding of a subject comes from.</summary>
+    public ReadOnlySpan<long> ReadsBehind(Item subject)
     {
         if (Check is not SubjectCheck)
             return _judged.Reads(0);
         _places ??= _judged.Ids.Index().ToDictionary(i => i.Item, i => i.Index, StringComparer.Ordinal);
         // A run is judged under the id of its unit.
-        foreach (var id in (string[])[finding.Subject.Id, finding.Subject.Under])
+        foreach (var id in (string[])[subject.Id, subject.Under])
         {
-            if (_places.TryGetValue(id, out var at) && _judged.Parts[at].Results.Any(r => r.Subject.Id == finding.Subject.Id))
+            if (_places.TryGetValue(id, out var at) && _judged.Parts[at].Results.Any(r => r.Subject.Id == subject.Id))
                 return _judged.Reads(at);
         }
         return [];

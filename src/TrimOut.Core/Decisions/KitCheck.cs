@@ -39,6 +39,12 @@ public static class KitCheck
         : SetFact.Typed(house, sheet, fact, typed).Then<Draft>(d =>
             string.IsNullOrWhiteSpace(typed) ? d : Held(d with { What = d.What + ", off the sheet" }, sheet, fact));
 
+    /// <summary>Says that a value was looked for on the sheet in hand, and does not stand there: it stays blank, and nobody need look again.</summary>
+    public static Result<Draft> NotFound(House house, Item sheet, Fact fact) => !SheetValues.Of(sheet.Kind).Contains(fact) ? new Refusal(OnlyKit)
+        : sheet.Latest(fact)?.Stored is not null ? new Refusal($"{fact.Label} has a value.")
+        : new Draft($"{house.NameOf(sheet)}: {fact.Label} not found on the maker's sheet")
+            .PutStored(sheet.Id, Companion.Checked(fact.Name), SheetMark.For(sheet));
+
     /// <summary>
     /// How many values were checked against the sheet and the edition that are said of a part, and would wait were another sheet or edition typed; none for
     /// any other fact.

@@ -42,12 +42,18 @@ public static class QuickPeople
         var at = line.IndexOf(BeforeWho, StringComparison.Ordinal);
         var (text, who) = at < 0 ? (line.Trim(), "") : (line[..at].Trim(), line[(at + 1)..]);
         var typed = text.Split(' ', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        var days = Enumerable.Range(1, Math.Min(MostOfADay, typed.Length)).Reverse()
-            .Select(n => (Words: n, Day: VisitFacts.On.ReadTyped(string.Join(' ', typed[..n]), house, today))).ToList();
+        var days = Days(house, typed, today);
         if (!days.Exists(d => d.Day.Ok) && typed.Length > 0 && DateText.BeginsADay(text))
             return new Refusal(days[^1].Day.Reason!);
         var (ofDay, day) = days.Find(d => d.Day.Ok);
+        if (ofDay > 0 && Days(house, typed[ofDay..], today).Find(d => d.Day.Ok && d.Day.Value != day.Value) is { Words: > 0 } other
+            && !typed[ofDay].All(char.IsAsciiDigit))
+        {
+            return SaidTwice.Refuse(VisitFacts.On.Label, string.Join(' ', typed[..ofDay]), string.Join(' ', typed[ofDay..(ofDay + other.Words)]));
+        }
         var (what, times) = Times(house, string.Join(' ', typed[ofDay..]));
+        if (times.Count > 0 && Times(house, what) is { Times: [var again, ..] } && again.Stored != times[0].Stored)
+            return SaidTwice.Refuse(VisitFacts.From.Label, VisitFacts.From.ShowStored(times[0].Stored, house), VisitFacts.From.ShowStored(again.Stored, house));
         if (what.Length == 0)
             return new Refusal("Say what is done on that day, such as Hang upstairs.");
         var draft = AddItems.Visit(house, what).Then<Draft>(d => ofDay > 0 ? d.PutStored(Id(d), VisitFacts.On.Name, day.Value) : d)
@@ -55,10 +61,15 @@ public static class QuickPeople
         var words = what.Replace('-', ' ');
         if (VisitFacts.Phase.Options(house).FirstOrDefault(o => words.StartsWith(o.Shown.Replace('-', ' '), StringComparison.OrdinalIgnoreCase)) is { } phase)
             draft = draft.Then<Draft>(d => d.PutStored(Id(d), VisitFacts.Phase.Name, phase.Stored));
-        foreach (var name in who.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        foreach (var name in who.Split([',', BeforeWho], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
             draft = draft.Then(d => Expecting(house, d, name, addUnknown));
         return draft;
     }
+
+    /// <summary>How many words from the first on are a day, the most of them first, and which.</summary>
+    private static List<(int Words, Result<string> Day)> Days(House house, string[] typed, DateOnly? today) =>
+        [.. Enumerable.Range(1, Math.Min(MostOfADay, typed.Length)).Reverse()
+            .Select(n => (Words: n, Day: VisitFacts.On.ReadTyped(string.Join(' ', typed[..n]), house, today)))];
 
     /// <summary>Takes a time of day off the words, and how long it lasts where a second one stands behind it: <c>08:30-12:00 Hang upstairs</c>.</summary>
     private static (string Words, List<(Fact Fact, string Stored)> Times) Times(House house, string words)
@@ -77,11 +88,16 @@ public static class QuickPeople
     private static Result<Draft> With(House house, Draft draft, string word)
     {
         if (ContactFacts.Part.ReadTyped(word, house) is { Ok: true } part)
-            return draft.PutStored(Id(draft), ContactFacts.Part.Name, part.Value);
+            return Once(house, draft, ContactFacts.Part, part.Value);
         return ContactFacts.Telephone.ReadTyped(word, house) is { Ok: true } number
-            ? draft.PutStored(Id(draft), ContactFacts.Telephone.Name, number.Value)
+            ? Once(house, draft, ContactFacts.Telephone, number.Value)
             : new Refusal($"\"{word}\" is no telephone number and none of: {ContactFacts.Part.Hint}.");
     }
+
+    private static Result<Draft> Once(House house, Draft draft, Fact fact, string stored) =>
+        draft.Edits.OfType<Edit.Put>().FirstOrDefault(p => p.Field == fact.Name && p.Value != stored) is { Value: { } said }
+            ? SaidTwice.Refuse(fact.Label, fact.ShowStored(said, house), fact.ShowStored(stored, house))
+            : draft.PutStored(Id(draft), fact.Name, stored);
 
     private static Result<Draft> Expecting(House house, Draft draft, string name, bool addUnknown)
     {

@@ -97,17 +97,22 @@ public static class QuickService
     private static Result<ServiceSaid> With(House house, ServiceSaid said, string part)
     {
         if (After(SerialWord, part) is { } serial)
-            return UnitFacts.Serial.ReadTyped(serial, house).Then<ServiceSaid>(stored => said with { NewSerial = stored });
+            return Once(UnitFacts.Serial, said.NewSerial, serial, house).Then<ServiceSaid>(stored => said with { NewSerial = stored });
         if (After(ClaimWord, part) is { } claim)
-            return ServiceFacts.Claim.ReadTyped(claim, house).Then<ServiceSaid>(stored => said with { Claim = stored });
+            return Once(ServiceFacts.Claim, said.Claim, claim, house).Then<ServiceSaid>(stored => said with { Claim = stored });
         if (KebabCase.Read<ClaimOutcome>(part.Replace(' ', '-').ToLowerInvariant()) is { } outcome)
         {
             return said.Claim is null ? new Refusal($"Write the number of the claim before what became of it: claim C-17, {part}.")
+                : said.Outcome is { } before && before != outcome
+                ? SaidTwice.Refuse(ServiceFacts.Outcome.Label, ServiceFacts.Outcome.Show(before, house), part)
                 : said with { Outcome = outcome };
         }
         var cause = said.Cause is { } so ? $"{so}, {part}" : part;
         return ServiceFacts.Cause.ReadTyped(cause, house).Then<ServiceSaid>(stored => said with { Cause = stored });
     }
+
+    private static Result<string> Once(Fact<string> fact, string? said, string typed, House house) => fact.ReadTyped(typed, house).Then<string>(stored =>
+        said is not null && said != stored ? SaidTwice.Refuse(fact.Label, said, stored) : stored);
 
     private static string? After(string word, string part) =>
         part.StartsWith(word, StringComparison.OrdinalIgnoreCase) && part[word.Length..].Trim() is { Length: > 0 } rest ? rest : null;

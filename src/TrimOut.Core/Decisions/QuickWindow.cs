@@ -52,13 +52,20 @@ public sealed partial record QuickWindow
     public Mount? Mount { get; init; }
 
     /// <summary>How many units hang in it, 1 to 9.</summary>
-    public int Units { get; init; } = 1;
+    public int Units => SaidUnits ?? 1;
 
-    // Whether the kind was said in this line: more words of its name change nothing.
-    private bool KindSaid { get; init; }
+    private int? SaidUnits { get; init; }
 
     /// <summary>Why it is left out; null when it gets a covering.</summary>
     public string? LeftOutBecause { get; init; }
+
+    /// <summary>What the words of a line say, each once, with what it is called.</summary>
+    private static readonly (string Label, Func<QuickWindow, object?> Of)[] Details =
+    [
+        Called(UnitFacts.Kind, w => w.Kind), Called(UnitFacts.LeadSide, w => w.Lead), Called(UnitFacts.Power, w => w.Power),
+        Called(WindowFacts.RoughWidth, w => w.Width), Called(WindowFacts.RoughHeight, w => w.Height), Called(WindowFacts.Facing, w => w.Facing),
+        Called(WindowFacts.Reach, w => w.Reach), Called(WindowFacts.Mount, w => w.Mount), ("Number of units", w => w.SaidUnits),
+    ];
 
     /// <summary>A size as it is typed in a house.</summary>
     public static string SizeExample(House house) => house.DisplayUnits == DisplayUnits.Inches ? "36x60" : "900x1500";
@@ -68,7 +75,8 @@ public sealed partial record QuickWindow
     /// <param name="house">The house; its last window is carried over from.</param>
     public static Result<QuickWindow> Read(string line, House house)
     {
-        var window = CarriedOver(house);
+        var before = CarriedOver(house);
+        var window = new QuickWindow { Tag = before.Tag, Room = before.Room };
         var text = line.Trim();
         if (text.IndexOf(LeftOutMark, StringComparison.OrdinalIgnoreCase) is >= 0 and var mark)
         {
@@ -76,7 +84,7 @@ public sealed partial record QuickWindow
             if (reason.Length == 0)
                 return new Refusal("Say after out: why the window is left out.");
             // Its room is that of the window before; nothing else is carried over to a window that gets no covering.
-            window = new QuickWindow { Tag = window.Tag, Room = window.Room };
+            before = window;
             text = text[..mark];
             if (reason.LastIndexOf('@') is > 0 and var of)
                 (text, reason) = ($"{text} {reason[of..]}", reason[..of].Trim());
@@ -98,6 +106,7 @@ public sealed partial record QuickWindow
             text = text[..at];
         }
         var words = QuickWords.Of(text);
+        var saidBy = new Dictionary<string, string>(StringComparer.Ordinal);
         var tagAt = -1;
         for (var number = 0; number < words.Length; number++)
         {
@@ -107,10 +116,38 @@ public sealed partial record QuickWindow
                 (understood, tagAt) = (window with { Tag = words[number] }, number);
             if (!understood.Ok)
                 return FloorMeant(words, number, house) ?? understood;
+            foreach (var (label, of) in Details)
+            {
+                if (of(understood.Value) is not { } now || now.Equals(of(window)))
+                    continue;
+                if (!saidBy.TryAdd(label, words[number]) && !understood.Value.IsMoreOfTheKind(house, saidBy[label]))
+                    return SaidTwice.Refuse(label, Spaced(saidBy[label]), Spaced(words[number]));
+            }
             window = understood.Value;
         }
-        return Tags.Refuse(house, window.Tag) is { } taken ? taken : window;
+        return Tags.Refuse(house, window.Tag) is { } taken ? taken : window.Over(before);
     }
+
+    /// <summary>What is said here, and of all else what is said there.</summary>
+    private QuickWindow Over(QuickWindow before) => this with
+    {
+        Kind = Kind ?? before.Kind,
+        Lead = Lead ?? before.Lead,
+        Power = Power ?? before.Power,
+        Width = Width ?? before.Width,
+        Height = Height ?? before.Height,
+        Facing = Facing ?? before.Facing,
+        Reach = Reach ?? before.Reach,
+        Mount = Mount ?? before.Mount,
+    };
+
+    /// <summary>Whether an earlier word is one of the name of the kind too: "cellular small" is a small cellular, where there is a cellular as well.</summary>
+    private bool IsMoreOfTheKind(House house, string word) => Kind is { } kind && house.Find(kind) is { } item && NameWords.Begin(house.NameOf(item), word);
+
+    /// <summary>A word as a person writes it: what is one word here may have been two.</summary>
+    private static string Spaced(string word) => Several().Match(word) is { Success: true } several ? $"{several.Groups["n"].Value} units" : word;
+
+    private static (string Label, Func<QuickWindow, object?> Of) Called(Fact fact, Func<QuickWindow, object?> of) => (fact.Label, of);
 
     /// <summary>The change that adds it.</summary>
     public Result<Draft> Add(House house)
@@ -171,15 +208,11 @@ public sealed partial record QuickWindow
         if (Before(house) is not { } last)
             return null;
         var before = CarriedOver(house);
-        (bool Alike, Fact Fact)[] all =
+        return (last.Tag,
         [
-            (Room is not null && Room == before.Room, WindowFacts.Room), (Kind is not null && Kind == before.Kind, UnitFacts.Kind),
-            (Lead is not null && Lead == before.Lead, UnitFacts.LeadSide), (Power is not null && Power == before.Power, UnitFacts.Power),
-            (Width is not null && Width == before.Width, WindowFacts.RoughWidth), (Height is not null && Height == before.Height, WindowFacts.RoughHeight),
-            (Facing is not null && Facing == before.Facing, WindowFacts.Facing), (Reach is not null && Reach == before.Reach, WindowFacts.Reach),
-            (Mount is not null && Mount == before.Mount, WindowFacts.Mount),
-        ];
-        return (last.Tag, [.. all.Where(f => f.Alike).Select(f => f.Fact.Label.ToLowerInvariant())]);
+            .. Room is not null && Room == before.Room ? [WindowFacts.Room.Label.ToLowerInvariant()] : Array.Empty<string>(),
+            .. Details.Where(d => d.Of(this) is { } said && said.Equals(d.Of(before))).Select(d => d.Label.ToLowerInvariant()),
+        ]);
     }
 
     private static Window? Before(House house) => house.Windows.Where(w => !w.LeftOut).OrderBy(w => w.Item.Place).LastOrDefault();
@@ -246,7 +279,7 @@ public sealed partial record QuickWindow
         if (Several().Match(word) is { Success: true } several)
         {
             var units = several.Groups["n"].Value[0] - '0';
-            return units == 0 ? new Refusal("A window has 1 to 9 units; out: and the reason leaves it out.") : window with { Units = units };
+            return units == 0 ? new Refusal("A window has 1 to 9 units; out: and the reason leaves it out.") : window with { SaidUnits = units };
         }
         if (Azimuth.Read(word) is { Ok: true } facing && !word.All(char.IsAsciiDigit))
             return window with { Facing = facing.Value };
@@ -260,13 +293,13 @@ public sealed partial record QuickWindow
             return window with { Power = power };
         var any = house.ItemsOf(ItemKind.CoveringKind).Where(k => NameWords.Begin(house.NameOf(k), word)).ToList();
         // "wood blind" is two words of one kind.
-        if (window.KindSaid && any.Any(k => k.Id == window.Kind))
+        if (window.Kind is not null && any.Any(k => k.Id == window.Kind))
             return window;
         var kinds = any.Where(k => house.NameOf(k).StartsWith(word, StringComparison.OrdinalIgnoreCase)).ToList();
         if (kinds.Count == 0)
             kinds = any;
         if (kinds.Count == 1)
-            return window with { Kind = kinds[0].Id, KindSaid = true };
+            return window with { Kind = kinds[0].Id };
         return kinds.Count > 1
             ? new Refusal($"\"{word}\" fits more than one kind: {string.Join(", ", kinds.Select(house.NameOf))}.")
             : new Refusal(

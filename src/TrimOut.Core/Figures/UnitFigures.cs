@@ -104,12 +104,14 @@ public static class UnitFigures
             return null;
         var limits = run.Limits;
         var budget = run.Cable is { } drawn ? LoopBudget.LongestOf(drawn) : null;
-        return new Figure("Longest run", limits?.Governing.LimitIn(unit) ?? Missing,
+        // Where nobody can say what the voltage allows the table alone governs, as on the list of cables.
+        var longest = limits is not null || run.Longest is not { } table ? limits?.Governing.LimitIn(unit) : $"{table.LimitIn(unit)}, by the kit's table alone";
+        return new Figure("Longest run", longest ?? Missing,
             Working.Of("tighter of the table and (supply - minimum volts) / (2 x larger current x ohms per meter)", () =>
         [
             ("by the kit's table", run.Cable?.LongestRun?.LimitIn(unit) ?? "not given"), ("by voltage drop", limits?.ByVolts.LimitIn(unit) ?? Missing),
             ("by your own loop budget", budget?.LimitIn(unit) ?? "not stated"),
-            .. Circuit(run, limits),
+            ("minimum volts", Said(unit.Kind, CoveringKindFacts.LeastVolts)), .. Circuit(run),
         ]), Volts, [RunFacts.Cable, LegFacts.Length, RunFacts.Panel]);
     }
 
@@ -117,10 +119,10 @@ public static class UnitFigures
     {
         if (unit.Run is not { } run)
             return null;
-        var limits = run.Limits;
-        var volts = limits is { } l && run.OneWay is { } way ? $"{l.WhileRunning(way)} running, {l.WhileStarting(way)} starting" : Missing;
+        var volts = (run.VoltsWhileRunning, run.VoltsWhileStarting) is var (running, starting) && (running ?? starting) is not null
+            ? $"{running?.ToString() ?? Missing} running, {starting?.ToString() ?? Missing} starting" : Missing;
         return new Figure("Volts at the unit", volts,
-            Working.Of(Volts.Formula, () => [("length, one way", run.OneWay?.RunIn(unit) ?? Missing), .. Circuit(run, limits)]),
+            Working.Of("supply - current x 2 x length x ohms per meter", () => [("length, one way", run.OneWay?.RunIn(unit) ?? Missing), .. Circuit(run)]),
             Volts, [RunFacts.Cable, LegFacts.Length, RunFacts.Panel, UnitFacts.Kind]);
     }
 
@@ -140,28 +142,25 @@ public static class UnitFigures
     {
         if (unit.Run is not { } run)
             return null;
-        var limits = run.Limits;
         var open = run.Item.Get(RunFacts.OpenVolts);
         return new Figure("Loaded volts to expect",
-            limits is { } at && run.OneWay is { } far ? $"{new Voltage(Math.Abs((open ?? at.Supply).Volts)) - (at.Supply - at.WhileRunning(far))}" : Missing,
+            run is { Supply: { } supply, VoltsWhileRunning: { } arrives } ? $"{new Voltage(Math.Abs((open ?? supply).Volts)) - (supply - arrives)}" : Missing,
             Working.Of("open-circuit volts, or the supply's, - running current x loop", () =>
             [
-                ("open-circuit", open?.ToString() ?? $"not read; the supply's {limits?.Supply.ToString() ?? Missing}"),
-                ("length, one way", run.OneWay?.RunIn(unit) ?? Missing), .. Circuit(run, limits),
+                ("open-circuit", open?.ToString() ?? $"not read; the supply's {run.Supply?.ToString() ?? Missing}"),
+                ("length, one way", run.OneWay?.RunIn(unit) ?? Missing), .. Circuit(run),
             ]),
             new LoadedVoltsLow().Info.Source, [RunFacts.LoadedVolts, RunFacts.OpenVolts]);
     }
 
     private static Figure? LoadOnOutput(Unit unit)
     {
-        if (unit.Run is not { } run)
+        if (unit.Run is null)
             return null;
-        var limits = run.Limits;
         return new Figure("Load on its output", Load.Of(unit) is { } draws ? draws.ToString() : Missing,
             Working.Of("larger of running and starting current", () =>
             [
-                ("running", limits?.Running.ToString() ?? Said(unit.Kind, CoveringKindFacts.RunningCurrent)),
-                ("starting", limits?.Starting.ToString() ?? Said(unit.Kind, CoveringKindFacts.StartingCurrent)),
+                ("running", Said(unit.Kind, CoveringKindFacts.RunningCurrent)), ("starting", Said(unit.Kind, CoveringKindFacts.StartingCurrent)),
             ]),
             new OutputOverloaded().Info.Source, [UnitFacts.Kind, UnitFacts.Group, RunFacts.Output]);
     }
@@ -224,11 +223,10 @@ public static class UnitFigures
             && Conductors.OhmsPerMetre(size, made, test.At) is { Ok: true } ohms
             ? test.Expected(way, ohms.Value) : null;
 
-    private static IEnumerable<(string, string)> Circuit(HomeRun run, RunLimits? limits) =>
+    private static IEnumerable<(string, string)> Circuit(HomeRun run) =>
     [
-        ("supply", run.Supply?.ToString() ?? Missing), ("minimum volts", limits?.Least.ToString() ?? Missing),
-        ("running", limits?.Running.ToString() ?? Missing),
-        ("starting", limits?.Starting.ToString() ?? Missing),
+        ("supply", run.Supply?.ToString() ?? Missing),
+        ("running", Said(run.Unit.Kind, CoveringKindFacts.RunningCurrent)), ("starting", Said(run.Unit.Kind, CoveringKindFacts.StartingCurrent)),
         ("ohms per meter, one conductor", run.OhmsPerMetre is { } ohms ? NumberText.Plain(Math.Round(ohms, 6)) : Missing),
         ("cable at max temp", Said(new JobItself(run.House), HouseFacts.ConductorTemperature)
             + Begun(new JobItself(run.House), HouseFacts.ConductorTemperature)),

@@ -128,6 +128,16 @@ public sealed class HomeRun : Subject
     /// <summary>Legs and both tails: the cable that current goes through, one way; null while a part is not known.</summary>
     public Length? OneWay => LegsLength + TailAtWindow + TailAtPanel;
 
+    /// <summary>Volts at its unit while it lifts, with the cable at the warmest that it gets; null while a part is not known.</summary>
+    public Voltage? VoltsWhileRunning => Arrives(Unit.Kind?.RunningCurrent);
+
+    /// <summary>Volts at its unit in the first moment, likewise.</summary>
+    public Voltage? VoltsWhileStarting => Arrives(Unit.Kind?.StartingCurrent);
+
+    /// <summary>No least voltage and no longest run goes into it: what the sheet does not say of these withholds nothing here.</summary>
+    private Voltage? Arrives(Current? drawn) => Supply is { } supply && OneWay is { } way && OhmsPerMetre is { } ohms && drawn is { } current
+        ? TwoWire.Arrives(supply, way, ohms, current) : null;
+
     private Length? PlannedTailAtWindow => TailAtWindow ?? Unit.ToFarEnd;
 
     private Length? PlannedTailAtPanel => TailAtPanel ?? House.Job.Get(HouseFacts.PanelTail);

@@ -15,7 +15,7 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     /// <summary>A part of a house. Who held it last, and when, is what the house knows of it.</summary>
     public static PartSheet Of(House house, Item part)
     {
-        var about = AboutSheet.Names.Where(n => part.Latest(n)?.Stored is not null)
+        var about = AboutSheet.Names.Where(n => n is not (AboutSheet.HeldBy or AboutSheet.HeldOn) && part.Latest(n)?.Stored is not null)
             .ToImmutableSortedDictionary(n => n, n => part.Latest(n)!.Stored!, StringComparer.Ordinal);
         var values = SheetValues.Of(part.Kind).Where(f => part.Latest(f)?.Stored is not null)
             .Select(f => new SheetValue(f, part.Latest(f)!.Stored!, SheetMark.Holds(part, f))).ToImmutableArray();
@@ -28,12 +28,18 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     /// <param name="part">The part.</param>
     public static (string? By, string? On) CheckedLast(Item part)
     {
-        var last = SheetValues.Of(part.Kind).Where(f => SheetMark.Holds(part, f)).Select(f => part.Latest(Companion.Checked(f.Name))!).MaxBy(h => h.At);
+        var last = SheetValues.Of(part.Kind).Where(f => part.Latest(f)?.Stored is not null && SheetMark.Holds(part, f))
+            .Select(f => part.Latest(Companion.Checked(f.Name))!).MaxBy(h => h.At);
         // Somebody may have held values against the sheet after what was said about it came with a file.
         return last is null ? default
             : part.Latest(AboutSheet.HeldOn) is { Stored: not null } said && said.At >= last.At ? (part.Latest(AboutSheet.HeldBy)?.Stored, said.Stored)
             : (Short(last.By), last.At.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
     }
+
+    /// <summary>How many of the values that are there nobody checked against the edition that is said of a part, and how many are there.</summary>
+    /// <param name="part">The part.</param>
+    public static (int Unchecked, int There) NotChecked(Item part) =>
+        (SheetValues.NotHeldIn(part).Count(), SheetValues.Of(part).Count(f => part.Latest(f)?.Stored is not null));
 
     // Whoever saves a change may have a longer name than the sheet has room for.
     private static string Short(string by) => AboutSheet.Of(ItemKind.CoveringKind, AboutSheet.HeldBy).ReadTyped(by, House.Empty).Ok
@@ -46,6 +52,11 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     /// What its file names and does not say that its values were held against, so that none counts: the sheet, the edition, or both; null where neither is so.
     /// </summary>
     public string? HeldAgainstUnknown { get; init; }
+
+    /// <summary>Why none of its values counts as checked though its file says that they were, as a sentence; null where that is not so.</summary>
+    public string? WhyNoneCounts => !About.ContainsKey(AboutSheet.HeldBy) || !About.ContainsKey(AboutSheet.HeldOn) ? null
+        : HeldAgainstOther is { } other ? $"The values of {Name} count as not checked: they were checked against another one ({other})."
+        : HeldAgainstUnknown is { } unknown ? $"The values of {Name} count as not checked: its file says against no known {unknown}. Check again." : null;
 
     /// <summary>The edition of its sheet; null where none is said.</summary>
     public string? Edition => About.GetValueOrDefault(AboutSheet.Edition);

@@ -32,6 +32,9 @@ public static class SheetValues
     /// <summary>The values of a part that its sheet was not read for yet.</summary>
     public static IEnumerable<Fact> BlankIn(Item part) => Of(part).Where(f => part.Latest(f)?.Stored is null);
 
+    /// <summary>The blanks of a part that somebody looked for on the edition of the sheet that is said of it, and that do not stand there.</summary>
+    public static IEnumerable<Fact> NotOnSheetIn(Item part) => BlankIn(part).Where(f => SheetMark.Holds(part, f));
+
     /// <summary>The values of a part that are there, and that nobody checked against its sheet, or only against an older edition.</summary>
     public static IEnumerable<Fact> NotHeldIn(Item part) =>
         Of(part).Where(f => part.Latest(f)?.Stored is not null && !SheetMark.Holds(part, f));
@@ -39,6 +42,10 @@ public static class SheetValues
     /// <summary>How many values of all parts of a house are blank; a part that is no part, such as no head cover, has none.</summary>
     public static int Blanks(House house) =>
         house.Items.Values.Where(i => FactTable.IsKit(i.Kind) && !i.Removed && !IsNoCover(house, i)).Sum(i => BlankIn(i).Count());
+
+    /// <summary>How many values of all parts of a house nobody checked, without what a blank kit begins with.</summary>
+    public static int NotHeld(House house) =>
+        house.Items.Values.Where(i => FactTable.IsKit(i.Kind) && !i.Removed && BlankKit.IsMore(i)).Sum(i => NotHeldIn(i).Count());
 
     /// <summary>Whether a part stands for no head cover.</summary>
     public static bool IsNoCover(House house, Item part) => part.Kind == ItemKind.HeadCover && new HeadCover(house, part).IsNone;

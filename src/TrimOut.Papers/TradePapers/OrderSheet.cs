@@ -1,3 +1,4 @@
+using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
@@ -25,6 +26,8 @@ internal static class OrderSheet
         Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order),
     };
 
+    private const string CautionMark = "\u00A0*";
+
     /// <summary>What a sheet prints of a unit, in two tables below each other; the file for other programs has both side by side.</summary>
     private static readonly OrderFact[] Made = [OrderFact.Kind, OrderFact.Width, OrderFact.WidthIs, OrderFact.Height, OrderFact.Mount,
         OrderFact.MotorEnd, OrderFact.LeadSide, OrderFact.Power];
@@ -40,24 +43,26 @@ internal static class OrderSheet
             Ours("Mark each box with its box label. What is not clear is asked before it is cut."));
         to.Table(["Kind", "Mount", "What the width is", "Who takes the deduction off", "Motor volts",
             "Roll: standard, fabric at the glass, or reverse, fabric at the room"],
-            data.House.Units.Where(u => u.Kind is not null).GroupBy(u => (u.Kind!.Id, u.Window.Mount)).Select(g => Meant(g.First())), "No units yet.");
+            data.House.Units.Where(u => u.Kind is not null).GroupBy(u => (u.Kind!.Id, u.Window.Mount)).Select(g => Meant([.. g])), "No units yet.");
     }
 
     /// <summary>The day of the first visit to hang that is planned; a blank where there is none.</summary>
     private static Inline NeededBy(House house) =>
         house.Visits.FirstOrDefault(v => v is { Phase: Phase.Hang, State: VisitState.Planned, On: not null })?.EntryOrBlank(VisitFacts.On) ?? Blank;
 
-    private static Inline[] Meant(Unit unit)
+    private static Inline[] Meant(List<Unit> units)
     {
-        var kind = unit.Kind!;
+        var (unit, kind) = (units[0], units[0].Kind!);
         return Row(kind.OnPaper(), unit.Window.EntryOrBlank(WindowFacts.Mount),
-            OrderFact.OrderedWidthOf(unit) is { } ordered ? kind.EntryOrBlank(ordered) : Blank, unit.BySheet(TakenOff),
+            OrderFact.OrderedWidthOf(unit) is { } ordered ? kind.EntryOrBlank(ordered) : Blank, unit.BySheet(u => TakenOff(u, units.TrueForAll(IsOff))),
             kind.EntryOrBlank(CoveringKindFacts.MotorVolts),
             kind.RaisedForm == RaisedForm.Roll ? Blank : Dash);
     }
 
     /// <summary>Who makes the unit narrower than its opening, and by how much we reckon; a blank where the kit does not say.</summary>
-    private static Inline TakenOff(Unit unit) =>
+    /// <param name="unit">One of the units of a kind and a mount.</param>
+    /// <param name="areOff">Whether it is off the ordered width of each of them.</param>
+    private static Inline TakenOff(Unit unit, bool areOff) =>
         (unit.OrderedWidth, unit.Window.Mount, unit.Deduction?.Show(unit.House.DisplayUnits)) switch
         {
             (OrderedWidth.Opening, _, { } off) => Ours($"the maker: {Figure(off)} over all"),
@@ -65,9 +70,14 @@ internal static class OrderSheet
             // How much that is, nobody knows while the sheet was not read for it: then it is not off either.
             (OrderedWidth.Made, _, null) => Ours("ask the sheet"),
             (OrderedWidth.Made, _, _) when unit.Deduction == Length.Zero => Ours("nobody: nothing comes off"),
-            (OrderedWidth.Made, _, { } off) => Ours($"nobody any more: {Figure(off)} are off"),
+            (OrderedWidth.Made, Mount.Outside, _) => Ours("nobody: it is made as it is ordered"),
+            (OrderedWidth.Made, _, { } off) => areOff ? Ours($"nobody any more: {Figure(off)} are off")
+                : Ours($"we, before it is ordered: {Figure(off)} over all"),
             _ => Blank,
         };
+
+    /// <summary>Whether the width that is ordered is the one that the measures give without the deduction: of one that was typed nobody knows.</summary>
+    private static bool IsOff(Unit unit) => unit.Window.Units.Length == 1 && unit.WorkedOutWidth is { } width && unit.Item.Get(UnitFacts.OrderWidth) == width;
 
     private static void Sheets(MarkdownWriter to, PaperData data)
     {
@@ -77,20 +87,34 @@ internal static class OrderSheet
         foreach (var (at, sheet) in sheets.Index())
         {
             to.Heading(3, $"Order {at + 1}, placed on {sheet.Key.OnPaper()}");
-            Lines(to, [.. sheet.Select(f => f.AsFrozen)], data.House);
+            Lines(to, [.. sheet.Select(f => f.AsFrozen)], data);
         }
     }
 
     /// <param name="to">The paper.</param>
     /// <param name="units">The units, as they are to be printed.</param>
-    /// <param name="now">The house as it stands.</param>
-    private static void Lines(MarkdownWriter to, List<Unit> units, House now)
+    /// <param name="data">What the paper is written from, with the house as it stands.</param>
+    private static void Lines(MarkdownWriter to, List<Unit> units, PaperData data)
     {
+        var now = data.House;
+        var cautions = units.Select(u => now.FindUnit(u.Id)).OfType<Unit>().SelectMany(u => Cautions(data, u), (u, finding) => (u, finding)).ToList();
         to.Say($"Units: {units.Count} ({Kinds(units)}).");
-        to.Table(["Box label", .. Made.Select(f => f.Label)], units.Select(u => Row([u.Tag, .. Made.Select(f => Printed(f, u, now))])));
+        to.Table(["Box label", .. Made.Select(f => f.Label)], units.Select(u => Row(
+            [cautions.Exists(c => c.u.Id == u.Id) ? WithBehind(u.Tag, CautionMark) : u.Tag, .. Made.Select(f => Printed(f, u, now))])));
+        if (cautions.Count > 0)
+        {
+            to.Say("* To be cleared up before it is made:");
+            to.Table(["Box label", "What is wrong", "How to fix it"], cautions.Select(c => Row(
+                c.u.Tag, SheetMarks.Said(data, c.finding), Said(c.finding.Found.Mend, now))));
+        }
+
         to.Table(["Box label", .. Finish.Select(f => f.Label), "Maker's number"],
             units.Select(u => Row([u.Tag, .. Finish.Select(f => f.Entry(u)), MakersNumber(now, u) is { Length: > 0 } number ? number : NotYet])));
     }
+
+    /// <summary>What of an order is doubtful, and no stop that stands at the head of the paper.</summary>
+    private static IEnumerable<Finding> Cautions(PaperData data, Unit unit) =>
+        data.Report.About(unit).Where(f => f is { Open: true, Check: { Severity: Severity.Caution, Phase: Phase.Order } });
 
     /// <summary>What the width is nobody may guess: where the kit was silent it is what it says today, or else a blank to write in.</summary>
     private static Inline Printed(OrderFact fact, Unit unit, House now) =>
@@ -112,7 +136,7 @@ internal static class OrderSheet
         if (NotFrozen(data.House).ToList() is { Count: > 0 } open)
         {
             to.Say("Not to be made: these sizes may still change.");
-            Lines(to, open, data.House);
+            Lines(to, open, data);
         }
         else
         {

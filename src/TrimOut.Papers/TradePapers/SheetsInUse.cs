@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.TradePapers;
@@ -20,8 +21,11 @@ internal static class SheetsInUse
         var kind = part.Item.Kind;
         var (by, on) = PartSheet.CheckedLast(part.Item);
         return Row(part.OnPaper(), part.EntryOrNotYet(AboutSheet.Of(kind, AboutSheet.Sheet)), part.EntryOrNotYet(AboutSheet.Of(kind, AboutSheet.Edition)),
-            by.OrDash(), on.OrDash());
+            PartSheet.NotChecked(part.Item) is ( > 0 and var open, var there) ? NotChecked(by, open, there).Marked(true) : by.OrDash(), on.OrDash());
     }
+
+    private static Inline NotChecked(string? by, int open, int there) =>
+        by is null ? Ours($"nobody: {open} of {there} not checked") : Ours($"{by}; {open} of {there} not checked");
 
     /// <summary>Each part that something in the house is made of, once, in the order of the kit; no head cover is no part.</summary>
     private static IEnumerable<KitSheet> Parts(House house) =>

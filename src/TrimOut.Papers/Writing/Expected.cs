@@ -15,12 +15,10 @@ internal static class Expected
             : null;
 
     /// <summary>Volts at the unit while it lifts, with the cable at max temp, rounded to 0.01 V; null while a part is not known.</summary>
-    public static Voltage? WhileRunning(HomeRun run) =>
-        run is { Limits: { } limits, OneWay: { } oneWay } ? Rounded(limits.WhileRunning(oneWay)) : null;
+    public static Voltage? WhileRunning(HomeRun run) => Rounded(run.VoltsWhileRunning);
 
     /// <summary>Volts at the unit while it starts, with the cable at max temp, rounded to 0.01 V; null while a part is not known.</summary>
-    public static Voltage? WhileStarting(HomeRun run) =>
-        run is { Limits: { } limits, OneWay: { } oneWay } ? Rounded(limits.WhileStarting(oneWay)) : null;
+    public static Voltage? WhileStarting(HomeRun run) => Rounded(run.VoltsWhileStarting);
 
-    private static Voltage Rounded(Voltage volts) => new(Math.Round(volts.Volts, 2, MidpointRounding.AwayFromZero));
+    private static Voltage? Rounded(Voltage? volts) => volts is { } known ? new(Math.Round(known.Volts, 2, MidpointRounding.AwayFromZero)) : null;
 }

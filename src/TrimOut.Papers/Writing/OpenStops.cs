@@ -18,7 +18,12 @@ internal static class OpenStops
     /// <summary>On a paper to work by: the open stops of its phases.</summary>
     public static Action<MarkdownWriter, PaperData> Of(params Phase[] phases) => (to, data) =>
     {
-        var stops = In(data, phases);
+        SayStops(to, data, In(data, phases));
+        RestsOn.Say(to, data, phases);
+    };
+
+    private static void SayStops(MarkdownWriter to, PaperData data, List<Finding> stops)
+    {
         if (stops.Count == 0)
             return;
         to.Say(Strong("Stop first.") + (stops.Count == 1
@@ -26,7 +31,7 @@ internal static class OpenStops
             : Ours($"{stops.Count} things are wrong that this paper is about:")));
         to.Table(["Where", "What is wrong", "How to fix it"], stops.Select(f =>
             Row(NameOf(data.House, f.Subject), SheetMarks.Said(data, f), Said(f.Found.Mend, data.House))));
-    };
+    }
 
     /// <summary>On a sheet of one page: that it is a draft, how many stops there are that have to do with a panel, where they stand, and its day.</summary>
     public static void DraftWithPanels(MarkdownWriter to, PaperData data)

@@ -111,6 +111,7 @@ internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
     private static void DrawWay(Area area, HomeRun run, ScreenContext context)
     {
         var y = 0;
+        area = UnitCard.PutUnread(area, run.Unit, context);
         area.PutFit(0, y++, area.Width, $"{run.Unit.Tag}: the way from the panel", Tone.Heading);
         var drawn = area.Width >= 60 && area.Height > 8 ? RouteDrawing.Draw(area.Rows(y, area.Height - y - 3), run, context.Glyphs) : 0;
         y += drawn;

@@ -26,6 +26,7 @@ internal static class UnitCard
     public static void Draw(Area area, Unit unit, ScreenContext context, Picture picture = Picture.Window, bool named = true,
         IReadOnlyCollection<Finding>? saidAlready = null, Phase? phase = null)
     {
+        area = PutUnread(area, unit, context);
         var y = named ? DrawName(area, unit) : 0;
         var findings = Around(context, unit).Where(f => saidAlready?.Contains(f) != true).ToList();
         var wanted = 1 + findings.Take(4).Sum(f => TextWidth.Wrap(context.Report.Said(f), area.Width - 5).Count());
@@ -46,6 +47,16 @@ internal static class UnitCard
             area.Put(0, y, "Nothing wrong is known.", context.Good);
         else
             area.PutWrapped(0, y, 3, $"{waiting}.", Tone.Caution);
+    }
+
+    /// <summary>How much of a unit passes only by values that nobody checked, on the last line, whatever stands above it; returns what is left.</summary>
+    public static Area PutUnread(Area area, Unit unit, ScreenContext context)
+    {
+        var unread = context.Report.UnreadAbout(unit).Count();
+        if (unread == 0 || area.Height < 3)
+            return area;
+        area.PutFit(0, area.Height - 1, area.Width, $"{NumberText.Counted(unread, "passes", "pass")} only by unchecked values (m)", Tone.Caution);
+        return area.Rows(0, area.Height - 1);
     }
 
     private static int DrawName(Area area, Unit unit)

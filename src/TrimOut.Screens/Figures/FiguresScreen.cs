@@ -68,7 +68,7 @@ internal sealed record FiguresScreen(string Of, IReadOnlyList<Figure> Figures, i
         var source = figure.Source.Title
             + (open ? $"; maker's sheet, not checked by anyone: {string.Join(", ", figure.Unchecked.Select(f => f.Label))}" : "");
         var below = Math.Clamp(TextWidth.Wrap(source, area.Width - 1).Count(), 1, 3);
-        y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - below), UncheckedValues.Marked(inputs, open), Tone.Text);
+        y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - below), inputs, Tone.Text);
         area.PutWrapped(1, Math.Min(y, area.Height - 1), below, source, open ? Tone.Caution : Tone.Dim);
     }
 }

@@ -128,7 +128,9 @@ internal static class PickerKeys
             : new Refusal($"Choose: {Own}, or {Blank}."))
     {
         Options = [new Core.Facts.Option(Own, Own), new Core.Facts.Option(Blank, Blank)],
-        Note = unread.Count == 0 ? null : $"{Unread(unread)} {Own} has the {Parts(kept)} of the other files; {Blank} has no values.",
+        Note = string.Join(' ', (string[])[.. unread.Count == 0 ? Array.Empty<string>()
+            : [$"{Unread(unread)} {Own} has the {Parts(kept)} of the other files; {Blank} has no values."],
+            .. kept.Select(k => k.Part.Value.WhyNoneCounts).OfType<string>().Distinct()]) is { Length: > 0 } note ? note : null,
     };
 
     /// <summary>Which files of the kit folder can't be read, and why: the house begins without their parts.</summary>

@@ -167,8 +167,13 @@ internal sealed record JobSheetScreen(string? UnitId, Phase? PhaseShown, bool On
                 + "opening. A new room is made as you name it.",
             Tone.Text);
         area.PutWrapped(2, 11, 3, "Left and right are always as seen from inside the room, facing the window.", Tone.Dim);
-        if (SheetValues.Blanks(house) is > 0 and var blanks)
+        string?[] open =
+        [
+            SheetValues.Blanks(house) is > 0 and var blanks ? $"{NumberText.Plain(blanks)} blanks" : null,
+            SheetValues.NotHeld(house) is > 0 and var unread ? $"{NumberText.Counted(unread, "value")} that nobody checked" : null,
+        ];
+        if (open.OfType<string>().ToList() is { Count: > 0 } said)
             area.PutWrapped(2, 13, 3,
-                $"The kit has {NumberText.Plain(blanks)} blanks: what no sheet was read for is not checked. 9 goes to the kit.", Tone.Caution);
+                $"The kit has {string.Join(" and ", said)}: what no sheet was read for is not checked. 9 goes to the kit.", Tone.Caution);
     }
 }

@@ -54,7 +54,7 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
             y = area.PutWrapped(1, y, 2, $"{NumberText.Counted(unread, "file of it", "files of it")} can't be read: "
                 + $"{(unread == 1 ? "it stands" : "they stand")} last, each with its reason.", Tone.Caution);
         }
-        var detail = area.Height / 2;
+        var detail = Math.Max(area.Height / 2, area.Height - y - 2 - Shown.Count);
         var rows = area.Rows(y + 1, area.Height - y - 1 - detail);
         var parts = Shown;
         foreach (var (line, at) in Paging.Rows(rows, parts.Count, Selected, at => this with { Selected = at }))
@@ -96,58 +96,67 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
     private static string Held(PartSheet part)
     {
         string? Said(string name) => part.About.GetValueOrDefault(name);
-        string?[] parts = [Said(AboutSheet.Sheet),
+        string?[] parts = [part.WhyNoneCounts is null ? null
+                : part.HeldAgainstUnknown is { } unknown ? $"no known {unknown}: check again" : "another sheet: check again",
+            Said(AboutSheet.Sheet),
             string.Create(CultureInfo.InvariantCulture,
                 $"{part.Values.Count(v => v.Held)} of {NumberText.Counted(part.Values.Length, "value")} checked")
-                + (Said(AboutSheet.HeldBy) is { } by ? $" by {by}" : ""), Said(AboutSheet.HeldOn),
-            part.HeldAgainstOther is null ? null : "checked against another sheet: check again",
-            part.HeldAgainstUnknown is { } unknown ? $"checked against no known {unknown}: check again" : null];
+                + (Said(AboutSheet.HeldBy) is { } by ? $" by {by}" : ""), Said(AboutSheet.HeldOn)];
         return string.Join(", ", parts.OfType<string>());
     }
 
-    private static void DrawDetail(Area area, PartSheet part, ScreenContext context)
+    /// <summary>The page of what would change that is shown, from 0.</summary>
+    public int Page { get; init; }
+
+    private void DrawDetail(Area area, PartSheet part, ScreenContext context)
+    {
+        var lines = Detail(part, context).SelectMany(l => TextWidth.Wrap(l.Text, area.Width - l.Indent - 1).Select(t => (t, l.Tone, l.Indent))).ToList();
+        var room = area.Height - 1;
+        // The last line says that there is more.
+        var each = lines.Count <= room ? room : room - 1;
+        var pages = Math.Max(1, (lines.Count + each - 1) / each);
+        var page = Page % pages;
+        foreach (var (y, (text, tone, indent)) in lines.Skip(page * each).Take(each).Index())
+            area.PutFit(indent, y + 1, area.Width - indent, text, tone);
+        if (pages > 1)
+            area.PutFit(1, area.Height - 1, area.Width - 1, $"{NumberText.Plain(page + 1)} of {NumberText.Plain(pages)}: Right shows more of it.", Tone.Dim);
+    }
+
+    /// <summary>What taking a part comes to: old and new values first, then what the checks say otherwise.</summary>
+    private static IEnumerable<(string Text, Tone Tone, int Indent)> Detail(PartSheet part, ScreenContext context)
     {
         var changes = TakePart.Changes(context.House, part);
         var draft = TakePart.Into(context.House, part);
-        if (!draft.Ok)
-        {
-            area.PutWrapped(1, 1, 2, draft.Reason!, Tone.Text);
-            return;
-        }
-        var effect = TakePart.Effect(context.Report, draft.Value);
+        var effect = draft.Ok ? TakePart.Effect(context.Report, draft.Value) : null;
         var there = part.In(context.House) is not null;
-        var y = area.PutWrapped(1, 1, 2, $"{(there ? NumberText.Counted(changes.Length, "value changes", "values change") : "A new part")}; "
-            + effect, Tone.Strong);
-        var lost = TakePart.NotInEdition(context.House, part);
-        if (part.HeldAgainstUnknown is { } unknown)
-            y = area.PutWrapped(1, y, 2, $"Its values were checked against no known {unknown}: check again.", Tone.Caution);
+        yield return effect is null ? (draft.Reason!, Tone.Text, 1)
+            : ($"{(there ? NumberText.Counted(changes.Length, "value changes", "values change") : "A new part")}; {effect}", Tone.Strong, 1);
+        if (part.WhyNoneCounts is { } why)
+            yield return (why, Tone.Caution, 1);
+        if (effect is null)
+            yield break;
         if (part.IsHeldAfter(context.Today))
-            y = area.PutWrapped(1, y, 2, "It says that it was checked on a day that is still to come.", Tone.Caution);
-        if (lost.Length > 0)
-            y = area.PutWrapped(1, y, 3, NotInEdition(lost), Tone.Caution);
-        var told = effect.Told.ToList();
-        foreach (var (becomes, finding, said) in told.Take(MostFindings))
-            y = area.PutWrapped(3, y, 2, $"{becomes}: {UnitCard.WordOf(finding.Check.Severity)} {said}", UnitCard.ToneOf(finding.Check.Severity));
-        if (told.Count > MostFindings)
-            y = area.PutWrapped(3, y, 1, $"and {NumberText.Plain(told.Count - MostFindings)} more, which the punch list (6) has once it is taken", Tone.Dim);
-        foreach (var change in (there ? TakePart.AboutChanges(context.House, part) : []).Concat(there ? changes.Take(5) : []))
-            y = area.PutWrapped(3, y, 1,
-                $"{change.Fact.Label}: {(change.Was.Length == 0 ? "blank" : change.Was)} {context.Glyphs.Arrow} {change.Becomes}", Tone.Text);
-        if (there && changes.Length > 5)
-            y = area.PutWrapped(3, y, 1, $"and {NumberText.Plain(changes.Length - 5)} more", Tone.Dim);
+            yield return ("It says that it was checked on a day that is still to come.", Tone.Caution, 1);
+        foreach (var change in there ? TakePart.AboutChanges(context.House, part).Concat(changes) : [])
+            yield return ($"{change.Fact.Label}: {(change.Was.Length == 0 ? "blank" : change.Was)} {context.Glyphs.Arrow} {change.Becomes}", Tone.Text, 3);
         if (!there)
-            DrawNew(area, y, part, context.House);
+        {
+            foreach (var line in OfNew(part, context.House))
+                yield return line;
+        }
+        foreach (var (becomes, finding, said) in effect.Told)
+            yield return ($"{becomes}: {UnitCard.WordOf(finding.Check.Severity)} {said}", UnitCard.ToneOf(finding.Check.Severity), 3);
+        if (TakePart.NotInEdition(context.House, part) is { Length: > 0 } lost)
+            yield return (NotInEdition(lost), Tone.Caution, 1);
     }
 
-    private const int MostFindings = 3;
-
     /// <summary>What a new part brings: its values, which of them nobody checked, and what its sheet was not read for.</summary>
-    private static void DrawNew(Area area, int y, PartSheet part, House house)
+    private static IEnumerable<(string Text, Tone Tone, int Indent)> OfNew(PartSheet part, House house)
     {
         var values = TakePart.Changes(house, part).Select(c => $"{(part.Values.Any(v => v.Held && v.Fact == c.Fact) ? "" : "? ")}{c.Fact.Label} {c.Becomes}");
-        y = area.PutWrapped(3, y, Math.Max(1, area.Height - y - 2), part.Values.IsEmpty ? "It has no value." : string.Join("; ", values), Tone.Text);
+        yield return (part.Values.IsEmpty ? "It has no value." : string.Join("; ", values), Tone.Text, 3);
         var (blank, open) = (SheetValues.Of(part.Kind).Count(f => part.Values.All(v => v.Fact != f)), part.Values.Count(v => !v.Held));
-        area.PutWrapped(3, y, 1, $"{NumberText.Plain(blank)} blank, {NumberText.Plain(open)} not checked (?)", Tone.Dim);
+        yield return ($"{NumberText.Plain(blank)} blank, {NumberText.Plain(open)} not checked (?)", Tone.Dim, 3);
     }
 
     /// <summary>Which values of the house are not in another edition of the sheet, and what becomes of them.</summary>
@@ -165,7 +174,9 @@ internal static class KitFolderKeys
             Take)
             { Disabled = (s, _) => s.Current is not null ? null : s.CurrentFile is null ? "There is no part here." : "This file can't be read." },
         Filtering.Key<KitFolderScreen>("files", "sort, name, sheet, who checked it, or why it can't be read"),
-        .. Moves.Through<KitFolderScreen>("part", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown.Count) }),
+        new KeyAction<KitFolderScreen>("right", "More", "More of what the part would change, where that is longer than the screen; then its beginning again.",
+            (s, _) => new Transition(s with { Page = s.Page + 1 })) { Disabled = (s, _) => s.Current is null ? "There is no part here." : null },
+        .. Moves.Through<KitFolderScreen>("part", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown.Count), Page = 0 }),
     ];
 
     private static Transition Take(KitFolderScreen s, ScreenContext context)
@@ -174,10 +185,11 @@ internal static class KitFolderKeys
         if (!take.Ok)
             return Transition.Save(s, take);
         var (lost, open) = (TakePart.NotInEdition(context.House, s.Current!), TakePart.LosesChecked(context.House, s.Current!));
+        var becomes = TakePart.Changes(context.House, s.Current!).ToDictionary(c => c.Fact, c => $"{c.Fact.Label} {c.Was} {context.Glyphs.Arrow} {c.Becomes}");
         var why = lost.IsEmpty ? "" : KitFolderScreen.NotInEdition(lost) + " ";
         var other = open.Where(f => !lost.Contains(f)).ToList();
         if (other.Count > 0)
-            why += $"Checked now, and then no longer: {string.Join(", ", other.Select(f => f.Label))}. ";
+            why += $"Checked now, and then no longer: {string.Join(", ", other.Select(f => becomes.GetValueOrDefault(f, f.Label)))}. ";
         return why.Length == 0 ? Transition.Save(s, take)
             : new Transition(s, new Ask.Confirm($"{why}Take the part all the same? y takes it, any other key leaves it.", Ask.Confirm.AlsoYes,
                 Transition.Save(s, take)));

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
@@ -85,15 +84,13 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         return null;
     }
 
-    /// <summary>The values that were asked and left with an empty line, by their names.</summary>
-    public ImmutableHashSet<string> LeftEmpty { get; init; } = [];
-
     /// <summary>What was asked and could not be found on the sheet, and how much was not asked yet.</summary>
     public string Left(ScreenContext context)
     {
         if (Part(context) is not { } part)
             return "";
-        var blank = SheetValues.BlankIn(part).ToLookup(f => LeftEmpty.Contains(f.Name), f => f.Label);
+        var notFound = SheetValues.NotOnSheetIn(part).ToHashSet();
+        var blank = SheetValues.BlankIn(part).ToLookup(notFound.Contains, f => f.Label);
         var (left, open) = (blank[true].ToList(), blank[false].Count());
         string?[] said =
         [
@@ -251,7 +248,10 @@ internal static class SheetInHandKeys
         Transition Then(IScreen screen, ScreenContext after) => then((SheetInHandScreen)screen, after);
         var shown = fact.ShowOf(part, context.House);
         if (text.Trim().Length == 0 && shown.Length == 0)
-            return then(SheetInHandScreen.IsOfSheet(part, fact) ? s with { LeftEmpty = s.LeftEmpty.Add(fact.Name) } : s, context);
+        {
+            return goOn is not null || !SheetInHandScreen.IsOfSheet(part, fact) || SheetMark.Holds(part, fact) ? then(s, context)
+                : new Transition(s, new Ask.Save(KitCheck.NotFound(context.House, part, fact), Then));
+        }
         if (EditionEntry.For(s, context.House, part, fact, text, Then) is { } which)
             return Transition.Type(s, which);
         if (text.Trim() != shown)

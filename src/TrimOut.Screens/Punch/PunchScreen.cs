@@ -202,7 +202,11 @@ internal static class PunchRows
     public static IReadOnlyList<PunchRow> Of(PunchScreen screen, ScreenContext context)
     {
         if (screen.WantsFacts)
-            return [.. Wanted(context).Concat(Unread(context)).Where(r => Fits(r, screen, context))];
+        {
+            // What waits for a later phase is no work yet; of the rest a value that a stop hides behind is looked at before a blank.
+            var now = context.Head.Next?.Step.Phase;
+            return [.. Unread(context).Concat(Wanted(context)).Where(r => Fits(r, screen, context)).OrderBy(r => r.Phase > now)];
+        }
         var findings = context.Report.Findings.Where(f => f.Open || screen.Closed).Select(f => new PunchRow(f.Subject, f.Check.Phase,
             f.Open ? UnitCard.WordOf(f.Check.Severity) : "waived", f.Open ? UnitCard.ToneOf(f.Check.Severity) : Tone.Dim, context.Report.Said(f),
                 f, null));

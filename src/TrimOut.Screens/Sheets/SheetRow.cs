@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Screens.Sheets;
 
@@ -19,7 +20,16 @@ internal sealed record SheetRow(string Heading, Item? Item, Fact? Fact, string? 
 
     public string Place => $"{Item!.Id}/{Field}";
 
-    /// <summary>What stands there; who checked the values of a part, and when, is what the marks beside them say where nobody typed it.</summary>
-    public string Shown(House house) => Fact!.ShowOf(Item!, house, Key) is { Length: 0 } && AboutSheet.Is(Fact)
-        && PartSheet.Of(house, Item!).About.TryGetValue(Fact.Name, out var known) ? Fact.ShowStored(known, house) : Fact.ShowOf(Item!, house, Key);
+    /// <summary>What stands there; who checked the values of a part, and when, is what the marks beside them say, whoever is noted.</summary>
+    public string Shown(House house) => !AboutSheet.Is(Fact!) || Fact!.Name is not (AboutSheet.HeldBy or AboutSheet.HeldOn)
+        ? Fact!.ShowOf(Item!, house, Key)
+        : (PartSheet.Of(house, Item!).About.TryGetValue(Fact.Name, out var known) ? Fact.ShowStored(known, house) : "")
+            + (Fact.Name == AboutSheet.HeldBy ? Open(Item!) : "");
+
+    private static string Open(Item part) => PartSheet.NotChecked(part) switch
+    {
+        (0, _) => "",
+        var (open, there) when open == there => $"nobody: {NumberText.Plain(open)} of {NumberText.Plain(there)} not checked",
+        var (open, there) => $"; {NumberText.Plain(open)} of {NumberText.Plain(there)} not checked",
+    };
 }

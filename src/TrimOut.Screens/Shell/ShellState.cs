@@ -127,7 +127,7 @@ internal sealed partial class ShellState
             return true;
         }
         var seen = stroke == "esc" && FindingSigns.IsStop(worst);
-        Caused = Screen is PunchScreen ? Caused.Nothing : seen ? Caused.Next : Caused.LookedAt;
+        Caused = Screen is PunchScreen || seen ? Caused.Nothing : Caused.LookedAt;
         if (seen)
             Status("");
         return seen;

@@ -9,7 +9,8 @@ using TrimOut.Screens.Walk;
 namespace TrimOut.Screens.Shell;
 
 /// <summary>
-/// The top line of every screen: where one is, how many stops are open, what waits, and what is saved. What has no room goes, the stops last.
+/// The top line of every screen: where one is, how many stops are open, what waits, and what is saved. What has no room gets shorter or goes; stops and
+/// what waits stay.
 /// </summary>
 internal static class TopLine
 {
@@ -28,14 +29,15 @@ internal static class TopLine
         var file = context.Where.Length == 0 ? "" : $"  {Path.GetFileName(context.Where)}";
         var stops = shell.Open is null ? 0 : context.Stops;
         var stop = stops == 0 ? "" : $"{FindingSigns.Counted(context.Glyphs.Stop, stops)} {(stops == 1 ? "stop" : "stops")}";
-        var title = TextWidth.Fit($"{context.Glyphs.Arrow} {shell.Screen.Title}", Math.Max(0, all.Width - Wide(stop, saved) - 3));
         var house = shell.Open is null ? "" : context.House.Name;
-        var waiting = shell.Open is null ? ["", "", ""] : WaitingLine.Shorter(context.Report, PhaseOf(shell.Screen), context.Head.Next?.Step.Phase);
+        var waiting = shell.Open is null ? ["", "", "", ""] : WaitingLine.Shorter(context.Report, PhaseOf(shell.Screen), context.Head.Next?.Step.Phase);
+
+        var title = TextWidth.Fit($"{context.Glyphs.Arrow} {shell.Screen.Title}", Math.Max(0, all.Width - Wide(stop, saved, waiting[3]) - 3));
 
         (string Program, string House, string Waiting, string File)[] ways =
         [
             (Program, house, waiting[0], file), (Program, house, waiting[1], file), (Program, house, waiting[1], ""), ("", house, waiting[1], ""),
-            ("", house, waiting[2], ""), ("", "", waiting[2], ""), ("", "", "", ""),
+            ("", house, waiting[2], ""), ("", "", waiting[2], ""), ("", "", waiting[3], ""),
         ];
         var shown = ways.FirstOrDefault(w => Wide(w.Program, w.House, title, stop, w.Waiting, saved + w.File) <= all.Width, ways[^1]);
         // A long name gives way before what waits does.

@@ -64,9 +64,10 @@ internal static class WaitingLine
     public static IReadOnlyList<string> Shorter(CheckReport report, Phase? phase, Phase? current)
     {
         if (report.Waiting is not { None: false } all)
-            return ["", "", ""];
-        var brief = InShort(all, (phase ?? current) is { } until ? report.WaitingUpTo(until) : all.Checks);
-        return [report.WaitingForSheets.None ? brief[0] : Of(report, phase ?? current), .. brief];
+            return ["", "", "", ""];
+        var now = (phase ?? current) is { } until ? report.WaitingUpTo(until) : all.Checks;
+        var brief = InShort(all, now);
+        return [report.WaitingForSheets.None ? brief[0] : Of(report, phase ?? current), .. brief, $"{NumberText.Plain(now)} wait (m)"];
     }
 
     /// <summary>How many wait now and how many later, in two lengths.</summary>

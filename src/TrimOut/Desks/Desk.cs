@@ -159,8 +159,14 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     public Result<IReadOnlyList<string>> Keep(IReadOnlyList<PartSheet> parts)
     {
         var kept = new PartsKept(UserFolder.Kit);
-        return parts.Aggregate<PartSheet, Result<IReadOnlyList<string>>>(Array.Empty<string>(),
-            (files, part) => files.Then(before => kept.Write(part).Then<IReadOnlyList<string>>(file => (string[])[.. before, file])));
+        try
+        {
+            return (string[])[.. parts.Select(kept.Write)];
+        }
+        catch (Exception failed) when (ExitCode.Of(failed) is not null)
+        {
+            return new Refusal(failed.Message);
+        }
     }
 
     /// <inheritdoc/>

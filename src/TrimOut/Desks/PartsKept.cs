@@ -27,7 +27,9 @@ internal sealed class PartsKept(string folder)
 
     /// <summary>Writes a part.</summary>
     /// <returns>The file.</returns>
-    public Result<string> Write(PartSheet part)
+    /// <exception cref="UnauthorizedAccessException">There is no right to write there; the message says what to do.</exception>
+    /// <exception cref="IOException">It can't be written; the message says why.</exception>
+    public string Write(PartSheet part)
     {
         var bytes = Encoding.UTF8.GetBytes(PartText.Write(part));
         Older = null;
@@ -47,7 +49,8 @@ internal sealed class PartsKept(string folder)
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
-            return new Refusal(failed.Message);
+            var why = $"{PlainFile.WhyNotWritten(folder, failed)} To keep parts in another folder: trimout kit-out HOUSE --kit FOLDER";
+            throw failed is UnauthorizedAccessException ? new UnauthorizedAccessException(why, failed) : new IOException(why, failed);
         }
     }
 

@@ -63,7 +63,7 @@ internal static class KitVerb
                     + "the sheet; in this house they were not. --replace keeps these all the same, and the others as older ones beside them.");
             foreach (var part in parts)
             {
-                Console.Out.WriteLine(kept.Write(part).OrEnd(ExitCode.Disk));
+                Console.Out.WriteLine(kept.Write(part));
                 if (kept.Older is { } older)
                     Common.Say($"Another text of {part.Name} was there: kept as {older}.");
             }
@@ -139,8 +139,7 @@ internal static class KitVerb
         {
             var says = part.About.ContainsKey(AboutSheet.HeldBy) && part.About.ContainsKey(AboutSheet.HeldOn);
             Common.Say($"{NumberText.Counted(notHeld, "value is", "values are")} taken as not checked against a sheet. "
-                + (part.HeldAgainstOther is { } other ? $"The file says that its values were checked against another one: {other}."
-                    : part.HeldAgainstUnknown is { } unknown ? $"The file says that they were checked against no known {unknown}: check again."
+                + (part.WhyNoneCounts is { } why ? why
                     : says ? "The file marks them so, with a ? before the name."
                     : $"A file says who checked its values and when: {AboutSheet.HeldBy}, {AboutSheet.HeldOn}."));
         }
@@ -155,6 +154,13 @@ internal static class KitVerb
             Common.Say($"{becomes}: {said}");
         Common.Say(effect.ToString());
         return draft.Value;
+    }
+
+    /// <summary>Says why no value of a part counts as checked, where its file says that they were.</summary>
+    public static void SayIfNoneCounts(PartSheet part)
+    {
+        if (part.WhyNoneCounts is { } why)
+            Common.Say(why);
     }
 
     /// <summary>Says so where a part was checked on a day that is still to come.</summary>

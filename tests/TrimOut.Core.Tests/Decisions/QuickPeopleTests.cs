@@ -27,6 +27,26 @@ public class QuickPeopleTests
     public void ALineThatIsNotUnderstoodIsRefused(string line) => Assert.False(QuickPeople.Contact(_job.House, line).Ok);
 
     [Theory]
+    [InlineData("Ash, crew, electrician", "crew and electrician both stand for ")]
+    [InlineData("Ash, 555 0101, 555 0102", "555 0101 and 555 0102 both stand for ")]
+    public void AContactThatHasTwoPartsOrNumbersIsAskedWhich(string line, string why) =>
+        Assert.StartsWith(why, QuickPeople.Contact(_job.House, line).Reason, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("2026-09-07 2026-09-08 Hang", "2026-09-07 and 2026-09-08 both stand for ")]
+    [InlineData("2026-09-07 8:30 9:30 Hang", "08:30 and 09:30 both stand for ")]
+    public void AVisitThatHasTwoDaysOrTimesIsAskedWhich(string line, string why) =>
+        Assert.StartsWith(why, QuickPeople.Visit(_job.House, line).Reason, StringComparison.Ordinal);
+
+    [Fact]
+    public void EachWhoIsExpectedMayHaveAnAtOfTheirOwn()
+    {
+        _job.Do(QuickPeople.Contact(_job.House, "Ash Example, crew")).Do(QuickPeople.Contact(_job.House, "Bo Example, crew"));
+        _job.Do(QuickPeople.Visit(_job.House, "2026-09-07 Hang @Ash @Bo", addUnknown: true));
+        Assert.Equal(["Ash Example", "Bo Example"], _job.House.Visits.Single().Expected.Select(c => c.Name));
+    }
+
+    [Theory]
     [InlineData("+1 (555) 010-0101 x12", true)]
     [InlineData("112", true)]
     [InlineData("12", false)]

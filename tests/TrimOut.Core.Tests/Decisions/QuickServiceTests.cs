@@ -46,6 +46,9 @@ public class QuickServiceTests
     [InlineData("Attic replaced, serial X-1", "Only a unit that was replaced has another serial")]
     [InlineData("W01 replaced, refused", "Write the number of the claim before what became of it")]
     [InlineData("@Kitchen replaced", "Kitchen can't be in service")]
+    [InlineData("W01 replaced, serial B-1, serial B-2", "B-1 and B-2 both stand for \"Serial\": type one of them.")]
+    [InlineData("W01 replaced, claim C-1, claim C-2", "C-1 and C-2 both stand for ")]
+    [InlineData("W01 replaced, claim C-1, granted, refused", "granted and refused both stand for ")]
     [InlineData("W01 W02 replaced", "W01 and W02 both stand there: write the one that it was done to.")]
     public void WhatCanNotBeReadIsRefusedWithWhatToDo(string line, string reason)
     {

@@ -112,6 +112,34 @@ public class QuickWindowTests
     public void HalfALineIsRefused(string line, string because) =>
         Assert.Contains(because, QuickWindow.Read(line, new TestJob().House).Reason, StringComparison.Ordinal);
 
+    /// <summary>Nobody can know which of two is meant: the last word does not win, and the line is there to be mended.</summary>
+    [Theory]
+    [InlineData("W92 36x60 left right", "left and right both stand for \"Lead side\": type one of them.")]
+    [InlineData("W92 36x60 40x60", "36x60 and 40x60 both stand for \"Rough width\": type one of them.")]
+    [InlineData("W92 36x60 36x50", "36x60 and 36x50 both stand for \"Rough height\": type one of them.")]
+    [InlineData("W92 SW left NE", "SW and NE both stand for \"Facing\": type one of them.")]
+    [InlineData("W92 inside outside", "inside and outside both stand for \"Mount\": type one of them.")]
+    [InlineData("W92 floor ladder", "floor and ladder both stand for \"Reached from\": type one of them.")]
+    [InlineData("W92 panel battery", "panel and battery both stand for \"Power\": type one of them.")]
+    [InlineData("W92 2 units 3 units", "2 units and 3 units both stand for \"Number of units\": type one of them.")]
+    [InlineData("W92 roller cellular", "roller and cellular both stand for \"Kind\": type one of them.")]
+    [InlineData("W92 left out: stained glass", null)]
+    [InlineData("W92 left left 36x60 36x60 SW SW roller roller 2 units 2 units", null)]
+    public void WhatIsSaidTwiceAndUnlikeIsRefused(string line, string? because)
+    {
+        var job = new TestJob();
+        job.Do(Read("W01 cellular right 40x50 N scaffold inside panel @Hall", job.House).Add(job.House));
+        Assert.Equal(because, QuickWindow.Read(line, job.House).Reason);
+    }
+
+    [Fact]
+    public void MoreWordsOfTheKindSayWhichOne()
+    {
+        var job = new TestJob().Add(ItemKind.CoveringKind, "Small cellular");
+        foreach (var line in new[] { "W01 cellular small", "W01 small cellular" })
+            Assert.Contains(", Small cellular", Read(line, job.House).Echo(job.House), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void ATagThatIsTakenSaysByWhich()
     {

@@ -88,6 +88,9 @@ public class WordsTests
             "A ? behind a figure or a sentence: it rests on a maker's sheet, and nobody checked it against that sheet yet."]);
         // What a maker is told of a kit that says less or otherwise than those of the houses above, and of what became of an order.
         asked.UnionWith(["the maker", "the maker: {0} over all", "nobody any more: {0} are off", "nobody: nothing comes off",
+            "nobody: it is made as it is ordered", "we, before it is ordered: {0} over all", "* To be cleared up before it is made:",
+            "Rests on values that nobody checked.", "Hold them against the makers' sheets first; other values may be a stop.", "Values",
+            "all with this part", "nobody: {0} of {1} not checked", "{0}; {1} of {2} not checked",
             "Nothing is ordered yet.", "The unit", "ordered", "removed", "its window is left out", "off its sheet", "added, not ordered yet",
             "Width by the measures", "Height by the measures", "Nothing.", "at least {0}", "no groups", "Nothing is landed on it.",
             "Nothing is awaited or to be reordered.",
@@ -222,7 +225,8 @@ public class WordsTests
     private static bool Has(string language, string phrase) =>
         ShippedWords.OfPapersIn(language).Instead.ContainsKey(phrase) || ShippedWords.Of(language).Instead.ContainsKey(phrase);
 
-    private static readonly HashSet<string> MarksOnJackets = [.. CableTypeFacts.Listing.Options(House.Empty).Select(o => o.Shown)];
+    private static readonly HashSet<string> MarksOnJackets = [.. CableTypeFacts.Listing.Options(House.Empty)
+        .SelectMany(o => new[] { o.Shown, $"{CableTypeFacts.Listing.Label}: {o.Shown}" })];
 
     private static AngleSharp.Html.Dom.IHtmlDocument Marked(Paper paper, PaperData data) => Page(paper, data, new Words(p => $"⟦{p}⟧", "x-marked"));
 

@@ -29,10 +29,32 @@ public class OrderSheetTests
     public void NobodySaysThatADeductionIsOffWhichTheSheetWasNotReadFor()
     {
         string Said(TestJob job) => Page(job).QuerySelectorAll("tr").Single(r => r.Children[0].TextContent == "Roller").Children[3].TextContent;
-        var job = new TestJob().Window("W01").Say("W01", WindowFacts.Mount, "outside").SayOf("Roller", CoveringKindFacts.OrderedOutside, "made")
-            .SayOf("Roller", CoveringKindFacts.DeductionOutside, "");
+        var job = new TestJob().Window("W01").Say("W01", WindowFacts.Mount, "inside").SayOf("Roller", CoveringKindFacts.OrderedInside, "made")
+            .SayOf("Roller", CoveringKindFacts.DeductionInside, "");
         Assert.Equal("ask the sheet", Said(job));
-        Assert.Equal("nobody any more: 1/4\" are off", Said(job.SayOf("Roller", CoveringKindFacts.DeductionOutside, "1/4")));
+        // Nobody measured yet: nothing can be off.
+        Assert.Equal("we, before it is ordered: 1/4\" over all", Said(job.SayOf("Roller", CoveringKindFacts.DeductionInside, "1/4")));
+        Sides(job);
+        job.Say("W01", UnitFacts.OrderWidth, job.Unit("W01").WorkedOutWidth!.Value.Show(job.House.DisplayUnits));
+        Assert.Equal("nobody any more: 1/4\" are off", Said(job));
+        // A width that was typed by hand: the stop at the head says that it still has to come off.
+        Assert.Equal("we, before it is ordered: 1/4\" over all", Said(job.Say("W01", UnitFacts.OrderWidth, "45")));
+        Assert.Equal("nobody: it is made as it is ordered", Said(job.SayOf("Roller", CoveringKindFacts.OrderedOutside, "made")
+            .SayOf("Roller", CoveringKindFacts.DeductionOutside, "1/4").Say("W01", WindowFacts.Mount, "outside")));
+    }
+
+    [Fact]
+    public void ACautionOfAUnitStandsBelowItsOrderAndIsMarkedInItsRow()
+    {
+        var job = Measured().Window("W02");
+        string Markdown() => OrderSheet.Paper.Write(new PaperData(job.Scribe.Log, FinishedHouse.Day, job.Report)).Markdown;
+        Assert.DoesNotContain("To be cleared up", Markdown(), StringComparison.Ordinal);
+        job.Say("W01", UnitFacts.OrderWidth, "44 1/2");
+        var markdown = Markdown();
+        Assert.Contains("| W01\u00A0*", markdown, StringComparison.Ordinal);
+        Assert.DoesNotContain("| W02\u00A0*", markdown, StringComparison.Ordinal);
+        Assert.Contains("The order size is 44 1/2\" x 60\"; the measures give 45\" x 60\".",
+            markdown[markdown.IndexOf("To be cleared up", StringComparison.Ordinal)..], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -261,7 +283,7 @@ public class OrderSheetTests
             .Single(t => t[0] == "Roller" && t[1] == "inside");
         Assert.Equal(["Roller", "inside", "opening", "the maker: 1/2\" over all", "12 V", "______"], Terms());
         job.SayOf("Roller", CoveringKindFacts.OrderedInside, "made");
-        Assert.Equal("nobody any more: 1/2\" are off", Terms()[3]);
+        Assert.Equal("we, before it is ordered: 1/2\" over all", Terms()[3]);
     }
 
     [Fact]

@@ -50,6 +50,25 @@ public class OpenStopsTests
         Assert.True(head.Contains(told, StringComparison.Ordinal), head);
     }
 
+    /// <summary>A stop that goes away by a value that nobody read off a sheet: whoever drills by the paper is told which, and where.</summary>
+    [Fact]
+    public void WhatPassesOnlyByAValueThatNobodyCheckedStandsAtItsHead()
+    {
+        var job = FinishedHouse.Build().SayOf("Roller", CoveringKindFacts.DepthNeeded, "2");
+        string Head(string id) => PaperList.Find(id)!.Write(new PaperData(job.Scribe.Log, FinishedHouse.Day, job.Report)).Markdown.Split("\n## ")[0];
+        foreach (var id in (string[])["hang-sheet", "order-sheet", "measure-form"])
+        {
+            Assert.Contains("**Rests on values that nobody checked.**", Head(id), StringComparison.Ordinal);
+            Assert.Matches("\\| Roller +\\| Depth needed 2\"\u00A0\\? +\\| .*W01", Head(id));
+            Assert.Contains("nobody checked it against that sheet yet", Head(id), StringComparison.Ordinal);
+        }
+        // Depth is nothing to whoever pulls and tests cable.
+        foreach (var id in (string[])["pull-sheet", "test-record", "panel-schedule"])
+            Assert.DoesNotContain("Depth needed", Head(id), StringComparison.Ordinal);
+        job.Do(KitCheck.All(job.House, job.House.Units[0].Kind!.Item));
+        Assert.DoesNotContain("Rests on", Head("hang-sheet"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void LoadsThatNobodyCheckedAreMarkedAtThePanel()
     {

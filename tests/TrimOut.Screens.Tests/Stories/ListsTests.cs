@@ -167,10 +167,17 @@ public class ListsTests
     {
         using var user = AtRidgeHouse();
         user.Press("6", "m");
-        var row = Assert.IsType<PunchScreen>(user.Shell.Screen).Current(user.Shell.Context)!;
-        Assert.StartsWith("Missing: ", row.Text, StringComparison.Ordinal);
+        // What passes by a value that nobody checked goes first, of the phase that is worked in.
+        while (!Row().Text.StartsWith("Missing: ", StringComparison.Ordinal))
+        {
+            Assert.Equal(PunchRows.Unchecked, Row().State);
+            user.Press("down");
+        }
+        var row = Row();
         user.Press("enter");
         Assert.Equal($"{row.FillIn!.Item}/{row.FillIn.Field}", Sheet(user).Current!.Place);
+
+        PunchRow Row() => Assert.IsType<PunchScreen>(user.Shell.Screen).Current(user.Shell.Context)!;
     }
 
     [Fact]

@@ -104,7 +104,22 @@ public class SheetInHandTests
     {
         _desk.Kept.Add(PartText.Read("trimout-part: 1\nkind: hub-type\nname: Attic hub\nedition: C\nheld-by: Ash\nheld-on: 2026-03-02\ndevices: 7\n").Value);
         using var user = new TerminalUser(_desk, _job.Scribe, width: 130);
-        user.Press("9", "O").Sees("0 of 1 value checked").Sees("checked against no known edition: check again");
+        user.Press("9", "O").Sees("0 of 1 value checked").Sees("no known edition: check again");
+        // Also where the house has the part already, value for value.
+        user.Press("enter").Sees("value for value").Sees("its file says against no known edition. Check again.");
+    }
+
+    /// <summary>On the smallest screen: old and new values first, and a key for the rest.</summary>
+    [Fact]
+    public void WhatAPartChangesIsShownOldAndNewBeforeWhatTheChecksSay()
+    {
+        var type = _job.House.ItemsOf(ItemKind.PanelType).Single();
+        var part = PartSheet.Of(_job.House, type);
+        _desk.Kept.Add(part with { Values = [.. part.Values.Select(v => v.Fact == PanelTypeFacts.Supply ? v with { Stored = "30" } : v)] });
+        foreach (var tag in (string[])["W81", "W82", "W83", "W84", "W85"])
+            _job.Window(tag);
+        using var user = new TerminalUser(_desk, _job.Scribe, width: 80, height: 24);
+        user.Press("9", "O").Sees("1 value changes").Sees($"Supply: {PanelTypeFacts.Supply.ShowOf(type, _job.House)} ");
     }
 
     /// <summary>A box has a length, whatever its sheet says: what nobody was asked for is not said to be missing on the sheet.</summary>
@@ -120,6 +135,13 @@ public class SheetInHandTests
         user.Press("s").DoesNotSee("Not found on the sheet").Sees("blank and not asked yet.");
         user.Press("enter").Type("Sheet 4").Type("A").Press("enter").Sees("Stranding").Press("enter");
         user.Press("esc").Sees("Not found on the sheet, 1: Stranding.").DoesNotSee("Box length;");
+        // It is known of the part, and not of the screen: who opens it again, or on another day, need not look again.
+        user.Press("esc").Press("s").Sees("Not found on the sheet, 1: Stranding.");
+        using var later = new TerminalUser(_desk, scribe, width: 110, height: 40);
+        later.Press("9");
+        while (((KitScreen)later.Shell.Screen).Current(later.Shell.Context)!.Kind != ItemKind.CableType)
+            later.Press("down");
+        later.Press("s").Sees("Not found on the sheet, 1: Stranding.");
     }
 
     [Fact]

@@ -179,7 +179,7 @@ public sealed class KitVerbTests : IDisposable
     {
         var kept = new PartsKept(Path.Combine(_folder, "kit"));
         PartSheet Hub(string name) => PartText.Read($"trimout-part: 1\nkind: hub-type\nname: {name}\ndevices: 7\n").Value;
-        Assert.Equal(["Hub", "HUB"], new[] { kept.Write(Hub("Hub")).Value, kept.Write(Hub("HUB")).Value }.Select(f => PartFolder.Read(f).Value.Name));
+        Assert.Equal(["Hub", "HUB"], new[] { kept.Write(Hub("Hub")), kept.Write(Hub("HUB")) }.Select(f => PartFolder.Read(f).Value.Name));
     }
 
     [Fact]

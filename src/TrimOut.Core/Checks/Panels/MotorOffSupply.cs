@@ -12,7 +12,7 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class MotorOffSupply : SubjectCheck
 {
-    private static readonly Message OfKind = new("{0} is made for {1}; no panel of the kit gives that, within a tenth.", "kit");
+    private static readonly Message OfKind = new("{0} is made for {1}; no panel of the house or its kit gives that, within a tenth.", "kit");
     private static readonly Message OfRun = new("{0} is made for {1}; {2} gives {3}.");
     private static readonly Message OfAllPanels = new("{0} is made for {1}; no panel of the house gives that, within a tenth.", "house");
     private static readonly Message PutRight =

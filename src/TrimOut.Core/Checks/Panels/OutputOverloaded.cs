@@ -21,7 +21,8 @@ public sealed class OutputOverloaded : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("output-overloaded", "Unit draws more than its output gives", Severity.Stop, Phase.RoughIn,
-        new Source(Source.MakersSheet, "larger of starting and running current <= per output; until it is landed, of the strongest panel of the house"));
+        new Source(Source.MakersSheet, "larger of starting and running current <= per output; until it is landed, of the strongest panel of the house for a stop, " +
+            "of every one for a pass"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
@@ -40,11 +41,19 @@ public sealed class OutputOverloaded : RunCheck
             : new Outcome.Found(DrawsMore.With(draws, Arg.Name(panel), gives), LandElsewhere, FieldRef.To(subject.Item, RunFacts.Panel), working);
     }
 
-    /// <summary>What no panel of the house can drive need not wait until it is landed.</summary>
+    /// <summary>What no panel of the house can drive, and what each of them can, need not wait until it is landed.</summary>
     private Outcome BeforeLanding(HomeRun run, Current draws)
     {
         var gives = run.House.Panels.Select(p => p.Type?.OutputCurrent).ToList();
-        if (gives.Count == 0 || gives.Any(g => g is null) || gives.Max(g => g!.Value) is var most && draws <= most)
+        if (gives.Count == 0 || gives.Any(g => g is null))
+            return NotChecked.Of(run, RunFacts.Panel);
+        var (least, most) = (gives.Min(g => g!.Value), gives.Max(g => g!.Value));
+        if (draws <= least)
+        {
+            return new Outcome.Fine(Working.Of(Info.Source.Formula, () =>
+                [("draws", draws.ToString()), ("per output, of the weakest panel", least.ToString())]));
+        }
+        if (draws <= most)
             return NotChecked.Of(run, RunFacts.Panel);
         return new Outcome.Found(NoneGives.With(draws, most), StrongerPanel, FieldRef.To(run.House.Panels[0].Item, PanelFacts.Type),
             Working.Of(Info.Source.Formula, () => [("draws", draws.ToString()), ("per output, of the strongest panel", most.ToString())]));

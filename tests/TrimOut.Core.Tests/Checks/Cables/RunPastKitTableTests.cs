@@ -45,6 +45,25 @@ public class RunPastKitTableTests
         Assert.DoesNotContain("the table governs", message, StringComparison.Ordinal);
     }
 
+    /// <summary>The volts that arrive need no least volts and no table: a blank of these withholds nothing that is known.</summary>
+    [Fact]
+    public void VoltsArriveAndTheTableEndsWhateverTheLeastVoltsAre()
+    {
+        var job = Run("16/2", "150");
+        string Value(string name) => UnitFigures.Of(job.Unit("W01")).Single(f => f.Name == name).Value;
+        var (running, starting) = (job.Run("W01").VoltsWhileRunning, job.Run("W01").VoltsWhileStarting);
+        var (limits, oneWay) = (job.Run("W01").Limits!.Value, job.Run("W01").OneWay!.Value);
+        Assert.Equal((limits.WhileRunning(oneWay), limits.WhileStarting(oneWay)), (running!.Value, starting!.Value));
+        Assert.StartsWith("200 ft", Value("Longest run"), StringComparison.Ordinal);
+        var (volts, loaded) = (Value("Volts at the unit"), Value("Loaded volts to expect"));
+        job.SayOf("Roller", CoveringKindFacts.LeastVolts, "");
+        Assert.Equal((running, starting), (job.Run("W01").VoltsWhileRunning, job.Run("W01").VoltsWhileStarting));
+        Assert.Equal((volts, loaded), (Value("Volts at the unit"), Value("Loaded volts to expect")));
+        Assert.StartsWith("200 ft, by the kit's table alone", Value("Longest run"), StringComparison.Ordinal);
+        job.SayOf("Roller", CoveringKindFacts.StartingCurrent, "");
+        Assert.Contains("not known starting", Value("Volts at the unit"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void BehindDrywallNoThickerCableIsPulled()
     {

@@ -20,7 +20,8 @@ public class MotorOffSupplyTests
 
     [Fact]
     public void ALittleMoreIsAStop() =>
-        Assert.Equal("Roller is made for 12 V; no panel of the kit gives that, within a tenth.", Supply("13.334").FaultOf(Check, "Roller").Message);
+        Assert.Equal("Roller is made for 12 V; no panel of the house or its kit gives that, within a tenth.",
+            Supply("13.334").FaultOf(Check, "Roller").Message);
 
     [Fact]
     public void BeforeAnyUnitIsThereEveryKindOfTheKitIsJudged() =>
@@ -44,6 +45,8 @@ public class MotorOffSupplyTests
         var job = Supply("24").WithPanel();
         Assert.Equal("Roller", Assert.Single(Check.Run(job.House), r => r.Outcome is Outcome.Found).Subject.Get(CoveringKindFacts.Name));
         Assert.DoesNotContain(job.Report.About(job.Unit("W01")), f => f.Check.Id == Check.Info.Id);
+        // What is found of the kind passes nowhere: no run is listed under the supply that nobody checked.
+        Assert.DoesNotContain(job.Report.Unread, u => u.Check == Check.Info);
         job.Say("W01", RunFacts.Panel, "P1");
         Assert.Equal("Roller is made for 12 V; P1 gives 24 V.", job.Fault(Check, "W01").Message);
     }
