@@ -1,5 +1,4 @@
 using TrimOut.Core.Figures;
-using TrimOut.Core.Kits;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
