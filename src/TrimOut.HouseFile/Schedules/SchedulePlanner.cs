@@ -72,7 +72,8 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     /// <summary>Says that nothing can be read before somebody says which column holds the tags.</summary>
     public void SayNoTags() => _problems.Add(new ScheduleProblem(map.Header.Line, ScheduleField.Tag.Name,
         $"no column is known to hold the windows' tags. There are: {string.Join(", ", map.Unused.Take(16))}. Say in the list of columns which is which.",
-        RowLost: true) { NothingRead = true });
+        RowLost: true)
+    { NothingRead = true });
 
     /// <summary>The plan.</summary>
     public SchedulePlan Finish(string what)
