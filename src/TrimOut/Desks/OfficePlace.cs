@@ -25,7 +25,7 @@ internal static class OfficePlace
         {
             PlainFile.Check(file);
             if (!OperatingSystem.IsWindows() && File.Exists(file)
-                && (File.GetUnixFileMode(file) & ~(UnixFileMode.UserRead | UnixFileMode.UserWrite)) != 0)
+                && (File.GetUnixFileMode(file) & ~(UnixFileMode.UserRead | UnixFileMode.UserWrite)) != UnixFileMode.None)
             {
                 throw new OfficeException(OfficeFault.NotAllowed,
                     $"{file} holds a secret, and others may read it, so it was not used. To make it yours alone: chmod 600 {ShellWord.Of(file)}");
@@ -40,8 +40,8 @@ internal static class OfficePlace
         var read = Office.Credentials.Read(text);
         if (!read.Ok)
             throw new OfficeException(OfficeFault.NoCredentials, $"{file} can't be used: {read.Reason} Ask the office for a new one.");
-        return read.Value with { Password = Environment.GetEnvironmentVariable(Office.Credentials.PasswordVariable) is { Length: > 0 } secret ? secret
-            : read.Value.Password };
+        return Environment.GetEnvironmentVariable(Office.Credentials.PasswordVariable) is { Length: > 0 } secret
+            ? read.Value with { Password = secret } : read.Value;
     }
 
     /// <summary>Whether this machine has credentials for an office.</summary>

@@ -79,6 +79,6 @@ public class MigrationsTests(OfficeServer server) : IClassFixture<OfficeServer>
         var file = Path.Combine(server.Server.Folder, "data", $"{owner.Database}.sql");
         server.Server.Run("pg_dump", ["--schema-only", "--no-comments", "-f", file], owner);
         return string.Join('\n', (await File.ReadAllLinesAsync(file)).Where(l => !l.StartsWith("--", StringComparison.Ordinal)
-            && !l.StartsWith("\\", StringComparison.Ordinal)));
+            && !l.StartsWith('\\')));
     }
 }
