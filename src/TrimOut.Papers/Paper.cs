@@ -80,13 +80,17 @@ public sealed class Paper
         return Written($"{Title}: {data.House.Name}", to.ToString(), data, Words.English, drawings);
     }
 
-    private WrittenPaper Written(string title, string markdown, PaperData data, Words words, SortedDictionary<string, string> drawings) =>
-        new(Id, title, words.Language, WithHead(markdown, data, words), drawings)
+    private WrittenPaper Written(string title, string markdown, PaperData data, Words words, SortedDictionary<string, string> drawings)
+    {
+        var whole = WithHead(markdown, data, words);
+        return new(Id, title, words.Language, whole, drawings)
         {
             Day = data.Date,
+            Foot = SheetMarks.AreIn(whole) ? words.Of(SheetMarks.AtFoot) : null,
             HasContents = HasContents,
             Landscape = Landscape,
         };
+    }
 
     /// <summary>Whether what a mark means is said at its foot, because what stands first has to be first.</summary>
     internal bool MarksAtFoot { get; init; }

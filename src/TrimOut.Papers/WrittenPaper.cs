@@ -13,6 +13,9 @@ public sealed record WrittenPaper(string Id, string Title, string Language, stri
     /// <summary>The day that stands on it, also at the head of each printed sheet; null for none.</summary>
     public DateOnly? Day { get; init; }
 
+    /// <summary>What its marks mean, at the foot of each printed sheet, for a sheet is taken along alone; null where it has none.</summary>
+    public string? Foot { get; init; }
+
     /// <summary>Whether it has a list of what stands in it, which in print names the pages.</summary>
     public bool HasContents { get; init; }
 

@@ -30,6 +30,26 @@ public partial class PageCountTests
             Assert.True(part <= OwnersPartAtMost && whole <= BookAtMost && told.Success
                 && Math.Abs(part - Number(told, "part")) <= 1 && Math.Abs(whole - Number(told, "whole")) <= 1,
                 $"On {size} the owner's part takes {part} pages and the whole book {whole}; docs/papers.md says {told.Value}.");
+            foreach (var language in ShippedWords.Languages)
+            {
+                var pages = Pages(Binder.Paper.Write(SampleJobs.Data("canal-house"), PaperTemplate.In(Binder.Paper, language).Value), size);
+                Assert.True(Math.Abs(pages - Number(told, language)) <= 1,
+                    $"On {size} the book in {language} takes {pages} pages; docs/papers.md says {told.Value}.");
+            }
+        }
+    }
+
+    /// <summary>Whoever stands at a panel has all of it on one sheet, and two sides of the house are seen beside each other.</summary>
+    [ChromiumFact]
+    public void EachPanelOfTheScheduleHasASheetAndTwoSidesOfTheHouseShareOne()
+    {
+        var data = SampleJobs.Data("canal-house");
+        foreach (var size in Enum.GetValues<SheetSize>())
+        {
+            // What stands first, a sheet for each of both panels, and the sign-off.
+            Assert.Equal(4, Pages(PaperList.Find("panel-schedule")!.Write(data), size));
+            // When to close, six sides two to a sheet of which one may stand alone below the heading, and how it is worked out.
+            Assert.InRange(Pages(PaperList.Find("sun-sheet")!.Write(data), size), 4, 5);
         }
     }
 
@@ -53,7 +73,8 @@ public partial class PageCountTests
         }
     }
 
-    private static Regex Counts(SheetSize size) => new($@"\| {size} \| (?<part>[0-9]+) \| (?<whole>[0-9]+) \|", RegexOptions.CultureInvariant);
+    private static Regex Counts(SheetSize size) => new(
+        $@"\| {size} \| (?<part>[0-9]+) \| (?<whole>[0-9]+) \| (?<de>[0-9]+) \| (?<es>[0-9]+) \|", RegexOptions.CultureInvariant);
 
     private static int Number(Match match, string group) => int.Parse(match.Groups[group].ValueSpan, CultureInfo.InvariantCulture);
 

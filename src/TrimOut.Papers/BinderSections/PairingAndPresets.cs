@@ -1,3 +1,4 @@
+using TrimOut.Core;
 using TrimOut.Core.Facts;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -17,9 +18,10 @@ internal static class PairingAndPresets
                 h.Name, h.Entry(HubFacts.Type), h.Entry(HubFacts.Location),
                 h.Units.Select(u => u.Tag).JoinOrDash(), h.Remotes.Select(r => r.Name).JoinOrDash())));
 
-        var groups = house.Units.Where(u => !string.IsNullOrWhiteSpace(u.Show(UnitFacts.Group))).ToList();
+        var groups = house.Units.Where(u => !string.IsNullOrWhiteSpace(u.Show(UnitFacts.Group)))
+            .GroupBy(u => u.Show(UnitFacts.Group), SameName.Comparer).ToList();
         if (groups.Count > 0)
-            to.Heading(3, "What moves together").Table(["Unit", "Group"], groups.Select(u => Row(u.Tag, u.Entry(UnitFacts.Group))));
+            to.Heading(3, "What moves together").Table(["Group", "Units"], groups.Select(g => Row(g.Key, g.Select(u => u.Tag).JoinOrDash())));
 
         to.Heading(3, "How pairing and storing are done");
         to.Filled(["Kind", "Hold to pair", "Until", "Hold to store preset", "Until"], KindsInUse.Alike(house,

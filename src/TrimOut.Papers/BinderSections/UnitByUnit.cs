@@ -21,8 +21,8 @@ internal static class UnitByUnit
             to.Say("No windows yet.");
             return;
         }
-        to.Say(Beside([.. windows.Select(w => to.Drawing(
-            w.Tag, WindowElevation.Describe(w), words => WindowElevation.Of(w, words, WindowElevation.ThirdOfAColumn)))]));
+        to.Say(WindowElevation.Marks);
+        to.Say(Beside([.. windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.InBook(w, words)))]));
         PhotoPages.Write(to, data, [.. windows.SelectMany(PhotosOf)]);
         var notes = windows.SelectMany(w => Of(w, WindowFacts.Note, UnitFacts.Note, RunFacts.Note)).ToList();
         if (notes.Count > 0)

@@ -16,7 +16,7 @@ internal static class WorkPlan
 {
     public static Paper Paper { get; } = new("work-plan", "Work plan", "whoever works at the house",
         "Visits by day and by person: when, how long, who, and what must be ready before; by when the order must go out; what each phase took so far.",
-        ShortCover.Write,
+        ShortCover.WithoutVisits,
         new Section("days", "Day by day", Days), new Section("people", "For each person", Persons),
         new Section("hours", "Hours by phase", Hours) { NotForOwner = true });
 
@@ -25,9 +25,9 @@ internal static class WorkPlan
         if (VisitPlan.Order(data.House) is { } due)
             to.Say($"Not ordered yet, and to be ordered by {due.By.OnPaper()} at the latest, to be here on {due.Needed.OnPaper()}: {due.Units.JoinOrDash()}.");
         var open = VisitPlan.Open(data.House);
-        to.Table(["Day", "From", "Lasts, hours", "Visit", "Phase", "Expected", "Must be ready before"], Planned(data.House).Select(v => Row(
+        to.Filled(["Day", "From", "Lasts, hours", "Visit", "Phase", "Expected", "Must be ready before", "Note"], Planned(data.House).Select(v => Row(
             v.EntryOrNotYet(VisitFacts.On), v.Entry(VisitFacts.From), v.Entry(VisitFacts.Lasts), v.Entry(VisitFacts.What), v.Entry(VisitFacts.Phase),
-            v.Expected.Select(c => c.Show(ContactFacts.Name)).JoinOrDash(), Before(v, open))), "No visit is planned.");
+            v.Expected.Select(c => c.Show(ContactFacts.Name)).JoinOrDash(), Before(v, open), v.Entry(VisitFacts.Note))), "No visit is planned.");
     }
 
     private static void Persons(MarkdownWriter to, PaperData data)

@@ -5,6 +5,12 @@ internal static class Dimensions
 {
     private const double Tick = 3;
 
+    /// <summary>How much wider than letters of middling width the "mm" of a figure is, and what parts it from the next figure.</summary>
+    private const double Clear = 5;
+
+    /// <summary>The room that a figure takes, so that it touches neither the next one nor the edge.</summary>
+    public static double RoomFor(string figure) => Svg.WidthOf(figure) + Clear;
+
     /// <summary>A dimension from left to right, its figure above the line, or under it.</summary>
     public static Svg Across(this Svg svg, double from, double to, double y, string figure, bool underLine = false) => svg
         .Line(from, y, to, y, Pen.Hair)

@@ -43,8 +43,9 @@ internal static class SunChart
             var y = Top + (month.Month - 1) * Row;
             var name = MonthOf(house, month.Month).Plain(words);
             svg.Text(2, y + Row - 3, name[..Math.Min(Letters, name.Length)], room: Left - 4);
-            Boxes(svg, month.Up, y + 1, Row - 2, Pen.Hair, Fill.White);
+            Boxes(svg, month.Up, y + 1, Row - 2, Pen.None, Fill.White);
             Boxes(svg, month.Direct, y + 1, Row - 2, Pen.None, Fill.Light);
+            Boxes(svg, month.Up, y + 1, Row - 2, Pen.Hair, Fill.None);
             Boxes(svg, month.Glare, y + 1, Bar, Pen.None, Fill.Black);
             Boxes(svg, month.Heat, y + Row - 1 - Bar, Bar, Pen.None, Fill.Black);
         }

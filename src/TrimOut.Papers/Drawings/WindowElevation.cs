@@ -14,11 +14,14 @@ internal static class WindowElevation
     private const double MostWide = 210;
     private const double MostHigh = 96;
 
+    /// <summary>What the marks mean.</summary>
+    public const string Marks = "Wedge: the lead. Dot: the entry.";
+
     /// <summary>The widest legend where two drawings stand side by side as large as they are; a longer one goes on in the next line.</summary>
-    public const double HalfAColumn = 344;
+    private const double HalfAColumn = 344;
 
     /// <summary>The widest legend where three stand side by side.</summary>
-    public const double ThirdOfAColumn = 232;
+    private const double ThirdOfAColumn = 232;
 
     private const double ToHeight = 22;
 
@@ -30,22 +33,30 @@ internal static class WindowElevation
     /// <summary>The drawing.</summary>
     /// <param name="window">The window.</param>
     /// <param name="words">The wording.</param>
-    /// <param name="room">How wide its legend may be.</param>
-    public static Svg Of(Window window, Words words, double room = HalfAColumn)
+    public static Svg Of(Window window, Words words) => Of(window, words, HalfAColumn, Legend(window), Marks);
+
+    /// <summary>
+    /// The drawing for the book, where three stand side by side: sides and tails stand in its tables, and what the marks mean is said once for all.
+    /// </summary>
+    /// <param name="window">The window.</param>
+    /// <param name="words">The wording.</param>
+    public static Svg InBook(Window window, Words words) => Of(window, words, ThirdOfAColumn, LegendInBook(window), null);
+
+    private static Svg Of(Window window, Words words, double room, IEnumerable<Inline> told, string? marks)
     {
         var layout = WindowLayout.Of(window);
         var scale = Math.Min(MostWide / (layout.To - layout.From), MostHigh / (layout.High - layout.Top));
         var (left, top) = (Margin - layout.From * scale, Above - layout.Top * scale);
         var (wide, high) = (layout.Wide * scale, layout.High * scale);
-        var legend = Lines(window, layout, words).SelectMany(l => Wrapped.Lines(l, room - 4)).ToList();
+        var legend = Lines(layout, words, told, marks).SelectMany(l => Wrapped.Lines(l, room - 4)).ToList();
         var widths = !IsAsWide(window);
         var figures = layout.Units.Select(u => Figure(layout.ToScale ? u.Unit.OwnWidth : null, window.House, words)).ToList();
         // Figures that are wider than their unit stand above and below the line in turns.
-        var crowded = widths && layout.Units.Zip(figures).Any(u => Svg.WidthOf(u.Second) > (u.First.To - u.First.From) * scale);
+        var crowded = widths && layout.Units.Zip(figures).Any(u => Dimensions.RoomFor(u.Second) > (u.First.To - u.First.From) * scale);
         var below = top + high + (!widths ? 26 : crowded ? 64 : 50);
         var (beside, height) = (left + Math.Max(layout.To, layout.Wide) * scale + ToHeight, Figure(window.KnownHeight, window.House, words));
         var widest = legend.Select(l => Math.Min(Svg.WidthOf(l), room - 4)).DefaultIfEmpty().Max();
-        var svg = new Svg(Math.Max(beside + 6 + Svg.WidthOf(height), 4 + widest), below + 16);
+        var svg = new Svg(Math.Max(beside + 6 + Dimensions.RoomFor(height), 4 + widest), below + 16);
         svg.Box(left, top, wide, high, Pen.Thick, part: "opening");
         foreach (var unit in layout.Units)
             Unit(svg, unit, left, top, high, scale);
@@ -78,33 +89,34 @@ internal static class WindowElevation
         svg.Path([(x + outwards * 14, y - 1), (x, y + 4.5), (x + outwards * 14, y + 10), (x + outwards * 14, y - 1)]);
 
     /// <summary>The legend with what the marks mean, which goes on in the last line of it.</summary>
-    private static List<string> Lines(Window window, WindowLayout layout, Words words)
+    private static List<string> Lines(WindowLayout layout, Words words, IEnumerable<Inline> told, string? marks)
     {
-        var lines = Legend(window).Select(l => l.Plain(words)).ToList();
-        if (layout.Units.Any(u => u.Unit.LeadSide is not null || u.Entry is not null))
-            lines[^1] = $"{lines[^1]}. {words.Of("Wedge: the lead. Dot: the entry.")}";
+        var lines = told.Select(l => l.Plain(words)).ToList();
+        if (marks is not null && layout.Units.Any(u => u.Unit.LeadSide is not null || u.Entry is not null))
+            lines[^1] = $"{lines[^1]}. {words.Of(marks)}";
         if (!layout.ToScale)
             lines.Add(words.Of("Not measured yet: not to scale."));
         return lines;
     }
 
     /// <summary>What the drawing shows and can't say in lines.</summary>
-    private static IEnumerable<Inline> Legend(Window window)
+    private static IEnumerable<Inline> Legend(Window window) => Outside(window).Concat(window.Units.SelectMany(u => new[]
     {
-        if (window.Mount == Mount.Outside)
-        {
-            yield return Ours($"outside: {Show(window.Item.Get(WindowFacts.OverlapEachSide), window.House)} past the opening on each side, " +
-                $"{Show(window.Item.Get(WindowFacts.HeadAbove), window.House)} above it");
-        }
-        foreach (var unit in window.Units)
-        {
-            yield return Ours($"{unit.Tag}: lead {unit.Entry(UnitFacts.LeadSide)}, tail {Show(unit.Run?.TailAtWindow, unit.House)}");
-            yield return unit.OnPanel
-                ? Ours($"entry {Show(unit.EntryAlong, unit.House)} from the left of the opening, {Show(unit.EntryBelowHead, unit.House)} down, " +
-                    $"{Show(unit.EntryBack, unit.House)} back")
-                : Ours($"power: {unit.Entry(UnitFacts.Power)}");
-        }
-    }
+        Ours($"{u.Tag}: lead {u.Entry(UnitFacts.LeadSide)}, tail {Show(u.Run?.TailAtWindow, u.House)}"), Entry(u),
+    }));
+
+    private static IEnumerable<Inline> LegendInBook(Window window) =>
+        Outside(window).Concat(window.Units.Select(u => Join(": ", [u.Tag, Entry(u)])));
+
+    private static IEnumerable<Inline> Outside(Window window) => window.Mount != Mount.Outside ? []
+        : [Ours($"outside: {Show(window.Item.Get(WindowFacts.OverlapEachSide), window.House)} past the opening on each side, " +
+            $"{Show(window.Item.Get(WindowFacts.HeadAbove), window.House)} above it")];
+
+    /// <summary>Where the cable of a unit leaves the wall; of one without a cable, what feeds it.</summary>
+    private static Inline Entry(Unit unit) => unit.OnPanel
+        ? Ours($"entry {Show(unit.EntryAlong, unit.House)} from the left of the opening, {Show(unit.EntryBelowHead, unit.House)} down, " +
+            $"{Show(unit.EntryBack, unit.House)} back")
+        : Ours($"power: {unit.Entry(UnitFacts.Power)}");
 
     private static Inline Show(Length? length, House house) => (length?.ShowRounded(house.DisplayUnits)).FigureOrDash();
 

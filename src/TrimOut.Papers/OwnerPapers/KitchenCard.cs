@@ -27,7 +27,7 @@ internal static class KitchenCard
         if (new JobItself(data.House).Shown(HouseFacts.Address) is { } address)
             said.Add(Ours($"This house: {address}"));
         if (said.Count > 0)
-            to.Say(Join(" ", [.. said]));
+            to.Say(Beside(said));
     }
 
     private static void All(MarkdownWriter to, PaperData data)

@@ -40,7 +40,7 @@ internal static class OpenStops
                 : Ours($"{stops} things are wrong that have to do with a panel: they stand on the panel schedule.")));
         }
         said.Add(Ours($"Written on {data.Date.OnPaper()}"));
-        to.Say(Join(" ", [.. said]));
+        to.Say(Beside(said));
     }
 
     private static List<Finding> In(PaperData data, Phase[] phases) => data.Report.OpenStops.Where(f => phases.Contains(f.Check.Phase)).ToList();

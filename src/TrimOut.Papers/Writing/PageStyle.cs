@@ -34,8 +34,10 @@ internal static class PageStyle
         table:not(:has(th:nth-child(3))) tbody th { width: 38%; }
         .labels p:has(svg[data-part]) { margin: 0; }
         svg[data-part] { display: block; margin: 0; }
-        @page letter { size: 215.9mm 279.4mm; margin: 0; @top-left { content: none; } @top-right { content: none; } @bottom-right { content: none; } }
-        @page a4 { size: 210mm 297mm; margin: 0; @top-left { content: none; } @top-right { content: none; } @bottom-right { content: none; } }
+        @page letter { size: 215.9mm 279.4mm; margin: 0; @top-left { content: none; } @top-right { content: none; }
+          @bottom-left { content: none; } @bottom-right { content: none; } }
+        @page a4 { size: 210mm 297mm; margin: 0; @top-left { content: none; } @top-right { content: none; }
+          @bottom-left { content: none; } @bottom-right { content: none; } }
         @media screen and (max-width: 640px) {
           html { font-size: 12pt; }
           main { padding: 5mm 4mm; }
@@ -62,10 +64,14 @@ internal static class PageStyle
           caption { display: none; }
           table { width: calc(100% - 0.4mm); margin-inline: 0.2mm; }
           .binder h2:has(+ h2) { break-before: page; margin-top: 0; }
-          .binder { line-height: 1.35; }
-          .binder h2 { margin-top: 5mm; }
+          .binder { line-height: 1.3; }
+          .binder h2 { margin-top: 4mm; }
           .binder ul:has(a[href^="#"]) { columns: 2; column-gap: 14mm; list-style: none; padding: 0; }
-          .binder table { font-size: 8.5pt; }
+          .binder table { font-size: 8.5pt; line-height: 1.15; }
+          .binder :is(th, td) { padding-block: 0.25mm; }
+          .binder :is(p, ul, ol, table) { margin-bottom: 2.4mm; }
+          .binder li { margin-bottom: 0.6mm; }
+          .binder h3 { margin-top: 3mm; }
           .binder table:has(tr:nth-child(6)) { break-inside: auto; }
           .card, .panel-door { line-height: 1.3; }
           .card h1, .panel-door h1 { margin-bottom: 3mm; padding-bottom: 1.5mm; }
@@ -77,8 +83,14 @@ internal static class PageStyle
           th, td { padding-block: 0.45mm; }
           td:not(.k) { min-width: 16mm; }
           svg { margin: 1mm 0; }
-          h1, h2, h3, h2 + p, h3 + p, p:has(svg) { break-after: avoid; }
+          h1, h2, h3, h2 + p, h3 + p, p:has(+ table), p:has(svg) { break-after: avoid; }
           svg { max-height: 235mm; break-inside: avoid; }
+          .sun-sheet h3 { margin: 2mm 0 1mm; }
+          .sun-sheet h3 ~ p { line-height: 1.3; margin-bottom: 1.5mm; }
+          .sun-sheet h3 ~ p svg { margin: 0; }
+          .panel-schedule h3 ~ h3 { break-before: page; }
+          .panel-schedule h3 ~ table { font-size: 8.5pt; line-height: 1.15; }
+          .panel-schedule h3 ~ table :is(th, td) { padding-block: 0.2mm; }
           .sun-sheet h3 ~ table { font-size: 8.5pt; line-height: 1.15; }
           .sun-sheet h3 ~ table :is(th, td) { padding-block: 0.2mm; }
           .hang-sheet p:has(svg) { break-inside: avoid; }

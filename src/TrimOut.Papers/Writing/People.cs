@@ -26,11 +26,11 @@ internal static class People
                 v.Expected.Select(c => c.Show(ContactFacts.Name)).JoinOrDash(), v.Entry(VisitFacts.Note))).ToList();
         if (rows.Count > 0)
             to.Table(["Day", "Visit", "Phase", "Expected", "Note"], rows);
-        SayMayBeDone(to, data);
+        AskIfDone(to, data);
     }
 
     /// <summary>Asks of each visit that is still planned and may be done whether it is.</summary>
-    private static void SayMayBeDone(MarkdownWriter to, PaperData data)
+    public static void AskIfDone(MarkdownWriter to, PaperData data)
     {
         var planned = data.House.Visits.Where(v => v.State == VisitState.Planned).ToList();
         var open = planned.Count == 0 ? [] : VisitPlan.Open(data.House, data.Steps);

@@ -3,7 +3,7 @@ using System.Text;
 
 namespace TrimOut.Papers.Writing;
 
-/// <summary>What stands at the head and the foot of each printed sheet, as a rule of CSS: paper and house, day, page of pages.</summary>
+/// <summary>What stands at the head and the foot of each printed sheet, as a rule of CSS: paper and house, day, what a mark means, page of pages.</summary>
 /// <remarks>CSS Paged Media, margin boxes. Browsers that do not know them leave them out.</remarks>
 internal static class RunningLines
 {
@@ -21,6 +21,7 @@ internal static class RunningLines
             ({ } sheets, true) => $" size: {sheets.ToString()} landscape;",
         },
         " @top-left { content: ", Text(paper.Title), "; } @top-right { content: ", Text(paper.Day?.OnPaper() ?? ""), "; }",
+        paper.Foot is { } foot ? $" @bottom-left {{ content: {Text(foot)}; }}" : "",
         " @bottom-right { content: counter(page) \" / \" counter(pages); } }");
 
     /// <summary>

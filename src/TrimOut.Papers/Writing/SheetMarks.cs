@@ -39,6 +39,9 @@ internal static class SheetMarks
     /// <summary>Whether a mark stands in a paper.</summary>
     public static bool AreIn(string markdown) => markdown.Contains(UncheckedValues.Mark, StringComparison.Ordinal);
 
+    /// <summary>What the mark means, for the foot of a sheet.</summary>
+    public const string AtFoot = "? rests on a maker's sheet and was not checked against it";
+
     /// <summary>Says what the mark means.</summary>
     public static void Explain(MarkdownWriter to) =>
         to.Say("A ? behind a figure or a sentence: it rests on a maker's sheet, and nobody checked it against that sheet yet.");

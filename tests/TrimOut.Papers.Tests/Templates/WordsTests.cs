@@ -85,7 +85,8 @@ public class WordsTests
             "The longest leftover is {0}; it can't be over {1}.", "There is no plan: {0}", "too long for a code", "Section of {0}", "it is empty",
             "how much is left in it is not known", "On the web: {0}", "{0}, and 1 unit whose current is not known",
             "{0}, and {1} units whose current is not known",
-            "A ? behind a figure or a sentence: it rests on a maker's sheet, and nobody checked it against that sheet yet."]);
+            "A ? behind a figure or a sentence: it rests on a maker's sheet, and nobody checked it against that sheet yet.",
+            "? rests on a maker's sheet and was not checked against it"]);
         // What a maker is told of a kit that says less or otherwise than those of the houses above, and of what became of an order.
         asked.UnionWith(["the maker", "the maker: {0} over all", "nobody any more: {0} are off", "nobody: nothing comes off",
             "Nothing is ordered yet.", "The unit", "ordered", "removed", "its window is left out", "off its sheet", "added, not ordered yet",

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using TrimOut.Papers.Templates;
 using TrimOut.Papers.Writing;
 
 namespace TrimOut.Papers.Tests.Writing;
@@ -28,6 +29,21 @@ public partial class RunningLinesTests
         var rule = RunningLines.Of(new WrittenPaper("paper", new string('a', 200), "en", "", new Dictionary<string, string>()), null);
         Assert.Contains(new string('a', 70) + "\\2026 \"", rule, StringComparison.Ordinal);
         Assert.DoesNotContain("size", rule, StringComparison.Ordinal);
+    }
+
+    /// <summary>A sheet is taken along alone: what a mark means stands at the foot of each, and on no paper without one.</summary>
+    [Theory]
+    [InlineData("en", "maker")]
+    [InlineData("de", "Datenblatt")]
+    [InlineData("es", "hoja del fabricante")]
+    public void WhatAMarkMeansStandsAtTheFootOfEachSheet(string language, string word)
+    {
+        foreach (var paper in PaperList.All)
+        {
+            var written = paper.Write(SampleJobs.Data("ridge-house"), language == "en" ? null : PaperTemplate.In(paper, language).Value);
+            Assert.Equal(written.Markdown.Contains("\u00A0?", StringComparison.Ordinal), RunningLines.Of(written, SheetSize.A4) is var rule
+                && rule.Contains("@bottom-left", StringComparison.Ordinal) && rule.Contains(word, StringComparison.Ordinal));
+        }
     }
 
     [GeneratedRegex(@"^@page \{ size: A4; @top-left \{ content: ""(?<text>(?:[A-Za-z0-9 ]|\\[0-9a-f]{1,6} )*)""; \} @top-right")]
