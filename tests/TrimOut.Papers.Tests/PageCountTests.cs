@@ -46,8 +46,8 @@ public partial class PageCountTests
         var data = SampleJobs.Data("canal-house");
         foreach (var size in Enum.GetValues<SheetSize>())
         {
-            // What stands first, a sheet for each of both panels, and the sign-off.
-            Assert.Equal(4, Pages(PaperList.Find("panel-schedule")!.Write(data), size));
+            // What stands first, with what rests on values that nobody checked, a sheet for each of both panels, and the sign-off.
+            Assert.InRange(Pages(PaperList.Find("panel-schedule")!.Write(data), size), 4, 5);
             // When to close, six sides two to a sheet of which one may stand alone below the heading, and how it is worked out.
             Assert.InRange(Pages(PaperList.Find("sun-sheet")!.Write(data), size), 4, 5);
         }

@@ -111,8 +111,13 @@ internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
     private static void DrawWay(Area area, HomeRun run, ScreenContext context)
     {
         var y = 0;
-        area = UnitCard.PutUnread(area, run.Unit, context);
-        area.PutFit(0, y++, area.Width, $"{run.Unit.Tag}: the way from the panel", Tone.Heading);
+        var (heading, unread) = ($"{run.Unit.Tag}: the way from the panel", UnitCard.Unread(run.Unit, context));
+        var besides = area.Width - TextWidth.Of(unread);
+        if (TextWidth.Of(heading) + 2 > besides)
+            area = UnitCard.PutUnread(area, run.Unit, context);
+        else
+            area.PutFit(besides, 0, area.Width - besides, unread, Tone.Caution);
+        area.PutFit(0, y++, Math.Min(besides, area.Width), heading, Tone.Heading);
         var drawn = area.Width >= 60 && area.Height > 8 ? RouteDrawing.Draw(area.Rows(y, area.Height - y - 3), run, context.Glyphs) : 0;
         y += drawn;
         var way = string.Join($" {context.Glyphs.Arrow} ",

@@ -52,12 +52,16 @@ internal static class UnitCard
     /// <summary>How much of a unit passes only by values that nobody checked, on the last line, whatever stands above it; returns what is left.</summary>
     public static Area PutUnread(Area area, Unit unit, ScreenContext context)
     {
-        var unread = context.Report.UnreadAbout(unit).Count();
-        if (unread == 0 || area.Height < 3)
+        var unread = Unread(unit, context);
+        if (unread.Length == 0 || area.Height < 3)
             return area;
-        area.PutFit(0, area.Height - 1, area.Width, $"{NumberText.Counted(unread, "passes", "pass")} only by unchecked values (m)", Tone.Caution);
+        area.PutFit(0, area.Height - 1, area.Width, unread, Tone.Caution);
         return area.Rows(0, area.Height - 1);
     }
+
+    /// <summary>How many checks of a unit pass only by values that nobody checked, and where they are listed; empty where none does.</summary>
+    public static string Unread(Unit unit, ScreenContext context) => context.Report.UnreadAbout(unit).Count() is > 0 and var unread
+        ? $"{NumberText.Counted(unread, "passes", "pass")} only by unchecked values (m)" : "";
 
     private static int DrawName(Area area, Unit unit)
     {

@@ -234,8 +234,9 @@ internal static class PunchRows
         .OrderBy(g => g.Min(u => u.Check.Phase))
         .Select(g => (Part: context.House.Find(g.Key.Item)!, Passing: g))
         .Select(g => new PunchRow(g.Part, g.Passing.Min(u => u.Check.Phase), Unchecked, Tone.Caution,
-            $"Passes by a value nobody checked: {LabelOf(g.Part, g.Passing.Key, context)}. {NumberText.Counted(g.Passing.Count(), "check")}: "
-                + string.Join("; ", g.Passing.GroupBy(u => u.Check, u => context.House.NameOf(u.Subject)).Select(c => $"{c.Key.Title} ({Few([.. c])})")) + ".",
+            $"Passes by a value nobody checked: {LabelOf(g.Part, g.Passing.Key, context)}. {NumberText.Counted(g.Passing.Count(), "check")} of "
+                + $"{Few([.. g.Passing.Select(u => context.House.NameOf(u.Subject)).Distinct()])}: "
+                + string.Join("; ", g.Passing.Select(u => u.Check.Title).Distinct()) + ".",
             null, null, g.Passing.Key));
 
     private static string LabelOf(Item part, FieldRef value, ScreenContext context) =>

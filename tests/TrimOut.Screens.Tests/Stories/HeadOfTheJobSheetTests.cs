@@ -73,7 +73,7 @@ public class HeadOfTheJobSheetTests
         // What the top line says of the whole house is not said again below it.
         Assert.Contains($"!{context.Report.OpenStops.Count()} stop", Lines(width, height)[0], StringComparison.Ordinal);
         Assert.DoesNotContain("stop", line, StringComparison.Ordinal);
-        Assert.Single(Lines(width, height), l => l.Contains("(m)", StringComparison.Ordinal));
+        Assert.Single(Lines(width, height), l => l.Contains("checks wait", StringComparison.Ordinal));
         Assert.Contains($"Next: {head.Next!.Value.Step.Label}", line, StringComparison.Ordinal);
         Assert.All(head.Waiting, w => Assert.Contains($"{w.Units} ", line[line.IndexOf("Next", StringComparison.Ordinal)..], StringComparison.Ordinal));
     }
