@@ -55,7 +55,8 @@ public class SheetMarksOnScreensTests
                         .Concat(other.Texts.Except(one.Texts).Select(t => (Text: t, On: other.Texts)))
                         .Where(d => !Counts(d.Text) && !Names(d.Text) && !BetweenSeverities.Split(d.Text).All(t => IsOf(t, alike))).ToList();
                     decided += differing.Count;
-                    silent.AddRange(differing.Where(d => !HasMark(d.Text, d.On) && !IsNamed(fact, d.On)).Select(d => $"{one.Screen}: {part.Kind} {fact.Name}: {d.Text}"));
+                    silent.AddRange(differing
+                        .Where(d => !HasMark(d.Text, d.On) && !IsNamed(fact, d.On)).Select(d => $"{one.Screen}: {part.Kind} {fact.Name}: {d.Text}"));
                 }
             }
         }
