@@ -118,8 +118,11 @@ public static class Exchange
 
     private sealed record Reached(int Arrival, Guid Token, HeldChanges Held);
 
-    /// <summary>The house at the office, those points of the mark that are still the office's past, and the first news where the highest one says after what.</summary>
-    private static async Task<(int House, ImmutableArray<OfficePoint> Points, IReadOnlyList<ArrivedChange>? First)> Known(OfficeConnection office, HouseLog mine, ExchangeMark? mark, bool sends,
+    /// <summary>
+    /// The house at the office, those points of the mark that are still the office's past, and the first news where the highest one says after what.
+    /// </summary>
+    private static async Task<(int House, ImmutableArray<OfficePoint> Points, IReadOnlyList<ArrivedChange>? First)> Known(
+        OfficeConnection office, HouseLog mine, ExchangeMark? mark, bool sends,
         CancellationToken stop)
     {
         foreach (var point in mark?.Points.OrderByDescending(p => p.Arrival) ?? Enumerable.Empty<OfficePoint>())

@@ -15,6 +15,7 @@ public readonly record struct ExchangeStatus(DateTimeOffset? Exchanged, int NotY
     public static ExchangeStatus Of(ExchangeMark? mark, HouseLog log) => new(mark?.Exchanged, ExchangeMark.NotYetThere(mark, log).Count);
 
     /// <summary>The status in one line.</summary>
-    public string InWords => (Exchanged is { } when ? string.Create(CultureInfo.InvariantCulture, $"Last exchanged {when:yyyy-MM-dd HH:mm}, ") : "Never exchanged, ")
+    public string InWords =>
+        (Exchanged is { } when ? string.Create(CultureInfo.InvariantCulture, $"Last exchanged {when:yyyy-MM-dd HH:mm}, ") : "Never exchanged, ")
         + (NotYetThere == 0 ? "all changes are at the office." : $"{NumberText.Counted(NotYetThere, "change")} not yet at the office.");
 }

@@ -24,7 +24,8 @@ public sealed class HeldChanges
     public long Count => _runs.Values.Sum(runs => runs.Sum(r => r.To - r.From + 1));
 
     /// <summary>Whether a change is among them.</summary>
-    public bool Has(ChangeId change) => _runs.TryGetValue(change.Device, out var runs) && runs.Exists(r => r.From <= change.Sequence && change.Sequence <= r.To);
+    public bool Has(ChangeId change) =>
+        _runs.TryGetValue(change.Device, out var runs) && runs.Exists(r => r.From <= change.Sequence && change.Sequence <= r.To);
 
     /// <summary>Whether a history has all of them.</summary>
     public bool IsIn(HouseLog log) => log.Changes.Count(c => Has(c.Id)) == Count;

@@ -10,7 +10,9 @@ using TrimOut.Core.Plans.Parts;
 
 namespace TrimOut.Office;
 
-/// <summary>What a house says, as lists that the office's views read: houses, units, phases, open items, tests and parts. Pure: the same house, the same text.</summary>
+/// <summary>
+/// What a house says, as lists that the office's views read: houses, units, phases, open items, tests and parts. The same house gives the same text.
+/// </summary>
 /// <remarks>Lengths are in millimeters, resistances in ohms, voltages in volts, days as year-month-day; what is not known is left out.</remarks>
 public static class HouseLists
 {
@@ -157,5 +159,6 @@ public static class HouseLists
 
     private static void Day(Utf8JsonWriter json, string name, DateOnly? day) => Text(json, name, day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
 
-    private static void Choice<T>(Utf8JsonWriter json, string name, T? choice) where T : struct, Enum => Text(json, name, choice is { } said ? KebabCase.Of(said) : null);
+    private static void Choice<T>(Utf8JsonWriter json, string name, T? choice) where T : struct, Enum =>
+        Text(json, name, choice is { } said ? KebabCase.Of(said) : null);
 }

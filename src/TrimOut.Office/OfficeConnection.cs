@@ -30,6 +30,7 @@ public sealed class OfficeConnection : IAsyncDisposable
     private readonly Credentials _office;
     private readonly NpgsqlDataSource _source;
     private readonly NpgsqlConnection _connection;
+    private volatile bool _isLeft;
 
     private OfficeConnection(Credentials office, NpgsqlDataSource source, NpgsqlConnection connection) =>
         (_office, _source, _connection) = (office, source, connection);
@@ -193,13 +194,29 @@ public sealed class OfficeConnection : IAsyncDisposable
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
-        await _connection.DisposeAsync().ConfigureAwait(false);
-        await _source.DisposeAsync().ConfigureAwait(false);
+        var closing = Close();
+        if (!_isLeft)
+            await closing.ConfigureAwait(false);
+    }
+
+    private async Task Close()
+    {
+        try
+        {
+            await _connection.DisposeAsync().ConfigureAwait(false);
+            await _source.DisposeAsync().ConfigureAwait(false);
+        }
+        catch (Exception failed) when (failed is NpgsqlException or IOException or InvalidOperationException)
+        {
+            // It is gone either way.
+        }
     }
 
     private Task<T> Asked<T>(string text, Func<NpgsqlCommand, Task<T>> ask, CancellationToken stop, params object?[] values) => OfficeFaults.Worded(_office,
         async () =>
         {
+            // Whoever stops leaves the connection to end by itself.
+            using var left = stop.Register(() => _isLeft = true);
             var command = new NpgsqlCommand(text, _connection);
             await using (command.ConfigureAwait(false))
             {
@@ -228,8 +245,8 @@ public sealed class OfficeConnection : IAsyncDisposable
         }
         catch (System.Security.Cryptography.CryptographicException failed)
         {
-            throw new OfficeException(OfficeFault.NoCredentials, "The office's certificate in the credentials file can't be read. Ask the office for a new file.",
-                failed);
+            throw new OfficeException(OfficeFault.NoCredentials,
+                "The office's certificate in the credentials file can't be read. Ask the office for a new file.", failed);
         }
     }
 }

@@ -3,7 +3,7 @@ namespace TrimOut.Office;
 /// <summary>What sort of thing is wrong between here and the office.</summary>
 public enum OfficeFault
 {
-    /// <summary>The office can't be reached now, or the connection was cut: try again later. What was not called done may be done; doing it again is safe.</summary>
+    /// <summary>The office can't be reached now, or the connection was cut. What was not called done may be done; doing it again is safe.</summary>
     Away,
 
     /// <summary>The office does not let this device do that.</summary>

@@ -14,7 +14,8 @@ internal static class OfficeFaults
     {
         try
         {
-            return await work().ConfigureAwait(false);
+            // A network that hangs does not hear that it is to stop: whoever waits goes, and what was begun ends by itself.
+            return await work().WaitAsync(stop).ConfigureAwait(false);
         }
         catch (Exception failed) when (failed is NpgsqlException or IOException or SocketException or AuthenticationException or TimeoutException
             or ObjectDisposedException or InvalidOperationException)
@@ -39,7 +40,8 @@ internal static class OfficeFaults
         }
         return failed.Message.Contains("SSL", StringComparison.Ordinal) && failed is not { InnerException: IOException or SocketException }
             ? new(OfficeFault.NotTrusted, $"{Capital(where)} takes no encrypted connection, so nothing was said to it.", failed)
-            : new(OfficeFault.Away, $"{Capital(where)} can't be reached now. All that you saved is in the house file; try again when there is a network.", failed);
+            : new(OfficeFault.Away,
+                $"{Capital(where)} can't be reached now. All that you saved is in the house file; try again when there is a network.", failed);
     }
 
     private static OfficeException OfServer(string where, Credentials office, PostgresException said) => said.SqlState switch

@@ -20,7 +20,8 @@ public sealed class OfficeServer : IAsyncLifetime
         if (TrialServer.Programs is null)
             return;
         // A killed process loses nothing that was handed to the system: only the power could.
-        (Server, Owner, Administrator) = await TrialServer.Make(_folder, FreePort(), TimeProvider.System, "log_statement = all\nlog_connections = on\nfsync = off\nfull_page_writes = off");
+        (Server, Owner, Administrator) = await TrialServer.Make(_folder, FreePort(), TimeProvider.System,
+            "log_statement = all\nlog_connections = on\nfsync = off\nfull_page_writes = off");
         await Migrations.Apply(Owner, _ => { }, default);
     }
 

@@ -62,10 +62,12 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
     public HashSet<ChangeId>? AtOffice { get; set; }
 
     /// <summary>What exchanging gives.</summary>
-    public Func<HouseLog, Action<string>, CancellationToken, Result<OfficeExchange>> Exchanging { get; set; } = (_, _, _) => new Refusal("The office can't be reached.");
+    public Func<HouseLog, Action<string>, CancellationToken, Result<OfficeExchange>> Exchanging { get; set; } =
+        (_, _, _) => new Refusal("The office can't be reached.");
 
     public OfficeStanding? Office(HouseLog log) => AtOffice is null ? null
-        : log.Changes.Where(c => !AtOffice.Contains(c.Id)).ToList() is var more ? new($"Last exchanged yesterday, {more.Count} changes not yet at the office.", more) : null;
+        : log.Changes.Where(c => !AtOffice.Contains(c.Id)).ToList() is var more
+            ? new($"Last exchanged yesterday, {more.Count} changes not yet at the office.", more) : null;
 
     public Result<OfficeExchange> Exchange(HouseLog log, Action<string> says, CancellationToken stop) => Exchanging(log, says, stop);
 

@@ -25,7 +25,8 @@ public class ArrowsTests
     [InlineData("UglyToad.PdfPig", "trimout")]
     public void APackageIsKnownToOnePartOnly(string package, string part) =>
         Assert.Equal([part],
-            ((string[])["TrimOut.Core", "TrimOut.HouseFile", "TrimOut.Office", "TrimOut.Papers", "TrimOut.Screens", "trimout"]).Where(p => Known(p).Contains(package)));
+            ((string[])["TrimOut.Core", "TrimOut.HouseFile", "TrimOut.Office", "TrimOut.Papers", "TrimOut.Screens", "trimout"])
+                .Where(p => Known(p).Contains(package)));
 
     private static HashSet<string> Known(string part) => [.. Assembly.Load(part).GetReferencedAssemblies().Select(a => a.Name!)];
 }

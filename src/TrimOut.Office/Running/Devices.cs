@@ -24,7 +24,8 @@ public static partial class Devices
     public static async Task<Credentials> Enroll(Credentials owner, string device, string part, CancellationToken stop)
     {
         if (!IsName(device) || !Parts.Contains(part))
-            throw new OfficeException(OfficeFault.BadData, $"A device is called by lower-case letters, digits and hyphens, and is office, crew or reader: {device}.");
+            throw new OfficeException(OfficeFault.BadData,
+                $"A device is called by lower-case letters, digits and hyphens, and is office, crew or reader: {device}.");
         var password = Convert.ToBase64String(RandomNumberGenerator.GetBytes(24));
         var login = $"device-{device}";
         // Name and secret's check have no quote in them, as the two lines above make sure: a role's name can't be a parameter.

@@ -55,7 +55,8 @@ public static class Migrations
         await Do(connection, """
             select pg_advisory_xact_lock(7466184);
             create schema if not exists office;
-            create table if not exists office.migrations (number int primary key, name text not null, sha256 text not null, at timestamptz not null default now());
+            create table if not exists office.migrations
+              (number int primary key, name text not null, sha256 text not null, at timestamptz not null default now());
             """, stop).ConfigureAwait(false);
         var known = new Dictionary<int, string>();
         var asked = new NpgsqlCommand("select number, sha256 from office.migrations", connection);

@@ -44,23 +44,25 @@ public sealed class TrialServer
     /// <param name="settings">More lines for the server's settings.</param>
     /// <returns>The server, who owns its tables, which it does not have yet, and who may do everything on it.</returns>
     /// <exception cref="OfficeException">PostgreSQL is not here, or something of it failed; what it said is in the message.</exception>
-    public static async Task<(TrialServer Server, Credentials Owner, Credentials Administrator)> Make(string folder, int port, TimeProvider now, string settings = "")
+    public static async Task<(TrialServer Server, Credentials Owner, Credentials Administrator)> Make(string folder, int port, TimeProvider now,
+        string settings = "")
     {
         var server = At(folder);
         Directory.CreateDirectory(server.Folder);
         if (Directory.EnumerateFileSystemEntries(server.Folder).Any())
-            throw new OfficeException(OfficeFault.NotSetUp, $"{server.Folder} is not empty. Name a new folder, or start the trial server that lies in it with --start.");
+            throw new OfficeException(OfficeFault.NotSetUp,
+                $"{server.Folder} is not empty. Name a new folder, or start the trial server that lies in it with --start.");
         var certificate = OwnCertificate.For(Host, now);
         var password = Convert.ToBase64String(RandomNumberGenerator.GetBytes(24));
         server.GiveToServer();
         var secret = Path.Combine(server.Folder, "first-password");
-        server.WriteForServer(secret, password);
+        WriteForServer(secret, password);
         server.Run("initdb", "-D", server.Data, "-U", "postgres", "-A", "scram-sha-256", "--pwfile", secret, "-E", "UTF8", "--locale", "C.UTF-8");
         File.Delete(secret);
-        server.WriteForServer(Path.Combine(server.Data, "server.crt"), certificate.Server);
-        server.WriteForServer(Path.Combine(server.Data, "server.key"), certificate.Key);
-        server.WriteForServer(Path.Combine(server.Data, "pg_hba.conf"), $"hostssl all all {Host}/32 scram-sha-256\n");
-        server.WriteForServer(Path.Combine(server.Data, "postgresql.auto.conf"), string.Create(CultureInfo.InvariantCulture, $"""
+        WriteForServer(Path.Combine(server.Data, "server.crt"), certificate.Server);
+        WriteForServer(Path.Combine(server.Data, "server.key"), certificate.Key);
+        WriteForServer(Path.Combine(server.Data, "pg_hba.conf"), $"hostssl all all {Host}/32 scram-sha-256\n");
+        WriteForServer(Path.Combine(server.Data, "postgresql.auto.conf"), string.Create(CultureInfo.InvariantCulture, $"""
             listen_addresses = '{Host}'
             port = {port}
             unix_socket_directories = ''
@@ -72,7 +74,13 @@ public sealed class TrialServer
             """));
         server.Start();
         var first = new Credentials(Host, port, "postgres", "administrator", "postgres", password, certificate.Root);
-        var owner = first with { Database = Database, Device = "office-owner", Login = OwnerLogin, Password = Convert.ToBase64String(RandomNumberGenerator.GetBytes(24)) };
+        var owner = first with
+        {
+            Database = Database,
+            Device = "office-owner",
+            Login = OwnerLogin,
+            Password = Convert.ToBase64String(RandomNumberGenerator.GetBytes(24)),
+        };
         await Devices.Do(first, $"""
             create role {OwnerLogin} login createrole password '{Devices.Check(owner.Password)}';
             grant pg_signal_backend to {OwnerLogin};
@@ -109,7 +117,13 @@ public sealed class TrialServer
     public void Run(string program, IReadOnlyList<string> arguments, Credentials? who)
     {
         string[] all = [.. AsServer, Path.Combine(_programs, program), .. arguments];
-        var start = new ProcessStartInfo(all[0], all[1..]) { RedirectStandardError = true, RedirectStandardOutput = true, WorkingDirectory = Folder };
+        var start = new ProcessStartInfo(all[0], all[1..])
+        {
+            RedirectStandardError = true,
+            RedirectStandardOutput = true,
+            UseShellExecute = false,
+            WorkingDirectory = Folder,
+        };
         if (who is not null)
         {
             var root = Path.Combine(Data, "root.crt");
@@ -143,7 +157,8 @@ public sealed class TrialServer
     // The server refuses to run as root.
     private static string[] AsServer => Environment.IsPrivilegedProcess && OperatingSystem.IsLinux() ? ["runuser", "-u", ServerUser, "--"] : [];
 
-    private static string ServerUser => File.Exists("/etc/passwd") && File.ReadLines("/etc/passwd").Any(l => l.StartsWith("postgres:", StringComparison.Ordinal))
+    private static string ServerUser => File.Exists("/etc/passwd")
+        && File.ReadLines("/etc/passwd").Any(l => l.StartsWith("postgres:", StringComparison.Ordinal))
         ? "postgres" : "nobody";
 
     private string Log() => File.Exists(Path.Combine(Data, "log")) ? string.Join(' ', File.ReadLines(Path.Combine(Data, "log")).TakeLast(3)) : "";
@@ -151,7 +166,7 @@ public sealed class TrialServer
     private void GiveToServer()
     {
         Directory.CreateDirectory(Data);
-        if (AsServer.Length > 0)
+        if (AsServer.Length > 0 && !OperatingSystem.IsWindows())
         {
             File.SetUnixFileMode(Folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute | UnixFileMode.GroupExecute
                 | UnixFileMode.OtherExecute);
@@ -159,7 +174,7 @@ public sealed class TrialServer
         }
     }
 
-    private void WriteForServer(string path, string text)
+    private static void WriteForServer(string path, string text)
     {
         File.Delete(path);
         var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };

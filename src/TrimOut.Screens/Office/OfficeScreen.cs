@@ -1,5 +1,6 @@
 using System.Globalization;
 using TrimOut.Core.History;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Copies;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
@@ -41,8 +42,8 @@ internal sealed record OfficeScreen(int Selected) : IFiltered, ITable
             return;
         }
         var y = area.PutWrapped(1, 0, 2, office.InWords, office.NotYetThere.Count == 0 ? Tone.Strong : Tone.Caution);
-        y = area.PutWrapped(1, y + 1, 3, "Enter sends what the office lacks and fetches what was done elsewhere, beside your work; Esc stops it. What came is shown "
-            + "before it is taken in. Without a network nothing is lost: it all goes the next time.", Tone.Dim);
+        y = area.PutWrapped(1, y + 1, 3, "Enter sends what the office lacks and fetches what was done elsewhere, beside your work; Esc stops it. What came is "
+            + "shown before it is taken in. Without a network nothing is lost: it all goes the next time.", Tone.Dim);
         var list = area.Rows(y + 1, area.Height - y - 1);
         var rows = Rows(context);
         foreach (var (line, at) in Paging.Rows(list, rows.Count, Selected, at => this with { Selected = at }))
@@ -74,13 +75,16 @@ internal static class OfficeKeys
 
     /// <summary>The key that opens it.</summary>
     public static IKeyAction Opening<T>() where T : IScreen => new KeyAction<T>("@", "Office",
-        "When this house was last exchanged with the office, and what is not there yet; Enter there exchanges.", (s, _) => Transition.Open(s, new OfficeScreen(0)))
-        { OnBar = false };
+        "When this house was last exchanged with the office, and what is not there yet; Enter there exchanges.",
+        (s, _) => Transition.Open(s, new OfficeScreen(0)))
+    {
+        OnBar = false,
+    };
 
     /// <summary>Exchanges beside the keys. What came is looked at like any other copy.</summary>
     private static Ask.Beside Exchange(ScreenContext context) => new("Exchanging with the office", (desk, says, stop) =>
         desk.Exchange(context.Log, says, stop).Then<Ask>(done => done.Merge is { } merge
             ? new Ask.Open(MergeScreen.Of(context.Log, new CopyRead(merge.Merged, []), merge, "the office"))
-            : new Ask.Say(done.Sent == 0 ? "The office and this house have the same changes." : $"Sent to the office: {Core.Units.NumberText.Counted(done.Sent, "change")}. "
-                + "Nothing new came.")));
+            : new Ask.Say(done.Sent == 0 ? "The office and this house have the same changes."
+                : $"Sent to the office: {NumberText.Counted(done.Sent, "change")}. Nothing new came.")));
 }

@@ -122,7 +122,7 @@ internal static class PhotosKeys
         new KeyAction<PhotosScreen>("space", "Take or leave", "Chooses the photo, or leaves it out; then the next one.",
             (s, _) => new Transition(Moved(s.With(s.Current! with { Take = !s.Current!.Take }), 1)))
             { Disabled = (s, _) => s.Current?.Placement.Place is null ? "This one is not placed. t types its tag." : null },
-        new KeyAction<PhotosScreen>("t", "Type the tag", "Says what the photo is of: a tag, and perhaps a word for what it shows.", 
+        new KeyAction<PhotosScreen>("t", "Type the tag", "Says what the photo is of: a tag, and perhaps a word for what it shows.",
             (s, _) => Transition.Type(s, Tag(s)))
             { Disabled = (s, _) => s.Current is null ? "There is no photo here." : null },
         new KeyAction<PhotosScreen>("z", "Photos", "Shows the photo as well as this terminal can.",

@@ -42,7 +42,8 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials)
             {
                 var connection = await OfficeConnection.Open(office, stop).ConfigureAwait(false);
                 await using (connection.ConfigureAwait(false))
-                    return await TrimOut.Office.Exchange.Run(connection, log, OfficePlace.MarkOf(office, log), clock, sends: true, says, stop).ConfigureAwait(false);
+                    return await TrimOut.Office.Exchange.Run(connection, log, OfficePlace.MarkOf(office, log), clock, sends: true, says, stop)
+                        .ConfigureAwait(false);
             }, stop).GetAwaiter().GetResult();
             OfficePlace.Keep(office, log, done.Mark);
             _known = null;

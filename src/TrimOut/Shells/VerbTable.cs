@@ -38,7 +38,8 @@ internal sealed record VerbTable(string Name, string About, IReadOnlyList<VerbTa
     /// <summary>A verb and those that stand behind it.</summary>
     private static IEnumerable<Command> Whole(Command verb) => [verb, .. verb.Subcommands];
 
-    private static IEnumerable<Value> Parts(Command verb) => verb.Subcommands.Count == 0 ? [] : [new Value("COMMAND", false, [.. verb.Subcommands.Select(c => c.Name)])];
+    private static IEnumerable<Value> Parts(Command verb) =>
+        verb.Subcommands.Count == 0 ? [] : [new Value("COMMAND", false, [.. verb.Subcommands.Select(c => c.Name)])];
 
     private static Value? ValueOf(System.CommandLine.Option option) =>
         option.Arity.MaximumNumberOfValues == 0 || option.ValueType == typeof(bool) ? null

@@ -70,7 +70,8 @@ internal static class OfficeCopy
         await row.ReadAsync();
         var (table, indexes, copied, text) = (row.GetInt64(0), row.GetInt64(1), row.GetInt64(2), row.GetInt64(3));
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"size: table {table >> 20} MiB, indexes {indexes >> 20} MiB, bare table {copied >> 20} MiB, lines alone {text >> 20} MiB: {(table + indexes) / (double)copied:0.00} of it"));
+            $"size: table {table >> 20} MiB, indexes {indexes >> 20} MiB, bare table {copied >> 20} MiB, lines alone {text >> 20} MiB: "
+            + $"{(table + indexes) / (double)copied:0.00} of it"));
     }
 
     private static async Task FirstPull(int houses, OfficeConnection office, NpgsqlConnection bare)

@@ -30,21 +30,27 @@ public class ListsTests(OfficeServer server) : IClassFixture<OfficeServer>
                 [$"{house.Name}|{house.Units.Length}|{report.OpenStops.Count()}|{PhaseNames.All.Sum(p => Progress.Of(house, p).Done)}|"
                     + $"{PhaseNames.All.Sum(p => Progress.Of(house, p).Total)}|{lines.Length}|0"]);
             await Says(desk, $"select tag, room, kind, phase, next_step, order_width_mm from report.units where house = {number}", house.Units.Select(u =>
-                $"{u.Tag}|{u.Window.Room?.Name}|{u.Kind?.Name}|{Progress.Current(u)?.Full()}|{Progress.Next(u)?.Label}|{Plain(u.Item.Get(UnitFacts.OrderWidth)?.Millimetres)}"));
+                $"{u.Tag}|{u.Window.Room?.Name}|{u.Kind?.Name}|{Progress.Current(u)?.Full()}|{Progress.Next(u)?.Label}|"
+                    + $"{Plain(u.Item.Get(UnitFacts.OrderWidth)?.Millimetres)}"));
             await Says(desk, $"select number, phase, steps_done, steps, open_stops from report.phases where house = {number}", PhaseNames.All.Select(p =>
                 $"{(int)p + 1}|{p.Full()}|{Progress.Of(house, p).Done}|{Progress.Of(house, p).Total}|{report.StopsIn(p)}"));
             await Says(desk, $"select sort, about, says, check_id from report.open_items where house = {number}", [
-                .. report.Findings.Where(f => f.Open).Select(f => $"{KebabCase.Of(f.Check.Severity)}|{house.NameOf(f.Subject)}|{f.Found.Message.In(house)}|{f.Check.Id}"),
-                .. house.PunchItems.Where(p => p.Open).Select(p => $"written|{(p.About is { } about ? house.NameOf(about) : "")}|{p.Item.Get(PunchFacts.What)}|")]);
-            await Says(desk, $"select unit, first_loop_ohm, second_apart_ohm, open_volt, output from report.tests where house = {number}", house.Runs.Select(r =>
-                $"{r.Unit.Tag}|{Plain(r.Item.Get(RunFacts.FirstLoop)?.Ohms)}|{Plain(r.Item.Get(RunFacts.SecondApart)?.Ohms)}|{Plain(r.Item.Get(RunFacts.OpenVolts)?.Volts)}|{r.Output}"));
+                .. report.Findings.Where(f => f.Open).Select(f => $"{KebabCase.Of(f.Check.Severity)}|{house.NameOf(f.Subject)}|"
+                    + $"{f.Found.Message.In(house)}|{f.Check.Id}"),
+                .. house.PunchItems.Where(p => p.Open).Select(p => $"written|{(p.About is { } about ? house.NameOf(about) : "")}|"
+                    + $"{p.Item.Get(PunchFacts.What)}|")]);
+            await Says(desk, $"select unit, first_loop_ohm, second_apart_ohm, open_volt, output from report.tests where house = {number}",
+                house.Runs.Select(r => $"{r.Unit.Tag}|{Plain(r.Item.Get(RunFacts.FirstLoop)?.Ohms)}|{Plain(r.Item.Get(RunFacts.SecondApart)?.Ohms)}|"
+                    + $"{Plain(r.Item.Get(RunFacts.OpenVolts)?.Volts)}|{r.Output}"));
             await Says(desk, $"select part_group, part, count, unit, counted_from from report.parts where house = {number}", HouseParts.Of(house).Select(l =>
                 $"{KebabCase.Of(l.Group)}|{l.Part.In(house)}|{Plain(l.Count)}|{l.Unit}|{l.CountedFrom.In(house)}"));
 
             // What was approved of the sample.
             var approved = (await File.ReadAllLinesAsync(Path.Combine(folder, "expected-findings.txt"))).Where(l => l.Contains(" | ", StringComparison.Ordinal)
-                && !l.StartsWith("missing", StringComparison.Ordinal) && !l[..l.IndexOf('|', StringComparison.Ordinal)].Contains("waived", StringComparison.Ordinal));
-            var open = await Sql.Try(desk, $"select concat_ws(' | ', sort, check_id, about, says) from report.open_items where house = {number} and sort <> 'written'");
+                && !l.StartsWith("missing", StringComparison.Ordinal)
+                && !l[..l.IndexOf('|', StringComparison.Ordinal)].Contains("waived", StringComparison.Ordinal));
+            var open = await Sql.Try(desk, "select concat_ws(' | ', sort, check_id, about, says) "
+                + $"from report.open_items where house = {number} and sort <> 'written'");
             Assert.Equal(approved.Order(StringComparer.Ordinal), Lines(open).Order(StringComparer.Ordinal));
         }
     }

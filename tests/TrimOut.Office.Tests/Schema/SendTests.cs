@@ -33,12 +33,13 @@ public class SendTests(OfficeServer server) : IClassFixture<OfficeServer>
         await using var office = await Open("clone");
         var house = await office.Begin(_house.Log.Changes[0].Id.ToString(), default);
         await office.Send(house, [.. _house.Log.Changes.Select(ChangeJson.Write)], default);
-        var refused = await Assert.ThrowsAsync<OfficeException>(() => office.Send(house, [ChangeJson.Write(copy.Note("more")), ChangeJson.Write(other)], default));
+        var refused = await Assert.ThrowsAsync<OfficeException>(() => office.Send(house,
+            [ChangeJson.Write(copy.Note("more")), ChangeJson.Write(other)], default));
         Assert.Equal(OfficeFault.BadData, refused.Fault);
         Assert.Contains(one.Id.ToString(), refused.Message);
         Assert.Equal(2, (await office.Fetch(house, 0, default, 10, default)).Count);
-        var inOne = await Assert.ThrowsAsync<OfficeException>(() => office.Send(house, [ChangeJson.Write(copy.Note("x")), ChangeJson.Write(copy.Log.Changes[^1] with
-            { By = "B" })], default));
+        var inOne = await Assert.ThrowsAsync<OfficeException>(() => office.Send(house,
+            [ChangeJson.Write(copy.Note("x")), ChangeJson.Write(copy.Log.Changes[^1] with { By = "B" })], default));
         Assert.Contains(copy.Log.Changes[^1].Id.ToString(), inOne.Message);
         // The program sees it before it sends, and takes nothing in either.
         var seen = await Assert.ThrowsAsync<OfficeException>(() => Exchange.Run(office, copy.Log, null, TimeProvider.System, true, _ => { }, default));
@@ -51,7 +52,8 @@ public class SendTests(OfficeServer server) : IClassFixture<OfficeServer>
         await using var office = await Open("slips");
         var house = await office.Begin(_house.Log.Changes[0].Id.ToString(), default);
         var note = ChangeJson.Write(_house.Note("one"));
-        var refused = await Assert.ThrowsAsync<OfficeException>(() => office.Send(house, [note, note.Replace("\"what\"", "\"whit\"", StringComparison.Ordinal)], default));
+        var refused = await Assert.ThrowsAsync<OfficeException>(() => office.Send(house,
+            [note, note.Replace("\"what\"", "\"whit\"", StringComparison.Ordinal)], default));
         Assert.Contains("each once", refused.Message);
         await Assert.ThrowsAsync<OfficeException>(() => office.Send(house, ["no JSON at all"], default));
         var other = Houses.Begin("Another house").Log.Changes[0];

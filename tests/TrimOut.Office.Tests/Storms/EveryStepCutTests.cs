@@ -2,7 +2,7 @@ using TrimOut.Core.History;
 
 namespace TrimOut.Office.Tests.Storms;
 
-/// <summary>The line is cut at every piece of an exchange, before it and right after the server had it; what is done next time makes both sides whole.</summary>
+/// <summary>The line is cut at every piece of an exchange, before it and right after the server had it; the next one makes both sides whole.</summary>
 public class EveryStepCutTests(OfficeServer server) : IClassFixture<OfficeServer>
 {
     [OfficeFact]

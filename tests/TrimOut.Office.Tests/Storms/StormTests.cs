@@ -50,7 +50,8 @@ public class StormTests(OfficeServer server) : IClassFixture<OfficeServer>
         Assert.All(devices, device => Assert.Equal(Enumerable.Range(1, device.Puller.Count), device.Puller.Keys.Order()));
         Assert.All(devices, device => Assert.Equal(all.Count, device.Puller.Count));
         Assert.True(devices.Sum(d => d.Failed) > 0 && killed > 0, $"{devices.Sum(d => d.Failed)} exchanges failed, {killed} kills");
-        await Console.Out.WriteLineAsync($"{devices.Sum(d => d.Done)} exchanges done, {devices.Sum(d => d.Failed)} cut off, {killed} kills, {all.Count} changes");
+        await Console.Out.WriteLineAsync($"{devices.Sum(d => d.Done)} exchanges done, {devices.Sum(d => d.Failed)} cut off, "
+            + $"{killed} kills, {all.Count} changes");
     }
 
     private async Task<int> Kill(CancellationToken over)

@@ -16,7 +16,13 @@ public class TransportTests(OfficeServer server) : IClassFixture<OfficeServer>
         var van = await server.Enroll("plain-van");
         await using var plain = new NpgsqlConnection(new NpgsqlConnectionStringBuilder
         {
-            Host = van.Host, Port = van.Port, Database = van.Database, Username = van.Login, Password = van.Password, SslMode = SslMode.Disable, Pooling = false,
+            Host = van.Host,
+            Port = van.Port,
+            Database = van.Database,
+            Username = van.Login,
+            Password = van.Password,
+            SslMode = SslMode.Disable,
+            Pooling = false,
         }.ConnectionString);
         Assert.Contains("no encryption", (await Assert.ThrowsAsync<PostgresException>(() => plain.OpenAsync())).MessageText);
     }

@@ -10,7 +10,7 @@ using TrimOut.Testing;
 
 namespace TrimOut.Screens.Tests.Stories;
 
-/// <summary>A laptop that is enrolled at an office: what is not there yet is always seen, exchanging goes on beside the work, and nothing waits for it.</summary>
+/// <summary>A laptop that is enrolled at an office: what is not there yet is seen, exchanging goes on beside the work, and nothing waits for it.</summary>
 public class OfficeTests
 {
     private readonly TestDesk _desk = new(new FakeTimeProvider(new DateTimeOffset(2026, 3, 5, 8, 0, 0, TimeSpan.Zero)));

@@ -10,7 +10,8 @@ public sealed class OfficeVerbTests : IDisposable
 
     public void Dispose() => _run.Dispose();
 
-    private Ended As(string device, string verb, params string[] arguments) => _run.Run(["office", verb, .. arguments, "--credentials", $"{Trial}/{device}.credentials"]);
+    private Ended As(string device, string verb, params string[] arguments) =>
+        _run.Run(["office", verb, .. arguments, "--credentials", $"{Trial}/{device}.credentials"]);
 
     private string Trial { get; } = Path.Combine(Path.GetTempPath(), $"trimout-trial-{Path.GetRandomFileName()}");
 
@@ -91,6 +92,7 @@ public sealed class OfficeVerbTests : IDisposable
 
     private sealed class ServerFactAttribute : FactAttribute
     {
-        public ServerFactAttribute() => Skip = TrialServer.Programs is null ? "There is no PostgreSQL 15 or later here (Debian: apt install postgresql)." : null!;
+        public ServerFactAttribute() => Skip = TrialServer.Programs is null
+            ? "There is no PostgreSQL 15 or later here (Debian: apt install postgresql)." : null!;
     }
 }

@@ -30,7 +30,8 @@ internal static class DeviceVerbs
             var made = OfficeVerb.Waited(() => Devices.Enroll(OfficeVerb.By(parsed), parsed.GetRequiredValue(device), parsed.GetValue(part)!,
                 CancellationToken.None));
             OfficePlace.Write(to, made);
-            Common.Say($"{made.Device} is enrolled. {to} holds its secret: put it on that device as office.credentials in the TrimOut folder, and keep no copy.");
+            Common.Say($"{made.Device} is enrolled. {to} holds its secret: put it on that device as office.credentials in the TrimOut folder, and "
+                + "keep no copy.");
             return ExitCode.Fine;
         });
         return verb;

@@ -15,7 +15,8 @@ internal static class ListsVerb
         {
             OfficeVerb.With(OfficeVerb.By(parsed), async office =>
             {
-                await Exchange.CatchUp(office, (house, name) => Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{house}\t{ShownText.Line(name)}")),
+                await Exchange.CatchUp(office, (house, name) =>
+                    Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{house}\t{ShownText.Line(name)}")),
                     CancellationToken.None).ConfigureAwait(false);
                 return true;
             });

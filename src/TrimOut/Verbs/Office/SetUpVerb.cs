@@ -9,7 +9,8 @@ internal static class SetUpVerb
 {
     public static Command Build()
     {
-        var verb = new Command("set-up", "Make the office's tables, or bring those of an earlier version up to date. For their owner, whose credentials are named.")
+        var verb = new Command("set-up",
+            "Make the office's tables, or bring those of an earlier version up to date. For their owner, whose credentials are named.")
         {
             OfficeVerb.CredentialsOption
         };

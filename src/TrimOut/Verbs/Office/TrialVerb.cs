@@ -42,9 +42,11 @@ internal static class TrialVerb
             {
                 var log = HouseSource.Read(sample, goOn: false, aloud: false).Log;
                 var done = ExchangeVerb.Run(van, log, sends: true);
-                Common.Say(string.Create(CultureInfo.InvariantCulture, $"{done.Sent} changes of {Path.GetFileName(sample)} went to it, as house {done.Mark.House}."));
+                Common.Say(string.Create(CultureInfo.InvariantCulture,
+                    $"{done.Sent} changes of {Path.GetFileName(sample)} went to it, as house {done.Mark.House}."));
             }
-            Common.Say(string.Create(CultureInfo.InvariantCulture, $"The trial office answers at {TrialServer.Host}:{parsed.GetValue(port)}, on this machine alone."));
+            Common.Say(string.Create(CultureInfo.InvariantCulture,
+                $"The trial office answers at {TrialServer.Host}:{parsed.GetValue(port)}, on this machine alone."));
             Common.Say($"To look at it: trimout office houses --credentials {ShellWord.Of(In(place, "desk"))}");
             Common.Say($"To stop it: trimout office trial --stop {ShellWord.Of(place)}");
             return ExitCode.Fine;
