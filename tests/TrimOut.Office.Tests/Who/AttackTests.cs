@@ -39,7 +39,10 @@ public class AttackTests(OfficeServer server) : IClassFixture<OfficeServer>
         house.Note(Secret);
         var van = await server.Enroll("van-itself");
         var number = (await van.Exchange(house, null)).House;
-        var said = await Task.WhenAll(Statements(number, number, house.Log.Changes[0].Id.ToString(), "{}").Select(s => Sql.Try(van, s)));
+        var said = new List<string>();
+        // A server takes a hundred connections.
+        foreach (var some in Statements(number, number, house.Log.Changes[0].Id.ToString(), "{}").Chunk(10))
+            said.AddRange(await Task.WhenAll(some.Select(s => Sql.Try(van, s))));
         Assert.True(said.Count(s => s.Contains(Secret, StringComparison.Ordinal)) >= 8, "the statements would read a house that is one's own");
     }
 
