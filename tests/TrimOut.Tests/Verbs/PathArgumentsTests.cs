@@ -17,8 +17,8 @@ namespace TrimOut.Tests.Verbs;
 public sealed class PathArgumentsTests : IDisposable
 {
     private static readonly TimeSpan AtOnce = TimeSpan.FromSeconds(1);
-    private static readonly string[] PathNames = ["HOUSE", "PATH", "OTHER", "FROM", "DAMAGED", "SCHEDULE", "FILE", "file", "folder"];
-    private static readonly string[] OtherNames = ["PAPER", "COMMAND", "SHELL", "LENGTH", "CONDUCTOR", "CURRENT", "name", "choice", "field=Header",
+    private static readonly string[] PathNames = ["HOUSE", "PATH", "OTHER", "FROM", "DAMAGED", "SCHEDULE", "FILE", "file", "FOLDER", "folder", "house"];
+    private static readonly string[] OtherNames = ["PAPER", "COMMAND", "SHELL", "LENGTH", "CONDUCTOR", "CURRENT", "name", "choice", "field=Header", "name=tag",
         "yyyy-mm-dd", "volts", "degrees", "number", "length", "language", "sheet", "A4|letter", "on|off", "inches|mm"];
 
     private static readonly string[] Sides = [".journal", ".lock", ".in-use", ".new", ".journal.new"];
@@ -33,6 +33,7 @@ public sealed class PathArgumentsTests : IDisposable
         _output = output;
         Environment.SetEnvironmentVariable("XDG_DATA_HOME", In("data"));
         VerbRun.Run("new", In("good"));
+        Directory.CreateDirectory(In("photos"));
         File.WriteAllText(In("history.jsonl"), VerbRun.Run("history", In("good.trimout")).Output);
         File.WriteAllText(In("good.csv"), "tag,width\nW01,30\n");
         File.WriteAllText(In("good.part.txt"), "trimout-part: 1\nkind: hub-type\nname: Hub\ndevices: 9\n");
@@ -94,8 +95,8 @@ public sealed class PathArgumentsTests : IDisposable
         var count = 0;
         foreach (var (verb, symbol) in Paths())
         {
-            // To write into a folder is what a folder is for.
-            if (NameOf(symbol) == "folder" && sort.StartsWith("folder", StringComparison.Ordinal))
+            // To write into a folder, or to read it, is what a folder is for.
+            if (string.Equals(NameOf(symbol), "folder", StringComparison.OrdinalIgnoreCase) && sort.StartsWith("folder", StringComparison.Ordinal))
                 continue;
             var path = Place(sort, In($"odd-{++count}.trimout"));
             var words = Words(verb, symbol, path);
@@ -196,6 +197,7 @@ public sealed class PathArgumentsTests : IDisposable
         "FROM" => In("history.jsonl"),
         "SCHEDULE" => In("good.csv"),
         "FILE" => In("good.part.txt"),
+        "FOLDER" => In("photos"),
         "PAPER" => "labels",
         _ => throw new ArgumentOutOfRangeException(nameof(name), name, "what is good for that?"),
     };

@@ -21,8 +21,8 @@ public sealed class OutputOverloaded : RunCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("output-overloaded", "Unit draws more than its output gives", Severity.Stop, Phase.RoughIn,
-        new Source(Source.MakersSheet, "larger of starting and running current <= per output; until it is landed, of the strongest panel of the house for a stop, " +
-            "of every one for a pass"));
+        new Source(Source.MakersSheet, "larger of starting and running current <= per output; until it is landed, of the strongest panel of the house for a "
+            + "stop, of every one for a pass"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
