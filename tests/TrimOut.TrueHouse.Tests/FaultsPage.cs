@@ -32,7 +32,7 @@ internal static class FaultsPage
             {Count(Hearing.Found)} are found in time in all of them, {Count(Hearing.Late)} late, {Count(Hearing.TooSoft)} by a caution where only a stop is
             loud enough, {Count(Hearing.InPart)} in some houses only, {Count(Hearing.Silent)} not yet; {Count(Hearing.Unseen)} are not to be seen from any
             fact that is recorded today. Faultless houses hear no stop and no caution from the sheets to the handover{falseAlarms}
-            The first 1,000 of them were walked in 2026-11.
+            The first 3,000 of them were walked in 2026-11, into service.
 
             ```sh
             # thousands of houses, and faults in hundreds of them
