@@ -98,7 +98,8 @@ public sealed class KitVerbTests : IDisposable
         File.WriteAllText(file, "trimout-part: 1\nkind: hub-type\nname: Hub\nedition: 09/2026\nheld-by: Ash\nheld-on: 2026-03-02\nheld-edition: 07/2025\n"
             + "devices: 7\n");
         var taken = _run.Run("kit-in", house, file);
-        Assert.Contains("The file says that its values were checked against another one: held-edition: 07/2025, and edition: 09/2026.", taken.Error,
+        Assert.Contains(
+            "The values of Hub count as not checked: they were checked against another one (held-edition: 07/2025, and edition: 09/2026).", taken.Error,
             StringComparison.Ordinal);
         Assert.DoesNotContain("with a ?", taken.Error, StringComparison.Ordinal);
     }
@@ -109,8 +110,8 @@ public sealed class KitVerbTests : IDisposable
         var (house, file) = (Path.Combine(_folder, "no-edition.trimout"), Path.Combine(_folder, "hub" + PartFolder.Ending));
         _run.Run("new", house);
         File.WriteAllText(file, "trimout-part: 1\nkind: hub-type\nname: Hub\nedition: 09/2026\nheld-by: Ash\nheld-on: 2026-03-02\ndevices: 7\n");
-        Assert.Contains("The file says that they were checked against no known edition: check again.", _run.Run("kit-in", house, file).Error,
-            StringComparison.Ordinal);
+        Assert.Contains("The values of Hub count as not checked: its file says against no known edition. Check again.",
+            _run.Run("kit-in", house, file).Error, StringComparison.Ordinal);
     }
 
     [Fact]
