@@ -106,6 +106,8 @@ internal sealed partial class Judge
         yield return ("conflicts", () => WithCode(VerbRun.Run("conflicts", _house)));
         yield return ("kit", () => WithCode(VerbRun.Run("kit", _house)));
         yield return ("people", () => WithCode(VerbRun.Run("people", _house)));
+        yield return ("hours", () => WithCode(VerbRun.Run("hours", _house)));
+        yield return ("photos", () => WithCode(VerbRun.Run("photos", _house)));
         yield return ("service", () => WithCode(VerbRun.Run("service", _house, "--date", Day)));
         yield return ("kit-out", () => WithCode(VerbRun.Run("kit-out", _house, "--kit", Path.Combine(_folder, "kit"))));
         yield return ("kit-in --try", () => Tried(VerbRun.Run("kit-in", _house, Beside("hub.part.txt", Part), "--try")));
