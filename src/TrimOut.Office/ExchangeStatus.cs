@@ -6,16 +6,16 @@ namespace TrimOut.Office;
 
 /// <summary>Where a house stands with the office, as far as this device knows without asking.</summary>
 /// <param name="Exchanged">When the two last exchanged everything; null where they never did.</param>
-/// <param name="NotYetThere">How many changes are not yet at the office.</param>
-public readonly record struct ExchangeStatus(DateTimeOffset? Exchanged, int NotYetThere)
+/// <param name="NotYetThere">The changes that are not yet at the office, in their order.</param>
+public sealed record ExchangeStatus(DateTimeOffset? Exchanged, IReadOnlyList<Change> NotYetThere)
 {
     /// <summary>The status of a house.</summary>
     /// <param name="mark">How far it was exchanged; null where it never was.</param>
     /// <param name="log">Its history.</param>
-    public static ExchangeStatus Of(ExchangeMark? mark, HouseLog log) => new(mark?.Exchanged, ExchangeMark.NotYetThere(mark, log).Count);
+    public static ExchangeStatus Of(ExchangeMark? mark, HouseLog log) => new(mark?.Exchanged, ExchangeMark.NotYetThere(mark, log));
 
     /// <summary>The status in one line.</summary>
     public string InWords =>
         (Exchanged is { } when ? string.Create(CultureInfo.InvariantCulture, $"Last exchanged {when:yyyy-MM-dd HH:mm}, ") : "Never exchanged, ")
-        + (NotYetThere == 0 ? "all changes are at the office." : $"{NumberText.Counted(NotYetThere, "change")} not yet at the office.");
+        + (NotYetThere.Count == 0 ? "all changes are at the office." : $"{NumberText.Counted(NotYetThere.Count, "change")} not yet at the office.");
 }

@@ -269,7 +269,7 @@ public class LoudTests
         var first = shell.Caused.Shown!.Check.Id;
         Put(Core.Facts.UnitFacts.DeliveredWidth, "W01", "35");
         Assert.NotEqual(first, shell.Caused.Shown!.Check.Id);
-        Assert.Contains("! STOP (1 older STOP stays; f fixes it, Esc: seen) W01: ", Seen(), StringComparison.Ordinal);
+        Assert.Contains("! STOP (1 older STOP stays; f fixes it, Esc: all seen) W01: ", Seen(), StringComparison.Ordinal);
         // One Esc says that all of them are seen, so that the next one leaves; the top line still counts them.
         shell.Press("esc");
         Assert.Null(shell.Caused.Shown);

@@ -78,7 +78,7 @@ internal sealed class ColumnMap
 
     /// <summary>The row that has most of the headers that were asked for, and then most cells of words: rows of windows have figures.</summary>
     private static int LikeliestHeader(IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named) =>
-        Enumerable.Range(0, Math.Min(rows.Count, RowsToLookAt)).MaxBy(at => (
+        Enumerable.Range(0, rows.Count).Where(at => !rows[at].IsBlank).Take(RowsToLookAt).MaxBy(at => (
             named.Values.Count(n => rows[at].Cells.Contains(n.Trim(), StringComparer.OrdinalIgnoreCase)),
             rows[at].Cells.Count(c => c.Length > 0 && !c.Any(char.IsAsciiDigit)),
             -at));

@@ -16,7 +16,7 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         [(ScheduleField.Kind, UnitFacts.Kind), (ScheduleField.LeadSide, UnitFacts.LeadSide), (ScheduleField.Power, UnitFacts.Power)];
 
     /// <summary>Details that are chosen of a few, by the beginning of a name too.</summary>
-    private static readonly Fact[] Chosen = [UnitFacts.Kind, UnitFacts.LeadSide, UnitFacts.Power, WindowFacts.Mount, WindowFacts.Reach];
+    private static readonly Fact[] Chosen = [.. UnitColumns.Select(c => c.Fact), WindowFacts.Mount, WindowFacts.Reach];
 
     private readonly House _house = log.House;
     private const int WordsOfNote = 3;

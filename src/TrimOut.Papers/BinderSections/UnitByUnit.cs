@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Plans.Photos;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Photos;
 using TrimOut.Papers.Writing;
@@ -23,17 +24,11 @@ internal static class UnitByUnit
         }
         to.Say(WindowElevation.Marks);
         to.Say(Beside([.. windows.Select(w => to.Drawing(w.Tag, WindowElevation.Describe(w), words => WindowElevation.InBook(w, words)))]));
-        PhotoPages.Write(to, data, [.. windows.SelectMany(PhotosOf)]);
+        PhotoPages.Write(to, data, windows.SelectMany(HousePhotos.Of).Select(p => (p.Of, (Inline)p.Of, p.Path)));
         var notes = windows.SelectMany(w => Of(w, WindowFacts.Note, UnitFacts.Note, RunFacts.Note)).ToList();
         if (notes.Count > 0)
             to.Heading(3, "Notes").Table(["Of", "Notes"], notes.Select(n => Row(n.Of, n.Said)));
     }
-
-    /// <summary>Pictures of a window, of each of its units and of their cables while the wall was open.</summary>
-    private static IEnumerable<(string About, Inline Of, string Path)> PhotosOf(Window window) =>
-        new[] { (window.Tag, window.Show(WindowFacts.Photo)) }
-            .Concat(window.Units.SelectMany(u => new[] { (u.Tag, u.Show(UnitFacts.Photo)), (u.Tag, u.Run?.Show(RunFacts.Photo) ?? "") }))
-            .Where(p => !string.IsNullOrWhiteSpace(p.Item2)).Distinct().Select(p => (p.Tag, (Inline)p.Tag, p.Item2));
 
     /// <summary>What was typed of a window, of each of its units and of their cables.</summary>
     private static IEnumerable<(string Of, Inline Said)> Of(Window window, Fact ofWindow, Fact ofUnit, Fact ofRun)

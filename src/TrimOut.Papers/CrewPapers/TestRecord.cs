@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Photos;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Photos;
 using TrimOut.Papers.Writing;
@@ -57,8 +58,7 @@ internal static class TestRecord
 
     private static void Pictures(MarkdownWriter to, PaperData data)
     {
-        var pictures = data.House.Runs.Select(r => (r.Name, (Inline)r.Name, r.Show(RunFacts.Photo)))
-            .Where(p => !string.IsNullOrWhiteSpace(p.Item3)).ToList();
+        var pictures = HousePhotos.Of(data.House).Where(p => p.Fact == RunFacts.Photo).Select(p => (p.Of, (Inline)p.Of, p.Path)).ToList();
         if (pictures.Count == 0)
             to.Say("None was noted.");
         PhotoPages.Write(to, data, pictures);

@@ -1,5 +1,5 @@
-using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Plans.Photos;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
@@ -19,12 +19,11 @@ internal static class PhotoPages
     /// <summary>Writes pictures in their order; nothing where there is none.</summary>
     /// <param name="to">The paper.</param>
     /// <param name="data">What it is written from.</param>
-    /// <param name="photos">What each is of, for its file's name and as it reads, and its path as it was typed.</param>
-    public static void Write(MarkdownWriter to, PaperData data, IReadOnlyList<(string About, Inline Of, string Path)> photos)
+    /// <param name="pictures">What each is of, for its file's name and as it reads, and its path as it was noted.</param>
+    public static void Write(MarkdownWriter to, PaperData data, IEnumerable<(string About, Inline Of, string Path)> pictures)
     {
         // One picture may show the walls of several units.
-        photos = [.. photos.SelectMany(p => PhotoPaths.Of(p.Path).Select(path => (p.About, p.Of, Path: path)))
-            .GroupBy(p => p.Path, StringComparer.Ordinal)
+        List<(string About, Inline Of, string Path)> photos = [.. pictures.Distinct().GroupBy(p => p.Path, StringComparer.Ordinal)
             .Select(g => (g.First().About, Join(", ", [.. g.Select(p => p.Of)]), g.Key))];
         if (photos.Count == 0)
             return;
@@ -66,8 +65,7 @@ internal static class PhotoPages
 
     /// <summary>Writes the pictures of punch items; nothing where there is none.</summary>
     public static void WritePunch(MarkdownWriter to, PaperData data, IEnumerable<PunchItem> items) => Write(to, data,
-        [.. items.Where(p => !string.IsNullOrWhiteSpace(p.Show(PunchFacts.Photo))).Select(p => ("punch",
-            p.About is { } about ? Ours($"{NameOf(data.House, about)}: {p.Name}") : p.Name, p.Show(PunchFacts.Photo)))]);
+        items.SelectMany(HousePhotos.Of, (p, photo) => ("punch", p.About is { } about ? Ours($"{NameOf(data.House, about)}: {p.Name}") : p.Name, photo.Path)));
 
     private static Inline Describe(Inline of, Photo photo) =>
         photo.TakenOn is { } day ? Ours($"Picture of {of}, taken on {day.OnPaper()}") : Ours($"Picture of {of}");

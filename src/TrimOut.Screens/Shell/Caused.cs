@@ -83,7 +83,7 @@ internal sealed record Caused(ImmutableArray<Finding> Findings, int Latest)
             others > 0 ? $"{NumberText.Plain(others)} more" : null,
             older > 0 ? $"{NumberText.Plain(older)} older {(AllStops(older) ? UnitCard.WordOf(Severity.Stop) + " " : "")}{(older == 1 ? "stays" : "stay")}"
                 : null,
-            typing ? null : severity == Severity.Stop ? "f fixes it, Esc: seen" : "f fixes it",
+            typing ? null : severity != Severity.Stop ? "f fixes it" : Findings.Length == 1 ? "f fixes it, Esc: seen" : "f fixes it, Esc: all seen",
         ];
         var said = string.Join("; ", beside.OfType<string>()) is { Length: > 0 } some ? $" ({some})" : "";
         var text = $"{(severity == Severity.Stop ? context.Glyphs.Stop + " " : "")}{UnitCard.WordOf(severity)}{said} " +

@@ -25,8 +25,8 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials)
             return null;
         if (_known is { } known && ReferenceEquals(known.Log, log))
             return known.Standing;
-        var mark = OfficePlace.MarkOf(_office, log);
-        var standing = new OfficeStanding(ExchangeStatus.Of(mark, log).InWords, ExchangeMark.NotYetThere(mark, log));
+        var status = ExchangeStatus.Of(OfficePlace.MarkOf(_office, log), log);
+        var standing = new OfficeStanding(status.InWords, status.NotYetThere);
         _known = new Known(log, standing);
         return standing;
     }

@@ -294,6 +294,16 @@ public class ScheduleImportTests
         Assert.Equal(Length.FromMillimetres(900), _job.House.FindTag("F1")!.RoughWidth);
     }
 
+    /// <summary>Nothing in it is like a header, and it does not begin with a row at all.</summary>
+    [Theory]
+    [InlineData(",,\n1,2,3\n4,5,6\n")]
+    [InlineData("\n\n1,2,3\n")]
+    public void AFileOfFiguresAloneIsRefusedOrShown(string csv)
+    {
+        Assert.Contains("The columns are: 1, 2, 3.", Plan(csv).Reason, StringComparison.Ordinal);
+        Assert.Equal(["1", "2", "3"], Plan(csv, ScheduleOptions.ByHeaders with { Unmapped = true }).Value.Unused.ToArray());
+    }
+
     [Fact]
     public void AFileWhoseTagsAreInNoKnownColumnIsShownWithItsColumnsToWhoeverCanSay()
     {

@@ -31,6 +31,6 @@ public class BackupTests(OfficeServer server) : IClassFixture<OfficeServer>
         Assert.Equal(house.Log.Names(), other.Log.Names());
         Assert.Equal(15, house.Log.Changes.Count);
         await Storms.EveryStepCutTests.Whole(desk, here.House, house.Log);
-        Assert.Equal(0, ExchangeStatus.Of(there, other.Log).NotYetThere);
+        Assert.Empty(ExchangeStatus.Of(there, other.Log).NotYetThere);
     }
 }

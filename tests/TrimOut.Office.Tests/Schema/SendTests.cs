@@ -71,9 +71,9 @@ public class SendTests(OfficeServer server) : IClassFixture<OfficeServer>
         var holed = Houses.Copy(HouseLog.Of(whole.Changes.Where((_, at) => at != 3)).Value);
         var van = await server.Enroll(Houses.Fresh("holed"));
         var mark = await van.Exchange(holed, null);
-        Assert.Equal(0, ExchangeStatus.Of(mark, holed.Log).NotYetThere);
+        Assert.Empty(ExchangeStatus.Of(mark, holed.Log).NotYetThere);
         Assert.True(holed.TakeIn(Merge.Of(holed.Log, whole).Value).Ok);
-        Assert.Equal(1, ExchangeStatus.Of(mark, holed.Log).NotYetThere);
+        Assert.Single(ExchangeStatus.Of(mark, holed.Log).NotYetThere);
         await van.Exchange(holed, mark);
         await Storms.EveryStepCutTests.Whole(van, mark.House, whole);
     }

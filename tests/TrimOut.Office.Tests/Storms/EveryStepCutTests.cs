@@ -35,7 +35,7 @@ public class EveryStepCutTests(OfficeServer server) : IClassFixture<OfficeServer
                 there = await desk.Exchange(other, there);
                 Assert.NotNull(other.Log.Find(note.Id));
                 Assert.Equal(house.Log.Names(), other.Log.Names());
-                Assert.Equal(0, ExchangeStatus.Of(here, house.Log).NotYetThere);
+                Assert.Empty(ExchangeStatus.Of(here, house.Log).NotYetThere);
                 if (!cut)
                     break;
                 cuts++;

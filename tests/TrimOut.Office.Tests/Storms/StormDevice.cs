@@ -45,7 +45,7 @@ internal sealed class StormDevice(Credentials office, int number, HouseLog begun
                 await Task.Delay(_chance.Next(100));
             }
             // An older copy of the house was put back, with everything in it that was sent: its device goes on under another name.
-            if (_chance.Next(20) == 0 && ExchangeStatus.Of(Mark, House.Log).NotYetThere == 0 && Mark is not null)
+            if (_chance.Next(20) == 0 && ExchangeStatus.Of(Mark, House.Log).NotYetThere.Count == 0 && Mark is not null)
                 House = Houses.Copy(HouseLog.Of(House.Log.Changes.Take(1 + _chance.Next(House.Log.Changes.Count))).Value, _clock);
         }
     }

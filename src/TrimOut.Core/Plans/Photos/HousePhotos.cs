@@ -25,15 +25,18 @@ public static class HousePhotos
     /// <summary>All of them, in walking order; punch items last.</summary>
     public static ImmutableArray<HousePhoto> Of(House house) =>
     [
-        .. house.Windows.SelectMany(OfWindow),
-        .. house.PunchItems.SelectMany(p => Named(p.Name, p.Item, PunchFacts.Photo)),
+        .. house.Windows.SelectMany(Of), .. house.PunchItems.SelectMany(Of),
     ];
+
+    /// <summary>Those of a window, of each of its units, and of their cables while the wall was open.</summary>
+    public static IEnumerable<HousePhoto> Of(Window window) =>
+        Named(window.Tag, window.Item, WindowFacts.Photo).Concat(window.Units.SelectMany(OfUnit));
+
+    /// <summary>Those of a punch item.</summary>
+    public static IEnumerable<HousePhoto> Of(PunchItem item) => Named(item.Name, item.Item, PunchFacts.Photo);
 
     /// <summary>Those of one unit: of its window, of itself, and of its cable while the wall was open.</summary>
     public static ImmutableArray<HousePhoto> Of(Unit unit) => [.. Named(unit.Window.Tag, unit.Window.Item, WindowFacts.Photo), .. OfUnit(unit)];
-
-    private static IEnumerable<HousePhoto> OfWindow(Window window) =>
-        Named(window.Tag, window.Item, WindowFacts.Photo).Concat(window.Units.SelectMany(OfUnit));
 
     private static IEnumerable<HousePhoto> OfUnit(Unit unit) => Named(unit.Tag, unit.Item, UnitFacts.Photo)
         .Concat(unit.CableThatIsThere is { } run ? Named(unit.Tag, run, RunFacts.Photo) : []);

@@ -18,7 +18,7 @@ internal static class StatusVerb
             var log = look.At(parsed.GetRequiredValue(path));
             var status = ExchangeStatus.Of(OfficePlace.MarkOf(office, log), log);
             Console.Out.WriteLine(status.InWords);
-            return look.End(status.NotYetThere == 0 ? ExitCode.Fine : ExitCode.OpenStops);
+            return look.End(status.NotYetThere.Count == 0 ? ExitCode.Fine : ExitCode.OpenStops);
         });
         return verb;
     }
