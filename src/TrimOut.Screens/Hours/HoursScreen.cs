@@ -16,8 +16,10 @@ internal sealed record HoursScreen(int Selected, ImmutableArray<PhaseHours> Phas
 {
     private const string Unknown = "-";
     private const int First = 4;
-    private static readonly int[] Columns = [1, 15, 23, 31, 42, 50, 59];
-    private static readonly string[] Heads = ["Phase", "Typed", "Visits", "By marks", "Units", "A unit", "Likely"];
+
+    /// <summary>The columns: their heads, where they begin, and for figures, which end below each other, how wide they are.</summary>
+    private static readonly (string Head, int At, int? Cells)[] Columns =
+        [("Phase", 1, null), ("Typed", 15, 7), ("Visits", 23, 7), ("By marks", 31, 8), ("Units", 40, 7), ("A unit", 48, 7), ("Likely", 58, null)];
 
     public string Title => "Hours";
 
@@ -31,29 +33,40 @@ internal sealed record HoursScreen(int Selected, ImmutableArray<PhaseHours> Phas
 
     public IScreen Fit(ScreenContext context) => this with { Phases = PhaseHours.Of(context.Log, context.Steps) };
 
-    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => Phases.Select(Cells).Prepend(Heads);
+    public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => Phases.Select(Cells).Prepend([.. Columns.Select(c => c.Head)]);
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
         area.PutFit(1, 0, area.Width - 1, "Hours of all people. Typed ones count first, then visits, then marks.", Tone.Dim);
         area.PutFit(1, 1, area.Width - 1, "Marks say the least it was: a gap of 30 minutes or more is no work.", Tone.Dim);
-        foreach (var (x, head) in Columns.Zip(Heads))
-            area.Put(x, First - 1, head, Tone.Heading);
+        PutRow(area, First - 1, [.. Columns.Select(c => c.Head)], Tone.Heading);
         foreach (var (y, at) in Paging.Rows(area.Rows(First, area.Height - First - 2), Phases.Length, Selected, at => this with { Selected = at }))
         {
             var tone = at == Selected ? Tone.Selected : Phases[at].Counted is null ? Tone.Dim : Tone.Text;
             area.PutFit(0, First + y, area.Width, "", tone);
-            foreach (var (x, cell) in Columns.Zip(Cells(Phases[at])))
-                area.Put(x, First + y, cell, tone);
+            PutRow(area, First + y, Cells(Phases[at]), tone);
         }
         area.PutWrapped(1, First + Phases.Length + 1, 3, Below(), Tone.Dim);
     }
 
+    private static void PutRow(Area area, int y, IReadOnlyList<string> cells, Tone tone)
+    {
+        foreach (var ((_, x, wide), cell) in Columns.Zip(cells))
+        {
+            if (wide is { } most)
+                area.PutFigure(x, y, most, cell, tone);
+            else
+                area.Put(x, y, cell, tone);
+        }
+    }
+
     private IReadOnlyList<string> Cells(PhaseHours phase) =>
     [
-        phase.Phase.Full(), Shown(phase.Typed), Shown(phase.OfVisits), phase.Marked > 0 ? Shown(phase.Marked) : Unknown,
-        string.Create(CultureInfo.InvariantCulture, $"{phase.Through}/{phase.Units}"), Shown(phase.PerUnit), Likely(phase),
+        phase.Phase.Full(), Figure(phase.Typed), Figure(phase.OfVisits), Figure(phase.Marked > 0 ? phase.Marked : null),
+        string.Create(CultureInfo.InvariantCulture, $"{phase.Through}/{phase.Units}"), Figure(phase.PerUnit), Likely(phase),
     ];
+
+    private static string Figure(decimal? hours) => hours?.ToString("0.00", CultureInfo.InvariantCulture) ?? Unknown;
 
     private string Likely(PhaseHours phase) => HourEstimate.Of([phase], Elsewhere) is [var likely]
         ? $"{Shown(likely.Hours)}{(likely.Rate.Houses > 1 ? $" ({Shown(likely.Least)} to {Shown(likely.Most)})" : "")}" : Unknown;

@@ -31,13 +31,12 @@ internal static class TopLine
         var stop = stops == 0 ? "" : $"{FindingSigns.Counted(context.Glyphs.Stop, stops)} {(stops == 1 ? "stop" : "stops")}";
         var house = shell.Open is null ? "" : context.House.Name;
         var waiting = shell.Open is null ? ["", "", "", ""] : WaitingLine.Shorter(context.Report, PhaseOf(shell.Screen), context.Head.Next?.Step.Phase);
-
         var title = TextWidth.Fit($"{context.Glyphs.Arrow} {shell.Screen.Title}", Math.Max(0, all.Width - Wide(stop, saved, waiting[3]) - 3));
 
         (string Program, string House, string Waiting, string File)[] ways =
         [
             (Program, house, waiting[0], file), (Program, house, waiting[1], file), (Program, house, waiting[1], ""), ("", house, waiting[1], ""),
-            ("", house, waiting[2], ""), ("", "", waiting[2], ""), ("", "", waiting[3], ""),
+            ("", house, waiting[2], ""), ("", "", waiting[2], ""), ("", house, waiting[3], ""), ("", "", waiting[3], ""),
         ];
         var shown = ways.FirstOrDefault(w => Wide(w.Program, w.House, title, stop, w.Waiting, saved + w.File) <= all.Width, ways[^1]);
         // A long name gives way before what waits does.

@@ -34,7 +34,7 @@ internal static class OfficePlace
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
-            throw new OfficeException(OfficeFault.NoCredentials, File.Exists(file) ? PlainFile.WhyNotRead(file, failed)
+            throw new OfficeException(OfficeFault.NoCredentials, Path.Exists(file) ? PlainFile.WhyNotRead(file, failed)
                 : $"This machine is not enrolled at an office: there is no {file}. The office makes that file: trimout office enroll", failed);
         }
         var read = Office.Credentials.Read(text);
