@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 
 namespace TrimOut.Core.Decisions;
 
@@ -16,7 +17,7 @@ public sealed record Conflict(Item Item, string About, ImmutableArray<ConflictWa
 
     /// <summary>A detail to which two laptops gave different values.</summary>
     public static Conflict Of(Disagreement disagreement, House house) => new(disagreement.Item,
-        $"{house.NameOf(disagreement.Item)}: {disagreement.Fact.Label}:",
+        $"{house.NameOf(disagreement.Item)}: {Label(disagreement, house)}:",
         [.. disagreement.Heads.Select(h => new ConflictWay(disagreement.Show(h, house), ChooseValue.Of(house, disagreement, h)))]);
 
     /// <summary>An item that one laptop removed while another went on with it.</summary>
@@ -26,6 +27,12 @@ public sealed record Conflict(Item Item, string About, ImmutableArray<ConflictWa
         return new(removal.Item, $"{house.NameOf(removal.Item)}: {removal.Show(house)}",
             [new(away, RemoveItems.Settle(house, removal, back: false)), new(back, RemoveItems.Settle(house, removal, back: true))]);
     }
+
+    /// <summary>What the detail is called: a step by its own name, what is noted of several things with the one that it is of.</summary>
+    private static string Label(Disagreement of, House house) => of.Key is not { } key ? of.Fact.Label
+        : StepList.Find(key) is { } step && step.Field == of.Fact.Field(key) ? step.Label
+        : house.Find(key) is { } item ? $"{of.Fact.Label}, {house.NameOf(item)}"
+        : of.Fact.Label;
 }
 
 /// <summary>One way out of a conflict.</summary>

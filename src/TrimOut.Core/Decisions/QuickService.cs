@@ -90,7 +90,7 @@ public static class QuickService
         if (who.Length > 0)
             all = ServiceFacts.By.ReadTyped(who, house).Then<ServiceSaid>(stored => said with { By = stored });
         foreach (var part in parts)
-            all = all.Then(so => With(house, so, part));
+            all = all.Then(so => ServiceWords.Refuse(part) is { } unclear ? unclear : With(house, so, part));
         return all;
     }
 

@@ -41,7 +41,10 @@ public static class RecordService
         if (Refuse(house, about, said) is { } refusal)
             return refusal;
         var (did, day) = (ServiceFacts.Kind.Show(said.Kind, house), ServiceFacts.On.Show(said.On, house));
-        var again = AskedAgain.By(house, about, said.Kind).Where(a => a.Step.Id != "serial-noted" || said.NewSerial is null).ToList();
+        var since = Service.Replacements(house, about).FirstOrDefault(s => s.On > said.On);
+        // What was replaced once more since was hung, paired and set since: nothing of the earlier one is left to be done.
+        var again = since is not null ? []
+            : AskedAgain.By(house, about, said.Kind).Where(a => a.Step.Id != "serial-noted" || said.NewSerial is null).ToList();
         var draft = new Draft($"{(about.Kind == ItemKind.House ? "" : house.NameOf(about) + " ")}{did} on {day}{Asking(again)}")
             .New(ItemKind.Service, about.Id, out var id)
             .Put(id, ServiceFacts.Kind, said.Kind)
@@ -52,9 +55,10 @@ public static class RecordService
             .PutIf(id, ServiceFacts.Outcome, said.Outcome);
         if (about.Kind == ItemKind.Unit && said.Kind == ServiceKind.Replaced)
         {
-            draft = draft.PutIf(id, ServiceFacts.OldSerial, about.Get(UnitFacts.Serial));
-            if (said.NewSerial is not null || about.Latest(UnitFacts.Serial)?.Stored is not null)
-                draft = draft.PutStored(about.Id, UnitFacts.Serial.Name, said.NewSerial);
+            draft = draft.PutIf(id, ServiceFacts.OldSerial, since is not null ? since.TakenOff : about.Get(UnitFacts.Serial))
+                .PutIf(id, ServiceFacts.NewSerial, said.NewSerial);
+            if (since is null)
+                draft = WithSerialOfNow(draft, house, about, said.NewSerial);
         }
         foreach (var (subject, step) in again)
         {
@@ -67,6 +71,21 @@ public static class RecordService
         }
         return draft;
     }
+
+    /// <summary>The change that takes a record out of the house; the unit has again the serial that it had before, where it is that of this record now.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="service">The record.</param>
+    public static Result<Draft> Remove(House house, Service service) => RemoveItems.Remove(house, service.Item).Then<Draft>(draft =>
+        SerialAfterRemoval(service) is (var unit, var serial)
+            ? draft.PutStored(unit.Id, UnitFacts.Serial.Name, serial)
+                with { What = $"{draft.What}; {UnitFacts.Serial.Label.ToLowerInvariant()} of {house.NameOf(unit)} {serial ?? "to be read again"}" }
+            : draft);
+
+    /// <summary>The serial that a unit has once a record is removed, null for none that is known; nothing where the record leaves it alone.</summary>
+    /// <param name="service">The record.</param>
+    public static (Item Unit, string? Serial)? SerialAfterRemoval(Service service) =>
+        service is { ReplacesUnit: true, About: { } unit } && Service.Replacements(service.House, unit)[^1].Id == service.Id
+            && unit.Get(UnitFacts.Serial) is { } now && SameName.Comparer.Equals(service.NewSerial ?? "", now) ? (unit, service.TakenOff) : null;
 
     /// <summary>Which kinds of service something can have.</summary>
     public static bool CanBe(Item about, ServiceKind kind) => (about.Kind, kind) switch
@@ -98,9 +117,25 @@ public static class RecordService
             return null;
         return about.Kind != ItemKind.Unit || said.Kind != ServiceKind.Replaced
             ? new Refusal("Only a unit that was replaced has another serial: write it into the cause where it is that of a part.")
-            : SameName.Comparer.Equals(about.Get(UnitFacts.Serial) ?? "", serial)
+            : Service.Replacements(house, about).FirstOrDefault(s => s.On > said.On) is { } since
+            ? Taken(since.TakenOff) ? new Refusal($"{serial} is the serial of the unit that was taken off. Read the one that was put in, or leave it out.")
+                : Taken(about.Get(UnitFacts.Serial)) ? new Refusal(
+                    $"{serial} is the serial of the unit that hangs there now ({house.NameOf(since.Item)}): see which one was put in earlier, or leave it out.")
+                : null
+            : Taken(about.Get(UnitFacts.Serial))
                 ? new Refusal($"{serial} is the serial of the unit that was taken off. Read the one that hangs there now, or leave it out until somebody does.")
                 : null;
+
+        bool Taken(string? before) => SameName.Comparer.Equals(before ?? "", serial);
+    }
+
+    /// <summary>Puts the serial of the unit that hangs there from now on, and notes at the replacement before which one that had put in.</summary>
+    private static Draft WithSerialOfNow(Draft draft, House house, Item unit, string? serial)
+    {
+        if (unit.Get(UnitFacts.Serial) is { } now && Service.Replacements(house, unit) is [.., var last] && last.NewSerial == now
+            && last.Item.Get(ServiceFacts.NewSerial) != now)
+            draft = draft.Put(last.Id, ServiceFacts.NewSerial, now);
+        return serial is not null || unit.Latest(UnitFacts.Serial)?.Stored is not null ? draft.PutStored(unit.Id, UnitFacts.Serial.Name, serial) : draft;
     }
 
     /// <summary>What is asked again, for the history.</summary>

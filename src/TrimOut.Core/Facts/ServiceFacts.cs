@@ -13,9 +13,11 @@ public static class ServiceFacts
     public static readonly Fact<string> By = Of.Text("by", "Done by", "Who did it.");
     public static readonly Fact<string> Cause = Of.Text("cause", "Cause", "What was wrong, or why it was done.", null, Declare.Note);
     public static readonly Fact<string> OldSerial = Of.Text("old-serial", "Serial taken off", "The serial number of what was taken off.", null, 60);
+    public static readonly Fact<string> NewSerial = Of.Text("new-serial", "Serial put in",
+        "The serial number of what was put in its place, as it was read on that day; of the one that hangs there now the unit says it.", null, 60);
     public static readonly Fact<string> Claim = Of.Evidence("claim", "Warranty claim", "The number under which the maker keeps the claim.", null, 60);
     public static readonly Fact<ClaimOutcome> Outcome = Of.Choice<ClaimOutcome>("outcome", "Claim came to",
         "What became of the claim; blank while it is open.");
 
-    internal static readonly Fact[] All = [Kind, On, By, Cause, OldSerial, Claim, Outcome];
+    internal static readonly Fact[] All = [Kind, On, By, Cause, OldSerial, NewSerial, Claim, Outcome];
 }

@@ -66,6 +66,22 @@ public sealed class Item
         return _others.TryGetValue(field, out var heads) ? heads[^1] : null;
     }
 
+    /// <summary>The same, and whether two devices disagree about it.</summary>
+    internal Head? Latest(string field, out bool several)
+    {
+        var slot = FieldSlots.Of(Kind).Find(field);
+        if (slot >= 0)
+        {
+            several = _slots[slot] is Head[];
+            return At(slot);
+        }
+        if (ReadRecorder.IsOn)
+            ReadRecorder.Note(ReadKey.Field(this, field));
+        var heads = _others.GetValueOrDefault(field);
+        several = heads is { Length: > 1 };
+        return heads?[^1];
+    }
+
     /// <summary>The value that is shown for a fact, or null.</summary>
     public Head? Latest(Fact fact) => fact.Subject == Kind && !fact.IsKeyed ? At(fact.Slot) : Latest(fact.Name);
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 
 namespace TrimOut.Core.Houses;
@@ -21,14 +22,48 @@ public sealed class Service(House house, Item item) : Subject(house, item)
     public bool ClaimIsOpen => Claim is not null && Item.Get(ServiceFacts.Outcome) is null;
 
     /// <summary>
-    /// The serial of what was put in its place: what the next one took off, or what the unit has now; null where nothing was replaced or nobody read it.
+    /// The serial of what was put in its place; null where nothing was replaced or nobody read it. Of the unit that hangs there now the unit says it, for there
+    /// it is put right; of one that was replaced since, what was noted then, or what the next one took off.
     /// </summary>
-    public string? NewSerial => Kind != ServiceKind.Replaced || About is not { Kind: ItemKind.Unit } unit ? null
-        : Of(House, unit).SkipWhile(s => s.Id != Id).Skip(1).FirstOrDefault(s => s.Kind == ServiceKind.Replaced) is { } next
-            ? next.Item.Get(ServiceFacts.OldSerial)
-            : unit.Get(UnitFacts.Serial);
+    public string? NewSerial
+    {
+        get
+        {
+            if (!ReplacesUnit || About is not { } unit)
+                return null;
+            var (all, noted) = (Replacements(House, unit), Item.Get(ServiceFacts.NewSerial));
+            if (all.SkipWhile(s => s.Id != Id).Skip(1).FirstOrDefault() is { } next)
+                return noted ?? (SameSerial(next.Item.Get(ServiceFacts.OldSerial), Item.Get(ServiceFacts.OldSerial)) ? null
+                    : next.Item.Get(ServiceFacts.OldSerial));
+            var now = unit.Get(UnitFacts.Serial);
+            // Two laptops replaced it, and the unit shows the serial of the one that was taken off since.
+            return noted is not null && all.Any(s => s.Id != Id && SameSerial(s.Item.Get(ServiceFacts.NewSerial), now)) ? noted : now;
+        }
+    }
+
+    /// <summary>
+    /// The serial of what was taken off; null where nobody noted it. Days decide, not the order in which records were written: it is what the replacement before
+    /// put in, where that is known.
+    /// </summary>
+    public string? TakenOff
+    {
+        get
+        {
+            var noted = Item.Get(ServiceFacts.OldSerial);
+            return !ReplacesUnit || About is not { } unit || Replacements(House, unit).TakeWhile(s => s.Id != Id).LastOrDefault() is not { } before ? noted
+                : before.Item.Get(ServiceFacts.NewSerial) ?? (SameSerial(noted, before.Item.Get(ServiceFacts.OldSerial)) ? null : noted);
+        }
+    }
+
+    /// <summary>Whether it put another unit in the place of one.</summary>
+    public bool ReplacesUnit => Kind == ServiceKind.Replaced && About?.Kind == ItemKind.Unit;
+
+    /// <summary>The replacements of one thing, by their day.</summary>
+    internal static ImmutableArray<Service> Replacements(House house, Item about) => [.. Of(house, about).Where(s => s.Kind == ServiceKind.Replaced)];
 
     /// <summary>All that was done to one thing, by its day.</summary>
     public static IEnumerable<Service> Of(House house, Item about) =>
         house.Under(about, ItemKind.Service).Select(i => new Service(house, i)).OrderBy(s => s.On ?? DateOnly.MaxValue);
+
+    private static bool SameSerial(string? one, string? other) => one is not null && other is not null && SameName.Comparer.Equals(one.Trim(), other.Trim());
 }

@@ -39,17 +39,29 @@ public static class AskedAgain
     public static IEnumerable<(Subject Subject, Step Step)> By(House house, Item about, ServiceKind kind) =>
         from of in Wanted(house, about, kind)
         from step in StepList.All
-        where step.Subject == of.Subject.Item.Kind && of.Steps.Contains(step.Id) && of.Subject.MarkOf(step) is { NotNeededBecause: null }
+        where step.Subject == of.Subject.Item.Kind && of.Steps.Contains(step.Id)
+            // What waits since an earlier service waits since this one: nobody does it twice.
+            && (of.Subject.MarkOf(step) is { NotNeededBecause: null } || Since(of.Subject, step) is not null)
         select (of.Subject, step);
 
     /// <summary>The evidence of a step that was of what is gone, and is read or seen once more.</summary>
     public static IEnumerable<Fact> ReadAgain(Step step) => step.Evidence.Where(f => !Stays.Contains(f));
 
-    /// <summary>The service since which an open step waits; null for a step that is done, or that was open before.</summary>
-    public static Service? Since(Subject subject, Step step) =>
-        subject.MarkOf(step) is null && subject.Item.Latest(Field(step)) is { Stored: { } id } && subject.House.Find(id) is { Removed: false } service
-            ? new Service(subject.House, service)
-            : null;
+    /// <summary>The service since which an open step waits, of several the last by its day; null for a step that is done, or that was open before.</summary>
+    public static Service? Since(Subject subject, Step step)
+    {
+        if (subject.MarkOf(step) is not null || subject.Item.Latest(Field(step), out var several) is not { } asked)
+            return null;
+        return (several ? subject.Item.Heads(Field(step)) : [asked]).Select(h => h.Stored is { } id ? subject.House.Find(id) : null)
+            .Where(i => i is { Removed: false }).Select(i => new Service(subject.House, i!)).MaxBy(s => s.On ?? DateOnly.MinValue);
+    }
+
+    /// <summary>
+    /// Whether one laptop took a mark back because something was replaced, while another one, that did not know of it, marked the step: what was done to the
+    /// unit before says nothing of the one that hangs there now. Until somebody settles which is so, the step is open.
+    /// </summary>
+    internal static bool IsTakenBack(Item item, Step step) => item.Heads(Field(step)) is var asked
+        && item.Heads(step.Field).Any(h => h.Stored is null && asked.Any(a => a.Id == h.Id));
 
     /// <summary>The steps that wait since something was replaced, with whose step each is.</summary>
     public static IEnumerable<(Subject Subject, Step Step, Service Since)> Waiting(House house) => !house.ItemsOf(ItemKind.Service).Any() ? []

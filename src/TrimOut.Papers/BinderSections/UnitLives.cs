@@ -23,16 +23,16 @@ internal static class UnitLives
     {
         var house = data.House;
         var name = services[0].About is { } about ? NameOf(house, about) : Dash;
-        if (services.Find(s => s.Kind == ServiceKind.Replaced) is { About.Kind: ItemKind.Unit } first)
+        if (services.Find(s => s.ReplacesUnit) is { } first)
         {
             yield return Row(name, new JobItself(house).DayOrNotYet(HouseFacts.AcceptedOn, data.Date), Ours("handed over"), Dash, Dash, Dash,
-                first.Item.Get(ServiceFacts.OldSerial).OrDash(), Dash, Dash);
+                first.TakenOff.OrDash(), Dash, Dash);
         }
         foreach (var service in services)
         {
             yield return Row(name, service.DayOrNotYet(ServiceFacts.On, data.Date), service.Entry(ServiceFacts.Kind), service.Entry(ServiceFacts.By),
-                service.Entry(ServiceFacts.Cause), service.Entry(ServiceFacts.OldSerial),
-                service is { Kind: ServiceKind.Replaced, About.Kind: ItemKind.Unit } ? service.NewSerial is { } serial ? serial : NotYet : Dash,
+                service.Entry(ServiceFacts.Cause), service.TakenOff.OrDash(),
+                service.ReplacesUnit ? service.NewSerial is { } serial ? serial : NotYet : Dash,
                 service.Entry(ServiceFacts.Claim), service.ClaimIsOpen ? NotYet : service.Entry(ServiceFacts.Outcome));
         }
     }

@@ -1,5 +1,7 @@
 using System.Text.RegularExpressions;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Plans.Photos;
 
 namespace TrimOut.Papers.Labels;
 
@@ -9,7 +11,15 @@ namespace TrimOut.Papers.Labels;
 internal sealed partial record CableEnd(HomeRun Run, bool AtWindow)
 {
     /// <summary>Both ends of every run, in walking order.</summary>
-    public static IEnumerable<CableEnd> AllOf(House house) => house.Runs.SelectMany(r => new[] { new CableEnd(r, true), new CableEnd(r, false) });
+    /// <param name="log">The house with its history.</param>
+    public static IEnumerable<CableEnd> AllOf(HouseLog log)
+    {
+        var mark = HouseMark.Of(log);
+        return log.House.Runs.SelectMany(r => new[] { new CableEnd(r, true) { House = mark }, new CableEnd(r, false) { House = mark } });
+    }
+
+    /// <summary>The mark of the house that it is in; null where none is known.</summary>
+    public string? House { get; init; }
 
     /// <summary>Where it is.</summary>
     public string Where => AtWindow ? "window" : "panel";
@@ -18,12 +28,13 @@ internal sealed partial record CableEnd(HomeRun Run, bool AtWindow)
     public string Label => (AtWindow ? Run.LabelAtWindow : Run.LabelAtPanel)
         ?? (Run is { Panel: { } panel, Output: { } output } ? $"{panel.Name}.{output} {Run.Name}" : Run.Name);
 
-    /// <summary>What its code holds: unit, end and label.</summary>
-    public string Code => $"{Run.Name};{Where};{Label}";
+    /// <summary>What its code holds: unit, end, label and the mark of the house.</summary>
+    public string Code => $"{Run.Name};{Where};{Label}{(House is null ? "" : $";~{House}")}";
 
-    /// <summary>The tag of the unit by the code of a label; null for a code that is none of ours.</summary>
-    public static string? TagIn(string code) => CodeOfLabel().Match(code) is { Success: true } label ? label.Groups[1].Value : null;
+    /// <summary>What the code of a label says; null for a code that is none of ours. Labels of earlier editions say no house.</summary>
+    public static SeenLabel? Read(string code) => CodeOfLabel().Match(code) is { Success: true } label
+        ? new SeenLabel(label.Groups["tag"].Value, label.Groups["house"] is { Success: true } house ? house.Value : null) : null;
 
-    [GeneratedRegex("^(.+?);(?:window|panel);", RegexOptions.Singleline)]
+    [GeneratedRegex("^(?<tag>.+?);(?:window|panel);(?:.*;~(?<house>[0-9a-z]{4})$)?", RegexOptions.Singleline)]
     private static partial Regex CodeOfLabel();
 }

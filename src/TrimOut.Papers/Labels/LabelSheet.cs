@@ -20,7 +20,7 @@ internal static class LabelSheet
     private static void How(MarkdownWriter to, PaperData data) => to.List(
         Ours("The same words on both ends, and in the house file: as in ANSI/TIA-606, one identifier per cable."),
         Ours("One label within a hand's breadth of each end, a second one where the cable comes out of the wall."),
-        Ours("The code holds the unit, the end and the label, with a semicolon between them."),
+        Ours("The code holds the unit, the end, the label and a mark of this house, with a semicolon between them."),
         Ours($"The sheets below are {SheetsOf(data)}, with {data.Labels.Rows} rows of {data.Labels.Columns}."));
 
     private static Inline SheetsOf(PaperData data) => Ours((data.Labels.IsLetter, data.Labels.CutOut) switch
@@ -35,14 +35,14 @@ internal static class LabelSheet
     {
         to.Say("The first of the next pages is a test print: print it alone, on plain paper, at 100 %. Then print the pages behind it, on the labels.");
         to.Draw("test", LabelSheetDrawing.DescribeTest(data.Labels), words => LabelSheetDrawing.Test(data.Labels, words));
-        foreach (var sheet in CableEnd.AllOf(data.House).Chunk(data.Labels.OnASheet))
+        foreach (var sheet in CableEnd.AllOf(data.Log).Chunk(data.Labels.OnASheet))
             to.Draw("labels", LabelSheetDrawing.Describe(sheet), words => LabelSheetDrawing.Of(sheet, data.Labels, words));
         if (data.House.Runs.IsEmpty)
             to.Say("No home runs yet.");
     }
 
     private static void List(MarkdownWriter to, PaperData data) => to.Table(["Unit", "Room", "End", "Label", "Panel", "Output", "Stuck on"],
-        CableEnd.AllOf(data.House).Select(e => Row(
+        CableEnd.AllOf(data.Log).Select(e => Row(
             e.Run.Name, (e.Run.Unit.Window.Room?.FullName).OrDash(), Ours(e.Where), e.Label, (e.Run.Panel?.Name).OrDash(), e.Run.Output is { } output
                 ? Number(output)
                 : Dash, Box)),
@@ -51,7 +51,7 @@ internal static class LabelSheet
     private static SheetTable MakeTable(PaperData data)
     {
         var table = new SheetTable("Cable labels", "unit", "room", "end", "label", "panel", "output", "cable", "code");
-        foreach (var end in CableEnd.AllOf(data.House))
+        foreach (var end in CableEnd.AllOf(data.Log))
         {
             table.Row(end.Run.Name, end.Run.Unit.Window.Room?.FullName ?? "", end.Where, end.Label, end.Run.Panel?.Name ?? "",
                 end.Run.Output is { } output ? output : "", end.Run.Cable?.Name ?? "", end.Code);

@@ -46,7 +46,7 @@ internal sealed record HoursScreen(int Selected, ImmutableArray<PhaseHours> Phas
             area.PutFit(0, First + y, area.Width, "", tone);
             PutRow(area, First + y, Cells(Phases[at]), tone);
         }
-        area.PutWrapped(1, First + Phases.Length + 1, 3, Below(), Tone.Dim);
+        area.PutWrapped(1, First + Phases.Length + 1, 3, SomeVisits() + Below(), Tone.Dim);
     }
 
     private static void PutRow(Area area, int y, IReadOnlyList<string> cells, Tone tone)
@@ -62,7 +62,8 @@ internal sealed record HoursScreen(int Selected, ImmutableArray<PhaseHours> Phas
 
     private IReadOnlyList<string> Cells(PhaseHours phase) =>
     [
-        phase.Phase.Full(), Figure(phase.Typed), Figure(phase.OfVisits), Figure(phase.Marked > 0 ? phase.Marked : null),
+        phase.Phase.Full(), Figure(phase.Typed),
+        $"{Figure(phase.OfVisits)}{(phase is { OfVisits: not null, VisitsWithout: > 0 } ? "+" : "")}", Figure(phase.Marked > 0 ? phase.Marked : null),
         string.Create(CultureInfo.InvariantCulture, $"{phase.Through}/{phase.Units}"), Figure(phase.PerUnit), Likely(phase),
     ];
 
@@ -70,6 +71,9 @@ internal sealed record HoursScreen(int Selected, ImmutableArray<PhaseHours> Phas
 
     private string Likely(PhaseHours phase) => HourEstimate.Of([phase], Elsewhere) is [var likely]
         ? $"{Shown(likely.Hours)}{(likely.Rate.Houses > 1 ? $" ({Shown(likely.Least)} to {Shown(likely.Most)})" : "")}" : Unknown;
+
+    private string SomeVisits() => Phases[Selected] is not { OfVisits: not null, VisitsWithout: > 0 and var without } ? ""
+        : $"{NumberText.Counted(without, "visit")} of this phase {(without == 1 ? "has" : "have")} no hours: it took at least so many. ";
 
     private string Below() => Elsewhere.IsEmpty
         ? "No other house that you opened has hours for a phase that it is through: what is likely can't be said."

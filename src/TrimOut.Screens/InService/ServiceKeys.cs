@@ -24,7 +24,7 @@ internal static class ServiceKeys
         new KeyAction<ServiceScreen>("n", "New service",
             "Records by one line what was done, to what, when and by whom; the steps that are to be done again are asked for, and nothing else.",
             (s, context) => Transition.Type(s, New(s, context))),
-        new KeyAction<ServiceScreen>("X", "Remove", "Takes the record out of the house; steps that were asked again stay to be done.", AskRemove)
+        new KeyAction<ServiceScreen>("X", "Remove", "Takes the record out of the house; steps that were asked again stay to be done. The unit has its serial from before again.", AskRemove)
             { Disabled = NoRow, OnBar = false },
         Filtering.Key<ServiceScreen>("rows", "tag, what was done, who, cause, serial, claim"),
         .. Moves.Through<ServiceScreen>("row", (s, context, by) => s.Moved(context, by)),
@@ -54,11 +54,14 @@ internal static class ServiceKeys
         RowId = context.Log.Changes[^1].Edits.OfType<Edit.Add>().FirstOrDefault()?.Item,
     }).Fit(context));
 
+    private static string Serial(Service service) => RecordService.SerialAfterRemoval(service) is not (var unit, var before) ? ""
+        : $" {service.House.NameOf(unit)} has {(before is null ? "no serial then, to be read again" : $"the serial {before} again")}.";
+
     private static Transition AskRemove(ServiceScreen s, ScreenContext context)
     {
         var service = s.Current(context)!;
         return new Transition(s, new Ask.Confirm(
-            $"Remove {service.Name}? What it asked again stays to be done. X removes it (undo brings it back), any other key keeps it.", "X",
-            Transition.Save(s, RemoveItems.Remove(context.House, service.Item))));
+            $"Remove {service.Name}? What it asked again stays to be done.{Serial(service)} X removes it (undo brings it back), any other key keeps it.", "X",
+            Transition.Save(s, RecordService.Remove(context.House, service))));
     }
 }

@@ -15,7 +15,7 @@ internal sealed record ServiceRow(string Id, string Text, bool Presses, Service?
 {
     /// <summary>What a filter looks through.</summary>
     public string Sought => Done is not { } done ? Text
-        : $"{done.Name} {done.Show(ServiceFacts.By)} {done.Show(ServiceFacts.Cause)} {done.Show(ServiceFacts.OldSerial)} {done.NewSerial} {done.Claim}";
+        : $"{done.Name} {done.Show(ServiceFacts.By)} {done.Show(ServiceFacts.Cause)} {done.TakenOff} {done.NewSerial} {done.Claim}";
 }
 
 /// <summary>The rows of a house in service, and how they read.</summary>

@@ -39,7 +39,7 @@ internal sealed record ServiceScreen(string? RowId, int At, string? AboutId) : I
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => Rows(context).Select(r => (IReadOnlyList<string>)(r.Done is not { } s ? [r.Text]
         :
         [
-            s.Show(ServiceFacts.On), s.Name, s.Show(ServiceFacts.By), s.Show(ServiceFacts.Cause), s.Show(ServiceFacts.OldSerial), s.NewSerial ?? "",
+            s.Show(ServiceFacts.On), s.Name, s.Show(ServiceFacts.By), s.Show(ServiceFacts.Cause), s.TakenOff ?? "", s.NewSerial ?? "",
             s.Claim ?? "", s.Show(ServiceFacts.Outcome),
         ]));
 
@@ -82,12 +82,14 @@ internal sealed record ServiceScreen(string? RowId, int At, string? AboutId) : I
     private static void DrawAbout(Area area, Service service)
     {
         var y = area.PutWrapped(0, 0, 2, service.Name, Tone.Strong);
-        foreach (var fact in new Fact[] { ServiceFacts.By, ServiceFacts.Cause, ServiceFacts.OldSerial })
+        foreach (var fact in new Fact[] { ServiceFacts.By, ServiceFacts.Cause })
         {
             if (service.Show(fact) is { Length: > 0 } shown)
                 y = area.PutWrapped(0, y, 4, $"{fact.Label}: {shown}", Tone.Text);
         }
-        if (service is { Kind: ServiceKind.Replaced, About.Kind: ItemKind.Unit })
+        if (service.TakenOff is { } taken)
+            y = area.PutWrapped(0, y, 4, $"{ServiceFacts.OldSerial.Label}: {taken}", Tone.Text);
+        if (service.ReplacesUnit)
             y = area.PutWrapped(0, y, 2, $"Serial put in: {service.NewSerial ?? "not read yet"}", service.NewSerial is null ? Tone.Caution : Tone.Text);
         if (service.Claim is { } claim)
         {

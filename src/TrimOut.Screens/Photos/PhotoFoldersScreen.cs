@@ -78,7 +78,7 @@ internal static class PhotoFoldersKeys
     private static Ask.Beside Look(ScreenContext context, string path) => new("Reading photos", (desk, says, stop) =>
         desk.ReadPhotos(context.Log, context.Where, path, says, stop).Then<Ask>(read =>
         {
-            var plan = new PhotoPlan(context.House, context.Steps);
+            var plan = new PhotoPlan(context.Log, context.Steps);
             return new Ask.Open(PhotosScreen.Of(path, read, [.. read.Files.Select(f => plan.Place(f.Photo))]));
         }));
 }

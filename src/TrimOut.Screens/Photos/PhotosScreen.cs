@@ -27,7 +27,7 @@ internal sealed record PhotosScreen(string From, ImmutableArray<PhotoRow> All, I
 
     public static readonly Sign Taken = new(g => g.Done, "is taken in");
 
-    public static readonly Sign Offered = new(_ => "?", "only its time says where it belongs: Space takes it");
+    public static readonly Sign Offered = new(_ => "?", "it is not sure where it belongs, or what it shows: Space takes it");
 
     public static readonly Sign NotPlaced = new(g => g.Nothing, "is not taken in");
 
@@ -141,7 +141,7 @@ internal static class PhotosKeys
 
     private static Entry Tag(PhotosScreen s) => new($"{s.Current!.File.Photo.Name} is of", s.Current.Placement.Place?.Of.Name ?? "",
         "a tag, and perhaps wall, box, brackets, finished or the like",
-        (text, now) => new PhotoPlan(now.House, now.Steps).Place(s.Current.File.Photo, text)
+        (text, now) => new PhotoPlan(now.Log, now.Steps).Place(s.Current.File.Photo, text)
             .Then<Transition>(placed => new Transition(Moved(s.With(new PhotoRow(s.Current.File, placed, true)), 1))));
 
     private static Ask.Beside Taking(PhotosScreen s, ScreenContext context) => new("Copying photos", (desk, says, stop) =>

@@ -107,7 +107,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
 
     /// <inheritdoc/>
     public Result<PhotosRead> ReadPhotos(HouseLog log, string where, string folder, Action<string> says, CancellationToken stop) =>
-        PhotoDesk.Read(log.House, where, Typed(folder), says, stop);
+        PhotoDesk.Read(log, where, Typed(folder), says, stop);
 
     /// <inheritdoc/>
     public IReadOnlyList<Result<string>> CopyPhotos(HouseLog log, string where, IReadOnlyList<(PhotoFile File, PhotoPlace Place)> photos, Action<string> says,

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Photos;
 using TrimOut.HouseFile.Files;
@@ -18,12 +19,12 @@ internal static class PhotoDesk
     /// <summary>No more pictures are read of one folder.</summary>
     private const int Most = 2000;
 
-    private static readonly string[] Endings = [".jpg", ".jpeg", ".png", ".webp", ".gif", ".bmp"];
+    private static readonly string[] Endings = [".jpg", ".jpeg", ".jfif", ".png", ".webp", ".gif", ".bmp"];
 
     /// <summary>Pictures as some phones keep them, which nothing here reads.</summary>
     private static readonly string[] OtherEndings = [".heic", ".heif", ".avif", ".dng", ".tif", ".tiff"];
 
-    private static readonly EnumerationOptions Inside = new() { RecurseSubdirectories = true, MaxRecursionDepth = 4, IgnoreInaccessible = true };
+    private static readonly string[] Films = [".mp4", ".m4v", ".mov", ".avi", ".mkv", ".webm", ".3gp", ".mts"];
 
     /// <summary>Folders with pictures, the latest first; that of the house itself is none of them.</summary>
     public static IReadOnlyList<PhotoFolderChoice> Folders(string house, IEnumerable<string> folders)
@@ -41,43 +42,28 @@ internal static class PhotoDesk
     }
 
     /// <summary>The pictures of a folder and of those in it, with what each says of itself and whether the house has it.</summary>
-    /// <param name="house">The house.</param>
+    /// <param name="log">The house with its history.</param>
     /// <param name="where">Its file.</param>
     /// <param name="folder">The folder, or one picture.</param>
     /// <param name="says">Told how far it is.</param>
     /// <param name="stop">Stops between two pictures.</param>
-    public static Result<PhotosRead> Read(House house, string where, string folder, Action<string> says, CancellationToken stop)
+    public static Result<PhotosRead> Read(HouseLog log, string where, string folder, Action<string> says, CancellationToken stop)
     {
         if (!Directory.Exists(folder) && (!File.Exists(folder) || PlainFile.NameOf(folder) is not null))
             return new Refusal($"There is no folder {folder}.");
         try
         {
-            var own = new PhotoFolder(where).Where;
-            var files = (File.Exists(folder) ? [folder]
-                : Directory.EnumerateFiles(folder, "*", Inside).Where(f => IsPicture(f) && Path.GetDirectoryName(f) != own))
-                .Take(Most + 1).Order(StringComparer.Ordinal).ToList();
-            var many = files.Count > Most;
-            var had = Had(house, where);
+            var found = File.Exists(folder) ? new PhotoSearch([folder], [])
+                : PhotoSearch.In(folder, new PhotoFolder(where).Where, f => IsPicture(f) || HasEnding(f, Films), Most);
+            var had = Had(log.House, where);
             var count = 0;
-            var read = files.Take(Most).AsParallel().AsOrdered().WithCancellation(stop).Select(f =>
+            var read = found.Files.AsParallel().AsOrdered().WithCancellation(stop).Select(f =>
             {
                 var one = Look(f);
-                says(string.Create(CultureInfo.InvariantCulture, $"{Interlocked.Increment(ref count)} of {Math.Min(files.Count, Most)}"));
-                return one;
+                says(string.Create(CultureInfo.InvariantCulture, $"{Interlocked.Increment(ref count)} of {found.Files.Count}"));
+                return one with { Photo = one.Photo with { TakenInAs = had.TakenInAs(one) } };
             }).ToList();
-            var first = new Dictionary<string, string>(StringComparer.Ordinal);
-            return new PhotosRead(
-                [
-                    .. read.Select(f => f with
-                    {
-                        Photo = f.Photo with
-                        {
-                            TakenInAs = had.TakenInAs(f),
-                            SameAs = f.Print.Length == 0 || first.TryAdd(f.Print, f.Photo.Name) ? null : first[f.Print],
-                        },
-                    }),
-                ],
-                many ? [$"Only {Most} of its photos were read: split the folder."] : []);
+            return new PhotosRead(OncePerPicture(read, new PhotoPlan(log)), found.Files.Count == 0 ? [.. found.Remarks, "There are no photos in it."] : found.Remarks);
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
@@ -90,13 +76,15 @@ internal static class PhotoDesk
         CancellationToken stop)
     {
         var to = new PhotoFolder(where);
-        var room = TakePhotos.HaveRoom(house, [.. photos.Select(p => (p.Place, to.PathOf(p.File.Path)))]);
+        var room = TakePhotos.HaveRoom(house, [.. photos.Select(p => (p.Place, to.PathOf(p.File.Path, p.File.Print)))]);
         var copied = new List<Result<string>>();
         foreach (var (at, (file, place)) in photos.Index())
         {
             says(string.Create(CultureInfo.InvariantCulture, $"{at + 1} of {photos.Count}"));
             copied.Add(stop.IsCancellationRequested ? new Refusal("stopped before it was copied.")
-                : !room[at] ? new Refusal($"{place.Of.Name} has so many photos noted that there is no room for one more.")
+                : !room[at] ? new Refusal(place.Holder.Get(place.Fact) is null && copied.Count(c => c.Ok) == 0
+                    ? $"the name of the house file is so long that no path to a photo beside it can be noted: give it a shorter one."
+                    : $"{place.Of.Name} has so many photos noted that there is no room for one more.")
                 : Copy(to, file));
         }
         return copied;
@@ -105,6 +93,15 @@ internal static class PhotoDesk
     /// <summary>A picture for cells, or why it can't be shown.</summary>
     public static Result<CellPicture> Picture(Photo photo) => PhotoPixels.Of(photo) is var (wide, high, rgb)
         ? new CellPicture(wide, high, ImmutableCollectionsMarshal.AsImmutableArray(rgb)) : new Refusal($"{Why(photo.State) ?? "the picture is damaged"}.");
+
+    /// <summary>Of files that are one picture the one that says best where it belongs is kept, the first of several that do; the others name it.</summary>
+    private static List<PhotoFile> OncePerPicture(List<PhotoFile> read, PhotoPlan plan)
+    {
+        var best = read.Where(f => f.Print.Length > 0).GroupBy(f => f.Print, StringComparer.Ordinal).Where(g => g.Skip(1).Any())
+            .ToDictionary(g => g.Key, g => g.Select(f => (File: f, Placed: plan.Place(f.Photo))).OrderBy(f => !f.Placed.IsSure).ThenBy(f => f.Placed.By)
+                .First().File, StringComparer.Ordinal);
+        return read.ConvertAll(f => best.TryGetValue(f.Print, out var one) && one != f ? f with { Photo = f.Photo with { SameAs = one.Photo.Name } } : f);
+    }
 
     private static Result<string> Copy(PhotoFolder to, PhotoFile file)
     {
@@ -122,7 +119,9 @@ internal static class PhotoDesk
     private static PhotoFile Look(string file)
     {
         var name = Path.GetFileName(file);
-        if (OtherEndings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase))
+        if (HasEnding(file, Films))
+            return new PhotoFile(file, "", Not(name, "a film; only photos are taken in"));
+        if (HasEnding(file, OtherEndings))
             return new PhotoFile(file, "", Not(name, "a kind of picture that can't be read here; have the phone save JPEG"));
         try
         {
@@ -149,9 +148,10 @@ internal static class PhotoDesk
         _ => "the file can't be read",
     };
 
-    private static bool IsPicture(string file) => Path.GetFileName(file)[0] != '.'
-        && (Endings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase)
-            || OtherEndings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase));
+    private static bool IsPicture(string file) => HasEnding(file, Endings) || HasEnding(file, OtherEndings);
+
+    private static bool HasEnding(string file, string[] endings) =>
+        Path.GetFileName(file)[0] != '.' && endings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase);
 
     private static HadPhotos Had(House house, string where) => new(PhotoFiles.Of(where), HousePhotos.Of(house).Select(p => p.Path));
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrimOut.Core;
 using TrimOut.Desks;
 using TrimOut.HouseFile;
 
@@ -45,6 +46,11 @@ internal static class Common
 
     /// <summary>A house file's name, with its ending.</summary>
     public static string WithEnding(string path) => path.EndsWith(".trimout", StringComparison.OrdinalIgnoreCase) ? path : path + ".trimout";
+
+    /// <summary>
+    /// Writes a row of data with tabs between its cells. A line end or a tab in a cell would begin a row or a cell that nobody wrote: it is written out.
+    /// </summary>
+    public static void Row(params IEnumerable<string> cells) => Console.Out.WriteLine(string.Join('\t', cells.Select(ShownText.Line)));
 
     /// <summary>Says something to the user that is no data.</summary>
     public static void Say(string text) => Console.Error.WriteLine(text);

@@ -23,8 +23,8 @@ internal static class HoursVerb
         };
         var verb = new Command("hours",
             "List what each phase took in houses, in hours of all people together, a line each with tabs between: house, its name, phase, hours that count, "
-                + "what they are from (typed, visits, or marks: at least), typed, of visits, by marks, units that are through, units, hours a unit; unit, "
-                + "house, tag, phase, hours by marks. Then what a unit took over all houses that are through a phase: rate, phase, median, least, most, of how "
+                + "what they are from (typed, visits, some-visits or marks: at least), typed, of visits, by marks, units that are through, units, hours a unit; "
+                + "unit, house, tag, phase, hours by marks. Then what a unit took over all houses that are through a phase: rate, phase, median, least, most, of how "
                 + "many houses, how many of them by marks alone. With --for what a house is likely to take: estimate, phase, units, hours, least, most, of how "
                 + "many houses.") { paths, next, units, Common.GoOn };
         verb.SetAction(parsed =>
@@ -42,8 +42,8 @@ internal static class HoursVerb
             {
                 foreach (var phase in phases.Where(p => p.Counted is not null))
                 {
-                    Say("house", log.House.Name, KebabCase.Of(phase.Phase), Shown(phase.Counted), KebabCase.Of(phase.From), Shown(phase.Typed),
-                        Shown(phase.OfVisits), Shown(phase.Marked), NumberText.Plain(phase.Through), NumberText.Plain(phase.Units), Shown(phase.PerUnit));
+                    Common.Row("house", log.House.Name, KebabCase.Of(phase.Phase), Shown(phase.Counted),
+                        phase.IsOfSomeVisits ? "some-visits" : KebabCase.Of(phase.From), Shown(phase.Typed), Shown(phase.OfVisits), Shown(phase.Marked), NumberText.Plain(phase.Through), NumberText.Plain(phase.Units), Shown(phase.PerUnit));
                 }
                 if (parsed.GetValue(units))
                     SayUnits(log);
@@ -54,14 +54,14 @@ internal static class HoursVerb
             var rates = HourRate.Of(hours.Select(h => h.Phases));
             foreach (var rate in rates)
             {
-                Say("rate", KebabCase.Of(rate.Phase), Shown(rate.Median), Shown(rate.Least), Shown(rate.Most), NumberText.Plain(rate.Houses),
+                Common.Row("rate", KebabCase.Of(rate.Phase), Shown(rate.Median), Shown(rate.Least), Shown(rate.Most), NumberText.Plain(rate.Houses),
                     NumberText.Plain(rate.ByMarks));
             }
             Remark(hours.Count, rates.Length);
             foreach (var likely in target is null ? [] : HourEstimate.Of(PhaseHours.Of(target), rates))
             {
-                Say("estimate", KebabCase.Of(likely.Rate.Phase), NumberText.Plain(likely.Units), Shown(likely.Hours), Shown(likely.Least), Shown(likely.Most),
-                    NumberText.Plain(likely.Rate.Houses));
+                Common.Row("estimate", KebabCase.Of(likely.Rate.Phase), NumberText.Plain(likely.Units), Shown(likely.Hours), Shown(likely.Least),
+                    Shown(likely.Most), NumberText.Plain(likely.Rate.Houses));
             }
             return look.End(ExitCode.Fine);
         });
@@ -74,7 +74,7 @@ internal static class HoursVerb
         foreach (var unit in log.House.Units)
         {
             foreach (var (phase, time) in PhaseHours.ByMarks(marked, unit))
-                Say("unit", log.House.Name, unit.Tag, KebabCase.Of(phase), Shown(time));
+                Common.Row("unit", log.House.Name, unit.Tag, KebabCase.Of(phase), Shown(time));
         }
     }
 
@@ -87,6 +87,4 @@ internal static class HoursVerb
     }
 
     private static string Shown(decimal? hours) => hours is { } known ? NumberText.Plain(Math.Round(known, 2)) : "";
-
-    private static void Say(params string[] cells) => Console.Out.WriteLine(string.Join('\t', cells));
 }

@@ -123,7 +123,7 @@ internal static class ImportVerb
     private static void Show(SchedulePlan plan)
     {
         foreach (var window in plan.Windows)
-            Console.Out.WriteLine($"{window.Tag}\t{window.Room}\t{window.Width}\t{window.Height}");
+            Common.Row($"{window.Tag}", $"{window.Room}", $"{window.Width}", $"{window.Height}");
         if (plan.Sheet is { } sheet)
             Common.Say($"Sheet: {sheet}.");
         Common.Say($"Columns: {string.Join(", ", plan.Columns.Select(c => $"{c.Field.Name} from \"{c.Header}\""))}.");

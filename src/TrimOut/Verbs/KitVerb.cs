@@ -27,9 +27,9 @@ internal static class KitVerb
             {
                 // What is no part has no sheet, and so no values that could be blank.
                 var facts = SheetValues.IsNoCover(house, part) ? [] : SheetValues.Of(part).ToHashSet();
-                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(part.Kind), house.NameOf(part), NumberText.Plain(facts.Count),
+                Common.Row(KebabCase.Of(part.Kind), house.NameOf(part), NumberText.Plain(facts.Count),
                     NumberText.Plain(SheetValues.BlankIn(part).Count(facts.Contains)), NumberText.Plain(SheetValues.NotHeldIn(part).Count(facts.Contains)),
-                    NumberText.Plain(report.MissingOf(part).Count() + report.UnreadOf(part).Count())));
+                    NumberText.Plain(report.MissingOf(part).Count() + report.UnreadOf(part).Count()));
             }
             return look.End(ExitCode.Fine);
         });
@@ -124,7 +124,7 @@ internal static class KitVerb
     private static Core.History.Draft? Say(House house, PartSheet part, string file)
     {
         foreach (var change in TakePart.AboutChanges(house, part).Concat(TakePart.Changes(house, part)))
-            Console.Out.WriteLine($"{part.Name}\t{change.Fact.Label}\t{change.Was}\t{change.Becomes}");
+            Common.Row(part.Name, change.Fact.Label, change.Was, change.Becomes);
         var inFolder = Path.GetDirectoryName(Path.GetFullPath(file)) == Path.GetFullPath(UserFolder.Kit);
         var draft = TakePart.Into(house, part, inFolder ? TakePart.FromFolder : $"the file {Path.GetFileName(file)}");
         if (!draft.Ok)

@@ -26,8 +26,7 @@ internal static class MergeVerb
             {
                 var merge = Merge.Of(scribe.Log, look.At(parsed.GetRequiredValue(other))).OrEnd(ExitCode.BadData);
                 foreach (var change in merge.New)
-                    Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                        $"{change.SaidAt:yyyy-MM-dd HH:mm}\t{ShownText.Line(change.By)}\t{ShownText.Line(change.What)}"));
+                    Common.Row(change.SaidAt.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture), change.By, change.What);
                 if (!parsed.GetValue(dry) && !merge.New.IsEmpty)
                     house.Take(merge.New);
                 var uncounted = HouseSource.Tell(merge.Merged);

@@ -24,13 +24,14 @@ internal static class PartsVerb
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
-            var house = look.At(parsed.GetRequiredValue(path)).House;
-            var all = CallOff.Of(house, HouseParts.Of(house));
+            var log = look.At(parsed.GetRequiredValue(path));
+            var house = log.House;
+            var all = CallOff.Of(log, HouseParts.Of(house));
             foreach (var (line, needed, orderBy, _, ordered, waiting) in parsed.GetValue(now)
                 ? CallOff.Now(house, all, PaperVerb.Day(parsed.GetValue(date))) : all)
             {
-                Console.Out.WriteLine(string.Join('\t', KebabCase.Of(line.Group), line.Part.In(house), line.Shown, line.Unit, line.CountedFrom.In(house),
-                    KebabCase.Of(line.NeededIn), Iso(needed), Iso(orderBy), Iso(ordered), string.Join(", ", waiting)));
+                Common.Row(KebabCase.Of(line.Group), line.Part.In(house), line.Shown, line.Unit, line.CountedFrom.In(house),
+                    KebabCase.Of(line.NeededIn), Iso(needed), Iso(orderBy), Iso(ordered), string.Join(", ", waiting));
             }
             return look.End(ExitCode.Fine);
         });

@@ -32,17 +32,18 @@ internal static class PeopleVerb
             var house = log.House;
             var today = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
             foreach (var contact in house.Contacts)
-                Say("contact", contact.Name, contact.Show(ContactFacts.Part), contact.Show(ContactFacts.Telephone));
+                Common.Row("contact", contact.Name, contact.Show(ContactFacts.Part), contact.Show(ContactFacts.Telephone));
             var open = VisitPlan.Open(house);
             foreach (var visit in house.Visits)
-                Say("visit", visit.Show(VisitFacts.On), visit.Name, visit.Show(VisitFacts.State), string.Join(", ", visit.Expected.Select(c => c.Name)),
+                Common.Row("visit", visit.Show(VisitFacts.On), visit.Name, visit.Show(VisitFacts.State),
+                    string.Join(", ", visit.Expected.Select(c => c.Name)),
                     visit.Show(VisitFacts.From), visit.Show(VisitFacts.Lasts),
                     string.Join("; ", VisitPlan.Before(visit, open).Select(b => $"{b.Phase.Full()}: {string.Join(", ", b.Who)}")),
                     VisitPlan.IsItDone(visit, open, today) is null ? "" : "done?");
             foreach (var box in AwaitedBox.Of(house, CheckReport.Of(house), today))
-                Say("box", box.Unit.Tag, box.Unit.Show(UnitFacts.ExpectedOn), box.Why.In(house), box.Reorder ? "reorder" : "");
+                Common.Row("box", box.Unit.Tag, box.Unit.Show(UnitFacts.ExpectedOn), box.Why.In(house), box.Reorder ? "reorder" : "");
             if (VisitPlan.Order(house) is { } due)
-                Say("order", Iso(due.By), Iso(due.Needed), string.Join(", ", due.Units));
+                Common.Row("order", Iso(due.By), Iso(due.Needed), string.Join(", ", due.Units));
             if (parsed.GetValue(calendar) is { } file)
                 CalendarFile.Write(file, log, today).OrEnd(ExitCode.CannotCreate);
             return look.End(ExitCode.Fine);
@@ -51,6 +52,4 @@ internal static class PeopleVerb
     }
 
     private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    private static void Say(params string[] cells) => Console.Out.WriteLine(string.Join('\t', cells));
 }

@@ -31,7 +31,7 @@ internal static class PhotosVerb
         var by = Common.By();
         var verb = new Command("photos",
             "Copy photos beside a house file and note each at its unit, by a label seen in it or by a tag in its name; a step that asks for one is marked. "
-                + "A line each with tabs between: taken, offered or left; photo, tag, what it shows, why. Ends with 2 when one could not be placed.")
+                + "A line each with tabs between: taken, offered or left; photo, tag, what it shows, why. Ends with 2 when one could not be placed, or a folder was not looked into.")
             { path, folder, byTime, of, dry, by, Common.GoOn };
         verb.SetAction(parsed =>
         {
@@ -52,8 +52,8 @@ internal static class PhotosVerb
         var files = PhotoFiles.Of(path);
         foreach (var photo in HousePhotos.Of(house))
         {
-            Console.Out.WriteLine(string.Join('\t', photo.Of, photo.Shows, photo.Path, files.Has(photo.Path) ? "there" : "missing", photo.Noted.By,
-                photo.Noted.At.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)));
+            Common.Row(photo.Of, photo.Shows, photo.Path, files.Has(photo.Path) ? "there" : "missing", photo.Noted.By,
+                photo.Noted.At.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture));
         }
         return look.End(ExitCode.Fine);
     }
@@ -62,13 +62,13 @@ internal static class PhotosVerb
     {
         using var stop = new CancellationTokenSource();
         var where = scribe.Store.Where;
-        var read = PhotoDesk.Read(scribe.House, where, folder, _ => { }, stop.Token).OrEnd(ExitCode.NoInput);
+        var read = PhotoDesk.Read(scribe.Log, where, folder, _ => { }, stop.Token).OrEnd(ExitCode.NoInput);
         if (said.Select(s => s.Name).FirstOrDefault(n => read.Files.All(f => f.Photo.Name != n)) is { } none)
             throw new VerbException(ExitCode.Usage, $"--of {none}: there is no such photo in {folder}.");
-        var plan = new PhotoPlan(scribe.House, scribe.Steps);
+        var plan = new PhotoPlan(scribe.Log, scribe.Steps);
         var placed = read.Files.Select(f => (File: f, Placement: said.FirstOrDefault(s => s.Name == f.Photo.Name) is { Tag: { } tag }
             ? plan.Place(f.Photo, tag).OrEnd(ExitCode.Usage) : plan.Place(f.Photo))).ToList();
-        var chosen = placed.Where(p => p.Placement.IsSure || (byTime && p.Placement.Place is not null)).ToList();
+        var chosen = placed.Where(p => p.Placement.IsSure || (byTime && p.Placement is { Place: not null, By: PlacedBy.Time, IsDoubtful: false })).ToList();
         var came = dry ? [.. chosen.Select(_ => (Result<string>)"")]
             : PhotoDesk.Copy(scribe.House, where, [.. chosen.Select(c => (c.File, c.Placement.Place!))], _ => { }, stop.Token);
         var noted = chosen.Zip(came).Where(c => c.Second.Ok).Select(c => (c.First.Placement.Place!, c.Second.Value)).ToList();
@@ -81,12 +81,12 @@ internal static class PhotosVerb
         foreach (var remark in read.Remarks)
             Common.Say(remark);
         Common.Say(dry ? "Nothing was taken in: this was a try." : change is null ? "Nothing was taken in." : $"Saved: {change.What}.");
-        return placed.Count == noted.Count ? ExitCode.Fine : ExitCode.LeftOut;
+        return placed.Count == noted.Count && read.Remarks.IsEmpty ? ExitCode.Fine : ExitCode.LeftOut;
     }
 
-    private static void Say(PhotoFile file, PhotoPlacement placement, Result<string>? fate) => Console.Out.WriteLine(string.Join('\t',
+    private static void Say(PhotoFile file, PhotoPlacement placement, Result<string>? fate) => Common.Row(
         fate is { Ok: true } ? "taken" : placement.Place is not null && fate is null ? "offered" : "left", file.Photo.Name, placement.Place?.Of.Name ?? "",
-        placement.Place?.Shows ?? "", fate is { Ok: false } failed ? failed.Reason : placement.Why));
+        placement.Place?.Shows ?? "", fate is { Ok: false } failed ? failed.Reason : placement.Why);
 
     private static (string Name, string Tag) ReadOf(string typed)
     {

@@ -21,17 +21,15 @@ internal static class ServiceVerb
             var house = look.At(parsed.GetRequiredValue(path)).House;
             var today = PaperVerb.Day(parsed.GetValue(day));
             foreach (var due in DueInService.Of(house, today))
-                Say("due", due.Pressing ? "now" : "later", due.Say.In(house));
+                Common.Row("due", due.Pressing ? "now" : "later", due.Say.In(house));
             foreach (var done in house.Services)
             {
-                Say("done", done.Show(ServiceFacts.On), done.About is { Kind: not ItemKind.House } about ? house.NameOf(about) : "house",
-                    done.Show(ServiceFacts.Kind), done.Show(ServiceFacts.By), done.Show(ServiceFacts.Cause), done.Show(ServiceFacts.OldSerial),
+                Common.Row("done", done.Show(ServiceFacts.On), done.About is { Kind: not ItemKind.House } about ? house.NameOf(about) : "house",
+                    done.Show(ServiceFacts.Kind), done.Show(ServiceFacts.By), done.Show(ServiceFacts.Cause), done.TakenOff ?? "",
                     done.NewSerial ?? "", done.Claim ?? "", done.Show(ServiceFacts.Outcome));
             }
             return look.End(ExitCode.Fine);
         });
         return verb;
     }
-
-    private static void Say(params string[] cells) => Console.Out.WriteLine(string.Join('\t', cells));
 }

@@ -82,7 +82,7 @@ internal static class SetVerb
         foreach (var fact in FactTable.All.Where(f => f.Name != StepMark.FactName && f.Subject != ItemKind.Waiver))
         {
             var name = fact.IsKeyed ? $"{fact.Name} {ItemsNamed.Word(SetLine.OfWhat(fact)).ToUpperInvariant()}" : fact.Name;
-            Console.Out.WriteLine(string.Join('\t', ItemsNamed.Word(fact.Subject), name, fact.Label, fact.Hint));
+            Common.Row(ItemsNamed.Word(fact.Subject), name, fact.Label, fact.Hint);
         }
         return ExitCode.Fine;
     }

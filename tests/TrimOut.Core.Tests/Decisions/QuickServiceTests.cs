@@ -87,4 +87,17 @@ public class QuickServiceTests
         job.Do(SetLine.Read(job.House, "W01 replaced 2027-03-02\toutcome\tgranted", Today));
         Assert.Equal(ClaimOutcome.Granted, Assert.Single(job.House.Services).Item.Get(ServiceFacts.Outcome));
     }
+
+    [Theory]
+    [InlineData("W01 replaced, serial R-1, serial R-2", "R-1 and R-2 both stand for")]
+    [InlineData("W01 replaced, claim C1, claim C2", "C1 and C2 both stand for")]
+    [InlineData("W01 replaced, claim accepted", "\"claim accepted\" names no claim")]
+    [InlineData("W01 replaced, Serial: R-9", "serial R-9")]
+    [InlineData("W01 replaced, serial", "\"serial\" names no number")]
+    [InlineData("W01 replaced, claim #", "names no number")]
+    public void WhatLooksLikeASerialOrAClaimAndIsNoneIsRefused(string line, string why) =>
+        Assert.Contains(why, QuickService.Read(ServedHouse.Of().House, line, new DateOnly(2027, 3, 2)).Reason, StringComparison.Ordinal);
+
+    [Fact]
+    public void ACauseMayBeginLikeThem() => Assert.True(QuickService.Read(ServedHouse.Of().House, "W01 repaired 2027-03-02, serials unreadable").Ok);
 }

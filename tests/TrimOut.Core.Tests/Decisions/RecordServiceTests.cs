@@ -171,4 +171,50 @@ public class RecordServiceTests
         Assert.DoesNotContain(job.Report.Findings, f => f.Check.Id == "step-passed-over");
         Assert.Empty(AskedAgain.Waiting(job.House));
     }
+
+    [Fact]
+    public void AReplacementThatIsEnteredLateLeavesTheSerialOfTodayAlone()
+    {
+        var job = ServedHouse.Of().Serve("W01 replaced 2026-11-01, serial NEWEST").Mark("W01", "clicked-in").Serve("W01 replaced 2026-10-15, serial OLDER");
+        Assert.Equal("NEWEST", job.Unit("W01").Show(UnitFacts.Serial));
+        Assert.Equal([("A-W01", "OLDER"), ("OLDER", "NEWEST")], Life(job));
+        Assert.DoesNotContain("clicked-in", job.Open("W01"));
+        Assert.DoesNotContain(job.Report.Findings, f => f.Check.Id == "serial-twice");
+        Assert.Contains("hangs there now", QuickService.Read(job.House, "W01 replaced 2026-10-20, serial NEWEST").Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TwoCopiesThatReplacedAUnitHaveBothLivesByTheirDaysAndTheStepsAreAskedAgain()
+    {
+        var served = ServedHouse.Of();
+        var (one, two) = (new TestJob(store: new MemoryStore("laptop-a", served.Scribe.Log.Changes)),
+            new TestJob(store: new MemoryStore("laptop-b", served.Scribe.Log.Changes)));
+        one.Serve("W01 replaced 2026-11-01, serial NEW-A").Mark("W01", "clicked-in");
+        two.Serve("W01 replaced 2026-11-03, serial NEW-B").Say("W01", UnitFacts.Serial, "NEW-B2");
+        var merged = new TestJob(store: new MemoryStore("laptop-c", Merge.Of(one.Scribe.Log, two.Scribe.Log).Value.Merged.Changes));
+        Assert.Equal([("A-W01", "NEW-A"), ("NEW-A", merged.Unit("W01").Show(UnitFacts.Serial) == "NEW-A" ? "NEW-B" : "NEW-B2")], Life(merged));
+        Assert.Contains("clicked-in", merged.Open("W01"));
+        Assert.Contains(AskedAgain.Waiting(merged.House), w => w.Step.Id == "clicked-in" && w.Since.Name == "W01 replaced 2026-11-03");
+        Assert.Contains("W01: Clicked in:", Conflict.All(merged.House).Select(c => c.About));
+    }
+
+    [Fact]
+    public void WhatIsReplacedTwiceWaitsSinceTheLaterDay()
+    {
+        var job = ServedHouse.Of().Serve("Attic replaced 2026-11-01").Serve("Attic replaced 2026-12-01");
+        Assert.All(AskedAgain.Waiting(job.House), w => Assert.Equal("Attic replaced 2026-12-01", w.Since.Name));
+        Assert.NotEmpty(AskedAgain.Waiting(job.House));
+    }
+
+    [Fact]
+    public void ARecordThatIsRemovedTakesItsSerialWithIt()
+    {
+        var job = ServedHouse.Of().Serve("W01 replaced 2026-11-01, serial AAA").Serve("W01 replaced 2026-12-01, serial BBB");
+        job.Do(j => RecordService.Remove(j.House, j.House.Services.Last()));
+        Assert.Equal("AAA", job.Unit("W01").Show(UnitFacts.Serial));
+        Assert.Equal([("A-W01", "AAA")], Life(job));
+    }
+
+    private static IEnumerable<(string?, string?)> Life(TestJob job) =>
+        Service.Of(job.House, job.Unit("W01").Item).Where(s => s.Kind == ServiceKind.Replaced).Select(s => (s.TakenOff, s.NewSerial));
 }

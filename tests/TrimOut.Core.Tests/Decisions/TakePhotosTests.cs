@@ -8,7 +8,7 @@ namespace TrimOut.Core.Tests.Decisions;
 
 public class TakePhotosTests
 {
-    private static PhotoPlace At(TestJob job, string name) => new PhotoPlan(job.House).Place(new FoundPhoto(name, null, [])).Place!;
+    private static PhotoPlace At(TestJob job, string name) => new PhotoPlan(job.Scribe.Log).Place(new FoundPhoto(name, null, [])).Place!;
 
     private static TestJob Take(TestJob job, params (string Name, string Path)[] photos) =>
         job.Do(j => TakePhotos.Draft(j.House, j.Report, StepList.Shipped, [.. photos.Select(p => (At(j, p.Name), p.Path))]));

@@ -82,7 +82,7 @@ public class LabelGridTests
         {
             foreach (var data in SampleJobs.Names.Select(SampleJobs.Data))
             {
-                var ends = CableEnd.AllOf(data.House).ToList();
+                var ends = CableEnd.AllOf(data.Log).ToList();
                 var texts = ends.Chunk(grid.OnASheet).SelectMany(s => XDocument.Parse(LabelSheetDrawing.Of(s, grid, Words.English).Render("x")).Descendants())
                     .Where(e => e.Name.LocalName == "text").Select(e => e.Value).ToList();
                 Assert.All(ends, e => Assert.Contains(e.Label, texts));

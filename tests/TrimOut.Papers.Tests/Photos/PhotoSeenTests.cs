@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using TrimOut.Core.Plans.Photos;
 using TrimOut.Papers.Labels;
 using TrimOut.Papers.Photos;
 
@@ -23,15 +24,16 @@ public class PhotoSeenTests
     {
         var seen = PhotoSeen.In(CameraPhoto.Jpeg([Codes[code]], field, degrees, At));
         Assert.Equal((PhotoState.Read, At, (TimeSpan?)null), (seen.State, seen.Taken, seen.FromUtc));
-        Assert.Equal(tag, Assert.Single(seen.Labels));
+        Assert.Equal(new SeenLabel(tag, HouseMark.Of(FinishedHouse.Data().Log)), Assert.Single(seen.Labels));
     }
 
     [Fact]
     public void TwoLabelsInAPhotoAreBothSeen() =>
-        Assert.Equal(["W01", "W02B"], PhotoSeen.In(CameraPhoto.Jpeg([Codes[0], Codes[4]])).Labels.Order(StringComparer.Ordinal));
+        Assert.Equal(["W01", "W02B"], PhotoSeen.In(CameraPhoto.Jpeg([Codes[0], Codes[4]])).Labels.Select(l => l.Tag).Order(StringComparer.Ordinal));
 
     [Fact]
-    public void TheLabelsOfBothEndsOfOneCableAreOneTag() => Assert.Equal("W01", Assert.Single(PhotoSeen.In(CameraPhoto.Jpeg([Codes[0], Codes[1]])).Labels));
+    public void TheLabelsOfBothEndsOfOneCableAreOneTag() => Assert.Equal("W01",
+        Assert.Single(PhotoSeen.In(CameraPhoto.Jpeg([Codes[0], Codes[1]])).Labels).Tag);
 
     [Fact]
     public void ABareWallHasNoLabelAndAPictureWithoutExifNoTime()
@@ -56,11 +58,14 @@ public class PhotoSeenTests
     }
 
     [Theory]
-    [InlineData("W01;window;P1-W01", "W01")]
-    [InlineData("A;B;panel;x", "A;B")]
-    [InlineData("W01;roof;x", null)]
-    [InlineData("https://example.org", null)]
-    public void OnlyACableLabelHasATag(string code, string? tag) => Assert.Equal(tag, CableEnd.TagIn(code));
+    [InlineData("W01;window;P1-W01", "W01", null)]
+    [InlineData("A;B;panel;x", "A;B", null)]
+    [InlineData("W01;window;P1;2;~7kq0", "W01", "7kq0")]
+    [InlineData("W01;window;P1 ~7kq0", "W01", null)]
+    [InlineData("W01;roof;x", null, null)]
+    [InlineData("https://example.org", null, null)]
+    public void OnlyACableLabelHasATagAndOneOfAnEarlierEditionNoHouse(string code, string? tag, string? house) =>
+        Assert.Equal(tag is null ? null : new SeenLabel(tag, house), CableEnd.Read(code));
 
     [Fact]
     public void ThePixelsForAScreenAreUprightAndInTheirColours()

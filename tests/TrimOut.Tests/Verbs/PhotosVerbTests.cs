@@ -49,11 +49,11 @@ public sealed class PhotosVerbTests : IDisposable
             + "taken\tw01 wall.jpg\tW01\tOpen wall photographed\tby W01 in its name, \"wall\"\n", ended.Output.ReplaceLineEndings("\n"));
         Assert.Contains("2 photos taken in, of W02, W01", ended.Error, StringComparison.Ordinal);
         Assert.Equal(before + 1, Changes());
-        Assert.Equal(wall, File.ReadAllBytes(_run.In("elm-photos/w01 wall.jpg")));
+        Assert.Equal(wall, File.ReadAllBytes(Directory.GetFiles(_run.In("elm-photos"), "w01 wall-*.jpg").Single()));
         Assert.Equal(wall, File.ReadAllBytes(_run.In("stick/w01 wall.jpg")));
         var list = _run.Run("photos", "elm.trimout").Output;
-        Assert.Contains("W01\tthe open wall\telm-photos/w01 wall.jpg\tthere\t", list, StringComparison.Ordinal);
-        Assert.Contains("W02\tthe unit\telm-photos/IMG_7.jpg\tthere\t", list, StringComparison.Ordinal);
+        Assert.Matches("W01\tthe open wall\telm-photos/w01 wall-[0-9a-f]{10}[.]jpg\tthere\t", list);
+        Assert.Matches("W02\tthe unit\telm-photos/IMG_7-[0-9a-f]{10}[.]jpg\tthere\t", list);
     }
 
     [Fact]
@@ -79,6 +79,30 @@ public sealed class PhotosVerbTests : IDisposable
         Assert.Equal(64, _run.Run("photos", "elm.trimout", "stick", "--of", "IMG_9.jpg=W02").Code);
         Assert.Equal(64, _run.Run("photos", "elm.trimout", "stick", "--of", "IMG_8.jpg").Code);
         Assert.Equal(64, _run.Run("photos", "elm.trimout", "stick", "--of", "IMG_8.jpg=W99").Code);
+    }
+
+    /// <summary>Two laptops take in a photo each, of one name; once their copies are merged each path is of one photo.</summary>
+    [Fact]
+    public void TwoCopiesNeverNoteTwoPhotosByOnePath()
+    {
+        Directory.CreateDirectory(_run.In("b"));
+        File.Copy(_run.In("elm.trimout"), _run.In("b/elm.trimout"));
+        Put("W01.jpg", 1);
+        Assert.Equal(0, _run.Run("photos", "elm.trimout", "stick").Code);
+        Put("W01.jpg", 2);
+        Assert.Equal(0, _run.Run("photos", "b/elm.trimout", "stick").Code);
+        Assert.NotEqual(Path.GetFileName(Directory.GetFiles(_run.In("elm-photos")).Single()), Path.GetFileName(Directory.GetFiles(_run.In("b/elm-photos")).Single()));
+    }
+
+    [Fact]
+    public void ANameWithALineEndForgesNoRow()
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        Put("x\ntaken\tW01.jpg\tW01.jpg", 1);
+        var ended = _run.Run("photos", "elm.trimout", "stick", "--try");
+        Assert.Single(ended.Output.TrimEnd().Split('\n'));
+        Assert.Contains("x<U+000A>taken<U+0009>W01.jpg", ended.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -27,8 +27,8 @@ public sealed class SerialTwice : HouseCheck
     {
         var units = house.Units.Select(u => (Unit: u, Serial: u.Item.Evidence(UnitFacts.Serial)?.Trim())).ToList();
         var bySerial = units.Where(u => u.Serial is not null).ToLookup(u => u.Serial!, u => u.Unit, SameName.Comparer);
-        var takenOff = house.Services.Where(s => s.Item.Evidence(ServiceFacts.OldSerial) is not null)
-            .ToLookup(s => s.Item.Get(ServiceFacts.OldSerial)!.Trim(), SameName.Comparer);
+        var takenOff = house.Services.Where(s => s.TakenOff is { } serial && !AbsenceWords.SayNoMore(serial))
+            .ToLookup(s => s.TakenOff!.Trim(), SameName.Comparer);
         return units.SelectMany(u => Results(u.Unit, Judge(u.Unit, u.Serial, bySerial, takenOff)));
     }
 

@@ -39,6 +39,7 @@ public sealed class DatesRunBackwards : SubjectCheck
     /// <summary>Days on which something is said to be done: none of them can be later than the day on which it was written.</summary>
     private static readonly ImmutableArray<Fact<DateOnly>> DoneOn =
     [
+        HouseFacts.RoughInPartsOn, HouseFacts.HangPartsOn, HouseFacts.PowerPartsOn, HouseFacts.PairPartsOn,
         HouseFacts.DemonstratedOn, HouseFacts.BinderGivenOn, HouseFacts.AcceptedOn, UnitFacts.OrderedOn, UnitFacts.ReorderedOn, LegFacts.SealSeenOn,
         PanelFacts.ConnectedOn, ServiceFacts.On,
     ];
@@ -75,7 +76,8 @@ public sealed class DatesRunBackwards : SubjectCheck
     {
         Unit unit => [OfUnit(unit), OfBox(unit), .. OfOrder(unit), .. OfSeals(unit), OfLoops(unit), .. OfServices(unit)],
         Panel panel => [.. OfPanel(panel)],
-        JobItself => [.. OfHouse(subject), .. Pairs.Select(p => InOrder(subject, p.First, subject, p.Then)), .. NotYet(subject)],
+        JobItself => [.. OfHouse(subject), .. Pairs.Select(p => InOrder(subject, p.First, subject, p.Then)), .. NotYet(subject),
+            .. OfOtherServices(subject.House)],
         _ => [],
     };
 
@@ -118,6 +120,10 @@ public sealed class DatesRunBackwards : SubjectCheck
     /// <summary>Whether what was done to a unit in service was done after the unit was ordered.</summary>
     private static IEnumerable<(Phase Phase, Outcome Outcome)> OfServices(Unit unit) =>
         Service.Of(unit.House, unit.Item).SelectMany(s => NotYet(s).Prepend(InOrder(unit, UnitFacts.OrderedOn, s, ServiceFacts.On)));
+
+    /// <summary>What was done to the house, its hubs and its remotes; what was done to a unit or a panel is judged there.</summary>
+    private static IEnumerable<(Phase Phase, Outcome Outcome)> OfOtherServices(House house) =>
+        house.Services.Where(s => s.About is not { Kind: ItemKind.Unit or ItemKind.Panel }).SelectMany(NotYet);
 
     private static IEnumerable<(Phase Phase, Outcome Outcome)> OfSeals(Unit unit) => unit.Run is not { } run ? []
         : run.Legs.Where(l => l.ThroughFireBarrier == true).SelectMany(l =>

@@ -12,11 +12,14 @@ namespace TrimOut.Core.Plans.Hours;
 /// <param name="ByMarks">How many of them say no more than their marks: there it was at least that.</param>
 public sealed record HourRate(Phase Phase, decimal Median, decimal Least, decimal Most, int Houses, int ByMarks)
 {
-    /// <summary>The rates of houses that are through a phase and have hours for it, phase by phase; a phase of which no house says any is left out.</summary>
+    /// <summary>
+    /// The rates of houses that are through a phase and have hours for it, phase by phase; a phase of which no house says any is left out. Hours of some visits
+    /// alone say nothing of a whole phase: a house counts by the others.
+    /// </summary>
     /// <param name="houses">The hours of each house; a house counts once, whatever its size.</param>
     public static ImmutableArray<HourRate> Of(IEnumerable<ImmutableArray<PhaseHours>> houses) =>
     [
-        .. houses.SelectMany(h => h).Where(p => p is { IsOver: true, PerUnit: not null }).GroupBy(p => p.Phase).OrderBy(g => g.Key).Select(g =>
+        .. houses.SelectMany(h => h).Where(p => p is { IsOver: true, IsOfSomeVisits: false, PerUnit: not null }).GroupBy(p => p.Phase).OrderBy(g => g.Key).Select(g =>
         {
             var rates = g.Select(p => p.PerUnit!.Value).Order().ToList();
             return new HourRate(g.Key, (rates[(rates.Count - 1) / 2] + rates[rates.Count / 2]) / 2, rates[0], rates[^1], rates.Count,

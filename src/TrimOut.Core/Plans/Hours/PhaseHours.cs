@@ -38,6 +38,15 @@ public sealed record PhaseHours(Phase Phase, decimal? Typed, decimal? OfVisits, 
     public HoursFrom From =>
         Typed is not null ? HoursFrom.Typed : OfVisits is not null ? HoursFrom.Visits : Marked > 0 ? HoursFrom.Marks : HoursFrom.Nothing;
 
+    /// <summary>How many visits of the phase have no hours, those that were called off left out.</summary>
+    public int VisitsWithout { get; init; }
+
+    /// <summary>Whether it took no less, and perhaps more: by the marks, or where the hours of some of its visits are not there.</summary>
+    public bool IsAtLeast => From == HoursFrom.Marks || IsOfSomeVisits;
+
+    /// <summary>Whether the hours that count are those of some of its visits alone.</summary>
+    public bool IsOfSomeVisits => From == HoursFrom.Visits && VisitsWithout > 0;
+
     /// <summary>Whether all units that go through the phase are through it: then its hours are those of a whole house.</summary>
     public bool IsOver => Units > 0 && Through == Units;
 
@@ -55,10 +64,14 @@ public sealed record PhaseHours(Phase Phase, decimal? Typed, decimal? OfVisits, 
             .. PhaseNames.All.Select(phase =>
             {
                 var progress = house.Units.Select(u => Progress.Of(u, phase, steps)).Where(p => p.Total > 0).ToList();
-                var visits = house.Visits.Where(v => v.Phase == phase).Select(v => v.Item.Get(VisitFacts.Worked)).OfType<decimal>().ToList();
+                var all = house.Visits.Where(v => v.Phase == phase && v.State != VisitState.CalledOff).Select(v => v.Item.Get(VisitFacts.Worked)).ToList();
+                var visits = all.OfType<decimal>().ToList();
                 return new PhaseHours(phase, house.Job.Get(HouseFacts.HoursOf(phase)), visits.Count == 0 ? null : visits.Sum(),
                     InHours(marked.Where(m => m.Key.Phase == phase).Aggregate(TimeSpan.Zero, (sum, m) => sum + m.Value)),
-                    progress.Count(p => p.Complete), progress.Count);
+                    progress.Count(p => p.Complete), progress.Count)
+                {
+                    VisitsWithout = all.Count - visits.Count,
+                };
             }),
         ];
     }

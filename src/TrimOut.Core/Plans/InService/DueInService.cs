@@ -53,7 +53,7 @@ public sealed record DueInService(Sentence Say, bool Pressing)
     {
         if (house.Job.Get(HouseFacts.AcceptedOn) is not { } accepted)
             yield break;
-        var last = house.Services.Where(s => s.Kind == ServiceKind.YearlyVisit && s.On is not null).Select(s => s.On!.Value).Append(accepted).Max();
+        var last = house.Services.Where(s => s.Kind == ServiceKind.YearlyVisit && s.On <= today).Select(s => s.On!.Value).Append(accepted).Max();
         if (last.Year >= DateOnly.MaxValue.Year)
             yield break;
         var due = last.AddYears(1);

@@ -50,7 +50,7 @@ internal static class CableParts
                         .But(LessAllowance, known.Where(r => r.ShownBeforeLimit is not null).Select(r => r.Name)));
                 if (known.Count > 0 && TypedByNobody(house, known) is { } begun)
                     line = line with { CountedFrom = line.CountedFrom.And(begun) };
-                yield return (line with { AtLeast = open.Count + held.Count > 0 })
+                yield return (line with { AtLeast = open.Count + held.Count > 0, Items = [.. runs.Select(r => r.Item)] })
                     .By(runs.SelectMany(r => UncheckedValues.Read(r.Unit, u => (u.Run!.IsTooLong, u.Run.Needed)).Unchecked));
             }
             yield return Boxes(cuts, plan, inches).By(cuts.Cable.Item, CableTypeFacts.BoxLength);

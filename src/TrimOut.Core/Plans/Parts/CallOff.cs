@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Visits;
@@ -25,7 +26,7 @@ public enum CallOffState
 /// <param name="OrderBy">The last day to order it on; null while the day or the days that it takes are not known.</param>
 /// <param name="State">Whether it is still to be ordered.</param>
 /// <param name="OrderedOn">The day on which it was ordered; of units the last one. Null while it is to be ordered.</param>
-/// <param name="NotOrdered">Tags of the units that it is made for and that are not ordered.</param>
+/// <param name="NotOrdered">Tags of the units that it is made for and that are not ordered; names of what came into the house after the day of the order.</param>
 public sealed record CallOff(
     PartLine Line, DateOnly? NeededBy, DateOnly? OrderBy, CallOffState State, DateOnly? OrderedOn, ImmutableArray<string> NotOrdered)
 {
@@ -33,17 +34,18 @@ public sealed record CallOff(
     public const int DaysAhead = 14;
 
     /// <summary>The call-offs of a parts list, line by line.</summary>
-    /// <param name="house">The house.</param>
+    /// <param name="log">The house with its history, which says when each thing came into it.</param>
     /// <param name="lines">Its parts list.</param>
     /// <param name="steps">The list of steps; this program's where none is given.</param>
-    public static ImmutableArray<CallOff> Of(House house, IEnumerable<PartLine> lines, StepList? steps = null)
+    public static ImmutableArray<CallOff> Of(HouseLog log, IEnumerable<PartLine> lines, StepList? steps = null)
     {
+        var (house, added) = (log.House, AddedBy(log));
         var phases = new Dictionary<Phase, (DateOnly? Needed, DateOnly? Ordered, bool Over)>();
         return [.. lines.Select(line =>
         {
             if (!phases.TryGetValue(line.NeededIn, out var phase))
             {
-                phases.Add(line.NeededIn, phase = (VisitPlan.Needed(house, line.NeededIn), OrderedFact(line.NeededIn) is { } fact ? house.Job.Get(fact) : null,
+                phases.Add(line.NeededIn, phase = (VisitPlan.Needed(house, line.NeededIn), OrderedOn(house, line.NeededIn),
                     Progress.Of(house, line.NeededIn, steps).Complete));
             }
             var lead = house.Job.Get(line.MadeFor.IsEmpty ? HouseFacts.PartsLead : HouseFacts.OrderLead);
@@ -52,6 +54,9 @@ public sealed record CallOff(
                 return new CallOff(line, phase.Needed, orderBy, CallOffState.Nothing, null, []);
             if (line.MadeFor.IsEmpty)
             {
+                if (phase.Ordered is { } on && OrderedFact(line.NeededIn) is { } fact && house.Job.Latest(fact) is { } noted
+                    && CountedFrom(house, line).Where(i => added.TryGetValue(i.Id, out var came) && CameAfter(came, on, noted)).ToList() is { Count: > 0 } since)
+                    return new CallOff(line, phase.Needed, orderBy, CallOffState.Open, null, [.. since.Select(house.NameOf).Distinct()]);
                 return new CallOff(line, phase.Needed, orderBy,
                     phase.Ordered is not null ? CallOffState.CalledOff : phase.Over ? CallOffState.Nothing : CallOffState.Open, phase.Ordered, []);
             }
@@ -82,6 +87,40 @@ public sealed record CallOff(
 
     /// <summary>The phase in which it is ordered: of what the maker makes that of the order sheet.</summary>
     public Phase OrderedIn => Line.MadeFor.IsEmpty ? Line.NeededIn : Phase.Order;
+
+    /// <summary>The day on which the parts of a phase were ordered; a day that was still to come when it was written is none yet.</summary>
+    private static DateOnly? OrderedOn(House house, Phase phase) =>
+        OrderedFact(phase) is { } fact && house.Job.Latest(fact) is { Value: DateOnly on } head && on <= DateOnly.FromDateTime(head.At.DateTime).AddDays(1)
+            ? on : null;
+
+    /// <summary>The change by which each thing came into the house.</summary>
+    private static Dictionary<string, Change> AddedBy(HouseLog log)
+    {
+        var added = new Dictionary<string, Change>(StringComparer.Ordinal);
+        foreach (var change in log.Changes)
+        {
+            foreach (var add in change.Edits.OfType<Edit.Add>())
+                added.TryAdd(add.Item, change);
+        }
+        return added;
+    }
+
+    /// <summary>
+    /// Whether something came into the house after the day of an order, and after that day was noted: what was there when somebody said that all is ordered
+    /// was ordered, also where the whole house was typed later.
+    /// </summary>
+    private static bool CameAfter(Change added, DateOnly ordered, Head noted) =>
+        DateOnly.FromDateTime(added.SaidAt.DateTime) > ordered && Change.Order(added.Stamp, added.Id, noted.Stamp, noted.Id) > 0;
+
+    /// <summary>What a line is counted from; where the line does not say, all that parts of its phase are for. Spares are so many, whatever comes.</summary>
+    private static IEnumerable<Item> CountedFrom(House house, PartLine line) => line.Group == PartGroup.Spares ? []
+        : !line.Items.IsEmpty ? line.Items
+        : line.NeededIn switch
+        {
+            Phase.RoughIn or Phase.Power => house.Runs.Select(r => r.Item),
+            Phase.Hang => house.Units.Select(u => u.Item),
+            _ => [],
+        };
 
     private static Fact<DateOnly>? OrderedFact(Phase phase) => phase switch
     {

@@ -32,18 +32,21 @@ internal static class ControlParts
         foreach (var type in house.Hubs.GroupBy(h => h.Show(HubFacts.Type)))
             yield return Line(type.Key.Length == 0 ? HubOfNoType : PartWords.Called(type.Key), type.Count(),
                 HubsOfTheHouse.With(PartWords.Names(type.Select(h => h.Name)))) with
-            { Name = type.Key };
+            { Name = type.Key, Items = [.. type.Select(h => h.Item)] };
         if (house.Units.Length > 0)
             yield return MoreHubs(house);
         foreach (var place in house.Remotes.OrderBy(r => house.Rooms.IndexOf(r.Room!)).GroupBy(r => (Room: r.Room?.FullName, Type: r.Show(RemoteFacts.Type))))
             yield return Line(InRoom.With(place.Key.Type.Length == 0 ? RemoteOfNoType : PartWords.OfKit(place.Key.Type), Named(place.Key.Room)),
                 place.Count(), RemotesOfThatRoom.With(PartWords.Names(place.Select(r => r.Name)))) with
-            { Name = place.Key.Type };
+            { Name = place.Key.Type, Items = [.. place.Select(r => r.Item)] };
         foreach (var plate in Plates(house).GroupBy(p => p.Gangs).OrderBy(g => g.Key))
             yield return plate.SelectMany(p => p.Types).Aggregate(
                 Line(GangPlate.With(plate.Key), plate.Count(), PartWords.All([.. plate.Select(p => p.From)]))
                     with
-                { Name = string.Create(CultureInfo.InvariantCulture, $"{plate.Key}-gang wall plate") },
+                {
+                    Name = string.Create(CultureInfo.InvariantCulture, $"{plate.Key}-gang wall plate"),
+                    Items = [.. plate.SelectMany(p => p.Remotes).Select(r => r.Item)],
+                },
                 (line, type) => line.By(type.Item, RemoteTypeFacts.Gangs));
         foreach (var silent in house.Remotes.Where(r => Gangs(r) is null))
             yield return new PartLine(PartGroup.Controls, PlateOf.With(Arg.Typed(silent.Name)), null, "", GangsNotKnown);
@@ -68,7 +71,7 @@ internal static class ControlParts
     /// <summary>
     /// Wall plates: remotes of one room with the same plate share it; the place in it stands behind a comma. A remote without a plate gets one of its own.
     /// </summary>
-    private static IEnumerable<(int Gangs, Sentence From, IEnumerable<RemoteType> Types)> Plates(House house) =>
+    private static IEnumerable<(int Gangs, Sentence From, IEnumerable<RemoteType> Types, IEnumerable<Remote> Remotes)> Plates(House house) =>
         from remote in house.Remotes
         where Gangs(remote) is > 0
         let plate = remote.Item.Get(RemoteFacts.Plate)?.Split(',')[0].Trim().ToUpperInvariant()
@@ -77,7 +80,7 @@ internal static class ControlParts
         let names = Arg.Typed(string.Join(", ", shared.Select(r => r.Name)))
         select (Math.Max(needed, Said(shared.Key.plate)),
             Shared.With(Named(shared.First().Room?.FullName), shared.Key.plate is null ? NoPlateSaid.With(names) : names),
-            shared.Select(r => r.Type!));
+            shared.Select(r => r.Type!), shared);
 
     private static Arg Named(string? room) => room is null ? NoRoomYet : Arg.Typed(room);
 

@@ -54,6 +54,9 @@ public sealed record PartLine(PartGroup Group, Sentence Part, decimal? Count, st
     /// <summary>The units that the maker makes it for; none for all that a supplier has.</summary>
     public ImmutableArray<Unit> MadeFor { get; init; } = [];
 
+    /// <summary>The things of the house that are counted, one by one; none where it is counted from all that its phase is about.</summary>
+    public ImmutableArray<Item> Items { get; init; } = [];
+
     /// <summary>Whether something that is counted here is not known yet, so that it will be no fewer, and may be more.</summary>
     public bool AtLeast { get; init; }
 

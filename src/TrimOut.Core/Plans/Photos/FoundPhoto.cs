@@ -5,11 +5,16 @@ using TrimOut.Core.Phases;
 
 namespace TrimOut.Core.Plans.Photos;
 
+/// <summary>The label of a cable that is seen in a picture.</summary>
+/// <param name="Tag">The tag of the unit on it.</param>
+/// <param name="House">The mark of the house that it was printed for, as <see cref="HouseMark"/> gives it; null on one that says none.</param>
+public sealed record SeenLabel(string Tag, string? House);
+
 /// <summary>A picture that was found in a folder or on a stick, with what its file says.</summary>
 /// <param name="Name">The name of its file, without the folder.</param>
 /// <param name="Taken">When it was taken, by the camera's clock where it was taken; null where the file does not say.</param>
-/// <param name="Labels">The tags on the labels that are seen in it, each once; none where none could be read.</param>
-public sealed record FoundPhoto(string Name, DateTime? Taken, ImmutableArray<string> Labels)
+/// <param name="Labels">The labels that are seen in it, each once; none where none could be read.</param>
+public sealed record FoundPhoto(string Name, DateTime? Taken, ImmutableArray<SeenLabel> Labels)
 {
     /// <summary>
     /// How far the camera's clock was from UTC; null where the file does not say, and the clock of whoever marked steps is taken for the same.
@@ -54,7 +59,10 @@ public enum PlacedBy
 public sealed record PhotoPlace(Subject Of, Item Holder, Fact<string> Fact, Step? Step, Phase Phase)
 {
     /// <summary>What it shows, in a few words.</summary>
-    public string Shows => Step?.Label ?? $"{Phase.Full()}, the {(Of is Unit ? "unit" : "window")}";
+    public string Shows => Step is not null ? $"{Step.Label}{(Marks ? "" : ", not marked")}" : $"{Phase.Full()}, the {(Of is Unit ? "unit" : "window")}";
+
+    /// <summary>Whether it marks the step that asks for it; one whose own time speaks against that is noted there, and marks nothing.</summary>
+    public bool Marks { get; init; } = true;
 }
 
 /// <summary>A picture with where it belongs.</summary>
@@ -64,6 +72,9 @@ public sealed record PhotoPlace(Subject Of, Item Holder, Fact<string> Fact, Step
 /// <param name="Why">What shows it, or why it is not placed, in words.</param>
 public sealed record PhotoPlacement(FoundPhoto Photo, PhotoPlace? Place, PlacedBy By, string Why)
 {
-    /// <summary>Whether it is taken in without a further word: what only its time shows is offered.</summary>
-    public bool IsSure => Place is not null && By != PlacedBy.Time;
+    /// <summary>Whether something speaks against it, or too little for it, so that it is offered and not done.</summary>
+    public bool IsDoubtful { get; init; }
+
+    /// <summary>Whether it is taken in without a further word: what only its time shows, and what is doubtful, is offered.</summary>
+    public bool IsSure => Place is not null && (By == PlacedBy.Hand || (By != PlacedBy.Time && !IsDoubtful));
 }

@@ -12,11 +12,16 @@ namespace TrimOut.Core.Plans.Photos;
 /// </remarks>
 internal sealed class MarkTimes
 {
+    private const string Pulled = "cable-pulled";
+
     /// <summary>A mark that is farther away says nothing of where a picture was taken: common practice, no published source.</summary>
     private static readonly TimeSpan Near = TimeSpan.FromHours(2);
 
     /// <summary>A mark so far away still tells the phase.</summary>
     private static readonly TimeSpan SameDay = TimeSpan.FromHours(12);
+
+    /// <summary>What was done is marked by the next day: common practice, no published source.</summary>
+    private static readonly TimeSpan Late = TimeSpan.FromDays(1);
 
     private readonly List<Mark> _all;
     private readonly List<Mark> _ofOne;
@@ -53,10 +58,24 @@ internal sealed class MarkTimes
         : _all.Where(m => m.Unit.Id == unit.Id && m.After(photo).Duration() <= SameDay).OrderBy(m => m.After(photo).Duration())
             .Select(m => (Phase?)m.Step.Phase).FirstOrDefault();
 
+    /// <summary>Why a picture can't be one of the open wall of a unit with its cable in it, by the time that its file says; null where it can.</summary>
+    public string? AgainstOpenWall(Unit unit, FoundPhoto photo)
+    {
+        if (photo.Taken is not { } taken)
+            return null;
+        var done = _all.Where(m => m.Unit.Id == unit.Id && m.Head.Value is StepMark { NotNeededBecause: null }).ToList();
+        return done.Find(m => m.Step.Id == Pulled) is { } pulled && pulled.After(photo) > Late ? $"its time, {Shown(taken)}, lies before {Dated(pulled)}"
+            : done.Where(m => m.Step.Phase is Phase.CloseIn or >= Phase.Hang).MinBy(m => m.Head.At) is { } closed && closed.After(photo) < -SameDay
+            ? $"its time, {Shown(taken)}, lies after {Dated(closed)}"
+            : null;
+    }
+
     /// <summary>A time as it is shown.</summary>
     public static string Shown(DateTime at) => at.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 
     private static string Said(Mark mark) => $"\"{mark.Step.Label}\" of {mark.Unit.Tag} at {Clock(mark)}";
+
+    private static string Dated(Mark mark) => $"\"{mark.Step.Label}\" on {mark.Head.At.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}";
 
     private static string Clock(Mark mark) => mark.Head.At.ToString("HH:mm", CultureInfo.InvariantCulture);
 

@@ -1,4 +1,5 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 
@@ -10,12 +11,13 @@ public sealed class PhotoPlan
     private readonly StepList _steps;
     private readonly TagsInName _tags;
     private readonly MarkTimes _times;
+    private readonly string? _mark;
 
     /// <summary>A plan for a house as it stands.</summary>
-    /// <param name="house">The house.</param>
+    /// <param name="log">The house with its history.</param>
     /// <param name="steps">The list of steps that the work is done by; this program's where none is given.</param>
-    public PhotoPlan(House house, StepList? steps = null) =>
-        (_steps, _tags, _times) = (steps ?? StepList.Shipped, new TagsInName(house), new MarkTimes(house, steps ?? StepList.Shipped));
+    public PhotoPlan(HouseLog log, StepList? steps = null) => (_steps, _tags, _times, _mark) =
+        (steps ?? StepList.Shipped, new TagsInName(log.House), new MarkTimes(log.House, steps ?? StepList.Shipped), HouseMark.Of(log));
 
     /// <summary>Where a picture belongs, or why that can't be told.</summary>
     public PhotoPlacement Place(FoundPhoto photo)
@@ -26,21 +28,35 @@ public sealed class PhotoPlan
             return Not(photo, $"the same picture was taken in before, as {path}");
         if (photo.SameAs is { } other)
             return Not(photo, $"the same picture as {other}");
-        var (named, words) = _tags.In(Stem(photo.Name));
-        var labels = photo.Labels.Select(l => (Tag: l, Of: _tags.Tagged(l))).ToList();
-        if (labels.FirstOrDefault(l => l.Of is null) is { Tag: { } unknown })
-            return Not(photo, $"the label in it says {unknown}, and no window here is called so");
-        var seen = labels.Select(l => l.Of!.Value).DistinctBy(l => l.Of.Id).ToList();
+        if (photo.Labels.FirstOrDefault(l => l.House is not null && l.House != _mark) is { } foreign)
+            return Not(photo, $"the label in it, {foreign.Tag}, is of another house");
+        var (named, words, unclear) = _tags.In(Stem(photo.Name));
+        var labels = photo.Labels.Select(l => (Label: l, Of: _tags.Tagged(l.Tag))).ToList();
+        if (labels.Find(l => l.Of is null).Label is { } unknown)
+            return Not(photo, $"the label in it says {unknown.Tag}, and no window here is called so");
+        if (labels.Find(l => l.Of is { Of: null }) is { Label: { }, Of: { } several })
+            return Not(photo, $"of the label in it: {several.Unclear}");
+        var seen = labels.Select(l => (Of: l.Of!.Value.Of!, l.Of.Value.Before, IsOurs: l.Label.House is not null)).OrderByDescending(l => l.IsOurs)
+            .DistinctBy(l => l.Of.Id).ToList();
         if (seen is [var label])
         {
-            return named.Any(n => n.Of.Id != label.Of.Id && !IsWindowOf(n.Of, label.Of))
-                ? Not(photo, $"the label in it says {label.Of.Name}, and its name {Names(named)}")
-                : At(photo, label.Of, words, PlacedBy.Label, $"by its label{Before(label.Before)}");
+            if (named.Any(n => n.Of.Id != label.Of.Id && !IsWindowOf(n.Of, label.Of)))
+                return Not(photo, $"the label in it says {label.Of.Name}, and its name {Names(named)}");
+            if (label.IsOurs)
+                return At(photo, label.Of, words, PlacedBy.Label, $"by its label{Before(label.Before)}");
+            // Labels of earlier editions say no house: one of another house may have the same tag.
+            if (named.Count == 0)
+            {
+                return At(photo, label.Of, words, PlacedBy.Label, $"by its label{Before(label.Before)}, which does not say of which house it is")
+                    with { IsDoubtful = true };
+            }
         }
-        if (named is [var one] && (seen.Count == 0 || seen.Any(s => s.Of.Id == one.Of.Id)))
+        if (unclear is not null)
+            return Not(photo, unclear);
+        if (named is [var one] && (seen.Count == 0 || seen.Any(s => s.Of.Id == one.Of.Id || IsWindowOf(one.Of, s.Of))))
             return At(photo, one.Of, words, PlacedBy.Name, $"by {one.Before ?? one.Of.Name} in its name{Before(one.Before)}");
         if (seen.Count > 1 || named.Count > 1)
-            return Not(photo, seen.Count > 1 ? $"labels of {Names(seen)} are in it" : $"{Names(named)} are in its name");
+            return Not(photo, seen.Count > 1 ? $"labels of {Names(seen.Select(l => (l.Of, l.Before)))} are in it" : $"{Names(named)} are in its name");
         if (photo.Taken is null)
             return Not(photo, "no tag in its name, no label that can be read, and its file does not say when it was taken");
         var (unit, why) = _times.At(photo);
@@ -53,9 +69,10 @@ public sealed class PhotoPlan
     {
         if (photo.Unreadable is { } unreadable)
             return new Refusal($"{photo.Name} can't be taken in: {unreadable}.");
-        var (named, words) = _tags.In(typed, typed: true);
+        var (named, words, unclear) = _tags.In(typed, typed: true);
         return named switch
         {
+            _ when unclear is not null => new Refusal($"{unclear}: type the tag of today."),
             [var one] when words.FirstOrDefault(w => PhaseWords.In([w]) is null) is not { } unknown => At(photo, one.Of, words, PlacedBy.Hand, "as you said"),
             [_] => new Refusal($"\"{words.First(w => PhaseWords.In([w]) is null).ToLowerInvariant()}\" is no word for what a picture shows. "
                 + "Type a tag, and behind it nothing, or wall, box, brackets, finished or the like."),
@@ -75,9 +92,12 @@ public sealed class PhotoPlan
         var phase = said?.Phase ?? _times.PhaseOf(unit, photo) ?? Current(unit);
         var step = _steps.Open(phase, unit).FirstOrDefault(s => s.Evidence.Contains(RunFacts.Photo));
         var worded = by != PlacedBy.Hand && said is { } spoken ? $"{why}, \"{spoken.Word}\"" : why;
-        return step is not null && Progress.Holder(unit, RunFacts.Photo) is { } run
-            ? new PhotoPlacement(photo, new PhotoPlace(unit, run, RunFacts.Photo, step, phase), by, worded)
-            : new PhotoPlacement(photo, new PhotoPlace(unit, unit.Item, UnitFacts.Photo, null, phase), by, worded);
+        if (step is null || Progress.Holder(unit, RunFacts.Photo) is not { } run)
+            return new PhotoPlacement(photo, new PhotoPlace(unit, unit.Item, UnitFacts.Photo, null, phase), by, worded);
+        // Somebody who says that it shows the wall knows better than the clock of a camera.
+        var against = by == PlacedBy.Hand && said is not null ? null : _times.AgainstOpenWall(unit, photo);
+        return new PhotoPlacement(photo, new PhotoPlace(unit, run, RunFacts.Photo, step, phase) { Marks = against is null }, by,
+            against is null ? worded : $"{worded}; but {against}") { IsDoubtful = against is not null };
     }
 
     private Phase Current(Unit unit) => Progress.Current(unit, _steps) ?? Phase.Handover;

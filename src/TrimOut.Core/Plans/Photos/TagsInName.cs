@@ -11,63 +11,75 @@ namespace TrimOut.Core.Plans.Photos;
 /// </remarks>
 internal sealed partial class TagsInName
 {
-    private readonly Dictionary<string, (Subject? Of, string? Before)> _words = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, TagMeaning> _words = new(StringComparer.Ordinal);
     private readonly int _longest;
 
     public TagsInName(House house)
     {
         foreach (var window in house.Windows)
         {
-            Add(window.Tag, window.Units is [var only] ? only : window, null);
+            Each(window.Tag, m => m.Add(Whole(window)));
             foreach (var unit in window.Units.Where(u => u.Tag != window.Tag))
-                Add(unit.Tag, unit, null);
-        }
-        foreach (var window in house.Windows)
-        {
+                Each(unit.Tag, m => m.Add(unit));
             for (var head = window.Item.Latest(WindowFacts.Tag)?.Before; head is not null; head = head.Before)
             {
-                if (head.Value is string before && !_words.ContainsKey(string.Join(' ', Words(before))))
-                    Add(before, window.Units is [var only] ? only : window, before);
+                if (head.Value is not string before || SameName.Comparer.Equals(before, window.Tag))
+                    continue;
+                Each(before, m => m.AddBefore(Whole(window), before));
+                foreach (var unit in window.Units.Where(u => u.Tag != window.Tag && u.Tag.StartsWith(window.Tag, StringComparison.Ordinal)))
+                    Each(before + unit.Tag[window.Tag.Length..], m => m.AddBefore(unit, before + unit.Tag[window.Tag.Length..]));
             }
         }
         _longest = _words.Keys.Select(k => k.Count(c => c == ' ') + 1).DefaultIfEmpty(0).Max();
     }
 
-    /// <summary>What the words of a name are about, each subject once, and the words that are no tag.</summary>
+    /// <summary>
+    /// What the words of a name are about, each subject once, the words that are no tag, and which tag of several it may be; null where none is unclear.
+    /// </summary>
     /// <param name="name">The name of a file, without its ending, or what somebody typed.</param>
     /// <param name="typed">Whether somebody typed it.</param>
-    public (IReadOnlyList<(Subject Of, string? Before)> Found, IReadOnlyList<string> Others) In(string name, bool typed = false)
+    public (IReadOnlyList<(Subject Of, string? Before)> Found, IReadOnlyList<string> Others, string? Unclear) In(string name, bool typed = false)
     {
         var (words, found, others) = (Words(name), new List<(Subject Of, string? Before)>(), new List<string>());
+        string? unclear = null;
         for (var at = 0; at < words.Length;)
         {
             var many = Math.Min(_longest, words.Length - at);
             while (many > 0 && !IsTag(string.Join(' ', words, at, many)))
                 many--;
             if (many == 0)
+            {
                 others.Add(words[at++]);
-            else if (_words[string.Join(' ', words, at, many)] is var (of, before) && (at += many) > 0 && found.All(f => f.Of.Id != of!.Id))
-                found.Add((of!, before));
+                continue;
+            }
+            var (of, before, why) = _words[string.Join(' ', words, at, many)].Today;
+            at += many;
+            if (of is null)
+                unclear ??= why;
+            else if (found.All(f => f.Of.Id != of.Id))
+                found.Add((of, before));
         }
         // Whoever writes the tag of a unit may write that of its window too.
         found.RemoveAll(f => f.Of is Window && found.Any(u => u.Of is Unit unit && unit.Window.Id == f.Of.Id));
-        return (found, others);
+        return (found, others, unclear);
 
-        bool IsTag(string key) => _words.TryGetValue(key, out var tag) && tag.Of is not null && (typed || key.Any(char.IsLetter));
+        bool IsTag(string key) => _words.ContainsKey(key) && (typed || key.Any(char.IsLetter));
     }
 
     /// <summary>What has a tag, as a label says it; null where nothing has.</summary>
-    public (Subject Of, string? Before)? Tagged(string tag) =>
-        _words.TryGetValue(string.Join(' ', Words(tag)), out var found) && found.Of is { } of ? (of, found.Before) : null;
+    public (Subject? Of, string? Before, string Unclear)? Tagged(string tag) =>
+        _words.TryGetValue(string.Join(' ', Words(tag)), out var found) ? found.AtAnyTime : null;
 
-    private void Add(string tag, Subject of, string? before)
+    private static Subject Whole(Window window) => window.Units is [var only] ? only : window;
+
+    private void Each(string tag, Action<TagMeaning> add)
     {
         var words = Words(tag);
-        Put(string.Join(' ', words));
+        add(Of(string.Join(' ', words)));
         if (words is [var one] && LettersThenDigits().Match(one) is { Success: true } parts)
-            Put($"{parts.Groups[1].Value} {parts.Groups[2].Value}");
+            add(Of($"{parts.Groups[1].Value} {parts.Groups[2].Value}"));
 
-        void Put(string key) => _words[key] = _words.TryGetValue(key, out var there) && there.Of?.Id != of.Id ? (null, null) : (of, before);
+        TagMeaning Of(string key) => _words.TryGetValue(key, out var there) ? there : _words[key] = new TagMeaning();
     }
 
     private static string[] Words(string text) => [.. NoWord().Split(BeforeLetter().Replace(text.ToUpperInvariant(), "")).Where(w => w.Length > 0)];

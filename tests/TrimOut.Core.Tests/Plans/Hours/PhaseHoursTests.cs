@@ -89,4 +89,20 @@ public class PhaseHoursTests
     private static PhaseHours Of(TestJob job, Phase phase) => PhaseHours.Of(job.Scribe.Log).Single(p => p.Phase == phase);
 
     private static TestJob Hang(string tag, TestJob job) => Hung.Aggregate(job, (j, step) => j.Mark(tag, step));
+
+    [Fact]
+    public void HoursOfSomeVisitsAreAtLeastAndNoRateAndThoseOfAVisitThatWasCalledOffAreNone()
+    {
+        var job = Hang("W01", new TestJob().Window("W01"));
+        foreach (var day in new[] { "2026-05-04", "2026-05-05" })
+            job.Do(QuickPeople.Visit(job.House, $"{day} Hang").Value);
+        job.Do(SetFact.Typed(job.House, job.House.Visits.First().Item, VisitFacts.Worked, "4"));
+        var hang = Of(job, Phase.Hang);
+        Assert.Equal((4m, true, true, 1), (hang.Counted, hang.IsAtLeast, hang.IsOver, hang.VisitsWithout));
+        Assert.DoesNotContain(HourRate.Of([PhaseHours.Of(job.Scribe.Log)]), r => r.Phase == Phase.Hang);
+        job.Do(SetFact.Typed(job.House, job.House.Visits.Last().Item, VisitFacts.State, "called-off"));
+        Assert.Equal((false, 1), (Of(job, Phase.Hang).IsAtLeast, HourRate.Of([PhaseHours.Of(job.Scribe.Log)]).Count(r => r.Phase == Phase.Hang)));
+        job.Do(SetFact.Typed(job.House, job.House.Visits.First().Item, VisitFacts.State, "called-off"));
+        Assert.Null(Of(job, Phase.Hang).OfVisits);
+    }
 }

@@ -82,4 +82,13 @@ public class DueInServiceTests
         Assert.Equal("Hall replaced 2027-03-02, to be done again: Paired with its remotes, Moved from every remote, Preset stored.",
             DueInService.Of(job.House, new DateOnly(2027, 3, 3)).First().Say.In(job.House));
     }
+
+    /// <summary>Signed on 2026-10-01, so due a year later: a visit that is written with a day to come was not made.</summary>
+    [Fact]
+    public void AVisitOfADayToComeSilencesNoneThatIsDueAndIsFound()
+    {
+        var job = ServedHouse.Of().Serve("yearly visit 2099-01-01");
+        Assert.Contains(DueInService.Of(job.House, new DateOnly(2027, 10, 2)), d => d.Say.In(job.House) == "The yearly visit was due on 2027-10-01.");
+        Assert.Contains(job.Report.Findings, f => f.Check.Id == "dates-run-backwards" && f.Message.Contains("2099-01-01", StringComparison.Ordinal));
+    }
 }

@@ -65,6 +65,26 @@ public class CallOffTests
         Assert.Equal(CallOffState.Open, Of(job, "Hub").State);
     }
 
+    [Fact]
+    public void WhatCameIntoTheHouseAfterTheOrderIsOpenUntilItIsOrderedToo()
+    {
+        var job = Whole().SayOf("", HouseFacts.PowerPartsOn, "2026-03-02").SayOf("", HouseFacts.PairPartsOn, "2026-03-02");
+        job.Clock.Advance(TimeSpan.FromDays(3));
+        job.WithPanel("P9").Add(ItemKind.Hub, "Attic").SayOf("Attic", HubFacts.Type, "Hub");
+        Assert.Equal((CallOffState.Open, "P9"), Stands(Of(job, "Invented supply")));
+        Assert.Equal((CallOffState.Open, "Attic"), Stands(Of(job, "Hub")));
+        job.SayOf("", HouseFacts.PowerPartsOn, "2026-03-05");
+        Assert.Equal(CallOffState.CalledOff, Of(job, "Invented supply").State);
+    }
+
+    [Fact]
+    public void ADayToComeOrdersNothingAndIsFound()
+    {
+        var job = Whole().SayOf("", HouseFacts.RoughInPartsOn, "2099-01-01");
+        Assert.Equal(CallOffState.Open, Of(job, "16/2").State);
+        Assert.Contains(job.Report.Findings, f => f.Check.Id == "dates-run-backwards" && f.Message.Contains("2099-01-01", StringComparison.Ordinal));
+    }
+
     /// <summary>Fourteen days on from March 2 is March 16.</summary>
     [Theory]
     [InlineData("2026-03-16", true)]
@@ -97,7 +117,7 @@ public class CallOffTests
 
     private static CallOff Of(TestJob job, string part) => All(job).Single(c => c.Line.Part.In(job.House) == part);
 
-    private static ImmutableArray<CallOff> All(TestJob job) => CallOff.Of(job.House, HouseParts.Of(job.House));
+    private static ImmutableArray<CallOff> All(TestJob job) => CallOff.Of(job.Scribe.Log, HouseParts.Of(job.House));
 
     private static ImmutableArray<CallOff> Now(TestJob job) => CallOff.Now(job.House, All(job), Today);
 

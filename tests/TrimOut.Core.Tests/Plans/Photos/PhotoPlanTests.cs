@@ -21,7 +21,7 @@ public class PhotoPlanTests
     }
 
     private static PhotoPlacement Place(TestJob job, string name, DateTime? taken = null, params string[] labels) =>
-        new PhotoPlan(job.House).Place(new FoundPhoto(name, taken, [.. labels]));
+        new PhotoPlan(job.Scribe.Log).Place(new FoundPhoto(name, taken, [.. labels.Select(l => new SeenLabel(l, HouseMark.Of(job.Scribe.Log)))]));
 
     [Theory]
     [InlineData("W03.jpg", "W03")]
@@ -72,6 +72,8 @@ public class PhotoPlanTests
         Assert.Equal("K1", Place(job, "a.jpg", null, "W03").Place!.Of.Name);
         job.Window("W03");
         Assert.Equal(job.Unit("W03").Id, Place(job, "w03.jpg").Place!.Of.Id);
+        // A label may be older than the new name.
+        Assert.Equal("of the label in it: W03 was the tag of K1 before", Place(job, "a.jpg", null, "W03").Why);
     }
 
     [Fact]
@@ -108,7 +110,7 @@ public class PhotoPlanTests
         Assert.Contains("lies between \"Opening seen\" of W01".Split('"')[0], Place(job, "IMG_3.jpg", first.AddMinutes(-10)).Why, StringComparison.Ordinal);
         Assert.Contains("within 2 hours", Place(job, "IMG_4.jpg", first.AddHours(5)).Why, StringComparison.Ordinal);
         // The same moment by a camera two hours ahead that says so.
-        Assert.Equal("W03", new PhotoPlan(job.House)
+        Assert.Equal("W03", new PhotoPlan(job.Scribe.Log)
             .Place(new FoundPhoto("IMG_5.jpg", first.AddMinutes(125), []) { FromUtc = TimeSpan.FromHours(2) }).Place!.Of.Name);
     }
 
@@ -148,7 +150,7 @@ public class PhotoPlanTests
     [Fact]
     public void WhatCanNotBeShownOrIsThereAlreadyIsSaid()
     {
-        var plan = new PhotoPlan(Job().House);
+        var plan = new PhotoPlan(Job().Scribe.Log);
         var photo = new FoundPhoto("W03.jpg", Morning, []);
         Assert.Equal("the picture is damaged", plan.Place(photo with { Unreadable = "the picture is damaged" }).Why);
         Assert.Equal("the same picture was taken in before, as p/a.jpg", plan.Place(photo with { TakenInAs = "p/a.jpg" }).Why);
@@ -162,7 +164,7 @@ public class PhotoPlanTests
     [InlineData("W02b", "W02B", nameof(ItemKind.Unit))]
     public void ATypedTagPlacesAPhoto(string typed, string tag, string holder)
     {
-        var placed = new PhotoPlan(Job().House).Place(new FoundPhoto("x.jpg", null, []), typed).Value;
+        var placed = new PhotoPlan(Job().Scribe.Log).Place(new FoundPhoto("x.jpg", null, []), typed).Value;
         Assert.Equal((tag, PlacedBy.Hand, holder), (placed.Place!.Of.Name, placed.By, placed.Place.Holder.Kind.ToString()));
     }
 
@@ -172,5 +174,63 @@ public class PhotoPlanTests
     [InlineData("W01 W03", "2 tags")]
     [InlineData("W03 kittens", "\"kittens\" is no word")]
     public void WhatNamesNothingIsRefused(string typed, string why) =>
-        Assert.Contains(why, new PhotoPlan(Job().House).Place(new FoundPhoto("x.jpg", null, []), typed).Reason, StringComparison.Ordinal);
+        Assert.Contains(why, new PhotoPlan(Job().Scribe.Log).Place(new FoundPhoto("x.jpg", null, []), typed).Reason, StringComparison.Ordinal);
+
+    /// <summary>W01 was called X1 for a while, W03 took its tag and gave it up again: nobody can tell which of the two a photo of W01 shows.</summary>
+    [Fact]
+    public void ATagThatTwoWindowsHadIsUnclearAndNotTheFirstOnes()
+    {
+        var job = Job().Say("W01", WindowFacts.Tag, "X1").Say("W03", WindowFacts.Tag, "W01").Say("W01", WindowFacts.Tag, "X2");
+        var placed = Place(job, "W01 wall.jpg");
+        Assert.Equal((null, "W01 was the tag of X1 and X2"), (placed.Place, placed.Why));
+        Assert.Null(Place(job, "a.jpg", null, "W01").Place);
+        Assert.Contains("type the tag of today", new PhotoPlan(job.Scribe.Log).Place(new FoundPhoto("x.jpg", null, []), "W01").Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ALabelOfTwoWindowsThatSwappedNamesIsUnclearAlsoOfTheirUnits()
+    {
+        var job = new TestJob().Window("W01").Window("W02");
+        foreach (var tag in new[] { "W01", "W02" })
+            job.Do(j => AddItems.Unit(j.House, j.House.FindTag(tag)!.Id));
+        job.SayOf("W01", WindowFacts.Tag, "W09").SayOf("W02", WindowFacts.Tag, "W01").SayOf("W09", WindowFacts.Tag, "W02");
+        Assert.Contains("W01A was the tag of W02A before", Place(job, "a.jpg", null, "W01A").Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ALabelOfAnotherHouseIsRefusedAndAnOldOneIsOffered()
+    {
+        var (job, other) = (Job(), HouseMark.Of(new TestJob(store: new MemoryStore("elsewhere")).Window("W03").Scribe.Log));
+        Assert.NotEqual(other, HouseMark.Of(job.Scribe.Log));
+        var plan = new PhotoPlan(job.Scribe.Log);
+        var foreign = plan.Place(new FoundPhoto("W03.jpg", null, [new SeenLabel("W03", other)]));
+        Assert.Equal((null, "the label in it, W03, is of another house"), (foreign.Place, foreign.Why));
+        var old = plan.Place(new FoundPhoto("a.jpg", null, [new SeenLabel("W03", null)]));
+        Assert.Equal(("W03", false), (old.Place!.Of.Name, old.IsSure));
+        Assert.Contains("does not say of which house", old.Why, StringComparison.Ordinal);
+        var named = plan.Place(new FoundPhoto("w03.jpg", null, [new SeenLabel("W03", null)]));
+        Assert.Equal((PlacedBy.Name, true), (named.By, named.IsSure));
+    }
+
+    /// <summary>The cable was pulled on March 1 by the clock of the job: a photo of 2020 shows no cable, and one after the wall was closed no open wall.</summary>
+    [Fact]
+    public void APhotoWhoseTimeContradictsTheOpenWallIsOfferedAndMarksNothing()
+    {
+        var job = Job();
+        job.Pulled("W03").Mark("W03", "cable-pulled");
+        var pulled = job.Clock.GetUtcNow().DateTime;
+        Assert.True(Place(job, "W03 wall.jpg", pulled.AddHours(-20)).IsSure);
+        var before = Place(job, "W03 wall.jpg", new DateTime(2020, 5, 1, 9, 0, 0));
+        Assert.Equal((false, false, RunFacts.Photo), (before.IsSure, before.Place!.Marks, before.Place.Fact));
+        Assert.Contains("2020-05-01 09:00, lies before \"Cable pulled, tails left\"", before.Why, StringComparison.Ordinal);
+        job.Clock.Advance(TimeSpan.FromDays(30));
+        job.Mark("W03", "cable-found");
+        var found = job.Clock.GetUtcNow().DateTime;
+        Assert.True(Place(job, "W03 wall.jpg", found.AddDays(-3)).IsSure);
+        var after = Place(job, "W03 wall.jpg", found.AddDays(2));
+        Assert.Equal((false, false), (after.IsSure, after.Place!.Marks));
+        Assert.Contains("lies after \"Cable found again\"", after.Why, StringComparison.Ordinal);
+        var said = new PhotoPlan(job.Scribe.Log).Place(new FoundPhoto("x.jpg", found.AddDays(2), []), "W03 wall").Value;
+        Assert.True(said.IsSure && said.Place!.Marks);
+    }
 }
