@@ -64,7 +64,7 @@ public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
     internal ImmutableArray<PartLine> Parts => _parts.IsDefault ? _parts = HouseParts.Of(House, Cuts) : _parts;
 
     /// <summary>By when each line of that must be ordered.</summary>
-    internal ImmutableArray<CallOff> CallOffs => _callOffs.IsDefault ? _callOffs = CallOff.Of(Log, Parts, Steps) : _callOffs;
+    internal ImmutableArray<CallOff> CallOffs => _callOffs.IsDefault ? _callOffs = CallOff.Of(House, Log.Changes, Parts, Steps) : _callOffs;
 
     /// <summary>The data of a house as it stands; the checks are run.</summary>
     public static PaperData Of(HouseLog log, DateOnly date) => new(log, date, CheckReport.Of(log.House));

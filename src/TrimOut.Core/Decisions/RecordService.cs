@@ -72,7 +72,7 @@ public static class RecordService
         return draft;
     }
 
-    /// <summary>The change that takes a record out of the house; the unit has again the serial that it had before, where it is that of this record now.</summary>
+    /// <summary>The change that takes a record out of the house; a unit that has the serial of this record has the one from before again.</summary>
     /// <param name="house">The house.</param>
     /// <param name="service">The record.</param>
     public static Result<Draft> Remove(House house, Service service) => RemoveItems.Remove(house, service.Item).Then<Draft>(draft =>

@@ -50,7 +50,8 @@ public static class TakePhotos
             var place = detail.First().Place;
             draft = draft.Put(place.Holder.Id, place.Fact, detail.Aggregate(Noted(house, place), (noted, p) => PhotoPaths.With(noted, p.Path))!);
         }
-        var done = photos.Where(p => p.Place is { Step: not null, Marks: true }).DistinctBy(p => (p.Place.Of.Id, p.Place.Step)).Select(p => (p.Place.Of, Step: p.Place.Step!))
+        var done = photos.Where(p => p.Place is { Step: not null, Marks: true }).DistinctBy(p => (p.Place.Of.Id, p.Place.Step))
+            .Select(p => (p.Place.Of, Step: p.Place.Step!))
             .Where(p => IsDoneBy(house, report, steps, p.Of, p.Step)).ToList();
         foreach (var (of, step) in done)
             draft = draft.PutStored(of.Id, step.Field, StepMark.Done.ToString());

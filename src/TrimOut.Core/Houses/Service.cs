@@ -42,8 +42,8 @@ public sealed class Service(House house, Item item) : Subject(house, item)
     }
 
     /// <summary>
-    /// The serial of what was taken off; null where nobody noted it. Days decide, not the order in which records were written: it is what the replacement before
-    /// put in, where that is known.
+    /// The serial of what was taken off; null where nobody noted it. Days decide, not the order in which records were written: it is what the replacement
+    /// before put in, where that is known.
     /// </summary>
     public string? TakenOff
     {

@@ -24,7 +24,9 @@ internal static class ServiceKeys
         new KeyAction<ServiceScreen>("n", "New service",
             "Records by one line what was done, to what, when and by whom; the steps that are to be done again are asked for, and nothing else.",
             (s, context) => Transition.Type(s, New(s, context))),
-        new KeyAction<ServiceScreen>("X", "Remove", "Takes the record out of the house; steps that were asked again stay to be done. The unit has its serial from before again.", AskRemove)
+        new KeyAction<ServiceScreen>("X", "Remove",
+            "Takes the record out of the house; steps that were asked again stay to be done. The unit has its serial from before again.",
+            AskRemove)
             { Disabled = NoRow, OnBar = false },
         Filtering.Key<ServiceScreen>("rows", "tag, what was done, who, cause, serial, claim"),
         .. Moves.Through<ServiceScreen>("row", (s, context, by) => s.Moved(context, by)),

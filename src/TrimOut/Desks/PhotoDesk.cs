@@ -61,9 +61,10 @@ internal static class PhotoDesk
             {
                 var one = Look(f);
                 says(string.Create(CultureInfo.InvariantCulture, $"{Interlocked.Increment(ref count)} of {found.Files.Count}"));
-                return one with { Photo = one.Photo with { TakenInAs = had.TakenInAs(one) } };
+                return one;
             }).ToList();
-            return new PhotosRead(OncePerPicture(read, new PhotoPlan(log)), found.Files.Count == 0 ? [.. found.Remarks, "There are no photos in it."] : found.Remarks);
+            return new PhotosRead(
+                OncePerPicture(read.ConvertAll(f => f with { Photo = f.Photo with { TakenInAs = had.TakenInAs(f) } }), new PhotoPlan(log)), found.Remarks);
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
@@ -82,7 +83,7 @@ internal static class PhotoDesk
         {
             says(string.Create(CultureInfo.InvariantCulture, $"{at + 1} of {photos.Count}"));
             copied.Add(stop.IsCancellationRequested ? new Refusal("stopped before it was copied.")
-                : !room[at] ? new Refusal(place.Holder.Get(place.Fact) is null && copied.Count(c => c.Ok) == 0
+                : !room[at] ? new Refusal(place.Holder.Get(place.Fact) is null && !TakePhotos.HaveRoom(house, [(place, to.PathOf(file.Path, file.Print))])[0]
                     ? $"the name of the house file is so long that no path to a photo beside it can be noted: give it a shorter one."
                     : $"{place.Of.Name} has so many photos noted that there is no room for one more.")
                 : Copy(to, file));

@@ -34,8 +34,11 @@ internal sealed record PhotoSearch(IReadOnlyList<string> Files, ImmutableArray<s
         {
             foreach (var file in Directory.EnumerateFiles(at, "*", Plain).Where(isPicture).Order(StringComparer.Ordinal))
             {
-                if (more = files.Count == most)
+                if (files.Count == most)
+                {
+                    more = true;
                     return;
+                }
                 files.Add(file);
             }
             foreach (var inner in Directory.EnumerateDirectories(at, "*", Plain).Where(d => d != leftOut).Order(StringComparer.Ordinal))
@@ -51,8 +54,12 @@ internal sealed record PhotoSearch(IReadOnlyList<string> Files, ImmutableArray<s
             }
         }
 
-        IEnumerable<string> Passed(List<string> folders, string one, string several) => folders.Count == 0 ? []
-            : [$"{ShownText.Line(Path.GetRelativePath(folder, folders[0]))}{(folders.Count == 1 ? $" {one}" : $" and {NumberText.Plain(folders.Count - 1)} more {several}")}: "
-                + "give that folder by its own path."];
+        IEnumerable<string> Passed(List<string> folders, string one, string several)
+        {
+            if (folders.Count == 0)
+                yield break;
+            var what = folders.Count == 1 ? one : $"and {NumberText.Plain(folders.Count - 1)} more {several}";
+            yield return $"{ShownText.Line(Path.GetRelativePath(folder, folders[0]))} {what}: give that folder by its own path.";
+        }
     }
 }

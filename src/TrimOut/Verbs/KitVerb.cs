@@ -124,7 +124,7 @@ internal static class KitVerb
     private static Core.History.Draft? Say(House house, PartSheet part, string file)
     {
         foreach (var change in TakePart.AboutChanges(house, part).Concat(TakePart.Changes(house, part)))
-            Common.Row(part.Name, change.Fact.Label, change.Was, change.Becomes);
+            Common.Row(part.Name, change.Fact.Label, $"{change.Was}", $"{change.Becomes}");
         var inFolder = Path.GetDirectoryName(Path.GetFullPath(file)) == Path.GetFullPath(UserFolder.Kit);
         var draft = TakePart.Into(house, part, inFolder ? TakePart.FromFolder : $"the file {Path.GetFileName(file)}");
         if (!draft.Ok)

@@ -26,7 +26,7 @@ internal static class PartsVerb
             var look = Look.By(parsed);
             var log = look.At(parsed.GetRequiredValue(path));
             var house = log.House;
-            var all = CallOff.Of(log, HouseParts.Of(house));
+            var all = CallOff.Of(house, log.Changes, HouseParts.Of(house));
             foreach (var (line, needed, orderBy, _, ordered, waiting) in parsed.GetValue(now)
                 ? CallOff.Now(house, all, PaperVerb.Day(parsed.GetValue(date))) : all)
             {

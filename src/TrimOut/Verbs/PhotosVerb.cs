@@ -31,7 +31,8 @@ internal static class PhotosVerb
         var by = Common.By();
         var verb = new Command("photos",
             "Copy photos beside a house file and note each at its unit, by a label seen in it or by a tag in its name; a step that asks for one is marked. "
-                + "A line each with tabs between: taken, offered or left; photo, tag, what it shows, why. Ends with 2 when one could not be placed, or a folder was not looked into.")
+                + "A line each with tabs between: taken, offered or left; photo, tag, what it shows, why. "
+                + "Ends with 2 when one could not be placed, or a folder was not looked into.")
             { path, folder, byTime, of, dry, by, Common.GoOn };
         verb.SetAction(parsed =>
         {
@@ -78,6 +79,8 @@ internal static class PhotosVerb
         var fates = chosen.Zip(came).ToDictionary(c => c.First.File.Path, c => c.Second, StringComparer.Ordinal);
         foreach (var (file, placement) in placed)
             Say(file, placement, fates.TryGetValue(file.Path, out var fate) ? (Result<string>?)fate : null);
+        if (read.Files.Count == 0)
+            Common.Say($"There are no photos in {folder}.");
         foreach (var remark in read.Remarks)
             Common.Say(remark);
         Common.Say(dry ? "Nothing was taken in: this was a try." : change is null ? "Nothing was taken in." : $"Saved: {change.What}.");

@@ -24,7 +24,8 @@ public class PhotosTests
         job.Mark("W02", "opening-seen");
         _desk.FoundPhotos[Stick] = new PhotosRead(
         [
-            File("IMG_1.jpg", new DateTime(2026, 3, 1, 9, 0, 0)), File("W01 wall.jpg"), File("IMG_2.jpg", null, new SeenLabel("W02", HouseMark.Of(job.Scribe.Log))),
+            File("IMG_1.jpg", new DateTime(2026, 3, 1, 9, 0, 0)), File("W01 wall.jpg"),
+            File("IMG_2.jpg", null, new SeenLabel("W02", HouseMark.Of(job.Scribe.Log))),
             File("IMG_3.jpg", job.Clock.GetUtcNow().DateTime.AddMinutes(3)),
         ], []);
         _shell = new ShellState(_desk, job.Scribe);

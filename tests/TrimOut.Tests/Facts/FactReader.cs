@@ -78,7 +78,7 @@ internal sealed record FactReader(string Sort, string Name, Func<Scribe, IReadOn
         return NotedReads.Of(scribe.House, h =>
         {
             var parts = HouseParts.Of(h, cuts);
-            _ = (parts.Sum(l => l.Part.In(h).Length + l.CountedFrom.In(h).Length), CallOff.Of(h, parts));
+            _ = (parts.Sum(l => l.Part.In(h).Length + l.CountedFrom.In(h).Length), CallOff.Of(h, scribe.Log.Changes, parts));
         });
     }
 

@@ -91,7 +91,9 @@ public sealed class PhotosVerbTests : IDisposable
         Assert.Equal(0, _run.Run("photos", "elm.trimout", "stick").Code);
         Put("W01.jpg", 2);
         Assert.Equal(0, _run.Run("photos", "b/elm.trimout", "stick").Code);
-        Assert.NotEqual(Path.GetFileName(Directory.GetFiles(_run.In("elm-photos")).Single()), Path.GetFileName(Directory.GetFiles(_run.In("b/elm-photos")).Single()));
+        Assert.NotEqual(NameIn("elm-photos"), NameIn("b/elm-photos"));
+
+        string NameIn(string folder) => Path.GetFileName(Directory.GetFiles(_run.In(folder)).Single());
     }
 
     [Fact]

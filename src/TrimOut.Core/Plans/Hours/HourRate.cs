@@ -19,7 +19,8 @@ public sealed record HourRate(Phase Phase, decimal Median, decimal Least, decima
     /// <param name="houses">The hours of each house; a house counts once, whatever its size.</param>
     public static ImmutableArray<HourRate> Of(IEnumerable<ImmutableArray<PhaseHours>> houses) =>
     [
-        .. houses.SelectMany(h => h).Where(p => p is { IsOver: true, IsOfSomeVisits: false, PerUnit: not null }).GroupBy(p => p.Phase).OrderBy(g => g.Key).Select(g =>
+        .. houses.SelectMany(h => h).Where(p => p is { IsOver: true, IsOfSomeVisits: false, PerUnit: not null })
+            .GroupBy(p => p.Phase).OrderBy(g => g.Key).Select(g =>
         {
             var rates = g.Select(p => p.PerUnit!.Value).Order().ToList();
             return new HourRate(g.Key, (rates[(rates.Count - 1) / 2] + rates[rates.Count / 2]) / 2, rates[0], rates[^1], rates.Count,

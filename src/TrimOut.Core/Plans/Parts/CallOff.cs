@@ -26,7 +26,7 @@ public enum CallOffState
 /// <param name="OrderBy">The last day to order it on; null while the day or the days that it takes are not known.</param>
 /// <param name="State">Whether it is still to be ordered.</param>
 /// <param name="OrderedOn">The day on which it was ordered; of units the last one. Null while it is to be ordered.</param>
-/// <param name="NotOrdered">Tags of the units that it is made for and that are not ordered; names of what came into the house after the day of the order.</param>
+/// <param name="NotOrdered">Tags of the units that it is made for and that are not ordered; names of what came into the house after the order.</param>
 public sealed record CallOff(
     PartLine Line, DateOnly? NeededBy, DateOnly? OrderBy, CallOffState State, DateOnly? OrderedOn, ImmutableArray<string> NotOrdered)
 {
@@ -34,12 +34,13 @@ public sealed record CallOff(
     public const int DaysAhead = 14;
 
     /// <summary>The call-offs of a parts list, line by line.</summary>
-    /// <param name="log">The house with its history, which says when each thing came into it.</param>
+    /// <param name="house">The house.</param>
+    /// <param name="changes">Its history, which says when each thing came into it.</param>
     /// <param name="lines">Its parts list.</param>
     /// <param name="steps">The list of steps; this program's where none is given.</param>
-    public static ImmutableArray<CallOff> Of(HouseLog log, IEnumerable<PartLine> lines, StepList? steps = null)
+    public static ImmutableArray<CallOff> Of(House house, IEnumerable<Change> changes, IEnumerable<PartLine> lines, StepList? steps = null)
     {
-        var (house, added) = (log.House, AddedBy(log));
+        var added = AddedBy(changes);
         var phases = new Dictionary<Phase, (DateOnly? Needed, DateOnly? Ordered, bool Over)>();
         return [.. lines.Select(line =>
         {
@@ -55,8 +56,9 @@ public sealed record CallOff(
             if (line.MadeFor.IsEmpty)
             {
                 if (phase.Ordered is { } on && OrderedFact(line.NeededIn) is { } fact && house.Job.Latest(fact) is { } noted
-                    && CountedFrom(house, line).Where(i => added.TryGetValue(i.Id, out var came) && CameAfter(came, on, noted)).ToList() is { Count: > 0 } since)
-                    return new CallOff(line, phase.Needed, orderBy, CallOffState.Open, null, [.. since.Select(house.NameOf).Distinct()]);
+                    && CountedFrom(house, line).Where(i => added.TryGetValue(i.Id, out var came) && CameAfter(came, on, noted)).ToList()
+                        is { Count: > 0 } since)
+                    return new CallOff(line, phase.Needed, orderBy, CallOffState.Open, null, [.. since.Select(i => house.NameOf(i)).Distinct()]);
                 return new CallOff(line, phase.Needed, orderBy,
                     phase.Ordered is not null ? CallOffState.CalledOff : phase.Over ? CallOffState.Nothing : CallOffState.Open, phase.Ordered, []);
             }
@@ -94,10 +96,10 @@ public sealed record CallOff(
             ? on : null;
 
     /// <summary>The change by which each thing came into the house.</summary>
-    private static Dictionary<string, Change> AddedBy(HouseLog log)
+    private static Dictionary<string, Change> AddedBy(IEnumerable<Change> changes)
     {
         var added = new Dictionary<string, Change>(StringComparer.Ordinal);
-        foreach (var change in log.Changes)
+        foreach (var change in changes)
         {
             foreach (var add in change.Edits.OfType<Edit.Add>())
                 added.TryAdd(add.Item, change);

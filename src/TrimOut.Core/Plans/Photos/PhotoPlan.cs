@@ -36,7 +36,7 @@ public sealed class PhotoPlan
             return Not(photo, $"the label in it says {unknown.Tag}, and no window here is called so");
         if (labels.Find(l => l.Of is { Of: null }) is { Label: { }, Of: { } several })
             return Not(photo, $"of the label in it: {several.Unclear}");
-        var seen = labels.Select(l => (Of: l.Of!.Value.Of!, l.Of.Value.Before, IsOurs: l.Label.House is not null)).OrderByDescending(l => l.IsOurs)
+        var seen = labels.Select(l => (Of: l.Of!.Value.Of!, l.Of!.Value.Before, IsOurs: l.Label.House is not null)).OrderByDescending(l => l.IsOurs)
             .DistinctBy(l => l.Of.Id).ToList();
         if (seen is [var label])
         {

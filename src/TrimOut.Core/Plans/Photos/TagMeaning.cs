@@ -15,9 +15,9 @@ internal sealed class TagMeaning
     public void AddBefore(Subject of, string was) => _before.Add((of, was));
 
     /// <summary>What somebody means who writes it today: what is called so now, else what was called so before.</summary>
-    public (Subject? Of, string? Before, string Unclear) Today => Ids(_now) is { Count: > 1 } ? (null, null, $"{_now[0].Name} is the tag of several")
+    public (Subject? Of, string? Before, string Unclear) Today => Several(_now) ? (null, null, $"{_now[0].Name} is the tag of several")
         : _now.Count > 0 ? (_now[0], null, "")
-        : Ids(_before.Select(b => b.Of)).Count == 1 ? (_before[0].Of, _before[0].Was, "")
+        : !Several(_before.Select(b => b.Of)) ? (_before[0].Of, _before[0].Was, "")
         : (null, null, $"{_before[0].Was} was the tag of {Names(_before.Select(b => b.Of))}");
 
     /// <summary>What a label means, which may have been printed on any day.</summary>
@@ -26,7 +26,7 @@ internal sealed class TagMeaning
             ? (null, null, $"{_now[0].Name} was the tag of {Names(_before.Select(b => b.Of).Where(o => o.Id != _now[0].Id))} before")
             : Today;
 
-    private static HashSet<string> Ids(IEnumerable<Subject> of) => [.. of.Select(o => o.Id)];
+    private static bool Several(IEnumerable<Subject> of) => of.DistinctBy(o => o.Id).Skip(1).Any();
 
     private static string Names(IEnumerable<Subject> of) => string.Join(" and ", of.DistinctBy(o => o.Id).Select(o => o.Name));
 }

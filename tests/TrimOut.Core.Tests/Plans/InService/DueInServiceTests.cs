@@ -89,6 +89,6 @@ public class DueInServiceTests
     {
         var job = ServedHouse.Of().Serve("yearly visit 2099-01-01");
         Assert.Contains(DueInService.Of(job.House, new DateOnly(2027, 10, 2)), d => d.Say.In(job.House) == "The yearly visit was due on 2027-10-01.");
-        Assert.Contains(job.Report.Findings, f => f.Check.Id == "dates-run-backwards" && f.Message.Contains("2099-01-01", StringComparison.Ordinal));
+        Assert.Contains(job.Report.Findings, f => f.Check.Id == "dates-run-backwards" && job.Report.Said(f).Contains("2099-01-01", StringComparison.Ordinal));
     }
 }

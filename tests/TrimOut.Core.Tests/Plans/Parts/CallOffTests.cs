@@ -82,7 +82,7 @@ public class CallOffTests
     {
         var job = Whole().SayOf("", HouseFacts.RoughInPartsOn, "2099-01-01");
         Assert.Equal(CallOffState.Open, Of(job, "16/2").State);
-        Assert.Contains(job.Report.Findings, f => f.Check.Id == "dates-run-backwards" && f.Message.Contains("2099-01-01", StringComparison.Ordinal));
+        Assert.Contains(job.Report.Findings, f => f.Check.Id == "dates-run-backwards" && job.Report.Said(f).Contains("2099-01-01", StringComparison.Ordinal));
     }
 
     /// <summary>Fourteen days on from March 2 is March 16.</summary>
@@ -117,7 +117,7 @@ public class CallOffTests
 
     private static CallOff Of(TestJob job, string part) => All(job).Single(c => c.Line.Part.In(job.House) == part);
 
-    private static ImmutableArray<CallOff> All(TestJob job) => CallOff.Of(job.Scribe.Log, HouseParts.Of(job.House));
+    private static ImmutableArray<CallOff> All(TestJob job) => CallOff.Of(job.House, job.Scribe.Log.Changes, HouseParts.Of(job.House));
 
     private static ImmutableArray<CallOff> Now(TestJob job) => CallOff.Now(job.House, All(job), Today);
 
