@@ -20,7 +20,7 @@ public abstract class Subject(House house, Item item)
     /// <summary>What it is called.</summary>
     public string Name => House.NameOf(Item);
 
-    /// <summary>What was said of a step; null when nothing was, and while a laptop took the mark back for a replacement that another one did not know of.</summary>
+    /// <summary>What was said of a step; null when nothing was, and where a laptop took the mark back for a replacement that another did not know of.</summary>
     public StepMark? MarkOf(Step step) =>
         Item.Latest(step.Field, out var several)?.Value is StepMark mark && !(several && AskedAgain.IsTakenBack(Item, step)) ? mark : null;
 

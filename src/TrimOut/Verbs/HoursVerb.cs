@@ -23,10 +23,10 @@ internal static class HoursVerb
         };
         var verb = new Command("hours",
             "List what each phase took in houses, in hours of all people together, a line each with tabs between: house, its name, phase, hours that count, "
-                + "what they are from (typed, visits, some-visits or marks: at least), typed, of visits, by marks, units that are through, units, hours a unit; "
-                + "unit, house, tag, phase, hours by marks. Then what a unit took over all houses that are through a phase: rate, phase, median, least, most, of how "
-                + "many houses, how many of them by marks alone. With --for what a house is likely to take: estimate, phase, units, hours, least, most, of how "
-                + "many houses.") { paths, next, units, Common.GoOn };
+                + "what they are from (typed, visits, some-visits or marks: at least), typed, of visits, by marks, units that are through, units, "
+                + "hours a unit; unit, house, tag, phase, hours by marks. Then what a unit took over all houses that are through a phase: rate, phase, median, "
+                + "least, most, of how many houses, how many of them by marks alone. With --for what a house is likely to take: estimate, phase, "
+                + "units, hours, least, most, of how many houses.") { paths, next, units, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
@@ -43,7 +43,8 @@ internal static class HoursVerb
                 foreach (var phase in phases.Where(p => p.Counted is not null))
                 {
                     Common.Row("house", log.House.Name, KebabCase.Of(phase.Phase), Shown(phase.Counted),
-                        phase.IsOfSomeVisits ? "some-visits" : KebabCase.Of(phase.From), Shown(phase.Typed), Shown(phase.OfVisits), Shown(phase.Marked), NumberText.Plain(phase.Through), NumberText.Plain(phase.Units), Shown(phase.PerUnit));
+                        phase.IsOfSomeVisits ? "some-visits" : KebabCase.Of(phase.From), Shown(phase.Typed), Shown(phase.OfVisits), Shown(phase.Marked),
+                        NumberText.Plain(phase.Through), NumberText.Plain(phase.Units), Shown(phase.PerUnit));
                 }
                 if (parsed.GetValue(units))
                     SayUnits(log);
