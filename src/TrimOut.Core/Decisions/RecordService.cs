@@ -72,14 +72,10 @@ public static class RecordService
         return draft;
     }
 
-    /// <summary>The change that takes a record out of the house; a unit that has the serial of this record has the one from before again.</summary>
-    /// <param name="house">The house.</param>
-    /// <param name="service">The record.</param>
-    public static Result<Draft> Remove(House house, Service service) => RemoveItems.Remove(house, service.Item).Then<Draft>(draft =>
-        SerialAfterRemoval(service) is (var unit, var serial)
-            ? draft.PutStored(unit.Id, UnitFacts.Serial.Name, serial)
-                with { What = $"{draft.What}; {UnitFacts.Serial.Label.ToLowerInvariant()} of {house.NameOf(unit)} {serial ?? "to be read again"}" }
-            : draft);
+    /// <summary>The change that takes a record out of the house, with the serial from before for a unit that has the one of this record.</summary>
+    internal static Draft WithSerialBefore(Draft removal, Service service) => SerialAfterRemoval(service) is not (var unit, var serial) ? removal
+        : removal.PutStored(unit.Id, UnitFacts.Serial.Name, serial)
+            with { What = $"{removal.What}; serial of {service.House.NameOf(unit)}: {serial ?? "to be read again"}" };
 
     /// <summary>The serial that a unit has once a record is removed, null for none that is known; nothing where the record leaves it alone.</summary>
     /// <param name="service">The record.</param>

@@ -10,6 +10,7 @@ public static class RemoveItems
     public static Result<Draft> Remove(House house, Item item) => item.Kind == ItemKind.House
         ? new Refusal("The house itself can't be removed.")
         : item.Removed ? new Refusal("That was removed already.")
+        : item.Kind == ItemKind.Service ? RecordService.WithSerialBefore(Out(item, $"Removed {house.NameOf(item)}"), new Service(house, item))
         : Out(item, $"Removed {house.NameOf(item)}");
 
     /// <summary>Brings a removed item back with all it had.</summary>

@@ -56,14 +56,15 @@ internal static class ServiceKeys
         RowId = context.Log.Changes[^1].Edits.OfType<Edit.Add>().FirstOrDefault()?.Item,
     }).Fit(context));
 
-    private static string Serial(Service service) => RecordService.SerialAfterRemoval(service) is not (var unit, var before) ? ""
+    /// <summary>Which serial a unit has once a record is removed, as a sentence with a space before it; empty where that changes nothing.</summary>
+    public static string SerialBefore(Service service) => RecordService.SerialAfterRemoval(service) is not (var unit, var before) ? ""
         : $" {service.House.NameOf(unit)} has {(before is null ? "no serial then, to be read again" : $"the serial {before} again")}.";
 
     private static Transition AskRemove(ServiceScreen s, ScreenContext context)
     {
         var service = s.Current(context)!;
         return new Transition(s, new Ask.Confirm(
-            $"Remove {service.Name}? What it asked again stays to be done.{Serial(service)} X removes it (undo brings it back), any other key keeps it.", "X",
-            Transition.Save(s, RecordService.Remove(context.House, service))));
+            $"Remove {service.Name}? What it asked again stays to be done.{SerialBefore(service)} X removes it (undo brings it back), any other key keeps it.", "X",
+            Transition.Save(s, RemoveItems.Remove(context.House, service.Item))));
     }
 }

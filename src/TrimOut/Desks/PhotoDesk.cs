@@ -84,7 +84,7 @@ internal static class PhotoDesk
             says(string.Create(CultureInfo.InvariantCulture, $"{at + 1} of {photos.Count}"));
             copied.Add(stop.IsCancellationRequested ? new Refusal("stopped before it was copied.")
                 : !room[at] ? new Refusal(place.Holder.Get(place.Fact) is null && !TakePhotos.HaveRoom(house, [(place, to.PathOf(file.Path, file.Print))])[0]
-                    ? $"the name of the house file is so long that no path to a photo beside it can be noted: give it a shorter one."
+                    ? "the name of the house file is so long that no path to a photo beside it can be noted: give it a shorter one."
                     : $"{place.Of.Name} has so many photos noted that there is no room for one more.")
                 : Copy(to, file));
         }

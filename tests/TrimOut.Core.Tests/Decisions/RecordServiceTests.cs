@@ -210,7 +210,7 @@ public class RecordServiceTests
     public void ARecordThatIsRemovedTakesItsSerialWithIt()
     {
         var job = ServedHouse.Of().Serve("W01 replaced 2026-11-01, serial AAA").Serve("W01 replaced 2026-12-01, serial BBB");
-        job.Do(j => RecordService.Remove(j.House, j.House.Services.Last()));
+        job.Do(j => RemoveItems.Remove(j.House, j.House.Services.Last().Item));
         Assert.Equal("AAA", job.Unit("W01").Show(UnitFacts.Serial));
         Assert.Equal([("A-W01", "AAA")], Life(job));
     }
