@@ -64,7 +64,8 @@ internal static class ServiceKeys
     {
         var service = s.Current(context)!;
         return new Transition(s, new Ask.Confirm(
-            $"Remove {service.Name}? What it asked again stays to be done.{SerialBefore(service)} X removes it (undo brings it back), any other key keeps it.", "X",
+            $"Remove {service.Name}? What it asked again stays to be done.{SerialBefore(service)} "
+                + "X removes it (undo brings it back), any other key keeps it.", "X",
             Transition.Save(s, RemoveItems.Remove(context.House, service.Item))));
     }
 }

@@ -157,7 +157,7 @@ internal static class SheetKeys
         if (item.Kind == ItemKind.Run)
             return Transition.Say(s, "A home run goes with its unit. Say that the unit's power is not a panel instead.");
         var what = $"{context.House.NameOf(item)} ({KebabCase.Of(item.Kind)})";
-        var serial = item.Kind == ItemKind.Service ? InService.ServiceKeys.SerialBefore(new Service(context.House, item)) : "";
+        var serial = item.Kind == ItemKind.Service ? ServiceKeys.SerialBefore(new Service(context.House, item)) : "";
         return new Transition(s, new Ask.Confirm($"Remove {what}?{serial} X removes it (undo brings it back), any other key keeps it.", "X",
             Transition.Save(s, RemoveItems.Remove(context.House, item))));
     }
