@@ -35,6 +35,8 @@ internal static class CommandLine
             PartsVerb.Build(),
             PeopleVerb.Build(),
             HoursVerb.Build(),
+            FirmVerb.Build(),
+            FirmPaperVerb.Build(),
             ServiceVerb.Build(),
             KitVerb.Build(),
             KitVerb.BuildOut(),

@@ -11,10 +11,10 @@ using TrimOut.Benchmarks.Plans;
 using TrimOut.Benchmarks.Terminals;
 
 // Saves and openings are about a disk, screens about a terminal: they take turns with what they are held against, in the folder that is named.
-if (args is ["saves" or "opening" or "screens", ..])
+if (args is ["saves" or "opening" or "screens" or "firm", ..])
 {
     var folder = args.Length > 1 ? Directory.CreateDirectory(args[1]).FullName : Directory.CreateTempSubdirectory("trimout-").FullName;
-    (args[0] switch { "saves" => (Action<string>)Saves.Measure, "opening" => Opening.Measure, _ => Screens.Measure })(folder);
+    (args[0] switch { "saves" => (Action<string>)Saves.Measure, "opening" => Opening.Measure, "firm" => Firm.Measure, _ => Screens.Measure })(folder);
     return;
 }
 

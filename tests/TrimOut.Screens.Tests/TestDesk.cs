@@ -6,6 +6,7 @@ using TrimOut.Core.Kits;
 using TrimOut.Core.Plans.Hours;
 using TrimOut.Core.Plans.Photos;
 using TrimOut.Core.Units;
+using TrimOut.Screens.Firm;
 using TrimOut.Screens.Photos;
 using TrimOut.Screens.Schedules;
 using TrimOut.Screens.Shell;
@@ -51,6 +52,17 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
     {
         Written.Add($"calendar of {log.House.Visits.Count()}");
         return $"{where}-visits.ics";
+    }
+
+    /// <summary>All houses of the user's folders.</summary>
+    public IFirmBoard AllHouses { get; set; } = NoHouses.Board;
+
+    public IFirmBoard Firm() => AllHouses;
+
+    public Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, CancellationToken stop)
+    {
+        Written.Add($"{paper} of {houses.Count}");
+        return new List<string> { $"{paper}.md" };
     }
 
     /// <summary>What phases took in other houses.</summary>

@@ -49,7 +49,7 @@ internal static class CutList
 
     private static void Boxes(MarkdownWriter to, House house, CableType cable, CutPlan plan)
     {
-        to.Say(Says(plan, house));
+        to.Say(Says(plan, house.DisplayUnits));
         var boxes = plan.Boxes.Select((b, at) => (Box: b, Name: NameOf(b, at))).ToList();
         foreach (var drawn in boxes.Chunk(BoxesToADrawing))
             to.Draw(cable.Name, BoxCutsDrawing.Describe(drawn), words => BoxCutsDrawing.Of(drawn, house, words));
@@ -64,18 +64,18 @@ internal static class CutList
     }
 
     /// <summary>How good a plan is: the sentence of <see cref="CutPlan.Says"/>, in the words of the paper.</summary>
-    private static Inline Says(CutPlan plan, House house)
+    internal static Inline Says(CutPlan plan, DisplayUnits units)
     {
         var said = !plan.ToBuy.Proven ? Ours($"{Boxed(plan.ToBuy.Found)} to buy; it may be possible with {plan.ToBuy.Limit}, no fewer.")
             : !plan.Opened.Proven ? Ours($"{Boxed(plan.Opened.Found)} opened; it may be possible with {plan.Opened.Limit}, no fewer.")
             : plan.ToBuy.Found > 0 ? Ours($"{Boxed(plan.Opened.Found)} opened ({plan.ToBuy.Found} to buy): no plan needs fewer.")
             : Ours($"{Boxed(plan.Opened.Found)} opened: no plan needs fewer.");
         if (!plan.OpenedLength.Proven)
-            said += Ours($"They hold {Mark(plan.OpenedLength.Found, house)}; {Mark(plan.OpenedLength.Limit, house)} might do.");
+            said += Ours($"They hold {Mark(plan.OpenedLength.Found, units)}; {Mark(plan.OpenedLength.Limit, units)} might do.");
         return said + (plan.LongestLeft is { Proven: true } none && none.Found == Length.Zero ? Ours("Nothing is left over.")
             : plan.LongestLeft.Proven
-                ? Ours($"The longest leftover is {Mark(plan.LongestLeft.Found, house)}: no plan for these boxes leaves a longer one.")
-                : Ours($"The longest leftover is {Mark(plan.LongestLeft.Found, house)}; it can't be over {Mark(plan.LongestLeft.Limit, house)}."));
+                ? Ours($"The longest leftover is {Mark(plan.LongestLeft.Found, units)}: no plan for these boxes leaves a longer one.")
+                : Ours($"The longest leftover is {Mark(plan.LongestLeft.Found, units)}; it can't be over {Mark(plan.LongestLeft.Limit, units)}."));
     }
 
     private static Inline Boxed(int count) => count == 1 ? Ours("1 box") : Ours($"{count} boxes");
@@ -88,5 +88,7 @@ internal static class CutList
     private static Inline? Loss(House house) =>
         Known(house.Job.Get(HouseFacts.CutLoss)) is { } loss ? Figure(loss.Show(house.DisplayUnits)) : null;
 
-    private static Inline Mark(Length length, House house) => Figure(length.ShowRounded(house.DisplayUnits, LengthScale.Run));
+    private static Inline Mark(Length length, House house) => Mark(length, house.DisplayUnits);
+
+    private static Inline Mark(Length length, DisplayUnits units) => Figure(length.ShowRounded(units, LengthScale.Run));
 }

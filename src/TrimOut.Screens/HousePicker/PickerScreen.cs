@@ -99,6 +99,8 @@ internal static class PickerKeys
             (s, _) => Transition.Type(s, new Entry("House file", "", "the path of a .trimout file or of a sample folder", (text, _) => text.Trim().Length == 0
                 ? new Refusal("Type the path of a house file.")
                 : new Transition(s, new Ask.Enter(d => d.Open(text.Trim()), text.Trim()))))),
+        new KeyAction<PickerScreen>("J", "All houses", "Shows all houses of your folders: phases, stops, who waits, what is due.",
+            (s, _) => new Transition(s, Firm.FirmScreen.Find())),
         Filtering.Key<PickerScreen>("houses", "name, folder, or what is said of it"),
         .. Moves.Through<PickerScreen>("house", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown.Count) }),
     ];

@@ -6,6 +6,7 @@ using TrimOut.Core.Kits;
 using TrimOut.Core.Plans.Hours;
 using TrimOut.Core.Plans.Photos;
 using TrimOut.Core.Units;
+using TrimOut.Screens.Firm;
 using TrimOut.Screens.Photos;
 using TrimOut.Screens.Schedules;
 
@@ -107,6 +108,18 @@ public interface IDesk
     /// <param name="stop">Stops between two houses.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     IReadOnlyList<ImmutableArray<PhaseHours>> OtherHours(string where, CancellationToken stop) => [];
+
+    /// <summary>All houses of the user's folders, as they were kept; what changed since is made anew beside the keys. Called beside the keys.</summary>
+    IFirmBoard Firm() => NoHouses.Board;
+
+    /// <summary>Writes a paper over several houses into the user's own folder. Called beside the keys.</summary>
+    /// <param name="paper">Its short name.</param>
+    /// <param name="houses">The house files.</param>
+    /// <param name="stop">Stops between two houses.</param>
+    /// <returns>The files that were written, or why there are none.</returns>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, CancellationToken stop) =>
+        new Refusal("There are no papers here.");
 
     /// <summary>Whether the file of a picture is there, by the path that was typed for it.</summary>
     /// <param name="where">The house file.</param>

@@ -10,9 +10,12 @@ using TrimOut.Core.Plans.InService;
 using TrimOut.Core.Plans.Photos;
 using TrimOut.Core.Plans.Visits;
 using TrimOut.Core.Units;
+using TrimOut.Desks.Firm;
 using TrimOut.HouseFile;
 using TrimOut.HouseFile.Files;
+using TrimOut.Papers.FirmPapers;
 using TrimOut.Papers.Labels;
+using TrimOut.Screens.Firm;
 using TrimOut.Screens.Photos;
 using TrimOut.Screens.Schedules;
 using TrimOut.Screens.Shell;
@@ -31,6 +34,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     private volatile IReadOnlyList<PaperChoice> _choices = PaperFiles.Choices;
     private Settings _settings = Settings.Read();
     private Scribe? _writtenElsewhere;
+    private FirmBoard? _firm;
     private string? _by = by;
     private bool? _mouse = mouse;
 
@@ -214,6 +218,28 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     /// <inheritdoc/>
     public IReadOnlyList<ImmutableArray<PhaseHours>> OtherHours(string where, CancellationToken stop) =>
         HoursElsewhere.Of(where, Houses.Where(h => !h.Sample).Select(h => h.Path), stop);
+
+    /// <inheritdoc/>
+    public IFirmBoard Firm()
+    {
+        _firm?.Stop();
+        return _firm = FirmBoard.Of(FirmHouses.Find([UserFolder.Houses, .. _settings.Recent.Select(Path.GetDirectoryName).OfType<string>()]));
+    }
+
+    /// <inheritdoc/>
+    public Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, CancellationToken stop)
+    {
+        try
+        {
+            var rows = FirmHouses.Kept(houses).Select(r => r.Stale ? FirmHouses.MakeAnew(r.Path) : r).ToList();
+            return FirmPaperFiles.Write(FirmPaper.All.Single(p => p.Id == paper), rows, DateOnly.FromDateTime(Clock.GetLocalNow().DateTime), null,
+                UserFolder.PapersOverHouses, _ => false, stop);
+        }
+        catch (Exception failed) when (ExitCode.Of(failed) is not null || failed is IOException or UnauthorizedAccessException)
+        {
+            return new Refusal(failed.Message);
+        }
+    }
 
     /// <inheritdoc/>
     public Result<CopyRead> ReadCopy(string path)

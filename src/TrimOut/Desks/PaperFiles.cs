@@ -56,13 +56,7 @@ internal static class PaperFiles
             files.Add((stem + ".pdf", pdf(written)));
         data.Stop.ThrowIfCancellationRequested();
         // The first change is in every copy of the house, and in no other house.
-        var house = data.Log.Changes.Count > 0 ? data.Log.Changes[0].Id.ToString() : "";
-        before.Require(folder, files, over ?? (_ => false), house);
-        InWords(folder, () => Directory.CreateDirectory(folder));
-        // Remembered first: what is killed in between was TrimOut's, and may be written over.
-        InWords(before.List, () => before.Add(folder, files, house));
-        foreach (var file in files)
-            InWords(Path.Combine(folder, file.Name), () => Write(Path.Combine(folder, file.Name), file.Bytes));
+        Put(files, folder, before, over, data.Log.Changes.Count > 0 ? data.Log.Changes[0].Id.ToString() : "");
         InWords(before.List, () => before.Note(Path.Combine(folder, stem + ".html"), data.Log.Extent));
         return [.. files.Select(f => Path.Combine(folder, f.Name)).OrderBy(f => f.EndsWith(".svg", StringComparison.Ordinal))];
     }
@@ -91,6 +85,32 @@ internal static class PaperFiles
             foreach (var file in Write(papers[at], data, template?.Invoke(papers[at]), folder, before, over, pdf))
                 yield return file;
         }
+    }
+
+    /// <summary>Writes a paper over several houses, as Markdown and as one HTML page.</summary>
+    /// <param name="written">The paper.</param>
+    /// <param name="stem">What its files are called, without their endings.</param>
+    /// <param name="folder">The folder to write to, made when it is not there.</param>
+    /// <param name="before">What was written before.</param>
+    /// <param name="over">Whether a file, by its full path, is written over though TrimOut did not write it.</param>
+    /// <returns>The files.</returns>
+    /// <exception cref="NotOverwrittenException">Something that is not TrimOut's has the name of a file; none was touched.</exception>
+    public static IReadOnlyList<string> WriteOverHouses(WrittenPaper written, string stem, string folder, WrittenPapers before, Func<string, bool> over)
+    {
+        List<(string Name, byte[] Bytes)> files =
+            [(stem + ".md", Encoding.UTF8.GetBytes(written.Markdown)), (stem + ".html", Encoding.UTF8.GetBytes(written.ToHtml()))];
+        Put(files, folder, before, over, "");
+        return [.. files.Select(f => Path.Combine(folder, f.Name))];
+    }
+
+    private static void Put(List<(string Name, byte[] Bytes)> files, string folder, WrittenPapers before, Func<string, bool>? over, string house)
+    {
+        before.Require(folder, files, over ?? (_ => false), house);
+        InWords(folder, () => Directory.CreateDirectory(folder));
+        // Remembered first: what is killed in between was TrimOut's, and may be written over.
+        InWords(before.List, () => before.Add(folder, files, house));
+        foreach (var file in files)
+            InWords(Path.Combine(folder, file.Name), () => Write(Path.Combine(folder, file.Name), file.Bytes));
     }
 
     /// <summary>The name of a house's file or folder, without its ending.</summary>

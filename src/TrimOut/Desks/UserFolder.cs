@@ -14,6 +14,9 @@ internal static class UserFolder
     /// <summary>The folder that new houses and copies of sample jobs go to.</summary>
     public static string Houses => System.IO.Path.Combine(Path, "houses");
 
+    /// <summary>The folder that papers over several houses go to, when the screens write them.</summary>
+    public static string PapersOverHouses => System.IO.Path.Combine(Path, "papers");
+
     /// <summary>The folder with the parts of kits that are used again.</summary>
     public static string Kit => System.IO.Path.Combine(Path, "kit");
 

@@ -7,9 +7,11 @@ using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
+using TrimOut.Papers.FirmPapers;
 using TrimOut.Papers.Labels;
 using TrimOut.Papers.Photos;
 using TrimOut.Papers.Templates;
+using TrimOut.Papers.Tests.FirmPapers;
 using TrimOut.Papers.Writing;
 using TrimOut.Testing;
 
@@ -99,6 +101,11 @@ public class WordsTests
         var sparse = SparseHouse().House;
         Assert.Equal("leg of W01", Inline.NameOf(sparse, sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(words));
         asked.UnionWith(KitWords.All);
+        foreach (var paper in FirmPaper.All)
+            paper.WriteIn(FirmPaperTests.Data(FirmPaperTests.Job("A", "40", "2026-05-05 Hang @Ash", "2026-05-06 Hang")), words);
+        // What is due on some day of a house.
+        asked.UnionWith(["Visit that nobody said took place", "Last day to order units", "Last day to call off parts", "Boxes that did not come",
+            "Boxes expected", "yearly visit", "The crew's warranty ends", "A maker's warranty ends", "What is due", "Which", "Nothing is due."]);
         var named = OurWords.Labels.Concat(OurWords.Choices).Select(n => n.Named).ToHashSet();
         // A word that the language tells apart by its fact is asked for with it first.
         Assert.DoesNotContain(asked, p => !Has(language, p) && !OurWords.Choices.Any(c => c.Alone == p && Has(language, c.Named))

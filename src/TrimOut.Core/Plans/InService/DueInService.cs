@@ -42,6 +42,19 @@ public sealed record DueInService(Sentence Say, bool Pressing)
     /// <summary>The last day of the maker's warranty of a kind, reckoned from the day of the crew's; null where it is not known.</summary>
     public static DateOnly? MakerUntil(House house, Item kind) => kind.Get(CoveringKindFacts.WarrantyTerm) is { } term ? Until(house, term) : null;
 
+    /// <summary>The day of the next yearly visit: a year after the last one, or after the acceptance; null before that.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="today">The day on which it is looked at: a visit whose day is still to come was not made.</param>
+    public static DateOnly? YearlyVisitOn(House house, DateOnly today) =>
+        YearlyVisits(house).Where(v => v.From is null || v.From <= today).Select(v => (DateOnly?)v.On).Max();
+
+    /// <summary>The days on which yearly visits are due: a year after the acceptance and after each one that was made. Nothing before the acceptance.</summary>
+    /// <param name="house">The house.</param>
+    /// <returns>Each with the day from which on it is so; null for that of the acceptance. What would lie past the last day of the calendar is left out.</returns>
+    public static IEnumerable<(DateOnly? From, DateOnly On)> YearlyVisits(House house) => house.Job.Get(HouseFacts.AcceptedOn) is not { } accepted ? []
+        : house.Services.Where(s => s.Kind == ServiceKind.YearlyVisit && s.On is not null).Select(s => (From: s.On, After: s.On!.Value))
+            .Prepend((From: null, After: accepted)).Where(v => v.After.Year < DateOnly.MaxValue.Year).Select(v => (v.From, v.After.AddYears(1)));
+
     private static DateOnly? Until(House house, string term) => From(house) is { } from ? WarrantyTerm.LastDay(from, term) : null;
 
     private static DateOnly? From(House house) => house.Job.Get(HouseFacts.WarrantyFrom) ?? house.Job.Get(HouseFacts.AcceptedOn);
@@ -51,12 +64,8 @@ public sealed record DueInService(Sentence Say, bool Pressing)
 
     private static IEnumerable<DueInService> Visit(House house, DateOnly today)
     {
-        if (house.Job.Get(HouseFacts.AcceptedOn) is not { } accepted)
+        if (YearlyVisitOn(house, today) is not { } due)
             yield break;
-        var last = house.Services.Where(s => s.Kind == ServiceKind.YearlyVisit && s.On <= today).Select(s => s.On!.Value).Append(accepted).Max();
-        if (last.Year >= DateOnly.MaxValue.Year)
-            yield break;
-        var due = last.AddYears(1);
         if (due <= today.AddDays(VisitDays))
             yield return new DueInService((due < today ? VisitLate : VisitDue).With(Day(due)), Pressing: true);
     }

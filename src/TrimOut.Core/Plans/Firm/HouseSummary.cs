@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using TrimOut.Core.Checks;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Deliveries;
+using TrimOut.Core.Plans.InService;
+using TrimOut.Core.Plans.Parts;
+using TrimOut.Core.Plans.Visits;
+
+namespace TrimOut.Core.Plans.Firm;
+
+/// <summary>What is shown of a house among many, without the house: nothing in it was worked out for one day, so that it does not age by itself.</summary>
+/// <param name="Name">The house's name.</param>
+/// <param name="Phases">How far each phase is, in the order of the phases.</param>
+/// <param name="Finished">Units with nothing left to do.</param>
+/// <param name="Units">All units.</param>
+/// <param name="PaintedOn">The day on which the paint is done; null while it is not known.</param>
+/// <param name="BeforePaint">What is next and who waits for whom before that day.</param>
+/// <param name="Painted">The same from that day on.</param>
+/// <param name="Visits">Visits that are planned, the next first; those without a day last.</param>
+/// <param name="Days">Days by which something is to be done, or on which something ends; the next first.</param>
+/// <param name="Boxes">Boxes that are not here, or are to be ordered again.</param>
+public sealed record HouseSummary(
+    string Name, ImmutableArray<SummedPhase> Phases, int Finished, int Units, DateOnly? PaintedOn, SummedHead BeforePaint, SummedHead Painted,
+    ImmutableArray<SummedVisit> Visits, ImmutableArray<SummedDay> Days, ImmutableArray<SummedBox> Boxes)
+{
+    /// <summary>How many stops are open.</summary>
+    public int Stops => Phases.Sum(p => p.Stops);
+
+    /// <summary>The summary of a house.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="report">What the checks say of it.</param>
+    /// <param name="steps">The list of steps that the work is done by; this program's where none is given.</param>
+    public static HouseSummary Of(House house, CheckReport report, StepList? steps = null)
+    {
+        steps ??= StepList.Shipped;
+        var head = HouseHead.Of(house, steps, DateOnly.MinValue);
+        return new HouseSummary(
+            house.Name,
+            [.. PhaseNames.All.Select(p => SummedPhase.Of(Progress.Of(house, p, steps), report.StopsIn(p)))],
+            head.Finished, head.Units, house.Job.Get(HouseFacts.PaintedOn),
+            SummedHead.Of(head), SummedHead.Of(HouseHead.Of(house, steps, DateOnly.MaxValue)),
+            VisitsOf(house, steps), [.. DaysOf(house, steps).OrderBy(d => d.On).ThenBy(d => d.Kind)],
+            [.. AwaitedBox.Of(house, report, DateOnly.MinValue).Select(b => new SummedBox(b.Unit.Tag, b.Unit.BoxExpectedOn, b.Unit.BoxIsHere, b.Reorder))]);
+    }
+
+    /// <summary>What is next and who waits for whom on a day.</summary>
+    public SummedHead HeadOn(DateOnly today) => PaintedOn is { } on && on <= today ? Painted : BeforePaint;
+
+    /// <summary>
+    /// What is late or due within some days, the most pressing first: visits, orders, call-offs, boxes, the yearly visit, ends of warranties.
+    /// </summary>
+    /// <param name="today">The day on which it is looked at.</param>
+    /// <param name="days">The days that are looked ahead, the first one today.</param>
+    /// <remarks>The end of a warranty that is past is no longer due; all else that is past is late.</remarks>
+    public IEnumerable<SummedDay> Due(DateOnly today, int days)
+    {
+        var until = today.AddDays(days - 1);
+        return Visits.Where(v => v.On is not null).Select(v => new SummedDay(DueKind.Visit, v.On!.Value, v.What))
+            .Concat(Days.Where(d => d.Kind != DueKind.YearlyVisit))
+            .Concat(Days.Where(d => d.Kind == DueKind.YearlyVisit && (d.From is null || d.From <= today)).OrderBy(d => d.On).TakeLast(1))
+            .Concat(Boxes.Where(b => b is { Here: false, Expected: not null }).GroupBy(b => b.Expected!.Value)
+                .Select(b => new SummedDay(DueKind.Box, b.Key, string.Join(", ", b.Select(x => x.Tag)))))
+            .Where(d => d.On <= until && (d.On >= today || !d.IsEnd)).OrderBy(d => d.On).ThenBy(d => d.Kind);
+    }
+
+    /// <summary>Warranties that end within some days, the next first.</summary>
+    /// <param name="today">The day on which it is looked at.</param>
+    /// <param name="days">The days that are looked ahead.</param>
+    public IEnumerable<SummedDay> WarrantiesEnding(DateOnly today, int days = DueInService.WarrantyDays) =>
+        Days.Where(d => d.IsEnd && d.On >= today && d.On.DayNumber - today.DayNumber <= days);
+
+    /// <summary>Boxes that did not come: those that were expected before a day, and those that somebody said did not arrive or came wrong.</summary>
+    /// <param name="today">The day on which it is looked at.</param>
+    public IEnumerable<SummedBox> NotArrived(DateOnly today) => Boxes.Where(b => b.Reorder || (!b.Here && b.Expected < today));
+
+    private static ImmutableArray<SummedVisit> VisitsOf(House house, StepList steps)
+    {
+        var open = VisitPlan.Open(house, steps);
+        return
+        [
+            .. house.Visits.Where(v => v.State == VisitState.Planned).OrderBy(v => v.On is null).ThenBy(v => v.On).ThenBy(v => v.Item.Get(VisitFacts.From))
+                .Select(v => new SummedVisit(v.On, v.Item.Get(VisitFacts.From), v.Item.Get(VisitFacts.Lasts), v.Name, v.Phase,
+                    [.. v.Expected.Select(c => c.Name)], [.. VisitPlan.Before(v, open).Select(b => b.Phase)])),
+        ];
+    }
+
+    private static IEnumerable<SummedDay> DaysOf(House house, StepList steps)
+    {
+        if (VisitPlan.Order(house) is { } order)
+            yield return new SummedDay(DueKind.Order, order.By, string.Join(", ", order.Units));
+        foreach (var call in CallOff.Of(house, HouseParts.Of(house), steps).Where(c => c.State == CallOffState.Open && c.Line.MadeFor.IsEmpty)
+            .GroupBy(c => (c.LastDay, c.Line.NeededIn)))
+        {
+            if (call.Key.LastDay is { } day)
+                yield return new SummedDay(DueKind.CallOff, day, call.Key.NeededIn.Full());
+        }
+        foreach (var (from, on) in DueInService.YearlyVisits(house))
+            yield return new SummedDay(DueKind.YearlyVisit, on, "", from);
+        if (DueInService.CrewUntil(house) is { } crew)
+            yield return new SummedDay(DueKind.CrewWarranty, crew, "");
+        foreach (var kind in house.Units.Select(u => u.Kind?.Item).OfType<Item>().DistinctBy(k => k.Id))
+        {
+            if (DueInService.MakerUntil(house, kind) is { } maker)
+                yield return new SummedDay(DueKind.MakerWarranty, maker, house.NameOf(kind));
+        }
+    }
+}

@@ -1,0 +1,78 @@
+using TrimOut.Core.Plans.Cutting;
+using TrimOut.Core.Plans.Firm;
+using TrimOut.Core.Plans.Parts;
+using TrimOut.Core.Units;
+using TrimOut.Papers.CrewPapers;
+using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
+
+namespace TrimOut.Papers.FirmPapers;
+
+/// <summary>What several houses take, summed by part and by the day to have it by, and one cut plan for the cable of all of them.</summary>
+internal static class CallOffOfHouses
+{
+    public static void Write(MarkdownWriter to, FirmData data)
+    {
+        to.Say($"For these houses: {data.Houses.Select(h => h.Name).JoinOrDash()}.");
+        to.Heading(2, "Parts");
+        to.Say("What is still to be ordered, summed by part and by the day to have it by. Boxes of cable are not in it: they stand below, by one plan "
+            + "for all.");
+        var lines = data.Houses.SelectMany(h => CallOff.Of(h, HouseParts.Of(h)).Select(c => (House: h, Call: c)))
+            .Where(c => c.Call.State == CallOffState.Open && !IsBoxes(c.Call.Line));
+        to.Table(["Part", "How many", "Here by", "Order by", "Houses"], lines
+            .GroupBy(c => (Part: c.Call.Line.Part.In(c.House), c.Call.Line.Unit, c.Call.NeededBy, c.Call.OrderBy))
+            .OrderBy(g => g.Key.OrderBy ?? g.Key.NeededBy ?? DateOnly.MaxValue).ThenBy(g => g.Min(c => c.Call.Line.Group))
+            .ThenBy(g => g.Key.Part, StringComparer.Ordinal)
+            .Select(g => Row(
+                Said(g.First().Call.Line.Part, g.First().House), Sum(g.Select(c => c.Call.Line).ToList()),
+                g.Key.NeededBy?.OnPaper() ?? Dash, g.Key.OrderBy?.OnPaper() ?? Dash,
+                g.Select(c => c.House.Name).Distinct().JoinOrDash())), "Nothing.");
+        to.Heading(2, "Cable and cuts");
+        to.Say("One plan for the runs of all these houses that are not pulled yet and whose length is known: what is left of a box goes on to the next house. "
+            + "Marks count from the loose end.");
+        foreach (var cable in FirmCuts.Of(data.Houses, data.Stop))
+            Cable(to, cable);
+    }
+
+    private static bool IsBoxes(PartLine line) => line is { Group: PartGroup.Cable, Name.Length: > 0 };
+
+    private static Inline Sum(List<PartLine> lines)
+    {
+        if (lines.TrueForAll(l => l.Count is null))
+            return NotYet;
+        var sum = lines.Sum(l => l.Count ?? 0);
+        var number = Figure(lines[0].Unit.Length == 0 ? NumberText.Plain(sum) : NumberText.Show(sum, lines[0].Unit));
+        return lines.Exists(l => l.AtLeast || l.Count is null) ? Ours($"at least {number}") : number;
+    }
+
+    private static void Cable(MarkdownWriter to, FirmCable cable)
+    {
+        to.Heading(3, $"{cable.Cable}");
+        if (cable.Order.LossPerCut > Length.Zero)
+            to.Say($"Each cut costs {Mark(cable.Order.LossPerCut, cable)}, which is in the marks.");
+        if (cable.Plan is not { } plan)
+            to.Say("Nothing of it waits to be cut.");
+        else if (!plan.Ok)
+            to.Say($"There is no plan: {plan.Reason}");
+        else
+            Boxes(to, cable, plan.Value);
+        if (!cable.LeftOut.IsEmpty)
+        {
+            to.Table(["Not in the plan", "House", "Because"],
+                cable.LeftOut.GroupBy(l => (l.House, l.Why)).Select(g => Row(g.Select(l => l.Name).JoinOrDash(), g.Key.House, Ours(g.Key.Why))));
+        }
+    }
+
+    private static void Boxes(MarkdownWriter to, FirmCable cable, CutPlan plan)
+    {
+        to.Say(CutList.Says(plan, cable.Order.Units));
+        to.Table(["Box", "In it", "House", "Run", "From mark", "Cut at", "Left in the box"], plan.Boxes.SelectMany((b, at) => b.Cuts.Select(c => Row(
+            b.ToBuy ? Ours($"new {at + 1}") : Ours($"{cable.Boxes[b.Box.Id].Name} ({cable.Boxes[b.Box.Id].House})"),
+            c == b.Cuts[0] ? Mark(b.Box.Length, cable) : Dash,
+            cable.Runs[c.Piece.Id].House, cable.Runs[c.Piece.Id].Name, Mark(c.From, cable), Mark(c.To, cable),
+            c == b.Cuts[^1] ? Mark(b.LeftOver, cable) : Dash))));
+    }
+
+    private static Inline Mark(Length length, FirmCable cable) => Figure(length.ShowRounded(cable.Order.Units, LengthScale.Run));
+}

@@ -1,0 +1,34 @@
+using TrimOut.Core.Plans.Firm;
+
+namespace TrimOut.Screens.Firm;
+
+/// <summary>A house among many.</summary>
+/// <param name="Path">Its file.</param>
+/// <param name="Summary">What was last known of it; null where nothing is known.</param>
+/// <param name="Why">Why it can't be opened; null where it can, or nobody tried yet.</param>
+/// <param name="Stale">Whether it changed since that was known, or nothing was kept: it is made anew.</param>
+public sealed record FirmRow(string Path, HouseSummary? Summary, string? Why, bool Stale)
+{
+    /// <summary>What it is called: by its own name, or by its file as long as that is not known.</summary>
+    public string Name => Summary?.Name is { Length: > 0 } name ? name : System.IO.Path.GetFileNameWithoutExtension(Path);
+}
+
+/// <summary>The houses of a firm, some of which are made anew beside the keys.</summary>
+public interface IFirmBoard
+{
+    /// <summary>The houses as they are known now.</summary>
+    IReadOnlyList<FirmRow> Rows { get; }
+
+    /// <summary>How many are still to be made anew.</summary>
+    int Left { get; }
+}
+
+/// <summary>A board where there is no house.</summary>
+internal sealed class NoHouses : IFirmBoard
+{
+    public static IFirmBoard Board { get; } = new NoHouses();
+
+    public IReadOnlyList<FirmRow> Rows => [];
+
+    public int Left => 0;
+}

@@ -1,0 +1,51 @@
+using System.Globalization;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Firm;
+using TrimOut.Core.Units;
+
+namespace TrimOut.Screens.Firm;
+
+/// <summary>What is said of a house among many, in a few words; the same on the screen and by the command line.</summary>
+public static class FirmWords
+{
+    /// <summary>What is next, and who waits for whom.</summary>
+    /// <param name="summary">The house.</param>
+    /// <param name="today">The day on which it is looked at.</param>
+    public static string Next(HouseSummary summary, DateOnly today)
+    {
+        var head = summary.HeadOn(today);
+        return summary.Units > 0 && summary.Finished == summary.Units && head.Next.Length == 0 ? "finished"
+            : head.Next.Length > 0 ? $"next: {head.Next}" : "next: what others do first";
+    }
+
+    /// <summary>Units that wait for somebody.</summary>
+    public static string Waiting(UnitsWaiting waiting) => $"{NumberText.Plain(waiting.Units)} for {Whom(waiting.For)}";
+
+    /// <summary>Open stops, phase by phase.</summary>
+    public static IEnumerable<string> Stops(HouseSummary summary) =>
+        PhaseNames.All.Where(p => summary.Phases[(int)p].Stops > 0).Select(p => $"{p.Full()}: {NumberText.Counted(summary.Phases[(int)p].Stops, "stop")}");
+
+    /// <summary>What is due, with its day, and whether that is past.</summary>
+    public static string Due(SummedDay due, DateOnly today) => $"{Iso(due.On)} {due.InWords}{(due.On < today ? " (late)" : "")}";
+
+    /// <summary>Boxes that were ordered and are not here, by the day on which they are expected.</summary>
+    public static IEnumerable<string> OrdersOut(HouseSummary summary) => summary.Boxes.Where(b => b is { Here: false, Reorder: false })
+        .GroupBy(b => b.Expected).OrderBy(g => g.Key is null).ThenBy(g => g.Key)
+        .Select(g => $"{(g.Key is { } day ? Iso(day) : "no day")}: {string.Join(", ", g.Select(b => b.Tag))}");
+
+    /// <summary>A box that did not come, or came wrong.</summary>
+    public static string Box(SummedBox box) => !box.Reorder ? $"{box.Tag} expected {Iso(box.Expected!.Value)}, not here"
+        : box.Here ? $"{box.Tag} came wrong, to be reordered" : $"{box.Tag} did not arrive, to be reordered";
+
+    /// <summary>A day as year-month-day.</summary>
+    public static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string Whom(WaitsFor whom) => whom switch
+    {
+        WaitsFor.Paint => "paint",
+        WaitsFor.Electrician => "electrician",
+        WaitsFor.Maker => "maker",
+        WaitsFor.Owner => "owner",
+        _ => "the crew",
+    };
+}

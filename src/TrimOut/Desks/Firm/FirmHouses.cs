@@ -1,0 +1,65 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Plans.Firm;
+using TrimOut.HouseFile;
+using TrimOut.Screens.Firm;
+
+namespace TrimOut.Desks.Firm;
+
+/// <summary>The houses of folders with the summary of each.</summary>
+internal static class FirmHouses
+{
+    /// <summary>The house files that are meant by folders and files, each once, by their names.</summary>
+    public static IReadOnlyList<string> Find(IEnumerable<string> places) =>
+    [
+        .. places.SelectMany(p => Directory.Exists(p) ? FoundFiles.In(p, "*.trimout") : [p]).Select(Path.GetFullPath).Distinct(StringComparer.Ordinal)
+            .OrderBy(Path.GetFileName, StringComparer.OrdinalIgnoreCase).ThenBy(p => p, StringComparer.Ordinal),
+    ];
+
+    /// <summary>The row of a house by what is kept of it; nothing of the house itself is read but its last page.</summary>
+    public static FirmRow Kept(string path)
+    {
+        var kept = SummaryFile.Read(path);
+        try
+        {
+            return new FirmRow(path, kept?.Summary, kept?.Why, Stale: kept?.IsFresh(HouseStamp.Of(path)) != true);
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        {
+            return new FirmRow(path, kept?.Summary, failed.Message, Stale: false);
+        }
+    }
+
+    /// <summary>The rows of many houses by what is kept, in their order.</summary>
+    public static FirmRow[] Kept(IReadOnlyList<string> paths)
+    {
+        var rows = new FirmRow[paths.Count];
+        Parallel.For(0, paths.Count, at => rows[at] = Kept(paths[at]));
+        return rows;
+    }
+
+    /// <summary>The row of a house that is opened for it, only to be looked at; what comes of that is kept.</summary>
+    public static FirmRow MakeAnew(string path)
+    {
+        try
+        {
+            // Before the house is read: what is written meanwhile makes the summary a stale one, never a wrong one.
+            var stamp = HouseStamp.Of(path);
+            SummaryFile made;
+            try
+            {
+                var log = HouseSource.Read(path, goOn: false, aloud: false).Log;
+                made = new SummaryFile(SummaryFile.ThisProgram, stamp, HouseSummary.Of(log.House, CheckReport.Of(log.House)), null);
+            }
+            catch (Exception failed) when (ExitCode.Of(failed) is not null)
+            {
+                made = new SummaryFile(SummaryFile.ThisProgram, stamp, null, failed.Message);
+            }
+            made.Write(path);
+            return new FirmRow(path, made.Summary, made.Why, Stale: false);
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        {
+            return new FirmRow(path, null, failed.Message, Stale: false);
+        }
+    }
+}

@@ -1,0 +1,33 @@
+using System.Globalization;
+using TrimOut.Core;
+using TrimOut.Papers.FirmPapers;
+using TrimOut.Screens.Firm;
+
+namespace TrimOut.Desks.Firm;
+
+/// <summary>Papers over several houses as files.</summary>
+internal static class FirmPaperFiles
+{
+    /// <summary>Writes a paper over houses; those that could not be opened are named on it.</summary>
+    /// <param name="paper">The paper.</param>
+    /// <param name="rows">The houses.</param>
+    /// <param name="date">The day that stands on it.</param>
+    /// <param name="language">The language; null for English.</param>
+    /// <param name="folder">The folder to write to.</param>
+    /// <param name="over">Whether a file is written over though TrimOut did not write it.</param>
+    /// <param name="stop">Stops the writing.</param>
+    /// <returns>The files, or which languages there are.</returns>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    /// <exception cref="NotOverwrittenException">Something that is not TrimOut's has the name of a file; none was touched.</exception>
+    public static Result<IReadOnlyList<string>> Write(FirmPaper paper, IReadOnlyList<FirmRow> rows, DateOnly date, string? language, string folder,
+        Func<string, bool> over, CancellationToken stop)
+    {
+        var read = rows.Where(r => r.Summary is not null).ToList();
+        var data = new FirmData(date, [.. read.Select(r => r.Summary!)],
+            paper.NeedsHouses ? [.. read.Select(r => HouseSource.Read(r.Path, goOn: false, aloud: false).Log.House)] : [],
+            [.. rows.Where(r => r.Summary is null).Select(r => r.Name)], stop);
+        var stem = string.Create(CultureInfo.InvariantCulture, $"{paper.Id}-{date:yyyy-MM-dd}") + (language is null ? "" : $"-{language}");
+        return paper.Write(data, language).Then<IReadOnlyList<string>>(
+            written => PaperFiles.WriteOverHouses(written, stem, folder, WrittenPapers.OfUser, over).ToList());
+    }
+}

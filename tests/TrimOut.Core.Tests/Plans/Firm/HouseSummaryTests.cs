@@ -1,0 +1,77 @@
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Firm;
+using TrimOut.Core.Tests.Decisions;
+using TrimOut.Core.Tests.Plans.InService;
+using TrimOut.Testing;
+
+namespace TrimOut.Core.Tests.Plans.Firm;
+
+/// <summary>What is shown of a house among many is what the house itself says on that day, though it was worked out on no day.</summary>
+public class HouseSummaryTests
+{
+    private static HouseSummary Of(TestJob job) => HouseSummary.Of(job.House, job.Report);
+
+    /// <summary>March 20 less 10 days is March 10.</summary>
+    [Theory]
+    [InlineData("2026-03-03", "")]
+    [InlineData("2026-03-04", "Order 2026-03-10")]
+    [InlineData("2026-03-11", "Order 2026-03-10")]
+    [InlineData("2026-03-14", "Order 2026-03-10, Visit 2026-03-20")]
+    public void WhatIsDueInAWeekIsSevenDaysWithToday(string today, string due)
+    {
+        var job = new TestJob().Window("W01");
+        job.Do(QuickPeople.Visit(job.House, "2026-03-20 Hang").Value).Do(SetFact.Typed(job.House, job.House.Job, HouseFacts.OrderLead, "10"));
+        Assert.Equal(due, string.Join(", ", Of(job).Due(DateOnly.Parse(today, null), 7).Where(d => d.Kind is DueKind.Visit or DueKind.Order)
+            .Select(d => $"{d.Kind} {d.On:yyyy-MM-dd}")));
+    }
+
+    [Theory]
+    [InlineData("2028-07-01", 0)]
+    [InlineData("2028-07-02", 1)]
+    [InlineData("2028-09-30", 1)]
+    [InlineData("2028-10-01", 0)]
+    public void TheEndOfAWarrantyIsListedFromNinetyDaysBefore(string today, int listed)
+    {
+        var job = ServedHouse.Of().SayOf("Test house", HouseFacts.WarrantyTerm, "two years").SayOf("Test house", HouseFacts.WarrantyFrom, "2026-10-01");
+        Assert.Equal(listed, Of(job).WarrantiesEnding(DateOnly.Parse(today, null)).Count(d => d.Kind == DueKind.CrewWarranty));
+    }
+
+    [Theory]
+    [InlineData("2026-05-03")]
+    [InlineData("2026-05-04")]
+    public void WhoWaitsForThePaintIsAsTheHouseSaysOnThatDay(string day)
+    {
+        var job = new TestJob().Window("W01").Window("W02").SayOf("Test house", HouseFacts.PaintedOn, "2026-05-04");
+        foreach (var step in StepList.All.Where(s => s.Phase < Phase.CloseIn && StepList.Of(s.Phase, job.Unit("W01")).Contains(s)))
+            job.Do(MarkStep.NotNeeded(job.Unit("W01"), step, "test"));
+        var today = DateOnly.Parse(day, null);
+        var head = HouseHead.Of(job.House, StepList.Shipped, today);
+        Assert.Equal(today.Day < 4, head.Waiting.Any(w => w.For == WaitsFor.Paint));
+        Assert.Equal(head.Waiting.Select(w => (w.For, w.Units)), Of(job).HeadOn(today).Waiting.Select(w => (w.For, w.Units)));
+    }
+
+    [Fact]
+    public void ABoxThatWasExpectedYesterdayDidNotArriveAndOneOfTodayIsStillExpected()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Say("W01", UnitFacts.OrderedOn, "2026-03-01").Say("W02", UnitFacts.OrderedOn, "2026-03-01")
+            .Say("W01", UnitFacts.ExpectedOn, "2026-03-30").Say("W02", UnitFacts.ExpectedOn, "2026-03-31");
+        Assert.Equal(["W01"], Of(job).NotArrived(new DateOnly(2026, 3, 31)).Select(b => b.Tag));
+        Assert.Equal(2, Of(job).Boxes.Length);
+    }
+
+    [Theory]
+    [InlineData("ridge-house")]
+    [InlineData("canal-house")]
+    [InlineData("orchard-cottage")]
+    public void TheFiguresOfASampleAreThoseOfItsJobSheet(string name)
+    {
+        var house = SampleHouse.Open(name, TimeProvider.System).House;
+        var report = Core.Checks.CheckReport.Of(house);
+        var summary = HouseSummary.Of(house, report);
+        Assert.Equal(report.OpenStops.Count(), summary.Stops);
+        Assert.Equal(house.Units.Length, summary.Units);
+        Assert.Equal(PhaseNames.All.Select(p => Progress.Of(house, p)), summary.Phases.Select(p => p.Sum()));
+    }
+}

@@ -1,0 +1,66 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.Plans.Firm;
+using TrimOut.Papers.FirmPapers;
+using TrimOut.Testing;
+
+namespace TrimOut.Papers.Tests.FirmPapers;
+
+/// <summary>Papers over houses: who is where in a week, and what two houses take together.</summary>
+public class FirmPaperTests
+{
+    private static readonly DateOnly Monday = new(2026, 5, 4);
+
+    internal static FirmData Data(params TestJob[] jobs) => new(Monday, [.. jobs.Select(j => HouseSummary.Of(j.House, CheckReport.Of(j.House)))],
+        [.. jobs.Select(j => j.House)], ["bad"]);
+
+    /// <summary>A house with two runs of so many feet by 16/2, of which a new box has so many.</summary>
+    internal static TestJob Job(string name, string feet, params string[] visits)
+    {
+        var job = new TestJob().Window("W01");
+        job.Do(SetFact.Typed(job.House, job.House.Job, HouseFacts.Name, name)).Say("W01", RunFacts.Cable, "16/2").Say("W01", RunFacts.TailAtWindow, "0")
+            .Say("W01", RunFacts.TailAtPanel, "0").Legs("W01", ($"{feet} ft", CablePlace.InWall))
+            .Do(SetFact.Typed(job.House, job.House.Job, HouseFacts.CableAllowance, "0"))
+            .Do(j => SetFact.Typed(j.House, j.Run("W01").Cable!.Item, CableTypeFacts.BoxLength, "100 ft"));
+        foreach (var visit in visits)
+            job.Do(QuickPeople.Visit(job.House, visit).Value);
+        return job;
+    }
+
+    [Fact]
+    public void AWeekHasEachPersonsHousesByDayAndEndsWithTheSeventhDay()
+    {
+        var text = FirmPaper.All[0].Write(Data(Job("Elm Street 12", "40", "2026-05-05 08:30-12:00 Hang @Ash", "2026-05-11 Handover @Ash"),
+            Job("Oak Lane 3", "40", "2026-05-04 Rough-in @Ash @Birch", "2026-05-10 Delivery")), null).Value.Markdown;
+        var ash = text[text.IndexOf("### Ash", StringComparison.Ordinal)..text.IndexOf("### Birch", StringComparison.Ordinal)];
+        Assert.Matches(@"(?s)2026-05-04 .*Oak Lane 3 .*Birch.*2026-05-05 .*08:30 .*3\.5 .*Elm Street 12", ash);
+        Assert.DoesNotContain("2026-05-11", text);
+        Assert.Matches(@"(?s)### Nobody is named yet.*2026-05-10 .*Oak Lane 3 .*Delivery", text);
+        Assert.Contains("could not be opened: bad", text);
+    }
+
+    /// <summary>Two runs of 50 ft fill one box of 100 ft; each house by itself would buy a box.</summary>
+    [Fact]
+    public void TwoHousesThatNeedHalfABoxEachBuyOneTogether()
+    {
+        var houses = Data(Job("Elm Street 12", "50"), Job("Oak Lane 3", "50"));
+        var plan = Assert.Single(FirmCuts.Of(houses.Houses), c => c.Plan is not null);
+        Assert.Equal((1, true), (plan.Plan!.Value.Value.ToBuy.Found, plan.Plan!.Value.Value.ToBuy.Proven));
+        Assert.All(houses.Houses, h => Assert.Equal(1, Assert.Single(FirmCuts.Of([h]), c => c.Plan is not null).Plan!.Value.Value.ToBuy.Found));
+        var text = FirmPaper.All[1].Write(houses, null).Value.Markdown;
+        Assert.Contains("(1 to buy): no plan needs fewer.", text);
+        Assert.Matches(@"(?s)new 1.*Elm Street 12.*Oak Lane 3", text);
+    }
+
+    [Theory]
+    [InlineData("de", "Wochenplan", "Abruf für mehrere Häuser")]
+    [InlineData("es", "Plan de la semana", "Pedido para varias casas")]
+    public void BothAreWrittenInGermanAndSpanish(string language, string week, string callOff)
+    {
+        var data = Data(Job("Elm Street 12", "50"));
+        Assert.StartsWith($"# {week}: ", FirmPaper.All[0].Write(data, language).Value.Markdown);
+        Assert.StartsWith($"# {callOff}: ", FirmPaper.All[1].Write(data, language).Value.Markdown);
+        Assert.False(FirmPaper.All[0].Write(data, "xx").Ok);
+    }
+}

@@ -1,0 +1,71 @@
+using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Checks;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Plans.Firm;
+using TrimOut.Screens.Firm;
+using TrimOut.Testing;
+
+namespace TrimOut.Screens.Tests.Stories;
+
+/// <summary>From the list of houses to all houses with what is said of them, from list to list, and into one of them.</summary>
+public class FirmTests
+{
+    private static readonly FakeTimeProvider Clock = new(new DateTimeOffset(2026, 3, 16, 8, 0, 0, TimeSpan.Zero));
+
+    [Fact]
+    public void AllHousesAreSeenWithWhatIsDueAndOneIsOpened()
+    {
+        var job = new TestJob().Window("W01");
+        job.Do(QuickPeople.Visit(job.House, "2026-03-20 Hang upstairs").Value);
+        var board = new Board
+        {
+            Rows =
+            [
+                new FirmRow("samples/corner", HouseSummary.Of(job.House, CheckReport.Of(job.House)), null, Stale: false),
+                new FirmRow("houses/bad.trimout", null, "houses/bad.trimout is no house file.", Stale: false),
+                new FirmRow("houses/new.trimout", null, null, Stale: true),
+            ],
+        };
+        using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
+        user.Press("J").Sees("All houses").Sees("Test house").Sees("can't be opened: houses/bad.trimout is no house file.").Sees("not read yet")
+            .Sees("1 to be read again (~)");
+        board.Rows = [.. board.Rows.Take(2)];
+        user.Press("right", "right", "right").Sees("2026-03-20 visit: Hang upstairs").Sees("1 of 2 houses");
+        user.Press("right", "right").Sees("No house is in this list: Boxes not arrived.").Press("left", "left").Press("enter").Sees("Corner house");
+    }
+
+    [Fact]
+    public void APaperIsWrittenOverTheHousesThatAreListed()
+    {
+        var job = new TestJob().Window("W01");
+        var summary = HouseSummary.Of(job.House, CheckReport.Of(job.House));
+        var desk = new TestDesk(Clock)
+        {
+            AllHouses = new Board
+            {
+                Rows = [new FirmRow("a.trimout", summary, null, false), new FirmRow("b.trimout", summary with { Name = "Oak" }, null, false)],
+            },
+        };
+        using var user = new TerminalUser(desk);
+        user.Press("J", "/").Type("Oak").Press("w").Type("call-off").Sees("Written: call-off.md.");
+        Assert.Equal(["call-off of 1"], desk.Written);
+    }
+
+    [Fact]
+    public void ARowThatWasMadeAnewIsShownWithTheNextTick()
+    {
+        var job = new TestJob().Window("W01");
+        var board = new Board { Rows = [new FirmRow("houses/new.trimout", null, null, Stale: true)] };
+        using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
+        user.Press("J").Sees("not read yet");
+        board.Rows = [new FirmRow("houses/new.trimout", HouseSummary.Of(job.House, CheckReport.Of(job.House)), null, Stale: false)];
+        user.Press("home").Sees("Test house").Sees("0/1");
+    }
+
+    private sealed class Board : IFirmBoard
+    {
+        public IReadOnlyList<FirmRow> Rows { get; set; } = [];
+
+        public int Left => Rows.Count(r => r.Stale);
+    }
+}
