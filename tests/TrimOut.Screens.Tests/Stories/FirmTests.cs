@@ -27,10 +27,10 @@ public class FirmTests
             ],
         };
         using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
-        user.Press("J").Sees("All houses").Sees("Test house").Sees("can't be opened: houses/bad.trimout is no house file.").Sees("not read yet")
+        user.Press("J").Sees("All houses").Sees("Test house").Sees("can't be opened: houses/bad").Sees("not read yet")
             .Sees("1 to be read again (~)");
         board.Rows = [.. board.Rows.Take(2)];
-        user.Press("right", "right", "right").Sees("2026-03-20 visit: Hang upstairs").Sees("1 of 2 houses");
+        user.Press("right", "right", "right").Sees("2026-03-20 visit: Hang").Sees("1 of 2 houses");
         user.Press("right", "right").Sees("No house is in this list: Boxes not arrived.").Press("left", "left").Press("enter").Sees("Corner house");
     }
 
