@@ -14,11 +14,11 @@ internal static class CallOffOfHouses
 {
     public static void Write(MarkdownWriter to, FirmData data)
     {
-        to.Say($"For these houses: {data.Houses.Select(h => h.Name).JoinOrDash()}.");
+        to.Say($"For these houses: {data.Houses.Select(h => h.House.Name).JoinOrDash()}.");
         to.Heading(2, "Parts");
         to.Say("What is still to be ordered, summed by part and by the day to have it by. Boxes of cable are not in it: they stand below, by one plan "
             + "for all.");
-        var lines = data.Houses.SelectMany(h => CallOff.Of(h, HouseParts.Of(h)).Select(c => (House: h, Call: c)))
+        var lines = data.Houses.SelectMany(h => CallOff.Of(h.House, h.Changes, HouseParts.Of(h.House)).Select(c => (h.House, Call: c)))
             .Where(c => c.Call.State == CallOffState.Open && !IsBoxes(c.Call.Line));
         to.Table(["Part", "How many", "Here by", "Order by", "Houses"], lines
             .GroupBy(c => (Part: c.Call.Line.Part.In(c.House), c.Call.Line.Unit, c.Call.NeededBy, c.Call.OrderBy))
@@ -31,7 +31,7 @@ internal static class CallOffOfHouses
         to.Heading(2, "Cable and cuts");
         to.Say("One plan for the runs of all these houses that are not pulled yet and whose length is known: what is left of a box goes on to the next house. "
             + "Marks count from the loose end.");
-        foreach (var cable in FirmCuts.Of(data.Houses, data.Stop))
+        foreach (var cable in FirmCuts.Of([.. data.Houses.Select(h => h.House)], data.Stop))
             Cable(to, cable);
     }
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using TrimOut.Core;
-using TrimOut.Core.Houses;
+using TrimOut.Core.History;
 using TrimOut.Core.Plans.Firm;
 using TrimOut.Papers.Templates;
 using TrimOut.Papers.Writing;
@@ -10,11 +10,11 @@ namespace TrimOut.Papers.FirmPapers;
 /// <summary>What a paper over several houses is written from.</summary>
 /// <param name="Date">The day that stands on it; of a week its first one.</param>
 /// <param name="Summaries">What is known of each house.</param>
-/// <param name="Houses">The houses themselves, for a paper that needs them.</param>
+/// <param name="Houses">The houses themselves with their history, for a paper that needs them.</param>
 /// <param name="Unread">Names of houses that could not be opened, and so are not on it.</param>
 /// <param name="Stop">Stops the writing.</param>
 public sealed record FirmData(
-    DateOnly Date, ImmutableArray<HouseSummary> Summaries, ImmutableArray<House> Houses, ImmutableArray<string> Unread, CancellationToken Stop = default);
+    DateOnly Date, ImmutableArray<HouseSummary> Summaries, ImmutableArray<HouseLog> Houses, ImmutableArray<string> Unread, CancellationToken Stop = default);
 
 /// <summary>A paper over several houses.</summary>
 public sealed class FirmPaper

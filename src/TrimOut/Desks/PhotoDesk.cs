@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Photos;

@@ -89,7 +89,7 @@ internal static class PhotosVerb
 
     private static void Say(PhotoFile file, PhotoPlacement placement, Result<string>? fate) => Common.Row(
         fate is { Ok: true } ? "taken" : placement.Place is not null && fate is null ? "offered" : "left", file.Photo.Name, placement.Place?.Of.Name ?? "",
-        placement.Place?.Shows ?? "", fate is { Ok: false } failed ? failed.Reason : placement.Why);
+        placement.Place?.Shows ?? "", fate is { Ok: false } failed ? failed.Reason! : placement.Why);
 
     private static (string Name, string Tag) ReadOf(string typed)
     {

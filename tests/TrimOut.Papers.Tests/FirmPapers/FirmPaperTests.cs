@@ -12,8 +12,8 @@ public class FirmPaperTests
 {
     private static readonly DateOnly Monday = new(2026, 5, 4);
 
-    internal static FirmData Data(params TestJob[] jobs) => new(Monday, [.. jobs.Select(j => HouseSummary.Of(j.House, CheckReport.Of(j.House)))],
-        [.. jobs.Select(j => j.House)], ["bad"]);
+    internal static FirmData Data(params TestJob[] jobs) => new(Monday, [.. jobs.Select(j => HouseSummary.Of(j.Scribe.Log, CheckReport.Of(j.House)))],
+        [.. jobs.Select(j => j.Scribe.Log)], ["bad"]);
 
     /// <summary>A house with two runs of so many feet by 16/2, of which a new box has so many.</summary>
     internal static TestJob Job(string name, string feet, params string[] visits)
@@ -45,9 +45,9 @@ public class FirmPaperTests
     public void TwoHousesThatNeedHalfABoxEachBuyOneTogether()
     {
         var houses = Data(Job("Elm Street 12", "50"), Job("Oak Lane 3", "50"));
-        var plan = Assert.Single(FirmCuts.Of(houses.Houses), c => c.Plan is not null);
+        var plan = Assert.Single(FirmCuts.Of([.. houses.Houses.Select(h => h.House)]), c => c.Plan is not null);
         Assert.Equal((1, true), (plan.Plan!.Value.Value.ToBuy.Found, plan.Plan!.Value.Value.ToBuy.Proven));
-        Assert.All(houses.Houses, h => Assert.Equal(1, Assert.Single(FirmCuts.Of([h]), c => c.Plan is not null).Plan!.Value.Value.ToBuy.Found));
+        Assert.All(houses.Houses, h => Assert.Equal(1, Assert.Single(FirmCuts.Of([h.House]), c => c.Plan is not null).Plan!.Value.Value.ToBuy.Found));
         var text = FirmPaper.All[1].Write(houses, null).Value.Markdown;
         Assert.Contains("(1 to buy): no plan needs fewer.", text);
         Assert.Matches(@"(?s)new 1.*Elm Street 12.*Oak Lane 3", text);

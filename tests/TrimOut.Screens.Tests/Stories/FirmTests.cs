@@ -21,7 +21,7 @@ public class FirmTests
         {
             Rows =
             [
-                new FirmRow("samples/corner", HouseSummary.Of(job.House, CheckReport.Of(job.House)), null, Stale: false),
+                new FirmRow("samples/corner", HouseSummary.Of(job.Scribe.Log, CheckReport.Of(job.House)), null, Stale: false),
                 new FirmRow("houses/bad.trimout", null, "houses/bad.trimout is no house file.", Stale: false),
                 new FirmRow("houses/new.trimout", null, null, Stale: true),
             ],
@@ -38,7 +38,7 @@ public class FirmTests
     public void APaperIsWrittenOverTheHousesThatAreListed()
     {
         var job = new TestJob().Window("W01");
-        var summary = HouseSummary.Of(job.House, CheckReport.Of(job.House));
+        var summary = HouseSummary.Of(job.Scribe.Log, CheckReport.Of(job.House));
         var desk = new TestDesk(Clock)
         {
             AllHouses = new Board
@@ -58,7 +58,7 @@ public class FirmTests
         var board = new Board { Rows = [new FirmRow("houses/new.trimout", null, null, Stale: true)] };
         using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
         user.Press("J").Sees("not read yet");
-        board.Rows = [new FirmRow("houses/new.trimout", HouseSummary.Of(job.House, CheckReport.Of(job.House)), null, Stale: false)];
+        board.Rows = [new FirmRow("houses/new.trimout", HouseSummary.Of(job.Scribe.Log, CheckReport.Of(job.House)), null, Stale: false)];
         user.Press("home").Sees("Test house").Sees("0/1");
     }
 

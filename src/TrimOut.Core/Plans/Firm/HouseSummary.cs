@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Deliveries;
@@ -29,11 +30,12 @@ public sealed record HouseSummary(
     public int Stops => Phases.Sum(p => p.Stops);
 
     /// <summary>The summary of a house.</summary>
-    /// <param name="house">The house.</param>
+    /// <param name="log">The house with its history.</param>
     /// <param name="report">What the checks say of it.</param>
     /// <param name="steps">The list of steps that the work is done by; this program's where none is given.</param>
-    public static HouseSummary Of(House house, CheckReport report, StepList? steps = null)
+    public static HouseSummary Of(HouseLog log, CheckReport report, StepList? steps = null)
     {
+        var house = log.House;
         steps ??= StepList.Shipped;
         var head = HouseHead.Of(house, steps, DateOnly.MinValue);
         return new HouseSummary(
@@ -41,7 +43,7 @@ public sealed record HouseSummary(
             [.. PhaseNames.All.Select(p => SummedPhase.Of(Progress.Of(house, p, steps), report.StopsIn(p)))],
             head.Finished, head.Units, house.Job.Get(HouseFacts.PaintedOn),
             SummedHead.Of(head), SummedHead.Of(HouseHead.Of(house, steps, DateOnly.MaxValue)),
-            VisitsOf(house, steps), [.. DaysOf(house, steps).OrderBy(d => d.On).ThenBy(d => d.Kind)],
+            VisitsOf(house, steps), [.. DaysOf(log, steps).OrderBy(d => d.On).ThenBy(d => d.Kind)],
             [.. AwaitedBox.Of(house, report, DateOnly.MinValue).Select(b => new SummedBox(b.Unit.Tag, b.Unit.BoxExpectedOn, b.Unit.BoxIsHere, b.Reorder))]);
     }
 
@@ -86,11 +88,12 @@ public sealed record HouseSummary(
         ];
     }
 
-    private static IEnumerable<SummedDay> DaysOf(House house, StepList steps)
+    private static IEnumerable<SummedDay> DaysOf(HouseLog log, StepList steps)
     {
+        var house = log.House;
         if (VisitPlan.Order(house) is { } order)
             yield return new SummedDay(DueKind.Order, order.By, string.Join(", ", order.Units));
-        foreach (var call in CallOff.Of(house, HouseParts.Of(house), steps).Where(c => c.State == CallOffState.Open && c.Line.MadeFor.IsEmpty)
+        foreach (var call in CallOff.Of(house, log.Changes, HouseParts.Of(house), steps).Where(c => c.State == CallOffState.Open && c.Line.MadeFor.IsEmpty)
             .GroupBy(c => (c.LastDay, c.Line.NeededIn)))
         {
             if (call.Key.LastDay is { } day)

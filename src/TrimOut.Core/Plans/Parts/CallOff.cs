@@ -46,7 +46,7 @@ public sealed record CallOff(
         {
             if (!phases.TryGetValue(line.NeededIn, out var phase))
             {
-                phases.Add(line.NeededIn, phase = (VisitPlan.Needed(house, line.NeededIn), OrderedOn(house, line.NeededIn),
+                phases.Add(line.NeededIn, phase = (VisitPlan.Needed(house, line.NeededIn), OrderDay(house, line.NeededIn),
                     Progress.Of(house, line.NeededIn, steps).Complete));
             }
             var lead = house.Job.Get(line.MadeFor.IsEmpty ? HouseFacts.PartsLead : HouseFacts.OrderLead);
@@ -91,7 +91,7 @@ public sealed record CallOff(
     public Phase OrderedIn => Line.MadeFor.IsEmpty ? Line.NeededIn : Phase.Order;
 
     /// <summary>The day on which the parts of a phase were ordered; a day that was still to come when it was written is none yet.</summary>
-    private static DateOnly? OrderedOn(House house, Phase phase) =>
+    private static DateOnly? OrderDay(House house, Phase phase) =>
         OrderedFact(phase) is { } fact && house.Job.Latest(fact) is { Value: DateOnly on } head && on <= DateOnly.FromDateTime(head.At.DateTime).AddDays(1)
             ? on : null;
 

@@ -80,7 +80,7 @@ internal static class ControlParts
         let names = Arg.Typed(string.Join(", ", shared.Select(r => r.Name)))
         select (Math.Max(needed, Said(shared.Key.plate)),
             Shared.With(Named(shared.First().Room?.FullName), shared.Key.plate is null ? NoPlateSaid.With(names) : names),
-            shared.Select(r => r.Type!), shared);
+            shared.Select(r => r.Type!), shared.AsEnumerable());
 
     private static Arg Named(string? room) => room is null ? NoRoomYet : Arg.Typed(room);
 

@@ -48,7 +48,7 @@ internal static class FirmHouses
             try
             {
                 var log = HouseSource.Read(path, goOn: false, aloud: false).Log;
-                made = new SummaryFile(SummaryFile.ThisProgram, stamp, HouseSummary.Of(log.House, CheckReport.Of(log.House)), null);
+                made = new SummaryFile(SummaryFile.ThisProgram, stamp, HouseSummary.Of(log, CheckReport.Of(log.House)), null);
             }
             catch (Exception failed) when (ExitCode.Of(failed) is not null)
             {

@@ -11,7 +11,7 @@ namespace TrimOut.Core.Tests.Plans.Firm;
 /// <summary>What is shown of a house among many is what the house itself says on that day, though it was worked out on no day.</summary>
 public class HouseSummaryTests
 {
-    private static HouseSummary Of(TestJob job) => HouseSummary.Of(job.House, job.Report);
+    private static HouseSummary Of(TestJob job) => HouseSummary.Of(job.Scribe.Log, job.Report);
 
     /// <summary>March 20 less 10 days is March 10.</summary>
     [Theory]
@@ -67,9 +67,10 @@ public class HouseSummaryTests
     [InlineData("orchard-cottage")]
     public void TheFiguresOfASampleAreThoseOfItsJobSheet(string name)
     {
-        var house = SampleHouse.Open(name, TimeProvider.System).House;
+        var log = SampleHouse.Open(name, TimeProvider.System).Log;
+        var house = log.House;
         var report = Core.Checks.CheckReport.Of(house);
-        var summary = HouseSummary.Of(house, report);
+        var summary = HouseSummary.Of(log, report);
         Assert.Equal(report.OpenStops.Count(), summary.Stops);
         Assert.Equal(house.Units.Length, summary.Units);
         Assert.Equal(PhaseNames.All.Select(p => Progress.Of(house, p)), summary.Phases.Select(p => p.Sum()));
