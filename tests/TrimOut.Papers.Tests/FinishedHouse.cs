@@ -35,6 +35,7 @@ internal static class FinishedHouse
         Power(Windows(job, units));
         job.Clock.Advance(TimeSpan.FromDays(120));
         Controls(job);
+        job.SayOf("", HouseFacts.PairPartsOn, "2026-07-01");
         People(job);
         OpenItems(job);
         CheckKit(job);
@@ -72,7 +73,7 @@ internal static class FinishedHouse
             (HouseFacts.AcceptedOn, "2026-09-30"),
             (HouseFacts.WarrantyTerm, "Two years"), (HouseFacts.WarrantyCovers, "Labour and wiring, not wear of fabric."),
             (HouseFacts.WarrantyFrom, "2026-09-30"), (HouseFacts.WarrantyCall, "Crew North, 555 0101"),
-            (HouseFacts.Spares, "10 % screws, 1 Handheld"), (HouseFacts.PairPartsOn, "2026-07-01"), (HouseFacts.HoursHang, "6.5"),
+            (HouseFacts.Spares, "10 % screws, 1 Handheld"), (HouseFacts.HoursHang, "6.5"),
         ];
         foreach (var (fact, typed) in facts)
             job.SayOf("", fact, typed);

@@ -91,7 +91,7 @@ public class QuickServiceTests
     [Theory]
     [InlineData("W01 replaced, serial R-1, serial R-2", "R-1 and R-2 both stand for")]
     [InlineData("W01 replaced, claim C1, claim C2", "C1 and C2 both stand for")]
-    [InlineData("W01 replaced, claim accepted", "\"claim accepted\" names no claim")]
+    [InlineData("W01 replaced, claim granted", "\"claim granted\" names no claim")]
     [InlineData("W01 replaced, Serial: R-9", "serial R-9")]
     [InlineData("W01 replaced, serial", "\"serial\" names no number")]
     [InlineData("W01 replaced, claim #", "names no number")]

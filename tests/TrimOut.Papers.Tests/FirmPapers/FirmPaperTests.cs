@@ -23,6 +23,8 @@ public class FirmPaperTests
             .Say("W01", RunFacts.TailAtPanel, "0").Legs("W01", ($"{feet} ft", CablePlace.InWall))
             .Do(SetFact.Typed(job.House, job.House.Job, HouseFacts.CableAllowance, "0"))
             .Do(j => SetFact.Typed(j.House, j.Run("W01").Cable!.Item, CableTypeFacts.BoxLength, "100 ft"));
+        foreach (var who in visits.SelectMany(v => v.Split('@').Skip(1)).Select(w => w.Trim()).Distinct())
+            job.Do(QuickPeople.Contact(job.House, who).Value);
         foreach (var visit in visits)
             job.Do(QuickPeople.Visit(job.House, visit).Value);
         return job;

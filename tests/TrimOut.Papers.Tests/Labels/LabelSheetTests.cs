@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Plans.Photos;
 using TrimOut.Papers.Labels;
 
 namespace TrimOut.Papers.Tests.Labels;
@@ -10,10 +11,12 @@ public class LabelSheetTests
     [Fact]
     public void EveryLabelOfASheetIsReadBack()
     {
-        var paper = LabelSheet.Paper.Write(FinishedHouse.Data());
-        var codes = paper.Drawings.Values.SelectMany(Codes).ToList();
+        var data = FinishedHouse.Data();
+        var mark = HouseMark.Of(data.Log);
+        var codes = LabelSheet.Paper.Write(data).Drawings.Values.SelectMany(Codes).ToList();
         Assert.Equal(["W01;window;P1-W01", "W01;panel;P1-W01", "W02A;window;P1-W02A", "W02A;panel;P1-W02A", "W02B;window;P1-W02B", "W02B;panel;P1-W02B"],
-            codes);
+            codes.Select(c => c.Replace($";~{mark}", "", StringComparison.Ordinal)));
+        Assert.All(codes, c => Assert.EndsWith($";~{mark}", c, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -24,15 +27,16 @@ public class LabelSheetTests
     {
         var job = FinishedHouse.Build();
         job.Say("W01", RunFacts.LabelAtWindow, label);
-        Assert.Equal($"W01;window;{label}", LabelSheet.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Drawings.Values.SelectMany(Codes).First());
+        Assert.Equal($"W01;window;{label};~{HouseMark.Of(job.Scribe.Log)}", LabelSheet.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Drawings.Values.SelectMany(Codes).First());
     }
 
     [Fact]
     public void BothEndsOfEveryRunAreInTheTableForThePrinter()
     {
-        var rows = CsvTableTests.Read(LabelSheet.Paper.Csv!(FinishedHouse.Data()));
+        var data = FinishedHouse.Data();
+        var rows = CsvTableTests.Read(LabelSheet.Paper.Csv!(data));
         Assert.Equal(["unit", "room", "end", "label", "panel", "output", "cable", "code"], rows[0]);
-        Assert.Equal(["W01", "Kitchen", "window", "P1-W01", "P1", "1", "16/2", "W01;window;P1-W01"], rows[1]);
+        Assert.Equal(["W01", "Kitchen", "window", "P1-W01", "P1", "1", "16/2", $"W01;window;P1-W01;~{HouseMark.Of(data.Log)}"], rows[1]);
         Assert.Equal(1 + 2 * 3, rows.Count);
     }
 

@@ -32,7 +32,7 @@ public class ServiceTests
         var unit = user.House.Units.Single(u => u.Tag == "W01");
         Assert.Equal(["clicked-in", "hub-paired", "open-limit"], AskedAgain.Waiting(user.House).Select(w => w.Step.Id));
         Assert.Equal("B-7", unit.Show(UnitFacts.Serial));
-        user.Press("enter").Sees("Claim came to").Press("home", "down", "down", "down", "down", "down", "down", "enter").Type("granted").Press("esc")
+        user.Press("enter").Sees("Claim came to").Press("home", "down", "down", "down", "down", "down", "down", "down", "enter").Type("granted").Press("esc")
             .DoesNotSee("claim open");
         Assert.Equal(ClaimOutcome.Granted, Assert.Single(user.House.Services).Item.Get(ServiceFacts.Outcome));
     }
