@@ -30,12 +30,14 @@ public class HostileTextEverywhereTests
         // The binder holds every text against every place; the others, built of the same parts, every seventh.
         for (var shift = 0; shift < HostileText.All.Length; shift += id == "binder" ? 1 : 7)
         {
-            // Instruments and groups stay apart from each other, as the harmless ones are: the same one twice is told once. A dash alone is no punch item, claim or photo.
+            // Instruments and groups stay apart from each other, as the harmless ones are: the same one twice is told once. A dash alone is no punch item,
+            // claim or photo.
             // What parts two paths of photos is no part of one.
             string Typed(int at) => HostileText.All[(at + shift) % HostileText.All.Length]
                 .Replace(PhotoPaths.Between, fields[at].Field == UnitFacts.Photo.Name ? "/" : PhotoPaths.Between, StringComparison.Ordinal)
                 + (fields[at].Field.EndsWith("#meter", StringComparison.Ordinal) || fields[at].Field == PunchFacts.What.Name
-                    || fields[at].Field == ServiceFacts.Claim.Name || fields[at].Field == UnitFacts.Group.Name || fields[at].Field == UnitFacts.Photo.Name ? Token(at)[2..5] : "");
+                    || fields[at].Field == ServiceFacts.Claim.Name || fields[at].Field == UnitFacts.Group.Name
+                    || fields[at].Field == UnitFacts.Photo.Name ? Token(at)[2..5] : "");
             var expected = harmless.Select(e => (e.Tag, Text: Filled(e.Text, Typed))).ToList();
             Assert.Equal(expected, Elements(paper, With(job.Scribe.Log, fields, Typed)));
         }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core.Plans.Firm;
 
 namespace TrimOut.Screens.Firm;
@@ -9,6 +10,12 @@ namespace TrimOut.Screens.Firm;
 /// <param name="Stale">Whether it changed since that was known, or nothing was kept: it is made anew.</param>
 public sealed record FirmRow(string Path, HouseSummary? Summary, string? Why, bool Stale)
 {
+    /// <summary>What was to be said about how it was found: damage, saves that are missing.</summary>
+    public ImmutableArray<string> Remarks { get; init; } = [];
+
+    /// <summary>Whether saves of it are in doubt.</summary>
+    public bool InDoubt { get; init; }
+
     /// <summary>What it is called: by its own name, or by its file as long as that is not known.</summary>
     public string Name => Summary?.Name is { Length: > 0 } name ? name : System.IO.Path.GetFileNameWithoutExtension(Path);
 }

@@ -92,7 +92,7 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
                 : $"No house is in this list: {Chosen.Name}.", Tone.Strong);
         }
         if (Selected < rows.Count)
-            area.PutWrapped(1, area.Height - 2, 2, rows[Selected].House.Why ?? rows[Selected].House.Path, Tone.Dim);
+            area.PutWrapped(1, area.Height - 2, 2, Below(rows[Selected].House), Tone.Dim);
     }
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => Shown(context.Today)
@@ -111,8 +111,10 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
         if (row.Summary is not { } summary)
             return Chosen != FirmList.Everything ? null : row.Why is null ? "not read yet" : $"can't be opened: {row.Why}";
         var said = string.Join("; ", Chosen.Of(summary, today));
-        return said.Length > 0 ? said : null;
+        return Chosen == FirmList.Everything && row.InDoubt ? $"saves in doubt; {said}" : said.Length > 0 ? said : null;
     }
+
+    private static string Below(FirmRow house) => house.Why ?? (house.Remarks.IsEmpty ? house.Path : string.Join(" ", house.Remarks));
 
     private static void DrawRow(Area list, int line, FirmRow house, string said, bool chosen, ScreenContext context)
     {

@@ -3,6 +3,7 @@ using System.Globalization;
 using TrimOut.Core.Units;
 using TrimOut.Desks;
 using TrimOut.Desks.Firm;
+using TrimOut.HouseFile;
 using TrimOut.Screens.Firm;
 
 namespace TrimOut.Verbs;
@@ -23,7 +24,7 @@ internal static class FirmVerb
         var verb = new Command("firm",
             "List all houses of folders, a line each with tabs between: house, file, name, stops, units finished, units, steps done of all by phase, what is "
                 + "next, who waits for whom, and stale where it changed since. With --list: the list, file, name, what. A summary of each house is kept beside "
-                + "its file and made anew when the house changed; a house that can't be opened is named on standard error, and the others go on.")
+                + "its file and made again when the house changed; a house that can't be opened is named on standard error, and the others go on.")
         { places, day, list, kept };
         verb.SetAction(parsed =>
         {
@@ -62,8 +63,12 @@ internal static class FirmVerb
     {
         foreach (var place in named ?? [])
         {
-            if (!Directory.Exists(place) && !File.Exists(place))
+            if (Directory.Exists(place))
+                continue;
+            if (!File.Exists(place))
                 throw new VerbException(ExitCode.NoInput, $"{place}: there is no such folder or house file.");
+            // What was named itself, and is no file that can be read, is refused; what only lies in a folder keeps none of the others back.
+            _ = HouseStamp.Of(place);
         }
         var found = FirmHouses.Find(named is { Length: > 0 } ? named : [UserFolder.Houses]);
         if (found.Count == 0)
@@ -85,7 +90,9 @@ internal static class FirmVerb
         }
         foreach (var closed in rows.Where(r => r.Why is not null))
             Common.Say(closed.Why!.Contains(closed.Path, StringComparison.Ordinal) ? closed.Why : $"{closed.Path}: {closed.Why}");
-        return (rows, rows.Any(r => r.Why is not null) ? ExitCode.LeftOut : ExitCode.Fine);
+        foreach (var (path, remark) in rows.SelectMany(r => r.Remarks.Select(m => (r.Path, m))))
+            Common.Say(remark.Contains(path, StringComparison.Ordinal) ? remark : $"{path}: {remark}");
+        return (rows, rows.Any(r => r.Why is not null || r.InDoubt) ? ExitCode.LeftOut : ExitCode.Fine);
     }
 
     private static void Say(params string[] cells) => Console.Out.WriteLine(string.Join('\t', cells));

@@ -27,7 +27,8 @@ public class LabelSheetTests
     {
         var job = FinishedHouse.Build();
         job.Say("W01", RunFacts.LabelAtWindow, label);
-        Assert.Equal($"W01;window;{label};~{HouseMark.Of(job.Scribe.Log)}", LabelSheet.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Drawings.Values.SelectMany(Codes).First());
+        Assert.Equal($"W01;window;{label};~{HouseMark.Of(job.Scribe.Log)}",
+            LabelSheet.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Drawings.Values.SelectMany(Codes).First());
     }
 
     [Fact]

@@ -109,6 +109,9 @@ internal sealed partial class Judge
         yield return ("hours", () => WithCode(VerbRun.Run("hours", _house)));
         yield return ("photos", () => WithCode(VerbRun.Run("photos", _house)));
         yield return ("service", () => WithCode(VerbRun.Run("service", _house, "--date", Day)));
+        yield return ("firm", () => WithCode(VerbRun.Run("firm", _house, "--date", Day)));
+        yield return ("firm-paper", () => WrittenOverHouses(
+            VerbRun.Run("firm-paper", "call-off", _house, "--out", Path.Combine(_folder, "over"), "--date", Day)));
         yield return ("kit-out", () => WithCode(VerbRun.Run("kit-out", _house, "--kit", Path.Combine(_folder, "kit"))));
         yield return ("kit-in --try", () => Tried(VerbRun.Run("kit-in", _house, Beside("hub.part.txt", Part), "--try")));
         yield return ("import --try", () => Tried(VerbRun.Run("import", _house, Beside("windows.csv", "tag,width,height\nK01,36,60\n"), "--try")));
@@ -160,6 +163,13 @@ internal sealed partial class Judge
         var folder = Path.Combine(_folder, "papers");
         return (ended, Directory.Exists(folder) ? string.Concat(Directory.GetFiles(folder, $"h-{paper}*")
             .Order(StringComparer.Ordinal).Select(File.ReadAllText)) : "");
+    }
+
+    private (VerbRun.Ended, string) WrittenOverHouses(VerbRun.Ended ended)
+    {
+        var folder = Path.Combine(_folder, "over");
+        return (ended, Directory.Exists(folder)
+            ? string.Concat(Directory.GetFiles(folder, "*.md").Order(StringComparer.Ordinal).Select(File.ReadAllText)) : "");
     }
 
     /// <summary>What a house file that a verb made or worked on holds. What it says when it is read is for that reader to hear: the verb itself must have

@@ -19,7 +19,7 @@ public sealed class PathArgumentsTests : IDisposable
     private static readonly TimeSpan AtOnce = TimeSpan.FromSeconds(1);
     private static readonly string[] PathNames = ["HOUSE", "PATH", "OTHER", "FROM", "DAMAGED", "SCHEDULE", "FILE", "file", "FOLDER", "folder", "house"];
     private static readonly string[] OtherNames = ["PAPER", "COMMAND", "SHELL", "LENGTH", "CONDUCTOR", "CURRENT", "name", "choice", "field=Header", "name=tag",
-        "yyyy-mm-dd", "volts", "degrees", "number", "length", "language", "sheet", "A4|letter", "on|off", "inches|mm"];
+        "yyyy-mm-dd", "volts", "degrees", "number", "length", "language", "list", "sheet", "A4|letter", "on|off", "inches|mm"];
 
     private static readonly string[] Sides = [".journal", ".lock", ".in-use", ".new", ".journal.new"];
 
@@ -184,13 +184,13 @@ public sealed class PathArgumentsTests : IDisposable
     {
         var words = new List<string> { verb.Name };
         foreach (var argument in verb.Arguments)
-            words.Add(argument == odd ? path : Good(argument.Name));
+            words.Add(argument == odd ? path : Good(verb, argument.Name));
         if (odd is Option option)
             words.AddRange([option.Name, path]);
         return [.. words];
     }
 
-    private string Good(string name) => name switch
+    private string Good(Command verb, string name) => name switch
     {
         "HOUSE" or "OTHER" or "DAMAGED" => In("good.trimout"),
         "PATH" => In("made.trimout"),
@@ -198,7 +198,7 @@ public sealed class PathArgumentsTests : IDisposable
         "SCHEDULE" => In("good.csv"),
         "FILE" => In("good.part.txt"),
         "FOLDER" => In("photos"),
-        "PAPER" => "labels",
+        "PAPER" => verb.Name == "firm-paper" ? "week-plan" : "labels",
         _ => throw new ArgumentOutOfRangeException(nameof(name), name, "what is good for that?"),
     };
 

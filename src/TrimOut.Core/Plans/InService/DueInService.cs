@@ -50,7 +50,9 @@ public sealed record DueInService(Sentence Say, bool Pressing)
 
     /// <summary>The days on which yearly visits are due: a year after the acceptance and after each one that was made. Nothing before the acceptance.</summary>
     /// <param name="house">The house.</param>
-    /// <returns>Each with the day from which on it is so; null for that of the acceptance. What would lie past the last day of the calendar is left out.</returns>
+    /// <returns>
+    /// Each with the day from which on it is so; null for that of the acceptance. What would lie past the last day of the calendar is left out.
+    /// </returns>
     public static IEnumerable<(DateOnly? From, DateOnly On)> YearlyVisits(House house) => house.Job.Get(HouseFacts.AcceptedOn) is not { } accepted ? []
         : house.Services.Where(s => s.Kind == ServiceKind.YearlyVisit && s.On is not null).Select(s => (From: s.On, After: s.On!.Value))
             .Prepend((From: null, After: accepted)).Where(v => v.After.Year < DateOnly.MaxValue.Year).Select(v => (v.From, v.After.AddYears(1)));

@@ -1,4 +1,5 @@
 using TrimOut.Core.Checks;
+using TrimOut.Core.History;
 using TrimOut.Core.Plans.Firm;
 using TrimOut.HouseFile;
 using TrimOut.Screens.Firm;
@@ -21,7 +22,7 @@ internal static class FirmHouses
         var kept = SummaryFile.Read(path);
         try
         {
-            return new FirmRow(path, kept?.Summary, kept?.Why, Stale: kept?.IsFresh(HouseStamp.Of(path)) != true);
+            return Row(path, kept, stale: kept?.IsFresh(HouseStamp.Of(path)) != true);
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
@@ -47,19 +48,23 @@ internal static class FirmHouses
             SummaryFile made;
             try
             {
-                var log = HouseSource.Read(path, goOn: false, aloud: false).Log;
-                made = new SummaryFile(SummaryFile.ThisProgram, stamp, HouseSummary.Of(log, CheckReport.Of(log.House)), null);
+                var (log, remarks, inDoubt) = HouseSource.Read(path, goOn: false, aloud: false);
+                made = new SummaryFile(SummaryFile.ThisProgram, stamp, HouseSummary.Of(log, CheckReport.Of(log.House)), null,
+                    [.. remarks, .. NotCounted.Of(log)], inDoubt is not null);
             }
             catch (Exception failed) when (ExitCode.Of(failed) is not null)
             {
-                made = new SummaryFile(SummaryFile.ThisProgram, stamp, null, failed.Message);
+                made = new SummaryFile(SummaryFile.ThisProgram, stamp, null, failed.Message, [], false);
             }
             made.Write(path);
-            return new FirmRow(path, made.Summary, made.Why, Stale: false);
+            return Row(path, made, stale: false);
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
             return new FirmRow(path, null, failed.Message, Stale: false);
         }
     }
+
+    private static FirmRow Row(string path, SummaryFile? from, bool stale) =>
+        new(path, from?.Summary, from?.Why, stale) { Remarks = from?.Remarks ?? [], InDoubt = from?.InDoubt == true };
 }

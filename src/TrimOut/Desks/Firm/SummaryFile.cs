@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using TrimOut.Core.Plans.Firm;
@@ -12,7 +13,9 @@ namespace TrimOut.Desks.Firm;
 /// <param name="Stamp">The stamp of the house file that it was made of.</param>
 /// <param name="Summary">The summary; null where the house could not be opened.</param>
 /// <param name="Why">Why it could not be; null where it could.</param>
-internal sealed record SummaryFile(string Program, string Stamp, HouseSummary? Summary, string? Why)
+/// <param name="Remarks">What was to be said about how the house was found.</param>
+/// <param name="InDoubt">Whether saves of it are in doubt.</param>
+internal sealed record SummaryFile(string Program, string Stamp, HouseSummary? Summary, string? Why, ImmutableArray<string> Remarks, bool InDoubt)
 {
     private const string Ending = ".summary";
     private const int Largest = 1 << 20;
@@ -67,7 +70,8 @@ internal sealed record SummaryFile(string Program, string Stamp, HouseSummary? S
             yield return Path.Combine(folder, HouseStamp.PlaceOf(house) + Ending);
     }
 
-    private static bool IsWhole(SummaryFile read) => read is { Program: not null, Stamp: not null } && (read.Summary is null ? read.Why is not null
+    private static bool IsWhole(SummaryFile read) => read is { Program: not null, Stamp: not null, Remarks.IsDefault: false }
+        && read.Remarks.All(r => r is not null) && (read.Summary is null ? read.Why is not null
         : read.Summary is { Name: not null, Phases.IsDefault: false, BeforePaint.Waiting.IsDefault: false, Painted.Waiting.IsDefault: false } summary
             && !summary.Visits.IsDefault && !summary.Days.IsDefault && !summary.Boxes.IsDefault
             && summary.Phases.Length == Core.Phases.PhaseNames.All.Count
