@@ -58,10 +58,6 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
 
     public string? TypesBy(ScreenContext context) => Current(context) is null ? null : "enter";
 
-    public bool DigitsType(ScreenContext context) => context.ReadOnlyBecause is null && Part(context) is { } part && Current(context) is { } fact
-        // Behind the last value one goes elsewhere by a digit; no word begins with one.
-        && IsOfSheet(part, fact) && fact is not Fact<string> && Open(part, fact) && fact.Options(context.House).Count == 0;
-
     public bool WordsType(ScreenContext context) => context.ReadOnlyBecause is null && Current(context) is not null;
 
     public Fact? Current(ScreenContext context) => Values(context) is var values && Selected < values.Count ? values[Selected] : null;
@@ -192,7 +188,7 @@ internal static class SheetInHandKeys
     [
         new KeyAction<SheetInHandScreen>("enter", "Type",
             "Types the value as it stands on the sheet, and goes to the next one that is missing; from one that was checked, to the row below. An empty "
-                + "line leaves it, to be listed. A digit begins at once.", Ask)
+                + "line leaves it, to be listed.", Ask)
             { Disabled = NoValue },
         new KeyAction<SheetInHandScreen>("c", "Checked", "Says that the value was checked against the maker's sheet, or not.",
             (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Part(context)!, s.Current(context)!))) { Disabled = NoValue },
@@ -273,7 +269,7 @@ internal static class SheetInHandKeys
     private static Transition GoOn(SheetInHandScreen s, ScreenContext context, string? note = null) => s.Next(context) is { } next ? Ask(next, context, note)
         : Through(s, context, note);
 
-    /// <summary>At the end of a sheet, back to its head: there a digit leads to another screen, and begins no value that was left.</summary>
+    /// <summary>At the end of a sheet, back to its head.</summary>
     private static Transition Through(SheetInHandScreen s, ScreenContext context, string? note) =>
         Transition.Say(s with { Selected = 0 }, $"{(note is null ? "" : $"{note} ")}{s.Left(context)} Right goes on to the next part.");
 }

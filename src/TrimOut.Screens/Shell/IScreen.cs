@@ -25,11 +25,8 @@ internal interface IScreen
     /// </summary>
     string? TypesBy(ScreenContext context) => null;
 
-    /// <summary>Whether a digit is the first of a figure for what is under the cursor, and no key: on a screen where nothing but values is typed.</summary>
-    bool DigitsType(ScreenContext context) => false;
-
     /// <summary>Whether letters that come as fast as those of a word are one, and no keys: on a screen whose rows are values.</summary>
-    bool WordsType(ScreenContext context) => DigitsType(context);
+    bool WordsType(ScreenContext context) => false;
 
     /// <summary>The screen after the house changed: a selection that is gone is mended here.</summary>
     IScreen Fit(ScreenContext context) => this;

@@ -58,12 +58,6 @@ internal sealed partial class ShellState
         }
         if (stroke is not [>= '0' and <= '9'] || _scribe is null)
             return false;
-        if (strayed is null && Screen.DigitsType(Context))
-        {
-            Status("");
-            TypeHere(stroke);
-            return true;
-        }
         var types = Screen.TypesBy(Context) is not null;
         // A digit that led to where figures are typed was a key; the next one is the first of a figure.
         if (strayed is { Nowhere: true } && types)
