@@ -26,7 +26,9 @@ public static class ArrangeRooms
         draft = remotes.Aggregate(draft, (d, r) => d.Put(r.Id, RemoteFacts.Room, new ItemRef(into.Id)));
         if (into.Floor is null && from.Floor is { } floor && RoomNames.Refuse(house, into.Name, floor, into.Id) is null)
             draft = draft.Put(into.Id, RoomFacts.Floor, floor);
-        return draft.Walk(into.Windows.Concat(from.Windows)).PutStored(from.Id, Item.RemovedField, "yes");
+        var all = into.Windows.Concat(from.Windows).ToList();
+        // While nobody put them in an order they are walked as they were added, as if the name had been right from the first.
+        return (all.TrueForAll(w => w.PlaceInRoom is null) ? draft : draft.Walk(all)).PutStored(from.Id, Item.RemovedField, "yes");
     }
 
     /// <summary>A window in another room, behind those that are there.</summary>

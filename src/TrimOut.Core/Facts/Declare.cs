@@ -31,6 +31,9 @@ internal sealed class Declare(ItemKind subject)
     public Fact<string> Somebody(string name, string label, string help, Phase? phase) =>
         new(subject, name, label, help, phase, new TextForm(120, ofSomebody: true)) { IsMoreThanNone = true };
 
+    /// <summary>The mains voltage that something is made for, by its plate.</summary>
+    public Fact<string> MainsVolts(string name, string label, string help) => Make(name, label, help, null, new MainsVoltsForm(new TextForm(40)));
+
     public Fact<Length> Opening(string name, string label, string help, Phase? phase, decimal leastInches, decimal mostInches) =>
         Make(name, label, help, phase, new LengthForm(Length.FromInches(leastInches), Length.FromInches(mostInches), LengthScale.Opening, OfSheet));
 
@@ -82,13 +85,13 @@ internal sealed class Declare(ItemKind subject)
     public Fact<Voltage> Volts(string name, string label, string help, Phase? phase, decimal least, decimal most, bool reading = false) =>
         new(subject, name, label, help, phase, new ParsedForm<Voltage>("volts, decimals with a point",
             t => NumberText.Read(t, "volts", least, most, ("", 1), ("v", 1), ("mv", 0.001m)).Then<Voltage>(n => new Voltage(n)),
-            v => NumberText.Plain(v.Volts), v => v.ToString()))
+            v => NumberText.Plain(v.Volts), v => $"{NumberText.Plain(v.Volts)} V"))
         { IsReading = reading };
 
     public Fact<Current> Amps(string name, string label, string help, Phase? phase = null, decimal least = 0.001m, decimal most = 50) =>
         Make(name, label, help, phase, new ParsedForm<Current>("amperes, decimals with a point",
             t => NumberText.Read(t, "amperes", least, most, ("", 1), ("a", 1), ("ma", 0.001m)).Then<Current>(n => new Current(n)),
-            a => NumberText.Plain(a.Amperes), a => a.ToString()));
+            a => NumberText.Plain(a.Amperes), a => $"{NumberText.Plain(a.Amperes)} A"));
 
     public Fact<Resistance> Ohms(string name, string label, string help, Phase? phase) =>
         new(subject, name, label, help, phase, new ParsedForm<Resistance>("ohms, decimals with a point; or open",

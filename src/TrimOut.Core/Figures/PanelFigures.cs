@@ -43,5 +43,6 @@ public static class PanelFigures
     private static Figure Made(string name, Load load, Panel panel, Fact<Current> most, Source source) =>
         new(name, load.Peak.ToString(), Working.Of(source.Formula, () =>
         [("units on the panel", NumberText.Plain(load.Units)), ("together", load.Peak.ToString()),
-            (most.Label.ToLowerInvariant(), panel.Type?.Show(most) is { Length: > 0 } shown ? shown : "not known")]), source, [PanelFacts.Type]);
+            (most.Label.ToLowerInvariant(), panel.Type is { } type && type.Show(most) is { Length: > 0 } shown
+                ? UncheckedValues.Marked(shown, !type.IsChecked(most)) : "not known")]), source, [PanelFacts.Type]);
 }

@@ -36,6 +36,9 @@ public static class UnitFigures
             _ = worked?.Working.Inputs;
             return worked;
         });
+        // A sheet that only permits the length has no figure in it.
+        if (figure?.Name == OffBox && unit.Run is { } run)
+            by = run.UncheckedInNeeded;
         return figure is null || by.Count == 0 ? figure
             : figure with { Value = UncheckedValues.Marked(figure.Value, figure.Value != Missing), Unchecked = [.. by] };
     }
@@ -47,8 +50,8 @@ public static class UnitFigures
         [
             ("mount", Said(window, WindowFacts.Mount)),
             ("top, middle, bottom", $"{Said(window, WindowFacts.WidthTop)}, {Said(window, WindowFacts.WidthMiddle)}, {Said(window, WindowFacts.WidthBottom)}"),
-            ("hangs plumb", window.PlumbWidth?.About(unit) ?? Missing), ("ordered width is", unit.OrderedWidth is { } by ? KebabCase.Of(by) : Missing),
-            ("comes off", unit.Deduction?.In(unit) ?? Missing),
+            ("hangs plumb", window.PlumbWidth?.About(unit) ?? Missing), ("ordered width is", BySheet(unit, u => u.OrderedWidth is { } by ? KebabCase.Of(by) : null)),
+            ("comes off", BySheet(unit, u => u.Deduction?.In(u))),
             ("part of the opening", window.Units.Length > 1 ? Said(unit, UnitFacts.PartWidth) : "the whole"),
             ("overlap each side", window.Mount == Mount.Outside ? Said(window, WindowFacts.OverlapEachSide) : "none"), Step(unit),
         ]), Order,
@@ -67,15 +70,14 @@ public static class UnitFigures
         ]), Order, [UnitFacts.OrderHeight, WindowFacts.HeightLeft, WindowFacts.HeightMiddle, WindowFacts.HeightRight, WindowFacts.HeadAbove]);
     }
 
-    private static (string, string) Step(Unit unit) =>
-        ("step", unit.Kind?.Show(CoveringKindFacts.RoundTo) is { Length: > 0 } shown ? shown : Missing);
+    private static (string, string) Step(Unit unit) => ("step", Said(unit.Kind, CoveringKindFacts.RoundTo));
 
     private static Figure? CableOffBox(Unit unit)
     {
         if (unit.Run is not { } run)
             return null;
         var job = new JobItself(unit.House);
-        return new Figure("Cable off a box", run.ShownNeeded ?? Missing,
+        return new Figure(OffBox, run.ShownNeeded ?? Missing,
             Working.Of("legs x (1 + allowance / 100) + tail at window + tail at panel; planned where none was measured", () =>
         [
             ("legs", run.LegsLength?.RunIn(unit) ?? Missing),
@@ -83,7 +85,8 @@ public static class UnitFigures
             ("tail at window", (run.TailAtWindow ?? unit.PartWidth)?.In(unit) ?? Missing),
             ("tail at panel", run.TailAtPanel?.In(unit)
                 ?? (job.Item.Get(HouseFacts.PanelTail) is { } tail ? tail.In(unit) + Begun(job, HouseFacts.PanelTail) : Missing)),
-            .. run.ShownBeforeLimit is { } whole ? [("no more than its cable may be", $"{run.ShownNeeded}, not {whole}")] : Array.Empty<(string, string)>(),
+            .. run.ShownBeforeLimit is { } whole ? [("no more than its cable may be",
+                UncheckedValues.Marked($"{run.ShownNeeded}, not {whole}", run.UncheckedInNeeded.Count > 0))] : Array.Empty<(string, string)>(),
         ]), new CableShortOnHand().Info.Source, [RunFacts.Cable, LegFacts.Length, RunFacts.TailAtPanel]);
     }
 
@@ -102,15 +105,16 @@ public static class UnitFigures
     {
         if (unit.Run is not { } run)
             return null;
-        var limits = run.Limits;
-        var budget = run.Cable is { } drawn ? LoopBudget.LongestOf(drawn) : null;
-        // Where nobody can say what the voltage allows the table alone governs, as on the list of cables.
-        var longest = limits is not null || run.Longest is not { } table ? limits?.Governing.LimitIn(unit) : $"{table.LimitIn(unit)}, by the kit's table alone";
-        return new Figure("Longest run", longest ?? Missing,
+        var budget = run.Cable is { } drawn ? LoopBudget.LongestOf(drawn)?.LimitIn(unit) : null;
+        // As on the list of cables: the table alone where nobody can say what the voltage allows, and one's own budget where there is no table either.
+        var longest = run.Longest is { } most ? most.LimitIn(unit) + (run.Limits is null ? ", by the kit's table alone" : "")
+            : budget is null ? Missing : $"~{budget}, by your own loop budget alone";
+        return new Figure("Longest run", longest,
             Working.Of("tighter of the table and (supply - minimum volts) / (2 x larger current x ohms per meter)", () =>
         [
-            ("by the kit's table", run.Cable?.LongestRun?.LimitIn(unit) ?? "not given"), ("by voltage drop", limits?.ByVolts.LimitIn(unit) ?? Missing),
-            ("by your own loop budget", budget?.LimitIn(unit) ?? "not stated"),
+            ("by the kit's table", BySheet(unit, u => u.Run!.Cable?.LongestRun?.LimitIn(u), "not given")),
+            ("by voltage drop", BySheet(unit, u => u.Run!.Limits?.ByVolts.LimitIn(u))),
+            ("by your own loop budget", BySheet(unit, u => u.Run!.Cable is { } c ? LoopBudget.LongestOf(c)?.LimitIn(u) : null, "not stated")),
             ("minimum volts", Said(unit.Kind, CoveringKindFacts.LeastVolts)), .. Circuit(run),
         ]), Volts, [RunFacts.Cable, LegFacts.Length, RunFacts.Panel]);
     }
@@ -147,7 +151,7 @@ public static class UnitFigures
             run is { Supply: { } supply, VoltsWhileRunning: { } arrives } ? $"{new Voltage(Math.Abs((open ?? supply).Volts)) - (supply - arrives)}" : Missing,
             Working.Of("open-circuit volts, or the supply's, - running current x loop", () =>
             [
-                ("open-circuit", open?.ToString() ?? $"not read; the supply's {run.Supply?.ToString() ?? Missing}"),
+                ("open-circuit", open?.ToString() ?? $"not read; the supply's {SupplyOf(run)}"),
                 ("length, one way", run.OneWay?.RunIn(unit) ?? Missing), .. Circuit(run),
             ]),
             new LoadedVoltsLow().Info.Source, [RunFacts.LoadedVolts, RunFacts.OpenVolts]);
@@ -176,9 +180,9 @@ public static class UnitFigures
             return new Figure("Tail that reaches the motor", path.In(unit),
                 Working.Of(new TailShortOfMotor().Info.Source.Formula, () =>
                 [
-                    ("entry from jamb", jamb.In(unit)), ("entry from the left", entry.In(unit)), ("motor from the left", motor.In(unit)),
+                    ("entry from jamb", jamb.In(unit)), ("entry from the left", entry.In(unit)), ("motor from the left", BySheet(unit, u => u.MotorAlong(end)?.In(u))),
                     ("below head", below.In(unit)),
-                    ("entry on the side of the motor", side == end ? "yes" : "no"), ("behind", behind.In(unit)),
+                    ("entry on the side of the motor", side == end ? "yes" : "no"), ("behind", Marked(behind, kind, CoveringKindFacts.LeadBehind)),
                 ]),
                 new TailShortOfMotor().Info.Source,
                 [RunFacts.TailAtWindow, RunFacts.TailFound, UnitFacts.EntrySide, UnitFacts.EntryFromJamb, UnitFacts.EntryBelowHead]);
@@ -209,7 +213,8 @@ public static class UnitFigures
                 $"{Roll.Diameter(tube, fabric, drop + extra).About(unit)}, {Roll.RoomToTurn(tube, fabric, drop + extra).About(unit)} to turn",
                 Working.Of(source.Title, () =>
                 [
-                    ("tube", tube.In(unit)), ("fabric", fabric.In(unit)), ("drop", drop.In(unit)), ("extra fabric", extra.In(unit)),
+                    ("tube", Marked(tube, kind, CoveringKindFacts.Tube)), ("fabric", Marked(fabric, kind, CoveringKindFacts.FabricThickness)),
+                    ("drop", drop.In(unit)), ("extra fabric", Marked(extra, kind, CoveringKindFacts.ExtraFabric)),
                 ]),
                 source, [UnitFacts.HeadCover, UnitFacts.OrderHeight, UnitFacts.Kind]);
         }
@@ -218,6 +223,8 @@ public static class UnitFigures
 
     private const string Missing = "not known";
 
+    private const string OffBox = "Cable off a box";
+
     private static Resistance? ExpectedLoop(HomeRun run) =>
         run.OneWay is { } way && run.Cable is { Conductor: { } size, Stranding: { } made } && (run.FirstTest ?? default) is var test
             && Conductors.OhmsPerMetre(size, made, test.At) is { Ok: true } ohms
@@ -225,14 +232,23 @@ public static class UnitFigures
 
     private static IEnumerable<(string, string)> Circuit(HomeRun run) =>
     [
-        ("supply", run.Supply?.ToString() ?? Missing),
+        ("supply", SupplyOf(run)),
         ("running", Said(run.Unit.Kind, CoveringKindFacts.RunningCurrent)), ("starting", Said(run.Unit.Kind, CoveringKindFacts.StartingCurrent)),
-        ("ohms per meter, one conductor", run.OhmsPerMetre is { } ohms ? NumberText.Plain(Math.Round(ohms, 6)) : Missing),
+        ("ohms per meter, one conductor", BySheet(run.Unit, u => u.Run!.OhmsPerMetre is { } ohms ? NumberText.Plain(Math.Round(ohms, 6)) : null)),
         ("cable at max temp", Said(new JobItself(run.House), HouseFacts.ConductorTemperature)
             + Begun(new JobItself(run.House), HouseFacts.ConductorTemperature)),
     ];
 
     private static string Begun(JobItself job, Fact fact) => BegunWith.Is(job.Item, fact) ? " (what the program began with)" : "";
 
-    private static string Said(Subject? subject, Fact fact) => subject?.Show(fact) is { Length: > 0 } shown ? shown : Missing;
+    private static string SupplyOf(HomeRun run) => BySheet(run.Unit, u => u.Run!.Supply?.ToString());
+
+    private static string Said(Subject? subject, Fact fact) => subject?.Show(fact) is { Length: > 0 } shown
+        ? UncheckedValues.Marked(shown, subject is KitSheet part && !part.IsChecked(fact)) : Missing;
+
+    private static string Marked(Length length, KitSheet part, Fact fact) => UncheckedValues.Marked(length.In(part), !part.IsChecked(fact));
+
+    /// <summary>An input that sheets decide, with the mark where nobody checked what of them is in it.</summary>
+    private static string BySheet(Unit unit, Func<Unit, string?> work, string otherwise = Missing) =>
+        UncheckedValues.Read(unit, work) is ({ } shown, var by) ? UncheckedValues.Marked(shown, by.Count > 0) : otherwise;
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Houses;
@@ -79,6 +80,13 @@ public sealed class HomeRun : Subject
     /// </summary>
     public Length? Needed => WithAllowance is not { } needed ? null
         : Longest is { } longest && Planned <= longest ? Length.Min(needed, longest) : needed;
+
+    /// <summary>
+    /// The unchecked values of sheets that <see cref="Needed"/> rests on: none where its cable may be that long, for then they only permit the length and no
+    /// figure of them is in it.
+    /// </summary>
+    public IReadOnlyList<Fact> UncheckedInNeeded =>
+        (Needed == WithAllowance ? UncheckedValues.Read(Unit, u => u.Run!.WithAllowance) : UncheckedValues.Read(Unit, u => u.Run!.Needed)).Unchecked;
 
     /// <summary>Legs with the whole allowance, and both tails, however long its cable may be.</summary>
     private Length? WithAllowance =>

@@ -17,6 +17,7 @@ namespace TrimOut.Core.Kits;
 /// </remarks>
 public static class PartText
 {
+    private const int Newest = 1;
     private const string Form = "1";
     private const string FormName = "trimout-part";
     private const string HeldBefore = "held-";
@@ -78,6 +79,8 @@ public static class PartText
             var (held, field, typed) = (line[0] != NotHeld, line[..colon].TrimStart(NotHeld).Trim(), line[(colon + 1)..].Trim());
             if (form is null)
             {
+                if (field == FormName && int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var newer) && newer > Newest)
+                    return Bad($"the file is of a newer form ({typed}) than this TrimOut reads ({Form}). Take it with a newer TrimOut");
                 if (field != FormName || typed != Form)
                     return Bad($"a part begins with \"{FormName}: {Form}\"");
                 form = typed;

@@ -25,6 +25,10 @@ public static class SheetMark
     /// <summary>The older edition that a value of a part was checked against; null where it was checked against this one, or never.</summary>
     public static string? OlderEdition(Item part, Fact fact) => Of(part, fact) is { } mark && !Holds(mark, EditionOf(part)) ? Noted(mark) : null;
 
+    /// <summary>Whether a value of a part is another one than somebody checked: it was changed since.</summary>
+    public static bool IsChangedSince(Item part, Fact fact) => part.Latest(Companion.Checked(fact.Name)) is { Stored: null } taken
+        && part.Latest(fact) is { Stored: not null } value && value.Stamp >= taken.Stamp;
+
     /// <summary>The values of a part whose marks would no longer count, or note nothing yet, were another edition said of it.</summary>
     /// <param name="part">The part.</param>
     /// <param name="edition">The other edition.</param>

@@ -34,8 +34,11 @@ public static class NumberText
             return new Refusal($"\"{Short(text)}\" is no number of {what}.");
         if (number > 1_000_000_000m || number < -1_000_000_000m || number * worth.Value < least || number * worth.Value > most)
             return new Refusal($"{Short(text)} is out of range: {what} go from {Plain(least)} to {Plain(most)}.");
-        return number * worth.Value;
+        return Math.Round(number * worth.Value, Decimals) == number * worth.Value ? number * worth.Value
+            : new Refusal($"{Short(text)} has more decimals than a value is kept with: {Decimals} at the most.");
     }
+
+    private const int Decimals = 12;
 
     /// <summary>A number to three decimals with its unit behind it.</summary>
     public static string Show(decimal number, string unit) => $"{number.ToString("0.###", CultureInfo.InvariantCulture)} {unit}";

@@ -39,7 +39,7 @@ internal static class PullSheet
             data.House.Runs.Select(r => Row(
                 r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output),
                 r.EntryOrBlank(RunFacts.Cable),
-                r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), r.BySheet(CutTo),
+                r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r),
                 r.BySheet(MayBe), Ticks.Of(r.Unit, "cable-pulled"))),
             "No home runs yet.");
         if (data.House.Runs.IsEmpty)
@@ -108,7 +108,7 @@ internal static class PullSheet
                 g.First().Cable!.Name, g.First().Cable!.EntryOrBlank(CableTypeFacts.Colours), g.First().Cable!.EntryOrBlank(CableTypeFacts.Plus),
                 Number(g.Count()), Number(MayBeCut(g).Count()),
                 (Together(g) is { } together ? Figure(together.ShowAtLeast(data.House.DisplayUnits, LengthScale.Run)) : Dash)
-                    .Marked(g.Any(r => UncheckedValues.Read(r.Unit, u => MayBeCut([u.Run!]).FirstOrDefault()?.Needed).Unchecked.Count > 0)),
+                    .Marked(MayBeCut(g).Any(r => r.UncheckedInNeeded.Count > 0)),
                 Long(g.First().Cable!.OnHand, data.House)
                     ?? Blank)),
             "No cable is chosen yet.");
@@ -125,8 +125,8 @@ internal static class PullSheet
 
     /// <summary>What is cut for a run; nothing for one that may not be that long.</summary>
     private static Inline CutTo(HomeRun run) => run.IsTooLong
-        ? Ours("Longer than its cable may be: do not cut.")
-        : run.ShownNeeded is { } needed ? Figure(needed) : Blank;
+        ? run.BySheet(r => r.IsTooLong ? Ours("Longer than its cable may be: do not cut.") : Blank)
+        : run.ShownNeeded is { } needed ? Figure(needed).Marked(run.UncheckedInNeeded.Count > 0) : Blank;
 
     private static Inline Limited(HomeRun run) =>
         Ours($"{run.Name} {run.ShownNeeded.FigureOrDash()}, not {run.ShownBeforeLimit.FigureOrDash()}");

@@ -46,9 +46,21 @@ internal static class PanelSchedule
                 ("All units running at once", Sum(landed, CoveringKindFacts.RunningCurrent)),
                 ("All units starting at once", StartingTogether(landed)),
                 ("Largest group starting at once", LargestGroup(landed)));
+            AllAtOnce(to, panel, landed);
         }
         if (!data.House.Panels.IsEmpty)
             to.Say(Ours($"Volts at the unit are worked out with the cable at {new JobItself(data.House).BegunEntry(HouseFacts.ConductorTemperature)}."));
+    }
+
+    /// <summary>That all units together are more than the panel gives, where they are.</summary>
+    private static void AllAtOnce(MarkdownWriter to, Panel panel, List<HomeRun> landed)
+    {
+        Fact<Current>[] drawn = [CoveringKindFacts.RunningCurrent, CoveringKindFacts.StartingCurrent];
+        if (panel.Type is not { TotalCurrent: { } most } type || drawn.Max(f => landed.Sum(r => Drawn(r, f)?.Amperes ?? 0)) <= most.Amperes)
+            return;
+        to.Say(Ours("All units at once take more than all outputs together give: they are moved one after the other, or in groups that the panel can feed.")
+            .Marked(!type.IsChecked(PanelTypeFacts.TotalCurrent)
+                || landed.Exists(r => drawn.Any(f => Drawn(r, f) is not null && !r.Unit.Kind!.IsChecked(f)))));
     }
 
     /// <summary>What the electrician needs of the mains side; what nobody noted is a blank for the electrician to fill.</summary>

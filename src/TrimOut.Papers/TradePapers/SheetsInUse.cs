@@ -14,7 +14,7 @@ internal static class SheetsInUse
 
     private static void Write(MarkdownWriter to, PaperData data) =>
         to.Table(["Part", "Maker's sheet", "Edition", "Checked by", "Checked on"],
-            Parts(data.House).Select(Of), "No part of the kit is used yet.");
+            PartsInUse.Of(data.House).Select(Of), "No part of the kit is used yet.");
 
     private static Inline[] Of(KitSheet part)
     {
@@ -26,12 +26,4 @@ internal static class SheetsInUse
 
     private static Inline NotChecked(string? by, int open, int there) =>
         by is null ? Ours($"nobody: {open} of {there} not checked") : Ours($"{by}; {open} of {there} not checked");
-
-    /// <summary>Each part that something in the house is made of, once, in the order of the kit; no head cover is no part.</summary>
-    private static IEnumerable<KitSheet> Parts(House house) =>
-        new IEnumerable<KitSheet?>[]
-        {
-            house.Units.Select(u => u.Kind), house.Runs.Select(r => r.Cable), house.Units.Select(u => u.HeadCover is { IsNone: false } cover ? cover : null),
-            house.Panels.Select(p => p.Type), house.Hubs.Select(h => h.Type), house.Remotes.Select(r => r.Type),
-        }.SelectMany(s => s).OfType<KitSheet>().DistinctBy(p => p.Id).OrderBy(p => p.Item.Kind).ThenBy(p => p.Item.Place);
 }

@@ -12,16 +12,16 @@ namespace TrimOut.Screens.Cables;
 /// <summary>A column of the cables: its heading with what it means, where it stands, and what it shows of a run.</summary>
 internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, string> Show, bool IsFigure = false)
 {
-    /// <summary>Whether sheets of the kit decide it: then a figure that rests on a value that nobody checked has a ? behind it, in a cell of its own.</summary>
-    private bool IsOfSheets { get; init; }
+    /// <summary>
+    /// The unchecked values of sheets that what it shows rests on, where sheets decide it: then it has a ? behind it, in a cell of its own.
+    /// </summary>
+    private Func<HomeRun, IReadOnlyList<Fact>> Unchecked { get; init; } = _ => [];
 
     /// <summary>What it shows of a run, with the mark.</summary>
-    public string Shown(HomeRun run) => !IsOfSheets ? Show(run)
-        : UncheckedValues.Read(run.Unit, u => Show(u.Run!)) is ({ Length: > 0 } shown, { Count: > 0 }) ? shown + Mark : Show(run);
+    public string Shown(HomeRun run) => Show(run) is { Length: > 0 } shown && Unchecked(run).Count > 0 ? shown + Mark : Show(run);
 
     /// <summary>The mark where there are no cells to spare.</summary>
     private const string Mark = "?";
-
 
     public static readonly IReadOnlyList<CableColumn> All =
     [
@@ -32,12 +32,15 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
         new(Heads("With tails", "legs and both tails as measured: what current goes through, one way"), 27, 10, r => Run(r.OneWay, r), IsFigure: true),
         new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is "
             + "pulled, or too long to be cut"), 38,
-            8, r => HouseCuts.IsPulled(r) ? "pulled" : r.IsTooLong ? "too long" : r.ShownNeeded ?? "", IsFigure: true) { IsOfSheets = true },
+            8, r => HouseCuts.IsPulled(r) ? "pulled" : r.IsTooLong ? "too long" : r.ShownNeeded ?? "", IsFigure: true)
+        {
+            // That it may be cut so long is another figure, which stands beside it.
+            Unchecked = r => HouseCuts.IsPulled(r) ? []
+                : r.IsTooLong ? UncheckedValues.Read(r.Unit, u => u.Run!.IsTooLong).Unchecked : r.UncheckedInNeeded,
+        },
         new(Heads("Longest", "the longest run by the maker's table and by voltage drop, the tighter of them; with ~ the one of your own loop budget, where "
             + "neither is known; a ? behind a figure: it rests on a maker's sheet, and nobody checked it against that sheet yet"),
-            47, 8,
-            r => r.Longest is { } most ? AtMost(most, r) : r.Cable is { } c && LoopBudget.LongestOf(c) is { } budget ? "~" + AtMost(budget, r) : "",
-            IsFigure: true) { IsOfSheets = true },
+            47, 8, LongestOf, IsFigure: true) { Unchecked = r => UncheckedValues.Read(r.Unit, u => LongestOf(u.Run!)).Unchecked },
         new(Heads("1st test", "loop resistance, after the cable was pulled"), 56, 9, r => r.Show(RunFacts.FirstLoop), IsFigure: true),
         new(Heads("2nd test", "loop resistance, after drywall"), 66, 9, r => r.Show(RunFacts.SecondLoop), IsFigure: true),
         new(Heads("On", "panel and output that it lands on"), 76, 12,
@@ -66,6 +69,9 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
     }
 
     private static Sign Heads(string heading, string means) => Sign.Words(heading, $"heads a column: {means}");
+
+    private static string LongestOf(HomeRun run) => run.Longest is { } most ? AtMost(most, run)
+        : run.Cable is { } cable && LoopBudget.LongestOf(cable) is { } budget ? "~" + AtMost(budget, run) : "";
 
     private static string AtMost(Length length, HomeRun run) => length.ShowAtMost(run.House.DisplayUnits, LengthScale.Run);
 

@@ -134,7 +134,7 @@ internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
         if (run.ShownBeforeLimit is { } whole && !run.IsTooLong && !HouseCuts.IsPulled(run) && y < area.Height)
         {
             y = area.PutWrapped(0, y, 2,
-                UncheckedValues.Marked(run.Unit, u => $"Cut {u.Run!.ShownNeeded}, not {u.Run!.ShownBeforeLimit}: its cable may be no longer."),
+                UncheckedValues.Marked($"Cut {run.ShownNeeded}, not {whole}: its cable may be no longer.", run.UncheckedInNeeded.Count > 0),
                 Tone.Caution);
         }
         if (CableColumn.SheetsToAsk(run) is { Length: > 0 } ask && y < area.Height)

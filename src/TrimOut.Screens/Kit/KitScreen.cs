@@ -164,9 +164,9 @@ internal static class KitKeys
                 Note = "Which sheet that is nobody said yet. Type its title or number, then say that its values were checked.",
             });
         }
-        var open = SheetValues.NotHeldIn(part).ToLookup(f => SheetMark.OlderEdition(part, f));
-        var said = open.OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => NumberText.Counted(g.Count(), "value")
-            + (g.Key is { } older ? $" checked against edition {older} alone" : " that nobody looked at yet"));
+        var said = SheetValues.NotHeldIn(part).GroupBy(f => SheetMark.OlderEdition(part, f) is { } older ? $"checked against edition {older} alone"
+            : SheetMark.IsChangedSince(part, f) ? "changed since checked" : "not checked")
+            .OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{NumberText.Counted(g.Count(), "value")} {g.Key}");
         return new Transition(s, new Ask.Confirm($"{context.House.NameOf(part)} has {string.Join(", and ", said)}. Did you check each against the sheet in hand"
             + $"{(part.Latest(AboutSheet.Of(part.Kind, AboutSheet.Edition))?.Stored is { } now ? $", edition {now}" : "")}? "
             + "y says so, any other key leaves it.", Ask.Confirm.AlsoYes, Transition.Save(s, all)));

@@ -97,14 +97,23 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
             + ReadOff(part, context.House) + NotHeld(part);
     }
 
-    /// <summary>How many values wait: for the edition that is said, or to be looked at for the first time.</summary>
+    /// <summary>How many values wait: for the edition that is said, because they were changed, or to be looked at at all.</summary>
     private static string NotHeld(Item part)
     {
-        var open = SheetValues.NotHeldIn(part).ToLookup(f => SheetMark.OlderEdition(part, f) is not null);
-        var (older, never) = (open[true].Count(), open[false].Count());
+        var open = SheetValues.NotHeldIn(part).ToLookup(f => SheetMark.OlderEdition(part, f) is not null ? Waits.ForEdition
+            : SheetMark.IsChangedSince(part, f) ? Waits.Changed : Waits.Unchecked);
+        var (older, changed, rest) = (open[Waits.ForEdition].Count(), open[Waits.Changed].Count(), open[Waits.Unchecked].Count());
         return (older == 0 ? "" : $" {NumberText.Counted(older, "value was", "values were")} checked against another edition, and "
             + $"{(older == 1 ? "waits" : "wait")} to be checked against this one.")
-            + (never == 0 ? "" : $" {NumberText.Counted(never, "value was", "values were")} never checked.");
+            + (changed == 0 ? "" : $" {NumberText.Counted(changed, "value was", "values were")} changed since {(changed == 1 ? "it was" : "they were")} checked.")
+            + (rest == 0 ? "" : $" {NumberText.Counted(rest, "value is", "values are")} not checked.");
+    }
+
+    private enum Waits
+    {
+        ForEdition,
+        Changed,
+        Unchecked,
     }
 
     private static string ReadOff(Item part, House house)
@@ -155,7 +164,7 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     /// <summary>Whether a row is still asked: it is blank, or its value was not checked. The name of a blank kit is asked until a value was.</summary>
     public static bool Open(Item part, Fact fact) => part.Latest(fact)?.Stored is not { } stored
         || (IsOfSheet(part, fact) ? !SheetMark.Holds(part, fact)
-        : fact.Name == NameField && KitWords.Has(stored) && !SheetValues.Of(part).Any(f => SheetMark.Holds(part, f)));
+        : fact.Name == NameField && KitWords.IsNameOfBlank(stored) && !SheetValues.Of(part).Any(f => SheetMark.Holds(part, f)));
 
     /// <summary>What was gone past without a value, up to the cursor.</summary>
     public IReadOnlyList<Fact> PassedBy(ScreenContext context) => Part(context) is not { } part ? []
@@ -195,7 +204,7 @@ internal static class SheetInHandKeys
         new KeyAction<SheetInHandScreen>("e", "Next missing", "Goes to the next value that is blank or was not checked.",
             (s, context) => (s.Next(context) ?? (s with { Selected = -1 }).Next(context)) is { } next
                 ? new Transition(next) : Transition.Say(s, s.Left(context))),
-        new KeyAction<SheetInHandScreen>("right", "Next part", "The sheet of the next part.", (s, context) => new Transition(Beside(s, context, 1))),
+        new KeyAction<SheetInHandScreen>("right", "Next part", "The sheet of the next part: first of those that the house uses, then of the others.", (s, context) => new Transition(Beside(s, context, 1))),
         new KeyAction<SheetInHandScreen>("left", "Part before", "The sheet of the part before.", (s, context) => new Transition(Beside(s, context, -1)))
             { OnBar = false },
         Filtering.Key<SheetInHandScreen>("values", "words of the label, or what stands there; Enter goes there"),
@@ -206,7 +215,8 @@ internal static class SheetInHandKeys
 
     private static SheetInHandScreen Beside(SheetInHandScreen s, ScreenContext context, int by)
     {
-        var parts = KitScreen.Parts(context).Where(p => !SheetValues.IsNoCover(context.House, p)).ToList();
+        var used = PartsInUse.Of(context.House).Select(p => p.Id).ToHashSet();
+        var parts = KitScreen.Parts(context).Where(p => !SheetValues.IsNoCover(context.House, p)).OrderBy(p => !used.Contains(p.Id)).ToList();
         var at = parts.FindIndex(p => p.Id == s.PartId);
         return parts.Count == 0 ? s : SheetInHandScreen.At(parts[Paging.Move(at, by, parts.Count)], context.House);
     }

@@ -20,15 +20,11 @@ internal static class ValueDoubts
     public static Func<string, ScreenContext, string?>? Of(Fact fact, Item item) =>
         fact == WindowFacts.Tag ? (text, context) => TagDoubt.Of(text, context.House)
         : fact == WindowFacts.NotCoveredBecause ? (text, _) => Reasons.Against(text)
-        : fact == PanelTypeFacts.InputVolts ? (text, _) => VoltsWithoutUnit(text)
         : fact == PanelTypeFacts.InputCurrent ? (text, context) => DrawsTooMuch(text, context, item)
         : IsNameOfPart(fact) ? (text, _) => NameDoubt.Of(text, "a part")
         : null;
 
     private static bool IsNameOfPart(Fact fact) => FactTable.IsKit(fact.Subject) && fact == FactTable.Find(fact.Subject, "name");
-
-    private static string? VoltsWithoutUnit(string text) => text.Trim().Length == 0 || text.Contains('v', StringComparison.OrdinalIgnoreCase) ? null
-        : $"\"{text.Trim()}\" has no unit: the mains voltage is written such as 120 V or 100 to 240 V.";
 
     private static string? DrawsTooMuch(string text, ScreenContext context, Item item)
     {

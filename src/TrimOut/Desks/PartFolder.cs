@@ -37,7 +37,7 @@ internal static class PartFolder
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
-            return new Refusal(PlainFile.WhyNotRead(file, failed));
+            return new Refusal(PlainFile.WhyNotRead(file, failed).Replace(file, Path.GetFileName(file), StringComparison.Ordinal));
         }
     }
 }

@@ -24,7 +24,7 @@ internal static class NewVerb
             HelpName = "inches|mm",
         };
         units.CompletionSources.Add("inches", "mm");
-        var kit = new Option<string?>("--kit") { Description = "Begin with the parts that are kept in this folder.", HelpName = "folder" };
+        var kit = new Option<string?>("--kit") { Description = "Begin with the parts that are kept in this folder; a file that can't be read is named and left out.", HelpName = "folder" };
         var by = Common.By();
         var verb = new Command("new", "Begin a house file with a blank kit.") { path, name, units, kit, by };
         verb.SetAction(parsed =>
@@ -33,7 +33,9 @@ internal static class NewVerb
             if (Scribe.WhyNoTime(TimeProvider.System.GetLocalNow()) is { } noTime)
                 throw new VerbException(ExitCode.Usage, noTime);
             var called = parsed.GetValue(name) ?? Path.GetFileNameWithoutExtension(file);
-            var files = parsed.GetValue(kit) is { } folder ? PartFolder.In(folder).Select(p => (p.File, Part: p.Part.OrEnd(ExitCode.BadData))).ToList() : [];
+            var found = parsed.GetValue(kit) is { } folder ? PartFolder.In(folder).ToLookup(p => p.Part.Ok) : null;
+            List<string> unread = [.. found?[false].Select(p => p.Part.Reason!) ?? []];
+            List<(string File, PartSheet Part)> files = [.. found?[true].Select(p => (p.File, p.Part.Value)) ?? []];
             if (files.GroupBy(f => f.Part.Kind)
                 .SelectMany(k => k.GroupBy(f => f.Part.Name, SameName.Comparer)).FirstOrDefault(n => n.Skip(1).Any()) is { } twice)
             {
@@ -42,6 +44,8 @@ internal static class NewVerb
                     + "Move all but one of them elsewhere.");
             }
             var parts = files.ConvertAll(f => f.Part);
+            if (parts.Count == 0 && unread.Count > 0)
+                throw new VerbException(ExitCode.BadData, $"No part in {parsed.GetValue(kit)} can be read.\n{string.Join('\n', unread)}");
             if (parts.Count == 0 && parsed.GetValue(kit) is { } none)
                 throw new VerbException(ExitCode.NoInput, $"There is no part in {none}: no file that ends with {PartFolder.Ending}.");
             var shownIn = NewHouse.ReadUnits(parsed.GetValue(units)!).OrEnd(ExitCode.Usage);
@@ -51,13 +55,14 @@ internal static class NewVerb
             scribe.Record(begin).OrEnd(ExitCode.Disk);
             var blanks = SheetValues.Blanks(scribe.House);
             Common.Say($"Began {house.Where}.");
+            unread.ForEach(why => Common.Say($"Not in it: {why}"));
             parts.ForEach(KitVerb.SayIfHeldLater);
             parts.ForEach(KitVerb.SayIfNoneCounts);
             if (NewHouse.LeftOut(shownIn, parts) is { IsEmpty: false } left)
                 Common.Say($"Parts of a blank kit that it does not begin with, because the folder has others of their sort: {string.Join(", ", left)}.");
             if (blanks > 0)
                 Common.Say($"Its kit has {NumberText.Plain(blanks)} blanks, to be read off the sheets of the parts in hand.");
-            return ExitCode.Fine;
+            return unread.Count == 0 ? ExitCode.Fine : ExitCode.LeftOut;
         });
         return verb;
     }
