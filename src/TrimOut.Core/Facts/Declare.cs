@@ -98,7 +98,7 @@ internal sealed class Declare(ItemKind subject)
             t => t.Equals("open", StringComparison.OrdinalIgnoreCase) || t.Equals("ol", StringComparison.OrdinalIgnoreCase)
                 ? Electrical.LoopReading.Open
                 : ReadOhms(t),
-            r => r == Electrical.LoopReading.Open ? "open" : NumberText.Plain(r.Ohms), r => r == Electrical.LoopReading.Open ? "open" : r.ToString()))
+            r => r == Electrical.LoopReading.Open ? "open" : NumberText.Plain(r.Ohms), r => r == Electrical.LoopReading.Open ? "open" : $"{NumberText.Plain(r.Ohms)} ohm"))
         { IsReading = true };
 
     // A meter shows 2 M for two million ohms and 2 m for two thousandths: only there does a capital tell two values apart.
@@ -117,7 +117,7 @@ internal sealed class Declare(ItemKind subject)
     public Fact<Resistance> LeadOhms(string name, string label, string help) =>
         Make(name, label, help, null, new ParsedForm<Resistance>("ohms, decimals with a point",
             t => NumberText.Read(t, "ohms", 0, 10, ("", 1), ("ohm", 1), ("ohms", 1), ("mohm", 0.001m)).Then<Resistance>(n => new Resistance(n)),
-            r => NumberText.Plain(r.Ohms), r => r.ToString()));
+            r => NumberText.Plain(r.Ohms), r => $"{NumberText.Plain(r.Ohms)} ohm"));
 
     public Fact<PartCounts> Parts(string name, string label, string help) =>
         Make(name, label, help, null, new ParsedForm<PartCounts>("count and part, a comma, the next count and part", PartCounts.Read, p => p.ToString()));
@@ -128,7 +128,7 @@ internal sealed class Declare(ItemKind subject)
     public Fact<Temperature> Degrees(string name, string label, string help, Phase? phase = null) =>
         Make(name, label, help, phase, new ParsedForm<Temperature>("degrees Celsius",
             t => NumberText.Read(t, "degrees Celsius", -40, 90, ("", 1), ("c", 1)).Then<Temperature>(n => new Temperature(n)),
-            d => NumberText.Plain(d.Celsius), d => d.ToString()));
+            d => NumberText.Plain(d.Celsius), d => $"{NumberText.Plain(d.Celsius)} C"));
 
     public Fact<Azimuth> Direction(string name, string label, string help, Phase? phase = null) =>
         Make(name, label, help, phase, new ParsedForm<Azimuth>("SW or 225", t => Azimuth.Read(t), a => NumberText.Plain(a.Degrees), a => a.ToString()));
@@ -138,7 +138,8 @@ internal sealed class Declare(ItemKind subject)
 
     public Fact<TimeSpan> Seconds(string name, string label, string help) =>
         Make(name, label, help, null, new ParsedForm<TimeSpan>("seconds",
-            t => NumberText.Read(t, "seconds", 0, 600, ("", 1), ("s", 1)).Then<TimeSpan>(n => TimeSpan.FromMilliseconds((double)(n * 1000))),
+            t => NumberText.Read(t, "seconds", 0, 600, ("", 1), ("s", 1)).Then<TimeSpan>(n => Math.Round(n, 3) == n
+                ? TimeSpan.FromMilliseconds((double)(n * 1000)) : new Refusal($"{t} is finer than seconds are kept: to a thousandth.")),
             s => NumberText.Plain((decimal)s.TotalSeconds), s => NumberText.Show((decimal)s.TotalSeconds, "s")));
 
     /// <summary>One value per other item, such as the position of each unit in a preset.</summary>

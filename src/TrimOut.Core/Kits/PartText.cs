@@ -31,17 +31,27 @@ public static class PartText
         Line(FormName, Form);
         Line("kind", KebabCase.Of(part.Kind));
         Line("name", part.Name);
-        foreach (var name in AboutSheet.Names.Where(part.About.ContainsKey))
+        foreach (var name in PartSheet.AboutNames(part.Kind).Where(part.About.ContainsKey))
             Line(name, part.About[name]);
         foreach (var name in HeldAgainst.Where(n => part.About.ContainsKey(n) && part.Values.Any(v => v.Held)))
             Line(HeldBefore + name, part.About[name]);
         text.Append('\n');
         foreach (var value in part.Values)
-            Line($"{(value.Held ? "" : $"{NotHeld} ")}{value.Fact.Name}", value.Stored);
+            Line($"{(value.Held ? "" : $"{NotHeld} ")}{value.Fact.Name}", Written(value, part.WrittenIn));
         return text.ToString();
 
         void Line(string name, string value) => text.Append(CultureInfo.InvariantCulture, $"{name}: {value}\n");
     }
+
+    /// <summary>A length in the units of its house where it reads back to the same one; else, and any other value, in its stored form.</summary>
+    private static string Written(SheetValue value, DisplayUnits? units) =>
+        units is { } shown && value.Fact is Fact<Length> && value.Fact.ShowStored(value.Stored, In(shown)) is var text
+        && Stored(value.Fact, text) is { Ok: true } back && back.Value == value.Stored ? text : value.Stored;
+
+    /// <summary>Whether two parts say the same of the same sheet, in whatever units.</summary>
+    /// <param name="one">One.</param>
+    /// <param name="other">The other.</param>
+    public static bool IsSame(PartSheet one, PartSheet other) => Write(one with { WrittenIn = null }) == Write(other with { WrittenIn = null });
 
     /// <summary>Reads a part as it lies on the disk, which is UTF-8.</summary>
     public static Result<PartSheet> Read(ReadOnlySpan<byte> file)
@@ -101,7 +111,7 @@ public static class PartText
                     return Bad($"{field} stands there twice");
             }
             else if (FactTable.Find(sort, field) is not { IsKeyed: false } fact
-                || (field != "name" && !AboutSheet.Is(fact) && !SheetValues.Of(sort).Contains(fact)))
+                || (field != "name" && !PartSheet.AboutNames(sort).Contains(field) && !SheetValues.Of(sort).Contains(fact)))
                 return Bad($"a {KebabCase.Of(sort).Replace('-', ' ')} has no {field} on its sheet");
             else if (Stored(fact, typed) is var stored && !stored.Ok)
                 return Bad(stored.Reason!);
@@ -109,7 +119,7 @@ public static class PartText
                 return Bad($"{field} stands there twice");
             else if (field == "name")
                 name = stored.Value;
-            else if (AboutSheet.Is(fact))
+            else if (PartSheet.AboutNames(sort).Contains(field))
                 about[field] = stored.Value;
             else
                 values.Add(new SheetValue(fact, stored.Value, held));

@@ -106,7 +106,9 @@ internal static class PullSheet
             ["Cable", "Conductors", "Plus", "Runs", "Runs with a known length", "Needed for these", "On hand"],
             data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
                 g.First().Cable!.Name, g.First().Cable!.EntryOrBlank(CableTypeFacts.Colours), g.First().Cable!.EntryOrBlank(CableTypeFacts.Plus),
-                Number(g.Count()), Number(MayBeCut(g).Count()),
+                // Sheets say which of them may be cut, and are in a length only where they took something off it.
+                Number(g.Count()), Number(MayBeCut(g).Count()).Marked(g.Any(r => r.Needed is not null
+                    && UncheckedValues.Read(r.Unit, u => MayBeCut([u.Run!]).Any()).Unchecked.Count > 0)),
                 (Together(g) is { } together ? Figure(together.ShowAtLeast(data.House.DisplayUnits, LengthScale.Run)) : Dash)
                     .Marked(MayBeCut(g).Any(r => r.UncheckedInNeeded.Count > 0)),
                 Long(g.First().Cable!.OnHand, data.House)

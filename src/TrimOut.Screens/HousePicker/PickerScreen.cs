@@ -33,7 +33,10 @@ internal sealed record PickerScreen(IReadOnlyList<HouseChoice> Houses, int Selec
     /// <summary>Reads the user's kit folder, which may change while the picker stands.</summary>
     public Func<IReadOnlyList<KeptPart>> Kept { get; init; } = () => [];
 
-    public static PickerScreen At(IDesk desk) => new(desk.Houses, 0) { Kept = () => desk.Kit };
+    /// <summary>Reads another folder of parts, which was typed.</summary>
+    public Func<string, Result<IReadOnlyList<KeptPart>>> KeptIn { get; init; } = folder => new Refusal($"There is no folder {folder}.");
+
+    public static PickerScreen At(IDesk desk) => new(desk.Houses, 0) { Kept = () => desk.Kit, KeptIn = desk.KitIn };
 
     public void Draw(Area area, ScreenContext context, Typing? typing)
     {
@@ -124,10 +127,11 @@ internal static class PickerKeys
 
     /// <summary>Asks whether the house begins with the parts that are kept, or with blanks.</summary>
     private static Entry AskKit(PickerScreen screen, string name, DisplayUnits units, List<KeptPart> kept, List<string> unread) => new("Kit", Own,
-        $"{Own}: {Parts(kept)} from your folder, no blank ones of their sorts; {Blank}: no values",
-        (text, _) => text.Trim() is { Length: > 0 } typed && Own.StartsWith(typed, StringComparison.OrdinalIgnoreCase) ? OneOfEach(screen, name, units, kept)
-            : text.Trim() is { Length: > 0 } other && Blank.StartsWith(other, StringComparison.OrdinalIgnoreCase) ? Begin(screen, name, units, [])
-            : new Refusal($"Choose: {Own}, or {Blank}."))
+        $"{Own}: {Parts(kept)} from your folder, no blank ones of their sorts; {Blank}: no values; or the path of another folder",
+        (text, _) => text.Trim() is not { Length: > 0 } typed ? new Refusal($"Choose: {Own}, or {Blank}; or type the path of another folder.")
+            : Own.StartsWith(typed, StringComparison.OrdinalIgnoreCase) ? OneOfEach(screen, name, units, kept)
+            : Blank.StartsWith(typed, StringComparison.OrdinalIgnoreCase) ? Begin(screen, name, units, [])
+            : screen.KeptIn(typed).Then(parts => FromFolder(screen, name, units, typed, parts)))
     {
         Options = [new Core.Facts.Option(Own, Own), new Core.Facts.Option(Blank, Blank)],
         Note = string.Join(' ', (string[])[.. unread.Count == 0 ? Array.Empty<string>()
@@ -135,12 +139,25 @@ internal static class PickerKeys
             .. kept.Select(k => k.Part.Value.WhyNoneCounts).OfType<string>().Distinct()]) is { Length: > 0 } note ? note : null,
     };
 
+    /// <summary>Begins with the parts of another folder; where a file of it can't be read that is said first.</summary>
+    private static Result<Transition> FromFolder(PickerScreen screen, string name, DisplayUnits units, string folder, IReadOnlyList<KeptPart> found)
+    {
+        var kept = found.ToLookup(k => k.Part.Ok);
+        var unread = kept[false].Select(k => k.Part.Reason!).ToList();
+        if (!kept[true].Any())
+            return new Refusal(unread.Count == 0 ? $"There is no part in {folder}." : $"No part in {folder} can be read: {unread[0]}");
+        var begin = OneOfEach(screen, name, units, [.. kept[true]], folder);
+        return unread.Count == 0 ? begin
+            : new Transition(screen, new Ask.Confirm($"{Unread(unread, folder)} y begins with the {Parts([.. kept[true]])} of the other files, "
+                + "any other key leaves it.", Ask.Confirm.AlsoYes, begin));
+    }
+
     /// <summary>Which files of the kit folder can't be read, and why: the house begins without their parts.</summary>
-    private static string Unread(List<string> unread) => $"Not read, so not in it: {unread[0]}"
-        + (unread.Count == 1 ? "" : $" And {NumberText.Counted(unread.Count - 1, "other file")}: O on the kit (9) tells of them.");
+    private static string Unread(List<string> unread, string? folder = null) => $"Not read, so not in it: {unread[0]}"
+        + (unread.Count == 1 ? "" : $" And {NumberText.Counted(unread.Count - 1, "other file")}{(folder is null ? ": O on the kit (9) tells of them." : ".")}");
 
     /// <summary>Begins with the parts that are kept; where two files are one part, asks first which of them it is to be.</summary>
-    private static Transition OneOfEach(PickerScreen screen, string name, DisplayUnits units, List<KeptPart> kept)
+    private static Transition OneOfEach(PickerScreen screen, string name, DisplayUnits units, List<KeptPart> kept, string folder = "your kit folder")
     {
         if (Same(kept).FirstOrDefault(g => g.Count() > 1) is not { } twice)
             return Begin(screen, name, units, [.. kept.Select(k => k.Part.Value)]);
@@ -148,10 +165,10 @@ internal static class PickerKeys
         var files = twice.Select(k => k.File).ToList();
         var named = string.Join(" and ", twice.Select(k => $"{k.File} ({(k.Part.Value.Edition is { } e ? $"edition {e}" : "no edition")})"));
         return Transition.Type(screen, new Entry($"Which file is {KebabCase.Of(part.Kind).Replace('-', ' ')} {part.Name}", files[0],
-            $"your kit folder has it in {named}: "
+            $"{folder} has it in {named}: "
                 + "Up and Down choose, Enter takes it",
             (text, _) => files.Contains(text.Trim())
-                ? OneOfEach(screen, name, units, [.. kept.Where(k => !files.Contains(k.File) || k.File == text.Trim())])
+                ? OneOfEach(screen, name, units, [.. kept.Where(k => !files.Contains(k.File) || k.File == text.Trim())], folder)
                 : new Refusal($"Choose one of: {string.Join(", ", files)}."))
         {
             Options = [.. files.Select(f => new Core.Facts.Option(f, f))],

@@ -37,7 +37,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     public string Search { get; init; } = "";
 
     /// <summary>
-    /// What is asked: which sheet it is and its edition, what the part is called, then the values in the order of sheets; of these the ones that are shown.
+    /// What is asked: which sheet it is and its edition, what the part is called, then the values in the order of sheets, with what is settled of them in this
+    /// house; of these the ones that are shown.
     /// </summary>
     public IReadOnlyList<Fact> Values(ScreenContext context) => Part(context) is { } part
         ? [.. Rows(part).Where(f => Search.Length == 0 || Filtering.Fits($"{f.Label} {f.ShowOf(part, context.House)}", Search))] : [];
@@ -53,8 +54,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     /// <summary>A sheet is gone through in its order: what was looked for is gone to, and all the others are there again.</summary>
     public IScreen Found(ScreenContext context) => Searching("", context);
 
-    private static IEnumerable<Fact> Rows(Item part) =>
-        new[] { AboutSheet.Sheet, AboutSheet.Edition, NameField }.Select(n => FactTable.Find(part.Kind, n)!).Concat(SheetValues.Of(part));
+    private static IEnumerable<Fact> Rows(Item part) => new[] { AboutSheet.Sheet, AboutSheet.Edition, NameField }.Select(n => FactTable.Find(part.Kind, n)!)
+        .Concat(FactTable.Of(part.Kind).Where(f => SheetValues.Of(part).Contains(f) || SheetValues.Settled(part.Kind).Contains(f)));
 
     public string? TypesBy(ScreenContext context) => Current(context) is null ? null : "enter";
 
@@ -87,7 +88,7 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
             return "";
         var notFound = SheetValues.NotOnSheetIn(part).ToHashSet();
         var blank = SheetValues.BlankIn(part).ToLookup(notFound.Contains, f => f.Label);
-        var (left, open) = (blank[true].ToList(), blank[false].Count());
+        var (left, open) = (blank[true].ToList(), blank[false].Count() + SheetValues.Settled(part.Kind).Count(f => part.Latest(f)?.Stored is null));
         string?[] said =
         [
             left.Count > 0 ? $"Not found on the sheet, {NumberText.Plain(left.Count)}: {string.Join("; ", left)}." : null,

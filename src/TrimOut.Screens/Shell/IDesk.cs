@@ -61,6 +61,10 @@ public interface IDesk
     /// <summary>The parts that are kept there as they are now, and behind them older texts of them; one that can't be read with the reason.</summary>
     IReadOnlyList<KeptPart> Kit { get; }
 
+    /// <summary>The parts that are kept in another folder, which was typed; one that can't be read with the reason.</summary>
+    /// <returns>The parts; or that there is no such folder, or that it can't be read.</returns>
+    Result<IReadOnlyList<KeptPart>> KitIn(string folder) => new Refusal($"There is no folder {folder}.");
+
     /// <summary>Which of these parts would take the place of a kept one that was checked against its sheet and of which they know less.</summary>
     IReadOnlyList<string> Weaker(IReadOnlyList<PartSheet> parts);
 

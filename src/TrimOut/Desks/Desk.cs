@@ -153,6 +153,21 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     ];
 
     /// <inheritdoc/>
+    public Result<IReadOnlyList<KeptPart>> KitIn(string folder)
+    {
+        var full = Typed(folder);
+        try
+        {
+            return Directory.Exists(full) ? (KeptPart[])[.. PartFolder.In(full).Select(p => new KeptPart(Path.GetFileName(p.File), p.Part))]
+                : new Refusal($"There is no folder {folder}.");
+        }
+        catch (Exception failed) when (ExitCode.Of(failed) is not null)
+        {
+            return new Refusal(failed.Message);
+        }
+    }
+
+    /// <inheritdoc/>
     public IReadOnlyList<string> Weaker(IReadOnlyList<PartSheet> parts)
     {
         var kept = new PartsKept(UserFolder.Kit);

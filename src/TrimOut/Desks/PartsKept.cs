@@ -37,6 +37,12 @@ internal sealed class PartsKept(string folder)
         {
             UserFolder.Make(folder);
             var file = Numbered(Path.Combine(folder, Stem(part))).First(f => !_written.Contains(f) && IsFor(f, part));
+            // What says the same in other units, or with remarks, stays as somebody has it.
+            if (File.Exists(file) && PartFolder.Read(file) is { Ok: true, Value: { WhyNoneCounts: null } same } && PartText.IsSame(same, part))
+            {
+                _written.Add(file);
+                return file;
+            }
             if (File.Exists(file) && !bytes.AsSpan().SequenceEqual(PlainFile.ReadAll(file, PartFolder.MostBytes)))
             {
                 Older = Enumerable.Range(1, MostFiles)
