@@ -131,6 +131,12 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
     public IReadOnlyList<KeptPart> Kit => [.. Kept.Select((p, at) => new KeptPart($"{p.Name}-{at + 1}.part.txt", p)),
         .. Broken.Select(why => new KeptPart(why, new Core.Refusal(why)))];
 
+    /// <summary>Other folders of parts.</summary>
+    public Dictionary<string, IReadOnlyList<KeptPart>> Folders { get; } = [];
+
+    public Result<IReadOnlyList<KeptPart>> KitIn(string folder) =>
+        Folders.TryGetValue(folder, out var parts) ? (KeptPart[])[.. parts] : new Refusal($"There is no folder {folder}.");
+
     /// <summary>Files of the kit folder that can't be read, each with why.</summary>
     public List<string> Broken { get; } = [];
 

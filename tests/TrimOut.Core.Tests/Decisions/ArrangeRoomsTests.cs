@@ -115,4 +115,17 @@ public class ArrangeRoomsTests
         _job.Do(t => LeaveOut.TakeIn(t.House.FindTag("W01")!));
         Assert.Equal(Side.Left, _job.Unit("W01").LeadSide);
     }
+
+    /// <summary>W04 was added before W05, into the mistyped room: the walk goes by tags again once the name is right.</summary>
+    [Fact]
+    public void MergedRoomsAreWalkedAsTheirWindowsWereAddedUnlessSomebodyPutThemInAnOrder()
+    {
+        var job = new TestJob().Window("W04", "Bedrom").Window("W05", "Bedroom").Window("W06", "Bedrom");
+        Room Of(string name) => job.House.Rooms.Single(r => r.Name == name);
+        job.Do(ArrangeRooms.Merge(Of("Bedrom"), Of("Bedroom")));
+        Assert.Equal(["W04", "W05", "W06"], job.House.Windows.Select(w => w.Tag));
+        job.Scribe.Undo();
+        job.Do(WalkingOrder.Move(job.House.FindTag("W06")!, -1)).Do(ArrangeRooms.Merge(Of("Bedrom"), Of("Bedroom")));
+        Assert.Equal(["W05", "W06", "W04"], job.House.Windows.Select(w => w.Tag));
+    }
 }

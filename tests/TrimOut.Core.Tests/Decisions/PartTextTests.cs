@@ -271,4 +271,75 @@ public class PartTextTests
         Assert.True(NewHouse.Begin("Kept", DisplayUnits.Inches, [part]).Then(scribe.Record).Ok);
         return scribe.Log.Changes;
     }
+
+    [Fact]
+    public void AFileOfANewerFormSaysSo() => Assert.Equal(
+        "Line 1: the file is of a newer form (2) than this TrimOut reads (1). Take it with a newer TrimOut.", PartText.Read("trimout-part: 2\nkind: hub").Reason);
+
+    /// <summary>Sixty-fourths, thousandths, millimeters and a length that neither holds: each goes out and comes in as it is, in a house of either units.</summary>
+    [Theory]
+    [InlineData(DisplayUnits.Inches, "96\"", "widest: 96\"")]
+    [InlineData(DisplayUnits.Inches, "45 33/64\"", "widest: 45 33/64\"")]
+    [InlineData(DisplayUnits.Inches, "45.187\"", "widest: 45.187\"")]
+    [InlineData(DisplayUnits.Inches, "1156 mm", "widest: 1156 mm")]
+    [InlineData(DisplayUnits.Inches, "1156.123456 mm", "widest: 1156.123456 mm")]
+    [InlineData(DisplayUnits.Millimetres, "96\"", "widest: 2438.4 mm")]
+    [InlineData(DisplayUnits.Millimetres, "45 33/64\"", "widest: 1156.096875 mm")]
+    [InlineData(DisplayUnits.Millimetres, "1156 mm", "widest: 1156 mm")]
+    public void ALengthIsWrittenInTheUnitsOfItsHouseAndReadsBackToTheSame(DisplayUnits units, string typed, string line)
+    {
+        var job = new TestJob(units).SayOf("Roller", CoveringKindFacts.Widest, typed);
+        var part = PartSheet.Of(job.House, job.House.ItemsOf(ItemKind.CoveringKind).First());
+        var text = PartText.Write(part);
+        Assert.Contains($"{line}\n", text, StringComparison.Ordinal);
+        foreach (var other in Enum.GetValues<DisplayUnits>())
+        {
+            var next = new TestJob(other);
+            next.Do(TakePart.Into(next.House, PartText.Read(text).Value));
+            Assert.Equal(Stored(job), Stored(next));
+            // And back, out of a house of other units.
+            var back = PartText.Read(PartText.Write(PartSheet.Of(next.House, next.House.ItemsOf(ItemKind.CoveringKind).First()))).Value;
+            Assert.Empty(TakePart.Changes(job.House, back));
+        }
+
+        string? Stored(TestJob of) => of.House.ItemsOf(ItemKind.CoveringKind).First().Latest(CoveringKindFacts.Widest)?.Stored;
+    }
+
+    /// <summary>Every length of every part, in a hundred sizes that were rolled in nanometers.</summary>
+    [Fact]
+    public void NoLengthOfAnyPartIsChangedOnItsWayOutAndIn()
+    {
+        var random = new Random(15);
+        foreach (var units in Enum.GetValues<DisplayUnits>())
+        {
+            foreach (var fact in FactTable.All.OfType<Fact<Length>>().Where(f => FactTable.IsKit(f.Subject) && SheetValues.Of(f.Subject).Contains(f)))
+            {
+                for (var n = 0; n < 100; n++)
+                {
+                    var stored = fact.Write(Length.FromNanometres(random.NextInt64(1, 2_000_000_000)));
+                    if (!fact.ReadTyped(stored, House.Empty).Ok)
+                        continue;
+                    var part = new PartSheet(fact.Subject, "P", System.Collections.Immutable.ImmutableSortedDictionary<string, string>.Empty,
+                        [new SheetValue(fact, stored, false)]) { WrittenIn = units };
+                    Assert.Equal(stored, PartText.Read(PartText.Write(part)).Value.Values.Single().Stored);
+                }
+            }
+        }
+    }
+
+    /// <summary>Files of before have it among the values, with a ? where nobody checked it.</summary>
+    [Theory]
+    [InlineData("plus: red")]
+    [InlineData("? plus: red")]
+    public void WhichConductorIsPlusGoesFromHouseToHouseAndIsNothingToCheck(string line)
+    {
+        var part = PartText.Read($"trimout-part: 1\nkind: cable-type\nname: Door cable\n\n? colours: red, black\n{line}\n").Value;
+        var job = new TestJob();
+        job.Do(TakePart.Into(job.House, part));
+        var cable = job.House.ItemsOf(ItemKind.CableType).Single(c => job.House.NameOf(c) == "Door cable");
+        Assert.Equal("red", cable.Get(CableTypeFacts.Plus));
+        Assert.Equal([CableTypeFacts.Colours], SheetValues.NotHeldIn(cable));
+        Assert.Contains("plus: red\n", PartText.Write(PartSheet.Of(job.House, cable)), StringComparison.Ordinal);
+        Assert.False(TakePart.Into(job.House, part).Ok);
+    }
 }

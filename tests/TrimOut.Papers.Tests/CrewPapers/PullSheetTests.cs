@@ -20,7 +20,10 @@ public class PullSheetTests
         Assert.Contains("less of the allowance, for the cable may be no longer: W01", Text("parts-list"), StringComparison.Ordinal);
         Assert.Equal("52 ft\u00A0?", PaperList.Find("parts-list")!.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Cable")[0][1]);
         job.SayOf("16/2", CableTypeFacts.LongestRun, "60 ft");
-        Assert.Equal(["53 ft\u00A0?", "60 ft\u00A0?"], Row(job)[6..8]);
+        // A sheet that takes nothing off is in what it permits, and in no length: neither here nor in the sum nor where it is cut.
+        Assert.Equal(["53 ft", "60 ft\u00A0?"], Row(job)[6..8]);
+        var page = PullSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log));
+        Assert.Equal(["1\u00A0?", "53 ft"], page.TableUnder("Cable needed").Single()[4..6]);
         Assert.DoesNotContain("ess of the allowance", Text() + Text("parts-list"), StringComparison.Ordinal);
 
         string Text(string paper = "pull-sheet") => PaperList.Find(paper)!.Page(FinishedHouse.Data(job.Scribe.Log)).Body!.TextContent;

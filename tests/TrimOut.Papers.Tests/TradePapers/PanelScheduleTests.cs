@@ -42,4 +42,13 @@ public class PanelScheduleTests
     private static List<List<string[]>> Tables() =>
         [.. PanelSchedule.Paper.Page(FinishedHouse.Data()).QuerySelectorAll("table").Cast<IHtmlTableElement>()
             .Select(t => t.Rows.Select(r => r.Cells.Select(c => c.TextContent).ToArray()).ToList())];
+
+    [Fact]
+    public void WhereAllUnitsTakeMoreThanThePanelGivesThatIsSaidBelowTheFigures()
+    {
+        const string Says = "All units at once take more than all outputs together give";
+        Assert.DoesNotContain(Says, PanelSchedule.Paper.Write(FinishedHouse.Data()).Markdown, StringComparison.Ordinal);
+        var job = FinishedHouse.Build().SayOf("Invented supply", PanelTypeFacts.TotalCurrent, "1");
+        Assert.Matches(Says + ".*\u00A0\\?", PanelSchedule.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown);
+    }
 }

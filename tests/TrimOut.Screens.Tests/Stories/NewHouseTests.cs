@@ -61,6 +61,20 @@ public class NewHouseTests
         Assert.Equal("Attic hub", other.House.NameOf(other.House.ItemsOf(ItemKind.HubType).Single()));
     }
 
+    /// <summary>A stick from the office, where there is a kit in the user's own folder too.</summary>
+    [Fact]
+    public void AHouseBeginsWithThePartsOfAnotherFolder()
+    {
+        var desk = new TestDesk(new FakeTimeProvider());
+        desk.Kept.Add(PartText.Read("trimout-part: 1\nkind: hub-type\nname: Attic hub\ndevices: 7\n").Value);
+        desk.Folders["/stick/kit"] = [new("hub.part.txt", PartText.Read("trimout-part: 1\nkind: hub-type\nname: Cellar hub\ndevices: 9\n")),
+            new("bad.part.txt", new Core.Refusal("bad.part.txt: It says no name."))];
+        using var user = new TerminalUser(desk);
+        user.Press("n").Type("Mill cottage").Press("enter").Sees("or the path of another folder").Type("/stick/none").Sees("There is no folder /stick/none.");
+        user.Type("/stick/kit").Sees("Not read, so not in it: bad.part.txt: It says no name. y begins with the 1 part of the other files").Press("y");
+        Assert.Equal("Cellar hub", user.House.NameOf(user.House.ItemsOf(ItemKind.HubType).Single()));
+    }
+
     [Fact]
     public void ATagThatIsTakenIsRefusedAndTheTextStays()
     {

@@ -133,7 +133,7 @@ public class SheetInHandTests
         while (((KitScreen)user.Shell.Screen).Current(user.Shell.Context)!.Kind != ItemKind.CableType)
             user.Press("down");
         user.Press("s").DoesNotSee("Not found on the sheet").Sees("blank and not asked yet.");
-        user.Press("enter").Type("Sheet 4").Type("A").Press("enter").Sees("Stranding").Press("enter");
+        user.Press("enter").Type("Sheet 4").Type("A").Press("enter", "enter").Sees("Stranding").Press("enter");
         user.Press("esc").Sees("Not found on the sheet, 1: Stranding.").DoesNotSee("Box length;");
         // It is known of the part, and not of the screen: who opens it again, or on another day, need not look again.
         user.Press("esc").Press("s").Sees("Not found on the sheet, 1: Stranding.");
@@ -313,23 +313,85 @@ public class SheetInHandTests
     }
 
     [Fact]
-    public void ADigitBeginsTheValueUnderTheCursor()
+    public void ADigitLeavesTheSheetWhereNoValueIsBeingTypedAndEscComesBack()
     {
         using var user = AtPanel();
-        user.Press("1", "2", "enter");
+        user.Press("3").Sees("3 is Panels.").Press("esc");
+        Assert.Equal(PanelTypeFacts.Outputs, ((SheetInHandScreen)user.Shell.Screen).Current(user.Shell.Context));
+        user.Press("1", "2", "esc").Press("enter");
         Assert.Equal(12, user.House.ItemsOf(ItemKind.PanelType).Last().Get(PanelTypeFacts.Outputs));
-        user.Press("esc", "home", "3").Sees("3 is Panels.");
+        // While a value is being typed a digit is one of its.
+        user.Press("4");
+        Assert.Equal("4", user.Shell.Typing!.Text);
     }
 
     [Fact]
-    public void AFigureIsNoNameOfAPartAndAVoltageHasItsUnit()
+    public void AFigureIsNoNameOfAPartAndAMainsVoltageIsShownWithItsUnit()
     {
         using var user = AtPanel();
         user.Press("home", "down", "down", "enter").Type("120").Sees("\"120\" would be the name of a part, and has no letter.").Press("esc");
         user.Press("home");
         while (((SheetInHandScreen)user.Shell.Screen).Current(user.Shell.Context) != PanelTypeFacts.InputVolts)
             user.Press("down");
-        user.Press("enter").Type("15").Sees("\"15\" has no unit").Type("120 V").Press("esc");
-        Assert.Equal("120 V", user.House.ItemsOf(ItemKind.PanelType).Last().Get(PanelTypeFacts.InputVolts));
+        user.Press("enter").Type("120").Press("esc").Sees("120 V");
+        Assert.Equal("120 V", PanelTypeFacts.InputVolts.ShowOf(user.House.ItemsOf(ItemKind.PanelType).Last(), user.House));
+    }
+
+    [Fact]
+    public void ACableIsAskedForItsNameToo()
+    {
+        using var user = AtBlankCable();
+        user.Press("enter").Type("Sheet 4").Type("A");
+        Assert.Equal("name", user.Shell.Typing!.Entry.InPlace!.Split('/')[1]);
+        user.Type("16/2 direct burial").Press("esc");
+        Assert.Contains(user.House.ItemsOf(ItemKind.CableType), c => user.House.NameOf(c) == "16/2 direct burial");
+    }
+
+    /// <summary>No sheet says which conductor is plus: it is asked beside the sheet, and what is left blank is not said to be missing there.</summary>
+    [Fact]
+    public void WhichConductorIsPlusIsNoValueOfTheSheet()
+    {
+        using var user = AtBlankCable();
+        while (((SheetInHandScreen)user.Shell.Screen).Current(user.Shell.Context) != CableTypeFacts.Plus)
+            user.Press("down");
+        user.Press("enter", "enter").Press("esc").DoesNotSee("Not found on the sheet");
+        while (((SheetInHandScreen)user.Shell.Screen).Current(user.Shell.Context) != CableTypeFacts.Plus)
+            user.Press("up");
+        user.Press("enter").Type("red").Press("esc");
+        var cable = user.House.ItemsOf(ItemKind.CableType).First();
+        Assert.Equal("red", cable.Get(CableTypeFacts.Plus));
+        Assert.Null(cable.Latest(Companion.Checked(CableTypeFacts.Plus.Name))?.Stored);
+        Assert.DoesNotContain(CableTypeFacts.Plus, SheetValues.NotHeldIn(cable));
+    }
+
+    private TerminalUser AtBlankCable()
+    {
+        var scribe = new Scribe(new MemoryStore(), new FakeTimeProvider(), "Ash");
+        Assert.True(NewHouse.Begin("Blank house", Core.Units.DisplayUnits.Inches).Then(scribe.Record).Ok);
+        var user = new TerminalUser(_desk, scribe, width: 110, height: 40);
+        user.Press("9");
+        while (((KitScreen)user.Shell.Screen).Current(user.Shell.Context)!.Kind != ItemKind.CableType)
+            user.Press("down");
+        user.Press("s");
+        return user;
+    }
+
+    [Fact]
+    public void AValueThatWasCheckedAndThenChangedIsNotSaidToBeNeverChecked()
+    {
+        AtCheckedRoller(CoveringKindFacts.MotorVolts).Dispose();
+        _job.SayOf("Roller", CoveringKindFacts.RunningCurrent, "3");
+        using var user = AtRoller(CoveringKindFacts.MotorVolts);
+        user.Sees("1 value was changed since it was checked.").Press("esc", "C").Sees("1 value changed since checked");
+    }
+
+    /// <summary>The house has a roller on a 16/2 and nothing else: their sheets before those of kinds that hang nowhere.</summary>
+    [Fact]
+    public void TheNextPartIsFirstOneThatTheHouseUses()
+    {
+        _job.Say("W01", RunFacts.Cable, "16/2");
+        using var user = new TerminalUser(_desk, _job.Scribe, width: 110, height: 40);
+        user.Press("9", "s").Sees("Sheet in hand: Roller").Press("right").Sees("Sheet in hand: 16/2").Press("right").Sees("Sheet in hand: Cellular")
+            .Press("left", "left").Sees("Sheet in hand: Roller");
     }
 }

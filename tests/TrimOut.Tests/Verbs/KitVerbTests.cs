@@ -277,4 +277,47 @@ public sealed class KitVerbTests : IDisposable
         _run.Run("kit-out", Orchard, "--kit", kit, "--part", "Hub");
         Assert.Contains("a remark of my own", File.ReadAllText(file + ".older-1"), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void ANewHouseNamesEachFileOfItsKitThatCanNotBeReadAndBeginsWithTheOthers()
+    {
+        var kit = Path.Combine(_folder, "mixed");
+        Directory.CreateDirectory(kit);
+        string In(string name) => Path.Combine(kit, name + PartFolder.Ending);
+        File.WriteAllText(In("bad"), "trimout-part: 1\nkind: hub-type\nname: H\ndevices: many\n");
+        File.WriteAllText(In("newer"), "trimout-part: 2\nkind: hub-type\n");
+        File.WriteAllText(In("large"), new string('#', (1 << 20) + 1));
+        var none = _run.Run("new", Path.Combine(_folder, "none"), "--kit", kit);
+        Assert.Equal(65, none.Code);
+        Assert.False(File.Exists(Path.Combine(_folder, "none.trimout")));
+        File.WriteAllText(In("good"), "trimout-part: 1\nkind: hub-type\nname: Cellar hub\ndevices: 9\n");
+        var begun = _run.Run("new", Path.Combine(_folder, "begun"), "--kit", kit);
+        Assert.Equal(2, begun.Code);
+        foreach (var said in (string[])[none.Error, begun.Error])
+        {
+            Assert.Contains("bad.part.txt: Line 4: ", said, StringComparison.Ordinal);
+            Assert.Contains("newer.part.txt: Line 1: the file is of a newer form (2) than this TrimOut reads (1).", said, StringComparison.Ordinal);
+            Assert.Contains("large.part.txt is too large: more than 1 MiB.", said, StringComparison.Ordinal);
+        }
+        Assert.Matches(@"(?m)^hub-type\tCellar hub\t", _run.Run("kit", Path.Combine(_folder, "begun.trimout")).Output);
+    }
+
+    /// <summary>Two houses, one in inches and one in millimeters, keep the same parts in one folder: nobody's file is moved away for its units.</summary>
+    [Fact]
+    public void AKeptFileThatSaysTheSameInOtherUnitsStays()
+    {
+        var (inches, metric, kit) = (Path.Combine(_folder, "i.trimout"), Path.Combine(_folder, "m.trimout"), Path.Combine(_folder, "both"));
+        _run.Run("new", inches);
+        _run.Run("new", metric, "--units", "mm");
+        var file = Path.Combine(_folder, "r" + PartFolder.Ending);
+        File.WriteAllText(file, "trimout-part: 1\nkind: covering-kind\nname: Roller\nwidest: 96 in\n");
+        Assert.Equal(0, _run.Run("kit-in", inches, file).Code);
+        Assert.Equal(0, _run.Run("kit-out", inches, "--kit", kit, "--part", "Roller").Code);
+        var kept = Directory.GetFiles(kit).Single();
+        Assert.Contains("widest: 96\"\n", File.ReadAllText(kept), StringComparison.Ordinal);
+        Assert.Equal(0, _run.Run("kit-in", metric, kept).Code);
+        Assert.Equal(0, _run.Run("kit-out", metric, "--kit", kit, "--part", "Roller").Code);
+        Assert.Equal(kept, Directory.GetFiles(kit).Single());
+        Assert.Contains("widest: 96\"\n", File.ReadAllText(kept), StringComparison.Ordinal);
+    }
 }
