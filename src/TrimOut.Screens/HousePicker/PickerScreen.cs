@@ -136,10 +136,10 @@ internal static class PickerKeys
         Options = [new Core.Facts.Option(Own, Own), new Core.Facts.Option(Blank, Blank)],
         Note = string.Join(' ', (string[])[.. unread.Count == 0 ? Array.Empty<string>()
             : [$"{Unread(unread)} {Own} has the {Parts(kept)} of the other files; {Blank} has no values."],
-            .. kept.Select(k => k.Part.Value.WhyNoneCounts).OfType<string>().Distinct()]) is { Length: > 0 } note ? note : null,
+            .. WhyNoneCounts(kept)]) is { Length: > 0 } note ? note : null,
     };
 
-    /// <summary>Begins with the parts of another folder; where a file of it can't be read that is said first.</summary>
+    /// <summary>Begins with the parts of another folder; what can't be read of it, or does not count as checked, is said first.</summary>
     private static Result<Transition> FromFolder(PickerScreen screen, string name, DisplayUnits units, string folder, IReadOnlyList<KeptPart> found)
     {
         var kept = found.ToLookup(k => k.Part.Ok);
@@ -147,10 +147,13 @@ internal static class PickerKeys
         if (!kept[true].Any())
             return new Refusal(unread.Count == 0 ? $"There is no part in {folder}." : $"No part in {folder} can be read: {unread[0]}");
         var begin = OneOfEach(screen, name, units, [.. kept[true]], folder);
-        return unread.Count == 0 ? begin
-            : new Transition(screen, new Ask.Confirm($"{Unread(unread, folder)} y begins with the {Parts([.. kept[true]])} of the other files, "
-                + "any other key leaves it.", Ask.Confirm.AlsoYes, begin));
+        List<string> first = [.. unread.Count == 0 ? Array.Empty<string>() : [Unread(unread, folder)], .. WhyNoneCounts(kept[true])];
+        return first.Count == 0 ? begin
+            : new Transition(screen, new Ask.Confirm($"{string.Join(' ', first)} y begins with the {Parts([.. kept[true]])} of "
+                + $"{(unread.Count == 0 ? "it" : "the other files")}, any other key leaves it.", Ask.Confirm.AlsoYes, begin));
     }
+
+    private static IEnumerable<string> WhyNoneCounts(IEnumerable<KeptPart> kept) => kept.Select(k => k.Part.Value.WhyNoneCounts).OfType<string>().Distinct();
 
     /// <summary>Which files of the kit folder can't be read, and why: the house begins without their parts.</summary>
     private static string Unread(List<string> unread, string? folder = null) => $"Not read, so not in it: {unread[0]}"
