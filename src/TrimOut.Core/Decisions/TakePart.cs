@@ -23,13 +23,13 @@ public static class TakePart
         ];
     }
 
-    /// <summary>What is said otherwise beside the values: which sheet, its edition, who checked the values and when, and what whoever uses it has settled.</summary>
+    /// <summary>What is said otherwise about the sheet itself: which one, its edition, who checked the values and when.</summary>
     public static ImmutableArray<PartChange> AboutChanges(House house, PartSheet part)
     {
         var there = part.In(house);
         return
         [
-            .. PartSheet.AboutNames(part.Kind).Where(n => part.About.TryGetValue(n, out var stored) && there?.Latest(n)?.Stored != stored)
+            .. AboutSheet.Names.Where(n => part.About.TryGetValue(n, out var stored) && there?.Latest(n)?.Stored != stored)
                 .Select(n => AboutSheet.Of(part.Kind, n)).Select(f => new PartChange(f, there is null ? "" : f.ShowOf(there, house),
                     f.DecodeAny(part.About[f.Name]) is { Ok: true } value ? f.Show(value.Value, house) : part.About[f.Name])),
         ];

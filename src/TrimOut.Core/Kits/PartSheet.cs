@@ -9,16 +9,14 @@ namespace TrimOut.Core.Kits;
 /// <summary>A part with what was read off its sheet, outside of any house.</summary>
 /// <param name="Kind">What sort of part it is.</param>
 /// <param name="Name">What it is called.</param>
-/// <param name="About">
-/// What is said about the sheet itself, by the names of <see cref="AboutSheet"/>, and what <see cref="SheetValues.Settled"/> has of it, in stored forms.
-/// </param>
+/// <param name="About">What is said about the sheet itself, by the names of <see cref="AboutSheet"/>, in stored forms.</param>
 /// <param name="Values">Its values, in the order of sheets; blanks are left out.</param>
 public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictionary<string, string> About, ImmutableArray<SheetValue> Values)
 {
     /// <summary>A part of a house. Who held it last, and when, is what the house knows of it.</summary>
     public static PartSheet Of(House house, Item part)
     {
-        var about = AboutNames(part.Kind).Where(n => n is not (AboutSheet.HeldBy or AboutSheet.HeldOn) && part.Latest(n)?.Stored is not null)
+        var about = AboutSheet.Names.Where(n => n is not (AboutSheet.HeldBy or AboutSheet.HeldOn) && part.Latest(n)?.Stored is not null)
             .ToImmutableSortedDictionary(n => n, n => part.Latest(n)!.Stored!, StringComparer.Ordinal);
         var values = SheetValues.Of(part.Kind).Where(f => part.Latest(f)?.Stored is not null)
             .Select(f => new SheetValue(f, part.Latest(f)!.Stored!, SheetMark.Holds(part, f))).ToImmutableArray();
@@ -26,9 +24,6 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
             about = about.SetItem(AboutSheet.HeldBy, by).SetItem(AboutSheet.HeldOn, on);
         return new PartSheet(part.Kind, house.NameOf(part), about, values) { WrittenIn = house.DisplayUnits };
     }
-
-    /// <summary>The names of all that can be said of a sort of part beside the values of its sheet and its name.</summary>
-    internal static ImmutableArray<string> AboutNames(ItemKind kind) => [.. AboutSheet.Names, .. SheetValues.Settled(kind).Select(f => f.Name)];
 
     /// <summary>The units that its lengths are written in, those of its house, where they hold them without loss; null for millimeters.</summary>
     public DisplayUnits? WrittenIn { get; init; }

@@ -31,7 +31,7 @@ public static class PartText
         Line(FormName, Form);
         Line("kind", KebabCase.Of(part.Kind));
         Line("name", part.Name);
-        foreach (var name in PartSheet.AboutNames(part.Kind).Where(part.About.ContainsKey))
+        foreach (var name in AboutSheet.Names.Where(part.About.ContainsKey))
             Line(name, part.About[name]);
         foreach (var name in HeldAgainst.Where(n => part.About.ContainsKey(n) && part.Values.Any(v => v.Held)))
             Line(HeldBefore + name, part.About[name]);
@@ -111,7 +111,7 @@ public static class PartText
                     return Bad($"{field} stands there twice");
             }
             else if (FactTable.Find(sort, field) is not { IsKeyed: false } fact
-                || (field != "name" && !PartSheet.AboutNames(sort).Contains(field) && !SheetValues.Of(sort).Contains(fact)))
+                || (field != "name" && !AboutSheet.Is(fact) && !SheetValues.Of(sort).Contains(fact)))
                 return Bad($"a {KebabCase.Of(sort).Replace('-', ' ')} has no {field} on its sheet");
             else if (Stored(fact, typed) is var stored && !stored.Ok)
                 return Bad(stored.Reason!);
@@ -119,7 +119,7 @@ public static class PartText
                 return Bad($"{field} stands there twice");
             else if (field == "name")
                 name = stored.Value;
-            else if (PartSheet.AboutNames(sort).Contains(field))
+            else if (AboutSheet.Is(fact))
                 about[field] = stored.Value;
             else
                 values.Add(new SheetValue(fact, stored.Value, held));

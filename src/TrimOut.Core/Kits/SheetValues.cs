@@ -8,8 +8,8 @@ namespace TrimOut.Core.Kits;
 /// <summary>Which facts of a part stand on its maker's sheet: not its name, nor what a house has of it, nor what is said about the sheet itself.</summary>
 public static class SheetValues
 {
-    private static readonly FrozenSet<Fact> NotOnSheet = FactTable.All.Where(f => FactTable.IsKit(f.Subject)
-        && (f.Name == "name" || f == CableTypeFacts.OnHand || f == CableTypeFacts.Plus || AboutSheet.Is(f))).ToFrozenSet();
+    private static readonly FrozenSet<Fact> NotOnSheet =
+        FactTable.All.Where(f => FactTable.IsKit(f.Subject) && (f.Name == "name" || f == CableTypeFacts.OnHand || AboutSheet.Is(f))).ToFrozenSet();
 
     private static readonly Fact[] OnlyRolled = [CoveringKindFacts.Tube, CoveringKindFacts.FabricThickness, CoveringKindFacts.ExtraFabric];
 
@@ -20,12 +20,6 @@ public static class SheetValues
 
     /// <summary>The values of a sort of part, in the order in which sheets say them.</summary>
     public static ImmutableArray<Fact> Of(ItemKind kind) => ByKind[(int)kind];
-
-    /// <summary>
-    /// What no sheet says of a sort of part and whoever uses it has settled, such as which conductor is plus: it is asked beside the sheet, goes with the
-    /// part from house to house, and there is nothing to check it against.
-    /// </summary>
-    public static ImmutableArray<Fact> Settled(ItemKind kind) => kind == ItemKind.CableType ? [CableTypeFacts.Plus] : [];
 
     /// <summary>The values of a part in that order, without those that it can't have: what rolls up has no stack, what stacks has no tube.</summary>
     public static IEnumerable<Fact> Of(Item part) => Of(part.Kind).Where(f => !(part.Get(CoveringKindFacts.RaisedForm) switch

@@ -153,8 +153,7 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
     /// <summary>What a new part brings: its values, which of them nobody checked, and what its sheet was not read for.</summary>
     private static IEnumerable<(string Text, Tone Tone, int Indent)> OfNew(PartSheet part, House house)
     {
-        var values = TakePart.Changes(house, part).Select(c => $"{(part.Values.Any(v => v.Held && v.Fact == c.Fact) ? "" : "? ")}{c.Fact.Label} {c.Becomes}")
-            .Concat(TakePart.AboutChanges(house, part).Where(c => !AboutSheet.Is(c.Fact)).Select(c => $"{c.Fact.Label} {c.Becomes}"));
+        var values = TakePart.Changes(house, part).Select(c => $"{(part.Values.Any(v => v.Held && v.Fact == c.Fact) ? "" : "? ")}{c.Fact.Label} {c.Becomes}");
         yield return (part.Values.IsEmpty ? "It has no value." : string.Join("; ", values), Tone.Text, 3);
         var (blank, open) = (SheetValues.Of(part.Kind).Count(f => part.Values.All(v => v.Fact != f)), part.Values.Count(v => !v.Held));
         yield return ($"{NumberText.Plain(blank)} blank, {NumberText.Plain(open)} not checked (?)", Tone.Dim, 3);

@@ -37,8 +37,7 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     public string Search { get; init; } = "";
 
     /// <summary>
-    /// What is asked: which sheet it is and its edition, what the part is called, then the values in the order of sheets, with what is settled of them in this
-    /// house; of these the ones that are shown.
+    /// What is asked: which sheet it is and its edition, what the part is called, then the values in the order of sheets; of these the ones that are shown.
     /// </summary>
     public IReadOnlyList<Fact> Values(ScreenContext context) => Part(context) is { } part
         ? [.. Rows(part).Where(f => Search.Length == 0 || Filtering.Fits($"{f.Label} {f.ShowOf(part, context.House)}", Search))] : [];
@@ -54,8 +53,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
     /// <summary>A sheet is gone through in its order: what was looked for is gone to, and all the others are there again.</summary>
     public IScreen Found(ScreenContext context) => Searching("", context);
 
-    private static IEnumerable<Fact> Rows(Item part) => new[] { AboutSheet.Sheet, AboutSheet.Edition, NameField }.Select(n => FactTable.Find(part.Kind, n)!)
-        .Concat(FactTable.Of(part.Kind).Where(f => SheetValues.Of(part).Contains(f) || SheetValues.Settled(part.Kind).Contains(f)));
+    private static IEnumerable<Fact> Rows(Item part) =>
+        new[] { AboutSheet.Sheet, AboutSheet.Edition, NameField }.Select(n => FactTable.Find(part.Kind, n)!).Concat(SheetValues.Of(part));
 
     public string? TypesBy(ScreenContext context) => Current(context) is null ? null : "enter";
 
@@ -88,7 +87,7 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
             return "";
         var notFound = SheetValues.NotOnSheetIn(part).ToHashSet();
         var blank = SheetValues.BlankIn(part).ToLookup(notFound.Contains, f => f.Label);
-        var (left, open) = (blank[true].ToList(), blank[false].Count() + SheetValues.Settled(part.Kind).Count(f => part.Latest(f)?.Stored is null));
+        var (left, open) = (blank[true].ToList(), blank[false].Count());
         string?[] said =
         [
             left.Count > 0 ? $"Not found on the sheet, {NumberText.Plain(left.Count)}: {string.Join("; ", left)}." : null,
@@ -256,7 +255,9 @@ internal static class SheetInHandKeys
         var shown = fact.ShowOf(part, context.House);
         if (text.Trim().Length == 0 && shown.Length == 0)
         {
-            return goOn is not null || !SheetInHandScreen.IsOfSheet(part, fact) || SheetMark.Holds(part, fact) ? then(s, context)
+            // Which conductor is plus is for the house to say where no sheet does: that is no value that a sheet lacks.
+            return goOn is not null || !SheetInHandScreen.IsOfSheet(part, fact) || SheetMark.Holds(part, fact) || fact == CableTypeFacts.Plus
+                ? then(s, context)
                 : new Transition(s, new Ask.Save(KitCheck.NotFound(context.House, part, fact), Then));
         }
         if (EditionEntry.For(s, context.House, part, fact, text, Then) is { } which)

@@ -326,20 +326,4 @@ public class PartTextTests
             }
         }
     }
-
-    /// <summary>Files of before have it among the values, with a ? where nobody checked it.</summary>
-    [Theory]
-    [InlineData("plus: red")]
-    [InlineData("? plus: red")]
-    public void WhichConductorIsPlusGoesFromHouseToHouseAndIsNothingToCheck(string line)
-    {
-        var part = PartText.Read($"trimout-part: 1\nkind: cable-type\nname: Door cable\n\n? colours: red, black\n{line}\n").Value;
-        var job = new TestJob();
-        job.Do(TakePart.Into(job.House, part));
-        var cable = job.House.ItemsOf(ItemKind.CableType).Single(c => job.House.NameOf(c) == "Door cable");
-        Assert.Equal("red", cable.Get(CableTypeFacts.Plus));
-        Assert.Equal([CableTypeFacts.Colours], SheetValues.NotHeldIn(cable));
-        Assert.Contains("plus: red\n", PartText.Write(PartSheet.Of(job.House, cable)), StringComparison.Ordinal);
-        Assert.False(TakePart.Into(job.House, part).Ok);
-    }
 }

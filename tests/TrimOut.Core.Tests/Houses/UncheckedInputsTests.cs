@@ -1,3 +1,4 @@
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Figures;
 using TrimOut.Core.Houses;
@@ -29,9 +30,9 @@ public class UncheckedInputsTests
     public void TheMarkStandsBehindTheInputThatNobodyChecked()
     {
         var job = Jobs.Roughed().WithPanel();
-        job.Do(Decisions.KitCheck.All(job.House, job.Run("W01").Cable!.Item)).Do(j => Decisions.KitCheck.All(j.House, j.Unit("W01").Kind!.Item));
+        job.Do(KitCheck.All(job.House, job.Run("W01").Cable!.Item)).Do(j => KitCheck.All(j.House, j.Unit("W01").Kind!.Item));
         var longest = Of(job, "Longest run");
-        Assert.Equal(("200 ft", "24 V\u00A0?"), (Input(longest, "by the kit's table"), Input(longest, "supply")));
+        Assert.Equal(("200 ft", "12 V\u00A0?"), (Input(longest, "by the kit's table"), Input(longest, "supply")));
         job.SayOf("16/2", CableTypeFacts.LongestRun, "190 ft");
         Assert.Equal("190 ft\u00A0?", Input(Of(job, "Longest run"), "by the kit's table"));
         Assert.DoesNotContain(CableTypeFacts.LongestRun, Of(job, "Volts at the unit").Unchecked);
@@ -53,10 +54,10 @@ public class UncheckedInputsTests
         var job = new TestJob();
         Item Roller() => job.House.ItemsOf(ItemKind.CoveringKind).First();
         Assert.False(SheetMark.IsChangedSince(Roller(), CoveringKindFacts.RunningCurrent));
-        job.Do(j => Decisions.KitCheck.All(j.House, Roller())).SayOf("Roller", CoveringKindFacts.RunningCurrent, "3");
+        job.Do(j => KitCheck.All(j.House, Roller())).SayOf("Roller", CoveringKindFacts.RunningCurrent, "3");
         Assert.True(SheetMark.IsChangedSince(Roller(), CoveringKindFacts.RunningCurrent));
         // Who takes the mark off has changed no value.
-        job.Do(j => Decisions.KitCheck.Toggle(j.House, Roller(), CoveringKindFacts.StartingCurrent));
+        job.Do(j => KitCheck.Toggle(j.House, Roller(), CoveringKindFacts.StartingCurrent));
         Assert.False(SheetMark.IsChangedSince(Roller(), CoveringKindFacts.StartingCurrent));
     }
 
@@ -80,7 +81,7 @@ public class UncheckedInputsTests
     {
         var job = new TestJob();
         var panel = job.House.ItemsOf(ItemKind.PanelType).Single();
-        job.Do(Decisions.SetFact.Typed(job.House, panel, PanelTypeFacts.InputVolts, typed));
+        job.Do(SetFact.Typed(job.House, panel, PanelTypeFacts.InputVolts, typed));
         Assert.Equal(shown, PanelTypeFacts.InputVolts.ShowOf(job.House.Find(panel.Id)!, job.House));
     }
 }

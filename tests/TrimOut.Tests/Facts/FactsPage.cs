@@ -34,7 +34,7 @@ internal static class FactsPage
     public static IEnumerable<FactReader> ReadersOf(Fact fact) => Readers.Value[fact];
 
     /// <summary>The checks that read each value of a maker's sheet, a line a value, as the sheet in hand shows them.</summary>
-    public static string ChecksByValue() => string.Concat(Enum.GetValues<ItemKind>().SelectMany(k => Core.Kits.SheetValues.Of(k).Concat(Core.Kits.SheetValues.Settled(k)))
+    public static string ChecksByValue() => string.Concat(Enum.GetValues<ItemKind>().SelectMany(k => Core.Kits.SheetValues.Of(k))
         .Select(f => (Fact: f, Checks: ReadersOf(f).Where(r => r.Sort == "check").Select(r => r.Name).ToList())).Where(f => f.Checks.Count > 0)
         .Select(f => $"{Screens.Kit.ChecksByValue.Key(f.Fact)}: {string.Join(", ", f.Checks)}\n"));
 

@@ -275,6 +275,9 @@ public sealed class KitVerbTests : IDisposable
         var file = Directory.GetFiles(kit).Single();
         File.AppendAllText(file, "# a remark of my own\n");
         _run.Run("kit-out", Orchard, "--kit", kit, "--part", "Hub");
+        Assert.Contains("a remark of my own", File.ReadAllText(file), StringComparison.Ordinal);
+        File.WriteAllText(file, File.ReadAllText(file).Replace("devices: ", "devices: 1", StringComparison.Ordinal));
+        _run.Run("kit-out", Orchard, "--kit", kit, "--part", "Hub");
         Assert.Contains("a remark of my own", File.ReadAllText(file + ".older-1"), StringComparison.Ordinal);
     }
 
