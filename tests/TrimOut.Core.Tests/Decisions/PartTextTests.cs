@@ -320,7 +320,8 @@ public class PartTextTests
                     if (!fact.ReadTyped(stored, House.Empty).Ok)
                         continue;
                     var part = new PartSheet(fact.Subject, "P", System.Collections.Immutable.ImmutableSortedDictionary<string, string>.Empty,
-                        [new SheetValue(fact, stored, false)]) { WrittenIn = units };
+                        [new SheetValue(fact, stored, false)])
+                    { WrittenIn = units };
                     Assert.Equal(stored, PartText.Read(PartText.Write(part)).Value.Values.Single().Stored);
                 }
             }

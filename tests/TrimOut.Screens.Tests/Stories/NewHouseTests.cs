@@ -71,7 +71,7 @@ public class NewHouseTests
             new("bad.part.txt", new Core.Refusal("bad.part.txt: It says no name."))];
         using var user = new TerminalUser(desk);
         user.Press("n").Type("Mill cottage").Press("enter").Sees("or the path of another folder").Type("/stick/none").Sees("There is no folder /stick/none.");
-        user.Type("/stick/kit").Sees("Not read, so not in it: bad.part.txt: It says no name. y begins with the 1 part of the other files").Press("y");
+        user.Type("/stick/kit").Sees("Not read, so not in it: bad.part.txt: It says no name.").Press("y");
         Assert.Equal("Cellar hub", user.House.NameOf(user.House.ItemsOf(ItemKind.HubType).Single()));
     }
 
