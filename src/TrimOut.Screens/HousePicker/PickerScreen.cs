@@ -135,7 +135,8 @@ internal static class PickerKeys
     {
         Options = [new Core.Facts.Option(Own, Own), new Core.Facts.Option(Blank, Blank)],
         Note = string.Join(' ', (string[])[.. unread.Count == 0 ? Array.Empty<string>()
-            : [$"{Unread(unread)} {Own} has the {Parts(kept)} of the other files; {Blank} has no values."],
+            : [$"{Unread(unread)} {Own} has the {Parts(kept)} of the other files; {Blank} has no values; "
+                + "or type the path of another folder."],
             .. WhyNoneCounts(kept)]) is { Length: > 0 } note ? note : null,
     };
 
