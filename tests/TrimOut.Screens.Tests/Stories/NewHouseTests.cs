@@ -58,7 +58,7 @@ public class NewHouseTests
         desk.Kept.Add(PartText.Read("trimout-part: 1\nkind: hub-type\nname: Attic hub\ndevices: 7\n").Value);
         using var other = new TerminalUser(desk);
         other.Press("n").Type("Other cottage").Press("enter").Sees("Not read, so not in it: broken.part.txt: It says no name.")
-            .Sees("path of another folder").Type("my kit");
+            .Sees("the path of another").Type("my kit");
         Assert.Equal("Attic hub", other.House.NameOf(other.House.ItemsOf(ItemKind.HubType).Single()));
     }
 
