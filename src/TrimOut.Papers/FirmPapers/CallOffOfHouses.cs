@@ -25,7 +25,7 @@ internal static class CallOffOfHouses
             .OrderBy(g => g.Key.OrderBy ?? g.Key.NeededBy ?? DateOnly.MaxValue).ThenBy(g => g.Min(c => c.Call.Line.Group))
             .ThenBy(g => g.Key.Part, StringComparer.Ordinal)
             .Select(g => Row(
-                Said(g.First().Call.Line.Part, g.First().House), Sum(g.Select(c => c.Call.Line).ToList()),
+                Said(g.First().Call.Line.Part, g.First().House), Sum(g.Select(c => c.Call).ToList()),
                 g.Key.NeededBy?.OnPaper() ?? Dash, g.Key.OrderBy?.OnPaper() ?? Dash,
                 g.Select(c => c.House.Name).Distinct().JoinOrDash())), "Nothing.");
         to.Heading(2, "Cable and cuts");
@@ -37,13 +37,13 @@ internal static class CallOffOfHouses
 
     private static bool IsBoxes(PartLine line) => line is { Group: PartGroup.Cable, Name.Length: > 0 };
 
-    private static Inline Sum(List<PartLine> lines)
+    private static Inline Sum(List<CallOff> calls)
     {
-        if (lines.TrueForAll(l => l.Count is null))
+        if (calls.TrueForAll(c => c.Left is null))
             return NotYet;
-        var sum = lines.Sum(l => l.Count ?? 0);
-        var number = Figure(lines[0].Unit.Length == 0 ? NumberText.Plain(sum) : NumberText.Show(sum, lines[0].Unit));
-        return lines.Exists(l => l.AtLeast || l.Count is null) ? Ours($"at least {number}") : number;
+        var (sum, unit) = (calls.Sum(c => c.Left ?? 0), calls[0].Line.Unit);
+        var number = Figure(unit.Length == 0 ? NumberText.Plain(sum) : NumberText.Show(sum, unit));
+        return calls.Exists(c => c.Line.AtLeast || c.Left is null) ? Ours($"at least {number}") : number;
     }
 
     private static void Cable(MarkdownWriter to, FirmCable cable)

@@ -43,31 +43,42 @@ internal static class PartsList
             to.Say($"By when to order all else can't be said: nobody noted under {Ours(HouseFacts.PartsLead.Label)} how long that is.");
     }
 
-    private static Inline Stands(List<CallOff> of) => of.Exists(c => c.State == CallOffState.Open)
-        ? of.SelectMany(c => c.NotOrdered).Distinct().ToList() is { Count: > 0 } tags ? Ours($"not ordered: {tags.JoinOrDash()}") : Ours("to be ordered")
-        : of.Select(c => c.OrderedOn).Max() is { } on ? Ours($"ordered on {on.OnPaper()}") : Ours("nothing to order");
+    private static Inline Stands(List<CallOff> of) => of.FindAll(c => c.State == CallOffState.Open) is { Count: > 0 } open
+        ? open.Exists(c => c.NotOrdered.IsEmpty) ? Ours("to be ordered")
+            : Ours($"not ordered: {open.SelectMany(c => c.NotOrdered).Distinct().JoinOrDash()}")
+        : of.Select(c => c.OrderedOn).Max() is { } on ? Ours($"ordered on {on.OnPaper()}")
+        : of.Exists(c => c.State == CallOffState.Here) ? Ours("here already") : Ours("nothing to order");
 
     private static Inline Day(DateOnly? day) => day is { } known ? known.OnPaper() : Dash;
 
     private static Section Group(string place, string title, PartGroup group) => new(place, title, (to, data) =>
         to.Filled(["Part", "How many", "Needed in", "Here by", "Order by", "Counted from"],
             data.CallOffs.Where(c => c.Line.Group == group).Select(c => Row(
-                Said(c.Line.Part, data.House), Counted(c.Line).Marked(!c.Line.Unchecked.IsEmpty), Ours(c.Line.NeededIn.Full()), Day(c.NeededBy),
-                c.State == CallOffState.CalledOff && c.OrderedOn is { } on ? Ours($"ordered on {on.OnPaper()}") : Day(c.OrderBy),
+                Said(c.Line.Part, data.House), StillToOrder(c, Counted(c.Line)).Marked(!c.Line.Unchecked.IsEmpty), Ours(c.Line.NeededIn.Full()), Day(c.NeededBy),
+                c.State == CallOffState.CalledOff && c.OrderedOn is { } on ? Ours($"ordered on {on.OnPaper()}")
+                    : c.State == CallOffState.Here ? Ours("here already") : Day(c.OrderBy),
                 Said(c.Line.CountedFrom, data.House))), "Nothing."));
 
+    private static Inline StillToOrder(CallOff call, Inline count) => call.Left is { } left && left != call.Line.Count
+        ? Ours($"{count}; still to order: {Number(call.Line.Unit, left)}") : count;
+
+    private static Inline Number(string unit, decimal count) => Figure(unit.Length == 0 ? NumberText.Plain(count) : NumberText.Show(count, unit));
+
     private static Inline Counted(PartLine line) => line.Count is not { } count ? NotYet
-        : Figure(line.Unit.Length == 0 ? NumberText.Plain(count) : NumberText.Show(count, line.Unit)) is var number && line.AtLeast
-            ? Ours($"at least {number}") : number;
+        : Number(line.Unit, count) is var number && line.AtLeast ? Ours($"at least {number}") : number;
 
     private static SheetTable MakeTable(PaperData data)
     {
         var table = new SheetTable("Parts list", "group", "part", "how many", "unit", "counted from", "not checked against the sheet",
-            "needed in", "here by", "order by", "ordered on", "not ordered for");
-        foreach (var (line, needed, orderBy, _, ordered, waiting) in data.CallOffs)
+            "needed in", "here by", "order by", "ordered on", "not ordered for", "still to order");
+        foreach (var call in data.CallOffs)
+        {
+            var (line, needed, orderBy, _, ordered, waiting) = call;
             table.Row(KebabCase.Of(line.Group), line.Part.In(data.House),
                 line is { Count: { } count, AtLeast: false } ? count : line.Shown, line.Unit, line.CountedFrom.In(data.House),
-                string.Join("; ", line.Unchecked), KebabCase.Of(line.NeededIn), Iso(needed), Iso(orderBy), Iso(ordered), string.Join(", ", waiting));
+                string.Join("; ", line.Unchecked), KebabCase.Of(line.NeededIn), Iso(needed), Iso(orderBy), Iso(ordered), string.Join(", ", waiting),
+                call.Left is { } left ? left : "");
+        }
         return table;
     }
 

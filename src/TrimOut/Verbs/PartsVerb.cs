@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Parts;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Verbs;
 
@@ -19,19 +20,20 @@ internal static class PartsVerb
         var date = new Option<string?>("--date") { Description = "The day on which it is looked at; today when left out.", HelpName = "yyyy-mm-dd" };
         var verb = new Command("parts",
             "List everything that a house takes, a line each: group, part, how many, unit, what it was counted from, the phase that it is needed in, the day "
-                + "to have it by, the last day to order it, the day on which it was ordered and the units that it is not ordered for, with tabs between. A "
-                + "line that can't be counted yet has no number, or says \"at least\" before it, and what is missing.") { path, now, date, Common.GoOn };
+                + "to have it by, the last day to order it, the day on which it was ordered, what it is not ordered for, and how many are still to be ordered where "
+                + "that can be counted, with tabs between. What the marks show to be in the house already is not to be ordered. A line that can't be counted yet has no number, or says \"at least\" before it, and what is missing.") { path, now, date, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
             var log = look.At(parsed.GetRequiredValue(path));
             var house = log.House;
             var all = CallOff.Of(house, log.Changes, HouseParts.Of(house));
-            foreach (var (line, needed, orderBy, _, ordered, waiting) in parsed.GetValue(now)
-                ? CallOff.Now(house, all, PaperVerb.Day(parsed.GetValue(date))) : all)
+            foreach (var call in parsed.GetValue(now) ? CallOff.Now(house, all, PaperVerb.Day(parsed.GetValue(date))) : all)
             {
+                var (line, needed, orderBy, _, ordered, waiting) = call;
                 Common.Row(KebabCase.Of(line.Group), line.Part.In(house), line.Shown, line.Unit, line.CountedFrom.In(house),
-                    KebabCase.Of(line.NeededIn), Iso(needed), Iso(orderBy), Iso(ordered), string.Join(", ", waiting));
+                    KebabCase.Of(line.NeededIn), Iso(needed), Iso(orderBy), Iso(ordered), string.Join(", ", waiting),
+                    call.Left is { } left ? NumberText.Plain(left) : "");
             }
             return look.End(ExitCode.Fine);
         });

@@ -44,20 +44,25 @@ internal static class CableParts
             if (runs.Count > 0)
             {
                 var line = new PartLine(PartGroup.Cable, PartWords.Called(cuts.Cable.Name),
-                    known.Count == 0 ? null : Math.Ceiling(inches ? length.Feet : length.Metres), unit,
+                    known.Count == 0 ? null : Math.Ceiling(Shown(length)), unit,
                     Lengths.With(PartWords.ManyRuns(known.Count)).But(NoLength, open.Select(r => r.Name))
                         .But(HeldBack, cuts.TooLong.Select(r => r.Name))
                         .But(LessAllowance, known.Where(r => r.ShownBeforeLimit is not null).Select(r => r.Name)));
                 if (known.Count > 0 && TypedByNobody(house, known) is { } begun)
                     line = line with { CountedFrom = line.CountedFrom.And(begun) };
-                yield return (line with { AtLeast = open.Count + held.Count > 0, Items = [.. runs.Select(r => r.Item)] })
+                yield return (line with { AtLeast = open.Count + held.Count > 0, Items = [.. runs.Select(Counted)] })
                     .By(runs.SelectMany(r => UncheckedValues.Read(r.Unit, u => (u.Run!.IsTooLong, u.Run.Needed)).Unchecked));
             }
             yield return Boxes(cuts, plan, inches).By(cuts.Cable.Item, CableTypeFacts.BoxLength);
+
+            CountedItem Counted(HomeRun run) => new(run.Item, run.Needed is { } needed && !held.Contains(run.Id) ? Shown(needed) : null);
         }
         var without = house.Runs.Where(r => r.Cable is null).ToList();
         if (without.Count > 0)
-            yield return new PartLine(PartGroup.Cable, WithoutCable, null, "", PartWords.Counted(without.Count, without.Select(r => r.Name)));
+            yield return new PartLine(PartGroup.Cable, WithoutCable, null, "", PartWords.Counted(without.Count, without.Select(r => r.Name)))
+            { Items = [.. without.Select(r => new CountedItem(r.Item, null))] };
+
+        decimal Shown(Length length) => inches ? length.Feet : length.Metres;
     }
 
     /// <summary>Which figures in a length are those that the program began with, as the pull sheet says it; null where there are none.</summary>

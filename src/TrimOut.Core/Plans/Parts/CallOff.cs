@@ -18,6 +18,9 @@ public enum CallOffState
 
     /// <summary>There is nothing to order: none is taken, or the phase that it is for is over.</summary>
     Nothing,
+
+    /// <summary>All of it is in the house already, by the marks of the work.</summary>
+    Here,
 }
 
 /// <summary>By when a line of a parts list is needed and must be ordered.</summary>
@@ -26,7 +29,9 @@ public enum CallOffState
 /// <param name="OrderBy">The last day to order it on; null while the day or the days that it takes are not known.</param>
 /// <param name="State">Whether it is still to be ordered.</param>
 /// <param name="OrderedOn">The day on which it was ordered; of units the last one. Null while it is to be ordered.</param>
-/// <param name="NotOrdered">Tags of the units that it is made for and that are not ordered; names of what came into the house after the order.</param>
+/// <param name="NotOrdered">
+/// Tags of the units that it is made for and that are not ordered; names of what came into the house after the order, or of what is not there while other is.
+/// </param>
 public sealed record CallOff(
     PartLine Line, DateOnly? NeededBy, DateOnly? OrderBy, CallOffState State, DateOnly? OrderedOn, ImmutableArray<string> NotOrdered)
 {
@@ -53,19 +58,32 @@ public sealed record CallOff(
             var orderBy = lead is { } days ? phase.Needed?.AddDays(-days) : null;
             if (line.Count == 0)
                 return new CallOff(line, phase.Needed, orderBy, CallOffState.Nothing, null, []);
-            if (line.MadeFor.IsEmpty)
+            if (!line.MadeFor.IsEmpty)
             {
-                if (phase.Ordered is { } on && OrderedFact(line.NeededIn) is { } fact && house.Job.Latest(fact) is { } noted
-                    && CountedFrom(house, line).Where(i => added.TryGetValue(i.Id, out var came) && CameAfter(came, on, noted)).ToList()
-                        is { Count: > 0 } since)
-                    return new CallOff(line, phase.Needed, orderBy, CallOffState.Open, null, [.. since.Select(i => house.NameOf(i)).Distinct()]);
-                return new CallOff(line, phase.Needed, orderBy,
-                    phase.Ordered is not null ? CallOffState.CalledOff : phase.Over ? CallOffState.Nothing : CallOffState.Open, phase.Ordered, []);
+                var waiting = line.MadeFor.Where(u => !VisitPlan.IsOrdered(u)).ToList();
+                return waiting.Count > 0 ? Open(waiting.Select(u => u.Tag), line.Count * waiting.Count / line.MadeFor.Length)
+                    : line.MadeFor.Max(u => u.Item.Get(UnitFacts.OrderedOn)) is { } last
+                        ? new CallOff(line, phase.Needed, orderBy, CallOffState.CalledOff, last, [])
+                    : new CallOff(line, phase.Needed, orderBy, CallOffState.Here, null, []);
             }
-            var waiting = line.MadeFor.Where(u => !VisitPlan.IsOrdered(u)).Select(u => u.Tag).ToImmutableArray();
-            return waiting.IsEmpty
-                ? new CallOff(line, phase.Needed, orderBy, CallOffState.CalledOff, line.MadeFor.Max(u => u.Item.Get(UnitFacts.OrderedOn)), [])
-                : new CallOff(line, phase.Needed, orderBy, CallOffState.Open, null, waiting);
+            var wanted = line.Items.Where(c => !AlreadyHere.Is(house, c.Item, line.NeededIn)).ToList();
+            if (wanted.Count == 0 && !line.Items.IsEmpty)
+                return new CallOff(line, phase.Needed, orderBy, CallOffState.Here, null, []);
+            if (phase.Ordered is { } on)
+            {
+                var since = OrderedFact(line.NeededIn) is { } fact && house.Job.Latest(fact) is { } noted
+                    ? CountedFrom(house, line).Where(c => added.TryGetValue(c.Item.Id, out var came) && CameAfter(came, on, noted)
+                        && !AlreadyHere.Is(house, c.Item, line.NeededIn)).ToList() : [];
+                return since.Count == 0 ? new CallOff(line, phase.Needed, orderBy, CallOffState.CalledOff, on, [])
+                    : Open(Names(since), line.Items.IsEmpty ? line.Count : Sum(since));
+            }
+            return phase.Over ? new CallOff(line, phase.Needed, orderBy, CallOffState.Nothing, null, [])
+                : wanted.Count < line.Items.Length ? Open(Names(wanted), Sum(wanted)) : Open([], line.Count);
+
+            CallOff Open(IEnumerable<string> names, decimal? left) =>
+                new(line, phase.Needed, orderBy, CallOffState.Open, null, [.. names.Distinct()]) { Left = left };
+
+            IEnumerable<string> Names(IEnumerable<CountedItem> of) => of.Select(c => house.NameOf(c.Item));
         })];
     }
 
@@ -83,6 +101,9 @@ public sealed record CallOff(
         return [.. all.Where(c => c.State == CallOffState.Open && (c.LastDay is { } day ? day <= today.AddDays(DaysAhead) : c.OrderedIn <= begun + 1))
             .OrderBy(c => c.LastDay ?? DateOnly.MaxValue).ThenBy(c => c.OrderedIn)];
     }
+
+    /// <summary>How much of the line is still to be ordered, in what it counts; null where that can't be counted yet, and where nothing is.</summary>
+    public decimal? Left { get; private init; }
 
     /// <summary>The last day to order it on as far as it is known: where nobody said how long it takes, the day to have it by.</summary>
     public DateOnly? LastDay => OrderBy ?? NeededBy;
@@ -115,14 +136,16 @@ public sealed record CallOff(
         DateOnly.FromDateTime(added.SaidAt.DateTime) > ordered && Change.Order(added.Stamp, added.Id, noted.Stamp, noted.Id) > 0;
 
     /// <summary>What a line is counted from; where the line does not say, all that parts of its phase are for. Spares are so many, whatever comes.</summary>
-    private static IEnumerable<Item> CountedFrom(House house, PartLine line) => line.Group == PartGroup.Spares ? []
+    private static IEnumerable<CountedItem> CountedFrom(House house, PartLine line) => line.Group == PartGroup.Spares ? []
         : !line.Items.IsEmpty ? line.Items
         : line.NeededIn switch
         {
-            Phase.RoughIn or Phase.Power => house.Runs.Select(r => r.Item),
-            Phase.Hang => house.Units.Select(u => u.Item),
+            Phase.RoughIn or Phase.Power => house.Runs.Select(r => new CountedItem(r.Item)),
+            Phase.Hang => house.Units.Select(u => new CountedItem(u.Item)),
             _ => [],
         };
+
+    private static decimal? Sum(List<CountedItem> items) => items.TrueForAll(c => c.Takes is null) ? null : Math.Ceiling(items.Sum(c => c.Takes ?? 0));
 
     private static Fact<DateOnly>? OrderedFact(Phase phase) => phase switch
     {

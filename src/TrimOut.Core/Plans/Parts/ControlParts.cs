@@ -1,6 +1,7 @@
 using System.Globalization;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Plans.Parts;
@@ -32,20 +33,22 @@ internal static class ControlParts
         foreach (var type in house.Hubs.GroupBy(h => h.Show(HubFacts.Type)))
             yield return Line(type.Key.Length == 0 ? HubOfNoType : PartWords.Called(type.Key), type.Count(),
                 HubsOfTheHouse.With(PartWords.Names(type.Select(h => h.Name)))) with
-            { Name = type.Key, Items = [.. type.Select(h => h.Item)] };
+            { Name = type.Key, Items = [.. type.Select(h => new CountedItem(h.Item))] };
         if (house.Units.Length > 0)
             yield return MoreHubs(house);
         foreach (var place in house.Remotes.OrderBy(r => house.Rooms.IndexOf(r.Room!)).GroupBy(r => (Room: r.Room?.FullName, Type: r.Show(RemoteFacts.Type))))
             yield return Line(InRoom.With(place.Key.Type.Length == 0 ? RemoteOfNoType : PartWords.OfKit(place.Key.Type), Named(place.Key.Room)),
                 place.Count(), RemotesOfThatRoom.With(PartWords.Names(place.Select(r => r.Name)))) with
-            { Name = place.Key.Type, Items = [.. place.Select(r => r.Item)] };
+            { Name = place.Key.Type, Items = [.. place.Select(r => new CountedItem(r.Item))] };
         foreach (var plate in Plates(house).GroupBy(p => p.Gangs).OrderBy(g => g.Key))
             yield return plate.SelectMany(p => p.Types).Aggregate(
                 Line(GangPlate.With(plate.Key), plate.Count(), PartWords.All([.. plate.Select(p => p.From)]))
                     with
                 {
                     Name = string.Create(CultureInfo.InvariantCulture, $"{plate.Key}-gang wall plate"),
-                    Items = [.. plate.SelectMany(p => p.Remotes).Select(r => r.Item)],
+                    // A plate is not there while one of its remotes is not.
+                    Items = [.. plate.SelectMany(p => p.Remotes.OrderBy(r => AlreadyHere.Is(house, r.Item, Phase.Pair))
+                        .Select((r, at) => new CountedItem(r.Item, at == 0 ? 1 : 0)))],
                 },
                 (line, type) => line.By(type.Item, RemoteTypeFacts.Gangs));
         foreach (var silent in house.Remotes.Where(r => Gangs(r) is null))

@@ -55,7 +55,7 @@ public sealed record PartLine(PartGroup Group, Sentence Part, decimal? Count, st
     public ImmutableArray<Unit> MadeFor { get; init; } = [];
 
     /// <summary>The things of the house that are counted, one by one; none where it is counted from all that its phase is about.</summary>
-    public ImmutableArray<Item> Items { get; init; } = [];
+    public ImmutableArray<CountedItem> Items { get; init; } = [];
 
     /// <summary>Whether something that is counted here is not known yet, so that it will be no fewer, and may be more.</summary>
     public bool AtLeast { get; init; }
@@ -78,3 +78,8 @@ public sealed record PartLine(PartGroup Group, Sentence Part, decimal? Count, st
     /// <summary>How many without the unit, as it is listed: a number, "at least" a number, or nothing where it can't be counted yet.</summary>
     public string Shown => Count is not { } count ? "" : AtLeast ? $"at least {NumberText.Plain(count)}" : NumberText.Plain(count);
 }
+
+/// <summary>One of the things that a line of a parts list is counted from.</summary>
+/// <param name="Item">A unit, run, panel, hub or remote.</param>
+/// <param name="Takes">How much of the part it takes, in what the line counts; null while that is not known.</param>
+public readonly record struct CountedItem(Item Item, decimal? Takes = 1);

@@ -18,25 +18,26 @@ internal static partial class SmallParts
 
     public static IEnumerable<PartLine> Of(House house)
     {
-        var kinds = house.Units.Select(u => u.Item.Get(UnitFacts.Kind));
-        foreach (var line in Counted(house, ItemKind.CoveringKind, CoveringKindFacts.PartsPerUnit, [.. kinds], PartWords.ManyUnits))
+        var kinds = house.Units.ToLookup(u => u.Item.Get(UnitFacts.Kind)?.Id, u => u.Item);
+        foreach (var line in Counted(house, ItemKind.CoveringKind, CoveringKindFacts.PartsPerUnit, kinds, PartWords.ManyUnits))
             yield return line;
-        var cables = house.Runs.Select(r => r.Item.Get(RunFacts.Cable));
-        foreach (var line in Counted(house, ItemKind.CableType, CableTypeFacts.PartsPerRun, [.. cables], PartWords.ManyRuns))
+        var cables = house.Runs.ToLookup(r => r.Item.Get(RunFacts.Cable)?.Id, r => r.Item);
+        foreach (var line in Counted(house, ItemKind.CableType, CableTypeFacts.PartsPerRun, cables, PartWords.ManyRuns))
             yield return line;
         if (house.Runs.Length > 0)
             yield return new PartLine(PartGroup.SmallParts, CableLabel, 2 * house.Runs.Length, "", BothEnds.With(PartWords.ManyRuns(house.Runs.Length)))
             {
                 NeededIn = Phase.RoughIn,
                 Name = CableLabel.English,
+                Items = [.. house.Runs.Select(r => new CountedItem(r.Item, 2))],
             };
     }
 
-    private static IEnumerable<PartLine> Counted(House house, ItemKind kind, Fact<PartCounts> fact, IReadOnlyList<ItemRef?> chosen, Func<int, Arg> each)
+    private static IEnumerable<PartLine> Counted(House house, ItemKind kind, Fact<PartCounts> fact, ILookup<string?, Item> chosen, Func<int, Arg> each)
     {
         foreach (var sheet in house.ItemsOf(kind))
         {
-            var uses = chosen.Count(c => c?.Id == sheet.Id);
+            var uses = chosen[sheet.Id].Count();
             if (uses == 0)
                 continue;
             var name = PartWords.OfKit(house.NameOf(sheet));
@@ -52,7 +53,7 @@ internal static partial class SmallParts
             {
                 yield return new PartLine(PartGroup.SmallParts, OfSheet.With(name, Arg.Typed(part)), count * uses, "", ForEach.With(count, each(uses)))
                     .By(sheet, fact) with
-                { NeededIn = PhaseOf(kind, part), Name = part };
+                { NeededIn = PhaseOf(kind, part), Name = part, Items = [.. chosen[sheet.Id].Select(i => new CountedItem(i, count))] };
             }
         }
     }

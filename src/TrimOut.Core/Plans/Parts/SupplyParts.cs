@@ -28,7 +28,7 @@ internal static class SupplyParts
         foreach (var type in house.Panels.GroupBy(p => p.Show(PanelFacts.Type)))
             yield return Line(type.Key.Length == 0 ? PanelOfNoType : PartWords.Called(type.Key), type.Count(),
                 PanelsOfTheHouse.With(PartWords.Names(type.Select(p => p.Name)))) with
-            { Name = type.Key, Items = [.. type.Select(p => p.Item)] };
+            { Name = type.Key, Items = [.. type.Select(p => new CountedItem(p.Item))] };
         if (house.Runs.Length > 0)
             yield return More(house);
         foreach (var (source, part, name) in ((PowerSource, Message, string)[])
@@ -37,7 +37,7 @@ internal static class SupplyParts
             foreach (var kind in house.Units.Where(u => u.Power == source).GroupBy(u => u.Kind?.Name))
                 yield return Line(part.With(kind.Key is { } of ? PartWords.OfKit(of) : NoKindYet), kind.Count(),
                     PowerOf.With(PartWords.Names(kind.Select(u => u.Tag)))) with
-                { Name = name, Items = [.. kind.Select(u => u.Item)] };
+                { Name = name, Items = [.. kind.Select(u => new CountedItem(u.Item))] };
         }
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Parts;
 
 namespace TrimOut.Core.Plans.Visits;
 
@@ -39,8 +40,9 @@ public static class VisitPlan
             ? MayBeDone.StepsAreMarked
         : null;
 
-    /// <summary>Whether a unit was ordered, or is here.</summary>
-    public static bool IsOrdered(Unit unit) => unit.Item.Get(UnitFacts.OrderedOn) is not null || unit.Item.Get(UnitFacts.Serial) is not null;
+    /// <summary>Whether a unit was ordered, or is here: its box came, or it hangs.</summary>
+    public static bool IsOrdered(Unit unit) => unit.Item.Get(UnitFacts.OrderedOn) is not null
+        || unit.Item.Get(UnitFacts.Serial) is not null || unit.BoxIsHere || AlreadyHere.Hangs(unit);
 
     /// <summary>The day on which what a phase takes must be at the house; null while neither a visit nor a date of the house says one.</summary>
     /// <param name="house">The house.</param>

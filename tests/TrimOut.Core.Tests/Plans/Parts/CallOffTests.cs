@@ -77,6 +77,47 @@ public class CallOffTests
         Assert.Equal(CallOffState.CalledOff, Of(job, "Invented supply").State);
     }
 
+    /// <summary>What lies in the wall, hangs or answers was bought: nobody orders it, whatever was noted of an order.</summary>
+    [Fact]
+    public void WhatTheMarksShowToBeThereIsNotToBeOrdered()
+    {
+        var job = Whole();
+        job.Add(ItemKind.Remote, "Sofa").SayOf("Sofa", RemoteFacts.Type, "Wall remote").SayOf("Sofa", RemoteFacts.Moves, "yes", job.Unit("W01").Id);
+        string[] parts = ["16/2", "16/2: nail plates", "Cable label", "16/2: splice connectors", "Invented supply", "Hub", "Wall remote, Kitchen",
+            "Roller: screws", "Roller"];
+        Assert.All(parts, p => Assert.Equal(CallOffState.Open, Of(job, p).State));
+        job.Pulled("W01");
+        Assert.All(parts[..3], p => Assert.Equal(CallOffState.Here, Of(job, p).State));
+        Assert.Equal(CallOffState.Nothing, Of(job, "16/2: boxes to buy").State);
+        Assert.Equal(CallOffState.Open, Of(job, parts[3]).State);
+        job.Do(MarkStep.Done(job.House.Panels.Single(), StepList.Find("mains-connected")!)).Mark("W01", "spliced").Say("W01", UnitFacts.Hub, "Main")
+            .Say("W01", UnitFacts.HubName, "Sink").Mark("W01", "hub-paired").Mark("W01", "remotes-paired").Mark("W01", "brackets-fixed").Mark("W01", "clicked-in");
+        Assert.All(parts, p => Assert.Equal(CallOffState.Here, Of(job, p).State));
+        Assert.DoesNotContain(Now(job), c => c.Line.Count > 0 && parts.Contains(c.Line.Part.In(job.House)));
+    }
+
+    /// <summary>60 ft in the wall and tails of 3 ft and 6 ft are 69 ft, and 10 % of allowance on the legs makes 75; two labels a run.</summary>
+    [Fact]
+    public void OfWhatIsThereInPartTheRestIsToBeOrderedByName()
+    {
+        var job = Jobs.Roughed("W02", Whole()).Pulled("W01");
+        var (cable, label) = (Of(job, "16/2"), Of(job, "Cable label"));
+        Assert.Equal((CallOffState.Open, "W02"), Stands(cable));
+        Assert.Equal(Math.Ceiling((decimal)job.Run("W02").Needed!.Value.Feet), cable.Left);
+        Assert.Equal(((CallOffState.Open, "W02"), 2m), (Stands(label), label.Left));
+    }
+
+    /// <summary>It was there, and what came in its place is too; what is ordered of the maker once more is no line of a parts list.</summary>
+    [Fact]
+    public void WhatWasReplacedIsThereAlthoughItsStepsAreAskedAgain()
+    {
+        var job = Whole().Mark("W01", "clicked-in");
+        job.Do(j => MarkStep.Done(j.House.Panels.Single(), StepList.Find("panel-hung")!));
+        job.Do(j => RecordService.Of(j.House, j.House.Panels.Single().Item, new ServiceSaid(ServiceKind.Replaced, Today)));
+        job.Do(j => RecordService.Of(j.House, j.Unit("W01").Item, new ServiceSaid(ServiceKind.Replaced, Today)));
+        Assert.Equal((CallOffState.Here, CallOffState.Here), (Of(job, "Invented supply").State, Of(job, "Roller").State));
+    }
+
     [Fact]
     public void ADayToComeOrdersNothingAndIsFound()
     {
