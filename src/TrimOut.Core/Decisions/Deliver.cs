@@ -7,9 +7,13 @@ namespace TrimOut.Core.Decisions;
 /// <summary>Says that visits took place or not, and that boxes came or not.</summary>
 public static class Deliver
 {
-    /// <summary>A visit took place, or is still to come after all.</summary>
-    public static Draft Done(Visit visit) => visit.State == VisitState.Done
+    /// <summary>A visit took place, or is still to come after all. Refused for one whose day is still to come.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="today">Which day it is; null where that is not known.</param>
+    public static Result<Draft> Done(Visit visit, DateOnly? today = null) => visit.State == VisitState.Done
         ? new Draft($"{visit.Name} is planned again").Put(visit.Id, VisitFacts.State, VisitState.Planned)
+        : visit.On > today ? new Refusal($"{visit.Name} is on {VisitFacts.On.Show(visit.On.Value, visit.House)}, which is still to come: it can't have "
+            + "taken place. Type the day on which it did first, or call it off.")
         : new Draft($"{visit.Name} took place").Put(visit.Id, VisitFacts.State, VisitState.Done);
 
     /// <summary>A visit does not take place.</summary>

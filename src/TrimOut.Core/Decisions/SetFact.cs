@@ -30,7 +30,7 @@ public static class SetFact
                 : new Draft($"{name} cleared").PutStored(item.Id, field, null);
         }
         return fact.ReadTyped(typed, house, today)
-            .Then(stored => Rules(house, item, fact, stored))
+            .Then(stored => Rules(house, item, fact, stored, today))
             .Then<Draft>(stored =>
                 WithCompanions(Put(new Draft($"{name}: {Shown(fact, stored, house)}"), item, fact, field, stored), house, item, fact, field));
     }
@@ -39,8 +39,14 @@ public static class SetFact
         fact == UnitFacts.HeadCover && stored == HeadCover.NoCoverToCome
             ? draft.WithNoCover(out var none).PutStored(item.Id, field, none) : draft.PutStored(item.Id, field, stored);
 
-    private static Result<string> Rules(House house, Item item, Fact fact, string stored)
+    private static Result<string> Rules(House house, Item item, Fact fact, string stored, DateOnly? today)
     {
+        if (fact == VisitFacts.State && stored == KebabCase.Of(VisitState.Done) && Deliver.Done(new Visit(house, item), today) is { Ok: false } early)
+            return new Refusal(early.Reason!);
+        // The day of a visit that took place is past as well.
+        if (fact == VisitFacts.On && item.Get(VisitFacts.State) == VisitState.Done && today is { } now && fact.DecodeAny(stored) is { Ok: true, Value: DateOnly on }
+            && on > now)
+            return new Refusal($"{house.NameOf(item)} took place, and that day is still to come. Say first that it is planned again.");
         if (fact == WindowFacts.Tag && Tags.Refuse(house, stored, item.Id) is { } duplicate)
             return duplicate;
         return fact == RoomFacts.Name && RoomNames.Refuse(house, stored, item.Get(RoomFacts.Floor), item.Id) is { } named ? named

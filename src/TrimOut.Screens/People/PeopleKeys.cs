@@ -29,7 +29,7 @@ internal static class PeopleKeys
         new KeyAction<PeopleScreen>("space", "Done", "Says that the visit took place, or not after all; that the box is here.",
             (s, context) => Transition.Save(s, s.Current(context) switch
             {
-                { Visit: { } visit } => Deliver.Done(visit),
+                { Visit: { } visit } => Deliver.Done(visit, context.Today),
                 { Box.Unit: { } unit } => Deliver.Came(unit),
                 _ => new Refusal("Move to a visit or a box first."),
             })) { Disabled = NoRow },

@@ -137,4 +137,29 @@ public class QuickPeopleTests
         _job.Do(Deliver.Done(_job.House.Visits.Single()));
         Assert.Equal(VisitState.Planned, _job.House.Visits.Single().State);
     }
+
+    /// <summary>A day that has not come can't be over; the day itself can.</summary>
+    [Theory]
+    [InlineData("2026-11-27", true)]
+    [InlineData("2026-11-28", false)]
+    public void AVisitThatIsStillToComeDidNotTakePlace(string on, bool done)
+    {
+        var today = new DateOnly(2026, 11, 27);
+        _job.Do(QuickPeople.Visit(_job.House, $"{on} Hang", today));
+        var visit = _job.House.Visits.Single();
+        Assert.Equal(done, Deliver.Done(visit, today).Ok);
+        var typed = SetLine.Read(_job.House, "Hang\tstate\tdone", today);
+        Assert.Equal(done, typed.Ok);
+        if (!done)
+            Assert.All(new[] { Deliver.Done(visit, today).Reason, typed.Reason }, r => Assert.StartsWith("Hang is on 2026-11-28, which is still to come", r));
+    }
+
+    [Fact]
+    public void AVisitThatTookPlaceGetsNoDayToCome()
+    {
+        var today = new DateOnly(2026, 11, 27);
+        _job.Do(QuickPeople.Visit(_job.House, "2026-11-26 Hang", today)).Do(j => Deliver.Done(j.House.Visits.Single(), today));
+        Assert.Contains("took place", SetLine.Read(_job.House, "Hang\ton\t2026-11-28", today).Reason, StringComparison.Ordinal);
+        Assert.True(SetLine.Read(_job.House, "Hang\ton\t2026-11-25", today).Ok);
+    }
 }

@@ -82,7 +82,7 @@ public class CallOffTests
     public void WhatTheMarksShowToBeThereIsNotToBeOrdered()
     {
         var job = Whole();
-        job.Add(ItemKind.Remote, "Sofa").SayOf("Sofa", RemoteFacts.Type, "Wall remote").SayOf("Sofa", RemoteFacts.Moves, "yes", job.Unit("W01").Id);
+        job.Add(ItemKind.Remote, "Sofa").SayOf("Sofa", RemoteFacts.Type, "Wall remote").SayOf("Sofa", RemoteFacts.Room, "Kitchen").SayOf("Sofa", RemoteFacts.Moves, "yes", job.Unit("W01").Id);
         string[] parts = ["16/2", "16/2: nail plates", "Cable label", "16/2: splice connectors", "Invented supply", "Hub", "Wall remote, Kitchen",
             "Roller: screws", "Roller"];
         Assert.All(parts, p => Assert.Equal(CallOffState.Open, Of(job, p).State));
@@ -96,7 +96,7 @@ public class CallOffTests
         Assert.DoesNotContain(Now(job), c => c.Line.Count > 0 && parts.Contains(c.Line.Part.In(job.House)));
     }
 
-    /// <summary>60 ft in the wall and tails of 3 ft and 6 ft are 69 ft, and 10 % of allowance on the legs makes 75; two labels a run.</summary>
+    /// <summary>Two labels a run.</summary>
     [Fact]
     public void OfWhatIsThereInPartTheRestIsToBeOrderedByName()
     {
