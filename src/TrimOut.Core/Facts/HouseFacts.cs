@@ -47,6 +47,8 @@ public static class HouseFacts
         "How many days the maker takes from the order to the boxes, as the supplier says.", Phase.Order, 1, 365);
     public static readonly Fact<int> PartsLead = Of.Count("parts-lead", "Parts take, days",
         "How many days the supplier takes from the order to the house, of all but the units.", null, 1, 365);
+    public static readonly Fact<int> FittingDays = Of.Count("fitting-days", "Fitting takes, days",
+        "How many days before the handover the first unit is hung, so that all is hung, powered, paired, set and shown by then.", null, 1, 365);
     public static readonly Fact<DateOnly> RoughInPartsOn = Of.Date("rough-in-parts-on", "Rough-in parts ordered",
         "When cable, boxes and what else the pull takes were called off.");
     public static readonly Fact<DateOnly> HangPartsOn = Of.Date("hang-parts-on", "Hang parts ordered",
@@ -110,7 +112,7 @@ public static class HouseFacts
     [
         Name, Client, Address, SiteContact, Crew, Units, Dwelling, CodeInForce, Latitude, Longitude, TimeZone, Meter, MeterLeads, MeterStep,
         CableAtTest, Openings, OldestPaint, PaintTested, DrillGuard,
-        FramingOn, DrywallOn, PaintedOn, HandoverOn, OrderLead, PartsLead, RoughInPartsOn, HangPartsOn, PowerPartsOn, PairPartsOn, Spares,
+        FramingOn, DrywallOn, PaintedOn, HandoverOn, OrderLead, PartsLead, FittingDays, RoughInPartsOn, HangPartsOn, PowerPartsOn, PairPartsOn, Spares,
         CableAllowance, ConductorTemperature, DropAllowed, BudgetCurrent, PanelTail, CutLoss,
         SpreadLimit, SquareLimit, PassLimit,
         DemonstratedOn, DemonstratedTo, PowerCutTold, BinderGivenOn, BookAt, OpenItemsAgreed, AcceptedBy, AcceptedOn,

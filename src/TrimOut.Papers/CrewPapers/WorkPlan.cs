@@ -15,20 +15,34 @@ namespace TrimOut.Papers.CrewPapers;
 internal static class WorkPlan
 {
     public static Paper Paper { get; } = new("work-plan", "Work plan", "whoever works at the house",
-        "Visits by day and by person: when, how long, who, and what must be ready before; by when the order must go out; what each phase took so far.",
+        "Visits by day and by person: when, how long, who, and what must be ready before; by when the order must go out and each phase be ready; what each "
+            + "phase took so far.",
         ShortCover.WithoutVisits,
-        new Section("days", "Day by day", Days), new Section("people", "For each person", Persons),
+        new Section("days", "Day by day", Days), new Section("ready", "To be ready by", ReadyBy),
+        new Section("people", "For each person", Persons),
         new Section("hours", "Hours by phase", Hours) { NotForOwner = true });
 
     private static void Days(MarkdownWriter to, PaperData data)
     {
         if (VisitPlan.Order(data.House) is { } due)
-            to.Say($"Not ordered yet, and to be ordered by {due.By.OnPaper()} at the latest, to be here on {due.Needed.OnPaper()}: {due.Units.JoinOrDash()}.");
+            to.Say(due.IsTooLate(data.Date)
+                ? Strong("Too late to order.") + Ours(
+                    $"To be here on {due.Needed.OnPaper()} it had to be ordered by {due.By.OnPaper()}: {due.Units.JoinOrDash()}. Ask the maker, or move the visit.")
+                : Ours($"Not ordered yet, and to be ordered by {due.By.OnPaper()} at the latest, to be here on {due.Needed.OnPaper()}: {due.Units.JoinOrDash()}."));
+        if (VisitPlan.BoxesTooLate(data.House).ToList() is [var first, ..] late)
+            to.Say(Strong("Not here in time.") + Ours($"Needed on {first.Needed.OnPaper()}, and expected later: {late.Select(b => b.Unit.Tag).JoinOrDash()}."));
+        if (Planned(data.House).Where(v => VisitPlan.Lacks(v).Contains(VisitFacts.Phase)).ToList() is { Count: > 0 } without)
+            to.Say($"Of no phase, so that nothing is asked for before them: {without.Select(v => v.Show(VisitFacts.What)).JoinOrDash()}.");
         var open = VisitPlan.Open(data.House);
         to.Filled(["Day", "From", "Lasts, hours", "Visit", "Phase", "Expected", "Must be ready before", "Note"], Planned(data.House).Select(v => Row(
             v.EntryOrNotYet(VisitFacts.On), v.Entry(VisitFacts.From), v.Entry(VisitFacts.Lasts), v.Entry(VisitFacts.What), v.Entry(VisitFacts.Phase),
             v.Expected.Select(c => c.Show(ContactFacts.Name)).JoinOrDash(), Before(v, open), v.Entry(VisitFacts.Note))), "No visit is planned.");
     }
+
+    private static void ReadyBy(MarkdownWriter to, PaperData data) => to.Filled(["Last day", "Phase", "Not through it"],
+        VisitPlan.ReadyBy(data.House, VisitPlan.Open(data.House, data.Steps)).Select(d => Row(
+            d.By < data.Date ? d.By.OnPaper() + Strong("Late") : d.By.OnPaper(), Ours(d.Open.Phase.Full()), d.Open.Who.JoinOrDash())),
+        "No day is known to go back from: type the handover, or a visit with its phase.");
 
     private static void Persons(MarkdownWriter to, PaperData data)
     {

@@ -46,7 +46,7 @@ internal static class PeopleKeys
         new KeyAction<PeopleScreen>("T", "Hours", "What each phase took, typed or by the marks, and what is likely by the houses before.",
             (s, context) => new Transition(s, HoursScreen.Read(context))),
         new KeyAction<PeopleScreen>("X", "Remove", "Takes the contact or visit out of the house; it can be brought back by undo.", AskRemove)
-            { Disabled = (s, context) => s.Current(context) is { Box: null } ? null : "Move to a contact or a visit first.", OnBar = false },
+            { Disabled = (s, context) => s.Current(context) is { Box: null, Due: null } ? null : "Move to a contact or a visit first.", OnBar = false },
         Filtering.Key<PeopleScreen>("rows", "name, part in the job, number, day, tag"),
         .. Moves.Through<PeopleScreen>("row", (s, context, by) => s.Moved(context, by)),
     ];
@@ -58,8 +58,12 @@ internal static class PeopleKeys
     private static Ask.Beside Calendar(ScreenContext context) => new("Writing the visits", (desk, _, _) =>
         desk.WriteCalendar(context.Log, context.Where).Then<Ask>(file => new Ask.Say($"Written: {file}. Taken in again, it changes the same entries.")));
 
-    private static string? NoRow(PeopleScreen s, ScreenContext context) =>
-        s.Current(context) is null ? "Nobody is noted yet. n adds a contact, N a visit." : null;
+    private static string? NoRow(PeopleScreen s, ScreenContext context) => s.Current(context) switch
+    {
+        null => "Nobody is noted yet. n adds a contact, N a visit.",
+        { Due: not null } => "That is worked out. Move to a contact, a visit or a box first.",
+        _ => null,
+    };
 
     private static string Example(ScreenContext context) => string.Create(System.Globalization.CultureInfo.InvariantCulture,
         $"{context.Today:yyyy-MM-dd} Hang upstairs @{context.House.Contacts.FirstOrDefault()?.Name ?? "Ash"}");

@@ -38,7 +38,8 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
     {
         { Contact: { } c } => [c.Show(ContactFacts.Telephone), c.Show(ContactFacts.Part), c.Name],
         { Visit: { } v } => [Day(v), v.Name, string.Join(", ", v.Expected.Select(c => c.Name))],
-        { Box: { } b } => [b.Unit.Tag, b.Why.In(context.House)],
+        { Box: { } b } => [b.Unit.Tag, b.Why.In(context.House), r.TooLate is { } late ? TooLate(late) : ""],
+        { Due: { } d } => [Day(d.By), d.Open.Phase.Full(), string.Join(", ", d.Open.Who)],
         _ => [r.Heading],
     }));
 
@@ -65,9 +66,10 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
         var rows = Rows(context);
         var nobody = context.House.Contacts.Any() && !context.House.Contacts.Any(c => c.AfterHandover);
         if (VisitPlan.Order(context.House) is { } due)
-            area.PutFit(1, 1, area.Width - 1, $"{(due.By < context.Today ? "TOO LATE to order" : "To be ordered")} by " + string.Create(
-                CultureInfo.InvariantCulture, $"{due.By:yyyy-MM-dd}, to be here on {due.Needed:yyyy-MM-dd}: {string.Join(", ", due.Units)}"),
-                due.By < context.Today ? Tone.Stop : Tone.Caution);
+            area.PutFit(1, 1, area.Width - 1, $"{(due.IsTooLate(context.Today) ? "TOO LATE to order" : "To be ordered")} by "
+                + $"{Day(due.By)}, to be here on {Day(due.Needed)}: {string.Join(", ", due.Units)}", due.IsTooLate(context.Today) ? Tone.Stop : Tone.Caution);
+        else if (VisitPlan.BoxesTooLate(context.House).ToList() is [var first, ..] late)
+            area.PutFit(1, 1, area.Width - 1, $"NOT HERE IN TIME, on {Day(first.Needed)}: {string.Join(", ", late.Select(b => b.Unit.Tag))}", Tone.Stop);
         area.PutFit(1, 0, area.Width - 1, nobody ? "Nobody is chosen to call after handover yet: Enter on a contact says so."
             : "On the papers of the crew; who is called after handover stands in the binder.", nobody ? Tone.Caution : Tone.Dim);
         if (Search.Length == 0 && rows.All(r => r.Id.Length == 0))
@@ -94,14 +96,19 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
     private static string Text(PeopleRow row, ScreenContext context) => row switch
     {
         { Contact: { } c } => $"  {TextWidth.Fit(c.Show(ContactFacts.Telephone), 16).PadRight(16)} {Part(c)}{c.Name}",
-        { Visit: { } v } => $"  {Day(v),-10}{Time(v)} {When(v, context)}{v.Name}{Who(v)}",
-        { Box: { } b } => $"  {b.Unit.Tag,-6} {(b.Reorder ? "REORDER: " : "")}{b.Why.In(context.House)}",
+        { Visit: { } v } => $"  {Day(v),-10}{Time(v)} {When(v, context)}{v.Name}{Who(v)}{(VisitPlan.Lacks(v).Contains(VisitFacts.Phase) ? ", no phase" : "")}",
+        { Box: { } b } => $"  {b.Unit.Tag,-6} {(b.Reorder ? "REORDER: " : "")}{(row.TooLate is null ? "" : "TOO LATE: ")}{b.Why.In(context.House)}",
+        { Due: { } d } => $"  {Day(d.By)} {d.Open.Phase.Full()}: {string.Join(", ", d.Open.Who)}",
         { Heading: PeopleRows.Contacts } when !context.House.Contacts.Any() => $" {row.Heading}: none yet; n adds one",
         { Heading: PeopleRows.Visits } when !context.House.Visits.Any() => $" {row.Heading}: none planned; N adds one",
         _ => $" {row.Heading}",
     };
 
     private static string Part(Contact contact) => contact.Show(ContactFacts.Part) is { Length: > 0 } part ? $"{part}: " : "";
+
+    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string TooLate(BoxTooLate late) => $"here on {Day(late.Comes)} at the earliest that is known, and needed on {Day(late.Needed)}";
 
     private static string Day(Visit visit) => visit.Show(VisitFacts.On) is { Length: > 0 } on ? on : "no day yet";
 
@@ -124,7 +131,8 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
     {
         { Visit: { State: VisitState.Planned } visit } => Doubt(visit, context) is null ? Tone.Text : Tone.Caution,
         { Visit: not null } => Tone.Dim,
-        { Box: { } box } => box.Reorder || box.Overdue ? Tone.Caution : Tone.Text,
+        { Box: { } box } => box.Reorder || box.Overdue || row.TooLate is not null ? Tone.Caution : Tone.Text,
+        { Due: { } due } => due.By < context.Today ? Tone.Caution : Tone.Text,
         { Contact: not null } => Tone.Text,
         _ => Tone.Heading,
     };
@@ -152,19 +160,32 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
                 var why = doubt == MayBeDone.DayIsPast ? $"Was planned for {Day(visit)}" : $"Every step of {visit.Phase!.Value.Full()} is marked";
                 y = area.PutWrapped(0, y, 5, $"{why}: is it done? Space says so, - calls it off, Enter gives it another day.", Tone.Caution);
             }
-            var expected = visit.Expected.ToList();
+            var (expected, lacks) = (visit.Expected.ToList(), VisitPlan.Lacks(visit).ToList());
+            if (lacks.Contains(VisitFacts.Phase))
+                y = area.PutWrapped(0, y, 5, "It has no phase: nothing is asked for before it, and no order and no hours go by it. Enter says which.", Tone.Caution);
             if (expected.Count == 0)
                 y = area.PutWrapped(0, y, 2, "Nobody is expected yet: Enter says who.", Tone.Caution);
             foreach (var who in expected.Take(8))
                 y = area.PutWrapped(0, y, 2, $"{who.Name} {who.Show(ContactFacts.Telephone)}".Trim(), Tone.Text);
             foreach (var before in VisitPlan.Before(visit, context.OpenPhases))
                 y = area.PutWrapped(0, y, 3, $"Before it, {before.Phase.Full()}: {string.Join(", ", before.Who)}", Tone.Caution);
+            if (VisitPlan.FirstVisit(context.House, Phase.Hang)?.Id == visit.Id && VisitPlan.BoxesTooLate(context.House).ToList() is { Count: > 0 } late)
+                y = area.PutWrapped(0, y, 4, $"Not here by then: {string.Join(", ", late.Select(b => $"{b.Unit.Tag} ({Day(b.Comes)})"))}", Tone.Caution);
             area.PutWrapped(0, y, 5, visit.Show(VisitFacts.Note), Tone.Dim);
+        }
+        else if (row.Due is { } ready)
+        {
+            var y = area.PutWrapped(0, 0, 2, $"{ready.Open.Phase.Full()}, by {Day(ready.By)}", Tone.Strong);
+            y = area.PutWrapped(0, y, 8, string.Join(", ", ready.Open.Who), ready.By < context.Today ? Tone.Caution : Tone.Text);
+            area.PutWrapped(0, y + 1, 6, "Back from the visits that come after it, the last day to order and the handover. How long fitting takes before that "
+                + "is a detail of the house (0).", Tone.Dim);
         }
         else if (row.Box is { } box)
         {
             var y = area.PutWrapped(0, 0, 2, $"Box of {box.Unit.Tag}, {box.Unit.Window.Room?.FullName ?? "no room"}", Tone.Strong);
             y = area.PutWrapped(0, y, 4, box.Why.In(context.House), box.Reorder || box.Overdue ? Tone.Caution : Tone.Text);
+            if (row.TooLate is { } late)
+                y = area.PutWrapped(0, y, 4, $"Too late: {TooLate(late)}.", Tone.Stop);
             if (box.Unit.Show(UnitFacts.Acknowledgement) is { Length: > 0 } number)
                 y = area.PutWrapped(0, y, 2, $"Maker's number: {number}", Tone.Text);
             foreach (var supplier in context.House.Contacts.Where(c => c.Part == ContactPart.Supplier).Take(3))

@@ -22,9 +22,9 @@ internal static class PeopleVerb
         };
         var verb = new Command("people",
             "List who has a part in the job, who comes when, and which boxes are not here, a line each with tabs between: contact, name, part, number; "
-                + "visit, day, what, state, who is expected, from, hours, what must be ready before, done? where it may be done; box, unit, day expected, "
-                + "how it stands, reorder; "
-                + "order, last day, day on which the boxes are needed, units.") { path, calendar, Common.GoOn };
+                + "visit, day, what, state, who is expected, from, hours, what must be ready before, done? where it may be done, "
+                + "what it lacks; box, unit, day expected, how it stands, reorder, the day on which it is needed where it comes after that; order, last day, "
+                + "day on which the boxes are needed, units, late; ready, day, phase, who, late.") { path, calendar, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
@@ -39,11 +39,16 @@ internal static class PeopleVerb
                     string.Join(", ", visit.Expected.Select(c => c.Name)),
                     visit.Show(VisitFacts.From), visit.Show(VisitFacts.Lasts),
                     string.Join("; ", VisitPlan.Before(visit, open).Select(b => $"{b.Phase.Full()}: {string.Join(", ", b.Who)}")),
-                    VisitPlan.IsItDone(visit, open, today) is null ? "" : "done?");
+                    VisitPlan.IsItDone(visit, open, today) is null ? "" : "done?",
+                    string.Join(", ", VisitPlan.Lacks(visit).Select(f => f.Name)));
+            var tooLate = VisitPlan.BoxesTooLate(house).ToDictionary(b => b.Unit.Id);
             foreach (var box in AwaitedBox.Of(house, CheckReport.Of(house), today))
-                Common.Row("box", box.Unit.Tag, box.Unit.Show(UnitFacts.ExpectedOn), box.Why.In(house), box.Reorder ? "reorder" : "");
+                Common.Row("box", box.Unit.Tag, box.Unit.Show(UnitFacts.ExpectedOn), box.Why.In(house), box.Reorder ? "reorder" : "",
+                    tooLate.TryGetValue(box.Unit.Id, out var late) ? Iso(late.Needed) : "");
             if (VisitPlan.Order(house) is { } due)
-                Common.Row("order", Iso(due.By), Iso(due.Needed), string.Join(", ", due.Units));
+                Common.Row("order", Iso(due.By), Iso(due.Needed), string.Join(", ", due.Units), due.IsTooLate(today) ? "late" : "");
+            foreach (var ready in VisitPlan.ReadyBy(house, open))
+                Common.Row("ready", Iso(ready.By), ready.Open.Phase.Full(), string.Join(", ", ready.Open.Who), ready.By < today ? "late" : "");
             if (parsed.GetValue(calendar) is { } file)
                 CalendarFile.Write(file, log, today).OrEnd(ExitCode.CannotCreate);
             return look.End(ExitCode.Fine);

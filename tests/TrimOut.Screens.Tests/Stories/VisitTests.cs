@@ -42,6 +42,28 @@ public class VisitTests
         user.Press("P").Sees(said).Sees("to be here on 2026-03-20: W01");
     }
 
+    /// <summary>What comes after the visit that it is hung on is said at the box, at the visit and above both; so is a visit that belongs to no phase.</summary>
+    [Fact]
+    public void WhatCannotComeInTimeAndAVisitOfNoPhaseAreSeen()
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.OrderedOn, "2026-03-01").Say("W01", UnitFacts.ExpectedOn, "2026-03-25");
+        job.Do(QuickPeople.Visit(job.House, "2026-03-20 Hang").Value).Do(j => QuickPeople.Visit(j.House, "2026-03-21 Electrician").Value);
+        using var user = new TerminalUser(new TestDesk(Clock), job.Scribe);
+        user.Press("P").Sees("NOT HERE IN TIME, on 2026-03-20: W01").Sees("TOO LATE: expected on 2026-03-25").Sees("Electrician, no phase");
+        user.Sees("Not here by then: W01").Press("down").Sees("It has no phase").Press("down").Sees("needed on 2026-03-20");
+        user.Press("down").Sees("by 2026-03-20").Press("space").Sees("That is worked out.");
+    }
+
+    [Fact]
+    public void AVisitThatIsStillToComeIsNotTakenAsDone()
+    {
+        var job = new TestJob().Window("W01");
+        job.Do(QuickPeople.Visit(job.House, "2026-03-20 Hang").Value);
+        using var user = new TerminalUser(new TestDesk(Clock), job.Scribe);
+        user.Press("P", "space").Sees("still to come");
+        Assert.Equal(VisitState.Planned, user.House.Visits.Single().State);
+    }
+
     [Fact]
     public void FromAWalkTheKeysOfPeopleAndOfServiceDoWhatTheyDoOnTheJobSheet()
     {

@@ -1,6 +1,7 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Visits;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Boxes;
@@ -22,12 +23,13 @@ public sealed class BoxLate : UnitCheck
     private static readonly Message AskForDay = new("Ask the supplier for the day and write it; write what stands on the new box once it is here.");
     private static readonly Message AfterVisit = new("Its box is expected on {0}; {1} is on {2}.");
     private static readonly Message AfterHandover = new("Its box is expected on {0}; handover is on {1}.");
+    private static readonly Message NoTimeToFit = new("Its box is expected on {0}; to be fitted before handover it must be here on {1}.");
     private static readonly Message ChaseIt = new("Call the supplier; reorder it and note the day, and note when it is expected now.");
     private static readonly Message MoveOne = new("Call the supplier for an earlier day, or move the visit; a part of the house can be hung first.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("box-late", "Box not here in time", Severity.Caution, Phase.Receive,
-        new Source(Source.CommonPractice, "expected on <= first planned visit to hang, or handover where there is none; " +
+        new Source(Source.CommonPractice, "expected on <= first planned visit to hang, or where there is none handover less the days that fitting takes; " +
             "ordered again = not here until something is written of the new box"));
 
     /// <inheritdoc/>
@@ -56,8 +58,9 @@ public sealed class BoxLate : UnitCheck
                 : new Outcome.Found(Since(subject, again, AfterVisit.With(Day(expected), Arg.Name(visit), Day(hung))), MoveOne, here);
         }
         return subject.House.Job.Get(HouseFacts.HandoverOn) is not { } handover ? NotChecked.Of(new JobItself(subject.House), HouseFacts.HandoverOn)
-            : expected <= handover ? new Outcome.Fine()
-            : new Outcome.Found(Since(subject, again, AfterHandover.With(Day(expected), Day(handover))), MoveOne, here);
+            : VisitPlan.Needed(subject.House, Phase.Hang) is not { } needed || expected <= needed ? new Outcome.Fine()
+            : new Outcome.Found(Since(subject, again, expected > handover ? AfterHandover.With(Day(expected), Day(handover))
+                : NoTimeToFit.With(Day(expected), Day(needed))), MoveOne, here);
     }
 
     /// <summary>Whoever lets a box be late did not let the one be late that was ordered again.</summary>

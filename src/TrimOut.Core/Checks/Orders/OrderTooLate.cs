@@ -28,8 +28,8 @@ public sealed class OrderTooLate : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("order-too-late", "Ordered too late to be here in time", Severity.Caution, Phase.Order,
-        new Source(Source.CommonPractice, "last day = first planned visit to hang, else handover, less the days that the order takes; ordered on, paint, visit "
-            + "to measure and marks of measure and order <= last day"));
+        new Source(Source.CommonPractice, "last day = first planned visit to hang, else handover less the days that fitting takes, less "
+            + "the days that the order takes; ordered on, paint, visit to measure and marks of measure and order <= last day"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

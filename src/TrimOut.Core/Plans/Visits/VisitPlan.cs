@@ -44,22 +44,90 @@ public static class VisitPlan
     public static bool IsOrdered(Unit unit) => unit.Item.Get(UnitFacts.OrderedOn) is not null
         || unit.Item.Get(UnitFacts.Serial) is not null || unit.BoxIsHere || AlreadyHere.Hangs(unit);
 
+    /// <summary>What a visit that is planned lacks for what goes by visits: its day, its phase, who comes. Nothing after the acceptance but the day.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <remarks>Without a phase it is before and after nothing: no order, no call-off and no hours go by it.</remarks>
+    public static IEnumerable<Fact> Lacks(Visit visit)
+    {
+        if (visit.State != VisitState.Planned)
+            yield break;
+        if (visit.On is null)
+            yield return VisitFacts.On;
+        if (visit.Phase is null && visit.House.Job.Get(HouseFacts.AcceptedOn) is null)
+            yield return VisitFacts.Phase;
+        if (!visit.Expected.Any())
+            yield return VisitFacts.Expects;
+    }
+
     /// <summary>The day on which what a phase takes must be at the house; null while neither a visit nor a date of the house says one.</summary>
     /// <param name="house">The house.</param>
     /// <param name="phase">The phase.</param>
-    /// <remarks>The day of the first planned visit of that phase; else at the latest that on which drywall starts, or behind it that of the handover.</remarks>
-    public static DateOnly? Needed(House house, Phase phase) =>
-        house.Visits.Where(v => v is { State: VisitState.Planned, On: not null } && v.Phase == phase).Select(v => v.On).Min()
-        ?? house.Job.Get(phase <= Phase.RoughIn ? HouseFacts.DrywallOn : HouseFacts.HandoverOn);
+    /// <remarks>
+    /// The day of the first planned visit of that phase; else at the latest that on which drywall starts, or behind it that of the handover, less the days that
+    /// fitting takes where somebody noted them.
+    /// </remarks>
+    public static DateOnly? Needed(House house, Phase phase) => FirstVisit(house, phase)?.On
+        ?? (phase <= Phase.RoughIn ? house.Job.Get(HouseFacts.DrywallOn)
+            : house.Job.Get(HouseFacts.HandoverOn) is { } handover && phase < Phase.Handover
+                ? Back(handover, house.Job.Get(HouseFacts.FittingDays) ?? 0)
+            : house.Job.Get(HouseFacts.HandoverOn));
+
+    /// <summary>The first planned visit of a phase that has a day; null where there is none.</summary>
+    public static Visit? FirstVisit(House house, Phase phase) =>
+        house.Visits.Where(v => v is { State: VisitState.Planned, On: not null } && v.Phase == phase).MinBy(v => v.On);
+
+    /// <summary>By when each open phase must be done, going back from the handover; a phase of which no day can be said is left out.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="open">What is open in it.</param>
+    /// <remarks>
+    /// The first of these days: the first planned visit of a later phase; of what is in the walls that on which drywall starts; of all up to the order the last
+    /// day to order; of all before hanging the day on which the boxes must be there; the handover (common practice, no published source).
+    /// </remarks>
+    public static IEnumerable<PhaseDue> ReadyBy(House house, ImmutableArray<OpenPhase> open)
+    {
+        var (order, boxes) = (Order(house)?.By, Needed(house, Phase.Hang));
+        foreach (var phase in open)
+        {
+            DateOnly?[] days =
+            [
+                .. house.Visits.Where(v => v.State == VisitState.Planned && v.Phase > phase.Phase).Select(v => v.On),
+                phase.Phase <= Phase.RoughIn ? house.Job.Get(HouseFacts.DrywallOn) : null,
+                phase.Phase <= Phase.Order ? order : null,
+                phase.Phase < Phase.Hang ? boxes : null,
+                house.Job.Get(HouseFacts.HandoverOn),
+            ];
+            if (days.Min() is { } by)
+                yield return new PhaseDue(phase, by);
+        }
+    }
+
+    /// <summary>
+    /// Units whose boxes are not here and come after the day on which they must be: that of the first planned visit to hang, else the handover less the days
+    /// that fitting takes. Where no day is noted for a box, it can't be here before its order and the days that orders take.
+    /// </summary>
+    /// <param name="house">The house.</param>
+    public static IEnumerable<BoxTooLate> BoxesTooLate(House house)
+    {
+        if (Needed(house, Phase.Hang) is not { } needed)
+            return [];
+        return from unit in house.Units
+               where !unit.BoxIsHere && !AlreadyHere.Hangs(unit)
+               let comes = unit.BoxExpectedOn ?? (house.Job.Get(HouseFacts.OrderLead) is { } lead && unit.Item.Get(UnitFacts.OrderedOn) is { } on
+                   && on.DayNumber + lead <= DateOnly.MaxValue.DayNumber ? on.AddDays(lead) : null)
+               where comes > needed
+               select new BoxTooLate(unit, comes.Value, needed);
+    }
+
+    private static DateOnly Back(DateOnly day, int days) => DateOnly.FromDayNumber(Math.Max(0, day.DayNumber - days));
 
     /// <summary>The last day on which what is not ordered yet can be, so that its boxes come in time; null while that can't be said, or all is.</summary>
-    /// <remarks>The day of the first planned visit to hang, else that of the handover, less the days that the order takes.</remarks>
+    /// <remarks>The day of the first planned visit to hang, else that on which the boxes must be there before the handover, less the days that the order takes.</remarks>
     public static OrderDue? Order(House house)
     {
         var job = new JobItself(house);
         var units = house.Units.Where(u => !IsOrdered(u)).Select(u => u.Tag).ToImmutableArray();
         return units.IsEmpty || Needed(house, Phase.Hang) is not { } needed || job.Item.Get(HouseFacts.OrderLead) is not { } lead
-            ? null : new OrderDue(needed.AddDays(-lead), needed, units);
+            ? null : new OrderDue(Back(needed, lead), needed, units);
     }
 }
 
@@ -78,6 +146,17 @@ public enum MayBeDone
 /// <param name="Who">Units and panels, and the house, that are not through it.</param>
 public sealed record OpenPhase(Phase Phase, ImmutableArray<string> Who);
 
+/// <summary>By when a phase must be done.</summary>
+/// <param name="Open">The phase and who is not through it.</param>
+/// <param name="By">The last day.</param>
+public sealed record PhaseDue(OpenPhase Open, DateOnly By);
+
+/// <summary>A box that comes after the day on which it must be there.</summary>
+/// <param name="Unit">The unit.</param>
+/// <param name="Comes">The day on which it is expected; where none is noted, the first on which it can be here.</param>
+/// <param name="Needed">The day on which it must be there.</param>
+public sealed record BoxTooLate(Unit Unit, DateOnly Comes, DateOnly Needed);
+
 /// <summary>By when an order must go out.</summary>
 /// <param name="By">The last day.</param>
 /// <param name="Needed">The day on which the boxes must be there.</param>
@@ -90,4 +169,8 @@ public sealed record OrderDue(DateOnly By, DateOnly Needed, ImmutableArray<strin
     /// <summary>Whether the last day is near or past.</summary>
     /// <param name="today">The day on which it is looked at.</param>
     public bool IsPressing(DateOnly today) => By <= today.AddDays(DaysAhead);
+
+    /// <summary>Whether it can't be here in time any more.</summary>
+    /// <param name="today">The day on which it is looked at.</param>
+    public bool IsTooLate(DateOnly today) => By < today;
 }

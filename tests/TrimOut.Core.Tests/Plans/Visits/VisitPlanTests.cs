@@ -102,4 +102,49 @@ public class VisitPlanTests
 
     [Fact]
     public void InAHouseWithoutAUnitNothingIsDone() => Assert.Null(Asked(With("2026-05-04 Hang", new TestJob()), "2026-05-01"));
+
+    /// <summary>September 1 less 10 days of fitting is August 22, and less 21 days of the maker August 1.</summary>
+    [Fact]
+    public void WhatMustBeReadyWhenIsReckonedBackFromTheHandover()
+    {
+        var job = House(House(House(House(new TestJob().Window("W01"), HouseFacts.HandoverOn, "2026-09-01"), HouseFacts.FittingDays, "10"),
+            HouseFacts.OrderLead, "21"), HouseFacts.DrywallOn, "2026-05-01");
+        Assert.Equal((new DateOnly(2026, 8, 1), new DateOnly(2026, 8, 22)), VisitPlan.Order(job.House) is { } due ? (due.By, due.Needed) : default);
+        var by = VisitPlan.ReadyBy(job.House, VisitPlan.Open(job.House)).ToDictionary(d => d.Open.Phase, d => d.By);
+        Assert.Equal(new DateOnly(2026, 5, 1), by[Phase.RoughIn]);
+        Assert.Equal(new DateOnly(2026, 8, 1), by[Phase.Measure]);
+        Assert.Equal(new DateOnly(2026, 8, 22), by[Phase.Receive]);
+        Assert.Equal(new DateOnly(2026, 9, 1), by[Phase.Limits]);
+        With("2026-08-25 Pair", job);
+        by = VisitPlan.ReadyBy(job.House, VisitPlan.Open(job.House)).ToDictionary(d => d.Open.Phase, d => d.By);
+        Assert.Equal((new DateOnly(2026, 8, 25), new DateOnly(2026, 9, 1)), (by[Phase.Power], by[Phase.Pair]));
+    }
+
+    [Fact]
+    public void WithoutAnyDayNothingIsReckonedBack() =>
+        Assert.Empty(VisitPlan.ReadyBy(new TestJob().Window("W01").House, VisitPlan.Open(new TestJob().Window("W01").House)));
+
+    /// <summary>On the day itself is in time. Ordered on May 1, 21 days on is May 22.</summary>
+    [Theory]
+    [InlineData("2026-05-22", "2026-05-22", false)]
+    [InlineData("2026-05-23", "2026-05-22", true)]
+    [InlineData(null, "2026-05-22", false)]
+    [InlineData(null, "2026-05-21", true)]
+    public void ABoxThatComesAfterTheVisitToHangIsTooLate(string? expected, string visit, bool late)
+    {
+        var job = House(With($"{visit} Hang").Say("W01", UnitFacts.OrderedOn, "2026-05-01"), HouseFacts.OrderLead, "21");
+        if (expected is not null)
+            job.Say("W01", UnitFacts.ExpectedOn, expected);
+        Assert.Equal(late ? ["W01"] : [], VisitPlan.BoxesTooLate(job.House).Select(b => b.Unit.Tag));
+        Assert.Empty(VisitPlan.BoxesTooLate(job.Say("W01", UnitFacts.Arrival, "arrived").House));
+    }
+
+    [Fact]
+    public void AVisitSaysWhatItLacks()
+    {
+        var job = With("Electrician");
+        Assert.Equal([VisitFacts.On, VisitFacts.Phase, VisitFacts.Expects], VisitPlan.Lacks(job.House.Visits.Single()));
+        job.Do(Deliver.Done(job.House.Visits.Single()));
+        Assert.Empty(VisitPlan.Lacks(job.House.Visits.Single()));
+    }
 }
