@@ -39,9 +39,30 @@ public static class ItemsNamed
                 : named[0].Kind == ItemKind.Room ? $"There are {named.Count} rooms {name}. Write @ with the floor behind a slash, such as @{name}/Upper."
                 : $"There are {named.Count} called {name}: rename one of them on the screens first.")
             : SameName.Comparer.Equals(name, "house") || SameName.Comparer.Equals(name, house.Name) ? ImmutableArray.Create(house.Job)
+            : OfItsSort(house, name) is { } of ? of
             : new Refusal($"There is no window {name}, and nothing else of that name. Rooms, panels, hubs, remotes, boxes, contacts, visits and parts "
                 + "of the kit are written by their names, the house itself as house.");
     }
+
+    /// <summary>Why a name behind its sort is none, with those that there are; null where no sort stands before it.</summary>
+    private static Refusal? OfItsSort(House house, string name)
+    {
+        foreach (var kind in Kinds)
+        {
+            foreach (var sort in new[] { Word(kind), KebabCase.Of(kind) })
+            {
+                if (!SameName.Comparer.Equals(name, sort) && !name.StartsWith(sort + " ", StringComparison.OrdinalIgnoreCase))
+                    continue;
+                var names = string.Join(", ", house.ItemsOf(kind).Select(house.NameOf).Take(MostNames));
+                return names.Length == 0 ? new Refusal($"This house has no {Word(kind)} yet.")
+                    : SameName.Comparer.Equals(name, sort) ? new Refusal($"Say which {Word(kind)}: {names}.")
+                    : new Refusal($"There is no {Word(kind)} {name[(sort.Length + 1)..].Trim()}. There are: {names}.");
+            }
+        }
+        return null;
+    }
+
+    private const int MostNames = 8;
 
     private static bool IsCalled(House house, Item item, string name)
     {

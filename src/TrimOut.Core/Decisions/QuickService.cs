@@ -36,6 +36,12 @@ public static class QuickService
             Said(house, new ServiceSaid(kind, day), who, parts[1..]).Then(said => RecordService.Of(house, about, said))));
     }
 
+    /// <summary>What a line calls something: its name, or its sort and its name where the name alone means something else too.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="about">A unit, a panel, a hub or a remote.</param>
+    public static string Called(House house, Item about) => Named(house, house.NameOf(about)) is { Ok: true } named && named.Value.Id == about.Id
+        ? house.NameOf(about) : $"{ItemsNamed.Word(about.Kind)} {house.NameOf(about)}";
+
     private static (string Before, ServiceKind Kind, string After)? KindIn(string head)
     {
         var words = $" {head.Replace("-replaced", " replaced", StringComparison.OrdinalIgnoreCase)
@@ -77,6 +83,14 @@ public static class QuickService
         var controls = house.Panels.Concat<Subject>(house.Hubs).Concat(house.Remotes).Where(s => SameName.Comparer.Equals(s.Name, name)).ToList();
         if (controls is [var one] && house.Windows.All(w => !SameName.Comparer.Equals(w.Tag, name)))
             return one.Item;
+        // A part of the kit is often called as its sort, and is never in service: who has one hub says "hub".
+        if (ItemsNamed.Sort(name) is { } sort and (ItemKind.Panel or ItemKind.Hub or ItemKind.Remote) && house.FindTag(name) is null)
+        {
+            var all = house.ItemsOf(sort).ToList();
+            return all is [var only] ? only
+                : all.Count == 0 ? new Refusal($"This house has no {ItemsNamed.Word(sort)} yet.")
+                : new Refusal($"Say which {ItemsNamed.Word(sort)}: {string.Join(", ", all.Select(house.NameOf))}.");
+        }
         return ItemsNamed.Find(house, name).Then<Item>(items =>
             items.FirstOrDefault(i => i.Kind == ItemKind.Window) is { } window && house.FindWindow(window.Id) is { Units.Length: > 1 } several
                 && SameName.Comparer.Equals(several.Tag, name)

@@ -60,6 +60,10 @@ public static class RecordService
             if (since is null)
                 draft = WithSerialOfNow(draft, house, about, said.NewSerial);
         }
+        // What hangs there now came, whatever was read of the box before it, and of the one that was to come again.
+        if (again.Exists(a => a.Step.Phase == Phase.Receive) && (about.Get(UnitFacts.Arrival) != Arrival.Arrived
+            || about.Latest(UnitFacts.ReorderedOn)?.Stored is not null))
+            draft = draft.Put(about.Id, UnitFacts.Arrival, Arrival.Arrived);
         foreach (var (subject, step) in again)
         {
             draft = draft.PutStored(subject.Id, step.Field, null).PutStored(subject.Id, AskedAgain.Field(step), id);
@@ -103,8 +107,9 @@ public static class RecordService
             {
                 ServiceKind.YearlyVisit => "A yearly visit is of the house: leave out what it is of.",
                 ServiceKind.MotorReplaced => $"{house.NameOf(about)} has no motor: write replaced, part replaced or repaired.",
-                ServiceKind.BatteryChanged => $"{house.NameOf(about)} has no battery by what is noted of it: "
-                    + "write part replaced, or put its power right first.",
+                ServiceKind.BatteryChanged => about.Kind == ItemKind.Unit
+                    ? $"{house.NameOf(about)} has no battery by what is noted of it: write part replaced, or put its power right first."
+                    : $"{house.NameOf(about)} has no battery: write part replaced or repaired.",
                 _ => about.Kind == ItemKind.House ? "Say what it was done to: a unit by its tag, a panel, a hub or a remote by its name."
                     : $"{house.NameOf(about)} can't be in service: write a unit by its tag, a panel, a hub or a remote by its name.",
             });

@@ -372,6 +372,9 @@ public enum ServiceKind
 
     /// <summary>The house was looked through, as once a year.</summary>
     YearlyVisit,
+
+    /// <summary>It failed, and nothing of it was replaced or repaired yet: it waits for the maker.</summary>
+    Failed,
 }
 
 /// <summary>What became of a warranty claim.</summary>

@@ -8,7 +8,7 @@ public static class ServiceFacts
     private static readonly Declare Of = new(ItemKind.Service);
 
     public static readonly Fact<ServiceKind> Kind = Of.Choice<ServiceKind>("kind", "Service",
-        "What is another one now, or that it was repaired or looked at; what is asked again was settled when it was recorded.");
+        "What is another one now, or that it was repaired or looked at, or that it failed and waits; what is asked again was settled when it was recorded.");
     public static readonly Fact<DateOnly> On = Of.Date("on", "Done on", "The day on which it was done.");
     public static readonly Fact<string> By = Of.Text("by", "Done by", "Who did it.");
     public static readonly Fact<string> Cause = Of.Text("cause", "Cause", "What was wrong, or why it was done.", null, Declare.Note);

@@ -21,6 +21,16 @@ public sealed class Service(House house, Item item) : Subject(house, item)
     /// <summary>Whether a claim was made and nobody wrote what became of it.</summary>
     public bool ClaimIsOpen => Claim is not null && Item.Get(ServiceFacts.Outcome) is null;
 
+    /// <summary>Whether it says that something failed, and no record of that day or later says that it was replaced or repaired.</summary>
+    public bool IsOpenFailure => Kind == ServiceKind.Failed && About is { } about
+        && !Of(House, about).Any(s => s.Mends && (s.On is null || On is null || s.On >= On));
+
+    /// <summary>Whether what failed waits for the maker: until it is replaced or repaired, or its claim came to nothing.</summary>
+    public bool WaitsForMaker => IsOpenFailure && Item.Get(ServiceFacts.Outcome) is not (ClaimOutcome.Refused or ClaimOutcome.Withdrawn);
+
+    private bool Mends => Kind is ServiceKind.Replaced or ServiceKind.MotorReplaced or ServiceKind.PartReplaced or ServiceKind.BatteryChanged
+        or ServiceKind.Repaired;
+
     /// <summary>
     /// The serial of what was put in its place; null where nothing was replaced or nobody read it. Of the unit that hangs there now the unit says it, for there
     /// it is put right; of one that was replaced since, what was noted then, or what the next one took off.

@@ -19,7 +19,7 @@ public static class AskedAgain
         "level-with-neighbours", "preset-stored",
     ];
 
-    private static readonly ImmutableArray<string> OfUnit = ["serial-noted", "cords-safe", .. OfMotor];
+    private static readonly ImmutableArray<string> OfUnit = ["box-matched", "looked-over", "serial-noted", "cords-safe", .. OfMotor];
 
     private static readonly ImmutableArray<string> OfPanel = ["panel-hung", "mains-connected", "off-before-joints"];
 
@@ -84,14 +84,27 @@ public static class AskedAgain
         (ItemKind.Unit, ServiceKind.MotorReplaced) => house.FindUnit(about.Id) is { } unit ? [(unit, OfMotor)] : [],
         (ItemKind.Panel, ServiceKind.Replaced) => house.UnitsAt(Lookups.UnitsFedByPanel, about.Id).Select(u => ((Subject)u, OfOutput))
             .Prepend((house.FindPanel(about.Id)!, OfPanel)),
-        (ItemKind.Hub, ServiceKind.Replaced) => house.UnitsAt(Lookups.UnitsByHub, about.Id)
-            .Select(u => ((Subject)u, ImmutableArray.Create("hub-paired", "moved-by-all"))),
+        (ItemKind.Hub, ServiceKind.Replaced) => house.Units.Select(u => ((Subject)u, OfHub(house, about, u))),
         (ItemKind.Remote, ServiceKind.Replaced) => house.FindRemote(about.Id)!.Units.Select(u => ((Subject)u, OfRemote(house, about, u))),
         _ => [],
     };
 
-    private static ImmutableArray<string> OfRemote(House house, Item remote, Unit unit) =>
-        house.Look(Lookups.PresetsByUnit, unit.Id).Any(p => house.Find(p)?.Under == remote.Id)
-            ? ["remotes-paired", "moved-by-all", "preset-stored"]
-            : ["remotes-paired", "moved-by-all"];
+    /// <summary>
+    /// What goes through a hub: a unit that is paired with it, remotes that count at it, and presets that it calls, by a timer of its own or by a key of such a
+    /// remote.
+    /// </summary>
+    private static ImmutableArray<string> OfHub(House house, Item hub, Unit unit)
+    {
+        var (own, remotes) = (unit.Hub?.Id == hub.Id, unit.Remotes.Where(r => r.Item.Get(RemoteFacts.Hub)?.Id == hub.Id).Select(r => r.Id).ToHashSet());
+        var stored = Presets(house, unit).Any(p => remotes.Contains(p.Under) || (own && p.Get(PresetFacts.RunsAt) is not null));
+        return !own && remotes.Count == 0 ? []
+            : [.. own ? ["hub-paired"] : Array.Empty<string>(), .. remotes.Count > 0 ? ["remotes-paired"] : Array.Empty<string>(), "moved-by-all",
+                .. stored ? ["preset-stored"] : Array.Empty<string>()];
+    }
+
+    private static ImmutableArray<string> OfRemote(House house, Item remote, Unit unit) => Presets(house, unit).Any(p => p.Under == remote.Id)
+        ? ["remotes-paired", "moved-by-all", "preset-stored"]
+        : ["remotes-paired", "moved-by-all"];
+
+    private static IEnumerable<Item> Presets(House house, Unit unit) => house.Look(Lookups.PresetsByUnit, unit.Id).Select(p => house.Find(p)).OfType<Item>();
 }

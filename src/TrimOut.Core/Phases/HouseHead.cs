@@ -13,7 +13,7 @@ public enum WaitsFor
     /// <summary>Drywall and paint.</summary>
     Paint,
 
-    /// <summary>The maker: what was ordered is to be acknowledged, or to come.</summary>
+    /// <summary>The maker: what was ordered is to be acknowledged, or to come; what failed is to be replaced.</summary>
     Maker,
 
     /// <summary>A licensed electrician.</summary>
@@ -36,11 +36,14 @@ public sealed record HouseHead(int Finished, int Units, (Subject Subject, Step S
         var next = Progress.Walkers(house).Select(s => (Subject: s, Step: Progress.Next(s, steps)))
             .Where(n => n.Step is not null).Select(n => (n.Subject, Step: n.Step!, For: Of(n.Subject, n.Step!, today))).ToList();
         var ours = next.Where(n => n.For == WaitsFor.Crew).OrderBy(n => n.Step.Phase).ToList();
+        // What failed in service waits for the maker, whatever else is to be done of it.
+        var failed = house.Services.Where(s => s.WaitsForMaker).Select(s => house.FindUnit(s.About!.Id)).OfType<Unit>().Select(u => u.Id).ToHashSet();
+        var waiting = next.Where(n => n.Subject is Unit && !failed.Contains(n.Subject.Id)).Select(n => n.For).Concat(failed.Select(_ => WaitsFor.Maker));
         return new(
             house.Units.Length - next.Count(n => n.Subject is Unit),
             house.Units.Length,
             ours.Count == 0 ? null : (ours[0].Subject, ours[0].Step),
-            [.. next.Where(n => n.Subject is Unit && n.For != WaitsFor.Crew).GroupBy(n => n.For).OrderBy(g => g.Key).Select(g => (g.Key, g.Count()))]);
+            [.. waiting.Where(w => w != WaitsFor.Crew).GroupBy(w => w).OrderBy(g => g.Key).Select(g => (g.Key, g.Count()))]);
     }
 
     /// <summary>Whom a step waits for. Before the day of the paint a unit waits for it, unless work on the finished opening was marked already.</summary>
@@ -48,7 +51,7 @@ public sealed record HouseHead(int Finished, int Units, (Subject Subject, Step S
     {
         (Unit unit, { Phase: Phase.CloseIn or Phase.Measure }) when !IsPainted(unit.House, today) && !WorkedOnFinished(unit) => WaitsFor.Paint,
         (Unit, { Id: "acknowledged" }) => WaitsFor.Maker,
-        (Unit unit, { Id: "box-matched" }) when IsMarked(unit, "sheet-frozen") => WaitsFor.Maker,
+        (Unit unit, { Id: "box-matched" }) when IsMarked(unit, "sheet-frozen") && AskedAgain.Since(unit, step) is null => WaitsFor.Maker,
         (Unit { Run.Panel: var panel }, { Id: "volts-read" }) when panel is null || !IsMarked(panel, "mains-connected") => WaitsFor.Electrician,
         (Panel, { Id: "mains-connected" }) => WaitsFor.Electrician,
         (Unit, { Phase: Phase.Handover }) => WaitsFor.Owner,

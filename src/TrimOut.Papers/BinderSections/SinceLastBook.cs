@@ -18,14 +18,29 @@ internal static class SinceLastBook
     {
         if (data.House.Job.Latest(HouseFacts.BinderGivenOn) is not { Value: DateOnly day } given || data.Log.At(given.Id) is not { Units.IsEmpty: false } then)
             return;
-        var rows = Kinds.SelectMany(kind => Rows(then, data.House, kind)).ToList();
+        var served = data.House.Services.Where(s => then.Find(s.Id) is null).ToList();
+        // Where a record says what was replaced and by which, the serial alone would say it once more, and neither when nor why.
+        var rows = served.Select(s => Served(data, s))
+            .Concat(Kinds.SelectMany(kind => Rows(then, data.House, kind, [.. served.Where(s => s.ReplacesUnit).Select(s => s.About!.Id)]))).ToList();
         if (rows.Count == 0)
             return;
         to.Heading(3, (Phrase)$"Changed since the book of {day.OnPaper()}");
         to.Filled(["What", "Detail", "Then", "Now"], rows);
     }
 
-    private static IEnumerable<Inline[]> Rows(House then, House now, ItemKind kind)
+    /// <summary>What was done in service: to what, what, and beside what was taken off when it was done, why, and what was put in.</summary>
+    private static Inline[] Served(PaperData data, Service service)
+    {
+        List<Inline> now = [service.DayOrNotYet(ServiceFacts.On, data.Date)];
+        if (service.Show(ServiceFacts.Cause).Length > 0)
+            now.Add(service.Entry(ServiceFacts.Cause));
+        if (service is { ReplacesUnit: true, NewSerial: { } serial })
+            now.Add(Ours($"serial {serial}"));
+        return Row(service.About is { } about ? NameOf(data.House, about) : Dash, service.Entry(ServiceFacts.Kind),
+            service.TakenOff is { } taken ? Ours($"serial {taken}") : Dash, Join(", ", now));
+    }
+
+    private static IEnumerable<Inline[]> Rows(House then, House now, ItemKind kind, HashSet<string> replaced)
     {
         var (before, after) = (Of(then, kind), Of(now, kind));
         foreach (var (_, item) in after.Where(i => !before.ContainsKey(i.Key)))
@@ -37,7 +52,8 @@ internal static class SinceLastBook
                 yield return Row(Named(then, item), Dash, Dash, Ours("gone"));
                 continue;
             }
-            foreach (var fact in FactTable.Of(kind).Where(f => !f.IsKeyed && item.Latest(f)?.Stored != still.Latest(f)?.Stored))
+            foreach (var fact in FactTable.Of(kind).Where(f => !f.IsKeyed && item.Latest(f)?.Stored != still.Latest(f)?.Stored
+                && (f != UnitFacts.Serial || !replaced.Contains(id))))
                 yield return Row(Named(now, still), Ours(fact.Label), new AnyItem(then, item).Entry(fact), new AnyItem(now, still).Entry(fact));
         }
     }

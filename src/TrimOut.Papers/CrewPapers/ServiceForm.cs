@@ -55,9 +55,14 @@ internal static class ServiceForm
         "Open items of the book, and claims that are open",
     ];
 
-    private static void Again(MarkdownWriter to, PaperData data) => to.Table(["What", "Step", "Since", "Done"],
-        AskedAgain.Waiting(data.House).Select(w => Row(NameOf(data.House, w.Subject.Item), Ours(w.Step.Label), NameOf(data.House, w.Since.Item), Box)),
-        "Nothing is to be done again.");
+    private static void Again(MarkdownWriter to, PaperData data)
+    {
+        foreach (var failure in DueInService.Failures(data.House))
+            to.Say(Said(failure.Say, data.House));
+        to.Table(["What", "Step", "Since", "Done"],
+            AskedAgain.Waiting(data.House).Select(w => Row(NameOf(data.House, w.Subject.Item), Ours(w.Step.Label), NameOf(data.House, w.Since.Item), Box)),
+            "Nothing is to be done again.");
+    }
 
     private static void Yearly(MarkdownWriter to, PaperData data) => to.Table(["Once a year", "Seen"], OnceAYear.Select(what => Row(Ours(what), Box)));
 

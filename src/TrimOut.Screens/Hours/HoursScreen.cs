@@ -70,7 +70,8 @@ internal sealed record HoursScreen(int Selected, ImmutableArray<PhaseHours> Phas
     private static string Figure(decimal? hours) => hours?.ToString("0.00", CultureInfo.InvariantCulture) ?? Unknown;
 
     private string Likely(PhaseHours phase) => HourEstimate.Of([phase], Elsewhere) is [var likely]
-        ? $"{Shown(likely.Hours)}{(likely.Rate.Houses > 1 ? $" ({Shown(likely.Least)} to {Shown(likely.Most)})" : "")}" : Unknown;
+        ? likely.Rate.IsAtLeast ? $"{Shown(likely.Hours)} or more"
+        : $"{Shown(likely.Hours)}{(likely.Rate.Houses > 1 ? $" ({Shown(likely.Least)} to {Shown(likely.Most)})" : "")}" : Unknown;
 
     private string SomeVisits() => Phases[Selected] is not { OfVisits: not null, VisitsWithout: > 0 and var without } ? ""
         : $"{NumberText.Counted(without, "visit")} of this phase {(without == 1 ? "has" : "have")} no hours: it took at least so many. ";
@@ -81,8 +82,8 @@ internal sealed record HoursScreen(int Selected, ImmutableArray<PhaseHours> Phas
         : $"By {NumberText.Counted(rate.Houses, "other house")}{(rate.Houses == 1 ? " alone" : "")}: {Shown(rate.Median)} h a unit"
             + $"{(rate.Houses > 1 ? $", {Shown(rate.Least)} to {Shown(rate.Most)}" : "")}{ByMarks(rate)}.";
 
-    private static string ByMarks(HourRate rate) => rate.ByMarks == 0 ? ""
-        : string.Create(CultureInfo.InvariantCulture, $"; {rate.ByMarks} of them by marks, at least");
+    private static string ByMarks(HourRate rate) => rate.ByMarks == 0 ? "" : rate.IsAtLeast ? ", all by marks: it is at least so many"
+        : $"; {NumberText.Counted(rate.ByMarks, "house")} by marks alone left out";
 
     private static string Shown(decimal? hours) => hours is { } known ? NumberText.Plain(Math.Round(known, known < 10 ? 2 : 1)) : Unknown;
 }

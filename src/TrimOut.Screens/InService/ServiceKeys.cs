@@ -42,7 +42,7 @@ internal static class ServiceKeys
         : "Nothing is recorded yet. n records what was done.";
 
     private static Entry New(ServiceScreen s, ScreenContext context) => new("New service",
-        s.AboutId is { } id && context.House.Find(id) is { } about ? $"{context.House.NameOf(about)} " : "",
+        s.AboutId is { } id && context.House.Find(id) is { } about ? $"{QuickService.Called(context.House, about)} " : "",
         $"what it was done to, what was done ({ServiceFacts.Kind.Hint}), day, @who, serial, claim, cause; such as {Example}",
         (text, now) => QuickService.Read(now.House, text, now.Today).Then<Transition>(draft => new Transition(s, new Ask.Save(draft, Newest))))
     {

@@ -26,7 +26,7 @@ internal static class ServiceRows
     [
         .. DueInService.Of(context.House, context.Today).OrderByDescending(d => d.Pressing).Select(d => (d.Pressing, Said: d.Say.In(context.House)))
             .Select(d => new ServiceRow($"due: {d.Said}", $" {d.Said}", d.Pressing, null)),
-        .. context.House.Services.Select(s => new ServiceRow(s.Id, Text(s), s.ClaimIsOpen, s)),
+        .. context.House.Services.Select(s => new ServiceRow(s.Id, Text(s), s.ClaimIsOpen || s.IsOpenFailure, s)),
     ];
 
     /// <summary>How much is due and was done.</summary>
@@ -39,7 +39,7 @@ internal static class ServiceRows
     }
 
     private static string Text(Service service) =>
-        $" {Day(service)}  {About(service)}{service.Show(ServiceFacts.Kind)}{(service.ClaimIsOpen ? ", claim open" : "")}";
+        $" {Day(service)}  {About(service)}{service.Show(ServiceFacts.Kind)}{(service.ClaimIsOpen ? ", claim open" : "")}{(service.WaitsForMaker ? ", waits for the maker" : "")}";
 
     private static string Day(Service service) => service.Show(ServiceFacts.On) is { Length: > 0 } on ? on : "no day yet";
 

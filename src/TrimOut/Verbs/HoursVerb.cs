@@ -25,8 +25,8 @@ internal static class HoursVerb
             "List what each phase took in houses, in hours of all people together, a line each with tabs between: house, its name, phase, hours that count, "
                 + "what they are from (typed, visits, some-visits or marks: at least), typed, of visits, by marks, units that are through, units, "
                 + "hours a unit; unit, house, tag, phase, hours by marks. Then what a unit took over all houses that are through a phase: rate, phase, median, "
-                + "least, most, of how many houses, how many of them by marks alone. With --for what a house is likely to take: estimate, phase, "
-                + "units, hours, least, most, of how many houses.") { paths, next, units, Common.GoOn };
+                + "least, most, of how many houses, how many say no more than their marks, at-least where no house says more and these count. With --for what a house "
+                + "is likely to take: estimate, phase, units, hours, least, most, of how many houses, at-least.") { paths, next, units, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
@@ -56,13 +56,13 @@ internal static class HoursVerb
             foreach (var rate in rates)
             {
                 Common.Row("rate", KebabCase.Of(rate.Phase), Shown(rate.Median), Shown(rate.Least), Shown(rate.Most), NumberText.Plain(rate.Houses),
-                    NumberText.Plain(rate.ByMarks));
+                    NumberText.Plain(rate.ByMarks), AtLeast(rate));
             }
             Remark(hours.Count, rates.Length);
             foreach (var likely in target is null ? [] : HourEstimate.Of(PhaseHours.Of(target), rates))
             {
                 Common.Row("estimate", KebabCase.Of(likely.Rate.Phase), NumberText.Plain(likely.Units), Shown(likely.Hours), Shown(likely.Least),
-                    Shown(likely.Most), NumberText.Plain(likely.Rate.Houses));
+                    Shown(likely.Most), NumberText.Plain(likely.Rate.Houses), AtLeast(likely.Rate));
             }
             return look.End(ExitCode.Fine);
         });
@@ -78,6 +78,8 @@ internal static class HoursVerb
                 Common.Row("unit", log.House.Name, unit.Tag, KebabCase.Of(phase), Shown(time));
         }
     }
+
+    private static string AtLeast(HourRate rate) => rate.IsAtLeast ? "at-least" : "";
 
     private static void Remark(int houses, int rates)
     {

@@ -17,6 +17,9 @@ public class QuickServiceTests
     [InlineData("W01 W01 replaced", "W01 replaced 2027-03-02")]
     [InlineData("W01 w01 motor-replaced yesterday", "W01 motor replaced 2027-03-01")]
     [InlineData("P1 panel P1 part replaced", "P1 part replaced 2027-03-02")]
+    [InlineData("hub replaced", "Attic replaced 2027-03-02")]
+    [InlineData("Panel repaired", "P1 repaired 2027-03-02")]
+    [InlineData("W01 failed, claim C-17, motor dead", "W01 failed 2027-03-02")]
     public void ALineSaysWhatItWasDoneToWhatWasDoneAndWhen(string line, string name)
     {
         var job = ServedHouse.Of();
@@ -45,6 +48,9 @@ public class QuickServiceTests
     [InlineData("W01 replaced, serial A-W01", "A-W01 is the serial of the unit that was taken off.")]
     [InlineData("Attic replaced, serial X-1", "Only a unit that was replaced has another serial")]
     [InlineData("W01 replaced, refused", "Write the number of the claim before what became of it")]
+    [InlineData("hub Attick replaced", "There is no hub Attick. There are: Attic.")]
+    [InlineData("remote replaced", "Say which remote: Hall, Bed.")]
+    [InlineData("Attic battery changed", "Attic has no battery: write part replaced or repaired.")]
     [InlineData("@Kitchen replaced", "Kitchen can't be in service")]
     [InlineData("W01 replaced, serial B-1, serial B-2", "B-1 and B-2 both stand for \"Serial\": type one of them.")]
     [InlineData("W01 replaced, claim C-1, claim C-2", "C-1 and C-2 both stand for ")]
@@ -55,6 +61,15 @@ public class QuickServiceTests
         var read = QuickService.Read(ServedHouse.Of().House, line, Today);
         Assert.False(read.Ok);
         Assert.StartsWith(reason, read.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ALineBeginsWithASortWhereTheNameAloneMeansTwoThings()
+    {
+        var job = ServedHouse.Of().Add(ItemKind.Hub, "P1");
+        var hub = job.House.Hubs.Single(h => h.Name == "P1").Item;
+        Assert.Equal(("hub P1", "Attic"), (QuickService.Called(job.House, hub), QuickService.Called(job.House, job.House.Hubs.First(h => h.Name == "Attic").Item)));
+        Assert.Equal(hub.Id, Assert.Single(job.Do(QuickService.Read(job.House, "hub P1 replaced", Today)).House.Services).About!.Id);
     }
 
     [Fact]

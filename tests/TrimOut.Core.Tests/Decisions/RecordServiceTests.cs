@@ -4,6 +4,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.InService;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Decisions;
@@ -15,7 +16,7 @@ public class RecordServiceTests
     public void AUnitThatIsReplacedIsHungSplicedPairedAndSetAgainAndNothingElseIs()
     {
         var job = ServedHouse.Of().Serve("W01 replaced 2027-03-02 @Ash Example, serial B-7, claim C-17, motor grinds");
-        Assert.Equal(["clicked-in", "cords-safe", "moves-free", "spliced", "volts-read", "hub-paired", "remotes-paired", "moved-by-all", "open-limit",
+        Assert.Equal(["box-matched", "looked-over", "clicked-in", "cords-safe", "moves-free", "spliced", "volts-read", "hub-paired", "remotes-paired", "moved-by-all", "open-limit",
             "close-limit", "level-with-neighbours", "preset-stored"], job.Open("W01"));
         Assert.Empty(job.Open("W02"));
         Assert.Empty(job.Open("P1"));
@@ -75,6 +76,58 @@ public class RecordServiceTests
         Assert.All(new[] { "W01", "W02" }, tag => Assert.Equal(["hub-paired", "moved-by-all"], job.Open(tag)));
         Assert.Equal("Attic", job.Unit("W02").Show(UnitFacts.Hub));
     }
+
+    /// <summary>What a remote that counts at the hub does goes through it, and so does what a timer calls.</summary>
+    [Fact]
+    public void AHubThatIsReplacedLosesRemotesAndPresetsThatItHeld()
+    {
+        var job = ServedHouse.Of().SayOf("Hall", RemoteFacts.Hub, "Attic").Serve("Attic replaced");
+        Assert.Equal(["hub-paired", "remotes-paired", "moved-by-all", "preset-stored"], job.Open("W01"));
+        Assert.Equal(["hub-paired", "remotes-paired", "moved-by-all"], job.Open("W02"));
+        Assert.Equal(["hub-paired", "moved-by-all", "preset-stored"], ServedHouse.Of().SayOf("Evening", PresetFacts.RunsAt, "19:00").Serve("Attic replaced").Open("W01"));
+        Assert.Equal(["remotes-paired", "moved-by-all"], ServedHouse.Of().Add(ItemKind.Hub, "Loft").SayOf("Hall", RemoteFacts.Hub, "Loft").Serve("Loft replaced")
+            .Open("W02"));
+    }
+
+    /// <summary>What hangs there came in some box, also where what was read of the box before it is to be read again.</summary>
+    [Fact]
+    public void AUnitThatWasReplacedIsHereAndItsDeliveryIsLookedAtAgain()
+    {
+        var job = ServedHouse.Of().Say("W01", UnitFacts.BoxLabel, "W01").Say("W01", UnitFacts.Damage, "none").Say("W01", UnitFacts.ExpectedOn, "2026-05-01")
+            .Serve("W01 replaced");
+        Assert.Equal(("", "", true), (job.Unit("W01").Show(UnitFacts.BoxLabel), job.Unit("W01").Show(UnitFacts.Damage), job.Unit("W01").BoxIsHere));
+        Assert.DoesNotContain(HouseHead.Of(job.House, StepList.Shipped, new DateOnly(2027, 3, 3)).Waiting, w => w.For == WaitsFor.Maker);
+    }
+
+    [Theory]
+    [InlineData("W01 repaired 2027-03-01", true)]
+    [InlineData("W01 repaired 2027-03-02", false)]
+    [InlineData("W01 replaced 2027-03-05, serial B-7", false)]
+    [InlineData("W02 replaced 2027-03-05", true)]
+    [InlineData("yearly visit 2027-03-05", true)]
+    public void WhatFailedWaitsForTheMakerUntilItIsReplacedOrRepaired(string line, bool waits)
+    {
+        var job = ServedHouse.Of().Serve("W01 failed 2027-03-02 @Ash Example, claim C-17, motor dead");
+        Assert.Empty(AskedAgain.Waiting(job.House));
+        Assert.Contains("W01 failed 2027-03-02: waits for the maker, claim C-17.", Due(job));
+        Assert.Contains((WaitsFor.Maker, 1), Head(job));
+        job.Do(QuickService.Read(job.House, line, new DateOnly(2027, 3, 5)));
+        Assert.Equal(waits, Due(job).Exists(d => d.Contains("W01 failed", StringComparison.Ordinal)));
+        Assert.Equal(waits, Head(job).Contains((WaitsFor.Maker, 1)));
+    }
+
+    [Fact]
+    public void AClaimThatWasRefusedEndsTheWaitingAndNotTheFailure()
+    {
+        var job = ServedHouse.Of().Serve("W01 failed 2027-03-02, claim C-17, refused");
+        Assert.Contains("W01 failed 2027-03-02: not repaired, and claim C-17 came to refused.", Due(job));
+        Assert.DoesNotContain(Head(job), w => w.For == WaitsFor.Maker);
+        Assert.False(QuickService.Read(job.House, "failed", new DateOnly(2027, 3, 2)).Ok);
+    }
+
+    private static List<string> Due(TestJob job) => [.. DueInService.Of(job.House, new DateOnly(2027, 3, 5)).Select(d => d.Say.In(job.House))];
+
+    private static IEnumerable<(WaitsFor For, int Units)> Head(TestJob job) => HouseHead.Of(job.House, StepList.Shipped, new DateOnly(2027, 3, 5)).Waiting;
 
     [Fact]
     public void ARemoteThatIsReplacedIsPairedWithWhatItMovesAndStoresItsPresetsAgain()

@@ -9,12 +9,16 @@ namespace TrimOut.Core.Plans.Hours;
 /// <param name="Least">That of the fastest house.</param>
 /// <param name="Most">That of the slowest one.</param>
 /// <param name="Houses">Of how many houses; never 0.</param>
-/// <param name="ByMarks">How many of them say no more than their marks: there it was at least that.</param>
+/// <param name="ByMarks">How many houses say no more than their marks: left out where others say their hours, else all of them.</param>
 public sealed record HourRate(Phase Phase, decimal Median, decimal Least, decimal Most, int Houses, int ByMarks)
 {
+    /// <summary>Whether it is from marks alone: then a unit took at least so much in each of the houses, and the slowest one is not known.</summary>
+    public bool IsAtLeast { get; private init; }
+
     /// <summary>
     /// The rates of houses that are through a phase and have hours for it, phase by phase; a phase of which no house says any is left out. Hours of some visits
-    /// alone say nothing of a whole phase: a house counts by the others.
+    /// alone say nothing of a whole phase: a house counts by the others. What marks show is no more than the least: it is never mixed with hours that somebody
+    /// typed, and counts only where no house has any of those.
     /// </summary>
     /// <param name="houses">The hours of each house; a house counts once, whatever its size.</param>
     public static ImmutableArray<HourRate> Of(IEnumerable<ImmutableArray<PhaseHours>> houses) =>
@@ -22,9 +26,12 @@ public sealed record HourRate(Phase Phase, decimal Median, decimal Least, decima
         .. houses.SelectMany(h => h).Where(p => p is { IsOver: true, IsOfSomeVisits: false, PerUnit: not null })
             .GroupBy(p => p.Phase).OrderBy(g => g.Key).Select(g =>
         {
-            var rates = g.Select(p => p.PerUnit!.Value).Order().ToList();
-            return new HourRate(g.Key, (rates[(rates.Count - 1) / 2] + rates[rates.Count / 2]) / 2, rates[0], rates[^1], rates.Count,
-                g.Count(p => p.From == HoursFrom.Marks));
+            var typed = g.Where(p => !p.IsAtLeast).ToList();
+            var rates = (typed.Count > 0 ? typed : [.. g]).Select(p => p.PerUnit!.Value).Order().ToList();
+            return new HourRate(g.Key, (rates[(rates.Count - 1) / 2] + rates[rates.Count / 2]) / 2, rates[0], rates[^1], rates.Count, g.Count() - typed.Count)
+            {
+                IsAtLeast = typed.Count == 0,
+            };
         }),
     ];
 }

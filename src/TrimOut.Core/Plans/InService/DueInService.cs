@@ -28,13 +28,16 @@ public sealed record DueInService(Sentence Say, bool Pressing)
         new("When the crew's warranty ends can't be read from \"{0}\": write how long in years or months, such as 2 years.");
     private static readonly Message VisitDue = new("The yearly visit is due on {0}.");
     private static readonly Message VisitLate = new("The yearly visit was due on {0}.");
+    private static readonly Message WaitsForMaker = new("{0}: waits for the maker.");
+    private static readonly Message WaitsForClaim = new("{0}: waits for the maker, claim {1}.");
+    private static readonly Message NotMended = new("{0}: not repaired, and claim {1} came to {2}.");
     private static readonly Message Waits = new("{0}, to be done again: {1}.");
 
-    /// <summary>All of a house: what waits first, then the visit, then the warranties, the next to end first.</summary>
+    /// <summary>All of a house: what failed and what waits first, then the visit, then the warranties, the next to end first.</summary>
     /// <param name="house">The house.</param>
     /// <param name="today">The day on which it is looked at.</param>
     public static IEnumerable<DueInService> Of(House house, DateOnly today) =>
-        [.. Waiting(house), .. Visit(house, today), .. Warranties(house, today)];
+        [.. Failures(house), .. Waiting(house), .. Visit(house, today), .. Warranties(house, today)];
 
     /// <summary>The last day of the crew's warranty; null where it is not known.</summary>
     public static DateOnly? CrewUntil(House house) => house.Job.Get(HouseFacts.WarrantyTerm) is { } term ? Until(house, term) : null;
@@ -60,6 +63,12 @@ public sealed record DueInService(Sentence Say, bool Pressing)
     private static DateOnly? Until(House house, string term) => From(house) is { } from ? WarrantyTerm.LastDay(from, term) : null;
 
     private static DateOnly? From(House house) => house.Job.Get(HouseFacts.WarrantyFrom) ?? house.Job.Get(HouseFacts.AcceptedOn);
+
+    /// <summary>What failed and was neither replaced nor repaired since, the first to fail first.</summary>
+    public static IEnumerable<DueInService> Failures(House house) => house.Services.Where(s => s.IsOpenFailure).OrderBy(s => s.On ?? DateOnly.MaxValue)
+        .Select(s => new DueInService(s.Claim is not { } claim ? WaitsForMaker.With(Arg.Name(s))
+            : s.WaitsForMaker ? WaitsForClaim.With(Arg.Name(s), Arg.Typed(claim))
+            : NotMended.With(Arg.Name(s), Arg.Typed(claim), Arg.Value(ServiceFacts.Outcome, s.Item.Get(ServiceFacts.Outcome)!.Value)), Pressing: true));
 
     private static IEnumerable<DueInService> Waiting(House house) => AskedAgain.Waiting(house).GroupBy(w => w.Since.Id)
         .Select(w => new DueInService(Waits.With(Arg.Name(w.First().Since), Arg.All(w.Select(s => s.Step).Distinct().Select(Arg.Label))), Pressing: true));

@@ -37,6 +37,15 @@ public class BoxLateTests
         job.SayOf("Test house", HouseFacts.HandoverOn, "2026-10-02").Fine(Check, "W01");
     }
 
+    /// <summary>October 12 less ten days is October 2.</summary>
+    [Fact]
+    public void BeforeTheHandoverThereIsToBeTimeToFitIt()
+    {
+        var job = Jobs.Walked().Say("W01", UnitFacts.ExpectedOn, "2026-10-02").SayOf("Test house", HouseFacts.HandoverOn, "2026-10-12")
+            .SayOf("Test house", HouseFacts.FittingDays, "10").Fine(Check, "W01").SayOf("Test house", HouseFacts.FittingDays, "11");
+        Assert.Equal("Its box is expected on 2026-10-02; to be fitted before handover it must be here on 2026-10-01.", job.Fault(Check, "W01").Message);
+    }
+
     [Fact]
     public void WithNoDayToCompareItIsNotAPass() => Jobs.Walked().Say("W01", UnitFacts.ExpectedOn, "2026-10-02").Lacks(Check, "W01", "handover of the house");
 

@@ -68,10 +68,17 @@ public class PhaseHoursTests
     public void AHouseThatIsNotThroughOrHasNoHoursIsNoMeasure() =>
         Assert.Empty(HourRate.Of([House(typed: 20, through: 9, units: 10), House(typed: null, through: 10, units: 10), House(20, 0, 0)]));
 
+    /// <summary>2 hours a unit were typed in one house; in another one marks show 1.2 at the least, which makes no 1.6 of the two.</summary>
     [Fact]
-    public void WhatOnlyMarksSayIsCounted() =>
-        Assert.Equal((2, 1), HourRate.Of([House(typed: 20, through: 10, units: 10), House(typed: null, through: 10, units: 10, marked: 12)]) is [var rate]
-            ? (rate.Houses, rate.ByMarks) : default);
+    public void WhatOnlyMarksSayIsCountedAndNotMixedWithWhatWasTyped() =>
+        Assert.Equal((2m, 2m, 1, 1, false), HourRate.Of([House(typed: 20, through: 10, units: 10), Marked(12)]) is [var rate]
+            ? (rate.Median, rate.Least, rate.Houses, rate.ByMarks, rate.IsAtLeast) : default);
+
+    [Fact]
+    public void WhereMarksAreAllThatThereIsItIsAtLeastSoMuch() =>
+        Assert.Equal((1.5m, 2, 2, true), HourRate.Of([Marked(12), Marked(18)]) is [var rate] ? (rate.Median, rate.Houses, rate.ByMarks, rate.IsAtLeast) : default);
+
+    private static ImmutableArray<PhaseHours> Marked(decimal hours) => House(typed: null, through: 10, units: 10, marked: hours);
 
     // 1 to 3 hours a unit, 2 in the middle: for 14 units 14 to 42 hours, 28 in the middle.
     [Fact]
