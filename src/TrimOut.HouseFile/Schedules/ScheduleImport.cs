@@ -48,7 +48,7 @@ public static partial class ScheduleImport
     /// <summary>Whether a change is an import, by what it is called in the history: an item may be called Import too.</summary>
     internal static bool IsOne(Change change) => Called().IsMatch(change.What);
 
-    [GeneratedRegex(@"^Import .+: [0-9]+ windows?(, [0-9]+ values? of others)?$", RegexOptions.Singleline)]
+    [GeneratedRegex(@"^Import .+: [0-9]+ windows?(, [0-9]+ values? of others)?(, [0-9]+ gone)?$", RegexOptions.Singleline)]
     private static partial Regex Called();
 
     /// <summary>What importing would do.</summary>

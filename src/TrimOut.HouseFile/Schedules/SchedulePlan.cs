@@ -1,5 +1,9 @@
 using System.Collections.Immutable;
+using TrimOut.Core;
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
 using TrimOut.Core.History;
+using TrimOut.Core.Houses;
 
 namespace TrimOut.HouseFile.Schedules;
 
@@ -26,11 +30,40 @@ public sealed record SchedulePlan(
     /// <summary>What a revised schedule says otherwise than the house, and what comes of it.</summary>
     public ImmutableArray<RevisedValue> Revised { get; init; } = [];
 
-    /// <summary>Tags of windows of the house that a revised schedule does not have; nothing is done to them.</summary>
+    /// <summary>Tags of windows of the house, those that are left out not among them, that a revised schedule does not have; nothing is done to them unless somebody says what.</summary>
     public ImmutableArray<string> Missing { get; init; } = [];
 
+    /// <summary>The plan without the rows of some windows, and with what becomes of those that the schedule no longer has.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="left">Tags of windows of which nothing is taken.</param>
+    /// <param name="gone">What becomes of each window that is missing.</param>
+    /// <param name="on">The day of the schedule.</param>
+    /// <returns>That, or which tag is nowhere in it.</returns>
+    public Result<SchedulePlan> Choosing(House house, IReadOnlyCollection<string> left, GoneAs gone, DateOnly on)
+    {
+        bool Leaves(string tag) => left.Contains(tag, SameName.Comparer);
+        if (left.FirstOrDefault(t => !Windows.Any(w => SameName.Comparer.Equals(w.Tag, t)) && !Revised.Any(r => SameName.Comparer.Equals(r.Tag, t))) is { } nowhere)
+            return new Refusal($"The schedule brings nothing of {nowhere}: there is nothing to leave.");
+        ImmutableArray<PlannedWindow> windows = [.. Windows.Where(w => !Leaves(w.Tag))];
+        ImmutableArray<RevisedValue> values = [.. Revised.Select(r => r.KeptBecause is null && Leaves(r.Tag) ? r with { KeptBecause = "left, as you chose" } : r)];
+        return TakeRows.Of(Draft, [.. Windows.Where(w => Leaves(w.Tag)).SelectMany(w => w.Edits), .. Revised.Where(r => Leaves(r.Tag)).SelectMany(r => r.Edits)],
+            windows.Length, values.Count(v => v.KeptBecause is null), Missing.Select(t => house.FindTag(t)).OfType<Window>().Select(w => (w, gone)), on)
+            .Then<SchedulePlan>(draft => this with
+            {
+                Draft = draft,
+                Windows = windows,
+                Revised = values,
+                NewRooms = [.. draft.Edits.OfType<Edit.Put>().Where(p => p.Field == RoomFacts.Name.Name && draft.Edits.OfType<Edit.Add>()
+                    .Any(a => a.Kind == ItemKind.Room && a.Item == p.Item)).Select(p => p.Value!)],
+                Gone = gone,
+            });
+    }
+
+    /// <summary>What becomes of the windows that are missing.</summary>
+    public GoneAs Gone { get; private init; }
+
     /// <summary>Whether it changes anything.</summary>
-    public bool Changes => !Windows.IsEmpty || Revised.Any(r => r.KeptBecause is null);
+    public bool Changes => !Windows.IsEmpty || Revised.Any(r => r.KeptBecause is null) || (Gone != GoneAs.Left && !Missing.IsEmpty);
 }
 
 /// <summary>A value that a revised schedule gives otherwise than the house has it.</summary>
@@ -40,7 +73,11 @@ public sealed record SchedulePlan(
 /// <param name="Here">What the house has; empty where it has none.</param>
 /// <param name="There">What the schedule says.</param>
 /// <param name="KeptBecause">Why the house keeps its own; null where the schedule's is taken.</param>
-public sealed record RevisedValue(int Line, string Tag, string Label, string Here, string There, string? KeptBecause);
+public sealed record RevisedValue(int Line, string Tag, string Label, string Here, string There, string? KeptBecause)
+{
+    /// <summary>What taking it does to the house; nothing where the house keeps its own.</summary>
+    public ImmutableArray<Edit> Edits { get; init; } = [];
+}
 
 /// <summary>One window of an import.</summary>
 /// <param name="Line">The line of the file.</param>
@@ -50,6 +87,9 @@ public sealed record RevisedValue(int Line, string Tag, string Label, string Her
 /// <param name="Height">Its rough height as shown; empty when not known.</param>
 public sealed record PlannedWindow(int Line, string Tag, string? Room, string Width, string Height)
 {
+    /// <summary>What adding it does to the house, but for its room.</summary>
+    public ImmutableArray<Edit> Edits { get; init; } = [];
+
     /// <summary>What is said of its unit, as shown: kind, lead side, power; empty where nothing is.</summary>
     public string Unit { get; init; } = "";
 }

@@ -79,13 +79,11 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     public SchedulePlan Finish(string what)
     {
         var taken = _revised.Count(r => r.KeptBecause is null);
-        var counted = string.Create(CultureInfo.InvariantCulture, $"{_windows.Count} window{(_windows.Count == 1 ? "" : "s")}");
-        var revised = taken == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", {taken} value{(taken == 1 ? "" : "s")} of others");
-        return new SchedulePlan(_draft with { What = $"{what}: {counted}{revised}" }, _windows.ToImmutable(), [.. _newRoomNames], _problems.ToImmutable(),
+        return new SchedulePlan(_draft with { What = $"{what}: {TakeRows.Counted(_windows.Count, taken)}" }, _windows.ToImmutable(), [.. _newRoomNames], _problems.ToImmutable(),
             _understood.ToImmutable(), [.. map.Used], [.. map.Unused])
         {
             Revised = _revised.ToImmutable(),
-            Missing = options.Revised ? [.. _house.Windows.Select(w => w.Tag).Where(t => !_lineOfTag.ContainsKey(t))] : [],
+            Missing = options.Revised ? [.. _house.Windows.Where(w => !w.LeftOut).Select(w => w.Tag).Where(t => !_lineOfTag.ContainsKey(t))] : [],
         };
     }
 
@@ -116,6 +114,7 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         _lineOfTag[tag] = row.Line;
         var (room, roomName) = Room(row);
         var size = Size(row, tag, quiet);
+        var from = _draft.Edits.Length;
         _draft = _draft.WithWindow(tag, room, out var window, out var unit);
         Put(window, WindowFacts.RoughWidth, size.Width);
         Put(window, WindowFacts.RoughHeight, size.Height);
@@ -129,6 +128,7 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         LeaveOut(row, window, quiet);
         _windows.Add(new PlannedWindow(row.Line, tag, roomName, Shown(WindowFacts.RoughWidth, size.Width), Shown(WindowFacts.RoughHeight, size.Height))
         {
+            Edits = _draft.Edits[from..],
             Unit = string.Join(", ", ofUnit.Where(u => u.Stored is not null)
                 .Select(u => $"{u.Fact.Label.ToLowerInvariant()} {u.Fact.ShowStored(u.Stored!, _house)}")),
         });
@@ -157,10 +157,10 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         if (stored is null || stored == head?.Stored)
             return;
         var kept = KeptBecause(of, fact, head);
-        _revised.Add(new RevisedValue(row.Line, of.Name, fact.Label, head?.Stored is { } here ? fact.ShowStored(here, _house) : "",
-            fact.ShowStored(stored, _house), kept));
         if (kept is null)
             _draft = _draft.PutStored(of.Item.Id, fact.Name, stored);
+        _revised.Add(new RevisedValue(row.Line, of.Name, fact.Label, head?.Stored is { } here ? fact.ShowStored(here, _house) : "",
+            fact.ShowStored(stored, _house), kept) { Edits = kept is null ? [_draft.Edits[^1]] : [] });
     }
 
     private void ReviseRoom(Window window, SheetRow row)
@@ -170,9 +170,12 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
             return;
         var kept = KeptBecause(window, WindowFacts.Room, window.Item.Latest(WindowFacts.Room));
         var room = kept is null ? Room(row) : (Id: null, Name: named);
-        _revised.Add(new RevisedValue(row.Line, window.Tag, WindowFacts.Room.Label, window.Room?.FullName ?? "", room.Name ?? named, kept));
         if (room.Id is { } id)
             _draft = _draft.PutStored(window.Item.Id, WindowFacts.Room.Name, id);
+        _revised.Add(new RevisedValue(row.Line, window.Tag, WindowFacts.Room.Label, window.Room?.FullName ?? "", room.Name ?? named, kept)
+        {
+            Edits = room.Id is null ? [] : [_draft.Edits[^1]],
+        });
     }
 
     /// <summary>Why what the house has stays: somebody typed it here, or the opening was measured, or the maker has it; no office knows it better.</summary>

@@ -32,7 +32,11 @@ public sealed record ScheduleRead(
 /// <summary>A line about a schedule.</summary>
 /// <param name="Head">What it is about: a tag, or a line of the file.</param>
 /// <param name="Text">What is said.</param>
-public sealed record ScheduleLine(string Head, string Text);
+public sealed record ScheduleLine(string Head, string Text)
+{
+    /// <summary>What taking it does to the house; nothing where it can't be taken alone.</summary>
+    public ImmutableArray<Edit> Edits { get; init; } = [];
+}
 
 /// <summary>A detail that a schedule can hold.</summary>
 /// <param name="Field">Its name.</param>

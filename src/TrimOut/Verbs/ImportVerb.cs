@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text;
 using TrimOut.Core.Checks;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Units;
 using TrimOut.Desks;
@@ -50,10 +51,21 @@ internal static class ImportVerb
             Description = "The schedule is a revised one: windows that the house has are compared. What an import brought is renewed, what somebody typed or "
                 + "measured here stays, and both are listed, with the windows that the schedule no longer has.",
         };
+        var leave = new Option<string[]>("--leave")
+        {
+            Description = "A window of which nothing is taken: its row neither adds nor renews it. As often as needed.",
+            HelpName = "tag",
+        };
+        var gone = new Option<string?>("--gone")
+        {
+            Description = "What becomes of windows that a revised schedule no longer has: note writes into their notes from which day on they are gone, "
+                + "leave-out leaves them out with that reason. Left out, they stay as they are.",
+        };
+        gone.AcceptOnlyFromAmong("note", "leave-out");
         var dry = new Option<bool>("--try") { Description = "Only show what would be imported." };
         var by = Common.By();
         var verb = new Command("import", "Add the windows of a schedule to a house. Ends with 2 when something in it could not be read.") { path, schedule,
-            room, units, column, columnsFrom, keep, sheet, encoding, revised, dry, by };
+            room, units, column, columnsFrom, keep, sheet, encoding, revised, leave, gone, dry, by };
         verb.SetAction(parsed =>
         {
             var columns = ImmutableDictionary<ScheduleField, string>.Empty;
@@ -78,6 +90,14 @@ internal static class ImportVerb
                         Encoding = parsed.GetValue(encoding),
                         Revised = parsed.GetValue(revised),
                     }).OrEnd(ExitCode.BadData);
+                if (parsed.GetValue(gone) is not null && !parsed.GetValue(revised))
+                    throw new VerbException(ExitCode.Usage, "--gone is for a revised schedule: add --revised.");
+                plan = plan.Choosing(scribe.House, parsed.GetValue(leave) ?? [], parsed.GetValue(gone) switch
+                {
+                    "note" => GoneAs.Noted,
+                    "leave-out" => GoneAs.LeftOut,
+                    _ => GoneAs.Left,
+                }, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)).OrEnd(ExitCode.Usage);
                 Show(plan);
                 if (parsed.GetValue(keep) is { } file)
                     Keep(plan, file);
@@ -120,6 +140,13 @@ internal static class ImportVerb
         Common.Say($"Columns written to {path}.");
     }
 
+    private static string Becomes(GoneAs gone) => gone switch
+    {
+        GoneAs.Noted => "noted as gone",
+        GoneAs.LeftOut => "left out",
+        _ => "left as they are",
+    };
+
     private static void Show(SchedulePlan plan)
     {
         foreach (var window in plan.Windows)
@@ -137,7 +164,7 @@ internal static class ImportVerb
             Common.Say($"{value.Tag}, {value.Label}: {(value.Here.Length > 0 ? value.Here : "nothing")} here, {value.There} in the schedule. "
                 + (value.KeptBecause is { } why ? $"Kept: {why}." : "Taken."));
         if (!plan.Missing.IsEmpty)
-            Common.Say($"Not in this schedule, and left as they are: {string.Join(", ", plan.Missing)}.");
+            Common.Say($"Not in this schedule, and {Becomes(plan.Gone)}: {string.Join(", ", plan.Missing)}.");
         foreach (var problem in plan.Problems)
             Common.Say(string.Create(CultureInfo.InvariantCulture,
                 $"Line {problem.Line}, column {problem.Column}: {problem.Reason} {problem.Outcome}"));

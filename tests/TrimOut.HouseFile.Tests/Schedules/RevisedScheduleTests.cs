@@ -1,5 +1,6 @@
 using System.Text;
 using TrimOut.Core;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile.Schedules;
@@ -42,6 +43,42 @@ public class RevisedScheduleTests
         Assert.Equal(Length.FromInches(40), Width("W01"));
         Assert.Equal("Study", _job.House.FindTag("W03")!.Room!.Name);
         Assert.Equal(["W01", "W02", "W03", "W04"], _job.House.Windows.Select(w => w.Tag).Order());
+    }
+
+    private const string Second = "tag,room,width,height,facing\nW01,Kitchen,40,48,S\nW03,Study,31,40,\nW04,Attic,20,20,\n";
+
+    private static readonly DateOnly Today = new(2026, 3, 5);
+
+    [Fact]
+    public void ARowThatIsLeftNeitherAddsNorRenewsAndBringsNoRoom()
+    {
+        var plan = Plan(Second).Choosing(_job.House, ["w04", "W03"], GoneAs.Left, Today).Value;
+        Assert.Empty(plan.Windows);
+        Assert.Empty(plan.NewRooms);
+        Assert.Equal(["left, as you chose", "left, as you chose"], plan.Revised.Where(r => r.Tag == "W03").Select(r => r.KeptBecause));
+        _job.Do(plan.Draft);
+        Assert.Equal(("Import r.csv: 0 windows, 1 value of others", Length.FromInches(40), Length.FromInches(30)),
+            (_job.Scribe.Log.Changes[^1].What, Width("W01"), Width("W03")));
+        Assert.Equal(["Den", "Kitchen"], _job.House.Rooms.Select(r => r.Name).Order());
+        Assert.Equal("The schedule brings nothing of W09: there is nothing to leave.", Plan(Second).Choosing(_job.House, ["W09"], GoneAs.Left, Today).Reason);
+    }
+
+    [Theory]
+    [InlineData(GoneAs.Noted, "Gone from the schedule of 2026-03-05", false)]
+    [InlineData(GoneAs.LeftOut, "", true)]
+    [InlineData(GoneAs.Left, "", false)]
+    public void WhatBecomesOfAWindowThatIsGoneIsChosen(GoneAs gone, string note, bool leftOut)
+    {
+        var plan = Plan(First.Replace("W02,Kitchen,30,48,S\n", "", StringComparison.Ordinal)).Choosing(_job.House, [], gone, Today).Value;
+        Assert.Equal(["W02"], plan.Missing);
+        Assert.Equal(gone != GoneAs.Left, plan.Changes);
+        if (plan.Changes)
+            _job.Do(plan.Draft);
+        var window = _job.House.FindTag("W02")!;
+        Assert.Equal((note, leftOut), (window.Show(WindowFacts.Note), window.LeftOut));
+        Assert.Equal(leftOut ? "gone from the schedule of 2026-03-05" : "", window.Show(WindowFacts.NotCoveredBecause));
+        // The history still knows the change as an import: what it brought is renewed by the next one.
+        Assert.Null(Plan(First.Replace("W01,Kitchen,36", "W01,Kitchen,44", StringComparison.Ordinal)).Revised.Single(r => r.Tag == "W01").KeptBecause);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Screens.JobSheet;
 using TrimOut.Screens.Schedules;
@@ -24,8 +25,10 @@ public class ScheduleTests
         _shell = new ShellState(_desk, new TestJob().Window("W01").Scribe);
     }
 
-    private static Result<ScheduleRead> Read(HouseLog log, IReadOnlyDictionary<string, string> columns) => new ScheduleRead("Level 1",
-        AddItems.Window(log.House, "W02", null).Value, [new("W02", "Den, 30\" x 40\"")],
+    private static Result<ScheduleRead> Read(HouseLog log, IReadOnlyDictionary<string, string> columns) => Read(AddItems.Window(log.House, "W02", null).Value, columns);
+
+    private static Result<ScheduleRead> Read(Draft window, IReadOnlyDictionary<string, string> columns) => new ScheduleRead("Level 1",
+        window, [new("W02", "Den, 30\" x 40\"") { Edits = window.Edits }],
         [new("W01", "Rough width: 36\" here, 40\" there. Kept: Ada typed it on 2026-03-04")], 0, ["W09"],
         [new("line 7", "Height: \"wide\" is no length. Left empty.")],
         [new("tag", "the window's tag", "Mark"), new("width", "rough width", columns.GetValueOrDefault("width"))], ["RO W"]);
@@ -39,7 +42,7 @@ public class ScheduleTests
     private string Seen() => _shell.Draw(100, 30).ToText();
 
     [Fact]
-    public void WhatWouldComeInIsSeenInFourListsBeforeAnythingIsTakenIn()
+    public void WhatWouldComeInIsSeenInFiveListsBeforeAnythingIsTakenIn()
     {
         Press("I", "enter");
         Assert.IsType<ScheduleScreen>(_shell.Screen);
@@ -49,6 +52,8 @@ public class ScheduleTests
         Assert.Matches("W02 +Den, 30\" x 40\"", Seen());
         Press("right");
         Assert.Contains("Kept: Ada typed it", Seen(), StringComparison.Ordinal);
+        Press("right");
+        Assert.Matches("W09 +stays as it is", Seen());
         Press("right");
         Assert.Contains("\"wide\" is no length", Seen(), StringComparison.Ordinal);
         Press("right");
@@ -77,6 +82,28 @@ public class ScheduleTests
         Assert.Equal(["W01", "W02"], _shell.Context.House.Windows.Select(w => w.Tag));
         Press("u", "u");
         Assert.Equal(["W01"], _shell.Context.House.Windows.Select(w => w.Tag));
+    }
+
+    [Fact]
+    public void ARowIsLeftAndAWindowThatIsGoneIsNoted()
+    {
+        Press("I", "enter", "space");
+        Assert.Contains("Nothing is chosen.", Seen(), StringComparison.Ordinal);
+        Press("enter", "y");
+        Assert.Equal(["W01"], _shell.Context.House.Windows.Select(w => w.Tag));
+        Press("space");
+        Assert.Contains("1 window would come in", Seen(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OfAWindowThatIsGoneSpaceSaysWhatBecomesOfIt()
+    {
+        _desk.FoundSchedules[File] = (log, columns) => Read(log, columns).Value with { Missing = ["W01"], Draft = null, Windows = [], Taken = 0 };
+        Press("I", "enter", "right", "right", "space");
+        Assert.Contains("what becomes of 1 window that is gone would come in", Seen(), StringComparison.Ordinal);
+        Press("enter", "y");
+        Assert.Equal("Gone from the schedule of 2026-03-05", _shell.Context.House.Windows.Single().Show(WindowFacts.Note));
+        Assert.False(_shell.Context.House.Windows.Single().LeftOut);
     }
 
     [Fact]
