@@ -18,4 +18,8 @@ public static class PhotoPaths
     public static string With(string? noted, string path) =>
         Of(noted) is var before && (before.IsEmpty || AbsenceWords.SayNoMore(noted!)) ? path
         : before.Contains(path, StringComparer.Ordinal) ? noted! : $"{noted!.Trim()}{Between}{path}";
+
+    /// <summary>What is noted once a path is taken out; null where nothing is left.</summary>
+    public static string? Without(string? noted, string path) =>
+        Of(noted).Where(p => p != path).ToList() is { Count: > 0 } left ? string.Join(Between, left) : null;
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Photos;
 using TrimOut.Screens.Frames;
@@ -75,10 +76,24 @@ internal static class UnitPhotosKeys
         new KeyAction<UnitPhotosScreen>("enter", "Look at it", "Shows the picture, and where its file is.",
             (s, context) => new Transition(s, PictureScreen.Look(context,
                 [.. s.Rows(context).Select(p => new PictureOf($"{p.Shows} {p.Of}", p.Path))], s.Selected)))
-            { Disabled = (s, context) => s.Rows(context).IsEmpty ? "There is no picture here." : null },
+            { Disabled = NoPicture },
+        new KeyAction<UnitPhotosScreen>("t", "Type the tag", "Notes the picture at what you type instead: a tag, and perhaps a word for what it shows.",
+            (s, context) => Transition.Type(s, Tag(s, s.Rows(context)[s.Selected]))) { Disabled = NoPicture },
+        new KeyAction<UnitPhotosScreen>("X", "Remove", "Notes the picture no longer at this unit or window; its file stays.",
+            (s, context) => new Transition(s, Removing(s, s.Rows(context)[s.Selected]))) { Disabled = NoPicture, OnBar = false },
         Filtering.Key<UnitPhotosScreen>("pictures", "path, or what is shown"),
         .. Moves.Through<UnitPhotosScreen>("picture", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, s.Rows(context).Length) }),
     ];
+
+    private static string? NoPicture(UnitPhotosScreen s, ScreenContext context) => s.Selected < s.Rows(context).Length ? null : "There is no picture here.";
+
+    private static Entry Tag(UnitPhotosScreen s, HousePhoto photo) => new($"{System.IO.Path.GetFileName(photo.Path)} is of", "",
+        "a tag, and perhaps wall, box, brackets, finished or the like",
+        (text, now) => PutPhotoRight.Move(now.Log, photo, text).Then<Transition>(draft => Transition.Save(s, draft)));
+
+    private static Ask.Confirm Removing(UnitPhotosScreen s, HousePhoto photo) => new(
+        $"Note {System.IO.Path.GetFileName(photo.Path)} no longer at {photo.Of}? Its file stays. X does (undo brings it back), any other key keeps it.", "X",
+        Transition.Save(s, PutPhotoRight.Remove(photo)));
 
     /// <summary>The key that opens the pictures of the unit under the cursor of another screen.</summary>
     public static KeyAction<T> Opening<T>()

@@ -38,8 +38,11 @@ public sealed class PhotoPlan
             return Not(photo, $"of the label in it: {several.Unclear}");
         var seen = labels.Select(l => (Of: l.Of!.Value.Of!, l.Of!.Value.Before, IsOurs: l.Label.House is not null)).OrderByDescending(l => l.IsOurs)
             .DistinctBy(l => l.Of.Id).ToList();
+        var unknownTag = named.Count == 0 && unclear is null ? _tags.AlmostTag(words) : null;
         if (seen is [var label])
         {
+            if (unknownTag is not null)
+                return Not(photo, $"the label in it says {label.Of.Name}, and its name {unknownTag}, as no window here is called");
             if (named.Any(n => n.Of.Id != label.Of.Id && !IsWindowOf(n.Of, label.Of)))
                 return Not(photo, $"the label in it says {label.Of.Name}, and its name {Names(named)}");
             if (label.IsOurs)
@@ -57,6 +60,8 @@ public sealed class PhotoPlan
             return At(photo, one.Of, words, PlacedBy.Name, $"by {one.Before ?? one.Of.Name} in its name{Before(one.Before)}");
         if (seen.Count > 1 || named.Count > 1)
             return Not(photo, seen.Count > 1 ? $"labels of {Names(seen.Select(l => (l.Of, l.Before)))} are in it" : $"{Names(named)} are in its name");
+        if (unknownTag is not null)
+            return Not(photo, $"its name says {unknownTag}, and no window here is called so");
         if (photo.Taken is null)
             return Not(photo, "no tag in its name, no label that can be read, and its file does not say when it was taken");
         var (unit, why) = _times.At(photo);
@@ -87,9 +92,9 @@ public sealed class PhotoPlan
         if (of is not Unit unit)
         {
             return new PhotoPlacement(photo, new PhotoPlace(of, of.Item, WindowFacts.Photo, null,
-                said?.Phase ?? ((Window)of).Units.Select(u => Current(u)).DefaultIfEmpty(Phase.WalkThrough).Min()), by, why);
+                said?.Phase ?? ((Window)of).Units.Select(u => Current(u, photo)).DefaultIfEmpty(Phase.WalkThrough).Min()), by, why);
         }
-        var phase = said?.Phase ?? _times.PhaseOf(unit, photo) ?? Current(unit);
+        var phase = said?.Phase ?? _times.PhaseOf(unit, photo) ?? Current(unit, photo);
         var step = _steps.Open(phase, unit).FirstOrDefault(s => s.Evidence.Contains(RunFacts.Photo));
         var worded = by != PlacedBy.Hand && said is { } spoken ? $"{why}, \"{spoken.Word}\"" : why;
         if (step is null || Progress.Holder(unit, RunFacts.Photo) is not { } run)
@@ -100,7 +105,16 @@ public sealed class PhotoPlan
             against is null ? worded : $"{worded}; but {against}") { IsDoubtful = against is not null };
     }
 
-    private Phase Current(Unit unit) => Progress.Current(unit, _steps) ?? Phase.Handover;
+    /// <summary>
+    /// The phase that a unit was in when a picture was taken, or is in: the furthest one that was begun by then, and once that is done the next one. A step that
+    /// was passed over long ago is not what somebody photographs.
+    /// </summary>
+    private Phase Current(Unit unit, FoundPhoto photo)
+    {
+        if (_times.Furthest(unit, photo) is not { } begun)
+            return Progress.Current(unit, _steps) ?? Phase.Handover;
+        return PhaseNames.All.Where(p => p >= begun).Select(p => (Phase?)p).FirstOrDefault(p => !Progress.Of(unit, p!.Value, _steps).Complete) ?? Phase.Handover;
+    }
 
     private static PhotoPlacement Not(FoundPhoto photo, string why) => new(photo, null, PlacedBy.Nothing, why);
 

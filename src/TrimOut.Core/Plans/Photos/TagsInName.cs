@@ -13,6 +13,8 @@ internal sealed partial class TagsInName
 {
     private readonly Dictionary<string, TagMeaning> _words = new(StringComparer.Ordinal);
     private readonly int _longest;
+    private readonly HashSet<string> _beginnings = new(StringComparer.Ordinal);
+    private readonly int _mostDigits;
 
     public TagsInName(House house)
     {
@@ -29,6 +31,11 @@ internal sealed partial class TagsInName
                 foreach (var unit in window.Units.Where(u => u.Tag != window.Tag && u.Tag.StartsWith(window.Tag, StringComparison.Ordinal)))
                     Each(before + unit.Tag[window.Tag.Length..], m => m.AddBefore(unit, before + unit.Tag[window.Tag.Length..]));
             }
+        }
+        foreach (var parts in _words.Keys.Select(k => LettersThenDigits().Match(k)).Where(m => m.Success))
+        {
+            _beginnings.Add(parts.Groups[1].Value);
+            _mostDigits = Math.Max(_mostDigits, parts.Groups[2].Length);
         }
         _longest = _words.Keys.Select(k => k.Count(c => c == ' ') + 1).DefaultIfEmpty(0).Max();
     }
@@ -64,6 +71,18 @@ internal sealed partial class TagsInName
         return (found, others, unclear);
 
         bool IsTag(string key) => _words.ContainsKey(key) && (typed || key.Any(char.IsLetter));
+    }
+
+    /// <summary>
+    /// A word of a name that is written as the tags of the house are, and is none of them: W99 where there are W01 and W02. Null where there is none.
+    /// </summary>
+    /// <param name="words">The words that are no tag, in capitals.</param>
+    public string? AlmostTag(IReadOnlyList<string> words)
+    {
+        // Cameras number their pictures by many figures: no house has so many windows more than it has.
+        bool Is(string word) => LettersThenDigits().Match(word) is { Success: true } parts && _beginnings.Contains(parts.Groups[1].Value)
+            && parts.Groups[2].Length <= _mostDigits + 1;
+        return words.FirstOrDefault(Is) ?? words.Zip(words.Skip(1), (one, next) => one + next).FirstOrDefault(both => Is(both));
     }
 
     /// <summary>What has a tag, as a label says it; null where nothing has.</summary>
