@@ -116,6 +116,23 @@ public class PhotosTests
     }
 
     [Fact]
+    public void APhotoThatIsNotedWronglyIsMovedAndOneIsTakenAway()
+    {
+        Press("B", "enter", "enter", "y", "home", "z", "t");
+        _shell.TextChanged("W99");
+        Press("enter");
+        Assert.Contains("No window or unit is called W99.", Seen(), StringComparison.Ordinal);
+        _shell.TextChanged("W01 finished");
+        Press("enter");
+        Assert.Matches("W01 wall.jpg +the unit W01", Seen());
+        Assert.Equal("", _shell.Context.House.Units[0].Run!.Show(RunFacts.Photo));
+        Press("X", "X");
+        Assert.Equal("", _shell.Context.House.Units[0].Show(UnitFacts.Photo));
+        Press("u", "u");
+        Assert.Equal("house-photos/W01 wall.jpg", _shell.Context.House.Units[0].Show(UnitFacts.Photo));
+    }
+
+    [Fact]
     public void AUnitWithoutPhotosSaysHowToComeToSome()
     {
         Press("z");

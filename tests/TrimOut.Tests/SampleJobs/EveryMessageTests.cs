@@ -23,6 +23,7 @@ public class EveryMessageTests
         ["TagTwice: NoRoom, OneOther, SeveralOthers"] = Copies,
         ["ChangedSinceOrder: CallToday"] = "what the samples change after an acknowledgement they change once its box is there",
         ["OrderTooLate: OrderedAfter"] = "of each unit on order the samples have the box, or the day on which it is expected",
+        ["BoxLate: NoTimeToFit"] = "no sample says how many days fitting takes",
         ["LongitudeOffZone: OtherSign"] = "only canal house has its place typed, and so near to Greenwich the sign does not tell",
         ["OpeningsOffCount: FindIt"] = "it is said while every wall is open; each sample has a part that was closed before its openings were counted",
     };
