@@ -44,8 +44,8 @@ public static class SetFact
         if (fact == VisitFacts.State && stored == KebabCase.Of(VisitState.Done) && Deliver.Done(new Visit(house, item), today) is { Ok: false } early)
             return new Refusal(early.Reason!);
         // The day of a visit that took place is past as well.
-        if (fact == VisitFacts.On && item.Get(VisitFacts.State) == VisitState.Done && today is { } now && fact.DecodeAny(stored) is { Ok: true, Value: DateOnly on }
-            && on > now)
+        if (fact == VisitFacts.On && item.Get(VisitFacts.State) == VisitState.Done && today is { } now
+            && fact.DecodeAny(stored) is { Ok: true, Value: DateOnly on } && on > now)
             return new Refusal($"{house.NameOf(item)} took place, and that day is still to come. Say first that it is planned again.");
         if (fact == WindowFacts.Tag && Tags.Refuse(house, stored, item.Id) is { } duplicate)
             return duplicate;

@@ -37,7 +37,8 @@ public static class TakeRows
         var without = left.ToHashSet<Edit>(ReferenceEqualityComparer.Instance);
         ImmutableArray<Edit> edits = [.. draft.Edits.Where(e => !without.Contains(e))];
         var needed = edits.OfType<Edit.Put>().Select(p => p.Value).OfType<string>().ToHashSet(StringComparer.Ordinal);
-        var unused = edits.OfType<Edit.Add>().Where(a => a.Kind == ItemKind.Room && !needed.Contains(a.Item)).Select(a => a.Item).ToHashSet(StringComparer.Ordinal);
+        var unused = edits.OfType<Edit.Add>().Where(a => a.Kind == ItemKind.Room && !needed.Contains(a.Item)).Select(a => a.Item)
+            .ToHashSet(StringComparer.Ordinal);
         edits = [.. edits.Where(e => !unused.Contains(e is Edit.Add add ? add.Item : e is Edit.Put put ? put.Item : ""))];
         var (chosen, count) = (new Draft("", edits), 0);
         foreach (var (window, how) in gone.Where(g => g.As != GoneAs.Left))

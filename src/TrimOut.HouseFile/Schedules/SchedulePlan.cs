@@ -30,7 +30,9 @@ public sealed record SchedulePlan(
     /// <summary>What a revised schedule says otherwise than the house, and what comes of it.</summary>
     public ImmutableArray<RevisedValue> Revised { get; init; } = [];
 
-    /// <summary>Tags of windows of the house, those that are left out not among them, that a revised schedule does not have; nothing is done to them unless somebody says what.</summary>
+    /// <summary>
+    /// Tags of windows of the house that a revised schedule does not have, but for those that are left out; nothing is done to them unless somebody says what.
+    /// </summary>
     public ImmutableArray<string> Missing { get; init; } = [];
 
     /// <summary>The plan without the rows of some windows, and with what becomes of those that the schedule no longer has.</summary>
@@ -42,12 +44,13 @@ public sealed record SchedulePlan(
     public Result<SchedulePlan> Choosing(House house, IReadOnlyCollection<string> left, GoneAs gone, DateOnly on)
     {
         bool Leaves(string tag) => left.Contains(tag, SameName.Comparer);
-        if (left.FirstOrDefault(t => !Windows.Any(w => SameName.Comparer.Equals(w.Tag, t)) && !Revised.Any(r => SameName.Comparer.Equals(r.Tag, t))) is { } nowhere)
+        if (left.Except([.. Windows.Select(w => w.Tag), .. Revised.Select(r => r.Tag)], SameName.Comparer).FirstOrDefault() is { } nowhere)
             return new Refusal($"The schedule brings nothing of {nowhere}: there is nothing to leave.");
         ImmutableArray<PlannedWindow> windows = [.. Windows.Where(w => !Leaves(w.Tag))];
-        ImmutableArray<RevisedValue> values = [.. Revised.Select(r => r.KeptBecause is null && Leaves(r.Tag) ? r with { KeptBecause = "left, as you chose" } : r)];
-        return TakeRows.Of(Draft, [.. Windows.Where(w => Leaves(w.Tag)).SelectMany(w => w.Edits), .. Revised.Where(r => Leaves(r.Tag)).SelectMany(r => r.Edits)],
-            windows.Length, values.Count(v => v.KeptBecause is null), Missing.Select(t => house.FindTag(t)).OfType<Window>().Select(w => (w, gone)), on)
+        ImmutableArray<RevisedValue> values =
+            [.. Revised.Select(r => r.KeptBecause is null && Leaves(r.Tag) ? r with { KeptBecause = "left, as you chose" } : r)];
+        var edits = Windows.Where(w => Leaves(w.Tag)).SelectMany(w => w.Edits).Concat(Revised.Where(r => Leaves(r.Tag)).SelectMany(r => r.Edits));
+        return TakeRows.Of(Draft, edits, windows.Length, values.Count(v => v.KeptBecause is null), Missing.Select(t => house.FindTag(t)).OfType<Window>().Select(w => (w, gone)), on)
             .Then<SchedulePlan>(draft => this with
             {
                 Draft = draft,

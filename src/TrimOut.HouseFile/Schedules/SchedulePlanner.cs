@@ -79,8 +79,8 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     public SchedulePlan Finish(string what)
     {
         var taken = _revised.Count(r => r.KeptBecause is null);
-        return new SchedulePlan(_draft with { What = $"{what}: {TakeRows.Counted(_windows.Count, taken)}" }, _windows.ToImmutable(), [.. _newRoomNames], _problems.ToImmutable(),
-            _understood.ToImmutable(), [.. map.Used], [.. map.Unused])
+        return new SchedulePlan(_draft with { What = $"{what}: {TakeRows.Counted(_windows.Count, taken)}" }, _windows.ToImmutable(), [.. _newRoomNames],
+            _problems.ToImmutable(), _understood.ToImmutable(), [.. map.Used], [.. map.Unused])
         {
             Revised = _revised.ToImmutable(),
             Missing = options.Revised ? [.. _house.Windows.Where(w => !w.LeftOut).Select(w => w.Tag).Where(t => !_lineOfTag.ContainsKey(t))] : [],

@@ -26,9 +26,10 @@ internal static class WorkPlan
     {
         if (VisitPlan.Order(data.House) is { } due)
             to.Say(due.IsTooLate(data.Date)
-                ? Strong("Too late to order.") + Ours(
-                    $"To be here on {due.Needed.OnPaper()} it had to be ordered by {due.By.OnPaper()}: {due.Units.JoinOrDash()}. Ask the maker, or move the visit.")
-                : Ours($"Not ordered yet, and to be ordered by {due.By.OnPaper()} at the latest, to be here on {due.Needed.OnPaper()}: {due.Units.JoinOrDash()}."));
+                ? Strong("Too late to order.") + Ours($"To be here on {due.Needed.OnPaper()} it had to be ordered by {due.By.OnPaper()}: "
+                    + $"{due.Units.JoinOrDash()}. Ask the maker, or move the visit.")
+                : Ours($"Not ordered yet, and to be ordered by {due.By.OnPaper()} at the latest, to be here on {due.Needed.OnPaper()}: "
+                    + $"{due.Units.JoinOrDash()}."));
         if (VisitPlan.BoxesTooLate(data.House).ToList() is [var first, ..] late)
             to.Say(Strong("Not here in time.") + Ours($"Needed on {first.Needed.OnPaper()}, and expected later: {late.Select(b => b.Unit.Tag).JoinOrDash()}."));
         if (Planned(data.House).Where(v => VisitPlan.Lacks(v).Contains(VisitFacts.Phase)).ToList() is { Count: > 0 } without)

@@ -54,7 +54,8 @@ internal static class PartsList
     private static Section Group(string place, string title, PartGroup group) => new(place, title, (to, data) =>
         to.Filled(["Part", "How many", "Needed in", "Here by", "Order by", "Counted from"],
             data.CallOffs.Where(c => c.Line.Group == group).Select(c => Row(
-                Said(c.Line.Part, data.House), StillToOrder(c, Counted(c.Line)).Marked(!c.Line.Unchecked.IsEmpty), Ours(c.Line.NeededIn.Full()), Day(c.NeededBy),
+                Said(c.Line.Part, data.House), StillToOrder(c, Counted(c.Line)).Marked(!c.Line.Unchecked.IsEmpty), Ours(c.Line.NeededIn.Full()),
+                Day(c.NeededBy),
                 c.State == CallOffState.CalledOff && c.OrderedOn is { } on ? Ours($"ordered on {on.OnPaper()}")
                     : c.State == CallOffState.Here ? Ours("here already") : Day(c.OrderBy),
                 Said(c.Line.CountedFrom, data.House))), "Nothing."));

@@ -39,7 +39,8 @@ internal static class ServiceRows
     }
 
     private static string Text(Service service) =>
-        $" {Day(service)}  {About(service)}{service.Show(ServiceFacts.Kind)}{(service.ClaimIsOpen ? ", claim open" : "")}{(service.WaitsForMaker ? ", waits for the maker" : "")}";
+        $" {Day(service)}  {About(service)}{service.Show(ServiceFacts.Kind)}{(service.ClaimIsOpen ? ", claim open" : "")}"
+        + $"{(service.WaitsForMaker ? ", waits for the maker" : "")}";
 
     private static string Day(Service service) => service.Show(ServiceFacts.On) is { Length: > 0 } on ? on : "no day yet";
 

@@ -162,7 +162,8 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
             }
             var (expected, lacks) = (visit.Expected.ToList(), VisitPlan.Lacks(visit).ToList());
             if (lacks.Contains(VisitFacts.Phase))
-                y = area.PutWrapped(0, y, 5, "It has no phase: nothing is asked for before it, and no order and no hours go by it. Enter says which.", Tone.Caution);
+                y = area.PutWrapped(0, y, 5, "It has no phase: nothing is asked for before it, and no order and no hours go by it. Enter says which.",
+                    Tone.Caution);
             if (expected.Count == 0)
                 y = area.PutWrapped(0, y, 2, "Nobody is expected yet: Enter says who.", Tone.Caution);
             foreach (var who in expected.Take(8))

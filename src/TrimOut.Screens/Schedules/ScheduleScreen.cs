@@ -124,12 +124,14 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
             : Read.Draft is null ? "Nothing would come in: there is no window to read, or this house has it all." : "Nothing is chosen.", Tone.Strong);
         y = area.PutWrapped(1, y, 2, $"From {From}{(Read.Sheet is { } sheet ? $", sheet {sheet}" : "")}.", Tone.Dim);
         if (!Read.Missing.IsEmpty)
-            y = area.PutWrapped(1, y, 2, $"Not in this schedule{(Coming.Gone == 0 ? ", and left as they are" : "")}: {string.Join(", ", Read.Missing)}.", Tone.Caution);
+            y = area.PutWrapped(1, y, 2, $"Not in this schedule{(Coming.Gone == 0 ? ", and left as they are" : "")}: {string.Join(", ", Read.Missing)}.",
+                Tone.Caution);
         var x = 1;
         for (var at = 0; at < Lists; at++)
         {
             var (from, list) = (x, at);
-            x = area.Put(x, y, $" {CountAt(at)} ", at == Shown ? Tone.Selected : (at == OfGone && !Read.Missing.IsEmpty) || (at == OfRemarks && !Read.Remarks.IsEmpty) ? Tone.Caution : Tone.Text) + 1;
+            var asks = (at == OfGone && !Read.Missing.IsEmpty) || (at == OfRemarks && !Read.Remarks.IsEmpty);
+            x = area.Put(x, y, $" {CountAt(at)} ", at == Shown ? Tone.Selected : asks ? Tone.Caution : Tone.Text) + 1;
             area.PutSpot(from, y, x - from, false, () => this with { Shown = list, Selected = 0 });
         }
         var rows = area.Rows(y + 1, area.Height - y - 1 - Detail);
@@ -194,13 +196,15 @@ internal static class ScheduleKeys
         new KeyAction<ScheduleScreen>("t", "Type a column", "Takes a detail from another column; the same office's next schedule is read so too.",
             (s, _) => Transition.Type(s, Other(s, s.Column!)))
             { Disabled = (s, _) => s.Column is null ? "Right goes to the list of columns: there a detail can be taken from another one." : null },
-        new KeyAction<ScheduleScreen>("right", "Next list", "New windows, what differs, windows that are gone, remarks, columns.", (s, _) => new Transition(Turned(s, 1))),
+        new KeyAction<ScheduleScreen>("right", "Next list", "New windows, what differs, windows that are gone, remarks, columns.",
+            (s, _) => new Transition(Turned(s, 1))),
         new KeyAction<ScheduleScreen>("left", "List before", "The list before.", (s, _) => new Transition(Turned(s, -1))) { OnBar = false },
         Filtering.Key<ScheduleScreen>("rows", "tag, line, detail, or what is said"),
         .. Moves.Through<ScheduleScreen>("row", (s, _, by) => s with { Selected = Paging.Move(s.Selected, by, s.Rows.Count) }),
     ];
 
-    private static string? NotBecause(ScheduleScreen s, ScreenContext context) => s.Change(context) is not { } draft ? s.Read.Draft is null ? "Nothing would come in." : "Nothing is chosen."
+    private static string? NotBecause(ScheduleScreen s, ScreenContext context) => s.Change(context) is not { } draft
+        ? s.Read.Draft is null ? "Nothing would come in." : "Nothing is chosen."
         : !draft.Ok ? draft.Reason
         : context.ReadOnlyBecause is { } why ? $"This house is open for reading only: {why}" : null;
 

@@ -20,8 +20,9 @@ internal static class PartsVerb
         var date = new Option<string?>("--date") { Description = "The day on which it is looked at; today when left out.", HelpName = "yyyy-mm-dd" };
         var verb = new Command("parts",
             "List everything that a house takes, a line each: group, part, how many, unit, what it was counted from, the phase that it is needed in, the day "
-                + "to have it by, the last day to order it, the day on which it was ordered, what it is not ordered for, and how many are still to be ordered where "
-                + "that can be counted, with tabs between. What the marks show to be in the house already is not to be ordered. A line that can't be counted yet has no number, or says \"at least\" before it, and what is missing.") { path, now, date, Common.GoOn };
+                + "to have it by, the last day to order it, the day on which it was ordered, what it is not ordered for, and how many are still to be ordered "
+                + "where that can be counted, with tabs between. What the marks show to be in the house already is not to be ordered. "
+                + "A line that can't be counted yet has no number, or says \"at least\" before it, and what is missing.") { path, now, date, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);

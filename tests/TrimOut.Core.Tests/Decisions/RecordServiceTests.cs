@@ -16,8 +16,8 @@ public class RecordServiceTests
     public void AUnitThatIsReplacedIsHungSplicedPairedAndSetAgainAndNothingElseIs()
     {
         var job = ServedHouse.Of().Serve("W01 replaced 2027-03-02 @Ash Example, serial B-7, claim C-17, motor grinds");
-        Assert.Equal(["box-matched", "looked-over", "clicked-in", "cords-safe", "moves-free", "spliced", "volts-read", "hub-paired", "remotes-paired", "moved-by-all", "open-limit",
-            "close-limit", "level-with-neighbours", "preset-stored"], job.Open("W01"));
+        Assert.Equal(["box-matched", "looked-over", "clicked-in", "cords-safe", "moves-free", "spliced", "volts-read", "hub-paired", "remotes-paired", "moved-by-all",
+            "open-limit", "close-limit", "level-with-neighbours", "preset-stored"], job.Open("W01"));
         Assert.Empty(job.Open("W02"));
         Assert.Empty(job.Open("P1"));
         Assert.Empty(job.Open("Test house"));
@@ -84,9 +84,10 @@ public class RecordServiceTests
         var job = ServedHouse.Of().SayOf("Hall", RemoteFacts.Hub, "Attic").Serve("Attic replaced");
         Assert.Equal(["hub-paired", "remotes-paired", "moved-by-all", "preset-stored"], job.Open("W01"));
         Assert.Equal(["hub-paired", "remotes-paired", "moved-by-all"], job.Open("W02"));
-        Assert.Equal(["hub-paired", "moved-by-all", "preset-stored"], ServedHouse.Of().SayOf("Evening", PresetFacts.RunsAt, "19:00").Serve("Attic replaced").Open("W01"));
-        Assert.Equal(["remotes-paired", "moved-by-all"], ServedHouse.Of().Add(ItemKind.Hub, "Loft").SayOf("Hall", RemoteFacts.Hub, "Loft").Serve("Loft replaced")
-            .Open("W02"));
+        Assert.Equal(["hub-paired", "moved-by-all", "preset-stored"],
+            ServedHouse.Of().SayOf("Evening", PresetFacts.RunsAt, "19:00").Serve("Attic replaced").Open("W01"));
+        Assert.Equal(["remotes-paired", "moved-by-all"],
+            ServedHouse.Of().Add(ItemKind.Hub, "Loft").SayOf("Hall", RemoteFacts.Hub, "Loft").Serve("Loft replaced").Open("W02"));
     }
 
     /// <summary>What hangs there came in some box, also where what was read of the box before it is to be read again.</summary>

@@ -25,7 +25,8 @@ public class ScheduleTests
         _shell = new ShellState(_desk, new TestJob().Window("W01").Scribe);
     }
 
-    private static Result<ScheduleRead> Read(HouseLog log, IReadOnlyDictionary<string, string> columns) => Read(AddItems.Window(log.House, "W02", null).Value, columns);
+    private static Result<ScheduleRead> Read(HouseLog log, IReadOnlyDictionary<string, string> columns) =>
+        Read(AddItems.Window(log.House, "W02", null).Value, columns);
 
     private static Result<ScheduleRead> Read(Draft window, IReadOnlyDictionary<string, string> columns) => new ScheduleRead("Level 1",
         window, [new("W02", "Den, 30\" x 40\"") { Edits = window.Edits }],

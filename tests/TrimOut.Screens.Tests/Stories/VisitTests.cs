@@ -42,7 +42,7 @@ public class VisitTests
         user.Press("P").Sees(said).Sees("to be here on 2026-03-20: W01");
     }
 
-    /// <summary>What comes after the visit that it is hung on is said at the box, at the visit and above both; so is a visit that belongs to no phase.</summary>
+    /// <summary>What comes after the visit that it is hung on is said at the box, at the visit and above both; so is a visit of no phase.</summary>
     [Fact]
     public void WhatCannotComeInTimeAndAVisitOfNoPhaseAreSeen()
     {

@@ -58,7 +58,9 @@ internal sealed class MarkTimes
         : _all.Where(m => m.Unit.Id == unit.Id && m.After(photo).Duration() <= SameDay).OrderBy(m => m.After(photo).Duration())
             .Select(m => (Phase?)m.Step.Phase).FirstOrDefault();
 
-    /// <summary>The furthest phase of a unit in which something was done before a picture was taken, at any time where that is not known; null for none.</summary>
+    /// <summary>
+    /// The furthest phase of a unit in which something was done before a picture was taken, at any time where that is not known; null for none.
+    /// </summary>
     public Phase? Furthest(Unit unit, FoundPhoto photo) => _all.Where(m => m.Unit.Id == unit.Id && m.Head.Value is StepMark { NotNeededBecause: null }
         && (photo.Taken is null || m.After(photo) <= TimeSpan.Zero)).Select(m => (Phase?)m.Step.Phase).Max();
 

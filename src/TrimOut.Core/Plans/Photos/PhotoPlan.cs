@@ -106,14 +106,15 @@ public sealed class PhotoPlan
     }
 
     /// <summary>
-    /// The phase that a unit was in when a picture was taken, or is in: the furthest one that was begun by then, and once that is done the next one. A step that
-    /// was passed over long ago is not what somebody photographs.
+    /// The phase that a unit was in when a picture was taken, or is in: the furthest one that was begun by then, and once that is done the next one. A step
+    /// that was passed over long ago is not what somebody photographs.
     /// </summary>
     private Phase Current(Unit unit, FoundPhoto photo)
     {
         if (_times.Furthest(unit, photo) is not { } begun)
             return Progress.Current(unit, _steps) ?? Phase.Handover;
-        return PhaseNames.All.Where(p => p >= begun).Select(p => (Phase?)p).FirstOrDefault(p => !Progress.Of(unit, p!.Value, _steps).Complete) ?? Phase.Handover;
+        return PhaseNames.All.Where(p => p >= begun).Select(p => (Phase?)p).FirstOrDefault(p => !Progress.Of(unit, p!.Value, _steps).Complete)
+            ?? Phase.Handover;
     }
 
     private static PhotoPlacement Not(FoundPhoto photo, string why) => new(photo, null, PlacedBy.Nothing, why);

@@ -121,7 +121,9 @@ public static class VisitPlan
     private static DateOnly Back(DateOnly day, int days) => DateOnly.FromDayNumber(Math.Max(0, day.DayNumber - days));
 
     /// <summary>The last day on which what is not ordered yet can be, so that its boxes come in time; null while that can't be said, or all is.</summary>
-    /// <remarks>The day of the first planned visit to hang, else that on which the boxes must be there before the handover, less the days that the order takes.</remarks>
+    /// <remarks>
+    /// The day of the first planned visit to hang, else that on which the boxes must be there before the handover, less the days that the order takes.
+    /// </remarks>
     public static OrderDue? Order(House house)
     {
         var job = new JobItself(house);

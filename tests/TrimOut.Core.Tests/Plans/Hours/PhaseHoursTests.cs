@@ -76,7 +76,8 @@ public class PhaseHoursTests
 
     [Fact]
     public void WhereMarksAreAllThatThereIsItIsAtLeastSoMuch() =>
-        Assert.Equal((1.5m, 2, 2, true), HourRate.Of([Marked(12), Marked(18)]) is [var rate] ? (rate.Median, rate.Houses, rate.ByMarks, rate.IsAtLeast) : default);
+        Assert.Equal((1.5m, 2, 2, true), HourRate.Of([Marked(12), Marked(18)]) is [var rate]
+            ? (rate.Median, rate.Houses, rate.ByMarks, rate.IsAtLeast) : default);
 
     private static ImmutableArray<PhaseHours> Marked(decimal hours) => House(typed: null, through: 10, units: 10, marked: hours);
 

@@ -82,7 +82,8 @@ public class CallOffTests
     public void WhatTheMarksShowToBeThereIsNotToBeOrdered()
     {
         var job = Whole();
-        job.Add(ItemKind.Remote, "Sofa").SayOf("Sofa", RemoteFacts.Type, "Wall remote").SayOf("Sofa", RemoteFacts.Room, "Kitchen").SayOf("Sofa", RemoteFacts.Moves, "yes", job.Unit("W01").Id);
+        job.Add(ItemKind.Remote, "Sofa").SayOf("Sofa", RemoteFacts.Type, "Wall remote").SayOf("Sofa", RemoteFacts.Room, "Kitchen")
+            .SayOf("Sofa", RemoteFacts.Moves, "yes", job.Unit("W01").Id);
         string[] parts = ["16/2", "16/2: nail plates", "Cable label", "16/2: splice connectors", "Invented supply", "Hub", "Wall remote, Kitchen",
             "Roller: screws", "Roller"];
         Assert.All(parts, p => Assert.Equal(CallOffState.Open, Of(job, p).State));
@@ -91,7 +92,8 @@ public class CallOffTests
         Assert.Equal(CallOffState.Nothing, Of(job, "16/2: boxes to buy").State);
         Assert.Equal(CallOffState.Open, Of(job, parts[3]).State);
         job.Do(MarkStep.Done(job.House.Panels.Single(), StepList.Find("mains-connected")!)).Mark("W01", "spliced").Say("W01", UnitFacts.Hub, "Main")
-            .Say("W01", UnitFacts.HubName, "Sink").Mark("W01", "hub-paired").Mark("W01", "remotes-paired").Mark("W01", "brackets-fixed").Mark("W01", "clicked-in");
+            .Say("W01", UnitFacts.HubName, "Sink").Mark("W01", "hub-paired").Mark("W01", "remotes-paired").Mark("W01", "brackets-fixed")
+            .Mark("W01", "clicked-in");
         Assert.All(parts, p => Assert.Equal(CallOffState.Here, Of(job, p).State));
         Assert.DoesNotContain(Now(job), c => c.Line.Count > 0 && parts.Contains(c.Line.Part.In(job.House)));
     }
