@@ -68,7 +68,7 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
     public Result<Draft>? Change(ScreenContext context)
     {
         var (windows, values, gone) = Coming;
-        return windows + values + gone == 0 ? null
+        return windows + values + gone == 0 ? (Result<Draft>?)null
             : TakeRows.Of(Read.Draft ?? new Draft($"Import {Path.GetFileName(From)}"), Left.SelectMany(l => l.Edits), windows, values,
                 Read.Missing.Select(t => (Window: context.House.FindTag(t), As: As(t))).Where(g => g.Window is not null).Select(g => (g.Window!, g.As)),
                 context.Today);

@@ -110,12 +110,10 @@ public static class VisitPlan
     {
         if (Needed(house, Phase.Hang) is not { } needed)
             return [];
-        return from unit in house.Units
-               where !unit.BoxIsHere && !AlreadyHere.Hangs(unit)
-               let comes = unit.BoxExpectedOn ?? (house.Job.Get(HouseFacts.OrderLead) is { } lead && unit.Item.Get(UnitFacts.OrderedOn) is { } on
-                   && on.DayNumber + lead <= DateOnly.MaxValue.DayNumber ? on.AddDays(lead) : null)
-               where comes > needed
-               select new BoxTooLate(unit, comes.Value, needed);
+        return house.Units.Where(u => !u.BoxIsHere && !AlreadyHere.Hangs(u) && Comes(u) > needed).Select(u => new BoxTooLate(u, Comes(u)!.Value, needed));
+
+        DateOnly? Comes(Unit unit) => unit.BoxExpectedOn ?? (house.Job.Get(HouseFacts.OrderLead) is { } lead
+            && unit.Item.Get(UnitFacts.OrderedOn) is { } ordered && ordered.DayNumber + lead <= DateOnly.MaxValue.DayNumber ? ordered.AddDays(lead) : null);
     }
 
     private static DateOnly Back(DateOnly day, int days) => DateOnly.FromDayNumber(Math.Max(0, day.DayNumber - days));
