@@ -40,10 +40,13 @@ internal static class WorkPlan
             v.Expected.Select(c => c.Show(ContactFacts.Name)).JoinOrDash(), Before(v, open), v.Entry(VisitFacts.Note))), "No visit is planned.");
     }
 
-    private static void ReadyBy(MarkdownWriter to, PaperData data) => to.Filled(["Last day", "Phase", "Not through it"],
-        VisitPlan.ReadyBy(data.House, VisitPlan.Open(data.House, data.Steps)).Select(d => Row(
+    private static void ReadyBy(MarkdownWriter to, PaperData data)
+    {
+        var open = VisitPlan.Open(data.House, data.Steps);
+        to.Filled(["Last day", "Phase", "Not through it"], VisitPlan.ReadyBy(data.House, open).Select(d => Row(
             d.By < data.Date ? d.By.OnPaper() + Strong("Late") : d.By.OnPaper(), Ours(d.Open.Phase.Full()), d.Open.Who.JoinOrDash())),
-        "No day is known to go back from: type the handover, or a visit with its phase.");
+            open.IsEmpty ? "Nothing is left to be done." : "No day is known to go back from: type the handover, or a visit with its phase.");
+    }
 
     private static void Persons(MarkdownWriter to, PaperData data)
     {

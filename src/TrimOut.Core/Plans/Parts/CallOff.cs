@@ -66,9 +66,6 @@ public sealed record CallOff(
                         ? new CallOff(line, phase.Needed, orderBy, CallOffState.CalledOff, last, [])
                     : new CallOff(line, phase.Needed, orderBy, CallOffState.Here, null, []);
             }
-            var wanted = line.Items.Where(c => !AlreadyHere.Is(house, c.Item, line.NeededIn)).ToList();
-            if (wanted.Count == 0 && !line.Items.IsEmpty)
-                return new CallOff(line, phase.Needed, orderBy, CallOffState.Here, null, []);
             if (phase.Ordered is { } on)
             {
                 var since = OrderedFact(line.NeededIn) is { } fact && house.Job.Latest(fact) is { } noted
@@ -77,6 +74,9 @@ public sealed record CallOff(
                 return since.Count == 0 ? new CallOff(line, phase.Needed, orderBy, CallOffState.CalledOff, on, [])
                     : Open(Names(since), line.Items.IsEmpty ? line.Count : Sum(since));
             }
+            var wanted = line.Items.Where(c => !AlreadyHere.Is(house, c.Item, line.NeededIn)).ToList();
+            if (wanted.Count == 0 && !line.Items.IsEmpty)
+                return new CallOff(line, phase.Needed, orderBy, CallOffState.Here, null, []);
             return phase.Over ? new CallOff(line, phase.Needed, orderBy, CallOffState.Nothing, null, [])
                 : wanted.Count < line.Items.Length ? Open(Names(wanted), Sum(wanted)) : Open([], line.Count);
 
