@@ -14,11 +14,13 @@ internal static class SinceLastBook
     private static readonly ItemKind[] Kinds =
         [ItemKind.Window, ItemKind.Unit, ItemKind.Run, ItemKind.Leg, ItemKind.Panel, ItemKind.Hub, ItemKind.Remote, ItemKind.Preset];
 
+    private static readonly ServiceKind?[] Replaced = [ServiceKind.Replaced, ServiceKind.MotorReplaced, ServiceKind.PartReplaced];
+
     public static void Write(MarkdownWriter to, PaperData data)
     {
         if (data.House.Job.Latest(HouseFacts.BinderGivenOn) is not { Value: DateOnly day } given || data.Log.At(given.Id) is not { Units.IsEmpty: false } then)
             return;
-        var served = data.House.Services.Where(s => then.Find(s.Id) is null).ToList();
+        var served = data.House.Services.Where(s => Replaced.Contains(s.Kind) && then.Find(s.Id) is null).ToList();
         // Where a record says what was replaced and by which, the serial alone would say it once more, and neither when nor why.
         var rows = served.Select(s => Served(data, s))
             .Concat(Kinds.SelectMany(kind => Rows(then, data.House, kind, [.. served.Where(s => s.ReplacesUnit).Select(s => s.About!.Id)]))).ToList();
@@ -28,7 +30,7 @@ internal static class SinceLastBook
         to.Filled(["What", "Detail", "Then", "Now"], rows);
     }
 
-    /// <summary>What was done in service: to what, what, and beside what was taken off when it was done, why, and what was put in.</summary>
+    /// <summary>What was replaced in service, and beside what was taken off when, why, and what was put in.</summary>
     private static Inline[] Served(PaperData data, Service service)
     {
         List<Inline> now = [service.DayOrNotYet(ServiceFacts.On, data.Date)];

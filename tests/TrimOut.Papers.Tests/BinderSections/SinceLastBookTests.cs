@@ -14,7 +14,9 @@ public class SinceLastBookTests
     public void WhatIsOtherwiseThanInTheBookThatWasHandedOverIsListed()
     {
         var rows = Rows(ServedHouse.Build());
-        Assert.Contains(rows, r => r is ["W02A", "Serial", "SN-W02A", "SN-NEW"]);
+        Assert.Contains(rows, r => r is ["W02A", "replaced", "serial SN-W02A", var now] && now.Contains("2027-03-02", StringComparison.Ordinal)
+            && now.EndsWith(", motor grinds, serial SN-NEW", StringComparison.Ordinal));
+        Assert.DoesNotContain(rows, r => r[1] == "Serial");
         Assert.Contains(rows, r => r is ["W09", _, _, "added"]);
         Assert.Contains(rows, r => r is ["W03", _, _, "gone"]);
         Assert.Contains(rows, r => r is ["cable of W02A", "Volts, loaded", _, _] or ["cable of W02A", _, "11.9 V", _] || r[0] == "W02A");

@@ -97,7 +97,9 @@ public class WordsTests
             "Nothing is ordered yet.", "The unit", "ordered", "removed", "its window is left out", "off its sheet", "added, not ordered yet",
             "Width by the measures", "Height by the measures", "Nothing.", "at least {0}", "no groups", "Nothing is landed on it.",
             "Nothing is awaited or to be reordered.",
-            "Not ordered yet, and to be ordered by {0} at the latest, to be here on {1}: {2}.", "instrument not noted"]);
+            "Not ordered yet, and to be ordered by {0} at the latest, to be here on {1}: {2}.", "instrument not noted",
+            "nothing to order", "Too late to order.", "To be here on {0} it had to be ordered by {1}: {2}. Ask the maker, or move the visit.",
+            "Of no phase, so that nothing is asked for before them: {0}."]);
         var sparse = SparseHouse().House;
         Assert.Equal("leg of W01", Inline.NameOf(sparse, sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(words));
         asked.UnionWith(KitWords.All);
