@@ -1,6 +1,5 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
-using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Photos;
 
 namespace TrimOut.Core.Decisions;

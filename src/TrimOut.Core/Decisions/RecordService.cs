@@ -79,7 +79,8 @@ public static class RecordService
     /// <summary>The change that takes a record out of the house, with the serial from before for a unit that has the one of this record.</summary>
     internal static Draft WithSerialBefore(Draft removal, Service service) => SerialAfterRemoval(service) is not (var unit, var serial) ? removal
         : removal.PutStored(unit.Id, UnitFacts.Serial.Name, serial)
-            with { What = $"{removal.What}; serial of {service.House.NameOf(unit)}: {serial ?? "to be read again"}" };
+            with
+        { What = $"{removal.What}; serial of {service.House.NameOf(unit)}: {serial ?? "to be read again"}" };
 
     /// <summary>The serial that a unit has once a record is removed, null for none that is known; nothing where the record leaves it alone.</summary>
     /// <param name="service">The record.</param>

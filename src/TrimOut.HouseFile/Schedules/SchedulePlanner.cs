@@ -160,7 +160,8 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         if (kept is null)
             _draft = _draft.PutStored(of.Item.Id, fact.Name, stored);
         _revised.Add(new RevisedValue(row.Line, of.Name, fact.Label, head?.Stored is { } here ? fact.ShowStored(here, _house) : "",
-            fact.ShowStored(stored, _house), kept) { Edits = kept is null ? [_draft.Edits[^1]] : [] });
+            fact.ShowStored(stored, _house), kept)
+        { Edits = kept is null ? [_draft.Edits[^1]] : [] });
     }
 
     private void ReviseRoom(Window window, SheetRow row)

@@ -51,7 +51,8 @@ public sealed class PhotoPlan
             if (named.Count == 0)
             {
                 return At(photo, label.Of, words, PlacedBy.Label, $"by its label{Before(label.Before)}, which does not say of which house it is")
-                    with { IsDoubtful = true };
+                    with
+                { IsDoubtful = true };
             }
         }
         if (unclear is not null)
@@ -102,7 +103,8 @@ public sealed class PhotoPlan
         // Somebody who says that it shows the wall knows better than the clock of a camera.
         var against = by == PlacedBy.Hand && said is not null ? null : _times.AgainstOpenWall(unit, photo);
         return new PhotoPlacement(photo, new PhotoPlace(unit, run, RunFacts.Photo, step, phase) { Marks = against is null }, by,
-            against is null ? worded : $"{worded}; but {against}") { IsDoubtful = against is not null };
+            against is null ? worded : $"{worded}; but {against}")
+        { IsDoubtful = against is not null };
     }
 
     /// <summary>
