@@ -62,7 +62,7 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
     /// <summary>The same with the row under the cursor taken where it was left, or left; of a window that is gone what is next.</summary>
     public ScheduleScreen Chosen() => Current is not { } row ? this
         : Shown == OfGone ? this with { Gone = Gone.SetItem(row.Head, (GoneAs)(((int)As(row.Head) + 1) % Enum.GetValues<GoneAs>().Length)) }
-        : this with { Left = Left.Contains(row) ? Left.Remove(row) : Left.Add(row) };
+        : this with { Left = Left.SymmetricExcept([row]) };
 
     /// <summary>The change of what is chosen; null where that is nothing.</summary>
     public Result<Draft>? Change(ScreenContext context)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
@@ -128,7 +129,7 @@ public class RecordServiceTests
 
     private static List<string> Due(TestJob job) => [.. DueInService.Of(job.House, new DateOnly(2027, 3, 5)).Select(d => d.Say.In(job.House))];
 
-    private static IEnumerable<(WaitsFor For, int Units)> Head(TestJob job) => HouseHead.Of(job.House, StepList.Shipped, new DateOnly(2027, 3, 5)).Waiting;
+    private static ImmutableArray<(WaitsFor For, int Units)> Head(TestJob job) => HouseHead.Of(job.House, StepList.Shipped, new DateOnly(2027, 3, 5)).Waiting;
 
     [Fact]
     public void ARemoteThatIsReplacedIsPairedWithWhatItMovesAndStoresItsPresetsAgain()
