@@ -100,7 +100,7 @@ public sealed class PhotoFolder
         if (_isCleared)
             return;
         _isCleared = true;
-        foreach (var file in Directory.EnumerateFiles(Where, $".*{Unfinished}", new EnumerationOptions { AttributesToSkip = 0 }))
+        foreach (var file in Directory.EnumerateFiles(Where, $".*{Unfinished}", new EnumerationOptions { AttributesToSkip = FileAttributes.None }))
         {
             try
             {

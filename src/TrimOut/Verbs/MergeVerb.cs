@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using TrimOut.Core;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile;

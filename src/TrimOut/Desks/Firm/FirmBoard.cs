@@ -7,11 +7,11 @@ internal sealed class FirmBoard : IFirmBoard
 {
     private const int Beats = 500;
 
-    private volatile IReadOnlyList<FirmRow> _rows;
+    private volatile FirmRow[] _rows;
     private volatile int _left;
     private volatile bool _stopped;
 
-    private FirmBoard(IReadOnlyList<FirmRow> rows) => (_rows, _left) = (rows, rows.Count(r => r.Stale));
+    private FirmBoard(FirmRow[] rows) => (_rows, _left) = (rows, rows.Count(r => r.Stale));
 
     /// <inheritdoc/>
     public IReadOnlyList<FirmRow> Rows => _rows;
@@ -33,7 +33,7 @@ internal sealed class FirmBoard : IFirmBoard
 
     private void MakeAnew()
     {
-        for (var at = 0; at < _rows.Count && !_stopped; at++)
+        for (var at = 0; at < _rows.Length && !_stopped; at++)
         {
             if (!_rows[at].Stale)
                 continue;
