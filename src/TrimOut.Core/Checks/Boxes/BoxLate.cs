@@ -23,7 +23,7 @@ public sealed class BoxLate : UnitCheck
     private static readonly Message AskForDay = new("Ask the supplier for the day and write it; write what stands on the new box once it is here.");
     private static readonly Message AfterVisit = new("Its box is expected on {0}; {1} is on {2}.");
     private static readonly Message AfterHandover = new("Its box is expected on {0}; handover is on {1}.");
-    private static readonly Message NoTimeToFit = new("Its box is expected on {0}; to be fitted before handover it must be here on {1}.");
+    private static readonly Message NoTimeToFit = new("Its box is expected on {0}; to be fitted before handover it must be here on {1}.", "fit");
     private static readonly Message ChaseIt = new("Call the supplier; reorder it and note the day, and note when it is expected now.");
     private static readonly Message MoveOne = new("Call the supplier for an earlier day, or move the visit; a part of the house can be hung first.");
 
