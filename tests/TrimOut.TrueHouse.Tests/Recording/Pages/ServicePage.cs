@@ -41,7 +41,11 @@ internal static class ServicePage
                 book.MarkAll(book.House.FindPanel(about.Id)!, panel.Name, phase);
         }
         foreach (var unit in Touched(house, service).Where(u => book.Has(ItemKind.Unit, u.Key)).ToList())
+        {
+            if (service is { To: ItemKind.Unit, What: Core.Facts.ServiceKind.Replaced })
+                ReceivedPage.ReadBox(installer, unit);
             DoOnceMore(installer, unit);
+        }
     }
 
     private static IEnumerable<RealUnit> Touched(RealHouse house, RealService service) => service.To switch
