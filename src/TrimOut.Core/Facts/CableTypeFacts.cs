@@ -14,7 +14,8 @@ public static class CableTypeFacts
     public static readonly Fact<CableListing> Listing = Of.Choice<CableListing>("listing", "Listing", "What is printed on the jacket.");
     public static readonly Fact<string> Colours = Of.Text("colours", "Conductor colors",
         "The color of each conductor with its stripe or tape, with a comma between two.", null, 80);
-    public static readonly Fact<string> Plus = Of.Text("plus", "Positive conductor", "Which of these colors is plus: as the sheet says, else as you settle it for this house.", null, 40);
+    public static readonly Fact<string> Plus = Of.Text("plus", "Positive conductor",
+        "Which of these colors is plus: as the sheet says, else as you settle it for this house.", null, 40);
     public static readonly Fact<Length> LongestRun = Of.Cable("longest-run", "Longest run", "The longest run that the maker's table allows with it.", null);
     public static readonly Fact<Length> Diameter = Of.Opening("diameter", "Outside diameter", "Over the jacket.", null, 0, 2);
     public static readonly Fact<Length> BoxLength = Of.Cable("box-length", "Box length", "Cable in a full box.", null, 10000);

@@ -98,7 +98,8 @@ internal sealed class Declare(ItemKind subject)
             t => t.Equals("open", StringComparison.OrdinalIgnoreCase) || t.Equals("ol", StringComparison.OrdinalIgnoreCase)
                 ? Electrical.LoopReading.Open
                 : ReadOhms(t),
-            r => r == Electrical.LoopReading.Open ? "open" : NumberText.Plain(r.Ohms), r => r == Electrical.LoopReading.Open ? "open" : $"{NumberText.Plain(r.Ohms)} ohm"))
+            r => r == Electrical.LoopReading.Open ? "open" : NumberText.Plain(r.Ohms),
+            r => r == Electrical.LoopReading.Open ? "open" : $"{NumberText.Plain(r.Ohms)} ohm"))
         { IsReading = true };
 
     // A meter shows 2 M for two million ohms and 2 m for two thousandths: only there does a capital tell two values apart.

@@ -50,7 +50,8 @@ public static class UnitFigures
         [
             ("mount", Said(window, WindowFacts.Mount)),
             ("top, middle, bottom", $"{Said(window, WindowFacts.WidthTop)}, {Said(window, WindowFacts.WidthMiddle)}, {Said(window, WindowFacts.WidthBottom)}"),
-            ("hangs plumb", window.PlumbWidth?.About(unit) ?? Missing), ("ordered width is", BySheet(unit, u => u.OrderedWidth is { } by ? KebabCase.Of(by) : null)),
+            ("hangs plumb", window.PlumbWidth?.About(unit) ?? Missing),
+            ("ordered width is", BySheet(unit, u => u.OrderedWidth is { } by ? KebabCase.Of(by) : null)),
             ("comes off", BySheet(unit, u => u.Deduction?.In(u))),
             ("part of the opening", window.Units.Length > 1 ? Said(unit, UnitFacts.PartWidth) : "the whole"),
             ("overlap each side", window.Mount == Mount.Outside ? Said(window, WindowFacts.OverlapEachSide) : "none"), Step(unit),
@@ -180,7 +181,8 @@ public static class UnitFigures
             return new Figure("Tail that reaches the motor", path.In(unit),
                 Working.Of(new TailShortOfMotor().Info.Source.Formula, () =>
                 [
-                    ("entry from jamb", jamb.In(unit)), ("entry from the left", entry.In(unit)), ("motor from the left", BySheet(unit, u => u.MotorAlong(end)?.In(u))),
+                    ("entry from jamb", jamb.In(unit)), ("entry from the left", entry.In(unit)),
+                    ("motor from the left", BySheet(unit, u => u.MotorAlong(end)?.In(u))),
                     ("below head", below.In(unit)),
                     ("entry on the side of the motor", side == end ? "yes" : "no"), ("behind", Marked(behind, kind, CoveringKindFacts.LeadBehind)),
                 ]),

@@ -50,7 +50,8 @@ public sealed record SchedulePlan(
         ImmutableArray<RevisedValue> values =
             [.. Revised.Select(r => r.KeptBecause is null && Leaves(r.Tag) ? r with { KeptBecause = "left, as you chose" } : r)];
         var edits = Windows.Where(w => Leaves(w.Tag)).SelectMany(w => w.Edits).Concat(Revised.Where(r => Leaves(r.Tag)).SelectMany(r => r.Edits));
-        return TakeRows.Of(Draft, edits, windows.Length, values.Count(v => v.KeptBecause is null), Missing.Select(t => house.FindTag(t)).OfType<Window>().Select(w => (w, gone)), on)
+        return TakeRows.Of(Draft, edits, windows.Length, values.Count(v => v.KeptBecause is null),
+            Missing.Select(t => house.FindTag(t)).OfType<Window>().Select(w => (w, gone)), on)
             .Then<SchedulePlan>(draft => this with
             {
                 Draft = draft,

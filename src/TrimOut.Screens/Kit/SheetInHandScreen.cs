@@ -105,7 +105,8 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         var (older, changed, rest) = (open[Waits.ForEdition].Count(), open[Waits.Changed].Count(), open[Waits.Unchecked].Count());
         return (older == 0 ? "" : $" {NumberText.Counted(older, "value was", "values were")} checked against another edition, and "
             + $"{(older == 1 ? "waits" : "wait")} to be checked against this one.")
-            + (changed == 0 ? "" : $" {NumberText.Counted(changed, "value was", "values were")} changed since {(changed == 1 ? "it was" : "they were")} checked.")
+            + (changed == 0 ? "" : $" {NumberText.Counted(changed, "value was", "values were")} changed since "
+                + $"{(changed == 1 ? "it was" : "they were")} checked.")
             + (rest == 0 ? "" : $" {NumberText.Counted(rest, "value is", "values are")} not checked.");
     }
 
@@ -204,7 +205,8 @@ internal static class SheetInHandKeys
         new KeyAction<SheetInHandScreen>("e", "Next missing", "Goes to the next value that is blank or was not checked.",
             (s, context) => (s.Next(context) ?? (s with { Selected = -1 }).Next(context)) is { } next
                 ? new Transition(next) : Transition.Say(s, s.Left(context))),
-        new KeyAction<SheetInHandScreen>("right", "Next part", "The sheet of the next part: first of those that the house uses, then of the others.", (s, context) => new Transition(Beside(s, context, 1))),
+        new KeyAction<SheetInHandScreen>("right", "Next part", "The sheet of the next part: first of those that the house uses, then of the others.",
+            (s, context) => new Transition(Beside(s, context, 1))),
         new KeyAction<SheetInHandScreen>("left", "Part before", "The sheet of the part before.", (s, context) => new Transition(Beside(s, context, -1)))
             { OnBar = false },
         Filtering.Key<SheetInHandScreen>("values", "words of the label, or what stands there; Enter goes there"),

@@ -26,7 +26,8 @@ internal static class HoursVerb
                 + "what they are from (typed, visits, some-visits or marks: at least), typed, of visits, by marks, units that are through, units, "
                 + "hours a unit; unit, house, tag, phase, hours by marks. Then what a unit took over all houses that are through a phase: rate, phase, median, "
                 + "least, most, of how many houses, how many say no more than their marks, at-least where no house says more and these count. With --for "
-                + "what a house is likely to take: estimate, phase, units, hours, least, most, of how many houses, at-least.") { paths, next, units, Common.GoOn };
+                + "what a house is likely to take: estimate, phase, units, hours, least, most, of how many houses, at-least.")
+        { paths, next, units, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);

@@ -24,7 +24,11 @@ internal static class NewVerb
             HelpName = "inches|mm",
         };
         units.CompletionSources.Add("inches", "mm");
-        var kit = new Option<string?>("--kit") { Description = "Begin with the parts that are kept in this folder; a file that can't be read is named and left out.", HelpName = "folder" };
+        var kit = new Option<string?>("--kit")
+        {
+            Description = "Begin with the parts that are kept in this folder; a file that can't be read is named and left out.",
+            HelpName = "folder",
+        };
         var by = Common.By();
         var verb = new Command("new", "Begin a house file with a blank kit.") { path, name, units, kit, by };
         verb.SetAction(parsed =>

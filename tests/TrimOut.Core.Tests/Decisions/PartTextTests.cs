@@ -274,9 +274,12 @@ public class PartTextTests
 
     [Fact]
     public void AFileOfANewerFormSaysSo() => Assert.Equal(
-        "Line 1: the file is of a newer form (2) than this TrimOut reads (1). Take it with a newer TrimOut.", PartText.Read("trimout-part: 2\nkind: hub").Reason);
+        "Line 1: the file is of a newer form (2) than this TrimOut reads (1). Take it with a newer TrimOut.",
+        PartText.Read("trimout-part: 2\nkind: hub").Reason);
 
-    /// <summary>Sixty-fourths, thousandths, millimeters and a length that neither holds: each goes out and comes in as it is, in a house of either units.</summary>
+    /// <summary>
+    /// Sixty-fourths, thousandths, millimeters and a length that neither holds: each goes out and comes in as it is, in a house of either units.
+    /// </summary>
     [Theory]
     [InlineData(DisplayUnits.Inches, "96\"", "widest: 96\"")]
     [InlineData(DisplayUnits.Inches, "45 33/64\"", "widest: 45 33/64\"")]

@@ -17,8 +17,8 @@ public class RecordServiceTests
     public void AUnitThatIsReplacedIsHungSplicedPairedAndSetAgainAndNothingElseIs()
     {
         var job = ServedHouse.Of().Serve("W01 replaced 2027-03-02 @Ash Example, serial B-7, claim C-17, motor grinds");
-        Assert.Equal(["box-matched", "looked-over", "clicked-in", "cords-safe", "moves-free", "spliced", "volts-read", "hub-paired", "remotes-paired", "moved-by-all",
-            "open-limit", "close-limit", "level-with-neighbours", "preset-stored"], job.Open("W01"));
+        Assert.Equal(["box-matched", "looked-over", "clicked-in", "cords-safe", "moves-free", "spliced", "volts-read", "hub-paired", "remotes-paired",
+            "moved-by-all", "open-limit", "close-limit", "level-with-neighbours", "preset-stored"], job.Open("W01"));
         Assert.Empty(job.Open("W02"));
         Assert.Empty(job.Open("P1"));
         Assert.Empty(job.Open("Test house"));

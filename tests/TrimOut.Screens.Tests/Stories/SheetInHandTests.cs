@@ -376,7 +376,8 @@ public class SheetInHandTests
         AtCheckedRoller(CoveringKindFacts.MotorVolts).Dispose();
         _job.SayOf("Roller", CoveringKindFacts.RunningCurrent, "3");
         using var user = AtRoller(CoveringKindFacts.MotorVolts);
-        Assert.EndsWith(" 1 value was changed since it was checked.", ((SheetInHandScreen)user.Shell.Screen).Left(user.Shell.Context), StringComparison.Ordinal);
+        Assert.EndsWith(" 1 value was changed since it was checked.",
+            ((SheetInHandScreen)user.Shell.Screen).Left(user.Shell.Context), StringComparison.Ordinal);
         user.Press("esc", "C").Sees("1 value changed since checked");
     }
 

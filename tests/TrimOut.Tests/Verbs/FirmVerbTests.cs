@@ -29,7 +29,8 @@ public sealed class FirmVerbTests : IDisposable
         Assert.Equal(["Elm Street 12", "Oak Lane 3"], Lines(first.Output).Select(l => l.Split('\t')[2]));
         var again = _run.Run("firm", "houses");
         Assert.Equal((first.Output, ""), (again.Output, again.Error));
-        Assert.Equal("1\n2\n", _run.RunWith("contact\tnew\tAsh\nvisit\tnew\t2026-09-07 Hang @Ash\n", "set", "houses/elm.trimout").Output.ReplaceLineEndings("\n"));
+        Assert.Equal("1\n2\n", _run.RunWith("contact\tnew\tAsh\nvisit\tnew\t2026-09-07 Hang @Ash\n", "set", "houses/elm.trimout")
+            .Output.ReplaceLineEndings("\n"));
         var stale = _run.Run("firm", "houses", "--kept", "--list", "due", "--date", "2026-09-01");
         Assert.Equal(("", "1 house changed since the summary was made."), (stale.Output, stale.Error.Trim()));
         var due = _run.Run("firm", "houses", "--list", "due", "--date", "2026-09-01");

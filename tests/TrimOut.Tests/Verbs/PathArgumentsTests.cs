@@ -19,7 +19,7 @@ public sealed class PathArgumentsTests : IDisposable
     private static readonly TimeSpan AtOnce = TimeSpan.FromSeconds(1);
     private static readonly string[] PathNames = ["HOUSE", "PATH", "OTHER", "FROM", "DAMAGED", "SCHEDULE", "FILE", "file", "FOLDER", "folder", "house"];
     private static readonly string[] OtherNames = ["PAPER", "COMMAND", "SHELL", "LENGTH", "CONDUCTOR", "CURRENT", "name", "choice", "field=Header", "name=tag",
-        "yyyy-mm-dd", "volts", "degrees", "number", "length", "language", "list", "sheet", "A4|letter", "on|off", "inches|mm"];
+        "yyyy-mm-dd", "volts", "degrees", "number", "length", "language", "list", "tag", "sheet", "A4|letter", "on|off", "inches|mm"];
 
     private static readonly string[] Sides = [".journal", ".lock", ".in-use", ".new", ".journal.new"];
 

@@ -77,7 +77,7 @@ public sealed class WhatIfVerbTests : IDisposable
         var ended = _run.Run("parts", Path.Combine(TrimOut.Testing.Repository.Root, "sample-jobs", "ridge-house"));
         Assert.Equal(0, ended.Code);
         Assert.Contains("supplies\tMore: Panel, 8 outputs\t1\t\t18 units on panels; the panels of the house have room for 13; 8 to a panel\t"
-            + "power\t2026-07-02\t\t\t\n", ended.Output, StringComparison.Ordinal);
+            + "power\t2026-07-02\t\t\t\t1\n", ended.Output, StringComparison.Ordinal);
     }
 
     [Theory]
