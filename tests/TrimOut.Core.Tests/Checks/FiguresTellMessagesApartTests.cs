@@ -76,7 +76,7 @@ public class FiguresTellMessagesApartTests
     public void TheTagsAreThoseThatWaiversInFilesHave() => Assert.Equal(
         """
         BarsNotLevel: closed open
-        BoxLate: read
+        BoxLate: fit read
         CableNotListed: air-handling-space between-floors in-wall
         CableNotWanted: fed-otherwise in-a-box landed left-out moved on-order pulled
         CableShared: circle
