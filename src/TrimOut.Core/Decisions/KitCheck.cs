@@ -46,22 +46,26 @@ public static class KitCheck
             .PutStored(sheet.Id, Companion.Checked(fact.Name), SheetMark.For(sheet));
 
     /// <summary>
-    /// How many values were checked against the sheet and the edition that are said of a part, and would wait were another sheet or edition typed; none for
-    /// any other fact.
+    /// The values, and the blanks that do not stand on the sheet, that count as checked and would wait were another sheet or edition typed of a part, or one
+    /// for the first time; none for any other fact.
     /// </summary>
-    public static int WaitFor(House house, Item sheet, Fact fact, string typed) =>
-        !AboutSheet.Is(fact) || fact.ReadTyped(typed, house) is not { Ok: true } said ? 0
-        : fact.Name == AboutSheet.Edition ? SheetMark.Waiting(sheet, said.Value).Count()
-        : fact.Name == AboutSheet.Sheet ? SheetMark.WaitingForSheet(sheet, said.Value).Count() : 0;
+    public static IReadOnlyList<Fact> WaitFor(House house, Item sheet, Fact fact, string typed) =>
+        !AboutSheet.Is(fact) || fact.ReadTyped(typed, house) is not { Ok: true } said ? []
+        : fact.Name == AboutSheet.Edition ? [.. SheetMark.Waiting(sheet, said.Value)]
+        : fact.Name == AboutSheet.Sheet ? [.. SheetMark.WaitingForSheet(sheet, said.Value)] : [];
 
-    /// <summary>Puts the name or the edition of a sheet right where it was mistyped: what was checked stays checked, for the sheet is the same one.</summary>
-    public static Result<Draft> Mistyped(House house, Item sheet, Fact fact, string typed)
+    /// <summary>
+    /// Puts the name or the edition of a sheet that the values were checked against: one that was mistyped, or that nobody named yet. What was checked stays
+    /// checked, for the sheet is the same one.
+    /// </summary>
+    public static Result<Draft> SameSheet(House house, Item sheet, Fact fact, string typed)
     {
         if (!FactTable.IsKit(sheet.Kind) || !AboutSheet.Is(fact))
             return new Refusal(OnlyKit);
+        var why = sheet.Latest(fact)?.Stored is null ? "what was checked was checked against it" : "the one before was mistyped, and what was checked stays checked";
         return fact.ReadTyped(typed, house).Then<Draft>(stored => (fact.Name == AboutSheet.Edition ? SheetMark.Waiting(sheet, stored) : [])
             .Where(f => SheetMark.Of(sheet, f) != SheetMark.For((string?)null))
-            .Aggregate(new Draft($"{house.NameOf(sheet)}: {fact.Label}: {stored}; the one before was mistyped, and what was checked stays checked")
+            .Aggregate(new Draft($"{house.NameOf(sheet)}: {fact.Label}: {stored}; {why}")
                 .PutStored(sheet.Id, fact.Name, stored), (d, f) => d.PutStored(sheet.Id, Companion.Checked(f.Name), SheetMark.For(stored))));
     }
 

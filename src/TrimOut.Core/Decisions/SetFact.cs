@@ -83,24 +83,28 @@ public static class SetFact
             value is null && item.Latest(companion)?.Stored is null ? to : to.PutStored(item.Id, companion, value);
     }
 
-    /// <summary>What was checked against the edition before says so in its mark, and waits to be checked against the other one.</summary>
+    /// <summary>
+    /// What was checked against the edition before says so in its mark, and waits to be checked against the other one; what was checked while none was named
+    /// was checked against an unknown one.
+    /// </summary>
     private static Draft OtherEdition(Draft draft, Item part, string edition)
     {
         var waiting = SheetMark.Waiting(part, edition).ToList();
-        foreach (var fact in waiting.Where(f => SheetMark.Of(part, f) != SheetMark.For(part)))
-            draft = draft.PutStored(part.Id, Companion.Checked(fact.Name), SheetMark.For(part));
-        return Waits(draft, waiting.Count);
+        foreach (var fact in waiting.Where(f => SheetMark.Of(part, f) != SheetMark.OfBefore(part, f)))
+            draft = draft.PutStored(part.Id, Companion.Checked(fact.Name), SheetMark.OfBefore(part, fact));
+        return Waits(draft, part, waiting);
     }
 
     /// <summary>What was checked against another sheet was not checked against this one, whatever edition that was.</summary>
     private static Draft OtherSheet(Draft draft, Item part, string sheet)
     {
-        var waiting = SheetMark.WaitingForSheet(part, sheet).Count();
-        return waiting == 0 ? draft : Waits(SheetValues.Of(part.Kind).Where(f => SheetMark.Of(part, f) is not null)
-            .Aggregate(draft, (d, f) => d.PutStored(part.Id, Companion.Checked(f.Name), null)), waiting);
+        var waiting = SheetMark.WaitingForSheet(part, sheet).ToList();
+        return waiting.Count == 0 ? draft : Waits(SheetValues.Of(part.Kind).Where(f => SheetMark.Of(part, f) is not null)
+            .Aggregate(draft, (d, f) => d.PutStored(part.Id, Companion.Checked(f.Name), null)), part, waiting);
     }
 
-    private static Draft Waits(Draft draft, int count) => count == 0 ? draft
+    private static Draft Waits(Draft draft, Item part, IEnumerable<Fact> waiting) => waiting.Count(f => part.Latest(f)?.Stored is not null) is var count && count == 0
+        ? draft
         : draft with { What = $"{draft.What}; {NumberText.Counted(count, "value waits", "values wait")} to be checked against it" };
 
     private static string Shown(Fact fact, string stored, House house) =>

@@ -29,14 +29,13 @@ public static class TakePart
         var there = part.In(house);
         return
         [
-            .. AboutSheet.Names.Where(n => part.About.TryGetValue(n, out var stored) && there?.Latest(n)?.Stored != stored)
-                .Select(n => AboutSheet.Of(part.Kind, n)).Select(f => new PartChange(f, there is null ? "" : f.ShowOf(there, house),
+            .. AboutToPut(part.Beside(house), there).Select(a => AboutSheet.Of(part.Kind, a.Name)).Select(f => new PartChange(f, there is null ? "" : f.ShowOf(there, house),
                     f.DecodeAny(part.About[f.Name]) is { Ok: true } value ? f.Show(value.Value, house) : part.About[f.Name])),
         ];
     }
 
     /// <summary>Whether it is of another sheet, or of another edition, than the part of the house was checked against.</summary>
-    public static bool IsOtherEdition(PartSheet part, Item? there) => there is not null && new[] { AboutSheet.Sheet, AboutSheet.Edition }
+    public static bool IsOtherEdition(PartSheet part, Item? there) => there is not null && AboutSheet.WhichSheet
         .Any(n => part.About.TryGetValue(n, out var stored) && there.Latest(n)?.Stored != stored);
 
     /// <summary>
@@ -49,7 +48,7 @@ public static class TakePart
     public static ImmutableArray<Fact> TakenUnchecked(House house, PartSheet part)
     {
         var there = part.In(house);
-        return [.. part.Values.Where(v => !v.Held && (!IsSame(v, there) || LosesCheck(v, there, IsOtherEdition(part, there)))).Select(v => v.Fact)];
+        return [.. part.Beside(house).Values.Where(v => !v.Held && (!IsSame(v, there) || LosesCheck(v, there, IsOtherEdition(part, there)))).Select(v => v.Fact)];
     }
 
     /// <summary>The values that were checked against a sheet, and would no longer be with the part.</summary>
@@ -67,7 +66,7 @@ public static class TakePart
     {
         var there = part.In(house);
         var what = there is null ? $"New {KebabCase.Of(part.Kind).Replace('-', ' ')} {part.Name}" : part.Name;
-        var draft = Put(new Draft($"{what}, from {from}"), part, there);
+        var draft = Put(new Draft($"{what}, from {from}"), part.Beside(house), there);
         return draft.Edits.IsEmpty ? new Refusal($"{part.Name} is in this house already, value for value{Unchecked(there!)}.") : draft;
     }
 
@@ -83,7 +82,7 @@ public static class TakePart
         var id = there?.Id;
         if (id is null)
             draft = draft.New(part.Kind, House.RootId, out id).PutStored(id, "name", part.Name).AskingOf(id, part.Kind);
-        foreach (var (name, stored) in part.About.Where(a => there?.Latest(a.Key)?.Stored != a.Value))
+        foreach (var (name, stored) in AboutToPut(part, there))
             draft = draft.PutStored(id, name, stored);
         var other = IsOtherEdition(part, there);
         var edition = part.About.GetValueOrDefault(AboutSheet.Edition) ?? (there is null ? null : SheetMark.EditionOf(there));
@@ -101,6 +100,12 @@ public static class TakePart
             draft = draft.PutStored(id, Companion.Checked(fact.Name), null);
         return draft;
     }
+
+    /// <summary>What it says of its sheet, and a house does not yet: who checked values, and when, only with values that count as checked.</summary>
+    private static IEnumerable<(string Name, string Stored)> AboutToPut(PartSheet part, Item? there) => AboutSheet.Names
+        .Where(n => part.About.TryGetValue(n, out var stored) && there?.Latest(n)?.Stored != stored
+            && (AboutSheet.WhichSheet.Contains(n) || part.Values.Any(v => v.Held)))
+        .Select(n => (n, part.About[n]));
 
     private static bool IsSame(SheetValue value, Item? there) => there?.Latest(value.Fact)?.Stored == value.Stored;
 

@@ -24,6 +24,9 @@ public static class AboutSheet
     /// <summary>The names of these facts.</summary>
     public static ImmutableArray<string> Names { get; } = [Sheet, Edition, HeldBy, HeldOn];
 
+    /// <summary>The names of those that say which sheet it is.</summary>
+    public static ImmutableArray<string> WhichSheet { get; } = [Sheet, Edition];
+
     /// <summary>Whether a fact is one of them.</summary>
     public static bool Is(Fact fact) => FactTable.IsKit(fact.Subject) && Names.Contains(fact.Name);
 

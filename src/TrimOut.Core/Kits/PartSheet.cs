@@ -52,10 +52,26 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     /// <summary>Against which other sheet or edition its file says that its values were checked, so that none counts; null where it says none.</summary>
     public string? HeldAgainstOther { get; init; }
 
+    /// <summary>Whether that is another sheet, and not only another edition of the same one.</summary>
+    public bool IsHeldAgainstOtherSheet { get; init; }
+
     /// <summary>
     /// What its file names and does not say that its values were held against, so that none counts: the sheet, the edition, or both; null where neither is so.
     /// </summary>
     public string? HeldAgainstUnknown { get; init; }
+
+    /// <summary>
+    /// The part as it counts beside one that is there: where that one names a sheet or an edition and this one does not, nobody knows what its values were
+    /// checked against, and none counts as checked.
+    /// </summary>
+    /// <param name="there">The part of a house or of a folder that it is a sheet of; null where there is none.</param>
+    public PartSheet Beside(PartSheet? there) => there is not null && Values.Any(v => v.Held)
+        && AboutSheet.WhichSheet.Where(n => there.About.ContainsKey(n) && !About.ContainsKey(n)).ToList() is { Count: > 0 } unnamed
+        ? this with { Values = [.. Values.Select(v => v with { Held = false })], HeldAgainstUnknown = string.Join(" and ", unnamed) } : this;
+
+    /// <summary>The part as it counts in a house, beside the one that is there.</summary>
+    /// <param name="house">The house.</param>
+    public PartSheet Beside(House house) => Beside(In(house) is { } there ? Of(house, there) : null);
 
     /// <summary>Why none of its values counts as checked though its file says that they were, as a sentence; null where that is not so.</summary>
     public string? WhyNoneCounts => !About.ContainsKey(AboutSheet.HeldBy) || !About.ContainsKey(AboutSheet.HeldOn) ? null

@@ -21,7 +21,6 @@ public static class PartText
     private const string Form = "1";
     private const string FormName = "trimout-part";
     private const string HeldBefore = "held-";
-    private static readonly string[] HeldAgainst = [AboutSheet.Sheet, AboutSheet.Edition];
     private const char NotHeld = '?';
 
     /// <summary>The text of a part, which <see cref="Read(string)"/> reads to the same part.</summary>
@@ -33,7 +32,7 @@ public static class PartText
         Line("name", part.Name);
         foreach (var name in AboutSheet.Names.Where(part.About.ContainsKey))
             Line(name, part.About[name]);
-        foreach (var name in HeldAgainst.Where(n => part.About.ContainsKey(n) && part.Values.Any(v => v.Held)))
+        foreach (var name in AboutSheet.WhichSheet.Where(n => part.About.ContainsKey(n) && part.Values.Any(v => v.Held)))
             Line(HeldBefore + name, part.About[name]);
         text.Append('\n');
         foreach (var value in part.Values)
@@ -105,7 +104,7 @@ public static class PartText
             }
             else if (kind is not { } sort)
                 return Bad("say its kind before anything else");
-            else if (HeldAgainst.FirstOrDefault(n => field == HeldBefore + n) is { } against)
+            else if (AboutSheet.WhichSheet.FirstOrDefault(n => field == HeldBefore + n) is { } against)
             {
                 if (!heldAgainst.TryAdd(against, typed))
                     return Bad($"{field} stands there twice");
@@ -124,9 +123,9 @@ public static class PartText
             else
                 values.Add(new SheetValue(fact, stored.Value, held));
         }
-        var other = heldAgainst.Where(h => !SameName.Comparer.Equals(h.Value, about.GetValueOrDefault(h.Key)))
-            .Select(h => $"{HeldBefore}{h.Key}: {h.Value}, and {h.Key}: {about.GetValueOrDefault(h.Key)}").ToList();
-        var unknown = values.Exists(v => v.Held) ? HeldAgainst.Where(n => about.ContainsKey(n) && !heldAgainst.ContainsKey(n)).ToList() : [];
+        var differ = heldAgainst.Where(h => !SameName.Comparer.Equals(h.Value, about.GetValueOrDefault(h.Key))).ToList();
+        var other = differ.Select(h => $"{HeldBefore}{h.Key}: {h.Value}, and {h.Key}: {about.GetValueOrDefault(h.Key)}").ToList();
+        var unknown = values.Exists(v => v.Held) ? AboutSheet.WhichSheet.Where(n => about.ContainsKey(n) && !heldAgainst.ContainsKey(n)).ToList() : [];
         var counts = about.ContainsKey(AboutSheet.HeldBy) && about.ContainsKey(AboutSheet.HeldOn) && other.Count + unknown.Count == 0;
         return kind is not { } of ? new Refusal("It says no kind.")
             : name is null ? new Refusal("It says no name.")
@@ -134,6 +133,7 @@ public static class PartText
                 [.. SheetValues.Of(of).SelectMany(f => values.Where(v => v.Fact == f)).Select(v => v with { Held = v.Held && counts })])
             {
                 HeldAgainstOther = other.Count == 0 ? null : string.Join("; ", other),
+                IsHeldAgainstOtherSheet = differ.Exists(h => h.Key == AboutSheet.Sheet),
                 HeldAgainstUnknown = unknown.Count == 0 ? null : string.Join(" and ", unknown),
             };
 

@@ -29,18 +29,22 @@ public static class SheetMark
     public static bool IsChangedSince(Item part, Fact fact) => part.Latest(Companion.Checked(fact.Name)) is { Stored: null } taken
         && part.Latest(fact) is { Stored: not null } value && value.Stamp >= taken.Stamp;
 
-    /// <summary>The values of a part whose marks would no longer count, or note nothing yet, were another edition said of it.</summary>
+    /// <summary>
+    /// The values of a part that count as checked, and would not were another edition said of it, or one for the first time: nobody knows whether it was that one.
+    /// </summary>
     /// <param name="part">The part.</param>
     /// <param name="edition">The other edition.</param>
-    internal static IEnumerable<Fact> Waiting(Item part, string edition) => EditionOf(part) is not { } now || SameName.Comparer.Equals(now, edition) ? []
-        : SheetValues.Of(part.Kind).Where(f => Of(part, f) is { } mark && Holds(mark, now));
+    internal static IEnumerable<Fact> Waiting(Item part, string edition) => EditionOf(part) is var now && SameName.Comparer.Equals(now, edition) ? []
+        : SheetValues.Of(part.Kind).Where(f => Of(part, f) is { } mark && Holds(mark, now) && !SameName.Comparer.Equals(Noted(mark), edition));
 
-    /// <summary>The values of a part that count as checked, and would not were another sheet said of it; none where no sheet is said yet.</summary>
+    /// <summary>The values of a part that count as checked, and would not were another sheet said of it, or one for the first time.</summary>
     /// <param name="part">The part.</param>
     /// <param name="sheet">The other sheet.</param>
     internal static IEnumerable<Fact> WaitingForSheet(Item part, string sheet) =>
-        part.Latest(AboutSheet.Sheet)?.Stored is not { } now || SameName.Comparer.Equals(now, sheet) ? []
-            : SheetValues.Of(part.Kind).Where(f => Holds(part, f));
+        SameName.Comparer.Equals(part.Latest(AboutSheet.Sheet)?.Stored, sheet) ? [] : SheetValues.Of(part.Kind).Where(f => Holds(part, f));
+
+    /// <summary>The mark of what was checked against what is said of a part until now, once another edition is said: none where no edition was noted.</summary>
+    internal static string? OfBefore(Item part, Fact fact) => EditionOf(part) is { } now ? For(now) : Noted(Of(part, fact)!) is null ? null : Of(part, fact);
 
     /// <summary>The stored mark of a value; null where there is none.</summary>
     internal static string? Of(Item part, Fact fact) => part.Latest(Companion.Checked(fact.Name))?.Stored;

@@ -69,7 +69,7 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
             var part = parts[at].Part.Value;
             rows.PutFit(0, line, 15, SortOf(part), tone);
             rows.PutFit(16, line, 22, part.Name, tone);
-            rows.PutFit(39, line, rows.Width - 39, (parts[at].Older ? "older: " : "") + OfWhich(parts[at]) + Held(part), tone);
+            rows.PutFit(39, line, rows.Width - 39, (parts[at].Older ? "older: " : "") + OfWhich(parts[at]) + Held(part.Beside(context.House)), tone);
         }
         if (CurrentFile is not { } current)
             return;
@@ -77,7 +77,7 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
         for (var x = 0; x < below.Width; x++)
             below.Put(x, 0, context.Glyphs.Across, Tone.Dim);
         if (current.Part is { Ok: true, Value: var chosen })
-            DrawDetail(below, chosen, context);
+            DrawDetail(below, chosen.Beside(context.House), context);
         else
             below.PutWrapped(1, 1, Math.Max(1, detail - 1), $"{current.Part.Reason} Put the file right, or take it out of the folder; nothing of it is taken.",
                 Tone.Caution);
@@ -97,7 +97,7 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
     {
         string? Said(string name) => part.About.GetValueOrDefault(name);
         string?[] parts = [part.WhyNoneCounts is null ? null
-                : part.HeldAgainstUnknown is { } unknown ? $"no known {unknown}: check again" : "another sheet: check again",
+                : part.HeldAgainstUnknown is { } unknown ? $"no known {unknown}: check again" : $"{(part.IsHeldAgainstOtherSheet ? "another sheet" : "another edition")}: check again",
             Said(AboutSheet.Sheet),
             string.Create(CultureInfo.InvariantCulture,
                 $"{part.Values.Count(v => v.Held)} of {NumberText.Counted(part.Values.Length, "value")} checked")

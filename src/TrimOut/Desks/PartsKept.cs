@@ -20,10 +20,13 @@ internal sealed class PartsKept(string folder)
     /// <summary>The name that another text of the part just written was kept under, as it was; null where there was none.</summary>
     public string? Older { get; private set; }
 
-    /// <summary>Whether a part would take the place of one with a value that was checked against its sheet, and that it has not or not so.</summary>
+    /// <summary>
+    /// Whether a part would take the place of one with a value that was checked against its sheet, and that it has not or not so: a value that was checked
+    /// against no sheet or edition that is named is none.
+    /// </summary>
     public bool IsWeaker(PartSheet part) => Numbered(Path.Combine(folder, Stem(part))).First(f => IsFor(f, part)) is var file && File.Exists(file)
         && PartFolder.Read(file) is { Ok: true } there
-        && there.Value.Values.Any(was => was.Held && !part.Values.Any(v => v.Held && v.Fact == was.Fact));
+        && there.Value.Values.Any(was => was.Held && !part.Beside(there.Value).Values.Any(v => v.Held && v.Fact == was.Fact));
 
     /// <summary>Writes a part.</summary>
     /// <returns>The file.</returns>

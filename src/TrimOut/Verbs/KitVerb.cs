@@ -60,7 +60,7 @@ internal static class KitVerb
             List<PartSheet> parts = [.. found[true].Select(p => PartSheet.Of(house, p))];
             if (!parsed.GetValue(replace) && parts.Where(kept.IsWeaker).Select(p => p.Name).ToList() is { Count: > 0 } weaker)
                 throw new VerbException(ExitCode.CannotCreate, $"Nothing was kept. {into} has values of {string.Join(", ", weaker)} that were checked against "
-                    + "the sheet; in this house they were not. --replace keeps these all the same, and the others as older ones beside them.");
+                    + "the sheet; in this house they were not, or against none that is named. --replace keeps these all the same, and the others as older ones beside them.");
             foreach (var part in parts)
             {
                 Console.Out.WriteLine(kept.Write(part));
@@ -121,8 +121,9 @@ internal static class KitVerb
 
     /// <summary>Says what a part changes in a house, and which findings come and go.</summary>
     /// <returns>The change; null where there is none.</returns>
-    private static Core.History.Draft? Say(House house, PartSheet part, string file)
+    private static Core.History.Draft? Say(House house, PartSheet read, string file)
     {
+        var part = read.Beside(house);
         foreach (var change in TakePart.AboutChanges(house, part).Concat(TakePart.Changes(house, part)))
             Common.Row(part.Name, change.Fact.Label, $"{change.Was}", $"{change.Becomes}");
         var inFolder = Path.GetDirectoryName(Path.GetFullPath(file)) == Path.GetFullPath(UserFolder.Kit);

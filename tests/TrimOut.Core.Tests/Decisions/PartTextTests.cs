@@ -114,10 +114,10 @@ public class PartTextTests
         Item Panel() => job.House.ItemsOf(kind).Single();
         job.Do(SetFact.Typed(job.House, Panel(), edition, "A sheet")).Do(j => KitCheck.All(j.House, Panel()));
         var values = SheetValues.Of(kind).Count(f => SheetMark.Holds(Panel(), f));
-        Assert.Equal(values, KitCheck.WaitFor(job.House, Panel(), edition, "2025-B"));
-        Assert.Equal(0, KitCheck.WaitFor(job.House, Panel(), edition, "a SHEET"));
-        Assert.Equal(0, KitCheck.WaitFor(job.House, Panel(), PanelTypeFacts.InputVolts, "2025-B"));
-        job.Do(KitCheck.Mistyped(job.House, Panel(), edition, "2025-B"));
+        Assert.Equal(values, KitCheck.WaitFor(job.House, Panel(), edition, "2025-B").Count);
+        Assert.Empty(KitCheck.WaitFor(job.House, Panel(), edition, "a SHEET"));
+        Assert.Empty(KitCheck.WaitFor(job.House, Panel(), PanelTypeFacts.InputVolts, "2025-B"));
+        job.Do(KitCheck.SameSheet(job.House, Panel(), edition, "2025-B"));
         Assert.Empty(SheetValues.NotHeldIn(Panel()));
         Assert.Equal("2025-B", Panel().Latest(edition)?.Stored);
         job.Do(SetFact.Typed(job.House, Panel(), edition, "2026-A"));
@@ -133,15 +133,75 @@ public class PartTextTests
         Item Panel() => job.House.ItemsOf(kind).Single();
         job.Do(KitCheck.All(job.House, Panel()));
         var values = SheetValues.Of(kind).Count(f => SheetMark.Holds(Panel(), f));
-        Assert.Equal(0, KitCheck.WaitFor(job.House, Panel(), sheet, "Sheet 4"));
-        job.Do(SetFact.Typed(job.House, Panel(), sheet, "Sheet 4"));
-        Assert.Equal(values, KitCheck.WaitFor(job.House, Panel(), sheet, "Sheet 5"));
-        job.Do(KitCheck.Mistyped(job.House, Panel(), sheet, "Sheet 4b")).Do(SetFact.Typed(job.House, Panel(), sheet, "SHEET 4B"));
+        // Nobody knows yet whether it was this one.
+        Assert.Equal(values, KitCheck.WaitFor(job.House, Panel(), sheet, "Sheet 4").Count);
+        job.Do(KitCheck.SameSheet(job.House, Panel(), sheet, "Sheet 4"));
+        Assert.Equal(values, KitCheck.WaitFor(job.House, Panel(), sheet, "Sheet 5").Count);
+        job.Do(KitCheck.SameSheet(job.House, Panel(), sheet, "Sheet 4b")).Do(SetFact.Typed(job.House, Panel(), sheet, "SHEET 4B"));
         Assert.Equal("SHEET 4B", Panel().Latest(sheet)?.Stored);
         Assert.Empty(SheetValues.NotHeldIn(Panel()));
         job.Do(SetFact.Typed(job.House, Panel(), sheet, "Sheet 5"));
         Assert.EndsWith($"{values} values wait to be checked against it", job.Scribe.Log.Changes[^1].What, StringComparison.Ordinal);
         Assert.Equal(values, SheetValues.NotHeldIn(Panel()).Count());
+    }
+
+    /// <summary>What was checked while no sheet and no edition was named was checked against an unknown one: who names it says whether it was that.</summary>
+    [Theory]
+    [InlineData(AboutSheet.Sheet)]
+    [InlineData(AboutSheet.Edition)]
+    public void ASheetOrEditionThatIsNamedAfterwardsWasNotWhatTheValuesWereCheckedAgainstUnlessItIsSaid(string name)
+    {
+        var (kind, said) = (ItemKind.PanelType, AboutSheet.Of(ItemKind.PanelType, name));
+        foreach (var isSame in new[] { false, true })
+        {
+            var job = new TestJob();
+            Item Panel() => job.House.ItemsOf(kind).Single();
+            job.Do(KitCheck.All(job.House, Panel()));
+            var values = SheetValues.Of(kind).Count(f => SheetMark.Holds(Panel(), f));
+            job.Do(isSame ? KitCheck.SameSheet(job.House, Panel(), said, "2026-A") : SetFact.Typed(job.House, Panel(), said, "2026-A"));
+            Assert.Equal(isSame ? 0 : values, SheetValues.NotHeldIn(Panel()).Count());
+            Assert.Equal("2026-A", Panel().Latest(name)?.Stored);
+            Assert.All(SheetValues.Of(kind), f => Assert.False(SheetMark.IsChangedSince(Panel(), f)));
+        }
+    }
+
+    /// <summary>An edition that is taken away and named again is the one that the marks note; another one is not.</summary>
+    [Theory]
+    [InlineData("a", 0)]
+    [InlineData("B", 1)]
+    public void AMarkThatNotesAnEditionKnowsItAgain(string edition, int waits)
+    {
+        var (kind, said) = (ItemKind.HubType, AboutSheet.Of(ItemKind.HubType, AboutSheet.Edition));
+        var job = BlankHouse.With();
+        Item Hub() => job.Part(kind, "Hub");
+        job.Do(SetFact.Typed(job.House, Hub(), said, "A")).Do(j => KitCheck.ReadOff(j.House, Hub(), HubTypeFacts.Devices, "21"))
+            .Do(j => SetFact.Typed(j.House, Hub(), said, "")).Do(j => SetFact.Typed(j.House, Hub(), said, edition));
+        Assert.Equal(waits, SheetValues.NotHeldIn(Hub()).Count());
+    }
+
+    /// <summary>A file that names no edition, or no sheet, does not know what its values were checked against: nothing of it is checked against ours.</summary>
+    [Theory]
+    [InlineData(AboutSheet.Sheet)]
+    [InlineData(AboutSheet.Edition)]
+    public void AFileThatNamesNoSheetOrEditionBringsNoCheckedValueToAPartThatHasOne(string name)
+    {
+        var job = HeldPanel();
+        var text = PartText.Write(PartSheet.Of(job.House, job.Panel())).Replace("outputs: 10", "outputs: 8", StringComparison.Ordinal)
+            .Replace("held-by: ", "held-by: Pat ", StringComparison.Ordinal);
+        var part = PartText.Read(string.Join('\n', text.Split('\n').Where(l => !l.StartsWith($"{name}:", StringComparison.Ordinal)
+            && !l.StartsWith($"held-{name}:", StringComparison.Ordinal)))).Value;
+        Assert.Contains(part.Values, v => v.Held);
+        Assert.EndsWith($"against no known {name}. Check again.", part.Beside(job.House).WhyNoneCounts, StringComparison.Ordinal);
+        Assert.Equal(PanelTypeFacts.Outputs, Assert.Single(TakePart.LosesChecked(job.House, part)));
+        Assert.Empty(TakePart.AboutChanges(job.House, part));
+        job.Do(TakePart.Into(job.House, part));
+        // What the house itself checked, and the file does not change, stays checked.
+        Assert.Equal(PanelTypeFacts.Outputs, Assert.Single(SheetValues.NotHeldIn(job.Panel())));
+        Assert.Null(job.Panel().Latest(AboutSheet.HeldBy)?.Stored);
+        // A part that names none either takes it as it is.
+        var other = new TestJob();
+        other.Do(TakePart.Into(other.House, part with { About = part.About.Remove(AboutSheet.Sheet).Remove(AboutSheet.Edition) }));
+        Assert.Empty(SheetValues.NotHeldIn(other.Panel()));
     }
 
     [Theory]

@@ -226,6 +226,24 @@ public class SheetInHandTests
         Assert.Equal(answer == "another sheet" ? values : 0, SheetValues.NotHeldIn(Roller(user.House)).Count());
     }
 
+    /// <summary>What was marked while no sheet and no edition was named counts against one that is named later only where somebody says so.</summary>
+    [Theory]
+    [InlineData(AboutSheet.Sheet, "check again")]
+    [InlineData(AboutSheet.Sheet, "this one")]
+    [InlineData(AboutSheet.Edition, "check again")]
+    [InlineData(AboutSheet.Edition, "this one")]
+    public void ASheetThatIsNamedAfterValuesWereCheckedIsAskedAbout(string name, string answer)
+    {
+        var about = AboutSheet.Of(ItemKind.CoveringKind, name);
+        _job.Do(j => KitCheck.All(j.House, Roller(j.House)));
+        var values = SheetValues.Of(Roller(_job.House)).Count(f => SheetMark.Holds(Roller(_job.House), f));
+        using var user = AtRoller(about);
+        user.Press("enter").Type("2").Sees($"{values} values were checked against {(name == AboutSheet.Sheet ? "a sheet" : "an edition")} that nobody named.")
+            .Type("").Sees("Say which").Type(answer).Press("esc");
+        Assert.Equal("2", Roller(user.House).Latest(about)?.Stored);
+        Assert.Equal(answer == "check again" ? values : 0, SheetValues.NotHeldIn(Roller(user.House)).Count());
+    }
+
     [Fact]
     public void AllCheckedAsksWhichSheetThatIsWhereNobodySaid()
     {

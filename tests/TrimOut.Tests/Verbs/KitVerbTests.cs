@@ -114,6 +114,30 @@ public sealed class KitVerbTests : IDisposable
             _run.Run("kit-in", house, file).Error, StringComparison.Ordinal);
     }
 
+    /// <summary>A file that names no edition says of none what it was checked against: not of the one of the house, nor of that of the folder.</summary>
+    [Fact]
+    public void AFileThatNamesNoEditionBringsNoCheckedValueWhereThereIsOne()
+    {
+        var (house, kit) = (Path.Combine(_folder, "of-two.trimout"), Path.Combine(_folder, "kit"));
+        Directory.CreateDirectory(kit);
+        var (of2, of0) = (Path.Combine(kit, "hub-type-hub" + PartFolder.Ending), Path.Combine(_folder, "hub" + PartFolder.Ending));
+        File.WriteAllText(of2, "trimout-part: 1\nkind: hub-type\nname: Hub\nedition: 2\nheld-by: Ash\nheld-on: 2026-03-02\nheld-edition: 2\ndevices: 20\n");
+        File.WriteAllText(of0, "trimout-part: 1\nkind: hub-type\nname: Hub\nheld-by: Pat\nheld-on: 2026-03-03\ndevices: 18\n");
+        _run.Run("new", house);
+        Assert.Equal(0, _run.Run("kit-in", house, of0).Code);
+        Assert.Contains("--replace keeps these all the same", _run.Run("kit-out", house, "--kit", kit).Error, StringComparison.Ordinal);
+        Assert.Equal(0, _run.Run("kit-in", house, of2, "--yes").Code);
+        foreach (var asked in new[] { _run.Run("kit-in", house, of0, "--try"), _run.Run("kit-in", house, of0) })
+        {
+            Assert.Contains("The values of Hub count as not checked: its file says against no known edition. Check again.", asked.Error, StringComparison.Ordinal);
+            Assert.DoesNotContain("counts as checked", asked.Error, StringComparison.Ordinal);
+            Assert.DoesNotContain("Pat", asked.Output, StringComparison.Ordinal);
+        }
+        Assert.Equal(ExitCode.Usage, _run.Run("kit-in", house, of0).Code);
+        Assert.Equal(0, _run.Run("kit-in", house, of0, "--yes").Code);
+        Assert.Contains("hub-type\tHub\t1\t0\t1\t", _run.Run("kit", house).Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void ATryNeedsNoLock()
     {
