@@ -61,9 +61,15 @@ public sealed class Paper
     public WrittenPaper Write(PaperData data, PaperTemplate? template = null)
     {
         var drawings = new SortedDictionary<string, string>(StringComparer.Ordinal);
-        if (template is not null)
-            return Written($"{template.Words.Of(Title)}: {data.House.NameOf(data.House.Job, template.Words.Of)}",
-                template.Fill(this, data, drawings), data, template.Words, drawings);
+        var words = template?.Words ?? Words.English;
+        var (body, marks) = PrintedMarks.In(() => template?.Fill(this, data, drawings) ?? Body(data, drawings));
+        var title = template is null ? $"{Title}: {data.House.Name}" : $"{words.Of(Title)}: {data.House.NameOf(data.House.Job, words.Of)}";
+        return Written(title, body, data with { Printed = marks }, words, drawings);
+    }
+
+    /// <summary>What stands in it by TrimOut's own wording and order.</summary>
+    private string Body(PaperData data, SortedDictionary<string, string> drawings)
+    {
         var to = NewWriter(data, Words.English, drawings).Heading(1, $"{Inline.Ours(Title)}: {data.House.Name}");
         _cover(to, data);
         var sections = _sections.Where(s => !(s.NotForOwner && data.OwnerOnly)).ToList();
@@ -77,7 +83,7 @@ public sealed class Paper
             to.Heading(2, section.Title);
             section.Write(to, data);
         }
-        return Written($"{Title}: {data.House.Name}", to.ToString(), data, Words.English, drawings);
+        return to.ToString();
     }
 
     private WrittenPaper Written(string title, string markdown, PaperData data, Words words, SortedDictionary<string, string> drawings)

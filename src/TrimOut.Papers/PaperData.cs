@@ -7,6 +7,7 @@ using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Plans.Parts;
 using TrimOut.Papers.Labels;
 using TrimOut.Papers.Photos;
+using TrimOut.Papers.Writing;
 
 namespace TrimOut.Papers;
 
@@ -46,6 +47,9 @@ public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
 
     /// <summary>Reads a picture by its path as it was typed, for papers that show pictures; null where only their paths are to be listed.</summary>
     public Func<string, Photo>? Photos { get; init; }
+
+    /// <summary>What the marked figures rest on that a paper prints, for its head.</summary>
+    internal IReadOnlyList<PrintedMark> Printed { get; init; } = [];
 
     /// <summary>Stops the writing.</summary>
     public CancellationToken Stop { get; init; }

@@ -23,7 +23,8 @@ public static class CoveringKindFacts
         "What it does when its power fails: it stays put, is moved by hand, or opens.");
     public static readonly Fact<Length> Widest = Of.Opening("widest", "Widest", "The widest that it is made.", null, 4, 1200);
     public static readonly Fact<Length> Highest = Of.Opening("highest", "Highest", "The highest that it is made.", null, 4, 1200);
-    public static readonly Fact<Length> EndBracket = Of.Opening("end-bracket", "End bracket", "How far the end bracket reaches in from the jamb.", null, 0, 24);
+    public static readonly Fact<Length> EndBracket = Of.Opening("end-bracket", "End bracket",
+        "How far the end bracket reaches in from the end of the unit.", null, 0, 24);
     public static readonly Fact<Length> EndBracketBack = Of.Opening("end-bracket-back", "Bracket back",
         "How far the end bracket reaches back from its front.", null, 0, 24);
     public static readonly Fact<Length> EndBracketDown = Of.Opening("end-bracket-down", "Bracket down",

@@ -30,7 +30,8 @@ public static class SheetMark
         && part.Latest(fact) is { Stored: not null } value && value.Stamp >= taken.Stamp;
 
     /// <summary>
-    /// The values of a part that count as checked, and would not were another edition said of it, or one for the first time: nobody knows whether it was that one.
+    /// The values of a part that count as checked, and would not were another edition said of it, or one for the first time: nobody knows whether it was
+    /// that one.
     /// </summary>
     /// <param name="part">The part.</param>
     /// <param name="edition">The other edition.</param>

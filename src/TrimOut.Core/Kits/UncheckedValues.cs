@@ -27,7 +27,8 @@ public static class UncheckedValues
     /// <param name="work">What is worked out; through when it returns.</param>
     /// <returns>What was worked out, and the facts of the sheets whose values it read and nobody checked, each once.</returns>
     /// <remarks>
-    /// What is read is recorded, on a view of the house in which nothing was worked out yet. Where every value was checked nothing is recorded.
+    /// An order size that is the one which was offered rests on what the offer rests on. What is read is recorded, on a view of the house in which nothing
+    /// was worked out yet. Where every value was checked nothing is recorded.
     /// </remarks>
     public static (T Value, IReadOnlyList<Fact> Unchecked) Read<T>(Unit unit, Func<Unit, T> work) =>
         Read(unit.House, house => work(house.FindUnit(unit.Id) ?? unit));
@@ -38,16 +39,46 @@ public static class UncheckedValues
     /// <returns>What was worked out, and the facts of the sheets whose values it read and nobody checked, each once.</returns>
     public static (T Value, IReadOnlyList<Fact> Unchecked) Read<T>(House house, Func<House, T> work)
     {
+        var (value, fields) = ReadFields(house, work);
+        return (value, [.. fields.Select(f => FactTable.Find(house.Find(f.Item)!.Kind, f.Field)!).Distinct()]);
+    }
+
+    /// <summary>Works something out of a unit, and says with which unchecked values of which parts.</summary>
+    /// <param name="unit">The unit.</param>
+    /// <param name="work">What is worked out; through when it returns.</param>
+    /// <returns>What was worked out, and the values that it read and nobody checked, as fields of their parts, each once.</returns>
+    public static (T Value, IReadOnlyList<FieldRef> Unchecked) ReadFields<T>(Unit unit, Func<Unit, T> work) =>
+        ReadFields(unit.House, house => work(house.FindUnit(unit.Id) ?? unit));
+
+    private static (T Value, IReadOnlyList<FieldRef> Unchecked) ReadFields<T>(House house, Func<House, T> work)
+    {
         var not = house.State.UncheckedValues;
         if (not.Count == 0)
             return (work(house), []);
         var view = new House(house.State);
         var value = ReadRecorder.Record(() => work(view), out var reads);
+        foreach (var taken in reads.Select(r => TakenFrom(view, new ReadKey(r))).OfType<HashSet<long>>().ToList())
+            reads.UnionWith(taken);
         // Whoever notes what is read around this read it too.
         foreach (var read in reads)
             ReadRecorder.Note(new ReadKey(read));
-        return (value, In(view, reads));
+        return (value, [.. reads.Where(not.Contains).Select(r => new ReadKey(r)).Select(r => (Part: view.State.Items[r.Place], Read: r))
+            .Select(r => FieldRef.To(r.Part, r.Read.FactOf(r.Part.Kind)!)).Distinct()]);
     }
+
+    /// <summary>What an order size that is read was taken from, where it is the one that the measures and the sheets give; null for anything else.</summary>
+    private static HashSet<long>? TakenFrom(House house, ReadKey read)
+    {
+        if (read.IsLookup || read.Place >= house.State.Items.Count || house.State.Items[read.Place] is not { Kind: ItemKind.Unit } item
+            || read.FactOf(ItemKind.Unit) is not { } fact || Array.Find(Offered, o => o.Size == fact) is not ({ } size, { } given))
+            return null;
+        var unit = new House(house.State).FindUnit(item.Id);
+        var taken = ReadRecorder.Record(() => unit is null ? null : given(unit), out var reads);
+        return taken is { } length && item.Get(size) == length ? reads : null;
+    }
+
+    private static readonly (Fact<Length> Size, Func<Unit, Length?> Given)[] Offered =
+        [(UnitFacts.OrderWidth, u => u.WorkedOutWidth), (UnitFacts.OrderHeight, u => u.WorkedOutHeight)];
 
     /// <summary>The facts of unchecked values that are among what was read, each once.</summary>
     internal static IReadOnlyList<Fact> In(House house, HashSet<long> reads)

@@ -14,7 +14,7 @@ internal static class UnitTable
     {
         var units = data.House.Units;
         to.Filled(["Unit", "Ordered size", "Lead side", "Finish", "Head cover", "Ordered", "Maker's number", "Serial"], units.Select(u => Row(
-            u.Tag, u.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight), u.Entry(UnitFacts.LeadSide),
+            u.Tag, u.BySheet(x => x.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight)), u.Entry(UnitFacts.LeadSide),
             new[] { u.Shown(UnitFacts.Fabric), u.Shown(UnitFacts.Colour), u.Shown(UnitFacts.Opacity) }.JoinOrDash(), u.Entry(UnitFacts.HeadCover),
             u.DayOrNotYet(UnitFacts.OrderedOn, data.Date), u.EntryOrNotYet(UnitFacts.Acknowledgement), u.EntryOrNotYet(UnitFacts.Serial))), "No units yet.");
 

@@ -42,7 +42,7 @@ internal static class HangSheet
         Drawings(to, windows);
         to.Table(["Unit", "Reached from", "Box label", "Size", "Mount", "Lead side", "Setback by the sheet", "Center support"], units.Select(u => Row(
             u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel),
-            u.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight),
+            u.BySheet(x => x.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight)),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.BySheet(Setback),
             u.BySheet(CentreSupport))));
         string[] along =

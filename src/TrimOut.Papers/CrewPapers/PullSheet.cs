@@ -128,7 +128,7 @@ internal static class PullSheet
     /// <summary>What is cut for a run; nothing for one that may not be that long.</summary>
     private static Inline CutTo(HomeRun run) => run.IsTooLong
         ? run.BySheet(r => r.IsTooLong ? Ours("Longer than its cable may be: do not cut.") : Blank)
-        : run.ShownNeeded is { } needed ? Figure(needed).Marked(run.UncheckedInNeeded.Count > 0) : Blank;
+        : run.ShownNeeded is { } needed ? Figure(needed).MarkedBy(run.UncheckedInNeeded, run.Unit) : Blank;
 
     private static Inline Limited(HomeRun run) =>
         Ours($"{run.Name} {run.ShownNeeded.FigureOrDash()}, not {run.ShownBeforeLimit.FigureOrDash()}");

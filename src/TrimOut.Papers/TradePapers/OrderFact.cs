@@ -19,13 +19,9 @@ internal sealed record OrderFact(
     /// <summary>Whether it is a length, so that the head of its column says the unit.</summary>
     public bool IsLength { get; private init; }
 
-    /// <summary>What the figures of the house offer for it, where that is what stands in it; else null.</summary>
-    private Func<Unit, Length?> TakenOffer { get; init; } = _ => null;
-
     /// <summary>The values of sheets behind it that nobody checked.</summary>
     /// <param name="unit">The unit.</param>
-    public IReadOnlyList<Fact> UncheckedBehind(Unit unit) => UncheckedValues.Read(unit, u => Value(u).ToString()).Unchecked is var behind
-        && UncheckedValues.Read(unit, TakenOffer) is (not null, { Count: > 0 } offered) ? [.. behind.Union(offered)] : behind;
+    public IReadOnlyList<Fact> UncheckedBehind(Unit unit) => UncheckedValues.Read(unit, u => Value(u).ToString()).Unchecked;
 
     /// <summary>The head of its column in the table.</summary>
     /// <param name="units">What lengths are in.</param>
@@ -39,7 +35,7 @@ internal sealed record OrderFact(
     ]);
 
     public static readonly OrderFact Kind = OfUnit(UnitFacts.Kind);
-    public static readonly OrderFact Width = Offered(UnitFacts.OrderWidth, u => u.WorkedOutWidth);
+    public static readonly OrderFact Width = Size(UnitFacts.OrderWidth);
 
     /// <summary>Whether the width is that of the opening or the made one, by the kind and the mount, so that each line says it.</summary>
     public static readonly OrderFact WidthIs = new("Width is",
@@ -52,7 +48,7 @@ internal sealed record OrderFact(
             .. OrderedWidthOf(u) is { } fact ? [(u.Kind!.Id, fact.Name)] : Array.Empty<(string, string)>(),
         ]);
 
-    public static readonly OrderFact Height = Offered(UnitFacts.OrderHeight, u => u.WorkedOutHeight);
+    public static readonly OrderFact Height = Size(UnitFacts.OrderHeight);
     public static readonly OrderFact Mount = Of(WindowFacts.Mount, u => u.Window);
     public static readonly OrderFact LeadSide = OfUnit(UnitFacts.LeadSide);
     public static readonly OrderFact MotorEnd = PerUnit(Of(CoveringKindFacts.MotorEnd, u => u.Kind, UnitFacts.Kind));
@@ -87,11 +83,7 @@ internal sealed record OrderFact(
     private static bool EitherWay(Unit unit) => unit.Kind is { MotorEnd: Core.Facts.MotorEnd.Either };
 
     /// <summary>A size of the unit, which is marked where it was taken from an offer that rests on values that nobody checked.</summary>
-    private static OrderFact Offered(Fact<Length> fact, Func<Unit, Length?> offers)
-    {
-        var size = OfUnit(fact) with { TakenOffer = u => offers(u) is { } offered && u.Item.Get(fact) == offered ? offered : null };
-        return size with { Entry = u => size.Entry(u).Marked(size.UncheckedBehind(u).Count > 0) };
-    }
+    private static OrderFact Size(Fact<Length> fact) => OfUnit(fact) with { Entry = u => u.BySheet(OfUnit(fact).Entry) };
 
     private static OrderFact OfUnit(Fact fact) => Of(fact, u => u);
 

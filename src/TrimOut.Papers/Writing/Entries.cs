@@ -1,3 +1,4 @@
+using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
@@ -72,7 +73,7 @@ internal static class Entries
     };
 
     private static Inline? Printed(Subject subject, Fact fact) => Shown(subject, fact)?.Marked(
-        subject is KitSheet part && !part.IsChecked(fact) && SheetValues.Of(part.Item.Kind).Contains(fact));
+        subject is KitSheet part && !part.IsChecked(fact) && SheetValues.Of(part.Item.Kind).Contains(fact) ? [FieldRef.To(part.Item, fact)] : [], null);
 
     /// <summary>A text of the kit: ours in the reader's words, a typed one as it was typed.</summary>
     public static Inline OfKit(string text) => KitWords.Has(text) ? Inline.Ours(text) : text;

@@ -1,29 +1,39 @@
+using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
 using static TrimOut.Papers.Writing.Inline;
 
 namespace TrimOut.Papers.Writing;
 
 /// <summary>
-/// What the checks of a paper's phases pass by and nobody held against its sheet: the values, and the units that they are passed for. Whoever drills by the
-/// paper has no other sign that no stop stands there only because of such a value.
+/// What the printed figures of a paper, and the checks of its phases that pass, rest on and nobody held against its sheet: the values, and the units whose
+/// figures and checks they are. Whoever drills by the paper has no other sign that no stop stands there only because of such a value.
 /// </summary>
 internal static class RestsOn
 {
-    /// <summary>Says it, part by part, values that the same units rest on together; nothing where every check rests on what was checked.</summary>
+    /// <summary>Says it, part by part, values that the same units rest on together; nothing where all rests on what was checked.</summary>
     public static void Say(MarkdownWriter to, PaperData data, Phase[] phases)
     {
-        var unread = data.Report.Unread.Where(u => phases.Contains(u.Check.Phase)).ToList();
-        if (unread.Count == 0)
+        var house = data.House;
+        var passed = data.Report.Unread.Where(u => phases.Contains(u.Check.Phase))
+            .SelectMany(u => u.Values, (u, value) => (Value: value, Of: (Item?)u.Subject));
+        // What a frozen sheet rested on may have been checked since.
+        var printed = data.Printed.Where(m => IsUnchecked(house, m.Value)).Select(m => (m.Value, Of: m.Unit is { } unit ? house.Find(unit) : null));
+        var rests = passed.Concat(printed).ToList();
+        if (rests.Count == 0)
             return;
         to.Say(Strong("Rests on values that nobody checked.") + Ours("Hold them against the makers' sheets first; other values may be a stop."));
-        to.Table(["Part", "Values", "Where"], unread.SelectMany(u => u.Values, (u, value) => (u, value))
-            .GroupBy(x => x.value.Item).OrderBy(g => data.House.Find(g.Key)!.Kind).ThenBy(g => data.House.Find(g.Key)!.Place)
-            .SelectMany(part => Rows(data.House, data.House.Find(part.Key)!, part.ToLookup(x => x.value.Field, x => x.u.Subject))));
+        to.Table(["Part", "Values", "Where"], rests
+            .GroupBy(x => x.Value.Item).OrderBy(g => house.Find(g.Key)!.Kind).ThenBy(g => house.Find(g.Key)!.Place)
+            .SelectMany(part => Rows(house, house.Find(part.Key)!, part.ToLookup(x => x.Value.Field, x => x.Of))));
     }
 
-    private static IEnumerable<Inline[]> Rows(House house, Item part, ILookup<string, Item> byValue) => byValue
+    private static bool IsUnchecked(House house, FieldRef value) => house.Find(value.Item) is { Removed: false } part
+        && SheetValues.NotHeldIn(part).Any(f => f.Name == value.Field);
+
+    private static IEnumerable<Inline[]> Rows(House house, Item part, ILookup<string, Item?> byValue) => byValue
         .Select(v => (Fact: FactTable.Find(part.Kind, v.Key)!, Names: v.SelectMany(s => Named(house, s, part)).Distinct().ToList()))
         .GroupBy(v => string.Join(", ", v.Names.Order(StringComparer.Ordinal)))
         .Select(g => MarkdownWriter.Row(NameOf(house, part),
@@ -32,13 +42,18 @@ internal static class RestsOn
 
     private static Inline Value(House house, Item part, Fact fact) => new Part(house, part).Entry(fact);
 
-    /// <summary>The units of a window that have the part, the unit of a run, and of anything else its name.</summary>
-    private static IEnumerable<string> Named(House house, Item subject, Item part) => subject.Kind switch
+    /// <summary>
+    /// The units of a window that have the part, the unit of a run, and of anything else its name; of the part itself the panels of its type, or the units
+    /// that have it.
+    /// </summary>
+    private static IEnumerable<string> Named(House house, Item? subject, Item part) => subject?.Kind switch
     {
-        ItemKind.Window => house.FindWindow(subject.Id)!.Units.Where(u => u.Parts.Any(p => p.Id == part.Id)).Select(u => u.Tag)
+        null => part.Kind == ItemKind.PanelType ? house.Panels.Where(p => p.Type?.Id == part.Id).Select(p => p.Name)
+            : house.Units.Where(u => u.Parts.Any(p => p.Id == part.Id)).Select(u => u.Tag),
+        ItemKind.Window => house.FindWindow(subject!.Id)!.Units.Where(u => u.Parts.Any(p => p.Id == part.Id)).Select(u => u.Tag)
             .DefaultIfEmpty(house.NameOf(subject)),
-        ItemKind.Run or ItemKind.Leg => Named(house, house.Find(subject.Under)!, part),
-        _ => [house.NameOf(subject)],
+        ItemKind.Run or ItemKind.Leg => Named(house, house.Find(subject!.Under)!, part),
+        _ => [house.NameOf(subject!)],
     };
 
     private static bool IsAll(House house, Item part, List<string> names) =>

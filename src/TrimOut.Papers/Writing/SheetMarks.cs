@@ -17,8 +17,24 @@ internal static class SheetMarks
     /// <summary>What is said of a unit, marked where it was worked out with a value that nobody checked.</summary>
     public static Inline BySheet(this Unit unit, Func<Unit, Inline> figure)
     {
-        var (entry, by) = UncheckedValues.Read(unit, figure);
-        return entry.Marked(by.Count > 0);
+        var (entry, by) = UncheckedValues.ReadFields(unit, figure);
+        return entry.Marked(by, unit);
+    }
+
+    /// <summary>A figure of a unit, marked where it was worked out with values of its parts that nobody checked.</summary>
+    public static Inline MarkedBy(this Inline figure, IReadOnlyList<Fact> values, Unit unit) => figure.Marked(
+        [.. unit.Parts.SelectMany(p => values.Where(v => v.Subject == p.Kind && !SheetMark.Holds(p, v)), (p, v) => FieldRef.To(p, v))], unit);
+
+    /// <summary>A figure, marked where it rests on values that nobody checked: the head of its paper names them.</summary>
+    /// <param name="figure">The figure.</param>
+    /// <param name="by">The values, as fields of their parts.</param>
+    /// <param name="of">The unit whose figure it is; null for one of a part itself.</param>
+    public static Inline Marked(this Inline figure, IReadOnlyList<FieldRef> by, Unit? of)
+    {
+        var marked = figure.Marked(by.Count > 0);
+        if (marked != figure)
+            PrintedMarks.Note(by, of);
+        return marked;
     }
 
     /// <summary>What is said of a run, marked likewise.</summary>

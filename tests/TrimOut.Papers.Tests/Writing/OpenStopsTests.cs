@@ -3,6 +3,7 @@ using TrimOut.Core.Checks.Panels;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Units;
 using TrimOut.Papers.Writing;
 
 namespace TrimOut.Papers.Tests.Writing;
@@ -67,6 +68,45 @@ public class OpenStopsTests
             Assert.DoesNotContain("Depth needed", Head(id), StringComparison.Ordinal);
         job.Do(KitCheck.All(job.House, job.House.Units[0].Kind!.Item));
         Assert.DoesNotContain("Rests on", Head("hang-sheet"), StringComparison.Ordinal);
+    }
+
+    /// <summary>What is drilled by, and what the meter is held against, stands at the head with every unit, whether a check passes by it or none reads it.</summary>
+    [Theory]
+    [InlineData("hang-sheet", "Bracket setback 1\"")]
+    [InlineData("test-record", "Running current 0.85 A")]
+    public void WhatAPrintedFigureRestsOnStandsAtItsHeadWithEveryUnit(string id, string value)
+    {
+        var job = FinishedHouse.Build().SayOf("Roller", CoveringKindFacts.Setback, "1").SayOf("Roller", CoveringKindFacts.RunningCurrent, "0.85");
+        var text = PaperList.Find(id)!.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown.Split("\n## ");
+        Assert.Contains("**Rests on values that nobody checked.**", text[0], StringComparison.Ordinal);
+        var row = Assert.Single(text[0].Split('\n'), l => l.Contains(value, StringComparison.Ordinal));
+        var units = job.House.Units.Where(u => u.Kind is { Name: "Roller" } && (id == "hang-sheet" || u.Run is not null)).Select(u => u.Tag).ToList();
+        Assert.NotEmpty(units);
+        Assert.True(row.Contains("all with this part", StringComparison.Ordinal) || units.TrueForAll(t => row.Contains(t, StringComparison.Ordinal)), row);
+        job.Do(KitCheck.All(job.House, job.House.Units[0].Kind!.Item));
+        Assert.DoesNotContain("Rests on", PaperList.Find(id)!.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown.Split("\n## ")[0], StringComparison.Ordinal);
+    }
+
+    /// <summary>A width that was ordered as the sheets give it rests on the deduction, wherever it is printed, and so does where the brackets go.</summary>
+    [Theory]
+    [InlineData("hang-sheet", 5)]
+    [InlineData("receiving-list", 1)]
+    [InlineData("binder", 1)]
+    public void AWidthThatWasOrderedAsOfferedRestsOnWhatTheOfferRestsOn(string id, int marks)
+    {
+        var job = FinishedHouse.Build().SayOf("Roller", CoveringKindFacts.OrderedInside, "made");
+        job.Do(KitCheck.All(job.House, job.House.Units[0].Kind!.Item)).SayOf("Roller", CoveringKindFacts.DeductionInside, "3/8");
+        var unit = job.House.Units.First(u => u is { Kind.Name: "Roller", Window: { Mount: Mount.Inside, Units.Length: 1 }, WorkedOutWidth: not null });
+        Assert.True(Marks(unit.WorkedOutWidth!.Value) >= marks);
+        // Another width rests on nothing but whoever typed it.
+        Assert.Equal(0, Marks(unit.WorkedOutWidth!.Value - Length.FromInches(1)));
+
+        int Marks(Length width)
+        {
+            job.Do(SetFact.Typed(job.House, job.House.Find(unit.Id)!, UnitFacts.OrderWidth, width.Show(DisplayUnits.Inches)));
+            return PaperList.Find(id)!.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown.Split("\n## ").Skip(1).SelectMany(s => s.Split('\n'))
+                .Where(l => l.StartsWith($"| {unit.Tag} ", StringComparison.Ordinal)).Sum(l => l.Split("\u00A0?").Length - 1);
+        }
     }
 
     [Fact]
