@@ -129,7 +129,7 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
     public List<PartSheet> Kept { get; } = [];
 
     public IReadOnlyList<KeptPart> Kit => [.. Kept.Select((p, at) => new KeptPart($"{p.Name}-{at + 1}.part.txt", p)),
-        .. Broken.Select(why => new KeptPart(why, new Core.Refusal(why)))];
+        .. Broken.Select(why => new KeptPart(why.Split(':')[0], new Core.Refusal(why)))];
 
     /// <summary>Other folders of parts.</summary>
     public Dictionary<string, IReadOnlyList<KeptPart>> Folders { get; } = [];

@@ -115,18 +115,18 @@ internal static class PickerKeys
         (text, _) => NewHouse.ReadUnits(text).Then<Transition>(units =>
         {
             var kept = screen.Kept().Where(k => !k.Older).ToLookup(k => k.Part.Ok);
-            var unread = kept[false].Select(k => k.Part.Reason!).ToList();
+            var unread = kept[false].ToList();
             return kept[true].Any() ? Transition.Type(screen, AskKit(screen, name, units, [.. kept[true]], unread))
                 : unread.Count == 0 ? Begin(screen, name, units, [])
-                : new Transition(screen, new Ask.Confirm($"{Unread(unread)} y begins with a blank kit, any other key leaves it.", Ask.Confirm.AlsoYes,
-                    Begin(screen, name, units, [])));
+                : new Transition(screen, new Ask.Confirm($"{Unread(unread)} y begins with a blank kit, any other key goes back to the units.",
+                    Ask.Confirm.AlsoYes, Begin(screen, name, units, [])) { OnNo = Transition.Type(screen, AskUnits(screen, name)) });
         }))
     {
         Options = Core.Facts.HouseFacts.Units.Options(Core.Houses.House.Empty),
     };
 
     /// <summary>Asks whether the house begins with the parts that are kept, or with blanks.</summary>
-    private static Entry AskKit(PickerScreen screen, string name, DisplayUnits units, List<KeptPart> kept, List<string> unread) => new("Kit", Own,
+    private static Entry AskKit(PickerScreen screen, string name, DisplayUnits units, List<KeptPart> kept, List<KeptPart> unread) => new("Kit", Own,
         $"{Own}: {Parts(kept)} from your folder, no blank ones of their sorts; {Blank}: no values; or the path of another folder",
         (text, _) => text.Trim() is not { Length: > 0 } typed ? new Refusal($"Choose: {Own}, or {Blank}; or type the path of another folder.")
             : Own.StartsWith(typed, StringComparison.OrdinalIgnoreCase) ? OneOfEach(screen, name, units, kept)
@@ -144,21 +144,30 @@ internal static class PickerKeys
     private static Result<Transition> FromFolder(PickerScreen screen, string name, DisplayUnits units, string folder, IReadOnlyList<KeptPart> found)
     {
         var kept = found.ToLookup(k => k.Part.Ok);
-        var unread = kept[false].Select(k => k.Part.Reason!).ToList();
+        var unread = kept[false].ToList();
         if (!kept[true].Any())
-            return new Refusal(unread.Count == 0 ? $"There is no part in {folder}." : $"No part in {folder} can be read: {unread[0]}");
+            return new Refusal(unread.Count == 0 ? $"There is no part in {folder}."
+                : $"No part in {folder} can be read: {unread[0].Part.Reason}{Others(unread)}");
         var begin = OneOfEach(screen, name, units, [.. kept[true]], folder);
         List<string> first = [.. unread.Count == 0 ? Array.Empty<string>() : [Unread(unread, folder)], .. WhyNoneCounts(kept[true])];
         return first.Count == 0 ? begin
             : new Transition(screen, new Ask.Confirm($"{string.Join(' ', first)} y begins with the {Parts([.. kept[true]])} of "
-                + $"{(unread.Count == 0 ? "it" : "the other files")}, any other key leaves it.", Ask.Confirm.AlsoYes, begin));
+                + $"{(unread.Count == 0 ? "it" : "the other files")}, any other key goes back to the units.", Ask.Confirm.AlsoYes, begin)
+                { OnNo = Transition.Type(screen, AskUnits(screen, name)) });
     }
 
     private static IEnumerable<string> WhyNoneCounts(IEnumerable<KeptPart> kept) => kept.Select(k => k.Part.Value.WhyNoneCounts).OfType<string>().Distinct();
 
     /// <summary>Which files of the kit folder can't be read, and why: the house begins without their parts.</summary>
-    private static string Unread(List<string> unread, string? folder = null) => $"Not read, so not in it: {unread[0]}"
-        + (unread.Count == 1 ? "" : $" And {NumberText.Counted(unread.Count - 1, "other file")}{(folder is null ? ": O on the kit (9) tells of them." : ".")}");
+    private static string Unread(List<KeptPart> unread, string? folder = null) => $"Not read, so not in it: {unread[0].Part.Reason}{Others(unread)}"
+        + (unread.Count > 1 && folder is null ? " O on the kit (9) tells why." : "");
+
+    /// <summary>The other files by their names, as many as a question has room for.</summary>
+    private static string Others(List<KeptPart> unread) => unread.Count == 1 ? ""
+        : $" Nor {string.Join(", ", unread.Skip(1).Take(MostNames).Select(k => k.File))}"
+            + (unread.Count - 1 > MostNames ? $" and {NumberText.Plain(unread.Count - 1 - MostNames)} more." : ".");
+
+    private const int MostNames = 5;
 
     /// <summary>Begins with the parts that are kept; where two files are one part, asks first which of them it is to be.</summary>
     private static Transition OneOfEach(PickerScreen screen, string name, DisplayUnits units, List<KeptPart> kept, string folder = "your kit folder")

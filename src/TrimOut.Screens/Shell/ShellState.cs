@@ -148,6 +148,8 @@ internal sealed partial class ShellState
                 Apply(confirm.OnYes);
             else if (stroke == ElsewhereKey && SaveFailed && _scribe is not null && confirm.OnYes.Ask is Ask.LeaveNow or Ask.BackNow)
                 AskElsewhere();
+            else if (confirm.OnNo is { } no)
+                Apply(no);
             else if (!confirm.OthersAct)
                 Status("Nothing was done.");
             if (confirm.IsYes(stroke) || !confirm.OthersAct)

@@ -44,6 +44,9 @@ internal abstract record Ask
         /// <summary>Whether a key that does not say yes does what it does anywhere: for a question that no answer is waited for.</summary>
         public bool OthersAct { get; init; }
 
+        /// <summary>Where a key leads that does not say yes; null where nothing is done then.</summary>
+        public Transition? OnNo { get; init; }
+
         /// <summary>Whether Enter was pressed, which answers no question: then it says so, and is still asked.</summary>
         public bool Entered { get; init; }
 

@@ -62,6 +62,19 @@ public class NewHouseTests
         Assert.Equal("Attic hub", other.House.NameOf(other.House.ItemsOf(ItemKind.HubType).Single()));
     }
 
+    /// <summary>All that are not in it are named, and a key that answers nothing takes away nothing that was typed.</summary>
+    [Fact]
+    public void FilesThatCannotBeReadAreAllNamedAndWhatWasTypedStays()
+    {
+        string[] files = ["a.part.txt", "b.part.txt", "c.part.txt", "d.part.txt"];
+        var desk = new TestDesk(new FakeTimeProvider());
+        desk.Broken.AddRange(files.Select(f => $"{f}: It says no name."));
+        using var user = new TerminalUser(desk, width: 120, height: 30);
+        user.Press("n").Type("Mill cottage").Press("enter").Sees("a.part.txt").Sees("b.part.txt, c.part.txt, d.part.txt").Press("f5").Sees("Units");
+        user.Press("enter").Press("y");
+        Assert.Equal("Mill cottage", user.House.Name);
+    }
+
     /// <summary>A stick from the office, where there is a kit in the user's own folder too.</summary>
     [Fact]
     public void AHouseBeginsWithThePartsOfAnotherFolder()
