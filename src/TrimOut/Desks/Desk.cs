@@ -158,6 +158,7 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
         var full = Typed(folder);
         try
         {
+            PartFolder.EndIfClosed(full);
             return Directory.Exists(full) ? (KeptPart[])[.. PartFolder.In(full).Select(p => new KeptPart(Path.GetFileName(p.File), p.Part))]
                 : new Refusal($"There is no folder {folder}.");
         }

@@ -18,6 +18,25 @@ internal static class PartFolder
         ? [.. Directory.GetFiles(folder, "*" + Ending).Order(StringComparer.Ordinal).Select(f => (f, Read(f)))]
         : [];
 
+    /// <summary>Ends where a folder may not be looked into: what is in it is not known, and it is not empty for that.</summary>
+    /// <param name="folder">The folder; nothing happens where there is none.</param>
+    /// <exception cref="UnauthorizedAccessException">There is no right to read it; the message says what to do.</exception>
+    public static void EndIfClosed(string folder)
+    {
+        try
+        {
+            _ = Directory.EnumerateFileSystemEntries(folder).Any();
+        }
+        catch (UnauthorizedAccessException failed)
+        {
+            throw new UnauthorizedAccessException($"{folder} may not be read: you need the right to read it and to go through the folders above it.", failed);
+        }
+        catch (IOException)
+        {
+            // No folder, or none that can be looked into: who asks says so.
+        }
+    }
+
     /// <summary>The texts in a folder that another text of their part took the place of.</summary>
     public static IReadOnlyList<(string File, Result<PartSheet> Part)> OlderIn(string folder) => Directory.Exists(folder)
         ? [.. Directory.GetFiles(folder, $"*{Ending}.{Older}*").Order(StringComparer.Ordinal).Select(f => (f, Read(f)))]

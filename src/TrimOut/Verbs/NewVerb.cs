@@ -37,6 +37,8 @@ internal static class NewVerb
             if (Scribe.WhyNoTime(TimeProvider.System.GetLocalNow()) is { } noTime)
                 throw new VerbException(ExitCode.Usage, noTime);
             var called = parsed.GetValue(name) ?? Path.GetFileNameWithoutExtension(file);
+            if (parsed.GetValue(kit) is { } asked)
+                PartFolder.EndIfClosed(asked);
             var found = parsed.GetValue(kit) is { } folder ? PartFolder.In(folder).ToLookup(p => p.Part.Ok) : null;
             List<string> unread = [.. found?[false].Select(p => p.Part.Reason!) ?? []];
             List<(string File, PartSheet Part)> files = [.. found?[true].Select(p => (p.File, p.Part.Value)) ?? []];
