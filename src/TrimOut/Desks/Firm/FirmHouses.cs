@@ -65,7 +65,9 @@ internal static class FirmHouses
             }
             catch (Exception failed) when (ExitCode.Of(failed) is not null)
             {
-                made = new SummaryFile(SummaryFile.ThisProgram, stamp, null, failed.Message, [], false);
+                // In a list nobody expects that looking changes something.
+                made = new SummaryFile(SummaryFile.ThisProgram, stamp, null, failed.Message.Replace(" Nothing was changed.", "", StringComparison.Ordinal),
+                    [], false);
             }
             made.Write(path);
             return Row(path, made, stale: false);
