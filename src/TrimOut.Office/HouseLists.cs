@@ -57,7 +57,7 @@ public static class HouseLists
         Day(json, "handover_on", house.Job.Get(HouseFacts.HandoverOn));
     }
 
-    /// <summary>The furthest phase that is begun; where that is complete the first one after it that is not, else one that was left behind; null where all are.</summary>
+    /// <summary>The furthest phase that is begun; where that is complete the next that is not, else the last one left behind; null where all are.</summary>
     private static Phase? InWork(List<Progress> progress)
     {
         var open = PhaseNames.All.Zip(progress).Where(p => !p.Second.Complete).Select(p => (Phase?)p.First).ToList();

@@ -115,7 +115,8 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
 
     private string InShort(IReadOnlyList<(FirmRow House, string Said)> shown) =>
         $"{NumberText.Plain(shown.Count)} of {NumberText.Counted(Board.Rows.Count, "house")}"
-        + (shown.Sum(r => r.House.Summary?.Stops ?? 0) is > 0 and var stops ? $", {NumberText.Counted(stops, "stop")} in {(shown.Count == 1 ? "it" : "them")}" : "")
+        + (shown.Sum(r => r.House.Summary?.Stops ?? 0) is > 0 and var stops
+            ? $", {NumberText.Counted(stops, "stop")} in {(shown.Count == 1 ? "it" : "them")}" : "")
         + (Board.Left is > 0 and var left ? $"; {NumberText.Plain(left)} to be read again ({Stale})" : "");
 
     private string? Says(FirmRow row, DateOnly today)

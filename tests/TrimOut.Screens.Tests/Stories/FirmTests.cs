@@ -88,7 +88,8 @@ public class FirmTests
         var summary = HouseSummary.Of(job.Scribe.Log, CheckReport.Of(job.House));
         var board = new Board
         {
-            Rows = [new FirmRow("samples/other", summary with { Name = "Oak one" }, null, false), new FirmRow("samples/corner", summary with { Name = "Oak two" }, null, false)],
+            Rows = [new FirmRow("samples/other", summary with { Name = "Oak one" }, null, false),
+                new FirmRow("samples/corner", summary with { Name = "Oak two" }, null, false)],
         };
         using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
         user.Press("J", "/").Type("Oak").Press("down", "enter").Sees("Corner house").Press("esc", "y").Sees("All houses").Sees("Oak two");

@@ -25,7 +25,8 @@ namespace TrimOut.Core.Plans.Firm;
 /// <param name="Days">Days by which something is to be done, or on which something ends; the next first.</param>
 /// <param name="Boxes">Boxes that are not here, or are to be ordered again.</param>
 public sealed record HouseSummary(
-    string Name, string Begun, int Changes, ImmutableArray<SummedPhase> Phases, int Finished, int Units, DateOnly? PaintedOn, SummedHead BeforePaint, SummedHead Painted,
+    string Name, string Begun, int Changes, ImmutableArray<SummedPhase> Phases, int Finished, int Units, DateOnly? PaintedOn,
+    SummedHead BeforePaint, SummedHead Painted,
     ImmutableArray<SummedVisit> Visits, ImmutableArray<SummedDay> Days, ImmutableArray<SummedBox> Boxes)
 {
     /// <summary>How many stops are open.</summary>

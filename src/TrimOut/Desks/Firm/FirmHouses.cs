@@ -12,7 +12,8 @@ internal static class FirmHouses
     /// <summary>The house files that are meant by folders and files, each once, by their names. A folder that is not there has none.</summary>
     public static IReadOnlyList<string> Find(IEnumerable<string> places) =>
     [
-        .. places.SelectMany(p => Directory.Exists(p) ? FoundFiles.In(p, "*.trimout") : File.Exists(p) ? [p] : []).Select(Path.GetFullPath).Distinct(StringComparer.Ordinal)
+        .. places.SelectMany(p => Directory.Exists(p) ? FoundFiles.In(p, "*.trimout") : File.Exists(p) ? [p] : [])
+            .Select(Path.GetFullPath).Distinct(StringComparer.Ordinal)
             .OrderBy(Path.GetFileName, StringComparer.OrdinalIgnoreCase).ThenBy(p => p, StringComparer.Ordinal),
     ];
 

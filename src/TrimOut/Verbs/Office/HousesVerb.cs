@@ -14,7 +14,8 @@ internal static class HousesVerb
         verb.SetAction(parsed =>
         {
             foreach (var house in OfficeVerb.With(OfficeVerb.By(parsed), office => office.Houses(CancellationToken.None)))
-                Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{house.House}\t{house.Last}\t{house.Part}\t{house.Begun}\t{ShownText.Line(house.Name ?? "")}"));
+                Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                    $"{house.House}\t{house.Last}\t{house.Part}\t{house.Begun}\t{ShownText.Line(house.Name ?? "")}"));
             return ExitCode.Fine;
         });
         return verb;
